@@ -1,0 +1,65 @@
+import { printedUnit, type Unit } from './unit'
+
+/**
+ * A number to so many significant figures, with a real minus sign and without
+ * trailing noise: 0.30000000004 → "0.3"; 12345.6 to 3 → "12 300" is avoided,
+ * digits before the point are always kept.
+ */
+export function formatNumber(value: number, significantFigures = 4): string {
+  if (Number.isNaN(value)) return 'not a number'
+  if (!Number.isFinite(value)) return value > 0 ? '∞' : '−∞'
+  if (value === 0) return '0'
+  const magnitude = Math.abs(value)
+  if (magnitude >= 1e7 || magnitude < 1e-5) return scientific(value, significantFigures)
+  const wholeDigits = Math.floor(Math.log10(magnitude)) + 1
+  const decimals = Math.max(0, significantFigures - wholeDigits)
+  return minus(String(Number(value.toFixed(Math.min(decimals, 20)))))
+}
+
+/** A number with its unit, e.g. "0.25 mm", "3 %", "12". */
+export function formatQuantity(value: number, unit: Unit, significantFigures = 4): string {
+  const printed = printedUnit(unit)
+  const number = formatNumber(value, significantFigures)
+  if (!printed) return number
+  return printed === '°' ? `${number}°` : `${number} ${printed}`
+}
+
+/**
+ * Found value and limit printed with enough figures that rounding never hides
+ * on which side of the limit the value lies (1.329 against 1.33 must not read
+ * "1.33 against 1.33").
+ */
+export function formatAgainst(found: number, limit: number, unit: Unit): { found: string; limit: string } {
+  for (let figures = 3; figures <= 12; figures++) {
+    const pair = {
+      found: formatQuantity(found, unit, figures),
+      limit: formatQuantity(limit, unit, Math.max(figures, 6)),
+    }
+    const same = formatNumber(found, figures) === formatNumber(limit, figures)
+    if (!same || found === limit) return pair
+  }
+  return { found: String(found), limit: String(limit) }
+}
+
+function scientific(value: number, significantFigures: number): string {
+  const [mantissa = '0', exponent = '0'] = value.toExponential(significantFigures - 1).split('e')
+  return `${minus(String(Number(mantissa)))}×10${superscript(exponent.replace('+', ''))}`
+}
+
+const minus = (text: string): string => text.replace('-', '−')
+
+const SUPERSCRIPTS: Record<string, string> = {
+  '-': '⁻',
+  '0': '⁰',
+  '1': '¹',
+  '2': '²',
+  '3': '³',
+  '4': '⁴',
+  '5': '⁵',
+  '6': '⁶',
+  '7': '⁷',
+  '8': '⁸',
+  '9': '⁹',
+}
+const superscript = (digits: string): string =>
+  [...digits].map((digit) => SUPERSCRIPTS[digit] ?? digit).join('')

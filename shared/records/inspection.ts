@@ -1,0 +1,43 @@
+import { z } from 'zod'
+
+/** Defects in the trade's own terms. */
+export const DEFECT_KINDS = [
+  'non-wetting',
+  'dewetting',
+  'insufficient solder',
+  'excess solder',
+  'bridge',
+  'icicle',
+  'blowhole',
+  'void',
+  'cold joint',
+  'disturbed joint',
+  'fractured joint',
+  'lifted land',
+] as const
+export type DefectKind = (typeof DEFECT_KINDS)[number]
+
+/** A defective joint found: what, where on the board, and who says so. */
+export const defectSchema = z.strictObject({
+  kind: z.enum(DEFECT_KINDS, { error: 'Defect: choose one of the listed kinds.' }),
+  /** The joint: component and pin, such as "T1-3". */
+  joint: z.string().trim().min(1, 'Say which joint, such as T1-3.').max(40),
+  /** From the board's lower left corner, travel to the right; optional. */
+  xMm: z.number().min(0).max(2000).optional(),
+  yMm: z.number().min(0).max(2000).optional(),
+  note: z.string().trim().max(300).optional(),
+})
+export type Defect = z.infer<typeof defectSchema>
+
+/** One assembly looked at. */
+export interface Inspection {
+  readonly id: string
+  readonly assembly: string
+  /** 'YYYY-MM-DD' */
+  readonly inspectedOn: string
+  readonly inspector: string
+  readonly magnification: number
+  readonly jointsSeen: number
+  readonly defects: readonly Defect[]
+  readonly note: string
+}

@@ -1,0 +1,13 @@
+import type { Readings } from './readings'
+
+/** Readings of one process characteristic on one line or machine, in time order. */
+export interface Log {
+  readonly id: string
+  readonly code: string
+  readonly characteristic: string
+  readonly line: string
+  readonly machine: string
+  readonly instrumentId: string | null
+  /** Columns of the characteristic, and `at` in epoch milliseconds, ascending. */
+  readonly readings: Readings
+}

@@ -1,0 +1,52 @@
+import type { Readings } from './readings'
+
+export const LOT_KINDS = ['laminate', 'bare board', 'coupon', 'component', 'consumable'] as const
+export type LotKind = (typeof LOT_KINDS)[number]
+
+export const DISPOSITIONS = ['accept', 'reject', 'use under concession'] as const
+export type Disposition = (typeof DISPOSITIONS)[number]
+
+/** A delivered batch, what was tried on it and what was decided about it. */
+export interface Lot {
+  readonly id: string
+  readonly code: string
+  readonly kind: LotKind
+  /** What it is: "bare board LX-41 rev C", "transformer T1". */
+  readonly part: string
+  readonly supplier: string
+  readonly dateCode: string
+  readonly quantity: number
+  /** 'YYYY-MM-DD' */
+  readonly receivedOn: string
+  readonly storage: LotStorage
+  /** What the supplier states, kept as stated; '' when nothing came with the lot. */
+  readonly supplierResult: string
+  readonly tests: readonly LotTest[]
+  readonly disposition: {
+    readonly verdict: Disposition
+    readonly by: string
+    readonly on: string
+    readonly reason: string
+  } | null
+  /** Assemblies that parts of this lot went into. */
+  readonly usedIn: readonly string[]
+}
+export interface LotStorage {
+  readonly temperatureC: number
+  readonly relativeHumidityPct: number
+  readonly packing: string
+}
+
+/** One test of a lot: method, conditions and readings as imported. */
+export interface LotTest {
+  readonly id: string
+  /** Key of a test method (shared/records/test-methods). */
+  readonly method: string
+  /** 'YYYY-MM-DD' */
+  readonly testedOn: string
+  readonly testedBy: string
+  readonly instrumentId: string | null
+  /** The method's own conditions: bath temperature, alloy, flux, ageing. */
+  readonly conditions: Readonly<Record<string, number | string | boolean | undefined>>
+  readonly readings: Readings
+}

@@ -1,0 +1,23 @@
+import type { Inspection } from './inspection'
+import type { Instrument } from './instrument'
+import type { Log } from './log'
+import type { Lot } from './lot'
+
+/** Everything recorded about a programme beside its specification. */
+export interface ProgrammeRecords {
+  readonly lots: readonly Lot[]
+  /** By characteristic key; within one, in the order the logs were opened. */
+  readonly logs: ReadonlyMap<string, readonly Log[]>
+  readonly inspections: readonly Inspection[]
+  readonly instruments: readonly Instrument[]
+  /** The typed records that need no page of their own, by kind, oldest first. */
+  readonly byKind: ReadonlyMap<string, readonly { readonly id: string }[]>
+}
+
+export const NO_RECORDS: ProgrammeRecords = {
+  lots: [],
+  logs: new Map(),
+  inspections: [],
+  instruments: [],
+  byKind: new Map(),
+}

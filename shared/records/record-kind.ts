@@ -1,0 +1,27 @@
+import type { Column, RowOf } from '@/shared/plan/column'
+import type { Department } from '@/shared/plan/department'
+import type { Stage } from '@/shared/plan/stage'
+
+/**
+ * A kind of record that needs no page of its own: training, cleanliness,
+ * rework, electrical test, microsection. Its columns give the form, the CSV
+ * mapping, the table and the type that rules read.
+ */
+export interface RecordKind<C extends Record<string, Column> = Record<string, Column>> {
+  readonly key: string
+  /** One record, as in "Add a training record". */
+  readonly label: string
+  readonly plural: string
+  readonly help: string
+  readonly stage: Stage
+  readonly departments: readonly Department[]
+  readonly columns: C
+  readonly cautions: readonly string[]
+}
+
+/** The record a kind describes, with its id. */
+export type RecordRow<K> = K extends RecordKind<infer C> ? RowOf<C> & { readonly id: string } : never
+
+export const recordKind = <const K extends string, const C extends Record<string, Column>>(
+  definition: RecordKind<C> & { readonly key: K },
+): RecordKind<C> & { readonly key: K } => definition

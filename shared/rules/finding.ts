@@ -1,0 +1,99 @@
+import type { Source } from '@/shared/plan/requirement'
+import type { Unit } from '@/shared/quantity/unit'
+
+/** Worst last, so that the worst of several is the greatest index. */
+export const VERDICTS = ['meets', 'marginal', 'undetermined', 'fails'] as const
+export type Verdict = (typeof VERDICTS)[number]
+
+/** What a rule found, with all a person needs to believe it or to mend it. */
+export interface Finding {
+  readonly rule: string
+  readonly version: number
+  readonly verdict: Verdict
+  /** One sentence: what was found. */
+  readonly found: string
+  /** One sentence or phrase: what was asked. */
+  readonly limit: string
+  readonly margin?: Margin
+  readonly working: readonly WorkingLine[]
+  readonly sources: readonly Source[]
+  /** What would make it meet; present whenever the rule can say. */
+  readonly remedy?: Remedy
+  /** The inputs that are missing, when undetermined. */
+  readonly missing?: readonly string[]
+  /** The finding for each hole, joint, lot or line, when there are several. */
+  readonly parts?: readonly Part[]
+  /** Assumptions and warnings that belong beside the verdict. */
+  readonly notes?: readonly string[]
+  readonly cautions?: readonly string[]
+}
+
+/** What a rule's `judge` returns; the machinery adds the rule's id and version. */
+export type Judged = Omit<Finding, 'rule' | 'version'>
+
+/** The found value against its limit, for the margin bar. */
+export interface Margin {
+  readonly found: number
+  readonly limit: number
+  readonly unit: Unit
+  readonly direction: 'at most' | 'at least'
+  /** Inside the limit by less than this is marginal; in the limit's unit. */
+  readonly guardBand: number
+}
+
+/** One line of the working: the formula in words or symbols, the numbers in it, the result. */
+export interface WorkingLine {
+  readonly label: string
+  readonly formula?: string
+  readonly numbers?: string
+  readonly result: string
+}
+
+/** One of several things judged by the same rule. */
+export interface Part {
+  readonly subject: string
+  readonly verdict: Verdict
+  readonly found: string
+  readonly margin?: Margin
+  readonly remedy?: Remedy
+}
+
+/** What would make a finding meet: in words, and as a new value where one input would do it. */
+export interface Remedy {
+  readonly says: string
+  readonly parameter?: string
+  readonly value?: number
+}
+
+/** The worst of several verdicts; `undetermined` outranks `marginal`, `fails` outranks all. */
+export const worstVerdict = (verdicts: readonly Verdict[]): Verdict =>
+  verdicts.reduce<Verdict>(
+    (worst, verdict) => (VERDICTS.indexOf(verdict) > VERDICTS.indexOf(worst) ? verdict : worst),
+    'meets',
+  )
+
+/**
+ * The verdict on a value against its limit. Outside is `fails`; inside by less
+ * than the guard band is `marginal`; exactly on the limit counts as inside.
+ * A value that is not a number is `undetermined`, never a pass.
+ */
+export function verdictOn({ found, limit, direction, guardBand }: Margin): Verdict {
+  if (Number.isNaN(found) || Number.isNaN(limit)) return 'undetermined'
+  const room = direction === 'at most' ? limit - found : found - limit
+  if (!(room >= 0)) return 'fails'
+  return room < guardBand ? 'marginal' : 'meets'
+}
+
+/** An undetermined outcome that says what is missing and where it would come from. */
+export const undetermined = (
+  found: string,
+  missing: readonly string[],
+  limit = 'Cannot be judged yet.',
+): Judged => ({
+  verdict: 'undetermined',
+  found,
+  limit,
+  missing,
+  working: [],
+  sources: [],
+})
