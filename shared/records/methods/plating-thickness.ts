@@ -1,0 +1,68 @@
+import { choiceColumn, numberColumn, optionalColumn, textColumn } from '@/shared/plan/column'
+import type { TestMethod } from '@/shared/records/test-method'
+
+/** The deposits that are measured on boards and leads. */
+export const DEPOSITS = ['copper', 'tin', 'tin-lead', 'nickel', 'gold', 'silver', 'organic'] as const
+export type Deposit = (typeof DEPOSITS)[number]
+
+/** Where on a specimen a deposit is measured: each place has its own plating conditions. */
+export const PLATING_PLACES = ['track', 'hole', 'lead'] as const
+export type PlatingPlace = (typeof PLATING_PLACES)[number]
+
+/** Thickness of one deposit, place by place. */
+export const platingThickness = {
+  key: 'plating-thickness',
+  label: 'Plating thickness',
+  help: 'One test a deposit, one row a reading. Spread the readings over specimens and places: ten readings on one land say little about the lot.',
+  lotKinds: ['bare board', 'coupon', 'component', 'laminate'],
+  conditions: {
+    deposit: choiceColumn({
+      label: 'Deposit',
+      options: [
+        { value: 'copper', label: 'Copper' },
+        { value: 'tin', label: 'Tin' },
+        { value: 'tin-lead', label: 'Tin-lead' },
+        { value: 'nickel', label: 'Nickel' },
+        { value: 'gold', label: 'Gold' },
+        { value: 'silver', label: 'Silver' },
+        { value: 'organic', label: 'Organic preservative' },
+      ],
+    }),
+    technique: choiceColumn({
+      label: 'Technique',
+      options: [
+        { value: 'x-ray', label: 'X-ray fluorescence' },
+        { value: 'microsection', label: 'Microsection' },
+        { value: 'resistance', label: 'Micro-resistance' },
+        { value: 'eddy-current', label: 'Eddy current' },
+        { value: 'coulometric', label: 'Coulometric' },
+      ],
+    }),
+    uncertaintyUm: optionalColumn(
+      numberColumn({
+        label: 'Uncertainty of one reading',
+        unit: 'µm',
+        min: 0,
+        max: 50,
+        help: 'Expanded, as the calibration certificate states it.',
+      }),
+    ),
+  },
+  columns: {
+    specimen: textColumn({ label: 'Specimen', maxLength: 40 }),
+    place: choiceColumn({
+      label: 'Place',
+      options: [
+        { value: 'track', label: 'Track or land' },
+        { value: 'hole', label: 'Plated hole' },
+        { value: 'lead', label: 'Lead' },
+      ],
+    }),
+    thicknessUm: numberColumn({ label: 'Thickness', unit: 'µm', min: 0, max: 500 }),
+  },
+  charted: 'thicknessUm',
+  cautions: [
+    'X-ray instruments are operated by trained people with the interlock in order; local radiation codes apply.',
+    'Etchants, strippers and mounting resins burn and give off vapour: eye protection, gloves, extraction; local codes and the supplier’s safety sheets apply.',
+  ],
+} as const satisfies TestMethod
