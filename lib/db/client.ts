@@ -1,0 +1,36 @@
+import { PrismaPg } from '@prisma/adapter-pg'
+import { PrismaClient } from '@/lib/db/generated/client'
+import { log } from '@/lib/log/log'
+import { readSettings } from '@/lib/settings/settings'
+
+/** Kept on the global object: a development server loads this module anew at every change. */
+const kept = globalThis as { liquidusDatabase?: PrismaClient | undefined }
+
+/** The one client of this process, with its pool of connections; it connects at the first query. */
+export function database(): PrismaClient {
+  return (kept.liquidusDatabase ??= connect())
+}
+
+/** Closes the pool, so that a process that only had some work to do can end. */
+export async function closeDatabase(): Promise<void> {
+  const client = kept.liquidusDatabase
+  kept.liquidusDatabase = undefined
+  await client?.$disconnect()
+}
+
+function connect(): PrismaClient {
+  const { databaseUrl, databasePoolSize } = readSettings(process.env)
+  if (!databaseUrl) {
+    throw new Error(
+      'There is no DATABASE_URL. `npm start` and `npm run dev` set it for the private database.',
+    )
+  }
+  const adapter = new PrismaPg(
+    { connectionString: databaseUrl, max: databasePoolSize, connectionTimeoutMillis: 10_000 },
+    {
+      onPoolError: (error) => log.warn('A database connection was lost while idle.', { error }),
+      onConnectionError: (error) => log.warn('A database connection was lost.', { error }),
+    },
+  )
+  return new PrismaClient({ adapter, errorFormat: 'minimal' })
+}

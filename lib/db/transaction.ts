@@ -1,0 +1,48 @@
+import { setTimeout as wait } from 'node:timers/promises'
+import { database } from '@/lib/db/client'
+import type { Prisma } from '@/lib/db/generated/client'
+import { log } from '@/lib/log/log'
+
+/** A client whose statements belong to one transaction. To ask for it is to say: only inside one. */
+export type Transaction = Prisma.TransactionClient
+
+const MOST_TRIES = 6
+const FIRST_PAUSE_MS = 10
+const LONGEST_WAIT_FOR_CONNECTION_MS = 15_000
+const LONGEST_TRANSACTION_MS = 30_000
+
+/** What the server answers when it undid a transaction for another's sake: serialisation failure, deadlock. */
+const UNDONE = new Set(['40001', '40P01'])
+
+/**
+ * Runs the work in one READ COMMITTED transaction: all of it is kept, or none.
+ * Where the database undid it in favour of another (deadlock, serialisation), it is run again,
+ * at most five times, after a random pause that grows. So the work must touch nothing but the database.
+ */
+export async function inTransaction<Result>(
+  work: (transaction: Transaction) => Promise<Result>,
+): Promise<Result> {
+  for (let tries = 1; ; tries++) {
+    try {
+      return await database().$transaction(work, {
+        isolationLevel: 'ReadCommitted',
+        maxWait: LONGEST_WAIT_FOR_CONNECTION_MS,
+        timeout: LONGEST_TRANSACTION_MS,
+      })
+    } catch (error) {
+      if (tries === MOST_TRIES || !wasUndone(error)) throw error
+      log.debug('A transaction is run again.', { tries })
+      await wait(Math.random() * FIRST_PAUSE_MS * 2 ** tries)
+    }
+  }
+}
+
+/** Prisma has a code of its own for both (P2034); a raw statement's error carries the server's, some levels down. */
+function wasUndone(error: unknown): boolean {
+  for (let level: unknown = error; level !== null && typeof level === 'object';) {
+    const { code, originalCode, cause, meta } = level as Record<string, unknown>
+    if (code === 'P2034' || UNDONE.has(String(originalCode ?? code))) return true
+    level = cause ?? (meta as Record<string, unknown> | undefined)?.driverAdapterError
+  }
+  return false
+}
