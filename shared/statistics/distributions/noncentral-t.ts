@@ -35,7 +35,7 @@ export function noncentralTSf(t: number, distribution: NoncentralT): number {
 /**
  * The t that noncentral t stays at or below with this probability; ∓Infinity at 0 and 1.
  *
- * Newton's method on the logarithm of the nearer tail.
+ * Newton's method on the logarithm of the nearer tail over arsinh t, where heavy tails run straight.
  */
 export function noncentralTQuantile(probability: number, distribution: NoncentralT): number {
   requireArguments(0, distribution)
@@ -44,18 +44,14 @@ export function noncentralTQuantile(probability: number, distribution: Noncentra
   if (probability === 1) return Infinity
   const side = probability > 0.5 ? 'upper' : 'lower'
   const lnTarget = side === 'upper' ? Math.log1p(-probability) : Math.log(probability)
-  const at = (t: number) => {
+  const at = (arsinh: number) => {
+    const t = Math.sinh(arsinh)
     const { probability: reached, density } = tail(t, distribution, side)
     const value = Math.log(reached) - lnTarget
-    return { value: side === 'upper' ? -value : value, slope: density / reached }
+    return { value: side === 'upper' ? -value : value, slope: (density / reached) * Math.sqrt(1 + t * t) }
   }
-  const guess = guessQuantile(probability, distribution)
-  let width = 0.1 * (1 + Math.abs(guess))
-  while (at(guess - width).value > 0) width *= 2
-  const lower = guess - width
-  width = 0.1 * (1 + Math.abs(guess))
-  while (at(guess + width).value < 0) width *= 2
-  return bracketedNewton({ at, lower, upper: guess + width, guess })
+  const guess = Math.asinh(guessQuantile(probability, distribution))
+  return Math.sinh(bracketedNewton({ at, lower: -700, upper: 700, guess }))
 }
 
 /**
@@ -69,7 +65,7 @@ function guessQuantile(probability: number, { degreesOfFreedom, noncentrality }:
   const varianceOfS = 1 - meanOfS * meanOfS
   const divisor = meanOfS * meanOfS - z * z * varianceOfS
   const root = meanOfS * meanOfS + varianceOfS * (noncentrality * noncentrality - z * z)
-  if (!(divisor > 0.1 && root > 0)) return noncentrality + z
+  if (!(divisor > 0.1 && root > 0)) return noncentrality + 2 * z
   return (noncentrality * meanOfS + z * Math.sqrt(root)) / divisor
 }
 
