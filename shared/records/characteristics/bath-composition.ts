@@ -1,0 +1,21 @@
+import { numberColumn, optionalColumn, textColumn, type Column } from '@/shared/plan/column'
+import { CONTAMINANTS } from '@/shared/materials/bath-contaminants'
+import type { Characteristic } from '@/shared/records/characteristic'
+
+const share = (label: string): Column =>
+  optionalColumn(
+    numberColumn({ label, unit: '%', min: 0, max: 100, help: 'Share by mass, from the analysis.' }),
+  )
+
+/** Analyses of one solder bath. */
+export const bathComposition = {
+  key: 'bath-composition',
+  label: 'solder bath composition',
+  help: 'One row an analysis, shares by mass. A metal that was not analysed stays empty: empty is not zero.',
+  columns: {
+    tinPct: share('Tin'),
+    ...Object.fromEntries(Object.values(CONTAMINANTS).map(({ column, label }) => [column, share(label)])),
+    report: optionalColumn(textColumn({ label: 'Analysis report', maxLength: 80 })),
+  },
+  charted: 'copperPct',
+} satisfies Characteristic

@@ -1,0 +1,16 @@
+import { numberColumn, textColumn } from '@/shared/plan/column'
+import type { Characteristic } from '@/shared/records/characteristic'
+
+/** Idle temperature of soldering iron tips against what the iron is set to. */
+export const tipTemperature = {
+  key: 'tip-temperature',
+  label: 'soldering iron tip temperature',
+  help: 'One row a check: which iron, what it is set to, what the tip measures at rest.',
+  columns: {
+    iron: textColumn({ label: 'Iron', maxLength: 40 }),
+    bit: textColumn({ label: 'Bit', maxLength: 40 }),
+    setC: numberColumn({ label: 'Set', unit: '°C', min: 100, max: 500 }),
+    measuredC: numberColumn({ label: 'Measured at rest', unit: '°C', min: 0, max: 600 }),
+  },
+  charted: 'measuredC',
+} satisfies Characteristic

@@ -1,0 +1,14 @@
+import { numberColumn } from '@/shared/plan/column'
+import type { Characteristic } from '@/shared/records/characteristic'
+
+/** How deep the board dips into the wave, and how steeply the conveyor climbs. */
+export const waveGeometry = {
+  key: 'wave-geometry',
+  label: 'wave immersion and conveyor angle',
+  help: 'Depth to which the board dips into the wave and the climb of the conveyor.',
+  columns: {
+    immersionMm: numberColumn({ label: 'Immersion', unit: 'mm', min: 0, max: 20 }),
+    angleDeg: numberColumn({ label: 'Conveyor angle', unit: '°', min: 0, max: 45 }),
+  },
+  charted: 'immersionMm',
+} satisfies Characteristic
