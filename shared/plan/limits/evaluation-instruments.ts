@@ -1,0 +1,45 @@
+import { limit } from '@/shared/plan/requirement'
+
+/** What is asked of the instruments that tests rest on. */
+
+export const calibrationNoticeLeast = limit({
+  key: 'calibration-notice-least',
+  label: 'Notice before a calibration runs out',
+  unit: 'days',
+  direction: 'at least',
+  byDefault: {
+    value: 30,
+    authority: 'common practice',
+    from: { cite: 'A month to send an instrument away', how: 'common practice, no published source' },
+  },
+})
+
+export const gaugeShareMost = limit({
+  key: 'gauge-share-most',
+  label: 'Repeatability and reproducibility, share of the study’s variation',
+  unit: '%',
+  direction: 'at most',
+  byDefault: {
+    value: 30,
+    authority: 'common practice',
+    from: {
+      cite: 'Measurement Systems Analysis, 4th edition (AIAG): under 10 % good, over 30 % not acceptable',
+      how: 'from memory',
+    },
+  },
+})
+
+export const distinctCategoriesLeast = limit({
+  key: 'gauge-categories-least',
+  label: 'Categories the instrument can tell apart',
+  unit: '1',
+  direction: 'at least',
+  byDefault: {
+    value: 5,
+    authority: 'common practice',
+    from: {
+      cite: 'Measurement Systems Analysis, 4th edition (AIAG): five distinct categories or more',
+      how: 'from memory',
+    },
+  },
+})

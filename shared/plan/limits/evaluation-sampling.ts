@@ -1,0 +1,54 @@
+import { limit } from '@/shared/plan/requirement'
+
+/** What a sample has to prove, and what must not pass it. */
+
+export const sampleConfidenceLeast = limit({
+  key: 'sample-confidence-least',
+  label: 'Confidence in what a sample proves',
+  unit: '%',
+  direction: 'at least',
+  byDefault: {
+    value: 95,
+    authority: 'common practice',
+    from: { cite: 'One-sided confidence of 95 %', how: 'common practice, no published source' },
+  },
+})
+
+export const limitingQualityMost = limit({
+  key: 'limiting-quality-most',
+  label: 'Bad pieces in a lot that the plan lets pass one time in ten',
+  unit: '%',
+  direction: 'at most',
+  byDefault: {
+    value: 20,
+    authority: 'common practice',
+    from: {
+      cite: 'Near the 16.2 % of 13 pieces with none failing, the solderability sample of MIL-PRF-22684F 4.5.1.3.1.3',
+      how: 'common practice, no published source',
+    },
+  },
+})
+
+export const zeroAcceptanceQualityMost = limit({
+  key: 'zero-acceptance-quality-most',
+  label: 'Share of bad pieces a zero-acceptance plan must find',
+  unit: '%',
+  direction: 'at most',
+  byDefault: {
+    value: 10,
+    authority: 'standard',
+    from: { cite: 'MIL-STD-883 method 2003, LTPD 10 (22 leads, none failing)', how: 'from memory' },
+  },
+})
+
+export const zeroAcceptanceConfidenceLeast = limit({
+  key: 'zero-acceptance-confidence-least',
+  label: 'Confidence of a zero-acceptance plan',
+  unit: '%',
+  direction: 'at least',
+  byDefault: {
+    value: 90,
+    authority: 'standard',
+    from: { cite: 'MIL-STD-883 method 2003, LTPD 10 (22 leads, none failing)', how: 'from memory' },
+  },
+})

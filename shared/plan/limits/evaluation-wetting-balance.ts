@@ -1,0 +1,13 @@
+import { limit } from '@/shared/plan/requirement'
+
+export const dewettingDropMost = limit({
+  key: 'dewetting-drop-most',
+  label: 'Fall of the wetting force after its peak',
+  unit: '%',
+  direction: 'at most',
+  byDefault: {
+    value: 20,
+    authority: 'common practice',
+    from: { cite: 'Dewetting tolerated on a wetting balance', how: 'common practice, no published source' },
+  },
+})

@@ -1,0 +1,22 @@
+import { choiceColumn, optionalColumn, textColumn } from '@/shared/plan/column'
+import { tableParameter } from '@/shared/plan/parameter'
+import { LOT_KINDS } from '@/shared/records/lot'
+import { TEST_METHODS } from '@/shared/records/test-methods'
+import { choicesOf } from '@/shared/materials/test-solders'
+
+/** What must be shown good before it is soldered: a row for each part and each test it has to pass. */
+export const lotsNeeded = tableParameter({
+  key: 'evaluation-lots-needed',
+  label: 'Parts to be evaluated',
+  help: 'Every part whose solderability the joints rest on: boards, each component type, laminate, consumables. One row for each test asked of it; the part is named as on its lots.',
+  owner: 'quality',
+  columns: {
+    part: textColumn({ label: 'Part', maxLength: 80 }),
+    kind: choiceColumn({
+      label: 'Kind of lot',
+      options: LOT_KINDS.map((kind) => ({ value: kind, label: kind })),
+    }),
+    method: choiceColumn({ label: 'Test', options: choicesOf(TEST_METHODS) }),
+    note: optionalColumn(textColumn({ label: 'Note', maxLength: 200 })),
+  },
+})

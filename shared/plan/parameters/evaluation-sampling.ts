@@ -1,0 +1,57 @@
+import { choiceParameter, flagParameter } from '@/shared/plan/parameter'
+
+export const inspectionLevel = choiceParameter({
+  key: 'sampling-inspection-level',
+  label: 'Inspection level',
+  help: 'How large a sample is for a lot of a given size. The special levels S-1 to S-4 keep destructive samples small, and prove less.',
+  owner: 'quality',
+  options: [
+    { value: 'S-1', label: 'Special S-1' },
+    { value: 'S-2', label: 'Special S-2' },
+    { value: 'S-3', label: 'Special S-3' },
+    { value: 'S-4', label: 'Special S-4' },
+    { value: 'I', label: 'General I' },
+    { value: 'II', label: 'General II' },
+    { value: 'III', label: 'General III' },
+  ],
+})
+
+export const acceptableQualityLevel = choiceParameter({
+  key: 'sampling-aql',
+  label: 'Acceptable quality level',
+  help: 'The share of bad pieces that the plan should nearly always accept. It is not what an accepted lot is shown to have.',
+  owner: 'quality',
+  options: [
+    { value: '0.10', label: '0.10 %' },
+    { value: '0.15', label: '0.15 %' },
+    { value: '0.25', label: '0.25 %' },
+    { value: '0.40', label: '0.40 %' },
+    { value: '0.65', label: '0.65 %' },
+    { value: '1.0', label: '1.0 %' },
+    { value: '1.5', label: '1.5 %' },
+    { value: '2.5', label: '2.5 %' },
+    { value: '4.0', label: '4.0 %' },
+    { value: '6.5', label: '6.5 %' },
+    { value: '10', label: '10 %' },
+  ],
+})
+
+export const samplingScheme = choiceParameter({
+  key: 'sampling-scheme',
+  label: 'Kind of sampling plan',
+  help: 'Single and double plans come from the tables by lot size and acceptable quality level; a zero-acceptance plan from the quality that must not pass and the confidence.',
+  owner: 'quality',
+  options: [
+    { value: 'single', label: 'Single sample' },
+    { value: 'double', label: 'Double sample' },
+    { value: 'zero-acceptance', label: 'Zero acceptance' },
+    { value: 'variables', label: 'Variables (measured values)' },
+  ],
+})
+
+export const reducedInspectionWanted = flagParameter({
+  key: 'sampling-reduced-wanted',
+  label: 'Reduced inspection allowed',
+  help: 'Yes only where production is at a steady rate and quality wants the smaller samples; otherwise a good history stays at normal inspection.',
+  owner: 'quality',
+})
