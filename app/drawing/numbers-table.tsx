@@ -1,0 +1,29 @@
+import type { ReactNode } from 'react'
+import { Disclosure } from '@/app/ui/disclosure'
+import { RuledTable } from '@/app/ui/ruled-table'
+
+/** The numbers behind a drawing. The first column names the row; the others are numbers unless said to be text. */
+export type Numbers = {
+  columns: readonly { label: string; set?: 'text' | 'number' }[]
+  rows: readonly (readonly ReactNode[])[]
+}
+
+/** The numbers of a drawing as a table, folded away or in sight. */
+export function NumbersTable({ title, numbers, folded }: { title: string; numbers: Numbers; folded: boolean }) {
+  const table = (
+    <RuledTable
+      caption={`Numbers of “${title}”`}
+      captionHidden
+      narrow="scroll"
+      columns={numbers.columns.map(({ label, set }, at) => ({
+        label,
+        set: set ?? (at === 0 ? 'text' : 'number'),
+        names: at === 0,
+        cell: (row: readonly ReactNode[]) => row[at],
+      }))}
+      rows={numbers.rows}
+      rowKey={(_, position) => position}
+    />
+  )
+  return folded ? <Disclosure summary="The numbers">{table}</Disclosure> : <div>{table}</div>
+}

@@ -1,0 +1,41 @@
+import { scaleUtc } from 'd3-scale'
+
+/** A tick: where along the axis it stands, and what it says. */
+export type Tick = { at: number; text: string }
+
+/** The part of a d3 scale that ticks need. */
+type TickScale = {
+  (value: number): number
+  ticks(count?: number): number[]
+  tickFormat(count?: number): (value: number) => string
+}
+
+/** Round ticks of a number axis; digits grouped by a narrow space (ISO 80000-1), minus signs real. */
+export function numberTicks(scale: TickScale, count = 5): Tick[] {
+  const format = scale.tickFormat(count)
+  return scale.ticks(count).map((value) => ({ at: scale(value), text: groupDigits(format(value)) }))
+}
+
+const groupDigits = (text: string): string => text.replaceAll(',', '\u202f').replace(/^-/, '−')
+
+const dayOf = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', timeZone: 'UTC' })
+const monthOf = new Intl.DateTimeFormat('en-GB', { month: 'short', year: 'numeric', timeZone: 'UTC' })
+const clockOf = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit', timeZone: 'UTC' })
+
+const DAY_MS = 86_400_000
+
+/** Round ticks of a time axis in UTC, each said as shortly as its spacing allows. */
+export function timeTicks(scale: ReturnType<typeof scaleUtc<number>>, count = 6): Tick[] {
+  const times = scale.ticks(count)
+  const gapMs = times.length > 1 ? times[1]!.getTime() - times[0]!.getTime() : DAY_MS
+  return times.map((time) => ({ at: scale(time), text: timeText(time, gapMs) }))
+}
+
+function timeText(time: Date, gapMs: number): string {
+  if (gapMs >= 28 * DAY_MS) return monthOf.format(time)
+  const midnight = time.getTime() % DAY_MS === 0
+  return gapMs >= DAY_MS || midnight ? dayOf.format(time) : clockOf.format(time)
+}
+
+/** "Radial clearance, mm"; without the unit when there is none. */
+export const axisTitle = (label: string, unit?: string): string => (unit ? `${label}, ${unit}` : label)

@@ -1,0 +1,18 @@
+const dayText = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric', timeZone: 'UTC' })
+const clockText = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit', timeZone: 'UTC' })
+
+/** A calendar day: "12 Mar 2026". Takes an ISO date or a Date; the day is the UTC one. */
+export function Day({ at }: { at: string | Date }) {
+  const date = new Date(at)
+  return <time dateTime={date.toISOString().slice(0, 10)}>{dayText.format(date)}</time>
+}
+
+/** A moment: "12 Mar 2026, 14:05 UTC". */
+export function Moment({ at }: { at: string | Date }) {
+  const date = new Date(at)
+  return (
+    <time dateTime={date.toISOString()}>
+      {dayText.format(date)}, {clockText.format(date)} UTC
+    </time>
+  )
+}

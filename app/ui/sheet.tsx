@@ -1,0 +1,51 @@
+import type { ReactNode } from 'react'
+import { Breadcrumb, type Crumb } from './breadcrumb'
+import { ProductMark } from './product-mark'
+
+type SheetProps = {
+  /** Where this page is, outermost first; the last one is the page itself and needs no address. */
+  place: readonly Crumb[]
+  /** Usually a `PlaceNav`. */
+  nav?: ReactNode
+  /** Who is signed in, sign-out, and the like; stands at the right of the header. */
+  person?: ReactNode
+  /** A `TitleBlock`, or an `h1` of your own. Every page needs one of the two. */
+  titleBlock?: ReactNode
+  /** Usually a `TrailHead`; printed at the foot of every page. */
+  headHash?: ReactNode
+  children: ReactNode
+}
+
+/** The frame of every page: skip link, header with the place, navigation, the ruled sheet, foot. */
+export function Sheet({ place, nav, person, titleBlock, headHash, children }: SheetProps) {
+  return (
+    <div className="desk">
+      <a className="skip-link" href="#sheet">
+        Skip to the sheet
+      </a>
+      <header className="desk-header">
+        <a className="desk-name" href="/">
+          <ProductMark />
+          Liquidus
+        </a>
+        <Breadcrumb place={place} />
+        {person && <div className="desk-aside">{person}</div>}
+      </header>
+      {nav}
+      <main id="sheet" tabIndex={-1} className="desk-main">
+        <div className="sheet">
+          <div className="sheet-frame">
+            {titleBlock}
+            <div className="sheet-content">{children}</div>
+          </div>
+        </div>
+      </main>
+      <footer className="desk-footer">
+        <div className="desk-footer-line">
+          <p>{place.map(({ text }) => text).join(' – ')}</p>
+          {headHash}
+        </div>
+      </footer>
+    </div>
+  )
+}

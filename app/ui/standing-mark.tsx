@@ -1,0 +1,26 @@
+import type { ReactNode } from 'react'
+import { StandingDrawing, STANDING_INK, type Standing } from './standing-drawing'
+
+type StandingMarkProps = {
+  standing: Standing
+  /** How many stand so, for a summary. */
+  count?: number
+  /** What it is short of, or why it lapsed; follows the word. */
+  because?: ReactNode
+}
+
+/** An item's standing as a land seen from above, with its word. */
+export function StandingMark({ standing, count, because }: StandingMarkProps) {
+  return (
+    <span className="mark">
+      <svg width="18" height="18" viewBox="-10 -10 20 20" aria-hidden="true" className={STANDING_INK[standing]}>
+        <StandingDrawing standing={standing} />
+      </svg>
+      <span>
+        {count !== undefined && `${count} `}
+        <span className={`mark-word ${STANDING_INK[standing]}`}>{standing}</span>
+        {because && <> {because}</>}
+      </span>
+    </span>
+  )
+}
