@@ -1,0 +1,121 @@
+/** A moment read from RFC 3339 text. */
+export type Rfc3339Instant = {
+  /** Milliseconds since 1970-01-01T00:00:00Z, finer digits cut off. A leap second counts as the millisecond before it ends. */
+  readonly epochMs: number
+  /** The fraction of the second in nanoseconds, finer digits cut off. */
+  readonly nanoseconds: number
+  /** How far local time is ahead of UTC, in minutes; undefined for `-00:00`, which says that nobody knows. */
+  readonly offsetMinutes: number | undefined
+  readonly isLeapSecond: boolean
+}
+
+const DATE_TIME = /^(\d{4})-(\d\d)-(\d\d)[Tt](\d\d):(\d\d):(\d\d)(?:\.(\d+))?(?:[Zz]|([+-])(\d\d):(\d\d))$/
+const UTC_MILLISECONDS = /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{3}Z$/
+const MONTH_LENGTHS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const
+const MS_PER_DAY = 86_400_000
+
+const isLeapYear = (year: number): boolean => year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0)
+
+/** Days in a month (1 to 12) of the Gregorian calendar; 0 when there is no such month. RFC 3339 section 5.7. */
+export const daysInMonth = (year: number, month: number): number =>
+  month === 2 && isLeapYear(year) ? 29 : (MONTH_LENGTHS[month - 1] ?? 0)
+
+/**
+ * Milliseconds since 1970 of a calendar date and time in UTC, counted by the calendar's
+ * arithmetic; undefined when there is no such date or time of day. Second 60 is not taken.
+ */
+export function utcEpochMs(
+  year: number,
+  month: number,
+  day: number,
+  hour: number,
+  minute: number,
+  second: number,
+): number | undefined {
+  if (day < 1 || day > daysInMonth(year, month) || hour > 23 || minute > 59 || second > 59) return undefined
+  return (daysSince1970(year, month, day) * 24 + hour) * 3_600_000 + (minute * 60 + second) * 1000
+}
+
+/** Years counted from March, so that the leap day comes last; 146,097 days in 400 years. */
+function daysSince1970(year: number, month: number, day: number): number {
+  const marchYear = month > 2 ? year : year - 1
+  const monthsSinceMarch = (month + 9) % 12
+  const leapDays = Math.floor(marchYear / 4) - Math.floor(marchYear / 100) + Math.floor(marchYear / 400)
+  return marchYear * 365 + leapDays + Math.floor((153 * monthsSinceMarch + 2) / 5) + day - 1 - 719_468
+}
+
+/**
+ * Reads a date and time strictly by RFC 3339 section 5.6: undefined for text that is no
+ * `date-time`, for a day that the month lacks, for hour 24 and for a leap second anywhere but
+ * at the end of a UTC month (section 5.7). Lower-case t and z are allowed; a space for the T is not.
+ * (The language's own date parser accepts 31 April and refuses leap seconds.)
+ */
+export function readRfc3339(text: string): Rfc3339Instant | undefined {
+  const found = DATE_TIME.exec(text)
+  if (!found) return undefined
+  const [
+    ,
+    year,
+    month,
+    day,
+    hour,
+    minute,
+    second,
+    fraction = '',
+    sign,
+    offsetHour = '0',
+    offsetMinute = '0',
+  ] = found
+  const isLeapSecond = second === '60'
+  const localMs = utcEpochMs(
+    Number(year),
+    Number(month),
+    Number(day),
+    Number(hour),
+    Number(minute),
+    isLeapSecond ? 59 : Number(second),
+  )
+  if (localMs === undefined || Number(offsetHour) > 23 || Number(offsetMinute) > 59) return undefined
+
+  const offset = (sign === '-' ? -1 : 1) * (Number(offsetHour) * 60 + Number(offsetMinute))
+  const startOfSecondMs = localMs - offset * 60_000
+  if (isLeapSecond && !endsUtcMonth(startOfSecondMs)) return undefined
+
+  const nanoseconds = Number(fraction.slice(0, 9).padEnd(9, '0'))
+  return {
+    epochMs: startOfSecondMs + (isLeapSecond ? 999 : Math.floor(nanoseconds / 1_000_000)),
+    nanoseconds,
+    offsetMinutes: sign === '-' && offset === 0 ? undefined : offset,
+    isLeapSecond,
+  }
+}
+
+/** The same, refusing with a RangeError that says what was expected. */
+export function parseRfc3339(text: string): Rfc3339Instant {
+  const instant = readRfc3339(text)
+  if (!instant) {
+    throw new RangeError(
+      `"${text}" is not an RFC 3339 date and time, such as 2026-03-04T10:11:12Z or 2026-03-04T11:11:12+01:00.`,
+    )
+  }
+  return instant
+}
+
+/** True for the one form in which the trail keeps time: `2026-03-04T10:11:12.345Z`, and a time that exists. */
+export const isUtcMillisecondInstant = (text: string): boolean =>
+  UTC_MILLISECONDS.test(text) &&
+  utcEpochMs(
+    twoDigits(text, 0) * 100 + twoDigits(text, 2),
+    twoDigits(text, 5),
+    twoDigits(text, 8),
+    twoDigits(text, 11),
+    twoDigits(text, 14),
+    twoDigits(text, 17),
+  ) !== undefined
+
+const twoDigits = (text: string, at: number): number =>
+  text.charCodeAt(at) * 10 + text.charCodeAt(at + 1) - 528
+
+/** Whether the second that starts here is 23:59:59 on the last day of a UTC month. */
+const endsUtcMonth = (startOfSecondMs: number): boolean =>
+  (startOfSecondMs + 1000) % MS_PER_DAY === 0 && new Date(startOfSecondMs + 1000).getUTCDate() === 1

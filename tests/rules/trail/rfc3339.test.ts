@@ -1,0 +1,105 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import reference from '../../reference/trail/rfc3339.json'
+import {
+  daysInMonth,
+  isUtcMillisecondInstant,
+  parseRfc3339,
+  readRfc3339,
+  utcEpochMs,
+} from '@/shared/trail/rfc3339'
+
+describe('the examples of RFC 3339 section 5.8', () => {
+  test.each(reference.valid)('$text', (row) => {
+    const instant = parseRfc3339(row.text)
+    const seconds = row.unix ?? row.unix_as_one_library_maps
+    expect(Math.floor(instant.epochMs / 1000)).toBe(seconds)
+    if (row.nanos !== undefined) expect(instant.nanoseconds).toBe(row.nanos)
+    if (row.same_as) expect(instant.epochMs).toBe(parseRfc3339(row.same_as).epochMs)
+    expect(instant.isLeapSecond).toBe(row.note === 'leap second')
+  })
+
+  test('the offset is read in minutes', () => {
+    expect(parseRfc3339('1996-12-19T16:39:57-08:00').offsetMinutes).toBe(-480)
+    expect(parseRfc3339('1937-01-01T12:00:27.87+00:20').offsetMinutes).toBe(20)
+    // Section 4.3: -00:00 says that the local offset is not known.
+    expect(parseRfc3339('1990-12-31T23:59:59-00:00').offsetMinutes).toBeUndefined()
+  })
+})
+
+describe('text that is no RFC 3339 date and time', () => {
+  test.each([
+    ...reference.invalid,
+    '2023-02-29T00:00:00Z',
+    '2024-13-01T00:00:00Z',
+    '2024-00-01T00:00:00Z',
+    '2024-01-00T00:00:00Z',
+    '2024-01-01T00:60:00Z',
+    '2024-01-01T00:00:61Z',
+    '2024-01-01 00:00:00Z',
+    '2024-01-01T00:00:00',
+    '2024-01-01T00:00:00.Z',
+    '2024-01-01T00:00:00+24:00',
+    '2024-01-01T00:00:00+01:60',
+    '2024-01-01T00:00:00+0100',
+    ' 2024-01-01T00:00:00Z',
+    '2024-01-01T00:00:00Z\n',
+    '+2024-01-01T00:00:00Z',
+    // A leap second only ends a UTC month (section 5.7).
+    '1990-12-30T23:59:60Z',
+    '1990-12-31T22:59:60Z',
+    '1990-12-31T23:59:60-08:00',
+    '',
+  ])('%j', (text) => {
+    expect(readRfc3339(text)).toBeUndefined()
+    expect(() => parseRfc3339(text)).toThrow(RangeError)
+  })
+})
+
+test('lower-case t and z are allowed, and a leap day exists in 2000 but not in 2100', () => {
+  expect(readRfc3339('1985-04-12t23:20:50.52z')?.epochMs).toBe(482196050520)
+  expect(readRfc3339('2000-02-29T00:00:00Z')).toBeDefined()
+  expect([daysInMonth(2000, 2), daysInMonth(2100, 2), daysInMonth(2024, 13)]).toEqual([29, 28, 0])
+})
+
+describe('the form in which the trail keeps time', () => {
+  test.each([
+    ['2026-03-04T10:11:12.345Z', true],
+    ['2026-03-04T10:11:12Z', false],
+    ['2026-03-04T10:11:12.3456Z', false],
+    ['2026-03-04T10:11:12.345+00:00', false],
+    ['2026-03-04t10:11:12.345Z', false],
+    ['2026-02-30T10:11:12.345Z', false],
+    ['2026-03-04T24:00:00.000Z', false],
+    ['1990-12-31T23:59:60.000Z', false],
+  ])('%s: %s', (text, is) => {
+    expect(isUtcMillisecondInstant(text)).toBe(is)
+  })
+})
+
+// The platform's calendar counts alike for dates that exist, which are the only ones given to it here.
+const anyInstant = fc.date({
+  min: new Date('0001-01-01T00:00:00Z'),
+  max: new Date('9999-12-31T23:59:59.999Z'),
+  noInvalidDate: true,
+})
+
+test('every moment from the year 1 to 9999 reads back as it was', () => {
+  fc.assert(
+    fc.property(anyInstant, (date) => {
+      expect(parseRfc3339(date.toISOString()).epochMs).toBe(date.getTime())
+      expect(isUtcMillisecondInstant(date.toISOString())).toBe(true)
+    }),
+  )
+})
+
+test('the calendar agrees with the platform on every first and last day of a month', () => {
+  for (let year = 1600; year <= 2400; year++) {
+    for (let month = 1; month <= 12; month++) {
+      const last = daysInMonth(year, month)
+      expect(utcEpochMs(year, month, 1, 0, 0, 0)).toBe(Date.UTC(year, month - 1, 1))
+      expect(utcEpochMs(year, month, last, 23, 59, 59)).toBe(Date.UTC(year, month, 1) - 1000)
+      expect(utcEpochMs(year, month, last + 1, 0, 0, 0)).toBeUndefined()
+    }
+  }
+})
