@@ -1,0 +1,29 @@
+import { z } from 'zod'
+import { defineCommand } from '@/lib/commands/command'
+import { id, programmeCode, reason } from '@/lib/commands/inputs'
+import { Refused } from '@/shared/refused'
+
+/** Takes evidence off an item; the file and the trail keep it. By who attached it, or by quality. */
+export const withdrawEvidence = defineCommand({
+  name: 'withdraw-evidence',
+  input: z.strictObject({ programme: programmeCode, evidence: id, reason }),
+  load: (tx, { evidence }, { programmeId }) =>
+    tx.evidence.findFirst({ where: { id: evidence, programmeId, withdrawnAt: null } }),
+  decide(evidence, { reason: why }, { actor }) {
+    if (!evidence) throw new Refused('This evidence is not attached any more.')
+    if (evidence.addedById !== actor.personId && !actor.departments.includes('quality')) {
+      throw new Refused('Only who attached it, or quality, may withdraw evidence.')
+    }
+    const { id: key, itemKey, kind, sha256, fileName, url } = evidence
+    return {
+      change: { id: key, why },
+      record: { evidence: key, itemKey, kind, sha256, fileName, url, reason: why },
+    }
+  },
+  async apply(tx, { id: key, why }, { actor, now }) {
+    await tx.evidence.update({
+      where: { id: key },
+      data: { withdrawnById: actor.personId, withdrawnAt: now, withdrawnWhy: why },
+    })
+  },
+})

@@ -1,0 +1,60 @@
+import { z } from 'zod'
+import { DEPARTMENTS } from '@/shared/plan/department'
+import { STAGES } from '@/shared/plan/stage'
+
+/* Pieces that many inputs share; each speaks to the person typing. */
+
+/** Programme codes are kept in capitals. */
+export const programmeCode = z
+  .string()
+  .trim()
+  .toUpperCase()
+  .regex(
+    /^[A-Z0-9][A-Z0-9-]{1,23}$/,
+    'A programme code has 2 to 24 letters, digits or hyphens, such as LX-41.',
+  )
+
+export const line = (what: string, most = 200) =>
+  z
+    .string({ error: `${what} must be filled in.` })
+    .trim()
+    .min(1, `${what} must be filled in.`)
+    .max(most, `${what} has at most ${most} characters.`)
+
+export const paragraph = (what: string) => line(what, 2000)
+
+/** May be left empty. */
+export const optionalLine = (what: string, most = 500) =>
+  z.string().trim().max(most, `${what} has at most ${most} characters.`).default('')
+
+export const reason = line('The reason', 1000)
+
+export const calendarDate = (what: string) =>
+  z
+    .string({ error: `${what} must be a date.` })
+    .regex(/^\d{4}-\d{2}-\d{2}$/, `${what} must be a date such as 2026-03-31.`)
+    .refine(isCalendarDate, `${what} is not a date of the calendar.`)
+
+export const wholeNumber = (what: string, least: number, most: number) =>
+  z
+    .number({ error: `${what} must be a number.` })
+    .int(`${what} must be a whole number.`)
+    .min(least, `${what} lies between ${least} and ${most}.`)
+    .max(most, `${what} lies between ${least} and ${most}.`)
+
+export const department = z.enum(DEPARTMENTS, { error: 'Choose a department.' })
+export const stage = z.enum(STAGES, { error: 'Choose a stage.' })
+export const id = z.uuid({ error: 'It is not known here. Load the page again.' })
+export const sha256Hex = z.string().regex(/^[0-9a-f]{64}$/, 'The file is not known here. Upload it again.')
+
+export const emailAddress = z
+  .string()
+  .trim()
+  .toLowerCase()
+  .pipe(z.email({ error: 'This is not an e-mail address.' }))
+
+/** 2026-02-30 has the form of a date and is none: the calendar would roll it over. */
+function isCalendarDate(text: string): boolean {
+  const time = Date.parse(`${text}T00:00:00Z`)
+  return !Number.isNaN(time) && new Date(time).toISOString().startsWith(text)
+}

@@ -1,0 +1,126 @@
+import { randomUUID } from 'node:crypto'
+import { COMMANDS } from '@/lib/commands/all-commands'
+import type { AnyCommand, Context, Decision } from '@/lib/commands/command'
+import { recallOutcome, rememberOutcome } from '@/lib/commands/idempotency'
+import { parseInput } from '@/lib/commands/parse-input'
+import { verifySignature, type SignatureProof } from '@/lib/auth/signature'
+import { actorInProgramme } from '@/lib/auth/actor'
+import { inTransaction, type Transaction } from '@/lib/db/transaction'
+import { log } from '@/lib/log/log'
+import { INSTALLATION_TRAIL, lockTrail, openTrail, recordEntry } from '@/lib/trail/append-entry'
+import { publishHead } from '@/lib/trail/publish-head'
+import { POLICY, refusal, type CommandName, type PolicyRow } from '@/shared/policy'
+import { Refused } from '@/shared/refused'
+import type { TrailEntry } from '@/shared/trail/entry'
+
+/** What came of a command. A refusal is a sentence; anything else that fails is thrown. */
+export type Outcome =
+  | {
+      readonly ok: true
+      readonly result: Readonly<Record<string, string | number>>
+      readonly seq: number
+      readonly hash: string
+    }
+  | { readonly ok: false; readonly message: string; readonly fields: Readonly<Record<string, string>> }
+
+export interface Circumstances {
+  /** One per form or call, so that a retry or a double click does nothing twice. */
+  readonly key: string
+  /** For commands that are signatures. */
+  readonly proof?: SignatureProof
+  /** The moment, for the demo and for tests; otherwise now. */
+  readonly at?: Date
+}
+
+/**
+ * The only door for change: parse, then in one transaction lock, load,
+ * authorise on the rows just read, decide, apply, and append to the trail.
+ */
+export async function perform(
+  personId: string,
+  name: CommandName,
+  input: unknown,
+  circumstances: Circumstances,
+): Promise<Outcome> {
+  try {
+    const command = COMMANDS[name] as unknown as AnyCommand
+    const parsed = parseInput(command.input, input)
+    if ((POLICY[name] as PolicyRow).signature) await verifySignature(personId, circumstances.proof)
+    const { entry, outcome } = await inTransaction((tx) =>
+      performIn(tx, personId, command, parsed, circumstances),
+    )
+    if (entry) await publishHead(entry)
+    return outcome
+  } catch (error) {
+    if (error instanceof Refused) return { ok: false, message: error.message, fields: error.fields }
+    log.error('A command failed.', { command: name, error })
+    throw error
+  }
+}
+
+interface Performed {
+  readonly entry: TrailEntry | undefined
+  readonly outcome: Outcome
+}
+
+async function performIn(
+  tx: Transaction,
+  personId: string,
+  command: AnyCommand,
+  input: unknown,
+  { key, at = new Date() }: Circumstances,
+): Promise<Performed> {
+  const now = at.toISOString()
+  const { programmeId, head } = await lockSubject(tx, command.name, input)
+  const before = await recallOutcome(tx, personId, key, command.name, input)
+  if (before) return { entry: undefined, outcome: before }
+
+  const actor = await actorInProgramme(tx, personId, programmeId)
+  const refused = refusal(command.name, actor)
+  if (refused) throw new Refused(refused)
+  const context: Context = {
+    actor,
+    now,
+    today: now.slice(0, 10),
+    programmeId,
+    head,
+    newId: () => randomUUID(),
+  }
+
+  const state = await command.load(tx, input as never, context)
+  const decision: Decision<unknown> = command.decide(state, input as never, context)
+  await command.apply(tx, decision.change as never, context)
+
+  const trailId = head.trailId === INSTALLATION_TRAIL && programmeId ? programmeId : head.trailId
+  const target = trailId === head.trailId ? head : { trailId, seq: 0, hash: '' }
+  if (target !== head) await openTrail(tx, trailId)
+  const entry = await recordEntry(tx, target, {
+    at: now,
+    actorId: personId,
+    actorName: actor.name,
+    command: command.name,
+    payload: decision.record,
+  })
+  const outcome: Outcome = { ok: true, result: decision.result ?? {}, seq: entry.seq, hash: entry.hash }
+  await rememberOutcome(tx, personId, key, command.name, input, outcome, now)
+  return { entry, outcome }
+}
+
+/**
+ * Locks what the command is about: the programme it names, or the installation.
+ * Opening a programme is serialised on the installation and starts a trail of its own.
+ */
+async function lockSubject(tx: Transaction, name: CommandName, input: unknown) {
+  const { scope } = POLICY[name] as PolicyRow
+  if (scope !== 'programme' || name === 'open-programme') {
+    await openTrail(tx, INSTALLATION_TRAIL)
+    const head = await lockTrail(tx, INSTALLATION_TRAIL)
+    if (!head) throw new Error('The installation has no trail.')
+    return { programmeId: name === 'open-programme' ? randomUUID() : '', head }
+  }
+  const { programme: code } = input as { programme: string }
+  const programme = await tx.programme.findUnique({ where: { code }, select: { id: true } })
+  const head = programme && (await lockTrail(tx, programme.id))
+  if (!programme || !head) throw new Refused(`There is no programme ${code}.`)
+  return { programmeId: programme.id, head }
+}

@@ -1,0 +1,42 @@
+import { z } from 'zod'
+import { defineCommand } from '@/lib/commands/command'
+import { programmeCode } from '@/lib/commands/inputs'
+import { addedItemSchema } from '@/shared/plan/added-item'
+import { Refused } from '@/shared/refused'
+
+/** Adds an item of the programme's own to one of its stages. */
+export const addItem = defineCommand({
+  name: 'add-item',
+  input: z.strictObject({ programme: programmeCode, item: addedItemSchema }),
+  load: (tx, _input, { programmeId }) =>
+    tx.planItem.findMany({ where: { programmeId }, select: { key: true, position: true, added: true } }),
+  decide(rows, { item }) {
+    const title = item.title.toLowerCase()
+    const twin = rows.find(
+      ({ added }) => (added as { title?: string } | null)?.title?.toLowerCase() === title,
+    )
+    if (twin)
+      throw new Refused(`The plan has an item “${item.title}” already.`, {
+        title: 'The plan has an item of this title already.',
+      })
+    const own = rows.filter(({ key }) => key.startsWith('own-')).length
+    const key = `own-${own + 1}`
+    const { stage, title: heading, asks, owner, approvers } = item
+    const added = {
+      stage,
+      title: heading,
+      asks,
+      owner,
+      approvers: [...approvers],
+      evidence: item.evidence[0]?.label ?? '',
+    }
+    return {
+      change: { key, stage, added, position: Math.max(0, ...rows.map(({ position }) => position)) + 1 },
+      record: { item: key, ...added },
+      result: { item: key },
+    }
+  },
+  async apply(tx, { key, stage, added, position }, { programmeId }) {
+    await tx.planItem.create({ data: { programmeId, key, stage, position, added } })
+  },
+})

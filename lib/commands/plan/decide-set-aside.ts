@@ -1,0 +1,44 @@
+import { z } from 'zod'
+import { defineCommand } from '@/lib/commands/command'
+import { line, optionalLine, programmeCode } from '@/lib/commands/inputs'
+import { loadPlanItem } from '@/lib/commands/plan/load-plan-item'
+import { Prisma } from '@/lib/db/generated/client'
+import { Refused } from '@/shared/refused'
+
+/** Quality agrees to set an item aside, or refuses and says why. Not by who proposed it. */
+export const decideSetAside = defineCommand({
+  name: 'decide-set-aside',
+  input: z.strictObject({
+    programme: programmeCode,
+    item: line('The item'),
+    agree: z.boolean(),
+    comment: optionalLine('The comment', 1000),
+  }),
+  load: (tx, { item }, { programmeId }) => loadPlanItem(tx, programmeId, item),
+  decide({ definition, setAside }, { agree, comment }, { actor, now }) {
+    if (!setAside) throw new Refused('Nobody proposes to set this item aside.')
+    if (setAside.agreed) throw new Refused(`${setAside.agreed.byName} has agreed to it already.`)
+    if (setAside.proposedById === actor.personId)
+      throw new Refused('You proposed it. Somebody else of quality decides.')
+    if (!agree && !comment)
+      throw new Refused('Say why the item has to stay.', { comment: 'Say why the item has to stay.' })
+    const agreed = { ...setAside, agreed: { byId: actor.personId, byName: actor.name, at: now } }
+    return {
+      change: { key: definition.key, setAside: agree ? agreed : null },
+      record: {
+        item: definition.key,
+        title: definition.title,
+        reason: setAside.reason,
+        proposedBy: setAside.proposedByName,
+        agree,
+        comment,
+      },
+    }
+  },
+  async apply(tx, { key, setAside }, { programmeId }) {
+    await tx.planItem.update({
+      where: { programmeId_key: { programmeId, key } },
+      data: { setAside: setAside ?? Prisma.DbNull },
+    })
+  },
+})

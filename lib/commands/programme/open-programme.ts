@@ -1,0 +1,89 @@
+import { z } from 'zod'
+import { defineCommand } from '@/lib/commands/command'
+import { department, line, programmeCode } from '@/lib/commands/inputs'
+import { STANDARD_PLAN } from '@/shared/plan/catalogue'
+import {
+  alloyFamily,
+  annualVolume,
+  environment,
+  productClass,
+  serviceYears,
+} from '@/shared/plan/parameters/programme'
+import { Refused } from '@/shared/refused'
+
+const FRAME = [productClass, alloyFamily, serviceYears, environment, annualVolume] as const
+
+/** Opens a programme on the standard plan; who opens it leads it. */
+export const openProgramme = defineCommand({
+  name: 'open-programme',
+  input: z.strictObject({
+    code: programmeCode,
+    title: line('The title', 120),
+    department,
+    productClass: productClass.schema,
+    alloyFamily: alloyFamily.schema,
+    serviceYears: serviceYears.schema,
+    environment: environment.schema,
+    annualVolume: annualVolume.schema,
+  }),
+  load: (tx, { code }) => tx.programme.findUnique({ where: { code }, select: { title: true } }),
+  decide(existing, input, { programmeId, actor }) {
+    if (existing) {
+      const says = `The code ${input.code} is taken by “${existing.title}”. Choose another.`
+      throw new Refused(says, { code: says })
+    }
+    const values = [
+      input.productClass,
+      input.alloyFamily,
+      input.serviceYears,
+      input.environment,
+      input.annualVolume,
+    ]
+    const revisions = FRAME.map((parameter, index) => ({
+      parameter: parameter.key,
+      value: values[index] ?? null,
+    }))
+    const { code, title } = input
+    return {
+      change: { code, title, department: input.department, revisions },
+      record: {
+        programmeId,
+        code,
+        title,
+        lead: actor.name,
+        department: input.department,
+        values: Object.fromEntries(revisions.map(({ parameter, value }) => [parameter, value])),
+      },
+      result: { code },
+    }
+  },
+  async apply(tx, { code, title, department: own, revisions }, { programmeId, actor, now }) {
+    await tx.programme.create({
+      data: {
+        id: programmeId,
+        code,
+        title,
+        leadId: actor.personId,
+        openedById: actor.personId,
+        openedAt: now,
+      },
+    })
+    await tx.membership.create({
+      data: { programmeId, personId: actor.personId, department: own, since: now },
+    })
+    await tx.planItem.createMany({
+      data: STANDARD_PLAN.map(({ key, stage }, position) => ({ programmeId, key, stage, position })),
+    })
+    await tx.revision.createMany({
+      data: revisions.map(({ parameter, value }) => ({
+        programmeId,
+        parameter,
+        number: 1,
+        value: value as string | number,
+        reason: 'Given when the programme was opened.',
+        authorId: actor.personId,
+        at: now,
+      })),
+    })
+  },
+})

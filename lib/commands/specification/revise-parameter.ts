@@ -1,0 +1,76 @@
+import { z } from 'zod'
+import { defineCommand } from '@/lib/commands/command'
+import { line, programmeCode, reason, wholeNumber } from '@/lib/commands/inputs'
+import { DEPARTMENT_NAMES } from '@/shared/plan/department'
+import { findParameter } from '@/shared/plan/catalogue'
+import { Refused } from '@/shared/refused'
+import { canonicalJson, type JsonValue } from '@/shared/trail/canonical-json'
+
+/**
+ * Gives a parameter a new value. `seen` is the revision the person had before
+ * them (0 for none): when another came between, they are told what it says.
+ */
+export const reviseParameter = defineCommand({
+  name: 'revise-parameter',
+  input: z.strictObject({
+    programme: programmeCode,
+    parameter: line('The parameter'),
+    value: z.json(),
+    seen: wholeNumber('The revision', 0, 1_000_000),
+    reason,
+  }),
+  load: (tx, { parameter }, { programmeId }) =>
+    tx.revision.findFirst({ where: { programmeId, parameter }, orderBy: { number: 'desc' } }),
+  decide(current, { parameter: key, value, seen, reason: why }, { actor }) {
+    const parameter = findParameter(key)
+    if (!parameter) throw new Refused('The specification has no such parameter.')
+    if (!actor.leads && !actor.departments.includes(parameter.owner)) {
+      throw new Refused(
+        `${parameter.label} belongs to ${DEPARTMENT_NAMES[parameter.owner].toLowerCase()}. Ask them with an action.`,
+      )
+    }
+    const parsed = parameter.schema.safeParse(value)
+    if (!parsed.success) {
+      const fields = Object.fromEntries(
+        parsed.error.issues.map(({ path, message }) => [['value', ...path.map(String)].join('.'), message]),
+      )
+      throw new Refused(Object.values(fields)[0] ?? 'The value cannot be read.', fields)
+    }
+    const clean = JSON.parse(JSON.stringify(parsed.data)) as JsonValue
+    const number = current?.number ?? 0
+    if (number !== seen) {
+      throw new Refused(
+        `${parameter.label} was revised meanwhile: it now reads ${canonicalJson(current?.value as JsonValue)} (revision ${number}, “${current?.reason}”). What you typed is still here; save again to replace it.`,
+        { seen: String(number) },
+      )
+    }
+    if (current && canonicalJson(current.value as JsonValue) === canonicalJson(clean)) {
+      throw new Refused('This is the value it has already. Nothing was changed.')
+    }
+    return {
+      change: { parameter: key, number: number + 1, value: clean, reason: why },
+      record: {
+        parameter: key,
+        label: parameter.label,
+        revision: number + 1,
+        value: clean,
+        before: (current?.value as JsonValue | undefined) ?? null,
+        reason: why,
+      },
+      result: { revision: number + 1 },
+    }
+  },
+  async apply(tx, { parameter, number, value, reason: why }, { programmeId, actor, now }) {
+    await tx.revision.create({
+      data: {
+        programmeId,
+        parameter,
+        number,
+        value: value as object,
+        reason: why,
+        authorId: actor.personId,
+        at: now,
+      },
+    })
+  },
+})

@@ -1,0 +1,68 @@
+import { database } from '@/lib/db/client'
+import { loadState } from '@/lib/programme/load-state'
+import { shareUnchanged } from '@/lib/programme/share-unchanged'
+import { INSTALLATION_TRAIL } from '@/lib/trail/append-entry'
+import { judgeProgramme, type Judgement } from '@/shared/gate/judgement'
+import type { ProgrammeState } from '@/shared/gate/programme-state'
+
+/** A programme's facts and all that follows from them, as of one trail entry. */
+export interface JudgedProgramme {
+  readonly state: ProgrammeState
+  readonly judgement: Judgement
+  readonly head: { readonly seq: number; readonly hash: string }
+}
+
+/**
+ * Nothing changes a fact without an entry in a trail, so the newest hashes of
+ * the programme's and the installation's trails name the facts exactly: they
+ * and the date are the key of this cache.
+ */
+interface Kept {
+  readonly key: string
+  readonly judged: Promise<JudgedProgramme>
+}
+const MOST_KEPT = 200
+const kept = new Map<string, Kept>()
+
+/** The programme as it stands; undefined when there is none of that code. */
+export async function judgedProgramme(code: string, now = new Date()): Promise<JudgedProgramme | undefined> {
+  const today = now.toISOString().slice(0, 10)
+  const [row] = await database().$queryRaw<
+    { id: string; seq: number; hash: string; installation: string | null }[]
+  >`
+    SELECT p."id"::text AS "id", t."seq", t."headHash" AS "hash",
+           (SELECT "headHash" FROM "Trail" WHERE "id" = ${INSTALLATION_TRAIL}) AS "installation"
+    FROM "Programme" p JOIN "Trail" t ON t."id" = p."id"::text WHERE p."code" = ${code}`
+  if (!row) return undefined
+  return judgedAt(row.id, { seq: row.seq, hash: row.hash }, row.installation ?? '', today)
+}
+
+/** The same for several programmes at once, whose heads were read together. */
+export function judgedAt(
+  id: string,
+  head: { seq: number; hash: string },
+  installation: string,
+  today: string,
+): Promise<JudgedProgramme> {
+  const key = `${head.hash} ${installation} ${today}`
+  const known = kept.get(id)
+  if (known?.key === key) return known.judged
+  const judged = judgeAfresh(id, head, today, known?.judged)
+  kept.delete(id)
+  kept.set(id, { key, judged })
+  judged.catch(() => kept.delete(id))
+  if (kept.size > MOST_KEPT) kept.delete(kept.keys().next().value ?? '')
+  return judged
+}
+
+async function judgeAfresh(
+  id: string,
+  head: { seq: number; hash: string },
+  today: string,
+  earlier: Promise<JudgedProgramme> | undefined,
+): Promise<JudgedProgramme> {
+  const before = await earlier?.catch(() => undefined)
+  const loaded = await database().$transaction((tx) => loadState(tx, id, today), { isolationLevel: 'RepeatableRead', timeout: 30_000 })
+  const state = shareUnchanged(before?.state, loaded)
+  return { state, judgement: judgeProgramme(state, before?.judgement), head }
+}

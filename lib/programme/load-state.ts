@@ -1,0 +1,161 @@
+import type { PrismaClient } from '@/lib/db/generated/client'
+import type { Transaction } from '@/lib/db/transaction'
+import { plannedItems } from '@/lib/programme/planned-items'
+import { loadReadings } from '@/lib/programme/readings-cache'
+import {
+  actionEntry,
+  concessionEntry,
+  gateSignatureEntry,
+  inspectionOf,
+  logOf,
+  lotOf,
+  type Named,
+} from '@/lib/programme/rows'
+import type { ProgrammeState } from '@/shared/gate/programme-state'
+import type { Department } from '@/shared/plan/department'
+import type { Authority } from '@/shared/plan/requirement'
+import type { Log } from '@/shared/records/log'
+
+/** Reads all facts of one programme, a bounded number of statements whatever its size. */
+export async function loadState(
+  db: PrismaClient | Transaction,
+  programmeId: string,
+  today: string,
+): Promise<ProgrammeState> {
+  const own = { where: { programmeId } }
+  const standing = { where: { programmeId, withdrawnAt: null } }
+  const inOrder = { orderBy: [{ at: 'asc' as const }, { id: 'asc' as const }] }
+  const [programme, memberships, people, planRows, revisions, requirements, evidence] = await Promise.all([
+    db.programme.findUniqueOrThrow({
+      where: { id: programmeId },
+      select: { id: true, code: true, title: true, leadId: true },
+    }),
+    db.membership.findMany({
+      ...own,
+      select: { personId: true, department: true },
+      orderBy: [{ department: 'asc' }, { since: 'asc' }],
+    }),
+    db.person.findMany({ select: { id: true, name: true } }),
+    db.planItem.findMany({ ...own, orderBy: { position: 'asc' } }),
+    db.revision.findMany({
+      ...own,
+      orderBy: [{ parameter: 'asc' }, { number: 'desc' }],
+      distinct: ['parameter'],
+    }),
+    db.requirement.findMany({ ...standing, ...inOrder }),
+    db.evidence.findMany({ ...standing, ...inOrder }),
+  ])
+  const [lots, lotTests, logs, batches, inspections, instruments, records] = await Promise.all([
+    db.lot.findMany({ ...own, ...inOrder }),
+    db.lotTest.findMany({ ...standing, ...inOrder }),
+    db.log.findMany({ ...own, ...inOrder }),
+    db.readingBatch.findMany({ ...own, ...inOrder, select: { id: true, lotTestId: true, logId: true } }),
+    db.inspection.findMany({ ...standing, ...inOrder }),
+    db.instrument.findMany({ orderBy: { tag: 'asc' } }),
+    db.record.findMany({ ...standing, ...inOrder, select: { id: true, kind: true, data: true } }),
+  ])
+  const [actions, approvals, concessions, gateSignatures] = await Promise.all([
+    db.action.findMany({ ...own, orderBy: { number: 'asc' } }),
+    db.approval.findMany({ ...own, ...inOrder }),
+    db.concession.findMany({ ...own, orderBy: { number: 'asc' } }),
+    db.gateSignature.findMany({ ...own, ...inOrder }),
+  ])
+  const readings = await loadReadings(db, batches)
+  const nameOf: Named = (id) => people.find((person) => person.id === id)?.name ?? 'somebody unknown'
+
+  return {
+    programme,
+    members: memberships.map(({ personId, department }) => ({
+      personId,
+      name: nameOf(personId),
+      department: department as Department,
+    })),
+    items: plannedItems(planRows),
+    revisions: new Map(
+      revisions.map(({ parameter, number, value, reason, authorId, at }) => [
+        parameter,
+        { parameter, number, value, reason, authorId, authorName: nameOf(authorId), at: at.toISOString() },
+      ]),
+    ),
+    facts: {
+      values: new Map(revisions.map(({ parameter, value }) => [parameter, value])),
+      requirements: requirements.map(
+        ({ id, limit, authority, document, clause, value, relaxes, reason }) => ({
+          id,
+          limit,
+          authority: authority as Authority,
+          document,
+          clause,
+          value,
+          relaxes,
+          reason,
+        }),
+      ),
+      records: {
+        lots: lots.map((lot) =>
+          lotOf(
+            lot,
+            lotTests.filter(({ lotId }) => lotId === lot.id),
+            readings,
+          ),
+        ),
+        logs: groupedLogs(logs.map((log) => logOf(log, readings))),
+        inspections: inspections.map(inspectionOf),
+        instruments: instruments.map(({ id, tag, measures, calibratedOn, dueOn, certificate, outOfUse }) => ({
+          id,
+          tag,
+          measures,
+          calibratedOn,
+          dueOn,
+          certificate,
+          outOfUse,
+        })),
+        byKind: groupedRecords(records),
+      },
+      today,
+    },
+    evidence: evidence.map(({ id, itemKey, kind, note, sha256, fileName, url, addedById, at }) => ({
+      id,
+      itemKey,
+      kind,
+      note,
+      sha256,
+      fileName,
+      url,
+      addedById,
+      addedByName: nameOf(addedById),
+      at: at.toISOString(),
+    })),
+    actions: actions.map((row) => actionEntry(row, nameOf)),
+    approvals: approvals.map(({ id, itemKey, department, personId, personName, digest, cover, at }) => ({
+      id,
+      itemKey,
+      department: department as Department,
+      personId,
+      personName,
+      digest,
+      cover,
+      at: at.toISOString(),
+    })),
+    concessions: concessions.map((row) => concessionEntry(row, nameOf)),
+    gateSignatures: gateSignatures.map(gateSignatureEntry),
+  }
+}
+
+function groupedLogs(logs: readonly Log[]): Map<string, readonly Log[]> {
+  const grouped = new Map<string, Log[]>()
+  for (const log of logs) grouped.set(log.characteristic, [...(grouped.get(log.characteristic) ?? []), log])
+  return grouped
+}
+
+function groupedRecords(
+  rows: readonly { id: string; kind: string; data: unknown }[],
+): Map<string, readonly { readonly id: string }[]> {
+  const grouped = new Map<string, { readonly id: string }[]>()
+  for (const { id, kind, data } of rows) {
+    const group = grouped.get(kind) ?? []
+    group.push({ ...(data as object), id })
+    grouped.set(kind, group)
+  }
+  return grouped
+}

@@ -1,0 +1,33 @@
+import type { PlannedItem, SetAside } from '@/shared/gate/programme-state'
+import { addedItemSchema } from '@/shared/plan/added-item'
+import { findItem } from '@/shared/plan/catalogue'
+import { STAGES, type Stage } from '@/shared/plan/stage'
+
+interface PlanRow {
+  readonly key: string
+  readonly stage: string
+  readonly position: number
+  readonly added: unknown
+  readonly setAside: unknown
+}
+
+/** A programme's items in route-card order; one whose definition this version lacks is left out and never passes. */
+export function plannedItems(rows: readonly PlanRow[]): PlannedItem[] {
+  const inOrder = [...rows].sort((a, b) => rank(a) - rank(b) || a.position - b.position)
+  return inOrder.map((row) => ({
+    definition: row.added ? { ...addedItemSchema.parse(row.added), key: row.key } : standardItem(row),
+    added: row.added !== null,
+    setAside: (row.setAside as SetAside | null) ?? null,
+  }))
+}
+
+const rank = ({ stage }: PlanRow): number => STAGES.indexOf(stage as Stage)
+
+function standardItem({ key }: PlanRow) {
+  const definition = findItem(key)
+  if (!definition)
+    throw new Error(
+      `The plan holds the item ${key}, which this version does not know. Start the version that made it.`,
+    )
+  return definition
+}

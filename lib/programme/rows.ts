@@ -1,0 +1,135 @@
+import type {
+  Action,
+  Concession,
+  GateSignature,
+  Inspection as InspectionRow,
+  Log as LogRow,
+  Lot as LotRow,
+  LotTest as LotTestRow,
+} from '@/lib/db/generated/client'
+import type { BatchReadings } from '@/lib/programme/readings-cache'
+import type {
+  ActionAnswer,
+  ActionEntry,
+  ActionKind,
+  ConcessionEntry,
+  GateSignatureEntry,
+  Signed,
+} from '@/shared/gate/programme-state'
+import type { Department } from '@/shared/plan/department'
+import type { Stage } from '@/shared/plan/stage'
+import type { Defect, Inspection } from '@/shared/records/inspection'
+import type { Log } from '@/shared/records/log'
+import type { Lot, LotKind, LotStorage, LotTest } from '@/shared/records/lot'
+
+/** The name of a person by id. */
+export type Named = (personId: string) => string
+
+export const lotOf = (row: LotRow, tests: readonly LotTestRow[], readings: BatchReadings): Lot => ({
+  id: row.id,
+  code: row.code,
+  kind: row.kind as LotKind,
+  part: row.part,
+  supplier: row.supplier,
+  dateCode: row.dateCode,
+  quantity: row.quantity,
+  receivedOn: row.receivedOn,
+  storage: row.storage as unknown as LotStorage,
+  supplierResult: row.supplierResult,
+  tests: tests.map((test) => lotTestOf(test, readings)),
+  disposition: row.disposition as Lot['disposition'],
+  usedIn: row.usedIn,
+})
+
+const lotTestOf = (row: LotTestRow, readings: BatchReadings): LotTest => ({
+  id: row.id,
+  method: row.method,
+  testedOn: row.testedOn,
+  testedBy: row.testedBy,
+  instrumentId: row.instrumentId,
+  conditions: row.conditions as LotTest['conditions'],
+  readings: readings.ofTest(row.id),
+})
+
+export const logOf = (row: LogRow, readings: BatchReadings): Log => ({
+  id: row.id,
+  code: row.code,
+  characteristic: row.characteristic,
+  line: row.line,
+  machine: row.machine,
+  instrumentId: row.instrumentId,
+  readings: readings.ofLog(row.id),
+})
+
+export const inspectionOf = (row: InspectionRow): Inspection => ({
+  id: row.id,
+  assembly: row.assembly,
+  inspectedOn: row.inspectedOn,
+  inspector: row.inspector,
+  magnification: row.magnification,
+  jointsSeen: row.jointsSeen,
+  defects: row.defects as unknown as Defect[],
+  note: row.note,
+})
+
+export const actionEntry = (row: Action, nameOf: Named): ActionEntry => ({
+  id: row.id,
+  number: row.number,
+  itemKey: row.itemKey,
+  from: row.from as Department,
+  to: row.to as Department,
+  kind: row.kind as ActionKind,
+  question: row.question,
+  dueOn: row.dueOn,
+  askedById: row.askedById,
+  askedByName: nameOf(row.askedById),
+  askedAt: row.askedAt.toISOString(),
+  answer: row.answer as unknown as ActionAnswer | null,
+  answeredById: row.answeredById,
+  answeredByName: row.answeredById && nameOf(row.answeredById),
+  answeredAt: row.answeredAt?.toISOString() ?? null,
+  outcome: row.outcome as ActionEntry['outcome'],
+  outcomeWhy: row.outcomeWhy,
+})
+
+export const concessionEntry = (row: Concession, nameOf: Named): ConcessionEntry => ({
+  id: row.id,
+  number: row.number,
+  itemKey: row.itemKey,
+  rule: row.rule,
+  findingDigest: row.findingDigest,
+  why: row.why,
+  quantity: row.quantity,
+  untilOn: row.untilOn,
+  requestedById: row.requestedById,
+  requestedByName: nameOf(row.requestedById),
+  requestedAt: row.requestedAt.toISOString(),
+  design: signed(row.designById, row.designName, row.designAt),
+  quality: signed(row.qualityById, row.qualityName, row.qualityAt),
+  refused:
+    row.refusedById && row.refusedAt
+      ? {
+          byId: row.refusedById,
+          byName: nameOf(row.refusedById),
+          at: row.refusedAt.toISOString(),
+          why: row.refusedWhy ?? '',
+        }
+      : null,
+})
+
+const signed = (byId: string | null, byName: string | null, at: Date | null): Signed | null =>
+  byId && byName && at ? { byId, byName, at: at.toISOString() } : null
+
+export const gateSignatureEntry = (row: GateSignature): GateSignatureEntry => ({
+  id: row.id,
+  stage: row.stage as Stage,
+  department: row.department as Department,
+  personId: row.personId,
+  personName: row.personName,
+  digest: row.digest,
+  cover: row.cover,
+  merkleRoot: row.merkleRoot,
+  trailSeq: row.trailSeq,
+  headHash: row.headHash,
+  at: row.at.toISOString(),
+})

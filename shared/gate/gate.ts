@@ -1,0 +1,126 @@
+import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
+import { STAGE_NAMES, STAGES, stageBefore, type Stage } from '@/shared/plan/stage'
+import { canonicalJson } from '@/shared/trail/canonical-json'
+import { sha256 } from '@/shared/trail/sha256'
+import type { GateSignatureEntry, ProgrammeState } from './programme-state'
+import type { ItemState } from './standing'
+
+/** A gate is signed in this order; quality signs last. */
+export const GATE_SIGNATORIES: readonly Department[] = ['design', 'production', 'quality']
+
+export const GATE_STANDINGS = ['blocked', 'ready', 'part signed', 'open', 'no longer standing'] as const
+export type GateStanding = (typeof GATE_STANDINGS)[number]
+
+/** One thing in the way of a gate, with the item it belongs to when there is one. */
+export interface Blocker {
+  readonly kind: 'gate' | 'item'
+  readonly itemKey: string | null
+  readonly title: string
+  readonly says: string
+  /** What the shortfall is about, for the link: see Shortfall. */
+  readonly shortfall: { readonly kind: string; readonly target: string } | null
+}
+
+export interface GateState {
+  readonly stage: Stage
+  readonly standing: GateStanding
+  readonly blockers: readonly Blocker[]
+  /** Newest signature of each department, and whether it covers the stage as it stands. */
+  readonly signatures: readonly {
+    readonly department: Department
+    readonly signature: GateSignatureEntry | null
+    readonly holds: boolean
+  }[]
+  readonly cover: string
+  readonly digest: string
+}
+
+/** The four gates, each resting on the one before. */
+export function gateStatesOf(state: ProgrammeState, items: readonly ItemState[]): GateState[] {
+  const gates: GateState[] = []
+  for (const stage of STAGES) {
+    const before = gates.find((gate) => gate.stage === stageBefore(stage))
+    gates.push(gateStateOf(stage, state, items, before))
+  }
+  return gates
+}
+
+function gateStateOf(
+  stage: Stage,
+  state: ProgrammeState,
+  all: readonly ItemState[],
+  before: GateState | undefined,
+): GateState {
+  const items = all.filter(({ item }) => item.definition.stage === stage)
+  const cover = canonicalJson({
+    stage,
+    programme: state.programme.code,
+    before: before?.digest ?? null,
+    items: items.map(({ item, standing, digest }) => ({
+      item: item.definition.key,
+      setAside: standing === 'set aside',
+      digest,
+    })),
+  })
+  const digest = sha256(cover)
+  const blockers = [...gateBlocker(before), ...items.flatMap(itemBlockers)]
+  const signatures = GATE_SIGNATORIES.map((department) => {
+    const signature =
+      state.gateSignatures.findLast((entry) => entry.stage === stage && entry.department === department) ??
+      null
+    return { department, signature, holds: signature?.digest === digest }
+  })
+  return { stage, standing: gateStanding(blockers, signatures), blockers, signatures, cover, digest }
+}
+
+/**
+ * A gate is open only when nothing blocks it and all three signatures cover
+ * the stage as it stands. Once quality has signed, a change shows as a gate
+ * that no longer stands, never as one that was not signed.
+ */
+function gateStanding(blockers: readonly Blocker[], signatures: GateState['signatures']): GateStanding {
+  const wasSigned = signatures.every(({ signature }) => signature)
+  const allHold = signatures.every(({ holds }) => holds)
+  if (blockers.length === 0 && allHold) return 'open'
+  if (wasSigned) return 'no longer standing'
+  if (blockers.length > 0) return 'blocked'
+  return signatures.some(({ holds }) => holds) ? 'part signed' : 'ready'
+}
+
+function gateBlocker(before: GateState | undefined): Blocker[] {
+  if (!before || before.standing === 'open') return []
+  const says =
+    before.standing === 'no longer standing'
+      ? `The ${STAGE_NAMES[before.stage].toLowerCase()} gate no longer stands and must be signed again.`
+      : `The ${STAGE_NAMES[before.stage].toLowerCase()} gate is not open.`
+  return [{ kind: 'gate', itemKey: null, title: `${STAGE_NAMES[before.stage]} gate`, says, shortfall: null }]
+}
+
+const itemBlockers = ({ item, shortfalls }: ItemState): Blocker[] =>
+  shortfalls.map(({ kind, target, says }) => ({
+    kind: 'item',
+    itemKey: item.definition.key,
+    title: item.definition.title,
+    says,
+    shortfall: { kind, target },
+  }))
+
+/** Whose signature the gate waits for, when nothing blocks it. */
+export const nextSignatory = (gate: GateState): Department | undefined =>
+  gate.blockers.length > 0 ? undefined : gate.signatures.find(({ holds }) => !holds)?.department
+
+/** Why this department cannot sign the gate now, in a sentence; undefined when it can. */
+export function gateRefusal(gate: GateState, department: Department): string | undefined {
+  const [first] = gate.blockers
+  if (first) {
+    const others = gate.blockers.length - 1
+    return `The gate is blocked. ${first.title}: ${first.says}${others > 0 ? ` And ${others} more.` : ''}`
+  }
+  if (gate.signatures.some((entry) => entry.department === department && entry.holds)) {
+    return `${DEPARTMENT_NAMES[department]} has already signed this gate as it stands.`
+  }
+  const next = nextSignatory(gate)
+  if (next && next !== department)
+    return `${DEPARTMENT_NAMES[next]} signs before ${DEPARTMENT_NAMES[department]}.`
+  return undefined
+}

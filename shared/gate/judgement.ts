@@ -1,0 +1,32 @@
+import { judgeAll, type Judging } from '@/shared/rules/judge-all'
+import type { Finding } from '@/shared/rules/finding'
+import { gateStatesOf, type GateState } from './gate'
+import type { ProgrammeState } from './programme-state'
+import { itemStateOf, type ItemState } from './standing'
+
+/** Everything derived from a programme's facts, in one piece. */
+export interface Judgement {
+  readonly judging: Judging
+  readonly findings: ReadonlyMap<string, Finding>
+  readonly items: readonly ItemState[]
+  readonly gates: readonly GateState[]
+  /** The assessment gate has been signed, whether or not it still stands. */
+  readonly inService: boolean
+}
+
+/** Judges a programme; with an earlier judgement, only what a change reaches is judged again. */
+export function judgeProgramme(state: ProgrammeState, before?: Judgement): Judgement {
+  const rules = state.items.flatMap(({ definition }) => definition.rules)
+  const judging = judgeAll(rules, state.facts, before?.judging)
+  const items = state.items.map((item) => itemStateOf(item, state, judging.findings))
+  const gates = gateStatesOf(state, items)
+  const last = gates.at(-1)
+  const inService = last?.standing === 'open' || last?.standing === 'no longer standing'
+  return { judging, findings: judging.findings, items, gates, inService }
+}
+
+export const itemStateFor = (judgement: Judgement, key: string): ItemState | undefined =>
+  judgement.items.find(({ item }) => item.definition.key === key)
+
+export const gateFor = (judgement: Judgement, stage: string): GateState | undefined =>
+  judgement.gates.find((gate) => gate.stage === stage)

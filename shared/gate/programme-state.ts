@@ -1,0 +1,148 @@
+import type { Department } from '@/shared/plan/department'
+import type { ItemDefinition } from '@/shared/plan/item'
+import type { Stage } from '@/shared/plan/stage'
+import type { Facts } from '@/shared/rules/facts'
+
+/** All recorded facts of one programme; standing, blockers and lapses are derived from it. */
+export interface ProgrammeState {
+  readonly programme: {
+    readonly id: string
+    readonly code: string
+    readonly title: string
+    readonly leadId: string
+  }
+  readonly members: readonly Member[]
+  /** The tailored plan, in route-card order. */
+  readonly items: readonly PlannedItem[]
+  /** Newest revision of each parameter that has one, by parameter key. */
+  readonly revisions: ReadonlyMap<string, CurrentRevision>
+  readonly facts: Facts
+  readonly evidence: readonly EvidenceEntry[]
+  readonly actions: readonly ActionEntry[]
+  readonly approvals: readonly ApprovalEntry[]
+  readonly concessions: readonly ConcessionEntry[]
+  readonly gateSignatures: readonly GateSignatureEntry[]
+}
+
+export interface Member {
+  readonly personId: string
+  readonly name: string
+  readonly department: Department
+}
+
+export interface PlannedItem {
+  readonly definition: ItemDefinition
+  readonly added: boolean
+  readonly setAside: SetAside | null
+}
+export interface SetAside {
+  readonly reason: string
+  readonly proposedById: string
+  readonly proposedByName: string
+  readonly proposedAt: string
+  /** Null while quality has not agreed. */
+  readonly agreed: { readonly byId: string; readonly byName: string; readonly at: string } | null
+}
+
+export interface CurrentRevision {
+  readonly parameter: string
+  readonly number: number
+  readonly value: unknown
+  readonly reason: string
+  readonly authorId: string
+  readonly authorName: string
+  readonly at: string
+}
+
+export interface EvidenceEntry {
+  readonly id: string
+  readonly itemKey: string
+  readonly kind: string
+  readonly note: string
+  readonly sha256: string | null
+  readonly fileName: string | null
+  readonly url: string | null
+  readonly addedById: string
+  readonly addedByName: string
+  readonly at: string
+}
+
+export const ACTION_KINDS = ['cost', 'feasibility', 'samples', 'information'] as const
+export type ActionKind = (typeof ACTION_KINDS)[number]
+
+export interface ActionAnswer {
+  readonly feasible: 'yes' | 'no' | 'with changes' | 'not asked'
+  /** In the installation's currency; null when no money is in question. */
+  readonly amount: number | null
+  readonly amountPer: 'board' | 'lot' | 'once' | null
+  readonly leadTimeDays: number | null
+  readonly comment: string
+}
+export interface ActionEntry {
+  readonly id: string
+  readonly number: number
+  readonly itemKey: string
+  readonly from: Department
+  readonly to: Department
+  readonly kind: ActionKind
+  readonly question: string
+  readonly dueOn: string
+  readonly askedById: string
+  readonly askedByName: string
+  readonly askedAt: string
+  readonly answer: ActionAnswer | null
+  readonly answeredById: string | null
+  readonly answeredByName: string | null
+  readonly answeredAt: string | null
+  readonly outcome: 'accepted' | 'returned' | 'withdrawn' | null
+  readonly outcomeWhy: string | null
+}
+
+export interface ApprovalEntry {
+  readonly id: string
+  readonly itemKey: string
+  readonly department: Department
+  readonly personId: string
+  readonly personName: string
+  readonly digest: string
+  readonly cover: string
+  readonly at: string
+}
+
+export interface ConcessionEntry {
+  readonly id: string
+  readonly number: number
+  readonly itemKey: string
+  readonly rule: string
+  /** Digest of the finding it was asked for: another finding needs another concession. */
+  readonly findingDigest: string
+  readonly why: string
+  readonly quantity: number | null
+  /** 'YYYY-MM-DD', last day it holds. */
+  readonly untilOn: string | null
+  readonly requestedById: string
+  readonly requestedByName: string
+  readonly requestedAt: string
+  readonly design: Signed | null
+  readonly quality: Signed | null
+  readonly refused: (Signed & { readonly why: string }) | null
+}
+export interface Signed {
+  readonly byId: string
+  readonly byName: string
+  readonly at: string
+}
+
+export interface GateSignatureEntry {
+  readonly id: string
+  readonly stage: Stage
+  readonly department: Department
+  readonly personId: string
+  readonly personName: string
+  readonly digest: string
+  readonly cover: string
+  readonly merkleRoot: string
+  readonly trailSeq: number
+  readonly headHash: string
+  readonly at: string
+}

@@ -1,0 +1,167 @@
+import type { Department } from '@/shared/plan/department'
+import { DEPARTMENT_NAMES } from '@/shared/plan/department'
+import { findRule } from '@/shared/plan/catalogue'
+import type { Finding } from '@/shared/rules/finding'
+import { concessionFor, concessionStanding } from './concession'
+import { coverOf, digestOf, emptyParameters } from './cover'
+import type { ApprovalEntry, PlannedItem, ProgrammeState } from './programme-state'
+
+export const STANDINGS = ['open', 'short', 'ready', 'approved', 'lapsed', 'set aside'] as const
+export type Standing = (typeof STANDINGS)[number]
+
+/** One reason why an item is not settled, and where to go about it. */
+export interface Shortfall {
+  readonly kind: 'value' | 'finding' | 'evidence' | 'action' | 'concession' | 'set aside' | 'approval'
+  readonly says: string
+  /** Key of the parameter, id of the rule, number of the action…: the link's target. */
+  readonly target: string
+}
+
+/** Whether a department's newest approval still covers the item as it stands. */
+export interface ApprovalState {
+  readonly department: Department
+  readonly approval: ApprovalEntry | null
+  readonly holds: boolean
+}
+
+export interface ItemState {
+  readonly item: PlannedItem
+  readonly standing: Standing
+  readonly shortfalls: readonly Shortfall[]
+  readonly approvals: readonly ApprovalState[]
+  readonly cover: string
+  readonly digest: string
+}
+
+/** Derives an item's standing from the recorded facts and the findings on them. */
+export function itemStateOf(
+  item: PlannedItem,
+  state: ProgrammeState,
+  findings: ReadonlyMap<string, Finding>,
+): ItemState {
+  const cover = coverOf(item, state, findings)
+  const digest = digestOf(cover)
+  const approvals = approvalStates(item, state, digest)
+  if (item.setAside?.agreed) return { item, standing: 'set aside', shortfalls: [], approvals, cover, digest }
+
+  const substance = shortfallsOf(item, state, findings)
+  const unsigned = approvals.filter(({ holds }) => !holds)
+  const shortfalls = [...substance, ...unsigned.map(missingApproval)]
+  return {
+    item,
+    standing: standingFrom(item, state, substance, approvals),
+    shortfalls,
+    approvals,
+    cover,
+    digest,
+  }
+}
+
+function standingFrom(
+  item: PlannedItem,
+  state: ProgrammeState,
+  substance: readonly Shortfall[],
+  approvals: readonly ApprovalState[],
+): Standing {
+  const lapsed = approvals.some(({ approval, holds }) => approval && !holds)
+  if (lapsed) return 'lapsed'
+  if (substance.length > 0) return isUntouched(item, state) ? 'open' : 'short'
+  return approvals.every(({ holds }) => holds) ? 'approved' : 'ready'
+}
+
+/** Nothing specified, attached, asked or signed on the item yet. */
+function isUntouched({ definition }: PlannedItem, state: ProgrammeState): boolean {
+  const { key, parameters } = definition
+  return (
+    !parameters.some((parameter) => state.facts.values.has(parameter.key)) &&
+    !state.evidence.some((entry) => entry.itemKey === key) &&
+    !state.actions.some((action) => action.itemKey === key) &&
+    !state.approvals.some((approval) => approval.itemKey === key)
+  )
+}
+
+function approvalStates({ definition }: PlannedItem, state: ProgrammeState, digest: string): ApprovalState[] {
+  return definition.approvers.map((department) => {
+    const approval =
+      state.approvals.findLast(
+        (entry) => entry.itemKey === definition.key && entry.department === department,
+      ) ?? null
+    return { department, approval, holds: approval?.digest === digest }
+  })
+}
+
+const missingApproval = ({ department, approval }: ApprovalState): Shortfall => ({
+  kind: 'approval',
+  target: department,
+  says: approval
+    ? `The approval of ${DEPARTMENT_NAMES[department]} (${approval.personName}) lapsed: what it covered has changed.`
+    : `${DEPARTMENT_NAMES[department]} has not approved it.`,
+})
+
+/** Everything but signatures that keeps the item from being ready. */
+function shortfallsOf(
+  item: PlannedItem,
+  state: ProgrammeState,
+  findings: ReadonlyMap<string, Finding>,
+): Shortfall[] {
+  const { definition } = item
+  return [
+    ...(item.setAside
+      ? [
+          {
+            kind: 'set aside' as const,
+            target: definition.key,
+            says: 'It is proposed to set this item aside; quality has not decided.',
+          },
+        ]
+      : []),
+    ...emptyParameters(item, state).map((parameter) => ({
+      kind: 'value' as const,
+      target: parameter.key,
+      says: `${parameter.label} is not specified.`,
+    })),
+    ...definition.rules.flatMap((rule) => findingShortfall(definition.key, findings.get(rule.id), state)),
+    ...definition.evidence
+      .filter(
+        ({ kind, required }) =>
+          required &&
+          !state.evidence.some((entry) => entry.itemKey === definition.key && entry.kind === kind),
+      )
+      .map(({ kind, label }) => ({
+        kind: 'evidence' as const,
+        target: kind,
+        says: `Evidence is missing: ${label}.`,
+      })),
+    ...state.actions
+      .filter(
+        (action) =>
+          action.itemKey === definition.key && (action.outcome === null || action.outcome === 'returned'),
+      )
+      .map((action) => ({
+        kind: 'action' as const,
+        target: String(action.number),
+        says:
+          action.answer && action.outcome === null
+            ? `Action ${action.number} is answered but not accepted.`
+            : `Action ${action.number} to ${DEPARTMENT_NAMES[action.to]} is unanswered.`,
+      })),
+    ...state.concessions
+      .filter(
+        (concession) =>
+          concession.itemKey === definition.key &&
+          concessionStanding(concession, findings.get(concession.rule), state.facts.today) === 'asked',
+      )
+      .map((concession) => ({
+        kind: 'concession' as const,
+        target: String(concession.number),
+        says: `Concession ${concession.number} is asked for and not decided.`,
+      })),
+  ]
+}
+
+function findingShortfall(itemKey: string, finding: Finding | undefined, state: ProgrammeState): Shortfall[] {
+  if (!finding || finding.verdict === 'meets' || finding.verdict === 'marginal') return []
+  if (concessionFor(finding, itemKey, state)) return []
+  const title = findRule(finding.rule)?.title ?? finding.rule
+  return [{ kind: 'finding', target: finding.rule, says: `${title}: ${finding.found}` }]
+}

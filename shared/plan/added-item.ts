@@ -1,0 +1,28 @@
+import { z } from 'zod'
+import { DEPARTMENTS } from './department'
+import type { ItemDefinition } from './item'
+import { STAGES } from './stage'
+
+const line = (what: string, most: number) =>
+  z.string().trim().min(1, `${what} must be filled in.`).max(most, `${what} has at most ${most} characters.`)
+
+/** An item a programme adds to its plan: settled by evidence and approval, without rules of its own. */
+export const addedItemSchema = z
+  .strictObject({
+    stage: z.enum(STAGES, { error: 'Choose one of the four stages.' }),
+    title: line('The title', 120),
+    asks: line('What the item settles', 500),
+    owner: z.enum(DEPARTMENTS, { error: 'Choose the department that owns it.' }),
+    approvers: z.array(z.enum(DEPARTMENTS)).min(1, 'At least one department approves an item.'),
+    evidence: z.string().trim().max(120).default(''),
+  })
+  .transform(({ evidence, approvers, ...rest }): Omit<ItemDefinition, 'key'> => ({
+    ...rest,
+    approvers: DEPARTMENTS.filter((department) => approvers.includes(department)),
+    parameters: [],
+    limits: [],
+    rules: [],
+    evidence: evidence ? [{ kind: 'asked for', label: evidence, required: true }] : [],
+    cautions: [],
+  }))
+export type AddedItemInput = z.input<typeof addedItemSchema>

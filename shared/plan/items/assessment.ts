@@ -1,0 +1,3 @@
+import type { ItemDefinition } from '@/shared/plan/item'
+
+export const assessmentItems: readonly ItemDefinition[] = []
