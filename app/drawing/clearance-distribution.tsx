@@ -53,9 +53,12 @@ export function ClearanceDistribution(props: ClearanceDistributionProps) {
       }}
     >
       <pattern id={hatch} width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
-        <path className="ink-carmine stroke-current" strokeWidth="1.6" d="M0 0V5" />
+        <path className="ink-carmine outlined" strokeWidth="1.6" d="M0 0V5" />
       </pattern>
-      <Axes frame={frame} across={{ title: axisTitle('Radial clearance', 'mm'), ticks: numberTicks(x, 6), grid: false }} />
+      <Axes
+        frame={frame}
+        across={{ title: axisTitle('Radial clearance', 'mm'), ticks: numberTicks(x, 6), grid: false }}
+      />
       <path className="fill-mask-wash" d={under(Math.max(from, windowMm.from), Math.min(to, windowMm.to))} />
       {windowMm.from > from && <path fill={`url(#${hatch})`} d={under(from, windowMm.from)} />}
       {windowMm.to < to && <path fill={`url(#${hatch})`} d={under(windowMm.to, to)} />}
@@ -63,7 +66,12 @@ export function ClearanceDistribution(props: ClearanceDistributionProps) {
       <path className="line-chain" d={`M${x(meanMm)} ${frame.top}V${frame.bottom}`} />
       <UprightLimit x={x(windowMm.from)} top={frame.top - 4} bottom={frame.bottom} beyond="left" />
       <UprightLimit x={x(windowMm.to)} top={frame.top - 4} bottom={frame.bottom} beyond="right" />
-      <text x={(x(windowMm.from) + x(windowMm.to)) / 2} y={frame.top - 26} textAnchor="middle" className="text-strong">
+      <text
+        x={(x(windowMm.from) + x(windowMm.to)) / 2}
+        y={frame.top - 26}
+        textAnchor="middle"
+        className="text-strong"
+      >
         {share(shares.inside)} inside
       </text>
       <text x={x(windowMm.from) - 4} y={frame.top - 10} textAnchor="end">
@@ -81,4 +89,8 @@ const steps = (start: number, end: number): number[] =>
   Array.from({ length: STEPS + 1 }, (_, step) => start + ((end - start) * step) / STEPS)
 
 /** The upper edge alone of a d3 area: its path up to where it turns back along the axis. */
-const outline = (path: string): string => path.split('L').slice(0, STEPS + 1).join('L')
+const outline = (path: string): string =>
+  path
+    .split('L')
+    .slice(0, STEPS + 1)
+    .join('L')

@@ -30,7 +30,9 @@ export function CurveWithMarks({ title, across, up, points, marks, levels = [] }
   const frame = frameOf(WIDTH, HEIGHT)
   const heights = [...points, ...marks, ...levels].map(({ y }) => y)
   const x = scaleLinear([points[0]?.x ?? 0, points.at(-1)?.x ?? 1], [frame.left, frame.right])
-  const y = scaleLinear([Math.min(0, ...heights), Math.max(0, ...heights)], [frame.bottom, frame.top]).nice(5)
+  const [least, most] = [Math.min(0, ...heights), Math.max(0, ...heights)]
+  const room = (most - least) * 0.06
+  const y = scaleLinear([least - room, most + room], [frame.bottom, frame.top]).nice(5)
   const drawn = decimateByColumn(
     points.map((point) => ({ x: x(point.x), y: y(point.y) })),
     frame.right - frame.left,
@@ -43,11 +45,7 @@ export function CurveWithMarks({ title, across, up, points, marks, levels = [] }
       height={HEIGHT}
       numbersPlace="beside"
       numbers={{
-        columns: [
-          { label: 'Mark' },
-          { label: across.label },
-          { label: up.label },
-        ],
+        columns: [{ label: 'Mark' }, { label: across.label }, { label: up.label }],
         rows: marks.map((mark, at) => [
           `${letter(at)} – ${mark.name}`,
           formatQuantity(mark.x, across.unit, 3),
@@ -64,19 +62,30 @@ export function CurveWithMarks({ title, across, up, points, marks, levels = [] }
       {levels.map((level) => (
         <g key={level.name}>
           <path className="line-bound" d={`M${frame.left} ${y(level.y)}H${frame.right}`} />
-          <text x={frame.right - 4} y={y(level.y) - 5} textAnchor="end" className="text-haloed">
+          <text x={frame.left + 5} y={y(level.y) - 5} className="text-haloed">
             {level.name}
           </text>
         </g>
       ))}
       <path
-        className="line-data ink-copper stroke-current"
-        strokeWidth="1.8"
-        d={line<{ x: number; y: number }>((point) => point.x, (point) => point.y)([...drawn]) ?? ''}
+        className="line-data outlined ink-copper"
+        d={
+          line<{ x: number; y: number }>(
+            (point) => point.x,
+            (point) => point.y,
+          )([...drawn]) ?? ''
+        }
       />
       {marks.map((mark, at) => (
         <g key={mark.name}>
-          <circle cx={x(mark.x)} cy={y(mark.y)} r={4} className="fill-sheet" stroke="var(--color-ink)" strokeWidth="1.6" />
+          <circle
+            cx={x(mark.x)}
+            cy={y(mark.y)}
+            r={4}
+            className="fill-sheet"
+            stroke="var(--color-ink)"
+            strokeWidth="1.6"
+          />
           <text x={x(mark.x) + 7} y={y(mark.y) + 15} className="text-strong text-haloed">
             {letter(at)}
           </text>

@@ -18,7 +18,10 @@ export function AcrossDimension({ from, to, y, start, text }: AcrossProps) {
         className="line-thin"
         d={`M${from} ${start}V${y + past}M${to} ${start}V${y + past}M${tight ? from - 22 : from} ${y}H${tight ? to + 22 : to}`}
       />
-      <path className="fill-ink" d={arrow(from, y, tight ? 'right' : 'left') + arrow(to, y, tight ? 'left' : 'right')} />
+      <path
+        className="fill-ink"
+        d={arrow(from, y, tight ? 'right' : 'left') + arrow(to, y, tight ? 'left' : 'right')}
+      />
       <text x={(from + to) / 2} y={y - 4} textAnchor="middle" className="text-haloed">
         {text}
       </text>
@@ -34,9 +37,18 @@ export function UprightDimension({ from, to, x, start, text }: UprightProps) {
   const middle = (from + to) / 2
   return (
     <g>
-      <path className="line-thin" d={`M${start} ${from}H${x + past}M${start} ${to}H${x + past}M${x} ${from}V${to}`} />
+      <path
+        className="line-thin"
+        d={`M${start} ${from}H${x + past}M${start} ${to}H${x + past}M${x} ${from}V${to}`}
+      />
       <path className="fill-ink" d={arrow(x, from, 'up') + arrow(x, to, 'down')} />
-      <text x={x - 4} y={middle} textAnchor="middle" transform={`rotate(-90 ${x - 4} ${middle})`} className="text-haloed">
+      <text
+        x={x - 4}
+        y={middle}
+        textAnchor="middle"
+        transform={`rotate(-90 ${x - 4} ${middle})`}
+        className="text-haloed"
+      >
         {text}
       </text>
     </g>

@@ -11,9 +11,11 @@ type DrawingProps = {
   /** The numbers drawn, as a table. */
   numbers: Numbers
   /** Whether the table stands in sight or folds away. Paper always has it. */
-  numbersPlace?: 'beside' | 'folded'
+  numbersPlace?: 'beside' | 'below' | 'folded'
   /** `wide` keeps its detail and scrolls in a narrow place; `narrow` is never blown up. */
   size?: 'wide' | 'normal' | 'narrow'
+  /** The same picture drawn upright, shown instead in a narrow place. */
+  upright?: { width: number; height: number; picture: ReactNode }
   /** A line under the picture. */
   note?: ReactNode
   /** The inside of the `svg`. */
@@ -21,32 +23,59 @@ type DrawingProps = {
 }
 
 /** The figure around every drawing: caption, picture with its description, numbers. */
-export function Drawing({ title, description, width, height, numbers, children, ...set }: DrawingProps) {
-  const { numbersPlace = 'folded', size = 'normal', note } = set
+export function Drawing({ title, description, numbers, numbersPlace = 'folded', ...props }: DrawingProps) {
+  const { width, height, size = 'normal', upright, note, children } = props
   const id = useId()
   const picture = (
-    <svg role="img" aria-labelledby={`${id}-title ${id}-says`} viewBox={`0 0 ${width} ${height}`}>
-      <title id={`${id}-title`}>{title}</title>
-      <desc id={`${id}-says`}>{description}</desc>
+    <Picture {...{ title, description, width, height }} className="drawing-picture">
       {children}
-    </svg>
+    </Picture>
   )
   return (
     <figure className={`drawing drawing-${size}`}>
-      <figcaption id={`${id}-caption`}>{title}</figcaption>
+      <figcaption id={id}>{title}</figcaption>
       <div className={`drawing-body drawing-body-${numbersPlace}`}>
-        <div>
+        <div className={upright && 'drawing-has-upright'}>
           {size === 'wide' ? (
-            <div className="drawing-scroll" role="region" aria-labelledby={`${id}-caption`} tabIndex={0}>
+            <div className="drawing-scroll" role="region" aria-labelledby={id} tabIndex={0}>
               {picture}
             </div>
           ) : (
             picture
+          )}
+          {upright && (
+            <Picture
+              {...{ title, description, width: upright.width, height: upright.height }}
+              className="drawing-picture drawing-upright"
+            >
+              {upright.picture}
+            </Picture>
           )}
           {note && <p className="drawing-note">{note}</p>}
         </div>
         <NumbersTable title={title} numbers={numbers} folded={numbersPlace === 'folded'} />
       </div>
     </figure>
+  )
+}
+
+type PictureProps = Pick<DrawingProps, 'title' | 'description' | 'width' | 'height' | 'children'> & {
+  className: string
+}
+
+function Picture({ title, description, width, height, className, children }: PictureProps) {
+  const id = useId()
+  return (
+    <svg
+      className={className}
+      role="img"
+      aria-labelledby={`${id}-title`}
+      aria-describedby={`${id}-says`}
+      viewBox={`0 0 ${width} ${height}`}
+    >
+      <title id={`${id}-title`}>{title}</title>
+      <desc id={`${id}-says`}>{description}</desc>
+      {children}
+    </svg>
   )
 }

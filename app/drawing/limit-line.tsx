@@ -1,5 +1,15 @@
 /** A limit standing upright: a thick line with teeth on the side that is not allowed. */
-export function UprightLimit({ x, top, bottom, beyond }: { x: number; top: number; bottom: number; beyond: 'left' | 'right' }) {
+export function UprightLimit({
+  x,
+  top,
+  bottom,
+  beyond,
+}: {
+  x: number
+  top: number
+  bottom: number
+  beyond: 'left' | 'right'
+}) {
   const reach = beyond === 'right' ? 6 : -6
   return (
     <g>
@@ -10,7 +20,17 @@ export function UprightLimit({ x, top, bottom, beyond }: { x: number; top: numbe
 }
 
 /** A limit lying level: a thick line with teeth on the side that is not allowed. */
-export function LevelLimit({ y, left, right, beyond }: { y: number; left: number; right: number; beyond: 'above' | 'below' }) {
+export function LevelLimit({
+  y,
+  left,
+  right,
+  beyond,
+}: {
+  y: number
+  left: number
+  right: number
+  beyond: 'above' | 'below'
+}) {
   const reach = beyond === 'above' ? -6 : 6
   return (
     <g>

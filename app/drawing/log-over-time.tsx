@@ -30,12 +30,21 @@ type LogOverTimeProps = {
 }
 
 const WIDTH = 900
-const HEIGHT = 300
+const HEIGHT = 250
 const SHOW_POINTS_UP_TO = 160
 
 /** A log against time: line, centre, control limits dashed, specification limits toothed, signals by shape. */
 export function LogOverTime(props: LogOverTimeProps) {
-  const { title, characteristic, unit, readings, centre, control = {}, specification = {}, signals = [] } = props
+  const {
+    title,
+    characteristic,
+    unit,
+    readings,
+    centre,
+    control = {},
+    specification = {},
+    signals = [],
+  } = props
   const frame = frameOf(WIDTH, HEIGHT, { left: 54, right: 152 })
   const levels = levelsOf(centre, control, specification)
   const [least, most] = extentOf([...readings.map(({ value }) => value), ...levels.map(({ value }) => value)])
@@ -49,7 +58,7 @@ export function LogOverTime(props: LogOverTimeProps) {
       title={title}
       description={`${readings.length} readings of ${characteristic.toLowerCase()} over time; ${signals.length} signals.`}
       width={WIDTH}
-      height={HEIGHT + (kinds.length > 0 ? 22 : 0)}
+      height={HEIGHT + Math.ceil(kinds.length / 3) * 22}
       size="wide"
       numbers={numbersOf(props, levels)}
     >
@@ -58,22 +67,35 @@ export function LogOverTime(props: LogOverTimeProps) {
         across={{ title: 'Date and time, UTC', ticks: timeTicks(x, 8), grid: false }}
         up={{ title: axisTitle(characteristic, printedUnit(unit)), ticks: numberTicks(y, 5) }}
       />
-      <path className="line-data ink-copper stroke-current" d={pathOf(drawn)} strokeWidth={points.length > 1000 ? 0.9 : 1.4} />
+      <path
+        className={`outlined ink-copper ${points.length > 1000 ? 'line-data-dense' : 'line-data'}`}
+        d={pathOf(drawn)}
+      />
       {points.length <= SHOW_POINTS_UP_TO && (
-        <path className="ink-copper fill-current" d={points.map((point) => pointShape('ring', point.x, point.y, 2.4)).join('')} />
+        <path
+          className="ink-copper fill-current"
+          d={points.map((point) => pointShape('ring', point.x, point.y, 2.4)).join('')}
+        />
       )}
       <Levels frame={frame} levels={levels} y={y} unit={unit} />
       {signals.map(({ at, value, says }, position) => (
         <path
           key={position}
-          className="ink-carmine stroke-current fill-sheet"
+          className="ink-carmine outlined-filled"
           strokeWidth="1.8"
           d={pointShape(shapeFor(kinds.indexOf(says) + 2), x(at), y(value), 5)}
         />
       ))}
       {kinds.map((says, position) => (
-        <g key={says} transform={`translate(${frame.left + position * 270} ${HEIGHT + 12})`}>
-          <path className="ink-carmine stroke-current" strokeWidth="1.8" d={pointShape(shapeFor(position + 2), 5, -4, 5)} />
+        <g
+          key={says}
+          transform={`translate(${frame.left + (position % 3) * 270} ${HEIGHT + 14 + Math.floor(position / 3) * 22})`}
+        >
+          <path
+            className="ink-carmine outlined"
+            strokeWidth="1.8"
+            d={pointShape(shapeFor(position + 2), 5, -4, 5)}
+          />
           <text x={16}>{says}</text>
         </g>
       ))}
@@ -98,7 +120,17 @@ function levelsOf(
   return all.filter((level): level is Level => level.value !== undefined)
 }
 
-function Levels({ frame, levels, y, unit }: { frame: Frame; levels: readonly Level[]; y: (value: number) => number; unit: Unit }) {
+function Levels({
+  frame,
+  levels,
+  y,
+  unit,
+}: {
+  frame: Frame
+  levels: readonly Level[]
+  y: (value: number) => number
+  unit: Unit
+}) {
   const { left, right, top, bottom } = frame
   const labels = spreadLabels(
     levels.map(({ value }) => y(value)),
@@ -111,7 +143,7 @@ function Levels({ frame, levels, y, unit }: { frame: Frame; levels: readonly Lev
       {kind === 'at most' && <LevelLimit y={y(value)} left={left} right={right} beyond="above" />}
       {kind === 'at least' && <LevelLimit y={y(value)} left={left} right={right} beyond="below" />}
       {kind === 'centre' && <path className="line-chain" d={`M${left} ${y(value)}H${right}`} />}
-      {kind === 'control' && <path className="line-bound" strokeWidth="1.2" d={`M${left} ${y(value)}H${right}`} />}
+      {kind === 'control' && <path className="line-bound" d={`M${left} ${y(value)}H${right}`} />}
       <path className="line-thin" d={`M${right + 2} ${y(value)}L${right + 12} ${labels[position]}`} />
       <text x={right + 15} y={labels[position]! + 4}>
         {name} {formatQuantity(value, unit)}
@@ -147,13 +179,21 @@ function numbersOf({ readings, signals = [], unit }: LogOverTimeProps, levels: r
       ['Readings', String(readings.length), spanned && <Moment key="from" at={new Date(readings[0]!.at)} />],
       ...(spanned
         ? [
-            ['Last reading', said(readings.at(-1)!.value), <Moment key="to" at={new Date(readings.at(-1)!.at)} />],
+            [
+              'Last reading',
+              said(readings.at(-1)!.value),
+              <Moment key="to" at={new Date(readings.at(-1)!.at)} />,
+            ],
             ['Lowest', said(least), ''],
             ['Highest', said(most), ''],
           ]
         : []),
       ...levels.map(({ name, value }) => [name, said(value), '']),
-      ...signals.map(({ says, value, at }) => [`Signal: ${says}`, said(value), <Moment key={at} at={new Date(at)} />]),
+      ...signals.map(({ says, value, at }) => [
+        `Signal: ${says}`,
+        said(value),
+        <Moment key={at} at={new Date(at)} />,
+      ]),
     ],
   }
 }

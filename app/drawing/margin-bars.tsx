@@ -35,21 +35,26 @@ export function MarginBars({ title, margins }: MarginBarsProps) {
       width={WIDTH}
       height={height}
       numbers={{
-        columns: [{ label: 'What' }, { label: 'Found' }, { label: 'Limit' }, { label: 'Room' }, { label: 'Verdict', set: 'text' }],
+        columns: [
+          { label: 'What' },
+          { label: 'Found' },
+          { label: 'Limit' },
+          { label: 'Room' },
+          { label: 'Verdict', set: 'text' },
+        ],
         rows: margins.map(({ name, margin }) => {
           const { found, limit } = formatAgainst(margin.found, margin.limit, margin.unit)
           return [name, found, `${margin.direction} ${limit}`, roomText(margin), verdictOn(margin)]
         }),
       }}
     >
-      <path className="line-bound" strokeOpacity="0" d={`M${limitX} 0V1`} />
-      <path className="margin-beyond" strokeWidth="0.5" d={hatchRectangle(limitX, TOP, RIGHT - limitX, height - TOP - 4, 7)} />
       <text x={limitX - 6} y={13} textAnchor="end" className="text-soft">
         inside
       </text>
       <text x={limitX + 6} y={13} className="text-soft">
         beyond the limit
       </text>
+      <path className="line-seen" d={`M${limitX} ${TOP - 18}V${height - 4}`} />
       {rows.map(({ name, margin, drawn }, position) => {
         const y = TOP + position * ROW + 26
         const foundX = place(drawn.found)
@@ -57,8 +62,19 @@ export function MarginBars({ title, margins }: MarginBarsProps) {
         return (
           <g key={name} className={VERDICT_INK[verdict]}>
             <path className="line-grid" d={`M${LEFT} ${y}H${limitX}`} />
-            <path className="margin-guard" d={`M${place(drawn.guard)} ${y - 6}H${limitX}V${y + 6}H${place(drawn.guard)}Z`} />
-            <path className="fill-current" d={`M${Math.min(foundX, limitX)} ${y - 3}H${Math.max(foundX, limitX)}v6H${Math.min(foundX, limitX)}Z`} />
+            <path
+              className="margin-beyond"
+              strokeWidth="0.6"
+              d={hatchRectangle(limitX, y - 6, RIGHT - limitX, 12, 5)}
+            />
+            <path
+              className="margin-guard"
+              d={`M${place(drawn.guard)} ${y - 6}H${limitX}V${y + 6}H${place(drawn.guard)}Z`}
+            />
+            <path
+              className="fill-current"
+              d={`M${Math.min(foundX, limitX)} ${y - 3}H${Math.max(foundX, limitX)}v6H${Math.min(foundX, limitX)}Z`}
+            />
             <path
               className="fill-ink"
               d={
@@ -70,13 +86,12 @@ export function MarginBars({ title, margins }: MarginBarsProps) {
             <text x={LEFT} y={y - 10} className="text-haloed">
               {name}
             </text>
-            <text x={limitX - 6} y={y - 10} textAnchor="end" className="text-soft text-haloed">
+            <text x={RIGHT} y={y - 10} textAnchor="end" className="text-soft text-haloed">
               {verdict}, {roomText(margin)}
             </text>
           </g>
         )
       })}
-      <path className="line-seen" d={`M${limitX} ${TOP - 16}V${height - 4}`} />
     </Drawing>
   )
 }

@@ -9,12 +9,20 @@ export type Numbers = {
 }
 
 /** The numbers of a drawing as a table, folded away or in sight. */
-export function NumbersTable({ title, numbers, folded }: { title: string; numbers: Numbers; folded: boolean }) {
+export function NumbersTable({
+  title,
+  numbers,
+  folded,
+}: {
+  title: string
+  numbers: Numbers
+  folded: boolean
+}) {
   const table = (
     <RuledTable
       caption={`Numbers of “${title}”`}
       captionHidden
-      narrow="scroll"
+      narrow={folded ? 'scroll' : 'cards'}
       columns={numbers.columns.map(({ label, set }, at) => ({
         label,
         set: set ?? (at === 0 ? 'text' : 'number'),

@@ -33,7 +33,10 @@ export function OperatingCurve({ title, plan, points, marks = [] }: OperatingCur
     ({ probability }) => y(probability * 100),
   )
   const percent = (share: number) => formatQuantity(share * 100, '%', 3)
-  const said = marks.map((mark) => `${mark.name}: ${percent(mark.fractionDefective)} defective is accepted with ${percent(mark.probability)}`)
+  const said = marks.map(
+    (mark) =>
+      `${mark.name}: ${percent(mark.fractionDefective)} defective is accepted with ${percent(mark.probability)}`,
+  )
   return (
     <Drawing
       title={title}
@@ -56,13 +59,18 @@ export function OperatingCurve({ title, plan, points, marks = [] }: OperatingCur
         across={{ title: 'Defective in the lot, %', ticks: numberTicks(x, 6) }}
         up={{ title: 'Accepted, %', ticks: numberTicks(y, 5) }}
       />
-      <path className="line-data ink-copper stroke-current" strokeWidth="2" d={lineOf([...points]) ?? ''} />
+      <path className="line-data outlined ink-copper" d={lineOf([...points]) ?? ''} />
       {marks.map((mark, at) => {
         const [markX, markY] = [x(mark.fractionDefective * 100), y(mark.probability * 100)]
         return (
           <g key={mark.name}>
             <path className="line-bound" d={`M${frame.left} ${markY}H${markX}V${frame.bottom}`} />
-            <path className="fill-sheet" stroke="var(--color-ink)" strokeWidth="1.6" d={pointShape(at % 2 ? 'square' : 'ring', markX, markY, 4.5)} />
+            <path
+              className="fill-sheet"
+              stroke="var(--color-ink)"
+              strokeWidth="1.6"
+              d={pointShape(at % 2 ? 'square' : 'ring', markX, markY, 4.5)}
+            />
             <text x={markX + 9} y={markY - 5} className="text-haloed">
               {mark.name}
             </text>

@@ -38,7 +38,12 @@ export function Pareto({ title, what, counts }: ParetoProps) {
       height={height}
       numbers={{
         columns: [{ label: 'Kind' }, { label: `Number of ${what}` }, { label: 'Share' }, { label: 'So far' }],
-        rows: rows.map(({ name, count, soFar }) => [name, String(count), percent(count / total), percent(soFar)]),
+        rows: rows.map(({ name, count, soFar }) => [
+          name,
+          String(count),
+          percent(count / total),
+          percent(soFar),
+        ]),
       }}
     >
       <text x={RIGHT} y={13} textAnchor="end" className="text-soft">
@@ -50,8 +55,15 @@ export function Pareto({ title, what, counts }: ParetoProps) {
         const width = place(count / total) - LEFT
         return (
           <g key={name}>
-            <path className="fill-band" d={`M${LEFT} ${middle(position) - 7}h${width}v14h${-width}Z`} />
-            <path className="ink-copper stroke-current" strokeWidth="0.9" d={hatchRectangle(LEFT, middle(position) - 7, width, 14, 5)} />
+            <path
+              className="fill-copper-wash"
+              d={`M${LEFT} ${middle(position) - 7}h${width}v14h${-width}Z`}
+            />
+            <path
+              className="ink-copper outlined"
+              strokeWidth="0.9"
+              d={hatchRectangle(LEFT, middle(position) - 7, width, 14, 5)}
+            />
             <path className="line-thin" d={`M${LEFT} ${middle(position) - 7}h${width}v14h${-width}`} />
             <text x={LEFT + 4} y={middle(position) - 11} className="text-haloed">
               {name} <tspan className="text-strong">{count}</tspan>
@@ -59,10 +71,18 @@ export function Pareto({ title, what, counts }: ParetoProps) {
           </g>
         )
       })}
-      <path className="line-thin" d={`M${rows.map(({ soFar }, position) => `${place(soFar)} ${middle(position)}`).join('L')}`} />
+      <path
+        className="line-thin"
+        d={`M${rows.map(({ soFar }, position) => `${place(soFar)} ${middle(position)}`).join('L')}`}
+      />
       {rows.map(({ name, soFar }, position) => (
         <g key={name}>
-          <path className="fill-sheet" stroke="var(--color-ink)" strokeWidth="1.4" d={pointShape('ring', place(soFar), middle(position), 3.5)} />
+          <path
+            className="fill-sheet"
+            stroke="var(--color-ink)"
+            strokeWidth="1.4"
+            d={pointShape('ring', place(soFar), middle(position), 3.5)}
+          />
           <text x={place(soFar) + 8} y={middle(position) + 4} className="text-haloed text-small">
             {percent(soFar)}
           </text>

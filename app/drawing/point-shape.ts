@@ -1,5 +1,14 @@
 /** Shapes that stay apart in black and white, in the order they are handed out. */
-export const POINT_SHAPES = ['ring', 'cross', 'triangle', 'square', 'diamond', 'plus', 'bar', 'hourglass'] as const
+export const POINT_SHAPES = [
+  'ring',
+  'cross',
+  'triangle',
+  'square',
+  'diamond',
+  'plus',
+  'bar',
+  'hourglass',
+] as const
 export type PointShape = (typeof POINT_SHAPES)[number]
 
 /** The shape for the so-manyth kind; they repeat after the eighth. */

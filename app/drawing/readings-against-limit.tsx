@@ -44,7 +44,10 @@ export function ReadingsAgainstLimit(props: ReadingsAgainstLimitProps) {
       height={height}
       numbers={numbers}
     >
-      <Axes frame={frame} across={{ title: axisTitle(characteristic, printedUnit(unit)), ticks: numberTicks(x, 6) }} />
+      <Axes
+        frame={frame}
+        across={{ title: axisTitle(characteristic, printedUnit(unit)), ticks: numberTicks(x, 6) }}
+      />
       <path
         className="ink-copper fill-current"
         d={placed
@@ -53,7 +56,7 @@ export function ReadingsAgainstLimit(props: ReadingsAgainstLimitProps) {
           .join('')}
       />
       <path
-        className="ink-carmine stroke-current"
+        className="ink-carmine outlined"
         strokeWidth="2"
         d={placed
           .filter(({ value }) => isOutside(value))
@@ -61,16 +64,35 @@ export function ReadingsAgainstLimit(props: ReadingsAgainstLimitProps) {
           .join('')}
       />
       {limits.atLeast !== undefined && (
-        <LimitWithText x={x(limits.atLeast)} frame={frame} beyond="left" text={`at least ${formatQuantity(limits.atLeast, unit)}`} />
+        <LimitWithText
+          x={x(limits.atLeast)}
+          frame={frame}
+          beyond="left"
+          text={`at least ${formatQuantity(limits.atLeast, unit)}`}
+        />
       )}
       {limits.atMost !== undefined && (
-        <LimitWithText x={x(limits.atMost)} frame={frame} beyond="right" text={`at most ${formatQuantity(limits.atMost, unit)}`} />
+        <LimitWithText
+          x={x(limits.atMost)}
+          frame={frame}
+          beyond="right"
+          text={`at most ${formatQuantity(limits.atMost, unit)}`}
+        />
       )}
       {bound && (
         <g>
-          <path className="line-bound" strokeWidth="1.4" d={`M${x(bound.value)} ${frame.top - 8}V${frame.bottom}`} />
+          <path
+            className="line-bound"
+            strokeWidth="1.4"
+            d={`M${x(bound.value)} ${frame.top - 8}V${frame.bottom}`}
+          />
           <path className="fill-ink" d={`M${x(bound.value)} ${frame.top}l-5 -9h10Z`} />
-          <text x={x(bound.value)} y={frame.top - 28} textAnchor={x(bound.value) > WIDTH / 2 ? 'end' : 'start'} className="text-haloed">
+          <text
+            x={x(bound.value)}
+            y={frame.top - 28}
+            textAnchor={x(bound.value) > WIDTH / 2 ? 'end' : 'start'}
+            className="text-haloed"
+          >
             {bound.name}: {formatQuantity(bound.value, unit)}
           </text>
         </g>
@@ -79,13 +101,23 @@ export function ReadingsAgainstLimit(props: ReadingsAgainstLimitProps) {
   )
 }
 
-type LimitWithTextProps = { x: number; frame: { top: number; bottom: number }; beyond: 'left' | 'right'; text: string }
+type LimitWithTextProps = {
+  x: number
+  frame: { top: number; bottom: number }
+  beyond: 'left' | 'right'
+  text: string
+}
 
 function LimitWithText({ x, frame, beyond, text }: LimitWithTextProps) {
   return (
     <g>
       <UprightLimit x={x} top={frame.top - 4} bottom={frame.bottom} beyond={beyond} />
-      <text x={x + (beyond === 'left' ? 2 : -2)} y={frame.top - 11} textAnchor={beyond === 'left' ? 'start' : 'end'} className="text-haloed">
+      <text
+        x={x + (beyond === 'left' ? 2 : -2)}
+        y={frame.top - 11}
+        textAnchor={beyond === 'left' ? 'start' : 'end'}
+        className="text-haloed"
+      >
         {text}
       </text>
     </g>
@@ -108,7 +140,16 @@ function summarise({ readings, limits, unit, bound }: ReadingsAgainstLimitProps)
     ['At least', said(limits.atLeast)],
     ['At most', said(limits.atMost)],
     ...(bound ? [[bound.name, said(bound.value)]] : []),
-    ['All readings, rising', [...readings].sort((a, b) => a - b).map((value) => formatNumber(value)).join('; ')],
+    [
+      'All readings, rising',
+      [...readings]
+        .sort((a, b) => a - b)
+        .map((value) => formatNumber(value))
+        .join('; '),
+    ],
   ]
-  return { outside, numbers: { columns: [{ label: 'What' }, { label: 'Value', set: 'text' as const }], rows } }
+  return {
+    outside,
+    numbers: { columns: [{ label: 'What' }, { label: 'Value', set: 'text' as const }], rows },
+  }
 }

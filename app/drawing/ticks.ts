@@ -1,4 +1,5 @@
-import { scaleUtc } from 'd3-scale'
+import type { scaleUtc } from 'd3-scale'
+import { groupDigits } from '@/app/ui/group-digits'
 
 /** A tick: where along the axis it stands, and what it says. */
 export type Tick = { at: number; text: string }
@@ -15,8 +16,6 @@ export function numberTicks(scale: TickScale, count = 5): Tick[] {
   const format = scale.tickFormat(count)
   return scale.ticks(count).map((value) => ({ at: scale(value), text: groupDigits(format(value)) }))
 }
-
-const groupDigits = (text: string): string => text.replaceAll(',', '\u202f').replace(/^-/, '−')
 
 const dayOf = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', timeZone: 'UTC' })
 const monthOf = new Intl.DateTimeFormat('en-GB', { month: 'short', year: 'numeric', timeZone: 'UTC' })

@@ -45,8 +45,15 @@ export function XyLines({ title, description, across, up, series, limit, upright
     frame.bottom,
   )
   type P = Series['points'][number]
-  const lineOf = line<P>((point) => x(point.x), (point) => y(point.y))
-  const bandOf = area<P>((point) => x(point.x), (point) => y(point.least ?? point.y), (point) => y(point.most ?? point.y))
+  const lineOf = line<P>(
+    (point) => x(point.x),
+    (point) => y(point.y),
+  )
+  const bandOf = area<P>(
+    (point) => x(point.x),
+    (point) => y(point.least ?? point.y),
+    (point) => y(point.most ?? point.y),
+  )
   return (
     <Drawing
       title={title}
@@ -80,12 +87,24 @@ export function XyLines({ title, description, across, up, series, limit, upright
       {series
         .filter((one) => one.points.some(({ least }) => least !== undefined))
         .map((one) => (
-          <path key={one.name} className="fill-band" fillOpacity="0.8" d={bandOf([...one.points]) ?? ''} />
+          <path
+            key={one.name}
+            className="fill-copper-wash"
+            fillOpacity="0.8"
+            d={bandOf([...one.points]) ?? ''}
+          />
         ))}
       {series.map((one, at) => (
         <g key={one.name}>
-          <path className="line-data ink-copper stroke-current" strokeDasharray={DASHES[at % DASHES.length]} d={lineOf([...one.points]) ?? ''} />
-          <path className="line-thin" d={`M${frame.right + 1} ${y(one.points.at(-1)?.y ?? 0)}L${frame.right + 8} ${ends[at]}`} />
+          <path
+            className="line-data outlined ink-copper"
+            strokeDasharray={DASHES[at % DASHES.length]}
+            d={lineOf([...one.points]) ?? ''}
+          />
+          <path
+            className="line-thin"
+            d={`M${frame.right + 1} ${y(one.points.at(-1)?.y ?? 0)}L${frame.right + 8} ${ends[at]}`}
+          />
           <text x={frame.right + 11} y={ends[at]! + 4}>
             {one.name}
           </text>
@@ -94,7 +113,11 @@ export function XyLines({ title, description, across, up, series, limit, upright
       {limit && (
         <g>
           <LevelLimit y={y(limit.y)} left={frame.left} right={frame.right} beyond={limit.beyond} />
-          <text x={frame.left + 6} y={y(limit.y) + (limit.beyond === 'below' ? -6 : 15)} className="text-haloed">
+          <text
+            x={frame.left + 6}
+            y={y(limit.y) + (limit.beyond === 'below' ? 20 : -11)}
+            className="text-haloed"
+          >
             {limit.name}
           </text>
         </g>

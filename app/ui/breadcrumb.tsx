@@ -10,7 +10,11 @@ export function Breadcrumb({ place }: { place: readonly Crumb[] }) {
           const here = position === place.length - 1
           return (
             <li key={`${position} ${text}`}>
-              {href && !here ? <a href={href}>{text}</a> : <span aria-current={here ? 'page' : undefined}>{text}</span>}
+              {href && !here ? (
+                <a href={href}>{text}</a>
+              ) : (
+                <span aria-current={here ? 'page' : undefined}>{text}</span>
+              )}
             </li>
           )
         })}

@@ -26,7 +26,15 @@ export function Button({ kind = 'quiet', pending, children, className, disabled,
 }
 
 /** A link that looks like a button: it goes somewhere and changes nothing. */
-export function ButtonLink({ href, kind = 'quiet', children }: { href: string; kind?: ButtonKind; children: ReactNode }) {
+export function ButtonLink({
+  href,
+  kind = 'quiet',
+  children,
+}: {
+  href: string
+  kind?: ButtonKind
+  children: ReactNode
+}) {
   return (
     <a href={href} className={`button button-${kind}`}>
       {children}

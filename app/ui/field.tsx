@@ -1,4 +1,10 @@
-import { useId, type InputHTMLAttributes, type ReactNode, type SelectHTMLAttributes, type TextareaHTMLAttributes } from 'react'
+import {
+  useId,
+  type InputHTMLAttributes,
+  type ReactNode,
+  type SelectHTMLAttributes,
+  type TextareaHTMLAttributes,
+} from 'react'
 import { Sign } from './sign'
 
 type Common = {
@@ -21,7 +27,8 @@ type NumberProps = Omit<TextProps, 'type' | 'inputMode'> & {
   unit?: string
 }
 type LinesProps = Common & Omit<TextareaHTMLAttributes<HTMLTextAreaElement>, Omitted>
-type ChoiceProps = Common & Omit<SelectHTMLAttributes<HTMLSelectElement>, Omitted> & { choices: readonly Choice[] }
+type ChoiceProps = Common &
+  Omit<SelectHTMLAttributes<HTMLSelectElement>, Omitted> & { choices: readonly Choice[] }
 
 /** One line: text, password, e-mail, date or file, by `type`. What was typed stays when `defaultValue` hands it back. */
 export function TextField({ name, label, hint, error, optional, ...input }: TextProps) {
@@ -37,9 +44,28 @@ export function TextField({ name, label, hint, error, optional, ...input }: Text
 export function NumberField({ name, label, hint, error, optional, unit, ...input }: NumberProps) {
   const wiring = useWiring(name, hint, error)
   return (
-    <Labelled label={unit ? <>{label}<span className="sr-only"> in {unit}</span></> : label} {...{ hint, error, optional, wiring }}>
+    <Labelled
+      label={
+        unit ? (
+          <>
+            {label}
+            <span className="sr-only"> in {unit}</span>
+          </>
+        ) : (
+          label
+        )
+      }
+      {...{ hint, error, optional, wiring }}
+    >
       <div className="field-control">
-        <input autoComplete="off" {...input} {...wiring.control} type="text" inputMode="decimal" className="control control-number" />
+        <input
+          autoComplete="off"
+          {...input}
+          {...wiring.control}
+          type="text"
+          inputMode="decimal"
+          className="control control-number"
+        />
         {unit && (
           <span className="control-unit" aria-hidden="true">
             {unit}
@@ -94,7 +120,16 @@ export function TickField({ name, label, hint, error, ...input }: Omit<TextProps
 type PickProps = Common & { choices: readonly Choice[]; defaultValue?: string; required?: boolean }
 
 /** One of a few, all in sight. */
-export function PickField({ name, label, hint, error, optional, choices, defaultValue, required }: PickProps) {
+export function PickField({
+  name,
+  label,
+  hint,
+  error,
+  optional,
+  choices,
+  defaultValue,
+  required,
+}: PickProps) {
   const { hintId, errorId, control } = useWiring(name, hint, error)
   return (
     <fieldset className="field field-fieldset" aria-describedby={control['aria-describedby']}>
@@ -150,8 +185,8 @@ function Labelled({ label, hint, error, optional, wiring, children }: LabelledPr
         {label}
         {optional && <span className="field-optional"> (may be left out)</span>}
       </label>
-      <Hint id={wiring.hintId}>{hint}</Hint>
       {children}
+      <Hint id={wiring.hintId}>{hint}</Hint>
       <Fault id={wiring.errorId}>{error}</Fault>
     </div>
   )

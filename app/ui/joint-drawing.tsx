@@ -45,13 +45,14 @@ export function JointDrawing({ verdict, size }: { verdict: Verdict; size: number
           strokeWidth="0.4"
         />
       )}
-      <path
-        className="joint-copper"
-        d="M7 22H18.4V35.8H9V34H16.6V24H7ZM41 22H29.6V35.8H39V34H31.4V24H41Z"
-      />
+      <path className="joint-copper" d="M7 22H18.4V35.8H9V34H16.6V24H7ZM41 22H29.6V35.8H39V34H31.4V24H41Z" />
       {verdict !== 'undetermined' && (
         <>
-          <path className="joint-solder" d={`${SOLDER[verdict]}${FILL[verdict]}`} />
+          <path
+            className={fine ? 'joint-solder-fine' : 'joint-solder'}
+            strokeWidth="1.1"
+            d={`${SOLDER[verdict]}${FILL[verdict]}`}
+          />
           <path className="joint-lead" d="M21 1.5H27V39.5H21Z" strokeWidth={line} />
         </>
       )}

@@ -41,8 +41,17 @@ function Bar({ margin, verdict }: { margin: Margin; verdict: Verdict }) {
   const foundX = Math.min(WIDTH - 5, Math.max(5, found * WIDTH))
   const guardX = guard * WIDTH
   return (
-    <svg viewBox={`0 0 ${WIDTH} 18`} preserveAspectRatio="none" aria-hidden="true" className={VERDICT_INK[verdict]}>
-      <path className="margin-beyond" d={hatchRectangle(limitX, 4, WIDTH - limitX, 10, 4)} strokeWidth="0.7" />
+    <svg
+      viewBox={`0 0 ${WIDTH} 18`}
+      preserveAspectRatio="none"
+      aria-hidden="true"
+      className={VERDICT_INK[verdict]}
+    >
+      <path
+        className="margin-beyond"
+        d={hatchRectangle(limitX, 4, WIDTH - limitX, 10, 4)}
+        strokeWidth="0.7"
+      />
       <path className="margin-guard" d={`M${guardX} 4H${limitX}V14H${guardX}Z`} />
       <path className="margin-track" d={`M0 14H${WIDTH}`} strokeWidth="1" />
       <path

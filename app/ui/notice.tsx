@@ -14,8 +14,10 @@ export function Notice({ kind, title, announced, children }: NoticeProps) {
   const role = announced ? (kind === 'refusal' ? 'alert' : 'status') : undefined
   return (
     <div className={`notice notice-${kind}`} role={role}>
-      <Sign kind={kind} />
-      <div>
+      <span className="notice-sign">
+        <Sign kind={kind} />
+      </span>
+      <div className="notice-text">
         {title && <p className="notice-title">{title}</p>}
         {children && <div className="notice-body">{children}</div>}
       </div>

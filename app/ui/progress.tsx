@@ -1,4 +1,5 @@
 import { useId } from 'react'
+import { countText } from './group-digits'
 
 type ProgressProps = {
   label: string
@@ -15,7 +16,9 @@ export function Progress({ label, done, of, what }: ProgressProps) {
   return (
     <div className="progress">
       <label htmlFor={id}>{label}</label>
-      <span>{done === undefined ? `${of} ${what}` : `${done} of ${of} ${what}`}</span>
+      <span>
+        {done === undefined ? `${countText(of)} ${what}` : `${countText(done)} of ${countText(of)} ${what}`}
+      </span>
       <progress id={id} value={done} max={of} />
     </div>
   )

@@ -34,7 +34,12 @@ type RuledTableProps<Row> = {
 }
 
 /** A ruled table with a caption; never wider than its place. */
-export function RuledTable<Row>({ caption, captionHidden, narrow = 'cards', ...table }: RuledTableProps<Row>) {
+export function RuledTable<Row>({
+  caption,
+  captionHidden,
+  narrow = 'cards',
+  ...table
+}: RuledTableProps<Row>) {
   const captionId = useId()
   const body = (
     <table role="table" aria-labelledby={captionId}>

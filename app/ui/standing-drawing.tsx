@@ -1,6 +1,14 @@
-/** Derived state of an item, in the order a route is travelled. */
-export const STANDINGS = ['open', 'short', 'ready', 'approved', 'lapsed', 'set aside'] as const
-export type Standing = (typeof STANDINGS)[number]
+import type { Standing } from '@/shared/gate/standing'
+
+/** In the order a summary counts them: settled first, then what wants a hand, then what waits. */
+export const STANDING_ORDER = [
+  'approved',
+  'ready',
+  'short',
+  'lapsed',
+  'open',
+  'set aside',
+] as const satisfies readonly Standing[]
 
 export const STANDING_INK: Record<Standing, string> = {
   open: 'ink-tin',
@@ -35,7 +43,12 @@ export function StandingDrawing({ standing }: { standing: Standing }) {
       return (
         <>
           <circle r="8.7" fill="currentColor" />
-          <path d="M3 -10L-1.8 -2.2L2.2 1L-2.6 10" fill="none" stroke="var(--color-sheet)" strokeWidth="2.4" />
+          <path
+            d="M3 -10L-1.8 -2.2L2.2 1L-2.6 10"
+            fill="none"
+            stroke="var(--color-sheet)"
+            strokeWidth="2.4"
+          />
         </>
       )
     case 'set aside':

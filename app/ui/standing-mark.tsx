@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react'
-import { StandingDrawing, STANDING_INK, type Standing } from './standing-drawing'
+import type { Standing } from '@/shared/gate/standing'
+import { StandingDrawing, STANDING_INK } from './standing-drawing'
 
 type StandingMarkProps = {
   standing: Standing
@@ -13,7 +14,13 @@ type StandingMarkProps = {
 export function StandingMark({ standing, count, because }: StandingMarkProps) {
   return (
     <span className="mark">
-      <svg width="18" height="18" viewBox="-10 -10 20 20" aria-hidden="true" className={STANDING_INK[standing]}>
+      <svg
+        width="18"
+        height="18"
+        viewBox="-10 -10 20 20"
+        aria-hidden="true"
+        className={STANDING_INK[standing]}
+      >
         <StandingDrawing standing={standing} />
       </svg>
       <span>

@@ -1,0 +1,30 @@
+/** A toleranced length. */
+export type Toleranced = { least: number; nominal: number; greatest: number }
+
+/** A component lead: round, square, or flat with its two sides. Millimetres. */
+export type Lead =
+  | { form: 'round'; diameterMm: Toleranced }
+  | { form: 'square'; sideMm: Toleranced }
+  | { form: 'flat'; widthMm: Toleranced; thicknessMm: Toleranced }
+
+/** The two sides of a lead's cross-section; equal for round and square leads. */
+export function leadSides(lead: Lead): { across: Toleranced; deep: Toleranced } {
+  switch (lead.form) {
+    case 'round':
+      return { across: lead.diameterMm, deep: lead.diameterMm }
+    case 'square':
+      return { across: lead.sideMm, deep: lead.sideMm }
+    case 'flat':
+      return { across: lead.widthMm, deep: lead.thicknessMm }
+  }
+}
+
+/** "⌀0.70 ±0.05", "⌀1.00 +0.10/−0.05": a toleranced length as a drawing writes it. */
+export function tolerancedText({ least, nominal, greatest }: Toleranced, sign = ''): string {
+  const decimals = 2
+  const up = (greatest - nominal).toFixed(decimals)
+  const down = (nominal - least).toFixed(decimals)
+  const value = `${sign}${nominal.toFixed(decimals)}`
+  if (Number(up) === 0 && Number(down) === 0) return value
+  return up === down ? `${value} ±${up}` : `${value} +${up}/−${down}`
+}
