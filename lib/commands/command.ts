@@ -38,7 +38,14 @@ export interface Command<Input, State, Change> {
   readonly apply: (tx: Transaction, change: Change, context: Context) => Promise<void>
 }
 
-export type AnyCommand = Omit<Command<never, never, never>, 'input'> & { readonly input: z.ZodType }
+/** A command whose types are no longer known, as the registry holds it. */
+export interface AnyCommand {
+  readonly name: CommandName
+  readonly input: z.ZodType
+  readonly load: (tx: Transaction, input: never, context: Context) => Promise<unknown>
+  readonly decide: (state: never, input: never, context: Context) => Decision<unknown>
+  readonly apply: (tx: Transaction, change: never, context: Context) => Promise<void>
+}
 
 export const defineCommand = <Input, State, Change>(
   command: Command<Input, State, Change>,

@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto'
 import { COMMANDS } from '@/lib/commands/all-commands'
-import type { AnyCommand, Context, Decision } from '@/lib/commands/command'
+import type { AnyCommand, Context } from '@/lib/commands/command'
 import { recallOutcome, rememberOutcome } from '@/lib/commands/idempotency'
 import { parseInput } from '@/lib/commands/parse-input'
 import { verifySignature, type SignatureProof } from '@/lib/auth/signature'
@@ -43,7 +43,7 @@ export async function perform(
   circumstances: Circumstances,
 ): Promise<Outcome> {
   try {
-    const command = COMMANDS[name] as unknown as AnyCommand
+    const command = COMMANDS[name] as AnyCommand
     const parsed = parseInput(command.input, input)
     if ((POLICY[name] as PolicyRow).signature) await verifySignature(personId, circumstances.proof)
     const { entry, outcome } = await inTransaction((tx) =>
@@ -88,7 +88,7 @@ async function performIn(
   }
 
   const state = await command.load(tx, input as never, context)
-  const decision: Decision<unknown> = command.decide(state, input as never, context)
+  const decision = command.decide(state as never, input as never, context)
   await command.apply(tx, decision.change as never, context)
 
   const trailId = head.trailId === INSTALLATION_TRAIL && programmeId ? programmeId : head.trailId

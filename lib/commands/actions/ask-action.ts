@@ -1,0 +1,46 @@
+import { z } from 'zod'
+import { defineCommand } from '@/lib/commands/command'
+import { calendarDate, department, line, paragraph, programmeCode } from '@/lib/commands/inputs'
+import { loadPlanItem } from '@/lib/commands/plan/load-plan-item'
+import { ACTION_KINDS } from '@/shared/gate/programme-state'
+import { Refused } from '@/shared/refused'
+
+/** One department asks another about an item; the item is short until the answer is accepted. */
+export const askAction = defineCommand({
+  name: 'ask-action',
+  input: z.strictObject({
+    programme: programmeCode,
+    item: line('The item'),
+    from: department,
+    to: department,
+    kind: z.enum(ACTION_KINDS, { error: 'Choose what is asked: cost, feasibility, samples or information.' }),
+    question: paragraph('The question'),
+    dueOn: calendarDate('The due date'),
+  }),
+  load: async (tx, { item }, { programmeId }) => ({
+    item: await loadPlanItem(tx, programmeId, item),
+    newest: (await tx.action.aggregate({ where: { programmeId }, _max: { number: true } }))._max.number ?? 0,
+  }),
+  decide({ item, newest }, { from, to, kind, question, dueOn }, { actor, newId, today }) {
+    if (!actor.departments.includes(from))
+      throw new Refused('You ask for a department you belong to.', { from: 'Choose your own department.' })
+    if (from === to)
+      throw new Refused('An action goes to another department.', { to: 'Choose another department.' })
+    if (dueOn < today)
+      throw new Refused('The due date has passed already.', { dueOn: 'Choose a day that is still to come.' })
+    const action = {
+      id: newId(),
+      number: newest + 1,
+      itemKey: item.definition.key,
+      from,
+      to,
+      kind,
+      question,
+      dueOn,
+    }
+    return { change: action, record: { ...action }, result: { action: action.number } }
+  },
+  async apply(tx, action, { programmeId, actor, now }) {
+    await tx.action.create({ data: { ...action, programmeId, askedById: actor.personId, askedAt: now } })
+  },
+})

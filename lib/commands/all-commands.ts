@@ -1,0 +1,100 @@
+import type { AnyCommand } from '@/lib/commands/command'
+import { acceptAnswer } from '@/lib/commands/actions/accept-answer'
+import { addInstrument } from '@/lib/commands/instruments/add-instrument'
+import { addItem } from '@/lib/commands/plan/add-item'
+import { addPerson } from '@/lib/commands/people/add-person'
+import { addReadings } from '@/lib/commands/logs/add-readings'
+import { addRecord } from '@/lib/commands/records/add-record'
+import { adoptOption } from '@/lib/commands/specification/adopt-option'
+import { answerAction } from '@/lib/commands/actions/answer-action'
+import { approveItem } from '@/lib/commands/signatures/approve-item'
+import { askAction } from '@/lib/commands/actions/ask-action'
+import { attachEvidence } from '@/lib/commands/evidence/attach-evidence'
+import { calibrateInstrument } from '@/lib/commands/instruments/calibrate-instrument'
+import { changeOwnPassword } from '@/lib/commands/people/change-own-password'
+import { changePerson } from '@/lib/commands/people/change-person'
+import { createMachineToken } from '@/lib/commands/logs/create-machine-token'
+import { decideSetAside } from '@/lib/commands/plan/decide-set-aside'
+import { disablePerson } from '@/lib/commands/people/disable-person'
+import { disposeLot } from '@/lib/commands/lots/dispose-lot'
+import { enablePerson } from '@/lib/commands/people/enable-person'
+import { grantConcession } from '@/lib/commands/signatures/grant-concession'
+import { handOverLead } from '@/lib/commands/programme/hand-over-lead'
+import { inviteMember } from '@/lib/commands/programme/invite-member'
+import { openLog } from '@/lib/commands/logs/open-log'
+import { openOptionStudy } from '@/lib/commands/specification/open-option-study'
+import { openProgramme } from '@/lib/commands/programme/open-programme'
+import { proposeSetAside } from '@/lib/commands/plan/propose-set-aside'
+import { receiveLot } from '@/lib/commands/lots/receive-lot'
+import { recordInspection } from '@/lib/commands/inspections/record-inspection'
+import { refuseConcession } from '@/lib/commands/signatures/refuse-concession'
+import { removeMember } from '@/lib/commands/programme/remove-member'
+import { requestConcession } from '@/lib/commands/signatures/request-concession'
+import { resetPassword } from '@/lib/commands/people/reset-password'
+import { restoreItem } from '@/lib/commands/plan/restore-item'
+import { returnAnswer } from '@/lib/commands/actions/return-answer'
+import { reviseParameter } from '@/lib/commands/specification/revise-parameter'
+import { revokeMachineToken } from '@/lib/commands/logs/revoke-machine-token'
+import { signGate } from '@/lib/commands/signatures/sign-gate'
+import { stateRequirement } from '@/lib/commands/specification/state-requirement'
+import { takeInstrumentOutOfUse } from '@/lib/commands/instruments/take-instrument-out-of-use'
+import { testLot } from '@/lib/commands/lots/test-lot'
+import { traceLot } from '@/lib/commands/lots/trace-lot'
+import { withdrawAction } from '@/lib/commands/actions/withdraw-action'
+import { withdrawEvidence } from '@/lib/commands/evidence/withdraw-evidence'
+import { withdrawInspection } from '@/lib/commands/inspections/withdraw-inspection'
+import { withdrawLotTest } from '@/lib/commands/lots/withdraw-lot-test'
+import { withdrawRecord } from '@/lib/commands/records/withdraw-record'
+import { withdrawRequirement } from '@/lib/commands/specification/withdraw-requirement'
+import type { CommandName } from '@/shared/policy'
+
+/** Every command, by its name in the policy table; one missing here does not compile. */
+export const COMMANDS = {
+  'accept-answer': acceptAnswer,
+  'add-instrument': addInstrument,
+  'add-item': addItem,
+  'add-person': addPerson,
+  'add-readings': addReadings,
+  'add-record': addRecord,
+  'adopt-option': adoptOption,
+  'answer-action': answerAction,
+  'approve-item': approveItem,
+  'ask-action': askAction,
+  'attach-evidence': attachEvidence,
+  'calibrate-instrument': calibrateInstrument,
+  'change-own-password': changeOwnPassword,
+  'change-person': changePerson,
+  'create-machine-token': createMachineToken,
+  'decide-set-aside': decideSetAside,
+  'disable-person': disablePerson,
+  'dispose-lot': disposeLot,
+  'enable-person': enablePerson,
+  'grant-concession': grantConcession,
+  'hand-over-lead': handOverLead,
+  'invite-member': inviteMember,
+  'open-log': openLog,
+  'open-option-study': openOptionStudy,
+  'open-programme': openProgramme,
+  'propose-set-aside': proposeSetAside,
+  'receive-lot': receiveLot,
+  'record-inspection': recordInspection,
+  'refuse-concession': refuseConcession,
+  'remove-member': removeMember,
+  'request-concession': requestConcession,
+  'reset-password': resetPassword,
+  'restore-item': restoreItem,
+  'return-answer': returnAnswer,
+  'revise-parameter': reviseParameter,
+  'revoke-machine-token': revokeMachineToken,
+  'sign-gate': signGate,
+  'state-requirement': stateRequirement,
+  'take-instrument-out-of-use': takeInstrumentOutOfUse,
+  'test-lot': testLot,
+  'trace-lot': traceLot,
+  'withdraw-action': withdrawAction,
+  'withdraw-evidence': withdrawEvidence,
+  'withdraw-inspection': withdrawInspection,
+  'withdraw-lot-test': withdrawLotTest,
+  'withdraw-record': withdrawRecord,
+  'withdraw-requirement': withdrawRequirement,
+} as const satisfies Record<CommandName, AnyCommand>

@@ -1,0 +1,82 @@
+import { z } from 'zod'
+import { defineCommand } from '@/lib/commands/command'
+import { line, programmeCode } from '@/lib/commands/inputs'
+import { batchRecord, readingsInput, refuseBadReadings, sourceFile } from '@/lib/commands/readings-input'
+import { numberColumn, type Column } from '@/shared/plan/column'
+import { CHARACTERISTICS, type CharacteristicKey } from '@/shared/records/characteristics'
+import type { Characteristic } from '@/shared/records/characteristic'
+import { Refused } from '@/shared/refused'
+
+/** Clocks of machines differ a little from the server's. */
+const AHEAD_MS = 24 * 60 * 60 * 1000
+
+/** The columns of a log's readings: the instant, and those of its characteristic. */
+export const logColumns = (characteristic: Characteristic, nowMs: number): Record<string, Column> => ({
+  at: numberColumn({ label: 'The instant', unit: '1', min: 0, max: nowMs + AHEAD_MS }),
+  ...characteristic.columns,
+})
+
+/** Adds readings to a log, typed in or imported: all of them, or none. */
+export const addReadings = defineCommand({
+  name: 'add-readings',
+  input: z.strictObject({
+    programme: programmeCode,
+    log: line('The log', 40),
+    readings: readingsInput,
+    file: sourceFile,
+    /** Which column of the file is which, remembered for the next import. */
+    mapping: z.record(z.string(), z.string()).nullable(),
+  }),
+  load: async (tx, { log, file }, { programmeId }) => ({
+    log: await tx.log.findUnique({ where: { programmeId_code: { programmeId, code: log } } }),
+    stored: file && (await tx.storedFile.findUnique({ where: { sha256: file }, select: { sha256: true } })),
+    twin:
+      file &&
+      (await tx.readingBatch.findFirst({
+        where: { programmeId, sha256: file, log: { code: log } },
+        select: { at: true, count: true },
+      })),
+  }),
+  decide({ log, stored, twin }, { readings, file, mapping }, { now }) {
+    if (!log) throw new Refused('There is no such log in this programme.')
+    if (file && !stored)
+      throw new Refused('The file did not arrive. Upload it again.', { file: 'Upload it again.' })
+    if (twin)
+      throw new Refused(
+        `This very file was imported on ${twin.at.toISOString().slice(0, 10)} (${twin.count} readings). Nothing was stored twice.`,
+      )
+    const characteristic = CHARACTERISTICS[log.characteristic as CharacteristicKey]
+    refuseBadReadings(readings, logColumns(characteristic, Date.parse(now)))
+    const at = readings.columns['at'] as readonly number[]
+    const span = at.reduce(
+      (found, time) => ({ first: Math.min(found.first, time), last: Math.max(found.last, time) }),
+      { first: Infinity, last: -Infinity },
+    )
+    return {
+      change: { logId: log.id, readings, file, mapping },
+      record: {
+        log: log.code,
+        characteristic: log.characteristic,
+        first: new Date(span.first).toISOString(),
+        last: new Date(span.last).toISOString(),
+        ...batchRecord(readings, file),
+      },
+      result: { log: log.code, readings: readings.count },
+    }
+  },
+  async apply(tx, { logId, readings, file, mapping }, { programmeId, actor, now, newId }) {
+    await tx.readingBatch.create({
+      data: {
+        id: newId(),
+        programmeId,
+        logId,
+        count: readings.count,
+        readings: readings as object,
+        sha256: file,
+        addedById: actor.personId,
+        at: now,
+      },
+    })
+    if (mapping) await tx.log.update({ where: { id: logId }, data: { mapping } })
+  },
+})

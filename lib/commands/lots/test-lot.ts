@@ -1,0 +1,98 @@
+import { z } from 'zod'
+import { defineCommand } from '@/lib/commands/command'
+import { calendarDate, id, line, programmeCode } from '@/lib/commands/inputs'
+import { loadLot } from '@/lib/commands/lots/load-lot'
+import { batchRecord, readingsInput, refuseBadReadings, sourceFile } from '@/lib/commands/readings-input'
+import { rowSchema } from '@/shared/plan/column'
+import { TEST_METHODS, type TestMethodKey } from '@/shared/records/test-methods'
+import type { TestMethod } from '@/shared/records/test-method'
+import { Refused } from '@/shared/refused'
+import type { JsonValue } from '@/shared/trail/canonical-json'
+
+/** Records one test of a lot with all its readings, or nothing. */
+export const testLot = defineCommand({
+  name: 'test-lot',
+  input: z.strictObject({
+    programme: programmeCode,
+    lot: line('The lot', 40),
+    method: z.enum(Object.keys(TEST_METHODS) as [TestMethodKey, ...TestMethodKey[]], {
+      error: 'Choose how it was tested.',
+    }),
+    testedOn: calendarDate('The date of the test'),
+    testedBy: line('Who tested', 80),
+    instrument: id.nullable(),
+    conditions: z.record(z.string(), z.union([z.number(), z.string(), z.boolean()])),
+    readings: readingsInput,
+    file: sourceFile,
+  }),
+  async load(tx, { lot, instrument, file }, { programmeId }) {
+    return {
+      lot: await loadLot(tx, programmeId, lot),
+      instrument:
+        instrument && (await tx.instrument.findUnique({ where: { id: instrument }, select: { tag: true } })),
+      stored: file && (await tx.storedFile.findUnique({ where: { sha256: file }, select: { sha256: true } })),
+    }
+  },
+  decide({ lot, instrument, stored }, input, { newId, today }) {
+    const method: TestMethod = TEST_METHODS[input.method]
+    if (!method.lotKinds.includes(lot.kind))
+      throw new Refused(`${method.label} is not done on a lot of kind ${lot.kind}.`, {
+        method: 'Choose another method.',
+      })
+    if (input.testedOn > today)
+      throw new Refused('A test cannot lie in the future.', { testedOn: 'This date lies in the future.' })
+    if (input.testedOn < lot.receivedOn)
+      throw new Refused(`Lot ${lot.code} was received on ${lot.receivedOn}, after the test.`, {
+        testedOn: 'Before the lot was received.',
+      })
+    if (input.instrument && !instrument)
+      throw new Refused('This instrument is not in the register.', {
+        instrument: 'Choose one from the register.',
+      })
+    if (input.file && !stored)
+      throw new Refused('The file did not arrive. Upload it again.', { file: 'Upload it again.' })
+    const conditions = rowSchema(method.conditions).safeParse(input.conditions)
+    if (!conditions.success) {
+      const fields = Object.fromEntries(
+        conditions.error.issues.map(({ path, message }) => [`conditions.${path.join('.')}`, message]),
+      )
+      throw new Refused(Object.values(fields)[0] ?? 'The conditions cannot be read.', fields)
+    }
+    refuseBadReadings(input.readings, method.columns)
+    const test = {
+      id: newId(),
+      lotId: lot.id,
+      method: input.method,
+      testedOn: input.testedOn,
+      testedBy: input.testedBy,
+      instrumentId: input.instrument,
+    }
+    const kept = JSON.parse(JSON.stringify(conditions.data)) as Record<string, JsonValue>
+    return {
+      change: { test: { ...test, conditions: kept as object }, readings: input.readings, file: input.file },
+      record: {
+        ...test,
+        lot: lot.code,
+        instrument: instrument ? instrument.tag : null,
+        conditions: kept,
+        ...batchRecord(input.readings, input.file),
+      },
+      result: { lot: lot.code, test: test.id },
+    }
+  },
+  async apply(tx, { test, readings, file }, { programmeId, actor, now, newId }) {
+    await tx.lotTest.create({ data: { ...test, programmeId, addedById: actor.personId, at: now } })
+    await tx.readingBatch.create({
+      data: {
+        id: newId(),
+        programmeId,
+        lotTestId: test.id,
+        count: readings.count,
+        readings: readings as object,
+        sha256: file,
+        addedById: actor.personId,
+        at: now,
+      },
+    })
+  },
+})

@@ -1,0 +1,39 @@
+import { z } from 'zod'
+import { sha256Hex } from '@/lib/commands/inputs'
+import { nativeSha256 } from '@/lib/trail/native-sha256'
+import type { Column } from '@/shared/plan/column'
+import { readingProblems } from '@/shared/records/check-readings'
+import type { Readings } from '@/shared/records/readings'
+import { Refused } from '@/shared/refused'
+
+/** Readings as a command takes them: typed in, or read from the stored file of that hash. */
+export const readingsInput = z.strictObject({
+  count: z
+    .number()
+    .int()
+    .min(1, 'There are no readings.')
+    .max(1_000_000, 'More than a million readings at once: split the file.'),
+  columns: z.custom<Readings['columns']>(
+    (value) => typeof value === 'object' && value !== null && Object.values(value).every(Array.isArray),
+    'The readings cannot be read.',
+  ),
+})
+export const sourceFile = sha256Hex.nullable()
+
+/** Refuses all readings when one cannot be taken, and names the first few. */
+export function refuseBadReadings(readings: Readings, columns: Readonly<Record<string, Column>>): void {
+  const problems = readingProblems(readings, columns)
+  if (problems.length === 0) return
+  const fields = Object.fromEntries(
+    problems.map(({ reading, column, says }) => [`readings.${Math.max(0, reading - 1)}.${column}`, says]),
+  )
+  const [first] = problems
+  throw new Refused(`Reading ${first?.reading}: ${first?.says} Nothing was stored.`, fields)
+}
+
+/** What the trail says of a batch: enough to prove later that the stored readings are these. */
+export const batchRecord = (readings: Readings, sha256: string | null) => ({
+  readings: readings.count,
+  readingsSha256: nativeSha256(JSON.stringify(readings.columns)),
+  file: sha256,
+})

@@ -1,0 +1,60 @@
+import { z } from 'zod'
+import { defineCommand, loadNothing } from '@/lib/commands/command'
+import { programmeCode } from '@/lib/commands/inputs'
+import { DEPARTMENT_NAMES } from '@/shared/plan/department'
+import { rowSchema } from '@/shared/plan/column'
+import type { RecordKind } from '@/shared/records/record-kind'
+import { RECORD_KINDS, type RecordKindKey } from '@/shared/records/record-kinds'
+import { Refused } from '@/shared/refused'
+import type { JsonValue } from '@/shared/trail/canonical-json'
+
+/** Adds one record of a kind, or a whole list of them: all or none. */
+export const addRecord = defineCommand({
+  name: 'add-record',
+  input: z.strictObject({
+    programme: programmeCode,
+    kind: z.enum(Object.keys(RECORD_KINDS) as [RecordKindKey, ...RecordKindKey[]], {
+      error: 'Choose what is recorded.',
+    }),
+    rows: z
+      .array(z.record(z.string(), z.union([z.number(), z.string(), z.boolean()])))
+      .min(1, 'There is nothing to record.')
+      .max(5000, 'At most 5000 at once.'),
+  }),
+  load: loadNothing,
+  decide(_nothing, { kind, rows }, { actor, newId }) {
+    const { label, departments, columns }: RecordKind = RECORD_KINDS[kind]
+    if (!departments.some((department) => actor.departments.includes(department))) {
+      throw new Refused(
+        `${departments.map((department) => DEPARTMENT_NAMES[department]).join(' or ')} keeps this kind of record (${label}).`,
+      )
+    }
+    const schema = rowSchema(columns)
+    const data = rows.map((row, index) => {
+      const parsed = schema.safeParse(row)
+      if (parsed.success) return JSON.parse(JSON.stringify(parsed.data)) as Record<string, JsonValue>
+      const fields = Object.fromEntries(
+        parsed.error.issues.map(({ path, message }) => [`rows.${index}.${path.join('.')}`, message]),
+      )
+      const place = rows.length > 1 ? `Line ${index + 1}: ` : ''
+      throw new Refused(`${place}${Object.values(fields)[0] ?? 'It cannot be read.'}`, fields)
+    })
+    const records = data.map((entry) => ({ id: newId(), kind, data: entry }))
+    return {
+      change: records,
+      record: { kind, records: records.map(({ id, data: entry }) => ({ id, ...entry })) },
+      result: { kind, records: records.length },
+    }
+  },
+  async apply(tx, records, { programmeId, actor, now }) {
+    await tx.record.createMany({
+      data: records.map((record) => ({
+        ...record,
+        data: record.data as object,
+        programmeId,
+        addedById: actor.personId,
+        at: now,
+      })),
+    })
+  },
+})

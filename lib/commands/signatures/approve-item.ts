@@ -1,0 +1,50 @@
+import { z } from 'zod'
+import { defineCommand } from '@/lib/commands/command'
+import { department, line, optionalLine, programmeCode, sha256Hex } from '@/lib/commands/inputs'
+import { itemNamed, loadJudged } from '@/lib/commands/signatures/load-judged'
+import { approvalRefusal } from '@/shared/gate/separation'
+import { DEPARTMENT_NAMES } from '@/shared/plan/department'
+import { Refused } from '@/shared/refused'
+
+/**
+ * A department agrees to an item as it stands. `digest` is what the person had
+ * before them: when the item has changed since, they are asked to look again.
+ */
+export const approveItem = defineCommand({
+  name: 'approve-item',
+  input: z.strictObject({
+    programme: programmeCode,
+    item: line('The item'),
+    department,
+    digest: sha256Hex,
+    comment: optionalLine('The comment', 1000),
+  }),
+  load: (tx, _input, context) => loadJudged(tx, context),
+  decide(judged, { item: key, department: own, digest, comment }, { actor, newId }) {
+    if (!actor.departments.includes(own))
+      throw new Refused(`You are not in ${DEPARTMENT_NAMES[own].toLowerCase()}.`)
+    const itemState = itemNamed(judged, key)
+    const refused = approvalRefusal(itemState, judged.state, actor.personId, own)
+    if (refused) throw new Refused(refused)
+    if (itemState.digest !== digest)
+      throw new Refused('The item changed since you opened it. Read it again before you sign.')
+    const approval = { id: newId(), itemKey: key, department: own, digest, cover: itemState.cover }
+    return {
+      change: approval,
+      record: {
+        item: key,
+        title: itemState.item.definition.title,
+        department: own,
+        meaning: 'approves the item as it stands',
+        digest,
+        cover: JSON.parse(itemState.cover),
+        comment,
+      },
+    }
+  },
+  async apply(tx, approval, { programmeId, actor, now }) {
+    await tx.approval.create({
+      data: { ...approval, programmeId, personId: actor.personId, personName: actor.name, at: now },
+    })
+  },
+})

@@ -1,0 +1,13 @@
+import { concessionStanding } from '@/shared/gate/concession'
+import type { ConcessionEntry } from '@/shared/gate/programme-state'
+import type { Judged } from '@/lib/commands/signatures/load-judged'
+import { Refused } from '@/shared/refused'
+
+/** The concession of that number, still waiting for a decision on the finding it was asked for. */
+export function openConcession({ state, judgement }: Judged, number: number): ConcessionEntry {
+  const concession = state.concessions.find((entry) => entry.number === number)
+  if (!concession) throw new Refused(`There is no concession ${number} in this programme.`)
+  const standing = concessionStanding(concession, judgement.findings.get(concession.rule), state.facts.today)
+  if (standing !== 'asked') throw new Refused(`Concession ${number} cannot be decided: it is ${standing}.`)
+  return concession
+}

@@ -1,0 +1,64 @@
+import type { Column } from '@/shared/plan/column'
+import { columnSchema } from '@/shared/plan/column'
+import type { Readings } from './readings'
+
+/** A cell that cannot be taken: which reading (from 1), which column, and why. */
+export interface ReadingProblem {
+  readonly reading: number
+  readonly column: string
+  readonly says: string
+}
+
+const MOST_LISTED = 50
+
+/** What is wrong with readings for these columns; empty when all can be taken. Stops after fifty. */
+export function readingProblems(
+  readings: Readings,
+  columns: Readonly<Record<string, Column>>,
+): ReadingProblem[] {
+  const problems: ReadingProblem[] = []
+  for (const name of Object.keys(readings.columns)) {
+    if (!(name in columns)) problems.push({ reading: 0, column: name, says: `There is no column ${name}.` })
+  }
+  for (const [name, column] of Object.entries(columns)) {
+    const cells = readings.columns[name] ?? []
+    if (cells.length !== readings.count && !(cells.length === 0 && column.optional)) {
+      problems.push({
+        reading: 0,
+        column: name,
+        says: `${column.label}: ${readings.count} readings, but ${cells.length} values.`,
+      })
+      continue
+    }
+    const fits = fitFor(column)
+    for (let index = 0; index < cells.length && problems.length < MOST_LISTED; index++) {
+      const cell = cells[index]
+      if (!fits(cell ?? null))
+        problems.push({ reading: index + 1, column: name, says: sayWhy(column, cell ?? null) })
+    }
+  }
+  return problems.slice(0, MOST_LISTED)
+}
+
+/** A quick test per cell: a schema for each of a hundred thousand cells would take seconds. */
+function fitFor(column: Column): (cell: number | string | null) => boolean {
+  const schema = columnSchema({ ...column, optional: false })
+  return (cell) => {
+    if (cell === null) return column.optional
+    if (column.kind === 'number') {
+      return (
+        typeof cell === 'number' &&
+        cell >= column.min &&
+        cell <= column.max &&
+        (!column.whole || Number.isInteger(cell))
+      )
+    }
+    return schema.safeParse(column.kind === 'flag' ? cell === 'yes' : cell).success
+  }
+}
+
+function sayWhy(column: Column, cell: number | string | null): string {
+  if (cell === null) return `${column.label} must be filled in.`
+  const parsed = columnSchema(column).safeParse(cell)
+  return parsed.error?.issues[0]?.message ?? `${column.label} cannot be ${cell}.`
+}
