@@ -1,0 +1,177 @@
+import type { Source } from '@/shared/plan/requirement'
+import { commonPractice, fromMemory, published } from './source'
+
+export interface BoardFinish {
+  readonly label: string
+  /** What meets the solder. */
+  readonly coating: 'tin' | 'tin-lead' | 'lead-free solder' | 'gold' | 'silver' | 'organic' | 'none'
+  /** Mass share of tin in the coating, %. */
+  readonly tinPct: number
+  readonly leadPct: number
+  /** The finish's own thickness window, µm, where it is not the programme's window for tin and tin-lead. */
+  readonly window?: { readonly leastUm: number; readonly mostUm?: number; readonly source: Source }
+  /** Metal that must lie under the coating, and how thick, by the finish's own standard. */
+  readonly underlayer?: { readonly metal: 'nickel'; readonly leastUm: number; readonly source: Source }
+  /** Months in a sealed pack until solderability is doubtful: the spread of the sources. */
+  readonly shelfMonths?: { readonly least: number; readonly most: number; readonly source: Source }
+  /** Made by dipping into solder: one solder exposure of the laminate. */
+  readonly hotDipped: boolean
+  /** Pure tin over copper may grow whiskers. */
+  readonly pureTin: boolean
+  readonly note?: string
+}
+
+const SHELF = published('Shelf lives as fabricators and handbooks state them; sources differ by two to one')
+
+/** Finishes of the board's copper where solder shall go. */
+export const BOARD_FINISHES = {
+  'tin-lead-plated': {
+    label: 'Sn60Pb40, plated (and fused)',
+    coating: 'tin-lead',
+    tinPct: 60,
+    leadPct: 40,
+    hotDipped: false,
+    pureTin: false,
+    note: 'The knee of the hole is thinnest: about 1 µm may be left there.',
+  },
+  'tin-plated': {
+    label: 'Tin, plated',
+    coating: 'tin',
+    tinPct: 100,
+    leadPct: 0,
+    hotDipped: false,
+    pureTin: true,
+  },
+  'hot-air-tin-lead': {
+    label: 'Tin-lead, hot-air levelled',
+    coating: 'tin-lead',
+    tinPct: 63,
+    leadPct: 37,
+    window: {
+      leastUm: 2.5,
+      mostUm: 25,
+      source: published(
+        'Hot-air levelling as ordered, 2.5 to 12.7 µm, and as made, 1 to 40 µm (Coombs & Holden, Printed Circuits Handbook, 7th ed.; secondary copies)',
+      ),
+    },
+    shelfMonths: { least: 12, most: 12, source: SHELF },
+    hotDipped: true,
+    pureTin: false,
+  },
+  'hot-air-lead-free': {
+    label: 'Lead-free solder, hot-air levelled',
+    coating: 'lead-free solder',
+    tinPct: 99,
+    leadPct: 0,
+    window: {
+      leastUm: 2.5,
+      mostUm: 25,
+      source: published(
+        'Hot-air levelling as ordered, 2.5 to 12.7 µm, and as made, 1 to 40 µm (Coombs & Holden, Printed Circuits Handbook, 7th ed.; secondary copies)',
+      ),
+    },
+    shelfMonths: { least: 6, most: 12, source: SHELF },
+    hotDipped: true,
+    pureTin: false,
+  },
+  'immersion-tin': {
+    label: 'Immersion tin',
+    coating: 'tin',
+    tinPct: 100,
+    leadPct: 0,
+    window: { leastUm: 1, source: published('IPC-4554: 1.0 µm at −4 standard deviations (secondary copy)') },
+    shelfMonths: { least: 3, most: 12, source: SHELF },
+    hotDipped: false,
+    pureTin: true,
+  },
+  'immersion-silver': {
+    label: 'Immersion silver',
+    coating: 'silver',
+    tinPct: 0,
+    leadPct: 0,
+    window: {
+      leastUm: 0.12,
+      mostUm: 0.4,
+      source: published('IPC-4553A: 0.12 to 0.4 µm (secondary copy)'),
+    },
+    shelfMonths: { least: 3, most: 12, source: SHELF },
+    hotDipped: false,
+    pureTin: false,
+    note: 'Sulphur tarnishes it: needs a sulphur-free pack.',
+  },
+  enig: {
+    label: 'Electroless nickel, immersion gold',
+    coating: 'gold',
+    tinPct: 0,
+    leadPct: 0,
+    window: {
+      leastUm: 0.05,
+      mostUm: 0.125,
+      source: published('IPC-4552 (2002): 0.05 µm and more, 0.075 to 0.125 typical (secondary copy)'),
+    },
+    underlayer: {
+      metal: 'nickel',
+      leastUm: 3,
+      source: published('IPC-4552: nickel 3 to 6 µm (secondary copy)'),
+    },
+    shelfMonths: { least: 6, most: 12, source: SHELF },
+    hotDipped: false,
+    pureTin: false,
+    note: 'Thicker gold means longer attack of the bath on the nickel (black pad).',
+  },
+  'electrolytic-gold': {
+    label: 'Electrolytic gold over nickel',
+    coating: 'gold',
+    tinPct: 0,
+    leadPct: 0,
+    underlayer: {
+      metal: 'nickel',
+      leastUm: 5.1,
+      source: published('MIL-STD-275: low-stress nickel of 0.0002 in (secondary copy)'),
+    },
+    hotDipped: false,
+    pureTin: false,
+    note: 'A contact finish, not a surface to solder.',
+  },
+  osp: {
+    label: 'Organic solderability preservative on copper',
+    coating: 'organic',
+    tinPct: 0,
+    leadPct: 0,
+    window: {
+      leastUm: 0.2,
+      mostUm: 1,
+      source: published(
+        'Organic preservative 0.2 to 0.5 µm typical, up to 1.0 µm (Coombs & Holden, Printed Circuits Handbook, 7th ed.; secondary copy)',
+      ),
+    },
+    shelfMonths: { least: 3, most: 12, source: SHELF },
+    hotDipped: false,
+    pureTin: false,
+  },
+  lacquer: {
+    label: 'Rosin lacquer on clean copper',
+    coating: 'organic',
+    tinPct: 0,
+    leadPct: 0,
+    hotDipped: false,
+    pureTin: false,
+    note: 'For short storage only.',
+  },
+  'bare-copper': {
+    label: 'Bare copper',
+    coating: 'none',
+    tinPct: 0,
+    leadPct: 0,
+    hotDipped: false,
+    pureTin: false,
+    note: 'Tarnishes within days: nothing protects its solderability.',
+  },
+} as const satisfies Record<string, BoardFinish>
+export type BoardFinishKey = keyof typeof BOARD_FINISHES
+
+/** Where the window of 5 to 10 µm for tin and tin-lead comes from. */
+export const TIN_WINDOW_SOURCE = commonPractice(
+  'Tin or Sn60Pb40 of 5 to 10 µm for solderability; in line with ASTM B545 classes B and C',
+)
+export const GOLD_FLASH_SOURCE = fromMemory('A gold flash: up to 0.25 µm (10 microinches)')

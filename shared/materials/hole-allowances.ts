@@ -1,0 +1,29 @@
+import { published } from './source'
+
+/**
+ * How far a plated hole may stand off its lead, by producibility level:
+ * finished hole at its smallest ≥ lead at its largest + `leastOverMostMm`;
+ * finished hole at its largest ≤ lead at its smallest + `mostOverLeastMm`.
+ * Diametral, in mm.
+ */
+export const HOLE_ALLOWANCES = {
+  A: {
+    label: 'Level A: general, preferred',
+    leastOverMostMm: 0.25,
+    mostOverLeastMm: 0.7,
+    source: published('IPC-2222A/B, Table 9-5, level A (secondary copies)'),
+  },
+  B: {
+    label: 'Level B: moderate, standard',
+    leastOverMostMm: 0.2,
+    mostOverLeastMm: 0.7,
+    source: published('IPC-2222A/B, Table 9-5, level B (secondary copies)'),
+  },
+  C: {
+    label: 'Level C: high, reduced producibility',
+    leastOverMostMm: 0.15,
+    mostOverLeastMm: 0.6,
+    source: published('IPC-2222A/B, Table 9-5, level C (secondary copies)'),
+  },
+} as const
+export type ProducibilityLevel = keyof typeof HOLE_ALLOWANCES

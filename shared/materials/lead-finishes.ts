@@ -1,0 +1,147 @@
+import { commonPractice, fromMemory, published } from './source'
+
+/** What a lead is made of under its finish. */
+export const LEAD_BASES = {
+  copper: { label: 'Copper', zinc: false },
+  brass: { label: 'Brass (more than 5 % zinc)', zinc: true },
+  bronze: { label: 'Phosphor bronze', zinc: false },
+  'iron-nickel': { label: 'Iron-nickel (alloy 42, Kovar)', zinc: false },
+  steel: { label: 'Copper-clad steel', zinc: false },
+} as const
+export type LeadBase = keyof typeof LEAD_BASES
+
+/** What lies between the lead's metal and its coating. */
+export const LEAD_BARRIERS = {
+  none: { label: 'None' },
+  copper: { label: 'Copper' },
+  nickel: { label: 'Nickel' },
+  'tin-nickel': { label: 'Tin-nickel' },
+} as const
+export type LeadBarrier = keyof typeof LEAD_BARRIERS
+
+export interface LeadCoating {
+  readonly label: string
+  readonly metal: 'tin' | 'tin-lead' | 'lead-free solder' | 'gold' | 'silver' | 'palladium'
+  readonly tinPct: number
+  readonly leadPct: number
+  readonly bismuthPct: number
+  /** Pure tin, or so nearly that whiskers may grow (less than 3 % lead). */
+  readonly whiskers: 'bright' | 'matte' | 'no'
+  /** Judged against the programme's window for tin and tin-lead. */
+  readonly tinWindow: boolean
+  readonly note?: string
+}
+
+/** What the solder meets on a lead. */
+export const LEAD_COATINGS = {
+  'tin-matte': {
+    label: 'Tin, matte plated',
+    metal: 'tin',
+    tinPct: 100,
+    leadPct: 0,
+    bismuthPct: 0,
+    whiskers: 'matte',
+    tinWindow: true,
+  },
+  'tin-bright': {
+    label: 'Tin, bright plated',
+    metal: 'tin',
+    tinPct: 100,
+    leadPct: 0,
+    bismuthPct: 0,
+    whiskers: 'bright',
+    tinWindow: true,
+  },
+  'tin-lead': {
+    label: 'Sn60Pb40, plated',
+    metal: 'tin-lead',
+    tinPct: 60,
+    leadPct: 40,
+    bismuthPct: 0,
+    whiskers: 'no',
+    tinWindow: true,
+  },
+  'dipped-tin-lead': {
+    label: 'Hot-dipped in Sn60 or Sn63',
+    metal: 'tin-lead',
+    tinPct: 60,
+    leadPct: 40,
+    bismuthPct: 0,
+    whiskers: 'no',
+    tinWindow: true,
+  },
+  'dipped-lead-free': {
+    label: 'Hot-dipped in lead-free solder',
+    metal: 'lead-free solder',
+    tinPct: 96.5,
+    leadPct: 0,
+    bismuthPct: 0,
+    whiskers: 'no',
+    tinWindow: true,
+    note: 'Fused tin alloy: whiskers are rare but not excluded.',
+  },
+  'tin-bismuth': {
+    label: 'Tin-bismuth, plated (2 to 4 % bismuth)',
+    metal: 'tin',
+    tinPct: 97,
+    leadPct: 0,
+    bismuthPct: 3,
+    whiskers: 'no',
+    tinWindow: true,
+  },
+  silver: {
+    label: 'Silver',
+    metal: 'silver',
+    tinPct: 0,
+    leadPct: 0,
+    bismuthPct: 0,
+    whiskers: 'no',
+    tinWindow: false,
+    note: 'Dissolves in tin solder; tarnishes in sulphur.',
+  },
+  gold: {
+    label: 'Gold',
+    metal: 'gold',
+    tinPct: 0,
+    leadPct: 0,
+    bismuthPct: 0,
+    whiskers: 'no',
+    tinWindow: false,
+  },
+  'nickel-palladium-gold': {
+    label: 'Nickel, palladium and gold flash',
+    metal: 'palladium',
+    tinPct: 0,
+    leadPct: 0,
+    bismuthPct: 0,
+    whiskers: 'no',
+    tinWindow: false,
+  },
+} as const satisfies Record<string, LeadCoating>
+export type LeadCoatingKey = keyof typeof LEAD_COATINGS
+
+/** Least lead in a tin finish that keeps whiskers away, % by mass. */
+export const LEAD_AGAINST_WHISKERS = {
+  leastPct: 3,
+  source: published('MIL-PRF-28776, 3.31: tin finishes hold at least 3 % lead'),
+} as const
+
+/** Measures against whiskers on pure tin. */
+export const WHISKER_MEASURES = {
+  nickelUnderlayerUm: {
+    value: 1.27,
+    source: fromMemory('JESD201/JP002: nickel underlayer of 0.5 to 1.27 µm, by edition'),
+  },
+  matteThicknessUm: {
+    value: 8,
+    source: fromMemory('JP002: matte tin without barrier at least 7, better 8 to 10 µm'),
+  },
+  anneal: {
+    says: '1 h at 150 °C within 24 h of plating',
+    source: published('Post-plate anneal of matte tin as makers state it (secondary copy)'),
+  },
+} as const
+
+export const BRASS_BARRIER_SOURCE = commonPractice(
+  'At least 3 µm of copper or nickel under tin on brass; ASTM B545 asks 2.5 µm (from memory)',
+)
