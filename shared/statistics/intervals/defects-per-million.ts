@@ -1,0 +1,41 @@
+import type { Interval } from './interval'
+import { exactProportionInterval, exactProportionUpperBound } from './exact-proportion'
+
+/** Defective joints among joints seen. A joint counts once, however many faults it shows. */
+export interface JointsSeen {
+  defectiveJoints: number
+  jointsSeen: number
+}
+
+const MILLION = 1e6
+
+/**
+ * Defective joints per million, as counted.
+ *
+ * Units: per million joints. Errors: as for the exact proportion.
+ */
+export function defectsPerMillionJoints({ defectiveJoints, jointsSeen }: JointsSeen): number {
+  exactProportionUpperBound({ found: defectiveJoints, inspected: jointsSeen }, 0.5)
+  return (MILLION * defectiveJoints) / jointsSeen
+}
+
+/**
+ * Exact two-sided interval for the defective joints per million.
+ *
+ * Units: per million joints; the confidence is a fraction.
+ * Source: Clopper and Pearson, Biometrika 26 (1934).
+ */
+export function defectsPerMillionInterval(seen: JointsSeen, confidence: number): Interval {
+  const { lower, upper } = exactProportionInterval(asTally(seen), confidence)
+  return { lower: MILLION * lower, upper: MILLION * upper }
+}
+
+/** One-sided: no more defective joints per million than this, with the stated confidence. */
+export function defectsPerMillionUpperBound(seen: JointsSeen, confidence: number): number {
+  return MILLION * exactProportionUpperBound(asTally(seen), confidence)
+}
+
+const asTally = ({ defectiveJoints, jointsSeen }: JointsSeen) => ({
+  found: defectiveJoints,
+  inspected: jointsSeen,
+})

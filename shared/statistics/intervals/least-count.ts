@@ -1,0 +1,28 @@
+/**
+ * Relative slack when a computed probability is held against a limit that it can meet exactly:
+ * a lot of 20 with 1 defective is missed by a sample of 18 with a chance of just 0.1.
+ */
+export const ROUNDING_SLACK = 1e-12
+
+/**
+ * The least whole number from `least` on that satisfies a condition which, once met, stays met.
+ * Doubles from a guess to bracket it, then halves.
+ *
+ * Errors: RangeError when no safe whole number satisfies it.
+ */
+export function leastCount(isEnough: (count: number) => boolean, least: number, guess: number): number {
+  if (isEnough(least)) return least
+  let tooFew = least
+  let enough = Math.max(least + 1, Math.ceil(guess))
+  while (!isEnough(enough)) {
+    tooFew = enough
+    enough = enough * 2
+    if (!Number.isSafeInteger(enough)) throw new RangeError('No count that can be reached is enough.')
+  }
+  while (enough - tooFew > 1) {
+    const middle = Math.floor((tooFew + enough) / 2)
+    if (isEnough(middle)) enough = middle
+    else tooFew = middle
+  }
+  return enough
+}

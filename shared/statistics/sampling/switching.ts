@@ -1,0 +1,125 @@
+import type { LotOutcome, Severity } from './single-plan'
+import { MIL_STD_105E, type SwitchingRules } from './switching-rules'
+
+/** What a series of lots has gone through, oldest first. */
+export type SeriesEvent = InspectedLot | { kind: 'corrective action accepted' }
+
+export interface InspectedLot {
+  kind: 'lot'
+  outcome: LotOutcome
+  /** A lot offered again after rejection: it does not count for switching. */
+  resubmitted?: boolean
+  /**
+   * Production is steady, the total of defectives is within the limit number (MIL-STD-105E table
+   * VIII, which this module does not hold), and reduced inspection is wanted. Not so unless said.
+   */
+  mayReduce?: boolean
+  /** Production was irregular or delayed, or something else calls for normal inspection. */
+  irregular?: boolean
+  /** For the switching score: the acceptance number of the plan used. */
+  acceptanceNumber?: number
+  /** For the switching score: the lot would also have passed at the next tighter limit. */
+  passesOneStepTighter?: boolean
+}
+
+/** How the next lot of the series is to be inspected, and why. */
+export interface InspectionStanding {
+  severity: Severity | 'discontinued'
+  because: string
+  /** Outcomes of the counted lots since this severity began, oldest first: true where accepted. */
+  accepted: readonly boolean[]
+  switchingScore: number
+}
+
+const FIRST_STANDING = begin('normal', 'A series starts on normal inspection.')
+
+/**
+ * How the next lot is to be inspected after this history.
+ *
+ * Source: the rules given; MIL-STD-105E 4.7 and 4.8 unless told otherwise.
+ */
+export function inspectionAfter(
+  history: readonly SeriesEvent[],
+  rules: SwitchingRules = MIL_STD_105E,
+): InspectionStanding {
+  return history.reduce((standing, event) => nextInspection(standing, event, rules), FIRST_STANDING)
+}
+
+/** One step of the series. */
+export function nextInspection(
+  standing: InspectionStanding,
+  event: SeriesEvent,
+  rules: SwitchingRules,
+): InspectionStanding {
+  if (event.kind === 'corrective action accepted') {
+    if (standing.severity !== 'discontinued') return standing
+    return begin('tightened', 'The supplier has acted: inspection resumes tightened.')
+  }
+  if (event.resubmitted || standing.severity === 'discontinued') return standing
+  const counted = countLot(standing, event)
+  if (counted.severity === 'normal') return afterNormal(counted, event, rules)
+  if (counted.severity === 'tightened') return afterTightened(counted, rules)
+  return afterReduced(counted, event)
+}
+
+function begin(severity: InspectionStanding['severity'], because: string): InspectionStanding {
+  return { severity, because, accepted: [], switchingScore: 0 }
+}
+
+function countLot(standing: InspectionStanding, lot: InspectedLot): InspectionStanding {
+  return {
+    ...standing,
+    accepted: [...standing.accepted, lot.outcome !== 'rejected'],
+    switchingScore: scoreAfter(standing.switchingScore, lot),
+  }
+}
+
+/** Source: ISO 2859-1:1999, 9.3.3.2 (from memory). */
+function scoreAfter(score: number, lot: InspectedLot): number {
+  if ((lot.acceptanceNumber ?? 0) >= 2) return lot.passesOneStepTighter ? score + 3 : 0
+  return lot.outcome === 'accepted' ? score + 2 : 0
+}
+
+function afterNormal(
+  standing: InspectionStanding,
+  lot: InspectedLot,
+  rules: SwitchingRules,
+): InspectionStanding {
+  if (rejections(standing.accepted.slice(-5)) >= 2) {
+    return begin('tightened', 'Two of the last five lots or fewer were rejected.')
+  }
+  const earned =
+    rules.reducedAfter === 'ten lots accepted'
+      ? standing.accepted.length >= 10 && rejections(standing.accepted.slice(-10)) === 0
+      : standing.switchingScore >= 30
+  if (!earned || !lot.mayReduce || lot.irregular) return standing
+  return begin(
+    'reduced',
+    `${rules.reducedAfter === 'ten lots accepted' ? 'Ten lots in a row were accepted' : 'The switching score reached 30'}, and the other conditions hold.`,
+  )
+}
+
+function afterTightened(standing: InspectionStanding, rules: SwitchingRules): InspectionStanding {
+  const lastFive = standing.accepted.slice(-5)
+  if (lastFive.length === 5 && rejections(lastFive) === 0) {
+    return begin('normal', 'Five lots in a row were accepted on tightened inspection.')
+  }
+  if (rules.discontinuedAfter === 'ten lots on tightened' && standing.accepted.length >= 10) {
+    return begin('discontinued', 'Ten lots in a row stayed on tightened inspection.')
+  }
+  if (rules.discontinuedAfter === 'five lots rejected on tightened' && rejections(standing.accepted) >= 5) {
+    return begin('discontinued', 'Five lots were rejected on tightened inspection.')
+  }
+  return standing
+}
+
+function afterReduced(standing: InspectionStanding, lot: InspectedLot): InspectionStanding {
+  if (lot.outcome === 'rejected') return begin('normal', 'A lot was rejected on reduced inspection.')
+  if (lot.outcome === 'accepted in the gap') {
+    return begin('normal', 'A lot fell between the acceptance and rejection numbers on reduced inspection.')
+  }
+  if (lot.irregular) return begin('normal', 'Production became irregular.')
+  return standing
+}
+
+const rejections = (accepted: readonly boolean[]): number => accepted.filter((yes) => !yes).length
