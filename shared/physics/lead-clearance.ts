@@ -1,4 +1,4 @@
-import { normalCdf } from '@/shared/statistics/distributions/normal'
+import { differenceInWindow, type WindowShares } from '@/shared/statistics/stack/probability-in-window'
 import type { FinishedHole } from './finished-hole'
 import type { LeadEnvelope } from './lead-envelope'
 
@@ -14,8 +14,6 @@ export interface RadialClearance {
   readonly worstCase: Interval
   /** Tolerances added as the root of the sum of squares. */
   readonly rootSumSquare: Interval
-  /** Standard deviation, tolerances taken as `sigmas` standard deviations. */
-  readonly standardDeviationMm: number
 }
 
 /**
@@ -24,36 +22,30 @@ export interface RadialClearance {
  *
  * Worst case: (hole least − lead most)/2 to (hole most − lead least)/2.
  * Root-sum-square: nominal ± √(hole tolerance² + lead tolerance²)/2.
- * Units: mm, radial. `sigmas` is the number of standard deviations a stated
- * tolerance holds; three unless told.
+ * Units: mm, radial.
  */
-export function radialClearance(hole: FinishedHole, lead: LeadEnvelope, sigmas = 3): RadialClearance {
-  if (!(sigmas > 0)) throw new RangeError('A tolerance holds more than zero standard deviations.')
+export function radialClearance(hole: FinishedHole, lead: LeadEnvelope): RadialClearance {
   const nominalMm = (hole.nominalMm - lead.nominalMm) / 2
   const spreadMm = Math.hypot(hole.toleranceMm, lead.rootSumSquareMm) / 2
   return {
     nominalMm,
     worstCase: { leastMm: (hole.leastMm - lead.mostMm) / 2, mostMm: (hole.mostMm - lead.leastMm) / 2 },
     rootSumSquare: { leastMm: nominalMm - spreadMm, mostMm: nominalMm + spreadMm },
-    standardDeviationMm: spreadMm / sigmas,
   }
 }
 
 /**
- * The share of joints whose clearance falls below and above a window, hole and
- * lead independent, normal and centred on nominal. Nothing varies: all in or all out.
+ * The shares of joints whose radial clearance falls below, within and above a
+ * window, hole and lead independent, normal and centred on nominal.
  */
-export function shareOutside(
-  { nominalMm, standardDeviationMm }: Pick<RadialClearance, 'nominalMm' | 'standardDeviationMm'>,
+export const clearanceShares = (
+  hole: FinishedHole,
+  lead: LeadEnvelope,
   window: Interval,
-): { below: number; above: number; outside: number } {
-  const below =
-    standardDeviationMm > 0
-      ? normalCdf((window.leastMm - nominalMm) / standardDeviationMm)
-      : Number(nominalMm < window.leastMm)
-  const above =
-    standardDeviationMm > 0
-      ? normalCdf((nominalMm - window.mostMm) / standardDeviationMm)
-      : Number(nominalMm > window.mostMm)
-  return { below, above, outside: below + above }
-}
+  sigmas = 3,
+): WindowShares =>
+  differenceInWindow(
+    { meanMm: hole.nominalMm, standardDeviationMm: hole.toleranceMm / sigmas },
+    { meanMm: lead.nominalMm, standardDeviationMm: lead.rootSumSquareMm / sigmas },
+    { leastMm: 2 * window.leastMm, mostMm: 2 * window.mostMm },
+  )

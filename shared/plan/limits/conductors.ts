@@ -1,0 +1,14 @@
+import { published } from '@/shared/materials/source'
+import { limit } from '@/shared/plan/requirement'
+
+export const conductorRiseMost = limit({
+  key: 'conductor-rise-most',
+  label: 'Rise of a conductor over the board',
+  unit: 'K',
+  direction: 'at most',
+  byDefault: {
+    value: 10,
+    authority: 'standard',
+    from: published('ECSS-Q-ST-70-12C Rev.1, 13.6.2: 10 K, better 5 K (secondary copy)'),
+  },
+})

@@ -1,0 +1,86 @@
+import { GOLD_FLASH_SOURCE, TIN_WINDOW_SOURCE } from '@/shared/materials/board-finishes'
+import { BRASS_BARRIER_SOURCE } from '@/shared/materials/lead-finishes'
+import { commonPractice, published } from '@/shared/materials/source'
+import { limit } from '@/shared/plan/requirement'
+
+export const tinCoatingLeast = limit({
+  key: 'tin-coating-least',
+  label: 'Tin or tin-lead coating, least',
+  unit: 'µm',
+  direction: 'at least',
+  byDefault: { value: 5, authority: 'common practice', from: TIN_WINDOW_SOURCE },
+})
+
+export const tinCoatingMost = limit({
+  key: 'tin-coating-most',
+  label: 'Tin or tin-lead coating, most',
+  unit: 'µm',
+  direction: 'at most',
+  byDefault: { value: 10, authority: 'common practice', from: TIN_WINDOW_SOURCE },
+})
+
+export const brassBarrierLeast = limit({
+  key: 'brass-barrier-least',
+  label: 'Copper or nickel under tin on brass',
+  unit: 'µm',
+  direction: 'at least',
+  byDefault: { value: 3, authority: 'common practice', from: BRASS_BARRIER_SOURCE },
+})
+
+export const goldFlashMost = limit({
+  key: 'gold-flash-most',
+  label: 'Gold flash on a surface to be soldered',
+  unit: 'µm',
+  direction: 'at most',
+  byDefault: { value: 0.25, authority: 'common practice', from: GOLD_FLASH_SOURCE },
+})
+
+export const nickelUnderFlashLeast = limit({
+  key: 'nickel-under-flash-least',
+  label: 'Nickel or tin-nickel under a gold flash',
+  unit: 'µm',
+  direction: 'at least',
+  byDefault: {
+    value: 5,
+    authority: 'common practice',
+    from: commonPractice('A gold flash is allowed over at least 5 µm of nickel or tin-nickel'),
+  },
+})
+
+export const goldFractionMost = limit({
+  key: 'gold-fraction-most',
+  label: 'Gold in a joint, by mass',
+  unit: '%',
+  direction: 'at most',
+  byDefault: {
+    value: 3,
+    authority: 'standard',
+    from: published('IPC-D-279, 5.4.4: 3 % by mass; other readings 3 to 5 % (secondary copies)'),
+  },
+})
+
+export const lacquerStorageMost = limit({
+  key: 'lacquer-storage-most',
+  label: 'Storage of lacquered copper',
+  unit: 'months',
+  direction: 'at most',
+  byDefault: {
+    value: 3,
+    authority: 'common practice',
+    from: commonPractice('Lacquer keeps copper solderable for short storage only'),
+  },
+})
+
+export const freeTinLeast = limit({
+  key: 'free-tin-least',
+  label: 'Solderable coating left at soldering',
+  unit: 'µm',
+  direction: 'at least',
+  byDefault: {
+    value: 1,
+    authority: 'common practice',
+    from: commonPractice(
+      'About 1 µm (40 microinches) of free tin or solder is where solderability becomes doubtful',
+    ),
+  },
+})

@@ -1,0 +1,54 @@
+import { commonPractice, computed, published } from '@/shared/materials/source'
+import { limit } from '@/shared/plan/requirement'
+
+export const floatUsedMost = limit({
+  key: 'float-used-most',
+  label: 'Solder-float capability used up by soldering',
+  unit: '%',
+  direction: 'at most',
+  byDefault: {
+    value: 100,
+    authority: 'common practice',
+    from: computed(
+      'Exposure times added up as shares of the time the laminate floats at that temperature or above',
+    ),
+  },
+})
+
+export const glassTransitionMarginLeast = limit({
+  key: 'glass-transition-margin-least',
+  label: 'Glass transition over the service temperature',
+  unit: 'K',
+  direction: 'at least',
+  byDefault: {
+    value: 20,
+    authority: 'common practice',
+    from: commonPractice(
+      'A laminate is never worked or tested above its glass transition; 20 K keeps it clear',
+    ),
+  },
+})
+
+export const bowWithSurfaceMountMost = limit({
+  key: 'bow-with-surface-mount-most',
+  label: 'Bow and twist with surface-mount parts',
+  unit: '%',
+  direction: 'at most',
+  byDefault: {
+    value: 0.75,
+    authority: 'standard',
+    from: published('IPC-6012B, 3.4.3, and IPC-A-610F, 10.2.7: 0.75 % with surface mount (secondary copies)'),
+  },
+})
+
+export const bowThroughHoleMost = limit({
+  key: 'bow-through-hole-most',
+  label: 'Bow and twist without surface-mount parts',
+  unit: '%',
+  direction: 'at most',
+  byDefault: {
+    value: 1.5,
+    authority: 'standard',
+    from: published('IPC-6012B, 3.4.3, and IPC-A-610F, 10.2.7: 1.5 % otherwise (secondary copies)'),
+  },
+})

@@ -1,0 +1,98 @@
+import { limit } from '@/shared/plan/requirement'
+import { commonPractice, computed, published } from '@/shared/materials/source'
+
+const RADIAL = commonPractice('Radial clearance of 0.10 to 0.25 mm between lead and plated hole')
+
+export const radialClearanceLeast = limit({
+  key: 'radial-clearance-least',
+  label: 'Radial clearance between lead and hole, least',
+  unit: 'mm',
+  direction: 'at least',
+  byDefault: { value: 0.1, authority: 'common practice', from: RADIAL },
+})
+
+export const radialClearanceMost = limit({
+  key: 'radial-clearance-most',
+  label: 'Radial clearance between lead and hole, most',
+  unit: 'mm',
+  direction: 'at most',
+  byDefault: { value: 0.25, authority: 'common practice', from: RADIAL },
+})
+
+export const clearanceOutsideMost = limit({
+  key: 'clearance-outside-most',
+  label: 'Joints outside the clearance window, when judged statistically',
+  unit: 'per million',
+  direction: 'at most',
+  byDefault: {
+    value: 2700,
+    authority: 'common practice',
+    from: computed(
+      'Share of a centred normal distribution outside three standard deviations: 2 700 per million',
+    ),
+  },
+})
+
+export const flatLeadGapMost = limit({
+  key: 'flat-lead-gap-most',
+  label: 'Hole less thickness of a flat lead, most',
+  unit: 'mm',
+  direction: 'at most',
+  byDefault: {
+    value: 0.711,
+    authority: 'standard',
+    from: published(
+      'MIL-STD-275: flat ribbon lead, nominal hole at most 0.028 in over the thickness (secondary copy)',
+    ),
+  },
+})
+
+export const ringExternalLeast = limit({
+  key: 'annular-ring-external-least',
+  label: 'Annular ring of a plated hole, outer layer',
+  unit: 'mm',
+  direction: 'at least',
+  byDefault: {
+    value: 0.05,
+    authority: 'standard',
+    from: published('IPC-2221B, Table 9-2: external, supported (secondary copy)'),
+  },
+})
+
+export const ringUnsupportedLeast = limit({
+  key: 'annular-ring-unsupported-least',
+  label: 'Annular ring of an unplated hole',
+  unit: 'mm',
+  direction: 'at least',
+  byDefault: {
+    value: 0.15,
+    authority: 'standard',
+    from: { cite: 'IPC-2221, Table 9-2: external, unsupported', how: 'from memory' },
+  },
+})
+
+export const aspectRatioMost = limit({
+  key: 'aspect-ratio-most',
+  label: 'Board thickness over drilled hole',
+  unit: '×',
+  direction: 'at most',
+  byDefault: {
+    value: 5,
+    authority: 'common practice',
+    from: published(
+      'Coombs & Holden, Printed Circuits Handbook, 7th ed.: up to 3 routine, above 5 the barrel thins in the middle (secondary copy)',
+    ),
+  },
+})
+
+export const gridShareLeast = limit({
+  key: 'grid-share-least',
+  label: 'Joints on the grid',
+  unit: '%',
+  direction: 'at least',
+  byDefault: {
+    value: 90,
+    authority: 'common practice',
+    from: commonPractice('Holes on a grid of 2.54 mm or 0.5 mm (IEC 60097) for insertion and test fixtures'),
+  },
+})

@@ -1,0 +1,26 @@
+import { commonPractice, fromMemory } from '@/shared/materials/source'
+import { limit } from '@/shared/plan/requirement'
+
+export const solidusMarginLeast = limit({
+  key: 'solidus-margin-least',
+  label: 'Solidus of the alloy over the service temperature',
+  unit: 'K',
+  direction: 'at least',
+  byDefault: {
+    value: 60,
+    authority: 'common practice',
+    from: commonPractice('Joints are kept well below the solidus; solder creeps at any service temperature'),
+  },
+})
+
+export const insulationWithResidueMost = limit({
+  key: 'insulation-with-residue-most',
+  label: 'Insulation that may be counted on with flux residue left',
+  unit: 'MΩ',
+  direction: 'at most',
+  byDefault: {
+    value: 100,
+    authority: 'standard',
+    from: fromMemory('J-STD-004, surface insulation resistance of a flux: at least 100 MΩ'),
+  },
+})

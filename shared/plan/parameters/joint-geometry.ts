@@ -1,0 +1,31 @@
+import { FILL_EDITIONS } from '@/shared/materials/hole-fill'
+import { optionsOf } from '@/shared/plan/choice-options'
+import { choiceParameter, numberParameter } from '@/shared/plan/parameter'
+
+export const contactAngle = numberParameter({
+  key: 'contact-angle',
+  label: 'Contact angle to design for',
+  help: 'Solder against lead and land, in degrees. Left open, 30°, between good and fair wetting.',
+  owner: 'design',
+  unit: '°',
+  min: 0,
+  max: 89,
+})
+
+export const leadProjection = numberParameter({
+  key: 'lead-projection',
+  label: 'Lead beyond the land',
+  help: 'How far the lead stands out of the board on the solder side, at least.',
+  owner: 'design',
+  unit: 'mm',
+  min: 0,
+  max: 10,
+})
+
+export const fillEdition = choiceParameter({
+  key: 'fill-edition',
+  label: 'Hole fill judged by',
+  help: 'Editions differ for class 2 and for components with many leads. Left open, the strictest applies.',
+  owner: 'quality',
+  options: optionsOf(FILL_EDITIONS),
+})
