@@ -15,6 +15,7 @@ import { qualityCost } from './kinds/quality-cost'
 import { rework } from './kinds/rework'
 import { signalAnswer } from './kinds/signal-answer'
 import { solderingRun } from './kinds/soldering-run'
+import { supplierAction } from './kinds/supplier-action'
 import { training } from './kinds/training'
 import type { RecordRow } from './record-kind'
 
@@ -37,6 +38,7 @@ export const RECORD_KINDS = {
   rework,
   'signal-answer': signalAnswer,
   'soldering-run': solderingRun,
+  'supplier-action': supplierAction,
   training,
 } as const
 export type RecordKindKey = keyof typeof RECORD_KINDS

@@ -55,3 +55,15 @@ export const reducedInspectionWanted = flagParameter({
   help: 'Yes only where production is at a steady rate and quality wants the smaller samples; otherwise a good history stays at normal inspection.',
   owner: 'quality',
 })
+
+export const switchingEdition = choiceParameter({
+  key: 'sampling-switching-edition',
+  label: 'Edition of the switching rules',
+  help: 'When a series of lots earns reduced inspection and when it is discontinued. MIL-STD-105E unless chosen.',
+  owner: 'quality',
+  options: [
+    { value: 'MIL-STD-105E', label: 'MIL-STD-105E: ten lots accepted; five rejected on tightened' },
+    { value: 'ISO 2859-1', label: 'ISO 2859-1: switching score of 30; five rejected on tightened' },
+    { value: 'MIL-STD-105D', label: 'MIL-STD-105D: ten lots accepted; ten lots on tightened' },
+  ],
+})

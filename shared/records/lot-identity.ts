@@ -1,0 +1,33 @@
+import type { Lot } from './lot'
+
+/** A part's name as it is compared: spaces and capitals do not tell two parts apart. */
+export const partKey = (part: string): string => part.trim().replace(/\s+/g, ' ').toLowerCase()
+
+/** One supplier's deliveries of one part: what an inspection history is kept for. */
+export const deliveryKey = ({ kind, part, supplier }: Lot): string =>
+  `${kind}\n${partKey(part)}\n${partKey(supplier)}`
+
+/** Lots of one delivery key, earliest received first; ties by code, so that the order never wavers. */
+const deliveriesOf = new WeakMap<readonly Lot[], ReadonlyMap<string, readonly Lot[]>>()
+export function deliveries(lots: readonly Lot[]): ReadonlyMap<string, readonly Lot[]> {
+  const known = deliveriesOf.get(lots)
+  if (known) return known
+  const made = new Map<string, Lot[]>()
+  for (const lot of lots) {
+    const key = deliveryKey(lot)
+    const same = made.get(key)
+    if (same) same.push(lot)
+    else made.set(key, [lot])
+  }
+  for (const same of made.values()) same.sort(byReceipt)
+  deliveriesOf.set(lots, made)
+  return made
+}
+
+const byReceipt = (a: Lot, b: Lot): number => {
+  if (a.receivedOn !== b.receivedOn) return a.receivedOn < b.receivedOn ? -1 : 1
+  return a.code < b.code ? -1 : 1
+}
+
+/** How a lot is named in a finding: "lot B-07 (bare board LX-41)". */
+export const lotName = ({ code, part }: Lot): string => `lot ${code} (${part})`

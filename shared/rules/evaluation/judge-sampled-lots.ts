@@ -1,0 +1,331 @@
+import type { Ruling, Source } from '@/shared/plan/requirement'
+import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
+import { lotName, partKey } from '@/shared/records/lot-identity'
+import { methodName } from '@/shared/records/test-methods'
+import {
+  undetermined,
+  verdictOn,
+  worstVerdict,
+  type Judged,
+  type Margin,
+  type Part,
+  type Remedy,
+  type Verdict,
+  type WorkingLine,
+} from '@/shared/rules/finding'
+import { exactProportionUpperBound } from '@/shared/statistics/intervals/exact-proportion'
+import { whatTheSampleProves } from '@/shared/statistics/sampling/what-the-sample-proves'
+import { seriesOf, type LotSampleFound, type SampledLot } from './lot-sampling'
+import type { SampledMethod } from './sampled-method'
+import { acceptanceNumber, pieces, planInWords } from './sampling-plan'
+import { contextFrom, fractionOf, type SamplingInputs } from './sampling-reads'
+import { faultCounts, type SpecimenFault } from './specimen-tally'
+
+interface Question {
+  readonly method: SampledMethod
+  /** The limit one specimen is held to. */
+  readonly ruling: Pick<Ruling, 'value' | 'document'>
+  /** Inside the limit by less than this is marginal; in the reading's unit. */
+  readonly guardBand: number
+  readonly limitSays: string
+  readonly sources: readonly Source[]
+  readonly notes?: readonly string[]
+  readonly cautions?: readonly string[]
+}
+
+/** A lot's part of the finding, with what the overall finding needs of it. */
+interface JudgedLot {
+  readonly part: Part
+  readonly sampled: SampledLot
+  /** A rejected lot goes into nothing: it is shown, and does not hold the stage up. */
+  readonly counts: boolean
+}
+
+/**
+ * Judges every lot that a sampled test was asked of or made on: the lot's plan
+ * by its size and its supplier's history, what the specimens showed, and what
+ * that proves of the lot.
+ */
+export function judgeSampledLots(question: Question, inputs: SamplingInputs): Judged {
+  const { method, ruling } = question
+  const asked = new Set(
+    inputs.needed
+      .filter((row) => row.method === method.key)
+      .map(({ kind, part }) => `${kind}\n${partKey(part)}`),
+  )
+  const isAsked = ({ kind, part }: SampledLot['lot']) => asked.has(`${kind}\n${partKey(part)}`)
+  const series = seriesOf(inputs.lots, method, ruling.value, contextFrom(inputs))
+  const judged = series
+    .flatMap(({ lots }) => lots)
+    .filter(({ lot, tests }) => isAsked(lot) || tests.standing.length + tests.setAside.length > 0)
+    .map((sampled) => judgeLot(sampled, question, inputs))
+  const absent = absentParts(question, inputs)
+  if (judged.length + absent.length === 0) return notAsked(question)
+
+  const parts = [...judged.map(({ part }) => part), ...absent]
+  const counted = [...judged.filter(({ counts }) => counts).map(({ part }) => part), ...absent]
+  if (counted.length === 0) return allRejected(question, parts)
+  const verdict = worstVerdict(counted.map((part) => part.verdict))
+  const worst = counted.find((part) => part.verdict === verdict)!
+  const behind = judged.find(({ part }) => part === worst)
+  return {
+    verdict,
+    found: `${worst.subject}: ${worst.found}`,
+    limit: question.limitSays,
+    margin: worst.margin,
+    working: behind ? workingOf(behind.sampled, question, inputs) : [],
+    sources: question.sources,
+    remedy: worst.remedy,
+    missing: verdict === 'undetermined' ? counted.filter(isUndetermined).map(missingOf) : undefined,
+    parts,
+    notes: notesOf(question, judged),
+    cautions: question.cautions,
+  }
+}
+
+function judgeLot(sampled: SampledLot, question: Question, inputs: SamplingInputs): JudgedLot {
+  const { lot, sample } = sampled
+  const rejected = lot.disposition?.verdict === 'reject'
+  const subject = rejected ? `${lotName(lot)}, rejected` : lotName(lot)
+  const judgement = sample ? judgeSample(sampled, sample, question, inputs) : untested(sampled, question)
+  return { part: { subject, ...judgement }, sampled, counts: !rejected }
+}
+
+type Judgement = Omit<Part, 'subject'>
+
+function untested({ plan, tests }: SampledLot, { method }: Question): Judgement {
+  const reasons = tests.setAside.map(({ test, because }) => `test of ${test.testedOn}: ${because}`)
+  const why = reasons.length > 0 ? `no result counts (${reasons.join('; ')})` : 'not tested'
+  return {
+    verdict: 'undetermined',
+    found: `${why} by ${methodName(method.key)}; the plan asks for ${planInWords(plan)}.`,
+    remedy: { says: `Test ${testedAtLeast(plan)} of the lot under the specified conditions.` },
+  }
+}
+
+function judgeSample(
+  { lot, plan, inspection }: SampledLot,
+  sample: LotSampleFound,
+  question: Question,
+  inputs: SamplingInputs,
+): Judgement {
+  const seen = sampleInWords(sample, question)
+  const { outcome } = sample
+  if (outcome.decided === undefined) {
+    const more = outcome.stillToTest
+    return {
+      verdict: 'undetermined',
+      found: `${seen}; the plan asks for ${planInWords(plan)}: ${more} more to test.`,
+      remedy: { says: `Test ${more} more ${pieces(more)} of the lot.` },
+    }
+  }
+  const shown = proofInWords(lot.quantity, sample, inputs)
+  const margins = marginsOf(plan, sample, question)
+  const ended = inspection.severity === 'discontinued'
+  const verdicts: Verdict[] = margins.map(verdictOn)
+  if (outcome.decided === 'accepted in the gap') verdicts.push('marginal')
+  if (outcome.decided === 'rejected' || ended) verdicts.push('fails')
+  const verdict = worstVerdict(verdicts)
+  const outcomeSays = {
+    accepted: 'accepted',
+    'accepted in the gap': 'accepted between the two numbers, which returns the series to normal inspection',
+    rejected: 'rejected by the plan',
+  }[outcome.decided]
+  const stop = ended ? ' Inspection of this supplier’s lots is discontinued until it has acted.' : ''
+  return {
+    verdict,
+    found: `${seen}; ${outcomeSays}. ${shown}${stop}`,
+    margin: margins.find((margin) => verdictOn(margin) === verdict) ?? margins[0],
+    remedy: remedyOf(outcome.decided === 'rejected', ended),
+  }
+}
+
+function remedyOf(rejectedByPlan: boolean, ended: boolean): Remedy | undefined {
+  if (ended) return { says: 'Record the supplier’s accepted corrective action, or reject the lot.' }
+  if (!rejectedByPlan) return undefined
+  return {
+    says: 'Reject the lot, or have it refinished once and test it again as a new lot; a second failure rejects it for good.',
+  }
+}
+
+/** Bad pieces against the acceptance number, and the worst reading of the good ones against its limit. */
+function marginsOf(plan: SampledLot['plan'], sample: LotSampleFound, question: Question): Margin[] {
+  const margins: Margin[] = []
+  if (plan.kind === 'variables') {
+    if (sample.variables) {
+      margins.push({
+        found: sample.variables.qualityIndex,
+        limit: plan.acceptabilityConstant,
+        unit: '1',
+        direction: 'at least',
+        guardBand: 0.1 * plan.acceptabilityConstant,
+      })
+    }
+    return margins
+  }
+  const accept = acceptanceNumber(plan)
+  const counted: Margin = {
+    found: sample.bad,
+    limit: accept,
+    unit: 'pieces',
+    direction: 'at most',
+    guardBand: accept > 0 ? 1 : 0,
+  }
+  const worst = worstOfTheGood(sample, question.method)
+  const { reading } = question.method
+  if (reading && worst !== undefined) {
+    const direction = reading.worseIs === 'greater' ? 'at most' : 'at least'
+    margins.push({
+      found: worst,
+      limit: question.ruling.value,
+      unit: reading.unit,
+      direction,
+      guardBand: question.guardBand,
+    })
+  }
+  // The count leads where anything is bad: it decides.
+  return sample.bad > 0 ? [counted, ...margins] : [...margins, counted]
+}
+
+function worstOfTheGood({ tally }: LotSampleFound, { reading }: SampledMethod): number | undefined {
+  let worst: number | undefined
+  for (const [specimen, value] of tally.worstBySpecimen) {
+    if (tally.faults.get(specimen) !== undefined) continue
+    const isWorse = worst === undefined || (reading?.worseIs === 'smaller' ? value < worst : value > worst)
+    if (isWorse) worst = value
+  }
+  return worst
+}
+
+/** "13 specimens (52 places), none bad, longest wetting time 1.8 s". */
+function sampleInWords(sample: LotSampleFound, { method, ruling }: Question): string {
+  const { tally, tested, bad } = sample
+  const places = tally.places > tested ? ` (${tally.places} places)` : ''
+  const faults = bad === 0 ? 'none bad' : `${bad} bad: ${faultsInWords(tally, method)}`
+  const { reading } = method
+  if (!reading || tally.worst === undefined) return `${tested} tested${places}, ${faults}`
+  const worst = formatAgainst(tally.worst, ruling.value, reading.unit).found
+  const most = reading.worseIs === 'greater' ? 'longest' : 'least'
+  return `${tested} tested${places}, ${faults}, ${most} ${reading.name} ${worst}`
+}
+
+function faultsInWords(tally: LotSampleFound['tally'], method: SampledMethod): string {
+  const names: Record<SpecimenFault, string> = {
+    'non-wetting': 'non-wetting',
+    dewetting: 'dewetting',
+    'short of the limit': method.shortfall,
+    'not readable': 'without a readable result',
+  }
+  return [...faultCounts(tally)].map(([fault, count]) => `${count} ${names[fault]}`).join(', ')
+}
+
+/** What this sample proved, whatever the plan promises on average. */
+function proofInWords(quantity: number, { tested, bad }: LotSampleFound, inputs: SamplingInputs): string {
+  const confidence = fractionOf(inputs.confidence)
+  const sure = `With ${formatNumber(confidence * 100)} % confidence`
+  if (tested > quantity) {
+    const share = exactProportionUpperBound({ found: bad, inspected: tested }, confidence)
+    return `${sure} its process makes at most ${formatQuantity(share * 100, '%', 3)} bad.`
+  }
+  const proof = whatTheSampleProves({ lotSize: quantity, sampleSize: tested, defectives: bad }, confidence)
+  return `${sure} at most ${proof.lotDefectivesAtMost} of the ${quantity} are bad (${formatQuantity(proof.lotFractionAtMost * 100, '%', 3)}).`
+}
+
+function workingOf(sampled: SampledLot, question: Question, inputs: SamplingInputs): WorkingLine[] {
+  const { lot, plan, inspection, sample } = sampled
+  const lines: WorkingLine[] = [
+    {
+      label: 'Plan',
+      formula: 'lot size and inspection level → code letter; letter, AQL and state of inspection → sample',
+      numbers: `${lot.quantity} ${pieces(lot.quantity)}, level ${inputs.level}, AQL ${inputs.aql} %`,
+      result: planInWords(plan),
+    },
+    { label: 'State of inspection', result: `${inspection.severity}: ${inspection.because}` },
+  ]
+  if (!sample) return lines
+  lines.push({
+    label: 'Specimens',
+    formula: 'a specimen is bad when any of its places is',
+    numbers: `${sample.tally.places} places, limit ${question.limitSays}`,
+    result: sampleInWords(sample, question),
+  })
+  if (sample.variables && plan.kind === 'variables') {
+    lines.push({
+      label: 'Quality index',
+      formula: 'Q = distance of the mean from the limit ÷ sample standard deviation; accepted when Q ≥ k',
+      numbers: `mean ${formatNumber(sample.variables.mean)}, s ${formatNumber(sample.variables.standardDeviation)}, k ${plan.acceptabilityConstant}`,
+      result: formatNumber(sample.variables.qualityIndex),
+    })
+  }
+  lines.push({
+    label: 'What it proves',
+    formula: 'the most bad pieces D in the lot for which P(so few found | D) still exceeds 1 − confidence',
+    numbers: `${sample.bad} bad of ${sample.tested}, lot of ${lot.quantity}`,
+    result: proofInWords(lot.quantity, sample, inputs),
+  })
+  return lines
+}
+
+/** Rows of the plan for which no lot has come in. */
+function absentParts({ method }: Question, { needed, lots }: SamplingInputs): Part[] {
+  const present = new Set(lots.map(({ kind, part }) => `${kind}\n${partKey(part)}`))
+  return needed
+    .filter((row) => row.method === method.key && !present.has(`${row.kind}\n${partKey(row.part)}`))
+    .map(({ part, kind }) => ({
+      subject: part,
+      verdict: 'undetermined',
+      found: `no lot of this ${kind} is recorded, so nothing was tested by ${methodName(method.key)}.`,
+      remedy: { says: 'Record the lot when it is received, then test it.' },
+    }))
+}
+
+function notAsked({ method, limitSays, sources, cautions }: Question): Judged {
+  return {
+    verdict: 'meets',
+    found: `No part is to be tested by ${methodName(method.key)}, and none was.`,
+    limit: limitSays,
+    working: [],
+    sources,
+    cautions,
+  }
+}
+
+/** Everything that came was sent back: nothing bad is in use, and nothing good is there yet. */
+function allRejected({ method, limitSays }: Question, parts: readonly Part[]): Judged {
+  return {
+    ...undetermined(
+      `Every lot tested by ${methodName(method.key)} was rejected; a lot that may be used is still to come.`,
+      ['a lot that is not rejected'],
+      limitSays,
+    ),
+    parts,
+  }
+}
+
+function notesOf(question: Question, judged: readonly JudgedLot[]): string[] {
+  const aside = judged.flatMap(({ sampled }) =>
+    sampled.tests.setAside.map(
+      ({ test, because }) => `Lot ${sampled.lot.code}, test of ${test.testedOn}, set aside: ${because}.`,
+    ),
+  )
+  const whole = judged
+    .filter(({ sampled: { plan } }) => plan.kind !== 'double' && plan.everyUnit)
+    .map(
+      ({ sampled: { lot } }) =>
+        `Lot ${lot.code} is so small that the plan takes all of it, and tested pieces are spent: order coupons, or choose a special level.`,
+    )
+  return [
+    ...(question.notes ?? []),
+    'The sample counts specimens: places, holes or leads of one specimen share one finish and are not independent trials.',
+    ...aside,
+    ...whole,
+  ]
+}
+
+const testedAtLeast = (plan: SampledLot['plan']): string => {
+  const count = plan.kind === 'double' ? plan.firstSize : plan.sampleSize
+  return `${count} ${pieces(count)}`
+}
+
+const isUndetermined = (part: Part): boolean => part.verdict === 'undetermined'
+const missingOf = (part: Part): string => `${part.subject}: ${part.found}`

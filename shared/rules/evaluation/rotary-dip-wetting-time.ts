@@ -1,0 +1,34 @@
+import { wettingTimeMost } from '@/shared/plan/limits/evaluation-solderability'
+import { formatQuantity } from '@/shared/quantity/format'
+import { moltenSolderCautions } from '@/shared/records/methods/solderability-conditions'
+import { rule } from '@/shared/rules/rule'
+import { judgeSampledLots } from './judge-sampled-lots'
+import { ROTARY_DIP } from './sampled-method'
+import { SAMPLING_SOURCES } from './sampling-sources'
+import { samplingReads } from './sampling-reads'
+
+/** Share of the wetting-time limit inside which a lot is only just good: the step of one dip to the next. */
+const GUARD_SHARE = 0.1
+
+export const rotaryDipWettingTime = rule({
+  id: 'rotary-dip-wetting-time',
+  title: 'Wetting time by rotary dip',
+  why: 'A track or plated hole that wets slowly on clean solder will not fill in the seconds the wave gives it. A sample from every lot shows it before boards are built.',
+  stage: 'evaluation',
+  version: 1,
+  reads: { ...samplingReads, most: wettingTimeMost },
+  judge(inputs) {
+    const { most } = inputs
+    return judgeSampledLots(
+      {
+        method: ROTARY_DIP,
+        ruling: most,
+        guardBand: GUARD_SHARE * most.value,
+        limitSays: `every place wetted within ${formatQuantity(most.value, 's')} (${most.document}), in a sample by lot size`,
+        sources: [most.limit.byDefault.from, ...SAMPLING_SOURCES],
+        cautions: moltenSolderCautions,
+      },
+      inputs,
+    )
+  },
+})

@@ -1,0 +1,149 @@
+import type { AcceptanceQualityLimit } from '@/shared/statistics/sampling/acceptance-quality-limit'
+import {
+  codeLetterFor,
+  type CodeLetter,
+  type InspectionLevel,
+} from '@/shared/statistics/sampling/code-letters'
+import { doublePlan, judgeBothSamples, type DoublePlan } from '@/shared/statistics/sampling/double-plan'
+import {
+  judgeCount,
+  singlePlanForLot,
+  type LotOutcome,
+  type LotPlan,
+  type Severity,
+} from '@/shared/statistics/sampling/single-plan'
+import { variablesPlan, type VariablesLimit } from '@/shared/statistics/sampling/variables-plan'
+import { zeroAcceptanceSampleFromLot } from '@/shared/statistics/sampling/zero-acceptance'
+import { formatNumber } from '@/shared/quantity/format'
+import { variablesLetterFor } from './variables-letters'
+
+/** How a programme samples its lots. Fractions, not percent. */
+export interface SamplingSettings {
+  readonly scheme: 'single' | 'double' | 'zero-acceptance' | 'variables'
+  readonly level: InspectionLevel
+  /** One of the columns that attribute and variables tables share, 0.10 to 10. */
+  readonly limit: AcceptanceQualityLimit & VariablesLimit
+  /** Reduced inspection is wanted and production is steady. */
+  readonly reducedWanted: boolean
+  readonly zeroAcceptance: { readonly fraction: number; readonly confidence: number }
+}
+
+/** The plan a lot is tested to. */
+export type SamplingPlan =
+  | ({ readonly kind: 'single'; readonly severity: Severity } & LotPlan)
+  | ({ readonly kind: 'double'; readonly severity: Severity; readonly letter: CodeLetter } & DoublePlan)
+  | {
+      readonly kind: 'zero-acceptance'
+      readonly sampleSize: number
+      readonly accept: 0
+      readonly reject: 1
+      readonly everyUnit: boolean
+      /** So many bad pieces in the lot, or more, are found with the stated confidence. */
+      readonly caught: number
+      readonly confidence: number
+    }
+  | {
+      readonly kind: 'variables'
+      readonly severity: 'normal' | 'tightened'
+      readonly letter: string
+      readonly sampleSize: number
+      readonly acceptabilityConstant: number
+      readonly everyUnit: boolean
+    }
+
+export type CountingPlan = Exclude<SamplingPlan, { readonly kind: 'variables' }>
+
+/** What a sample has decided so far. */
+export type SampleOutcome =
+  { readonly decided: LotOutcome } | { readonly decided: undefined; readonly stillToTest: number }
+
+/**
+ * The plan for a lot of so many pieces. A double scheme falls back on the
+ * single plan where the tables or the lot have no room for two samples; so
+ * does a variables scheme unless `measured`: it needs a reading a piece.
+ * Variables plans know no reduced inspection here: normal is used.
+ * Throws RangeError for a lot that is not a whole number of at least one piece.
+ * Source: MIL-STD-105E 4.9 and tables I to III; a single piece is simply tested.
+ */
+export function planForLot(
+  lotSize: number,
+  severity: Severity,
+  settings: SamplingSettings,
+  { measured }: { measured: boolean } = { measured: false },
+): SamplingPlan {
+  if (settings.scheme === 'zero-acceptance') return zeroAcceptancePlan(lotSize, settings)
+  const { level, limit } = settings
+  if (lotSize === 1) {
+    return { kind: 'single', severity, letter: 'A', sampleSize: 1, accept: 0, reject: 1, everyUnit: true }
+  }
+  if (settings.scheme === 'double') {
+    const letter = codeLetterFor(lotSize, level)
+    const plan = doublePlan(letter, limit, severity)
+    if (plan && plan.firstSize + plan.secondSize < lotSize)
+      return { kind: 'double', severity, letter, ...plan }
+  }
+  if (settings.scheme === 'variables' && measured) {
+    const inUse = severity === 'tightened' ? 'tightened' : 'normal'
+    const letter = variablesLetterFor(lotSize, level)
+    const { sampleSize, acceptabilityConstant } = variablesPlan(letter, limit, inUse)
+    const everyUnit = sampleSize >= lotSize
+    if (!everyUnit) {
+      return { kind: 'variables', severity: inUse, letter, sampleSize, acceptabilityConstant, everyUnit }
+    }
+  }
+  return { kind: 'single', severity, ...singlePlanForLot({ lotSize, level, limit, severity }) }
+}
+
+function zeroAcceptancePlan(lotSize: number, { zeroAcceptance }: SamplingSettings): SamplingPlan {
+  const { fraction, confidence } = zeroAcceptance
+  const caught = Math.max(1, Math.ceil(fraction * lotSize - 1e-9))
+  const sampleSize = zeroAcceptanceSampleFromLot(lotSize, caught, confidence)
+  const everyUnit = sampleSize >= lotSize
+  return { kind: 'zero-acceptance', sampleSize, accept: 0, reject: 1, everyUnit, caught, confidence }
+}
+
+/** What so many bad pieces among so many tested mean under a plan that counts. */
+export function outcomeOf(plan: CountingPlan, tested: number, bad: number): SampleOutcome {
+  if (plan.kind === 'double') return doubleOutcome(plan, tested, bad)
+  if (bad >= plan.reject) return { decided: 'rejected' }
+  if (tested < plan.sampleSize) return { decided: undefined, stillToTest: plan.sampleSize - tested }
+  return { decided: judgeCount(plan, bad) }
+}
+
+function doubleOutcome(plan: DoublePlan, tested: number, bad: number): SampleOutcome {
+  const both = plan.firstSize + plan.secondSize
+  if (bad >= plan.secondReject) return { decided: 'rejected' }
+  if (tested < plan.firstSize) return { decided: undefined, stillToTest: plan.firstSize - tested }
+  if (bad <= plan.firstAccept) return { decided: 'accepted' }
+  if (tested >= both) return { decided: judgeBothSamples(plan, bad) }
+  if (tested === plan.firstSize && bad >= plan.firstReject) return { decided: 'rejected' }
+  return { decided: undefined, stillToTest: both - tested }
+}
+
+/** The most bad pieces with which the plan accepts. */
+export const acceptanceNumber = (plan: CountingPlan): number =>
+  plan.kind === 'double' ? plan.secondAccept : plan.accept
+
+/** Pieces the plan spends at most. */
+export const mostTested = (plan: SamplingPlan): number =>
+  plan.kind === 'double' ? plan.firstSize + plan.secondSize : plan.sampleSize
+
+/** The plan in words: "13 pieces, accept on 0, reject on 1 (letter E, normal inspection)". */
+export function planInWords(plan: SamplingPlan): string {
+  switch (plan.kind) {
+    case 'single': {
+      const all = plan.everyUnit ? ', the whole lot' : ''
+      return `${plan.sampleSize} ${pieces(plan.sampleSize)}${all}, accept on ${plan.accept}, reject on ${plan.reject} (letter ${plan.letter}, ${plan.severity} inspection)`
+    }
+    case 'double':
+      return `${plan.firstSize} pieces, accept on ${plan.firstAccept}, reject on ${plan.firstReject}; between them ${plan.secondSize} more, both together accept on ${plan.secondAccept}, reject on ${plan.secondReject} (letter ${plan.letter}, ${plan.severity} inspection)`
+    case 'variables':
+      return `${plan.sampleSize} pieces measured, the mean at least ${plan.acceptabilityConstant} standard deviations inside the limit (letter ${plan.letter}, ${plan.severity} inspection, s method)`
+    case 'zero-acceptance': {
+      const all = plan.everyUnit ? ', the whole lot' : ''
+      return `${plan.sampleSize} ${pieces(plan.sampleSize)}${all}, none may be bad (finds ${plan.caught} bad ${pieces(plan.caught)} in the lot with ${formatNumber(plan.confidence * 100)} % confidence)`
+    }
+  }
+}
+
+export const pieces = (count: number): string => (count === 1 ? 'piece' : 'pieces')
