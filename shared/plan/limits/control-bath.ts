@@ -1,0 +1,134 @@
+import {
+  BATH_LIMITS,
+  CONTAMINANTS,
+  type BathLimits,
+  type Contaminant,
+} from '@/shared/materials/bath-contaminants'
+import { limit, type Limit, type Source } from '@/shared/plan/requirement'
+
+/** What a used solder bath may hold, by alloy family: the strictest value of the assembly editions. */
+
+const editionsOf = (family: BathLimits['family']): readonly BathLimits[] =>
+  Object.entries(BATH_LIMITS)
+    .filter(([key, { family: own }]) => own === family && !key.includes('preconditioning'))
+    .map(([, limits]) => limits)
+
+function contaminantLimit(family: BathLimits['family'], metal: Contaminant): Limit | undefined {
+  const values = editionsOf(family).flatMap(({ most, source }) => {
+    const value = most[metal]
+    return value === undefined ? [] : [{ value, source }]
+  })
+  const strictest = values.reduce<{ value: number; source: Source } | undefined>(
+    (least, next) => (least === undefined || next.value < least.value ? next : least),
+    undefined,
+  )
+  if (!strictest) return undefined
+  return limit({
+    key: `bath-${family}-${metal}-most`,
+    label: `${CONTAMINANTS[metal].label} in a ${family} bath`,
+    unit: '%',
+    direction: 'at most',
+    byDefault: { value: strictest.value, authority: 'standard', from: strictest.source },
+  })
+}
+
+const limitsOf = (family: BathLimits['family']): Readonly<Partial<Record<Contaminant, Limit>>> =>
+  Object.fromEntries(
+    (Object.keys(CONTAMINANTS) as Contaminant[]).flatMap((metal) => {
+      const found = contaminantLimit(family, metal)
+      return found ? [[metal, found]] : []
+    }),
+  )
+
+export const tinLeadBathLimits = limitsOf('tin-lead')
+export const leadFreeBathLimits = limitsOf('lead-free')
+
+export const bathSumMost = limit({
+  key: 'bath-tin-lead-sum-most',
+  label: 'Copper, gold, cadmium, zinc and aluminium together in a tin-lead bath',
+  unit: '%',
+  direction: 'at most',
+  byDefault: {
+    value: 0.4,
+    authority: 'standard',
+    from: {
+      cite: 'J-STD-001C / MIL-STD-2000A, solder contamination limits, combined total',
+      how: 'from memory',
+    },
+  },
+})
+
+export const bathTemperatureTolerance = limit({
+  key: 'bath-temperature-tolerance-most',
+  label: 'Bath temperature from its target, ±',
+  unit: 'K',
+  direction: 'at most',
+  byDefault: {
+    value: 5,
+    authority: 'common practice',
+    from: { cite: 'Bath held within 5 K of its setting', how: 'common practice, no published source' },
+  },
+})
+
+export const tinLeadBathLeast = limit({
+  key: 'bath-temperature-tin-lead-least',
+  label: 'Coolest tin-lead bath',
+  unit: '°C',
+  direction: 'at least',
+  byDefault: {
+    value: 240,
+    authority: 'common practice',
+    from: { cite: 'Tin-lead wave baths, 240 to 260 °C', how: 'common practice, no published source' },
+  },
+})
+
+export const tinLeadBathMost = limit({
+  key: 'bath-temperature-tin-lead-most',
+  label: 'Hottest tin-lead bath',
+  unit: '°C',
+  direction: 'at most',
+  byDefault: {
+    value: 260,
+    authority: 'common practice',
+    from: { cite: 'Tin-lead wave baths, 240 to 260 °C', how: 'common practice, no published source' },
+  },
+})
+
+export const leadFreeBathLeast = limit({
+  key: 'bath-temperature-lead-free-least',
+  label: 'Coolest lead-free bath',
+  unit: '°C',
+  direction: 'at least',
+  byDefault: {
+    value: 255,
+    authority: 'common practice',
+    from: { cite: 'Lead-free wave baths, 255 to 270 °C', how: 'from memory' },
+  },
+})
+
+export const leadFreeBathMost = limit({
+  key: 'bath-temperature-lead-free-most',
+  label: 'Hottest lead-free bath',
+  unit: '°C',
+  direction: 'at most',
+  byDefault: {
+    value: 270,
+    authority: 'common practice',
+    from: { cite: 'Lead-free wave baths, 255 to 270 °C', how: 'from memory' },
+  },
+})
+
+export const bathAnalysisInterval = limit({
+  key: 'bath-analysis-interval-most',
+  label: 'Age of the newest bath analysis when boards are soldered',
+  unit: 'days',
+  direction: 'at most',
+  byDefault: {
+    value: 30,
+    authority: 'common practice',
+    from: {
+      cite: 'Monthly bath analysis; J-STD-001 lets the shop’s history set the interval',
+      how: 'common practice, no published source',
+    },
+  },
+})

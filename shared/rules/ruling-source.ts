@@ -1,0 +1,13 @@
+import type { Ruling, Source } from '@/shared/plan/requirement'
+
+/** The source behind a ruling: the default's own, or the programme's document that rules. */
+export function sourceOf(ruling: Ruling): Source {
+  const { byDefault } = ruling.limit
+  return ruling.document === byDefault.from.cite
+    ? byDefault.from
+    : { cite: ruling.document, how: 'published' }
+}
+
+/** What a ruling asks, for the limit line of a finding: the document, and that it is looser than the default. */
+export const namedRuling = (ruling: Ruling): string =>
+  ruling.relaxed ? `${ruling.document}; looser than the default` : ruling.document
