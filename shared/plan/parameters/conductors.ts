@@ -1,4 +1,10 @@
-import { choiceColumn, numberColumn, optionalColumn, textColumn } from '@/shared/plan/column'
+import {
+  choiceColumn,
+  numberColumn,
+  optionalColumn,
+  textColumn,
+  type NumberColumn,
+} from '@/shared/plan/column'
 import { choiceParameter, tableParameter, type ValueOf } from '@/shared/plan/parameter'
 
 export const conductors = tableParameter({
@@ -25,7 +31,7 @@ export const conductors = tableParameter({
     }),
     currentA: numberColumn({ label: 'Current', unit: 'A', min: 0, max: 200 }),
     lengthMm: numberColumn({ label: 'Length', unit: 'mm', min: 0.1, max: 10_000 }),
-    dropMostMv: optionalColumn(
+    dropMostMv: optionalColumn<NumberColumn>(
       numberColumn({ label: 'Voltage drop at most', unit: 'mV', min: 0.001, max: 1e6 }),
     ),
   },

@@ -1,4 +1,4 @@
-import { choiceColumn, optionalColumn, textColumn } from '@/shared/plan/column'
+import { choiceColumn, optionalColumn, textColumn, type TextColumn } from '@/shared/plan/column'
 import { tableParameter, type ValueOf } from '@/shared/plan/parameter'
 import { AUTHORITIES } from '@/shared/plan/requirement'
 
@@ -30,7 +30,7 @@ export const applicableDocuments = tableParameter({
       options: AUTHORITIES.map((authority) => ({ value: authority, label: authority })),
     }),
     governs: choiceColumn({ label: 'Governs', options: GOVERNED }),
-    note: optionalColumn(textColumn({ label: 'Note', maxLength: 200 })),
+    note: optionalColumn<TextColumn>(textColumn({ label: 'Note', maxLength: 200 })),
   },
 })
 export type ApplicableDocument = ValueOf<typeof applicableDocuments>[number]

@@ -1,7 +1,15 @@
 import { BOARD_FINISHES } from '@/shared/materials/board-finishes'
 import { LEAD_BARRIERS, LEAD_BASES, LEAD_COATINGS } from '@/shared/materials/lead-finishes'
 import { optionsOf } from '@/shared/plan/choice-options'
-import { choiceColumn, flagColumn, numberColumn, optionalColumn, textColumn } from '@/shared/plan/column'
+import {
+  choiceColumn,
+  flagColumn,
+  numberColumn,
+  optionalColumn,
+  textColumn,
+  type NumberColumn,
+  type FlagColumn,
+} from '@/shared/plan/column'
 import { choiceParameter, numberParameter, tableParameter, type ValueOf } from '@/shared/plan/parameter'
 
 export const boardFinish = choiceParameter({
@@ -53,12 +61,16 @@ export const leadFinishes = tableParameter({
     component: textColumn({ label: 'Component', maxLength: 60 }),
     base: choiceColumn({ label: 'Lead metal', options: optionsOf(LEAD_BASES) }),
     barrier: choiceColumn({ label: 'Underlayer', options: optionsOf(LEAD_BARRIERS) }),
-    barrierUm: optionalColumn(numberColumn({ label: 'Underlayer, least', unit: 'µm', min: 0, max: 50 })),
+    barrierUm: optionalColumn<NumberColumn>(
+      numberColumn({ label: 'Underlayer, least', unit: 'µm', min: 0, max: 50 }),
+    ),
     coating: choiceColumn({ label: 'Coating', options: optionsOf(LEAD_COATINGS) }),
     coatingUm: numberColumn({ label: 'Coating, least', unit: 'µm', min: 0, max: 100 }),
-    coatingMostUm: optionalColumn(numberColumn({ label: 'Coating, most', unit: 'µm', min: 0, max: 100 })),
-    annealed: optionalColumn(flagColumn({ label: 'Annealed after plating' })),
-    goldRemoved: optionalColumn(
+    coatingMostUm: optionalColumn<NumberColumn>(
+      numberColumn({ label: 'Coating, most', unit: 'µm', min: 0, max: 100 }),
+    ),
+    annealed: optionalColumn<FlagColumn>(flagColumn({ label: 'Annealed after plating' })),
+    goldRemoved: optionalColumn<FlagColumn>(
       flagColumn({ label: 'Gold removed before soldering', help: 'By tinning twice or in flowing solder.' }),
     ),
   },

@@ -1,7 +1,15 @@
 import { DRILL_SERIES } from '@/shared/materials/preferred-drills'
 import { HOLE_ALLOWANCES } from '@/shared/materials/hole-allowances'
 import { LAND_EDITIONS } from '@/shared/materials/land-allowances'
-import { choiceColumn, flagColumn, numberColumn, optionalColumn, textColumn } from '@/shared/plan/column'
+import {
+  choiceColumn,
+  flagColumn,
+  numberColumn,
+  optionalColumn,
+  textColumn,
+  type NumberColumn,
+  type FlagColumn,
+} from '@/shared/plan/column'
 import { optionsOf } from '@/shared/plan/choice-options'
 import { choiceParameter, numberParameter, tableParameter, type ValueOf } from '@/shared/plan/parameter'
 
@@ -42,7 +50,7 @@ export const leadHoles = tableParameter({
       min: 0.1,
       max: 8,
     }),
-    leadThicknessMm: optionalColumn(
+    leadThicknessMm: optionalColumn<NumberColumn>(
       numberColumn({
         label: 'Lead thickness',
         unit: 'mm',
@@ -68,7 +76,7 @@ export const leadHoles = tableParameter({
       help: 'Of the finished hole: drill and plating together.',
     }),
     landMm: numberColumn({ label: 'Land diameter', unit: 'mm', min: 0.3, max: 20 }),
-    leadPositionMm: optionalColumn(
+    leadPositionMm: optionalColumn<NumberColumn>(
       numberColumn({
         label: 'Lead off its place',
         unit: 'mm',
@@ -77,7 +85,7 @@ export const leadHoles = tableParameter({
         help: 'How far a lead of a multi-lead component may stand off its true position: it eats clearance.',
       }),
     ),
-    onGrid: optionalColumn(flagColumn({ label: 'On the grid' })),
+    onGrid: optionalColumn<FlagColumn>(flagColumn({ label: 'On the grid' })),
   },
 })
 export type LeadHole = ValueOf<typeof leadHoles>[number]

@@ -1,6 +1,13 @@
 import { SPACING_CATEGORIES, SPACING_TABLES } from '@/shared/materials/conductor-spacings'
 import { optionsOf } from '@/shared/plan/choice-options'
-import { choiceColumn, flagColumn, numberColumn, optionalColumn, textColumn } from '@/shared/plan/column'
+import {
+  choiceColumn,
+  flagColumn,
+  numberColumn,
+  optionalColumn,
+  textColumn,
+  type NumberColumn,
+} from '@/shared/plan/column'
 import { choiceParameter, numberParameter, tableParameter, type ValueOf } from '@/shared/plan/parameter'
 
 const categories = Object.entries(SPACING_CATEGORIES).map(([value, says]) => ({
@@ -33,10 +40,10 @@ export const spacings = tableParameter({
         { value: 'away', label: 'Does not meet the solder' },
       ],
     }),
-    parallelMm: optionalColumn(
+    parallelMm: optionalColumn<NumberColumn>(
       numberColumn({ label: 'Runs side by side for', unit: 'mm', min: 0, max: 1000 }),
     ),
-    travelAngleDeg: optionalColumn(
+    travelAngleDeg: optionalColumn<NumberColumn>(
       numberColumn({
         label: 'Angle to travel',
         unit: '°',

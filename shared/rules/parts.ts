@@ -1,0 +1,95 @@
+import {
+  VERDICTS,
+  verdictOn,
+  worstVerdict,
+  type Judged,
+  type Margin,
+  type Part,
+  type Verdict,
+} from './finding'
+
+/** How far inside its limit a value lies; negative outside. In the limit's unit. */
+export const roomOf = ({ found, limit, direction }: Margin): number =>
+  direction === 'at most' ? limit - found : found - limit
+
+/** Room counted in guard bands, so that margins in different units can be compared. */
+const relativeRoom = (margin: Margin): number =>
+  roomOf(margin) / (margin.guardBand > 0 ? margin.guardBand : Math.abs(margin.limit) || 1)
+
+/** The margin with the least room. A margin that is not a number counts as the least of all. */
+export const tightest = (first: Margin, ...others: readonly Margin[]): Margin =>
+  others.reduce((least, margin) => {
+    const room = relativeRoom(margin)
+    return Number.isNaN(room) || room < relativeRoom(least) ? margin : least
+  }, first)
+
+/** A part judged on its margin alone. */
+export const partOn = (part: Omit<Part, 'verdict' | 'margin'> & { margin: Margin }): Part => ({
+  ...part,
+  verdict: verdictOn(part.margin),
+})
+
+/**
+ * One row judged; a row whose numbers contradict each other becomes
+ * `undetermined` with the sentence that says why.
+ */
+export function partOrContradiction(subject: string, judgeRow: () => Part): Part {
+  try {
+    return judgeRow()
+  } catch (error) {
+    if (error instanceof RangeError) return { subject, verdict: 'undetermined', found: error.message }
+    throw error
+  }
+}
+
+/** The part that decides: worst verdict first, then least room. */
+export const decidingPart = (parts: readonly Part[]): Part | undefined =>
+  parts.reduce<Part | undefined>((worst, part) => (!worst || isWorse(part, worst) ? part : worst), undefined)
+
+function isWorse(part: Part, than: Part): boolean {
+  const rank = (verdict: Verdict): number => VERDICTS.indexOf(verdict)
+  if (part.verdict !== than.verdict) return rank(part.verdict) > rank(than.verdict)
+  if (!part.margin || !than.margin) return part.margin !== undefined && than.margin === undefined
+  return relativeRoom(part.margin) < relativeRoom(than.margin)
+}
+
+/**
+ * A finding made of parts: the worst verdict, the deciding part's margin and
+ * remedy, and a sentence that counts the parts outside.
+ * `noun` names several parts: "holes", "spacings".
+ */
+export function judgedByParts({
+  parts,
+  noun,
+  ...rest
+}: Pick<Judged, 'limit' | 'working' | 'sources' | 'notes' | 'cautions'> & {
+  parts: readonly Part[]
+  noun: string
+}): Judged {
+  const deciding = decidingPart(parts)
+  if (!deciding) throw new RangeError('A finding of parts needs at least one part.')
+  const unclear = parts.filter((part) => part.verdict === 'undetermined')
+  return {
+    verdict: worstVerdict(parts.map((part) => part.verdict)),
+    found: `${sentence(`${deciding.subject}: ${deciding.found}`)}${tally(parts, noun)}`,
+    ...(deciding.margin && { margin: deciding.margin }),
+    ...(deciding.remedy && { remedy: deciding.remedy }),
+    ...(unclear.length > 0 && { missing: unclear.map((part) => `${part.subject}: ${part.found}`) }),
+    parts,
+    ...rest,
+  }
+}
+
+const sentence = (text: string): string => (text.endsWith('.') ? text : `${text}.`)
+
+function tally(parts: readonly Part[], noun: string): string {
+  if (parts.length === 1) return ''
+  const count = (verdict: Verdict): number => parts.filter((part) => part.verdict === verdict).length
+  const said = [
+    [count('fails'), 'outside'],
+    [count('undetermined'), 'not judged'],
+    [count('marginal'), 'close to the limit'],
+  ].filter(([number]) => number !== 0)
+  if (said.length === 0) return ` All ${parts.length} ${noun} are inside.`
+  return ` Of ${parts.length} ${noun}, ${said.map(([number, word]) => `${number} ${word}`).join(', ')}.`
+}

@@ -1,0 +1,123 @@
+import { clearanceShares, radialClearance, type RadialClearance } from '@/shared/physics/lead-clearance'
+import type { FinishedHole } from '@/shared/physics/finished-hole'
+import type { LeadEnvelope } from '@/shared/physics/lead-envelope'
+import type { LeadHole } from '@/shared/plan/parameters/lead-holes'
+import type { Ruling } from '@/shared/plan/requirement'
+import { formatQuantity } from '@/shared/quantity/format'
+import type { Margin } from '@/shared/rules/finding'
+import { tightest } from '@/shared/rules/parts'
+import { holeOf, leadOf } from './joint-row'
+
+/** Inside by less than this share of the window's width is marginal. */
+export const GUARD_SHARE = 0.1
+/** A share outside the window within this part of what is allowed is marginal. */
+const GUARD_OF_SHARE = 0.25
+/** Least room a lead off its place keeps before entry counts as close, mm. */
+const ENTRY_GUARD_MM = 0.02
+const FLAT_GUARD_SHARE = 0.05
+
+export type Basis = 'worst-case' | 'statistical'
+
+export interface ClearanceTerms {
+  readonly wallUm: number
+  readonly least: Ruling
+  readonly most: Ruling
+  readonly flatGap: Ruling
+  readonly outside: Ruling
+  readonly basis: Basis
+  readonly sigmas: number
+}
+
+/** One row's clearance, every way it is looked at. */
+export interface Clearance {
+  readonly hole: FinishedHole
+  readonly lead: LeadEnvelope
+  readonly radial: RadialClearance
+  /** Per million, too tight and too wide. */
+  readonly tight: number
+  readonly wide: number
+}
+
+/** Throws RangeError when the row's numbers contradict each other. */
+export function clearanceOf(row: LeadHole, { wallUm, least, most, sigmas }: ClearanceTerms): Clearance {
+  const hole = holeOf(row, wallUm)
+  const lead = leadOf(row)
+  const window = { leastMm: least.value, mostMm: most.value }
+  const { below, above } = clearanceShares(hole, lead, window, sigmas)
+  return { hole, lead, radial: radialClearance(hole, lead), tight: below * 1e6, wide: above * 1e6 }
+}
+
+/** A margin, and what to say when it is the one that decides. */
+interface Check {
+  readonly margin: Margin
+  readonly says: string
+}
+
+/** The check with the least room, and the row's clearance in words. */
+export function decidingCheck(row: LeadHole, clearance: Clearance, terms: ClearanceTerms): Check {
+  const basic = windowCheck(clearance, terms)
+  const others = [...entryCheck(row, clearance, terms), ...flatCheck(row, clearance, terms)]
+  const margin = tightest(basic.margin, ...others.map((check) => check.margin))
+  const says = others.find((check) => check.margin === margin)?.says ?? basic.says
+  return { margin, says: `${inWords(clearance)}${says}` }
+}
+
+function windowCheck({ radial, tight, wide }: Clearance, terms: ClearanceTerms): Check {
+  const { least, most, outside, basis } = terms
+  if (basis === 'statistical') {
+    const guardBand = GUARD_OF_SHARE * outside.value
+    return {
+      margin: {
+        found: tight + wide,
+        limit: outside.value,
+        unit: 'per million',
+        direction: 'at most',
+        guardBand,
+      },
+      says: '',
+    }
+  }
+  const guardBand = GUARD_SHARE * (most.value - least.value)
+  const { leastMm, mostMm } = radial.worstCase
+  return {
+    margin: tightest(
+      { found: clean(leastMm), limit: least.value, unit: 'mm', direction: 'at least', guardBand },
+      { found: clean(mostMm), limit: most.value, unit: 'mm', direction: 'at most', guardBand },
+    ),
+    says: '',
+  }
+}
+
+/** A lead off its place must still enter: what clearance is left beside the offset. */
+function entryCheck(row: LeadHole, { radial }: Clearance, { basis }: ClearanceTerms): Check[] {
+  if (row.leadPositionMm === undefined) return []
+  const { leastMm } = basis === 'worst-case' ? radial.worstCase : radial.rootSumSquare
+  const found = clean(leastMm - row.leadPositionMm)
+  return [
+    {
+      margin: { found, limit: 0, unit: 'mm', direction: 'at least', guardBand: ENTRY_GUARD_MM },
+      says: `; a lead ${formatQuantity(row.leadPositionMm, 'mm')} off its place has ${formatQuantity(found, 'mm')} left to enter`,
+    },
+  ]
+}
+
+function flatCheck(row: LeadHole, { hole }: Clearance, { flatGap }: ClearanceTerms): Check[] {
+  if (row.leadShape !== 'flat' || row.leadThicknessMm === undefined) return []
+  const found = clean(hole.nominalMm - row.leadThicknessMm)
+  const guardBand = FLAT_GUARD_SHARE * flatGap.value
+  return [
+    {
+      margin: { found, limit: flatGap.value, unit: 'mm', direction: 'at most', guardBand },
+      says: `; the hole is ${formatQuantity(found, 'mm')} wider than the flat lead is thick`,
+    },
+  ]
+}
+
+/** Sums of decimals carry binary dust; a tenth of a nanometre decides nothing. */
+export const clean = (mm: number): number => Number(mm.toFixed(7))
+
+function inWords({ radial: { worstCase, rootSumSquare }, tight, wide }: Clearance): string {
+  const range = (least: number, most: number): string =>
+    `${formatQuantity(clean(least), '1')} to ${formatQuantity(clean(most), 'mm')}`
+  return `radial clearance ${range(worstCase.leastMm, worstCase.mostMm)} at worst, ${range(rootSumSquare.leastMm, rootSumSquare.mostMm)} root-sum-square, ${formatQuantity(tight + wide, 'per million', 3)} outside the window`
+}

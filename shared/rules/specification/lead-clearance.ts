@@ -1,0 +1,102 @@
+import { published } from '@/shared/materials/source'
+import {
+  clearanceOutsideMost,
+  flatLeadGapMost,
+  radialClearanceLeast,
+  radialClearanceMost,
+} from '@/shared/plan/limits/lead-holes'
+import {
+  clearanceBasis,
+  drillSeries,
+  holeWall,
+  leadHoles,
+  toleranceSigmas,
+  type LeadHole,
+} from '@/shared/plan/parameters/lead-holes'
+import { formatQuantity } from '@/shared/quantity/format'
+import { undetermined, verdictOn, type Part } from '@/shared/rules/finding'
+import { decidingPart, judgedByParts, partOrContradiction } from '@/shared/rules/parts'
+import { optional, rule } from '@/shared/rules/rule'
+import { proposeHole, type ProposalTerms } from './hole-proposal'
+import { clearanceOf, decidingCheck, GUARD_SHARE, type ClearanceTerms } from './lead-clearance-checks'
+import { clearanceWorking } from './lead-clearance-working'
+
+export const leadClearance = rule({
+  id: 'lead-clearance',
+  title: 'Clearance between lead and hole',
+  why: 'Too tight, and the lead does not enter or flux and air cannot leave; too wide, and the gap does not hold the solder, which drops out or does not rise.',
+  stage: 'specification',
+  version: 1,
+  reads: {
+    holes: leadHoles,
+    wall: holeWall,
+    least: radialClearanceLeast,
+    most: radialClearanceMost,
+    flatGap: flatLeadGapMost,
+    outside: clearanceOutsideMost,
+    basis: optional(clearanceBasis),
+    sigmas: optional(toleranceSigmas),
+    series: optional(drillSeries),
+  },
+  judge({ holes, wall, basis = 'worst-case', sigmas = 3, series, ...limits }) {
+    const terms: ClearanceTerms = { ...limits, wallUm: wall, basis, sigmas }
+    if (!(terms.least.value < terms.most.value)) return emptyWindow(terms)
+    const parts = holes.map((row, index) =>
+      partOrContradiction(row.component, () => judgeRow(row, terms, { index, wallUm: wall, series })),
+    )
+    const deciding = decidingPart(parts)
+    const row = deciding && holes[parts.indexOf(deciding)]
+    return judgedByParts({
+      parts,
+      noun: 'kinds of joint',
+      limit: limitInWords(terms),
+      working: row && deciding.margin ? clearanceWorking(row, clearanceOf(row, terms), terms) : [],
+      sources: [
+        terms.least.limit.byDefault.from,
+        published('IPC-2222B, hole rule applied to the diagonal of a lead with corners (secondary copy)'),
+      ],
+      notes: [
+        `The share takes hole and lead as centred on nominal, independent and normal, with ± as ${formatQuantity(sigmas, '1')} standard deviations: an assumption until they are measured.`,
+        ...(terms.least.relaxed || terms.most.relaxed
+          ? ['The window in force is wider than the default.']
+          : []),
+      ],
+    })
+  },
+})
+
+function judgeRow(row: LeadHole, terms: ClearanceTerms, proposal: ProposalTerms): Part {
+  const clearance = clearanceOf(row, terms)
+  const { margin, says } = decidingCheck(row, clearance, terms)
+  const verdict = verdictOn(margin)
+  const part: Part = { subject: row.component, verdict, found: says, margin }
+  if (verdict === 'meets') return part
+  const { least, most } = terms
+  const { hole, lead } = clearance
+  return {
+    ...part,
+    remedy: proposeHole({
+      ...proposal,
+      row,
+      hole,
+      lead,
+      leastMm: lead.mostMm + 2 * Math.max(least.value, row.leadPositionMm ?? 0),
+      mostMm: lead.leastMm + 2 * most.value,
+      guardMm: 2 * GUARD_SHARE * (most.value - least.value),
+    }),
+  }
+}
+
+const emptyWindow = ({ least, most }: ClearanceTerms) =>
+  undetermined(
+    `The window is empty: at least ${formatQuantity(least.value, 'mm')} (${least.document}), at most ${formatQuantity(most.value, 'mm')} (${most.document}).`,
+    ['limits on the radial clearance that leave a window'],
+  )
+
+function limitInWords({ least, most, outside, basis }: ClearanceTerms): string {
+  const documents = [...new Set([least.document, most.document])].join('; ')
+  const window = `${formatQuantity(least.value, 'mm')} to ${formatQuantity(most.value, 'mm')} radial (${documents})`
+  return basis === 'worst-case'
+    ? `${window}, every lead in every hole`
+    : `${window} for all but ${formatQuantity(outside.value, 'per million')} of the joints (${outside.document})`
+}
