@@ -85,7 +85,8 @@ function tail(t: number, { degreesOfFreedom, noncentrality }: NoncentralT, side:
   const integrand: Integrand = { degreesOfFreedom, slope: sign * t, offset: -sign * noncentrality }
   const summit = lnSummit(integrand)
   const lnScale = Math.log(degreesOfFreedom / Math.PI) / 2 - stirlingError(degreesOfFreedom / 2)
-  let step = 1 / Math.sqrt(1 + 2 * degreesOfFreedom)
+  // Fine enough from the start for the spread of ln S and for the step of Φ, of width 1/δ on that scale.
+  let step = 1 / Math.sqrt(1 + 2 * degreesOfFreedom + noncentrality * noncentrality)
   let coarse = gridSum(integrand, lnScale, summit, step)
   for (;;) {
     const staggered = gridSum(integrand, lnScale, summit + step / 2, step)

@@ -108,6 +108,18 @@ describe('points that the general library’s own functions miss or that lie far
     expect(relativeError(value, 4.442190033997498e-8)).toBeLessThan(1e-9)
   })
 
+  // One degree of freedom in closed form: ½ + arctan t / π.
+  test.each([1e-8, 1e-4, 0.3, 40, 1e8])('Student’s t with one degree of freedom at %f', (t) => {
+    expect(Math.abs(studentTCdf(t, 1) - 0.5 - Math.atan(t) / Math.PI)).toBeLessThan(1e-15)
+    expect(relativeError(studentTSf(t, 1), Math.atan(1 / t) / Math.PI)).toBeLessThan(1e-14)
+  })
+
+  // Computed with mpmath 1.3.0 at 30 digits, by the integral over the one chi variable.
+  test('noncentral t far out in a heavy tail', () => {
+    const heavy = { degreesOfFreedom: 1, noncentrality: 39.90478518601968 }
+    expect(noncentralTCdf(4455754, heavy)).toBeCloseTo(0.99999285431556552, 13)
+  })
+
   test('the R approximation of noncentral t above noncentrality 37.62 is not repeated', () => {
     expect(noncentralTCdf(60, { degreesOfFreedom: 199, noncentrality: 55 })).toBeCloseTo(0.94121598, 8)
   })
