@@ -1,5 +1,10 @@
+import { requireCount, requireCountWithin } from '../argument-checks'
+import {
+  exactProportionInterval,
+  exactProportionLowerBound,
+  exactProportionUpperBound,
+} from './exact-proportion'
 import type { Interval } from './interval'
-import { exactProportionInterval, exactProportionUpperBound } from './exact-proportion'
 
 /** Defective joints among joints seen. A joint counts once, however many faults it shows. */
 export interface JointsSeen {
@@ -15,7 +20,8 @@ const MILLION = 1e6
  * Units: per million joints. Errors: as for the exact proportion.
  */
 export function defectsPerMillionJoints({ defectiveJoints, jointsSeen }: JointsSeen): number {
-  exactProportionUpperBound({ found: defectiveJoints, inspected: jointsSeen }, 0.5)
+  requireCount(jointsSeen, 'number of joints seen', 1)
+  requireCountWithin(defectiveJoints, 'number of defective joints', jointsSeen, 'number of joints seen')
   return (MILLION * defectiveJoints) / jointsSeen
 }
 
@@ -33,6 +39,11 @@ export function defectsPerMillionInterval(seen: JointsSeen, confidence: number):
 /** One-sided: no more defective joints per million than this, with the stated confidence. */
 export function defectsPerMillionUpperBound(seen: JointsSeen, confidence: number): number {
   return MILLION * exactProportionUpperBound(asTally(seen), confidence)
+}
+
+/** One-sided: no fewer defective joints per million than this, with the stated confidence. */
+export function defectsPerMillionLowerBound(seen: JointsSeen, confidence: number): number {
+  return MILLION * exactProportionLowerBound(asTally(seen), confidence)
 }
 
 const asTally = ({ defectiveJoints, jointsSeen }: JointsSeen) => ({

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { defectsPerMillionInterval } from '@/shared/statistics/intervals/defects-per-million'
 import { defectsPerMillionJoints } from '@/shared/statistics/intervals/defects-per-million'
+import { defectsPerMillionLowerBound } from '@/shared/statistics/intervals/defects-per-million'
 import { defectsPerMillionUpperBound } from '@/shared/statistics/intervals/defects-per-million'
 import { exactRateInterval, exactRateLowerBound } from '@/shared/statistics/intervals/exact-poisson-rate'
 import { exactRateUpperBound } from '@/shared/statistics/intervals/exact-poisson-rate'
@@ -135,6 +136,8 @@ describe('defective joints per million', () => {
     expectClose(lower, 1e6 * reference.nist.values[0]!)
     expectClose(upper, 1e6 * reference.nist.values[1]!)
     expect(defectsPerMillionJoints({ defectiveJoints: 4, jointsSeen: 20 })).toBe(200_000)
+    expectClose(defectsPerMillionLowerBound({ defectiveJoints: 4, jointsSeen: 20 }, 0.95), lower)
+    expectClose(defectsPerMillionUpperBound({ defectiveJoints: 4, jointsSeen: 20 }, 0.95), upper)
   })
   test('nothing seen is refused', () => {
     expect(() => defectsPerMillionJoints({ defectiveJoints: 0, jointsSeen: 0 })).toThrow(RangeError)

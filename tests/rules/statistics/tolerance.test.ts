@@ -32,6 +32,19 @@ describe('the printed two-sided table', () => {
   })
 })
 
+// Computed with scipy 1.17.1 and a 200-point Gauss–Legendre rule, a different quadrature.
+describe('two-sided at the extremes', () => {
+  test.each([
+    [2, 0.9, 0.9, 15.512325981126635],
+    [2, 0.99999, 0.999, 3869.970066684354],
+    [3, 0.99, 0.9, 8.818604647175981],
+    [400, 0.5, 0.5, 0.6758969454440557],
+  ])('%i readings, %f/%f', (readings, coverage, confidence, expected) => {
+    const factor = twoSidedToleranceFactor(readings, { coverage, confidence })
+    expect(relativeError(factor, expected)).toBeLessThan(1e-11)
+  })
+})
+
 // NIST/SEMATECH e-Handbook 7.2.6.3 (read): 43 readings, 90 % of the population, 99 % confidence.
 describe('the handbook’s 43 wafers', () => {
   const { nist } = reference
