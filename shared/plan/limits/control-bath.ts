@@ -132,3 +132,18 @@ export const bathAnalysisInterval = limit({
     },
   },
 })
+
+export const bathTinTolerance = limit({
+  key: 'bath-tin-tolerance-most',
+  label: 'Tin in a tin-lead bath from its nominal, ±',
+  unit: '%',
+  direction: 'at most',
+  byDefault: {
+    value: 1.5,
+    authority: 'standard',
+    from: {
+      cite: 'J-STD-001C / DOD-STD-2000A, solder contamination limits: tin within 1.5 % of nominal',
+      how: 'published',
+    },
+  },
+})

@@ -11,6 +11,7 @@ export const fluxControlMethod = choiceParameter({
     { value: 'density', label: 'By density, corrected to the reference temperature' },
     { value: 'acid-number', label: 'By acid number' },
     { value: 'sealed-supply', label: 'Used fresh from a sealed supply' },
+    { value: 'no-liquid-flux', label: 'No liquid flux: cored wire or paste only' },
   ],
 })
 

@@ -19,7 +19,7 @@ import { notAsked } from '@/shared/rules/not-asked'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
-import { judgeLoggedWindow, type ProcessWindow } from './logged-window'
+import { judgeLoggedWindow, windowAround } from './logged-window'
 import { calibrations, instrumentsOnFile, signalAnswers } from './records-read'
 
 /** Taken where the specification leaves the data sheet's value open. */
@@ -80,11 +80,7 @@ export const fluxDensityRule = rule({
     const referenceC = rest.reference ?? USUAL_REFERENCE_C
     const coefficient = rest.coefficient ?? USUAL_COEFFICIENT
     const thinner = rest.thinner ?? USUAL_THINNER_G_PER_ML
-    const window: ProcessWindow = {
-      least: { value: target - tolerance, document: 'specified density' },
-      most: { value: target + tolerance, document: 'specified density' },
-      unit: 'g/ml',
-    }
+    const window = windowAround(target, tolerance, 'g/ml', 'specified density')
     const series = logs.map((log) => densitySeries(log, referenceC, coefficient))
     const judged = judgeLoggedWindow({
       what: `Flux density at ${formatQuantity(referenceC, '°C')}`,

@@ -28,6 +28,33 @@ export interface ProcessWindow {
 
 export const boundBy = (ruling: Ruling): Bound => ({ value: ruling.value, document: namedRuling(ruling) })
 
+/** A window of so much to either side of a target. Binary dust is taken off, so that a typed limit counts as itself. */
+export const windowAround = (
+  target: number,
+  tolerance: number,
+  unit: Unit,
+  document: string,
+): ProcessWindow => ({
+  least: { value: Number((target - tolerance).toPrecision(12)), document },
+  most: { value: Number((target + tolerance).toPrecision(12)), document },
+  unit,
+})
+
+/** The part common to two windows in the same unit: the higher of the lower bounds, the lower of the upper. */
+export const bothWindows = (one: ProcessWindow, other: ProcessWindow): ProcessWindow => ({
+  least: tighter(one.least, other.least, (a, b) => a > b),
+  most: tighter(one.most, other.most, (a, b) => a < b),
+  unit: one.unit,
+})
+const tighter = (
+  one: Bound | undefined,
+  other: Bound | undefined,
+  isTighter: (a: number, b: number) => boolean,
+): Bound | undefined => {
+  if (!one || !other) return one ?? other
+  return isTighter(other.value, one.value) ? other : one
+}
+
 /** Inside by less than this is marginal: a tenth of the window's width, or of its one limit. */
 export function guardBandOf({ least, most }: ProcessWindow): number {
   if (least && most) return Math.abs(most.value - least.value) / 10
@@ -81,7 +108,7 @@ export function judgeLoggedWindow(question: Question): Omit<Judged, 'working' | 
       limit,
       missing: [recordIn],
     }
-  const parts = filled.map((one) => judgeLog(one, question))
+  const parts = filled.map((one) => judgeSeries(one, question))
   const verdict = worstVerdict(parts.map((part) => part.verdict))
   const worst = parts.find((part) => part.verdict === verdict) ?? parts[0]!
   const unnamed = filled.filter(({ log }) => log.instrumentId === null).map(({ log }) => log.code)
@@ -130,7 +157,12 @@ export function marginIn(
   return { verdict: worstVerdict(margins.map(verdictOn)), margin: nearest }
 }
 
-function judgeLog(series: LogSeries, { window, answers, instruments, mend }: Question): Part {
+/** One series against its window: the newest value, the instrument that read it, and the excursions before it. */
+export function judgeSeries(
+  series: LogSeries,
+  { window, answers, instruments, mend }: Pick<Question, 'window' | 'answers' | 'instruments' | 'mend'>,
+  subject = `Log ${series.log.code}`,
+): Part {
   const { log, instants, values } = series
   const last = values.length - 1
   const newest = values[last]!
@@ -140,7 +172,6 @@ function judgeLog(series: LogSeries, { window, answers, instruments, mend }: Que
     ? formatAgainst(newest, margin.limit, window.unit).found
     : formatQuantity(newest, window.unit)
   const reading = `${printed} on ${on} (log ${log.code})`
-  const subject = `Log ${log.code}`
 
   if (verdict === 'fails')
     return {

@@ -1,0 +1,167 @@
+import {
+  BATH_LIMITS,
+  type BathEdition,
+  type BathLimits,
+  type Contaminant,
+} from '@/shared/materials/bath-contaminants'
+import { BATH_CONSTITUENTS, NEW_SOLDER_MOST } from '@/shared/materials/bath-constituents'
+import {
+  bathSumMost,
+  bathTinTolerance,
+  leadFreeBathLimits,
+  tinLeadBathLimits,
+} from '@/shared/plan/limits/control-bath'
+import { bathLimitEdition, bathMass, newSolderCopper } from '@/shared/plan/parameters/control-bath'
+import { alloyFamily } from '@/shared/plan/parameters/programme'
+import { solderAlloy } from '@/shared/plan/parameters/solder'
+import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
+import type { Ruling, Source } from '@/shared/plan/requirement'
+import { formatQuantity } from '@/shared/quantity/format'
+import { bathComposition as characteristic } from '@/shared/records/characteristics/bath-composition'
+import { undetermined, worstVerdict, type Judged, type Part } from '@/shared/rules/finding'
+import { notAsked } from '@/shared/rules/not-asked'
+import { logsOf } from '@/shared/rules/record-source'
+import { optional, rule } from '@/shared/rules/rule'
+import { sourceOf } from '@/shared/rules/ruling-source'
+import { exchangeInWords, exchangeWorking, sumWorking } from './bath-exchange-words'
+import { metalRulings, questionsOn, type BathQuestion } from './bath-questions'
+import { tinPart } from './bath-tin'
+import { judgeSeries, windowInWords } from './logged-window'
+import { calibrations, instrumentsOnFile, signalAnswers } from './records-read'
+import { HOT_SOLDER_CAUTIONS, keepsBath } from './soldering-baths'
+
+const CAUTIONS = [
+  ...HOT_SOLDER_CAUTIONS,
+  'Leaded dross and solder taken out are hazardous waste: to a licensed recycler, never back into the bath.',
+]
+
+export const bathCompositionRule = rule({
+  id: 'bath-composition',
+  title: 'Solder bath contamination',
+  why: 'Every board dissolves copper, gold and finish into the bath. Past a limit the joints turn gritty, brittle or dull, and each metal may pass while their sum does not.',
+  stage: 'control',
+  version: 1,
+  reads: {
+    family: alloyFamily,
+    process: optional(solderingProcess),
+    alloy: optional(solderAlloy),
+    edition: optional(bathLimitEdition),
+    massKg: optional(bathMass),
+    newCopper: optional(newSolderCopper),
+    logs: logsOf(characteristic),
+    answers: signalAnswers,
+    instruments: instrumentsOnFile,
+    calibrations,
+    sumMost: bathSumMost,
+    tinTolerance: bathTinTolerance,
+    ...prefixed('tin-lead', tinLeadBathLimits),
+    ...prefixed('lead-free', leadFreeBathLimits),
+  },
+  judge(inputs): Judged {
+    const { family, process, alloy, edition, logs, answers, instruments, massKg } = inputs
+    if (!keepsBath(process)) return notAsked('No solder bath is kept in this programme.')
+    const limits = edition && edition !== 'strictest' ? (BATH_LIMITS[edition] as BathLimits) : undefined
+    if (limits && limits.family !== family)
+      return {
+        verdict: 'fails',
+        found: `The edition chosen is for a ${limits.family} bath; the programme solders ${family}.`,
+        limit: 'The contamination limits must be those of the alloy family.',
+        working: [],
+        sources: [limits.source],
+        remedy: { says: `Choose an edition for a ${family} bath, or leave the choice to the strictest.` },
+      }
+    if (logs.length === 0 || logs.every(({ readings }) => readings.count === 0))
+      return undetermined(
+        'No bath analysis is recorded yet. Record one in a log of solder bath composition.',
+        ['a bath analysis'],
+      )
+
+    const rulings = metalRulings(
+      family,
+      inputs as unknown as Readonly<Record<string, Ruling | undefined>>,
+      limits,
+    )
+    const onPurpose: readonly string[] = alloy ? BATH_CONSTITUENTS[alloy].onPurpose : []
+    const metals = rulings.filter(({ metal }) => !onPurpose.includes(metal))
+    const sumRuling =
+      family === 'tin-lead' && (!limits || limits.sumMost !== undefined) ? inputs.sumMost : undefined
+    const addedOf = (metal: Contaminant): number =>
+      metal === 'copper' && inputs.newCopper !== undefined ? inputs.newCopper : NEW_SOLDER_MOST.most[metal]
+    const instrumentFile = { instruments, calibrations: inputs.calibrations }
+
+    const questions = logs.flatMap((log) => questionsOn(log, metals, addedOf, sumRuling))
+    const judgedOf = (question: BathQuestion): Part => {
+      const { series, window, subject } = question
+      if (series.values.length === 0) return notAnalysed(question)
+      const mend = (newest: number): string => exchangeInWords(newest, question, massKg)
+      return judgeSeries(series, { window, answers, instruments: instrumentFile, mend }, subject)
+    }
+    const tinParts =
+      alloy && family === 'tin-lead'
+        ? logs.flatMap((log) => tinPart(log, alloy, inputs.tinTolerance, massKg) ?? [])
+        : []
+    const parts = [...questions.map(judgedOf), ...tinParts]
+    const verdict = worstVerdict(parts.map((part) => part.verdict))
+    const worst = parts.find((part) => part.verdict === verdict)!
+    const asked = questions.find(({ subject }) => subject === worst.subject)
+    return {
+      verdict,
+      found: `${worst.subject}: ${worst.found}`,
+      limit: asked ? windowInWords(asked.window) : 'The tin must lie near its nominal.',
+      margin: worst.margin,
+      working: [
+        ...sumWorking(questions),
+        ...questions.flatMap((question) => exchangeWorking(question, massKg)),
+      ],
+      sources: distinct([...questions.map(({ ruling }) => sourceOf(ruling)), NEW_SOLDER_MOST.source]),
+      remedy: worst.remedy,
+      missing:
+        verdict === 'undetermined'
+          ? parts.filter((part) => part.verdict === verdict).map((part) => part.subject)
+          : undefined,
+      parts,
+      notes: notes(family, edition, inputs.newCopper),
+      cautions: CAUTIONS,
+    }
+  },
+})
+
+/** Each source once. */
+const distinct = (sources: readonly Source[]): Source[] => [
+  ...new Map(sources.map((source) => [source.cite, source])).values(),
+]
+
+/** The limits of a family as reads, each under a name of its own. */
+function prefixed<F extends string>(family: F, limits: typeof tinLeadBathLimits) {
+  return Object.fromEntries(Object.values(limits).map((one) => [one.key, one])) as Record<
+    `bath-${F}-${Contaminant}-most`,
+    (typeof limits)['copper'] & object
+  >
+}
+
+const notAnalysed = ({ subject, window }: BathQuestion): Part => ({
+  subject,
+  verdict: 'undetermined',
+  found: `never analysed; the limit is ${formatQuantity(window.most?.value ?? Number.NaN, '%')}.`,
+  remedy: { says: 'Ask the laboratory for it: an empty cell is not a zero.' },
+})
+
+function notes(
+  family: string,
+  edition: BathEdition | 'strictest' | undefined,
+  newCopper: number | undefined,
+): string[] {
+  return [
+    ...(edition === undefined || edition === 'strictest'
+      ? ['Limits: the strictest of the assembly editions (they disagree on aluminium, 0.006 or 0.008 %).']
+      : []),
+    ...(newCopper === undefined && family === 'lead-free'
+      ? [
+          'Copper in the solder added is taken as 0.08 %; lead-free alloys may hold 0.5 % and more on purpose: enter it.',
+        ]
+      : []),
+    family === 'tin-lead'
+      ? 'Cooling the still bath to 188 °C for 8 h and skimming takes copper out of tin-lead (J-STD-001C / DOD-STD-2000A table notes).'
+      : 'Cooling and skimming does not work here: in high-tin baths the copper compound sinks (from memory).',
+  ]
+}

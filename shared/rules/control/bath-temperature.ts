@@ -1,0 +1,107 @@
+import {
+  bathTemperatureTolerance,
+  leadFreeBathLeast,
+  leadFreeBathMost,
+  tinLeadBathLeast,
+  tinLeadBathMost,
+} from '@/shared/plan/limits/control-bath'
+import { bathTemperatureTarget } from '@/shared/plan/parameters/control-bath'
+import { alloyFamily } from '@/shared/plan/parameters/programme'
+import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
+import { formatQuantity } from '@/shared/quantity/format'
+import { bathTemperature as characteristic } from '@/shared/records/characteristics/bath-temperature'
+import { columnSeries } from '@/shared/records/log-series'
+import type { Judged } from '@/shared/rules/finding'
+import { notAsked } from '@/shared/rules/not-asked'
+import { logsOf } from '@/shared/rules/record-source'
+import { optional, rule } from '@/shared/rules/rule'
+import { sourceOf } from '@/shared/rules/ruling-source'
+import {
+  bothWindows,
+  boundBy,
+  judgeLoggedWindow,
+  marginIn,
+  windowAround,
+  windowInWords,
+  type ProcessWindow,
+} from './logged-window'
+import { calibrations, instrumentsOnFile, signalAnswers } from './records-read'
+import { HOT_SOLDER_CAUTIONS, keepsBath } from './soldering-baths'
+
+export const bathTemperatureRule = rule({
+  id: 'bath-temperature',
+  title: 'Solder bath temperature',
+  why: 'Too cool and solder neither wets in time nor rises in the holes; too hot and copper dissolves, flux burns off and boards suffer.',
+  stage: 'control',
+  version: 1,
+  reads: {
+    family: alloyFamily,
+    target: bathTemperatureTarget,
+    process: optional(solderingProcess),
+    tolerance: bathTemperatureTolerance,
+    tinLeadLeast: tinLeadBathLeast,
+    tinLeadMost: tinLeadBathMost,
+    leadFreeLeast: leadFreeBathLeast,
+    leadFreeMost: leadFreeBathMost,
+    logs: logsOf(characteristic),
+    answers: signalAnswers,
+    instruments: instrumentsOnFile,
+    calibrations,
+  },
+  judge(inputs): Judged {
+    const { family, target, process, tolerance, logs, answers, instruments } = inputs
+    if (!keepsBath(process)) return notAsked('No solder bath is kept in this programme.')
+    const [least, most] =
+      family === 'tin-lead'
+        ? [inputs.tinLeadLeast, inputs.tinLeadMost]
+        : [inputs.leadFreeLeast, inputs.leadFreeMost]
+    const ofFamily: ProcessWindow =
+      process === 'selective'
+        ? { least: boundBy(least), unit: '°C' }
+        : { least: boundBy(least), most: boundBy(most), unit: '°C' }
+    const sources = [sourceOf(tolerance), sourceOf(least), sourceOf(most)]
+    const { verdict, margin } = marginIn(ofFamily, target)
+    if (verdict === 'fails' && margin)
+      return {
+        verdict,
+        found: `The specified bath temperature of ${formatQuantity(target, '°C')} lies outside what a ${family} bath is run at.`,
+        limit: windowInWords(ofFamily),
+        margin,
+        working: [],
+        sources,
+        remedy: {
+          says: `Specify ${formatQuantity(margin.limit, '°C')}, the nearest inside.`,
+          parameter: bathTemperatureTarget.key,
+          value: margin.limit,
+        },
+        cautions: HOT_SOLDER_CAUTIONS,
+      }
+    const around = windowAround(target, tolerance.value, '°C', tolerance.document)
+    const window = bothWindows(ofFamily, around)
+    return {
+      ...judgeLoggedWindow({
+        what: 'Solder bath temperature',
+        series: logs.map((log) => columnSeries(log, characteristic.charted)),
+        window,
+        answers,
+        instruments: { instruments, calibrations: inputs.calibrations },
+        mend: (newest) =>
+          `Bring the bath ${newest < target ? 'up' : 'down'} to ${formatQuantity(target, '°C')}, let it settle and measure again.`,
+        recordIn: 'a log of solder bath temperature',
+      }),
+      working: [
+        {
+          label: 'Window',
+          formula: 'target ± tolerance, within what the alloy family is run at',
+          numbers: `${target} ± ${tolerance.value} °C; ${windowInWords(ofFamily)}`,
+          result: `${window.least ? formatQuantity(window.least.value, '°C') : '−∞'} to ${window.most ? formatQuantity(window.most.value, '°C') : '∞'}`,
+        },
+      ],
+      sources,
+      notes: [
+        'Old documents print bath temperatures in °F and °C that do not agree; the °C values are used here.',
+      ],
+      cautions: HOT_SOLDER_CAUTIONS,
+    }
+  },
+})

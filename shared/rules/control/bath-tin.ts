@@ -1,0 +1,45 @@
+import { BATH_CONSTITUENTS } from '@/shared/materials/bath-constituents'
+import { exchangeMassKg } from '@/shared/physics/bath-exchange'
+import type { Ruling } from '@/shared/plan/requirement'
+import { formatNumber, formatQuantity } from '@/shared/quantity/format'
+import { columnSeries } from '@/shared/records/log-series'
+import type { Log } from '@/shared/records/log'
+import type { Part } from '@/shared/rules/finding'
+import { windowAround } from './logged-window'
+
+/** The newest tin content of a bath against its nominal; undefined when it was never analysed. */
+export function tinPart(
+  log: Log,
+  alloy: keyof typeof BATH_CONSTITUENTS,
+  tolerance: Ruling,
+  bathKg: number | undefined,
+): Part | undefined {
+  const { values, instants } = columnSeries(log, 'tinPct')
+  const newest = values[values.length - 1]
+  if (newest === undefined || instants.length === 0) return undefined
+  const { tinPct } = BATH_CONSTITUENTS[alloy]
+  const window = windowAround(tinPct, tolerance.value, '%', tolerance.document)
+  const low = newest < (window.least?.value ?? -Infinity)
+  const outside = low || newest > (window.most?.value ?? Infinity)
+  const guardBand = tolerance.value / 10
+  const room = tolerance.value - Math.abs(newest - tinPct)
+  return {
+    subject: `Log ${log.code}, tin`,
+    verdict: outside ? 'fails' : room < guardBand ? 'marginal' : 'meets',
+    found: `${formatQuantity(newest, '%')} against a nominal of ${formatQuantity(tinPct, '%')} ± ${formatQuantity(tolerance.value, '%')}.`,
+    margin: {
+      found: newest,
+      limit: low || newest < tinPct ? window.least!.value : window.most!.value,
+      unit: '%',
+      direction: newest < tinPct ? 'at least' : 'at most',
+      guardBand,
+    },
+    remedy: low ? { says: tinInWords(newest, tinPct, bathKg) } : undefined,
+  }
+}
+
+function tinInWords(foundPct: number, targetPct: number, bathKg: number | undefined): string {
+  const kg = exchangeMassKg({ bathKg: bathKg ?? 100, foundPct, targetPct, addedPct: 100 })
+  const amount = bathKg === undefined ? `${formatNumber(kg, 3)} % of the bath` : `${formatNumber(kg, 4)} kg`
+  return `Exchange ${amount} for pure tin to come back to ${formatQuantity(targetPct, '%')}; let it melt in slowly and analyse again.`
+}

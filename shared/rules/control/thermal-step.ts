@@ -1,0 +1,70 @@
+import { thermalStepChipMost, thermalStepMost } from '@/shared/plan/limits/control-wave'
+import { bathTemperatureTarget } from '@/shared/plan/parameters/control-bath'
+import { chipCapacitorsInWave } from '@/shared/plan/parameters/control-wave'
+import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
+import { formatQuantity } from '@/shared/quantity/format'
+import { wavePreheat as characteristic } from '@/shared/records/characteristics/wave-preheat'
+import { seriesFrom, type LogSeries } from '@/shared/records/log-series'
+import type { Log } from '@/shared/records/log'
+import type { Judged } from '@/shared/rules/finding'
+import { notAsked } from '@/shared/rules/not-asked'
+import { logsOf } from '@/shared/rules/record-source'
+import { optional, rule } from '@/shared/rules/rule'
+import { sourceOf } from '@/shared/rules/ruling-source'
+import { boundBy, judgeLoggedWindow } from './logged-window'
+import { calibrations, instrumentsOnFile, signalAnswers } from './records-read'
+import { passesWave } from './soldering-baths'
+
+/** The step each board made into the wave, in K: by the bath as measured then, else as specified. */
+export const stepSeries = (log: Log, specifiedBathC: number | undefined): LogSeries =>
+  seriesFrom(log, (cell) => {
+    const uppersideC = cell('uppersideC')
+    const bathC = cell('bathC') ?? specifiedBathC
+    return uppersideC === undefined || bathC === undefined ? undefined : bathC - uppersideC
+  })
+
+export const thermalStepRule = rule({
+  id: 'thermal-step',
+  title: 'Step of temperature into the wave',
+  why: 'Ceramic parts crack when they go from a cool preheat into hot solder; the crack opens years later.',
+  stage: 'control',
+  version: 1,
+  reads: {
+    process: optional(solderingProcess),
+    bath: bathTemperatureTarget,
+    chips: optional(chipCapacitorsInWave),
+    most: thermalStepMost,
+    chipMost: thermalStepChipMost,
+    logs: logsOf(characteristic),
+    answers: signalAnswers,
+    instruments: instrumentsOnFile,
+    calibrations,
+  },
+  judge({ process, bath, chips, most, chipMost, logs, answers, instruments, ...rest }): Judged {
+    if (!passesWave(process)) return notAsked('No board passes over a wave in this programme.')
+    const ruling = chips === false || most.value < chipMost.value ? most : chipMost
+    return {
+      ...judgeLoggedWindow({
+        what: 'Step into the wave',
+        series: logs.map((log) => stepSeries(log, bath)),
+        window: { most: boundBy(ruling), unit: 'K' },
+        answers,
+        instruments: { instruments, calibrations: rest.calibrations },
+        mend: (step) =>
+          `Raise the preheat by ${formatQuantity(step - ruling.value, 'K')} or more, within its own window, or run the bath cooler.`,
+        recordIn: 'a log of preheat',
+      }),
+      working: [
+        {
+          label: 'Step',
+          formula: 'ΔT = T(bath) − T(upper side)',
+          numbers: `bath specified at ${bath} °C`,
+          result: 'see each log',
+        },
+      ],
+      sources: [sourceOf(ruling)],
+      notes:
+        chips === undefined ? ['Ceramic chip capacitors are taken to pass through the wave.'] : undefined,
+    }
+  },
+})

@@ -1,0 +1,116 @@
+import { contactLengthFor, conveyorSpeedFor, dwellS } from '@/shared/physics/wave-contact'
+import { waveDwellLeast, waveDwellMost, waveDwellTotalMost } from '@/shared/plan/limits/control-wave'
+import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
+import { formatNumber, formatQuantity } from '@/shared/quantity/format'
+import { waveContact as characteristic } from '@/shared/records/characteristics/wave-contact'
+import { cellAt, seriesFrom, type LogSeries } from '@/shared/records/log-series'
+import type { Log } from '@/shared/records/log'
+import type { Judged } from '@/shared/rules/finding'
+import { notAsked } from '@/shared/rules/not-asked'
+import { logsOf } from '@/shared/rules/record-source'
+import { optional, rule } from '@/shared/rules/rule'
+import { sourceOf } from '@/shared/rules/ruling-source'
+import { withFurtherParts } from './further-parts'
+import { boundBy, judgeLoggedWindow, judgeSeries, type ProcessWindow } from './logged-window'
+import { calibrations, instrumentsOnFile, signalAnswers } from './records-read'
+import { HOT_SOLDER_CAUTIONS, passesWave } from './soldering-baths'
+
+/** Dwell in the main wave at each reading, in seconds. */
+export const dwellSeries = (log: Log): LogSeries =>
+  seriesFrom(log, (cell) => dwellOf(cell('contactLengthMm'), cell('conveyorSpeedMPerMin')))
+
+/** Dwell in both waves together, for readings that hold the first wave too. */
+export const totalDwellSeries = (log: Log): LogSeries =>
+  seriesFrom(log, (cell) => {
+    const main = cell('contactLengthMm')
+    const first = cell('firstWaveLengthMm')
+    return main === undefined || first === undefined
+      ? undefined
+      : dwellOf(main + first, cell('conveyorSpeedMPerMin'))
+  })
+
+function dwellOf(lengthMm: number | undefined, speedMPerMin: number | undefined): number | undefined {
+  if (!(lengthMm !== undefined && lengthMm > 0) || !(speedMPerMin !== undefined && speedMPerMin > 0))
+    return undefined
+  return Number(dwellS(lengthMm, speedMPerMin).toPrecision(12))
+}
+
+export const waveDwellRule = rule({
+  id: 'wave-dwell',
+  title: 'Dwell in the wave',
+  why: 'A joint needs so many seconds in the wave to heat through, wet and fill; more of them dissolves copper and harms laminate and parts.',
+  stage: 'control',
+  version: 1,
+  reads: {
+    process: optional(solderingProcess),
+    least: waveDwellLeast,
+    most: waveDwellMost,
+    totalMost: waveDwellTotalMost,
+    logs: logsOf(characteristic),
+    answers: signalAnswers,
+    instruments: instrumentsOnFile,
+    calibrations,
+  },
+  judge({ process, least, most, totalMost, logs, answers, ...rest }): Judged {
+    if (!passesWave(process)) return notAsked('No board passes over a wave in this programme.')
+    const window: ProcessWindow = { least: boundBy(least), most: boundBy(most), unit: 's' }
+    const instruments = { instruments: rest.instruments, calibrations: rest.calibrations }
+    const series = logs.map(dwellSeries)
+    const judged = judgeLoggedWindow({
+      what: 'Dwell in the main wave',
+      series,
+      window,
+      answers,
+      instruments,
+      mend: (_, at) => settingsFor((least.value + most.value) / 2, at),
+      recordIn: 'a log of wave contact and speed',
+    })
+    const totals = logs
+      .map(totalDwellSeries)
+      .filter(({ values }) => values.length > 0)
+      .map((one) =>
+        judgeSeries(
+          one,
+          {
+            window: { most: boundBy(totalMost), unit: 's' },
+            answers,
+            instruments,
+            mend: () => 'Run faster, or shorten the contact of either wave.',
+          },
+          `Log ${one.log.code}, both waves`,
+        ),
+      )
+    return {
+      ...withFurtherParts(judged, 'Both waves together', totals),
+      working: series.flatMap((one) => workingOf(one)),
+      sources: [sourceOf(least), sourceOf(most), sourceOf(totalMost)],
+      notes: [
+        ...(judged.notes ?? []),
+        'The dwell judged is that of the main wave alone; both waves are held to their own limit.',
+      ],
+      cautions: HOT_SOLDER_CAUTIONS,
+    }
+  },
+})
+
+/** The conveyor speed at the contact measured, or the contact at that speed, that gives the dwell. */
+function settingsFor(wantedS: number, { log, rows }: LogSeries): string {
+  const row = rows[rows.length - 1]
+  const lengthMm = cellAt(log, 'contactLengthMm', row)
+  const speed = cellAt(log, 'conveyorSpeedMPerMin', row)
+  return `Run at ${formatNumber(conveyorSpeedFor(lengthMm, wantedS), 3)} m/min with this contact, or set a contact of ${formatNumber(contactLengthFor(speed, wantedS), 3)} mm at this speed: that gives ${formatQuantity(wantedS, 's')}.`
+}
+
+function workingOf({ log, rows, values }: LogSeries): Judged['working'] {
+  const newest = values[values.length - 1]
+  if (newest === undefined) return []
+  const row = rows[rows.length - 1]
+  return [
+    {
+      label: `Log ${log.code}: dwell in the main wave`,
+      formula: 't = L / v',
+      numbers: `${cellAt(log, 'contactLengthMm', row)} mm / ${cellAt(log, 'conveyorSpeedMPerMin', row)} m/min · 60/1000`,
+      result: formatQuantity(newest, 's'),
+    },
+  ]
+}

@@ -1,0 +1,89 @@
+import {
+  conveyorAngleLeast,
+  conveyorAngleMost,
+  immersionLeast,
+  immersionMost,
+} from '@/shared/plan/limits/control-wave'
+import { boardThickness } from '@/shared/plan/parameters/laminate'
+import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
+import { formatQuantity } from '@/shared/quantity/format'
+import { waveGeometry as characteristic } from '@/shared/records/characteristics/wave-geometry'
+import { columnSeries, seriesFrom, type LogSeries } from '@/shared/records/log-series'
+import type { Log } from '@/shared/records/log'
+import type { Judged } from '@/shared/rules/finding'
+import { notAsked } from '@/shared/rules/not-asked'
+import { logsOf } from '@/shared/rules/record-source'
+import { optional, rule } from '@/shared/rules/rule'
+import { sourceOf } from '@/shared/rules/ruling-source'
+import { withFurtherParts } from './further-parts'
+import { boundBy, judgeLoggedWindow, judgeSeries } from './logged-window'
+import { calibrations, instrumentsOnFile, signalAnswers } from './records-read'
+import { passesWave } from './soldering-baths'
+
+/** Immersion as a share of the board's thickness, in %. */
+export const immersionShareSeries = (log: Log, thicknessMm: number): LogSeries =>
+  seriesFrom(log, (cell) => {
+    const immersionMm = cell('immersionMm')
+    return immersionMm === undefined ? undefined : Number(((immersionMm / thicknessMm) * 100).toPrecision(12))
+  })
+
+export const waveGeometryRule = rule({
+  id: 'wave-geometry',
+  title: 'Immersion and conveyor angle',
+  why: 'Too shallow and joints are skipped; too deep and solder floods the upper side. The climb lets bridges peel off.',
+  stage: 'control',
+  version: 1,
+  reads: {
+    process: optional(solderingProcess),
+    thickness: boardThickness,
+    least: immersionLeast,
+    most: immersionMost,
+    angleLeast: conveyorAngleLeast,
+    angleMost: conveyorAngleMost,
+    logs: logsOf(characteristic),
+    answers: signalAnswers,
+    instruments: instrumentsOnFile,
+    calibrations,
+  },
+  judge({ process, thickness, least, most, angleLeast, angleMost, logs, answers, ...rest }): Judged {
+    if (!passesWave(process)) return notAsked('No board passes over a wave in this programme.')
+    const instruments = { instruments: rest.instruments, calibrations: rest.calibrations }
+    const inMm = (share: number): string => formatQuantity((share / 100) * thickness, 'mm', 3)
+    const judged = judgeLoggedWindow({
+      what: 'Immersion',
+      series: logs.map((log) => immersionShareSeries(log, thickness)),
+      window: { least: boundBy(least), most: boundBy(most), unit: '%' },
+      answers,
+      instruments,
+      mend: () => `Set the wave so that the board dips ${inMm(least.value)} to ${inMm(most.value)}.`,
+      recordIn: 'a log of wave immersion and conveyor angle',
+    })
+    const angles = logs
+      .map((log) => columnSeries(log, 'angleDeg'))
+      .filter(({ values }) => values.length > 0)
+      .map((one) =>
+        judgeSeries(
+          one,
+          {
+            window: { least: boundBy(angleLeast), most: boundBy(angleMost), unit: '°' },
+            answers,
+            instruments,
+            mend: () => `Set the conveyor to climb by ${angleLeast.value} to ${angleMost.value}°.`,
+          },
+          `Log ${one.log.code}, angle`,
+        ),
+      )
+    return {
+      ...withFurtherParts(judged, 'Conveyor angle', angles),
+      working: [
+        {
+          label: 'Immersion',
+          formula: 'share = depth / board thickness',
+          numbers: `board ${thickness} mm`,
+          result: `${inMm(least.value)} to ${inMm(most.value)}`,
+        },
+      ],
+      sources: [sourceOf(least), sourceOf(angleLeast)],
+    }
+  },
+})

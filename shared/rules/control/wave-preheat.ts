@@ -1,0 +1,87 @@
+import {
+  preheatLeadFreeLeast,
+  preheatLeadFreeMost,
+  preheatRiseMost,
+  preheatTinLeadLeast,
+  preheatTinLeadMost,
+} from '@/shared/plan/limits/control-wave'
+import { alloyFamily } from '@/shared/plan/parameters/programme'
+import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
+import { wavePreheat as characteristic } from '@/shared/records/characteristics/wave-preheat'
+import { columnSeries } from '@/shared/records/log-series'
+import type { Judged } from '@/shared/rules/finding'
+import { notAsked } from '@/shared/rules/not-asked'
+import { logsOf } from '@/shared/rules/record-source'
+import { optional, rule } from '@/shared/rules/rule'
+import { sourceOf } from '@/shared/rules/ruling-source'
+import { withFurtherParts } from './further-parts'
+import { boundBy, judgeLoggedWindow, judgeSeries } from './logged-window'
+import { calibrations, instrumentsOnFile, signalAnswers } from './records-read'
+import { HOT_SOLDER_CAUTIONS, passesWave } from './soldering-baths'
+
+export const wavePreheatRule = rule({
+  id: 'wave-preheat',
+  title: 'Preheat before the wave',
+  why: 'Preheat dries and wakes the flux and takes the shock out of the wave; too much burns the flux off before it is needed.',
+  stage: 'control',
+  version: 1,
+  reads: {
+    family: alloyFamily,
+    process: optional(solderingProcess),
+    tinLeadLeast: preheatTinLeadLeast,
+    tinLeadMost: preheatTinLeadMost,
+    leadFreeLeast: preheatLeadFreeLeast,
+    leadFreeMost: preheatLeadFreeMost,
+    riseMost: preheatRiseMost,
+    logs: logsOf(characteristic),
+    answers: signalAnswers,
+    instruments: instrumentsOnFile,
+    calibrations,
+  },
+  judge(inputs): Judged {
+    const { family, process, logs, answers, riseMost } = inputs
+    if (!passesWave(process)) return notAsked('No board passes over a wave in this programme.')
+    const [least, most] =
+      family === 'tin-lead'
+        ? [inputs.tinLeadLeast, inputs.tinLeadMost]
+        : [inputs.leadFreeLeast, inputs.leadFreeMost]
+    const instruments = { instruments: inputs.instruments, calibrations: inputs.calibrations }
+    const judged = judgeLoggedWindow({
+      what: 'Upper side entering the wave',
+      series: logs.map((log) => columnSeries(log, characteristic.charted)),
+      window: { least: boundBy(least), most: boundBy(most), unit: '°C' },
+      answers,
+      instruments,
+      mend: (newest) =>
+        newest < least.value
+          ? 'Raise the preheaters or run slower, and measure again with the board’s own mass.'
+          : 'Lower the preheaters or run faster, and measure again with the board’s own mass.',
+      recordIn: 'a log of preheat',
+    })
+    const rises = logs
+      .map((log) => columnSeries(log, 'steepestRiseKPerS'))
+      .filter(({ values }) => values.length > 0)
+      .map((one) =>
+        judgeSeries(
+          one,
+          {
+            window: { most: boundBy(riseMost), unit: 'K/s' },
+            answers,
+            instruments,
+            mend: () => 'Spread the heat over more of the preheat zone.',
+          },
+          `Log ${one.log.code}, steepest rise`,
+        ),
+      )
+    return {
+      ...withFurtherParts(judged, 'Steepest rise', rises),
+      working: [],
+      sources: [sourceOf(least), sourceOf(most), sourceOf(riseMost)],
+      notes: [
+        ...(judged.notes ?? []),
+        'The flux data sheet governs the window: state it as a requirement where it differs.',
+      ],
+      cautions: HOT_SOLDER_CAUTIONS,
+    }
+  },
+})
