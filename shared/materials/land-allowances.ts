@@ -9,8 +9,6 @@ export interface LandEdition {
   readonly over: 'largest hole' | 'smallest hole'
   /** Fabrication allowance on the diameter by producibility level, mm. */
   readonly allowanceMm: Readonly<Record<ProducibilityLevel, number>>
-  /** The document's own ring, mm; undefined where the annular-ring limit of the programme applies. */
-  readonly ringMm?: number
   readonly source: Source
 }
 
@@ -26,14 +24,13 @@ export const LAND_EDITIONS = {
     label: 'Larger lands, as IPC-7251 style libraries draw them',
     over: 'smallest hole',
     allowanceMm: { A: 0.6, B: 0.5, C: 0.4 },
-    ringMm: 0.05,
     source: published('IPC-7251 style land formula as in circulation: hole + 0.1 + 0.6/0.5/0.4 mm'),
   },
   'mil-std-275': {
     label: 'MIL-STD-275: largest hole + 0.86 mm',
     over: 'largest hole',
-    allowanceMm: { A: 0.864, B: 0.864, C: 0.864 },
-    ringMm: 0,
+    // 0.864 mm in all, less the two rings of 0.05 mm that are added apart
+    allowanceMm: { A: 0.764, B: 0.764, C: 0.764 },
     source: published('MIL-STD-275: terminal area at least 0.034 in over the largest hole (secondary copy)'),
   },
 } as const satisfies Record<string, LandEdition>

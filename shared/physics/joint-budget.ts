@@ -1,3 +1,5 @@
+import { jointDefectsPerMillionFromYield } from '@/shared/statistics/yield/joint-defects-and-board-yield'
+
 /**
  * What a reliability target leaves to each joint of a board. Joints are in
  * series: the board holds only while every joint holds.
@@ -51,19 +53,8 @@ export function allowedDefectsPerMillion(target: {
   /** The share of boards, between 0 and 1, that shall have no defective joint. */
   readonly defectFreeBoards: number
 }): number {
-  requireJoints(target.joints)
   requireProbability(target.defectFreeBoards, 'The share of defect-free boards')
-  // −expm1 keeps the digits that 1 − Y^(1/n) would lose for thousands of joints.
-  return -Math.expm1(Math.log(target.defectFreeBoards) / target.joints) * 1e6
-}
-
-/** The share of boards without a defective joint at a defect level in parts per million: (1 − p)ⁿ. */
-export function defectFreeBoardsAt(joints: number, defectsPerMillion: number): number {
-  requireJoints(joints)
-  if (!(defectsPerMillion >= 0 && defectsPerMillion <= 1e6)) {
-    throw new RangeError('Defects per million lie between 0 and 1 000 000.')
-  }
-  return Math.exp(joints * Math.log1p(-defectsPerMillion / 1e6))
+  return jointDefectsPerMillionFromYield(target.defectFreeBoards, target.joints)
 }
 
 function requireJoints(joints: number): void {

@@ -5,7 +5,7 @@ interface LandQuestion {
   readonly hole: { readonly leastMm: number; readonly mostMm: number }
   readonly level: ProducibilityLevel
   readonly edition: LandEdition
-  /** The ring that must remain, where the edition does not bring its own. */
+  /** The ring that must remain. */
   readonly ringMm: number
 }
 
@@ -16,8 +16,7 @@ const base = ({ hole, level, edition }: Omit<LandQuestion, 'ringMm'>): number =>
  * The smallest land for a hole: hole + 2 · ring + fabrication allowance.
  * Units: mm, diameters. Source: IPC-2221B, section 9.1.1, or the edition named.
  */
-export const leastLandMm = (question: LandQuestion): number =>
-  base(question) + 2 * (question.edition.ringMm ?? question.ringMm)
+export const leastLandMm = (question: LandQuestion): number => base(question) + 2 * question.ringMm
 
 /** The ring left by a land when the whole fabrication allowance is used up; negative when it breaks out. */
 export const remainingRingMm = (landMm: number, question: Omit<LandQuestion, 'ringMm'>): number =>

@@ -1,0 +1,131 @@
+import {
+  BREAKOUT_BY_CLASS,
+  CURRENT_LAND_EDITIONS,
+  LAND_EDITIONS,
+  type LandEditionKey,
+} from '@/shared/materials/land-allowances'
+import type { ProducibilityLevel } from '@/shared/materials/hole-allowances'
+import { leastLandMm, remainingRingMm } from '@/shared/physics/land'
+import { ringExternalLeast, ringUnsupportedLeast } from '@/shared/plan/limits/lead-holes'
+import {
+  holeWall,
+  landEdition,
+  leadHoles,
+  producibilityLevel,
+  type LeadHole,
+} from '@/shared/plan/parameters/lead-holes'
+import { productClass } from '@/shared/plan/parameters/programme'
+import type { Ruling } from '@/shared/plan/requirement'
+import { formatQuantity } from '@/shared/quantity/format'
+import type { Part, WorkingLine } from '@/shared/rules/finding'
+import { decidingPart, judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts'
+import { roundedUp, type CellRemedy } from '@/shared/rules/remedy'
+import { optional, rule } from '@/shared/rules/rule'
+import { holeOf } from './joint-row'
+
+/** A ring that is left by less than this is marginal: about what a drill wanders more on a bad day. */
+const GUARD_MM = 0.02
+const LAND_STEP_MM = 0.05
+
+interface Terms {
+  readonly wallUm: number
+  readonly level: ProducibilityLevel
+  readonly editions: readonly LandEditionKey[]
+  readonly supported: Ruling
+  readonly unsupported: Ruling
+}
+
+export const annularRing = rule({
+  id: 'annular-ring',
+  title: 'Land and annular ring',
+  why: 'The fillet stands on the ring of copper that the drill leaves. Too small a land breaks out of the hole, lifts when reworked and gives the solder nothing to wet.',
+  stage: 'specification',
+  version: 1,
+  reads: {
+    holes: leadHoles,
+    wall: holeWall,
+    level: producibilityLevel,
+    edition: optional(landEdition),
+    supported: ringExternalLeast,
+    unsupported: ringUnsupportedLeast,
+    productClass,
+  },
+  judge({ holes, wall, edition, productClass: grade, ...rest }) {
+    const terms: Terms = { ...rest, wallUm: wall, editions: edition ? [edition] : CURRENT_LAND_EDITIONS }
+    const parts = holes.map((row, index) =>
+      partOrContradiction(row.component, () => judgeRow(row, index, terms)),
+    )
+    const deciding = decidingPart(parts)
+    const row = deciding && holes[parts.indexOf(deciding)]
+    return judgedByParts({
+      parts,
+      noun: 'kinds of land',
+      limit: `A ring of at least ${formatQuantity(terms.supported.value, 'mm')} (${terms.supported.document}), unplated ${formatQuantity(terms.unsupported.value, 'mm')}, after the fabrication allowance of level ${terms.level}`,
+      working: row && deciding.margin ? workingOf(row, terms) : [],
+      sources: [...terms.editions.map((key) => LAND_EDITIONS[key].source), BREAKOUT_BY_CLASS[grade].source],
+      notes: [
+        edition
+          ? `Land by ${LAND_EDITIONS[edition].label}.`
+          : `No edition is chosen: the strictest of ${CURRENT_LAND_EDITIONS.map((key) => LAND_EDITIONS[key].label).join(' and ')} applies.`,
+        `A delivered board of class ${grade} may show ${BREAKOUT_BY_CLASS[grade].allowed}; the design allows none.`,
+      ],
+    })
+  },
+})
+
+/** The edition that leaves the least ring. */
+function binding(row: LeadHole, { editions, level, wallUm }: Terms) {
+  const hole = holeOf(row, wallUm)
+  return editions
+    .map((key) => {
+      const edition = LAND_EDITIONS[key]
+      return { hole, edition, remainingMm: remainingRingMm(row.landMm, { hole, level, edition }) }
+    })
+    .reduce((least, other) => (other.remainingMm < least.remainingMm ? other : least))
+}
+
+const ringFor = (row: LeadHole, { supported, unsupported }: Terms): number =>
+  row.plated ? supported.value : unsupported.value
+
+function judgeRow(row: LeadHole, index: number, terms: Terms): Part {
+  const { hole, edition, remainingMm } = binding(row, terms)
+  const found = Number(remainingMm.toFixed(7))
+  const ringMm = ringFor(row, terms)
+  const part = partOn({
+    subject: row.component,
+    found: `land ${formatQuantity(row.landMm, 'mm')} leaves a ring of ${formatQuantity(found, 'mm')}`,
+    margin: { found, limit: ringMm, unit: 'mm', direction: 'at least', guardBand: GUARD_MM },
+  })
+  if (part.verdict === 'meets') return part
+  const value = roundedUp(
+    leastLandMm({ hole, level: terms.level, edition, ringMm: ringMm + GUARD_MM }),
+    LAND_STEP_MM,
+  )
+  const remedy: CellRemedy = {
+    says: `${row.component}: make the land ${formatQuantity(value, 'mm')}.`,
+    cell: { parameter: leadHoles.key, row: index, column: 'landMm', value },
+  }
+  return { ...part, remedy }
+}
+
+function workingOf(row: LeadHole, terms: Terms): WorkingLine[] {
+  const { hole, edition, remainingMm } = binding(row, terms)
+  const base = edition.over === 'largest hole' ? hole.mostMm : hole.leastMm
+  const allowance = edition.allowanceMm[terms.level]
+  const ringMm = ringFor(row, terms)
+  const mm = (value: number): string => formatQuantity(Number(value.toFixed(7)), 'mm')
+  return [
+    {
+      label: `Ring left at ${row.component}`,
+      formula: `(land − ${edition.over} − allowance)/2`,
+      numbers: `(${mm(row.landMm)} − ${mm(base)} − ${mm(allowance)})/2`,
+      result: mm(remainingMm),
+    },
+    {
+      label: 'Least land',
+      formula: `${edition.over} + 2 · ring + allowance`,
+      numbers: `${mm(base)} + 2 · ${mm(ringMm)} + ${mm(allowance)}`,
+      result: mm(leastLandMm({ hole, level: terms.level, edition, ringMm })),
+    },
+  ]
+}

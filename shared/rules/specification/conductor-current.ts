@@ -1,0 +1,134 @@
+import { IPC_2152_RISE, IPC_2221_CURRENT } from '@/shared/materials/conductor-current-laws'
+import {
+  currentByIpc2152,
+  currentByIpc2221,
+  riseByIpc2152,
+  riseByIpc2221,
+  widthByIpc2152,
+  widthByIpc2221,
+} from '@/shared/physics/conductor-current'
+import { conductorRiseMost } from '@/shared/plan/limits/conductors'
+import { conductorMethod, conductors, type ConductorRow } from '@/shared/plan/parameters/conductors'
+import type { ValueOf } from '@/shared/plan/parameter'
+import { formatQuantity } from '@/shared/quantity/format'
+import type { Part, WorkingLine } from '@/shared/rules/finding'
+import { decidingPart, judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts'
+import { roundedUp, type CellRemedy } from '@/shared/rules/remedy'
+import { optional, rule } from '@/shared/rules/rule'
+
+type Method = ValueOf<typeof conductorMethod>
+
+/** Within a tenth of the allowed rise is marginal: the fits are no better than that. */
+const GUARD_SHARE = 0.1
+const WIDTH_STEP_MM = 0.05
+const MM_PER_MIL = 0.0254
+
+const LAWS = {
+  'ipc-2221': { label: 'IPC-2221', rise: riseByIpc2221, current: currentByIpc2221, width: widthByIpc2221 },
+  'ipc-2152': { label: 'IPC-2152', rise: riseByIpc2152, current: currentByIpc2152, width: widthByIpc2152 },
+} as const
+
+export const conductorCurrent = rule({
+  id: 'conductor-current',
+  title: 'Conductor width for its current',
+  why: 'A conductor that runs hot ages the laminate and the joints at its ends and starves the next solder joint of strength.',
+  stage: 'specification',
+  version: 1,
+  reads: { conductors, rise: conductorRiseMost, method: optional(conductorMethod) },
+  judge({ conductors: rows, rise, method }) {
+    const methods: readonly Method[] = method ? [method] : ['ipc-2221', 'ipc-2152']
+    const parts = rows.map((row, index) =>
+      partOrContradiction(row.net, () => judgeRow(row, index, rise.value, methods)),
+    )
+    const deciding = decidingPart(parts)
+    const row = deciding && rows[parts.indexOf(deciding)]
+    return judgedByParts({
+      parts,
+      noun: 'conductors',
+      limit: `At most ${formatQuantity(rise.value, 'K')} over the board (${rise.document})`,
+      working: row ? workingOf(row, rise.value) : [],
+      sources: [IPC_2221_CURRENT.source, IPC_2152_RISE.source],
+      notes: [
+        method
+          ? `Judged by ${LAWS[method].label}; the other fit is shown beside it.`
+          : 'No method is chosen: the fit that gives the greater rise decides.',
+        'IPC-2221 halves the current of internal conductors by decree; measured ones run about as warm as external ones.',
+        'Both fits are for one conductor in still air. Add the currents and sections of conductors that run close together, and look at the narrowest place.',
+        ...outsideChart(rows),
+      ],
+    })
+  },
+})
+
+/** The method that gives the greatest rise at the current. */
+const hottest = (row: ConductorRow, methods: readonly Method[]): Method =>
+  methods.reduce((worst, method) =>
+    LAWS[method].rise(row, row.currentA) > LAWS[worst].rise(row, row.currentA) ? method : worst,
+  )
+
+function judgeRow(row: ConductorRow, index: number, riseK: number, methods: readonly Method[]): Part {
+  const method = hottest(row, methods)
+  const says = (key: Method): string =>
+    `${formatQuantity(LAWS[key].rise(row, row.currentA), 'K', 3)} by ${LAWS[key].label} (carries ${formatQuantity(LAWS[key].current(row, riseK), 'A', 3)})`
+  const part = partOn({
+    subject: row.net,
+    found: `${formatQuantity(row.currentA, 'A')} in ${formatQuantity(row.widthMm, 'mm')} warm it by ${says('ipc-2221')}, ${says('ipc-2152')}`,
+    margin: {
+      found: LAWS[method].rise(row, row.currentA),
+      limit: riseK,
+      unit: 'K',
+      direction: 'at most',
+      guardBand: GUARD_SHARE * riseK,
+    },
+  })
+  if (part.verdict === 'meets') return part
+  const aimK = riseK * (1 - GUARD_SHARE)
+  const value = roundedUp(
+    Math.max(...methods.map((key) => LAWS[key].width(row, row.currentA, aimK))),
+    WIDTH_STEP_MM,
+  )
+  const remedy: CellRemedy = {
+    says: `${row.net}: widen the conductor to ${formatQuantity(value, 'mm')}.`,
+    cell: { parameter: conductors.key, row: index, column: 'widthMm', value },
+  }
+  return { ...part, remedy }
+}
+
+function workingOf(row: ConductorRow, riseK: number): WorkingLine[] {
+  const widthMil = row.widthMm / MM_PER_MIL
+  const thickMil = row.copperUm / 25.4
+  const section = `A = ${formatQuantity(widthMil, '1')} mil · ${formatQuantity(thickMil, '1')} mil = ${formatQuantity(widthMil * thickMil, '1')} mil²`
+  const k = IPC_2221_CURRENT.factor[row.layer]
+  return [
+    {
+      label: `Current of ${row.net} by IPC-2221`,
+      formula: 'I = k · ΔT^0.44 · A^0.725, ΔT in K, A in square mils',
+      numbers: `k = ${k}, ΔT = ${formatQuantity(riseK, 'K')}, ${section}`,
+      result: formatQuantity(currentByIpc2221(row, riseK), 'A'),
+    },
+    {
+      label: 'Rise by IPC-2221',
+      formula: 'ΔT = (I/(k · A^0.725))^(1/0.44)',
+      numbers: `I = ${formatQuantity(row.currentA, 'A')}`,
+      result: formatQuantity(riseByIpc2221(row, row.currentA), 'K'),
+    },
+    {
+      label: 'Rise by IPC-2152',
+      formula: 'ΔT = K · I^a · W^b · T^c, W and T in mils; constants by layer and weight of copper',
+      numbers: `I = ${formatQuantity(row.currentA, 'A')}, W = ${formatQuantity(widthMil, '1')}, T = ${formatQuantity(thickMil, '1')}`,
+      result: formatQuantity(riseByIpc2152(row, row.currentA), 'K'),
+    },
+  ]
+}
+
+function outsideChart(rows: readonly ConductorRow[]): string[] {
+  const outside = rows.filter(
+    (row) =>
+      row.currentA > IPC_2221_CURRENT.mostCurrentA[row.layer] ||
+      row.widthMm > IPC_2221_CURRENT.mostWidthMil * MM_PER_MIL,
+  )
+  if (outside.length === 0) return []
+  return [
+    `Outside the chart that IPC-2221 was fitted to (35 A, 17.5 A internal, 400 mil): ${outside.map((row) => row.net).join(', ')}. Have these measured.`,
+  ]
+}

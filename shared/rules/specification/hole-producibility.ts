@@ -1,0 +1,115 @@
+import { HOLE_ALLOWANCES } from '@/shared/materials/hole-allowances'
+import { holeWindow } from '@/shared/physics/hole-window'
+import {
+  drillSeries,
+  holeWall,
+  leadHoles,
+  producibilityLevel,
+  type LeadHole,
+} from '@/shared/plan/parameters/lead-holes'
+import type { ValueOf } from '@/shared/plan/parameter'
+import { formatQuantity } from '@/shared/quantity/format'
+import { verdictOn, type Part, type WorkingLine } from '@/shared/rules/finding'
+import { decidingPart, judgedByParts, partOrContradiction, tightest } from '@/shared/rules/parts'
+import { optional, rule } from '@/shared/rules/rule'
+import { proposeHole, type ProposalTerms } from './hole-proposal'
+import { holeOf, leadOf } from './joint-row'
+
+type Level = ValueOf<typeof producibilityLevel>
+
+/** Closer to an end of the window than this is marginal, mm of diameter. */
+const GUARD_MM = 0.02
+
+export const holeProducibility = rule({
+  id: 'hole-producibility',
+  title: 'Hole for its lead, by producibility level',
+  why: 'The level says how closely a hole must follow its lead for leads to be inserted and the hole to fill without special care.',
+  stage: 'specification',
+  version: 1,
+  reads: {
+    holes: leadHoles,
+    wall: holeWall,
+    level: producibilityLevel,
+    series: optional(drillSeries),
+  },
+  judge({ holes, wall, level, series }) {
+    const allowance = HOLE_ALLOWANCES[level]
+    const limit = `Level ${level}: least hole at least ${formatQuantity(allowance.leastOverMostMm, 'mm')} over the largest lead, largest hole at most ${formatQuantity(allowance.mostOverLeastMm, 'mm')} over the least lead (${allowance.source.cite})`
+    const plated = holes.filter((row) => row.plated)
+    if (plated.length === 0) {
+      return {
+        verdict: 'meets',
+        found: 'No hole is plated; the levels speak of plated holes.',
+        limit,
+        working: [],
+        sources: [allowance.source],
+      }
+    }
+    const parts = plated.map((row) =>
+      partOrContradiction(row.component, () =>
+        judgeRow(row, level, { index: holes.indexOf(row), wallUm: wall, series }),
+      ),
+    )
+    const deciding = decidingPart(parts)
+    const row = deciding && plated[parts.indexOf(deciding)]
+    return judgedByParts({
+      parts,
+      noun: 'kinds of hole',
+      limit,
+      working: row && deciding.margin ? workingOf(row, wall, level) : [],
+      sources: [allowance.source],
+    })
+  },
+})
+
+function judgeRow(row: LeadHole, level: Level, proposal: ProposalTerms): Part {
+  const hole = holeOf(row, proposal.wallUm)
+  const lead = leadOf(row)
+  const { leastMm, mostMm, feasible } = holeWindow(lead, level)
+  const [holeLeast, holeMost] = [clean(hole.leastMm), clean(hole.mostMm)]
+  const margin = tightest(
+    { found: holeLeast, limit: clean(leastMm), unit: 'mm', direction: 'at least', guardBand: GUARD_MM },
+    { found: holeMost, limit: clean(mostMm), unit: 'mm', direction: 'at most', guardBand: GUARD_MM },
+  )
+  const window = feasible
+    ? `the window is ${formatQuantity(leastMm, '1')} to ${formatQuantity(mostMm, 'mm')}`
+    : `no hole suits: the least would be ${formatQuantity(leastMm, 'mm')} and the most ${formatQuantity(mostMm, 'mm')}`
+  const verdict = feasible ? verdictOn(margin) : 'fails'
+  const found = `hole ${formatQuantity(holeLeast, '1')} to ${formatQuantity(holeMost, 'mm')} finished; ${window}`
+  const part: Part = { subject: row.component, verdict, found, margin }
+  if (verdict === 'meets') return part
+  return {
+    ...part,
+    remedy: proposeHole({ ...proposal, row, hole, lead, leastMm, mostMm, guardMm: GUARD_MM }),
+  }
+}
+
+const clean = (mm: number): number => Number(mm.toFixed(7))
+
+function workingOf(row: LeadHole, wallUm: number, level: Level): WorkingLine[] {
+  const { leastOverMostMm, mostOverLeastMm } = HOLE_ALLOWANCES[level]
+  const hole = holeOf(row, wallUm)
+  const lead = leadOf(row)
+  const { leastMm, mostMm } = holeWindow(lead, level)
+  const mm = (value: number): string => formatQuantity(clean(value), 'mm')
+  return [
+    {
+      label: `Finished hole of ${row.component}`,
+      formula: 'nominal ± tolerance',
+      numbers: `${mm(hole.nominalMm)} ± ${mm(hole.toleranceMm)}`,
+      result: `${mm(hole.leastMm)} to ${mm(hole.mostMm)}`,
+    },
+    {
+      label: 'Least hole',
+      formula: 'largest lead + allowance',
+      numbers: `${mm(lead.mostMm)} + ${mm(leastOverMostMm)}`,
+      result: mm(leastMm),
+    },
+    {
+      label: 'Most hole',
+      formula: 'least lead + allowance',
+      numbers: `${mm(lead.leastMm)} + ${mm(mostOverLeastMm)}`,
+      result: mm(mostMm),
+    },
+  ]
+}

@@ -1,0 +1,54 @@
+import { describe, expect, test } from 'vitest'
+import {
+  drillSeries,
+  holeWall,
+  leadHoles,
+  producibilityLevel,
+  type LeadHole,
+} from '@/shared/plan/parameters/lead-holes'
+import { holeProducibility } from '@/shared/rules/specification/hole-producibility'
+import { afterCellRemedy } from '../cell-remedy'
+import { factsWith, findingOf, set } from '../facts-builder'
+import { leadHole } from './lead-hole-rows'
+
+const board = (rows: readonly LeadHole[], level: 'A' | 'B' | 'C' = 'B') => ({
+  values: [
+    set(leadHoles, rows),
+    set(holeWall, 25),
+    set(producibilityLevel, level),
+    set(drillSeries, 'metric-0.05'),
+  ],
+})
+
+describe('hole by producibility level', () => {
+  // IPC-2222B, level B, lead 0.9 to 1.1 mm: hole 1.3 to 1.6 mm.
+  const lead = { leadMm: 1, leadToleranceMm: 0.1 }
+  test.each([
+    [1.45, 0.05, 'meets'],
+    [1.45, 0.15, 'marginal'],
+    [1.4, 0.11, 'fails'],
+    [1.5, 0.11, 'fails'],
+  ] as const)('a hole of %s ± %s over 0.9 to 1.1 mm %s', (holeMm, holeToleranceMm, verdict) => {
+    const rows = [leadHole({ ...lead, holeMm, holeToleranceMm })]
+    expect(findingOf(holeProducibility, board(rows)).verdict).toBe(verdict)
+  })
+  test('the remedy puts the hole into the window', () => {
+    const rows = [leadHole({ ...lead, holeMm: 1.2 })]
+    expect(afterCellRemedy(holeProducibility, factsWith(board(rows))).verdict).toBe('meets')
+  })
+  // Lead 0.4 to 1.0 mm at level B: least 1.2, most 1.1.
+  test('an empty window fails whatever the hole, and says so', () => {
+    const rows = [leadHole({ leadMm: 0.7, leadToleranceMm: 0.3, holeMm: 1.15, holeToleranceMm: 0 })]
+    const finding = findingOf(holeProducibility, board(rows))
+    expect(finding.verdict).toBe('fails')
+    expect(finding.found).toContain('no hole suits')
+    expect(finding.remedy?.says).toContain('ask for a closer lead')
+  })
+  test('levels speak of plated holes only', () => {
+    expect(findingOf(holeProducibility, board([leadHole({ plated: false })])).verdict).toBe('meets')
+  })
+  test('a remedy finds its row behind unplated ones', () => {
+    const rows = [leadHole({ plated: false }), leadHole({ component: 'T1', holeMm: 0.9 })]
+    expect(afterCellRemedy(holeProducibility, factsWith(board(rows))).verdict).toBe('meets')
+  })
+})
