@@ -1,7 +1,9 @@
+import { published } from '@/shared/materials/source'
 import type { RunRule } from './rule'
 
-const source =
-  'L. S. Nelson, The Shewhart control chart: tests for special causes, Journal of Quality Technology 16 (1984)'
+const source = published(
+  'L. S. Nelson, The Shewhart control chart: tests for special causes, Journal of Quality Technology 16 (1984), as statistics texts restate it',
+)
 
 /**
  * The eight tests. Definitions read in statistics texts that restate the paper.
@@ -16,55 +18,47 @@ export const NELSON_1984 = [
     says: 'a point beyond the control limits',
     pattern: { shape: 'beyond-limits' },
     source,
-    how: 'read',
   },
   {
     id: 'nelson-2',
     says: 'nine points in a row on one side of the centre',
     pattern: { shape: 'one-side', inARow: 9 },
     source,
-    how: 'read',
   },
   {
     id: 'nelson-3',
     says: 'six points in a row steadily rising or falling',
     pattern: { shape: 'trend', inARow: 6 },
     source,
-    how: 'read',
   },
   {
     id: 'nelson-4',
     says: 'fourteen points in a row up and down by turns',
     pattern: { shape: 'alternating', inARow: 14 },
     source,
-    how: 'read',
   },
   {
     id: 'nelson-5',
     says: 'two of three points beyond two sigma on one side',
     pattern: { shape: 'beyond-zone', sigmas: 2, count: 2, of: 3 },
     source,
-    how: 'read',
   },
   {
     id: 'nelson-6',
     says: 'four of five points beyond one sigma on one side',
     pattern: { shape: 'beyond-zone', sigmas: 1, count: 4, of: 5 },
     source,
-    how: 'read',
   },
   {
     id: 'nelson-7',
     says: 'fifteen points in a row within one sigma of the centre',
     pattern: { shape: 'inside-zone', sigmas: 1, inARow: 15 },
     source,
-    how: 'read',
   },
   {
     id: 'nelson-8',
     says: 'eight points in a row with none within one sigma of the centre',
     pattern: { shape: 'outside-zone', sigmas: 1, inARow: 8 },
     source,
-    how: 'read',
   },
 ] as const satisfies readonly RunRule[]

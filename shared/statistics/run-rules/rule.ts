@@ -1,3 +1,4 @@
+import type { Source } from '@/shared/plan/requirement'
 import type { PointBehaviour } from '@/shared/statistics/charts/chart'
 
 /** What a rule looks for among successive points. Zones are counted in sigmas from the centre. */
@@ -22,8 +23,7 @@ export type RunRule = {
   /** In words, as a screen shows it. */
   says: string
   pattern: Pattern
-  source: string
-  how: 'read' | 'memory'
+  source: Source
 }
 
 /**

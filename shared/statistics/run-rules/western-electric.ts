@@ -1,7 +1,9 @@
+import { published } from '@/shared/materials/source'
 import type { RunRule } from './rule'
 
-const source =
-  'Western Electric, Statistical Quality Control Handbook, 1956; restated in NIST/SEMATECH e-Handbook 6.3.2'
+const source = published(
+  'Western Electric, Statistical Quality Control Handbook, 1956, as restated in NIST/SEMATECH e-Handbook 6.3.2',
+)
 
 /** The four zone rules. Definitions read in summaries of the handbook, not on its page. */
 export const WESTERN_ELECTRIC_1956 = [
@@ -10,27 +12,23 @@ export const WESTERN_ELECTRIC_1956 = [
     says: 'a point beyond the control limits',
     pattern: { shape: 'beyond-limits' },
     source,
-    how: 'read',
   },
   {
     id: 'western-electric-2',
     says: 'two of three points beyond two sigma on one side',
     pattern: { shape: 'beyond-zone', sigmas: 2, count: 2, of: 3 },
     source,
-    how: 'read',
   },
   {
     id: 'western-electric-3',
     says: 'four of five points beyond one sigma on one side',
     pattern: { shape: 'beyond-zone', sigmas: 1, count: 4, of: 5 },
     source,
-    how: 'read',
   },
   {
     id: 'western-electric-4',
     says: 'eight points in a row on one side of the centre',
     pattern: { shape: 'one-side', inARow: 8 },
     source,
-    how: 'read',
   },
 ] as const satisfies readonly RunRule[]

@@ -1,0 +1,18 @@
+import { requireReadings } from '@/shared/statistics/reading-checks'
+
+/** Mean times between failures of a system under improvement, in the unit of the failure times. */
+export interface GrowthState {
+  /** Over all the time so far. */
+  readonly cumulativeMeanTime: number
+  /** At the end of the time so far, if improvement stopped. */
+  readonly currentMeanTime: number
+}
+
+/** Failure times of one system (or of all together), summed up, rising and above zero. */
+export function requireFailureTimes(times: readonly number[], least: number): void {
+  requireReadings(times, 'failure times', least)
+  times.forEach((time, index) => {
+    if (!(time > (times[index - 1] ?? 0)))
+      throw new RangeError(`Failure times must rise from above zero; number ${index + 1} is ${time}.`)
+  })
+}
