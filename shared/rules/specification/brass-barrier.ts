@@ -1,0 +1,80 @@
+import { LEAD_BARRIERS, LEAD_BASES, LEAD_COATINGS } from '@/shared/materials/lead-finishes'
+import { published } from '@/shared/materials/source'
+import { brassBarrierLeast } from '@/shared/plan/limits/finishes'
+import { leadFinishes, type LeadFinish } from '@/shared/plan/parameters/finishes'
+import type { Ruling } from '@/shared/plan/requirement'
+import { formatQuantity } from '@/shared/quantity/format'
+import type { Part } from '@/shared/rules/finding'
+import { judgedByParts, partOn } from '@/shared/rules/parts'
+import type { CellRemedy } from '@/shared/rules/remedy'
+import { rule } from '@/shared/rules/rule'
+
+/** What is ordered may equal the limit: the lot's own thickness is judged when it comes. */
+const GUARD_UM = 0
+
+export const brassBarrier = rule({
+  id: 'brass-barrier',
+  title: 'Barrier between brass and tin',
+  why: 'Zinc from brass comes through tin, oxidises on its surface and stops the wetting within weeks; copper or nickel between them keeps it back.',
+  stage: 'specification',
+  version: 1,
+  reads: { finishes: leadFinishes, least: brassBarrierLeast },
+  judge({ finishes, least }) {
+    const limit = `At least ${formatQuantity(least.value, 'µm')} of copper or nickel under the coating of brass (${least.document})`
+    const sources = [
+      least.limit.byDefault.from,
+      published('ASTM B545: undercoat on alloys with more than 5 % zinc (secondary copy)'),
+    ]
+    const parts = finishes.flatMap((row, index) =>
+      LEAD_BASES[row.base].zinc ? [judgeRow(row, index, least)] : [],
+    )
+    if (parts.length === 0)
+      return { verdict: 'meets', found: 'No lead is brass.', limit, working: [], sources }
+    return judgedByParts({
+      parts,
+      noun: 'brass leads',
+      limit,
+      working: [{ label: 'Barrier asked', result: formatQuantity(least.value, 'µm') }],
+      sources,
+      notes: ['Copper keeps zinc back but not the growth of copper-tin compound; nickel slows both.'],
+    })
+  },
+})
+
+function judgeRow(row: LeadFinish, index: number, least: Ruling): Part {
+  const coating = LEAD_COATINGS[row.coating].label
+  if (row.barrier === 'none') {
+    return {
+      subject: row.component,
+      verdict: 'fails',
+      found: `${coating} straight on brass`,
+      remedy: {
+        says: `${row.component}: order at least ${formatQuantity(least.value, 'µm')} of copper or nickel under the coating.`,
+      },
+    }
+  }
+  if (row.barrierUm === undefined) {
+    return {
+      subject: row.component,
+      verdict: 'undetermined',
+      found: `the thickness of the ${LEAD_BARRIERS[row.barrier].label.toLowerCase()} under the coating is missing`,
+    }
+  }
+  const part = partOn({
+    subject: row.component,
+    found: `${coating} over ${formatQuantity(row.barrierUm, 'µm')} of ${LEAD_BARRIERS[row.barrier].label.toLowerCase()} on brass`,
+    margin: {
+      found: row.barrierUm,
+      limit: least.value,
+      unit: 'µm',
+      direction: 'at least',
+      guardBand: GUARD_UM,
+    },
+  })
+  if (part.verdict === 'meets') return part
+  const remedy: CellRemedy = {
+    says: `${row.component}: order at least ${formatQuantity(least.value, 'µm')} of ${LEAD_BARRIERS[row.barrier].label.toLowerCase()}.`,
+    cell: { parameter: leadFinishes.key, row: index, column: 'barrierUm', value: least.value },
+  }
+  return { ...part, remedy }
+}

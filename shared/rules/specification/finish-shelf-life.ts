@@ -1,0 +1,106 @@
+import { BOARD_FINISHES, type BoardFinish } from '@/shared/materials/board-finishes'
+import { lacquerStorageMost } from '@/shared/plan/limits/finishes'
+import { boardFinish } from '@/shared/plan/parameters/finishes'
+import { boardStorageMonths } from '@/shared/plan/parameters/storage'
+import type { Ruling } from '@/shared/plan/requirement'
+import { formatQuantity } from '@/shared/quantity/format'
+import { verdictOn, type Judged } from '@/shared/rules/finding'
+import { rule } from '@/shared/rules/rule'
+
+/** Within this share of the limit on lacquer is marginal. */
+const LACQUER_GUARD_SHARE = 0.25
+
+export const finishShelfLife = rule({
+  id: 'finish-shelf-life',
+  title: 'Shelf life of the board finish',
+  why: 'Copper tarnishes, silver takes up sulphur, organic films age and gold lets nickel through: a board waits only so long before it is soldered.',
+  stage: 'specification',
+  version: 1,
+  reads: { finish: boardFinish, months: boardStorageMonths, lacquer: lacquerStorageMost },
+  judge({ finish: key, months, lacquer }) {
+    const finish: BoardFinish = BOARD_FINISHES[key]
+    if (finish.coating === 'none') return bareCopper(months)
+    if (key === 'lacquer') return underLacquer(months, lacquer)
+    if (finish.shelfMonths) return byPublishedSpread(finish.label, finish.shelfMonths, months)
+    return {
+      verdict: 'meets',
+      found: `${finish.label}: no shelf life is published; the growth of compound decides, and is judged apart.`,
+      limit: 'No published shelf life.',
+      working: [],
+      sources: [],
+    }
+  },
+})
+
+const bareCopper = (months: number): Judged => ({
+  verdict: months > 0 ? 'fails' : 'meets',
+  found: `Bare copper is to wait ${formatQuantity(months, 'months')}; nothing protects it.`,
+  limit: 'Bare copper is soldered at once after cleaning.',
+  working: [],
+  sources: [{ cite: 'Bare copper tarnishes within days', how: 'common practice, no published source' }],
+  ...(months > 0 && {
+    remedy: {
+      says: 'Choose a finish, or solder at once after cleaning.',
+      parameter: boardStorageMonths.key,
+      value: 0,
+    },
+  }),
+})
+
+function underLacquer(months: number, limit: Ruling): Judged {
+  const margin = {
+    found: months,
+    limit: limit.value,
+    unit: 'months',
+    direction: 'at most',
+    guardBand: LACQUER_GUARD_SHARE * limit.value,
+  } as const
+  const verdict = verdictOn(margin)
+  return {
+    verdict,
+    found: `Lacquered copper is to wait ${formatQuantity(months, 'months')}.`,
+    limit: `At most ${formatQuantity(limit.value, 'months')} (${limit.document})`,
+    margin,
+    working: [],
+    sources: [limit.limit.byDefault.from],
+    ...(verdict !== 'meets' && {
+      remedy: {
+        says: `Hold the boards at most ${formatQuantity(limit.value * (1 - LACQUER_GUARD_SHARE), 'months')}, or choose tin or tin-lead.`,
+        parameter: boardStorageMonths.key,
+        value: limit.value * (1 - LACQUER_GUARD_SHARE),
+      },
+    }),
+  }
+}
+
+/** Up to the shortest published life meets; between shortest and longest is marginal; beyond fails. */
+function byPublishedSpread(
+  label: string,
+  life: NonNullable<BoardFinish['shelfMonths']>,
+  months: number,
+): Judged {
+  const margin = {
+    found: months,
+    limit: life.most,
+    unit: 'months',
+    direction: 'at most',
+    guardBand: life.most - life.least,
+  } as const
+  const verdict = verdictOn(margin)
+  return {
+    verdict,
+    found: `${label} is to wait ${formatQuantity(months, 'months')}; sources give it ${life.least === life.most ? '' : `${formatQuantity(life.least, '1')} to `}${formatQuantity(life.most, 'months')}.`,
+    limit: `At most ${formatQuantity(life.least, 'months')} by the most careful source (${life.source.cite})`,
+    margin,
+    working: [],
+    sources: [life.source],
+    ...(verdict !== 'meets' && {
+      remedy: {
+        says: `Hold the boards at most ${formatQuantity(life.least, 'months')}, or test solderability again before use.`,
+        parameter: boardStorageMonths.key,
+        value: life.least,
+      },
+    }),
+    notes: ['In a sealed, dry, sulphur-free pack.'],
+  }
+}

@@ -1,0 +1,50 @@
+import { LAMINATES } from '@/shared/materials/laminates'
+import { commonPractice } from '@/shared/materials/source'
+import { laminate } from '@/shared/plan/parameters/laminate'
+import { leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { serviceYears } from '@/shared/plan/parameters/programme'
+import { formatQuantity } from '@/shared/quantity/format'
+import { rule } from '@/shared/rules/rule'
+
+/** Beyond this a service counts as long; nobody states a figure. */
+const LONG_SERVICE_YEARS = 5
+
+export const laminatePlatedHoles = rule({
+  id: 'laminate-plated-holes',
+  title: 'Laminate that carries plated holes',
+  why: 'The barrel of a plated hole follows the laminate through its thickness at every soldering; a paper laminate stretches and gases too much for it.',
+  stage: 'specification',
+  version: 1,
+  reads: { laminate, holes: leadHoles, serviceYears },
+  judge({ laminate: key, holes, serviceYears: years }) {
+    const { label, platedHoles, source } = LAMINATES[key]
+    const plated = holes.filter((row) => row.plated).reduce((sum, row) => sum + row.joints, 0)
+    const common = {
+      limit: 'Plated holes only in a laminate that carries them over the service life',
+      working: [
+        { label: 'Joints in plated holes', result: formatQuantity(plated, 'joints') },
+        { label: 'The grade carries plated holes', result: platedHoles },
+      ],
+      sources: [source],
+    }
+    if (plated === 0) return { verdict: 'meets', found: 'No hole is plated.', ...common }
+    if (platedHoles === 'yes') return { verdict: 'meets', found: `${label} carries plated holes.`, ...common }
+    const remedy = { says: 'Choose woven glass and epoxy, or design the board without plated holes.' }
+    if (platedHoles === 'no') {
+      return {
+        verdict: 'fails',
+        found: `${label} does not carry plated holes; ${formatQuantity(plated, 'joints')} need them.`,
+        remedy,
+        ...common,
+      }
+    }
+    const long = years > LONG_SERVICE_YEARS
+    return {
+      verdict: long ? 'fails' : 'marginal',
+      found: `${label} carries plated holes, but not for a long life; the service is ${formatQuantity(years, 'years')}.`,
+      remedy,
+      ...common,
+      sources: [source, commonPractice('A service of more than 5 years counts as long')],
+    }
+  },
+})

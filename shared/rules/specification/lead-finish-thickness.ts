@@ -1,0 +1,74 @@
+import { LEAD_COATINGS } from '@/shared/materials/lead-finishes'
+import { tinCoatingLeast, tinCoatingMost } from '@/shared/plan/limits/finishes'
+import { leadFinishes, type LeadFinish } from '@/shared/plan/parameters/finishes'
+import type { Ruling } from '@/shared/plan/requirement'
+import { formatQuantity } from '@/shared/quantity/format'
+import { verdictOn, type Margin, type Part } from '@/shared/rules/finding'
+import { judgedByParts, tightest } from '@/shared/rules/parts'
+import type { CellRemedy } from '@/shared/rules/remedy'
+import { rule } from '@/shared/rules/rule'
+
+/** What is ordered may equal the limit: the lot's own thickness is judged when it comes. */
+const GUARD_UM = 0
+
+export const leadFinishThickness = rule({
+  id: 'lead-finish-thickness',
+  title: 'Thickness of tin on leads',
+  why: 'A lead waits longer in store than the board: thin tin has turned into compound before it is soldered.',
+  stage: 'specification',
+  version: 1,
+  reads: { finishes: leadFinishes, least: tinCoatingLeast, most: tinCoatingMost },
+  judge({ finishes, least, most }) {
+    const limit = `${formatQuantity(least.value, '1')} to ${formatQuantity(most.value, 'µm')} of tin or tin-lead (${[...new Set([least.document, most.document])].join('; ')})`
+    const parts = finishes.flatMap((row, index) =>
+      LEAD_COATINGS[row.coating].tinWindow ? [judgeRow(row, index, least, most)] : [],
+    )
+    const sources = [least.limit.byDefault.from]
+    if (parts.length === 0) {
+      return { verdict: 'meets', found: 'No lead is coated with tin or solder.', limit, working: [], sources }
+    }
+    return judgedByParts({
+      parts,
+      noun: 'tinned leads',
+      limit,
+      working: [{ label: 'Window', result: limit }],
+      sources,
+      notes: [
+        'Qualified components may carry less hot-dipped coat (1.5 to 5 µm, MIL-PRF-38535K, Table A-III): let the programme’s requirement say so where it applies.',
+      ],
+    })
+  },
+})
+
+function judgeRow(row: LeadFinish, index: number, least: Ruling, most: Ruling): Part {
+  const common = { unit: 'µm', guardBand: GUARD_UM } as const
+  const high: Margin = {
+    ...common,
+    found: row.coatingMostUm ?? row.coatingUm,
+    limit: most.value,
+    direction: 'at most',
+  }
+  const low: Margin = { ...common, found: row.coatingUm, limit: least.value, direction: 'at least' }
+  const margin = tightest(low, high)
+  const verdict = verdictOn(margin)
+  const ordered =
+    row.coatingMostUm === undefined
+      ? `at least ${formatQuantity(row.coatingUm, 'µm')}`
+      : `${formatQuantity(row.coatingUm, '1')} to ${formatQuantity(row.coatingMostUm, 'µm')}`
+  const part: Part = {
+    subject: row.component,
+    verdict,
+    found: `${LEAD_COATINGS[row.coating].label}, ${ordered}`,
+    margin,
+  }
+  if (verdict !== 'fails') return part
+  const cell =
+    margin === high && row.coatingMostUm !== undefined
+      ? { column: 'coatingMostUm', value: most.value, says: `at most ${formatQuantity(most.value, 'µm')}` }
+      : { column: 'coatingUm', value: least.value, says: `at least ${formatQuantity(least.value, 'µm')}` }
+  const remedy: CellRemedy = {
+    says: `${row.component}: order ${cell.says} of coating.`,
+    cell: { parameter: leadFinishes.key, row: index, column: cell.column, value: cell.value },
+  }
+  return { ...part, remedy }
+}

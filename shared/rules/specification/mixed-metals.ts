@@ -1,0 +1,92 @@
+import { ALLOYS, TERNARY_BISMUTH_C } from '@/shared/materials/alloys'
+import { BOARD_FINISHES } from '@/shared/materials/board-finishes'
+import { LEAD_COATINGS } from '@/shared/materials/lead-finishes'
+import { fromMemory, published } from '@/shared/materials/source'
+import { boardFinish, leadFinishes } from '@/shared/plan/parameters/finishes'
+import { alloyFamily } from '@/shared/plan/parameters/programme'
+import { solderAlloy } from '@/shared/plan/parameters/solder'
+import type { Part } from '@/shared/rules/finding'
+import { judgedByParts } from '@/shared/rules/parts'
+import { rule } from '@/shared/rules/rule'
+
+/** A metal that meets the solder: what it holds of lead and bismuth. */
+interface Surface {
+  readonly subject: string
+  readonly label: string
+  readonly leadPct: number
+  readonly bismuthPct: number
+}
+
+export const mixedMetals = rule({
+  id: 'mixed-metals',
+  title: 'Leaded and lead-free together',
+  why: 'A little lead in a lead-free joint breaks the law it was made for and weakens it where it freezes last; bismuth with lead melts at 96 °C and lets go in service.',
+  stage: 'specification',
+  version: 1,
+  reads: { family: alloyFamily, alloy: solderAlloy, finish: boardFinish, finishes: leadFinishes },
+  judge({ family, alloy: alloyKey, finish, finishes }) {
+    const alloy = ALLOYS[alloyKey]
+    const board = BOARD_FINISHES[finish]
+    const surfaces: Surface[] = [
+      { subject: 'Board', label: board.label, leadPct: board.leadPct, bismuthPct: 0 },
+      ...finishes.map(({ component, coating }) => ({ subject: component, ...LEAD_COATINGS[coating] })),
+    ]
+    const parts: Part[] = [
+      {
+        subject: 'Solder',
+        verdict: alloy.family === family ? 'meets' : 'fails',
+        found: `${alloy.label} is ${alloy.family}; the programme is ${family}`,
+        ...(alloy.family !== family && {
+          remedy: {
+            says: 'Choose an alloy of the programme’s family, or open the programme anew in the other.',
+          },
+        }),
+      },
+      ...surfaces.map((surface) => judgeSurface(surface, alloy)),
+    ]
+    return judgedByParts({
+      parts,
+      noun: 'metals',
+      limit: `Metals that may meet in a ${family} joint: no lead in lead-free solder, no bismuth with lead`,
+      working: [],
+      sources: [
+        TERNARY_BISMUTH_C.source,
+        published('2011/65/EU: lead at most 0.1 % by mass of a homogeneous material (secondary copy)'),
+        fromMemory('Tin-lead soldering of lead-free tin and solder finishes: compatible'),
+      ],
+      notes: [
+        'Lead-free tin and solder finishes may be soldered with tin-lead; ball-grid arrays with lead-free balls are another matter and not judged here.',
+        'Keep pots and irons for leaded and lead-free work apart.',
+      ],
+      ...(family === 'tin-lead' && {
+        cautions: [
+          'Lead: no food or smoking at the work, hands washed after it, dross and wipes kept as hazardous waste under local rules.',
+        ],
+      }),
+    })
+  },
+})
+
+function judgeSurface(
+  { subject, label, leadPct, bismuthPct }: Surface,
+  alloy: (typeof ALLOYS)[keyof typeof ALLOYS],
+): Part {
+  const leadMeetsBismuth = (alloy.leadPct > 0 && bismuthPct > 0) || (alloy.bismuthPct > 0 && leadPct > 0)
+  if (leadMeetsBismuth || (leadPct > 0 && bismuthPct > 0)) {
+    return {
+      subject,
+      verdict: 'fails',
+      found: `${label} with ${alloy.label}: bismuth and lead together melt from ${TERNARY_BISMUTH_C.value} °C`,
+      remedy: { says: `${subject}: choose a finish without ${alloy.leadPct > 0 ? 'bismuth' : 'lead'}.` },
+    }
+  }
+  if (alloy.family === 'lead-free' && leadPct > 0) {
+    return {
+      subject,
+      verdict: 'fails',
+      found: `${label} brings lead into ${alloy.label}`,
+      remedy: { says: `${subject}: choose a finish without lead.` },
+    }
+  }
+  return { subject, verdict: 'meets', found: `${label} with ${alloy.label}` }
+}
