@@ -1,3 +1,4 @@
+import { fromMemory, published } from './source'
 import type { Source } from '@/shared/plan/requirement'
 
 /** How a piece is conditioned before a solderability test. */
@@ -11,8 +12,8 @@ export interface AgeingMethod {
   readonly from: Source
 }
 
-const iec20: Source = { cite: 'IEC 60068-2-20, ageing before Test Ta', how: 'from memory' }
-const jStd002: Source = { cite: 'J-STD-002, conditioning categories', how: 'from memory' }
+const iec20: Source = fromMemory('IEC 60068-2-20, ageing before Test Ta')
+const jStd002: Source = fromMemory('J-STD-002, conditioning categories')
 
 /**
  * Methods of artificial ageing. Steam temperature is taken at sea level; it
@@ -23,7 +24,7 @@ export const AGEING_METHODS = {
     label: 'None: as received',
     acts: 'nothing',
     hours: 0,
-    from: { cite: 'J-STD-002, conditioning category 1', how: 'from memory' },
+    from: fromMemory('J-STD-002, conditioning category 1'),
   },
   'steam-1h': { label: 'Steam, 1 h', acts: 'steam', temperatureC: 93, hours: 1, from: iec20 },
   'steam-4h': { label: 'Steam, 4 h', acts: 'steam', temperatureC: 93, hours: 4, from: iec20 },
@@ -32,7 +33,7 @@ export const AGEING_METHODS = {
     acts: 'steam',
     temperatureC: 93,
     hours: 8,
-    from: { cite: 'MIL-STD-883 method 2003; J-STD-002 category 3', how: 'published' },
+    from: published('MIL-STD-883 method 2003; J-STD-002 category 3'),
   },
   'steam-16h': { label: 'Steam, 16 h', acts: 'steam', temperatureC: 93, hours: 16, from: jStd002 },
   'damp-heat-40-93-10d': {
@@ -63,7 +64,7 @@ export const AGEING_METHODS = {
     acts: 'dry heat',
     temperatureC: 155,
     hours: 4,
-    from: { cite: 'J-STD-002 condition E; IEC 60068-2-58', how: 'from memory' },
+    from: fromMemory('J-STD-002 condition E; IEC 60068-2-58'),
   },
   'dry-heat-155-16h': {
     label: 'Dry heat, 16 h at 155 °C',

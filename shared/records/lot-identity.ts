@@ -31,3 +31,13 @@ const byReceipt = (a: Lot, b: Lot): number => {
 
 /** How a lot is named in a finding: "lot B-07 (bare board LX-41)". */
 export const lotName = ({ code, part }: Lot): string => `lot ${code} (${part})`
+
+/** Whether a lot's part is a component of the parts list: "transformer T1" is "T1", and so is "T1 transformer". */
+export function namesComponent(part: string, component: string): boolean {
+  const named = partKey(part)
+  const key = partKey(component)
+  return named === key || named.endsWith(` ${key}`) || named.startsWith(`${key} `)
+}
+
+/** A lot that may go into assemblies, now or once it is disposed of. */
+export const isUsable = (lot: Lot): boolean => lot.disposition?.verdict !== 'reject'

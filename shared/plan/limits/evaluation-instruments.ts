@@ -1,3 +1,4 @@
+import { commonPractice, fromMemory } from '@/shared/materials/source'
 import { limit } from '@/shared/plan/requirement'
 
 /** What is asked of the instruments that tests rest on. */
@@ -10,7 +11,7 @@ export const calibrationNoticeLeast = limit({
   byDefault: {
     value: 30,
     authority: 'common practice',
-    from: { cite: 'A month to send an instrument away', how: 'common practice, no published source' },
+    from: commonPractice('A month to send an instrument away'),
   },
 })
 
@@ -22,10 +23,9 @@ export const gaugeShareMost = limit({
   byDefault: {
     value: 30,
     authority: 'common practice',
-    from: {
-      cite: 'Measurement Systems Analysis, 4th edition (AIAG): under 10 % good, over 30 % not acceptable',
-      how: 'from memory',
-    },
+    from: fromMemory(
+      'Measurement Systems Analysis, 4th edition (AIAG): under 10 % good, over 30 % not acceptable',
+    ),
   },
 })
 
@@ -37,9 +37,6 @@ export const distinctCategoriesLeast = limit({
   byDefault: {
     value: 5,
     authority: 'common practice',
-    from: {
-      cite: 'Measurement Systems Analysis, 4th edition (AIAG): five distinct categories or more',
-      how: 'from memory',
-    },
+    from: fromMemory('Measurement Systems Analysis, 4th edition (AIAG): five distinct categories or more'),
   },
 })

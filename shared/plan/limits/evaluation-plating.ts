@@ -1,3 +1,4 @@
+import { commonPractice, fromMemory } from '@/shared/materials/source'
 import { limit } from '@/shared/plan/requirement'
 
 /** How much of a lot's plating has to reach its minimum, and how surely. */
@@ -10,10 +11,7 @@ export const platingCoverageLeast = limit({
   byDefault: {
     value: 95,
     authority: 'common practice',
-    from: {
-      cite: 'One-sided tolerance bound, 95 % covered with 95 % confidence',
-      how: 'common practice, no published source',
-    },
+    from: commonPractice('One-sided tolerance bound, 95 % covered with 95 % confidence'),
   },
 })
 
@@ -25,10 +23,7 @@ export const platingConfidenceLeast = limit({
   byDefault: {
     value: 95,
     authority: 'common practice',
-    from: {
-      cite: 'One-sided tolerance bound, 95 % covered with 95 % confidence',
-      how: 'common practice, no published source',
-    },
+    from: commonPractice('One-sided tolerance bound, 95 % covered with 95 % confidence'),
   },
 })
 
@@ -38,11 +33,20 @@ export const platingCapabilityLeast = limit({
   unit: '1',
   direction: 'at least',
   byDefault: {
-    value: 1,
+    value: 0.67,
     authority: 'common practice',
-    from: {
-      cite: 'Three standard deviations between mean and minimum, of a bought-in process',
-      how: 'common practice, no published source',
-    },
+    from: commonPractice('Two standard deviations between mean and minimum of a bought-in coating'),
+  },
+})
+
+export const holeCopperLeast = limit({
+  key: 'hole-copper-least',
+  label: 'Copper on the wall of a plated hole',
+  unit: 'µm',
+  direction: 'at least',
+  byDefault: {
+    value: 25,
+    authority: 'standard',
+    from: fromMemory('IPC-6012 class 3 and MIL-P-55110: 25 µm (20 µm for classes 1 and 2 of IPC-6012)'),
   },
 })

@@ -1,3 +1,4 @@
+import { commonPractice, fromMemory } from '@/shared/materials/source'
 import { limit } from '@/shared/plan/requirement'
 
 /** What a sample has to prove, and what must not pass it. */
@@ -10,7 +11,7 @@ export const sampleConfidenceLeast = limit({
   byDefault: {
     value: 95,
     authority: 'common practice',
-    from: { cite: 'One-sided confidence of 95 %', how: 'common practice, no published source' },
+    from: commonPractice('One-sided confidence of 95 %'),
   },
 })
 
@@ -22,10 +23,9 @@ export const limitingQualityMost = limit({
   byDefault: {
     value: 20,
     authority: 'common practice',
-    from: {
-      cite: 'Near the 16.2 % of 13 pieces with none failing, the solderability sample of MIL-PRF-22684F 4.5.1.3.1.3',
-      how: 'common practice, no published source',
-    },
+    from: commonPractice(
+      'Near the 16.2 % of 13 pieces with none failing, the solderability sample of MIL-PRF-22684F 4.5.1.3.1.3',
+    ),
   },
 })
 
@@ -37,7 +37,7 @@ export const zeroAcceptanceQualityMost = limit({
   byDefault: {
     value: 10,
     authority: 'standard',
-    from: { cite: 'MIL-STD-883 method 2003, LTPD 10 (22 leads, none failing)', how: 'from memory' },
+    from: fromMemory('MIL-STD-883 method 2003, LTPD 10 (22 leads, none failing)'),
   },
 })
 
@@ -49,6 +49,6 @@ export const zeroAcceptanceConfidenceLeast = limit({
   byDefault: {
     value: 90,
     authority: 'standard',
-    from: { cite: 'MIL-STD-883 method 2003, LTPD 10 (22 leads, none failing)', how: 'from memory' },
+    from: fromMemory('MIL-STD-883 method 2003, LTPD 10 (22 leads, none failing)'),
   },
 })

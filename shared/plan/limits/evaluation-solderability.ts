@@ -1,3 +1,4 @@
+import { commonPractice, fromMemory, published } from '@/shared/materials/source'
 import { limit } from '@/shared/plan/requirement'
 
 /** What a solderability test has to show. */
@@ -10,10 +11,7 @@ export const wettingTimeMost = limit({
   byDefault: {
     value: 2,
     authority: 'common practice',
-    from: {
-      cite: 'Rotary dip, boards at 235 °C in Sn60Pb40 with non-activated rosin',
-      how: 'common practice, no published source',
-    },
+    from: commonPractice('Rotary dip, boards at 235 °C in Sn60Pb40 with non-activated rosin'),
   },
 })
 
@@ -25,7 +23,7 @@ export const coverageLeast = limit({
   byDefault: {
     value: 95,
     authority: 'standard',
-    from: { cite: 'MIL-STD-883 method 2003', how: 'published' },
+    from: published('MIL-STD-883 method 2003'),
   },
 })
 
@@ -37,7 +35,7 @@ export const holeRiseLeast = limit({
   byDefault: {
     value: 100,
     authority: 'standard',
-    from: { cite: 'J-STD-003, plated through holes: solder rises and wets the knee', how: 'from memory' },
+    from: fromMemory('J-STD-003, plated through holes: solder rises and wets the knee'),
   },
 })
 
@@ -49,6 +47,6 @@ export const testTemperatureToleranceMost = limit({
   byDefault: {
     value: 5,
     authority: 'standard',
-    from: { cite: 'IEC 60068-2-20, Test Ta method 1: 235 ± 5 °C', how: 'from memory' },
+    from: fromMemory('IEC 60068-2-20, Test Ta method 1: 235 ± 5 °C'),
   },
 })

@@ -1,3 +1,4 @@
+import { published } from '@/shared/materials/source'
 import { limit } from '@/shared/plan/requirement'
 
 /** How long a lot's own result stands for it in store. */
@@ -9,9 +10,8 @@ export const reaffirmationAgeMost = limit({
   byDefault: {
     value: 120,
     authority: 'standard',
-    from: {
-      cite: 'MIL-STD-2000 5.4.4, solderability control, option 1: soldered within 120 days after a pass (as paraphrased)',
-      how: 'published',
-    },
+    from: published(
+      'MIL-STD-2000 5.4.4, solderability control, option 1: soldered within 120 days after a pass (as paraphrased)',
+    ),
   },
 })

@@ -1,3 +1,4 @@
+import { commonPractice } from '@/shared/materials/source'
 import { limit } from '@/shared/plan/requirement'
 
 export const dewettingDropMost = limit({
@@ -8,6 +9,6 @@ export const dewettingDropMost = limit({
   byDefault: {
     value: 20,
     authority: 'common practice',
-    from: { cite: 'Dewetting tolerated on a wetting balance', how: 'common practice, no published source' },
+    from: commonPractice('Dewetting tolerated on a wetting balance'),
   },
 })

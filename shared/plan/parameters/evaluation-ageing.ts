@@ -1,5 +1,5 @@
 import { AGEING_METHODS } from '@/shared/materials/ageing-methods'
-import { choicesOf } from '@/shared/materials/test-solders'
+import { optionsOf } from '@/shared/plan/choice-options'
 import { choiceColumn, numberColumn, textColumn } from '@/shared/plan/column'
 import { tableParameter } from '@/shared/plan/parameter'
 
@@ -10,7 +10,7 @@ export const ageingClaims = tableParameter({
   help: 'Only where a document claims so many months of storage for an ageing. Kept as a claim with its author: no published equivalence exists for steam.',
   owner: 'quality',
   columns: {
-    method: choiceColumn({ label: 'Ageing', options: choicesOf(AGEING_METHODS) }),
+    method: choiceColumn({ label: 'Ageing', options: optionsOf(AGEING_METHODS) }),
     months: numberColumn({ label: 'Storage claimed', unit: 'months', min: 0.1, max: 600 }),
     claimedBy: textColumn({ label: 'Claimed by', maxLength: 80 }),
     document: textColumn({ label: 'Document', maxLength: 120 }),

@@ -2,7 +2,7 @@ import { choiceColumn, optionalColumn, textColumn } from '@/shared/plan/column'
 import { tableParameter } from '@/shared/plan/parameter'
 import { LOT_KINDS } from '@/shared/records/lot'
 import { TEST_METHODS } from '@/shared/records/test-methods'
-import { choicesOf } from '@/shared/materials/test-solders'
+import { optionsOf } from '@/shared/plan/choice-options'
 
 /** What must be shown good before it is soldered: a row for each part and each test it has to pass. */
 export const lotsNeeded = tableParameter({
@@ -16,7 +16,7 @@ export const lotsNeeded = tableParameter({
       label: 'Kind of lot',
       options: LOT_KINDS.map((kind) => ({ value: kind, label: kind })),
     }),
-    method: choiceColumn({ label: 'Test', options: choicesOf(TEST_METHODS) }),
+    method: choiceColumn({ label: 'Test', options: optionsOf(TEST_METHODS) }),
     note: optionalColumn(textColumn({ label: 'Note', maxLength: 200 })),
   },
 })

@@ -1,13 +1,29 @@
+import { optionsOf } from '@/shared/plan/choice-options'
 import { choiceColumn, numberColumn, optionalColumn, textColumn } from '@/shared/plan/column'
 import type { TestMethod } from '@/shared/records/test-method'
 
 /** The deposits that are measured on boards and leads. */
-export const DEPOSITS = ['copper', 'tin', 'tin-lead', 'nickel', 'gold', 'silver', 'organic'] as const
-export type Deposit = (typeof DEPOSITS)[number]
+export const DEPOSITS = {
+  copper: { label: 'Copper' },
+  nickel: { label: 'Nickel' },
+  'tin-nickel': { label: 'Tin-nickel' },
+  tin: { label: 'Tin' },
+  'tin-lead': { label: 'Tin-lead' },
+  'lead-free solder': { label: 'Lead-free solder' },
+  gold: { label: 'Gold' },
+  silver: { label: 'Silver' },
+  palladium: { label: 'Palladium' },
+  organic: { label: 'Organic preservative' },
+} as const
+export type Deposit = keyof typeof DEPOSITS
 
 /** Where on a specimen a deposit is measured: each place has its own plating conditions. */
-export const PLATING_PLACES = ['track', 'hole', 'lead'] as const
-export type PlatingPlace = (typeof PLATING_PLACES)[number]
+export const PLATING_PLACES = {
+  track: { label: 'Track or land' },
+  hole: { label: 'Plated hole' },
+  lead: { label: 'Lead' },
+} as const
+export type PlatingPlace = keyof typeof PLATING_PLACES
 
 /** Thickness of one deposit, place by place. */
 export const platingThickness = {
@@ -16,18 +32,7 @@ export const platingThickness = {
   help: 'One test a deposit, one row a reading. Spread the readings over specimens and places: ten readings on one land say little about the lot.',
   lotKinds: ['bare board', 'coupon', 'component', 'laminate'],
   conditions: {
-    deposit: choiceColumn({
-      label: 'Deposit',
-      options: [
-        { value: 'copper', label: 'Copper' },
-        { value: 'tin', label: 'Tin' },
-        { value: 'tin-lead', label: 'Tin-lead' },
-        { value: 'nickel', label: 'Nickel' },
-        { value: 'gold', label: 'Gold' },
-        { value: 'silver', label: 'Silver' },
-        { value: 'organic', label: 'Organic preservative' },
-      ],
-    }),
+    deposit: choiceColumn({ label: 'Deposit', options: optionsOf(DEPOSITS) }),
     technique: choiceColumn({
       label: 'Technique',
       options: [
@@ -50,14 +55,7 @@ export const platingThickness = {
   },
   columns: {
     specimen: textColumn({ label: 'Specimen', maxLength: 40 }),
-    place: choiceColumn({
-      label: 'Place',
-      options: [
-        { value: 'track', label: 'Track or land' },
-        { value: 'hole', label: 'Plated hole' },
-        { value: 'lead', label: 'Lead' },
-      ],
-    }),
+    place: choiceColumn({ label: 'Place', options: optionsOf(PLATING_PLACES) }),
     thicknessUm: numberColumn({ label: 'Thickness', unit: 'µm', min: 0, max: 500 }),
   },
   charted: 'thicknessUm',

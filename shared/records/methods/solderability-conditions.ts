@@ -1,5 +1,6 @@
 import { AGEING_METHODS } from '@/shared/materials/ageing-methods'
-import { TEST_FLUXES, TEST_SOLDERS, choicesOf } from '@/shared/materials/test-solders'
+import { TEST_FLUXES, TEST_SOLDERS } from '@/shared/materials/test-solders'
+import { optionsOf } from '@/shared/plan/choice-options'
 import { choiceColumn, numberColumn } from '@/shared/plan/column'
 
 /**
@@ -7,8 +8,8 @@ import { choiceColumn, numberColumn } from '@/shared/plan/column'
  * beside another: solder, flux, bath temperature, ageing.
  */
 export const solderabilityConditions = {
-  alloy: choiceColumn({ label: 'Test solder', options: choicesOf(TEST_SOLDERS) }),
-  flux: choiceColumn({ label: 'Test flux', options: choicesOf(TEST_FLUXES) }),
+  alloy: choiceColumn({ label: 'Test solder', options: optionsOf(TEST_SOLDERS) }),
+  flux: choiceColumn({ label: 'Test flux', options: optionsOf(TEST_FLUXES) }),
   bathTemperatureC: numberColumn({
     label: 'Bath temperature',
     unit: '°C',
@@ -16,7 +17,7 @@ export const solderabilityConditions = {
     max: 320,
     help: 'As measured in the bath during the test.',
   }),
-  ageing: choiceColumn({ label: 'Ageing before the test', options: choicesOf(AGEING_METHODS) }),
+  ageing: choiceColumn({ label: 'Ageing before the test', options: optionsOf(AGEING_METHODS) }),
 }
 
 /** How a surface met the solder. Each is recorded apart: they have different causes. */

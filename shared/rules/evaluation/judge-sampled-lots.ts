@@ -1,5 +1,4 @@
-import type { Ruling, Source } from '@/shared/plan/requirement'
-import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
+import { formatNumber } from '@/shared/quantity/format'
 import { lotName, partKey } from '@/shared/records/lot-identity'
 import { methodName } from '@/shared/records/test-methods'
 import {
@@ -7,31 +6,17 @@ import {
   verdictOn,
   worstVerdict,
   type Judged,
-  type Margin,
   type Part,
   type Remedy,
   type Verdict,
   type WorkingLine,
 } from '@/shared/rules/finding'
-import { exactProportionUpperBound } from '@/shared/statistics/intervals/exact-proportion'
-import { whatTheSampleProves } from '@/shared/statistics/sampling/what-the-sample-proves'
 import { seriesOf, type LotSampleFound, type SampledLot } from './lot-sampling'
-import type { SampledMethod } from './sampled-method'
-import { acceptanceNumber, pieces, planInWords } from './sampling-plan'
-import { contextFrom, fractionOf, type SamplingInputs } from './sampling-reads'
-import { faultCounts, type SpecimenFault } from './specimen-tally'
-
-interface Question {
-  readonly method: SampledMethod
-  /** The limit one specimen is held to. */
-  readonly ruling: Pick<Ruling, 'value' | 'document'>
-  /** Inside the limit by less than this is marginal; in the reading's unit. */
-  readonly guardBand: number
-  readonly limitSays: string
-  readonly sources: readonly Source[]
-  readonly notes?: readonly string[]
-  readonly cautions?: readonly string[]
-}
+import { marginsOf } from './sample-margins'
+import { proofInWords, sampleInWords } from './sample-in-words'
+import type { Question } from './sampled-question'
+import { pieces, planInWords } from './sampling-plan'
+import { contextFrom, type SamplingInputs } from './sampling-reads'
 
 /** A lot's part of the finding, with what the overall finding needs of it. */
 interface JudgedLot {
@@ -146,89 +131,6 @@ function remedyOf(rejectedByPlan: boolean, ended: boolean): Remedy | undefined {
   return {
     says: 'Reject the lot, or have it refinished once and test it again as a new lot; a second failure rejects it for good.',
   }
-}
-
-/** Bad pieces against the acceptance number, and the worst reading of the good ones against its limit. */
-function marginsOf(plan: SampledLot['plan'], sample: LotSampleFound, question: Question): Margin[] {
-  const margins: Margin[] = []
-  if (plan.kind === 'variables') {
-    if (sample.variables) {
-      margins.push({
-        found: sample.variables.qualityIndex,
-        limit: plan.acceptabilityConstant,
-        unit: '1',
-        direction: 'at least',
-        guardBand: 0.1 * plan.acceptabilityConstant,
-      })
-    }
-    return margins
-  }
-  const accept = acceptanceNumber(plan)
-  const counted: Margin = {
-    found: sample.bad,
-    limit: accept,
-    unit: 'pieces',
-    direction: 'at most',
-    guardBand: accept > 0 ? 1 : 0,
-  }
-  const worst = worstOfTheGood(sample, question.method)
-  const { reading } = question.method
-  if (reading && worst !== undefined) {
-    const direction = reading.worseIs === 'greater' ? 'at most' : 'at least'
-    margins.push({
-      found: worst,
-      limit: question.ruling.value,
-      unit: reading.unit,
-      direction,
-      guardBand: question.guardBand,
-    })
-  }
-  // The count leads where anything is bad: it decides.
-  return sample.bad > 0 ? [counted, ...margins] : [...margins, counted]
-}
-
-function worstOfTheGood({ tally }: LotSampleFound, { reading }: SampledMethod): number | undefined {
-  let worst: number | undefined
-  for (const [specimen, value] of tally.worstBySpecimen) {
-    if (tally.faults.get(specimen) !== undefined) continue
-    const isWorse = worst === undefined || (reading?.worseIs === 'smaller' ? value < worst : value > worst)
-    if (isWorse) worst = value
-  }
-  return worst
-}
-
-/** "13 specimens (52 places), none bad, longest wetting time 1.8 s". */
-function sampleInWords(sample: LotSampleFound, { method, ruling }: Question): string {
-  const { tally, tested, bad } = sample
-  const places = tally.places > tested ? ` (${tally.places} places)` : ''
-  const faults = bad === 0 ? 'none bad' : `${bad} bad: ${faultsInWords(tally, method)}`
-  const { reading } = method
-  if (!reading || tally.worst === undefined) return `${tested} tested${places}, ${faults}`
-  const worst = formatAgainst(tally.worst, ruling.value, reading.unit).found
-  const most = reading.worseIs === 'greater' ? 'longest' : 'least'
-  return `${tested} tested${places}, ${faults}, ${most} ${reading.name} ${worst}`
-}
-
-function faultsInWords(tally: LotSampleFound['tally'], method: SampledMethod): string {
-  const names: Record<SpecimenFault, string> = {
-    'non-wetting': 'non-wetting',
-    dewetting: 'dewetting',
-    'short of the limit': method.shortfall,
-    'not readable': 'without a readable result',
-  }
-  return [...faultCounts(tally)].map(([fault, count]) => `${count} ${names[fault]}`).join(', ')
-}
-
-/** What this sample proved, whatever the plan promises on average. */
-function proofInWords(quantity: number, { tested, bad }: LotSampleFound, inputs: SamplingInputs): string {
-  const confidence = fractionOf(inputs.confidence)
-  const sure = `With ${formatNumber(confidence * 100)} % confidence`
-  if (tested > quantity) {
-    const share = exactProportionUpperBound({ found: bad, inspected: tested }, confidence)
-    return `${sure} its process makes at most ${formatQuantity(share * 100, '%', 3)} bad.`
-  }
-  const proof = whatTheSampleProves({ lotSize: quantity, sampleSize: tested, defectives: bad }, confidence)
-  return `${sure} at most ${proof.lotDefectivesAtMost} of the ${quantity} are bad (${formatQuantity(proof.lotFractionAtMost * 100, '%', 3)}).`
 }
 
 function workingOf(sampled: SampledLot, question: Question, inputs: SamplingInputs): WorkingLine[] {

@@ -1,3 +1,4 @@
+import type { ValueOf } from '@/shared/plan/parameter'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import { acceptableQualityLevel, inspectionLevel } from '@/shared/plan/parameters/evaluation-sampling'
 import { testConditions } from '@/shared/plan/parameters/evaluation-test-conditions'
@@ -89,9 +90,15 @@ export const rotaryDip = (times: readonly number[], over: Partial<LotTest> = {})
 /** The same value so many times. */
 export const times = <T>(count: number, value: T): T[] => new Array<T>(count).fill(value)
 
+type Needed = ValueOf<typeof lotsNeeded>[number]
+
+/** A row of the parts to be evaluated. */
+export const needed = (part: string, kind: Needed['kind'], method: Needed['method']): Needed =>
+  ({ part, kind, method }) as Needed
+
 /** What a programme with one board to evaluate by rotary dip specifies: S-3, AQL 1.0. */
 export const boardPlan: readonly SetValue[] = [
-  set(lotsNeeded, [{ part: 'bare board LX-41', kind: 'bare board', method: 'rotary-dip' }]),
+  set(lotsNeeded, [needed('bare board LX-41', 'bare board', 'rotary-dip')]),
   set(testConditions, [{ method: 'rotary-dip', ...boardConditions }]),
   set(inspectionLevel, 'S-3'),
   set(acceptableQualityLevel, '1.0'),

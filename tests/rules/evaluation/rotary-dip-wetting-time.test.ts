@@ -13,6 +13,7 @@ import {
   boardConditions,
   boardPlan,
   lot,
+  needed,
   rejected,
   rotaryDip,
   testOf,
@@ -152,10 +153,7 @@ describe('lots and the plan', () => {
     expect(finding.verdict).toBe('meets')
   })
   test('where the plan asks for no rotary dip, none is missed', () => {
-    const values = [
-      ...boardPlan,
-      set(lotsNeeded, [{ part: 'T1', kind: 'component', method: 'dip-and-look' }]),
-    ]
+    const values = [...boardPlan, set(lotsNeeded, [needed('T1', 'component', 'dip-and-look')])]
     expect(findingWith([], { values }).verdict).toBe('meets')
   })
   test('without a sampling plan nothing is judged', () => {

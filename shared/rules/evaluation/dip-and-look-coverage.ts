@@ -1,0 +1,34 @@
+import { coverageLeast } from '@/shared/plan/limits/evaluation-solderability'
+import { formatQuantity } from '@/shared/quantity/format'
+import { moltenSolderCautions } from '@/shared/records/methods/solderability-conditions'
+import { rule } from '@/shared/rules/rule'
+import { judgeSampledLots } from './judge-sampled-lots'
+import { DIP_AND_LOOK } from './sampled-method'
+import { SAMPLING_SOURCES } from './sampling-sources'
+import { samplingReads } from './sampling-reads'
+
+/** Two observers seldom differ by more than this in a share of area. */
+const GUARD_PCT = 1
+
+export const dipAndLookCoverage = rule({
+  id: 'dip-and-look-coverage',
+  title: 'Coverage by dip and look',
+  why: 'A lead that takes no even coating in clean solder leaves a joint that looks filled and is not held. The look tells non-wetting from dewetting, whose causes differ.',
+  stage: 'evaluation',
+  version: 1,
+  reads: { ...samplingReads, least: coverageLeast },
+  judge(inputs) {
+    const { least } = inputs
+    return judgeSampledLots(
+      {
+        method: DIP_AND_LOOK,
+        ruling: least,
+        guardBand: GUARD_PCT,
+        limitSays: `at least ${formatQuantity(least.value, '%')} of the dipped area covered (${least.document}), in a sample by lot size`,
+        sources: [least.limit.byDefault.from, ...SAMPLING_SOURCES],
+        cautions: moltenSolderCautions,
+      },
+      inputs,
+    )
+  },
+})

@@ -1,0 +1,145 @@
+import { commonPractice } from '@/shared/materials/source'
+import { platingConfidenceLeast, platingCoverageLeast } from '@/shared/plan/limits/evaluation-plating'
+import { coverageLeast, holeRiseLeast, wettingTimeMost } from '@/shared/plan/limits/evaluation-solderability'
+import type { Lot } from '@/shared/records/lot'
+import { lotName } from '@/shared/records/lot-identity'
+import { methodName } from '@/shared/records/test-methods'
+import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
+import { rule, type Inputs } from '@/shared/rules/rule'
+import { judgePlatingGroup } from './judge-plating-group'
+import { seriesOf } from './lot-sampling'
+import { platingOf } from './plating-readings'
+import { platingReads, specificationFrom } from './plating-reads'
+import { DIP_AND_LOOK, HOLE_RISE, RECEIVING_CHECK, ROTARY_DIP, SOLDER_FLOAT } from './sampled-method'
+import { contextFrom, demandsFrom, fractionOf, samplingReads } from './sampling-reads'
+import { spokenByWorst } from './worst-part'
+
+const SOURCE = commonPractice(
+  'A lot is accepted, rejected or allowed under concession, by quality, on its results',
+)
+const LIMIT_SAYS =
+  'every lot accepted, rejected or allowed under concession, and none accepted against its own results'
+
+const reads = {
+  ...samplingReads,
+  ...platingReads,
+  wettingTime: wettingTimeMost,
+  dipCoverage: coverageLeast,
+  holeRise: holeRiseLeast,
+  platingCoverage: platingCoverageLeast,
+  platingConfidence: platingConfidenceLeast,
+} as const
+
+export const lotsDispositioned = rule({
+  id: 'lots-dispositioned',
+  title: 'Every lot disposed of on its results',
+  why: 'A lot on the shelf without a decision is used sooner or later, and one accepted against its results takes them along into every board.',
+  stage: 'evaluation',
+  version: 1,
+  reads,
+  judge(inputs): Judged {
+    if (inputs.lots.length === 0) {
+      return undetermined('No lot is recorded yet.', ['a lot, with its disposition'], LIMIT_SAYS)
+    }
+    const against = failuresByLot(inputs)
+    const spoken = spokenByWorst(inputs.lots.map((lot) => partOf(lot, against.get(lot.id) ?? NO_FAILURES)))
+    const count = (verdict: string) =>
+      inputs.lots.filter(({ disposition }) => disposition?.verdict === verdict).length
+    return {
+      ...spoken,
+      found:
+        spoken.verdict === 'meets'
+          ? `All ${inputs.lots.length} lots are disposed of: ${count('accept')} accepted, ${count('reject')} rejected.`
+          : spoken.found,
+      limit: LIMIT_SAYS,
+      working: [],
+      sources: [SOURCE],
+    }
+  },
+})
+
+/** What speaks against a lot: results that failed, and tests not finished. */
+interface AgainstLot {
+  readonly failed: readonly string[]
+  readonly open: readonly string[]
+}
+const NO_FAILURES: AgainstLot = { failed: [], open: [] }
+
+function failuresByLot(inputs: Inputs<typeof reads>): ReadonlyMap<string, AgainstLot> {
+  const against = new Map<string, { failed: string[]; open: string[] }>()
+  const of = (lot: Lot) => {
+    const known = against.get(lot.id) ?? { failed: [], open: [] }
+    against.set(lot.id, known)
+    return known
+  }
+  const context = contextFrom(inputs)
+  const asked = [
+    [ROTARY_DIP, inputs.wettingTime.value],
+    [DIP_AND_LOOK, inputs.dipCoverage.value],
+    [HOLE_RISE, inputs.holeRise.value],
+    [SOLDER_FLOAT, 0],
+    [RECEIVING_CHECK, 0],
+  ] as const
+  for (const [method, limit] of asked) {
+    for (const { lot, sample } of seriesOf(inputs.lots, method, limit, context).flatMap(({ lots }) => lots)) {
+      if (sample?.outcome.decided === 'rejected') of(lot).failed.push(methodName(method.key))
+      if (sample && sample.outcome.decided === undefined) of(lot).open.push(methodName(method.key))
+    }
+  }
+  const demands = demandsFrom(inputs)
+  const specification = specificationFrom(inputs)
+  const content = {
+    coverage: fractionOf(inputs.platingCoverage),
+    confidence: fractionOf(inputs.platingConfidence),
+  }
+  for (const lot of inputs.lots) {
+    for (const group of platingOf(lot, demands).groups) {
+      const { verdict } = judgePlatingGroup(group, specification, content).part
+      if (verdict === 'fails') of(lot).failed.push(`thickness of ${group.deposit}`)
+    }
+  }
+  return against
+}
+
+function partOf(lot: Lot, { failed, open }: AgainstLot): Part {
+  const subject = lotName(lot)
+  const { disposition } = lot
+  if (disposition === null) {
+    return {
+      subject,
+      verdict: 'undetermined',
+      found:
+        failed.length > 0
+          ? `failed by ${failed.join(', ')}, and is not yet disposed of.`
+          : 'not yet disposed of.',
+      remedy: { says: 'Quality accepts it, rejects it, or allows it under concession, with a reason.' },
+    }
+  }
+  if (disposition.verdict === 'reject') {
+    return { subject, verdict: 'meets', found: `rejected on ${disposition.on}: ${disposition.reason}` }
+  }
+  if (disposition.verdict === 'use under concession') {
+    return {
+      subject,
+      verdict: 'marginal',
+      found: `allowed under concession by ${disposition.by} on ${disposition.on}: ${disposition.reason}`,
+    }
+  }
+  if (failed.length > 0) {
+    return {
+      subject,
+      verdict: 'fails',
+      found: `accepted by ${disposition.by} although it failed by ${failed.join(', ')}.`,
+      remedy: { says: 'Reject it, or allow it under concession with the reason why it is tolerable.' },
+    }
+  }
+  if (open.length > 0) {
+    return {
+      subject,
+      verdict: 'undetermined',
+      found: `accepted by ${disposition.by} before its sample was complete: ${open.join(', ')}.`,
+      remedy: { says: 'Complete the sample.' },
+    }
+  }
+  return { subject, verdict: 'meets', found: `accepted by ${disposition.by} on ${disposition.on}.` }
+}

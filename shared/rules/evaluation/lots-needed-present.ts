@@ -1,0 +1,160 @@
+import { commonPractice } from '@/shared/materials/source'
+import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
+import { leadHoles } from '@/shared/plan/parameters/lead-holes'
+import type { ValueOf } from '@/shared/plan/parameter'
+import type { Lot } from '@/shared/records/lot'
+import { isUsable, namesComponent, partKey } from '@/shared/records/lot-identity'
+import { isSolderabilityMethod, methodName } from '@/shared/records/test-methods'
+import type { Judged, Part } from '@/shared/rules/finding'
+import { lots } from '@/shared/rules/record-source'
+import { optional, rule } from '@/shared/rules/rule'
+import { spokenByWorst } from './worst-part'
+
+type Needed = ValueOf<typeof lotsNeeded>
+
+const SOURCE = commonPractice('Every part whose surface a joint rests on is evaluated before soldering')
+const SOLDERED_KINDS: readonly string[] = ['bare board', 'component']
+
+export const lotsNeededPresent = rule({
+  id: 'lots-needed-present',
+  title: 'Every part evaluated',
+  why: 'A joint has two surfaces. One component type that nobody tested is enough to spoil every board it goes into.',
+  stage: 'evaluation',
+  version: 1,
+  reads: { lots, needed: lotsNeeded, holes: optional(leadHoles) },
+  judge({ lots: all, needed, holes }): Judged {
+    const byPart = lotsByPart(all)
+    const rows = partsOf(needed)
+    const parts = [
+      ...rows.map((row) => judgePart(row, byPart.get(keyOf(row)) ?? [])),
+      ...boardMissing(needed),
+      ...componentsMissing(needed, holes ?? []),
+    ]
+    const spoken = spokenByWorst(parts)
+    return {
+      ...spoken,
+      found:
+        spoken.verdict === 'meets'
+          ? `All ${rows.length} parts have a tested lot that may be used.`
+          : spoken.found,
+      limit: 'a lot of every part, tested as planned, that quality accepted',
+      working: [
+        {
+          label: 'Parts with a usable lot',
+          numbers: `${parts.filter(({ verdict }) => verdict === 'meets').length} of ${parts.length}`,
+          result: spoken.verdict,
+        },
+      ],
+      sources: [SOURCE],
+    }
+  },
+})
+
+interface PlannedPart {
+  readonly part: string
+  readonly kind: string
+  readonly methods: readonly string[]
+}
+
+const keyOf = ({ kind, part }: { readonly kind: string; readonly part: string }): string =>
+  `${kind}\n${partKey(part)}`
+
+function partsOf(needed: Needed): PlannedPart[] {
+  const planned = new Map<string, { part: string; kind: string; methods: string[] }>()
+  for (const { part, kind, method } of needed) {
+    const known = planned.get(keyOf({ kind, part })) ?? { part, kind, methods: [] }
+    known.methods.push(method)
+    planned.set(keyOf({ kind, part }), known)
+  }
+  return [...planned.values()]
+}
+
+function lotsByPart(all: readonly Lot[]): ReadonlyMap<string, readonly Lot[]> {
+  const byPart = new Map<string, Lot[]>()
+  for (const lot of all) byPart.set(keyOf(lot), [...(byPart.get(keyOf(lot)) ?? []), lot])
+  return byPart
+}
+
+function judgePart({ part, kind, methods }: PlannedPart, own: readonly Lot[]): Part {
+  const subject = `${part} (${kind})`
+  const hasSolderability = methods.some(isSolderabilityMethod)
+  if (SOLDERED_KINDS.includes(kind) && !hasSolderability) {
+    return {
+      subject,
+      verdict: 'undetermined',
+      found: 'is soldered, and the plan asks for no solderability test of it.',
+      remedy: { says: 'Add a row with a solderability test for this part.' },
+    }
+  }
+  if (own.length === 0) {
+    return {
+      subject,
+      verdict: 'undetermined',
+      found: 'no lot is recorded.',
+      remedy: { says: 'Record the lot when it is received.' },
+    }
+  }
+  const usable = own.filter(isUsable)
+  if (usable.length === 0) {
+    const codes = own.map(({ code }) => code).join(', ')
+    return {
+      subject,
+      verdict: 'fails',
+      found: `every lot was rejected (${codes}).`,
+      remedy: { says: 'Obtain and test another lot, or another supplier’s.' },
+    }
+  }
+  const short = usable.flatMap((lot) => {
+    const missing = methods.filter((method) => !lot.tests.some((test) => test.method === method))
+    return missing.length > 0 ? [`lot ${lot.code} not tested by ${missing.map(methodName).join(', ')}`] : []
+  })
+  if (short.length > 0) {
+    return {
+      subject,
+      verdict: 'undetermined',
+      found: `${short.join('; ')}.`,
+      remedy: { says: 'Test it, or reject the lot.' },
+    }
+  }
+  const accepted = usable.filter(({ disposition }) => disposition !== null)
+  if (accepted.length === 0) {
+    return {
+      subject,
+      verdict: 'undetermined',
+      found: `${usable.map(({ code }) => `lot ${code}`).join(', ')} tested and not yet disposed of by quality.`,
+      remedy: { says: 'Accept, reject, or allow it under concession.' },
+    }
+  }
+  return {
+    subject,
+    verdict: 'meets',
+    found: `${accepted.map(({ code }) => `lot ${code}`).join(', ')} may be used.`,
+  }
+}
+
+/** There is always a board. */
+function boardMissing(needed: Needed): Part[] {
+  if (needed.some(({ kind }) => kind === 'bare board')) return []
+  return [
+    {
+      subject: 'bare board',
+      verdict: 'undetermined',
+      found: 'is in no row of the parts to be evaluated.',
+      remedy: { says: 'Add a row for the bare board with its solderability test.' },
+    },
+  ]
+}
+
+/** Components of the hole table that the evaluation forgot. */
+function componentsMissing(needed: Needed, holes: readonly { readonly component: string }[]): Part[] {
+  const planned = needed.filter(({ kind }) => kind === 'component')
+  const components = [...new Set(holes.map(({ component }) => component))]
+  return components
+    .filter((component) => !planned.some(({ part }) => namesComponent(part, component)))
+    .map((component) => ({
+      subject: component,
+      verdict: 'undetermined',
+      found: 'stands in the hole table and in no row of the parts to be evaluated.',
+      remedy: { says: 'Add a row that names it, with its solderability test.' },
+    }))
+}

@@ -1,0 +1,137 @@
+import { commonPractice } from '@/shared/materials/source'
+import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
+import type { Lot } from '@/shared/records/lot'
+import { lotName, partKey } from '@/shared/records/lot-identity'
+import type { Judged, Part } from '@/shared/rules/finding'
+import { inspections, lots } from '@/shared/rules/record-source'
+import { optional, rule } from '@/shared/rules/rule'
+import { spokenByWorst } from './worst-part'
+
+const SOURCE = commonPractice('Traceability from lot to assembly and back')
+const LIMIT_SAYS = 'no assembly from a lot that may not be used, and every assembly traced to its lots'
+
+/** Parts that an assembly holds and must be traced to; laminate and coupons are not in it as such. */
+const TRACED_KINDS: readonly string[] = ['bare board', 'component']
+
+export const lotsTraced = rule({
+  id: 'lots-traced',
+  title: 'Lots traced into assemblies',
+  why: 'When a lot turns out bad, somebody has to know which boards to call back; when a board fails, which lots to suspect.',
+  stage: 'evaluation',
+  version: 1,
+  reads: { lots, inspections, needed: optional(lotsNeeded) },
+  judge({ lots: all, inspections: looks, needed }): Judged {
+    const assemblies = new Set([
+      ...all.flatMap(({ usedIn }) => usedIn),
+      ...looks.map(({ assembly }) => assembly),
+    ])
+    if (assemblies.size === 0) {
+      return {
+        verdict: 'meets',
+        found: 'No assembly is recorded yet: nothing to trace.',
+        limit: LIMIT_SAYS,
+        working: [],
+        sources: [SOURCE],
+      }
+    }
+    const parts = [...all.flatMap(wrongUse), ...untraced(all, assemblies, needed ?? [])]
+    const waiting = all.filter(
+      ({ disposition, usedIn }) => disposition?.verdict === 'accept' && usedIn.length === 0,
+    )
+    const notes =
+      waiting.length > 0
+        ? [`Accepted and in no assembly yet: ${waiting.map(({ code }) => code).join(', ')}.`]
+        : []
+    const base = {
+      limit: LIMIT_SAYS,
+      working: [
+        {
+          label: 'Assemblies and lots',
+          numbers: `${assemblies.size} assemblies, ${all.filter(({ usedIn }) => usedIn.length > 0).length} lots used`,
+          result: `${parts.length} not as they should be`,
+        },
+      ],
+      sources: [SOURCE],
+      notes,
+    }
+    if (parts.length === 0) {
+      return {
+        verdict: 'meets',
+        found: `All ${assemblies.size} assemblies are traced to lots that may be used.`,
+        ...base,
+      }
+    }
+    return { ...spokenByWorst(parts), ...base }
+  },
+})
+
+/** A used lot that should not be, or only just, in an assembly. */
+function wrongUse(lot: Lot): Part[] {
+  if (lot.usedIn.length === 0) return []
+  const subject = lotName(lot)
+  const into = `in ${listed(lot.usedIn)}`
+  if (lot.disposition === null) {
+    return [
+      {
+        subject,
+        verdict: 'fails',
+        found: `used ${into} before quality disposed of it.`,
+        remedy: { says: 'Dispose of the lot on its results; until then hold the assemblies.' },
+      },
+    ]
+  }
+  if (lot.disposition.verdict === 'reject') {
+    return [
+      {
+        subject,
+        verdict: 'fails',
+        found: `rejected, and used ${into}.`,
+        remedy: {
+          says: 'Withdraw the assemblies, or have them allowed by concession of design and quality.',
+        },
+      },
+    ]
+  }
+  if (lot.disposition.verdict === 'use under concession') {
+    return [
+      { subject, verdict: 'marginal', found: `used ${into} under concession: ${lot.disposition.reason}` },
+    ]
+  }
+  return []
+}
+
+/** Assemblies of which some part cannot be traced to a lot. */
+function untraced(
+  all: readonly Lot[],
+  assemblies: ReadonlySet<string>,
+  needed: readonly { readonly kind: string; readonly part: string }[],
+): Part[] {
+  const wanted = new Map(
+    needed
+      .filter(({ kind }) => TRACED_KINDS.includes(kind))
+      .map(({ kind, part }) => [`${kind}\n${partKey(part)}`, part]),
+  )
+  const traced = new Map<string, Set<string>>()
+  for (const lot of all) {
+    const key = `${lot.kind}\n${partKey(lot.part)}`
+    const known = traced.get(key) ?? new Set<string>()
+    traced.set(key, known)
+    for (const assembly of lot.usedIn) known.add(assembly)
+  }
+  return [...wanted].flatMap(([key, part]) => {
+    const known = traced.get(key)
+    const missing = [...assemblies].filter((assembly) => !known?.has(assembly))
+    if (missing.length === 0) return []
+    return [
+      {
+        subject: part,
+        verdict: 'undetermined' as const,
+        found: `${listed(missing)} ${missing.length === 1 ? 'is' : 'are'} traced to no lot of it.`,
+        remedy: { says: 'Enter on the lot page which assemblies the lot went into.' },
+      },
+    ]
+  })
+}
+
+const listed = (names: readonly string[]): string =>
+  names.length <= 4 ? names.join(', ') : `${names.slice(0, 3).join(', ')} and ${names.length - 3} more`

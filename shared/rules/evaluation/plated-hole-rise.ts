@@ -1,0 +1,32 @@
+import { holeRiseLeast } from '@/shared/plan/limits/evaluation-solderability'
+import { formatQuantity } from '@/shared/quantity/format'
+import { moltenSolderCautions } from '@/shared/records/methods/solderability-conditions'
+import { rule } from '@/shared/rules/rule'
+import { judgeSampledLots } from './judge-sampled-lots'
+import { HOLE_RISE } from './sampled-method'
+import { SAMPLING_SOURCES } from './sampling-sources'
+import { samplingReads } from './sampling-reads'
+
+export const platedHoleRise = rule({
+  id: 'plated-hole-rise',
+  title: 'Rise of solder in plated holes',
+  why: 'Capillarity could lift solder through many board thicknesses. A hole that does not fill on the test bath has a wall that does not wet, or that gives off gas.',
+  stage: 'evaluation',
+  version: 1,
+  reads: { ...samplingReads, least: holeRiseLeast },
+  judge(inputs) {
+    const { least } = inputs
+    return judgeSampledLots(
+      {
+        method: HOLE_RISE,
+        ruling: least,
+        // A rise cannot exceed the whole hole, so there is no room for a guard band.
+        guardBand: 0,
+        limitSays: `solder risen through at least ${formatQuantity(least.value, '%')} of every hole (${least.document}), in a sample by lot size`,
+        sources: [least.limit.byDefault.from, ...SAMPLING_SOURCES],
+        cautions: moltenSolderCautions,
+      },
+      inputs,
+    )
+  },
+})

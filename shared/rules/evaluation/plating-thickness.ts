@@ -1,0 +1,118 @@
+import { published } from '@/shared/materials/source'
+import { platingConfidenceLeast, platingCoverageLeast } from '@/shared/plan/limits/evaluation-plating'
+import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
+import { leadHoles } from '@/shared/plan/parameters/lead-holes'
+import type { Lot } from '@/shared/records/lot'
+import { isUsable, lotName, partKey } from '@/shared/records/lot-identity'
+import { PLATING_PLACES, platingThickness as method } from '@/shared/records/methods/plating-thickness'
+import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
+import { optional, rule } from '@/shared/rules/rule'
+import { judgePlatingGroup } from './judge-plating-group'
+import { platingOf, type PlatingOfLot } from './plating-readings'
+import { platingReads, specificationFrom } from './plating-reads'
+import { demandsFrom, fractionOf, standingReads } from './sampling-reads'
+import { spokenByWorst, worstPart } from './worst-part'
+
+const SOURCE = published('NIST/SEMATECH e-Handbook 7.2.6.3, one-sided tolerance bound by the noncentral t')
+const VOID_SOURCE = published(
+  'MIL-PRF-31032/1B 3.6.4.1: copper under 80 % of the specified thickness counts as a void',
+)
+
+export const platingThickness = rule({
+  id: 'plating-thickness',
+  title: 'Plating thickness shown',
+  why: 'A mean above the minimum lets half the lot lie below it. A tolerance bound says what share of all places reaches the minimum, and how sure a few readings make us.',
+  stage: 'evaluation',
+  version: 1,
+  reads: {
+    ...standingReads,
+    ...platingReads,
+    needed: lotsNeeded,
+    holes: optional(leadHoles),
+    coverage: platingCoverageLeast,
+    confidence: platingConfidenceLeast,
+  },
+  judge(inputs): Judged {
+    const content = { coverage: fractionOf(inputs.coverage), confidence: fractionOf(inputs.confidence) }
+    const limit = `at least ${inputs.coverage.value} % of the places inside the specified thickness with ${inputs.confidence.value} % confidence`
+    const asked = new Set(
+      inputs.needed
+        .filter((row) => row.method === method.key)
+        .map((row) => `${row.kind}\n${partKey(row.part)}`),
+    )
+    const demands = demandsFrom(inputs)
+    const lots = inputs.lots
+      .filter(isUsable)
+      .map((lot) => platingOf(lot, demands))
+      .filter((one) => one.groups.length + one.tests.setAside.length > 0 || asked.has(keyOf(one.lot)))
+    if (lots.length === 0) return nothingMeasured(asked.size > 0, limit)
+
+    const specification = specificationFrom(inputs)
+    const hasPlatedHoles = inputs.holes?.some(({ plated }) => plated) ?? false
+    const groups = lots.flatMap((one) =>
+      one.groups.map((group) => judgePlatingGroup(group, specification, content)),
+    )
+    const parts = [
+      ...groups.map(({ part }) => part),
+      ...lots.flatMap((one) => missingPlaces(one, hasPlatedHoles)),
+    ]
+    const spoken = spokenByWorst(parts)
+    const speaker = worstPart(parts)
+    return {
+      ...spoken,
+      limit,
+      working: groups.find(({ part }) => part === speaker)?.working ?? [],
+      sources: [
+        SOURCE,
+        VOID_SOURCE,
+        inputs.coverage.limit.byDefault.from,
+        inputs.holeCopper.limit.byDefault.from,
+      ],
+      notes: [
+        'The bound takes the readings as normal and independent. Several readings on one specimen are alike: spread them over specimens.',
+        ...lots.flatMap(({ lot, tests }) =>
+          tests.setAside.map(
+            ({ test, because }) => `Lot ${lot.code}, test of ${test.testedOn}, set aside: ${because}.`,
+          ),
+        ),
+      ],
+      cautions: method.cautions,
+    }
+  },
+})
+
+const keyOf = ({ kind, part }: Lot): string => `${kind}\n${partKey(part)}`
+
+const nothingMeasured = (asked: boolean, limit: string): Judged =>
+  asked
+    ? undetermined(
+        'Thickness readings are planned, and no lot has any yet.',
+        ['plating-thickness readings of a lot'],
+        limit,
+      )
+    : {
+        verdict: 'meets',
+        found: 'No plating thickness is to be measured, and none was.',
+        limit,
+        working: [],
+        sources: [SOURCE],
+      }
+
+/** Boards are plated on tracks and, where they have plated holes, in them. */
+function missingPlaces({ lot, groups, tests }: PlatingOfLot, hasPlatedHoles: boolean): Part[] {
+  const reasons = tests.setAside.map(({ test, because }) => `test of ${test.testedOn}: ${because}`)
+  const why = reasons.length > 0 ? ` (no result counts: ${reasons.join('; ')})` : ''
+  const isBoard = lot.kind === 'bare board' || lot.kind === 'coupon'
+  const places = isBoard
+    ? (['track', ...(hasPlatedHoles ? (['hole'] as const) : [])] as const)
+    : (['lead'] as const)
+  if (!isBoard && lot.kind !== 'component') return []
+  return places
+    .filter((place) => !groups.some((group) => group.place === place))
+    .map((place) => ({
+      subject: `${lotName(lot)}, ${PLATING_PLACES[place].label.toLowerCase()}`,
+      verdict: 'undetermined' as const,
+      found: `no thickness reading${why}.`,
+      remedy: { says: 'Measure it on several specimens of the lot.' },
+    }))
+}

@@ -1,0 +1,71 @@
+import { BOARD_FINISHES } from '@/shared/materials/board-finishes'
+import { LEAD_COATINGS } from '@/shared/materials/lead-finishes'
+import type { LeadFinish } from '@/shared/plan/parameters/finishes'
+import { namesComponent } from '@/shared/records/lot-identity'
+import type { PlatingReadings } from './plating-readings'
+
+/** What the specification says of plating; parts of it may still be open. */
+export interface PlatingSpecification {
+  readonly boardFinish: keyof typeof BOARD_FINISHES | undefined
+  readonly boardFinishLeastUm: number | undefined
+  readonly boardFinishMostUm: number | undefined
+  readonly boardNickelUm: number | undefined
+  readonly leadFinishes: readonly LeadFinish[] | undefined
+  readonly holeCopper: { readonly leastUm: number; readonly document: string }
+}
+
+/** The thickness a deposit must have, and who says so. */
+export interface PlatingWindow {
+  readonly leastUm: number
+  readonly mostUm: number | undefined
+  readonly document: string
+}
+
+/** How a reason ends when nothing is asked of the readings. */
+export const FOR_INFORMATION = 'kept for information.'
+
+/** The window for a group of readings, or why the specification has none. */
+export function platingWindow(
+  { lot, deposit, place }: Pick<PlatingReadings, 'lot' | 'deposit' | 'place'>,
+  specification: PlatingSpecification,
+): PlatingWindow | string {
+  if (lot.kind === 'component') return leadWindow(lot.part, deposit, specification.leadFinishes)
+  if (deposit === 'copper') {
+    const { leastUm, document } = specification.holeCopper
+    return place === 'hole'
+      ? { leastUm, mostUm: undefined, document }
+      : `the specification sets no least copper on tracks: ${FOR_INFORMATION}`
+  }
+  if (deposit === 'nickel' || deposit === 'tin-nickel') {
+    return specified(specification.boardNickelUm, undefined, 'nickel under the board finish')
+  }
+  const { boardFinish } = specification
+  if (boardFinish === undefined) return 'the board finish is not specified yet.'
+  const { coating, label } = BOARD_FINISHES[boardFinish]
+  if (coating !== deposit) return `${deposit} was measured, and the specified finish is ${label}.`
+  return specified(specification.boardFinishLeastUm, specification.boardFinishMostUm, 'board finish')
+}
+
+function leadWindow(
+  part: string,
+  deposit: string,
+  finishes: readonly LeadFinish[] | undefined,
+): PlatingWindow | string {
+  const finish = finishes?.find(({ component }) => namesComponent(part, component))
+  if (!finish) return 'the lead finishes of the specification have no row for this component.'
+  if (LEAD_COATINGS[finish.coating].metal === deposit) {
+    return specified(finish.coatingUm, finish.coatingMostUm, `lead coating of ${finish.component}`)
+  }
+  if (finish.barrier === deposit)
+    return specified(finish.barrierUm, undefined, `underlayer of ${finish.component}`)
+  return `${deposit} was measured, and the specified coating is ${LEAD_COATINGS[finish.coating].label}.`
+}
+
+const specified = (
+  leastUm: number | undefined,
+  mostUm: number | undefined,
+  what: string,
+): PlatingWindow | string =>
+  leastUm === undefined
+    ? `the specification gives no least thickness for ${what} yet.`
+    : { leastUm, mostUm, document: `specification: ${what}` }

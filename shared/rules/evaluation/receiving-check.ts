@@ -1,0 +1,28 @@
+import { commonPractice } from '@/shared/materials/source'
+import { rule } from '@/shared/rules/rule'
+import { judgeSampledLots } from './judge-sampled-lots'
+import { RECEIVING_CHECK } from './sampled-method'
+import { SAMPLING_SOURCES } from './sampling-sources'
+import { samplingReads } from './sampling-reads'
+
+const SOURCE = commonPractice('Receiving inspection: the delivery against the order and its certificate')
+
+export const receivingCheck = rule({
+  id: 'receiving-check',
+  title: 'Deliveries as ordered',
+  why: 'A test result belongs to the part that was ordered. The wrong revision, finish or date code makes every later result a result about something else.',
+  stage: 'evaluation',
+  version: 1,
+  reads: samplingReads,
+  judge: (inputs) =>
+    judgeSampledLots(
+      {
+        method: RECEIVING_CHECK,
+        ruling: { value: 0, document: SOURCE.cite },
+        guardBand: 0,
+        limitSays: 'everything compared as ordered, in a sample by lot size',
+        sources: [SOURCE, ...SAMPLING_SOURCES],
+      },
+      inputs,
+    ),
+})

@@ -1,0 +1,33 @@
+import { fromMemory } from '@/shared/materials/source'
+import { solderFloat } from '@/shared/records/methods/solder-float'
+import { rule } from '@/shared/rules/rule'
+import { judgeSampledLots } from './judge-sampled-lots'
+import { SOLDER_FLOAT } from './sampled-method'
+import { SAMPLING_SOURCES } from './sampling-sources'
+import { samplingReads } from './sampling-reads'
+
+const SOURCE = fromMemory(
+  'IPC-TM-650 2.4.13.1, thermal stress of laminates: 288 °C for 10 s, no blister or delamination',
+)
+
+export const solderFloatSoundness = rule({
+  id: 'solder-float-soundness',
+  title: 'Laminate sound after floating on solder',
+  why: 'A laminate that blisters or delaminates on the bath fails in the wave as well, board by board and after the parts are in.',
+  stage: 'evaluation',
+  version: 1,
+  reads: samplingReads,
+  judge: (inputs) =>
+    judgeSampledLots(
+      {
+        method: SOLDER_FLOAT,
+        ruling: { value: 0, document: SOURCE.cite },
+        guardBand: 0,
+        limitSays: 'every floated specimen sound, in a sample by lot size',
+        sources: [SOURCE, ...SAMPLING_SOURCES],
+        notes: ['The float tests the material’s resistance to heat; it says nothing about solderability.'],
+        cautions: solderFloat.cautions,
+      },
+      inputs,
+    ),
+})

@@ -1,0 +1,74 @@
+import { fromMemory } from '@/shared/materials/source'
+import type { Lot } from '@/shared/records/lot'
+import { isUsable, lotName } from '@/shared/records/lot-identity'
+import { methodName } from '@/shared/records/test-methods'
+import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
+import { rule } from '@/shared/rules/rule'
+import { demandsFrom, standingReads } from './sampling-reads'
+import { whySetAside, type TestDemands } from './test-standing'
+import { spokenByWorst } from './worst-part'
+
+const LIMIT_SAYS = 'the supplier’s own result on file for every lot, and a result of ours beside it'
+
+export const supplierResultsReaffirmed = rule({
+  id: 'supplier-results-reaffirmed',
+  title: 'Supplier’s result reaffirmed',
+  why: 'A supplier tests what left the line; transport and store come after. His result saves nothing unless a test here has confirmed it for this lot.',
+  stage: 'evaluation',
+  version: 1,
+  reads: standingReads,
+  judge(inputs): Judged {
+    const usable = inputs.lots.filter(isUsable)
+    if (usable.length === 0) {
+      return undetermined(
+        'No lot that may be used is recorded yet.',
+        ['a lot, with what its supplier states'],
+        LIMIT_SAYS,
+      )
+    }
+    const spoken = spokenByWorst(usable.map((lot) => partOf(lot, demandsFrom(inputs))))
+    return {
+      ...spoken,
+      found:
+        spoken.verdict === 'meets'
+          ? `The supplier’s result is reaffirmed for all ${usable.length} lots.`
+          : spoken.found,
+      limit: LIMIT_SAYS,
+      working: [],
+      sources: [
+        fromMemory(
+          'Reaffirming a certificate: it names lot, date code, finish, ageing and date; own practice wording',
+        ),
+      ],
+      notes: [
+        'The supplier’s result is kept as stated. Compare its conditions with ours before setting the two side by side.',
+      ],
+    }
+  },
+})
+
+function partOf(lot: Lot, demands: TestDemands): Part {
+  const subject = lotName(lot)
+  const counting = lot.tests.filter((test) => whySetAside(test, demands) === undefined)
+  const stated = lot.supplierResult.trim()
+  if (stated === '') {
+    return {
+      subject,
+      verdict: 'undetermined',
+      found: 'came without a result of the supplier’s.',
+      remedy: {
+        says: 'Ask the supplier for the result of this lot, or say in the lot that none was agreed.',
+      },
+    }
+  }
+  if (counting.length === 0) {
+    return {
+      subject,
+      verdict: 'undetermined',
+      found: `states “${stated}”; no test of ours that counts stands beside it.`,
+      remedy: { says: 'Test a sample of the lot here.' },
+    }
+  }
+  const methods = [...new Set(counting.map(({ method }) => methodName(method)))].join(', ')
+  return { subject, verdict: 'meets', found: `states “${stated}”; tested here by ${methods}.` }
+}

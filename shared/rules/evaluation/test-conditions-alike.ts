@@ -1,0 +1,106 @@
+import { ageingMethod } from '@/shared/materials/ageing-methods'
+import { published, fromMemory } from '@/shared/materials/source'
+import { TEST_SOLDERS } from '@/shared/materials/test-solders'
+import { testTemperatureToleranceMost } from '@/shared/plan/limits/evaluation-solderability'
+import { testConditions } from '@/shared/plan/parameters/evaluation-test-conditions'
+import { alloyFamily } from '@/shared/plan/parameters/programme'
+import { formatNumber, formatQuantity } from '@/shared/quantity/format'
+import type { Lot } from '@/shared/records/lot'
+import { SOLDERABILITY_METHODS, methodName } from '@/shared/records/test-methods'
+import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
+import { lots } from '@/shared/rules/record-source'
+import { optional, rule } from '@/shared/rules/rule'
+import { unlikeConditions, type SpecifiedConditions } from './test-standing'
+import { spokenByWorst } from './worst-part'
+
+const SOURCES = [
+  fromMemory('IEC 60068-2-20, Test Ta: solder, flux, temperature and ageing are part of the test'),
+  published('MIL-STD-883 method 2003: 245 °C for leads; J-STD-003 (from memory): 235 °C for boards'),
+]
+
+export const testConditionsAlike = rule({
+  id: 'test-conditions-alike',
+  title: 'Solderability tested under the specified conditions',
+  why: 'A hotter bath, a stronger flux or a skipped ageing turns a bad surface into a good result. Results under different conditions cannot be set side by side.',
+  stage: 'evaluation',
+  version: 1,
+  reads: {
+    lots,
+    conditions: testConditions,
+    tolerance: testTemperatureToleranceMost,
+    family: optional(alloyFamily),
+  },
+  judge({ lots: all, conditions, tolerance, family }): Judged {
+    const limit = `solder, flux and ageing as specified, the bath within ± ${formatNumber(tolerance.value)} K (${tolerance.document})`
+    const demands = { specified: conditions, temperatureToleranceK: tolerance.value }
+    const parts = all.flatMap((lot) =>
+      SOLDERABILITY_METHODS.flatMap((method) => partOf(lot, method, demands)),
+    )
+    const notes = familyNotes(conditions, family)
+    if (parts.length === 0) {
+      const found = 'No solderability test of a lot is recorded yet.'
+      return { ...undetermined(found, ['a solderability test of a lot'], limit), notes }
+    }
+    const spoken = spokenByWorst(parts)
+    return {
+      ...spoken,
+      found: spoken.verdict === 'meets' ? `All solderability tests were made as specified.` : spoken.found,
+      limit,
+      working: conditions.map((row) => ({
+        label: `Specified for ${methodName(row.method)}`,
+        result: `${TEST_SOLDERS[row.alloy].label}, ${formatQuantity(row.bathTemperatureC, '°C')}, ${ageingMethod(row.ageing)?.label ?? row.ageing}`,
+      })),
+      sources: SOURCES,
+      notes,
+    }
+  },
+})
+
+/** One lot under one method: nothing when the method was not used on it. */
+function partOf(
+  lot: Lot,
+  method: string,
+  demands: { readonly specified: SpecifiedConditions; readonly temperatureToleranceK: number },
+): Part[] {
+  const tests = lot.tests.filter((test) => test.method === method)
+  const unlike = tests
+    .map((test) => ({ test, differences: unlikeConditions(test, demands) }))
+    .filter(({ differences }) => differences.length > 0)
+  if (tests.length === 0) return []
+  const subject = `lot ${lot.code}, ${methodName(method)}`
+  if (unlike.length === 0) {
+    return [{ subject, verdict: 'meets', found: `${tests.length} made as specified.` }]
+  }
+  const says = unlike.map(({ test, differences }) => `${test.testedOn}: ${differences.join('; ')}`).join('. ')
+  if (unlike.length < tests.length) {
+    const found = `beside a test made as specified, kept for information and not compared (${says}).`
+    return [{ subject, verdict: 'meets', found }]
+  }
+  if (lot.disposition?.verdict === 'reject') {
+    return [{ subject, verdict: 'meets', found: `rejected lot, not compared (${says}).` }]
+  }
+  return [
+    {
+      subject,
+      verdict: 'fails',
+      found: `not compared, since made under other conditions (${says}).`,
+      remedy: {
+        says: 'Test the lot under the specified conditions, or agree and specify other conditions for all lots.',
+      },
+    },
+  ]
+}
+
+/** A tin-lead test says little about a lead-free joint, and the other way about. */
+function familyNotes(
+  conditions: SpecifiedConditions,
+  family: 'tin-lead' | 'lead-free' | undefined,
+): string[] {
+  if (family === undefined) return []
+  return conditions
+    .filter(({ alloy }) => TEST_SOLDERS[alloy].family !== family)
+    .map(
+      ({ method, alloy }) =>
+        `${methodName(method)} is specified with ${TEST_SOLDERS[alloy].label}, while the joints are ${family}.`,
+    )
+}

@@ -1,0 +1,62 @@
+import { expect, test } from 'vitest'
+import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
+import type { Inspection } from '@/shared/records/inspection'
+import type { Lot } from '@/shared/records/lot'
+import { lotsTraced } from '@/shared/rules/evaluation/lots-traced'
+import { findingOf, set, type FactsInput } from '../facts-builder'
+import { accepted, boardPlan, lot, needed, rejected } from './lots-builder'
+
+const findingWith = (lots: readonly Lot[], over: FactsInput = {}) =>
+  findingOf(lotsTraced, { values: boardPlan, lots, ...over })
+const used = (over: Partial<Lot> = {}) => lot({ disposition: accepted, usedIn: ['A-001', 'A-002'], ...over })
+const inspected: Inspection = {
+  id: 'n1',
+  assembly: 'A-003',
+  inspectedOn: '2026-03-01',
+  inspector: 'K. Abe',
+  magnification: 4,
+  jointsSeen: 120,
+  defects: [],
+  note: '',
+}
+
+test('assemblies from accepted lots are traced', () => {
+  expect(findingWith([used()]).verdict).toBe('meets')
+})
+test('before anything is built there is nothing to trace', () => {
+  expect(findingWith([lot({ disposition: accepted })]).verdict).toBe('meets')
+})
+test('an assembly from a rejected lot fails, and is named', () => {
+  const finding = findingWith([used({ disposition: rejected })])
+  expect(finding.verdict).toBe('fails')
+  expect(finding.found).toContain('rejected, and used in A-001, A-002')
+})
+test('an assembly from a lot nobody disposed of fails', () => {
+  expect(findingWith([used({ disposition: null })]).verdict).toBe('fails')
+})
+test('use under concession stays in sight', () => {
+  const finding = findingWith([used({ disposition: { ...accepted, verdict: 'use under concession' } })])
+  expect(finding.verdict).toBe('marginal')
+})
+test('an inspected assembly that no lot went into is open', () => {
+  const finding = findingWith([used()], { inspections: [inspected] })
+  expect(finding.verdict).toBe('undetermined')
+  expect(finding.found).toContain('A-003 is traced to no lot')
+})
+test('every soldered part is traced, not only the board', () => {
+  const rows = [
+    needed('bare board LX-41', 'bare board', 'rotary-dip'),
+    needed('T1', 'component', 'dip-and-look'),
+  ]
+  const finding = findingWith([used()], { values: [...boardPlan, set(lotsNeeded, rows)] })
+  expect(finding.found).toContain('T1: A-001, A-002 are traced to no lot')
+})
+test('an accepted lot still in store is noted, not held against anyone', () => {
+  const finding = findingWith([used(), lot({ id: 'x', code: 'B-09', disposition: accepted })])
+  expect(finding.verdict).toBe('meets')
+  expect(finding.notes?.join(' ')).toContain('B-09')
+})
+test('many assemblies are listed in brief', () => {
+  const usedIn = Array.from({ length: 9 }, (_, at) => `A-${at}`)
+  expect(findingWith([used({ disposition: rejected, usedIn })]).found).toContain('A-0, A-1, A-2 and 6 more')
+})

@@ -1,0 +1,213 @@
+import { describe, expect, test } from 'vitest'
+import { holeCopperLeast, platingCoverageLeast } from '@/shared/plan/limits/evaluation-plating'
+import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
+import {
+  boardFinish,
+  boardFinishLeast,
+  boardFinishMost,
+  leadFinishes,
+  type LeadFinish,
+} from '@/shared/plan/parameters/finishes'
+import { leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
+import type { Lot, LotTest } from '@/shared/records/lot'
+import { platingThickness } from '@/shared/rules/evaluation/plating-thickness'
+import { findingOf, requirement, set, unchecked, type FactsInput } from '../facts-builder'
+import { boardPlan, lot, needed, rejected, testOf, timer } from './lots-builder'
+
+/** Readings of exact mean and standard deviation, one a specimen. */
+const thickness = (
+  {
+    count = 10,
+    mean = 8,
+    s = 0.5,
+    place = 'track',
+  }: { count?: number; mean?: number; s?: number; place?: string },
+  conditions: Readonly<Record<string, string | number>> = {},
+  over: Partial<LotTest> = {},
+): LotTest => {
+  const step = count > 1 ? s * Math.sqrt((count - 1) / count) : 0
+  const rows = Array.from({ length: count }, (_, at) => ({
+    specimen: `s${at}`,
+    place,
+    thicknessUm: mean + (at % 2 === 0 ? -step : step),
+  }))
+  return testOf('plating-thickness', rows, {
+    conditions: { deposit: 'tin-lead', technique: 'x-ray', ...conditions },
+    ...over,
+  })
+}
+
+const values = [
+  ...boardPlan,
+  set(lotsNeeded, [needed('bare board LX-41', 'bare board', 'plating-thickness')]),
+  set(boardFinish, 'tin-lead-plated'),
+  set(boardFinishLeast, 5),
+]
+const findingWith = (tests: readonly LotTest[], over: FactsInput & { lot?: Partial<Lot> } = {}) =>
+  findingOf(platingThickness, { values, instruments: [timer], lots: [lot({ tests, ...over.lot })], ...over })
+
+// k = 2.9109634 for ten readings, 95 % covered with 95 % confidence (NIST/SEMATECH e-Handbook 7.2.6.3).
+describe('ten readings of tin-lead against 5 µm', () => {
+  test('mean 8, s 0.5: the bound is 6.54 µm', () => {
+    const finding = findingWith([thickness({})])
+    expect(finding.verdict).toBe('meets')
+    expect(finding.margin?.found).toBeCloseTo(6.5445, 3)
+    expect(finding.working.map(({ label }) => label)).toEqual(['Specified', 'Factor k', 'Tolerance bound'])
+    expect(finding.working[1]?.result).toBe('2.911')
+  })
+  test('mean 6.6, s 0.5: inside by less than a twentieth of the limit', () => {
+    expect(findingWith([thickness({ mean: 6.6 })]).verdict).toBe('marginal')
+  })
+  test('a stated uncertainty is the guard band', () => {
+    expect(findingWith([thickness({ mean: 6.6 }, { uncertaintyUm: 0.1 })]).verdict).toBe('meets')
+    expect(findingWith([thickness({ mean: 7 }, { uncertaintyUm: 0.6 })]).verdict).toBe('marginal')
+  })
+  test('mean 6.2: too few readings, and how many would do', () => {
+    // Room 2.4 s; k of 20 readings is 2.3960.
+    const finding = findingWith([thickness({ mean: 6.2 })])
+    expect(finding.verdict).toBe('undetermined')
+    expect(finding.found).toContain('too few readings')
+    expect(finding.remedy?.says).toContain('20 readings would show it: take 10 more')
+  })
+  test('the number named really is enough', () => {
+    expect(findingWith([thickness({ mean: 6.2, count: 20 })]).verdict).toBe('marginal')
+    expect(findingWith([thickness({ mean: 6.1999, count: 18 })]).verdict).toBe('undetermined')
+  })
+  test('mean 5.5: no number of readings would do', () => {
+    const finding = findingWith([thickness({ mean: 5.5 })])
+    expect(finding.verdict).toBe('fails')
+    expect(finding.remedy?.says).toContain('6.46 µm')
+  })
+  test('the mean the remedy names really meets', () => {
+    expect(findingWith([thickness({ mean: 6.4555 })]).verdict).toBe('marginal')
+  })
+  test('a mean above the minimum is not enough by itself', () => {
+    expect(findingWith([thickness({ mean: 7, s: 1.5 })]).verdict).toBe('fails')
+  })
+})
+
+describe('readings that show little', () => {
+  test('one reading has no spread', () => {
+    expect(findingWith([thickness({ count: 1 })]).found).toContain('shows no spread')
+    expect(findingWith([thickness({ count: 1 })]).verdict).toBe('undetermined')
+    expect(findingWith([thickness({ count: 1, mean: 4 })]).verdict).toBe('fails')
+  })
+  test('readings all alike are too coarse to trust', () => {
+    expect(findingWith([thickness({ s: 0 })]).verdict).toBe('marginal')
+  })
+  test('a reading that is no number proves nothing', () => {
+    expect(findingWith([thickness({ mean: Number.NaN })]).verdict).toBe('undetermined')
+  })
+  test('an instrument out of calibration proves nothing', () => {
+    const finding = findingWith([thickness({}, {}, { testedOn: '2026-07-06' })])
+    expect(finding.verdict).toBe('undetermined')
+    expect(finding.found).toContain('T-07 was due')
+  })
+})
+
+describe('against what is specified', () => {
+  test('a most thickness is judged as well', () => {
+    const thick = [...values, set(boardFinishMost, 9)]
+    const finding = findingWith([thickness({})], { values: thick })
+    expect(finding.verdict).toBe('undetermined')
+    expect(finding.margin).toMatchObject({ limit: 9, direction: 'at most' })
+    expect(findingWith([thickness({})], { values: [...values, set(boardFinishMost, 10)] }).verdict).toBe(
+      'meets',
+    )
+  })
+  test('another deposit than the specified one is not compared', () => {
+    const finding = findingWith([thickness({}, { deposit: 'gold' })])
+    expect(finding.verdict).toBe('undetermined')
+    expect(finding.found).toContain('gold was measured')
+  })
+  test('an open specification is named', () => {
+    const finding = findingWith([thickness({})], { values: values.slice(0, -1) })
+    expect(finding.verdict).toBe('undetermined')
+    expect(finding.found).toContain('no least thickness for board finish yet')
+  })
+  test('a contract may ask for more of the lot', () => {
+    // k for 99 % covered with 95 % confidence, ten readings: 3.9811178 (same source): 8 − 1.99 = 6.01.
+    const finding = findingWith([thickness({})], { requirements: [requirement(platingCoverageLeast, 99)] })
+    expect(finding.margin?.found).toBeCloseTo(8 - 3.9811178 * 0.5, 4)
+  })
+})
+
+describe('plated holes', () => {
+  const withHoles = [...values, unchecked(leadHoles, [{ plated: true }] as unknown as LeadHole[])]
+  const copper = (mean: number, s = 1) => thickness({ mean, s, place: 'hole' }, { deposit: 'copper' })
+  test('are measured too', () => {
+    const finding = findingWith([thickness({})], { values: withHoles })
+    expect(finding.verdict).toBe('undetermined')
+    expect(finding.found).toContain('plated hole: no thickness reading')
+    expect(findingWith([thickness({}), copper(30)], { values: withHoles }).verdict).toBe('meets')
+  })
+  test('track and hole are never thrown together', () => {
+    const finding = findingWith([thickness({ mean: 9 }), thickness({ mean: 4, place: 'hole' })])
+    expect(finding.parts?.map(({ verdict }) => verdict)).toEqual(['meets', 'fails'])
+  })
+  test('copper thinner than 80 % of its least counts as a void, whatever the mean', () => {
+    // MIL-PRF-31032/1B 3.6.4.1 (published): 0.8 × 25 = 20 µm.
+    const thin = testOf(
+      'plating-thickness',
+      [...Array.from({ length: 20 }, () => 40), 19.9].map((thicknessUm, at) => ({
+        specimen: `s${at}`,
+        place: 'hole',
+        thicknessUm,
+      })),
+      { conditions: { deposit: 'copper', technique: 'microsection' } },
+    )
+    const finding = findingWith([thickness({}), thin])
+    expect(finding.verdict).toBe('fails')
+    expect(finding.found).toContain('counts as a void')
+  })
+  test('copper at the limit of 25 µm', () => {
+    expect(findingWith([thickness({}), copper(25 + 2.92)]).verdict).toBe('marginal')
+    const relaxed = requirement(holeCopperLeast, 20, { relaxes: true })
+    expect(findingWith([thickness({}), copper(25)], { requirements: [relaxed] }).verdict).toBe('meets')
+  })
+})
+
+describe('component leads', () => {
+  const finish = {
+    component: 'T1',
+    base: 'brass',
+    barrier: 'copper',
+    barrierUm: 3,
+    coating: 'tin-lead',
+    coatingUm: 5,
+  }
+  const leadValues = [
+    ...boardPlan,
+    set(lotsNeeded, [needed('transformer T1', 'component', 'plating-thickness')]),
+    unchecked(leadFinishes, [finish] as unknown as LeadFinish[]),
+  ]
+  const leads = (tests: LotTest[], part = 'transformer T1') =>
+    findingOf(platingThickness, {
+      values: leadValues,
+      instruments: [timer],
+      lots: [lot({ kind: 'component', part, tests })],
+    })
+  test('are held to the lead finish of their row, coating and underlayer apart', () => {
+    const coating = thickness({ place: 'lead' })
+    const barrier = thickness({ mean: 2, s: 0.1, place: 'lead' }, { deposit: 'copper' }, { id: 'under' })
+    expect(leads([coating]).verdict).toBe('meets')
+    expect(leads([coating, barrier]).verdict).toBe('fails')
+  })
+  test('without a row have nothing to be held to', () => {
+    expect(leads([thickness({ place: 'lead' })], 'relay K1').found).toContain('no row for this component')
+  })
+})
+
+describe('what is asked', () => {
+  test('planned and not measured is open', () => {
+    expect(findingWith([]).verdict).toBe('undetermined')
+    expect(findingOf(platingThickness, { values }).found).toContain('no lot has any yet')
+  })
+  test('not planned and not measured is settled', () => {
+    expect(findingOf(platingThickness, { values: boardPlan }).verdict).toBe('meets')
+  })
+  test('a rejected lot is left out', () => {
+    const finding = findingWith([thickness({ mean: 3 })], { lot: { disposition: rejected } })
+    expect(finding.found).toContain('no lot has any yet')
+  })
+})

@@ -1,0 +1,40 @@
+import { expect, test } from 'vitest'
+import type { Lot } from '@/shared/records/lot'
+import { supplierResultsReaffirmed } from '@/shared/rules/evaluation/supplier-results-reaffirmed'
+import { findingOf } from '../facts-builder'
+import { boardConditions, boardPlan, lot, rejected, rotaryDip, timer } from './lots-builder'
+
+const findingWith = (lots: readonly Lot[]) =>
+  findingOf(supplierResultsReaffirmed, { values: boardPlan, instruments: [timer], lots })
+
+test('a stated result with a test here beside it is reaffirmed', () => {
+  expect(findingWith([lot({ tests: [rotaryDip([1])] })]).verdict).toBe('meets')
+})
+test.each([
+  [
+    'nothing stated',
+    lot({ supplierResult: '  ', tests: [rotaryDip([1])] }),
+    'without a result of the supplier',
+  ],
+  ['nothing tested here', lot(), 'no test of ours'],
+  [
+    'a test here under other conditions',
+    lot({ tests: [rotaryDip([1], { conditions: { ...boardConditions, flux: 'process-flux' } })] }),
+    'no test of ours',
+  ],
+  [
+    'a test here without an instrument',
+    lot({ tests: [rotaryDip([1], { instrumentId: null })] }),
+    'no test of ours',
+  ],
+])('%s: open', (_, one, says) => {
+  const finding = findingWith([one])
+  expect(finding.verdict).toBe('undetermined')
+  expect(finding.found).toContain(says)
+})
+test('a rejected lot needs no reaffirming, and alone leaves nothing to judge', () => {
+  expect(
+    findingWith([lot({ tests: [rotaryDip([1])] }), lot({ id: 'x', disposition: rejected })]).verdict,
+  ).toBe('meets')
+  expect(findingWith([lot({ disposition: rejected })]).verdict).toBe('undetermined')
+})
