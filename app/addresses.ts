@@ -1,0 +1,57 @@
+import type { Stage } from '@/shared/plan/stage'
+
+/* Every address of the app, so that a link and its page cannot drift apart. */
+
+export const deskAddress = (): string => '/'
+export const signInAddress = (then?: string): string =>
+  then ? `/sign-in?then=${encodeURIComponent(then)}` : '/sign-in'
+export const passwordAddress = (): string => '/password'
+export const programmesAddress = (): string => '/programmes'
+export const newProgrammeAddress = (): string => '/programmes/new'
+export const peopleAddress = (): string => '/people'
+export const instrumentsAddress = (): string => '/instruments'
+export const administrationAddress = (): string => '/administration'
+export const auditAddress = (): string => '/audit'
+
+const inProgramme = (code: string, rest = ''): string => `/programmes/${encodeURIComponent(code)}${rest}`
+
+export const routeCardAddress = (code: string): string => inProgramme(code)
+export const itemAddress = (code: string, item: string): string =>
+  inProgramme(code, `/items/${encodeURIComponent(item)}`)
+export const newItemAddress = (code: string): string => inProgramme(code, '/items/new')
+export const findingAddress = (code: string, rule: string): string =>
+  inProgramme(code, `/findings/${encodeURIComponent(rule)}`)
+export const gateAddress = (code: string, stage: Stage): string => inProgramme(code, `/gates/${stage}`)
+export const specificationAddress = (code: string): string => inProgramme(code, '/specification')
+export const parameterAddress = (code: string, parameter: string): string =>
+  inProgramme(code, `/specification/${encodeURIComponent(parameter)}`)
+export const limitAddress = (code: string, limit: string): string =>
+  inProgramme(code, `/limits/${encodeURIComponent(limit)}`)
+export const optionStudiesAddress = (code: string): string => inProgramme(code, '/options')
+export const optionStudyAddress = (code: string, study: number): string =>
+  inProgramme(code, `/options/${study}`)
+export const actionsAddress = (code: string): string => inProgramme(code, '/actions')
+export const actionAddress = (code: string, action: number | string): string =>
+  inProgramme(code, `/actions/${action}`)
+export const concessionAddress = (code: string, concession: number | string): string =>
+  inProgramme(code, `/concessions/${concession}`)
+export const lotsAddress = (code: string): string => inProgramme(code, '/lots')
+export const lotAddress = (code: string, lot: string): string =>
+  inProgramme(code, `/lots/${encodeURIComponent(lot)}`)
+export const samplingAddress = (code: string): string => inProgramme(code, '/sampling')
+export const logsAddress = (code: string): string => inProgramme(code, '/logs')
+export const logAddress = (code: string, log: string): string =>
+  inProgramme(code, `/logs/${encodeURIComponent(log)}`)
+export const inspectionsAddress = (code: string): string => inProgramme(code, '/inspections')
+export const inspectionAddress = (code: string, inspection: string): string =>
+  inProgramme(code, `/inspections/${inspection}`)
+export const recordsAddress = (code: string): string => inProgramme(code, '/records')
+export const recordKindAddress = (code: string, kind: string): string =>
+  inProgramme(code, `/records/${encodeURIComponent(kind)}`)
+export const reliabilityAddress = (code: string): string => inProgramme(code, '/reliability')
+export const costAddress = (code: string): string => inProgramme(code, '/cost')
+export const trailAddress = (code: string): string => inProgramme(code, '/trail')
+export const membersAddress = (code: string): string => inProgramme(code, '/people')
+export const printPackAddress = (code: string): string => inProgramme(code, '/print')
+/** A stored file is served within the programme it is evidence of, where access to it is decided. */
+export const fileAddress = (code: string, evidence: string): string => inProgramme(code, `/files/${evidence}`)

@@ -1,0 +1,53 @@
+'use client'
+import { createContext, useActionState, useContext, useEffect, useRef, type ReactNode } from 'react'
+import { UNTOUCHED, type FormAction, type FormState } from '@/app/forms/form-state'
+import { Notice } from '@/app/ui/notice'
+
+const FormStateContext = createContext<FormState>(UNTOUCHED)
+
+/** What the form around this field knows; for the fields themselves. */
+export const useFormState = (): FormState => useContext(FormStateContext)
+
+interface CommandFormProps {
+  action: FormAction
+  /** One per rendering of the page: the same form sent twice does nothing twice. */
+  formKey: string
+  /** Fields that are not asked for, such as the programme's code. */
+  hidden?: Readonly<Record<string, string | number>>
+  /** For screen readers, when no heading names the form. */
+  label?: string
+  className?: string
+  children: ReactNode
+}
+
+/** A form that goes through a server action; it works before scripts load, and comes back with what was typed. */
+export function CommandForm({ action, formKey, hidden = {}, label, className, children }: CommandFormProps) {
+  const [state, send] = useActionState(action, UNTOUCHED)
+  const head = useRef<HTMLDivElement>(null)
+  useEffect(() => {
+    if (state.message) head.current?.focus()
+  }, [state])
+  return (
+    <FormStateContext value={state}>
+      <form action={send} className={className} aria-label={label} noValidate>
+        <input type="hidden" name="key" value={formKey} />
+        {Object.entries(hidden).map(([name, value]) => (
+          <input key={name} type="hidden" name={name} value={value} />
+        ))}
+        <div ref={head} tabIndex={-1}>
+          {state.message && (
+            <Notice kind="refusal" announced>
+              {state.message}
+            </Notice>
+          )}
+          {state.done && (
+            <Notice kind="success" announced>
+              {state.done}
+            </Notice>
+          )}
+        </div>
+        {children}
+      </form>
+    </FormStateContext>
+  )
+}

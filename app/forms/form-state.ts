@@ -1,0 +1,26 @@
+/** What a form knows after it was sent and not taken: why, and what was typed. */
+export interface FormState {
+  /** Why it was refused, for the head of the form. */
+  readonly message?: string
+  /** What is wrong by field. */
+  readonly fields: Readonly<Record<string, string>>
+  /** What was typed, by field; passwords are left out. */
+  readonly typed: Readonly<Record<string, string>>
+  /** Something to say when it was taken and the page stays. */
+  readonly done?: string
+}
+
+export const UNTOUCHED: FormState = { fields: {}, typed: {} }
+
+export type FormAction = (state: FormState, form: FormData) => Promise<FormState>
+
+const SECRET = /password/i
+
+/** What was typed, to be shown again. Files and passwords cannot be. */
+export function typedIn(form: FormData): Record<string, string> {
+  const typed: Record<string, string> = {}
+  for (const [name, value] of form) {
+    if (typeof value === 'string' && !SECRET.test(name) && !name.startsWith('$')) typed[name] = value
+  }
+  return typed
+}

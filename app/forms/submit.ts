@@ -1,0 +1,51 @@
+import { redirect } from 'next/navigation'
+import { typedIn, type FormState } from '@/app/forms/form-state'
+import { signInAddress } from '@/app/addresses'
+import { perform, type Outcome } from '@/lib/commands/perform'
+import { signedIn } from '@/lib/auth/session'
+import type { CommandName } from '@/shared/policy'
+
+type Done = Extract<Outcome, { ok: true }>
+
+/**
+ * Sends a form through the door. Taken: goes where `onDone` says. Refused: the
+ * form comes back with the reason, the fields it is about and what was typed.
+ */
+export async function submit(
+  command: CommandName,
+  form: FormData,
+  toInput: (form: FormData) => unknown,
+  onDone: (done: Done) => string,
+): Promise<FormState> {
+  const person = await signedIn()
+  if (!person) redirect(signInAddress())
+  const outcome = await perform(person.personId, command, toInput(form), {
+    key: text(form, 'key'),
+    proof: { password: text(form, 'password'), freshSignInAt: person.signedInAt },
+  })
+  if (!outcome.ok) return { message: outcome.message, fields: outcome.fields, typed: typedIn(form) }
+  redirect(onDone(outcome))
+}
+
+/** A text field, trimmed; '' when it is not there. */
+export function text(form: FormData, name: string): string {
+  const value = form.get(name)
+  return typeof value === 'string' ? value.trim() : ''
+}
+
+/**
+ * A number as a person types it; a text that is none is passed on as it is, so
+ * that the command's own sentence says so. Empty gives undefined.
+ */
+export function number(form: FormData, name: string): number | string | undefined {
+  const typed = text(form, name)
+  if (!typed) return undefined
+  const value = Number(typed.replace('−', '-').replace(/[\s\u202f]/g, ''))
+  return Number.isNaN(value) ? typed : value
+}
+
+/** The same, where nothing typed means none. */
+export const numberOrNull = (form: FormData, name: string): number | string | null =>
+  number(form, name) ?? null
+
+export const ticked = (form: FormData, name: string): boolean => form.get(name) !== null

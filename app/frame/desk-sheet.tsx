@@ -1,0 +1,43 @@
+import type { ReactNode } from 'react'
+import * as to from '@/app/addresses'
+import { PersonCorner } from '@/app/frame/person-corner'
+import { PlaceNav } from '@/app/ui/place-nav'
+import { Sheet } from '@/app/ui/sheet'
+import { TitleBlock, type TitleCell } from '@/app/ui/title-block'
+import type { SignedIn } from '@/lib/auth/session'
+
+interface DeskSheetProps {
+  person: SignedIn
+  at: string
+  title: string
+  supplement?: ReactNode
+  cells?: readonly TitleCell[]
+  place?: readonly { text: string; href?: string }[]
+  children: ReactNode
+}
+
+/** The frame of the pages outside any programme. */
+export function DeskSheet({ person, at, title, supplement, cells = [], place, children }: DeskSheetProps) {
+  const places = [
+    { text: 'Desk', href: to.deskAddress() },
+    { text: 'Programmes', href: to.programmesAddress() },
+    { text: 'Instruments', href: to.instrumentsAddress() },
+    ...(person.auditor ? [{ text: 'Audit desk', href: to.auditAddress() }] : []),
+    ...(person.administrator
+      ? [
+          { text: 'People', href: to.peopleAddress() },
+          { text: 'Administration', href: to.administrationAddress() },
+        ]
+      : []),
+  ]
+  return (
+    <Sheet
+      place={place ?? [{ text: title }]}
+      nav={<PlaceNav label="Desk" places={places} current={at} />}
+      person={<PersonCorner person={person} />}
+      titleBlock={<TitleBlock title={title} supplement={supplement} cells={cells} />}
+    >
+      {children}
+    </Sheet>
+  )
+}

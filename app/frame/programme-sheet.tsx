@@ -1,0 +1,90 @@
+import type { ReactNode } from 'react'
+import * as to from '@/app/addresses'
+import { PersonCorner } from '@/app/frame/person-corner'
+import type { Visit } from '@/app/frame/visit'
+import { Notice } from '@/app/ui/notice'
+import { PlaceNav, type Place } from '@/app/ui/place-nav'
+import { Sheet } from '@/app/ui/sheet'
+import { TitleBlock, type TitleCell } from '@/app/ui/title-block'
+import { TrailHead } from '@/app/ui/trail-head'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+
+interface ProgrammeSheetProps {
+  visit: Visit
+  code: string
+  /** The address in the programme's navigation that this page belongs to. */
+  at: string
+  /** Further places below the programme, the page itself last. */
+  place?: readonly { text: string; href?: string }[]
+  title: string
+  supplement?: ReactNode
+  cells?: readonly TitleCell[]
+  /** The page; asked for only when the programme may be read. */
+  children: (view: ProgrammeView) => ReactNode
+}
+
+/** The frame of every page of a programme; a person it is not for is told so, and by whom it can be opened to them. */
+export function ProgrammeSheet({
+  visit,
+  code,
+  at,
+  place = [],
+  title,
+  supplement,
+  cells = [],
+  children,
+}: ProgrammeSheetProps) {
+  const { view, person } = visit
+  const home = { text: code, href: to.routeCardAddress(code) }
+  return (
+    <Sheet
+      place={[
+        { text: 'Programmes', href: to.programmesAddress() },
+        ...(place.length > 0 ? [home, ...place] : [{ text: code }]),
+      ]}
+      nav={view && <PlaceNav label={`Programme ${code}`} places={placesOf(view)} current={at} />}
+      person={<PersonCorner person={person} />}
+      titleBlock={
+        <TitleBlock
+          title={view ? title : code}
+          supplement={view ? supplement : undefined}
+          cells={view ? cells : []}
+        />
+      }
+      headHash={view && <TrailHead sequence={view.head.seq} hash={view.head.hash} />}
+    >
+      {view ? (
+        children(view)
+      ) : (
+        <Notice kind="refusal" title="This programme is not open to you">
+          {visit.refused}
+        </Notice>
+      )}
+    </Sheet>
+  )
+}
+
+function placesOf({ code, state, actor }: ProgrammeView): Place[] {
+  const waiting = state.actions.filter(
+    (action) =>
+      (actor.departments.includes(action.to) &&
+        (!action.answer || action.outcome === 'returned') &&
+        action.outcome !== 'withdrawn') ||
+      (actor.departments.includes(action.from) && action.answer !== null && action.outcome === null),
+  ).length
+  return [
+    { text: 'Route card', href: to.routeCardAddress(code) },
+    { text: 'Specification', href: to.specificationAddress(code) },
+    { text: 'Actions', href: to.actionsAddress(code), waiting },
+    { text: 'Options', href: to.optionStudiesAddress(code) },
+    { text: 'Lots', href: to.lotsAddress(code) },
+    { text: 'Logs', href: to.logsAddress(code) },
+    { text: 'Inspections', href: to.inspectionsAddress(code) },
+    { text: 'Records', href: to.recordsAddress(code) },
+    { text: 'Reliability', href: to.reliabilityAddress(code) },
+    { text: 'Cost', href: to.costAddress(code) },
+    { text: 'People', href: to.membersAddress(code) },
+    { text: 'Trail', href: to.trailAddress(code) },
+    { text: 'Print', href: to.printPackAddress(code) },
+  ]
+}

@@ -1,0 +1,26 @@
+import { notFound, redirect } from 'next/navigation'
+import { cache } from 'react'
+import { passwordAddress, signInAddress } from '@/app/addresses'
+import { signedIn, type SignedIn } from '@/lib/auth/session'
+import { readProgramme, type ProgrammeView } from '@/lib/queries/programme-reader'
+
+/** The person signed in; everybody else goes to the sign-in page, and a one-time password is changed first. */
+export async function requirePerson(then?: string): Promise<SignedIn> {
+  const person = await signedIn()
+  if (!person) redirect(signInAddress(then))
+  if (person.mustChangePassword) redirect(passwordAddress())
+  return person
+}
+
+export type Visit = { readonly person: SignedIn } & (
+  | { readonly refused: string; readonly view?: undefined }
+  | { readonly refused?: undefined; readonly view: ProgrammeView }
+)
+
+/** The programme of an address, for the person signed in; once a request. */
+export const visitProgramme = cache(async (code: string): Promise<Visit> => {
+  const person = await requirePerson(`/programmes/${code}`)
+  const read = await readProgramme(decodeURIComponent(code), person)
+  if (!read.found) notFound()
+  return read.view ? { person, view: read.view } : { person, refused: read.refused }
+})

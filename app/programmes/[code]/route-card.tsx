@@ -1,0 +1,151 @@
+import { findingAddress, gateAddress, itemAddress, newItemAddress } from '@/app/addresses'
+import { FourStages, type StageGlance } from '@/app/drawing/four-stages'
+import { ButtonLink } from '@/app/ui/button'
+import { DepartmentTag } from '@/app/ui/department-tag'
+import { GateMark } from '@/app/ui/gate-mark'
+import { RuledTable } from '@/app/ui/ruled-table'
+import { Section } from '@/app/ui/section'
+import { StandingMark } from '@/app/ui/standing-mark'
+import { VerdictMark } from '@/app/ui/verdict-mark'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import type { GateState } from '@/shared/gate/gate'
+import type { ItemState } from '@/shared/gate/standing'
+import { refusal } from '@/shared/policy'
+import { STAGE_AIMS, STAGE_NAMES, STAGES, type Stage } from '@/shared/plan/stage'
+import { VERDICTS } from '@/shared/rules/finding'
+
+/** The four stages as one sheet: items, owners, standing, findings, and each gate with what blocks it. */
+export function RouteCard({ view }: { view: ProgrammeView }) {
+  const stages = STAGES.map((stage) => ({
+    stage,
+    items: view.judgement.items.filter(({ item }) => item.definition.stage === stage),
+    gate: view.judgement.gates.find((gate) => gate.stage === stage),
+  }))
+  return (
+    <>
+      <FourStages
+        title="The four stages at a glance"
+        stages={stages.map(({ stage, items, gate }) => glance(stage, items, gate))}
+      />
+      {stages.map(({ stage, items, gate }) => (
+        <Section
+          key={stage}
+          id={stage}
+          heading={STAGE_NAMES[stage]}
+          lead={STAGE_AIMS[stage]}
+          aside={
+            gate && (
+              <a href={gateAddress(view.code, stage)}>
+                Gate: <GateMark standing={gate.standing} />
+              </a>
+            )
+          }
+        >
+          <StageItems view={view} stage={stage} items={items} />
+        </Section>
+      ))}
+      {!refusal('add-item', view.actor) && (
+        <ButtonLink href={newItemAddress(view.code)}>Add an item to the plan</ButtonLink>
+      )}
+    </>
+  )
+}
+
+function StageItems({
+  view,
+  stage,
+  items,
+}: {
+  view: ProgrammeView
+  stage: Stage
+  items: readonly ItemState[]
+}) {
+  return (
+    <RuledTable
+      caption={`Items of the ${STAGE_NAMES[stage].toLowerCase()} stage`}
+      captionHidden
+      rows={items}
+      rowKey={({ item }) => item.definition.key}
+      columns={[
+        {
+          label: 'Item',
+          names: true,
+          cell: ({ item }) => (
+            <a href={itemAddress(view.code, item.definition.key)}>{item.definition.title}</a>
+          ),
+        },
+        {
+          label: 'Owner',
+          set: 'shrink',
+          cell: ({ item }) => <DepartmentTag department={item.definition.owner} />,
+        },
+        { label: 'Standing', set: 'shrink', cell: ({ standing }) => <StandingMark standing={standing} /> },
+        { label: 'Findings', cell: ({ item }) => <Findings view={view} rules={item.definition.rules} /> },
+        { label: 'Short of', cell: ({ shortfalls }) => <ShortOf shortfalls={shortfalls} /> },
+      ]}
+    />
+  )
+}
+
+/** The findings by verdict, worst first; each leads to the one it counts when it is alone. */
+function Findings({ view, rules }: { view: ProgrammeView; rules: ItemState['item']['definition']['rules'] }) {
+  const byVerdict = [...VERDICTS]
+    .reverse()
+    .map((verdict) => ({
+      verdict,
+      found: rules.filter(({ id }) => view.judgement.findings.get(id)?.verdict === verdict),
+    }))
+    .filter(({ found }) => found.length > 0)
+  if (byVerdict.length === 0) return <>no rules</>
+  return (
+    <span className="mark-row">
+      {byVerdict.map(({ verdict, found }) => (
+        <a key={verdict} href={findingAddress(view.code, found[0]?.id ?? '')}>
+          {found.length > 1 && `${found.length} `}
+          <VerdictMark verdict={verdict} />
+        </a>
+      ))}
+    </span>
+  )
+}
+
+function ShortOf({ shortfalls }: { shortfalls: ItemState['shortfalls'] }) {
+  const [first] = shortfalls
+  if (!first) return <>nothing</>
+  const others = shortfalls.length - 1
+  return (
+    <>
+      {first.says}
+      {others > 0 && ` And ${others} more.`}
+    </>
+  )
+}
+
+function glance(stage: Stage, items: readonly ItemState[], gate: GateState | undefined): StageGlance {
+  const counts: Partial<Record<ItemState['standing'], number>> = {}
+  for (const { standing } of items) counts[standing] = (counts[standing] ?? 0) + 1
+  return {
+    name: STAGE_NAMES[stage],
+    counts,
+    gate: gate?.standing ?? 'blocked',
+    gateSays: gateSays(gate),
+    href: `#${stage}`,
+  }
+}
+
+function gateSays(gate: GateState | undefined): string {
+  if (!gate) return ''
+  const signed = gate.signatures.at(-1)?.signature
+  switch (gate.standing) {
+    case 'open':
+      return `signed ${signed?.at.slice(0, 10) ?? ''}`
+    case 'no longer standing':
+      return 'changed since it was signed'
+    case 'ready':
+      return 'nothing in the way'
+    case 'part signed':
+      return `${gate.signatures.filter(({ holds }) => holds).length} of 3 signatures`
+    case 'blocked':
+      return `${gate.blockers.length} in the way`
+  }
+}

@@ -1,0 +1,70 @@
+import type { NextAuthOptions } from 'next-auth'
+import CredentialsProvider from 'next-auth/providers/credentials'
+import type { OAuthConfig } from 'next-auth/providers/oauth'
+import { checkPassword } from '@/lib/auth/check-password'
+import { personOfIdentity } from '@/lib/auth/identity'
+import { SESSION_SECONDS, type SessionClaims } from '@/lib/auth/session-claims'
+import { settings, type IdentityProvider } from '@/lib/settings/settings'
+
+/** How people sign in: by password, and at the installation's identity provider when one is set. */
+export function authOptions(): NextAuthOptions {
+  const { identityProvider, sessionSecret } = settings()
+  return {
+    ...(sessionSecret ? { secret: sessionSecret } : {}),
+    session: { strategy: 'jwt', maxAge: SESSION_SECONDS },
+    pages: { signIn: '/sign-in', error: '/sign-in' },
+    providers: [
+      CredentialsProvider({
+        name: 'password',
+        credentials: { email: { type: 'email' }, password: { type: 'password' } },
+        async authorize(credentials) {
+          const checked = await checkPassword(credentials?.email ?? '', credentials?.password ?? '')
+          return checked.ok ? { id: checked.personId, credentialEpoch: checked.credentialEpoch } : null
+        },
+      }),
+      ...(identityProvider ? [openIdConnect(identityProvider)] : []),
+    ],
+    callbacks: {
+      async signIn({ account, profile }) {
+        if (account?.type !== 'oauth') return true
+        return (await personOfIdentity(account.providerAccountId, profile))
+          ? true
+          : '/sign-in?error=unknown-person'
+      },
+      async jwt({ token, account, profile, user }) {
+        if (!account) return token
+        const person =
+          account.type === 'oauth'
+            ? await personOfIdentity(account.providerAccountId, profile)
+            : { id: user.id, credentialEpoch: (user as { credentialEpoch?: number }).credentialEpoch ?? 0 }
+        if (!person) return token
+        const signedInAt = Math.floor(Date.now() / 1000)
+        return {
+          personId: person.id,
+          credentialEpoch: person.credentialEpoch,
+          signedInAt,
+        } satisfies SessionClaims
+      },
+      session: ({ session, token }) => ({ ...session, claims: token }),
+    },
+  }
+}
+
+const openIdConnect = ({
+  issuer,
+  clientId,
+  clientSecret,
+  name,
+}: IdentityProvider): OAuthConfig<Record<string, unknown>> => ({
+  id: 'oidc',
+  name,
+  type: 'oauth',
+  wellKnown: `${issuer}/.well-known/openid-configuration`,
+  clientId,
+  clientSecret,
+  idToken: true,
+  checks: ['pkce', 'state', 'nonce'],
+  // A signature needs a fresh sign-in, so the provider is always asked to ask.
+  authorization: { params: { scope: 'openid email profile', prompt: 'login' } },
+  profile: (profile) => ({ id: String(profile['sub']) }),
+})

@@ -1,0 +1,34 @@
+import { randomUUID } from 'node:crypto'
+import { hashPassword, oneTimePassword } from '@/lib/auth/password'
+import { inTransaction } from '@/lib/db/transaction'
+import { INSTALLATION_TRAIL, lockTrail, openTrail, recordEntry } from '@/lib/trail/append-entry'
+
+/**
+ * Creates the first administrator of an installation that has nobody yet, and
+ * answers their address and one-time password; undefined when there is somebody.
+ * The one change that nobody could be authorised for.
+ */
+export async function createFirstAdministrator(): Promise<{ email: string; password: string } | undefined> {
+  const email = 'administrator@localhost'
+  const password = oneTimePassword()
+  const passwordHash = await hashPassword(password)
+  const id = randomUUID()
+  const now = new Date().toISOString()
+  return inTransaction(async (tx) => {
+    await openTrail(tx, INSTALLATION_TRAIL)
+    const head = await lockTrail(tx, INSTALLATION_TRAIL)
+    if (!head || (await tx.person.count()) > 0) return undefined
+    const name = 'Administrator'
+    await tx.person.create({
+      data: { id, email, name, passwordHash, administrator: true, mustChangePassword: true, createdAt: now },
+    })
+    await recordEntry(tx, head, {
+      at: now,
+      actorId: id,
+      actorName: name,
+      command: 'first-administrator',
+      payload: { person: name, personId: id, email, rights: 'administrator' },
+    })
+    return { email, password }
+  })
+}

@@ -1,0 +1,14 @@
+import { z } from 'zod'
+
+/** A session ends after so long, whatever happens (NIST SP 800-63B, AAL2: 12 hours). */
+export const SESSION_SECONDS = 12 * 60 * 60
+
+/** What a session says of its person. */
+export const sessionClaims = z.object({
+  personId: z.uuid(),
+  /** Must equal the person's own: it is raised when the password changes or access ends. */
+  credentialEpoch: z.number().int(),
+  /** Epoch seconds. */
+  signedInAt: z.number(),
+})
+export type SessionClaims = z.infer<typeof sessionClaims>

@@ -1,0 +1,73 @@
+import { cookies } from 'next/headers'
+import { decode, encode } from 'next-auth/jwt'
+import { cache } from 'react'
+import { database } from '@/lib/db/client'
+import { SESSION_SECONDS, sessionClaims, type SessionClaims } from '@/lib/auth/session-claims'
+import { settings } from '@/lib/settings/settings'
+
+/** The person signed in, as the screens need to know them. */
+export interface SignedIn {
+  readonly personId: string
+  readonly name: string
+  readonly email: string
+  readonly auditor: boolean
+  readonly administrator: boolean
+  readonly mustChangePassword: boolean
+  /** Signs with a password; otherwise by a fresh sign-in at the identity provider. */
+  readonly hasPassword: boolean
+  readonly signedInAt: number
+}
+
+/** Who is signed in; undefined when nobody, or when the session has ended. Asked once a request. */
+export const signedIn = cache(async (): Promise<SignedIn | undefined> => {
+  const claims = await readClaims()
+  if (!claims) return undefined
+  const person = await database().person.findUnique({ where: { id: claims.personId } })
+  if (!person || person.disabledAt || person.credentialEpoch !== claims.credentialEpoch) return undefined
+  const { name, email, auditor, administrator, mustChangePassword } = person
+  return {
+    personId: person.id,
+    name,
+    email,
+    auditor,
+    administrator,
+    mustChangePassword,
+    hasPassword: person.passwordHash !== null,
+    signedInAt: claims.signedInAt,
+  }
+})
+
+/** Starts a session in this browser, the same as the identity provider's callback would. */
+export async function startSession(personId: string, credentialEpoch: number): Promise<void> {
+  const claims: SessionClaims = { personId, credentialEpoch, signedInAt: Math.floor(Date.now() / 1000) }
+  const token = await encode({ token: claims, secret: secret(), maxAge: SESSION_SECONDS })
+  ;(await cookies()).set(cookieName(), token, {
+    httpOnly: true,
+    sameSite: 'lax',
+    path: '/',
+    secure: isSecure(),
+    maxAge: SESSION_SECONDS,
+  })
+}
+
+export async function endSession(): Promise<void> {
+  ;(await cookies()).delete(cookieName())
+}
+
+async function readClaims(): Promise<SessionClaims | undefined> {
+  const token = (await cookies()).get(cookieName())?.value
+  if (!token) return undefined
+  const decoded = await decode({ token, secret: secret() }).catch(() => null)
+  return sessionClaims.safeParse(decoded).data
+}
+
+/** The names next-auth gives its cookie, by whether the address is https. */
+const isSecure = (): boolean => settings().url.startsWith('https://')
+const cookieName = (): string => (isSecure() ? '__Secure-next-auth.session-token' : 'next-auth.session-token')
+
+function secret(): string {
+  const { sessionSecret } = settings()
+  if (!sessionSecret)
+    throw new Error('There is no NEXTAUTH_SECRET. `npm start` keeps one in the data folder.')
+  return sessionSecret
+}

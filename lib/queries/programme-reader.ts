@@ -1,0 +1,39 @@
+import { judgedProgramme, type JudgedProgramme } from '@/lib/programme/judged'
+import type { SignedIn } from '@/lib/auth/session'
+import { readRefusal, type Actor } from '@/shared/policy'
+
+/** A programme as one person may see it: what stands, and what they may do there. */
+export interface ProgrammeView extends JudgedProgramme {
+  readonly actor: Actor
+  readonly code: string
+}
+
+export type ProgrammeRead =
+  | { readonly found: false }
+  | { readonly found: true; readonly refused: string; readonly view?: undefined }
+  | { readonly found: true; readonly refused?: undefined; readonly view: ProgrammeView }
+
+/** Reads a programme for a person; says so when there is none, or when it is not theirs to read. */
+export async function readProgramme(code: string, person: SignedIn): Promise<ProgrammeRead> {
+  const judged = await judgedProgramme(code.toUpperCase())
+  if (!judged) return { found: false }
+  const actor = actorFrom(judged, person)
+  const refused = readRefusal(actor)
+  if (refused) return { found: true, refused }
+  return { found: true, view: { ...judged, actor, code: judged.state.programme.code } }
+}
+
+/** The person's part in a programme, from the facts as judged. */
+export const actorFrom = (
+  { state }: JudgedProgramme,
+  { personId, name, auditor, administrator }: SignedIn,
+): Actor => ({
+  personId,
+  name,
+  auditor,
+  administrator,
+  leads: state.programme.leadId === personId,
+  departments: state.members
+    .filter((member) => member.personId === personId)
+    .map(({ department }) => department),
+})
