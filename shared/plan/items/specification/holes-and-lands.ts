@@ -1,0 +1,50 @@
+import type { ItemDefinition } from '@/shared/plan/item'
+import {
+  clearanceOutsideMost,
+  flatLeadGapMost,
+  radialClearanceLeast,
+  radialClearanceMost,
+  ringExternalLeast,
+  ringUnsupportedLeast,
+} from '@/shared/plan/limits/lead-holes'
+import {
+  clearanceBasis,
+  drillSeries,
+  holeWall,
+  landEdition,
+  leadHoles,
+  producibilityLevel,
+  toleranceSigmas,
+} from '@/shared/plan/parameters/lead-holes'
+import { annularRing } from '@/shared/rules/specification/annular-ring'
+import { holeProducibility } from '@/shared/rules/specification/hole-producibility'
+import { leadClearance } from '@/shared/rules/specification/lead-clearance'
+
+export const holesAndLandsItem: ItemDefinition = {
+  key: 'holes-and-lands',
+  stage: 'specification',
+  title: 'Holes, leads and lands',
+  asks: 'Does every lead enter its hole, leave solder a gap that it fills, and stand on a land that holds?',
+  owner: 'design',
+  approvers: ['design', 'production', 'quality'],
+  parameters: [
+    leadHoles,
+    holeWall,
+    producibilityLevel,
+    landEdition,
+    drillSeries,
+    clearanceBasis,
+    toleranceSigmas,
+  ],
+  limits: [
+    radialClearanceLeast,
+    radialClearanceMost,
+    clearanceOutsideMost,
+    flatLeadGapMost,
+    ringExternalLeast,
+    ringUnsupportedLeast,
+  ],
+  rules: [leadClearance, holeProducibility, annularRing],
+  evidence: [{ kind: 'drawing', label: 'Drill drawing or fabrication files', required: true }],
+  cautions: [],
+}
