@@ -111,6 +111,12 @@ describe('when a trend reaches a limit', () => {
     expect(found.byPrediction).toBeCloseTo(row.byPrediction, 8)
   })
 
+  test('a confidence below one half waits longer than the line, and one half waits as long', () => {
+    const at = (confidence: number) => limitCrossing(rising, { value: 99, side: 'upper' }, confidence)
+    expect(at(0.3).byPrediction).toBeGreaterThan(at(0.3).byLine!)
+    expect(at(0.5).byPrediction).toBeCloseTo(at(0.5).byLine!, 9)
+  })
+
   test('a trend that surely runs away never gets there', () => {
     expect(limitCrossing(rising, { value: 90, side: 'lower' }, 0.95)).toEqual({})
   })

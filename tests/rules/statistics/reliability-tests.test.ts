@@ -81,6 +81,15 @@ describe('success run', () => {
     expect(unitsToTest({ reliability: 0.5, confidence: 0.5 }, 0)).toBe(1)
   })
 
+  // By hand: 0.9² = 0.81 and 0.8³ = 0.512, so two and three units leave just the risk allowed.
+  test.each([
+    [0.9, 0.19, 2],
+    [0.8, 0.488, 3],
+  ])('reliability %f at %f is met exactly, and rounding adds no unit', (reliability, confidence, units) => {
+    expect(successRunUnits({ reliability, confidence })).toBe(units)
+    expect(unitsToTest({ reliability, confidence }, 0)).toBe(units)
+  })
+
   test('claims of 0 or 1 are refused', () => {
     expect(() => successRunUnits({ reliability: 1, confidence: 0.9 })).toThrow(RangeError)
     expect(() => unitsToTest({ reliability: 0.9, confidence: 0 }, 0)).toThrow(RangeError)

@@ -106,6 +106,23 @@ describe('edges', () => {
     ])
   })
 
+  test('two beyond two sigma in four points are not two in three', () => {
+    expect(signals('nelson-5', [2.5, 0, 0, 2.5])).toEqual([])
+    expect(signals('nelson-6', [1.5, 1.5, 0, 0, 1.5, 1.5])).toEqual([])
+  })
+
+  test('a trend does not reach from one phase into the next', () => {
+    const chart = chartInPhases(
+      [0, 1, 2, 3, 4, 5, 6],
+      [
+        { name: 'old', from: 0 },
+        { name: 'new', from: 2 },
+      ],
+      (part) => individualsChart(part, { kind: 'frozen', setBy: 'test', centre: 3, processSigma: 10 }),
+    )
+    expect(detectSignals(chart, [rule('nelson-3')])).toEqual([])
+  })
+
   test('a run does not reach from one phase into the next', () => {
     const readings = [1, 3, 2, 2, 2, 2, 4, 12, 10, 13, 13, 13, 13, 15]
     const chart = chartInPhases(
