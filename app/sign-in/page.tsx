@@ -34,7 +34,7 @@ export default async function SignInPage({ searchParams }: SignInPageProps) {
         action={signIn}
         formKey={randomUUID()}
         hidden={{ then }}
-        label="Sign in with a password"
+        label="Sign in here"
         className="form-narrow"
       >
         <TextBox

@@ -8,17 +8,18 @@ import { INSTALLATION_TRAIL, lockTrail, openTrail, recordEntry } from '@/lib/tra
  * answers their address and one-time password; undefined when there is somebody.
  * The one change that nobody could be authorised for.
  */
-export async function createFirstAdministrator(): Promise<{ email: string; password: string } | undefined> {
-  const email = 'administrator@localhost'
+export async function createFirstAdministrator(
+  { email, name }: { email: string; name: string } = { email: 'administrator@localhost', name: 'Administrator' },
+  at = new Date(),
+): Promise<{ id: string; email: string; password: string } | undefined> {
   const password = oneTimePassword()
   const passwordHash = await hashPassword(password)
   const id = randomUUID()
-  const now = new Date().toISOString()
+  const now = at.toISOString()
   return inTransaction(async (tx) => {
     await openTrail(tx, INSTALLATION_TRAIL)
     const head = await lockTrail(tx, INSTALLATION_TRAIL)
     if (!head || (await tx.person.count()) > 0) return undefined
-    const name = 'Administrator'
     await tx.person.create({
       data: { id, email, name, passwordHash, administrator: true, mustChangePassword: true, createdAt: now },
     })
@@ -29,6 +30,6 @@ export async function createFirstAdministrator(): Promise<{ email: string; passw
       command: 'first-administrator',
       payload: { person: name, personId: id, email, rights: 'administrator' },
     })
-    return { email, password }
+    return { id, email, password }
   })
 }
