@@ -1,3 +1,4 @@
+import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { coverageLeast } from '@/shared/plan/limits/evaluation-solderability'
 import { formatQuantity } from '@/shared/quantity/format'
 import { moltenSolderCautions } from '@/shared/records/methods/solderability-conditions'
@@ -24,8 +25,8 @@ export const dipAndLookCoverage = rule({
         method: DIP_AND_LOOK,
         ruling: least,
         guardBand: GUARD_PCT,
-        limitSays: `at least ${formatQuantity(least.value, '%')} of the dipped area covered (${least.document}), in a sample by lot size`,
-        sources: [least.limit.byDefault.from, ...SAMPLING_SOURCES],
+        limitSays: `at least ${formatQuantity(least.value, '%')} of the dipped area covered (${namedRuling(least)}), in a sample by lot size`,
+        sources: [sourceOf(least), ...SAMPLING_SOURCES],
         cautions: moltenSolderCautions,
       },
       inputs,

@@ -1,3 +1,4 @@
+import { sourceOf } from '@/shared/rules/ruling-source'
 import { calibrationNoticeLeast } from '@/shared/plan/limits/evaluation-instruments'
 import { fromMemory } from '@/shared/materials/source'
 import { daysBetween } from '@/shared/quantity/calendar'
@@ -61,7 +62,7 @@ export const instrumentsInCalibration = rule({
           result: `${tests.length - good} not`,
         },
       ],
-      sources: [SOURCE, inputs.notice.limit.byDefault.from],
+      sources: [SOURCE, sourceOf(inputs.notice)],
       notes: waiting
         ? undefined
         : dueSoon(tests, file, inputs).map(({ subject, found }) => `${subject}: ${found}`),

@@ -12,6 +12,7 @@ import {
   type WorkingLine,
 } from '@/shared/rules/finding'
 import { seriesOf, type LotSampleFound, type SampledLot } from './lot-sampling'
+import { spokenByWorst, worstPart } from './worst-part'
 import { marginsOf } from './sample-margins'
 import { proofInWords, sampleInWords } from './sample-in-words'
 import type { Question } from './sampled-question'
@@ -50,18 +51,12 @@ export function judgeSampledLots(question: Question, inputs: SamplingInputs): Ju
   const parts = [...judged.map(({ part }) => part), ...absent]
   const counted = [...judged.filter(({ counts }) => counts).map(({ part }) => part), ...absent]
   if (counted.length === 0) return allRejected(question, parts)
-  const verdict = worstVerdict(counted.map((part) => part.verdict))
-  const worst = counted.find((part) => part.verdict === verdict)!
-  const behind = judged.find(({ part }) => part === worst)
+  const behind = judged.find(({ part }) => part === worstPart(counted))
   return {
-    verdict,
-    found: `${worst.subject}: ${worst.found}`,
+    ...spokenByWorst(counted),
     limit: question.limitSays,
-    margin: worst.margin,
     working: behind ? workingOf(behind.sampled, question, inputs) : [],
     sources: question.sources,
-    remedy: worst.remedy,
-    missing: verdict === 'undetermined' ? counted.filter(isUndetermined).map(missingOf) : undefined,
     parts,
     notes: notesOf(question, judged),
     cautions: question.cautions,
@@ -228,6 +223,3 @@ const testedAtLeast = (plan: SampledLot['plan']): string => {
   const count = plan.kind === 'double' ? plan.firstSize : plan.sampleSize
   return `${count} ${pieces(count)}`
 }
-
-const isUndetermined = (part: Part): boolean => part.verdict === 'undetermined'
-const missingOf = (part: Part): string => `${part.subject}: ${part.found}`

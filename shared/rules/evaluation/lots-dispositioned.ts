@@ -1,6 +1,5 @@
 import { commonPractice } from '@/shared/materials/source'
 import { platingConfidenceLeast, platingCoverageLeast } from '@/shared/plan/limits/evaluation-plating'
-import { coverageLeast, holeRiseLeast, wettingTimeMost } from '@/shared/plan/limits/evaluation-solderability'
 import type { Lot } from '@/shared/records/lot'
 import { lotName } from '@/shared/records/lot-identity'
 import { methodName } from '@/shared/records/test-methods'
@@ -10,7 +9,7 @@ import { judgePlatingGroup } from './judge-plating-group'
 import { seriesOf } from './lot-sampling'
 import { platingOf } from './plating-readings'
 import { platingReads, specificationFrom } from './plating-reads'
-import { DIP_AND_LOOK, HOLE_RISE, RECEIVING_CHECK, ROTARY_DIP, SOLDER_FLOAT } from './sampled-method'
+import { sampledLimits, sampledMethods } from './asked-methods'
 import { contextFrom, demandsFrom, fractionOf, samplingReads } from './sampling-reads'
 import { spokenByWorst } from './worst-part'
 
@@ -23,9 +22,7 @@ const LIMIT_SAYS =
 const reads = {
   ...samplingReads,
   ...platingReads,
-  wettingTime: wettingTimeMost,
-  dipCoverage: coverageLeast,
-  holeRise: holeRiseLeast,
+  ...sampledLimits,
   platingCoverage: platingCoverageLeast,
   platingConfidence: platingConfidenceLeast,
 } as const
@@ -73,14 +70,7 @@ function failuresByLot(inputs: Inputs<typeof reads>): ReadonlyMap<string, Agains
     return known
   }
   const context = contextFrom(inputs)
-  const asked = [
-    [ROTARY_DIP, inputs.wettingTime.value],
-    [DIP_AND_LOOK, inputs.dipCoverage.value],
-    [HOLE_RISE, inputs.holeRise.value],
-    [SOLDER_FLOAT, 0],
-    [RECEIVING_CHECK, 0],
-  ] as const
-  for (const [method, limit] of asked) {
+  for (const { method, limit } of sampledMethods(inputs)) {
     for (const { lot, sample } of seriesOf(inputs.lots, method, limit, context).flatMap(({ lots }) => lots)) {
       if (sample?.outcome.decided === 'rejected') of(lot).failed.push(methodName(method.key))
       if (sample && sample.outcome.decided === undefined) of(lot).open.push(methodName(method.key))

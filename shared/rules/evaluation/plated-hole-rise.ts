@@ -1,3 +1,4 @@
+import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { holeRiseLeast } from '@/shared/plan/limits/evaluation-solderability'
 import { formatQuantity } from '@/shared/quantity/format'
 import { moltenSolderCautions } from '@/shared/records/methods/solderability-conditions'
@@ -22,8 +23,8 @@ export const platedHoleRise = rule({
         ruling: least,
         // A rise cannot exceed the whole hole, so there is no room for a guard band.
         guardBand: 0,
-        limitSays: `solder risen through at least ${formatQuantity(least.value, '%')} of every hole (${least.document}), in a sample by lot size`,
-        sources: [least.limit.byDefault.from, ...SAMPLING_SOURCES],
+        limitSays: `solder risen through at least ${formatQuantity(least.value, '%')} of every hole (${namedRuling(least)}), in a sample by lot size`,
+        sources: [sourceOf(least), ...SAMPLING_SOURCES],
         cautions: moltenSolderCautions,
       },
       inputs,

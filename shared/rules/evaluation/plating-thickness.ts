@@ -1,3 +1,4 @@
+import { sourceOf } from '@/shared/rules/ruling-source'
 import { published } from '@/shared/materials/source'
 import { platingConfidenceLeast, platingCoverageLeast } from '@/shared/plan/limits/evaluation-plating'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
@@ -62,12 +63,7 @@ export const platingThickness = rule({
       ...spoken,
       limit,
       working: groups.find(({ part }) => part === speaker)?.working ?? [],
-      sources: [
-        SOURCE,
-        VOID_SOURCE,
-        inputs.coverage.limit.byDefault.from,
-        inputs.holeCopper.limit.byDefault.from,
-      ],
+      sources: [SOURCE, VOID_SOURCE, sourceOf(inputs.coverage), sourceOf(inputs.holeCopper)],
       notes: [
         'The bound takes the readings as normal and independent. Several readings on one specimen are alike: spread them over specimens.',
         ...lots.flatMap(({ lot, tests }) =>

@@ -18,7 +18,7 @@ export const receivingCheck = rule({
     judgeSampledLots(
       {
         method: RECEIVING_CHECK,
-        ruling: { value: 0, document: SOURCE.cite },
+        ruling: { value: 0 },
         guardBand: 0,
         limitSays: 'everything compared as ordered, in a sample by lot size',
         sources: [SOURCE, ...SAMPLING_SOURCES],

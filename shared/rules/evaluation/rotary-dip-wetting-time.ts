@@ -1,3 +1,4 @@
+import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { wettingTimeMost } from '@/shared/plan/limits/evaluation-solderability'
 import { formatQuantity } from '@/shared/quantity/format'
 import { moltenSolderCautions } from '@/shared/records/methods/solderability-conditions'
@@ -24,8 +25,8 @@ export const rotaryDipWettingTime = rule({
         method: ROTARY_DIP,
         ruling: most,
         guardBand: GUARD_SHARE * most.value,
-        limitSays: `every place wetted within ${formatQuantity(most.value, 's')} (${most.document}), in a sample by lot size`,
-        sources: [most.limit.byDefault.from, ...SAMPLING_SOURCES],
+        limitSays: `every place wetted within ${formatQuantity(most.value, 's')} (${namedRuling(most)}), in a sample by lot size`,
+        sources: [sourceOf(most), ...SAMPLING_SOURCES],
         cautions: moltenSolderCautions,
       },
       inputs,

@@ -5,7 +5,7 @@ import type { SampledMethod } from './sampled-method'
 export interface Question {
   readonly method: SampledMethod
   /** The limit one specimen is held to. */
-  readonly ruling: Pick<Ruling, 'value' | 'document'>
+  readonly ruling: Pick<Ruling, 'value'>
   /** Inside the limit by less than this is marginal; in the reading's unit. */
   readonly guardBand: number
   readonly limitSays: string

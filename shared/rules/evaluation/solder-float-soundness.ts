@@ -21,7 +21,7 @@ export const solderFloatSoundness = rule({
     judgeSampledLots(
       {
         method: SOLDER_FLOAT,
-        ruling: { value: 0, document: SOURCE.cite },
+        ruling: { value: 0 },
         guardBand: 0,
         limitSays: 'every floated specimen sound, in a sample by lot size',
         sources: [SOURCE, ...SAMPLING_SOURCES],

@@ -1,3 +1,4 @@
+import { namedRuling } from '@/shared/rules/ruling-source'
 import { ageingMethod } from '@/shared/materials/ageing-methods'
 import { published, fromMemory } from '@/shared/materials/source'
 import { TEST_SOLDERS } from '@/shared/materials/test-solders'
@@ -31,7 +32,7 @@ export const testConditionsAlike = rule({
     family: optional(alloyFamily),
   },
   judge({ lots: all, conditions, tolerance, family }): Judged {
-    const limit = `solder, flux and ageing as specified, the bath within ± ${formatNumber(tolerance.value)} K (${tolerance.document})`
+    const limit = `solder, flux and ageing as specified, the bath within ± ${formatNumber(tolerance.value)} K (${namedRuling(tolerance)})`
     const demands = { specified: conditions, temperatureToleranceK: tolerance.value }
     const parts = all.flatMap((lot) =>
       SOLDERABILITY_METHODS.flatMap((method) => partOf(lot, method, demands)),

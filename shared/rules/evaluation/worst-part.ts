@@ -1,9 +1,9 @@
-import { worstVerdict, type Judged, type Part } from '@/shared/rules/finding'
+import type { Judged, Part } from '@/shared/rules/finding'
+import { decidingPart } from '@/shared/rules/parts'
 
-/** The part that speaks for a finding: the first of the worst. Parts must not be empty. */
+/** The part that speaks for a finding. Throws RangeError when there is none. */
 export function worstPart(parts: readonly Part[]): Part {
-  const verdict = worstVerdict(parts.map((part) => part.verdict))
-  const worst = parts.find((part) => part.verdict === verdict)
+  const worst = decidingPart(parts)
   if (!worst) throw new RangeError('A finding of parts needs at least one part.')
   return worst
 }
@@ -17,10 +17,9 @@ export function spokenByWorst(
   return {
     verdict: worst.verdict,
     found: `${worst.subject}: ${worst.found}`,
-    margin: worst.margin,
-    remedy: worst.remedy,
-    missing:
-      worst.verdict === 'undetermined' ? open.map(({ subject, found }) => `${subject}: ${found}`) : undefined,
+    ...(worst.margin && { margin: worst.margin }),
+    ...(worst.remedy && { remedy: worst.remedy }),
+    ...(open.length > 0 && { missing: open.map(({ subject, found }) => `${subject}: ${found}`) }),
     parts,
   }
 }

@@ -1,0 +1,39 @@
+import type { Ruling } from '@/shared/plan/requirement'
+import { coverageLeast, holeRiseLeast, wettingTimeMost } from '@/shared/plan/limits/evaluation-solderability'
+import { partKey } from '@/shared/records/lot-identity'
+import {
+  DIP_AND_LOOK,
+  HOLE_RISE,
+  RECEIVING_CHECK,
+  ROTARY_DIP,
+  SOLDER_FLOAT,
+  type SampledMethod,
+} from './sampled-method'
+
+/** The limits that specimens of the sampled tests are held to. */
+export const sampledLimits = {
+  wettingTime: wettingTimeMost,
+  dipCoverage: coverageLeast,
+  holeRise: holeRiseLeast,
+} as const
+
+/** Every sampled method with the value one specimen is held to. */
+export const sampledMethods = (limits: {
+  readonly wettingTime: Pick<Ruling, 'value'>
+  readonly dipCoverage: Pick<Ruling, 'value'>
+  readonly holeRise: Pick<Ruling, 'value'>
+}): readonly { readonly method: SampledMethod; readonly limit: number }[] => [
+  { method: ROTARY_DIP, limit: limits.wettingTime.value },
+  { method: DIP_AND_LOOK, limit: limits.dipCoverage.value },
+  { method: HOLE_RISE, limit: limits.holeRise.value },
+  { method: SOLDER_FLOAT, limit: 0 },
+  { method: RECEIVING_CHECK, limit: 0 },
+]
+
+/** Whether the plan asks a method of a lot's part. */
+export function askedOf(
+  needed: readonly { readonly kind: string; readonly part: string; readonly method: string }[],
+): (lot: { readonly kind: string; readonly part: string }, method: string) => boolean {
+  const asked = new Set(needed.map(({ kind, part, method }) => `${kind}\n${partKey(part)}\n${method}`))
+  return ({ kind, part }, method) => asked.has(`${kind}\n${partKey(part)}\n${method}`)
+}

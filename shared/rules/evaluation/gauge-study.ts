@@ -1,0 +1,80 @@
+import { gaugeSpreadByRanges } from '@/shared/statistics/gauge/by-ranges'
+import { gaugeSpreadByVariance, type GaugeSpreadByVariance } from '@/shared/statistics/gauge/by-variance'
+import type { GaugeSpread, GaugeStudy } from '@/shared/statistics/gauge/study'
+import { gaugeFigures, type GaugeFigures } from '@/shared/statistics/gauge/verdict-figures'
+import type { RecordOf } from '@/shared/records/record-kinds'
+
+export type GaugeReading = RecordOf<'gauge-reading'>
+
+/** One study with its spreads by both computations, or why it cannot be computed. */
+export interface StudiedGauge {
+  readonly study: string
+  readonly instrumentTag: string
+  readonly readings: number
+  readonly result:
+    | {
+        readonly parts: number
+        readonly appraisers: number
+        readonly trials: number
+        readonly byVariance: GaugeSpreadByVariance
+        readonly byRanges: GaugeSpread | undefined
+        readonly figures: GaugeFigures
+      }
+    | { readonly incomplete: string }
+}
+
+/** Studies are computed once for a list of readings. */
+const known = new WeakMap<readonly GaugeReading[], readonly StudiedGauge[]>()
+
+/** Every study in a list of readings, in the order their first readings were entered. */
+export function studiedGauges(readings: readonly GaugeReading[]): readonly StudiedGauge[] {
+  const studies = known.get(readings) ?? study(readings)
+  known.set(readings, studies)
+  return studies
+}
+
+function study(readings: readonly GaugeReading[]): StudiedGauge[] {
+  const byStudy = new Map<string, GaugeReading[]>()
+  for (const reading of readings) {
+    const key = `${reading.study}\n${reading.instrumentTag}`
+    const own = byStudy.get(key)
+    if (own) own.push(reading)
+    else byStudy.set(key, [reading])
+  }
+  return [...byStudy.values()].map((own) => {
+    const { study: name, instrumentTag } = own[0]!
+    return { study: name, instrumentTag, readings: own.length, result: resultOf(own) }
+  })
+}
+
+function resultOf(own: readonly GaugeReading[]): StudiedGauge['result'] {
+  const parts = [...new Set(own.map(({ part }) => part))]
+  const appraisers = [...new Set(own.map(({ appraiser }) => appraiser))]
+  const trials = [...new Set(own.map(({ trial }) => trial))]
+  if (parts.length < 2 || appraisers.length < 2 || trials.length < 2) {
+    return { incomplete: 'a study needs at least two parts, two people and two trials' }
+  }
+  const cells = new Map(own.map((one) => [`${one.part}\n${one.appraiser}\n${one.trial}`, one.reading]))
+  const expected = parts.length * appraisers.length * trials.length
+  if (own.length !== cells.size) return { incomplete: 'a part, person and trial is entered twice' }
+  if (cells.size !== expected) {
+    return {
+      incomplete: `${expected - cells.size} of ${expected} readings are missing: every person measures every part equally often`,
+    }
+  }
+  const crossed: GaugeStudy = parts.map((part) =>
+    appraisers.map((appraiser) => trials.map((trial) => cells.get(`${part}\n${appraiser}\n${trial}`)!)),
+  )
+  const byVariance = gaugeSpreadByVariance(crossed)
+  if (!(byVariance.total > 0))
+    return { incomplete: 'all readings are alike: the instrument is too coarse for a study' }
+  const small = Math.max(parts.length, appraisers.length, trials.length) <= 25
+  return {
+    parts: parts.length,
+    appraisers: appraisers.length,
+    trials: trials.length,
+    byVariance,
+    byRanges: small ? gaugeSpreadByRanges(crossed) : undefined,
+    figures: gaugeFigures(byVariance),
+  }
+}

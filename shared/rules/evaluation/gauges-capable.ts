@@ -1,0 +1,189 @@
+import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { distinctCategoriesLeast, gaugeShareMost } from '@/shared/plan/limits/evaluation-instruments'
+import { fromMemory } from '@/shared/materials/source'
+import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
+import { byId } from '@/shared/records/calibration-standing'
+import type { Instrument } from '@/shared/records/instrument'
+import type { Lot } from '@/shared/records/lot'
+import { isUsable } from '@/shared/records/lot-identity'
+import {
+  verdictOn,
+  worstVerdict,
+  type Judged,
+  type Margin,
+  type Part,
+  type WorkingLine,
+} from '@/shared/rules/finding'
+import { instruments, lots, recordsOf } from '@/shared/rules/record-source'
+import { rule } from '@/shared/rules/rule'
+import { studiedGauges, type StudiedGauge } from './gauge-study'
+import { spokenByWorst, worstPart } from './worst-part'
+
+const SOURCE = fromMemory(
+  'Measurement Systems Analysis, 4th edition (AIAG), chapter III: gauge study by analysis of variance',
+)
+/** Between a third of the limit and the limit a gauge is usable with care: 10 to 30 % where the limit is 30 %. */
+const GUARD_SHARE = 2 / 3
+
+export const gaugesCapable = rule({
+  id: 'gauges-capable',
+  title: 'Gauges fit for what they measure',
+  why: 'Calibration says that an instrument is right on average. A gauge study says how far two people, or the same one twice, differ on the same piece: that spread is taken for the lot’s.',
+  stage: 'evaluation',
+  version: 1,
+  reads: {
+    lots,
+    instruments,
+    studies: recordsOf('gauge-reading', 'gauge-study readings'),
+    share: gaugeShareMost,
+    categories: distinctCategoriesLeast,
+  },
+  judge({ lots: all, instruments: file, studies, share, categories }): Judged {
+    const limit = `gauge spread at most ${formatQuantity(share.value, '%')} of the study’s (${namedRuling(share)}), ${categories.value} categories told apart (${namedRuling(categories)})`
+    const studied = studiedGauges(studies)
+    const uses = usesByTag(all, file)
+    const judged = studied.map((one) => ({
+      one,
+      part: partOf(one, uses.get(one.instrumentTag) ?? [], {
+        mostPct: share.value,
+        leastCategories: categories.value,
+      }),
+    }))
+    const unstudied = thicknessGaugesWithoutStudy(all, file, studied)
+    const parts = [...judged.map(({ part }) => part), ...unstudied]
+    const base = { limit, sources: [SOURCE, sourceOf(share)] }
+    if (parts.length === 0) {
+      return {
+        verdict: 'meets',
+        found: 'No gauge study is recorded, and no lot is judged by measured thickness.',
+        working: [],
+        ...base,
+      }
+    }
+    const speaker = judged.find(({ part }) => part === worstPart(parts))
+    return { ...spokenByWorst(parts), working: speaker ? workingOf(speaker.one) : [], ...base }
+  },
+})
+
+interface Asked {
+  readonly mostPct: number
+  readonly leastCategories: number
+}
+
+function partOf({ study, instrumentTag, result }: StudiedGauge, uses: readonly string[], asked: Asked): Part {
+  const subject = `${instrumentTag}, study ${study}`
+  if ('incomplete' in result) {
+    return {
+      subject,
+      verdict: 'undetermined',
+      found: `${result.incomplete}.`,
+      remedy: { says: 'Complete the study.' },
+    }
+  }
+  const { gaugeShareOfTotalPct, distinctCategories } = result.figures
+  const margins: Margin[] = [
+    {
+      found: gaugeShareOfTotalPct,
+      limit: asked.mostPct,
+      unit: '%',
+      direction: 'at most',
+      guardBand: GUARD_SHARE * asked.mostPct,
+    },
+    {
+      found: distinctCategories,
+      limit: asked.leastCategories,
+      unit: '1',
+      direction: 'at least',
+      guardBand: 0,
+    },
+  ]
+  const verdict = worstVerdict(margins.map(verdictOn))
+  const pair = formatAgainst(gaugeShareOfTotalPct, asked.mostPct, '%')
+  const used = uses.length > 0 && verdict === 'fails' ? ` It was used for ${uses.join('; ')}.` : ''
+  return {
+    subject,
+    verdict,
+    found: `gauge spread ${pair.found} of the study’s (at most ${pair.limit}), ${formatNumber(distinctCategories)} categories told apart.${used}`,
+    margin: margins.find((margin) => verdictOn(margin) === verdict),
+    remedy:
+      verdict === 'fails'
+        ? {
+            says: 'Mend what repeats badly (fixture, reading, person), study again, and repeat the tests made with it.',
+          }
+        : undefined,
+  }
+}
+
+/** Which tests of lots that may be used rest on an instrument. */
+function usesByTag(all: readonly Lot[], file: readonly Instrument[]): ReadonlyMap<string, readonly string[]> {
+  const uses = new Map<string, string[]>()
+  const known = byId(file)
+  for (const lot of all.filter(isUsable)) {
+    for (const { method, testedOn, instrumentId } of lot.tests) {
+      const tag = instrumentId === null ? undefined : known.get(instrumentId)?.tag
+      if (tag === undefined) continue
+      const own = uses.get(tag) ?? []
+      own.push(`lot ${lot.code}, ${method} of ${testedOn}`)
+      uses.set(tag, own)
+    }
+  }
+  return uses
+}
+
+/** A thickness is a measured value whose spread is judged: its gauge ought to have been studied. */
+function thicknessGaugesWithoutStudy(
+  all: readonly Lot[],
+  file: readonly Instrument[],
+  studied: readonly StudiedGauge[],
+): Part[] {
+  const known = byId(file)
+  const tags = new Set(
+    all
+      .filter(isUsable)
+      .flatMap(({ tests }) => tests)
+      .filter(({ method }) => method === 'plating-thickness')
+      .flatMap(({ instrumentId }) => known.get(instrumentId ?? '')?.tag ?? []),
+  )
+  return [...tags]
+    .filter((tag) => !studied.some(({ instrumentTag }) => instrumentTag === tag))
+    .map((tag) => ({
+      subject: tag,
+      verdict: 'marginal' as const,
+      found: 'measures plating thickness and has no gauge study: part of the spread it shows may be its own.',
+      remedy: { says: 'Have two people measure ten pieces two or three times each, and enter the readings.' },
+    }))
+}
+
+function workingOf({ result, readings }: StudiedGauge): WorkingLine[] {
+  if ('incomplete' in result) return []
+  const { byVariance, byRanges, figures } = result
+  const line = (label: string, formula: string, value: number): WorkingLine => ({
+    label,
+    formula,
+    result: formatNumber(value),
+  })
+  return [
+    {
+      label: 'Study',
+      numbers: `${result.parts} parts × ${result.appraisers} people × ${result.trials} trials`,
+      result: `${readings} readings; interaction ${byVariance.branch === 'pooled' ? 'pooled with the trials' : 'counted by itself'} (p ${formatNumber(byVariance.interactionPValue, 3)})`,
+    },
+    line('Repeatability', '√ mean square of the trials', byVariance.repeatability),
+    line('Reproducibility', '√ (people + interaction)', byVariance.reproducibility),
+    line('Gauge', '√ (repeatability² + reproducibility²)', byVariance.gauge),
+    line('Parts', '√ part component', byVariance.parts),
+    {
+      label: 'Share of the study',
+      formula: '100 · gauge ÷ √(gauge² + parts²)',
+      result: formatQuantity(figures.gaugeShareOfTotalPct, '%'),
+    },
+    {
+      label: 'Categories',
+      formula: '1.41 · parts ÷ gauge, cut to whole',
+      result: formatNumber(figures.distinctCategories),
+    },
+    ...(byRanges
+      ? [line('Gauge by averages and ranges, for comparison', 'R̄ ÷ d₂ and ranges ÷ d₂*', byRanges.gauge)]
+      : []),
+  ]
+}

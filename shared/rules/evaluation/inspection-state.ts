@@ -1,0 +1,90 @@
+import { published } from '@/shared/materials/source'
+import { methodName } from '@/shared/records/test-methods'
+import type { Judged, Part, Verdict } from '@/shared/rules/finding'
+import { rule } from '@/shared/rules/rule'
+import type { InspectionStanding } from '@/shared/statistics/sampling/switching'
+import { askedOf, sampledLimits, sampledMethods } from './asked-methods'
+import { seriesOf, type Series } from './lot-sampling'
+import type { SampledMethod } from './sampled-method'
+import { planForLot, planInWords } from './sampling-plan'
+import { contextFrom, samplingReads } from './sampling-reads'
+import { spokenByWorst } from './worst-part'
+
+const SOURCE = published(
+  'MIL-STD-105E 4.7 and 4.8, switching between normal, tightened and reduced inspection',
+)
+const LIMIT_SAYS = 'no series of a supplier’s lots on tightened inspection, and none discontinued'
+
+const VERDICTS: Record<InspectionStanding['severity'], Verdict> = {
+  normal: 'meets',
+  reduced: 'meets',
+  tightened: 'marginal',
+  discontinued: 'fails',
+}
+
+export const inspectionState = rule({
+  id: 'inspection-state',
+  title: 'State of inspection, by supplier and part',
+  why: 'A plan protects over a series of lots, not in one: it does so only when poor lots make the next sample stricter.',
+  stage: 'evaluation',
+  version: 1,
+  reads: { ...samplingReads, ...sampledLimits },
+  judge(inputs): Judged {
+    const context = contextFrom(inputs)
+    const isAsked = askedOf(inputs.needed)
+    const parts = sampledMethods(inputs).flatMap(({ method, limit }) =>
+      seriesOf(inputs.lots, method, limit, context)
+        .filter(({ lots }) =>
+          lots.some(({ lot, sample }) => sample !== undefined || isAsked(lot, method.key)),
+        )
+        .map((series) => partOf(series, method)),
+    )
+    const base = {
+      limit: LIMIT_SAYS,
+      sources: [SOURCE],
+      notes: [
+        `Switching by ${context.switching.edition}. A lot counts once its sample has decided; a lot offered again after rejection is to be entered as a new lot only when it was made anew.`,
+        'The limit numbers that reduced inspection also asks for (MIL-STD-105E table VIII) are not held here: quality confirms them when it allows reduced inspection.',
+      ],
+    }
+    if (parts.length === 0) {
+      return {
+        verdict: 'meets',
+        found: 'No lot is sampled yet: every series starts on normal inspection.',
+        working: [],
+        ...base,
+      }
+    }
+    const spoken = spokenByWorst(parts)
+    return {
+      ...spoken,
+      found:
+        spoken.verdict === 'meets'
+          ? `All ${parts.length} series are on normal or reduced inspection.`
+          : spoken.found,
+      working: parts.map(({ subject, found }) => ({ label: subject, result: found })),
+      ...base,
+    }
+
+    function partOf({ lots, next }: Series, method: SampledMethod): Part {
+      const { lot } = lots[lots.length - 1]!
+      const decided = lots.filter(({ sample }) => sample?.outcome.decided !== undefined)
+      const failed = decided.filter(({ sample }) => sample?.outcome.decided === 'rejected').length
+      const inUse = next.severity === 'discontinued' ? 'tightened' : next.severity
+      const plan = planForLot(lot.quantity, inUse, context.settings, { measured: method.fitsVariables })
+      const nextPlan =
+        next.severity === 'discontinued'
+          ? 'no lot is taken'
+          : `the next lot of ${lot.quantity}: ${planInWords(plan)}`
+      return {
+        subject: `${lot.supplier}, ${lot.part}, ${methodName(method.key)}`,
+        verdict: VERDICTS[next.severity],
+        found: `${next.severity} inspection after ${decided.length} lots, ${failed} rejected. ${next.because} For ${nextPlan}.`,
+        remedy:
+          next.severity === 'discontinued'
+            ? { says: 'Record the corrective action of the supplier once quality has accepted it.' }
+            : undefined,
+      }
+    }
+  },
+})

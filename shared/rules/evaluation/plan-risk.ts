@@ -1,0 +1,80 @@
+import {
+  acceptanceOfProcess,
+  fractionAtAcceptance,
+} from '@/shared/statistics/sampling/attribute-operating-curve'
+import { doublePlanPerformance } from '@/shared/statistics/sampling/double-operating-curve'
+import { acceptanceByVariables } from '@/shared/statistics/sampling/variables-plan'
+import { formatQuantity } from '@/shared/quantity/format'
+import type { SamplingPlan } from './sampling-plan'
+
+/** What a plan does on average, as fractions bad. */
+export interface PlanRisk {
+  /** So good a process is accepted nineteen times in twenty: the producer's side. */
+  readonly mostlyAccepted: number
+  /** So bad a process still passes one time in ten: the consumer's side. */
+  readonly oneInTen: number
+}
+
+/** The chance that a plan accepts a process with this fraction bad. Fractions; RangeError outside 0 to 1. */
+export function acceptanceUnder(plan: SamplingPlan, fractionBad: number): number {
+  switch (plan.kind) {
+    case 'double':
+      return doublePlanPerformance(plan, fractionBad).acceptance
+    case 'variables':
+      return acceptanceByVariables(plan, fractionBad)
+    // A count in the gap of a reduced plan accepts the lot.
+    case 'single':
+      return acceptanceOfProcess({ sampleSize: plan.sampleSize, accept: mostAccepted(plan) }, fractionBad)
+    case 'zero-acceptance':
+      return acceptanceOfProcess(plan, fractionBad)
+  }
+}
+
+/** The operating curve as points, for drawing and for its table. */
+export const operatingCurve = (
+  plan: SamplingPlan,
+  fractionsBad: readonly number[],
+): readonly { readonly fractionBad: number; readonly acceptance: number }[] =>
+  fractionsBad.map((fractionBad) => ({ fractionBad, acceptance: acceptanceUnder(plan, fractionBad) }))
+
+/** Both ends of the operating curve. Source: its definition, MIL-STD-105E tables X. */
+export const planRisk = (plan: SamplingPlan): PlanRisk => ({
+  mostlyAccepted: fractionAccepted(plan, 0.95),
+  oneInTen: fractionAccepted(plan, 0.1),
+})
+
+/** "A process with 0.39 % bad passes nineteen times in twenty, one with 16.2 % still one time in ten." */
+export function riskInWords(plan: SamplingPlan): string {
+  const { mostlyAccepted, oneInTen } = planRisk(plan)
+  const percent = (fraction: number) => formatQuantity(fraction * 100, '%', 3)
+  return `A process with ${percent(mostlyAccepted)} bad passes nineteen times in twenty, one with ${percent(oneInTen)} still one time in ten.`
+}
+
+/** The fraction bad that a plan accepts with this probability; plans are asked about again and again. */
+const known = new Map<string, number>()
+function fractionAccepted(plan: SamplingPlan, acceptance: number): number {
+  const key = `${JSON.stringify(plan)} ${acceptance}`
+  const fraction = known.get(key) ?? findFraction(plan, acceptance)
+  if (known.size > 2000) known.clear()
+  known.set(key, fraction)
+  return fraction
+}
+
+function findFraction(plan: SamplingPlan, acceptance: number): number {
+  if (plan.kind === 'single' || plan.kind === 'zero-acceptance') {
+    const accept = plan.kind === 'single' ? mostAccepted(plan) : 0
+    if (accept >= plan.sampleSize) return 1
+    return fractionAtAcceptance({ sampleSize: plan.sampleSize, accept }, acceptance)
+  }
+  let good = 0
+  let bad = 1
+  for (let step = 0; step < 50; step++) {
+    const middle = (good + bad) / 2
+    if (acceptanceUnder(plan, middle) > acceptance) good = middle
+    else bad = middle
+  }
+  return (good + bad) / 2
+}
+
+const mostAccepted = ({ reject, sampleSize }: Extract<SamplingPlan, { kind: 'single' }>): number =>
+  Math.min(reject - 1, sampleSize)

@@ -1,0 +1,119 @@
+import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { published } from '@/shared/materials/source'
+import { limitingQualityMost } from '@/shared/plan/limits/evaluation-sampling'
+import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
+import type { Lot } from '@/shared/records/lot'
+import { isUsable, lotName } from '@/shared/records/lot-identity'
+import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
+import { rule } from '@/shared/rules/rule'
+import { INSPECTION_LEVELS } from '@/shared/statistics/sampling/code-letters'
+import type { Severity } from '@/shared/statistics/sampling/single-plan'
+import { askedOf, sampledLimits, sampledMethods } from './asked-methods'
+import { seriesOf } from './lot-sampling'
+import { planRisk, riskInWords } from './plan-risk'
+import { planForLot, planInWords, type SamplingPlan, type SamplingSettings } from './sampling-plan'
+import { contextFrom, samplingReads } from './sampling-reads'
+import { worstPart, spokenByWorst } from './worst-part'
+
+const SOURCE = published(
+  'Operating curve of a sampling plan, MIL-STD-105E tables X; acceptance of one time in ten',
+)
+const GUARD_SHARE = 0.1
+
+export const samplingPlanRisk = rule({
+  id: 'sampling-plan-risk',
+  title: 'What the sampling plan lets pass',
+  why: 'An acceptable quality level says what is nearly always accepted. What protects the boards is the other end of the curve: how bad a lot may be and still pass.',
+  stage: 'evaluation',
+  version: 1,
+  reads: { ...samplingReads, ...sampledLimits, most: limitingQualityMost },
+  judge(inputs): Judged {
+    const { most } = inputs
+    const limit = `a lot accepted one time in ten holds at most ${formatQuantity(most.value, '%')} bad pieces (${namedRuling(most)})`
+    const context = contextFrom(inputs)
+    const isAsked = askedOf(inputs.needed)
+    const planned = sampledMethods(inputs).flatMap(({ method, limit: value }) =>
+      seriesOf(inputs.lots, method, value, context)
+        .flatMap(({ lots }) => lots)
+        .filter(({ lot }) => isUsable(lot) && isAsked(lot, method.key))
+        .map(({ lot, plan }) => ({ lot, plan, measured: method.fitsVariables })),
+    )
+    const distinct = [
+      ...new Map(planned.map((one) => [`${one.lot.id} ${planInWords(one.plan)}`, one])).values(),
+    ]
+    if (distinct.length === 0) {
+      return undetermined(
+        'No lot is recorded yet that the plan would sample.',
+        ['a lot of a part to be sampled'],
+        limit,
+      )
+    }
+    const judged = distinct.map((one) => ({ ...one, part: partOf(one, most.value, context.settings) }))
+    const parts = judged.map(({ part }) => part)
+    const speaker = judged.find(({ part }) => part === worstPart(parts))!
+    return {
+      ...spokenByWorst(parts),
+      limit,
+      working: [
+        { label: 'Plan', result: planInWords(speaker.plan) },
+        {
+          label: 'Operating curve',
+          formula: 'P(accept) = P(bad pieces in the sample ≤ acceptance number), read at 0.95 and at 0.10',
+          result: riskInWords(speaker.plan),
+        },
+      ],
+      sources: [SOURCE, sourceOf(most)],
+    }
+  },
+})
+
+interface Planned {
+  readonly lot: Lot
+  readonly plan: SamplingPlan
+  readonly measured: boolean
+}
+
+function partOf({ lot, plan, measured }: Planned, mostPct: number, settings: SamplingSettings): Part {
+  const subject = lotName(lot)
+  if (plan.kind !== 'double' && plan.everyUnit) {
+    return { subject, verdict: 'meets', found: `${planInWords(plan)}: nothing is left to chance.` }
+  }
+  const margin = marginOf(plan, mostPct)
+  const verdict = verdictOn(margin)
+  const pair = formatAgainst(margin.found, mostPct, '%')
+  return {
+    subject,
+    verdict,
+    found: `${planInWords(plan)}; with ${pair.found} bad it still passes one time in ten.`,
+    margin,
+    remedy: verdict === 'meets' ? undefined : betterLevel(lot, plan, { mostPct, settings, measured }),
+  }
+}
+
+const marginOf = (plan: SamplingPlan, mostPct: number): Margin => ({
+  found: planRisk(plan).oneInTen * 100,
+  limit: mostPct,
+  unit: '%',
+  direction: 'at most',
+  guardBand: GUARD_SHARE * mostPct,
+})
+
+/** The least inspection level at which the same scheme would meet. */
+function betterLevel(
+  lot: Lot,
+  plan: SamplingPlan,
+  asked: { readonly mostPct: number; readonly settings: SamplingSettings; readonly measured: boolean },
+) {
+  if (plan.kind === 'zero-acceptance') {
+    return { says: 'Ask the zero-acceptance plan for a smaller share of bad pieces or more confidence.' }
+  }
+  const { settings, mostPct, measured } = asked
+  const severity: Severity = plan.severity
+  const level = INSPECTION_LEVELS.slice(INSPECTION_LEVELS.indexOf(settings.level) + 1).find((candidate) => {
+    const better = planForLot(lot.quantity, severity, { ...settings, level: candidate }, { measured })
+    return (better.kind !== 'double' && better.everyUnit) || verdictOn(marginOf(better, mostPct)) === 'meets'
+  })
+  if (level === undefined) return { says: 'No level of this scheme does: use a zero-acceptance plan.' }
+  const better = planForLot(lot.quantity, severity, { ...settings, level }, { measured })
+  return { says: `At inspection level ${level}: ${planInWords(better)}.` }
+}

@@ -1,0 +1,202 @@
+import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { published } from '@/shared/materials/source'
+import type { WettingCurveMarks } from '@/shared/physics/wetting-curve'
+import { dewettingDropMost } from '@/shared/plan/limits/evaluation-wetting-balance'
+import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
+import {
+  wettingBalanceAgreedBy,
+  wettingBalanceCriteria,
+} from '@/shared/plan/parameters/evaluation-wetting-balance'
+import { formatNumber, formatQuantity } from '@/shared/quantity/format'
+import type { Lot } from '@/shared/records/lot'
+import { isUsable, lotName } from '@/shared/records/lot-identity'
+import { wettingBalance as method } from '@/shared/records/methods/wetting-balance'
+import {
+  undetermined,
+  verdictOn,
+  worstVerdict,
+  type Judged,
+  type Part,
+  type WorkingLine,
+} from '@/shared/rules/finding'
+import { optional, rule } from '@/shared/rules/rule'
+import { askedOf } from './asked-methods'
+import { curvesOfTest } from './curves-of-test'
+import { demandsFrom, standingReads } from './sampling-reads'
+import { sortTests, type TestDemands } from './test-standing'
+import {
+  CRITERIA_SOURCE,
+  WETTING_BALANCE_CRITERIA,
+  judgeCurve,
+  type WettingBalanceCriteria,
+} from './wetting-balance-criteria'
+import { spokenByWorst, worstPart } from './worst-part'
+
+const EVIDENCE_SOURCE = published(
+  'IEC 60068-2-69:2017: wetting-balance data are not intended as absolute pass or fail',
+)
+
+export const wettingBalanceCurves = rule({
+  id: 'wetting-balance-curves',
+  title: 'Wetting-balance curves',
+  why: 'The curve shows how fast and how well solder takes, and whether it draws back. It is evidence; it decides a lot only where named people agreed that it does.',
+  stage: 'evaluation',
+  version: 1,
+  reads: {
+    ...standingReads,
+    needed: lotsNeeded,
+    criteria: optional(wettingBalanceCriteria),
+    agreedBy: optional(wettingBalanceAgreedBy),
+    drop: dewettingDropMost,
+  },
+  judge(inputs): Judged {
+    const choice = inputs.criteria ?? 'evidence'
+    const agreed = choice === 'evidence' ? undefined : WETTING_BALANCE_CRITERIA[choice]
+    const limit = agreed
+      ? `${agreed.label}, agreed by ${inputs.agreedBy ?? '(nobody named)'}; fall after the peak at most ${formatQuantity(inputs.drop.value, '%')} (${namedRuling(inputs.drop)})`
+      : 'none agreed: the curves are evidence, not a verdict'
+    if (agreed && inputs.agreedBy === undefined) {
+      const found = 'Criteria are chosen, and nobody is named who agreed that the balance decides.'
+      return undetermined(found, [wettingBalanceAgreedBy.label], limit)
+    }
+    const isAsked = askedOf(inputs.needed)
+    const demands = demandsFrom(inputs)
+    const judged = inputs.lots
+      .filter((lot) => isUsable(lot) && (isAsked(lot, method.key) || hasCurves(lot)))
+      .map((lot) => judgeLot(lot, demands, agreed, inputs.drop.value))
+    const base = {
+      limit,
+      sources: agreed ? [CRITERIA_SOURCE, sourceOf(inputs.drop)] : [EVIDENCE_SOURCE],
+      cautions: method.cautions,
+      notes: [
+        'The contact angle is 90° on the buoyancy line, not on the zero line. On a thick coupon buoyancy can take half the force: a force means nothing without perimeter, depth and density.',
+      ],
+    }
+    if (judged.length === 0) {
+      return {
+        verdict: 'meets',
+        found: 'No wetting-balance curve is asked for, and none is recorded.',
+        working: [],
+        ...base,
+      }
+    }
+    const parts = judged.map(({ part }) => part)
+    const speaker = judged.find(({ part }) => part === worstPart(parts))!
+    return { ...spokenByWorst(parts), working: speaker.marks ? workingOf(speaker.marks) : [], ...base }
+  },
+})
+
+const hasCurves = (lot: Lot): boolean => lot.tests.some((test) => test.method === method.key)
+
+interface JudgedLot {
+  readonly part: Part
+  /** The curve that speaks for the lot. */
+  readonly marks?: WettingCurveMarks
+}
+
+function judgeLot(
+  lot: Lot,
+  demands: TestDemands,
+  agreed: WettingBalanceCriteria | undefined,
+  dropMostPct: number,
+): JudgedLot {
+  const subject = lotName(lot)
+  const { standing, setAside } = sortTests(lot, method.key, demands)
+  const open = (found: string): JudgedLot => ({
+    part: {
+      subject,
+      verdict: 'undetermined',
+      found,
+      remedy: { says: 'Record a curve under the specified conditions.' },
+    },
+  })
+  const read = standing.map(curvesOfTest)
+  const broken = read.find((one) => typeof one === 'string')
+  if (broken !== undefined) return open(`a curve cannot be read: ${String(broken)}.`)
+  const curves = read.flatMap((one) => (typeof one === 'string' ? [] : one))
+  if (curves.length === 0) {
+    const reasons = setAside.map(({ test, because }) => `test of ${test.testedOn}: ${because}`)
+    return open(reasons.length > 0 ? `no curve counts (${reasons.join('; ')}).` : 'no curve is recorded.')
+  }
+  return agreed ? judgeCurves(subject, curves, agreed, dropMostPct) : asEvidence(subject, curves)
+}
+
+function judgeCurves(
+  subject: string,
+  curves: readonly WettingCurveMarks[],
+  agreed: WettingBalanceCriteria,
+  dropMostPct: number,
+): JudgedLot {
+  const judged = curves.flatMap((marks) =>
+    judgeCurve(marks, agreed, dropMostPct).map((criterion) => ({
+      marks,
+      criterion,
+      verdict: verdictOn(criterion.margin),
+    })),
+  )
+  const verdict = worstVerdict(judged.map((one) => one.verdict))
+  const worst = judged.find((one) => one.verdict === verdict)!
+  const failing = new Set(judged.filter((one) => one.verdict === 'fails').map(({ marks }) => marks))
+  return {
+    marks: worst.marks,
+    part: {
+      subject,
+      verdict,
+      found: `${curves.length} curves, ${failing.size} outside; specimen ${worst.marks.specimen} ${worst.criterion.found}.`,
+      margin: worst.criterion.margin,
+    },
+  }
+}
+
+/** What the curves show, for whoever weighs it. */
+function asEvidence(subject: string, curves: readonly WettingCurveMarks[]): JudgedLot {
+  const slowest = curves.reduce((worst, one) =>
+    (one.buoyancyCrossS ?? Infinity) > (worst.buoyancyCrossS ?? Infinity) ? one : worst,
+  )
+  const crossing =
+    slowest.buoyancyCrossS === undefined
+      ? `specimen ${slowest.specimen} never passes 90°`
+      : `the slowest passes 90° at ${formatQuantity(slowest.buoyancyCrossS, 's', 3)}`
+  const angles = curves.flatMap(({ angleAt2sDeg }) => (angleAt2sDeg === undefined ? [] : [angleAt2sDeg]))
+  const angle =
+    angles.length > 0 ? `, largest angle at 2 s ${formatQuantity(Math.max(...angles), '°', 3)}` : ''
+  return {
+    marks: slowest,
+    part: {
+      subject,
+      verdict: 'meets',
+      found: `${curves.length} curves recorded as evidence; ${crossing}${angle}.`,
+    },
+  }
+}
+
+function workingOf(marks: WettingCurveMarks): WorkingLine[] {
+  const force = (value: number | undefined) =>
+    value === undefined ? 'not recorded' : formatQuantity(value, 'mN', 3)
+  const time = (value: number | undefined) => (value === undefined ? 'never' : formatQuantity(value, 's', 3))
+  const angle = (value: number | undefined) =>
+    value === undefined ? 'beyond what the stated surface tension can give' : formatQuantity(value, '°', 3)
+  return [
+    { label: 'Specimen', result: marks.specimen },
+    { label: 'Buoyancy line', formula: '−ρ · g · V', result: force(marks.buoyancyLineMN) },
+    { label: 'Theoretical force', formula: 'γ · P − ρ · g · V', result: force(marks.theoreticalMN) },
+    { label: 'Passes 90° (buoyancy line)', result: time(marks.buoyancyCrossS) },
+    { label: 'Passes the zero line', result: time(marks.zeroCrossS) },
+    { label: 'Force at 2 s', result: force(marks.forceAt2sMN) },
+    { label: 'Force at 5 s', result: force(marks.forceAt5sMN) },
+    {
+      label: 'Contact angle at 2 s',
+      formula: 'acos((F + ρ · g · V) ÷ γ · P)',
+      result: angle(marks.angleAt2sDeg),
+    },
+    {
+      label: 'Fall after the peak',
+      formula: '(peak − end) ÷ (peak − buoyancy line)',
+      result:
+        marks.dewettingDropPct === undefined
+          ? 'no peak above the line'
+          : formatQuantity(marks.dewettingDropPct, '%', 3),
+    },
+    { label: 'Area to 5 s', result: `${formatNumber(marks.areaTo5sMNs, 3)} mN·s` },
+  ]
+}
