@@ -1,9 +1,9 @@
-import { defineConfig } from 'vitest/config'
 import { fileURLToPath } from 'node:url'
+import { defineConfig } from 'vitest/config'
 
 const root = fileURLToPath(new URL('.', import.meta.url))
 
-/** Three projects: the pure rules, the commands against a database, the faults against a running server. */
+/** Three projects: the pure rules, the commands against a database, the faults against real processes. */
 export default defineConfig({
   resolve: { alias: { '@': root } },
   test: {
@@ -11,6 +11,27 @@ export default defineConfig({
       {
         extends: true,
         test: { name: 'rules', include: ['tests/rules/**/*.test.ts', 'tests/laws/**/*.test.ts'] },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'commands',
+          include: ['tests/commands/**/*.test.ts'],
+          globalSetup: ['tests/setup/global-database.ts'],
+          testTimeout: 60_000,
+          hookTimeout: 120_000,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'faults',
+          include: ['tests/faults/**/*.test.ts'],
+          globalSetup: ['tests/setup/global-database.ts'],
+          testTimeout: 180_000,
+          hookTimeout: 180_000,
+          fileParallelism: false,
+        },
       },
     ],
   },

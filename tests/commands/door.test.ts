@@ -1,0 +1,110 @@
+import { createHash, randomUUID } from 'node:crypto'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { perform } from '@/lib/commands/perform'
+import { database } from '@/lib/db/client'
+import { verifyTrail } from '@/shared/trail/verify'
+import type { Sha256 } from '@/shared/trail/sha256'
+import { openWorld, programmeInput, trailLength, type World } from '@/tests/commands/world'
+import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
+
+const sha256: Sha256 = (bytes) => createHash('sha256').update(bytes).digest('hex')
+
+let db: FreshDatabase
+let world: World
+beforeAll(async () => {
+  db = await freshDatabase()
+  world = await openWorld()
+})
+afterAll(() => db.drop())
+
+const ask = (question: string) => ({
+  programme: world.code,
+  item: 'programme-frame',
+  from: 'design',
+  to: 'production',
+  kind: 'information',
+  question,
+  dueOn: '2099-01-01',
+})
+
+const entriesOf = async (code: string) => {
+  const { id } = await database().programme.findUniqueOrThrow({ where: { code } })
+  return database().trailEntry.findMany({ where: { trailId: id }, orderBy: { seq: 'asc' } })
+}
+
+describe('a form sent twice', () => {
+  test('does its work once, and answers the same both times', async () => {
+    const key = randomUUID()
+    const send = () => perform(world.person.design, 'ask-action', ask('Sent twice?'), { key })
+    const [first, second] = await Promise.all([send(), send()])
+    expect(second).toEqual(first)
+    expect(await database().action.count({ where: { question: 'Sent twice?' } })).toBe(1)
+  })
+
+  test('with other content under the same number is refused', async () => {
+    const key = randomUUID()
+    await perform(world.person.design, 'ask-action', ask('The first'), { key })
+    const other = await perform(world.person.design, 'ask-action', ask('The second'), { key })
+    expect(other).toMatchObject({ ok: false, message: expect.stringContaining('already sent') })
+  })
+})
+
+describe('two people editing one value', () => {
+  test('the second is told what it now says, and nothing is stored', async () => {
+    const revise = (value: number, seen: number) =>
+      world.as('lead', 'revise-parameter', { programme: world.code, parameter: 'service-years', value, seen, reason: 'Test' })
+    expect(await revise(15, 1)).toMatchObject({ ok: true })
+    const second = await revise(25, 1)
+    expect(second).toMatchObject({ ok: false, fields: { seen: '2' } })
+    expect(second).toMatchObject({ message: expect.stringContaining('15') })
+    const newest = await database().revision.findFirst({ where: { parameter: 'service-years' }, orderBy: { number: 'desc' } })
+    expect(newest?.value).toBe(15)
+  })
+})
+
+test('a programme code that exists is refused by name, whatever its capitals', async () => {
+  const outcome = await world.as('stranger', 'open-programme', programmeInput(world.code.toLowerCase()))
+  expect(outcome).toMatchObject({ ok: false, fields: { code: expect.stringContaining('is taken') } })
+})
+
+test('twenty writers on one programme: every acknowledged command is one entry, without a gap', async () => {
+  const before = await trailLength(world.code)
+  const outcomes = await Promise.all(Array.from({ length: 20 }, (_, index) => world.as('design', 'ask-action', ask(`Question ${index}`))))
+  expect(outcomes.every(({ ok }) => ok)).toBe(true)
+  const entries = await entriesOf(world.code)
+  expect(entries.map(({ seq }) => seq)).toEqual(Array.from({ length: before + 20 }, (_, index) => index + 1))
+  expect(new Set(outcomes.map((outcome) => (outcome.ok ? outcome.seq : 0))).size).toBe(20)
+  expect(verifyTrail(entries, sha256).breaks).toEqual([])
+})
+
+describe('the trail', () => {
+  test.each([
+    ['UPDATE', `UPDATE "TrailEntry" SET "actorName" = 'Somebody else'`],
+    ['DELETE', 'DELETE FROM "TrailEntry"'],
+    ['TRUNCATE', 'TRUNCATE "TrailEntry"'],
+  ])('refuses %s in the database itself', async (verb, statement) => {
+    await expect(database().$executeRawUnsafe(statement)).rejects.toThrow(`The trail is append-only: ${verb} is refused.`)
+  })
+
+  test('says nothing of a command that was refused', async () => {
+    const before = await trailLength(world.code)
+    await world.as('stranger', 'ask-action', ask('May I?'))
+    await world.as('design', 'ask-action', { ...ask('Too late?'), dueOn: '2001-01-01' })
+    expect(await trailLength(world.code)).toBe(before)
+  })
+})
+
+describe('a signature', () => {
+  const approve = (password: string | undefined) =>
+    perform(
+      world.person.design,
+      'approve-item',
+      { programme: world.code, item: 'programme-frame', department: 'design', digest: '0'.repeat(64), comment: '' },
+      { key: randomUUID(), proof: password === undefined ? {} : { password } },
+    )
+
+  test('asks for the password', async () => {
+    expect(await approve(undefined)).toMatchObject({ ok: false, fields: { password: expect.any(String) } })
+    expect(await approve('not my password')).toMatchObject({ ok: false, message: expect.stringContaining('Nothing was signed') })
+  })
+})
