@@ -1,14 +1,15 @@
 import { execFileSync } from 'node:child_process'
 import { readFileSync } from 'node:fs'
+import { readIfThere } from '@/lib/settings/read-if-there'
 
-/** Whether a process with this number exists, whoever owns it. */
+/** Whether a process with this number runs, whoever owns it. One that has ended but was not yet taken leave of does not. */
 export function isAlive(pid: number): boolean {
   try {
     process.kill(pid, 0)
-    return true
   } catch (error) {
-    return (error as NodeJS.ErrnoException).code === 'EPERM'
+    if ((error as NodeJS.ErrnoException).code !== 'EPERM') return false
   }
+  return process.platform !== 'linux' || linuxStatus(pid)?.state !== 'Z'
 }
 
 /**
@@ -37,11 +38,17 @@ export function commandLineOf(pid: number): string | undefined {
   }
 }
 
-/** The boot, and within it the clock tick (field 22 of /proc/<pid>/stat; the name before it may hold spaces). */
+/** The boot, and within it the clock tick. */
 function linuxBeginning(pid: number): string | undefined {
-  const boot = readFileSync('/proc/sys/kernel/random/boot_id', 'utf8').trim()
-  const stat = readFileSync(`/proc/${pid}/stat`, 'utf8')
-  const fields = stat.slice(stat.lastIndexOf(')') + 2).split(' ')
-  const hasEnded = fields[0] === 'Z'
-  return hasEnded ? undefined : `${boot} ${fields[19]}`
+  const status = linuxStatus(pid)
+  return (
+    status && `${readFileSync('/proc/sys/kernel/random/boot_id', 'utf8').trim()} ${status.beginningTicks}`
+  )
+}
+
+/** Fields 3 and 22 of /proc/<pid>/stat; the name before them may hold spaces and brackets. */
+function linuxStatus(pid: number): { state: string; beginningTicks: string } | undefined {
+  const stat = readIfThere(`/proc/${pid}/stat`)
+  const fields = stat?.slice(stat.lastIndexOf(')') + 2).split(' ')
+  return fields && { state: fields[0] ?? '', beginningTicks: fields[19] ?? '' }
 }

@@ -1,6 +1,8 @@
-import { isAbsolute, resolve } from 'node:path'
+import { isAbsolute, resolve, sep } from 'node:path'
 import { z } from 'zod'
 import { StartRefused } from '@/lib/settings/start-refused'
+
+const HEAD_FILE_PLACE = 'must be an absolute path, outside the data folder'
 
 /** One row an environment variable: what may stand there, and the sentence when something else does. */
 const environment = z.object({
@@ -88,13 +90,14 @@ export function readSettings(
     )
   }
   const { data } = parsed
-  const contradictions = contradictionsIn(data)
+  const dataFolder = resolve(folder, data.LIQUIDUS_DATA)
+  const contradictions = contradictionsIn(data, dataFolder)
   if (contradictions.length > 0) throw new StartRefused(contradictions.join('\n'))
   const named = data.LIQUIDUS_URL ?? data.NEXTAUTH_URL
   return {
     databaseUrl: data.DATABASE_URL,
     databasePoolSize: data.DATABASE_POOL_SIZE,
-    dataFolder: resolve(folder, data.LIQUIDUS_DATA),
+    dataFolder,
     host: data.HOST,
     port: data.PORT,
     url: named ?? addressOf(data.HOST, data.PORT),
@@ -120,7 +123,7 @@ export function settings(): Settings {
 }
 
 /** Settings that are each right but cannot stand together, a sentence each. */
-function contradictionsIn(data: Environment): string[] {
+function contradictionsIn(data: Environment, dataFolder: string): string[] {
   const sentences: string[] = []
   if (data.LIQUIDUS_URL && data.NEXTAUTH_URL && data.LIQUIDUS_URL !== data.NEXTAUTH_URL) {
     sentences.push('LIQUIDUS_URL and NEXTAUTH_URL name different addresses. Set LIQUIDUS_URL alone.')
@@ -139,6 +142,8 @@ function contradictionsIn(data: Environment): string[] {
       'LIQUIDUS_HEAD_WEBHOOK_SECRET is set, but LIQUIDUS_HEAD_WEBHOOK, which would use it, is not.',
     )
   }
+  if (data.LIQUIDUS_HEAD_FILE?.startsWith(dataFolder + sep))
+    sentences.push(`LIQUIDUS_HEAD_FILE ${HEAD_FILE_PLACE}.`)
   return sentences
 }
 
