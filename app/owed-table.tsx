@@ -1,0 +1,67 @@
+import { actionAddress, concessionAddress, gateAddress, itemAddress, routeCardAddress } from '@/app/addresses'
+import { Day } from '@/app/ui/date'
+import { DepartmentTag } from '@/app/ui/department-tag'
+import { RuledTable } from '@/app/ui/ruled-table'
+import type { OwedInProgramme } from '@/lib/queries/desk'
+
+/** The things a person owes, each leading to where it is done. */
+export function OwedTable({ owed, today }: { owed: readonly OwedInProgramme[]; today: string }) {
+  return (
+    <RuledTable
+      caption="What waits for you"
+      captionHidden
+      rows={owed}
+      rowKey={({ code, verb }, position) => `${code} ${verb} ${position}`}
+      columns={[
+        { label: 'To do', names: true, cell: (entry) => <a href={addressOf(entry)}>{VERBS[entry.verb]}</a> },
+        { label: 'What', cell: ({ says }) => says },
+        {
+          label: 'Programme',
+          set: 'shrink',
+          cell: ({ code, programme }) => (
+            <a href={routeCardAddress(code)} title={programme}>
+              {code}
+            </a>
+          ),
+        },
+        { label: 'For', set: 'shrink', cell: ({ department }) => <DepartmentTag department={department} /> },
+        {
+          label: 'Due',
+          set: 'shrink',
+          cell: ({ dueOn }) => (dueOn ? <Due on={dueOn} today={today} /> : 'no date'),
+        },
+      ]}
+    />
+  )
+}
+
+const VERBS: Record<OwedInProgramme['verb'], string> = {
+  answer: 'Answer a question',
+  accept: 'Accept or return an answer',
+  approve: 'Approve an item',
+  'approve again': 'Approve again: it changed',
+  sign: 'Sign a gate',
+  decide: 'Decide',
+}
+
+function Due({ on, today }: { on: string; today: string }) {
+  return (
+    <>
+      <Day at={on} />
+      {on < today && <strong> overdue</strong>}
+    </>
+  )
+}
+
+function addressOf({ code, place }: OwedInProgramme): string {
+  switch (place.kind) {
+    case 'action':
+      return actionAddress(code, place.number)
+    case 'concession':
+      return concessionAddress(code, place.number)
+    case 'item':
+      return itemAddress(code, place.item)
+    case 'gate':
+      return gateAddress(code, place.stage)
+  }
+}

@@ -1,0 +1,44 @@
+import { redirect } from 'next/navigation'
+import { auditAddress, deskAddress, newProgrammeAddress, peopleAddress } from '@/app/addresses'
+import { DeskSheet } from '@/app/frame/desk-sheet'
+import { requirePerson } from '@/app/frame/visit'
+import { OwedTable } from '@/app/owed-table'
+import { ButtonLink } from '@/app/ui/button'
+import { Empty } from '@/app/ui/empty'
+import { deskOf } from '@/lib/queries/desk'
+
+export const metadata = { title: 'Desk – Liquidus' }
+
+/** What this person owes, over all programmes, oldest due first. */
+export default async function DeskPage() {
+  const person = await requirePerson(deskAddress())
+  if (person.auditor) redirect(auditAddress())
+  if (person.administrator) redirect(peopleAddress())
+  const { owed, programmes } = await deskOf(person)
+  const today = new Date().toISOString().slice(0, 10)
+  const late = owed.filter(({ dueOn }) => dueOn !== null && dueOn < today).length
+  return (
+    <DeskSheet
+      person={person}
+      at={deskAddress()}
+      title={`What waits for ${person.name}`}
+      supplement="Oldest due first, over all programmes"
+      cells={[
+        { label: 'Waiting', value: owed.length },
+        { label: 'Overdue', value: late },
+        { label: 'Programmes', value: programmes },
+      ]}
+    >
+      {owed.length > 0 ? (
+        <OwedTable owed={owed} today={today} />
+      ) : (
+        <Empty title="Nothing waits for you">
+          {programmes === 0
+            ? 'You belong to no programme yet. Open one, or ask a programme’s lead to invite you.'
+            : 'Questions, approvals and gates that wait for your department appear here.'}
+        </Empty>
+      )}
+      <ButtonLink href={newProgrammeAddress()}>Open a programme</ButtonLink>
+    </DeskSheet>
+  )
+}

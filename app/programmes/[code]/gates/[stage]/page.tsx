@@ -1,0 +1,60 @@
+import { randomUUID } from 'node:crypto'
+import { notFound } from 'next/navigation'
+import { gateAddress, routeCardAddress } from '@/app/addresses'
+import { ProgrammeSheet } from '@/app/frame/programme-sheet'
+import { visitProgramme } from '@/app/frame/visit'
+import { Digest } from '@/app/ui/digest'
+import { GateMark } from '@/app/ui/gate-mark'
+import { STAGE_NAMES, STAGES, type Stage } from '@/shared/plan/stage'
+import { Blockers } from './blockers'
+import { Covered } from './covered'
+import { Signatures } from './signatures'
+
+interface GatePageProps {
+  params: Promise<{ code: string; stage: string }>
+}
+
+/** The end of a stage: what blocks it, what a signature covers, and the signatures. */
+export default async function GatePage({ params }: GatePageProps) {
+  const { code, stage } = await params
+  if (!isStage(stage)) notFound()
+  const visit = await visitProgramme(code)
+  const gate = visit.view?.judgement.gates.find((entry) => entry.stage === stage)
+  const programme = visit.view?.code ?? decodeURIComponent(code)
+  const title = `${STAGE_NAMES[stage]} gate`
+  return (
+    <ProgrammeSheet
+      visit={visit}
+      code={programme}
+      at={routeCardAddress(programme)}
+      place={[{ text: title, href: gateAddress(programme, stage) }]}
+      title={title}
+      supplement={visit.view?.state.programme.title}
+      cells={
+        gate
+          ? [
+              { label: 'Standing', value: <GateMark standing={gate.standing} /> },
+              { label: 'Stage as it stands', value: <Digest value={gate.digest} length={16} /> },
+            ]
+          : []
+      }
+    >
+      {(view) =>
+        gate && (
+          <>
+            <Blockers code={view.code} gate={gate} />
+            <Signatures
+              view={view}
+              gate={gate}
+              hasPassword={visit.person.hasPassword}
+              formKey={randomUUID()}
+            />
+            <Covered view={view} stage={stage} />
+          </>
+        )
+      }
+    </ProgrammeSheet>
+  )
+}
+
+const isStage = (text: string): text is Stage => (STAGES as readonly string[]).includes(text)

@@ -1,0 +1,88 @@
+import { CommandForm } from '@/app/forms/command-form'
+import { SignatureBox } from '@/app/forms/fields'
+import { Digest } from '@/app/ui/digest'
+import { Facts } from '@/app/ui/facts'
+import { Section } from '@/app/ui/section'
+import { Stamp, StampPlace } from '@/app/ui/stamp'
+import { SubmitButton } from '@/app/ui/submit-button'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { gateRefusal, type GateState } from '@/shared/gate/gate'
+import { gateSignatoryRefusal } from '@/shared/gate/separation'
+import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
+import { STAGE_NAMES } from '@/shared/plan/stage'
+import { signGate } from './actions'
+
+interface SignaturesProps {
+  view: ProgrammeView
+  gate: GateState
+  hasPassword: boolean
+  formKey: string
+}
+
+/** The three stamps, and the form of the one this person may add. */
+export function Signatures({ view, gate, hasPassword, formKey }: SignaturesProps) {
+  const last = gate.signatures.findLast(({ signature, holds }) => signature && holds)?.signature
+  return (
+    <Section
+      heading="Signatures"
+      lead="Design signs first, then production, then quality, whose signature opens the gate."
+    >
+      <div className="stamp-row">
+        {gate.signatures.map(({ department, signature, holds }) =>
+          signature ? (
+            <Stamp
+              key={department}
+              department={department}
+              meaning="Gate signed"
+              name={signature.personName}
+              at={signature.at}
+              digest={signature.digest}
+              state={holds ? 'stands' : 'lapsed'}
+              because={holds ? undefined : 'The stage has changed since.'}
+            />
+          ) : (
+            <StampPlace key={department} department={department} wanted="not signed yet" />
+          ),
+        )}
+      </div>
+      {last && (
+        <Facts
+          facts={[
+            { label: 'Trail covered by the newest signature', value: `${last.trailSeq} entries` },
+            { label: 'Newest hash then', value: <Digest value={last.headHash} length={64} /> },
+            { label: 'Merkle root then', value: <Digest value={last.merkleRoot} length={64} /> },
+          ]}
+        />
+      )}
+      {view.actor.departments.map((department) => (
+        <SignForm key={department} {...{ view, gate, hasPassword, formKey, department }} />
+      ))}
+    </Section>
+  )
+}
+
+function SignForm({
+  view,
+  gate,
+  hasPassword,
+  formKey,
+  department,
+}: SignaturesProps & { department: Department }) {
+  const why =
+    gateRefusal(gate, department) ??
+    gateSignatoryRefusal(gate, view.judgement.items, view.state.concessions, view.actor.personId, department)
+  if (why) return <p className="field-hint">{why}</p>
+  const meaning = `You sign the ${STAGE_NAMES[gate.stage].toLowerCase()} gate for ${DEPARTMENT_NAMES[department]}: every item of the stage as it stands today, digest ${gate.digest.slice(0, 12)}.`
+  return (
+    <CommandForm
+      action={signGate}
+      formKey={formKey}
+      hidden={{ programme: view.code, stage: gate.stage, department, digest: gate.digest }}
+      label={`Sign for ${DEPARTMENT_NAMES[department]}`}
+      className="form-narrow"
+    >
+      <SignatureBox meaning={meaning} hasPassword={hasPassword} />
+      <SubmitButton>Sign the gate for {DEPARTMENT_NAMES[department]}</SubmitButton>
+    </CommandForm>
+  )
+}

@@ -1,0 +1,50 @@
+import { database } from '@/lib/db/client'
+import type { SignedIn } from '@/lib/auth/session'
+import { judgedAt } from '@/lib/programme/judged'
+import { actorFrom } from '@/lib/queries/programme-reader'
+import { INSTALLATION_TRAIL } from '@/lib/trail/append-entry'
+import { owedBy, type Owed } from '@/shared/gate/owed'
+
+/** Something a person owes, and in which programme. */
+export interface OwedInProgramme extends Owed {
+  readonly code: string
+  readonly programme: string
+}
+
+interface HeadRow {
+  readonly id: string
+  readonly seq: number
+  readonly hash: string
+}
+
+/** What a person owes over all their programmes, oldest due first; one statement, and one more for each programme that changed. */
+export async function deskOf(
+  person: SignedIn,
+  now = new Date(),
+): Promise<{ owed: OwedInProgramme[]; programmes: number }> {
+  const [heads, installation] = await Promise.all([
+    database().$queryRaw<HeadRow[]>`
+      SELECT t."id", t."seq", t."headHash" AS "hash" FROM "Trail" t
+      WHERE t."id" IN (SELECT DISTINCT "programmeId"::text FROM "Membership" WHERE "personId" = ${person.personId}::uuid)`,
+    database().trail.findUnique({ where: { id: INSTALLATION_TRAIL }, select: { headHash: true } }),
+  ])
+  const today = now.toISOString().slice(0, 10)
+  const judged = await Promise.all(
+    heads.map(({ id, ...head }) => judgedAt(id, head, installation?.headHash ?? '', today)),
+  )
+  const owed = judged.flatMap((programme) => {
+    const { code, title } = programme.state.programme
+    return owedBy(actorFrom(programme, person), programme.state, programme.judgement).map((entry) => ({
+      ...entry,
+      code,
+      programme: title,
+    }))
+  })
+  return { owed: owed.sort(byDue), programmes: heads.length }
+}
+
+/** Dated things first, the oldest first; then the rest, programme by programme. */
+const byDue = (a: OwedInProgramme, b: OwedInProgramme): number => {
+  if (a.dueOn !== b.dueOn) return (a.dueOn ?? '9999') < (b.dueOn ?? '9999') ? -1 : 1
+  return a.code < b.code ? -1 : a.code > b.code ? 1 : 0
+}
