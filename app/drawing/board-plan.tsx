@@ -15,8 +15,8 @@ type BoardPlanProps = {
   travel?: 'left' | 'right' | 'up' | 'down'
 }
 
-const WIDTH = 520
-const ROOM = 40
+const WIDTH = 440
+const ROOM = 34
 const TURN = { right: 0, down: 90, left: 180, up: 270 }
 
 /** The board from its soldered side, with defects by kind where they were found. */
@@ -35,7 +35,7 @@ export function BoardPlan({ title, outlineMm, joints = [], defects, travel }: Bo
       title={title}
       description={`${defects.length} defects on a board of ${round(wideMm)} by ${round(highMm)} mm${travel ? `, travelling ${travel}` : ''}. ${kinds.map(({ kind, count }) => `${kind}: ${count}`).join('; ')}.`}
       width={WIDTH}
-      height={legendTop + Math.ceil(kinds.length / 3) * 20 + 4}
+      height={legendTop + Math.ceil(kinds.length / 2) * 20 + 4}
       numbers={{
         columns: [{ label: 'Kind' }, { label: 'Defects' }, { label: 'Places (x; y in mm)', set: 'text' }],
         rows: kinds.map(({ kind, count }) => [
@@ -63,6 +63,7 @@ export function BoardPlan({ title, outlineMm, joints = [], defects, travel }: Bo
         <path
           key={kind}
           className="ink-carmine outlined"
+          strokeWidth="1.6"
           d={defects
             .filter((defect) => defect.kind === kind)
             .map((defect) => pointShape(shapeFor(position), x(defect.xMm), y(defect.yMm), 5))
@@ -80,7 +81,7 @@ export function BoardPlan({ title, outlineMm, joints = [], defects, travel }: Bo
       {kinds.map(({ kind, count }, position) => (
         <g
           key={kind}
-          transform={`translate(${ROOM + (position % 3) * 158} ${legendTop + Math.floor(position / 3) * 20})`}
+          transform={`translate(${ROOM + (position % 2) * 190} ${legendTop + Math.floor(position / 2) * 20})`}
         >
           <path
             className="ink-carmine outlined"

@@ -74,10 +74,10 @@ export function ClearanceDistribution(props: ClearanceDistributionProps) {
       >
         {share(shares.inside)} inside
       </text>
-      <text x={x(windowMm.from) - 4} y={frame.top - 10} textAnchor="end">
+      <text x={frame.left} y={frame.top - 10}>
         {share(shares.below)} below
       </text>
-      <text x={x(windowMm.to) + 4} y={frame.top - 10}>
+      <text x={frame.right} y={frame.top - 10} textAnchor="end">
         {share(shares.above)} above
       </text>
     </Drawing>

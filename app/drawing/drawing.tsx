@@ -53,7 +53,12 @@ export function Drawing({ title, description, numbers, numbersPlace = 'folded', 
           )}
           {note && <p className="drawing-note">{note}</p>}
         </div>
-        <NumbersTable title={title} numbers={numbers} folded={numbersPlace === 'folded'} />
+        <NumbersTable
+          title={title}
+          numbers={numbers}
+          folded={numbersPlace === 'folded'}
+          narrow={numbersPlace === 'below' ? 'cards' : 'scroll'}
+        />
       </div>
     </figure>
   )

@@ -1,6 +1,6 @@
 import { scaleLinear, scaleUtc } from 'd3-scale'
 import { line } from 'd3-shape'
-import { formatQuantity } from '@/shared/quantity/format'
+import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { printedUnit, type Unit } from '@/shared/quantity/unit'
 import { Moment } from '@/app/ui/date'
 import { Axes } from './axes'
@@ -45,11 +45,12 @@ export function LogOverTime(props: LogOverTimeProps) {
     specification = {},
     signals = [],
   } = props
-  const frame = frameOf(WIDTH, HEIGHT, { left: 54, right: 152 })
+  const frame = frameOf(WIDTH, HEIGHT, { left: 54, right: 160 })
   const levels = levelsOf(centre, control, specification)
   const [least, most] = extentOf([...readings.map(({ value }) => value), ...levels.map(({ value }) => value)])
   const x = scaleUtc([readings[0]?.at ?? 0, readings.at(-1)?.at ?? 1], [frame.left + 6, frame.right - 6])
-  const y = scaleLinear([least, most], [frame.bottom, frame.top]).nice(5)
+  const room = (most - least) * 0.05
+  const y = scaleLinear([least - room, most + room], [frame.bottom, frame.top]).nice(5)
   const points = readings.map(({ at, value }): Point => ({ x: x(at), y: y(value) }))
   const drawn = decimateByColumn(points, Math.round(frame.right - frame.left))
   const kinds = [...new Set(signals.map(({ says }) => says))]
@@ -77,7 +78,7 @@ export function LogOverTime(props: LogOverTimeProps) {
           d={points.map((point) => pointShape('ring', point.x, point.y, 2.4)).join('')}
         />
       )}
-      <Levels frame={frame} levels={levels} y={y} unit={unit} />
+      <Levels frame={frame} levels={levels} y={y} />
       {signals.map(({ at, value, says }, position) => (
         <path
           key={position}
@@ -124,12 +125,10 @@ function Levels({
   frame,
   levels,
   y,
-  unit,
 }: {
   frame: Frame
   levels: readonly Level[]
   y: (value: number) => number
-  unit: Unit
 }) {
   const { left, right, top, bottom } = frame
   const labels = spreadLabels(
@@ -146,7 +145,7 @@ function Levels({
       {kind === 'control' && <path className="line-bound" d={`M${left} ${y(value)}H${right}`} />}
       <path className="line-thin" d={`M${right + 2} ${y(value)}L${right + 12} ${labels[position]}`} />
       <text x={right + 15} y={labels[position]! + 4}>
-        {name} {formatQuantity(value, unit)}
+        {name} {formatNumber(value)}
       </text>
     </g>
   ))

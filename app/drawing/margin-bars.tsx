@@ -54,7 +54,7 @@ export function MarginBars({ title, margins }: MarginBarsProps) {
       <text x={limitX + 6} y={13} className="text-soft">
         beyond the limit
       </text>
-      <path className="line-seen" d={`M${limitX} ${TOP - 18}V${height - 4}`} />
+      <path className="line-seen" d={`M${limitX} ${TOP - 18}v12`} />
       {rows.map(({ name, margin, drawn }, position) => {
         const y = TOP + position * ROW + 26
         const foundX = place(drawn.found)
@@ -75,6 +75,7 @@ export function MarginBars({ title, margins }: MarginBarsProps) {
               className="fill-current"
               d={`M${Math.min(foundX, limitX)} ${y - 3}H${Math.max(foundX, limitX)}v6H${Math.min(foundX, limitX)}Z`}
             />
+            <path className="line-seen" d={`M${limitX} ${y - 9}v18`} />
             <path
               className="fill-ink"
               d={

@@ -8,21 +8,21 @@ export type Numbers = {
   rows: readonly (readonly ReactNode[])[]
 }
 
-/** The numbers of a drawing as a table, folded away or in sight. */
-export function NumbersTable({
-  title,
-  numbers,
-  folded,
-}: {
+type NumbersTableProps = {
   title: string
   numbers: Numbers
   folded: boolean
-}) {
+  /** How it fits a narrow place; see `RuledTable`. */
+  narrow: 'cards' | 'scroll'
+}
+
+/** The numbers of a drawing as a table, folded away or in sight. */
+export function NumbersTable({ title, numbers, folded, narrow }: NumbersTableProps) {
   const table = (
     <RuledTable
       caption={`Numbers of “${title}”`}
       captionHidden
-      narrow={folded ? 'scroll' : 'cards'}
+      narrow={narrow}
       columns={numbers.columns.map(({ label, set }, at) => ({
         label,
         set: set ?? (at === 0 ? 'text' : 'number'),

@@ -15,8 +15,8 @@ export type PointShape = (typeof POINT_SHAPES)[number]
 export const shapeFor = (position: number): PointShape => POINT_SHAPES[position % POINT_SHAPES.length]!
 
 /** A shape of so much reach around its centre, as the `d` of a stroked path. */
-export function pointShape(shape: PointShape, x: number, y: number, reach = 4): string {
-  const r = reach
+export function pointShape(shape: PointShape, centreX: number, centreY: number, reach = 4): string {
+  const [x, y, r] = [tenth(centreX), tenth(centreY), tenth(reach)]
   switch (shape) {
     case 'ring':
       return `M${x - r} ${y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0Z`
@@ -36,3 +36,6 @@ export function pointShape(shape: PointShape, x: number, y: number, reach = 4): 
       return `M${x - r} ${y - r}h${2 * r}L${x - r} ${y + r}h${2 * r}Z`
   }
 }
+
+/** To a tenth of a unit: finer is not seen, and a long plot is half the size. */
+const tenth = (value: number): number => Math.round(value * 10) / 10

@@ -146,9 +146,7 @@ function StageOnRoute({ stage, at, runs, state, place }: StageOnRouteProps) {
       </text>
       <g transform={`translate(${gate.x} ${gate.y})`} className={GATE_INK[stage.gate]}>
         <rect x={-13} y={-15} width={26} height={30} className="fill-sheet" />
-        <g transform={runs === 'down' ? 'rotate(90)' : undefined}>
-          <GateDrawing standing={stage.gate} />
-        </g>
+        <GateDrawing standing={stage.gate} turned={runs === 'down'} />
       </g>
       <text
         x={gateWord.x}

@@ -11,13 +11,21 @@ export const GATE_INK: Record<GateStanding, string> = {
 /**
  * A gate across the route, centred on the origin in a box of 24: two posts with
  * a barred leaf, a plain leaf, half a leaf, no leaf and a tick, or a broken
- * leaf. To be placed inside an `svg`.
+ * leaf. `turned` for
+ * a route that runs down. To be placed inside an `svg`.
  */
-export function GateDrawing({ standing }: { standing: GateStanding }) {
+export function GateDrawing({ standing, turned }: { standing: GateStanding; turned?: boolean }) {
+  const quarter = turned ? 'rotate(90)' : undefined
   return (
     <>
-      <path d="M-9 -11V11M9 -11V11" fill="none" stroke="currentColor" strokeWidth="3" />
-      <path d={LEAVES[standing]} fill="none" stroke="currentColor" strokeWidth="2" />
+      <path d="M-9 -11V11M9 -11V11" transform={quarter} fill="none" stroke="currentColor" strokeWidth="3" />
+      <path
+        d={LEAVES[standing]}
+        transform={standing === 'open' ? undefined : quarter}
+        fill="none"
+        stroke="currentColor"
+        strokeWidth="2"
+      />
     </>
   )
 }

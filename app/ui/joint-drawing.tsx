@@ -28,7 +28,7 @@ const FILL: Record<Exclude<Verdict, 'undetermined'>, string> = {
  */
 export function JointDrawing({ verdict, size }: { verdict: Verdict; size: number }) {
   const fine = size >= 40
-  const line = fine ? 0.7 : 1.4
+  const line = fine ? 0.7 : 1.1
   return (
     <svg
       width={size * 1.2}
@@ -53,14 +53,18 @@ export function JointDrawing({ verdict, size }: { verdict: Verdict; size: number
             strokeWidth="1.1"
             d={`${SOLDER[verdict]}${FILL[verdict]}`}
           />
-          <path className="joint-lead" d="M21 1.5H27V39.5H21Z" strokeWidth={line} />
+          {fine ? (
+            <path className="joint-lead" d="M21 1.5H27V39.5H21Z" strokeWidth={line} />
+          ) : (
+            <path className="joint-lead-small" d="M24 0.5V39.5" />
+          )}
         </>
       )}
       {(fine || verdict === 'undetermined') && (
         <path
           className="joint-axis"
           d="M24 0V40"
-          strokeWidth={fine ? 0.4 : 1.2}
+          strokeWidth={fine ? 0.4 : 1.6}
           strokeDasharray={fine ? '6 1.2 1 1.2' : '5 2 1.5 2'}
         />
       )}

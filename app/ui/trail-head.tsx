@@ -1,10 +1,13 @@
 import { Digest } from './digest'
 import { Moment } from './date'
 
-/** The newest entry of the trail, for the foot of a sheet: on paper it leaves the database's keeping. */
+/**
+ * The newest entry of the trail, for the foot of a sheet. Paper shows the
+ * whole hash: there it leaves the database's keeping.
+ */
 export function TrailHead({ sequence, hash, at }: { sequence: number; hash: string; at?: string | Date }) {
   return (
-    <p>
+    <p className="trail-head">
       Trail entry {sequence} <Digest value={hash} length={16} />
       {at && (
         <>

@@ -9,8 +9,9 @@ type VerdictMarkProps = {
 
 /** A verdict as a joint in section, with its word. */
 export function VerdictMark({ verdict, size = 20 }: VerdictMarkProps) {
+  const set = size >= 40 ? 'mark mark-tall' : size > 24 ? 'mark mark-large' : 'mark'
   return (
-    <span className={size >= 40 ? 'mark mark-tall' : 'mark'}>
+    <span className={set}>
       <JointDrawing verdict={verdict} size={size} />
       <span className={`mark-word ${VERDICT_INK[verdict]}`}>{verdict}</span>
     </span>
