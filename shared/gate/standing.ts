@@ -118,7 +118,7 @@ function shortfallsOf(
     ...emptyParameters(item, state).map((parameter) => ({
       kind: 'value' as const,
       target: parameter.key,
-      says: `${parameter.label} is not specified.`,
+      says: `Not specified: ${parameter.label}.`,
     })),
     ...definition.rules.flatMap((rule) => findingShortfall(definition.key, findings.get(rule.id), state)),
     ...definition.evidence

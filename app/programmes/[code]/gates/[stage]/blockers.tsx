@@ -22,19 +22,28 @@ export function Blockers({ code, gate }: { code: string; gate: GateState }) {
       <RuledTable
         caption="What is in the way of the gate"
         captionHidden
-        rows={gate.blockers}
+        groups={byItem(gate.blockers).map(({ title, blockers }) => ({
+          key: title,
+          heading: title,
+          rows: blockers,
+        }))}
         rowKey={(blocker, position) => `${blocker.itemKey} ${position}`}
         columns={[
           {
-            label: 'Where',
+            label: 'What',
             names: true,
-            cell: (blocker) => <a href={placeOf(code, gate, blocker)}>{blocker.title}</a>,
+            cell: (blocker) => <a href={placeOf(code, gate, blocker)}>{blocker.says}</a>,
           },
-          { label: 'What', cell: ({ says }) => says },
         ]}
       />
     </Section>
   )
+}
+
+/** The blockers of one item together, in the order of the route card. */
+function byItem(blockers: readonly Blocker[]) {
+  const titles = [...new Set(blockers.map(({ title }) => title))]
+  return titles.map((title) => ({ title, blockers: blockers.filter((blocker) => blocker.title === title) }))
 }
 
 function placeOf(code: string, gate: GateState, { itemKey, shortfall }: Blocker): string {

@@ -1,0 +1,15 @@
+import { database } from '@/lib/db/client'
+import { log } from '@/lib/log/log'
+
+export const dynamic = 'force-dynamic'
+
+/** For load balancers: 200 while the app can reach its database, 503 while it cannot. */
+export async function GET(): Promise<Response> {
+  try {
+    await database().$queryRaw`SELECT 1`
+    return Response.json({ status: 'ok' })
+  } catch (error) {
+    log.error('The health check cannot reach the database.', { error })
+    return Response.json({ status: 'no database' }, { status: 503 })
+  }
+}

@@ -1,0 +1,128 @@
+import { randomUUID } from 'node:crypto'
+import { CommandForm } from '@/app/forms/command-form'
+import { ChoiceBox, LinesBox, NumberBox, PickBox } from '@/app/forms/fields'
+import { Disclosure } from '@/app/ui/disclosure'
+import { Section } from '@/app/ui/section'
+import { SubmitButton } from '@/app/ui/submit-button'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { actionStanding, isClosed, wantsAnswer } from '@/shared/gate/action-standing'
+import type { ActionEntry } from '@/shared/gate/programme-state'
+import { DEPARTMENT_NAMES } from '@/shared/plan/department'
+import { refusal } from '@/shared/policy'
+import { acceptAnswer, answerAction, returnAnswer, withdrawAction } from './actions'
+
+interface FormsProps {
+  view: ProgrammeView
+  action: ActionEntry
+}
+
+const hiddenOf = ({ view, action }: FormsProps) => ({ programme: view.code, action: action.number })
+
+/** For the department that was asked. */
+export function AnswerForm(props: FormsProps) {
+  const { view, action } = props
+  if (!wantsAnswer(action) || refusal('answer-action', view.actor)) return null
+  if (!view.actor.departments.includes(action.to)) {
+    return <p className="field-hint">{DEPARTMENT_NAMES[action.to]} answers this question.</p>
+  }
+  return (
+    <Section heading="Your answer">
+      <CommandForm
+        action={answerAction}
+        formKey={randomUUID()}
+        hidden={hiddenOf(props)}
+        label="Your answer"
+        className="form-narrow"
+      >
+        <PickBox
+          name="feasible"
+          label="Is it feasible?"
+          choices={[
+            { value: 'yes', text: 'Yes' },
+            { value: 'with changes', text: 'With changes' },
+            { value: 'no', text: 'No' },
+            { value: 'not asked', text: 'That is not the question' },
+          ]}
+        />
+        <NumberBox
+          name="amount"
+          label="Money"
+          hint="In the firm’s currency, without a sign. 0 if it costs nothing."
+          optional={action.kind !== 'cost'}
+        />
+        <ChoiceBox
+          name="amountPer"
+          label="The money is for"
+          optional={action.kind !== 'cost'}
+          choices={[
+            { value: '', text: 'no money named' },
+            { value: 'board', text: 'each board' },
+            { value: 'lot', text: 'each lot' },
+            { value: 'once', text: 'once' },
+          ]}
+        />
+        <NumberBox name="leadTimeDays" label="Lead time" unit="days" optional />
+        <LinesBox name="comment" label="Answer in words" required />
+        <SubmitButton>Send the answer</SubmitButton>
+      </CommandForm>
+    </Section>
+  )
+}
+
+/** For the department that asked. */
+export function DecisionForms(props: FormsProps) {
+  const { view, action } = props
+  if (actionStanding(action) !== 'answered' || !view.actor.departments.includes(action.from)) return null
+  if (action.answeredById === view.actor.personId) {
+    return (
+      <p className="field-hint">
+        You answered it yourself. Somebody else of {DEPARTMENT_NAMES[action.from]} decides.
+      </p>
+    )
+  }
+  return (
+    <Section heading="Does this answer the question?">
+      <CommandForm
+        action={acceptAnswer}
+        formKey={randomUUID()}
+        hidden={hiddenOf(props)}
+        label="Accept the answer"
+        className="form-narrow"
+      >
+        <LinesBox name="comment" label="Comment" rows={2} optional />
+        <SubmitButton>Accept the answer</SubmitButton>
+      </CommandForm>
+      <Disclosure summary="It does not: return it" printed={false}>
+        <CommandForm
+          action={returnAnswer}
+          formKey={randomUUID()}
+          hidden={hiddenOf(props)}
+          label="Return the answer"
+          className="form-narrow"
+        >
+          <LinesBox name="comment" label="What is missing" rows={2} required />
+          <SubmitButton kind="quiet">Return the answer</SubmitButton>
+        </CommandForm>
+      </Disclosure>
+    </Section>
+  )
+}
+
+export function WithdrawForm(props: FormsProps) {
+  const { view, action } = props
+  if (isClosed(action) || !view.actor.departments.includes(action.from)) return null
+  return (
+    <Disclosure summary="Withdraw the question" printed={false}>
+      <CommandForm
+        action={withdrawAction}
+        formKey={randomUUID()}
+        hidden={hiddenOf(props)}
+        label="Withdraw the question"
+        className="form-narrow"
+      >
+        <LinesBox name="reason" label="Why it needs no answer any more" rows={2} required />
+        <SubmitButton kind="danger">Withdraw the question</SubmitButton>
+      </CommandForm>
+    </Disclosure>
+  )
+}

@@ -1,0 +1,56 @@
+import { notFound } from 'next/navigation'
+import { actionsAddress, itemAddress } from '@/app/addresses'
+import { ProgrammeSheet } from '@/app/frame/programme-sheet'
+import { visitProgramme } from '@/app/frame/visit'
+import { Day } from '@/app/ui/date'
+import { actionStanding } from '@/shared/gate/action-standing'
+import { DEPARTMENT_NAMES } from '@/shared/plan/department'
+import { Answer } from './answer'
+import { AnswerForm, DecisionForms, WithdrawForm } from './forms'
+
+interface ActionPageProps {
+  params: Promise<{ code: string; action: string }>
+}
+
+/** One question from a department to another, its answer, and what became of it. */
+export default async function ActionPage({ params }: ActionPageProps) {
+  const { code: asked, action: number } = await params
+  const visit = await visitProgramme(asked)
+  const code = visit.view?.code ?? asked
+  const action = visit.view?.state.actions.find((entry) => String(entry.number) === number)
+  if (visit.view && !action) notFound()
+  const item = visit.view?.state.items.find(({ definition }) => definition.key === action?.itemKey)
+  return (
+    <ProgrammeSheet
+      visit={visit}
+      code={code}
+      at={actionsAddress(code)}
+      place={[{ text: 'Actions', href: actionsAddress(code) }, { text: `Action ${number}` }]}
+      title={`Action ${number}`}
+      supplement={item && <a href={itemAddress(code, item.definition.key)}>{item.definition.title}</a>}
+      cells={
+        action
+          ? [
+              { label: 'From', value: `${DEPARTMENT_NAMES[action.from]}: ${action.askedByName}` },
+              { label: 'To', value: DEPARTMENT_NAMES[action.to] },
+              { label: 'About', value: action.kind },
+              { label: 'Due', value: <Day at={action.dueOn} /> },
+              { label: 'Standing', value: actionStanding(action) },
+            ]
+          : []
+      }
+    >
+      {(view) =>
+        action && (
+          <>
+            <p className="prose">{action.question}</p>
+            <Answer action={action} />
+            <AnswerForm view={view} action={action} />
+            <DecisionForms view={view} action={action} />
+            <WithdrawForm view={view} action={action} />
+          </>
+        )
+      }
+    </ProgrammeSheet>
+  )
+}
