@@ -3,6 +3,7 @@ import {
   type CurveConditions,
   type WettingCurveMarks,
 } from '@/shared/physics/wetting-curve'
+import { wettingBalance as method } from '@/shared/records/methods/wetting-balance'
 import type { LotTest } from '@/shared/records/lot'
 
 /** Kept for as long as the test is: a curve of thousands of samples is walked once. */
@@ -25,7 +26,10 @@ function read({ readings, conditions }: LotTest): readonly WettingCurveMarks[] |
     densityGPerMl: conditions['densityGPerMl'],
   }
   const missing = Object.entries(needed).filter(([, value]) => !(typeof value === 'number' && value > 0))
-  if (missing.length > 0) return `its conditions lack ${missing.map(([name]) => name).join(', ')}`
+  if (missing.length > 0) {
+    const labels = missing.map(([name]) => method.conditions[name as keyof typeof needed].label.toLowerCase())
+    return `its conditions lack ${labels.join(', ')}`
+  }
   const { forceSign, contactAtS } = conditions
   if (forceSign !== 'down-positive' && forceSign !== 'up-positive')
     return 'the sign of the force is not stated'

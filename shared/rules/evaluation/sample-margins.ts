@@ -2,7 +2,7 @@ import type { Margin } from '@/shared/rules/finding'
 import type { LotSampleFound, SampledLot } from './lot-sampling'
 import type { SampledMethod } from './sampled-method'
 import type { Question } from './sampled-question'
-import { acceptanceNumber } from './sampling-plan'
+import { acceptanceNumber, rejectionNumber } from './sampling-plan'
 
 /** Bad pieces against the acceptance number, and the worst reading of the good ones against its limit. */
 export function marginsOf(plan: SampledLot['plan'], sample: LotSampleFound, question: Question): Margin[] {
@@ -19,7 +19,8 @@ export function marginsOf(plan: SampledLot['plan'], sample: LotSampleFound, ques
     }
     return margins
   }
-  const accept = acceptanceNumber(plan)
+  const inGap = sample.outcome.decided === 'accepted in the gap'
+  const accept = inGap ? rejectionNumber(plan) - 1 : acceptanceNumber(plan)
   const counted: Margin = {
     found: sample.bad,
     limit: accept,

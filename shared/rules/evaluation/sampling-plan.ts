@@ -124,9 +124,9 @@ function doubleOutcome(plan: DoublePlan, tested: number, bad: number): SampleOut
 export const acceptanceNumber = (plan: CountingPlan): number =>
   plan.kind === 'double' ? plan.secondAccept : plan.accept
 
-/** Pieces the plan spends at most. */
-export const mostTested = (plan: SamplingPlan): number =>
-  plan.kind === 'double' ? plan.firstSize + plan.secondSize : plan.sampleSize
+/** From so many bad pieces on, the plan rejects. */
+export const rejectionNumber = (plan: CountingPlan): number =>
+  plan.kind === 'double' ? plan.secondReject : plan.reject
 
 /** The plan in words: "13 pieces, accept on 0, reject on 1 (letter E, normal inspection)". */
 export function planInWords(plan: SamplingPlan): string {

@@ -1,0 +1,112 @@
+import { describe, expect, test } from 'vitest'
+import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
+import { limitingQualityMost } from '@/shared/plan/limits/evaluation-sampling'
+import {
+  acceptableQualityLevel,
+  inspectionLevel,
+  samplingScheme,
+} from '@/shared/plan/parameters/evaluation-sampling'
+import { testConditions } from '@/shared/plan/parameters/evaluation-test-conditions'
+import type { Lot } from '@/shared/records/lot'
+import { platedHoleRise } from '@/shared/rules/evaluation/plated-hole-rise'
+import { receivingCheck } from '@/shared/rules/evaluation/receiving-check'
+import { samplingPlanRisk } from '@/shared/rules/evaluation/sampling-plan-risk'
+import { solderFloatSoundness } from '@/shared/rules/evaluation/solder-float-soundness'
+import type { AnyRule } from '@/shared/rules/rule'
+import { findingOf, requirement, set, type FactsInput } from '../facts-builder'
+import { boardConditions, boardPlan, lot, needed, rejected, testOf, timer } from './lots-builder'
+
+const values = [
+  ...boardPlan,
+  set(lotsNeeded, [
+    needed('bare board LX-41', 'bare board', 'plated-hole-rise'),
+    needed('laminate', 'laminate', 'solder-float'),
+    needed('flux', 'consumable', 'receiving-check'),
+  ]),
+  set(testConditions, [{ method: 'plated-hole-rise', ...boardConditions }]),
+]
+const findingWith = (rule: AnyRule, lots: readonly Lot[]) =>
+  findingOf(rule, { values, instruments: [timer], lots })
+const rows = (outcomes: readonly string[], more: Readonly<Record<string, number | string>> = {}) =>
+  outcomes.map((outcome, at) => ({ specimen: `s${at}`, hole: 'H1', outcome, ...more }))
+const thirteen = (outcome: string) => Array.from({ length: 13 }, () => outcome)
+
+// J-STD-003 (from memory): solder rises in all holes and wets the wall.
+describe('rise in plated holes', () => {
+  const rise = (outcomes: readonly string[], risePct: number) =>
+    findingWith(platedHoleRise, [lot({ tests: [testOf('plated-hole-rise', rows(outcomes, { risePct }))] })])
+  test('risen to the top is good', () => {
+    expect(rise(thirteen('wetted'), 100).verdict).toBe('meets')
+  })
+  test('short of the top is not', () => {
+    expect(rise(thirteen('wetted'), 99).verdict).toBe('fails')
+  })
+  test('a full hole that dewetted is not', () => {
+    const finding = rise([...thirteen('wetted').slice(1), 'dewetting'], 100)
+    expect(finding.verdict).toBe('fails')
+    expect(finding.found).toContain('1 dewetting')
+  })
+})
+
+describe('solder float of laminate', () => {
+  const float = (outcomes: readonly string[]) =>
+    findingWith(solderFloatSoundness, [
+      lot({ kind: 'laminate', part: 'laminate', tests: [testOf('solder-float', rows(outcomes))] }),
+    ])
+  test('sound specimens, whatever the solderability conditions', () => {
+    expect(float(thirteen('sound')).verdict).toBe('meets')
+  })
+  test.each(['blistering', 'delamination', 'measling', 'lifted land', ''])('“%s” rejects', (outcome) => {
+    expect(float([...thirteen('sound').slice(1), outcome]).verdict).toBe('fails')
+  })
+})
+
+describe('receiving check', () => {
+  const check = (outcomes: readonly string[]) =>
+    findingWith(receivingCheck, [
+      lot({ kind: 'consumable', part: 'Flux', tests: [testOf('receiving-check', rows(outcomes))] }),
+    ])
+  test('as ordered', () => {
+    expect(check(thirteen('as ordered')).verdict).toBe('meets')
+  })
+  test('not as ordered', () => {
+    expect(check([...thirteen('as ordered').slice(1), 'not as ordered']).found).toContain('1 not as ordered')
+  })
+})
+
+describe('what the sampling plan lets pass', () => {
+  const risk = (over: FactsInput = {}, lots: readonly Lot[] = [lot()]) =>
+    findingOf(samplingPlanRisk, { values: boardPlan, instruments: [timer], lots, ...over })
+  // 13 pieces with none bad: 16.2 % passes one time in ten (computed; the sample of MIL-PRF-22684F).
+  test('13 on 0 is inside 20 %', () => {
+    const finding = risk()
+    expect(finding.verdict).toBe('meets')
+    expect(finding.margin?.found).toBeCloseTo(16.23, 2)
+  })
+  test('a plan of five lets far more pass, and the level that mends it is named', () => {
+    // AQL 2.5: 5 pieces on 0, 1 − 0.1^(1/5) = 36.9 %.
+    const finding = risk({ values: [...boardPlan, set(acceptableQualityLevel, '2.5')] })
+    expect(finding.verdict).toBe('fails')
+    expect(finding.margin?.found).toBeCloseTo(36.9, 1)
+    expect(finding.remedy?.says).toContain('At inspection level II: 32 pieces')
+  })
+  test('the level that the remedy names really meets', () => {
+    const mended = [...boardPlan, set(acceptableQualityLevel, '2.5'), set(inspectionLevel, 'II')]
+    expect(risk({ values: mended }).verdict).toBe('meets')
+  })
+  test('exactly on a contract’s limit is inside', () => {
+    const found = risk().margin!.found
+    expect(risk({ requirements: [requirement(limitingQualityMost, found)] }).verdict).toBe('marginal')
+    expect(risk({ requirements: [requirement(limitingQualityMost, found - 1e-9)] }).verdict).toBe('fails')
+  })
+  test('zero acceptance for 10 % at 90 % confidence', () => {
+    expect(risk({ values: [...boardPlan, set(samplingScheme, 'zero-acceptance')] }).verdict).toBe('meets')
+  })
+  test('a lot taken whole leaves nothing to chance', () => {
+    expect(risk({}, [lot({ quantity: 10 })]).verdict).toBe('meets')
+  })
+  test('no lot, or a rejected one: nothing to plan for', () => {
+    expect(risk({}, []).verdict).toBe('undetermined')
+    expect(risk({}, [lot({ disposition: rejected })]).verdict).toBe('undetermined')
+  })
+})
