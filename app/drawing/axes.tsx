@@ -30,7 +30,7 @@ export function Axes({ frame, across, up }: { frame: Frame; across: Axis; up?: A
         </g>
       ))}
       {up && (
-        <text x={4} y={top - 11}>
+        <text x={4} y={top - 16}>
           {up.title}
         </text>
       )}

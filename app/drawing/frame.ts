@@ -5,6 +5,6 @@ export type Frame = { left: number; right: number; top: number; bottom: number }
 export const frameOf = (width: number, height: number, room: Partial<Frame> = {}): Frame => ({
   left: room.left ?? 46,
   right: width - (room.right ?? 12),
-  top: room.top ?? 26,
+  top: room.top ?? 30,
   bottom: height - (room.bottom ?? 40),
 })
