@@ -32,6 +32,12 @@ export function lockDataFolder(dataFolder: string): () => void {
   )
 }
 
+/** Throws StartRefused when a live process holds the data folder; takes nothing. */
+export function refuseHeldFolder(dataFolder: string): void {
+  const found = readIfThere(join(dataFolder, 'lock'))
+  if (found !== undefined) refuseIfHeld(found, dataFolder)
+}
+
 function refuseIfHeld(found: string, dataFolder: string): void {
   const [number, beginning] = found.split('\n')
   const pid = Number(number)

@@ -2,7 +2,6 @@ import { randomBytes } from 'node:crypto'
 import { linkSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { readIfThere } from '@/lib/settings/read-if-there'
-import { settings } from '@/lib/settings/settings'
 
 /**
  * A random secret that an installation keeps in its data folder, readable by its owner only.
@@ -22,10 +21,4 @@ export function keptSecret(dataFolder: string, name: string): string {
     rmSync(aside, { force: true })
   }
   return readFileSync(path, 'utf8').trim()
-}
-
-/** What sessions are signed with: the one that was named, else the one kept in the data folder. */
-export function sessionSecret(): string {
-  const { sessionSecret, dataFolder } = settings()
-  return sessionSecret ?? keptSecret(dataFolder, 'session-secret')
 }

@@ -1,0 +1,14 @@
+/** Says to the person at the terminal what is going on, a short line a step. */
+export function say(line = ''): void {
+  process.stdout.write(`${line}\n`)
+}
+
+/** Runs a step that may take long: says that it begins, and how long it took. */
+export async function step<Result>(what: string, work: () => Promise<Result>): Promise<Result> {
+  const began = performance.now()
+  say(`  ${what} …`)
+  const result = await work()
+  const tookS = (performance.now() - began) / 1000
+  if (tookS >= 1) say(`  … ${tookS.toFixed(0)} s`)
+  return result
+}

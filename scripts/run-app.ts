@@ -1,0 +1,110 @@
+import { existsSync } from 'node:fs'
+import { join } from 'node:path'
+import { closeDatabase } from '@/lib/db/client'
+import { startEmbeddedServer, type EmbeddedServer } from '@/lib/db/embedded-server'
+import { prepareTables, type DemoState } from '@/lib/db/first-run'
+import { prepareDataFolder } from '@/lib/settings/data-folder'
+import { refuseHeldFolder } from '@/lib/settings/data-folder-lock'
+import { keptSecret } from '@/lib/settings/kept-secret'
+import { readSettings, type Settings } from '@/lib/settings/settings'
+import { StartRefused } from '@/lib/settings/start-refused'
+import { buildWhenChanged } from '@/scripts/build-when-changed'
+import { refuseTakenAddress } from '@/scripts/free-address'
+import { say, step } from '@/scripts/progress'
+import { PROJECT_ROOT } from '@/scripts/project-root'
+import { loadDemo, sayDemoSignIns, sayNewAdministrator } from '@/scripts/sign-ins'
+import { startWebServer } from '@/scripts/web-server'
+
+type Mode = 'start' | 'dev'
+
+/**
+ * Brings the whole app up and keeps it up until it is told to stop (SIGINT, SIGTERM): then the web server
+ * ends first, the database after it, and the exit code is 0. A start that cannot go on ends with 1 and a sentence.
+ */
+export async function runApp(mode: Mode): Promise<void> {
+  const stopping = new AbortController()
+  for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => stopping.abort())
+  let database: EmbeddedServer | undefined
+  try {
+    const settings = readChecked()
+    await refuseTakenAddress(settings.host, settings.port)
+    say(`Liquidus, with its data in ${settings.dataFolder}`)
+    const env = environmentOf(settings)
+    if (!settings.databaseUrl) {
+      database = await step('starting the private database', () => startEmbeddedServer(settings.dataFolder))
+      env.DATABASE_URL = database.url
+    }
+    await bringUp(mode, settings, env, stopping.signal)
+  } catch (error) {
+    if (!stopping.signal.aborted) {
+      process.stderr.write(
+        `${error instanceof StartRefused ? error.message : String((error as Error).stack)}\n`,
+      )
+      process.exitCode = 1
+    }
+  } finally {
+    await database?.stop()
+  }
+  if (stopping.signal.aborted) say('Stopped.')
+  process.exit()
+}
+
+function readChecked(): Settings {
+  const envFile = join(PROJECT_ROOT, '.env')
+  if (existsSync(envFile)) process.loadEnvFile(envFile)
+  const settings = readSettings(process.env, PROJECT_ROOT)
+  if (!settings.databaseUrl) refuseHeldFolder(settings.dataFolder)
+  prepareDataFolder(settings.dataFolder)
+  return settings
+}
+
+/** What the web server must know beyond what was set: it reads its settings from these. */
+function environmentOf(settings: Settings): Record<string, string> {
+  return {
+    LIQUIDUS_DATA: settings.dataFolder,
+    NEXTAUTH_URL: settings.url,
+    NEXTAUTH_SECRET: settings.sessionSecret ?? keptSecret(settings.dataFolder, 'session-secret'),
+    // Without a named address, people on this machine may type localhost or 127.0.0.1: both must work.
+    ...(settings.urlIsNamed ? {} : { AUTH_TRUST_HOST: 'true' }),
+  }
+}
+
+async function bringUp(
+  mode: Mode,
+  settings: Settings,
+  env: Record<string, string>,
+  stopping: AbortSignal,
+): Promise<void> {
+  Object.assign(process.env, env)
+  const demo = await unlessStopped(stopping, prepareDatabase(settings))
+  if (mode === 'start') await buildWhenChanged(stopping)
+  if (demo === 'absent') await unlessStopped(stopping, sayNewAdministrator())
+  await closeDatabase()
+  const server = await step('starting the web server', () => startWebServer(mode, settings, env, stopping))
+  say(`\nReady: ${settings.url}\n`)
+  if (demo !== 'absent') await sayDemoSignIns()
+  say('Stop with Ctrl+C.')
+  const told = new Promise<'told'>((resolve) => stopping.addEventListener('abort', () => resolve('told')))
+  const how = stopping.aborted ? 'told' : await Promise.race([told, server.ended])
+  if (how !== 'told') throw new StartRefused(`The web server ended by itself (${how}). Start Liquidus again.`)
+  say('\nStopping …')
+  await server.stop()
+}
+
+function prepareDatabase({ demo }: Settings): Promise<DemoState> {
+  return prepareTables(process.env.DATABASE_URL ?? '', join(PROJECT_ROOT, 'prisma', 'migrations'), {
+    wanted: demo,
+    load: () => step('loading the demo programme', loadDemo),
+  })
+}
+
+/** Gives up waiting when the app is told to stop; what was going on is then cut off by the database's end. */
+async function unlessStopped<Result>(stopping: AbortSignal, work: Promise<Result>): Promise<Result> {
+  stopping.throwIfAborted()
+  const told = new Promise<never>((_, reject) =>
+    stopping.addEventListener('abort', () => reject(stopping.reason as Error)),
+  )
+  work.catch(() => undefined)
+  told.catch(() => undefined)
+  return Promise.race([work, told])
+}
