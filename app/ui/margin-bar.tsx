@@ -1,8 +1,9 @@
 import { verdictOn, type Margin, type Verdict } from '@/shared/rules/finding'
-import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
+import { formatAgainst } from '@/shared/quantity/format'
 import { hatchRectangle } from '@/app/drawing/hatch-rectangle'
 import { VERDICT_INK } from './joint-drawing'
 import { marginGeometry } from './margin-geometry'
+import { roomText } from './room-text'
 
 /**
  * A found value drawn against its limit. The allowed side is always at the
@@ -23,14 +24,6 @@ export function MarginBar({ margin }: { margin: Margin }) {
       </span>
     </span>
   )
-}
-
-/** The room in words: "0.07 mm inside", "0.01 mm outside". */
-export function roomText({ found, limit, direction, unit }: Margin): string {
-  if (Number.isNaN(found) || Number.isNaN(limit)) return 'not known'
-  const room = direction === 'at most' ? limit - found : found - limit
-  if (room === 0) return 'on the limit'
-  return `${formatQuantity(Math.abs(room), unit, 3)} ${room > 0 ? 'inside' : 'outside'}`
 }
 
 const WIDTH = 200

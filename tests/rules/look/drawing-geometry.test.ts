@@ -7,7 +7,7 @@ import { leadSides, tolerancedText } from '@/app/drawing/lead-geometry'
 import { POINT_SHAPES, pointShape, shapeFor } from '@/app/drawing/point-shape'
 import { spreadLabels } from '@/app/drawing/spread-labels'
 import { axisTitle, numberTicks, timeTicks } from '@/app/drawing/ticks'
-import { pagesToOffer } from '@/app/ui/pagination'
+import { pagesToOffer } from '@/app/ui/pages-to-offer'
 
 describe('section lining', () => {
   test('stays inside its rectangle and runs at 45°', () => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { roomText } from '@/app/ui/margin-bar'
+import { roomText } from '@/app/ui/room-text'
 import { LIMIT_AT, marginGeometry } from '@/app/ui/margin-geometry'
 import type { Margin } from '@/shared/rules/finding'
 
