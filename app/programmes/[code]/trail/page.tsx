@@ -1,0 +1,99 @@
+import { trailAddress } from '@/app/addresses'
+import { ProgrammeSheet } from '@/app/frame/programme-sheet'
+import { visitProgramme } from '@/app/frame/visit'
+import { Digest } from '@/app/ui/digest'
+import { Empty } from '@/app/ui/empty'
+import { Pagination } from '@/app/ui/pagination'
+import { Section } from '@/app/ui/section'
+import { ENTRIES_A_PAGE, readTrail, trailSearchFrom, type TrailSearch } from '@/lib/queries/trail'
+import { verdictOnStored } from '@/lib/trail/verify-stored'
+import { Entries } from './entries'
+import { SearchForm } from './search-form'
+import { Verdict } from './verdict'
+import { VerifyButton } from './verify-button'
+
+interface TrailPageProps {
+  params: Promise<{ code: string }>
+  searchParams: Promise<Record<string, string | string[] | undefined>>
+}
+
+/** Who decided what, when and why; and the proof that it still says so. */
+export default async function TrailPage({ params, searchParams }: TrailPageProps) {
+  const { code: asked } = await params
+  const given = await searchParams
+  const visit = await visitProgramme(asked)
+  const code = visit.view?.code ?? asked
+  const id = visit.view?.state.programme.id
+  const search = trailSearchFrom(given)
+  const page = id ? await readTrail(id, search) : undefined
+  const verdict = id && given['verify'] ? await verdictOnStored(id) : undefined
+  const at = trailAddress(code)
+  return (
+    <ProgrammeSheet
+      visit={visit}
+      code={code}
+      at={at}
+      place={[{ text: 'Trail' }]}
+      title="Decision trail"
+      supplement="Append-only; each entry carries the hash of the one before"
+      cells={
+        visit.view
+          ? [
+              { label: 'Entries', value: visit.view.head.seq },
+              {
+                label: 'Newest hash',
+                value: <Digest value={visit.view.head.hash} length={24} />,
+                wide: true,
+              },
+            ]
+          : []
+      }
+    >
+      {() =>
+        page && (
+          <>
+            <Section
+              heading="Proof"
+              lead="A chain shows an entry that was changed, left out or moved. A tail cut off, or a chain written anew, shows only against a newest hash kept elsewhere: on a print, in an export, or in the file the installation names."
+              aside={
+                <span className="mark-row">
+                  <a href={`${at}/bundle`}>Export for the standalone verifier</a>
+                  <a href={`${at}/csv`}>Export as CSV</a>
+                </span>
+              }
+            >
+              {verdict && <Verdict verdict={verdict} />}
+              <VerifyButton verification={`${at}/verification`} withoutScripts={at} />
+            </Section>
+            <Section heading="Entries" lead={`${page.found} found, newest first`}>
+              <SearchForm search={search} page={page} />
+              {page.entries.length > 0 ? (
+                <Entries entries={page.entries} />
+              ) : (
+                <Empty title="Nothing found">Look for less, or for other words.</Empty>
+              )}
+              <Pagination
+                label="Pages of the trail"
+                page={search.page}
+                pages={Math.ceil(page.found / ENTRIES_A_PAGE)}
+                addressOf={(to) => pageAddress(at, search, to)}
+              />
+            </Section>
+          </>
+        )
+      }
+    </ProgrammeSheet>
+  )
+}
+
+function pageAddress(at: string, { command, actorId, text, from, until }: TrailSearch, page: number): string {
+  const wanted = Object.entries({
+    what: command,
+    who: actorId,
+    text,
+    from,
+    until,
+    page: String(page),
+  }).filter(([, value]) => value)
+  return `${at}?${new URLSearchParams(wanted)}`
+}

@@ -1,0 +1,61 @@
+'use client'
+import { useState } from 'react'
+import { Button } from '@/app/ui/button'
+import { Notice } from '@/app/ui/notice'
+import { Progress } from '@/app/ui/progress'
+import type { TrailVerdict } from '@/shared/trail/verify'
+import { Verdict } from './verdict'
+
+type Step = { done: number; of: number } | { verdict: TrailVerdict }
+
+/** Verifies the trail and says how far it is; without scripts it is a link to the same page that verifies first. */
+export function VerifyButton({
+  verification,
+  withoutScripts,
+}: {
+  verification: string
+  withoutScripts: string
+}) {
+  const [step, setStep] = useState<Step | 'failed'>()
+  const running = step !== undefined && step !== 'failed' && 'done' in step
+  return (
+    <div>
+      <form action={withoutScripts} method="get">
+        <input type="hidden" name="verify" value="now" />
+        <Button
+          type="submit"
+          kind="primary"
+          pending={running}
+          onClick={(event) => {
+            event.preventDefault()
+            setStep({ done: 0, of: 1 })
+            follow(verification, setStep).catch(() => setStep('failed'))
+          }}
+        >
+          Verify the trail
+        </Button>
+      </form>
+      {running && <Progress label="Verifying" done={step.done} of={step.of} what="entries" />}
+      {step === 'failed' && (
+        <Notice kind="warning" announced title="The verification did not finish">
+          The server could not be reached to the end. Try again, or verify an exported bundle.
+        </Notice>
+      )}
+      {step && step !== 'failed' && 'verdict' in step && <Verdict verdict={step.verdict} />}
+    </div>
+  )
+}
+
+async function follow(address: string, tell: (step: Step) => void): Promise<void> {
+  const response = await fetch(address)
+  if (!response.ok || !response.body) throw new Error('refused')
+  const reader = response.body.pipeThrough(new TextDecoderStream()).getReader()
+  let rest = ''
+  for (;;) {
+    const { value, done } = await reader.read()
+    if (done) return
+    const lines = (rest + value).split('\n')
+    rest = lines.pop() ?? ''
+    for (const line of lines) tell(JSON.parse(line) as Step)
+  }
+}

@@ -1,0 +1,88 @@
+import { database } from '@/lib/db/client'
+import type { Prisma } from '@/lib/db/generated/client'
+import type { TrailEntry } from '@/shared/trail/entry'
+
+export const ENTRIES_A_PAGE = 40
+
+/** What a reader looks for; empty texts look for everything. */
+export interface TrailSearch {
+  readonly command: string
+  readonly actorId: string
+  readonly text: string
+  readonly from: string
+  readonly until: string
+  readonly page: number
+}
+
+export interface TrailPage {
+  readonly entries: readonly TrailEntry[]
+  readonly found: number
+  /** Who and what appears in the trail, for the filters. */
+  readonly commands: readonly string[]
+  readonly actors: readonly { readonly id: string; readonly name: string }[]
+}
+
+/** One page of a trail, newest first: four statements whatever its length. */
+export async function readTrail(trailId: string, search: TrailSearch): Promise<TrailPage> {
+  const where = whereOf(trailId, search)
+  const [entries, found, commands, actors] = await Promise.all([
+    database().trailEntry.findMany({
+      where,
+      orderBy: { seq: 'desc' },
+      skip: (search.page - 1) * ENTRIES_A_PAGE,
+      take: ENTRIES_A_PAGE,
+    }),
+    database().trailEntry.count({ where }),
+    database().trailEntry.groupBy({ by: ['command'], where: { trailId }, orderBy: { command: 'asc' } }),
+    database().trailEntry.groupBy({
+      by: ['actorId', 'actorName'],
+      where: { trailId },
+      orderBy: { actorName: 'asc' },
+    }),
+  ])
+  return {
+    entries,
+    found,
+    commands: commands.map(({ command }) => command),
+    actors: [
+      ...new Map(
+        actors.map(({ actorId, actorName }) => [actorId, { id: actorId, name: actorName }]),
+      ).values(),
+    ],
+  }
+}
+
+const whereOf = (
+  trailId: string,
+  { command, actorId, text, from, until }: TrailSearch,
+): Prisma.TrailEntryWhereInput => ({
+  trailId,
+  ...(command ? { command } : {}),
+  ...(actorId ? { actorId } : {}),
+  ...(text
+    ? {
+        OR: [
+          { payload: { contains: text, mode: 'insensitive' } },
+          { actorName: { contains: text, mode: 'insensitive' } },
+        ],
+      }
+    : {}),
+  ...(from || until
+    ? { at: { ...(from ? { gte: from } : {}), ...(until ? { lte: `${until}T23:59:59.999Z` } : {}) } }
+    : {}),
+})
+
+/** A search from an address; what cannot be read is left out. */
+export function trailSearchFrom(given: Record<string, string | string[] | undefined>): TrailSearch {
+  const text = (name: string): string => (typeof given[name] === 'string' ? given[name].trim() : '')
+  const id = text('who')
+  const date = (name: string): string => (/^\d{4}-\d{2}-\d{2}$/.test(text(name)) ? text(name) : '')
+  return {
+    command: text('what'),
+    actorId: /^[0-9a-f-]{36}$/.test(id) ? id : '',
+    text: text('text').slice(0, 100),
+    from: date('from'),
+    until: date('until'),
+    page: Math.max(1, Math.min(100_000, Math.trunc(Number(text('page'))) || 1)),
+  }
+}
