@@ -7,6 +7,20 @@ export type Lead =
   | { form: 'square'; sideMm: Toleranced }
   | { form: 'flat'; widthMm: Toleranced; thicknessMm: Toleranced }
 
+/** What both views of a lead in its hole are drawn from. */
+export type LeadAndHole = {
+  /** The hole as finished, after plating. */
+  holeMm: Toleranced
+  lead: Lead
+  landDiameterMm: number
+  boardThicknessMm: number
+  /** Plating on the wall of the hole, and copper of the land; drawn at least thick enough to see. */
+  copperMm?: number
+}
+
+/** Where the common axis of the two views stands. */
+export const AXIS = 234
+
 /** The two sides of a lead's cross-section; equal for round and square leads. */
 export function leadSides(lead: Lead): { across: Toleranced; deep: Toleranced } {
   switch (lead.form) {
