@@ -1,6 +1,7 @@
 import { routeCardAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
+import { statusOf } from '@/app/programmes/status'
 import { RouteCard } from './route-card'
 
 interface RouteCardPageProps {
@@ -28,19 +29,10 @@ export default async function RouteCardPage({ params }: RouteCardPageProps) {
       cells={[
         { label: 'Programme', value: programme?.code },
         { label: 'Lead', value: lead?.name ?? '' },
-        { label: 'Status', value: statusOf(view) },
+        { label: 'Status', value: view ? statusOf(view.judgement) : '' },
       ]}
     >
       {(readable) => <RouteCard view={readable} />}
     </ProgrammeSheet>
   )
-}
-
-function statusOf(view: Awaited<ReturnType<typeof visitProgramme>>['view']): string {
-  if (!view) return ''
-  const lost = view.judgement.gates.filter(({ standing }) => standing === 'no longer standing')
-  if (lost.length > 0) return `${lost.length === 1 ? 'A gate' : `${lost.length} gates`} to be signed again`
-  if (view.judgement.inService) return 'In service'
-  const next = view.judgement.gates.find(({ standing }) => standing !== 'open')
-  return next ? `In ${next.stage}` : ''
 }

@@ -1,0 +1,65 @@
+import { instrumentsAddress } from '@/app/addresses'
+import { DeskSheet } from '@/app/frame/desk-sheet'
+import { requirePerson } from '@/app/frame/visit'
+import { Day } from '@/app/ui/date'
+import { Empty } from '@/app/ui/empty'
+import { RuledTable } from '@/app/ui/ruled-table'
+import { readInstruments } from '@/lib/queries/instruments'
+import { refusal } from '@/shared/policy'
+import { dueStanding } from '@/shared/records/due-standing'
+import { AddInstrumentForm, InstrumentForms } from './forms'
+
+export const metadata = { title: 'Instruments – Liquidus' }
+
+/** The register of measuring instruments, with what is due first. */
+export default async function InstrumentsPage() {
+  const person = await requirePerson(instrumentsAddress())
+  const instruments = await readInstruments()
+  const today = new Date().toISOString().slice(0, 10)
+  const mayChange = !refusal('add-instrument', { ...person, departments: [], leads: false })
+  return (
+    <DeskSheet
+      person={person}
+      at={instrumentsAddress()}
+      title="Instruments"
+      supplement="A reading taken with an instrument out of calibration is flagged wherever it is used"
+      cells={[
+        { label: 'In the register', value: instruments.length },
+        {
+          label: 'Overdue',
+          value: instruments.filter((instrument) => dueStanding(instrument, today) === 'overdue').length,
+        },
+      ]}
+    >
+      {instruments.length > 0 ? (
+        <RuledTable
+          caption="Instruments"
+          captionHidden
+          rows={instruments}
+          rowKey={({ id }) => id}
+          columns={[
+            { label: 'Tag', names: true, cell: ({ tag }) => tag },
+            { label: 'Measures', cell: ({ measures }) => measures },
+            { label: 'Calibrated', set: 'shrink', cell: ({ calibratedOn }) => <Day at={calibratedOn} /> },
+            { label: 'Due', set: 'shrink', cell: ({ dueOn }) => <Day at={dueOn} /> },
+            { label: 'Standing', set: 'shrink', cell: (instrument) => dueStanding(instrument, today) },
+            { label: 'Certificate', cell: ({ certificate }) => certificate },
+            ...(mayChange
+              ? [
+                  {
+                    label: 'Change',
+                    cell: (instrument: (typeof instruments)[number]) => (
+                      <InstrumentForms instrument={instrument} />
+                    ),
+                  },
+                ]
+              : []),
+          ]}
+        />
+      ) : (
+        <Empty title="No instruments yet">An administrator keeps the register.</Empty>
+      )}
+      {mayChange && <AddInstrumentForm />}
+    </DeskSheet>
+  )
+}

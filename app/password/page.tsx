@@ -1,0 +1,66 @@
+import { randomUUID } from 'node:crypto'
+import { redirect } from 'next/navigation'
+import { passwordAddress, signInAddress } from '@/app/addresses'
+import { CommandForm } from '@/app/forms/command-form'
+import { TextBox } from '@/app/forms/fields'
+import { DeskSheet } from '@/app/frame/desk-sheet'
+import { Notice } from '@/app/ui/notice'
+import { SubmitButton } from '@/app/ui/submit-button'
+import { SHORTEST_PASSWORD } from '@/lib/auth/password'
+import { signedIn } from '@/lib/auth/session'
+import { changePassword } from './actions'
+
+export const metadata = { title: 'Your password – Liquidus' }
+
+export default async function PasswordPage() {
+  const person = await signedIn()
+  if (!person) redirect(signInAddress(passwordAddress()))
+  return (
+    <DeskSheet
+      person={person}
+      at={passwordAddress()}
+      title="Your password"
+      supplement={`${person.name}, ${person.email}`}
+    >
+      {person.mustChangePassword && (
+        <Notice kind="info" title="Choose a password of your own">
+          The one you signed in with was for one use.
+        </Notice>
+      )}
+      {person.hasPassword ? (
+        <CommandForm
+          action={changePassword}
+          formKey={randomUUID()}
+          label="Change your password"
+          className="form-narrow"
+        >
+          <TextBox
+            name="password"
+            type="password"
+            label="Password until now"
+            autoComplete="current-password"
+            required
+          />
+          <TextBox
+            name="newPassword"
+            type="password"
+            label="New password"
+            hint={`${SHORTEST_PASSWORD} characters or more; any you like, spaces too.`}
+            autoComplete="new-password"
+            required
+          />
+          <TextBox
+            name="newPasswordAgain"
+            type="password"
+            label="New password again"
+            autoComplete="new-password"
+            required
+          />
+          <SubmitButton>Change the password</SubmitButton>
+        </CommandForm>
+      ) : (
+        <p>You sign in at your identity provider, and change your password there.</p>
+      )}
+    </DeskSheet>
+  )
+}

@@ -1,0 +1,54 @@
+import { database } from '@/lib/db/client'
+import type { SignedIn } from '@/lib/auth/session'
+import { judgedAt, type JudgedProgramme } from '@/lib/programme/judged'
+import { INSTALLATION_TRAIL } from '@/lib/trail/append-entry'
+
+export const PROGRAMMES_A_PAGE = 20
+
+export interface ProgrammesPage {
+  readonly programmes: readonly JudgedProgramme[]
+  readonly found: number
+}
+
+interface HeadRow {
+  readonly id: string
+  readonly seq: number
+  readonly hash: string
+}
+
+/** One page of the programmes a person may read, newest opened first: three statements, and more only for those that changed. */
+export async function readProgrammes(
+  person: SignedIn,
+  text: string,
+  page: number,
+  now = new Date(),
+): Promise<ProgrammesPage> {
+  const own = person.auditor ? {} : { memberships: { some: { personId: person.personId } } }
+  const contains = { contains: text, mode: 'insensitive' } as const
+  const where = { ...own, ...(text ? { OR: [{ code: contains }, { title: contains }] } : {}) }
+  const [rows, found, installation] = await Promise.all([
+    database().programme.findMany({
+      where,
+      orderBy: [{ openedAt: 'desc' }, { code: 'asc' }],
+      skip: (page - 1) * PROGRAMMES_A_PAGE,
+      take: PROGRAMMES_A_PAGE,
+      select: { id: true },
+    }),
+    database().programme.count({ where }),
+    database().trail.findUnique({ where: { id: INSTALLATION_TRAIL }, select: { headHash: true } }),
+  ])
+  const ids = rows.map(({ id }) => id)
+  const heads = await database().$queryRaw<
+    HeadRow[]
+  >`SELECT "id", "seq", "headHash" AS "hash" FROM "Trail" WHERE "id" = ANY(${ids})`
+  const today = now.toISOString().slice(0, 10)
+  const programmes = await Promise.all(
+    ids.flatMap((id) => {
+      const head = heads.find((entry) => entry.id === id)
+      return head
+        ? [judgedAt(id, { seq: head.seq, hash: head.hash }, installation?.headHash ?? '', today)]
+        : []
+    }),
+  )
+  return { programmes, found }
+}
