@@ -1,3 +1,6 @@
+// Whoever read the output may be gone (`npm start | head`): no reason for the app to end.
+process.stdout.on('error', () => undefined)
+
 /** Says to the person at the terminal what is going on, a short line a step. */
 export function say(line = ''): void {
   process.stdout.write(`${line}\n`)

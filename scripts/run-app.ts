@@ -10,33 +10,36 @@ import { readSettings, type Settings } from '@/lib/settings/settings'
 import { StartRefused } from '@/lib/settings/start-refused'
 import { buildWhenChanged } from '@/scripts/build-when-changed'
 import { refuseTakenAddress } from '@/scripts/free-address'
+import { patiently } from '@/scripts/patience'
 import { say, step } from '@/scripts/progress'
 import { PROJECT_ROOT } from '@/scripts/project-root'
 import { loadDemo, sayDemoSignIns, sayNewAdministrator } from '@/scripts/sign-ins'
+import { stopSignal } from '@/scripts/stop-signal'
 import { startWebServer } from '@/scripts/web-server'
 
 type Mode = 'start' | 'dev'
 
 /**
- * Brings the whole app up and keeps it up until it is told to stop (SIGINT, SIGTERM): then the web server
+ * Brings the whole app up and keeps it up until it is told to stop: then the web server
  * ends first, the database after it, and the exit code is 0. A start that cannot go on ends with 1 and a sentence.
  */
 export async function runApp(mode: Mode): Promise<void> {
-  const stopping = new AbortController()
-  for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => stopping.abort())
+  const stopping = stopSignal()
   let database: EmbeddedServer | undefined
   try {
-    const settings = readChecked()
-    await refuseTakenAddress(settings.host, settings.port)
+    const settings = readSettingsWithFile()
+    if (!settings.databaseUrl) await patiently(() => refuseHeldFolder(settings.dataFolder))
+    await patiently(() => refuseTakenAddress(settings.host, settings.port))
+    prepareDataFolder(settings.dataFolder)
     say(`Liquidus, with its data in ${settings.dataFolder}`)
     const env = environmentOf(settings)
     if (!settings.databaseUrl) {
       database = await step('starting the private database', () => startEmbeddedServer(settings.dataFolder))
       env.DATABASE_URL = database.url
     }
-    await bringUp(mode, settings, env, stopping.signal)
+    await bringUp(mode, settings, env, stopping)
   } catch (error) {
-    if (!stopping.signal.aborted) {
+    if (!stopping.aborted) {
       process.stderr.write(
         `${error instanceof StartRefused ? error.message : String((error as Error).stack)}\n`,
       )
@@ -45,17 +48,14 @@ export async function runApp(mode: Mode): Promise<void> {
   } finally {
     await database?.stop()
   }
-  if (stopping.signal.aborted) say('Stopped.')
+  if (stopping.aborted) say('Stopped.')
   process.exit()
 }
 
-function readChecked(): Settings {
+function readSettingsWithFile(): Settings {
   const envFile = join(PROJECT_ROOT, '.env')
   if (existsSync(envFile)) process.loadEnvFile(envFile)
-  const settings = readSettings(process.env, PROJECT_ROOT)
-  if (!settings.databaseUrl) refuseHeldFolder(settings.dataFolder)
-  prepareDataFolder(settings.dataFolder)
-  return settings
+  return readSettings(process.env, PROJECT_ROOT)
 }
 
 /** What the web server must know beyond what was set: it reads its settings from these. */
