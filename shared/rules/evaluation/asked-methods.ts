@@ -1,5 +1,6 @@
 import type { Ruling } from '@/shared/plan/requirement'
 import { coverageLeast, holeRiseLeast, wettingTimeMost } from '@/shared/plan/limits/evaluation-solderability'
+import type { Lot } from '@/shared/records/lot'
 import { partKey } from '@/shared/records/lot-identity'
 import {
   DIP_AND_LOOK,
@@ -17,8 +18,22 @@ export const sampledLimits = {
   holeRise: holeRiseLeast,
 } as const
 
-/** Every sampled method with the value one specimen is held to. */
-export const sampledMethods = (limits: {
+/** Every sampled method that is asked for or was used, with the value one specimen is held to. */
+export function sampledMethods(inputs: {
+  readonly lots: readonly Lot[]
+  readonly needed: readonly { readonly method: string }[]
+  readonly wettingTime: Pick<Ruling, 'value'>
+  readonly dipCoverage: Pick<Ruling, 'value'>
+  readonly holeRise: Pick<Ruling, 'value'>
+}): readonly { readonly method: SampledMethod; readonly limit: number }[] {
+  const inUse = new Set([
+    ...inputs.needed.map(({ method }) => method),
+    ...inputs.lots.flatMap(({ tests }) => tests.map(({ method }) => method)),
+  ] as string[])
+  return allMethods(inputs).filter(({ method }) => inUse.has(method.key))
+}
+
+const allMethods = (limits: {
   readonly wettingTime: Pick<Ruling, 'value'>
   readonly dipCoverage: Pick<Ruling, 'value'>
   readonly holeRise: Pick<Ruling, 'value'>

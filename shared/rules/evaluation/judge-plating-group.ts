@@ -10,7 +10,7 @@ import {
   type PlatingSpecification,
   type PlatingWindow,
 } from './plating-window'
-import { toleranceShown, type ToleranceShown } from './tolerance-shown'
+import { toleranceShown, type ToleranceLimit, type ToleranceShown } from './tolerance-shown'
 
 /** Where no uncertainty is stated, a twentieth of the limit stands in for it. */
 const GUARD_SHARE = 0.05
@@ -48,12 +48,8 @@ export function judgePlatingGroup(
 
 type SideJudged = Omit<Part, 'subject'>
 
-interface Limit {
-  readonly side: 'lower' | 'upper'
-  readonly value: number
-}
 interface Side {
-  readonly limit: Limit
+  readonly limit: ToleranceLimit
   readonly judged: SideJudged
   readonly shown?: ToleranceShown
 }
@@ -65,7 +61,7 @@ function sidesOf(group: PlatingReadings, window: PlatingWindow, content: Toleran
     : [lower, judgeSide(group, { side: 'upper', value: window.mostUm }, content)]
 }
 
-function judgeSide(group: PlatingReadings, limit: Limit, content: ToleranceContent): Side {
+function judgeSide(group: PlatingReadings, limit: ToleranceLimit, content: ToleranceContent): Side {
   if (!group.thicknessesUm.every(Number.isFinite)) {
     return { limit, judged: { verdict: 'undetermined', found: 'a reading is not a number.' } }
   }
@@ -76,7 +72,7 @@ function judgeSide(group: PlatingReadings, limit: Limit, content: ToleranceConte
 function judgeShown(
   { uncertaintyUm, specimens }: PlatingReadings,
   shown: ToleranceShown,
-  limit: Limit,
+  limit: ToleranceLimit,
   content: ToleranceContent,
 ): SideJudged {
   if (shown.bound === undefined) {
@@ -123,7 +119,7 @@ const tooFew = ({ readings, enough }: ToleranceShown, says: string, margin: Marg
         },
 })
 
-function shiftNeeded({ standardDeviation, factor }: ToleranceShown, limit: Limit) {
+function shiftNeeded({ standardDeviation, factor }: ToleranceShown, limit: ToleranceLimit) {
   const reach = (factor ?? Number.NaN) * standardDeviation
   const mean = limit.side === 'lower' ? limit.value + reach : limit.value - reach
   return {

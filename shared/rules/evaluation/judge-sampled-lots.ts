@@ -11,7 +11,8 @@ import {
   type Verdict,
   type WorkingLine,
 } from '@/shared/rules/finding'
-import { seriesOf, type LotSampleFound, type SampledLot } from './lot-sampling'
+import type { LotSampleFound } from './lot-sample'
+import { seriesOf, type SampledLot } from './lot-sampling'
 import { spokenByWorst, worstPart } from './worst-part'
 import { marginsOf } from './sample-margins'
 import { proofInWords, sampleInWords } from './sample-in-words'

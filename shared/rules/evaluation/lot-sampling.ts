@@ -2,7 +2,6 @@ import type { Lot } from '@/shared/records/lot'
 import { deliveries, deliveryKey, partKey } from '@/shared/records/lot-identity'
 import type { RecordOf } from '@/shared/records/record-kinds'
 import { ACCEPTANCE_QUALITY_LIMITS } from '@/shared/statistics/sampling/acceptance-quality-limit'
-import { singlePlan } from '@/shared/statistics/sampling/single-plan'
 import {
   inspectionAfter,
   nextInspection,
@@ -10,18 +9,17 @@ import {
   type InspectionStanding,
 } from '@/shared/statistics/sampling/switching'
 import type { SwitchingRules } from '@/shared/statistics/sampling/switching-rules'
-import { judgeVariables, type VariablesJudgement } from '@/shared/statistics/sampling/variables-plan'
+import { sampleOf, triedBy, type LotSampleFound } from './lot-sample'
+import { memory } from './memory'
 import type { SampledMethod } from './sampled-method'
 import {
   acceptanceNumber,
-  outcomeOf,
   planForLot,
-  type SampleOutcome,
+  tabledPlan,
   type SamplingPlan,
   type SamplingSettings,
 } from './sampling-plan'
-import { joinTallies, nonconforming, type SpecimenTally } from './specimen-tally'
-import { sortTests, type SortedTests, type TestDemands } from './test-standing'
+import type { SortedTests, TestDemands } from './test-standing'
 
 export type SupplierAction = RecordOf<'supplier-action'>
 
@@ -43,15 +41,6 @@ export interface SampledLot {
   /** Undefined while no test of the lot counts. */
   readonly sample: LotSampleFound | undefined
 }
-export interface LotSampleFound {
-  readonly tally: SpecimenTally
-  readonly tested: number
-  readonly bad: number
-  readonly outcome: SampleOutcome
-  /** Under a variables plan: how far the mean lies inside the limit. */
-  readonly variables?: VariablesJudgement
-}
-
 /** A series of one supplier's lots of one part, and how the next one is to be inspected. */
 export interface Series {
   readonly lots: readonly SampledLot[]
@@ -70,8 +59,19 @@ export function seriesOf(
   limit: number,
   context: SamplingContext,
 ): readonly Series[] {
-  return [...deliveries(lots).values()].map((series) => goThrough(series, method, limit, context))
+  const { settings, demands, switching, supplierActions } = context
+  const { scheme, level, limit: aql, reducedWanted, zeroAcceptance } = settings
+  const inputs = [
+    ...[method, limit, scheme, level, aql, reducedWanted, zeroAcceptance.fraction, zeroAcceptance.confidence],
+    ...[demands.specified, demands.temperatureToleranceK, switching, supplierActions],
+    ...[demands.instruments.instruments, demands.instruments.calibrations],
+  ]
+  return knownSeries(lots, inputs, () =>
+    [...deliveries(lots).values()].map((series) => goThrough(series, method, limit, context)),
+  )
 }
+/** Several rules ask for the same series: enough is kept for every method under two specifications. */
+const knownSeries = memory<readonly Lot[], readonly Series[]>(12)
 
 /**
  * The plan of one lot after the lots of the same supplier and part before it
@@ -115,9 +115,9 @@ function goThrough(
     inspection = afterActions(inspection, lot, { since, until: lot.receivedOn }, context)
     since = lot.receivedOn
     const plan = planUnder(inspection, lot, method, context)
-    const tests = sortTests(lot, method.key, context.demands)
-    const sample = sampleOf(tests, method, limit, plan)
-    sampled.push({ lot, inspection, plan, tests, sample })
+    const tried = triedBy(lot, method, limit, context.demands)
+    const sample = sampleOf(tried, method, limit, plan)
+    sampled.push({ lot, inspection, plan, tests: tried.tests, sample })
     if (sample?.outcome.decided === undefined) continue
     inspection = nextInspection(inspection, eventOf(sample, plan, context), context.switching)
   }
@@ -155,53 +155,6 @@ function planUnder(
   return planForLot(lot.quantity, inUse, settings, { measured: method.fitsVariables })
 }
 
-function sampleOf(
-  { standing }: SortedTests,
-  method: SampledMethod,
-  limit: number,
-  plan: SamplingPlan,
-): LotSampleFound | undefined {
-  if (standing.length === 0) return undefined
-  const tally = joinTallies(
-    standing.map((test) => method.tally(test.readings, limit)),
-    method.reading?.worseIs ?? 'greater',
-  )
-  const tested = tally.faults.size
-  const bad = nonconforming(tally)
-  if (tested === 0) return undefined
-  if (plan.kind !== 'variables') return { tally, tested, bad, outcome: outcomeOf(plan, tested, bad) }
-  return { tally, tested, bad, ...variablesOutcome(plan, tally, method, limit) }
-}
-
-/**
- * A specimen without a reading (never wetted, dewetted, unreadable) rejects a
- * variables sample: there is no number to put in its place.
- */
-function variablesOutcome(
-  plan: Extract<SamplingPlan, { kind: 'variables' }>,
-  tally: SpecimenTally,
-  method: SampledMethod,
-  limit: number,
-): { outcome: SampleOutcome; variables?: VariablesJudgement } {
-  const unmeasured = [...tally.faults.values()].some(
-    (fault) => fault !== undefined && fault !== 'short of the limit',
-  )
-  if (unmeasured) return { outcome: { decided: 'rejected' } }
-  const readings = [...tally.worstBySpecimen.values()]
-  const missing = plan.sampleSize - readings.length
-  if (missing > 0) return { outcome: { decided: undefined, stillToTest: missing } }
-  const side = method.reading?.worseIs === 'smaller' ? 'lower' : 'upper'
-  if (readings.every((reading) => reading === limit)) {
-    return { outcome: { decided: undefined, stillToTest: plan.sampleSize } }
-  }
-  const variables = judgeVariables(
-    { sampleSize: readings.length, acceptabilityConstant: plan.acceptabilityConstant },
-    readings,
-    { side, value: limit },
-  )
-  return { outcome: { decided: variables.accepted ? 'accepted' : 'rejected' }, variables }
-}
-
 function eventOf(
   { outcome, bad }: LotSampleFound,
   plan: SamplingPlan,
@@ -223,5 +176,5 @@ function passesOneStepTighter(
   bad: number,
 ): boolean {
   const tighter = ACCEPTANCE_QUALITY_LIMITS[ACCEPTANCE_QUALITY_LIMITS.indexOf(limit) - 1]
-  return tighter !== undefined && bad <= singlePlan(plan.letter, tighter, 'normal').accept
+  return tighter !== undefined && bad <= tabledPlan(plan.letter, tighter, 'normal').accept
 }

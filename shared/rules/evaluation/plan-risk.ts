@@ -53,7 +53,7 @@ export function riskInWords(plan: SamplingPlan): string {
 /** The fraction bad that a plan accepts with this probability; plans are asked about again and again. */
 const known = new Map<string, number>()
 function fractionAccepted(plan: SamplingPlan, acceptance: number): number {
-  const key = `${JSON.stringify(plan)} ${acceptance}`
+  const key = `${numbersOf(plan)} ${acceptance}`
   const fraction = known.get(key) ?? findFraction(plan, acceptance)
   if (known.size > 2000) known.clear()
   known.set(key, fraction)
@@ -78,3 +78,16 @@ function findFraction(plan: SamplingPlan, acceptance: number): number {
 
 const mostAccepted = ({ reject, sampleSize }: Extract<SamplingPlan, { kind: 'single' }>): number =>
   Math.min(reject - 1, sampleSize)
+
+/** What a plan's operating curve follows from. */
+const numbersOf = (plan: SamplingPlan): string => {
+  switch (plan.kind) {
+    case 'single':
+    case 'zero-acceptance':
+      return `${plan.sampleSize}/${plan.reject}`
+    case 'double':
+      return `${plan.firstSize}/${plan.firstAccept}/${plan.firstReject}/${plan.secondSize}/${plan.secondReject}`
+    case 'variables':
+      return `${plan.sampleSize} k ${plan.acceptabilityConstant}`
+  }
+}

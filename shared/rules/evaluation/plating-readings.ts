@@ -1,5 +1,6 @@
 import type { Lot } from '@/shared/records/lot'
 import type { Deposit, PlatingPlace } from '@/shared/records/methods/plating-thickness'
+import { memory } from './memory'
 import { sortTests, type SortedTests, type TestDemands } from './test-standing'
 
 /** Readings of one deposit at one kind of place of a lot. */
@@ -21,6 +22,13 @@ export interface PlatingOfLot {
 
 /** A lot's plating readings by deposit and place; tests that do not count are left out and named. */
 export function platingOf(lot: Lot, demands: TestDemands): PlatingOfLot {
+  const { instruments, calibrations } = demands.instruments
+  return knownPlating(lot, [instruments, calibrations], () => readPlating(lot, demands))
+}
+/** Solderability conditions do not bear on thickness: only an instrument can set a test aside. */
+const knownPlating = memory<Lot, PlatingOfLot>(1)
+
+function readPlating(lot: Lot, demands: TestDemands): PlatingOfLot {
   const tests = sortTests(lot, 'plating-thickness', demands)
   const groups = new Map<string, { readings: number[]; specimens: Set<string>; uncertaintyUm?: number }>()
   for (const { conditions, readings } of tests.standing) {

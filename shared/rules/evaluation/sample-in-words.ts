@@ -1,7 +1,11 @@
 import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { exactProportionUpperBound } from '@/shared/statistics/intervals/exact-proportion'
-import { whatTheSampleProves } from '@/shared/statistics/sampling/what-the-sample-proves'
-import type { LotSampleFound } from './lot-sampling'
+import {
+  whatTheSampleProves,
+  type LotSample,
+  type Proof,
+} from '@/shared/statistics/sampling/what-the-sample-proves'
+import type { LotSampleFound } from './lot-sample'
 import type { SampledMethod } from './sampled-method'
 import type { Question } from './sampled-question'
 import { fractionOf, type SamplingInputs } from './sampling-reads'
@@ -41,6 +45,16 @@ export function proofInWords(
     const share = exactProportionUpperBound({ found: bad, inspected: tested }, confidence)
     return `${sure} its process makes at most ${formatQuantity(share * 100, '%', 3)} bad.`
   }
-  const proof = whatTheSampleProves({ lotSize: quantity, sampleSize: tested, defectives: bad }, confidence)
+  const proof = proofOf({ lotSize: quantity, sampleSize: tested, defectives: bad }, confidence)
   return `${sure} at most ${proof.lotDefectivesAtMost} of the ${quantity} are bad (${formatQuantity(proof.lotFractionAtMost * 100, '%', 3)}).`
+}
+
+/** Proofs already computed: lots of one size with the same sample prove the same. */
+const proofs = new Map<string, Proof>()
+function proofOf(sample: LotSample, confidence: number): Proof {
+  const key = `${sample.lotSize} ${sample.sampleSize} ${sample.defectives} ${confidence}`
+  const proof = proofs.get(key) ?? whatTheSampleProves(sample, confidence)
+  if (proofs.size > 2000) proofs.clear()
+  proofs.set(key, proof)
+  return proof
 }

@@ -1,5 +1,6 @@
 import type { Margin } from '@/shared/rules/finding'
-import type { LotSampleFound, SampledLot } from './lot-sampling'
+import type { LotSampleFound } from './lot-sample'
+import type { SampledLot } from './lot-sampling'
 import type { SampledMethod } from './sampled-method'
 import type { Question } from './sampled-question'
 import { acceptanceNumber, rejectionNumber } from './sampling-plan'

@@ -7,10 +7,11 @@ import {
 import { doublePlan, judgeBothSamples, type DoublePlan } from '@/shared/statistics/sampling/double-plan'
 import {
   judgeCount,
-  singlePlanForLot,
+  singlePlan,
   type LotOutcome,
   type LotPlan,
   type Severity,
+  type SinglePlan,
 } from '@/shared/statistics/sampling/single-plan'
 import { variablesPlan, type VariablesLimit } from '@/shared/statistics/sampling/variables-plan'
 import { zeroAcceptanceSampleFromLot } from '@/shared/statistics/sampling/zero-acceptance'
@@ -91,7 +92,30 @@ export function planForLot(
       return { kind: 'variables', severity: inUse, letter, sampleSize, acceptabilityConstant, everyUnit }
     }
   }
-  return { kind: 'single', severity, ...singlePlanForLot({ lotSize, level, limit, severity }) }
+  const letter = codeLetterFor(lotSize, level)
+  const plan = tabledPlan(letter, limit, severity)
+  const everyUnit = plan.sampleSize >= lotSize
+  return {
+    kind: 'single',
+    severity,
+    letter,
+    ...plan,
+    sampleSize: Math.min(plan.sampleSize, lotSize),
+    everyUnit,
+  }
+}
+
+/** Table cells already read, by letter, limit and severity: the tables are printed text. */
+const cells = new Map<string, SinglePlan>()
+export function tabledPlan(
+  letter: CodeLetter,
+  limit: AcceptanceQualityLimit,
+  severity: Severity,
+): SinglePlan {
+  const key = `${letter} ${limit} ${severity}`
+  const plan = cells.get(key) ?? singlePlan(letter, limit, severity)
+  cells.set(key, plan)
+  return plan
 }
 
 function zeroAcceptancePlan(lotSize: number, { zeroAcceptance }: SamplingSettings): SamplingPlan {

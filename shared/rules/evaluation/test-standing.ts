@@ -6,6 +6,7 @@ import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { calibrationStanding, type InstrumentFile } from '@/shared/records/calibration-standing'
 import type { Lot, LotTest } from '@/shared/records/lot'
 import { isSolderabilityMethod, methodName } from '@/shared/records/test-methods'
+import { memory } from './memory'
 
 /** The conditions a programme specifies for its solderability tests. */
 export type SpecifiedConditions = ValueOf<typeof testConditions>
@@ -41,11 +42,16 @@ export function sortTests(lot: Lot, method: string, demands: TestDemands): Sorte
 
 /** Why a test's result does not count; undefined when it does. */
 export function whySetAside(test: LotTest, demands: TestDemands): string | undefined {
-  const unlike = unlikeConditions(test, demands)
-  if (unlike.length > 0) return `conditions unlike the specified ones (${unlike.join('; ')})`
-  const instrument = calibrationStanding(test.instrumentId, test.testedOn, demands.instruments)
-  return instrument.stands ? undefined : instrument.says
+  const { specified, temperatureToleranceK, instruments } = demands
+  const inputs = [specified, temperatureToleranceK, instruments.instruments, instruments.calibrations]
+  return reasons(test, inputs, () => {
+    const unlike = unlikeConditions(test, demands)
+    if (unlike.length > 0) return `conditions unlike the specified ones (${unlike.join('; ')})`
+    const standing = calibrationStanding(test.instrumentId, test.testedOn, instruments)
+    return standing.stands ? undefined : standing.says
+  })
 }
+const reasons = memory<LotTest, string | undefined>(2)
 
 /**
  * In which respects a test's conditions differ from the specified ones, each as

@@ -2,6 +2,7 @@ import { mean, standardDeviation } from '@/shared/statistics/sample-moments'
 import { normalQuantile } from '@/shared/statistics/distributions/normal'
 import { oneSidedToleranceFactor } from '@/shared/statistics/tolerance/one-sided-factor'
 import type { ToleranceContent } from '@/shared/statistics/tolerance/tolerance-content'
+import { memory } from './memory'
 
 /** What readings show of a share of the population against one limit. */
 export interface ToleranceShown {
@@ -21,6 +22,11 @@ export interface ToleranceShown {
   readonly enough: number | undefined
 }
 
+export interface ToleranceLimit {
+  readonly value: number
+  readonly side: 'lower' | 'upper'
+}
+
 /** More readings than anyone takes: beyond them "more readings" is no advice. */
 const MOST_READINGS = 10_000
 
@@ -30,9 +36,20 @@ const MOST_READINGS = 10_000
  * Throws RangeError without a reading or for a coverage or confidence not strictly between 0 and 1.
  * Source: NIST/SEMATECH e-Handbook 7.2.6.3 (noncentral t).
  */
-export function toleranceShown(
+export const toleranceShown = (
   readings: readonly number[],
-  limit: { readonly value: number; readonly side: 'lower' | 'upper' },
+  limit: ToleranceLimit,
+  content: ToleranceContent,
+): ToleranceShown =>
+  known(readings, [limit.value, limit.side, content.coverage, content.confidence], () =>
+    computeShown(readings, limit, content),
+  )
+
+const known = memory<readonly number[], ToleranceShown>(4)
+
+function computeShown(
+  readings: readonly number[],
+  limit: ToleranceLimit,
   content: ToleranceContent,
 ): ToleranceShown {
   const centre = mean(readings)
