@@ -3,9 +3,17 @@ import { canonicalJson } from '@/shared/trail/canonical-json'
 import { sha256 } from '@/shared/trail/sha256'
 import type { ConcessionEntry, ProgrammeState } from './programme-state'
 
-/** Identifies what a concession was asked for: another number found is another finding. */
-export const findingDigest = ({ rule, version, verdict, found }: Finding): string =>
-  sha256(canonicalJson({ rule, version, verdict, found }))
+/** Identifies what a concession was asked for: another number found, or another part failing, is another finding. */
+export const findingDigest = ({ rule, version, verdict, found, parts = [] }: Finding): string =>
+  sha256(
+    canonicalJson({
+      rule,
+      version,
+      verdict,
+      found,
+      parts: parts.filter((part) => part.verdict === 'fails').map((part) => [part.subject, part.found]),
+    }),
+  )
 
 /** The state of a concession today. */
 export type ConcessionStanding = 'asked' | 'granted' | 'refused' | 'expired' | 'no longer about this finding'

@@ -52,12 +52,21 @@ describe('a form sent twice', () => {
 describe('two people editing one value', () => {
   test('the second is told what it now says, and nothing is stored', async () => {
     const revise = (value: number, seen: number) =>
-      world.as('lead', 'revise-parameter', { programme: world.code, parameter: 'service-years', value, seen, reason: 'Test' })
+      world.as('lead', 'revise-parameter', {
+        programme: world.code,
+        parameter: 'service-years',
+        value,
+        seen,
+        reason: 'Test',
+      })
     expect(await revise(15, 1)).toMatchObject({ ok: true })
     const second = await revise(25, 1)
     expect(second).toMatchObject({ ok: false, fields: { seen: '2' } })
     expect(second).toMatchObject({ message: expect.stringContaining('15') })
-    const newest = await database().revision.findFirst({ where: { parameter: 'service-years' }, orderBy: { number: 'desc' } })
+    const newest = await database().revision.findFirst({
+      where: { parameter: 'service-years' },
+      orderBy: { number: 'desc' },
+    })
     expect(newest?.value).toBe(15)
   })
 })
@@ -69,7 +78,9 @@ test('a programme code that exists is refused by name, whatever its capitals', a
 
 test('twenty writers on one programme: every acknowledged command is one entry, without a gap', async () => {
   const before = await trailLength(world.code)
-  const outcomes = await Promise.all(Array.from({ length: 20 }, (_, index) => world.as('design', 'ask-action', ask(`Question ${index}`))))
+  const outcomes = await Promise.all(
+    Array.from({ length: 20 }, (_, index) => world.as('design', 'ask-action', ask(`Question ${index}`))),
+  )
   expect(outcomes.every(({ ok }) => ok)).toBe(true)
   const entries = await entriesOf(world.code)
   expect(entries.map(({ seq }) => seq)).toEqual(Array.from({ length: before + 20 }, (_, index) => index + 1))
@@ -83,7 +94,9 @@ describe('the trail', () => {
     ['DELETE', 'DELETE FROM "TrailEntry"'],
     ['TRUNCATE', 'TRUNCATE "TrailEntry"'],
   ])('refuses %s in the database itself', async (verb, statement) => {
-    await expect(database().$executeRawUnsafe(statement)).rejects.toThrow(`The trail is append-only: ${verb} is refused.`)
+    await expect(database().$executeRawUnsafe(statement)).rejects.toThrow(
+      `The trail is append-only: ${verb} is refused.`,
+    )
   })
 
   test('says nothing of a command that was refused', async () => {
@@ -99,12 +112,21 @@ describe('a signature', () => {
     perform(
       world.person.design,
       'approve-item',
-      { programme: world.code, item: 'programme-frame', department: 'design', digest: '0'.repeat(64), comment: '' },
+      {
+        programme: world.code,
+        item: 'programme-frame',
+        department: 'design',
+        digest: '0'.repeat(64),
+        comment: '',
+      },
       { key: randomUUID(), proof: password === undefined ? {} : { password } },
     )
 
   test('asks for the password', async () => {
     expect(await approve(undefined)).toMatchObject({ ok: false, fields: { password: expect.any(String) } })
-    expect(await approve('not my password')).toMatchObject({ ok: false, message: expect.stringContaining('Nothing was signed') })
+    expect(await approve('not my password')).toMatchObject({
+      ok: false,
+      message: expect.stringContaining('Nothing was signed'),
+    })
   })
 })

@@ -10,7 +10,15 @@ import type { CommandName } from '@/shared/policy'
 export const PASSWORD = 'correct horse battery staple'
 
 /** One person for each part somebody can have in a programme. */
-export const ROLES = ['lead', 'design', 'production', 'quality', 'auditor', 'administrator', 'stranger'] as const
+export const ROLES = [
+  'lead',
+  'design',
+  'production',
+  'quality',
+  'auditor',
+  'administrator',
+  'stranger',
+] as const
 export type Role = (typeof ROLES)[number]
 
 export interface World {
@@ -19,7 +27,11 @@ export interface World {
   /** Performs as somebody, with the password where a signature is asked for. */
   readonly as: (who: keyof World['person'], command: CommandName, input: object) => Promise<Outcome>
   /** The same, where the story needs it to succeed. */
-  readonly must: (who: keyof World['person'], command: CommandName, input: object) => Promise<Extract<Outcome, { ok: true }>>
+  readonly must: (
+    who: keyof World['person'],
+    command: CommandName,
+    input: object,
+  ) => Promise<Extract<Outcome, { ok: true }>>
 }
 
 const DEPARTMENT_OF: Partial<Record<string, Department>> = {
@@ -31,15 +43,19 @@ const DEPARTMENT_OF: Partial<Record<string, Department>> = {
   secondQuality: 'quality',
 }
 
+/** Hashed once: the parameters are as slow as they are meant to be. */
+let hash: Promise<string> | undefined
+
 /** A programme led by `lead` (of design), with two people in each department and the outsiders. */
 export async function openWorld(): Promise<World> {
-  const passwordHash = await hashPassword(PASSWORD)
+  const passwordHash = await (hash ??= hashPassword(PASSWORD))
   const names = [...ROLES, 'secondDesign', 'secondProduction', 'secondQuality'] as const
   const person = Object.fromEntries(names.map((name) => [name, randomUUID()])) as World['person']
+  const code = `T-${randomUUID().slice(0, 8).toUpperCase()}`
   await database().person.createMany({
     data: names.map((name) => ({
       id: person[name],
-      email: `${name.toLowerCase()}@test.invalid`,
+      email: addressOf(name, code),
       name: `Test ${name}`,
       passwordHash,
       auditor: name === 'auditor',
@@ -47,7 +63,6 @@ export async function openWorld(): Promise<World> {
       createdAt: new Date(),
     })),
   })
-  const code = `T-${randomUUID().slice(0, 8).toUpperCase()}`
   const as: World['as'] = (who, command, input) =>
     perform(person[who], command, input, { key: randomUUID(), proof: { password: PASSWORD } })
   const must: World['must'] = async (who, command, input) => {
@@ -57,10 +72,12 @@ export async function openWorld(): Promise<World> {
   }
   await must('lead', 'open-programme', programmeInput(code))
   for (const [name, department] of Object.entries(DEPARTMENT_OF)) {
-    await must('lead', 'invite-member', { programme: code, email: `${name.toLowerCase()}@test.invalid`, department })
+    await must('lead', 'invite-member', { programme: code, email: addressOf(name, code), department })
   }
   return { code, person, as, must }
 }
+
+const addressOf = (name: string, code: string): string => `${name}-${code}@test.invalid`.toLowerCase()
 
 export const programmeInput = (code: string) => ({
   code,
