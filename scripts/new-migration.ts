@@ -34,7 +34,9 @@ type Engine = import('@prisma/schema-engine-wasm/schema_engine_bg').SchemaEngine
 async function startEngine(schema: string): Promise<Engine> {
   const require = createRequire(import.meta.url)
   const glue = await import('@prisma/schema-engine-wasm/schema_engine_bg')
-  const bytes = await readFile(require.resolve('@prisma/schema-engine-wasm').replace('schema_engine.js', 'schema_engine_bg.wasm'))
+  const bytes = await readFile(
+    require.resolve('@prisma/schema-engine-wasm').replace('schema_engine.js', 'schema_engine_bg.wasm'),
+  )
   const { instance } = await WebAssembly.instantiate(bytes, { './schema_engine_bg.js': glue as never })
   ;(glue as unknown as { __wbg_set_wasm(wasm: unknown): void }).__wbg_set_wasm(instance.exports)
   ;(instance.exports['__wbindgen_start'] as () => void)()
@@ -43,17 +45,25 @@ async function startEngine(schema: string): Promise<Engine> {
 }
 
 async function readMigrations() {
-  const names = (await readdir(MIGRATIONS, { withFileTypes: true })).filter((entry) => entry.isDirectory()).map((entry) => entry.name)
+  const names = (await readdir(MIGRATIONS, { withFileTypes: true }))
+    .filter((entry) => entry.isDirectory())
+    .map((entry) => entry.name)
   return {
     baseDir: MIGRATIONS,
-    lockfile: { path: 'migration_lock.toml', content: await readFile(path.join(MIGRATIONS, 'migration_lock.toml'), 'utf8') },
+    lockfile: {
+      path: 'migration_lock.toml',
+      content: await readFile(path.join(MIGRATIONS, 'migration_lock.toml'), 'utf8'),
+    },
     shadowDbInitScript: '',
     migrationDirectories: await Promise.all(
       names.sort().map(async (name) => ({
         path: name,
         migrationFile: {
           path: 'migration.sql',
-          content: { tag: 'ok' as const, value: await readFile(path.join(MIGRATIONS, name, 'migration.sql'), 'utf8') },
+          content: {
+            tag: 'ok' as const,
+            value: await readFile(path.join(MIGRATIONS, name, 'migration.sql'), 'utf8'),
+          },
         },
       })),
     ),
@@ -68,7 +78,11 @@ if (!name) {
 const script = await difference()
 const changes = script.replace(/^--.*$/gm, '').trim()
 if (name === '--check') {
-  console.log(changes ? `prisma/schema.prisma and prisma/migrations differ:\n${script}` : 'The migrations give exactly the schema.')
+  console.log(
+    changes
+      ? `prisma/schema.prisma and prisma/migrations differ:\n${script}`
+      : 'The migrations give exactly the schema.',
+  )
   process.exit(changes ? 1 : 0)
 }
 const stamp = new Date().toISOString().replace(/\D/g, '').slice(0, 14)
