@@ -32,6 +32,11 @@ export type SolderabilityMethod = (typeof SOLDERABILITY_METHODS)[number]
 export const isSolderabilityMethod = (key: string): key is SolderabilityMethod =>
   (SOLDERABILITY_METHODS as readonly string[]).includes(key)
 
+/** Methods made by eye and document alone; every other reading is worth what its instrument is. */
+const WITHOUT_INSTRUMENT: readonly string[] = ['receiving-check'] satisfies TestMethodKey[]
+
+export const needsInstrument = (key: string): boolean => !WITHOUT_INSTRUMENT.includes(key)
+
 /** The method's name for a sentence: "rotary dip". */
 export const methodName = (key: string): string =>
   (TEST_METHODS[key as TestMethodKey]?.label ?? key).toLowerCase()

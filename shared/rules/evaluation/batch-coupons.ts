@@ -36,7 +36,7 @@ export const batchCoupons = rule({
       ...spoken,
       found:
         spoken.verdict === 'meets'
-          ? `All ${boards.length} batches of boards have a tested coupon or board.`
+          ? `Every batch of boards (${boards.length}) has a tested coupon or board.`
           : spoken.found,
       limit: LIMIT_SAYS,
       working: [

@@ -78,3 +78,24 @@ function resultOf(own: readonly GaugeReading[]): StudiedGauge['result'] {
     figures: gaugeFigures(byVariance),
   }
 }
+
+/** What is asked of a gauge. */
+export interface GaugeDemand {
+  readonly mostSharePct: number
+  readonly leastCategories: number
+}
+
+/** Tags of instruments that a complete study shows to be unfit, with the study's name. */
+export function unfitGauges(
+  readings: readonly GaugeReading[],
+  { mostSharePct, leastCategories }: GaugeDemand,
+): ReadonlyMap<string, string> {
+  const unfit = new Map<string, string>()
+  for (const { study: name, instrumentTag, result } of studiedGauges(readings)) {
+    if ('incomplete' in result) continue
+    const { gaugeShareOfTotalPct, distinctCategories } = result.figures
+    const isFit = gaugeShareOfTotalPct <= mostSharePct && distinctCategories >= leastCategories
+    if (!isFit) unfit.set(instrumentTag, name)
+  }
+  return unfit
+}

@@ -60,7 +60,7 @@ export const inspectionState = rule({
       ...spoken,
       found:
         spoken.verdict === 'meets'
-          ? `All ${parts.length} series are on normal or reduced inspection.`
+          ? `Every series (${parts.length}) is on normal or reduced inspection.`
           : spoken.found,
       working: parts.map(({ subject, found }) => ({ label: subject, result: found })),
       ...base,
@@ -79,7 +79,7 @@ export const inspectionState = rule({
       return {
         subject: `${lot.supplier}, ${lot.part}, ${methodName(method.key)}`,
         verdict: VERDICTS[next.severity],
-        found: `${next.severity} inspection after ${decided.length} lots, ${failed} rejected. ${next.because} For ${nextPlan}.`,
+        found: `${next.severity} inspection after ${decided.length} ${decided.length === 1 ? 'lot' : 'lots'}, ${failed} rejected. ${next.because} For ${nextPlan}.`,
         remedy:
           next.severity === 'discontinued'
             ? { says: 'Record the corrective action of the supplier once quality has accepted it.' }

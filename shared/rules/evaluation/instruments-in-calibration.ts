@@ -6,7 +6,7 @@ import { formatNumber } from '@/shared/quantity/format'
 import { byId, calibrationStanding, type InstrumentFile } from '@/shared/records/calibration-standing'
 import type { Instrument } from '@/shared/records/instrument'
 import type { Lot, LotTest } from '@/shared/records/lot'
-import { methodName } from '@/shared/records/test-methods'
+import { methodName, needsInstrument } from '@/shared/records/test-methods'
 import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
 import { instruments, lots, recordsOf } from '@/shared/rules/record-source'
 import { rule, today } from '@/shared/rules/rule'
@@ -33,10 +33,14 @@ export const instrumentsInCalibration = rule({
   },
   judge(inputs): Judged {
     const file: InstrumentFile = { instruments: inputs.instruments, calibrations: inputs.calibrations }
-    const tests = inputs.lots.flatMap((lot) => lot.tests.map((test) => ({ lot, test })))
+    const tests = inputs.lots.flatMap((lot) =>
+      lot.tests
+        .filter(({ method, instrumentId }) => instrumentId !== null || needsInstrument(method))
+        .map((test) => ({ lot, test })),
+    )
     if (tests.length === 0) {
       return undetermined(
-        'No test of a lot is recorded yet, so no instrument has been used.',
+        'No test with an instrument is recorded yet.',
         ['a test of a lot, with the instrument it was made with'],
         LIMIT_SAYS,
       )
@@ -50,7 +54,7 @@ export const instrumentsInCalibration = rule({
       ...spoken,
       found:
         spoken.verdict === 'meets'
-          ? `All ${good} tests were made with an instrument in calibration.`
+          ? `Every test (${good}) was made with an instrument in calibration.`
           : spoken.found,
       limit: LIMIT_SAYS,
       working: [

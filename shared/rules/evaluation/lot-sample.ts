@@ -67,6 +67,7 @@ function variablesOutcome(
   )
   if (unmeasured) return { outcome: { decided: 'rejected' } }
   const readings = [...tally.worstBySpecimen.values()]
+  if (!readings.every(Number.isFinite)) return { outcome: { decided: 'rejected' } }
   const missing = plan.sampleSize - readings.length
   if (missing > 0) return { outcome: { decided: undefined, stillToTest: missing } }
   const side = method.reading?.worseIs === 'smaller' ? 'lower' : 'upper'

@@ -46,7 +46,7 @@ export const lotsDispositioned = rule({
       ...spoken,
       found:
         spoken.verdict === 'meets'
-          ? `All ${inputs.lots.length} lots are disposed of: ${count('accept')} accepted, ${count('reject')} rejected.`
+          ? `Every lot (${inputs.lots.length}) is disposed of: ${count('accept')} accepted, ${count('reject')} rejected.`
           : spoken.found,
       limit: LIMIT_SAYS,
       working: [],

@@ -35,7 +35,7 @@ export const lotsNeededPresent = rule({
       ...spoken,
       found:
         spoken.verdict === 'meets'
-          ? `All ${rows.length} parts have a tested lot that may be used.`
+          ? `Every part (${rows.length}) has a tested lot that may be used.`
           : spoken.found,
       limit: 'a lot of every part, tested as planned, that quality accepted',
       working: [

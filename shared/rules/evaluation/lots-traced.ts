@@ -57,7 +57,7 @@ export const lotsTraced = rule({
     if (parts.length === 0) {
       return {
         verdict: 'meets',
-        found: `All ${assemblies.size} assemblies are traced to lots that may be used.`,
+        found: `Every assembly (${assemblies.size}) is traced to lots that may be used.`,
         ...base,
       }
     }

@@ -3,6 +3,7 @@ import {
   fractionAtAcceptance,
 } from '@/shared/statistics/sampling/attribute-operating-curve'
 import { doublePlanPerformance } from '@/shared/statistics/sampling/double-operating-curve'
+import { outgoingQuality } from '@/shared/statistics/sampling/outgoing-quality'
 import { acceptanceByVariables } from '@/shared/statistics/sampling/variables-plan'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { SamplingPlan } from './sampling-plan'
@@ -36,6 +37,23 @@ export const operatingCurve = (
   fractionsBad: readonly number[],
 ): readonly { readonly fractionBad: number; readonly acceptance: number }[] =>
   fractionsBad.map((fractionBad) => ({ fractionBad, acceptance: acceptanceUnder(plan, fractionBad) }))
+
+/**
+ * Average outgoing quality along the same fractions, where rejected lots are
+ * inspected whole; undefined for plans it is not defined for here (double, variables).
+ */
+export function outgoingCurve(
+  plan: SamplingPlan,
+  lotSize: number,
+  fractionsBad: readonly number[],
+): readonly { readonly fractionBad: number; readonly outgoing: number }[] | undefined {
+  if (plan.kind === 'double' || plan.kind === 'variables') return undefined
+  const accept = plan.kind === 'single' ? mostAccepted(plan) : 0
+  return fractionsBad.map((fractionBad) => ({
+    fractionBad,
+    outgoing: outgoingQuality({ sampleSize: plan.sampleSize, accept }, lotSize, fractionBad).averageOutgoing,
+  }))
+}
 
 /** Both ends of the operating curve. Source: its definition, MIL-STD-105E tables X. */
 export const planRisk = (plan: SamplingPlan): PlanRisk => ({

@@ -10,6 +10,7 @@ export interface PlatingReadings {
   readonly place: PlatingPlace
   readonly thicknessesUm: readonly number[]
   readonly specimens: number
+  readonly instrumentIds: ReadonlySet<string>
   /** The largest uncertainty stated for a reading; undefined where none is stated. */
   readonly uncertaintyUm: number | undefined
 }
@@ -30,8 +31,11 @@ const knownPlating = memory<Lot, PlatingOfLot>(1)
 
 function readPlating(lot: Lot, demands: TestDemands): PlatingOfLot {
   const tests = sortTests(lot, 'plating-thickness', demands)
-  const groups = new Map<string, { readings: number[]; specimens: Set<string>; uncertaintyUm?: number }>()
-  for (const { conditions, readings } of tests.standing) {
+  const groups = new Map<
+    string,
+    { readings: number[]; specimens: Set<string>; instrumentIds: Set<string>; uncertaintyUm?: number }
+  >()
+  for (const { conditions, readings, instrumentId } of tests.standing) {
     const places = readings.columns['place'] ?? []
     const specimens = readings.columns['specimen'] ?? []
     const thicknesses = readings.columns['thicknessUm'] ?? []
@@ -40,18 +44,31 @@ function readPlating(lot: Lot, demands: TestDemands): PlatingOfLot {
       const thickness = thicknesses[row]
       if (typeof thickness !== 'number') continue
       const key = `${String(conditions['deposit'])}\n${String(places[row])}`
-      const group = groups.get(key) ?? { readings: [], specimens: new Set<string>() }
+      const group = groups.get(key) ?? {
+        readings: [],
+        specimens: new Set<string>(),
+        instrumentIds: new Set<string>(),
+      }
       groups.set(key, group)
       group.readings.push(thickness)
+      if (instrumentId !== null) group.instrumentIds.add(instrumentId)
       group.specimens.add(String(specimens[row] ?? ''))
       if (typeof uncertaintyUm === 'number') {
         group.uncertaintyUm = Math.max(group.uncertaintyUm ?? 0, uncertaintyUm)
       }
     }
   }
-  const made = [...groups].map(([key, { readings, specimens, uncertaintyUm }]) => {
+  const made = [...groups].map(([key, { readings, specimens, instrumentIds, uncertaintyUm }]) => {
     const [deposit, place] = key.split('\n') as [Deposit, PlatingPlace]
-    return { lot, deposit, place, thicknessesUm: readings, specimens: specimens.size, uncertaintyUm }
+    return {
+      lot,
+      deposit,
+      place,
+      thicknessesUm: readings,
+      specimens: specimens.size,
+      instrumentIds,
+      uncertaintyUm,
+    }
   })
   return { lot, groups: made, tests }
 }

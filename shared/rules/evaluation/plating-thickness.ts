@@ -1,15 +1,24 @@
 import { sourceOf } from '@/shared/rules/ruling-source'
 import { published } from '@/shared/materials/source'
+import { distinctCategoriesLeast, gaugeShareMost } from '@/shared/plan/limits/evaluation-instruments'
 import { platingConfidenceLeast, platingCoverageLeast } from '@/shared/plan/limits/evaluation-plating'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { byId } from '@/shared/records/calibration-standing'
+import type { Instrument } from '@/shared/records/instrument'
 import type { Lot } from '@/shared/records/lot'
 import { isUsable, lotName, partKey } from '@/shared/records/lot-identity'
-import { PLATING_PLACES, platingThickness as method } from '@/shared/records/methods/plating-thickness'
+import {
+  PLATING_PLACES,
+  platingThickness as method,
+  type PlatingPlace,
+} from '@/shared/records/methods/plating-thickness'
 import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
+import { recordsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { judgePlatingGroup } from './judge-plating-group'
-import { platingOf, type PlatingOfLot } from './plating-readings'
+import { platingOf, type PlatingOfLot, type PlatingReadings } from './plating-readings'
+import { unfitGauges } from './gauge-study'
 import { platingReads, specificationFrom } from './plating-reads'
 import { demandsFrom, fractionOf, standingReads } from './sampling-reads'
 import { spokenByWorst, worstPart } from './worst-part'
@@ -30,6 +39,9 @@ export const platingThickness = rule({
     ...platingReads,
     needed: lotsNeeded,
     holes: optional(leadHoles),
+    studies: recordsOf('gauge-reading', 'gauge-study readings'),
+    gaugeShare: gaugeShareMost,
+    gaugeCategories: distinctCategoriesLeast,
     coverage: platingCoverageLeast,
     confidence: platingConfidenceLeast,
   },
@@ -50,8 +62,15 @@ export const platingThickness = rule({
 
     const specification = specificationFrom(inputs)
     const hasPlatedHoles = inputs.holes?.some(({ plated }) => plated) ?? false
+    const unfit = unfitGauges(inputs.studies, {
+      mostSharePct: inputs.gaugeShare.value,
+      leastCategories: inputs.gaugeCategories.value,
+    })
     const groups = lots.flatMap((one) =>
-      one.groups.map((group) => judgePlatingGroup(group, specification, content)),
+      one.groups.map((group) => {
+        const judged = judgePlatingGroup(group, specification, content)
+        return { ...judged, part: flagged(judged.part, group, inputs.instruments, unfit) }
+      }),
     )
     const parts = [
       ...groups.map(({ part }) => part),
@@ -94,15 +113,29 @@ const nothingMeasured = (asked: boolean, limit: string): Judged =>
         sources: [SOURCE],
       }
 
+/** A result read with a gauge that a study shows to be unfit is close at best, and says so. */
+function flagged(
+  part: Part,
+  { instrumentIds }: PlatingReadings,
+  instruments: readonly Instrument[],
+  unfit: ReadonlyMap<string, string>,
+): Part {
+  const tags = [...instrumentIds].flatMap((id) => byId(instruments).get(id)?.tag ?? [])
+  const tag = tags.find((one) => unfit.has(one))
+  if (tag === undefined) return part
+  const found = `${part.found} Read with ${tag}, which study ${unfit.get(tag)} shows to be unfit.`
+  return { ...part, found, verdict: part.verdict === 'meets' ? 'marginal' : part.verdict }
+}
+
 /** Boards are plated on tracks and, where they have plated holes, in them. */
 function missingPlaces({ lot, groups, tests }: PlatingOfLot, hasPlatedHoles: boolean): Part[] {
   const reasons = tests.setAside.map(({ test, because }) => `test of ${test.testedOn}: ${because}`)
   const why = reasons.length > 0 ? ` (no result counts: ${reasons.join('; ')})` : ''
-  const isBoard = lot.kind === 'bare board' || lot.kind === 'coupon'
-  const places = isBoard
-    ? (['track', ...(hasPlatedHoles ? (['hole'] as const) : [])] as const)
-    : (['lead'] as const)
-  if (!isBoard && lot.kind !== 'component') return []
+  const places = placesOf(lot, hasPlatedHoles)
+  if (places.length === 0 && groups.length > 0) return []
+  if (places.length === 0) {
+    return [{ subject: lotName(lot), verdict: 'undetermined', found: `no thickness reading${why}.` }]
+  }
   return places
     .filter((place) => !groups.some((group) => group.place === place))
     .map((place) => ({
@@ -111,4 +144,11 @@ function missingPlaces({ lot, groups, tests }: PlatingOfLot, hasPlatedHoles: boo
       found: `no thickness reading${why}.`,
       remedy: { says: 'Measure it on several specimens of the lot.' },
     }))
+}
+
+/** Where a lot of its kind has to be measured; elsewhere any place will do. */
+function placesOf({ kind }: Lot, hasPlatedHoles: boolean): readonly PlatingPlace[] {
+  if (kind === 'component') return ['lead']
+  if (kind !== 'bare board' && kind !== 'coupon') return []
+  return hasPlatedHoles ? ['track', 'hole'] : ['track']
 }

@@ -31,7 +31,7 @@ export const supplierResultsReaffirmed = rule({
       ...spoken,
       found:
         spoken.verdict === 'meets'
-          ? `The supplier’s result is reaffirmed for all ${usable.length} lots.`
+          ? `The supplier’s result is reaffirmed for every lot (${usable.length}).`
           : spoken.found,
       limit: LIMIT_SAYS,
       working: [],
@@ -47,9 +47,15 @@ export const supplierResultsReaffirmed = rule({
   },
 })
 
+/** Papers and markings reaffirm a consumable; a surface or a laminate has to be tried. */
+const saysSomethingOf = (lot: Lot, method: string): boolean =>
+  lot.kind === 'consumable' || method !== 'receiving-check'
+
 function partOf(lot: Lot, demands: TestDemands): Part {
   const subject = lotName(lot)
-  const counting = lot.tests.filter((test) => whySetAside(test, demands) === undefined)
+  const counting = lot.tests.filter(
+    (test) => saysSomethingOf(lot, test.method) && whySetAside(test, demands) === undefined,
+  )
   const stated = lot.supplierResult.trim()
   if (stated === '') {
     return {

@@ -45,7 +45,7 @@ export const testConditionsAlike = rule({
     const spoken = spokenByWorst(parts)
     return {
       ...spoken,
-      found: spoken.verdict === 'meets' ? `All solderability tests were made as specified.` : spoken.found,
+      found: spoken.verdict === 'meets' ? 'Every solderability test was made as specified.' : spoken.found,
       limit,
       working: conditions.map((row) => ({
         label: `Specified for ${methodName(row.method)}`,

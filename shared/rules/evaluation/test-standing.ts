@@ -5,7 +5,7 @@ import type { testConditions } from '@/shared/plan/parameters/evaluation-test-co
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { calibrationStanding, type InstrumentFile } from '@/shared/records/calibration-standing'
 import type { Lot, LotTest } from '@/shared/records/lot'
-import { isSolderabilityMethod, methodName } from '@/shared/records/test-methods'
+import { isSolderabilityMethod, methodName, needsInstrument } from '@/shared/records/test-methods'
 import { memory } from './memory'
 
 /** The conditions a programme specifies for its solderability tests. */
@@ -47,6 +47,7 @@ export function whySetAside(test: LotTest, demands: TestDemands): string | undef
   return reasons(test, inputs, () => {
     const unlike = unlikeConditions(test, demands)
     if (unlike.length > 0) return `conditions unlike the specified ones (${unlike.join('; ')})`
+    if (test.instrumentId === null && !needsInstrument(test.method)) return undefined
     const standing = calibrationStanding(test.instrumentId, test.testedOn, instruments)
     return standing.stands ? undefined : standing.says
   })

@@ -4,7 +4,7 @@ import type { Instrument } from '@/shared/records/instrument'
 import type { Lot } from '@/shared/records/lot'
 import { instrumentsInCalibration } from '@/shared/rules/evaluation/instruments-in-calibration'
 import { findingOf, type FactsInput } from '../facts-builder'
-import { accepted, lot, rejected, rotaryDip, timer } from './lots-builder'
+import { accepted, lot, rejected, rotaryDip, testOf, timer } from './lots-builder'
 
 const testedOn = (date: string, over: Partial<Lot> = {}) =>
   lot({ tests: [rotaryDip([1], { testedOn: date })], ...over })
@@ -61,6 +61,11 @@ describe('an instrument that cannot be known', () => {
   test('is not named', () => {
     const unnamed = lot({ tests: [rotaryDip([1], { instrumentId: null })] })
     expect(findingWith([unnamed]).verdict).toBe('undetermined')
+  })
+  test('is not asked of a check made by eye and paper', () => {
+    const check = lot({ tests: [testOf('receiving-check', [], { instrumentId: null }), rotaryDip([1])] })
+    expect(findingWith([check]).verdict).toBe('meets')
+    expect(findingWith([check]).parts?.length).toBe(1)
   })
   test('is out of use, until a calibration says how it was found', () => {
     const retired: Instrument = { ...timer, outOfUse: true }

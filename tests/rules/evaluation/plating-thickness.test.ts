@@ -198,7 +198,39 @@ describe('component leads', () => {
   })
 })
 
+describe('the gauge', () => {
+  /** Two people who read the same three parts very differently. */
+  const study = ['p1', 'p2', 'p3'].flatMap((part, at) =>
+    ['A', 'B'].flatMap((appraiser) =>
+      [1, 2].map((trial) => ({
+        id: `${part}${appraiser}${trial}`,
+        study: 'S-9',
+        instrumentTag: timer.tag,
+        part,
+        appraiser,
+        trial,
+        reading: at * 0.1 + (appraiser === 'A' ? 0 : 1) + trial * 0.3,
+      })),
+    ),
+  )
+  test('that a study shows to be unfit is flagged where it was used', () => {
+    const finding = findingWith([thickness({})], { records: { 'gauge-reading': study } })
+    expect(finding.verdict).toBe('marginal')
+    expect(finding.found).toContain('Read with T-07, which study S-9 shows to be unfit')
+  })
+  test('that is unfit mends nothing', () => {
+    expect(findingWith([thickness({ mean: 4 })], { records: { 'gauge-reading': study } }).verdict).toBe(
+      'fails',
+    )
+  })
+})
+
 describe('what is asked', () => {
+  test('of a laminate that was never measured is open, not an error', () => {
+    const asked = [...boardPlan, set(lotsNeeded, [needed('laminate', 'laminate', 'plating-thickness')])]
+    const lots = [lot({ kind: 'laminate', part: 'laminate' })]
+    expect(findingOf(platingThickness, { values: asked, lots }).verdict).toBe('undetermined')
+  })
   test('planned and not measured is open', () => {
     expect(findingWith([]).verdict).toBe('undetermined')
     expect(findingOf(platingThickness, { values }).found).toContain('no lot has any yet')

@@ -219,5 +219,7 @@ describe('other kinds of plan', () => {
     expect(wide.verdict).toBe('fails')
     expect(wide.margin).toMatchObject({ limit: 1.72, direction: 'at least' })
     expect(of([1, 1.1]).found).toContain('8 more to test')
+    expect(of([...times(9, 1), Number.NaN]).verdict).toBe('fails')
+    expect(of(times(10, 2)).verdict).toBe('undetermined')
   })
 })

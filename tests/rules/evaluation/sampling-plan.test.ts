@@ -1,5 +1,11 @@
 import { describe, expect, test } from 'vitest'
-import { acceptanceUnder, operatingCurve, planRisk, riskInWords } from '@/shared/rules/evaluation/plan-risk'
+import {
+  acceptanceUnder,
+  operatingCurve,
+  outgoingCurve,
+  planRisk,
+  riskInWords,
+} from '@/shared/rules/evaluation/plan-risk'
 import {
   outcomeOf,
   planForLot,
@@ -169,6 +175,13 @@ describe('the risk of a plan', () => {
         expect(curve[at]!.acceptance).toBeLessThan(curve[at - 1]!.acceptance)
     },
   )
+  // 1000 pieces, 80 on 2, half a per cent bad: 0.0045645 leaves on average (computed with scipy).
+  test('outgoing quality under rectifying inspection', () => {
+    const plan = planForLot(1000, 'normal', settings({ level: 'II' }))
+    expect(outgoingCurve(plan, 1000, [0.005])?.[0]?.outgoing).toBeCloseTo(0.004564525574, 10)
+    const double = planForLot(1000, 'normal', settings({ level: 'II', scheme: 'double' }))
+    expect(outgoingCurve(double, 1000, [0.005])).toBeUndefined()
+  })
   test('a count in the gap of a reduced plan passes', () => {
     // Letter G reduced at AQL 1.0: 20 pieces, accept 0, reject 2: one bad still passes.
     const plan = planForLot(200, 'reduced', settings({ level: 'II' }))

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest'
 import type { Lot } from '@/shared/records/lot'
 import { supplierResultsReaffirmed } from '@/shared/rules/evaluation/supplier-results-reaffirmed'
 import { findingOf } from '../facts-builder'
-import { boardConditions, boardPlan, lot, rejected, rotaryDip, timer } from './lots-builder'
+import { boardConditions, boardPlan, lot, rejected, rotaryDip, testOf, timer } from './lots-builder'
 
 const findingWith = (lots: readonly Lot[]) =>
   findingOf(supplierResultsReaffirmed, { values: boardPlan, instruments: [timer], lots })
@@ -31,6 +31,13 @@ test.each([
   const finding = findingWith([one])
   expect(finding.verdict).toBe('undetermined')
   expect(finding.found).toContain(says)
+})
+test('papers and markings reaffirm a consumable, not a surface', () => {
+  const check = testOf('receiving-check', [{ specimen: 'p', checked: 'identity', outcome: 'as ordered' }], {
+    instrumentId: null,
+  })
+  expect(findingWith([lot({ kind: 'consumable', part: 'flux', tests: [check] })]).verdict).toBe('meets')
+  expect(findingWith([lot({ tests: [check] })]).verdict).toBe('undetermined')
 })
 test('a rejected lot needs no reaffirming, and alone leaves nothing to judge', () => {
   expect(
