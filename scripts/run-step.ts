@@ -49,7 +49,7 @@ async function runToCounts(step: Step, run: Run): Promise<Counts> {
 function reporters({ group }: Step, report: string): { args: string[]; env: Record<string, string> } {
   if (group === 'browser')
     return { args: ['--reporter=list,json'], env: { PLAYWRIGHT_JSON_OUTPUT_FILE: report } }
-  return { args: ['--reporter=dot', '--reporter=json', `--outputFile.json=${report}`], env: {} }
+  return { args: ['--reporter=default', '--reporter=json', `--outputFile.json=${report}`], env: {} }
 }
 
 function spawnStep(
