@@ -33,7 +33,7 @@ export const AGEING_METHODS = {
     acts: 'steam',
     temperatureC: 93,
     hours: 8,
-    from: published('MIL-STD-883 method 2003; J-STD-002 category 3'),
+    from: published('MIL-STD-883 method 2003: 8 h of steam (secondary copy)'),
   },
   'steam-16h': { label: 'Steam, 16 h', acts: 'steam', temperatureC: 93, hours: 16, from: jStd002 },
   'damp-heat-40-93-10d': {

@@ -23,7 +23,7 @@ export const coverageLeast = limit({
   byDefault: {
     value: 95,
     authority: 'standard',
-    from: published('MIL-STD-883 method 2003'),
+    from: published('MIL-STD-883 method 2003 (secondary copy)'),
   },
 })
 

@@ -16,7 +16,8 @@ import { spokenByWorst } from './worst-part'
 
 const SOURCES = [
   fromMemory('IEC 60068-2-20, Test Ta: solder, flux, temperature and ageing are part of the test'),
-  published('MIL-STD-883 method 2003: 245 °C for leads; J-STD-003 (from memory): 235 °C for boards'),
+  published('MIL-STD-883 method 2003: 245 °C for leads (secondary copy)'),
+  fromMemory('J-STD-003: 235 °C for boards'),
 ]
 
 export const testConditionsAlike = rule({
