@@ -58,6 +58,15 @@ export const roundedUp = (value: number, step: number): number => onStep(Math.ce
 /** A value rounded down to a step a person would write down. */
 export const roundedDown = (value: number, step: number): number => onStep(Math.floor, value, step)
 
+/**
+ * The next step above a value, even when the value lies on a step: for aims that
+ * must not fall back into a guard band by binary dust.
+ */
+export const stepAbove = (value: number, step: number): number => roundedUp(value + 1e-6 * step, step)
+
+/** The next step below a value, even when the value lies on a step. */
+export const stepBelow = (value: number, step: number): number => roundedDown(value - 1e-6 * step, step)
+
 /** A hair of a step, so that 0.3 / 0.1 = 2.9999999999999996 counts as three steps. */
 const HAIR = 1e-9
 

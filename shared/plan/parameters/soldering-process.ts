@@ -43,6 +43,12 @@ export const processCosts = tableParameter({
     }),
     perRework: numberColumn({ label: 'A rework', unit: 'currency', min: 0, max: 1e5 }),
     foundPct: numberColumn({ label: 'Found before delivery', unit: '%', min: 0, max: 100 }),
+    failingPct: numberColumn({
+      label: 'Escapes that fail in service',
+      unit: '%',
+      min: 0,
+      max: 100,
+    }),
     perFieldRepair: numberColumn({ label: 'A field repair', unit: 'currency', min: 0, max: 1e7 }),
   },
 })

@@ -19,7 +19,7 @@ import type { Ruling } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, WorkingLine } from '@/shared/rules/finding'
 import { decidingPart, judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts'
-import { roundedUp, type CellRemedy } from '@/shared/rules/remedy'
+import { stepAbove, type CellRemedy } from '@/shared/rules/remedy'
 import { optional, rule } from '@/shared/rules/rule'
 import { holeOf } from './joint-row'
 
@@ -97,7 +97,7 @@ function judgeRow(row: LeadHole, index: number, terms: Terms): Part {
     margin: { found, limit: ringMm, unit: 'mm', direction: 'at least', guardBand: GUARD_MM },
   })
   if (part.verdict === 'meets') return part
-  const value = roundedUp(
+  const value = stepAbove(
     leastLandMm({ hole, level: terms.level, edition, ringMm: ringMm + GUARD_MM }),
     LAND_STEP_MM,
   )

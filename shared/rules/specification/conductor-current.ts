@@ -13,7 +13,7 @@ import type { ValueOf } from '@/shared/plan/parameter'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, WorkingLine } from '@/shared/rules/finding'
 import { decidingPart, judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts'
-import { roundedUp, type CellRemedy } from '@/shared/rules/remedy'
+import { stepAbove, type CellRemedy } from '@/shared/rules/remedy'
 import { optional, rule } from '@/shared/rules/rule'
 
 type Method = ValueOf<typeof conductorMethod>
@@ -83,7 +83,7 @@ function judgeRow(row: ConductorRow, index: number, riseK: number, methods: read
   })
   if (part.verdict === 'meets') return part
   const aimK = riseK * (1 - GUARD_SHARE)
-  const value = roundedUp(
+  const value = stepAbove(
     Math.max(...methods.map((key) => LAWS[key].width(row, row.currentA, aimK))),
     WIDTH_STEP_MM,
   )

@@ -18,7 +18,7 @@ import { solderAlloy } from '@/shared/plan/parameters/solder'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, WorkingLine } from '@/shared/rules/finding'
 import { decidingPart, judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts'
-import { roundedDown } from '@/shared/rules/remedy'
+import { stepBelow } from '@/shared/rules/remedy'
 import { optional, rule } from '@/shared/rules/rule'
 import { finishOf } from './finish-of-component'
 import { holeOf } from './joint-row'
@@ -127,7 +127,7 @@ function judgeRow(row: LeadHole, terms: Terms): Part {
   })
   if (part.verdict === 'meets' || goldUm === 0) return part
   const aim = (terms.limitPct / 100) * (1 - GUARD_SHARE)
-  const atMostUm = roundedDown(goldThicknessAtUm(aim, solderMm3, leadAreaMm2, terms.densityGcm3), 0.01)
+  const atMostUm = stepBelow(goldThicknessAtUm(aim, solderMm3, leadAreaMm2, terms.densityGcm3), 0.01)
   const limitGold =
     terms.wallGoldUm === 0 && atMostUm > 0
       ? `hold the gold on the lead to ${formatQuantity(atMostUm, 'µm')}, or `

@@ -4,7 +4,7 @@ import { spacingEdition, spacings, type SpacingRow } from '@/shared/plan/paramet
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, WorkingLine } from '@/shared/rules/finding'
 import { decidingPart, judgedByParts, partOn } from '@/shared/rules/parts'
-import { roundedUp, type CellRemedy } from '@/shared/rules/remedy'
+import { stepAbove, type CellRemedy } from '@/shared/rules/remedy'
 import { optional, rule } from '@/shared/rules/rule'
 
 /** Etching and registration move an edge; a tenth of the spacing is kept free. */
@@ -62,7 +62,7 @@ function judgeRow(row: SpacingRow, index: number, editions: readonly SpacingEdit
     margin: { found: row.gapMm, limit, unit: 'mm', direction: 'at least', guardBand: GUARD_SHARE * limit },
   })
   if (part.verdict === 'meets') return part
-  const value = roundedUp(limit * (1 + GUARD_SHARE), GAP_STEP_MM)
+  const value = stepAbove(limit * (1 + GUARD_SHARE), GAP_STEP_MM)
   const remedy: CellRemedy = {
     says: `${row.between}: open the gap to ${formatQuantity(value, 'mm')}.`,
     cell: { parameter: spacings.key, row: index, column: 'gapMm', value },

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { bisect, roundedDown, roundedUp } from '@/shared/rules/remedy'
+import { bisect, roundedDown, roundedUp, stepAbove, stepBelow } from '@/shared/rules/remedy'
 
 describe('bisect', () => {
   test('finds the border from the failing side and returns a value that meets', () => {
@@ -60,5 +60,10 @@ describe('rounding to a step a person would write', () => {
     [-0.2, 1, -1],
   ])('%s down in steps of %s is %s', (value, step, rounded) => {
     expect(roundedDown(value, step)).toBe(rounded)
+  })
+  test('the next step above or below a value on a step is another step', () => {
+    expect(stepAbove(1.3, 0.05)).toBe(1.35)
+    expect(stepAbove(1.31, 0.05)).toBe(1.35)
+    expect(stepBelow(1.3, 0.05)).toBe(1.25)
   })
 })

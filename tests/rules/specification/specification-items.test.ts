@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { STANDARD_PLAN } from '@/shared/plan/catalogue'
 import { frameItems } from '@/shared/plan/items/frame'
 import { specificationItems } from '@/shared/plan/items/specification'
 import { readableOf } from '@/shared/rules/rule'
@@ -18,8 +19,10 @@ describe('the specification stage', () => {
     }
   })
 
-  test('every parameter and limit that a rule reads belongs to an item', () => {
-    const held = new Set(items.flatMap((item) => [...item.parameters, ...item.limits].map(({ key }) => key)))
+  test('every parameter and limit that a rule reads belongs to an item of the plan', () => {
+    const held = new Set(
+      STANDARD_PLAN.flatMap((item) => [...item.parameters, ...item.limits].map(({ key }) => key)),
+    )
     const read = items
       .flatMap((item) => item.rules)
       .flatMap((rule) => Object.values(rule.reads).map(readableOf))

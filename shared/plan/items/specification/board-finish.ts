@@ -1,30 +1,23 @@
 import type { ItemDefinition } from '@/shared/plan/item'
-import {
-  goldFlashMost,
-  lacquerStorageMost,
-  nickelUnderFlashLeast,
-  tinCoatingLeast,
-  tinCoatingMost,
-} from '@/shared/plan/limits/finishes'
+import { lacquerStorageMost, tinCoatingLeast, tinCoatingMost } from '@/shared/plan/limits/finishes'
 import {
   boardFinish,
   boardFinishLeast,
   boardFinishMost,
   boardNickel,
 } from '@/shared/plan/parameters/finishes'
-import { boardStorageMonths } from '@/shared/plan/parameters/storage'
 import { boardFinishThickness } from '@/shared/rules/specification/board-finish-thickness'
 import { finishShelfLife } from '@/shared/rules/specification/finish-shelf-life'
 
 export const boardFinishItem: ItemDefinition = {
   key: 'board-finish',
   stage: 'specification',
-  title: 'Board finish and its storage',
-  asks: 'What covers the copper, how thick, and how long does it stay solderable in store?',
+  title: 'Board finish',
+  asks: 'What covers the copper where solder shall go, and how thick?',
   owner: 'design',
   approvers: ['design', 'production', 'quality'],
-  parameters: [boardFinish, boardFinishLeast, boardFinishMost, boardNickel, boardStorageMonths],
-  limits: [tinCoatingLeast, tinCoatingMost, goldFlashMost, nickelUnderFlashLeast, lacquerStorageMost],
+  parameters: [boardFinish, boardFinishLeast, boardFinishMost, boardNickel],
+  limits: [tinCoatingLeast, tinCoatingMost, lacquerStorageMost],
   rules: [boardFinishThickness, finishShelfLife],
   evidence: [],
   cautions: [],

@@ -1,7 +1,9 @@
 import type { ItemDefinition } from '@/shared/plan/item'
 import {
+  aspectRatioMost,
   clearanceOutsideMost,
   flatLeadGapMost,
+  gridShareLeast,
   radialClearanceLeast,
   radialClearanceMost,
   ringExternalLeast,
@@ -16,6 +18,9 @@ import {
   producibilityLevel,
   toleranceSigmas,
 } from '@/shared/plan/parameters/lead-holes'
+import { aspectRatio } from '@/shared/rules/specification/aspect-ratio'
+import { gridShare } from '@/shared/rules/specification/grid-share'
+import { preferredDrills } from '@/shared/rules/specification/preferred-drills'
 import { annularRing } from '@/shared/rules/specification/annular-ring'
 import { holeProducibility } from '@/shared/rules/specification/hole-producibility'
 import { leadClearance } from '@/shared/rules/specification/lead-clearance'
@@ -43,8 +48,10 @@ export const holesAndLandsItem: ItemDefinition = {
     flatLeadGapMost,
     ringExternalLeast,
     ringUnsupportedLeast,
+    aspectRatioMost,
+    gridShareLeast,
   ],
-  rules: [leadClearance, holeProducibility, annularRing],
+  rules: [leadClearance, holeProducibility, preferredDrills, annularRing, aspectRatio, gridShare],
   evidence: [{ kind: 'drawing', label: 'Drill drawing or fabrication files', required: true }],
   cautions: [],
 }

@@ -1,6 +1,23 @@
 import type { ItemDefinition } from '@/shared/plan/item'
-import { boardThickness, copperLayers, laminate, serviceTemperature } from '@/shared/plan/parameters/laminate'
+import {
+  bowThroughHoleMost,
+  bowWithSurfaceMountMost,
+  floatUsedMost,
+  glassTransitionMarginLeast,
+} from '@/shared/plan/limits/laminate'
+import {
+  boardThickness,
+  bowAndTwist,
+  copperLayers,
+  glassTransition,
+  laminate,
+  serviceTemperature,
+  solderExposures,
+} from '@/shared/plan/parameters/laminate'
+import { bowAndTwistRule } from '@/shared/rules/specification/bow-and-twist'
+import { glassTransitionRule } from '@/shared/rules/specification/glass-transition'
 import { laminatePlatedHoles } from '@/shared/rules/specification/laminate-plated-holes'
+import { solderExposuresRule } from '@/shared/rules/specification/solder-exposures'
 
 export const laminateItem: ItemDefinition = {
   key: 'laminate',
@@ -9,9 +26,17 @@ export const laminateItem: ItemDefinition = {
   asks: 'Which base material carries the holes, the soldering heat and the service temperature?',
   owner: 'design',
   approvers: ['design', 'production', 'quality'],
-  parameters: [laminate, boardThickness, copperLayers, serviceTemperature],
-  limits: [],
-  rules: [laminatePlatedHoles],
+  parameters: [
+    laminate,
+    boardThickness,
+    copperLayers,
+    glassTransition,
+    serviceTemperature,
+    bowAndTwist,
+    solderExposures,
+  ],
+  limits: [floatUsedMost, glassTransitionMarginLeast, bowWithSurfaceMountMost, bowThroughHoleMost],
+  rules: [laminatePlatedHoles, solderExposuresRule, glassTransitionRule, bowAndTwistRule],
   evidence: [{ kind: 'certificate', label: 'Laminate data sheet or certificate', required: false }],
   cautions: [],
 }

@@ -1,0 +1,14 @@
+import { commonPractice } from '@/shared/materials/source'
+import { limit } from '@/shared/plan/requirement'
+
+export const fatigueShareFailedMost = limit({
+  key: 'fatigue-share-failed-most',
+  label: 'Leadless joints failed by fatigue at the end of service',
+  unit: '%',
+  direction: 'at most',
+  byDefault: {
+    value: 0.1,
+    authority: 'common practice',
+    from: commonPractice('Share of joints that fatigue may take over the service life'),
+  },
+})

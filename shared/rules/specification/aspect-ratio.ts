@@ -1,0 +1,66 @@
+import { published } from '@/shared/materials/source'
+import { aspectRatioMost } from '@/shared/plan/limits/lead-holes'
+import { boardThickness } from '@/shared/plan/parameters/laminate'
+import { holeWall, leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { formatQuantity } from '@/shared/quantity/format'
+import { judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts'
+import { stepAbove } from '@/shared/rules/remedy'
+import { rule } from '@/shared/rules/rule'
+import { holeOf } from './joint-row'
+
+/** From a tenth below the limit the barrel is already thin in its middle. */
+const GUARD_SHARE = 0.1
+
+export const aspectRatio = rule({
+  id: 'aspect-ratio',
+  title: 'Plated holes against board thickness',
+  why: 'The deeper a hole for its width, the thinner copper is plated in its middle, and the sooner the barrel cracks.',
+  stage: 'specification',
+  version: 1,
+  reads: { holes: leadHoles, wall: holeWall, boardThickness, most: aspectRatioMost },
+  judge({ holes, wall, boardThickness: boardMm, most }) {
+    const limit = `At most ${formatQuantity(most.value, '×')} (${most.document})`
+    const sources = [
+      most.limit.byDefault.from,
+      published(
+        'Wilson, The Circuit Designer’s Companion: up to 6 without trouble, 12 possible (secondary copy)',
+      ),
+    ]
+    const parts = holes
+      .filter((row) => row.plated)
+      .map((row) =>
+        partOrContradiction(row.component, () => {
+          const { drillMm } = holeOf(row, wall)
+          const found = boardMm / drillMm
+          const part = partOn({
+            subject: row.component,
+            found: `${formatQuantity(boardMm, 'mm')} through a drilled hole of ${formatQuantity(drillMm, 'mm')}: ${formatQuantity(found, '×', 3)}`,
+            margin: {
+              found,
+              limit: most.value,
+              unit: '×',
+              direction: 'at most',
+              guardBand: GUARD_SHARE * most.value,
+            },
+          })
+          if (part.verdict === 'meets') return part
+          const leastDrillMm = stepAbove(boardMm / (most.value * (1 - GUARD_SHARE)), 0.05)
+          return {
+            ...part,
+            remedy: {
+              says: `${row.component}: drill at least ${formatQuantity(leastDrillMm, 'mm')}, or use a thinner board.`,
+            },
+          }
+        }),
+      )
+    if (parts.length === 0)
+      return { verdict: 'meets', found: 'No hole is plated.', limit, working: [], sources }
+    return judgedByParts({
+      parts,
+      noun: 'plated holes',
+      limit,
+      working: [{ label: 'Ratio', formula: 'board thickness/drilled hole', result: 'by row below' }],
+      sources,
+    })
+  },
+})

@@ -1,0 +1,55 @@
+import { bowThroughHoleMost, bowWithSurfaceMountMost } from '@/shared/plan/limits/laminate'
+import { surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
+import { bowAndTwist } from '@/shared/plan/parameters/laminate'
+import { formatQuantity } from '@/shared/quantity/format'
+import { verdictOn } from '@/shared/rules/finding'
+import { optional, rule } from '@/shared/rules/rule'
+
+export const bowAndTwistRule = rule({
+  id: 'bow-and-twist',
+  title: 'Bow and twist',
+  why: 'A board that is not flat dips unevenly into the wave, and strains its joints when it is screwed down flat.',
+  stage: 'specification',
+  version: 1,
+  reads: {
+    allowed: bowAndTwist,
+    surfaceMount: optional(surfaceMountJoints),
+    withSurfaceMount: bowWithSurfaceMountMost,
+    throughHole: bowThroughHoleMost,
+  },
+  judge({ allowed, surfaceMount = 0, withSurfaceMount, throughHole }) {
+    const ruling = surfaceMount > 0 ? withSurfaceMount : throughHole
+    const kind = surfaceMount > 0 ? 'with surface-mount parts' : 'without surface-mount parts'
+    // What is ordered may equal the limit; the lot is measured when it comes.
+    const margin = {
+      found: allowed,
+      limit: ruling.value,
+      unit: '%',
+      direction: 'at most',
+      guardBand: 0,
+    } as const
+    const verdict = verdictOn(margin)
+    return {
+      verdict,
+      found: `The order allows ${formatQuantity(allowed, '%')}, ${kind}.`,
+      limit: `At most ${formatQuantity(ruling.value, '%')} ${kind} (${ruling.document})`,
+      margin,
+      working: [
+        {
+          label: 'On a board of 160 mm',
+          formula: 'length · per cent',
+          numbers: `160 mm · ${formatQuantity(allowed, '%')}`,
+          result: formatQuantity(1.6 * allowed, 'mm'),
+        },
+      ],
+      sources: [ruling.limit.byDefault.from],
+      ...(verdict !== 'meets' && {
+        remedy: {
+          says: `Order at most ${formatQuantity(ruling.value, '%')}.`,
+          parameter: bowAndTwist.key,
+          value: ruling.value,
+        },
+      }),
+    }
+  },
+})

@@ -1,0 +1,101 @@
+import { fromMemory } from '@/shared/materials/source'
+import { bridgingGapLeast, bridgingRunMost } from '@/shared/plan/limits/spacings'
+import { spacings, type SpacingRow } from '@/shared/plan/parameters/spacings'
+import type { Ruling } from '@/shared/plan/requirement'
+import { formatQuantity } from '@/shared/quantity/format'
+import { verdictOn, worstVerdict, type Margin, type Part } from '@/shared/rules/finding'
+import { decidingPart, judgedByParts, tightest } from '@/shared/rules/parts'
+import { stepAbove, type CellRemedy } from '@/shared/rules/remedy'
+import { rule } from '@/shared/rules/rule'
+
+const GUARD_SHARE = 0.1
+const GAP_STEP_MM = 0.05
+
+export const bridgingRisk = rule({
+  id: 'bridging-risk',
+  title: 'Bridging between bare copper',
+  why: 'Solder joins what lies close, bare and long across the wave; a bridge is the commonest defect of wave and dip soldering.',
+  stage: 'specification',
+  version: 1,
+  reads: { spacings, gap: bridgingGapLeast, run: bridgingRunMost },
+  judge({ spacings: rows, gap, run }) {
+    const limit = `At least ${formatQuantity(gap.value, 'mm')} bare (${gap.document}); at most ${formatQuantity(run.value, 'mm')} side by side across the travel (${run.document})`
+    const sources = [
+      gap.limit.byDefault.from,
+      run.limit.byDefault.from,
+      fromMemory('Long parallel runs on the solder side lie along the travel; mask all that is not soldered'),
+    ]
+    const bare = rows.map((row, index) => ({ row, index })).filter(({ row }) => row.solderSide === 'bare')
+    const parts = bare.map(({ row, index }) => judgeRow(row, index, gap, run))
+    const deciding = decidingPart(parts)
+    const row = deciding && bare[parts.indexOf(deciding)]?.row
+    if (!row) {
+      return {
+        verdict: 'meets',
+        found: 'No listed spacing meets the solder bare.',
+        limit,
+        working: [],
+        sources,
+      }
+    }
+    return judgedByParts({
+      parts,
+      noun: 'bare spacings',
+      limit,
+      working: [acrossWorking(row)],
+      sources,
+      notes: [
+        'A trailing pad of three times the area, or a spare pair of pads at the end of a row, draws the last bridge off (solder thief).',
+        'Whether rows of connector pins lie best along or across the travel, practice disagrees.',
+      ],
+    })
+  },
+})
+
+/** The part of a run that lies across the travel, mm: length · sin(angle). */
+const acrossMm = ({ parallelMm = 0, travelAngleDeg = 90 }: SpacingRow): number =>
+  parallelMm * Math.sin((travelAngleDeg * Math.PI) / 180)
+
+function judgeRow(row: SpacingRow, index: number, gap: Ruling, run: Ruling): Part {
+  const gapMargin: Margin = {
+    found: row.gapMm,
+    limit: gap.value,
+    unit: 'mm',
+    direction: 'at least',
+    guardBand: GUARD_SHARE * gap.value,
+  }
+  const across = Number(acrossMm(row).toFixed(6))
+  const runMargin: Margin = {
+    found: across,
+    limit: run.value,
+    unit: 'mm',
+    direction: 'at most',
+    guardBand: GUARD_SHARE * run.value,
+  }
+  // A gap twice the least bridges no longer for its length alone.
+  const longRun = row.gapMm >= 2 * gap.value ? 'meets' : verdictOn(runMargin)
+  const gapVerdict = verdictOn(gapMargin)
+  // How long a run may be is common practice alone: it warns, the gap decides.
+  const verdict = worstVerdict([gapVerdict, longRun === 'fails' ? 'marginal' : longRun])
+  const part: Part = {
+    subject: row.between,
+    verdict,
+    found: `${formatQuantity(row.gapMm, 'mm')} bare${row.parallelMm === undefined ? '' : `, ${formatQuantity(across, 'mm', 3)} of side-by-side run across the travel`}`,
+    margin: longRun === 'meets' ? gapMargin : tightest(gapMargin, runMargin),
+  }
+  if (verdict === 'meets') return part
+  const wantedMm = gapVerdict === 'meets' ? 2 * gap.value : gap.value * (1 + GUARD_SHARE)
+  const value = stepAbove(longRun === 'meets' ? wantedMm : 2 * gap.value, GAP_STEP_MM)
+  const remedy: CellRemedy = {
+    says: `${row.between}: open the gap to ${formatQuantity(value, 'mm')}, mask the copper${longRun === 'meets' ? '' : ', or turn the run along the travel'}.`,
+    cell: { parameter: spacings.key, row: index, column: 'gapMm', value },
+  }
+  return { ...part, remedy }
+}
+
+const acrossWorking = (row: SpacingRow) => ({
+  label: `Run across the travel at ${row.between}`,
+  formula: 'length side by side · sin(angle to travel); 90° where no angle is given',
+  numbers: `${formatQuantity(row.parallelMm ?? 0, 'mm')} · sin(${formatQuantity(row.travelAngleDeg ?? 90, '°')})`,
+  result: formatQuantity(acrossMm(row), 'mm'),
+})

@@ -1,0 +1,122 @@
+import { GOVERNED, applicableDocuments, type ApplicableDocument } from '@/shared/plan/parameters/documents'
+import type { Limit, Ruling } from '@/shared/plan/requirement'
+import { formatQuantity } from '@/shared/quantity/format'
+import type { Part } from '@/shared/rules/finding'
+import { judgedByParts } from '@/shared/rules/parts'
+import { rule } from '@/shared/rules/rule'
+
+const same = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase()
+
+/**
+ * The rule over a set of limits: shows where documents disagree, where a
+ * limit is relaxed, and which document of a requirement is not in the register.
+ */
+export const documentConflictsOver = (limits: readonly Limit[]) =>
+  rule({
+    id: 'document-conflicts',
+    title: 'Documents and their precedence',
+    why: 'Two documents that ask different things are met by meeting neither, unless it is settled which one rules.',
+    stage: 'specification',
+    version: 1,
+    reads: {
+      documents: applicableDocuments,
+      ...(Object.fromEntries(limits.map((limit) => [limit.key, limit])) as Record<string, Limit>),
+    },
+    judge({ documents, ...rulings }) {
+      const register = documents as readonly ApplicableDocument[]
+      const parts = [
+        ...twoEditions(register),
+        ...Object.values(rulings as Record<string, Ruling>).flatMap((ruling) =>
+          judgeRuling(ruling, register),
+        ),
+      ]
+      const limit =
+        'One edition of each document; requirements from registered documents; the strictest rules unless a higher authority expressly relaxes it'
+      if (parts.length === 0) {
+        return {
+          verdict: 'meets',
+          found: `${register.length} documents are registered; no limit of this programme is in dispute.`,
+          limit,
+          working: [],
+          sources: [],
+          notes: sharedSubjects(register),
+        }
+      }
+      return judgedByParts({
+        parts,
+        noun: 'points',
+        limit,
+        working: [],
+        sources: [],
+        notes: sharedSubjects(register),
+      })
+    },
+  })
+
+function twoEditions(register: readonly ApplicableDocument[]): Part[] {
+  return register.flatMap((entry, index) => {
+    const other = register
+      .slice(0, index)
+      .find((earlier) => same(earlier.document, entry.document) && !same(earlier.edition, entry.edition))
+    if (!other) return []
+    return [
+      {
+        subject: entry.document,
+        verdict: 'fails' as const,
+        found: `is registered in two editions, ${other.edition} and ${entry.edition}`,
+        remedy: { says: `Settle which edition of ${entry.document} applies and strike the other.` },
+      },
+    ]
+  })
+}
+
+function judgeRuling(ruling: Ruling, register: readonly ApplicableDocument[]): Part[] {
+  const { limit, layers } = ruling
+  const print = (value: number): string => formatQuantity(value, limit.unit)
+  const parts: Part[] = []
+  for (const layer of layers) {
+    const isDefault = layer.document === limit.byDefault.from.cite
+    if (!isDefault && !register.some((entry) => names(layer.document, entry))) {
+      parts.push({
+        subject: limit.label,
+        verdict: 'fails',
+        found: `${layer.document}, ${layer.clause}, asks ${print(layer.value)} but is not among the applicable documents`,
+        remedy: {
+          says: `Add ${layer.document} to the applicable documents with its edition, or strike the requirement.`,
+        },
+      })
+    }
+  }
+  if (ruling.conflict) {
+    const asked = layers.map((layer) => `${print(layer.value)} (${layer.document})`).join(', ')
+    parts.push({
+      subject: limit.label,
+      verdict: 'marginal',
+      found: `documents of one authority disagree: ${asked}; ${print(ruling.value)} of ${ruling.document} rules`,
+      remedy: {
+        says: `Have the parties settle ${limit.label.toLowerCase()}; until then the strictest holds.`,
+      },
+    })
+  }
+  if (ruling.relaxed) {
+    parts.push({
+      subject: limit.label,
+      verdict: 'marginal',
+      found: `is relaxed to ${print(ruling.value)} by ${ruling.document}; the default is ${print(limit.byDefault.value)}`,
+    })
+  }
+  return parts
+}
+
+/** A requirement may cite a document with or without its edition behind the number. */
+const names = (cited: string, { document }: ApplicableDocument): boolean =>
+  cited.trim().toLowerCase().startsWith(document.trim().toLowerCase())
+
+/** Several documents on one subject are no fault, but worth knowing. */
+function sharedSubjects(register: readonly ApplicableDocument[]): string[] {
+  return GOVERNED.flatMap(({ value, label }) => {
+    const governing = register.filter((entry) => entry.governs === value && value !== 'other')
+    if (governing.length < 2) return []
+    return [`${label}: ${governing.map(({ document, edition }) => `${document} (${edition})`).join(', ')}.`]
+  })
+}

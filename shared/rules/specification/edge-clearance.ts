@@ -1,0 +1,56 @@
+import { copperToEdgeLeast, partsToEdgeLeast } from '@/shared/plan/limits/spacings'
+import type { Parameter } from '@/shared/plan/parameter'
+import { copperToEdge, partsToEdge } from '@/shared/plan/parameters/spacings'
+import type { Ruling } from '@/shared/plan/requirement'
+import { formatQuantity } from '@/shared/quantity/format'
+import type { Part } from '@/shared/rules/finding'
+import { judgedByParts, partOn } from '@/shared/rules/parts'
+import { stepAbove } from '@/shared/rules/remedy'
+import { rule } from '@/shared/rules/rule'
+
+const GUARD_SHARE = 0.1
+
+export const edgeClearance = rule({
+  id: 'edge-clearance',
+  title: 'Clearance to the board’s edges',
+  why: 'Copper near a cut edge is bared and corrodes; parts and joints under the conveyor’s fingers are neither soldered nor left whole.',
+  stage: 'specification',
+  version: 1,
+  reads: {
+    copper: copperToEdge,
+    parts: partsToEdge,
+    copperLeast: copperToEdgeLeast,
+    partsLeast: partsToEdgeLeast,
+  },
+  judge({ copper, parts, copperLeast, partsLeast }) {
+    return judgedByParts({
+      parts: [
+        judgeEdge('Copper', copper, copperLeast, copperToEdge),
+        judgeEdge('Components at carried edges', parts, partsLeast, partsToEdge),
+      ],
+      noun: 'clearances',
+      limit: `Copper ${formatQuantity(copperLeast.value, 'mm')} (${copperLeast.document}); components ${formatQuantity(partsLeast.value, 'mm')} (${partsLeast.document})`,
+      working: [],
+      sources: [copperLeast.limit.byDefault.from, partsLeast.limit.byDefault.from],
+    })
+  },
+})
+
+function judgeEdge(subject: string, foundMm: number, least: Ruling, parameter: Parameter): Part {
+  const guardBand = GUARD_SHARE * least.value
+  const part = partOn({
+    subject,
+    found: `${formatQuantity(foundMm, 'mm')} from the edge`,
+    margin: { found: foundMm, limit: least.value, unit: 'mm', direction: 'at least', guardBand },
+  })
+  if (part.verdict === 'meets') return part
+  const value = stepAbove(least.value + guardBand, 0.05)
+  return {
+    ...part,
+    remedy: {
+      says: `${subject}: keep ${formatQuantity(value, 'mm')} from the edge.`,
+      parameter: parameter.key,
+      value,
+    },
+  }
+}

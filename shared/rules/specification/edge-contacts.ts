@@ -1,0 +1,86 @@
+import { fromMemory } from '@/shared/materials/source'
+import { contactGoldLeast, contactNickelLeast } from '@/shared/plan/limits/interconnection'
+import type { Parameter } from '@/shared/plan/parameter'
+import {
+  contactGold,
+  contactNickel,
+  contactsCovered,
+  interconnection,
+} from '@/shared/plan/parameters/interconnection'
+import type { Ruling } from '@/shared/plan/requirement'
+import { formatQuantity } from '@/shared/quantity/format'
+import type { Part } from '@/shared/rules/finding'
+import { judgedByParts, partOn } from '@/shared/rules/parts'
+import { optional, rule } from '@/shared/rules/rule'
+
+export const edgeContacts = rule({
+  id: 'edge-contacts',
+  title: 'Edge contacts',
+  why: 'Gold belongs where contacts slide and nowhere that solder goes; solder on a contact ruins it, and thin gold over thin nickel wears through.',
+  stage: 'specification',
+  version: 1,
+  reads: {
+    connection: interconnection,
+    gold: optional(contactGold),
+    nickel: optional(contactNickel),
+    covered: optional(contactsCovered),
+    goldLeast: contactGoldLeast,
+    nickelLeast: contactNickelLeast,
+  },
+  judge({ connection, gold, nickel, covered, goldLeast, nickelLeast }) {
+    const limit = `Gold ${formatQuantity(goldLeast.value, 'µm')} (${goldLeast.document}) over nickel ${formatQuantity(nickelLeast.value, 'µm')} (${nickelLeast.document}), kept from the solder`
+    const sources = [
+      goldLeast.limit.byDefault.from,
+      nickelLeast.limit.byDefault.from,
+      fromMemory('Contacts are covered while the board is soldered'),
+    ]
+    if (connection === 'pins') {
+      return { verdict: 'meets', found: 'The board has no edge contacts.', limit, working: [], sources }
+    }
+    return judgedByParts({
+      parts: [
+        judgeLayer('Contact gold', gold, goldLeast, contactGold),
+        judgeLayer('Nickel under it', nickel, nickelLeast, contactNickel),
+        judgeCover(covered),
+      ],
+      noun: 'points',
+      limit,
+      working: [],
+      sources,
+      notes: [
+        'Keep the solder a clear distance from the gold; both sides of the border belong on the drawing.',
+      ],
+    })
+  },
+})
+
+function judgeLayer(subject: string, foundUm: number | undefined, least: Ruling, parameter: Parameter): Part {
+  if (foundUm === undefined) return { subject, verdict: 'undetermined', found: 'its thickness is missing' }
+  const part = partOn({
+    subject,
+    found: `${formatQuantity(foundUm, 'µm')} ordered`,
+    // What is ordered may equal the limit; the lot is measured when it comes.
+    margin: { found: foundUm, limit: least.value, unit: 'µm', direction: 'at least', guardBand: 0 },
+  })
+  if (part.verdict === 'meets') return part
+  const says = `Order at least ${formatQuantity(least.value, 'µm')}.`
+  return { ...part, remedy: { says, parameter: parameter.key, value: least.value } }
+}
+
+function judgeCover(covered: boolean | undefined): Part {
+  const subject = 'Cover'
+  if (covered === undefined) {
+    return {
+      subject,
+      verdict: 'undetermined',
+      found: 'production has not said whether the contacts are covered',
+    }
+  }
+  if (covered) return { subject, verdict: 'meets', found: 'the contacts are covered while soldering' }
+  return {
+    subject,
+    verdict: 'fails',
+    found: 'the contacts are not covered while soldering',
+    remedy: { says: 'Cover the contacts with a peelable mask or a carrier.' },
+  }
+}

@@ -1,0 +1,74 @@
+import { FLUXES } from '@/shared/materials/fluxes'
+import { insulationWithResidueMost } from '@/shared/plan/limits/solder'
+import { flux, fluxResidue, insulationNeeded } from '@/shared/plan/parameters/solder'
+import { formatQuantity } from '@/shared/quantity/format'
+import { verdictOn, worstVerdict, type Judged, type Verdict } from '@/shared/rules/finding'
+import { optional, rule } from '@/shared/rules/rule'
+
+const GUARD_SHARE = 0.5
+
+export const fluxResidueRule = rule({
+  id: 'flux-residue',
+  title: 'Flux residue',
+  why: 'What flux leaves behind takes up damp, leaks between conductors and eats them; some residues may stay, others must go, and sensitive circuits bear none.',
+  stage: 'specification',
+  version: 1,
+  reads: {
+    flux,
+    residue: fluxResidue,
+    needed: optional(insulationNeeded),
+    most: insulationWithResidueMost,
+  },
+  judge({ flux: key, residue, needed, most }) {
+    const { label, residueMayStay, source } = FLUXES[key]
+    const common = {
+      limit: `Residue stays only of fluxes that allow it, and where the circuit needs at most ${formatQuantity(most.value, 'MΩ')} (${most.document})`,
+      sources: [source, most.limit.byDefault.from],
+      notes: [
+        'L0 and L1 changed their halide limits between editions: ask by which edition the flux was classified.',
+        'Insulation figures of 85 °C/85 % and of 40 °C/90 % tests are not interchangeable.',
+      ],
+    }
+    if (residue === 'removed') return whereRemoved(label, common)
+    const byFlux: Verdict =
+      residueMayStay === 'yes' ? 'meets' : residueMayStay === 'no' ? 'fails' : 'marginal'
+    if (needed === undefined) return whereItStays(label, byFlux, common)
+    const margin = {
+      found: needed,
+      limit: most.value,
+      unit: 'MΩ',
+      direction: 'at most',
+      guardBand: GUARD_SHARE * most.value,
+    } as const
+    const byCircuit = verdictOn(margin)
+    return {
+      ...whereItStays(label, worstVerdict([byFlux, byCircuit]), common),
+      found: `${label}; its residue stays, and the circuit needs ${formatQuantity(needed, 'MΩ')}.`,
+      margin,
+    }
+  },
+})
+
+type Common = Pick<Judged, 'limit' | 'sources' | 'notes'>
+
+const whereRemoved = (label: string, common: Common): Judged => ({
+  verdict: 'meets',
+  found: `${label}; its residue is removed, which the assessment has to show.`,
+  working: [],
+  cautions: [
+    'Solvents and thinners burn and harm: ventilate, keep flames and switches away, dispose under local rules.',
+  ],
+  ...common,
+})
+
+const whereItStays = (label: string, verdict: Verdict, common: Common): Judged => ({
+  verdict,
+  found: `${label}; its residue stays.`,
+  working: [],
+  ...(verdict !== 'meets' && {
+    remedy: {
+      says: 'Have the residue removed, or choose a flux of low activity and show the insulation by test.',
+    },
+  }),
+  ...common,
+})

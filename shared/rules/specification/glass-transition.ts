@@ -1,0 +1,74 @@
+import { LAMINATES } from '@/shared/materials/laminates'
+import { commonPractice, published } from '@/shared/materials/source'
+import { glassTransitionMarginLeast } from '@/shared/plan/limits/laminate'
+import { glassTransition, laminate, serviceTemperature } from '@/shared/plan/parameters/laminate'
+import { formatQuantity } from '@/shared/quantity/format'
+import { verdictOn, worstVerdict } from '@/shared/rules/finding'
+import { tightest } from '@/shared/rules/parts'
+import { optional, rule } from '@/shared/rules/rule'
+
+/** The glass transition is measured to about 5 K, and methods differ by more. */
+const GUARD_K = 5
+
+export const glassTransitionRule = rule({
+  id: 'glass-transition',
+  title: 'Laminate at its service temperature',
+  why: 'Above the glass transition the laminate grows four to five times as fast through its thickness and pulls at every barrel; it is never worked or tested there.',
+  stage: 'specification',
+  version: 1,
+  reads: {
+    laminate,
+    service: serviceTemperature,
+    certified: optional(glassTransition),
+    least: glassTransitionMarginLeast,
+  },
+  judge({ laminate: key, service, certified, least }) {
+    const grade = LAMINATES[key]
+    const transitionC = certified ?? grade.glassTransitionC
+    const fromTransition = {
+      found: transitionC - service,
+      limit: least.value,
+      unit: 'K',
+      direction: 'at least',
+      guardBand: GUARD_K,
+    } as const
+    const fromGrade = {
+      found: service,
+      limit: grade.mostOperatingC,
+      unit: '°C',
+      direction: 'at most',
+      guardBand: GUARD_K,
+    } as const
+    const margin = tightest(fromTransition, fromGrade)
+    const coolestC = Math.min(transitionC - least.value, grade.mostOperatingC) - GUARD_K
+    const verdict = worstVerdict([verdictOn(fromTransition), verdictOn(fromGrade)])
+    return {
+      verdict,
+      found: `${grade.label} softens at ${formatQuantity(transitionC, '°C')}${certified === undefined ? ' (table value)' : ' (certified)'} and may work up to ${formatQuantity(grade.mostOperatingC, '°C')}; service reaches ${formatQuantity(service, '°C')}.`,
+      limit: `At least ${formatQuantity(least.value, 'K')} below the glass transition (${least.document}), and at most ${formatQuantity(grade.mostOperatingC, '°C')} for the grade`,
+      margin,
+      working: [
+        {
+          label: 'Room to the glass transition',
+          formula: 'T_g − service',
+          numbers: `${formatQuantity(transitionC, '°C')} − ${formatQuantity(service, '°C')}`,
+          result: formatQuantity(transitionC - service, 'K'),
+        },
+      ],
+      sources: [
+        grade.source,
+        published(
+          'Never above the glass transition in use or test (Coombs & Holden, Printed Circuits Handbook, 7th ed.; secondary copy)',
+        ),
+        commonPractice('Use temperatures of grades are defined in different ways; the lowest is taken'),
+      ],
+      ...(verdict !== 'meets' && {
+        remedy: {
+          says: `Choose a laminate with a higher glass transition, or keep the board at ${formatQuantity(coolestC, '°C')} or below.`,
+          parameter: serviceTemperature.key,
+          value: coolestC,
+        },
+      }),
+    }
+  },
+})

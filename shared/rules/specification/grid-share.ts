@@ -1,0 +1,66 @@
+import { fromMemory, published } from '@/shared/materials/source'
+import { gridShareLeast } from '@/shared/plan/limits/lead-holes'
+import { leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { formatQuantity } from '@/shared/quantity/format'
+import { verdictOn } from '@/shared/rules/finding'
+import { rule } from '@/shared/rules/rule'
+
+const GUARD_PCT = 5
+
+export const gridShare = rule({
+  id: 'grid-share',
+  title: 'Holes on the grid',
+  why: 'Insertion, drilling and test fixtures work to a grid; each hole off it costs setting and is a place for error.',
+  stage: 'specification',
+  version: 1,
+  reads: { holes: leadHoles, least: gridShareLeast },
+  judge({ holes, least }) {
+    const stated = holes.filter((row) => row.onGrid !== undefined)
+    const limit = `At least ${formatQuantity(least.value, '%')} of the joints (${least.document})`
+    const sources = [
+      published(
+        'Basic grid 2.54 mm with 1.27 and 0.64 mm below it (textbook after IPC-2221; IEC 60097, secondary copies)',
+      ),
+      fromMemory('IEC 60097: metric grid of 0.5 mm, secondary 0.05 mm'),
+    ]
+    if (stated.length === 0) {
+      return {
+        verdict: 'meets',
+        found: 'The hole table does not say which holes lie on a grid; none is asked for.',
+        limit,
+        working: [],
+        sources,
+      }
+    }
+    const joints = (rows: typeof holes): number => rows.reduce((sum, row) => sum + row.joints, 0)
+    const all = joints(holes)
+    const onGrid = joints(holes.filter((row) => row.onGrid === true))
+    const found = (onGrid / all) * 100
+    const margin = {
+      found,
+      limit: least.value,
+      unit: '%',
+      direction: 'at least',
+      guardBand: GUARD_PCT,
+    } as const
+    const off = holes.filter((row) => row.onGrid !== true).map((row) => row.component)
+    const verdict = verdictOn(margin)
+    return {
+      verdict,
+      found: `${onGrid} of ${all} joints lie on the grid, ${formatQuantity(found, '%', 3)}.${off.length > 0 ? ` Off it or not stated: ${off.join(', ')}.` : ''}`,
+      limit,
+      margin,
+      working: [
+        {
+          label: 'Share',
+          formula: 'joints on the grid/all joints',
+          numbers: `${onGrid}/${all}`,
+          result: formatQuantity(found, '%'),
+        },
+      ],
+      sources,
+      ...(verdict !== 'meets' &&
+        off.length > 0 && { remedy: { says: `Move onto the grid what can move: ${off.join(', ')}.` } }),
+    }
+  },
+})

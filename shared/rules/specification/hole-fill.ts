@@ -1,0 +1,117 @@
+import { FILL_EDITIONS, type FillEdition } from '@/shared/materials/hole-fill'
+import { MOLTEN_SOLDER } from '@/shared/materials/fillet-data'
+import { published } from '@/shared/materials/source'
+import { capillaryRiseMm } from '@/shared/physics/fillet'
+import { contactAngle, fillEdition } from '@/shared/plan/parameters/joint-geometry'
+import { boardThickness } from '@/shared/plan/parameters/laminate'
+import { holeWall, leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
+import type { ValueOf } from '@/shared/plan/parameter'
+import { productClass, serviceYears } from '@/shared/plan/parameters/programme'
+import { formatQuantity } from '@/shared/quantity/format'
+import type { Part } from '@/shared/rules/finding'
+import { judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts'
+import { optional, rule } from '@/shared/rules/rule'
+import { holeOf, leadOf } from './joint-row'
+
+type Grade = ValueOf<typeof productClass>
+
+const DEFAULT_ANGLE_DEG = 30
+/** Static rise is counted on only where it is several times the board: flow ends when the solder freezes. */
+const RISE_FACTOR = 3
+
+export const holeFill = rule({
+  id: 'hole-fill',
+  title: 'Fill of plated holes',
+  why: 'Solder that fills the hole supports barrel and lead through temperature swings; how much is asked depends on class and edition, and a gap must exist for it to rise in.',
+  stage: 'specification',
+  version: 1,
+  reads: {
+    holes: leadHoles,
+    wall: holeWall,
+    boardThickness,
+    grade: productClass,
+    years: serviceYears,
+    angle: optional(contactAngle),
+    edition: optional(fillEdition),
+  },
+  judge({ holes, wall, boardThickness: boardMm, grade, years, angle = DEFAULT_ANGLE_DEG, edition }) {
+    const editions = edition ? [edition] : (Object.keys(FILL_EDITIONS) as FillEdition[])
+    const sources = [
+      ...editions.map((key) => FILL_EDITIONS[key].source),
+      MOLTEN_SOLDER.source,
+      published('IPC-A-610F: fill below 100 % may not do in thermal shock (secondary copy)'),
+    ]
+    const limit = `${editions.length > 1 ? 'No edition is chosen, so the strictest applies' : FILL_EDITIONS[editions[0] ?? 'full'].label}; the gap must draw solder at rest ${RISE_FACTOR} times as high as the board is thick`
+    const plated = holes.filter((row) => row.plated)
+    if (plated.length === 0)
+      return { verdict: 'meets', found: 'No hole is plated.', limit, working: [], sources }
+    return judgedByParts({
+      parts: plated.map((row) =>
+        partOrContradiction(row.component, () => judgeRow(row, { wall, boardMm, angle, grade, editions })),
+      ),
+      noun: 'plated holes',
+      limit,
+      working: [
+        {
+          label: 'Rise at rest',
+          formula: '2γ · cos θ/(ρ · g · gap)',
+          numbers: `γ = 0.40 N/m, ρ = 8000 kg/m³, θ = ${formatQuantity(angle, '°')}, gap = nominal radial clearance by row`,
+          result: 'by row below',
+        },
+      ],
+      sources,
+      notes: [
+        'Solder could rise far above any board: holes stay short of fill because it freezes on cold copper, because gas cannot leave, or because something does not wet. Give joints to planes thermal relief and preheat.',
+        ...(years >= 10
+          ? [
+              `Acceptance figures are for workmanship; for ${formatQuantity(years, 'years')} of service aim at full fill.`,
+            ]
+          : []),
+        'Editions differ on class 2 and on components with 14 leads or more.',
+      ],
+    })
+  },
+})
+
+interface Terms {
+  readonly wall: number
+  readonly boardMm: number
+  readonly angle: number
+  readonly grade: Grade
+  readonly editions: readonly FillEdition[]
+}
+
+/** The fill asked, % of the board's thickness; zero where no edition asks any. */
+export function fillAskedPct(
+  { joints, boardMm, grade }: { joints: number; boardMm: number; grade: Grade },
+  editions: readonly FillEdition[],
+): number {
+  return Math.max(
+    ...editions.map((key) => {
+      const { leastPct, manyLeads } = FILL_EDITIONS[key]
+      const asked = leastPct[grade] ?? 0
+      if (grade !== '2' || !manyLeads || joints < manyLeads.from) return asked
+      return Math.min(manyLeads.pct, (manyLeads.mm / boardMm) * 100)
+    }),
+  )
+}
+
+function judgeRow(row: LeadHole, { wall, boardMm, angle, grade, editions }: Terms): Part {
+  const gapMm = (holeOf(row, wall).nominalMm - leadOf(row).nominalMm) / 2
+  const asked = fillAskedPct({ joints: row.joints, boardMm, grade }, editions)
+  const found = capillaryRiseMm(gapMm, angle)
+  const part = partOn({
+    subject: row.component,
+    found: `a gap of ${formatQuantity(gapMm, 'mm', 3)} draws solder ${formatQuantity(found, 'mm', 3)} high at rest; ${asked === 0 ? 'no fill is asked' : `${formatQuantity(asked, '%', 3)} fill is asked, ${formatQuantity((asked / 100) * boardMm, 'mm', 3)}`}`,
+    margin: {
+      found,
+      limit: RISE_FACTOR * boardMm,
+      unit: 'mm',
+      direction: 'at least',
+      guardBand: boardMm,
+    },
+  })
+  return part.verdict === 'meets'
+    ? part
+    : { ...part, remedy: { says: `${row.component}: narrow the gap, or ask for better wetting.` } }
+}

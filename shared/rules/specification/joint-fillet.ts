@@ -1,0 +1,169 @@
+import { ALLOYS } from '@/shared/materials/alloys'
+import { CAPILLARY_LENGTH_MM } from '@/shared/materials/fillet-data'
+import { fromMemory, published } from '@/shared/materials/source'
+import { filletOf } from '@/shared/physics/fillet'
+import { jointSolderMm3, leadSectionMm2 } from '@/shared/physics/joint-volume'
+import { contactAngle, leadProjection } from '@/shared/plan/parameters/joint-geometry'
+import { boardThickness } from '@/shared/plan/parameters/laminate'
+import { holeWall, leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
+import { solderAlloy } from '@/shared/plan/parameters/solder'
+import { formatQuantity } from '@/shared/quantity/format'
+import type { Margin, Part, WorkingLine } from '@/shared/rules/finding'
+import { verdictOn } from '@/shared/rules/finding'
+import { decidingPart, judgedByParts, partOrContradiction } from '@/shared/rules/parts'
+import { stepAbove } from '@/shared/rules/remedy'
+import { optional, rule } from '@/shared/rules/rule'
+import { holeOf } from './joint-row'
+
+const DEFAULT_ANGLE_DEG = 30
+/** The two contact angles together at which the profile is straight. */
+const STRAIGHT_DEG = 90
+const ANGLE_GUARD_DEG = 20
+/** Least room of the lead's end over the fillet, mm. */
+const PROJECTION_GUARD_MM = 0.1
+
+interface Terms {
+  readonly boardMm: number
+  readonly wallUm: number
+  readonly angleDeg: number
+  readonly projectionMm: number
+}
+
+export const jointFillet = rule({
+  id: 'joint-fillet',
+  title: 'Fillet and solder of the joint',
+  why: 'A concave fillet from the edge of the land up the lead shows that both wetted; a lead too short hides it, and a land too small gives it nothing to stand on.',
+  stage: 'specification',
+  version: 1,
+  reads: {
+    holes: leadHoles,
+    wall: holeWall,
+    boardThickness,
+    projection: leadProjection,
+    angle: optional(contactAngle),
+    alloy: solderAlloy,
+  },
+  judge({ holes, wall, boardThickness: boardMm, projection, angle = DEFAULT_ANGLE_DEG, alloy }) {
+    const terms: Terms = { boardMm, wallUm: wall, angleDeg: angle, projectionMm: projection }
+    const parts = holes.map((row) => partOrContradiction(row.component, () => judgeRow(row, terms)))
+    const deciding = decidingPart(parts)
+    const row = deciding && holes[parts.indexOf(deciding)]
+    const perBoard = solderOfBoard(holes, terms, ALLOYS[alloy].densityGcm3)
+    return judgedByParts({
+      parts,
+      noun: 'kinds of joint',
+      limit:
+        'A concave fillet (contact angles of lead and land together below 90°), with the lead standing out of it',
+      working: row && deciding.margin ? workingOf(row, terms) : [],
+      sources: [
+        fromMemory('Geometry of a circular arc that meets lead and land at their contact angles'),
+        published('Quarter-circle fillets by the theorem of Pappus (pin-in-paste volume calculation)'),
+        CAPILLARY_LENGTH_MM.source,
+        ALLOYS[alloy].source,
+      ],
+      notes: [
+        ...(perBoard === undefined
+          ? []
+          : [
+              `Solder of all joints of a board, holes full and fillets quarter circles: about ${formatQuantity(perBoard, 'g', 3)}.`,
+            ]),
+        'Holds while a joint is much smaller than 3.2 mm; angles in degrees, since the words for them differ between documents.',
+      ],
+    })
+  },
+})
+
+/** Diameter of a round lead of the same section. */
+const equalDiameterMm = (row: LeadHole): number => 2 * Math.sqrt(leadSectionMm2(shapeOf(row)) / Math.PI)
+const shapeOf = (row: LeadHole) => ({
+  shape: row.leadShape,
+  widthMm: row.leadMm,
+  thicknessMm: row.leadThicknessMm,
+})
+
+const filletAt = (row: LeadHole, { angleDeg }: Terms) =>
+  filletOf({ landMm: row.landMm, leadMm: equalDiameterMm(row) }, { leadDeg: angleDeg, landDeg: angleDeg })
+
+const solderAt = (row: LeadHole, { boardMm, wallUm }: Terms): number =>
+  jointSolderMm3(
+    { landMm: row.landMm, holeMm: holeOf(row, wallUm).nominalMm, boardMm, lead: shapeOf(row) },
+    row.plated ? 1 : 0,
+    row.plated ? 2 : 1,
+  )
+
+function judgeRow(row: LeadHole, terms: Terms): Part {
+  const fillet = filletAt(row, terms)
+  const angles: Margin = {
+    found: 2 * terms.angleDeg,
+    limit: STRAIGHT_DEG,
+    unit: '°',
+    direction: 'at most',
+    guardBand: ANGLE_GUARD_DEG,
+  }
+  const standing: Margin = {
+    found: Number((terms.projectionMm - fillet.heightMm).toFixed(7)),
+    limit: 0,
+    unit: 'mm',
+    direction: 'at least',
+    guardBand: PROJECTION_GUARD_MM,
+  }
+  const profile = verdictOn(angles)
+  const hidden = verdictOn(standing) !== 'meets'
+  const part: Part = {
+    subject: row.component,
+    // A fillet that covers the lead's end is no fault of the joint, but hides whether the lead wetted.
+    verdict: profile === 'meets' && hidden ? 'marginal' : profile,
+    found: `${fillet.shape} fillet ${formatQuantity(fillet.widthMm, 'mm', 3)} wide and ${formatQuantity(fillet.heightMm, 'mm', 3)} high, ${formatQuantity(solderAt(row, terms), 'mm³', 3)} of solder`,
+    margin: profile === 'meets' ? standing : angles,
+  }
+  if (part.verdict === 'meets') return part
+  if (profile !== 'meets') return { ...part, remedy: angleRemedy }
+  const value = stepAbove(fillet.heightMm + PROJECTION_GUARD_MM, 0.05)
+  return {
+    ...part,
+    remedy: {
+      says: `${row.component}: let the lead stand out ${formatQuantity(value, 'mm')}, or make the land smaller.`,
+      parameter: leadProjection.key,
+      value,
+    },
+  }
+}
+
+const angleRemedy = {
+  says: 'Ask for better wetting: 35° or less on lead and land.',
+  parameter: contactAngle.key,
+  value: (STRAIGHT_DEG - ANGLE_GUARD_DEG) / 2,
+}
+
+/** Grams a board takes; undefined when a row contradicts itself. */
+function solderOfBoard(holes: readonly LeadHole[], terms: Terms, densityGcm3: number): number | undefined {
+  try {
+    return holes.reduce((sum, row) => sum + row.joints * solderAt(row, terms) * densityGcm3 * 1e-3, 0)
+  } catch (error) {
+    if (error instanceof RangeError) return undefined
+    throw error
+  }
+}
+
+function workingOf(row: LeadHole, terms: Terms): WorkingLine[] {
+  const { widthMm, heightMm } = filletAt(row, terms)
+  return [
+    {
+      label: `Width at ${row.component}`,
+      formula: '(land − lead)/2, a lead with corners as a round one of equal section',
+      numbers: `(${formatQuantity(row.landMm, 'mm')} − ${formatQuantity(equalDiameterMm(row), 'mm')})/2`,
+      result: formatQuantity(widthMm, 'mm'),
+    },
+    {
+      label: 'Height',
+      formula: 'width · (cos θ_land − sin θ_lead)/(cos θ_lead − sin θ_land)',
+      numbers: `θ = ${formatQuantity(terms.angleDeg, '°')} on both`,
+      result: formatQuantity(heightMm, 'mm'),
+    },
+    {
+      label: 'Solder',
+      formula: '(hole − lead section) · board + fillets 2π · (1 − π/4) · r² · (a + 0.2234 · r)',
+      result: formatQuantity(solderAt(row, terms), 'mm³'),
+    },
+  ]
+}

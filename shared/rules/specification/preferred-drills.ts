@@ -1,0 +1,86 @@
+import { DRILL_SERIES } from '@/shared/materials/preferred-drills'
+import { nearestDrill } from '@/shared/physics/drill-choice'
+import { drillSeries, holeWall, leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
+import { formatQuantity } from '@/shared/quantity/format'
+import type { Part } from '@/shared/rules/finding'
+import { judgedByParts, partOrContradiction } from '@/shared/rules/parts'
+import type { CellRemedy } from '@/shared/rules/remedy'
+import { optional, rule } from '@/shared/rules/rule'
+import { holeOf } from './joint-row'
+
+/** A hundredth of a millimetre is no other drill. */
+const SAME_MM = 0.0101
+
+export const preferredDrills = rule({
+  id: 'preferred-drills',
+  title: 'Holes from preferred drills',
+  why: 'A drill off the series is one more tool to buy, load and mistake for its neighbour.',
+  stage: 'specification',
+  version: 1,
+  reads: { holes: leadHoles, wall: holeWall, series: optional(drillSeries) },
+  judge({ holes, wall, series }) {
+    if (!series) {
+      return {
+        verdict: 'meets',
+        found: 'Production has named no preferred series.',
+        limit: 'Drills of the preferred series',
+        working: [],
+        sources: [],
+      }
+    }
+    const { label, sizesMm, source } = DRILL_SERIES[series]
+    const parts = holes.map((row, index) =>
+      partOrContradiction(row.component, () => judgeRow(row, index, wall, sizesMm)),
+    )
+    const used = new Set(holes.map((row) => nearest(row, wall, sizesMm)?.drillMm))
+    return judgedByParts({
+      parts,
+      noun: 'kinds of hole',
+      limit: `Drills of the preferred series (${label})`,
+      working: [
+        {
+          label: 'Drills used',
+          result: [...used]
+            .filter((size) => size !== undefined)
+            .sort((a, b) => a - b)
+            .map((size) => formatQuantity(size, 'mm'))
+            .join(', '),
+        },
+      ],
+      sources: [source],
+    })
+  },
+})
+
+function nearest(row: LeadHole, wallUm: number, sizesMm: readonly number[]) {
+  const { drillMm } = holeOf(row, wallUm)
+  return nearestDrill({ wantedMm: drillMm, leastMm: 0, mostMm: Infinity, wallUm: 0, sizesMm })
+}
+
+function judgeRow(row: LeadHole, index: number, wallUm: number, sizesMm: readonly number[]): Part {
+  const { drillMm, nominalMm } = holeOf(row, wallUm)
+  const preferred = nearest(row, wallUm, sizesMm)
+  if (!preferred)
+    return { subject: row.component, verdict: 'marginal', found: 'the series holds no drill at all' }
+  if (Math.abs(preferred.drillMm - drillMm) < SAME_MM) {
+    return {
+      subject: row.component,
+      verdict: 'meets',
+      found: `drill ${formatQuantity(preferred.drillMm, 'mm')}`,
+    }
+  }
+  const value =
+    row.holeGiven === 'drilled'
+      ? preferred.drillMm
+      : Number((preferred.drillMm - (drillMm - nominalMm)).toFixed(4))
+  const remedy: CellRemedy = {
+    says: `${row.component}: use drill ${formatQuantity(preferred.drillMm, 'mm')}, if the lead’s clearance allows.`,
+    cell: { parameter: leadHoles.key, row: index, column: 'holeMm', value },
+  }
+  return {
+    subject: row.component,
+    verdict: 'marginal',
+    found: `needs a drill of ${formatQuantity(drillMm, 'mm')}, which is not in the series`,
+    remedy,
+  }
+}

@@ -1,0 +1,122 @@
+import { computed } from '@/shared/materials/source'
+import { boardJoints } from '@/shared/plan/board-joints'
+import { processExcessMost } from '@/shared/plan/limits/soldering-process'
+import { leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { annualVolume } from '@/shared/plan/parameters/programme'
+import { processCosts, solderingProcess, type ProcessCost } from '@/shared/plan/parameters/soldering-process'
+import { formatQuantity } from '@/shared/quantity/format'
+import { undetermined, verdictOn, type Part, type WorkingLine } from '@/shared/rules/finding'
+import { optional, rule } from '@/shared/rules/rule'
+import { breakEvenQuantity } from '@/shared/statistics/economics/break-even'
+import { expectedReworkCost } from '@/shared/statistics/economics/rework-cost'
+
+/** Whoever chooses the dearer process within the limit still sees it. */
+const GUARD_SHARE = 0.5
+
+export const processEconomy = rule({
+  id: 'process-economy',
+  title: 'Economy of the process',
+  why: 'A cheap process with many defects costs more than a dear one with few, once rework and field repair are counted; how many boards are made decides where the line lies.',
+  stage: 'specification',
+  version: 1,
+  reads: {
+    process: solderingProcess,
+    costs: optional(processCosts),
+    holes: leadHoles,
+    volume: annualVolume,
+    most: processExcessMost,
+  },
+  judge({ process, costs, holes, volume, most }) {
+    const limit = `At most ${formatQuantity(most.value, '%')} dearer than the cheapest process considered (${most.document})`
+    const sources = [
+      computed(
+        'Fixed cost over a year’s boards, cost of board and joints, and rework and field repair to be expected',
+      ),
+      most.limit.byDefault.from,
+    ]
+    if (costs === undefined) {
+      return {
+        verdict: 'meets',
+        found: 'No costs of processes are given; none is compared.',
+        limit,
+        working: [],
+        sources,
+      }
+    }
+    const chosen = costs.find((row) => row.process === process)
+    if (!chosen) {
+      return undetermined(
+        'The chosen process is not among the costs.',
+        ['the cost of the chosen process'],
+        limit,
+      )
+    }
+    const { total: joints } = boardJoints(holes)
+    const cost = (row: ProcessCost): number => costOfBoard(row, joints, volume).total
+    const cheapest = costs.reduce((least, row) => (cost(row) < cost(least) ? row : least))
+    const excess =
+      cost(cheapest) === 0 ? (cost(chosen) === 0 ? 0 : Infinity) : (cost(chosen) / cost(cheapest) - 1) * 100
+    const margin = {
+      found: excess,
+      limit: most.value,
+      unit: '%',
+      direction: 'at most',
+      guardBand: GUARD_SHARE * most.value,
+    } as const
+    const verdict = verdictOn(margin)
+    return {
+      // A dearer process may be right for the joints: economy alone never fails a design.
+      verdict: verdict === 'fails' ? 'marginal' : verdict,
+      found: `${chosen.process} costs ${formatQuantity(cost(chosen), 'currency')} a board, ${cheapest === chosen ? 'the least of those considered' : `${formatQuantity(excess, '%', 3)} more than ${cheapest.process}`}.`,
+      limit,
+      margin,
+      working: costs.flatMap((row) => workingOf(row, joints, volume)),
+      sources,
+      parts: costs.map((row): Part => ({
+        subject: row.process,
+        verdict: 'meets',
+        found: `${formatQuantity(cost(row), 'currency')} a board`,
+      })),
+      ...(cheapest !== chosen && {
+        remedy: { says: remedyInWords(chosen, cheapest, joints) },
+      }),
+      notes: ['Tooling and set-up are spread over the boards of one year.'],
+    }
+  },
+})
+
+function costOfBoard(row: ProcessCost, joints: number, volume: number) {
+  const rework = expectedReworkCost({
+    jointsPerBoard: joints,
+    defectsPerMillionJoints: row.defectsPerMillion,
+    shareFound: row.foundPct / 100,
+    costOfRework: row.perRework,
+    shareFailingInService: row.failingPct / 100,
+    costOfFieldRepair: row.perFieldRepair,
+  })
+  const running = row.perBoard + row.perJoint * joints + rework.total
+  return { rework, running, total: row.fixed / volume + running }
+}
+
+function remedyInWords(chosen: ProcessCost, cheapest: ProcessCost, joints: number): string {
+  const saving = costOfBoard(cheapest, joints, 1).running - costOfBoard(chosen, joints, 1).running
+  const boards =
+    chosen.fixed > cheapest.fixed && saving > 0
+      ? breakEvenQuantity(chosen.fixed - cheapest.fixed, saving)
+      : undefined
+  return boards === undefined
+    ? `Choose ${cheapest.process}, or say in the option study why ${chosen.process} is worth more.`
+    : `Choose ${cheapest.process} below ${formatQuantity(Math.ceil(boards), 'boards', 6)}; from there ${chosen.process} costs less.`
+}
+
+function workingOf(row: ProcessCost, joints: number, volume: number): WorkingLine[] {
+  const { rework, total } = costOfBoard(row, joints, volume)
+  return [
+    {
+      label: `${row.process}, a board`,
+      formula: 'fixed/boards + board + joints · joint + n·p·(D·rework + (1 − D)·P·field repair)',
+      numbers: `${row.fixed}/${volume} + ${row.perBoard} + ${joints} · ${row.perJoint} + ${formatQuantity(rework.here, 'currency', 3)} + ${formatQuantity(rework.inService, 'currency', 3)}`,
+      result: formatQuantity(total, 'currency'),
+    },
+  ]
+}

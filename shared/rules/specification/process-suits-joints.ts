@@ -1,0 +1,146 @@
+import { commonPractice, published } from '@/shared/materials/source'
+import { boardJoints } from '@/shared/plan/board-joints'
+import { handJointsMost } from '@/shared/plan/limits/soldering-process'
+import type { ValueOf } from '@/shared/plan/parameter'
+import { surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
+import { copperLayers, solderExposures } from '@/shared/plan/parameters/laminate'
+import { leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { annualVolume } from '@/shared/plan/parameters/programme'
+import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
+import { formatQuantity } from '@/shared/quantity/format'
+import type { Part } from '@/shared/rules/finding'
+import { judgedByParts, partOn } from '@/shared/rules/parts'
+import { optional, rule } from '@/shared/rules/rule'
+
+type Process = ValueOf<typeof solderingProcess>
+
+const PROCESS_WORD: Record<Process, string> = {
+  hand: 'hand soldering',
+  dip: 'dip soldering',
+  wave: 'wave soldering',
+  selective: 'selective soldering',
+  reflow: 'reflow with paste in the holes',
+}
+
+export const processSuitsJoints = rule({
+  id: 'process-suits-joints',
+  title: 'Process for these joints',
+  why: 'A process chosen for another board shows only in production: too many joints for the iron, too much heat for the parts, or joints that no solder reaches.',
+  stage: 'specification',
+  version: 1,
+  reads: {
+    process: solderingProcess,
+    holes: leadHoles,
+    surfaceMount: optional(surfaceMountJoints),
+    layers: copperLayers,
+    exposures: solderExposures,
+    volume: annualVolume,
+    handMost: handJointsMost,
+  },
+  judge({ process, holes, surfaceMount, layers, exposures, volume, handMost }) {
+    const joints = boardJoints(holes, surfaceMount)
+    const unplated = holes.some((row) => !row.plated && row.soldered === 'machine')
+    const parts: Part[] = [
+      agreement(process, joints.machine),
+      handWork(joints.hand * volume, handMost.value),
+      ...(process === 'reflow' && unplated
+        ? [
+            {
+              subject: 'Unplated holes',
+              verdict: 'fails' as const,
+              found: 'paste does not fill unplated holes',
+              remedy: { says: 'Plate the holes, or wave-solder them.' },
+            },
+          ]
+        : []),
+      ...(process === 'dip' && (layers > 2 || joints.surfaceMount > 0)
+        ? [
+            {
+              subject: 'Dip soldering',
+              verdict: 'marginal' as const,
+              found:
+                'suits single- and double-sided boards of through-hole parts; gas stays trapped under a flat dip',
+              remedy: { says: 'Prefer the wave for this board.' },
+            },
+          ]
+        : []),
+      ...(process === 'wave' && joints.surfaceMount > 0
+        ? [
+            {
+              subject: 'Surface-mount parts on the wave',
+              verdict: 'marginal' as const,
+              found:
+                'parts on the solder side pass through the wave: they need glue, wider pads and at most 260 °C for 10 s',
+              remedy: { says: 'Keep them on the other side, or solder selectively.' },
+            },
+          ]
+        : []),
+      exposureListed(process, exposures),
+    ]
+    return judgedByParts({
+      parts,
+      noun: 'points',
+      limit: `${PROCESS_WORD[process]} for ${joints.machine} joints by machine, ${joints.hand} by hand; at most ${formatQuantity(handMost.value, 'joints')} a year by hand (${handMost.document})`,
+      working: [
+        {
+          label: 'Joints by hand in a year',
+          formula: 'joints by hand · boards a year',
+          numbers: `${joints.hand} · ${formatQuantity(volume, 'boards')}`,
+          result: formatQuantity(joints.hand * volume, 'joints', 6),
+        },
+      ],
+      sources: [
+        handMost.limit.byDefault.from,
+        published(
+          'Components: at most 260 °C for 5 to 10 s in all waves together (component data, secondary copies)',
+        ),
+        commonPractice('What each process suits'),
+      ],
+    })
+  },
+})
+
+/** The process and the hole table must speak of the same joints. */
+function agreement(process: Process, byMachine: number): Part {
+  const subject = 'Hole table'
+  if (process === 'hand' && byMachine > 0) {
+    return {
+      subject,
+      verdict: 'fails',
+      found: `${byMachine} joints are said to be soldered by machine, and the process is by hand`,
+      remedy: { says: 'Choose a machine process, or mark the joints as soldered by hand.' },
+    }
+  }
+  if (process !== 'hand' && byMachine === 0) {
+    return {
+      subject,
+      verdict: 'fails',
+      found: `no joint is soldered by machine, and the process is ${PROCESS_WORD[process]}`,
+      remedy: { says: 'Mark the joints of the machine in the hole table, or choose hand soldering.' },
+    }
+  }
+  return { subject, verdict: 'meets', found: 'agrees with the process' }
+}
+
+const handWork = (found: number, most: number): Part => {
+  const part = partOn({
+    subject: 'Hand work',
+    found: `${formatQuantity(found, 'joints', 6)} a year`,
+    margin: { found, limit: most, unit: 'joints', direction: 'at most', guardBand: 0.1 * most },
+  })
+  return part.verdict === 'meets' ? part : { ...part, remedy: { says: 'Move joints to a machine.' } }
+}
+
+/** The heat of the process must be among the exposures that the laminate is judged by. */
+function exposureListed(process: Process, exposures: ValueOf<typeof solderExposures>): Part {
+  const subject = 'Solder exposures'
+  if (exposures.some((row) => row.kind === process)) {
+    return { subject, verdict: 'meets', found: `list ${PROCESS_WORD[process]}` }
+  }
+  return {
+    subject,
+    verdict: 'fails',
+    found: `do not list ${PROCESS_WORD[process]}, so the laminate is judged without it`,
+    remedy: { says: `Add ${PROCESS_WORD[process]} to the solder exposures.` },
+  }
+}

@@ -1,0 +1,121 @@
+import { BOARD_FINISHES } from '@/shared/materials/board-finishes'
+import { LAMINATES, type Laminate } from '@/shared/materials/laminates'
+import { commonPractice, published } from '@/shared/materials/source'
+import { floatShareUsed, throughExpansionPct } from '@/shared/physics/solder-exposure'
+import { floatUsedMost } from '@/shared/plan/limits/laminate'
+import { boardFinish } from '@/shared/plan/parameters/finishes'
+import {
+  glassTransition,
+  laminate,
+  solderExposures,
+  type SolderExposure,
+} from '@/shared/plan/parameters/laminate'
+import { alloyFamily } from '@/shared/plan/parameters/programme'
+import { formatQuantity } from '@/shared/quantity/format'
+import { verdictOn, worstVerdict, type Judged } from '@/shared/rules/finding'
+import { optional, rule } from '@/shared/rules/rule'
+
+/** A fifth of the capability is kept free: floats are tried on clean, dry laminate. */
+const GUARD_SHARE = 0.2
+
+/** Hot-air levelling that the fabricator does, when the table does not list it. */
+const LEVELLING: SolderExposure = {
+  step: 'Levelling of the finish, not listed',
+  kind: 'levelling',
+  temperatureC: 260,
+  seconds: 5,
+  times: 1,
+}
+
+export const solderExposuresRule = rule({
+  id: 'solder-exposures',
+  title: 'Soldering heat the laminate bears',
+  why: 'Each soldering strains barrels and bond; a laminate that has had too much blisters, measles or lifts its lands.',
+  stage: 'specification',
+  version: 1,
+  reads: {
+    laminate,
+    exposures: solderExposures,
+    finish: boardFinish,
+    family: alloyFamily,
+    certifiedTransition: optional(glassTransition),
+    most: floatUsedMost,
+  },
+  judge({ laminate: key, exposures: listed, finish, family, certifiedTransition, most }) {
+    const grade: Laminate = LAMINATES[key]
+    const levelled = listed.some((row) => row.kind === 'levelling')
+    const unlisted = BOARD_FINISHES[finish].hotDipped && !levelled
+    const exposures = unlisted ? [LEVELLING, ...listed] : listed
+    const hottest = exposures.reduce((most, row) => (row.temperatureC > most.temperatureC ? row : most))
+    const share = floatShareUsed(grade.solderFloat, exposures)
+    const common = {
+      limit: `At most ${formatQuantity(most.value, '%')} of the time the laminate floats on solder (${most.document})`,
+      sources: [
+        grade.source,
+        published(
+          'One levelling of the finish counts as one solder shock (Coombs & Holden, Printed Circuits Handbook, 7th ed.; secondary copy)',
+        ),
+        commonPractice('Exposure times add up in proportion; no published law'),
+      ],
+      notes: [
+        ...(unlisted
+          ? ['The finish is levelled in solder but no levelling is listed: one of 5 s at 260 °C is counted.']
+          : []),
+        ...expansionNote(grade, certifiedTransition ?? grade.glassTransitionC, hottest.temperatureC),
+        ...(grade.note ? [grade.note] : []),
+      ],
+    }
+    if (share === undefined) return tooHot(grade, hottest, common)
+    const margin = {
+      found: share * 100,
+      limit: most.value,
+      unit: '%',
+      direction: 'at most',
+      guardBand: GUARD_SHARE * most.value,
+    } as const
+    const leadFreeOnOrdinary = family === 'lead-free' && !grade.leadFree
+    const verdict = worstVerdict([verdictOn(margin), leadFreeOnOrdinary ? 'marginal' : 'meets'])
+    return {
+      verdict,
+      found: `${exposures.reduce((sum, row) => sum + row.times, 0)} exposures use up ${formatQuantity(share * 100, '%', 3)} of what ${grade.label} bears.${leadFreeOnOrdinary ? ' The grade is not made for the heat of lead-free soldering.' : ''}`,
+      margin,
+      working: exposures.map((row) => ({
+        label: row.step,
+        formula: 'times · seconds/seconds the laminate floats at that temperature or above',
+        numbers: `${row.times} · ${formatQuantity(row.seconds, 's')} at ${formatQuantity(row.temperatureC, '°C')}`,
+        result: formatQuantity((floatShareUsed(grade.solderFloat, [row]) ?? 0) * 100, '%', 3),
+      })),
+      ...(verdict !== 'meets' && {
+        remedy: {
+          says: 'Allow fewer or shorter exposures (rework first), or choose a laminate that floats longer.',
+        },
+      }),
+      ...common,
+    }
+  },
+})
+
+function tooHot(
+  grade: Laminate,
+  hottest: SolderExposure,
+  common: Pick<Judged, 'limit' | 'sources' | 'notes'>,
+): Judged {
+  const last = grade.solderFloat[grade.solderFloat.length - 1]
+  return {
+    verdict: 'fails',
+    found: `${hottest.step} at ${formatQuantity(hottest.temperatureC, '°C')} is hotter than any float known of ${grade.label} (${formatQuantity(last?.temperatureC ?? 0, '°C')}).`,
+    working: [],
+    remedy: {
+      says: 'Solder cooler, give the temperature of the joint and not of the tip, or choose another laminate.',
+    },
+    ...common,
+  }
+}
+
+function expansionNote(grade: Laminate, transitionC: number, peakC: number): string[] {
+  if (!grade.throughExpansionPpmK) return []
+  const percent = throughExpansionPct(grade.throughExpansionPpmK, transitionC, peakC)
+  return [
+    `From 20 °C to ${formatQuantity(peakC, '°C')} the laminate grows by ${formatQuantity(percent, '%', 2)} in thickness if it warms through, and the barrels with it.`,
+  ]
+}

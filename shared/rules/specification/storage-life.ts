@@ -1,0 +1,143 @@
+import { BOARD_FINISHES, type BoardFinish } from '@/shared/materials/board-finishes'
+import { FIRST_COMPOUND_UM, FIT_THICKNESS_FACTOR, GROWTH_LAWS } from '@/shared/materials/growth-laws'
+import { LEAD_COATINGS } from '@/shared/materials/lead-finishes'
+import { TIN_PER_CU6SN5, tinVolumeShare } from '@/shared/materials/metals'
+import { compoundUm, growthBand, HOURS_PER_MONTH, type Coat } from '@/shared/physics/intermetallic'
+import { freeTinLeast, tinCoatingMost } from '@/shared/plan/limits/finishes'
+import { boardFinish, boardFinishLeast, boardNickel, leadFinishes } from '@/shared/plan/parameters/finishes'
+import { boardStorageMonths, leadStorageMonths, storageTemperature } from '@/shared/plan/parameters/storage'
+import { formatQuantity } from '@/shared/quantity/format'
+import type { WorkingLine } from '@/shared/rules/finding'
+import { decidingPart, judgedByParts } from '@/shared/rules/parts'
+import { optional, rule } from '@/shared/rules/rule'
+import { judgeStored, type Stored } from './stored-coat'
+
+export const storageLife = rule({
+  id: 'storage-life',
+  title: 'Solderable coating after storage',
+  why: 'Tin and copper grow into compound in store, faster the warmer. When the compound has drawn the tin out of the coating, solder no longer wets it.',
+  stage: 'specification',
+  version: 1,
+  reads: {
+    finish: boardFinish,
+    boardUm: boardFinishLeast,
+    nickel: optional(boardNickel),
+    finishes: leadFinishes,
+    boardMonths: boardStorageMonths,
+    leadMonths: leadStorageMonths,
+    temperature: storageTemperature,
+    left: freeTinLeast,
+    most: tinCoatingMost,
+  },
+  judge({ finish: key, boardUm, nickel = 0, finishes, boardMonths, leadMonths, temperature, left, most }) {
+    const finish: BoardFinish = BOARD_FINISHES[key]
+    const stored: Stored[] = [
+      ...(growsCompound(finish)
+        ? [
+            {
+              subject: 'Board',
+              coat: coatOf(boardUm, finish.tinPct, finish.hotDipped || key === 'tin-lead-plated'),
+              months: boardMonths,
+              overNickel: nickel > 0,
+              thicknessAt: { parameter: boardFinishLeast.key },
+              monthsAt: boardStorageMonths.key,
+            },
+          ]
+        : []),
+      ...finishes.flatMap((row, index): Stored[] => {
+        const coating = LEAD_COATINGS[row.coating]
+        if (!coating.tinWindow) return []
+        const dipped = row.coating === 'dipped-tin-lead' || row.coating === 'dipped-lead-free'
+        return [
+          {
+            subject: row.component,
+            coat: coatOf(row.coatingUm, coating.tinPct, dipped),
+            months: leadMonths,
+            overNickel: row.barrier === 'nickel' || row.barrier === 'tin-nickel',
+            thicknessAt: { parameter: leadFinishes.key, row: index, column: 'coatingUm' },
+            monthsAt: leadStorageMonths.key,
+          },
+        ]
+      }),
+    ]
+    const limit = `At least ${formatQuantity(left.value, 'µm')} of sound coating when it is soldered (${left.document}), by the fastest published growth`
+    const sources = [
+      ...Object.values(GROWTH_LAWS).map((law) => law.source),
+      FIT_THICKNESS_FACTOR.source,
+      TIN_PER_CU6SN5.source,
+      left.limit.byDefault.from,
+    ]
+    if (stored.length === 0) {
+      return {
+        verdict: 'meets',
+        found: 'Nothing in store is coated with tin that grows compound.',
+        limit,
+        working: [],
+        sources,
+      }
+    }
+    const band = growthBand(temperature)
+    const parts = stored.map((each) => judgeStored(each, band, left.value, most.value))
+    const deciding = decidingPart(parts)
+    const worst = stored[deciding ? parts.indexOf(deciding) : 0]
+    return judgedByParts({
+      parts,
+      noun: 'stored coatings',
+      limit,
+      working: worst ? workingOf(worst, temperature) : [],
+      sources,
+      notes: [
+        'Published energies run from 56 to 128 kJ/mol and rates differ severalfold: the span is shown, and the fastest growth decides.',
+        'Solderability is lost somewhat before the tin: compound stands up in peaks, coatings thin at edges, and oxide joins in.',
+        ...(stored.some((each) => each.overNickel)
+          ? [
+              'Over nickel the compound grows more slowly by a law of its own, for which no full set of constants is published: the copper law is kept, on the safe side.',
+            ]
+          : []),
+        ...(finish.coating === 'tin' && !growsCompound(finish)
+          ? ['Immersion tin is too thin for this reckoning; its published shelf life decides.']
+          : []),
+      ],
+    })
+  },
+})
+
+/** Tin and solder coatings thick enough to have a store of tin; immersion tin goes by its shelf life. */
+const growsCompound = ({ tinPct, label }: BoardFinish): boolean =>
+  tinPct > 0 && label !== BOARD_FINISHES['immersion-tin'].label
+
+const coatOf = (coatingUm: number, tinPct: number, molten: boolean): Coat => ({
+  coatingUm,
+  tinShare: tinVolumeShare(tinPct),
+  firstUm: molten ? FIRST_COMPOUND_UM.dipped.value : FIRST_COMPOUND_UM.plated.value,
+})
+
+function workingOf({ subject, coat, months }: Stored, temperatureC: number): WorkingLine[] {
+  const band = growthBand(temperatureC)
+  const hours = months * HOURS_PER_MONTH
+  const compounds = [band.slowest, band.fitted, band.fastest].map((k) => compoundUm(k, hours, coat.firstUm))
+  const um = (value: number): string => formatQuantity(value, 'µm', 3)
+  return [
+    {
+      label: `Growth constant at ${formatQuantity(temperatureC, '°C')}`,
+      formula:
+        'ln k = 14.81 − 6784.7/T (µm²/h, K); fastest: four times the fit, or the rate on electroplated tin',
+      numbers: `T = ${formatQuantity(temperatureC + 273.15, 'K')}`,
+      result: `${band.slowest.toExponential(2)} to ${band.fastest.toExponential(2)}, fit ${band.fitted.toExponential(2)} µm²/h`,
+    },
+    {
+      label: `Compound on ${subject} after ${formatQuantity(months, 'months')}`,
+      formula: 'x = √(x₀² + k · t)',
+      numbers: `x₀ = ${um(coat.firstUm)}, t = ${formatQuantity(hours, 'h')}`,
+      result: compounds.map(um).join(', '),
+    },
+    {
+      label: 'Coating left',
+      formula: 'h − 0.692 · x/s, s the share of tin by volume',
+      numbers: `h = ${um(coat.coatingUm)}, s = ${formatQuantity(coat.tinShare, '1', 3)}`,
+      result: compounds
+        .map((x) => um(Math.max(0, coat.coatingUm - (TIN_PER_CU6SN5.value * x) / coat.tinShare)))
+        .join(', '),
+    },
+  ]
+}

@@ -1,0 +1,135 @@
+import { cycleTest, useCycles, type CycleTest, type UseCycle } from '@/shared/plan/parameters/thermal-fatigue'
+import { alloyFamily, serviceYears } from '@/shared/plan/parameters/programme'
+import { formatQuantity } from '@/shared/quantity/format'
+import { undetermined, verdictOn, type WorkingLine } from '@/shared/rules/finding'
+import { optional, rule } from '@/shared/rules/rule'
+import { modelLabel } from '@/shared/statistics/reliability/model'
+import {
+  NORRIS_LANDZBERG,
+  norrisLandzberg,
+  SLOWNESS_DIRECTION,
+  type NorrisLandzbergConstants,
+} from '@/shared/statistics/reliability/norris-landzberg'
+import type { ThermalCycle } from '@/shared/statistics/reliability/thermal-cycle'
+
+const DAYS_PER_YEAR = 365
+/** Within a fifth above what is needed is marginal: constants are no better known. */
+const GUARD_SHARE = 0.2
+
+export const thermalFatigue = rule({
+  id: 'thermal-fatigue',
+  title: 'Temperature cycles to be shown by test',
+  why: 'Every swing works the solder a little; a cycling test stands for the service only if its cycles, reckoned over, are as many as the service brings.',
+  stage: 'specification',
+  version: 1,
+  reads: { cycles: optional(useCycles), test: optional(cycleTest), years: serviceYears, family: alloyFamily },
+  judge({ cycles, test: tests, years, family }) {
+    const limit = 'The test’s cycles, reckoned over to service, are at least those of the service life'
+    if (cycles === undefined) {
+      return {
+        verdict: 'meets',
+        found: 'No temperature cycles in service are specified.',
+        limit,
+        working: [],
+        sources: [],
+      }
+    }
+    const test = tests?.[0]
+    if (!test) {
+      return undetermined(
+        'Service has temperature cycles, but no test is specified to show the joints’ life.',
+        [cycleTest.label],
+        limit,
+      )
+    }
+    const models = NORRIS_LANDZBERG.filter(
+      (model) => (model.edition === 'tin–lead') === (family === 'tin-lead'),
+    )
+    const needs = models.map((model) => ({ model, needed: cyclesNeeded(model, test, cycles, years) }))
+    const worst = needs.reduce((most, other) => (other.needed > most.needed ? other : most))
+    const margin = {
+      found: test.cycles,
+      limit: worst.needed,
+      unit: 'cycles',
+      direction: 'at least',
+      guardBand: GUARD_SHARE * worst.needed,
+    } as const
+    const verdict = verdictOn(margin)
+    const value = Math.ceil(worst.needed * (1 + GUARD_SHARE))
+    return {
+      verdict,
+      found: `${test.test} asks ${formatQuantity(test.cycles, 'cycles', 6)}; ${formatQuantity(years, 'years')} of service need ${needs.map(({ model, needed }) => `${formatQuantity(Math.ceil(needed), 'cycles', 6)} by ${modelLabel(model)}`).join(', ')}.`,
+      limit,
+      margin,
+      working: cycles.flatMap((cycle) => workingOf(worst.model, test, cycle, years)),
+      sources: models.map((model) => model.source),
+      ...(verdict !== 'meets' && {
+        remedy: { says: `Test for at least ${formatQuantity(value, 'cycles', 6)}, or with a wider swing.` },
+      }),
+      notes: [
+        SLOWNESS_DIRECTION,
+        ...new Set(models.map((model) => model.caution)),
+        ...(family === 'lead-free'
+          ? ['No set of constants is agreed for tin-silver-copper: the greatest need of those known decides.']
+          : []),
+      ],
+      cautions: [
+        'An extrapolation for pins in plated holes: show their life by test and microsection, not by this number alone.',
+      ],
+    }
+  },
+})
+
+const testCycle = ({ swingK, hottestC, perDay, dwellMin }: CycleTest): ThermalCycle => ({
+  swingK,
+  maximumC: hottestC,
+  cyclesPerDay: perDay,
+  dwellMin,
+})
+const useCycle = ({ swingK, hottestC, perYear, dwellMin }: UseCycle): ThermalCycle => ({
+  swingK,
+  maximumC: hottestC,
+  cyclesPerDay: perYear / DAYS_PER_YEAR,
+  dwellMin,
+})
+
+/** The 2005 tin-silver-copper constants were fitted with dwells; the others with cycles a day. */
+const accelerate = (model: NorrisLandzbergConstants, test: CycleTest, cycle: UseCycle) =>
+  norrisLandzberg(
+    model,
+    { test: testCycle(test), use: useCycle(cycle) },
+    model.slownessExponent === 0.136 ? 'dwell' : 'frequency',
+  )
+
+/** Test cycles that stand for all cycles of the service, damage added up (Palmgren–Miner). */
+const cyclesNeeded = (
+  model: NorrisLandzbergConstants,
+  test: CycleTest,
+  cycles: readonly UseCycle[],
+  years: number,
+): number =>
+  cycles.reduce((sum, cycle) => sum + (cycle.perYear * years) / accelerate(model, test, cycle).factor, 0)
+
+function workingOf(
+  model: NorrisLandzbergConstants,
+  test: CycleTest,
+  cycle: UseCycle,
+  years: number,
+): WorkingLine[] {
+  const { swingTerm, slownessTerm, temperatureTerm, factor } = accelerate(model, test, cycle)
+  const print = (value: number): string => formatQuantity(value, '1')
+  return [
+    {
+      label: `One test cycle for “${cycle.cycle}”`,
+      formula: '(ΔT_test/ΔT_use)^n · (slowness)^m · exp(B · (1/T_use − 1/T_test))',
+      numbers: `${modelLabel(model)}: ${print(swingTerm)} · ${print(slownessTerm)} · ${print(temperatureTerm)}`,
+      result: `${print(factor)} cycles of use`,
+    },
+    {
+      label: 'Test cycles needed for it',
+      formula: 'cycles a year · years/factor',
+      numbers: `${formatQuantity(cycle.perYear, '1')} · ${formatQuantity(years, '1')}/${print(factor)}`,
+      result: formatQuantity((cycle.perYear * years) / factor, 'cycles'),
+    },
+  ]
+}

@@ -1,0 +1,96 @@
+import { BOARD_FINISHES } from '@/shared/materials/board-finishes'
+import { LEAD_AGAINST_WHISKERS, LEAD_COATINGS, WHISKER_MEASURES } from '@/shared/materials/lead-finishes'
+import { published } from '@/shared/materials/source'
+import { boardFinish, leadFinishes, type LeadFinish } from '@/shared/plan/parameters/finishes'
+import type { ValueOf } from '@/shared/plan/parameter'
+import { productClass } from '@/shared/plan/parameters/programme'
+import { formatQuantity } from '@/shared/quantity/format'
+import type { Part, Verdict } from '@/shared/rules/finding'
+import { judgedByParts } from '@/shared/rules/parts'
+import { rule } from '@/shared/rules/rule'
+
+type Grade = ValueOf<typeof productClass>
+
+export const whiskerMitigation = rule({
+  id: 'whisker-mitigation',
+  title: 'Tin whiskers',
+  why: 'Pure tin can grow hair-thin crystals for years that short its neighbours; what solder covers is safe, what stays bare is not.',
+  stage: 'specification',
+  version: 1,
+  reads: { finish: boardFinish, finishes: leadFinishes, grade: productClass },
+  judge({ finish, finishes, grade }) {
+    const { nickelUnderlayerUm, matteThicknessUm, anneal } = WHISKER_MEASURES
+    const parts: Part[] = [
+      ...(BOARD_FINISHES[finish].pureTin ? [judgeBoard(BOARD_FINISHES[finish].label, grade)] : []),
+      ...finishes.flatMap((row) =>
+        LEAD_COATINGS[row.coating].whiskers === 'no' ? [] : [judgeLead(row, grade)],
+      ),
+    ]
+    const limit = `No bright tin; matte tin over nickel of ${formatQuantity(nickelUnderlayerUm.value, 'µm')}, or at least ${formatQuantity(matteThicknessUm.value, 'µm')} annealed ${anneal.says}; class 3 better at least ${formatQuantity(LEAD_AGAINST_WHISKERS.leastPct, '%')} lead`
+    const sources = [
+      LEAD_AGAINST_WHISKERS.source,
+      nickelUnderlayerUm.source,
+      matteThicknessUm.source,
+      anneal.source,
+      published(
+        'Conformal coating of 2 mil slows whiskers without preventing them (NASA Goddard; secondary copy)',
+      ),
+    ]
+    if (parts.length === 0)
+      return { verdict: 'meets', found: 'Nothing is coated with pure tin.', limit, working: [], sources }
+    return judgedByParts({
+      parts,
+      noun: 'pure tin surfaces',
+      limit,
+      working: [],
+      sources,
+      notes: [
+        'Measures lessen whiskers; none but lead is known to prevent them. Thicknesses differ between editions.',
+        'At least 3 % of lead and at most 0.1 % cannot both hold: which law or rule applies is settled under the restriction of lead.',
+      ],
+    })
+  },
+})
+
+const judgeBoard = (label: string, grade: Grade): Part => ({
+  subject: 'Board',
+  verdict: grade === '1' ? 'meets' : 'marginal',
+  found: `${label}: pure tin stays bare where no solder covers it`,
+})
+
+function judgeLead(row: LeadFinish, grade: Grade): Part {
+  const coating = LEAD_COATINGS[row.coating]
+  const { nickelUnderlayerUm, matteThicknessUm } = WHISKER_MEASURES
+  const nickel = row.barrier === 'nickel' && (row.barrierUm ?? 0) >= nickelUnderlayerUm.value
+  const annealedThick = row.annealed === true && row.coatingUm >= matteThicknessUm.value
+  if (coating.whiskers === 'bright') {
+    return {
+      subject: row.component,
+      verdict: grade === '1' ? 'marginal' : 'fails',
+      found: `${coating.label}: the most whisker-prone coating`,
+      remedy: {
+        says: `${row.component}: order matte tin over nickel, or tin-lead, or have the leads dipped in solder.`,
+      },
+    }
+  }
+  const measures = nickel
+    ? 'over nickel'
+    : annealedThick
+      ? 'thick and annealed'
+      : 'without a measure against whiskers'
+  const verdict: Verdict =
+    nickel || annealedThick ? (grade === '3' ? 'marginal' : 'meets') : grade === '1' ? 'marginal' : 'fails'
+  return {
+    subject: row.component,
+    verdict,
+    found: `${coating.label}, ${measures}`,
+    ...(verdict !== 'meets' && {
+      remedy: {
+        says:
+          grade === '3'
+            ? `${row.component}: order tin-lead, or have the leads dipped in it; or accept matte tin over nickel by concession.`
+            : `${row.component}: order at least ${formatQuantity(nickelUnderlayerUm.value, 'µm')} of nickel under the tin, or ${formatQuantity(matteThicknessUm.value, 'µm')} annealed.`,
+      },
+    }),
+  }
+}

@@ -1,0 +1,59 @@
+import { describe, expect, test } from 'vitest'
+import { radialClearanceLeast, radialClearanceMost } from '@/shared/plan/limits/lead-holes'
+import { applicableDocuments, type ApplicableDocument } from '@/shared/plan/parameters/documents'
+import { documentConflictsOver } from '@/shared/rules/specification/document-conflicts'
+import { findingOf, requirement, set, type FactsInput } from '../facts-builder'
+
+const documentConflicts = documentConflictsOver([radialClearanceLeast, radialClearanceMost])
+const contract: ApplicableDocument = {
+  document: 'CS-100',
+  edition: 'issue 2',
+  authority: 'customer',
+  governs: 'everything',
+  note: undefined,
+}
+const judged = (rows: readonly ApplicableDocument[], requirements: FactsInput['requirements'] = []) =>
+  findingOf(documentConflicts, { values: [set(applicableDocuments, rows)], requirements })
+
+describe('documents and their precedence', () => {
+  test('a register without disputes meets', () => {
+    expect(judged([contract]).verdict).toBe('meets')
+  })
+  test('a stricter requirement of a registered document is no dispute', () => {
+    expect(judged([contract], [requirement(radialClearanceLeast, 0.15)]).verdict).toBe('meets')
+  })
+  test('a requirement of a document that is not registered fails', () => {
+    const finding = judged([contract], [requirement(radialClearanceLeast, 0.15, { document: 'QP-7' })])
+    expect(finding.verdict).toBe('fails')
+    expect(finding.remedy?.says).toContain('Add QP-7')
+    const registered = { ...contract, document: 'QP-7', edition: '1' }
+    expect(
+      judged([contract, registered], [requirement(radialClearanceLeast, 0.15, { document: 'QP-7' })]).verdict,
+    ).toBe('meets')
+  })
+  test('two documents of one authority that disagree are shown with both values and the one that rules', () => {
+    const finding = judged(
+      [contract, { ...contract, document: 'CS-200' }],
+      [
+        requirement(radialClearanceLeast, 0.15),
+        requirement(radialClearanceLeast, 0.12, { document: 'CS-200', id: 'second' }),
+      ],
+    )
+    expect(finding.verdict).toBe('marginal')
+    expect(finding.found).toContain('0.15 mm (CS-100 issue 2)')
+    expect(finding.found).toContain('0.12 mm (CS-200)')
+    expect(finding.found).toContain('0.15 mm of CS-100 issue 2 rules')
+  })
+  test('a relaxed limit is shown as such', () => {
+    const finding = judged([contract], [requirement(radialClearanceLeast, 0.05, { relaxes: true })])
+    expect(finding.verdict).toBe('marginal')
+    expect(finding.found).toContain('is relaxed to 0.05 mm')
+  })
+  test('one document in two editions fails', () => {
+    expect(judged([contract, { ...contract, edition: 'issue 3' }]).verdict).toBe('fails')
+  })
+  test('several documents on one subject are told', () => {
+    const finding = judged([contract, { ...contract, document: 'CS-200' }])
+    expect(finding.notes?.[0]).toContain('CS-100 (issue 2), CS-200 (issue 2)')
+  })
+})

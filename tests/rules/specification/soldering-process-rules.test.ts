@@ -1,0 +1,110 @@
+import { describe, expect, test } from 'vitest'
+import { surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
+import { copperLayers, solderExposures, type SolderExposure } from '@/shared/plan/parameters/laminate'
+import { leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
+import { annualVolume } from '@/shared/plan/parameters/programme'
+import { processCosts, solderingProcess, type ProcessCost } from '@/shared/plan/parameters/soldering-process'
+import { processEconomy } from '@/shared/rules/specification/process-economy'
+import { processSuitsJoints } from '@/shared/rules/specification/process-suits-joints'
+import { findingOf, set } from '../facts-builder'
+import { leadHole } from './lead-hole-rows'
+
+type Process = ProcessCost['process']
+
+describe('process for these joints', () => {
+  const judged = ({
+    process = 'wave' as Process,
+    rows = [leadHole({ joints: 300 })] as readonly LeadHole[],
+    kind = process as SolderExposure['kind'],
+    surfaceMount = 0,
+    volume = 1000,
+    layers = 2,
+  }) =>
+    findingOf(processSuitsJoints, {
+      values: [
+        set(solderingProcess, process),
+        set(leadHoles, rows),
+        set(solderExposures, [{ step: 'Soldering', kind, temperatureC: 250, seconds: 4, times: 1 }]),
+        set(surfaceMountJoints, surfaceMount),
+        set(annualVolume, volume),
+        set(copperLayers, layers),
+      ],
+    })
+  const byHand = [leadHole({ joints: 300, soldered: 'hand' })]
+  test('a wave for machine-soldered through-hole joints meets', () => {
+    expect(judged({}).verdict).toBe('meets')
+  })
+  test('process and hole table must agree', () => {
+    expect(judged({ process: 'hand' }).verdict).toBe('fails')
+    expect(judged({ rows: byHand }).verdict).toBe('fails')
+    expect(judged({ process: 'hand', rows: byHand }).verdict).toBe('meets')
+  })
+  test('the heat of the process must be among the exposures', () => {
+    expect(judged({ kind: 'rework' }).verdict).toBe('fails')
+  })
+  test.each([
+    [1000, 'meets'],
+    [1600, 'marginal'],
+    [1700, 'fails'],
+  ] as const)('300 joints by hand on %i boards a year: %s', (volume, verdict) => {
+    expect(judged({ process: 'hand', rows: byHand, volume }).verdict).toBe(verdict)
+  })
+  test('paste does not fill unplated holes', () => {
+    expect(judged({ process: 'reflow', rows: [leadHole({ plated: false })] }).verdict).toBe('fails')
+    expect(judged({ process: 'reflow' }).verdict).toBe('meets')
+  })
+  test('surface-mount parts on the wave, and dips of boards with layers, are close to the limit', () => {
+    expect(judged({ surfaceMount: 100 }).verdict).toBe('marginal')
+    expect(judged({ process: 'dip', layers: 4 }).verdict).toBe('marginal')
+  })
+})
+
+describe('economy of the process', () => {
+  const cost = (process: Process, over: Partial<ProcessCost> = {}): ProcessCost => ({
+    process,
+    fixed: 0,
+    perBoard: 0,
+    perJoint: 0,
+    defectsPerMillion: 0,
+    perRework: 8,
+    foundPct: 95,
+    failingPct: 20,
+    perFieldRepair: 800,
+    ...over,
+  })
+  const judged = (process: Process, volume: number, costs?: readonly ProcessCost[]) =>
+    findingOf(processEconomy, {
+      values: [
+        set(solderingProcess, process),
+        set(leadHoles, [leadHole({ joints: 500 })]),
+        set(annualVolume, volume),
+        ...(costs ? [set(processCosts, costs)] : []),
+      ],
+    })
+  // Own example of expected rework: 500 joints, 100 per million, 95 % found, rework 8, field repair 800 at 20 %: 0.78 a board.
+  test('counts rework and field repair: 0.78 a board', () => {
+    const finding = judged('wave', 1, [cost('wave', { defectsPerMillion: 100 })])
+    expect(finding.working[0]?.result).toBe('0.78')
+    expect(finding.verdict).toBe('meets')
+  })
+  // Tooling 20 000 against a saving of 4 a board: worth it from 5000 boards.
+  test('the volume decides, and the remedy names where', () => {
+    const costs = [cost('wave', { fixed: 20_000, perJoint: 0.01 }), cost('hand', { perJoint: 0.018 })]
+    expect(judged('wave', 10_000, costs).verdict).toBe('meets')
+    const few = judged('wave', 2000, costs)
+    expect(few.verdict).toBe('marginal')
+    expect(few.remedy?.says).toContain('below 5000 boards')
+    expect(judged('hand', 5000, costs).found).toContain('9 a board')
+  })
+  test('a dearer process is shown but never fails a design', () => {
+    expect(judged('wave', 1, [cost('wave', { fixed: 1e6 }), cost('hand', { perJoint: 1 })]).verdict).toBe(
+      'marginal',
+    )
+  })
+  test('the chosen process without a cost cannot be compared', () => {
+    expect(judged('wave', 1, [cost('hand')]).verdict).toBe('undetermined')
+  })
+  test('without costs nothing is compared', () => {
+    expect(judged('wave', 1).verdict).toBe('meets')
+  })
+})
