@@ -3,7 +3,7 @@ import { assessmentItems } from './assessment'
 import { controlItems } from './control'
 import { evaluationItems } from './evaluation'
 import { boardFinishItem } from './specification-items/board-finish'
-import { conductorsItem } from './specification-items/conductors'
+import { conductorsAndSpacingsItem } from './specification-items/conductors-and-spacings'
 import { documentsItem } from './specification-items/documents'
 import { holesAndLandsItem } from './specification-items/holes-and-lands'
 import { interconnectionItem } from './specification-items/interconnection'
@@ -13,24 +13,20 @@ import { laminateItem } from './specification-items/laminate'
 import { leadFinishItem } from './specification-items/lead-finish'
 import { solderAndFluxItem } from './specification-items/solder-and-flux'
 import { solderingProcessItem } from './specification-items/soldering-process'
-import { spacingsItem } from './specification-items/spacings'
 import { storageItem } from './specification-items/storage'
-import { thermalFatigueItem } from './specification-items/thermal-fatigue'
 
 const technicalItems: readonly ItemDefinition[] = [
   jointBudgetItem,
   laminateItem,
   holesAndLandsItem,
   jointGeometryItem,
-  conductorsItem,
-  spacingsItem,
+  conductorsAndSpacingsItem,
   interconnectionItem,
   boardFinishItem,
   leadFinishItem,
   storageItem,
   solderAndFluxItem,
   solderingProcessItem,
-  thermalFatigueItem,
 ]
 
 /** Documents set limits in every stage, so the register is judged over all of them. */
