@@ -79,11 +79,13 @@ export function runAs(program: string, args: readonly string[], options: RunOpti
 function commandLine(program: string, args: readonly string[], { account, reaches }: RunOptions): string[] {
   if (!account || [program, ...reaches].every((path) => mayReach(path, account))) return [program, ...args]
   const onlyPassThrough = '+dac_read_search'
+  const alsoWhenItAsksFirst = '+no_setuid_fixup'
   return [
     'setpriv',
     `--reuid=${account.uid}`,
     `--regid=${account.gid}`,
     '--clear-groups',
+    `--securebits=${alsoWhenItAsksFirst}`,
     `--inh-caps=${onlyPassThrough}`,
     `--ambient-caps=${onlyPassThrough}`,
     program,
@@ -102,9 +104,10 @@ function mayReach(path: string, { uid, gid }: ServerAccount): boolean {
 }
 
 function failure(program: string, error: ExecFileException, said: string): Error {
-  if (error.code === 'ENOENT' || error.code === 'EACCES') {
+  const notLetThrough = said.includes('setpriv:') ? said.trim() : undefined
+  if (notLetThrough || error.code === 'ENOENT' || error.code === 'EACCES') {
     return new StartRefused(
-      `${program} could not be started (${error.code}). Check that the project and its data folder are in a place ` +
+      `${program} could not be started (${notLetThrough ?? error.code}). Check that the project and its data folder are in a place ` +
         `that the user ${ACCOUNT} may enter, or set DATABASE_URL to a PostgreSQL of your own.`,
       { cause: error },
     )

@@ -2,6 +2,7 @@ import { spawn } from 'node:child_process'
 import { once } from 'node:events'
 import {
   chmodSync,
+  cpSync,
   existsSync,
   mkdirSync,
   mkdtempSync,
@@ -11,10 +12,13 @@ import {
   writeFileSync,
 } from 'node:fs'
 import { tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { dirname, join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { withConnection } from '@/lib/db/connect'
 import { serverAccount } from '@/lib/db/embedded-account'
+import { embeddedBinaries } from '@/lib/db/embedded-binaries'
+import { prepareCluster } from '@/lib/db/embedded-cluster'
+import { startOnFreePort, stopServer } from '@/lib/db/embedded-process'
 import { startEmbeddedServer, type EmbeddedServer } from '@/lib/db/embedded-server'
 import { isAlive } from '@/lib/settings/process-identity'
 import { runScript, type Program } from '@/tests/faults/programs'
@@ -230,6 +234,21 @@ test.runIf(isRoot)('a data folder below one that only root may enter', async () 
   chmodSync(above, 0o700)
   const { url } = await start()
   expect(await query(url, 'SELECT 1 AS one')).toEqual([{ one: 1 }])
+})
+
+test.runIf(isRoot)('programs below a folder that only root may enter', async () => {
+  const { initdb } = await embeddedBinaries()
+  const native = join(above, 'native')
+  cpSync(join(dirname(initdb), '..'), native, { recursive: true, verbatimSymlinks: true })
+  chmodSync(above, 0o700)
+  const [postgres, initdbThere, pg_ctl] = ['postgres', 'initdb', 'pg_ctl'].map((name) =>
+    join(native, 'bin', name),
+  )
+  mkdirSync(dataFolder)
+  const binaries = { postgres: postgres ?? '', initdb: initdbThere ?? '', pg_ctl: pg_ctl ?? '' }
+  const { folder } = await prepareCluster(dataFolder, binaries, serverAccount())
+  expect(await startOnFreePort(folder, binaries, serverAccount(), true)).toBeGreaterThan(0)
+  await stopServer(folder, binaries, serverAccount())
 })
 
 test('a data folder that cannot be made is refused in a sentence', async () => {
