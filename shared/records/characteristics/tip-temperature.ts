@@ -1,4 +1,4 @@
-import { numberColumn, textColumn } from '@/shared/plan/column'
+import { choiceColumn, numberColumn, optionalColumn, textColumn } from '@/shared/plan/column'
 import type { Characteristic } from '@/shared/records/characteristic'
 
 /** Idle temperature of soldering iron tips against what the iron is set to. */
@@ -11,6 +11,15 @@ export const tipTemperature = {
     bit: textColumn({ label: 'Bit', maxLength: 40 }),
     setC: numberColumn({ label: 'Set', unit: '°C', min: 100, max: 500 }),
     measuredC: numberColumn({ label: 'Measured at rest', unit: '°C', min: 0, max: 600 }),
+    state: optionalColumn(
+      choiceColumn({
+        label: 'Iron from then on',
+        options: [
+          { value: 'in-use', label: 'In use' },
+          { value: 'withdrawn', label: 'Taken out of use' },
+        ],
+      }),
+    ),
   },
   charted: 'measuredC',
 } satisfies Characteristic

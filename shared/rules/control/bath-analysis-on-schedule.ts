@@ -1,0 +1,48 @@
+import { bathAnalysisInterval } from '@/shared/plan/limits/control-bath'
+import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
+import { dateOf } from '@/shared/quantity/calendar'
+import { bathComposition as characteristic } from '@/shared/records/characteristics/bath-composition'
+import { daysOfWork } from '@/shared/records/soldering-work'
+import type { Judged } from '@/shared/rules/finding'
+import { notAsked } from '@/shared/rules/not-asked'
+import { logsOf, recordsOf } from '@/shared/rules/record-source'
+import { optional, rule } from '@/shared/rules/rule'
+import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { judgeSchedule } from './checks-on-schedule'
+import { keepsBath } from './soldering-baths'
+
+export const bathAnalysisOnScheduleRule = rule({
+  id: 'bath-analysis-on-schedule',
+  title: 'Bath analysed on schedule',
+  why: 'Contaminants build up with every board; an old analysis says what the bath was, not what it is.',
+  stage: 'control',
+  version: 1,
+  reads: {
+    process: optional(solderingProcess),
+    interval: bathAnalysisInterval,
+    logs: logsOf(characteristic),
+    runs: recordsOf('soldering-run', 'soldering runs'),
+  },
+  judge({ process, interval, logs, runs }): Judged {
+    if (!keepsBath(process)) return notAsked('No solder bath is kept in this programme.')
+    const subjects = logs
+      .filter(({ readings }) => readings.count > 0)
+      .map(({ code, readings }) => ({
+        subject: `log ${code}`,
+        checks: (readings.columns['at'] ?? [])
+          .filter((at): at is number => typeof at === 'number')
+          .map(dateOf),
+      }))
+    return {
+      ...judgeSchedule({
+        check: 'Bath analysis',
+        subjects,
+        days: daysOfWork(runs, ['machine-soldering']),
+        mostDays: interval.value,
+        document: namedRuling(interval),
+        work: 'soldering by machine',
+      }),
+      sources: [sourceOf(interval)],
+    }
+  },
+})

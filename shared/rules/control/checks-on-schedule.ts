@@ -1,0 +1,114 @@
+import { addDays, daysBetween } from '@/shared/quantity/calendar'
+import { formatQuantity } from '@/shared/quantity/format'
+import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
+
+/** A day of work and the newest check on or before it. */
+interface Coverage {
+  readonly day: string
+  readonly checkedOn: string | undefined
+}
+
+/** One thing that is checked: the days of its checks, ascending, and the span in which it was in use. */
+export interface Checked {
+  readonly subject: string
+  readonly checks: readonly string[]
+  /** In use from here on; from the first day of work when it is not said. */
+  readonly from?: string
+  /** Out of use after this day. */
+  readonly until?: string
+}
+
+/** For each day of work, the newest check on or before it. Both lists ascending; linear. */
+function coverageOf(days: readonly string[], checks: readonly string[]): Coverage[] {
+  let next = 0
+  let checkedOn: string | undefined
+  return days.map((day) => {
+    while (next < checks.length && checks[next]! <= day) checkedOn = checks[next++]
+    return { day, checkedOn }
+  })
+}
+
+/**
+ * Whether every day of work was covered by a check no older than the interval.
+ * It asks what was true then; it does not change as days pass without work.
+ */
+export function judgeSchedule(question: {
+  /** "Bath analysis" */
+  readonly check: string
+  readonly subjects: readonly Checked[]
+  /** Days on which work was done, ascending. */
+  readonly days: readonly string[]
+  readonly mostDays: number
+  readonly document: string
+  readonly work: string
+}): Omit<Judged, 'sources'> {
+  const { check, subjects, days, mostDays, document, work } = question
+  const limit = `${check} no more than ${formatQuantity(mostDays, 'days')} before the work (${document}).`
+  if (days.length === 0)
+    return undetermined(
+      `No ${work} is recorded yet: there is no day to hold the checks against.`,
+      [work],
+      limit,
+    )
+  if (subjects.length === 0)
+    return {
+      verdict: 'fails',
+      found: `${check}: none is recorded, yet ${work} was done from ${days[0]} on.`,
+      limit,
+      working: [],
+      remedy: { says: `Do it now, record it, and answer for the work since ${days[0]}.` },
+    }
+  const parts = subjects.map((one) => partOf(one, days, mostDays))
+  const failing = parts.find(({ verdict }) => verdict === 'fails')
+  const worst = failing ?? parts.find(({ verdict }) => verdict === 'marginal') ?? parts[0]!
+  return {
+    verdict: worst.verdict,
+    found: `${check}, ${worst.subject}: ${worst.found}`,
+    limit,
+    margin: worst.margin,
+    working: [{ label: 'Days of work held against checks', result: formatQuantity(days.length, 'days') }],
+    remedy: worst.remedy,
+    parts,
+  }
+}
+
+function partOf(
+  { subject, checks, from = '', until = '9999-12-31' }: Checked,
+  days: readonly string[],
+  mostDays: number,
+): Part {
+  const inUse = days.filter((day) => from <= day && day <= until)
+  if (inUse.length === 0)
+    return { subject, verdict: 'meets', found: 'no work was done with it since its first check.' }
+  const coverage = coverageOf(inUse, checks)
+  const uncovered = coverage.filter(
+    ({ checkedOn, day }) => !(checkedOn !== undefined && daysBetween(checkedOn, day) <= mostDays),
+  )
+  const first = uncovered[0]
+  if (first) {
+    const age = first.checkedOn === undefined ? undefined : daysBetween(first.checkedOn, first.day)
+    return {
+      subject,
+      verdict: 'fails',
+      found:
+        age === undefined
+          ? `work was done on ${first.day} before any check.`
+          : `work was done on ${first.day}, ${age} days after the newest check (${uncovered.length} such days in all).`,
+      margin:
+        age === undefined
+          ? undefined
+          : { found: age, limit: mostDays, unit: 'days', direction: 'at most', guardBand: 0 },
+      remedy: {
+        says: `A check by ${addDays(first.checkedOn ?? first.day, first.checkedOn ? mostDays : 0)} would have covered it. Check now, and let quality decide what that work is worth.`,
+      },
+    }
+  }
+  const newest = coverage[coverage.length - 1]!
+  const oldest = Math.max(...coverage.map(({ checkedOn, day }) => daysBetween(checkedOn!, day)))
+  return {
+    subject,
+    verdict: 'meets',
+    found: `every day of work was covered; the newest check is of ${newest.checkedOn}, the oldest in use was ${oldest} days old.`,
+    margin: { found: oldest, limit: mostDays, unit: 'days', direction: 'at most', guardBand: 0 },
+  }
+}

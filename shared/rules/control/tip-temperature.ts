@@ -1,0 +1,192 @@
+import {
+  TIP_ACCURACY_BY_EDITION,
+  tipAccuracyMost,
+  tipCeilingLeadFree,
+  tipCeilingTinLead,
+  tipHoldMost,
+} from '@/shared/plan/limits/control-hand'
+import { tipAccuracyEdition, tipTemperatureTarget } from '@/shared/plan/parameters/control-hand'
+import { alloyFamily } from '@/shared/plan/parameters/programme'
+import type { Ruling } from '@/shared/plan/requirement'
+import { dateOf } from '@/shared/quantity/calendar'
+import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
+import { calibrationStanding, type InstrumentFile } from '@/shared/records/calibration-standing'
+import { tipTemperature as characteristic } from '@/shared/records/characteristics/tip-temperature'
+import { cellAt } from '@/shared/records/log-series'
+import type { Log } from '@/shared/records/log'
+import { rowsByText } from '@/shared/records/readings-by-text'
+import {
+  undetermined,
+  verdictOn,
+  worstVerdict,
+  type Judged,
+  type Margin,
+  type Part,
+} from '@/shared/rules/finding'
+import { logsOf } from '@/shared/rules/record-source'
+import { optional, rule } from '@/shared/rules/rule'
+import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { rulingUnder } from './edition-ruling'
+import { calibrations, instrumentsOnFile } from './records-read'
+import { HOT_SOLDER_CAUTIONS } from './soldering-baths'
+
+export const tipTemperatureRule = rule({
+  id: 'tip-temperature',
+  title: 'Soldering iron tips',
+  why: 'A tip hotter than it says chars flux and lifts lands; a cooler one makes cold joints. Near the setting, steady, and under the ceiling are three different things.',
+  stage: 'control',
+  version: 1,
+  reads: {
+    family: alloyFamily,
+    target: tipTemperatureTarget,
+    edition: optional(tipAccuracyEdition),
+    accuracyMost: tipAccuracyMost,
+    holdMost: tipHoldMost,
+    ceilingTinLead: tipCeilingTinLead,
+    ceilingLeadFree: tipCeilingLeadFree,
+    logs: logsOf(characteristic),
+    instruments: instrumentsOnFile,
+    calibrations,
+  },
+  judge({ family, target, edition, holdMost, logs, instruments, ...rest }): Judged {
+    const ceiling = family === 'tin-lead' ? rest.ceilingTinLead : rest.ceilingLeadFree
+    const accuracy = accuracyRuling(rest.accuracyMost, edition)
+    const sources = [sourceOf(accuracy), sourceOf(holdMost), sourceOf(ceiling)]
+    const limit = `Within ${formatQuantity(accuracy.value, 'K')} of the setting (${namedRuling(accuracy)}), steady within ${formatQuantity(holdMost.value, 'K')} (${namedRuling(holdMost)}), set to ${formatQuantity(target, '°C')} at most.`
+    const ceilingMargin: Margin = {
+      found: target,
+      limit: ceiling.value,
+      unit: '°C',
+      direction: 'at most',
+      guardBand: 0,
+    }
+    if (verdictOn(ceilingMargin) === 'fails')
+      return {
+        verdict: 'fails',
+        found: `Tips may be set to ${formatQuantity(target, '°C')}, above the ceiling for ${family}.`,
+        limit: `At most ${formatQuantity(ceiling.value, '°C')} (${namedRuling(ceiling)}).`,
+        margin: ceilingMargin,
+        working: [],
+        sources,
+        remedy: {
+          says: `Specify ${formatQuantity(ceiling.value, '°C')} at most; help heavy joints with a larger bit or preheat.`,
+          parameter: tipTemperatureTarget.key,
+          value: ceiling.value,
+        },
+        cautions: HOT_SOLDER_CAUTIONS,
+      }
+    const file = { instruments, calibrations: rest.calibrations }
+    const parts = logs.flatMap((log) =>
+      [...rowsByText(log, 'iron')].map(([iron, rows]) =>
+        ironPart(log, iron, rows, { target, accuracyK: accuracy.value, holdK: holdMost.value, file }),
+      ),
+    )
+    if (parts.length === 0)
+      return undetermined(
+        'No tip check is recorded yet. Record one for each iron in a log of soldering iron tip temperature.',
+        ['a tip check of each iron'],
+        limit,
+      )
+    const verdict = worstVerdict(parts.map((part) => part.verdict))
+    const worst = parts.find((part) => part.verdict === verdict)!
+    return {
+      verdict,
+      found: `${worst.subject}: ${worst.found}`,
+      limit,
+      margin: worst.margin,
+      working: [
+        {
+          label: 'Accuracy and hold',
+          formula: '|measured − set| now; |deviation now − deviation at the check before|, same setting',
+          result: `${parts.length} irons judged`,
+        },
+      ],
+      sources,
+      remedy: worst.remedy,
+      missing:
+        verdict === 'undetermined'
+          ? [`a tip check by an instrument in calibration (${worst.subject})`]
+          : undefined,
+      parts,
+      cautions: HOT_SOLDER_CAUTIONS,
+    }
+  },
+})
+
+/** The accuracy asked for: the programme's layers over the edition chosen, else over the strictest. */
+const accuracyRuling = (
+  strictest: Ruling,
+  edition: keyof typeof TIP_ACCURACY_BY_EDITION | 'strictest' | undefined,
+): Ruling =>
+  edition === undefined || edition === 'strictest'
+    ? strictest
+    : rulingUnder(strictest, { ...TIP_ACCURACY_BY_EDITION[edition], authority: 'standard' })
+
+interface Demands {
+  readonly target: number
+  readonly accuracyK: number
+  readonly holdK: number
+  readonly file: InstrumentFile
+}
+
+/** The newest check of one iron against its setting, the ceiling, and the check before it. */
+function ironPart(log: Log, iron: string, rows: readonly number[], demands: Demands): Part {
+  const { target, accuracyK, holdK, file } = demands
+  const row = rows[rows.length - 1]
+  const setC = cellAt(log, 'setC', row)
+  const deviationK = cellAt(log, 'measuredC', row) - setC
+  const at = cellAt(log, 'at', row)
+  const subject = `Iron ${iron}`
+  if (!Number.isFinite(deviationK) || !Number.isFinite(at))
+    return { subject, verdict: 'undetermined', found: 'its newest check lacks a setting or a measurement.' }
+  const on = dateOf(at)
+  const margin: Margin = {
+    found: Math.abs(deviationK),
+    limit: accuracyK,
+    unit: 'K',
+    direction: 'at most',
+    guardBand: accuracyK / 10,
+  }
+  const printed = formatAgainst(Math.abs(deviationK), accuracyK, 'K').found
+  const says = `${printed} ${deviationK < 0 ? 'below' : 'above'} its setting of ${formatQuantity(setC, '°C')} on ${on}`
+  if (setC > target)
+    return {
+      subject,
+      verdict: 'fails',
+      found: `set to ${formatQuantity(setC, '°C')} on ${on}, above the ${formatQuantity(target, '°C')} specified.`,
+      margin: { found: setC, limit: target, unit: '°C', direction: 'at most', guardBand: 0 },
+      remedy: { says: `Set iron ${iron} to ${formatQuantity(target, '°C')} or less and check it again.` },
+    }
+  const verdict = verdictOn(margin)
+  if (verdict === 'fails')
+    return {
+      subject,
+      verdict,
+      found: `${says}.`,
+      margin,
+      remedy: { says: `Clean or change the bit of iron ${iron}, adjust its station, and check it again.` },
+    }
+  const standing = log.instrumentId === null ? undefined : calibrationStanding(log.instrumentId, on, file)
+  if (standing && !standing.stands)
+    return { subject, verdict: 'undetermined', found: `${says} proves nothing: ${standing.says}.`, margin }
+  const driftK = driftSince(log, rows, setC, deviationK)
+  if (driftK !== undefined && !(driftK <= holdK))
+    return {
+      subject,
+      verdict: 'fails',
+      found: `drifted by ${formatQuantity(driftK, 'K')} since the check before, at one setting.`,
+      margin: { found: driftK, limit: holdK, unit: 'K', direction: 'at most', guardBand: 0 },
+      remedy: {
+        says: `Have the station of iron ${iron} mended; two checks in a row within ${formatQuantity(holdK, 'K')} clear it.`,
+      },
+    }
+  return { subject, verdict, found: `${says}.`, margin }
+}
+
+/** How far the deviation moved since the check before, if that was at the same setting. */
+function driftSince(log: Log, rows: readonly number[], setC: number, deviationK: number): number | undefined {
+  const before = rows[rows.length - 2]
+  if (before === undefined || cellAt(log, 'setC', before) !== setC) return undefined
+  const drift = Math.abs(deviationK - (cellAt(log, 'measuredC', before) - setC))
+  return Number.isFinite(drift) ? Number(drift.toPrecision(12)) : undefined
+}

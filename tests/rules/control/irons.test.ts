@@ -1,0 +1,153 @@
+import { describe, expect, test } from 'vitest'
+import { tipAccuracyEdition, tipTemperatureTarget } from '@/shared/plan/parameters/control-hand'
+import { alloyFamily } from '@/shared/plan/parameters/programme'
+import { tipChecksOnScheduleRule } from '@/shared/rules/control/tip-checks-on-schedule'
+import { tipGroundRule } from '@/shared/rules/control/tip-ground'
+import { tipTemperatureRule } from '@/shared/rules/control/tip-temperature'
+import { afterRemedy, factsWith, findingOf, requirement, set, type FactsInput } from '../facts-builder'
+import { tipGroundMost } from '@/shared/plan/limits/control-hand'
+import { INSTRUMENT, logOf } from './log-builder'
+
+const instruments = [INSTRUMENT]
+const TIN_LEAD = [set(alloyFamily, 'tin-lead'), set(tipTemperatureTarget, 310)]
+const check = (measuredC: number, over: Record<string, number | string> = {}) => ({
+  at: '2026-02-02T08:00:00Z',
+  iron: 'W-1',
+  bit: 'chisel 2.4',
+  setC: 310,
+  measuredC,
+  ...over,
+})
+
+describe('tip temperature', () => {
+  const judged = (rows: ReturnType<typeof check>[], over: FactsInput = {}) =>
+    findingOf(tipTemperatureRule, {
+      values: TIN_LEAD,
+      logs: [logOf('tip-temperature', rows)],
+      instruments,
+      ...over,
+    })
+
+  // NASA-STD-8739.3 / MIL-STD-2000 (from memory) 5.5 K; J-STD-001 appendix A-2 c prints 15 K.
+  test.each([
+    [310, 'meets'],
+    [315.5, 'marginal'],
+    [315.6, 'fails'],
+    [304.4, 'fails'],
+  ])('set to 310, measured %s °C: %s by the strictest edition', (measuredC, verdict) =>
+    expect(judged([check(measuredC)]).verdict).toBe(verdict),
+  )
+  test('J-STD-001 allows 15 K, shown as looser than the strictest', () => {
+    const values = [...TIN_LEAD, set(tipAccuracyEdition, 'j-std-001')]
+    expect(judged([check(322)], { values }).verdict).toBe('meets')
+    expect(judged([check(322)], { values }).limit).toMatch(/looser than the default/)
+    expect(judged([check(326)], { values }).verdict).toBe('fails')
+  })
+  // J-STD-001 appendix A-2 b: the idle temperature holds within 5 K. Accuracy and hold are different checks.
+  test('steady but off is not the same as near but drifting', () => {
+    const values = [...TIN_LEAD, set(tipAccuracyEdition, 'j-std-001')]
+    const first = check(318, { at: '2026-01-26T08:00:00Z' })
+    expect(judged([first, check(317)], { values }).verdict).toBe('meets')
+    const drifted = judged([first, check(309)], { values })
+    expect(drifted.verdict).toBe('fails')
+    expect(drifted.found).toMatch(/drifted by 9 K/)
+    expect(judged([{ ...first, setC: 300 }, check(309)], { values }).verdict).toBe('meets')
+  })
+  test('an iron set above the specification fails though its tip is true', () => {
+    expect(judged([check(330, { setC: 330 })]).found).toMatch(/above the 310 °C specified/)
+  })
+  // TM 9-243: rosin carbonises above 600 °F (316 °C).
+  test('a specified 350 °C is above the ceiling for tin-lead; the remedy’s value meets', () => {
+    const values = [set(alloyFamily, 'tin-lead'), set(tipTemperatureTarget, 350)]
+    const logs = [logOf('tip-temperature', [check(311)])]
+    expect(findingOf(tipTemperatureRule, { values, logs, instruments }).remedy).toMatchObject({ value: 316 })
+    expect(afterRemedy(tipTemperatureRule, factsWith({ values, logs, instruments })).verdict).toBe('meets')
+    const leadFree = [set(alloyFamily, 'lead-free'), set(tipTemperatureTarget, 350)]
+    expect(findingOf(tipTemperatureRule, { values: leadFree, logs, instruments }).verdict).toBe('meets')
+  })
+  test('each iron is judged; one bad iron is enough', () => {
+    const finding = judged([check(310), check(300, { iron: 'W-2' })])
+    expect(finding.parts?.map(({ subject, verdict }) => [subject, verdict])).toEqual([
+      ['Iron W-1', 'meets'],
+      ['Iron W-2', 'fails'],
+    ])
+  })
+  test('no check is undetermined, and so is a thermometer out of calibration', () => {
+    expect(judged([]).verdict).toBe('undetermined')
+    expect(judged([check(310)], { instruments: [{ ...INSTRUMENT, dueOn: '2026-01-31' }] }).verdict).toBe(
+      'undetermined',
+    )
+  })
+})
+
+describe('ground and leakage', () => {
+  const judged = (row: Record<string, number | string>, over: FactsInput = {}) =>
+    findingOf(tipGroundRule, {
+      logs: [logOf('tip-ground', [{ at: '2026-02-02T08:00:00Z', iron: 'W-1', tip: 'hot', ...row }])],
+      instruments,
+      ...over,
+    })
+  // DOD-STD-2000: 2 Ω and 2 mV; MIL-STD-2000A and J-STD-001B: 5 Ω.
+  test.each([
+    [{ resistanceOhm: 1.2, leakageMv: 0.4 }, 'meets'],
+    [{ resistanceOhm: 2.1 }, 'fails'],
+    [{ resistanceOhm: 1.2, leakageMv: 2.4 }, 'fails'],
+  ])('%o %s', (row, verdict) => expect(judged(row).verdict).toBe(verdict))
+  test('5 Ω by the edition that allows it, unless the customer asks for 1 Ω', () => {
+    const values = [set(tipAccuracyEdition, 'j-std-001')]
+    expect(judged({ resistanceOhm: 4 }, { values }).verdict).toBe('meets')
+    expect(
+      judged({ resistanceOhm: 4 }, { values, requirements: [requirement(tipGroundMost, 1)] }).verdict,
+    ).toBe('fails')
+  })
+  test('mains is cautioned', () => expect(judged({ resistanceOhm: 1 }).cautions?.join()).toMatch(/mains/))
+})
+
+describe('checks on schedule', () => {
+  const run = (doneOn: string, skill = 'hand-soldering') => ({
+    id: doneOn,
+    doneOn,
+    worker: 'A. Ward',
+    skill,
+    assemblies: 4,
+  })
+  const judged = (checks: Record<string, string>[], runs: ReturnType<typeof run>[]) =>
+    findingOf(tipChecksOnScheduleRule, {
+      logs: [
+        logOf(
+          'tip-temperature',
+          checks.map((row) => ({ setC: 310, measuredC: 310, at: '', iron: 'W-1', ...row })),
+        ),
+      ],
+      records: { 'soldering-run': runs },
+    })
+
+  test('seven days after the check is covered, eight are not', () => {
+    expect(judged([{ at: '2026-02-02T08:00:00Z' }], [run('2026-02-09')]).verdict).toBe('meets')
+    const late = judged([{ at: '2026-02-02T08:00:00Z' }], [run('2026-02-09'), run('2026-02-10')])
+    expect(late.verdict).toBe('fails')
+    expect(late.found).toMatch(/8 days after/)
+    expect(late.remedy?.says).toMatch(/2026-02-09/)
+  })
+  test('a later check does not cover earlier work', () => {
+    expect(judged([{ at: '2026-02-03T08:00:00Z' }], [run('2026-02-02')]).verdict).toBe('fails')
+  })
+  test('a new iron counts from its first check, a withdrawn one until its last', () => {
+    const checks = [
+      { at: '2026-02-02T08:00:00Z' },
+      { at: '2026-02-09T08:00:00Z', state: 'withdrawn' },
+      { at: '2026-02-09T09:00:00Z', iron: 'W-2' },
+      { at: '2026-02-16T09:00:00Z', iron: 'W-2' },
+    ]
+    expect(judged(checks, [run('2026-02-03'), run('2026-02-20')]).verdict).toBe('meets')
+    expect(judged(checks.slice(0, 3), [run('2026-02-03'), run('2026-02-20')]).verdict).toBe('fails')
+  })
+  test('work by machine asks nothing of the irons; no work is undetermined', () => {
+    expect(judged([{ at: '2026-02-02T08:00:00Z' }], [run('2026-03-20', 'machine-soldering')]).verdict).toBe(
+      'undetermined',
+    )
+  })
+  test('work without any check fails', () => {
+    expect(judged([], [run('2026-02-02')]).verdict).toBe('fails')
+  })
+})
