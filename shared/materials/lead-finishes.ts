@@ -8,7 +8,6 @@ export const LEAD_BASES = {
   'iron-nickel': { label: 'Iron-nickel (alloy 42, Kovar)', zinc: false },
   steel: { label: 'Copper-clad steel', zinc: false },
 } as const
-export type LeadBase = keyof typeof LEAD_BASES
 
 /** What lies between the lead's metal and its coating. */
 export const LEAD_BARRIERS = {
@@ -17,7 +16,6 @@ export const LEAD_BARRIERS = {
   nickel: { label: 'Nickel' },
   'tin-nickel': { label: 'Tin-nickel' },
 } as const
-export type LeadBarrier = keyof typeof LEAD_BARRIERS
 
 export interface LeadCoating {
   readonly label: string
@@ -118,7 +116,6 @@ export const LEAD_COATINGS = {
     tinWindow: false,
   },
 } as const satisfies Record<string, LeadCoating>
-export type LeadCoatingKey = keyof typeof LEAD_COATINGS
 
 /** Least lead in a tin finish that keeps whiskers away, % by mass. */
 export const LEAD_AGAINST_WHISKERS = {

@@ -1,7 +1,15 @@
 import type { LeadFinish } from '@/shared/plan/parameters/finishes'
 
-const sameName = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase()
+const nameKey = (component: string): string => component.trim().toLowerCase()
 
-/** The row of a component's lead finish, matched by name whatever its capitals. */
-export const finishOf = (component: string, finishes: readonly LeadFinish[]): LeadFinish | undefined =>
-  finishes.find((finish) => sameName(finish.component, component))
+/** Looks up a component's lead finish by name, whatever its capitals; the first row of a name counts. */
+export function finishesByComponent(
+  finishes: readonly LeadFinish[],
+): (component: string) => LeadFinish | undefined {
+  const byName = new Map<string, LeadFinish>()
+  for (const finish of finishes) {
+    const key = nameKey(finish.component)
+    if (!byName.has(key)) byName.set(key, finish)
+  }
+  return (component) => byName.get(nameKey(component))
+}

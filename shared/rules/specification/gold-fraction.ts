@@ -20,7 +20,7 @@ import type { Part, WorkingLine } from '@/shared/rules/finding'
 import { decidingPart, judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts'
 import { stepBelow } from '@/shared/rules/remedy'
 import { optional, rule } from '@/shared/rules/rule'
-import { finishOf } from './finish-of-component'
+import { finishesByComponent } from './finish-of-component'
 import { holeOf } from './joint-row'
 
 /** Within a tenth of the limit is marginal. */
@@ -32,7 +32,7 @@ interface Terms {
   readonly densityGcm3: number
   /** Gold on the wall of the hole, µm. */
   readonly wallGoldUm: number
-  readonly finishes: readonly LeadFinish[]
+  readonly finishOf: (component: string) => LeadFinish | undefined
   readonly limitPct: number
 }
 
@@ -59,7 +59,7 @@ export const goldFraction = rule({
       wallUm: wall,
       densityGcm3: ALLOYS[alloy].densityGcm3,
       wallGoldUm: BOARD_FINISHES[finish].coating === 'gold' ? (goldMost ?? goldLeast) : 0,
-      finishes,
+      finishOf: finishesByComponent(finishes),
       limitPct: most.value,
     }
     const parts = holes.map((row) => partOrContradiction(row.component, () => judgeRow(row, terms)))
@@ -81,7 +81,7 @@ export const goldFraction = rule({
 
 /** The gold and the solder of one joint, gold surfaces apart. */
 function contents(row: LeadHole, terms: Terms) {
-  const finish = finishOf(row.component, terms.finishes)
+  const finish = terms.finishOf(row.component)
   if (!finish) {
     throw new RangeError(`${row.component} is not among the lead finishes: add a row with this name.`)
   }

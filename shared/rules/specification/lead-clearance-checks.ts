@@ -14,7 +14,8 @@ export const GUARD_SHARE = 0.1
 const GUARD_OF_SHARE = 0.25
 /** Least room a lead off its place keeps before entry counts as close, mm. */
 const ENTRY_GUARD_MM = 0.02
-const FLAT_GUARD_SHARE = 0.05
+/** Within this share of the limit on flat leads is marginal. */
+export const FLAT_GUARD_SHARE = 0.05
 
 export type Basis = 'worst-case' | 'statistical'
 

@@ -18,7 +18,13 @@ import { undetermined, verdictOn, type Part } from '@/shared/rules/finding'
 import { decidingPart, judgedByParts, partOrContradiction } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 import { proposeHole, type ProposalTerms } from './hole-proposal'
-import { clearanceOf, decidingCheck, GUARD_SHARE, type ClearanceTerms } from './lead-clearance-checks'
+import {
+  clearanceOf,
+  decidingCheck,
+  FLAT_GUARD_SHARE,
+  GUARD_SHARE,
+  type ClearanceTerms,
+} from './lead-clearance-checks'
 import { clearanceWorking } from './lead-clearance-working'
 
 export const leadClearance = rule({
@@ -81,11 +87,17 @@ function judgeRow(row: LeadHole, terms: ClearanceTerms, proposal: ProposalTerms)
       hole,
       lead,
       leastMm: lead.mostMm + 2 * Math.max(least.value, row.leadPositionMm ?? 0),
-      mostMm: lead.leastMm + 2 * most.value,
+      mostMm: Math.min(lead.leastMm + 2 * most.value, mostForFlat(row, terms.flatGap.value)),
       guardMm: 2 * GUARD_SHARE * (most.value - least.value),
     }),
   }
 }
+
+/** A hole's most as the flat-lead limit sees it, which speaks of nominal holes. */
+const mostForFlat = ({ leadShape, leadThicknessMm, holeToleranceMm }: LeadHole, gapMm: number): number =>
+  leadShape === 'flat' && leadThicknessMm !== undefined
+    ? leadThicknessMm + gapMm * (1 - FLAT_GUARD_SHARE) + holeToleranceMm
+    : Infinity
 
 const emptyWindow = ({ least, most }: ClearanceTerms) =>
   undetermined(

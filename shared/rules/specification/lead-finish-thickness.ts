@@ -62,10 +62,18 @@ function judgeRow(row: LeadFinish, index: number, least: Ruling, most: Ruling): 
     margin,
   }
   if (verdict !== 'fails') return part
-  const cell =
-    margin === high && row.coatingMostUm !== undefined
-      ? { column: 'coatingMostUm', value: most.value, says: `at most ${formatQuantity(most.value, 'µm')}` }
-      : { column: 'coatingUm', value: least.value, says: `at least ${formatQuantity(least.value, 'µm')}` }
+  const [atLeast, atMost] = [
+    `at least ${formatQuantity(least.value, 'µm')}`,
+    `at most ${formatQuantity(most.value, 'µm')}`,
+  ]
+  const leastWrong = verdictOn(low) === 'fails' || row.coatingUm > most.value
+  const mostWrong = row.coatingMostUm !== undefined && row.coatingMostUm > most.value
+  if (leastWrong && mostWrong) {
+    return { ...part, remedy: { says: `${row.component}: order ${atLeast} and ${atMost} of coating.` } }
+  }
+  const cell = mostWrong
+    ? { column: 'coatingMostUm', value: most.value, says: atMost }
+    : { column: 'coatingUm', value: least.value, says: atLeast }
   const remedy: CellRemedy = {
     says: `${row.component}: order ${cell.says} of coating.`,
     cell: { parameter: leadFinishes.key, row: index, column: cell.column, value: cell.value },

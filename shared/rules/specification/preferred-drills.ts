@@ -32,7 +32,7 @@ export const preferredDrills = rule({
     const parts = holes.map((row, index) =>
       partOrContradiction(row.component, () => judgeRow(row, index, wall, sizesMm)),
     )
-    const used = new Set(holes.map((row) => nearest(row, wall, sizesMm)?.drillMm))
+    const used = new Set(parts.flatMap((part, index) => drillOf(part, holes[index], wall, sizesMm)))
     return judgedByParts({
       parts,
       noun: 'kinds of hole',
@@ -41,8 +41,7 @@ export const preferredDrills = rule({
         {
           label: 'Drills used',
           result: [...used]
-            .filter((size) => size !== undefined)
-            .sort((a, b) => a - b)
+            .sort((one, other) => one - other)
             .map((size) => formatQuantity(size, 'mm'))
             .join(', '),
         },
@@ -51,6 +50,18 @@ export const preferredDrills = rule({
     })
   },
 })
+
+/** The preferred drill of a row that could be judged. */
+function drillOf(
+  part: Part,
+  row: LeadHole | undefined,
+  wallUm: number,
+  sizesMm: readonly number[],
+): number[] {
+  if (part.verdict === 'undetermined' || !row) return []
+  const drill = nearest(row, wallUm, sizesMm)
+  return drill ? [drill.drillMm] : []
+}
 
 function nearest(row: LeadHole, wallUm: number, sizesMm: readonly number[]) {
   const { drillMm } = holeOf(row, wallUm)

@@ -76,8 +76,7 @@ export const storageLife = rule({
         sources,
       }
     }
-    const band = growthBand(temperature)
-    const parts = stored.map((each) => judgeStored(each, band, left.value, most.value))
+    const parts = stored.map((each) => judgeStored(each, temperature, left.value, most.value))
     const deciding = decidingPart(parts)
     const worst = stored[deciding ? parts.indexOf(deciding) : 0]
     return judgedByParts({

@@ -2,15 +2,15 @@ import {
   coatingLeftUm,
   coatingNeededUm,
   compoundUm,
+  growthBand,
   hoursUntilLeft,
   HOURS_PER_MONTH,
   type Coat,
-  type GrowthBand,
 } from '@/shared/physics/intermetallic'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, Remedy } from '@/shared/rules/finding'
 import { partOn } from '@/shared/rules/parts'
-import { stepBelow, stepAbove, type CellRemedy } from '@/shared/rules/remedy'
+import { bisect, stepAbove, stepBelow, type CellRemedy } from '@/shared/rules/remedy'
 
 /** Less than this above the least is marginal, µm. */
 const GUARD_UM = 0.25
@@ -27,8 +27,9 @@ export interface Stored {
 }
 
 /** What is left of a stored coating, judged by the fastest growth of the band. */
-export function judgeStored(stored: Stored, band: GrowthBand, leastUm: number, mostUm: number): Part {
+export function judgeStored(stored: Stored, temperatureC: number, leastUm: number, mostUm: number): Part {
   const { subject, coat, months } = stored
+  const band = growthBand(temperatureC)
   const hours = months * HOURS_PER_MONTH
   const left = (growth: number): number => coatingLeftUm(coat, compoundUm(growth, hours, coat.firstUm))
   const life = (growth: number): number => hoursUntilLeft(coat, leastUm, growth) / HOURS_PER_MONTH
@@ -46,24 +47,44 @@ export function judgeStored(stored: Stored, band: GrowthBand, leastUm: number, m
     },
   })
   if (part.verdict === 'meets') return part
-  return { ...part, remedy: remedyFor(stored, band.fastest, leastUm + GUARD_UM, mostUm) }
+  return { ...part, remedy: remedyFor(stored, temperatureC, leastUm + GUARD_UM, mostUm) }
 }
 
-/** A thicker coating while the window allows one, else a shorter storage. */
-function remedyFor(stored: Stored, growth: number, aimUm: number, mostUm: number): Remedy {
+/** A thicker coating while the window allows one, else a shorter storage; the cooler store beside it. */
+function remedyFor(stored: Stored, temperatureC: number, aimUm: number, mostUm: number): Remedy {
   const { subject, coat, months, thicknessAt, monthsAt } = stored
-  const neededUm = stepAbove(coatingNeededUm(coat, aimUm, growth, months * HOURS_PER_MONTH), COATING_STEP_UM)
+  const hours = months * HOURS_PER_MONTH
+  const growth = growthBand(temperatureC).fastest
+  const neededUm = stepAbove(coatingNeededUm(coat, aimUm, growth, hours), COATING_STEP_UM)
+  const cooler = coolerStore(coat, hours, temperatureC, aimUm)
+  const orCooler = cooler === undefined ? '' : `, or store at ${formatQuantity(cooler, '°C')} or below`
   if (neededUm <= mostUm) {
-    const says = `${subject}: order at least ${formatQuantity(neededUm, 'µm')} of coating, or store cooler or for less time.`
+    const says = `${subject}: order at least ${formatQuantity(neededUm, 'µm')} of coating${orCooler}.`
     const { parameter, row, column } = thicknessAt
     if (row === undefined || column === undefined) return { says, parameter, value: neededUm }
     const inTable: CellRemedy = { says, cell: { parameter, row, column, value: neededUm } }
     return inTable
   }
-  const allowed = stepBelow(hoursUntilLeft(coat, aimUm, growth) / HOURS_PER_MONTH, 0.5)
+  const monthsOf = (each: Coat): number =>
+    stepBelow(hoursUntilLeft(each, aimUm, growth) / HOURS_PER_MONTH, 0.5)
+  const allowed = monthsOf(coat)
+  if (!(allowed > 0)) {
+    const thickest = Math.max(0, monthsOf({ ...coat, coatingUm: mostUm }))
+    return {
+      says: `${subject}: order ${formatQuantity(mostUm, 'µm')} of coating and store at most ${formatQuantity(thickest, 'months')} at this temperature${orCooler}.`,
+    }
+  }
   return {
-    says: `${subject}: store at most ${formatQuantity(allowed, 'months')} at this temperature, or cooler; no coating inside the window would last.`,
+    says: `${subject}: store at most ${formatQuantity(allowed, 'months')} at this temperature${orCooler}; no coating inside the window would last.`,
     parameter: monthsAt,
     value: allowed,
   }
+}
+
+/** The warmest store, whole degrees, in which the coating lasts; undefined when none above freezing does. */
+function coolerStore(coat: Coat, hours: number, temperatureC: number, aimUm: number): number | undefined {
+  const lasts = (degreesC: number): boolean =>
+    coatingLeftUm(coat, compoundUm(growthBand(degreesC).fastest, hours, coat.firstUm)) >= aimUm
+  const warmest = bisect({ from: temperatureC, to: 0, meets: lasts, tolerance: 0.1 })
+  return warmest === undefined ? undefined : stepBelow(warmest, 1)
 }

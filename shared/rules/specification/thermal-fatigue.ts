@@ -80,13 +80,13 @@ export const thermalFatigue = rule({
   },
 })
 
-const testCycle = ({ swingK, hottestC, perDay, dwellMin }: CycleTest): ThermalCycle => ({
+const cycleOfTest = ({ swingK, hottestC, perDay, dwellMin }: CycleTest): ThermalCycle => ({
   swingK,
   maximumC: hottestC,
   cyclesPerDay: perDay,
   dwellMin,
 })
-const useCycle = ({ swingK, hottestC, perYear, dwellMin }: UseCycle): ThermalCycle => ({
+const cycleOfService = ({ swingK, hottestC, perYear, dwellMin }: UseCycle): ThermalCycle => ({
   swingK,
   maximumC: hottestC,
   cyclesPerDay: perYear / DAYS_PER_YEAR,
@@ -97,7 +97,7 @@ const useCycle = ({ swingK, hottestC, perYear, dwellMin }: UseCycle): ThermalCyc
 const accelerate = (model: NorrisLandzbergConstants, test: CycleTest, cycle: UseCycle) =>
   norrisLandzberg(
     model,
-    { test: testCycle(test), use: useCycle(cycle) },
+    { test: cycleOfTest(test), use: cycleOfService(cycle) },
     model.slownessExponent === 0.136 ? 'dwell' : 'frequency',
   )
 

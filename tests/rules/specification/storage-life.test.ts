@@ -145,6 +145,11 @@ describe('storage life', () => {
     const facts = factsWith(stored({ um: 8, months: 120 }))
     expect(afterRemedy(storageLife, facts).verdict).toBe('meets')
   })
+  test('the cooler store that the remedy names is cool enough', () => {
+    const warm = stored({ um: 5, months: 12, temperatureC: 45 })
+    const degrees = Number(/store at (\d+) °C/.exec(findingOf(storageLife, warm).remedy?.says ?? '')?.[1])
+    expect(findingOf(storageLife, stored({ um: 5, months: 12, temperatureC: degrees })).verdict).toBe('meets')
+  })
   test('over nickel the copper law is kept and said to be on the safe side', () => {
     const finding = findingOf(storageLife, stored({ more: [set(boardNickel, 3)] }))
     expect(finding.notes?.join(' ')).toContain('on the safe side')
