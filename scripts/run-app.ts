@@ -37,7 +37,7 @@ export async function runApp(mode: Mode): Promise<void> {
       database = await step('starting the private database', () => startEmbeddedServer(settings.dataFolder))
       env.DATABASE_URL = database.url
     }
-    await bringUp(mode, settings, env, stopping)
+    await bringUp(mode, settings, env, stopping, database)
   } catch (error) {
     if (!stopping.aborted) {
       process.stderr.write(
@@ -74,21 +74,30 @@ async function bringUp(
   settings: Settings,
   env: Record<string, string>,
   stopping: AbortSignal,
+  database: EmbeddedServer | undefined,
 ): Promise<void> {
   Object.assign(process.env, env)
-  const demo = await unlessStopped(stopping, prepareDatabase(settings))
+  const demo = await unlessStopped(stopping, () => prepareDatabase(settings))
   if (mode === 'start') await buildWhenChanged(stopping)
-  if (demo === 'absent') await unlessStopped(stopping, sayNewAdministrator())
+  if (demo === 'absent') await unlessStopped(stopping, sayNewAdministrator)
   await closeDatabase()
   const server = await step('starting the web server', () => startWebServer(mode, settings, env, stopping))
   say(`\nReady: ${settings.url}\n`)
   if (demo !== 'absent') await sayDemoSignIns()
   say('Stop with Ctrl+C.')
-  const told = new Promise<'told'>((resolve) => stopping.addEventListener('abort', () => resolve('told')))
-  const how = stopping.aborted ? 'told' : await Promise.race([told, server.ended])
-  if (how !== 'told') throw new StartRefused(`The web server ended by itself (${how}). Start Liquidus again.`)
+  const told = new Promise<undefined>((resolve) =>
+    stopping.addEventListener('abort', () => resolve(undefined)),
+  )
+  const end = stopping.aborted
+    ? undefined
+    : await Promise.race([
+        told,
+        server.ended.then((how) => `The web server ended by itself (${how}).`),
+        ...(database ? [database.ended.then(() => 'The database ended by itself.')] : []),
+      ])
   say('\nStopping …')
   await server.stop()
+  if (end) throw new StartRefused(`${end} Start Liquidus again.`)
 }
 
 function prepareDatabase({ demo }: Settings): Promise<DemoState> {
@@ -99,12 +108,12 @@ function prepareDatabase({ demo }: Settings): Promise<DemoState> {
 }
 
 /** Gives up waiting when the app is told to stop; what was going on is then cut off by the database's end. */
-async function unlessStopped<Result>(stopping: AbortSignal, work: Promise<Result>): Promise<Result> {
+async function unlessStopped<Result>(stopping: AbortSignal, begin: () => Promise<Result>): Promise<Result> {
   stopping.throwIfAborted()
   const told = new Promise<never>((_, reject) =>
     stopping.addEventListener('abort', () => reject(stopping.reason as Error)),
   )
-  work.catch(() => undefined)
-  told.catch(() => undefined)
+  const work = begin()
+  for (const loser of [work, told]) loser.catch(() => undefined)
   return Promise.race([work, told])
 }

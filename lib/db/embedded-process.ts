@@ -11,18 +11,22 @@ const START_TRIES = 20
 const RETRY_AFTER_MS = 500
 const LONGEST_RECOVERY_S = 600
 
+const markIn = (folder: string) => join(folder, 'postmaster.pid')
+
+/** The process number that a running server keeps in its folder; 0 where there is none. */
+export const runningServer = (folder: string) => Number(readIfThere(markIn(folder))?.split('\n')[0] ?? 0)
+
 /** Ends what a killed app left running, and removes the mark of a server that is no more. */
 export async function stopLeftBehind(
   folder: string,
   binaries: EmbeddedBinaries,
   account: ServerAccount | undefined,
 ): Promise<void> {
-  const mark = join(folder, 'postmaster.pid')
-  const pid = pidIn(mark)
+  const pid = runningServer(folder)
   if (!(pid > 0)) return
   const command = isAlive(pid) ? (commandLineOf(pid) ?? folder) : ''
   if (command.includes(folder)) await stopServer(folder, binaries, account)
-  else rmSync(mark, { force: true })
+  else rmSync(markIn(folder), { force: true })
 }
 
 /** Ends a server once its last transactions are on disk. Does nothing where none runs. */
@@ -31,14 +35,13 @@ export async function stopServer(
   { pg_ctl }: EmbeddedBinaries,
   account: ServerAccount | undefined,
 ): Promise<void> {
-  const mark = join(folder, 'postmaster.pid')
   const stop = (mode: string) =>
     runAs(pg_ctl, ['stop', '-D', folder, '-w', '-t', '60', '-m', mode], { account, reaches: [folder] })
-  if (readIfThere(mark) === undefined) return
+  if (runningServer(folder) === 0) return
   try {
     await stop('fast')
   } catch (error) {
-    if (!isAlive(pidIn(mark))) return
+    if (!isAlive(runningServer(folder))) return
     await stop('immediate').catch(() => {
       throw error
     })
@@ -91,9 +94,6 @@ export async function startOnFreePort(
   }
 }
 
-/** The process number in the file that a running server keeps in its folder; 0 where there is none. */
-const pidIn = (mark: string) => Number(readIfThere(mark)?.split('\n')[0] ?? 0)
-
 function serverOptions(port: number, durable: boolean): string {
   const kept = durable ? 'on' : 'off'
   const options = {
@@ -119,7 +119,7 @@ function serverOptions(port: number, durable: boolean): string {
 }
 
 /** A port that nobody listens on at this moment. */
-function freePort(): Promise<number> {
+export function freePort(): Promise<number> {
   return new Promise((resolve, reject) => {
     const probe = createServer()
     probe.once('error', reject)

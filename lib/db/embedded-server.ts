@@ -2,13 +2,16 @@ import { join } from 'node:path'
 import { serverAccount } from '@/lib/db/embedded-account'
 import { embeddedBinaries } from '@/lib/db/embedded-binaries'
 import { EMBEDDED_DATABASE, EMBEDDED_ROLE, prepareCluster } from '@/lib/db/embedded-cluster'
-import { startOnFreePort, stopLeftBehind, stopServer } from '@/lib/db/embedded-process'
+import { runningServer, startOnFreePort, stopLeftBehind, stopServer } from '@/lib/db/embedded-process'
 import { prepareDataFolder } from '@/lib/settings/data-folder'
 import { lockDataFolder } from '@/lib/settings/data-folder-lock'
+import { isAlive } from '@/lib/settings/process-identity'
 
 export interface EmbeddedServer {
   /** Where the app's database is, with its password. */
   url: string
+  /** Resolves when the server is gone, whoever ended it. */
+  ended: Promise<void>
   /** Ends the server once its last transactions are on disk, and gives the data folder back. */
   stop(): Promise<void>
 }
@@ -17,6 +20,8 @@ export interface EmbeddedServerOptions {
   /** Whether an acknowledged transaction survives a loss of power. Only tests whose data is thrown away say no. */
   durable?: boolean
 }
+
+const LOOK_EVERY_MS = 500
 
 /**
  * Starts the private PostgreSQL of a data folder, on a free port of the loopback address.
@@ -41,9 +46,21 @@ export async function startEmbeddedServer(
         await stopServer(folder, binaries, account)
         giveBack()
       },
+      ended: endOf(runningServer(folder)),
     }
   } catch (error) {
     giveBack()
     throw error
   }
+}
+
+/** It is nobody's child, so its end has to be looked for. */
+function endOf(pid: number): Promise<void> {
+  return new Promise((resolve) => {
+    const looking = setInterval(() => {
+      if (isAlive(pid)) return
+      clearInterval(looking)
+      resolve()
+    }, LOOK_EVERY_MS).unref()
+  })
 }

@@ -20,10 +20,14 @@ export async function prepareTables(
   return withConnection(url, async (client) => {
     await client.query('SELECT pg_advisory_lock($1)', [FIRST_RUN_LOCK])
     const progress = await demoProgress(client)
-    if (progress === 'begun') await client.query('DROP SCHEMA public CASCADE; CREATE SCHEMA public')
+    if (progress === 'begun') {
+      await client.query(
+        'DROP SCHEMA public CASCADE; CREATE SCHEMA public; DROP SCHEMA liquidus_setup CASCADE',
+      )
+    }
     await migrate(url, migrations)
     if (progress === 'finished') return 'loaded before'
-    if (progress === 'not begun' && (!demo.wanted || (await hasPeople(client)))) return 'absent'
+    if (!demo.wanted || (await hasPeople(client))) return 'absent'
     await client.query(
       `CREATE SCHEMA IF NOT EXISTS liquidus_setup;
        CREATE TABLE IF NOT EXISTS liquidus_setup.demo (begun_at timestamptz NOT NULL, finished_at timestamptz);
