@@ -13,13 +13,16 @@ export function nearestDrill(question: {
   readonly sizesMm: readonly number[]
 }): { drillMm: number; finishedMm: number } | undefined {
   const { wantedMm, leastMm, mostMm, wallUm, sizesMm } = question
-  let best: { drillMm: number; finishedMm: number } | undefined
+  const wallsMm = (2 * wallUm) / 1000
+  let best: number | undefined
   for (const drillMm of sizesMm) {
-    const finishedMm = Number((drillMm - (2 * wallUm) / 1000).toFixed(6))
-    if (finishedMm < leastMm || finishedMm > mostMm) continue
-    if (!best || Math.abs(finishedMm - wantedMm) < Math.abs(best.finishedMm - wantedMm)) {
-      best = { drillMm, finishedMm }
-    }
+    const finishedMm = drillMm - wallsMm
+    if (finishedMm < leastMm - HAIR_MM || finishedMm > mostMm + HAIR_MM) continue
+    if (best === undefined || Math.abs(finishedMm - wantedMm) < Math.abs(best - wallsMm - wantedMm))
+      best = drillMm
   }
-  return best
+  return best === undefined ? undefined : { drillMm: best, finishedMm: Number((best - wallsMm).toFixed(6)) }
 }
+
+/** Less than this is binary dust of decimals, not a difference of holes. */
+const HAIR_MM = 1e-9
