@@ -34,6 +34,7 @@ export async function startWebServer(
       env: {
         ...process.env,
         ...env,
+        LIQUIDUS_STARTED_BY: String(process.pid),
         NEXT_TELEMETRY_DISABLED: '1',
         NODE_ENV: mode === 'dev' ? 'development' : 'production',
       },
