@@ -50,7 +50,7 @@ export type CellOf<C extends Column> =
 export type RowOf<C extends Record<string, Column>> = { readonly [K in keyof C]: CellOf<C[K]> }
 
 type Required<C extends Column> = C & { readonly optional: false }
-type Optional<C extends Column> = C & { readonly optional: true }
+type Optional<C extends Column> = Omit<C, 'optional'> & { readonly optional: true }
 
 type NumberOptions = { label: string; unit: Unit; min: number; max: number; whole?: boolean; help?: string }
 export const numberColumn = (options: NumberOptions): Required<NumberColumn> => ({

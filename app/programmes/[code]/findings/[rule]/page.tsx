@@ -1,0 +1,66 @@
+import { notFound } from 'next/navigation'
+import { itemAddress, routeCardAddress } from '@/app/addresses'
+import { FindingSheet } from '@/app/findings/finding-sheet'
+import { ProgrammeSheet } from '@/app/frame/programme-sheet'
+import { visitProgramme } from '@/app/frame/visit'
+import { Section } from '@/app/ui/section'
+import { VerdictMark } from '@/app/ui/verdict-mark'
+import { STAGE_NAMES } from '@/shared/plan/stage'
+import { Concessions } from './concessions'
+import { Inputs } from './inputs'
+
+interface FindingPageProps {
+  params: Promise<{ code: string; rule: string }>
+}
+
+/** One finding with its whole working, and the walk back from it to every input, its author and its reason. */
+export default async function FindingPage({ params }: FindingPageProps) {
+  const { code: asked, rule: id } = await params
+  const visit = await visitProgramme(asked)
+  const code = visit.view?.code ?? asked
+  const item = visit.view?.state.items.find(({ definition }) =>
+    definition.rules.some((rule) => rule.id === id),
+  )
+  const rule = item?.definition.rules.find((entry) => entry.id === id)
+  const finding = visit.view?.judgement.findings.get(id)
+  if (visit.view && (!item || !rule || !finding)) notFound()
+  return (
+    <ProgrammeSheet
+      visit={visit}
+      code={code}
+      at={routeCardAddress(code)}
+      place={[
+        ...(item ? [{ text: item.definition.title, href: itemAddress(code, item.definition.key) }] : []),
+        { text: rule?.title ?? id },
+      ]}
+      title={rule?.title ?? id}
+      supplement={rule?.why}
+      cells={
+        item && finding
+          ? [
+              { label: 'Stage', value: STAGE_NAMES[item.definition.stage] },
+              { label: 'Verdict', value: <VerdictMark verdict={finding.verdict} /> },
+              { label: 'Rule', value: `${id}, version ${finding.version}` },
+            ]
+          : []
+      }
+    >
+      {(view) =>
+        item &&
+        rule &&
+        finding && (
+          <>
+            <FindingSheet title="The finding" finding={finding} open />
+            <Section
+              heading="Why: what it was judged on"
+              lead="Every input the rule declares, as it stands, with who set it and on what grounds."
+            >
+              <Inputs view={view} rule={rule} />
+            </Section>
+            <Concessions view={view} item={item.definition.key} finding={finding} />
+          </>
+        )
+      }
+    </ProgrammeSheet>
+  )
+}

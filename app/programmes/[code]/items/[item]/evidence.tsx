@@ -1,0 +1,147 @@
+import { randomUUID } from 'node:crypto'
+import { fileAddress, itemAddress } from '@/app/addresses'
+import { CommandForm } from '@/app/forms/command-form'
+import { TextBox } from '@/app/forms/fields'
+import { Day } from '@/app/ui/date'
+import { Digest } from '@/app/ui/digest'
+import { Disclosure } from '@/app/ui/disclosure'
+import { Empty } from '@/app/ui/empty'
+import { Notice } from '@/app/ui/notice'
+import { RuledTable } from '@/app/ui/ruled-table'
+import { Section } from '@/app/ui/section'
+import { SubmitButton } from '@/app/ui/submit-button'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import type { EvidenceEntry } from '@/shared/gate/programme-state'
+import type { ItemState } from '@/shared/gate/standing'
+import { refusal } from '@/shared/policy'
+import { attachLink, withdrawEvidence } from './actions'
+import { UploadForm } from './upload-form'
+
+interface EvidenceProps {
+  view: ProgrammeView
+  state: ItemState
+  refused?: string | undefined
+}
+
+/** Files and links that show what the item claims, and the forms to add one. */
+export function Evidence({ view, state, refused }: EvidenceProps) {
+  const { key, evidence: wanted } = state.item.definition
+  const entries = view.state.evidence.filter((entry) => entry.itemKey === key)
+  const mayAttach = !refusal('attach-evidence', view.actor)
+  return (
+    <Section
+      id="evidence"
+      heading="Evidence"
+      lead={
+        wanted.length > 0
+          ? `Wanted: ${wanted.map(({ label, required }) => (required ? label : `${label} (if there is one)`)).join('; ')}.`
+          : undefined
+      }
+    >
+      {refused && (
+        <Notice kind="refusal" announced title="The file was not attached">
+          {refused}
+        </Notice>
+      )}
+      {entries.length > 0 ? (
+        <EvidenceTable view={view} item={key} entries={entries} />
+      ) : (
+        <Empty title="Nothing attached yet">
+          Drawings, certificates, photographs, reports: up to 50 MB each.
+        </Empty>
+      )}
+      {mayAttach && (
+        <>
+          <UploadForm
+            formKey={randomUUID()}
+            action={`${itemAddress(view.code, key)}/evidence`}
+            kinds={wanted.map(({ kind }) => kind)}
+          />
+          <Disclosure summary="Attach a link instead" printed={false}>
+            <CommandForm
+              action={attachLink}
+              formKey={randomUUID()}
+              hidden={{ programme: view.code, item: key }}
+              label="Attach a link"
+              className="form-narrow"
+            >
+              <TextBox
+                name="url"
+                type="url"
+                label="Address"
+                hint="What lies behind a link can change; attach a file where it matters."
+                required
+              />
+              <TextBox name="kind" label="Kind of evidence" defaultValue={wanted[0]?.kind ?? ''} required />
+              <TextBox name="note" label="Note" optional />
+              <SubmitButton kind="quiet">Attach the link</SubmitButton>
+            </CommandForm>
+          </Disclosure>
+        </>
+      )}
+    </Section>
+  )
+}
+
+function EvidenceTable({
+  view,
+  item,
+  entries,
+}: {
+  view: ProgrammeView
+  item: string
+  entries: readonly EvidenceEntry[]
+}) {
+  return (
+    <RuledTable
+      caption="Evidence of this item"
+      captionHidden
+      rows={entries}
+      rowKey={({ id }) => id}
+      columns={[
+        {
+          label: 'What',
+          names: true,
+          cell: ({ id, fileName, url }) => (
+            <a href={url ?? fileAddress(view.code, id)} rel="noreferrer">
+              {fileName ?? url}
+            </a>
+          ),
+        },
+        { label: 'Kind', cell: ({ kind, note }) => (note ? `${kind}: ${note}` : kind) },
+        {
+          label: 'Attached',
+          cell: ({ addedByName, at }) => (
+            <>
+              {addedByName}, <Day at={at} />
+            </>
+          ),
+        },
+        {
+          label: 'SHA-256',
+          set: 'shrink',
+          cell: ({ sha256 }) => (sha256 ? <Digest value={sha256} /> : 'a link has none'),
+        },
+        { label: 'Withdraw', cell: (entry) => <Withdraw view={view} item={item} entry={entry} /> },
+      ]}
+    />
+  )
+}
+
+function Withdraw({ view, item, entry }: { view: ProgrammeView; item: string; entry: EvidenceEntry }) {
+  const may = entry.addedById === view.actor.personId || view.actor.departments.includes('quality')
+  if (!may || refusal('withdraw-evidence', view.actor)) return <>–</>
+  return (
+    <Disclosure summary="Withdraw" printed={false}>
+      <CommandForm
+        action={withdrawEvidence}
+        formKey={randomUUID()}
+        hidden={{ programme: view.code, item, evidence: entry.id }}
+        label={`Withdraw ${entry.fileName ?? entry.url}`}
+      >
+        <TextBox name="reason" label="Why" required />
+        <SubmitButton kind="danger">Withdraw</SubmitButton>
+      </CommandForm>
+    </Disclosure>
+  )
+}

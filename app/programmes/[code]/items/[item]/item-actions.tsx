@@ -1,0 +1,80 @@
+import { randomUUID } from 'node:crypto'
+import { actionAddress } from '@/app/addresses'
+import { CommandForm } from '@/app/forms/command-form'
+import { ChoiceBox, LinesBox, TextBox } from '@/app/forms/fields'
+import { Day } from '@/app/ui/date'
+import { Disclosure } from '@/app/ui/disclosure'
+import { RuledTable } from '@/app/ui/ruled-table'
+import { Section } from '@/app/ui/section'
+import { SubmitButton } from '@/app/ui/submit-button'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { actionStanding } from '@/shared/gate/action-standing'
+import { ACTION_KINDS } from '@/shared/gate/programme-state'
+import type { ItemState } from '@/shared/gate/standing'
+import { DEPARTMENT_NAMES, DEPARTMENTS } from '@/shared/plan/department'
+import { refusal } from '@/shared/policy'
+import { askAction } from './actions'
+
+/** Questions about the item to other departments, and the form to ask one. */
+export function ItemActions({ view, state }: { view: ProgrammeView; state: ItemState }) {
+  const { key } = state.item.definition
+  const actions = view.state.actions.filter((action) => action.itemKey === key)
+  const refused = refusal('ask-action', view.actor)
+  if (actions.length === 0 && refused) return null
+  const departments = (choices: readonly (typeof DEPARTMENTS)[number][]) =>
+    choices.map((value) => ({ value, text: DEPARTMENT_NAMES[value] }))
+  return (
+    <Section id="actions" heading="Questions to other departments">
+      {actions.length > 0 && (
+        <RuledTable
+          caption="Actions about this item"
+          captionHidden
+          rows={actions}
+          rowKey={({ number }) => number}
+          columns={[
+            { label: 'No.', set: 'shrink', cell: ({ number }) => number },
+            {
+              label: 'Question',
+              names: true,
+              cell: ({ number, question }) => <a href={actionAddress(view.code, number)}>{question}</a>,
+            },
+            { label: 'To', set: 'shrink', cell: ({ to }) => DEPARTMENT_NAMES[to] },
+            { label: 'Due', set: 'shrink', cell: ({ dueOn }) => <Day at={dueOn} /> },
+            { label: 'Standing', set: 'shrink', cell: actionStanding },
+          ]}
+        />
+      )}
+      {!refused && view.actor.departments.length > 0 && (
+        <Disclosure summary="Ask another department" printed={false}>
+          <CommandForm
+            action={askAction}
+            formKey={randomUUID()}
+            hidden={{ programme: view.code, item: key }}
+            label="Ask another department"
+            className="form-narrow"
+          >
+            <ChoiceBox name="from" label="For" choices={departments(view.actor.departments)} />
+            <ChoiceBox
+              name="to"
+              label="To"
+              choices={departments(
+                DEPARTMENTS.filter(
+                  (department) =>
+                    !view.actor.departments.includes(department) || view.actor.departments.length > 1,
+                ),
+              )}
+            />
+            <ChoiceBox
+              name="kind"
+              label="About"
+              choices={ACTION_KINDS.map((value) => ({ value, text: value }))}
+            />
+            <LinesBox name="question" label="Question" rows={3} required />
+            <TextBox name="dueOn" type="date" label="Answer wanted by" required />
+            <SubmitButton kind="quiet">Ask</SubmitButton>
+          </CommandForm>
+        </Disclosure>
+      )}
+    </Section>
+  )
+}

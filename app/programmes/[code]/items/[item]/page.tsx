@@ -1,0 +1,74 @@
+import { notFound } from 'next/navigation'
+import { routeCardAddress } from '@/app/addresses'
+import { ProgrammeSheet } from '@/app/frame/programme-sheet'
+import { visitProgramme } from '@/app/frame/visit'
+import { Caution } from '@/app/ui/caution'
+import { Digest } from '@/app/ui/digest'
+import { StandingMark } from '@/app/ui/standing-mark'
+import { itemStateFor } from '@/shared/gate/judgement'
+import { DEPARTMENT_NAMES } from '@/shared/plan/department'
+import { STAGE_NAMES } from '@/shared/plan/stage'
+import { Approvals } from './approvals'
+import { ItemActions } from './item-actions'
+import { Evidence } from './evidence'
+import { Findings } from './findings'
+import { Pictures } from './pictures'
+import { SetAside } from './set-aside'
+import { ShortOf } from './short-of'
+import { Values } from './values'
+
+interface ItemPageProps {
+  params: Promise<{ code: string; item: string }>
+  searchParams: Promise<{ refused?: string }>
+}
+
+/** One thing to be settled: its values, findings, evidence, questions and approvals. */
+export default async function ItemPage({ params, searchParams }: ItemPageProps) {
+  const { code: asked, item: key } = await params
+  const { refused } = await searchParams
+  const visit = await visitProgramme(asked)
+  const code = visit.view?.code ?? asked
+  const state = visit.view && itemStateFor(visit.view.judgement, decodeURIComponent(key))
+  if (visit.view && !state) notFound()
+  const definition = state?.item.definition
+  return (
+    <ProgrammeSheet
+      visit={visit}
+      code={code}
+      at={routeCardAddress(code)}
+      place={[{ text: definition?.title ?? key }]}
+      title={definition?.title ?? key}
+      supplement={definition?.asks}
+      cells={
+        definition && state
+          ? [
+              { label: 'Stage', value: STAGE_NAMES[definition.stage] },
+              { label: 'Owner', value: DEPARTMENT_NAMES[definition.owner] },
+              { label: 'Standing', value: <StandingMark standing={state.standing} /> },
+              { label: 'As it stands', value: <Digest value={state.digest} length={12} /> },
+            ]
+          : []
+      }
+    >
+      {(view) =>
+        state && (
+          <>
+            <ShortOf code={view.code} state={state} />
+            {state.item.definition.cautions.map((caution) => (
+              <Caution key={caution} hazard="this work can hurt">
+                {caution}
+              </Caution>
+            ))}
+            <Values view={view} state={state} />
+            <Pictures view={view} state={state} />
+            <Findings view={view} state={state} />
+            <Evidence view={view} state={state} refused={refused} />
+            <ItemActions view={view} state={state} />
+            <Approvals view={view} state={state} hasPassword={visit.person.hasPassword} />
+            <SetAside view={view} state={state} />
+          </>
+        )
+      }
+    </ProgrammeSheet>
+  )
+}

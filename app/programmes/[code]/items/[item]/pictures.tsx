@@ -1,0 +1,20 @@
+import { HoleChart } from '@/app/pictures/hole-chart'
+import { MarginBars } from '@/app/drawing/margin-bars'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import type { ItemState } from '@/shared/gate/standing'
+import type { Margin } from '@/shared/rules/finding'
+
+/** Pictures for those who would rather look than read, each with its numbers beside it. */
+export function Pictures({ view, state }: { view: ProgrammeView; state: ItemState }) {
+  const { rules, title, key } = state.item.definition
+  const margins = rules.flatMap(({ id, title: name }) => {
+    const margin = view.judgement.findings.get(id)?.margin
+    return margin ? [{ name, margin: margin satisfies Margin }] : []
+  })
+  return (
+    <>
+      {key === 'holes-and-lands' && <HoleChart view={view} />}
+      {margins.length > 1 && <MarginBars title={`Margins of ${title.toLowerCase()}`} margins={margins} />}
+    </>
+  )
+}

@@ -1,0 +1,84 @@
+import { randomUUID } from 'node:crypto'
+import { CommandForm } from '@/app/forms/command-form'
+import { LinesBox, PickBox } from '@/app/forms/fields'
+import { Disclosure } from '@/app/ui/disclosure'
+import { Section } from '@/app/ui/section'
+import { SubmitButton } from '@/app/ui/submit-button'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import type { ItemState } from '@/shared/gate/standing'
+import { refusal } from '@/shared/policy'
+import { decideSetAside, proposeSetAside, restoreItem } from './actions'
+
+/** Leaving the item out of this programme: proposed with a reason, agreed by quality. */
+export function SetAside({ view, state }: { view: ProgrammeView; state: ItemState }) {
+  const { setAside, definition } = state.item
+  const hidden = { programme: view.code, item: definition.key }
+  if (!setAside) {
+    if (refusal('propose-set-aside', view.actor)) return null
+    return (
+      <Disclosure summary="This item does not apply here" printed={false}>
+        <CommandForm
+          action={proposeSetAside}
+          formKey={randomUUID()}
+          hidden={hidden}
+          label="Propose to set the item aside"
+          className="form-narrow"
+        >
+          <LinesBox
+            name="reason"
+            label="Why it need not be settled"
+            hint="Quality has to agree."
+            rows={2}
+            required
+          />
+          <SubmitButton kind="quiet">Propose to set it aside</SubmitButton>
+        </CommandForm>
+      </Disclosure>
+    )
+  }
+  const mayDecide =
+    !setAside.agreed &&
+    !refusal('decide-set-aside', view.actor) &&
+    setAside.proposedById !== view.actor.personId
+  return (
+    <Section id="set-aside" heading={setAside.agreed ? 'Set aside' : 'Proposed to be set aside'}>
+      <p>
+        {setAside.proposedByName}: {setAside.reason}
+        {setAside.agreed && ` Agreed by ${setAside.agreed.byName} on ${setAside.agreed.at.slice(0, 10)}.`}
+      </p>
+      {mayDecide && (
+        <CommandForm
+          action={decideSetAside}
+          formKey={randomUUID()}
+          hidden={hidden}
+          label="Decide"
+          className="form-narrow"
+        >
+          <PickBox
+            name="decision"
+            label="Decision"
+            choices={[
+              { value: 'agree', text: 'Agree: it need not be settled' },
+              { value: 'refuse', text: 'Refuse: it stays' },
+            ]}
+            required
+          />
+          <LinesBox name="comment" label="Comment" hint="Needed when you refuse." rows={2} />
+          <SubmitButton>Decide</SubmitButton>
+        </CommandForm>
+      )}
+      {!refusal('restore-item', view.actor) && (
+        <CommandForm
+          action={restoreItem}
+          formKey={randomUUID()}
+          hidden={hidden}
+          label="Bring the item back"
+          className="form-narrow"
+        >
+          <LinesBox name="reason" label="Why it has to be settled after all" rows={2} required />
+          <SubmitButton kind="quiet">Bring the item back</SubmitButton>
+        </CommandForm>
+      )}
+    </Section>
+  )
+}

@@ -1,0 +1,99 @@
+'use client'
+import { useState, type FormEvent } from 'react'
+import { Notice } from '@/app/ui/notice'
+import { Progress } from '@/app/ui/progress'
+import { TextField } from '@/app/ui/field'
+import { Button } from '@/app/ui/button'
+
+interface UploadFormProps {
+  formKey: string
+  action: string
+  kinds: readonly string[]
+}
+
+const LARGEST_BYTES = 50 * 1024 * 1024
+
+/** Attaches a file: a plain form without scripts; with them it says how far the upload is, and keeps what was typed. */
+export function UploadForm({ formKey, action, kinds }: UploadFormProps) {
+  const [sent, setSent] = useState<{ done: number; of: number }>()
+  const [refused, setRefused] = useState<string>()
+  const send = (event: FormEvent<HTMLFormElement>) => {
+    event.preventDefault()
+    const form = event.currentTarget
+    const file = (form.elements.namedItem('file') as HTMLInputElement).files?.[0]
+    if (!file) return setRefused('Choose a file.')
+    if (file.size > LARGEST_BYTES)
+      return setRefused(
+        `${file.name} has ${(file.size / 1024 / 1024).toFixed(1)} MB; a file may have 50 MB. Split it, or attach a link.`,
+      )
+    setRefused(undefined)
+    upload(form, action, setSent, setRefused)
+  }
+  return (
+    <form
+      action={action}
+      method="post"
+      encType="multipart/form-data"
+      onSubmit={send}
+      className="form-narrow"
+      aria-label="Attach a file"
+    >
+      <input type="hidden" name="key" value={formKey} />
+      {refused && (
+        <Notice kind="refusal" announced title="The file was not attached">
+          {refused}
+        </Notice>
+      )}
+      <TextField
+        name="kind"
+        label="Kind of evidence"
+        defaultValue={kinds[0] ?? ''}
+        list={`${formKey}-kinds`}
+        required
+      />
+      <datalist id={`${formKey}-kinds`}>
+        {kinds.map((kind) => (
+          <option key={kind} value={kind} />
+        ))}
+      </datalist>
+      <TextField name="note" label="Note" optional />
+      <TextField
+        name="file"
+        type="file"
+        label="File"
+        hint="PDF, picture, text, CSV, office document or fabrication file, up to 50 MB."
+        required
+      />
+      {sent && <Progress label="Sending" done={sent.done} of={sent.of} what="kB" />}
+      <Button type="submit" kind="primary" pending={sent !== undefined}>
+        Attach the file
+      </Button>
+    </form>
+  )
+}
+
+/** A plain request cannot say how much was sent; this one can. */
+function upload(
+  form: HTMLFormElement,
+  action: string,
+  tell: (sent: { done: number; of: number } | undefined) => void,
+  refuse: (says: string) => void,
+): void {
+  const request = new XMLHttpRequest()
+  const fail = (says: string) => {
+    tell(undefined)
+    refuse(says)
+  }
+  request.upload.onprogress = ({ loaded, total }) =>
+    tell({ done: Math.round(loaded / 1024), of: Math.max(1, Math.round(total / 1024)) })
+  request.onerror = () => fail('The connection broke while it was sent. Nothing was attached; try again.')
+  request.onload = () => {
+    const answer = JSON.parse(request.responseText || '{}') as { address?: string; message?: string }
+    if (answer.address) window.location.assign(answer.address)
+    else fail(answer.message ?? 'The server did not take it. Try again.')
+    if (answer.address) window.location.reload()
+  }
+  request.open('POST', action)
+  request.setRequestHeader('accept', 'application/json')
+  request.send(new FormData(form))
+}

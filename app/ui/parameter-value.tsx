@@ -1,0 +1,61 @@
+import { Quantity } from '@/app/ui/quantity'
+import { RuledTable } from '@/app/ui/ruled-table'
+import type { Column } from '@/shared/plan/column'
+import type { Parameter } from '@/shared/plan/parameter'
+
+/** A specified value as its parameter's declaration says to print it. */
+export function ParameterValue({ parameter, value }: { parameter: Parameter; value: unknown }) {
+  if (value === undefined || value === null) return <span className="not-specified">not specified</span>
+  if (parameter.shape.kind === 'field') return <CellValue column={parameter.shape.column} value={value} />
+  return (
+    <ValueTable
+      caption={parameter.label}
+      columns={parameter.shape.columns}
+      rows={value as readonly Record<string, unknown>[]}
+    />
+  )
+}
+
+/** Rows under declared columns; a column nobody filled in is left out. */
+export function ValueTable({
+  caption,
+  columns,
+  rows,
+}: {
+  caption: string
+  columns: Readonly<Record<string, Column>>
+  rows: readonly Readonly<Record<string, unknown>>[]
+}) {
+  const used = Object.entries(columns).filter(([key]) =>
+    rows.some((row) => row[key] !== undefined && row[key] !== null),
+  )
+  return (
+    <RuledTable
+      caption={caption}
+      captionHidden
+      narrow="scroll"
+      rows={rows}
+      rowKey={(_row, position) => position}
+      columns={used.map(([key, column], position) => ({
+        label: column.label,
+        names: position === 0,
+        set: column.kind === 'number' ? ('number' as const) : ('text' as const),
+        cell: (row: Readonly<Record<string, unknown>>) => <CellValue column={column} value={row[key]} />,
+      }))}
+    />
+  )
+}
+
+export function CellValue({ column, value }: { column: Column; value: unknown }) {
+  if (value === undefined || value === null || value === '') return <>–</>
+  switch (column.kind) {
+    case 'number':
+      return <Quantity value={Number(value)} unit={column.unit} figures={6} />
+    case 'choice':
+      return <>{column.options.find((option) => option.value === value)?.label ?? String(value)}</>
+    case 'flag':
+      return <>{value === true || value === 'yes' ? 'yes' : 'no'}</>
+    default:
+      return <>{String(value)}</>
+  }
+}
