@@ -9,7 +9,6 @@ export type Rfc3339Instant = {
   readonly isLeapSecond: boolean
 }
 
-const DATE_TIME = /^(\d{4})-(\d\d)-(\d\d)[Tt](\d\d):(\d\d):(\d\d)(?:\.(\d+))?(?:[Zz]|([+-])(\d\d):(\d\d))$/
 const UTC_MILLISECONDS = /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{3}Z$/
 const MONTH_LENGTHS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const
 const MS_PER_DAY = 86_400_000
@@ -32,7 +31,8 @@ export function utcEpochMs(
   minute: number,
   second: number,
 ): number | undefined {
-  if (day < 1 || day > daysInMonth(year, month) || hour > 23 || minute > 59 || second > 59) return undefined
+  const exists = day >= 1 && day <= daysInMonth(year, month) && hour <= 23 && minute <= 59 && second <= 59
+  if (!exists || !(year >= 0)) return undefined
   return (daysSince1970(year, month, day) * 24 + hour) * 3_600_000 + (minute * 60 + second) * 1000
 }
 
@@ -51,43 +51,70 @@ function daysSince1970(year: number, month: number, day: number): number {
  * (The language's own date parser accepts 31 April and refuses leap seconds.)
  */
 export function readRfc3339(text: string): Rfc3339Instant | undefined {
-  const found = DATE_TIME.exec(text)
-  if (!found) return undefined
-  const [
-    ,
-    year,
-    month,
-    day,
-    hour,
-    minute,
-    second,
-    fraction = '',
-    sign,
-    offsetHour = '0',
-    offsetMinute = '0',
-  ] = found
-  const isLeapSecond = second === '60'
+  if (!hasDateTimeMarks(text)) return undefined
+  const [fraction, zoneAt] = readFraction(text)
+  const offset = readOffsetMinutes(text, zoneAt)
+  const second = twoDigits(text, 17)
+  const isLeapSecond = second === 60
   const localMs = utcEpochMs(
-    Number(year),
-    Number(month),
-    Number(day),
-    Number(hour),
-    Number(minute),
-    isLeapSecond ? 59 : Number(second),
+    twoDigits(text, 0) * 100 + twoDigits(text, 2),
+    twoDigits(text, 5),
+    twoDigits(text, 8),
+    twoDigits(text, 11),
+    twoDigits(text, 14),
+    isLeapSecond ? 59 : second,
   )
-  if (localMs === undefined || Number(offsetHour) > 23 || Number(offsetMinute) > 59) return undefined
+  if (fraction === undefined || offset === undefined || localMs === undefined) return undefined
 
-  const offset = (sign === '-' ? -1 : 1) * (Number(offsetHour) * 60 + Number(offsetMinute))
   const startOfSecondMs = localMs - offset * 60_000
   if (isLeapSecond && !endsUtcMonth(startOfSecondMs)) return undefined
-
-  const nanoseconds = Number(fraction.slice(0, 9).padEnd(9, '0'))
   return {
-    epochMs: startOfSecondMs + (isLeapSecond ? 999 : Math.floor(nanoseconds / 1_000_000)),
-    nanoseconds,
-    offsetMinutes: sign === '-' && offset === 0 ? undefined : offset,
+    epochMs: startOfSecondMs + (isLeapSecond ? 999 : Math.floor(fraction / 1_000_000)),
+    nanoseconds: fraction,
+    offsetMinutes: offset === 0 && text.charAt(zoneAt) === '-' ? undefined : offset,
     isLeapSecond,
   }
+}
+
+/** The characters between the numbers, in `2026-03-04T10:11:12`. */
+const hasDateTimeMarks = (text: string): boolean =>
+  text.charCodeAt(4) === 0x2d &&
+  text.charCodeAt(7) === 0x2d &&
+  (text.charCodeAt(10) | 0x20) === 0x74 &&
+  text.charCodeAt(13) === 0x3a &&
+  text.charCodeAt(16) === 0x3a
+
+/** The fraction behind the seconds in nanoseconds, undefined when its digits are missing, and where the zone begins. */
+function readFraction(text: string): [nanoseconds: number | undefined, zoneAt: number] {
+  if (text.charCodeAt(19) !== 0x2e) return [0, 19]
+  let at = 20
+  let nanoseconds = 0
+  let unit = 100_000_000
+  for (; isDigit(text.charCodeAt(at)); at++) {
+    nanoseconds += Math.floor((text.charCodeAt(at) - 0x30) * unit)
+    unit /= 10
+  }
+  return [at === 20 ? undefined : nanoseconds, at]
+}
+
+/** Minutes ahead of UTC from `Z`, `+hh:mm` or `-hh:mm`, which must end the text; undefined for anything else. */
+function readOffsetMinutes(text: string, zoneAt: number): number | undefined {
+  const zone = text.charCodeAt(zoneAt)
+  if ((zone | 0x20) === 0x7a) return text.length === zoneAt + 1 ? 0 : undefined
+  if ((zone !== 0x2b && zone !== 0x2d) || text.length !== zoneAt + 6) return undefined
+  const hours = twoDigits(text, zoneAt + 1)
+  const minutes = twoDigits(text, zoneAt + 4)
+  if (!(hours <= 23 && minutes <= 59) || text.charCodeAt(zoneAt + 3) !== 0x3a) return undefined
+  return zone === 0x2d ? -(hours * 60 + minutes) : hours * 60 + minutes
+}
+
+const isDigit = (code: number): boolean => code >= 0x30 && code <= 0x39
+
+/** The number that two digits write; NaN when they are none. */
+function twoDigits(text: string, at: number): number {
+  const tens = text.charCodeAt(at)
+  const ones = text.charCodeAt(at + 1)
+  return isDigit(tens) && isDigit(ones) ? tens * 10 + ones - 528 : Number.NaN
 }
 
 /** The same, refusing with a RangeError that says what was expected. */
@@ -112,9 +139,6 @@ export const isUtcMillisecondInstant = (text: string): boolean =>
     twoDigits(text, 14),
     twoDigits(text, 17),
   ) !== undefined
-
-const twoDigits = (text: string, at: number): number =>
-  text.charCodeAt(at) * 10 + text.charCodeAt(at + 1) - 528
 
 /** Whether the second that starts here is 23:59:59 on the last day of a UTC month. */
 const endsUtcMonth = (startOfSecondMs: number): boolean =>

@@ -1,0 +1,215 @@
+import { setImmediate as othersFirst } from 'node:timers/promises'
+import type { Readings } from '@/shared/records/readings'
+import { encodingFault, readRecords } from './block-records'
+import type { ColumnMapping } from './column-mapping'
+import { detectDelimiter, type Delimiter } from './delimiter'
+import { readHeading, type Heading } from './heading'
+import { ImportErrors, type ImportError } from './import-errors'
+import { lineBlocks, LONGEST_LINE_BYTES, type LineBlock } from './line-blocks'
+import type { CellReader } from './read-cell'
+import type { ReadingField } from './reading-field'
+
+export type ImportProgress = {
+  readonly bytesRead: number
+  readonly rows: number
+  readonly errorCount: number
+}
+
+export type ImportOptions = {
+  /** Which heading each field is read from; without it, the suggested ones. */
+  readonly mapping?: ColumnMapping
+  /** Called now and then, and once at the end. */
+  readonly onProgress?: (progress: ImportProgress) => void
+  readonly maxRows?: number
+  /** Ends the import with the signal's reason. */
+  readonly signal?: AbortSignal
+}
+
+/** All readings, or every reason why there are none. */
+export type ReadingsImport =
+  | {
+      readonly ok: true
+      /** Column by column, by field name; instants in epoch milliseconds, an empty cell null. */
+      readonly readings: Readings
+      readonly delimiter: Delimiter
+      readonly mapping: ColumnMapping
+      /** Headings that no field was read from. */
+      readonly ignoredHeadings: readonly string[]
+    }
+  | {
+      readonly ok: false
+      /** The first 200, lowest line first. */
+      readonly errors: readonly ImportError[]
+      readonly errorCount: number
+    }
+
+const MOST_ROWS = 1_000_000
+
+/**
+ * Reads a CSV file of readings (RFC 4180, also with semicolons or tabs, and a byte order mark),
+ * all or nothing. The first line holds the headings. With semicolons, numbers may have a decimal
+ * comma. Times without a zone are UTC. Lets others run between blocks of 128 KiB.
+ */
+export async function parseReadings(
+  source: Uint8Array | AsyncIterable<Uint8Array>,
+  fields: readonly ReadingField[],
+  { mapping, onProgress, maxRows = MOST_ROWS, signal }: ImportOptions = {},
+): Promise<ReadingsImport> {
+  const errors = new ImportErrors()
+  const misquoted = { lines: 0 }
+  let table: ReadingTable | undefined
+  let bytesRead = 0
+
+  for await (const block of lineBlocks(source)) {
+    signal?.throwIfAborted()
+    bytesRead = block.bytesRead
+    const text = block.firstLine === 1 ? withoutByteOrderMark(block) : block
+    if (!isReadable(text, errors)) break
+    if (text.is === 'overlong line') {
+      errors.add(
+        text.firstLine,
+        `longer than ${LONGEST_LINE_BYTES / 1024} KiB, which no reading is. Is this a CSV file?`,
+      )
+      if (!table) break
+      continue
+    }
+    table ??= new ReadingTable(detectDelimiter(headOf(text)), fields, mapping, errors, maxRows)
+    const goOn = readRecords(text, table.delimiter, errors, misquoted, table.take)
+    if (!goOn || table.isHopeless) break
+    onProgress?.({ bytesRead, rows: table.rows, errorCount: errors.count })
+    await othersFirst()
+  }
+
+  onProgress?.({ bytesRead, rows: table?.rows ?? 0, errorCount: errors.count })
+  if (!table?.heading && errors.count === 0)
+    errors.add(1, 'the file is empty; a line of headings was expected.')
+  if (table?.heading && table.rows === 0 && errors.count === 0)
+    errors.add(1, 'there are headings, but no readings below them.')
+  if (errors.count > 0 || !table?.heading)
+    return { ok: false, errors: inOrder(errors.listed), errorCount: errors.count }
+  const { delimiter, heading } = table
+  return {
+    ok: true,
+    readings: { count: table.rows, columns: table.columns() },
+    delimiter,
+    mapping: heading.mapping,
+    ignoredHeadings: heading.ignored,
+  }
+}
+
+type Target = {
+  readonly name: string
+  readonly index: number
+  readonly heading: string
+  readonly required: boolean
+  readonly read: CellReader
+  readonly expected: string
+  readonly values: (number | string | null)[]
+}
+
+/** Takes records one by one: first the headings, then readings into columns. */
+class ReadingTable {
+  heading: Heading | undefined
+  /** Set when nothing that follows could be read. */
+  isHopeless = false
+  rows = 0
+  private targets: readonly Target[] = []
+
+  constructor(
+    readonly delimiter: Delimiter,
+    private readonly fields: readonly ReadingField[],
+    private readonly wanted: ColumnMapping | undefined,
+    private readonly errors: ImportErrors,
+    private readonly maxRows: number,
+  ) {}
+
+  readonly take = (cells: readonly string[], line: number): void => {
+    if (this.isHopeless || isBlank(cells)) return
+    if (!this.heading) return this.takeFirst(cells, line)
+    if (this.rows >= this.maxRows)
+      return this.giveUp(line, `more than ${this.maxRows} readings. Import them in several files.`)
+    this.rows += 1
+    if (this.hasRightLength(cells, line)) this.takeReading(cells, line)
+  }
+
+  columns(): Record<string, readonly (number | string | null)[]> {
+    return Object.fromEntries(this.targets.map(({ name, values }) => [name, values]))
+  }
+
+  /** The headings; when the line that should hold them was faulty, a reading is not taken for them. */
+  private takeFirst(cells: readonly string[], line: number): void {
+    const heading =
+      this.errors.count === 0 &&
+      readHeading(cells, line, this.fields, this.delimiter, this.wanted, this.errors)
+    if (!heading) {
+      this.isHopeless = true
+      return
+    }
+    this.heading = heading
+    this.targets = heading.columns.map((column) => ({ ...column, values: [] }))
+  }
+
+  /** A separator too many at the end of a line is harmless; any other difference shifts the values. */
+  private hasRightLength(cells: readonly string[], line: number): boolean {
+    const wanted = this.heading!.width
+    if (cells.length === wanted) return true
+    if (cells.length > wanted && cells.slice(wanted).every((cell) => cell.trim() === '')) return true
+    const values = cells.length === 1 ? '1 value' : `${cells.length} values`
+    this.errors.add(
+      line,
+      `${values}, but there are ${wanted} headings.${this.commaHint(cells.length > wanted)}`,
+    )
+    return false
+  }
+
+  private commaHint(isTooLong: boolean): string {
+    return isTooLong && this.delimiter === ','
+      ? ' If numbers have a decimal comma, separate the columns by semicolons.'
+      : ''
+  }
+
+  private takeReading(cells: readonly string[], line: number): void {
+    for (const target of this.targets) {
+      const text = cells[target.index]!.trim()
+      const value = text === '' ? (target.required ? undefined : null) : target.read(text)
+      if (value === undefined) {
+        this.errors.addCell(line, target.index + 1, target.heading, text, target.expected)
+      } else {
+        target.values.push(value)
+      }
+    }
+  }
+
+  private giveUp(line: number, message: string): void {
+    this.isHopeless = true
+    this.errors.add(line, message)
+  }
+}
+
+function isReadable(block: LineBlock, errors: ImportErrors): boolean {
+  if (block.firstLine === 1 && startsAsUtf16(block.bytes)) {
+    errors.add(1, 'the file is in UTF-16. Save it as UTF-8.')
+    return false
+  }
+  // The end of a line that was cut may be half a character.
+  const fault = block.is === 'lines' ? encodingFault(block) : undefined
+  if (fault) errors.add(fault.line, fault.message)
+  return !fault
+}
+
+const startsAsUtf16 = (bytes: Buffer): boolean =>
+  (bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff)
+
+function withoutByteOrderMark(block: LineBlock): LineBlock {
+  const { bytes } = block
+  const hasMark = bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf
+  return hasMark ? { ...block, bytes: bytes.subarray(3) } : block
+}
+
+const headOf = ({ bytes }: LineBlock): string => bytes.subarray(0, 16 * 1024).toString('utf8')
+
+const isBlank = (cells: readonly string[]): boolean =>
+  cells[0]!.trim() === '' && cells.every((cell) => cell.trim() === '')
+
+const inOrder = (errors: readonly ImportError[]): ImportError[] =>
+  [...errors].sort((one, other) => one.line - other.line)

@@ -1,0 +1,61 @@
+import type { Column } from '@/shared/plan/column'
+import { printedUnit } from '@/shared/quantity/unit'
+
+/** What one column of an import is read as. */
+export type ReadingField = {
+  /** The key of the column in the result. */
+  readonly name: string
+  /** As the person knows it. */
+  readonly label: string
+  readonly required: boolean
+  /** Other headings that mean this field. */
+  readonly alsoCalled?: readonly string[]
+} & (NumberField | InstantField | DateField | TextField | ChoiceField)
+
+type NumberField = {
+  readonly kind: 'number'
+  readonly min?: number
+  readonly max?: number
+  readonly whole?: boolean
+  /** For the messages; empty for a plain number. */
+  readonly unit?: string
+}
+/** Read as milliseconds since 1970-01-01T00:00:00Z. */
+type InstantField = { readonly kind: 'instant' }
+/** A calendar date, kept as `YYYY-MM-DD`. */
+type DateField = { readonly kind: 'date' }
+type TextField = { readonly kind: 'text'; readonly maxLength?: number }
+/** Read as the option's value; the file may hold value or label. */
+type ChoiceField = {
+  readonly kind: 'choice'
+  readonly options: readonly { readonly value: string; readonly label: string }[]
+}
+
+/** The instant that every reading of a log has. */
+export const INSTANT_FIELD: ReadingField = {
+  name: 'at',
+  label: 'Time',
+  kind: 'instant',
+  required: true,
+  alsoCalled: ['timestamp', 'date time', 'date and time', 'datetime', 'instant', 'date', 'utc', 'time utc'],
+}
+
+/** The fields that a record's columns ask for. RangeError for a yes-or-no column, which readings do not hold. */
+export const fieldsOf = (columns: Readonly<Record<string, Column>>): ReadingField[] =>
+  Object.entries(columns).map(([name, column]) => {
+    const common = { name, label: column.label, required: !column.optional }
+    switch (column.kind) {
+      case 'number': {
+        const { min, max, whole, unit } = column
+        return { ...common, kind: 'number', min, max, whole, unit: printedUnit(unit) }
+      }
+      case 'choice':
+        return { ...common, kind: 'choice', options: column.options }
+      case 'text':
+        return { ...common, kind: 'text', maxLength: column.maxLength }
+      case 'date':
+        return { ...common, kind: 'date' }
+      case 'flag':
+        throw new RangeError(`${column.label} is yes or no; readings hold numbers and text.`)
+    }
+  })
