@@ -31,15 +31,15 @@ export default [
         'error',
         { fixStyle: 'inline-type-imports', disallowTypeAnnotations: false },
       ],
-      '@typescript-eslint/no-unused-vars': [
-        'error',
-        { argsIgnorePattern: '^_', varsIgnorePattern: '^_', ignoreRestSiblings: true },
-      ],
     },
   },
   {
     rules: {
       eqeqeq: 'error',
+      '@typescript-eslint/no-unused-vars': [
+        'error',
+        { argsIgnorePattern: '^_', varsIgnorePattern: '^_', ignoreRestSiblings: true },
+      ],
       'import/no-anonymous-default-export': 'off',
       'no-console': 'error',
       'no-restricted-globals': ['error', { name: 'alert' }, { name: 'confirm' }],

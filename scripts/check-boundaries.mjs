@@ -9,6 +9,7 @@ import extractTypeScriptConfiguration from 'dependency-cruiser/config-utl/extrac
  * fails: with a TypeScript it does not know, the cruiser finds no module and says nothing.
  */
 const LAYERS = ['app', 'lib', 'shared', 'seed']
+const TEST_REPORTS = join('tests', '.output')
 const GENERATED = join('lib', 'db', 'generated')
 const FOLDERS = [...LAYERS, 'scripts', 'tests']
 
@@ -58,7 +59,7 @@ function wrongNames() {
   return FOLDERS.flatMap((folder) => readdirSync(folder, { recursive: true, withFileTypes: true }))
     .filter((entry) => entry.isFile())
     .map((entry) => join(entry.parentPath, entry.name))
-    .filter((path) => !path.startsWith(GENERATED) && !hasGoodName(path))
+    .filter((path) => !path.startsWith(GENERATED) && !path.startsWith(TEST_REPORTS) && !hasGoodName(path))
     .map((path) => `file-name: ${path} is not in lower case with hyphens`)
 }
 

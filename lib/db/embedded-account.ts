@@ -112,5 +112,13 @@ function failure(program: string, error: ExecFileException, said: string): Error
       { cause: error },
     )
   }
+  if (said.includes('No space left on device')) return fullDisk(error)
   return new Error(`${program} failed (${error.code ?? error.signal}):\n${said.trim()}`, { cause: error })
+}
+
+/** Nothing is lost by a full disk: what was acknowledged is kept, and the next start goes on from there. */
+export function fullDisk(cause: unknown): StartRefused {
+  return new StartRefused('The disk that holds the data folder is full. Free some space and start again.', {
+    cause,
+  })
 }

@@ -2,7 +2,7 @@ import { rmSync } from 'node:fs'
 import { createServer, type AddressInfo } from 'node:net'
 import { join } from 'node:path'
 import { setTimeout as wait } from 'node:timers/promises'
-import { runAs, type ServerAccount } from '@/lib/db/embedded-account'
+import { fullDisk, runAs, type ServerAccount } from '@/lib/db/embedded-account'
 import type { EmbeddedBinaries } from '@/lib/db/embedded-binaries'
 import { commandLineOf, isAlive } from '@/lib/settings/process-identity'
 import { readIfThere } from '@/lib/settings/read-if-there'
@@ -10,6 +10,8 @@ import { readIfThere } from '@/lib/settings/read-if-there'
 const START_TRIES = 20
 const RETRY_AFTER_MS = 500
 const LONGEST_RECOVERY_S = 600
+/** After this the server is cut off, which loses nothing that was acknowledged; it then recovers at the next start. */
+const LONGEST_GOODBYE_S = 30
 
 const markIn = (folder: string) => join(folder, 'postmaster.pid')
 
@@ -36,7 +38,10 @@ export async function stopServer(
   account: ServerAccount | undefined,
 ): Promise<void> {
   const stop = (mode: string) =>
-    runAs(pg_ctl, ['stop', '-D', folder, '-w', '-t', '60', '-m', mode], { account, reaches: [folder] })
+    runAs(pg_ctl, ['stop', '-D', folder, '-w', '-t', String(LONGEST_GOODBYE_S), '-m', mode], {
+      account,
+      reaches: [folder],
+    })
   if (runningServer(folder) === 0) return
   try {
     await stop('fast')
@@ -82,6 +87,7 @@ export async function startOnFreePort(
       return port
     } catch (error) {
       const said = readIfThere(startLog) ?? ''
+      if (said.includes('No space left on device')) throw fullDisk(error)
       const passes = /could not bind|still in use/.test(said)
       if (!passes || tries === START_TRIES) {
         throw new Error(

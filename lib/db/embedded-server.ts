@@ -1,5 +1,5 @@
 import { join } from 'node:path'
-import { serverAccount } from '@/lib/db/embedded-account'
+import { fullDisk, serverAccount } from '@/lib/db/embedded-account'
 import { embeddedBinaries } from '@/lib/db/embedded-binaries'
 import { EMBEDDED_DATABASE, EMBEDDED_ROLE, prepareCluster } from '@/lib/db/embedded-cluster'
 import { runningServer, startOnFreePort, stopLeftBehind, stopServer } from '@/lib/db/embedded-process'
@@ -33,8 +33,9 @@ export async function startEmbeddedServer(
   { durable = true }: EmbeddedServerOptions = {},
 ): Promise<EmbeddedServer> {
   prepareDataFolder(dataFolder)
-  const giveBack = lockDataFolder(dataFolder)
+  let giveBack = () => {}
   try {
+    giveBack = lockDataFolder(dataFolder)
     const binaries = await embeddedBinaries()
     const account = serverAccount()
     await stopLeftBehind(join(dataFolder, 'postgres'), binaries, account)
@@ -50,7 +51,7 @@ export async function startEmbeddedServer(
     }
   } catch (error) {
     giveBack()
-    throw error
+    throw (error as NodeJS.ErrnoException).code === 'ENOSPC' ? fullDisk(error) : error
   }
 }
 
