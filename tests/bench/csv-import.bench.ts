@@ -33,7 +33,8 @@ async function timeMs(work: () => unknown): Promise<number> {
   return performance.now() - start
 }
 
-const median = (times: number[]): number => times.sort((one, other) => one - other)[times.length >> 1]!
+/** The fastest round counts: whatever makes another slower is other work on the machine. */
+const fastest = (times: readonly number[]): number => Math.min(...times)
 
 const file = buildFile()
 const alone: number[] = []
@@ -54,10 +55,10 @@ for (let round = 0; round < ROUNDS; round++) {
   )
 }
 
-const ratio = median(alone) / median(whole)
+const ratio = fastest(alone) / fastest(whole)
 console.log(
   `${ROWS} rows of 3 columns, ${(file.length / 1e6).toFixed(1)} MB, ${progressCalls / ROUNDS} progress calls each`,
 )
-console.log(`library alone: ${median(alone).toFixed(0)} ms; import: ${median(whole).toFixed(0)} ms`)
+console.log(`library alone: ${fastest(alone).toFixed(0)} ms; import: ${fastest(whole).toFixed(0)} ms`)
 console.log(`the import runs at ${ratio.toFixed(2)} of the library's speed (wanted: ${LEAST_RATIO} or more)`)
 if (!(ratio >= LEAST_RATIO)) process.exitCode = 1
