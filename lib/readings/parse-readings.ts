@@ -3,11 +3,10 @@ import type { Readings } from '@/shared/records/readings'
 import { encodingFault, readRecords } from './block-records'
 import type { ColumnMapping } from './column-mapping'
 import { detectDelimiter, type Delimiter } from './delimiter'
-import { readHeading, type Heading } from './heading'
 import { ImportErrors, type ImportError } from './import-errors'
 import { lineBlocks, LONGEST_LINE_BYTES, type LineBlock } from './line-blocks'
-import type { CellReader } from './read-cell'
 import type { ReadingField } from './reading-field'
+import { ReadingTable } from './reading-table'
 
 export type ImportProgress = {
   readonly bytesRead: number
@@ -97,95 +96,6 @@ export async function parseReadings(
   }
 }
 
-type Target = {
-  readonly name: string
-  readonly index: number
-  readonly heading: string
-  readonly required: boolean
-  readonly read: CellReader
-  readonly expected: string
-  readonly values: (number | string | null)[]
-}
-
-/** Takes records one by one: first the headings, then readings into columns. */
-class ReadingTable {
-  heading: Heading | undefined
-  /** Set when nothing that follows could be read. */
-  isHopeless = false
-  rows = 0
-  private targets: readonly Target[] = []
-
-  constructor(
-    readonly delimiter: Delimiter,
-    private readonly fields: readonly ReadingField[],
-    private readonly wanted: ColumnMapping | undefined,
-    private readonly errors: ImportErrors,
-    private readonly maxRows: number,
-  ) {}
-
-  readonly take = (cells: readonly string[], line: number): void => {
-    if (this.isHopeless || isBlank(cells)) return
-    if (!this.heading) return this.takeFirst(cells, line)
-    if (this.rows >= this.maxRows)
-      return this.giveUp(line, `more than ${this.maxRows} readings. Import them in several files.`)
-    this.rows += 1
-    if (this.hasRightLength(cells, line)) this.takeReading(cells, line)
-  }
-
-  columns(): Record<string, readonly (number | string | null)[]> {
-    return Object.fromEntries(this.targets.map(({ name, values }) => [name, values]))
-  }
-
-  /** The headings; when the line that should hold them was faulty, a reading is not taken for them. */
-  private takeFirst(cells: readonly string[], line: number): void {
-    const heading =
-      this.errors.count === 0 &&
-      readHeading(cells, line, this.fields, this.delimiter, this.wanted, this.errors)
-    if (!heading) {
-      this.isHopeless = true
-      return
-    }
-    this.heading = heading
-    this.targets = heading.columns.map((column) => ({ ...column, values: [] }))
-  }
-
-  /** A separator too many at the end of a line is harmless; any other difference shifts the values. */
-  private hasRightLength(cells: readonly string[], line: number): boolean {
-    const wanted = this.heading!.width
-    if (cells.length === wanted) return true
-    if (cells.length > wanted && cells.slice(wanted).every((cell) => cell.trim() === '')) return true
-    const values = cells.length === 1 ? '1 value' : `${cells.length} values`
-    this.errors.add(
-      line,
-      `${values}, but there are ${wanted} headings.${this.commaHint(cells.length > wanted)}`,
-    )
-    return false
-  }
-
-  private commaHint(isTooLong: boolean): string {
-    return isTooLong && this.delimiter === ','
-      ? ' If numbers have a decimal comma, separate the columns by semicolons.'
-      : ''
-  }
-
-  private takeReading(cells: readonly string[], line: number): void {
-    for (const target of this.targets) {
-      const text = cells[target.index]!.trim()
-      const value = text === '' ? (target.required ? undefined : null) : target.read(text)
-      if (value === undefined) {
-        this.errors.addCell(line, target.index + 1, target.heading, text, target.expected)
-      } else {
-        target.values.push(value)
-      }
-    }
-  }
-
-  private giveUp(line: number, message: string): void {
-    this.isHopeless = true
-    this.errors.add(line, message)
-  }
-}
-
 function isReadable(block: LineBlock, errors: ImportErrors): boolean {
   if (block.firstLine === 1 && startsAsUtf16(block.bytes)) {
     errors.add(1, 'the file is in UTF-16. Save it as UTF-8.')
@@ -207,9 +117,6 @@ function withoutByteOrderMark(block: LineBlock): LineBlock {
 }
 
 const headOf = ({ bytes }: LineBlock): string => bytes.subarray(0, 16 * 1024).toString('utf8')
-
-const isBlank = (cells: readonly string[]): boolean =>
-  cells[0]!.trim() === '' && cells.every((cell) => cell.trim() === '')
 
 const inOrder = (errors: readonly ImportError[]): ImportError[] =>
   [...errors].sort((one, other) => one.line - other.line)
