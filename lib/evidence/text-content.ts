@@ -15,7 +15,7 @@ const HEAD_BYTES = 64 * 1024
 const LARGEST_JSON_BYTES = 8 * 1024 * 1024
 
 /** Control characters that no text file has; tab, line feeds, form feed and the old end mark (SUB) it may have. */
-const CONTROLS = /[\0-\x08\x0e-\x19\x1b-\x1f\x7f]/  
+const CONTROLS = /[\0-\x08\x0e-\x19\x1b-\x1f\x7f]/
 
 /** Reads the whole file in pieces, because an odd byte may stand anywhere. */
 export async function readTextContent(path: string, size: number): Promise<TextContent> {

@@ -43,7 +43,7 @@ describe('what has no canonical form is refused, with its place', () => {
     ['a lone surrogate in text', { t: 'a\ud800' }, /at \$\.t holds half of a character pair/],
     ['a lone surrogate in a name', { '\udc00': 1 }, /half of a character pair/],
     ['undefined', { u: undefined }, /at \$\.u is undefined/],
-    ['a hole in a list', [1, , 3], /at \$\[1\] is undefined/],  
+    ['a hole in a list', [1, , 3], /at \$\[1\] is undefined/],
     ['a big integer', 1n, /is bigint/],
     ['a function', () => 1, /is function/],
     ['a date', new Date(0), /not plain data/],
