@@ -1,0 +1,43 @@
+import { randomUUID } from 'node:crypto'
+import { CommandForm } from '@/app/forms/command-form'
+import { LinesBox, PickBox } from '@/app/forms/fields'
+import { Section } from '@/app/ui/section'
+import { SubmitButton } from '@/app/ui/submit-button'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { refusal } from '@/shared/policy'
+import { DISPOSITIONS, type Lot } from '@/shared/records/lot'
+import { disposeLot } from '../actions'
+
+/** What quality decided about the lot, and the form to decide. */
+export function Disposition({ view, lot }: { view: ProgrammeView; lot: Lot }) {
+  const refused = refusal('dispose-lot', view.actor)
+  return (
+    <Section id="disposition" heading="Disposition">
+      {lot.disposition && (
+        <p>
+          {lot.disposition.verdict}, {lot.disposition.by}, {lot.disposition.on}: {lot.disposition.reason}
+        </p>
+      )}
+      {refused ? (
+        <p className="field-hint">{refused}</p>
+      ) : (
+        <CommandForm
+          action={disposeLot}
+          formKey={randomUUID()}
+          hidden={{ programme: view.code, lot: lot.code }}
+          label="Decide what becomes of the lot"
+          className="form-narrow"
+        >
+          <PickBox
+            name="verdict"
+            label="What becomes of it"
+            choices={DISPOSITIONS.map((value) => ({ value, text: value }))}
+            required
+          />
+          <LinesBox name="reason" label="Why" rows={2} required />
+          <SubmitButton>Decide</SubmitButton>
+        </CommandForm>
+      )}
+    </Section>
+  )
+}

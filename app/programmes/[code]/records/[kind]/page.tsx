@@ -1,0 +1,120 @@
+import { randomUUID } from 'node:crypto'
+import { notFound } from 'next/navigation'
+import { recordsAddress } from '@/app/addresses'
+import { ColumnField } from '@/app/forms/column-field'
+import { CommandForm } from '@/app/forms/command-form'
+import { TextBox } from '@/app/forms/fields'
+import { ProgrammeSheet } from '@/app/frame/programme-sheet'
+import { visitProgramme } from '@/app/frame/visit'
+import { Caution } from '@/app/ui/caution'
+import { Disclosure } from '@/app/ui/disclosure'
+import { Empty } from '@/app/ui/empty'
+import { CellValue } from '@/app/ui/parameter-value'
+import { RuledTable, type Column as TableColumn } from '@/app/ui/ruled-table'
+import { Section } from '@/app/ui/section'
+import { SubmitButton } from '@/app/ui/submit-button'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { refusal } from '@/shared/policy'
+import type { RecordKind } from '@/shared/records/record-kind'
+import { RECORD_KINDS, type RecordKindKey } from '@/shared/records/record-kinds'
+import { addRecord, withdrawRecord } from '../actions'
+
+interface RecordKindPageProps {
+  params: Promise<{ code: string; kind: string }>
+}
+
+type Row = { readonly id: string } & Readonly<Record<string, unknown>>
+
+/** All records of one kind, newest first, and the form its declaration gives. */
+export default async function RecordKindPage({ params }: RecordKindPageProps) {
+  const { code: asked, kind: key } = await params
+  const kind: RecordKind | undefined = RECORD_KINDS[key as RecordKindKey]
+  if (!kind) notFound()
+  const visit = await visitProgramme(asked)
+  const code = visit.view?.code ?? asked
+  const rows = (visit.view?.state.facts.records.byKind.get(key) ?? []) as readonly Row[]
+  return (
+    <ProgrammeSheet
+      visit={visit}
+      code={code}
+      at={recordsAddress(code)}
+      place={[{ text: 'Records', href: recordsAddress(code) }, { text: kind.plural }]}
+      title={kind.plural}
+      supplement={kind.help}
+      cells={[{ label: 'Recorded', value: rows.length }]}
+    >
+      {(view) => (
+        <>
+          {kind.cautions.map((caution) => (
+            <Caution key={caution} hazard="this work can hurt">
+              {caution}
+            </Caution>
+          ))}
+          {mayKeep(view, kind) && (
+            <Section heading={`Add a ${kind.label}`}>
+              <CommandForm
+                action={addRecord}
+                formKey={randomUUID()}
+                hidden={{ programme: view.code, kind: key }}
+                label={`Add a ${kind.label}`}
+              >
+                <div className="form-row">
+                  {Object.entries(kind.columns).map(([name, column]) => (
+                    <ColumnField key={name} name={`rows.0.${name}`} column={column} />
+                  ))}
+                </div>
+                <SubmitButton>Add it</SubmitButton>
+              </CommandForm>
+            </Section>
+          )}
+          {rows.length > 0 ? <Records view={view} kind={kind} rows={rows} /> : <Empty title="None yet" />}
+        </>
+      )}
+    </ProgrammeSheet>
+  )
+}
+
+const mayKeep = (view: ProgrammeView, { departments }: RecordKind): boolean =>
+  !refusal('add-record', view.actor) &&
+  departments.some((department) => view.actor.departments.includes(department))
+
+const SHOWN = 200
+
+function Records({ view, kind, rows }: { view: ProgrammeView; kind: RecordKind; rows: readonly Row[] }) {
+  const columns: TableColumn<Row>[] = Object.entries(kind.columns).map(([name, column], position) => ({
+    label: column.label,
+    names: position === 0,
+    set: column.kind === 'number' ? ('number' as const) : ('text' as const),
+    cell: (row) => <CellValue column={column} value={row[name]} />,
+  }))
+  const withdraw: TableColumn<Row>[] = mayKeep(view, kind)
+    ? [
+        {
+          label: 'Withdraw',
+          cell: ({ id }) => (
+            <Disclosure summary="Withdraw" printed={false}>
+              <CommandForm
+                action={withdrawRecord}
+                formKey={randomUUID()}
+                hidden={{ programme: view.code, kind: kind.key, record: id }}
+                label="Withdraw this record"
+              >
+                <TextBox name="reason" label="Why it should not count" required />
+                <SubmitButton kind="danger">Withdraw</SubmitButton>
+              </CommandForm>
+            </Disclosure>
+          ),
+        },
+      ]
+    : []
+  return (
+    <RuledTable
+      caption={kind.plural}
+      captionHidden
+      narrow="scroll"
+      rows={rows.slice(-SHOWN).reverse()}
+      rowKey={({ id }) => id}
+      columns={[...columns, ...withdraw]}
+    />
+  )
+}

@@ -1,0 +1,25 @@
+import { installedStore } from '@/lib/evidence/installed-store'
+import type { ColumnMapping } from '@/lib/readings/column-mapping'
+import { parseReadings, type ReadingsImport } from '@/lib/readings/parse-readings'
+import { previewReadings, type ReadingsPreview } from '@/lib/readings/preview-readings'
+import type { ReadingField } from '@/lib/readings/reading-field'
+
+const ENOUGH_TO_PREVIEW = 64 * 1024
+
+export interface ImportPreview {
+  readonly preview: ReadingsPreview | undefined
+  readonly parsed: ReadingsImport
+}
+
+/** A stored CSV file read for these fields, as it would be imported. Undefined when the store has no such file. */
+export async function readImport(
+  sha256: string,
+  fields: readonly ReadingField[],
+  mapping: ColumnMapping | undefined,
+): Promise<ImportPreview | undefined> {
+  const store = await installedStore()
+  if (!/^[0-9a-f]{64}$/.test(sha256) || !(await store.has(sha256))) return undefined
+  const content = await store.read(sha256)
+  const preview = previewReadings(content.subarray(0, ENOUGH_TO_PREVIEW), fields)
+  return { preview, parsed: await parseReadings(content, fields, mapping ? { mapping } : {}) }
+}
