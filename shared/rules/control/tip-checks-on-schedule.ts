@@ -1,15 +1,12 @@
 import { tipCheckInterval } from '@/shared/plan/limits/control-hand'
-import { dateOf } from '@/shared/quantity/calendar'
 import { tipTemperature as characteristic } from '@/shared/records/characteristics/tip-temperature'
-import { cellAt } from '@/shared/records/log-series'
-import type { Log } from '@/shared/records/log'
-import { rowsByText } from '@/shared/records/readings-by-text'
 import { daysOfWork } from '@/shared/records/soldering-work'
 import type { Judged } from '@/shared/rules/finding'
 import { logsOf, recordsOf } from '@/shared/rules/record-source'
 import { rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import { judgeSchedule, type Checked } from './checks-on-schedule'
+import { judgeSchedule } from './checks-on-schedule'
+import { ironsChecked } from './irons-checked'
 
 export const tipChecksOnScheduleRule = rule({
   id: 'tip-checks-on-schedule',
@@ -23,15 +20,8 @@ export const tipChecksOnScheduleRule = rule({
     runs: recordsOf('soldering-run', 'soldering runs'),
   },
   judge({ interval, logs, runs }): Judged {
-    const irons = logs.flatMap((log) =>
-      [...rowsByText(log, 'iron')].map(([iron, rows]) => ironChecks(log, iron, rows)),
-    )
-    const earliest = irons.map(({ checks }) => checks[0] ?? '9999-12-31').sort()[0]
     const days = daysOfWork(runs, ['hand-soldering', 'rework'])
-    // A new iron counts from its first check; but someone's iron did the work before any was checked.
-    const subjects = irons.map((iron) =>
-      iron.checks[0] === earliest ? iron : { ...iron, from: iron.checks[0] },
-    )
+    const subjects = ironsChecked(logs)
     return {
       ...judgeSchedule({
         check: 'Tip check',
@@ -48,13 +38,3 @@ export const tipChecksOnScheduleRule = rule({
     }
   },
 })
-
-function ironChecks(log: Log, iron: string, rows: readonly number[]): Checked {
-  const checks = rows
-    .map((row) => cellAt(log, 'at', row))
-    .filter(Number.isFinite)
-    .map(dateOf)
-  const last = rows[rows.length - 1]
-  const withdrawn = last !== undefined && log.readings.columns['state']?.[last] === 'withdrawn'
-  return { subject: `iron ${iron}`, checks, until: withdrawn ? checks[checks.length - 1] : undefined }
-}

@@ -5,7 +5,9 @@ import { tipChecksOnScheduleRule } from '@/shared/rules/control/tip-checks-on-sc
 import { tipGroundRule } from '@/shared/rules/control/tip-ground'
 import { tipTemperatureRule } from '@/shared/rules/control/tip-temperature'
 import { afterRemedy, factsWith, findingOf, requirement, set, type FactsInput } from '../facts-builder'
-import { tipGroundMost } from '@/shared/plan/limits/control-hand'
+import { groundCheckInterval, tipGroundMost } from '@/shared/plan/limits/control-hand'
+import { addDays } from '@/shared/quantity/calendar'
+import { groundChecksOnScheduleRule } from '@/shared/rules/control/ground-checks-on-schedule'
 import { INSTRUMENT, logOf } from './log-builder'
 
 const instruments = [INSTRUMENT]
@@ -149,5 +151,32 @@ describe('checks on schedule', () => {
   })
   test('work without any check fails', () => {
     expect(judged([], [run('2026-02-02')]).verdict).toBe('fails')
+  })
+})
+
+describe('ground checks on schedule', () => {
+  const ground = (at: string) => logOf('tip-ground', [{ at, iron: 'W-1', resistanceOhm: 1, tip: 'sound' }])
+  const work = (doneOn: string) => ({
+    id: 'r1',
+    doneOn,
+    worker: 'A. Ward',
+    skill: 'hand-soldering',
+    assemblies: 1,
+  })
+  const judged = (days: number) =>
+    findingOf(groundChecksOnScheduleRule, {
+      logs: [ground('2026-02-02T08:00:00Z')],
+      records: { 'soldering-run': [work(addDays('2026-02-02', days))] },
+    })
+  test('the last day of the interval is covered, the next is not, nor is the day before the check', () => {
+    const most = groundCheckInterval.byDefault.value
+    expect(judged(most).verdict).toBe('meets')
+    expect(judged(most + 1).verdict).toBe('fails')
+    expect(judged(-1).verdict).toBe('fails')
+  })
+  test('work without any check fails; no work is undetermined', () => {
+    const records = { 'soldering-run': [work('2026-02-02')] }
+    expect(findingOf(groundChecksOnScheduleRule, { records }).verdict).toBe('fails')
+    expect(findingOf(groundChecksOnScheduleRule).verdict).toBe('undetermined')
   })
 })

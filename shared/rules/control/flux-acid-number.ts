@@ -1,0 +1,93 @@
+import { acidNumber } from '@/shared/physics/acid-number'
+import {
+  fluxAcidNumberTarget,
+  fluxAcidNumberTolerance,
+  fluxControlMethod,
+} from '@/shared/plan/parameters/control-flux'
+import { formatQuantity } from '@/shared/quantity/format'
+import { fluxAcidNumber as characteristic } from '@/shared/records/characteristics/flux-acid-number'
+import { cellAt, seriesFrom, type LogSeries } from '@/shared/records/log-series'
+import type { Log } from '@/shared/records/log'
+import { undetermined, type Judged, type WorkingLine } from '@/shared/rules/finding'
+import { notAsked } from '@/shared/rules/not-asked'
+import { logsOf } from '@/shared/rules/record-source'
+import { optional, rule } from '@/shared/rules/rule'
+import { judgeLoggedWindow, windowAround } from './logged-window'
+import { calibrations, instrumentsOnFile, signalAnswers } from './records-read'
+
+/** The acid number of each titration of a log. */
+export const acidNumberSeries = (log: Log): LogSeries =>
+  seriesFrom(log, (cell) => {
+    const titrantMl = cell('titrantMl')
+    const titrantMolPerL = cell('titrantMolPerL')
+    const sampleG = cell('sampleG')
+    if (titrantMl === undefined || titrantMolPerL === undefined || sampleG === undefined) return undefined
+    return acidNumber({ titrantMl, titrantMolPerL, sampleG })
+  })
+
+export const fluxAcidNumberRule = rule({
+  id: 'flux-acid-number',
+  title: 'Flux acid number',
+  why: 'Flux with few solids weighs almost as its thinner: only its acid tells its strength. Too little acid and solder does not wet; too much stays behind on the board.',
+  stage: 'control',
+  version: 1,
+  reads: {
+    method: fluxControlMethod,
+    target: optional(fluxAcidNumberTarget),
+    tolerance: optional(fluxAcidNumberTolerance),
+    logs: logsOf(characteristic),
+    answers: signalAnswers,
+    instruments: instrumentsOnFile,
+    calibrations,
+  },
+  judge({ method, target, tolerance, logs, answers, instruments, calibrations: certificates }): Judged {
+    if (method !== 'acid-number') return notAsked('The flux is not controlled by its acid number.')
+    if (target === undefined || tolerance === undefined) {
+      const missing = [
+        ...(target === undefined ? [fluxAcidNumberTarget.label] : []),
+        ...(tolerance === undefined ? [fluxAcidNumberTolerance.label] : []),
+      ]
+      return undetermined(`Cannot be judged without: ${missing.join('; ')}.`, missing)
+    }
+    const series = logs.map(acidNumberSeries)
+    return {
+      ...judgeLoggedWindow({
+        what: 'Flux acid number',
+        series,
+        window: windowAround(target, tolerance, 'mg KOH/g', 'specified acid number'),
+        answers,
+        instruments: { instruments, calibrations: certificates },
+        mend: (newest) =>
+          newest > target
+            ? 'Add the thinner that the flux maker names in small amounts, stir and titrate again.'
+            : 'Add fresh flux or renew the tank, stir and titrate again.',
+        recordIn: 'a log of flux acid number',
+      }),
+      working: series.flatMap(workingOf),
+      sources: [
+        {
+          cite: 'Titration as in ISO 9455-3 and IPC-TM-650 2.3.13 (formula from memory)',
+          how: 'from memory',
+        },
+      ],
+      cautions: [
+        'Flux thinner is highly flammable and the titrant is caustic: eye protection and gloves, no flame; the safety data sheets rule.',
+      ],
+    }
+  },
+})
+
+function workingOf({ log, values, rows }: LogSeries): WorkingLine[] {
+  const at = values.length - 1
+  const newest = values[at]
+  if (newest === undefined) return []
+  const cell = (column: string): number => cellAt(log, column, rows[at])
+  return [
+    {
+      label: `Log ${log.code}: newest acid number`,
+      formula: 'ml · mol/l · 56.106 / g',
+      numbers: `${cell('titrantMl')} · ${cell('titrantMolPerL')} · 56.106 / ${cell('sampleG')}`,
+      result: formatQuantity(newest, 'mg KOH/g'),
+    },
+  ]
+}

@@ -1,0 +1,40 @@
+import { groundCheckInterval } from '@/shared/plan/limits/control-hand'
+import { tipGround as characteristic } from '@/shared/records/characteristics/tip-ground'
+import { daysOfWork } from '@/shared/records/soldering-work'
+import type { Judged } from '@/shared/rules/finding'
+import { logsOf, recordsOf } from '@/shared/rules/record-source'
+import { rule } from '@/shared/rules/rule'
+import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { judgeSchedule } from './checks-on-schedule'
+import { ironsChecked } from './irons-checked'
+
+export const groundChecksOnScheduleRule = rule({
+  id: 'ground-checks-on-schedule',
+  title: 'Ground of irons checked on schedule',
+  why: 'A broken earth lead shows on no display; parts that leakage or static harms fail later, in service.',
+  stage: 'control',
+  version: 1,
+  reads: {
+    interval: groundCheckInterval,
+    logs: logsOf(characteristic),
+    runs: recordsOf('soldering-run', 'soldering runs'),
+  },
+  judge({ interval, logs, runs }): Judged {
+    const days = daysOfWork(runs, ['hand-soldering', 'rework'])
+    const subjects = ironsChecked(logs)
+    return {
+      ...judgeSchedule({
+        check: 'Ground check',
+        subjects,
+        days,
+        mostDays: interval.value,
+        document: namedRuling(interval),
+        work: 'hand soldering or rework',
+      }),
+      sources: [sourceOf(interval)],
+      notes: [
+        'Every iron on the log is taken to be in use on every day of hand work; take a spare off the log.',
+      ],
+    }
+  },
+})

@@ -1,0 +1,116 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { reaffirmationAgeMost } from '@/shared/plan/limits/evaluation-storage'
+import { boardStorageMonths, leadStorageMonths } from '@/shared/plan/parameters/storage'
+import { addDays } from '@/shared/quantity/calendar'
+import type { Lot, LotTest } from '@/shared/records/lot'
+import { NO_READINGS } from '@/shared/records/readings'
+import { storageClockRule } from '@/shared/rules/control/storage-clock'
+import { findingOf, requirement, set, type FactsInput } from '../facts-builder'
+
+const tested = (testedOn: string, method = 'rotary-dip'): LotTest => ({
+  id: `t-${testedOn}`,
+  method,
+  testedOn,
+  testedBy: 'B. Lund',
+  instrumentId: null,
+  conditions: {},
+  readings: NO_READINGS,
+})
+const boards = (over: Partial<Lot> = {}): Lot => ({
+  id: 'lot-1',
+  code: 'B-07',
+  kind: 'bare board',
+  part: 'bare board LX',
+  supplier: 'Northgate',
+  dateCode: 'not stated',
+  quantity: 100,
+  receivedOn: '2026-01-01',
+  storage: { temperatureC: 22, relativeHumidityPct: 50, packing: 'sealed' },
+  supplierResult: '',
+  tests: [tested('2026-01-05')],
+  disposition: null,
+  usedIn: [],
+  ...over,
+})
+const run = (doneOn: string, lots: string | undefined = 'B-07') => ({
+  id: `run-${doneOn}`,
+  doneOn,
+  worker: 'A. Ward',
+  skill: 'machine-soldering',
+  assemblies: 10,
+  lots,
+})
+const judged = (lot: Lot | readonly Lot[], days: readonly string[], over: FactsInput = {}, boardMonths = 6) =>
+  findingOf(storageClockRule, {
+    values: [set(boardStorageMonths, boardMonths), set(leadStorageMonths, 12)],
+    lots: Array.isArray(lot) ? lot : [lot as Lot],
+    records: { 'soldering-run': days.map((day) => run(day)) },
+    ...over,
+  })
+
+describe('the storage clock', () => {
+  // MIL-STD-2000 5.4.4, option 1: soldered within 120 days after a pass. 5 January + 120 days = 5 May.
+  test('the 120th day after the test is inside, the 121st is not', () => {
+    expect(judged(boards(), ['2026-05-05']).verdict).toBe('marginal')
+    const late = judged(boards(), ['2026-05-06'])
+    expect(late.verdict).toBe('fails')
+    expect(late.margin).toMatchObject({ found: 121, limit: 120 })
+    expect(judged(boards(), ['2026-02-01']).verdict).toBe('meets')
+  })
+  test('a test in between starts that clock anew, but not the storage the specification allows', () => {
+    const again = boards({ tests: [tested('2026-01-05'), tested('2026-05-01')] })
+    expect(judged(again, ['2026-05-06']).verdict).toBe('meets')
+    expect(judged(again, ['2026-07-01']).verdict).toBe('marginal')
+    expect(judged(again, ['2026-07-02']).verdict).toBe('fails')
+  })
+  test('a test made after soldering proves nothing for what was soldered before', () => {
+    const finding = judged(boards(), ['2026-01-04'])
+    expect(finding.verdict).toBe('fails')
+    expect(finding.found).toMatch(/before any solderability test/)
+    expect(judged(boards({ tests: [] }), ['2026-02-01']).verdict).toBe('fails')
+    expect(judged(boards({ tests: [tested('2026-01-05', 'receiving-check')] }), ['2026-02-01']).verdict).toBe(
+      'fails',
+    )
+  })
+  // ISO 8601: week 27 of 2025 begins on Monday 30 June 2025; six months end on 30 December.
+  test('a date code of year and week starts the clock before receipt', () => {
+    const coded = boards({ dateCode: '2527', receivedOn: '2025-12-01', tests: [tested('2025-12-05')] })
+    expect(judged(coded, ['2025-12-30']).verdict).toBe('marginal')
+    expect(judged(coded, ['2025-12-31']).verdict).toBe('fails')
+  })
+  test('components go by their own months', () => {
+    const parts = boards({ kind: 'component', part: 'T1', tests: [tested('2026-09-01')] })
+    expect(judged(parts, ['2026-09-10']).verdict).toBe('meets')
+  })
+  test('a rejected lot that was soldered fails', () => {
+    const disposition = { verdict: 'reject' as const, by: 'C. Hale', on: '2026-01-06', reason: 'dewetting' }
+    expect(judged(boards({ disposition }), ['2026-02-01']).verdict).toBe('fails')
+  })
+  test('runs without lots, and lots not on file, are undetermined', () => {
+    expect(judged(boards(), []).verdict).toBe('undetermined')
+    expect(judged([], ['2026-02-01']).verdict).toBe('undetermined')
+    expect(judged(boards({ kind: 'consumable' }), ['2026-02-01']).verdict).toBe('undetermined')
+  })
+  test('lots are found whatever their case, and several may be named', () => {
+    const lots = [boards(), boards({ id: 'lot-2', code: 'B-08', tests: [] })]
+    const records = { 'soldering-run': [run('2026-02-01', ' b-07 ,B-08')] }
+    const finding = judged(lots, [], { records })
+    expect(finding.parts).toHaveLength(2)
+    expect(finding.verdict).toBe('fails')
+  })
+  test('a customer may ask for fewer days', () => {
+    const requirements = [requirement(reaffirmationAgeMost, 20)]
+    expect(judged(boards(), ['2026-02-01'], { requirements }).verdict).toBe('fails')
+  })
+  test('law: soldering earlier (after the test) never makes it worse', () => {
+    const order = ['meets', 'marginal', 'undetermined', 'fails']
+    fc.assert(
+      fc.property(fc.nat(300), fc.nat(300), (a, b) => {
+        const at = (days: number) => order.indexOf(judged(boards(), [addDays('2026-01-05', days)]).verdict)
+        expect(at(Math.min(a, b))).toBeLessThanOrEqual(at(Math.max(a, b)))
+      }),
+      { numRuns: 60 },
+    )
+  })
+})
