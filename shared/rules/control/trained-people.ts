@@ -1,159 +1,47 @@
 import { trainingValidMost } from '@/shared/plan/limits/control-people'
-import { addMonths, daysBetween } from '@/shared/quantity/calendar'
-import { SKILLS, type Skill } from '@/shared/records/kinds/training'
-import type { RecordOf } from '@/shared/records/record-kinds'
-import { samePerson } from '@/shared/records/soldering-work'
-import { undetermined, worstVerdict, type Judged, type Part } from '@/shared/rules/finding'
-import { inspections, lots, recordsOf } from '@/shared/rules/record-source'
+import { isSolderabilityMethod } from '@/shared/records/test-methods'
+import { undetermined, type Judged } from '@/shared/rules/finding'
+import { judgePeople, peopleLimit } from '@/shared/rules/people-in-date'
+import { lots, recordsOf } from '@/shared/rules/record-source'
 import { rule } from '@/shared/rules/rule'
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-
-type Training = RecordOf<'training'>
-
-/** Work that a person did, and the day. */
-interface Deed {
-  readonly worker: string
-  readonly skill: Skill
-  readonly on: string
-}
-
-/** A training that runs out within so many days of its last use is marginal. */
-const NOTICE_DAYS = 30
 
 export const trainedPeopleRule = rule({
   id: 'trained-people',
   title: 'People trained, and in date on the day',
-  why: 'A joint is as good as the hand that made it and the eye that passed it. What counts is who was in date on the day of the work, not today.',
+  why: 'A joint is as good as the hand that made it. What counts is who was in date on the day of the work, not today.',
   stage: 'control',
   version: 1,
   reads: {
     validMost: trainingValidMost,
     training: recordsOf('training', 'training records'),
     runs: recordsOf('soldering-run', 'soldering runs'),
-    rework: recordsOf('rework', 'rework'),
     forming: recordsOf('lead-forming', 'lead forming checks'),
-    inspections,
     lots,
   },
-  judge({ validMost, training, runs, rework, forming, inspections: seen, lots: tested }): Judged {
+  judge({ validMost, training, runs, forming, lots: tested }): Judged {
     const deeds = [
       ...runs.map(({ worker, skill, doneOn }) => ({ worker, skill, on: doneOn })),
-      ...rework.map(({ worker, doneOn }) => ({ worker, skill: 'rework' as const, on: doneOn })),
       ...forming.map(({ worker, checkedOn }) => ({
         worker,
         skill: 'component-preparation' as const,
         on: checkedOn,
       })),
-      ...seen.map(({ inspector, inspectedOn }) => ({
-        worker: inspector,
-        skill: 'inspection' as const,
-        on: inspectedOn,
-      })),
-      ...tested.flatMap(({ tests }) =>
-        tests.map(({ testedBy, testedOn }) => ({
+    ]
+    if (deeds.length === 0)
+      return undetermined(
+        'No work is recorded yet: soldering runs and lead forming name who did them.',
+        ['soldering runs with their workers'],
+        peopleLimit(validMost),
+      )
+    const testers = tested.flatMap(({ tests }) =>
+      tests
+        .filter(({ method }) => isSolderabilityMethod(method))
+        .map(({ testedBy, testedOn }) => ({
           worker: testedBy,
           skill: 'solderability-testing' as const,
           on: testedOn,
         })),
-      ),
-    ]
-    const limit = `Each person's training in date on the day of the work, and valid no longer than ${validMost.value} months (${namedRuling(validMost)}).`
-    if (deeds.length === 0)
-      return undetermined(
-        'No work is recorded yet: soldering runs, rework, inspections and tests name who did them.',
-        ['soldering runs with their workers'],
-        limit,
-      )
-    const byWorker = certificatesBy(training, validMost.value)
-    const parts = [...groupedDeeds(deeds)].map(([, own]) => partOf(own, byWorker))
-    const verdict = worstVerdict(parts.map((part) => part.verdict))
-    const worst = parts.find((part) => part.verdict === verdict)!
-    const bad = parts.filter((part) => part.verdict === 'fails').length
-    return {
-      verdict,
-      found:
-        verdict === 'fails'
-          ? `${worst.subject}: ${worst.found}${bad > 1 ? ` ${bad - 1} more like it.` : ''}`
-          : `All ${parts.length} pairs of person and skill were in date on every day of work.${verdict === 'marginal' ? ` ${worst.subject}: ${worst.found}` : ''}`,
-      limit,
-      margin: worst.margin,
-      working: [
-        {
-          label: 'Deeds held against training records',
-          result: `${deeds.length} deeds, ${training.length} records`,
-        },
-      ],
-      sources: [sourceOf(validMost)],
-      remedy: worst.remedy,
-      parts,
-    }
+    )
+    return judgePeople([...deeds, ...testers], training, validMost)
   },
 })
-
-const keyOf = (worker: string, skill: Skill): string => `${samePerson(worker)}\n${skill}`
-
-/** Deeds by person and skill, the days ascending. */
-function groupedDeeds(deeds: readonly Deed[]): Map<string, { worker: string; skill: Skill; days: string[] }> {
-  const groups = new Map<string, { worker: string; skill: Skill; days: string[] }>()
-  for (const { worker, skill, on } of deeds) {
-    const key = keyOf(worker, skill)
-    const group = groups.get(key)
-    if (group) group.days.push(on)
-    else groups.set(key, { worker, skill, days: [on] })
-  }
-  for (const group of groups.values()) group.days.sort()
-  return groups
-}
-
-interface Validity {
-  readonly from: string
-  readonly to: string
-}
-
-/** The spans in which a training is valid: to its stated end, or sooner where the limit ends it. */
-function certificatesBy(training: readonly Training[], mostMonths: number): Map<string, Validity[]> {
-  const spans = new Map<string, Validity[]>()
-  for (const { worker, skill, passedOn, expiresOn } of training) {
-    const longest = addMonths(passedOn, mostMonths)
-    const key = keyOf(worker, skill)
-    const span = { from: passedOn, to: expiresOn < longest ? expiresOn : longest }
-    const known = spans.get(key)
-    if (known) known.push(span)
-    else spans.set(key, [span])
-  }
-  return spans
-}
-
-function partOf(
-  { worker, skill, days }: { worker: string; skill: Skill; days: readonly string[] },
-  byWorker: ReadonlyMap<string, readonly Validity[]>,
-): Part {
-  const label = SKILLS.find(({ value }) => value === skill)?.label ?? skill
-  const subject = `${worker}, ${label.toLowerCase()}`
-  const spans = byWorker.get(keyOf(worker, skill)) ?? []
-  const covers = (day: string): Validity | undefined => spans.find(({ from, to }) => from <= day && day <= to)
-  const outside = days.filter((day) => !covers(day))
-  const first = outside[0]
-  if (first !== undefined)
-    return {
-      subject,
-      verdict: 'fails',
-      found: `${spans.length === 0 ? 'no training is recorded' : 'not in date'} on ${first}${outside.length > 1 ? ` and on ${outside.length - 1} more days of work` : ''}.`,
-      remedy: {
-        says: `Record the training that covered ${first} if there was one; else train and examine ${worker}, and have the work of those days inspected by someone in date.`,
-      },
-    }
-  const last = days[days.length - 1]!
-  const until = spans
-    .filter(({ from, to }) => from <= last && last <= to)
-    .map(({ to }) => to)
-    .sort()
-    .pop()!
-  const left = daysBetween(last, until)
-  return {
-    subject,
-    verdict: left < NOTICE_DAYS ? 'marginal' : 'meets',
-    found: `in date on all ${days.length} days of work; ${left} days were left after the last.`,
-    margin: { found: left, limit: 0, unit: 'days', direction: 'at least', guardBand: NOTICE_DAYS },
-  }
-}

@@ -135,7 +135,7 @@ describe('checks on schedule', () => {
     expect(judged([{ at: '2026-02-03T08:00:00Z' }], [run('2026-02-02')]).verdict).toBe('fails')
   })
   test('a new iron counts from its first check, a withdrawn one until its last', () => {
-    const checks = [
+    const checks: ({ at: string } & Record<string, string>)[] = [
       { at: '2026-02-02T08:00:00Z' },
       { at: '2026-02-09T08:00:00Z', state: 'withdrawn' },
       { at: '2026-02-09T09:00:00Z', iron: 'W-2' },

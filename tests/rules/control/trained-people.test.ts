@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { addDays } from '@/shared/quantity/calendar'
+import { NO_READINGS } from '@/shared/records/readings'
 import { trainedPeopleRule } from '@/shared/rules/control/trained-people'
 import { findingOf, type FactsInput } from '../facts-builder'
 
@@ -60,20 +61,37 @@ describe('people trained and in date then', () => {
     expect(judged([long], [run('2027-03-01')]).verdict).toBe('marginal')
     expect(judged([long], [run('2027-03-02')]).verdict).toBe('fails')
   })
-  test('inspectors and testers are asked too', () => {
-    const inspection = {
-      id: 'i1',
-      assembly: 'A-1',
-      inspectedOn: '2026-02-02',
-      inspector: 'C. Hale',
-      magnification: 4,
-      jointsSeen: 100,
-      defects: [],
-      note: '',
-    }
-    const finding = judged([passed()], [run('2026-02-02')], { inspections: [inspection] })
+  test('testers of solderability are asked too; a receiving check needs no such skill', () => {
+    const lotTested = (method: string) => ({
+      id: 'lot-1',
+      code: 'B-1',
+      kind: 'bare board' as const,
+      part: 'LX',
+      supplier: 'Northgate',
+      dateCode: '2601',
+      quantity: 10,
+      receivedOn: '2026-01-10',
+      storage: { temperatureC: 22, relativeHumidityPct: 50, packing: 'sealed' },
+      supplierResult: '',
+      tests: [
+        {
+          id: 't1',
+          method,
+          testedOn: '2026-01-12',
+          testedBy: 'C. Hale',
+          instrumentId: null,
+          conditions: {},
+          readings: NO_READINGS,
+        },
+      ],
+      disposition: null,
+      usedIn: [],
+    })
+    const finding = judged([passed()], [run('2026-02-02')], { lots: [lotTested('rotary-dip')] })
     expect(finding.verdict).toBe('fails')
-    expect(finding.found).toMatch(/C\. Hale, visual inspection: no training is recorded/)
+    expect(finding.found).toMatch(/C\. Hale, solderability testing: no training is recorded/)
+    const checked = { lots: [lotTested('receiving-check')] }
+    expect(judged([passed()], [run('2026-02-02')], checked).verdict).toBe('meets')
   })
   test('no work is undetermined', () => expect(judged([passed()], []).verdict).toBe('undetermined'))
 

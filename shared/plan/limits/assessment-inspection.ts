@@ -1,0 +1,52 @@
+import { commonPractice } from '@/shared/materials/source'
+import { limit } from '@/shared/plan/requirement'
+
+export const magnificationMost = limit({
+  key: 'magnification-most',
+  label: 'Magnification of visual inspection',
+  unit: '×',
+  direction: 'at most',
+  byDefault: {
+    value: 10,
+    authority: 'common practice',
+    from: commonPractice(
+      'Joints are inspected at ten times at most; more only to settle a doubt already raised',
+    ),
+  },
+})
+
+export const inspectedJointsLeast = limit({
+  key: 'inspected-joints-least',
+  label: 'Joints looked at on each assembly inspected',
+  unit: '%',
+  direction: 'at least',
+  byDefault: {
+    value: 100,
+    authority: 'common practice',
+    from: commonPractice('Where an assembly is inspected, every joint of it is'),
+  },
+})
+
+export const budgetConfidenceLeast = limit({
+  key: 'budget-confidence-least',
+  label: 'Confidence with which the defect budget is shown',
+  unit: '%',
+  direction: 'at least',
+  byDefault: {
+    value: 95,
+    authority: 'common practice',
+    from: commonPractice('Demonstrations of quality at 95 % one-sided confidence'),
+  },
+})
+
+export const firstPassYieldLeast = limit({
+  key: 'first-pass-yield-least',
+  label: 'First-pass yield of electrical test',
+  unit: '%',
+  direction: 'at least',
+  byDefault: {
+    value: 95,
+    authority: 'common practice',
+    from: commonPractice('First-pass yield of a settled assembly, 95 % and more'),
+  },
+})

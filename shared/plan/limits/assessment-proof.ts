@@ -1,0 +1,64 @@
+import { commonPractice, fromMemory } from '@/shared/materials/source'
+import { limit } from '@/shared/plan/requirement'
+
+/** What further proof has to show where it is asked for. */
+
+export const inspectorKappaLeast = limit({
+  key: 'inspector-kappa-least',
+  label: 'Agreement of inspectors beyond chance (kappa)',
+  unit: '1',
+  direction: 'at least',
+  byDefault: {
+    value: 0.75,
+    authority: 'common practice',
+    from: fromMemory('Attribute studies of measurement systems analysis: kappa above 0.75 is good agreement'),
+  },
+})
+
+export const sectionFillLeast = limit({
+  key: 'section-fill-least',
+  label: 'Hole filled with solder in a microsection',
+  unit: '%',
+  direction: 'at least',
+  byDefault: {
+    value: 75,
+    authority: 'standard',
+    from: fromMemory('IPC-A-610, vertical fill of a plated hole: 75 % in classes 2 and 3'),
+  },
+})
+
+export const sectionVoidMost = limit({
+  key: 'section-void-most',
+  label: 'Voids in a microsection, share of the area',
+  unit: '%',
+  direction: 'at most',
+  byDefault: {
+    value: 25,
+    authority: 'common practice',
+    from: commonPractice('Voids to a quarter of the section'),
+  },
+})
+
+export const sectionAngleMost = limit({
+  key: 'section-angle-most',
+  label: 'Contact angle in a microsection',
+  unit: '°',
+  direction: 'at most',
+  byDefault: {
+    value: 90,
+    authority: 'standard',
+    from: fromMemory('IPC-A-610: wetting with a contact angle of 90° at most'),
+  },
+})
+
+export const demonstrationConfidenceLeast = limit({
+  key: 'demonstration-confidence-least',
+  label: 'Confidence of a life test and of field counts',
+  unit: '%',
+  direction: 'at least',
+  byDefault: {
+    value: 90,
+    authority: 'common practice',
+    from: commonPractice('Demonstrations of reliability at 90 % one-sided confidence'),
+  },
+})

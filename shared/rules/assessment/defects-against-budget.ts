@@ -1,0 +1,202 @@
+import { allowedDefectsPerMillion } from '@/shared/physics/joint-budget'
+import { boardJoints } from '@/shared/plan/board-joints'
+import { budgetConfidenceLeast } from '@/shared/plan/limits/assessment-inspection'
+import { defectFreeBoards, surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
+import { leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
+import { defectRecord, type DefectRecord } from '@/shared/records/defect-record'
+import {
+  undetermined,
+  verdictOn,
+  type Judged,
+  type Margin,
+  type Part,
+  type WorkingLine,
+} from '@/shared/rules/finding'
+import { inspections } from '@/shared/rules/record-source'
+import { optional, rule } from '@/shared/rules/rule'
+import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import {
+  defectsPerMillionJoints,
+  defectsPerMillionLowerBound,
+  defectsPerMillionUpperBound,
+} from '@/shared/statistics/intervals/defects-per-million'
+import { jointsStillToInspect } from '@/shared/statistics/intervals/joints-still-to-inspect'
+import { electricalTests } from './assessment-reads'
+import { ratesByKind } from '@/shared/records/defect-summary'
+
+/** Shown with less room than a tenth of the budget is marginal: the next defect may undo it. */
+const GUARD_SHARE = 0.1
+
+const SOURCES: Judged['sources'] = [
+  { cite: 'Clopper and Pearson, Biometrika 26 (1934): exact bounds of a proportion', how: 'computed' },
+  { cite: 'Binomial board yield: budget per million = 10⁶ · (1 − Y^(1/N))', how: 'computed' },
+]
+
+/** What the inspections show of the defect budget. */
+export interface BudgetStanding {
+  readonly budgetPerMillion: number
+  readonly perMillion: number
+  /** One-sided, at the confidence asked for. */
+  readonly upper: number
+  readonly lower: number
+  readonly standing: 'shown' | 'not shown' | 'exceeded'
+  /** With no further defect; 0 when shown. */
+  readonly jointsStillToSee: number
+}
+
+/** Holds a defect record against a budget: shown, exceeded, or how many more joints must be seen. */
+export function budgetStanding(
+  record: DefectRecord,
+  budgetPerMillion: number,
+  confidence: number,
+): BudgetStanding {
+  const seen = { defectiveJoints: record.defective, jointsSeen: record.jointsSeen }
+  const upper = defectsPerMillionUpperBound(seen, confidence)
+  const lower = defectsPerMillionLowerBound(seen, confidence)
+  const standing = upper <= budgetPerMillion ? 'shown' : lower > budgetPerMillion ? 'exceeded' : 'not shown'
+  return {
+    budgetPerMillion,
+    perMillion: defectsPerMillionJoints(seen),
+    upper,
+    lower,
+    standing,
+    jointsStillToSee: standing === 'shown' ? 0 : jointsStillToInspect(seen, { budgetPerMillion, confidence }),
+  }
+}
+
+export const defectsAgainstBudget = rule({
+  id: 'defects-against-budget',
+  title: 'Defective joints against the budget',
+  why: 'Few defects among few joints prove little. The question is whether what was seen shows the rate the specification asks for, or how much more must be seen.',
+  stage: 'assessment',
+  version: 1,
+  reads: {
+    holes: leadHoles,
+    surfaceMount: optional(surfaceMountJoints),
+    defectFree: defectFreeBoards,
+    confidenceLeast: budgetConfidenceLeast,
+    inspections,
+    tests: electricalTests,
+  },
+  judge({ holes, surfaceMount, defectFree, confidenceLeast, inspections: looks, tests }): Judged {
+    const joints = boardJoints(holes, surfaceMount).total
+    const budget = allowedDefectsPerMillion({ joints, defectFreeBoards: defectFree / 100 })
+    const confidence = confidenceLeast.value / 100
+    const limit = `At most ${formatQuantity(budget, 'per million', 4)} (${formatQuantity(defectFree, '%', 6)} of boards with ${joints} joints leave soldering without a defect), shown with ${formatQuantity(confidenceLeast.value, '%')} confidence (${namedRuling(confidenceLeast)}).`
+    const sources = [...SOURCES, sourceOf(confidenceLeast)]
+    if (!(confidence > 0 && confidence < 1))
+      return undetermined(
+        'The confidence asked for must lie between 0 and 100 %, both excluded.',
+        ['a confidence below 100 %'],
+        limit,
+      )
+    const record = defectRecord(looks, tests, joints)
+    if (record.jointsSeen === 0)
+      return {
+        ...undetermined('No joint has been inspected yet.', ['inspections of assemblies'], limit),
+        sources,
+      }
+    if (record.defective > record.jointsSeen)
+      return {
+        verdict: 'fails',
+        found: `${record.defective} defective joints are on record, but only ${record.jointsSeen} joints were seen.`,
+        limit,
+        working: [],
+        sources,
+        remedy: { says: 'Record the inspections of the assemblies that failed electrically too.' },
+      }
+    const state = budgetStanding(record, budget, confidence)
+    return {
+      ...judged(state, record, confidenceLeast.value),
+      limit,
+      working: workingOf(state, record, joints, defectFree, confidence),
+      sources,
+      parts: partsOf(record, confidence),
+      notes: [
+        'A joint counts once, however many faults it shows and however often it was found; a look again at the same assembly shows no new joints.',
+        ...(record.unnamed > 0
+          ? [`${record.unnamed} joints were found at fault electrically without being named; each counts.`]
+          : []),
+      ],
+    }
+  },
+})
+
+function judged(
+  state: BudgetStanding,
+  record: DefectRecord,
+  confidencePct: number,
+): Pick<Judged, 'verdict' | 'found' | 'margin' | 'remedy' | 'missing'> {
+  const { standing, upper, lower, perMillion, budgetPerMillion: budget, jointsStillToSee } = state
+  const found = standing === 'exceeded' ? lower : upper
+  const margin: Margin = {
+    found,
+    limit: budget,
+    unit: 'per million',
+    direction: 'at most',
+    guardBand: GUARD_SHARE * budget,
+  }
+  const printed = formatAgainst(found, budget, 'per million')
+  const counted = `${record.defective} of ${record.jointsSeen} joints seen were defective (${formatNumber(perMillion)} per million)`
+  if (standing === 'shown')
+    return {
+      verdict: verdictOn(margin),
+      found: `${counted}: with ${confidencePct} % confidence at most ${printed.found}. Shown.`,
+      margin,
+    }
+  if (standing === 'exceeded')
+    return {
+      verdict: 'fails',
+      found: `${counted}: with ${confidencePct} % confidence at least ${printed.found}. The budget is exceeded.`,
+      margin,
+      remedy: {
+        says: 'Find the cause of the most frequent kinds and mend the process; joints made after that may be counted as a programme of their own.',
+      },
+    }
+  const more = `${formatNumber(jointsStillToSee, 12)} more joints without a defect`
+  return {
+    verdict: 'undetermined',
+    found: `${counted}: with ${confidencePct} % confidence at most ${printed.found}. Not shown yet: ${more} would show it.`,
+    margin,
+    missing: [more],
+    remedy: { says: `Inspect ${more}, or mend the cause first where defects recur.` },
+  }
+}
+
+function workingOf(
+  state: BudgetStanding,
+  { defective, jointsSeen }: DefectRecord,
+  joints: number,
+  defectFree: number,
+  confidence: number,
+): WorkingLine[] {
+  return [
+    {
+      label: 'Budget of defective joints',
+      formula: '10⁶ · (1 − Y^(1/N))',
+      numbers: `Y = ${formatQuantity(defectFree / 100, '1', 6)}, N = ${joints}`,
+      result: formatQuantity(state.budgetPerMillion, 'per million', 5),
+    },
+    {
+      label: 'Upper bound, exact',
+      formula: 'the rate p at which so few or fewer defects would be found with a chance of 1 − confidence',
+      numbers: `${defective} defective of ${jointsSeen}, confidence ${confidence}`,
+      result: formatQuantity(state.upper, 'per million', 5),
+    },
+    {
+      label: 'Joints to see in all, with no further defect',
+      formula: 'least n at which the same bound comes down to the budget',
+      numbers: `${defective} defective, ${formatQuantity(state.budgetPerMillion, 'per million', 5)}`,
+      result: `${formatNumber(jointsSeen + state.jointsStillToSee, 12)} joints, ${formatNumber(state.jointsStillToSee, 12)} more`,
+    },
+  ]
+}
+
+/** Each kind with its rate and bounds; the kinds are information, the budget is for all together. */
+const partsOf = (record: DefectRecord, confidence: number): Part[] =>
+  ratesByKind(record, confidence).map(({ kind, joints, perMillion, interval }) => ({
+    subject: kind,
+    verdict: 'meets',
+    found: `${joints} joints, ${formatNumber(perMillion)} per million (${formatNumber(interval.lower)} to ${formatNumber(interval.upper)} with ${formatNumber(confidence * 100)} % confidence). The budget is for all kinds together.`,
+  }))

@@ -1,0 +1,89 @@
+import { allowedFailureRateFit } from '@/shared/physics/joint-budget'
+import { boardJoints } from '@/shared/plan/board-joints'
+import { demonstrationConfidenceLeast } from '@/shared/plan/limits/assessment-proof'
+import { survivalTarget, surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
+import { leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { serviceYears } from '@/shared/plan/parameters/programme'
+import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
+import type { Judged, Margin } from '@/shared/rules/finding'
+import { optional, rule } from '@/shared/rules/rule'
+import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { notAsked } from '@/shared/rules/not-asked'
+import { exactRateLowerBound, exactRateUpperBound } from '@/shared/statistics/intervals/exact-poisson-rate'
+import { fieldExposures, fieldReturns } from './assessment-reads'
+
+export const fieldReturnsAgainstBudget = rule({
+  id: 'field-returns',
+  title: 'Field returns against the budget',
+  why: 'Service is the last judge. Returns are held against the failure rate that the specification allowed, so that the next programme starts wiser.',
+  stage: 'assessment',
+  version: 1,
+  reads: {
+    holes: leadHoles,
+    surfaceMount: optional(surfaceMountJoints),
+    survival: survivalTarget,
+    years: serviceYears,
+    confidenceLeast: demonstrationConfidenceLeast,
+    returns: fieldReturns,
+    exposures: fieldExposures,
+  },
+  judge({ holes, surfaceMount, survival, years, confidenceLeast, returns, exposures }): Judged {
+    const hours = exposures.reduce((sum, { boards, hoursEach }) => sum + boards * hoursEach, 0)
+    if (!(hours > 0))
+      return notAsked(
+        returns.length === 0
+          ? 'Nothing serves yet: no service exposure is recorded.'
+          : `${returns.length} boards came back, but no service exposure is recorded to hold them against: record boards in service and their hours.`,
+      )
+    const joints = boardJoints(holes, surfaceMount).total
+    const allowed = allowedFailureRateFit({ joints, serviceYears: years, survival: survival / 100 }) * joints
+    const confidence = confidenceLeast.value / 100
+    const limit = `At most ${formatQuantity(allowed, 'FIT', 4)} a board, so that ${formatQuantity(survival, '%', 6)} outlive ${formatQuantity(years, 'years')}.`
+    const failed = returns.filter(({ cause }) => cause === 'solder-joint').length
+    const open = returns.filter(({ cause }) => cause === 'open').length
+    const seen = { events: failed, exposure: hours / 1e9 }
+    const known = confidence > 0 && confidence < 1
+    const upper = known ? exactRateUpperBound(seen, confidence) : Infinity
+    const lower = known ? exactRateLowerBound(seen, confidence) : 0
+    const rate = failed / seen.exposure
+    const exceeded = lower > allowed
+    const decisive = exceeded ? lower : rate
+    const margin: Margin = {
+      found: decisive,
+      limit: allowed,
+      unit: 'FIT',
+      direction: 'at most',
+      guardBand: 0,
+    }
+    const counted = `${failed} boards came back with a failed solder joint over ${formatNumber(hours)} board-hours: ${formatQuantity(rate, 'FIT', 3)} (${formatQuantity(lower, 'FIT', 3)} to ${formatQuantity(upper, 'FIT', 3)}, each with ${formatNumber(confidenceLeast.value)} % confidence)`
+    return {
+      verdict: exceeded ? 'fails' : rate > allowed ? 'marginal' : 'meets',
+      found: exceeded
+        ? `${counted}. At least ${formatAgainst(lower, allowed, 'FIT').found}: the budget is exceeded.`
+        : `${counted}. ${upper <= allowed ? 'The budget is shown to hold.' : 'Neither shown nor contradicted yet.'}`,
+      limit: `${limit} (${namedRuling(confidenceLeast)})`,
+      margin,
+      working: [
+        {
+          label: 'Rate in service',
+          formula: 'boards failed at a joint / board-hours · 10⁹',
+          numbers: `${failed} / ${formatNumber(hours)} · 10⁹`,
+          result: formatQuantity(rate, 'FIT', 4),
+        },
+      ],
+      sources: [
+        { cite: 'Garwood, Biometrika 28 (1936): exact bounds of a rate', how: 'computed' },
+        sourceOf(confidenceLeast),
+      ],
+      ...(exceeded && {
+        remedy: {
+          says: 'Section the joints that failed, find the decision behind them, and reopen it; warn whoever answers for the equipment in service.',
+        },
+      }),
+      notes: [
+        'Only returns traced to a solder joint count; boards that fail and do not come back are not seen.',
+        ...(open > 0 ? [`${open} returns are not analysed yet and are not counted.`] : []),
+      ],
+    }
+  },
+})

@@ -1,0 +1,124 @@
+import { boardJoints } from '@/shared/plan/board-joints'
+import { inspectedJointsLeast } from '@/shared/plan/limits/assessment-inspection'
+import { inspectedAssembliesShare } from '@/shared/plan/parameters/assessment-inspection'
+import { surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
+import { leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
+import { assembliesMade } from '@/shared/records/soldering-work'
+import type { Inspection } from '@/shared/records/inspection'
+import {
+  undetermined,
+  verdictOn,
+  worstVerdict,
+  type Judged,
+  type Margin,
+  type Part,
+} from '@/shared/rules/finding'
+import { inspections } from '@/shared/rules/record-source'
+import { optional, rule } from '@/shared/rules/rule'
+import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { solderingRuns } from './assessment-reads'
+
+export const inspectionCoverage = rule({
+  id: 'inspection-coverage',
+  title: 'How much was inspected',
+  why: 'A plan to inspect all, or a share, is worth what was really looked at: assemblies of those made, joints of those on the board.',
+  stage: 'assessment',
+  version: 1,
+  reads: {
+    share: inspectedAssembliesShare,
+    holes: leadHoles,
+    surfaceMount: optional(surfaceMountJoints),
+    jointsLeast: inspectedJointsLeast,
+    inspections,
+    runs: solderingRuns,
+  },
+  judge({ share, holes, surfaceMount, jointsLeast, inspections: looks, runs }): Judged {
+    const joints = boardJoints(holes, surfaceMount).total
+    const limit = `${formatQuantity(share, '%')} of the assemblies made (inspection plan), on each ${formatQuantity(jointsLeast.value, '%')} of its ${joints} joints (${namedRuling(jointsLeast)}).`
+    const made = assembliesMade(runs)
+    if (made === 0)
+      return undetermined(
+        'No assembly is recorded as soldered yet: record the soldering runs.',
+        ['soldering runs'],
+        limit,
+      )
+    const seenOn = jointsSeenByAssembly(looks, joints)
+    const inspected = seenOn.size
+    const needed = Math.ceil((share / 100) * made - 1e-9)
+    const assemblies: Part & { margin: Margin } = {
+      subject: 'Assemblies',
+      verdict: inspected >= needed ? 'meets' : 'fails',
+      found: `${inspected} of ${made} made were inspected; ${needed} are needed.`,
+      margin: { found: inspected, limit: needed, unit: 'boards', direction: 'at least', guardBand: 0 },
+      remedy: inspected >= needed ? undefined : { says: `Inspect ${needed - inspected} more assemblies.` },
+    }
+    const short = [...seenOn.values()].filter(({ seen }) => !((seen / joints) * 100 >= jointsLeast.value))
+    const least = [...seenOn.values()].reduce((low, { seen }) => Math.min(low, seen), Infinity)
+    const parts: Part[] = [assemblies]
+    if (inspected > 0) {
+      const margin: Margin = {
+        found: (least / joints) * 100,
+        limit: jointsLeast.value,
+        unit: '%',
+        direction: 'at least',
+        guardBand: 0,
+      }
+      parts.push({
+        subject: 'Joints',
+        verdict: verdictOn(margin),
+        found:
+          short.length === 0
+            ? `on every assembly inspected, ${least} or more of ${joints} joints were seen.`
+            : `on ${short.length} assemblies too few joints were seen, on ${short[0]!.name} ${short[0]!.seen} of ${joints} (${formatAgainst((short[0]!.seen / joints) * 100, jointsLeast.value, '%').found}).`,
+        margin,
+        remedy:
+          short.length === 0
+            ? undefined
+            : {
+                says: `Look at the joints left out on ${short
+                  .map(({ name }) => name)
+                  .slice(0, 5)
+                  .join(', ')}.`,
+              },
+      })
+    }
+    const verdict = worstVerdict(parts.map((part) => part.verdict))
+    const worst = parts.find((part) => part.verdict === verdict)!
+    return {
+      verdict,
+      found: `${worst.subject}: ${worst.found}`,
+      limit,
+      margin: worst.margin,
+      working: [
+        {
+          label: 'Assemblies needed',
+          formula: 'share · made, rounded up',
+          numbers: `${share} % · ${made}`,
+          result: formatQuantity(needed, 'boards'),
+        },
+      ],
+      sources: [sourceOf(jointsLeast)],
+      remedy: worst.remedy,
+      parts,
+      notes: [
+        'Assemblies made are those of the soldering runs: of several kinds of work on one board, the kind with the most counts.',
+      ],
+    }
+  },
+})
+
+/** Joints seen on each assembly, looks added up to no more than the board has. */
+function jointsSeenByAssembly(
+  looks: readonly Inspection[],
+  joints: number,
+): Map<string, { name: string; seen: number }> {
+  const seenOn = new Map<string, { name: string; seen: number }>()
+  for (const { assembly, jointsSeen } of looks) {
+    const key = assembly.trim().toLowerCase()
+    const known = seenOn.get(key)
+    if (known) known.seen = Math.min(joints, known.seen + jointsSeen)
+    else seenOn.set(key, { name: assembly, seen: Math.min(joints, jointsSeen) })
+  }
+  return seenOn
+}

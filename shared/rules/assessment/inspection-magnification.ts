@@ -1,0 +1,100 @@
+import { magnificationFor } from '@/shared/materials/inspection-magnification'
+import { magnificationMost } from '@/shared/plan/limits/assessment-inspection'
+import { leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { formatQuantity } from '@/shared/quantity/format'
+import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
+import { inspections } from '@/shared/rules/record-source'
+import { rule } from '@/shared/rules/rule'
+import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+
+export const inspectionMagnification = rule({
+  id: 'inspection-magnification',
+  title: 'Magnification of inspection',
+  why: 'Too little and defects hide; too much and sound joints look bad and are reworked, which harms them.',
+  stage: 'assessment',
+  version: 1,
+  reads: { holes: leadHoles, most: magnificationMost, inspections },
+  judge({ holes, most, inspections: looks }): Judged {
+    const narrowest = Math.min(...holes.map(({ landMm }) => landMm))
+    const row = magnificationFor(narrowest)
+    const limit = `At least ${formatQuantity(row.least, '×')} for lands of ${formatQuantity(narrowest, 'mm')} (${row.source.cite}), at most ${formatQuantity(most.value, '×')} (${namedRuling(most)}).`
+    const sources = [row.source, sourceOf(most)]
+    if (row.least > most.value)
+      return {
+        verdict: 'fails',
+        found: `Lands of ${formatQuantity(narrowest, 'mm')} cannot be inspected within the limit.`,
+        limit,
+        working: [],
+        sources,
+        remedy: {
+          says: `State a requirement of ${formatQuantity(row.most, '×')} for these lands, or widen them.`,
+        },
+      }
+    if (looks.length === 0)
+      return undetermined('No inspection is recorded yet.', ['inspections of assemblies'], limit)
+    const guide = Math.min(row.most, most.value)
+    const over = looks.filter(({ magnification }) => !(magnification <= most.value))
+    const under = looks.filter(({ magnification }) => !(magnification >= row.least))
+    const strong = looks.filter(({ magnification }) => magnification > guide && magnification <= most.value)
+    const parts: Part[] = [
+      group(
+        'too strong',
+        over,
+        'fails',
+        `above ${formatQuantity(most.value, '×')}`,
+        'Look again at the joints rejected: at this power sound joints look bad. Use more only as referee.',
+      ),
+      group(
+        'too weak',
+        under,
+        'fails',
+        `below ${formatQuantity(row.least, '×')}`,
+        'Look at these assemblies again with enough magnification.',
+      ),
+      group(
+        'stronger than the table',
+        strong,
+        'marginal',
+        `above the ${formatQuantity(guide, '×')} that the land width asks for`,
+        undefined,
+      ),
+    ].flatMap((part) => part ?? [])
+    const worst = parts.find(({ verdict }) => verdict === 'fails') ?? parts[0]
+    const powers = looks.map(({ magnification }) => magnification)
+    const lowest = powers.reduce((low, power) => Math.min(low, power), Infinity)
+    const highest = powers.reduce((high, power) => Math.max(high, power), -Infinity)
+    const strongSide = worst?.subject !== 'too weak'
+    return {
+      verdict: worst?.verdict ?? 'meets',
+      found: worst ? worst.found : `All ${looks.length} inspections were made at ${lowest} to ${highest}×.`,
+      limit,
+      margin: strongSide
+        ? { found: highest, limit: most.value, unit: '×', direction: 'at most', guardBand: 0 }
+        : { found: lowest, limit: row.least, unit: '×', direction: 'at least', guardBand: 0 },
+      working: [{ label: 'Narrowest land', result: formatQuantity(narrowest, 'mm') }],
+      sources,
+      remedy: worst?.remedy,
+      parts: parts.length > 0 ? parts : undefined,
+      notes: [
+        `To settle a doubt already raised, up to ${formatQuantity(row.referee, '×')} may be used as referee; record the inspection at the power that raised it.`,
+      ],
+    }
+  },
+})
+
+function group(
+  subject: string,
+  looks: readonly { readonly assembly: string; readonly magnification: number }[],
+  verdict: Part['verdict'],
+  how: string,
+  says: string | undefined,
+): Part | undefined {
+  const first = looks[0]
+  if (!first) return undefined
+  return {
+    subject,
+    verdict,
+    found: `${looks.length} inspections were made ${how}, such as ${first.assembly} at ${first.magnification}×.`,
+    remedy: says === undefined ? undefined : { says },
+  }
+}

@@ -1,0 +1,40 @@
+import { trainingValidMost } from '@/shared/plan/limits/control-people'
+import { undetermined, type Judged } from '@/shared/rules/finding'
+import { judgePeople, peopleLimit } from '@/shared/rules/people-in-date'
+import { inspections, recordsOf } from '@/shared/rules/record-source'
+import { rule } from '@/shared/rules/rule'
+import { reworkRecords } from './assessment-reads'
+
+export const inspectorsTrained = rule({
+  id: 'inspectors-trained',
+  title: 'Inspectors and reworkers in date on the day',
+  why: 'A count of defects is worth what the eye behind it knows, and a repaired joint what the hand knows. Both must have been in date then.',
+  stage: 'assessment',
+  version: 1,
+  reads: {
+    validMost: trainingValidMost,
+    training: recordsOf('training', 'training records'),
+    inspections,
+    rework: reworkRecords,
+  },
+  judge({ validMost, training, inspections: looks, rework }): Judged {
+    if (looks.length === 0)
+      return undetermined(
+        'No inspection is recorded yet: record each assembly looked at, with its inspector.',
+        ['inspections of assemblies'],
+        peopleLimit(validMost),
+      )
+    return judgePeople(
+      [
+        ...looks.map(({ inspector, inspectedOn }) => ({
+          worker: inspector,
+          skill: 'inspection' as const,
+          on: inspectedOn,
+        })),
+        ...rework.map(({ worker, doneOn }) => ({ worker, skill: 'rework' as const, on: doneOn })),
+      ],
+      training,
+      validMost,
+    )
+  },
+})

@@ -1,0 +1,157 @@
+import { EXTRACTION_METHODS } from '@/shared/materials/extraction-methods'
+import {
+  extractedAreaCm2,
+  perSquareInch,
+  sodiumChlorideEquivalentUgPerCm2,
+} from '@/shared/physics/ionic-equivalents'
+import { IONIC_RESIDUE_BY_EDITION, ionicResidueMost } from '@/shared/plan/limits/assessment-residue'
+import { cleanlinessEdition } from '@/shared/plan/parameters/assessment-residue'
+import { fluxResidue } from '@/shared/plan/parameters/solder'
+import type { Ruling } from '@/shared/plan/requirement'
+import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
+import { calibrationStanding, type InstrumentFile } from '@/shared/records/calibration-standing'
+import type { RecordOf } from '@/shared/records/record-kinds'
+import {
+  undetermined,
+  verdictOn,
+  type Judged,
+  type Margin,
+  type Part,
+  type WorkingLine,
+} from '@/shared/rules/finding'
+import { notAsked } from '@/shared/rules/not-asked'
+import { judgedByParts } from '@/shared/rules/parts'
+import { instruments, recordsOf } from '@/shared/rules/record-source'
+import { optional, rule } from '@/shared/rules/rule'
+import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { rulingUnder } from '@/shared/rules/control/edition-ruling'
+import { cleanlinessTests } from './assessment-reads'
+
+type Test = RecordOf<'ionic-cleanliness'>
+
+/** Extract tests repeat to a tenth or so. */
+const GUARD_SHARE = 0.1
+
+export const ionicCleanlinessRule = rule({
+  id: 'ionic-cleanliness',
+  title: 'Ionic residue after flux removal',
+  why: 'Salts left under a film of moisture conduct, corrode and grow filaments between conductors. The extract says how well cleaning works, in one figure that can be followed.',
+  stage: 'assessment',
+  version: 1,
+  reads: {
+    residue: optional(fluxResidue),
+    edition: optional(cleanlinessEdition),
+    most: ionicResidueMost,
+    tests: cleanlinessTests,
+    instruments,
+    calibrations: recordsOf('calibration', 'earlier calibrations'),
+  },
+  judge({ residue, edition, most, tests, instruments: onFile, calibrations }): Judged {
+    if (residue === 'stays' && tests.length === 0)
+      return notAsked('The residue stays by specification, and no extract test was made.')
+    const ruling =
+      edition === undefined || edition === 'own-evidence'
+        ? most
+        : rulingUnder(most, IONIC_RESIDUE_BY_EDITION[edition])
+    const limit = `At most ${formatQuantity(ruling.value, 'µg/cm²')} (${formatQuantity(perSquareInch(ruling.value), 'µg/in²', 4)}) as sodium chloride, as the manual rinse would read (${namedRuling(ruling)}).`
+    const own = most.layers.some(({ clause }) => clause !== 'default')
+    if (edition === 'own-evidence' && !own)
+      return undetermined(
+        'The chosen edition names no figure: state the limit that this programme’s own evidence supports, as a requirement on the ionic residue.',
+        ['a requirement on the ionic residue'],
+        'By own evidence.',
+      )
+    if (tests.length === 0)
+      return undetermined(
+        'No ionic cleanliness test is recorded yet: record one for each assembly extracted.',
+        ['ionic cleanliness tests'],
+        limit,
+      )
+    const file = { instruments: onFile, calibrations }
+    return judgedByParts({
+      parts: tests.map((test) => judgeTest(test, ruling, file)),
+      noun: 'extracts',
+      limit,
+      working: tests.slice(0, 3).flatMap(workingOf),
+      sources: [sourceOf(ruling), EXTRACTION_METHODS.manual.source],
+      notes: [
+        'Both faces of the board count, and the allowance for components that was entered; a generous area makes a dirty board look clean.',
+        ...(tests.some(({ instrument }) => instrument === undefined)
+          ? ['Tests that name no instrument: calibration was not checked.']
+          : []),
+      ],
+      cautions: [
+        'An extract averages over the whole board and says nothing of where the salt lies, nor of residue that does not dissolve: it controls a cleaning process, it does not predict reliability.',
+        'Extract solvents are flammable: no flame or spark, good extraction; the safety data sheet and local codes rule.',
+      ],
+    })
+  },
+})
+
+/** Residue as the manual rinse would have read it, µg/cm². */
+export function residueOf(test: Test): number {
+  const areaCm2 = extractedAreaCm2(test)
+  return sodiumChlorideEquivalentUgPerCm2({ ...test, areaCm2 }) / EXTRACTION_METHODS[test.method].factor
+}
+
+function judgeTest(test: Test, ruling: Ruling, file: InstrumentFile): Part {
+  const found = residueOf(test)
+  const margin: Margin = {
+    found,
+    limit: ruling.value,
+    unit: 'µg/cm²',
+    direction: 'at most',
+    guardBand: GUARD_SHARE * ruling.value,
+  }
+  const subject = `${test.assembly}, ${test.testedOn}`
+  const verdict = verdictOn(margin)
+  const printed = formatAgainst(found, ruling.value, 'µg/cm²').found
+  const standing = standingOf(test, file)
+  if (standing !== undefined && verdict !== 'fails')
+    return {
+      subject,
+      verdict: 'undetermined',
+      found: `${printed} proves nothing: ${standing}.`,
+      margin,
+      remedy: { says: 'Extract again with an instrument in calibration.' },
+    }
+  return {
+    subject,
+    verdict,
+    found: `${printed}.`,
+    margin,
+    ...(verdict !== 'meets' && {
+      remedy: {
+        says: 'Clean longer, hotter or with fresher solvent as its data sheet allows, rinse again, and extract another assembly of the same run.',
+      },
+    }),
+  }
+}
+
+/** Why the instrument's reading may not be believed; undefined where it may, or none is named. */
+function standingOf({ instrument: tag, testedOn }: Test, file: InstrumentFile): string | undefined {
+  if (tag === undefined) return undefined
+  const named = file.instruments.find((one) => one.tag.trim().toLowerCase() === tag.trim().toLowerCase())
+  if (!named) return `no instrument ${tag} is on file`
+  const standing = calibrationStanding(named.id, testedOn, file)
+  return standing.stands ? undefined : standing.says
+}
+
+function workingOf(test: Test): WorkingLine[] {
+  const { concentrationUgPerMl, solventMl, lengthMm, widthMm, componentAllowancePct, method } = test
+  const area = extractedAreaCm2(test)
+  return [
+    {
+      label: `${test.assembly}: area washed`,
+      formula: '2 · length · width / 100 · (1 + allowance)',
+      numbers: `2 · ${lengthMm} · ${widthMm} / 100 · (1 + ${componentAllowancePct} %)`,
+      result: formatQuantity(area, 'cm²'),
+    },
+    {
+      label: `${test.assembly}: residue`,
+      formula: 'concentration · volume / area / instrument factor',
+      numbers: `${concentrationUgPerMl} · ${solventMl} / ${formatNumber(area)} / ${EXTRACTION_METHODS[method].factor}`,
+      result: formatQuantity(residueOf(test), 'µg/cm²'),
+    },
+  ]
+}

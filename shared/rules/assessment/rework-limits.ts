@@ -1,0 +1,128 @@
+import { reworkHeatsMost } from '@/shared/plan/limits/assessment-rework'
+import { workingHourCost } from '@/shared/plan/parameters/assessment-proof'
+import { formatNumber, formatQuantity } from '@/shared/quantity/format'
+import { defectRecord } from '@/shared/records/defect-record'
+import type { RecordOf } from '@/shared/records/record-kinds'
+import { verdictOn, worstVerdict, type Judged, type Margin, type Part } from '@/shared/rules/finding'
+import { inspections } from '@/shared/rules/record-source'
+import { optional, rule } from '@/shared/rules/rule'
+import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { electricalTests, reworkRecords } from './assessment-reads'
+
+type Rework = RecordOf<'rework'>
+
+/** One joint with all its visits. */
+export interface ReworkedJoint {
+  readonly assembly: string
+  readonly joint: string
+  readonly heats: number
+  readonly visits: number
+}
+
+/** Rework added up: joints, heats, hours and money. */
+export interface ReworkSummary {
+  readonly joints: readonly ReworkedJoint[]
+  readonly visits: number
+  readonly minutes: number
+  readonly material: number
+  /** Hours at the given price and the material; material alone when no price is given. */
+  readonly cost: number
+}
+
+const keyOf = (assembly: string, joint: string): string =>
+  `${assembly.trim().toLowerCase()}\n${joint.trim().toLowerCase()}`
+
+export function reworkSummary(rows: readonly Rework[], hourCost = 0): ReworkSummary {
+  const joints = new Map<string, ReworkedJoint>()
+  let minutes = 0
+  let material = 0
+  for (const row of rows) {
+    const key = keyOf(row.assembly, row.joint)
+    const { assembly, joint, heats, visits } = joints.get(key) ?? { ...row, heats: 0, visits: 0 }
+    joints.set(key, { assembly, joint, heats: heats + row.heats, visits: visits + 1 })
+    minutes += row.minutes
+    material += row.material ?? 0
+  }
+  return {
+    joints: [...joints.values()],
+    visits: rows.length,
+    minutes,
+    material,
+    cost: (minutes / 60) * hourCost + material,
+  }
+}
+
+export const reworkLimits = rule({
+  id: 'rework-limits',
+  title: 'Rework: heats of each joint, and cost',
+  why: 'Every heat thickens the compound, tires the barrel and loosens the land. A joint mended often is worse than it looks, and its cost belongs to the decision that caused it.',
+  stage: 'assessment',
+  version: 1,
+  reads: {
+    most: reworkHeatsMost,
+    hourCost: optional(workingHourCost),
+    rework: reworkRecords,
+    inspections,
+    tests: electricalTests,
+  },
+  judge({ most, hourCost, rework, inspections: looks, tests }): Judged {
+    const limit = `At most ${formatQuantity(most.value, 'cycles')} of heat on one joint in rework, all visits together (${namedRuling(most)}).`
+    const { joints, visits, minutes, material, cost } = reworkSummary(rework, hourCost)
+    const mended = new Set(rework.map(({ assembly, joint }) => keyOf(assembly, joint)))
+    const waiting = defectRecord(looks, tests, undefined).defectiveJoints.filter(
+      ({ assembly, joint }) => !mended.has(keyOf(assembly, joint)),
+    )
+    const parts = joints
+      .map((joint) => judgeJoint(joint, most.value))
+      .filter(({ verdict }) => verdict !== 'meets')
+    const verdict = worstVerdict(parts.map((part) => part.verdict))
+    const worst = parts.find((part) => part.verdict === verdict)
+    const price =
+      hourCost === undefined
+        ? `${formatNumber(minutes / 60, 3)} h, material ${formatQuantity(material, 'currency')}`
+        : `${formatNumber(minutes / 60, 3)} h, in all ${formatQuantity(cost, 'currency')}`
+    const hottest = joints.reduce((high, { heats }) => Math.max(high, heats), 0)
+    return {
+      verdict,
+      found:
+        joints.length === 0
+          ? 'No joint was reworked.'
+          : `${worst ? `${worst.subject}: ${worst.found} ` : ''}${joints.length} joints in ${visits} visits, at most ${hottest} heats each; ${price}.`,
+      limit,
+      margin: { found: hottest, limit: most.value, unit: 'cycles', direction: 'at most', guardBand: 0 },
+      working: [
+        {
+          label: 'Cost of rework',
+          formula: 'hours · cost of an hour + material',
+          numbers: `${formatNumber(minutes / 60)} h · ${hourCost === undefined ? 'not stated' : hourCost} + ${formatNumber(material)}`,
+          result: price,
+        },
+      ],
+      sources: [sourceOf(most)],
+      remedy: worst?.remedy,
+      ...(parts.length > 0 && { parts }),
+      ...(waiting.length > 0 && {
+        notes: [
+          `${waiting.length} defective joints have no rework on record, such as ${waiting[0]!.joint} on ${waiting[0]!.assembly}: mended, scrapped or let pass?`,
+        ],
+      }),
+      cautions: ['Hot metal, and fume at the face: use extraction; wash hands after handling leaded solder.'],
+    }
+  },
+})
+
+function judgeJoint({ assembly, joint, heats, visits }: ReworkedJoint, most: number): Part {
+  const margin: Margin = { found: heats, limit: most, unit: 'cycles', direction: 'at most', guardBand: 0 }
+  const verdict = verdictOn(margin)
+  return {
+    subject: `${joint} on ${assembly}`,
+    verdict,
+    found: `heated ${heats} times in ${visits} visits.`,
+    margin,
+    ...(verdict === 'fails' && {
+      remedy: {
+        says: `Set ${assembly} aside: scrap it, or let design and quality grant a concession that names ${joint}.`,
+      },
+    }),
+  }
+}

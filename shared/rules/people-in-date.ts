@@ -1,0 +1,123 @@
+import type { Ruling } from '@/shared/plan/requirement'
+import { addMonths, daysBetween } from '@/shared/quantity/calendar'
+import { SKILLS, type Skill } from '@/shared/records/kinds/training'
+import type { RecordOf } from '@/shared/records/record-kinds'
+import { samePerson } from '@/shared/records/soldering-work'
+import { worstVerdict, type Judged, type Part } from './finding'
+import { namedRuling, sourceOf } from './ruling-source'
+
+type Training = RecordOf<'training'>
+
+/** Work that a person did, and the day. */
+export interface Deed {
+  readonly worker: string
+  readonly skill: Skill
+  readonly on: string
+}
+
+/** A training that runs out within so many days of its last use is marginal. */
+const NOTICE_DAYS = 30
+
+/** What is asked of people, for the limit line. */
+export const peopleLimit = (validMost: Ruling): string =>
+  `Each person's training in date on the day of the work, and valid no longer than ${validMost.value} months (${namedRuling(validMost)}).`
+
+/** Whether everyone who did something was trained for it and in date on that day. Asks for one deed at least. */
+export function judgePeople(
+  deeds: readonly Deed[],
+  training: readonly Training[],
+  validMost: Ruling,
+): Judged {
+  const byWorker = certificatesBy(training, validMost.value)
+  const parts = [...groupedDeeds(deeds)].map(([, own]) => partOf(own, byWorker))
+  const verdict = worstVerdict(parts.map((part) => part.verdict))
+  const worst = parts.find((part) => part.verdict === verdict)
+  if (!worst) throw new RangeError('There is no work to hold training records against.')
+  const bad = parts.filter((part) => part.verdict === 'fails').length
+  return {
+    verdict,
+    found:
+      verdict === 'fails'
+        ? `${worst.subject}: ${worst.found}${bad > 1 ? ` ${bad - 1} more like it.` : ''}`
+        : `All ${parts.length} pairs of person and skill were in date on every day of work.${verdict === 'marginal' ? ` ${worst.subject}: ${worst.found}` : ''}`,
+    limit: peopleLimit(validMost),
+    margin: worst.margin,
+    working: [
+      {
+        label: 'Deeds held against training records',
+        result: `${deeds.length} deeds, ${training.length} records`,
+      },
+    ],
+    sources: [sourceOf(validMost)],
+    remedy: worst.remedy,
+    parts,
+  }
+}
+
+const keyOf = (worker: string, skill: Skill): string => `${samePerson(worker)}\n${skill}`
+
+/** Deeds by person and skill, the days ascending. */
+function groupedDeeds(deeds: readonly Deed[]): Map<string, { worker: string; skill: Skill; days: string[] }> {
+  const groups = new Map<string, { worker: string; skill: Skill; days: string[] }>()
+  for (const { worker, skill, on } of deeds) {
+    const key = keyOf(worker, skill)
+    const group = groups.get(key)
+    if (group) group.days.push(on)
+    else groups.set(key, { worker, skill, days: [on] })
+  }
+  for (const group of groups.values()) group.days.sort()
+  return groups
+}
+
+interface Validity {
+  readonly from: string
+  readonly to: string
+}
+
+/** The spans in which a training is valid: to its stated end, or sooner where the limit ends it. */
+function certificatesBy(training: readonly Training[], mostMonths: number): Map<string, Validity[]> {
+  const spans = new Map<string, Validity[]>()
+  for (const { worker, skill, passedOn, expiresOn } of training) {
+    const longest = addMonths(passedOn, mostMonths)
+    const key = keyOf(worker, skill)
+    const span = { from: passedOn, to: expiresOn < longest ? expiresOn : longest }
+    const known = spans.get(key)
+    if (known) known.push(span)
+    else spans.set(key, [span])
+  }
+  return spans
+}
+
+function partOf(
+  { worker, skill, days }: { worker: string; skill: Skill; days: readonly string[] },
+  byWorker: ReadonlyMap<string, readonly Validity[]>,
+): Part {
+  const label = SKILLS.find(({ value }) => value === skill)?.label ?? skill
+  const subject = `${worker}, ${label.toLowerCase()}`
+  const spans = byWorker.get(keyOf(worker, skill)) ?? []
+  const covers = (day: string): Validity | undefined => spans.find(({ from, to }) => from <= day && day <= to)
+  const outside = days.filter((day) => !covers(day))
+  const first = outside[0]
+  if (first !== undefined)
+    return {
+      subject,
+      verdict: 'fails',
+      found: `${spans.length === 0 ? 'no training is recorded' : 'not in date'} on ${first}${outside.length > 1 ? ` and on ${outside.length - 1} more days of work` : ''}.`,
+      remedy: {
+        says: `Record the training that covered ${first} if there was one; else train and examine ${worker}, and have the work of those days inspected by someone in date.`,
+      },
+    }
+  const last = days[days.length - 1]!
+  const until = spans
+    .filter(({ from, to }) => from <= last && last <= to)
+    .map(({ to }) => to)
+    .sort()
+    .pop()!
+  const left = daysBetween(last, until)
+  return {
+    subject,
+    verdict: left < NOTICE_DAYS ? 'marginal' : 'meets',
+    found: `in date on all ${days.length} days of work; ${left} days were left after the last.`,
+    margin: { found: left, limit: 0, unit: 'days', direction: 'at least', guardBand: NOTICE_DAYS },
+  }
+}

@@ -1,0 +1,123 @@
+import { describe, expect, test } from 'vitest'
+import {
+  firstPassYieldLeast,
+  inspectedJointsLeast,
+  magnificationMost,
+} from '@/shared/plan/limits/assessment-inspection'
+import { inspectedAssembliesShare } from '@/shared/plan/parameters/assessment-inspection'
+import { leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { firstPassYield } from '@/shared/rules/assessment/first-pass-yield'
+import { inspectionCoverage } from '@/shared/rules/assessment/inspection-coverage'
+import { inspectionMagnification } from '@/shared/rules/assessment/inspection-magnification'
+import { findingOf, requirement, set, type FactsInput } from '../facts-builder'
+import { electrical, holes, inspection, run } from './record-builder'
+
+describe('coverage', () => {
+  const judged = (
+    share: number,
+    made: number,
+    looks: ReturnType<typeof inspection>[],
+    over: FactsInput = {},
+  ) =>
+    findingOf(inspectionCoverage, {
+      values: [set(inspectedAssembliesShare, share), set(leadHoles, [holes(120)])],
+      inspections: looks,
+      records: { 'soldering-run': [run(made)] },
+      ...over,
+    })
+  const boards = (count: number, joints = 120) =>
+    Array.from({ length: count }, (_, index) => inspection(`A-${index}`, joints))
+
+  test('all of ten, and one short of all', () => {
+    expect(judged(100, 10, boards(10)).verdict).toBe('meets')
+    const short = judged(100, 10, boards(9))
+    expect(short.verdict).toBe('fails')
+    expect(short.remedy?.says).toMatch(/Inspect 1 more/)
+  })
+  test('a share is rounded up: 20 % of 11 are 3', () => {
+    expect(judged(20, 11, boards(2)).verdict).toBe('fails')
+    expect(judged(20, 11, boards(3)).verdict).toBe('meets')
+  })
+  test('an assembly looked at twice is one assembly', () => {
+    expect(judged(100, 2, [inspection('A-1', 120), inspection('A-1', 120)]).verdict).toBe('fails')
+  })
+  test('119 of 120 joints are not all; two looks that together see all are', () => {
+    expect(judged(100, 1, boards(1, 119)).verdict).toBe('fails')
+    expect(judged(100, 1, [inspection('A-1', 70), inspection('A-1', 50)]).verdict).toBe('meets')
+    const requirements = [requirement(inspectedJointsLeast, 99, { authority: 'customer', relaxes: true })]
+    expect(judged(100, 1, boards(1, 119), { requirements }).verdict).toBe('meets')
+  })
+  test('nothing made is undetermined', () => expect(judged(100, 0, boards(1)).verdict).toBe('undetermined'))
+  test('boards that pass a wave and a bench are made once', () => {
+    const records = { 'soldering-run': [run(10), run(10, { id: 'r2', skill: 'hand-soldering' })] }
+    expect(judged(100, 10, boards(10), { records }).verdict).toBe('meets')
+  })
+})
+
+describe('magnification', () => {
+  const judged = (magnification: number, landMm = 1.8, over: FactsInput = {}) =>
+    findingOf(inspectionMagnification, {
+      values: [set(leadHoles, [holes(120, { landMm })])],
+      inspections: [inspection('A-1', 120, 0, { magnification })],
+      ...over,
+    })
+  // IPC-A-610 by land width (from memory): above 1.0 mm 1.5 to 3 times; common practice: 10 times at most.
+  test.each([
+    [1.8, 1.5, 'meets'],
+    [1.8, 3, 'meets'],
+    [1.8, 1.4, 'fails'],
+    [1.8, 10, 'marginal'],
+    [1.8, 10.1, 'fails'],
+    [0.8, 2, 'fails'],
+    [0.8, 7.5, 'meets'],
+    [0.4, 10, 'meets'],
+    [0.4, 7, 'fails'],
+  ])('lands of %s mm at %s×: %s', (land, power, verdict) => expect(judged(power, land).verdict).toBe(verdict))
+  test('the narrowest land decides', () => {
+    const values = [set(leadHoles, [holes(100), holes(20, { landMm: 0.9 })])]
+    expect(judged(2, 1.8, { values }).verdict).toBe('fails')
+  })
+  test('the referee power for a doubt is said', () => expect(judged(3).notes?.join()).toMatch(/up to 4 ×/))
+  test('a customer’s ceiling of 4× rules', () => {
+    expect(judged(5, 1.8, { requirements: [requirement(magnificationMost, 4)] }).verdict).toBe('fails')
+  })
+})
+
+describe('first-pass yield', () => {
+  const judged = (rows: ReturnType<typeof electrical>[], over: FactsInput = {}) =>
+    findingOf(firstPassYield, { records: { 'electrical-test': rows }, ...over })
+  // Definition with worked figures (computed): 100 entered, 90 right at first: 90 %.
+  test('90 of 100 is 90 %, below 95; it says how many good boards would regain it', () => {
+    const finding = judged([electrical({ tested: 100, passedFirst: 90, jointFailures: 4 })])
+    expect(finding.verdict).toBe('fails')
+    expect(finding.found).toMatch(/90 of 100/)
+    // (90 + 100) / (100 + 100) = 95 %
+    expect(finding.remedy?.says).toMatch(/100 boards in a row/)
+    const after = judged([
+      electrical({ tested: 100, passedFirst: 90 }),
+      electrical({ id: 'e2', tested: 100, passedFirst: 100 }),
+    ])
+    expect(after.verdict).toBe('marginal')
+  })
+  test('exactly on the limit is inside, and a stricter customer is not', () => {
+    const rows = [electrical({ tested: 100, passedFirst: 97 })]
+    expect(judged(rows).verdict).toBe('meets')
+    expect(judged([electrical({ tested: 100, passedFirst: 95 })]).verdict).toBe('marginal')
+    expect(judged(rows, { requirements: [requirement(firstPassYieldLeast, 98)] }).verdict).toBe('fails')
+  })
+  test('more passed than tested is refused', () => {
+    expect(judged([electrical({ tested: 10, passedFirst: 11 })]).verdict).toBe('fails')
+  })
+  test('a bad month shows though the whole is good', () => {
+    const finding = judged([
+      electrical({ tested: 1000, passedFirst: 1000, testedOn: '2026-01-10' }),
+      electrical({ id: 'e2', tested: 20, passedFirst: 16 }),
+    ])
+    expect(finding.verdict).toBe('marginal')
+    expect(finding.parts?.map(({ subject, verdict }) => [subject, verdict])).toEqual([
+      ['2026-01', 'meets'],
+      ['2026-02', 'marginal'],
+    ])
+  })
+  test('no test is undetermined', () => expect(judged([]).verdict).toBe('undetermined'))
+})
