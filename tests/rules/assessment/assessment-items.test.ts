@@ -1,0 +1,58 @@
+import { describe, expect, test } from 'vitest'
+import { ALL_LIMITS, ALL_PARAMETERS, mayStayEmpty } from '@/shared/plan/catalogue'
+import { assessmentItems } from '@/shared/plan/items/assessment'
+import { readableOf } from '@/shared/rules/rule'
+import { defectSummary } from '@/shared/records/defect-summary'
+import { electrical, inspection } from './record-builder'
+
+const held = new Set([...ALL_PARAMETERS, ...ALL_LIMITS].map(({ key }) => key))
+const rules = assessmentItems.flatMap((item) => item.rules)
+const read = rules.flatMap((rule) => Object.values(rule.reads).map(readableOf))
+
+describe('the assessment stage', () => {
+  test('every rule, parameter and limit belongs to exactly one item', () => {
+    const keys = assessmentItems.flatMap((item) => [
+      ...item.rules.map(({ id }) => `rule ${id}`),
+      ...item.parameters.map(({ key }) => key),
+      ...item.limits.map(({ key }) => key),
+    ])
+    expect(new Set(keys).size).toBe(keys.length)
+  })
+  test('what its rules read is held by the plan, and what it holds is read', () => {
+    const declared = read.filter(({ source }) => source === 'parameter' || source === 'limit')
+    expect(declared.map(({ key }) => key).filter((key) => !held.has(key))).toEqual([])
+    const keys = new Set(read.map(({ key }) => key))
+    const own = assessmentItems.flatMap((item) => [...item.parameters, ...item.limits])
+    expect(own.map(({ key }) => key).filter((key) => !keys.has(key))).toEqual([])
+  })
+  test('few values must be filled in before the gate', () => {
+    const must = assessmentItems.flatMap((item) => item.parameters).filter((one) => !mayStayEmpty(one))
+    expect(must.map(({ key }) => key)).toEqual(['inspected-assemblies-share'])
+  })
+  test('quality and another department approve every item', () => {
+    for (const { key, approvers } of assessmentItems) {
+      expect(approvers, key).toContain('quality')
+      expect(approvers.length, key).toBeGreaterThan(1)
+    }
+  })
+})
+
+describe('the summary of defects', () => {
+  // Exact two-sided 95 % bounds of 1 in 10: 0.002529 to 0.445016 (Clopper and Pearson; computed with an independent library).
+  test('one in ten, in all and by kind', () => {
+    const summary = defectSummary([inspection('A-1', 10, 1)])
+    expect(summary).toMatchObject({ assembliesSeen: 1, jointsSeen: 10, defectiveJoints: 1 })
+    expect(summary.rate?.perMillion).toBe(100_000)
+    expect(summary.rate?.interval.lower).toBeCloseTo(2528.5785, 3)
+    expect(summary.byKind.map(({ kind, joints }) => [kind, joints])).toEqual([['bridge', 1]])
+  })
+  test('nothing seen, or more at fault than seen, has no rate', () => {
+    expect(defectSummary([]).rate).toBeUndefined()
+    const tests = [electrical({ passedFirst: 10, jointFailures: 5 })]
+    expect(defectSummary([inspection('A-1', 2)], { tests }).rate).toBeUndefined()
+  })
+  test('looks beyond the joints of the board show none', () => {
+    const looks = [inspection('A-1', 8), inspection('A-1', 8)]
+    expect(defectSummary(looks, { jointsOnBoard: 10 }).jointsSeen).toBe(10)
+  })
+})

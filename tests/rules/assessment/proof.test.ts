@@ -1,0 +1,218 @@
+import { describe, expect, test } from 'vitest'
+import { demonstrationConfidenceLeast, inspectorKappaLeast } from '@/shared/plan/limits/assessment-proof'
+import {
+  agreementStudyAsked,
+  lifeCyclesNeeded,
+  lifeTestAsked,
+  microsectionsAsked,
+} from '@/shared/plan/parameters/assessment-proof'
+import { survivalTarget } from '@/shared/plan/parameters/joint-budget'
+import { leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { serviceYears } from '@/shared/plan/parameters/programme'
+import { useCycles } from '@/shared/plan/parameters/thermal-fatigue'
+import type { RecordOf } from '@/shared/records/record-kinds'
+import { fieldReturnsAgainstBudget } from '@/shared/rules/assessment/field-returns'
+import { inspectorAgreement } from '@/shared/rules/assessment/inspector-agreement'
+import { microsectionsSound } from '@/shared/rules/assessment/microsections-sound'
+import { reliabilityDemonstrated } from '@/shared/rules/assessment/reliability-demonstrated'
+import { findingOf, requirement, set, type FactsInput } from '../facts-builder'
+import { holes } from './record-builder'
+
+describe('agreement of inspectors', () => {
+  /** Calls of two inspectors from a table: [both sound, first only sound, second only sound, both defective]. */
+  const study = ([both, first, second, neither]: readonly [number, number, number, number]) => {
+    const pairs = [
+      ...Array<[string, string]>(both).fill(['sound', 'sound']),
+      ...Array<[string, string]>(first).fill(['sound', 'bridge']),
+      ...Array<[string, string]>(second).fill(['void', 'sound']),
+      ...Array<[string, string]>(neither).fill(['bridge', 'icicle']),
+    ]
+    return pairs.flatMap((calls, index) =>
+      calls.map((call, who) => ({
+        id: `${index}-${who}`,
+        calledOn: '2026-02-10',
+        study: 'S-1',
+        inspector: who === 0 ? 'C. Hale' : 'D. Moor',
+        joint: `J${index}`,
+        round: 1,
+        call,
+      })),
+    )
+  }
+  const judged = (rows: readonly { readonly id: string }[], over: FactsInput = {}) =>
+    findingOf(inspectorAgreement, { records: { 'inspector-call': rows }, ...over })
+
+  // Published example of Cohen's kappa: 20, 5, 10, 15 of 50: kappa 0.4, interval 0.151 to 0.649.
+  test('20, 5, 10 and 15 of 50 give the published 0.4', () => {
+    const finding = judged(study([20, 5, 10, 15]))
+    expect(finding.margin?.found).toBeCloseTo(0.4, 10)
+    expect(finding.found).toMatch(/0\.15 to 0\.65/)
+    expect(finding.verdict).toBe('fails')
+    const requirements = [requirement(inspectorKappaLeast, 0.3, { relaxes: true })]
+    expect(judged(study([20, 5, 10, 15]), { requirements }).verdict).toBe('meets')
+  })
+  test('full agreement over good and bad joints meets; over good ones alone it shows nothing', () => {
+    expect(judged(study([20, 0, 0, 10])).verdict).toBe('meets')
+    expect(judged(study([30, 0, 0, 0])).verdict).toBe('undetermined')
+  })
+  test('calls are held against what is known', () => {
+    const rows = study([20, 0, 0, 10]).map((row) => ({ ...row, reference: 'sound' }))
+    expect(judged(rows).verdict).not.toBe('meets')
+  })
+  test('none asked, none made: nothing in the way; asked and not made: undetermined; one alone: undetermined', () => {
+    expect(judged([]).verdict).toBe('meets')
+    expect(judged([], { values: [set(agreementStudyAsked, true)] }).verdict).toBe('undetermined')
+    const alone = study([20, 0, 0, 10]).filter(({ inspector }) => inspector === 'C. Hale')
+    expect(judged(alone).verdict).toBe('undetermined')
+  })
+})
+
+describe('microsections', () => {
+  const section = (over: Partial<RecordOf<'microsection'>> = {}): RecordOf<'microsection'> => ({
+    id: 'm1',
+    cutOn: '2026-02-10',
+    assembly: 'A-1',
+    joint: 'J1',
+    by: 'C. Hale',
+    fillPct: 95,
+    contactAngleDeg: 30,
+    voidPct: 5,
+    intermetallicUm: 2,
+    cracked: false,
+    ...over,
+  })
+  const judged = (rows: RecordOf<'microsection'>[], asked?: number) =>
+    findingOf(microsectionsSound, {
+      values: asked === undefined ? [] : [set(microsectionsAsked, asked)],
+      records: { microsection: rows },
+    })
+  // IPC-A-610 (from memory): 75 % fill in classes 2 and 3, contact angle 90° at most.
+  test.each([
+    [{}, 'meets'],
+    [{ fillPct: 75 }, 'marginal'],
+    [{ fillPct: 74.9 }, 'fails'],
+    [{ contactAngleDeg: 90 }, 'marginal'],
+    [{ contactAngleDeg: 91 }, 'fails'],
+    [{ voidPct: 25.1 }, 'fails'],
+    [{ cracked: true }, 'fails'],
+    [{ voidPct: undefined, contactAngleDeg: undefined }, 'meets'],
+  ] as const)('%o: %s', (over, verdict) => expect(judged([section(over)]).verdict).toBe(verdict))
+  test('fewer than asked are undetermined, none asked and none made is no obstacle', () => {
+    expect(judged([section()], 2).verdict).toBe('undetermined')
+    expect(judged([], 2).verdict).toBe('undetermined')
+    expect(judged([]).verdict).toBe('meets')
+  })
+})
+
+describe('life test', () => {
+  const specimen = (index: number, over: Partial<RecordOf<'life-test'>> = {}): RecordOf<'life-test'> => ({
+    id: `l${index}`,
+    endedOn: '2026-02-10',
+    test: 'cycling 1',
+    specimen: `S${index}`,
+    joints: 1,
+    cycles: 1000,
+    failed: false,
+    acceleration: 1,
+    model: undefined,
+    ...over,
+  })
+  const run = (count: number, failed = 0, over: Partial<RecordOf<'life-test'>> = {}) =>
+    Array.from({ length: count }, (_, index) => specimen(index, { failed: index < failed, ...over }))
+  const values = [
+    set(leadHoles, [holes(1)]),
+    set(survivalTarget, 90),
+    set(serviceYears, 10),
+    set(lifeCyclesNeeded, 1000),
+  ]
+  const judged = (rows: RecordOf<'life-test'>[], over: FactsInput = {}) =>
+    findingOf(reliabilityDemonstrated, { values, records: { 'life-test': rows }, ...over })
+
+  // Success run, R = 0.9 at 90 %: 22 units without a failure (tabulated in many places); 21 do not do.
+  test('22 lives without a failure show 90 % at 90 %; 21 ask for the missing part', () => {
+    expect(judged(run(22)).verdict).toBe('marginal')
+    const short = judged(run(21))
+    expect(short.verdict).toBe('undetermined')
+    // −ln 0.1/−ln 0.9 = 21.854 lives (by hand): 854.4 more cycles.
+    expect(short.missing?.[0]).toMatch(/^855 more/)
+    expect(judged([...run(21), specimen(99, { cycles: 855 })]).verdict).toBe('marginal')
+    expect(judged([...run(21), specimen(99, { cycles: 854 })]).verdict).toBe('undetermined')
+  })
+  // NIST/SEMATECH e-Handbook 8.3.1.1: factor 3.89 for one failure at 90 %: 3.8897/0.10536 = 36.92 lives.
+  test('with one failure 37 lives are needed', () => {
+    expect(judged(run(37, 1)).verdict).toBe('marginal')
+    expect(judged(run(36, 1)).verdict).toBe('undetermined')
+  })
+  test('many failures contradict the target', () => {
+    expect(judged(run(20, 10)).verdict).toBe('fails')
+  })
+  test('ten joints a board need ten times as much; acceleration counts, and without a model is noted', () => {
+    const ten = values.map((value) => (value[0] === leadHoles.key ? set(leadHoles, [holes(10)]) : value))
+    expect(judged(run(22), { values: ten }).verdict).toBe('undetermined')
+    const fast = judged(run(22, 0, { acceleration: 10 }), { values: ten })
+    expect(fast.verdict).toBe('marginal')
+    expect(fast.notes?.join(' ')).toMatch(/without a named model/)
+  })
+  test('the cycles of a life follow from the cycles a year where they are not stated', () => {
+    const cycles = { cycle: 'day', swingK: 20, hottestC: 45, perYear: 100, dwellMin: 240 }
+    const yearly = [...values.slice(0, 3), set(useCycles, [cycles])]
+    expect(judged(run(22), { values: yearly }).verdict).toBe('marginal')
+    expect(judged(run(22), { values: values.slice(0, 3) }).verdict).toBe('undetermined')
+  })
+  test('none asked, none made is no obstacle; asked and not made is undetermined', () => {
+    expect(judged([]).verdict).toBe('meets')
+    expect(judged([], { values: [...values, set(lifeTestAsked, true)] }).verdict).toBe('undetermined')
+  })
+  test('more confidence needs more', () => {
+    const requirements = [requirement(demonstrationConfidenceLeast, 95)]
+    expect(judged(run(28), { requirements }).verdict).toBe('undetermined')
+    // Success run, R = 0.9 at 95 %: 29 units.
+    expect(judged(run(29), { requirements }).verdict).toBe('marginal')
+  })
+})
+
+describe('field returns', () => {
+  const values = [set(leadHoles, [holes(500)]), set(survivalTarget, 99), set(serviceYears, 20)]
+  const served = (boards: number) => ({
+    id: 'x1',
+    from: '2026-01-01',
+    to: '2026-12-31',
+    boards,
+    hoursEach: 8760,
+    source: 'ship list',
+  })
+  const back = (count: number, cause = 'solder-joint') =>
+    Array.from({ length: count }, (_, index) => ({
+      id: `b${index}`,
+      returnedOn: '2026-09-01',
+      assembly: `A-${index}`,
+      cause,
+      jointsFailed: 1,
+    }))
+  const judged = (boards: number, returns: ReturnType<typeof back>) =>
+    findingOf(fieldReturnsAgainstBudget, {
+      values,
+      records: { 'field-exposure': boards > 0 ? [served(boards)] : [], 'field-return': returns },
+    })
+
+  // −ln 0.99 over 20 years of 8760 h: 57.365 FIT a board (by hand).
+  test('99 % over 20 years allow 57.4 FIT a board', () => {
+    expect(judged(1000, []).margin?.limit).toBeCloseTo(57.365, 2)
+  })
+  test('before service, and with few hours and no return, it stands in no gate’s way', () => {
+    expect(judged(0, []).verdict).toBe('meets')
+    expect(judged(0, back(1)).verdict).toBe('meets')
+    expect(judged(10, []).verdict).toBe('meets')
+    expect(judged(10, []).found).toMatch(/Neither shown nor contradicted/)
+  })
+  // No failure at 90 %: 2.3026/57.365·10⁹ = 4.014·10⁷ board-hours, 4583 board-years (by hand).
+  test('4583 board-years without a return show the budget', () => {
+    expect(judged(4583, []).found).toMatch(/shown to hold/)
+    expect(judged(4581, []).found).toMatch(/Neither shown/)
+  })
+  test('one return in 1000 board-years is above the rate but not proof; ten are', () => {
+    expect(judged(1000, back(1)).verdict).toBe('marginal')
+    expect(judged(1000, back(10)).verdict).toBe('fails')
+    expect(judged(1000, back(10, 'component')).verdict).toBe('meets')
+  })
+})

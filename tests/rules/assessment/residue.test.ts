@@ -1,0 +1,133 @@
+import { describe, expect, test } from 'vitest'
+import { insulationResistanceLeast, ionicResidueMost } from '@/shared/plan/limits/assessment-residue'
+import { cleanlinessEdition, insulationTest } from '@/shared/plan/parameters/assessment-residue'
+import { fluxResidue, insulationNeeded } from '@/shared/plan/parameters/solder'
+import type { RecordOf } from '@/shared/records/record-kinds'
+import { insulationResistanceRule } from '@/shared/rules/assessment/insulation-resistance'
+import { ionicCleanlinessRule, residueOf } from '@/shared/rules/assessment/ionic-cleanliness'
+import { findingOf, requirement, set, type FactsInput } from '../facts-builder'
+
+/** 100 × 100 mm: both faces are 200 cm². 0.5 µg/ml in 624 ml are 312 µg: 1.56 µg/cm² by hand. */
+const extract = (over: Partial<RecordOf<'ionic-cleanliness'>> = {}): RecordOf<'ionic-cleanliness'> => ({
+  id: 'c1',
+  testedOn: '2026-02-10',
+  assembly: 'A-1',
+  method: 'manual',
+  concentrationUgPerMl: 0.5,
+  solventMl: 624,
+  lengthMm: 100,
+  widthMm: 100,
+  componentAllowancePct: 0,
+  minutes: 10,
+  solventC: 25,
+  instrument: undefined,
+  ...over,
+})
+const judged = (tests: RecordOf<'ionic-cleanliness'>[], over: FactsInput = {}) =>
+  findingOf(ionicCleanlinessRule, { records: { 'ionic-cleanliness': tests }, ...over })
+
+describe('ionic residue', () => {
+  test('both faces count, the allowance lowers, the instrument’s factor divides', () => {
+    expect(residueOf(extract())).toBeCloseTo(1.56, 10)
+    expect(residueOf(extract({ componentAllowancePct: 50 }))).toBeCloseTo(1.04, 10)
+    // Factor 2.01 (MIL-P-28809A, from memory): 1.56 / 2.01 = 0.77612.
+    expect(residueOf(extract({ method: 'factor-2-01' }))).toBeCloseTo(0.77612, 5)
+  })
+  // J-STD-001 to 2018 and MIL-P-28809: 1.56 µg/cm² = 10.06 µg/in²; NASA-STD-8739.3: 1.55 (both from memory).
+  test('1.56 is just inside one edition and outside the other, which is the one taken when none is chosen', () => {
+    const values = [set(cleanlinessEdition, 'j-std-001')]
+    const inside = judged([extract()], { values })
+    expect(inside.verdict).toBe('marginal')
+    expect(inside.limit).toMatch(/10\.06 µg\/in²/)
+    expect(judged([extract()]).verdict).toBe('fails')
+    expect(judged([extract({ solventMl: 500 })]).verdict).toBe('meets')
+    expect(judged([extract({ solventMl: 624.1 })], { values }).verdict).toBe('fails')
+  })
+  test('the edition without a figure wants one’s own, and then judges by it', () => {
+    const values = [set(cleanlinessEdition, 'own-evidence')]
+    expect(judged([extract({ solventMl: 300 })], { values }).verdict).toBe('undetermined')
+    const requirements = [requirement(ionicResidueMost, 0.7)]
+    expect(judged([extract({ solventMl: 300 })], { values, requirements }).verdict).toBe('fails')
+    expect(judged([extract({ solventMl: 200 })], { values, requirements }).verdict).toBe('meets')
+  })
+  test('it says that an extract predicts nothing', () => {
+    expect(judged([extract()]).cautions?.join(' ')).toMatch(/does not predict reliability/)
+  })
+  test('an instrument overdue, or not on file, proves nothing; but a failure stands', () => {
+    const named = { instrument: 'X-9', solventMl: 300 }
+    expect(judged([extract(named)]).verdict).toBe('undetermined')
+    const overdue = {
+      id: 'i9',
+      tag: 'X-9',
+      measures: 'extract',
+      calibratedOn: '2025-01-01',
+      dueOn: '2026-01-01',
+      certificate: 'C',
+      outOfUse: false,
+    }
+    expect(judged([extract(named)], { instruments: [overdue] }).verdict).toBe('undetermined')
+    expect(judged([extract(named)], { instruments: [{ ...overdue, dueOn: '2027-01-01' }] }).verdict).toBe(
+      'meets',
+    )
+    expect(judged([extract({ ...named, solventMl: 900 })], { instruments: [overdue] }).verdict).toBe('fails')
+  })
+  test('asked where residue is removed or nothing is said of it; not where it stays', () => {
+    expect(judged([]).verdict).toBe('undetermined')
+    expect(judged([], { values: [set(fluxResidue, 'removed')] }).verdict).toBe('undetermined')
+    expect(judged([], { values: [set(fluxResidue, 'stays')] }).verdict).toBe('meets')
+    expect(judged([extract()], { values: [set(fluxResidue, 'stays')] }).verdict).toBe('fails')
+  })
+})
+
+describe('insulation resistance', () => {
+  const reading = (
+    hours: number,
+    resistanceMOhm: number,
+    over: Partial<RecordOf<'insulation-resistance'>> = {},
+  ): RecordOf<'insulation-resistance'> => ({
+    id: `s-${hours}`,
+    testedOn: '2026-02-10',
+    pattern: 'K1-A',
+    condition: 'j-std-004a',
+    hours,
+    resistanceMOhm,
+    ...over,
+  })
+  const judgedAt = (rows: RecordOf<'insulation-resistance'>[], over: FactsInput = {}) =>
+    findingOf(insulationResistanceRule, {
+      values: [set(insulationTest, 'j-std-004a')],
+      records: { 'insulation-resistance': rows },
+      ...over,
+    })
+
+  // J-STD-004A: readings at 24, 96 and 168 h, those at 96 and 168 h count, at least 100 MΩ (limit from memory).
+  test('a low first reading does not count; one at 96 h does', () => {
+    expect(judgedAt([reading(24, 50), reading(96, 900), reading(168, 800)]).verdict).toBe('meets')
+    expect(judgedAt([reading(24, 500), reading(96, 99), reading(168, 800)]).verdict).toBe('fails')
+    expect(judgedAt([reading(96, 100), reading(168, 800)]).verdict).toBe('marginal')
+  })
+  test('a test cut short shows nothing yet, a low reading shows enough', () => {
+    expect(judgedAt([reading(96, 900)]).verdict).toBe('undetermined')
+    expect(judgedAt([reading(24, 900)]).verdict).toBe('undetermined')
+    expect(judgedAt([reading(96, 20)]).verdict).toBe('fails')
+  })
+  test('readings under another condition are not taken', () => {
+    const other = [reading(168, 900, { condition: 'j-std-004b' })]
+    const finding = judgedAt(other)
+    expect(finding.verdict).toBe('undetermined')
+    expect(finding.found).toMatch(/not interchangeable/)
+  })
+  test('the circuit’s own need rules where it is higher, and asks for the test by itself', () => {
+    const rows = [reading(96, 500), reading(168, 500)]
+    const values = [set(insulationTest, 'j-std-004a'), set(insulationNeeded, 1000)]
+    expect(judgedAt(rows, { values }).verdict).toBe('fails')
+    expect(judgedAt([], { values: [set(insulationNeeded, 10)] }).verdict).toBe('undetermined')
+    expect(judgedAt([], { values: [] }).verdict).toBe('meets')
+    expect(
+      judgedAt([], { values: [set(insulationTest, 'not-asked'), set(insulationNeeded, 10)] }).verdict,
+    ).toBe('meets')
+    expect(judgedAt(rows, { requirements: [requirement(insulationResistanceLeast, 600)] }).verdict).toBe(
+      'fails',
+    )
+  })
+})
