@@ -58,6 +58,7 @@ import {
   fluxTankVolume,
   thinnerDensity,
 } from '@/shared/plan/parameters/control-flux'
+import { leadBendEdition } from '@/shared/plan/parameters/control-handling'
 import { tipAccuracyEdition, tipTemperatureTarget } from '@/shared/plan/parameters/control-hand'
 import { chipCapacitorsInWave } from '@/shared/plan/parameters/control-wave'
 import type { Limit } from '@/shared/plan/requirement'
@@ -68,6 +69,8 @@ import { chartSignalsAnsweredRule } from '@/shared/rules/control/chart-signals-a
 import { fluxAcidNumberRule } from '@/shared/rules/control/flux-acid-number'
 import { fluxDensityRule } from '@/shared/rules/control/flux-density'
 import { groundChecksOnScheduleRule } from '@/shared/rules/control/ground-checks-on-schedule'
+import { leadFormingRule } from '@/shared/rules/control/lead-forming'
+import { moistureFloorLifeRule } from '@/shared/rules/control/moisture-floor-life'
 import { HOT_SOLDER_CAUTIONS } from '@/shared/rules/control/soldering-baths'
 import { storageClockRule } from '@/shared/rules/control/storage-clock'
 import { thermalStepRule } from '@/shared/rules/control/thermal-step'
@@ -91,9 +94,9 @@ export const controlItems: readonly ItemDefinition[] = [
     asks: 'Is every lot soldered while its evaluation still stands, kept and handled so that it stays solderable?',
     owner: 'production',
     approvers: ['production', 'quality'],
-    parameters: [],
+    parameters: [leadBendEdition],
     limits: [],
-    rules: [storageClockRule],
+    rules: [storageClockRule, moistureFloorLifeRule, leadFormingRule],
     evidence: [
       { kind: 'procedure', label: 'Routine for storage, handling and lead forming', required: false },
     ],
