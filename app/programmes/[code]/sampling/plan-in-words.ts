@@ -1,0 +1,71 @@
+import { formatQuantity } from '@/shared/quantity/format'
+import { acceptanceUnder, outgoingCurve, planRisk } from '@/shared/rules/evaluation/plan-risk'
+import { acceptanceNumber, pieces, type SamplingPlan } from '@/shared/rules/evaluation/sampling-plan'
+import { doublePlanPerformance } from '@/shared/statistics/sampling/double-operating-curve'
+import { whatTheSampleProves } from '@/shared/statistics/sampling/what-the-sample-proves'
+import type { PlanQuestion } from './plan-question'
+
+export const percent = (fraction: number): string => formatQuantity(fraction * 100, '%', 3)
+
+/** Fractions bad along which a plan's curves are drawn: from none to well past where it still passes one in ten. */
+export function fractionsToDraw(plan: SamplingPlan): number[] {
+  const most = Math.min(1, planRisk(plan).oneInTen * 1.8)
+  return Array.from({ length: 81 }, (_, step) => (most * step) / 80)
+}
+
+/** The supplier's side: how often a process just at the acceptable quality level is sent back. */
+export function producersRiskInWords(plan: SamplingPlan, { settings }: PlanQuestion): string {
+  const acceptable = Number(settings.limit) / 100
+  const risk = 1 - acceptanceUnder(plan, acceptable)
+  const oneIn = Math.round(1 / risk)
+  const often = risk >= 0.001 ? `, one lot in ${oneIn}` : ''
+  return `A supplier whose process makes ${percent(acceptable)} bad has ${percent(risk)} of the lots sent back${often}.`
+}
+
+/** The buyer's side: how bad a process may be and still pass. */
+export function consumersRiskInWords(plan: SamplingPlan): string {
+  const { oneInTen } = planRisk(plan)
+  const { mostlyAccepted } = planRisk(plan)
+  return `A process with ${percent(oneInTen)} bad still passes one time in ten; to pass nineteen times in twenty it must make at most ${percent(mostlyAccepted)} bad.`
+}
+
+/** The average outgoing quality limit, where it is defined. */
+export function outgoingInWords(plan: SamplingPlan, { lotSize }: PlanQuestion): string {
+  const curve = outgoingCurve(plan, lotSize, fractionsToDraw(plan))
+  if (!curve) return 'Not worked out for double and variables plans.'
+  const worst = curve.reduce((most, point) => (point.outgoing > most.outgoing ? point : most))
+  if (worst.outgoing === 0) return 'Every piece is looked at: none bad leaves.'
+  return `At worst ${percent(worst.outgoing)} on average, when ${percent(worst.fractionBad)} come in – if rejected lots are inspected whole and every bad piece is replaced. A test that uses up its specimens cannot do that.`
+}
+
+/** What an acceptance shows of this very lot, with the confidence given. */
+export function proofOfAcceptance(
+  plan: SamplingPlan,
+  { lotSize }: PlanQuestion,
+  confidence: number,
+): string | undefined {
+  if (plan.kind === 'variables') return undefined
+  const sampleSize = plan.kind === 'double' ? plan.firstSize + plan.secondSize : plan.sampleSize
+  const defectives = Math.min(acceptanceNumber(plan), sampleSize)
+  const { lotDefectivesAtMost, lotFractionAtMost } = whatTheSampleProves(
+    { lotSize, sampleSize, defectives },
+    confidence,
+  )
+  return `${sampleSize} ${pieces(sampleSize)} tried and ${defectives} bad show, with ${percent(confidence)} confidence, that at most ${lotDefectivesAtMost} of the ${lotSize} are bad (${percent(lotFractionAtMost)}).`
+}
+
+/** How many pieces a double plan takes on average. */
+export function averageSampleInWords(plan: SamplingPlan, { settings }: PlanQuestion): string | undefined {
+  if (plan.kind !== 'double') return undefined
+  const acceptable = Number(settings.limit) / 100
+  const { averageSample } = doublePlanPerformance(plan, acceptable)
+  return `${formatQuantity(averageSample, '1', 3)} pieces on average, at ${percent(acceptable)} bad.`
+}
+
+/** When the plan is of another kind than was asked for. */
+export function whyAnotherKind(plan: SamplingPlan, { settings }: PlanQuestion): string | undefined {
+  if (plan.kind === settings.scheme) return undefined
+  return settings.scheme === 'double'
+    ? 'The tables have no double plan here, or the lot is too small for two samples: the single plan is used.'
+    : 'The sample would be the whole lot, which needs no variables plan: the single plan is used.'
+}

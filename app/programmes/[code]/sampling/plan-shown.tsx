@@ -1,0 +1,122 @@
+import { OperatingCurve } from '@/app/drawing/operating-curve'
+import { XyLines } from '@/app/drawing/xy-lines'
+import { Facts } from '@/app/ui/facts'
+import { Notice } from '@/app/ui/notice'
+import { RuledTable } from '@/app/ui/ruled-table'
+import { Section } from '@/app/ui/section'
+import {
+  acceptanceUnder,
+  operatingCurve,
+  outgoingCurve,
+  planRisk,
+  riskInWords,
+} from '@/shared/rules/evaluation/plan-risk'
+import { planForLot, planInWords } from '@/shared/rules/evaluation/sampling-plan'
+import { SEVERITIES } from '@/shared/statistics/sampling/single-plan'
+import {
+  averageSampleInWords,
+  consumersRiskInWords,
+  fractionsToDraw,
+  outgoingInWords,
+  percent,
+  producersRiskInWords,
+  proofOfAcceptance,
+  whyAnotherKind,
+} from './plan-in-words'
+import type { PlanQuestion } from './plan-question'
+
+/** The plan for a lot, what it lets through, and what an accepted lot is shown to be. */
+export function PlanShown({ question, confidence }: { question: PlanQuestion; confidence: number }) {
+  const { lotSize, severity, settings } = question
+  const plan = planForLot(lotSize, severity, settings, { measured: true })
+  const fractions = fractionsToDraw(plan)
+  const { oneInTen } = planRisk(plan)
+  const acceptable = Number(settings.limit) / 100
+  const another = whyAnotherKind(plan, question)
+  const average = averageSampleInWords(plan, question)
+  const proof = proofOfAcceptance(plan, question, confidence)
+  const outgoing = outgoingCurve(plan, lotSize, fractions)
+  return (
+    <>
+      <Section heading="The plan">
+        {another && <Notice kind="info">{another}</Notice>}
+        <Facts
+          facts={[
+            { label: 'Try', value: <strong>{planInWords(plan)}</strong> },
+            ...(average ? [{ label: 'Sample on average', value: average }] : []),
+            { label: 'Producer’s risk', value: producersRiskInWords(plan, question) },
+            { label: 'Consumer’s risk', value: consumersRiskInWords(plan) },
+            ...(proof ? [{ label: 'An accepted lot, at worst', value: proof }] : []),
+            { label: 'Outgoing quality', value: outgoingInWords(plan, question) },
+          ]}
+        />
+      </Section>
+      <Section heading="What passes">
+        <div className="drawings">
+          <OperatingCurve
+            title="Operating curve"
+            plan={planInWords(plan)}
+            points={operatingCurve(plan, fractions).map(({ fractionBad, acceptance }) => ({
+              fractionDefective: fractionBad,
+              probability: acceptance,
+            }))}
+            marks={[
+              ...(acceptable <= fractions.at(-1)!
+                ? [
+                    {
+                      name: `AQL ${percent(acceptable)}`,
+                      fractionDefective: acceptable,
+                      probability: acceptanceUnder(plan, acceptable),
+                    },
+                  ]
+                : []),
+              {
+                name: `${percent(oneInTen)}, one in ten`,
+                fractionDefective: oneInTen,
+                probability: acceptanceUnder(plan, oneInTen),
+              },
+            ]}
+          />
+          {outgoing && (
+            <XyLines
+              title="Average outgoing quality"
+              description="Bad pieces that leave against bad pieces that come in, when rejected lots are inspected whole."
+              across={{ label: 'Bad coming in', unit: '%' }}
+              up={{ label: 'Bad leaving', unit: '%' }}
+              series={[
+                {
+                  name: 'leaving',
+                  points: outgoing.map(({ fractionBad, outgoing: leaving }) => ({
+                    x: fractionBad * 100,
+                    y: leaving * 100,
+                  })),
+                },
+              ]}
+            />
+          )}
+        </div>
+      </Section>
+      {settings.scheme !== 'zero-acceptance' && (
+        <Section
+          heading="By the history of the supplier"
+          lead="A series of lots moves between these as its lots are accepted or rejected."
+        >
+          <RuledTable
+            caption="The plan under each inspection"
+            captionHidden
+            rows={SEVERITIES.map((state) => ({
+              state,
+              plan: planForLot(lotSize, state, settings, { measured: true }),
+            }))}
+            rowKey={({ state }) => state}
+            columns={[
+              { label: 'Inspection', names: true, cell: ({ state }) => state },
+              { label: 'Plan', cell: (row) => planInWords(row.plan) },
+              { label: 'Risk', cell: (row) => riskInWords(row.plan) },
+            ]}
+          />
+        </Section>
+      )}
+    </>
+  )
+}
