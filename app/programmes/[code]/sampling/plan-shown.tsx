@@ -1,6 +1,5 @@
 import { OperatingCurve } from '@/app/drawing/operating-curve'
 import { XyLines } from '@/app/drawing/xy-lines'
-import { Facts } from '@/app/ui/facts'
 import { Notice } from '@/app/ui/notice'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
@@ -40,19 +39,26 @@ export function PlanShown({ question, confidence }: { question: PlanQuestion; co
     <>
       <Section heading="The plan">
         {another && <Notice kind="info">{another}</Notice>}
-        <Facts
-          facts={[
-            { label: 'Try', value: <strong>{planInWords(plan)}</strong> },
-            ...(average ? [{ label: 'Sample on average', value: average }] : []),
-            { label: 'Producer’s risk', value: producersRiskInWords(plan, question) },
-            { label: 'Consumer’s risk', value: consumersRiskInWords(plan) },
-            ...(proof ? [{ label: 'An accepted lot, at worst', value: proof }] : []),
-            { label: 'Outgoing quality', value: outgoingInWords(plan, question) },
+        <RuledTable
+          caption="The plan in words"
+          captionHidden
+          rows={[
+            { what: 'Try', says: planInWords(plan) },
+            ...(average ? [{ what: 'Sample on average', says: average }] : []),
+            { what: 'Producer’s risk', says: producersRiskInWords(plan, question) },
+            { what: 'Consumer’s risk', says: consumersRiskInWords(plan) },
+            ...(proof ? [{ what: 'An accepted lot, at worst', says: proof }] : []),
+            { what: 'Outgoing quality', says: outgoingInWords(plan, question) },
+          ]}
+          rowKey={({ what }) => what}
+          columns={[
+            { label: 'What', names: true, cell: ({ what }) => what },
+            { label: 'In words', cell: ({ says }) => says },
           ]}
         />
       </Section>
       <Section heading="What passes">
-        <div className="drawings">
+        <div className="picture-row">
           <OperatingCurve
             title="Operating curve"
             plan={planInWords(plan)}
