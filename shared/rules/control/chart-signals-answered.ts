@@ -3,13 +3,14 @@ import { fluxControlMethod } from '@/shared/plan/parameters/control-flux'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import { CHARACTERISTICS, type CharacteristicKey } from '@/shared/records/characteristics'
 import type { Log } from '@/shared/records/log'
+import { columnSeries } from '@/shared/records/log-series'
 import { answerTo, type SignalAnswer } from '@/shared/records/signal-answers'
 import { undetermined, worstVerdict, type Judged, type Part } from '@/shared/rules/finding'
 import { notAsked } from '@/shared/rules/not-asked'
 import { optional, rule } from '@/shared/rules/rule'
 import { WESTERN_ELECTRIC_1956 } from '@/shared/statistics/run-rules/western-electric'
-import { logChart, type LogSignal } from './log-chart'
-import { FEWEST_TO_CHART } from './log-signals'
+import { logChart, readingText, type LogSignal } from './log-chart'
+import { beyondLimits, canBeCharted, FEWEST_TO_CHART } from './log-signals'
 import { processLogs, signalAnswers } from './records-read'
 import { keepsBath } from './soldering-baths'
 
@@ -55,7 +56,7 @@ export const chartSignalsAnsweredRule = rule({
         limit,
       )
     }
-    const charted = level.map((log) => judgeLog(log, wanted, answers))
+    const charted = level.map((log) => judgeLog(log, asked === 'zones', answers))
     const parts = charted.map(({ part }) => part)
     const pointsSeen = charted.some(({ drawn }) => drawn)
     const sources = [WESTERN_ELECTRIC_1956[0].source, CHART_SOURCE]
@@ -109,6 +110,9 @@ const CHART_SOURCE: Judged['sources'][number] = {
   how: 'published',
 }
 
+type Sounded = Pick<LogSignal, 'chartRule' | 'says' | 'instant'>
+const textOf = ({ instant }: Sounded): string => readingText(instant)
+
 interface JudgedLog {
   readonly part: Part
   readonly drawn: boolean
@@ -116,18 +120,24 @@ interface JudgedLog {
   readonly unanswered: number
 }
 
-function judgeLog(log: Log, wanted: readonly string[], answers: readonly SignalAnswer[]): JudgedLog {
-  const label = CHARACTERISTICS[log.characteristic as CharacteristicKey].label
-  const subject = `Log ${log.code} (${label})`
-  const { chart, readings, signals: all } = logChart(log)
-  if (!chart) {
+function judgeLog(log: Log, zones: boolean, answers: readonly SignalAnswer[]): JudgedLog {
+  const characteristic = CHARACTERISTICS[log.characteristic as CharacteristicKey]
+  const subject = `Log ${log.code} (${characteristic.label})`
+  const { instants, values } = columnSeries(log, characteristic.charted)
+  if (!canBeCharted(values)) {
     const found =
-      readings.length < FEWEST_TO_CHART
-        ? `${readings.length} readings are too few to chart; they are judged against their window only.`
-        : `all ${readings.length} readings are alike: the instrument may be too coarse to show the spread.`
+      values.length < FEWEST_TO_CHART
+        ? `${values.length} readings are too few to chart; they are judged against their window only.`
+        : `all ${values.length} readings are alike: the instrument may be too coarse to show the spread.`
     return { part: { subject, verdict: 'meets', found }, drawn: false, signals: 0, unanswered: 0 }
   }
-  const signals = all.filter(({ chartRule }) => wanted.includes(chartRule))
+  const signals: readonly Sounded[] = zones
+    ? logChart(log).signals
+    : beyondLimits(log, characteristic).map((place) => ({
+        chartRule: LIMITS_RULE,
+        says: WESTERN_ELECTRIC_1956[0].says,
+        instant: instants[place]!,
+      }))
   const open = signals.filter(
     ({ chartRule, instant }) => !answerTo(answers, { log: log.code, chartRule, instant }),
   )
@@ -136,16 +146,16 @@ function judgeLog(log: Log, wanted: readonly string[], answers: readonly SignalA
     ? {
         subject,
         verdict: 'fails',
-        found: `${open.length} unanswered, the first ${first.chartRule} on ${first.readingAt} (${first.says}).`,
+        found: `${open.length} unanswered, the first ${first.chartRule} on ${textOf(first)} (${first.says}).`,
         remedy: { says: remedyFor(log, first) },
       }
     : {
         subject,
         verdict: 'meets',
-        found: `${readings.length} readings, ${signals.length} signals, all answered.`,
+        found: `${values.length} readings, ${signals.length} signals, all answered.`,
       }
   return { part, drawn: true, signals: signals.length, unanswered: open.length }
 }
 
-const remedyFor = ({ code }: Log, { chartRule, readingAt }: LogSignal): string =>
-  `Answer ${chartRule} of ${readingAt} on log ${code}: what changed then, and what was done about it and about the boards soldered meanwhile.`
+const remedyFor = ({ code }: Log, signal: Sounded): string =>
+  `Answer ${signal.chartRule} of ${textOf(signal)} on log ${code}: what changed then, and what was done about it and about the boards soldered meanwhile.`

@@ -26,6 +26,9 @@ export interface LogChart {
   readonly window: ProcessWindow | undefined
 }
 
+/** An instant as an answer names it: 2026-03-31T07:40:00Z. */
+export const readingText = (instant: number): string => new Date(instant).toISOString().replace('.000Z', 'Z')
+
 const WORDS: ReadonlyMap<string, string> = new Map(WESTERN_ELECTRIC_1956.map(({ id, says }) => [id, says]))
 
 /**
@@ -40,7 +43,7 @@ export function logChart(log: Log, facts?: Facts): LogChart {
   const signals = (chart?.signals ?? []).flatMap(({ ruleId, soundedAt }) => {
     const reading = readings[soundedAt]
     if (!reading) return []
-    const readingAt = new Date(reading.at).toISOString().replace('.000Z', 'Z')
+    const readingAt = readingText(reading.at)
     return [
       {
         chartRule: ruleId,

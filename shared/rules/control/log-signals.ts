@@ -1,5 +1,6 @@
 import type { Characteristic } from '@/shared/records/characteristic'
 import type { Log } from '@/shared/records/log'
+import { columnSeries } from '@/shared/records/log-series'
 import { individualsChart } from '@/shared/statistics/charts/individuals'
 import { WESTERN_ELECTRIC_1956 } from '@/shared/statistics/run-rules/western-electric'
 import { judgeChart, type JudgedChart } from '@/shared/statistics/run-rules/judged-chart'
@@ -19,19 +20,33 @@ const known = new WeakMap<object, ChartedLog>()
 export function chartLog(log: Log, characteristic: Characteristic): ChartedLog {
   const before = known.get(log.readings)
   if (before) return before
-  const at = (log.readings.columns['at'] ?? []) as readonly number[]
-  const cells = log.readings.columns[characteristic.charted] ?? []
-  const readings = at.flatMap((time, index) => {
-    const value = cells[index]
-    return typeof value === 'number' ? [{ at: time, value }] : []
-  })
-  const values = readings.map(({ value }) => value)
-  const varies = values.some((value) => value !== values[0])
-  const chart =
-    values.length >= FEWEST_TO_CHART && varies
-      ? judgeChart(individualsChart(values), WESTERN_ELECTRIC_1956)
-      : undefined
+  const { instants, values } = columnSeries(log, characteristic.charted)
+  const readings = values.map((value, index) => ({ at: instants[index]!, value }))
+  const chart = canBeCharted(values) ? judgeChart(individualsChart(values), WESTERN_ELECTRIC_1956) : undefined
   const charted = { readings, chart }
   known.set(log.readings, charted)
   return charted
+}
+
+/** Enough readings, and not all alike. */
+export const canBeCharted = (values: readonly number[]): boolean =>
+  values.length >= FEWEST_TO_CHART && values.some((value) => value !== values[0])
+
+const beyond = new WeakMap<object, readonly number[]>()
+
+/**
+ * The readings (by place in the charted series) that sound the rule of the
+ * limits on the same chart: a fraction of the work of all zone rules.
+ */
+export function beyondLimits(log: Log, characteristic: Characteristic): readonly number[] {
+  const before = beyond.get(log.readings)
+  if (before) return before
+  const { values } = columnSeries(log, characteristic.charted)
+  const sounded = canBeCharted(values)
+    ? judgeChart(individualsChart(values), [WESTERN_ELECTRIC_1956[0]]).signals.map(
+        ({ soundedAt }) => soundedAt,
+      )
+    : []
+  beyond.set(log.readings, sounded)
+  return sounded
 }

@@ -1,12 +1,15 @@
+import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { chartRules } from '@/shared/plan/parameters/control-charts'
 import { bathTemperatureTarget } from '@/shared/plan/parameters/control-bath'
 import { fluxControlMethod } from '@/shared/plan/parameters/control-flux'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
+import { bathTemperature } from '@/shared/records/characteristics/bath-temperature'
 import type { Log } from '@/shared/records/log'
 import { chartSignalsAnsweredRule } from '@/shared/rules/control/chart-signals-answered'
 import { logChart } from '@/shared/rules/control/log-chart'
+import { beyondLimits } from '@/shared/rules/control/log-signals'
 import { factsWith, findingOf, set, type FactsInput } from '../facts-builder'
 import { answer, logOf } from './log-builder'
 
@@ -98,4 +101,18 @@ describe('signals answered', () => {
     expect(judged([], { values: [hand, set(fluxControlMethod, 'no-liquid-flux')] }).verdict).toBe('meets')
     expect(judged([], { values: [hand, set(fluxControlMethod, 'density')] }).verdict).toBe('undetermined')
   })
+})
+
+test('law: the points beyond the limits are the very signals the chart draws', () => {
+  const readings = fc.array(fc.integer({ min: 240, max: 262 }), { minLength: 8, maxLength: 28 })
+  fc.assert(
+    fc.property(readings, fc.nat(27), (values, spike) => {
+      const log = bathLog(values.map((value, index) => (index === spike ? value + 60 : value)))
+      const drawn = logChart(log)
+        .signals.filter(({ chartRule }) => chartRule === 'western-electric-1')
+        .map(({ instant }) => instant)
+      const places = beyondLimits(log, bathTemperature)
+      expect(places.map((place) => log.readings.columns['at']?.[place])).toEqual(drawn)
+    }),
+  )
 })
