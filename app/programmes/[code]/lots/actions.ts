@@ -9,6 +9,7 @@ import { signedIn } from '@/lib/auth/session'
 import { readImport } from '@/lib/queries/import-preview'
 import { lotTarget, targetFields } from '@/lib/readings/import-target'
 import type { Readings } from '@/shared/records/readings'
+import { readingsFromRows } from '@/shared/records/readings-from-rows'
 
 export async function receiveLot(_state: FormState, form: FormData): Promise<FormState> {
   const programme = text(form, 'programme')
@@ -35,7 +36,7 @@ export async function testLot(_state: FormState, form: FormData): Promise<FormSt
     }
   const readings = file
     ? await readingsOfFile(form, file, target)
-    : columnsOf(rowsFromForm(form, 'readings', target.method.columns))
+    : readingsFromRows(rowsFromForm(form, 'readings', target.method.columns))
   if (!readings)
     return {
       message: 'The file cannot be imported as it is; see what is wrong with it. Nothing was stored.',
@@ -67,17 +68,6 @@ async function readingsOfFile(
   )
   const found = await readImport(file, fields, mappingFrom(given, fields))
   return found?.parsed.ok ? found.parsed.readings : undefined
-}
-
-/** Rows as typed, turned into columns; what is no reading is refused by the command. */
-function columnsOf(rows: readonly Readonly<Record<string, string | number | boolean>>[]): Readings {
-  const names = [...new Set(rows.flatMap((row) => Object.keys(row)))]
-  return {
-    count: rows.length,
-    columns: Object.fromEntries(
-      names.map((name) => [name, rows.map((row) => (row[name] as string | number | undefined) ?? null)]),
-    ),
-  }
 }
 
 export async function withdrawLotTest(_state: FormState, form: FormData): Promise<FormState> {

@@ -3,25 +3,36 @@ import { Empty } from '@/app/ui/empty'
 import { Section } from '@/app/ui/section'
 import type { Characteristic } from '@/shared/records/characteristic'
 import type { Log } from '@/shared/records/log'
-import { chartLog, FEWEST_TO_CHART } from '@/shared/rules/control/log-signals'
+import { logChart } from '@/shared/rules/control/log-chart'
+import { FEWEST_TO_CHART } from '@/shared/rules/control/log-signals'
+import { windowInWords } from '@/shared/rules/control/logged-window'
+import type { Facts } from '@/shared/rules/facts'
 
-/** A log over time, with control limits estimated from its own readings. */
-export function LogChart({ log, characteristic }: { log: Log; characteristic: Characteristic }) {
+interface LogChartProps {
+  log: Log
+  characteristic: Characteristic
+  facts: Facts
+}
+
+/** A log over time, with control limits estimated from its own readings and the limits of the specification. */
+export function LogChart({ log, characteristic, facts }: LogChartProps) {
   const column = characteristic.columns[characteristic.charted]
-  const { readings, chart } = chartLog(log, characteristic)
+  const { readings, chart, signals, window } = logChart(log, facts)
   if (readings.length === 0 || column?.kind !== 'number')
     return <Empty title="No readings yet">Type one in, or import a CSV file, below.</Empty>
-  const signals = (chart?.signals ?? []).flatMap((signal) => {
-    const reading = readings[signal.soundedAt]
-    return reading ? [{ at: reading.at, value: reading.value, rule: signal.ruleId, says: signal.ruleId }] : []
-  })
+  const [centre, lower, upper] = [chart?.centre[0], chart?.lower[0], chart?.upper[0]]
   return (
     <Section
       heading="Chart"
       lead={
-        chart
-          ? 'Individuals chart; centre and control limits estimated from these readings and their moving range, signals by the zone rules of the Western Electric handbook (1956).'
-          : `Control limits are drawn from ${FEWEST_TO_CHART} readings on.`
+        <>
+          {chart
+            ? 'Individuals chart; centre and control limits estimated from these readings and their moving range, signals by the zone rules of the Western Electric handbook (1956).'
+            : readings.length < FEWEST_TO_CHART
+              ? `Control limits are drawn from ${FEWEST_TO_CHART} readings on.`
+              : 'All readings are alike: no control limits can be drawn.'}{' '}
+          {window && `Specified: ${windowInWords(window)}`}
+        </>
       }
     >
       <LogOverTime
@@ -29,9 +40,15 @@ export function LogChart({ log, characteristic }: { log: Log; characteristic: Ch
         characteristic={column.label}
         unit={column.unit}
         readings={readings}
-        {...(chart
-          ? { centre: chart.centre[0], control: { lower: chart.lower[0], upper: chart.upper[0] }, signals }
-          : {})}
+        signals={signals.map(({ instant, value, says }) => ({ at: instant, value, says }))}
+        specification={{
+          ...(window?.least && { atLeast: window.least.value }),
+          ...(window?.most && { atMost: window.most.value }),
+        }}
+        {...(centre !== undefined && {
+          centre,
+          control: { ...(lower !== undefined && { lower }), ...(upper !== undefined && { upper }) },
+        })}
       />
     </Section>
   )

@@ -3,26 +3,18 @@ import { FindingSheet } from '@/app/findings/finding-sheet'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { Log } from '@/shared/records/log'
-import { readableOf } from '@/shared/rules/rule'
+import { findingsReading } from '../log-state'
 
-/** The findings that read logs of this characteristic. */
+/** The findings that read this log, with what to add or change worked out, and the cautions of the work. */
 export function LogFindings({ view, log }: { view: ProgrammeView; log: Log }) {
-  const readers = view.state.items
-    .flatMap(({ definition }) => definition.rules)
-    .filter(({ reads }) =>
-      Object.values(reads).some((read) => readableOf(read).key === `logs:${log.characteristic}`),
-    )
-  if (readers.length === 0) return null
+  const rules = view.state.items.flatMap(({ definition }) => definition.rules)
+  const read = findingsReading(log, rules, view.judgement.findings)
+  if (read.length === 0) return null
   return (
     <Section heading="Against the specification">
-      {readers.map(({ id, title }) => {
-        const finding = view.judgement.findings.get(id)
-        return (
-          finding && (
-            <FindingSheet key={id} title={title} href={findingAddress(view.code, id)} finding={finding} />
-          )
-        )
-      })}
+      {read.map(({ rule: { id, title }, finding }) => (
+        <FindingSheet key={id} title={title} href={findingAddress(view.code, id)} finding={finding} />
+      ))}
     </Section>
   )
 }

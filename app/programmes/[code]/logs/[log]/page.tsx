@@ -3,16 +3,14 @@ import { logAddress, logsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { CsvUpload } from '@/app/imports/csv-upload'
+import { ButtonLink } from '@/app/ui/button'
 import { Section } from '@/app/ui/section'
-import { ValueTable } from '@/app/ui/parameter-value'
-import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { refusal } from '@/shared/policy'
-import type { Characteristic } from '@/shared/records/characteristic'
-import { CHARACTERISTICS, type CharacteristicKey } from '@/shared/records/characteristics'
-import type { Log } from '@/shared/records/log'
-import { textColumn } from '@/shared/plan/column'
+import { findCharacteristic } from '@/shared/records/characteristics'
 import { LogChart } from './log-chart'
 import { LogFindings } from './log-findings'
+import { logOf } from './log-of'
+import { NewestReadings } from './newest-readings'
 import { ReadingForm } from './reading-form'
 import { Signals } from './signals'
 
@@ -21,17 +19,19 @@ interface LogPageProps {
   searchParams: Promise<{ refused?: string }>
 }
 
+export async function generateMetadata({ params }: LogPageProps) {
+  return { title: `Log ${decodeURIComponent((await params).log)} – Liquidus` }
+}
+
 /** One log: its chart, its signals, what it means for the specification, and the ways to add readings. */
 export default async function LogPage({ params, searchParams }: LogPageProps) {
   const { code: asked, log: key } = await params
   const { refused } = await searchParams
   const visit = await visitProgramme(asked)
   const code = visit.view?.code ?? asked
-  const log = [...(visit.view?.state.facts.records.logs.values() ?? [])]
-    .flat()
-    .find((entry) => entry.code === decodeURIComponent(key))
-  if (visit.view && !log) notFound()
-  const characteristic = log && CHARACTERISTICS[log.characteristic as CharacteristicKey]
+  const log = visit.view && logOf(visit.view, key)
+  const characteristic = log && findCharacteristic(log.characteristic)
+  if (visit.view && !characteristic) notFound()
   const instrument = visit.view?.state.facts.records.instruments.find(({ id }) => id === log?.instrumentId)
   return (
     <ProgrammeSheet
@@ -52,45 +52,33 @@ export default async function LogPage({ params, searchParams }: LogPageProps) {
           : []
       }
     >
-      {(view) =>
-        log &&
-        characteristic && (
+      {(view) => {
+        if (!log || !characteristic) return null
+        const may = !refusal('add-readings', view.actor)
+        return (
           <>
-            <LogChart log={log} characteristic={characteristic} />
+            {may && (
+              <p>
+                <ButtonLink href="#add">Add a reading</ButtonLink>
+              </p>
+            )}
+            <LogChart log={log} characteristic={characteristic} facts={view.state.facts} />
             <LogFindings view={view} log={log} />
             <Signals view={view} log={log} characteristic={characteristic} />
-            {!refusal('add-readings', view.actor) && (
-              <Section id="add" heading="Add readings">
-                <ReadingForm view={view} log={log} />
+            {may && (
+              <Section id="add" heading="Add a reading">
+                <ReadingForm view={view} log={log} characteristic={characteristic} />
+              </Section>
+            )}
+            <NewestReadings log={log} characteristic={characteristic} />
+            {may && (
+              <Section id="import" heading="Import readings from a file">
                 <CsvUpload action={`${logAddress(view.code, log.code)}/file`} refused={refused} />
               </Section>
             )}
-            <Newest view={view} log={log} characteristic={characteristic} />
           </>
         )
-      }
+      }}
     </ProgrammeSheet>
-  )
-}
-
-const SHOWN = 25
-
-function Newest({ log, characteristic }: { view: ProgrammeView; log: Log; characteristic: Characteristic }) {
-  const { count, columns } = log.readings
-  if (count === 0) return null
-  const rows = Array.from({ length: Math.min(SHOWN, count) }, (_, back) => count - 1 - back).map((index) => ({
-    at: new Date(Number(columns['at']?.[index])).toISOString().slice(0, 16).replace('T', ' '),
-    ...Object.fromEntries(
-      Object.keys(characteristic.columns).map((name) => [name, columns[name]?.[index] ?? undefined]),
-    ),
-  }))
-  return (
-    <Section heading="Newest readings">
-      <ValueTable
-        caption="Newest readings"
-        columns={{ at: textColumn({ label: 'Time, UTC' }), ...characteristic.columns }}
-        rows={rows}
-      />
-    </Section>
   )
 }

@@ -1,16 +1,23 @@
 import { randomUUID } from 'node:crypto'
+import { logAddress } from '@/app/addresses'
 import { ColumnField } from '@/app/forms/column-field'
 import { CommandForm } from '@/app/forms/command-form'
 import { TextBox } from '@/app/forms/fields'
 import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { CHARACTERISTICS, type CharacteristicKey } from '@/shared/records/characteristics'
+import type { Characteristic } from '@/shared/records/characteristic'
 import type { Log } from '@/shared/records/log'
 import { addReading } from '../actions'
+import { LiveReading } from './live-reading'
+
+interface ReadingFormProps {
+  view: ProgrammeView
+  log: Log
+  characteristic: Characteristic
+}
 
 /** One reading, typed in at the line. */
-export function ReadingForm({ view, log }: { view: ProgrammeView; log: Log }) {
-  const { columns } = CHARACTERISTICS[log.characteristic as CharacteristicKey]
+export function ReadingForm({ view, log, characteristic }: ReadingFormProps) {
   const now = new Date().toISOString().slice(0, 16)
   return (
     <CommandForm
@@ -20,10 +27,18 @@ export function ReadingForm({ view, log }: { view: ProgrammeView; log: Log }) {
       label="Add a reading"
       className="form-narrow"
     >
-      <TextBox name="at" type="datetime-local" label="Time, UTC" defaultValue={now} required />
-      {Object.entries(columns).map(([name, column]) => (
-        <ColumnField key={name} name={`readings.0.${name}`} column={column} />
-      ))}
+      <LiveReading address={`${logAddress(view.code, log.code)}/would-find`}>
+        {Object.entries(characteristic.columns).map(([name, column]) => (
+          <ColumnField key={name} name={`readings.0.${name}`} column={column} />
+        ))}
+        <TextBox
+          name="readings.0.at"
+          type="datetime-local"
+          label="Read at, UTC"
+          defaultValue={now}
+          required
+        />
+      </LiveReading>
       <SubmitButton>Add the reading</SubmitButton>
     </CommandForm>
   )

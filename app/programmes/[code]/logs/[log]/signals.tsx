@@ -1,117 +1,108 @@
-import { randomUUID } from 'node:crypto'
-import { CommandForm } from '@/app/forms/command-form'
-import { ChoiceBox, LinesBox } from '@/app/forms/fields'
-import { Moment } from '@/app/ui/date'
-import { Disclosure } from '@/app/ui/disclosure'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
-import { SubmitButton } from '@/app/ui/submit-button'
+import { Moment } from '@/app/ui/date'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { formatQuantity } from '@/shared/quantity/format'
 import { refusal } from '@/shared/policy'
+import type { Unit } from '@/shared/quantity/unit'
 import type { Characteristic } from '@/shared/records/characteristic'
 import type { Log } from '@/shared/records/log'
-import { RECORD_KINDS, type RecordOf } from '@/shared/records/record-kinds'
-import { chartLog } from '@/shared/rules/control/log-signals'
-import { answerSignal } from '../actions'
+import type { SignalAnswer } from '@/shared/records/signal-answers'
+import { RECORD_KINDS } from '@/shared/records/record-kinds'
+import { openSignals, signalStates, type SignalState } from '../log-state'
+import { AnswerForm } from './answer-form'
 
 const SHOWN = 40
 
-/** Every signal of the chart, with the cause and action recorded for it, or the form to record them. */
-export function Signals({
-  view,
-  log,
-  characteristic,
-}: {
+interface SignalsProps {
   view: ProgrammeView
   log: Log
   characteristic: Characteristic
-}) {
-  const { chart, readings } = chartLog(log, characteristic)
-  const answers = (view.state.facts.records.byKind.get('signal-answer') ??
-    []) as readonly RecordOf<'signal-answer'>[]
-  const rows = (chart?.signals ?? []).flatMap((signal) => {
-    const reading = readings[signal.soundedAt]
-    if (!reading) return []
-    const readingAt = new Date(reading.at).toISOString().replace('.000Z', 'Z')
-    const answer = answers.find(
-      (entry) =>
-        entry.log === log.code &&
-        entry.chartRule === signal.ruleId &&
-        Date.parse(entry.readingAt) === reading.at,
-    )
-    return [{ signal, reading, readingAt, answer }]
-  })
-  if (rows.length === 0) return null
-  const may =
-    !refusal('add-record', view.actor) && view.actor.departments.some((department) => department !== 'design')
+}
+
+/** Every signal of the chart, with the cause and action recorded for it, or the form to record them. */
+export function Signals({ view, log, characteristic }: SignalsProps) {
+  const column = characteristic.columns[characteristic.charted]
+  const unit: Unit = column?.kind === 'number' ? column.unit : '1'
+  const states = signalStates(log, view.state.facts)
+  const may = mayAnswer(view)
+  if (states.length === 0 && !(may && log.readings.count > 0)) return null
+  const shown = mostUrgentFirst(states).slice(0, SHOWN)
   return (
     <Section
       id="signals"
       heading="Signals"
-      lead="A signal needs its cause and what was done before the gate."
+      lead={
+        states.length === 0
+          ? 'The chart shows none.'
+          : `${openSignals(states)} of ${states.length} need an answer: what changed, and what was done, before the gate. About 3 readings in 1000 lie beyond the limits while nothing has changed.`
+      }
     >
-      <RuledTable
-        caption="Signals of the chart"
-        captionHidden
-        rows={rows.slice(-SHOWN).reverse()}
-        rowKey={({ signal, readingAt }) => `${signal.ruleId} ${readingAt}`}
-        columns={[
-          { label: 'Reading', names: true, cell: ({ readingAt }) => <Moment at={readingAt} /> },
-          { label: 'Rule', cell: ({ signal }) => signal.ruleId },
-          { label: 'Value', set: 'number', cell: ({ reading }) => reading.value },
-          {
-            label: 'Cause and action',
-            cell: ({ signal, readingAt, answer }) =>
-              answer ? (
-                `${answer.cause} – ${answer.action} (${answer.by}, ${answer.on})`
-              ) : may ? (
-                <AnswerForm view={view} log={log} chartRule={signal.ruleId} readingAt={readingAt} />
-              ) : (
-                'not answered'
-              ),
-          },
-        ]}
-      />
+      {states.length > 0 && (
+        <RuledTable
+          caption={
+            shown.length < states.length
+              ? `${shown.length} of ${states.length} signals, those without an answer first`
+              : 'Signals of the chart'
+          }
+          rows={shown}
+          rowKey={({ signal }) => `${signal.chartRule} ${signal.readingAt}`}
+          columns={[
+            { label: 'Reading', names: true, cell: ({ signal }) => <Moment at={signal.readingAt} /> },
+            { label: 'Signal', cell: ({ signal }) => signal.says },
+            { label: 'Value', set: 'number', cell: ({ signal }) => formatQuantity(signal.value, unit) },
+            {
+              label: 'Cause and action',
+              cell: ({ signal, answer, asked }) =>
+                answer ? (
+                  <Answered answer={answer} />
+                ) : may ? (
+                  <AnswerForm
+                    view={view}
+                    log={log.code}
+                    chartRule={signal.chartRule}
+                    readingAt={signal.readingAt}
+                    summary={asked ? 'Answer it' : 'Answer it, though this programme does not ask'}
+                  />
+                ) : (
+                  'not answered'
+                ),
+            },
+          ]}
+        />
+      )}
+      {may && (
+        <AnswerForm
+          view={view}
+          log={log.code}
+          summary="Answer for a reading outside the specified window"
+          outside
+        />
+      )}
     </Section>
   )
 }
 
-function AnswerForm({
-  view,
-  log,
-  chartRule,
-  readingAt,
-}: {
-  view: ProgrammeView
-  log: Log
-  chartRule: string
-  readingAt: string
-}) {
-  const { answer } = RECORD_KINDS['signal-answer'].columns
+/** Who may record: a department that the kind of record belongs to. */
+const mayAnswer = ({ actor }: ProgrammeView): boolean =>
+  !refusal('add-record', actor) &&
+  (RECORD_KINDS['signal-answer'].departments as readonly string[]).some((department) =>
+    (actor.departments as readonly string[]).includes(department),
+  )
+
+function Answered({ answer: { answer, cause, action, by, on } }: { answer: SignalAnswer }) {
+  const kind = RECORD_KINDS['signal-answer'].columns.answer.options.find(({ value }) => value === answer)
   return (
-    <Disclosure summary="Answer it" printed={false}>
-      <CommandForm
-        action={answerSignal}
-        formKey={randomUUID()}
-        hidden={{
-          programme: view.code,
-          log: log.code,
-          chartRule,
-          readingAt,
-          by: view.actor.name,
-          on: view.state.facts.today,
-        }}
-        label={`Answer to ${chartRule} at ${readingAt}`}
-      >
-        <ChoiceBox
-          name="answer"
-          label={answer.label}
-          choices={answer.options.map(({ value, label }) => ({ value, text: label }))}
-        />
-        <LinesBox name="cause" label="Cause" rows={2} required />
-        <LinesBox name="action" label="What was done" rows={2} required />
-        <SubmitButton>Record the answer</SubmitButton>
-      </CommandForm>
-    </Disclosure>
+    <>
+      {kind?.label}: {cause} {action} ({by}, {on})
+    </>
+  )
+}
+
+/** Asked and unanswered, then the others; the newest first in each. */
+const mostUrgentFirst = (states: readonly SignalState[]): SignalState[] => {
+  const urgency = ({ asked, answer }: SignalState) => (answer ? 0 : asked ? 2 : 1)
+  return [...states].sort(
+    (one, other) => urgency(other) - urgency(one) || other.signal.instant - one.signal.instant,
   )
 }

@@ -1,0 +1,69 @@
+'use client'
+import { useEffect, useRef, useState, type ReactNode } from 'react'
+import { VerdictMark } from '@/app/ui/verdict-mark'
+import type { Verdict } from '@/shared/rules/finding'
+
+interface WouldFind {
+  readonly title: string
+  readonly before: Verdict
+  readonly verdict: Verdict
+  readonly found: string
+  readonly remedy?: string
+}
+
+const PAUSE_MS = 350
+
+/** The fields of one reading; while they are filled in, says what the reading would mean. */
+export function LiveReading({ address, children }: { address: string; children: ReactNode }) {
+  const fields = useRef<HTMLDivElement>(null)
+  const [asked, setAsked] = useState('')
+  const [findings, setFindings] = useState<readonly WouldFind[]>([])
+  useEffect(() => {
+    if (!asked) return
+    const stop = new AbortController()
+    const timer = setTimeout(() => {
+      fetch(`${address}?${asked}`, { signal: stop.signal })
+        .then((answer) => answer.json())
+        .then((answer: { findings: readonly WouldFind[] }) => setFindings(answer.findings))
+        .catch(() => undefined)
+    }, PAUSE_MS)
+    return () => {
+      clearTimeout(timer)
+      stop.abort()
+    }
+  }, [address, asked])
+  const read = () => {
+    const form = fields.current?.closest('form')
+    if (form) setAsked(askedOf(new FormData(form)))
+  }
+  return (
+    <>
+      <div ref={fields} className="form-narrow" onInput={read}>
+        {children}
+      </div>
+      <div role="status" className="live-findings">
+        {findings.map(({ title, before, verdict, found, remedy }) => (
+          <p key={title}>
+            <strong>{title}:</strong>{' '}
+            {before !== verdict && (
+              <>
+                <VerdictMark verdict={before} /> →{' '}
+              </>
+            )}
+            <VerdictMark verdict={verdict} /> {found} {verdict !== 'meets' && remedy}
+          </p>
+        ))}
+      </div>
+    </>
+  )
+}
+
+/** The reading as typed, for the address. */
+function askedOf(form: FormData): string {
+  const cells = [...form].flatMap(([name, value]) =>
+    name.startsWith('readings.0.') && typeof value === 'string'
+      ? [[name.slice('readings.0.'.length), value]]
+      : [],
+  )
+  return new URLSearchParams(cells).toString()
+}

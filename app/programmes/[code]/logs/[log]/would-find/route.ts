@@ -1,0 +1,38 @@
+import { visitProgramme } from '@/app/frame/visit'
+import { cellFrom } from '@/app/forms/column-value'
+import { columnSchema } from '@/shared/plan/column'
+import { findCharacteristic } from '@/shared/records/characteristics'
+import { recordsWithReadings } from '@/shared/records/records-with-readings'
+import { readingsFromRows } from '@/shared/records/readings-from-rows'
+import { judge } from '@/shared/rules/rule'
+import { findingsReading } from '../../log-state'
+import { logOf } from '../log-of'
+
+/** What the rules would find with one more reading, while it is being typed; nothing is stored. */
+export async function GET(
+  request: Request,
+  { params }: { params: Promise<{ code: string; log: string }> },
+): Promise<Response> {
+  const { code, log: key } = await params
+  const { view } = await visitProgramme(code)
+  const log = view && logOf(view, key)
+  const characteristic = log && findCharacteristic(log.characteristic)
+  if (!view || !log || !characteristic) return Response.json({ findings: [] }, { status: 404 })
+  const given = new URL(request.url).searchParams
+  const at = Date.parse(`${given.get('at') ?? ''}Z`)
+  const row: Record<string, string | number | boolean> = {}
+  for (const [name, column] of Object.entries(characteristic.columns)) {
+    const value = cellFrom(column, given.get(name))
+    if (!columnSchema(column).safeParse(value).success) return Response.json({ findings: [] })
+    if (value !== undefined) row[name] = value
+  }
+  if (Number.isNaN(at)) return Response.json({ findings: [] })
+  const { facts, items } = view.state
+  const records = recordsWithReadings(facts.records, log, readingsFromRows([{ at, ...row }]))
+  const rules = items.flatMap(({ definition }) => definition.rules)
+  const findings = findingsReading(log, rules, view.judgement.findings).map(({ rule, finding: before }) => {
+    const { verdict, found, remedy, cautions } = judge(rule, { ...facts, records })
+    return { title: rule.title, before: before.verdict, verdict, found, remedy: remedy?.says, cautions }
+  })
+  return Response.json({ findings }, { headers: { 'cache-control': 'no-store' } })
+}

@@ -1,0 +1,64 @@
+import { chartRules } from '@/shared/plan/parameters/control-charts'
+import type { Log } from '@/shared/records/log'
+import { answerTo, type SignalAnswer } from '@/shared/records/signal-answers'
+import { logChart, type LogSignal } from '@/shared/rules/control/log-chart'
+import type { Facts } from '@/shared/rules/facts'
+import type { Finding, Part, Verdict } from '@/shared/rules/finding'
+import { readableOf, type AnyRule } from '@/shared/rules/rule'
+import { WESTERN_ELECTRIC_1956 } from '@/shared/statistics/run-rules/western-electric'
+
+/** A signal with the answer recorded for it, and whether the programme asks for one. */
+export interface SignalState {
+  readonly signal: LogSignal
+  readonly answer: SignalAnswer | undefined
+  readonly asked: boolean
+}
+
+/** Every signal of a log's chart, oldest first. */
+export function signalStates(log: Log, facts: Facts): SignalState[] {
+  const answers = (facts.records.byKind.get('signal-answer') ?? []) as readonly SignalAnswer[]
+  const zones = facts.values.get(chartRules.key) === 'zones'
+  return logChart(log).signals.map((signal) => ({
+    signal,
+    answer: answerTo(answers, { log: log.code, chartRule: signal.chartRule, instant: signal.instant }),
+    asked: zones || signal.chartRule === WESTERN_ELECTRIC_1956[0].id,
+  }))
+}
+
+/** Signals that still need a cause before the gate. */
+export const openSignals = (states: readonly SignalState[]): number =>
+  states.filter(({ asked, answer }) => asked && !answer).length
+
+/** A rule that reads logs of one characteristic, with its finding and the part of it that is about this log. */
+export interface LogReading {
+  readonly rule: AnyRule
+  readonly finding: Finding
+  readonly part: Part | undefined
+}
+
+/** Every finding of the plan that reads this log. */
+export function findingsReading(
+  log: Log,
+  rules: readonly AnyRule[],
+  findings: ReadonlyMap<string, Finding>,
+): LogReading[] {
+  const seen = new Set<string>()
+  return rules.flatMap((rule) => {
+    const finding = findings.get(rule.id)
+    const reads = Object.values(rule.reads).map((read) => readableOf(read).key)
+    const own = reads.includes(`logs:${log.characteristic}`)
+    const part = finding?.parts?.find(({ subject }) => names(subject, log.code))
+    if (!finding || seen.has(rule.id) || !(own || (reads.includes('logs') && part))) return []
+    seen.add(rule.id)
+    return [{ rule, finding, part }]
+  })
+}
+
+/** What is said of this log, or of all logs of its kind where the rule does not tell them apart. */
+export const verdictOf = ({ part, finding }: LogReading): Verdict => part?.verdict ?? finding.verdict
+
+/** A subject such as "Log FLUX-1, tin" names FLUX-1, and not FLUX-10. */
+function names(subject: string, code: string): boolean {
+  const at = subject.toLowerCase().indexOf(`log ${code.toLowerCase()}`)
+  return at >= 0 && !/[\p{L}\p{N}-]/u.test(subject[at + 4 + code.length] ?? '')
+}
