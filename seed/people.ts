@@ -9,12 +9,27 @@ export const DEMO_PASSWORD = 'four-gates-to-service'
 
 /** The invented people of the invented firm "Harrow Instruments". */
 export const DEMO_PEOPLE = {
-  ines: { email: 'ines@demo.invalid', name: 'Ines Okafor', does: 'design engineer, leads LX-41', rights: 'member' },
+  ines: {
+    email: 'ines@demo.invalid',
+    name: 'Ines Okafor',
+    does: 'design engineer, leads LX-41',
+    rights: 'member',
+  },
   tomas: { email: 'tomas@demo.invalid', name: 'Tomas Lindqvist', does: 'design engineer', rights: 'member' },
-  petra: { email: 'petra@demo.invalid', name: 'Petra Vance', does: 'production supervisor', rights: 'member' },
+  petra: {
+    email: 'petra@demo.invalid',
+    name: 'Petra Vance',
+    does: 'production supervisor',
+    rights: 'member',
+  },
   goran: { email: 'goran@demo.invalid', name: 'Goran Eide', does: 'production, wave line', rights: 'member' },
   quill: { email: 'quill@demo.invalid', name: 'Quill Amaro', does: 'quality engineer', rights: 'member' },
-  sunniva: { email: 'sunniva@demo.invalid', name: 'Sunniva Brandt', does: 'quality, incoming parts', rights: 'member' },
+  sunniva: {
+    email: 'sunniva@demo.invalid',
+    name: 'Sunniva Brandt',
+    does: 'quality, incoming parts',
+    rights: 'member',
+  },
   audun: { email: 'audun@demo.invalid', name: 'Audun Pell', does: 'auditor', rights: 'auditor' },
   adela: { email: 'adela@demo.invalid', name: 'Adela Storm', does: 'administrator', rights: 'administrator' },
 } as const
@@ -29,11 +44,17 @@ export async function addDemoPeople(at: Date): Promise<PersonIds> {
   const passwordHash = await hashPassword(DEMO_PASSWORD)
   const ids: Record<string, string> = { adela: administrator.id }
   for (const [key, { email, name, rights }] of Object.entries(others)) {
-    const outcome = await perform(administrator.id, 'add-person', { email, name, rights, passwordHash }, { key: randomUUID(), at })
+    const outcome = await perform(
+      administrator.id,
+      'add-person',
+      { email, name, rights, passwordHash },
+      { key: randomUUID(), at },
+    )
     if (!outcome.ok) throw new Error(`The demo could not add ${name}: ${outcome.message}`)
     ids[key] = String(outcome.result['person'])
   }
-  for (const id of Object.values(ids)) await perform(id, 'change-own-password', { passwordHash }, { key: randomUUID(), at })
+  for (const id of Object.values(ids))
+    await perform(id, 'change-own-password', { passwordHash }, { key: randomUUID(), at })
   return ids as PersonIds
 }
 

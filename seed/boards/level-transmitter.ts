@@ -28,7 +28,14 @@ export const LEVEL_TRANSMITTER: Readonly<Record<string, unknown>> = {
     hole('T1', 12, { soldered: 'hand', leadMm: 1, leadToleranceMm: 0.02, holeMm: 1.35, landMm: 2.3 }),
     hole('R1–R40', 80, { leadMm: 0.6, leadToleranceMm: 0.02, holeMm: 0.95, landMm: 1.9 }),
     hole('C1–C22', 44, { leadMm: 0.5, leadToleranceMm: 0.02, holeMm: 0.85, landMm: 1.8 }),
-    hole('U1–U9', 130, { leadShape: 'rectangular', leadMm: 0.48, leadThicknessMm: 0.28, leadToleranceMm: 0.02, holeMm: 0.9, landMm: 1.8 }),
+    hole('U1–U9', 130, {
+      leadShape: 'rectangular',
+      leadMm: 0.48,
+      leadThicknessMm: 0.28,
+      leadToleranceMm: 0.02,
+      holeMm: 0.9,
+      landMm: 1.8,
+    }),
     hole('J1', 40, { leadShape: 'square', leadMm: 0.64, leadToleranceMm: 0.01, holeMm: 1.25, landMm: 2.2 }),
   ],
   'hole-wall': 25,
@@ -37,14 +44,46 @@ export const LEVEL_TRANSMITTER: Readonly<Record<string, unknown>> = {
   'lead-projection': 1.2,
   'contact-angle': 25,
   conductors: [
-    { net: 'Supply, 24 V', layer: 'external', widthMm: 1.2, copperUm: 35, currentA: 1.2, lengthMm: 80, dropMostMv: 100 },
-    { net: 'Loop, 4–20 mA', layer: 'external', widthMm: 0.3, copperUm: 35, currentA: 0.03, lengthMm: 120, dropMostMv: 50 },
+    {
+      net: 'Supply, 24 V',
+      layer: 'external',
+      widthMm: 1.2,
+      copperUm: 35,
+      currentA: 1.2,
+      lengthMm: 80,
+      dropMostMv: 100,
+    },
+    {
+      net: 'Loop, 4–20 mA',
+      layer: 'external',
+      widthMm: 0.3,
+      copperUm: 35,
+      currentA: 0.03,
+      lengthMm: 120,
+      dropMostMv: 50,
+    },
     { net: 'Relay', layer: 'internal', widthMm: 2, copperUm: 35, currentA: 1, lengthMm: 60, dropMostMv: 100 },
   ],
   spacings: [
     { between: 'Supply and loop', peakV: 40, category: 'B2', gapMm: 0.8, mains: false, solderSide: 'masked' },
-    { between: 'Relay contacts and loop', peakV: 60, category: 'B2', gapMm: 2.5, mains: false, solderSide: 'masked' },
-    { between: 'U1 pins', peakV: 12, category: 'A6', gapMm: 0.74, mains: false, solderSide: 'bare', parallelMm: 2, travelAngleDeg: 0 },
+    {
+      between: 'Relay contacts and loop',
+      peakV: 60,
+      category: 'B2',
+      gapMm: 2.5,
+      mains: false,
+      solderSide: 'masked',
+    },
+    {
+      between: 'U1 pins',
+      peakV: 12,
+      category: 'A6',
+      gapMm: 0.74,
+      mains: false,
+      solderSide: 'bare',
+      parallelMm: 2,
+      travelAngleDeg: 0,
+    },
   ],
   'copper-to-edge': 1,
   'parts-to-edge': 5,
@@ -72,22 +111,46 @@ export const LEVEL_TRANSMITTER: Readonly<Record<string, unknown>> = {
     { part: 'bare board LX-41', kind: 'bare board', method: 'rotary-dip' },
     { part: 'bare board LX-41', kind: 'bare board', method: 'plating-thickness' },
     { part: 'coupon LX-41', kind: 'coupon', method: 'rotary-dip' },
-    { part: 'transformer T1', kind: 'component', method: 'dip-and-look' },
+    ...['transformer T1', 'resistors R1–R40', 'capacitors C1–C22', 'circuits U1–U9', 'connector J1'].map(
+      (part) => ({ part, kind: 'component', method: 'dip-and-look' }),
+    ),
     { part: 'flux F2', kind: 'consumable', method: 'receiving-check' },
   ],
   'sampling-inspection-level': 'II',
   'sampling-aql': '1.0',
   'sampling-scheme': 'single',
   'solderability-test-conditions': [
-    { method: 'rotary-dip', alloy: 'Sn60Pb40', flux: 'rosin-non-activated', bathTemperatureC: 235, ageing: 'none' },
-    { method: 'dip-and-look', alloy: 'Sn60Pb40', flux: 'rosin-non-activated', bathTemperatureC: 245, ageing: 'steam-8h' },
+    {
+      method: 'rotary-dip',
+      alloy: 'Sn60Pb40',
+      flux: 'rosin-non-activated',
+      bathTemperatureC: 235,
+      ageing: 'none',
+    },
+    {
+      method: 'dip-and-look',
+      alloy: 'Sn60Pb40',
+      flux: 'rosin-non-activated',
+      bathTemperatureC: 245,
+      ageing: 'steam-8h',
+    },
   ],
 }
 
 type HoleRow = Readonly<Record<string, string | number | boolean>>
 
 function hole(component: string, joints: number, rest: HoleRow): HoleRow {
-  return { component, joints, soldered: 'machine', plated: true, leadShape: 'round', holeGiven: 'finished', holeToleranceMm: 0.05, onGrid: true, ...rest }
+  return {
+    component,
+    joints,
+    soldered: 'machine',
+    plated: true,
+    leadShape: 'round',
+    holeGiven: 'finished',
+    holeToleranceMm: 0.05,
+    onGrid: true,
+    ...rest,
+  }
 }
 
 function lead(component: string, rest: HoleRow): HoleRow {

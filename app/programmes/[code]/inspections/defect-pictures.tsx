@@ -18,7 +18,7 @@ export function DefectPictures({ view }: { view: ProgrammeView }) {
       <Pareto
         title="Defects by kind"
         what="defects"
-        counts={[...counts].map(([kind, count]) => ({ kind, count }))}
+        counts={[...counts].map(([name, count]) => ({ name, count }))}
       />
       {placed.length > 0 && (
         <BoardPlan

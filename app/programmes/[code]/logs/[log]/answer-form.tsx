@@ -6,21 +6,20 @@ import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { RECORD_KINDS } from '@/shared/records/record-kinds'
 import { OUTSIDE_WINDOW } from '@/shared/records/signal-answers'
+import { WESTERN_ELECTRIC_1956 } from '@/shared/statistics/run-rules/western-electric'
 import { answerSignal } from '../actions'
 
 interface AnswerFormProps {
   view: ProgrammeView
   log: string
   summary: string
+  /** Which signal is answered; asked for in the form when it is not given. */
   chartRule?: string
-  /** Asked for in the form when it is not given. */
   readingAt?: string
-  /** The answer is about readings outside the window, whose first one is named in the form. */
-  outside?: boolean
 }
 
 /** What caused a signal, and what was done about it. */
-export function AnswerForm({ view, log, summary, chartRule, readingAt, outside }: AnswerFormProps) {
+export function AnswerForm({ view, log, summary, chartRule, readingAt }: AnswerFormProps) {
   const { answer } = RECORD_KINDS['signal-answer'].columns
   return (
     <Disclosure summary={summary} printed={false}>
@@ -31,21 +30,24 @@ export function AnswerForm({ view, log, summary, chartRule, readingAt, outside }
           programme: view.code,
           log,
           'rows.0.log': log,
-          'rows.0.chartRule': chartRule ?? OUTSIDE_WINDOW,
+          ...(chartRule !== undefined && { 'rows.0.chartRule': chartRule }),
           ...(readingAt !== undefined && { 'rows.0.readingAt': readingAt }),
           'rows.0.by': view.actor.name,
           'rows.0.on': view.state.facts.today,
         }}
-        label={outside ? summary : `Answer to ${chartRule} at ${readingAt}`}
+        label={readingAt === undefined ? summary : `Answer to ${chartRule} at ${readingAt}`}
         className="form-narrow"
       >
-        {outside && (
-          <TextBox
-            name="rows.0.readingAt"
-            label="First reading outside, UTC"
-            hint="As the finding names it, such as 2026-03-31T07:40:00Z."
-            required
-          />
+        {readingAt === undefined && (
+          <>
+            <ChoiceBox name="rows.0.chartRule" label="What it was" choices={SIGNALS} />
+            <TextBox
+              name="rows.0.readingAt"
+              label="Reading, UTC"
+              hint="The one that completed the pattern, or the first outside the window, as the finding names it: 2026-03-31T07:40:00Z."
+              required
+            />
+          </>
         )}
         <ChoiceBox
           name="rows.0.answer"
@@ -65,3 +67,8 @@ export function AnswerForm({ view, log, summary, chartRule, readingAt, outside }
     </Disclosure>
   )
 }
+
+const SIGNALS = [
+  { value: OUTSIDE_WINDOW, text: 'Readings outside the specified window' },
+  ...WESTERN_ELECTRIC_1956.map(({ id, says }) => ({ value: id, text: says })),
+]

@@ -6,7 +6,10 @@ import type { Log } from '@/shared/records/log'
 import { logChart } from '@/shared/rules/control/log-chart'
 import { FEWEST_TO_CHART } from '@/shared/rules/control/log-signals'
 import { windowInWords } from '@/shared/rules/control/logged-window'
+import { fluxDensity } from '@/shared/records/characteristics/flux-density'
 import type { Facts } from '@/shared/rules/facts'
+import { signalStates, type SignalState } from '../log-state'
+import { CorrectedDensity } from './corrected-density'
 
 interface LogChartProps {
   log: Log
@@ -17,9 +20,11 @@ interface LogChartProps {
 /** A log over time, with control limits estimated from its own readings and the limits of the specification. */
 export function LogChart({ log, characteristic, facts }: LogChartProps) {
   const column = characteristic.columns[characteristic.charted]
-  const { readings, chart, signals, window } = logChart(log, facts)
+  const { readings, chart, window } = logChart(log, facts)
   if (readings.length === 0 || column?.kind !== 'number')
     return <Empty title="No readings yet">Type one in, or import a CSV file, below.</Empty>
+  const states = signalStates(log, facts)
+  const drawn = signalsToDraw(states)
   const [centre, lower, upper] = [chart?.centre[0], chart?.lower[0], chart?.upper[0]]
   return (
     <Section
@@ -40,7 +45,7 @@ export function LogChart({ log, characteristic, facts }: LogChartProps) {
         characteristic={column.label}
         unit={column.unit}
         readings={readings}
-        signals={signals.map(({ instant, value, says }) => ({ at: instant, value, says }))}
+        signals={drawn.map(({ signal: { instant, value, says } }) => ({ at: instant, value, says }))}
         specification={{
           ...(window?.least && { atLeast: window.least.value }),
           ...(window?.most && { atMost: window.most.value }),
@@ -50,6 +55,19 @@ export function LogChart({ log, characteristic, facts }: LogChartProps) {
           control: { ...(lower !== undefined && { lower }), ...(upper !== undefined && { upper }) },
         })}
       />
+      {drawn.length < states.length && (
+        <p className="field-hint">
+          {states.length - drawn.length} signals that this programme does not ask about are not drawn.
+        </p>
+      )}
+      {log.characteristic === fluxDensity.key && <CorrectedDensity log={log} facts={facts} />}
     </Section>
   )
+}
+
+const MOST_DRAWN = 60
+
+/** All signals while they can be told apart; of too many, those the programme asks about, the newest first. */
+function signalsToDraw(states: readonly SignalState[]): readonly SignalState[] {
+  return states.length <= MOST_DRAWN ? states : states.filter(({ asked }) => asked).slice(-MOST_DRAWN * 4)
 }

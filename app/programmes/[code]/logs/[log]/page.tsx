@@ -63,13 +63,13 @@ export default async function LogPage({ params, searchParams }: LogPageProps) {
               </p>
             )}
             <LogChart log={log} characteristic={characteristic} facts={view.state.facts} />
-            <LogFindings view={view} log={log} />
-            <Signals view={view} log={log} characteristic={characteristic} />
             {may && (
               <Section id="add" heading="Add a reading">
                 <ReadingForm view={view} log={log} characteristic={characteristic} />
               </Section>
             )}
+            <LogFindings view={view} log={log} />
+            <Signals view={view} log={log} characteristic={characteristic} />
             <NewestReadings log={log} characteristic={characteristic} />
             {may && (
               <Section id="import" heading="Import readings from a file">

@@ -12,7 +12,7 @@ import { RECORD_KINDS } from '@/shared/records/record-kinds'
 import { openSignals, signalStates, type SignalState } from '../log-state'
 import { AnswerForm } from './answer-form'
 
-const SHOWN = 40
+const SHOWN = 25
 
 interface SignalsProps {
   view: ProgrammeView
@@ -56,13 +56,15 @@ export function Signals({ view, log, characteristic }: SignalsProps) {
               cell: ({ signal, answer, asked }) =>
                 answer ? (
                   <Answered answer={answer} />
+                ) : !asked ? (
+                  'not asked for'
                 ) : may ? (
                   <AnswerForm
                     view={view}
                     log={log.code}
                     chartRule={signal.chartRule}
                     readingAt={signal.readingAt}
-                    summary={asked ? 'Answer it' : 'Answer it, though this programme does not ask'}
+                    summary="Answer it"
                   />
                 ) : (
                   'not answered'
@@ -71,14 +73,7 @@ export function Signals({ view, log, characteristic }: SignalsProps) {
           ]}
         />
       )}
-      {may && (
-        <AnswerForm
-          view={view}
-          log={log.code}
-          summary="Answer for a reading outside the specified window"
-          outside
-        />
-      )}
+      {may && <AnswerForm view={view} log={log.code} summary="Answer for another signal or an excursion" />}
     </Section>
   )
 }

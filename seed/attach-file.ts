@@ -1,0 +1,31 @@
+import { Readable } from 'node:stream'
+import { installedStore } from '@/lib/evidence/installed-store'
+import { registerFile } from '@/lib/evidence/register-file'
+import type { DemoPerson } from '@/seed/people'
+import type { Story } from '@/seed/story'
+
+/** Puts a text into the evidence store as a file, and answers its hash. */
+export async function storeText(fileName: string, text: string): Promise<string> {
+  const store = await installedStore()
+  const content = await store.put(Readable.from([Buffer.from(text)]), { fileName })
+  await registerFile(content)
+  return content.sha256
+}
+
+/** Attaches a text file to an item of the story's programme. */
+export async function attachText(
+  story: Story,
+  who: DemoPerson,
+  item: string,
+  kind: string,
+  fileName: string,
+  text: string,
+  note = '',
+): Promise<void> {
+  await story.do(who, 'attach-evidence', {
+    item,
+    kind,
+    note,
+    what: { sha256: await storeText(fileName, text), fileName },
+  })
+}

@@ -1,0 +1,13 @@
+import { addInstruments } from '@/seed/instruments'
+import { tellLevelTransmitter } from '@/seed/level-transmitter'
+import { addDemoPeople } from '@/seed/people'
+
+/**
+ * The demo: an invented firm, its people, and three programmes made only
+ * through the door, at the times the story gives.
+ */
+export default async function seedDemo(): Promise<void> {
+  const people = await addDemoPeople(new Date('2026-01-05T08:00:00Z'))
+  const instruments = await addInstruments(people)
+  await tellLevelTransmitter(people, instruments)
+}

@@ -1,0 +1,104 @@
+import { randomUUID } from 'node:crypto'
+import { DEMO_PASSWORD, type DemoPerson, type PersonIds } from '@/seed/people'
+import { perform } from '@/lib/commands/perform'
+import { database } from '@/lib/db/client'
+import { loadState } from '@/lib/programme/load-state'
+import { judgeProgramme, type Judgement } from '@/shared/gate/judgement'
+import type { Department } from '@/shared/plan/department'
+import type { Stage } from '@/shared/plan/stage'
+import type { CommandName } from '@/shared/policy'
+
+/** Who signs for a department when the story does not say otherwise. */
+const SIGNATORIES: Record<Department, DemoPerson> = { design: 'tomas', production: 'petra', quality: 'quill' }
+
+/** Tells one programme's story: every step goes through the door, at the time the story says. */
+export class Story {
+  private minutes = 0
+
+  constructor(
+    private readonly people: PersonIds,
+    readonly code: string,
+    private day: string,
+  ) {}
+
+  /** Moves the story on to a day, 'YYYY-MM-DD'. */
+  on(day: string): this {
+    this.day = day
+    this.minutes = 0
+    return this
+  }
+
+  /** Does one thing as one person. A step the door refuses is a fault in the story. */
+  async act(
+    who: DemoPerson,
+    command: CommandName,
+    input: object,
+  ): Promise<Readonly<Record<string, string | number>>> {
+    const at = new Date(`${this.day}T08:00:00Z`)
+    at.setUTCMinutes(this.minutes++)
+    const outcome = await perform(this.people[who], command, input, {
+      key: randomUUID(),
+      proof: { password: DEMO_PASSWORD },
+      at,
+    })
+    if (!outcome.ok)
+      throw new Error(
+        `The demo’s ${command} in ${this.code} was refused: ${outcome.message} ${JSON.stringify(outcome.fields)}`,
+      )
+    return outcome.result
+  }
+
+  /** The same, about this programme. */
+  do(
+    who: DemoPerson,
+    command: CommandName,
+    input: object,
+  ): Promise<Readonly<Record<string, string | number>>> {
+    return this.act(who, command, { programme: this.code, ...input })
+  }
+
+  /** The programme as it stands on the story's day. */
+  async judged(): Promise<Judgement> {
+    const { id } = await database().programme.findUniqueOrThrow({
+      where: { code: this.code },
+      select: { id: true },
+    })
+    return judgeProgramme(await loadState(database(), id, this.day))
+  }
+
+  /** Specifies a list of values, each for the first time. */
+  async specify(who: DemoPerson, values: Readonly<Record<string, unknown>>, reason: string): Promise<void> {
+    for (const [parameter, value] of Object.entries(values))
+      await this.do(who, 'revise-parameter', { parameter, value, seen: 0, reason })
+  }
+
+  /** Approves every item of a stage that is ready, for every department asked. */
+  async approve(stage: Stage): Promise<void> {
+    const { items } = await this.judged()
+    for (const { item, digest, standing } of items) {
+      const { definition } = item
+      if (definition.stage !== stage || standing !== 'ready') continue
+      for (const department of definition.approvers) {
+        await this.do(SIGNATORIES[department], 'approve-item', {
+          item: definition.key,
+          department,
+          digest,
+          comment: '',
+        })
+      }
+    }
+  }
+
+  /** Signs a gate for the three departments in their order. */
+  async signGate(stage: Stage): Promise<void> {
+    for (const department of ['design', 'production', 'quality'] as const) {
+      const gate = (await this.judged()).gates.find((entry) => entry.stage === stage)
+      const [blocker] = gate?.blockers ?? []
+      if (blocker)
+        throw new Error(
+          `The demo cannot sign the ${stage} gate of ${this.code}: ${blocker.title}: ${blocker.says}`,
+        )
+      await this.do(SIGNATORIES[department], 'sign-gate', { stage, department, digest: gate?.digest })
+    }
+  }
+}
