@@ -8,10 +8,7 @@ export const signInAddress = (then?: string): string =>
 export const passwordAddress = (): string => '/password'
 export const programmesAddress = (): string => '/programmes'
 export const newProgrammeAddress = (): string => '/programmes/new'
-export const peopleAddress = (): string => '/people'
 export const instrumentsAddress = (): string => '/instruments'
-export const administrationAddress = (): string => '/administration'
-export const auditAddress = (): string => '/audit'
 
 const inProgramme = (code: string, rest = ''): string => `/programmes/${encodeURIComponent(code)}${rest}`
 
@@ -27,9 +24,6 @@ export const parameterAddress = (code: string, parameter: string): string =>
   inProgramme(code, `/specification/${encodeURIComponent(parameter)}`)
 export const limitAddress = (code: string, limit: string): string =>
   inProgramme(code, `/limits/${encodeURIComponent(limit)}`)
-export const optionStudiesAddress = (code: string): string => inProgramme(code, '/options')
-export const optionStudyAddress = (code: string, study: number): string =>
-  inProgramme(code, `/options/${study}`)
 export const actionsAddress = (code: string): string => inProgramme(code, '/actions')
 export const actionAddress = (code: string, action: number | string): string =>
   inProgramme(code, `/actions/${action}`)
@@ -48,10 +42,7 @@ export const inspectionAddress = (code: string, inspection: string): string =>
 export const recordsAddress = (code: string): string => inProgramme(code, '/records')
 export const recordKindAddress = (code: string, kind: string): string =>
   inProgramme(code, `/records/${encodeURIComponent(kind)}`)
-export const reliabilityAddress = (code: string): string => inProgramme(code, '/reliability')
-export const costAddress = (code: string): string => inProgramme(code, '/cost')
 export const trailAddress = (code: string): string => inProgramme(code, '/trail')
 export const membersAddress = (code: string): string => inProgramme(code, '/people')
-export const printPackAddress = (code: string): string => inProgramme(code, '/print')
 /** A stored file is served within the programme it is evidence of, where access to it is decided. */
 export const fileAddress = (code: string, evidence: string): string => inProgramme(code, `/files/${evidence}`)

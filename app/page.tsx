@@ -1,5 +1,5 @@
 import { redirect } from 'next/navigation'
-import { auditAddress, deskAddress, newProgrammeAddress, peopleAddress } from '@/app/addresses'
+import { deskAddress, instrumentsAddress, newProgrammeAddress, programmesAddress } from '@/app/addresses'
 import { DeskSheet } from '@/app/frame/desk-sheet'
 import { requirePerson } from '@/app/frame/visit'
 import { OwedTable } from '@/app/owed-table'
@@ -12,8 +12,8 @@ export const metadata = { title: 'Desk – Liquidus' }
 /** What this person owes, over all programmes, oldest due first. */
 export default async function DeskPage() {
   const person = await requirePerson(deskAddress())
-  if (person.auditor) redirect(auditAddress())
-  if (person.administrator) redirect(peopleAddress())
+  if (person.auditor) redirect(programmesAddress())
+  if (person.administrator) redirect(instrumentsAddress())
   const { owed, programmes } = await deskOf(person)
   const today = new Date().toISOString().slice(0, 10)
   const late = owed.filter(({ dueOn }) => dueOn !== null && dueOn < today).length

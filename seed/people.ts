@@ -2,7 +2,6 @@ import { randomUUID } from 'node:crypto'
 import { createFirstAdministrator } from '@/lib/auth/first-administrator'
 import { hashPassword } from '@/lib/auth/password'
 import { perform } from '@/lib/commands/perform'
-import { database } from '@/lib/db/client'
 
 /** One password for everybody in the demo, printed at the start and never used elsewhere. */
 export const DEMO_PASSWORD = 'four-gates-to-service'
@@ -57,6 +56,3 @@ export async function addDemoPeople(at: Date): Promise<PersonIds> {
     await perform(id, 'change-own-password', { passwordHash }, { key: randomUUID(), at })
   return ids as PersonIds
 }
-
-/** Whether the database holds anybody yet. */
-export const hasPeople = async (): Promise<boolean> => (await database().person.count()) > 0

@@ -14,7 +14,7 @@ const WIDTH = 440
 
 /** Section over plan on one axis, both to one scale, and the clearance gauged against its window. */
 export function LeadInHole(props: LeadInHoleProps) {
-  const { title, holeMm, lead, landDiameterMm, boardThicknessMm, clearance } = props
+  const { title, lead, landDiameterMm, boardThicknessMm, clearance } = props
   const scale = Math.min(210 / landDiameterMm, 190 / boardThicknessMm)
   const boardBottom = SECTION_TOP + boardThicknessMm * scale
   const planY = boardBottom + STUB + 34 + (landDiameterMm / 2) * scale

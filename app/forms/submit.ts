@@ -1,7 +1,8 @@
 import { redirect } from 'next/navigation'
 import { typedIn, type FormState } from '@/app/forms/form-state'
 import { signInAddress } from '@/app/addresses'
-import { perform, type Outcome } from '@/lib/commands/perform'
+import type { Outcome } from '@/lib/commands/outcome'
+import { perform } from '@/lib/commands/perform'
 import { signedIn } from '@/lib/auth/session'
 import type { CommandName } from '@/shared/policy'
 

@@ -22,13 +22,6 @@ export function DeskSheet({ person, at, title, supplement, cells = [], place, ch
     { text: 'Desk', href: to.deskAddress() },
     { text: 'Programmes', href: to.programmesAddress() },
     { text: 'Instruments', href: to.instrumentsAddress() },
-    ...(person.auditor ? [{ text: 'Audit desk', href: to.auditAddress() }] : []),
-    ...(person.administrator
-      ? [
-          { text: 'People', href: to.peopleAddress() },
-          { text: 'Administration', href: to.administrationAddress() },
-        ]
-      : []),
   ]
   return (
     <Sheet

@@ -1,4 +1,4 @@
-import { database } from '@/lib/db/client'
+import { databaseAnswers } from '@/lib/queries/health'
 import { log } from '@/lib/log/log'
 
 export const dynamic = 'force-dynamic'
@@ -6,7 +6,7 @@ export const dynamic = 'force-dynamic'
 /** For load balancers: 200 while the app can reach its database, 503 while it cannot. */
 export async function GET(): Promise<Response> {
   try {
-    await database().$queryRaw`SELECT 1`
+    await databaseAnswers()
     return Response.json({ status: 'ok' })
   } catch (error) {
     log.error('The health check cannot reach the database.', { error })

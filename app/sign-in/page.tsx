@@ -2,12 +2,10 @@ import { randomUUID } from 'node:crypto'
 import { CommandForm } from '@/app/forms/command-form'
 import { TextBox } from '@/app/forms/fields'
 import { signIn } from '@/app/sign-in/actions'
-import { Button } from '@/app/ui/button'
 import { Notice } from '@/app/ui/notice'
 import { Sheet } from '@/app/ui/sheet'
 import { SubmitButton } from '@/app/ui/submit-button'
 import { TitleBlock } from '@/app/ui/title-block'
-import { settings } from '@/lib/settings/settings'
 
 export const metadata = { title: 'Sign in – Liquidus' }
 
@@ -17,7 +15,6 @@ interface SignInPageProps {
 
 export default async function SignInPage({ searchParams }: SignInPageProps) {
   const { then = '', error } = await searchParams
-  const { identityProvider } = settings()
   return (
     <Sheet
       place={[{ text: 'Sign in' }]}
@@ -48,12 +45,6 @@ export default async function SignInPage({ searchParams }: SignInPageProps) {
         <TextBox name="password" type="password" label="Password" autoComplete="current-password" required />
         <SubmitButton kind="primary">Sign in</SubmitButton>
       </CommandForm>
-      {identityProvider && (
-        <form action="/sign-in/provider" method="post" className="form-narrow">
-          <input type="hidden" name="then" value={then} />
-          <Button type="submit">Sign in with {identityProvider.name}</Button>
-        </form>
-      )}
     </Sheet>
   )
 }

@@ -16,6 +16,9 @@ type SheetProps = {
   children: ReactNode
 }
 
+/** A plain link: leaving a sheet is a new page, whatever it was drawn with. */
+const HOME: string = '/'
+
 /** The frame of every page: skip link, header with the place, navigation, the ruled sheet, foot. */
 export function Sheet({ place, nav, person, titleBlock, headHash, children }: SheetProps) {
   return (
@@ -24,7 +27,7 @@ export function Sheet({ place, nav, person, titleBlock, headHash, children }: Sh
         Skip to the sheet
       </a>
       <header className="desk-header">
-        <a className="desk-name" href="/">
+        <a className="desk-name" href={HOME}>
           <ProductMark />
           Liquidus
         </a>

@@ -9,7 +9,10 @@ import { INSTALLATION_TRAIL, lockTrail, openTrail, recordEntry } from '@/lib/tra
  * The one change that nobody could be authorised for.
  */
 export async function createFirstAdministrator(
-  { email, name }: { email: string; name: string } = { email: 'administrator@localhost', name: 'Administrator' },
+  { email, name }: { email: string; name: string } = {
+    email: 'administrator@localhost',
+    name: 'Administrator',
+  },
   at = new Date(),
 ): Promise<{ id: string; email: string; password: string } | undefined> {
   const password = oneTimePassword()

@@ -1,4 +1,4 @@
-import type { Outcome } from '@/lib/commands/perform'
+import type { Outcome } from '@/lib/commands/outcome'
 import type { Transaction } from '@/lib/db/transaction'
 import { nativeSha256 } from '@/lib/trail/native-sha256'
 import type { CommandName } from '@/shared/policy'

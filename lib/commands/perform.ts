@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto'
 import { COMMANDS } from '@/lib/commands/all-commands'
 import type { AnyCommand, Context } from '@/lib/commands/command'
+import type { Outcome } from '@/lib/commands/outcome'
 import { recallOutcome, rememberOutcome } from '@/lib/commands/idempotency'
 import { parseInput } from '@/lib/commands/parse-input'
 import { verifySignature, type SignatureProof } from '@/lib/auth/signature'
@@ -12,16 +13,6 @@ import { publishHead } from '@/lib/trail/publish-head'
 import { POLICY, refusal, type CommandName, type PolicyRow } from '@/shared/policy'
 import { Refused } from '@/shared/refused'
 import type { TrailEntry } from '@/shared/trail/entry'
-
-/** What came of a command. A refusal is a sentence; anything else that fails is thrown. */
-export type Outcome =
-  | {
-      readonly ok: true
-      readonly result: Readonly<Record<string, string | number>>
-      readonly seq: number
-      readonly hash: string
-    }
-  | { readonly ok: false; readonly message: string; readonly fields: Readonly<Record<string, string>> }
 
 export interface Circumstances {
   /** One per form or call, so that a retry or a double click does nothing twice. */

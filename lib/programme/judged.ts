@@ -62,7 +62,10 @@ async function judgeAfresh(
   earlier: Promise<JudgedProgramme> | undefined,
 ): Promise<JudgedProgramme> {
   const before = await earlier?.catch(() => undefined)
-  const loaded = await database().$transaction((tx) => loadState(tx, id, today), { isolationLevel: 'RepeatableRead', timeout: 30_000 })
+  const loaded = await database().$transaction((tx) => loadState(tx, id, today), {
+    isolationLevel: 'RepeatableRead',
+    timeout: 30_000,
+  })
   const state = shareUnchanged(before?.state, loaded)
   return { state, judgement: judgeProgramme(state, before?.judgement), head }
 }

@@ -1,6 +1,5 @@
 import type { Transaction } from '@/lib/db/transaction'
 import { nativeSha256 } from '@/lib/trail/native-sha256'
-import type { JsonValue } from '@/shared/trail/canonical-json'
 import { appendEntry, type EntryDraft, type TrailEntry, type TrailHead } from '@/shared/trail/entry'
 
 /** The chain of what is done to people and instruments, outside any programme. */
@@ -36,5 +35,3 @@ export async function recordEntry(
   await tx.trail.update({ where: { id: head.trailId }, data: { seq: entry.seq, headHash: entry.hash } })
   return entry
 }
-
-export type { JsonValue }

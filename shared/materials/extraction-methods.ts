@@ -22,4 +22,3 @@ interface ExtractionMethod {
   readonly factor: number
   readonly source: Source
 }
-export type ExtractionMethodKey = keyof typeof EXTRACTION_METHODS

@@ -21,7 +21,6 @@ export const TEST_SOLDERS = {
   'Sn99.3Cu0.7': { label: 'Sn99.3Cu0.7', family: 'lead-free', from: iec20 },
 } as const satisfies Record<string, TestSolder>
 
-export type TestSolderKey = keyof typeof TEST_SOLDERS
 
 export interface TestFlux {
   readonly label: string
@@ -51,4 +50,3 @@ export const TEST_FLUXES = {
   },
 } as const satisfies Record<string, TestFlux>
 
-export type TestFluxKey = keyof typeof TEST_FLUXES

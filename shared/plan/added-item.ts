@@ -25,4 +25,3 @@ export const addedItemSchema = z
     evidence: evidence ? [{ kind: 'asked for', label: evidence, required: true }] : [],
     cautions: [],
   }))
-export type AddedItemInput = z.input<typeof addedItemSchema>

@@ -43,6 +43,3 @@ export function addMonths(date: string, months: number): string {
 
 /** True when `date` lies in [from, to], ends included. Dates of this form sort as text. */
 export const isWithin = (date: string, from: string, to: string): boolean => from <= date && date <= to
-
-/** The later of two dates. */
-export const laterOf = (a: string, b: string): string => (a > b ? a : b)

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto'
 import { hashPassword } from '@/lib/auth/password'
-import { perform, type Outcome } from '@/lib/commands/perform'
+import type { Outcome } from '@/lib/commands/outcome'
+import { perform } from '@/lib/commands/perform'
 import { database } from '@/lib/db/client'
 import { judgedProgramme } from '@/lib/programme/judged'
 import { itemStateFor } from '@/shared/gate/judgement'

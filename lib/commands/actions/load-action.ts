@@ -1,4 +1,3 @@
-import { z } from 'zod'
 import { programmeCode, wholeNumber } from '@/lib/commands/inputs'
 import type { Transaction } from '@/lib/db/transaction'
 import type { Department } from '@/shared/plan/department'
@@ -6,7 +5,6 @@ import { Refused } from '@/shared/refused'
 
 /** Which action a command is about. */
 export const actionNamed = { programme: programmeCode, action: wholeNumber('The action', 1, 1_000_000) }
-export type ActionNamed = z.infer<z.ZodObject<typeof actionNamed>>
 
 /** The action of that number, still open. Refused when there is none, or when it is closed. */
 export async function loadOpenAction(tx: Transaction, programmeId: string, number: number) {

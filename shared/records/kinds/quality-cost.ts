@@ -8,7 +8,6 @@ export const COST_CLASSES = [
   { value: 'internal-failure', label: 'Failure found here' },
   { value: 'external-failure', label: 'Failure found in service' },
 ] as const
-export type CostClass = (typeof COST_CLASSES)[number]['value']
 
 /** Money spent on preventing, finding or mending defects. */
 export const qualityCost = recordKind({

@@ -4,7 +4,6 @@ import { moltenSolderCautions } from './solderability-conditions'
 
 /** What a laminate or board shows after floating on hot solder. */
 export const FLOAT_OUTCOMES = ['sound', 'blistering', 'delamination', 'measling', 'lifted land'] as const
-export type FloatOutcome = (typeof FLOAT_OUTCOMES)[number]
 
 /** Resistance of the base material to soldering heat. It says nothing about solderability. */
 export const solderFloat = {

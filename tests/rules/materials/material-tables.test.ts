@@ -136,7 +136,7 @@ describe('alloys, finishes and fluxes', () => {
   })
   test('no flux of high activity may leave its residue; every low-activity rosin may', () => {
     for (const flux of Object.values(FLUXES)) {
-      if (flux.activity === 'high' || flux.base === 'inorganic') expect(flux.residueMayStay).toBe('no')
+      if (flux.activity === 'high') expect(flux.residueMayStay).toBe('no')
       if (flux.activity === 'low' && flux.base === 'rosin') expect(flux.residueMayStay).toBe('yes')
     }
   })
