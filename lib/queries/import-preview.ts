@@ -9,17 +9,32 @@ const ENOUGH_TO_PREVIEW = 64 * 1024
 export interface ImportPreview {
   readonly preview: ReadingsPreview | undefined
   readonly parsed: ReadingsImport
+  /** Which column is which, as the file was read. */
+  readonly mapping: ColumnMapping | undefined
 }
 
-/** A stored CSV file read for these fields, as it would be imported. Undefined when the store has no such file. */
+/**
+ * A stored CSV file read for these fields, as it would be imported. Without a mapping, the
+ * remembered one is used where the file has its headings, else the suggested one. Undefined when
+ * the store has no such file.
+ */
 export async function readImport(
   sha256: string,
   fields: readonly ReadingField[],
-  mapping: ColumnMapping | undefined,
+  chosen: ColumnMapping | undefined,
+  tell?: (read: number, of: number) => void,
+  remembered?: ColumnMapping,
 ): Promise<ImportPreview | undefined> {
   const store = await installedStore()
   if (!/^[0-9a-f]{64}$/.test(sha256) || !(await store.has(sha256))) return undefined
   const content = await store.read(sha256)
   const preview = previewReadings(content.subarray(0, ENOUGH_TO_PREVIEW), fields)
-  return { preview, parsed: await parseReadings(content, fields, mapping ? { mapping } : {}) }
+  const fitting =
+    remembered && Object.values(remembered).every((heading) => preview?.headings.includes(heading))
+  const mapping = chosen ?? (fitting ? remembered : preview?.suggested)
+  const parsed = await parseReadings(content, fields, {
+    ...(mapping && { mapping }),
+    ...(tell && { onProgress: ({ bytesRead }) => tell(bytesRead, content.byteLength) }),
+  })
+  return { preview, parsed, mapping }
 }

@@ -1,20 +1,20 @@
-import { randomUUID } from 'node:crypto'
-import { CommandForm } from '@/app/forms/command-form'
-import { TextBox } from '@/app/forms/fields'
-import { ReadingsAgainstLimit } from '@/app/drawing/readings-against-limit'
 import { Disclosure } from '@/app/ui/disclosure'
 import { Empty } from '@/app/ui/empty'
 import { Facts } from '@/app/ui/facts'
+import { Notice } from '@/app/ui/notice'
 import { CellValue, ValueTable } from '@/app/ui/parameter-value'
 import { Section } from '@/app/ui/section'
-import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { refusal } from '@/shared/policy'
+import { calibrationStanding, type Calibration } from '@/shared/records/calibration-standing'
 import type { Lot, LotTest } from '@/shared/records/lot'
-import { numbersOf } from '@/shared/records/readings'
 import type { TestMethod } from '@/shared/records/test-method'
-import { TEST_METHODS, type TestMethodKey } from '@/shared/records/test-methods'
-import { withdrawLotTest } from '../actions'
+import { needsInstrument, TEST_METHODS, type TestMethodKey } from '@/shared/records/test-methods'
+import { samplingContextOf } from '@/shared/rules/evaluation/sampling-of-lot'
+import { whySetAside } from '@/shared/rules/evaluation/test-standing'
+import { TestPictures } from './test-pictures'
+import { WithdrawTest } from './withdraw-test'
+
+const SHOWN = 200
 
 /** Every test of the lot, with its conditions, its readings drawn and as a table. */
 export function LotTests({ view, lot }: { view: ProgrammeView; lot: Lot }) {
@@ -28,18 +28,20 @@ export function LotTests({ view, lot }: { view: ProgrammeView; lot: Lot }) {
   )
 }
 
-const SHOWN = 200
+interface TestProps {
+  view: ProgrammeView
+  lot: Lot
+  test: LotTest
+}
 
-function Test({ view, lot, test }: { view: ProgrammeView; lot: Lot; test: LotTest }) {
+function Test({ view, lot, test }: TestProps) {
   const method: TestMethod | undefined = TEST_METHODS[test.method as TestMethodKey]
   if (!method) return null
-  const instrument = view.state.facts.records.instruments.find(({ id }) => id === test.instrumentId)
-  const outOfDate = instrument && (instrument.dueOn < test.testedOn || instrument.outOfUse)
-  const column = method.columns[method.charted]
-  const numbers = numbersOf(test.readings, method.charted)
-  const rows = Array.from({ length: Math.min(SHOWN, test.readings.count) }, (_, index) =>
+  const { count, columns } = test.readings
+  const shown = Math.min(SHOWN, count)
+  const rows = Array.from({ length: shown }, (_, index) =>
     Object.fromEntries(
-      Object.keys(method.columns).map((name) => [name, test.readings.columns[name]?.[index] ?? undefined]),
+      Object.keys(method.columns).map((name) => [name, columns[name]?.[index] ?? undefined]),
     ),
   )
   return (
@@ -47,46 +49,46 @@ function Test({ view, lot, test }: { view: ProgrammeView; lot: Lot; test: LotTes
       <h3>
         {method.label}, {test.testedOn}, {test.testedBy}
       </h3>
+      <SetAside view={view} test={test} />
       <Facts
         facts={[
-          {
-            label: 'Instrument',
-            value: instrument
-              ? `${instrument.tag}${outOfDate ? ': out of calibration on that day' : ''}`
-              : 'none named',
-          },
+          { label: 'Instrument', value: <InstrumentThen view={view} test={test} /> },
           ...Object.entries(method.conditions).map(([name, condition]) => ({
             label: condition.label,
             value: <CellValue column={condition} value={test.conditions[name]} />,
           })),
         ]}
       />
-      {column?.kind === 'number' && numbers.length > 1 && (
-        <ReadingsAgainstLimit
-          title={`${method.label} of lot ${lot.code}`}
-          characteristic={column.label}
-          unit={column.unit}
-          readings={numbers}
-          limits={{}}
-        />
-      )}
-      <Disclosure summary={`${test.readings.count} readings`} printed={false}>
+      <TestPictures view={view} lot={lot} test={test} method={method} />
+      <Disclosure
+        summary={shown < count ? `The first ${shown} of ${count} readings` : `${count} readings`}
+        printed={false}
+      >
         <ValueTable caption={`Readings of ${method.label}`} columns={method.columns} rows={rows} />
       </Disclosure>
-      {!refusal('withdraw-lot-test', view.actor) && (
-        <Disclosure summary="Withdraw this test" printed={false}>
-          <CommandForm
-            action={withdrawLotTest}
-            formKey={randomUUID()}
-            hidden={{ programme: view.code, lot: lot.code, test: test.id }}
-            label="Withdraw this test"
-            className="form-narrow"
-          >
-            <TextBox name="reason" label="Why it should not count" required />
-            <SubmitButton kind="danger">Withdraw the test</SubmitButton>
-          </CommandForm>
-        </Disclosure>
-      )}
+      <WithdrawTest view={view} lot={lot} test={test} />
     </article>
   )
+}
+
+/** Why the test's result does not count, when it does not. */
+function SetAside({ view, test }: Omit<TestProps, 'lot'>) {
+  const demands = samplingContextOf(view.state.facts)?.demands
+  const because = demands && whySetAside(test, demands)
+  return because ? (
+    <Notice kind="warning" title="This test does not count">
+      {`Its ${because}.`.replace(/^Its (?=[A-Z])/, '')}
+    </Notice>
+  ) : null
+}
+
+/** The instrument, and whether it was in calibration on the day of the test. */
+function InstrumentThen({ view, test }: Omit<TestProps, 'lot'>) {
+  const { instruments, byKind } = view.state.facts.records
+  if (test.instrumentId === null) return <>{needsInstrument(test.method) ? 'none named' : 'none needed'}</>
+  const standing = calibrationStanding(test.instrumentId, test.testedOn, {
+    instruments,
+    calibrations: (byKind.get('calibration') ?? []) as readonly Calibration[],
+  })
+  return <>{standing.stands ? `${standing.instrument.tag}, in calibration that day` : standing.says}</>
 }

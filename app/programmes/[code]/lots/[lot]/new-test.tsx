@@ -20,12 +20,12 @@ import { TestFacts } from './test-facts'
 interface NewTestProps {
   view: ProgrammeView
   lot: Lot
-  method: string | undefined
-  refused: string | undefined
+  given: Readonly<Record<string, string | undefined>>
 }
 
 /** Recording a test: first how, then its readings from a file or typed in. */
-export function NewTest({ view, lot, method: chosen, refused }: NewTestProps) {
+export function NewTest({ view, lot, given }: NewTestProps) {
+  const { method: chosen, refused } = given
   if (refusal('test-lot', view.actor)) return null
   const methods: TestMethod[] = Object.values(TEST_METHODS).filter((method: TestMethod) =>
     method.lotKinds.includes(lot.kind),

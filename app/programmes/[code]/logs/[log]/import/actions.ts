@@ -1,34 +1,22 @@
 'use server'
 import { redirect } from 'next/navigation'
-import { logAddress, signInAddress } from '@/app/addresses'
-import type { FormState } from '@/app/forms/form-state'
-import { submit, text } from '@/app/forms/submit'
-import { mappingFrom } from '@/app/imports/mapping'
+import { signInAddress } from '@/app/addresses'
+import { typedIn, type FormState } from '@/app/forms/form-state'
+import { submit } from '@/app/forms/submit'
 import { signedIn } from '@/lib/auth/session'
-import { readImport } from '@/lib/queries/import-preview'
-import { logTarget, targetFields } from '@/lib/readings/import-target'
+import { prepareLogImport } from './prepare'
 
-/** Imports a previewed file: read again from the store, whole or not at all. */
+/** Imports a previewed file, for a form sent without scripts. */
 export async function importLog(_state: FormState, form: FormData): Promise<FormState> {
   if (!(await signedIn())) redirect(signInAddress())
-  const [programme, log, file] = [text(form, 'programme'), text(form, 'log'), text(form, 'file')]
-  const fields = targetFields(logTarget(log, text(form, 'characteristic')))
-  const mapping = mappingFrom(
-    Object.fromEntries([...form].filter((entry): entry is [string, string] => typeof entry[1] === 'string')),
-    fields,
-  )
-  const found = await readImport(file, fields, mapping)
-  if (!found?.parsed.ok)
-    return {
-      message: 'The file cannot be imported as it is; see what is wrong with it. Nothing was stored.',
-      fields: {},
-      typed: {},
-    }
-  const { readings, mapping: used } = found.parsed
+  const prepared = await prepareLogImport(form)
+  if ('says' in prepared)
+    return { message: prepared.says, fields: prepared.fields ?? {}, typed: typedIn(form) }
+  const { command, input, address } = prepared
   return submit(
-    'add-readings',
+    command,
     form,
-    () => ({ programme, log, readings, file, mapping: { ...used } }),
-    () => logAddress(programme, log),
+    () => input,
+    () => address,
   )
 }

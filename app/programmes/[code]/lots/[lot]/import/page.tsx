@@ -1,14 +1,12 @@
-import { randomUUID } from 'node:crypto'
 import { notFound } from 'next/navigation'
 import { lotAddress, lotsAddress } from '@/app/addresses'
-import { CommandForm } from '@/app/forms/command-form'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
+import { ImportSheet } from '@/app/imports/import-sheet'
 import { mappingFrom } from '@/app/imports/mapping'
-import { Preview } from '@/app/imports/preview'
 import { ButtonLink } from '@/app/ui/button'
 import { Notice } from '@/app/ui/notice'
-import { SubmitButton } from '@/app/ui/submit-button'
+import { Section } from '@/app/ui/section'
 import { readImport } from '@/lib/queries/import-preview'
 import { lotTarget, targetFields } from '@/lib/readings/import-target'
 import { refusal } from '@/shared/policy'
@@ -20,7 +18,7 @@ interface ImportPageProps {
   searchParams: Promise<Record<string, string | undefined>>
 }
 
-/** A file of test readings: which column is which, what is wrong, and the facts of the test to confirm with. */
+/** A file of test readings: which column is which, and the facts of the test to confirm with. */
 export default async function LotImportPage({ params, searchParams }: ImportPageProps) {
   const { code: asked, lot: key } = await params
   const given = await searchParams
@@ -31,9 +29,8 @@ export default async function LotImportPage({ params, searchParams }: ImportPage
   const [file, method] = [given['file'] ?? '', given['method'] ?? '']
   const target = lot && lotTarget(lot.code, method)
   const fields = target ? targetFields(target) : []
-  const mapping = mappingFrom(given, fields)
-  const may = visit.view && !refusal('test-lot', visit.view.actor)
-  const found = target && may ? await readImport(file, fields, mapping) : undefined
+  const refused = visit.view && refusal('test-lot', visit.view.actor)
+  const found = target && !refused ? await readImport(file, fields, mappingFrom(given, fields)) : undefined
   const address = lotAddress(code, lot?.code ?? key)
   return (
     <ProgrammeSheet
@@ -48,45 +45,34 @@ export default async function LotImportPage({ params, searchParams }: ImportPage
       title={`Test of lot ${lot?.code ?? key}`}
       supplement="All readings of the file, or none"
     >
-      {(view) =>
-        found && lot && target?.kind === 'lot' ? (
-          <>
-            <Preview
+      {(view) => (
+        <>
+          {found && lot && target?.kind === 'lot' ? (
+            <ImportSheet
               found={found}
               fields={fields}
-              mapping={mapping}
               address={`${address}/import`}
-              keep={{ file, method }}
-            />
-            {found.parsed.ok && (
-              <CommandForm
-                action={testLot}
-                formKey={randomUUID()}
-                hidden={{
-                  programme: code,
-                  lot: lot.code,
-                  method,
-                  file,
-                  ...Object.fromEntries(
-                    Object.entries(found.parsed.mapping).map(([name, heading]) => [`map.${name}`, heading]),
-                  ),
-                }}
-                label="Record the test"
-              >
-                <TestFacts view={view} method={target.method} />
-                <SubmitButton pendingText="Recording …">
-                  Record the test with {found.parsed.readings.count} readings
-                </SubmitButton>
-              </CommandForm>
-            )}
+              hidden={{ programme: code, lot: lot.code, method, file }}
+              action={testLot}
+              label="Record the test"
+            >
+              <Section heading={`The test: ${target.method.label.toLowerCase()}`}>
+                <TestFacts view={view} method={target.method} given={given} />
+              </Section>
+            </ImportSheet>
+          ) : (
+            <Notice
+              kind="refusal"
+              title={refused ? 'You may not record a test here' : 'There is no such file'}
+            >
+              {refused ?? 'Send it again from the lot’s page.'}
+            </Notice>
+          )}
+          <p>
             <ButtonLink href={address}>Back to the lot; nothing is stored</ButtonLink>
-          </>
-        ) : (
-          <Notice kind="refusal" title="There is no such file">
-            Send it again from the lot’s page.
-          </Notice>
-        )
-      }
+          </p>
+        </>
+      )}
     </ProgrammeSheet>
   )
 }

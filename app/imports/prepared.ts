@@ -1,0 +1,34 @@
+import { mappingFrom, mappingText, textsIn } from '@/app/imports/mapping'
+import { readImport } from '@/lib/queries/import-preview'
+import type { ReadingField } from '@/lib/readings/reading-field'
+import type { ColumnMapping } from '@/lib/readings/column-mapping'
+import type { CommandName } from '@/shared/policy'
+import type { Readings } from '@/shared/records/readings'
+
+/** A command ready to be performed, or why it cannot be. */
+export type Prepared =
+  | { readonly command: CommandName; readonly input: unknown; readonly address: string }
+  | { readonly says: string; readonly fields?: Readonly<Record<string, string>> }
+
+export type TellProgress = (read: number, of: number) => void
+
+type FileReadings =
+  { readonly readings: Readings; readonly mapping: ColumnMapping } | { readonly says: string }
+
+/** The readings of a previewed file, read again from the store as the preview read them. */
+export async function readingsOfFile(
+  form: FormData,
+  file: string,
+  fields: readonly ReadingField[],
+  tell?: TellProgress,
+): Promise<FileReadings> {
+  const given = textsIn(form)
+  const mapping = mappingFrom(given, fields)
+  if (mappingText(mapping) !== given['seen'])
+    return { says: 'The columns were changed. Read the file again so, look at it, then import it.' }
+  const found = await readImport(file, fields, mapping, tell)
+  if (!found) return { says: 'The file is no longer there. Send it again.' }
+  if (!found.parsed.ok)
+    return { says: 'The file cannot be imported as it is; see what is wrong with it. Nothing was stored.' }
+  return { readings: found.parsed.readings, mapping: found.parsed.mapping }
+}

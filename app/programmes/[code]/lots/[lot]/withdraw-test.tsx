@@ -1,0 +1,28 @@
+import { randomUUID } from 'node:crypto'
+import { CommandForm } from '@/app/forms/command-form'
+import { TextBox } from '@/app/forms/fields'
+import { Disclosure } from '@/app/ui/disclosure'
+import { SubmitButton } from '@/app/ui/submit-button'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { refusal } from '@/shared/policy'
+import type { Lot, LotTest } from '@/shared/records/lot'
+import { withdrawLotTest } from '../actions'
+
+/** Takes a test back, with the reason; the trail keeps it. */
+export function WithdrawTest({ view, lot, test }: { view: ProgrammeView; lot: Lot; test: LotTest }) {
+  if (refusal('withdraw-lot-test', view.actor)) return null
+  return (
+    <Disclosure summary="Withdraw this test" printed={false}>
+      <CommandForm
+        action={withdrawLotTest}
+        formKey={randomUUID()}
+        hidden={{ programme: view.code, lot: lot.code, test: test.id }}
+        label="Withdraw this test"
+        className="form-narrow"
+      >
+        <TextBox name="reason" label="Why" hint="The readings stay in the trail." required />
+        <SubmitButton kind="danger">Withdraw the test</SubmitButton>
+      </CommandForm>
+    </Disclosure>
+  )
+}
