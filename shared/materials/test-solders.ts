@@ -21,7 +21,6 @@ export const TEST_SOLDERS = {
   'Sn99.3Cu0.7': { label: 'Sn99.3Cu0.7', family: 'lead-free', from: iec20 },
 } as const satisfies Record<string, TestSolder>
 
-
 export interface TestFlux {
   readonly label: string
   readonly from: Source
@@ -49,4 +48,3 @@ export const TEST_FLUXES = {
     from: commonPractice('By agreement between the parties'),
   },
 } as const satisfies Record<string, TestFlux>
-

@@ -34,7 +34,7 @@ test('Tomas opens a programme, and a code that exists keeps what he typed', asyn
     await page.getByRole('button', { name: 'Open the programme' }).click()
   }
   await fill('LX-41')
-  await expect(page.getByRole('alert')).toContainText('is taken')
+  await expect(page.getByRole('alert').filter({ hasText: 'is taken' }).first()).toBeVisible()
   await expect(page.getByLabel('Title', { exact: true })).toHaveValue('Pump monitor')
   await fill('PM-7')
   await expect(page.getByRole('heading', { level: 1, name: 'Pump monitor' })).toBeVisible()
@@ -43,7 +43,7 @@ test('Tomas opens a programme, and a code that exists keeps what he typed', asyn
 test('the gates of a programme that is blocked say what is in the way', async ({ page }) => {
   await signIn(page, 'quill')
   await page.goto('/programmes/LX-41/gates/assessment')
-  await expect(page.getByText('What is in the way')).toBeVisible()
+  await expect(page.getByRole('heading', { name: 'What is in the way' })).toBeVisible()
 })
 
 test('Audun, the auditor, reads the trail and verifies it', async ({ page }) => {

@@ -63,4 +63,4 @@ export const ENVIRONMENT_FACTORS = [
 ] as const
 export type EnvironmentLetters = (typeof ENVIRONMENT_FACTORS)[number]['letters']
 /** Of the factors; the names of the environments are from memory. */
-const ENVIRONMENT_SOURCE = published('MIL-HDBK-217F sections 16.1 and 17.1, environment factors')
+export const ENVIRONMENT_SOURCE = published('MIL-HDBK-217F sections 16.1 and 17.1, environment factors')
