@@ -3,11 +3,11 @@ import type { ReactNode } from 'react'
 import { CommandForm } from '@/app/forms/command-form'
 import { ChoiceBox } from '@/app/forms/fields'
 import type { FormAction } from '@/app/forms/form-state'
-import { mappingText } from '@/app/imports/mapping'
+import { mappingText } from '@/app/imports/chosen-mapping'
 import { Button } from '@/app/ui/button'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
-import type { ImportPreview } from '@/lib/queries/import-preview'
+import type { ImportPreview } from '@/lib/queries/read-import'
 import { delimiterInWords } from '@/lib/readings/delimiter'
 import type { ReadingField } from '@/lib/readings/reading-field'
 import { ImportButton } from './import-button'
@@ -38,6 +38,7 @@ export function ImportSheet({ found, fields, address, hidden, action, label, chi
           formKey={randomUUID()}
           hidden={{ ...hidden, seen: mappingText(mapping) }}
           label={label}
+          className="form-stack"
         >
           <Section
             heading="Which column is which"

@@ -1,5 +1,5 @@
-import { mappingFrom, mappingText, textsIn } from '@/app/imports/mapping'
-import { readImport } from '@/lib/queries/import-preview'
+import { mappingFrom, mappingText, textsIn } from '@/app/imports/chosen-mapping'
+import { readImport } from '@/lib/queries/read-import'
 import type { ReadingField } from '@/lib/readings/reading-field'
 import type { ColumnMapping } from '@/lib/readings/column-mapping'
 import type { CommandName } from '@/shared/policy'

@@ -71,6 +71,7 @@ export function NewTest({ view, lot, given }: NewTestProps) {
               formKey={randomUUID()}
               hidden={{ programme: view.code, lot: lot.code, method: method.key as TestMethodKey }}
               label="Record the test"
+              className="form-stack"
             >
               <TestFacts view={view} method={method} />
               <TableEditor

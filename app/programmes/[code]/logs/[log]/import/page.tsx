@@ -3,10 +3,10 @@ import { logAddress, logsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { ImportSheet } from '@/app/imports/import-sheet'
-import { mappingFrom } from '@/app/imports/mapping'
+import { mappingFrom } from '@/app/imports/chosen-mapping'
 import { ButtonLink } from '@/app/ui/button'
 import { Notice } from '@/app/ui/notice'
-import { readImport } from '@/lib/queries/import-preview'
+import { readImport } from '@/lib/queries/read-import'
 import { rememberedMapping } from '@/lib/queries/remembered-mapping'
 import { logTarget, targetFields } from '@/lib/readings/import-target'
 import { refusal } from '@/shared/policy'
@@ -45,7 +45,7 @@ export default async function LogImportPage({ params, searchParams }: ImportPage
         { text: 'Import' },
       ]}
       title={`Import into ${log?.code ?? key}`}
-      supplement="All readings of the file, or none"
+      supplement="Every reading of the file, or none"
     >
       {() => (
         <>

@@ -22,7 +22,7 @@ export async function readImport(
   sha256: string,
   fields: readonly ReadingField[],
   chosen: ColumnMapping | undefined,
-  tell?: (read: number, of: number) => void,
+  tell?: (bytesRead: number, ofBytes: number) => void,
   remembered?: ColumnMapping,
 ): Promise<ImportPreview | undefined> {
   const store = await installedStore()
