@@ -62,6 +62,17 @@ export const serviceTemperature = numberParameter({
   max: 250,
 })
 
+export const boardBuild = choiceParameter({
+  key: 'board-build',
+  label: 'Copper of the holes',
+  help: 'How the barrels are made: plated up by current on etched foil, or built up without current. Left open, by current.',
+  owner: 'design',
+  options: [
+    { value: 'subtractive', label: 'Etched foil, plated by current' },
+    { value: 'additive', label: 'Built up without current (additive)' },
+  ],
+})
+
 /** Every time the board meets soldering heat, from levelling of the finish to rework. */
 export const solderExposures = tableParameter({
   key: 'solder-exposures',

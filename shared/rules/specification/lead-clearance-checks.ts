@@ -120,5 +120,11 @@ export const clean = (mm: number): number => Number(mm.toFixed(7))
 function inWords({ radial: { worstCase, rootSumSquare }, tight, wide }: Clearance): string {
   const range = (least: number, most: number): string =>
     `${formatQuantity(clean(least), '1')} to ${formatQuantity(clean(most), 'mm')}`
-  return `radial clearance ${range(worstCase.leastMm, worstCase.mostMm)} at worst, ${range(rootSumSquare.leastMm, rootSumSquare.mostMm)} root-sum-square, ${formatQuantity(tight + wide, 'per million', 3)} outside the window`
+  return `radial clearance ${range(worstCase.leastMm, worstCase.mostMm)} at worst, ${range(rootSumSquare.leastMm, rootSumSquare.mostMm)} root-sum-square, ${shareInWords(tight + wide)} outside the window`
 }
+
+/** Per million; tails beyond any real process are told as such, not to the last power of ten. */
+export const shareInWords = (perMillion: number): string =>
+  perMillion > 0 && perMillion < 0.001
+    ? 'under 0.001 per million'
+    : formatQuantity(perMillion, 'per million', 3)

@@ -1,7 +1,7 @@
 import type { LeadHole } from '@/shared/plan/parameters/lead-holes'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { WorkingLine } from '@/shared/rules/finding'
-import { clean, type Clearance, type ClearanceTerms } from './lead-clearance-checks'
+import { clean, shareInWords, type Clearance, type ClearanceTerms } from './lead-clearance-checks'
 
 const LEAD_FORMULA: Record<LeadHole['leadShape'], string> = {
   round: 'diameter ± tolerance',
@@ -46,7 +46,7 @@ export function clearanceWorking(row: LeadHole, clearance: Clearance, terms: Cle
       formula:
         'Φ((least − c)/s) too tight and 1 − Φ((most − c)/s) too wide; s = √(hole² + lead²)/2 in standard deviations',
       numbers: `c = ${mm(radial.nominalMm)}, s = ${mm(spreadMm)}/${terms.sigmas} = ${mm(spreadMm / terms.sigmas)}`,
-      result: `${formatQuantity(tight, 'per million', 3)} and ${formatQuantity(wide, 'per million', 3)}`,
+      result: `${shareInWords(tight)} and ${shareInWords(wide)}`,
     },
   ]
 }

@@ -33,11 +33,10 @@ export function judgeStored(stored: Stored, temperatureC: number, leastUm: numbe
   const hours = months * HOURS_PER_MONTH
   const left = (growth: number): number => coatingLeftUm(coat, compoundUm(growth, hours, coat.firstUm))
   const life = (growth: number): number => hoursUntilLeft(coat, leastUm, growth) / HOURS_PER_MONTH
-  const span = (low: number, high: number, unit: 'µm' | 'months'): string =>
-    `${formatQuantity(low, '1', 2)} to ${formatQuantity(high, unit, 2)}`
+  const um = (value: number): string => formatQuantity(value, 'µm', 2)
   const part = partOn({
     subject,
-    found: `of ${formatQuantity(coat.coatingUm, 'µm')}, ${span(left(band.fastest), left(band.slowest), 'µm')} are left after ${formatQuantity(months, 'months')} (fit ${formatQuantity(left(band.fitted), 'µm', 2)}); ${formatQuantity(leastUm, 'µm')} are left after ${span(life(band.fastest), life(band.slowest), 'months')}`,
+    found: `of ${formatQuantity(coat.coatingUm, 'µm')}, ${um(left(band.fastest))} to ${um(left(band.slowest))} are left after ${formatQuantity(months, 'months')} (fit ${um(left(band.fitted))}); ${um(leastUm)} are left after ${lifeInWords(life(band.fastest))} to ${lifeInWords(life(band.slowest))}`,
     margin: {
       found: left(band.fastest),
       limit: leastUm,
@@ -49,6 +48,11 @@ export function judgeStored(stored: Stored, temperatureC: number, leastUm: numbe
   if (part.verdict === 'meets') return part
   return { ...part, remedy: remedyFor(stored, temperatureC, leastUm + GUARD_UM, mostUm) }
 }
+
+/** The slow end of the band runs to centuries, which no measurement backs. */
+const MOST_MONTHS_TOLD = 600
+const lifeInWords = (months: number): string =>
+  months > MOST_MONTHS_TOLD ? 'more than 50 years' : formatQuantity(months, 'months', 2)
 
 /** A thicker coating while the window allows one, else a shorter storage; the cooler store beside it. */
 function remedyFor(stored: Stored, temperatureC: number, aimUm: number, mostUm: number): Remedy {

@@ -60,10 +60,10 @@ export const soundBoard = (): SetValue[] => [
   set(bowAndTwist, 1),
   set(solderExposures, [{ step: 'Wave', kind: 'wave', temperatureC: 250, seconds: 4, times: 1 }]),
   set(leadHoles, [
-    leadHole({ joints: 300 }),
-    leadHole({ component: 'T1', joints: 12, leadMm: 0.9, holeMm: 1.25, landMm: 2.2 }),
+    leadHole({ joints: 300, holeGiven: 'drilled', holeMm: 1.2 }),
+    leadHole({ component: 'T1', joints: 12, leadMm: 0.9, holeGiven: 'drilled', holeMm: 1.3, landMm: 2.2 }),
   ]),
-  set(holeWall, 25),
+  set(holeWall, 35),
   set(producibilityLevel, 'B'),
   set(drillSeries, 'metric-0.05'),
   set(leadProjection, 1.2),

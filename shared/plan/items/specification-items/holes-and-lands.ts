@@ -22,6 +22,7 @@ import { aspectRatio } from '@/shared/rules/specification/aspect-ratio'
 import { gridShare } from '@/shared/rules/specification/grid-share'
 import { preferredDrills } from '@/shared/rules/specification/preferred-drills'
 import { annularRing } from '@/shared/rules/specification/annular-ring'
+import { holeCopper } from '@/shared/rules/specification/hole-copper'
 import { holeProducibility } from '@/shared/rules/specification/hole-producibility'
 import { leadClearance } from '@/shared/rules/specification/lead-clearance'
 
@@ -51,7 +52,7 @@ export const holesAndLandsItem: ItemDefinition = {
     aspectRatioMost,
     gridShareLeast,
   ],
-  rules: [leadClearance, holeProducibility, preferredDrills, annularRing, aspectRatio, gridShare],
+  rules: [leadClearance, holeProducibility, preferredDrills, annularRing, aspectRatio, holeCopper, gridShare],
   evidence: [{ kind: 'drawing', label: 'Drill drawing or fabrication files', required: true }],
   cautions: [],
 }

@@ -6,6 +6,7 @@ import {
   glassTransitionMarginLeast,
 } from '@/shared/plan/limits/laminate'
 import {
+  boardBuild,
   boardThickness,
   bowAndTwist,
   copperLayers,
@@ -30,6 +31,7 @@ export const laminateItem: ItemDefinition = {
     laminate,
     boardThickness,
     copperLayers,
+    boardBuild,
     glassTransition,
     serviceTemperature,
     bowAndTwist,

@@ -1,0 +1,60 @@
+import { describe, expect, test } from 'vitest'
+import { boardFinishLeast } from '@/shared/plan/parameters/finishes'
+import { boardBuild } from '@/shared/plan/parameters/laminate'
+import { holeWall, leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { alloyFamily, serviceYears } from '@/shared/plan/parameters/programme'
+import { holeCopper } from '@/shared/rules/specification/hole-copper'
+import { afterRemedy, factsWith, findingOf, set } from '../facts-builder'
+import { leadHole } from './lead-hole-rows'
+
+const barrel = (
+  wall: number,
+  finish: number,
+  {
+    family = 'tin-lead',
+    build = 'subtractive',
+    plated = true,
+  }: {
+    family?: 'tin-lead' | 'lead-free'
+    build?: 'subtractive' | 'additive'
+    plated?: boolean
+  } = {},
+) => ({
+  values: [
+    set(leadHoles, [leadHole({ plated })]),
+    set(holeWall, wall),
+    set(boardFinishLeast, finish),
+    set(alloyFamily, family),
+    set(serviceYears, 20),
+    set(boardBuild, build),
+  ],
+})
+
+describe('copper of the barrels', () => {
+  // IPC-6012 class 3 and MIL-P-55110: 25 µm (from memory).
+  test.each([
+    [30, 5, 'meets'],
+    [29, 5, 'marginal'],
+    [25, 0, 'meets'],
+    [25, 8, 'marginal'],
+    [24, 0, 'fails'],
+  ] as const)('%s µm with %s µm of finish %s', (wall, finish, verdict) => {
+    expect(findingOf(holeCopper, barrel(wall, finish)).verdict).toBe(verdict)
+  })
+  // Coombs & Holden: up to 12 µm lost in lead-free soldering.
+  test('lead-free asks 12 µm more to be clear of the limit', () => {
+    expect(findingOf(holeCopper, barrel(30, 0, { family: 'lead-free' })).verdict).toBe('marginal')
+    expect(findingOf(holeCopper, barrel(37, 0, { family: 'lead-free' })).verdict).toBe('meets')
+  })
+  test.each(['tin-lead', 'lead-free'] as const)('the metal of the remedy meets (%s)', (family) => {
+    expect(afterRemedy(holeCopper, factsWith(barrel(20, 5, { family }))).verdict).toBe('meets')
+  })
+  test('copper built up without current is close to the limit for a long service', () => {
+    const finding = findingOf(holeCopper, barrel(30, 5, { build: 'additive' }))
+    expect(finding.verdict).toBe('marginal')
+    expect(finding.remedy?.says).toContain('plated by current')
+  })
+  test('without plated holes there is no barrel', () => {
+    expect(findingOf(holeCopper, barrel(0, 0, { plated: false })).verdict).toBe('meets')
+  })
+})
