@@ -23,6 +23,9 @@ interface NewTestProps {
   given: Readonly<Record<string, string | undefined>>
 }
 
+/** Enough to type a usual sample without scripts. */
+const BLANK_ROWS = Array.from({ length: 11 }, () => ({}))
+
 /** Recording a test: first how, then its readings from a file or typed in. */
 export function NewTest({ view, lot, given }: NewTestProps) {
   const { method: chosen, refused } = given
@@ -54,7 +57,7 @@ export function NewTest({ view, lot, given }: NewTestProps) {
         <>
           <p>{method.help}</p>
           {method.cautions.length > 0 && (
-            <Caution hazard="hot metal, fume and solvents">
+            <Caution hazard="this test can hurt">
               {method.cautions.map((caution) => (
                 <p key={caution}>{caution}</p>
               ))}
@@ -78,7 +81,7 @@ export function NewTest({ view, lot, given }: NewTestProps) {
                 name="readings"
                 caption={`Readings of ${method.label}`}
                 columns={method.columns}
-                rows={[]}
+                rows={BLANK_ROWS}
                 maxRows={500}
               />
               <SubmitButton>Record the test</SubmitButton>

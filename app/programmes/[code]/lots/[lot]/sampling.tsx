@@ -45,7 +45,7 @@ export function Sampling({ view, lot }: { view: ProgrammeView; lot: Lot }) {
         <p>
           {samplingContextOf(facts)
             ? 'No sampled test is asked of this lot or made on it.'
-            : 'The sampling is not specified yet: inspection level and acceptable quality level.'}
+            : 'The sampling is not specified yet: inspection level, acceptable quality level, conditions of the tests, and the lots to be evaluated.'}
         </p>
       )}
     </Section>

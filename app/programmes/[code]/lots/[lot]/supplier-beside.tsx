@@ -1,4 +1,4 @@
-import { Facts } from '@/app/ui/facts'
+import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { Lot } from '@/shared/records/lot'
 import type { LotPart } from '../lot-parts'
@@ -19,20 +19,21 @@ export function SupplierBeside({ lot, parts }: { lot: Lot; parts: readonly LotPa
   const here = parts.filter(({ rule }) => RESULTS.includes(rule))
   return (
     <Section heading="The supplier’s result and ours">
-      <Facts
-        facts={[
-          { label: 'The supplier states', value: lot.supplierResult || 'nothing came with the lot' },
-          {
-            label: 'Found here',
-            value:
-              here.length === 0
-                ? 'nothing yet'
-                : here.map(({ rule, title, part }, position) => (
-                    <p key={`${rule} ${position}`}>
-                      {title}: {part.found}
-                    </p>
-                  )),
-          },
+      <RuledTable
+        caption="The supplier’s result and ours"
+        captionHidden
+        rows={[
+          { from: 'The supplier states', says: lot.supplierResult || 'nothing came with the lot' },
+          ...(here.length === 0 ? [{ from: 'Found here', says: 'nothing yet' }] : []),
+          ...here.map(({ title, part }) => ({
+            from: `Found here: ${title.toLowerCase()}`,
+            says: part.found,
+          })),
+        ]}
+        rowKey={(_row, position) => position}
+        columns={[
+          { label: 'From', names: true, cell: ({ from }) => from },
+          { label: 'Result', cell: ({ says }) => says },
         ]}
       />
     </Section>
