@@ -2,7 +2,7 @@ import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { createServer } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { afterEach, beforeAll, beforeEach, describe, expect, inject, test } from 'vitest'
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, test } from 'vitest'
 import { withConnection } from '@/lib/db/connect'
 import { freePort } from '@/lib/db/embedded-process'
 import { startEmbeddedServer } from '@/lib/db/embedded-server'
@@ -19,8 +19,6 @@ let port: number
 let programs: Program[]
 
 beforeEach(async () => {
-  above ??= mkdtempSync(join(tmpdir(), 'liquidus-app-'))
-  dataFolder = join(above, 'data')
   port = await freePort()
   programs = []
 })
@@ -33,6 +31,8 @@ afterEach(async () => {
   if (existsSync(mark())) await (await startEmbeddedServer(dataFolder)).stop()
   rmSync(dataFolder, { recursive: true, force: true })
 })
+
+afterAll(() => rmSync(above, { recursive: true, force: true }))
 
 /** The first start builds the app, which takes a while; later ones find it built. */
 beforeAll(async () => {
