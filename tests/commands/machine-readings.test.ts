@@ -1,0 +1,159 @@
+import { randomUUID } from 'node:crypto'
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest'
+import { POST } from '@/app/api/readings/route'
+import { database } from '@/lib/db/client'
+import { newMachineToken } from '@/lib/machines/machine-token'
+import { openWorld, type World } from '@/tests/commands/world'
+import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
+
+let db: FreshDatabase
+let world: World
+let log: string
+let token: string
+let tokenId: string
+beforeAll(async () => {
+  db = await freshDatabase()
+  world = await openWorld()
+})
+afterAll(() => db.drop())
+beforeEach(async () => {
+  log = `BATH-${randomUUID().slice(0, 8)}`
+  await world.must('production', 'open-log', {
+    programme: world.code,
+    code: log,
+    characteristic: 'bath-temperature',
+    line: 'Line 1',
+    machine: 'Wave 1',
+    instrument: null,
+  })
+  const made = newMachineToken()
+  token = made.token
+  const { result } = await world.must('production', 'create-machine-token', {
+    programme: world.code,
+    name: `Bath meter ${log}`,
+    tokenHash: made.tokenHash,
+  })
+  tokenId = String(result['token'])
+})
+
+const readings = [
+  { at: '2026-03-02T06:00:00Z', bathC: 247.5 },
+  { at: '2026-03-02T08:00:00+01:00', bathC: 248.1 },
+]
+
+const push = (body: unknown, headers: Record<string, string> = {}) =>
+  POST(
+    new Request('http://localhost/api/readings', {
+      method: 'POST',
+      headers: { authorization: `Bearer ${token}`, 'content-type': 'application/json', ...headers },
+      body: typeof body === 'string' ? body : JSON.stringify(body),
+    }),
+  )
+
+const stored = async () => {
+  const batches = await database().readingBatch.findMany({ where: { log: { code: log } } })
+  return batches.map(({ readings: kept, addedById }) => ({ kept, addedById }))
+}
+
+describe('readings pushed by a machine', () => {
+  test('are stored as the person who let it in, their instants in UTC', async () => {
+    const answer = await push({ log, readings })
+    expect(answer.status).toBe(200)
+    expect(await answer.json()).toMatchObject({ log, readings: 2 })
+    expect(await stored()).toEqual([
+      {
+        addedById: world.person.production,
+        kept: {
+          count: 2,
+          columns: {
+            at: [Date.UTC(2026, 2, 2, 6), Date.UTC(2026, 2, 2, 7)],
+            bathC: [247.5, 248.1],
+          },
+        },
+      },
+    ])
+  })
+
+  test('are stored once when the same call comes again, with or without a key', async () => {
+    await push({ log, readings })
+    const again = await push({ log, readings })
+    expect(again.status).toBe(200)
+    await push(
+      { log, readings: [{ at: '2026-03-03T06:00:00Z', bathC: 246 }] },
+      { 'idempotency-key': 'shift 7' },
+    )
+    await push(
+      { log, readings: [{ at: '2026-03-03T06:00:00Z', bathC: 246 }] },
+      { 'idempotency-key': 'shift 7' },
+    )
+    expect(await stored()).toHaveLength(2)
+  })
+
+  test('are refused whole when one is wrong, and it is named', async () => {
+    const answer = await push({ log, readings: [...readings, { at: 'yesterday', bathC: '247' }] })
+    expect(answer.status).toBe(400)
+    expect(answer.headers.get('content-type')).toContain('application/problem+json')
+    const { problems } = (await answer.json()) as { problems: Record<string, string> }
+    expect(Object.keys(problems)).toEqual(['readings.2.at', 'readings.2.bathC'])
+    expect(await stored()).toEqual([])
+  })
+
+  test('are refused in the future, with the command’s own sentence', async () => {
+    const answer = await push({ log, readings: [{ at: '2999-01-01T00:00:00Z', bathC: 247 }] })
+    expect(answer.status).toBe(409)
+    expect(((await answer.json()) as { detail: string }).detail).toContain('Nothing was stored')
+    expect(await stored()).toEqual([])
+  })
+
+  test.each([
+    ['no JSON', '{"log":', 400],
+    ['a column the log has not', { log: 'x', readings: [] }, 400],
+    ['more than a mebibyte', ' '.repeat(1024 * 1024 + 1), 413],
+  ])('are refused as %s', async (_what, body, status) => {
+    expect((await push(body)).status).toBe(status)
+  })
+
+  test('are refused for a log of another programme', async () => {
+    const other = await openWorld()
+    const elsewhere = `ELSE-${randomUUID().slice(0, 8)}`
+    await other.must('production', 'open-log', {
+      programme: other.code,
+      code: elsewhere,
+      characteristic: 'bath-temperature',
+      line: 'Line 1',
+      machine: 'Wave 1',
+      instrument: null,
+    })
+    expect((await push({ log: elsewhere, readings })).status).toBe(404)
+  })
+})
+
+describe('a machine’s token', () => {
+  test('lets nobody in once it is stopped', async () => {
+    await world.must('quality', 'revoke-machine-token', { programme: world.code, token: tokenId })
+    expect((await push({ log, readings })).status).toBe(401)
+    expect(await stored()).toEqual([])
+  })
+
+  test('lets nobody in that was never given', async () => {
+    const { token: unknown } = newMachineToken()
+    for (const authorization of [`Bearer ${unknown}`, `Basic ${token}`, 'Bearer', ''])
+      expect((await push({ log, readings }, { authorization })).status).toBe(401)
+  })
+
+  test('may do no more than the person who made it: out of the department, out of the log', async () => {
+    const { id } = await database().programme.findUniqueOrThrow({ where: { code: world.code } })
+    const where = { programmeId: id, personId: world.person.production }
+    const memberships = await database().membership.findMany({ where })
+    await database().membership.deleteMany({ where })
+    const answer = await push({ log, readings })
+    await database().membership.createMany({ data: memberships })
+    expect(answer.status).toBe(409)
+    expect(await stored()).toEqual([])
+  })
+
+  test('itself is stored nowhere', async () => {
+    const rows = await database().machineToken.findMany()
+    expect(JSON.stringify(rows)).not.toContain(token)
+  })
+})

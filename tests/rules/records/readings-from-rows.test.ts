@@ -1,0 +1,51 @@
+import { describe, expect, test } from 'vitest'
+import { readingProblems } from '@/shared/records/check-readings'
+import { NO_RECORDS } from '@/shared/records/programme-records'
+import type { Log } from '@/shared/records/log'
+import { readingsFromRows } from '@/shared/records/readings-from-rows'
+import { recordsWithReadings } from '@/shared/records/records-with-readings'
+import { numberColumn, optionalColumn } from '@/shared/plan/column'
+
+describe('readings given one by one', () => {
+  test('are stored column by column, what is missing as an empty cell', () => {
+    const readings = readingsFromRows([{ a: 1, b: 'x' }, { a: 2, c: true }, { c: false }])
+    expect(readings).toEqual({
+      count: 3,
+      columns: { a: [1, 2, null], b: ['x', null, null], c: [null, 'yes', 'no'] },
+    })
+  })
+
+  test('pass the check of readings when an optional column is nowhere filled in', () => {
+    const columns = {
+      a: numberColumn({ label: 'A', unit: 's', min: 0, max: 9 }),
+      b: optionalColumn(numberColumn({ label: 'B', unit: 's', min: 0, max: 9 })),
+    }
+    expect(readingProblems(readingsFromRows([{ a: 1 }, { a: 2 }]), columns)).toEqual([])
+  })
+})
+
+describe('records with readings that are not stored yet', () => {
+  const log = (code: string): Log => ({
+    id: code,
+    code,
+    characteristic: 'bath-temperature',
+    line: '1',
+    machine: 'wave',
+    instrumentId: null,
+    readings: { count: 2, columns: { at: [1000, 3000], bathC: [247, 248] } },
+  })
+  const [one, other] = [log('ONE'), log('OTHER')]
+  const before = { ...NO_RECORDS, logs: new Map([['bath-temperature', [one, other]]]) }
+  const after = recordsWithReadings(before, one, readingsFromRows([{ at: 2000, bathC: 250 }]))
+
+  test('hold them in order of time, in their own log only', () => {
+    const [grown, same] = after.logs.get('bath-temperature') ?? []
+    expect(grown?.readings.columns).toEqual({ at: [1000, 2000, 3000], bathC: [247, 250, 248] })
+    expect(same).toBe(other)
+  })
+
+  test('leave what is stored as it was', () => {
+    expect(before.logs.get('bath-temperature')?.[0]).toBe(one)
+    expect(one.readings.count).toBe(2)
+  })
+})
