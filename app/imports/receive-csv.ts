@@ -17,13 +17,13 @@ export async function receiveCsv(
   code: string,
   command: CommandName,
   back: string,
-  preview: (sha256: string, fields: ReadonlyMap<string, readonly string[]>) => string,
+  preview: (sha256: string) => string,
 ): Promise<Response> {
   const wantsJson = request.headers.get('accept')?.includes('application/json') ?? false
   const refuse = (says: string, status: number) =>
     wantsJson
       ? Response.json({ message: says }, { status })
-      : see(`${back}?${new URLSearchParams({ refused: says })}`)
+      : see(`${back}${back.includes('?') ? '&' : '?'}${new URLSearchParams({ refused: says })}`)
   if (!isSameOrigin(request)) return refuse('The form came from another site.', 403)
   const person = await signedIn()
   if (!person)
@@ -36,12 +36,12 @@ export async function receiveCsv(
     : 'There is no such programme.'
   if (refused) return refuse(refused, 403)
   try {
-    const { files, fields } = await receiveUpload(request, await installedStore(), { files: 1 })
+    const { files } = await receiveUpload(request, await installedStore(), { files: 1 })
     const [file] = files
     if (!file) return refuse('Choose a CSV file.', 400)
     if (!/^text\//.test(file.mediaType)) return refuse(`${file.fileName} is no CSV file.`, 400)
     await registerFile(file)
-    const address = preview(file.sha256, fields)
+    const address = preview(file.sha256)
     return wantsJson ? Response.json({ address }) : see(address)
   } catch (error) {
     if (error instanceof Refused) return refuse(error.message, 400)

@@ -1,21 +1,15 @@
-import { randomUUID } from 'node:crypto'
 import { lotAddress } from '@/app/addresses'
-import { CommandForm } from '@/app/forms/command-form'
-import { TableEditor } from '@/app/forms/table-editor'
 import { CsvUpload } from '@/app/imports/csv-upload'
 import { Button } from '@/app/ui/button'
 import { Caution } from '@/app/ui/caution'
-import { Disclosure } from '@/app/ui/disclosure'
 import { ChoiceField } from '@/app/ui/field'
 import { Section } from '@/app/ui/section'
-import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { refusal } from '@/shared/policy'
 import type { Lot } from '@/shared/records/lot'
 import type { TestMethod } from '@/shared/records/test-method'
-import { TEST_METHODS, type TestMethodKey } from '@/shared/records/test-methods'
-import { testLot } from '../actions'
-import { TestFacts } from './test-facts'
+import { TEST_METHODS } from '@/shared/records/test-methods'
+import { TypedTest } from './typed-test'
 
 interface NewTestProps {
   view: ProgrammeView
@@ -23,25 +17,18 @@ interface NewTestProps {
   given: Readonly<Record<string, string | undefined>>
 }
 
-/** Enough to type a usual sample without scripts. */
-const BLANK_ROWS = Array.from({ length: 11 }, () => ({}))
-
 /** Recording a test: first how, then its readings from a file or typed in. */
 export function NewTest({ view, lot, given }: NewTestProps) {
-  const { method: chosen, refused } = given
+  const { method: chosen, by = 'file', refused } = given
   if (refusal('test-lot', view.actor)) return null
+  const address = lotAddress(view.code, lot.code)
   const methods: TestMethod[] = Object.values(TEST_METHODS).filter((method: TestMethod) =>
     method.lotKinds.includes(lot.kind),
   )
   const method: TestMethod | undefined = methods.find(({ key }) => key === chosen)
   return (
     <Section id="test" heading="Record a test">
-      <form
-        method="get"
-        action={`${lotAddress(view.code, lot.code)}#test`}
-        className="form-row"
-        aria-label="How it was tested"
-      >
+      <form method="get" action={`${address}#test`} className="form-row" aria-label="How it was tested">
         <ChoiceField
           name="method"
           label="How it was tested"
@@ -49,6 +36,15 @@ export function NewTest({ view, lot, given }: NewTestProps) {
           choices={[
             { value: '', text: 'Choose …' },
             ...methods.map(({ key, label }) => ({ value: key, text: label })),
+          ]}
+        />
+        <ChoiceField
+          name="by"
+          label="Its readings"
+          defaultValue={by}
+          choices={[
+            { value: 'file', text: 'From a CSV file' },
+            { value: 'hand', text: 'Typed in' },
           ]}
         />
         <Button type="submit">Go on</Button>
@@ -63,30 +59,15 @@ export function NewTest({ view, lot, given }: NewTestProps) {
               ))}
             </Caution>
           )}
-          <CsvUpload
-            action={`${lotAddress(view.code, lot.code)}/file`}
-            hidden={{ method: method.key }}
-            refused={refused}
-          />
-          <Disclosure summary="Type the readings in instead" printed={false}>
-            <CommandForm
-              action={testLot}
-              formKey={randomUUID()}
-              hidden={{ programme: view.code, lot: lot.code, method: method.key as TestMethodKey }}
-              label="Record the test"
-              className="form-stack"
-            >
-              <TestFacts view={view} method={method} />
-              <TableEditor
-                name="readings"
-                caption={`Readings of ${method.label}`}
-                columns={method.columns}
-                rows={BLANK_ROWS}
-                maxRows={500}
-              />
-              <SubmitButton>Record the test</SubmitButton>
-            </CommandForm>
-          </Disclosure>
+          {by === 'hand' ? (
+            <TypedTest view={view} lot={lot} method={method} />
+          ) : (
+            <CsvUpload
+              action={`${address}/file?${new URLSearchParams({ method: method.key })}`}
+              hint="The first line holds the headings. You see a preview, and are asked for date, tester and conditions, before anything is stored."
+              refused={refused}
+            />
+          )}
         </>
       )}
     </Section>

@@ -7,13 +7,13 @@ interface Place {
 
 export async function POST(request: Request, { params }: Place): Promise<Response> {
   const { code, lot } = await params
-  const back = lotAddress(decodeURIComponent(code), decodeURIComponent(lot))
+  const address = lotAddress(decodeURIComponent(code), decodeURIComponent(lot))
+  const method = new URL(request.url).searchParams.get('method') ?? ''
   return receiveCsv(
     request,
     code,
     'test-lot',
-    back,
-    (file, fields) =>
-      `${back}/import?${new URLSearchParams({ file, method: fields.get('method')?.[0] ?? '' })}`,
+    `${address}?${new URLSearchParams({ method })}`,
+    (file) => `${address}/import?${new URLSearchParams({ file, method })}`,
   )
 }

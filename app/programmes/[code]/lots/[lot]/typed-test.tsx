@@ -1,0 +1,36 @@
+import { randomUUID } from 'node:crypto'
+import { CommandForm } from '@/app/forms/command-form'
+import { TableEditor } from '@/app/forms/table-editor'
+import { SubmitButton } from '@/app/ui/submit-button'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import type { Lot } from '@/shared/records/lot'
+import type { TestMethod } from '@/shared/records/test-method'
+import { testLot } from '../actions'
+import { TestFacts } from './test-facts'
+
+/** Enough to type a usual sample without scripts. */
+const BLANK_ROWS = Array.from({ length: 11 }, () => ({}))
+const MOST_TYPED = 500
+
+/** A test whose readings are typed in, or pasted from a spreadsheet. */
+export function TypedTest({ view, lot, method }: { view: ProgrammeView; lot: Lot; method: TestMethod }) {
+  return (
+    <CommandForm
+      action={testLot}
+      formKey={randomUUID()}
+      hidden={{ programme: view.code, lot: lot.code, method: method.key }}
+      label="Record the test"
+      className="form-stack"
+    >
+      <TestFacts view={view} method={method} />
+      <TableEditor
+        name="readings"
+        caption={`Readings of ${method.label}`}
+        columns={method.columns}
+        rows={BLANK_ROWS}
+        maxRows={MOST_TYPED}
+      />
+      <SubmitButton>Record the test</SubmitButton>
+    </CommandForm>
+  )
+}
