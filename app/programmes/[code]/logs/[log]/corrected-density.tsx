@@ -1,39 +1,25 @@
 import { LogOverTime } from '@/app/drawing/log-over-time'
-import {
-  fluxDensityCoefficient,
-  fluxDensityTarget,
-  fluxDensityTolerance,
-  fluxReferenceTemperature,
-} from '@/shared/plan/parameters/control-flux'
-import type { Parameter } from '@/shared/plan/parameter'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Log } from '@/shared/records/log'
-import { densitySeries, USUAL_COEFFICIENT, USUAL_REFERENCE_C } from '@/shared/rules/control/flux-density'
 import type { Facts } from '@/shared/rules/facts'
+import { limitedSeries } from '../excursions'
 
 /** The density brought to one temperature, which is what the specification limits. */
 export function CorrectedDensity({ log, facts }: { log: Log; facts: Facts }) {
-  const valueOf = ({ key }: Parameter<number>) => facts.values.get(key) as number | undefined
-  const [target, tolerance] = [valueOf(fluxDensityTarget), valueOf(fluxDensityTolerance)]
-  const referenceC = valueOf(fluxReferenceTemperature) ?? USUAL_REFERENCE_C
-  const { instants, values } = densitySeries(
-    log,
-    referenceC,
-    valueOf(fluxDensityCoefficient) ?? USUAL_COEFFICIENT,
-  )
-  if (values.length === 0) return null
+  const limited = limitedSeries(log, facts)
+  if (limited?.referenceC === undefined || limited.series.values.length === 0) return null
+  const { series, window, referenceC } = limited
+  const at = formatQuantity(referenceC, '°C')
   return (
     <LogOverTime
-      title={`${log.code} brought to ${formatQuantity(referenceC, '°C')}`}
-      characteristic={`Density at ${formatQuantity(referenceC, '°C')}`}
+      title={`${log.code} brought to ${at}`}
+      characteristic={`Density at ${at}`}
       unit="g/ml"
-      readings={instants.map((at, index) => ({ at, value: values[index]! }))}
-      {...(target !== undefined && {
-        centre: target,
-        ...(tolerance !== undefined && {
-          specification: { atLeast: target - tolerance, atMost: target + tolerance },
-        }),
-      })}
+      readings={series.instants.map((instant, index) => ({ at: instant, value: series.values[index]! }))}
+      specification={{
+        ...(window?.least && { atLeast: window.least.value }),
+        ...(window?.most && { atMost: window.most.value }),
+      }}
     />
   )
 }

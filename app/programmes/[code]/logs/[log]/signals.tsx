@@ -11,6 +11,7 @@ import type { SignalAnswer } from '@/shared/records/signal-answers'
 import { RECORD_KINDS } from '@/shared/records/record-kinds'
 import { openSignals, signalStates, type SignalState } from '../log-state'
 import { AnswerForm } from './answer-form'
+import { ExcursionTable } from './excursion-table'
 
 const SHOWN = 25
 
@@ -26,7 +27,7 @@ export function Signals({ view, log, characteristic }: SignalsProps) {
   const unit: Unit = column?.kind === 'number' ? column.unit : '1'
   const states = signalStates(log, view.state.facts)
   const may = mayAnswer(view)
-  if (states.length === 0 && !(may && log.readings.count > 0)) return null
+  if (log.readings.count === 0) return null
   const shown = mostUrgentFirst(states).slice(0, SHOWN)
   return (
     <Section
@@ -73,6 +74,7 @@ export function Signals({ view, log, characteristic }: SignalsProps) {
           ]}
         />
       )}
+      <ExcursionTable view={view} log={log} may={may} />
       {may && <AnswerForm view={view} log={log.code} summary="Answer for another signal or an excursion" />}
     </Section>
   )
