@@ -1,4 +1,5 @@
 import type { Stage } from '@/shared/plan/stage'
+import type { Proposal } from '@/shared/rules/proposal'
 
 /* Every address of the app, so that a link and its page cannot drift apart. */
 
@@ -15,6 +16,13 @@ const inProgramme = (code: string, rest = ''): string => `/programmes/${encodeUR
 export const routeCardAddress = (code: string): string => inProgramme(code)
 export const itemAddress = (code: string, item: string): string =>
   inProgramme(code, `/items/${encodeURIComponent(item)}`)
+/** An item with the form of one of its parameters open, a proposed value filled in if there is one. */
+export function reviseAddress(code: string, item: string, parameter: string, proposal?: Proposal): string {
+  const asked = new URLSearchParams({ revise: parameter })
+  if (proposal) asked.set('value', String(proposal.value))
+  if (proposal?.cell) asked.set('cell', `${proposal.cell.row}.${proposal.cell.column}`)
+  return `${itemAddress(code, item)}?${asked}#${encodeURIComponent(parameter)}`
+}
 export const newItemAddress = (code: string): string => inProgramme(code, '/items/new')
 export const findingAddress = (code: string, rule: string): string =>
   inProgramme(code, `/findings/${encodeURIComponent(rule)}`)

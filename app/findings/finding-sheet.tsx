@@ -1,65 +1,86 @@
-import type { ReactNode } from 'react'
+import { useId, type ReactNode } from 'react'
+import { FindingParts } from '@/app/findings/finding-parts'
+import { RemedyLine } from '@/app/findings/remedy-line'
 import { Caution } from '@/app/ui/caution'
 import { Disclosure } from '@/app/ui/disclosure'
 import { MarginBar } from '@/app/ui/margin-bar'
-import { RuledTable } from '@/app/ui/ruled-table'
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import { Working } from '@/app/ui/working'
-import type { Finding, Part } from '@/shared/rules/finding'
+import type { Finding } from '@/shared/rules/finding'
 
 interface FindingSheetProps {
   title: string
   /** Where the whole finding stands, when this is not it. */
   href?: string
   finding: Finding
+  /** The programme, so that a remedy can be filled in. */
+  code?: string
   /** Whether the working is open from the start. */
   open?: boolean
-  /** Below the remedy: a concession, a link. */
+  /** Beside the working: a concession, a link. */
   children?: ReactNode
 }
 
 /** A finding with its working, its sources, and what would mend it. */
-export function FindingSheet({ title, href, finding, open = false, children }: FindingSheetProps) {
-  const {
-    verdict,
-    found,
-    limit,
-    margin,
-    working,
-    sources,
-    remedy,
-    parts = [],
-    notes = [],
-    cautions = [],
-  } = finding
+export function FindingSheet({ title, href, finding, code, open = false, children }: FindingSheetProps) {
+  const headingId = useId()
+  const { verdict, found, limit, margin, remedy, parts = [], notes = [], cautions = [] } = finding
+  const Heading = open ? 'h2' : 'h3'
   return (
-    <article className="finding" aria-label={title}>
+    <article className={`finding finding-${verdict}`} aria-labelledby={headingId}>
       <header className="finding-head">
-        <h3>{href ? <a href={href}>{title}</a> : title}</h3>
+        <Heading id={headingId}>{href ? <a href={href}>{title}</a> : title}</Heading>
         <VerdictMark verdict={verdict} size={open ? 96 : 28} />
       </header>
-      <p>{found}</p>
-      <p className="finding-limit">Asked: {limit}</p>
-      {margin && <MarginBar margin={margin} />}
-      {remedy && verdict !== 'meets' && (
-        <p className="finding-remedy">
-          <strong>Remedy:</strong> {remedy.says}
-        </p>
-      )}
-      {children}
+      <div className="finding-body">
+        <div className="finding-says">
+          <p>{found}</p>
+          <p className="finding-limit">Asked: {limit}</p>
+          {remedy && verdict !== 'meets' && (
+            <p>
+              <RemedyLine remedy={remedy} code={code} />
+            </p>
+          )}
+          {children}
+        </div>
+        {margin && (
+          <div className="finding-margin">
+            <MarginBar margin={margin} />
+          </div>
+        )}
+      </div>
+      {cautions.map((caution) => (
+        <Caution key={caution} hazard="this work can hurt">
+          {caution}
+        </Caution>
+      ))}
       {parts.length > 0 && (
         <Disclosure
           summary={`Each of the ${parts.length}`}
           open={open || (verdict !== 'meets' && parts.length <= 12)}
         >
-          <Parts parts={parts} caption={title} />
+          <FindingParts parts={parts} caption={title} code={code} />
         </Disclosure>
       )}
-      {working.length > 0 && (
-        <Disclosure summary="Working" open={open}>
-          <Working lines={working} sources={sources} />
-        </Disclosure>
-      )}
+      <WorkingAndNotes finding={finding} notes={notes} open={open} />
+    </article>
+  )
+}
+
+/** Folded away on an item, open on the finding's own page. */
+function WorkingAndNotes({
+  finding: { working, sources },
+  notes,
+  open,
+}: {
+  finding: Finding
+  notes: readonly string[]
+  open: boolean
+}) {
+  if (working.length === 0 && notes.length === 0) return null
+  return (
+    <Disclosure summary={notes.length > 0 ? 'Working, and what it assumes' : 'Working'} open={open}>
+      {working.length > 0 && <Working lines={working} sources={sources} />}
       {notes.length > 0 && (
         <ul className="finding-notes">
           {notes.map((note) => (
@@ -67,36 +88,6 @@ export function FindingSheet({ title, href, finding, open = false, children }: F
           ))}
         </ul>
       )}
-      {cautions.map((caution) => (
-        <Caution key={caution} hazard="this work can hurt">
-          {caution}
-        </Caution>
-      ))}
-    </article>
-  )
-}
-
-function Parts({ parts, caption }: { parts: readonly Part[]; caption: string }) {
-  return (
-    <RuledTable
-      caption={caption}
-      captionHidden
-      rows={parts}
-      rowKey={({ subject }, position) => `${subject} ${position}`}
-      columns={[
-        { label: 'Which', names: true, cell: ({ subject }) => subject },
-        { label: 'Verdict', set: 'shrink', cell: ({ verdict }) => <VerdictMark verdict={verdict} /> },
-        {
-          label: 'Found',
-          cell: ({ found, remedy }) => (
-            <>
-              {found}
-              {remedy && ` ${remedy.says}`}
-            </>
-          ),
-        },
-        { label: 'Margin', cell: ({ margin }) => (margin ? <MarginBar margin={margin} /> : '–') },
-      ]}
-    />
+    </Disclosure>
   )
 }

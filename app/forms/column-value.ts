@@ -37,23 +37,32 @@ export function rowFromForm(
 
 /** All rows of a table editor, in order; rows with nothing typed in them are left out. */
 export function rowsFromForm(form: FormData, name: string, columns: Readonly<Record<string, Column>>) {
-  const pattern = new RegExp(`^${name.replaceAll('.', '\\.')}\\.(\\d+)\\.`)
-  const indices = new Set<number>()
-  for (const key of form.keys()) {
-    const [, index] = pattern.exec(key) ?? []
-    if (index !== undefined) indices.add(Number(index))
-  }
-  return [...indices]
+  return rowsTypedInto(name, columns, [...form.keys()], (field) => form.get(field)).map((index) =>
+    rowFromForm(form, `${name}.${index}`, columns),
+  )
+}
+
+/**
+ * Positions of the rows that something was typed into. A choice or a yes shows
+ * something without being touched, so that neither makes a row.
+ */
+export function rowsTypedInto(
+  name: string,
+  columns: Readonly<Record<string, Column>>,
+  fields: readonly string[],
+  typed: (field: string) => unknown,
+): number[] {
+  const written = Object.entries(columns).filter(([, { kind }]) => kind !== 'flag' && kind !== 'choice')
+  const asked = written.length > 0 ? written : Object.entries(columns)
+  const positions = fields
+    .filter((field) => field.startsWith(`${name}.`))
+    .map((field) => Number(field.slice(name.length + 1).split('.')[0]))
+    .filter((position) => Number.isInteger(position))
+  return [...new Set(positions)]
     .sort((a, b) => a - b)
-    .filter((index) =>
-      Object.entries(columns).some(
-        ([key, column]) =>
-          column.kind !== 'flag' &&
-          column.kind !== 'choice' &&
-          String(form.get(`${name}.${index}.${key}`) ?? '').trim() !== '',
-      ),
+    .filter((position) =>
+      asked.some(([key]) => String(typed(`${name}.${position}.${key}`) ?? '').trim() !== ''),
     )
-    .map((index) => rowFromForm(form, `${name}.${index}`, columns))
 }
 
 /** A stored value as its field shows it. */

@@ -1,3 +1,5 @@
+import type { ChangePreview } from '@/shared/gate/change-preview'
+
 /** What a form knows after it was sent and not taken: why, and what was typed. */
 export interface FormState {
   /** Why it was refused, for the head of the form. */
@@ -8,6 +10,8 @@ export interface FormState {
   readonly typed: Readonly<Record<string, string>>
   /** Something to say when it was taken and the page stays. */
   readonly done?: string
+  /** What sending it would change, when only that was asked. */
+  readonly preview?: ChangePreview
 }
 
 export const UNTOUCHED: FormState = { fields: {}, typed: {} }

@@ -1,8 +1,11 @@
 'use client'
-import { useState, type ClipboardEvent } from 'react'
+import { useRef, type ClipboardEvent } from 'react'
+import { flushSync } from 'react-dom'
+import { CellBox } from '@/app/forms/cell-box'
 import { useFormState } from '@/app/forms/command-form'
-import { textOfCell } from '@/app/forms/column-value'
-import { choicesOf, FLAG_CHOICES } from '@/app/forms/column-field'
+import { cellError, freshId, useEditorRows, type EditorRow } from '@/app/forms/editor-rows'
+import { useHydrated } from '@/app/forms/hydrated'
+import { pastedInto, spreadsheetCells } from '@/app/forms/spreadsheet-cells'
 import { Button } from '@/app/ui/button'
 import { printedUnit } from '@/shared/quantity/unit'
 import type { Column } from '@/shared/plan/column'
@@ -16,152 +19,167 @@ interface TableEditorProps {
   maxRows: number
 }
 
-const SPARE_ROWS = 2
-
 /**
- * A table to fill in. Without scripts it offers the rows there are and some
- * blank ones; with scripts rows are added and removed, and cells pasted from a spreadsheet.
+ * A table to fill in. Without scripts it offers the rows there are and three
+ * blank ones; with scripts rows are added, doubled and taken out, and cells pasted from a spreadsheet.
  */
-export function TableEditor({ name, caption, columns, rows, maxRows }: TableEditorProps) {
-  const { typed, fields } = useFormState()
-  const [count, setCount] = useState(() =>
-    Math.min(maxRows, Math.max(1, Math.max(rows.length, rowsTyped(typed, name)) + SPARE_ROWS)),
-  )
+export function TableEditor({ name, caption, columns, rows: given, maxRows }: TableEditorProps) {
+  const state = useFormState()
+  const { rows, setRows, order } = useEditorRows(name, columns, given, maxRows, state)
+  const body = useRef<HTMLTableSectionElement>(null)
+  const hydrated = useHydrated()
   const entries = Object.entries(columns)
-  const valueAt = (row: number, key: string, column: Column): string =>
-    typed[`${name}.${row}.${key}`] ?? textOfCell(column, rows[row]?.[key])
+
+  const tell = () => body.current?.dispatchEvent(new Event('input', { bubbles: true }))
+  const change = (next: readonly EditorRow[]) => {
+    flushSync(() => setRows([...next]))
+    tell()
+  }
+  const add = (count: number) =>
+    change([
+      ...rows,
+      ...Array.from({ length: Math.min(count, maxRows - rows.length) }, (_, more) => ({
+        id: freshId(rows) + more,
+        cells: {},
+      })),
+    ])
+  const double = (position: number) => {
+    const copy = { id: freshId(rows), cells: typedIn(body.current?.rows[position], name, position) }
+    change(rows.toSpliced(position + 1, 0, copy))
+  }
+  const paste = (event: ClipboardEvent<HTMLTableSectionElement>) => {
+    const cells = spreadsheetCells(event.clipboardData.getData('text/plain'), columns)
+    const cell = (event.target as HTMLElement).closest('td')
+    if (!cells || !cell || !body.current) return
+    event.preventDefault()
+    const [top, left] = [
+      [...body.current.rows].indexOf(cell.parentElement as HTMLTableRowElement),
+      cell.cellIndex - 1,
+    ]
+    if (top + cells.length > rows.length) add(top + cells.length - rows.length)
+    fill(body.current, cells, entries, top, left)
+    tell()
+  }
+
   return (
-    <div className="ruled ruled-scroll table-editor" role="region" aria-label={caption} tabIndex={0}>
+    <div className="table-editor">
       <table>
         <caption className="sr-only">{caption}</caption>
         <thead>
           <tr>
             <th scope="col">No.</th>
             {entries.map(([key, column]) => (
-              <th key={key} scope="col" title={column.help}>
-                {column.label}
-                {column.kind === 'number' && printedUnit(column.unit) && (
-                  <span className="quantity-unit"> {printedUnit(column.unit)}</span>
-                )}
-              </th>
+              <ColumnHead key={key} column={column} />
             ))}
+            {hydrated && (
+              <th scope="col">
+                <span className="sr-only">Change the row</span>
+              </th>
+            )}
           </tr>
         </thead>
-        <tbody onPaste={pasteCells}>
-          {Array.from({ length: count }, (_, row) => (
-            <tr key={row}>
-              <th scope="row">{row + 1}</th>
+        <tbody ref={body} onPaste={paste}>
+          {rows.map(({ id, cells }, position) => (
+            <tr key={id}>
+              <th scope="row">
+                <span className="table-editor-word">Row </span>
+                {position + 1}
+              </th>
               {entries.map(([key, column]) => {
-                const field = `${name}.${row}.${key}`
+                const sentAs = order.indexOf(id)
+                const typed = sentAs < 0 ? undefined : state.typed[`${name}.${sentAs}.${key}`]
                 return (
-                  <td key={key}>
+                  <td key={key} data-label={labelOf(column)} className={`table-editor-${column.kind}`}>
                     <CellBox
-                      key={typed[field] ?? ''}
-                      field={field}
+                      key={typed ?? ''}
+                      name={`${name}.${position}.${key}`}
                       column={column}
-                      value={valueAt(row, key, column)}
-                      label={`${column.label}, row ${row + 1}`}
-                      error={fields[`value.${row}.${key}`] ?? fields[field]}
+                      value={typed ?? cells[key] ?? ''}
+                      label={`${labelOf(column)}, row ${position + 1}`}
+                      error={sentAs < 0 ? undefined : cellError(state, name, columns, sentAs, key)}
                     />
                   </td>
                 )
               })}
+              {hydrated && (
+                <td className="table-editor-tools">
+                  <Button
+                    kind="plain"
+                    title="Double this row"
+                    aria-label={`Double row ${position + 1}`}
+                    disabled={rows.length >= maxRows}
+                    onClick={() => double(position)}
+                  >
+                    Double
+                  </Button>
+                  <Button
+                    kind="plain"
+                    title="Take this row out"
+                    aria-label={`Take out row ${position + 1}`}
+                    onClick={() => change(rows.filter((row) => row.id !== id))}
+                  >
+                    Take out
+                  </Button>
+                </td>
+              )}
             </tr>
           ))}
         </tbody>
       </table>
-      {count < maxRows && (
-        <Button kind="plain" onClick={() => setCount(Math.min(maxRows, count + 5))}>
-          Add five rows
-        </Button>
-      )}
+      <p className="field-hint">
+        {hydrated && rows.length < maxRows && (
+          <Button kind="plain" onClick={() => add(5)}>
+            Add five rows
+          </Button>
+        )}{' '}
+        Rows left blank are not kept{hydrated && '; cells copied from a spreadsheet can be pasted in'}. At
+        most {maxRows} rows.
+      </p>
     </div>
   )
 }
 
-function CellBox({
-  field,
-  column,
-  value,
-  label,
-  error,
-}: {
-  field: string
-  column: Column
-  value: string
-  label: string
-  error: string | undefined
-}) {
-  const common = {
-    name: field,
-    defaultValue: value,
-    'aria-label': label,
-    'aria-invalid': error ? true : undefined,
-    title: error,
-  } as const
-  const box =
-    column.kind === 'choice' || column.kind === 'flag' ? (
-      <select className="control" {...common}>
-        {(column.kind === 'choice' ? choicesOf(column) : FLAG_CHOICES).map((choice) => (
-          <option key={choice.value} value={choice.value}>
-            {choice.text}
-          </option>
-        ))}
-      </select>
-    ) : (
-      <input
-        className={column.kind === 'number' ? 'control control-number' : 'control'}
-        type={column.kind === 'date' ? 'date' : 'text'}
-        inputMode={column.kind === 'number' ? 'decimal' : undefined}
-        {...common}
-      />
-    )
+function ColumnHead({ column }: { column: Column }) {
+  const unit = column.kind === 'number' && printedUnit(column.unit)
   return (
-    <>
-      {box}
-      {error && <p className="field-error">{error}</p>}
-    </>
+    <th scope="col" title={column.help} className={`table-editor-${column.kind}`}>
+      {column.label}
+      {unit && <span className="quantity-unit"> {unit}</span>}
+    </th>
   )
 }
 
-/** Cells copied from a spreadsheet fill the boxes to the right and below the one they are pasted into. */
-function pasteCells(event: ClipboardEvent<HTMLTableSectionElement>): void {
-  const text = event.clipboardData.getData('text/plain')
-  if (!/[\t\n]/.test(text.trim())) return
-  const cell = (event.target as HTMLElement).closest('td')
-  const row = cell?.parentElement
-  if (!cell || !row) return
-  event.preventDefault()
-  const rows = [...event.currentTarget.rows]
-  const [startRow, startCell] = [rows.indexOf(row as HTMLTableRowElement), cell.cellIndex]
-  text
-    .replace(/\r?\n$/, '')
-    .split(/\r?\n/)
-    .forEach((line, down) =>
-      line.split('\t').forEach((value, right) => {
-        const box = rows[startRow + down]?.cells[startCell + right]?.querySelector<
-          HTMLInputElement | HTMLSelectElement
-        >('input, select')
-        if (!box) return
-        const option =
-          box instanceof HTMLSelectElement
-            ? [...box.options].find(
-                (entry) =>
-                  entry.text.toLowerCase() === value.trim().toLowerCase() || entry.value === value.trim(),
-              )
-            : undefined
-        box.value = option ? option.value : value.trim()
-        box.dispatchEvent(new Event('input', { bubbles: true }))
-      }),
-    )
+function labelOf(column: Column): string {
+  const unit = column.kind === 'number' ? printedUnit(column.unit) : ''
+  return unit ? `${column.label}, ${unit}` : column.label
 }
 
-const rowsTyped = (typed: Readonly<Record<string, string>>, name: string): number =>
-  Math.max(
-    0,
-    ...Object.keys(typed).map((key) =>
-      key.startsWith(`${name}.`) && typed[key]
-        ? Number(key.slice(name.length + 1).split('.')[0]) + 1 || 0
-        : 0,
-    ),
+type Box = HTMLInputElement | HTMLSelectElement
+const boxIn = (cell: Element | undefined): Box | null => cell?.querySelector<Box>('input, select') ?? null
+
+/** What stands in a row's boxes now, by column. */
+function typedIn(
+  row: HTMLTableRowElement | undefined,
+  name: string,
+  position: number,
+): Record<string, string> {
+  const boxes = [...(row?.cells ?? [])].map(boxIn).filter((box) => box !== null)
+  return Object.fromEntries(boxes.map((box) => [box.name.slice(`${name}.${position}.`.length), box.value]))
+}
+
+/** Fills the boxes to the right of and below a place. */
+function fill(
+  body: HTMLTableSectionElement,
+  cells: readonly (readonly string[])[],
+  columns: readonly (readonly [string, Column])[],
+  top: number,
+  left: number,
+): void {
+  cells.forEach((line, down) =>
+    line.forEach((text, right) => {
+      const box = boxIn(body.rows[top + down]?.cells[left + right + 1])
+      const column = columns[left + right]?.[1]
+      if (box && column) box.value = pastedInto(column, text)
+    }),
   )
+}

@@ -40,10 +40,11 @@ export async function receiveUpload(
   request: Request,
   store: EvidenceStore,
   given: Partial<UploadLimits> = {},
+  /** Filled as the form arrives, so that what was typed outlives a refusal of the file. */
+  fields = new Map<string, string[]>(),
 ): Promise<Upload> {
   const limits = { ...UPLOAD_LIMITS, ...given }
   const body = bodyOf(request, limits)
-  const fields = new Map<string, string[]>()
   const arrivals: Promise<UploadedFile>[] = []
   const open = new Set<BusboyFileStream>()
   const stop = new AbortController()

@@ -1,42 +1,113 @@
-import { rulesReading } from '@/shared/plan/catalogue'
-import type { Parameter } from '@/shared/plan/parameter'
-import type { Requirement } from '@/shared/plan/requirement'
-import { NO_RECORDS } from '@/shared/records/programme-records'
-import type { Finding } from '@/shared/rules/finding'
-import { judge, readableOf, type AnyRule } from '@/shared/rules/rule'
+import type { Department } from '@/shared/plan/department'
+import type { Stage } from '@/shared/plan/stage'
+import type { Finding, Verdict } from '@/shared/rules/finding'
+import type { ChangeReach } from './change-reach'
+import { judgeProgramme, type Judgement } from './judgement'
+import type { ProgrammeState } from './programme-state'
+import type { ItemState } from './standing'
 
-/** The specification, without the records that only the server has at hand. */
-export interface SpecificationFacts {
-  readonly values: ReadonlyMap<string, unknown>
-  readonly requirements: readonly Requirement[]
-  readonly today: string
+/** A finding before and after a change, told in words. */
+export interface Turn {
+  readonly rule: string
+  readonly title: string
+  readonly before: Verdict
+  readonly after: Verdict
+  readonly found: string
+  readonly remedy?: string
 }
 
-/** What a new value would do to the findings that read it. */
-export interface ChangePreview {
-  readonly turned: readonly { readonly rule: AnyRule; readonly before: Finding; readonly after: Finding }[]
-  readonly unchanged: readonly AnyRule[]
-  /** Rules that read records too, and so cannot be judged on the specification alone. */
-  readonly unseen: readonly AnyRule[]
+/** What a new value would do, before it is saved. */
+export interface ChangePreview extends ChangeReach {
+  /** Findings with another verdict. */
+  readonly turned: readonly Turn[]
+  /** Findings with the verdict they have, but another number found or another limit. */
+  readonly moved: readonly Turn[]
+  /** Lapsed approvals that would hold again, because the value they cover comes back. */
+  readonly revived: readonly {
+    readonly itemKey: string
+    readonly item: string
+    readonly department: Department
+  }[]
 }
 
-/** Judges the rules that read a parameter, with its value as it is and as it would be. */
+/**
+ * Judges the programme as it would be with another value of one parameter, and
+ * compares: only the rules that read the parameter are judged again.
+ */
 export function changePreview(
-  parameter: Parameter,
+  state: ProgrammeState,
+  before: Judgement,
+  parameter: string,
   value: unknown,
-  { values, requirements, today }: SpecificationFacts,
 ): ChangePreview {
-  const now = { values, requirements, today, records: NO_RECORDS }
-  const then = { ...now, values: new Map(values).set(parameter.key, value) }
-  const readers = rulesReading(parameter.key)
-  const seen = readers.filter((rule) => !readsRecords(rule))
-  const judged = seen.map((rule) => ({ rule, before: judge(rule, now), after: judge(rule, then) }))
+  const values = new Map(state.facts.values).set(parameter, value)
+  const after = judgeProgramme({ ...state, facts: { ...state.facts, values } }, before)
+  const turns = turnsOf(state, before, after)
   return {
-    turned: judged.filter(({ before, after }) => before.verdict !== after.verdict),
-    unchanged: judged.filter(({ before, after }) => before.verdict === after.verdict).map(({ rule }) => rule),
-    unseen: readers.filter(readsRecords),
+    turned: turns.filter((turn) => turn.before !== turn.after),
+    moved: turns.filter((turn) => turn.before === turn.after),
+    approvals: approvalsThatOnly(before, after).map(({ item, department, personName }) => ({
+      ...named(item),
+      department,
+      personName,
+    })),
+    revived: approvalsThatOnly(after, before).map(({ item, department }) => ({ ...named(item), department })),
+    gateSignatures: gateSignaturesThatOnly(before, after),
+    gates: before.gates
+      .filter(({ standing }, position) => standing === 'open' && after.gates[position]?.standing !== 'open')
+      .map(({ stage }) => stage),
   }
 }
 
-const readsRecords = (rule: AnyRule): boolean =>
-  Object.values(rule.reads).some((read) => readableOf(read).source === 'records')
+const turnsOf = (state: ProgrammeState, before: Judgement, after: Judgement): Turn[] =>
+  state.items
+    .flatMap(({ definition }) => definition.rules)
+    .flatMap(({ id, title }) => {
+      const [was, is] = [before.findings.get(id), after.findings.get(id)]
+      return was && is && saysAnotherThing(was, is) ? turn(title, was, is) : []
+    })
+
+const saysAnotherThing = (was: Finding, is: Finding): boolean =>
+  was !== is && (was.verdict !== is.verdict || was.found !== is.found || was.limit !== is.limit)
+
+/** One finding's change, as it is told. */
+export const turn = (title: string, was: Finding, is: Finding): Turn => ({
+  rule: is.rule,
+  title,
+  before: was.verdict,
+  after: is.verdict,
+  found: is.found,
+  ...(is.remedy && is.verdict !== 'meets' ? { remedy: is.remedy.says } : {}),
+})
+
+const holding = ({ items }: Judgement) =>
+  items
+    .filter(({ item }) => !item.setAside?.agreed)
+    .flatMap((item) =>
+      item.approvals.flatMap(({ department, approval, holds }) =>
+        approval && holds ? { id: approval.id, item, department, personName: approval.personName } : [],
+      ),
+    )
+
+/** Approvals that hold in one judgement and not in the other. */
+function approvalsThatOnly(one: Judgement, other: Judgement) {
+  const elsewhere = new Set(holding(other).map(({ id }) => id))
+  return holding(one).filter(({ id }) => !elsewhere.has(id))
+}
+
+function gateSignaturesThatOnly(one: Judgement, other: Judgement) {
+  const standing = ({ gates }: Judgement) =>
+    gates.flatMap(({ stage, signatures }) =>
+      signatures.flatMap(({ department, signature, holds }) =>
+        signature && holds
+          ? { id: signature.id, stage: stage satisfies Stage, department, personName: signature.personName }
+          : [],
+      ),
+    )
+  const elsewhere = new Set(standing(other).map(({ id }) => id))
+  return standing(one)
+    .filter(({ id }) => !elsewhere.has(id))
+    .map(({ stage, department, personName }) => ({ stage, department, personName }))
+}
+
+const named = ({ item: { definition } }: ItemState) => ({ itemKey: definition.key, item: definition.title })

@@ -1,9 +1,22 @@
 import { findLimit, findParameter, findRule } from '@/shared/plan/catalogue'
+import { valueDifference } from '@/shared/plan/value-difference'
+import { formatQuantity } from '@/shared/quantity/format'
 
-interface Cover {
+/** What an approval's cover holds, as `coverOf` writes it. */
+export interface CoverShape {
+  readonly item: string
+  readonly asks: string
+  readonly approvers: readonly string[]
+  readonly setAside: { readonly reason: string; readonly agreed: boolean } | null
   readonly values: Readonly<Record<string, unknown>>
-  readonly limits: Readonly<Record<string, unknown>>
-  readonly evidence: readonly unknown[]
+  readonly limits: Readonly<
+    Record<string, { readonly value: number; readonly authority: string; readonly document: string }>
+  >
+  readonly evidence: readonly {
+    readonly kind: string
+    readonly sha256: string | null
+    readonly url: string | null
+  }[]
   readonly findings: readonly {
     readonly rule: string
     readonly version: number
@@ -12,35 +25,112 @@ interface Cover {
   }[]
 }
 
-/** What differs between a cover as signed and as it stands today, in words; empty when nothing does. */
-export function coverDifference(signed: string, today: string): string[] {
-  if (signed === today) return []
-  const [before, now] = [JSON.parse(signed) as Cover, JSON.parse(today) as Cover]
-  const differences = [
-    ...changedKeys(before.values, now.values).map((key) => findParameter(key)?.label ?? key),
-    ...changedKeys(before.limits, now.limits).map((key) => `the limit ${findLimit(key)?.label ?? key}`),
-    ...(same(before.evidence, now.evidence) ? [] : ['the evidence']),
-    ...now.findings.flatMap((finding) =>
-      findingDifference(
-        before.findings.find(({ rule }) => rule === finding.rule),
-        finding,
-      ),
-    ),
-  ]
-  return differences.length > 0 ? differences : ['the item’s own definition']
+/** One thing that changed between a cover as signed and as it stands, and how. */
+export interface CoverChange {
+  readonly kind: 'value' | 'limit' | 'evidence' | 'finding' | 'item'
+  /** Key of the parameter or limit, id of the rule; what the change is about. */
+  readonly target: string
+  readonly what: string
+  /** A line a difference, such as “245 °C → 250 °C”. */
+  readonly how: readonly string[]
 }
 
+/** What differs between a cover as signed and as it stands today; empty when nothing does. */
+export function coverDifference(signed: string, today: string): CoverChange[] {
+  if (signed === today) return []
+  const [before, now] = [JSON.parse(signed) as CoverShape, JSON.parse(today) as CoverShape]
+  return [
+    ...valueChanges(before, now),
+    ...limitChanges(before, now),
+    ...evidenceChanges(before, now),
+    ...findingChanges(before, now),
+    ...itemChanges(before, now),
+  ]
+}
+
+const valueChanges = (before: CoverShape, now: CoverShape): CoverChange[] =>
+  changedKeys(before.values, now.values).map((key) => {
+    const parameter = findParameter(key)
+    return {
+      kind: 'value',
+      target: key,
+      what: parameter?.label ?? key,
+      how: parameter ? valueDifference(parameter, before.values[key], now.values[key]) : [],
+    }
+  })
+
+const limitChanges = (before: CoverShape, now: CoverShape): CoverChange[] =>
+  changedKeys(before.limits, now.limits).map((key) => {
+    const limit = findLimit(key)
+    const said = (entry: CoverShape['limits'][string] | undefined) =>
+      entry
+        ? `${limit ? formatQuantity(entry.value, limit.unit, 6) : entry.value} by ${entry.document} (${entry.authority})`
+        : 'none'
+    return {
+      kind: 'limit',
+      target: key,
+      what: `the limit ${limit?.label ?? key}`,
+      how: [`${said(before.limits[key])} → ${said(now.limits[key])}`],
+    }
+  })
+
+function evidenceChanges(before: CoverShape, now: CoverShape): CoverChange[] {
+  const name = ({ kind, sha256, url }: CoverShape['evidence'][number]) =>
+    `${kind} (${sha256 ? sha256.slice(0, 12) : url})`
+  const without = (some: CoverShape['evidence'], others: CoverShape['evidence']) =>
+    some.map(name).filter((entry) => !others.map(name).includes(entry))
+  const how = [
+    ...without(now.evidence, before.evidence).map((entry) => `attached: ${entry}`),
+    ...without(before.evidence, now.evidence).map((entry) => `withdrawn: ${entry}`),
+  ]
+  if (same(before.evidence, now.evidence)) return []
+  return [{ kind: 'evidence', target: 'evidence', what: 'the evidence', how }]
+}
+
+const findingChanges = (before: CoverShape, now: CoverShape): CoverChange[] => [
+  ...now.findings.flatMap((finding) => {
+    const how = findingDifference(
+      before.findings.find(({ rule }) => rule === finding.rule),
+      finding,
+    )
+    return how ? findingChange(finding.rule, how) : []
+  }),
+  ...before.findings
+    .filter(({ rule }) => !now.findings.some((finding) => finding.rule === rule))
+    .map(({ rule }) => findingChange(rule, 'is not judged any more')),
+]
+
+const findingChange = (rule: string, how: string): CoverChange => ({
+  kind: 'finding',
+  target: rule,
+  what: `the finding “${findRule(rule)?.title ?? rule}”`,
+  how: [how],
+})
+
 function findingDifference(
-  before: Cover['findings'][number] | undefined,
-  now: Cover['findings'][number],
-): string[] {
-  const title = findRule(now.rule)?.title ?? now.rule
-  if (!before) return [`the new rule “${title}”`]
-  if (before.version !== now.version) return [`the rule “${title}”, now version ${now.version}`]
-  if (before.verdict !== now.verdict)
-    return [`the finding “${title}”, ${before.verdict} then and ${now.verdict} now`]
-  if (before.concession !== now.concession) return [`the concession on “${title}”`]
-  return []
+  before: CoverShape['findings'][number] | undefined,
+  now: CoverShape['findings'][number],
+): string | undefined {
+  if (!before) return `was not judged then; ${now.verdict} now`
+  if (before.verdict !== now.verdict) return `${before.verdict} → ${now.verdict}`
+  if (before.version !== now.version)
+    return `by version ${now.version} of the rule, before by ${before.version}`
+  if (before.concession !== now.concession)
+    return now.concession === null
+      ? `concession ${before.concession} no longer lets it pass`
+      : `concession ${now.concession} lets it pass`
+  return undefined
+}
+
+function itemChanges(before: CoverShape, now: CoverShape): CoverChange[] {
+  const how = [
+    ...(before.asks === now.asks ? [] : [`asks: “${before.asks}” → “${now.asks}”`]),
+    ...(same(before.approvers, now.approvers)
+      ? []
+      : [`approvers: ${before.approvers.join(', ')} → ${now.approvers.join(', ')}`]),
+    ...(same(before.setAside, now.setAside) ? [] : ['it was set aside, or brought back']),
+  ]
+  return how.length > 0 ? [{ kind: 'item', target: now.item, what: 'the item itself', how }] : []
 }
 
 const changedKeys = (
@@ -49,4 +139,5 @@ const changedKeys = (
 ): string[] =>
   [...new Set([...Object.keys(before), ...Object.keys(now)])].filter((key) => !same(before[key], now[key]))
 
-const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b)
+/** Covers are canonical JSON, so equal things have equal texts. */
+const same = (a: unknown, b: unknown): boolean => JSON.stringify(a ?? null) === JSON.stringify(b ?? null)

@@ -5,6 +5,7 @@ import type { FormState } from '@/app/forms/form-state'
 import { submit, text } from '@/app/forms/submit'
 import { findParameter } from '@/shared/plan/catalogue'
 import type { CommandName } from '@/shared/policy'
+import { previewRevision } from './preview-revision'
 
 const back = (form: FormData, place = ''): string =>
   `${itemAddress(text(form, 'programme'), text(form, 'item'))}${place}`
@@ -27,15 +28,18 @@ function valueOf(form: FormData): unknown {
     : rowsFromForm(form, 'value', shape.columns)
 }
 
+/** Saves a revision, or says what saving it would change. */
 export async function reviseParameter(_state: FormState, form: FormData): Promise<FormState> {
+  const [programme, parameter] = [text(form, 'programme'), text(form, 'parameter')]
+  if (text(form, 'intent') === 'preview') return previewRevision(programme, parameter, valueOf(form), form)
   const toInput = () => ({
-    programme: text(form, 'programme'),
-    parameter: text(form, 'parameter'),
+    programme,
+    parameter,
     value: valueOf(form),
     seen: Number(text(form, 'seen')),
     reason: text(form, 'reason'),
   })
-  return submit('revise-parameter', form, toInput, () => back(form, `#${text(form, 'parameter')}`))
+  return submit('revise-parameter', form, toInput, () => back(form, `#${parameter}`))
 }
 
 export async function attachLink(_state: FormState, form: FormData): Promise<FormState> {

@@ -1,16 +1,12 @@
-import { randomUUID } from 'node:crypto'
-import { CommandForm } from '@/app/forms/command-form'
-import { SignatureBox, TextBox } from '@/app/forms/fields'
 import { Disclosure } from '@/app/ui/disclosure'
 import { Section } from '@/app/ui/section'
 import { Stamp, StampPlace } from '@/app/ui/stamp'
-import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { coverDifference } from '@/shared/gate/cover-difference'
 import { approvalRefusal } from '@/shared/gate/separation'
 import type { ApprovalState, ItemState } from '@/shared/gate/standing'
-import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
-import { approveItem } from './actions'
+import { DEPARTMENT_NAMES } from '@/shared/plan/department'
+import { ApproveForm } from './approve-form'
+import { ChangedSince } from './changed-since'
 import { Cover } from './cover'
 
 interface ApprovalsProps {
@@ -21,6 +17,13 @@ interface ApprovalsProps {
 
 /** Who has agreed to the item as it stands, who has not, and whose agreement lapsed through which change. */
 export function Approvals({ view, state, hasPassword }: ApprovalsProps) {
+  const asked = view.actor.departments
+    .filter((department) => state.item.definition.approvers.includes(department))
+    .map((department) => ({
+      department,
+      refused: approvalRefusal(state, view.state, view.actor.personId, department),
+    }))
+  const maySign = asked.filter(({ refused }) => refused === undefined)
   return (
     <Section
       id="approvals"
@@ -29,16 +32,27 @@ export function Approvals({ view, state, hasPassword }: ApprovalsProps) {
     >
       <div className="stamp-row">
         {state.approvals.map((approval) => (
-          <ApprovalStamp key={approval.department} approval={approval} cover={state.cover} />
+          <ApprovalStamp key={approval.department} approval={approval} />
         ))}
       </div>
-      <Disclosure summary="What an approval covers today">
-        <Cover cover={state.cover} digest={state.digest} />
+      <ChangedSince code={view.code} state={state} />
+      <Disclosure
+        summary={maySign.length > 0 ? 'What your signature covers' : 'What an approval covers today'}
+        open={maySign.length > 0}
+      >
+        <Cover view={view} cover={state.cover} digest={state.digest} />
       </Disclosure>
-      {view.actor.departments.map((department) => (
+      {asked
+        .filter(({ refused }) => refused !== undefined)
+        .map(({ department, refused }) => (
+          <p key={department} className="field-hint">
+            {DEPARTMENT_NAMES[department]}: {refused}
+          </p>
+        ))}
+      {maySign.map(({ department }) => (
         <ApproveForm
           key={department}
-          view={view}
+          code={view.code}
           state={state}
           department={department}
           hasPassword={hasPassword}
@@ -48,15 +62,8 @@ export function Approvals({ view, state, hasPassword }: ApprovalsProps) {
   )
 }
 
-function ApprovalStamp({
-  approval: { department, approval, holds },
-  cover,
-}: {
-  approval: ApprovalState
-  cover: string
-}) {
+function ApprovalStamp({ approval: { department, approval, holds } }: { approval: ApprovalState }) {
   if (!approval) return <StampPlace department={department} wanted="not approved yet" />
-  const changed = holds ? [] : coverDifference(approval.cover, cover)
   return (
     <Stamp
       department={department}
@@ -65,29 +72,7 @@ function ApprovalStamp({
       at={approval.at}
       digest={approval.digest}
       state={holds ? 'stands' : 'lapsed'}
-      because={changed.length > 0 ? `Changed since: ${changed.join('; ')}.` : undefined}
+      because={holds ? undefined : 'What it covered has changed, see below.'}
     />
-  )
-}
-
-function ApproveForm({ view, state, department, hasPassword }: ApprovalsProps & { department: Department }) {
-  if (!state.item.definition.approvers.includes(department)) return null
-  const refused = approvalRefusal(state, view.state, view.actor.personId, department)
-  if (refused) return <p className="field-hint">{refused}</p>
-  return (
-    <CommandForm
-      action={approveItem}
-      formKey={randomUUID()}
-      hidden={{ programme: view.code, item: state.item.definition.key, department, digest: state.digest }}
-      label={`Approve for ${DEPARTMENT_NAMES[department]}`}
-      className="form-narrow"
-    >
-      <TextBox name="comment" label="Comment" optional />
-      <SignatureBox
-        meaning={`You approve the item for ${DEPARTMENT_NAMES[department]} as it stands, digest ${state.digest.slice(0, 12)}.`}
-        hasPassword={hasPassword}
-      />
-      <SubmitButton>Approve for {DEPARTMENT_NAMES[department]}</SubmitButton>
-    </CommandForm>
   )
 }

@@ -1,50 +1,133 @@
+import type { ReactNode } from 'react'
+import { concessionAddress, fileAddress } from '@/app/addresses'
 import { Digest } from '@/app/ui/digest'
 import { Facts } from '@/app/ui/facts'
 import { ParameterValue } from '@/app/ui/parameter-value'
+import { Quantity } from '@/app/ui/quantity'
+import { VerdictMark } from '@/app/ui/verdict-mark'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import type { CoverShape } from '@/shared/gate/cover-difference'
 import { findLimit, findParameter, findRule } from '@/shared/plan/catalogue'
+import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
+import type { Verdict } from '@/shared/rules/finding'
 
-interface CoverShape {
-  readonly values: Readonly<Record<string, unknown>>
-  readonly limits: Readonly<Record<string, { value: number; document: string }>>
-  readonly evidence: readonly { kind: string; sha256: string | null; url: string | null }[]
-  readonly findings: readonly { rule: string; version: number; verdict: string; concession: number | null }[]
+interface CoverProps {
+  view: ProgrammeView
+  cover: string
+  digest: string
 }
 
 /** Everything a signature on the item covers, and the digest over it. */
-export function Cover({ cover, digest }: { cover: string; digest: string }) {
-  const { values, limits, evidence, findings } = JSON.parse(cover) as CoverShape
+export function Cover({ view, cover, digest }: CoverProps) {
+  const covered = JSON.parse(cover) as CoverShape
+  const { asks, approvers, setAside, values, limits, evidence, findings } = covered
   return (
-    <>
+    <div className="cover">
       <p>
         SHA-256 of what follows, as canonical JSON: <Digest value={digest} full />
       </p>
-      <Facts
+      <CoverPart
+        heading="The item"
         facts={[
-          ...Object.entries(values).map(([key, value]) => {
-            const parameter = findParameter(key)
-            return {
-              label: parameter?.label ?? key,
-              value: parameter ? (
-                <ParameterValue parameter={parameter} value={value} />
-              ) : (
-                JSON.stringify(value)
-              ),
-            }
-          }),
-          ...Object.entries(limits).map(([key, { value, document }]) => ({
-            label: `Limit: ${findLimit(key)?.label ?? key}`,
-            value: `${value} by ${document}`,
-          })),
-          ...evidence.map(({ kind, sha256, url }, position) => ({
-            label: `Evidence ${position + 1}: ${kind}`,
-            value: sha256 ? <Digest value={sha256} length={16} /> : url,
-          })),
-          ...findings.map(({ rule, version, verdict, concession }) => ({
-            label: findRule(rule)?.title ?? rule,
-            value: `${verdict} (rule version ${version}${concession === null ? '' : `, concession ${concession}`})`,
-          })),
+          { label: 'Asks', value: asks },
+          {
+            label: 'Approved by',
+            value: approvers.map((department) => DEPARTMENT_NAMES[department as Department]).join(', '),
+          },
+          ...(setAside ? [{ label: 'Set aside', value: setAside.reason }] : []),
         ]}
       />
+      <CoverPart
+        heading="Values it specifies or its rules read"
+        facts={Object.entries(values).map(([key, value]) => valueFact(key, value))}
+      />
+      <CoverPart
+        heading="Limits in force"
+        facts={Object.entries(limits).map(([key, ruling]) => limitFact(key, ruling))}
+      />
+      <CoverPart
+        heading="Evidence"
+        facts={evidence.map((entry, position) => ({
+          label: `${position + 1}. ${entry.kind}`,
+          value: <EvidenceName view={view} item={covered.item} entry={entry} />,
+        }))}
+      />
+      <CoverPart
+        heading="Findings"
+        facts={findings.map(({ rule, version, verdict, concession }) => ({
+          label: findRule(rule)?.title ?? rule,
+          value: (
+            <>
+              <VerdictMark verdict={verdict as Verdict} /> by version {version}
+              {concession !== null && (
+                <>
+                  , with <a href={concessionAddress(view.code, concession)}>concession {concession}</a>
+                </>
+              )}
+            </>
+          ),
+        }))}
+      />
+    </div>
+  )
+}
+
+interface Fact {
+  label: string
+  value: ReactNode
+}
+
+function CoverPart({ heading, facts }: { heading: string; facts: readonly Fact[] }) {
+  if (facts.length === 0) return null
+  return (
+    <>
+      <h3>{heading}</h3>
+      <Facts facts={facts} />
+    </>
+  )
+}
+
+function valueFact(key: string, value: unknown): Fact {
+  const parameter = findParameter(key)
+  if (!parameter) return { label: key, value: JSON.stringify(value) }
+  return { label: parameter.label, value: <ParameterValue parameter={parameter} value={value} /> }
+}
+
+function limitFact(key: string, { value, authority, document }: CoverShape['limits'][string]): Fact {
+  const limit = findLimit(key)
+  return {
+    label: limit?.label ?? key,
+    value: (
+      <>
+        {limit ? (
+          <>
+            {limit.direction} <Quantity value={value} unit={limit.unit} figures={6} />
+          </>
+        ) : (
+          value
+        )}
+        , {document} ({authority})
+      </>
+    ),
+  }
+}
+
+/** A cover names a file by its digest; where the file still is evidence here, its name leads to it. */
+function EvidenceName({
+  view,
+  item,
+  entry: { sha256, url },
+}: {
+  view: ProgrammeView
+  item: string
+  entry: CoverShape['evidence'][number]
+}) {
+  if (!sha256) return <>{url}</>
+  const here = view.state.evidence.find((entry) => entry.itemKey === item && entry.sha256 === sha256)
+  return (
+    <>
+      {here && <a href={fileAddress(view.code, here.id)}>{here.fileName}</a>}{' '}
+      <Digest value={sha256} length={16} />
     </>
   )
 }

@@ -6,10 +6,10 @@ import { Day } from '@/app/ui/date'
 import { Digest } from '@/app/ui/digest'
 import { Disclosure } from '@/app/ui/disclosure'
 import { Empty } from '@/app/ui/empty'
-import { Notice } from '@/app/ui/notice'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
+import type { UploadAnswer } from '@/lib/evidence/upload-answer'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { EvidenceEntry } from '@/shared/gate/programme-state'
 import type { ItemState } from '@/shared/gate/standing'
@@ -20,11 +20,11 @@ import { UploadForm } from './upload-form'
 interface EvidenceProps {
   view: ProgrammeView
   state: ItemState
-  refused?: string | undefined
+  answer: UploadAnswer
 }
 
 /** Files and links that show what the item claims, and the forms to add one. */
-export function Evidence({ view, state, refused }: EvidenceProps) {
+export function Evidence({ view, state, answer }: EvidenceProps) {
   const { key, evidence: wanted } = state.item.definition
   const entries = view.state.evidence.filter((entry) => entry.itemKey === key)
   const mayAttach = !refusal('attach-evidence', view.actor)
@@ -38,11 +38,6 @@ export function Evidence({ view, state, refused }: EvidenceProps) {
           : undefined
       }
     >
-      {refused && (
-        <Notice kind="refusal" announced title="The file was not attached">
-          {refused}
-        </Notice>
-      )}
       {entries.length > 0 ? (
         <EvidenceTable view={view} item={key} entries={entries} />
       ) : (
@@ -56,6 +51,7 @@ export function Evidence({ view, state, refused }: EvidenceProps) {
             formKey={randomUUID()}
             action={`${itemAddress(view.code, key)}/evidence`}
             kinds={wanted.map(({ kind }) => kind)}
+            answer={answer}
           />
           <Disclosure summary="Attach a link instead" printed={false}>
             <CommandForm

@@ -1,31 +1,65 @@
-import { findingAddress } from '@/app/addresses'
+import { concessionAddress, findingAddress } from '@/app/addresses'
 import { FindingSheet } from '@/app/findings/finding-sheet'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { concessionStanding } from '@/shared/gate/concession'
 import type { ItemState } from '@/shared/gate/standing'
+import { refusal } from '@/shared/policy'
+import type { Finding, Verdict } from '@/shared/rules/finding'
+
+/** What needs a hand comes first. */
+const FIRST: Record<Verdict, number> = { fails: 0, undetermined: 1, marginal: 2, meets: 3 }
 
 /** What the item's rules find on the values and records as they stand. */
 export function Findings({ view, state }: { view: ProgrammeView; state: ItemState }) {
-  const { rules } = state.item.definition
-  if (rules.length === 0) return null
+  const judged = state.item.definition.rules
+    .flatMap((rule) => {
+      const finding = view.judgement.findings.get(rule.id)
+      return finding ? { rule, finding } : []
+    })
+    .toSorted((a, b) => FIRST[a.finding.verdict] - FIRST[b.finding.verdict])
+  if (judged.length === 0) return null
   return (
     <Section
+      id="findings"
       heading="Findings"
       lead="Judged on the values and records as they stand; each leads to its working and to where every input comes from."
     >
-      {rules.map((rule) => {
-        const finding = view.judgement.findings.get(rule.id)
-        return (
-          finding && (
-            <FindingSheet
-              key={rule.id}
-              title={rule.title}
-              href={findingAddress(view.code, rule.id)}
-              finding={finding}
-            />
-          )
-        )
-      })}
+      {judged.map(({ rule, finding }) => (
+        <FindingSheet
+          key={rule.id}
+          title={rule.title}
+          href={findingAddress(view.code, rule.id)}
+          finding={finding}
+          code={view.code}
+        >
+          <ConcessionState view={view} finding={finding} />
+        </FindingSheet>
+      ))}
     </Section>
+  )
+}
+
+/** Concessions on the finding, or the way to ask for one while it fails. */
+function ConcessionState({ view, finding }: { view: ProgrammeView; finding: Finding }) {
+  const own = view.state.concessions.filter(({ rule }) => rule === finding.rule)
+  if (own.length > 0)
+    return (
+      <p>
+        {own.map((entry) => (
+          <span key={entry.number} className="block">
+            <a href={concessionAddress(view.code, entry.number)}>Concession {entry.number}</a>:{' '}
+            {concessionStanding(entry, finding, view.state.facts.today)}
+            {entry.untilOn && `, until ${entry.untilOn}`}
+          </span>
+        ))}
+      </p>
+    )
+  if (finding.verdict !== 'fails' || refusal('request-concession', view.actor)) return null
+  return (
+    <p>
+      <a href={`${findingAddress(view.code, finding.rule)}#concessions`}>Ask for a concession</a> where it
+      cannot be mended.
+    </p>
   )
 }

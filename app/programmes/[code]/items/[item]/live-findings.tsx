@@ -1,53 +1,52 @@
 'use client'
-import { useMemo } from 'react'
-import { VerdictMark } from '@/app/ui/verdict-mark'
-import { changePreview } from '@/shared/gate/change-preview'
-import type { Parameter } from '@/shared/plan/parameter'
-import type { Requirement } from '@/shared/plan/requirement'
+import { useEffect, useState } from 'react'
+import type { ChangeReach } from '@/shared/gate/change-reach'
+import type { SpecificationFacts } from '@/shared/gate/live-turns'
+import type { LiveAnswer } from './judge-in-browser'
+import { WhatWouldChange } from './what-would-change'
 
 interface LiveFindingsProps {
-  parameter: Parameter
+  parameter: string
+  /** What is typed so far; undefined until somebody does. */
   draft: unknown
-  facts: { values: Readonly<Record<string, unknown>>; requirements: readonly Requirement[]; today: string }
+  facts: SpecificationFacts
+  reach: ChangeReach
 }
 
-/** What the value as typed would do to the findings that rest on the specification alone. */
-export function LiveFindings({ parameter, draft, facts }: LiveFindingsProps) {
-  const values = useMemo(() => new Map(Object.entries(facts.values)), [facts.values])
-  if (draft === undefined) return null
-  const parsed = parameter.schema.safeParse(draft)
-  if (!parsed.success) {
-    return (
-      <p className="field-hint" role="status">
-        {parsed.error.issues[0]?.message}
-      </p>
-    )
-  }
-  const { turned, unchanged, unseen } = changePreview(parameter, parsed.data, { ...facts, values })
+const PAUSE_MS = 150
+
+/** While a value is typed: what it would do to the findings, by the rules that judge on the server. */
+export function LiveFindings({ parameter, draft, facts, reach }: LiveFindingsProps) {
+  const [answer, setAnswer] = useState<LiveAnswer>()
+  useEffect(() => {
+    if (draft === undefined) return undefined
+    let wanted = true
+    const timer = setTimeout(async () => {
+      const { judgeInBrowser } = await import('./judge-in-browser')
+      if (wanted) setAnswer(judgeInBrowser(parameter, draft, facts))
+    }, PAUSE_MS)
+    return () => {
+      wanted = false
+      clearTimeout(timer)
+    }
+  }, [parameter, draft, facts])
   return (
-    <div className="live-findings" role="status">
-      {turned.length === 0 && (
-        <p>
-          No finding turns with this value{unchanged.length > 0 && `; ${unchanged.length} stay as they are`}.
-        </p>
-      )}
-      {turned.map(({ rule, before, after }) => (
-        <p key={rule.id}>
-          <strong>{rule.title}:</strong> <VerdictMark verdict={before.verdict} /> →{' '}
-          <VerdictMark verdict={after.verdict} /> {after.found}
-          {after.verdict === 'fails' && after.remedy && ` ${after.remedy.says}`}
-        </p>
-      ))}
-      {unseen.length > 0 && (
-        <p className="field-hint">
-          Judged on the server when saved, since they read records:{' '}
-          {unseen.map(({ title }) => title).join('; ')}.
-        </p>
-      )}
-      <p className="field-hint">
-        Saving it lapses the approvals of every item that rests on {parameter.label}, and the gates behind
-        them.
-      </p>
+    <div role="status" className="would-live">
+      {draft !== undefined && answer && <Answer answer={answer} reach={reach} />}
     </div>
+  )
+}
+
+function Answer({ answer, reach }: { answer: LiveAnswer; reach: ChangeReach }) {
+  if ('says' in answer) return <p className="field-hint">{answer.says}</p>
+  const { turned, steady, unseen } = answer.turns
+  return (
+    <>
+      <p className="would-head">As typed</p>
+      <WhatWouldChange turned={turned} moved={steady} reach={reach} />
+      {unseen.length > 0 && (
+        <p className="field-hint">Preview judges these too, which read records: {unseen.join('; ')}.</p>
+      )}
+    </>
   )
 }

@@ -5,6 +5,8 @@ import { visitProgramme } from '@/app/frame/visit'
 import { Caution } from '@/app/ui/caution'
 import { Digest } from '@/app/ui/digest'
 import { StandingMark } from '@/app/ui/standing-mark'
+import { openUploadAnswer } from '@/lib/evidence/upload-answer'
+import { uploadSecret } from '@/lib/evidence/upload-secret'
 import { itemStateFor } from '@/shared/gate/judgement'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { STAGE_NAMES } from '@/shared/plan/stage'
@@ -12,22 +14,25 @@ import { Approvals } from './approvals'
 import { ItemActions } from './item-actions'
 import { Evidence } from './evidence'
 import { Findings } from './findings'
+import { Limits } from './limits'
 import { Pictures } from './pictures'
+import type { Asked } from './proposal-asked'
 import { SetAside } from './set-aside'
 import { ShortOf } from './short-of'
 import { Values } from './values'
 
 interface ItemPageProps {
   params: Promise<{ code: string; item: string }>
-  searchParams: Promise<{ refused?: string }>
+  searchParams: Promise<Asked & { upload?: string }>
 }
 
 /** One thing to be settled: its values, findings, evidence, questions and approvals. */
 export default async function ItemPage({ params, searchParams }: ItemPageProps) {
-  const { code: asked, item: key } = await params
-  const { refused } = await searchParams
-  const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
+  const { code: given, item: key } = await params
+  const { upload, ...asking } = await searchParams
+  const answer = upload ? openUploadAnswer(upload, uploadSecret(), Date.now()) : {}
+  const visit = await visitProgramme(given)
+  const code = visit.view?.code ?? given
   const state = visit.view && itemStateFor(visit.view.judgement, decodeURIComponent(key))
   if (visit.view && !state) notFound()
   const definition = state?.item.definition
@@ -59,10 +64,11 @@ export default async function ItemPage({ params, searchParams }: ItemPageProps) 
                 {caution}
               </Caution>
             ))}
-            <Values view={view} state={state} />
-            <Pictures view={view} state={state} />
+            <Values view={view} state={state} asked={asking} />
             <Findings view={view} state={state} />
-            <Evidence view={view} state={state} refused={refused} />
+            <Pictures view={view} state={state} />
+            <Limits view={view} state={state} />
+            <Evidence view={view} state={state} answer={answer} />
             <ItemActions view={view} state={state} />
             <Approvals view={view} state={state} hasPassword={visit.person.hasPassword} />
             <SetAside view={view} state={state} />

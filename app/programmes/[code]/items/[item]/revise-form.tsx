@@ -1,70 +1,125 @@
 'use client'
 import { useRef, useState } from 'react'
+import { AnsweredDisclosure } from '@/app/forms/answered-disclosure'
 import { ColumnField } from '@/app/forms/column-field'
-import { CommandForm } from '@/app/forms/command-form'
 import { cellFrom, rowsFromForm } from '@/app/forms/column-value'
+import { CommandForm, useFormState } from '@/app/forms/command-form'
 import { LinesBox } from '@/app/forms/fields'
 import { TableEditor } from '@/app/forms/table-editor'
 import { SubmitButton } from '@/app/ui/submit-button'
-import { findParameter } from '@/shared/plan/catalogue'
-import type { Parameter } from '@/shared/plan/parameter'
-import type { Requirement } from '@/shared/plan/requirement'
+import type { ChangeReach } from '@/shared/gate/change-reach'
+import type { SpecificationFacts } from '@/shared/gate/live-turns'
+import type { ParameterShape } from '@/shared/plan/parameter'
 import { reviseParameter } from './actions'
 import { LiveFindings } from './live-findings'
+import { WhatWouldChange } from './what-would-change'
 
 interface ReviseFormProps {
   formKey: string
   programme: string
   item: string
-  parameterKey: string
+  /** As much of the parameter's declaration as can be sent to the browser. */
+  parameter: { key: string; label: string; help: string; shape: ParameterShape }
+  /** The value the boxes start with: as it stands, or as a remedy proposes. */
   value: unknown
+  /** The page was asked for with this form open, and with a proposal in it. */
+  open: boolean
+  proposed: boolean
   seen: number
-  /** What rules need to judge in the browser: the specification as it stands. */
-  facts: { values: Readonly<Record<string, unknown>>; requirements: readonly Requirement[]; today: string }
+  facts: SpecificationFacts
+  reach: ChangeReach
 }
 
-/** The form of one parameter; while it is filled in, the same rules that judge on the server say what would turn. */
-export function ReviseForm({ formKey, programme, item, parameterKey, value, seen, facts }: ReviseFormProps) {
-  const parameter = findParameter(parameterKey)
-  const [draft, setDraft] = useState<unknown>(undefined)
-  const fields = useRef<HTMLDivElement>(null)
-  if (!parameter) return null
-  const { shape } = parameter
+/** The form of one parameter, folded away under its value. */
+export function ReviseForm({ formKey, programme, item, parameter, open, ...rest }: ReviseFormProps) {
+  const { label } = parameter
   return (
     <CommandForm
       action={reviseParameter}
       formKey={formKey}
-      hidden={{ programme, item, parameter: parameterKey, seen }}
-      label={`Revise ${parameter.label}`}
+      hidden={{ programme, item, parameter: parameter.key }}
+      label={`Revise ${label}`}
     >
-      <p className="field-hint">{parameter.help}</p>
-      <div
-        ref={fields}
-        onInput={() => {
-          const form = fields.current?.closest('form')
-          if (form) setDraft(valueIn(new FormData(form), parameter))
-        }}
+      <AnsweredDisclosure
+        open={open}
+        summary={
+          <>
+            {rest.seen > 0 ? 'Revise' : 'Specify'}
+            <span className="sr-only"> {label}</span>
+          </>
+        }
       >
-        {shape.kind === 'field' ? (
-          <ColumnField name="value" column={shape.column} value={value} hint=" " />
-        ) : (
-          <TableEditor
-            name="value"
-            caption={parameter.label}
-            columns={shape.columns}
-            rows={(value as readonly Record<string, unknown>[] | undefined) ?? []}
-            maxRows={shape.maxRows}
-          />
-        )}
-      </div>
-      <LiveFindings parameter={parameter} draft={draft} facts={facts} />
-      <LinesBox name="reason" label="Why" hint="It stands in the trail beside the value." rows={2} required />
-      <SubmitButton>Save as revision {seen + 1}</SubmitButton>
+        <Fields parameter={parameter} {...rest} />
+      </AnsweredDisclosure>
     </CommandForm>
   )
 }
 
-const valueIn = (form: FormData, { shape }: Parameter): unknown =>
+type FieldsProps = Omit<ReviseFormProps, 'formKey' | 'programme' | 'item' | 'open'>
+
+function Fields({
+  parameter: { key, label, help, shape },
+  value,
+  proposed,
+  seen,
+  facts,
+  reach,
+}: FieldsProps) {
+  const [draft, setDraft] = useState<unknown>(proposed ? value : undefined)
+  const { fields, preview } = useFormState()
+  const boxes = useRef<HTMLDivElement>(null)
+  /** After a refusal that somebody else revised it meanwhile: the revision that saving again would replace. */
+  const seenNow = Number(fields['seen'] ?? seen)
+  const read = () => {
+    const form = boxes.current?.closest('form')
+    if (form) setDraft(valueIn(new FormData(form), shape))
+  }
+  return (
+    <div className={shape.kind === 'field' ? 'form-narrow' : 'form-stack'}>
+      <input type="hidden" name="seen" value={seenNow} />
+      {proposed && <p className="field-hint">Filled in as the remedy proposes; nothing is saved yet.</p>}
+      <div ref={boxes} onInput={read}>
+        {shape.kind === 'field' ? (
+          <ColumnField name="value" column={shape.column} value={value} hint={help} />
+        ) : (
+          <>
+            <p className="field-hint">{help}</p>
+            <TableEditor
+              name="value"
+              caption={label}
+              columns={shape.columns}
+              rows={(value as readonly Record<string, unknown>[] | undefined) ?? []}
+              maxRows={shape.maxRows}
+            />
+          </>
+        )}
+      </div>
+      {preview && (
+        <div className="would-live" role="status">
+          <p className="would-head">If this value is saved</p>
+          <WhatWouldChange
+            turned={preview.turned}
+            moved={preview.moved}
+            reach={preview}
+            revived={preview.revived}
+          />
+        </div>
+      )}
+      <LiveFindings parameter={key} draft={draft} facts={facts} reach={reach} />
+      <LinesBox name="reason" label="Why" hint="It stands in the trail beside the value." rows={2} required />
+      <div className="form-actions">
+        <SubmitButton name="intent" value="save">
+          Save as revision {seenNow + 1}
+        </SubmitButton>
+        <SubmitButton name="intent" value="preview" kind="quiet">
+          Preview
+        </SubmitButton>
+      </div>
+    </div>
+  )
+}
+
+const valueIn = (form: FormData, shape: ParameterShape): unknown =>
   shape.kind === 'field'
     ? cellFrom(shape.column, form.get('value'))
     : rowsFromForm(form, 'value', shape.columns)

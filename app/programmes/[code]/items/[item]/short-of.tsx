@@ -1,4 +1,4 @@
-import { actionAddress, concessionAddress, findingAddress } from '@/app/addresses'
+import { actionAddress, concessionAddress, findingAddress, reviseAddress } from '@/app/addresses'
 import { Notice } from '@/app/ui/notice'
 import type { ItemState, Shortfall } from '@/shared/gate/standing'
 
@@ -24,7 +24,7 @@ export function ShortOf({ code, state }: { code: string; state: ItemState }) {
       <ul>
         {state.shortfalls.map((shortfall) => (
           <li key={`${shortfall.kind} ${shortfall.target}`}>
-            <a href={placeOf(code, shortfall)}>{shortfall.says}</a>
+            <a href={placeOf(code, state.item.definition.key, shortfall)}>{shortfall.says}</a>
           </li>
         ))}
       </ul>
@@ -32,7 +32,7 @@ export function ShortOf({ code, state }: { code: string; state: ItemState }) {
   )
 }
 
-function placeOf(code: string, { kind, target }: Shortfall): string {
+function placeOf(code: string, item: string, { kind, target }: Shortfall): string {
   switch (kind) {
     case 'finding':
       return findingAddress(code, target)
@@ -41,7 +41,7 @@ function placeOf(code: string, { kind, target }: Shortfall): string {
     case 'concession':
       return concessionAddress(code, target)
     case 'value':
-      return `#${target}`
+      return reviseAddress(code, item, target)
     case 'evidence':
       return '#evidence'
     case 'approval':

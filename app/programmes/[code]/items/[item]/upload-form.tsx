@@ -9,14 +9,16 @@ interface UploadFormProps {
   formKey: string
   action: string
   kinds: readonly string[]
+  /** Why the file was not taken, and what was typed, when no scripts ran. */
+  answer: { readonly refused?: string; readonly kind?: string; readonly note?: string }
 }
 
 const LARGEST_BYTES = 50 * 1024 * 1024
 
 /** Attaches a file: a plain form without scripts; with them it says how far the upload is, and keeps what was typed. */
-export function UploadForm({ formKey, action, kinds }: UploadFormProps) {
+export function UploadForm({ formKey, action, kinds, answer }: UploadFormProps) {
   const [sent, setSent] = useState<{ done: number; of: number }>()
-  const [refused, setRefused] = useState<string>()
+  const [refused, setRefused] = useState(answer.refused)
   const send = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault()
     const form = event.currentTarget
@@ -47,7 +49,7 @@ export function UploadForm({ formKey, action, kinds }: UploadFormProps) {
       <TextField
         name="kind"
         label="Kind of evidence"
-        defaultValue={kinds[0] ?? ''}
+        defaultValue={answer.kind ?? kinds[0] ?? ''}
         list={`${formKey}-kinds`}
         required
       />
@@ -56,7 +58,7 @@ export function UploadForm({ formKey, action, kinds }: UploadFormProps) {
           <option key={kind} value={kind} />
         ))}
       </datalist>
-      <TextField name="note" label="Note" optional />
+      <TextField name="note" label="Note" defaultValue={answer.note} optional />
       <TextField
         name="file"
         type="file"
@@ -88,12 +90,21 @@ function upload(
     tell({ done: Math.round(loaded / 1024), of: Math.max(1, Math.round(total / 1024)) })
   request.onerror = () => fail('The connection broke while it was sent. Nothing was attached; try again.')
   request.onload = () => {
-    const answer = JSON.parse(request.responseText || '{}') as { address?: string; message?: string }
-    if (answer.address) window.location.assign(answer.address)
-    else fail(answer.message ?? 'The server did not take it. Try again.')
-    if (answer.address) window.location.reload()
+    const { address, message } = answerIn(request)
+    if (!address) return fail(message ?? 'The server did not take it. Try again.')
+    window.location.assign(address)
+    window.location.reload()
   }
   request.open('POST', action)
   request.setRequestHeader('accept', 'application/json')
   request.send(new FormData(form))
+}
+
+/** What the server said; something between that answers for it says nothing we know. */
+function answerIn({ responseText }: XMLHttpRequest): { address?: string; message?: string } {
+  try {
+    return JSON.parse(responseText) as { address?: string; message?: string }
+  } catch {
+    return {}
+  }
 }

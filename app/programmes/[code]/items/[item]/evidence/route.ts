@@ -4,6 +4,8 @@ import { signedIn } from '@/lib/auth/session'
 import { perform } from '@/lib/commands/perform'
 import { installedStore } from '@/lib/evidence/installed-store'
 import { receiveUpload } from '@/lib/evidence/receive-upload'
+import { uploadSecret } from '@/lib/evidence/upload-secret'
+import { sealUploadAnswer } from '@/lib/evidence/upload-answer'
 import { registerFile } from '@/lib/evidence/register-file'
 import { readProgramme } from '@/lib/queries/programme-reader'
 import { refusal } from '@/shared/policy'
@@ -18,10 +20,14 @@ export async function POST(request: Request, { params }: Place): Promise<Respons
   const { code, item } = await params
   const wantsJson = request.headers.get('accept')?.includes('application/json') ?? false
   const back = `${itemAddress(decodeURIComponent(code), decodeURIComponent(item))}`
-  const refuse = (says: string, status: number) =>
-    wantsJson
-      ? Response.json({ message: says }, { status })
-      : see(`${back}?${new URLSearchParams({ refused: says })}#evidence`)
+  const fields = new Map<string, string[]>()
+  const field = (name: string) => fields.get(name)?.[0] ?? ''
+  const refuse = (says: string, status: number) => {
+    if (wantsJson) return Response.json({ message: says }, { status })
+    const answer = { refused: says, kind: field('kind'), note: field('note') }
+    const upload = sealUploadAnswer(answer, uploadSecret(), Date.now())
+    return see(`${back}?${new URLSearchParams({ upload })}#evidence`)
+  }
   if (!isSameOrigin(request)) return refuse('The form came from another site.', 403)
   const person = await signedIn()
   if (!person)
@@ -36,11 +42,10 @@ export async function POST(request: Request, { params }: Place): Promise<Respons
     : 'There is no such programme.'
   if (refused) return refuse(refused, 403)
   try {
-    const upload = await receiveUpload(request, await installedStore(), { files: 1 })
+    const upload = await receiveUpload(request, await installedStore(), { files: 1 }, fields)
     const [file] = upload.files
     if (!file) return refuse('Choose a file.', 400)
     await registerFile(file)
-    const field = (name: string) => upload.fields.get(name)?.[0] ?? ''
     const outcome = await perform(
       person.personId,
       'attach-evidence',

@@ -1,0 +1,45 @@
+import { RemedyLine } from '@/app/findings/remedy-line'
+import { MarginBar } from '@/app/ui/margin-bar'
+import { RuledTable } from '@/app/ui/ruled-table'
+import { VerdictMark } from '@/app/ui/verdict-mark'
+import type { Part } from '@/shared/rules/finding'
+
+/** The finding for each hole, joint, lot or line. */
+export function FindingParts({
+  parts,
+  caption,
+  code,
+}: {
+  parts: readonly Part[]
+  caption: string
+  code?: string | undefined
+}) {
+  return (
+    <RuledTable
+      caption={caption}
+      captionHidden
+      narrow="cards-early"
+      rows={parts}
+      rowKey={({ subject }, position) => `${subject} ${position}`}
+      columns={[
+        { label: 'Which', names: true, cell: ({ subject }) => subject },
+        { label: 'Verdict', set: 'shrink', cell: ({ verdict }) => <VerdictMark verdict={verdict} /> },
+        {
+          label: 'Found',
+          cell: ({ found, remedy, verdict }) => (
+            <>
+              {found}
+              {remedy && verdict !== 'meets' && (
+                <>
+                  {' '}
+                  <RemedyLine remedy={remedy} code={code} />
+                </>
+              )}
+            </>
+          ),
+        },
+        { label: 'Margin', cell: ({ margin }) => (margin ? <MarginBar margin={margin} /> : '–') },
+      ]}
+    />
+  )
+}

@@ -1,0 +1,31 @@
+import type { Column } from '@/shared/plan/column'
+
+/**
+ * Cells copied from a spreadsheet: lines of cells parted by tabs, undefined
+ * for a text that is one cell only. Its own heading line is left out.
+ */
+export function spreadsheetCells(
+  text: string,
+  columns: Readonly<Record<string, Column>>,
+): string[][] | undefined {
+  const body = text.replace(/\r\n?/g, '\n').replace(/\n$/, '')
+  if (!/[\t\n]/.test(body)) return undefined
+  const lines = body.split('\n').map((line) => line.split('\t').map((cell) => cell.trim()))
+  const labels = new Set(Object.values(columns).map(({ label }) => label.toLowerCase()))
+  const isHeading = lines[0]?.every((cell) => labels.has(cell.toLowerCase())) ?? false
+  return isHeading ? lines.slice(1) : lines
+}
+
+/** What a pasted text is in a column's box: the value of a choice by its words, a number without its spaces. */
+export function pastedInto(column: Column, text: string): string {
+  const asked = text.toLowerCase()
+  if (column.kind === 'choice')
+    return (
+      column.options.find(({ value, label }) => value === text || label.toLowerCase() === asked)?.value ?? ''
+    )
+  if (column.kind === 'flag') {
+    if (/^(yes|y|true|1|x)$/i.test(text)) return 'yes'
+    return text === '' ? '' : 'no'
+  }
+  return text
+}

@@ -1,0 +1,35 @@
+import { randomUUID } from 'node:crypto'
+import { CommandForm } from '@/app/forms/command-form'
+import { SignatureBox, TextBox } from '@/app/forms/fields'
+import { SubmitButton } from '@/app/ui/submit-button'
+import type { ItemState } from '@/shared/gate/standing'
+import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
+import { approveItem } from './actions'
+
+interface ApproveFormProps {
+  code: string
+  state: ItemState
+  department: Department
+  hasPassword: boolean
+}
+
+/** A department's signature on the item as it stands. */
+export function ApproveForm({ code, state, department, hasPassword }: ApproveFormProps) {
+  const name = DEPARTMENT_NAMES[department]
+  return (
+    <CommandForm
+      action={approveItem}
+      formKey={randomUUID()}
+      hidden={{ programme: code, item: state.item.definition.key, department, digest: state.digest }}
+      label={`Approve for ${name}`}
+      className="form-narrow"
+    >
+      <TextBox name="comment" label="Comment" optional />
+      <SignatureBox
+        meaning={`You approve the item for ${name} as it stands above, digest ${state.digest.slice(0, 12)}.`}
+        hasPassword={hasPassword}
+      />
+      <SubmitButton>Approve for {name}</SubmitButton>
+    </CommandForm>
+  )
+}

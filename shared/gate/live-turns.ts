@@ -1,0 +1,54 @@
+import { rulesReading } from '@/shared/plan/catalogue'
+import type { Parameter } from '@/shared/plan/parameter'
+import type { Requirement } from '@/shared/plan/requirement'
+import { NO_RECORDS } from '@/shared/records/programme-records'
+import type { Facts } from '@/shared/rules/facts'
+import { judge, readableOf, type AnyRule } from '@/shared/rules/rule'
+import { turn, type Turn } from './change-preview'
+
+/** What the browser is given to judge on: the specification, without the records of lots and logs. */
+export interface SpecificationFacts {
+  readonly values: Readonly<Record<string, unknown>>
+  readonly requirements: readonly Requirement[]
+  readonly today: string
+}
+
+/** What a value as typed would do to the findings that rest on the specification alone. */
+export interface LiveTurns {
+  readonly turned: readonly Turn[]
+  readonly steady: readonly Turn[]
+  /** Titles of the findings that read records too; only the server can judge them. */
+  readonly unseen: readonly string[]
+}
+
+/** Judges the rules that read a parameter, with its value as it is and as it would be. */
+export function liveTurns(parameter: Parameter, value: unknown, facts: SpecificationFacts): LiveTurns {
+  const now = { ...facts, values: new Map(Object.entries(facts.values)), records: NO_RECORDS }
+  const then = { ...now, values: new Map(now.values).set(parameter.key, value) }
+  const readers = rulesReading(parameter.key)
+  const turns = readers
+    .filter((rule) => !readsRecords(rule))
+    .map((rule) => turn(rule.title, judge(rule, now), judge(rule, then)))
+  return {
+    turned: turns.filter(({ before, after }) => before !== after),
+    steady: turns.filter(({ before, after }) => before === after),
+    unseen: readers.filter(readsRecords).map(({ title }) => title),
+  }
+}
+
+/** As much of the specification as the rules that read these parameters look at. */
+export function specificationFactsFor(parameters: readonly Parameter[], facts: Facts): SpecificationFacts {
+  const read = parameters
+    .flatMap(({ key }) => rulesReading(key))
+    .filter((rule) => !readsRecords(rule))
+    .flatMap((rule) => Object.values(rule.reads).map((entry) => readableOf(entry)))
+  const keys = new Set(read.map(({ key }) => key))
+  return {
+    values: Object.fromEntries([...facts.values].filter(([key]) => keys.has(key))),
+    requirements: facts.requirements.filter(({ limit }) => keys.has(limit)),
+    today: facts.today,
+  }
+}
+
+const readsRecords = (rule: AnyRule): boolean =>
+  Object.values(rule.reads).some((read) => readableOf(read).source === 'records')
