@@ -65,6 +65,7 @@ import type { Limit } from '@/shared/plan/requirement'
 import { bathAnalysisOnScheduleRule } from '@/shared/rules/control/bath-analysis-on-schedule'
 import { bathCompositionRule } from '@/shared/rules/control/bath-composition'
 import { bathTemperatureRule } from '@/shared/rules/control/bath-temperature'
+import { bathTrendRule } from '@/shared/rules/control/bath-trend'
 import { chartSignalsAnsweredRule } from '@/shared/rules/control/chart-signals-answered'
 import { fluxAcidNumberRule } from '@/shared/rules/control/flux-acid-number'
 import { fluxDensityRule } from '@/shared/rules/control/flux-density'
@@ -163,7 +164,7 @@ export const controlItems: readonly ItemDefinition[] = [
       bathTinTolerance,
       bathAnalysisInterval,
     ],
-    rules: [bathTemperatureRule, bathCompositionRule, bathAnalysisOnScheduleRule],
+    rules: [bathTemperatureRule, bathCompositionRule, bathTrendRule, bathAnalysisOnScheduleRule],
     evidence: [{ kind: 'analysis', label: 'Analysis reports of the bath', required: false }],
     cautions: HOT_SOLDER_CAUTIONS,
   },

@@ -24,7 +24,7 @@ import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
 import { exchangeInWords, exchangeWorking, sumWorking } from './bath-exchange-words'
-import { metalRulings, questionsOn, type BathQuestion } from './bath-questions'
+import { limitReads, metalRulings, questionsOn, type BathQuestion } from './bath-questions'
 import { tinPart } from './bath-tin'
 import { judgeSeries, windowInWords } from './logged-window'
 import { calibrations, instrumentsOnFile, signalAnswers } from './records-read'
@@ -54,8 +54,8 @@ export const bathCompositionRule = rule({
     calibrations,
     sumMost: bathSumMost,
     tinTolerance: bathTinTolerance,
-    ...prefixed('tin-lead', tinLeadBathLimits),
-    ...prefixed('lead-free', leadFreeBathLimits),
+    ...limitReads('tin-lead', tinLeadBathLimits),
+    ...limitReads('lead-free', leadFreeBathLimits),
   },
   judge(inputs): Judged {
     const { family, process, alloy, edition, logs, answers, instruments, massKg } = inputs
@@ -130,14 +130,6 @@ export const bathCompositionRule = rule({
 const distinct = (sources: readonly Source[]): Source[] => [
   ...new Map(sources.map((source) => [source.cite, source])).values(),
 ]
-
-/** The limits of a family as reads, each under a name of its own. */
-function prefixed<F extends string>(family: F, limits: typeof tinLeadBathLimits) {
-  return Object.fromEntries(Object.values(limits).map((one) => [one.key, one])) as Record<
-    `bath-${F}-${Contaminant}-most`,
-    (typeof limits)['copper'] & object
-  >
-}
 
 const notAnalysed = ({ subject, window }: BathQuestion): Part => ({
   subject,

@@ -4,7 +4,7 @@ import {
   type BathLimits,
   type Contaminant,
 } from '@/shared/materials/bath-contaminants'
-import type { Ruling } from '@/shared/plan/requirement'
+import type { Limit, Ruling } from '@/shared/plan/requirement'
 import { columnSeries, seriesFrom, type LogSeries } from '@/shared/records/log-series'
 import type { Log } from '@/shared/records/log'
 import { rulingUnder } from './edition-ruling'
@@ -83,3 +83,14 @@ export const sumSeries = (log: Log): LogSeries =>
     }
     return Number(total.toPrecision(12))
   })
+
+/** The limits of a family as reads, each under a name of its own. */
+export function limitReads<F extends string>(
+  _family: F,
+  limits: Readonly<Partial<Record<Contaminant, Limit>>>,
+) {
+  return Object.fromEntries(Object.values(limits).map((one) => [one.key, one])) as Record<
+    `bath-${F}-${Contaminant}-most`,
+    Limit
+  >
+}
