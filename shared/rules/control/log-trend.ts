@@ -8,6 +8,8 @@ const MS_A_DAY = 86_400_000
 export const FEWEST_FOR_TREND = 4
 /** Dates beyond this are said as "not within ten years". */
 const HORIZON_DAYS = 3653
+/** So that a crossing on a midnight is not told as the day before. */
+const ROUNDING_DAYS = 1e-6
 
 /** A rising trend towards an upper limit, since the series last fell back. */
 export interface LogTrend {
@@ -55,7 +57,7 @@ export function trendTowards(
     x === undefined || x - today > HORIZON_DAYS ? undefined : x - today
   const newestOn = dateOf(newest)
   const dateIn = (after: number | undefined): string | undefined =>
-    after === undefined ? undefined : addDays(newestOn, Math.floor(after))
+    after === undefined ? undefined : addDays(newestOn, Math.floor(after + ROUNDING_DAYS))
   const daysByLine = ahead(crossing.byLine)
   // The bound lies above the line and cannot reach the limit after it; rounding on an exact line may lose its root.
   const daysByPrediction = ahead(crossing.byPrediction ?? crossing.byLine)
