@@ -140,18 +140,18 @@ export function TableEditor({ name, caption, columns, rows: given, maxRows }: Ta
 }
 
 function ColumnHead({ column }: { column: Column }) {
-  const unit = column.kind === 'number' && printedUnit(column.unit)
+  const unit = column.kind === 'number' ? printedUnit(column.unit) : ''
   return (
     <th scope="col" title={column.help} className={`table-editor-${column.kind}`}>
       {column.label}
-      {unit && <span className="quantity-unit"> {unit}</span>}
+      {unit && unit !== column.label.toLowerCase() && <span className="quantity-unit"> {unit}</span>}
     </th>
   )
 }
 
 function labelOf(column: Column): string {
   const unit = column.kind === 'number' ? printedUnit(column.unit) : ''
-  return unit ? `${column.label}, ${unit}` : column.label
+  return unit && unit !== column.label.toLowerCase() ? `${column.label}, ${unit}` : column.label
 }
 
 type Box = HTMLInputElement | HTMLSelectElement

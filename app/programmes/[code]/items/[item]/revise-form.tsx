@@ -66,56 +66,85 @@ function Fields({
   reach,
 }: FieldsProps) {
   const [draft, setDraft] = useState<unknown>(proposed ? value : undefined)
-  const { fields, preview } = useFormState()
+  const state = useFormState()
+  const { fields } = state
+  const [typedAfter, setTypedAfter] = useState<typeof state>()
+  /** A preview is of what was sent: typing on takes it away, and the live findings come instead. */
+  const preview = typedAfter === state ? undefined : state.preview
   const boxes = useRef<HTMLDivElement>(null)
   /** After a refusal that somebody else revised it meanwhile: the revision that saving again would replace. */
   const seenNow = Number(fields['seen'] ?? seen)
   const read = () => {
     const form = boxes.current?.closest('form')
     if (form) setDraft(valueIn(new FormData(form), shape))
+    setTypedAfter(state)
   }
   return (
-    <div className={shape.kind === 'field' ? 'form-narrow' : 'form-stack'}>
-      <input type="hidden" name="seen" value={seenNow} />
-      {proposed && <p className="field-hint">Filled in as the remedy proposes; nothing is saved yet.</p>}
-      <div ref={boxes} onInput={read}>
-        {shape.kind === 'field' ? (
-          <ColumnField name="value" column={shape.column} value={value} hint={help} />
-        ) : (
-          <>
-            <p className="field-hint">{help}</p>
-            <TableEditor
-              name="value"
-              caption={label}
-              columns={shape.columns}
-              rows={(value as readonly Record<string, unknown>[] | undefined) ?? []}
-              maxRows={shape.maxRows}
-            />
-          </>
-        )}
-      </div>
-      {preview && (
-        <div className="would-live" role="status">
-          <p className="would-head">If this value is saved</p>
-          <WhatWouldChange
-            turned={preview.turned}
-            moved={preview.moved}
-            reach={preview}
-            revived={preview.revived}
-          />
+    <div className={`revise revise-${shape.kind}`}>
+      <div className="form-stack">
+        <input type="hidden" name="seen" value={seenNow} />
+        {proposed && <p className="field-hint">Filled in as the remedy proposes; nothing is saved yet.</p>}
+        <div ref={boxes} onInput={read}>
+          <ValueBoxes label={label} help={help} shape={shape} value={value} />
         </div>
-      )}
-      <LiveFindings parameter={key} draft={draft} facts={facts} reach={reach} />
-      <LinesBox name="reason" label="Why" hint="It stands in the trail beside the value." rows={2} required />
-      <div className="form-actions">
-        <SubmitButton name="intent" value="save">
-          Save as revision {seenNow + 1}
-        </SubmitButton>
-        <SubmitButton name="intent" value="preview" kind="quiet">
-          Preview
-        </SubmitButton>
+        <LinesBox
+          name="reason"
+          label="Why"
+          hint="It stands in the trail beside the value."
+          rows={2}
+          required
+        />
+        <div className="form-actions">
+          <SubmitButton name="intent" value="save">
+            Save as revision {seenNow + 1}
+          </SubmitButton>
+          <SubmitButton name="intent" value="preview" kind="quiet">
+            Preview
+          </SubmitButton>
+        </div>
+      </div>
+      <div className="form-stack">
+        {preview && (
+          <div className="would-live" role="status">
+            <p className="would-head">If this value is saved</p>
+            <WhatWouldChange
+              turned={preview.turned}
+              moved={preview.moved}
+              reach={preview}
+              revived={preview.revived}
+            />
+          </div>
+        )}
+        {!preview && <LiveFindings parameter={key} draft={draft} facts={facts} reach={reach} />}
       </div>
     </div>
+  )
+}
+
+function ValueBoxes({
+  label,
+  help,
+  shape,
+  value,
+}: {
+  label: string
+  help: string
+  shape: ParameterShape
+  value: unknown
+}) {
+  if (shape.kind === 'field')
+    return <ColumnField name="value" column={shape.column} value={value} hint={help} />
+  return (
+    <>
+      <p className="field-hint">{help}</p>
+      <TableEditor
+        name="value"
+        caption={label}
+        columns={shape.columns}
+        rows={(value as readonly Record<string, unknown>[] | undefined) ?? []}
+        maxRows={shape.maxRows}
+      />
+    </>
   )
 }
 

@@ -37,7 +37,7 @@ export function UploadForm({ formKey, action, kinds, answer }: UploadFormProps) 
       method="post"
       encType="multipart/form-data"
       onSubmit={send}
-      className="form-narrow"
+      className="form-stack"
       aria-label="Attach a file"
     >
       <input type="hidden" name="key" value={formKey} />
@@ -46,26 +46,28 @@ export function UploadForm({ formKey, action, kinds, answer }: UploadFormProps) 
           {refused}
         </Notice>
       )}
-      <TextField
-        name="kind"
-        label="Kind of evidence"
-        defaultValue={answer.kind ?? kinds[0] ?? ''}
-        list={`${formKey}-kinds`}
-        required
-      />
+      <div className="form-row">
+        <TextField
+          name="kind"
+          label="Kind of evidence"
+          defaultValue={answer.kind ?? kinds[0] ?? ''}
+          list={`${formKey}-kinds`}
+          required
+        />
+        <TextField name="note" label="Note" defaultValue={answer.note} optional />
+        <TextField
+          name="file"
+          type="file"
+          label="File"
+          hint="PDF, picture, text, CSV, office document or fabrication file, up to 50 MB."
+          required
+        />
+      </div>
       <datalist id={`${formKey}-kinds`}>
         {kinds.map((kind) => (
           <option key={kind} value={kind} />
         ))}
       </datalist>
-      <TextField name="note" label="Note" defaultValue={answer.note} optional />
-      <TextField
-        name="file"
-        type="file"
-        label="File"
-        hint="PDF, picture, text, CSV, office document or fabrication file, up to 50 MB."
-        required
-      />
       {sent && <Progress label="Sending" done={sent.done} of={sent.of} what="kB" />}
       <Button type="submit" kind="primary" pending={sent !== undefined}>
         Attach the file

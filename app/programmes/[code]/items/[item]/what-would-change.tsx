@@ -82,11 +82,11 @@ function Undone({ reach: { approvals, gateSignatures, gates } }: { reach: Change
         <div>
           <dt>Approvals that lapse</dt>
           <dd>
-            {listed(
-              approvals.map(
-                ({ item, department, personName }) => `${approvalOf(item, department)} (${personName})`,
-              ),
-            )}
+            {byItem(approvals).map(({ item, signers }) => (
+              <span key={item} className="block">
+                {item}: {signers.join(', ')}
+              </span>
+            ))}
           </dd>
         </div>
       )}
@@ -115,5 +115,14 @@ function Undone({ reach: { approvals, gateSignatures, gates } }: { reach: Change
 
 const approvalOf = (item: string, department: Department): string =>
   `${item}, ${DEPARTMENT_NAMES[department]}`
+
+/** One line an item, for an item's approvals mostly lapse together. */
+const byItem = (approvals: ChangeReach['approvals']) =>
+  [...new Set(approvals.map(({ item }) => item))].map((item) => ({
+    item,
+    signers: approvals
+      .filter((entry) => entry.item === item)
+      .map(({ department, personName }) => `${DEPARTMENT_NAMES[department]} (${personName})`),
+  }))
 
 const listed = (entries: readonly string[]): string => entries.join('; ')
