@@ -24,6 +24,20 @@ import {
 } from '@/shared/plan/limits/control-hand'
 import { trainingValidMost } from '@/shared/plan/limits/control-people'
 import {
+  aboveLiquidusLeadFreeLeast,
+  aboveLiquidusLeadFreeMost,
+  aboveLiquidusTinLeadLeast,
+  aboveLiquidusTinLeadMost,
+  profileRiseMost,
+  profileSpreadMost,
+  reflowPeakLeadFreeLeast,
+  reflowPeakLeadFreeMost,
+  reflowPeakTinLeadLeast,
+  reflowPeakTinLeadMost,
+  soakLeadFreeLeast,
+  soakLeadFreeMost,
+} from '@/shared/plan/limits/control-profile'
+import {
   conveyorAngleLeast,
   conveyorAngleMost,
   immersionLeast,
@@ -74,6 +88,7 @@ import { leadFormingRule } from '@/shared/rules/control/lead-forming'
 import { moistureFloorLifeRule } from '@/shared/rules/control/moisture-floor-life'
 import { HOT_SOLDER_CAUTIONS } from '@/shared/rules/control/soldering-baths'
 import { storageClockRule } from '@/shared/rules/control/storage-clock'
+import { thermalProfileRule } from '@/shared/rules/control/thermal-profile'
 import { thermalStepRule } from '@/shared/rules/control/thermal-step'
 import { tipChecksOnScheduleRule } from '@/shared/rules/control/tip-checks-on-schedule'
 import { tipGroundRule } from '@/shared/rules/control/tip-ground'
@@ -195,6 +210,32 @@ export const controlItems: readonly ItemDefinition[] = [
     rules: [wavePreheatRule, thermalStepRule, waveDwellRule, waveGeometryRule],
     evidence: [],
     cautions: HOT_SOLDER_CAUTIONS,
+  },
+  {
+    key: 'thermal-profile',
+    stage: 'control',
+    title: 'Thermal profile',
+    asks: 'Does a measured board go through reflow as the solder and its parts need it?',
+    owner: 'production',
+    approvers: ['design', 'production', 'quality'],
+    parameters: [],
+    limits: [
+      reflowPeakTinLeadLeast,
+      reflowPeakTinLeadMost,
+      reflowPeakLeadFreeLeast,
+      reflowPeakLeadFreeMost,
+      aboveLiquidusTinLeadLeast,
+      aboveLiquidusTinLeadMost,
+      aboveLiquidusLeadFreeLeast,
+      aboveLiquidusLeadFreeMost,
+      soakLeadFreeLeast,
+      soakLeadFreeMost,
+      profileRiseMost,
+      profileSpreadMost,
+    ],
+    rules: [thermalProfileRule],
+    evidence: [],
+    cautions: ['Ovens, boards and thermocouples leave at soldering heat; fume extraction must run.'],
   },
   {
     key: 'irons',

@@ -1,0 +1,117 @@
+import { commonPractice, fromMemory, published } from '@/shared/materials/source'
+import { limit, type Limit, type Source } from '@/shared/plan/requirement'
+
+/** The window a measured thermal profile of reflow must lie in. */
+
+const profileLimit = (
+  key: string,
+  label: string,
+  unit: Limit['unit'],
+  direction: Limit['direction'],
+  value: number,
+  from: Source,
+): Limit => limit({ key, label, unit, direction, byDefault: { value, authority: 'common practice', from } })
+
+const TIN_LEAD = fromMemory(
+  'Tin-lead reflow: 45 to 90 s above liquidus, peak 205 to 225 °C, rise of 3 K/s at most',
+)
+const LEAD_FREE = published(
+  'Reflow window for Sn96.5Ag3Cu0.5 as a component maker publishes it: soak 60 to 120 s, 50 to 70 s above liquidus, peak 235 to 245 °C, rise of 3 K/s at most; others allow 60 to 100 s above liquidus',
+)
+
+export const reflowPeakTinLeadLeast = profileLimit(
+  'reflow-peak-tin-lead-least',
+  'Coolest peak of tin-lead reflow',
+  '°C',
+  'at least',
+  205,
+  TIN_LEAD,
+)
+export const reflowPeakTinLeadMost = profileLimit(
+  'reflow-peak-tin-lead-most',
+  'Hottest peak of tin-lead reflow',
+  '°C',
+  'at most',
+  225,
+  TIN_LEAD,
+)
+export const reflowPeakLeadFreeLeast = profileLimit(
+  'reflow-peak-lead-free-least',
+  'Coolest peak of lead-free reflow',
+  '°C',
+  'at least',
+  235,
+  LEAD_FREE,
+)
+export const reflowPeakLeadFreeMost = profileLimit(
+  'reflow-peak-lead-free-most',
+  'Hottest peak of lead-free reflow',
+  '°C',
+  'at most',
+  245,
+  LEAD_FREE,
+)
+export const aboveLiquidusTinLeadLeast = profileLimit(
+  'above-liquidus-tin-lead-least',
+  'Shortest time above liquidus, tin-lead',
+  's',
+  'at least',
+  45,
+  TIN_LEAD,
+)
+export const aboveLiquidusTinLeadMost = profileLimit(
+  'above-liquidus-tin-lead-most',
+  'Longest time above liquidus, tin-lead',
+  's',
+  'at most',
+  90,
+  TIN_LEAD,
+)
+export const aboveLiquidusLeadFreeLeast = profileLimit(
+  'above-liquidus-lead-free-least',
+  'Shortest time above liquidus, lead-free',
+  's',
+  'at least',
+  50,
+  LEAD_FREE,
+)
+export const aboveLiquidusLeadFreeMost = profileLimit(
+  'above-liquidus-lead-free-most',
+  'Longest time above liquidus, lead-free',
+  's',
+  'at most',
+  70,
+  LEAD_FREE,
+)
+export const soakLeadFreeLeast = profileLimit(
+  'soak-lead-free-least',
+  'Shortest soak from 150 to 200 °C, lead-free',
+  's',
+  'at least',
+  60,
+  LEAD_FREE,
+)
+export const soakLeadFreeMost = profileLimit(
+  'soak-lead-free-most',
+  'Longest soak from 150 to 200 °C, lead-free',
+  's',
+  'at most',
+  120,
+  LEAD_FREE,
+)
+export const profileRiseMost = profileLimit(
+  'profile-rise-most',
+  'Steepest rise of a profile',
+  'K/s',
+  'at most',
+  3,
+  LEAD_FREE,
+)
+export const profileSpreadMost = profileLimit(
+  'profile-spread-most',
+  'Difference across the board at the peak',
+  'K',
+  'at most',
+  10,
+  commonPractice('Peaks across a board within 10 K of each other'),
+)
