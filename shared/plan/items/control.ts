@@ -11,6 +11,7 @@ import {
   tinLeadBathLimits,
   tinLeadBathMost,
 } from '@/shared/plan/limits/control-bath'
+import { capabilityLeast } from '@/shared/plan/limits/control-charts'
 import { densityControlSolidsLeast } from '@/shared/plan/limits/control-flux'
 import {
   groundCheckInterval,
@@ -59,7 +60,7 @@ import {
   bathTemperatureTarget,
   newSolderCopper,
 } from '@/shared/plan/parameters/control-bath'
-import { chartRules } from '@/shared/plan/parameters/control-charts'
+import { capabilityAsked, chartRules } from '@/shared/plan/parameters/control-charts'
 import {
   fluxAcidNumberTarget,
   fluxAcidNumberTolerance,
@@ -87,6 +88,7 @@ import { groundChecksOnScheduleRule } from '@/shared/rules/control/ground-checks
 import { leadFormingRule } from '@/shared/rules/control/lead-forming'
 import { moistureFloorLifeRule } from '@/shared/rules/control/moisture-floor-life'
 import { HOT_SOLDER_CAUTIONS } from '@/shared/rules/control/soldering-baths'
+import { processCapabilityRule } from '@/shared/rules/control/process-capability'
 import { storageClockRule } from '@/shared/rules/control/storage-clock'
 import { thermalProfileRule } from '@/shared/rules/control/thermal-profile'
 import { thermalStepRule } from '@/shared/rules/control/thermal-step'
@@ -265,12 +267,12 @@ export const controlItems: readonly ItemDefinition[] = [
     key: 'process-charts',
     stage: 'control',
     title: 'Charts and their signals',
-    asks: 'Does the process stay level, and has every signal a recorded cause and answer?',
+    asks: 'Does the process stay level, has every signal a recorded cause and answer, and does its spread leave room?',
     owner: 'production',
     approvers: ['production', 'quality'],
-    parameters: [chartRules],
-    limits: [],
-    rules: [chartSignalsAnsweredRule],
+    parameters: [chartRules, capabilityAsked],
+    limits: [capabilityLeast],
+    rules: [chartSignalsAnsweredRule, processCapabilityRule],
     evidence: [],
     cautions: [],
   },

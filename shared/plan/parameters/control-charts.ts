@@ -1,4 +1,4 @@
-import { choiceParameter } from '@/shared/plan/parameter'
+import { choiceParameter, flagParameter } from '@/shared/plan/parameter'
 
 export const chartRules = choiceParameter({
   key: 'chart-rules',
@@ -9,4 +9,11 @@ export const chartRules = choiceParameter({
     { value: 'limits', label: 'Points beyond the control limits' },
     { value: 'zones', label: 'All four zone rules of the Western Electric handbook' },
   ],
+})
+
+export const capabilityAsked = flagParameter({
+  key: 'capability-asked',
+  label: 'Capability of the process is to be shown',
+  help: 'Asks each log with a specified window for its Cpk with a confidence bound. Left open, it is not asked.',
+  owner: 'quality',
 })
