@@ -1,11 +1,9 @@
-import { limitAddress } from '@/app/addresses'
-import { Quantity } from '@/app/ui/quantity'
-import { RuledTable } from '@/app/ui/ruled-table'
+import { LimitTable } from '@/app/findings/limit-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { limitsBehind } from '@/shared/gate/cover'
 import type { ItemState } from '@/shared/gate/standing'
-import { rulingOn, type Layer, type Ruling } from '@/shared/plan/requirement'
+import { rulingOn } from '@/shared/plan/requirement'
 
 /** The limits in force on the item, which document each comes from, and the layers that give way. */
 export function Limits({ view, state }: { view: ProgrammeView; state: ItemState }) {
@@ -15,67 +13,5 @@ export function Limits({ view, state }: { view: ProgrammeView; state: ItemState 
     <Section heading="Limits in force">
       <LimitTable code={view.code} rulings={rulings} />
     </Section>
-  )
-}
-
-/** Rulings, one a row, each with its layers. */
-export function LimitTable({ code, rulings }: { code: string; rulings: readonly Ruling[] }) {
-  return (
-    <RuledTable
-      caption="Limits in force"
-      captionHidden
-      narrow="cards-early"
-      rows={rulings}
-      rowKey={({ limit }) => limit.key}
-      columns={[
-        {
-          label: 'Limit',
-          names: true,
-          cell: ({ limit }) => <a href={limitAddress(code, limit.key)}>{limit.label}</a>,
-        },
-        {
-          label: 'Value',
-          set: 'number',
-          cell: ({ limit, value }) => (
-            <>
-              {limit.direction} <Quantity value={value} unit={limit.unit} />
-            </>
-          ),
-        },
-        { label: 'Ruled by', cell: ({ authority, document }) => `${document} (${authority})` },
-        { label: 'Gives way', cell: (ruling) => <GivesWay ruling={ruling} /> },
-        { label: 'Default', set: 'shrink', cell: (ruling) => <AgainstDefault ruling={ruling} /> },
-      ]}
-    />
-  )
-}
-
-function GivesWay({ ruling: { layers, limit } }: { ruling: Ruling }) {
-  const others = layers.filter(({ rules }) => !rules)
-  if (others.length === 0) return <>–</>
-  return (
-    <>
-      {others.map((layer: Layer, position) => (
-        <span key={position} className="block">
-          <Quantity value={layer.value} unit={limit.unit} /> {layer.document} ({layer.authority})
-        </span>
-      ))}
-    </>
-  )
-}
-
-/** Looser than the default is marked, never only coloured. */
-export function AgainstDefault({ ruling: { relaxed, conflict, value, limit } }: { ruling: Ruling }) {
-  return (
-    <>
-      {relaxed ? (
-        <strong className="ink-rosin">looser than the default</strong>
-      ) : value === limit.byDefault.value ? (
-        'the default'
-      ) : (
-        'stricter'
-      )}
-      {conflict && <strong className="ink-carmine"> layers disagree</strong>}
-    </>
   )
 }
