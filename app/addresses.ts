@@ -10,6 +10,14 @@ export const passwordAddress = (): string => '/password'
 export const programmesAddress = (): string => '/programmes'
 export const newProgrammeAddress = (): string => '/programmes/new'
 export const instrumentsAddress = (): string => '/instruments'
+/** Starts a sign-in at the identity provider; takes a POST. */
+export const providerSignInAddress = (): string => '/sign-in/provider'
+/** The people of the installation, as its administrator keeps them. */
+export const peopleAddress = (): string => '/people'
+export const personAddress = (id: string): string => `/people/${encodeURIComponent(id)}`
+export const administrationAddress = (): string => '/administration'
+/** The trails of all programmes a person may read, searched and verified together. */
+export const auditAddress = (): string => '/audit'
 
 const inProgramme = (code: string, rest = ''): string => `/programmes/${encodeURIComponent(code)}${rest}`
 
@@ -51,6 +59,8 @@ export const recordsAddress = (code: string): string => inProgramme(code, '/reco
 export const recordKindAddress = (code: string, kind: string): string =>
   inProgramme(code, `/records/${encodeURIComponent(kind)}`)
 export const trailAddress = (code: string): string => inProgramme(code, '/trail')
+/** The whole programme as one document for paper. */
+export const printAddress = (code: string): string => inProgramme(code, '/print')
 export const membersAddress = (code: string): string => inProgramme(code, '/people')
 /** A stored file is served within the programme it is evidence of, where access to it is decided. */
 export const fileAddress = (code: string, evidence: string): string => inProgramme(code, `/files/${evidence}`)

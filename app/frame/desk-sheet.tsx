@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react'
 import * as to from '@/app/addresses'
 import { PersonCorner } from '@/app/frame/person-corner'
-import { PlaceNav } from '@/app/ui/place-nav'
+import { PlaceNav, type Place } from '@/app/ui/place-nav'
 import { Sheet } from '@/app/ui/sheet'
 import { TitleBlock, type TitleCell } from '@/app/ui/title-block'
 import type { SignedIn } from '@/lib/auth/session'
@@ -18,19 +18,32 @@ interface DeskSheetProps {
 
 /** The frame of the pages outside any programme. */
 export function DeskSheet({ person, at, title, supplement, cells = [], place, children }: DeskSheetProps) {
-  const places = [
-    { text: 'Desk', href: to.deskAddress() },
-    { text: 'Programmes', href: to.programmesAddress() },
-    { text: 'Instruments', href: to.instrumentsAddress() },
-  ]
   return (
     <Sheet
       place={place ?? [{ text: title }]}
-      nav={<PlaceNav label="Desk" places={places} current={at} />}
+      nav={<PlaceNav label="Desk" places={placesOf(person)} current={at} />}
       person={<PersonCorner person={person} />}
       titleBlock={<TitleBlock title={title} supplement={supplement} cells={cells} />}
     >
       {children}
     </Sheet>
   )
+}
+
+/** Auditors and administrators owe nothing, so they have no desk; an administrator reads no programme. */
+function placesOf({ auditor, administrator }: SignedIn): Place[] {
+  const instruments = { text: 'Instruments', href: to.instrumentsAddress() }
+  if (administrator) {
+    return [
+      instruments,
+      { text: 'People', href: to.peopleAddress() },
+      { text: 'Administration', href: to.administrationAddress() },
+    ]
+  }
+  return [
+    ...(auditor ? [] : [{ text: 'Desk', href: to.deskAddress() }]),
+    { text: 'Programmes', href: to.programmesAddress() },
+    { text: 'Audit', href: to.auditAddress() },
+    instruments,
+  ]
 }

@@ -1,0 +1,90 @@
+import { peopleAddress, personAddress } from '@/app/addresses'
+import { DeskSheet } from '@/app/frame/desk-sheet'
+import { requirePerson } from '@/app/frame/visit'
+import { AddPersonForm } from '@/app/people/add-form'
+import { Button } from '@/app/ui/button'
+import { Day } from '@/app/ui/date'
+import { Empty } from '@/app/ui/empty'
+import { TextField } from '@/app/ui/field'
+import { Notice } from '@/app/ui/notice'
+import { Pagination } from '@/app/ui/pagination'
+import { RuledTable, type Column } from '@/app/ui/ruled-table'
+import { PEOPLE_A_PAGE, readPeople, type PersonRow } from '@/lib/queries/people'
+import { settings } from '@/lib/settings/settings'
+import { refusal } from '@/shared/policy'
+
+export const metadata = { title: 'People – Liquidus' }
+
+interface PeoplePageProps {
+  searchParams: Promise<{ text?: string; page?: string }>
+}
+
+/** Everybody who can sign in, or could; kept by the administrator. */
+export default async function PeoplePage({ searchParams }: PeoplePageProps) {
+  const person = await requirePerson(peopleAddress())
+  const given = await searchParams
+  const text = String(given.text ?? '')
+    .trim()
+    .slice(0, 80)
+  const page = Math.max(1, Math.trunc(Number(given.page)) || 1)
+  const refused = refusal('add-person', { ...person, departments: [], leads: false })
+  const { people, found } = refused ? { people: [], found: 0 } : await readPeople(text, page)
+  return (
+    <DeskSheet
+      person={person}
+      at={peopleAddress()}
+      title="People"
+      supplement="Who can sign in here, and with what rights; a programme’s lead invites its members"
+      cells={refused ? [] : [{ label: 'Found', value: found }]}
+    >
+      {refused ? (
+        <Notice kind="refusal">{refused}</Notice>
+      ) : (
+        <>
+          <form method="get" role="search" className="form-row" aria-label="Find a person">
+            <TextField name="text" type="search" label="Name or address" defaultValue={text} />
+            <Button type="submit">Find</Button>
+          </form>
+          {people.length > 0 ? (
+            <RuledTable
+              caption="People"
+              captionHidden
+              rows={people}
+              rowKey={({ id }) => id}
+              columns={COLUMNS}
+            />
+          ) : (
+            <Empty title="Nobody found">Look for another name or address.</Empty>
+          )}
+          <Pagination
+            label="Pages of people"
+            page={page}
+            pages={Math.ceil(found / PEOPLE_A_PAGE)}
+            addressOf={(to) => `${peopleAddress()}?${new URLSearchParams({ text, page: String(to) })}`}
+          />
+          <AddPersonForm identityProvider={settings().identityProvider?.name} />
+        </>
+      )}
+    </DeskSheet>
+  )
+}
+
+const COLUMNS: Column<PersonRow>[] = [
+  { label: 'Name', names: true, cell: ({ id, name }) => <a href={personAddress(id)}>{name}</a> },
+  { label: 'Address', cell: ({ email }) => email },
+  { label: 'Rights', set: 'shrink', cell: ({ rights }) => rights },
+  { label: 'Programmes', cell: ({ memberships }) => memberships.join('; ') || 'none' },
+  { label: 'Signs in by', cell: ({ signsInBy }) => signsInBy },
+  {
+    label: 'Access',
+    set: 'shrink',
+    cell: ({ disabledAt }) =>
+      disabledAt ? (
+        <strong>
+          ended <Day at={disabledAt} />
+        </strong>
+      ) : (
+        'open'
+      ),
+  },
+]
