@@ -26,6 +26,7 @@ import { cleanlinessEdition, insulationTest } from '@/shared/plan/parameters/ass
 import { defectsAgainstBudget } from '@/shared/rules/assessment/defects-against-budget'
 import { fieldReturnsAgainstBudget } from '@/shared/rules/assessment/field-returns'
 import { firstPassYield } from '@/shared/rules/assessment/first-pass-yield'
+import { fluxRemovalTrial } from '@/shared/rules/assessment/flux-removal-trial'
 import { inspectionCoverage } from '@/shared/rules/assessment/inspection-coverage'
 import { inspectionMagnification } from '@/shared/rules/assessment/inspection-magnification'
 import { inspectorAgreement } from '@/shared/rules/assessment/inspector-agreement'
@@ -47,7 +48,7 @@ export const assessmentItems: readonly ItemDefinition[] = [
     approvers: ['production', 'quality'],
     parameters: [cleanlinessEdition, insulationTest],
     limits: [ionicResidueMost, insulationResistanceLeast],
-    rules: [ionicCleanlinessRule, insulationResistanceRule],
+    rules: [fluxRemovalTrial, ionicCleanlinessRule, insulationResistanceRule],
     evidence: [],
     cautions: [
       'Cleaning and extract solvents burn or harm by their vapour: safety data sheets and local codes rule on ventilation, gloves and waste.',

@@ -2,7 +2,7 @@ import { allowedDefectsPerMillion } from '@/shared/physics/joint-budget'
 import { boardJoints } from '@/shared/plan/board-joints'
 import { budgetConfidenceLeast } from '@/shared/plan/limits/assessment-inspection'
 import { defectFreeBoards, surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
-import { leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
 import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { defectRecord, type DefectRecord } from '@/shared/records/defect-record'
 import {
@@ -24,6 +24,7 @@ import {
 import { jointsStillToInspect } from '@/shared/statistics/intervals/joints-still-to-inspect'
 import { electricalTests } from './assessment-reads'
 import { ratesByKind } from '@/shared/records/defect-summary'
+import { defectsByComponent } from '@/shared/records/defects-by-component'
 
 /** Shown with less room than a tenth of the budget is marginal: the next defect may undo it. */
 const GUARD_SHARE = 0.1
@@ -118,10 +119,24 @@ export const defectsAgainstBudget = rule({
         ...(record.unnamed > 0
           ? [`${record.unnamed} joints were found at fault electrically without being named; each counts.`]
           : []),
+        ...componentNotes(record, holes),
       ],
     }
   },
 })
+
+/** So unlikely by chance that a component is named as worse than the rest. */
+const TELLING = 0.05
+
+/** The component that stands out, when its defects are more than chance would give it. */
+function componentNotes(record: DefectRecord, holes: readonly LeadHole[]): string[] {
+  const { effect, components } = defectsByComponent(record, holes)
+  const worst = components.find(({ component }) => component === effect?.worst)
+  if (!effect || !worst || !effect.reliable || !(effect.pValue < TELLING)) return []
+  return [
+    `${worst.component} stands out: ${worst.defective} of ${worst.jointsSeen} joints, more than an even spread would give (chance ${formatNumber(effect.pValue, 2)}). Look there first.`,
+  ]
+}
 
 function judged(
   state: BudgetStanding,

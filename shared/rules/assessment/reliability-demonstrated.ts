@@ -13,6 +13,7 @@ import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { exactRateLowerBound, exactRateUpperBound } from '@/shared/statistics/intervals/exact-poisson-rate'
 import { testLengthFactor } from '@/shared/statistics/reliability/demonstration'
 import { lifeTests } from './assessment-reads'
+import { lifeTestFits, type LifeSpecimen } from './life-test-fit'
 
 /** Shown with less than a tenth of the failures allowed to spare is marginal. */
 const GUARD_SHARE = 0.1
@@ -101,6 +102,7 @@ export const reliabilityDemonstrated = rule({
         ...(specimens.some(({ cycles: ran, acceleration }) => ran * acceleration < cycles)
           ? ['Some specimens ran for less than one life.']
           : []),
+        ...weibullNotes(specimens),
         ...(specimens.some(({ acceleration, model }) => acceleration !== 1 && model === undefined)
           ? ['An acceleration without a named model is a claim, not a result.']
           : []),
@@ -132,6 +134,16 @@ export const reliabilityDemonstrated = rule({
     }
   },
 })
+
+/** What each test's own Weibull fit says against the constant rate presumed. */
+const weibullNotes = (specimens: readonly LifeSpecimen[]): string[] =>
+  lifeTestFits(specimens, { shape: 2, confidence: 0.9 }).flatMap(({ test, fit, failures, onePercentAt }) =>
+    fit && onePercentAt !== undefined
+      ? [
+          `${test}: ${failures} failures fit a Weibull of shape ${formatNumber(fit.shape, 3)} (${fit.shape > 1 ? 'wear-out' : 'early failures'}), characteristic life ${formatNumber(fit.scale)} test cycles, 1 % failed by ${formatNumber(onePercentAt, 3)}.`,
+        ]
+      : [],
+  )
 
 const partsOf = (
   specimens: readonly {

@@ -1,0 +1,91 @@
+import { ionicResidueMost, IONIC_RESIDUE_BY_EDITION } from '@/shared/plan/limits/assessment-residue'
+import { cleanlinessEdition } from '@/shared/plan/parameters/assessment-residue'
+import { fluxResidue } from '@/shared/plan/parameters/solder'
+import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
+import type { RecordOf } from '@/shared/records/record-kinds'
+import { verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
+import { rulingUnder } from '@/shared/rules/control/edition-ruling'
+import { notAsked } from '@/shared/rules/not-asked'
+import { judgedByParts } from '@/shared/rules/parts'
+import { recordsOf } from '@/shared/rules/record-source'
+import { optional, rule } from '@/shared/rules/rule'
+import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+
+type Trial = RecordOf<'flux-removal'>
+
+/** Within a tenth of the limit is marginal. */
+const GUARD_SHARE = 0.1
+
+export const fluxRemovalTrial = rule({
+  id: 'flux-removal-trial',
+  title: 'Flux removal, before and after',
+  why: 'Cleaning that only spreads the residue looks the same as cleaning that removes it. The same board measured before and after tells them apart.',
+  stage: 'assessment',
+  version: 1,
+  reads: {
+    residue: optional(fluxResidue),
+    edition: optional(cleanlinessEdition),
+    most: ionicResidueMost,
+    trials: recordsOf('flux-removal', 'flux removal trials'),
+  },
+  judge({ residue, edition, most, trials }): Judged {
+    if (trials.length === 0)
+      return notAsked(
+        residue === 'removed'
+          ? 'No trial of the cleaning is recorded: measure a board before and after to choose the process by evidence.'
+          : 'The residue stays on the board, and no cleaning was tried.',
+      )
+    const ruling =
+      edition === 'j-std-001' || edition === 'nasa-8739'
+        ? rulingUnder(most, IONIC_RESIDUE_BY_EDITION[edition])
+        : most
+    return judgedByParts({
+      parts: trials.map((trial) => judgeTrial(trial, ruling.value)),
+      noun: 'trials',
+      limit: `At most ${formatQuantity(ruling.value, 'µg/cm²')} after cleaning (${namedRuling(ruling)}), less than before, and no residue plain to see.`,
+      working: trials.map((trial) => ({
+        label: `${trial.assembly}, ${trial.triedOn}`,
+        formula: 'removed = 1 − after / before',
+        numbers: `1 − ${trial.afterUgPerCm2} / ${trial.beforeUgPerCm2}`,
+        result:
+          removedPct(trial) === undefined ? 'nothing to remove' : formatQuantity(removedPct(trial)!, '%', 3),
+      })),
+      sources: [sourceOf(ruling)],
+      notes: [
+        'Before and after must be extracted by the same method, or the difference tells of the method.',
+      ],
+      cautions: [
+        'Cleaning solvents burn or harm by their vapour: safety data sheets and local codes rule on ventilation, gloves and waste.',
+      ],
+    })
+  },
+})
+
+const removedPct = ({ beforeUgPerCm2, afterUgPerCm2 }: Trial): number | undefined =>
+  beforeUgPerCm2 > 0 ? (1 - afterUgPerCm2 / beforeUgPerCm2) * 100 : undefined
+
+function judgeTrial(trial: Trial, limit: number): Part {
+  const { assembly, triedOn, cleaning, beforeUgPerCm2, afterUgPerCm2, residue } = trial
+  const subject = `${assembly}, ${triedOn}`
+  const margin: Margin = {
+    found: afterUgPerCm2,
+    limit,
+    unit: 'µg/cm²',
+    direction: 'at most',
+    guardBand: GUARD_SHARE * limit,
+  }
+  const printed = formatAgainst(afterUgPerCm2, limit, 'µg/cm²').found
+  const found = `${formatNumber(beforeUgPerCm2)} before, ${printed} after (${cleaning})`
+  const remedy = {
+    says: 'Fresh agent, longer or warmer as its maker allows, a cleaner last rinse; then try again.',
+  }
+  if (residue === 'plain')
+    return { subject, verdict: 'fails', found: `${found}; residue is plain to see.`, margin, remedy }
+  if (beforeUgPerCm2 > 0 && afterUgPerCm2 >= beforeUgPerCm2)
+    return { subject, verdict: 'fails', found: `${found}; cleaning made it no cleaner.`, margin, remedy }
+  const verdict = verdictOn(margin)
+  if (verdict === 'fails') return { subject, verdict, found: `${found}.`, margin, remedy }
+  if (residue === 'traces')
+    return { subject, verdict: 'marginal', found: `${found}; traces are left away from contacts.`, margin }
+  return { subject, verdict, found: `${found}.`, margin }
+}
