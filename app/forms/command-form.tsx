@@ -43,6 +43,7 @@ export function CommandForm({ action, formKey, hidden = {}, label, className, ch
           {state.done && (
             <Notice kind="success" announced>
               {state.done}
+              {state.shownOnce && <code className="digest digest-full shown-once">{state.shownOnce}</code>}
             </Notice>
           )}
         </div>

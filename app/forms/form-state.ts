@@ -10,6 +10,8 @@ export interface FormState {
   readonly typed: Readonly<Record<string, string>>
   /** Something to say when it was taken and the page stays. */
   readonly done?: string
+  /** With `done`: something to copy now, since it is kept nowhere. */
+  readonly shownOnce?: string
   /** What sending it would change, when only that was asked. */
   readonly preview?: ChangePreview
 }

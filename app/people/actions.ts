@@ -47,7 +47,8 @@ async function withOneTimePassword(
   return {
     fields: {},
     typed: {},
-    done: `The one-time password of ${name}, shown this once: ${password} – hand it over in person or by telephone. A password of their own takes its place at the first sign-in.`,
+    done: `The one-time password of ${name}, shown this once. Hand it over in person or by telephone; at the first sign-in a password of their own takes its place.`,
+    shownOnce: password,
   }
 }
 

@@ -68,7 +68,7 @@ export default async function TrailPage({ params, searchParams }: TrailPageProps
             <Section heading="Entries" lead={`${page.found} found, newest first`}>
               <SearchForm search={search} page={page} />
               {page.entries.length > 0 ? (
-                <Entries entries={page.entries} />
+                <Entries entries={page.entries.map((entry) => ({ ...entry, code }))} />
               ) : (
                 <Empty title="Nothing found">Look for less, or for other words.</Empty>
               )}

@@ -1,45 +1,69 @@
-import { findItem, findParameter } from '@/shared/plan/catalogue'
+import { findItem, findLimit, findParameter, findRule } from '@/shared/plan/catalogue'
+import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
 
-/** One line of what an entry recorded: what it was about, the new value, and the reason given. */
-export function summaryOf(payload: string): string {
-  const recorded = JSON.parse(payload) as Record<string, unknown>
-  const pieces = [
-    subjectOf(recorded),
-    valueOf(recorded),
-    textOf(recorded, 'reason') ?? textOf(recorded, 'why'),
-  ]
-  return pieces.filter(Boolean).join(' – ')
+type Recorded = Readonly<Record<string, unknown>>
+
+/** One line of what an entry recorded: what it was about, what was said or set, and the reason given. */
+export function summaryOf(payload: string): { subject: string; says: string } {
+  const recorded = JSON.parse(payload) as Recorded
+  const says = [valueOf(recorded), saidIn(recorded)].filter(Boolean).join(' – ')
+  return { subject: subjectOf(recorded), says }
 }
 
-function subjectOf(recorded: Record<string, unknown>): string | undefined {
-  const parameter = textOf(recorded, 'parameter')
-  if (parameter) return findParameter(parameter)?.label ?? parameter
-  const item = textOf(recorded, 'item') ?? textOf(recorded, 'itemKey')
-  const number = recorded['action'] ?? recorded['concession'] ?? recorded['number']
-  const named = item ? (findItem(item)?.title ?? textOf(recorded, 'title') ?? item) : undefined
-  const other = ['stage', 'lot', 'log', 'tag', 'person', 'document', 'kind', 'code', 'name']
-    .map((key) => textOf(recorded, key))
-    .find(Boolean)
-  return [
-    typeof number === 'number' ? `no. ${number}` : undefined,
-    named ?? other,
-    textOf(recorded, 'department'),
-  ]
+/** What can be named by its title is; the rest by what it was called. */
+function subjectOf(recorded: Recorded): string {
+  const number = recorded['action'] ?? recorded['concession'] ?? recorded['number'] ?? recorded['study']
+  const [parameter, limit, rule, item] = ['parameter', 'limit', 'rule', 'item'].map((key) =>
+    textOf(recorded, key),
+  )
+  const itemKey = item ?? textOf(recorded, 'itemKey')
+  const named =
+    (parameter && (findParameter(parameter)?.label ?? parameter)) ??
+    (limit && (textOf(recorded, 'label') ?? findLimit(limit)?.label)) ??
+    (rule && findRule(rule)?.title) ??
+    (itemKey && (findItem(itemKey)?.title ?? textOf(recorded, 'title') ?? itemKey)) ??
+    ['lot', 'log', 'code', 'stage', 'tag', 'person', 'lead', 'name', 'kind', 'assembly', 'title']
+      .map((key) => textOf(recorded, key))
+      .find(Boolean)
+  const department = textOf(recorded, 'department') as Department | undefined
+  return [typeof number === 'number' && `no. ${number}`, named, department && DEPARTMENT_NAMES[department]]
     .filter(Boolean)
     .join(', ')
 }
 
-function valueOf({ value, before, readings }: Record<string, unknown>): string | undefined {
+/** What was set, and what it was before. */
+function valueOf({ value, before, readings, inspections, records, assemblies, adopted }: Recorded) {
   if (typeof readings === 'number') return `${readings} readings`
-  if (value === undefined) return undefined
-  const now = inBrief(value)
-  return before === null || before === undefined ? now : `${inBrief(before)} → ${now}`
+  if (Array.isArray(inspections)) return `${inspections.length} assemblies`
+  if (Array.isArray(records)) return `${records.length} records`
+  if (Array.isArray(assemblies)) return `into ${assemblies.slice(0, 6).join(', ')}`
+  if (typeof adopted === 'string') return adopted
+  if (value === undefined || value === null) return undefined
+  return before === null || before === undefined ? inBrief(value) : `${inBrief(before)} → ${inBrief(value)}`
+}
+
+/** What was asked, answered, found or given as the reason. */
+function saidIn(recorded: Recorded): string | undefined {
+  const answer = recorded['answer'] as Recorded | undefined
+  return (
+    textOf(recorded, 'reason') ??
+    textOf(recorded, 'why') ??
+    textOf(recorded, 'comment') ??
+    (answer && textOf(answer, 'comment')) ??
+    textOf(recorded, 'question') ??
+    textOf(recorded, 'note') ??
+    textOf(recorded, 'found')
+  )
 }
 
 const inBrief = (value: unknown): string =>
-  Array.isArray(value) ? `${value.length} rows` : typeof value === 'object' ? 'a table' : String(value)
+  Array.isArray(value)
+    ? `${value.length} rows`
+    : typeof value === 'object' && value !== null
+      ? 'a table'
+      : String(value)
 
-const textOf = (recorded: Record<string, unknown>, key: string): string | undefined => {
+const textOf = (recorded: Recorded, key: string): string | undefined => {
   const value = recorded[key]
   return typeof value === 'string' && value ? value : undefined
 }
