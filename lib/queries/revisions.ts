@@ -19,3 +19,5 @@ export async function readRevisions(programmeId: string, parameter: string) {
     author: people.find(({ id }) => id === authorId)?.name ?? 'somebody unknown',
   }))
 }
+
+export type Revision = Awaited<ReturnType<typeof readRevisions>>[number]

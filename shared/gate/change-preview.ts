@@ -1,7 +1,7 @@
 import type { Department } from '@/shared/plan/department'
 import type { Stage } from '@/shared/plan/stage'
 import type { Finding, Verdict } from '@/shared/rules/finding'
-import type { ChangeReach } from './change-reach'
+import type { SignaturesUndone } from './signatures-undone'
 import { judgeProgramme, type Judgement } from './judgement'
 import type { ProgrammeState } from './programme-state'
 import type { ItemState } from './standing'
@@ -17,7 +17,7 @@ export interface Turn {
 }
 
 /** What a new value would do, before it is saved. */
-export interface ChangePreview extends ChangeReach {
+export interface ChangePreview extends SignaturesUndone {
   /** Findings with another verdict. */
   readonly turned: readonly Turn[]
   /** Findings with the verdict they have, but another number found or another limit. */

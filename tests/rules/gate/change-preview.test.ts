@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { changePreview } from '@/shared/gate/change-preview'
-import { reachOf } from '@/shared/gate/change-reach'
+import { undoneByParameter } from '@/shared/gate/signatures-undone'
 import { judgeProgramme } from '@/shared/gate/judgement'
 import { STAGES } from '@/shared/plan/stage'
 import { coat, signedUpTo, width } from './small-programme'
@@ -98,12 +98,16 @@ describe('the reach of a change', () => {
         fc.pre(state.facts.values.get(parameter) !== value)
         const judgement = judgeProgramme(state)
         const { approvals, gateSignatures, gates } = changePreview(state, judgement, parameter, value)
-        expect(reachOf(parameter, judgement)).toEqual({ approvals, gateSignatures, gates })
+        expect(undoneByParameter(parameter, judgement)).toEqual({ approvals, gateSignatures, gates })
       }),
       { numRuns: 60 },
     )
   })
   test('of a value nothing is signed on is empty', () => {
-    expect(reachOf('nobody-reads-this', judged)).toEqual({ approvals: [], gateSignatures: [], gates: [] })
+    expect(undoneByParameter('nobody-reads-this', judged)).toEqual({
+      approvals: [],
+      gateSignatures: [],
+      gates: [],
+    })
   })
 })

@@ -78,6 +78,7 @@ export default async function ConcessionPage({ params }: ConcessionPageProps) {
                 title={findRule(concession.rule)?.title ?? concession.rule}
                 href={findingAddress(code, concession.rule)}
                 finding={finding}
+                code={view.code}
               />
             )}
             <Section

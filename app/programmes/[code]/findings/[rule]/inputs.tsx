@@ -1,89 +1,132 @@
 import type { ReactNode } from 'react'
-import {
-  itemAddress,
-  limitAddress,
-  logsAddress,
-  lotsAddress,
-  inspectionsAddress,
-  instrumentsAddress,
-  recordsAddress,
-  parameterAddress,
-} from '@/app/addresses'
+import { fileAddress, itemAddress, reviseAddress } from '@/app/addresses'
 import { Day } from '@/app/ui/date'
+import { Disclosure } from '@/app/ui/disclosure'
 import { ParameterValue } from '@/app/ui/parameter-value'
 import { Quantity } from '@/app/ui/quantity'
-import { RuledTable } from '@/app/ui/ruled-table'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { findParameter, itemHolding } from '@/shared/plan/catalogue'
+import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { rulingOn } from '@/shared/plan/requirement'
+import { rulingInWords } from '@/shared/plan/ruling-in-words'
 import { readableOf, type AnyRule, type Readable } from '@/shared/rules/rule'
+import { placeOfInput } from './input-place'
+import { RecordsRead } from './records-read'
 
-/** What a rule declares to read, each with its value and where that comes from. */
+/** What a rule declares to read: each with its value, who set it, on what grounds, and what shows it. */
 export function Inputs({ view, rule }: { view: ProgrammeView; rule: AnyRule }) {
-  const reads = Object.values(rule.reads).map(readableOf)
+  const reads = Object.values(rule.reads).map((read) => ({
+    read: readableOf(read),
+    needed: read.source !== 'optional',
+  }))
   return (
-    <RuledTable
-      caption="Inputs of the finding"
-      captionHidden
-      rows={reads}
-      rowKey={({ source, key }) => `${source} ${key}`}
-      columns={[
-        { label: 'Input', names: true, cell: (read) => <a href={placeOf(view, read)}>{read.label}</a> },
-        { label: 'As it stands', cell: (read) => valueOf(view, read) },
-        { label: 'From', cell: (read) => originOf(view, read) },
-      ]}
-    />
+    <ol className="values">
+      {reads.map(({ read, needed }) => (
+        <li
+          key={`${read.source} ${read.key}`}
+          className={`value ${isTable(view, read) ? 'value-table' : ''}`}
+        >
+          <h3>
+            <a href={placeOfInput(view.code, read)}>{read.label}</a>
+            {!needed && <span className="field-optional"> (judged without it too)</span>}
+          </h3>
+          <div className="value-now">
+            <InputValue view={view} read={read} />
+          </div>
+          <div className="value-why">
+            <Origin view={view} read={read} />
+          </div>
+        </li>
+      ))}
+    </ol>
   )
 }
 
-function valueOf(view: ProgrammeView, read: Readable): ReactNode {
-  if (read.source === 'parameter') {
-    const parameter = findParameter(read.key)
-    return parameter ? (
-      <ParameterValue parameter={parameter} value={view.state.facts.values.get(read.key)} />
-    ) : (
-      'unknown'
-    )
+const isTable = ({ state }: ProgrammeView, { source, key }: Readable): boolean =>
+  source === 'parameter' && Array.isArray(state.facts.values.get(key))
+
+const ROWS_IN_SIGHT = 8
+
+function InputValue({ view, read }: { view: ProgrammeView; read: Readable }): ReactNode {
+  const { facts } = view.state
+  switch (read.source) {
+    case 'parameter': {
+      const parameter = findParameter(read.key)
+      const value = facts.values.get(read.key)
+      if (!parameter) return 'unknown'
+      const printed = <ParameterValue parameter={parameter} value={value} />
+      return Array.isArray(value) && value.length > ROWS_IN_SIGHT ? (
+        <Disclosure summary={`${value.length} rows`}>{printed}</Disclosure>
+      ) : (
+        printed
+      )
+    }
+    case 'limit':
+      return (
+        <>
+          {read.direction} <Quantity value={rulingOn(read, facts.requirements).value} unit={read.unit} />
+        </>
+      )
+    case 'today':
+      return <Day at={facts.today} />
+    case 'records':
+      return <RecordsRead view={view} source={read.key} />
   }
-  if (read.source === 'limit')
+}
+
+function Origin({ view, read }: { view: ProgrammeView; read: Readable }): ReactNode {
+  switch (read.source) {
+    case 'parameter':
+      return <ParameterOrigin view={view} parameter={read.key} />
+    case 'limit':
+      return rulingInWords(rulingOn(read, view.state.facts.requirements))
+    case 'today':
+      return 'The day of judging.'
+    case 'records':
+      return 'From the programme’s records; each entry stands in the trail.'
+  }
+}
+
+function ParameterOrigin({ view, parameter: key }: { view: ProgrammeView; parameter: string }) {
+  const revision = view.state.revisions.get(key)
+  const item = itemHolding.parameter(key)
+  const owner = findParameter(key)?.owner
+  if (!revision)
     return (
       <>
-        {read.direction}{' '}
-        <Quantity value={rulingOn(read, view.state.facts.requirements).value} unit={read.unit} />
+        Nobody has specified it yet
+        {item && owner && (
+          <>
+            ; {DEPARTMENT_NAMES[owner]} does, on{' '}
+            <a href={reviseAddress(view.code, item.key, key)}>{item.title}</a>
+          </>
+        )}
+        .
       </>
     )
-  if (read.source === 'today') return view.state.facts.today
-  const records = read.from(view.state.facts.records)
-  return Array.isArray(records) ? `${records.length} recorded` : 'recorded'
-}
-
-function originOf(view: ProgrammeView, read: Readable): ReactNode {
-  if (read.source === 'limit') {
-    const { document, authority } = rulingOn(read, view.state.facts.requirements)
-    return `${document} (${authority})`
-  }
-  if (read.source !== 'parameter')
-    return read.source === 'today' ? 'the day of judging' : 'the programme’s records'
-  const revision = view.state.revisions.get(read.key)
-  if (!revision) return 'nobody yet'
-  const evidence = view.state.evidence.filter(
-    ({ itemKey }) => itemKey === itemHolding.parameter(read.key)?.key,
-  )
   return (
     <>
       Revision {revision.number} by {revision.authorName}, <Day at={revision.at} />: {revision.reason}
-      {evidence.length > 0 &&
-        ` Evidence on its item: ${evidence.map(({ fileName, url }) => fileName ?? url).join(', ')}.`}
+      {item && <EvidenceOn view={view} item={item.key} title={item.title} />}
     </>
   )
 }
 
-function placeOf({ code }: ProgrammeView, read: Readable): string {
-  if (read.source === 'parameter') return parameterAddress(code, read.key)
-  if (read.source === 'limit') return limitAddress(code, read.key)
-  if (read.source === 'today') return itemAddress(code, 'programme-frame')
-  if (read.key === 'lots') return lotsAddress(code)
-  if (read.key === 'inspections') return inspectionsAddress(code)
-  if (read.key === 'instruments') return instrumentsAddress()
-  return read.key.startsWith('logs') ? logsAddress(code) : recordsAddress(code)
+/** What is attached to the item the value belongs to. */
+function EvidenceOn({ view, item, title }: { view: ProgrammeView; item: string; title: string }) {
+  const entries = view.state.evidence.filter(({ itemKey }) => itemKey === item)
+  return (
+    <span className="block">
+      On <a href={itemAddress(view.code, item)}>{title}</a>
+      {entries.length === 0 ? ', without evidence.' : ', with evidence: '}
+      {entries.map(({ id, fileName, url }, position) => (
+        <span key={id}>
+          {position > 0 && ', '}
+          <a href={url ?? fileAddress(view.code, id)} rel="noreferrer">
+            {fileName ?? url}
+          </a>
+        </span>
+      ))}
+    </span>
+  )
 }

@@ -50,7 +50,7 @@ export default async function FindingPage({ params }: FindingPageProps) {
         rule &&
         finding && (
           <>
-            <FindingSheet title="The finding" finding={finding} open />
+            <FindingSheet title="The finding" finding={finding} code={view.code} open />
             <Section
               heading="Why: what it was judged on"
               lead="Every input the rule declares, as it stands, with who set it and on what grounds."

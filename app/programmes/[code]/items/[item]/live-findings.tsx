@@ -1,6 +1,6 @@
 'use client'
 import { useEffect, useState } from 'react'
-import type { ChangeReach } from '@/shared/gate/change-reach'
+import type { SignaturesUndone } from '@/shared/gate/signatures-undone'
 import type { SpecificationFacts } from '@/shared/gate/live-turns'
 import type { LiveAnswer } from './judge-in-browser'
 import { WhatWouldChange } from './what-would-change'
@@ -10,7 +10,7 @@ interface LiveFindingsProps {
   /** What is typed so far; undefined until somebody does. */
   draft: unknown
   facts: SpecificationFacts
-  reach: ChangeReach
+  reach: SignaturesUndone
 }
 
 const PAUSE_MS = 150
@@ -37,7 +37,7 @@ export function LiveFindings({ parameter, draft, facts, reach }: LiveFindingsPro
   )
 }
 
-function Answer({ answer, reach }: { answer: LiveAnswer; reach: ChangeReach }) {
+function Answer({ answer, reach }: { answer: LiveAnswer; reach: SignaturesUndone }) {
   if ('says' in answer) return <p className="field-hint">{answer.says}</p>
   const { turned, steady, unseen } = answer.turns
   return (

@@ -4,7 +4,7 @@ import { Day } from '@/app/ui/date'
 import { ParameterValue } from '@/app/ui/parameter-value'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { reachOf } from '@/shared/gate/change-reach'
+import { undoneByParameter } from '@/shared/gate/signatures-undone'
 import { specificationFactsFor, type SpecificationFacts } from '@/shared/gate/live-turns'
 import type { ItemState } from '@/shared/gate/standing'
 import { mayStayEmpty } from '@/shared/plan/catalogue'
@@ -85,7 +85,7 @@ function Revising({ view, state, asked, parameter, facts }: ValueProps) {
         proposed={proposal !== undefined}
         seen={revision?.number ?? 0}
         facts={facts}
-        reach={reachOf(key, view.judgement)}
+        reach={undoneByParameter(key, view.judgement)}
       />
     </div>
   )

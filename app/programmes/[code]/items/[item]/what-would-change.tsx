@@ -1,6 +1,6 @@
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import type { Turn } from '@/shared/gate/change-preview'
-import type { ChangeReach } from '@/shared/gate/change-reach'
+import type { SignaturesUndone } from '@/shared/gate/signatures-undone'
 import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
 import { STAGE_NAMES } from '@/shared/plan/stage'
 
@@ -8,7 +8,7 @@ interface WhatWouldChangeProps {
   turned: readonly Turn[]
   /** Findings that keep their verdict: with what they would say, when another thing is found. */
   moved: readonly Turn[]
-  reach: ChangeReach
+  reach: SignaturesUndone
   revived?: readonly { item: string; department: Department }[]
 }
 
@@ -73,7 +73,7 @@ function TurnLine({ turn: { title, before, after, found, remedy } }: { turn: Tur
 }
 
 /** Signatures that saving would undo. */
-function Undone({ reach: { approvals, gateSignatures, gates } }: { reach: ChangeReach }) {
+function Undone({ reach: { approvals, gateSignatures, gates } }: { reach: SignaturesUndone }) {
   if (approvals.length === 0 && gateSignatures.length === 0)
     return <p>No signature rests on this value, so that saving it undoes none.</p>
   return (
@@ -117,7 +117,7 @@ const approvalOf = (item: string, department: Department): string =>
   `${item}, ${DEPARTMENT_NAMES[department]}`
 
 /** One line an item, for an item's approvals mostly lapse together. */
-const byItem = (approvals: ChangeReach['approvals']) =>
+const byItem = (approvals: SignaturesUndone['approvals']) =>
   [...new Set(approvals.map(({ item }) => item))].map((item) => ({
     item,
     signers: approvals

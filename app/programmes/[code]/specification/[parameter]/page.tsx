@@ -1,17 +1,18 @@
 import { notFound } from 'next/navigation'
-import { findingAddress, itemAddress, specificationAddress } from '@/app/addresses'
+import { fileAddress, itemAddress, reviseAddress, specificationAddress } from '@/app/addresses'
+import { WhatHangs } from '@/app/findings/what-hangs'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { ButtonLink } from '@/app/ui/button'
-import { Day } from '@/app/ui/date'
-import { Empty } from '@/app/ui/empty'
 import { ParameterValue } from '@/app/ui/parameter-value'
-import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
-import { VerdictMark } from '@/app/ui/verdict-mark'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { readRevisions } from '@/lib/queries/revisions'
+import { undoneByParameter } from '@/shared/gate/signatures-undone'
 import { findParameter, itemHolding, rulesReading } from '@/shared/plan/catalogue'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
+import type { ItemDefinition } from '@/shared/plan/item'
+import { Revisions } from './revisions'
 
 interface ParameterPageProps {
   params: Promise<{ code: string; parameter: string }>
@@ -26,7 +27,6 @@ export default async function ParameterPage({ params }: ParameterPageProps) {
   const visit = await visitProgramme(asked)
   const code = visit.view?.code ?? asked
   const revisions = visit.view ? await readRevisions(visit.view.state.programme.id, parameter.key) : []
-  const readers = rulesReading(parameter.key)
   return (
     <ProgrammeSheet
       visit={visit}
@@ -38,7 +38,7 @@ export default async function ParameterPage({ params }: ParameterPageProps) {
       cells={[
         { label: 'Owner', value: DEPARTMENT_NAMES[parameter.owner] },
         { label: 'Item', value: <a href={itemAddress(code, item.key)}>{item.title}</a> },
-        { label: 'Revisions', value: revisions.length },
+        { label: 'Revisions', value: revisions[0]?.number ?? 0 },
       ]}
     >
       {(view) => (
@@ -46,71 +46,49 @@ export default async function ParameterPage({ params }: ParameterPageProps) {
           <Section
             heading="As specified"
             aside={
-              <ButtonLink href={`${itemAddress(code, item.key)}#${parameter.key}`}>
-                Revise it on its item
-              </ButtonLink>
+              !view.actor.auditor &&
+              (view.actor.leads || view.actor.departments.includes(parameter.owner)) && (
+                <ButtonLink href={reviseAddress(code, item.key, parameter.key)}>
+                  {revisions.length > 0 ? 'Revise it' : 'Specify it'}
+                </ButtonLink>
+              )
             }
           >
             <ParameterValue parameter={parameter} value={view.state.facts.values.get(parameter.key)} />
+            <EvidenceOf view={view} item={item} />
           </Section>
           <Section heading="What hangs on it">
-            {readers.length > 0 ? (
-              <RuledTable
-                caption="Findings that read it"
-                captionHidden
-                rows={readers}
-                rowKey={({ id }) => id}
-                columns={[
-                  {
-                    label: 'Finding',
-                    names: true,
-                    cell: ({ id, title }) => <a href={findingAddress(code, id)}>{title}</a>,
-                  },
-                  {
-                    label: 'Verdict',
-                    set: 'shrink',
-                    cell: ({ id }) => (
-                      <VerdictMark verdict={view.judgement.findings.get(id)?.verdict ?? 'undetermined'} />
-                    ),
-                  },
-                  { label: 'Item', cell: ({ id }) => itemHolding.rule(id)?.title },
-                ]}
-              />
-            ) : (
-              <p>No finding reads it; it is covered by the approvals of its item.</p>
-            )}
+            <WhatHangs
+              view={view}
+              rules={rulesReading(parameter.key)}
+              reach={undoneByParameter(parameter.key, view.judgement)}
+            />
           </Section>
           <Section heading="Revisions">
-            {revisions.length > 0 ? (
-              <RuledTable
-                caption="Revisions"
-                captionHidden
-                rows={revisions}
-                rowKey={({ number }) => number}
-                columns={[
-                  { label: 'No.', set: 'shrink', cell: ({ number }) => number },
-                  {
-                    label: 'Value',
-                    names: true,
-                    cell: ({ value }) => <ParameterValue parameter={parameter} value={value} />,
-                  },
-                  {
-                    label: 'By',
-                    cell: ({ author, at }) => (
-                      <>
-                        {author}, <Day at={at} />
-                      </>
-                    ),
-                  },
-                  { label: 'Why', cell: ({ reason }) => reason },
-                ]}
-              />
-            ) : (
-              <Empty title="Not specified yet" />
-            )}
+            <Revisions parameter={parameter} revisions={revisions} />
           </Section>
         </>
       )}
     </ProgrammeSheet>
+  )
+}
+
+/** Evidence is attached to items, so that a value's is that of its item. */
+function EvidenceOf({ view, item }: { view: ProgrammeView; item: ItemDefinition }) {
+  const entries = view.state.evidence.filter(({ itemKey }) => itemKey === item.key)
+  if (entries.length === 0) return null
+  return (
+    <p>
+      Evidence on its item:{' '}
+      {entries.map(({ id, fileName, url, kind }, position) => (
+        <span key={id}>
+          {position > 0 && '; '}
+          <a href={url ?? fileAddress(view.code, id)} rel="noreferrer">
+            {fileName ?? url}
+          </a>{' '}
+          ({kind})
+        </span>
+      ))}
+    </p>
   )
 }

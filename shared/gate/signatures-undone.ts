@@ -1,10 +1,11 @@
 import type { Department } from '@/shared/plan/department'
 import { STAGES, type Stage } from '@/shared/plan/stage'
-import { parametersBehind } from './cover'
+import { limitsBehind, parametersBehind } from './cover'
 import type { Judgement } from './judgement'
+import type { ItemState } from './standing'
 
 /** Signatures that a change undoes: approvals of items, and signatures on gates. */
-export interface ChangeReach {
+export interface SignaturesUndone {
   readonly approvals: readonly {
     readonly itemKey: string
     readonly item: string
@@ -25,8 +26,15 @@ export interface ChangeReach {
  * itself, so that this does not depend on what the new value is; a gate rests
  * on the items of its stage and on the gate before.
  */
-export function reachOf(parameter: string, judgement: Judgement): ChangeReach {
-  const reached = judgement.items.filter(({ item }) => parametersBehind(item).includes(parameter))
+export const undoneByParameter = (parameter: string, judgement: Judgement): SignaturesUndone =>
+  reachOver(judgement, ({ item }) => parametersBehind(item).includes(parameter))
+
+/** What another ruling on a limit would undo, in the same way. */
+export const undoneByLimit = (limit: string, judgement: Judgement): SignaturesUndone =>
+  reachOver(judgement, ({ item }) => limitsBehind(item).some(({ key }) => key === limit))
+
+function reachOver(judgement: Judgement, rests: (item: ItemState) => boolean): SignaturesUndone {
+  const reached = judgement.items.filter(rests)
   const firstStage = Math.min(...reached.map(({ item }) => STAGES.indexOf(item.definition.stage)))
   const gates = judgement.gates.filter(({ stage }) => STAGES.indexOf(stage) >= firstStage)
   return {

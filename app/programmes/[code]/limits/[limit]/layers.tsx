@@ -1,0 +1,46 @@
+import { Quantity } from '@/app/ui/quantity'
+import { RuledTable } from '@/app/ui/ruled-table'
+import type { Limit, Ruling } from '@/shared/plan/requirement'
+
+/** Every layer that stands on the limit, highest authority first. */
+export function Layers({ limit, ruling }: { limit: Limit; ruling: Ruling }) {
+  return (
+    <>
+      <RuledTable
+        caption="Layers of the limit"
+        captionHidden
+        rows={ruling.layers}
+        rowKey={(_layer, position) => position}
+        columns={[
+          {
+            label: 'Document',
+            names: true,
+            cell: ({ document, clause }) => `${document}${clause ? `, ${clause}` : ''}`,
+          },
+          { label: 'Authority', cell: ({ authority }) => authority },
+          {
+            label: 'Value',
+            set: 'number',
+            cell: ({ value }) => (
+              <>
+                {limit.direction} <Quantity value={value} unit={limit.unit} />
+              </>
+            ),
+          },
+          {
+            label: 'Effect',
+            cell: ({ rules, relaxes }) => (
+              <>
+                {rules ? <strong>rules</strong> : 'gives way'}
+                {relaxes && '; relaxes those below'}
+              </>
+            ),
+          },
+        ]}
+      />
+      <p className="field-hint">
+        The default comes from: {limit.byDefault.from.cite} ({limit.byDefault.from.how}).
+      </p>
+    </>
+  )
+}

@@ -1,0 +1,66 @@
+import { randomUUID } from 'node:crypto'
+import { AnsweredDisclosure } from '@/app/forms/answered-disclosure'
+import { CommandForm } from '@/app/forms/command-form'
+import { ChoiceBox, LinesBox, NumberBox, TextBox, TickBox } from '@/app/forms/fields'
+import { SubmitButton } from '@/app/ui/submit-button'
+import { AUTHORITIES, type Limit } from '@/shared/plan/requirement'
+import { printedUnit } from '@/shared/quantity/unit'
+import { stateRequirement, withdrawRequirement } from './actions'
+
+/** Lays one document's demand on the limit, beside what stands already. */
+export function StateForm({ programme, limit }: { programme: string; limit: Limit }) {
+  return (
+    <CommandForm
+      action={stateRequirement}
+      formKey={randomUUID()}
+      hidden={{ programme, limit: limit.key }}
+      label="State a requirement"
+      className="form-narrow"
+    >
+      <ChoiceBox
+        name="authority"
+        label="Authority"
+        choices={AUTHORITIES.map((value) => ({ value, text: value }))}
+      />
+      <TextBox name="document" label="Document" required />
+      <TextBox name="clause" label="Clause" optional />
+      <NumberBox name="value" label={`Value, ${limit.direction}`} unit={printedUnit(limit.unit)} required />
+      <TickBox
+        name="relaxes"
+        label="The document expressly permits this although layers below it are stricter"
+        hint="Only then is a looser value let in; it is shown as looser wherever it rules."
+      />
+      <LinesBox name="reason" label="Why" rows={2} required />
+      <SubmitButton>State the requirement</SubmitButton>
+    </CommandForm>
+  )
+}
+
+/** Takes a demand away again, with a reason. */
+export function WithdrawForm({
+  programme,
+  limit,
+  requirement,
+  document,
+}: {
+  programme: string
+  limit: string
+  requirement: string
+  document: string
+}) {
+  return (
+    <CommandForm
+      action={withdrawRequirement}
+      formKey={randomUUID()}
+      hidden={{ programme, limit, requirement }}
+      label={`Withdraw ${document}`}
+    >
+      <AnsweredDisclosure summary="Withdraw">
+        <div className="form-narrow">
+          <LinesBox name="reason" label="Why it does not stand any more" rows={2} required />
+          <SubmitButton kind="danger">Withdraw the requirement</SubmitButton>
+        </div>
+      </AnsweredDisclosure>
+    </CommandForm>
+  )
+}

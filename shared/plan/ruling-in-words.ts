@@ -1,0 +1,27 @@
+import { formatQuantity } from '@/shared/quantity/format'
+import type { Layer, Ruling } from './requirement'
+import { AUTHORITIES } from './requirement'
+
+/** Why the ruling layer of a limit rules, in one or two sentences. */
+export function rulingInWords(ruling: Ruling): string {
+  const { limit, layers } = ruling
+  const [only, ...more] = layers
+  const said = (layer: Layer) => `${layer.document}, ${formatQuantity(layer.value, limit.unit, 6)}`
+  if (!only || more.length === 0) return `Nothing but the default is stated: ${ruling.document}.`
+  const rules = layers.find((layer) => layer.rules)
+  if (!rules) throw new RangeError('A ruling has one layer that rules.')
+  const relaxing = layers.find(({ relaxes }) => relaxes)
+  const strictest = limit.direction === 'at most' ? 'smallest' : 'largest'
+  if (!relaxing)
+    return `${said(rules)}, rules because it is the strictest (${strictest}) of ${layers.length} layers.`
+  const aside = layers.filter((layer) => rank(layer) > rank(relaxing))
+  const left = layers.length - aside.length
+  const permits =
+    aside.length > 0
+      ? `${relaxing.document} (${relaxing.authority}) expressly permits ${formatQuantity(relaxing.value, limit.unit, 6)}, which sets aside what stands below it: ${aside.map(said).join('; ')}.`
+      : `${relaxing.document} expressly permits its value, but nothing stands below it.`
+  const rest = left === 1 ? 'It rules alone.' : `Of the ${left} left, ${said(rules)}, is the strictest.`
+  return `${permits} ${rest}`
+}
+
+const rank = ({ authority }: Layer): number => AUTHORITIES.indexOf(authority)
