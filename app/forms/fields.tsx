@@ -1,5 +1,7 @@
 'use client'
+import { usePathname } from 'next/navigation'
 import type { ComponentProps } from 'react'
+import { signInAddress } from '@/app/addresses'
 import { useFormState } from '@/app/forms/command-form'
 import { ChoiceField, LinesField, NumberField, PickField, TextField, TickField } from '@/app/ui/field'
 
@@ -58,10 +60,12 @@ export function TickBox(props: ComponentProps<typeof TickField>) {
 /** The password that makes a form a signature, with what signing it means. */
 export function SignatureBox({ meaning, hasPassword }: { meaning: string; hasPassword: boolean }) {
   const { fields } = useFormState()
+  const here = usePathname()
   if (!hasPassword)
     return (
       <p className="field-hint">
-        {meaning} You sign with a sign-in at your identity provider not older than five minutes.
+        {meaning} You sign with a sign-in at your identity provider not older than five minutes:{' '}
+        <a href={signInAddress(here)}>sign in again</a> first if yours is older.
       </p>
     )
   return (

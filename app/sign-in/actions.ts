@@ -2,7 +2,8 @@
 import { redirect } from 'next/navigation'
 import { typedIn, type FormState } from '@/app/forms/form-state'
 import { text } from '@/app/forms/submit'
-import { deskAddress, signInAddress } from '@/app/addresses'
+import { signInAddress } from '@/app/addresses'
+import { placeWithin } from '@/app/sign-in/place-within'
 import { checkPassword } from '@/lib/auth/check-password'
 import { endSession, startSession } from '@/lib/auth/session'
 
@@ -18,6 +19,3 @@ export async function signOut(): Promise<void> {
   await endSession()
   redirect(signInAddress())
 }
-
-/** Only an address of this app: another would make the sign-in page a stepping stone. */
-const placeWithin = (then: string): string => (/^\/(?![/\\])/.test(then) ? then : deskAddress())

@@ -2,10 +2,12 @@ import { randomUUID } from 'node:crypto'
 import { CommandForm } from '@/app/forms/command-form'
 import { TextBox } from '@/app/forms/fields'
 import { signIn } from '@/app/sign-in/actions'
+import { ProviderForm } from '@/app/sign-in/provider-form'
 import { Notice } from '@/app/ui/notice'
 import { Sheet } from '@/app/ui/sheet'
 import { SubmitButton } from '@/app/ui/submit-button'
 import { TitleBlock } from '@/app/ui/title-block'
+import { settings } from '@/lib/settings/settings'
 
 export const metadata = { title: 'Sign in – Liquidus' }
 
@@ -15,6 +17,7 @@ interface SignInPageProps {
 
 export default async function SignInPage({ searchParams }: SignInPageProps) {
   const { then = '', error } = await searchParams
+  const { identityProvider } = settings()
   return (
     <Sheet
       place={[{ text: 'Sign in' }]}
@@ -27,6 +30,7 @@ export default async function SignInPage({ searchParams }: SignInPageProps) {
             : 'The identity provider did not finish the sign-in. Try again, or ask an administrator.'}
         </Notice>
       )}
+      {identityProvider && <ProviderForm name={identityProvider.name} then={then} />}
       <CommandForm
         action={signIn}
         formKey={randomUUID()}
@@ -40,10 +44,10 @@ export default async function SignInPage({ searchParams }: SignInPageProps) {
           label="E-mail address"
           autoComplete="username"
           required
-          autoFocus
+          autoFocus={!identityProvider}
         />
         <TextBox name="password" type="password" label="Password" autoComplete="current-password" required />
-        <SubmitButton kind="primary">Sign in</SubmitButton>
+        <SubmitButton kind={identityProvider ? 'quiet' : 'primary'}>Sign in</SubmitButton>
       </CommandForm>
     </Sheet>
   )

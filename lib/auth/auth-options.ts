@@ -63,8 +63,19 @@ const openIdConnect = ({
   clientId,
   clientSecret,
   idToken: true,
+  userinfo: { request: ({ tokens, client }) => claimsOf(tokens, client) },
   checks: ['pkce', 'state', 'nonce'],
   // A signature needs a fresh sign-in, so the provider is always asked to ask.
   authorization: { params: { scope: 'openid email profile', prompt: 'login' } },
   profile: (profile) => ({ id: String(profile['sub']) }),
 })
+
+/** The identity token's claims; a provider that leaves the address out of it is asked for the rest. */
+async function claimsOf(
+  tokens: { claims?: () => object; access_token?: string | undefined },
+  client: { userinfo: (accessToken: string) => Promise<object> },
+): Promise<Record<string, unknown>> {
+  const claims = { ...tokens.claims?.() } as Record<string, unknown>
+  if (claims['email'] || !tokens.access_token) return claims
+  return { ...(await client.userinfo(tokens.access_token)), ...claims }
+}

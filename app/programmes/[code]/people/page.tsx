@@ -39,7 +39,7 @@ export default async function MembersPage({ params }: MembersPageProps) {
           {!refusal('invite-member', view.actor) && <LeadForms view={view} />}
           <Section
             heading="Who may do what"
-            lead="Beside this table, nobody approves alone what they wrote themselves, and a gate’s quality signatory has granted no concession in its stage."
+            lead="Beside this table, nobody approves alone what they wrote themselves, and a gate’s quality signatory asked for no concession in its stage."
           >
             <Disclosure summary="Every deed, and who may do it">
               <RightsTable />
