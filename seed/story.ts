@@ -4,6 +4,7 @@ import { perform } from '@/lib/commands/perform'
 import { database } from '@/lib/db/client'
 import { loadState } from '@/lib/programme/load-state'
 import { judgeProgramme, type Judgement } from '@/shared/gate/judgement'
+import type { ProgrammeState } from '@/shared/gate/programme-state'
 import type { Department } from '@/shared/plan/department'
 import type { Stage } from '@/shared/plan/stage'
 import type { CommandName } from '@/shared/policy'
@@ -57,13 +58,18 @@ export class Story {
     return this.act(who, command, { programme: this.code, ...input })
   }
 
-  /** The programme as it stands on the story's day. */
-  async judged(): Promise<Judgement> {
+  /** The programme's facts, and what follows from them, on the story's day. */
+  async read(): Promise<{ state: ProgrammeState; judgement: Judgement }> {
     const { id } = await database().programme.findUniqueOrThrow({
       where: { code: this.code },
       select: { id: true },
     })
-    return judgeProgramme(await loadState(database(), id, this.day))
+    const state = await loadState(database(), id, this.day)
+    return { state, judgement: judgeProgramme(state) }
+  }
+
+  private async judged(): Promise<Judgement> {
+    return (await this.read()).judgement
   }
 
   /** Specifies a list of values, each for the first time. */

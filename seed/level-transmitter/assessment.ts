@@ -1,5 +1,119 @@
+import { serials } from '@/seed/level-transmitter/evaluation'
 import type { Story } from '@/seed/story'
 
+/** Joints of one board: the machine soldered and the hand soldered ones of its hole table. */
+const JOINTS = 306
+
+/** What was made is inspected against the budget the specification set. */
 export async function assess(story: Story): Promise<void> {
-  void story
+  await story
+    .on('2026-04-08')
+    .specify(
+      'quill',
+      { 'inspected-assemblies-share': 100, 'insulation-test': 'j-std-004a' },
+      'A first series of class 3 is looked at whole.',
+    )
+  await inspect(story)
+  await cleanAndTest(story)
+  await story.on('2026-04-17').approve('assessment')
+  await story.signGate('assessment')
+  await serve(story)
+}
+
+/** All 240 assemblies: one joint short of solder, mended. */
+async function inspect(story: Story): Promise<void> {
+  const inspections = serials(1, 240).map((assembly, index) => ({
+    assembly,
+    inspectedOn: '2026-04-09',
+    inspector: 'Sunniva Brandt',
+    magnification: 4,
+    jointsSeen: JOINTS,
+    defects: index === 56 ? [{ kind: 'insufficient solder', joint: 'U3-4', xMm: 61.5, yMm: 32 }] : [],
+    note: '',
+  }))
+  await story.on('2026-04-10').do('sunniva', 'record-inspection', { inspections })
+  await story.do('goran', 'add-record', {
+    kind: 'rework',
+    rows: [
+      {
+        doneOn: '2026-04-10',
+        worker: 'Goran Eide',
+        assembly: 'LX41-0057',
+        joint: 'U3-4',
+        defect: 'insufficient solder',
+        heats: 1,
+        minutes: 6,
+      },
+    ],
+  })
+}
+
+async function cleanAndTest(story: Story): Promise<void> {
+  story.on('2026-04-14')
+  await story.do('sunniva', 'add-record', {
+    kind: 'ionic-cleanliness',
+    rows: ['LX41-0010', 'LX41-0075', 'LX41-0140'].map((assembly, index) => ({
+      testedOn: '2026-04-13',
+      assembly,
+      method: 'manual',
+      concentrationUgPerMl: [0.42, 0.48, 0.45][index] ?? 0.45,
+      solventMl: 500,
+      lengthMm: 160,
+      widthMm: 100,
+      componentAllowancePct: 10,
+      minutes: 10,
+      solventC: 23,
+    })),
+  })
+  await story.do('goran', 'add-record', {
+    kind: 'flux-removal',
+    rows: [
+      {
+        triedOn: '2026-04-13',
+        assembly: 'LX41-0010',
+        cleaning: 'saponified water, 55 °C, rinsed twice',
+        beforeUgPerCm2: 6.2,
+        afterUgPerCm2: 0.6,
+        residue: 'none',
+      },
+    ],
+  })
+  await story.do('sunniva', 'add-record', {
+    kind: 'insulation-resistance',
+    rows: [24, 96, 168].map((hours) => ({
+      testedOn: '2026-04-13',
+      pattern: 'comb B on coupon K-2609',
+      condition: 'j-std-004a',
+      hours,
+      resistanceMOhm: 2400,
+    })),
+  })
+  await story.do('goran', 'add-record', {
+    kind: 'electrical-test',
+    rows: [
+      {
+        testedOn: '2026-04-14',
+        assembly: 'LX41-0001 to LX41-0240',
+        tested: 240,
+        passedFirst: 240,
+        jointFailures: 0,
+      },
+    ],
+  })
+}
+
+/** A summer in service: no joint has failed. */
+async function serve(story: Story): Promise<void> {
+  await story.on('2026-10-05').do('quill', 'add-record', {
+    kind: 'field-exposure',
+    rows: [
+      {
+        from: '2026-05-01',
+        to: '2026-09-30',
+        boards: 230,
+        hoursEach: 3672,
+        source: 'service reports of the three sites',
+      },
+    ],
+  })
 }

@@ -21,7 +21,7 @@ export async function evaluate(story: Story, instruments: Readonly<Record<string
     'bare board',
     'bare board LX-41',
     'Northgate Circuits',
-    150,
+    250,
     'Rotary dip at 235 °C: 1.3 s at most, certificate NC-8812',
   )
   await receive(
@@ -34,7 +34,7 @@ export async function evaluate(story: Story, instruments: Readonly<Record<string
     'From the same panels as B-2609',
   )
   for (const [code, part, supplier, result] of COMPONENTS)
-    await receive(story, code, 'component', part, supplier, 200, result)
+    await receive(story, code, 'component', part, supplier, 260, result)
   await receive(
     story,
     'F-77',
@@ -45,7 +45,7 @@ export async function evaluate(story: Story, instruments: Readonly<Record<string
     'Density 0.812 g/ml at 25 °C',
   )
   story.on('2026-03-11')
-  await rotaryDip(story, instruments, 'B-2609', 20, 11)
+  await rotaryDip(story, instruments, 'B-2609', 50, 11)
   await rotaryDip(story, instruments, 'K-2609', 13, 12)
   await plating(story, instruments)
   for (const [index, [code]] of COMPONENTS.entries()) await dipAndLook(story, instruments, code, 31 + index)
@@ -75,9 +75,9 @@ export async function evaluate(story: Story, instruments: Readonly<Record<string
       reason: 'Every finding on the lot meets.',
     })
   }
-  await story.do('goran', 'trace-lot', { lot: 'B-2609', assemblies: serials(1, 150) })
+  await story.do('goran', 'trace-lot', { lot: 'B-2609', assemblies: serials(1, 240) })
   for (const [code] of COMPONENTS)
-    await story.do('goran', 'trace-lot', { lot: code, assemblies: serials(1, 150) })
+    await story.do('goran', 'trace-lot', { lot: code, assemblies: serials(1, 240) })
   for (const item of ['parts-evaluated', 'instruments'])
     await attachText(
       story,
