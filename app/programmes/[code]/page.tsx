@@ -1,7 +1,9 @@
-import { routeCardAddress } from '@/app/addresses'
+import { newItemAddress, printAddress, routeCardAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { statusOf } from '@/app/programmes/status'
+import { ButtonLink } from '@/app/ui/button'
+import { refusal } from '@/shared/policy'
 import { RouteCard } from './route-card'
 
 interface RouteCardPageProps {
@@ -32,7 +34,17 @@ export default async function RouteCardPage({ params }: RouteCardPageProps) {
         { label: 'Status', value: view ? statusOf(view.judgement) : '' },
       ]}
     >
-      {(readable) => <RouteCard view={readable} />}
+      {(readable) => (
+        <>
+          <RouteCard view={readable} />
+          <p className="form-actions">
+            <ButtonLink href={printAddress(readable.code)}>Print pack: the programme in full</ButtonLink>
+            {!refusal('add-item', readable.actor) && (
+              <ButtonLink href={newItemAddress(readable.code)}>Add an item to the plan</ButtonLink>
+            )}
+          </p>
+        </>
+      )}
     </ProgrammeSheet>
   )
 }

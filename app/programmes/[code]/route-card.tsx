@@ -1,6 +1,5 @@
-import { findingAddress, gateAddress, itemAddress, newItemAddress } from '@/app/addresses'
+import { findingAddress, gateAddress, itemAddress } from '@/app/addresses'
 import { FourStages, type StageGlance } from '@/app/drawing/four-stages'
-import { ButtonLink } from '@/app/ui/button'
 import { DepartmentTag } from '@/app/ui/department-tag'
 import { GateMark } from '@/app/ui/gate-mark'
 import { RuledTable } from '@/app/ui/ruled-table'
@@ -10,7 +9,6 @@ import { VerdictMark } from '@/app/ui/verdict-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { GateState } from '@/shared/gate/gate'
 import type { ItemState } from '@/shared/gate/standing'
-import { refusal } from '@/shared/policy'
 import { STAGE_AIMS, STAGE_NAMES, STAGES, type Stage } from '@/shared/plan/stage'
 import { VERDICTS } from '@/shared/rules/finding'
 
@@ -44,9 +42,6 @@ export function RouteCard({ view }: { view: ProgrammeView }) {
           <StageItems view={view} stage={stage} items={items} />
         </Section>
       ))}
-      {!refusal('add-item', view.actor) && (
-        <ButtonLink href={newItemAddress(view.code)}>Add an item to the plan</ButtonLink>
-      )}
     </>
   )
 }

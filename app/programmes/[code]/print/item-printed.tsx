@@ -1,0 +1,85 @@
+import { FindingSheet } from '@/app/findings/finding-sheet'
+import { Caution } from '@/app/ui/caution'
+import { Day } from '@/app/ui/date'
+import { DepartmentTag } from '@/app/ui/department-tag'
+import { ParameterValue } from '@/app/ui/parameter-value'
+import { Section } from '@/app/ui/section'
+import { Stamp, StampPlace } from '@/app/ui/stamp'
+import { StandingMark } from '@/app/ui/standing-mark'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import type { ItemState } from '@/shared/gate/standing'
+import type { Parameter } from '@/shared/plan/parameter'
+import { EvidencePrinted } from './evidence-printed'
+
+/** One item in full: what it asks, what is specified, what was found with its working, and who agreed. */
+export function ItemPrinted({ view, state }: { view: ProgrammeView; state: ItemState }) {
+  const { definition, setAside } = state.item
+  const findings = definition.rules.flatMap((rule) => {
+    const finding = view.judgement.findings.get(rule.id)
+    return finding ? [{ rule, finding }] : []
+  })
+  return (
+    <Section level={3} heading={definition.title} aside={<StandingMark standing={state.standing} />}>
+      <p>
+        <DepartmentTag department={definition.owner} /> {definition.asks}
+      </p>
+      {setAside && (
+        <p>
+          Set aside by {setAside.proposedByName}: {setAside.reason}{' '}
+          {setAside.agreed ? `Agreed by ${setAside.agreed.byName}.` : 'Not agreed yet.'}
+        </p>
+      )}
+      {definition.cautions.map((caution) => (
+        <Caution key={caution} hazard="this work can hurt">
+          {caution}
+        </Caution>
+      ))}
+      {definition.parameters.length > 0 && (
+        <div className="values">
+          {definition.parameters.map((parameter) => (
+            <ValuePrinted key={parameter.key} view={view} parameter={parameter} />
+          ))}
+        </div>
+      )}
+      {findings.map(({ rule, finding }) => (
+        <FindingSheet key={rule.id} title={rule.title} finding={finding} />
+      ))}
+      <EvidencePrinted entries={view.state.evidence.filter(({ itemKey }) => itemKey === definition.key)} />
+      <div className="stamp-row">
+        {state.approvals.map(({ department, approval, holds }) =>
+          approval ? (
+            <Stamp
+              key={department}
+              department={department}
+              meaning="Approved"
+              name={approval.personName}
+              at={approval.at}
+              digest={approval.digest}
+              state={holds ? 'stands' : 'lapsed'}
+            />
+          ) : (
+            <StampPlace key={department} department={department} wanted="not approved yet" />
+          ),
+        )}
+      </div>
+    </Section>
+  )
+}
+
+function ValuePrinted({ view, parameter }: { view: ProgrammeView; parameter: Parameter }) {
+  const revision = view.state.revisions.get(parameter.key)
+  const isTable = Array.isArray(revision?.value) && revision.value.length > 0
+  return (
+    <div className={`value value-${isTable ? 'table' : 'field'}`}>
+      <h4>{parameter.label}</h4>
+      <div className="value-now">
+        <ParameterValue parameter={parameter} value={revision?.value} />
+      </div>
+      {revision && (
+        <p className="value-why">
+          revision {revision.number}, {revision.authorName}, <Day at={revision.at} />: {revision.reason}
+        </p>
+      )}
+    </div>
+  )
+}

@@ -1,0 +1,68 @@
+import { LimitTable } from '@/app/findings/limit-table'
+import { Digest } from '@/app/ui/digest'
+import { Facts } from '@/app/ui/facts'
+import { Section } from '@/app/ui/section'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { ALL_LIMITS } from '@/shared/plan/catalogue'
+import { DEPARTMENT_NAMES } from '@/shared/plan/department'
+import { rulingOn } from '@/shared/plan/requirement'
+import { STAGE_AIMS, STAGE_NAMES, STAGES, type Stage } from '@/shared/plan/stage'
+import { RouteCard } from '../route-card'
+import { DecisionsPrinted } from './decisions-printed'
+import { GatePrinted } from './gate-printed'
+import { ItemPrinted } from './item-printed'
+import { RecordsPrinted } from './records-printed'
+
+/** The whole programme in the order of its stages. */
+export function Pack({ view }: { view: ProgrammeView }) {
+  return (
+    <div className="part-body print-pack">
+      <RouteCard view={view} />
+      {STAGES.map((stage) => (
+        <StagePrinted key={stage} view={view} stage={stage} />
+      ))}
+      <Section heading="Limits in force">
+        <LimitTable
+          code={view.code}
+          rulings={ALL_LIMITS.map((limit) => rulingOn(limit, view.state.facts.requirements))}
+        />
+      </Section>
+      <RecordsPrinted view={view} />
+      <DecisionsPrinted view={view} />
+      <Section heading="People and trail">
+        <Facts
+          facts={[
+            ...view.state.members.map(({ name, department }) => ({
+              label: name,
+              value: DEPARTMENT_NAMES[department],
+            })),
+            { label: 'Entries in the trail', value: view.head.seq },
+          ]}
+        />
+        <p>
+          Newest hash of the trail: <Digest value={view.head.hash} full />
+        </p>
+        <p className="section-lead">
+          A trail whose entry {view.head.seq} has another hash than this was written anew after this was
+          printed.
+        </p>
+      </Section>
+    </div>
+  )
+}
+
+function StagePrinted({ view, stage }: { view: ProgrammeView; stage: Stage }) {
+  const gate = view.judgement.gates.find((entry) => entry.stage === stage)
+  return (
+    <div className="print-stage">
+      <Section heading={`${STAGE_NAMES[stage]} in full`} lead={STAGE_AIMS[stage]}>
+        {gate && <GatePrinted gate={gate} />}
+        {view.judgement.items
+          .filter(({ item }) => item.definition.stage === stage)
+          .map((state) => (
+            <ItemPrinted key={state.item.definition.key} view={view} state={state} />
+          ))}
+      </Section>
+    </div>
+  )
+}

@@ -1,0 +1,54 @@
+import { printAddress, routeCardAddress } from '@/app/addresses'
+import { ProgrammeSheet } from '@/app/frame/programme-sheet'
+import { visitProgramme } from '@/app/frame/visit'
+import { statusOf } from '@/app/programmes/status'
+import { Digest } from '@/app/ui/digest'
+import { Moment } from '@/app/ui/date'
+import { Pack } from './pack'
+import { PrintButton } from './print-button'
+
+interface PrintPageProps {
+  params: Promise<{ code: string }>
+}
+
+export async function generateMetadata({ params }: PrintPageProps) {
+  return { title: `${decodeURIComponent((await params).code)}, print pack – Liquidus` }
+}
+
+/** The programme as one document for paper, as of the newest entry of its trail. */
+export default async function PrintPage({ params }: PrintPageProps) {
+  const { code: asked } = await params
+  const visit = await visitProgramme(asked)
+  const { view } = visit
+  const code = view?.code ?? decodeURIComponent(asked)
+  const lead = view?.state.members.find(({ personId }) => personId === view.state.programme.leadId)
+  return (
+    <ProgrammeSheet
+      visit={visit}
+      code={code}
+      at={routeCardAddress(code)}
+      place={[{ text: 'Print pack', href: printAddress(code) }]}
+      title={view?.state.programme.title ?? ''}
+      supplement="The programme in full"
+      cells={
+        view
+          ? [
+              { label: 'Programme', value: code },
+              { label: 'Lead', value: lead?.name ?? '' },
+              { label: 'Status', value: statusOf(view.judgement) },
+              { label: 'As of', value: <Moment at={new Date()} /> },
+              { label: 'Printed for', value: visit.person.name },
+              { label: 'Newest hash', value: <Digest value={view.head.hash} length={24} />, wide: true },
+            ]
+          : []
+      }
+    >
+      {(readable) => (
+        <>
+          <PrintButton />
+          <Pack view={readable} />
+        </>
+      )}
+    </ProgrammeSheet>
+  )
+}
