@@ -10,7 +10,11 @@ export default defineConfig({
     projects: [
       {
         extends: true,
-        test: { name: 'rules', include: ['tests/rules/**/*.test.ts', 'tests/laws/**/*.test.ts'] },
+        test: {
+          name: 'rules',
+          include: ['tests/rules/**/*.test.ts', 'tests/laws/**/*.test.ts'],
+          testTimeout: 30_000,
+        },
       },
       {
         extends: true,

@@ -1,6 +1,8 @@
 import { addInstruments } from '@/seed/instruments'
 import { tellLevelTransmitter } from '@/seed/level-transmitter'
 import { addDemoPeople } from '@/seed/people'
+import { tellPumpController } from '@/seed/pump-controller'
+import { tellValvePositioner } from '@/seed/valve-positioner'
 
 /**
  * The demo: an invented firm, its people, and three programmes made only
@@ -10,4 +12,6 @@ export default async function seedDemo(): Promise<void> {
   const people = await addDemoPeople(new Date('2026-01-05T08:00:00Z'))
   const instruments = await addInstruments(people)
   await tellLevelTransmitter(people, instruments)
+  await tellPumpController(people, instruments)
+  await tellValvePositioner(people)
 }

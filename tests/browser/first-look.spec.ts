@@ -42,7 +42,7 @@ test('Tomas opens a programme, and a code that exists keeps what he typed', asyn
 
 test('the gates of a programme that is blocked say what is in the way', async ({ page }) => {
   await signIn(page, 'quill')
-  await page.goto('/programmes/LX-41/gates/assessment')
+  await page.goto('/programmes/PX-12/gates/evaluation')
   await expect(page.getByRole('heading', { name: 'What is in the way' })).toBeVisible()
 })
 

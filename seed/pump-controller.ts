@@ -1,0 +1,102 @@
+import { attachText, storeText } from '@/seed/attach-file'
+import { LEVEL_TRANSMITTER } from '@/seed/boards/level-transmitter'
+import type { PersonIds } from '@/seed/people'
+import { csvOf, readingsOf, rounded, scatterFrom } from '@/seed/readings'
+import { Story } from '@/seed/story'
+
+/** PX-12: its specification gate is open; a lot of boards wets too slowly, and a question waits for production. */
+export async function tellPumpController(
+  people: PersonIds,
+  instruments: Readonly<Record<string, string>>,
+): Promise<void> {
+  const story = new Story(people, 'PX-12', '2026-09-01')
+  await story.act('tomas', 'open-programme', {
+    code: story.code,
+    title: 'Pump controller, relay board',
+    department: 'design',
+    productClass: '3',
+    alloyFamily: 'tin-lead',
+    serviceYears: 15,
+    environment: 'GF',
+    annualVolume: 900,
+  })
+  for (const [email, department] of [
+    ['ines@demo.invalid', 'design'],
+    ['petra@demo.invalid', 'production'],
+    ['quill@demo.invalid', 'quality'],
+    ['sunniva@demo.invalid', 'quality'],
+  ] as const) {
+    await story.do('tomas', 'invite-member', { email, department })
+  }
+  await story
+    .on('2026-09-08')
+    .specify(
+      'tomas',
+      specified(),
+      'Taken over from the level transmitter, which uses the same hole and finish practice.',
+    )
+  await attachText(
+    story,
+    'tomas',
+    'holes-and-lands',
+    'drawing',
+    'PX-12-drill-chart.txt',
+    'PX-12 revision A, drill chart as LX-41 revision C.\n',
+  )
+  await story.on('2026-09-15').approve('specification')
+  await story.signGate('specification')
+  await slowLot(story, instruments)
+  await story.on('2026-11-10').do('quill', 'ask-action', {
+    item: 'board-solderability',
+    from: 'quality',
+    to: 'production',
+    kind: 'feasibility',
+    question: 'Can lot P-311 be levelled again by the supplier, and how long would that take?',
+    dueOn: '2026-11-20',
+  })
+}
+
+/** The same practice on a board of its own name; who plans the parts names them anew. */
+function specified(): Record<string, unknown> {
+  const values = JSON.parse(JSON.stringify(LEVEL_TRANSMITTER).replaceAll('LX-41', 'PX-12')) as Record<
+    string,
+    unknown
+  >
+  return { ...values, 'survival-target': 98.5 }
+}
+
+/** Boards whose tin-lead wets in two to three seconds: old stock, as it turned out. */
+async function slowLot(story: Story, instruments: Readonly<Record<string, string>>): Promise<void> {
+  await story.on('2026-11-05').do('sunniva', 'receive-lot', {
+    code: 'P-311',
+    kind: 'bare board',
+    part: 'bare board PX-12',
+    supplier: 'Calloway Boards',
+    dateCode: '2604',
+    quantity: 120,
+    receivedOn: '2026-11-05',
+    temperatureC: 23,
+    relativeHumidityPct: 55,
+    packing: 'shrink film, no desiccant',
+    supplierResult: 'Rotary dip: 1.6 s, tested in January',
+  })
+  const scatter = scatterFrom(77)
+  const rows = Array.from({ length: 20 }, (_, index) =>
+    (['track', 'hole'] as const).map((place) => ({
+      specimen: String(index + 1),
+      place,
+      outcome: 'wetted',
+      wettingTimeS: rounded(Math.max(1, (place === 'track' ? 1.9 : 2.2) + 0.25 * scatter()), 2),
+    })),
+  ).flat()
+  await story.on('2026-11-06').do('sunniva', 'test-lot', {
+    lot: 'P-311',
+    method: 'rotary-dip',
+    testedOn: '2026-11-06',
+    testedBy: 'Sunniva Brandt',
+    instrument: instruments['RD-02'],
+    conditions: { alloy: 'Sn60Pb40', flux: 'rosin-non-activated', bathTemperatureC: 235, ageing: 'none' },
+    readings: readingsOf(rows),
+    file: await storeText('P-311-rotary-dip.csv', csvOf(rows)),
+  })
+}
