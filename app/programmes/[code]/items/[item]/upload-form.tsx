@@ -50,7 +50,7 @@ export function UploadForm({ formKey, action, kinds, answer }: UploadFormProps) 
         <TextField
           name="kind"
           label="Kind of evidence"
-          defaultValue={answer.kind ?? kinds[0] ?? ''}
+          defaultValue={answer.kind || kinds[0]}
           list={`${formKey}-kinds`}
           required
         />

@@ -1,0 +1,81 @@
+import { randomUUID } from 'node:crypto'
+import { newItemAddress, routeCardAddress } from '@/app/addresses'
+import { CommandForm } from '@/app/forms/command-form'
+import { LinesBox, PickBox, TextBox } from '@/app/forms/fields'
+import { ProgrammeSheet } from '@/app/frame/programme-sheet'
+import { visitProgramme } from '@/app/frame/visit'
+import { Notice } from '@/app/ui/notice'
+import { SubmitButton } from '@/app/ui/submit-button'
+import { DEPARTMENT_NAMES, DEPARTMENTS } from '@/shared/plan/department'
+import { STAGE_NAMES, STAGES } from '@/shared/plan/stage'
+import { refusal } from '@/shared/policy'
+import { addItem } from './actions'
+import { ApproversBoxes } from './approvers-boxes'
+
+interface NewItemPageProps {
+  params: Promise<{ code: string }>
+}
+
+/** Tailoring the plan: something this board needs settled that the standard plan does not ask. */
+export default async function NewItemPage({ params }: NewItemPageProps) {
+  const { code: asked } = await params
+  const visit = await visitProgramme(asked)
+  const code = visit.view?.code ?? decodeURIComponent(asked)
+  return (
+    <ProgrammeSheet
+      visit={visit}
+      code={code}
+      at={routeCardAddress(code)}
+      place={[{ text: 'Add an item', href: newItemAddress(code) }]}
+      title="Add an item to the plan"
+      supplement="It is settled by evidence and approvals, and its stage’s gate waits for it"
+    >
+      {(view) => {
+        const refused = refusal('add-item', view.actor)
+        return refused ? <Notice kind="refusal">{refused}</Notice> : <ItemForm code={view.code} />
+      }}
+    </ProgrammeSheet>
+  )
+}
+
+function ItemForm({ code }: { code: string }) {
+  return (
+    <CommandForm
+      action={addItem}
+      formKey={randomUUID()}
+      hidden={{ programme: code }}
+      label="Add an item to the plan"
+      className="form-narrow"
+    >
+      <TextBox name="item.title" label="Title" maxLength={120} required />
+      <LinesBox
+        name="item.asks"
+        label="What it settles"
+        hint="The question that has to be answered before the gate."
+        maxLength={500}
+        required
+      />
+      <PickBox
+        name="item.stage"
+        label="Stage"
+        choices={STAGES.map((value) => ({ value, text: STAGE_NAMES[value] }))}
+        required
+      />
+      <PickBox
+        name="item.owner"
+        label="Owner"
+        choices={DEPARTMENTS.map((value) => ({ value, text: DEPARTMENT_NAMES[value] }))}
+        required
+      />
+      <ApproversBoxes />
+      <TextBox
+        name="item.evidence"
+        label="Evidence it wants"
+        hint="Such as “report of the vibration test”; the item waits until something of it is attached."
+        maxLength={120}
+        optional
+      />
+      <SubmitButton>Add the item</SubmitButton>
+    </CommandForm>
+  )
+}
