@@ -10,6 +10,20 @@ export function fileResponse(pieces: AsyncIterable<string>, fileName: string, me
   })
 }
 
+/** Values as they come, one JSON text a line, for a page that follows some work. */
+export const linesResponse = (values: AsyncIterable<unknown>): Response =>
+  new Response(streamOf(jsonLines(values)), {
+    headers: {
+      'content-type': 'application/x-ndjson',
+      'cache-control': 'private, no-store',
+      'x-accel-buffering': 'no',
+    },
+  })
+
+async function* jsonLines(values: AsyncIterable<unknown>): AsyncGenerator<string> {
+  for await (const value of values) yield `${JSON.stringify(value)}\n`
+}
+
 /** The pieces as UTF-8, asked for only as fast as the reader takes them. */
 export function streamOf(pieces: AsyncIterable<string>): ReadableStream<Uint8Array> {
   const encoder = new TextEncoder()

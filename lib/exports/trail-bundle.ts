@@ -1,4 +1,5 @@
 import { database } from '@/lib/db/client'
+import { INSTALLATION_TRAIL } from '@/lib/trail/append-entry'
 import { trailBundle, type BundleGate } from '@/shared/trail/bundle'
 import type { TrailEntry } from '@/shared/trail/entry'
 
@@ -19,8 +20,9 @@ export async function* trailEntries(trailId: string): AsyncGenerator<TrailEntry[
   }
 }
 
-/** The seals that the gates' signatures are. */
+/** The seals that the gates' signatures are; the installation's own trail has none. */
 export async function gatesOf(programmeId: string): Promise<BundleGate[]> {
+  if (programmeId === INSTALLATION_TRAIL) return []
   const rows = await database().gateSignature.findMany({
     where: { programmeId },
     orderBy: { trailSeq: 'asc' },

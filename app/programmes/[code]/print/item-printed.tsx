@@ -1,15 +1,13 @@
 import { FindingSheet } from '@/app/findings/finding-sheet'
 import { Caution } from '@/app/ui/caution'
-import { Day } from '@/app/ui/date'
 import { DepartmentTag } from '@/app/ui/department-tag'
-import { ParameterValue } from '@/app/ui/parameter-value'
 import { Section } from '@/app/ui/section'
 import { Stamp, StampPlace } from '@/app/ui/stamp'
 import { StandingMark } from '@/app/ui/standing-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { ItemState } from '@/shared/gate/standing'
-import type { Parameter } from '@/shared/plan/parameter'
 import { EvidencePrinted } from './evidence-printed'
+import { ValuesPrinted } from './values-printed'
 
 /** One item in full: what it asks, what is specified, what was found with its working, and who agreed. */
 export function ItemPrinted({ view, state }: { view: ProgrammeView; state: ItemState }) {
@@ -34,13 +32,7 @@ export function ItemPrinted({ view, state }: { view: ProgrammeView; state: ItemS
           {caution}
         </Caution>
       ))}
-      {definition.parameters.length > 0 && (
-        <div className="values">
-          {definition.parameters.map((parameter) => (
-            <ValuePrinted key={parameter.key} view={view} parameter={parameter} />
-          ))}
-        </div>
-      )}
+      <ValuesPrinted view={view} parameters={definition.parameters} />
       {findings.map(({ rule, finding }) => (
         <FindingSheet key={rule.id} title={rule.title} finding={finding} />
       ))}
@@ -63,23 +55,5 @@ export function ItemPrinted({ view, state }: { view: ProgrammeView; state: ItemS
         )}
       </div>
     </Section>
-  )
-}
-
-function ValuePrinted({ view, parameter }: { view: ProgrammeView; parameter: Parameter }) {
-  const revision = view.state.revisions.get(parameter.key)
-  const isTable = Array.isArray(revision?.value) && revision.value.length > 0
-  return (
-    <div className={`value value-${isTable ? 'table' : 'field'}`}>
-      <h4>{parameter.label}</h4>
-      <div className="value-now">
-        <ParameterValue parameter={parameter} value={revision?.value} />
-      </div>
-      {revision && (
-        <p className="value-why">
-          revision {revision.number}, {revision.authorName}, <Day at={revision.at} />: {revision.reason}
-        </p>
-      )}
-    </div>
   )
 }

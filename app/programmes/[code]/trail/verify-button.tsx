@@ -1,6 +1,7 @@
 'use client'
 import { useState } from 'react'
 import { Button } from '@/app/ui/button'
+import { followLines } from '@/app/ui/follow-lines'
 import { Notice } from '@/app/ui/notice'
 import { Progress } from '@/app/ui/progress'
 import type { TrailVerdict } from '@/shared/trail/verify'
@@ -29,7 +30,7 @@ export function VerifyButton({
           onClick={(event) => {
             event.preventDefault()
             setStep({ done: 0, of: 1 })
-            follow(verification, setStep).catch(() => setStep('failed'))
+            followLines<Step>(verification, setStep).catch(() => setStep('failed'))
           }}
         >
           Verify the trail
@@ -44,18 +45,4 @@ export function VerifyButton({
       {step && step !== 'failed' && 'verdict' in step && <Verdict verdict={step.verdict} />}
     </div>
   )
-}
-
-async function follow(address: string, tell: (step: Step) => void): Promise<void> {
-  const response = await fetch(address)
-  if (!response.ok || !response.body) throw new Error('refused')
-  const reader = response.body.pipeThrough(new TextDecoderStream()).getReader()
-  let rest = ''
-  for (;;) {
-    const { value, done } = await reader.read()
-    if (done) return
-    const lines = (rest + value).split('\n')
-    rest = lines.pop() ?? ''
-    for (const line of lines) tell(JSON.parse(line) as Step)
-  }
 }
