@@ -21,10 +21,11 @@ export function LiveFindings({ parameter, draft, facts, reach }: LiveFindingsPro
   useEffect(() => {
     if (draft === undefined) return undefined
     let wanted = true
-    const timer = setTimeout(async () => {
+    const judge = async () => {
       const { judgeInBrowser } = await import('./judge-in-browser')
       if (wanted) setAnswer(judgeInBrowser(parameter, draft, facts))
-    }, PAUSE_MS)
+    }
+    const timer = setTimeout(() => void judge(), PAUSE_MS)
     return () => {
       wanted = false
       clearTimeout(timer)

@@ -30,7 +30,7 @@ interface ItemPageProps {
 export default async function ItemPage({ params, searchParams }: ItemPageProps) {
   const { code: given, item: key } = await params
   const { upload, ...asking } = await searchParams
-  const answer = upload ? openUploadAnswer(upload, uploadSecret(), Date.now()) : {}
+  const answer = upload ? openUploadAnswer(upload, uploadSecret()) : {}
   const visit = await visitProgramme(given)
   const code = visit.view?.code ?? given
   const state = visit.view && itemStateFor(visit.view.judgement, decodeURIComponent(key))
