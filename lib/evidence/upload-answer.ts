@@ -26,7 +26,11 @@ export function sealUploadAnswer(
 }
 
 /** What a sealed answer says; nothing when it was not sealed here, or is old. */
-export function openUploadAnswer(sealed: string | undefined, secret: string, nowMs = Date.now()): UploadAnswer {
+export function openUploadAnswer(
+  sealed: string | undefined,
+  secret: string,
+  nowMs = Date.now(),
+): UploadAnswer {
   const [text = '', seal = ''] = sealed?.split('.') ?? []
   const [given, wanted] = [Buffer.from(seal, 'base64url'), sealOn(text, secret)]
   if (given.length !== wanted.length || !timingSafeEqual(given, wanted)) return {}
