@@ -9,7 +9,7 @@ export function ParameterValue({ parameter, value }: { parameter: Parameter; val
   if (parameter.shape.kind === 'field') return <CellValue column={parameter.shape.column} value={value} />
   return (
     <ValueTable
-      caption={parameter.label}
+      caption={`${parameter.label}, row by row`}
       columns={parameter.shape.columns}
       rows={value as readonly Record<string, unknown>[]}
     />

@@ -1,21 +1,13 @@
-import { randomUUID } from 'node:crypto'
 import { notFound } from 'next/navigation'
 import { findingAddress, itemAddress, routeCardAddress } from '@/app/addresses'
 import { FindingSheet } from '@/app/findings/finding-sheet'
-import { CommandForm } from '@/app/forms/command-form'
-import { LinesBox, SignatureBox } from '@/app/forms/fields'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { Notice } from '@/app/ui/notice'
 import { Section } from '@/app/ui/section'
-import { Stamp, StampPlace } from '@/app/ui/stamp'
-import { SubmitButton } from '@/app/ui/submit-button'
 import { concessionStanding } from '@/shared/gate/concession'
-import { concessionGrantRefusal } from '@/shared/gate/separation'
 import { findRule } from '@/shared/plan/catalogue'
-import { DEPARTMENT_NAMES } from '@/shared/plan/department'
-import { refusal } from '@/shared/policy'
-import { grantConcession, refuseConcession } from './actions'
+import { Signatures } from './signatures'
 
 interface ConcessionPageProps {
   params: Promise<{ code: string; concession: string }>
@@ -73,72 +65,30 @@ export default async function ConcessionPage({ params }: ConcessionPageProps) {
                 {concession.refused.why}
               </Notice>
             )}
+            {standing === 'no longer about this finding' && (
+              <Notice kind="warning" title="The finding has changed">
+                What was asked for is not what is found today: another number, or another part. It lets
+                nothing pass; ask anew if the finding still fails.
+              </Notice>
+            )}
             {finding && (
-              <FindingSheet
-                title={findRule(concession.rule)?.title ?? concession.rule}
-                href={findingAddress(code, concession.rule)}
-                finding={finding}
-                code={view.code}
+              <Section heading="The finding as it stands">
+                <FindingSheet
+                  title={findRule(concession.rule)?.title ?? concession.rule}
+                  href={findingAddress(code, concession.rule)}
+                  finding={finding}
+                  code={view.code}
+                />
+              </Section>
+            )}
+            {standing && (
+              <Signatures
+                view={view}
+                concession={concession}
+                standing={standing}
+                hasPassword={visit.person.hasPassword}
               />
             )}
-            <Section
-              heading="Signatures"
-              lead="Design and quality sign; neither signature comes from one person for both, and quality’s not from who asked."
-            >
-              <div className="stamp-row">
-                {(['design', 'quality'] as const).map((department) => {
-                  const signed = concession[department]
-                  return signed ? (
-                    <Stamp
-                      key={department}
-                      department={department}
-                      meaning="Concession granted"
-                      name={signed.byName}
-                      at={signed.at}
-                      digest={concession.findingDigest}
-                      state={standing === 'granted' || standing === 'asked' ? 'stands' : 'void'}
-                    />
-                  ) : (
-                    <StampPlace key={department} department={department} wanted="not signed yet" />
-                  )
-                })}
-              </div>
-              {standing === 'asked' &&
-                view.actor.departments
-                  .filter(
-                    (department) => !concessionGrantRefusal(concession, view.actor.personId, department),
-                  )
-                  .map((department) => (
-                    <CommandForm
-                      key={department}
-                      action={grantConcession}
-                      formKey={randomUUID()}
-                      hidden={{ programme: view.code, concession: number, department }}
-                      label={`Grant for ${DEPARTMENT_NAMES[department]}`}
-                      className="form-narrow"
-                    >
-                      <SignatureBox
-                        meaning={`You let this failing finding pass for ${DEPARTMENT_NAMES[department]}, within the bounds above.`}
-                        hasPassword={visit.person.hasPassword}
-                      />
-                      <SubmitButton>Grant for {DEPARTMENT_NAMES[department]}</SubmitButton>
-                    </CommandForm>
-                  ))}
-              {!concession.refused && !refusal('refuse-concession', view.actor) && (
-                <CommandForm
-                  action={refuseConcession}
-                  formKey={randomUUID()}
-                  hidden={{ programme: view.code, concession: number }}
-                  label="Refuse the concession"
-                  className="form-narrow"
-                >
-                  <LinesBox name="reason" label="Why not" rows={2} required />
-                  <SubmitButton kind="danger">
-                    {standing === 'granted' ? 'Take the concession back' : 'Refuse'}
-                  </SubmitButton>
-                </CommandForm>
-              )}
-            </Section>
           </>
         )
       }

@@ -45,8 +45,8 @@ function Value({ view, state, asked, parameter, facts }: ValueProps) {
   const { key, label, owner, shape } = parameter
   const revision = view.state.revisions.get(key)
   return (
-    <section id={key} className={`value value-${shape.kind}`} aria-labelledby={`${key}-label`}>
-      <h3 id={`${key}-label`}>
+    <div id={key} className={`value value-${shape.kind}`}>
+      <h3>
         <a href={parameterAddress(view.code, key)}>{label}</a>
         {!revision && mayStayEmpty(parameter) && <span className="field-optional"> (may stay empty)</span>}
       </h3>
@@ -63,7 +63,7 @@ function Value({ view, state, asked, parameter, facts }: ValueProps) {
         )}
       </p>
       <Revising {...{ view, state, asked, parameter, facts }} />
-    </section>
+    </div>
   )
 }
 

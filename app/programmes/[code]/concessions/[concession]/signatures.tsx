@@ -1,0 +1,111 @@
+import { randomUUID } from 'node:crypto'
+import { AnsweredDisclosure } from '@/app/forms/answered-disclosure'
+import { CommandForm } from '@/app/forms/command-form'
+import { LinesBox, SignatureBox } from '@/app/forms/fields'
+import { Section } from '@/app/ui/section'
+import { Stamp, StampPlace } from '@/app/ui/stamp'
+import { SubmitButton } from '@/app/ui/submit-button'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import type { ConcessionStanding } from '@/shared/gate/concession'
+import type { ConcessionEntry } from '@/shared/gate/programme-state'
+import { concessionGrantRefusal } from '@/shared/gate/separation'
+import { DEPARTMENT_NAMES } from '@/shared/plan/department'
+import { refusal } from '@/shared/policy'
+import { grantConcession, refuseConcession } from './actions'
+
+interface SignaturesProps {
+  view: ProgrammeView
+  concession: ConcessionEntry
+  standing: ConcessionStanding
+  hasPassword: boolean
+}
+
+/** The two signatures of a concession, and the forms to give one or to refuse it. */
+export function Signatures({ view, concession, standing, hasPassword }: SignaturesProps) {
+  return (
+    <Section
+      heading="Signatures"
+      lead="Design and quality sign; neither signature comes from one person for both, and quality’s not from who asked."
+    >
+      <div className="stamp-row">
+        {(['design', 'quality'] as const).map((department) => {
+          const signed = concession[department]
+          return signed ? (
+            <Stamp
+              key={department}
+              department={department}
+              meaning="Concession granted"
+              name={signed.byName}
+              at={signed.at}
+              digest={concession.findingDigest}
+              state={standing === 'granted' || standing === 'asked' ? 'stands' : 'void'}
+            />
+          ) : (
+            <StampPlace key={department} department={department} wanted="not signed yet" />
+          )
+        })}
+      </div>
+      {standing === 'asked' && <Granting view={view} concession={concession} hasPassword={hasPassword} />}
+      {!concession.refused && !refusal('refuse-concession', view.actor) && (
+        <Refusing code={view.code} concession={concession} granted={standing === 'granted'} />
+      )}
+    </Section>
+  )
+}
+
+function Granting({ view, concession, hasPassword }: Omit<SignaturesProps, 'standing'>) {
+  const asked = view.actor.departments
+    .filter((department) => department !== 'production')
+    .map((department) => ({
+      department,
+      refused: concessionGrantRefusal(concession, view.actor.personId, department),
+    }))
+  return asked.map(({ department, refused }) =>
+    refused ? (
+      <p key={department} className="field-hint">
+        {DEPARTMENT_NAMES[department]}: {refused}
+      </p>
+    ) : (
+      <CommandForm
+        key={department}
+        action={grantConcession}
+        formKey={randomUUID()}
+        hidden={{ programme: view.code, concession: concession.number, department }}
+        label={`Grant for ${DEPARTMENT_NAMES[department]}`}
+        className="form-narrow"
+      >
+        <SignatureBox
+          meaning={`You let this failing finding pass for ${DEPARTMENT_NAMES[department]}, within the bounds above.`}
+          hasPassword={hasPassword}
+        />
+        <SubmitButton>Grant for {DEPARTMENT_NAMES[department]}</SubmitButton>
+      </CommandForm>
+    ),
+  )
+}
+
+function Refusing({
+  code,
+  concession,
+  granted,
+}: {
+  code: string
+  concession: ConcessionEntry
+  granted: boolean
+}) {
+  return (
+    <CommandForm
+      action={refuseConcession}
+      formKey={randomUUID()}
+      hidden={{ programme: code, concession: concession.number }}
+      label="Refuse the concession"
+    >
+      <AnsweredDisclosure summary={granted ? 'Take the concession back' : 'Refuse it'}>
+        <div className="form-narrow">
+          <LinesBox name="reason" label="Why not" rows={2} required />
+          <SubmitButton kind="danger">{granted ? 'Take the concession back' : 'Refuse'}</SubmitButton>
+        </div>
+      </AnsweredDisclosure>
+    </CommandForm>
+  )
+}
