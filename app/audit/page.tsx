@@ -65,7 +65,11 @@ async function Trails({ person, search, verifies }: TrailsProps) {
   const asked = search.code ? `?${new URLSearchParams({ programme: search.code })}` : ''
   return (
     <>
-      <Section heading="What was done" lead="Newest first, over all trails">
+      <Section
+        heading="What was done"
+        lead="Newest first, over all trails"
+        aside={<a href="#trails">Verify and export the trails</a>}
+      >
         <SearchForm search={search} />
         {entries.length > 0 ? (
           <Entries entries={entries} several />

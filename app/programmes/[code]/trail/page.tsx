@@ -5,9 +5,10 @@ import { Digest } from '@/app/ui/digest'
 import { Empty } from '@/app/ui/empty'
 import { Pagination } from '@/app/ui/pagination'
 import { Section } from '@/app/ui/section'
-import { ENTRIES_A_PAGE, readTrail, trailSearchFrom, type TrailSearch } from '@/lib/queries/trail'
+import { ENTRIES_A_PAGE, readTrail, trailSearchFrom } from '@/lib/queries/trail'
 import { verdictOnStored } from '@/lib/trail/verify-stored'
 import { Entries } from './entries'
+import { trailPageAddress } from './page-address'
 import { SearchForm } from './search-form'
 import { Verdict } from './verdict'
 import { VerifyButton } from './verify-button'
@@ -76,7 +77,7 @@ export default async function TrailPage({ params, searchParams }: TrailPageProps
                 label="Pages of the trail"
                 page={search.page}
                 pages={Math.ceil(page.found / ENTRIES_A_PAGE)}
-                addressOf={(to) => pageAddress(at, search, to)}
+                addressOf={(to) => trailPageAddress(at, search, to)}
               />
             </Section>
           </>
@@ -84,16 +85,4 @@ export default async function TrailPage({ params, searchParams }: TrailPageProps
       }
     </ProgrammeSheet>
   )
-}
-
-function pageAddress(at: string, { command, actorId, text, from, until }: TrailSearch, page: number): string {
-  const wanted = Object.entries({
-    what: command,
-    who: actorId,
-    text,
-    from,
-    until,
-    page: String(page),
-  }).filter(([, value]) => value)
-  return `${at}?${new URLSearchParams(wanted)}`
 }

@@ -21,6 +21,8 @@ export function placeOf(code: string, command: string, payload: string): string 
     text('item') ?? text('itemKey'),
   ]
   switch (command) {
+    case 'open-programme':
+      return to.routeCardAddress(code)
     case 'revise-parameter':
       return parameter && to.parameterAddress(code, parameter)
     case 'state-requirement':

@@ -1,5 +1,6 @@
 import { findItem, findLimit, findParameter, findRule } from '@/shared/plan/catalogue'
 import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
+import { RECORD_KINDS, type RecordKindKey } from '@/shared/records/record-kinds'
 
 type Recorded = Readonly<Record<string, unknown>>
 
@@ -22,6 +23,7 @@ function subjectOf(recorded: Recorded): string {
     (limit && (textOf(recorded, 'label') ?? findLimit(limit)?.label)) ??
     (rule && findRule(rule)?.title) ??
     (itemKey && (findItem(itemKey)?.title ?? textOf(recorded, 'title') ?? itemKey)) ??
+    recordKindName(textOf(recorded, 'kind')) ??
     ['lot', 'log', 'code', 'stage', 'tag', 'person', 'lead', 'name', 'kind', 'assembly', 'title']
       .map((key) => textOf(recorded, key))
       .find(Boolean)
@@ -31,11 +33,14 @@ function subjectOf(recorded: Recorded): string {
     .join(', ')
 }
 
+const recordKindName = (kind: string | undefined): string | undefined =>
+  kind && Object.hasOwn(RECORD_KINDS, kind) ? RECORD_KINDS[kind as RecordKindKey].label : undefined
+
 /** What was set, and what it was before. */
 function valueOf({ value, before, readings, inspections, records, assemblies, adopted }: Recorded) {
-  if (typeof readings === 'number') return `${readings} readings`
-  if (Array.isArray(inspections)) return `${inspections.length} assemblies`
-  if (Array.isArray(records)) return `${records.length} records`
+  if (typeof readings === 'number') return counted(readings, 'reading', 'readings')
+  if (Array.isArray(inspections)) return counted(inspections.length, 'assembly', 'assemblies')
+  if (Array.isArray(records)) return counted(records.length, 'record', 'records')
   if (Array.isArray(assemblies)) return `into ${assemblies.slice(0, 6).join(', ')}`
   if (typeof adopted === 'string') return adopted
   if (value === undefined || value === null) return undefined
@@ -55,6 +60,9 @@ function saidIn(recorded: Recorded): string | undefined {
     textOf(recorded, 'found')
   )
 }
+
+const counted = (count: number, one: string, several: string): string =>
+  `${count} ${count === 1 ? one : several}`
 
 const inBrief = (value: unknown): string =>
   Array.isArray(value)
