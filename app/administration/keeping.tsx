@@ -2,6 +2,7 @@ import { Facts } from '@/app/ui/facts'
 import { Notice } from '@/app/ui/notice'
 import { Section } from '@/app/ui/section'
 import type { InstallationFacts } from '@/lib/queries/administration'
+import { isOwnDatabase } from '@/lib/settings/own-database'
 import type { Settings } from '@/lib/settings/settings'
 
 /** What is kept, where, and how to copy it so that it can be put back. */
@@ -19,7 +20,7 @@ export function Keeping({ facts, settings }: { facts: InstallationFacts; setting
         />
       </Section>
       <Section heading="Backup">
-        {settings.databaseUrl ? (
+        {!isOwnDatabase(settings) ? (
           <ServerBackup folder={settings.dataFolder} />
         ) : (
           <OwnBackup folder={settings.dataFolder} />

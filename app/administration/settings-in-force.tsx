@@ -1,5 +1,6 @@
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
+import { isOwnDatabase } from '@/lib/settings/own-database'
 import type { Settings } from '@/lib/settings/settings'
 
 interface SettingRow {
@@ -31,21 +32,16 @@ export function SettingsInForce({ settings }: { settings: Settings }) {
   )
 }
 
-function rowsOf({
-  url,
-  host,
-  port,
-  dataFolder,
-  databaseUrl,
-  databasePoolSize,
-  identityProvider,
-  trailHeads,
-  logLevel,
-}: Settings): SettingRow[] {
+function rowsOf(settings: Settings): SettingRow[] {
+  const { url, host, port, dataFolder, databasePoolSize, identityProvider, trailHeads, logLevel } = settings
   return [
     { what: 'Address', value: url, by: 'LIQUIDUS_URL' },
     { what: 'Listens on', value: `${host}, port ${port}`, by: 'HOST, PORT' },
-    { what: 'Database', value: databaseUrl ? serverIn(databaseUrl) : 'its own', by: 'DATABASE_URL' },
+    {
+      what: 'Database',
+      value: isOwnDatabase(settings) ? 'its own, in the data folder' : serverIn(settings.databaseUrl ?? ''),
+      by: 'DATABASE_URL',
+    },
     { what: 'Connections at most', value: String(databasePoolSize), by: 'DATABASE_POOL_SIZE' },
     { what: 'Data folder', value: dataFolder, by: 'LIQUIDUS_DATA' },
     {
