@@ -5,11 +5,11 @@ type Cell = string | number | boolean | undefined
 /**
  * What was typed into a column's field: a number, a yes or no, a text. A
  * number that is none stays the text it is, so that its column's own sentence
- * says so. Nothing typed is undefined.
+ * says so. Nothing typed or chosen is undefined, and never a no; only a box to
+ * tick that is not there at all is one.
  */
 export function cellFrom(column: Column, typed: FormDataEntryValue | null): Cell {
-  if (column.kind === 'flag')
-    return column.optional && typed === '' ? undefined : typed === 'yes' || typed === 'on'
+  if (column.kind === 'flag') return typed === '' ? undefined : typed === 'yes' || typed === 'on'
   const text = typeof typed === 'string' ? typed.trim() : ''
   if (!text) return undefined
   if (column.kind !== 'number') return text

@@ -16,7 +16,7 @@ export function spreadsheetCells(
   return isHeading ? lines.slice(1) : lines
 }
 
-/** What a pasted text is in a column's box: the value of a choice by its words, a number without its spaces. */
+/** What a pasted text is in a column's box: a choice or a yes goes by its words; what is neither stays unchosen. */
 export function pastedInto(column: Column, text: string): string {
   const asked = text.toLowerCase()
   if (column.kind === 'choice')
@@ -25,7 +25,7 @@ export function pastedInto(column: Column, text: string): string {
     )
   if (column.kind === 'flag') {
     if (/^(yes|y|true|1|x)$/i.test(text)) return 'yes'
-    return text === '' ? '' : 'no'
+    return /^(no|n|false|0)$/i.test(text) ? 'no' : ''
   }
   return text
 }

@@ -1,10 +1,10 @@
 import { randomUUID } from 'node:crypto'
 import { fileAddress, itemAddress } from '@/app/addresses'
+import { AnsweredDisclosure } from '@/app/forms/answered-disclosure'
 import { CommandForm } from '@/app/forms/command-form'
 import { TextBox } from '@/app/forms/fields'
 import { Day } from '@/app/ui/date'
 import { Digest } from '@/app/ui/digest'
-import { Disclosure } from '@/app/ui/disclosure'
 import { Empty } from '@/app/ui/empty'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
@@ -53,26 +53,27 @@ export function Evidence({ view, state, answer }: EvidenceProps) {
             kinds={wanted.map(({ kind }) => kind)}
             answer={answer}
           />
-          <Disclosure summary="Attach a link instead" printed={false}>
-            <CommandForm
-              action={attachLink}
-              formKey={randomUUID()}
-              hidden={{ programme: view.code, item: key }}
-              label="Attach a link"
-              className="form-narrow"
-            >
-              <TextBox
-                name="url"
-                type="url"
-                label="Address"
-                hint="What lies behind a link can change; attach a file where it matters."
-                required
-              />
-              <TextBox name="kind" label="Kind of evidence" defaultValue={wanted[0]?.kind ?? ''} required />
-              <TextBox name="note" label="Note" optional />
-              <SubmitButton kind="quiet">Attach the link</SubmitButton>
-            </CommandForm>
-          </Disclosure>
+          <CommandForm
+            action={attachLink}
+            formKey={randomUUID()}
+            hidden={{ programme: view.code, item: key }}
+            label="Attach a link"
+          >
+            <AnsweredDisclosure summary="Attach a link instead">
+              <div className="form-narrow">
+                <TextBox
+                  name="url"
+                  type="url"
+                  label="Address"
+                  hint="What lies behind a link can change; attach a file where it matters."
+                  required
+                />
+                <TextBox name="kind" label="Kind of evidence" defaultValue={wanted[0]?.kind ?? ''} required />
+                <TextBox name="note" label="Note" optional />
+                <SubmitButton kind="quiet">Attach the link</SubmitButton>
+              </div>
+            </AnsweredDisclosure>
+          </CommandForm>
         </>
       )}
     </Section>
@@ -128,16 +129,18 @@ function Withdraw({ view, item, entry }: { view: ProgrammeView; item: string; en
   const may = entry.addedById === view.actor.personId || view.actor.departments.includes('quality')
   if (!may || refusal('withdraw-evidence', view.actor)) return <>–</>
   return (
-    <Disclosure summary="Withdraw" printed={false}>
-      <CommandForm
-        action={withdrawEvidence}
-        formKey={randomUUID()}
-        hidden={{ programme: view.code, item, evidence: entry.id }}
-        label={`Withdraw ${entry.fileName ?? entry.url}`}
-      >
-        <TextBox name="reason" label="Why" required />
-        <SubmitButton kind="danger">Withdraw</SubmitButton>
-      </CommandForm>
-    </Disclosure>
+    <CommandForm
+      action={withdrawEvidence}
+      formKey={randomUUID()}
+      hidden={{ programme: view.code, item, evidence: entry.id }}
+      label={`Withdraw ${entry.fileName ?? entry.url}`}
+    >
+      <AnsweredDisclosure summary="Withdraw">
+        <div className="form-narrow">
+          <TextBox name="reason" label="Why" required />
+          <SubmitButton kind="danger">Withdraw</SubmitButton>
+        </div>
+      </AnsweredDisclosure>
+    </CommandForm>
   )
 }

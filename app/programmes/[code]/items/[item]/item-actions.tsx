@@ -1,9 +1,9 @@
 import { randomUUID } from 'node:crypto'
 import { actionAddress } from '@/app/addresses'
+import { AnsweredDisclosure } from '@/app/forms/answered-disclosure'
 import { CommandForm } from '@/app/forms/command-form'
 import { ChoiceBox, LinesBox, TextBox } from '@/app/forms/fields'
 import { Day } from '@/app/ui/date'
-import { Disclosure } from '@/app/ui/disclosure'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
@@ -45,35 +45,36 @@ export function ItemActions({ view, state }: { view: ProgrammeView; state: ItemS
         />
       )}
       {!refused && view.actor.departments.length > 0 && (
-        <Disclosure summary="Ask another department" printed={false}>
-          <CommandForm
-            action={askAction}
-            formKey={randomUUID()}
-            hidden={{ programme: view.code, item: key }}
-            label="Ask another department"
-            className="form-narrow"
-          >
-            <ChoiceBox name="from" label="For" choices={departments(view.actor.departments)} />
-            <ChoiceBox
-              name="to"
-              label="To"
-              choices={departments(
-                DEPARTMENTS.filter(
-                  (department) =>
-                    !view.actor.departments.includes(department) || view.actor.departments.length > 1,
-                ),
-              )}
-            />
-            <ChoiceBox
-              name="kind"
-              label="About"
-              choices={ACTION_KINDS.map((value) => ({ value, text: value }))}
-            />
-            <LinesBox name="question" label="Question" rows={3} required />
-            <TextBox name="dueOn" type="date" label="Answer wanted by" required />
-            <SubmitButton kind="quiet">Ask</SubmitButton>
-          </CommandForm>
-        </Disclosure>
+        <CommandForm
+          action={askAction}
+          formKey={randomUUID()}
+          hidden={{ programme: view.code, item: key }}
+          label="Ask another department"
+        >
+          <AnsweredDisclosure summary="Ask another department">
+            <div className="form-narrow">
+              <ChoiceBox name="from" label="For" choices={departments(view.actor.departments)} />
+              <ChoiceBox
+                name="to"
+                label="To"
+                choices={departments(
+                  DEPARTMENTS.filter(
+                    (department) =>
+                      !view.actor.departments.includes(department) || view.actor.departments.length > 1,
+                  ),
+                )}
+              />
+              <ChoiceBox
+                name="kind"
+                label="About"
+                choices={ACTION_KINDS.map((value) => ({ value, text: value }))}
+              />
+              <LinesBox name="question" label="Question" rows={3} required />
+              <TextBox name="dueOn" type="date" label="Answer wanted by" required />
+              <SubmitButton kind="quiet">Ask</SubmitButton>
+            </div>
+          </AnsweredDisclosure>
+        </CommandForm>
       )}
     </Section>
   )

@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto'
+import { AnsweredDisclosure } from '@/app/forms/answered-disclosure'
 import { CommandForm } from '@/app/forms/command-form'
 import { LinesBox, PickBox } from '@/app/forms/fields'
-import { Disclosure } from '@/app/ui/disclosure'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
@@ -16,24 +16,25 @@ export function SetAside({ view, state }: { view: ProgrammeView; state: ItemStat
   if (!setAside) {
     if (refusal('propose-set-aside', view.actor)) return null
     return (
-      <Disclosure summary="This item does not apply here" printed={false}>
-        <CommandForm
-          action={proposeSetAside}
-          formKey={randomUUID()}
-          hidden={hidden}
-          label="Propose to set the item aside"
-          className="form-narrow"
-        >
-          <LinesBox
-            name="reason"
-            label="Why it need not be settled"
-            hint="Quality has to agree."
-            rows={2}
-            required
-          />
-          <SubmitButton kind="quiet">Propose to set it aside</SubmitButton>
-        </CommandForm>
-      </Disclosure>
+      <CommandForm
+        action={proposeSetAside}
+        formKey={randomUUID()}
+        hidden={hidden}
+        label="Propose to set the item aside"
+      >
+        <AnsweredDisclosure summary="This item does not apply here">
+          <div className="form-narrow">
+            <LinesBox
+              name="reason"
+              label="Why it need not be settled"
+              hint="Quality has to agree."
+              rows={2}
+              required
+            />
+            <SubmitButton kind="quiet">Propose to set it aside</SubmitButton>
+          </div>
+        </AnsweredDisclosure>
+      </CommandForm>
     )
   }
   const mayDecide =
