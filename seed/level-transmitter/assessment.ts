@@ -1,4 +1,4 @@
-import { serials } from '@/seed/level-transmitter/evaluation'
+import { serials } from '@/seed/level-transmitter/serials'
 import type { Story } from '@/seed/story'
 
 /** Joints of one board: the machine soldered and the hand soldered ones of its hole table. */

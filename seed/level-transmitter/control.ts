@@ -1,15 +1,13 @@
 import { storeText } from '@/seed/attach-file'
-import { serials } from '@/seed/level-transmitter/evaluation'
-import { csvOf, readingsOf, rounded, scatterFrom } from '@/seed/readings'
-import type { DemoPerson } from '@/seed/people'
+import { logsAt } from '@/seed/level-transmitter/logs'
+import { serials } from '@/seed/level-transmitter/serials'
+import { csvOf, readingsOf } from '@/seed/readings'
 import type { Story } from '@/seed/story'
 import { CHARACTERISTICS, type CharacteristicKey } from '@/shared/records/characteristics'
 import { chartLog } from '@/shared/rules/control/log-signals'
 
-type Row = Record<string, number | string | null>
-
 /** What production and quality settle for the process before the first run. */
-const PROCESS = {
+export const PROCESS = {
   'flux-control-method': 'density',
   'flux-solids': 18,
   'flux-density-target': 0.812,
@@ -108,143 +106,24 @@ async function runs(story: Story): Promise<void> {
 }
 
 async function keepLogs(story: Story, instruments: Readonly<Record<string, string>>): Promise<void> {
-  const each = <T>(make: (at: number, index: number) => T): T[] =>
-    DAYS.flatMap((day, index) =>
-      ['06:30', '13:30'].map((time, half) => make(Date.parse(`${day}T${time}:00Z`), index * 2 + half)),
-    )
-  const [density, bath, dwell, depth, preheat] = [41, 42, 43, 44, 45].map(scatterFrom) as [
-    () => number,
-    () => number,
-    () => number,
-    () => number,
-    () => number,
-  ]
-  await log(
-    story,
-    'FLUX-1',
-    'flux-density',
-    'Foam fluxer',
-    instruments['HY-03'],
-    each((at, index) => {
-      const temperatureC = rounded(22 + (index % 4), 1)
-      return {
-        at,
-        densityGPerMl: rounded(0.812 - 0.00085 * (temperatureC - 25) + 0.0012 * density(), 4),
-        temperatureC,
-      }
-    }),
-  )
-  await log(
-    story,
-    'BATH-1',
-    'bath-temperature',
-    'Wave 1',
-    instruments['TC-09'],
-    each((at) => ({ at, bathC: rounded(250 + 0.7 * bath(), 1) })),
-  )
-  await log(
-    story,
-    'WAVE-1',
-    'wave-contact',
-    'Wave 1',
-    instruments['TC-09'],
-    each((at) => ({ at, contactLengthMm: rounded(52 + 0.4 * dwell(), 1), conveyorSpeedMPerMin: 1.05 })),
-  )
-  await log(
-    story,
-    'GEOM-1',
-    'wave-geometry',
-    'Wave 1',
-    null,
-    each((at) => ({ at, immersionMm: rounded(0.93 + 0.02 * depth(), 2), angleDeg: 6 })),
-  )
-  await log(
-    story,
-    'HEAT-1',
-    'wave-preheat',
-    'Wave 1',
-    instruments['TC-09'],
-    each((at) => ({ at, uppersideC: rounded(106 + 0.8 * preheat(), 1), steepestRiseKPerS: 1.6, bathC: 250 })),
-  )
-  await log(story, 'POT-1', 'bath-composition', 'Wave 1', instruments['SP-04'], [
-    {
-      at: Date.parse('2026-03-20T09:00:00Z'),
-      tinPct: 63,
-      copperPct: 0.11,
-      goldPct: 0.01,
-      cadmiumPct: 0.001,
-      zincPct: 0.001,
-      aluminiumPct: 0.001,
-      antimonyPct: 0.05,
-      ironPct: 0.003,
-      arsenicPct: 0.005,
-      bismuthPct: 0.02,
-      silverPct: 0.02,
-      nickelPct: 0.002,
-    },
-    {
-      at: Date.parse('2026-04-02T09:00:00Z'),
-      tinPct: 62.9,
-      copperPct: 0.12,
-      goldPct: 0.01,
-      cadmiumPct: 0.001,
-      zincPct: 0.001,
-      aluminiumPct: 0.001,
-      antimonyPct: 0.05,
-      ironPct: 0.003,
-      arsenicPct: 0.005,
-      bismuthPct: 0.02,
-      silverPct: 0.02,
-      nickelPct: 0.002,
-    },
-  ])
-  const tip = scatterFrom(46)
-  await log(
-    story,
-    'TIP-1',
-    'tip-temperature',
-    'Bench 3',
-    instruments['TC-09'],
-    each((at) => ({
-      at,
-      iron: 'IR-3',
-      bit: 'chisel 2.4',
-      setC: 310,
-      measuredC: rounded(310 + 1.2 * tip(), 1),
-    })),
-  )
-  await log(
-    story,
-    'GND-1',
-    'tip-ground',
-    'Bench 3',
-    instruments['TC-09'],
-    each((at) => ({ at, iron: 'IR-3', resistanceOhm: 1.1, leakageMv: 0.4, tip: 'hot' })),
-  )
-}
-
-/** Opens a log and imports its readings as from the file the machine wrote. */
-async function log(
-  story: Story,
-  code: string,
-  characteristic: string,
-  machine: string,
-  instrument: string | null | undefined,
-  rows: readonly Row[],
-  who: DemoPerson = 'goran',
-): Promise<void> {
-  await story.do(who, 'open-log', {
-    code,
-    characteristic,
-    line: 'Line 1',
-    machine,
-    instrument: instrument ?? null,
-  })
-  const file = await storeText(
-    `${code}.csv`,
-    csvOf(rows.map((row) => ({ ...row, at: new Date(Number(row['at'])).toISOString() }))),
-  )
-  await story.do(who, 'add-readings', { log: code, readings: readingsOf(rows), file, mapping: null })
+  const instants = DAYS.flatMap((day) => ['06:30', '13:30'].map((time) => Date.parse(`${day}T${time}:00Z`)))
+  const analyses = ['2026-03-20', '2026-04-02'].map((day) => Date.parse(`${day}T09:00:00Z`))
+  for (const { code, characteristic, machine, instrument, rows } of logsAt(instants, analyses)) {
+    await story.do('goran', 'open-log', {
+      code,
+      characteristic,
+      line: 'Line 1',
+      machine,
+      instrument: instrument && (instruments[instrument] ?? null),
+    })
+    const written = rows.map((row) => ({ ...row, at: new Date(Number(row['at'])).toISOString() }))
+    await story.do('goran', 'add-readings', {
+      log: code,
+      readings: readingsOf(rows),
+      file: await storeText(`${code}.csv`, csvOf(written)),
+      mapping: null,
+    })
+  }
 }
 
 /** Every signal that the charts sounded gets its cause and what was done. */
