@@ -38,7 +38,9 @@ export default async function DeskPage() {
             : 'Questions, approvals and gates that wait for your department appear here.'}
         </Empty>
       )}
-      <ButtonLink href={newProgrammeAddress()}>Open a programme</ButtonLink>
+      <p className="form-actions">
+        <ButtonLink href={newProgrammeAddress()}>Open a programme</ButtonLink>
+      </p>
     </DeskSheet>
   )
 }

@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto'
+import { AnsweredDisclosure } from '@/app/forms/answered-disclosure'
 import { CommandForm } from '@/app/forms/command-form'
 import { TextBox } from '@/app/forms/fields'
-import { Disclosure } from '@/app/ui/disclosure'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
 import { addInstrument, calibrateInstrument, takeOutOfUse } from './actions'
@@ -39,29 +39,33 @@ export function InstrumentForms({
 }) {
   return (
     <>
-      <Disclosure summary="Record a calibration" printed={false}>
+      <CommandForm
+        action={calibrateInstrument}
+        formKey={randomUUID()}
+        hidden={{ instrument: instrument.id }}
+        label={`Calibration of ${instrument.tag}`}
+      >
+        <AnsweredDisclosure summary="Record a calibration">
+          <div className="form-narrow">
+            <CalibrationBoxes />
+            <SubmitButton>Record the calibration</SubmitButton>
+          </div>
+        </AnsweredDisclosure>
+      </CommandForm>
+      {!instrument.outOfUse && (
         <CommandForm
-          action={calibrateInstrument}
+          action={takeOutOfUse}
           formKey={randomUUID()}
           hidden={{ instrument: instrument.id }}
-          label={`Calibration of ${instrument.tag}`}
+          label={`Take ${instrument.tag} out of use`}
         >
-          <CalibrationBoxes />
-          <SubmitButton>Record the calibration</SubmitButton>
+          <AnsweredDisclosure summary="Take out of use">
+            <div className="form-narrow">
+              <TextBox name="reason" label="Why" required />
+              <SubmitButton kind="danger">Take out of use</SubmitButton>
+            </div>
+          </AnsweredDisclosure>
         </CommandForm>
-      </Disclosure>
-      {!instrument.outOfUse && (
-        <Disclosure summary="Take out of use" printed={false}>
-          <CommandForm
-            action={takeOutOfUse}
-            formKey={randomUUID()}
-            hidden={{ instrument: instrument.id }}
-            label={`Take ${instrument.tag} out of use`}
-          >
-            <TextBox name="reason" label="Why" required />
-            <SubmitButton kind="danger">Take out of use</SubmitButton>
-          </CommandForm>
-        </Disclosure>
       )}
     </>
   )

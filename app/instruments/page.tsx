@@ -4,6 +4,7 @@ import { requirePerson } from '@/app/frame/visit'
 import { Day } from '@/app/ui/date'
 import { Empty } from '@/app/ui/empty'
 import { RuledTable } from '@/app/ui/ruled-table'
+import { Sign } from '@/app/ui/sign'
 import { readInstruments } from '@/lib/queries/instruments'
 import { refusal } from '@/shared/policy'
 import { dueStanding } from '@/shared/records/due-standing'
@@ -17,6 +18,8 @@ export default async function InstrumentsPage() {
   const instruments = await readInstruments()
   const today = new Date().toISOString().slice(0, 10)
   const mayChange = !refusal('add-instrument', { ...person, departments: [], leads: false })
+  const count = (standing: ReturnType<typeof dueStanding>) =>
+    instruments.filter((instrument) => dueStanding(instrument, today) === standing).length
   return (
     <DeskSheet
       person={person}
@@ -25,10 +28,8 @@ export default async function InstrumentsPage() {
       supplement="A reading taken with an instrument out of calibration is flagged wherever it is used"
       cells={[
         { label: 'In the register', value: instruments.length },
-        {
-          label: 'Overdue',
-          value: instruments.filter((instrument) => dueStanding(instrument, today) === 'overdue').length,
-        },
+        { label: 'Overdue', value: count('overdue') },
+        { label: 'Due in 30 days', value: count('due soon') },
       ]}
     >
       {instruments.length > 0 ? (
@@ -42,7 +43,11 @@ export default async function InstrumentsPage() {
             { label: 'Measures', cell: ({ measures }) => measures },
             { label: 'Calibrated', set: 'shrink', cell: ({ calibratedOn }) => <Day at={calibratedOn} /> },
             { label: 'Due', set: 'shrink', cell: ({ dueOn }) => <Day at={dueOn} /> },
-            { label: 'Standing', set: 'shrink', cell: (instrument) => dueStanding(instrument, today) },
+            {
+              label: 'Standing',
+              set: 'shrink',
+              cell: (instrument) => <Standing standing={dueStanding(instrument, today)} />,
+            },
             { label: 'Certificate', cell: ({ certificate }) => certificate },
             ...(mayChange
               ? [
@@ -61,5 +66,16 @@ export default async function InstrumentsPage() {
       )}
       {mayChange && <AddInstrumentForm />}
     </DeskSheet>
+  )
+}
+
+/** What needs somebody is set apart by weight and a sign, not by colour alone. */
+function Standing({ standing }: { standing: ReturnType<typeof dueStanding> }) {
+  if (standing === 'in date' || standing === 'out of use') return <>{standing}</>
+  return (
+    <span className="mark">
+      <Sign kind={standing === 'overdue' ? 'refusal' : 'warning'} size={16} />
+      <strong>{standing}</strong>
+    </span>
   )
 }

@@ -59,7 +59,11 @@ export default async function ProgrammesPage({ searchParams }: ProgrammesPagePro
         pages={Math.ceil(found / PROGRAMMES_A_PAGE)}
         addressOf={(to) => `${programmesAddress()}?${new URLSearchParams({ text, page: String(to) })}`}
       />
-      {mayOpen && <ButtonLink href={newProgrammeAddress()}>Open a programme</ButtonLink>}
+      {mayOpen && (
+        <p className="form-actions">
+          <ButtonLink href={newProgrammeAddress()}>Open a programme</ButtonLink>
+        </p>
+      )}
     </DeskSheet>
   )
 }
