@@ -18,7 +18,9 @@ interface ApprovalsProps {
 /** Who has agreed to the item as it stands, who has not, and whose agreement lapsed through which change. */
 export function Approvals({ view, state, hasPassword }: ApprovalsProps) {
   const asked = view.actor.departments
-    .filter((department) => state.item.definition.approvers.includes(department))
+    .filter((department) =>
+      state.approvals.some((approval) => approval.department === department && !approval.holds),
+    )
     .map((department) => ({
       department,
       refused: approvalRefusal(state, view.state, view.actor.personId, department),
@@ -46,7 +48,7 @@ export function Approvals({ view, state, hasPassword }: ApprovalsProps) {
         .filter(({ refused }) => refused !== undefined)
         .map(({ department, refused }) => (
           <p key={department} className="field-hint">
-            {DEPARTMENT_NAMES[department]}: {refused}
+            For {DEPARTMENT_NAMES[department].toLowerCase()}: {refused}
           </p>
         ))}
       {maySign.map(({ department }) => (
