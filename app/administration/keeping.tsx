@@ -53,7 +53,7 @@ const OwnBackup = ({ folder }: { folder: string }) => (
 const ServerBackup = ({ folder }: { folder: string }) => (
   <ol className="finding-notes">
     <li>
-      Dump the database first: <code>pg_dump --format=custom --file=liquidus.dump "$DATABASE_URL"</code>.
+      Dump the database first: <code>pg_dump --format=custom --file=liquidus.dump $DATABASE_URL</code>.
     </li>
     <li>
       Then copy the folder <code>{folder}</code>. In this order every file the dump names is in the copy.

@@ -2,6 +2,7 @@
 import { useId } from 'react'
 import { useFormState } from '@/app/forms/command-form'
 import { TickBox } from '@/app/forms/fields'
+import { Sign } from '@/app/ui/sign'
 import { DEPARTMENT_NAMES, DEPARTMENTS } from '@/shared/plan/department'
 
 /** The departments that must agree, one or more. */
@@ -22,7 +23,8 @@ export function ApproversBoxes() {
       </div>
       {wrong && (
         <p id={`${id}-error`} className="field-error">
-          {wrong}
+          <Sign kind="refusal" size={16} />
+          <span>{wrong}</span>
         </p>
       )}
     </fieldset>
