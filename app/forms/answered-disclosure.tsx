@@ -14,7 +14,7 @@ export function AnsweredDisclosure({ summary, open = false, children }: Answered
   const { message, preview } = useFormState()
   const answered = message !== undefined || preview !== undefined
   return (
-    <details className="disclosure" open={open || answered}>
+    <details className="disclosure" open={open || answered} suppressHydrationWarning>
       <summary>{summary}</summary>
       <div className="disclosure-body">{children}</div>
     </details>

@@ -8,10 +8,14 @@ type DisclosureProps = {
   children: ReactNode
 }
 
-/** Something folded away until asked for. */
+/** Something folded away until asked for. A reader may open it before scripts load; that is no mismatch. */
 export function Disclosure({ summary, open, printed = true, children }: DisclosureProps) {
   return (
-    <details className={printed ? 'disclosure disclosure-printed' : 'disclosure'} open={open}>
+    <details
+      className={printed ? 'disclosure disclosure-printed' : 'disclosure'}
+      open={open}
+      suppressHydrationWarning
+    >
       <summary>{summary}</summary>
       <div className="disclosure-body">{children}</div>
     </details>
