@@ -5,10 +5,13 @@ export default defineConfig({
   testDir: 'tests/browser',
   testMatch: '**/*.spec.ts',
   timeout: 120_000,
+  expect: { timeout: 20_000 },
   workers: 1,
   retries: 0,
   reporter: 'list',
   use: {
+    actionTimeout: 20_000,
+    navigationTimeout: 60_000,
     baseURL: process.env.LIQUIDUS_TEST_URL ?? 'http://127.0.0.1:3187',
     launchOptions: {
       ...(process.env.CHROMIUM_PATH ? { executablePath: process.env.CHROMIUM_PATH } : {}),

@@ -1,14 +1,6 @@
 import AxeBuilder from '@axe-core/playwright'
-import { expect, test, type Page } from 'playwright/test'
-import { DEMO_PASSWORD, DEMO_PEOPLE, type DemoPerson } from '@/seed/people'
-
-async function signIn(page: Page, who: DemoPerson): Promise<void> {
-  await page.goto('/sign-in')
-  await page.getByRole('textbox', { name: 'E-mail address' }).fill(DEMO_PEOPLE[who].email)
-  await page.getByRole('textbox', { name: 'Password' }).fill(DEMO_PASSWORD)
-  await page.getByRole('button', { name: 'Sign in', exact: true }).click()
-  await page.waitForURL((address) => !address.pathname.startsWith('/sign-in'))
-}
+import { expect, test } from 'playwright/test'
+import { signIn } from '@/tests/browser/at-work'
 
 test('a wrong password is refused, and the address typed stays', async ({ page }) => {
   await page.goto('/sign-in')
