@@ -1,0 +1,66 @@
+import { expect, type Browser, type Locator, type Page, type Response } from 'playwright/test'
+import { DEMO_PASSWORD, DEMO_PEOPLE, type DemoPerson } from '@/seed/people'
+
+export async function signIn(page: Page, who: DemoPerson): Promise<void> {
+  await page.goto('/sign-in')
+  await page.getByRole('textbox', { name: 'E-mail address' }).fill(DEMO_PEOPLE[who].email)
+  await page.getByRole('textbox', { name: 'Password' }).fill(DEMO_PASSWORD)
+  await page.getByRole('button', { name: 'Sign in', exact: true }).click()
+  await page.waitForURL((address) => !address.pathname.startsWith('/sign-in'))
+}
+
+/** A person at a browser of their own, signed in. */
+export async function atWork(browser: Browser, who: DemoPerson): Promise<Page> {
+  const page = await (await browser.newContext()).newPage()
+  await signIn(page, who)
+  return page
+}
+
+/** Types into one box, or chooses in one list. */
+export async function enter(box: Locator, value: unknown): Promise<void> {
+  const text = value === true ? 'yes' : value === false ? 'no' : String(value)
+  const isList = (await box.evaluate((element) => element.tagName)) === 'SELECT'
+  if (isList) await box.selectOption(text)
+  else await box.fill(text)
+}
+
+/** Types a record into the boxes named `prefix.key`. */
+export async function enterAll(
+  form: Locator,
+  prefix: string,
+  values: Readonly<Record<string, unknown>>,
+): Promise<void> {
+  for (const [key, value] of Object.entries(values))
+    await enter(form.locator(`[name="${prefix}${key}"]`), value)
+}
+
+/** Sends a form and expects it to be taken: a refusal fails with its own sentence. */
+export async function send(page: Page, button: Locator): Promise<void> {
+  const answered = page.waitForResponse(isFormAnswer, { timeout: 60_000 })
+  await button.click()
+  const response = await answered
+  if (response.status() === 303 || response.headers()['x-action-redirect'] !== undefined) return
+  const refused = page.locator('.notice[role="alert"]').first()
+  expect(await refused.innerText(), 'the form was refused').toBe('')
+}
+
+/** A form answered by its server action, with scripts (the action is named in a header) or without. */
+const isFormAnswer = (response: Response): boolean =>
+  response.request().method() === 'POST' &&
+  (response.request().headers()['next-action'] !== undefined || response.status() === 303)
+
+/** The form of that name on the page. */
+export const formOf = (page: Page, name: string): Locator => page.getByRole('form', { name, exact: true })
+
+/** A CSV text chosen in the file box of a form. */
+export const csvFile = (name: string, text: string) => ({
+  name,
+  mimeType: 'text/csv',
+  buffer: Buffer.from(text),
+})
+
+/** Unfolds the part of the page a form is folded into, if it is. */
+export async function unfold(form: Locator): Promise<void> {
+  const folded = form.locator('xpath=ancestor::details[not(@open)]/summary')
+  if ((await folded.count()) > 0) await folded.first().click()
+}

@@ -1,0 +1,265 @@
+import { expect, test } from 'playwright/test'
+import { LEVEL_TRANSMITTER } from '@/seed/boards/level-transmitter'
+import { PROCESS } from '@/seed/level-transmitter/control'
+import { logsAt } from '@/seed/level-transmitter/logs'
+import { lotsFor, SOLDERED_LOTS } from '@/seed/level-transmitter/lots'
+import type { Stage } from '@/shared/plan/stage'
+import { atWork, enter, enterAll, formOf, send, unfold } from '@/tests/browser/at-work'
+import { ProgrammeAtWork } from '@/tests/browser/programme-at-work'
+
+const CODE = 'ST-9'
+const today = new Date().toISOString().slice(0, 10)
+const assemblies = Array.from({ length: 160 }, (_, index) => `ST9-${index + 1}`)
+
+test('four people take a new programme from opening to in service', async ({ browser }) => {
+  test.setTimeout(25 * 60_000)
+  const ines = await atWork(browser, 'ines')
+  const petra = await atWork(browser, 'petra')
+  const quill = await atWork(browser, 'quill')
+  const audun = await atWork(browser, 'audun')
+  const programme = new ProgrammeAtWork(CODE)
+  let instruments: Record<string, string> = {}
+
+  await test.step('Ines, the design engineer, opens it and invites the others', async () => {
+    await ines.goto('/programmes/new')
+    await enterAll(ines.locator('main'), '', {
+      code: CODE,
+      title: 'Sight-glass transmitter',
+      productClass: '3',
+      alloyFamily: 'tin-lead',
+      serviceYears: 20,
+      environment: 'GF',
+      annualVolume: 400,
+    })
+    await ines.getByRole('radio', { name: 'Design engineering' }).check()
+    await send(ines, ines.getByRole('button', { name: 'Open the programme' }))
+    for (const [email, department] of [
+      ['petra@demo.invalid', 'Production'],
+      ['quill@demo.invalid', 'Quality'],
+    ] as const) {
+      await programme.open(ines, '/people')
+      const form = formOf(ines, 'Invite a person')
+      await form.locator('[name="email"]').fill(email)
+      await form.getByRole('radio', { name: department }).check()
+      await send(ines, form.getByRole('button', { name: 'Invite' }))
+    }
+  })
+
+  await test.step('she specifies the board; the others cannot sign a gate that is blocked', async () => {
+    for (const [key, value] of Object.entries(LEVEL_TRANSMITTER)) {
+      const own = JSON.parse(JSON.stringify(value).replaceAll('LX-41', CODE)) as unknown
+      await programme.specify(ines, key, own, 'Proposed for the design review.')
+    }
+    await programme.open(quill, '/gates/specification')
+    await expect(quill.getByText(/The gate is blocked\./).first()).toBeVisible()
+    await programme.attachFile(
+      ines,
+      'holes-and-lands',
+      'drawing',
+      'ST-9-drill-chart.txt',
+      'ST-9 revision A, drill chart.',
+    )
+  })
+
+  await test.step('Ines asks what nickel costs; Petra, in production, answers; Ines accepts', async () => {
+    await programme.open(ines, '/items/lead-finish')
+    await ines.locator('summary', { hasText: 'Ask another department' }).click()
+    const ask = formOf(ines, 'Ask another department')
+    await enterAll(ask, '', {
+      from: 'design',
+      to: 'production',
+      kind: 'cost',
+      question: 'What does nickel under the tin cost a board?',
+      dueOn: '2099-01-31',
+    })
+    await send(ines, ask.getByRole('button', { name: 'Ask' }))
+    await petra.goto('/')
+    await petra
+      .getByRole('row', { name: /What does nickel under the tin cost/ })
+      .getByRole('link')
+      .first()
+      .click()
+    const answer = formOf(petra, 'Your answer')
+    await answer.getByRole('radio', { name: 'Yes', exact: true }).check()
+    await enterAll(answer, '', {
+      amount: 0.42,
+      amountPer: 'board',
+      leadTimeDays: 10,
+      comment: 'Both suppliers plate it as standard.',
+    })
+    await send(petra, answer.getByRole('button', { name: 'Send the answer' }))
+    await programme.open(ines, '/actions/1')
+    await send(ines, formOf(ines, 'Accept the answer').getByRole('button', { name: 'Accept the answer' }))
+  })
+
+  const gate = async (stage: Stage) => {
+    for (const [page, department] of [
+      [ines, 'design'],
+      [petra, 'production'],
+      [quill, 'quality'],
+    ] as const)
+      await programme.approve(page, stage, department)
+    for (const [page, department] of [
+      [ines, 'design'],
+      [petra, 'production'],
+      [quill, 'quality'],
+    ] as const)
+      await programme.signGate(page, stage, department)
+    await programme.open(quill, `/gates/${stage}`)
+    await expect(quill.getByRole('main').getByText('open', { exact: true }).first()).toBeVisible()
+  }
+  await test.step('all three approve, and the specification gate opens', () => gate('specification'))
+
+  await test.step('Quill, in quality, receives, tests and releases what is bought in', async () => {
+    await programme.open(quill, '/lots')
+    const lots = lotsFor(CODE)
+    for (const lot of lots) await programme.receiveLot(quill, lot, today)
+    await programme.open(quill, '/lots/B-2609?method=rotary-dip&by=hand')
+    instruments = Object.fromEntries(
+      (await quill
+        .locator('[name="instrument"] option')
+        .evaluateAll((options) =>
+          options.map((option) => [
+            option.textContent?.split(':')[0] ?? '',
+            (option as HTMLOptionElement).value,
+          ]),
+        )) as [string, string][],
+    )
+    for (const { code, tests } of lots)
+      for (const tried of tests) await programme.testLot(quill, code, tried, instruments)
+    for (const { code } of lots) {
+      await programme.open(quill, `/lots/${code}`)
+      const decide = formOf(quill, 'Decide what becomes of the lot')
+      await decide.getByRole('radio', { name: 'accept' }).check()
+      await decide.locator('[name="reason"]').fill('Every finding on the lot meets.')
+      await send(quill, decide.getByRole('button', { name: 'Decide' }))
+    }
+    for (const code of SOLDERED_LOTS) {
+      await programme.open(petra, `/lots/${code}`)
+      const trace = formOf(petra, 'Record assemblies')
+      await trace.locator('[name="assemblies"]').fill(assemblies.join(' '))
+      await send(petra, trace.getByRole('button', { name: 'Record that it went into these' }))
+    }
+    await gate('evaluation')
+  })
+
+  await test.step('Petra sets the process, logs it from the machines’ files, and answers the charts', async () => {
+    await programme.specify(ines, 'chip-capacitors-in-wave', false, 'There are none on the board.')
+    for (const [key, value] of Object.entries(PROCESS))
+      await programme.specify(petra, key, value, 'Agreed at the process review.')
+    for (const skill of ['machine-soldering', 'hand-soldering', 'component-preparation', 'rework']) {
+      await programme.addRecord(petra, 'training', {
+        worker: 'Goran Eide',
+        skill,
+        passedOn: '2026-01-20',
+        expiresOn: '2099-12-31',
+        certificate: `TR-${skill}`,
+      })
+    }
+    for (const skill of ['inspection', 'solderability-testing']) {
+      await programme.addRecord(quill, 'training', {
+        worker: 'Quill Amaro',
+        skill,
+        passedOn: '2026-01-20',
+        expiresOn: '2099-12-31',
+        certificate: `TR-${skill}`,
+      })
+    }
+    const start = Date.parse(`${today}T00:05:00Z`)
+    const instants = Array.from({ length: 20 }, (_, index) => start + index * 10 * 60_000)
+    for (const log of logsAt(instants, [start, start + 60 * 60_000])) {
+      await programme.openLog(petra, log, instruments)
+      await programme.importReadings(petra, log)
+    }
+    for (const skill of ['machine-soldering', 'hand-soldering']) {
+      await programme.addRecord(petra, 'soldering-run', {
+        doneOn: today,
+        worker: 'Goran Eide',
+        skill,
+        assemblies: 160,
+        lots: SOLDERED_LOTS.join(', '),
+        line: 'Line 1',
+      })
+    }
+    for (const log of logsAt(instants, []).map(({ code }) => code)) await answerSignals(log)
+    await gate('control')
+  })
+
+  async function answerSignals(log: string): Promise<void> {
+    for (;;) {
+      await programme.open(petra, `/logs/${log}`)
+      const answer = petra.locator('form[aria-label^="Answer to western"]').first()
+      if ((await answer.count()) === 0) return
+      await unfold(answer)
+      await enter(answer.locator('[name="rows.0.answer"]'), 'cause-removed')
+      await enterAll(answer, 'rows.0.', {
+        cause: 'Read before the machine had settled.',
+        action: 'Read half an hour after the start from now on.',
+      })
+      await send(petra, answer.getByRole('button', { name: /^Record/ }))
+    }
+  }
+
+  await test.step('Quill inspects every assembly against the budget, and the last gate opens', async () => {
+    await programme.specify(quill, 'inspected-assemblies-share', 100, 'A first series is looked at whole.')
+    await programme.specify(quill, 'insulation-test', 'j-std-004a', 'As the flux was qualified.')
+    await programme.open(quill, '/inspections')
+    const many = formOf(quill, 'Record many inspections')
+    await unfold(many)
+    await enterAll(many, '', {
+      inspector: 'Quill Amaro',
+      magnification: 4,
+      lines: assemblies.map((assembly) => `${assembly}; 306`).join('\n'),
+    })
+    await send(quill, many.getByRole('button', { name: 'Record them all, or none' }))
+    await programme.addRecord(quill, 'ionic-cleanliness', {
+      testedOn: today,
+      assembly: 'ST9-10',
+      method: 'manual',
+      concentrationUgPerMl: 0.42,
+      solventMl: 500,
+      lengthMm: 160,
+      widthMm: 100,
+      componentAllowancePct: 10,
+      minutes: 10,
+      solventC: 23,
+    })
+    for (const hours of [24, 96, 168])
+      await programme.addRecord(quill, 'insulation-resistance', {
+        testedOn: today,
+        pattern: 'comb B',
+        condition: 'j-std-004a',
+        hours,
+        resistanceMOhm: 2400,
+      })
+    await programme.addRecord(petra, 'electrical-test', {
+      testedOn: today,
+      assembly: 'ST9-1 to ST9-160',
+      tested: 160,
+      passedFirst: 160,
+      jointFailures: 0,
+    })
+    await gate('assessment')
+    await programme.open(ines)
+    await expect(ines.getByText('In service')).toBeVisible()
+  })
+
+  await test.step('Audun, the auditor, reads why and verifies the trail', async () => {
+    await programme.open(audun, '/trail')
+    await audun.getByRole('button', { name: 'Verify the trail' }).click()
+    await expect(audun.getByText(/entries are as they were written/)).toBeVisible()
+    await programme.open(audun, '/findings/defects-against-budget')
+    await expect(audun.getByText('Quill Amaro').first()).toBeVisible()
+  })
+
+  await test.step('a late change shows at once which gates no longer stand', async () => {
+    await programme.open(ines, '/items/laminate')
+    const form = formOf(ines, 'Revise Board thickness')
+    await form.locator('summary').first().click()
+    await form.locator('[name="value"]').fill('2')
+    await form.locator('[name="reason"]').fill('Stiffer against vibration.')
+    await send(ines, form.getByRole('button', { name: /^Save as revision/ }))
+    await programme.open(ines, '/gates/specification')
+    await expect(ines.getByText('no longer standing').first()).toBeVisible()
+  })
+})

@@ -1,0 +1,144 @@
+import { expect, type Locator, type Page } from 'playwright/test'
+import { DEMO_PASSWORD } from '@/seed/people'
+import type { LogStory } from '@/seed/level-transmitter/logs'
+import type { LotStory, LotTestStory } from '@/seed/level-transmitter/lots'
+import { csvOf } from '@/seed/readings'
+import { itemHolding, findParameter, STANDARD_PLAN } from '@/shared/plan/catalogue'
+import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
+import type { Stage } from '@/shared/plan/stage'
+import { csvFile, enter, enterAll, formOf, send, unfold } from '@/tests/browser/at-work'
+
+/** What people do in one programme, on its own pages. */
+export class ProgrammeAtWork {
+  constructor(private readonly code: string) {}
+
+  async open(page: Page, path = ''): Promise<void> {
+    await page.goto(`/programmes/${this.code}${path}`)
+  }
+
+  /** Specifies a value in the form its declaration gives, on the item it belongs to. */
+  async specify(page: Page, key: string, value: unknown, reason: string): Promise<void> {
+    const parameter = findParameter(key)
+    const item = itemHolding.parameter(key)
+    if (!parameter || !item) throw new Error(`There is no parameter ${key}.`)
+    await this.open(page, `/items/${item.key}`)
+    const form = formOf(page, `Revise ${parameter.label}`)
+    await form.locator('summary').first().click()
+    if (parameter.shape.kind === 'field') await enter(form.locator('[name="value"]'), value)
+    else await enterRows(form, value as readonly Readonly<Record<string, unknown>>[])
+    await form.locator('[name="reason"]').fill(reason)
+    await send(page, form.getByRole('button', { name: /^Save as revision/ }))
+  }
+
+  async attachFile(page: Page, item: string, kind: string, name: string, text: string): Promise<void> {
+    await this.open(page, `/items/${item}`)
+    const form = formOf(page, 'Attach a file')
+    await form.locator('[name="kind"]').fill(kind)
+    await form
+      .locator('[name="file"]')
+      .setInputFiles({ name, mimeType: 'text/plain', buffer: Buffer.from(text) })
+    await form.getByRole('button', { name: 'Attach the file' }).click()
+    await expect(page.getByRole('link', { name }).first()).toBeVisible()
+  }
+
+  /** Approves every item of a stage for a department. */
+  async approve(page: Page, stage: Stage, department: Department): Promise<void> {
+    const items = STANDARD_PLAN.filter((item) => item.stage === stage && item.approvers.includes(department))
+    for (const { key } of items) {
+      await this.open(page, `/items/${key}`)
+      const form = formOf(page, `Approve for ${DEPARTMENT_NAMES[department]}`)
+      await form.locator('[name="password"]').fill(DEMO_PASSWORD)
+      await send(page, form.getByRole('button', { name: /^Approve for/ }))
+    }
+  }
+
+  async signGate(page: Page, stage: Stage, department: Department): Promise<void> {
+    await this.open(page, `/gates/${stage}`)
+    const form = formOf(page, `Sign for ${DEPARTMENT_NAMES[department]}`)
+    await form.locator('[name="password"]').fill(DEMO_PASSWORD)
+    await send(page, form.getByRole('button', { name: /^Sign the gate/ }))
+  }
+
+  async receiveLot(page: Page, { tests: _, ...lot }: LotStory, today: string): Promise<void> {
+    await this.open(page, '/lots')
+    const form = formOf(page, 'Receive a lot')
+    await unfold(form)
+    await enterAll(form, '', {
+      ...lot,
+      dateCode: '2610',
+      receivedOn: today,
+      temperatureC: 22,
+      relativeHumidityPct: 42,
+      packing: 'sealed, with desiccant',
+    })
+    await send(page, form.getByRole('button', { name: 'Receive the lot' }))
+  }
+
+  /** Records a test from the file the tester wrote. */
+  async testLot(
+    page: Page,
+    lot: string,
+    test: LotTestStory,
+    instruments: Readonly<Record<string, string>>,
+  ): Promise<void> {
+    await this.open(page, `/lots/${lot}?method=${test.method}`)
+    await chooseCsv(page, csvFile(`${lot}-${test.method}.csv`, csvOf(test.rows)))
+    const form = formOf(page, 'Record the test')
+    await enterAll(form, 'conditions.', test.conditions)
+    if (test.instrument)
+      await form.locator('[name="instrument"]').selectOption(instruments[test.instrument] ?? '')
+    await confirmImport(page)
+  }
+
+  async openLog(page: Page, log: LogStory, instruments: Readonly<Record<string, string>>): Promise<void> {
+    await this.open(page, '/logs')
+    const form = formOf(page, 'Open a log')
+    await unfold(form)
+    await enterAll(form, '', {
+      code: log.code,
+      characteristic: log.characteristic,
+      line: 'Line 1',
+      machine: log.machine,
+    })
+    if (log.instrument)
+      await form.locator('[name="instrument"]').selectOption(instruments[log.instrument] ?? '')
+    await send(page, form.getByRole('button', { name: 'Open the log' }))
+  }
+
+  async importReadings(page: Page, log: LogStory): Promise<void> {
+    await this.open(page, `/logs/${log.code}`)
+    const rows = log.rows.map(({ at, ...row }) => ({ Time: new Date(Number(at)).toISOString(), ...row }))
+    await chooseCsv(page, csvFile(`${log.code}.csv`, csvOf(rows)))
+    for (const name of Object.keys(log.rows[0] ?? {})) {
+      await page.locator(`[name="map.${name}"]`).selectOption(name === 'at' ? 'Time' : name)
+    }
+    await page.getByRole('button', { name: 'Read it again so' }).click()
+    await confirmImport(page)
+  }
+
+  async addRecord(page: Page, kind: string, row: Readonly<Record<string, unknown>>): Promise<void> {
+    await this.open(page, `/records/${kind}`)
+    await enterAll(page.locator('main'), 'rows.0.', row)
+    await send(page, page.getByRole('button', { name: 'Add it' }))
+  }
+}
+
+async function enterRows(form: Locator, rows: readonly Readonly<Record<string, unknown>>[]): Promise<void> {
+  for (const [index, row] of rows.entries()) {
+    const first = form.locator(`[name^="value.${index}."]`).first()
+    if ((await first.count()) === 0) await form.getByRole('button', { name: 'Add five rows' }).click()
+    await enterAll(form, `value.${index}.`, row)
+  }
+}
+
+async function chooseCsv(page: Page, file: ReturnType<typeof csvFile>): Promise<void> {
+  const form = formOf(page, 'Import a CSV file')
+  await form.locator('[name="file"]').setInputFiles(file)
+  await form.getByRole('button', { name: 'Preview the file' }).click()
+  await page.waitForURL(/\/import\?/)
+}
+
+async function confirmImport(page: Page): Promise<void> {
+  await page.getByRole('button', { name: /^Import \d+ readings$/ }).click()
+  await page.waitForURL((address) => !address.pathname.endsWith('/import'))
+}
