@@ -16,6 +16,8 @@ export const providerSignInAddress = (): string => '/sign-in/provider'
 export const peopleAddress = (): string => '/people'
 export const personAddress = (id: string): string => `/people/${encodeURIComponent(id)}`
 export const administrationAddress = (): string => '/administration'
+/** What the field taught, as proposed changes to the plan of later programmes. */
+export const lessonsAddress = (): string => '/lessons'
 /** The trails of all programmes a person may read, searched and verified together. */
 export const auditAddress = (): string => '/audit'
 
@@ -45,6 +47,12 @@ export const actionAddress = (code: string, action: number | string): string =>
   inProgramme(code, `/actions/${action}`)
 export const concessionAddress = (code: string, concession: number | string): string =>
   inProgramme(code, `/concessions/${concession}`)
+/** Alternatives for a choice, side by side. */
+export const optionsAddress = (code: string): string => inProgramme(code, '/options')
+export const optionAddress = (code: string, study: number | string): string =>
+  inProgramme(code, `/options/${study}`)
+export const reliabilityAddress = (code: string): string => inProgramme(code, '/reliability')
+export const costAddress = (code: string): string => inProgramme(code, '/cost')
 export const lotsAddress = (code: string): string => inProgramme(code, '/lots')
 export const lotAddress = (code: string, lot: string): string =>
   inProgramme(code, `/lots/${encodeURIComponent(lot)}`)
