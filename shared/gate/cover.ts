@@ -50,11 +50,42 @@ export function coverOf(
   })
 }
 
+/**
+ * Everything `coverOf` looks at, by identity: when no part of it is another
+ * object or value than before, the cover is the same and need not be made again.
+ */
+export function basisOf(
+  item: PlannedItem,
+  state: ProgrammeState,
+  findings: ReadonlyMap<string, Finding>,
+): readonly unknown[] {
+  const { definition, setAside } = item
+  return [
+    definition,
+    setAside?.reason,
+    setAside && setAside.agreed !== null,
+    state.facts.requirements,
+    state.facts.today,
+    state.evidence,
+    state.concessions,
+    ...parametersBehind(item).map((key) => state.facts.values.get(key)),
+    ...definition.rules.map(({ id }) => findings.get(id)),
+  ]
+}
+
 /** SHA-256 of a cover, in hex. */
 export const digestOf = (cover: string): string => sha256(cover)
 
+const keysBehind = new WeakMap<PlannedItem['definition'], readonly string[]>()
+
 /** Keys of every parameter the item specifies or its rules read. */
-export function parametersBehind({ definition }: PlannedItem): string[] {
+export function parametersBehind({ definition }: PlannedItem): readonly string[] {
+  const keys = keysBehind.get(definition) ?? declaredBehind(definition)
+  keysBehind.set(definition, keys)
+  return keys
+}
+
+function declaredBehind(definition: PlannedItem['definition']): readonly string[] {
   const read = definition.rules.flatMap((rule) => Object.values(rule.reads).map(readableOf))
   const keys = [
     ...definition.parameters.map(({ key }) => key),

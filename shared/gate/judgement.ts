@@ -18,7 +18,10 @@ export interface Judgement {
 export function judgeProgramme(state: ProgrammeState, before?: Judgement): Judgement {
   const rules = state.items.flatMap(({ definition }) => definition.rules)
   const judging = judgeAll(rules, state.facts, before?.judging)
-  const items = state.items.map((item) => itemStateOf(item, state, judging.findings))
+  const known = new Map(before?.items.map((entry) => [entry.item.definition.key, entry]))
+  const items = state.items.map((item) =>
+    itemStateOf(item, state, judging.findings, known.get(item.definition.key)),
+  )
   const gates = gateStatesOf(state, items)
   const last = gates.at(-1)
   const inService = last?.standing === 'open' || last?.standing === 'no longer standing'

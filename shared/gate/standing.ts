@@ -2,8 +2,9 @@ import type { Department } from '@/shared/plan/department'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { findRule } from '@/shared/plan/catalogue'
 import type { Finding } from '@/shared/rules/finding'
+import { sameInputs } from '@/shared/rules/judge-all'
 import { concessionFor, concessionStanding } from './concession'
-import { coverOf, digestOf, emptyParameters } from './cover'
+import { basisOf, coverOf, digestOf, emptyParameters } from './cover'
 import type { ApprovalEntry, PlannedItem, ProgrammeState } from './programme-state'
 
 export const STANDINGS = ['open', 'short', 'ready', 'approved', 'lapsed', 'set aside'] as const
@@ -31,18 +32,20 @@ export interface ItemState {
   readonly approvals: readonly ApprovalState[]
   readonly cover: string
   readonly digest: string
+  /** What the cover was made of, to know whether it must be made again. */
+  readonly basis: readonly unknown[]
 }
 
-/** Derives an item's standing from the recorded facts and the findings on them. */
+/** Derives an item's standing from the recorded facts and the findings on them; what it was before saves work. */
 export function itemStateOf(
   item: PlannedItem,
   state: ProgrammeState,
   findings: ReadonlyMap<string, Finding>,
+  before?: ItemState,
 ): ItemState {
-  const cover = coverOf(item, state, findings)
-  const digest = digestOf(cover)
-  const approvals = approvalStates(item, state, digest)
-  if (item.setAside?.agreed) return { item, standing: 'set aside', shortfalls: [], approvals, cover, digest }
+  const covered = coveredBy(item, state, findings, before)
+  const approvals = approvalStates(item, state, covered.digest)
+  if (item.setAside?.agreed) return { item, standing: 'set aside', shortfalls: [], approvals, ...covered }
 
   const substance = shortfallsOf(item, state, findings)
   const unsigned = approvals.filter(({ holds }) => !holds)
@@ -52,9 +55,20 @@ export function itemStateOf(
     standing: standingFrom(item, state, substance, approvals),
     shortfalls,
     approvals,
-    cover,
-    digest,
+    ...covered,
   }
+}
+
+function coveredBy(
+  item: PlannedItem,
+  state: ProgrammeState,
+  findings: ReadonlyMap<string, Finding>,
+  before: ItemState | undefined,
+): Pick<ItemState, 'cover' | 'digest' | 'basis'> {
+  const basis = basisOf(item, state, findings)
+  if (before && sameInputs(before.basis, basis)) return { cover: before.cover, digest: before.digest, basis }
+  const cover = coverOf(item, state, findings)
+  return { cover, digest: cover === before?.cover ? before.digest : digestOf(cover), basis }
 }
 
 function standingFrom(

@@ -28,7 +28,8 @@ export function judgeAll(rules: readonly AnyRule[], facts: Facts, before?: Judgi
 const inputsOf = (rule: AnyRule, facts: Facts): readonly unknown[] =>
   Object.values(rule.reads).map((read) => take(readableOf(read), facts))
 
-const sameInputs = (before: readonly unknown[] | undefined, now: readonly unknown[]): boolean =>
+/** The same objects and values, one by one. */
+export const sameInputs = (before: readonly unknown[] | undefined, now: readonly unknown[]): boolean =>
   before !== undefined &&
   before.length === now.length &&
   before.every((input, index) => Object.is(input, now[index]))
