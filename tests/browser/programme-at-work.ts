@@ -47,6 +47,7 @@ export class ProgrammeAtWork {
     for (const { key } of items) {
       await this.open(page, `/items/${key}`)
       const form = formOf(page, `Approve for ${DEPARTMENT_NAMES[department]}`)
+      await expect(form, `${department} can approve ${key}`).toBeVisible()
       await form.locator('[name="password"]').fill(DEMO_PASSWORD)
       await send(page, form.getByRole('button', { name: /^Approve for/ }))
     }
@@ -59,13 +60,14 @@ export class ProgrammeAtWork {
     await send(page, form.getByRole('button', { name: /^Sign the gate/ }))
   }
 
+  /** Receives a lot today that was made a fortnight ago. */
   async receiveLot(page: Page, { tests: _, ...lot }: LotStory, today: string): Promise<void> {
     await this.open(page, '/lots')
     const form = formOf(page, 'Receive a lot')
     await unfold(form)
     await enterAll(form, '', {
       ...lot,
-      dateCode: '2610',
+      dateCode: dateCodeOf(Date.parse(today) - 14 * DAY_MS),
       receivedOn: today,
       temperatureC: 22,
       relativeHumidityPct: 42,
@@ -121,6 +123,17 @@ export class ProgrammeAtWork {
     await enterAll(page.locator('main'), 'rows.0.', row)
     await send(page, page.getByRole('button', { name: 'Add it' }))
   }
+}
+
+const DAY_MS = 86_400_000
+
+/** Year and week of ISO 8601 in four figures, as a maker stamps them. */
+function dateCodeOf(instant: number): string {
+  const weekday = (new Date(instant).getUTCDay() + 6) % 7
+  const thursday = new Date(instant + (3 - weekday) * DAY_MS)
+  const year = thursday.getUTCFullYear()
+  const week = 1 + Math.floor((thursday.getTime() - Date.UTC(year, 0, 1)) / (7 * DAY_MS))
+  return `${year % 100}${String(week).padStart(2, '0')}`
 }
 
 async function enterRows(form: Locator, rows: readonly Readonly<Record<string, unknown>>[]): Promise<void> {
