@@ -1,11 +1,15 @@
 /*
  * How long a route card takes, against the emptiest page that the same server
- * renders, 10 clients asking without a pause. Needs a running app with the demo:
- *
- *     npm start
- *     LIQUIDUS_BENCH_URL=http://127.0.0.1:3000 npx tsx tests/bench/route-card.bench.ts
+ * renders, 10 clients asking without a pause. Starts the app on a data folder of
+ * its own, with the demo; LIQUIDUS_BENCH_URL names one that runs already instead.
+ * Run: npx tsx tests/bench/route-card.bench.ts
  */
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { freePort } from '@/lib/db/embedded-process'
 import { DEMO_PASSWORD, DEMO_PEOPLE } from '@/seed/people'
+import { runScript } from '@/tests/faults/programs'
 
 const CLIENTS = 10
 const ROUNDS = 4
@@ -87,10 +91,25 @@ async function measure(base: string): Promise<void> {
   if (!(ratio <= MOST_RATIO)) process.exitCode = 1
 }
 
-const base = process.env.LIQUIDUS_BENCH_URL?.replace(/\/+$/, '')
-if (base) {
-  await measure(base)
-} else {
-  console.log('Not measured: name a running app that holds the demo in LIQUIDUS_BENCH_URL.')
-  process.exitCode = 1
+/** Measures an app started for it alone, which is stopped and forgotten afterwards. */
+async function measureOwn(): Promise<void> {
+  const dataFolder = mkdtempSync(join(tmpdir(), 'liquidus-bench-'))
+  const port = String(await freePort())
+  const app = runScript('scripts/start.ts', [], {
+    DATABASE_URL: '',
+    LIQUIDUS_DATA: dataFolder,
+    LIQUIDUS_DEMO: 'on',
+    PORT: port,
+  })
+  try {
+    await app.line(/^Ready:/)
+    await measure(`http://127.0.0.1:${port}`)
+  } finally {
+    app.process.kill('SIGTERM')
+    await app.ended
+    rmSync(dataFolder, { recursive: true, force: true })
+  }
 }
+
+const base = process.env.LIQUIDUS_BENCH_URL?.replace(/\/+$/, '')
+await (base ? measure(base) : measureOwn())
