@@ -1,13 +1,16 @@
 import { PrismaPg } from '@prisma/adapter-pg'
-import { PrismaClient } from '@/lib/db/generated/client'
+import { Prisma, PrismaClient } from '@/lib/db/generated/client'
 import { log } from '@/lib/log/log'
 import { readSettings } from '@/lib/settings/settings'
 
 /** Kept on the global object: a development server loads this module anew at every change. */
-const kept = globalThis as { liquidusDatabase?: PrismaClient | undefined }
+const kept = globalThis as { liquidusDatabase?: PrismaClient | undefined; liquidusTables?: string }
+
+const TABLES = Object.keys(Prisma.ModelName).join(' ')
 
 /** The one client of this process, with its pool of connections; it connects at the first query. */
 export function database(): PrismaClient {
+  if (kept.liquidusTables !== TABLES) letGoOfOlderClient()
   return (kept.liquidusDatabase ??= connect())
 }
 
@@ -16,6 +19,12 @@ export async function closeDatabase(): Promise<void> {
   const client = kept.liquidusDatabase
   kept.liquidusDatabase = undefined
   await client?.$disconnect()
+}
+
+/** A client generated before the schema gained a table does not know it. */
+function letGoOfOlderClient(): void {
+  void closeDatabase()
+  kept.liquidusTables = TABLES
 }
 
 function connect(): PrismaClient {
