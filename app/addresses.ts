@@ -57,10 +57,25 @@ export const lotsAddress = (code: string): string => inProgramme(code, '/lots')
 export const lotAddress = (code: string, lot: string): string =>
   inProgramme(code, `/lots/${encodeURIComponent(lot)}`)
 export const samplingAddress = (code: string): string => inProgramme(code, '/sampling')
+/** The instruments that readings of the programme rest on; one of them with its gauge studies. */
+export const gaugesAddress = (code: string): string => inProgramme(code, '/instruments')
+export const gaugeAddress = (code: string, tag: string): string =>
+  inProgramme(code, `/instruments/${encodeURIComponent(tag)}`)
+/** Assemblies by serial number, each with the lots and records that touched it. */
+export const assembliesAddress = (code: string): string => inProgramme(code, '/assemblies')
+export const assemblyAddress = (code: string, serial: string): string =>
+  inProgramme(code, `/assemblies/${encodeURIComponent(serial)}`)
+/** What each artificial ageing stands for in the store. */
+export const ageingAddress = (code: string): string => inProgramme(code, '/ageing')
 export const logsAddress = (code: string): string => inProgramme(code, '/logs')
 export const logAddress = (code: string, log: string): string =>
   inProgramme(code, `/logs/${encodeURIComponent(log)}`)
 export const inspectionsAddress = (code: string): string => inProgramme(code, '/inspections')
+/** Entry one assembly after another; `again` holds what is repeated from the last. */
+export const benchAddress = (code: string): string => inProgramme(code, '/inspections/bench')
+export const defectGuideAddress = (code: string): string => inProgramme(code, '/inspections/guide')
+export const agreementAddress = (code: string): string => inProgramme(code, '/inspections/agreement')
+export const residueAddress = (code: string): string => inProgramme(code, '/inspections/residue')
 export const inspectionAddress = (code: string, inspection: string): string =>
   inProgramme(code, `/inspections/${inspection}`)
 export const recordsAddress = (code: string): string => inProgramme(code, '/records')
