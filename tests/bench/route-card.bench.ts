@@ -4,12 +4,7 @@
  * its own, with the demo; LIQUIDUS_BENCH_URL names one that runs already instead.
  * Run: npx tsx tests/bench/route-card.bench.ts
  */
-import { mkdtempSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
-import { freePort } from '@/lib/db/embedded-process'
-import { DEMO_PASSWORD, DEMO_PEOPLE } from '@/seed/people'
-import { runScript } from '@/tests/faults/programs'
+import { signIn, withRunningApp } from '@/tests/bench/running-app'
 
 const CLIENTS = 10
 const ROUNDS = 4
@@ -18,29 +13,6 @@ const MOST_RATIO = 3
 /** Rendered for each request as the route card is, but with nothing to look up. */
 const EMPTY_PAGE = '/sign-in'
 const ROUTE_CARD = '/programmes/LX-41'
-
-/** The cookies of one signed-in person, as a `cookie` header. */
-async function signIn(base: string): Promise<string> {
-  const asked = await fetch(`${base}/api/auth/csrf`)
-  const { csrfToken } = (await asked.json()) as { csrfToken: string }
-  const before = cookiesOf(asked)
-  const answer = await fetch(`${base}/api/auth/callback/credentials`, {
-    method: 'POST',
-    redirect: 'manual',
-    headers: { cookie: before, 'content-type': 'application/x-www-form-urlencoded' },
-    body: new URLSearchParams({ csrfToken, email: DEMO_PEOPLE.ines.email, password: DEMO_PASSWORD }),
-  })
-  const after = cookiesOf(answer)
-  if (!after.includes('session-token'))
-    throw new Error(`Nobody could sign in at ${base} (${answer.status}). Is the demo loaded there?`)
-  return `${before}; ${after}`
-}
-
-const cookiesOf = (response: Response): string =>
-  response.headers
-    .getSetCookie()
-    .map((cookie) => cookie.split(';')[0] ?? '')
-    .join('; ')
 
 /** Milliseconds of each answer to clients who ask again as soon as they have one. */
 async function timesOf(address: string, cookie: string, text: string): Promise<number[]> {
@@ -91,25 +63,4 @@ async function measure(base: string): Promise<void> {
   if (!(ratio <= MOST_RATIO)) process.exitCode = 1
 }
 
-/** Measures an app started for it alone, which is stopped and forgotten afterwards. */
-async function measureOwn(): Promise<void> {
-  const dataFolder = mkdtempSync(join(tmpdir(), 'liquidus-bench-'))
-  const port = String(await freePort())
-  const app = runScript('scripts/start.ts', [], {
-    DATABASE_URL: '',
-    LIQUIDUS_DATA: dataFolder,
-    LIQUIDUS_DEMO: 'on',
-    PORT: port,
-  })
-  try {
-    await app.line(/^Ready:/)
-    await measure(`http://127.0.0.1:${port}`)
-  } finally {
-    app.process.kill('SIGTERM')
-    await app.ended
-    rmSync(dataFolder, { recursive: true, force: true })
-  }
-}
-
-const base = process.env.LIQUIDUS_BENCH_URL?.replace(/\/+$/, '')
-await (base ? measure(base) : measureOwn())
+await withRunningApp(measure)
