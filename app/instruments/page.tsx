@@ -1,11 +1,11 @@
-import { instrumentsAddress } from '@/app/addresses'
+import { gaugeAddress, instrumentsAddress } from '@/app/addresses'
 import { DeskSheet } from '@/app/frame/desk-sheet'
 import { requirePerson } from '@/app/frame/visit'
 import { Day } from '@/app/ui/date'
 import { Empty } from '@/app/ui/empty'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Sign } from '@/app/ui/sign'
-import { readInstruments } from '@/lib/queries/instruments'
+import { readInstrumentUse, readInstruments, type InstrumentInProgramme } from '@/lib/queries/instruments'
 import { refusal } from '@/shared/policy'
 import { dueStanding } from '@/shared/records/due-standing'
 import { AddInstrumentForm, InstrumentForms } from './forms'
@@ -15,7 +15,7 @@ export const metadata = { title: 'Instruments – Liquidus' }
 /** The register of measuring instruments, with what is due first. */
 export default async function InstrumentsPage() {
   const person = await requirePerson(instrumentsAddress())
-  const instruments = await readInstruments()
+  const [instruments, uses] = await Promise.all([readInstruments(), readInstrumentUse(person)])
   const today = new Date().toISOString().slice(0, 10)
   const mayChange = !refusal('add-instrument', { ...person, departments: [], leads: false })
   const count = (standing: ReturnType<typeof dueStanding>) =>
@@ -49,6 +49,12 @@ export default async function InstrumentsPage() {
               cell: (instrument) => <Standing standing={dueStanding(instrument, today)} />,
             },
             { label: 'Certificate', cell: ({ certificate }) => certificate },
+            {
+              label: 'Used or studied in',
+              cell: ({ id, tag }) => (
+                <UsedIn tag={tag} uses={uses.filter(({ instrumentId }) => instrumentId === id)} />
+              ),
+            },
             ...(mayChange
               ? [
                   {
@@ -67,6 +73,18 @@ export default async function InstrumentsPage() {
       {mayChange && <AddInstrumentForm />}
     </DeskSheet>
   )
+}
+
+/** Where its readings and its gauge studies are. */
+function UsedIn({ tag, uses }: { tag: string; uses: readonly InstrumentInProgramme[] }) {
+  if (uses.length === 0) return <>–</>
+  return uses.map(({ programme, studied }, at) => (
+    <span key={programme}>
+      {at > 0 && ', '}
+      <a href={gaugeAddress(programme, tag)}>{programme}</a>
+      {studied && ' (gauge study)'}
+    </span>
+  ))
 }
 
 /** What needs somebody is set apart by weight and a sign, not by colour alone. */

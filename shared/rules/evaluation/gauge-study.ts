@@ -16,6 +16,9 @@ export interface StudiedGauge {
         readonly parts: number
         readonly appraisers: number
         readonly trials: number
+        /** Who and what, in the order of `crossed`. */
+        readonly names: { readonly parts: readonly string[]; readonly appraisers: readonly string[] }
+        readonly crossed: GaugeStudy
         readonly byVariance: GaugeSpreadByVariance
         readonly byRanges: GaugeSpread | undefined
         readonly figures: GaugeFigures
@@ -48,8 +51,8 @@ function study(readings: readonly GaugeReading[]): StudiedGauge[] {
 }
 
 function resultOf(own: readonly GaugeReading[]): StudiedGauge['result'] {
-  const parts = [...new Set(own.map(({ part }) => part))]
-  const appraisers = [...new Set(own.map(({ appraiser }) => appraiser))]
+  const parts = namesOf(own.map(({ part }) => part))
+  const appraisers = namesOf(own.map(({ appraiser }) => appraiser))
   const trials = [...new Set(own.map(({ trial }) => trial))]
   if (parts.length < 2 || appraisers.length < 2 || trials.length < 2) {
     return { incomplete: 'a study needs at least two parts, two people and two trials' }
@@ -73,11 +76,17 @@ function resultOf(own: readonly GaugeReading[]): StudiedGauge['result'] {
     parts: parts.length,
     appraisers: appraisers.length,
     trials: trials.length,
+    names: { parts, appraisers },
+    crossed,
     byVariance,
     byRanges: small ? gaugeSpreadByRanges(crossed) : undefined,
     figures: gaugeFigures(byVariance),
   }
 }
+
+/** Every name once, part 2 before part 10: rows entered together come back in any order. */
+const counting = new Intl.Collator('en', { numeric: true })
+const namesOf = (all: readonly string[]): string[] => [...new Set(all)].sort(counting.compare)
 
 /** What is asked of a gauge. */
 export interface GaugeDemand {

@@ -1,6 +1,7 @@
 import { notFound } from 'next/navigation'
 import { itemAddress, routeCardAddress } from '@/app/addresses'
 import { FindingSheet } from '@/app/findings/finding-sheet'
+import { WhereDrawn } from '@/app/findings/where-drawn'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { Section } from '@/app/ui/section'
@@ -50,7 +51,9 @@ export default async function FindingPage({ params }: FindingPageProps) {
         rule &&
         finding && (
           <>
-            <FindingSheet title="The finding" finding={finding} code={view.code} open />
+            <FindingSheet title="The finding" finding={finding} code={view.code} open>
+              <WhereDrawn code={view.code} rule={id} />
+            </FindingSheet>
             <Section
               heading="Why: what it was judged on"
               lead="Every input the rule declares, as it stands, with who set it and on what grounds."

@@ -5,12 +5,12 @@ import { Notice } from '@/app/ui/notice'
 import { CellValue, ValueTable } from '@/app/ui/parameter-value'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { calibrationStanding, type Calibration } from '@/shared/records/calibration-standing'
 import type { Lot, LotTest } from '@/shared/records/lot'
 import type { TestMethod } from '@/shared/records/test-method'
-import { needsInstrument, TEST_METHODS, type TestMethodKey } from '@/shared/records/test-methods'
+import { TEST_METHODS, type TestMethodKey } from '@/shared/records/test-methods'
 import { samplingContextOf } from '@/shared/rules/evaluation/sampling-of-lot'
 import { whySetAside } from '@/shared/rules/evaluation/test-standing'
+import { InstrumentThen } from './instrument-then'
 import { TestPictures } from './test-pictures'
 import { WithdrawTest } from './withdraw-test'
 
@@ -80,15 +80,4 @@ function SetAside({ view, test }: Omit<TestProps, 'lot'>) {
       {`Its ${because}.`.replace(/^Its (?=[A-Z])/, '')}
     </Notice>
   ) : null
-}
-
-/** The instrument, and whether it was in calibration on the day of the test. */
-function InstrumentThen({ view, test }: Omit<TestProps, 'lot'>) {
-  const { instruments, byKind } = view.state.facts.records
-  if (test.instrumentId === null) return <>{needsInstrument(test.method) ? 'none named' : 'none needed'}</>
-  const standing = calibrationStanding(test.instrumentId, test.testedOn, {
-    instruments,
-    calibrations: (byKind.get('calibration') ?? []) as readonly Calibration[],
-  })
-  return <>{standing.stands ? `${standing.instrument.tag}, in calibration that day` : standing.says}</>
 }

@@ -1,0 +1,23 @@
+import * as to from '@/app/addresses'
+
+/** Where what a rule judges is drawn, beyond the finding's own words. */
+const DRAWN: Readonly<Record<string, { readonly text: string; readonly address: (code: string) => string }>> =
+  {
+    'gauges-capable': { text: 'The gauge studies, drawn', address: to.gaugesAddress },
+    'instruments-in-calibration': { text: 'The instruments in use', address: to.gaugesAddress },
+    'inspection-state': { text: 'Every supplier’s series, lot by lot', address: to.lotsAddress },
+    'sampling-plan-risk': { text: 'The plan’s operating curve', address: to.samplingAddress },
+    'ageing-stands-for': { text: 'Every ageing against the store, drawn', address: to.ageingAddress },
+    'lots-traced': { text: 'Assemblies and the lots in them', address: to.assembliesAddress },
+  }
+
+/** A way from a finding to its picture; nothing where there is none. */
+export function WhereDrawn({ code, rule }: { code: string; rule: string }) {
+  const drawn = DRAWN[rule]
+  if (!drawn) return null
+  return (
+    <p>
+      <a href={drawn.address(code)}>{drawn.text}</a>
+    </p>
+  )
+}

@@ -1,0 +1,68 @@
+import { notFound } from 'next/navigation'
+import { gaugesAddress, lotsAddress } from '@/app/addresses'
+import { ProgrammeSheet } from '@/app/frame/programme-sheet'
+import { visitProgramme } from '@/app/frame/visit'
+import { Day } from '@/app/ui/date'
+import { instrumentUses } from '@/shared/records/instrument-uses'
+import { studiedGauges, type GaugeReading } from '@/shared/rules/evaluation/gauge-study'
+import { GaugeStudySheet } from './gauge-study-sheet'
+import { RecordStudy } from './record-study'
+import { RestsOnIt } from './rests-on-it'
+
+interface GaugePageProps {
+  params: Promise<{ code: string; tag: string }>
+}
+
+export async function generateMetadata({ params }: GaugePageProps) {
+  return { title: `Instrument ${decodeURIComponent((await params).tag)} – Liquidus` }
+}
+
+/** One instrument in a programme: its calibration, its gauge studies, and what rests on it. */
+export default async function GaugePage({ params }: GaugePageProps) {
+  const { code: asked, tag: key } = await params
+  const tag = decodeURIComponent(key)
+  const visit = await visitProgramme(asked)
+  const code = visit.view?.code ?? asked
+  const records = visit.view?.state.facts.records
+  const instrument = records?.instruments.find((one) => one.tag === tag)
+  if (records && !instrument) notFound()
+  const uses = records && instrumentUses(records).find((one) => one.instrument.tag === tag)
+  const readings = (records?.byKind.get('gauge-reading') ?? []) as readonly GaugeReading[]
+  const studies = studiedGauges(readings).filter(({ instrumentTag }) => instrumentTag === tag)
+  return (
+    <ProgrammeSheet
+      visit={visit}
+      code={code}
+      at={lotsAddress(code)}
+      place={[
+        { text: 'Lots', href: lotsAddress(code) },
+        { text: 'Instruments in use', href: gaugesAddress(code) },
+        { text: tag },
+      ]}
+      title={`Instrument ${tag}`}
+      supplement={instrument?.measures}
+      cells={
+        instrument
+          ? [
+              { label: 'Calibrated', value: <Day at={instrument.calibratedOn} /> },
+              { label: 'Due', value: <Day at={instrument.dueOn} /> },
+              { label: 'Certificate', value: instrument.certificate },
+              { label: 'Gauge studies', value: studies.length },
+            ]
+          : []
+      }
+    >
+      {(view) =>
+        instrument && (
+          <>
+            {studies.map((study) => (
+              <GaugeStudySheet key={study.study} view={view} studied={study} />
+            ))}
+            <RestsOnIt view={view} uses={uses} />
+            <RecordStudy view={view} tag={tag} />
+          </>
+        )
+      }
+    </ProgrammeSheet>
+  )
+}

@@ -1,0 +1,58 @@
+import { logAddress, lotAddress } from '@/app/addresses'
+import { Day } from '@/app/ui/date'
+import { Empty } from '@/app/ui/empty'
+import { RuledTable } from '@/app/ui/ruled-table'
+import { Section } from '@/app/ui/section'
+import { Sign } from '@/app/ui/sign'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import type { InstrumentUses, TestUse } from '@/shared/records/instrument-uses'
+import { methodName } from '@/shared/records/test-methods'
+
+/** The tests and logs of the programme that are worth what this instrument is. */
+export function RestsOnIt({ view, uses }: { view: ProgrammeView; uses: InstrumentUses | undefined }) {
+  const { tests = [], logs = [] } = uses ?? {}
+  return (
+    <Section heading="What rests on it">
+      {tests.length + logs.length === 0 && <Empty title="No test or log of this programme names it" />}
+      {tests.length > 0 && (
+        <RuledTable
+          caption="Tests made with it"
+          rows={tests}
+          rowKey={({ test }) => test.id}
+          columns={[
+            {
+              label: 'Lot',
+              names: true,
+              cell: ({ lot }) => <a href={lotAddress(view.code, lot.code)}>{lot.code}</a>,
+            },
+            { label: 'Test', cell: ({ test }) => methodName(test.method) },
+            { label: 'Made on', set: 'shrink', cell: ({ test }) => <Day at={test.testedOn} /> },
+            { label: 'That day', cell: ({ standing }) => <ThatDay standing={standing} /> },
+            { label: 'Lot was', set: 'shrink', cell: ({ lot }) => lot.disposition?.verdict ?? 'waits' },
+          ]}
+        />
+      )}
+      {logs.length > 0 && (
+        <p>
+          Logs read with it:{' '}
+          {logs.map(({ code }, at) => (
+            <span key={code}>
+              {at > 0 && ', '}
+              <a href={logAddress(view.code, code)}>{code}</a>
+            </span>
+          ))}
+        </p>
+      )}
+    </Section>
+  )
+}
+
+function ThatDay({ standing }: Pick<TestUse, 'standing'>) {
+  if (standing.stands) return <>in calibration</>
+  return (
+    <span className="mark">
+      <Sign kind="refusal" size={16} />
+      <strong>{standing.says}</strong>
+    </span>
+  )
+}

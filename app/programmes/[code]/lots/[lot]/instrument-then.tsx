@@ -1,0 +1,42 @@
+import { gaugeAddress } from '@/app/addresses'
+import { Sign } from '@/app/ui/sign'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { distinctCategoriesLeast, gaugeShareMost } from '@/shared/plan/limits/evaluation-instruments'
+import { rulingOn } from '@/shared/plan/requirement'
+import { calibrationStanding, type Calibration } from '@/shared/records/calibration-standing'
+import type { LotTest } from '@/shared/records/lot'
+import { needsInstrument } from '@/shared/records/test-methods'
+import { unfitGauges, type GaugeReading } from '@/shared/rules/evaluation/gauge-study'
+
+/** The instrument of a test, whether it was in calibration that day, and whether a study found it unfit. */
+export function InstrumentThen({ view, test }: { view: ProgrammeView; test: LotTest }) {
+  const { records, requirements } = view.state.facts
+  if (test.instrumentId === null) return <>{needsInstrument(test.method) ? 'none named' : 'none needed'}</>
+  const standing = calibrationStanding(test.instrumentId, test.testedOn, {
+    instruments: records.instruments,
+    calibrations: (records.byKind.get('calibration') ?? []) as readonly Calibration[],
+  })
+  const tag = standing.instrument?.tag
+  const study =
+    tag &&
+    unfitGauges((records.byKind.get('gauge-reading') ?? []) as readonly GaugeReading[], {
+      mostSharePct: rulingOn(gaugeShareMost, requirements).value,
+      leastCategories: rulingOn(distinctCategoriesLeast, requirements).value,
+    }).get(tag)
+  return (
+    <>
+      {tag && <a href={gaugeAddress(view.code, tag)}>{tag}</a>}
+      {standing.stands ? ', in calibration that day' : <Flag says={standing.says} />}
+      {study && <Flag says={`unfit by gauge study ${study}`} />}
+    </>
+  )
+}
+
+function Flag({ says }: { says: string }) {
+  return (
+    <span className="mark">
+      <Sign kind="warning" size={16} />
+      <strong>{says}</strong>
+    </span>
+  )
+}
