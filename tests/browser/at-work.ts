@@ -49,8 +49,8 @@ const isFormAnswer = (response: Response): boolean =>
   response.request().method() === 'POST' &&
   (response.request().headers()['next-action'] !== undefined || response.status() === 303)
 
-/** The form of that name on the page. */
-export const formOf = (page: Page, name: string): Locator => page.getByRole('form', { name, exact: true })
+/** The form of that name on the page, folded away or not. */
+export const formOf = (page: Page, name: string): Locator => page.locator(`form[aria-label="${name}"]`)
 
 /** A CSV text chosen in the file box of a form. */
 export const csvFile = (name: string, text: string) => ({
