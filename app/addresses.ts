@@ -53,6 +53,15 @@ export const optionAddress = (code: string, study: number | string): string =>
   inProgramme(code, `/options/${study}`)
 export const reliabilityAddress = (code: string): string => inProgramme(code, '/reliability')
 export const costAddress = (code: string): string => inProgramme(code, '/cost')
+/** What this programme taught, and the form to propose more. */
+export const programmeLessonsAddress = (code: string): string => inProgramme(code, '/lessons')
+export const lessonAddress = (code: string, lesson: number): string =>
+  inProgramme(code, `/lessons#lesson-${lesson}`)
+/** The form for a lesson, from what taught it. */
+export const newLessonAddress = (
+  code: string,
+  source: { kind: 'finding' | 'item' | 'record'; key: string },
+): string => inProgramme(code, `/lessons/new?${new URLSearchParams(source)}`)
 export const lotsAddress = (code: string): string => inProgramme(code, '/lots')
 export const lotAddress = (code: string, lot: string): string =>
   inProgramme(code, `/lots/${encodeURIComponent(lot)}`)

@@ -1,4 +1,11 @@
-import { actionAddress, concessionAddress, gateAddress, itemAddress, routeCardAddress } from '@/app/addresses'
+import {
+  actionAddress,
+  concessionAddress,
+  gateAddress,
+  itemAddress,
+  lessonAddress,
+  routeCardAddress,
+} from '@/app/addresses'
 import { Day } from '@/app/ui/date'
 import { DepartmentTag } from '@/app/ui/department-tag'
 import { RuledTable } from '@/app/ui/ruled-table'
@@ -59,6 +66,8 @@ function addressOf({ code, place }: OwedInProgramme): string {
       return actionAddress(code, place.number)
     case 'concession':
       return concessionAddress(code, place.number)
+    case 'lesson':
+      return lessonAddress(code, place.number)
     case 'item':
       return itemAddress(code, place.item)
     case 'gate':

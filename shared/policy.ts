@@ -59,7 +59,7 @@ export const POLICY = {
     departments: ['design', 'quality'],
   },
   'open-option-study': { does: 'Open an option study', scope: 'programme', departments: ALL, lead: true },
-  'adopt-option': { does: 'Adopt an option', scope: 'programme', departments: ['design'], lead: true },
+  'adopt-option': { does: 'Adopt an option', scope: 'programme', departments: ALL, lead: true },
 
   'attach-evidence': { does: 'Attach evidence to an item', scope: 'programme', departments: ALL },
   'withdraw-evidence': { does: 'Withdraw evidence', scope: 'programme', departments: ALL },
@@ -113,6 +113,18 @@ export const POLICY = {
     does: 'Refuse a concession',
     scope: 'programme',
     departments: ['design', 'quality'],
+  },
+  'propose-lesson': {
+    does: 'Propose a lesson for later programmes',
+    scope: 'programme',
+    departments: ALL,
+    lead: true,
+  },
+  'decide-lesson': {
+    does: 'Accept or decline a lesson',
+    scope: 'programme',
+    departments: ['quality'],
+    signature: true,
   },
   'sign-gate': { does: 'Sign a gate', scope: 'programme', departments: ALL, signature: true },
 

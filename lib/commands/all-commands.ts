@@ -14,6 +14,7 @@ import { calibrateInstrument } from '@/lib/commands/instruments/calibrate-instru
 import { changeOwnPassword } from '@/lib/commands/people/change-own-password'
 import { changePerson } from '@/lib/commands/people/change-person'
 import { createMachineToken } from '@/lib/commands/logs/create-machine-token'
+import { decideLesson } from '@/lib/commands/lessons/decide-lesson'
 import { decideSetAside } from '@/lib/commands/plan/decide-set-aside'
 import { disablePerson } from '@/lib/commands/people/disable-person'
 import { disposeLot } from '@/lib/commands/lots/dispose-lot'
@@ -24,6 +25,7 @@ import { inviteMember } from '@/lib/commands/programme/invite-member'
 import { openLog } from '@/lib/commands/logs/open-log'
 import { openOptionStudy } from '@/lib/commands/specification/open-option-study'
 import { openProgramme } from '@/lib/commands/programme/open-programme'
+import { proposeLesson } from '@/lib/commands/lessons/propose-lesson'
 import { proposeSetAside } from '@/lib/commands/plan/propose-set-aside'
 import { receiveLot } from '@/lib/commands/lots/receive-lot'
 import { recordInspection } from '@/lib/commands/inspections/record-inspection'
@@ -65,6 +67,7 @@ export const COMMANDS = {
   'change-own-password': changeOwnPassword,
   'change-person': changePerson,
   'create-machine-token': createMachineToken,
+  'decide-lesson': decideLesson,
   'decide-set-aside': decideSetAside,
   'disable-person': disablePerson,
   'dispose-lot': disposeLot,
@@ -75,6 +78,7 @@ export const COMMANDS = {
   'open-log': openLog,
   'open-option-study': openOptionStudy,
   'open-programme': openProgramme,
+  'propose-lesson': proposeLesson,
   'propose-set-aside': proposeSetAside,
   'receive-lot': receiveLot,
   'record-inspection': recordInspection,

@@ -1,6 +1,7 @@
 import { database } from '@/lib/db/client'
 import type { SignedIn } from '@/lib/auth/session'
 import { judgedAt } from '@/lib/programme/judged'
+import { lessonsToDecide } from '@/lib/queries/lessons'
 import { actorFrom } from '@/lib/queries/programme-reader'
 import { INSTALLATION_TRAIL } from '@/lib/trail/append-entry'
 import { owedBy, type Owed } from '@/shared/gate/owed'
@@ -17,16 +18,17 @@ interface HeadRow {
   readonly hash: string
 }
 
-/** What a person owes over all their programmes, oldest due first; one statement, and one more for each programme that changed. */
+/** What a person owes over all their programmes, oldest due first; a few statements, and more only for programmes that changed. */
 export async function deskOf(
   person: SignedIn,
   now = new Date(),
 ): Promise<{ owed: OwedInProgramme[]; programmes: number }> {
-  const [heads, installation] = await Promise.all([
+  const [heads, installation, lessons] = await Promise.all([
     database().$queryRaw<HeadRow[]>`
       SELECT t."id", t."seq", t."headHash" AS "hash" FROM "Trail" t
       WHERE t."id" IN (SELECT DISTINCT "programmeId"::text FROM "Membership" WHERE "personId" = ${person.personId}::uuid)`,
     database().trail.findUnique({ where: { id: INSTALLATION_TRAIL }, select: { headHash: true } }),
+    lessonsToDecide(person.personId),
   ])
   const today = now.toISOString().slice(0, 10)
   const judged = await Promise.all(
@@ -40,7 +42,16 @@ export async function deskOf(
       programme: title,
     }))
   })
-  return { owed: owed.sort(byDue), programmes: heads.length }
+  const decisions = lessons.map(({ code, programme, number, title }): OwedInProgramme => ({
+    verb: 'decide',
+    says: `Lesson for later programmes: ${title}`,
+    department: 'quality',
+    dueOn: null,
+    place: { kind: 'lesson', number },
+    code,
+    programme,
+  }))
+  return { owed: [...owed, ...decisions].sort(byDue), programmes: heads.length }
 }
 
 /** Dated things first, the oldest first; then the rest, programme by programme. */

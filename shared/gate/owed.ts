@@ -9,7 +9,7 @@ import { approvalRefusal, concessionGrantRefusal, gateSignatoryRefusal } from '.
 
 /** Where to go about something owed. */
 export type OwedPlace =
-  | { readonly kind: 'action' | 'concession'; readonly number: number }
+  | { readonly kind: 'action' | 'concession' | 'lesson'; readonly number: number }
   | { readonly kind: 'item'; readonly item: string }
   | { readonly kind: 'gate'; readonly stage: Stage }
 

@@ -25,3 +25,28 @@ export const addedItemSchema = z
     evidence: evidence ? [{ kind: 'asked for', label: evidence, required: true }] : [],
     cautions: [],
   }))
+
+/** An added item as it is stored, and as the schema reads it again. */
+export interface StoredItem {
+  stage: ItemDefinition['stage']
+  title: string
+  asks: string
+  owner: ItemDefinition['owner']
+  approvers: ItemDefinition['owner'][]
+  evidence: string
+}
+export const storedItem = ({
+  stage,
+  title,
+  asks,
+  owner,
+  approvers,
+  evidence,
+}: Omit<ItemDefinition, 'key'>): StoredItem => ({
+  stage,
+  title,
+  asks,
+  owner,
+  approvers: [...approvers],
+  evidence: evidence[0]?.label ?? '',
+})

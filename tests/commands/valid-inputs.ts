@@ -151,8 +151,18 @@ const instrument = async (world: World): Promise<string> =>
     ).result['instrument'],
   )
 const CALIBRATION = { calibratedOn: '2026-01-02', dueOn: '2027-01-02', certificate: 'C-1' }
-const study = async (world: World): Promise<number> =>
-  Number((await world.must('lead', 'open-option-study', studyInput(world))).result['study'])
+/** A parameter that the role's department owns, and another value for it each time. */
+const ownParameterOf = (role: Role): string =>
+  role === 'production' ? 'annual-volume' : role === 'quality' ? 'defect-free-boards' : 'service-years'
+const ownValueOf = (role: Role): number =>
+  role === 'production' ? 1000 + ++counter : (role === 'quality' ? 90 : 12) + ++counter / 1000
+const newestRevision = async (world: World, parameter: string): Promise<number> =>
+  (
+    await database().revision.findFirst({
+      where: { parameter, programme: { code: world.code } },
+      orderBy: { number: 'desc' },
+    })
+  )?.number ?? 0
 const studyInput = (world: World) => ({
   programme: world.code,
   item: 'programme-frame',
@@ -201,6 +211,24 @@ async function gateReadyFor(world: World, department: Department): Promise<void>
     })
   }
 }
+
+const lessonInput = (world: World) => ({
+  programme: world.code,
+  title: `Lesson ${unique()}`,
+  learnt: 'The first readings of a shift are not yet the process.',
+  source: { kind: 'item', key: 'programme-frame' },
+  change: {
+    kind: 'item',
+    item: {
+      stage: 'control',
+      title: `Start of the shift ${unique()}`,
+      asks: 'From when on do readings count?',
+      owner: 'production',
+      approvers: ['production', 'quality'],
+      evidence: '',
+    },
+  },
+})
 
 /** Some limit of the catalogue. */
 const someLimit = (): string => ALL_LIMITS[0]?.key ?? ''
@@ -257,19 +285,14 @@ export const VALID_INPUT: Record<CommandName, (world: World, role: Role) => Prom
   },
 
   'revise-parameter': async (world, role) => {
-    const parameter =
-      role === 'production' ? 'annual-volume' : role === 'quality' ? 'defect-free-boards' : 'service-years'
-    const newest = await database().revision.findFirst({
-      where: { parameter, programme: { code: world.code } },
-      orderBy: { number: 'desc' },
-    })
-    const value =
-      parameter === 'defect-free-boards'
-        ? 90 + ++counter / 1000
-        : role === 'production'
-          ? 1000 + ++counter
-          : 12 + ++counter / 1000
-    return { programme: world.code, parameter, value, seen: newest?.number ?? 0, reason }
+    const parameter = ownParameterOf(role)
+    return {
+      programme: world.code,
+      parameter,
+      value: ownValueOf(role),
+      seen: await newestRevision(world, parameter),
+      reason,
+    }
   },
   'state-requirement': async (world) => ({
     programme: world.code,
@@ -297,12 +320,24 @@ export const VALID_INPUT: Record<CommandName, (world: World, role: Role) => Prom
     return { programme: world.code, requirement: id, reason }
   },
   'open-option-study': async (world) => studyInput(world),
-  'adopt-option': async (world) => ({
-    programme: world.code,
-    study: await study(world),
-    alternative: 'Long',
-    reason,
-  }),
+  'adopt-option': async (world, role) => {
+    const parameter = ownParameterOf(role)
+    const alternatives = ['Short', 'Long'].map((name) => ({
+      name,
+      note: '',
+      values: { [parameter]: ownValueOf(role) },
+      costPerBoard: 1,
+      costOnce: 0,
+    }))
+    const opened = await world.must('lead', 'open-option-study', { ...studyInput(world), alternatives })
+    return {
+      programme: world.code,
+      study: opened.result['study'],
+      alternative: 'Long',
+      seen: { [parameter]: await newestRevision(world, parameter) },
+      reason,
+    }
+  },
 
   'attach-evidence': async (world) => ({
     programme: world.code,
@@ -463,6 +498,12 @@ export const VALID_INPUT: Record<CommandName, (world: World, role: Role) => Prom
       department: departmentOf(role),
       digest: await stageDigest(world.code, 'specification'),
     }
+  },
+
+  'propose-lesson': async (world) => lessonInput(world),
+  'decide-lesson': async (world) => {
+    const proposed = await world.must('secondDesign', 'propose-lesson', lessonInput(world))
+    return { programme: world.code, lesson: proposed.result['lesson'], accept: false, reason }
   },
 
   'add-person': async () => ({

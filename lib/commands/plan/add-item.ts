@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
 import { programmeCode } from '@/lib/commands/inputs'
-import { addedItemSchema } from '@/shared/plan/added-item'
+import { addedItemSchema, storedItem } from '@/shared/plan/added-item'
 import { Refused } from '@/shared/refused'
 
 /** Adds an item of the programme's own to one of its stages. */
@@ -21,22 +21,19 @@ export const addItem = defineCommand({
       })
     const own = rows.filter(({ key }) => key.startsWith('own-')).length
     const key = `own-${own + 1}`
-    const { stage, title: heading, asks, owner, approvers } = item
-    const added = {
-      stage,
-      title: heading,
-      asks,
-      owner,
-      approvers: [...approvers],
-      evidence: item.evidence[0]?.label ?? '',
-    }
+    const added = storedItem(item)
     return {
-      change: { key, stage, added, position: Math.max(0, ...rows.map(({ position }) => position)) + 1 },
+      change: {
+        key,
+        stage: item.stage,
+        added,
+        position: Math.max(0, ...rows.map(({ position }) => position)) + 1,
+      },
       record: { item: key, ...added },
       result: { item: key },
     }
   },
   async apply(tx, { key, stage, added, position }, { programmeId }) {
-    await tx.planItem.create({ data: { programmeId, key, stage, position, added } })
+    await tx.planItem.create({ data: { programmeId, key, stage, position, added: added as object } })
   },
 })

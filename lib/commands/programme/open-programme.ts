@@ -1,6 +1,9 @@
 import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
 import { department, line, programmeCode } from '@/lib/commands/inputs'
+import { lessonOf, withProgramme } from '@/lib/programme/lesson-row'
+import { changeInWords } from '@/shared/lessons/lesson-change'
+import { openingChanges } from '@/shared/lessons/opening-changes'
 import { STANDARD_PLAN } from '@/shared/plan/catalogue'
 import {
   alloyFamily,
@@ -13,7 +16,7 @@ import { Refused } from '@/shared/refused'
 
 const FRAME = [productClass, alloyFamily, serviceYears, environment, annualVolume] as const
 
-/** Opens a programme on the standard plan; who opens it leads it. */
+/** Opens a programme on the standard plan and what lessons have added to it; who opens it leads it. */
 export const openProgramme = defineCommand({
   name: 'open-programme',
   input: z.strictObject({
@@ -26,8 +29,17 @@ export const openProgramme = defineCommand({
     environment: environment.schema,
     annualVolume: annualVolume.schema,
   }),
-  load: (tx, { code }) => tx.programme.findUnique({ where: { code }, select: { title: true } }),
-  decide(existing, input, { programmeId, actor }) {
+  load: async (tx, { code }, { now }) => ({
+    existing: await tx.programme.findUnique({ where: { code }, select: { title: true } }),
+    lessons: (
+      await tx.lesson.findMany({
+        where: { decision: 'accepted', decidedAt: { lte: now } },
+        orderBy: [{ decidedAt: 'asc' }, { id: 'asc' }],
+        ...withProgramme,
+      })
+    ).map(lessonOf),
+  }),
+  decide({ existing, lessons }, input, { programmeId, actor, newId }) {
     if (existing) {
       const says = `The code ${input.code} is taken by “${existing.title}”. Choose another.`
       throw new Refused(says, { code: says })
@@ -44,8 +56,17 @@ export const openProgramme = defineCommand({
       value: values[index] ?? null,
     }))
     const { code, title } = input
+    const brought = openingChanges(lessons)
+    const requirements = brought.requirements.map((requirement) => ({ ...requirement, id: newId() }))
     return {
-      change: { code, title, department: input.department, revisions },
+      change: {
+        code,
+        title,
+        department: input.department,
+        revisions,
+        items: brought.items,
+        requirements,
+      },
       record: {
         programmeId,
         code,
@@ -53,11 +74,30 @@ export const openProgramme = defineCommand({
         lead: actor.name,
         department: input.department,
         values: Object.fromEntries(revisions.map(({ parameter, value }) => [parameter, value])),
+        lessons: [
+          ...brought.items.map(({ key, item, lesson }) => ({
+            lesson,
+            brings: changeInWords({ kind: 'item', item }),
+            addedItem: key,
+            ...item,
+          })),
+          ...requirements.map(({ id, limit, value, lesson }) => ({
+            lesson,
+            brings: changeInWords({ kind: 'limit', limit, value }),
+            requirement: id,
+            limit,
+            value,
+          })),
+        ],
       },
       result: { code },
     }
   },
-  async apply(tx, { code, title, department: own, revisions }, { programmeId, actor, now }) {
+  async apply(
+    tx,
+    { code, title, department: own, revisions, items, requirements },
+    { programmeId, actor, now },
+  ) {
     await tx.programme.create({
       data: {
         id: programmeId,
@@ -73,6 +113,23 @@ export const openProgramme = defineCommand({
     })
     await tx.planItem.createMany({
       data: STANDARD_PLAN.map(({ key, stage }, position) => ({ programmeId, key, stage, position })),
+    })
+    await tx.planItem.createMany({
+      data: items.map(({ key, item }, index) => ({
+        programmeId,
+        key,
+        stage: item.stage,
+        position: STANDARD_PLAN.length + index,
+        added: item as object,
+      })),
+    })
+    await tx.requirement.createMany({
+      data: requirements.map(({ acceptedById, lesson: _, ...requirement }) => ({
+        ...requirement,
+        programmeId,
+        authorId: acceptedById,
+        at: now,
+      })),
     })
     await tx.revision.createMany({
       data: revisions.map(({ parameter, value }) => ({

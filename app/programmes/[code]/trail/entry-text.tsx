@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react'
-import { findItem, findParameter } from '@/shared/plan/catalogue'
+import { findItem, findLimit, findParameter } from '@/shared/plan/catalogue'
 
 type Json = string | number | boolean | null | readonly Json[] | { readonly [key: string]: Json }
 
@@ -44,6 +44,7 @@ function List({ values }: { values: readonly Json[] }) {
 function named(key: string, value: Json): string | undefined {
   if (typeof value !== 'string') return undefined
   if (key === 'item' || key === 'itemKey') return findItem(value)?.title
+  if (key === 'limit') return findLimit(value)?.label
   if (key === 'parameter') return findParameter(value)?.label
   return undefined
 }

@@ -47,6 +47,9 @@ export function placeOf(code: string, command: string, payload: string): string 
       return to.actionAddress(code, number('number') ?? '')
     case 'request-concession':
       return to.concessionAddress(code, number('number') ?? '')
+    case 'propose-lesson':
+    case 'decide-lesson':
+      return to.lessonAddress(code, number('lesson') ?? 0)
     case 'invite-member':
     case 'remove-member':
     case 'hand-over-lead':

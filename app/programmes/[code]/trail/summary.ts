@@ -13,7 +13,9 @@ export function summaryOf(payload: string): { subject: string; says: string } {
 
 /** What can be named by its title is; the rest by what it was called. */
 function subjectOf(recorded: Recorded): string {
-  const number = recorded['action'] ?? recorded['concession'] ?? recorded['number'] ?? recorded['study']
+  const number = ['action', 'concession', 'lesson', 'number', 'study']
+    .map((key) => recorded[key])
+    .find((value) => value !== undefined)
   const [parameter, limit, rule, item] = ['parameter', 'limit', 'rule', 'item'].map((key) =>
     textOf(recorded, key),
   )
@@ -37,12 +39,15 @@ const recordKindName = (kind: string | undefined): string | undefined =>
   kind && Object.hasOwn(RECORD_KINDS, kind) ? RECORD_KINDS[kind as RecordKindKey].label : undefined
 
 /** What was set, and what it was before. */
-function valueOf({ value, before, readings, inspections, records, assemblies, adopted }: Recorded) {
+function valueOf(recorded: Recorded) {
+  const { value, before, readings, inspections, records, assemblies, adopted, proposes, accepted } = recorded
   if (typeof readings === 'number') return counted(readings, 'reading', 'readings')
   if (Array.isArray(inspections)) return counted(inspections.length, 'assembly', 'assemblies')
   if (Array.isArray(records)) return counted(records.length, 'record', 'records')
   if (Array.isArray(assemblies)) return `into ${assemblies.slice(0, 6).join(', ')}`
   if (typeof adopted === 'string') return adopted
+  if (typeof proposes === 'string')
+    return typeof accepted === 'boolean' ? `${accepted ? 'accepted' : 'declined'}: ${proposes}` : proposes
   if (value === undefined || value === null) return undefined
   return before === null || before === undefined ? inBrief(value) : `${inBrief(before)} → ${inBrief(value)}`
 }
@@ -56,6 +61,7 @@ function saidIn(recorded: Recorded): string | undefined {
     textOf(recorded, 'comment') ??
     (answer && textOf(answer, 'comment')) ??
     textOf(recorded, 'question') ??
+    textOf(recorded, 'learnt') ??
     textOf(recorded, 'note') ??
     textOf(recorded, 'found')
   )

@@ -1,0 +1,40 @@
+import { z } from 'zod'
+import { line } from '@/lib/commands/inputs'
+import type { Judged } from '@/lib/commands/signatures/load-judged'
+import type { LessonSource } from '@/shared/lessons/lesson'
+import { findRule } from '@/shared/plan/catalogue'
+import { recordInWords } from '@/shared/records/record-in-words'
+import { Refused } from '@/shared/refused'
+
+export const sourceInput = z.strictObject({
+  kind: z.enum(['finding', 'item', 'record'], { error: 'Say what it was learnt from.' }),
+  key: line('What it was learnt from', 80),
+})
+
+/** What a lesson was learnt from, in the words of today; refused when the programme has no such thing. */
+export function sourceNamed(
+  { state, judgement }: Judged,
+  { kind, key }: z.infer<typeof sourceInput>,
+): LessonSource {
+  const says = { finding: findingSays, item: itemSays, record: recordSays }[kind]()
+  if (says === undefined)
+    throw new Refused('What it was learnt from is not in this programme any more.', {
+      source: 'Choose a finding, an item or a record of this programme.',
+    })
+  return { kind, key, says }
+
+  function findingSays(): string | undefined {
+    const finding = judgement.findings.get(key)
+    return finding && `${findRule(key)?.title ?? key}: ${finding.found}`
+  }
+  function itemSays(): string | undefined {
+    return state.items.find(({ definition }) => definition.key === key)?.definition.title
+  }
+  function recordSays(): string | undefined {
+    for (const [recordKind, rows] of state.facts.records.byKind) {
+      const row = rows.find(({ id }) => id === key)
+      if (row) return recordInWords(recordKind, row)
+    }
+    return undefined
+  }
+}

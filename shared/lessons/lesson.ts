@@ -1,0 +1,44 @@
+import type { LessonChange } from './lesson-change'
+
+/** What a lesson was learnt from, with its words at the time. */
+export interface LessonSource {
+  readonly kind: 'finding' | 'item' | 'record'
+  /** The rule's id, the item's key, or the record's id. */
+  readonly key: string
+  readonly says: string
+}
+
+/** What one programme learnt, and the change it proposes for those opened later. */
+export interface Lesson {
+  readonly programme: string
+  readonly number: number
+  readonly title: string
+  readonly learnt: string
+  readonly source: LessonSource
+  readonly change: LessonChange
+  readonly proposed: { readonly byId: string; readonly byName: string; readonly at: string }
+  readonly decided: {
+    readonly accepted: boolean
+    readonly why: string
+    readonly byId: string
+    readonly byName: string
+    readonly at: string
+  } | null
+}
+
+/** "LX-41, lesson 2". */
+export const lessonName = ({ programme, number }: Pick<Lesson, 'programme' | 'number'>): string =>
+  `${programme}, lesson ${number}`
+
+export const lessonStanding = ({ decided }: Pick<Lesson, 'decided'>): 'proposed' | 'accepted' | 'declined' =>
+  decided ? (decided.accepted ? 'accepted' : 'declined') : 'proposed'
+
+/** Why this person may not decide on a lesson, beyond what the policy says; undefined when they may. */
+export function lessonDecisionRefusal(
+  lesson: Pick<Lesson, 'programme' | 'number' | 'proposed' | 'decided'>,
+  personId: string,
+): string | undefined {
+  if (lesson.decided)
+    return `${lesson.decided.byName} has ${lessonStanding(lesson)} it already, on ${lesson.decided.at.slice(0, 10)}.`
+  return lesson.proposed.byId === personId ? 'You proposed it. Somebody else of quality decides.' : undefined
+}
