@@ -1,5 +1,5 @@
-import { HoleChart } from '@/app/pictures/hole-chart'
 import { MarginBars } from '@/app/drawing/margin-bars'
+import { ItemPictures } from '@/app/pictures/item-pictures'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { ItemState } from '@/shared/gate/standing'
 import type { Margin } from '@/shared/rules/finding'
@@ -13,7 +13,7 @@ export function Pictures({ view, state }: { view: ProgrammeView; state: ItemStat
   })
   return (
     <>
-      {key === 'holes-and-lands' && <HoleChart view={view} />}
+      <ItemPictures item={key} view={view} />
       {margins.length > 1 && <MarginBars title={`Margins of ${title.toLowerCase()}`} margins={margins} />}
     </>
   )

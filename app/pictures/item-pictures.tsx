@@ -1,0 +1,16 @@
+import type { ReactNode } from 'react'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { HoleChart } from './hole-chart'
+import { JointSections } from './joint-sections'
+
+type Picture = (props: { view: ProgrammeView }) => ReactNode
+
+/** What an item shows beside its findings, in order; each shows nothing while its values are missing. */
+const PICTURES: Readonly<Record<string, readonly Picture[]>> = {
+  'holes-and-lands': [HoleChart],
+  'joint-geometry': [JointSections],
+}
+
+export function ItemPictures({ item, view }: { item: string; view: ProgrammeView }) {
+  return (PICTURES[item] ?? []).map((OnePicture) => <OnePicture key={OnePicture.name} view={view} />)
+}
