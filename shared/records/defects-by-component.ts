@@ -1,4 +1,5 @@
 import { directionEffect, type DirectionEffect } from '@/shared/statistics/comparison/direction-effect'
+import { componentOfJoint } from './component-of-joint'
 import type { DefectRecord } from './defect-record'
 
 /** Joints of one component: how many were seen and how many were bad. */
@@ -18,13 +19,6 @@ export interface DefectsByComponent {
   readonly effect: DirectionEffect | undefined
 }
 
-/** "T1-3" belongs to "T1"; a longer component name wins over a shorter that begins it. */
-const belongsTo = (joint: string, component: string): boolean => {
-  const name = joint.trim().toLowerCase()
-  const begins = component.trim().toLowerCase()
-  return name === begins || (name.startsWith(begins) && !/[a-z0-9]/.test(name.charAt(begins.length)))
-}
-
 /**
  * Defective joints by component, each component's joints taken as seen on every
  * assembly inspected, and a test whether they spread as chance would. It finds
@@ -36,11 +30,11 @@ export function defectsByComponent(
 ): DefectsByComponent {
   const joints = new Map<string, number>()
   for (const row of components) joints.set(row.component, (joints.get(row.component) ?? 0) + row.joints)
-  const names = [...joints.keys()].sort((a, b) => b.length - a.length)
+  const names = [...joints.keys()]
   const bad = new Map<string, number>()
   let unplaced = record.unnamed
   for (const { joint } of record.defectiveJoints) {
-    const name = names.find((component) => belongsTo(joint, component))
+    const name = componentOfJoint(joint, names)
     if (name === undefined) unplaced++
     else bad.set(name, (bad.get(name) ?? 0) + 1)
   }

@@ -14,7 +14,12 @@ import {
 } from '@/shared/plan/limits/assessment-proof'
 import { insulationResistanceLeast, ionicResidueMost } from '@/shared/plan/limits/assessment-residue'
 import { reworkHeatsMost } from '@/shared/plan/limits/assessment-rework'
-import { inspectedAssembliesShare } from '@/shared/plan/parameters/assessment-inspection'
+import {
+  boardLength,
+  boardWidth,
+  componentPlaces,
+  inspectedAssembliesShare,
+} from '@/shared/plan/parameters/assessment-inspection'
 import {
   agreementStudyAsked,
   lifeCyclesNeeded,
@@ -23,6 +28,7 @@ import {
   workingHourCost,
 } from '@/shared/plan/parameters/assessment-proof'
 import { cleanlinessEdition, insulationTest } from '@/shared/plan/parameters/assessment-residue'
+import { defectDirection } from '@/shared/rules/assessment/defect-direction'
 import { defectsAgainstBudget } from '@/shared/rules/assessment/defects-against-budget'
 import { fieldReturnsAgainstBudget } from '@/shared/rules/assessment/field-returns'
 import { firstPassYield } from '@/shared/rules/assessment/first-pass-yield'
@@ -89,9 +95,9 @@ export const assessmentItems: readonly ItemDefinition[] = [
     asks: 'Does what was seen show the defect rate that the specification asks for, or how many more joints must be seen?',
     owner: 'quality',
     approvers: ['design', 'production', 'quality'],
-    parameters: [],
+    parameters: [boardLength, boardWidth, componentPlaces],
     limits: [budgetConfidenceLeast],
-    rules: [defectsAgainstBudget],
+    rules: [defectsAgainstBudget, defectDirection],
     evidence: [],
     cautions: [],
   },

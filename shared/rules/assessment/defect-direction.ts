@@ -1,0 +1,109 @@
+import { boardLength, boardWidth, componentPlaces } from '@/shared/plan/parameters/assessment-inspection'
+import { leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { formatNumber } from '@/shared/quantity/format'
+import { defectRecord } from '@/shared/records/defect-record'
+import { defectsByDirection, type DirectionComparison } from '@/shared/records/defects-by-direction'
+import type { Inspection } from '@/shared/records/inspection'
+import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
+import { notAsked } from '@/shared/rules/not-asked'
+import { judgedByParts } from '@/shared/rules/parts'
+import { inspections } from '@/shared/rules/record-source'
+import { optional, rule } from '@/shared/rules/rule'
+import { electricalTests } from './assessment-reads'
+
+/** So unlikely by chance, over all comparisons made together, that direction is named. */
+const TELLING = 0.05
+
+export const defectDirection = rule({
+  id: 'defect-direction',
+  title: 'Defects against the direction of travel',
+  why: 'Bridges gather where rows cross the travel, skips where a tall part shadows the wave. A map shows a pattern to the eye; the test says whether chance would draw it as well.',
+  stage: 'assessment',
+  version: 1,
+  reads: {
+    holes: leadHoles,
+    places: optional(componentPlaces),
+    lengthMm: optional(boardLength),
+    widthMm: optional(boardWidth),
+    inspections,
+    tests: electricalTests,
+  },
+  judge({ holes, places, lengthMm, widthMm, inspections: looks, tests }): Judged {
+    if (!places)
+      return notAsked(
+        'Where components stand is not specified, so that no effect of direction can be tested.',
+      )
+    const limit = `No class of joints worse than chance explains (${TELLING * 100} % over all comparisons together).`
+    if (looks.length === 0)
+      return undetermined('No inspection is recorded yet.', ['inspections of assemblies'], limit)
+    const comparisons = defectsByDirection(defectRecord(looks, tests, undefined), holes, places, lengthMm)
+    if (comparisons.length === 0)
+      return notAsked('All components named lie alike: there is nothing to compare.')
+    const off = outside(looks, lengthMm, widthMm)
+    return judgedByParts({
+      parts: comparisons.map((comparison) => partOf(comparison, TELLING / comparisons.length)),
+      noun: 'comparisons',
+      limit,
+      working: comparisons.flatMap(({ title, classes, effect }) => ({
+        label: title,
+        formula:
+          effect === undefined ? 'no defect to compare' : `${effect.test}: defects shared out by joints seen`,
+        numbers: classes
+          .map(({ name, defects, joints }) => `${name}: ${defects} of ${formatNumber(joints, 12)}`)
+          .join('; '),
+        result:
+          effect === undefined
+            ? 'no defect'
+            : `chance of so uneven a spread ${formatNumber(effect.pValue, 3)}`,
+      })),
+      sources: [
+        {
+          cite: 'Exact binomial test, two-sided by ordered likelihood; significance shared out over comparisons (Bonferroni)',
+          how: 'computed',
+        },
+      ],
+      notes: [
+        'It finds that a class is worse, not why: rows across the travel may also be the ones with narrow gaps.',
+        ...(off > 0 ? [`Defects placed outside the board: ${off}. Check their millimetres.`] : []),
+      ],
+    })
+  },
+})
+
+function partOf({ title, classes, effect }: DirectionComparison, telling: number): Part {
+  if (effect === undefined)
+    return { subject: title, verdict: 'meets', found: 'no defect fell into either class.' }
+  const { worst, pValue, riskRatio } = effect
+  const counted = classes
+    .map(({ name, defects, joints }) => `${name} ${defects} of ${formatNumber(joints, 12)}`)
+    .join(', ')
+  if (!(pValue < telling))
+    return {
+      subject: title,
+      verdict: 'meets',
+      found: `no effect shown: ${counted} (chance ${formatNumber(pValue, 2)}).`,
+    }
+  const times = Number.isFinite(riskRatio) ? `${formatNumber(riskRatio, 2)} times as often` : 'only there'
+  return {
+    subject: title,
+    verdict: 'marginal',
+    found: `defects fall on ${worst} ${times}: ${counted} (chance ${formatNumber(pValue, 2)}).`,
+    remedy: {
+      says: `Look at how ${worst} leave the solder: turn the part or the board, change the exit, or give the last joint of the row a land to drain to.`,
+    },
+  }
+}
+
+/** Defects placed where the board is not. */
+const outside = (
+  looks: readonly Inspection[],
+  lengthMm: number | undefined,
+  widthMm: number | undefined,
+): number =>
+  looks
+    .flatMap(({ defects }) => defects)
+    .filter(
+      ({ xMm, yMm }) =>
+        (lengthMm !== undefined && xMm !== undefined && xMm > lengthMm) ||
+        (widthMm !== undefined && yMm !== undefined && yMm > widthMm),
+    ).length
