@@ -34,14 +34,25 @@ export interface ChangePreview extends SignaturesUndone {
  * Judges the programme as it would be with another value of one parameter, and
  * compares: only the rules that read the parameter are judged again.
  */
-export function changePreview(
+export const changePreview = (
   state: ProgrammeState,
   before: Judgement,
   parameter: string,
   value: unknown,
-): ChangePreview {
-  const values = new Map(state.facts.values).set(parameter, value)
-  const after = judgeProgramme({ ...state, facts: { ...state.facts, values } }, before)
+): ChangePreview => previewBetween(state, before, judgedWith(state, before, new Map([[parameter, value]])))
+
+/** The programme judged with other values of some parameters; nothing else is judged again. */
+export function judgedWith(
+  state: ProgrammeState,
+  before: Judgement,
+  changes: ReadonlyMap<string, unknown>,
+): Judgement {
+  const values = new Map([...state.facts.values, ...changes])
+  return judgeProgramme({ ...state, facts: { ...state.facts, values } }, before)
+}
+
+/** What differs between a programme as judged and as it would be judged after a change. */
+export function previewBetween(state: ProgrammeState, before: Judgement, after: Judgement): ChangePreview {
   const turns = turnsOf(state, before, after)
   return {
     turned: turns.filter((turn) => turn.before !== turn.after),

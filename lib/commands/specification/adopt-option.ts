@@ -1,58 +1,60 @@
 import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
 import { line, programmeCode, reason, wholeNumber } from '@/lib/commands/inputs'
+import { loadPlanItem } from '@/lib/commands/plan/load-plan-item'
+import { currentValues } from '@/lib/commands/specification/current-values'
+import { adoptionRefusal, changesOf, type OptionAlternative } from '@/shared/gate/option-study'
 import { findParameter } from '@/shared/plan/catalogue'
-import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { Refused } from '@/shared/refused'
-import { canonicalJson, type JsonValue } from '@/shared/trail/canonical-json'
 
-interface Alternative {
-  readonly name: string
-  readonly values: Readonly<Record<string, JsonValue>>
-}
-
-/** Adopts one alternative of a study: its values become revisions, all with the same reason. */
+/**
+ * Adopts one alternative of a study: its values become revisions, all with the
+ * same reason. `seen` holds the revision of each compared parameter that the
+ * person had before them (0 for none): when another came between, the study
+ * has to be read again, for it may give something else now.
+ */
 export const adoptOption = defineCommand({
   name: 'adopt-option',
   input: z.strictObject({
     programme: programmeCode,
     study: wholeNumber('The study', 1, 1_000_000),
     alternative: line('The alternative', 60),
+    seen: z.record(z.string(), wholeNumber('The revision', 0, 1_000_000)),
     reason,
   }),
-  load: async (tx, { study }, { programmeId }) => ({
-    study: await tx.optionStudy.findUnique({ where: { programmeId_number: { programmeId, number: study } } }),
-    current: await tx.revision.findMany({
-      where: { programmeId },
-      orderBy: [{ parameter: 'asc' }, { number: 'desc' }],
-      distinct: ['parameter'],
-      select: { parameter: true, number: true, value: true },
-    }),
-  }),
-  decide({ study, current }, { alternative: name, reason: why }, { actor }) {
+  load: async (tx, { study: number }, { programmeId }) => {
+    const study = await tx.optionStudy.findUnique({ where: { programmeId_number: { programmeId, number } } })
     if (!study) throw new Refused('There is no such study in this programme.')
+    return {
+      study,
+      item: await loadPlanItem(tx, programmeId, study.itemKey),
+      current: await currentValues(tx, programmeId),
+    }
+  },
+  decide({ study, item, current }, { alternative: name, seen, reason: why }, { actor }) {
     if (study.adopted) throw new Refused(`Study ${study.number} is decided: “${study.adopted}” was adopted.`)
-    const alternative = (study.alternatives as unknown as Alternative[]).find((entry) => entry.name === name)
-    if (!alternative) throw new Refused('The study has no such alternative.')
-    const revisions = Object.entries(alternative.values).flatMap(([parameter, value]) => {
-      const known = findParameter(parameter)
-      if (known && !actor.leads && !actor.departments.includes(known.owner)) {
-        throw new Refused(
-          `${known.label} belongs to ${DEPARTMENT_NAMES[known.owner].toLowerCase()}; they or the lead adopt this alternative.`,
-        )
-      }
-      const before = current.find((revision) => revision.parameter === parameter)
-      const same = before && canonicalJson(before.value as JsonValue) === canonicalJson(value)
-      return same
-        ? []
-        : [
-            {
-              parameter,
-              value,
-              number: (before?.number ?? 0) + 1,
-              before: (before?.value as JsonValue | undefined) ?? null,
-            },
-          ]
+    const alternatives = study.alternatives as unknown as OptionAlternative[]
+    const alternative = alternatives.find((entry) => entry.name === name)
+    if (!alternative)
+      throw new Refused('The study has no such alternative.', {
+        alternative: 'Choose one of the alternatives.',
+      })
+    const changes = changesOf(
+      alternative,
+      new Map([...current].map(([parameter, { value }]) => [parameter, value])),
+    )
+    const refused = adoptionRefusal(item.definition, changes, actor)
+    if (refused) throw new Refused(refused)
+    const moved = Object.keys(alternative.values).find(
+      (key) => (seen[key] ?? 0) !== (current.get(key)?.number ?? 0),
+    )
+    if (moved)
+      throw new Refused(
+        `${findParameter(moved)?.label ?? moved} was revised since you read the study, so that it may give something else now. Load the page again, read it, and then adopt.`,
+      )
+    const revisions = [...changes].map(([parameter, value]) => {
+      const before = current.get(parameter)
+      return { parameter, value, number: (before?.number ?? 0) + 1, before: before?.value ?? null }
     })
     return {
       change: {

@@ -1,7 +1,9 @@
 import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
-import { line, optionalLine, programmeCode } from '@/lib/commands/inputs'
+import { line, optionalLine, programmeCode, wholeNumber } from '@/lib/commands/inputs'
 import { loadPlanItem } from '@/lib/commands/plan/load-plan-item'
+import { currentValues } from '@/lib/commands/specification/current-values'
+import { comparedValues } from '@/shared/gate/option-study'
 import { findParameter } from '@/shared/plan/catalogue'
 import { Refused } from '@/shared/refused'
 import type { JsonValue } from '@/shared/trail/canonical-json'
@@ -14,11 +16,23 @@ const money = (what: string) =>
 const alternative = z.strictObject({
   name: line('The alternative’s name', 60),
   note: optionalLine('The note', 500),
-  /** What it would specify, by parameter. */
+  /** What it would specify, by parameter; left out, it stays as it is today. */
   values: z.record(z.string(), z.json()),
   costPerBoard: money('The cost per board'),
   costOnce: money('The cost once'),
+  defectsPerMillion: z
+    .number({ error: 'The defects expected must be a number.' })
+    .min(0, 'Defects expected lie between 0 and 1 000 000 per million joints.')
+    .max(1e6, 'Defects expected lie between 0 and 1 000 000 per million joints.')
+    .nullable()
+    .default(null),
+  /** Numbers of the answered actions it rests on. */
+  actions: z
+    .array(wholeNumber('The action', 1, 1_000_000))
+    .max(20, 'It rests on at most 20 actions.')
+    .default([]),
 })
+type Alternative = z.infer<typeof alternative>
 
 /** Lays alternatives for a choice side by side. */
 export const openOptionStudy = defineCommand({
@@ -34,23 +48,35 @@ export const openOptionStudy = defineCommand({
   }),
   load: async (tx, { item }, { programmeId }) => ({
     item: await loadPlanItem(tx, programmeId, item),
+    today: await currentValues(tx, programmeId),
+    answered: await tx.action.findMany({
+      where: { programmeId, answeredAt: { not: null } },
+      select: { number: true },
+    }),
     newest:
       (await tx.optionStudy.aggregate({ where: { programmeId }, _max: { number: true } }))._max.number ?? 0,
   }),
-  decide({ item, newest }, { title, alternatives }, { newId }) {
-    const names = alternatives.map(({ name }) => name.toLowerCase())
-    if (new Set(names).size < names.length)
-      throw new Refused('Two alternatives have the same name.', { alternatives: 'Give each its own name.' })
-    const checked = alternatives.map((entry, index) => ({
-      ...entry,
-      values: checkedValues(entry.values, index),
-    }))
+  decide({ item, today, answered, newest }, { title, alternatives }, { newId }) {
+    refuseSameNames(alternatives)
+    const known = new Set(answered.map(({ number }) => number))
+    alternatives.forEach(({ actions }, index) => {
+      const unanswered = actions.find((number) => !known.has(number))
+      if (unanswered !== undefined)
+        refuseAt(
+          `alternatives.${index}.actions`,
+          `Action ${unanswered} is not answered in this programme; an alternative rests on answers only.`,
+        )
+    })
+    const values = comparedValues(
+      alternatives.map((entry, index) => checkedValues(entry.values, index)),
+      new Map([...today].map(([parameter, { value }]) => [parameter, value])),
+    )
     const study = {
       id: newId(),
       number: newest + 1,
       itemKey: item.definition.key,
       title,
-      alternatives: checked,
+      alternatives: alternatives.map((entry, index) => ({ ...entry, values: values[index] ?? {} })),
     }
     return { change: study, record: study, result: { study: study.number } }
   },
@@ -67,14 +93,28 @@ export const openOptionStudy = defineCommand({
   },
 })
 
-function checkedValues(values: Record<string, unknown>, index: number): Record<string, JsonValue> {
+function refuseAt(field: string, says: string): never {
+  throw new Refused(says, { [field]: says })
+}
+
+function refuseSameNames(alternatives: readonly Alternative[]): void {
+  const names = alternatives.map(({ name }) => name.toLowerCase())
+  const second = names.findIndex((name, index) => names.indexOf(name) < index)
+  if (second >= 0)
+    refuseAt(`alternatives.${second}.name`, 'Another alternative has this name. Give each its own.')
+}
+
+function checkedValues(values: Readonly<Record<string, unknown>>, index: number): Record<string, JsonValue> {
   const entries = Object.entries(values).map(([key, value]) => {
+    const place = `alternatives.${index}.values.${key}`
     const parameter = findParameter(key)
-    if (!parameter) throw new Refused(`The specification has no parameter ${key}.`)
+    if (!parameter) refuseAt(place, `The specification has no parameter ${key}.`)
     const parsed = parameter.schema.safeParse(value)
     if (!parsed.success) {
-      const says = parsed.error.issues[0]?.message ?? `${parameter.label} cannot be read.`
-      throw new Refused(says, { [`alternatives.${index}.values.${key}`]: says })
+      const fields = Object.fromEntries(
+        parsed.error.issues.map(({ path, message }) => [[place, ...path.map(String)].join('.'), message]),
+      )
+      throw new Refused(Object.values(fields)[0] ?? `${parameter.label} cannot be read.`, fields)
     }
     return [key, JSON.parse(JSON.stringify(parsed.data)) as JsonValue] as const
   })

@@ -8,7 +8,7 @@ import { formatQuantity } from '@/shared/quantity/format'
 import { undetermined, verdictOn, type Part, type WorkingLine } from '@/shared/rules/finding'
 import { optional, rule } from '@/shared/rules/rule'
 import { breakEvenQuantity } from '@/shared/statistics/economics/break-even'
-import { expectedReworkCost } from '@/shared/statistics/economics/rework-cost'
+import { expectedReworkCost, type ExpectedReworkCost } from '@/shared/statistics/economics/rework-cost'
 
 /** Whoever chooses the dearer process within the limit still sees it. */
 const GUARD_SHARE = 0.5
@@ -86,7 +86,14 @@ export const processEconomy = rule({
 })
 
 function costOfBoard(row: ProcessCost, joints: number, volume: number) {
-  const rework = expectedReworkCost({
+  const rework = reworkToExpect(row, joints)
+  const running = row.perBoard + row.perJoint * joints + rework.total
+  return { rework, running, total: row.fixed / volume + running }
+}
+
+/** Rework and field repair to expect of one board with so many joints, by its process's row of costs. */
+export const reworkToExpect = (row: ProcessCost, joints: number): ExpectedReworkCost =>
+  expectedReworkCost({
     jointsPerBoard: joints,
     defectsPerMillionJoints: row.defectsPerMillion,
     shareFound: row.foundPct / 100,
@@ -94,9 +101,6 @@ function costOfBoard(row: ProcessCost, joints: number, volume: number) {
     shareFailingInService: row.failingPct / 100,
     costOfFieldRepair: row.perFieldRepair,
   })
-  const running = row.perBoard + row.perJoint * joints + rework.total
-  return { rework, running, total: row.fixed / volume + running }
-}
 
 function remedyInWords(chosen: ProcessCost, cheapest: ProcessCost, joints: number): string {
   const saving = costOfBoard(cheapest, joints, 1).running - costOfBoard(chosen, joints, 1).running
