@@ -3,8 +3,7 @@ import { logsAt } from '@/seed/level-transmitter/logs'
 import { serials } from '@/seed/level-transmitter/serials'
 import { csvOf, readingsOf } from '@/seed/readings'
 import type { Story } from '@/seed/story'
-import { CHARACTERISTICS, type CharacteristicKey } from '@/shared/records/characteristics'
-import { chartLog } from '@/shared/rules/control/log-signals'
+import { logChart } from '@/shared/rules/control/log-chart'
 
 /** What production and quality settle for the process before the first run. */
 export const PROCESS = {
@@ -129,21 +128,13 @@ async function keepLogs(story: Story, instruments: Readonly<Record<string, strin
 /** Every signal that the charts sounded gets its cause and what was done. */
 async function answerSignals(story: Story): Promise<void> {
   const { state } = await story.read()
-  const signals = [...state.facts.records.logs.values()].flat().flatMap((log) => {
-    const { chart, readings } = chartLog(log, CHARACTERISTICS[log.characteristic as CharacteristicKey])
-    return (chart?.signals ?? []).flatMap(({ ruleId, soundedAt }) => {
-      const reading = readings[soundedAt]
-      return reading
-        ? [
-            {
-              log: log.code,
-              chartRule: ruleId,
-              readingAt: new Date(reading.at).toISOString().replace('.000Z', 'Z'),
-            },
-          ]
-        : []
-    })
-  })
+  const signals = [...state.facts.records.logs.values()].flat().flatMap((log) =>
+    logChart(log, state.facts).signals.map(({ chartRule, readingAt }) => ({
+      log: log.code,
+      chartRule,
+      readingAt,
+    })),
+  )
   if (signals.length === 0) return
   await story.do('petra', 'add-record', {
     kind: 'signal-answer',

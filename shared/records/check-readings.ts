@@ -53,7 +53,8 @@ function fitFor(column: Column): (cell: number | string | null) => boolean {
         (!column.whole || Number.isInteger(cell))
       )
     }
-    return schema.safeParse(column.kind === 'flag' ? cell === 'yes' : cell).success
+    if (column.kind === 'flag') return cell === 'yes' || cell === 'no'
+    return schema.safeParse(cell).success
   }
 }
 

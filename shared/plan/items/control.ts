@@ -60,7 +60,12 @@ import {
   bathTemperatureTarget,
   newSolderCopper,
 } from '@/shared/plan/parameters/control-bath'
-import { capabilityAsked, chartRules } from '@/shared/plan/parameters/control-charts'
+import {
+  capabilityAsked,
+  chartPhases,
+  chartRules,
+  processCharts,
+} from '@/shared/plan/parameters/control-charts'
 import {
   fluxAcidNumberTarget,
   fluxAcidNumberTolerance,
@@ -270,7 +275,7 @@ export const controlItems: readonly ItemDefinition[] = [
     asks: 'Does the process stay level, has every signal a recorded cause and answer, and does its spread leave room?',
     owner: 'production',
     approvers: ['production', 'quality'],
-    parameters: [chartRules, capabilityAsked],
+    parameters: [processCharts, chartPhases, chartRules, capabilityAsked],
     limits: [capabilityLeast],
     rules: [chartSignalsAnsweredRule, processCapabilityRule],
     evidence: [],

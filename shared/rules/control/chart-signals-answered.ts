@@ -1,52 +1,48 @@
-import { chartRules } from '@/shared/plan/parameters/control-charts'
+import {
+  CHART_OPTIONS,
+  chartPhases,
+  chartRules,
+  processCharts,
+} from '@/shared/plan/parameters/control-charts'
 import { fluxControlMethod } from '@/shared/plan/parameters/control-flux'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import { CHARACTERISTICS, type CharacteristicKey } from '@/shared/records/characteristics'
 import type { Log } from '@/shared/records/log'
+import { LEVEL_CHARACTERISTICS } from '@/shared/records/level-characteristics'
 import { columnSeries } from '@/shared/records/log-series'
 import { answerTo, type SignalAnswer } from '@/shared/records/signal-answers'
 import { undetermined, worstVerdict, type Judged, type Part } from '@/shared/rules/finding'
 import { notAsked } from '@/shared/rules/not-asked'
 import { optional, rule } from '@/shared/rules/rule'
-import { WESTERN_ELECTRIC_1956 } from '@/shared/statistics/run-rules/western-electric'
-import { logChart, readingText, type LogSignal } from './log-chart'
-import { beyondLimits, canBeCharted, FEWEST_TO_CHART } from './log-signals'
+import { specifiedChart, type ChosenChart } from './chart-choice'
+import { FEWEST_TO_CHART } from './chart-stretches'
+import { CHART_FORMULAS } from './chart-words'
+import { askedSignals, canBeCharted, type Charting, type LogSignal } from './log-chart'
 import { processLogs, signalAnswers } from './records-read'
+import { RUN_RULE_SETS } from './run-rule-sets'
 import { keepsBath } from './soldering-baths'
-
-/**
- * What stays level while nothing is wrong. The rest has no level to chart: metals
- * build up in a bath, irons of several settings share a log, a profile is one
- * run, the season moves a store; their own rules judge them.
- */
-const LEVEL: readonly CharacteristicKey[] = [
-  'flux-density',
-  'flux-acid-number',
-  'bath-temperature',
-  'wave-contact',
-  'wave-geometry',
-  'wave-preheat',
-]
-
-const LIMITS_RULE = WESTERN_ELECTRIC_1956[0].id
 
 export const chartSignalsAnsweredRule = rule({
   id: 'chart-signals-answered',
   title: 'Chart signals answered',
   why: 'A signal says that something changed, inside the limits or not. Found while it is fresh, its cause can be removed; left alone, the chart is wallpaper.',
   stage: 'control',
-  version: 1,
+  version: 2,
   reads: {
     asked: optional(chartRules),
+    charts: optional(processCharts),
+    phases: optional(chartPhases),
     process: optional(solderingProcess),
     fluxControl: optional(fluxControlMethod),
     logs: processLogs,
     answers: signalAnswers,
   },
-  judge({ asked = 'limits', process, fluxControl, logs, answers }): Judged {
-    const wanted = asked === 'zones' ? WESTERN_ELECTRIC_1956.map(({ id }) => id as string) : [LIMITS_RULE]
-    const limit = `Every signal (${wanted.join(', ')}) of a log that stays level has a recorded cause and action.`
-    const level = LEVEL.flatMap((key) => logs.get(key) ?? []).filter(({ readings }) => readings.count > 0)
+  judge({ asked = 'limits', charts, phases, process, fluxControl, logs, answers }): Judged {
+    const set = RUN_RULE_SETS[asked]
+    const limit = `Every signal (${set.asked.map(({ id }) => id).join(', ')}) of a log that stays level has a recorded cause and action.`
+    const level = LEVEL_CHARACTERISTICS.flatMap((key) => logs.get(key) ?? []).filter(
+      ({ readings }) => readings.count > 0,
+    )
     if (level.length === 0) {
       if (!keepsBath(process) && fluxControl !== 'density' && fluxControl !== 'acid-number')
         return notAsked('Nothing that would be charted is run: no bath, no liquid flux that is read.')
@@ -56,10 +52,13 @@ export const chartSignalsAnsweredRule = rule({
         limit,
       )
     }
-    const charted = level.map((log) => judgeLog(log, asked === 'zones', answers))
+    const charted = level.map((log) =>
+      judgeLog(log, { choice: specifiedChart(log, charts, phases), rules: asked }, answers),
+    )
     const parts = charted.map(({ part }) => part)
     const pointsSeen = charted.some(({ drawn }) => drawn)
-    const sources = [WESTERN_ELECTRIC_1956[0].source, CHART_SOURCE]
+    const used = [...new Set(charted.map(({ chart }) => chart))]
+    const sources = [set.asked[0].source, ...used.map((chart) => CHART_FORMULAS[chart].source)]
     if (!pointsSeen)
       return {
         ...undetermined(
@@ -82,11 +81,12 @@ export const chartSignalsAnsweredRule = rule({
           : `${total} signals on ${level.length} logs, each answered.`,
       limit,
       working: [
-        {
-          label: 'Individuals chart',
-          formula: 'mean ± 3 · mean moving range / 1.128',
-          result: `${level.length} logs, ${total} signals, ${open} without an answer`,
-        },
+        ...used.map((chart) => ({
+          label: CHART_OPTIONS.find(({ value }) => value === chart)!.label,
+          formula: CHART_FORMULAS[chart].formula,
+          result: `${charted.filter((one) => one.chart === chart).length} logs`,
+        })),
+        { label: 'In all', result: `${level.length} logs, ${total} signals, ${open} without an answer` },
       ],
       sources,
       remedy: worst.remedy,
@@ -105,39 +105,28 @@ export const chartSignalsAnsweredRule = rule({
   },
 })
 
-const CHART_SOURCE: Judged['sources'][number] = {
-  cite: 'NIST/SEMATECH e-Handbook 6.3.2.2: individuals control charts',
-  how: 'published',
-}
-
-type Sounded = Pick<LogSignal, 'chartRule' | 'says' | 'instant'>
-const textOf = ({ instant }: Sounded): string => readingText(instant)
-
 interface JudgedLog {
+  readonly chart: ChosenChart
   readonly part: Part
   readonly drawn: boolean
   readonly signals: number
   readonly unanswered: number
 }
 
-function judgeLog(log: Log, zones: boolean, answers: readonly SignalAnswer[]): JudgedLog {
+function judgeLog(log: Log, charting: Charting, answers: readonly SignalAnswer[]): JudgedLog {
   const characteristic = CHARACTERISTICS[log.characteristic as CharacteristicKey]
   const subject = `Log ${log.code} (${characteristic.label})`
-  const { instants, values } = columnSeries(log, characteristic.charted)
-  if (!canBeCharted(values)) {
+  const series = columnSeries(log, characteristic.charted)
+  const { chart } = charting.choice
+  const { length } = series.values
+  if (!canBeCharted(series.values)) {
     const found =
-      values.length < FEWEST_TO_CHART
-        ? `${values.length} readings are too few to chart; they are judged against their window only.`
-        : `all ${values.length} readings are alike: the instrument may be too coarse to show the spread.`
-    return { part: { subject, verdict: 'meets', found }, drawn: false, signals: 0, unanswered: 0 }
+      length < FEWEST_TO_CHART
+        ? `${length} readings are too few to chart; they are judged against their window only.`
+        : `all ${length} readings are alike: the instrument may be too coarse to show the spread.`
+    return { chart, part: { subject, verdict: 'meets', found }, drawn: false, signals: 0, unanswered: 0 }
   }
-  const signals: readonly Sounded[] = zones
-    ? logChart(log).signals
-    : beyondLimits(log, characteristic).map((place) => ({
-        chartRule: LIMITS_RULE,
-        says: WESTERN_ELECTRIC_1956[0].says,
-        instant: instants[place]!,
-      }))
+  const signals = askedSignals(log, series, charting)
   const open = signals.filter(
     ({ chartRule, instant }) => !answerTo(answers, { log: log.code, chartRule, instant }),
   )
@@ -146,16 +135,16 @@ function judgeLog(log: Log, zones: boolean, answers: readonly SignalAnswer[]): J
     ? {
         subject,
         verdict: 'fails',
-        found: `${open.length} unanswered, the first ${first.chartRule} on ${textOf(first)} (${first.says}).`,
+        found: `${open.length} unanswered, the first ${first.chartRule} on ${first.readingAt} (${first.says}).`,
         remedy: { says: remedyFor(log, first) },
       }
     : {
         subject,
         verdict: 'meets',
-        found: `${values.length} readings, ${signals.length} signals, all answered.`,
+        found: `${length} readings, ${signals.length} signals, all answered.`,
       }
-  return { part, drawn: true, signals: signals.length, unanswered: open.length }
+  return { chart, part, drawn: true, signals: signals.length, unanswered: open.length }
 }
 
-const remedyFor = ({ code }: Log, signal: Sounded): string =>
-  `Answer ${signal.chartRule} of ${textOf(signal)} on log ${code}: what changed then, and what was done about it and about the boards soldered meanwhile.`
+const remedyFor = ({ code }: Log, { chartRule, readingAt }: LogSignal): string =>
+  `Answer ${chartRule} of ${readingAt} on log ${code}: what changed then, and what was done about it and about the boards soldered meanwhile.`

@@ -1,11 +1,16 @@
+import { chartPhases, chartRules, processCharts } from '@/shared/plan/parameters/control-charts'
+import type { Parameter } from '@/shared/plan/parameter'
 import { findCharacteristic } from '@/shared/records/characteristics'
 import type { Log } from '@/shared/records/log'
+import { columnSeries } from '@/shared/records/log-series'
 import type { Facts } from '@/shared/rules/facts'
-import type { JudgedChart } from '@/shared/statistics/run-rules/judged-chart'
-import { WESTERN_ELECTRIC_1956 } from '@/shared/statistics/run-rules/western-electric'
-import { chartLog } from './log-signals'
+import { specifiedChart, type ChartChoice } from './chart-choice'
+import type { ChartPanel } from './chart-panel'
+import { panelsOf, type Panels } from './chart-panels'
+import { FEWEST_TO_CHART, type Series } from './chart-stretches'
 import type { ProcessWindow } from './logged-window'
 import { windowOfLog } from './log-window'
+import { RUN_RULE_SETS, type RunRuleSet } from './run-rule-sets'
 
 /** A signal of a log's chart, told by the reading that completed the pattern. */
 export interface LogSignal {
@@ -14,14 +19,24 @@ export interface LogSignal {
   /** Epoch milliseconds, and its text as an answer names it. */
   readonly instant: number
   readonly readingAt: string
+  /** Of the plotted point, in the unit of the charted column. */
   readonly value: number
+  /** Whether the gate asks for an answer. */
+  readonly asked: boolean
+}
+
+/** What to chart and by which rules; whatever is not said here the specification says. */
+export interface Charting {
+  readonly choice: ChartChoice
+  readonly rules: RunRuleSet
 }
 
 /** All that a screen draws of one log. */
-export interface LogChart {
-  readonly readings: readonly { readonly at: number; readonly value: number }[]
-  /** Undefined while there are too few readings, or they are all alike. */
-  readonly chart: JudgedChart | undefined
+export interface LogChart extends Charting {
+  readonly series: Series
+  /** None while there are too few readings, or they are all alike. */
+  readonly panels: readonly ChartPanel[]
+  readonly leftOut: number
   readonly signals: readonly LogSignal[]
   readonly window: ProcessWindow | undefined
 }
@@ -29,30 +44,82 @@ export interface LogChart {
 /** An instant as an answer names it: 2026-03-31T07:40:00Z. */
 export const readingText = (instant: number): string => new Date(instant).toISOString().replace('.000Z', 'Z')
 
-const WORDS: ReadonlyMap<string, string> = new Map(WESTERN_ELECTRIC_1956.map(({ id, says }) => [id, says]))
+/** Enough readings, and not all alike. */
+export const canBeCharted = (values: readonly number[]): boolean =>
+  values.length >= FEWEST_TO_CHART && values.some((value) => value !== values[0])
+
+/** How the specification wants a log charted. */
+export function specifiedCharting(log: Log, facts: Facts | undefined): Charting {
+  const valueOf = <T>({ key }: Parameter<T>): T | undefined => facts?.values.get(key) as T | undefined
+  return {
+    choice: specifiedChart(log, valueOf(processCharts), valueOf(chartPhases)),
+    rules: valueOf(chartRules) ?? 'limits',
+  }
+}
 
 /**
- * The chart of a log with its signals and, when the programme's facts are
- * given, the specified window in the unit of the charted column.
- * Throws RangeError on a characteristic that is not known.
+ * The chart of a log with its signals: as specified when the programme's facts
+ * are given, or as asked for instead, and the specified window in the unit of
+ * the charted column. Throws RangeError on a characteristic that is not known.
  */
-export function logChart(log: Log, facts?: Facts): LogChart {
+export function logChart(log: Log, facts?: Facts, instead?: Charting): LogChart {
   const characteristic = findCharacteristic(log.characteristic)
   if (!characteristic) throw new RangeError(`There is no process characteristic ${log.characteristic}.`)
-  const { readings, chart } = chartLog(log, characteristic)
-  const signals = (chart?.signals ?? []).flatMap(({ ruleId, soundedAt }) => {
-    const reading = readings[soundedAt]
-    if (!reading) return []
-    const readingAt = readingText(reading.at)
-    return [
-      {
-        chartRule: ruleId,
-        says: WORDS.get(ruleId) ?? ruleId,
-        instant: reading.at,
-        readingAt,
-        value: reading.value,
-      },
-    ]
-  })
-  return { readings, chart, signals, window: facts && windowOfLog(log.characteristic, facts) }
+  const charting = instead ?? specifiedCharting(log, facts)
+  const series = columnSeries(log, characteristic.charted)
+  const { panels, leftOut } = canBeCharted(series.values) ? drawn(log, series, charting) : NO_PANELS
+  return {
+    ...charting,
+    series,
+    panels,
+    leftOut,
+    signals: signalsOf(panels, charting.rules),
+    window: facts && windowOfLog(log.characteristic, facts),
+  }
+}
+
+const NO_PANELS: Panels = { panels: [], leftOut: 0 }
+
+/** Signals of all panels in the order in which they would have sounded. */
+export function signalsOf(panels: readonly ChartPanel[], rules: RunRuleSet): LogSignal[] {
+  const asked: readonly string[] = RUN_RULE_SETS[rules].asked.map(({ id }) => id)
+  return panels
+    .flatMap((panel) =>
+      panel.signals.map(({ chartRule, ruleId, says, point, line }): LogSignal => {
+        const instant = panel.instants[point]!
+        return {
+          chartRule,
+          says: panel.kind in PREFIX ? `${PREFIX[panel.kind]}${says}` : says,
+          instant,
+          readingAt: readingText(instant),
+          value: panel.lines[line]![point]!,
+          asked: panel.asked && (ruleId === 'cumulative-sum' || asked.includes(ruleId)),
+        }
+      }),
+    )
+    .sort((one, other) => one.instant - other.instant)
+}
+
+const PREFIX: Partial<Record<ChartPanel['kind'], string>> = {
+  'moving-range': 'moving range: ',
+  range: 'range: ',
+  deviation: 'standard deviation: ',
+}
+
+/** The signals that must be answered: less work than the whole chart where only limits are asked about. */
+export function askedSignals(log: Log, series: Series, charting: Charting): readonly LogSignal[] {
+  if (!canBeCharted(series.values)) return []
+  return signalsOf(drawn(log, series, charting, true).panels, charting.rules).filter(({ asked }) => asked)
+}
+
+/** Charts are remembered for as long as the readings are, by how they were asked for. */
+const remembered = new WeakMap<Log['readings'], Map<string, Panels>>()
+function drawn(log: Log, series: Series, { choice, rules }: Charting, askedOnly = false): Panels {
+  const known = remembered.get(log.readings) ?? new Map<string, Panels>()
+  remembered.set(log.readings, known)
+  const set = RUN_RULE_SETS[rules]
+  const key = JSON.stringify([choice, askedOnly ? rules : set.name, askedOnly])
+  const made = known.get(key) ?? panelsOf(series, choice, askedOnly ? set.asked : set.drawn, askedOnly)
+  known.set(key, made)
+  return made
 }

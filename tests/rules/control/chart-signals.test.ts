@@ -1,15 +1,14 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { chartRules } from '@/shared/plan/parameters/control-charts'
+import { CHART_OPTIONS, chartRules } from '@/shared/plan/parameters/control-charts'
 import { bathTemperatureTarget } from '@/shared/plan/parameters/control-bath'
 import { fluxControlMethod } from '@/shared/plan/parameters/control-flux'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
-import { bathTemperature } from '@/shared/records/characteristics/bath-temperature'
 import type { Log } from '@/shared/records/log'
 import { chartSignalsAnsweredRule } from '@/shared/rules/control/chart-signals-answered'
-import { logChart } from '@/shared/rules/control/log-chart'
-import { beyondLimits } from '@/shared/rules/control/log-signals'
+import { askedSignals, logChart, specifiedCharting } from '@/shared/rules/control/log-chart'
+import { columnSeries } from '@/shared/records/log-series'
 import { factsWith, findingOf, set, type FactsInput } from '../facts-builder'
 import { answer, logOf } from './log-builder'
 
@@ -29,7 +28,8 @@ const JUMP = [...FLOWRATE.slice(0, 9), 60]
 
 describe('chart of a log', () => {
   test('gives the handbook’s limits: 50.81 with 45.8158 and 55.8041', () => {
-    const { chart, signals } = logChart(bathLog(FLOWRATE))
+    const { panels, signals } = logChart(bathLog(FLOWRATE))
+    const chart = panels[0]
     expect(chart?.centre[0]).toBeCloseTo(50.81, 2)
     // The handbook divides by 1.128, we by the constant to full figures.
     expect(chart?.lower[0]).toBeCloseTo(45.8158, 2)
@@ -103,16 +103,21 @@ describe('signals answered', () => {
   })
 })
 
-test('law: the points beyond the limits are the very signals the chart draws', () => {
+test('law: the signals that must be answered are those of the drawn chart that it asks about', () => {
   const readings = fc.array(fc.integer({ min: 240, max: 262 }), { minLength: 8, maxLength: 28 })
   fc.assert(
-    fc.property(readings, fc.nat(27), (values, spike) => {
-      const log = bathLog(values.map((value, index) => (index === spike ? value + 60 : value)))
-      const drawn = logChart(log)
-        .signals.filter(({ chartRule }) => chartRule === 'western-electric-1')
-        .map(({ instant }) => instant)
-      const places = beyondLimits(log, bathTemperature)
-      expect(places.map((place) => log.readings.columns['at']?.[place])).toEqual(drawn)
-    }),
+    fc.property(
+      readings,
+      fc.nat(27),
+      fc.constantFrom(...CHART_OPTIONS.map(({ value }) => value)),
+      fc.constantFrom('limits' as const, 'zones' as const, 'nelson' as const),
+      (values, spike, chart, rules) => {
+        const log = bathLog(values.map((value, index) => (index === spike ? value + 60 : value)))
+        const { choice } = specifiedCharting(log, undefined)
+        const charting = { choice: { ...choice, chart, subgroup: 3 }, rules }
+        const drawn = logChart(log, undefined, charting).signals.filter(({ asked }) => asked)
+        expect(askedSignals(log, columnSeries(log, 'bathC'), charting)).toEqual(drawn)
+      },
+    ),
   )
 })

@@ -1,11 +1,10 @@
-import { chartRules } from '@/shared/plan/parameters/control-charts'
+import { isLevel } from '@/shared/records/level-characteristics'
 import type { Log } from '@/shared/records/log'
 import { answerTo, type SignalAnswer } from '@/shared/records/signal-answers'
 import { logChart, type LogSignal } from '@/shared/rules/control/log-chart'
 import type { Facts } from '@/shared/rules/facts'
 import type { Finding, Part, Verdict } from '@/shared/rules/finding'
 import { readableOf, type AnyRule } from '@/shared/rules/rule'
-import { WESTERN_ELECTRIC_1956 } from '@/shared/statistics/run-rules/western-electric'
 
 /** A signal with the answer recorded for it, and whether the programme asks for one. */
 export interface SignalState {
@@ -14,14 +13,14 @@ export interface SignalState {
   readonly asked: boolean
 }
 
-/** Every signal of a log's chart, oldest first. */
+/** Every signal of a log's chart as specified, oldest first. Of what keeps no level none is asked about. */
 export function signalStates(log: Log, facts: Facts): SignalState[] {
   const answers = (facts.records.byKind.get('signal-answer') ?? []) as readonly SignalAnswer[]
-  const zones = facts.values.get(chartRules.key) === 'zones'
-  return logChart(log).signals.map((signal) => ({
+  const level = isLevel(log.characteristic)
+  return logChart(log, facts).signals.map((signal) => ({
     signal,
     answer: answerTo(answers, { log: log.code, chartRule: signal.chartRule, instant: signal.instant }),
-    asked: zones || signal.chartRule === WESTERN_ELECTRIC_1956[0].id,
+    asked: level && signal.asked,
   }))
 }
 

@@ -1,73 +1,100 @@
 import { LogOverTime } from '@/app/drawing/log-over-time'
+import { parameterAddress } from '@/app/addresses'
 import { Empty } from '@/app/ui/empty'
+import { Notice } from '@/app/ui/notice'
 import { Section } from '@/app/ui/section'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { processCharts } from '@/shared/plan/parameters/control-charts'
 import type { Characteristic } from '@/shared/records/characteristic'
-import type { Log } from '@/shared/records/log'
-import { logChart } from '@/shared/rules/control/log-chart'
-import { FEWEST_TO_CHART } from '@/shared/rules/control/log-signals'
-import { windowInWords } from '@/shared/rules/control/logged-window'
 import { fluxDensity } from '@/shared/records/characteristics/flux-density'
-import type { Facts } from '@/shared/rules/facts'
-import { signalStates, type SignalState } from '../log-state'
+import type { Log } from '@/shared/records/log'
+import { FEWEST_TO_CHART } from '@/shared/rules/control/chart-stretches'
+import { chartInWords, limitsInWords } from '@/shared/rules/control/chart-words'
+import { logChart, specifiedCharting } from '@/shared/rules/control/log-chart'
+import { windowInWords } from '@/shared/rules/control/logged-window'
+import { RUN_RULE_SETS } from '@/shared/rules/control/run-rule-sets'
+import { chartingAsked, type ChartAsked } from './chart-asked'
+import { ChartForm } from './chart-form'
 import { CorrectedDensity } from './corrected-density'
+import { PanelPlot } from './panel-plot'
+import { panelWithin } from './panel-within'
 
 interface LogChartProps {
+  view: ProgrammeView
   log: Log
   characteristic: Characteristic
-  facts: Facts
+  asked: ChartAsked
 }
 
-/** A log over time, with control limits estimated from its own readings and the limits of the specification. */
-export function LogChart({ log, characteristic, facts }: LogChartProps) {
+/** A log's control chart as specified, or as the address asks, with the limits of the specification. */
+export function LogChart({ view, log, characteristic, asked }: LogChartProps) {
+  const { facts } = view.state
   const column = characteristic.columns[characteristic.charted]
-  const { readings, chart, window } = logChart(log, facts)
-  if (readings.length === 0 || column?.kind !== 'number')
+  const specified = specifiedCharting(log, facts)
+  const instead = chartingAsked(asked, specified)
+  const shown = logChart(log, facts, instead)
+  const { series, panels, choice, rules, window, leftOut } = shown
+  if (series.values.length === 0 || column?.kind !== 'number')
     return <Empty title="No readings yet">Type one in, or import a CSV file, below.</Empty>
-  const states = signalStates(log, facts)
-  const drawn = signalsToDraw(states)
-  const [centre, lower, upper] = [chart?.centre[0], chart?.lower[0], chart?.upper[0]]
+  const specification = {
+    ...(window?.least && { atLeast: window.least.value }),
+    ...(window?.most && { atMost: window.most.value }),
+  }
   return (
     <Section
+      id="chart"
       heading="Chart"
       lead={
         <>
-          {chart
-            ? 'Individuals chart; centre and control limits estimated from these readings and their moving range, signals by the zone rules of the Western Electric handbook (1956).'
-            : readings.length < FEWEST_TO_CHART
+          {panels[0]
+            ? `${chartInWords(choice)}. Limits ${panels[0].phases.map((phase) => (panels[0]!.phases.length > 1 ? `${phase.name}: ${limitsInWords(phase)}` : limitsInWords(phase))).join('; ')}. ${choice.chart === 'cumulative-sum' ? '' : `Signals by the ${RUN_RULE_SETS[rules].name}.`}`
+            : series.values.length < FEWEST_TO_CHART
               ? `Control limits are drawn from ${FEWEST_TO_CHART} readings on.`
-              : 'All readings are alike: no control limits can be drawn.'}{' '}
-          {window && `Specified: ${windowInWords(window)}`}
+              : series.values.every((value) => value === series.values[0])
+                ? 'All readings are alike: no control limits can be drawn.'
+                : `No whole subgroup of ${choice.subgroup} readings: the readings are shown as they are.`}{' '}
+          {leftOut > 0 && panels[0] && `${leftOut} readings make up no whole subgroup and are left out. `}
+          {window && `Specified: ${windowInWords(window)} `}
+          <a href={parameterAddress(view.code, processCharts.key)}>Which chart is specified</a>
         </>
       }
     >
-      <LogOverTime
-        title={`${log.code} over time`}
-        characteristic={column.label}
-        unit={column.unit}
-        readings={readings}
-        signals={drawn.map(({ signal: { instant, value, says } }) => ({ at: instant, value, says }))}
-        specification={{
-          ...(window?.least && { atLeast: window.least.value }),
-          ...(window?.most && { atMost: window.most.value }),
-        }}
-        {...(centre !== undefined && {
-          centre,
-          control: { ...(lower !== undefined && { lower }), ...(upper !== undefined && { upper }) },
-        })}
-      />
-      {drawn.length < states.length && (
-        <p className="field-hint">
-          {states.length - drawn.length} signals that this programme does not ask about are not drawn.
-        </p>
+      {instead && (
+        <Notice kind="info" title="Not the chart as specified">
+          What must be answered follows from the specified chart:{' '}
+          {chartInWords(specified.choice).toLowerCase()}.
+        </Notice>
+      )}
+      {panels.map((panel, position) => (
+        <PanelPlot
+          key={panel.kind}
+          log={log.code}
+          label={column.label}
+          unit={column.unit}
+          panel={panelWithin(panel, asked)}
+          choice={choice}
+          // A mean or a sum is no reading: the window of readings is not its limit.
+          specification={position === 0 && panel.kind === 'individuals' ? specification : undefined}
+        />
+      ))}
+      {panels.length === 0 && (
+        <LogOverTime
+          title={`${log.code} over time`}
+          characteristic={column.label}
+          unit={column.unit}
+          readings={series.values.map((value, index) => ({ at: series.instants[index]!, value }))}
+          specification={specification}
+        />
       )}
       {log.characteristic === fluxDensity.key && <CorrectedDensity log={log} facts={facts} />}
+      <ChartForm
+        code={view.code}
+        log={log.code}
+        shown={shown}
+        asked={asked}
+        specified={specified}
+        other={instead !== undefined}
+      />
     </Section>
   )
-}
-
-const MOST_DRAWN = 60
-
-/** All signals while they can be told apart; of too many, those the programme asks about, the newest first. */
-function signalsToDraw(states: readonly SignalState[]): readonly SignalState[] {
-  return states.length <= MOST_DRAWN ? states : states.filter(({ asked }) => asked).slice(-MOST_DRAWN * 4)
 }

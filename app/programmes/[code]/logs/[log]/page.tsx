@@ -7,6 +7,7 @@ import { ButtonLink } from '@/app/ui/button'
 import { Section } from '@/app/ui/section'
 import { refusal } from '@/shared/policy'
 import { findCharacteristic } from '@/shared/records/characteristics'
+import type { ChartAsked } from './chart-asked'
 import { LogChart } from './log-chart'
 import { LogFindings } from './log-findings'
 import { logOf } from './log-of'
@@ -16,7 +17,7 @@ import { Signals } from './signals'
 
 interface LogPageProps {
   params: Promise<{ code: string; log: string }>
-  searchParams: Promise<{ refused?: string }>
+  searchParams: Promise<ChartAsked & { refused?: string }>
 }
 
 export async function generateMetadata({ params }: LogPageProps) {
@@ -25,10 +26,10 @@ export async function generateMetadata({ params }: LogPageProps) {
 
 /** One log: its chart, its signals, what it means for the specification, and the ways to add readings. */
 export default async function LogPage({ params, searchParams }: LogPageProps) {
-  const { code: asked, log: key } = await params
-  const { refused } = await searchParams
-  const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
+  const { code: programme, log: key } = await params
+  const { refused, ...asked } = await searchParams
+  const visit = await visitProgramme(programme)
+  const code = visit.view?.code ?? programme
   const log = visit.view && logOf(visit.view, key)
   const characteristic = log && findCharacteristic(log.characteristic)
   if (visit.view && !characteristic) notFound()
@@ -62,7 +63,7 @@ export default async function LogPage({ params, searchParams }: LogPageProps) {
                 <ButtonLink href="#add">Add a reading</ButtonLink>
               </p>
             )}
-            <LogChart log={log} characteristic={characteristic} facts={view.state.facts} />
+            <LogChart view={view} log={log} characteristic={characteristic} asked={asked} />
             {may && (
               <Section id="add" heading="Add a reading">
                 <ReadingForm view={view} log={log} characteristic={characteristic} />

@@ -1,0 +1,44 @@
+import { pointShape, shapeFor } from './point-shape'
+
+/** A place on a plot where a rule was broken, in words. */
+export type SignalMark = { x: number; y: number; says: string }
+
+/** Marks by shape, one shape a rule, with what each shape says below; marks that would lie on one another are one. */
+export function SignalMarks({
+  marks,
+  legend: { left, top },
+}: {
+  marks: readonly SignalMark[]
+  legend: { left: number; top: number }
+}) {
+  const kinds = [...new Set(marks.map(({ says }) => says))]
+  return kinds.map((says, position) => {
+    const shape = shapeFor(position + 2)
+    return (
+      <g key={says}>
+        <path
+          className="ink-carmine outlined-filled"
+          strokeWidth="1.8"
+          d={apart(marks.filter((mark) => mark.says === says))
+            .map(({ x, y }) => pointShape(shape, x, y, 5))
+            .join('')}
+        />
+        <g transform={`translate(${left + (position % 3) * 270} ${top + Math.floor(position / 3) * 22})`}>
+          <path className="ink-carmine outlined" strokeWidth="1.8" d={pointShape(shape, 5, -4, 5)} />
+          <text x={16}>{says}</text>
+        </g>
+      </g>
+    )
+  })
+}
+
+/** Of marks within two units of one another the first. */
+function apart(marks: readonly SignalMark[]): SignalMark[] {
+  const taken = new Set<string>()
+  return marks.filter(({ x, y }) => {
+    const cell = `${Math.round(x / 2)} ${Math.round(y / 2)}`
+    if (taken.has(cell)) return false
+    taken.add(cell)
+    return true
+  })
+}

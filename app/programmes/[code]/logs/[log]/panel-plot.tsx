@@ -1,0 +1,84 @@
+import { ControlPlot } from '@/app/drawing/control-plot'
+import { extentOf } from '@/app/drawing/extent'
+import type { Numbers } from '@/app/drawing/numbers-table'
+import { Moment } from '@/app/ui/date'
+import { formatQuantity } from '@/shared/quantity/format'
+import type { Unit } from '@/shared/quantity/unit'
+import type { ChartChoice } from '@/shared/rules/control/chart-choice'
+import type { ChartPanel } from '@/shared/rules/control/chart-panel'
+import { limitsInWords, plotted } from '@/shared/rules/control/chart-words'
+
+interface PanelPlotProps {
+  log: string
+  /** What is read, as its column is called, and its unit. */
+  label: string
+  unit: Unit
+  panel: ChartPanel
+  choice: ChartChoice
+  specification?: { atLeast?: number; atMost?: number }
+}
+
+/** One plot of a log's control chart, with the numbers of its limits. */
+export function PanelPlot({ log, label, unit, panel, choice, specification }: PanelPlotProps) {
+  const what = plotted(panel.kind, label, choice)
+  const { instants, signals } = panel
+  const spread = panel.kind === 'moving-range' || panel.kind === 'range' || panel.kind === 'deviation'
+  const setAside = panel.rulesSetAside.length
+  return (
+    <ControlPlot
+      title={`${log}: ${what}`}
+      description={`${instants.length} points of ${what.toLowerCase()} over time; ${signals.length} signals.`}
+      up={{ label: what, unit }}
+      across={{ kind: 'time', title: 'Date and time, UTC', places: instants }}
+      lines={panel.lines}
+      limits={panel}
+      stretches={panel.phases}
+      specification={specification}
+      signals={signals}
+      size={spread ? 'low' : 'tall'}
+      {...(setAside > 0 && {
+        note: `${setAside} run ${setAside === 1 ? 'rule is' : 'rules are'} not run here. ${panel.rulesSetAside[0]!.because}`,
+      })}
+      numbers={numbersOf(panel, unit, specification)}
+    />
+  )
+}
+
+function numbersOf(
+  { instants, lines, centre, lower, upper, phases, signals }: ChartPanel,
+  unit: Unit,
+  { atLeast, atMost }: { atLeast?: number; atMost?: number } = {},
+): Numbers {
+  const said = (value: number | undefined): string =>
+    value === undefined || !Number.isFinite(value) ? '–' : formatQuantity(value, unit, 5)
+  const [least, most] = extentOf(lines)
+  const from = (index: number) => <Moment key={index} at={new Date(instants[index]!)} />
+  const row = (what: string, value: string, note: Numbers['rows'][number][number] = '') => [what, value, note]
+  return {
+    columns: [{ label: 'What' }, { label: 'Value' }, { label: 'When, or from what', set: 'text' }],
+    rows: [
+      row('Points', String(instants.length), instants.length > 0 && from(0)),
+      ...(instants.length > 0
+        ? [
+            row('Last point', said(lines[0]?.[instants.length - 1]), from(instants.length - 1)),
+            row('Lowest', said(least)),
+            row('Highest', said(most)),
+          ]
+        : []),
+      ...phases.flatMap((phase) => {
+        const of = phases.length > 1 ? `, ${phase.name}` : ''
+        const last = phase.to - 1
+        return [
+          row(`Upper control limit${of}`, said(upper[last]), limitsInWords(phase)),
+          row(`Centre${of}`, said(centre[last])),
+          row(`Lower control limit${of}`, said(lower[last])),
+        ]
+      }),
+      ...(atMost === undefined ? [] : [row('Specified: at most', said(atMost))]),
+      ...(atLeast === undefined ? [] : [row('Specified: at least', said(atLeast))]),
+      ...[...new Set(signals.map(({ says }) => says))].map((says) =>
+        row(`Signals: ${says}`, String(signals.filter((signal) => signal.says === says).length)),
+      ),
+    ],
+  }
+}

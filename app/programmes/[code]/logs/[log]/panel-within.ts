@@ -1,0 +1,33 @@
+import { instantOf } from '@/shared/quantity/calendar'
+import { isDate } from '@/shared/quantity/calendar'
+import type { ChartPanel } from '@/shared/rules/control/chart-panel'
+
+const MS_A_DAY = 86_400_000
+
+/** The part of a panel that lies in these days, both included; its limits stay what they are. */
+export function panelWithin(panel: ChartPanel, days: { from?: string; to?: string }): ChartPanel {
+  const first = days.from && isDate(days.from) ? instantOf(days.from) : -Infinity
+  const last = days.to && isDate(days.to) ? instantOf(days.to) + MS_A_DAY : Infinity
+  const { instants } = panel
+  let [from, to] = [0, instants.length]
+  while (from < to && instants[from]! < first) from++
+  while (to > from && instants[to - 1]! >= last) to--
+  if (from === 0 && to === instants.length) return panel
+  const cut = (column: Float64Array): Float64Array => column.subarray(from, to)
+  return {
+    ...panel,
+    instants: instants.slice(from, to),
+    lines: panel.lines.map(cut),
+    centre: cut(panel.centre),
+    lower: cut(panel.lower),
+    upper: cut(panel.upper),
+    phases: panel.phases.flatMap((phase) =>
+      phase.to <= from || phase.from >= to
+        ? []
+        : [{ ...phase, from: Math.max(phase.from, from) - from, to: Math.min(phase.to, to) - from }],
+    ),
+    signals: panel.signals.flatMap((signal) =>
+      signal.point < from || signal.point >= to ? [] : [{ ...signal, point: signal.point - from }],
+    ),
+  }
+}

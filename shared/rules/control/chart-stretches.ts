@@ -1,0 +1,84 @@
+import { instantOf } from '@/shared/quantity/calendar'
+import type { PhaseStart } from '@/shared/statistics/charts/phases'
+import type { ChartChoice } from './chart-choice'
+
+const MS_A_DAY = 86_400_000
+
+/** Fewer readings give no limits worth drawing. */
+export const FEWEST_TO_CHART = 8
+
+export interface Series {
+  readonly instants: readonly number[]
+  readonly values: readonly number[]
+}
+
+/** Where each fresh start falls among the points; a start before the first or after the last point is none. */
+export function phaseStarts(
+  instants: readonly number[],
+  phases: ChartChoice['phases'],
+): readonly [PhaseStart, ...PhaseStart[]] {
+  const first: PhaseStart = { name: 'from the start', from: 0 }
+  const starts: [PhaseStart, ...PhaseStart[]] = [first]
+  for (const { startsOn, name } of phases) {
+    const instant = instantOf(startsOn)
+    const from = firstFrom(instants, instant)
+    if (from >= instants.length) continue
+    const before = starts[starts.length - 1]!
+    if (before.from === from) starts[starts.length - 1] = { name, from }
+    else starts.push({ name, from })
+  }
+  return starts
+}
+
+/** First and after-last point of those days among ascending instants. */
+export const pointsOn = (
+  instants: readonly number[],
+  { from, to }: { readonly from: string; readonly to: string },
+): { from: number; to: number } => ({
+  from: firstFrom(instants, instantOf(from)),
+  to: firstFrom(instants, instantOf(to) + MS_A_DAY),
+})
+
+/** Place of the first instant not before another, by halving. */
+function firstFrom(instants: readonly number[], instant: number): number {
+  let [low, high] = [0, instants.length]
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if (instants[middle]! < instant) low = middle + 1
+    else high = middle
+  }
+  return low
+}
+
+/** Readings put together, with the instant of the last reading of each group. */
+export interface Groups {
+  readonly instants: readonly number[]
+  readonly groups: readonly (readonly number[])[]
+  /** Readings that made up no whole group. */
+  readonly leftOut: number
+}
+
+/** Whole subgroups of a series; none reaches across a fresh start. */
+export function groupsOf({ instants, values }: Series, choice: ChartChoice): Groups {
+  const { subgroup, grouping } = choice
+  const starts = new Set(phaseStarts(instants, choice.phases).map(({ from }) => from))
+  const found: { at: number; readings: readonly number[] }[] = []
+  let open: number[] = []
+  let day = -1
+  values.forEach((value, index) => {
+    const today = Math.floor(instants[index]! / MS_A_DAY)
+    const breaks = starts.has(index) || (grouping === 'each-day' && today !== day)
+    if (breaks) open = []
+    day = today
+    if (open.length === subgroup) return
+    open.push(value)
+    if (open.length < subgroup) return
+    found.push({ at: instants[index]!, readings: open })
+    if (grouping === 'in-a-row') open = []
+  })
+  return {
+    instants: found.map(({ at }) => at),
+    groups: found.map(({ readings }) => readings),
+    leftOut: values.length - found.length * subgroup,
+  }
+}
