@@ -49,6 +49,12 @@ export const concessionAddress = (code: string, concession: number | string): st
   inProgramme(code, `/concessions/${concession}`)
 /** Alternatives for a choice, side by side. */
 export const optionsAddress = (code: string): string => inProgramme(code, '/options')
+/** A new study: of an item if one is named, or with an earlier study's alternatives to begin with. */
+export const newOptionAddress = (code: string, item?: string, from?: number): string =>
+  inProgramme(
+    code,
+    `/options/new${item ? `?item=${encodeURIComponent(item)}` : ''}${item && from ? `&from=${from}` : ''}`,
+  )
 export const optionAddress = (code: string, study: number | string): string =>
   inProgramme(code, `/options/${study}`)
 export const reliabilityAddress = (code: string): string => inProgramme(code, '/reliability')
@@ -57,11 +63,12 @@ export const costAddress = (code: string): string => inProgramme(code, '/cost')
 export const programmeLessonsAddress = (code: string): string => inProgramme(code, '/lessons')
 export const lessonAddress = (code: string, lesson: number): string =>
   inProgramme(code, `/lessons#lesson-${lesson}`)
-/** The form for a lesson, from what taught it. */
+/** The form for a lesson: from what taught it, and for which kind of change. */
 export const newLessonAddress = (
   code: string,
-  source: { kind: 'finding' | 'item' | 'record'; key: string },
-): string => inProgramme(code, `/lessons/new?${new URLSearchParams(source)}`)
+  about: { kind?: string; key?: string; change?: string } = {},
+): string =>
+  inProgramme(code, `/lessons/new${about.kind || about.change ? `?${new URLSearchParams(about)}` : ''}`)
 export const lotsAddress = (code: string): string => inProgramme(code, '/lots')
 export const lotAddress = (code: string, lot: string): string =>
   inProgramme(code, `/lots/${encodeURIComponent(lot)}`)

@@ -76,10 +76,12 @@ function placesOf({ code, state, actor }: ProgrammeView): Place[] {
     { text: 'Route card', href: to.routeCardAddress(code) },
     { text: 'Specification', href: to.specificationAddress(code) },
     { text: 'Actions', href: to.actionsAddress(code), waiting },
+    { text: 'Options', href: to.optionsAddress(code) },
     { text: 'Lots', href: to.lotsAddress(code) },
     { text: 'Logs', href: to.logsAddress(code) },
     { text: 'Inspections', href: to.inspectionsAddress(code) },
     { text: 'Records', href: to.recordsAddress(code) },
+    { text: 'Lessons', href: to.programmeLessonsAddress(code) },
     { text: 'People', href: to.membersAddress(code) },
     { text: 'Trail', href: to.trailAddress(code) },
   ]

@@ -4,6 +4,13 @@ import type { Requirement } from '@/shared/plan/requirement'
 import { lessonName, type Lesson } from './lesson'
 import { sameChange } from './lesson-change'
 
+/** The document that a requirement brought by a lesson names; its clause is the lesson. */
+export const LESSONS_DOCUMENT = 'Lessons learnt'
+
+/** The lesson that an item of a plan was brought by, from what it asks. */
+export const lessonBehindItem = (asks: string): string | undefined =>
+  / \(Learnt in (.+, lesson \d+)\.\)$/.exec(asks)?.[1]
+
 /** What a programme is opened with beyond the standard plan. */
 export interface OpeningChanges {
   readonly items: readonly { readonly key: string; readonly item: StoredItem; readonly lesson: string }[]
@@ -40,7 +47,7 @@ export function openingChanges(lessons: readonly Lesson[]): OpeningChanges {
             {
               limit: change.limit,
               authority: 'company' as const,
-              document: 'Lessons learnt',
+              document: LESSONS_DOCUMENT,
               clause: lessonName(lesson),
               value: change.value,
               relaxes: false,

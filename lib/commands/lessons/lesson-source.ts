@@ -4,6 +4,7 @@ import type { Judged } from '@/lib/commands/signatures/load-judged'
 import type { LessonSource } from '@/shared/lessons/lesson'
 import { findRule } from '@/shared/plan/catalogue'
 import { recordInWords } from '@/shared/records/record-in-words'
+import type { RecordKindKey } from '@/shared/records/record-kinds'
 import { Refused } from '@/shared/refused'
 
 export const sourceInput = z.strictObject({
@@ -33,7 +34,7 @@ export function sourceNamed(
   function recordSays(): string | undefined {
     for (const [recordKind, rows] of state.facts.records.byKind) {
       const row = rows.find(({ id }) => id === key)
-      if (row) return recordInWords(recordKind, row)
+      if (row) return recordInWords(recordKind as RecordKindKey, row)
     }
     return undefined
   }

@@ -5,8 +5,18 @@ import { sourceInput, sourceNamed } from '@/lib/commands/lessons/lesson-source'
 import { loadJudged } from '@/lib/commands/signatures/load-judged'
 import { lessonOf, withProgramme } from '@/lib/programme/lesson-row'
 import { lessonName } from '@/shared/lessons/lesson'
-import { changeInWords, emptyChange, lessonChangeSchema, sameChange } from '@/shared/lessons/lesson-change'
+import {
+  changeInWords,
+  emptyChange,
+  lessonChangeSchema,
+  sameChange,
+  type LessonChange,
+} from '@/shared/lessons/lesson-change'
 import { Refused } from '@/shared/refused'
+import type { JsonValue } from '@/shared/trail/canonical-json'
+
+const asJson = (change: LessonChange): JsonValue =>
+  change.kind === 'item' ? { kind: change.kind, item: { ...change.item } } : { ...change }
 
 /** Proposes what later programmes should start with, for something this one learnt; quality decides. */
 export const proposeLesson = defineCommand({
@@ -45,7 +55,7 @@ export const proposeLesson = defineCommand({
         learnt,
         source: { ...lesson.source },
         proposes: changeInWords(change),
-        change: change.kind === 'item' ? { kind: 'item', item: { ...change.item } } : { ...change },
+        change: asJson(change),
       },
       result: { lesson: lesson.number },
     }

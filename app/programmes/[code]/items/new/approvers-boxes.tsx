@@ -5,10 +5,10 @@ import { TickBox } from '@/app/forms/fields'
 import { Sign } from '@/app/ui/sign'
 import { DEPARTMENT_NAMES, DEPARTMENTS } from '@/shared/plan/department'
 
-/** The departments that must agree, one or more. */
-export function ApproversBoxes() {
+/** The departments that must agree, one or more; `item` is where the command's input holds the item. */
+export function ApproversBoxes({ item = 'item' }: { item?: string }) {
   const { fields } = useFormState()
-  const wrong = fields['item.approvers']
+  const wrong = fields[`${item}.approvers`]
   const id = useId()
   return (
     <fieldset className="field field-fieldset" aria-describedby={`${id}-hint ${wrong ? `${id}-error` : ''}`}>

@@ -1,0 +1,14 @@
+import { Sign } from '@/app/ui/sign'
+import { lessonStanding, type Lesson } from '@/shared/lessons/lesson'
+
+const SIGNS = { proposed: 'info', accepted: 'success', declined: 'refusal' } as const
+
+/** Whether a lesson is proposed, accepted or declined: sign and word. */
+export function LessonMark({ lesson }: { lesson: Lesson }) {
+  const standing = lessonStanding(lesson)
+  return (
+    <span className="mark">
+      <Sign kind={SIGNS[standing]} size={16} /> {standing}
+    </span>
+  )
+}

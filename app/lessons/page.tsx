@@ -1,0 +1,93 @@
+import { lessonAddress, lessonsAddress } from '@/app/addresses'
+import { DeskSheet } from '@/app/frame/desk-sheet'
+import { requirePerson } from '@/app/frame/visit'
+import { Day } from '@/app/ui/date'
+import { Empty } from '@/app/ui/empty'
+import { Notice } from '@/app/ui/notice'
+import { RuledTable } from '@/app/ui/ruled-table'
+import { Section } from '@/app/ui/section'
+import { lessonsFor } from '@/lib/queries/lessons'
+import { lessonName, lessonStanding, type Lesson } from '@/shared/lessons/lesson'
+import { changeInWords } from '@/shared/lessons/lesson-change'
+import { LessonMark } from './lesson-mark'
+
+export const metadata = { title: 'Lessons – Liquidus' }
+
+const PARTS = [
+  {
+    standing: 'proposed',
+    heading: 'Waiting for quality',
+    lead: 'Proposed in programmes you may read; they change nothing until quality decides.',
+  },
+  {
+    standing: 'accepted',
+    heading: 'Accepted',
+    lead: 'Every programme opened since has them in its plan; its trail says from which lesson.',
+  },
+  { standing: 'declined', heading: 'Declined', lead: 'With the reason, so that nobody has to ask twice.' },
+] as const
+
+/** What programmes taught, and what became of it in the standard plan. */
+export default async function LessonsPage() {
+  const person = await requirePerson(lessonsAddress())
+  const lessons = person.administrator ? [] : await lessonsFor(person)
+  const count = (standing: string) => lessons.filter((one) => lessonStanding(one) === standing).length
+  return (
+    <DeskSheet
+      person={person}
+      at={lessonsAddress()}
+      title="Lessons"
+      supplement="What the programmes taught, and what later ones start with because of it"
+      cells={PARTS.map(({ standing, heading }) => ({ label: heading, value: count(standing) }))}
+    >
+      {person.administrator ? (
+        <Notice kind="refusal">An administrator takes no part in a programme’s decisions.</Notice>
+      ) : lessons.length === 0 ? (
+        <Empty title="No lesson yet">
+          One is proposed in a programme, from a field return, a finding or an item; quality accepts or
+          declines it.
+        </Empty>
+      ) : (
+        PARTS.filter(({ standing }) => count(standing) > 0).map(({ standing, heading, lead }) => (
+          <Section key={standing} heading={heading} lead={lead}>
+            <LessonTable
+              caption={heading}
+              lessons={lessons.filter((one) => lessonStanding(one) === standing)}
+            />
+          </Section>
+        ))
+      )}
+    </DeskSheet>
+  )
+}
+
+function LessonTable({ caption, lessons }: { caption: string; lessons: readonly Lesson[] }) {
+  return (
+    <RuledTable
+      caption={caption}
+      captionHidden
+      rows={lessons}
+      rowKey={lessonName}
+      columns={[
+        {
+          label: 'Lesson',
+          names: true,
+          cell: (lesson) => <a href={lessonAddress(lesson.programme, lesson.number)}>{lesson.title}</a>,
+        },
+        { label: 'What was learnt', cell: ({ learnt }) => learnt },
+        { label: 'Change', cell: ({ change }) => changeInWords(change) },
+        { label: 'From', set: 'shrink', cell: ({ programme, number }) => `${programme}, no. ${number}` },
+        { label: 'Standing', set: 'shrink', cell: (lesson) => <LessonMark lesson={lesson} /> },
+        {
+          label: 'By',
+          cell: ({ proposed, decided }) => (
+            <>
+              {(decided ?? proposed).byName}, <Day at={(decided ?? proposed).at} />
+              {decided && `: ${decided.why}`}
+            </>
+          ),
+        },
+      ]}
+    />
+  )
+}

@@ -1,0 +1,78 @@
+import { findingAddress, itemAddress, recordsAddress } from '@/app/addresses'
+import { LessonMark } from '@/app/lessons/lesson-mark'
+import { Day } from '@/app/ui/date'
+import { Facts } from '@/app/ui/facts'
+import { Section } from '@/app/ui/section'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { lessonDecisionRefusal, type Lesson } from '@/shared/lessons/lesson'
+import { changeInWords } from '@/shared/lessons/lesson-change'
+import { DEPARTMENT_NAMES } from '@/shared/plan/department'
+import { STAGE_NAMES } from '@/shared/plan/stage'
+import { refusal } from '@/shared/policy'
+import { DecisionForm } from './decision-form'
+
+interface LessonSheetProps {
+  lesson: Lesson
+  view: ProgrammeView
+  hasPassword: boolean
+}
+
+/** One lesson in full: what was learnt from what, the change, and who decided, or the form to decide. */
+export function LessonSheet({ lesson, view, hasPassword }: LessonSheetProps) {
+  const { number, title, learnt, proposed, decided, change } = lesson
+  const mayNot = refusal('decide-lesson', view.actor) ?? lessonDecisionRefusal(lesson, view.actor.personId)
+  return (
+    <Section id={`lesson-${number}`} heading={`${number}. ${title}`} aside={<LessonMark lesson={lesson} />}>
+      <p className="prose">{learnt}</p>
+      <Facts
+        facts={[
+          { label: 'Learnt from', value: <SourceLink lesson={lesson} /> },
+          { label: 'Later programmes get', value: changeInWords(change) },
+          ...(change.kind === 'item'
+            ? [
+                {
+                  label: 'The item asks',
+                  value: `${change.item.asks} ${STAGE_NAMES[change.item.stage]}; owned by ${DEPARTMENT_NAMES[change.item.owner].toLowerCase()}.`,
+                },
+              ]
+            : []),
+          {
+            label: 'Proposed by',
+            value: (
+              <>
+                {proposed.byName}, <Day at={proposed.at} />
+              </>
+            ),
+          },
+          ...(decided
+            ? [
+                {
+                  label: decided.accepted ? 'Accepted by' : 'Declined by',
+                  value: (
+                    <>
+                      {decided.byName}, <Day at={decided.at} />: {decided.why}
+                    </>
+                  ),
+                },
+              ]
+            : []),
+        ]}
+      />
+      {!decided &&
+        (mayNot ? (
+          <p className="field-hint">Waits for quality. {mayNot}</p>
+        ) : (
+          <DecisionForm code={view.code} lesson={number} hasPassword={hasPassword} />
+        ))}
+    </Section>
+  )
+}
+
+function SourceLink({ lesson: { programme, source } }: { lesson: Lesson }) {
+  const href = {
+    finding: findingAddress(programme, source.key),
+    item: itemAddress(programme, source.key),
+    record: recordsAddress(programme),
+  }[source.kind]
+  return <a href={href}>{source.says}</a>
+}

@@ -1,0 +1,67 @@
+import { lessonsAddress, newLessonAddress, programmeLessonsAddress } from '@/app/addresses'
+import { ProgrammeSheet } from '@/app/frame/programme-sheet'
+import { visitProgramme } from '@/app/frame/visit'
+import { ButtonLink } from '@/app/ui/button'
+import { Empty } from '@/app/ui/empty'
+import { lessonsOf } from '@/lib/queries/lessons'
+import { lessonStanding } from '@/shared/lessons/lesson'
+import { refusal } from '@/shared/policy'
+import { BroughtBy } from './brought-by'
+import { LessonSheet } from './lesson-sheet'
+
+interface ProgrammeLessonsPageProps {
+  params: Promise<{ code: string }>
+}
+
+/** What this programme taught the later ones, and what earlier ones taught it. */
+export default async function ProgrammeLessonsPage({ params }: ProgrammeLessonsPageProps) {
+  const { code: asked } = await params
+  const visit = await visitProgramme(asked)
+  const code = visit.view?.code ?? decodeURIComponent(asked)
+  const lessons = visit.view ? await lessonsOf(visit.view.state.programme.id) : []
+  const count = (standing: string) => lessons.filter((one) => lessonStanding(one) === standing).length
+  return (
+    <ProgrammeSheet
+      visit={visit}
+      code={code}
+      at={programmeLessonsAddress(code)}
+      place={[{ text: 'Lessons' }]}
+      title="Lessons"
+      supplement={
+        <>
+          What this programme teaches the ones after it; <a href={lessonsAddress()}>all lessons</a>
+        </>
+      }
+      cells={[
+        { label: 'Proposed', value: count('proposed') },
+        { label: 'Accepted', value: count('accepted') },
+        { label: 'Declined', value: count('declined') },
+      ]}
+    >
+      {(view) => (
+        <>
+          {lessons.length === 0 && (
+            <Empty title="Nothing is proposed yet">
+              A field return, a finding or an item that taught something can become an item of later plans, or
+              a stricter company limit.
+            </Empty>
+          )}
+          {lessons.map((lesson) => (
+            <LessonSheet
+              key={lesson.number}
+              lesson={lesson}
+              view={view}
+              hasPassword={visit.person.hasPassword}
+            />
+          ))}
+          {!refusal('propose-lesson', view.actor) && (
+            <p className="form-actions">
+              <ButtonLink href={newLessonAddress(code)}>Propose a lesson</ButtonLink>
+            </p>
+          )}
+          <BroughtBy view={view} />
+        </>
+      )}
+    </ProgrammeSheet>
+  )
+}
