@@ -58,11 +58,22 @@ export interface Part {
   readonly remedy?: Remedy
 }
 
-/** What would make a finding meet: in words, and as a new value where one input would do it. */
+/** What would make a finding meet: in words, and as a new value where one input, or one cell of a table, would do it. */
 export interface Remedy {
   readonly says: string
   readonly parameter?: string
   readonly value?: number
+  /** Where a cell would do it, `parameter` and `value` stay empty, so that nothing overwrites the table. */
+  readonly cell?: RemedyCell
+}
+
+/** One cell of a table parameter, and what it would hold. */
+export interface RemedyCell {
+  readonly parameter: string
+  /** Zero-based, in the order the table is held. */
+  readonly row: number
+  readonly column: string
+  readonly value: number
 }
 
 /** The worst of several verdicts; `undetermined` outranks `marginal`, `fails` outranks all. */

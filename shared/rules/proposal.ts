@@ -1,5 +1,4 @@
 import type { Remedy } from './finding'
-import type { CellRemedy } from './remedy'
 
 /** The one value a remedy would have set: a parameter's own, or that of one cell of its table. */
 export interface Proposal {
@@ -11,7 +10,7 @@ export interface Proposal {
 /** What a remedy proposes as a value; undefined when it says its piece in words only. */
 export function proposalOf(remedy: Remedy | undefined): Proposal | undefined {
   if (!remedy) return undefined
-  if (isCellRemedy(remedy)) {
+  if (remedy.cell) {
     const { parameter, value, row, column } = remedy.cell
     return { parameter, value, cell: { row, column } }
   }
@@ -25,5 +24,3 @@ export function withProposal(current: unknown, { value, cell }: Proposal): unkno
   const rows = Array.isArray(current) ? (current as readonly Readonly<Record<string, unknown>>[]) : []
   return rows.map((row, position) => (position === cell.row ? { ...row, [cell.column]: value } : row))
 }
-
-const isCellRemedy = (remedy: Remedy): remedy is CellRemedy => 'cell' in remedy

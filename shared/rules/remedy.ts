@@ -1,19 +1,3 @@
-import type { Remedy } from './finding'
-
-/**
- * A remedy that one cell of a table parameter would carry out. The plain
- * `parameter` and `value` stay empty, so that nothing overwrites the table.
- */
-export interface CellRemedy extends Remedy {
-  readonly cell: {
-    readonly parameter: string
-    /** Zero-based, in the order the table is held. */
-    readonly row: number
-    readonly column: string
-    readonly value: number
-  }
-}
-
 interface Search {
   /** The input as specified, where the rule does not meet. */
   readonly from: number

@@ -1,11 +1,11 @@
 import type { Facts } from '@/shared/rules/facts'
-import type { Finding, Remedy } from '@/shared/rules/finding'
-import type { CellRemedy } from '@/shared/rules/remedy'
+import type { Finding, Remedy, RemedyCell } from '@/shared/rules/finding'
 import { judge, type AnyRule } from '@/shared/rules/rule'
 
+type CellRemedy = Remedy & { readonly cell: RemedyCell }
+
 /** True when a remedy names the one cell of a table that it would set. */
-export const isCellRemedy = (remedy: Remedy | undefined): remedy is CellRemedy =>
-  remedy !== undefined && 'cell' in remedy
+export const isCellRemedy = (remedy: Remedy | undefined): remedy is CellRemedy => remedy?.cell !== undefined
 
 /** The facts with the remedy's cell set. */
 export function withCell(facts: Facts, { cell }: CellRemedy): Facts {

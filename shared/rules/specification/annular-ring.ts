@@ -17,9 +17,9 @@ import {
 import { productClass } from '@/shared/plan/parameters/programme'
 import type { Ruling } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
-import type { Part, WorkingLine } from '@/shared/rules/finding'
+import type { Part, Remedy, WorkingLine } from '@/shared/rules/finding'
 import { decidingPart, judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts'
-import { stepAbove, type CellRemedy } from '@/shared/rules/remedy'
+import { stepAbove } from '@/shared/rules/remedy'
 import { optional, rule } from '@/shared/rules/rule'
 import { holeOf } from './joint-row'
 
@@ -101,7 +101,7 @@ function judgeRow(row: LeadHole, index: number, terms: Terms): Part {
     leastLandMm({ hole, level: terms.level, edition, ringMm: ringMm + GUARD_MM }),
     LAND_STEP_MM,
   )
-  const remedy: CellRemedy = {
+  const remedy: Remedy = {
     says: `${row.component}: make the land ${formatQuantity(value, 'mm')}.`,
     cell: { parameter: leadHoles.key, row: index, column: 'landMm', value },
   }

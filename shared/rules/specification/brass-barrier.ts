@@ -4,9 +4,8 @@ import { brassBarrierLeast } from '@/shared/plan/limits/finishes'
 import { leadFinishes, type LeadFinish } from '@/shared/plan/parameters/finishes'
 import type { Ruling } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
-import type { Part } from '@/shared/rules/finding'
+import type { Part, Remedy } from '@/shared/rules/finding'
 import { judgedByParts, partOn } from '@/shared/rules/parts'
-import type { CellRemedy } from '@/shared/rules/remedy'
 import { rule } from '@/shared/rules/rule'
 
 /** What is ordered may equal the limit: the lot's own thickness is judged when it comes. */
@@ -72,7 +71,7 @@ function judgeRow(row: LeadFinish, index: number, least: Ruling): Part {
     },
   })
   if (part.verdict === 'meets') return part
-  const remedy: CellRemedy = {
+  const remedy: Remedy = {
     says: `${row.component}: order at least ${formatQuantity(least.value, 'µm')} of ${LEAD_BARRIERS[row.barrier].label.toLowerCase()}.`,
     cell: { parameter: leadFinishes.key, row: index, column: 'barrierUm', value: least.value },
   }

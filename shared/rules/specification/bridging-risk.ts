@@ -3,9 +3,9 @@ import { bridgingGapLeast, bridgingRunMost } from '@/shared/plan/limits/spacings
 import { spacings, type SpacingRow } from '@/shared/plan/parameters/spacings'
 import type { Ruling } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
-import { verdictOn, worstVerdict, type Margin, type Part } from '@/shared/rules/finding'
+import { verdictOn, worstVerdict, type Margin, type Part, type Remedy } from '@/shared/rules/finding'
 import { decidingPart, judgedByParts, tightest } from '@/shared/rules/parts'
-import { stepAbove, type CellRemedy } from '@/shared/rules/remedy'
+import { stepAbove } from '@/shared/rules/remedy'
 import { rule } from '@/shared/rules/rule'
 
 const GUARD_SHARE = 0.1
@@ -86,7 +86,7 @@ function judgeRow(row: SpacingRow, index: number, gap: Ruling, run: Ruling): Par
   if (verdict === 'meets') return part
   const wantedMm = gapVerdict === 'meets' ? 2 * gap.value : gap.value * (1 + GUARD_SHARE)
   const value = stepAbove(longRun === 'meets' ? wantedMm : 2 * gap.value, GAP_STEP_MM)
-  const remedy: CellRemedy = {
+  const remedy: Remedy = {
     says: `${row.between}: open the gap to ${formatQuantity(value, 'mm')}, mask the copper${longRun === 'meets' ? '' : ', or turn the run along the travel'}.`,
     cell: { parameter: spacings.key, row: index, column: 'gapMm', value },
   }

@@ -11,9 +11,9 @@ import { conductorRiseMost } from '@/shared/plan/limits/conductors'
 import { conductorMethod, conductors, type ConductorRow } from '@/shared/plan/parameters/conductors'
 import type { ValueOf } from '@/shared/plan/parameter'
 import { formatQuantity } from '@/shared/quantity/format'
-import type { Part, WorkingLine } from '@/shared/rules/finding'
+import type { Part, Remedy, WorkingLine } from '@/shared/rules/finding'
 import { decidingPart, judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts'
-import { stepAbove, type CellRemedy } from '@/shared/rules/remedy'
+import { stepAbove } from '@/shared/rules/remedy'
 import { optional, rule } from '@/shared/rules/rule'
 
 type Method = ValueOf<typeof conductorMethod>
@@ -87,7 +87,7 @@ function judgeRow(row: ConductorRow, index: number, riseK: number, methods: read
     Math.max(...methods.map((key) => LAWS[key].width(row, row.currentA, aimK))),
     WIDTH_STEP_MM,
   )
-  const remedy: CellRemedy = {
+  const remedy: Remedy = {
     says: `${row.net}: widen the conductor to ${formatQuantity(value, 'mm')}.`,
     cell: { parameter: conductors.key, row: index, column: 'widthMm', value },
   }

@@ -5,9 +5,9 @@ import { riseByIpc2221 } from '@/shared/physics/conductor-current'
 import { conductors, type ConductorRow } from '@/shared/plan/parameters/conductors'
 import { serviceTemperature } from '@/shared/plan/parameters/laminate'
 import { formatQuantity } from '@/shared/quantity/format'
-import type { Part, WorkingLine } from '@/shared/rules/finding'
+import type { Part, Remedy, WorkingLine } from '@/shared/rules/finding'
 import { decidingPart, judgedByParts, partOn } from '@/shared/rules/parts'
-import { stepAbove, type CellRemedy } from '@/shared/rules/remedy'
+import { stepAbove } from '@/shared/rules/remedy'
 import { rule } from '@/shared/rules/rule'
 
 /** Finished tracks differ from drawn ones by up to two to one; a fifth is kept free. */
@@ -61,7 +61,7 @@ function judgeRow(row: ConductorRow, index: number, serviceC: number): Part {
   if (part.verdict === 'meets') return part
   // A wider track runs cooler too, so width in proportion to the drop is on the safe side.
   const value = stepAbove((row.widthMm * found) / (limit * (1 - GUARD_SHARE)), WIDTH_STEP_MM)
-  const remedy: CellRemedy = {
+  const remedy: Remedy = {
     says: `${row.net}: widen the conductor to ${formatQuantity(value, 'mm')}.`,
     cell: { parameter: conductors.key, row: index, column: 'widthMm', value },
   }

@@ -4,7 +4,7 @@ import type { FinishedHole } from '@/shared/physics/finished-hole'
 import type { LeadEnvelope } from '@/shared/physics/lead-envelope'
 import { leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
 import { formatQuantity } from '@/shared/quantity/format'
-import { roundedDown, type CellRemedy } from '@/shared/rules/remedy'
+import { roundedDown } from '@/shared/rules/remedy'
 import type { Remedy } from '@/shared/rules/finding'
 
 /** Where the row stands in its table, and what holes are made with. */
@@ -69,7 +69,7 @@ function drillBetween(wanted: Wanted, wantedMm: number, leastMm: number, mostMm:
   })
 }
 
-const cellRemedy = ({ row, index }: Wanted, value: number, says: string): CellRemedy => ({
+const cellRemedy = ({ row, index }: Wanted, value: number, says: string): Remedy => ({
   says: `${row.component}: ${says}`,
   cell: { parameter: leadHoles.key, row: index, column: 'holeMm', value },
 })

@@ -3,9 +3,8 @@ import { tinCoatingLeast, tinCoatingMost } from '@/shared/plan/limits/finishes'
 import { leadFinishes, type LeadFinish } from '@/shared/plan/parameters/finishes'
 import type { Ruling } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
-import { verdictOn, type Margin, type Part } from '@/shared/rules/finding'
+import { verdictOn, type Margin, type Part, type Remedy } from '@/shared/rules/finding'
 import { judgedByParts, tightest } from '@/shared/rules/parts'
-import type { CellRemedy } from '@/shared/rules/remedy'
 import { rule } from '@/shared/rules/rule'
 
 /** What is ordered may equal the limit: the lot's own thickness is judged when it comes. */
@@ -74,7 +73,7 @@ function judgeRow(row: LeadFinish, index: number, least: Ruling, most: Ruling): 
   const cell = mostWrong
     ? { column: 'coatingMostUm', value: most.value, says: atMost }
     : { column: 'coatingUm', value: least.value, says: atLeast }
-  const remedy: CellRemedy = {
+  const remedy: Remedy = {
     says: `${row.component}: order ${cell.says} of coating.`,
     cell: { parameter: leadFinishes.key, row: index, column: cell.column, value: cell.value },
   }

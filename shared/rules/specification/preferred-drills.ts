@@ -2,9 +2,8 @@ import { DRILL_SERIES } from '@/shared/materials/preferred-drills'
 import { nearestDrill } from '@/shared/physics/drill-choice'
 import { drillSeries, holeWall, leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
 import { formatQuantity } from '@/shared/quantity/format'
-import type { Part } from '@/shared/rules/finding'
+import type { Part, Remedy } from '@/shared/rules/finding'
 import { judgedByParts, partOrContradiction } from '@/shared/rules/parts'
-import type { CellRemedy } from '@/shared/rules/remedy'
 import { optional, rule } from '@/shared/rules/rule'
 import { holeOf } from './joint-row'
 
@@ -84,7 +83,7 @@ function judgeRow(row: LeadHole, index: number, wallUm: number, sizesMm: readonl
     row.holeGiven === 'drilled'
       ? preferred.drillMm
       : Number((preferred.drillMm - (drillMm - nominalMm)).toFixed(4))
-  const remedy: CellRemedy = {
+  const remedy: Remedy = {
     says: `${row.component}: use drill ${formatQuantity(preferred.drillMm, 'mm')}, if the lead’s clearance allows.`,
     cell: { parameter: leadHoles.key, row: index, column: 'holeMm', value },
   }

@@ -10,7 +10,7 @@ import {
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, Remedy } from '@/shared/rules/finding'
 import { partOn } from '@/shared/rules/parts'
-import { bisect, stepAbove, stepBelow, type CellRemedy } from '@/shared/rules/remedy'
+import { bisect, stepAbove, stepBelow } from '@/shared/rules/remedy'
 
 /** Less than this above the least is marginal, µm. */
 const GUARD_UM = 0.25
@@ -66,8 +66,7 @@ function remedyFor(stored: Stored, temperatureC: number, aimUm: number, mostUm: 
     const says = `${subject}: order at least ${formatQuantity(neededUm, 'µm')} of coating${orCooler}.`
     const { parameter, row, column } = thicknessAt
     if (row === undefined || column === undefined) return { says, parameter, value: neededUm }
-    const inTable: CellRemedy = { says, cell: { parameter, row, column, value: neededUm } }
-    return inTable
+    return { says, cell: { parameter, row, column, value: neededUm } }
   }
   const monthsOf = (each: Coat): number =>
     stepBelow(hoursUntilLeft(each, aimUm, growth) / HOURS_PER_MONTH, 0.5)

@@ -2,9 +2,9 @@ import { SPACING_TABLES, type SpacingEdition } from '@/shared/materials/conducto
 import { leastSpacingMm } from '@/shared/physics/conductor-spacing'
 import { spacingEdition, spacings, type SpacingRow } from '@/shared/plan/parameters/spacings'
 import { formatQuantity } from '@/shared/quantity/format'
-import type { Part, WorkingLine } from '@/shared/rules/finding'
+import type { Part, Remedy, WorkingLine } from '@/shared/rules/finding'
 import { decidingPart, judgedByParts, partOn } from '@/shared/rules/parts'
-import { stepAbove, type CellRemedy } from '@/shared/rules/remedy'
+import { stepAbove } from '@/shared/rules/remedy'
 import { optional, rule } from '@/shared/rules/rule'
 
 /** Etching and registration move an edge; a tenth of the spacing is kept free. */
@@ -63,7 +63,7 @@ function judgeRow(row: SpacingRow, index: number, editions: readonly SpacingEdit
   })
   if (part.verdict === 'meets') return part
   const value = stepAbove(limit * (1 + GUARD_SHARE), GAP_STEP_MM)
-  const remedy: CellRemedy = {
+  const remedy: Remedy = {
     says: `${row.between}: open the gap to ${formatQuantity(value, 'mm')}.`,
     cell: { parameter: spacings.key, row: index, column: 'gapMm', value },
   }

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { proposalOf, withProposal } from '@/shared/rules/proposal'
-import type { CellRemedy } from '@/shared/rules/remedy'
+import type { Remedy } from '@/shared/rules/finding'
 
 describe('what a remedy proposes', () => {
   test('one value of a parameter', () => {
@@ -9,7 +9,7 @@ describe('what a remedy proposes', () => {
     expect(withProposal(3, proposal!)).toBe(5)
   })
   test('one cell of a table; the other rows stay the same ones', () => {
-    const remedy: CellRemedy = {
+    const remedy: Remedy = {
       says: 'Drill 1.1 mm.',
       cell: { parameter: 'holes', row: 1, column: 'holeMm', value: 1.1 },
     }
