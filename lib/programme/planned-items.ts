@@ -11,7 +11,10 @@ interface PlanRow {
   readonly setAside: unknown
 }
 
-/** A programme's items in route-card order; one whose definition this version lacks is left out and never passes. */
+/**
+ * A programme's items in route-card order. Throws on one whose definition this
+ * version lacks: to leave it out would let its gate open without it.
+ */
 export function plannedItems(rows: readonly PlanRow[]): PlannedItem[] {
   const inOrder = [...rows].sort((a, b) => rank(a) - rank(b) || a.position - b.position)
   return inOrder.map((row) => ({

@@ -17,7 +17,7 @@ export const addItem = defineCommand({
     )
     if (twin)
       throw new Refused(`The plan has an item “${item.title}” already.`, {
-        title: 'The plan has an item of this title already.',
+        'item.title': 'The plan has an item of this title already.',
       })
     const own = rows.filter(({ key }) => key.startsWith('own-')).length
     const key = `own-${own + 1}`
