@@ -1,14 +1,19 @@
 import type { ReactNode } from 'react'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { ConductorFits } from './conductor-fits'
 import { HoleChart } from './hole-chart'
 import { JointSections } from './joint-sections'
+import { SpacingCharts } from './spacing-chart'
+import { StorageCharts } from './storage-charts'
 
 type Picture = (props: { view: ProgrammeView }) => ReactNode
 
 /** What an item shows beside its findings, in order; each shows nothing while its values are missing. */
 const PICTURES: Readonly<Record<string, readonly Picture[]>> = {
+  'conductors-and-spacings': [ConductorFits, SpacingCharts],
   'holes-and-lands': [HoleChart],
   'joint-geometry': [JointSections],
+  storage: [StorageCharts],
 }
 
 export function ItemPictures({ item, view }: { item: string; view: ProgrammeView }) {

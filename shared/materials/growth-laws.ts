@@ -4,6 +4,8 @@ import { computed, published } from './source'
 /** Parabolic growth of compound between tin and copper: x² = x₀² + k·t, ln k = a − b/T (µm²/h, K). */
 export interface GrowthLaw {
   readonly label: string
+  /** As it stands at a line in a chart. */
+  readonly short: string
   readonly lnFactor: number
   readonly perKelvin: number
   readonly source: Source
@@ -25,6 +27,7 @@ export const GAS_CONSTANT = 8.314462618
 /** Fitted to layers on copper aged from 70 to 170 °C; its author holds it good to a factor of two in thickness. */
 const FITTED: GrowthLaw = {
   label: 'Fit to aged solder on copper, 56.4 kJ/mol',
+  short: 'aged, 56 kJ',
   lnFactor: 14.81,
   perKelvin: 6784.7,
   source: published(
@@ -41,6 +44,7 @@ export const GROWTH_LAWS = {
   /** 0.635 µm in four weeks at room temperature, carried to other temperatures by the lowest published energy. */
   'electroplated-tin': {
     label: 'Electroplated tin at room temperature: 0.635 µm in 4 weeks, 56.4 kJ/mol',
+    short: 'plated tin',
     ...throughPoint(56.41, 25, 0.635 ** 2 / (4 * 7 * 24)),
     source: published(
       'Copper Development Association: 0.635 µm in 4 weeks at room temperature on electroplated tin; energy of the fit',
@@ -49,6 +53,7 @@ export const GROWTH_LAWS = {
   /** The highest published energy, pinned to the fit at 125 °C where both were measured hot. */
   'highest-energy': {
     label: 'Highest published energy, 127.9 kJ/mol, meeting the fit at 125 °C',
+    short: '128 kJ',
     ...throughPoint(127.9, 125, Math.exp(14.81 - 6784.7 / 398.15)),
     source: published(
       'Activation energies from 56 to 128 kJ/mol for Cu₆Sn₅ on copper (solder on copper, 70 to 170 °C, abstracts)',

@@ -1,8 +1,7 @@
 import { BOARD_FINISHES, type BoardFinish } from '@/shared/materials/board-finishes'
-import { FIRST_COMPOUND_UM, FIT_THICKNESS_FACTOR, GROWTH_LAWS } from '@/shared/materials/growth-laws'
-import { LEAD_COATINGS } from '@/shared/materials/lead-finishes'
-import { TIN_PER_CU6SN5, tinVolumeShare } from '@/shared/materials/metals'
-import { compoundUm, growthBand, HOURS_PER_MONTH, type Coat } from '@/shared/physics/intermetallic'
+import { FIT_THICKNESS_FACTOR, GROWTH_LAWS } from '@/shared/materials/growth-laws'
+import { TIN_PER_CU6SN5 } from '@/shared/materials/metals'
+import { compoundUm, growthBand, HOURS_PER_MONTH } from '@/shared/physics/intermetallic'
 import { freeTinLeast, tinCoatingMost } from '@/shared/plan/limits/finishes'
 import { boardFinish, boardFinishLeast, boardNickel, leadFinishes } from '@/shared/plan/parameters/finishes'
 import { boardStorageMonths, leadStorageMonths, storageTemperature } from '@/shared/plan/parameters/storage'
@@ -11,6 +10,7 @@ import type { WorkingLine } from '@/shared/rules/finding'
 import { decidingPart, judgedByParts } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 import { judgeStored, type Stored } from './stored-coat'
+import { growsCompound, storedCoats } from './stored-coats'
 
 export const storageLife = rule({
   id: 'storage-life',
@@ -31,35 +31,14 @@ export const storageLife = rule({
   },
   judge({ finish: key, boardUm, nickel = 0, finishes, boardMonths, leadMonths, temperature, left, most }) {
     const finish: BoardFinish = BOARD_FINISHES[key]
-    const stored: Stored[] = [
-      ...(growsCompound(finish)
-        ? [
-            {
-              subject: 'Board',
-              coat: coatOf(boardUm, finish.tinPct, finish.hotDipped || key === 'tin-lead-plated'),
-              months: boardMonths,
-              overNickel: nickel > 0,
-              thicknessAt: { parameter: boardFinishLeast.key },
-              monthsAt: boardStorageMonths.key,
-            },
-          ]
-        : []),
-      ...finishes.flatMap((row, index): Stored[] => {
-        const coating = LEAD_COATINGS[row.coating]
-        if (!coating.tinWindow) return []
-        const dipped = row.coating === 'dipped-tin-lead' || row.coating === 'dipped-lead-free'
-        return [
-          {
-            subject: row.component,
-            coat: coatOf(row.coatingUm, coating.tinPct, dipped),
-            months: leadMonths,
-            overNickel: row.barrier === 'nickel' || row.barrier === 'tin-nickel',
-            thicknessAt: { parameter: leadFinishes.key, row: index, column: 'coatingUm' },
-            monthsAt: leadStorageMonths.key,
-          },
-        ]
-      }),
-    ]
+    const stored = storedCoats({
+      finish: key,
+      boardUm,
+      nickelUm: nickel,
+      finishes,
+      boardMonths,
+      leadMonths,
+    })
     const limit = `At least ${formatQuantity(left.value, 'µm')} of sound coating when it is soldered (${left.document}), by the fastest published growth`
     const sources = [
       ...Object.values(GROWTH_LAWS).map((law) => law.source),
@@ -99,16 +78,6 @@ export const storageLife = rule({
       ],
     })
   },
-})
-
-/** Tin and solder coatings thick enough to have a store of tin; immersion tin goes by its shelf life. */
-const growsCompound = ({ tinPct, label }: BoardFinish): boolean =>
-  tinPct > 0 && label !== BOARD_FINISHES['immersion-tin'].label
-
-const coatOf = (coatingUm: number, tinPct: number, molten: boolean): Coat => ({
-  coatingUm,
-  tinShare: tinVolumeShare(tinPct),
-  firstUm: molten ? FIRST_COMPOUND_UM.dipped.value : FIRST_COMPOUND_UM.plated.value,
 })
 
 function workingOf({ subject, coat, months }: Stored, temperatureC: number): WorkingLine[] {

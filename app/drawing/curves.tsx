@@ -1,0 +1,209 @@
+import type { ReactNode } from 'react'
+import { scaleLinear, scaleLog } from 'd3-scale'
+import { area, line } from 'd3-shape'
+import { printedUnit, type Unit } from '@/shared/quantity/unit'
+import { Axes } from './axes'
+import { Drawing } from './drawing'
+import { frameOf } from './frame'
+import { LevelLimit, UprightLimit } from './limit-line'
+import { logTicks } from './log-ticks'
+import type { Numbers } from './numbers-table'
+import { pointShape, shapeFor } from './point-shape'
+import { spreadLabels } from './spread-labels'
+import { axisTitle, numberTicks } from './ticks'
+
+type Axis = { label: string; unit: Unit; from: number; to: number; log?: boolean }
+type XY = readonly [x: number, y: number]
+
+/** A line, told apart by its dash and by its name at its end. */
+export type Curve = { name: string; points: readonly XY[]; heavy?: boolean }
+/** Where a value is known only between two bounds. */
+export type Band = { name: string; points: readonly (readonly [x: number, least: number, most: number])[] }
+/** A limit, toothed on the side that is not allowed. */
+export type CurveLimit =
+  | { y: number; name: string; beyond: 'above' | 'below' }
+  | { x: number; name: string; beyond: 'left' | 'right' }
+
+type NamedPoint = { x: number; y: number; name: string }
+
+type CurvesProps = {
+  title: string
+  description: string
+  across: Axis
+  up: Axis
+  curves: readonly Curve[]
+  bands?: readonly Band[]
+  limits?: readonly CurveLimit[]
+  /** A value to read off across, drawn upright. */
+  upright?: { x: number; name: string }
+  /** Points of the design, each with its own shape. */
+  points?: readonly NamedPoint[]
+  numbers: Numbers
+  numbersPlace?: 'beside' | 'below' | 'folded'
+  note?: ReactNode
+  /** Room at the right for the names of the lines. */
+  room?: number
+}
+
+const WIDTH = 440
+const HEIGHT = 290
+const DASHES = [undefined, '7 3', '2.5 2.5', '9 2.5 2 2.5', '14 4', '4 2 1 2 1 2', '1.5 4']
+
+/** Curves over linear or logarithmic axes, with bands of uncertainty, limits, and the design's own points among them. */
+export function Curves(props: CurvesProps) {
+  const {
+    title,
+    description,
+    across,
+    up,
+    curves,
+    bands = [],
+    limits = [],
+    numbers,
+    numbersPlace,
+    note,
+  } = props
+  const frame = frameOf(WIDTH, HEIGHT, { right: props.room ?? 94 })
+  const x = scaleOf(across, [frame.left, frame.right])
+  const y = scaleOf(up, [frame.bottom, frame.top])
+  const place = { x, y, frame }
+  return (
+    <Drawing
+      {...{ title, description, numbers, note }}
+      width={WIDTH}
+      height={HEIGHT}
+      numbersPlace={numbersPlace}
+    >
+      <Axes
+        frame={frame}
+        across={{ title: axisTitle(across.label, printedUnit(across.unit)), ticks: ticksOf(across, x, 6) }}
+        up={{ title: axisTitle(up.label, printedUnit(up.unit)), ticks: ticksOf(up, y, 5) }}
+      />
+      {bands.map((band) => (
+        <path key={band.name} className="fill-copper-wash" fillOpacity="0.8" d={bandPath(band, place)} />
+      ))}
+      <CurveLines curves={curves} {...place} />
+      {limits.map((limit) => (
+        <LimitDrawn key={limit.name} limit={limit} {...place} />
+      ))}
+      {props.upright && <Upright at={props.upright.x} name={props.upright.name} x={x} frame={frame} />}
+      <Points points={props.points ?? []} {...place} />
+    </Drawing>
+  )
+}
+
+type Scale = ReturnType<typeof scaleLinear<number>> | ReturnType<typeof scaleLog<number>>
+type Place = { x: Scale; y: Scale; frame: ReturnType<typeof frameOf> }
+
+/** Held inside the axis, so that a steep curve ends at the frame and not on the words around it. */
+const scaleOf = ({ from, to, log }: Axis, range: [number, number]): Scale =>
+  log ? scaleLog([from, to], range).clamp(true) : scaleLinear([from, to], range).clamp(true)
+
+const ticksOf = (axis: Axis, scale: Scale, count: number) =>
+  axis.log
+    ? logTicks(axis.from, axis.to, scale)
+    : numberTicks(scale as ReturnType<typeof scaleLinear<number>>, count)
+
+const bandPath = ({ points }: Band, { x, y }: Place): string =>
+  area<Band['points'][number]>(
+    ([at]) => x(at),
+    ([, least]) => y(least),
+    ([, , most]) => y(most),
+  )([...points]) ?? ''
+
+function CurveLines({ curves, x, y, frame }: Place & { curves: readonly Curve[] }) {
+  const heights = curves.map(({ points }) => y(points.at(-1)?.[1] ?? 0))
+  const names = spreadLabels(heights, 14, frame.top + 4, frame.bottom)
+  return curves.map(({ name, points, heavy }, at) => (
+    <g key={name}>
+      <path
+        className={heavy ? 'line-data outlined ink-copper' : 'line-data outlined'}
+        strokeDasharray={DASHES[at % DASHES.length]}
+        d={
+          line<XY>(
+            ([one]) => x(one),
+            ([, other]) => y(other),
+          )([...points]) ?? ''
+        }
+      />
+      <path className="line-thin" d={`M${frame.right + 1} ${heights[at]}L${frame.right + 8} ${names[at]}`} />
+      <text x={frame.right + 11} y={(names[at] ?? 0) + 4}>
+        {name}
+      </text>
+    </g>
+  ))
+}
+
+function LimitDrawn({ limit, x, y, frame }: Place & { limit: CurveLimit }) {
+  if ('y' in limit) {
+    return (
+      <g>
+        <LevelLimit y={y(limit.y)} left={frame.left} right={frame.right} beyond={limit.beyond} />
+        <text
+          x={frame.left + 6}
+          y={y(limit.y) + (limit.beyond === 'below' ? -5 : 15)}
+          className="text-haloed"
+        >
+          {limit.name}
+        </text>
+      </g>
+    )
+  }
+  return (
+    <g>
+      <UprightLimit x={x(limit.x)} top={frame.top} bottom={frame.bottom} beyond={limit.beyond} />
+      <text x={x(limit.x) + 5} y={frame.bottom - 7} className="text-haloed">
+        {limit.name}
+      </text>
+    </g>
+  )
+}
+
+function Upright({ at, name, x, frame }: Omit<Place, 'y'> & { at: number; name: string }) {
+  const nearRight = x(at) > (frame.left + frame.right) / 2
+  return (
+    <g>
+      <path className="line-chain" d={`M${x(at)} ${frame.top}V${frame.bottom}`} />
+      <text
+        x={x(at) + (nearRight ? -5 : 5)}
+        y={frame.top + 11}
+        textAnchor={nearRight ? 'end' : 'start'}
+        className="text-haloed"
+      >
+        {name}
+      </text>
+    </g>
+  )
+}
+
+/** The points of the design with their names, on whichever side leaves them room. */
+function Points({ points, x, y, frame }: Place & { points: readonly NamedPoint[] }) {
+  const heights = spreadLabels(
+    points.map((point) => y(point.y) + 4),
+    13,
+    frame.top + 6,
+    frame.bottom - 4,
+  )
+  const far = frame.left + 0.68 * (frame.right - frame.left)
+  return points.map((point, at) => {
+    const [atX, left] = [x(point.x), x(point.x) > far]
+    return (
+      <g key={at}>
+        <path
+          className="fill-sheet"
+          stroke="var(--color-ink)"
+          strokeWidth="1.5"
+          d={pointShape(shapeFor(at), atX, y(point.y), 4.5)}
+        />
+        <text
+          x={atX + (left ? -9 : 9)}
+          y={heights[at]}
+          textAnchor={left ? 'end' : 'start'}
+          className="text-small text-haloed"
+        >
+          {point.name}
+        </text>
+      </g>
+    )
+  })
+}

@@ -1,0 +1,61 @@
+import { BOARD_FINISHES, type BoardFinish, type BoardFinishKey } from '@/shared/materials/board-finishes'
+import { FIRST_COMPOUND_UM } from '@/shared/materials/growth-laws'
+import { LEAD_COATINGS } from '@/shared/materials/lead-finishes'
+import { tinVolumeShare } from '@/shared/materials/metals'
+import type { Coat } from '@/shared/physics/intermetallic'
+import { boardFinishLeast, leadFinishes, type LeadFinish } from '@/shared/plan/parameters/finishes'
+import { boardStorageMonths, leadStorageMonths } from '@/shared/plan/parameters/storage'
+import type { Stored } from './stored-coat'
+
+interface InStore {
+  readonly finish: BoardFinishKey
+  readonly boardUm: number
+  readonly nickelUm: number
+  readonly finishes: readonly LeadFinish[]
+  readonly boardMonths: number
+  readonly leadMonths: number
+}
+
+/** Every coating of board and leads that has tin to lose to compound in store. */
+export function storedCoats({ finish: key, boardUm, nickelUm, finishes, ...months }: InStore): Stored[] {
+  const finish: BoardFinish = BOARD_FINISHES[key]
+  return [
+    ...(growsCompound(finish)
+      ? [
+          {
+            subject: 'Board',
+            coat: coatOf(boardUm, finish.tinPct, finish.hotDipped || key === 'tin-lead-plated'),
+            months: months.boardMonths,
+            overNickel: nickelUm > 0,
+            thicknessAt: { parameter: boardFinishLeast.key },
+            monthsAt: boardStorageMonths.key,
+          },
+        ]
+      : []),
+    ...finishes.flatMap((row, index): Stored[] => {
+      const coating = LEAD_COATINGS[row.coating]
+      if (!coating.tinWindow) return []
+      const dipped = row.coating === 'dipped-tin-lead' || row.coating === 'dipped-lead-free'
+      return [
+        {
+          subject: row.component,
+          coat: coatOf(row.coatingUm, coating.tinPct, dipped),
+          months: months.leadMonths,
+          overNickel: row.barrier === 'nickel' || row.barrier === 'tin-nickel',
+          thicknessAt: { parameter: leadFinishes.key, row: index, column: 'coatingUm' },
+          monthsAt: leadStorageMonths.key,
+        },
+      ]
+    }),
+  ]
+}
+
+/** Tin and solder coatings thick enough to have a store of tin; immersion tin goes by its shelf life. */
+export const growsCompound = ({ tinPct, label }: BoardFinish): boolean =>
+  tinPct > 0 && label !== BOARD_FINISHES['immersion-tin'].label
+
+const coatOf = (coatingUm: number, tinPct: number, molten: boolean): Coat => ({
+  coatingUm,
+  tinShare: tinVolumeShare(tinPct),
+  firstUm: molten ? FIRST_COMPOUND_UM.dipped.value : FIRST_COMPOUND_UM.plated.value,
+})
