@@ -37,9 +37,6 @@ export interface OptionAdoption {
 
 type Values = Readonly<Record<string, JsonValue>>
 
-/** Letters that stand for the alternatives where their names do not fit. */
-export const letterOf = (position: number): string => String.fromCharCode(65 + position)
-
 export const sameValue = (one: unknown, other: unknown): boolean =>
   one === undefined || other === undefined
     ? one === other

@@ -50,6 +50,9 @@ const SPECIFIED: readonly SetValue[] = [
       holeGiven: 'finished',
       holeToleranceMm: 0.05,
       landMm: 1.9,
+      leadThicknessMm: undefined,
+      leadPositionMm: undefined,
+      onGrid: undefined,
     },
   ]),
 ]

@@ -10,6 +10,7 @@ import { uploadSecret } from '@/lib/evidence/upload-secret'
 import { itemStateFor } from '@/shared/gate/judgement'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { STAGE_NAMES } from '@/shared/plan/stage'
+import { ItemStudies } from '../../options/item-studies'
 import { Approvals } from './approvals'
 import { ItemActions } from './item-actions'
 import { Evidence } from './evidence'
@@ -70,6 +71,7 @@ export default async function ItemPage({ params, searchParams }: ItemPageProps) 
             <Limits view={view} state={state} />
             <Evidence view={view} state={state} answer={answer} />
             <ItemActions view={view} state={state} />
+            <ItemStudies view={view} item={state.item.definition} />
             <Approvals view={view} state={state} hasPassword={visit.person.hasPassword} />
             <SetAside view={view} state={state} />
           </>

@@ -1,0 +1,69 @@
+import { optionAddress } from '@/app/addresses'
+import { Button } from '@/app/ui/button'
+import { NumberField } from '@/app/ui/field'
+import { Notice } from '@/app/ui/notice'
+import { RuledTable } from '@/app/ui/ruled-table'
+import { Section } from '@/app/ui/section'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { optionCostCase } from '@/shared/gate/option-cost'
+import type { OptionComparison } from '@/shared/gate/option-outcome'
+import type { OptionStudy } from '@/shared/gate/option-study'
+import { optionColumns } from './columns'
+import { Assumptions } from './cost-assumptions'
+import { CostLines } from './cost-lines'
+import { costQuestion } from './cost-question'
+import { costRows } from './cost-rows'
+
+interface CostCaseProps {
+  view: ProgrammeView
+  study: OptionStudy
+  comparison: OptionComparison
+  asked: { boards?: string; years?: string }
+}
+
+/** What each alternative costs over the boards made, beside the rework and field repair to be expected. */
+export function CostCase({ view, study, comparison, asked }: CostCaseProps) {
+  const { typed, question, problem } = costQuestion(asked, view.state.facts.values)
+  const costCase = question && optionCostCase(comparison.outcomes, question.boards)
+  return (
+    <Section
+      id="cost"
+      heading="Cost case"
+      lead={
+        costCase &&
+        question &&
+        `Over ${costCase.boards} boards: ${question.boardsAYear} a year for ${question.years} ${question.years === 1 ? 'year' : 'years'}.`
+      }
+    >
+      <form
+        method="get"
+        action={`${optionAddress(view.code, study.number)}#cost`}
+        className="form-row option-choose print-hidden"
+        aria-label="Over how many boards"
+      >
+        <NumberField name="boards" label="Boards a year" defaultValue={typed.boards} />
+        <NumberField name="years" label="Years of making" defaultValue={typed.years} />
+        <Button type="submit">Reckon it so</Button>
+      </form>
+      {problem && <Notice kind="warning">{problem}</Notice>}
+      {costCase && (
+        <>
+          <div className="option-table">
+            <RuledTable
+              caption="What each alternative costs"
+              captionHidden
+              narrow="cards-early"
+              columns={optionColumns(study, comparison, false)}
+              rows={costRows(costCase)}
+              rowKey={({ key }) => key}
+            />
+          </div>
+          <div className="picture-row">
+            <CostLines costCase={costCase} />
+            <Assumptions view={view} costCase={costCase} />
+          </div>
+        </>
+      )}
+    </Section>
+  )
+}

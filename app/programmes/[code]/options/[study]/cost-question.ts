@@ -1,0 +1,30 @@
+import { annualVolume } from '@/shared/plan/parameters/programme'
+
+/** Over how many boards costs are compared. */
+export interface CostQuestion {
+  readonly boardsAYear: number
+  readonly years: number
+  readonly boards: number
+}
+
+/**
+ * The question in the page's address. It starts from the boards a year that
+ * are specified, for one year: nothing says for how long the board is made.
+ */
+export function costQuestion(
+  asked: { boards?: string; years?: string },
+  values: ReadonlyMap<string, unknown>,
+): { typed: { boards: string; years: string }; question?: CostQuestion; problem?: string } {
+  const specified = values.get(annualVolume.key)
+  const typed = {
+    boards: asked.boards?.trim() || (typeof specified === 'number' ? String(specified) : ''),
+    years: asked.years?.trim() || '1',
+  }
+  if (!typed.boards)
+    return { typed, problem: `Say how many boards a year; ${annualVolume.label} is not specified yet.` }
+  const [boardsAYear, years] = [Number(typed.boards), Number(typed.years)]
+  if (!(boardsAYear >= 1 && boardsAYear <= 1e7))
+    return { typed, problem: 'Boards a year lie between 1 and 10 000 000.' }
+  if (!(years > 0 && years <= 60)) return { typed, problem: 'Years of making lie between 0 and 60.' }
+  return { typed, question: { boardsAYear, years, boards: Math.max(1, boardsAYear * years) } }
+}

@@ -1,0 +1,81 @@
+import { notFound } from 'next/navigation'
+import { itemAddress, newOptionAddress, optionsAddress } from '@/app/addresses'
+import { ProgrammeSheet } from '@/app/frame/programme-sheet'
+import { visitProgramme } from '@/app/frame/visit'
+import { Day } from '@/app/ui/date'
+import { readOptionStudy } from '@/lib/queries/option-studies'
+import { compareOptions } from '@/shared/gate/option-outcome'
+import { refusal } from '@/shared/policy'
+import { itemTitle } from '../study-table'
+import { Adopt } from './adopt'
+import { Adopted } from './adopted'
+import { Answers } from './answers'
+import { CostCase } from './cost-case'
+import { SideBySide } from './side-by-side'
+
+interface StudyPageProps {
+  params: Promise<{ code: string; study: string }>
+  searchParams: Promise<{ boards?: string; years?: string }>
+}
+
+/** Alternatives for one choice: what each would turn, undo and cost, and which was adopted, and why. */
+export default async function StudyPage({ params, searchParams }: StudyPageProps) {
+  const { code: asked, study: number } = await params
+  const cost = await searchParams
+  const visit = await visitProgramme(asked)
+  const code = visit.view?.code ?? asked
+  const study =
+    visit.view && /^\d{1,6}$/.test(number)
+      ? await readOptionStudy(visit.view.state.programme.id, Number(number))
+      : undefined
+  if (visit.view && !study) notFound()
+  return (
+    <ProgrammeSheet
+      visit={visit}
+      code={code}
+      at={optionsAddress(code)}
+      place={[{ text: 'Options', href: optionsAddress(code) }, { text: `Study ${number}` }]}
+      title={study?.title ?? `Study ${number}`}
+      supplement={
+        study &&
+        visit.view && (
+          <>
+            Option study {number}, of{' '}
+            <a href={itemAddress(code, study.itemKey)}>{itemTitle(visit.view, study.itemKey)}</a>
+          </>
+        )
+      }
+      cells={
+        study
+          ? [
+              { label: 'Opened by', value: study.openedBy },
+              { label: 'On', value: <Day at={study.openedAt} /> },
+              { label: 'Alternatives', value: study.alternatives.length },
+              { label: 'Adopted', value: study.adoption?.name ?? 'none yet', wide: true },
+            ]
+          : []
+      }
+    >
+      {(view) => {
+        if (!study) return null
+        const comparison = compareOptions(view.state, view.judgement, study.alternatives)
+        return (
+          <>
+            <Adopted view={view} study={study} />
+            <SideBySide view={view} study={study} comparison={comparison} />
+            <CostCase view={view} study={study} comparison={comparison} asked={cost} />
+            <Answers view={view} study={study} />
+            <Adopt view={view} study={study} comparison={comparison} />
+            {!refusal('open-option-study', view.actor) && (
+              <p className="print-hidden">
+                <a href={newOptionAddress(view.code, study.itemKey, study.number)}>
+                  Lay another study from these alternatives
+                </a>
+              </p>
+            )}
+          </>
+        )
+      }}
+    </ProgrammeSheet>
+  )
+}

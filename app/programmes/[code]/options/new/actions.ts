@@ -1,0 +1,22 @@
+'use server'
+import { optionAddress } from '@/app/addresses'
+import { typedIn, type FormState } from '@/app/forms/form-state'
+import { submit, text } from '@/app/forms/submit'
+import { countAsked } from './count-asked'
+import { studyFromForm } from './study-from-form'
+
+/** Opens the study, or shows the form again with one alternative more or fewer. */
+export async function openStudy(_state: FormState, form: FormData): Promise<FormState> {
+  const count = countAsked(text(form, 'count'))
+  const intent = text(form, 'intent')
+  if (intent === 'more' || intent === 'fewer') {
+    const next = countAsked(String(intent === 'more' ? count + 1 : count - 1))
+    return { fields: {}, typed: { ...typedIn(form), count: String(next) } }
+  }
+  return submit(
+    'open-option-study',
+    form,
+    () => studyFromForm(form, count),
+    ({ result }) => optionAddress(text(form, 'programme'), Number(result['study'])),
+  )
+}

@@ -1,0 +1,72 @@
+import { newOptionAddress, optionsAddress } from '@/app/addresses'
+import { ProgrammeSheet } from '@/app/frame/programme-sheet'
+import { visitProgramme } from '@/app/frame/visit'
+import { ButtonLink } from '@/app/ui/button'
+import { Empty } from '@/app/ui/empty'
+import { Section } from '@/app/ui/section'
+import { readOptionStudies } from '@/lib/queries/option-studies'
+import { refusal } from '@/shared/policy'
+import { StudyTable } from './study-table'
+
+interface OptionsPageProps {
+  params: Promise<{ code: string }>
+}
+
+export async function generateMetadata({ params }: OptionsPageProps) {
+  return { title: `Options, ${decodeURIComponent((await params).code)} – Liquidus` }
+}
+
+/** The choices that were laid side by side: the undecided first. */
+export default async function OptionsPage({ params }: OptionsPageProps) {
+  const { code: asked } = await params
+  const visit = await visitProgramme(asked)
+  const code = visit.view?.code ?? asked
+  const studies = visit.view ? await readOptionStudies(visit.view.state.programme.id) : []
+  const open = studies.filter(({ adoption }) => !adoption)
+  const decided = studies.filter(({ adoption }) => adoption)
+  return (
+    <ProgrammeSheet
+      visit={visit}
+      code={code}
+      at={optionsAddress(code)}
+      place={[{ text: 'Options' }]}
+      title="Options"
+      supplement="Alternatives for a choice side by side: what each would give, undo and cost"
+      cells={[
+        { label: 'Undecided', value: open.length },
+        { label: 'Decided', value: decided.length },
+      ]}
+    >
+      {(view) => {
+        const refused = refusal('open-option-study', view.actor)
+        return (
+          <>
+            {!refused && (
+              <p>
+                <ButtonLink href={newOptionAddress(view.code)} kind="primary">
+                  Lay alternatives side by side
+                </ButtonLink>
+              </p>
+            )}
+            {studies.length === 0 && (
+              <Empty title="No studies yet">
+                A study takes one item, such as the board finish or the soldering process, and shows what each
+                way of settling it would turn, undo and cost.
+              </Empty>
+            )}
+            {open.length > 0 && (
+              <Section heading="Undecided">
+                <StudyTable view={view} caption="Undecided studies" studies={open} />
+              </Section>
+            )}
+            {decided.length > 0 && (
+              <Section heading="Decided">
+                <StudyTable view={view} caption="Decided studies" studies={decided} />
+              </Section>
+            )}
+          </>
+        )
+      }}
+    </ProgrammeSheet>
+  )
+}
