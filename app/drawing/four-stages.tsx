@@ -1,7 +1,7 @@
 import type { GateStanding } from '@/shared/gate/gate'
 import type { Standing } from '@/shared/gate/standing'
 import { GateMark } from '@/app/ui/gate-mark'
-import { STANDING_ORDER } from '@/app/ui/standing-drawing'
+import { STANDING_ORDER } from '@/app/ui/standing-shape'
 import { StandingMark } from '@/app/ui/standing-mark'
 import { Drawing } from './drawing'
 import { routeLayout, RoutePicture, type RouteStage } from './route-picture'

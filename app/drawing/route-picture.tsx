@@ -1,7 +1,7 @@
 import type { GateStanding } from '@/shared/gate/gate'
 import type { Standing } from '@/shared/gate/standing'
 import { GATE_INK, GateDrawing } from '@/app/ui/gate-drawing'
-import { STANDING_INK, StandingDrawing } from '@/app/ui/standing-drawing'
+import { STANDING_INK, STANDING_SHAPE } from '@/app/ui/standing-shape'
 
 /** A stage as the route draws it: its items one by one, settled first. */
 export type RouteStage = { name: string; items: readonly Standing[]; gate: GateStanding }
@@ -156,15 +156,14 @@ function StageOnRoute({ stage, at, runs, state, place }: StageOnRouteProps) {
       >
         gate {stage.gate}
       </text>
-      {stage.items.slice(0, atMost).map((standing, item) => (
-        <g
-          key={item}
-          className={STANDING_INK[standing]}
-          transform={`translate(${items.x + (item % aRow) * PITCH} ${items.y + Math.floor(item / aRow) * PITCH})`}
-        >
-          <StandingDrawing standing={standing} />
-        </g>
-      ))}
+      <g
+        dangerouslySetInnerHTML={{
+          __html: stage.items
+            .slice(0, atMost)
+            .map((standing, item) => landMarkup(standing, items, item, aRow))
+            .join(''),
+        }}
+      />
       {hidden > 0 && (
         <text x={items.x + aRow * PITCH} y={items.y + 4} className="text-soft">
           + {hidden}
@@ -172,6 +171,12 @@ function StageOnRoute({ stage, at, runs, state, place }: StageOnRouteProps) {
       )}
     </g>
   )
+}
+
+function landMarkup(standing: Standing, first: Spot, item: number, aRow: number): string {
+  const x = first.x + (item % aRow) * PITCH
+  const y = first.y + Math.floor(item / aRow) * PITCH
+  return `<g class="${STANDING_INK[standing]}" transform="translate(${x} ${y})">${STANDING_SHAPE[standing]}</g>`
 }
 
 function Conductor({ from, to, state }: { from: Spot; to: Spot; state: TrackState }) {

@@ -11,9 +11,15 @@ const GLYPHS: Record<Department, string> = {
 export function DepartmentTag({ department }: { department: Department }) {
   return (
     <span className="department-tag">
-      <svg width="14" height="14" viewBox="0 0 16 16" aria-hidden="true">
-        <path d={GLYPHS[department]} fill="none" stroke="currentColor" strokeWidth="1.6" />
-      </svg>
+      <svg
+        width="14"
+        height="14"
+        viewBox="0 0 16 16"
+        aria-hidden="true"
+        dangerouslySetInnerHTML={{
+          __html: `<path d="${GLYPHS[department]}" fill="none" stroke="currentColor" stroke-width="1.6"/>`,
+        }}
+      />
       {DEPARTMENT_NAMES[department]}
     </span>
   )

@@ -24,11 +24,10 @@ const FILL: Record<Exclude<Verdict, 'undetermined'>, string> = {
 
 /**
  * A plated hole with its lead, cut through: board hatched, lands and barrel in
- * copper, solder in the verdict's ink. Fine detail is left out when small.
+ * copper, solder in the verdict's ink. Fine detail is left out when small. A
+ * page shows hundreds of these, so each is one element holding its drawing as text.
  */
 export function JointDrawing({ verdict, size }: { verdict: Verdict; size: number }) {
-  const fine = size >= 40
-  const line = fine ? 0.7 : 1.1
   return (
     <svg
       width={size * 1.2}
@@ -36,38 +35,41 @@ export function JointDrawing({ verdict, size }: { verdict: Verdict; size: number
       viewBox="0 0 48 40"
       aria-hidden="true"
       className={VERDICT_INK[verdict]}
-    >
-      <path className="joint-laminate" d="M1 24H17V34H1ZM31 24H47V34H31Z" strokeWidth={line} />
-      {fine && (
-        <path
-          className="joint-hatch"
-          d={hatchRectangle(1, 24, 16, 10, 2.6) + hatchRectangle(31, 24, 16, 10, 2.6)}
-          strokeWidth="0.4"
-        />
-      )}
-      <path className="joint-copper" d="M7 22H18.4V35.8H9V34H16.6V24H7ZM41 22H29.6V35.8H39V34H31.4V24H41Z" />
-      {verdict !== 'undetermined' && (
-        <>
-          <path
-            className={fine ? 'joint-solder-fine' : 'joint-solder'}
-            strokeWidth="1.1"
-            d={`${SOLDER[verdict]}${FILL[verdict]}`}
-          />
-          {fine ? (
-            <path className="joint-lead" d="M21 1.5H27V39.5H21Z" strokeWidth={line} />
-          ) : (
-            <path className="joint-lead-small" d="M24 0.5V39.5" />
-          )}
-        </>
-      )}
-      {(fine || verdict === 'undetermined') && (
-        <path
-          className="joint-axis"
-          d="M24 0V40"
-          strokeWidth={fine ? 0.4 : 1.6}
-          strokeDasharray={fine ? '6 1.2 1 1.2' : '5 2 1.5 2'}
-        />
-      )}
-    </svg>
+      dangerouslySetInnerHTML={{ __html: (size >= 40 ? FINE : SMALL)[verdict] }}
+    />
   )
+}
+
+const LAMINATE = 'M1 24H17V34H1ZM31 24H47V34H31Z'
+const COPPER =
+  '<path class="joint-copper" d="M7 22H18.4V35.8H9V34H16.6V24H7ZM41 22H29.6V35.8H39V34H31.4V24H41Z"/>'
+const HATCH = hatchRectangle(1, 24, 16, 10, 2.6) + hatchRectangle(31, 24, 16, 10, 2.6)
+
+const FINE = perVerdict(
+  (verdict) =>
+    `<path class="joint-laminate" d="${LAMINATE}" stroke-width="0.7"/>` +
+    `<path class="joint-hatch" d="${HATCH}" stroke-width="0.4"/>${COPPER}` +
+    (verdict === 'undetermined'
+      ? ''
+      : `<path class="joint-solder-fine" stroke-width="1.1" d="${SOLDER[verdict]}${FILL[verdict]}"/>` +
+        '<path class="joint-lead" d="M21 1.5H27V39.5H21Z" stroke-width="0.7"/>') +
+    '<path class="joint-axis" d="M24 0V40" stroke-width="0.4" stroke-dasharray="6 1.2 1 1.2"/>',
+)
+
+const SMALL = perVerdict(
+  (verdict) =>
+    `<path class="joint-laminate" d="${LAMINATE}" stroke-width="1.1"/>${COPPER}` +
+    (verdict === 'undetermined'
+      ? '<path class="joint-axis" d="M24 0V40" stroke-width="1.6" stroke-dasharray="5 2 1.5 2"/>'
+      : `<path class="joint-solder" d="${SOLDER[verdict]}${FILL[verdict]}"/>` +
+        '<path class="joint-lead-small" d="M24 0.5V39.5"/>'),
+)
+
+function perVerdict(draw: (verdict: Verdict) => string): Readonly<Record<Verdict, string>> {
+  return {
+    meets: draw('meets'),
+    marginal: draw('marginal'),
+    fails: draw('fails'),
+    undetermined: draw('undetermined'),
+  }
 }

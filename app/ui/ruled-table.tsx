@@ -121,7 +121,7 @@ function TableCell<Row>({ column, children }: { column: Column<Row>; children: R
   }
   return (
     <td role="cell" className={column.set} data-label={column.label}>
-      <div className="ruled-cell">{children}</div>
+      {children}
     </td>
   )
 }

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react'
 import type { Standing } from '@/shared/gate/standing'
-import { StandingDrawing, STANDING_INK } from './standing-drawing'
+import { STANDING_INK, STANDING_SHAPE } from './standing-shape'
 
 type StandingMarkProps = {
   standing: Standing
@@ -12,6 +12,7 @@ type StandingMarkProps = {
 
 /** An item's standing as a land seen from above, with its word. */
 export function StandingMark({ standing, count, because }: StandingMarkProps) {
+  const word = <span className={`mark-word ${STANDING_INK[standing]}`}>{standing}</span>
   return (
     <span className="mark">
       <svg
@@ -20,14 +21,17 @@ export function StandingMark({ standing, count, because }: StandingMarkProps) {
         viewBox="-10 -10 20 20"
         aria-hidden="true"
         className={STANDING_INK[standing]}
-      >
-        <StandingDrawing standing={standing} />
-      </svg>
-      <span>
-        {count !== undefined && `${count} `}
-        <span className={`mark-word ${STANDING_INK[standing]}`}>{standing}</span>
-        {because && <> {because}</>}
-      </span>
+        dangerouslySetInnerHTML={{ __html: STANDING_SHAPE[standing] }}
+      />
+      {count === undefined && !because ? (
+        word
+      ) : (
+        <span>
+          {count !== undefined && `${count} `}
+          {word}
+          {because && <> {because}</>}
+        </span>
+      )}
     </span>
   )
 }
