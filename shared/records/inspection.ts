@@ -19,14 +19,19 @@ export const DEFECT_KINDS = [
 ] as const
 export type DefectKind = (typeof DEFECT_KINDS)[number]
 
+const millimetres = (way: string) => {
+  const says = `A place ${way} lies between 0 and 2000 mm.`
+  return z.number({ error: says }).min(0, says).max(2000, says).optional()
+}
+
 /** A defective joint found: what, where on the board, and who says so. */
 export const defectSchema = z.strictObject({
   kind: z.enum(DEFECT_KINDS, { error: 'Defect: choose one of the listed kinds.' }),
   /** The joint: component and pin, such as "T1-3". */
   joint: z.string().trim().min(1, 'Say which joint, such as T1-3.').max(40),
   /** From the board's lower left corner, travel to the right; optional. */
-  xMm: z.number().min(0).max(2000).optional(),
-  yMm: z.number().min(0).max(2000).optional(),
+  xMm: millimetres('across the board'),
+  yMm: millimetres('up the board'),
   note: z.string().trim().max(300).optional(),
 })
 export type Defect = z.infer<typeof defectSchema>

@@ -1,29 +1,8 @@
 'use server'
 import { inspectionsAddress } from '@/app/addresses'
-import { rowsFromForm } from '@/app/forms/column-value'
 import type { FormState } from '@/app/forms/form-state'
 import { number, submit, text } from '@/app/forms/submit'
-import { DEFECT_COLUMNS } from './defect-columns'
-
-export async function recordInspection(_state: FormState, form: FormData): Promise<FormState> {
-  const programme = text(form, 'programme')
-  const inspection = {
-    assembly: text(form, 'inspections.0.assembly'),
-    inspectedOn: text(form, 'inspections.0.inspectedOn'),
-    inspector: text(form, 'inspections.0.inspector'),
-    magnification: number(form, 'inspections.0.magnification'),
-    jointsSeen: number(form, 'inspections.0.jointsSeen'),
-    defects: rowsFromForm(form, 'inspections.0.defects', DEFECT_COLUMNS),
-    note: text(form, 'inspections.0.note'),
-  }
-  return submit(
-    'record-inspection',
-    form,
-    () => ({ programme, inspections: [inspection] }),
-    () =>
-      `${inspectionsAddress(programme)}?again=${encodeURIComponent(JSON.stringify([inspection.inspector, inspection.magnification, inspection.jointsSeen]))}#new`,
-  )
-}
+import { kindMeantBy } from '@/shared/records/typed-defect-kind'
 
 /** Many assemblies at once, one a line: serial number, joints seen, then defects as kind@joint. */
 export async function recordMany(_state: FormState, form: FormData): Promise<FormState> {
@@ -46,7 +25,7 @@ export async function recordMany(_state: FormState, form: FormData): Promise<For
       jointsSeen: Number.isNaN(Number(joints)) ? joints : Number(joints),
       defects: defects.filter(Boolean).map((defect) => {
         const [kind = '', joint = ''] = defect.split('@').map((part) => part.trim())
-        return { kind, joint }
+        return { kind: kindMeantBy(kind) ?? kind, joint }
       }),
     }
   })

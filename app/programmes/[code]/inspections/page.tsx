@@ -8,19 +8,18 @@ import { Section } from '@/app/ui/section'
 import { formatNumber } from '@/shared/quantity/format'
 import { refusal } from '@/shared/policy'
 import { DefectPictures } from './defect-pictures'
-import { InspectionForms } from './forms'
+import { ManyAtOnce } from './forms'
+import { InspectionPlaces } from './places'
 
 interface InspectionsPageProps {
   params: Promise<{ code: string }>
-  searchParams: Promise<{ again?: string }>
 }
 
 const SHOWN = 100
 
 /** Assemblies looked at, the defects found on them, and where they lie. */
-export default async function InspectionsPage({ params, searchParams }: InspectionsPageProps) {
+export default async function InspectionsPage({ params }: InspectionsPageProps) {
   const { code: asked } = await params
-  const { again } = await searchParams
   const visit = await visitProgramme(asked)
   const code = visit.view?.code ?? asked
   const inspections = visit.view?.state.facts.records.inspections ?? []
@@ -49,7 +48,8 @@ export default async function InspectionsPage({ params, searchParams }: Inspecti
     >
       {(view) => (
         <>
-          {!refusal('record-inspection', view.actor) && <InspectionForms view={view} again={again} />}
+          <InspectionPlaces code={view.code} at={inspectionsAddress(view.code)} />
+          {!refusal('record-inspection', view.actor) && <ManyAtOnce view={view} />}
           <DefectPictures view={view} />
           <Section
             heading="Assemblies looked at"

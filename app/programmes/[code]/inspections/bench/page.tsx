@@ -1,0 +1,63 @@
+import { benchAddress, defectGuideAddress, inspectionAddress, inspectionsAddress } from '@/app/addresses'
+import { ProgrammeSheet } from '@/app/frame/programme-sheet'
+import { visitProgramme } from '@/app/frame/visit'
+import { Notice } from '@/app/ui/notice'
+import { refusal } from '@/shared/policy'
+import { InspectionPlaces } from '../places'
+import { BenchEntry } from './bench-entry'
+import { LastRecorded } from './last-recorded'
+import { repeatedFor } from './repeated'
+
+interface BenchPageProps {
+  params: Promise<{ code: string }>
+  searchParams: Promise<{ after?: string }>
+}
+
+/** Entry at the bench, one assembly after another. */
+export default async function BenchPage({ params, searchParams }: BenchPageProps) {
+  const { code: asked } = await params
+  const { after } = await searchParams
+  const visit = await visitProgramme(asked)
+  const code = visit.view?.code ?? asked
+  const { inspections = [] } = visit.view?.state.facts.records ?? {}
+  return (
+    <ProgrammeSheet
+      visit={visit}
+      code={code}
+      at={inspectionsAddress(code)}
+      place={[{ text: 'Inspections', href: inspectionsAddress(code) }, { text: 'At the bench' }]}
+      title="At the bench"
+      supplement="One assembly after another: what was said of the last stands again"
+      cells={[{ label: 'Looked at so far', value: inspections.length }]}
+    >
+      {(view) => {
+        const refused = refusal('record-inspection', view.actor)
+        const repeated = repeatedFor(view, after)
+        return (
+          <>
+            <InspectionPlaces code={view.code} at={benchAddress(view.code)} />
+            {repeated.last && (
+              <Notice kind="success" announced>
+                <a href={inspectionAddress(view.code, repeated.last.id)}>{repeated.last.assembly}</a> is
+                recorded:{' '}
+                {repeated.last.defects.length === 0
+                  ? 'no defect.'
+                  : repeated.last.defects.map(({ kind, joint }) => `${kind} at ${joint}`).join('; ') + '.'}
+              </Notice>
+            )}
+            {refused ? (
+              <Notice kind="info">{refused}</Notice>
+            ) : (
+              <BenchEntry view={view} repeated={repeated} />
+            )}
+            <p>
+              In doubt of a kind: the <a href={defectGuideAddress(view.code)}>guide to defects</a> shows each
+              in section.
+            </p>
+            <LastRecorded view={view} />
+          </>
+        )
+      }}
+    </ProgrammeSheet>
+  )
+}
