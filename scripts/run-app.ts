@@ -3,6 +3,7 @@ import { join } from 'node:path'
 import { closeDatabase } from '@/lib/db/client'
 import { startEmbeddedServer, type EmbeddedServer } from '@/lib/db/embedded-server'
 import { prepareTables, type DemoState } from '@/lib/db/first-run'
+import { sweepDaily, sweepInstalled } from '@/lib/evidence/sweep-installed'
 import { prepareDataFolder } from '@/lib/settings/data-folder'
 import { refuseHeldFolder } from '@/lib/settings/data-folder-lock'
 import { keptSecret } from '@/lib/settings/kept-secret'
@@ -84,6 +85,10 @@ async function bringUp(
   say(`\nReady: ${settings.url}\n`)
   if (demo !== 'absent') await sayDemoSignIns()
   say('Stop with Ctrl+C.')
+  const over = new AbortController()
+  const sweeping = sweepDaily(AbortSignal.any([stopping, over.signal]), () =>
+    sweepInstalled().finally(closeDatabase),
+  )
   const told = new Promise<undefined>((resolve) =>
     stopping.addEventListener('abort', () => resolve(undefined)),
   )
@@ -96,6 +101,8 @@ async function bringUp(
       ])
   say('\nStopping …')
   await server.stop()
+  over.abort()
+  await sweeping
   if (end) throw new StartRefused(`${end} Start Liquidus again.`)
 }
 

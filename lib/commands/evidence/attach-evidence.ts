@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
 import { line, optionalLine, programmeCode, sha256Hex } from '@/lib/commands/inputs'
 import { loadPlanItem } from '@/lib/commands/plan/load-plan-item'
+import { claimFile } from '@/lib/evidence/claim-file'
 import { Refused } from '@/shared/refused'
 
 const file = z.strictObject({ sha256: sha256Hex, fileName: line('The file name', 255) })
@@ -23,7 +24,7 @@ export const attachEvidence = defineCommand({
     const hash = 'sha256' in what ? what.sha256 : null
     return {
       item: await loadPlanItem(tx, programmeId, item),
-      stored: hash ? await tx.storedFile.findUnique({ where: { sha256: hash } }) : null,
+      stored: hash ? await claimFile(tx, hash) : null,
       twin: await tx.evidence.findFirst({
         where: {
           programmeId,

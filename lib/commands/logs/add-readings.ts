@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
 import { line, programmeCode } from '@/lib/commands/inputs'
 import { batchRecord, readingsInput, refuseBadReadings, sourceFile } from '@/lib/commands/readings-input'
+import { claimFile } from '@/lib/evidence/claim-file'
 import { numberColumn, type Column } from '@/shared/plan/column'
 import { CHARACTERISTICS, type CharacteristicKey } from '@/shared/records/characteristics'
 import type { Characteristic } from '@/shared/records/characteristic'
@@ -29,7 +30,7 @@ export const addReadings = defineCommand({
   }),
   load: async (tx, { log, file }, { programmeId }) => ({
     log: await tx.log.findUnique({ where: { programmeId_code: { programmeId, code: log } } }),
-    stored: file && (await tx.storedFile.findUnique({ where: { sha256: file }, select: { sha256: true } })),
+    stored: file && (await claimFile(tx, file)),
     twin:
       file &&
       (await tx.readingBatch.findFirst({

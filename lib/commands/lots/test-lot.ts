@@ -3,6 +3,7 @@ import { defineCommand } from '@/lib/commands/command'
 import { calendarDate, id, line, programmeCode } from '@/lib/commands/inputs'
 import { loadLot } from '@/lib/commands/lots/load-lot'
 import { batchRecord, readingsInput, refuseBadReadings, sourceFile } from '@/lib/commands/readings-input'
+import { claimFile } from '@/lib/evidence/claim-file'
 import { rowSchema } from '@/shared/plan/column'
 import { TEST_METHODS, type TestMethodKey } from '@/shared/records/test-methods'
 import type { TestMethod } from '@/shared/records/test-method'
@@ -30,7 +31,7 @@ export const testLot = defineCommand({
       lot: await loadLot(tx, programmeId, lot),
       instrument:
         instrument && (await tx.instrument.findUnique({ where: { id: instrument }, select: { tag: true } })),
-      stored: file && (await tx.storedFile.findUnique({ where: { sha256: file }, select: { sha256: true } })),
+      stored: file && (await claimFile(tx, file)),
     }
   },
   decide({ lot, instrument, stored }, input, { newId, today }) {
