@@ -4,6 +4,7 @@ import type { OAuthConfig } from 'next-auth/providers/oauth'
 import { checkPassword } from '@/lib/auth/check-password'
 import { personOfIdentity } from '@/lib/auth/identity'
 import { SESSION_SECONDS, type SessionClaims } from '@/lib/auth/session-claims'
+import { log } from '@/lib/log/log'
 import { settings, type IdentityProvider } from '@/lib/settings/settings'
 
 /** How people sign in: by password, and at the installation's identity provider when one is set. */
@@ -12,6 +13,7 @@ export function authOptions(): NextAuthOptions {
   return {
     ...(sessionSecret ? { secret: sessionSecret } : {}),
     session: { strategy: 'jwt', maxAge: SESSION_SECONDS },
+    logger: NEXT_AUTH_LOG,
     pages: { signIn: '/sign-in', error: '/sign-in' },
     providers: [
       CredentialsProvider({
@@ -48,6 +50,13 @@ export function authOptions(): NextAuthOptions {
       session: ({ session, token }) => ({ ...session, claims: token }),
     },
   }
+}
+
+/** What next-auth has to say goes into our log, a line each, with secrets hidden. */
+const NEXT_AUTH_LOG = {
+  error: (code: string, metadata: unknown) => log.error('next-auth reports an error.', { code, metadata }),
+  warn: (code: string) => log.warn('next-auth warns.', { code }),
+  debug: (code: string, metadata: unknown) => log.debug('next-auth says.', { code, metadata }),
 }
 
 const openIdConnect = ({

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { DEPARTMENTS } from '@/shared/plan/department'
+import { numberWanted } from '@/shared/plan/number-wanted'
 import { STAGES } from '@/shared/plan/stage'
 
 /* Pieces that many inputs share; each speaks to the person typing. */
@@ -37,7 +38,7 @@ export const calendarDate = (what: string) =>
 
 export const wholeNumber = (what: string, least: number, most: number) =>
   z
-    .number({ error: `${what} must be a number.` })
+    .number({ error: numberWanted(what) })
     .int(`${what} must be a whole number.`)
     .min(least, `${what} lies between ${least} and ${most}.`)
     .max(most, `${what} lies between ${least} and ${most}.`)

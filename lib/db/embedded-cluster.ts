@@ -90,6 +90,8 @@ async function refuseOtherVersion(
   if (made === present) return
   throw new StartRefused(
     `The database in ${folder} was made by PostgreSQL ${made}, but PostgreSQL ${present} is installed now. ` +
-      `Start it with the Liquidus that brought PostgreSQL ${made}, export the programmes, and import them here.`,
+      `To take over what is in it: start the Liquidus that brought PostgreSQL ${made}, save the database with ` +
+      '`pg_dump --clean --if-exists` while it runs, start this one with another data folder (LIQUIDUS_DATA), ' +
+      'read the saved file in with `psql`, and copy the folder "evidence" into the new data folder.',
   )
 }

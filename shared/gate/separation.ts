@@ -65,7 +65,11 @@ export function gateSignatoryRefusal(
     : undefined
 }
 
-/** A concession is granted by two people, neither of whom asked for it. */
+/**
+ * A concession is granted by two people, one for design and one for quality.
+ * Whoever asked for it may be design's signature, since design most often asks;
+ * quality's comes from somebody else.
+ */
 export function concessionGrantRefusal(
   concession: ConcessionEntry,
   personId: string,

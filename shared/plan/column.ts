@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import type { Unit } from '@/shared/quantity/unit'
+import { numberWanted } from './number-wanted'
 
 /**
  * One typed field of a table parameter or of a record: enough to parse it, to
@@ -102,7 +103,7 @@ function requiredSchema(column: Column): z.ZodType {
       const unit = column.unit === '1' ? '' : ` ${column.unit}`
       const range = `${column.label} lies between ${column.min} and ${column.max}${unit}.`
       const number = z
-        .number({ error: `${column.label} must be a number.` })
+        .number({ error: numberWanted(column.label) })
         .min(column.min, range)
         .max(column.max, range)
       return column.whole ? number.int(`${column.label} must be a whole number.`) : number

@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto'
 import { decode } from 'next-auth/jwt'
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest'
 import { askNextAuth, cookiesIn, startProviderSignIn } from '@/lib/auth/provider-sign-in'
 import { database } from '@/lib/db/client'
 import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
@@ -64,13 +64,19 @@ describe('signing in at the identity provider', () => {
     expect(session).toMatchObject({ personId: ada.id, credentialEpoch: 0 })
     const bound = await database().person.findUniqueOrThrow({ where: { id: ada.id } })
     expect(bound.identity).toBe(`${provider.issuer} ada`)
+    const [entry] = await database().trailEntry.findMany({ where: { command: 'bind-identity' } })
+    expect(entry).toMatchObject({ trailId: 'installation', actorId: ada.id, actorName: 'ada' })
+    expect(JSON.parse(entry?.payload ?? '')).toMatchObject({ identity: bound.identity })
   })
 
   test('once bound, the identity counts, not the address', async () => {
     const bela = await addPerson('bela')
     await signIn('bela')
+    const entries = () => database().trailEntry.count({ where: { actorId: bela.id } })
+    expect(await entries()).toBe(1)
     await database().person.update({ where: { id: bela.id }, data: { email: 'other@example.invalid' } })
     expect((await signIn('bela')).session).toMatchObject({ personId: bela.id })
+    expect(await entries()).toBe(1)
   })
 
   test('it always asks for a fresh sign-in, with PKCE, state and nonce', async () => {
@@ -81,6 +87,20 @@ describe('signing in at the identity provider', () => {
     expect(asked.get('code_challenge_method')).toBe('S256')
     expect(asked.get('state')).toBeTruthy()
     expect(asked.get('nonce')).toBeTruthy()
+  })
+
+  test('what next-auth reports stands in our own log, one line of JSON', async () => {
+    const written = vi.spyOn(process.stderr, 'write').mockReturnValue(true)
+    await askNextAuth({
+      method: 'GET',
+      path: ['callback', 'oidc'],
+      headers,
+      cookies: {},
+      query: { code: 'x' },
+    })
+    const lines = written.mock.calls.map(([line]) => JSON.parse(String(line)) as Record<string, unknown>)
+    written.mockRestore()
+    expect(lines).toContainEqual(expect.objectContaining({ level: 'error', code: 'OAUTH_CALLBACK_ERROR' }))
   })
 
   test('somebody nobody added is told so, and gets no session', async () => {

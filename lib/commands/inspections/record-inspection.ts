@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { defineCommand, loadNothing } from '@/lib/commands/command'
 import { calendarDate, line, optionalLine, programmeCode, wholeNumber } from '@/lib/commands/inputs'
+import { numberWanted } from '@/shared/plan/number-wanted'
 import { defectSchema } from '@/shared/records/inspection'
 import { Refused } from '@/shared/refused'
 
@@ -9,7 +10,7 @@ const inspection = z.strictObject({
   inspectedOn: calendarDate('The date of the inspection'),
   inspector: line('The inspector', 80),
   magnification: z
-    .number({ error: 'The magnification must be a number.' })
+    .number({ error: numberWanted('The magnification') })
     .min(1, 'The magnification lies between 1 and 100 times.')
     .max(100, 'The magnification lies between 1 and 100 times.'),
   jointsSeen: wholeNumber('The joints seen', 1, 100_000),

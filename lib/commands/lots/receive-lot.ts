@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
 import { calendarDate, line, optionalLine, programmeCode, wholeNumber } from '@/lib/commands/inputs'
+import { numberWanted } from '@/shared/plan/number-wanted'
 import { LOT_KINDS } from '@/shared/records/lot'
 import { Refused } from '@/shared/refused'
 
@@ -16,11 +17,11 @@ export const receiveLot = defineCommand({
     quantity: wholeNumber('The quantity', 1, 100_000_000),
     receivedOn: calendarDate('The date received'),
     temperatureC: z
-      .number({ error: 'The store temperature must be a number.' })
+      .number({ error: numberWanted('The store temperature') })
       .min(-60, 'The store temperature lies between −60 and 150 °C.')
       .max(150, 'The store temperature lies between −60 and 150 °C.'),
     relativeHumidityPct: z
-      .number({ error: 'The humidity must be a number.' })
+      .number({ error: numberWanted('The humidity') })
       .min(0, 'The humidity lies between 0 and 100 %.')
       .max(100, 'The humidity lies between 0 and 100 %.'),
     packing: line('The packing', 120),

@@ -5,12 +5,13 @@ import { loadPlanItem } from '@/lib/commands/plan/load-plan-item'
 import { currentValues } from '@/lib/commands/specification/current-values'
 import { comparedValues } from '@/shared/gate/option-study'
 import { findParameter } from '@/shared/plan/catalogue'
+import { numberWanted } from '@/shared/plan/number-wanted'
 import { Refused } from '@/shared/refused'
 import type { JsonValue } from '@/shared/trail/canonical-json'
 
 const money = (what: string) =>
   z
-    .number({ error: `${what} must be a number.` })
+    .number({ error: numberWanted(what) })
     .min(0, `${what} is not negative.`)
     .max(1e9, `${what} is too large.`)
 const alternative = z.strictObject({

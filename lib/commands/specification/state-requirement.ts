@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { defineCommand, loadNothing } from '@/lib/commands/command'
 import { line, optionalLine, programmeCode, reason } from '@/lib/commands/inputs'
 import { findLimit } from '@/shared/plan/catalogue'
+import { numberWanted } from '@/shared/plan/number-wanted'
 import { AUTHORITIES, rulingOn } from '@/shared/plan/requirement'
 import { Refused } from '@/shared/refused'
 
@@ -14,7 +15,7 @@ export const stateRequirement = defineCommand({
     authority: z.enum(AUTHORITIES, { error: 'Choose where the demand comes from.' }),
     document: line('The document', 160),
     clause: optionalLine('The clause', 80),
-    value: z.number({ error: 'The limit must be a number.' }),
+    value: z.number({ error: numberWanted('The limit') }),
     relaxes: z.boolean(),
     reason,
   }),

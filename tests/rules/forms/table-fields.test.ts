@@ -46,6 +46,12 @@ describe('what was typed into a field', () => {
       'Hole must be a number.',
     )
   })
+  test('a number left empty is to be filled in', () => {
+    const value = valueFromForm(formOf({ value: '' }), 'value', COLUMNS.holeMm)
+    expect(columnSchema(COLUMNS.holeMm).safeParse(value).error?.issues[0]?.message).toBe(
+      'Hole must be filled in.',
+    )
+  })
   test('a yes or no that nobody chose is not a no', () => {
     expect(cellFrom(COLUMNS.plated, '')).toBeUndefined()
     expect(cellFrom(COLUMNS.plated, 'no')).toBe(false)

@@ -64,5 +64,10 @@ function What({ entry: { command, payload, code } }: { entry: EntryShown }) {
 
 /** What a command does, in the policy table's words. */
 export const deedOf = (command: string): string =>
-  POLICY[command as CommandName]?.does ??
-  (command === 'first-administrator' ? 'Make the first administrator' : command)
+  POLICY[command as CommandName]?.does ?? BESIDE_THE_DOOR[command] ?? command
+
+/** Entries that no command wrote: nobody could have been authorised for them. */
+const BESIDE_THE_DOOR: Readonly<Record<string, string>> = {
+  'first-administrator': 'Make the first administrator',
+  'bind-identity': 'Bind a person to their identity at the provider',
+}
