@@ -1,0 +1,114 @@
+import type { RecordOf } from '@/shared/records/record-kinds'
+import { exactRateLowerBound, exactRateUpperBound } from '@/shared/statistics/intervals/exact-poisson-rate'
+import { testLengthFactor } from '@/shared/statistics/reliability/demonstration'
+import { growthShown } from './growth-shown'
+import type { ProgrammeTarget } from './programme-target'
+
+export type FieldReturn = RecordOf<'field-return'>
+export type FieldExposure = RecordOf<'field-exposure'>
+
+/** What service has shown by a day. Rates in FIT a board. */
+export interface FieldPoint {
+  readonly on: string
+  readonly boardHours: number
+  /** Boards back with a failed solder joint by then. */
+  readonly failed: number
+  readonly rate: number
+  /** One-sided each, with the confidence asked for. */
+  readonly lower: number
+  readonly upper: number
+}
+
+/**
+ * The record of service at the end of each period of exposure. The last point
+ * counts every return, also one after the last period: so it agrees with the
+ * finding on field returns. Empty without exposure.
+ * Source: Garwood, Biometrika 28 (1936): exact bounds of a rate.
+ */
+export function fieldTimeline(
+  returns: readonly FieldReturn[],
+  exposures: readonly FieldExposure[],
+  { confidence }: Pick<ProgrammeTarget, 'confidence'>,
+): FieldPoint[] {
+  const failures = returns.filter(({ cause }) => cause === 'solder-joint')
+  const ends = [...new Set(exposures.map(({ to }) => to))].sort()
+  return ends
+    .map((on, position): FieldPoint => {
+      const boardHours = exposures
+        .filter(({ to }) => to <= on)
+        .reduce((sum, { boards, hoursEach }) => sum + boards * hoursEach, 0)
+      const isLast = position === ends.length - 1
+      const failed = failures.filter(({ returnedOn }) => isLast || returnedOn <= on).length
+      const seen = { events: failed, exposure: boardHours / 1e9 }
+      return boardHours > 0
+        ? {
+            on,
+            boardHours,
+            failed,
+            rate: seen.events / seen.exposure,
+            lower: exactRateLowerBound(seen, confidence),
+            upper: exactRateUpperBound(seen, confidence),
+          }
+        : { on, boardHours, failed, rate: 0, lower: 0, upper: Infinity }
+    })
+    .filter(({ boardHours }) => boardHours > 0)
+}
+
+/** Board-hours without a further failure that would show the budget; 0 when it is shown. */
+export function boardHoursStillToServe(
+  { boardHours, failed }: Pick<FieldPoint, 'boardHours' | 'failed'>,
+  { boardFit, confidence }: Pick<ProgrammeTarget, 'boardFit' | 'confidence'>,
+): number {
+  const needed = (testLengthFactor({ confidence, failuresAllowed: failed }) / boardFit) * 1e9
+  return Math.max(0, needed - boardHours)
+}
+
+export type ReturnCause = FieldReturn['cause']
+
+/** Returns by month and cause, months in order; a month without a return between two with one is there too. */
+export function returnsByMonth(
+  returns: readonly FieldReturn[],
+): { readonly month: string; readonly counts: ReadonlyMap<ReturnCause, number>; readonly cost: number }[] {
+  const months = returns.map(({ returnedOn }) => returnedOn.slice(0, 7)).sort()
+  const [first, last] = [months[0], months.at(-1)]
+  if (first === undefined || last === undefined) return []
+  const rows = []
+  for (let month = first; month <= last; month = nextMonth(month)) {
+    const own = returns.filter(({ returnedOn }) => returnedOn.startsWith(month))
+    const counts = new Map<ReturnCause, number>()
+    for (const { cause } of own) counts.set(cause, (counts.get(cause) ?? 0) + 1)
+    rows.push({ month, counts, cost: own.reduce((sum, { cost }) => sum + (cost ?? 0), 0) })
+  }
+  return rows
+}
+
+function nextMonth(month: string): string {
+  const [year = 0, number = 0] = month.split('-').map(Number)
+  return number === 12 ? `${year + 1}-01` : `${year}-${String(number + 1).padStart(2, '0')}`
+}
+
+/**
+ * Growth of the boards in service: when boards with a failed joint came back, in
+ * board-hours served until then. Within a period hours are taken to be served evenly.
+ */
+export function fieldGrowth(returns: readonly FieldReturn[], exposures: readonly FieldExposure[]) {
+  const servedBy = (day: string): number =>
+    exposures.reduce(
+      (sum, { from, to, boards, hoursEach }) => sum + boards * hoursEach * shareOf(from, to, day),
+      0,
+    )
+  const end = exposures.reduce((sum, { boards, hoursEach }) => sum + boards * hoursEach, 0)
+  const times = returns
+    .filter(({ cause }) => cause === 'solder-joint')
+    .map(({ returnedOn }) => servedBy(returnedOn))
+    .filter((time) => time > 0)
+    .sort((a, b) => a - b)
+  return growthShown(times, end)
+}
+
+/** Share of a period, both days included, that is over at the end of a day. */
+function shareOf(from: string, to: string, day: string): number {
+  const [start, end, at] = [from, to, day].map((date) => Date.parse(`${date}T00:00:00Z`) / 86_400_000)
+  const days = end! - start! + 1
+  return days > 0 ? Math.min(1, Math.max(0, (at! - start! + 1) / days)) : at! >= end! ? 1 : 0
+}
