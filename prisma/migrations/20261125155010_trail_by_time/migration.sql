@@ -1,0 +1,2 @@
+-- CreateIndex
+CREATE INDEX "TrailEntry_at_idx" ON "TrailEntry"("at");
