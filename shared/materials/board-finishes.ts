@@ -19,14 +19,21 @@ export interface BoardFinish {
   /** Pure tin over copper may grow whiskers. */
   readonly pureTin: boolean
   readonly note?: string
+  /** Of the finish as a whole. */
+  readonly source: Source
 }
 
 const SHELF = published('Shelf lives as fabricators and handbooks state them; sources differ by two to one')
+
+const LEVELLED = published(
+  'Hot-air levelling as ordered, 2.5 to 12.7 µm, and as made, 1 to 40 µm (Coombs & Holden, Printed Circuits Handbook, 7th ed.; secondary copies)',
+)
 
 /** Finishes of the board's copper where solder shall go. */
 export const BOARD_FINISHES = {
   'tin-lead-plated': {
     label: 'Sn60Pb40, plated (and fused)',
+    source: commonPractice('Sn60Pb40 plated over the copper of 5 to 10 µm, fused where it is to be handled'),
     coating: 'tin-lead',
     tinPct: 60,
     leadPct: 40,
@@ -36,6 +43,9 @@ export const BOARD_FINISHES = {
   },
   'tin-plated': {
     label: 'Tin, plated',
+    source: published(
+      'ASTM B545: tin coatings by class, 5 µm (B) and 8 µm (C) for solderability (secondary copies)',
+    ),
     coating: 'tin',
     tinPct: 100,
     leadPct: 0,
@@ -44,15 +54,14 @@ export const BOARD_FINISHES = {
   },
   'hot-air-tin-lead': {
     label: 'Tin-lead, hot-air levelled',
+    source: LEVELLED,
     coating: 'tin-lead',
     tinPct: 63,
     leadPct: 37,
     window: {
       leastUm: 2.5,
       mostUm: 25,
-      source: published(
-        'Hot-air levelling as ordered, 2.5 to 12.7 µm, and as made, 1 to 40 µm (Coombs & Holden, Printed Circuits Handbook, 7th ed.; secondary copies)',
-      ),
+      source: LEVELLED,
     },
     shelfMonths: { least: 12, most: 12, source: SHELF },
     hotDipped: true,
@@ -60,15 +69,14 @@ export const BOARD_FINISHES = {
   },
   'hot-air-lead-free': {
     label: 'Lead-free solder, hot-air levelled',
+    source: LEVELLED,
     coating: 'lead-free solder',
     tinPct: 99,
     leadPct: 0,
     window: {
       leastUm: 2.5,
       mostUm: 25,
-      source: published(
-        'Hot-air levelling as ordered, 2.5 to 12.7 µm, and as made, 1 to 40 µm (Coombs & Holden, Printed Circuits Handbook, 7th ed.; secondary copies)',
-      ),
+      source: LEVELLED,
     },
     shelfMonths: { least: 6, most: 12, source: SHELF },
     hotDipped: true,
@@ -76,6 +84,7 @@ export const BOARD_FINISHES = {
   },
   'immersion-tin': {
     label: 'Immersion tin',
+    source: published('IPC-4554: 1.0 µm at −4 standard deviations (secondary copy)'),
     coating: 'tin',
     tinPct: 100,
     leadPct: 0,
@@ -86,6 +95,7 @@ export const BOARD_FINISHES = {
   },
   'immersion-silver': {
     label: 'Immersion silver',
+    source: published('IPC-4553A: 0.12 to 0.4 µm (secondary copy)'),
     coating: 'silver',
     tinPct: 0,
     leadPct: 0,
@@ -101,6 +111,7 @@ export const BOARD_FINISHES = {
   },
   enig: {
     label: 'Electroless nickel, immersion gold',
+    source: published('IPC-4552 (2002): gold 0.05 µm and more over nickel of 3 to 6 µm (secondary copy)'),
     coating: 'gold',
     tinPct: 0,
     leadPct: 0,
@@ -121,6 +132,7 @@ export const BOARD_FINISHES = {
   },
   'electrolytic-gold': {
     label: 'Electrolytic gold over nickel',
+    source: published('MIL-STD-275: gold over low-stress nickel of 0.0002 in on contacts (secondary copy)'),
     coating: 'gold',
     tinPct: 0,
     leadPct: 0,
@@ -135,6 +147,9 @@ export const BOARD_FINISHES = {
   },
   osp: {
     label: 'Organic solderability preservative on copper',
+    source: published(
+      'Organic preservative 0.2 to 0.5 µm typical (Coombs & Holden, Printed Circuits Handbook, 7th ed.; secondary copy)',
+    ),
     coating: 'organic',
     tinPct: 0,
     leadPct: 0,
@@ -151,6 +166,7 @@ export const BOARD_FINISHES = {
   },
   lacquer: {
     label: 'Rosin lacquer on clean copper',
+    source: commonPractice('Lacquer keeps copper solderable for short storage only'),
     coating: 'organic',
     tinPct: 0,
     leadPct: 0,
@@ -160,6 +176,7 @@ export const BOARD_FINISHES = {
   },
   'bare-copper': {
     label: 'Bare copper',
+    source: commonPractice('Bare copper tarnishes within days'),
     coating: 'none',
     tinPct: 0,
     leadPct: 0,

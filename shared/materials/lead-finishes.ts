@@ -1,3 +1,4 @@
+import type { Source } from '@/shared/plan/requirement'
 import { commonPractice, fromMemory, published } from './source'
 
 /** What a lead is made of under its finish. */
@@ -28,12 +29,16 @@ export interface LeadCoating {
   /** Judged against the programme's window for tin and tin-lead. */
   readonly tinWindow: boolean
   readonly note?: string
+  readonly source: Source
 }
 
 /** What the solder meets on a lead. */
 export const LEAD_COATINGS = {
   'tin-matte': {
     label: 'Tin, matte plated',
+    source: published(
+      'ASTM B545: tin coatings by class, 5 µm (B) and 8 µm (C) for solderability (secondary copies)',
+    ),
     metal: 'tin',
     tinPct: 100,
     leadPct: 0,
@@ -43,6 +48,9 @@ export const LEAD_COATINGS = {
   },
   'tin-bright': {
     label: 'Tin, bright plated',
+    source: published(
+      'ASTM B545; zinc passes through bright tin faster than through matte (Trans. IMF, tin on brass; abstract)',
+    ),
     metal: 'tin',
     tinPct: 100,
     leadPct: 0,
@@ -52,6 +60,9 @@ export const LEAD_COATINGS = {
   },
   'tin-lead': {
     label: 'Sn60Pb40, plated',
+    source: published(
+      'MIL-PRF-38535K, Table A-III: tin-lead plate of 3 to 50 % lead, 7.62 µm as plated',
+    ),
     metal: 'tin-lead',
     tinPct: 60,
     leadPct: 40,
@@ -61,6 +72,9 @@ export const LEAD_COATINGS = {
   },
   'dipped-tin-lead': {
     label: 'Hot-dipped in Sn60 or Sn63',
+    source: published(
+      'MIL-PRF-38535K, Table A-III: hot dip in Sn60 or Sn63, 1.52 to 5.08 µm by lead',
+    ),
     metal: 'tin-lead',
     tinPct: 60,
     leadPct: 40,
@@ -70,6 +84,7 @@ export const LEAD_COATINGS = {
   },
   'dipped-lead-free': {
     label: 'Hot-dipped in lead-free solder',
+    source: commonPractice('Leads dipped in the lead-free solder that they will be soldered with'),
     metal: 'lead-free solder',
     tinPct: 96.5,
     leadPct: 0,
@@ -80,6 +95,7 @@ export const LEAD_COATINGS = {
   },
   'tin-bismuth': {
     label: 'Tin-bismuth, plated (2 to 4 % bismuth)',
+    source: fromMemory('Tin with 2 to 4 % bismuth, plated, as a whisker measure (JP002)'),
     metal: 'tin',
     tinPct: 97,
     leadPct: 0,
@@ -89,6 +105,7 @@ export const LEAD_COATINGS = {
   },
   silver: {
     label: 'Silver',
+    source: fromMemory('Dissolution in Sn60Pb40: silver 1.1 µm/s at 232 °C (Bader, Welding J. 1969)'),
     metal: 'silver',
     tinPct: 0,
     leadPct: 0,
@@ -99,6 +116,7 @@ export const LEAD_COATINGS = {
   },
   gold: {
     label: 'Gold',
+    source: published('MIL-PRF-38535K, Table A-III: gold 1.27 to 5.72 µm over nickel'),
     metal: 'gold',
     tinPct: 0,
     leadPct: 0,
@@ -108,6 +126,7 @@ export const LEAD_COATINGS = {
   },
   'nickel-palladium-gold': {
     label: 'Nickel, palladium and gold flash',
+    source: published('MIL-PRF-38535K, Table A-III: palladium 0.51 to 2.13 µm over nickel'),
     metal: 'palladium',
     tinPct: 0,
     leadPct: 0,

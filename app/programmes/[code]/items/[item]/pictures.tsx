@@ -1,5 +1,6 @@
 import { MarginBars } from '@/app/drawing/margin-bars'
 import { ItemPictures } from '@/app/pictures/item-pictures'
+import { TablesOfItem } from '@/app/pictures/tables/tables-of-item'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { ItemState } from '@/shared/gate/standing'
 import type { Margin } from '@/shared/rules/finding'
@@ -15,6 +16,7 @@ export function Pictures({ view, state }: { view: ProgrammeView; state: ItemStat
     <>
       <ItemPictures item={key} view={view} />
       {margins.length > 1 && <MarginBars title={`Margins of ${title.toLowerCase()}`} margins={margins} />}
+      <TablesOfItem item={key} view={view} />
     </>
   )
 }

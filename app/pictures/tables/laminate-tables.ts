@@ -1,0 +1,41 @@
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { LAMINATES, type Laminate } from '@/shared/materials/laminates'
+import { laminate } from '@/shared/plan/parameters/laminate'
+import { formatNumber } from '@/shared/quantity/format'
+import { valueOf } from '../value-of'
+import { numbers, texts, type ReferenceTable } from './reference-table'
+
+/** Grades of base material. */
+export const laminateTables = (view: ProgrammeView): ReferenceTable[] => {
+  const chosen = valueOf(view, laminate)
+  return [
+    {
+      caption: 'laminate grades',
+      note: 'Values of one grade differ between makers: a certificate in hand rules over the table.',
+      columns: [
+        ...texts('Grade', 'Plated holes'),
+        ...numbers('Glass transition, °C', 'Works up to, °C', 'Grows through, ppm/K', 'In plane, ppm/K'),
+        ...texts('Floats on solder', 'Flammability', 'Lead-free heat'),
+      ],
+      rows: Object.entries(LAMINATES).map(([key, row]) => rowOf(row, key === chosen)),
+    },
+  ]
+}
+
+const rowOf = (grade: Laminate, chosen: boolean) => ({
+  chosen,
+  source: grade.source,
+  cells: [
+    grade.label,
+    grade.platedHoles,
+    formatNumber(grade.glassTransitionC),
+    formatNumber(grade.mostOperatingC),
+    grade.throughExpansionPpmK
+      ? `${grade.throughExpansionPpmK.below}, above ${grade.throughExpansionPpmK.above}`
+      : '–',
+    grade.inPlaneExpansionPpmK === undefined ? '–' : formatNumber(grade.inPlaneExpansionPpmK),
+    grade.solderFloat.map(({ temperatureC, seconds }) => `${seconds} s at ${temperatureC} °C`).join(', '),
+    grade.flammability,
+    grade.leadFree ? 'yes' : 'no',
+  ],
+})
