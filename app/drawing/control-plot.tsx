@@ -29,6 +29,8 @@ export type ControlPlotProps = {
   specification?: { atLeast?: number; atMost?: number }
   signals?: readonly { point: number; line: number; says: string }[]
   size?: 'tall' | 'low'
+  /** What the points cannot fall below, such as nought for a range. */
+  floor?: number
   note?: string
   numbers: Numbers
 }
@@ -52,7 +54,10 @@ export function ControlPlot(props: ControlPlotProps) {
     specified.map(({ value }) => value),
   ])
   const room = (most - least) * 0.05
-  const y = scaleLinear([least - room, most + room], [frame.bottom, frame.top]).nice(5)
+  const y = scaleLinear(
+    [Math.max(least - room, props.floor ?? -Infinity), most + room],
+    [frame.bottom, frame.top],
+  ).nice(5)
   const span: [number, number] = [frame.left + 6, frame.right - 6]
   const time = scaleUtc([places[0] ?? 0, places[count - 1] ?? 1], span)
   const order = scaleLinear([places[0] ?? 0, Math.max(places[count - 1] ?? 1, (places[0] ?? 0) + 1)], span)

@@ -1,21 +1,9 @@
-import {
-  BATH_LIMITS,
-  type BathEdition,
-  type BathLimits,
-  type Contaminant,
-} from '@/shared/materials/bath-contaminants'
-import { BATH_CONSTITUENTS, NEW_SOLDER_MOST } from '@/shared/materials/bath-constituents'
-import {
-  bathSumMost,
-  bathTinTolerance,
-  leadFreeBathLimits,
-  tinLeadBathLimits,
-} from '@/shared/plan/limits/control-bath'
-import { bathLimitEdition, bathMass, newSolderCopper } from '@/shared/plan/parameters/control-bath'
-import { alloyFamily } from '@/shared/plan/parameters/programme'
-import { solderAlloy } from '@/shared/plan/parameters/solder'
+import type { BathEdition } from '@/shared/materials/bath-contaminants'
+import { NEW_SOLDER_MOST } from '@/shared/materials/bath-constituents'
+import { bathTinTolerance } from '@/shared/plan/limits/control-bath'
+import { bathMass } from '@/shared/plan/parameters/control-bath'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
-import type { Ruling, Source } from '@/shared/plan/requirement'
+import type { Source } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import { bathComposition as characteristic } from '@/shared/records/characteristics/bath-composition'
 import { undetermined, worstVerdict, type Judged, type Part } from '@/shared/rules/finding'
@@ -24,7 +12,8 @@ import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
 import { exchangeInWords, exchangeWorking, sumWorking } from './bath-exchange-words'
-import { limitReads, metalRulings, questionsOn, type BathQuestion } from './bath-questions'
+import { bathLimitReads, bathQuestions, chosenEdition, newCopperRead } from './bath-limits'
+import type { BathQuestion } from './bath-questions'
 import { tinPart } from './bath-tin'
 import { judgeSeries, windowInWords } from './logged-window'
 import { calibrations, instrumentsOnFile, signalAnswers } from './records-read'
@@ -42,25 +31,20 @@ export const bathCompositionRule = rule({
   stage: 'control',
   version: 1,
   reads: {
-    family: alloyFamily,
+    ...bathLimitReads,
+    ...newCopperRead,
     process: optional(solderingProcess),
-    alloy: optional(solderAlloy),
-    edition: optional(bathLimitEdition),
     massKg: optional(bathMass),
-    newCopper: optional(newSolderCopper),
     logs: logsOf(characteristic),
     answers: signalAnswers,
     instruments: instrumentsOnFile,
     calibrations,
-    sumMost: bathSumMost,
     tinTolerance: bathTinTolerance,
-    ...limitReads('tin-lead', tinLeadBathLimits),
-    ...limitReads('lead-free', leadFreeBathLimits),
   },
   judge(inputs): Judged {
     const { family, process, alloy, edition, logs, answers, instruments, massKg } = inputs
     if (!keepsBath(process)) return notAsked('No solder bath is kept in this programme.')
-    const limits = edition && edition !== 'strictest' ? (BATH_LIMITS[edition] as BathLimits) : undefined
+    const limits = chosenEdition(inputs)
     if (limits && limits.family !== family)
       return {
         verdict: 'fails',
@@ -76,20 +60,9 @@ export const bathCompositionRule = rule({
         ['a bath analysis'],
       )
 
-    const rulings = metalRulings(
-      family,
-      inputs as unknown as Readonly<Record<string, Ruling | undefined>>,
-      limits,
-    )
-    const onPurpose: readonly string[] = alloy ? BATH_CONSTITUENTS[alloy].onPurpose : []
-    const metals = rulings.filter(({ metal }) => !onPurpose.includes(metal))
-    const sumRuling =
-      family === 'tin-lead' && (!limits || limits.sumMost !== undefined) ? inputs.sumMost : undefined
-    const addedOf = (metal: Contaminant): number =>
-      metal === 'copper' && inputs.newCopper !== undefined ? inputs.newCopper : NEW_SOLDER_MOST.most[metal]
     const instrumentFile = { instruments, calibrations: inputs.calibrations }
 
-    const questions = logs.flatMap((log) => questionsOn(log, metals, addedOf, sumRuling))
+    const questions = bathQuestions(inputs, logs)
     const judgedOf = (question: BathQuestion): Part => {
       const { series, window, subject } = question
       if (series.values.length === 0) return notAnalysed(question)

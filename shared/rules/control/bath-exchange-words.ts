@@ -6,8 +6,8 @@ import type { WorkingLine } from '@/shared/rules/finding'
 import type { BathQuestion } from './bath-questions'
 import { guardBandOf } from './logged-window'
 
-/** The share to bring the bath to, so that it meets and is not marginal at once. */
-const targetOf = ({ window }: BathQuestion): number =>
+/** The share to bring a bath to by exchange, so that it meets and is not marginal at once. */
+export const exchangeTargetPct = ({ window }: BathQuestion): number =>
   (window.most?.value ?? Number.NaN) - guardBandOf(window)
 
 /** How much solder to exchange for new, in words; in kilograms where the bath's mass is known. */
@@ -16,7 +16,7 @@ export function exchangeInWords(
   question: BathQuestion,
   bathKg: number | undefined,
 ): string {
-  const targetPct = targetOf(question)
+  const targetPct = exchangeTargetPct(question)
   if (!(question.addedPct < targetPct))
     return `Exchange solder for new solder certified well below ${formatQuantity(targetPct, '%')} of it; with more in it no exchange reaches the limit.`
   const share = exchangeMassKg({ bathKg: 1, foundPct, targetPct, addedPct: question.addedPct })
@@ -30,7 +30,7 @@ export function exchangeInWords(
 export function exchangeWorking(question: BathQuestion, bathKg: number | undefined): WorkingLine[] {
   const { series, window, addedPct } = question
   const found = series.values[series.values.length - 1]
-  const targetPct = targetOf(question)
+  const targetPct = exchangeTargetPct(question)
   if (found === undefined || !window.most || found <= window.most.value || !(addedPct < targetPct)) return []
   const mass = bathKg ?? 100
   const kg = exchangeMassKg({ bathKg: mass, foundPct: found, targetPct, addedPct })

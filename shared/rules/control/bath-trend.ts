@@ -1,16 +1,5 @@
-import { BATH_LIMITS, type BathLimits } from '@/shared/materials/bath-contaminants'
-import { BATH_CONSTITUENTS } from '@/shared/materials/bath-constituents'
-import {
-  bathAnalysisInterval,
-  bathSumMost,
-  leadFreeBathLimits,
-  tinLeadBathLimits,
-} from '@/shared/plan/limits/control-bath'
-import { bathLimitEdition } from '@/shared/plan/parameters/control-bath'
-import { alloyFamily } from '@/shared/plan/parameters/programme'
-import { solderAlloy } from '@/shared/plan/parameters/solder'
+import { bathAnalysisInterval } from '@/shared/plan/limits/control-bath'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
-import type { Ruling } from '@/shared/plan/requirement'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { bathComposition as characteristic } from '@/shared/records/characteristics/bath-composition'
 import { worstVerdict, type Judged, type Part, type WorkingLine } from '@/shared/rules/finding'
@@ -18,15 +7,17 @@ import { notAsked } from '@/shared/rules/not-asked'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import { limitReads, metalRulings, questionsOn, type BathQuestion } from './bath-questions'
+import { bathLimitReads, bathQuestions, chosenEdition } from './bath-limits'
+import type { BathQuestion } from './bath-questions'
 import { FEWEST_FOR_TREND, trendTowards, type LogTrend } from './log-trend'
 import { guardBandOf } from './logged-window'
 import { HOT_SOLDER_CAUTIONS, keepsBath } from './soldering-baths'
 
-const CONFIDENCE = 0.95
+/** One-sided: of a further analysis staying below the bound. */
+export const TREND_CONFIDENCE = 0.95
 
 /** One metal (or the sum) of one bath with its trend since the last exchange. */
-interface Trended {
+export interface TrendedMetal {
   readonly question: BathQuestion
   readonly limit: number
   readonly trend: LogTrend
@@ -39,33 +30,23 @@ export const bathTrendRule = rule({
   stage: 'control',
   version: 1,
   reads: {
-    family: alloyFamily,
+    ...bathLimitReads,
     process: optional(solderingProcess),
-    alloy: optional(solderAlloy),
-    edition: optional(bathLimitEdition),
     interval: bathAnalysisInterval,
-    sumMost: bathSumMost,
     logs: logsOf(characteristic),
-    ...limitReads('tin-lead', tinLeadBathLimits),
-    ...limitReads('lead-free', leadFreeBathLimits),
   },
   judge(inputs): Judged {
-    const { family, process, alloy, edition, interval, logs } = inputs
+    const { family, process, interval, logs } = inputs
     if (!keepsBath(process)) return notAsked('No solder bath is kept in this programme.')
-    const chosen = edition && edition !== 'strictest' ? (BATH_LIMITS[edition] as BathLimits) : undefined
+    const chosen = chosenEdition(inputs)
     if (chosen && chosen.family !== family)
       return notAsked('The edition chosen is for another alloy family: the composition is judged first.')
-    const onPurpose: readonly string[] = alloy ? BATH_CONSTITUENTS[alloy].onPurpose : []
-    const byName = inputs as unknown as Readonly<Record<string, Ruling | undefined>>
-    const metals = metalRulings(family, byName, chosen).filter(({ metal }) => !onPurpose.includes(metal))
-    const sum =
-      family === 'tin-lead' && (!chosen || chosen.sumMost !== undefined) ? inputs.sumMost : undefined
-    const trended = logs.flatMap((log) => questionsOn(log, metals, () => 0, sum)).flatMap(trendOf)
+    const trended = bathQuestions(inputs, logs).flatMap(trendOf)
     if (trended.length === 0)
       return notAsked(
         `No bath has ${FEWEST_FOR_TREND} analyses since its last exchange: there is no trend to tell yet.`,
       )
-    const limit = `No metal may reach its limit, with ${CONFIDENCE * 100} % confidence, before the next analysis falls due: ${formatQuantity(interval.value, 'days')} (${namedRuling(interval)}).`
+    const limit = `No metal may reach its limit, with ${TREND_CONFIDENCE * 100} % confidence, before the next analysis falls due: ${formatQuantity(interval.value, 'days')} (${namedRuling(interval)}).`
     const parts = trended.map((one) => partOf(one, interval.value))
     const verdict = worstVerdict(parts.map((part) => part.verdict))
     const soonest = trended.reduce((first, one) => (soonness(one) < soonness(first) ? one : first))
@@ -91,20 +72,21 @@ export const bathTrendRule = rule({
   },
 })
 
-function trendOf(question: BathQuestion): Trended[] {
+/** The trend of one constituent since the last exchange: none with too few analyses, one otherwise. */
+export function trendOf(question: BathQuestion): TrendedMetal[] {
   const limit = question.window.most?.value
   if (limit === undefined) return []
   const trend = trendTowards(question.series, limit, {
     resetFall: guardBandOf(question.window),
-    confidence: CONFIDENCE,
+    confidence: TREND_CONFIDENCE,
   })
   return trend ? [{ question, limit, trend }] : []
 }
 
-const soonness = ({ trend }: Trended): number => trend.daysByPrediction ?? Infinity
+const soonness = ({ trend }: TrendedMetal): number => trend.daysByPrediction ?? Infinity
 
 /** Never `fails`: the bath still holds. A crossing before the next analysis is due is marginal. */
-function partOf({ question, trend }: Trended, intervalDays: number): Part {
+function partOf({ question, trend }: TrendedMetal, intervalDays: number): Part {
   const { subject } = question
   const { mayCrossOn, crossesOn, perMonth, daysByPrediction } = trend
   const pace = `${perMonth < 0 ? 'falls' : 'rises'} by ${formatNumber(Math.abs(perMonth), 3)} % of mass a month`
@@ -132,7 +114,7 @@ function partOf({ question, trend }: Trended, intervalDays: number): Part {
   }
 }
 
-const workingOf = ({ question, limit, trend }: Trended): WorkingLine[] => [
+const workingOf = ({ question, limit, trend }: TrendedMetal): WorkingLine[] => [
   {
     label: `${question.subject}: line through ${trend.readings} analyses`,
     formula: 'c = a + b · days',

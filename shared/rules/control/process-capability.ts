@@ -1,74 +1,16 @@
-import {
-  bathTemperatureTolerance,
-  leadFreeBathLeast,
-  leadFreeBathMost,
-  tinLeadBathLeast,
-  tinLeadBathMost,
-} from '@/shared/plan/limits/control-bath'
 import { capabilityLeast } from '@/shared/plan/limits/control-charts'
-import {
-  preheatLeadFreeLeast,
-  preheatLeadFreeMost,
-  preheatTinLeadLeast,
-  preheatTinLeadMost,
-  waveDwellLeast,
-  waveDwellMost,
-} from '@/shared/plan/limits/control-wave'
-import { bathTemperatureTarget } from '@/shared/plan/parameters/control-bath'
 import { capabilityAsked } from '@/shared/plan/parameters/control-charts'
-import {
-  fluxAcidNumberTarget,
-  fluxAcidNumberTolerance,
-  fluxControlMethod,
-  fluxDensityCoefficient,
-  fluxDensityTarget,
-  fluxDensityTolerance,
-  fluxReferenceTemperature,
-} from '@/shared/plan/parameters/control-flux'
-import { alloyFamily } from '@/shared/plan/parameters/programme'
 import { formatAgainst, formatNumber } from '@/shared/quantity/format'
-import type { LogSeries } from '@/shared/records/log-series'
-import type { Log } from '@/shared/records/log'
-import { columnSeries } from '@/shared/records/log-series'
 import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
 import { notAsked } from '@/shared/rules/not-asked'
 import { judgedByParts } from '@/shared/rules/parts'
-import { optional, rule, type Inputs } from '@/shared/rules/rule'
+import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { capabilityOf, FEWEST_FOR_CAPABILITY, type LogCapability } from './capability-of-log'
-import { acidNumberSeries } from './flux-acid-number'
-import { densitySeries } from './flux-density'
-import { bothWindows, boundBy, windowAround, type ProcessWindow } from './logged-window'
-import { processLogs } from './records-read'
-import { dwellSeries } from './wave-dwell'
+import { limitedLogs, limitedReads, type LimitedLog } from './limited-logs'
 
-const CONFIDENCE = 0.95
-
-const reads = {
-  asked: optional(capabilityAsked),
-  least: capabilityLeast,
-  family: alloyFamily,
-  method: optional(fluxControlMethod),
-  density: optional(fluxDensityTarget),
-  densityTolerance: optional(fluxDensityTolerance),
-  reference: optional(fluxReferenceTemperature),
-  coefficient: optional(fluxDensityCoefficient),
-  acid: optional(fluxAcidNumberTarget),
-  acidTolerance: optional(fluxAcidNumberTolerance),
-  bath: optional(bathTemperatureTarget),
-  bathTolerance: bathTemperatureTolerance,
-  bathTinLeadLeast: tinLeadBathLeast,
-  bathTinLeadMost: tinLeadBathMost,
-  bathLeadFreeLeast: leadFreeBathLeast,
-  bathLeadFreeMost: leadFreeBathMost,
-  dwellLeast: waveDwellLeast,
-  dwellMost: waveDwellMost,
-  preheatTinLeadLeast,
-  preheatTinLeadMost,
-  preheatLeadFreeLeast,
-  preheatLeadFreeMost,
-  logs: processLogs,
-}
+/** Of the bound that a capability must clear. */
+export const CAPABILITY_CONFIDENCE = 0.95
 
 export const processCapabilityRule = rule({
   id: 'process-capability',
@@ -76,16 +18,16 @@ export const processCapabilityRule = rule({
   why: 'Readings inside the limits today promise nothing for tomorrow unless the process is steady and its spread leaves room. Capability says how much room, and how surely it is known.',
   stage: 'control',
   version: 1,
-  reads,
+  reads: { ...limitedReads, asked: optional(capabilityAsked), least: capabilityLeast },
   judge(inputs): Judged {
     const { asked, least } = inputs
     if (asked !== true) return notAsked('This programme asks for no proof of capability.')
-    const limit = `Cpk of at least ${formatNumber(least.value)} with ${CONFIDENCE * 100} % confidence, on a log without a point beyond its control limits (${namedRuling(least)}).`
-    const questions = questionsOf(inputs)
+    const limit = `Cpk of at least ${formatNumber(least.value)} with ${CAPABILITY_CONFIDENCE * 100} % confidence, on a log without a point beyond its control limits (${namedRuling(least)}).`
+    const questions = limitedLogs(inputs)
       .filter(({ series }) => series.values.length > 0)
       .map((question) => ({
         ...question,
-        capability: capabilityOf(question.series, question.window, CONFIDENCE),
+        capability: capabilityOf(question.series, question.window, CAPABILITY_CONFIDENCE),
       }))
     if (questions.length === 0)
       return undetermined(
@@ -112,72 +54,9 @@ export const processCapabilityRule = rule({
   },
 })
 
-interface Question {
-  readonly what: string
-  readonly series: LogSeries
-  readonly window: ProcessWindow
-}
-
 /** A question with the capability of its log, worked out once. */
-interface Answered extends Question {
+interface Answered extends LimitedLog {
   readonly capability: LogCapability | undefined
-}
-
-/** The logs whose window follows from the specification, in the quantity that is limited. */
-function questionsOf(inputs: Inputs<typeof reads>): Question[] {
-  const { family, method, density, densityTolerance, acid, acidTolerance, bath, logs } = inputs
-  const tinLead = family === 'tin-lead'
-  const asked = (key: string, what: string, window: ProcessWindow, of: (log: Log) => LogSeries): Question[] =>
-    (logs.get(key) ?? []).map((log) => ({ what, window, series: of(log) }))
-  return [
-    ...(method === 'density' && density !== undefined && densityTolerance !== undefined
-      ? asked(
-          'flux-density',
-          'flux density',
-          windowAround(density, densityTolerance, 'g/ml', 'specified density'),
-          (log) => densitySeries(log, inputs.reference, inputs.coefficient),
-        )
-      : []),
-    ...(method === 'acid-number' && acid !== undefined && acidTolerance !== undefined
-      ? asked(
-          'flux-acid-number',
-          'flux acid number',
-          windowAround(acid, acidTolerance, 'mg KOH/g', 'specified acid number'),
-          acidNumberSeries,
-        )
-      : []),
-    ...(bath === undefined
-      ? []
-      : asked(
-          'bath-temperature',
-          'bath temperature',
-          bothWindows(
-            {
-              least: boundBy(tinLead ? inputs.bathTinLeadLeast : inputs.bathLeadFreeLeast),
-              most: boundBy(tinLead ? inputs.bathTinLeadMost : inputs.bathLeadFreeMost),
-              unit: '°C',
-            },
-            windowAround(bath, inputs.bathTolerance.value, '°C', inputs.bathTolerance.document),
-          ),
-          (log) => columnSeries(log, 'bathC'),
-        )),
-    ...asked(
-      'wave-contact',
-      'dwell in the wave',
-      { least: boundBy(inputs.dwellLeast), most: boundBy(inputs.dwellMost), unit: 's' },
-      dwellSeries,
-    ),
-    ...asked(
-      'wave-preheat',
-      'preheat',
-      {
-        least: boundBy(tinLead ? inputs.preheatTinLeadLeast : inputs.preheatLeadFreeLeast),
-        most: boundBy(tinLead ? inputs.preheatTinLeadMost : inputs.preheatLeadFreeMost),
-        unit: '°C',
-      },
-      (log) => columnSeries(log, 'uppersideC'),
-    ),
-  ]
 }
 
 /** Proven by the bound: meets. By the estimate alone: marginal. On an unstable log: no answer. */
@@ -194,7 +73,7 @@ function partOf({ what, series, capability }: Answered, leastCpk: number): Part 
     }
   const { study, pointsBeyond } = capability
   const { cpk, cpkLowerBound } = study.shortTerm
-  const found = `Cpk ${formatAgainst(cpk, leastCpk, '1').found}, with ${CONFIDENCE * 100} % confidence at least ${formatAgainst(cpkLowerBound, leastCpk, '1').found}; long-term Ppk ${formatNumber(study.longTerm.cpk, 3)}, ${study.readings} readings.`
+  const found = `Cpk ${formatAgainst(cpk, leastCpk, '1').found}, with ${CAPABILITY_CONFIDENCE * 100} % confidence at least ${formatAgainst(cpkLowerBound, leastCpk, '1').found}; long-term Ppk ${formatNumber(study.longTerm.cpk, 3)}, ${study.readings} readings.`
   if (!study.speaksForTheFuture)
     return {
       subject,

@@ -1,4 +1,9 @@
-import { summariseTrace, greatestDifference, type TraceSummary } from '@/shared/physics/thermal-profile'
+import {
+  summariseTrace,
+  greatestDifference,
+  type ThermalTrace,
+  type TraceSummary,
+} from '@/shared/physics/thermal-profile'
 import { THERMOCOUPLES } from '@/shared/records/characteristics/thermal-profile'
 import type { Log } from '@/shared/records/log'
 
@@ -8,7 +13,11 @@ export const SLOPE_WINDOW_S = 5
 
 /** A measured pass: each thermocouple in the profile's terms, and the board as a whole. */
 export interface ProfileSummary {
-  readonly couples: readonly ({ readonly column: string; readonly name: string } & TraceSummary)[]
+  readonly couples: readonly ({
+    readonly column: string
+    readonly name: string
+    readonly trace: ThermalTrace
+  } & TraceSummary)[]
   /** Hottest less coolest peak. */
   readonly peakSpreadK: number
   /** Greatest difference at one time, where all couples were read at the same instants. */
@@ -38,6 +47,7 @@ function summarised(log: Log, liquidusC: number): ProfileSummary | undefined {
   const couples = traces.map(({ column, name, trace }) => ({
     column,
     name,
+    trace,
     ...summariseTrace(trace, {
       liquidusC,
       soakFromC: SOAK.fromC,

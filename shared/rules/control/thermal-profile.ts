@@ -1,21 +1,3 @@
-import { ALLOYS } from '@/shared/materials/alloys'
-import {
-  aboveLiquidusLeadFreeLeast,
-  aboveLiquidusLeadFreeMost,
-  aboveLiquidusTinLeadLeast,
-  aboveLiquidusTinLeadMost,
-  profileRiseMost,
-  profileSpreadMost,
-  reflowPeakLeadFreeLeast,
-  reflowPeakLeadFreeMost,
-  reflowPeakTinLeadLeast,
-  reflowPeakTinLeadMost,
-  soakLeadFreeLeast,
-  soakLeadFreeMost,
-} from '@/shared/plan/limits/control-profile'
-import { alloyFamily } from '@/shared/plan/parameters/programme'
-import { solderAlloy } from '@/shared/plan/parameters/solder'
-import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import { dateOf } from '@/shared/quantity/calendar'
 import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
 import { calibrationStanding } from '@/shared/records/calibration-standing'
@@ -26,14 +8,12 @@ import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
 import { notAsked } from '@/shared/rules/not-asked'
 import { judgedByParts } from '@/shared/rules/parts'
 import { logsOf } from '@/shared/rules/record-source'
-import { optional, rule } from '@/shared/rules/rule'
+import { rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
-import { boundBy, marginIn, windowInWords, type ProcessWindow } from './logged-window'
+import { marginIn, windowInWords, type ProcessWindow } from './logged-window'
+import { profileReads, profileWindows, type ProfileWindows } from './profile-windows'
 import { profileSummary, SLOPE_WINDOW_S, type ProfileSummary } from './profile-summary'
 import { calibrations, instrumentsOnFile } from './records-read'
-
-/** Taken where the alloy is not chosen yet; the usual alloy of each family. */
-const USUAL_LIQUIDUS_C = { 'tin-lead': 183, 'lead-free': 220 } as const
 
 export const thermalProfileRule = rule({
   id: 'thermal-profile',
@@ -42,21 +22,7 @@ export const thermalProfileRule = rule({
   stage: 'control',
   version: 1,
   reads: {
-    family: alloyFamily,
-    process: optional(solderingProcess),
-    alloy: optional(solderAlloy),
-    peakTinLeadLeast: reflowPeakTinLeadLeast,
-    peakTinLeadMost: reflowPeakTinLeadMost,
-    peakLeadFreeLeast: reflowPeakLeadFreeLeast,
-    peakLeadFreeMost: reflowPeakLeadFreeMost,
-    timeTinLeadLeast: aboveLiquidusTinLeadLeast,
-    timeTinLeadMost: aboveLiquidusTinLeadMost,
-    timeLeadFreeLeast: aboveLiquidusLeadFreeLeast,
-    timeLeadFreeMost: aboveLiquidusLeadFreeMost,
-    soakLeast: soakLeadFreeLeast,
-    soakMost: soakLeadFreeMost,
-    riseMost: profileRiseMost,
-    spreadMost: profileSpreadMost,
+    ...profileReads,
     logs: logsOf(characteristic),
     instruments: instrumentsOnFile,
     calibrations,
@@ -66,25 +32,8 @@ export const thermalProfileRule = rule({
     if (process !== 'reflow' && process !== undefined)
       return notAsked('No board is reflowed in this programme; a profile of the wave is drawn with its log.')
     if (process === undefined && logs.length === 0) return notAsked('No thermal profile is recorded.')
-    const liquidusC = alloy ? ALLOYS[alloy].liquidusC : USUAL_LIQUIDUS_C[family]
-    const tinLead = family === 'tin-lead'
-    const windows = {
-      peak: {
-        least: boundBy(tinLead ? inputs.peakTinLeadLeast : inputs.peakLeadFreeLeast),
-        most: boundBy(tinLead ? inputs.peakTinLeadMost : inputs.peakLeadFreeMost),
-        unit: '°C',
-      },
-      aboveLiquidus: {
-        least: boundBy(tinLead ? inputs.timeTinLeadLeast : inputs.timeLeadFreeLeast),
-        most: boundBy(tinLead ? inputs.timeTinLeadMost : inputs.timeLeadFreeMost),
-        unit: 's',
-      },
-      soak: tinLead
-        ? undefined
-        : { least: boundBy(inputs.soakLeast), most: boundBy(inputs.soakMost), unit: 's' },
-      rise: { most: boundBy(inputs.riseMost), unit: 'K/s' },
-      spread: { most: boundBy(inputs.spreadMost), unit: 'K' },
-    } as const satisfies Record<string, ProcessWindow | undefined>
+    const windows = profileWindows(inputs)
+    const { liquidusC } = windows
     const limit = `Peak: ${windowInWords(windows.peak)} Above ${formatQuantity(liquidusC, '°C')}: ${windowInWords(windows.aboveLiquidus)}`
     const newest = newestOfEachMachine(logs)
     if (newest.length === 0)
@@ -110,7 +59,7 @@ export const thermalProfileRule = rule({
       limit,
       working: newest.flatMap((log) => workingOf(log, profileSummary(log, liquidusC), liquidusC)),
       sources: [
-        sourceOf(tinLead ? inputs.peakTinLeadLeast : inputs.peakLeadFreeLeast),
+        sourceOf(family === 'tin-lead' ? inputs.peakTinLeadLeast : inputs.peakLeadFreeLeast),
         sourceOf(inputs.spreadMost),
       ],
       notes: [
@@ -134,12 +83,8 @@ function newestOfEachMachine(logs: readonly Log[]): Log[] {
   return [...newest.values()]
 }
 
-type Windows = Readonly<Record<'peak' | 'aboveLiquidus' | 'rise' | 'spread', ProcessWindow>> & {
-  readonly soak: ProcessWindow | undefined
-}
-
 /** Each term at its worst thermocouple. */
-function partsOf(subject: string, summary: ProfileSummary, windows: Windows): Part[] {
+function partsOf(subject: string, summary: ProfileSummary, windows: ProfileWindows): Part[] {
   const { couples, peakSpreadK } = summary
   const term = (
     what: string,

@@ -114,7 +114,7 @@ export const tipTemperatureRule = rule({
 })
 
 /** The accuracy asked for: the programme's layers over the edition chosen, else over the strictest. */
-const accuracyRuling = (
+export const accuracyRuling = (
   strictest: Ruling,
   edition: keyof typeof TIP_ACCURACY_BY_EDITION | 'strictest' | undefined,
 ): Ruling =>

@@ -7,17 +7,18 @@ import { ButtonLink } from '@/app/ui/button'
 import { Section } from '@/app/ui/section'
 import { refusal } from '@/shared/policy'
 import { findCharacteristic } from '@/shared/records/characteristics'
+import { isLevel } from '@/shared/records/level-characteristics'
 import type { ChartAsked } from './chart-asked'
-import { LogChart } from './log-chart'
 import { LogFindings } from './log-findings'
 import { logOf } from './log-of'
+import { LogPicture } from './log-picture'
 import { NewestReadings } from './newest-readings'
 import { ReadingForm } from './reading-form'
 import { Signals } from './signals'
 
 interface LogPageProps {
   params: Promise<{ code: string; log: string }>
-  searchParams: Promise<ChartAsked & { refused?: string }>
+  searchParams: Promise<ChartAsked & { metal?: string; refused?: string }>
 }
 
 export async function generateMetadata({ params }: LogPageProps) {
@@ -63,14 +64,14 @@ export default async function LogPage({ params, searchParams }: LogPageProps) {
                 <ButtonLink href="#add">Add a reading</ButtonLink>
               </p>
             )}
-            <LogChart view={view} log={log} characteristic={characteristic} asked={asked} />
+            <LogPicture view={view} log={log} characteristic={characteristic} asked={asked} />
             {may && (
               <Section id="add" heading="Add a reading">
                 <ReadingForm view={view} log={log} characteristic={characteristic} />
               </Section>
             )}
             <LogFindings view={view} log={log} />
-            <Signals view={view} log={log} characteristic={characteristic} />
+            {isLevel(log.characteristic) && <Signals view={view} log={log} characteristic={characteristic} />}
             <NewestReadings log={log} characteristic={characteristic} />
             {may && (
               <Section id="import" heading="Import readings from a file">

@@ -35,7 +35,7 @@ export function PanelPlot({ log, label, unit, panel, choice, specification }: Pa
       stretches={panel.phases}
       specification={specification}
       signals={signals}
-      size={spread ? 'low' : 'tall'}
+      {...(spread && { size: 'low', floor: 0 })}
       {...(setAside > 0 && {
         note: `${setAside} run ${setAside === 1 ? 'rule is' : 'rules are'} not run here. ${panel.rulesSetAside[0]!.because}`,
       })}

@@ -2,16 +2,17 @@ import { notFound } from 'next/navigation'
 import { logAddress, logsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
+import { TextBox } from '@/app/forms/fields'
 import { ImportSheet } from '@/app/imports/import-sheet'
 import { mappingFrom } from '@/app/imports/chosen-mapping'
 import { ButtonLink } from '@/app/ui/button'
 import { Notice } from '@/app/ui/notice'
 import { readImport } from '@/lib/queries/read-import'
 import { rememberedMapping } from '@/lib/queries/remembered-mapping'
-import { logTarget, targetFields } from '@/lib/readings/import-target'
 import { refusal } from '@/shared/policy'
 import { logOf } from '../log-of'
 import { importLog } from './actions'
+import { isTimedFromStart, logFields } from './log-fields'
 
 interface ImportPageProps {
   params: Promise<{ code: string; log: string }>
@@ -27,7 +28,7 @@ export default async function LogImportPage({ params, searchParams }: ImportPage
   const log = visit.view && logOf(visit.view, key)
   if (visit.view && !log) notFound()
   const file = given['file'] ?? ''
-  const fields = log ? targetFields(logTarget(log.code, log.characteristic)) : []
+  const fields = log ? logFields(log.code, log.characteristic) : []
   const refused = visit.view && refusal('add-readings', visit.view.actor)
   const found =
     log && !refused
@@ -57,7 +58,18 @@ export default async function LogImportPage({ params, searchParams }: ImportPage
               hidden={{ programme: code, log: log.code, characteristic: log.characteristic, file }}
               action={importLog}
               label="Import the file"
-            />
+            >
+              {found.parsed.ok && isTimedFromStart(found.parsed.readings) && (
+                <TextBox
+                  name="startedAt"
+                  type="datetime-local"
+                  step="1"
+                  label="The pass began at, UTC"
+                  hint="The file tells seconds from the start only."
+                  required
+                />
+              )}
+            </ImportSheet>
           ) : (
             <Notice kind="refusal" title={refused ? 'You may not import here' : 'There is no such file'}>
               {refused ?? 'Send it again from the log’s page.'}

@@ -1,0 +1,107 @@
+import { limitAddress } from '@/app/addresses'
+import { Histogram } from '@/app/drawing/histogram'
+import { Facts } from '@/app/ui/facts'
+import { Notice } from '@/app/ui/notice'
+import { Section } from '@/app/ui/section'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { capabilityLeast } from '@/shared/plan/limits/control-charts'
+import { rulingOn } from '@/shared/plan/requirement'
+import { formatNumber, formatQuantity } from '@/shared/quantity/format'
+import type { Log } from '@/shared/records/log'
+import { capabilityOf, FEWEST_FOR_CAPABILITY } from '@/shared/rules/control/capability-of-log'
+import { limitedLogs, limitedReads } from '@/shared/rules/control/limited-logs'
+import { windowInWords } from '@/shared/rules/control/logged-window'
+import { CAPABILITY_CONFIDENCE } from '@/shared/rules/control/process-capability'
+import { inputsOf } from '@/shared/rules/inputs-of'
+import { expectedOutsidePerMillion } from '@/shared/statistics/capability/expected-outside'
+import type { Interval } from '@/shared/statistics/intervals/interval'
+
+/** What a log's spread leaves of its window, and how surely that is known. Nothing where no window is specified. */
+export function Capability({ view, log }: { view: ProgrammeView; log: Log }) {
+  const { facts } = view.state
+  const inputs = inputsOf(limitedReads, facts)
+  const limited = inputs && limitedLogs(inputs).find(({ series }) => series.log.code === log.code)
+  if (!limited) return null
+  const { what, series, window } = limited
+  const heading = `Capability of the ${what}`
+  const found = capabilityOf(series, window, CAPABILITY_CONFIDENCE)
+  if (!found)
+    return (
+      <Section heading={heading} lead={`Window: ${windowInWords(window)}`}>
+        <p>
+          {series.values.length < FEWEST_FOR_CAPABILITY
+            ? `${series.values.length} of the ${FEWEST_FOR_CAPABILITY} readings that a capability needs.`
+            : 'The readings show no spread: the instrument is too coarse to tell a capability.'}
+        </p>
+      </Section>
+    )
+  const { study, pointsBeyond } = found
+  const { shortTerm, longTerm } = study
+  const asked = rulingOn(capabilityLeast, facts.requirements)
+  const limits = { lower: window.least?.value, upper: window.most?.value }
+  const outside = expectedOutsidePerMillion(limits, { mean: study.mean, sigma: longTerm.sigma.sigma })
+  const said = (value: number) => formatNumber(value, 3)
+  return (
+    <Section
+      id="capability"
+      heading={heading}
+      lead={`Window: ${windowInWords(window)} All ${study.readings} readings; intervals at ${CAPABILITY_CONFIDENCE * 100} %.`}
+    >
+      {!study.speaksForTheFuture && (
+        <Notice kind="warning" title="The log is unstable">
+          {pointsBeyond} {pointsBeyond === 1 ? 'point lies' : 'points lie'} beyond the control limits: the
+          figures tell what was, and promise nothing. Find the causes, then take readings anew.
+        </Notice>
+      )}
+      <Histogram
+        title={`${log.code}: ${what} against its window`}
+        across={{ label: what.charAt(0).toUpperCase() + what.slice(1), unit: window.unit }}
+        values={series.values}
+        limits={{ atLeast: limits.lower, atMost: limits.upper }}
+        normal={{ mean: study.mean, sigma: longTerm.sigma.sigma }}
+      />
+      <Facts
+        facts={[
+          { label: 'Mean', value: formatQuantity(study.mean, window.unit, 5) },
+          {
+            label: 'Spread from reading to reading, σ',
+            value: formatQuantity(shortTerm.sigma.sigma, window.unit, 3),
+          },
+          {
+            label: 'Spread of all readings, s',
+            value: formatQuantity(longTerm.sigma.sigma, window.unit, 3),
+          },
+          ...(shortTerm.cp === undefined
+            ? []
+            : [{ label: 'Cp', value: `${said(shortTerm.cp)} ${inWords(shortTerm.cpInterval)}` }]),
+          { label: 'Cpk', value: `${said(shortTerm.cpk)} ${inWords(shortTerm.cpkInterval)}` },
+          {
+            label: 'Cpk, shown to be at least',
+            value: (
+              <>
+                {said(shortTerm.cpkLowerBound)}; asked:{' '}
+                <a href={limitAddress(view.code, capabilityLeast.key)}>{formatNumber(asked.value)}</a>
+              </>
+            ),
+          },
+          ...(longTerm.cp === undefined
+            ? []
+            : [{ label: 'Pp', value: `${said(longTerm.cp)} ${inWords(longTerm.cpInterval)}` }]),
+          { label: 'Ppk', value: `${said(longTerm.cpk)} ${inWords(longTerm.cpkInterval)}` },
+          {
+            label: 'Outside, if the spread is normal',
+            value: `${said(outside.below + outside.above)} in a million`,
+          },
+        ]}
+      />
+      <p className="field-hint">
+        The curve is the normal spread of all readings (s). Cp and Cpk rest on the moving range of successive
+        readings, Pp and Ppk on all of them. NIST/SEMATECH e-Handbook 6.1.6; interval of Cpk: A. F. Bissell,
+        Applied Statistics 39 (1990) 331, from memory.
+      </p>
+    </Section>
+  )
+}
+
+const inWords = (interval: Interval | undefined): string =>
+  interval ? `(${formatNumber(interval.lower, 3)} to ${formatNumber(interval.upper, 3)})` : ''

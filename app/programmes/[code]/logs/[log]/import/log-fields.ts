@@ -1,0 +1,59 @@
+import { logTarget, targetFields } from '@/lib/readings/import-target'
+import type { ReadingField } from '@/lib/readings/reading-field'
+import { THERMOCOUPLES, thermalProfile } from '@/shared/records/characteristics/thermal-profile'
+import type { Readings } from '@/shared/records/readings'
+
+/** Seconds since the pass began, as profile recorders write them instead of an instant. */
+const ELAPSED = 'elapsedS'
+
+/** The fields a file for a log has to fill. A profile may tell its time in seconds from its start. */
+export function logFields(code: string, characteristic: string): ReadingField[] {
+  const fields = targetFields(logTarget(code, characteristic))
+  if (characteristic !== thermalProfile.key) return fields
+  return [
+    ...fields.map((field): ReadingField => {
+      if (field.kind === 'instant')
+        return {
+          ...field,
+          required: false,
+          alsoCalled: ['timestamp', 'date time', 'datetime', 'instant', 'utc'],
+        }
+      const number = THERMOCOUPLES.findIndex((column) => column === field.name) + 1
+      return {
+        ...field,
+        alsoCalled: [`TC ${number}`, `TC${number}`, `couple ${number}`, `channel ${number}`, `CH${number}`],
+      }
+    }),
+    {
+      kind: 'number',
+      name: ELAPSED,
+      label: 'Seconds from the start',
+      required: false,
+      min: 0,
+      max: 100_000,
+      unit: 's',
+      alsoCalled: ['elapsed', 'elapsed time', 'seconds', 'time s', 'time', 't'],
+    },
+  ]
+}
+
+/** Whether the readings tell no instants, only seconds from a start that has to be asked for. */
+export const isTimedFromStart = ({ columns }: Readings): boolean =>
+  !columns['at']?.length && ELAPSED in columns
+
+/** Readings with their instants: as read, or counted from the start of the pass (epoch milliseconds). */
+export function withInstants(
+  readings: Readings,
+  startedAt: number,
+): { readonly readings: Readings } | { readonly says: string } {
+  const { [ELAPSED]: elapsed, ...columns } = readings.columns
+  if (!isTimedFromStart(readings)) {
+    return columns['at'] ? { readings: { ...readings, columns } } : { says: NO_TIME }
+  }
+  if (!Number.isFinite(startedAt)) return { says: 'Say when the pass began: date and time, UTC.' }
+  if (elapsed?.some((seconds) => typeof seconds !== 'number')) return { says: NO_TIME }
+  const at = (elapsed ?? []).map((seconds) => startedAt + Math.round(Number(seconds) * 1000))
+  return { readings: { ...readings, columns: { at, ...columns } } }
+}
+
+const NO_TIME = 'Every row needs its time, or its seconds from the start: choose the column that holds them.'

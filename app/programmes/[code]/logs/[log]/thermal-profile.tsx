@@ -1,0 +1,142 @@
+import type { ReactNode } from 'react'
+import { ProfilePlot } from '@/app/drawing/profile-plot'
+import type { Numbers } from '@/app/drawing/numbers-table'
+import { Empty } from '@/app/ui/empty'
+import { Section } from '@/app/ui/section'
+import { VerdictMark } from '@/app/ui/verdict-mark'
+import { formatQuantity } from '@/shared/quantity/format'
+import type { Log } from '@/shared/records/log'
+import { marginIn, windowInWords, type ProcessWindow } from '@/shared/rules/control/logged-window'
+import { profileSummary, SLOPE_WINDOW_S, SOAK } from '@/shared/rules/control/profile-summary'
+import { profileReads, profileWindows, type ProfileWindows } from '@/shared/rules/control/profile-windows'
+import type { Facts } from '@/shared/rules/facts'
+import { inputsOf } from '@/shared/rules/inputs-of'
+
+/** One pass of a measured board, drawn against the window of its solder, with each thermocouple's terms. */
+export function ThermalProfile({ log, facts }: { log: Log; facts: Facts }) {
+  const inputs = inputsOf(profileReads, facts)
+  if (!inputs)
+    return (
+      <Empty title="No window yet">The alloy family of the programme decides the window of a profile.</Empty>
+    )
+  const windows = profileWindows(inputs)
+  const summary = profileSummary(log, windows.liquidusC)
+  if (!summary)
+    return (
+      <Empty title="No profile yet">
+        Import one pass of a measured board below: time in the first column, one thermocouple a column.
+      </Empty>
+    )
+  const reflowed = inputs.process === undefined || inputs.process === 'reflow'
+  return (
+    <Section
+      id="chart"
+      heading="Profile"
+      lead={
+        reflowed
+          ? `Peak: ${windowInWords(windows.peak)} Above ${formatQuantity(windows.liquidusC, '°C')}: ${windowInWords(windows.aboveLiquidus)}`
+          : 'No board is reflowed in this programme: the pass is drawn without a window.'
+      }
+    >
+      <ProfilePlot
+        title={`${log.code}: one pass of the board`}
+        liquidusC={windows.liquidusC}
+        traces={summary.couples.map(({ name, trace, peakC, peakAtS }) => ({
+          tag: name,
+          name,
+          ...trace,
+          peakC,
+          peakAtS,
+        }))}
+        {...(reflowed && windows.soak && { soak: SOAK })}
+        {...(reflowed && {
+          peak: { atLeast: windows.peak.least?.value, atMost: windows.peak.most?.value },
+        })}
+        numbers={numbersOf(summary, reflowed ? windows : undefined)}
+      />
+      <p className="field-hint">
+        {summary.greatestDifference &&
+          `Greatest difference across the board at one time: ${formatQuantity(summary.greatestDifference.differenceK, 'K', 3)}, after ${formatQuantity(summary.greatestDifference.atS, 's')}. `}
+        Slopes are taken over {SLOPE_WINDOW_S} s or more; times are interpolated between samples.
+      </p>
+    </Section>
+  )
+}
+
+type Summary = NonNullable<ReturnType<typeof profileSummary>>
+
+function numbersOf({ couples, peakSpreadK }: Summary, windows: ProfileWindows | undefined): Numbers {
+  const judged = (
+    key: string,
+    found: number,
+    window: ProcessWindow | undefined,
+    unit: ProcessWindow['unit'],
+  ) => cell(key, formatQuantity(found, unit, 3), window && marginIn(window, found).verdict)
+  return {
+    columns: [
+      { label: 'Place' },
+      { label: 'Steepest rise' },
+      { label: `Soak, ${SOAK.fromC} to ${SOAK.toC} °C` },
+      { label: 'Peak' },
+      { label: 'Peak after' },
+      { label: 'Above liquidus' },
+      { label: 'Steepest fall' },
+    ],
+    rows: [
+      ...couples.map((couple) => [
+        couple.name,
+        judged('rise', couple.steepestRiseKPerS, windows?.rise, 'K/s'),
+        judged('soak', couple.soakS, windows?.soak, 's'),
+        judged('peak', couple.peakC, windows?.peak, '°C'),
+        formatQuantity(couple.peakAtS, 's', 3),
+        judged('above', couple.timeAboveLiquidusS, windows?.aboveLiquidus, 's'),
+        formatQuantity(couple.steepestFallKPerS, 'K/s', 3),
+      ]),
+      ...(couples.length > 1
+        ? [
+            [
+              'Difference across the board',
+              spreadOf(
+                couples.map(({ steepestRiseKPerS }) => steepestRiseKPerS),
+                'K/s',
+              ),
+              spreadOf(
+                couples.map(({ soakS }) => soakS),
+                's',
+              ),
+              judged('spread', peakSpreadK, windows?.spread, 'K'),
+              spreadOf(
+                couples.map(({ peakAtS }) => peakAtS),
+                's',
+              ),
+              spreadOf(
+                couples.map(({ timeAboveLiquidusS }) => timeAboveLiquidusS),
+                's',
+              ),
+              spreadOf(
+                couples.map(({ steepestFallKPerS }) => steepestFallKPerS),
+                'K/s',
+              ),
+            ],
+          ]
+        : []),
+    ],
+  }
+}
+
+const spreadOf = (values: readonly number[], unit: ProcessWindow['unit']): string =>
+  formatQuantity(Math.max(...values) - Math.min(...values), unit, 3)
+
+/** A value with its verdict where a window is asked. */
+const cell = (
+  key: string,
+  text: string,
+  verdict: ReturnType<typeof marginIn>['verdict'] | undefined,
+): ReactNode =>
+  verdict === undefined ? (
+    text
+  ) : (
+    <span key={key} className="mark-row">
+      {text} <VerdictMark verdict={verdict} />
+    </span>
+  )

@@ -1,0 +1,40 @@
+import { BATH_CONSTITUENTS, NEW_SOLDER_MOST } from '@/shared/materials/bath-constituents'
+import { BATH_LIMITS, type BathLimits, type Contaminant } from '@/shared/materials/bath-contaminants'
+import { bathSumMost, leadFreeBathLimits, tinLeadBathLimits } from '@/shared/plan/limits/control-bath'
+import { bathLimitEdition, newSolderCopper } from '@/shared/plan/parameters/control-bath'
+import { alloyFamily } from '@/shared/plan/parameters/programme'
+import { solderAlloy } from '@/shared/plan/parameters/solder'
+import type { Ruling } from '@/shared/plan/requirement'
+import type { Log } from '@/shared/records/log'
+import { optional, type Inputs } from '@/shared/rules/rule'
+import { limitReads, metalRulings, questionsOn, type BathQuestion } from './bath-questions'
+
+/** What the limits of a bath follow from. */
+export const bathLimitReads = {
+  family: alloyFamily,
+  alloy: optional(solderAlloy),
+  edition: optional(bathLimitEdition),
+  sumMost: bathSumMost,
+  ...limitReads('tin-lead', tinLeadBathLimits),
+  ...limitReads('lead-free', leadFreeBathLimits),
+}
+export const newCopperRead = { newCopper: optional(newSolderCopper) }
+
+type BathInputs = Inputs<typeof bathLimitReads> & Partial<Inputs<typeof newCopperRead>>
+
+/** The edition that is chosen; undefined where the strictest of all rules. */
+export const chosenEdition = ({ edition }: Pick<BathInputs, 'edition'>): BathLimits | undefined =>
+  edition && edition !== 'strictest' ? (BATH_LIMITS[edition] as BathLimits) : undefined
+
+/** Everything the analyses of these baths are held against; metals that belong into the alloy are left out. */
+export function bathQuestions(inputs: BathInputs, logs: readonly Log[]): BathQuestion[] {
+  const { family, alloy, newCopper, sumMost } = inputs
+  const chosen = chosenEdition(inputs)
+  const onPurpose: readonly string[] = alloy ? BATH_CONSTITUENTS[alloy].onPurpose : []
+  const byName = inputs as unknown as Readonly<Record<string, Ruling | undefined>>
+  const metals = metalRulings(family, byName, chosen).filter(({ metal }) => !onPurpose.includes(metal))
+  const sum = family === 'tin-lead' && (!chosen || chosen.sumMost !== undefined) ? sumMost : undefined
+  const addedOf = (metal: Contaminant): number =>
+    metal === 'copper' && newCopper !== undefined ? newCopper : NEW_SOLDER_MOST.most[metal]
+  return logs.flatMap((log) => questionsOn(log, metals, addedOf, sum))
+}
