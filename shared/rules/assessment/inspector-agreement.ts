@@ -1,20 +1,15 @@
 import { inspectorKappaLeast } from '@/shared/plan/limits/assessment-proof'
 import { agreementStudyAsked } from '@/shared/plan/parameters/assessment-proof'
 import { formatAgainst, formatNumber } from '@/shared/quantity/format'
-import type { RecordOf } from '@/shared/records/record-kinds'
+import { agreementStudies, type AgreementStudy, type PairAgreement } from '@/shared/records/agreement-study'
 import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
 import { notAsked } from '@/shared/rules/not-asked'
 import { judgedByParts } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import { cohenKappa } from '@/shared/statistics/agreement/cohen-kappa'
-import { crossTable } from '@/shared/statistics/agreement/cross-table'
+import type { Interval } from '@/shared/statistics/intervals/interval'
 import { inspectorCalls } from './assessment-reads'
 
-type Call = RecordOf<'inspector-call'>
-
-const CALLS = ['sound', 'defective'] as const
-type Sorted = (typeof CALLS)[number]
 const GUARD = 0.05
 const CONFIDENCE = 0.95
 
@@ -35,9 +30,8 @@ export const inspectorAgreement = rule({
         ['inspectors’ calls on the same joints'],
         limit,
       )
-    const parts = [...grouped(calls, ({ study }) => study)].flatMap(([study, own]) =>
-      judgeStudy(study, own, least.value),
-    )
+    const studies = agreementStudies(calls, CONFIDENCE)
+    const parts = studies.flatMap((study) => partsOf(study, least.value))
     if (parts.length === 0)
       return undetermined(
         'One inspector alone, with nothing known of the joints: there is nobody to agree with.',
@@ -59,64 +53,25 @@ export const inspectorAgreement = rule({
         sourceOf(least),
         { cite: 'J. Cohen, Educational and Psychological Measurement 20 (1960): kappa', how: 'from memory' },
       ],
-      notes: ['Kappa depends on how many joints of the set are bad: mix in a third or so.'],
+      notes: [
+        'Kappa depends on how many joints of the set are bad: mix in a third or so.',
+        ...studies.flatMap(notesOf),
+      ],
     })
   },
 })
 
-const grouped = <T>(rows: readonly T[], keyOf: (row: T) => string): Map<string, T[]> => {
-  const groups = new Map<string, T[]>()
-  for (const row of rows) {
-    const key = keyOf(row)
-    const known = groups.get(key)
-    if (known) known.push(row)
-    else groups.set(key, [row])
-  }
-  return groups
-}
-
-const sort = (call: string): Sorted => (call === 'sound' ? 'sound' : 'defective')
-
-/** Every two inspectors of a study on the joints of its first round, and each with what is known. */
-function judgeStudy(study: string, calls: readonly Call[], least: number): Part[] {
-  const first = calls.filter(({ round }) => round === 1)
-  const known = new Map<string, Sorted>()
-  for (const { joint, reference } of calls) if (reference !== undefined) known.set(joint, sort(reference))
-  const inspectors = [...grouped(first, ({ inspector }) => inspector)].map(([name, own]) => ({
-    name,
-    calls: new Map(own.map(({ joint, call }) => [joint, sort(call)])),
-  }))
-  return inspectors.flatMap((one, index) => [
-    ...inspectors
-      .slice(index + 1)
-      .map((other) => judgePair(`${study}: ${one.name} and ${other.name}`, one.calls, other.calls, least)),
-    ...(known.size > 0
-      ? [judgePair(`${study}: ${one.name} and what is known`, one.calls, known, least)]
-      : []),
-  ])
-}
-
-function judgePair(
-  subject: string,
-  one: ReadonlyMap<string, Sorted>,
-  other: ReadonlyMap<string, Sorted>,
-  least: number,
-): Part {
-  const joints = [...one.keys()].filter((joint) => other.has(joint))
+/** The part of two lists of calls; `subject` names them. */
+function judgePair(subject: string, { joints, kappa: found }: PairAgreement, least: number): Part {
   const train = { says: 'Look together at the joints called differently, agree, train, and call a new set.' }
-  if (joints.length === 0)
+  if (found === undefined)
     return { subject, verdict: 'undetermined', found: 'no joint was called by both.', remedy: train }
-  const table = crossTable(
-    joints.map((joint) => one.get(joint)!),
-    joints.map((joint) => other.get(joint)!),
-    CALLS,
-  )
-  const { kappa, observedAgreement, interval } = cohenKappa(table, CONFIDENCE)
+  const { kappa, observedAgreement, interval } = found
   if (kappa === undefined)
     return {
       subject,
       verdict: 'undetermined',
-      found: `all ${joints.length} joints were called alike: a set without both good and bad joints shows no agreement.`,
+      found: `all ${joints} joints were called alike: a set without both good and bad joints shows no agreement.`,
       remedy: { says: 'Make up a set with sound and defective joints.' },
     }
   const margin: Margin = { found: kappa, limit: least, unit: '1', direction: 'at least', guardBand: GUARD }
@@ -128,8 +83,30 @@ function judgePair(
   return {
     subject,
     verdict,
-    found: `kappa ${printed}${bounds}, ${formatNumber(observedAgreement * 100, 3)} % of ${joints.length} calls alike.`,
+    found: `kappa ${printed}${bounds}, ${formatNumber(observedAgreement * 100, 3)} % of ${joints} calls alike.`,
     margin,
     ...(verdict !== 'meets' && { remedy: train }),
   }
+}
+
+/** Every two inspectors of a study, and each with what is known. */
+const partsOf = ({ study, pairs, withKnown }: AgreementStudy, least: number): Part[] =>
+  [...pairs, ...withKnown].map((pair) => judgePair(`${study}: ${pair.one} and ${pair.other}`, pair, least))
+
+/** What several inspectors show together, and each with their own second round; information beside the pairs that are judged. */
+function notesOf({ study, inspectors, together, withSelf }: AgreementStudy): string[] {
+  const said = (kappa: number, interval: Interval | undefined): string =>
+    `kappa ${formatNumber(kappa, 3)}${interval ? ` (${formatNumber(interval.lower, 2)} to ${formatNumber(interval.upper, 2)})` : ''}`
+  const all =
+    inspectors.length > 2 && together?.kappa !== undefined
+      ? [
+          `${study}: all ${together.inspectors} inspectors together ${said(together.kappa, together.interval)}, by Fleiss.`,
+        ]
+      : []
+  const selves = withSelf.flatMap(({ one, kappa }) =>
+    kappa?.kappa === undefined
+      ? []
+      : [`${study}: ${one} with the own second round ${said(kappa.kappa, kappa.interval)}.`],
+  )
+  return [...all, ...selves]
 }

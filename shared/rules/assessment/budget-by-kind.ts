@@ -1,0 +1,57 @@
+import { allowedDefectsPerMillion } from '@/shared/physics/joint-budget'
+import type { DefectRecord } from '@/shared/records/defect-record'
+import { ratesByKind, type KindRate } from '@/shared/records/defect-summary'
+import { defectsPerMillionInterval } from '@/shared/statistics/intervals/defects-per-million'
+import type { Interval } from '@/shared/statistics/intervals/interval'
+import { budgetStanding, type BudgetStanding } from './defects-against-budget'
+
+/** A kind of defect, or all together, held against the whole budget. */
+export interface HeldToBudget extends Pick<KindRate, 'joints' | 'perMillion' | 'interval'> {
+  readonly kind: KindRate['kind'] | 'all kinds together'
+  readonly standing: BudgetStanding
+  /** Of all joints counted under a kind. */
+  readonly share: number
+}
+
+interface BudgetAsked {
+  readonly jointsOnBoard: number
+  /** Share of boards, between 0 and 1, that shall leave soldering without a defect. */
+  readonly defectFreeBoards: number
+  /** One-sided for the standing, two-sided for the bounds shown. */
+  readonly confidence: number
+}
+
+/**
+ * All kinds together, then each, most frequent first: rate with exact bounds,
+ * and whether it alone would keep the whole budget, exceed it, or need so many
+ * more joints. Empty while no joint was seen or more are at fault than were seen.
+ */
+export function budgetByKind(record: DefectRecord, asked: BudgetAsked): HeldToBudget[] {
+  const { jointsSeen, defective } = record
+  if (jointsSeen === 0 || defective > jointsSeen) return []
+  const { jointsOnBoard: joints, defectFreeBoards, confidence } = asked
+  const budget = allowedDefectsPerMillion({ joints, defectFreeBoards })
+  const standingOf = (count: number) => budgetStanding({ ...record, defective: count }, budget, confidence)
+  const interval: Interval = defectsPerMillionInterval({ defectiveJoints: defective, jointsSeen }, confidence)
+  const whole = standingOf(defective)
+  return [
+    {
+      kind: 'all kinds together',
+      joints: defective,
+      perMillion: whole.perMillion,
+      interval,
+      share: 1,
+      standing: whole,
+    },
+    ...ratesByKind(record, confidence).map(
+      ({ kind, joints: count, perMillion, interval: bounds, share }) => ({
+        kind,
+        joints: count,
+        perMillion,
+        interval: bounds,
+        share,
+        standing: standingOf(count),
+      }),
+    ),
+  ]
+}
