@@ -81,6 +81,7 @@ function placesOf({ code, state, actor }: ProgrammeView): Place[] {
     { text: 'Logs', href: to.logsAddress(code) },
     { text: 'Inspections', href: to.inspectionsAddress(code) },
     { text: 'Records', href: to.recordsAddress(code) },
+    { text: 'Reliability', href: to.reliabilityAddress(code) },
     { text: 'Lessons', href: to.programmeLessonsAddress(code) },
     { text: 'People', href: to.membersAddress(code) },
     { text: 'Trail', href: to.trailAddress(code) },

@@ -5,7 +5,7 @@ import { boardQuality, failureRateEdition, survivalTarget } from '@/shared/plan/
 import type { Parameter, ValueOf } from '@/shared/plan/parameter'
 import { alloyFamily, environment, serviceYears } from '@/shared/plan/parameters/programme'
 import { useCycles } from '@/shared/plan/parameters/thermal-fatigue'
-import { rulingOn, type Source } from '@/shared/plan/requirement'
+import { rulingOn, type Ruling, type Source } from '@/shared/plan/requirement'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import type { Facts } from '@/shared/rules/facts'
 import {
@@ -76,10 +76,7 @@ export function assumptionsOf(
     {
       what: 'Confidence of what is shown, one-sided',
       value: formatQuantity(target.confidence * 100, '%'),
-      source: {
-        cite: rulingOn(demonstrationConfidenceLeast, requirements).document,
-        how: demonstrationConfidenceLeast.byDefault.from.how,
-      },
+      source: rulingSource(rulingOn(demonstrationConfidenceLeast, requirements)),
       by: { kind: 'limit', key: demonstrationConfidenceLeast.key },
     },
   ]
@@ -142,6 +139,9 @@ function testRows(
     },
   ]
 }
+
+const rulingSource = ({ document, limit: { byDefault } }: Ruling): Source =>
+  document === byDefault.from.cite ? byDefault.from : { cite: document, how: 'published' }
 
 const parameter = (key: string, what: string, value: string): Assumption => ({
   what,
