@@ -1,15 +1,23 @@
 import type { ReactNode } from 'react'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { ConductorFits } from './conductor-fits'
+import { DocumentsAndLimits } from './documents-and-limits'
+import { ExposureChart } from './exposure-chart'
 import { HoleChart } from './hole-chart'
 import { JointSections } from './joint-sections'
+import { ProcessCostChart } from './process-cost-chart'
 import { SpacingCharts } from './spacing-chart'
 import { StorageCharts } from './storage-charts'
+import { SurvivalChart } from './survival-chart'
 
 type Picture = (props: { view: ProgrammeView }) => ReactNode
 
 /** What an item shows beside its findings, in order; each shows nothing while its values are missing. */
 const PICTURES: Readonly<Record<string, readonly Picture[]>> = {
+  documents: [DocumentsAndLimits],
+  'joint-budget': [SurvivalChart],
+  laminate: [ExposureChart],
+  'soldering-process': [ProcessCostChart],
   'conductors-and-spacings': [ConductorFits, SpacingCharts],
   'holes-and-lands': [HoleChart],
   'joint-geometry': [JointSections],

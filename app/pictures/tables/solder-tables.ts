@@ -1,15 +1,21 @@
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { ALLOYS, type Alloy } from '@/shared/materials/alloys'
+import { BOARD_FINISHES } from '@/shared/materials/board-finishes'
 import { FLUXES } from '@/shared/materials/fluxes'
+import { LEAD_COATINGS } from '@/shared/materials/lead-finishes'
+import { boardFinish, leadFinishes } from '@/shared/plan/parameters/finishes'
 import { flux, solderAlloy } from '@/shared/plan/parameters/solder'
+import type { Source } from '@/shared/plan/requirement'
 import { formatNumber } from '@/shared/quantity/format'
+import { judgeSurface, type Surface } from '@/shared/rules/specification/mixed-metals'
 import { valueOf } from '../value-of'
-import { numbers, texts, type ReferenceTable } from './reference-table'
+import { numbers, texts, type ReferenceRow, type ReferenceTable } from './reference-table'
 
 /** Alloys for joints, and fluxes by their classification. */
 export const solderTables = (view: ProgrammeView): ReferenceTable[] => [
   alloyTable(valueOf(view, solderAlloy)),
   fluxTable(valueOf(view, flux)),
+  meetingTable(view),
 ]
 
 const alloyTable = (chosen: string | undefined): ReferenceTable => ({
@@ -43,4 +49,37 @@ const fluxTable = (chosen: string | undefined): ReferenceTable => ({
     source,
     cells: [label, base, activity, halide ? 'yes' : 'no', residueMayStay],
   })),
+})
+
+/** One alloy of each kind: what may meet it may meet its relatives. */
+const MET = [ALLOYS.sn63pb37, ALLOYS.sac305, ALLOYS.sn42bi58]
+
+/** Which finish may meet which solder, judged as the rule on mixed metals judges. */
+function meetingTable(view: ProgrammeView): ReferenceTable {
+  const board = valueOf(view, boardFinish)
+  const leads = new Set((valueOf(view, leadFinishes) ?? []).map(({ coating }) => coating as string))
+  return {
+    caption: 'which finish may meet which solder',
+    columns: texts('Finish', ...MET.map(({ label }) => `With ${label}`)),
+    rows: [
+      ...Object.entries(BOARD_FINISHES).map(([key, finish]) =>
+        meetingRow({ subject: 'Board', ...finish, bismuthPct: 0 }, key === board, finish.source),
+      ),
+      ...Object.entries(LEAD_COATINGS).map(([key, coating]) =>
+        meetingRow({ subject: 'Lead', ...coating }, leads.has(key), coating.source),
+      ),
+    ],
+  }
+}
+
+const meetingRow = (surface: Surface, chosen: boolean, source: Source): ReferenceRow => ({
+  chosen,
+  source,
+  cells: [
+    `${surface.subject}: ${surface.label}`,
+    ...MET.map((alloy) => {
+      const { verdict, found } = judgeSurface(surface, alloy)
+      return verdict === 'meets' ? 'may meet' : `not together: ${found}`
+    }),
+  ],
 })

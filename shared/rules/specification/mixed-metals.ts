@@ -10,7 +10,7 @@ import { judgedByParts } from '@/shared/rules/parts'
 import { rule } from '@/shared/rules/rule'
 
 /** A metal that meets the solder: what it holds of lead and bismuth. */
-interface Surface {
+export interface Surface {
   readonly subject: string
   readonly label: string
   readonly leadPct: number
@@ -67,7 +67,8 @@ export const mixedMetals = rule({
   },
 })
 
-function judgeSurface(
+/** One metal that meets the solder. */
+export function judgeSurface(
   { subject, label, leadPct, bismuthPct }: Surface,
   alloy: (typeof ALLOYS)[keyof typeof ALLOYS],
 ): Part {

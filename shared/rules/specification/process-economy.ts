@@ -85,7 +85,8 @@ export const processEconomy = rule({
   },
 })
 
-function costOfBoard(row: ProcessCost, joints: number, volume: number) {
+/** What one board costs by a process when so many are made in a year. */
+export function costOfBoard(row: ProcessCost, joints: number, volume: number) {
   const rework = reworkToExpect(row, joints)
   const running = row.perBoard + row.perJoint * joints + rework.total
   return { rework, running, total: row.fixed / volume + running }

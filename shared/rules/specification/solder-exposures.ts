@@ -1,4 +1,4 @@
-import { BOARD_FINISHES } from '@/shared/materials/board-finishes'
+import { BOARD_FINISHES, type BoardFinish } from '@/shared/materials/board-finishes'
 import { LAMINATES, type Laminate } from '@/shared/materials/laminates'
 import { commonPractice, published } from '@/shared/materials/source'
 import { floatShareUsed, throughExpansionPct } from '@/shared/physics/solder-exposure'
@@ -43,9 +43,8 @@ export const solderExposuresRule = rule({
   },
   judge({ laminate: key, exposures: listed, finish, family, certifiedTransition, most }) {
     const grade: Laminate = LAMINATES[key]
-    const levelled = listed.some((row) => row.kind === 'levelling')
-    const unlisted = BOARD_FINISHES[finish].hotDipped && !levelled
-    const exposures = unlisted ? [LEVELLING, ...listed] : listed
+    const exposures = exposuresCounted(listed, BOARD_FINISHES[finish])
+    const unlisted = exposures.includes(LEVELLING)
     const hottest = exposures.reduce((most, row) => (row.temperatureC > most.temperatureC ? row : most))
     const share = floatShareUsed(grade.solderFloat, exposures)
     const common = {
@@ -94,6 +93,14 @@ export const solderExposuresRule = rule({
     }
   },
 })
+
+/** Every exposure that counts: those listed, and the levelling that a dipped finish has had unlisted. */
+export function exposuresCounted(
+  listed: readonly SolderExposure[],
+  { hotDipped }: Pick<BoardFinish, 'hotDipped'>,
+): readonly SolderExposure[] {
+  return hotDipped && !listed.some((row) => row.kind === 'levelling') ? [LEVELLING, ...listed] : listed
+}
 
 function tooHot(
   grade: Laminate,

@@ -1,0 +1,87 @@
+import { scaleLinear } from 'd3-scale'
+import { formatQuantity } from '@/shared/quantity/format'
+import { Drawing } from './drawing'
+import { UprightLimit } from './limit-line'
+import { numberTicks } from './ticks'
+
+interface SharesAddedUpProps {
+  title: string
+  /** What all shares together may reach. */
+  mostPct: number
+  shares: readonly { name: string; pct: number; says: string }[]
+}
+
+const WIDTH = 440
+const LEFT = 6
+const RIGHT = WIDTH - 18
+const TOP = 14
+const ROW = 40
+
+/** Shares laid end to end, each beginning where the one before ends, against what they may reach together. */
+export function SharesAddedUp({ title, mostPct, shares }: SharesAddedUpProps) {
+  const total = shares.reduce((sum, { pct }) => sum + pct, 0)
+  const x = scaleLinear([0, Math.max(mostPct, total) * 1.06], [LEFT, RIGHT])
+  const bottom = TOP + shares.length * ROW + 6
+  const percent = (value: number) => formatQuantity(value, '%', 3)
+  const starts = shares.map((_, at) => shares.slice(0, at).reduce((sum, { pct }) => sum + pct, 0))
+  return (
+    <Drawing
+      title={title}
+      description={`${shares.map(({ name, pct }) => `${name} ${percent(pct)}`).join(', ')}; together ${percent(total)} of at most ${percent(mostPct)}.`}
+      width={WIDTH}
+      height={bottom + 40}
+      numbersPlace="beside"
+      numbers={{
+        columns: [
+          { label: 'Step' },
+          { label: 'Exposure', set: 'text' },
+          { label: 'Share' },
+          { label: 'So far' },
+        ],
+        rows: shares.map(({ name, pct, says }, at) => [
+          name,
+          says,
+          percent(pct),
+          percent((starts[at] ?? 0) + pct),
+        ]),
+      }}
+    >
+      {shares.map(({ name, pct }, at) => {
+        const start = starts[at] ?? 0
+        const y = TOP + at * ROW + 18
+        return (
+          <g key={at}>
+            <path className="line-grid" d={`M${LEFT} ${y + 6}H${x(mostPct)}`} />
+            <rect
+              x={x(start)}
+              y={y}
+              width={Math.max(1, x(start + pct) - x(start))}
+              height={12}
+              className="fill-copper-bright"
+            />
+            <path className="line-bound" d={`M${x(start + pct)} ${y + 12}V${y + ROW}`} />
+            <text x={LEFT} y={y - 5} className="text-haloed">
+              {name}
+            </text>
+            <text x={x(mostPct) - 6} y={y - 5} textAnchor="end" className="text-soft text-haloed">
+              {percent(pct)}
+            </text>
+          </g>
+        )
+      })}
+      <UprightLimit x={x(mostPct)} top={TOP + 14} bottom={bottom} beyond="right" />
+      <path className="line-thin" d={`M${LEFT} ${bottom}H${RIGHT}`} />
+      {numberTicks(x, 6).map(({ at, text }) => (
+        <g key={at}>
+          <path className="line-thin" d={`M${at} ${bottom}v4`} />
+          <text x={at} y={bottom + 16} textAnchor="middle" className="text-soft text-small">
+            {text}
+          </text>
+        </g>
+      ))}
+      <text x={RIGHT} y={bottom + 34} textAnchor="end">
+        Capability used, %
+      </text>
+    </Drawing>
+  )
+}

@@ -1,0 +1,125 @@
+import { limitAddress } from '@/app/addresses'
+import { Quantity } from '@/app/ui/quantity'
+import { RuledTable, type RowGroup } from '@/app/ui/ruled-table'
+import { Section } from '@/app/ui/section'
+import { Disclosure } from '@/app/ui/disclosure'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { applicableDocuments, type ApplicableDocument } from '@/shared/plan/parameters/documents'
+import { rulingOn, type Layer, type Ruling } from '@/shared/plan/requirement'
+import { valueOf } from './value-of'
+
+/** One document's say on one limit. */
+interface Say {
+  readonly ruling: Ruling
+  readonly layer: Layer
+}
+
+/** Every limit of the plan under the document it comes from: what rules, what gives way, what is disputed. */
+export function DocumentsAndLimits({ view }: { view: ProgrammeView }) {
+  const register = valueOf(view, applicableDocuments)
+  if (!register) return null
+  const says = saysOf(view)
+  const registered = register.map((entry) => groupOf(entry, says))
+  const named = new Set(registered.flatMap(({ rows }) => rows))
+  const others = byDocument(says.filter((say) => !named.has(say)))
+  return (
+    <Section
+      heading="What each document sets"
+      lead="The strictest layer of a limit rules, unless a document of higher authority expressly relaxes it."
+    >
+      <SaysTable caption="Limits by applicable document" groups={registered} view={view} />
+      <Disclosure
+        summary={`Defaults from ${others.length} documents and practices that are not in the register`}
+        printed={false}
+      >
+        <SaysTable caption="Limits by other source" groups={others} view={view} />
+      </Disclosure>
+    </Section>
+  )
+}
+
+const saysOf = ({ state }: ProgrammeView): Say[] => {
+  const limits = new Map(
+    state.items.flatMap(({ definition }) => definition.limits).map((limit) => [limit.key, limit]),
+  )
+  return [...limits.values()].flatMap((limit) => {
+    const ruling = rulingOn(limit, state.facts.requirements)
+    return ruling.layers.map((layer) => ({ ruling, layer }))
+  })
+}
+
+/** A limit may cite a document with or without its edition and table behind the number. */
+function groupOf(entry: ApplicableDocument, says: readonly Say[]): RowGroup<Say> {
+  const { document, edition, authority } = entry
+  const cites = ({ layer }: Say): boolean =>
+    layer.document.toLowerCase().startsWith(document.trim().toLowerCase())
+  const rows = says.filter(cites)
+  return {
+    key: `${document} ${edition}`,
+    heading: `${document}, ${edition} (${authority})${rows.length === 0 ? ': sets no limit here' : ''}`,
+    rows,
+  }
+}
+
+function byDocument(says: readonly Say[]): RowGroup<Say>[] {
+  const documents = [...new Set(says.map(({ layer }) => layer.document))].toSorted()
+  return documents.map((document) => ({
+    key: document,
+    heading: document,
+    rows: says.filter(({ layer }) => layer.document === document),
+  }))
+}
+
+interface SaysTableProps {
+  caption: string
+  groups: readonly RowGroup<Say>[]
+  view: ProgrammeView
+}
+
+const SaysTable = ({ caption, groups, view }: SaysTableProps) => (
+  <RuledTable
+    caption={caption}
+    captionHidden
+    narrow="cards-early"
+    groups={groups}
+    rowKey={({ ruling, layer }) => `${ruling.limit.key} ${layer.document} ${layer.clause}`}
+    columns={[
+      {
+        label: 'Limit',
+        names: true,
+        cell: ({ ruling: { limit } }: Say) => <a href={limitAddress(view.code, limit.key)}>{limit.label}</a>,
+      },
+      {
+        label: 'Asks',
+        set: 'number',
+        cell: ({ ruling: { limit }, layer }: Say) => (
+          <>
+            {limit.direction} <Quantity value={layer.value} unit={limit.unit} />
+          </>
+        ),
+      },
+      {
+        label: 'Where',
+        cell: ({ layer }: Say) => (layer.clause === 'default' ? `default, ${layer.document}` : layer.clause),
+      },
+      { label: 'Standing', cell: standingOf },
+    ]}
+  />
+)
+
+function standingOf({ ruling, layer }: Say) {
+  if (layer.rules) {
+    return (
+      <>
+        rules
+        {ruling.conflict && <strong className="ink-carmine">, layers disagree</strong>}
+        {ruling.relaxed && <strong className="ink-rosin">, looser than the default</strong>}
+      </>
+    )
+  }
+  return (
+    <>
+      gives way to <Quantity value={ruling.value} unit={ruling.limit.unit} />, {ruling.document}
+    </>
+  )
+}
