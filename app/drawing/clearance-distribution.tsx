@@ -17,6 +17,8 @@ type ClearanceDistributionProps = {
   shares: { below: number; inside: number; above: number }
 }
 
+/** Tails beyond any real process are told as such, not to the last power of ten. */
+const LEAST_TOLD = 1e-9
 const WIDTH = 440
 const HEIGHT = 250
 
@@ -33,7 +35,8 @@ export function ClearanceDistribution(props: ClearanceDistributionProps) {
   const density = (mm: number) => Math.exp(-(((mm - meanMm) / standardDeviationMm) ** 2) / 2)
   const under = (start: number, end: number) =>
     area<number>(x, frame.bottom, (mm) => y(density(mm))).curve(curveLinear)(steps(start, end)) ?? ''
-  const share = (value: number) => formatQuantity(value * 100, '%', 3)
+  const share = (value: number) =>
+    value > 0 && value < LEAST_TOLD ? 'under 0.001 per million' : formatQuantity(value * 100, '%', 3)
   return (
     <Drawing
       title={title}

@@ -8,32 +8,33 @@ import { radialClearance, clearanceShares } from '@/shared/physics/lead-clearanc
 import { radialClearanceLeast, radialClearanceMost } from '@/shared/plan/limits/lead-holes'
 import { boardThickness } from '@/shared/plan/parameters/laminate'
 import { holeWall, leadHoles, toleranceSigmas, type LeadHole } from '@/shared/plan/parameters/lead-holes'
-import { rulingOn } from '@/shared/plan/requirement'
-import { hasTwoSides, holeOf, leadOf } from '@/shared/rules/specification/joint-row'
+import { holeOf, leadOf } from '@/shared/rules/specification/joint-row'
+import { orNothing, rulingFor, valueOf } from './value-of'
 
 /** Each kind of lead in its hole, to scale, with its clearance against the window. */
 export function HoleChart({ view }: { view: ProgrammeView }) {
-  const { values, requirements } = view.state.facts
-  const rows = values.get(leadHoles.key) as readonly LeadHole[] | undefined
-  const wallUm = values.get(holeWall.key) as number | undefined
+  const rows = valueOf(view, leadHoles)
+  const wallUm = valueOf(view, holeWall)
   if (!rows || wallUm === undefined) return null
   const windowMm = {
-    from: rulingOn(radialClearanceLeast, requirements).value,
-    to: rulingOn(radialClearanceMost, requirements).value,
+    from: rulingFor(view, radialClearanceLeast).value,
+    to: rulingFor(view, radialClearanceMost).value,
   }
-  const thickness = (values.get(boardThickness.key) as number | undefined) ?? 1.6
-  const sigmas = (values.get(toleranceSigmas.key) as number | undefined) ?? 3
+  const thickness = valueOf(view, boardThickness) ?? 1.6
+  const sigmas = valueOf(view, toleranceSigmas) ?? 3
   return (
     <Section heading="Hole chart" lead="Drawn to scale from the finished hole and the lead at their limits.">
-      {rows.filter(isDrawable).map((row, position) => (
-        <Disclosure
-          key={`${row.component} ${position}`}
-          summary={`${row.component}: lead in hole`}
-          open={position === 0}
-        >
-          <JointPictures row={row} {...{ wallUm, windowMm, thickness, sigmas }} />
-        </Disclosure>
-      ))}
+      {rows
+        .filter((row) => isDrawable(row, wallUm))
+        .map((row, position) => (
+          <Disclosure
+            key={`${row.component} ${position}`}
+            summary={`${row.component}: lead in hole`}
+            open={position === 0}
+          >
+            <JointPictures row={row} {...{ wallUm, windowMm, thickness, sigmas }} />
+          </Disclosure>
+        ))}
     </Section>
   )
 }
@@ -82,7 +83,11 @@ function JointPictures({ row, wallUm, windowMm, thickness, sigmas }: JointPictur
 }
 
 /** A row whose numbers contradict each other is told by the finding, not drawn. */
-const isDrawable = (row: LeadHole): boolean => !hasTwoSides(row) || row.leadThicknessMm !== undefined
+const isDrawable = (row: LeadHole, wallUm: number): boolean =>
+  orNothing(() => {
+    const gap = radialClearance(holeOf(row, wallUm), leadOf(row))
+    return gap.nominalMm > 0 && row.landMm > holeOf(row, wallUm).nominalMm
+  }) ?? false
 
 function drawnLead(row: LeadHole): Lead {
   const sized = (nominal: number): Toleranced => ({

@@ -1,9 +1,11 @@
 import type { ReactNode } from 'react'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { BridgingGaps } from './bridging-gaps'
 import { ConductorFits } from './conductor-fits'
 import { DocumentsAndLimits } from './documents-and-limits'
 import { ExposureChart } from './exposure-chart'
 import { HoleChart } from './hole-chart'
+import { HoleWindows } from './hole-windows'
 import { JointSections } from './joint-sections'
 import { ProcessCostChart } from './process-cost-chart'
 import { SpacingCharts } from './spacing-chart'
@@ -18,8 +20,8 @@ const PICTURES: Readonly<Record<string, readonly Picture[]>> = {
   'joint-budget': [SurvivalChart],
   laminate: [ExposureChart],
   'soldering-process': [ProcessCostChart],
-  'conductors-and-spacings': [ConductorFits, SpacingCharts],
-  'holes-and-lands': [HoleChart],
+  'conductors-and-spacings': [ConductorFits, SpacingCharts, BridgingGaps],
+  'holes-and-lands': [HoleWindows, HoleChart],
   'joint-geometry': [JointSections],
   storage: [StorageCharts],
 }

@@ -53,7 +53,7 @@ export const bridgingRisk = rule({
 })
 
 /** The part of a run that lies across the travel, mm: length · sin(angle). */
-const acrossMm = ({ parallelMm = 0, travelAngleDeg = 90 }: SpacingRow): number =>
+export const acrossMm = ({ parallelMm = 0, travelAngleDeg = 90 }: SpacingRow): number =>
   parallelMm * Math.sin((travelAngleDeg * Math.PI) / 180)
 
 function judgeRow(row: SpacingRow, index: number, gap: Ruling, run: Ruling): Part {

@@ -1,0 +1,101 @@
+import { scaleLinear } from 'd3-scale'
+import { Drawing } from './drawing'
+import { UprightLimit } from './limit-line'
+import type { Numbers } from './numbers-table'
+import { numberTicks } from './ticks'
+
+export interface RangeInWindow {
+  readonly name: string
+  readonly least: number
+  readonly nominal: number
+  readonly most: number
+  /** Undefined where no value would do. */
+  readonly window?: { readonly from: number; readonly to: number } | undefined
+  /** Said at the right, such as what would serve. */
+  readonly says: string
+}
+
+interface RangesInWindowsProps {
+  title: string
+  description: string
+  /** "Finished hole, mm". */
+  axis: string
+  rows: readonly RangeInWindow[]
+  numbers: Numbers
+  note?: string
+}
+
+const WIDTH = 440
+const LEFT = 8
+const RIGHT = WIDTH - 12
+const TOP = 10
+const ROW = 46
+
+/** Toleranced sizes as bars, each in the window it must keep to, on one common scale. */
+export function RangesInWindows({ title, description, axis, rows, numbers, note }: RangesInWindowsProps) {
+  const all = rows.flatMap(({ least, most, window }) => [
+    least,
+    most,
+    ...(window ? [window.from, window.to] : []),
+  ])
+  const x = scaleLinear([Math.min(...all), Math.max(...all)], [LEFT + 14, RIGHT - 14])
+  const bottom = TOP + rows.length * ROW + 4
+  return (
+    <Drawing
+      {...{ title, description, numbers, note }}
+      width={WIDTH}
+      height={bottom + 40}
+      numbersPlace="beside"
+    >
+      {rows.map((row, at) => (
+        <Row key={at} row={row} y={TOP + at * ROW} x={x} />
+      ))}
+      <path className="line-thin" d={`M${LEFT} ${bottom}H${RIGHT}`} />
+      {numberTicks(x, 7).map(({ at, text }) => (
+        <g key={at}>
+          <path className="line-thin" d={`M${at} ${bottom}v4`} />
+          <text x={at} y={bottom + 16} textAnchor="middle" className="text-soft text-small">
+            {text}
+          </text>
+        </g>
+      ))}
+      <text x={RIGHT} y={bottom + 34} textAnchor="end">
+        {axis}
+      </text>
+    </Drawing>
+  )
+}
+
+function Row({ row, y, x }: { row: RangeInWindow; y: number; x: (value: number) => number }) {
+  const { name, least, nominal, most, window, says } = row
+  const middle = y + 30
+  return (
+    <g>
+      <text x={LEFT} y={y + 12} className="text-haloed">
+        {name}
+      </text>
+      <text x={RIGHT} y={y + 12} textAnchor="end" className="text-soft text-haloed">
+        {says}
+      </text>
+      <path className="line-grid" d={`M${LEFT} ${middle}H${RIGHT}`} />
+      {window && (
+        <g>
+          <rect
+            x={x(window.from)}
+            y={middle - 9}
+            width={Math.max(0, x(window.to) - x(window.from))}
+            height={18}
+            className="fill-mask-wash"
+          />
+          <UprightLimit x={x(window.from)} top={middle - 11} bottom={middle + 11} beyond="left" />
+          <UprightLimit x={x(window.to)} top={middle - 11} bottom={middle + 11} beyond="right" />
+        </g>
+      )}
+      <path
+        className="line-heavy"
+        d={`M${x(least)} ${middle - 6}v12M${x(most)} ${middle - 6}v12M${x(least)} ${middle}H${x(most)}`}
+      />
+      <path className="fill-ink" d={`M${x(nominal)} ${middle - 6}l4 6l-4 6l-4 -6Z`} />
+    </g>
+  )
+}
