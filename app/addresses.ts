@@ -91,6 +91,8 @@ export const inspectionsAddress = (code: string): string => inProgramme(code, '/
 export const benchAddress = (code: string): string => inProgramme(code, '/inspections/bench')
 export const defectGuideAddress = (code: string): string => inProgramme(code, '/inspections/guide')
 export const agreementAddress = (code: string): string => inProgramme(code, '/inspections/agreement')
+/** Where one inspector calls a set of joints, seeing nobody else’s calls. */
+export const blindCallAddress = (code: string): string => inProgramme(code, '/inspections/agreement/call')
 export const residueAddress = (code: string): string => inProgramme(code, '/inspections/residue')
 export const inspectionAddress = (code: string, inspection: string): string =>
   inProgramme(code, `/inspections/${inspection}`)

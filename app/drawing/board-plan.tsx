@@ -11,6 +11,8 @@ type BoardPlanProps = {
   /** Every joint, drawn faintly, when known. */
   joints?: readonly { xMm: number; yMm: number }[]
   defects: readonly DefectAt[]
+  /** Names to find one's way by, at the middle of what they name. */
+  components?: readonly { component: string; xMm: number; yMm: number }[]
   /** Which way the board travels over the solder. */
   travel?: 'left' | 'right' | 'up' | 'down'
 }
@@ -20,7 +22,14 @@ const ROOM = 34
 const TURN = { right: 0, down: 90, left: 180, up: 270 }
 
 /** The board from its soldered side, with defects by kind where they were found. */
-export function BoardPlan({ title, outlineMm, joints = [], defects, travel }: BoardPlanProps) {
+export function BoardPlan({
+  title,
+  outlineMm,
+  joints = [],
+  components = [],
+  defects,
+  travel,
+}: BoardPlanProps) {
   const across = outlineMm.map(({ xMm }) => xMm)
   const up = outlineMm.map(({ yMm }) => yMm)
   const [left, bottom] = [Math.min(...across), Math.min(...up)]
@@ -59,6 +68,11 @@ export function BoardPlan({ title, outlineMm, joints = [], defects, travel }: Bo
         className="joint-faint"
         d={joints.map((joint) => `M${x(joint.xMm)} ${y(joint.yMm)}h0`).join('')}
       />
+      {components.map(({ component, xMm, yMm }) => (
+        <text key={component} x={x(xMm)} y={y(yMm) + 4} textAnchor="middle" className="text-soft text-small">
+          {component}
+        </text>
+      ))}
       {kinds.map(({ kind }, position) => (
         <path
           key={kind}

@@ -1,33 +1,31 @@
-import { inspectionAddress, inspectionsAddress } from '@/app/addresses'
+import { benchAddress, inspectionsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
-import { Day } from '@/app/ui/date'
-import { Empty } from '@/app/ui/empty'
-import { RuledTable } from '@/app/ui/ruled-table'
-import { Section } from '@/app/ui/section'
+import { ButtonLink } from '@/app/ui/button'
 import { formatNumber } from '@/shared/quantity/format'
 import { refusal } from '@/shared/policy'
-import { DefectPictures } from './defect-pictures'
+import { AgainstBudget } from './against-budget'
+import { AssembliesSeen } from './assemblies-seen'
+import { defectFactsOf } from './defect-facts'
+import { DefectiveJoints } from './defective-joints'
 import { ManyAtOnce } from './forms'
 import { InspectionPlaces } from './places'
+import { WhereTheyLie } from './where-they-lie'
+import { Yields } from './yields'
 
 interface InspectionsPageProps {
   params: Promise<{ code: string }>
+  searchParams: Promise<{ find?: string; page?: string }>
 }
 
-const SHOWN = 100
-
-/** Assemblies looked at, the defects found on them, and where they lie. */
-export default async function InspectionsPage({ params }: InspectionsPageProps) {
+/** Assemblies looked at, the defects found on them, and what they prove. */
+export default async function InspectionsPage({ params, searchParams }: InspectionsPageProps) {
   const { code: asked } = await params
+  const { find = '', page = '1' } = await searchParams
   const visit = await visitProgramme(asked)
   const code = visit.view?.code ?? asked
-  const inspections = visit.view?.state.facts.records.inspections ?? []
-  const joints = inspections.reduce((sum, { jointsSeen }) => sum + jointsSeen, 0)
-  const defective = inspections.reduce(
-    (sum, { defects }) => sum + new Set(defects.map(({ joint }) => joint)).size,
-    0,
-  )
+  const facts = visit.view && defectFactsOf(visit.view)
+  const { record, held = [] } = facts ?? {}
   return (
     <ProgrammeSheet
       visit={visit}
@@ -37,51 +35,35 @@ export default async function InspectionsPage({ params }: InspectionsPageProps) 
       title="Inspections"
       supplement="Joints seen and defects found, judged against the joint budget of the specification"
       cells={[
-        { label: 'Assemblies', value: inspections.length },
-        { label: 'Joints seen', value: joints },
-        { label: 'Defective joints', value: defective },
-        {
-          label: 'Per million',
-          value: joints > 0 ? formatNumber((defective / joints) * 1e6, 3) : 'none seen',
-        },
+        { label: 'Assemblies', value: record?.assembliesSeen ?? 0 },
+        { label: 'Joints seen', value: record?.jointsSeen ?? 0 },
+        { label: 'Defective joints', value: record?.defective ?? 0 },
+        { label: 'Per million', value: held[0] ? formatNumber(held[0].perMillion, 3) : '–' },
+        { label: 'Budget', value: held[0] ? formatNumber(held[0].standing.budgetPerMillion, 3) : 'not set' },
       ]}
     >
       {(view) => (
         <>
           <InspectionPlaces code={view.code} at={inspectionsAddress(view.code)} />
-          {!refusal('record-inspection', view.actor) && <ManyAtOnce view={view} />}
-          <DefectPictures view={view} />
-          <Section
-            heading="Assemblies looked at"
-            lead={inspections.length > SHOWN ? `The newest ${SHOWN} of ${inspections.length}.` : undefined}
-          >
-            {inspections.length > 0 ? (
-              <RuledTable
-                caption="Inspections"
-                captionHidden
-                rows={inspections.slice(-SHOWN).reverse()}
-                rowKey={({ id }) => id}
-                columns={[
-                  {
-                    label: 'Assembly',
-                    names: true,
-                    cell: ({ id, assembly }) => <a href={inspectionAddress(view.code, id)}>{assembly}</a>,
-                  },
-                  { label: 'On', set: 'shrink', cell: ({ inspectedOn }) => <Day at={inspectedOn} /> },
-                  { label: 'By', cell: ({ inspector }) => inspector },
-                  { label: 'Magnified', set: 'number', cell: ({ magnification }) => `${magnification} ×` },
-                  { label: 'Joints seen', set: 'number', cell: ({ jointsSeen }) => jointsSeen },
-                  {
-                    label: 'Defects',
-                    cell: ({ defects }) =>
-                      defects.map(({ kind, joint }) => `${kind} at ${joint}`).join('; ') || 'none',
-                  },
-                ]}
-              />
-            ) : (
-              <Empty title="Nothing inspected yet" />
-            )}
-          </Section>
+          {!refusal('record-inspection', view.actor) && (
+            <div className="form-stack">
+              <p>
+                <ButtonLink kind="primary" href={benchAddress(view.code)}>
+                  Inspect at the bench
+                </ButtonLink>
+              </p>
+              <ManyAtOnce view={view} />
+            </div>
+          )}
+          {facts && (
+            <>
+              <AgainstBudget view={view} facts={facts} />
+              <WhereTheyLie view={view} facts={facts} />
+              <DefectiveJoints view={view} facts={facts} />
+              <Yields view={view} facts={facts} />
+            </>
+          )}
+          <AssembliesSeen view={view} find={find} page={Number.parseInt(page, 10) || 1} />
         </>
       )}
     </ProgrammeSheet>

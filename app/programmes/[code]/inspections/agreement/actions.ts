@@ -1,0 +1,73 @@
+'use server'
+import { agreementAddress } from '@/app/addresses'
+import type { FormState } from '@/app/forms/form-state'
+import { submit, text } from '@/app/forms/submit'
+import { callsPasted } from './calls-pasted'
+import { callMeantBy } from './call-meant'
+
+/** Many calls at once: inspector, joint, call, round and what is known, one a line. */
+export async function recordCallsPasted(_state: FormState, form: FormData): Promise<FormState> {
+  const programme = text(form, 'programme')
+  const common = { study: text(form, 'study'), calledOn: text(form, 'calledOn') }
+  const rows = callsPasted(text(form, 'lines')).map((row) => ({ ...common, ...row }))
+  const answer = await submit(
+    'add-record',
+    form,
+    () => ({ programme, kind: 'inspector-call', rows }),
+    () => agreementAddress(programme),
+  )
+  return atItsField(answer, 'lines')
+}
+
+/** One inspector’s calls of a set, each typed by its first letters. */
+export async function recordBlindCalls(_state: FormState, form: FormData): Promise<FormState> {
+  const programme = text(form, 'programme')
+  const common = {
+    study: text(form, 'study'),
+    calledOn: text(form, 'calledOn'),
+    inspector: text(form, 'inspector'),
+    round: Number(text(form, 'round')) || 0,
+  }
+  const kept = positionsOf(form).filter(
+    (at) => text(form, `calls.${at}.call`) || text(form, `calls.${at}.known`),
+  )
+  const rows = kept.map((at) => {
+    const known = text(form, `calls.${at}.known`)
+    return {
+      ...common,
+      joint: text(form, `calls.${at}.joint`),
+      call: callMeantBy(text(form, `calls.${at}.call`)),
+      ...(known && { reference: callMeantBy(known) }),
+    }
+  })
+  const answer = await submit(
+    'add-record',
+    form,
+    () => ({ programme, kind: 'inspector-call', rows }),
+    () => agreementAddress(programme),
+  )
+  return { ...answer, fields: atItsRow(answer.fields, kept) }
+}
+
+/** What is wrong with the nth row that was sent, said at the box it was typed into. */
+const atItsRow = (fields: FormState['fields'], kept: readonly number[]): FormState['fields'] =>
+  Object.fromEntries(
+    Object.entries(fields).map(([name, says]) => {
+      const [, sent, box] = /^rows\.(\d+)\.(\w+)$/.exec(name) ?? []
+      if (sent === undefined) return [name, says]
+      return [
+        box === 'reference' ? `calls.${kept[Number(sent)]}.known` : `calls.${kept[Number(sent)]}.${box}`,
+        says,
+      ]
+    }),
+  )
+
+const positionsOf = (form: FormData): number[] =>
+  [...form.keys()].flatMap((name) => {
+    const [, at] = /^calls\.(\d+)\.call$/.exec(name) ?? []
+    return at === undefined ? [] : [Number(at)]
+  })
+
+/** Whatever is wrong with a line is said at the box the lines were pasted into. */
+const atItsField = (state: FormState, field: string): FormState =>
+  state.message ? { ...state, fields: { ...state.fields, [field]: state.message } } : state

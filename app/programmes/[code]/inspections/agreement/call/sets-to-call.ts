@@ -1,0 +1,25 @@
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import type { InspectorCall } from '@/shared/records/agreement-study'
+
+/** A set laid out earlier: its joints, and how often each person has called it. Never a call. */
+export interface SetToCall {
+  readonly study: string
+  readonly joints: readonly string[]
+  readonly roundsOf: ReadonlyMap<string, number>
+}
+
+const byName = new Intl.Collator('en', { numeric: true })
+
+export function setsToCall(view: ProgrammeView): SetToCall[] {
+  const calls = (view.state.facts.records.byKind.get('inspector-call') ?? []) as readonly InspectorCall[]
+  return [...new Set(calls.map(({ study }) => study))].map((study) => {
+    const own = calls.filter((call) => call.study === study)
+    const rounds = new Map<string, number>()
+    for (const { inspector, round } of own) rounds.set(inspector, Math.max(rounds.get(inspector) ?? 0, round))
+    return {
+      study,
+      joints: [...new Set(own.map(({ joint }) => joint))].sort(byName.compare),
+      roundsOf: rounds,
+    }
+  })
+}

@@ -1,0 +1,83 @@
+import { agreementAddress, blindCallAddress, findingAddress, inspectionsAddress } from '@/app/addresses'
+import { ProgrammeSheet } from '@/app/frame/programme-sheet'
+import { visitProgramme } from '@/app/frame/visit'
+import { ButtonLink } from '@/app/ui/button'
+import { Empty } from '@/app/ui/empty'
+import { Section } from '@/app/ui/section'
+import { VerdictMark } from '@/app/ui/verdict-mark'
+import { agreementStudies, type InspectorCall } from '@/shared/records/agreement-study'
+import { InspectionPlaces } from '../places'
+import { mayCall } from './may-call'
+import { PasteCalls } from './paste-calls'
+import { Study } from './study'
+
+interface AgreementPageProps {
+  params: Promise<{ code: string }>
+}
+
+const CONFIDENCE = 0.95
+
+/** Blind sets called by several inspectors: how far they agree, and on which joints they do not. */
+export default async function AgreementPage({ params }: AgreementPageProps) {
+  const { code: asked } = await params
+  const visit = await visitProgramme(asked)
+  const code = visit.view?.code ?? asked
+  const calls = (visit.view?.state.facts.records.byKind.get('inspector-call') ??
+    []) as readonly InspectorCall[]
+  const studies = agreementStudies(calls, CONFIDENCE)
+  return (
+    <ProgrammeSheet
+      visit={visit}
+      code={code}
+      at={inspectionsAddress(code)}
+      place={[{ text: 'Inspections', href: inspectionsAddress(code) }, { text: 'Agreement of inspectors' }]}
+      title="Agreement of inspectors"
+      supplement="The same joints called blind by several people: agreement beyond chance"
+      cells={[
+        { label: 'Studies', value: studies.length },
+        { label: 'Calls', value: calls.length },
+      ]}
+    >
+      {(view) => {
+        const finding = view.judgement.findings.get('inspector-agreement')
+        return (
+          <>
+            <InspectionPlaces code={view.code} at={agreementAddress(view.code)} />
+            {finding && (
+              <Section
+                heading="What is asked"
+                aside={<a href={findingAddress(view.code, finding.rule)}>Working and sources</a>}
+              >
+                <p className="verdict-line">
+                  <VerdictMark verdict={finding.verdict} size={28} /> {finding.found}
+                </p>
+                <p className="field-hint">{finding.limit}</p>
+              </Section>
+            )}
+            {mayCall(view) && (
+              <Section
+                heading="Call a set"
+                lead="Nobody may see another’s calls first: the page for calling shows none. Mix in a third or so of defective joints, and let each set be called twice by the same person, some days apart."
+              >
+                <p>
+                  <ButtonLink kind="primary" href={blindCallAddress(view.code)}>
+                    Call a set blind
+                  </ButtonLink>
+                </p>
+                <PasteCalls view={view} />
+              </Section>
+            )}
+            {studies.length === 0 ? (
+              <Empty title="No set has been called yet">
+                Two inspectors or more call the same joints; what is known of a joint may be said beside its
+                call.
+              </Empty>
+            ) : (
+              studies.toReversed().map((study) => <Study key={study.study} study={study} />)
+            )}
+          </>
+        )
+      }}
+    </ProgrammeSheet>
+  )
+}

@@ -1,0 +1,36 @@
+import { rulingFor, valueOf } from '@/app/pictures/value-of'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { boardJoints } from '@/shared/plan/board-joints'
+import { budgetConfidenceLeast } from '@/shared/plan/limits/assessment-inspection'
+import { defectFreeBoards, surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
+import { leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { defectRecord, type DefectRecord, type ElectricalTest } from '@/shared/records/defect-record'
+import { budgetByKind, type HeldToBudget } from '@/shared/rules/assessment/budget-by-kind'
+
+/** All that the pages of inspection show of defects, from the recorded facts. */
+export interface DefectFacts {
+  readonly record: DefectRecord
+  readonly tests: readonly ElectricalTest[]
+  readonly confidencePct: number
+  /** Empty where the specification sets no budget yet, or nothing can be held against it. */
+  readonly held: readonly HeldToBudget[]
+}
+
+export function defectFactsOf(view: ProgrammeView): DefectFacts {
+  const { inspections, byKind } = view.state.facts.records
+  const tests = (byKind.get('electrical-test') ?? []) as readonly ElectricalTest[]
+  const holes = valueOf(view, leadHoles)
+  const free = valueOf(view, defectFreeBoards)
+  const confidencePct = rulingFor(view, budgetConfidenceLeast).value
+  const joints = holes && boardJoints(holes, valueOf(view, surfaceMountJoints)).total
+  const record = defectRecord(inspections, tests, joints)
+  const askable = joints !== undefined && free !== undefined && confidencePct > 0 && confidencePct < 100
+  const held = askable
+    ? budgetByKind(record, {
+        jointsOnBoard: joints,
+        defectFreeBoards: free / 100,
+        confidence: confidencePct / 100,
+      })
+    : []
+  return { record, tests, confidencePct, held }
+}
