@@ -86,6 +86,10 @@ export const ageingAddress = (code: string): string => inProgramme(code, '/agein
 export const logsAddress = (code: string): string => inProgramme(code, '/logs')
 export const logAddress = (code: string, log: string): string =>
   inProgramme(code, `/logs/${encodeURIComponent(log)}`)
+/** Lots by the day they must be soldered. */
+export const storageAddress = (code: string): string => inProgramme(code, '/storage')
+/** What inspections find, as a chart of counts. */
+export const defectChartsAddress = (code: string): string => inProgramme(code, '/defect-charts')
 export const inspectionsAddress = (code: string): string => inProgramme(code, '/inspections')
 /** Entry one assembly after another; `again` holds what is repeated from the last. */
 export const benchAddress = (code: string): string => inProgramme(code, '/inspections/bench')

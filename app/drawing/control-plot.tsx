@@ -73,7 +73,7 @@ export function ControlPlot(props: ControlPlotProps) {
       height={height + Math.ceil(kinds.length / 3) * 22}
       size="wide"
       numbers={props.numbers}
-      note={props.note}
+      note={props.note || undefined}
     >
       <Axes
         frame={frame}

@@ -38,6 +38,7 @@ import {
   soakLeadFreeLeast,
   soakLeadFreeMost,
 } from '@/shared/plan/limits/control-profile'
+import { storeHumidityMost } from '@/shared/plan/limits/control-storage'
 import {
   conveyorAngleLeast,
   conveyorAngleMost,
@@ -95,6 +96,7 @@ import { moistureFloorLifeRule } from '@/shared/rules/control/moisture-floor-lif
 import { HOT_SOLDER_CAUTIONS } from '@/shared/rules/control/soldering-baths'
 import { processCapabilityRule } from '@/shared/rules/control/process-capability'
 import { storageClockRule } from '@/shared/rules/control/storage-clock'
+import { storeClimateRule } from '@/shared/rules/control/store-climate'
 import { thermalProfileRule } from '@/shared/rules/control/thermal-profile'
 import { thermalStepRule } from '@/shared/rules/control/thermal-step'
 import { tipChecksOnScheduleRule } from '@/shared/rules/control/tip-checks-on-schedule'
@@ -118,8 +120,8 @@ export const controlItems: readonly ItemDefinition[] = [
     owner: 'production',
     approvers: ['production', 'quality'],
     parameters: [leadBendEdition],
-    limits: [],
-    rules: [storageClockRule, moistureFloorLifeRule, leadFormingRule],
+    limits: [storeHumidityMost],
+    rules: [storageClockRule, storeClimateRule, moistureFloorLifeRule, leadFormingRule],
     evidence: [
       { kind: 'procedure', label: 'Routine for storage, handling and lead forming', required: false },
     ],

@@ -48,14 +48,17 @@ export const readingText = (instant: number): string => new Date(instant).toISOS
 export const canBeCharted = (values: readonly number[]): boolean =>
   values.length >= FEWEST_TO_CHART && values.some((value) => value !== values[0])
 
+const valueOf = <T>({ key }: Parameter<T>, facts: Facts | undefined): T | undefined =>
+  facts?.values.get(key) as T | undefined
+
+/** The run rules that the specification wants answered. */
+export const specifiedRules = (facts: Facts | undefined): RunRuleSet => valueOf(chartRules, facts) ?? 'limits'
+
 /** How the specification wants a log charted. */
-export function specifiedCharting(log: Log, facts: Facts | undefined): Charting {
-  const valueOf = <T>({ key }: Parameter<T>): T | undefined => facts?.values.get(key) as T | undefined
-  return {
-    choice: specifiedChart(log, valueOf(processCharts), valueOf(chartPhases)),
-    rules: valueOf(chartRules) ?? 'limits',
-  }
-}
+export const specifiedCharting = (log: Log, facts: Facts | undefined): Charting => ({
+  choice: specifiedChart(log, valueOf(processCharts, facts), valueOf(chartPhases, facts)),
+  rules: specifiedRules(facts),
+})
 
 /**
  * The chart of a log with its signals: as specified when the programme's facts

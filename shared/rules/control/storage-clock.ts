@@ -1,11 +1,8 @@
 import { reaffirmationAgeMost } from '@/shared/plan/limits/evaluation-storage'
-import { boardStorageMonths, leadStorageMonths } from '@/shared/plan/parameters/storage'
-import { addDays, addMonths, dateOf, daysBetween } from '@/shared/quantity/calendar'
+import { daysBetween } from '@/shared/quantity/calendar'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Lot } from '@/shared/records/lot'
 import { lotName } from '@/shared/records/lot-identity'
-import type { SolderingRun } from '@/shared/records/soldering-work'
-import { isSolderabilityMethod } from '@/shared/records/test-methods'
 import {
   undetermined,
   verdictOn,
@@ -17,10 +14,20 @@ import {
 import { lots, recordsOf } from '@/shared/rules/record-source'
 import { rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import {
+  codeKey,
+  lotCodes,
+  lotsUsed,
+  monthsAfter,
+  monthsFor,
+  newestOnOrBefore,
+  startOfStorage,
+  storageReads,
+  testDays,
+} from './storage-time'
 
 /** Less than so much of the time allowed left at soldering is marginal. */
 const GUARD_SHARE = 0.1
-const DAYS_A_MONTH = 365.25 / 12
 
 export const storageClockRule = rule({
   id: 'storage-clock',
@@ -29,8 +36,7 @@ export const storageClockRule = rule({
   stage: 'control',
   version: 1,
   reads: {
-    boardMonths: boardStorageMonths,
-    partMonths: leadStorageMonths,
+    ...storageReads,
     testedMost: reaffirmationAgeMost,
     lots,
     runs: recordsOf('soldering-run', 'soldering runs'),
@@ -80,28 +86,6 @@ export const storageClockRule = rule({
   },
 })
 
-const codeKey = (code: string): string => code.trim().toLowerCase()
-const lotCodes = (text: string | undefined): string[] =>
-  (text ?? '').split(',').flatMap((code) => (code.trim() === '' ? [] : [code.trim()]))
-
-/** The lots that runs name, with the days on which each was soldered, ascending. */
-function lotsUsed(runs: readonly SolderingRun[]): { code: string; days: string[] }[] {
-  const used = new Map<string, { code: string; days: string[] }>()
-  for (const { lots: named, doneOn } of runs)
-    for (const code of lotCodes(named)) {
-      const known = used.get(codeKey(code))
-      if (known) known.days.push(doneOn)
-      else used.set(codeKey(code), { code, days: [doneOn] })
-    }
-  for (const { days } of used.values()) days.sort()
-  return [...used.values()]
-}
-
-const monthsFor = ({ kind }: Lot, board: number, part: number): number | undefined => {
-  if (kind === 'bare board' || kind === 'coupon') return board
-  return kind === 'component' ? part : undefined
-}
-
 const unknownLot = (code: string, day: string): Part => ({
   subject: `Lot ${code}`,
   verdict: 'undetermined',
@@ -119,10 +103,7 @@ function judgeLot(lot: Lot, days: readonly string[], months: number, testedMostD
       found: `soldered on ${first} although it was rejected.`,
       remedy: { says: 'Set the assemblies aside and let quality decide what becomes of them.' },
     }
-  const tests = lot.tests
-    .filter(({ method }) => isSolderabilityMethod(method))
-    .map(({ testedOn }) => testedOn)
-    .sort()
+  const tests = testDays(lot)
   const untested = tests[0] === undefined || tests[0] > first
   if (untested)
     return {
@@ -177,22 +158,4 @@ function partAt(
     margin,
     ...(verdict !== 'meets' && { remedy: { says } }),
   }
-}
-
-/** The newest of dates (ascending) on or before a day; the first when all are later. */
-const newestOnOrBefore = (dates: readonly string[], day: string): string =>
-  dates.reduce((newest, date) => (date <= day ? date : newest))
-
-const monthsAfter = (date: string, months: number): string =>
-  addDays(addMonths(date, Math.trunc(months)), Math.round((months - Math.trunc(months)) * DAYS_A_MONTH))
-
-/** The Monday of the week a four-figure date code names, if that is before receipt; else the day of receipt. */
-function startOfStorage({ dateCode, receivedOn }: Lot): string {
-  const code = /^(\d{2})(\d{2})$/.exec(dateCode.trim())
-  const week = Number(code?.[2])
-  if (!code || !(week >= 1 && week <= 53)) return receivedOn
-  const january4 = Date.UTC(2000 + Number(code[1]), 0, 4)
-  const weekday = (new Date(january4).getUTCDay() + 6) % 7
-  const monday = addDays(dateOf(january4), (week - 1) * 7 - weekday)
-  return monday < receivedOn ? monday : receivedOn
 }

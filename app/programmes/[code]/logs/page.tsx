@@ -1,6 +1,7 @@
-import { logsAddress } from '@/app/addresses'
+import { defectChartsAddress, logsAddress, storageAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
+import { ButtonLink } from '@/app/ui/button'
 import { Empty } from '@/app/ui/empty'
 import { machineTokens } from '@/lib/queries/machine-tokens'
 import { LogTable } from './log-table'
@@ -34,6 +35,10 @@ export default async function LogsPage({ params }: LogsPageProps) {
     >
       {(view) => (
         <>
+          <p className="form-actions">
+            <ButtonLink href={storageAddress(view.code)}>Storage clock of the lots</ButtonLink>
+            <ButtonLink href={defectChartsAddress(view.code)}>Charts of defects</ButtonLink>
+          </p>
           {logs.length > 0 ? (
             <LogTable view={view} logs={logs} />
           ) : (

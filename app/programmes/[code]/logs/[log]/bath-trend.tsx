@@ -70,9 +70,11 @@ export function BathTrend({ code, log, facts, metal }: BathTrendProps) {
             label: 'A month',
             set: 'number',
             cell: ({ trend }) =>
-              trend
-                ? `${trend.perMonth < 0 ? '−' : '+'}${formatNumber(Math.abs(trend.perMonth), 3)} %`
-                : 'no trend yet',
+              !trend
+                ? 'no trend yet'
+                : Math.abs(trend.perMonth) < 1e-9
+                  ? 'level'
+                  : `${trend.perMonth < 0 ? '−' : '+'}${formatNumber(Math.abs(trend.perMonth), 3)} %`,
           },
           {
             label: 'May reach it',

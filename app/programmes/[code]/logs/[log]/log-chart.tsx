@@ -73,6 +73,7 @@ export function LogChart({ view, log, characteristic, asked }: LogChartProps) {
           unit={column.unit}
           panel={panelWithin(panel, asked)}
           choice={choice}
+          rules={rules}
           // A mean or a sum is no reading: the window of readings is not its limit.
           specification={position === 0 && panel.kind === 'individuals' ? specification : undefined}
         />

@@ -11,8 +11,12 @@ export function NewestReadings({ log, characteristic }: { log: Log; characterist
   const { count, columns } = log.readings
   if (count === 0) return null
   const shown = Math.min(SHOWN, count)
+  const close = hasSeconds(log)
   const rows = Array.from({ length: shown }, (_, back) => count - 1 - back).map((index) => ({
-    at: new Date(Number(columns['at']?.[index])).toISOString().slice(0, 16).replace('T', ' '),
+    at: new Date(Number(columns['at']?.[index]))
+      .toISOString()
+      .slice(0, close ? 21 : 16)
+      .replace('T', ' '),
     ...Object.fromEntries(
       Object.keys(characteristic.columns).map((name) => [name, columns[name]?.[index] ?? undefined]),
     ),
@@ -26,4 +30,10 @@ export function NewestReadings({ log, characteristic }: { log: Log; characterist
       />
     </Section>
   )
+}
+
+/** Readings that follow within the minute are told to the tenth of a second. */
+const hasSeconds = ({ readings: { count, columns } }: Log): boolean => {
+  const [last, before] = [columns['at']?.[count - 1], columns['at']?.[count - 2]]
+  return Number(last) - Number(before) < 60_000
 }

@@ -7,6 +7,7 @@ import { ButtonLink } from '@/app/ui/button'
 import { Section } from '@/app/ui/section'
 import { refusal } from '@/shared/policy'
 import { findCharacteristic } from '@/shared/records/characteristics'
+import { thermalProfile } from '@/shared/records/characteristics/thermal-profile'
 import { isLevel } from '@/shared/records/level-characteristics'
 import type { ChartAsked } from './chart-asked'
 import { LogFindings } from './log-findings'
@@ -57,15 +58,19 @@ export default async function LogPage({ params, searchParams }: LogPageProps) {
       {(view) => {
         if (!log || !characteristic) return null
         const may = !refusal('add-readings', view.actor)
+        // A profile comes whole, from its recorder.
+        const typed = may && log.characteristic !== thermalProfile.key
         return (
           <>
             {may && (
               <p>
-                <ButtonLink href="#add">Add a reading</ButtonLink>
+                <ButtonLink href={typed ? '#add' : '#import'}>
+                  {typed ? 'Add a reading' : 'Import a pass'}
+                </ButtonLink>
               </p>
             )}
             <LogPicture view={view} log={log} characteristic={characteristic} asked={asked} />
-            {may && (
+            {typed && (
               <Section id="add" heading="Add a reading">
                 <ReadingForm view={view} log={log} characteristic={characteristic} />
               </Section>

@@ -6,6 +6,7 @@ import { formatQuantity } from '@/shared/quantity/format'
 import type { Unit } from '@/shared/quantity/unit'
 import type { ChartChoice } from '@/shared/rules/control/chart-choice'
 import type { ChartPanel } from '@/shared/rules/control/chart-panel'
+import { RUN_RULE_SETS, type RunRuleSet } from '@/shared/rules/control/run-rule-sets'
 import { limitsInWords, plotted } from '@/shared/rules/control/chart-words'
 
 interface PanelPlotProps {
@@ -15,13 +16,15 @@ interface PanelPlotProps {
   unit: Unit
   panel: ChartPanel
   choice: ChartChoice
+  rules: RunRuleSet
   specification?: { atLeast?: number; atMost?: number }
 }
 
 /** One plot of a log's control chart, with the numbers of its limits. */
-export function PanelPlot({ log, label, unit, panel, choice, specification }: PanelPlotProps) {
+export function PanelPlot({ log, label, unit, panel, choice, rules, specification }: PanelPlotProps) {
   const what = plotted(panel.kind, label, choice)
   const { instants, signals } = panel
+  const drawn = signalsToDraw(panel, rules)
   const spread = panel.kind === 'moving-range' || panel.kind === 'range' || panel.kind === 'deviation'
   const setAside = panel.rulesSetAside.length
   return (
@@ -34,14 +37,32 @@ export function PanelPlot({ log, label, unit, panel, choice, specification }: Pa
       limits={panel}
       stretches={panel.phases}
       specification={specification}
-      signals={signals}
+      signals={drawn}
       {...(spread && { size: 'low', floor: 0 })}
-      {...(setAside > 0 && {
-        note: `${setAside} run ${setAside === 1 ? 'rule is' : 'rules are'} not run here. ${panel.rulesSetAside[0]!.because}`,
-      })}
+      note={[
+        ...(drawn.length < signals.length
+          ? [`${signals.length - drawn.length} signals that nobody is asked about are not drawn.`]
+          : []),
+        ...(setAside > 0
+          ? [
+              `${setAside} run ${setAside === 1 ? 'rule is' : 'rules are'} not run here. ${panel.rulesSetAside[0]!.because}`,
+            ]
+          : []),
+      ].join(' ')}
       numbers={numbersOf(panel, unit, specification)}
     />
   )
+}
+
+const MOST_DRAWN = 60
+
+/** All signals while they can be told apart; of too many, those that are asked about. */
+function signalsToDraw({ signals, asked }: ChartPanel, rules: RunRuleSet): ChartPanel['signals'] {
+  if (signals.length <= MOST_DRAWN) return signals
+  const wanted: readonly string[] = asked
+    ? ['cumulative-sum', ...RUN_RULE_SETS[rules].asked.map(({ id }) => id)]
+    : []
+  return signals.filter(({ ruleId }) => wanted.includes(ruleId))
 }
 
 function numbersOf(

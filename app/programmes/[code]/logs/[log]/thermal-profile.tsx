@@ -6,7 +6,7 @@ import { Section } from '@/app/ui/section'
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Log } from '@/shared/records/log'
-import { marginIn, windowInWords, type ProcessWindow } from '@/shared/rules/control/logged-window'
+import { marginIn, type ProcessWindow } from '@/shared/rules/control/logged-window'
 import { profileSummary, SLOPE_WINDOW_S, SOAK } from '@/shared/rules/control/profile-summary'
 import { profileReads, profileWindows, type ProfileWindows } from '@/shared/rules/control/profile-windows'
 import type { Facts } from '@/shared/rules/facts'
@@ -34,7 +34,7 @@ export function ThermalProfile({ log, facts }: { log: Log; facts: Facts }) {
       heading="Profile"
       lead={
         reflowed
-          ? `Peak: ${windowInWords(windows.peak)} Above ${formatQuantity(windows.liquidusC, '°C')}: ${windowInWords(windows.aboveLiquidus)}`
+          ? `Asked: peak ${spanInWords(windows.peak)}; ${spanInWords(windows.aboveLiquidus)} above ${formatQuantity(windows.liquidusC, '°C')}${windows.soak ? `; soak ${spanInWords(windows.soak)}` : ''}; rise ${spanInWords(windows.rise)}; ${spanInWords(windows.spread)} across the board. Whose limits these are is said below.`
           : 'No board is reflowed in this programme: the pass is drawn without a window.'
       }
     >
@@ -63,6 +63,14 @@ export function ThermalProfile({ log, facts }: { log: Log; facts: Facts }) {
   )
 }
 
+/** "205 °C to 225 °C", "at most 3 K/s". */
+function spanInWords({ least, most, unit }: ProcessWindow): string {
+  if (least && most) return `${formatQuantity(least.value, unit)} to ${formatQuantity(most.value, unit)}`
+  return most
+    ? `at most ${formatQuantity(most.value, unit)}`
+    : `at least ${formatQuantity(least!.value, unit)}`
+}
+
 type Summary = NonNullable<ReturnType<typeof profileSummary>>
 
 function numbersOf({ couples, peakSpreadK }: Summary, windows: ProfileWindows | undefined): Numbers {
@@ -75,11 +83,11 @@ function numbersOf({ couples, peakSpreadK }: Summary, windows: ProfileWindows | 
   return {
     columns: [
       { label: 'Place' },
-      { label: 'Steepest rise' },
-      { label: `Soak, ${SOAK.fromC} to ${SOAK.toC} °C` },
-      { label: 'Peak' },
+      { label: 'Steepest rise', set: 'text' },
+      { label: `Soak, ${SOAK.fromC} to ${SOAK.toC} °C`, set: 'text' },
+      { label: 'Peak', set: 'text' },
       { label: 'Peak after' },
-      { label: 'Above liquidus' },
+      { label: 'Above liquidus', set: 'text' },
       { label: 'Steepest fall' },
     ],
     rows: [

@@ -1,0 +1,34 @@
+import { inspectionsAddress } from '@/app/addresses'
+import { ProgrammeSheet } from '@/app/frame/programme-sheet'
+import { visitProgramme } from '@/app/frame/visit'
+import { DefectCharts, type DefectChartAsked } from './defect-charts'
+
+interface DefectChartsPageProps {
+  params: Promise<{ code: string }>
+  searchParams: Promise<DefectChartAsked>
+}
+
+export async function generateMetadata({ params }: DefectChartsPageProps) {
+  return { title: `Charts of defects, ${decodeURIComponent((await params).code)} – Liquidus` }
+}
+
+/** What inspections find, in the order they find it, against its own level. */
+export default async function DefectChartsPage({ params, searchParams }: DefectChartsPageProps) {
+  const { code: programme } = await params
+  const asked = await searchParams
+  const visit = await visitProgramme(programme)
+  const code = visit.view?.code ?? programme
+  return (
+    <ProgrammeSheet
+      visit={visit}
+      code={code}
+      at={inspectionsAddress(code)}
+      place={[{ text: 'Inspections', href: inspectionsAddress(code) }, { text: 'Charts of defects' }]}
+      title="Charts of defects"
+      supplement="Whether soldering still makes as few defects as it did"
+      cells={[{ label: 'Inspections', value: visit.view?.state.facts.records.inspections.length ?? 0 }]}
+    >
+      {(view) => <DefectCharts view={view} asked={asked} />}
+    </ProgrammeSheet>
+  )
+}

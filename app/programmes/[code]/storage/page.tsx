@@ -1,0 +1,50 @@
+import { lotsAddress } from '@/app/addresses'
+import { ProgrammeSheet } from '@/app/frame/programme-sheet'
+import { visitProgramme } from '@/app/frame/visit'
+import { lotClocks } from '@/shared/rules/control/lot-clocks'
+import { StorageClocks } from './storage-clocks'
+import { StoreClimate } from './store-climate'
+
+interface StoragePageProps {
+  params: Promise<{ code: string }>
+}
+
+export async function generateMetadata({ params }: StoragePageProps) {
+  return { title: `Storage, ${decodeURIComponent((await params).code)} – Liquidus` }
+}
+
+/** Which lot must be soldered by when, and which is to be used first. */
+export default async function StoragePage({ params }: StoragePageProps) {
+  const { code: programme } = await params
+  const visit = await visitProgramme(programme)
+  const code = visit.view?.code ?? programme
+  const clocks = visit.view && lotClocks(visit.view.state.facts)
+  const count = (wanted: (days: number | undefined) => boolean) =>
+    clocks?.filter(({ daysLeft }) => wanted(daysLeft)).length ?? 0
+  return (
+    <ProgrammeSheet
+      visit={visit}
+      code={code}
+      at={lotsAddress(code)}
+      place={[{ text: 'Lots', href: lotsAddress(code) }, { text: 'Storage' }]}
+      title="Storage"
+      supplement="Soldered while its evaluation stands; first expired, first used"
+      cells={
+        clocks
+          ? [
+              { label: 'In store', value: clocks.length },
+              { label: 'Past their day', value: count((days) => days !== undefined && days < 0) },
+              { label: 'Never tested', value: count((days) => days === undefined) },
+            ]
+          : []
+      }
+    >
+      {(view) => (
+        <>
+          <StorageClocks view={view} clocks={clocks} />
+          <StoreClimate view={view} />
+        </>
+      )}
+    </ProgrammeSheet>
+  )
+}

@@ -1,0 +1,14 @@
+import { commonPractice } from '@/shared/materials/source'
+import { limit } from '@/shared/plan/requirement'
+
+export const storeHumidityMost = limit({
+  key: 'store-humidity-most',
+  label: 'Humidity of the store of boards and components',
+  unit: '% RH',
+  direction: 'at most',
+  byDefault: {
+    value: 60,
+    authority: 'common practice',
+    from: commonPractice('Boards and components stored at 60 % relative humidity at most'),
+  },
+})

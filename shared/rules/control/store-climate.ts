@@ -1,0 +1,121 @@
+import { storeHumidityMost } from '@/shared/plan/limits/control-storage'
+import { storageTemperature } from '@/shared/plan/parameters/storage'
+import { dateOf } from '@/shared/quantity/calendar'
+import { formatQuantity } from '@/shared/quantity/format'
+import { storeClimate as characteristic } from '@/shared/records/characteristics/store-climate'
+import { columnSeries, type LogSeries } from '@/shared/records/log-series'
+import type { Log } from '@/shared/records/log'
+import type { Lot } from '@/shared/records/lot'
+import { isUsable, lotName } from '@/shared/records/lot-identity'
+import type { Judged, Part } from '@/shared/rules/finding'
+import { notAsked } from '@/shared/rules/not-asked'
+import { judgedByParts } from '@/shared/rules/parts'
+import { logsOf, lots } from '@/shared/rules/record-source'
+import { rule } from '@/shared/rules/rule'
+import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { marginIn, type ProcessWindow } from './logged-window'
+import { monthsFor } from './storage-time'
+
+export const storeClimateRule = rule({
+  id: 'store-climate',
+  title: 'Climate of the store',
+  why: 'The months that a finish may wait were reckoned at one temperature. A warmer store ages it faster than the clock counts, a damp one tarnishes and corrodes it.',
+  stage: 'control',
+  version: 1,
+  reads: {
+    temperature: storageTemperature,
+    humidityMost: storeHumidityMost,
+    logs: logsOf(characteristic),
+    lots,
+  },
+  judge({ temperature, humidityMost, logs, lots: onFile }): Judged {
+    const windows: Windows = {
+      temperature: { most: { value: temperature, document: 'specified store temperature' }, unit: '°C' },
+      humidity: { most: { value: humidityMost.value, document: namedRuling(humidityMost) }, unit: '% RH' },
+    }
+    const stored = onFile.filter((lot) => isUsable(lot) && monthsFor(lot, 1, 1) !== undefined)
+    const parts = [
+      ...logs.filter(({ readings }) => readings.count > 0).flatMap((log) => logParts(log, windows)),
+      ...stored.flatMap((lot) => lotParts(lot, windows)),
+    ]
+    if (parts.length === 0) return notAsked('No lot is in store, and no climate of a store is logged.')
+    return judgedByParts({
+      parts,
+      noun: 'means and statements',
+      limit: `At most ${formatQuantity(temperature, '°C')} on the mean of any month, and ${formatQuantity(humidityMost.value, '% RH')} (${namedRuling(humidityMost)}).`,
+      working: [],
+      sources: [sourceOf(humidityMost)],
+      notes: [
+        'Ageing follows the mean of the warmest time, so each month is held against the temperature, not each reading.',
+        ...(logs.length === 0 ? ['No store is logged: the conditions are those stated at receipt.'] : []),
+      ],
+    })
+  },
+})
+
+type Windows = { readonly temperature: ProcessWindow; readonly humidity: ProcessWindow }
+
+/** The warmest and the dampest month of a logged store. */
+function logParts(log: Log, windows: Windows): Part[] {
+  const part = (what: string, column: string, window: ProcessWindow): Part[] => {
+    const worst = highestMonth(columnSeries(log, column))
+    if (!worst) return []
+    const { verdict, margin } = marginIn(window, worst.mean)
+    return [
+      {
+        subject: `Log ${log.code}, ${what}`,
+        verdict,
+        found: `${formatQuantity(worst.mean, window.unit, 3)} on the mean of ${worst.month}, ${worst.readings} readings.`,
+        ...(margin && { margin }),
+        ...(verdict === 'fails' && {
+          remedy: { says: 'Cool or dry the store, or reckon the storage life again at what it really is.' },
+        }),
+      },
+    ]
+  }
+  return [
+    ...part('temperature', 'temperatureC', windows.temperature),
+    ...part('humidity', 'relativeHumidityPct', windows.humidity),
+  ]
+}
+
+/** The month of the highest mean; undefined without readings. */
+export function highestMonth({
+  instants,
+  values,
+}: Pick<LogSeries, 'instants' | 'values'>): { month: string; mean: number; readings: number } | undefined {
+  const months = new Map<string, { sum: number; readings: number }>()
+  values.forEach((value, index) => {
+    const month = dateOf(instants[index]!).slice(0, 7)
+    const known = months.get(month) ?? { sum: 0, readings: 0 }
+    months.set(month, { sum: known.sum + value, readings: known.readings + 1 })
+  })
+  return [...months]
+    .map(([month, { sum, readings }]) => ({ month, mean: sum / readings, readings }))
+    .reduce<{ month: string; mean: number; readings: number } | undefined>(
+      (highest, next) => (highest && highest.mean >= next.mean ? highest : next),
+      undefined,
+    )
+}
+
+/** What was stated when the lot came in: only what lies beyond is worth a line of its own. */
+function lotParts(lot: Lot, { temperature, humidity }: Windows): Part[] {
+  const { temperatureC, relativeHumidityPct } = lot.storage
+  const subject = lotName(lot)
+  const hot = marginIn(temperature, temperatureC)
+  const damp = marginIn(humidity, relativeHumidityPct)
+  const beyond = hot.verdict === 'fails' ? hot : damp.verdict === 'fails' ? damp : undefined
+  const found = `put in store at ${formatQuantity(temperatureC, '°C')} and ${formatQuantity(relativeHumidityPct, '% RH')}.`
+  if (!beyond) return [{ subject, verdict: 'meets', found }]
+  return [
+    {
+      subject,
+      verdict: 'fails',
+      found,
+      ...(beyond.margin && { margin: beyond.margin }),
+      remedy: {
+        says: 'Move the lot to the specified store, and test its solderability again before it is used.',
+      },
+    },
+  ]
+}
