@@ -7,6 +7,7 @@ import { ExposureChart } from './exposure-chart'
 import { HoleChart } from './hole-chart'
 import { HoleWindows } from './hole-windows'
 import { JointSections } from './joint-sections'
+import { HoleMargins, LeadFinishMargins } from './part-margins'
 import { ProcessCostChart } from './process-cost-chart'
 import { SpacingCharts } from './spacing-chart'
 import { StorageCharts } from './storage-charts'
@@ -21,7 +22,8 @@ const PICTURES: Readonly<Record<string, readonly Picture[]>> = {
   laminate: [ExposureChart],
   'soldering-process': [ProcessCostChart],
   'conductors-and-spacings': [ConductorFits, SpacingCharts, BridgingGaps],
-  'holes-and-lands': [HoleWindows, HoleChart],
+  'holes-and-lands': [HoleWindows, HoleChart, HoleMargins],
+  'lead-finish': [LeadFinishMargins],
   'joint-geometry': [JointSections],
   storage: [StorageCharts],
 }

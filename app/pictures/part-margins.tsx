@@ -1,0 +1,32 @@
+import { MarginBars } from '@/app/drawing/margin-bars'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+
+interface PartMarginsProps {
+  view: ProgrammeView
+  /** The rule whose parts are drawn. */
+  rule: string
+  title: string
+}
+
+/** One finding's parts against their limits, least room first; nothing where fewer than two have a margin. */
+export function PartMargins({ view, rule, title }: PartMarginsProps) {
+  const parts = view.judgement.findings.get(rule)?.parts ?? []
+  const margins = parts.flatMap(({ subject, margin }) => (margin ? [{ name: subject, margin }] : []))
+  return margins.length > 1 ? <MarginBars title={title} margins={margins} /> : null
+}
+
+/** Ring and depth of every hole. */
+export const HoleMargins = ({ view }: { view: ProgrammeView }) => (
+  <div className="picture-row">
+    <PartMargins view={view} rule="annular-ring" title="Ring left round each hole" />
+    <PartMargins view={view} rule="aspect-ratio" title="Depth of each hole for its width" />
+  </div>
+)
+
+/** Coating of every lead, and gold in every joint that has any. */
+export const LeadFinishMargins = ({ view }: { view: ProgrammeView }) => (
+  <div className="picture-row">
+    <PartMargins view={view} rule="lead-finish-thickness" title="Tin on each lead" />
+    <PartMargins view={view} rule="gold-fraction" title="Gold in each joint" />
+  </div>
+)
