@@ -9,13 +9,13 @@ import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import { CHARACTERISTICS, type CharacteristicKey } from '@/shared/records/characteristics'
 import type { Log } from '@/shared/records/log'
 import { LEVEL_CHARACTERISTICS } from '@/shared/records/level-characteristics'
-import { columnSeries } from '@/shared/records/log-series'
 import { answerTo, type SignalAnswer } from '@/shared/records/signal-answers'
 import { undetermined, worstVerdict, type Judged, type Part } from '@/shared/rules/finding'
 import { notAsked } from '@/shared/rules/not-asked'
 import { optional, rule } from '@/shared/rules/rule'
 import { specifiedChart, type ChosenChart } from './chart-choice'
 import { FEWEST_TO_CHART } from './chart-stretches'
+import { chartedReads, chartedSeries, type ChartedInputs } from './charted-series'
 import { CHART_FORMULAS } from './chart-words'
 import { askedSignals, canBeCharted, type Charting, type LogSignal } from './log-chart'
 import { processLogs, signalAnswers } from './records-read'
@@ -32,12 +32,13 @@ export const chartSignalsAnsweredRule = rule({
     asked: optional(chartRules),
     charts: optional(processCharts),
     phases: optional(chartPhases),
+    ...chartedReads,
     process: optional(solderingProcess),
     fluxControl: optional(fluxControlMethod),
     logs: processLogs,
     answers: signalAnswers,
   },
-  judge({ asked = 'limits', charts, phases, process, fluxControl, logs, answers }): Judged {
+  judge({ asked = 'limits', charts, phases, process, fluxControl, logs, answers, ...brought }): Judged {
     const set = RUN_RULE_SETS[asked]
     const limit = `Every signal (${set.asked.map(({ id }) => id).join(', ')}) of a log that stays level has a recorded cause and action.`
     const level = LEVEL_CHARACTERISTICS.flatMap((key) => logs.get(key) ?? []).filter(
@@ -53,7 +54,7 @@ export const chartSignalsAnsweredRule = rule({
       )
     }
     const charted = level.map((log) =>
-      judgeLog(log, { choice: specifiedChart(log, charts, phases), rules: asked }, answers),
+      judgeLog(log, { choice: specifiedChart(log, charts, phases), rules: asked }, brought, answers),
     )
     const parts = charted.map(({ part }) => part)
     const pointsSeen = charted.some(({ drawn }) => drawn)
@@ -99,7 +100,7 @@ export const chartSignalsAnsweredRule = rule({
           : []),
         'About 3 in 1000 points lie beyond the limits while nothing has changed, and more where readings follow close upon each other: "looked for, no cause found" is an answer.',
         'Bath metals, irons, store and thermal profiles are not charted here; their own rules judge them.',
-        'Density is charted as read: a signal may be the temperature of the flux; if so, say so.',
+        'Charted is what the specification limits: density brought to one temperature, dwell from length and speed, the acid number from its titration.',
       ],
     }
   },
@@ -113,20 +114,25 @@ interface JudgedLog {
   readonly unanswered: number
 }
 
-function judgeLog(log: Log, charting: Charting, answers: readonly SignalAnswer[]): JudgedLog {
+function judgeLog(
+  log: Log,
+  charting: Charting,
+  brought: ChartedInputs,
+  answers: readonly SignalAnswer[],
+): JudgedLog {
   const characteristic = CHARACTERISTICS[log.characteristic as CharacteristicKey]
   const subject = `Log ${log.code} (${characteristic.label})`
-  const series = columnSeries(log, characteristic.charted)
+  const series = chartedSeries(log, brought)?.series
   const { chart } = charting.choice
-  const { length } = series.values
-  if (!canBeCharted(series.values)) {
+  const length = series?.values.length ?? 0
+  if (!series || !canBeCharted(series.values)) {
     const found =
       length < FEWEST_TO_CHART
         ? `${length} readings are too few to chart; they are judged against their window only.`
         : `all ${length} readings are alike: the instrument may be too coarse to show the spread.`
     return { chart, part: { subject, verdict: 'meets', found }, drawn: false, signals: 0, unanswered: 0 }
   }
-  const signals = askedSignals(log, series, charting)
+  const signals = askedSignals(series, charting)
   const open = signals.filter(
     ({ chartRule, instant }) => !answerTo(answers, { log: log.code, chartRule, instant }),
   )

@@ -2,9 +2,10 @@ import { chartPhases, chartRules, processCharts } from '@/shared/plan/parameters
 import type { Parameter } from '@/shared/plan/parameter'
 import { findCharacteristic } from '@/shared/records/characteristics'
 import type { Log } from '@/shared/records/log'
-import { columnSeries } from '@/shared/records/log-series'
 import type { Facts } from '@/shared/rules/facts'
+import { inputsOf } from '@/shared/rules/inputs-of'
 import { specifiedChart, type ChartChoice } from './chart-choice'
+import { chartedReads, chartedSeries, type ChartedInputs, type ChartedSeries } from './charted-series'
 import type { ChartPanel } from './chart-panel'
 import { panelsOf, type Panels } from './chart-panels'
 import { FEWEST_TO_CHART, type Series } from './chart-stretches'
@@ -19,21 +20,20 @@ export interface LogSignal {
   /** Epoch milliseconds, and its text as an answer names it. */
   readonly instant: number
   readonly readingAt: string
-  /** Of the plotted point, in the unit of the charted column. */
+  /** Of the plotted point, in the unit of what is charted. */
   readonly value: number
   /** Whether the gate asks for an answer. */
   readonly asked: boolean
 }
 
-/** What to chart and by which rules; whatever is not said here the specification says. */
+/** What to chart and by which rules. */
 export interface Charting {
   readonly choice: ChartChoice
   readonly rules: RunRuleSet
 }
 
 /** All that a screen draws of one log. */
-export interface LogChart extends Charting {
-  readonly series: Series
+export interface LogChart extends Charting, ChartedSeries {
   /** None while there are too few readings, or they are all alike. */
   readonly panels: readonly ChartPanel[]
   readonly leftOut: number
@@ -63,17 +63,19 @@ export const specifiedCharting = (log: Log, facts: Facts | undefined): Charting 
 /**
  * The chart of a log with its signals: as specified when the programme's facts
  * are given, or as asked for instead, and the specified window in the unit of
- * the charted column. Throws RangeError on a characteristic that is not known.
+ * what is charted. Throws RangeError on a characteristic that is not known.
  */
 export function logChart(log: Log, facts?: Facts, instead?: Charting): LogChart {
   const characteristic = findCharacteristic(log.characteristic)
   if (!characteristic) throw new RangeError(`There is no process characteristic ${log.characteristic}.`)
   const charting = instead ?? specifiedCharting(log, facts)
-  const series = columnSeries(log, characteristic.charted)
-  const { panels, leftOut } = canBeCharted(series.values) ? drawn(log, series, charting) : NO_PANELS
+  const charted = chartedSeries(log, chartedInputs(facts)) ?? NOTHING_CHARTED(log)
+  const { panels, leftOut } = canBeCharted(charted.series.values)
+    ? drawn(charted.series, charting)
+    : NO_PANELS
   return {
     ...charting,
-    series,
+    ...charted,
     panels,
     leftOut,
     signals: signalsOf(panels, charting.rules),
@@ -82,6 +84,15 @@ export function logChart(log: Log, facts?: Facts, instead?: Charting): LogChart 
 }
 
 const NO_PANELS: Panels = { panels: [], leftOut: 0 }
+const NOTHING_CHARTED = (log: Log): ChartedSeries => ({
+  series: { log, instants: [], values: [], rows: [] },
+  label: log.characteristic,
+  unit: '1',
+})
+
+/** What a reading is brought to, as the specification says. */
+export const chartedInputs = (facts: Facts | undefined): ChartedInputs =>
+  (facts && inputsOf(chartedReads, facts)) ?? { reference: undefined, coefficient: undefined }
 
 /** Signals of all panels in the order in which they would have sounded. */
 export function signalsOf(panels: readonly ChartPanel[], rules: RunRuleSet): LogSignal[] {
@@ -110,16 +121,16 @@ const PREFIX: Partial<Record<ChartPanel['kind'], string>> = {
 }
 
 /** The signals that must be answered: less work than the whole chart where only limits are asked about. */
-export function askedSignals(log: Log, series: Series, charting: Charting): readonly LogSignal[] {
+export function askedSignals(series: Series, charting: Charting): readonly LogSignal[] {
   if (!canBeCharted(series.values)) return []
-  return signalsOf(drawn(log, series, charting, true).panels, charting.rules).filter(({ asked }) => asked)
+  return signalsOf(drawn(series, charting, true).panels, charting.rules).filter(({ asked }) => asked)
 }
 
-/** Charts are remembered for as long as the readings are, by how they were asked for. */
-const remembered = new WeakMap<Log['readings'], Map<string, Panels>>()
-function drawn(log: Log, series: Series, { choice, rules }: Charting, askedOnly = false): Panels {
-  const known = remembered.get(log.readings) ?? new Map<string, Panels>()
-  remembered.set(log.readings, known)
+/** Charts are remembered for as long as the charted values are, by how they were asked for. */
+const remembered = new WeakMap<Series['values'], Map<string, Panels>>()
+function drawn(series: Series, { choice, rules }: Charting, askedOnly = false): Panels {
+  const known = remembered.get(series.values) ?? new Map<string, Panels>()
+  remembered.set(series.values, known)
   const set = RUN_RULE_SETS[rules]
   const key = JSON.stringify([choice, askedOnly ? rules : set.name, askedOnly])
   const made = known.get(key) ?? panelsOf(series, choice, askedOnly ? set.asked : set.drawn, askedOnly)

@@ -12,9 +12,18 @@ import {
   preheatLeadFreeMost,
   preheatTinLeadLeast,
   preheatTinLeadMost,
+  waveDwellLeast,
+  waveDwellMost,
 } from '@/shared/plan/limits/control-wave'
 import type { Parameter } from '@/shared/plan/parameter'
 import { bathTemperatureTarget } from '@/shared/plan/parameters/control-bath'
+import {
+  fluxAcidNumberTarget,
+  fluxAcidNumberTolerance,
+  fluxDensityTarget,
+  fluxDensityTolerance,
+} from '@/shared/plan/parameters/control-flux'
+import type { Unit } from '@/shared/quantity/unit'
 import { boardThickness } from '@/shared/plan/parameters/laminate'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
 import { rulingOn, type Limit } from '@/shared/plan/requirement'
@@ -22,13 +31,18 @@ import type { Facts } from '@/shared/rules/facts'
 import { bothWindows, boundBy, windowAround, type Bound, type ProcessWindow } from './logged-window'
 
 /**
- * The specified window of what a log charts, in the unit of its charted column.
- * Undefined where the charted column is not what the specification limits (a
- * density as read, a contact length), or the specification does not say yet.
+ * The specified window of what a log charts, in the unit of what is charted.
+ * Undefined where the specification does not say yet, or limits nothing.
  */
 export function windowOfLog(characteristic: string, facts: Facts): ProcessWindow | undefined {
   const family = valueOf(alloyFamily, facts)
   switch (characteristic) {
+    case 'flux-density':
+      return around(fluxDensityTarget, fluxDensityTolerance, 'g/ml', 'specified density', facts)
+    case 'flux-acid-number':
+      return around(fluxAcidNumberTarget, fluxAcidNumberTolerance, 'mg KOH/g', 'specified acid number', facts)
+    case 'wave-contact':
+      return { least: bound(waveDwellLeast, facts), most: bound(waveDwellMost, facts), unit: 's' }
     case 'bath-temperature': {
       const target = valueOf(bathTemperatureTarget, facts)
       if (target === undefined || family === undefined) return undefined
@@ -61,6 +75,17 @@ export function windowOfLog(characteristic: string, facts: Facts): ProcessWindow
     default:
       return undefined
   }
+}
+
+function around(
+  target: Parameter<number>,
+  tolerance: Parameter<number>,
+  unit: Unit,
+  document: string,
+  facts: Facts,
+): ProcessWindow | undefined {
+  const [middle, reach] = [valueOf(target, facts), valueOf(tolerance, facts)]
+  return middle === undefined || reach === undefined ? undefined : windowAround(middle, reach, unit, document)
 }
 
 const valueOf = <T>({ key }: Parameter<T>, facts: Facts): T | undefined =>

@@ -116,7 +116,7 @@ test('law: the signals that must be answered are those of the drawn chart that i
         const { choice } = specifiedCharting(log, undefined)
         const charting = { choice: { ...choice, chart, subgroup: 3 }, rules }
         const drawn = logChart(log, undefined, charting).signals.filter(({ asked }) => asked)
-        expect(askedSignals(log, columnSeries(log, 'bathC'), charting)).toEqual(drawn)
+        expect(askedSignals(columnSeries(log, 'bathC'), charting)).toEqual(drawn)
       },
     ),
   )

@@ -264,3 +264,35 @@ test('50,000 readings are charted every way well within a second', () => {
     expect(performance.now() - began).toBeLessThan(1000)
   }
 })
+
+describe('what is charted is what the specification limits', () => {
+  const at = (index: number) => `${addDays(START, index)}T08:00:00Z`
+
+  // By hand: 52 mm at 1.05 m/min is 52 ÷ 17.5 mm/s, 2.971 s.
+  test('dwell, from contact length and conveyor speed, against the window of the dwell', () => {
+    const rows = Array.from({ length: 8 }, (_, index) => ({
+      at: at(index),
+      contactLengthMm: 52 + (index % 2),
+      conveyorSpeedMPerMin: 1.05,
+    }))
+    const chart = logChart(logOf('wave-contact', rows), factsWith())
+    expect([chart.label, chart.unit]).toEqual(['Dwell in the main wave', 's'])
+    expect(chart.series.values[0]).toBeCloseTo(52 / 17.5, 12)
+    expect(chart.window?.unit).toBe('s')
+  })
+
+  // A flux that only warms and cools keeps its density at 25 °C: 0.812 + 0.00085 · (T − 25), read backwards.
+  test('a density that follows the temperature alone draws no signal', () => {
+    const rows = Array.from({ length: 12 }, (_, index) => {
+      const temperatureC = index === 11 ? 40 : 22 + (index % 4)
+      return {
+        at: at(index),
+        densityGPerMl: Number((0.812 - 0.00085 * (temperatureC - 25) + 0.0001 * (index % 2)).toFixed(6)),
+        temperatureC,
+      }
+    })
+    const chart = logChart(logOf('flux-density', rows), factsWith())
+    expect(chart.series.values[11]).toBeCloseTo(0.8121, 9)
+    expect(chart.signals.filter(({ asked }) => asked)).toEqual([])
+  })
+})

@@ -5,8 +5,6 @@ import { Notice } from '@/app/ui/notice'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { processCharts } from '@/shared/plan/parameters/control-charts'
-import type { Characteristic } from '@/shared/records/characteristic'
-import { fluxDensity } from '@/shared/records/characteristics/flux-density'
 import type { Log } from '@/shared/records/log'
 import { FEWEST_TO_CHART } from '@/shared/rules/control/chart-stretches'
 import { chartInWords, limitsInWords } from '@/shared/rules/control/chart-words'
@@ -15,26 +13,23 @@ import { windowInWords } from '@/shared/rules/control/logged-window'
 import { RUN_RULE_SETS } from '@/shared/rules/control/run-rule-sets'
 import { chartingAsked, type ChartAsked } from './chart-asked'
 import { ChartForm } from './chart-form'
-import { CorrectedDensity } from './corrected-density'
 import { PanelPlot } from './panel-plot'
 import { panelWithin } from './panel-within'
 
 interface LogChartProps {
   view: ProgrammeView
   log: Log
-  characteristic: Characteristic
   asked: ChartAsked
 }
 
 /** A log's control chart as specified, or as the address asks, with the limits of the specification. */
-export function LogChart({ view, log, characteristic, asked }: LogChartProps) {
+export function LogChart({ view, log, asked }: LogChartProps) {
   const { facts } = view.state
-  const column = characteristic.columns[characteristic.charted]
   const specified = specifiedCharting(log, facts)
   const instead = chartingAsked(asked, specified)
   const shown = logChart(log, facts, instead)
-  const { series, panels, choice, rules, window, leftOut } = shown
-  if (series.values.length === 0 || column?.kind !== 'number')
+  const { series, label, unit, panels, choice, rules, window, leftOut } = shown
+  if (series.values.length === 0)
     return <Empty title="No readings yet">Type one in, or import a CSV file, below.</Empty>
   const specification = {
     ...(window?.least && { atLeast: window.least.value }),
@@ -69,8 +64,8 @@ export function LogChart({ view, log, characteristic, asked }: LogChartProps) {
         <PanelPlot
           key={panel.kind}
           log={log.code}
-          label={column.label}
-          unit={column.unit}
+          label={label}
+          unit={unit}
           panel={panelWithin(panel, asked)}
           choice={choice}
           rules={rules}
@@ -81,13 +76,12 @@ export function LogChart({ view, log, characteristic, asked }: LogChartProps) {
       {panels.length === 0 && (
         <LogOverTime
           title={`${log.code} over time`}
-          characteristic={column.label}
-          unit={column.unit}
+          characteristic={label}
+          unit={unit}
           readings={series.values.map((value, index) => ({ at: series.instants[index]!, value }))}
           specification={specification}
         />
       )}
-      {log.characteristic === fluxDensity.key && <CorrectedDensity log={log} facts={facts} />}
       <ChartForm
         code={view.code}
         log={log.code}

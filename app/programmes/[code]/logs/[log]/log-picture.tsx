@@ -30,7 +30,7 @@ export function LogPicture({ view, log, characteristic, asked }: LogPictureProps
   if (isLevel(log.characteristic))
     return (
       <>
-        <LogChart view={view} log={log} characteristic={characteristic} asked={asked} />
+        <LogChart view={view} log={log} asked={asked} />
         <Capability view={view} log={log} />
       </>
     )

@@ -76,7 +76,7 @@ export default async function LogPage({ params, searchParams }: LogPageProps) {
               </Section>
             )}
             <LogFindings view={view} log={log} />
-            {isLevel(log.characteristic) && <Signals view={view} log={log} characteristic={characteristic} />}
+            {isLevel(log.characteristic) && <Signals view={view} log={log} />}
             <NewestReadings log={log} characteristic={characteristic} />
             {may && (
               <Section id="import" heading="Import readings from a file">

@@ -4,11 +4,10 @@ import { Moment } from '@/app/ui/date'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { formatQuantity } from '@/shared/quantity/format'
 import { refusal } from '@/shared/policy'
-import type { Unit } from '@/shared/quantity/unit'
-import type { Characteristic } from '@/shared/records/characteristic'
 import type { Log } from '@/shared/records/log'
 import type { SignalAnswer } from '@/shared/records/signal-answers'
 import { RECORD_KINDS } from '@/shared/records/record-kinds'
+import { logChart } from '@/shared/rules/control/log-chart'
 import { openSignals, signalStates, type SignalState } from '../log-state'
 import { AnswerForm } from './answer-form'
 import { ExcursionTable } from './excursion-table'
@@ -18,13 +17,11 @@ const SHOWN = 25
 interface SignalsProps {
   view: ProgrammeView
   log: Log
-  characteristic: Characteristic
 }
 
 /** Every signal of the chart, with the cause and action recorded for it, or the form to record them. */
-export function Signals({ view, log, characteristic }: SignalsProps) {
-  const column = characteristic.columns[characteristic.charted]
-  const unit: Unit = column?.kind === 'number' ? column.unit : '1'
+export function Signals({ view, log }: SignalsProps) {
+  const { unit } = logChart(log, view.state.facts)
   const states = signalStates(log, view.state.facts)
   const may = mayAnswer(view)
   if (log.readings.count === 0) return null
