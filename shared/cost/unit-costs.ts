@@ -1,0 +1,49 @@
+import { solderingProcess, processCosts } from '@/shared/plan/parameters/soldering-process'
+import { workingHourCost } from '@/shared/plan/parameters/assessment-proof'
+import type { Parameter } from '@/shared/plan/parameter'
+import type { RecordOf } from '@/shared/records/record-kinds'
+
+/** What one of something costs, and on what the figure rests. */
+export interface UnitCost {
+  readonly amount: number
+  readonly basis: string
+}
+
+export interface UnitCosts {
+  readonly rework: UnitCost | undefined
+  readonly fieldRepair: UnitCost | undefined
+}
+
+/**
+ * What one rework and one repair in service cost: the mean of what this
+ * programme recorded, or, where nothing priced is recorded, what the cost table
+ * of its process expects. Undefined where neither says.
+ */
+export function unitCosts(
+  values: ReadonlyMap<string, unknown>,
+  records: {
+    readonly rework: readonly RecordOf<'rework'>[]
+    readonly returns: readonly RecordOf<'field-return'>[]
+  },
+): UnitCosts {
+  const read = <T>(parameter: Parameter<T>): T | undefined => values.get(parameter.key) as T | undefined
+  const hour = read(workingHourCost)
+  const expected = read(processCosts)?.find(({ process }) => process === read(solderingProcess))
+  const reworked = records.rework.map(
+    ({ minutes, material }) => (minutes / 60) * (hour ?? 0) + (material ?? 0),
+  )
+  const repaired = records.returns.flatMap(({ cost }) => (cost === undefined ? [] : [cost]))
+  return {
+    rework:
+      hour !== undefined && reworked.length > 0
+        ? { amount: meanOf(reworked), basis: `mean of ${reworked.length} recorded, an hour at ${hour}` }
+        : expected && { amount: expected.perRework, basis: 'expected by the cost table of the process' },
+    fieldRepair:
+      repaired.length > 0
+        ? { amount: meanOf(repaired), basis: `mean of ${repaired.length} returns with a cost` }
+        : expected && { amount: expected.perFieldRepair, basis: 'expected by the cost table of the process' },
+  }
+}
+
+const meanOf = (amounts: readonly number[]): number =>
+  amounts.reduce((sum, amount) => sum + amount, 0) / amounts.length
