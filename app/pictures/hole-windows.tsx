@@ -5,6 +5,7 @@ import { HOLE_ALLOWANCES, type ProducibilityLevel } from '@/shared/materials/hol
 import { DRILL_SERIES, type DrillSeries } from '@/shared/materials/preferred-drills'
 import { nearestDrill } from '@/shared/physics/drill-choice'
 import { holeWindow } from '@/shared/physics/hole-window'
+import { clearanceWindow, type Interval } from '@/shared/physics/lead-clearance'
 import { radialClearanceLeast, radialClearanceMost } from '@/shared/plan/limits/lead-holes'
 import {
   drillSeries,
@@ -28,8 +29,8 @@ export function HoleWindows({ view }: { view: ProgrammeView }) {
   if (!rows || wallUm === undefined || !level) return null
   const series = valueOf(view, drillSeries) ?? USUAL_SERIES
   const clearance = {
-    least: rulingFor(view, radialClearanceLeast).value,
-    most: rulingFor(view, radialClearanceMost).value,
+    leastMm: rulingFor(view, radialClearanceLeast).value,
+    mostMm: rulingFor(view, radialClearanceMost).value,
   }
   const terms: Terms = { wallUm, level, series, clearance }
   const plated = rows.filter((row) => row.plated)
@@ -87,7 +88,7 @@ interface Terms {
   readonly level: ProducibilityLevel
   readonly series: DrillSeries
   /** Radial, mm. */
-  readonly clearance: { readonly least: number; readonly most: number }
+  readonly clearance: Interval
 }
 
 /** Throws RangeError when the row contradicts itself. */
@@ -95,10 +96,7 @@ function holeIn(row: LeadHole, { wallUm, level, series, clearance }: Terms) {
   const hole = holeOf(row, wallUm)
   const lead = leadOf(row)
   const byLevel = holeWindow(lead, level)
-  const byClearance = {
-    leastMm: lead.mostMm + 2 * clearance.least,
-    mostMm: lead.leastMm + 2 * clearance.most,
-  }
+  const byClearance = clearanceWindow(lead, clearance)
   const from = Math.max(byLevel.leastMm, byClearance.leastMm)
   const to = Math.min(byLevel.mostMm, byClearance.mostMm)
   const drill = nearestDrill({

@@ -16,6 +16,7 @@ export const LEVEL_TRANSMITTER: Readonly<Record<string, unknown>> = {
   laminate: 'fr-4-high',
   'board-thickness': 1.6,
   'copper-layers': 4,
+  'copper-foil': '35',
   'glass-transition': 175,
   'service-temperature': 70,
   'bow-and-twist': 0.7,
@@ -62,7 +63,7 @@ export const LEVEL_TRANSMITTER: Readonly<Record<string, unknown>> = {
       lengthMm: 120,
       dropMostMv: 50,
     },
-    { net: 'Relay', layer: 'internal', widthMm: 2, copperUm: 35, currentA: 1, lengthMm: 60, dropMostMv: 100 },
+    { net: 'Relay', layer: 'internal', widthMm: 2, copperUm: 29, currentA: 1, lengthMm: 60, dropMostMv: 100 },
   ],
   spacings: [
     { between: 'Supply and loop', peakV: 40, category: 'B2', gapMm: 0.8, mains: false, solderSide: 'masked' },
@@ -107,6 +108,11 @@ export const LEVEL_TRANSMITTER: Readonly<Record<string, unknown>> = {
   'insulation-needed': 100,
   'lead-restriction': 'out-of-scope',
   'soldering-process': 'wave',
+  'process-costs': [
+    process('wave', { fixed: 2400, perBoard: 3.1, perJoint: 0.012, defectsPerMillion: 180 }),
+    process('selective', { fixed: 900, perBoard: 4.2, perJoint: 0.03, defectsPerMillion: 120 }),
+    process('hand', { fixed: 150, perBoard: 1.5, perJoint: 0.11, defectsPerMillion: 900 }),
+  ],
   'evaluation-lots-needed': [
     { part: 'bare board LX-41', kind: 'bare board', method: 'rotary-dip' },
     { part: 'bare board LX-41', kind: 'bare board', method: 'plating-thickness' },
@@ -137,9 +143,9 @@ export const LEVEL_TRANSMITTER: Readonly<Record<string, unknown>> = {
   ],
 }
 
-type HoleRow = Readonly<Record<string, string | number | boolean>>
+type Row = Readonly<Record<string, string | number | boolean>>
 
-function hole(component: string, joints: number, rest: HoleRow): HoleRow {
+function hole(component: string, joints: number, rest: Row): Row {
   return {
     component,
     joints,
@@ -153,6 +159,10 @@ function hole(component: string, joints: number, rest: HoleRow): HoleRow {
   }
 }
 
-function lead(component: string, rest: HoleRow): HoleRow {
+function process(name: string, rest: Row): Row {
+  return { process: name, perRework: 6, foundPct: 95, failingPct: 10, perFieldRepair: 420, ...rest }
+}
+
+function lead(component: string, rest: Row): Row {
   return { component, ...rest }
 }

@@ -49,3 +49,12 @@ export const clearanceShares = (
     { meanMm: lead.nominalMm, standardDeviationMm: lead.rootSumSquareMm / sigmas },
     { leastMm: 2 * window.leastMm, mostMm: 2 * window.mostMm },
   )
+
+/** The finished hole, least at its smallest and most at its largest, that keeps the radial clearance in a window. */
+export const clearanceWindow = (
+  lead: Pick<LeadEnvelope, 'leastMm' | 'mostMm'>,
+  radial: Interval,
+): Interval => ({
+  leastMm: lead.mostMm + 2 * radial.leastMm,
+  mostMm: lead.leastMm + 2 * radial.mostMm,
+})

@@ -1,6 +1,7 @@
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { COPPER_FOILS, leastFoilUm } from '@/shared/materials/copper-foils'
 import { LAMINATES, type Laminate } from '@/shared/materials/laminates'
-import { laminate } from '@/shared/plan/parameters/laminate'
+import { copperFoil, laminate } from '@/shared/plan/parameters/laminate'
 import { formatNumber } from '@/shared/quantity/format'
 import { valueOf } from '../value-of'
 import { numbers, texts, type ReferenceTable } from './reference-table'
@@ -8,6 +9,7 @@ import { numbers, texts, type ReferenceTable } from './reference-table'
 /** Grades of base material. */
 export const laminateTables = (view: ProgrammeView): ReferenceTable[] => {
   const chosen = valueOf(view, laminate)
+  const foilChosen = valueOf(view, copperFoil)
   return [
     {
       caption: 'laminate grades',
@@ -18,6 +20,23 @@ export const laminateTables = (view: ProgrammeView): ReferenceTable[] => {
         ...texts('Floats on solder', 'Flammability', 'Lead-free heat'),
       ],
       rows: Object.entries(LAMINATES).map(([key, row]) => rowOf(row, key === chosen)),
+    },
+    {
+      caption: 'copper foils',
+      columns: [
+        ...texts('Nominal'),
+        ...numbers('Mass, g/m²', 'May lie below by, g/m²', 'Least thickness, µm'),
+      ],
+      rows: Object.entries(COPPER_FOILS).map(([key, foil]) => ({
+        chosen: key === foilChosen,
+        source: foil.source,
+        cells: [
+          foil.label,
+          formatNumber(foil.areaGm2),
+          formatNumber(foil.belowGm2),
+          formatNumber(leastFoilUm(foil), 3),
+        ],
+      })),
     },
   ]
 }

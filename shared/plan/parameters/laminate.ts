@@ -1,3 +1,4 @@
+import { COPPER_FOILS } from '@/shared/materials/copper-foils'
 import { LAMINATES } from '@/shared/materials/laminates'
 import { optionsOf } from '@/shared/plan/choice-options'
 import { choiceColumn, numberColumn, textColumn } from '@/shared/plan/column'
@@ -30,6 +31,14 @@ export const copperLayers = numberParameter({
   min: 1,
   max: 40,
   whole: true,
+})
+
+export const copperFoil = choiceParameter({
+  key: 'copper-foil',
+  label: 'Copper foil',
+  help: 'Nominal, as the laminate is ordered, on every layer. Plating adds to the outer layers.',
+  owner: 'design',
+  options: optionsOf(COPPER_FOILS),
 })
 
 export const glassTransition = numberParameter({

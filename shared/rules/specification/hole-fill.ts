@@ -12,10 +12,10 @@ import type { Part } from '@/shared/rules/finding'
 import { judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 import { holeOf, leadOf } from './joint-row'
+import { DEFAULT_ANGLE_DEG } from './joint-shape'
 
 type Grade = ValueOf<typeof productClass>
 
-const DEFAULT_ANGLE_DEG = 30
 /** Static rise is counted on only where it is several times the board: flow ends when the solder freezes. */
 const RISE_FACTOR = 3
 

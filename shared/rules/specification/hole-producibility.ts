@@ -1,5 +1,7 @@
 import { HOLE_ALLOWANCES } from '@/shared/materials/hole-allowances'
 import { holeWindow } from '@/shared/physics/hole-window'
+import { clearanceWindow, type Interval } from '@/shared/physics/lead-clearance'
+import { radialClearanceLeast, radialClearanceMost } from '@/shared/plan/limits/lead-holes'
 import {
   drillSeries,
   holeWall,
@@ -12,7 +14,7 @@ import { formatQuantity } from '@/shared/quantity/format'
 import { verdictOn, type Part, type WorkingLine } from '@/shared/rules/finding'
 import { decidingPart, judgedByParts, partOrContradiction, tightest } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
-import { proposeHole, type ProposalTerms } from './hole-proposal'
+import { proposeHole, withinBoth, type ProposalTerms } from './hole-proposal'
 import { holeOf, leadOf } from './joint-row'
 
 type Level = ValueOf<typeof producibilityLevel>
@@ -25,14 +27,17 @@ export const holeProducibility = rule({
   title: 'Hole for its lead, by producibility level',
   why: 'The level says how closely a hole must follow its lead for leads to be inserted and the hole to fill without special care.',
   stage: 'specification',
-  version: 1,
+  version: 2,
   reads: {
     holes: leadHoles,
     wall: holeWall,
     level: producibilityLevel,
     series: optional(drillSeries),
+    clearanceLeast: radialClearanceLeast,
+    clearanceMost: radialClearanceMost,
   },
-  judge({ holes, wall, level, series }) {
+  judge({ holes, wall, level, series, clearanceLeast, clearanceMost }) {
+    const clearance = { leastMm: clearanceLeast.value, mostMm: clearanceMost.value }
     const allowance = HOLE_ALLOWANCES[level]
     const limit = `Level ${level}: least hole at least ${formatQuantity(allowance.leastOverMostMm, 'mm')} over the largest lead, largest hole at most ${formatQuantity(allowance.mostOverLeastMm, 'mm')} over the least lead (${allowance.source.cite})`
     const plated = holes.filter((row) => row.plated)
@@ -47,7 +52,7 @@ export const holeProducibility = rule({
     }
     const parts = plated.map((row) =>
       partOrContradiction(row.component, () =>
-        judgeRow(row, level, { index: holes.indexOf(row), wallUm: wall, series }),
+        judgeRow(row, level, { index: holes.indexOf(row), wallUm: wall, series, clearance }),
       ),
     )
     const deciding = decidingPart(parts)
@@ -62,7 +67,12 @@ export const holeProducibility = rule({
   },
 })
 
-function judgeRow(row: LeadHole, level: Level, proposal: ProposalTerms): Part {
+interface Terms extends ProposalTerms {
+  /** Radial; what the remedy keeps to as well. */
+  readonly clearance: Interval
+}
+
+function judgeRow(row: LeadHole, level: Level, proposal: Terms): Part {
   const hole = holeOf(row, proposal.wallUm)
   const lead = leadOf(row)
   const { leastMm, mostMm, feasible } = holeWindow(lead, level)
@@ -80,7 +90,14 @@ function judgeRow(row: LeadHole, level: Level, proposal: ProposalTerms): Part {
   if (verdict === 'meets') return part
   return {
     ...part,
-    remedy: proposeHole({ ...proposal, row, hole, lead, leastMm, mostMm, guardMm: GUARD_MM }),
+    remedy: proposeHole({
+      ...proposal,
+      row,
+      hole,
+      lead,
+      ...withinBoth({ leastMm, mostMm }, clearanceWindow(lead, proposal.clearance), hole.toleranceMm),
+      guardMm: GUARD_MM,
+    }),
   }
 }
 

@@ -1,6 +1,7 @@
 import { DRILL_SERIES, type DrillSeries } from '@/shared/materials/preferred-drills'
 import { nearestDrill } from '@/shared/physics/drill-choice'
 import type { FinishedHole } from '@/shared/physics/finished-hole'
+import type { Interval } from '@/shared/physics/lead-clearance'
 import type { LeadEnvelope } from '@/shared/physics/lead-envelope'
 import { leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
 import { formatQuantity } from '@/shared/quantity/format'
@@ -55,6 +56,16 @@ export function proposeHole(wanted: Wanted): Remedy {
     nominal,
     `Make the hole ${formatQuantity(nominal, 'mm')} ${wanted.row.holeGiven}; no drill of the preferred series serves.`,
   )
+}
+
+/**
+ * Bounds of one rule narrowed by those of another, so that mending the one does
+ * not break the other; left alone where both leave no hole at its tolerance.
+ */
+export function withinBoth(own: Interval, other: Interval, toleranceMm: number): Interval {
+  const leastMm = Math.max(own.leastMm, other.leastMm)
+  const mostMm = Math.min(own.mostMm, other.mostMm)
+  return mostMm - leastMm >= 2 * toleranceMm ? { leastMm, mostMm } : own
 }
 
 function drillBetween(wanted: Wanted, wantedMm: number, leastMm: number, mostMm: number) {

@@ -1,8 +1,6 @@
 import { ALLOYS } from '@/shared/materials/alloys'
 import { CAPILLARY_LENGTH_MM } from '@/shared/materials/fillet-data'
 import { fromMemory, published } from '@/shared/materials/source'
-import { filletOf } from '@/shared/physics/fillet'
-import { jointSolderMm3, leadSectionMm2 } from '@/shared/physics/joint-volume'
 import { contactAngle, leadProjection } from '@/shared/plan/parameters/joint-geometry'
 import { boardThickness } from '@/shared/plan/parameters/laminate'
 import { holeWall, leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
@@ -13,19 +11,15 @@ import { verdictOn } from '@/shared/rules/finding'
 import { decidingPart, judgedByParts, partOrContradiction } from '@/shared/rules/parts'
 import { stepAbove } from '@/shared/rules/remedy'
 import { optional, rule } from '@/shared/rules/rule'
-import { holeOf } from './joint-row'
+import { DEFAULT_ANGLE_DEG, jointShapeOf, type JointTerms } from './joint-shape'
 
-const DEFAULT_ANGLE_DEG = 30
 /** The two contact angles together at which the profile is straight. */
 const STRAIGHT_DEG = 90
 const ANGLE_GUARD_DEG = 20
 /** Least room of the lead's end over the fillet, mm. */
 const PROJECTION_GUARD_MM = 0.1
 
-interface Terms {
-  readonly boardMm: number
-  readonly wallUm: number
-  readonly angleDeg: number
+interface Terms extends JointTerms {
   readonly projectionMm: number
 }
 
@@ -34,7 +28,7 @@ export const jointFillet = rule({
   title: 'Fillet and solder of the joint',
   why: 'A concave fillet from the edge of the land up the lead shows that both wetted; a lead too short hides it, and a land too small gives it nothing to stand on.',
   stage: 'specification',
-  version: 1,
+  version: 2,
   reads: {
     holes: leadHoles,
     wall: holeWall,
@@ -57,7 +51,9 @@ export const jointFillet = rule({
       working: row && deciding.margin ? workingOf(row, terms) : [],
       sources: [
         fromMemory('Geometry of a circular arc that meets lead and land at their contact angles'),
-        published('Quarter-circle fillets by the theorem of Pappus (pin-in-paste volume calculation)'),
+        published(
+          'Fillets by the theorem of Pappus, as in the pin-in-paste volume calculation (there of quarter circles)',
+        ),
         CAPILLARY_LENGTH_MM.source,
         ALLOYS[alloy].source,
       ],
@@ -65,7 +61,7 @@ export const jointFillet = rule({
         ...(perBoard === undefined
           ? []
           : [
-              `Solder of all joints of a board, holes full and fillets quarter circles: about ${formatQuantity(perBoard, 'g', 3)}.`,
+              `Solder of all joints of a board, holes full and fillets at the contact angle: about ${formatQuantity(perBoard, 'g', 3)}.`,
             ]),
         'Holds while a joint is much smaller than 3.2 mm; angles in degrees, since the words for them differ between documents.',
       ],
@@ -73,26 +69,8 @@ export const jointFillet = rule({
   },
 })
 
-/** Diameter of a round lead of the same section. */
-const equalDiameterMm = (row: LeadHole): number => 2 * Math.sqrt(leadSectionMm2(shapeOf(row)) / Math.PI)
-const shapeOf = (row: LeadHole) => ({
-  shape: row.leadShape,
-  widthMm: row.leadMm,
-  thicknessMm: row.leadThicknessMm,
-})
-
-const filletAt = (row: LeadHole, { angleDeg }: Terms) =>
-  filletOf({ landMm: row.landMm, leadMm: equalDiameterMm(row) }, { leadDeg: angleDeg, landDeg: angleDeg })
-
-const solderAt = (row: LeadHole, { boardMm, wallUm }: Terms): number =>
-  jointSolderMm3(
-    { landMm: row.landMm, holeMm: holeOf(row, wallUm).nominalMm, boardMm, lead: shapeOf(row) },
-    row.plated ? 1 : 0,
-    row.plated ? 2 : 1,
-  )
-
 function judgeRow(row: LeadHole, terms: Terms): Part {
-  const fillet = filletAt(row, terms)
+  const { fillet, solderMm3 } = jointShapeOf(row, terms)
   const angles: Margin = {
     found: 2 * terms.angleDeg,
     limit: STRAIGHT_DEG,
@@ -113,7 +91,7 @@ function judgeRow(row: LeadHole, terms: Terms): Part {
     subject: row.component,
     // A fillet that covers the lead's end is no fault of the joint, but hides whether the lead wetted.
     verdict: profile === 'meets' && hidden ? 'marginal' : profile,
-    found: `${fillet.shape} fillet ${formatQuantity(fillet.widthMm, 'mm', 3)} wide and ${formatQuantity(fillet.heightMm, 'mm', 3)} high, ${formatQuantity(solderAt(row, terms), 'mm³', 3)} of solder`,
+    found: `${fillet.shape} fillet ${formatQuantity(fillet.widthMm, 'mm', 3)} wide and ${formatQuantity(fillet.heightMm, 'mm', 3)} high, ${formatQuantity(solderMm3, 'mm³', 3)} of solder`,
     margin: profile === 'meets' ? standing : angles,
   }
   if (part.verdict === 'meets') return part
@@ -138,7 +116,10 @@ const angleRemedy = {
 /** Grams a board takes; undefined when a row contradicts itself. */
 function solderOfBoard(holes: readonly LeadHole[], terms: Terms, densityGcm3: number): number | undefined {
   try {
-    return holes.reduce((sum, row) => sum + row.joints * solderAt(row, terms) * densityGcm3 * 1e-3, 0)
+    return holes.reduce(
+      (sum, row) => sum + row.joints * jointShapeOf(row, terms).solderMm3 * densityGcm3 * 1e-3,
+      0,
+    )
   } catch (error) {
     if (error instanceof RangeError) return undefined
     throw error
@@ -146,24 +127,37 @@ function solderOfBoard(holes: readonly LeadHole[], terms: Terms, densityGcm3: nu
 }
 
 function workingOf(row: LeadHole, terms: Terms): WorkingLine[] {
-  const { widthMm, heightMm } = filletAt(row, terms)
+  const { leadMm, fillet, fillets, barrelMm3, filletMm3, solderMm3 } = jointShapeOf(row, terms)
+  const mm3 = (value: number): string => formatQuantity(value, 'mm³')
   return [
     {
       label: `Width at ${row.component}`,
       formula: '(land − lead)/2, a lead with corners as a round one of equal section',
-      numbers: `(${formatQuantity(row.landMm, 'mm')} − ${formatQuantity(equalDiameterMm(row), 'mm')})/2`,
-      result: formatQuantity(widthMm, 'mm'),
+      numbers: `(${formatQuantity(row.landMm, 'mm')} − ${formatQuantity(leadMm, 'mm')})/2`,
+      result: formatQuantity(fillet.widthMm, 'mm'),
     },
     {
       label: 'Height',
       formula: 'width · (cos θ_land − sin θ_lead)/(cos θ_lead − sin θ_land)',
       numbers: `θ = ${formatQuantity(terms.angleDeg, '°')} on both`,
-      result: formatQuantity(heightMm, 'mm'),
+      result: formatQuantity(fillet.heightMm, 'mm'),
     },
     {
-      label: 'Solder',
-      formula: '(hole − lead section) · board + fillets 2π · (1 − π/4) · r² · (a + 0.2234 · r)',
-      result: formatQuantity(solderAt(row, terms), 'mm³'),
+      label: 'Solder in a full hole',
+      formula: '(hole section − lead section) · board',
+      result: mm3(barrelMm3),
+    },
+    {
+      label: 'Solder of a fillet',
+      formula: '2π · (triangle · its centroid ∓ segment under the arc · its centroid), radii from the axis',
+      numbers: `triangle of ${formatQuantity(fillet.widthMm, 'mm')} · ${formatQuantity(fillet.heightMm, 'mm')}/2, ${fillet.shape} arc`,
+      result: mm3(filletMm3),
+    },
+    {
+      label: 'Solder of the joint',
+      formula: 'hole + fillets',
+      numbers: `${mm3(barrelMm3)} + ${fillets} · ${mm3(filletMm3)}`,
+      result: mm3(solderMm3),
     },
   ]
 }

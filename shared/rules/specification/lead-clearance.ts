@@ -1,4 +1,6 @@
+import type { ProducibilityLevel } from '@/shared/materials/hole-allowances'
 import { published } from '@/shared/materials/source'
+import { holeWindow } from '@/shared/physics/hole-window'
 import {
   clearanceOutsideMost,
   flatLeadGapMost,
@@ -10,6 +12,7 @@ import {
   drillSeries,
   holeWall,
   leadHoles,
+  producibilityLevel,
   toleranceSigmas,
   type LeadHole,
 } from '@/shared/plan/parameters/lead-holes'
@@ -17,7 +20,7 @@ import { formatQuantity } from '@/shared/quantity/format'
 import { undetermined, verdictOn, type Part } from '@/shared/rules/finding'
 import { decidingPart, judgedByParts, partOrContradiction } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
-import { proposeHole, type ProposalTerms } from './hole-proposal'
+import { proposeHole, withinBoth, type ProposalTerms } from './hole-proposal'
 import {
   clearanceOf,
   decidingCheck,
@@ -32,7 +35,7 @@ export const leadClearance = rule({
   title: 'Clearance between lead and hole',
   why: 'Too tight, and the lead does not enter or flux and air cannot leave; too wide, and the gap does not hold the solder, which drops out or does not rise.',
   stage: 'specification',
-  version: 1,
+  version: 2,
   reads: {
     holes: leadHoles,
     wall: holeWall,
@@ -43,12 +46,13 @@ export const leadClearance = rule({
     basis: optional(clearanceBasis),
     sigmas: optional(toleranceSigmas),
     series: optional(drillSeries),
+    level: optional(producibilityLevel),
   },
-  judge({ holes, wall, basis = 'worst-case', sigmas = 3, series, ...limits }) {
+  judge({ holes, wall, basis = 'worst-case', sigmas = 3, series, level, ...limits }) {
     const terms: ClearanceTerms = { ...limits, wallUm: wall, basis, sigmas }
     if (!(terms.least.value < terms.most.value)) return emptyWindow(terms)
     const parts = holes.map((row, index) =>
-      partOrContradiction(row.component, () => judgeRow(row, terms, { index, wallUm: wall, series })),
+      partOrContradiction(row.component, () => judgeRow(row, terms, { index, wallUm: wall, series, level })),
     )
     const deciding = decidingPart(parts)
     const row = deciding && holes[parts.indexOf(deciding)]
@@ -71,7 +75,12 @@ export const leadClearance = rule({
   },
 })
 
-function judgeRow(row: LeadHole, terms: ClearanceTerms, proposal: ProposalTerms): Part {
+interface Proposal extends ProposalTerms {
+  /** The remedy keeps to its window as well. */
+  readonly level: ProducibilityLevel | undefined
+}
+
+function judgeRow(row: LeadHole, terms: ClearanceTerms, proposal: Proposal): Part {
   const clearance = clearanceOf(row, terms)
   const { margin, says } = decidingCheck(row, clearance, terms)
   const verdict = verdictOn(margin)
@@ -79,6 +88,11 @@ function judgeRow(row: LeadHole, terms: ClearanceTerms, proposal: ProposalTerms)
   if (verdict === 'meets') return part
   const { least, most } = terms
   const { hole, lead } = clearance
+  const own = {
+    leastMm: lead.mostMm + 2 * Math.max(least.value, row.leadPositionMm ?? 0),
+    mostMm: Math.min(lead.leastMm + 2 * most.value, mostForFlat(row, terms.flatGap.value)),
+  }
+  const byLevel = row.plated && proposal.level ? holeWindow(lead, proposal.level) : own
   return {
     ...part,
     remedy: proposeHole({
@@ -86,8 +100,7 @@ function judgeRow(row: LeadHole, terms: ClearanceTerms, proposal: ProposalTerms)
       row,
       hole,
       lead,
-      leastMm: lead.mostMm + 2 * Math.max(least.value, row.leadPositionMm ?? 0),
-      mostMm: Math.min(lead.leastMm + 2 * most.value, mostForFlat(row, terms.flatGap.value)),
+      ...withinBoth(own, byLevel, hole.toleranceMm),
       guardMm: 2 * GUARD_SHARE * (most.value - least.value),
     }),
   }

@@ -6,8 +6,10 @@ import {
   producibilityLevel,
   type LeadHole,
 } from '@/shared/plan/parameters/lead-holes'
+import { judge } from '@/shared/rules/rule'
 import { holeProducibility } from '@/shared/rules/specification/hole-producibility'
-import { afterCellRemedy } from '../cell-remedy'
+import { leadClearance } from '@/shared/rules/specification/lead-clearance'
+import { afterCellRemedy, isCellRemedy, withCell } from '../cell-remedy'
 import { factsWith, findingOf, set } from '../facts-builder'
 import { leadHole } from './lead-hole-rows'
 
@@ -43,6 +45,18 @@ describe('hole by producibility level', () => {
     expect(finding.verdict).toBe('fails')
     expect(finding.found).toContain('no hole suits')
     expect(finding.remedy?.says).toContain('ask for a closer lead')
+  })
+  // Lead 0.98 to 1.02 mm: level B leaves 1.22 to 1.68 mm, a radial clearance of 0.10 to 0.25 mm 1.22 to 1.48 mm (by hand).
+  test('its remedy keeps the radial clearance too, and that of the clearance keeps the level', () => {
+    const rows = [leadHole({ leadMm: 1, leadToleranceMm: 0.02, holeMm: 1.1, landMm: 2.3 })]
+    const facts = factsWith(board(rows))
+    for (const rule of [holeProducibility, leadClearance]) {
+      const { remedy } = judge(rule, facts)
+      if (!isCellRemedy(remedy)) throw new Error(`${rule.id} offers no hole.`)
+      const mended = withCell(facts, remedy)
+      expect(judge(holeProducibility, mended).verdict).toBe('meets')
+      expect(judge(leadClearance, mended).verdict).toBe('meets')
+    }
   })
   test('levels speak of plated holes only', () => {
     expect(findingOf(holeProducibility, board([leadHole({ plated: false })])).verdict).toBe('meets')

@@ -94,11 +94,24 @@ describe('joint fillet', () => {
     const facts = factsWith(board([leadHole()], set(leadProjection, 1.5), set(contactAngle, 60)))
     expect(afterRemedy(jointFillet, facts).verdict).toBe('meets')
   })
-  test('adds up the solder of a board', () => {
-    // Annulus (1.15² − 0.8²)π/4 · 1.6 = 0.8577; fillet r 0.55, a 0.4: 2π · 0.2146 · 0.3025 · 0.5229 = 0.2133 each:
-    // 1.2843 mm³ a joint, 100 joints at 8.5 g/cm³: 1.09 g (by hand).
-    const finding = findingOf(jointFillet, board([leadHole({ joints: 100 })], set(leadProjection, 1)))
-    expect(finding.notes?.[0]).toContain('1.09 g')
+  // Annulus (1.15² − 0.8²)π/4 · 1.6 = 0.8577 mm³ at every angle; 100 joints at 8.5 g/cm³ (by hand).
+  test.each([
+    // Quarter circles: r 0.55, a 0.4: 2π · 0.2146 · 0.3025 · 0.5229 = 0.2133 each, 1.2843 mm³ a joint.
+    [0, '1.09 g'],
+    // Cone frustums: π · 0.55/3 · (0.95² + 0.95 · 0.4 + 0.4²) − π · 0.4² · 0.55 = 0.5544 each, 1.9665 mm³ a joint.
+    [45, '1.67 g'],
+  ])('adds up the solder of a board at %s°', (angle, grams) => {
+    const facts = board([leadHole({ joints: 100 })], set(leadProjection, 1), set(contactAngle, angle))
+    expect(findingOf(jointFillet, facts).notes?.[0]).toContain(grams)
+  })
+  test('an unplated joint has one fillet and nothing in the hole', () => {
+    const facts = board(
+      [leadHole({ joints: 100, plated: false })],
+      set(leadProjection, 1),
+      set(contactAngle, 0),
+    )
+    // 0.2133 mm³ · 8.5 g/cm³ · 100 = 0.181 g (by hand).
+    expect(findingOf(jointFillet, facts).notes?.[0]).toContain('0.181 g')
   })
 })
 

@@ -17,6 +17,7 @@ import { leadProjection } from '@/shared/plan/parameters/joint-geometry'
 import {
   boardThickness,
   bowAndTwist,
+  copperFoil,
   copperLayers,
   laminate,
   serviceTemperature,
@@ -56,6 +57,7 @@ export const soundBoard = (): SetValue[] => [
   set(laminate, 'fr-4'),
   set(boardThickness, 1.6),
   set(copperLayers, 2),
+  set(copperFoil, '35'),
   set(serviceTemperature, 70),
   set(bowAndTwist, 1),
   set(solderExposures, [{ step: 'Wave', kind: 'wave', temperatureC: 250, seconds: 4, times: 1 }]),

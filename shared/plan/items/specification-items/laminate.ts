@@ -9,12 +9,14 @@ import {
   boardBuild,
   boardThickness,
   bowAndTwist,
+  copperFoil,
   copperLayers,
   glassTransition,
   laminate,
   serviceTemperature,
   solderExposures,
 } from '@/shared/plan/parameters/laminate'
+import { boardBuildRule } from '@/shared/rules/specification/board-build'
 import { bowAndTwistRule } from '@/shared/rules/specification/bow-and-twist'
 import { glassTransitionRule } from '@/shared/rules/specification/glass-transition'
 import { laminatePlatedHoles } from '@/shared/rules/specification/laminate-plated-holes'
@@ -31,6 +33,7 @@ export const laminateItem: ItemDefinition = {
     laminate,
     boardThickness,
     copperLayers,
+    copperFoil,
     boardBuild,
     glassTransition,
     serviceTemperature,
@@ -38,7 +41,7 @@ export const laminateItem: ItemDefinition = {
     solderExposures,
   ],
   limits: [floatUsedMost, glassTransitionMarginLeast, bowWithSurfaceMountMost, bowThroughHoleMost],
-  rules: [laminatePlatedHoles, solderExposuresRule, glassTransitionRule, bowAndTwistRule],
+  rules: [laminatePlatedHoles, boardBuildRule, solderExposuresRule, glassTransitionRule, bowAndTwistRule],
   evidence: [{ kind: 'certificate', label: 'Laminate data sheet or certificate', required: false }],
   cautions: [],
 }
