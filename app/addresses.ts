@@ -98,6 +98,7 @@ export const agreementAddress = (code: string): string => inProgramme(code, '/in
 /** Where one inspector calls a set of joints, seeing nobody else’s calls. */
 export const blindCallAddress = (code: string): string => inProgramme(code, '/inspections/agreement/call')
 export const residueAddress = (code: string): string => inProgramme(code, '/inspections/residue')
+export const reworkAddress = (code: string): string => inProgramme(code, '/inspections/rework')
 export const inspectionAddress = (code: string, inspection: string): string =>
   inProgramme(code, `/inspections/${inspection}`)
 export const recordsAddress = (code: string): string => inProgramme(code, '/records')
