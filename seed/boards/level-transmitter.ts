@@ -13,6 +13,13 @@ export const LEVEL_TRANSMITTER: Readonly<Record<string, unknown>> = {
   'survival-target': 99,
   'defect-free-boards': 98,
   'board-quality': 'qualified',
+  'use-cycles': [
+    { cycle: 'Day and night on the tank', swingK: 20, hottestC: 60, perYear: 365, dwellMin: 480 },
+    { cycle: 'Tank filled hot', swingK: 45, hottestC: 70, perYear: 12, dwellMin: 120 },
+  ],
+  'cycle-test': [
+    { test: '0 °C to 100 °C in air', swingK: 100, hottestC: 100, perDay: 24, dwellMin: 15, cycles: 1200 },
+  ],
   laminate: 'fr-4-high',
   'board-thickness': 1.6,
   'copper-layers': 4,
