@@ -208,7 +208,7 @@ test('Quill inspects at the bench: one assembly after another, by keyboard, by t
   })
 })
 
-for (const path of ['', '/bench', '/guide', '/agreement', '/agreement/call', '/residue'])
+for (const path of ['', '/bench', '/guide', '/agreement', '/agreement/call', '/residue', '/rework'])
   test(`the page of inspection ${path || '/'} has no serious fault and fits a phone`, async ({ browser }) => {
     const quill = await atWork(browser, 'quill')
     await quill.setViewportSize({ width: 390, height: 800 })

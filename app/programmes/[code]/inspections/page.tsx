@@ -9,6 +9,7 @@ import { AssembliesSeen } from './assemblies-seen'
 import { defectFactsOf } from './defect-facts'
 import { DefectiveJoints } from './defective-joints'
 import { ManyAtOnce } from './forms'
+import { PlanKept } from './plan-kept'
 import { InspectionPlaces } from './places'
 import { WhereTheyLie } from './where-they-lie'
 import { Yields } from './yields'
@@ -61,6 +62,7 @@ export default async function InspectionsPage({ params, searchParams }: Inspecti
               <WhereTheyLie view={view} facts={facts} />
               <DefectiveJoints view={view} facts={facts} />
               <Yields view={view} facts={facts} />
+              <PlanKept view={view} />
             </>
           )}
           <AssembliesSeen view={view} find={find} page={Number.parseInt(page, 10) || 1} />

@@ -4,6 +4,7 @@ import {
   defectGuideAddress,
   inspectionsAddress,
   residueAddress,
+  reworkAddress,
 } from '@/app/addresses'
 
 /** The pages about looking at assemblies, and the one this is. */
@@ -14,6 +15,7 @@ export function InspectionPlaces({ code, at }: { code: string; at: string }) {
     { text: 'Guide to defects', href: defectGuideAddress(code) },
     { text: 'Agreement of inspectors', href: agreementAddress(code) },
     { text: 'Residue and insulation', href: residueAddress(code) },
+    { text: 'Rework and sections', href: reworkAddress(code) },
   ]
   return (
     <nav className="inspection-places" aria-label="Inspection">

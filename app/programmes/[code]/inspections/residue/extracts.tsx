@@ -13,7 +13,7 @@ import { ionicResidueMost } from '@/shared/plan/limits/assessment-residue'
 import { formatNumber } from '@/shared/quantity/format'
 import type { RecordOf } from '@/shared/records/record-kinds'
 import { residueOf } from '@/shared/rules/assessment/ionic-cleanliness'
-import { FindingLine } from './finding-line'
+import { FindingLine } from '../finding-line'
 
 /** Each extract worked out: both faces, the allowance, the instrument’s factor, and what a manual rinse would read. */
 export function Extracts({ view }: { view: ProgrammeView }) {

@@ -10,7 +10,7 @@ import { insulationTest } from '@/shared/plan/parameters/assessment-residue'
 import { insulationNeeded } from '@/shared/plan/parameters/solder'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { RecordOf } from '@/shared/records/record-kinds'
-import { FindingLine } from './finding-line'
+import { FindingLine } from '../finding-line'
 
 type Reading = RecordOf<'insulation-resistance'>
 

@@ -4,7 +4,7 @@ import { Empty } from '@/app/ui/empty'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { RecordOf } from '@/shared/records/record-kinds'
-import { FindingLine } from './finding-line'
+import { FindingLine } from '../finding-line'
 
 /** The same board before and after cleaning. */
 export function Removal({ view }: { view: ProgrammeView }) {
