@@ -82,6 +82,7 @@ function placesOf({ code, state, actor }: ProgrammeView): Place[] {
     { text: 'Inspections', href: to.inspectionsAddress(code) },
     { text: 'Records', href: to.recordsAddress(code) },
     { text: 'Reliability', href: to.reliabilityAddress(code) },
+    { text: 'Cost', href: to.costAddress(code) },
     { text: 'Lessons', href: to.programmeLessonsAddress(code) },
     { text: 'People', href: to.membersAddress(code) },
     { text: 'Trail', href: to.trailAddress(code) },

@@ -1,0 +1,91 @@
+import { scaleLinear, scaleUtc } from 'd3-scale'
+import { Day } from '@/app/ui/date'
+import { formatNumber } from '@/shared/quantity/format'
+import { Axes } from './axes'
+import { Drawing } from './drawing'
+import { frameOf } from './frame'
+import { pointShape } from './point-shape'
+import { axisTitle, numberTicks, timeTicks } from './ticks'
+
+interface ChangeCostStepsProps {
+  title: string
+  /** In order of date; the cost holds from each to the next. */
+  steps: readonly { on: string; made: number; serving: number; cost: number }[]
+  /** Gates signed, drawn upright. */
+  gates: readonly { on: string; name: string }[]
+  /** Changes made late, marked on the line. */
+  changes: readonly { on: string; name: string; cost: number }[]
+}
+
+const WIDTH = 900
+const HEIGHT = 300
+const atMidnight = (day: string): number => Date.parse(`${day}T00:00:00Z`)
+
+/** What one change would cost, day by day: the steps are boards made and boards gone into service. */
+export function ChangeCostSteps({ title, steps, gates, changes }: ChangeCostStepsProps) {
+  const frame = frameOf(WIDTH, HEIGHT, { left: 62, right: 20, top: 46 })
+  const x = scaleUtc(
+    [atMidnight(steps[0]?.on ?? '2000-01-01'), atMidnight(steps.at(-1)?.on ?? '2000-01-02')],
+    [frame.left, frame.right],
+  )
+  const y = scaleLinear([0, Math.max(1, ...steps.map(({ cost }) => cost))], [frame.bottom, frame.top]).nice(5)
+  const path = steps
+    .map(({ on, cost }, at) => {
+      const place = x(atMidnight(on))
+      return at === 0 ? `M${place} ${y(cost)}` : `H${place}V${y(cost)}`
+    })
+    .join('')
+  return (
+    <Drawing
+      title={title}
+      description={`From ${formatNumber(steps[0]?.cost ?? 0, 6)} to ${formatNumber(steps.at(-1)?.cost ?? 0, 6)}; ${gates.map(({ on, name }) => `${name} gate ${on}`).join(', ')}.`}
+      width={WIDTH}
+      height={HEIGHT}
+      size="wide"
+      numbers={{
+        columns: [
+          { label: 'From' },
+          { label: 'Boards made' },
+          { label: 'In service' },
+          { label: 'Cost of a change' },
+        ],
+        rows: steps.map(({ on, made, serving, cost }) => [
+          <Day key={on} at={on} />,
+          String(made),
+          String(serving),
+          formatNumber(cost, 6),
+        ]),
+      }}
+      note="A dashed upright is a signed gate. The line rises with every board soldered, and once more with every board that goes into service."
+    >
+      <path className="fill-copper-wash" d={`${path}V${frame.bottom}H${frame.left}Z`} />
+      <Axes
+        frame={frame}
+        across={{ title: 'Date', ticks: timeTicks(x, 8), grid: false }}
+        up={{ title: axisTitle('Cost of changing one joint of every board'), ticks: numberTicks(y, 5) }}
+      />
+      <path className="line-data outlined ink-copper" d={path} />
+      {gates.map(({ on, name }, position) => (
+        <g key={name}>
+          <path className="line-bound" d={`M${x(atMidnight(on))} ${frame.top - 4}V${frame.bottom}`} />
+          <text
+            x={x(atMidnight(on)) + 4}
+            y={frame.top + 10 + (position % 4) * 17}
+            className="text-haloed text-small"
+          >
+            {name}
+          </text>
+        </g>
+      ))}
+      {changes.map(({ on, name, cost }, position) => (
+        <path
+          key={`${position} ${name}`}
+          className="fill-sheet"
+          stroke="var(--color-ink)"
+          strokeWidth="1.4"
+          d={pointShape('diamond', x(atMidnight(on)), y(cost), 5)}
+        />
+      ))}
+    </Drawing>
+  )
+}

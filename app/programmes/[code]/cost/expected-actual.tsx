@@ -1,0 +1,37 @@
+import { RuledTable } from '@/app/ui/ruled-table'
+import type { ExpectedAndActual } from '@/shared/cost/expected-and-actual'
+import { formatNumber } from '@/shared/quantity/format'
+
+/** What failure was to be expected to cost by the cost table of the process, and what it did. */
+export function ExpectedActual({ expected }: { expected: ExpectedAndActual }) {
+  const { boards, expectedHere, expectedInService, actualHere, actualInService, saved } = expected
+  const rows = [
+    { what: 'Found here', expected: expectedHere, actual: actualHere },
+    { what: 'In service, over the whole life', expected: expectedInService, actual: actualInService },
+    { what: 'Together', expected: expectedHere + expectedInService, actual: actualHere + actualInService },
+  ]
+  return (
+    <>
+      <RuledTable
+        caption={`Failure of ${boards} boards: expected and actual`}
+        rows={rows}
+        rowKey={({ what }) => what}
+        columns={[
+          { label: 'Failure', names: true, cell: ({ what }) => what },
+          { label: 'Expected', set: 'number', cell: (row) => formatNumber(row.expected, 6) },
+          { label: 'So far', set: 'number', cell: (row) => formatNumber(row.actual, 6) },
+          {
+            label: 'Saved',
+            set: 'number',
+            cell: (row) => formatNumber(row.expected - row.actual, 6),
+          },
+        ]}
+      />
+      <p className="field-hint">
+        Expected: joints · defects per million · (found · rework + escaped · failing · repair), by the cost
+        table of the chosen process. {saved >= 0 ? 'Less' : 'More'} was spent than expected; boards in service
+        are still young, so their part is not due yet. Every return with a cost counts, whatever its cause.
+      </p>
+    </>
+  )
+}

@@ -1,0 +1,62 @@
+import { costAddress } from '@/app/addresses'
+import { ProgrammeSheet } from '@/app/frame/programme-sheet'
+import { visitProgramme } from '@/app/frame/visit'
+import { lateRevisions } from '@/lib/queries/late-revisions'
+import { readOptionStudies } from '@/lib/queries/option-studies'
+import { formatNumber, formatQuantity } from '@/shared/quantity/format'
+import { ByClass } from './by-class'
+import { ByDecision } from './by-decision'
+import { costsOf } from './costs'
+import { WhenCheaper } from './when-cheaper'
+
+interface CostPageProps {
+  params: Promise<{ code: string }>
+}
+
+/** What quality costs and what failure cost, by class and by decision, and when a change is cheap. */
+export default async function CostPage({ params }: CostPageProps) {
+  const { code: asked } = await params
+  const visit = await visitProgramme(asked)
+  const { view } = visit
+  const code = view?.code ?? decodeURIComponent(asked)
+  const id = view?.state.programme.id
+  const [studies, revisions] = id ? await Promise.all([readOptionStudies(id), lateRevisions(id)]) : [[], []]
+  const costs = view && costsOf(view, { studies, revisions })
+  return (
+    <ProgrammeSheet
+      visit={visit}
+      code={code}
+      at={costAddress(code)}
+      place={[{ text: 'Cost' }]}
+      title="Cost"
+      supplement="What was spent so that joints hold, what failure cost, and what each decision is worth; one currency throughout"
+      cells={
+        costs
+          ? [
+              { label: 'Spent in all', value: formatNumber(costs.summary.total, 6) },
+              {
+                label: 'Of it on failure',
+                value: formatQuantity(costs.summary.failureShare * 100, '%', 3),
+              },
+              { label: 'Boards made', value: costs.boards },
+              {
+                label: 'A board',
+                value:
+                  costs.boards > 0 ? formatNumber(costs.summary.total / costs.boards, 4) : 'none made yet',
+              },
+            ]
+          : []
+      }
+    >
+      {(readable) =>
+        costs && (
+          <>
+            <ByClass costs={costs} code={readable.code} />
+            <ByDecision costs={costs} code={readable.code} />
+            <WhenCheaper costs={costs} code={readable.code} />
+          </>
+        )
+      }
+    </ProgrammeSheet>
+  )
+}

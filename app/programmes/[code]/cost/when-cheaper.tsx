@@ -1,0 +1,99 @@
+import { parameterAddress } from '@/app/addresses'
+import { ChangeCostSteps } from '@/app/drawing/change-cost-steps'
+import { Day } from '@/app/ui/date'
+import { Empty } from '@/app/ui/empty'
+import { RuledTable } from '@/app/ui/ruled-table'
+import { Section } from '@/app/ui/section'
+import { findParameter } from '@/shared/plan/catalogue'
+import { formatNumber } from '@/shared/quantity/format'
+import type { Costs } from './costs'
+
+/** What a change would have cost at each gate, and what those made late did cost. */
+export function WhenCheaper({ costs: { steps, gates, unit, late }, code }: { costs: Costs; code: string }) {
+  const today = steps.at(-1)
+  const rows = [
+    ...gates.map(({ on, name, change }) => ({ what: `At the ${name.toLowerCase()} gate`, on, change })),
+    ...(today ? [{ what: 'Today', on: today.on, change: today }] : []),
+  ]
+  const assumed = [
+    unit.rework && `a rework ${formatNumber(unit.rework.amount)} (${unit.rework.basis})`,
+    unit.fieldRepair &&
+      `a repair in service ${formatNumber(unit.fieldRepair.amount)} (${unit.fieldRepair.basis})`,
+  ].filter(Boolean)
+  return (
+    <Section
+      heading="When a change would have been cheaper"
+      lead={`One joint changed on every board there is: a rework for each at hand, a repair for each that serves. ${assumed.length > 0 ? `Taken: ${assumed.join(', ')}.` : ''} New approvals, scrapped parts and tests done again are not counted: it is the least it would cost.`}
+    >
+      {steps.length < 2 || !steps.some(({ cost }) => cost > 0) ? (
+        <Empty title="A change still costs the drawing only">
+          No board is soldered, or nothing says what a rework costs. This is the cheapest time to change.
+        </Empty>
+      ) : (
+        <>
+          <ChangeCostSteps
+            title="Cost of one change, by date"
+            steps={steps}
+            gates={gates}
+            changes={late.flatMap(({ revision, change }) =>
+              change ? [{ on: change.on, name: revision.parameter, cost: change.cost }] : [],
+            )}
+          />
+          <RuledTable
+            caption="The same change at each gate"
+            rows={rows}
+            rowKey={({ what }) => what}
+            columns={[
+              { label: 'When', names: true, cell: ({ what }) => what },
+              { label: 'On', set: 'shrink', cell: ({ on }) => <Day at={on} /> },
+              { label: 'Boards made', set: 'number', cell: ({ change }) => change?.made ?? '–' },
+              { label: 'In service', set: 'number', cell: ({ change }) => change?.serving ?? '–' },
+              {
+                label: 'Cost of the change',
+                set: 'number',
+                cell: ({ change }) => (change ? formatNumber(change.cost, 6) : 'not known'),
+              },
+              {
+                label: 'Today it would be dearer by',
+                set: 'number',
+                cell: ({ change }) =>
+                  change && today ? formatNumber(today.cost - change.cost, 6) : 'not known',
+              },
+            ]}
+          />
+        </>
+      )}
+      <LateChanges late={late} code={code} />
+    </Section>
+  )
+}
+
+/** Values that were changed after they had been given once. */
+function LateChanges({ late, code }: { late: Costs['late']; code: string }) {
+  if (late.length === 0)
+    return <p className="field-hint">No specified value was changed after it had been given.</p>
+  return (
+    <RuledTable
+      caption="Values changed, and what was already made"
+      rows={late}
+      rowKey={({ revision }) => `${revision.parameter} ${revision.number}`}
+      columns={[
+        {
+          label: 'Value',
+          names: true,
+          cell: ({ revision: { parameter } }) => (
+            <a href={parameterAddress(code, parameter)}>{findParameter(parameter)?.label ?? parameter}</a>
+          ),
+        },
+        { label: 'On', set: 'shrink', cell: ({ revision }) => <Day at={revision.at} /> },
+        { label: 'Why', cell: ({ revision }) => revision.reason },
+        { label: 'Boards made by then', set: 'number', cell: ({ change }) => change?.made ?? '–' },
+        {
+          label: 'If it touched a joint, at least',
+          set: 'number',
+          cell: ({ change }) => (change ? formatNumber(change.cost, 6) : 'not known'),
+        },
+      ]}
+    />
+  )
+}
