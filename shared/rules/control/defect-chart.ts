@@ -45,6 +45,20 @@ export const DEFECT_CHARTS = {
       ),
     source: { cite: 'NIST/SEMATECH e-Handbook 6.3.3.1: counts control charts', how: 'published' },
   },
+  'u-by-day': {
+    label: 'u: defects for each thousand joints seen, by day',
+    plotted: 'Defects for each thousand joints',
+    unit: '1',
+    samples: samplesByDay,
+    refuses: () => undefined,
+    chart: (samples, baseline) =>
+      defectsPerUnitChart(
+        samples.map(({ defects }) => defects),
+        samples.map(({ jointsSeen }) => jointsSeen / JOINTS_A_UNIT),
+        baseline,
+      ),
+    source: { cite: 'NIST/SEMATECH e-Handbook 6.3.3.1: counts control charts', how: 'published' },
+  },
   c: {
     label: 'c: defects an assembly',
     plotted: 'Defects an assembly',
@@ -99,6 +113,15 @@ export type DefectChartKey = keyof typeof DEFECT_CHARTS
 export type DefectChart =
   | { readonly samples: readonly DefectSample[]; readonly chart: JudgedChart }
   | { readonly samples: readonly DefectSample[]; readonly says: string }
+
+/** Below this many defects expected in a sample a chart of counts rings at a single one (common practice). */
+const FEWEST_EXPECTED = 1
+
+/** Whether the samples are so small that one defect already lies beyond the limits. */
+export function isThin({ samples }: { readonly samples: readonly DefectSample[] }): boolean {
+  const defects = samples.reduce((sum, sample) => sum + sample.defects, 0)
+  return defects / samples.length < FEWEST_EXPECTED
+}
 
 /**
  * What inspections found, charted as asked. With days given the level is

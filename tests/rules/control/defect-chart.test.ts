@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest'
 import { addDays } from '@/shared/quantity/calendar'
+import { samplesByAssembly } from '@/shared/records/defect-samples'
 import type { Inspection } from '@/shared/records/inspection'
-import { defectChart, type DefectChart } from '@/shared/rules/control/defect-chart'
+import { defectChart, isThin, type DefectChart } from '@/shared/rules/control/defect-chart'
 import { RUN_RULE_SETS } from '@/shared/rules/control/run-rule-sets'
 import type { JudgedChart } from '@/shared/statistics/run-rules/judged-chart'
 import reference from '@/tests/reference/statistics/control-charts.json'
@@ -98,4 +99,12 @@ describe('why there is no chart', () => {
       ),
     ).toMatch(/Fewer than 8/)
   })
+})
+
+test('samples with less than one defect each are thin: one defect alone would signal', () => {
+  const found = (defects: readonly number[]) => ({
+    samples: samplesByAssembly(defects.map((count, at) => looked(at, count))),
+  })
+  expect(isThin(found([0, 0, 1, 0]))).toBe(true)
+  expect(isThin(found([1, 0, 2, 1]))).toBe(false)
 })

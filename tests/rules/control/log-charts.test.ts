@@ -277,7 +277,7 @@ describe('what is charted is what the specification limits', () => {
     }))
     const chart = logChart(logOf('wave-contact', rows), factsWith())
     expect([chart.label, chart.unit]).toEqual(['Dwell in the main wave', 's'])
-    expect(chart.series.values[0]).toBeCloseTo(52 / 17.5, 12)
+    expect(chart.series.values[0]).toBeCloseTo(52 / 17.5, 9)
     expect(chart.window?.unit).toBe('s')
   })
 

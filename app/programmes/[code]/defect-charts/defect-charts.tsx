@@ -5,13 +5,14 @@ import { Button } from '@/app/ui/button'
 import { Day } from '@/app/ui/date'
 import { Empty } from '@/app/ui/empty'
 import { ChoiceField, TextField } from '@/app/ui/field'
+import { Notice } from '@/app/ui/notice'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { formatNumber } from '@/shared/quantity/format'
 import type { DefectSample } from '@/shared/records/defect-samples'
 import { limitsInWords } from '@/shared/rules/control/chart-words'
-import { DEFECT_CHARTS, defectChart, type DefectChartKey } from '@/shared/rules/control/defect-chart'
+import { DEFECT_CHARTS, defectChart, isThin, type DefectChartKey } from '@/shared/rules/control/defect-chart'
 import { specifiedRules } from '@/shared/rules/control/log-chart'
 import { RUN_RULE_SETS } from '@/shared/rules/control/run-rule-sets'
 import type { JudgedChart } from '@/shared/statistics/run-rules/judged-chart'
@@ -86,6 +87,12 @@ export function DefectCharts({ view, asked }: { view: ProgrammeView; asked: Defe
             })}
             numbers={numbersOf(found.samples, found.chart)}
           />
+          {isThin(found) && (
+            <Notice kind="info" title="Samples are small for this chart">
+              Fewer than one defect is expected in a sample, so that a single one lies beyond the limits.
+              Chart the assemblies of a day together, or look at the rate with its bounds in the assessment.
+            </Notice>
+          )}
           <SignalTable samples={found.samples} chart={found.chart} rules={rules} />
           <p className="field-hint">
             A low count is news too: something got better, or somebody looked less well. Whether the rate is
