@@ -32,6 +32,8 @@ export interface LotClock {
   /** From today; negative once it is past. */
   readonly daysLeft: number | undefined
   readonly state: ClockState
+  /** The last day on which some of it was soldered. */
+  readonly lastSolderedOn: string | undefined
   /** The lot of its part that is to be used before the others. */
   readonly useFirst: boolean
   /** Days on which a lot of the same part with more time left was soldered while this one waited. */
@@ -66,13 +68,14 @@ export function lotClocks(facts: Facts): readonly LotClock[] | undefined {
       return {
         ...clock,
         useFirst: clock.state === 'in time' && same.length > 1 && isFirst(clock, same),
+        lastSolderedOn: used.get(codeKey(clock.lot.code))?.at(-1),
         passedOver: passedOver(clock, same, used),
       }
     })
     .sort(bySolderBy)
 }
 
-type Clock = Omit<LotClock, 'useFirst' | 'passedOver'>
+type Clock = Omit<LotClock, 'useFirst' | 'passedOver' | 'lastSolderedOn'>
 
 function clockOf(lot: Lot, months: number, testedMostDays: number, today: string): Clock {
   const startedOn = startOfStorage(lot)

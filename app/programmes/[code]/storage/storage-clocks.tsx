@@ -8,7 +8,7 @@ import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { reaffirmationAgeMost } from '@/shared/plan/limits/evaluation-storage'
 import { boardStorageMonths, leadStorageMonths } from '@/shared/plan/parameters/storage'
 import { rulingOn } from '@/shared/plan/requirement'
-import { formatQuantity } from '@/shared/quantity/format'
+import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import type { LotClock } from '@/shared/rules/control/lot-clocks'
 import { storageClockRule } from '@/shared/rules/control/storage-clock'
 import { namedRuling } from '@/shared/rules/ruling-source'
@@ -67,9 +67,14 @@ export function StorageClocks({ view, clocks }: StorageClocksProps) {
             cell: ({ testedUntil }) => (testedUntil ? <Day at={testedUntil} /> : '–'),
           },
           {
+            label: 'Last soldered',
+            set: 'shrink',
+            cell: ({ lastSolderedOn }) => (lastSolderedOn ? <Day at={lastSolderedOn} /> : 'not yet'),
+          },
+          {
             label: 'Days left',
             set: 'number',
-            cell: ({ daysLeft }) => (daysLeft === undefined ? '–' : daysLeft),
+            cell: ({ daysLeft }) => (daysLeft === undefined ? '–' : formatNumber(daysLeft)),
           },
           { label: 'What to do', cell: (clock) => <ToDo clock={clock} /> },
         ]}

@@ -15,6 +15,7 @@ export function logFields(code: string, characteristic: string): ReadingField[] 
       if (field.kind === 'instant')
         return {
           ...field,
+          label: 'Date and time',
           required: false,
           alsoCalled: ['timestamp', 'date time', 'datetime', 'instant', 'utc'],
         }
