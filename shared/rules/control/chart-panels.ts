@@ -124,7 +124,10 @@ function panelFrom(
   const { kind, values, centre, lower, upper, phases, positions } = chart
   return {
     kind,
-    instants: Array.from(positions, (position) => instants[position]!),
+    instants:
+      positions.length === instants.length
+        ? instants
+        : Array.from(positions, (position) => instants[position]!),
     lines: [values],
     centre,
     lower,

@@ -1,6 +1,6 @@
 import { storeHumidityMost } from '@/shared/plan/limits/control-storage'
 import { storageTemperature } from '@/shared/plan/parameters/storage'
-import { dateOf } from '@/shared/quantity/calendar'
+import { addMonths, dateOf, instantOf } from '@/shared/quantity/calendar'
 import { formatQuantity } from '@/shared/quantity/format'
 import { storeClimate as characteristic } from '@/shared/records/characteristics/store-climate'
 import { columnSeries, type LogSeries } from '@/shared/records/log-series'
@@ -79,23 +79,29 @@ function logParts(log: Log, windows: Windows): Part[] {
   ]
 }
 
-/** The month of the highest mean; undefined without readings. */
+interface MonthMean {
+  readonly month: string
+  readonly mean: number
+  readonly readings: number
+}
+
+/** The month of the highest mean; undefined without readings. Instants ascend, so that a month's end is worked out once. */
 export function highestMonth({
   instants,
   values,
-}: Pick<LogSeries, 'instants' | 'values'>): { month: string; mean: number; readings: number } | undefined {
-  const months = new Map<string, { sum: number; readings: number }>()
-  values.forEach((value, index) => {
-    const month = dateOf(instants[index]!).slice(0, 7)
-    const known = months.get(month) ?? { sum: 0, readings: 0 }
-    months.set(month, { sum: known.sum + value, readings: known.readings + 1 })
-  })
-  return [...months]
-    .map(([month, { sum, readings }]) => ({ month, mean: sum / readings, readings }))
-    .reduce<{ month: string; mean: number; readings: number } | undefined>(
-      (highest, next) => (highest && highest.mean >= next.mean ? highest : next),
-      undefined,
-    )
+}: Pick<LogSeries, 'instants' | 'values'>): MonthMean | undefined {
+  let highest: MonthMean | undefined
+  let from = 0
+  while (from < values.length) {
+    const month = dateOf(instants[from]!).slice(0, 7)
+    const end = instantOf(addMonths(`${month}-01`, 1))
+    let [sum, to] = [0, from]
+    while (to < values.length && instants[to]! < end) sum += values[to++]!
+    const mean = sum / (to - from)
+    if (!highest || mean > highest.mean) highest = { month, mean, readings: to - from }
+    from = to
+  }
+  return highest
 }
 
 /** What was stated when the lot came in: only what lies beyond is worth a line of its own. */

@@ -20,7 +20,8 @@ export function chartInPhases<Item>(
       throw new RangeError(
         `Phase “${start.name}” holds no reading: it starts at ${start.from}, the next at ${next}.`,
       )
-    return { start, chart: build(series.slice(start.from, next), start) }
+    const part = next - start.from === series.length ? series : series.slice(start.from, next)
+    return { start, chart: build(part, start) }
   })
   return parts.map(shifted).reduce(joined)
 }
@@ -28,7 +29,7 @@ export function chartInPhases<Item>(
 function shifted({ start, chart }: { start: PhaseStart; chart: Chart }): Chart {
   return {
     ...chart,
-    positions: chart.positions.map((position) => position + start.from),
+    positions: start.from === 0 ? chart.positions : chart.positions.map((position) => position + start.from),
     phases: chart.phases.map((phase) => ({ ...phase, name: start.name })),
   }
 }
