@@ -5,6 +5,7 @@ import { bridgingGapLeast, bridgingRunMost } from '@/shared/plan/limits/spacings
 import { spacings } from '@/shared/plan/parameters/spacings'
 import { formatQuantity } from '@/shared/quantity/format'
 import { acrossMm } from '@/shared/rules/specification/bridging-risk'
+import { DrawnInPart, MOST_DRAWN } from './drawn-in-part'
 import { rulingFor, valueOf } from './value-of'
 
 /** Every pair that meets the solder bare, as it lies to the travel of the board. */
@@ -18,8 +19,9 @@ export function BridgingGaps({ view }: { view: ProgrammeView }) {
       heading="Bare copper on the wave"
       lead="Seen from the solder side. Solder drains along a run; what lies across the travel holds it."
     >
+      <DrawnInPart all={bare.length} />
       <div className="picture-row">
-        {bare.map((row, at) => (
+        {bare.slice(0, MOST_DRAWN).map((row, at) => (
           <BridgingGap
             key={at}
             title={row.between}

@@ -9,6 +9,7 @@ import { radialClearanceLeast, radialClearanceMost } from '@/shared/plan/limits/
 import { boardThickness } from '@/shared/plan/parameters/laminate'
 import { holeWall, leadHoles, toleranceSigmas, type LeadHole } from '@/shared/plan/parameters/lead-holes'
 import { holeOf, leadOf } from '@/shared/rules/specification/joint-row'
+import { DrawnInPart, MOST_DRAWN } from './drawn-in-part'
 import { orNothing, rulingFor, valueOf } from './value-of'
 
 /** Each kind of lead in its hole, to scale, with its clearance against the window. */
@@ -22,19 +23,20 @@ export function HoleChart({ view }: { view: ProgrammeView }) {
   }
   const thickness = valueOf(view, boardThickness) ?? 1.6
   const sigmas = valueOf(view, toleranceSigmas) ?? 3
+  const drawable = rows.filter((row) => isDrawable(row, wallUm))
+  if (drawable.length === 0) return null
   return (
     <Section heading="Hole chart" lead="Drawn to scale from the finished hole and the lead at their limits.">
-      {rows
-        .filter((row) => isDrawable(row, wallUm))
-        .map((row, position) => (
-          <Disclosure
-            key={`${row.component} ${position}`}
-            summary={`${row.component}: lead in hole`}
-            open={position === 0}
-          >
-            <JointPictures row={row} {...{ wallUm, windowMm, thickness, sigmas }} />
-          </Disclosure>
-        ))}
+      <DrawnInPart all={drawable.length} />
+      {drawable.slice(0, MOST_DRAWN).map((row, position) => (
+        <Disclosure
+          key={`${row.component} ${position}`}
+          summary={`${row.component}: lead in hole`}
+          open={position === 0}
+        >
+          <JointPictures row={row} {...{ wallUm, windowMm, thickness, sigmas }} />
+        </Disclosure>
+      ))}
     </Section>
   )
 }

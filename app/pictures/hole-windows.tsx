@@ -16,6 +16,7 @@ import {
 } from '@/shared/plan/parameters/lead-holes'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { holeOf, leadOf } from '@/shared/rules/specification/joint-row'
+import { MOST_DRAWN } from './drawn-in-part'
 import { orNothing, rulingFor, valueOf } from './value-of'
 
 /** Taken while production has named no series. */
@@ -43,9 +44,12 @@ export function HoleWindows({ view }: { view: ProgrammeView }) {
     >
       <RangesInWindows
         title={`Finished holes against level ${level} and the clearance window`}
-        description={`Each plated hole at its limits against the window of its lead: ${holes.map(({ row, hole }) => `${row.component} ${mm(hole.leastMm)} to ${mm(hole.mostMm)}`).join(', ')}.`}
+        description={`Each plated hole at its limits against the window of its lead: ${holes
+          .slice(0, MOST_DRAWN)
+          .map(({ row, hole }) => `${row.component} ${range(hole.leastMm, hole.mostMm)}`)
+          .join(', ')}.`}
         axis="Finished hole, mm"
-        rows={holes.map(({ row, hole, both, drill }) => ({
+        rows={holes.slice(0, MOST_DRAWN).map(({ row, hole, both, drill }) => ({
           name: row.component,
           least: hole.leastMm,
           nominal: hole.nominalMm,

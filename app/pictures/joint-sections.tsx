@@ -17,6 +17,7 @@ import {
   type JointShape,
   type JointTerms,
 } from '@/shared/rules/specification/joint-shape'
+import { DrawnInPart, MOST_DRAWN } from './drawn-in-part'
 import { orNothing, valueOf } from './value-of'
 
 interface Terms extends JointTerms {
@@ -40,7 +41,8 @@ export function JointSections({ view }: { view: ProgrammeView }) {
       heading="Joints in section"
       lead="Drawn to scale from land, hole and lead at their nominal sizes, with the fillet that the contact angle gives."
     >
-      {shapes.map(({ row, shape }, position) => (
+      <DrawnInPart all={shapes.length} />
+      {shapes.slice(0, MOST_DRAWN).map(({ row, shape }, position) => (
         <Disclosure
           key={`${row.component} ${position}`}
           summary={`${row.component}: ${formatQuantity(shape.solderMm3, 'mm³', 3)} of solder`}

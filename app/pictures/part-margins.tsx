@@ -1,5 +1,7 @@
 import { MarginBars } from '@/app/drawing/margin-bars'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import type { Margin } from '@/shared/rules/finding'
+import { MOST_DRAWN } from './drawn-in-part'
 
 interface PartMarginsProps {
   view: ProgrammeView
@@ -12,8 +14,14 @@ interface PartMarginsProps {
 export function PartMargins({ view, rule, title }: PartMarginsProps) {
   const parts = view.judgement.findings.get(rule)?.parts ?? []
   const margins = parts.flatMap(({ subject, margin }) => (margin ? [{ name: subject, margin }] : []))
-  return margins.length > 1 ? <MarginBars title={title} margins={margins} /> : null
+  if (margins.length < 2) return null
+  const closest = margins.toSorted((one, other) => nearness(other.margin) - nearness(one.margin))
+  return <MarginBars title={title} margins={closest.slice(0, MOST_DRAWN)} />
 }
+
+/** How near to its limit, or how far beyond it, in parts of the limit. */
+const nearness = ({ found, limit, direction }: Margin): number =>
+  (direction === 'at most' ? found - limit : limit - found) / (Math.abs(limit) || 1)
 
 /** Ring and depth of every hole. */
 export const HoleMargins = ({ view }: { view: ProgrammeView }) => (
