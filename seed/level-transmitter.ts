@@ -3,6 +3,7 @@ import { LEVEL_TRANSMITTER } from '@/seed/boards/level-transmitter'
 import { assess } from '@/seed/level-transmitter/assessment'
 import { control } from '@/seed/level-transmitter/control'
 import { evaluate } from '@/seed/level-transmitter/evaluation'
+import { serve } from '@/seed/level-transmitter/service'
 import type { PersonIds } from '@/seed/people'
 import { Story } from '@/seed/story'
 
@@ -31,6 +32,7 @@ export async function tellLevelTransmitter(
   await evaluate(story, instruments)
   await control(story, instruments)
   await assess(story)
+  await serve(story)
 }
 
 async function open(story: Story): Promise<void> {

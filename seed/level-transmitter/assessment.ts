@@ -1,3 +1,4 @@
+import { testLife } from '@/seed/level-transmitter/life-tests'
 import { serials } from '@/seed/level-transmitter/serials'
 import type { Story } from '@/seed/story'
 
@@ -15,9 +16,10 @@ export async function assess(story: Story): Promise<void> {
     )
   await inspect(story)
   await cleanAndTest(story)
+  await testLife(story)
+  await story.specify('petra', { 'working-hour-cost': 42 }, 'The rate of bench 3 this year.')
   await story.on('2026-04-17').approve('assessment')
   await story.signGate('assessment')
-  await serve(story)
 }
 
 /** All 240 assemblies: one joint short of solder, mended. */
@@ -97,22 +99,6 @@ async function cleanAndTest(story: Story): Promise<void> {
         tested: 240,
         passedFirst: 240,
         jointFailures: 0,
-      },
-    ],
-  })
-}
-
-/** A summer in service: no joint has failed. */
-async function serve(story: Story): Promise<void> {
-  await story.on('2026-10-05').do('quill', 'add-record', {
-    kind: 'field-exposure',
-    rows: [
-      {
-        from: '2026-05-01',
-        to: '2026-09-30',
-        boards: 230,
-        hoursEach: 3672,
-        source: 'service reports of the three sites',
       },
     ],
   })

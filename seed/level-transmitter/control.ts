@@ -3,6 +3,8 @@ import { logsAt } from '@/seed/level-transmitter/logs'
 import { serials } from '@/seed/level-transmitter/serials'
 import { csvOf, readingsOf } from '@/seed/readings'
 import type { Story } from '@/seed/story'
+import { addDays } from '@/shared/quantity/calendar'
+import { isLevel } from '@/shared/records/level-characteristics'
 import { logChart } from '@/shared/rules/control/log-chart'
 
 /** What production and quality settle for the process before the first run. */
@@ -20,6 +22,30 @@ export const PROCESS = {
   'new-solder-copper': 0.02,
   'tip-temperature-target': 310,
 }
+
+/** How quality wants the process charted. */
+const CHARTS = {
+  'process-charts': [
+    { characteristic: 'bath-temperature', chart: 'mean-range', subgroup: 2, grouping: 'each-day' },
+    {
+      characteristic: 'wave-preheat',
+      chart: 'individuals',
+      baselineFrom: '2026-03-23',
+      baselineTo: '2026-03-27',
+    },
+  ],
+}
+
+/** The bath is analysed every other week, also before this board came to it. */
+const ANALYSES = [
+  '2026-01-09',
+  '2026-01-23',
+  '2026-02-06',
+  '2026-02-20',
+  '2026-03-06',
+  '2026-03-20',
+  '2026-04-02',
+]
 
 /** The two weeks of March in which the first 240 assemblies were soldered. */
 const DAYS = [
@@ -40,6 +66,7 @@ export async function control(story: Story, instruments: Readonly<Record<string,
   story.on('2026-03-19')
   await story.specify('petra', PROCESS, 'Agreed at the process review of 19 March.')
   await story.specify('ines', { 'chip-capacitors-in-wave': false }, 'There are none on the board.')
+  await story.specify('quill', CHARTS, 'The bath is read twice a shift; preheat held by its first week.')
   await trainPeople(story)
   story.on('2026-04-03')
   await keepLogs(story, instruments)
@@ -106,8 +133,9 @@ async function runs(story: Story): Promise<void> {
 
 async function keepLogs(story: Story, instruments: Readonly<Record<string, string>>): Promise<void> {
   const instants = DAYS.flatMap((day) => ['06:30', '13:30'].map((time) => Date.parse(`${day}T${time}:00Z`)))
-  const analyses = ['2026-03-20', '2026-04-02'].map((day) => Date.parse(`${day}T09:00:00Z`))
-  for (const { code, characteristic, machine, instrument, rows } of logsAt(instants, analyses)) {
+  const analyses = ANALYSES.map((day) => Date.parse(`${day}T09:00:00Z`))
+  const store = Array.from({ length: 47 }, (_, day) => Date.parse(`${addDays('2026-02-16', day)}T07:00:00Z`))
+  for (const { code, characteristic, machine, instrument, rows } of logsAt({ instants, analyses, store })) {
     await story.do('goran', 'open-log', {
       code,
       characteristic,
@@ -125,15 +153,16 @@ async function keepLogs(story: Story, instruments: Readonly<Record<string, strin
   }
 }
 
-/** Every signal that the charts sounded gets its cause and what was done. */
+/** Every signal that must be answered gets its cause and what was done. */
 async function answerSignals(story: Story): Promise<void> {
   const { state } = await story.read()
-  const signals = [...state.facts.records.logs.values()].flat().flatMap((log) =>
-    logChart(log, state.facts).signals.map(({ chartRule, readingAt }) => ({
-      log: log.code,
-      chartRule,
-      readingAt,
-    })),
+  const level = [...state.facts.records.logs.values()]
+    .flat()
+    .filter(({ characteristic }) => isLevel(characteristic))
+  const signals = level.flatMap((log) =>
+    logChart(log, state.facts)
+      .signals.filter(({ asked }) => asked)
+      .map(({ chartRule, readingAt }) => ({ log: log.code, chartRule, readingAt })),
   )
   if (signals.length === 0) return
   await story.do('petra', 'add-record', {

@@ -10,17 +10,19 @@ export interface LogStory {
   readonly rows: readonly Row[]
 }
 
+/** When what was read: the machines twice a shift, the bath by the laboratory, the store each day. */
+export interface LogInstants {
+  readonly instants: readonly number[]
+  readonly analyses: readonly number[]
+  readonly store: readonly number[]
+}
+
 /** The logs of a line that holds what the level transmitter specifies, read at the given instants. */
-export function logsAt(instants: readonly number[], analyses: readonly number[]): readonly LogStory[] {
+export function logsAt({ instants, analyses, store }: LogInstants): readonly LogStory[] {
   const each = (make: (at: number, index: number) => Row): Row[] => instants.map(make)
-  const [density, bath, dwell, depth, preheat, tip] = [41, 42, 43, 44, 45, 46].map(scatterFrom) as [
-    Scatter,
-    Scatter,
-    Scatter,
-    Scatter,
-    Scatter,
-    Scatter,
-  ]
+  const [density, bath, dwell, depth, preheat, tip, copper, warmth, damp] = [
+    41, 42, 43, 44, 45, 46, 47, 48, 49,
+  ].map(scatterFrom) as [Scatter, Scatter, Scatter, Scatter, Scatter, Scatter, Scatter, Scatter, Scatter]
   return [
     {
       code: 'FLUX-1',
@@ -78,7 +80,18 @@ export function logsAt(instants: readonly number[], analyses: readonly number[])
       characteristic: 'bath-composition',
       machine: 'Wave 1',
       instrument: 'SP-04',
-      rows: analyses.map((at, index) => analysis(at, 0.11 + 0.01 * index)),
+      rows: analyses.map((at, index) => analysis(at, 0.105 + 0.009 * index + 0.002 * copper())),
+    },
+    {
+      code: 'STORE-1',
+      characteristic: 'store-climate',
+      machine: 'Board store',
+      instrument: null,
+      rows: store.map((at) => ({
+        at,
+        temperatureC: rounded(21 + 0.6 * warmth(), 1),
+        relativeHumidityPct: rounded(44 + 2 * damp(), 0),
+      })),
     },
     {
       code: 'TIP-1',
@@ -108,7 +121,7 @@ type Scatter = () => number
 const analysis = (at: number, copperPct: number): Row => ({
   at,
   tinPct: 63,
-  copperPct: rounded(copperPct, 2),
+  copperPct: rounded(copperPct, 3),
   goldPct: 0.01,
   cadmiumPct: 0.001,
   zincPct: 0.001,
