@@ -33,7 +33,8 @@ export function filletPaths(outline: JointOutline, face: number, towards: 'up' |
   const left = surface(outline, axis - land, face, towards)
   return {
     area: `${right}H${axis - lead}${left}Z`,
-    surface: `${right}M${axis - lead} ${tip}${left}`,
+    // Straight over the lead's end: seen only where the solder hides it.
+    surface: `${right}H${axis - lead}${left}`,
   }
 }
 

@@ -43,6 +43,7 @@ export function JointSection(props: JointSectionProps) {
   const top = 40 + STUB + (plated ? outline.rise : 0)
   const bottom = top + boardMm * scale
   const floor = bottom + copper + below * scale
+  const start = top - (plated ? outline.rise : 0) - STUB
   const sides = { outline, copper, top, bottom }
   return (
     <Drawing
@@ -66,8 +67,8 @@ export function JointSection(props: JointSectionProps) {
           d={landAndWall(outline, side, { top, bottom, copper, plated })}
         />
       ))}
-      <Lead {...sides} end={bottom + copper + projectionMm * scale} />
-      <path className="line-chain" d={`M${AXIS} ${top - outline.rise - STUB - 8}V${floor + 14}`} />
+      <Lead outline={outline} start={start} end={bottom + copper + projectionMm * scale} />
+      <path className="line-chain" d={`M${AXIS} ${start - 8}V${floor + 14}`} />
       <Measures {...sides} props={props} floor={floor} scale={scale} />
     </Drawing>
   )
@@ -156,9 +157,8 @@ function Solder({ outline, copper, top, bottom, props }: Sides & { props: JointS
   )
 }
 
-function Lead({ outline, top, end }: Sides & { end: number }) {
-  const { lead, rise } = outline
-  const start = top - rise - STUB
+function Lead({ outline, start, end }: Pick<Sides, 'outline'> & { start: number; end: number }) {
+  const { lead } = outline
   return (
     <g>
       <path className="fill-lead" d={`M${AXIS - lead} ${start}h${2 * lead}V${end}h${-2 * lead}Z`} />

@@ -60,6 +60,7 @@ function meetingTable(view: ProgrammeView): ReferenceTable {
   const leads = new Set((valueOf(view, leadFinishes) ?? []).map(({ coating }) => coating as string))
   return {
     caption: 'which finish may meet which solder',
+    note: 'As to lead and bismuth alone: gold, thickness and shelf life are judged with the finishes.',
     columns: texts('Finish', ...MET.map(({ label }) => `With ${label}`)),
     rows: [
       ...Object.entries(BOARD_FINISHES).map(([key, finish]) =>
