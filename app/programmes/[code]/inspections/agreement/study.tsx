@@ -34,6 +34,7 @@ export function Study({ study }: { study: AgreementStudy }) {
       <div className="picture-row">
         <RuledTable
           caption="Calls alike"
+          narrow="scroll"
           rows={all}
           rowKey={({ one, other }) => `${one} ${other}`}
           columns={[
@@ -60,6 +61,7 @@ export function Study({ study }: { study: AgreementStudy }) {
         {byKind.length > 0 && (
           <RuledTable
             caption="By call, all inspectors"
+            narrow="scroll"
             rows={byKind}
             rowKey={({ call }) => call}
             columns={[
@@ -95,6 +97,7 @@ function AgainstKnown({ pairs }: { pairs: readonly PairAgreement[] }) {
   return (
     <RuledTable
       caption="Against what is known"
+      narrow="scroll"
       rows={pairs}
       rowKey={({ one }) => one}
       columns={[
