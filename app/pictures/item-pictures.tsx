@@ -3,6 +3,7 @@ import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { BridgingGaps } from './bridging-gaps'
 import { ConductorFits } from './conductor-fits'
 import { DocumentsAndLimits } from './documents-and-limits'
+import { ExpansionChart } from './expansion-chart'
 import { ExposureChart } from './exposure-chart'
 import { HoleChart } from './hole-chart'
 import { HoleWindows } from './hole-windows'
@@ -19,7 +20,7 @@ type Picture = (props: { view: ProgrammeView }) => ReactNode
 const PICTURES: Readonly<Record<string, readonly Picture[]>> = {
   documents: [DocumentsAndLimits],
   'joint-budget': [SurvivalChart],
-  laminate: [ExposureChart],
+  laminate: [ExposureChart, ExpansionChart],
   'soldering-process': [ProcessCostChart],
   'conductors-and-spacings': [ConductorFits, SpacingCharts, BridgingGaps],
   'holes-and-lands': [HoleWindows, HoleChart, HoleMargins],
