@@ -9,6 +9,7 @@ import { ProgrammeAtWork } from '@/tests/browser/programme-at-work'
 
 const CODE = 'ST-9'
 const today = new Date().toISOString().slice(0, 10)
+const TEN_MINUTES_MS = 10 * 60_000
 const assemblies = Array.from({ length: 160 }, (_, index) => `ST9-${index + 1}`)
 
 test('four people take a new programme from opening to in service', async ({ browser }) => {
@@ -165,9 +166,11 @@ test('four people take a new programme from opening to in service', async ({ bro
         certificate: `TR-${skill}`,
       })
     }
-    const start = Date.parse(`${today}T00:05:00Z`)
-    const instants = Array.from({ length: 20 }, (_, index) => start + index * 10 * 60_000)
-    for (const log of logsAt(instants, [start, start + 60 * 60_000])) {
+    const start = Date.now() - 20 * TEN_MINUTES_MS
+    const instants = Array.from({ length: 20 }, (_, index) => start + index * TEN_MINUTES_MS)
+    const analyses = [start, start + 6 * TEN_MINUTES_MS]
+    const logs = logsAt({ instants, analyses, store: analyses })
+    for (const log of logs) {
       await programme.openLog(petra, log, instruments)
       await programme.importReadings(petra, log)
     }
@@ -181,7 +184,7 @@ test('four people take a new programme from opening to in service', async ({ bro
         line: 'Line 1',
       })
     }
-    for (const log of logsAt(instants, []).map(({ code }) => code)) await answerSignals(log)
+    for (const { code } of logs) await answerSignals(code)
     await gate('control')
   })
 
