@@ -29,6 +29,8 @@ export type ControlPlotProps = {
   specification?: { atLeast?: number; atMost?: number }
   signals?: readonly { point: number; line: number; says: string }[]
   size?: 'tall' | 'low'
+  /** What the limits are called where they are no control limits. */
+  limitNames?: { upper: string; centre: string; lower: string }
   /** What the points cannot fall below, such as nought for a range. */
   floor?: number
   note?: string
@@ -64,7 +66,7 @@ export function ControlPlot(props: ControlPlotProps) {
   const x = (place: number): number => (across.kind === 'time' ? time(place) : order(place))
   const at = places.map(x)
   const kinds = [...new Set(signals.map(({ says }) => says))]
-  const levels = [...specified, ...(limits ? lastLevels(limits, count) : [])]
+  const levels = [...specified, ...(limits ? lastLevels(limits, count, props.limitNames) : [])]
   return (
     <Drawing
       title={props.title}
@@ -150,15 +152,19 @@ const specifiedLevels = ({ atLeast, atMost }: { atLeast?: number; atMost?: numbe
 ]
 
 /** The limits at the last point, named at its right; the lines themselves are drawn in steps. */
-function lastLevels(limits: NonNullable<ControlPlotProps['limits']>, count: number): Level[] {
+function lastLevels(
+  limits: NonNullable<ControlPlotProps['limits']>,
+  count: number,
+  names = { upper: 'upper control', centre: 'centre', lower: 'lower control' },
+): Level[] {
   const named = (name: string, values: ArrayLike<number>): Level[] => {
     const value = values[count - 1]
     return value !== undefined && Number.isFinite(value) ? [{ name, value, kind: 'named' }] : []
   }
   return [
-    ...named('upper control', limits.upper),
-    ...named('centre', limits.centre),
-    ...named('lower control', limits.lower),
+    ...named(names.upper, limits.upper),
+    ...named(names.centre, limits.centre),
+    ...named(names.lower, limits.lower),
   ]
 }
 

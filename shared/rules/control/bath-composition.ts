@@ -3,7 +3,6 @@ import { NEW_SOLDER_MOST } from '@/shared/materials/bath-constituents'
 import { bathTinTolerance } from '@/shared/plan/limits/control-bath'
 import { bathMass } from '@/shared/plan/parameters/control-bath'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
-import type { Source } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import { bathComposition as characteristic } from '@/shared/records/characteristics/bath-composition'
 import { undetermined, worstVerdict, type Judged, type Part } from '@/shared/rules/finding'
@@ -11,6 +10,7 @@ import { notAsked } from '@/shared/rules/not-asked'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
+import { distinctSources } from './distinct-sources'
 import { exchangeInWords, exchangeWorking, sumWorking } from './bath-exchange-words'
 import { bathLimitReads, bathQuestions, chosenEdition, newCopperRead } from './bath-limits'
 import type { BathQuestion } from './bath-questions'
@@ -86,7 +86,7 @@ export const bathCompositionRule = rule({
         ...sumWorking(questions),
         ...questions.flatMap((question) => exchangeWorking(question, massKg)),
       ],
-      sources: distinct([...questions.map(({ ruling }) => sourceOf(ruling)), NEW_SOLDER_MOST.source]),
+      sources: distinctSources([...questions.map(({ ruling }) => sourceOf(ruling)), NEW_SOLDER_MOST.source]),
       remedy: worst.remedy,
       missing:
         verdict === 'undetermined'
@@ -98,11 +98,6 @@ export const bathCompositionRule = rule({
     }
   },
 })
-
-/** Each source once. */
-const distinct = (sources: readonly Source[]): Source[] => [
-  ...new Map(sources.map((source) => [source.cite, source])).values(),
-]
 
 const notAnalysed = ({ subject, window }: BathQuestion): Part => ({
   subject,

@@ -16,6 +16,7 @@ import { notAsked } from '@/shared/rules/not-asked'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
+import { distinctSources } from './distinct-sources'
 import {
   bothWindows,
   boundBy,
@@ -59,7 +60,7 @@ export const bathTemperatureRule = rule({
       process === 'selective'
         ? { least: boundBy(least), unit: '°C' }
         : { least: boundBy(least), most: boundBy(most), unit: '°C' }
-    const sources = [sourceOf(tolerance), sourceOf(least), sourceOf(most)]
+    const sources = distinctSources([sourceOf(tolerance), sourceOf(least), sourceOf(most)])
     const { verdict, margin } = marginIn(ofFamily, target)
     if (verdict === 'fails' && margin)
       return {

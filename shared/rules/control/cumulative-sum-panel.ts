@@ -11,8 +11,8 @@ import { baselineFor } from './held-limits'
 export const CUSUM_DESIGN = { shiftSigmas: 1, intervalSigmas: 5 } as const
 
 const WORDS = {
-  high: 'the sum of readings above the level beyond its decision interval',
-  low: 'the sum of readings below the level beyond its decision interval',
+  high: 'high sum beyond the decision interval',
+  low: 'low sum beyond the decision interval',
 }
 
 /**

@@ -18,6 +18,7 @@ import {
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { distinctSources } from './distinct-sources'
 import { rulingUnder } from './edition-ruling'
 import { calibrations, instrumentsOnFile } from './records-read'
 
@@ -65,7 +66,7 @@ export const tipGroundRule = rule({
       limit,
       margin: worst.margin,
       working: [],
-      sources: [sourceOf(ground), sourceOf(leakageMost)],
+      sources: distinctSources([sourceOf(ground), sourceOf(leakageMost)]),
       remedy: worst.remedy,
       missing:
         verdict === 'undetermined'

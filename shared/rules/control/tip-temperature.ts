@@ -26,6 +26,7 @@ import {
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { distinctSources } from './distinct-sources'
 import { rulingUnder } from './edition-ruling'
 import { calibrations, instrumentsOnFile } from './records-read'
 import { HOT_SOLDER_CAUTIONS } from './soldering-baths'
@@ -51,7 +52,7 @@ export const tipTemperatureRule = rule({
   judge({ family, target, edition, holdMost, logs, instruments, ...rest }): Judged {
     const ceiling = family === 'tin-lead' ? rest.ceilingTinLead : rest.ceilingLeadFree
     const accuracy = accuracyRuling(rest.accuracyMost, edition)
-    const sources = [sourceOf(accuracy), sourceOf(holdMost), sourceOf(ceiling)]
+    const sources = distinctSources([sourceOf(accuracy), sourceOf(holdMost), sourceOf(ceiling)])
     const limit = `Within ${formatQuantity(accuracy.value, 'K')} of the setting (${namedRuling(accuracy)}), steady within ${formatQuantity(holdMost.value, 'K')} (${namedRuling(holdMost)}), set to ${formatQuantity(target, '°C')} at most.`
     const ceilingMargin: Margin = {
       found: target,

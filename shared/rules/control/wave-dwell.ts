@@ -10,6 +10,7 @@ import { notAsked } from '@/shared/rules/not-asked'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
+import { distinctSources } from './distinct-sources'
 import { withFurtherParts } from './further-parts'
 import { boundBy, judgeLoggedWindow, judgeSeries, type ProcessWindow } from './logged-window'
 import { calibrations, instrumentsOnFile, signalAnswers } from './records-read'
@@ -83,7 +84,7 @@ export const waveDwellRule = rule({
     return {
       ...withFurtherParts(judged, 'Both waves together', totals),
       working: series.flatMap((one) => workingOf(one)),
-      sources: [sourceOf(least), sourceOf(most), sourceOf(totalMost)],
+      sources: distinctSources([sourceOf(least), sourceOf(most), sourceOf(totalMost)]),
       notes: [
         ...(judged.notes ?? []),
         'The dwell judged is that of the main wave alone; both waves are held to their own limit.',

@@ -15,6 +15,7 @@ import { notAsked } from '@/shared/rules/not-asked'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
+import { distinctSources } from './distinct-sources'
 import { withFurtherParts } from './further-parts'
 import { boundBy, judgeLoggedWindow, judgeSeries } from './logged-window'
 import { calibrations, instrumentsOnFile, signalAnswers } from './records-read'
@@ -83,7 +84,7 @@ export const waveGeometryRule = rule({
           result: `${inMm(least.value)} to ${inMm(most.value)}`,
         },
       ],
-      sources: [sourceOf(least), sourceOf(angleLeast)],
+      sources: distinctSources([sourceOf(least), sourceOf(angleLeast)]),
     }
   },
 })

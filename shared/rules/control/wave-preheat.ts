@@ -14,6 +14,7 @@ import { notAsked } from '@/shared/rules/not-asked'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
+import { distinctSources } from './distinct-sources'
 import { withFurtherParts } from './further-parts'
 import { boundBy, judgeLoggedWindow, judgeSeries } from './logged-window'
 import { calibrations, instrumentsOnFile, signalAnswers } from './records-read'
@@ -76,7 +77,7 @@ export const wavePreheatRule = rule({
     return {
       ...withFurtherParts(judged, 'Steepest rise', rises),
       working: [],
-      sources: [sourceOf(least), sourceOf(most), sourceOf(riseMost)],
+      sources: distinctSources([sourceOf(least), sourceOf(most), sourceOf(riseMost)]),
       notes: [
         ...(judged.notes ?? []),
         'The flux data sheet governs the window: state it as a requirement where it differs.',

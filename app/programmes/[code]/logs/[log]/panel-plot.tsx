@@ -37,6 +37,7 @@ export function PanelPlot({ log, label, unit, panel, choice, rules, specificatio
       limits={panel}
       stretches={panel.phases}
       specification={specification}
+      {...(panel.kind === 'cumulative-sum' && { limitNames: DECISION })}
       signals={drawn}
       {...(spread && { size: 'low', floor: 0 })}
       note={[
@@ -54,6 +55,7 @@ export function PanelPlot({ log, label, unit, panel, choice, rules, specificatio
   )
 }
 
+const DECISION = { upper: 'upper decision', centre: 'level', lower: 'lower decision' }
 const MOST_DRAWN = 60
 
 /** All signals while they can be told apart; of too many, those that are asked about. */
