@@ -17,7 +17,7 @@ const jStd002: Source = fromMemory('J-STD-002, conditioning categories')
 
 /**
  * Methods of artificial ageing. Steam temperature is taken at sea level; it
- * follows the local boiling point (see `steamTemperatureC`).
+ * follows the local boiling point (see `shared/physics/steam-temperature`).
  */
 export const AGEING_METHODS = {
   none: {

@@ -25,10 +25,19 @@ export type AgeingEquivalence =
       readonly kind: 'span'
       readonly leastMonths: number
       readonly mostMonths: number
+      /** Each set of published constants with what it gives. */
+      readonly models: readonly EquivalenceModel[]
       /** `growth of compound` bears on solderability; `corrosion` was fitted to something else. */
       readonly mechanism: 'growth of compound' | 'corrosion of aluminium in packages'
     }
   | { readonly kind: 'none'; readonly because: string }
+
+/** One set of constants: how many hours in the store an hour of ageing stands for by it. */
+export interface EquivalenceModel {
+  readonly name: string
+  readonly factor: number
+  readonly months: number
+}
 
 /** The store that an ageing is compared with. */
 export interface Store {
@@ -50,16 +59,18 @@ export function ageingEquivalence(method: AgeingMethod, store: Store): AgeingEqu
   if (temperatureC === undefined)
     return { kind: 'none', because: 'the temperature of the ageing is not stated' }
   if (acts === 'dry heat') {
-    const factors = [GROWTH_ENERGIES.leastKjMol, GROWTH_ENERGIES.mostKjMol].map((energy) =>
-      arrheniusFactor(electronVolts(energy), { useC: store.temperatureC, testC: temperatureC }),
-    )
+    const factors = [GROWTH_ENERGIES.leastKjMol, GROWTH_ENERGIES.mostKjMol].map((energy) => ({
+      name: `Arrhenius, ${energy} kJ/mol`,
+      factor: arrheniusFactor(electronVolts(energy), { useC: store.temperatureC, testC: temperatureC }),
+    }))
     return { kind: 'span', mechanism: 'growth of compound', ...spanOf(hours, factors) }
   }
   if (relativeHumidityPct === undefined)
     return { kind: 'none', because: 'the humidity of the ageing is not stated' }
-  const factors = HUMIDITY_MODELS.map((model) =>
-    humidityFactor(model, { use: store, test: { temperatureC, relativeHumidityPct } }),
-  )
+  const factors = HUMIDITY_MODELS.map((model) => ({
+    name: `${model.label}, n ${model.exponent}, ${model.activationEnergyEV} eV`,
+    factor: humidityFactor(model, { use: store, test: { temperatureC, relativeHumidityPct } }),
+  }))
   return { kind: 'span', mechanism: 'corrosion of aluminium in packages', ...spanOf(hours, factors) }
 }
 
@@ -67,9 +78,10 @@ export function ageingEquivalence(method: AgeingMethod, store: Store): AgeingEqu
 export const STEAM_HAS_NONE =
   'no published relation ties steam hours to storage time: steam grows other oxides than a store does (J-STD-002 and J-STD-003 call it conditioning, not ageing)'
 
-function spanOf(hours: number, factors: readonly number[]): { leastMonths: number; mostMonths: number } {
-  const months = factors.map((factor) => (hours * factor) / HOURS_PER_MONTH)
-  return { leastMonths: Math.min(...months), mostMonths: Math.max(...months) }
+function spanOf(hours: number, factors: readonly { readonly name: string; readonly factor: number }[]) {
+  const models = factors.map((one) => ({ ...one, months: (hours * one.factor) / HOURS_PER_MONTH }))
+  const months = models.map((one) => one.months)
+  return { leastMonths: Math.min(...months), mostMonths: Math.max(...months), models }
 }
 
 /** kJ/mol as eV a particle: the ratio of the gas constant to Boltzmann's. */

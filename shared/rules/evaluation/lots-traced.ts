@@ -100,20 +100,30 @@ function wrongUse(lot: Lot): Part[] {
   return []
 }
 
+/** The parts that every assembly must be traced to, by kind and name. */
+export const tracedParts = (
+  needed: readonly { readonly kind: string; readonly part: string }[],
+): ReadonlyMap<string, string> =>
+  new Map(
+    needed
+      .filter(({ kind }) => TRACED_KINDS.includes(kind))
+      .map(({ kind, part }) => [tracedKey({ kind, part }), part]),
+  )
+
+/** A part's name within its kind, as it is compared. */
+export const tracedKey = ({ kind, part }: { readonly kind: string; readonly part: string }): string =>
+  `${kind}\n${partKey(part)}`
+
 /** Assemblies of which some part cannot be traced to a lot. */
 function untraced(
   all: readonly Lot[],
   assemblies: ReadonlySet<string>,
   needed: readonly { readonly kind: string; readonly part: string }[],
 ): Part[] {
-  const wanted = new Map(
-    needed
-      .filter(({ kind }) => TRACED_KINDS.includes(kind))
-      .map(({ kind, part }) => [`${kind}\n${partKey(part)}`, part]),
-  )
+  const wanted = tracedParts(needed)
   const traced = new Map<string, Set<string>>()
   for (const lot of all) {
-    const key = `${lot.kind}\n${partKey(lot.part)}`
+    const key = tracedKey(lot)
     const known = traced.get(key) ?? new Set<string>()
     traced.set(key, known)
     for (const assembly of lot.usedIn) known.add(assembly)

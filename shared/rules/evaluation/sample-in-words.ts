@@ -46,7 +46,8 @@ export function proofInWords(
     return `${sure} its process makes at most ${formatQuantity(share * 100, '%', 3)} bad.`
   }
   const proof = proofOf({ lotSize: quantity, sampleSize: tested, defectives: bad }, confidence)
-  return `${sure} at most ${proof.lotDefectivesAtMost} of the ${quantity} are bad (${formatQuantity(proof.lotFractionAtMost * 100, '%', 3)}).`
+  const atLeast = bad > 0 ? `, and as surely at least ${proof.lotDefectivesAtLeast}` : ''
+  return `${sure} at most ${proof.lotDefectivesAtMost} of the ${quantity} are bad (${formatQuantity(proof.lotFractionAtMost * 100, '%', 3)})${atLeast}.`
 }
 
 /** Proofs already computed: lots of one size with the same sample prove the same. */

@@ -3,20 +3,32 @@ import type { Lot } from '@/shared/records/lot'
 import { isUsable, lotName } from '@/shared/records/lot-identity'
 import { methodName } from '@/shared/records/test-methods'
 import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
-import { rule } from '@/shared/rules/rule'
-import { demandsFrom, standingReads } from './sampling-reads'
+import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
+import { acceptableQualityLevel, inspectionLevel } from '@/shared/plan/parameters/evaluation-sampling'
+import { optional, rule } from '@/shared/rules/rule'
+import { sampledLimits } from './asked-methods'
+import { lotsRejectedBySample } from './rejected-by-sample'
+import { demandsFrom, samplingReads } from './sampling-reads'
 import { whySetAside, type TestDemands } from './test-standing'
 import { spokenByWorst } from './worst-part'
 
-const LIMIT_SAYS = 'the supplier’s own result on file for every lot, and a result of ours beside it'
+const LIMIT_SAYS =
+  'the supplier’s own result on file for every lot, and a result of ours beside it that does not contradict it'
 
 export const supplierResultsReaffirmed = rule({
   id: 'supplier-results-reaffirmed',
   title: 'Supplier’s result reaffirmed',
   why: 'A supplier tests what left the line; transport and store come after. His result saves nothing unless a test here has confirmed it for this lot.',
   stage: 'evaluation',
-  version: 1,
-  reads: standingReads,
+  version: 2,
+  reads: {
+    ...samplingReads,
+    ...sampledLimits,
+    // Without a plan a test still stands beside the supplier's; only whether the lot passed is then open.
+    needed: optional(lotsNeeded),
+    level: optional(inspectionLevel),
+    aql: optional(acceptableQualityLevel),
+  },
   judge(inputs): Judged {
     const usable = inputs.lots.filter(isUsable)
     if (usable.length === 0) {
@@ -26,7 +38,12 @@ export const supplierResultsReaffirmed = rule({
         LIMIT_SAYS,
       )
     }
-    const spoken = spokenByWorst(usable.map((lot) => partOf(lot, demandsFrom(inputs))))
+    const { needed, level, aql } = inputs
+    const rejected =
+      needed && level && aql ? lotsRejectedBySample({ ...inputs, needed, level, aql }) : new Map()
+    const spoken = spokenByWorst(
+      usable.map((lot) => partOf(lot, demandsFrom(inputs), rejected.get(lot.id) ?? [])),
+    )
     return {
       ...spoken,
       found:
@@ -51,7 +68,7 @@ export const supplierResultsReaffirmed = rule({
 const saysSomethingOf = (lot: Lot, method: string): boolean =>
   lot.kind === 'consumable' || method !== 'receiving-check'
 
-function partOf(lot: Lot, demands: TestDemands): Part {
+function partOf(lot: Lot, demands: TestDemands, rejectedBy: readonly string[]): Part {
   const subject = lotName(lot)
   const counting = lot.tests.filter(
     (test) => saysSomethingOf(lot, test.method) && whySetAside(test, demands) === undefined,
@@ -73,6 +90,16 @@ function partOf(lot: Lot, demands: TestDemands): Part {
       verdict: 'undetermined',
       found: `states “${stated}”; no test of ours that counts stands beside it.`,
       remedy: { says: 'Test a sample of the lot here.' },
+    }
+  }
+  if (rejectedBy.length > 0) {
+    return {
+      subject,
+      verdict: 'fails',
+      found: `states “${stated}”; not reaffirmed: the sample here was rejected by ${rejectedBy.join(', ')}.`,
+      remedy: {
+        says: 'Rely on the result found here, tell the supplier with the readings, and dispose of the lot.',
+      },
     }
   }
   const methods = [...new Set(counting.map(({ method }) => methodName(method)))].join(', ')

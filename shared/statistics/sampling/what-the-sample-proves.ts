@@ -15,12 +15,14 @@ export interface Proof {
   /** The lot itself holds at most so many defectives, those found included. */
   lotDefectivesAtMost: number
   lotFractionAtMost: number
+  /** And at least so many, each bound with the confidence by itself. */
+  lotDefectivesAtLeast: number
   /** The process that made the lot gives at most this fraction defective. */
   processFractionAtMost: number
 }
 
 /**
- * The exact upper bounds that a sample sets: whatever the plan promised on average, this is what
+ * The exact bounds that a sample sets: whatever the plan promised on average, this is what
  * this lot's sample proved.
  *
  * Units: units of product; fractions. Errors: RangeError unless the counts are whole, defectives ≤
@@ -38,6 +40,9 @@ export function whatTheSampleProves(sample: LotSample, confidence: number): Proo
   return {
     lotDefectivesAtMost,
     lotFractionAtMost: lotDefectivesAtMost / lotSize,
+    // What is true of the bad pieces at least is what is true of the good ones at most.
+    lotDefectivesAtLeast:
+      lotSize - mostInLot({ lotSize, sampleSize, defectives: sampleSize - defectives }, 1 - confidence),
     processFractionAtMost: exactProportionUpperBound(
       { found: defectives, inspected: sampleSize },
       confidence,

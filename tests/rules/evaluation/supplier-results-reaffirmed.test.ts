@@ -1,8 +1,9 @@
 import { expect, test } from 'vitest'
+import { acceptableQualityLevel } from '@/shared/plan/parameters/evaluation-sampling'
 import type { Lot } from '@/shared/records/lot'
 import { supplierResultsReaffirmed } from '@/shared/rules/evaluation/supplier-results-reaffirmed'
 import { findingOf } from '../facts-builder'
-import { boardConditions, boardPlan, lot, rejected, rotaryDip, testOf, timer } from './lots-builder'
+import { boardConditions, boardPlan, lot, rejected, rotaryDip, testOf, timer, times } from './lots-builder'
 
 const findingWith = (lots: readonly Lot[]) =>
   findingOf(supplierResultsReaffirmed, { values: boardPlan, instruments: [timer], lots })
@@ -44,4 +45,19 @@ test('a rejected lot needs no reaffirming, and alone leaves nothing to judge', (
     findingWith([lot({ tests: [rotaryDip([1])] }), lot({ id: 'x', disposition: rejected })]).verdict,
   ).toBe('meets')
   expect(findingWith([lot({ disposition: rejected })]).verdict).toBe('undetermined')
+})
+
+test('a sample that rejects the lot contradicts the supplier, until the lot is disposed of', () => {
+  const slow = lot({ tests: [rotaryDip(times(13, 3))] })
+  const finding = findingWith([slow])
+  expect(finding.verdict).toBe('fails')
+  expect(finding.found).toContain('not reaffirmed: the sample here was rejected by rotary dip')
+  expect(
+    findingWith([lot({ tests: [rotaryDip([1])] }), lot({ ...slow, id: 'x', disposition: rejected })]).verdict,
+  ).toBe('meets')
+})
+test('without a sampling plan a test still stands beside the supplier’s result', () => {
+  const values = boardPlan.filter(([key]) => key !== acceptableQualityLevel.key)
+  const facts = { values, instruments: [timer], lots: [lot({ tests: [rotaryDip(times(13, 3))] })] }
+  expect(findingOf(supplierResultsReaffirmed, facts).verdict).toBe('meets')
 })

@@ -170,6 +170,20 @@ describe('what the sample proves', () => {
     expect(proof.processFractionAtMost).toBeCloseTo(0.4010281173319745, 12)
     expect(proof.lotFractionAtMost).toBeCloseTo(0.401, 2)
   })
+  // Computed with scipy's hypergeometric distribution: the least and the most bad pieces in the lot that
+  // leave the sample likelier than 5 %.
+  test.each([
+    [120, 20, 18, 88, 117],
+    [200, 20, 2, 4, 54],
+  ])(
+    '%s with %s tried and %s bad: at least %s, at most %s',
+    (lotSize, sampleSize, defectives, least, most) => {
+      expect(whatTheSampleProves({ lotSize, sampleSize, defectives }, 0.95)).toMatchObject({
+        lotDefectivesAtLeast: least,
+        lotDefectivesAtMost: most,
+      })
+    },
+  )
   test('a lot inspected whole holds what was found', () => {
     const proof = whatTheSampleProves({ lotSize: 30, sampleSize: 30, defectives: 2 }, 0.99)
     expect(proof).toMatchObject({ lotDefectivesAtMost: 2, lotFractionAtMost: 2 / 30 })

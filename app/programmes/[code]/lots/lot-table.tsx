@@ -13,7 +13,7 @@ export function LotTable({ view, lots }: { view: ProgrammeView; lots: readonly L
     <RuledTable
       caption="Lots"
       captionHidden
-      rows={[...lots].reverse()}
+      rows={[...lots].reverse().sort(newestFirst)}
       rowKey={({ id }) => id}
       columns={[
         { label: 'Lot', names: true, cell: ({ code }) => <a href={lotAddress(view.code, code)}>{code}</a> },
@@ -31,6 +31,9 @@ export function LotTable({ view, lots }: { view: ProgrammeView; lots: readonly L
     />
   )
 }
+
+const newestFirst = (one: Lot, other: Lot): number =>
+  one.receivedOn === other.receivedOn ? 0 : one.receivedOn < other.receivedOn ? 1 : -1
 
 function Verdict({ view, lot }: { view: ProgrammeView; lot: Lot }) {
   const verdict = verdictOfLot(partsOfLot(view, lot))

@@ -20,43 +20,45 @@ export function ReceiveForm({ view }: { view: ProgrammeView }) {
         formKey={randomUUID()}
         hidden={{ programme: view.code }}
         label="Receive a lot"
-        className="form-narrow"
+        className="form-stack"
       >
-        <TextBox name="code" label="Lot code" required />
-        <ChoiceBox
-          name="kind"
-          label="Kind"
-          choices={[{ value: '', text: 'Choose …' }, ...LOT_KINDS.map((value) => ({ value, text: value }))]}
-        />
-        <TextBox
-          name="part"
-          label="What it is"
-          list="parts-needed"
-          hint={
-            parts.length > 0
-              ? `To be evaluated: ${parts.join('; ')}.`
-              : 'As it is named wherever it is asked for.'
-          }
-          required
-        />
-        <datalist id="parts-needed">
-          {parts.map((part) => (
-            <option key={part} value={part} />
-          ))}
-        </datalist>
-        <TextBox name="supplier" label="Supplier" required />
-        <TextBox name="dateCode" label="Date code" optional />
-        <NumberBox name="quantity" label="Quantity" unit="pieces" required />
-        <TextBox
-          name="receivedOn"
-          type="date"
-          label="Received on"
-          defaultValue={view.state.facts.today}
-          required
-        />
-        <NumberBox name="temperatureC" label="Store temperature" unit="°C" required />
-        <NumberBox name="relativeHumidityPct" label="Store humidity" unit="% RH" required />
-        <TextBox name="packing" label="Packing" required />
+        <div className="form-row">
+          <TextBox name="code" label="Lot code" required />
+          <ChoiceBox
+            name="kind"
+            label="Kind"
+            choices={[{ value: '', text: 'Choose …' }, ...LOT_KINDS.map((value) => ({ value, text: value }))]}
+          />
+          <TextBox
+            name="part"
+            label="What it is"
+            list="parts-needed"
+            hint={
+              parts.length > 0
+                ? `To be evaluated: ${parts.join('; ')}.`
+                : 'As it is named wherever it is asked for.'
+            }
+            required
+          />
+          <datalist id="parts-needed">
+            {parts.map((part) => (
+              <option key={part} value={part} />
+            ))}
+          </datalist>
+          <TextBox name="supplier" label="Supplier" required />
+          <TextBox name="dateCode" label="Date code" optional />
+          <NumberBox name="quantity" label="Quantity" unit="pieces" required />
+          <TextBox
+            name="receivedOn"
+            type="date"
+            label="Received on"
+            defaultValue={view.state.facts.today}
+            required
+          />
+          <NumberBox name="temperatureC" label="Store temperature" unit="°C" required />
+          <NumberBox name="relativeHumidityPct" label="Store humidity" unit="% RH" required />
+          <TextBox name="packing" label="Packing" required />
+        </div>
         <LinesBox
           name="supplierResult"
           label="Supplier’s own result"

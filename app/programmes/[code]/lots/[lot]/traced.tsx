@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto'
+import { assemblyAddress } from '@/app/addresses'
 import { CommandForm } from '@/app/forms/command-form'
 import { LinesBox } from '@/app/forms/fields'
 import { Disclosure } from '@/app/ui/disclosure'
@@ -12,10 +13,20 @@ import { traceLot } from '../actions'
 /** Which assemblies the lot went into. */
 export function Traced({ view, lot }: { view: ProgrammeView; lot: Lot }) {
   return (
-    <Section heading="Went into" lead={`${lot.usedIn.length} assemblies`}>
+    <Section
+      heading="Went into"
+      lead={lot.usedIn.length === 1 ? '1 assembly' : `${lot.usedIn.length} assemblies`}
+    >
       {lot.usedIn.length > 0 && (
         <Disclosure summary="Which" printed={false}>
-          <p>{lot.usedIn.join(', ')}</p>
+          <p>
+            {lot.usedIn.map((serial, at) => (
+              <span key={serial}>
+                {at > 0 && ', '}
+                <a href={assemblyAddress(view.code, serial)}>{serial}</a>
+              </span>
+            ))}
+          </p>
         </Disclosure>
       )}
       {!refusal('trace-lot', view.actor) && (

@@ -1,0 +1,109 @@
+import { scaleLog } from 'd3-scale'
+import { Drawing } from './drawing'
+import type { Numbers } from './numbers-table'
+import { pointShape, shapeFor } from './point-shape'
+
+interface SpansOfTimeProps {
+  title: string
+  description: string
+  rows: readonly SpanRow[]
+  /** A time to reach, drawn upright. */
+  wanted?: { months: number; name: string } | undefined
+  numbers: Numbers
+}
+
+export interface SpanRow {
+  readonly name: string
+  /** One mark for every way of working it out; none when nothing can be said. */
+  readonly months: readonly number[]
+  /** Worked out by constants of something else: drawn dashed. */
+  readonly borrowed?: boolean
+  /** What stands there when there is nothing to draw. */
+  readonly none?: string
+  /** What the reader's own case is. */
+  readonly strong?: boolean
+}
+
+const WIDTH = 560
+const LEFT = 10
+const RIGHT = WIDTH - 26
+const TOP = 34
+const ROW = 38
+const LEAST = 0.01
+const MOST = 12_000
+const TICKS = [
+  { months: 12 / 365.25, text: '1 day' },
+  { months: (12 * 7) / 365.25, text: '1 week' },
+  { months: 1, text: '1 month' },
+  { months: 12, text: '1 year' },
+  { months: 120, text: '10 years' },
+  { months: 1200, text: '100 years' },
+] as const
+
+/** Spans of time on a logarithmic axis, a row each; what runs past the end is drawn as an arrow. */
+export function SpansOfTime({ title, description, rows, wanted, numbers }: SpansOfTimeProps) {
+  const bottom = TOP + rows.length * ROW
+  const x = scaleLog([LEAST, MOST], [LEFT, RIGHT]).clamp(true)
+  return (
+    <Drawing title={title} description={description} width={WIDTH} height={bottom + 26} numbers={numbers}>
+      <path
+        className="line-grid"
+        d={TICKS.map(({ months }) => `M${x(months)} ${TOP - 8}V${bottom}`).join('')}
+      />
+      <path className="line-thin" d={`M${LEFT} ${TOP - 8}V${bottom}H${RIGHT}`} />
+      {TICKS.map(({ months, text }) => (
+        <text key={text} x={x(months)} y={bottom + 17} textAnchor="middle" className="text-soft text-small">
+          {text}
+        </text>
+      ))}
+      {rows.map((row, at) => (
+        <g key={row.name}>
+          <text
+            x={LEFT + 4}
+            y={TOP + at * ROW + 9}
+            className={row.strong ? 'text-strong text-haloed' : 'text-haloed'}
+          >
+            {row.none ? `${row.name}: ${row.none}` : row.name}
+          </text>
+          <Span row={row} y={TOP + at * ROW + 22} x={x} />
+        </g>
+      ))}
+      {wanted && wanted.months > 0 && (
+        <g>
+          <path className="line-chain" d={`M${x(wanted.months)} ${TOP - 8}V${bottom}`} />
+          <text x={x(wanted.months)} y={TOP - 14} textAnchor="middle" className="text-strong text-haloed">
+            {wanted.name}
+          </text>
+        </g>
+      )}
+    </Drawing>
+  )
+}
+
+function Span({ row, y, x }: { row: SpanRow; y: number; x: (months: number) => number }) {
+  if (row.months.length === 0) return null
+  const [least, most] = [Math.min(...row.months), Math.max(...row.months)]
+  const [from, to] = [x(least), x(most)]
+  return (
+    <g className={row.borrowed ? 'ink-tin' : 'ink-copper'}>
+      <path
+        className="outlined"
+        strokeWidth={5}
+        strokeDasharray={row.borrowed ? '3 2.5' : undefined}
+        d={`M${from} ${y}H${to}`}
+      />
+      {row.months.map((months, at) =>
+        months > MOST ? (
+          <path key={at} className="fill-current" d={`M${RIGHT + 12} ${y}l-12 -6v12Z`} />
+        ) : (
+          <path
+            key={at}
+            className="outlined-filled"
+            strokeWidth="1.6"
+            d={pointShape(shapeFor(at === 0 ? 0 : 3), x(months), y, 4.5)}
+          />
+        ),
+      )}
+    </g>
+  )
+}

@@ -1,0 +1,31 @@
+import { groupDigits } from '@/app/ui/group-digits'
+import type { AgeingEquivalence } from '@/shared/physics/ageing-equivalence'
+import { formatNumber, formatQuantity } from '@/shared/quantity/format'
+
+const CENTURY_MONTHS = 1200
+
+/** "5.5 months to more than a century". */
+export function monthsInWords(equivalence: AgeingEquivalence): string {
+  if (equivalence.kind === 'none') return 'no storage time'
+  const { leastMonths, mostMonths } = equivalence
+  return `${oneTime(leastMonths)} to ${oneTime(mostMonths)}`
+}
+
+/** Every set of constants with its factor and its months. */
+export const modelsInWords = (equivalence: AgeingEquivalence): string =>
+  equivalence.kind === 'none'
+    ? '–'
+    : equivalence.models
+        .map(({ name, factor, months }) => `${name}: ${timesInWords(factor)}, ${oneTime(months)}`)
+        .join('; ')
+
+function timesInWords(factor: number): string {
+  if (factor >= 1e6) return `${formatNumber(factor / 1e6, 2)} million times as fast`
+  return `${groupDigits(String(Number(factor.toPrecision(2))))} times as fast`
+}
+
+function oneTime(months: number): string {
+  if (months > CENTURY_MONTHS) return 'more than a century'
+  const days = (months * 365.25) / 12
+  return months < 1 ? formatQuantity(days, 'days', 2) : formatQuantity(months, 'months', 2)
+}

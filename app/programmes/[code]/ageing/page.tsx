@@ -1,0 +1,71 @@
+import { ageingAddress, itemAddress, lotsAddress } from '@/app/addresses'
+import { ProgrammeSheet } from '@/app/frame/programme-sheet'
+import { visitProgramme } from '@/app/frame/visit'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { boardStorageMonths, leadStorageMonths, storageTemperature } from '@/shared/plan/parameters/storage'
+import { AgeingForm } from './ageing-form'
+import { AgeingsShown } from './ageings-shown'
+import { ageingQuestionFrom } from './ageing-question'
+
+interface AgeingPageProps {
+  params: Promise<{ code: string }>
+  searchParams: Promise<Record<string, string | string[] | undefined>>
+}
+
+export async function generateMetadata({ params }: AgeingPageProps) {
+  return { title: `What ageing stands for, ${decodeURIComponent((await params).code)} – Liquidus` }
+}
+
+/** Every artificial ageing against the store: months by each published set of constants, and why steam has none. */
+export default async function AgeingPage({ params, searchParams }: AgeingPageProps) {
+  const { code: asked } = await params
+  const given = Object.fromEntries(
+    Object.entries(await searchParams).map(([name, value]) => [
+      name,
+      Array.isArray(value) ? value[0] : value,
+    ]),
+  )
+  const visit = await visitProgramme(asked)
+  const code = visit.view?.code ?? asked
+  return (
+    <ProgrammeSheet
+      visit={visit}
+      code={code}
+      at={lotsAddress(code)}
+      place={[
+        { text: 'Lots', href: lotsAddress(code) },
+        { text: 'What ageing stands for', href: ageingAddress(code) },
+      ]}
+      title="What ageing stands for"
+      supplement="An hour of ageing in months of store, as far as anybody can say"
+    >
+      {(view) => {
+        const specified = storeSpecified(view)
+        const { question, problems } = ageingQuestionFrom(given, specified)
+        return (
+          <>
+            <p className="section-lead">
+              {specified.temperatureC === undefined
+                ? 'This programme does not specify its store yet: 25 °C is shown to begin with. '
+                : 'Starts from the store that this programme specifies; what you change here changes nothing there. '}
+              <a href={itemAddress(code, 'test-conditions')}>Test conditions and ageing as specified</a>
+            </p>
+            <AgeingForm code={code} given={given} specified={specified} problems={problems} />
+            {question && <AgeingsShown view={view} question={question} />}
+          </>
+        )
+      }}
+    </ProgrammeSheet>
+  )
+}
+
+function storeSpecified({ state: { facts } }: ProgrammeView) {
+  const numberOf = (key: string) => {
+    const value = facts.values.get(key)
+    return typeof value === 'number' ? value : undefined
+  }
+  return {
+    temperatureC: numberOf(storageTemperature.key),
+    months: Math.max(numberOf(boardStorageMonths.key) ?? 0, numberOf(leadStorageMonths.key) ?? 0),
+  }
+}

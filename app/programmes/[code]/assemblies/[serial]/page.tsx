@@ -1,0 +1,58 @@
+import { notFound } from 'next/navigation'
+import { assembliesAddress, lotsAddress } from '@/app/addresses'
+import { ProgrammeSheet } from '@/app/frame/programme-sheet'
+import { visitProgramme } from '@/app/frame/visit'
+import { assemblyLife } from '@/shared/records/assembly-life'
+import { LifeTable } from './life-table'
+import { LotsInIt } from './lots-in-it'
+
+interface AssemblyPageProps {
+  params: Promise<{ code: string; serial: string }>
+}
+
+export async function generateMetadata({ params }: AssemblyPageProps) {
+  return { title: `Assembly ${decodeURIComponent((await params).serial)} – Liquidus` }
+}
+
+/** One assembly: the lots it is made of, and what was done to it from delivery to service. */
+export default async function AssemblyPage({ params }: AssemblyPageProps) {
+  const { code: asked, serial: key } = await params
+  const serial = decodeURIComponent(key)
+  const visit = await visitProgramme(asked)
+  const code = visit.view?.code ?? asked
+  const life = visit.view && assemblyLife(visit.view.state.facts.records, serial)
+  if (visit.view && !life) notFound()
+  const defects = life?.inspections.reduce((sum, { defects: found }) => sum + found.length, 0)
+  return (
+    <ProgrammeSheet
+      visit={visit}
+      code={code}
+      at={lotsAddress(code)}
+      place={[
+        { text: 'Lots', href: lotsAddress(code) },
+        { text: 'Assemblies', href: assembliesAddress(code) },
+        { text: serial },
+      ]}
+      title={`Assembly ${serial}`}
+      supplement="The lots it is made of, and what was done to it"
+      cells={
+        life
+          ? [
+              { label: 'Lots', value: life.lots.length },
+              { label: 'Inspections', value: life.inspections.length },
+              { label: 'Defects found', value: defects },
+            ]
+          : []
+      }
+    >
+      {(view) =>
+        life && (
+          <>
+            <LotsInIt view={view} life={life} />
+            <LifeTable code={view.code} events={life.events} />
+          </>
+        )
+      }
+    </ProgrammeSheet>
+  )
+}

@@ -1,0 +1,90 @@
+import { findingAddress, lotAddress } from '@/app/addresses'
+import { InspectionTrack } from '@/app/drawing/inspection-track'
+import { RuledTable } from '@/app/ui/ruled-table'
+import { Section } from '@/app/ui/section'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { inspectionSeries, type InspectionSeries } from '@/shared/rules/evaluation/inspection-series'
+
+const MOST_DRAWN = 24
+
+/** How the next lot of every supplier and part is inspected, and which lots made it so. */
+export function SeriesOfLots({ view }: { view: ProgrammeView }) {
+  const series = inspectionSeries(view.state.facts)
+  if (series.length === 0) return null
+  const histories = series.filter(({ steps, next }) => steps.length > 1 || next.severity !== 'normal')
+  return (
+    <Section
+      id="series"
+      heading="State of inspection"
+      lead={`By supplier, part and test; switching by ${series[0]!.edition}.`}
+      aside={<a href={findingAddress(view.code, 'inspection-state')}>The finding</a>}
+    >
+      <RuledTable
+        caption="How the next lot is inspected"
+        captionHidden
+        narrow="cards-early"
+        rows={series}
+        rowKey={({ supplier, part, method }) => `${supplier} ${part} ${method}`}
+        columns={[
+          { label: 'Supplier and part', names: true, cell: ({ supplier, part }) => `${supplier}, ${part}` },
+          { label: 'Test', cell: ({ label }) => label },
+          { label: 'Next lot', set: 'shrink', cell: ({ next }) => <strong>{next.severity}</strong> },
+          { label: 'Why', cell: ({ next }) => next.because },
+          { label: 'Lots so far', cell: (one) => lotsInWords(one) },
+          { label: 'Plan of the next', cell: ({ nextPlanSays }) => nextPlanSays },
+        ]}
+      />
+      {histories.length > 0 && (
+        <div className="picture-row">
+          {histories.slice(0, MOST_DRAWN).map((one) => (
+            <History key={`${one.supplier} ${one.part} ${one.method}`} code={view.code} series={one} />
+          ))}
+        </div>
+      )}
+    </Section>
+  )
+}
+
+function History({ code, series }: { code: string; series: InspectionSeries }) {
+  const { supplier, part, label, steps, next } = series
+  const shown = steps.slice(-MOST_DRAWN)
+  return (
+    <div>
+      <InspectionTrack
+        title={`${supplier}, ${part}, ${label.toLowerCase()}`}
+        lots={shown.map(({ lot, severity, outcome, switched }) => ({
+          name: lot,
+          level: severity,
+          outcome,
+          said: switched ? `${switched.to}: ${switched.because} (${switched.by.join(', ')})` : '–',
+        }))}
+        next={next.severity}
+      />
+      <ul className="what-rests" aria-label="What changed the inspection">
+        {shown.flatMap(({ lot, switched }) =>
+          switched
+            ? [
+                <li key={lot}>
+                  After <a href={lotAddress(code, lot)}>{lot}</a>: {switched.to}. {switched.because}{' '}
+                  {switched.by.length > 1 && `These were ${switched.by.join(', ')}.`}
+                </li>,
+              ]
+            : [],
+        )}
+      </ul>
+    </div>
+  )
+}
+
+function lotsInWords({ steps }: InspectionSeries): string {
+  const decided = steps.filter(({ outcome }) => outcome !== undefined)
+  const rejected = decided.filter(({ outcome }) => outcome === 'rejected').length
+  const open = steps.length - decided.length
+  return [
+    `${decided.length} decided`,
+    rejected > 0 ? `${rejected} rejected by its sample` : '',
+    open > 0 ? `${open} not decided` : '',
+  ]
+    .filter(Boolean)
+    .join(', ')
+}
