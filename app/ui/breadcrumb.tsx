@@ -4,7 +4,7 @@ export type Crumb = { text: string; href?: string }
 /** The way to this page, outermost first. */
 export function Breadcrumb({ place }: { place: readonly Crumb[] }) {
   return (
-    <nav aria-label="Place">
+    <nav className="breadcrumb-place" aria-label="Place">
       <ol className="breadcrumb">
         {place.map(({ text, href }, position) => {
           const here = position === place.length - 1

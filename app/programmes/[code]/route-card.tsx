@@ -56,29 +56,31 @@ function StageItems({
   items: readonly ItemState[]
 }) {
   return (
-    <RuledTable
-      caption={`Items of the ${STAGE_NAMES[stage].toLowerCase()} stage`}
-      captionHidden
-      rows={items}
-      rowKey={({ item }) => item.definition.key}
-      columns={[
-        {
-          label: 'Item',
-          names: true,
-          cell: ({ item }) => (
-            <a href={itemAddress(view.code, item.definition.key)}>{item.definition.title}</a>
-          ),
-        },
-        {
-          label: 'Owner',
-          set: 'shrink',
-          cell: ({ item }) => <DepartmentTag department={item.definition.owner} />,
-        },
-        { label: 'Standing', set: 'shrink', cell: ({ standing }) => <StandingMark standing={standing} /> },
-        { label: 'Findings', cell: ({ item }) => <Findings view={view} rules={item.definition.rules} /> },
-        { label: 'Short of', cell: ({ shortfalls }) => <ShortOf shortfalls={shortfalls} /> },
-      ]}
-    />
+    <div className="route-card-items">
+      <RuledTable
+        caption={`Items of the ${STAGE_NAMES[stage].toLowerCase()} stage`}
+        captionHidden
+        rows={items}
+        rowKey={({ item }) => item.definition.key}
+        columns={[
+          {
+            label: 'Item',
+            names: true,
+            cell: ({ item }) => (
+              <a href={itemAddress(view.code, item.definition.key)}>{item.definition.title}</a>
+            ),
+          },
+          {
+            label: 'Owner',
+            set: 'shrink',
+            cell: ({ item }) => <DepartmentTag department={item.definition.owner} />,
+          },
+          { label: 'Standing', set: 'shrink', cell: ({ standing }) => <StandingMark standing={standing} /> },
+          { label: 'Findings', cell: ({ item }) => <Findings view={view} rules={item.definition.rules} /> },
+          { label: 'Short of', cell: shortOf },
+        ]}
+      />
+    </div>
   )
 }
 
@@ -91,12 +93,12 @@ function Findings({ view, rules }: { view: ProgrammeView; rules: ItemState['item
       found: rules.filter(({ id }) => view.judgement.findings.get(id)?.verdict === verdict),
     }))
     .filter(({ found }) => found.length > 0)
-  if (byVerdict.length === 0) return <>no rules</>
+  if (byVerdict.length === 0) return <span className="faint">no rules</span>
   return (
     <span className="mark-row">
       {byVerdict.map(({ verdict, found }) => (
         <a key={verdict} href={findingAddress(view.code, found[0]?.id ?? '')}>
-          {found.length > 1 && `${found.length} `}
+          {found.length > 1 && <span className="mark-count">{found.length}</span>}
           <VerdictMark verdict={verdict} />
         </a>
       ))}
@@ -104,9 +106,10 @@ function Findings({ view, rules }: { view: ProgrammeView; rules: ItemState['item
   )
 }
 
-function ShortOf({ shortfalls }: { shortfalls: ItemState['shortfalls'] }) {
+/** Where nothing is missing the cell stays empty, and no line of a phone’s card is spent on it. */
+function shortOf({ shortfalls }: Pick<ItemState, 'shortfalls'>) {
   const [first] = shortfalls
-  if (!first) return <>nothing</>
+  if (!first) return null
   const others = shortfalls.length - 1
   return (
     <>

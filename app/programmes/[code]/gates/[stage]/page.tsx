@@ -42,7 +42,7 @@ export default async function GatePage({ params }: GatePageProps) {
       {(view) =>
         gate && (
           <>
-            <Blockers code={view.code} gate={gate} />
+            <Blockers code={view.code} gate={gate} items={view.judgement.items} />
             <Signatures
               view={view}
               gate={gate}

@@ -49,8 +49,8 @@ export function Signatures({ view, gate, hasPassword, formKey }: SignaturesProps
         <Facts
           facts={[
             { label: 'Trail covered by the newest signature', value: `${last.trailSeq} entries` },
-            { label: 'Newest hash then', value: <Digest value={last.headHash} length={64} /> },
-            { label: 'Merkle root then', value: <Digest value={last.merkleRoot} length={64} /> },
+            { label: 'Newest hash then', value: <Digest value={last.headHash} full /> },
+            { label: 'Merkle root then', value: <Digest value={last.merkleRoot} full /> },
           ]}
         />
       )}

@@ -10,7 +10,7 @@ export function Limits({ view, state }: { view: ProgrammeView; state: ItemState 
   const rulings = limitsBehind(state.item).map((limit) => rulingOn(limit, view.state.facts.requirements))
   if (rulings.length === 0) return null
   return (
-    <Section heading="Limits in force">
+    <Section id="limits" heading="Limits in force">
       <LimitTable code={view.code} rulings={rulings} />
     </Section>
   )

@@ -4,6 +4,7 @@ import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { Caution } from '@/app/ui/caution'
 import { Digest } from '@/app/ui/digest'
+import { OnThisSheet } from '@/app/ui/on-this-sheet'
 import { StandingMark } from '@/app/ui/standing-mark'
 import { openUploadAnswer } from '@/lib/evidence/upload-answer'
 import { uploadSecret } from '@/lib/evidence/upload-secret'
@@ -16,6 +17,7 @@ import { ItemActions } from './item-actions'
 import { Evidence } from './evidence'
 import { Findings } from './findings'
 import { Limits } from './limits'
+import { partsOf } from './parts-of'
 import { Pictures } from './pictures'
 import type { Asked } from './proposal-asked'
 import { SetAside } from './set-aside'
@@ -59,6 +61,7 @@ export default async function ItemPage({ params, searchParams }: ItemPageProps) 
       {(view) =>
         state && (
           <>
+            <OnThisSheet parts={partsOf(state)} />
             <ShortOf code={view.code} state={state} />
             {state.item.definition.cautions.map((caution) => (
               <Caution key={caution} hazard="this work can hurt">

@@ -26,7 +26,7 @@ export function Values({ view, state, asked }: ValuesProps) {
   if (parameters.length === 0) return null
   const facts = specificationFactsFor(parameters, view.state.facts)
   return (
-    <Section heading="Values">
+    <Section id="values" heading="Values">
       <div className="values">
         {parameters.map((parameter) => (
           <Value key={parameter.key} {...{ view, state, asked, parameter, facts }} />
