@@ -1,4 +1,3 @@
-import AxeBuilder from '@axe-core/playwright'
 import { expect, test } from 'playwright/test'
 import { signIn } from '@/tests/browser/at-work'
 
@@ -44,27 +43,3 @@ test('Audun, the auditor, reads the trail and verifies it', async ({ page }) => 
   await page.getByRole('button', { name: 'Verify the trail' }).click()
   await expect(page.getByText(/entries are as they were written/)).toBeVisible()
 })
-
-for (const path of [
-  '',
-  '/specification',
-  '/items/holes-and-lands',
-  '/gates/evaluation',
-  '/actions',
-  '/lots',
-  '/lots/B-2609',
-  '/logs',
-  '/inspections',
-  '/records',
-  '/trail',
-  '/people',
-]) {
-  test(`axe finds no serious fault on the programme’s page ${path || '/'}`, async ({ page }) => {
-    await signIn(page, 'ines')
-    await page.goto(`/programmes/LX-41${path}`)
-    const { violations } = await new AxeBuilder({ page })
-      .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'])
-      .analyze()
-    expect(violations.filter(({ impact }) => impact === 'serious' || impact === 'critical')).toEqual([])
-  })
-}

@@ -2,9 +2,6 @@ import { choiceColumn, numberColumn, textColumn } from '@/shared/plan/column'
 import type { TestMethod } from '@/shared/records/test-method'
 import { moltenSolderCautions } from './solderability-conditions'
 
-/** What a laminate or board shows after floating on hot solder. */
-export const FLOAT_OUTCOMES = ['sound', 'blistering', 'delamination', 'measling', 'lifted land'] as const
-
 /** Resistance of the base material to soldering heat. It says nothing about solderability. */
 export const solderFloat = {
   key: 'solder-float',

@@ -21,8 +21,6 @@ export const solderabilityConditions = {
 }
 
 /** How a surface met the solder. Each is recorded apart: they have different causes. */
-export const WETTING_OUTCOMES = ['wetted', 'non-wetting', 'dewetting'] as const
-
 export const wettingOutcomeColumn = choiceColumn({
   label: 'Outcome',
   options: [
