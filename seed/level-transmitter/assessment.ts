@@ -1,3 +1,4 @@
+import { callBlindSet } from '@/seed/level-transmitter/blind-set'
 import { testLife } from '@/seed/level-transmitter/life-tests'
 import { serials } from '@/seed/level-transmitter/serials'
 import type { Story } from '@/seed/story'
@@ -5,17 +6,34 @@ import type { Story } from '@/seed/story'
 /** Joints of one board: the machine soldered and the hand soldered ones of its hole table. */
 const JOINTS = 306
 
+/** The board as it crosses the wave, for the plan of its defects. */
+const BOARD_PLAN = {
+  'board-length': 160,
+  'board-width': 100,
+  'component-places': [
+    { component: 'T1', row: 'along', xMm: 138, yMm: 78 },
+    { component: 'U1–U9', row: 'along', xMm: 78, yMm: 40 },
+    { component: 'J1', row: 'across', xMm: 12, yMm: 50 },
+    { component: 'R1–R40', row: 'neither' },
+    { component: 'C1–C22', row: 'neither' },
+  ],
+}
+
 /** What was made is inspected against the budget the specification set. */
 export async function assess(story: Story): Promise<void> {
-  await story
-    .on('2026-04-08')
-    .specify(
-      'quill',
-      { 'inspected-assemblies-share': 100, 'insulation-test': 'j-std-004a' },
-      'A first series of class 3 is looked at whole.',
-    )
+  await story.on('2026-04-08').specify(
+    'quill',
+    {
+      'inspected-assemblies-share': 100,
+      'agreement-study-asked': true,
+      'insulation-test': 'j-std-004a',
+    },
+    'A first series of class 3 is looked at whole.',
+  )
+  await story.specify('ines', BOARD_PLAN, 'Outline drawing and layout, revision C.')
   await inspect(story)
   await cleanAndTest(story)
+  await callBlindSet(story)
   await testLife(story)
   await story.specify('petra', { 'working-hour-cost': 42 }, 'The rate of bench 3 this year.')
   await story.on('2026-04-17').approve('assessment')
