@@ -6,8 +6,13 @@ import { numberTicks } from './ticks'
 
 interface SharesAddedUpProps {
   title: string
+  note?: string
   /** What all shares together may reach. */
   mostPct: number
+  /** "Capability used, %". */
+  axis: string
+  /** What the second column of the table says of each step. */
+  saysLabel: string
   shares: readonly { name: string; pct: number; says: string }[]
 }
 
@@ -18,7 +23,7 @@ const TOP = 14
 const ROW = 40
 
 /** Shares laid end to end, each beginning where the one before ends, against what they may reach together. */
-export function SharesAddedUp({ title, mostPct, shares }: SharesAddedUpProps) {
+export function SharesAddedUp({ title, mostPct, axis, saysLabel, note, shares }: SharesAddedUpProps) {
   const total = shares.reduce((sum, { pct }) => sum + pct, 0)
   const x = scaleLinear([0, Math.max(mostPct, total) * 1.06], [LEFT, RIGHT])
   const bottom = TOP + shares.length * ROW + 6
@@ -31,10 +36,11 @@ export function SharesAddedUp({ title, mostPct, shares }: SharesAddedUpProps) {
       width={WIDTH}
       height={bottom + 40}
       numbersPlace="beside"
+      note={note}
       numbers={{
         columns: [
           { label: 'Step' },
-          { label: 'Exposure', set: 'text' },
+          { label: saysLabel, set: 'text' },
           { label: 'Share' },
           { label: 'So far' },
         ],
@@ -80,7 +86,7 @@ export function SharesAddedUp({ title, mostPct, shares }: SharesAddedUpProps) {
         </g>
       ))}
       <text x={RIGHT} y={bottom + 34} textAnchor="end">
-        Capability used, %
+        {axis}
       </text>
     </Drawing>
   )

@@ -32,6 +32,8 @@ export function ExposureChart({ view }: { view: ProgrammeView }) {
       <SharesAddedUp
         title="Share of the solder-float capability used"
         mostPct={most.value}
+        axis="Capability used, %"
+        saysLabel="Exposure"
         shares={rows.map(({ row, share = 0 }) => ({
           name: row.step,
           pct: share * 100,

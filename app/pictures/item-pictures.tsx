@@ -2,6 +2,7 @@ import type { ReactNode } from 'react'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { BridgingGaps } from './bridging-gaps'
 import { ConductorFits } from './conductor-fits'
+import { CyclesChart } from './cycles-chart'
 import { DocumentsAndLimits } from './documents-and-limits'
 import { ExpansionChart } from './expansion-chart'
 import { ExposureChart } from './exposure-chart'
@@ -19,7 +20,7 @@ type Picture = (props: { view: ProgrammeView }) => ReactNode
 /** What an item shows beside its findings, in order; each shows nothing while its values are missing. */
 const PICTURES: Readonly<Record<string, readonly Picture[]>> = {
   documents: [DocumentsAndLimits],
-  'joint-budget': [SurvivalChart],
+  'joint-budget': [SurvivalChart, CyclesChart],
   laminate: [ExposureChart, ExpansionChart],
   'soldering-process': [ProcessCostChart],
   'conductors-and-spacings': [ConductorFits, SpacingCharts, BridgingGaps],

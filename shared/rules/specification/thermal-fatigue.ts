@@ -1,3 +1,4 @@
+import type { AlloyFamily } from '@/shared/materials/alloys'
 import { cycleTest, useCycles, type CycleTest, type UseCycle } from '@/shared/plan/parameters/thermal-fatigue'
 import { alloyFamily, serviceYears } from '@/shared/plan/parameters/programme'
 import { formatQuantity } from '@/shared/quantity/format'
@@ -42,9 +43,7 @@ export const thermalFatigue = rule({
         limit,
       )
     }
-    const models = NORRIS_LANDZBERG.filter(
-      (model) => (model.edition === 'tin–lead') === (family === 'tin-lead'),
-    )
+    const models = fatigueModelsFor(family)
     const needs = models.map((model) => ({ model, needed: cyclesNeeded(model, test, cycles, years) }))
     const worst = needs.reduce((most, other) => (other.needed > most.needed ? other : most))
     const margin = {
@@ -101,14 +100,25 @@ const accelerate = (model: NorrisLandzbergConstants, test: CycleTest, cycle: Use
     model.slownessExponent === 0.136 ? 'dwell' : 'frequency',
   )
 
+/** Test cycles that stand for one kind of cycle over the whole service. */
+export const testCyclesFor = (
+  model: NorrisLandzbergConstants,
+  test: CycleTest,
+  cycle: UseCycle,
+  years: number,
+): number => (cycle.perYear * years) / accelerate(model, test, cycle).factor
+
 /** Test cycles that stand for all cycles of the service, damage added up (Palmgren–Miner). */
 const cyclesNeeded = (
   model: NorrisLandzbergConstants,
   test: CycleTest,
   cycles: readonly UseCycle[],
   years: number,
-): number =>
-  cycles.reduce((sum, cycle) => sum + (cycle.perYear * years) / accelerate(model, test, cycle).factor, 0)
+): number => cycles.reduce((sum, cycle) => sum + testCyclesFor(model, test, cycle, years), 0)
+
+/** The published constants that speak of the programme's alloys. */
+export const fatigueModelsFor = (family: AlloyFamily): readonly NorrisLandzbergConstants[] =>
+  NORRIS_LANDZBERG.filter((model) => (model.edition === 'tin–lead') === (family === 'tin-lead'))
 
 function workingOf(
   model: NorrisLandzbergConstants,
@@ -129,7 +139,7 @@ function workingOf(
       label: 'Test cycles needed for it',
       formula: 'cycles a year · years/factor',
       numbers: `${formatQuantity(cycle.perYear, '1')} · ${formatQuantity(years, '1')}/${print(factor)}`,
-      result: formatQuantity((cycle.perYear * years) / factor, 'cycles'),
+      result: formatQuantity(testCyclesFor(model, test, cycle, years), 'cycles'),
     },
   ]
 }

@@ -9,6 +9,7 @@ import { mayStayEmpty, STANDARD_PLAN } from '@/shared/plan/catalogue'
 import { contactAngle, fillEdition } from '@/shared/plan/parameters/joint-geometry'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { processCosts } from '@/shared/plan/parameters/soldering-process'
+import { cycleTest, useCycles } from '@/shared/plan/parameters/thermal-fatigue'
 import { spacings } from '@/shared/plan/parameters/spacings'
 import type { Facts } from '@/shared/rules/facts'
 import { judgeAll } from '@/shared/rules/judge-all'
@@ -124,6 +125,16 @@ test('a pair that meets the solder bare is drawn by the part of its run across t
     set(spacings, [spacing({ between: 'Rail', solderSide: 'bare', parallelMm: 20, travelAngleDeg: 30 })]),
   )
   expect(text(drawn('conductors-and-spacings', facts))).toMatch(/Across the travel\s+10 mm/)
+})
+
+test('swings of the service are drawn as the share of the test that they take', () => {
+  // Equal cycles of test and use: one stands for one, so 100 a year for 20 years are 2000 of 4000, 50 %.
+  const swing = { swingK: 50, hottestC: 80, dwellMin: 30 }
+  const facts = sound(
+    set(useCycles, [{ ...swing, cycle: 'Day', perYear: 100 }]),
+    set(cycleTest, [{ ...swing, test: 'As in service', perDay: 100 / 365, cycles: 4000 }]),
+  )
+  expect(text(drawn('joint-budget', facts))).toMatch(/2000 cycles\s+50 %/)
 })
 
 describe('tables behind an item', () => {
