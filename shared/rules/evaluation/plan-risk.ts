@@ -3,7 +3,11 @@ import {
   fractionAtAcceptance,
 } from '@/shared/statistics/sampling/attribute-operating-curve'
 import { doublePlanPerformance } from '@/shared/statistics/sampling/double-operating-curve'
-import { outgoingQuality } from '@/shared/statistics/sampling/outgoing-quality'
+import {
+  doubleOutgoingFraction,
+  outgoingQuality,
+  variablesOutgoingFraction,
+} from '@/shared/statistics/sampling/outgoing-quality'
 import { acceptanceByVariables } from '@/shared/statistics/sampling/variables-plan'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { SamplingPlan } from './sampling-plan'
@@ -38,22 +42,44 @@ export const operatingCurve = (
 ): readonly { readonly fractionBad: number; readonly acceptance: number }[] =>
   fractionsBad.map((fractionBad) => ({ fractionBad, acceptance: acceptanceUnder(plan, fractionBad) }))
 
-/**
- * Average outgoing quality along the same fractions, where rejected lots are
- * inspected whole; undefined for plans it is not defined for here (double, variables).
- */
-export function outgoingCurve(
+/** The average fraction bad that leaves, where rejected lots are inspected whole and every bad piece replaced. */
+export function outgoingUnder(plan: SamplingPlan, lotSize: number, fractionBad: number): number {
+  switch (plan.kind) {
+    case 'double':
+      return doubleOutgoingFraction(plan, lotSize, fractionBad)
+    case 'variables':
+      return variablesOutgoingFraction(plan, lotSize, fractionBad)
+    case 'single':
+    case 'zero-acceptance': {
+      const accept = plan.kind === 'single' ? mostAccepted(plan) : 0
+      return outgoingQuality({ sampleSize: plan.sampleSize, accept }, lotSize, fractionBad).averageOutgoing
+    }
+  }
+}
+
+/** Average outgoing quality along fractions coming in, for drawing and for its table. */
+export const outgoingCurve = (
   plan: SamplingPlan,
   lotSize: number,
   fractionsBad: readonly number[],
-): readonly { readonly fractionBad: number; readonly outgoing: number }[] | undefined {
-  if (plan.kind === 'double' || plan.kind === 'variables') return undefined
-  const accept = plan.kind === 'single' ? mostAccepted(plan) : 0
-  return fractionsBad.map((fractionBad) => ({
-    fractionBad,
-    outgoing: outgoingQuality({ sampleSize: plan.sampleSize, accept }, lotSize, fractionBad).averageOutgoing,
-  }))
+): readonly { readonly fractionBad: number; readonly outgoing: number }[] =>
+  fractionsBad.map((fractionBad) => ({ fractionBad, outgoing: outgoingUnder(plan, lotSize, fractionBad) }))
+
+/** The worst that leaves on average, and what comes in when it does: the highest point of the curve, to a thousandth. */
+export function outgoingLimit(
+  plan: SamplingPlan,
+  lotSize: number,
+): { readonly fractionBad: number; readonly outgoing: number } {
+  const most = Math.min(1, planRisk(plan).oneInTen * 1.8)
+  const steps = Array.from({ length: 1001 }, (_, step) => (most * step) / 1000)
+  return outgoingCurve(plan, lotSize, steps).reduce((worst, one) =>
+    one.outgoing > worst.outgoing ? one : worst,
+  )
 }
+
+/** How many pieces are looked at on average before the plan decides, at this fraction bad. */
+export const averageSample = (plan: SamplingPlan, fractionBad: number): number =>
+  plan.kind === 'double' ? doublePlanPerformance(plan, fractionBad).averageSample : plan.sampleSize
 
 /** Both ends of the operating curve. Source: its definition, MIL-STD-105E tables X. */
 export const planRisk = (plan: SamplingPlan): PlanRisk => ({

@@ -1,6 +1,9 @@
 import { requireCountWithin } from '../argument-checks'
-import { binomialPmf } from '../distributions/binomial'
+import { binomialCdf, binomialPmf } from '../distributions/binomial'
 import { acceptanceOfProcess, requirePlan, type AcceptancePlan } from './attribute-operating-curve'
+import { doublePlanPerformance } from './double-operating-curve'
+import type { DoublePlan } from './double-plan'
+import { acceptanceByVariables } from './variables-plan'
 
 /** What leaves when rejected lots are inspected whole and every defective found is replaced. */
 export interface OutgoingQuality {
@@ -29,6 +32,38 @@ export function outgoingQuality(
     averageOutgoing: (acceptance * fractionDefective * rest) / lotSize,
     averageInspected: plan.sampleSize + (1 - acceptance) * rest,
   }
+}
+
+/**
+ * Average outgoing fraction defective of a double plan under rectifying inspection: what is
+ * accepted on the first sample leaves unseen all but that sample, on the second all but both.
+ *
+ * Units: fractions; units of product. Errors: RangeError unless both samples fit the lot and the
+ * fraction lies in 0 … 1.
+ * Source: definition, fraction × (P first × (lot − first) + P second × (lot − first − second)) / lot.
+ */
+export function doubleOutgoingFraction(plan: DoublePlan, lotSize: number, fractionDefective: number): number {
+  const { firstSize, firstAccept, secondSize } = plan
+  requireCountWithin(firstSize + secondSize, 'size of both samples', lotSize, 'lot size')
+  const { acceptance } = doublePlanPerformance(plan, fractionDefective)
+  const onFirst =
+    firstAccept < 0 ? 0 : binomialCdf(Math.min(firstAccept, firstSize), firstSize, fractionDefective)
+  const unseen = onFirst * (lotSize - firstSize) + (acceptance - onFirst) * (lotSize - firstSize - secondSize)
+  return (fractionDefective * unseen) / lotSize
+}
+
+/**
+ * Average outgoing fraction defective of a variables plan (s method, normal readings) under
+ * rectifying inspection. Errors as for the others. Source: definition.
+ */
+export function variablesOutgoingFraction(
+  plan: { readonly sampleSize: number; readonly acceptabilityConstant: number },
+  lotSize: number,
+  fractionDefective: number,
+): number {
+  requireCountWithin(plan.sampleSize, 'sample size', lotSize, 'lot size')
+  const acceptance = acceptanceByVariables(plan, fractionDefective)
+  return (acceptance * fractionDefective * (lotSize - plan.sampleSize)) / lotSize
 }
 
 /** The worst that can leave, and the incoming quality at which it does. */

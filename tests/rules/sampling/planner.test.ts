@@ -38,6 +38,14 @@ describe('a planned sample in words', () => {
     expect(proofOfAcceptance(plan, question, 0.9)).toContain('at most 0 of the 20')
   })
 
+  test('works out what leaves for double and variables plans too', () => {
+    for (const type of ['double', 'variables']) {
+      const { question, plan } = asked({ lot: '1000', level: 'II', aql: '1.0', type })
+      expect(plan.kind).toBe(type)
+      expect(outgoingInWords(plan, question)).toMatch(/^At worst [\d.]+ % on average/)
+    }
+  })
+
   test('says when the tables have no plan of the kind asked for', () => {
     const { question, plan } = asked({ lot: '20', type: 'double' })
     expect(plan.kind).toBe('single')

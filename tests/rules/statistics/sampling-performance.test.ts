@@ -8,7 +8,12 @@ import { acceptanceOfProcess, consumersRisk } from '@/shared/statistics/sampling
 import { fractionAtAcceptance, producersRisk } from '@/shared/statistics/sampling/attribute-operating-curve'
 import { doublePlanPerformance } from '@/shared/statistics/sampling/double-operating-curve'
 import { doublePlan } from '@/shared/statistics/sampling/double-plan'
-import { outgoingQuality, outgoingQualityLimit } from '@/shared/statistics/sampling/outgoing-quality'
+import {
+  doubleOutgoingFraction,
+  outgoingQuality,
+  outgoingQualityLimit,
+  variablesOutgoingFraction,
+} from '@/shared/statistics/sampling/outgoing-quality'
 import { singlePlan } from '@/shared/statistics/sampling/single-plan'
 import {
   acceptanceByVariables,
@@ -115,6 +120,35 @@ describe('double plans', () => {
 })
 
 describe('outgoing quality', () => {
+  // Computed with scipy: lot 1000, 50 with 1/4, 50 more with 4/5.
+  test.each([
+    [0.01, 0.009421676291583757],
+    [0.03, 0.02331485417599555],
+    [0.05, 0.02238883600440394],
+    [0.1, 0.00441475717586602],
+  ])('of a double plan at %s', (fraction, outgoing) => {
+    const plan = {
+      firstSize: 50,
+      firstAccept: 1,
+      firstReject: 4,
+      secondSize: 50,
+      secondAccept: 4,
+      secondReject: 5,
+    }
+    expectClose(doubleOutgoingFraction(plan, 1000, fraction), outgoing)
+  })
+  test('a lot that both samples use up lets nothing bad leave by the second', () => {
+    const plan = doublePlan('J', '1.5', 'normal')!
+    const both = plan.firstSize + plan.secondSize
+    expect(doubleOutgoingFraction(plan, both, 0.5)).toBeLessThan(1e-9)
+    expect(() => doubleOutgoingFraction(plan, both - 1, 0.1)).toThrow(RangeError)
+  })
+  test('of a variables plan: acceptance, fraction and what was not measured', () => {
+    const plan = variablesPlan('F', '1.0', 'normal')
+    const expected = (acceptanceByVariables(plan, 0.05) * 0.05 * (100 - plan.sampleSize)) / 100
+    expect(variablesOutgoingFraction(plan, 100, 0.05)).toBeCloseTo(expected, 12)
+    expect(variablesOutgoingFraction(plan, 100, 0)).toBe(0)
+  })
   test.each(reference.outgoing.rows)('lot $N, sample $n, accept $Ac at $p', (row) => {
     const found = outgoingQuality({ sampleSize: row.n, accept: row.Ac }, row.N, row.p)
     expectClose(found.averageOutgoing, row.AOQ)

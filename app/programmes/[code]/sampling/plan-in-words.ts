@@ -1,7 +1,6 @@
 import { formatQuantity } from '@/shared/quantity/format'
-import { acceptanceUnder, outgoingCurve, planRisk } from '@/shared/rules/evaluation/plan-risk'
+import { acceptanceUnder, averageSample, outgoingLimit, planRisk } from '@/shared/rules/evaluation/plan-risk'
 import { acceptanceNumber, pieces, type SamplingPlan } from '@/shared/rules/evaluation/sampling-plan'
-import { doublePlanPerformance } from '@/shared/statistics/sampling/double-operating-curve'
 import { whatTheSampleProves } from '@/shared/statistics/sampling/what-the-sample-proves'
 import type { PlanQuestion } from './plan-question'
 
@@ -24,16 +23,13 @@ export function producersRiskInWords(plan: SamplingPlan, { settings }: PlanQuest
 
 /** The buyer's side: how bad a process may be and still pass. */
 export function consumersRiskInWords(plan: SamplingPlan): string {
-  const { oneInTen } = planRisk(plan)
-  const { mostlyAccepted } = planRisk(plan)
+  const { oneInTen, mostlyAccepted } = planRisk(plan)
   return `A process with ${percent(oneInTen)} bad still passes one time in ten; to pass nineteen times in twenty it must make at most ${percent(mostlyAccepted)} bad.`
 }
 
-/** The average outgoing quality limit, where it is defined. */
+/** The average outgoing quality limit, and what has to happen for it to hold. */
 export function outgoingInWords(plan: SamplingPlan, { lotSize }: PlanQuestion): string {
-  const curve = outgoingCurve(plan, lotSize, fractionsToDraw(plan))
-  if (!curve) return 'Not worked out for double and variables plans.'
-  const worst = curve.reduce((most, point) => (point.outgoing > most.outgoing ? point : most))
+  const worst = outgoingLimit(plan, lotSize)
   if (worst.outgoing === 0) return 'Every piece is looked at: none bad leaves.'
   return `At worst ${percent(worst.outgoing)} on average, when ${percent(worst.fractionBad)} come in – if rejected lots are inspected whole and every bad piece is replaced. A test that uses up its specimens cannot do that.`
 }
@@ -58,8 +54,7 @@ export function proofOfAcceptance(
 export function averageSampleInWords(plan: SamplingPlan, { settings }: PlanQuestion): string | undefined {
   if (plan.kind !== 'double') return undefined
   const acceptable = Number(settings.limit) / 100
-  const { averageSample } = doublePlanPerformance(plan, acceptable)
-  return `${formatQuantity(averageSample, '1', 3)} pieces on average, at ${percent(acceptable)} bad.`
+  return `${formatQuantity(averageSample(plan, acceptable), '1', 3)} pieces on average, at ${percent(acceptable)} bad.`
 }
 
 /** When the plan is of another kind than was asked for. */

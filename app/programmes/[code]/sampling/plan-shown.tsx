@@ -7,6 +7,7 @@ import {
   acceptanceUnder,
   operatingCurve,
   outgoingCurve,
+  outgoingLimit,
   planRisk,
   riskInWords,
 } from '@/shared/rules/evaluation/plan-risk'
@@ -22,6 +23,7 @@ import {
   proofOfAcceptance,
   whyAnotherKind,
 } from './plan-in-words'
+import { KindsSideBySide } from './kinds-side-by-side'
 import type { PlanQuestion } from './plan-question'
 
 /** The plan for a lot, what it lets through, and what an accepted lot is shown to be. */
@@ -35,6 +37,7 @@ export function PlanShown({ question, confidence }: { question: PlanQuestion; co
   const average = averageSampleInWords(plan, question)
   const proof = proofOfAcceptance(plan, question, confidence)
   const outgoing = outgoingCurve(plan, lotSize, fractions)
+  const worst = outgoingLimit(plan, lotSize)
   return (
     <>
       <Section heading="The plan">
@@ -83,12 +86,16 @@ export function PlanShown({ question, confidence }: { question: PlanQuestion; co
               },
             ]}
           />
-          {outgoing && (
+          {worst.outgoing > 0 && (
             <XyLines
               title="Average outgoing quality"
               description="Bad pieces that leave against bad pieces that come in, when rejected lots are inspected whole."
               across={{ label: 'Bad coming in', unit: '%' }}
               up={{ label: 'Bad leaving', unit: '%' }}
+              upright={{
+                x: worst.fractionBad * 100,
+                name: `at worst ${percent(worst.outgoing)} leave`,
+              }}
               series={[
                 {
                   name: 'leaving',
@@ -102,6 +109,7 @@ export function PlanShown({ question, confidence }: { question: PlanQuestion; co
           )}
         </div>
       </Section>
+      <KindsSideBySide question={question} />
       {settings.scheme !== 'zero-acceptance' && (
         <Section
           heading="By the history of the supplier"
