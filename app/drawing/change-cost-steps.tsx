@@ -38,7 +38,7 @@ export function ChangeCostSteps({ title, steps, gates, changes }: ChangeCostStep
   return (
     <Drawing
       title={title}
-      description={`From ${formatNumber(steps[0]?.cost ?? 0, 6)} to ${formatNumber(steps.at(-1)?.cost ?? 0, 6)}; ${gates.map(({ on, name }) => `${name} gate ${on}`).join(', ')}.`}
+      description={`From ${formatNumber(steps[0]?.cost ?? 0)} to ${formatNumber(steps.at(-1)?.cost ?? 0)}; ${gates.map(({ on, name }) => `${name} gate ${on}`).join(', ')}.`}
       width={WIDTH}
       height={HEIGHT}
       size="wide"
@@ -53,10 +53,10 @@ export function ChangeCostSteps({ title, steps, gates, changes }: ChangeCostStep
           <Day key={on} at={on} />,
           String(made),
           String(serving),
-          formatNumber(cost, 6),
+          formatNumber(cost),
         ]),
       }}
-      note="A dashed upright is a signed gate. The line rises with every board soldered, and once more with every board that goes into service."
+      note="A dashed upright is a gate, when it was first signed. The line rises with every board soldered, and once more with every board that goes into service."
     >
       <path className="fill-copper-wash" d={`${path}V${frame.bottom}H${frame.left}Z`} />
       <Axes
@@ -65,18 +65,23 @@ export function ChangeCostSteps({ title, steps, gates, changes }: ChangeCostStep
         up={{ title: axisTitle('Cost of changing one joint of every board'), ticks: numberTicks(y, 5) }}
       />
       <path className="line-data outlined ink-copper" d={path} />
-      {gates.map(({ on, name }, position) => (
-        <g key={name}>
-          <path className="line-bound" d={`M${x(atMidnight(on))} ${frame.top - 4}V${frame.bottom}`} />
-          <text
-            x={x(atMidnight(on)) + 4}
-            y={frame.top + 10 + (position % 4) * 17}
-            className="text-haloed text-small"
-          >
-            {name}
-          </text>
-        </g>
-      ))}
+      {gates.map(({ on, name }, position) => {
+        const at = x(atMidnight(on))
+        const leftward = at > frame.right - 90
+        return (
+          <g key={name}>
+            <path className="line-bound" d={`M${at} ${frame.top - 4}V${frame.bottom}`} />
+            <text
+              x={leftward ? at - 4 : at + 4}
+              y={frame.top + 10 + (position % 4) * 17}
+              textAnchor={leftward ? 'end' : 'start'}
+              className="text-haloed text-small"
+            >
+              {name}
+            </text>
+          </g>
+        )
+      })}
       {changes.map(({ on, name, cost }, position) => (
         <path
           key={`${position} ${name}`}

@@ -26,7 +26,7 @@ export function CostClasses({ title, classes }: CostClassesProps) {
       description={classes
         .map(
           ({ name, amount, share }) =>
-            `${name}: ${formatNumber(amount, 6)}, ${formatQuantity(share * 100, '%', 3)}`,
+            `${name}: ${formatNumber(amount)}, ${formatQuantity(share * 100, '%', 3)}`,
         )
         .join('; ')}
       width={WIDTH}
@@ -36,7 +36,7 @@ export function CostClasses({ title, classes }: CostClassesProps) {
         columns: [{ label: 'Class' }, { label: 'Amount' }, { label: 'Share' }],
         rows: classes.map(({ name, amount, share }) => [
           name,
-          formatNumber(amount, 6),
+          formatNumber(amount),
           formatQuantity(share * 100, '%', 3),
         ]),
       }}
@@ -62,7 +62,7 @@ export function CostClasses({ title, classes }: CostClassesProps) {
             )}
             <path className="line-thin" d={`M${LEFT} ${y}h${width}v14h${-width}`} />
             <text x={LEFT + 4} y={y - 4} className="text-haloed">
-              {name} <tspan className="text-strong">{formatNumber(amount, 6)}</tspan>
+              {name} <tspan className="text-strong">{formatNumber(amount)}</tspan>
             </text>
           </g>
         )

@@ -91,6 +91,9 @@ export function RateOverTime({ title, points, allowed, confidencePct }: RateOver
         up={{ title: 'Failure rate of a board, FIT, logarithmic', ticks: logTicks(least, most, y) }}
       />
       <path className="line-bound" d={edge(({ upper }) => upper)} />
+      {placed.map(({ on, at, upper }) => (
+        <path key={on} className="line-seen" d={`M${at - 5} ${level(upper)}h10`} />
+      ))}
       {placed.some(({ lower }) => lower > 0) && (
         <path className="line-bound" d={edge(({ lower }) => lower)} />
       )}

@@ -211,13 +211,19 @@ describe('decisions', () => {
 
 describe('expected and actual', () => {
   test('240 boards of 500 joints at 100 per million: 129.60 here and 60 in service expected', () => {
-    const found = expectedAndActual(values, 240, { here: 20, inService: 300 })
+    const found = expectedAndActual(values, 240, {
+      rework: [rework(30), { ...rework(600), defect: 'component' }],
+      returns: [{ ...returned(300), cause: 'solder-joint' }, returned(999)],
+    })
     expect(found?.expectedHere).toBeCloseTo(240 * 0.05 * 0.9 * 12, 8)
     expect(found?.expectedInService).toBeCloseTo(240 * 0.05 * 0.1 * 0.2 * 250, 8)
+    // Half an hour at 40, and the one return that a joint caused.
+    expect(found).toMatchObject({ actualHere: 20, actualInService: 300 })
     expect(found?.saved).toBeCloseTo(129.6 + 60 - 320, 8)
   })
   test('nothing is expected without a cost table or before the first board', () => {
-    expect(expectedAndActual(new Map(), 240, { here: 0, inService: 0 })).toBeUndefined()
-    expect(expectedAndActual(values, 0, { here: 0, inService: 0 })).toBeUndefined()
+    const none = { rework: [], returns: [] }
+    expect(expectedAndActual(new Map(), 240, none)).toBeUndefined()
+    expect(expectedAndActual(values, 0, none)).toBeUndefined()
   })
 })

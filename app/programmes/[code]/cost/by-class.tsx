@@ -61,7 +61,7 @@ export function ByClass({ costs: { summary, hourCost }, code }: { costs: Costs; 
               rowKey={({ month }) => month}
               columns={[
                 { label: 'Month', names: true, cell: ({ month }) => month },
-                { label: 'Amount', set: 'number', cell: ({ amount }) => formatNumber(amount, 6) },
+                { label: 'Amount', set: 'number', cell: ({ amount }) => formatNumber(amount) },
               ]}
             />
             {summary.reworkByDefect.length > 0 && (
@@ -71,7 +71,7 @@ export function ByClass({ costs: { summary, hourCost }, code }: { costs: Costs; 
                 rowKey={({ kind }) => kind}
                 columns={[
                   { label: 'Because of', names: true, cell: ({ kind }) => kind },
-                  { label: 'Amount', set: 'number', cell: ({ amount }) => formatNumber(amount, 6) },
+                  { label: 'Amount', set: 'number', cell: ({ amount }) => formatNumber(amount) },
                   { label: 'Share', set: 'number', cell: ({ share }) => formatQuantity(share * 100, '%', 3) },
                 ]}
               />

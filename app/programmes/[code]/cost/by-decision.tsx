@@ -51,8 +51,8 @@ export function ByDecision({ costs, code }: { costs: Costs; code: string }) {
             },
             { label: 'On', set: 'shrink', cell: ({ on }) => <Day at={on} /> },
             { label: 'A board', set: 'number', cell: ({ perBoard }) => formatNumber(perBoard) },
-            { label: 'Once', set: 'number', cell: ({ once }) => formatNumber(once, 6) },
-            { label: 'Cost so far', set: 'number', cell: ({ costSoFar }) => formatNumber(costSoFar, 6) },
+            { label: 'Once', set: 'number', cell: ({ once }) => formatNumber(once) },
+            { label: 'Cost so far', set: 'number', cell: ({ costSoFar }) => formatNumber(costSoFar) },
             { label: 'Saved so far', cell: (decision) => <Saved decision={decision} /> },
             { label: 'Pays', cell: (decision) => <Pays decision={decision} /> },
           ]}
@@ -66,7 +66,7 @@ export function ByDecision({ costs, code }: { costs: Costs; code: string }) {
           columns={[
             { label: 'Decision', names: true, cell: ({ decision }) => decision },
             { label: 'Sums', set: 'number', cell: ({ records }) => records },
-            { label: 'Amount', set: 'number', cell: ({ amount }) => formatNumber(amount, 6) },
+            { label: 'Amount', set: 'number', cell: ({ amount }) => formatNumber(amount) },
           ]}
         />
       )}
@@ -85,7 +85,7 @@ export function ByDecision({ costs, code }: { costs: Costs; code: string }) {
 
 function Saved({ decision: { saved } }: { decision: DecisionCost }) {
   if (!saved) return <>not claimed: nothing to compare with</>
-  const amount = formatNumber(Math.abs(saved.amount), 6)
+  const amount = formatNumber(Math.abs(saved.amount))
   return (
     <>{saved.amount >= 0 ? `${amount} against ${saved.against}` : `${amount} dearer than ${saved.against}`}</>
   )
@@ -98,12 +98,12 @@ function Pays({ decision }: { decision: DecisionCost }) {
       (Number.isFinite(breakEvenBoards)
         ? breakEvenBoards === 0
           ? 'from the first board'
-          : `from ${formatNumber(Math.ceil(breakEvenBoards), 6)} boards on`
+          : `from ${formatNumber(Math.ceil(breakEvenBoards))} boards on`
         : 'never, by its costs alone'),
     paysAtBoardsPerRework !== undefined &&
-      `if it avoids one rework in ${formatNumber(Math.floor(paysAtBoardsPerRework), 6)} boards`,
+      `if it avoids one rework in ${formatNumber(Math.floor(paysAtBoardsPerRework))} boards`,
     paysAtBoardsPerRepair !== undefined &&
-      `or one repair in service in ${formatNumber(Math.floor(paysAtBoardsPerRepair), 6)}`,
+      `or one repair in service in ${formatNumber(Math.floor(paysAtBoardsPerRepair))}`,
   ].filter(Boolean)
   return <>{parts.length > 0 ? parts.join('; ') : '–'}</>
 }

@@ -6,7 +6,7 @@ import { expectedAndActual, type ExpectedAndActual } from '@/shared/cost/expecte
 import { unitCosts, type UnitCosts } from '@/shared/cost/unit-costs'
 import type { OptionStudy } from '@/shared/gate/option-study'
 import { workingHourCost } from '@/shared/plan/parameters/assessment-proof'
-import { STAGE_NAMES } from '@/shared/plan/stage'
+import { STAGE_NAMES, STAGES, type Stage } from '@/shared/plan/stage'
 import { qualityCostSummary, type QualityCostSummary } from '@/shared/records/quality-cost-summary'
 import type { RecordKindKey, RecordOf } from '@/shared/records/record-kinds'
 import { assembliesMade } from '@/shared/records/soldering-work'
@@ -30,7 +30,7 @@ export interface Costs {
 }
 
 export function costsOf(
-  { state, judgement }: ProgrammeView,
+  { state }: ProgrammeView,
   read: { readonly studies: readonly OptionStudy[]; readonly revisions: readonly LateRevision[] },
 ): Costs {
   const records = <K extends RecordKindKey>(kind: K) =>
@@ -49,11 +49,8 @@ export function costsOf(
   const boards = assembliesMade(runs)
   const lots = state.facts.records.lots.filter(({ kind }) => kind === 'bare board').length
   const facts = { runs, exposures }
-  const amountOf = (costClass: string): number =>
-    summary.byClass.find((row) => row.costClass === costClass)?.amount ?? 0
-  const gates = judgement.gates.flatMap(({ stage, signatures }) => {
-    const signed = signatures.find(({ signature }) => signature?.department === 'quality')?.signature
-    const on = signed?.at.slice(0, 10)
+  const gates = STAGES.flatMap((stage) => {
+    const on = firstSigned(state, stage)
     return on ? [{ on, name: STAGE_NAMES[stage], change: changeCostOn(on, facts, unit) }] : []
   })
   const begun = [...state.revisions.values()].map(({ at }) => at.slice(0, 10)).sort()[0] ?? today
@@ -69,10 +66,7 @@ export function costsOf(
       unit,
     ),
     named: costsByDecision(costs),
-    expected: expectedAndActual(values, boards, {
-      here: amountOf('internal-failure'),
-      inService: amountOf('external-failure'),
-    }),
+    expected: expectedAndActual(values, boards, { rework, returns }),
     steps: changeCostOverTime(facts, unit, { from: begun, to: today }),
     gates,
     late: read.revisions.map((revision) => ({
@@ -81,3 +75,10 @@ export function costsOf(
     })),
   }
 }
+
+/** The day on which quality first signed a gate: what was signed again later was decided then. */
+const firstSigned = ({ gateSignatures }: ProgrammeView['state'], stage: Stage): string | undefined =>
+  gateSignatures
+    .filter((signature) => signature.stage === stage && signature.department === 'quality')
+    .map(({ at }) => at.slice(0, 10))
+    .sort()[0]

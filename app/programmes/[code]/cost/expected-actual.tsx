@@ -13,24 +13,25 @@ export function ExpectedActual({ expected }: { expected: ExpectedAndActual }) {
   return (
     <>
       <RuledTable
-        caption={`Failure of ${boards} boards: expected and actual`}
+        caption={`Defective joints of ${boards} boards: expected and actual`}
         rows={rows}
         rowKey={({ what }) => what}
         columns={[
           { label: 'Failure', names: true, cell: ({ what }) => what },
-          { label: 'Expected', set: 'number', cell: (row) => formatNumber(row.expected, 6) },
-          { label: 'So far', set: 'number', cell: (row) => formatNumber(row.actual, 6) },
+          { label: 'Expected', set: 'number', cell: (row) => formatNumber(row.expected) },
+          { label: 'So far', set: 'number', cell: (row) => formatNumber(row.actual) },
           {
             label: 'Saved',
             set: 'number',
-            cell: (row) => formatNumber(row.expected - row.actual, 6),
+            cell: (row) => formatNumber(row.expected - row.actual),
           },
         ]}
       />
       <p className="field-hint">
         Expected: joints · defects per million · (found · rework + escaped · failing · repair), by the cost
         table of the chosen process. {saved >= 0 ? 'Less' : 'More'} was spent than expected; boards in service
-        are still young, so their part is not due yet. Every return with a cost counts, whatever its cause.
+        are still young, so their part is not due yet. Rework of joints and returns traced to a solder joint
+        count; what came back for another cause does not.
       </p>
     </>
   )

@@ -33,7 +33,7 @@ export default async function CostPage({ params }: CostPageProps) {
       cells={
         costs
           ? [
-              { label: 'Spent in all', value: formatNumber(costs.summary.total, 6) },
+              { label: 'Spent in all', value: formatNumber(costs.summary.total) },
               {
                 label: 'Of it on failure',
                 value: formatQuantity(costs.summary.failureShare * 100, '%', 3),
@@ -41,8 +41,7 @@ export default async function CostPage({ params }: CostPageProps) {
               { label: 'Boards made', value: costs.boards },
               {
                 label: 'A board',
-                value:
-                  costs.boards > 0 ? formatNumber(costs.summary.total / costs.boards, 4) : 'none made yet',
+                value: costs.boards > 0 ? formatNumber(costs.summary.total / costs.boards) : 'none made yet',
               },
             ]
           : []

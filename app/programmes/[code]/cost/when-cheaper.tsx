@@ -4,12 +4,19 @@ import { Day } from '@/app/ui/date'
 import { Empty } from '@/app/ui/empty'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
+import { workingHourCost } from '@/shared/plan/parameters/assessment-proof'
 import { findParameter } from '@/shared/plan/catalogue'
 import { formatNumber } from '@/shared/quantity/format'
 import type { Costs } from './costs'
 
 /** What a change would have cost at each gate, and what those made late did cost. */
-export function WhenCheaper({ costs: { steps, gates, unit, late }, code }: { costs: Costs; code: string }) {
+export function WhenCheaper({
+  costs: { boards, steps, gates, unit, late },
+  code,
+}: {
+  costs: Costs
+  code: string
+}) {
   const today = steps.at(-1)
   const rows = [
     ...gates.map(({ on, name, change }) => ({ what: `At the ${name.toLowerCase()} gate`, on, change })),
@@ -26,8 +33,18 @@ export function WhenCheaper({ costs: { steps, gates, unit, late }, code }: { cos
       lead={`One joint changed on every board there is: a rework for each at hand, a repair for each that serves. ${assumed.length > 0 ? `Taken: ${assumed.join(', ')}.` : ''} New approvals, scrapped parts and tests done again are not counted: it is the least it would cost.`}
     >
       {steps.length < 2 || !steps.some(({ cost }) => cost > 0) ? (
-        <Empty title="A change still costs the drawing only">
-          No board is soldered, or nothing says what a rework costs. This is the cheapest time to change.
+        <Empty
+          title={boards > 0 ? 'What a change costs cannot be said' : 'A change still costs the drawing only'}
+        >
+          {boards > 0 ? (
+            <>
+              Nothing says what a rework costs: give{' '}
+              <a href={parameterAddress(code, workingHourCost.key)}>the cost of a working hour</a>, or the
+              cost table of the processes.
+            </>
+          ) : (
+            'No board is soldered yet. This is the cheapest time to change.'
+          )}
         </Empty>
       ) : (
         <>
@@ -51,13 +68,13 @@ export function WhenCheaper({ costs: { steps, gates, unit, late }, code }: { cos
               {
                 label: 'Cost of the change',
                 set: 'number',
-                cell: ({ change }) => (change ? formatNumber(change.cost, 6) : 'not known'),
+                cell: ({ change }) => (change ? formatNumber(change.cost) : 'not known'),
               },
               {
                 label: 'Today it would be dearer by',
                 set: 'number',
                 cell: ({ change }) =>
-                  change && today ? formatNumber(today.cost - change.cost, 6) : 'not known',
+                  change && today ? formatNumber(today.cost - change.cost) : 'not known',
               },
             ]}
           />
@@ -91,7 +108,7 @@ function LateChanges({ late, code }: { late: Costs['late']; code: string }) {
         {
           label: 'If it touched a joint, at least',
           set: 'number',
-          cell: ({ change }) => (change ? formatNumber(change.cost, 6) : 'not known'),
+          cell: ({ change }) => (change ? formatNumber(change.cost) : 'not known'),
         },
       ]}
     />

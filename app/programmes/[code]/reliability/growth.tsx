@@ -18,7 +18,7 @@ export function Growth({ known: { specimens, returns, exposures } }: { known: Kn
   return (
     <Section
       heading="Growth"
-      lead="A growth slope above 0 says that failures grow rarer; a shape above 1 that they grow more frequent, as joints that wear out within one test do."
+      lead="It means something only where a cause was mended between failures. The power law counts the time after the last failure too; Duane’s slope looks at the failures alone, so the two can differ."
     >
       <RuledTable
         caption="Growth"
