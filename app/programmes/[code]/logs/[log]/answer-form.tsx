@@ -6,7 +6,6 @@ import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { RECORD_KINDS } from '@/shared/records/record-kinds'
 import { OUTSIDE_WINDOW } from '@/shared/records/signal-answers'
-import { WESTERN_ELECTRIC_1956 } from '@/shared/statistics/run-rules/western-electric'
 import { answerSignal } from '../actions'
 
 interface AnswerFormProps {
@@ -16,10 +15,12 @@ interface AnswerFormProps {
   /** Which signal is answered; asked for in the form when it is not given. */
   chartRule?: string
   readingAt?: string
+  /** The kinds of signal that this log's chart gives, to choose from when it is not given. */
+  kinds?: readonly { readonly value: string; readonly text: string }[]
 }
 
 /** What caused a signal, and what was done about it. */
-export function AnswerForm({ view, log, summary, chartRule, readingAt }: AnswerFormProps) {
+export function AnswerForm({ view, log, summary, chartRule, readingAt, kinds = [] }: AnswerFormProps) {
   const { answer } = RECORD_KINDS['signal-answer'].columns
   return (
     <Disclosure summary={summary} printed={false}>
@@ -40,7 +41,7 @@ export function AnswerForm({ view, log, summary, chartRule, readingAt }: AnswerF
       >
         {readingAt === undefined && (
           <>
-            <ChoiceBox name="rows.0.chartRule" label="What it was" choices={SIGNALS} />
+            <ChoiceBox name="rows.0.chartRule" label="What it was" choices={[OUTSIDE, ...kinds]} />
             <TextBox
               name="rows.0.readingAt"
               label="Reading, UTC"
@@ -68,7 +69,4 @@ export function AnswerForm({ view, log, summary, chartRule, readingAt }: AnswerF
   )
 }
 
-const SIGNALS = [
-  { value: OUTSIDE_WINDOW, text: 'Readings outside the specified window' },
-  ...WESTERN_ELECTRIC_1956.map(({ id, says }) => ({ value: id, text: says })),
-]
+const OUTSIDE = { value: OUTSIDE_WINDOW, text: 'Readings outside the specified window' }

@@ -72,7 +72,14 @@ export function Signals({ view, log }: SignalsProps) {
         />
       )}
       <ExcursionTable view={view} log={log} may={may} />
-      {may && <AnswerForm view={view} log={log.code} summary="Answer for another signal or an excursion" />}
+      {may && (
+        <AnswerForm
+          view={view}
+          log={log.code}
+          summary="Answer for another signal or an excursion"
+          kinds={kindsOf(states)}
+        />
+      )}
     </Section>
   )
 }
@@ -100,3 +107,10 @@ const mostUrgentFirst = (states: readonly SignalState[]): SignalState[] => {
     (one, other) => urgency(other) - urgency(one) || other.signal.instant - one.signal.instant,
   )
 }
+
+/** The kinds of signal that the chart gives, as an answer names them. */
+const kindsOf = (states: readonly SignalState[]): { value: string; text: string }[] => [
+  ...new Map(
+    states.map(({ signal: { chartRule, says } }) => [chartRule, { value: chartRule, text: says }]),
+  ).values(),
+]
