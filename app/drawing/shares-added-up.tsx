@@ -65,7 +65,7 @@ export function SharesAddedUp({ title, mostPct, axis, saysLabel, note, shares }:
               height={12}
               className="fill-copper-bright"
             />
-            <path className="line-bound" d={`M${x(start + pct)} ${y + 12}V${y + ROW}`} />
+            <path className="line-bound" d={`M${x(start + pct)} ${y + 12}V${Math.min(y + ROW, bottom)}`} />
             <text x={LEFT} y={y - 5} className="text-haloed">
               {name}
             </text>

@@ -37,7 +37,9 @@ export function ProcessCostChart({ view }: { view: ProgrammeView }) {
         curves={costs.map((row) => ({
           name: row.process,
           heavy: row.process === chosen,
-          points: volumes.map((boards) => [boards, at(row, boards)] as const),
+          points: volumes
+            .map((boards) => [boards, at(row, boards)] as const)
+            .filter(([, cost]) => cost <= most),
         }))}
         upright={{ x: volume, name: 'as specified' }}
         room={70}
