@@ -1,5 +1,4 @@
-import { quarterCircleFilletMm3 } from '@/shared/physics/joint-volume'
-import { meniscusOf, surfaceOf, type SectionPoint } from '@/shared/physics/solder-meniscus'
+import { meniscusOf, meniscusVolumeMm3, surfaceOf, type SectionPoint } from '@/shared/physics/solder-meniscus'
 
 /** The joint that every picture of the guide starts from, mm: common sizes of a plated hole. */
 export const GUIDE_JOINT = {
@@ -11,11 +10,22 @@ export const GUIDE_JOINT = {
   pitchMm: 2.54,
 }
 
-/** Solder of a fillet that wets fully and just reaches the land’s edge, mm³. */
-const SOUND_MM3 = quarterCircleFilletMm3({
-  landMm: 2 * GUIDE_JOINT.landRadiusMm,
-  lead: { shape: 'round', widthMm: 2 * GUIDE_JOINT.leadRadiusMm },
-})
+/** Between surface and metal where solder wets well: anything small will do. */
+export const WETTED_DEG = 15
+/** Equal angles at lead and land make a fillet as high as it is wide. */
+const REACH_MM = GUIDE_JOINT.landRadiusMm - GUIDE_JOINT.leadRadiusMm
+
+/** Solder of a fillet that wets well and just reaches the land’s edge, mm³. */
+const SOUND_MM3 = meniscusVolumeMm3(
+  {
+    footRadiusMm: GUIDE_JOINT.landRadiusMm,
+    heightMm: REACH_MM,
+    leadAngleDeg: WETTED_DEG,
+    landAngleDeg: WETTED_DEG,
+    shape: 'concave',
+  },
+  GUIDE_JOINT.leadRadiusMm,
+)
 
 /** A fillet as the guide asks for it: so much of a sound joint’s solder, at such an angle to the lead. */
 export interface FilletAsked {

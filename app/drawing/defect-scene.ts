@@ -1,5 +1,5 @@
 import type { DefectKind } from '@/shared/records/inspection'
-import type { FilletAsked } from './defect-fillet'
+import { WETTED_DEG, type FilletAsked } from './defect-fillet'
 
 /** What one picture of the guide shows: the joint’s solder by volume and angle, and what else is to be seen. */
 export interface DefectScene {
@@ -21,7 +21,7 @@ export interface DefectScene {
   readonly mark: { readonly says: string; readonly at: number | readonly [number, number] }
 }
 
-const WETTED: FilletAsked = { shareOfSound: 1, leadAngleDeg: 15 }
+const WETTED: FilletAsked = { shareOfSound: 1, leadAngleDeg: WETTED_DEG }
 
 /** A sound joint to compare with. */
 export const SOUND_SCENE: DefectScene = {
@@ -31,12 +31,12 @@ export const SOUND_SCENE: DefectScene = {
 
 export const DEFECT_SCENES: Readonly<Record<DefectKind, DefectScene>> = {
   'non-wetting': {
-    fillet: { shareOfSound: 1.1, leadAngleDeg: 125 },
+    fillet: { shareOfSound: 0.8, leadAngleDeg: 125 },
     unfilled: 0.75,
     mark: { says: 'more than 90° at the lead', at: 0.04 },
   },
   dewetting: {
-    fillet: { shareOfSound: 0.12, leadAngleDeg: 20 },
+    fillet: { shareOfSound: 0.1, leadAngleDeg: 20 },
     also: 'drops on the land',
     mark: { says: 'drops, and a thin film', at: [0.8, 0.1] },
   },
@@ -51,7 +51,7 @@ export const DEFECT_SCENES: Readonly<Record<DefectKind, DefectScene>> = {
     mark: { says: 'hollow, seen from below', at: [0.39, -0.62] },
   },
   'excess solder': {
-    fillet: { shareOfSound: 5, leadAngleDeg: 62 },
+    fillet: { shareOfSound: 5, leadAngleDeg: 72 },
     mark: { says: 'bulges over the land', at: 0.7 },
   },
   bridge: {
@@ -70,7 +70,7 @@ export const DEFECT_SCENES: Readonly<Record<DefectKind, DefectScene>> = {
     mark: { says: 'a bead on the mask', at: [1.2, 0.17] },
   },
   blowhole: {
-    fillet: { shareOfSound: 1.3, leadAngleDeg: 20 },
+    fillet: { shareOfSound: 1.1, leadAngleDeg: 20 },
     also: 'blowhole',
     mark: { says: 'opens outward', at: 0.5 },
   },
@@ -80,11 +80,11 @@ export const DEFECT_SCENES: Readonly<Record<DefectKind, DefectScene>> = {
     mark: { says: 'closed cavity', at: [0.39, -0.5] },
   },
   'cold joint': {
-    fillet: { shareOfSound: 1.9, leadAngleDeg: 75, ripples: { depthMm: 0.045, count: 3 } },
+    fillet: { shareOfSound: 1.4, leadAngleDeg: 75, ripples: { depthMm: 0.045, count: 3 } },
     mark: { says: 'lumpy, steep at the lead', at: 0.3 },
   },
   'disturbed joint': {
-    fillet: { shareOfSound: 1.3, leadAngleDeg: 25, ripples: { depthMm: 0.02, count: 9 } },
+    fillet: { shareOfSound: 1.1, leadAngleDeg: 25, ripples: { depthMm: 0.02, count: 9 } },
     mark: { says: 'ripples, frozen in', at: 0.4 },
   },
   'fractured joint': {
