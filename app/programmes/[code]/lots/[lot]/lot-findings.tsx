@@ -3,6 +3,7 @@ import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { VERDICTS } from '@/shared/rules/finding'
 import type { LotPart } from '../lot-parts'
 
 /** What the rules found on this very lot, and what would mend it. */
@@ -13,13 +14,18 @@ export function LotFindings({ view, parts }: { view: ProgrammeView; parts: reado
       <RuledTable
         caption="Findings on this lot"
         captionHidden
-        rows={parts}
+        rows={[...parts].sort(worstFirst)}
         rowKey={({ rule }, position) => `${rule} ${position}`}
         columns={[
           {
             label: 'Finding',
             names: true,
-            cell: ({ rule, title }) => <a href={findingAddress(view.code, rule)}>{title}</a>,
+            cell: ({ rule, title, part }) => (
+              <>
+                <a href={findingAddress(view.code, rule)}>{title}</a>
+                {detailOf(part.subject)}
+              </>
+            ),
           },
           { label: 'Verdict', set: 'shrink', cell: ({ part }) => <VerdictMark verdict={part.verdict} /> },
           {
@@ -40,4 +46,13 @@ export function LotFindings({ view, parts }: { view: ProgrammeView; parts: reado
       />
     </Section>
   )
+}
+
+const worstFirst = ({ part: one }: LotPart, { part: other }: LotPart): number =>
+  VERDICTS.indexOf(other.verdict) - VERDICTS.indexOf(one.verdict)
+
+/** What the finding's subject says beyond the lot itself: the place, the test. */
+function detailOf(subject: string): string {
+  const [, detail = ''] = /^lot [^,(]+(?:\([^)]*\))?,? ?(.*)$/i.exec(subject) ?? []
+  return detail ? `, ${detail}` : ''
 }

@@ -9,9 +9,11 @@ import { Disposition } from './disposition'
 import { LotFindings } from './lot-findings'
 import { LotTests } from './lot-tests'
 import { NewTest } from './new-test'
+import { PlatingCapabilityDrawn } from './plating-capability-drawn'
 import { Sampling } from './sampling'
 import { SupplierBeside } from './supplier-beside'
 import { Traced } from './traced'
+import { WhatStands } from './what-stands'
 
 interface LotPageProps {
   params: Promise<{ code: string; lot: string }>
@@ -60,10 +62,12 @@ export default async function LotPage({ params, searchParams }: LotPageProps) {
       {(view) =>
         lot && (
           <>
+            <WhatStands view={view} lot={lot} parts={parts} />
             <Sampling view={view} lot={lot} />
             <LotFindings view={view} parts={parts} />
             <SupplierBeside lot={lot} parts={parts} />
             <LotTests view={view} lot={lot} />
+            <PlatingCapabilityDrawn view={view} lot={lot} />
             <NewTest view={view} lot={lot} given={given} />
             <Disposition view={view} lot={lot} />
             <Traced view={view} lot={lot} />
