@@ -1,4 +1,4 @@
-import { inspectionsAddress } from '@/app/addresses'
+import { defectChartsAddress, inspectionsAddress } from '@/app/addresses'
 import { ControlPlot } from '@/app/drawing/control-plot'
 import type { Numbers } from '@/app/drawing/numbers-table'
 import { Button } from '@/app/ui/button'
@@ -8,6 +8,7 @@ import { ChoiceField, TextField } from '@/app/ui/field'
 import { Notice } from '@/app/ui/notice'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
+import { InspectionPlaces } from '../inspections/places'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { formatNumber } from '@/shared/quantity/format'
 import type { DefectSample } from '@/shared/records/defect-samples'
@@ -37,6 +38,7 @@ export function DefectCharts({ view, asked }: { view: ProgrammeView; asked: Defe
   const rules = new Map<string, string>(set.drawn.map(({ id, says }) => [id, says]))
   return (
     <>
+      <InspectionPlaces code={view.code} at={defectChartsAddress(view.code)} />
       <form method="get" aria-label="Which chart">
         <div className="form-row">
           <ChoiceField

@@ -1,6 +1,7 @@
 import {
   agreementAddress,
   benchAddress,
+  defectChartsAddress,
   defectGuideAddress,
   inspectionsAddress,
   residueAddress,
@@ -11,6 +12,7 @@ import {
 export function InspectionPlaces({ code, at }: { code: string; at: string }) {
   const places = [
     { text: 'Defects and rates', href: inspectionsAddress(code) },
+    { text: 'Over time', href: defectChartsAddress(code) },
     { text: 'At the bench', href: benchAddress(code) },
     { text: 'Guide to defects', href: defectGuideAddress(code) },
     { text: 'Agreement of inspectors', href: agreementAddress(code) },

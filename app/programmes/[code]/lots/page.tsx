@@ -4,6 +4,7 @@ import {
   gaugesAddress,
   lotsAddress,
   samplingAddress,
+  storageAddress,
 } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
@@ -48,6 +49,7 @@ export default async function LotsPage({ params }: LotsPageProps) {
             <p className="form-actions">
               {may && <ButtonLink href="#receive">Receive a lot</ButtonLink>}
               <ButtonLink href={samplingAddress(code)}>Plan a sample</ButtonLink>
+              <ButtonLink href={storageAddress(code)}>Storage clock</ButtonLink>
               <ButtonLink href={ageingAddress(code)}>What ageing stands for</ButtonLink>
               <ButtonLink href={gaugesAddress(code)}>Instruments in use</ButtonLink>
               <ButtonLink href={assembliesAddress(code)}>Find an assembly</ButtonLink>
