@@ -18,6 +18,7 @@ import { refusal } from '@/shared/policy'
 import type { RecordKind } from '@/shared/records/record-kind'
 import { RECORD_KINDS, type RecordKindKey } from '@/shared/records/record-kinds'
 import { addRecord, withdrawRecord } from '../actions'
+import { WorkedOutAt } from './worked-out'
 
 interface RecordKindPageProps {
   params: Promise<{ code: string; kind: string }>
@@ -45,6 +46,7 @@ export default async function RecordKindPage({ params }: RecordKindPageProps) {
     >
       {(view) => (
         <>
+          <WorkedOutAt code={view.code} kind={key} />
           {kind.cautions.map((caution) => (
             <Caution key={caution} hazard="this work can hurt">
               {caution}
