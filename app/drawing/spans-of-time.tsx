@@ -24,11 +24,13 @@ export interface SpanRow {
   readonly strong?: boolean
 }
 
-const WIDTH = 560
+const WIDTH = 440
 const LEFT = 10
 const RIGHT = WIDTH - 26
 const TOP = 34
-const ROW = 38
+const ROW = 40
+/** A row with nothing to draw needs only its line of text. */
+const BARE_ROW = 20
 const LEAST = 0.01
 const MOST = 12_000
 const TICKS = [
@@ -42,7 +44,8 @@ const TICKS = [
 
 /** Spans of time on a logarithmic axis, a row each; what runs past the end is drawn as an arrow. */
 export function SpansOfTime({ title, description, rows, wanted, numbers }: SpansOfTimeProps) {
-  const bottom = TOP + rows.length * ROW
+  const tops = topsOf(rows)
+  const bottom = tops.at(-1)!
   const x = scaleLog([LEAST, MOST], [LEFT, RIGHT]).clamp(true)
   return (
     <Drawing title={title} description={description} width={WIDTH} height={bottom + 26} numbers={numbers}>
@@ -60,12 +63,12 @@ export function SpansOfTime({ title, description, rows, wanted, numbers }: Spans
         <g key={row.name}>
           <text
             x={LEFT + 4}
-            y={TOP + at * ROW + 9}
+            y={tops[at]! + 9}
             className={row.strong ? 'text-strong text-haloed' : 'text-haloed'}
           >
             {row.none ? `${row.name}: ${row.none}` : row.name}
           </text>
-          <Span row={row} y={TOP + at * ROW + 22} x={x} />
+          <Span row={row} y={tops[at]! + 23} x={x} />
         </g>
       ))}
       {wanted && wanted.months > 0 && (
@@ -79,6 +82,13 @@ export function SpansOfTime({ title, description, rows, wanted, numbers }: Spans
     </Drawing>
   )
 }
+
+/** Where each row begins, and where the last one ends. */
+const topsOf = (rows: readonly SpanRow[]): number[] =>
+  rows.reduce<number[]>(
+    (tops, { months }) => [...tops, tops.at(-1)! + (months.length > 0 ? ROW : BARE_ROW)],
+    [TOP],
+  )
 
 function Span({ row, y, x }: { row: SpanRow; y: number; x: (months: number) => number }) {
   if (row.months.length === 0) return null

@@ -51,7 +51,7 @@ export function Assumptions() {
           published('NIST/SEMATECH e-Handbook 8.1.5.1, Arrhenius'),
           GROWTH_ENERGIES.source,
           published('O. Hallberg and D. S. Peck, Qual. Reliab. Eng. Int. 7 (1991) 169: exponent'),
-          fromMemory('its energy; D. S. Peck, IRPS 1986, as in JEP122'),
+          fromMemory('Hallberg and Peck 1991: energy; D. S. Peck, IRPS 1986, as in JEP122: both'),
           fromMemory('J-STD-002 and J-STD-003: conditioning, not ageing'),
         ]}
       />

@@ -28,3 +28,9 @@ function names(subject: string, code: string): boolean {
   const at = subject.toLowerCase().indexOf(`lot ${code.toLowerCase()}`)
   return at >= 0 && !/[\p{L}\p{N}-]/u.test(subject[at + 4 + code.length] ?? '')
 }
+
+/** What the finding's subject says beyond the lot itself: the place, the test. */
+export function detailOf(subject: string): string {
+  const [, detail = ''] = /^lot [^,(]+(?:\([^)]*\))?,? ?(.*)$/i.exec(subject) ?? []
+  return detail ? `, ${detail}` : ''
+}

@@ -4,7 +4,7 @@ import { Section } from '@/app/ui/section'
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { VERDICTS } from '@/shared/rules/finding'
-import type { LotPart } from '../lot-parts'
+import { detailOf, type LotPart } from '../lot-parts'
 
 /** What the rules found on this very lot, and what would mend it. */
 export function LotFindings({ view, parts }: { view: ProgrammeView; parts: readonly LotPart[] }) {
@@ -50,9 +50,3 @@ export function LotFindings({ view, parts }: { view: ProgrammeView; parts: reado
 
 const worstFirst = ({ part: one }: LotPart, { part: other }: LotPart): number =>
   VERDICTS.indexOf(other.verdict) - VERDICTS.indexOf(one.verdict)
-
-/** What the finding's subject says beyond the lot itself: the place, the test. */
-function detailOf(subject: string): string {
-  const [, detail = ''] = /^lot [^,(]+(?:\([^)]*\))?,? ?(.*)$/i.exec(subject) ?? []
-  return detail ? `, ${detail}` : ''
-}

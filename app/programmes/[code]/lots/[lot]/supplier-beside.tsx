@@ -1,7 +1,7 @@
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { Lot } from '@/shared/records/lot'
-import type { LotPart } from '../lot-parts'
+import { detailOf, type LotPart } from '../lot-parts'
 
 /** Rules whose finding on a lot is what a test here showed. */
 const RESULTS: readonly string[] = [
@@ -26,7 +26,7 @@ export function SupplierBeside({ lot, parts }: { lot: Lot; parts: readonly LotPa
           { from: 'The supplier states', says: lot.supplierResult || 'nothing came with the lot' },
           ...(here.length === 0 ? [{ from: 'Found here', says: 'nothing yet' }] : []),
           ...here.map(({ title, part }) => ({
-            from: `Found here: ${title.toLowerCase()}`,
+            from: `Found here: ${title.toLowerCase()}${detailOf(part.subject)}`,
             says: part.found,
           })),
         ]}

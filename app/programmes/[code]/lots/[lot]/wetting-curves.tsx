@@ -1,11 +1,15 @@
 import { CurveWithMarks, type CurveMark } from '@/app/drawing/curve-with-marks'
 import { Notice } from '@/app/ui/notice'
+import { RuledTable } from '@/app/ui/ruled-table'
+import { formatQuantity } from '@/shared/quantity/format'
+import type { Unit } from '@/shared/quantity/unit'
 import type { WettingCurveMarks } from '@/shared/physics/wetting-curve'
 import type { LotTest } from '@/shared/records/lot'
 import { curvesOfTest } from '@/shared/rules/evaluation/curves-of-test'
 
 const MOST_CURVES = 12
 const MOST_POINTS = 4000
+const MOST_ROWS = 200
 
 /** The force on each specimen over time, with what the curve is read for. */
 export function WettingCurves({ test }: { test: LotTest }) {
@@ -35,9 +39,48 @@ export function WettingCurves({ test }: { test: LotTest }) {
           />
         ))}
       </div>
+      <CurveTable curves={curves.slice(0, MOST_ROWS)} />
       {curves.length > MOST_CURVES && (
         <p className="field-hint">{`${MOST_CURVES} of ${curves.length} curves are drawn.`}</p>
       )}
+    </>
+  )
+}
+
+/** What every curve is read for, a specimen a row. */
+function CurveTable({ curves }: { curves: readonly WettingCurveMarks[] }) {
+  const said = (value: number | undefined, unit: Unit) =>
+    value === undefined ? 'never' : formatQuantity(value, unit, 3)
+  const number = (label: string, unit: Unit, of: (curve: WettingCurveMarks) => number | undefined) => ({
+    label,
+    set: 'number' as const,
+    cell: (curve: WettingCurveMarks) => said(of(curve), unit),
+  })
+  return (
+    <>
+      <RuledTable
+        caption="What the curves are read for"
+        narrow="scroll"
+        rows={curves}
+        rowKey={({ specimen }) => specimen}
+        columns={[
+          { label: 'Specimen', names: true, cell: ({ specimen }) => specimen },
+          number('Passes 90° at', 's', ({ buoyancyCrossS }) => buoyancyCrossS),
+          number('Crosses zero at', 's', ({ zeroCrossS }) => zeroCrossS),
+          number('Two thirds of theory at', 's', ({ twoThirdsOfTheoreticalS }) => twoThirdsOfTheoreticalS),
+          number('Force at 2 s', 'mN', ({ forceAt2sMN }) => forceAt2sMN),
+          number('Force at 5 s', 'mN', ({ forceAt5sMN }) => forceAt5sMN),
+          number('Peak', 'mN', ({ peakMN }) => peakMN),
+          number('Theoretical', 'mN', ({ theoreticalMN }) => theoreticalMN),
+          number('Angle at 2 s', '°', ({ angleAt2sDeg }) => angleAt2sDeg),
+          number('Least angle', '°', ({ angleAtPeakDeg }) => angleAtPeakDeg),
+          number('Fall after the peak', '%', ({ dewettingDropPct }) => dewettingDropPct),
+        ]}
+      />
+      <p className="field-hint">
+        The angle is 90° on the buoyancy line. “Never” means that the curve does not get there, or ends
+        before. The curves are evidence, not a verdict, unless the parties agreed criteria.
+      </p>
     </>
   )
 }
@@ -54,6 +97,7 @@ function marksOf(curve: WettingCurveMarks): CurveMark[] {
     { x: curve.zeroCrossS, y: 0, name: 'crosses zero' },
     { x: 2, y: curve.forceAt2sMN, name: 'force at 2 s' },
     { x: 5, y: curve.forceAt5sMN, name: 'force at 5 s' },
+    { x: curve.peakAtS, y: curve.peakMN, name: 'peak' },
   ]
   return all.filter((mark): mark is CurveMark => mark.x !== undefined && mark.y !== undefined)
 }
