@@ -40,7 +40,7 @@ export function filletPaths(outline: JointOutline, face: number, towards: 'up' |
 
 /** The wall and both lands of a plated hole on one side of the axis; without a wall when it is not plated. */
 export function landAndWall(
-  { axis, land, hole }: JointOutline,
+  { axis, land, hole }: Pick<JointOutline, 'axis' | 'land' | 'hole'>,
   side: 1 | -1,
   { top, bottom, copper, plated }: { top: number; bottom: number; copper: number; plated: boolean },
 ): string {

@@ -14,6 +14,8 @@ export type LeadAndHole = {
   lead: Lead
   landDiameterMm: number
   boardThicknessMm: number
+  /** An unplated hole has a land on the solder side alone, and nothing on its wall. */
+  plated?: boolean
   /** Plating on the wall of the hole, and copper of the land; drawn at least thick enough to see. */
   copperMm?: number
 }

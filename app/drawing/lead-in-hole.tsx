@@ -22,7 +22,7 @@ export function LeadInHole(props: LeadInHoleProps) {
   return (
     <Drawing
       title={title}
-      description={`A ${lead.form} lead in a plated hole, in section and from above, to scale. Radial clearance ${formatNumber(clearance.leastMm, 3)} to ${formatQuantity(clearance.greatestMm, 'mm', 3)} against a window of ${clearance.windowMm.from} to ${clearance.windowMm.to} mm.`}
+      description={`A ${lead.form} lead in ${props.plated === false ? 'an unplated' : 'a plated'} hole, in section and from above, to scale. Radial clearance ${formatNumber(clearance.leastMm, 3)} to ${formatQuantity(clearance.greatestMm, 'mm', 3)} against a window of ${clearance.windowMm.from} to ${clearance.windowMm.to} mm.`}
       width={WIDTH}
       height={gaugeY + 68}
       size="narrow"

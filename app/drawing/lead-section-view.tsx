@@ -1,5 +1,6 @@
 import { AcrossDimension, UprightDimension } from './dimension'
 import { hatchRectangle } from './hatch-rectangle'
+import { landAndWall } from './joint-section-outline'
 import { AXIS, leadSides, tolerancedText, type LeadAndHole } from './lead-geometry'
 
 /** Height of the board's upper side, and how much of the lead stands out of it. */
@@ -14,6 +15,7 @@ export function SectionView({
   lead,
   landDiameterMm,
   boardThicknessMm,
+  plated = true,
   copperMm = 0.03,
   scale,
 }: ViewProps) {
@@ -24,7 +26,7 @@ export function SectionView({
   const { across } = leadSides(lead)
   const wide = half(across.nominal)
   const [edge, far] = [AXIS - land - 26, AXIS + land + 26]
-  const wall = hole + copper
+  const wall = plated ? hole + copper : hole
   return (
     <g>
       <path
@@ -39,14 +41,17 @@ export function SectionView({
         }
       />
       <path className="line-seen" d={`M${edge} ${top}H${far}M${edge} ${bottom}H${far}`} />
+      {!plated && (
+        <path className="line-seen" d={`M${AXIS - hole} ${top}V${bottom}M${AXIS + hole} ${top}V${bottom}`} />
+      )}
       <path className="line-thin" d={breakLine(edge, top, bottom) + breakLine(far, top, bottom)} />
-      {[-1, 1].map((side) => (
+      {([-1, 1] as const).map((side) => (
         <path
           key={side}
           className="fill-copper-bright"
           stroke="var(--color-ink)"
           strokeWidth="1.2"
-          d={`M${AXIS + side * hole} ${top - copper}H${AXIS + side * land}v${copper}H${AXIS + side * wall}V${bottom}H${AXIS + side * land}v${copper}H${AXIS + side * hole}Z`}
+          d={landAndWall({ axis: AXIS, land, hole }, side, { top, bottom, copper, plated })}
         />
       ))}
       <Band

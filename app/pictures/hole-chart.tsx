@@ -63,7 +63,8 @@ function JointPictures({ row, wallUm, windowMm, thickness, sigmas }: JointPictur
         lead={drawnLead(row)}
         landDiameterMm={row.landMm}
         boardThicknessMm={thickness}
-        copperMm={row.plated ? wallUm / 1000 : undefined}
+        plated={row.plated}
+        copperMm={wallUm / 1000}
         clearance={{
           leastMm: radial.worstCase.leastMm,
           nominalMm: radial.nominalMm,

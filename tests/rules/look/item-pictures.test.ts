@@ -102,6 +102,12 @@ test('a long hole table is drawn in part, and says so', () => {
   }
 })
 
+test('an unplated hole is drawn without a wall of copper, and called so', () => {
+  const markup = drawn('holes-and-lands', sound(set(leadHoles, [leadHole({ plated: false })])))
+  expect(text(markup)).toContain('A round lead in an unplated hole')
+  expect(text(drawn('holes-and-lands', sound(set(leadHoles, [leadHole()]))))).toContain('in a plated hole')
+})
+
 describe('the joint in section', () => {
   // Width and height of an arc with equal angles are (land − lead)/2 = (1.9 − 0.8)/2 = 0.55 mm; quarter circles at 0°
   // hold 0.2133 mm³ each by Pappus, a full hole (1.15² − 0.8²)π/4 · 1.6 = 0.858 mm³ (by hand).
