@@ -1,0 +1,170 @@
+import AxeBuilder from '@axe-core/playwright'
+import { expect, test, type Browser, type Page } from 'playwright/test'
+import type { DemoPerson } from '@/seed/people'
+import { STAGES } from '@/shared/plan/stage'
+import { atWork, csvFile, formOf, send, unfold } from '@/tests/browser/at-work'
+
+const DESK = { width: 1440, height: 900 }
+const PHONE = { width: 390, height: 844 }
+
+/** A screen, as the person whose screen it is reaches it. */
+type Screen = readonly [name: string, open: string | ((page: Page) => Promise<void>)]
+
+const inLX41 = (path: string): string => `/programmes/LX-41${path}`
+const inPX12 = (path: string): string => `/programmes/PX-12${path}`
+
+/** Follows the first link of the main part whose address matches. */
+const follow = (from: string, address: RegExp) => async (page: Page) => {
+  await page.goto(from)
+  const addresses = await page
+    .getByRole('main')
+    .getByRole('link')
+    .evaluateAll((links) => links.map((link) => link.getAttribute('href') ?? ''))
+  const first = addresses.find((href) => address.test(href))
+  expect(first, `a link on ${from} to ${address}`).toBeDefined()
+  await page.goto(first ?? from)
+}
+
+/** Sends a table and stays at its preview; nothing is stored by that. */
+const preview = (at: string, text: string) => async (page: Page) => {
+  await page.goto(at)
+  const form = formOf(page, 'Import a CSV file')
+  await unfold(form)
+  await form.locator('[name="file"]').setInputFiles(csvFile('looked-at.csv', text))
+  await form.getByRole('button', { name: 'Preview the file' }).click()
+  await page.waitForURL(/\/import\?/)
+}
+
+const SCREENS: Readonly<Partial<Record<DemoPerson, readonly Screen[]>>> = {
+  ines: [
+    ['desk', '/'],
+    ['programmes', '/programmes'],
+    ['new programme', '/programmes/new'],
+    ['own password', '/password'],
+    ['no such page', '/programmes/LX-41/nowhere'],
+    ['no such programme', '/programmes/NONE-1'],
+    ['route card', inLX41('')],
+    ['route card of a programme just opened', '/programmes/VP-3'],
+    ['item of the specification', inLX41('/items/holes-and-lands')],
+    ['item with conductors', inLX41('/items/conductors-and-spacings')],
+    ['item of the evaluation', inLX41('/items/board-solderability')],
+    ['item of the control', inLX41('/items/solder-bath')],
+    ['item of the assessment', inLX41('/items/defects-against-budget')],
+    ['item nobody has touched', '/programmes/VP-3/items/laminate'],
+    ['item open at a form', inLX41('/items/holes-and-lands?revise=lead-holes')],
+    ['new item', inLX41('/items/new')],
+    ['specification', inLX41('/specification')],
+    ['parameter', inLX41('/specification/lead-holes')],
+    ['limit', follow(inLX41('/items/holes-and-lands'), /\/limits\//)],
+    ['finding', inLX41('/findings/lead-clearance')],
+    ['finding over records', inLX41('/findings/defects-against-budget')],
+    ...STAGES.map((stage): Screen => [`${stage} gate`, inLX41(`/gates/${stage}`)]),
+    ['actions', inLX41('/actions')],
+    ['one action', follow(inLX41('/actions'), /\/actions\/\d+$/)],
+    ['lots', inLX41('/lots')],
+    ['one lot', inLX41('/lots/B-2609')],
+    ['sampling', inLX41('/sampling')],
+    ['logs', inLX41('/logs')],
+    ['one log', follow(inLX41('/logs'), /\/logs\/[^/?#]+$/)],
+    ['inspections', inLX41('/inspections')],
+    ['one inspection', follow(inLX41('/inspections'), /\/inspections\/[^/?#]+$/)],
+    ['records', inLX41('/records')],
+    ['one kind of record', inLX41('/records/training')],
+    ['people of the programme', inLX41('/people')],
+    ['trail', inLX41('/trail')],
+    ['print', inLX41('/print')],
+    ['options', inLX41('/options')],
+    ['new options', inLX41('/options/new?item=board-finish&alternatives=2')],
+    ['reliability', inLX41('/reliability')],
+    ['cost', inLX41('/cost')],
+    ['lessons', '/lessons'],
+  ],
+  quill: [
+    ['blocked gate', inPX12('/gates/evaluation')],
+    ['lot to be tested', inPX12('/lots/P-311?method=rotary-dip&by=hand')],
+    [
+      'preview of a lot’s test',
+      preview(inPX12('/lots/P-311?method=rotary-dip'), 'specimen,place\n1,track\n'),
+    ],
+    ['concession', askedConcession],
+    ['records to be added', inPX12('/records/ionic-cleanliness')],
+    ['inspections to be recorded', inPX12('/inspections')],
+  ],
+  petra: [
+    [
+      'preview of a log',
+      async (page) => {
+        await follow(inLX41('/logs'), /\/logs\/[^/?#]+$/)(page)
+        await preview(new URL(page.url()).pathname, 'at,density\n2026-13-01,0.8\n')(page)
+      },
+    ],
+    ['logs to be opened', inPX12('/logs')],
+  ],
+  audun: [
+    ['audit', '/audit'],
+    ['trail read by the auditor', inLX41('/trail')],
+    ['route card read by the auditor', inPX12('')],
+  ],
+  adela: [
+    ['administration', '/administration'],
+    ['people', '/people'],
+    ['one person', follow('/people', /\/people\/[^/?#]+$/)],
+    ['instruments', '/instruments'],
+  ],
+}
+
+/** PX-12's boards wet too slowly; somebody has to have asked before there is a concession to look at. */
+async function askedConcession(page: Page): Promise<void> {
+  const finding = inPX12('/findings/rotary-dip-wetting-time')
+  await page.goto(finding)
+  const ask = formOf(page, 'Ask for a concession')
+  if ((await ask.count()) > 0) {
+    await ask.locator('[name="why"]').fill('For the bench, not for a customer.')
+    await ask.locator('[name="quantity"]').fill('5')
+    await send(page, ask.getByRole('button', { name: 'Ask for a concession' }))
+  }
+  await follow(finding, /\/concessions\/\d+$/)(page)
+}
+
+async function expectNoFault(page: Page): Promise<void> {
+  for (const size of [DESK, PHONE]) {
+    await page.setViewportSize(size)
+    const { violations } = await new AxeBuilder({ page })
+      .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
+      .analyze()
+    const faults = violations.map(({ id, impact, nodes }) => ({
+      id,
+      impact,
+      at: nodes.slice(0, 3).map(({ html }) => html.slice(0, 160)),
+    }))
+    expect.soft(faults, `at ${size.width} px`).toEqual([])
+  }
+  const { wide, sees } = await page.evaluate(() => ({
+    wide: document.documentElement.scrollWidth,
+    sees: window.innerWidth,
+  }))
+  expect.soft(wide, 'the page is no wider than the phone').toBeLessThanOrEqual(sees)
+}
+
+test('axe finds no fault on the sign-in', async ({ page }) => {
+  await page.goto('/sign-in')
+  await expectNoFault(page)
+})
+
+for (const [who, screens] of Object.entries(SCREENS) as [DemoPerson, readonly Screen[]][]) {
+  test.describe(`axe finds no fault as ${who} sees`, () => {
+    let page: Page
+    test.beforeAll(async ({ browser }: { browser: Browser }) => {
+      page = await atWork(browser, who)
+    })
+    test.afterAll(() => page.context().close())
+    for (const [name, open] of screens) {
+      test(name, async () => {
+        await page.setViewportSize(DESK)
+        if (typeof open === 'string') await page.goto(open)
+        else await open(page)
+        await expectNoFault(page)
+      })
+    }
+  })
+}
