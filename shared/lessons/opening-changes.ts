@@ -3,9 +3,7 @@ import type { StoredItem } from '@/shared/plan/added-item'
 import type { Requirement } from '@/shared/plan/requirement'
 import { lessonName, type Lesson } from './lesson'
 import { sameChange } from './lesson-change'
-
-/** The document that a requirement brought by a lesson names; its clause is the lesson. */
-export const LESSONS_DOCUMENT = 'Lessons learnt'
+import { LESSONS_DOCUMENT } from './lessons-document'
 
 /** The lesson that an item of a plan was brought by, from what it asks. */
 export const lessonBehindItem = (asks: string): string | undefined =>

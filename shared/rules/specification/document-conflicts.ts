@@ -1,4 +1,5 @@
 import { GOVERNED, applicableDocuments, type ApplicableDocument } from '@/shared/plan/parameters/documents'
+import { LESSONS_DOCUMENT } from '@/shared/lessons/lessons-document'
 import type { Limit, Ruling } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part } from '@/shared/rules/finding'
@@ -17,7 +18,7 @@ export const documentConflictsOver = (limits: readonly Limit[]) =>
     title: 'Documents and their precedence',
     why: 'Two documents that ask different things are met by meeting neither, unless it is settled which one rules.',
     stage: 'specification',
-    version: 1,
+    version: 2,
     reads: {
       documents: applicableDocuments,
       ...(Object.fromEntries(limits.map((limit) => [limit.key, limit])) as Record<string, Limit>),
@@ -75,8 +76,8 @@ function judgeRuling(ruling: Ruling, register: readonly ApplicableDocument[]): P
   const print = (value: number): string => formatQuantity(value, limit.unit)
   const parts: Part[] = []
   for (const layer of layers) {
-    const isDefault = layer.document === limit.byDefault.from.cite
-    if (!isDefault && !register.some((entry) => names(layer.document, entry))) {
+    const isKeptHere = layer.document === limit.byDefault.from.cite || layer.document === LESSONS_DOCUMENT
+    if (!isKeptHere && !register.some((entry) => names(layer.document, entry))) {
       parts.push({
         subject: limit.label,
         verdict: 'fails',

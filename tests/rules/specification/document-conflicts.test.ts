@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { LESSONS_DOCUMENT } from '@/shared/lessons/lessons-document'
 import { radialClearanceLeast, radialClearanceMost } from '@/shared/plan/limits/lead-holes'
 import { applicableDocuments, type ApplicableDocument } from '@/shared/plan/parameters/documents'
 import { documentConflictsOver } from '@/shared/rules/specification/document-conflicts'
@@ -30,6 +31,13 @@ describe('documents and their precedence', () => {
     expect(
       judged([contract, registered], [requirement(radialClearanceLeast, 0.15, { document: 'QP-7' })]).verdict,
     ).toBe('meets')
+  })
+  test('the lessons that an installation keeps itself need no place in the register', () => {
+    const lesson = requirement(radialClearanceLeast, 0.15, {
+      document: LESSONS_DOCUMENT,
+      authority: 'company',
+    })
+    expect(judged([contract], [lesson]).verdict).toBe('meets')
   })
   test('two documents of one authority that disagree are shown with both values and the one that rules', () => {
     const finding = judged(
