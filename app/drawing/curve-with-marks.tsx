@@ -86,7 +86,12 @@ export function CurveWithMarks({ title, across, up, points, marks, levels = [] }
             stroke="var(--color-ink)"
             strokeWidth="1.6"
           />
-          <text x={x(mark.x) + 7} y={y(mark.y) + 15} className="text-strong text-haloed">
+          <text
+            x={x(mark.x) + (x(mark.x) > frame.right - 12 ? -7 : 7)}
+            y={y(mark.y) + 15}
+            textAnchor={x(mark.x) > frame.right - 12 ? 'end' : 'start'}
+            className="text-strong text-haloed"
+          >
             {letter(at)}
           </text>
         </g>

@@ -56,6 +56,18 @@ function CurveTable({ curves }: { curves: readonly WettingCurveMarks[] }) {
     set: 'number' as const,
     cell: (curve: WettingCurveMarks) => said(of(curve), unit),
   })
+  const angle = (
+    label: string,
+    of: (curve: WettingCurveMarks) => readonly [degrees: number | undefined, forceMN: number | undefined],
+  ) => ({
+    label,
+    set: 'number' as const,
+    cell: (curve: WettingCurveMarks) => {
+      const [degrees, forceMN] = of(curve)
+      const above = degrees === undefined && forceMN !== undefined && forceMN > curve.theoreticalMN
+      return above ? 'none: force above theory' : said(degrees, '°')
+    },
+  })
   return (
     <>
       <RuledTable
@@ -72,14 +84,15 @@ function CurveTable({ curves }: { curves: readonly WettingCurveMarks[] }) {
           number('Force at 5 s', 'mN', ({ forceAt5sMN }) => forceAt5sMN),
           number('Peak', 'mN', ({ peakMN }) => peakMN),
           number('Theoretical', 'mN', ({ theoreticalMN }) => theoreticalMN),
-          number('Angle at 2 s', '°', ({ angleAt2sDeg }) => angleAt2sDeg),
-          number('Least angle', '°', ({ angleAtPeakDeg }) => angleAtPeakDeg),
+          angle('Angle at 2 s', (curve) => [curve.angleAt2sDeg, curve.forceAt2sMN]),
+          angle('Least angle', (curve) => [curve.angleAtPeakDeg, curve.peakMN]),
           number('Fall after the peak', '%', ({ dewettingDropPct }) => dewettingDropPct),
         ]}
       />
       <p className="field-hint">
-        The angle is 90° on the buoyancy line. “Never” means that the curve does not get there, or ends
-        before. The curves are evidence, not a verdict, unless the parties agreed criteria.
+        The angle is 90° on the buoyancy line. A force above theory has no angle: check perimeter, depth and
+        surface tension. “Never” means that the curve does not get there, or ends before. The curves are
+        evidence, not a verdict, unless the parties agreed criteria.
       </p>
     </>
   )
