@@ -9,7 +9,7 @@ import { LevelMarks, type Level } from './level-marks'
 import { stepPath } from './limit-steps'
 import type { Numbers } from './numbers-table'
 import { pointShape } from './point-shape'
-import { SignalMarks } from './signal-marks'
+import { legendHeight, SignalMarks } from './signal-marks'
 import { axisTitle, numberTicks, timeTicks } from './ticks'
 
 /** A stretch of the points with limits of its own, `from` up to, not including, `to`. */
@@ -72,7 +72,7 @@ export function ControlPlot(props: ControlPlotProps) {
       title={props.title}
       description={props.description}
       width={WIDTH}
-      height={height + Math.ceil(kinds.length / 3) * 22}
+      height={height + legendHeight(kinds.length)}
       size="wide"
       numbers={props.numbers}
       note={props.note || undefined}

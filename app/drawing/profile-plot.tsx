@@ -58,7 +58,7 @@ export function ProfilePlot({ title, traces, liquidusC, soak, peak = {}, numbers
         .map(({ name, peakC }) => `${name} peaks at ${formatQuantity(peakC, '°C')}`)
         .join('; ')}
       width={WIDTH}
-      height={HEIGHT + Math.ceil(traces.length / 4) * 20}
+      height={HEIGHT + Math.ceil(traces.length / 3) * 22}
       size="wide"
       numbers={numbers}
       numbersPlace="below"
@@ -109,7 +109,7 @@ export function ProfilePlot({ title, traces, liquidusC, soak, peak = {}, numbers
       {traces.map(({ tag, name, peakC }, position) => (
         <g
           key={tag}
-          transform={`translate(${frame.left + (position % 4) * 205} ${HEIGHT + 12 + Math.floor(position / 4) * 20})`}
+          transform={`translate(${frame.left + (position % 3) * 280} ${HEIGHT + 12 + Math.floor(position / 3) * 22})`}
         >
           <path
             className="outlined ink-copper line-data"

@@ -3,6 +3,11 @@ import { pointShape, shapeFor } from './point-shape'
 /** A place on a plot where a rule was broken, in words. */
 export type SignalMark = { x: number; y: number; says: string }
 
+const A_ROW = 2
+
+/** Room that the words below the plot take, for so many kinds of mark. */
+export const legendHeight = (kinds: number): number => Math.ceil(kinds / A_ROW) * 22
+
 /** Marks by shape, one shape a rule, with what each shape says below; marks that would lie on one another are one. */
 export function SignalMarks({
   marks,
@@ -23,7 +28,9 @@ export function SignalMarks({
             .map(({ x, y }) => pointShape(shape, x, y, 5))
             .join('')}
         />
-        <g transform={`translate(${left + (position % 3) * 270} ${top + Math.floor(position / 3) * 22})`}>
+        <g
+          transform={`translate(${left + (position % A_ROW) * 400} ${top + Math.floor(position / A_ROW) * 22})`}
+        >
           <path className="ink-carmine outlined" strokeWidth="1.8" d={pointShape(shape, 5, -4, 5)} />
           <text x={16}>{says}</text>
         </g>
