@@ -60,9 +60,7 @@ export const LEAD_COATINGS = {
   },
   'tin-lead': {
     label: 'Sn60Pb40, plated',
-    source: published(
-      'MIL-PRF-38535K, Table A-III: tin-lead plate of 3 to 50 % lead, 7.62 µm as plated',
-    ),
+    source: published('MIL-PRF-38535K, Table A-III: tin-lead plate of 3 to 50 % lead, 7.62 µm as plated'),
     metal: 'tin-lead',
     tinPct: 60,
     leadPct: 40,
@@ -72,9 +70,7 @@ export const LEAD_COATINGS = {
   },
   'dipped-tin-lead': {
     label: 'Hot-dipped in Sn60 or Sn63',
-    source: published(
-      'MIL-PRF-38535K, Table A-III: hot dip in Sn60 or Sn63, 1.52 to 5.08 µm by lead',
-    ),
+    source: published('MIL-PRF-38535K, Table A-III: hot dip in Sn60 or Sn63, 1.52 to 5.08 µm by lead'),
     metal: 'tin-lead',
     tinPct: 60,
     leadPct: 40,
