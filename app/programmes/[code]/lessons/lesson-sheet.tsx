@@ -1,7 +1,7 @@
 import { findingAddress, itemAddress, recordsAddress } from '@/app/addresses'
 import { LessonMark } from '@/app/lessons/lesson-mark'
 import { Day } from '@/app/ui/date'
-import { Facts } from '@/app/ui/facts'
+import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { lessonDecisionRefusal, type Lesson } from '@/shared/lessons/lesson'
@@ -24,8 +24,15 @@ export function LessonSheet({ lesson, view, hasPassword }: LessonSheetProps) {
   return (
     <Section id={`lesson-${number}`} heading={`${number}. ${title}`} aside={<LessonMark lesson={lesson} />}>
       <p className="prose">{learnt}</p>
-      <Facts
-        facts={[
+      <RuledTable
+        caption={`Lesson ${number}`}
+        captionHidden
+        rowKey={({ label }) => label}
+        columns={[
+          { label: 'What', names: true, set: 'shrink', cell: ({ label }) => label },
+          { label: 'Says', cell: ({ value }) => value },
+        ]}
+        rows={[
           { label: 'Learnt from', value: <SourceLink lesson={lesson} /> },
           { label: 'Later programmes get', value: changeInWords(change) },
           ...(change.kind === 'item'
