@@ -4,7 +4,7 @@ import { NO_RECORDS } from '@/shared/records/programme-records'
 import type { Log } from '@/shared/records/log'
 import { readingsFromRows } from '@/shared/records/readings-from-rows'
 import { recordsWithReadings } from '@/shared/records/records-with-readings'
-import { numberColumn, optionalColumn } from '@/shared/plan/column'
+import { flagColumn, numberColumn, optionalColumn } from '@/shared/plan/column'
 
 describe('readings given one by one', () => {
   test('are stored column by column, what is missing as an empty cell', () => {
@@ -48,4 +48,13 @@ describe('records with readings that are not stored yet', () => {
     expect(before.logs.get('bath-temperature')?.[0]).toBe(one)
     expect(one.readings.count).toBe(2)
   })
+})
+
+test('a yes-or-no column takes yes and no, and nothing else', () => {
+  const columns = { baked: flagColumn({ label: 'Baked' }) }
+  const given = (cell: string | number | null) => ({ count: 1, columns: { baked: [cell] } })
+  expect(['yes', 'no'].flatMap((cell) => readingProblems(given(cell), columns))).toEqual([])
+  for (const cell of ['maybe', 'true', '', 1])
+    expect(readingProblems(given(cell), columns)).toMatchObject([{ reading: 1, says: 'Baked is yes or no.' }])
+  expect(readingProblems(given(null), columns)).toHaveLength(1)
 })
