@@ -87,13 +87,14 @@ test('nobody passes a gate over a blocker of any kind, and each refusal says why
 
   await test.step('a finding that cannot be told, then one that fails, then its concession', async () => {
     await programme.specify(tomas, 'interconnection', 'edge', 'It slides into the rack.')
-    await programme.specify(tomas, 'contact-gold', 0.1, 'As the supplier offers it.')
-    await programme.specify(tomas, 'contact-nickel', 0.5, 'As the supplier offers it.')
-    await refused('Connection to the equipment: Not specified: Contacts covered while soldering.', [
-      'Edge contacts: ',
-    ])
+    await programme.specify(tomas, 'contact-gold', 2, 'As the connector’s maker asks.')
+    await programme.specify(tomas, 'contact-nickel', 6, 'As the connector’s maker asks.')
+    await refused(
+      'Connection to the equipment: Edge contacts: Cover: production has not said whether the contacts are covered.',
+    )
     await programme.specify(petra, 'contacts-covered', true, 'A peelable mask is used.')
-    await refused('Connection to the equipment: Edge contacts: ')
+    await programme.specify(tomas, 'contact-gold', 0.1, 'As the supplier offers it.')
+    await refused('Connection to the equipment: Edge contacts: Contact gold: 0.1 µm ordered.')
     await programme.open(tomas, '/findings/edge-contacts')
     const ask = formOf(tomas, 'Ask for a concession')
     await enterAll(ask, '', { why: 'It is plugged in once and stays.', quantity: 90 })
