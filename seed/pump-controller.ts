@@ -45,7 +45,25 @@ export async function tellPumpController(
   )
   await story.on('2026-09-15').approve('specification')
   await story.signGate('specification')
-  await slowLot(story, instruments)
+  await slowLot(story, instruments, {
+    code: 'P-298',
+    dateCode: '2602',
+    receivedOn: '2026-10-12',
+    testedOn: '2026-10-13',
+    start: 78,
+  })
+  await story.on('2026-10-15').do('quill', 'dispose-lot', {
+    lot: 'P-298',
+    verdict: 'reject',
+    reason: 'Wets too slowly; sent back with the readings.',
+  })
+  await slowLot(story, instruments, {
+    code: 'P-311',
+    dateCode: '2604',
+    receivedOn: '2026-11-05',
+    testedOn: '2026-11-06',
+    start: 77,
+  })
   await story.on('2026-11-10').do('quill', 'ask-action', {
     item: 'board-solderability',
     from: 'quality',
@@ -65,22 +83,35 @@ function specified(): Record<string, unknown> {
   return { ...values, 'survival-target': 98.5 }
 }
 
+/** One delivery of slow boards; its readings scatter from `start`. */
+interface SlowLot {
+  readonly code: string
+  readonly dateCode: string
+  readonly receivedOn: string
+  readonly testedOn: string
+  readonly start: number
+}
+
 /** Boards whose tin-lead wets in two to three seconds: old stock, as it turned out. */
-async function slowLot(story: Story, instruments: Readonly<Record<string, string>>): Promise<void> {
-  await story.on('2026-11-05').do('sunniva', 'receive-lot', {
-    code: 'P-311',
+async function slowLot(
+  story: Story,
+  instruments: Readonly<Record<string, string>>,
+  { code, dateCode, receivedOn, testedOn, start }: SlowLot,
+): Promise<void> {
+  await story.on(receivedOn).do('sunniva', 'receive-lot', {
+    code,
     kind: 'bare board',
     part: 'bare board PX-12',
     supplier: 'Calloway Boards',
-    dateCode: '2604',
+    dateCode,
     quantity: 120,
-    receivedOn: '2026-11-05',
+    receivedOn,
     temperatureC: 23,
     relativeHumidityPct: 55,
     packing: 'shrink film, no desiccant',
     supplierResult: 'Rotary dip: 1.6 s, tested in January',
   })
-  const scatter = scatterFrom(77)
+  const scatter = scatterFrom(start)
   const rows = Array.from({ length: 20 }, (_, index) =>
     (['track', 'hole'] as const).map((place) => ({
       specimen: String(index + 1),
@@ -89,14 +120,14 @@ async function slowLot(story: Story, instruments: Readonly<Record<string, string
       wettingTimeS: rounded(Math.max(1, (place === 'track' ? 1.9 : 2.2) + 0.25 * scatter()), 2),
     })),
   ).flat()
-  await story.on('2026-11-06').do('sunniva', 'test-lot', {
-    lot: 'P-311',
+  await story.on(testedOn).do('sunniva', 'test-lot', {
+    lot: code,
     method: 'rotary-dip',
-    testedOn: '2026-11-06',
+    testedOn,
     testedBy: 'Sunniva Brandt',
     instrument: instruments['RD-02'],
     conditions: { alloy: 'Sn60Pb40', flux: 'rosin-non-activated', bathTemperatureC: 235, ageing: 'none' },
     readings: readingsOf(rows),
-    file: await storeText('P-311-rotary-dip.csv', csvOf(rows)),
+    file: await storeText(`${code}-rotary-dip.csv`, csvOf(rows)),
   })
 }
