@@ -20,8 +20,8 @@ export function OwedTable({ owed, today }: { owed: readonly OwedInProgramme[]; t
       rows={owed}
       rowKey={({ code, verb }, position) => `${code} ${verb} ${position}`}
       columns={[
-        { label: 'To do', names: true, cell: (entry) => <a href={addressOf(entry)}>{VERBS[entry.verb]}</a> },
-        { label: 'What', cell: ({ says }) => says },
+        { label: 'What', names: true, cell: (entry) => <a href={addressOf(entry)}>{entry.says}</a> },
+        { label: 'To do', set: 'shrink', cell: ({ verb }) => VERBS[verb] },
         {
           label: 'Programme',
           set: 'shrink',
@@ -35,7 +35,8 @@ export function OwedTable({ owed, today }: { owed: readonly OwedInProgramme[]; t
         {
           label: 'Due',
           set: 'shrink',
-          cell: ({ dueOn }) => (dueOn ? <Due on={dueOn} today={today} /> : 'no date'),
+          cell: ({ dueOn }) =>
+            dueOn ? <Due on={dueOn} today={today} /> : <span className="faint">no date</span>,
         },
       ]}
     />
