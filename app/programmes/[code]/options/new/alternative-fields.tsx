@@ -1,7 +1,7 @@
 'use client'
 import { ColumnField } from '@/app/forms/column-field'
 import { useFormState } from '@/app/forms/command-form'
-import { LinesBox, NumberBox, TextBox, TickBox } from '@/app/forms/fields'
+import { NumberBox, TextBox, TickBox } from '@/app/forms/fields'
 import { TableEditor } from '@/app/forms/table-editor'
 import { letterOf } from '@/shared/gate/option-letter'
 import type { OptionAlternative } from '@/shared/gate/option-study'
@@ -26,16 +26,18 @@ interface AlternativeFieldsProps {
 
 /** One alternative: its name, what it would specify, what it costs, and the answers it rests on. */
 export function AlternativeFields({ position, parameters, today, begin, answers }: AlternativeFieldsProps) {
-  const { fields } = useFormState()
+  const { fields, typed } = useFormState()
   const at = `alternatives.${position}`
   const letter = letterOf(position)
+  /** What a box is for is said once, not in every alternative. */
+  const first = (hint: string): string => (position === 0 ? hint : '')
   const small = parameters.filter(({ shape }) => shape.kind === 'field')
   const tables = parameters.filter(({ shape }) => shape.kind === 'table')
   const valueOf = (key: string): unknown => begin?.values[key] ?? today[key]
   return (
     <fieldset className="option-fields">
       <legend>
-        <span className="option-letter">{letter}</span> Alternative {letter}
+        Alternative <span className="option-letter">{letter}</span>
       </legend>
       <div className="form-row">
         <TextBox
@@ -45,14 +47,7 @@ export function AlternativeFields({ position, parameters, today, begin, answers 
           defaultValue={begin?.name ?? (position === 0 ? 'As today' : '')}
           required
         />
-        <LinesBox
-          name={`${at}.note`}
-          label="Note"
-          rows={2}
-          maxLength={500}
-          defaultValue={begin?.note}
-          optional
-        />
+        <TextBox name={`${at}.note`} label="Note" maxLength={500} defaultValue={begin?.note} optional />
       </div>
       {small.length > 0 && (
         <div className="option-values">
@@ -63,7 +58,7 @@ export function AlternativeFields({ position, parameters, today, begin, answers 
                 name={`${at}.values.${key}`}
                 column={shape.column}
                 value={valueOf(key)}
-                hint={help}
+                hint={first(help)}
               />
             ) : null,
           )}
@@ -102,21 +97,21 @@ export function AlternativeFields({ position, parameters, today, begin, answers 
         <NumberBox
           name={`${at}.costPerBoard`}
           label="Cost a board"
-          hint="All it adds to a board: material and work."
+          hint={first('All it adds to a board: material and work.')}
           defaultValue={begin?.costPerBoard ?? 0}
           required
         />
         <NumberBox
           name={`${at}.costOnce`}
           label="Cost once"
-          hint="Tooling, set-up, trials."
+          hint={first('Tooling, set-up, trials.')}
           defaultValue={begin?.costOnce ?? 0}
           required
         />
         <NumberBox
           name={`${at}.defectsPerMillion`}
           label="Defects expected"
-          hint="Left out, those of its process in the cost table."
+          hint={first('Left out, those of its process in the cost table.')}
           unit="per million joints"
           defaultValue={begin?.defectsPerMillion ?? ''}
           optional
@@ -130,7 +125,9 @@ export function AlternativeFields({ position, parameters, today, begin, answers 
               key={number}
               name={`${at}.actions.${number}`}
               label={`Action ${number}: ${says}`}
-              defaultChecked={begin?.actions.includes(number)}
+              defaultChecked={
+                'count' in typed ? `${at}.actions.${number}` in typed : begin?.actions.includes(number)
+              }
             />
           ))}
           {fields[`${at}.actions`] && <p className="field-error">{fields[`${at}.actions`]}</p>}

@@ -6,10 +6,12 @@ import { Notice } from '@/app/ui/notice'
 import { readOptionStudy } from '@/lib/queries/option-studies'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { OptionStudy } from '@/shared/gate/option-study'
+import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import type { ItemDefinition } from '@/shared/plan/item'
+import { STAGE_NAMES } from '@/shared/plan/stage'
 import { refusal } from '@/shared/policy'
 import { ChooseItem } from './choose-item'
-import { countAsked } from './count-asked'
+import { countAsked, FEWEST, MOST } from './count-asked'
 import { StudyForm } from './study-form'
 import { answersFor } from './answers-for'
 
@@ -39,7 +41,16 @@ export default async function NewOptionPage({ params, searchParams }: NewOptionP
         { text: 'New study', href: newOptionAddress(code) },
       ]}
       title="Lay alternatives side by side"
-      supplement={item ? `${item.title}: ${item.asks}` : 'Which item is to be settled?'}
+      supplement={item?.asks ?? 'Which item is to be settled?'}
+      cells={
+        item
+          ? [
+              { label: 'Item', value: item.title, wide: true },
+              { label: 'Stage', value: STAGE_NAMES[item.stage] },
+              { label: 'Owner', value: DEPARTMENT_NAMES[item.owner] },
+            ]
+          : [{ label: 'Compares', value: `${FEWEST} to ${MOST} alternatives` }]
+      }
     >
       {(view) => {
         const refused = refusal('open-option-study', view.actor)

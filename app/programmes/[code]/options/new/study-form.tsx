@@ -56,8 +56,8 @@ function Fields({ parameters, today, begin, title, count, answers }: FieldsProps
         />
       </div>
       <p className="field-hint">
-        All boxes start with today’s values; only what you change counts. An alternative left as it is stands
-        for “as today”.
+        Every box starts with today’s value; only what you change counts, and a box left empty stays as today.
+        An alternative in which nothing is changed stands for “as today”.
       </p>
       {Array.from({ length: shown }, (_, position) => (
         <AlternativeFields
