@@ -37,6 +37,14 @@ export async function inTransaction<Result>(
   }
 }
 
+/** Reads in one REPEATABLE READ transaction: everything as it was at one moment. */
+export const inSnapshot = <Result>(read: (transaction: Transaction) => Promise<Result>): Promise<Result> =>
+  database().$transaction(read, {
+    isolationLevel: 'RepeatableRead',
+    maxWait: LONGEST_WAIT_FOR_CONNECTION_MS,
+    timeout: LONGEST_TRANSACTION_MS,
+  })
+
 /** Prisma has a code of its own for both (P2034); a raw statement's error carries the server's, some levels down. */
 function wasUndone(error: unknown): boolean {
   for (let level: unknown = error; level !== null && typeof level === 'object';) {

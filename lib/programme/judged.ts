@@ -1,4 +1,5 @@
 import { database } from '@/lib/db/client'
+import { inSnapshot } from '@/lib/db/transaction'
 import { loadState } from '@/lib/programme/load-state'
 import { shareUnchanged } from '@/lib/programme/share-unchanged'
 import { INSTALLATION_TRAIL } from '@/lib/trail/append-entry'
@@ -62,10 +63,7 @@ async function judgeAfresh(
   earlier: Promise<JudgedProgramme> | undefined,
 ): Promise<JudgedProgramme> {
   const before = await earlier?.catch(() => undefined)
-  const loaded = await database().$transaction((tx) => loadState(tx, id, today), {
-    isolationLevel: 'RepeatableRead',
-    timeout: 30_000,
-  })
+  const loaded = await inSnapshot((tx) => loadState(tx, id, today))
   const state = shareUnchanged(before?.state, loaded)
   return { state, judgement: judgeProgramme(state, before?.judgement), head }
 }
