@@ -3,6 +3,7 @@ import { LEVEL_TRANSMITTER } from '@/seed/boards/level-transmitter'
 import { assess } from '@/seed/level-transmitter/assessment'
 import { control } from '@/seed/level-transmitter/control'
 import { evaluate } from '@/seed/level-transmitter/evaluation'
+import { studyLeadFinish } from '@/seed/level-transmitter/lead-finish-study'
 import { serve } from '@/seed/level-transmitter/service'
 import type { PersonIds } from '@/seed/people'
 import { Story } from '@/seed/story'
@@ -17,7 +18,7 @@ export async function tellLevelTransmitter(
   await story
     .on('2026-02-05')
     .specify('ines', LEVEL_TRANSMITTER, 'Proposed for the design review of 5 February.')
-  await askProduction(story)
+  await studyLeadFinish(story, await askProduction(story))
   await attachText(
     story,
     'ines',
@@ -57,7 +58,7 @@ async function open(story: Story): Promise<void> {
 }
 
 /** The question every design review asks: what does the better finish cost, and can it be made? */
-async function askProduction(story: Story): Promise<void> {
+async function askProduction(story: Story): Promise<unknown> {
   const asked = await story.do('ines', 'ask-action', {
     item: 'lead-finish',
     from: 'design',
@@ -79,6 +80,7 @@ async function askProduction(story: Story): Promise<void> {
     action: asked['action'],
     comment: 'Less than one rework in forty boards.',
   })
+  return asked['action']
 }
 
 const DRILL_CHART = `LX-41 revision C, drill chart (finished holes, mm)

@@ -1,0 +1,56 @@
+import { LEVEL_TRANSMITTER } from '@/seed/boards/level-transmitter'
+import type { Story } from '@/seed/story'
+
+type Row = Readonly<Record<string, unknown>>
+
+/** What goes under the tin-lead on the brass pins: three ways side by side, and the one that was specified adopted. */
+export async function studyLeadFinish(story: Story, costAction: unknown): Promise<void> {
+  const opened = await story.on('2026-02-11').do('tomas', 'open-option-study', {
+    item: 'lead-finish',
+    title: 'What goes under the tin-lead on the brass pins of T1 and J1?',
+    alternatives: [
+      {
+        name: 'Nickel',
+        note: 'As proposed: nickel keeps the zinc of the brass from the tin.',
+        values: { 'lead-finishes': LEVEL_TRANSMITTER['lead-finishes'] },
+        costPerBoard: 0.42,
+        costOnce: 0,
+        defectsPerMillion: null,
+        actions: [costAction],
+      },
+      {
+        name: 'Copper',
+        note: 'Cheaper by the piece; one supplier would have to set up for it.',
+        values: { 'lead-finishes': pinsWith({ barrier: 'copper', barrierUm: 4 }) },
+        costPerBoard: 0.3,
+        costOnce: 180,
+        defectsPerMillion: 200,
+        actions: [costAction],
+      },
+      {
+        name: 'Nothing',
+        note: 'Tin-lead straight on the brass.',
+        values: { 'lead-finishes': pinsWith({ barrier: 'none' }) },
+        costPerBoard: 0,
+        costOnce: 0,
+        defectsPerMillion: 600,
+        actions: [],
+      },
+    ],
+  })
+  await story.on('2026-02-12').do('ines', 'adopt-option', {
+    study: opened['study'],
+    alternative: 'Nickel',
+    seen: { 'lead-finishes': 1 },
+    reason:
+      'Both suppliers plate it as standard, and without a barrier the pins would not last their year in store.',
+  })
+}
+
+/** The leads as specified, with another layer under the coating of the brass pins. */
+const pinsWith = (layer: Row): Row[] =>
+  (LEVEL_TRANSMITTER['lead-finishes'] as readonly Row[]).map(({ barrier, barrierUm, ...row }) =>
+    row['base'] === 'brass'
+      ? { ...row, ...layer }
+      : { ...row, barrier, ...(barrierUm !== undefined && { barrierUm }) },
+  )
