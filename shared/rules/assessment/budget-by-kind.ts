@@ -1,7 +1,10 @@
 import { allowedDefectsPerMillion } from '@/shared/physics/joint-budget'
 import type { DefectRecord } from '@/shared/records/defect-record'
 import { ratesByKind, type KindRate } from '@/shared/records/defect-summary'
-import { defectsPerMillionInterval } from '@/shared/statistics/intervals/defects-per-million'
+import {
+  defectsPerMillionLowerBound,
+  defectsPerMillionUpperBound,
+} from '@/shared/statistics/intervals/defects-per-million'
 import type { Interval } from '@/shared/statistics/intervals/interval'
 import { budgetStanding, type BudgetStanding } from './defects-against-budget'
 
@@ -17,7 +20,7 @@ interface BudgetAsked {
   readonly jointsOnBoard: number
   /** Share of boards, between 0 and 1, that shall leave soldering without a defect. */
   readonly defectFreeBoards: number
-  /** One-sided for the standing, two-sided for the bounds shown. */
+  /** One-sided, for the standing and for each of the bounds shown: the upper one is what the budget is held against. */
   readonly confidence: number
 }
 
@@ -32,26 +35,30 @@ export function budgetByKind(record: DefectRecord, asked: BudgetAsked): HeldToBu
   const { jointsOnBoard: joints, defectFreeBoards, confidence } = asked
   const budget = allowedDefectsPerMillion({ joints, defectFreeBoards })
   const standingOf = (count: number) => budgetStanding({ ...record, defective: count }, budget, confidence)
-  const interval: Interval = defectsPerMillionInterval({ defectiveJoints: defective, jointsSeen }, confidence)
+  const boundsOf = (count: number): Interval => {
+    const seen = { defectiveJoints: count, jointsSeen }
+    return {
+      lower: defectsPerMillionLowerBound(seen, confidence),
+      upper: defectsPerMillionUpperBound(seen, confidence),
+    }
+  }
   const whole = standingOf(defective)
   return [
     {
       kind: 'all kinds together',
       joints: defective,
       perMillion: whole.perMillion,
-      interval,
+      interval: boundsOf(defective),
       share: 1,
       standing: whole,
     },
-    ...ratesByKind(record, confidence).map(
-      ({ kind, joints: count, perMillion, interval: bounds, share }) => ({
-        kind,
-        joints: count,
-        perMillion,
-        interval: bounds,
-        share,
-        standing: standingOf(count),
-      }),
-    ),
+    ...ratesByKind(record, confidence).map(({ kind, joints: count, perMillion, share }) => ({
+      kind,
+      joints: count,
+      perMillion,
+      interval: boundsOf(count),
+      share,
+      standing: standingOf(count),
+    })),
   ]
 }

@@ -8,13 +8,14 @@ import { electrical, inspection } from './record-builder'
 describe('each kind against the whole budget', () => {
   const asked = { jointsOnBoard: 500, defectFreeBoards: 0.9, confidence: 0.95 }
   // Series model, published in many places: 90 % of 500-joint boards defect-free allows 210.699 per million.
-  // Exact bounds of 1 in 10, two-sided 95 %: 0.002529 to 0.445016 (Clopper and Pearson; computed with an independent library).
+  // Exact bounds of 1 in 10, each with 95 % (Clopper and Pearson 1934): 1 − 0.95^(1/10) = 0.0051162 in closed form, and
+  // the root of (1 − p)¹⁰ + 10 p (1 − p)⁹ = 0.05, which is 0.394163 (computed by bisection apart from this code).
   test('all together first, with exact bounds and the budget of the specification', () => {
     const [all, bridges] = budgetByKind(defectRecord([inspection('A-1', 10, 1)], [], 500), asked)
     expect(all).toMatchObject({ kind: 'all kinds together', joints: 1, perMillion: 100_000, share: 1 })
     expect(all?.standing.budgetPerMillion).toBeCloseTo(210.699, 3)
-    expect(all?.interval.lower).toBeCloseTo(2528.5785, 3)
-    expect(all?.interval.upper).toBeCloseTo(445_016.1, 0)
+    expect(all?.interval.lower).toBeCloseTo(1e6 * (1 - 0.95 ** 0.1), 6)
+    expect(all?.interval.upper).toBeCloseTo(394_163.3, 0)
     expect(bridges).toMatchObject({ kind: 'bridge', joints: 1 })
     expect(all?.standing.standing).toBe('exceeded')
   })

@@ -27,7 +27,7 @@ export function AgainstBudget({ view, facts }: { view: ProgrammeView; facts: Def
       {all ? (
         <div className="picture-row">
           <DefectRates
-            title="Rates by kind, with exact bounds"
+            title="Rates by kind, each bound exact and one-sided"
             budget={all.standing.budgetPerMillion}
             confidencePct={confidencePct}
             rows={held.map(({ kind, joints, perMillion, interval, standing }) => ({
