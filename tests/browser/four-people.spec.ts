@@ -22,28 +22,7 @@ test('four people take a new programme from opening to in service', async ({ bro
   let instruments: Record<string, string> = {}
 
   await test.step('Ines, the design engineer, opens it and invites the others', async () => {
-    await ines.goto('/programmes/new')
-    await enterAll(ines.locator('main'), '', {
-      code: CODE,
-      title: 'Sight-glass transmitter',
-      productClass: '3',
-      alloyFamily: 'tin-lead',
-      serviceYears: 20,
-      environment: 'GF',
-      annualVolume: 400,
-    })
-    await ines.getByRole('radio', { name: 'Design engineering' }).check()
-    await send(ines, ines.getByRole('button', { name: 'Open the programme' }))
-    for (const [email, department] of [
-      ['petra@demo.invalid', 'Production'],
-      ['quill@demo.invalid', 'Quality'],
-    ] as const) {
-      await programme.open(ines, '/people')
-      const form = formOf(ines, 'Invite a person')
-      await form.locator('[name="email"]').fill(email)
-      await form.getByRole('radio', { name: department }).check()
-      await send(ines, form.getByRole('button', { name: 'Invite' }))
-    }
+    await programme.begin(ines, 'Sight-glass transmitter')
   })
 
   await test.step('she specifies the board; the others cannot sign a gate that is blocked', async () => {

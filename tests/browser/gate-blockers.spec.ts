@@ -18,20 +18,7 @@ test('nobody passes a gate over a blocker of any kind, and each refusal says why
   const gate = await tomas.context().newPage()
 
   await test.step('Tomas opens a programme in which nothing is left to settle', async () => {
-    await tomas.goto('/programmes/new')
-    await enterAll(tomas.locator('main'), '', {
-      code: CODE,
-      title: 'Relay board for blockers',
-      productClass: '3',
-      alloyFamily: 'tin-lead',
-      serviceYears: 15,
-      environment: 'GF',
-      annualVolume: 90,
-    })
-    await tomas.getByRole('radio', { name: 'Design engineering' }).check()
-    await send(tomas, tomas.getByRole('button', { name: 'Open the programme' }))
-    await invite(tomas, 'petra@demo.invalid', 'Production')
-    await invite(tomas, 'quill@demo.invalid', 'Quality')
+    await programme.begin(tomas, 'Relay board for blockers')
     for (const { key } of SPECIFICATION) {
       await proposeToSetAside(tomas, key)
       await agreeToSetAside(quill, key)
@@ -197,14 +184,6 @@ const aimAt = (page: Page, hidden: Readonly<Record<string, string>>): Promise<vo
     for (const [name, value] of Object.entries(values))
       (form as HTMLFormElement).querySelector<HTMLInputElement>(`[name="${name}"]`)!.value = value
   }, hidden)
-
-async function invite(page: Page, email: string, department: string): Promise<void> {
-  await programme.open(page, '/people')
-  const form = formOf(page, 'Invite a person')
-  await form.locator('[name="email"]').fill(email)
-  await form.getByRole('radio', { name: department }).check()
-  await send(page, form.getByRole('button', { name: 'Invite' }))
-}
 
 async function proposeToSetAside(page: Page, item: string): Promise<void> {
   await programme.open(page, `/items/${item}`)

@@ -18,28 +18,7 @@ async function bench(page: Page) {
 }
 
 async function openProgramme(ines: Page): Promise<void> {
-  await ines.goto('/programmes/new')
-  await enterAll(ines.locator('main'), '', {
-    code: CODE,
-    title: 'Level switch',
-    productClass: '3',
-    alloyFamily: 'tin-lead',
-    serviceYears: 20,
-    environment: 'GF',
-    annualVolume: 400,
-  })
-  await ines.getByRole('radio', { name: 'Design engineering' }).check()
-  await send(ines, ines.getByRole('button', { name: 'Open the programme' }))
-  for (const [email, department] of [
-    ['petra@demo.invalid', 'Production'],
-    ['quill@demo.invalid', 'Quality'],
-  ] as const) {
-    await programme.open(ines, '/people')
-    const form = formOf(ines, 'Invite a person')
-    await form.locator('[name="email"]').fill(email)
-    await form.getByRole('radio', { name: department }).check()
-    await send(ines, form.getByRole('button', { name: 'Invite' }))
-  }
+  await programme.begin(ines, 'Level switch')
   for (const [key, value] of Object.entries({
     'lead-holes': LEVEL_TRANSMITTER['lead-holes'],
     'board-length': 160,

@@ -1,5 +1,5 @@
 import { expect, type Locator, type Page } from 'playwright/test'
-import { DEMO_PASSWORD } from '@/seed/people'
+import { DEMO_PASSWORD, DEMO_PEOPLE } from '@/seed/people'
 import type { LogStory } from '@/seed/level-transmitter/logs'
 import type { LotStory, LotTestStory } from '@/seed/level-transmitter/lots'
 import { csvOf } from '@/seed/readings'
@@ -14,6 +14,32 @@ export class ProgrammeAtWork {
 
   async open(page: Page, path = ''): Promise<void> {
     await page.goto(`/programmes/${this.code}${path}`)
+  }
+
+  /** Opens the programme as a design engineer and invites production and quality. */
+  async begin(page: Page, title: string): Promise<void> {
+    await page.goto('/programmes/new')
+    await enterAll(page.locator('main'), '', {
+      code: this.code,
+      title,
+      productClass: '3',
+      alloyFamily: 'tin-lead',
+      serviceYears: 20,
+      environment: 'GF',
+      annualVolume: 400,
+    })
+    await page.getByRole('radio', { name: 'Design engineering' }).check()
+    await send(page, page.getByRole('button', { name: 'Open the programme' }))
+    await this.invite(page, DEMO_PEOPLE.petra.email, 'production')
+    await this.invite(page, DEMO_PEOPLE.quill.email, 'quality')
+  }
+
+  async invite(page: Page, email: string, department: Department): Promise<void> {
+    await this.open(page, '/people')
+    const form = formOf(page, 'Invite a person')
+    await form.locator('[name="email"]').fill(email)
+    await form.getByRole('radio', { name: DEPARTMENT_NAMES[department] }).check()
+    await send(page, form.getByRole('button', { name: 'Invite' }))
   }
 
   /** Specifies a value in the form its declaration gives, on the item it belongs to. */
