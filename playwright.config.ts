@@ -6,7 +6,8 @@ export default defineConfig({
   testMatch: '**/*.spec.ts',
   timeout: 120_000,
   expect: { timeout: 20_000 },
-  workers: 1,
+  /** Stories of different files keep to programmes of their own, or only look. */
+  workers: 2,
   retries: 0,
   reporter: 'list',
   use: {

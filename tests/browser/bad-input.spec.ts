@@ -207,7 +207,10 @@ test('a programme code that exists is refused, with all that was typed kept', as
     await expect(page.locator(`main [name="${name}"]`)).toHaveValue(value)
   await expect(page.getByRole('radio', { name: 'Production' })).toBeChecked()
   await page.goto('/programmes?text=level+transmitter')
-  const named = page.getByRole('main').getByRole('row').filter({ hasText: /level transmitter/i })
+  const named = page
+    .getByRole('main')
+    .getByRole('row')
+    .filter({ hasText: /level transmitter/i })
   await expect(named).toHaveCount(1)
   await expect(named).toContainText('Level transmitter, main board')
 })
