@@ -24,7 +24,7 @@ export function NewestReadings({ log, characteristic }: { log: Log; characterist
   return (
     <Section heading="Newest readings" lead={`${shown} of ${count}`}>
       <ValueTable
-        caption="Newest readings"
+        caption="Readings, newest first"
         columns={{ at: textColumn({ label: 'Time, UTC' }), ...characteristic.columns }}
         rows={rows}
       />
