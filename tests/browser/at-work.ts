@@ -16,11 +16,12 @@ export async function atWork(browser: Browser, who: DemoPerson): Promise<Page> {
   return page
 }
 
-/** Types into one box, or chooses in one list. */
+/** Types into one box, or chooses in one list or among the buttons of one name. */
 export async function enter(box: Locator, value: unknown): Promise<void> {
   const text = value === true ? 'yes' : value === false ? 'no' : String(value)
-  const isList = (await box.evaluate((element) => element.tagName)) === 'SELECT'
-  if (isList) await box.selectOption(text)
+  const kind = await box.first().evaluate((element) => element.getAttribute('type') ?? element.tagName)
+  if (kind === 'SELECT') await box.selectOption(text)
+  else if (kind === 'radio') await box.and(box.page().locator(`[value="${text}"]`)).check()
   else await box.fill(text)
 }
 
