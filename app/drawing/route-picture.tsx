@@ -41,7 +41,7 @@ export function RoutePicture({ layout, stages }: { layout: RouteLayout; stages: 
       />
       <text
         x={layout.runs === 'across' ? layout.width : DOWN.text}
-        y={layout.runs === 'across' ? end.y + 22 : end.y + DOWN.service - 6}
+        y={layout.runs === 'across' ? end.y - 10 : end.y + DOWN.service - 6}
         textAnchor={layout.runs === 'across' ? 'end' : 'start'}
         className="text-soft"
       >
