@@ -56,7 +56,7 @@ export function FindingSheet({ title, href, finding, code, open = false, childre
       ))}
       {parts.length > 0 && (
         <Disclosure
-          summary={`Each of the ${parts.length}`}
+          summary={parts.length === 1 ? 'The one it was judged on' : `Each of the ${parts.length}`}
           open={open || (verdict !== 'meets' && parts.length <= 12)}
         >
           <FindingParts parts={parts} caption={title} code={code} />

@@ -36,11 +36,14 @@ export const CHART_FORMULAS = {
 const labelIn = (options: readonly { value: string; label: string }[], value: string): string =>
   options.find((option) => option.value === value)?.label ?? value
 
+/** The words with a small first letter; X̄–R and UTC stay as they are. */
+export const withinASentence = (words: string): string => words.charAt(0).toLowerCase() + words.slice(1)
+
 /** "Means and ranges of subgroups (X̄–R): 5 readings, so many in a row". */
 export function chartInWords(choice: ChartChoice): string {
   const chart = labelIn(CHART_OPTIONS, choice.chart)
   if (!isOfSubgroups(choice)) return chart
-  return `${chart}: ${choice.subgroup} readings a subgroup, ${labelIn(GROUPING_OPTIONS, choice.grouping).toLowerCase()}`
+  return `${chart}: ${choice.subgroup} readings a subgroup, ${withinASentence(labelIn(GROUPING_OPTIONS, choice.grouping))}`
 }
 
 /** Where the limits of a stretch come from: estimated from these very points, or held since. */

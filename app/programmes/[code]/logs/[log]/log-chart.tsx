@@ -7,7 +7,7 @@ import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { processCharts } from '@/shared/plan/parameters/control-charts'
 import type { Log } from '@/shared/records/log'
 import { FEWEST_TO_CHART } from '@/shared/rules/control/chart-stretches'
-import { chartInWords, limitsInWords } from '@/shared/rules/control/chart-words'
+import { chartInWords, limitsInWords, withinASentence } from '@/shared/rules/control/chart-words'
 import { logChart, specifiedCharting } from '@/shared/rules/control/log-chart'
 import { windowInWords } from '@/shared/rules/control/logged-window'
 import { RUN_RULE_SETS } from '@/shared/rules/control/run-rule-sets'
@@ -57,7 +57,7 @@ export function LogChart({ view, log, asked }: LogChartProps) {
       {instead && (
         <Notice kind="info" title="Not the chart as specified">
           What must be answered follows from the specified chart:{' '}
-          {chartInWords(specified.choice).toLowerCase()}.
+          {withinASentence(chartInWords(specified.choice))}.
         </Notice>
       )}
       {panels.map((panel, position) => (
