@@ -12,7 +12,7 @@ const HARD_BOARDS = 12
 /** Reliability by test: panels that ran many lives without a failure, and a few boards run until some failed. */
 export async function testLife(story: Story): Promise<void> {
   await story
-    .on('2026-04-08')
+    .on('2026-04-15')
     .specify('quill', { 'life-test-asked': true }, 'Class 3, twenty years: shown, not assumed.')
   const slow = Array.from({ length: SLOW.panels }, (_, index) => ({
     endedOn: '2026-04-13',
@@ -34,5 +34,5 @@ export async function testLife(story: Story): Promise<void> {
     acceleration: HARD.acceleration,
     model: MODEL,
   }))
-  await story.on('2026-04-14').do('sunniva', 'add-record', { kind: 'life-test', rows: [...hard, ...slow] })
+  await story.on('2026-04-16').do('sunniva', 'add-record', { kind: 'life-test', rows: [...hard, ...slow] })
 }
