@@ -1,3 +1,4 @@
+import { AcrossTicks } from './across-ticks'
 import type { Frame } from './frame'
 import type { Tick } from './ticks'
 
@@ -10,14 +11,7 @@ export function Axes({ frame, across, up }: { frame: Frame; across: Axis; up?: A
     <g>
       <path className="line-grid" d={gridOf(frame, across, up)} />
       <path className="line-thin" d={`M${left} ${top}V${bottom}H${right}`} />
-      {across.ticks.map(({ at, text }) => (
-        <g key={at}>
-          <path className="line-thin" d={`M${at} ${bottom}v4`} />
-          <text x={at} y={bottom + 16} textAnchor="middle" className="text-soft text-small">
-            {text}
-          </text>
-        </g>
-      ))}
+      <AcrossTicks ticks={across.ticks} bottom={bottom} />
       <text x={right} y={bottom + 33} textAnchor="end">
         {across.title}
       </text>

@@ -1,4 +1,5 @@
 import { scaleLinear } from 'd3-scale'
+import { AcrossTicks } from './across-ticks'
 import { Drawing } from './drawing'
 import { UprightLimit } from './limit-line'
 import type { Numbers } from './numbers-table'
@@ -51,14 +52,7 @@ export function RangesInWindows({ title, description, axis, rows, numbers, note 
         <Row key={at} row={row} y={TOP + at * ROW} x={x} />
       ))}
       <path className="line-thin" d={`M${LEFT} ${bottom}H${RIGHT}`} />
-      {numberTicks(x, 7).map(({ at, text }) => (
-        <g key={at}>
-          <path className="line-thin" d={`M${at} ${bottom}v4`} />
-          <text x={at} y={bottom + 16} textAnchor="middle" className="text-soft text-small">
-            {text}
-          </text>
-        </g>
-      ))}
+      <AcrossTicks ticks={numberTicks(x, 7)} bottom={bottom} />
       <text x={RIGHT} y={bottom + 34} textAnchor="end">
         {axis}
       </text>

@@ -1,5 +1,6 @@
 import { scaleLinear } from 'd3-scale'
 import { formatQuantity } from '@/shared/quantity/format'
+import { AcrossTicks } from './across-ticks'
 import { Drawing } from './drawing'
 import { UprightLimit } from './limit-line'
 import { numberTicks } from './ticks'
@@ -77,14 +78,7 @@ export function SharesAddedUp({ title, mostPct, axis, saysLabel, note, shares }:
       })}
       <UprightLimit x={x(mostPct)} top={TOP + 14} bottom={bottom} beyond="right" />
       <path className="line-thin" d={`M${LEFT} ${bottom}H${RIGHT}`} />
-      {numberTicks(x, 6).map(({ at, text }) => (
-        <g key={at}>
-          <path className="line-thin" d={`M${at} ${bottom}v4`} />
-          <text x={at} y={bottom + 16} textAnchor="middle" className="text-soft text-small">
-            {text}
-          </text>
-        </g>
-      ))}
+      <AcrossTicks ticks={numberTicks(x, 6)} bottom={bottom} />
       <text x={RIGHT} y={bottom + 34} textAnchor="end">
         {axis}
       </text>
