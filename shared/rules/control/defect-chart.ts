@@ -29,35 +29,29 @@ interface DefectChartKind {
 const differ = (samples: readonly DefectSample[], size: (sample: DefectSample) => number): boolean =>
   samples.some((sample) => size(sample) !== size(samples[0]!))
 
+/** Each assembly's rate; joints looked at may differ. */
+const ASSEMBLY_RATES = {
+  label: 'u: defects for each thousand joints seen',
+  plotted: 'Defects for each thousand joints',
+  unit: '1',
+  samples: samplesByAssembly,
+  refuses: () => undefined,
+  chart: (samples, baseline) =>
+    defectsPerUnitChart(
+      samples.map(({ defects }) => defects),
+      samples.map(({ jointsSeen }) => jointsSeen / JOINTS_A_UNIT),
+      baseline,
+    ),
+  source: { cite: 'NIST/SEMATECH e-Handbook 6.3.3.1: counts control charts', how: 'published' },
+} as const satisfies DefectChartKind
+
 /** The four charts of counts, for what inspections find. */
 export const DEFECT_CHARTS = {
-  u: {
-    label: 'u: defects for each thousand joints seen',
-    plotted: 'Defects for each thousand joints',
-    unit: '1',
-    samples: samplesByAssembly,
-    refuses: () => undefined,
-    chart: (samples, baseline) =>
-      defectsPerUnitChart(
-        samples.map(({ defects }) => defects),
-        samples.map(({ jointsSeen }) => jointsSeen / JOINTS_A_UNIT),
-        baseline,
-      ),
-    source: { cite: 'NIST/SEMATECH e-Handbook 6.3.3.1: counts control charts', how: 'published' },
-  },
+  u: ASSEMBLY_RATES,
   'u-by-day': {
+    ...ASSEMBLY_RATES,
     label: 'u: defects for each thousand joints seen, by day',
-    plotted: 'Defects for each thousand joints',
-    unit: '1',
     samples: samplesByDay,
-    refuses: () => undefined,
-    chart: (samples, baseline) =>
-      defectsPerUnitChart(
-        samples.map(({ defects }) => defects),
-        samples.map(({ jointsSeen }) => jointsSeen / JOINTS_A_UNIT),
-        baseline,
-      ),
-    source: { cite: 'NIST/SEMATECH e-Handbook 6.3.3.1: counts control charts', how: 'published' },
   },
   c: {
     label: 'c: defects an assembly',
