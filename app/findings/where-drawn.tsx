@@ -8,6 +8,7 @@ const DRAWN: Readonly<Record<string, { readonly text: string; readonly address: 
     'inspection-state': { text: 'Every supplier’s series, lot by lot', address: to.lotsAddress },
     'sampling-plan-risk': { text: 'The plan’s operating curve', address: to.samplingAddress },
     'ageing-stands-for': { text: 'Every ageing against the store, drawn', address: to.ageingAddress },
+    'defect-signals-answered': { text: 'The charts of defects', address: to.defectChartsAddress },
     'lots-traced': { text: 'Assemblies and the lots in them', address: to.assembliesAddress },
   }
 

@@ -1,4 +1,5 @@
 import { calibrationRecord } from './kinds/calibration'
+import { defectSignalAnswer } from './kinds/defect-signal-answer'
 import { electricalTest } from './kinds/electrical-test'
 import { fieldExposure } from './kinds/field-exposure'
 import { fieldReturn } from './kinds/field-return'
@@ -22,6 +23,7 @@ import type { RecordRow } from './record-kind'
 /** Every kind of record, by key. A new kind is added here and nowhere else. */
 export const RECORD_KINDS = {
   calibration: calibrationRecord,
+  'defect-signal-answer': defectSignalAnswer,
   'electrical-test': electricalTest,
   'field-exposure': fieldExposure,
   'field-return': fieldReturn,

@@ -168,18 +168,17 @@ test('four people take a new programme from opening to in service', async ({ bro
   })
 
   async function answerSignals(log: string): Promise<void> {
-    for (;;) {
-      await programme.open(petra, `/logs/${log}`)
-      const answer = petra.locator('form[aria-label^="Answer to western"]').first()
-      if ((await answer.count()) === 0) return
-      await unfold(answer)
-      await enter(answer.locator('[name="rows.0.answer"]'), 'cause-removed')
-      await enterAll(answer, 'rows.0.', {
-        cause: 'Read before the machine had settled.',
-        action: 'Read half an hour after the start from now on.',
-      })
-      await send(petra, answer.getByRole('button', { name: /^Record/ }))
-    }
+    await programme.open(petra, `/logs/${log}`)
+    const answer = formOf(petra, 'Answer to signals')
+    if ((await answer.count()) === 0) return
+    for (const box of await answer.getByRole('checkbox').all()) await box.check()
+    await enter(answer.locator('[name="rows.0.answer"]'), 'cause-removed')
+    await enterAll(answer, 'rows.0.', {
+      cause: 'Read before the machine had settled.',
+      action: 'Read half an hour after the start from now on.',
+    })
+    await send(petra, answer.getByRole('button', { name: /^Record/ }))
+    await expect(answer).toHaveCount(0)
   }
 
   await test.step('Quill inspects every assembly against the budget, and the last gate opens', async () => {

@@ -28,8 +28,10 @@ import {
   workingHourCost,
 } from '@/shared/plan/parameters/assessment-proof'
 import { cleanlinessEdition, insulationTest } from '@/shared/plan/parameters/assessment-residue'
+import { defectChartPhases, defectCharts } from '@/shared/plan/parameters/defect-charts'
 import { defectDirection } from '@/shared/rules/assessment/defect-direction'
 import { defectsAgainstBudget } from '@/shared/rules/assessment/defects-against-budget'
+import { defectSignalsAnswered } from '@/shared/rules/assessment/defect-signals-answered'
 import { fieldReturnsAgainstBudget } from '@/shared/rules/assessment/field-returns'
 import { firstPassYield } from '@/shared/rules/assessment/first-pass-yield'
 import { fluxRemovalTrial } from '@/shared/rules/assessment/flux-removal-trial'
@@ -64,12 +66,18 @@ export const assessmentItems: readonly ItemDefinition[] = [
     key: 'visual-inspection',
     stage: 'assessment',
     title: 'Visual inspection',
-    asks: 'How many assemblies and joints were looked at, with what magnification, and by whom?',
+    asks: 'How many assemblies and joints were looked at, with what magnification, by whom, and did what they found stay level?',
     owner: 'quality',
     approvers: ['production', 'quality'],
-    parameters: [inspectedAssembliesShare, agreementStudyAsked],
+    parameters: [inspectedAssembliesShare, agreementStudyAsked, defectCharts, defectChartPhases],
     limits: [inspectedJointsLeast, magnificationMost, inspectorKappaLeast],
-    rules: [inspectionCoverage, inspectionMagnification, inspectorsTrained, inspectorAgreement],
+    rules: [
+      inspectionCoverage,
+      inspectionMagnification,
+      inspectorsTrained,
+      inspectorAgreement,
+      defectSignalsAnswered,
+    ],
     evidence: [],
     cautions: [],
   },

@@ -1,5 +1,6 @@
-import { choiceColumn, dateColumn, textColumn } from '@/shared/plan/column'
+import { textColumn } from '@/shared/plan/column'
 import { recordKind } from '@/shared/records/record-kind'
+import { ANSWER_COLUMNS } from './answer-columns'
 
 /** What was found and done after a control chart signalled. */
 export const signalAnswer = recordKind({
@@ -21,18 +22,7 @@ export const signalAnswer = recordKind({
       maxLength: 30,
       help: 'The instant of the reading that completed the pattern, such as 2026-03-31T07:40:00Z.',
     }),
-    answer: choiceColumn({
-      label: 'Kind of answer',
-      options: [
-        { value: 'cause-removed', label: 'Cause found and removed' },
-        { value: 'cause-accepted', label: 'Cause found, a lasting change: the limits are to be set anew' },
-        { value: 'no-cause-found', label: 'Looked for, no cause found' },
-      ],
-    }),
-    cause: textColumn({ label: 'Cause', maxLength: 400 }),
-    action: textColumn({ label: 'What was done', maxLength: 400 }),
-    by: textColumn({ label: 'By', maxLength: 80 }),
-    on: dateColumn({ label: 'On' }),
+    ...ANSWER_COLUMNS,
   },
   cautions: [],
 })

@@ -10,3 +10,7 @@ export const microsections = recordsOf('microsection', 'microsections')
 export const lifeTests = recordsOf('life-test', 'life tests')
 export const fieldReturns = recordsOf('field-return', 'field returns')
 export const fieldExposures = recordsOf('field-exposure', 'service exposure')
+export const defectSignalAnswers = recordsOf(
+  'defect-signal-answer',
+  'answers to signals of charts of defects',
+)

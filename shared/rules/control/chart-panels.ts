@@ -1,12 +1,12 @@
 import type { Baseline, KnownProcess } from '@/shared/statistics/charts/baseline'
 import type { Chart, ChartKind } from '@/shared/statistics/charts/chart'
-import { drawLimits } from '@/shared/statistics/charts/draw-limits'
 import { individualsChart } from '@/shared/statistics/charts/individuals'
 import { meanAndDeviation } from '@/shared/statistics/charts/mean-and-deviation'
 import { meanAndRange } from '@/shared/statistics/charts/mean-and-range'
 import { movingRangeChart } from '@/shared/statistics/charts/moving-range'
 import { chartInPhases, type PhaseStart } from '@/shared/statistics/charts/phases'
 import { weightedAverageChart } from '@/shared/statistics/charts/weighted-average'
+import { withoutLimits } from '@/shared/statistics/charts/without-limits'
 import { judgeChart } from '@/shared/statistics/run-rules/judged-chart'
 import type { RunRule } from '@/shared/statistics/run-rules/rule'
 import type { ChartChoice } from './chart-choice'
@@ -94,19 +94,6 @@ function subgroupPanels(series: Series, choice: ChartChoice, rules: readonly Run
     panels: (['means', 'spreads'] as const).map((which) => panelFrom(drawn(which), instants, rules, true)),
     leftOut,
   }
-}
-
-/** Points of a stretch that is too short to estimate limits from. */
-function withoutLimits(kind: ChartKind, values: readonly number[] | Float64Array): Chart {
-  return drawLimits({
-    kind,
-    behaviour: 'near-normal',
-    values,
-    centre: Number.NaN,
-    sigma: Number.NaN,
-    firstPosition: kind === 'moving-range' ? 1 : 0,
-    limits: { kind: 'estimated', pointsUsed: 0, pointsLeftOut: [] },
-  })
 }
 
 const steps = (values: readonly number[]): number[] =>

@@ -27,7 +27,7 @@ export const chartSignalsAnsweredRule = rule({
   title: 'Chart signals answered',
   why: 'A signal says that something changed, inside the limits or not. Found while it is fresh, its cause can be removed; left alone, the chart is wallpaper.',
   stage: 'control',
-  version: 2,
+  version: 3,
   reads: {
     asked: optional(chartRules),
     charts: optional(processCharts),

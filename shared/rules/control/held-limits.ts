@@ -19,8 +19,8 @@ export function baselineFor(
 }
 
 /** Limits that rest on those days, and are held. */
-export const held = (
-  process: KnownProcess,
-  readings: string,
+export const held = <Known>(
+  known: Known,
+  points: string,
   { from, to }: { readonly from: string; readonly to: string },
-): FrozenBaseline<KnownProcess> => ({ kind: 'frozen', setBy: `${readings} of ${from} to ${to}`, ...process })
+): FrozenBaseline<Known> => ({ kind: 'frozen', setBy: `${points} of ${from} to ${to}`, ...known })

@@ -1,7 +1,8 @@
 import { inspectionsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
-import { DefectCharts, type DefectChartAsked } from './defect-charts'
+import type { DefectChartAsked } from './chart-asked'
+import { DefectCharts } from './defect-charts'
 
 interface DefectChartsPageProps {
   params: Promise<{ code: string }>

@@ -3,9 +3,10 @@ import { logAddress } from '@/app/addresses'
 import { rowFromForm } from '@/app/forms/column-value'
 import { typedIn, type FormState } from '@/app/forms/form-state'
 import { submit, text } from '@/app/forms/submit'
+import { NOTHING_TICKED, tickedSignals } from '@/app/signals/ticked-signals'
 import { findCharacteristic } from '@/shared/records/characteristics'
+import { ANSWER_COLUMNS } from '@/shared/records/kinds/answer-columns'
 import { readingsFromRows } from '@/shared/records/readings-from-rows'
-import { RECORD_KINDS } from '@/shared/records/record-kinds'
 
 export async function openLog(_state: FormState, form: FormData): Promise<FormState> {
   const programme = text(form, 'programme')
@@ -40,18 +41,17 @@ export async function addReading(_state: FormState, form: FormData): Promise<For
   return submit('add-readings', form, toInput, () => logAddress(programme, log))
 }
 
-/** The cause of a signal and what was done; the reading it names must be an instant, or it would answer nothing. */
-export async function answerSignal(_state: FormState, form: FormData): Promise<FormState> {
+/** One answer to every ticked signal of a log: the cause, and what was done. */
+export async function answerSignals(_state: FormState, form: FormData): Promise<FormState> {
   const [programme, log] = [text(form, 'programme'), text(form, 'log')]
-  const row = rowFromForm(form, 'rows.0', RECORD_KINDS['signal-answer'].columns)
-  if (Number.isNaN(Date.parse(String(row['readingAt'])))) {
-    const says = 'Name the reading by its instant, such as 2026-03-31T07:40:00Z.'
-    return { message: says, fields: { 'rows.0.readingAt': says }, typed: typedIn(form) }
-  }
+  const ticked = tickedSignals(form)
+  if (ticked.length === 0) return { message: NOTHING_TICKED, fields: {}, typed: typedIn(form) }
+  const answer = rowFromForm(form, 'rows.0', ANSWER_COLUMNS)
+  const rows = ticked.map(([chartRule = '', readingAt = '']) => ({ log, chartRule, readingAt, ...answer }))
   return submit(
     'add-record',
     form,
-    () => ({ programme, kind: 'signal-answer', rows: [{ ...row, log }] }),
+    () => ({ programme, kind: 'signal-answer', rows }),
     () => `${logAddress(programme, log)}#signals`,
   )
 }

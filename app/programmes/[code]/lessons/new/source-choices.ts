@@ -8,6 +8,7 @@ const TELLING: readonly RecordKindKey[] = [
   'field-return',
   'rework',
   'signal-answer',
+  'defect-signal-answer',
   'supplier-action',
   'microsection',
 ]

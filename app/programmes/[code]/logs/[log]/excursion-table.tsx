@@ -1,17 +1,15 @@
+import { SignalAnswer } from '@/app/signals/signal-answer'
 import { Moment } from '@/app/ui/date'
 import { RuledTable } from '@/app/ui/ruled-table'
-import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { formatNumber } from '@/shared/quantity/format'
-import type { Log } from '@/shared/records/log'
 import { OUTSIDE_WINDOW } from '@/shared/records/signal-answers'
-import { openExcursions } from '../excursions'
-import { AnswerForm } from './answer-form'
+import { readingText } from '@/shared/rules/control/log-chart'
+import type { OpenExcursion } from '../excursions'
 
-const SHOWN = 15
+const SHOWN = 50
 
-/** Stretches outside the specified window that still need a cause. */
-export function ExcursionTable({ view, log, may }: { view: ProgrammeView; log: Log; may: boolean }) {
-  const open = openExcursions(log, view.state.facts)
+/** Stretches outside the specified window that still need a cause, the newest first. */
+export function ExcursionTable({ open, may }: { open: readonly OpenExcursion[]; may: boolean }) {
   if (open.length === 0) return null
   const shown = open.slice(-SHOWN).reverse()
   return (
@@ -29,18 +27,15 @@ export function ExcursionTable({ view, log, may }: { view: ProgrammeView; log: L
         { label: 'First value', set: 'number', cell: ({ value }) => formatNumber(value) },
         {
           label: 'Cause and action',
-          cell: ({ instant }) =>
-            may ? (
-              <AnswerForm
-                view={view}
-                log={log.code}
-                chartRule={OUTSIDE_WINDOW}
-                readingAt={new Date(instant).toISOString()}
-                summary="Answer it"
-              />
-            ) : (
-              'not answered'
-            ),
+          cell: ({ instant }) => (
+            <SignalAnswer
+              answer={undefined}
+              asked
+              may={may}
+              names={[OUTSIDE_WINDOW, readingText(instant)]}
+              says={`outside the window from ${readingText(instant)}`}
+            />
+          ),
         },
       ]}
     />

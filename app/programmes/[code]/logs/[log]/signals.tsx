@@ -1,31 +1,34 @@
+import { AnswerTicked, mayAnswer } from '@/app/signals/answer-ticked'
+import { SignalAnswer } from '@/app/signals/signal-answer'
+import { Moment } from '@/app/ui/date'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
-import { Moment } from '@/app/ui/date'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { formatQuantity } from '@/shared/quantity/format'
-import { refusal } from '@/shared/policy'
+import type { Unit } from '@/shared/quantity/unit'
 import type { Log } from '@/shared/records/log'
-import type { SignalAnswer } from '@/shared/records/signal-answers'
-import { RECORD_KINDS } from '@/shared/records/record-kinds'
 import { logChart } from '@/shared/rules/control/log-chart'
+import { answerSignals } from '../actions'
+import { openExcursions } from '../excursions'
 import { openSignals, signalStates, type SignalState } from '../log-state'
-import { AnswerForm } from './answer-form'
 import { ExcursionTable } from './excursion-table'
 
-const SHOWN = 25
+const SHOWN = 50
 
-interface SignalsProps {
-  view: ProgrammeView
-  log: Log
-}
-
-/** Every signal of the chart, with the cause and action recorded for it, or the form to record them. */
-export function Signals({ view, log }: SignalsProps) {
-  const { unit } = logChart(log, view.state.facts)
-  const states = signalStates(log, view.state.facts)
-  const may = mayAnswer(view)
+/** Every signal of the chart, with the cause and action recorded for it, or a box to tick and answer. */
+export function Signals({ view, log }: { view: ProgrammeView; log: Log }) {
   if (log.readings.count === 0) return null
-  const shown = mostUrgentFirst(states).slice(0, SHOWN)
+  const { facts } = view.state
+  const states = signalStates(log, facts)
+  const excursions = openExcursions(log, facts)
+  const open = openSignals(states)
+  const may = mayAnswer(view)
+  const tables = (
+    <>
+      <SignalTable states={states} unit={logChart(log, facts).unit} may={may} />
+      <ExcursionTable open={excursions} may={may} />
+    </>
+  )
   return (
     <Section
       id="signals"
@@ -33,70 +36,50 @@ export function Signals({ view, log }: SignalsProps) {
       lead={
         states.length === 0
           ? 'The chart shows none.'
-          : `${openSignals(states)} of ${states.length} need an answer: what changed, and what was done, before the gate. About 3 readings in 1000 lie beyond the limits while nothing has changed.`
+          : `${open} of ${states.length} need an answer: what changed, and what was done, before the gate. About 3 readings in 1000 lie beyond the limits while nothing has changed.`
       }
     >
-      {states.length > 0 && (
-        <RuledTable
-          caption={
-            shown.length < states.length
-              ? `${shown.length} of ${states.length} signals, those without an answer first`
-              : 'Signals of the chart'
-          }
-          rows={shown}
-          rowKey={({ signal }) => `${signal.chartRule} ${signal.readingAt}`}
-          columns={[
-            { label: 'Reading', names: true, cell: ({ signal }) => <Moment at={signal.readingAt} /> },
-            { label: 'Signal', cell: ({ signal }) => signal.says },
-            { label: 'Value', set: 'number', cell: ({ signal }) => formatQuantity(signal.value, unit) },
-            {
-              label: 'Cause and action',
-              cell: ({ signal, answer, asked }) =>
-                answer ? (
-                  <Answered answer={answer} />
-                ) : !asked ? (
-                  'not asked for'
-                ) : may ? (
-                  <AnswerForm
-                    view={view}
-                    log={log.code}
-                    chartRule={signal.chartRule}
-                    readingAt={signal.readingAt}
-                    summary="Answer it"
-                  />
-                ) : (
-                  'not answered'
-                ),
-            },
-          ]}
-        />
-      )}
-      <ExcursionTable view={view} log={log} may={may} />
-      {may && (
-        <AnswerForm
-          view={view}
-          log={log.code}
-          summary="Answer for another signal or an excursion"
-          kinds={kindsOf(states)}
-        />
+      {may && open + excursions.length > 0 ? (
+        <AnswerTicked view={view} action={answerSignals} hidden={{ log: log.code }} label="Answer to signals">
+          {tables}
+        </AnswerTicked>
+      ) : (
+        tables
       )}
     </Section>
   )
 }
 
-/** Who may record: a department that the kind of record belongs to. */
-const mayAnswer = ({ actor }: ProgrammeView): boolean =>
-  !refusal('add-record', actor) &&
-  (RECORD_KINDS['signal-answer'].departments as readonly string[]).some((department) =>
-    (actor.departments as readonly string[]).includes(department),
-  )
-
-function Answered({ answer: { answer, cause, action, by, on } }: { answer: SignalAnswer }) {
-  const kind = RECORD_KINDS['signal-answer'].columns.answer.options.find(({ value }) => value === answer)
+function SignalTable({ states, unit, may }: { states: readonly SignalState[]; unit: Unit; may: boolean }) {
+  if (states.length === 0) return null
+  const shown = mostUrgentFirst(states).slice(0, SHOWN)
   return (
-    <>
-      {kind?.label}: {cause} {action} ({by}, {on})
-    </>
+    <RuledTable
+      caption={
+        shown.length < states.length
+          ? `${shown.length} of ${states.length} signals, those without an answer first`
+          : 'Signals of the chart'
+      }
+      rows={shown}
+      rowKey={({ signal }) => `${signal.chartRule} ${signal.readingAt}`}
+      columns={[
+        { label: 'Reading', names: true, cell: ({ signal }) => <Moment at={signal.readingAt} /> },
+        { label: 'Signal', cell: ({ signal }) => signal.says },
+        { label: 'Value', set: 'number', cell: ({ signal }) => formatQuantity(signal.value, unit) },
+        {
+          label: 'Cause and action',
+          cell: ({ signal: { chartRule, readingAt, says }, answer, asked }) => (
+            <SignalAnswer
+              answer={answer}
+              asked={asked}
+              may={may}
+              names={[chartRule, readingAt]}
+              says={`${says}, ${readingAt}`}
+            />
+          ),
+        },
+      ]}
+    />
   )
 }
 
@@ -107,10 +90,3 @@ const mostUrgentFirst = (states: readonly SignalState[]): SignalState[] => {
     (one, other) => urgency(other) - urgency(one) || other.signal.instant - one.signal.instant,
   )
 }
-
-/** The kinds of signal that the chart gives, as an answer names them. */
-const kindsOf = (states: readonly SignalState[]): { value: string; text: string }[] => [
-  ...new Map(
-    states.map(({ signal: { chartRule, says } }) => [chartRule, { value: chartRule, text: says }]),
-  ).values(),
-]

@@ -1,0 +1,78 @@
+import { AnswerTicked, mayAnswer } from '@/app/signals/answer-ticked'
+import { SignalAnswer } from '@/app/signals/signal-answer'
+import { Day } from '@/app/ui/date'
+import { RuledTable } from '@/app/ui/ruled-table'
+import { Section } from '@/app/ui/section'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { formatNumber } from '@/shared/quantity/format'
+import type { DefectChartKey } from '@/shared/plan/parameters/defect-charts'
+import { answerToDefects, type DefectSignalAnswer } from '@/shared/records/defect-signal-answers'
+import type { DefectSignal } from '@/shared/rules/assessment/defect-signals'
+import { answerDefectSignals } from './actions'
+
+interface DefectSignalsProps {
+  view: ProgrammeView
+  chart: DefectChartKey
+  signals: readonly DefectSignal[]
+  /** Whether the specification wants this chart, drawn so, answered for. */
+  specified: boolean
+}
+
+/** Every signal of a chart of defects, with its answer or a box to tick and answer. */
+export function DefectSignals({ view, chart, signals, specified }: DefectSignalsProps) {
+  const answers = (view.state.facts.records.byKind.get('defect-signal-answer') ??
+    []) as readonly DefectSignalAnswer[]
+  const open = specified
+    ? signals.filter((signal) => signal.asked && !answerToDefects(answers, signal)).length
+    : 0
+  const may = mayAnswer(view)
+  const table = signals.length > 0 && (
+    <RuledTable
+      caption="Signals of the chart"
+      rows={signals}
+      rowKey={({ chartRule, point }) => `${chartRule} ${point}`}
+      columns={[
+        { label: 'Sample', names: true, cell: ({ sample }) => sample },
+        { label: 'Inspected', cell: ({ inspectedOn }) => <Day at={inspectedOn} /> },
+        { label: 'Signal', cell: ({ says }) => says },
+        { label: 'Plotted', set: 'number', cell: ({ value }) => formatNumber(value, 3) },
+        { label: 'Defects', set: 'number', cell: ({ of }) => of.defects },
+        { label: 'Joints seen', set: 'number', cell: ({ of }) => of.jointsSeen },
+        {
+          label: 'Cause and action',
+          cell: (signal) => (
+            <SignalAnswer
+              answer={answerToDefects(answers, signal)}
+              asked={specified && signal.asked}
+              may={may}
+              names={[signal.chartRule, signal.sample, signal.inspectedOn]}
+              says={`${signal.says}, ${signal.sample}`}
+            />
+          ),
+        },
+      ]}
+    />
+  )
+  return (
+    <Section id="signals" heading="Signals" lead={leadFor(signals.length, open, specified)}>
+      {may && open > 0 ? (
+        <AnswerTicked view={view} action={answerDefectSignals} hidden={{ chart }} label="Answer to signals">
+          {table}
+        </AnswerTicked>
+      ) : (
+        table
+      )}
+      <p className="field-hint">
+        A low count is news too: something got better, or somebody looked less well. Whether the rate is low
+        enough, the assessment says.
+      </p>
+    </Section>
+  )
+}
+
+function leadFor(signals: number, open: number, specified: boolean): string {
+  if (signals === 0) return 'The chart shows none.'
+  if (!specified)
+    return 'None is asked about: the specification wants other charts, or other limits, answered for.'
+  return `${open} of ${signals} need an answer: what changed, and what was done, before the gate.`
+}

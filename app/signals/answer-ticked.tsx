@@ -1,0 +1,62 @@
+import { randomUUID } from 'node:crypto'
+import type { ReactNode } from 'react'
+import { CommandForm } from '@/app/forms/command-form'
+import { ChoiceBox, LinesBox } from '@/app/forms/fields'
+import type { FormAction } from '@/app/forms/form-state'
+import { SubmitButton } from '@/app/ui/submit-button'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { refusal } from '@/shared/policy'
+import { ANSWER_COLUMNS } from '@/shared/records/kinds/answer-columns'
+import { RECORD_KINDS } from '@/shared/records/record-kinds'
+
+interface AnswerTickedProps {
+  view: ProgrammeView
+  action: FormAction
+  hidden: Readonly<Record<string, string>>
+  label: string
+  /** The signals, those to be answered with a box to tick. */
+  children: ReactNode
+}
+
+/** Signals to tick, and one answer to all that are ticked: what caused them, and what was done. */
+export function AnswerTicked({ view, action, hidden, label, children }: AnswerTickedProps) {
+  const { answer } = ANSWER_COLUMNS
+  return (
+    <CommandForm
+      action={action}
+      formKey={randomUUID()}
+      hidden={{
+        programme: view.code,
+        ...hidden,
+        'rows.0.by': view.actor.name,
+        'rows.0.on': view.state.facts.today,
+      }}
+      label={label}
+      className="form-stack"
+    >
+      {children}
+      <div className="form-narrow print-hidden">
+        <h3>Answer those ticked</h3>
+        <ChoiceBox
+          name="rows.0.answer"
+          label={answer.label}
+          choices={answer.options.map(({ value, label: text }) => ({ value, text }))}
+        />
+        <LinesBox name="rows.0.cause" label="Cause" rows={2} maxLength={400} required />
+        <LinesBox
+          name="rows.0.action"
+          label="What was done, also about what was made meanwhile"
+          rows={2}
+          maxLength={400}
+          required
+        />
+        <SubmitButton>Record the answer</SubmitButton>
+      </div>
+    </CommandForm>
+  )
+}
+
+/** Who may answer: a department that keeps such records. */
+export const mayAnswer = ({ actor }: ProgrammeView): boolean =>
+  !refusal('add-record', actor) &&
+  RECORD_KINDS['signal-answer'].departments.some((department) => actor.departments.includes(department))

@@ -1,0 +1,110 @@
+import { chartRules } from '@/shared/plan/parameters/control-charts'
+import { defectChartPhases, defectCharts } from '@/shared/plan/parameters/defect-charts'
+import type { Inspection } from '@/shared/records/inspection'
+import { answerToDefects, type DefectSignalAnswer } from '@/shared/records/defect-signal-answers'
+import type { RunRuleSet } from '@/shared/rules/control/run-rule-sets'
+import { RUN_RULE_SETS } from '@/shared/rules/control/run-rule-sets'
+import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
+import { judgedByParts } from '@/shared/rules/parts'
+import { inspections } from '@/shared/rules/record-source'
+import { optional, rule } from '@/shared/rules/rule'
+import { distinctSources } from '@/shared/rules/control/distinct-sources'
+import { defectSignalAnswers } from './assessment-reads'
+import { defectChart, isThin, specifiedDefectCharts, type DefectChartChoice } from './defect-chart'
+import { DEFECT_CHARTS, defectChartLabel } from './defect-chart-kinds'
+import { defectSignals } from './defect-signals'
+
+export const defectSignalsAnswered = rule({
+  id: 'defect-signals-answered',
+  title: 'Signals of the charts of defects answered',
+  why: 'A rate may lie within its budget and yet have changed: soldering got worse, or inspection did. The day it changed is when its cause can be found.',
+  stage: 'assessment',
+  version: 1,
+  reads: {
+    asked: optional(chartRules),
+    charts: optional(defectCharts),
+    phases: optional(defectChartPhases),
+    inspections,
+    answers: defectSignalAnswers,
+  },
+  judge({ asked = 'limits', charts, phases, inspections: looks, answers }): Judged {
+    const rules = RUN_RULE_SETS[asked].asked
+    const limit = `Every signal (${rules.map(({ id }) => id).join(', ')}) of a chart of defects has a recorded cause and action.`
+    if (looks.length === 0)
+      return undetermined('No assembly is inspected yet: there is nothing to chart.', ['inspections'], limit)
+    const charted = specifiedDefectCharts(charts, phases).map((choice) =>
+      judgeChart(looks, choice, asked, answers),
+    )
+    return judgedByParts({
+      parts: charted.map(({ part }) => part),
+      noun: 'charts',
+      limit,
+      working: charted.map(({ choice, signals, open }) => ({
+        label: defectChartLabel(choice.chart),
+        formula: DEFECT_CHARTS[choice.chart].formula,
+        result: `${signals} signals to be answered, ${open} without an answer`,
+      })),
+      sources: distinctSources([
+        rules[0].source,
+        ...charted.map(({ choice }) => DEFECT_CHARTS[choice.chart].source),
+      ]),
+      notes: [
+        ...(charted.some(({ thin }) => thin)
+          ? [
+              'Samples with fewer than one defect expected are small for these charts: a single defect may lie beyond the limits. Chart the assemblies of a day together where that is so.',
+            ]
+          : []),
+        'A signal below the limits is answered too: something got better, or somebody looked less well. “Looked for, no cause found” is an answer.',
+        'Whether the rate is low enough is judged against the budget, not here.',
+      ],
+    })
+  },
+})
+
+interface JudgedDefectChart {
+  readonly choice: DefectChartChoice
+  readonly part: Part
+  readonly signals: number
+  readonly open: number
+  readonly thin: boolean
+}
+
+function judgeChart(
+  looks: readonly Inspection[],
+  choice: DefectChartChoice,
+  asked: RunRuleSet,
+  answers: readonly DefectSignalAnswer[],
+): JudgedDefectChart {
+  const subject = `Chart ${defectChartLabel(choice.chart)}`
+  const found = defectChart(looks, choice, RUN_RULE_SETS[asked].asked)
+  const signals = defectSignals(found, choice, asked)
+  const open = signals.filter((signal) => !answerToDefects(answers, signal))
+  const thin = !('says' in found) && isThin(found)
+  const judged = (part: Omit<Part, 'subject'>): JudgedDefectChart => ({
+    choice,
+    part: { subject, ...part },
+    signals: signals.length,
+    open: open.length,
+    thin,
+  })
+  if ('says' in found && found.because === 'unfit')
+    return judged({
+      verdict: 'undetermined',
+      found: found.says,
+      remedy: { says: 'Let the specification name a chart that suits the samples.' },
+    })
+  if ('says' in found) return judged({ verdict: 'meets', found: `no signal. ${found.says}` })
+  const [first] = open
+  if (!first)
+    return judged({
+      verdict: 'meets',
+      found: `${found.samples.length} samples, ${signals.length} signals, all answered.`,
+    })
+  return judged({
+    verdict: 'fails',
+    found: `${open.length} of ${signals.length} signals unanswered, the first ${first.chartRule} at ${first.sample} (${first.says}).`,
+    remedy: {
+      says: `Answer ${first.chartRule} at ${first.sample}: what changed then, and what was done about it and about the assemblies made meanwhile.`,
+    },
+  })
+}
