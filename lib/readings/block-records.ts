@@ -48,7 +48,7 @@ export function readRecords(
   misquoted: { lines: number },
   read: RecordReader,
 ): boolean {
-  let rest = bytes
+  let rest = withPlainLineEnds(bytes)
   let line = firstLine
   while (rest.length > 0) {
     const fault = tryRecords(rest, delimiter, line, read)
@@ -66,6 +66,12 @@ export function readRecords(
   }
   return true
 }
+
+/** Inside a quotation the CSV reader counts a carriage return with its line feed as two lines, and would name a wrong one. */
+const withPlainLineEnds = (bytes: Buffer): Buffer =>
+  bytes.includes(QUOTE) && bytes.includes('\r\n')
+    ? Buffer.from(bytes.toString('latin1').replaceAll('\r\n', '\n'), 'latin1')
+    : bytes
 
 /** Hands on all records, or none and says where quotation goes wrong. */
 function tryRecords(

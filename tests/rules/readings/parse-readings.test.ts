@@ -382,6 +382,12 @@ test('law: what was written as CSV is read as it was', async () => {
   )
 })
 
+test('a quotation over lines that end in CR LF does not shift the line of a later fault', async () => {
+  const content = 'Time,Density,Note\r\n2026-03-04 10:00,0.8,"a\r\nb\r\nc"\r\n2026-03-04 10:05,0.8,"x" y\r\n'
+  const result = await importOf(content)
+  expect(result.ok ? [] : result.errors.map(({ line }) => line)).toEqual([5])
+})
+
 test('law: any bytes give readings or errors, never an exception, and errors lie within the file', async () => {
   const bits = fc.oneof(
     fc.string(),
@@ -400,5 +406,6 @@ test('law: any bytes give readings or errors, never an exception, and errors lie
         for (const { line } of result.errors) expect(line).toBeLessThanOrEqual(lines)
       },
     ),
+    { examples: [[['"', '\r\n', '"'], Uint8Array.from([1])]] },
   )
 })
