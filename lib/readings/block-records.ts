@@ -48,7 +48,7 @@ export function readRecords(
   misquoted: { lines: number },
   read: RecordReader,
 ): boolean {
-  let rest = withPlainLineEnds(bytes)
+  let rest = bytes
   let line = firstLine
   while (rest.length > 0) {
     const fault = tryRecords(rest, delimiter, line, read)
@@ -67,12 +67,6 @@ export function readRecords(
   return true
 }
 
-/** Inside a quotation the CSV reader counts a carriage return with its line feed as two lines, and would name a wrong one. */
-const withPlainLineEnds = (bytes: Buffer): Buffer =>
-  bytes.includes(QUOTE) && bytes.includes('\r\n')
-    ? Buffer.from(bytes.toString('latin1').replaceAll('\r\n', '\n'), 'latin1')
-    : bytes
-
 /** Hands on all records, or none and says where quotation goes wrong. */
 function tryRecords(
   bytes: Buffer,
@@ -88,8 +82,11 @@ function tryRecords(
       relax_column_count: true,
     })
   } catch (error) {
-    if (error instanceof CsvError) return quotationFault(error, bytes, firstLine)
-    throw error
+    if (!(error instanceof CsvError)) throw error
+    const plain = withPlainLineEnds(bytes)
+    return plain === bytes
+      ? quotationFault(error, bytes, firstLine)
+      : tryRecords(plain, delimiter, firstLine, read)
   }
   if (!bytes.includes(QUOTE)) {
     for (let index = 0; index < records.length; index++) read(records[index]!, firstLine + index)
@@ -103,6 +100,10 @@ function tryRecords(
   }
   return undefined
 }
+
+/** Inside a quotation the CSV reader counts a carriage return with its line feed as two lines, and would name a wrong one. */
+const withPlainLineEnds = (bytes: Buffer): Buffer =>
+  bytes.includes('\r\n') ? Buffer.from(bytes.toString('latin1').replaceAll('\r\n', '\n'), 'latin1') : bytes
 
 function quotationFault(
   error: CsvError,
