@@ -1,10 +1,4 @@
-import {
-  bathTemperatureTolerance,
-  leadFreeBathLeast,
-  leadFreeBathMost,
-  tinLeadBathLeast,
-  tinLeadBathMost,
-} from '@/shared/plan/limits/control-bath'
+import { bathTemperatureTolerance } from '@/shared/plan/limits/control-bath'
 import { bathTemperatureTarget } from '@/shared/plan/parameters/control-bath'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
@@ -17,15 +11,8 @@ import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
 import { distinctSources } from './distinct-sources'
-import {
-  bothWindows,
-  boundBy,
-  judgeLoggedWindow,
-  marginIn,
-  windowAround,
-  windowInWords,
-  type ProcessWindow,
-} from './logged-window'
+import { bothWindows, judgeLoggedWindow, marginIn, windowAround, windowInWords } from './logged-window'
+import { bathRange, bathRangeReads, bathRulings } from './process-windows'
 import { calibrations, instrumentsOnFile, signalAnswers } from './records-read'
 import { HOT_SOLDER_CAUTIONS, keepsBath } from './soldering-baths'
 
@@ -40,10 +27,7 @@ export const bathTemperatureRule = rule({
     target: bathTemperatureTarget,
     process: optional(solderingProcess),
     tolerance: bathTemperatureTolerance,
-    tinLeadLeast: tinLeadBathLeast,
-    tinLeadMost: tinLeadBathMost,
-    leadFreeLeast: leadFreeBathLeast,
-    leadFreeMost: leadFreeBathMost,
+    ...bathRangeReads,
     logs: logsOf(characteristic),
     answers: signalAnswers,
     instruments: instrumentsOnFile,
@@ -52,15 +36,8 @@ export const bathTemperatureRule = rule({
   judge(inputs): Judged {
     const { family, target, process, tolerance, logs, answers, instruments } = inputs
     if (!keepsBath(process)) return notAsked('No solder bath is kept in this programme.')
-    const [least, most] =
-      family === 'tin-lead'
-        ? [inputs.tinLeadLeast, inputs.tinLeadMost]
-        : [inputs.leadFreeLeast, inputs.leadFreeMost]
-    const ofFamily: ProcessWindow =
-      process === 'selective'
-        ? { least: boundBy(least), unit: '°C' }
-        : { least: boundBy(least), most: boundBy(most), unit: '°C' }
-    const sources = distinctSources([sourceOf(tolerance), sourceOf(least), sourceOf(most)])
+    const ofFamily = bathRange(family, process, inputs)
+    const sources = distinctSources([tolerance, ...bathRulings(family, inputs)].map(sourceOf))
     const { verdict, margin } = marginIn(ofFamily, target)
     if (verdict === 'fails' && margin)
       return {

@@ -1,9 +1,10 @@
-import type { LogSeries } from '@/shared/records/log-series'
 import { capabilityStudy, type CapabilityStudy } from '@/shared/statistics/capability/study'
 import { sigmaFromMovingRange } from '@/shared/statistics/capability/within-sigma'
 import { individualsChart } from '@/shared/statistics/charts/individuals'
 import { judgeChart } from '@/shared/statistics/run-rules/judged-chart'
 import { WESTERN_ELECTRIC_1956 } from '@/shared/statistics/run-rules/western-electric'
+import type { ChartChoice } from './chart-choice'
+import { phaseStarts, type Series } from './chart-stretches'
 import type { ProcessWindow } from './logged-window'
 
 /** Fewer readings leave so wide a bound that the index says nothing. */
@@ -15,13 +16,28 @@ export interface LogCapability {
   readonly pointsBeyond: number
 }
 
+/** The readings since the newest fresh start; all of them where the log has none. */
+export interface NewestStretch {
+  readonly values: readonly number[]
+  /** What began; undefined where nothing did. */
+  readonly since: string | undefined
+}
+
+/** What speaks for the process as it runs now: readings from before a known and lasting change do not. */
+export function newestStretch(series: Series, phases: ChartChoice['phases']): NewestStretch {
+  const { from, name } = phaseStarts(series.instants, phases).at(-1)!
+  return from === 0
+    ? { values: series.values, since: undefined }
+    : { values: series.values.slice(from), since: name }
+}
+
 /**
- * The capability of a series against a window at a one-sided confidence. A
+ * The capability of readings against a window at a one-sided confidence. A
  * single point beyond the control limits makes the log unstable. Undefined with
  * too few readings, without spread, or without a limit.
  */
 export function capabilityOf(
-  { values }: Pick<LogSeries, 'values'>,
+  values: readonly number[],
   { least, most }: ProcessWindow,
   confidence: number,
 ): LogCapability | undefined {

@@ -36,12 +36,19 @@ export function specifiedChart(
     subgroup: row?.subgroup ?? USUAL_SUBGROUP,
     grouping: row?.grouping ?? 'in-a-row',
     ...(from !== undefined && to !== undefined && from <= to && { baseline: { from, to } }),
-    phases: (phases ?? [])
-      .filter(({ log }) => log.trim().toLowerCase() === code.toLowerCase())
-      .map(({ startsOn, name }) => ({ startsOn, name }))
-      .sort((one, other) => (one.startsOn < other.startsOn ? -1 : 1)),
+    phases: freshStarts({ code }, phases),
   }
 }
+
+/** The fresh starts of a log, the earliest first. */
+export const freshStarts = (
+  { code }: Pick<Log, 'code'>,
+  phases: readonly ChartPhaseRow[] = [],
+): ChartChoice['phases'] =>
+  phases
+    .filter(({ log }) => log.trim().toLowerCase() === code.toLowerCase())
+    .map(({ startsOn, name }) => ({ startsOn, name }))
+    .sort((one, other) => (one.startsOn < other.startsOn ? -1 : 1))
 
 export const isOfSubgroups = ({ chart }: Pick<ChartChoice, 'chart'>): boolean =>
   chart === 'mean-range' || chart === 'mean-deviation'

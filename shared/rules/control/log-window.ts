@@ -1,93 +1,106 @@
-import {
-  bathTemperatureTolerance,
-  leadFreeBathLeast,
-  leadFreeBathMost,
-  tinLeadBathLeast,
-  tinLeadBathMost,
-} from '@/shared/plan/limits/control-bath'
+import { bathTemperatureTolerance } from '@/shared/plan/limits/control-bath'
 import {
   immersionLeast,
   immersionMost,
-  preheatLeadFreeLeast,
-  preheatLeadFreeMost,
-  preheatTinLeadLeast,
-  preheatTinLeadMost,
   waveDwellLeast,
   waveDwellMost,
 } from '@/shared/plan/limits/control-wave'
-import type { Parameter } from '@/shared/plan/parameter'
 import { bathTemperatureTarget } from '@/shared/plan/parameters/control-bath'
 import {
   fluxAcidNumberTarget,
   fluxAcidNumberTolerance,
+  fluxControlMethod,
   fluxDensityTarget,
   fluxDensityTolerance,
 } from '@/shared/plan/parameters/control-flux'
-import type { Unit } from '@/shared/quantity/unit'
 import { boardThickness } from '@/shared/plan/parameters/laminate'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
-import { rulingOn, type Limit } from '@/shared/plan/requirement'
+import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
+import type { Unit } from '@/shared/quantity/unit'
 import type { Facts } from '@/shared/rules/facts'
-import { bothWindows, boundBy, windowAround, type Bound, type ProcessWindow } from './logged-window'
+import { inputsOf } from '@/shared/rules/inputs-of'
+import { optional, type Inputs } from '@/shared/rules/rule'
+import { bothWindows, windowAround, type ProcessWindow } from './logged-window'
+import {
+  bathRange,
+  bathRangeReads,
+  between,
+  immersionWindow,
+  preheatRangeReads,
+  preheatRulings,
+} from './process-windows'
+import { keepsBath, passesWave } from './soldering-baths'
+
+/** What the window of a logged quantity follows from. */
+export const windowReads = {
+  family: optional(alloyFamily),
+  process: optional(solderingProcess),
+  method: optional(fluxControlMethod),
+  density: optional(fluxDensityTarget),
+  densityTolerance: optional(fluxDensityTolerance),
+  acid: optional(fluxAcidNumberTarget),
+  acidTolerance: optional(fluxAcidNumberTolerance),
+  bath: optional(bathTemperatureTarget),
+  bathTolerance: bathTemperatureTolerance,
+  ...bathRangeReads,
+  dwellLeast: waveDwellLeast,
+  dwellMost: waveDwellMost,
+  ...preheatRangeReads,
+  thickness: optional(boardThickness),
+  immersionLeast,
+  immersionMost,
+}
+export type WindowInputs = Inputs<typeof windowReads>
 
 /**
  * The specified window of what a log charts, in the unit of what is charted.
- * Undefined where the specification does not say yet, or limits nothing.
+ * Undefined where the specification does not say yet, limits nothing, or the
+ * programme solders or controls in another way.
  */
-export function windowOfLog(characteristic: string, facts: Facts): ProcessWindow | undefined {
-  const family = valueOf(alloyFamily, facts)
+export function windowOf(characteristic: string, inputs: WindowInputs): ProcessWindow | undefined {
+  const { family, process, method } = inputs
   switch (characteristic) {
     case 'flux-density':
-      return around(fluxDensityTarget, fluxDensityTolerance, 'g/ml', 'specified density', facts)
+      if (method !== undefined && method !== 'density') return undefined
+      return around(inputs.density, inputs.densityTolerance, 'g/ml', 'specified density')
     case 'flux-acid-number':
-      return around(fluxAcidNumberTarget, fluxAcidNumberTolerance, 'mg KOH/g', 'specified acid number', facts)
-    case 'wave-contact':
-      return { least: bound(waveDwellLeast, facts), most: bound(waveDwellMost, facts), unit: 's' }
+      if (method !== undefined && method !== 'acid-number') return undefined
+      return around(inputs.acid, inputs.acidTolerance, 'mg KOH/g', 'specified acid number')
     case 'bath-temperature': {
-      const target = valueOf(bathTemperatureTarget, facts)
-      if (target === undefined || family === undefined) return undefined
-      const tolerance = rulingOn(bathTemperatureTolerance, facts.requirements)
-      const [least, most] =
-        family === 'tin-lead' ? [tinLeadBathLeast, tinLeadBathMost] : [leadFreeBathLeast, leadFreeBathMost]
+      const { bath, bathTolerance } = inputs
+      if (bath === undefined || family === undefined || !keepsBath(process)) return undefined
       return bothWindows(
-        { least: bound(least, facts), most: bound(most, facts), unit: '°C' },
-        windowAround(target, tolerance.value, '°C', tolerance.document),
+        bathRange(family, process, inputs),
+        windowAround(bath, bathTolerance.value, '°C', bathTolerance.document),
       )
     }
-    case 'wave-preheat': {
-      if (family === undefined) return undefined
-      const [least, most] =
-        family === 'tin-lead'
-          ? [preheatTinLeadLeast, preheatTinLeadMost]
-          : [preheatLeadFreeLeast, preheatLeadFreeMost]
-      return { least: bound(least, facts), most: bound(most, facts), unit: '°C' }
-    }
-    case 'wave-geometry': {
-      const thicknessMm = valueOf(boardThickness, facts)
-      if (thicknessMm === undefined) return undefined
-      const share = ({ value, document }: Bound): Bound => ({ value: (value / 100) * thicknessMm, document })
-      return {
-        least: share(bound(immersionLeast, facts)),
-        most: share(bound(immersionMost, facts)),
-        unit: 'mm',
-      }
-    }
+    case 'wave-contact':
+      return passesWave(process) ? between(inputs.dwellLeast, inputs.dwellMost, 's') : undefined
+    case 'wave-preheat':
+      return passesWave(process) && family !== undefined
+        ? between(...preheatRulings(family, inputs), '°C')
+        : undefined
+    case 'wave-geometry':
+      return passesWave(process) && inputs.thickness !== undefined
+        ? immersionWindow(inputs.thickness, inputs.immersionLeast, inputs.immersionMost)
+        : undefined
     default:
       return undefined
   }
 }
 
-function around(
-  target: Parameter<number>,
-  tolerance: Parameter<number>,
-  unit: Unit,
-  document: string,
-  facts: Facts,
-): ProcessWindow | undefined {
-  const [middle, reach] = [valueOf(target, facts), valueOf(tolerance, facts)]
-  return middle === undefined || reach === undefined ? undefined : windowAround(middle, reach, unit, document)
+/** The same, from a programme's facts. */
+export function windowOfLog(characteristic: string, facts: Facts): ProcessWindow | undefined {
+  const inputs = inputsOf(windowReads, facts)
+  return inputs && windowOf(characteristic, inputs)
 }
 
-const valueOf = <T>({ key }: Parameter<T>, facts: Facts): T | undefined =>
-  facts.values.get(key) as T | undefined
-const bound = (limit: Limit, { requirements }: Facts): Bound => boundBy(rulingOn(limit, requirements))
+const around = (
+  target: number | undefined,
+  tolerance: number | undefined,
+  unit: Unit,
+  document: string,
+): ProcessWindow | undefined =>
+  target === undefined || tolerance === undefined
+    ? undefined
+    : windowAround(target, tolerance, unit, document)

@@ -6,7 +6,13 @@ import { notAsked } from '@/shared/rules/not-asked'
 import { judgedByParts } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import { capabilityOf, FEWEST_FOR_CAPABILITY, type LogCapability } from './capability-of-log'
+import {
+  capabilityOf,
+  FEWEST_FOR_CAPABILITY,
+  newestStretch,
+  type LogCapability,
+  type NewestStretch,
+} from './capability-of-log'
 import { limitedLogs, limitedReads, type LimitedLog } from './limited-logs'
 
 /** Of the bound that a capability must clear. */
@@ -17,7 +23,7 @@ export const processCapabilityRule = rule({
   title: 'Capability of the process',
   why: 'Readings inside the limits today promise nothing for tomorrow unless the process is steady and its spread leaves room. Capability says how much room, and how surely it is known.',
   stage: 'control',
-  version: 1,
+  version: 2,
   reads: { ...limitedReads, asked: optional(capabilityAsked), least: capabilityLeast },
   judge(inputs): Judged {
     const { asked, least } = inputs
@@ -25,10 +31,7 @@ export const processCapabilityRule = rule({
     const limit = `Cpk of at least ${formatNumber(least.value)} with ${CAPABILITY_CONFIDENCE * 100} % confidence, on a log without a point beyond its control limits (${namedRuling(least)}).`
     const questions = limitedLogs(inputs)
       .filter(({ series }) => series.values.length > 0)
-      .map((question) => ({
-        ...question,
-        capability: capabilityOf(question.series, question.window, CAPABILITY_CONFIDENCE),
-      }))
+      .map(answered)
     if (questions.length === 0)
       return undetermined(
         'No log has readings and a specified window yet: there is nothing to hold the spread against.',
@@ -47,6 +50,7 @@ export const processCapabilityRule = rule({
         sourceOf(least),
       ],
       notes: [
+        'Readings from before the newest fresh start of a log’s chart are left out.',
         'Spread is taken from the moving range of successive readings: readings that follow close upon each other look steadier than the process is.',
         'The index presumes a normal spread; look at the chart before believing it.',
       ],
@@ -54,26 +58,37 @@ export const processCapabilityRule = rule({
   },
 })
 
-/** A question with the capability of its log, worked out once. */
+/** A question with the capability of its log as it runs now, worked out once. */
 interface Answered extends LimitedLog {
+  readonly stretch: NewestStretch
   readonly capability: LogCapability | undefined
 }
 
+function answered(question: LimitedLog): Answered {
+  const stretch = newestStretch(question.series, question.phases)
+  return {
+    ...question,
+    stretch,
+    capability: capabilityOf(stretch.values, question.window, CAPABILITY_CONFIDENCE),
+  }
+}
+
 /** Proven by the bound: meets. By the estimate alone: marginal. On an unstable log: no answer. */
-function partOf({ what, series, capability }: Answered, leastCpk: number): Part {
+function partOf({ what, series, stretch, capability }: Answered, leastCpk: number): Part {
   const subject = `Log ${series.log.code} (${what})`
+  const since = stretch.since === undefined ? '' : ` since “${stretch.since}”`
   if (!capability)
     return {
       subject,
       verdict: 'undetermined',
       found:
-        series.values.length < FEWEST_FOR_CAPABILITY
-          ? `${series.values.length} readings of the ${FEWEST_FOR_CAPABILITY} that a capability needs.`
+        stretch.values.length < FEWEST_FOR_CAPABILITY
+          ? `${stretch.values.length} readings${since}, of the ${FEWEST_FOR_CAPABILITY} that a capability needs.`
           : 'the readings show no spread: the instrument is too coarse to tell a capability.',
     }
   const { study, pointsBeyond } = capability
   const { cpk, cpkLowerBound } = study.shortTerm
-  const found = `Cpk ${formatAgainst(cpk, leastCpk, '1').found}, with ${CAPABILITY_CONFIDENCE * 100} % confidence at least ${formatAgainst(cpkLowerBound, leastCpk, '1').found}; long-term Ppk ${formatNumber(study.longTerm.cpk, 3)}, ${study.readings} readings.`
+  const found = `Cpk ${formatAgainst(cpk, leastCpk, '1').found}, with ${CAPABILITY_CONFIDENCE * 100} % confidence at least ${formatAgainst(cpkLowerBound, leastCpk, '1').found}; long-term Ppk ${formatNumber(study.longTerm.cpk, 3)}, ${study.readings} readings${since}.`
   if (!study.speaksForTheFuture)
     return {
       subject,

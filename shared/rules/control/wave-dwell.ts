@@ -12,7 +12,8 @@ import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
 import { distinctSources } from './distinct-sources'
 import { withFurtherParts } from './further-parts'
-import { boundBy, judgeLoggedWindow, judgeSeries, type ProcessWindow } from './logged-window'
+import { boundBy, judgeLoggedWindow, judgeSeries } from './logged-window'
+import { between } from './process-windows'
 import { calibrations, instrumentsOnFile, signalAnswers } from './records-read'
 import { HOT_SOLDER_CAUTIONS, passesWave } from './soldering-baths'
 
@@ -54,7 +55,7 @@ export const waveDwellRule = rule({
   },
   judge({ process, least, most, totalMost, logs, answers, ...rest }): Judged {
     if (!passesWave(process)) return notAsked('No board passes over a wave in this programme.')
-    const window: ProcessWindow = { least: boundBy(least), most: boundBy(most), unit: 's' }
+    const window = between(least, most, 's')
     const instruments = { instruments: rest.instruments, calibrations: rest.calibrations }
     const series = logs.map(dwellSeries)
     const judged = judgeLoggedWindow({

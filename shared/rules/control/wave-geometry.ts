@@ -17,7 +17,8 @@ import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
 import { distinctSources } from './distinct-sources'
 import { withFurtherParts } from './further-parts'
-import { boundBy, judgeLoggedWindow, judgeSeries } from './logged-window'
+import { judgeLoggedWindow, judgeSeries } from './logged-window'
+import { between } from './process-windows'
 import { calibrations, instrumentsOnFile, signalAnswers } from './records-read'
 import { passesWave } from './soldering-baths'
 
@@ -53,7 +54,7 @@ export const waveGeometryRule = rule({
     const judged = judgeLoggedWindow({
       what: 'Immersion',
       series: logs.map((log) => immersionShareSeries(log, thickness)),
-      window: { least: boundBy(least), most: boundBy(most), unit: '%' },
+      window: between(least, most, '%'),
       answers,
       instruments,
       mend: () => `Set the wave so that the board dips ${inMm(least.value)} to ${inMm(most.value)}.`,
@@ -66,7 +67,7 @@ export const waveGeometryRule = rule({
         judgeSeries(
           one,
           {
-            window: { least: boundBy(angleLeast), most: boundBy(angleMost), unit: '°' },
+            window: between(angleLeast, angleMost, '°'),
             answers,
             instruments,
             mend: () => `Set the conveyor to climb by ${angleLeast.value} to ${angleMost.value}°.`,

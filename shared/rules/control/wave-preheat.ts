@@ -1,10 +1,4 @@
-import {
-  preheatLeadFreeLeast,
-  preheatLeadFreeMost,
-  preheatRiseMost,
-  preheatTinLeadLeast,
-  preheatTinLeadMost,
-} from '@/shared/plan/limits/control-wave'
+import { preheatRiseMost } from '@/shared/plan/limits/control-wave'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import { wavePreheat as characteristic } from '@/shared/records/characteristics/wave-preheat'
@@ -17,6 +11,7 @@ import { sourceOf } from '@/shared/rules/ruling-source'
 import { distinctSources } from './distinct-sources'
 import { withFurtherParts } from './further-parts'
 import { boundBy, judgeLoggedWindow, judgeSeries } from './logged-window'
+import { between, preheatRangeReads, preheatRulings } from './process-windows'
 import { calibrations, instrumentsOnFile, signalAnswers } from './records-read'
 import { HOT_SOLDER_CAUTIONS, passesWave } from './soldering-baths'
 
@@ -29,10 +24,7 @@ export const wavePreheatRule = rule({
   reads: {
     family: alloyFamily,
     process: optional(solderingProcess),
-    tinLeadLeast: preheatTinLeadLeast,
-    tinLeadMost: preheatTinLeadMost,
-    leadFreeLeast: preheatLeadFreeLeast,
-    leadFreeMost: preheatLeadFreeMost,
+    ...preheatRangeReads,
     riseMost: preheatRiseMost,
     logs: logsOf(characteristic),
     answers: signalAnswers,
@@ -42,15 +34,12 @@ export const wavePreheatRule = rule({
   judge(inputs): Judged {
     const { family, process, logs, answers, riseMost } = inputs
     if (!passesWave(process)) return notAsked('No board passes over a wave in this programme.')
-    const [least, most] =
-      family === 'tin-lead'
-        ? [inputs.tinLeadLeast, inputs.tinLeadMost]
-        : [inputs.leadFreeLeast, inputs.leadFreeMost]
+    const [least, most] = preheatRulings(family, inputs)
     const instruments = { instruments: inputs.instruments, calibrations: inputs.calibrations }
     const judged = judgeLoggedWindow({
       what: 'Upper side entering the wave',
       series: logs.map((log) => columnSeries(log, characteristic.charted)),
-      window: { least: boundBy(least), most: boundBy(most), unit: '°C' },
+      window: between(least, most, '°C'),
       answers,
       instruments,
       mend: (newest) =>

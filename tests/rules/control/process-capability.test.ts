@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { capabilityLeast } from '@/shared/plan/limits/control-charts'
 import { bathTemperatureTarget } from '@/shared/plan/parameters/control-bath'
-import { capabilityAsked } from '@/shared/plan/parameters/control-charts'
+import { capabilityAsked, chartPhases } from '@/shared/plan/parameters/control-charts'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
 import { capabilityOf } from '@/shared/rules/control/capability-of-log'
 import { processCapabilityRule } from '@/shared/rules/control/process-capability'
@@ -27,7 +27,7 @@ describe('capability of a log', () => {
   // NIST/SEMATECH e-Handbook 6.1.6: (limit − mean) / 3σ to the nearer limit; σ from the moving range ÷ 1.128 (6.3.2.2).
   test('is the room to the nearer limit in three sigma', () => {
     const found = capabilityOf(
-      { values: swinging(1) },
+      swinging(1),
       { least: { value: 245, document: '' }, most: { value: 255, document: '' }, unit: '°C' },
       0.95,
     )
@@ -50,6 +50,18 @@ describe('capability of a log', () => {
     expect(judged(swinging(0.5, 19)).verdict).toBe('undetermined')
     expect(judged(Array.from({ length: 40 }, () => 250)).verdict).toBe('undetermined')
     expect(judged([]).verdict).toBe('undetermined')
+  })
+  test('readings from before a lasting change say nothing of the process as it runs now', () => {
+    const values = [...swinging(3, 40), 275, ...swinging(0.5, 40)]
+    expect(judged(values).verdict).toBe('undetermined')
+    // Hourly readings from 5 January: the upset falls on the 6th.
+    const phase = (startsOn: string) => set(chartPhases, [{ log: 'l-1', startsOn, name: 'new pump' }])
+    const fresh = judged(values, { values: [...VALUES, phase('2026-01-07')] })
+    expect(fresh.verdict).toBe('meets')
+    expect(fresh.found).toContain('33 readings since “new pump”')
+    const few = judged(values, { values: [...VALUES, phase('2026-01-08')] })
+    expect(few.verdict).toBe('undetermined')
+    expect(few.found).toContain('9 readings since “new pump”, of the 20')
   })
   test('a customer’s 2.0 rules', () => {
     expect(judged(swinging(0.5), { requirements: [requirement(capabilityLeast, 2)] }).verdict).toBe('fails')

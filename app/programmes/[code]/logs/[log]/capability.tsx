@@ -8,7 +8,7 @@ import { capabilityLeast } from '@/shared/plan/limits/control-charts'
 import { rulingOn } from '@/shared/plan/requirement'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import type { Log } from '@/shared/records/log'
-import { capabilityOf, FEWEST_FOR_CAPABILITY } from '@/shared/rules/control/capability-of-log'
+import { capabilityOf, FEWEST_FOR_CAPABILITY, newestStretch } from '@/shared/rules/control/capability-of-log'
 import { limitedLogs, limitedReads } from '@/shared/rules/control/limited-logs'
 import { windowInWords } from '@/shared/rules/control/logged-window'
 import { CAPABILITY_CONFIDENCE } from '@/shared/rules/control/process-capability'
@@ -22,15 +22,16 @@ export function Capability({ view, log }: { view: ProgrammeView; log: Log }) {
   const inputs = inputsOf(limitedReads, facts)
   const limited = inputs && limitedLogs(inputs).find(({ series }) => series.log.code === log.code)
   if (!limited) return null
-  const { what, series, window } = limited
+  const { what, series, window, phases } = limited
+  const { values, since } = newestStretch(series, phases)
   const heading = `Capability of the ${what}`
-  const found = capabilityOf(series, window, CAPABILITY_CONFIDENCE)
+  const found = capabilityOf(values, window, CAPABILITY_CONFIDENCE)
   if (!found)
     return (
       <Section heading={heading} lead={`Window: ${windowInWords(window)}`}>
         <p>
-          {series.values.length < FEWEST_FOR_CAPABILITY
-            ? `${series.values.length} of the ${FEWEST_FOR_CAPABILITY} readings that a capability needs.`
+          {values.length < FEWEST_FOR_CAPABILITY
+            ? `${values.length} readings${sinceWhat(since)}, of the ${FEWEST_FOR_CAPABILITY} that a capability needs.`
             : 'The readings show no spread: the instrument is too coarse to tell a capability.'}
         </p>
       </Section>
@@ -45,7 +46,7 @@ export function Capability({ view, log }: { view: ProgrammeView; log: Log }) {
     <Section
       id="capability"
       heading={heading}
-      lead={`Window: ${windowInWords(window)} All ${study.readings} readings; intervals at ${CAPABILITY_CONFIDENCE * 100} %.`}
+      lead={`Window: ${windowInWords(window)} ${since === undefined ? 'All ' : ''}${study.readings} readings${sinceWhat(since)}; intervals at ${CAPABILITY_CONFIDENCE * 100} %.`}
     >
       {!study.speaksForTheFuture && (
         <Notice kind="warning" title="The log is unstable">
@@ -56,7 +57,7 @@ export function Capability({ view, log }: { view: ProgrammeView; log: Log }) {
       <Histogram
         title={`${log.code}: ${what} against its window`}
         across={{ label: what.charAt(0).toUpperCase() + what.slice(1), unit: window.unit }}
-        values={series.values}
+        values={values}
         limits={{ atLeast: limits.lower, atMost: limits.upper }}
         normal={{ mean: study.mean, sigma: longTerm.sigma.sigma }}
       />
@@ -102,6 +103,8 @@ export function Capability({ view, log }: { view: ProgrammeView; log: Log }) {
     </Section>
   )
 }
+
+const sinceWhat = (since: string | undefined): string => (since === undefined ? '' : ` since “${since}”`)
 
 const inWords = (interval: Interval | undefined): string =>
   interval ? `(${formatNumber(interval.lower, 3)} to ${formatNumber(interval.upper, 3)})` : ''
