@@ -1,10 +1,7 @@
 import { callBlindSet } from '@/seed/level-transmitter/blind-set'
+import { inspect } from '@/seed/level-transmitter/inspections'
 import { testLife } from '@/seed/level-transmitter/life-tests'
-import { serials } from '@/seed/level-transmitter/serials'
 import type { Story } from '@/seed/story'
-
-/** Joints of one board: the machine soldered and the hand soldered ones of its hole table. */
-const JOINTS = 306
 
 /** The board as it crosses the wave, for the plan of its defects. */
 const BOARD_PLAN = {
@@ -27,8 +24,9 @@ export async function assess(story: Story): Promise<void> {
       'inspected-assemblies-share': 100,
       'agreement-study-asked': true,
       'insulation-test': 'j-std-004a',
+      'defect-charts': [{ chart: 'u-by-day' }, { chart: 'c' }],
     },
-    'A first series of class 3 is looked at whole.',
+    'A first series of class 3 is looked at whole, and every defect in it has its cause looked for.',
   )
   await story.specify('ines', BOARD_PLAN, 'Outline drawing and layout, revision C.')
   await inspect(story)
@@ -38,34 +36,6 @@ export async function assess(story: Story): Promise<void> {
   await story.specify('petra', { 'working-hour-cost': 42 }, 'The rate of bench 3 this year.')
   await story.on('2026-04-17').approve('assessment')
   await story.signGate('assessment')
-}
-
-/** All 240 assemblies: one joint short of solder, mended. */
-async function inspect(story: Story): Promise<void> {
-  const inspections = serials(1, 240).map((assembly, index) => ({
-    assembly,
-    inspectedOn: '2026-04-09',
-    inspector: 'Sunniva Brandt',
-    magnification: 4,
-    jointsSeen: JOINTS,
-    defects: index === 56 ? [{ kind: 'insufficient solder', joint: 'U3-4', xMm: 61.5, yMm: 32 }] : [],
-    note: '',
-  }))
-  await story.on('2026-04-10').do('sunniva', 'record-inspection', { inspections })
-  await story.do('goran', 'add-record', {
-    kind: 'rework',
-    rows: [
-      {
-        doneOn: '2026-04-10',
-        worker: 'Goran Eide',
-        assembly: 'LX41-0057',
-        joint: 'U3-4',
-        defect: 'insufficient solder',
-        heats: 1,
-        minutes: 6,
-      },
-    ],
-  })
 }
 
 async function cleanAndTest(story: Story): Promise<void> {

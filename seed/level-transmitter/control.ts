@@ -1,5 +1,6 @@
 import { storeText } from '@/seed/attach-file'
 import { logsAt } from '@/seed/level-transmitter/logs'
+import { ASSEMBLIES_A_DAY, DAYS } from '@/seed/level-transmitter/days'
 import { serials } from '@/seed/level-transmitter/serials'
 import { csvOf, readingsOf } from '@/seed/readings'
 import type { Story } from '@/seed/story'
@@ -47,20 +48,6 @@ const ANALYSES = [
   '2026-04-02',
 ]
 
-/** The two weeks of March in which the first 240 assemblies were soldered. */
-const DAYS = [
-  '2026-03-23',
-  '2026-03-24',
-  '2026-03-25',
-  '2026-03-26',
-  '2026-03-27',
-  '2026-03-30',
-  '2026-03-31',
-  '2026-04-01',
-  '2026-04-02',
-  '2026-04-03',
-]
-
 /** The process is held where the specification needs it. */
 export async function control(story: Story, instruments: Readonly<Record<string, string>>): Promise<void> {
   story.on('2026-03-19')
@@ -100,8 +87,8 @@ async function runs(story: Story): Promise<void> {
     doneOn,
     worker: 'Goran Eide',
     skill: 'machine-soldering',
-    assemblies: 24,
-    serials: `${serials(index * 24 + 1, index * 24 + 1)[0]} to ${serials(index * 24 + 24, index * 24 + 24)[0]}`,
+    assemblies: ASSEMBLIES_A_DAY,
+    serials: spanOf(index * ASSEMBLIES_A_DAY + 1, (index + 1) * ASSEMBLIES_A_DAY),
     lots: 'B-2609, T-118, R-540, C-221, U-902, J-640',
     line: 'Line 1',
   }))
@@ -109,7 +96,7 @@ async function runs(story: Story): Promise<void> {
     doneOn,
     worker: 'Goran Eide',
     skill: 'hand-soldering',
-    assemblies: 24,
+    assemblies: ASSEMBLIES_A_DAY,
     lots: 'T-118',
     line: 'Bench 3',
   }))
@@ -130,6 +117,9 @@ async function runs(story: Story): Promise<void> {
     ],
   })
 }
+
+const spanOf = (first: number, last: number): string =>
+  `${serials(first, first)[0]} to ${serials(last, last)[0]}`
 
 async function keepLogs(story: Story, instruments: Readonly<Record<string, string>>): Promise<void> {
   const instants = DAYS.flatMap((day) => ['06:30', '13:30'].map((time) => Date.parse(`${day}T${time}:00Z`)))
