@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto'
+import { v7 } from 'uuid'
 import { COMMANDS } from '@/lib/commands/all-commands'
 import type { AnyCommand, Context } from '@/lib/commands/command'
 import type { Outcome } from '@/lib/commands/outcome'
@@ -75,7 +76,8 @@ async function performIn(
     today: now.slice(0, 10),
     programmeId,
     head,
-    newId: () => randomUUID(),
+    // RFC 9562 version 7: of one command's rows the id tells the order, since all have one instant.
+    newId: () => v7(),
   }
 
   const state = await command.load(tx, input as never, context)

@@ -2,6 +2,7 @@ import { createHash, randomUUID } from 'node:crypto'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { perform } from '@/lib/commands/perform'
 import { database } from '@/lib/db/client'
+import { judgedProgramme } from '@/lib/programme/judged'
 import { verifyTrail } from '@/shared/trail/verify'
 import type { Sha256 } from '@/shared/trail/sha256'
 import { openWorld, programmeInput, trailLength, type World } from '@/tests/commands/world'
@@ -74,6 +75,25 @@ describe('two people editing one value', () => {
 test('a programme code that exists is refused by name, whatever its capitals', async () => {
   const outcome = await world.as('stranger', 'open-programme', programmeInput(world.code.toLowerCase()))
   expect(outcome).toMatchObject({ ok: false, fields: { code: expect.stringContaining('is taken') } })
+})
+
+test('what one command records is read back in the order in which it was given', async () => {
+  const given = Array.from({ length: 200 }, (_, index) => `Order ${(index * 37) % 200}`)
+  await world.must('quality', 'record-inspection', {
+    programme: world.code,
+    inspections: given.map((assembly) => ({
+      assembly,
+      inspectedOn: '2026-01-07',
+      inspector: 'An inspector',
+      magnification: 4,
+      jointsSeen: 100,
+      defects: [],
+      note: '',
+    })),
+  })
+  const judged = await judgedProgramme(world.code)
+  const read = judged?.state.facts.records.inspections.map(({ assembly }) => assembly) ?? []
+  expect(read.filter((assembly) => assembly.startsWith('Order '))).toEqual(given)
 })
 
 test('twenty writers on one programme: every acknowledged command is one entry, without a gap', async () => {
