@@ -42,18 +42,13 @@ export function rowsFromForm(form: FormData, name: string, columns: Readonly<Rec
   )
 }
 
-/**
- * Positions of the rows that something was typed into. A choice or a yes shows
- * something without being touched, so that neither makes a row.
- */
+/** Positions of the rows in which something was typed or chosen. */
 export function rowsTypedInto(
   name: string,
   columns: Readonly<Record<string, Column>>,
   fields: readonly string[],
   typed: (field: string) => unknown,
 ): number[] {
-  const written = Object.entries(columns).filter(([, { kind }]) => kind !== 'flag' && kind !== 'choice')
-  const asked = written.length > 0 ? written : Object.entries(columns)
   const positions = fields
     .filter((field) => field.startsWith(`${name}.`))
     .map((field) => Number(field.slice(name.length + 1).split('.')[0]))
@@ -61,7 +56,7 @@ export function rowsTypedInto(
   return [...new Set(positions)]
     .sort((a, b) => a - b)
     .filter((position) =>
-      asked.some(([key]) => String(typed(`${name}.${position}.${key}`) ?? '').trim() !== ''),
+      Object.keys(columns).some((key) => String(typed(`${name}.${position}.${key}`) ?? '').trim() !== ''),
     )
 }
 

@@ -73,8 +73,8 @@ describe('the rows of a table', () => {
     'value.0.shape': 'round',
     'value.1.name': ' ',
     'value.1.holeMm': '',
-    'value.1.plated': 'yes',
-    'value.1.shape': 'round',
+    'value.1.plated': '',
+    'value.1.shape': '',
     'value.10.name': 'R1',
     'value.10.holeMm': 'x',
     'value.2.name': 'C1',
@@ -93,9 +93,8 @@ describe('the rows of a table', () => {
     expect(at(10)).toBe('Hole must be a number.')
     expect([0, 1, 2].map(at)).toEqual([undefined, undefined, undefined])
   })
-  test('a table without a box to type in counts every row', () => {
-    const only = { plated: optionalColumn(COLUMNS.plated) }
-    expect(rowsFromForm(formOf({ 'value.0.plated': 'no', 'value.1.plated': '' }), 'value', only)).toEqual([
+  test('are those something was only chosen in too: nothing that was entered is left out silently', () => {
+    expect(rowsFromForm(formOf({ 'value.0.plated': 'no', 'value.1.plated': '' }), 'value', COLUMNS)).toEqual([
       { plated: false },
     ])
   })
