@@ -42,7 +42,8 @@ export const defectSignalsAnswered = rule({
       working: charted.map(({ choice, signals, open }) => ({
         label: defectChartLabel(choice.chart),
         formula: DEFECT_CHARTS[choice.chart].formula,
-        result: `${signals} signals to be answered, ${open} without an answer`,
+        result:
+          signals === 0 ? 'no signal' : `${inNumber(signals)} to be answered, ${open} without an answer`,
       })),
       sources: distinctSources([
         rules[0].source,
@@ -60,6 +61,8 @@ export const defectSignalsAnswered = rule({
     })
   },
 })
+
+const inNumber = (signals: number): string => (signals === 1 ? '1 signal' : `${signals} signals`)
 
 interface JudgedDefectChart {
   readonly choice: DefectChartChoice
@@ -98,11 +101,11 @@ function judgeChart(
   if (!first)
     return judged({
       verdict: 'meets',
-      found: `${found.samples.length} samples, ${signals.length} signals, all answered.`,
+      found: `${found.samples.length} samples, ${signals.length === 0 ? 'no signal' : `${inNumber(signals.length)}, answered`}.`,
     })
   return judged({
     verdict: 'fails',
-    found: `${open.length} of ${signals.length} signals unanswered, the first ${first.chartRule} at ${first.sample} (${first.says}).`,
+    found: `${open.length} of ${inNumber(signals.length)} unanswered, the first ${first.chartRule} at ${first.sample} (${first.says}).`,
     remedy: {
       says: `Answer ${first.chartRule} at ${first.sample}: what changed then, and what was done about it and about the assemblies made meanwhile.`,
     },

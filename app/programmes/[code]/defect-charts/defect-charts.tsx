@@ -40,7 +40,7 @@ export function DefectCharts({ view, asked }: { view: ProgrammeView; asked: Defe
         <>
           <Section
             heading={`Chart ${defectChartLabel(choice.chart)}`}
-            lead={`${stretchesInWords(found.chart.phases)} They follow each sample’s size. Signals by the ${RUN_RULE_SETS[ruleSet].name}. ${DEFECT_CHARTS[choice.chart].source.cite}.`}
+            lead={`Limits ${DEFECT_CHARTS[choice.chart].formula}, ${stretchesInWords(found.chart.phases)}. Signals by the ${RUN_RULE_SETS[ruleSet].name}. ${DEFECT_CHARTS[choice.chart].source.cite}.`}
           >
             <DefectPlot chart={choice.chart} found={found} signals={signals} />
             {isThin(found) && (
@@ -79,8 +79,8 @@ function AnsweredFor({ code, charts }: { code: string; charts: readonly DefectCh
   )
 }
 
-/** "Limits held, from 8 samples of …" for the one stretch, or for each by its name. */
-function stretchesInWords(phases: readonly ChartPhase[]): string {
-  if (phases.length === 1) return `Limits ${limitsInWords(phases[0]!)}.`
-  return `Limits ${phases.map((phase) => `${phase.name}: ${limitsInWords(phase)}`).join('; ')}.`
-}
+/** "held, from 8 samples of …" for the one stretch, or for each by its name. */
+const stretchesInWords = (phases: readonly ChartPhase[]): string =>
+  phases.length === 1
+    ? limitsInWords(phases[0]!)
+    : phases.map((phase) => `${phase.name}: ${limitsInWords(phase)}`).join('; ')

@@ -32,8 +32,8 @@ export function DefectSignals({ view, chart, signals, specified }: DefectSignals
       rows={signals}
       rowKey={({ chartRule, point }) => `${chartRule} ${point}`}
       columns={[
-        { label: 'Sample', names: true, cell: ({ sample }) => sample },
-        { label: 'Inspected', cell: ({ inspectedOn }) => <Day at={inspectedOn} /> },
+        { label: 'Sample', names: true, set: 'shrink', cell: ({ sample }) => sample },
+        { label: 'Inspected', set: 'shrink', cell: ({ inspectedOn }) => <Day at={inspectedOn} /> },
         { label: 'Signal', cell: ({ says }) => says },
         { label: 'Plotted', set: 'number', cell: ({ value }) => formatNumber(value, 3) },
         { label: 'Defects', set: 'number', cell: ({ of }) => of.defects },
