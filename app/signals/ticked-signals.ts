@@ -2,22 +2,20 @@ const PREFIX = 'signal:'
 
 export const NOTHING_TICKED = 'Tick the signals that this answers.'
 
-/** The name of the box that ticks one signal: what an answer names it by, in order. */
-export const tickName = (names: readonly string[]): string => PREFIX + JSON.stringify(names)
+/** The name of the box that ticks one signal: what an answer names it by, in order. No quotation mark, which forms do not carry in a name. */
+export const tickName = (names: readonly string[]): string => PREFIX + names.map(encodeURIComponent).join('|')
 
 /** What the ticked boxes of a form name, in the order of the form. */
-export function tickedSignals(form: FormData): (readonly string[])[] {
-  return [...form.keys()].flatMap((key) => {
-    const names = key.startsWith(PREFIX) ? namesIn(key.slice(PREFIX.length)) : undefined
-    return names ? [names] : []
-  })
-}
+export const tickedSignals = (form: FormData): (readonly string[])[] =>
+  [...form.keys()]
+    .filter((key) => key.startsWith(PREFIX))
+    .map((key) => key.slice(PREFIX.length).split('|').map(decoded))
 
-function namesIn(text: string): readonly string[] | undefined {
+/** A name that was tampered with stays as it is, and answers nothing. */
+function decoded(text: string): string {
   try {
-    const names: unknown = JSON.parse(text)
-    return Array.isArray(names) && names.every((name) => typeof name === 'string') ? names : undefined
+    return decodeURIComponent(text)
   } catch {
-    return undefined
+    return text
   }
 }
