@@ -74,7 +74,7 @@ export function defectChart(
   if (samples.length < FEWEST_TO_CHART)
     return {
       samples,
-      says: `${samples.length} ${kind.sampled}: limits are drawn from ${FEWEST_TO_CHART} on.`,
+      says: `Limits need ${FEWEST_TO_CHART} ${kind.sampled}; there ${samples.length === 1 ? 'is' : 'are'} ${samples.length}.`,
       because: 'few',
     }
   if (samples.every(({ defects }) => defects === 0))

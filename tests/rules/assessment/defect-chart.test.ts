@@ -146,7 +146,7 @@ describe('why there is no chart', () => {
     Array.from({ length: 9 }, (_, index) => looked(index, defects, over(index)))
 
   test.each([
-    ['too few assemblies', nine(() => ({})).slice(0, 7), 'c', /7 assemblies inspected/],
+    ['too few assemblies', nine(() => ({})).slice(0, 7), 'c', /8 assemblies inspected; there are 7/],
     ['no defect at all', nine(() => ({}), 0), 'c', /No defect/],
     ['assemblies of differing size', nine((index) => ({ jointsSeen: 100 + index })), 'c', /u chart/],
     ['days of differing size', [...nine(() => ({})), looked(0, 0)], 'np', /p chart/],
