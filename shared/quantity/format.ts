@@ -13,7 +13,7 @@ export function formatNumber(value: number, significantFigures = 4): string {
   if (magnitude >= 1e7 || magnitude < 1e-5) return scientific(value, significantFigures)
   const wholeDigits = Math.floor(Math.log10(magnitude)) + 1
   const decimals = Math.max(0, significantFigures - wholeDigits)
-  return minus(String(Number(value.toFixed(Math.min(decimals, 20)))))
+  return minus(withoutTrailingZeros(value.toFixed(Math.min(decimals, 20))))
 }
 
 /** A number with its unit, e.g. "0.25 mm", "3 %", "12". */
@@ -31,12 +31,11 @@ export function formatQuantity(value: number, unit: Unit, significantFigures = 4
  */
 export function formatAgainst(found: number, limit: number, unit: Unit): { found: string; limit: string } {
   for (let figures = 3; figures <= 12; figures++) {
-    const pair = {
+    if (found !== limit && formatNumber(found, figures) === formatNumber(limit, figures)) continue
+    return {
       found: formatQuantity(found, unit, figures),
       limit: formatQuantity(limit, unit, Math.max(figures, 6)),
     }
-    const same = formatNumber(found, figures) === formatNumber(limit, figures)
-    if (!same || found === limit) return pair
   }
   return { found: String(found), limit: String(limit) }
 }
@@ -44,6 +43,16 @@ export function formatAgainst(found: number, limit: number, unit: Unit): { found
 function scientific(value: number, significantFigures: number): string {
   const [mantissa = '0', exponent = '0'] = value.toExponential(significantFigures - 1).split('e')
   return `${minus(String(Number(mantissa)))}×10${superscript(exponent.replace('+', ''))}`
+}
+
+/** "0.250" as "0.25", "3.00" as "3", "-0.0" as "0". */
+function withoutTrailingZeros(text: string): string {
+  if (!text.includes('.')) return text
+  let end = text.length
+  while (text[end - 1] === '0') end--
+  if (text[end - 1] === '.') end--
+  const short = text.slice(0, end)
+  return short === '-0' ? '0' : short
 }
 
 const minus = (text: string): string => text.replace('-', '−')

@@ -1,11 +1,33 @@
 import type { Lot } from './lot'
 
 /** A part's name as it is compared: spaces and capitals do not tell two parts apart. */
-export const partKey = (part: string): string => part.trim().replace(/\s+/g, ' ').toLowerCase()
+export function partKey(part: string): string {
+  const known = partKeys.get(part)
+  if (known !== undefined) return known
+  if (partKeys.size >= MOST_PART_KEYS) partKeys.clear()
+  const key = part.trim().replace(/\s+/g, ' ').toLowerCase()
+  partKeys.set(part, key)
+  return key
+}
+
+/** Rules compare the same few names for every lot: each is worked out once. */
+const partKeys = new Map<string, string>()
+const MOST_PART_KEYS = 10_000
+
+/** A part within its kind, as it is compared: a board and a component may share a name. */
+export const kindAndPart = ({ kind, part }: { readonly kind: string; readonly part: string }): string =>
+  `${kind}\n${partKey(part)}`
+
+/** Parts that some lot has come in of. */
+const deliveredParts = new WeakMap<readonly Lot[], ReadonlySet<string>>()
+export function partsDelivered(lots: readonly Lot[]): ReadonlySet<string> {
+  const known = deliveredParts.get(lots) ?? new Set(lots.map(kindAndPart))
+  deliveredParts.set(lots, known)
+  return known
+}
 
 /** One supplier's deliveries of one part: what an inspection history is kept for. */
-export const deliveryKey = ({ kind, part, supplier }: Lot): string =>
-  `${kind}\n${partKey(part)}\n${partKey(supplier)}`
+export const deliveryKey = (lot: Lot): string => `${kindAndPart(lot)}\n${partKey(lot.supplier)}`
 
 /** Lots of one delivery key, earliest received first; ties by code, so that the order never wavers. */
 const deliveriesOf = new WeakMap<readonly Lot[], ReadonlyMap<string, readonly Lot[]>>()

@@ -1,7 +1,7 @@
 import type { Ruling } from '@/shared/plan/requirement'
 import { coverageLeast, holeRiseLeast, wettingTimeMost } from '@/shared/plan/limits/evaluation-solderability'
 import type { Lot } from '@/shared/records/lot'
-import { partKey } from '@/shared/records/lot-identity'
+import { kindAndPart } from '@/shared/records/lot-identity'
 import {
   DIP_AND_LOOK,
   HOLE_RISE,
@@ -49,6 +49,6 @@ const allMethods = (limits: {
 export function askedOf(
   needed: readonly { readonly kind: string; readonly part: string; readonly method: string }[],
 ): (lot: { readonly kind: string; readonly part: string }, method: string) => boolean {
-  const asked = new Set(needed.map(({ kind, part, method }) => `${kind}\n${partKey(part)}\n${method}`))
-  return ({ kind, part }, method) => asked.has(`${kind}\n${partKey(part)}\n${method}`)
+  const asked = new Set(needed.map((row) => `${kindAndPart(row)}\n${row.method}`))
+  return (lot, method) => asked.has(`${kindAndPart(lot)}\n${method}`)
 }

@@ -1,5 +1,5 @@
 import { formatNumber } from '@/shared/quantity/format'
-import { lotName, partKey } from '@/shared/records/lot-identity'
+import { kindAndPart, lotName, partsDelivered } from '@/shared/records/lot-identity'
 import { methodName } from '@/shared/records/test-methods'
 import {
   undetermined,
@@ -35,12 +35,8 @@ interface JudgedLot {
  */
 export function judgeSampledLots(question: Question, inputs: SamplingInputs): Judged {
   const { method, ruling } = question
-  const asked = new Set(
-    inputs.needed
-      .filter((row) => row.method === method.key)
-      .map(({ kind, part }) => `${kind}\n${partKey(part)}`),
-  )
-  const isAsked = ({ kind, part }: SampledLot['lot']) => asked.has(`${kind}\n${partKey(part)}`)
+  const asked = new Set(inputs.needed.filter((row) => row.method === method.key).map(kindAndPart))
+  const isAsked = (lot: SampledLot['lot']) => asked.has(kindAndPart(lot))
   const series = seriesOf(inputs.lots, method, ruling.value, contextFrom(inputs))
   const judged = series
     .flatMap(({ lots }) => lots)
@@ -166,9 +162,9 @@ function workingOf(sampled: SampledLot, question: Question, inputs: SamplingInpu
 
 /** Rows of the plan for which no lot has come in. */
 function absentParts({ method }: Question, { needed, lots }: SamplingInputs): Part[] {
-  const present = new Set(lots.map(({ kind, part }) => `${kind}\n${partKey(part)}`))
+  const present = partsDelivered(lots)
   return needed
-    .filter((row) => row.method === method.key && !present.has(`${row.kind}\n${partKey(row.part)}`))
+    .filter((row) => row.method === method.key && !present.has(kindAndPart(row)))
     .map(({ part, kind }) => ({
       subject: part,
       verdict: 'undetermined',

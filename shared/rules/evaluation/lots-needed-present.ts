@@ -3,7 +3,7 @@ import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import type { ValueOf } from '@/shared/plan/parameter'
 import type { Lot } from '@/shared/records/lot'
-import { isUsable, namesComponent, partKey } from '@/shared/records/lot-identity'
+import { isUsable, kindAndPart, namesComponent } from '@/shared/records/lot-identity'
 import { isSolderabilityMethod, methodName } from '@/shared/records/test-methods'
 import type { Judged, Part } from '@/shared/rules/finding'
 import { lots } from '@/shared/rules/record-source'
@@ -26,7 +26,7 @@ export const lotsNeededPresent = rule({
     const byPart = lotsByPart(all)
     const rows = partsOf(needed)
     const parts = [
-      ...rows.map((row) => judgePart(row, byPart.get(keyOf(row)) ?? [])),
+      ...rows.map((row) => judgePart(row, byPart.get(kindAndPart(row)) ?? [])),
       ...boardMissing(needed),
       ...componentsMissing(needed, holes ?? []),
     ]
@@ -56,22 +56,19 @@ interface PlannedPart {
   readonly methods: readonly string[]
 }
 
-const keyOf = ({ kind, part }: { readonly kind: string; readonly part: string }): string =>
-  `${kind}\n${partKey(part)}`
-
 function partsOf(needed: Needed): PlannedPart[] {
   const planned = new Map<string, { part: string; kind: string; methods: string[] }>()
   for (const { part, kind, method } of needed) {
-    const known = planned.get(keyOf({ kind, part })) ?? { part, kind, methods: [] }
+    const known = planned.get(kindAndPart({ kind, part })) ?? { part, kind, methods: [] }
     known.methods.push(method)
-    planned.set(keyOf({ kind, part }), known)
+    planned.set(kindAndPart({ kind, part }), known)
   }
   return [...planned.values()]
 }
 
 function lotsByPart(all: readonly Lot[]): ReadonlyMap<string, readonly Lot[]> {
   const byPart = new Map<string, Lot[]>()
-  for (const lot of all) byPart.set(keyOf(lot), [...(byPart.get(keyOf(lot)) ?? []), lot])
+  for (const lot of all) byPart.set(kindAndPart(lot), [...(byPart.get(kindAndPart(lot)) ?? []), lot])
   return byPart
 }
 

@@ -1,10 +1,12 @@
 import { commonPractice } from '@/shared/materials/source'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import type { Lot } from '@/shared/records/lot'
-import { lotName, partKey } from '@/shared/records/lot-identity'
+import { kindAndPart, lotName } from '@/shared/records/lot-identity'
+import type { Inspection } from '@/shared/records/inspection'
 import type { Judged, Part } from '@/shared/rules/finding'
 import { inspections, lots } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
+import { memory } from './memory'
 import { spokenByWorst } from './worst-part'
 
 const SOURCE = commonPractice('Traceability from lot to assembly and back')
@@ -21,10 +23,7 @@ export const lotsTraced = rule({
   version: 1,
   reads: { lots, inspections, needed: optional(lotsNeeded) },
   judge({ lots: all, inspections: looks, needed }): Judged {
-    const assemblies = new Set([
-      ...all.flatMap(({ usedIn }) => usedIn),
-      ...looks.map(({ assembly }) => assembly),
-    ])
+    const assemblies = assembliesIn(all, looks)
     if (assemblies.size === 0) {
       return {
         verdict: 'meets',
@@ -64,6 +63,15 @@ export const lotsTraced = rule({
     return { ...spokenByWorst(parts), ...base }
   },
 })
+
+const rememberedAssemblies = memory<readonly Lot[], ReadonlySet<string>>(1)
+/** Every assembly that a lot went into or that was inspected. */
+const assembliesIn = (all: readonly Lot[], looks: readonly Inspection[]): ReadonlySet<string> =>
+  rememberedAssemblies(
+    all,
+    [looks],
+    () => new Set([...all.flatMap(({ usedIn }) => usedIn), ...looks.map(({ assembly }) => assembly)]),
+  )
 
 /** A used lot that should not be, or only just, in an assembly. */
 function wrongUse(lot: Lot): Part[] {
@@ -107,12 +115,22 @@ export const tracedParts = (
   new Map(
     needed
       .filter(({ kind }) => TRACED_KINDS.includes(kind))
-      .map(({ kind, part }) => [tracedKey({ kind, part }), part]),
+      .map(({ kind, part }) => [kindAndPart({ kind, part }), part]),
   )
 
-/** A part's name within its kind, as it is compared. */
-export const tracedKey = ({ kind, part }: { readonly kind: string; readonly part: string }): string =>
-  `${kind}\n${partKey(part)}`
+const rememberedTraced = memory<readonly Lot[], ReadonlyMap<string, ReadonlySet<string>>>(1)
+/** By part, the assemblies that some lot of it went into. */
+const tracedAssemblies = (all: readonly Lot[]): ReadonlyMap<string, ReadonlySet<string>> =>
+  rememberedTraced(all, [], () => {
+    const traced = new Map<string, Set<string>>()
+    for (const lot of all) {
+      const key = kindAndPart(lot)
+      const known = traced.get(key) ?? new Set<string>()
+      traced.set(key, known)
+      for (const assembly of lot.usedIn) known.add(assembly)
+    }
+    return traced
+  })
 
 /** Assemblies of which some part cannot be traced to a lot. */
 function untraced(
@@ -120,15 +138,8 @@ function untraced(
   assemblies: ReadonlySet<string>,
   needed: readonly { readonly kind: string; readonly part: string }[],
 ): Part[] {
-  const wanted = tracedParts(needed)
-  const traced = new Map<string, Set<string>>()
-  for (const lot of all) {
-    const key = tracedKey(lot)
-    const known = traced.get(key) ?? new Set<string>()
-    traced.set(key, known)
-    for (const assembly of lot.usedIn) known.add(assembly)
-  }
-  return [...wanted].flatMap(([key, part]) => {
+  const traced = tracedAssemblies(all)
+  return [...tracedParts(needed)].flatMap(([key, part]) => {
     const known = traced.get(key)
     const missing = [...assemblies].filter((assembly) => !known?.has(assembly))
     if (missing.length === 0) return []

@@ -7,7 +7,7 @@ import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { byId } from '@/shared/records/calibration-standing'
 import type { Instrument } from '@/shared/records/instrument'
 import type { Lot } from '@/shared/records/lot'
-import { isUsable, lotName, partKey } from '@/shared/records/lot-identity'
+import { isUsable, kindAndPart, lotName } from '@/shared/records/lot-identity'
 import {
   PLATING_PLACES,
   platingThickness as method,
@@ -48,16 +48,12 @@ export const platingThickness = rule({
   judge(inputs): Judged {
     const content = { coverage: fractionOf(inputs.coverage), confidence: fractionOf(inputs.confidence) }
     const limit = `at least ${inputs.coverage.value} % of the places inside the specified thickness with ${inputs.confidence.value} % confidence`
-    const asked = new Set(
-      inputs.needed
-        .filter((row) => row.method === method.key)
-        .map((row) => `${row.kind}\n${partKey(row.part)}`),
-    )
+    const asked = new Set(inputs.needed.filter((row) => row.method === method.key).map(kindAndPart))
     const demands = demandsFrom(inputs)
     const lots = inputs.lots
       .filter(isUsable)
       .map((lot) => platingOf(lot, demands))
-      .filter((one) => one.groups.length + one.tests.setAside.length > 0 || asked.has(keyOf(one.lot)))
+      .filter((one) => one.groups.length + one.tests.setAside.length > 0 || asked.has(kindAndPart(one.lot)))
     if (lots.length === 0) return nothingMeasured(asked.size > 0, limit)
 
     const specification = specificationFrom(inputs)
@@ -95,8 +91,6 @@ export const platingThickness = rule({
     }
   },
 })
-
-const keyOf = ({ kind, part }: Lot): string => `${kind}\n${partKey(part)}`
 
 const nothingMeasured = (asked: boolean, limit: string): Judged =>
   asked

@@ -1,9 +1,11 @@
 import type { Margin } from '@/shared/rules/finding'
 import type { LotSampleFound } from './lot-sample'
+import { memory } from './memory'
 import type { SampledLot } from './lot-sampling'
 import type { SampledMethod } from './sampled-method'
 import type { Question } from './sampled-question'
 import { acceptanceNumber, rejectionNumber } from './sampling-plan'
+import type { SpecimenTally } from './specimen-tally'
 
 /** Bad pieces against the acceptance number, and the worst reading of the good ones against its limit. */
 export function marginsOf(plan: SampledLot['plan'], sample: LotSampleFound, question: Question): Margin[] {
@@ -45,12 +47,14 @@ export function marginsOf(plan: SampledLot['plan'], sample: LotSampleFound, ques
   return sample.bad > 0 ? [counted, ...margins] : [...margins, counted]
 }
 
-function worstOfTheGood({ tally }: LotSampleFound, { reading }: SampledMethod): number | undefined {
-  let worst: number | undefined
-  for (const [specimen, value] of tally.worstBySpecimen) {
-    if (tally.faults.get(specimen) !== undefined) continue
-    const isWorse = worst === undefined || (reading?.worseIs === 'smaller' ? value < worst : value > worst)
-    if (isWorse) worst = value
-  }
-  return worst
-}
+const rememberedWorst = memory<SpecimenTally, number | undefined>(1)
+const worstOfTheGood = ({ tally }: LotSampleFound, { reading }: SampledMethod): number | undefined =>
+  rememberedWorst(tally, [reading?.worseIs], () => {
+    let worst: number | undefined
+    for (const [specimen, value] of tally.worstBySpecimen) {
+      if (tally.faults.get(specimen) !== undefined) continue
+      const isWorse = worst === undefined || (reading?.worseIs === 'smaller' ? value < worst : value > worst)
+      if (isWorse) worst = value
+    }
+    return worst
+  })

@@ -7,13 +7,14 @@ import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { ValueOf } from '@/shared/plan/parameter'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import type { AssemblyLife } from '@/shared/records/assembly-life'
-import { tracedKey, tracedParts } from '@/shared/rules/evaluation/lots-traced'
+import { kindAndPart } from '@/shared/records/lot-identity'
+import { tracedParts } from '@/shared/rules/evaluation/lots-traced'
 import { partsOfLot, verdictOfLot } from '../../lots/lot-parts'
 
 /** The lots in an assembly, what was found and decided of each, and the parts traced to none. */
 export function LotsInIt({ view, life }: { view: ProgrammeView; life: AssemblyLife }) {
   const needed = (view.state.facts.values.get(lotsNeeded.key) ?? []) as ValueOf<typeof lotsNeeded>
-  const known = new Set(life.lots.map(tracedKey))
+  const known = new Set(life.lots.map(kindAndPart))
   const untraced = [...tracedParts(needed)].filter(([key]) => !known.has(key)).map(([, part]) => part)
   return (
     <Section heading="Made of">
