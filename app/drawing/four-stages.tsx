@@ -1,6 +1,6 @@
 import type { GateStanding } from '@/shared/gate/gate'
 import type { Standing } from '@/shared/gate/standing'
-import { GateMark } from '@/app/ui/gate-mark'
+import { gateMark } from '@/app/ui/gate-mark'
 import { STANDING_ORDER } from '@/app/ui/standing-shape'
 import { StandingMark } from '@/app/ui/standing-mark'
 import { Drawing } from './drawing'
@@ -70,7 +70,7 @@ const numbersOf = (stages: readonly StageGlance[]) => ({
         <StandingMark key={standing} standing={standing} count={stage.counts[standing]} />
       ))}
     </span>,
-    <GateMark key="gate" standing={stage.gate} />,
+    gateMark(stage.gate),
     stage.gateSays,
   ]),
 })

@@ -1,7 +1,8 @@
 import type { GateStanding } from '@/shared/gate/gate'
 import type { Standing } from '@/shared/gate/standing'
-import { GATE_INK, GateDrawing } from '@/app/ui/gate-drawing'
-import { STANDING_INK, STANDING_SHAPE } from '@/app/ui/standing-shape'
+import { GATE_INK, gateMarkup } from '@/app/ui/gate-drawing'
+import { placed } from '@/app/ui/placed-by-name'
+import { landName, STANDING_INK } from '@/app/ui/standing-shape'
 
 /** A stage as the route draws it: its items one by one, settled first. */
 export type RouteStage = { name: string; items: readonly Standing[]; gate: GateStanding }
@@ -144,10 +145,11 @@ function StageOnRoute({ stage, at, runs, state, place }: StageOnRouteProps) {
       <text x={name.x} y={name.y} className="text-stage">
         {stage.name}
       </text>
-      <g transform={`translate(${gate.x} ${gate.y})`} className={GATE_INK[stage.gate]}>
-        <rect x={-13} y={-15} width={26} height={30} className="fill-sheet" />
-        <GateDrawing standing={stage.gate} turned={runs === 'down'} />
-      </g>
+      <g
+        transform={`translate(${gate.x} ${gate.y})`}
+        className={GATE_INK[stage.gate]}
+        dangerouslySetInnerHTML={{ __html: GATE_ROOM + gateMarkup(stage.gate, runs === 'down') }}
+      />
       <text
         x={gateWord.x}
         y={gateWord.y}
@@ -156,14 +158,7 @@ function StageOnRoute({ stage, at, runs, state, place }: StageOnRouteProps) {
       >
         gate {stage.gate}
       </text>
-      <g
-        dangerouslySetInnerHTML={{
-          __html: stage.items
-            .slice(0, atMost)
-            .map((standing, item) => landMarkup(standing, items, item, aRow))
-            .join(''),
-        }}
-      />
+      <g dangerouslySetInnerHTML={{ __html: landsMarkup(stage.items.slice(0, atMost), items, aRow) }} />
       {hidden > 0 && (
         <text x={items.x + aRow * PITCH} y={items.y + 4} className="text-soft">
           + {hidden}
@@ -173,10 +168,21 @@ function StageOnRoute({ stage, at, runs, state, place }: StageOnRouteProps) {
   )
 }
 
-function landMarkup(standing: Standing, first: Spot, item: number, aRow: number): string {
-  const x = first.x + (item % aRow) * PITCH
-  const y = first.y + Math.floor(item / aRow) * PITCH
-  return `<g class="${STANDING_INK[standing]}" transform="translate(${x} ${y})">${STANDING_SHAPE[standing]}</g>`
+/** The conductor ends at either side of a gate. */
+const GATE_ROOM = '<rect x="-13" y="-15" width="26" height="30" class="fill-sheet"/>'
+
+/** The lands of a stage's items, settled first, so that those of one ink lie together. */
+function landsMarkup(standings: readonly Standing[], first: Spot, aRow: number): string {
+  return [...new Set(standings)]
+    .map((standing) => {
+      const lands = standings.map((one, item) => {
+        if (one !== standing) return ''
+        const [column, row] = [item % aRow, Math.floor(item / aRow)]
+        return placed(landName(standing), { x: first.x + column * PITCH, y: first.y + row * PITCH })
+      })
+      return `<g class="${STANDING_INK[standing]}">${lands.join('')}</g>`
+    })
+    .join('')
 }
 
 function Conductor({ from, to, state }: { from: Spot; to: Spot; state: TrackState }) {

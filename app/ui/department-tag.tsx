@@ -1,4 +1,6 @@
-import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
+import { DEPARTMENT_NAMES, DEPARTMENTS, type Department } from '@/shared/plan/department'
+import { onceFor } from './once-for'
+import { placed, toPlace } from './placed-by-name'
 
 /** A set square, a wave, a dial gauge. */
 const GLYPHS: Record<Department, string> = {
@@ -8,19 +10,28 @@ const GLYPHS: Record<Department, string> = {
 }
 
 /** Which department, by glyph and name. */
-export function DepartmentTag({ department }: { department: Department }) {
-  return (
-    <span className="department-tag">
-      <svg
-        width="14"
-        height="14"
-        viewBox="0 0 16 16"
-        aria-hidden="true"
-        dangerouslySetInnerHTML={{
-          __html: `<path d="${GLYPHS[department]}" fill="none" stroke="currentColor" stroke-width="1.6"/>`,
-        }}
-      />
-      {DEPARTMENT_NAMES[department]}
-    </span>
-  )
-}
+export const DepartmentTag = ({ department }: { department: Department }) => departmentTag(department)
+
+/** The tag itself, for places with hundreds. */
+export const departmentTag = onceFor((department: Department) => (
+  <span
+    className="department-tag"
+    dangerouslySetInnerHTML={{
+      __html:
+        '<svg width="14" height="14" viewBox="0 0 16 16" aria-hidden="true">' +
+        `${placed(glyphName(department))}</svg>` +
+        DEPARTMENT_NAMES[department],
+    }}
+  />
+))
+
+const glyphName = (department: Department): string => `department-${department}`
+
+/** The glyphs, to be placed by name; see `MarksToPlace`. */
+export const departmentsToPlace = (): string =>
+  DEPARTMENTS.map((department) =>
+    toPlace(
+      glyphName(department),
+      `<path d="${GLYPHS[department]}" fill="none" stroke="currentColor" stroke-width="1.6"/>`,
+    ),
+  ).join('')

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react'
 import { Breadcrumb, type Crumb } from './breadcrumb'
+import { MarksToPlace } from './marks-to-place'
 import { ProductMark } from './product-mark'
 
 type SheetProps = {
@@ -23,6 +24,8 @@ const HOME: string = '/'
 export function Sheet({ place, nav, person, titleBlock, headHash, children }: SheetProps) {
   return (
     <div className="desk">
+      {/* Nobody sees a mark before signing in. */}
+      {person && <MarksToPlace />}
       <a className="skip-link" href="#sheet">
         Skip to the sheet
       </a>

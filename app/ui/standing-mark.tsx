@@ -1,6 +1,8 @@
-import type { ReactNode } from 'react'
+import type { ReactElement, ReactNode } from 'react'
 import type { Standing } from '@/shared/gate/standing'
-import { STANDING_INK, STANDING_SHAPE } from './standing-shape'
+import { onceFor } from './once-for'
+import { placed } from './placed-by-name'
+import { landName, STANDING_INK } from './standing-shape'
 
 type StandingMarkProps = {
   standing: Standing
@@ -12,7 +14,7 @@ type StandingMarkProps = {
 
 /** An item's standing as a land seen from above, with its word. */
 export function StandingMark({ standing, count, because }: StandingMarkProps) {
-  const word = <span className={`mark-word ${STANDING_INK[standing]}`}>{standing}</span>
+  if (count === undefined && !because) return standingMark(standing)
   return (
     <span className="mark">
       <svg
@@ -21,17 +23,25 @@ export function StandingMark({ standing, count, because }: StandingMarkProps) {
         viewBox="-10 -10 20 20"
         aria-hidden="true"
         className={STANDING_INK[standing]}
-        dangerouslySetInnerHTML={{ __html: STANDING_SHAPE[standing] }}
+        dangerouslySetInnerHTML={{ __html: placed(landName(standing)) }}
       />
-      {count === undefined && !because ? (
-        word
-      ) : (
-        <span>
-          {count !== undefined && `${count} `}
-          {word}
-          {because && <> {because}</>}
-        </span>
-      )}
+      <span>
+        {count !== undefined && `${count} `}
+        <span className={`mark-word ${STANDING_INK[standing]}`}>{standing}</span>
+        {because && <> {because}</>}
+      </span>
     </span>
   )
 }
+
+/** The plain mark, for places with hundreds. */
+export const standingMark = onceFor((standing: Standing): ReactElement => (
+  <span
+    className="mark"
+    dangerouslySetInnerHTML={{
+      __html:
+        `<svg width="18" height="18" viewBox="-10 -10 20 20" aria-hidden="true" class="${STANDING_INK[standing]}">` +
+        `${placed(landName(standing))}</svg><span class="mark-word ${STANDING_INK[standing]}">${standing}</span>`,
+    }}
+  />
+))

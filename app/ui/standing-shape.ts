@@ -1,4 +1,5 @@
 import type { Standing } from '@/shared/gate/standing'
+import { toPlace } from './placed-by-name'
 
 /** In the order a summary counts them: settled first, then what wants a hand, then what waits. */
 export const STANDING_ORDER = [
@@ -22,9 +23,9 @@ export const STANDING_INK: Record<Standing, string> = {
 /**
  * The land of an item, seen from above, centred on the origin in a box of 20:
  * bare ring, ring with a piece missing, full ring, filled and ticked, cracked
- * through, or barred. Text to be placed inside an `svg`: a page shows hundreds.
+ * through, or barred. Text to be placed inside an `svg`.
  */
-export const STANDING_SHAPE: Readonly<Record<Standing, string>> = {
+const STANDING_SHAPE: Readonly<Record<Standing, string>> = {
   open: '<circle r="7.5" fill="none" stroke="currentColor" stroke-width="1.8"/>',
   short: '<path d="M0 -6.5A6.5 6.5 0 1 0 6.5 0" fill="none" stroke="currentColor" stroke-width="4"/>',
   ready: '<circle r="6.5" fill="none" stroke="currentColor" stroke-width="4.4"/>',
@@ -41,3 +42,9 @@ function filled(line: string, width: number): string {
     `<path d="${line}" fill="none" stroke="var(--color-sheet)" stroke-width="${width}"/>`
   )
 }
+
+/** The name that an item's land is placed by; see `MarksToPlace`. */
+export const landName = (standing: Standing): string => `land-${standing.replace(' ', '-')}`
+
+export const landsToPlace = (): string =>
+  STANDING_ORDER.map((standing) => toPlace(landName(standing), STANDING_SHAPE[standing])).join('')

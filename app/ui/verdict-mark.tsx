@@ -1,5 +1,7 @@
+import type { ReactElement } from 'react'
 import type { Verdict } from '@/shared/rules/finding'
-import { JointDrawing, VERDICT_INK } from './joint-drawing'
+import { jointMarkup, VERDICT_INK } from './joint-drawing'
+import { onceFor } from './once-for'
 
 type VerdictMarkProps = {
   verdict: Verdict
@@ -8,12 +10,16 @@ type VerdictMarkProps = {
 }
 
 /** A verdict as a joint in section, with its word. */
-export function VerdictMark({ verdict, size = 20 }: VerdictMarkProps) {
+export const VerdictMark = ({ verdict, size = ROW }: VerdictMarkProps): ReactElement =>
+  size === ROW ? verdictMark(verdict) : marked(verdict, size)
+
+const ROW = 20
+
+/** The mark of a row, for places with hundreds. */
+export const verdictMark = onceFor((verdict: Verdict) => marked(verdict, ROW))
+
+function marked(verdict: Verdict, size: number): ReactElement {
   const set = size >= 40 ? 'mark mark-tall' : size > 24 ? 'mark mark-large' : 'mark'
-  return (
-    <span className={set}>
-      <JointDrawing verdict={verdict} size={size} />
-      <span className={`mark-word ${VERDICT_INK[verdict]}`}>{verdict}</span>
-    </span>
-  )
+  const __html = `${jointMarkup(verdict, size)}<span class="mark-word ${VERDICT_INK[verdict]}">${verdict}</span>`
+  return <span className={set} dangerouslySetInnerHTML={{ __html }} />
 }

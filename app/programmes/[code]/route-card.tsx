@@ -1,11 +1,11 @@
 import { findingAddress, gateAddress, itemAddress } from '@/app/addresses'
 import { FourStages, type StageGlance } from '@/app/drawing/four-stages'
-import { DepartmentTag } from '@/app/ui/department-tag'
-import { GateMark } from '@/app/ui/gate-mark'
+import { departmentTag } from '@/app/ui/department-tag'
+import { gateMark } from '@/app/ui/gate-mark'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
-import { StandingMark } from '@/app/ui/standing-mark'
-import { VerdictMark } from '@/app/ui/verdict-mark'
+import { standingMark } from '@/app/ui/standing-mark'
+import { verdictMark } from '@/app/ui/verdict-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { GateState } from '@/shared/gate/gate'
 import type { ItemState } from '@/shared/gate/standing'
@@ -31,13 +31,7 @@ export function RouteCard({ view }: { view: ProgrammeView }) {
           id={stage}
           heading={STAGE_NAMES[stage]}
           lead={STAGE_AIMS[stage]}
-          aside={
-            gate && (
-              <a href={gateAddress(view.code, stage)}>
-                Gate: <GateMark standing={gate.standing} />
-              </a>
-            )
-          }
+          aside={gate && <a href={gateAddress(view.code, stage)}>Gate: {gateMark(gate.standing)}</a>}
         >
           <StageItems view={view} stage={stage} items={items} />
         </Section>
@@ -73,9 +67,9 @@ function StageItems({
           {
             label: 'Owner',
             set: 'shrink',
-            cell: ({ item }) => <DepartmentTag department={item.definition.owner} />,
+            cell: ({ item }) => departmentTag(item.definition.owner),
           },
-          { label: 'Standing', set: 'shrink', cell: ({ standing }) => <StandingMark standing={standing} /> },
+          { label: 'Standing', set: 'shrink', cell: ({ standing }) => standingMark(standing) },
           { label: 'Findings', cell: ({ item }) => <Findings view={view} rules={item.definition.rules} /> },
           { label: 'Short of', cell: shortOf },
         ]}
@@ -99,7 +93,7 @@ function Findings({ view, rules }: { view: ProgrammeView; rules: ItemState['item
       {byVerdict.map(({ verdict, found }) => (
         <a key={verdict} href={findingAddress(view.code, found[0]?.id ?? '')}>
           {found.length > 1 && <span className="mark-count">{found.length}</span>}
-          <VerdictMark verdict={verdict} />
+          {verdictMark(verdict)}
         </a>
       ))}
     </span>

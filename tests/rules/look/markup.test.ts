@@ -5,31 +5,55 @@ import { LogOverTime } from '@/app/drawing/log-over-time'
 import { ReadingsAgainstLimit } from '@/app/drawing/readings-against-limit'
 import { FourStages } from '@/app/drawing/four-stages'
 import { Day, Moment } from '@/app/ui/date'
+import { DepartmentTag } from '@/app/ui/department-tag'
 import { Digest } from '@/app/ui/digest'
 import { NumberField } from '@/app/ui/field'
+import { GATE_INK } from '@/app/ui/gate-drawing'
+import { GateMark } from '@/app/ui/gate-mark'
 import { MarginBar } from '@/app/ui/margin-bar'
+import { MarksToPlace } from '@/app/ui/marks-to-place'
 import { PlaceNav } from '@/app/ui/place-nav'
 import { Stamp } from '@/app/ui/stamp'
 import { STANDING_ORDER } from '@/app/ui/standing-shape'
 import { StandingMark } from '@/app/ui/standing-mark'
 import { VerdictMark } from '@/app/ui/verdict-mark'
+import type { GateStanding } from '@/shared/gate/gate'
 import { STANDINGS } from '@/shared/gate/standing'
+import { DEPARTMENT_NAMES, DEPARTMENTS } from '@/shared/plan/department'
 import { VERDICTS } from '@/shared/rules/finding'
 
 const DIGEST = '9f2c41ab07d3e85c6b19aa40f7c2d1e8b3954c60aa1278ffcd0e4471b29e6d53'
+const GATE_STANDINGS = Object.keys(GATE_INK) as GateStanding[]
 const text = (markup: string): string => markup.replaceAll(/<[^>]+>/g, '')
 
+/** The drawing that a mark places, found among those kept on every sheet. */
+function drawingOf(markup: string): string {
+  const name = /<use href="#([^"]+)"/.exec(markup)?.[1]
+  const kept = renderToStaticMarkup(createElement(MarksToPlace))
+  return new RegExp(`<g id="${name}">(.*?)</g>`).exec(kept)?.[1] ?? ''
+}
+
 describe('marks never speak by colour alone', () => {
-  test.each(VERDICTS)('%s is said in words and has a drawing of its own', (verdict) => {
-    const markup = renderToStaticMarkup(createElement(VerdictMark, { verdict }))
-    expect(text(markup)).toBe(verdict)
-    const others = VERDICTS.filter((one) => one !== verdict)
-    const shapes = (one: (typeof VERDICTS)[number]) =>
-      [...renderToStaticMarkup(createElement(VerdictMark, { verdict: one })).matchAll(/ d="([^"]+)"/g)].join()
-    for (const other of others) expect(shapes(other)).not.toBe(shapes(verdict))
+  const marks = [
+    ...VERDICTS.map((verdict) => [verdict, createElement(VerdictMark, { verdict })] as const),
+    ...STANDINGS.map((standing) => [standing, createElement(StandingMark, { standing })] as const),
+    ...GATE_STANDINGS.map((standing) => [standing, createElement(GateMark, { standing })] as const),
+    ...DEPARTMENTS.map(
+      (department) => [DEPARTMENT_NAMES[department], createElement(DepartmentTag, { department })] as const,
+    ),
+  ]
+  test.each(marks)('%s is said in words and has a drawing', (word, mark) => {
+    const markup = renderToStaticMarkup(mark)
+    expect(text(markup)).toBe(word)
+    expect(drawingOf(markup)).toMatch(/^<(path|circle)/)
   })
-  test.each(STANDINGS)('%s is said in words', (standing) => {
-    expect(text(renderToStaticMarkup(createElement(StandingMark, { standing })))).toBe(standing)
+  test('no two of them share a drawing', () => {
+    const drawings = marks.map(([, mark]) => drawingOf(renderToStaticMarkup(mark)))
+    expect(new Set(drawings).size).toBe(marks.length)
+  })
+  test('a large joint carries its own drawing, finer than that of a row', () => {
+    for (const verdict of VERDICTS)
+      expect(renderToStaticMarkup(createElement(VerdictMark, { verdict, size: 96 }))).toContain('joint-hatch')
   })
   test('every standing has its place in the order', () => {
     expect(STANDING_ORDER.toSorted()).toEqual(STANDINGS.toSorted())

@@ -1,5 +1,6 @@
-import type { Verdict } from '@/shared/rules/finding'
+import { VERDICTS, type Verdict } from '@/shared/rules/finding'
 import { hatchRectangle } from '@/app/drawing/hatch-rectangle'
+import { placed, toPlace } from './placed-by-name'
 
 /** Ink of each verdict; the shape says it first. */
 export const VERDICT_INK: Record<Verdict, string> = {
@@ -24,21 +25,13 @@ const FILL: Record<Exclude<Verdict, 'undetermined'>, string> = {
 
 /**
  * A plated hole with its lead, cut through: board hatched, lands and barrel in
- * copper, solder in the verdict's ink. Fine detail is left out when small. A
- * page shows hundreds of these, so each is one element holding its drawing as text.
+ * copper, solder in the verdict's ink. The small one leaves fine detail out and
+ * is placed by name, since a page shows hundreds (`MarksToPlace`). Text to be
+ * placed as it is.
  */
-export function JointDrawing({ verdict, size }: { verdict: Verdict; size: number }) {
-  return (
-    <svg
-      width={size * 1.2}
-      height={size}
-      viewBox="0 0 48 40"
-      aria-hidden="true"
-      className={VERDICT_INK[verdict]}
-      dangerouslySetInnerHTML={{ __html: (size >= 40 ? FINE : SMALL)[verdict] }}
-    />
-  )
-}
+export const jointMarkup = (verdict: Verdict, size: number): string =>
+  `<svg width="${size * 1.2}" height="${size}" viewBox="0 0 48 40" aria-hidden="true" class="${VERDICT_INK[verdict]}">` +
+  `${size >= 40 ? FINE[verdict] : placed(`joint-${verdict}`)}</svg>`
 
 const LAMINATE = 'M1 24H17V34H1ZM31 24H47V34H31Z'
 const COPPER =
@@ -64,6 +57,10 @@ const SMALL = perVerdict(
       : `<path class="joint-solder" d="${SOLDER[verdict]}${FILL[verdict]}"/>` +
         '<path class="joint-lead-small" d="M24 0.5V39.5"/>'),
 )
+
+/** The small joints, to be placed by name. */
+export const jointsToPlace = (): string =>
+  VERDICTS.map((verdict) => toPlace(`joint-${verdict}`, SMALL[verdict])).join('')
 
 function perVerdict(draw: (verdict: Verdict) => string): Readonly<Record<Verdict, string>> {
   return {
