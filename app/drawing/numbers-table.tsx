@@ -8,6 +8,9 @@ export type Numbers = {
   rows: readonly (readonly ReactNode[])[]
 }
 
+/** What a cell without a number says; a column of nothing else is left out. */
+const NOTHING = '–'
+
 type NumbersTableProps = {
   title: string
   numbers: Numbers
@@ -23,12 +26,16 @@ export function NumbersTable({ title, numbers, folded, narrow }: NumbersTablePro
       caption={`Numbers of “${title}”`}
       captionHidden
       narrow={narrow}
-      columns={numbers.columns.map(({ label, set }, at) => ({
-        label,
-        set: set ?? (at === 0 ? 'text' : 'number'),
-        names: at === 0,
-        cell: (row: readonly ReactNode[]) => row[at],
-      }))}
+      columns={numbers.columns.flatMap(({ label, set }, at) =>
+        numbers.rows.every((row) => row[at] === NOTHING)
+          ? []
+          : {
+              label,
+              set: set ?? (at === 0 ? 'text' : 'number'),
+              names: at === 0,
+              cell: (row: readonly ReactNode[]) => row[at],
+            },
+      )}
       rows={numbers.rows}
       rowKey={(_, position) => position}
     />

@@ -32,7 +32,7 @@ export function AnswerTicked({ view, action, hidden, label, children }: AnswerTi
         'rows.0.on': view.state.facts.today,
       }}
       label={label}
-      className="form-stack"
+      className="form-stack form-printed"
     >
       {children}
       <div className="form-narrow print-hidden">

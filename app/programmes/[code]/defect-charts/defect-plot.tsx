@@ -32,21 +32,37 @@ export function DefectPlot({ chart: key, found: { samples, chart }, signals }: D
       stretches={chart.phases}
       signals={signals.map(({ point, says }) => ({ point, line: 0, says }))}
       floor={0}
-      {...(chart.rulesSetAside.length > 0 && {
-        note: `${chart.rulesSetAside.length} run rules are not run here. ${chart.rulesSetAside[0]!.because}`,
-      })}
+      note={notesOf(samples, chart).join(' ')}
       numbers={numbersOf(samples, chart)}
     />
   )
 }
 
-const MOST_ROWS = 200
+/** What the picture and its numbers leave out, and why. */
+const notesOf = (samples: readonly DefectSample[], { rulesSetAside }: JudgedChart): string[] => [
+  ...(rulesSetAside.length > 0
+    ? [`${rulesSetAside.length} run rules are not run here. ${rulesSetAside[0]!.because}`]
+    : []),
+  ...(samples.length > MOST_ROWS
+    ? [`The numbers list samples with a defect or a signal, the newest ${MOST_ROWS} at most.`]
+    : []),
+]
+
+const MOST_ROWS = 40
+
+/** All samples, or of many those that say something: with a defect, or where a signal sounded. */
+function worthListing(samples: readonly DefectSample[], { signals }: JudgedChart): readonly number[] {
+  const every = samples.map((_, at) => at)
+  if (samples.length <= MOST_ROWS) return every
+  const sounded = new Set(signals.map(({ soundedAt }) => soundedAt))
+  return every.filter((at) => samples[at]!.defects > 0 || sounded.has(at)).slice(-MOST_ROWS)
+}
 
 function numbersOf(samples: readonly DefectSample[], chart: JudgedChart): Numbers {
-  const first = Math.max(0, samples.length - MOST_ROWS)
   return {
     columns: [
-      { label: 'Sample' },
+      { label: 'No.' },
+      { label: 'Sample', set: 'text' },
       { label: 'Assemblies' },
       { label: 'Joints seen' },
       { label: 'Defects' },
@@ -54,9 +70,10 @@ function numbersOf(samples: readonly DefectSample[], chart: JudgedChart): Number
       { label: 'Lower limit' },
       { label: 'Upper limit' },
     ],
-    rows: samples.slice(first).map(({ name, assemblies, jointsSeen, defects }, index) => {
-      const at = first + index
+    rows: worthListing(samples, chart).map((at) => {
+      const { name, assemblies, jointsSeen, defects } = samples[at]!
       return [
+        String(at + 1),
         name,
         String(assemblies),
         String(jointsSeen),
