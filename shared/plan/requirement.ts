@@ -114,3 +114,6 @@ const byDefaultLayer = ({ byDefault }: Limit): Omit<Layer, 'rules'> => ({
   value: byDefault.value,
   relaxes: false,
 })
+
+/** Whether the programme states this limit itself: more than the default stands behind it. */
+export const isStated = ({ layers }: Pick<Ruling, 'layers'>): boolean => layers.length > 1

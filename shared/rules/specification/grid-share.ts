@@ -1,8 +1,10 @@
 import { fromMemory, published } from '@/shared/materials/source'
 import { gridShareLeast } from '@/shared/plan/limits/lead-holes'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { isStated } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
-import { verdictOn } from '@/shared/rules/finding'
+import { undetermined, verdictOn } from '@/shared/rules/finding'
+import { notAsked } from '@/shared/rules/not-asked'
 import { rule } from '@/shared/rules/rule'
 
 const GUARD_PCT = 5
@@ -12,7 +14,7 @@ export const gridShare = rule({
   title: 'Holes on the grid',
   why: 'Insertion, drilling and test fixtures work to a grid; each hole off it costs setting and is a place for error.',
   stage: 'specification',
-  version: 1,
+  version: 2,
   reads: { holes: leadHoles, least: gridShareLeast },
   judge({ holes, least }) {
     const stated = holes.filter((row) => row.onGrid !== undefined)
@@ -24,13 +26,10 @@ export const gridShare = rule({
       fromMemory('IEC 60097: metric grid of 0.5 mm, secondary 0.05 mm'),
     ]
     if (stated.length === 0) {
-      return {
-        verdict: 'meets',
-        found: 'The hole table does not say which holes lie on a grid; none is asked for.',
-        limit,
-        working: [],
-        sources,
-      }
+      const unsaid = 'The hole table does not say which holes lie on a grid'
+      return isStated(least)
+        ? { ...undetermined(`${unsaid}.`, ['which holes lie on the grid'], limit), sources }
+        : notAsked(`${unsaid}, and the programme asks for none.`)
     }
     const joints = (rows: typeof holes): number => rows.reduce((sum, row) => sum + row.joints, 0)
     const all = joints(holes)

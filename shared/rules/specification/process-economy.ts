@@ -4,8 +4,10 @@ import { processExcessMost } from '@/shared/plan/limits/soldering-process'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { annualVolume } from '@/shared/plan/parameters/programme'
 import { processCosts, solderingProcess, type ProcessCost } from '@/shared/plan/parameters/soldering-process'
+import { isStated } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import { undetermined, verdictOn, type Part, type WorkingLine } from '@/shared/rules/finding'
+import { notAsked } from '@/shared/rules/not-asked'
 import { optional, rule } from '@/shared/rules/rule'
 import { breakEvenQuantity } from '@/shared/statistics/economics/break-even'
 import { expectedReworkCost, type ExpectedReworkCost } from '@/shared/statistics/economics/rework-cost'
@@ -18,7 +20,7 @@ export const processEconomy = rule({
   title: 'Economy of the process',
   why: 'A cheap process with many defects costs more than a dear one with few, once rework and field repair are counted; how many boards are made decides where the line lies.',
   stage: 'specification',
-  version: 1,
+  version: 2,
   reads: {
     process: solderingProcess,
     costs: optional(processCosts),
@@ -34,15 +36,10 @@ export const processEconomy = rule({
       ),
       most.limit.byDefault.from,
     ]
-    if (costs === undefined) {
-      return {
-        verdict: 'meets',
-        found: 'No costs of processes are given; none is compared.',
-        limit,
-        working: [],
-        sources,
-      }
-    }
+    if (costs === undefined)
+      return isStated(most)
+        ? { ...undetermined('No costs of processes are given.', [processCosts.label], limit), sources }
+        : notAsked('No costs of processes are given, and the programme sets no limit to them.')
     const chosen = costs.find((row) => row.process === process)
     if (!chosen) {
       return undetermined(

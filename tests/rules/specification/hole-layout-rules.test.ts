@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { gridShareLeast } from '@/shared/plan/limits/lead-holes'
 import { boardThickness } from '@/shared/plan/parameters/laminate'
 import { drillSeries, holeWall, leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
 import { copperToEdge, partsToEdge, spacings, type SpacingRow } from '@/shared/plan/parameters/spacings'
@@ -8,7 +9,7 @@ import { edgeClearance } from '@/shared/rules/specification/edge-clearance'
 import { gridShare } from '@/shared/rules/specification/grid-share'
 import { preferredDrills } from '@/shared/rules/specification/preferred-drills'
 import { afterCellRemedy } from '../cell-remedy'
-import { afterRemedy, factsWith, findingOf, set, type SetValue } from '../facts-builder'
+import { afterRemedy, factsWith, findingOf, requirement, set, type SetValue } from '../facts-builder'
 import { leadHole } from './lead-hole-rows'
 import { spacing } from './spacing-rows'
 
@@ -59,8 +60,11 @@ describe('grid share', () => {
     const mixed = [leadHole({ joints: 50, onGrid: true }), leadHole({ component: 'T1', joints: 50 })]
     expect(findingOf(gridShare, board(mixed)).verdict).toBe('fails')
   })
-  test('a table that does not speak of a grid is not held to one', () => {
-    expect(findingOf(gridShare, board([leadHole()])).verdict).toBe('meets')
+  test('a table that does not speak of a grid is held to one only where the programme asks for it', () => {
+    const silent = board([leadHole()])
+    expect(findingOf(gridShare, silent)).toMatchObject({ verdict: 'meets', limit: 'Nothing is asked here.' })
+    const asked = findingOf(gridShare, { ...silent, requirements: [requirement(gridShareLeast, 80)] })
+    expect(asked).toMatchObject({ verdict: 'undetermined', missing: ['which holes lie on the grid'] })
   })
 })
 

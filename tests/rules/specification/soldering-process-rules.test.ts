@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { processExcessMost } from '@/shared/plan/limits/soldering-process'
 import { surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
 import { copperLayers, solderExposures, type SolderExposure } from '@/shared/plan/parameters/laminate'
 import { leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
@@ -6,7 +7,7 @@ import { annualVolume } from '@/shared/plan/parameters/programme'
 import { processCosts, solderingProcess, type ProcessCost } from '@/shared/plan/parameters/soldering-process'
 import { processEconomy } from '@/shared/rules/specification/process-economy'
 import { processSuitsJoints } from '@/shared/rules/specification/process-suits-joints'
-import { findingOf, set } from '../facts-builder'
+import { findingOf, requirement, set } from '../facts-builder'
 import { leadHole } from './lead-hole-rows'
 
 type Process = ProcessCost['process']
@@ -86,6 +87,16 @@ describe('economy of the process', () => {
     const finding = judged('wave', 1, [cost('wave', { defectsPerMillion: 100 })])
     expect(finding.working[0]?.result).toBe('0.78')
     expect(finding.verdict).toBe('meets')
+  })
+  test('without costs it is asked only where the programme limits them', () => {
+    const values = [
+      set(solderingProcess, 'wave'),
+      set(leadHoles, [leadHole({ joints: 500 })]),
+      set(annualVolume, 100),
+    ]
+    expect(findingOf(processEconomy, { values }).limit).toBe('Nothing is asked here.')
+    const asked = findingOf(processEconomy, { values, requirements: [requirement(processExcessMost, 10)] })
+    expect(asked).toMatchObject({ verdict: 'undetermined', missing: [processCosts.label] })
   })
   // Tooling 20 000 against a saving of 4 a board: worth it from 5000 boards.
   test('the volume decides, and the remedy names where', () => {
