@@ -126,6 +126,12 @@ export const POLICY = {
     departments: ['quality'],
     signature: true,
   },
+  'retire-lesson': {
+    does: 'Retire an accepted lesson',
+    scope: 'programme',
+    departments: ['quality'],
+    signature: true,
+  },
   'sign-gate': { does: 'Sign a gate', scope: 'programme', departments: ALL, signature: true },
 
   'add-person': { does: 'Add a person', scope: 'installation', administrator: true },

@@ -1,9 +1,9 @@
 import { Sign } from '@/app/ui/sign'
 import { lessonStanding, type Lesson } from '@/shared/lessons/lesson'
 
-const SIGNS = { proposed: 'info', accepted: 'success', declined: 'refusal' } as const
+const SIGNS = { proposed: 'info', accepted: 'success', declined: 'refusal', retired: 'info' } as const
 
-/** Whether a lesson is proposed, accepted or declined: sign and word. */
+/** Whether a lesson is proposed, accepted, declined or retired: sign and word. */
 export function LessonMark({ lesson }: { lesson: Lesson }) {
   const standing = lessonStanding(lesson)
   return (

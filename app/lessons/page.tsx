@@ -24,6 +24,11 @@ const PARTS = [
     heading: 'Accepted',
     lead: 'Every programme opened since has them in its plan; its trail says from which lesson.',
   },
+  {
+    standing: 'retired',
+    heading: 'Retired',
+    lead: 'Accepted once; programmes opened since they were retired start without them.',
+  },
   { standing: 'declined', heading: 'Declined', lead: 'With the reason, so that nobody has to ask twice.' },
 ] as const
 
@@ -80,12 +85,16 @@ function LessonTable({ caption, lessons }: { caption: string; lessons: readonly 
         { label: 'Standing', set: 'shrink', cell: (lesson) => <LessonMark lesson={lesson} /> },
         {
           label: 'By',
-          cell: ({ proposed, decided }) => (
-            <>
-              {(decided ?? proposed).byName}, <Day at={(decided ?? proposed).at} />
-              {decided && `: ${decided.why}`}
-            </>
-          ),
+          cell: ({ proposed, decided, retired }) => {
+            const { byName, at } = retired ?? decided ?? proposed
+            const why = (retired ?? decided)?.why
+            return (
+              <>
+                {byName}, <Day at={at} />
+                {why && `: ${why}`}
+              </>
+            )
+          },
         },
       ]}
     />

@@ -34,6 +34,7 @@ import { removeMember } from '@/lib/commands/programme/remove-member'
 import { requestConcession } from '@/lib/commands/signatures/request-concession'
 import { resetPassword } from '@/lib/commands/people/reset-password'
 import { restoreItem } from '@/lib/commands/plan/restore-item'
+import { retireLesson } from '@/lib/commands/lessons/retire-lesson'
 import { returnAnswer } from '@/lib/commands/actions/return-answer'
 import { reviseParameter } from '@/lib/commands/specification/revise-parameter'
 import { revokeMachineToken } from '@/lib/commands/logs/revoke-machine-token'
@@ -87,6 +88,7 @@ export const COMMANDS = {
   'request-concession': requestConcession,
   'reset-password': resetPassword,
   'restore-item': restoreItem,
+  'retire-lesson': retireLesson,
   'return-answer': returnAnswer,
   'revise-parameter': reviseParameter,
   'revoke-machine-token': revokeMachineToken,

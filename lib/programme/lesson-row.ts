@@ -21,6 +21,15 @@ export const lessonOf = (row: Row & { readonly programme: { readonly code: strin
           byName: row.decidedByName ?? 'somebody unknown',
           at: row.decidedAt?.toISOString() ?? '',
         },
+  retired:
+    row.retiredAt === null
+      ? null
+      : {
+          why: row.retiredWhy ?? '',
+          byId: row.retiredById ?? '',
+          byName: row.retiredByName ?? 'somebody unknown',
+          at: row.retiredAt.toISOString(),
+        },
 })
 
 /** Reads a lesson together with the code of its programme. */

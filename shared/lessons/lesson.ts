@@ -24,14 +24,26 @@ export interface Lesson {
     readonly byName: string
     readonly at: string
   } | null
+  /** Accepted once, and not brought into programmes any more. */
+  readonly retired: {
+    readonly why: string
+    readonly byId: string
+    readonly byName: string
+    readonly at: string
+  } | null
 }
 
 /** "LX-41, lesson 2". */
 export const lessonName = ({ programme, number }: Pick<Lesson, 'programme' | 'number'>): string =>
   `${programme}, lesson ${number}`
 
-export const lessonStanding = ({ decided }: Pick<Lesson, 'decided'>): 'proposed' | 'accepted' | 'declined' =>
-  decided ? (decided.accepted ? 'accepted' : 'declined') : 'proposed'
+export type LessonStanding = 'proposed' | 'accepted' | 'declined' | 'retired'
+
+export function lessonStanding({ decided, retired }: Pick<Lesson, 'decided' | 'retired'>): LessonStanding {
+  if (!decided) return 'proposed'
+  if (!decided.accepted) return 'declined'
+  return retired ? 'retired' : 'accepted'
+}
 
 /** Why this person may not decide on a lesson, beyond what the policy says; undefined when they may. */
 export function lessonDecisionRefusal(
@@ -39,6 +51,18 @@ export function lessonDecisionRefusal(
   personId: string,
 ): string | undefined {
   if (lesson.decided)
-    return `${lesson.decided.byName} has ${lessonStanding(lesson)} it already, on ${lesson.decided.at.slice(0, 10)}.`
+    return `${lesson.decided.byName} has ${lesson.decided.accepted ? 'accepted' : 'declined'} it already, on ${lesson.decided.at.slice(0, 10)}.`
   return lesson.proposed.byId === personId ? 'You proposed it. Somebody else of quality decides.' : undefined
+}
+
+/** Why a lesson cannot be retired; undefined when it can. Anybody of quality may, since it only lessens what is asked. */
+export function lessonRetirementRefusal(lesson: Pick<Lesson, 'decided' | 'retired'>): string | undefined {
+  switch (lessonStanding(lesson)) {
+    case 'accepted':
+      return undefined
+    case 'retired':
+      return `${lesson.retired?.byName} has retired it already, on ${lesson.retired?.at.slice(0, 10)}.`
+    default:
+      return 'Only an accepted lesson comes into later programmes; this one does not.'
+  }
 }

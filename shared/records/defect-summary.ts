@@ -18,11 +18,10 @@ export interface KindRate {
   readonly cumulativeShare: number
 }
 
-/**
- * Rates by kind of defect, most frequent first. Empty when nothing was found.
- * Errors: RangeError when more joints are defective than were seen.
- */
-export function ratesByKind(record: DefectRecord, confidence: number): KindRate[] {
+/** How many joints have each kind of defect, most frequent first. Empty when nothing was found. */
+export function countsByKind(
+  record: DefectRecord,
+): Pick<KindRate, 'kind' | 'joints' | 'share' | 'cumulativeShare'>[] {
   const counts: Partial<Record<KindRate['kind'], number>> = {}
   const count = (kind: KindRate['kind'], joints: number): void => {
     if (joints > 0) counts[kind] = (counts[kind] ?? 0) + joints
@@ -32,18 +31,27 @@ export function ratesByKind(record: DefectRecord, confidence: number): KindRate[
     for (const kind of kinds) count(kind, 1)
   }
   count('kind not said', record.unnamed)
-  return paretoOrder(counts).map(({ kind, amount, share, cumulativeShare }) => {
-    const seen = { defectiveJoints: amount, jointsSeen: record.jointsSeen }
+  return paretoOrder(counts).map(({ kind, amount, share, cumulativeShare }) => ({
+    kind: kind as KindRate['kind'],
+    joints: amount,
+    share,
+    cumulativeShare,
+  }))
+}
+
+/**
+ * Rates by kind of defect, most frequent first. Empty when nothing was found.
+ * Errors: RangeError when more joints are defective than were seen.
+ */
+export const ratesByKind = (record: DefectRecord, confidence: number): KindRate[] =>
+  countsByKind(record).map((counted) => {
+    const seen = { defectiveJoints: counted.joints, jointsSeen: record.jointsSeen }
     return {
-      kind: kind as KindRate['kind'],
-      joints: amount,
+      ...counted,
       perMillion: defectsPerMillionJoints(seen),
       interval: defectsPerMillionInterval(seen, confidence),
-      share,
-      cumulativeShare,
     }
   })
-}
 
 /** All that a screen tells of the defects found, by kind and in all. */
 export interface DefectSummary {

@@ -216,3 +216,25 @@ test('accepted lessons are for everybody to read; the others only where one belo
   const asMember = await lessonsFor({ personId: world.person.design, auditor: false })
   expect(asMember.some(({ decided }) => decided === null)).toBe(true)
 })
+
+test('a retired lesson no longer reaches programmes opened later, stays in those that have it, and may be proposed anew', async () => {
+  const change = { ...LIMIT, value: 0.7 }
+  const { lesson } = (await world.must('design', 'propose-lesson', proposal(change))).result
+  const retirement = { programme: world.code, lesson, reason: 'The standard plan asks for it now.' }
+  expect(await world.as('quality', 'retire-lesson', retirement)).toMatchObject({
+    ok: false,
+    message: expect.stringContaining('Only an accepted lesson'),
+  })
+  await world.must('quality', 'decide-lesson', decision(lesson))
+  const before = await openAnother()
+  await world.must('secondQuality', 'retire-lesson', retirement)
+  const valuesOf = async (code: string) => (await openingEntry(code)).lessons.map(({ value }) => value)
+  expect(await valuesOf(await openAnother())).not.toContain(0.7)
+  const judged = await judgedProgramme(before)
+  expect(rulingOn(ionicResidueMost, judged?.state.facts.requirements ?? []).value).toBe(0.7)
+  expect(await world.as('quality', 'retire-lesson', retirement)).toMatchObject({
+    ok: false,
+    message: expect.stringMatching(/^Test secondQuality has retired it already/),
+  })
+  expect(await world.as('design', 'propose-lesson', proposal(change))).toMatchObject({ ok: true })
+})

@@ -501,6 +501,12 @@ export const VALID_INPUT: Record<CommandName, (world: World, role: Role) => Prom
   },
 
   'propose-lesson': async (world) => lessonInput(world),
+  'retire-lesson': async (world) => {
+    const proposed = await world.must('secondDesign', 'propose-lesson', lessonInput(world))
+    const lesson = proposed.result['lesson']
+    await world.must('quality', 'decide-lesson', { programme: world.code, lesson, accept: true, reason })
+    return { programme: world.code, lesson, reason }
+  },
   'decide-lesson': async (world) => {
     const proposed = await world.must('secondDesign', 'propose-lesson', lessonInput(world))
     return { programme: world.code, lesson: proposed.result['lesson'], accept: false, reason }

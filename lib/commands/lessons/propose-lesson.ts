@@ -33,7 +33,7 @@ export const proposeLesson = defineCommand({
     own: await tx.lesson.count({ where: { programmeId: context.programmeId } }),
     others: (
       await tx.lesson.findMany({
-        where: { OR: [{ decision: null }, { decision: 'accepted' }] },
+        where: { OR: [{ decision: null }, { decision: 'accepted', retiredAt: null }] },
         ...withProgramme,
       })
     ).map(lessonOf),

@@ -33,7 +33,11 @@ export const openProgramme = defineCommand({
     existing: await tx.programme.findUnique({ where: { code }, select: { title: true } }),
     lessons: (
       await tx.lesson.findMany({
-        where: { decision: 'accepted', decidedAt: { lte: now } },
+        where: {
+          decision: 'accepted',
+          decidedAt: { lte: now },
+          OR: [{ retiredAt: null }, { retiredAt: { gt: now } }],
+        },
         orderBy: [{ decidedAt: 'asc' }, { id: 'asc' }],
         ...withProgramme,
       })

@@ -1,6 +1,6 @@
 import { allowedDefectsPerMillion } from '@/shared/physics/joint-budget'
 import type { DefectRecord } from '@/shared/records/defect-record'
-import { ratesByKind, type KindRate } from '@/shared/records/defect-summary'
+import { countsByKind, type KindRate } from '@/shared/records/defect-summary'
 import {
   defectsPerMillionLowerBound,
   defectsPerMillionUpperBound,
@@ -52,13 +52,16 @@ export function budgetByKind(record: DefectRecord, asked: BudgetAsked): HeldToBu
       share: 1,
       standing: whole,
     },
-    ...ratesByKind(record, confidence).map(({ kind, joints: count, perMillion, share }) => ({
-      kind,
-      joints: count,
-      perMillion,
-      interval: boundsOf(count),
-      share,
-      standing: standingOf(count),
-    })),
+    ...countsByKind(record).map(({ kind, joints: count, share }) => {
+      const standing = standingOf(count)
+      return {
+        kind,
+        joints: count,
+        perMillion: standing.perMillion,
+        interval: boundsOf(count),
+        share,
+        standing,
+      }
+    }),
   ]
 }

@@ -50,3 +50,14 @@ export async function decideLesson(_state: FormState, form: FormData): Promise<F
     () => lessonAddress(programme, lesson),
   )
 }
+
+export async function retireLesson(_state: FormState, form: FormData): Promise<FormState> {
+  const programme = text(form, 'programme')
+  const lesson = Number(text(form, 'lesson'))
+  return submit(
+    'retire-lesson',
+    form,
+    () => ({ programme, lesson, reason: text(form, 'reason') }),
+    () => lessonAddress(programme, lesson),
+  )
+}

@@ -4,12 +4,13 @@ import { Day } from '@/app/ui/date'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { lessonDecisionRefusal, type Lesson } from '@/shared/lessons/lesson'
+import { lessonDecisionRefusal, lessonRetirementRefusal, type Lesson } from '@/shared/lessons/lesson'
 import { changeInWords } from '@/shared/lessons/lesson-change'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { STAGE_NAMES } from '@/shared/plan/stage'
 import { refusal } from '@/shared/policy'
 import { DecisionForm } from './decision-form'
+import { RetireForm } from './retire-form'
 
 interface LessonSheetProps {
   lesson: Lesson
@@ -19,7 +20,7 @@ interface LessonSheetProps {
 
 /** One lesson in full: what was learnt from what, the change, and who decided, or the form to decide. */
 export function LessonSheet({ lesson, view, hasPassword }: LessonSheetProps) {
-  const { number, title, learnt, proposed, decided, change } = lesson
+  const { number, title, learnt, proposed, decided, retired, change } = lesson
   const mayNot = refusal('decide-lesson', view.actor) ?? lessonDecisionRefusal(lesson, view.actor.personId)
   return (
     <Section id={`lesson-${number}`} heading={`${number}. ${title}`} aside={<LessonMark lesson={lesson} />}>
@@ -63,8 +64,23 @@ export function LessonSheet({ lesson, view, hasPassword }: LessonSheetProps) {
                 },
               ]
             : []),
+          ...(retired
+            ? [
+                {
+                  label: 'Retired by',
+                  value: (
+                    <>
+                      {retired.byName}, <Day at={retired.at} />: {retired.why}
+                    </>
+                  ),
+                },
+              ]
+            : []),
         ]}
       />
+      {!refusal('retire-lesson', view.actor) && !lessonRetirementRefusal(lesson) && (
+        <RetireForm code={view.code} lesson={number} hasPassword={hasPassword} />
+      )}
       {!decided &&
         (mayNot ? (
           <p className="field-hint">Waits for quality. {mayNot}</p>

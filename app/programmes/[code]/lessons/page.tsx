@@ -35,6 +35,7 @@ export default async function ProgrammeLessonsPage({ params }: ProgrammeLessonsP
       cells={[
         { label: 'Proposed', value: count('proposed') },
         { label: 'Accepted', value: count('accepted') },
+        { label: 'Retired', value: count('retired') },
         { label: 'Declined', value: count('declined') },
       ]}
     >

@@ -49,6 +49,7 @@ export function placeOf(code: string, command: string, payload: string): string 
       return to.concessionAddress(code, number('number') ?? '')
     case 'propose-lesson':
     case 'decide-lesson':
+    case 'retire-lesson':
       return to.lessonAddress(code, number('lesson') ?? 0)
     case 'invite-member':
     case 'remove-member':
