@@ -17,9 +17,10 @@ test('Petra proposes a lesson, Quill in quality declines it with a reason, and t
   const later = new ProgrammeAtWork(`LS-${MARK}`)
 
   await test.step('Petra says what was learnt and which item later plans should have', async () => {
-    await taught.open(petra, '/lessons/new')
+    await taught.open(petra, '/findings/lead-forming')
+    await petra.getByRole('link', { name: 'Propose a lesson from this finding' }).click()
     const form = formOf(petra, 'Propose a lesson')
-    await form.locator('[name="source"]').selectOption({ index: 1 })
+    await expect(form.locator('[name="source"]')).toHaveValue('finding:lead-forming')
     await enterAll(form, '', {
       title: TITLE,
       learnt: 'Pins bent without a holder cracked the seal of two transformers.',

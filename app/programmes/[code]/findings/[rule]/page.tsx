@@ -4,6 +4,7 @@ import { FindingSheet } from '@/app/findings/finding-sheet'
 import { WhereDrawn } from '@/app/findings/where-drawn'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
+import { ProposeFrom } from '@/app/lessons/propose-from'
 import { Section } from '@/app/ui/section'
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import { STAGE_NAMES } from '@/shared/plan/stage'
@@ -61,6 +62,7 @@ export default async function FindingPage({ params }: FindingPageProps) {
               <Inputs view={view} rule={rule} />
             </Section>
             <Concessions view={view} item={item.definition.key} finding={finding} />
+            <ProposeFrom view={view} kind="finding" what="this finding" id={id} />
           </>
         )
       }

@@ -2,6 +2,7 @@ import { notFound } from 'next/navigation'
 import { routeCardAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
+import { ProposeFrom } from '@/app/lessons/propose-from'
 import { Caution } from '@/app/ui/caution'
 import { Digest } from '@/app/ui/digest'
 import { OnThisSheet } from '@/app/ui/on-this-sheet'
@@ -77,6 +78,7 @@ export default async function ItemPage({ params, searchParams }: ItemPageProps) 
             <ItemStudies view={view} item={state.item.definition} />
             <Approvals view={view} state={state} hasPassword={visit.person.hasPassword} />
             <SetAside view={view} state={state} />
+            <ProposeFrom view={view} kind="item" what="this item" id={state.item.definition.key} />
           </>
         )
       }
