@@ -1,9 +1,9 @@
 import type { ReactNode } from 'react'
 import { formatQuantity } from '@/shared/quantity/format'
+import { CutLaminate } from './cut-laminate'
 import { AcrossDimension, UprightDimension } from './dimension'
 import { Drawing } from './drawing'
 import { filletProfile } from './fillet-profile'
-import { hatchRectangle } from './hatch-rectangle'
 import { filletPaths, landAndWall, type JointOutline } from './joint-section-outline'
 import type { Numbers } from './numbers-table'
 
@@ -105,17 +105,7 @@ function Board({ outline, top, bottom }: Sides) {
   const [edge, far] = [AXIS - land - 30, AXIS + land + 30]
   return (
     <g>
-      <path
-        className="fill-laminate"
-        d={`M${edge} ${top}H${AXIS - hole}V${bottom}H${edge}ZM${far} ${top}H${AXIS + hole}V${bottom}H${far}Z`}
-      />
-      <path
-        className="line-hatch"
-        d={
-          hatchRectangle(edge, top, AXIS - hole - edge, bottom - top, 12) +
-          hatchRectangle(AXIS + hole, top, far - AXIS - hole, bottom - top, 12)
-        }
-      />
+      <CutLaminate axis={AXIS} open={hole} reach={land + 30} top={top} bottom={bottom} />
       <path
         className="line-seen"
         d={`M${edge} ${top}H${AXIS - hole}V${bottom}H${edge}M${far} ${top}H${AXIS + hole}V${bottom}H${far}`}

@@ -1,5 +1,5 @@
+import { CutLaminate } from './cut-laminate'
 import { AcrossDimension, UprightDimension } from './dimension'
-import { hatchRectangle } from './hatch-rectangle'
 import { landAndWall } from './joint-section-outline'
 import { AXIS, leadSides, tolerancedText, type LeadAndHole } from './lead-geometry'
 
@@ -29,17 +29,7 @@ export function SectionView({
   const wall = plated ? hole + copper : hole
   return (
     <g>
-      <path
-        className="fill-laminate"
-        d={`M${edge} ${top}H${AXIS - wall}V${bottom}H${edge}ZM${far} ${top}H${AXIS + wall}V${bottom}H${far}Z`}
-      />
-      <path
-        className="line-hatch"
-        d={
-          hatchRectangle(edge, top, AXIS - wall - edge, bottom - top, 12) +
-          hatchRectangle(AXIS + wall, top, far - AXIS - wall, bottom - top, 12)
-        }
-      />
+      <CutLaminate axis={AXIS} open={wall} reach={land + 26} top={top} bottom={bottom} />
       <path className="line-seen" d={`M${edge} ${top}H${far}M${edge} ${bottom}H${far}`} />
       {!plated && (
         <path className="line-seen" d={`M${AXIS - hole} ${top}V${bottom}M${AXIS + hole} ${top}V${bottom}`} />
