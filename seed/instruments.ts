@@ -4,6 +4,8 @@ import type { PersonIds } from '@/seed/people'
 const REGISTER = [
   ['RD-02', 'rotary dip tester, timing and bath temperature'],
   ['XF-01', 'coating thickness, X-ray fluorescence'],
+  ['MM-07', 'measuring microscope, thickness in microsections'],
+  ['WB-04', 'wetting balance: force, time and depth of immersion'],
   ['TH-05', 'thermometer of the test bath'],
   ['HY-03', 'hydrometer for flux, with thermometer'],
   ['TC-09', 'thermocouple and reader for solder baths and tips'],

@@ -147,6 +147,13 @@ export const LEVEL_TRANSMITTER: Readonly<Record<string, unknown>> = {
       bathTemperatureC: 245,
       ageing: 'steam-8h',
     },
+    {
+      method: 'wetting-balance',
+      alloy: 'Sn60Pb40',
+      flux: 'rosin-non-activated',
+      bathTemperatureC: 245,
+      ageing: 'steam-8h',
+    },
   ],
 }
 

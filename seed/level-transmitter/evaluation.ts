@@ -1,5 +1,5 @@
 import { attachText, storeText } from '@/seed/attach-file'
-import { gaugeStudy } from '@/seed/level-transmitter/gauge-study'
+import { gaugeStudies } from '@/seed/level-transmitter/gauge-study'
 import { lotsFor, SOLDERED_LOTS, type LotTestStory } from '@/seed/level-transmitter/lots'
 import { serials } from '@/seed/level-transmitter/serials'
 import { csvOf, readingsOf } from '@/seed/readings'
@@ -21,7 +21,7 @@ export async function evaluate(story: Story, instruments: Readonly<Record<string
   }
   story.on('2026-03-11')
   for (const { code, tests } of lots) for (const test of tests) await record(story, code, test, instruments)
-  await story.on('2026-03-12').do('sunniva', 'add-record', { kind: 'gauge-reading', rows: gaugeStudy() })
+  await story.on('2026-03-12').do('sunniva', 'add-record', { kind: 'gauge-reading', rows: gaugeStudies() })
   story.on('2026-03-16')
   for (const { code } of lots) {
     await story.do('sunniva', 'dispose-lot', {

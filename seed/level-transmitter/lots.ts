@@ -1,3 +1,4 @@
+import { leadsOnBalance } from '@/seed/level-transmitter/wetting-balance'
 import { rounded, scatterFrom } from '@/seed/readings'
 
 export type Row = Readonly<Record<string, number | string | null>>
@@ -28,6 +29,9 @@ const COMPONENTS = [
   ['U-902', 'circuits U1–U9', 'Meridian Semi', 'Dip and look: 97 % coverage'],
   ['J-640', 'connector J1', 'Ostrava Wound Parts', 'Dip and look: 98 % coverage'],
 ] as const
+
+/** The lot whose leads were also put on the wetting balance: round wire, whose perimeter is known well. */
+const ON_BALANCE = 'R-540'
 
 /** Everything bought in for the first series of a board. */
 export const lotsFor = (board: string): readonly LotStory[] => [
@@ -60,7 +64,7 @@ export const lotsFor = (board: string): readonly LotStory[] => [
     supplier,
     quantity: 260,
     supplierResult,
-    tests: [dipAndLook(31 + index)],
+    tests: [dipAndLook(31 + index), ...(code === ON_BALANCE ? [leadsOnBalance()] : [])],
   })),
   {
     code: 'F-77',
@@ -104,7 +108,7 @@ function plating(
   const scatter = scatterFrom(start)
   return {
     method: 'plating-thickness',
-    instrument: 'XF-01',
+    instrument: place === 'hole' ? 'MM-07' : 'XF-01',
     conditions: { deposit, technique: place === 'hole' ? 'microsection' : 'x-ray', uncertaintyUm: 0.3 },
     rows: Array.from({ length: 20 }, (_, index) => ({
       specimen: String(index + 1),
