@@ -1,0 +1,76 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { checkPassword } from '@/lib/auth/check-password'
+import { database } from '@/lib/db/client'
+import { openWorld, type World } from '@/tests/commands/world'
+import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
+
+let db: FreshDatabase
+let world: World
+beforeAll(async () => {
+  db = await freshDatabase()
+  world = await openWorld()
+})
+afterAll(() => db.drop())
+
+const lot = (given: object) => ({
+  programme: world.code,
+  code: 'LOT-1',
+  kind: 'bare board',
+  part: 'A board',
+  supplier: 'A supplier',
+  dateCode: '',
+  quantity: 10,
+  receivedOn: '2026-01-07',
+  temperatureC: 20,
+  relativeHumidityPct: 40,
+  packing: 'Sealed',
+  supplierResult: '',
+  ...given,
+})
+
+describe('a text that cannot be kept', () => {
+  test.each([
+    ['U+0000, which PostgreSQL has no room for', 'A\0board'],
+    ['a lone surrogate, which UTF-8 has no form for', 'A \ud800 board'],
+    ['an override that shows letters in another order', 'A \u202edraob'],
+  ])('is refused at its field: %s', async (_what, part) => {
+    const outcome = await world.as('quality', 'receive-lot', lot({ part }))
+    expect(outcome).toMatchObject({ ok: false, fields: { part: expect.stringMatching(/^The text holds /) } })
+  })
+
+  test('as the name of a column in a record of a list, too', async () => {
+    const outcome = await world.as('quality', 'add-readings', {
+      programme: world.code,
+      log: 'NO-LOG',
+      readings: { count: 1, columns: { at: [0], note: ['x\0y'] } },
+      file: null,
+      mapping: { 'a\0b': 'c' },
+    })
+    expect(outcome).toMatchObject({
+      ok: false,
+      fields: { 'readings.columns.note.0': expect.any(String), mapping: expect.any(String) },
+    })
+  })
+
+  test('as an address at the sign-in is told like any unknown one', async () => {
+    expect(await checkPassword('ad\0a@example.invalid', 'a password that is long')).toEqual({
+      ok: false,
+      says: 'The address or the password is not right.',
+    })
+  })
+})
+
+test('minus zero, as "-0" is read, is kept as zero', async () => {
+  const outcome = await world.as('quality', 'receive-lot', lot({ code: 'COLD', temperatureC: -0 }))
+  expect(outcome).toMatchObject({ ok: true })
+  const stored = await database().lot.findFirstOrThrow({ where: { code: 'COLD' } })
+  expect(stored.storage).toMatchObject({ temperatureC: 0 })
+})
+
+test('two codes that look alike are one: letters are composed (Unicode NFC)', async () => {
+  expect(await world.as('quality', 'receive-lot', lot({ code: 'Z\u00fcg-1' }))).toMatchObject({ ok: true })
+  expect(await world.as('quality', 'receive-lot', lot({ code: 'Zu\u0308g-1' }))).toMatchObject({
+    ok: false,
+    fields: { code: 'This lot code is taken.' },
+  })
+})
