@@ -1,9 +1,11 @@
 import {
   actionAddress,
   concessionAddress,
+  defectChartsAddress,
   gateAddress,
   itemAddress,
   lessonAddress,
+  logAddress,
   routeCardAddress,
 } from '@/app/addresses'
 import { Day } from '@/app/ui/date'
@@ -46,6 +48,7 @@ export function OwedTable({ owed, today }: { owed: readonly OwedInProgramme[]; t
 const VERBS: Record<OwedInProgramme['verb'], string> = {
   answer: 'Answer a question',
   accept: 'Accept or return an answer',
+  'find the cause': 'Find the cause, and answer',
   approve: 'Approve an item',
   'approve again': 'Approve again: it changed',
   sign: 'Sign a gate',
@@ -73,5 +76,9 @@ function addressOf({ code, place }: OwedInProgramme): string {
       return itemAddress(code, place.item)
     case 'gate':
       return gateAddress(code, place.stage)
+    case 'log':
+      return `${logAddress(code, place.log)}#signals`
+    case 'defect chart':
+      return `${defectChartsAddress(code)}?chart=${place.chart}#signals`
   }
 }

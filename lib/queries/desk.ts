@@ -4,7 +4,8 @@ import { judgedAt } from '@/lib/programme/judged'
 import { lessonsToDecide } from '@/lib/queries/lessons'
 import { actorFrom } from '@/lib/queries/programme-reader'
 import { INSTALLATION_TRAIL } from '@/lib/trail/append-entry'
-import { owedBy, type Owed } from '@/shared/gate/owed'
+import { owedBy } from '@/shared/gate/owed'
+import type { Owed } from '@/shared/gate/owed-work'
 
 /** Something a person owes, and in which programme. */
 export interface OwedInProgramme extends Owed {

@@ -1,31 +1,19 @@
 import type { Department } from '@/shared/plan/department'
-import { STAGE_NAMES, type Stage } from '@/shared/plan/stage'
+import { STAGE_NAMES } from '@/shared/plan/stage'
 import type { Actor } from '@/shared/policy'
 import { concessionStanding } from './concession'
 import { gateRefusal } from './gate'
 import type { Judgement } from './judgement'
+import { owedSignals } from './owed-signals'
+import type { Owed } from './owed-work'
 import type { ProgrammeState } from './programme-state'
 import { approvalRefusal, concessionGrantRefusal, gateSignatoryRefusal } from './separation'
-
-/** Where to go about something owed. */
-export type OwedPlace =
-  | { readonly kind: 'action' | 'concession' | 'lesson'; readonly number: number }
-  | { readonly kind: 'item'; readonly item: string }
-  | { readonly kind: 'gate'; readonly stage: Stage }
-
-/** One thing that waits for this person. */
-export interface Owed {
-  readonly verb: 'answer' | 'accept' | 'approve' | 'approve again' | 'sign' | 'decide'
-  readonly says: string
-  readonly department: Department
-  readonly dueOn: string | null
-  readonly place: OwedPlace
-}
 
 /** What waits for a person in one programme, from the facts as judged. */
 export const owedBy = (actor: Actor, state: ProgrammeState, judgement: Judgement): Owed[] =>
   actor.departments.flatMap((department) => [
     ...owedActions(department, actor, state),
+    ...owedSignals(department, state, judgement),
     ...owedApprovals(department, actor, state, judgement),
     ...owedConcessions(department, actor, state, judgement),
     ...owedSetAsides(department, actor, state),

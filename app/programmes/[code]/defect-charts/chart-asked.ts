@@ -1,10 +1,6 @@
-import { defectChartPhases, defectCharts } from '@/shared/plan/parameters/defect-charts'
 import type { Inspection } from '@/shared/records/inspection'
-import { specifiedDefectCharts, type DefectChartChoice } from '@/shared/rules/assessment/defect-chart'
+import type { DefectChartChoice } from '@/shared/rules/assessment/defect-chart'
 import { DEFECT_CHARTS } from '@/shared/rules/assessment/defect-chart-kinds'
-import type { Facts } from '@/shared/rules/facts'
-import { inputsOf } from '@/shared/rules/inputs-of'
-import { optional } from '@/shared/rules/rule'
 import type { DefectChartKey } from '@/shared/plan/parameters/defect-charts'
 
 /** What the address asks for; a link carries it. */
@@ -12,14 +8,6 @@ export interface DefectChartAsked {
   chart?: string
   from?: string
   to?: string
-}
-
-const chartReads = { charts: optional(defectCharts), phases: optional(defectChartPhases) }
-
-/** The charts whose signals the specification wants answered. */
-export function specifiedFor(facts: Facts): ReturnType<typeof specifiedDefectCharts> {
-  const { charts, phases } = inputsOf(chartReads, facts) ?? {}
-  return specifiedDefectCharts(charts, phases)
 }
 
 /**

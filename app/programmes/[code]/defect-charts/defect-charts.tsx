@@ -8,12 +8,13 @@ import { defectChart, isThin, type DefectChartChoice } from '@/shared/rules/asse
 import { DEFECT_CHARTS, defectChartLabel } from '@/shared/rules/assessment/defect-chart-kinds'
 import { defectSignals } from '@/shared/rules/assessment/defect-signals'
 import { defectSignalsAnswered } from '@/shared/rules/assessment/defect-signals-answered'
+import { defectChartsOf } from '@/shared/rules/assessment/open-defect-signals'
 import { limitsInWords } from '@/shared/rules/control/chart-words'
 import { specifiedRules } from '@/shared/rules/control/log-chart'
 import { RUN_RULE_SETS } from '@/shared/rules/control/run-rule-sets'
 import type { ChartPhase } from '@/shared/statistics/charts/chart'
 import { InspectionPlaces } from '../inspections/places'
-import { choiceAsked, specifiedFor, type DefectChartAsked } from './chart-asked'
+import { choiceAsked, type DefectChartAsked } from './chart-asked'
 import { DefectChartForm } from './chart-form'
 import { DefectPlot } from './defect-plot'
 import { DefectSignals } from './signals'
@@ -22,7 +23,7 @@ import { DefectSignals } from './signals'
 export function DefectCharts({ view, asked }: { view: ProgrammeView; asked: DefectChartAsked }) {
   const { facts } = view.state
   const { inspections } = facts.records
-  const specified = specifiedFor(facts)
+  const specified = defectChartsOf(facts)
   const choice = choiceAsked(asked, specified, inspections)
   const ruleSet = specifiedRules(facts)
   const found = defectChart(inspections, choice, RUN_RULE_SETS[ruleSet].drawn)
