@@ -13,6 +13,7 @@ export function authOptions(): NextAuthOptions {
   return {
     ...(sessionSecret ? { secret: sessionSecret } : {}),
     session: { strategy: 'jwt', maxAge: SESSION_SECONDS },
+    jwt: { maxAge: SESSION_SECONDS },
     logger: NEXT_AUTH_LOG,
     pages: { signIn: '/sign-in', error: '/sign-in' },
     providers: [

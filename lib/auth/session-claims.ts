@@ -12,3 +12,9 @@ export const sessionClaims = z.object({
   signedInAt: z.number(),
 })
 export type SessionClaims = z.infer<typeof sessionClaims>
+
+/** What a session says while it lasts: undefined twelve hours after the sign-in, however often it was renewed. */
+export function claimsInForce(decoded: unknown, nowS: number): SessionClaims | undefined {
+  const claims = sessionClaims.safeParse(decoded).data
+  return claims && nowS - claims.signedInAt < SESSION_SECONDS ? claims : undefined
+}

@@ -2,7 +2,7 @@ import { cookies } from 'next/headers'
 import { decode, encode } from 'next-auth/jwt'
 import { cache } from 'react'
 import { database } from '@/lib/db/client'
-import { SESSION_SECONDS, sessionClaims, type SessionClaims } from '@/lib/auth/session-claims'
+import { claimsInForce, SESSION_SECONDS, type SessionClaims } from '@/lib/auth/session-claims'
 import { settings } from '@/lib/settings/settings'
 
 /** The person signed in, as the screens need to know them. */
@@ -58,7 +58,7 @@ async function readClaims(): Promise<SessionClaims | undefined> {
   const token = (await cookies()).get(cookieName())?.value
   if (!token) return undefined
   const decoded = await decode({ token, secret: secret() }).catch(() => null)
-  return sessionClaims.safeParse(decoded).data
+  return claimsInForce(decoded, Date.now() / 1000)
 }
 
 /** The names next-auth gives its cookie, by whether the address is https. */
