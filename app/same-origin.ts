@@ -6,5 +6,6 @@ export function isSameOrigin(request: Request): boolean {
   const site = request.headers.get('sec-fetch-site')
   if (site) return site === 'same-origin'
   const origin = request.headers.get('origin')
-  return origin !== null && new URL(origin).host === request.headers.get('host')
+  // A browser that must not say where a form came from says "null", which is no address.
+  return origin !== null && URL.canParse(origin) && new URL(origin).host === request.headers.get('host')
 }
