@@ -1,19 +1,35 @@
+import { GrowthPlot } from '@/app/drawing/growth-plot'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { formatNumber } from '@/shared/quantity/format'
+import { allowedInService, allowedInTests } from '@/shared/reliability/allowed-failures'
 import { fieldGrowth } from '@/shared/reliability/field-shown'
+import type { GrowthShown } from '@/shared/reliability/growth-shown'
 import { lifeTestGrowth } from '@/shared/reliability/life-tests-shown'
+import { currentMeanTimeInterval } from '@/shared/statistics/reliability/crow-amsaa-bounds'
 import type { Known } from './known'
 
+/** Of the bounds, two-sided. */
+const CONFIDENCE = 0.9
+
 /** Whether failures grow rarer as the design and the process are mended. */
-export function Growth({ known: { specimens, returns, exposures } }: { known: Known }) {
+export function Growth({ known: { specimens, returns, exposures, target } }: { known: Known }) {
   const rows = [
     {
       name: 'Life tests, one after another',
       unit: 'specimen-cycles of service',
+      allowed: allowedInTests(specimens, target),
       ...lifeTestGrowth(specimens),
     },
-    { name: 'Boards in service', unit: 'board-hours', ...fieldGrowth(returns, exposures) },
+    {
+      name: 'Boards in service',
+      unit: 'board-hours',
+      allowed: allowedInService(
+        exposures.reduce((sum, { boards, hoursEach }) => sum + boards * hoursEach, 0),
+        target,
+      ),
+      ...fieldGrowth(returns, exposures),
+    },
   ]
   return (
     <Section
@@ -45,16 +61,40 @@ export function Growth({ known: { specimens, returns, exposures } }: { known: Kn
             label: 'Mean time between failures, at the end',
             set: 'number',
             cell: ({ growth, unit }) =>
-              growth ? `${formatNumber(growth.crow.currentMeanTime)} ${unit}` : '–',
+              growth ? `${formatNumber(growth.crow.currentMeanTime, 3)} ${unit} (${boundsOf(growth)})` : '–',
           },
           {
             label: 'Over all the time',
             set: 'number',
             cell: ({ growth, unit }) =>
-              growth ? `${formatNumber(growth.crow.cumulativeMeanTime)} ${unit}` : '–',
+              growth ? `${formatNumber(growth.crow.cumulativeMeanTime, 3)} ${unit}` : '–',
+          },
+          {
+            label: 'Target',
+            set: 'number',
+            cell: ({ growth, unit, allowed }) =>
+              growth && allowed ? `${formatNumber(growth.end / allowed, 3)} ${unit}` : '–',
           },
         ]}
       />
+      {rows.map(
+        ({ name, unit, growth, allowed }) =>
+          growth && (
+            <GrowthPlot
+              key={name}
+              title={`${name}: failures over time`}
+              growth={growth}
+              unit={unit}
+              allowed={allowed}
+              confidence={CONFIDENCE}
+            />
+          ),
+      )}
     </Section>
   )
+}
+
+function boundsOf({ crow: fit, times }: GrowthShown): string {
+  const { lower, upper } = currentMeanTimeInterval({ fit, failures: times.length }, CONFIDENCE)
+  return `${formatNumber(lower, 3)} to ${formatNumber(upper, 3)} with ${formatNumber(CONFIDENCE * 100)} % confidence`
 }

@@ -1,0 +1,145 @@
+import { useId } from 'react'
+import { scaleLog } from 'd3-scale'
+import { area, line } from 'd3-shape'
+import { formatNumber } from '@/shared/quantity/format'
+import type { GrowthShown } from '@/shared/reliability/growth-shown'
+import {
+  currentMeanTimeInterval,
+  expectedFailures,
+  expectedFailuresInterval,
+} from '@/shared/statistics/reliability/crow-amsaa-bounds'
+import { Axes } from './axes'
+import { Drawing } from './drawing'
+import { frameOf } from './frame'
+import { logTicks } from './log-ticks'
+import { pointShape } from './point-shape'
+import { spreadLabels } from './spread-labels'
+
+interface GrowthPlotProps {
+  title: string
+  growth: GrowthShown
+  /** "board-hours". */
+  unit: string
+  /** Failures that the target allows by the end; undefined while there is no target. */
+  allowed: number | undefined
+  /** Of the bounds, two-sided, 0 to 1. */
+  confidence: number
+}
+
+const WIDTH = 440
+const HEIGHT = 310
+/** Beyond this factor from what was counted, bounds and target run out of the frame. */
+const REACH = 4
+const STEPS = 40
+
+/** Failures counted over time on logarithmic axes: the power law's straight line, its bounds, and what the target allows. */
+export function GrowthPlot({ title, growth, unit, allowed, confidence }: GrowthPlotProps) {
+  const clip = useId()
+  const { times, end, crow } = growth
+  const frame = frameOf(WIDTH, HEIGHT, { right: 74 })
+  const [from, most] = [times[0]! / 1.5, times.length]
+  const x = scaleLog([from, end], [frame.left, frame.right])
+  const y = scaleLog([1 / REACH, Math.max(most * REACH, (allowed ?? 0) * 1.5)], [frame.bottom, frame.top])
+  const seen = { fit: crow, failures: times.length, end }
+  const onLine = (time: number) => ({
+    time,
+    expected: expectedFailures(crow, time),
+    ...expectedFailuresInterval(seen, time, confidence),
+  })
+  type P = ReturnType<typeof onLine>
+  const points = Array.from({ length: STEPS + 1 }, (_, step) => onLine(from * (end / from) ** (step / STEPS)))
+  const edge = (of: (point: P) => number) =>
+    line<P>(
+      ({ time }) => x(time),
+      (point) => y(of(point)),
+    )(points) ?? ''
+  const band = area<P>(
+    ({ time }) => x(time),
+    ({ lower }) => y(lower),
+    ({ upper }) => y(upper),
+  )
+  const meanTime = currentMeanTimeInterval(seen, confidence)
+  const percent = `${formatNumber(confidence * 100)} %`
+  const lastOf = onLine(end)
+  const labels = [
+    { text: 'at most', wanted: y(lastOf.upper) },
+    { text: 'power law', wanted: y(lastOf.expected) },
+    { text: 'at least', wanted: y(lastOf.lower) },
+    ...(allowed ? [{ text: 'target', wanted: y(allowed) }] : []),
+  ]
+  const places = spreadLabels(
+    labels.map(({ wanted }) => wanted),
+    15,
+    frame.top,
+    frame.bottom,
+  )
+  return (
+    <Drawing
+      title={title}
+      description={`${times.length} failures over ${formatNumber(end)} ${unit}, on logarithmic axes. The power law has a slope of ${formatNumber(crow.shape, 3)}; below 1 failures grow rarer. ${allowed ? `The target allows ${formatNumber(allowed, 3)} by the end.` : ''}`}
+      width={WIDTH}
+      height={HEIGHT}
+      numbersPlace="beside"
+      numbers={{
+        columns: [
+          { label: 'Failure' },
+          { label: `After, ${unit}` },
+          { label: 'Power law' },
+          { label: `At least (${percent})` },
+          { label: `At most (${percent})` },
+          { label: 'Target allows' },
+        ],
+        rows: [...times, end].map((time, position) => {
+          const { expected, lower, upper } = onLine(time)
+          return [
+            position < times.length ? String(position + 1) : 'end of the time',
+            formatNumber(time),
+            ...[expected, lower, upper].map((value) => formatNumber(value, 3)),
+            allowed ? formatNumber((allowed * time) / end, 3) : '–',
+          ]
+        }),
+      }}
+      note={`Rings: failures as counted. Steep as the target, failures come at one rate; flatter, they grow rarer. At the end one in ${formatNumber(crow.currentMeanTime, 3)} ${unit} (${percent} bounds ${formatNumber(meanTime.lower, 3)} to ${formatNumber(meanTime.upper, 3)})${allowed ? `; the target allows one in ${formatNumber(end / allowed, 3)}` : ''}. The bounds are those of many failures, and rough for few.`}
+    >
+      <clipPath id={clip}>
+        <rect
+          x={frame.left}
+          y={frame.top}
+          width={frame.right - frame.left}
+          height={frame.bottom - frame.top}
+        />
+      </clipPath>
+      <path className="fill-copper-wash" clipPath={`url(#${clip})`} d={band(points) ?? ''} />
+      <Axes
+        frame={frame}
+        across={{ title: `${unit}, logarithmic`, ticks: logTicks(from, end, x) }}
+        up={{ title: 'Failures so far, logarithmic', ticks: logTicks(y.domain()[0]!, y.domain()[1]!, y) }}
+      />
+      <g clipPath={`url(#${clip})`}>
+        <path className="line-bound" d={edge(({ upper }) => upper)} />
+        <path className="line-bound" d={edge(({ lower }) => lower)} />
+        {allowed && (
+          <path
+            className="line-limit"
+            d={`M${x(from)} ${y((allowed * from) / end)}L${x(end)} ${y(allowed)}`}
+          />
+        )}
+        <path className="line-data outlined ink-copper" d={edge(({ expected }) => expected)} />
+      </g>
+      {times.map((time, position) => (
+        <path
+          key={time}
+          className="fill-sheet"
+          stroke="var(--color-ink)"
+          strokeWidth="1.4"
+          d={pointShape('ring', x(time), y(position + 1), 4)}
+        />
+      ))}
+      {labels.map(({ text }, position) => (
+        <text key={text} x={frame.right + 6} y={places[position]! + 4} className="text-small">
+          {text}
+        </text>
+      ))}
+    </Drawing>
+  )
+}
