@@ -1,3 +1,4 @@
+import { binaryDust } from './binary-dust'
 import { printedUnit, type Unit } from './unit'
 
 /**
@@ -27,11 +28,15 @@ export function formatQuantity(value: number, unit: Unit, significantFigures = 4
 /**
  * Found value and limit printed with enough figures that rounding never hides
  * on which side of the limit the value lies (1.329 against 1.33 must not read
- * "1.33 against 1.33").
+ * "1.33 against 1.33"), and a value on its limit reads as the limit does.
  */
 export function formatAgainst(found: number, limit: number, unit: Unit): { found: string; limit: string } {
+  if (found === limit || Math.abs(found - limit) <= binaryDust(found, limit)) {
+    const both = formatQuantity(limit, unit, 6)
+    return { found: both, limit: both }
+  }
   for (let figures = 3; figures <= 12; figures++) {
-    if (found !== limit && formatNumber(found, figures) === formatNumber(limit, figures)) continue
+    if (formatNumber(found, figures) === formatNumber(limit, figures)) continue
     return {
       found: formatQuantity(found, unit, figures),
       limit: formatQuantity(limit, unit, Math.max(figures, 6)),

@@ -1,4 +1,5 @@
 import type { Source } from '@/shared/plan/requirement'
+import { binaryDust } from '@/shared/quantity/binary-dust'
 import type { Unit } from '@/shared/quantity/unit'
 
 /** Worst last, so that the worst of several is the greatest index. */
@@ -85,14 +86,16 @@ export const worstVerdict = (verdicts: readonly Verdict[]): Verdict =>
 
 /**
  * The verdict on a value against its limit. Outside is `fails`; inside by less
- * than the guard band is `marginal`; exactly on the limit counts as inside.
+ * than the guard band is `marginal`; exactly on the limit, or off it by no more
+ * than the dust of binary arithmetic, counts as inside.
  * A value that is not a number is `undetermined`, never a pass.
  */
 export function verdictOn({ found, limit, direction, guardBand }: Margin): Verdict {
   if (Number.isNaN(found) || Number.isNaN(limit)) return 'undetermined'
   const room = direction === 'at most' ? limit - found : found - limit
-  if (!(room >= 0)) return 'fails'
-  return room < guardBand ? 'marginal' : 'meets'
+  const dust = binaryDust(found, limit)
+  if (!(room >= -dust)) return 'fails'
+  return room < guardBand - dust ? 'marginal' : 'meets'
 }
 
 /** An undetermined outcome that says what is missing and where it would come from. */

@@ -23,7 +23,7 @@ export const firstPassYield = rule({
   title: 'First-pass yield of electrical test',
   why: 'Boards that pass only after repair carry repaired joints; the share that passes at first says what soldering is worth before anyone mends it.',
   stage: 'assessment',
-  version: 1,
+  version: 2,
   reads: { least: firstPassYieldLeast, tests: electricalTests },
   judge({ least, tests }): Judged {
     const limit = `At least ${formatQuantity(least.value, '%')} pass at the first test (${namedRuling(least)}).`
@@ -72,7 +72,7 @@ export const firstPassYield = rule({
         { cite: 'Clopper and Pearson, Biometrika 26 (1934): exact bounds of a proportion', how: 'computed' },
       ],
       remedy:
-        share < least.value
+        verdictOn(margin) === 'fails'
           ? {
               says:
                 least.value < 100

@@ -24,7 +24,7 @@ export const inspectionCoverage = rule({
   title: 'How much was inspected',
   why: 'A plan to inspect all, or a share, is worth what was really looked at: assemblies of those made, joints of those on the board.',
   stage: 'assessment',
-  version: 1,
+  version: 2,
   reads: {
     share: inspectedAssembliesShare,
     holes: leadHoles,
@@ -53,17 +53,18 @@ export const inspectionCoverage = rule({
       margin: { found: inspected, limit: needed, unit: 'boards', direction: 'at least', guardBand: 0 },
       remedy: inspected >= needed ? undefined : { says: `Inspect ${needed - inspected} more assemblies.` },
     }
-    const short = [...seenOn.values()].filter(({ seen }) => !((seen / joints) * 100 >= jointsLeast.value))
+    const marginOf = (seen: number): Margin => ({
+      found: (seen / joints) * 100,
+      limit: jointsLeast.value,
+      unit: '%',
+      direction: 'at least',
+      guardBand: 0,
+    })
+    const short = [...seenOn.values()].filter(({ seen }) => verdictOn(marginOf(seen)) !== 'meets')
     const least = [...seenOn.values()].reduce((low, { seen }) => Math.min(low, seen), Infinity)
     const parts: Part[] = [assemblies]
     if (inspected > 0) {
-      const margin: Margin = {
-        found: (least / joints) * 100,
-        limit: jointsLeast.value,
-        unit: '%',
-        direction: 'at least',
-        guardBand: 0,
-      }
+      const margin = marginOf(least)
       parts.push({
         subject: 'Joints',
         verdict: verdictOn(margin),

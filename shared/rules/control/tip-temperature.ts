@@ -36,7 +36,7 @@ export const tipTemperatureRule = rule({
   title: 'Soldering iron tips',
   why: 'A tip hotter than it says chars flux and lifts lands; a cooler one makes cold joints. Near the setting, steady, and under the ceiling are three different things.',
   stage: 'control',
-  version: 1,
+  version: 2,
   reads: {
     family: alloyFamily,
     target: tipTemperatureTarget,

@@ -53,7 +53,8 @@ export function dipAndLookTally(readings: Readings, coverageLeastPct: number): S
   const coverage = (row: number): number | undefined => {
     const share = stated[row]
     if (typeof share !== 'number') return undefined
-    return Math.min(share, 100 - orZero(nonWetting[row]) - orZero(dewetting[row]) - orZero(pinholes[row]))
+    const left = 100 - orZero(nonWetting[row]) - orZero(dewetting[row]) - orZero(pinholes[row])
+    return Math.min(share, Number(left.toPrecision(12)))
   }
   return tally(readings, {
     worseIs: 'smaller',

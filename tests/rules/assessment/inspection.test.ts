@@ -47,6 +47,13 @@ describe('coverage', () => {
     const requirements = [requirement(inspectedJointsLeast, 99, { authority: 'customer', relaxes: true })]
     expect(judged(100, 1, boards(1, 119), { requirements }).verdict).toBe('meets')
   })
+  test('29 of 100 joints are 29 %, whatever binary fractions make of it', () => {
+    expect((29 / 100) * 100).toBeLessThan(29)
+    const values = [set(inspectedAssembliesShare, 100), set(leadHoles, [holes(100)])]
+    const requirements = [requirement(inspectedJointsLeast, 29, { authority: 'customer', relaxes: true })]
+    expect(judged(100, 1, boards(1, 29), { values, requirements }).verdict).toBe('meets')
+    expect(judged(100, 1, boards(1, 28), { values, requirements }).verdict).toBe('fails')
+  })
   test('nothing made is undetermined', () => expect(judged(100, 0, boards(1)).verdict).toBe('undetermined'))
   test('boards that pass a wave and a bench are made once', () => {
     const records = { 'soldering-run': [run(10), run(10, { id: 'r2', skill: 'hand-soldering' })] }

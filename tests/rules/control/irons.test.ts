@@ -39,6 +39,13 @@ describe('tip temperature', () => {
   ])('set to 310, measured %s °C: %s by the strictest edition', (measuredC, verdict) =>
     expect(judged([check(measuredC)]).verdict).toBe(verdict),
   )
+  // 256.1 °C − 250.6 °C leaves 5.5 K and binary dust: on the limit is inside, and reads as the limit.
+  test.each([250.6, 251.1, 252.6])('exactly on the limit at a setting of %s °C is inside', (setC) => {
+    const values = [set(alloyFamily, 'lead-free'), set(tipTemperatureTarget, 360)]
+    const finding = judged([check(Number((setC + 5.5).toFixed(1)), { setC })], { values })
+    expect(finding.verdict).toBe('marginal')
+    expect(finding.found).toMatch(/5\.5 K above/)
+  })
   test('J-STD-001 allows 15 K, shown as looser than the strictest', () => {
     const values = [...TIN_LEAD, set(tipAccuracyEdition, 'j-std-001')]
     expect(judged([check(322)], { values }).verdict).toBe('meets')

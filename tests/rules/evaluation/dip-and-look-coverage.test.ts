@@ -35,6 +35,10 @@ describe('one termination', () => {
   ] as const)('%j is %s', (over, fault) => {
     expect(faultOf(row(over))).toBe(fault)
   })
+  test('faults of 4.4, 0.4 and 0.2 % leave 95 %, which is covered enough', () => {
+    expect(100 - 4.4 - 0.4 - 0.2).toBeLessThan(95)
+    expect(faultOf(row({ nonWettingPct: 4.4, dewettingPct: 0.4, pinholesPct: 0.2 }))).toBeUndefined()
+  })
   test('faults that contradict the stated coverage win', () => {
     expect(tally(row({ coveragePct: 99, nonWettingPct: 3, dewettingPct: 3 })).worst).toBe(94)
   })
