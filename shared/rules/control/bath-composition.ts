@@ -29,7 +29,7 @@ export const bathCompositionRule = rule({
   title: 'Solder bath contamination',
   why: 'Every board dissolves copper, gold and finish into the bath. Past a limit the joints turn gritty, brittle or dull, and each metal may pass while their sum does not.',
   stage: 'control',
-  version: 1,
+  version: 2,
   reads: {
     ...bathLimitReads,
     ...newCopperRead,

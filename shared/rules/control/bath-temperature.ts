@@ -21,7 +21,7 @@ export const bathTemperatureRule = rule({
   title: 'Solder bath temperature',
   why: 'Too cool and solder neither wets in time nor rises in the holes; too hot and copper dissolves, flux burns off and boards suffer.',
   stage: 'control',
-  version: 1,
+  version: 2,
   reads: {
     family: alloyFamily,
     target: bathTemperatureTarget,

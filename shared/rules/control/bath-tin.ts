@@ -7,17 +7,24 @@ import type { Log } from '@/shared/records/log'
 import type { Part } from '@/shared/rules/finding'
 import { windowAround } from './logged-window'
 
-/** The newest tin content of a bath against its nominal; undefined when it was never analysed. */
+/** The newest tin content of a bath against its nominal; undefined for a bath without any analysis. */
 export function tinPart(
   log: Log,
   alloy: keyof typeof BATH_CONSTITUENTS,
   tolerance: Ruling,
   bathKg: number | undefined,
 ): Part | undefined {
-  const { values, instants } = columnSeries(log, 'tinPct')
+  const { values } = columnSeries(log, 'tinPct')
   const newest = values[values.length - 1]
-  if (newest === undefined || instants.length === 0) return undefined
+  if (log.readings.count === 0) return undefined
   const { tinPct } = BATH_CONSTITUENTS[alloy]
+  if (newest === undefined)
+    return {
+      subject: `Log ${log.code}, tin`,
+      verdict: 'undetermined',
+      found: `never analysed; the nominal is ${formatQuantity(tinPct, '%')} ± ${formatQuantity(tolerance.value, '%')}.`,
+      remedy: { says: 'Ask the laboratory for it: an empty cell is not a zero.' },
+    }
   const window = windowAround(tinPct, tolerance.value, '%', tolerance.document)
   const low = newest < (window.least?.value ?? -Infinity)
   const outside = low || newest > (window.most?.value ?? Infinity)

@@ -30,7 +30,7 @@ export const fluxAcidNumberRule = rule({
   title: 'Flux acid number',
   why: 'Flux with few solids weighs almost as its thinner: only its acid tells its strength. Too little acid and solder does not wet; too much stays behind on the board.',
   stage: 'control',
-  version: 1,
+  version: 2,
   reads: {
     method: fluxControlMethod,
     target: optional(fluxAcidNumberTarget),

@@ -50,7 +50,7 @@ export const fluxDensityRule = rule({
   title: 'Flux density, corrected for temperature',
   why: 'Thinner evaporates and the flux thickens: too much stays on the board, or too little reaches it. Density tells, if it is brought to one temperature and the flux holds enough solids.',
   stage: 'control',
-  version: 1,
+  version: 2,
   reads: {
     method: fluxControlMethod,
     solids: optional(fluxSolids),

@@ -1,5 +1,6 @@
 import type { Ruling } from '@/shared/plan/requirement'
 import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
+import { binaryDust } from '@/shared/quantity/binary-dust'
 import { dateOf } from '@/shared/quantity/calendar'
 import type { Unit } from '@/shared/quantity/unit'
 import { calibrationStanding, type InstrumentFile } from '@/shared/records/calibration-standing'
@@ -68,10 +69,12 @@ export function excursionsFrom(
 ): { first: number; last: number }[] {
   const low = least?.value ?? -Infinity
   const high = most?.value ?? Infinity
+  const slackLow = binaryDust(low, low)
+  const slackHigh = binaryDust(high, high)
   const found: { first: number; last: number }[] = []
   for (let index = 0; index < values.length; index++) {
     const value = values[index]!
-    if (value >= low && value <= high) continue
+    if (value >= low - slackLow && value <= high + slackHigh) continue
     const open = found[found.length - 1]
     if (open && open.last === index - 1) open.last = index
     else found.push({ first: index, last: index })
@@ -157,7 +160,10 @@ export function marginIn(
   return { verdict: worstVerdict(margins.map(verdictOn)), margin: nearest }
 }
 
-/** One series against its window: the newest value, the instrument that read it, and the excursions before it. */
+/**
+ * One series against its window: the newest value, the excursions before it, and
+ * the instrument that read the newest. What fails stays failing whoever reads next.
+ */
 export function judgeSeries(
   series: LogSeries,
   { window, answers, instruments, mend }: Pick<Question, 'window' | 'answers' | 'instruments' | 'mend'>,
@@ -181,16 +187,6 @@ export function judgeSeries(
       margin,
       remedy: remedyFrom(mend?.(newest, series)),
     }
-  const standing =
-    log.instrumentId === null ? undefined : calibrationStanding(log.instrumentId, on, instruments)
-  if (standing && !standing.stands)
-    return {
-      subject,
-      verdict: 'undetermined',
-      found: `${reading} proves nothing: ${standing.says}.`,
-      margin,
-      remedy: { says: 'Read it again with an instrument in calibration.' },
-    }
   const open = excursionsFrom(values, window).filter(
     ({ first }) =>
       !answerTo(answers, { log: log.code, chartRule: OUTSIDE_WINDOW, instant: instants[first]! }),
@@ -208,6 +204,16 @@ export function judgeSeries(
       },
     }
   }
+  const standing =
+    log.instrumentId === null ? undefined : calibrationStanding(log.instrumentId, on, instruments)
+  if (standing && !standing.stands)
+    return {
+      subject,
+      verdict: 'undetermined',
+      found: `${reading} proves nothing: ${standing.says}.`,
+      margin,
+      remedy: { says: 'Read it again with an instrument in calibration.' },
+    }
   return {
     subject,
     verdict,

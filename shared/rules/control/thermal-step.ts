@@ -28,7 +28,7 @@ export const thermalStepRule = rule({
   title: 'Step of temperature into the wave',
   why: 'Ceramic parts crack when they go from a cool preheat into hot solder; the crack opens years later.',
   stage: 'control',
-  version: 1,
+  version: 2,
   reads: {
     process: optional(solderingProcess),
     bath: bathTemperatureTarget,

@@ -42,7 +42,7 @@ export const waveDwellRule = rule({
   title: 'Dwell in the wave',
   why: 'A joint needs so many seconds in the wave to heat through, wet and fill; more of them dissolves copper and harms laminate and parts.',
   stage: 'control',
-  version: 1,
+  version: 2,
   reads: {
     process: optional(solderingProcess),
     least: waveDwellLeast,

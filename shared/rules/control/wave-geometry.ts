@@ -34,7 +34,7 @@ export const waveGeometryRule = rule({
   title: 'Immersion and conveyor angle',
   why: 'Too shallow and joints are skipped; too deep and solder floods the upper side. The climb lets bridges peel off.',
   stage: 'control',
-  version: 1,
+  version: 2,
   reads: {
     process: optional(solderingProcess),
     thickness: boardThickness,

@@ -20,7 +20,7 @@ export const wavePreheatRule = rule({
   title: 'Preheat before the wave',
   why: 'Preheat dries and wakes the flux and takes the shock out of the wave; too much burns the flux off before it is needed.',
   stage: 'control',
-  version: 1,
+  version: 2,
   reads: {
     family: alloyFamily,
     process: optional(solderingProcess),

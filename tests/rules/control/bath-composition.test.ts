@@ -49,6 +49,15 @@ describe('bath contamination, tin-lead', () => {
     })
   })
 
+  // J-STD-001, table of bath limits, note: tin kept near its nominal. A depleted bath nobody looked at is no pass.
+  test('tin that was never analysed is asked for', () => {
+    const { tinPct, ...rest } = analysis({})
+    expect(tinPct).toBe(63)
+    const finding = judged([], { logs: [logOf('bath-composition', [rest])] })
+    expect(finding.verdict).toBe('undetermined')
+    expect(finding.missing).toEqual(['Log L-1, tin'])
+  })
+
   test('every metal at its own limit passes singly, and the sum of 0.516 % fails', () => {
     const finding = judged([
       analysis({ copperPct: 0.3, goldPct: 0.2, cadmiumPct: 0.005, zincPct: 0.005, aluminiumPct: 0.006 }),

@@ -121,6 +121,14 @@ describe('flux density', () => {
     expect(judged(rows, { records: { 'signal-answer': [answer({})] } }).verdict).toBe('meets')
   })
 
+  test('an unanswered excursion fails, whoever reads next', () => {
+    const lapsed = { ...INSTRUMENT, calibratedOn: '2024-01-01', dueOn: '2025-01-01' }
+    const rows = [read(0.84, 25, '2026-02-01T08:00:00Z'), read(0.82)]
+    expect(judged(rows, { instruments: [lapsed] }).verdict).toBe('fails')
+    const records = { 'signal-answer': [answer({})] }
+    expect(judged(rows, { instruments: [lapsed], records }).verdict).toBe('undetermined')
+  })
+
   test('a hydrometer out of calibration proves nothing', () => {
     const lapsed = { ...INSTRUMENT, calibratedOn: '2024-01-01', dueOn: '2025-01-01' }
     const finding = judged([read(0.82)], { instruments: [lapsed] })
