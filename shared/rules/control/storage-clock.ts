@@ -34,7 +34,7 @@ export const storageClockRule = rule({
   title: 'Time from evaluation to soldering',
   why: 'What wetted well when it was tested goes on ageing. The clock runs from making and from the test, and stops when the solder flows.',
   stage: 'control',
-  version: 1,
+  version: 2,
   reads: {
     ...storageReads,
     testedMost: reaffirmationAgeMost,

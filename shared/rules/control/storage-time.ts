@@ -45,13 +45,27 @@ export const newestOnOrBefore = (dates: readonly string[], day: string): string 
 export const monthsAfter = (date: string, months: number): string =>
   addDays(addMonths(date, Math.trunc(months)), Math.round((months - Math.trunc(months)) * DAYS_A_MONTH))
 
-/** The Monday of the week a four-figure date code names, if that is before receipt; else the day of receipt. */
+/** Parts have borne year and week since the sixties: from here on two figures may name a year of the last century. */
+const OLDEST_TWO_FIGURE_YEAR = 60
+
+/**
+ * The Monday of the week a four-figure date code names, if that is before
+ * receipt; else the day of receipt. A code that in this century would lie after
+ * receipt, as 9814 does, is old stock of the last.
+ */
 export function startOfStorage({ dateCode, receivedOn }: Lot): string {
   const code = /^(\d{2})(\d{2})$/.exec(dateCode.trim())
+  const year = Number(code?.[1])
   const week = Number(code?.[2])
   if (!code || !(week >= 1 && week <= 53)) return receivedOn
-  const january4 = Date.UTC(2000 + Number(code[1]), 0, 4)
+  const monday = mondayOf(2000 + year, week)
+  if (monday < receivedOn) return monday
+  return year >= OLDEST_TWO_FIGURE_YEAR ? mondayOf(1900 + year, week) : receivedOn
+}
+
+/** The first day of an ISO 8601 week: 4 January always lies in week 1. */
+function mondayOf(year: number, week: number): string {
+  const january4 = Date.UTC(year, 0, 4)
   const weekday = (new Date(january4).getUTCDay() + 6) % 7
-  const monday = addDays(dateOf(january4), (week - 1) * 7 - weekday)
-  return monday < receivedOn ? monday : receivedOn
+  return addDays(dateOf(january4), (week - 1) * 7 - weekday)
 }

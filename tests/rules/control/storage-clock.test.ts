@@ -6,6 +6,7 @@ import { addDays } from '@/shared/quantity/calendar'
 import type { Lot, LotTest } from '@/shared/records/lot'
 import { NO_READINGS } from '@/shared/records/readings'
 import { storageClockRule } from '@/shared/rules/control/storage-clock'
+import { startOfStorage } from '@/shared/rules/control/storage-time'
 import { findingOf, requirement, set, type FactsInput } from '../facts-builder'
 
 const tested = (testedOn: string, method = 'rotary-dip'): LotTest => ({
@@ -78,6 +79,15 @@ describe('the storage clock', () => {
     const coded = boards({ dateCode: '2527', receivedOn: '2025-12-01', tests: [tested('2025-12-05')] })
     expect(judged(coded, ['2025-12-30']).verdict).toBe('marginal')
     expect(judged(coded, ['2025-12-31']).verdict).toBe('fails')
+  })
+  // Week 14 of 1998 began on Monday 30 March 1998: a part of that code is not fresh on the day it is bought.
+  test('a date code that would lie in the future is old stock of the last century', () => {
+    const old = boards({ dateCode: '9814', receivedOn: '2026-01-01' })
+    expect(startOfStorage(old)).toBe('1998-03-30')
+    expect(judged(old, ['2026-02-01']).verdict).toBe('fails')
+    // A code of weeks after receipt is a slip, not a part of 1926.
+    expect(startOfStorage(boards({ dateCode: '2640', receivedOn: '2026-01-01' }))).toBe('2026-01-01')
+    expect(startOfStorage(boards({ dateCode: '2661' }))).toBe('2026-01-01')
   })
   test('components go by their own months', () => {
     const parts = boards({ kind: 'component', part: 'T1', tests: [tested('2026-09-01')] })
