@@ -5,7 +5,7 @@ import { survivalTarget, surfaceMountJoints } from '@/shared/plan/parameters/joi
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { serviceYears } from '@/shared/plan/parameters/programme'
 import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
-import type { Judged, Margin } from '@/shared/rules/finding'
+import { undetermined, type Judged, type Margin } from '@/shared/rules/finding'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { notAsked } from '@/shared/rules/not-asked'
@@ -17,7 +17,7 @@ export const fieldReturnsAgainstBudget = rule({
   title: 'Field returns against the budget',
   why: 'Service is the last judge. Returns are held against the failure rate that the specification allowed, so that the next programme starts wiser.',
   stage: 'assessment',
-  version: 1,
+  version: 2,
   reads: {
     holes: leadHoles,
     surfaceMount: optional(surfaceMountJoints),
@@ -30,11 +30,12 @@ export const fieldReturnsAgainstBudget = rule({
   judge({ holes, surfaceMount, survival, years, confidenceLeast, returns, exposures }): Judged {
     const hours = exposures.reduce((sum, { boards, hoursEach }) => sum + boards * hoursEach, 0)
     if (!(hours > 0))
-      return notAsked(
-        returns.length === 0
-          ? 'Nothing serves yet: no service exposure is recorded.'
-          : `${returns.length} boards came back, but no service exposure is recorded to hold them against: record boards in service and their hours.`,
-      )
+      return returns.length === 0
+        ? notAsked('Nothing serves yet: no service exposure is recorded.')
+        : undetermined(
+            `${returns.length} boards came back, but no service exposure is recorded to hold them against: record boards in service and their hours.`,
+            ['boards in service, and their hours'],
+          )
     const joints = boardJoints(holes, surfaceMount).total
     const allowed = allowedFailureRateFit({ joints, serviceYears: years, survival: survival / 100 }) * joints
     const confidence = confidenceLeast.value / 100

@@ -21,7 +21,7 @@ export const insulationResistanceRule = rule({
   title: 'Surface insulation resistance',
   why: 'Residue that is harmless when dry conducts in damp heat. The test shows what the circuit will see between its conductors.',
   stage: 'assessment',
-  version: 1,
+  version: 2,
   reads: {
     asked: optional(insulationTest),
     residue: optional(fluxResidue),
@@ -33,7 +33,9 @@ export const insulationResistanceRule = rule({
     const condition = conditionOf(asked, residue, needed, readings)
     if (condition === undefined)
       return notAsked(
-        'No insulation resistance test is asked: the circuit names no insulation that it needs.',
+        needed === undefined
+          ? 'No insulation resistance test is asked: the circuit names no insulation that it needs.'
+          : `No insulation resistance test is asked by decision, though the circuit needs ${formatQuantity(needed, 'MΩ')}.`,
       )
     const { label, countsFromHours, lastsHours, source } = INSULATION_CONDITIONS[condition]
     const limitMOhm = Math.max(least.value, needed ?? 0)
@@ -74,7 +76,8 @@ export const insulationResistanceRule = rule({
 
 /**
  * The condition asked for. Left open, a test is asked only where the circuit
- * needs insulation, under the condition for boards cleaned or not cleaned.
+ * needs insulation, under the condition for boards cleaned or not cleaned. What
+ * was read all the same is judged, asked for or not.
  */
 function conditionOf(
   asked: InsulationConditionKey | 'not-asked' | undefined,
@@ -82,7 +85,7 @@ function conditionOf(
   needed: number | undefined,
   readings: readonly Reading[],
 ): InsulationConditionKey | undefined {
-  if (asked === 'not-asked') return undefined
+  if (asked === 'not-asked') return readings[0]?.condition
   if (asked !== undefined) return asked
   if (needed !== undefined) return residue === 'removed' ? 'iec-cleaned' : 'iec-not-cleaned'
   return readings[0]?.condition

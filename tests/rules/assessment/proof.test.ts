@@ -204,9 +204,13 @@ describe('field returns', () => {
   })
   test('before service, and with few hours and no return, it stands in no gate’s way', () => {
     expect(judged(0, []).verdict).toBe('meets')
-    expect(judged(0, back(1)).verdict).toBe('meets')
     expect(judged(10, []).verdict).toBe('meets')
     expect(judged(10, []).found).toMatch(/Neither shown nor contradicted/)
+  })
+  test('returns without hours in service to hold them against are no pass', () => {
+    const finding = judged(0, back(1))
+    expect(finding.verdict).toBe('undetermined')
+    expect(finding.missing).toEqual(['boards in service, and their hours'])
   })
   // No failure at 90 %: 2.3026/57.365·10⁹ = 4.014·10⁷ board-hours, 4583 board-years (by hand).
   test('4583 board-years without a return show the budget', () => {

@@ -130,4 +130,10 @@ describe('insulation resistance', () => {
       'fails',
     )
   })
+  test('a test not asked is told as a decision where the circuit has a need; what was read all the same is judged', () => {
+    const values = [set(insulationTest, 'not-asked'), set(insulationNeeded, 10)]
+    expect(judgedAt([], { values }).found).toMatch(/by decision, though the circuit needs 10 MΩ/)
+    expect(judgedAt([reading(96, 3), reading(168, 3)], { values }).verdict).toBe('fails')
+    expect(judgedAt([reading(96, 900), reading(168, 900)], { values }).verdict).toBe('meets')
+  })
 })
