@@ -1,0 +1,69 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { database } from '@/lib/db/client'
+import { COMMAND_NAMES, POLICY, type CommandName, type PolicyRow } from '@/shared/policy'
+import { departmentOf, VALID_INPUT } from '@/tests/commands/valid-inputs'
+import { openWorld, ROLES, type Role, type World } from '@/tests/commands/world'
+import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
+
+let db: FreshDatabase
+let theirs: World
+let ours: World
+beforeAll(async () => {
+  db = await freshDatabase()
+  theirs = await openWorld()
+  ours = await openWorld()
+})
+afterAll(() => db.drop())
+
+const ABOUT_A_PROGRAMME = COMMAND_NAMES.filter(
+  (command) => (POLICY[command] as PolicyRow).scope === 'programme' && command !== 'open-programme',
+)
+
+/** Somebody of a programme who may give the command there. */
+function whoMay(command: CommandName): Role {
+  const { lead, departments = [] } = POLICY[command] as PolicyRow
+  return ROLES.find((role) => departments.includes(departmentOf(role))) ?? (lead ? 'lead' : 'design')
+}
+
+/** Every row that belongs to a programme, and its trail, as one text. */
+async function everythingOf(code: string): Promise<string> {
+  const { id } = await database().programme.findUniqueOrThrow({ where: { code } })
+  const tables = await database().$queryRaw<{ name: string }[]>`
+    SELECT table_name AS name FROM information_schema.columns
+    WHERE table_schema = 'public' AND column_name = 'programmeId' ORDER BY 1`
+  expect(tables.length).toBeGreaterThan(10)
+  const rows = await Promise.all(
+    tables.map(({ name }) =>
+      database().$queryRawUnsafe(
+        `SELECT '${name}' AS t, r::text FROM "${name}" r WHERE r."programmeId" = '${id}' ORDER BY 2`,
+      ),
+    ),
+  )
+  const [programme, trail] = await Promise.all([
+    database().programme.findUnique({ where: { id } }),
+    database().trail.findUnique({ where: { id } }),
+  ])
+  return JSON.stringify([rows, programme, trail])
+}
+
+describe.each(ABOUT_A_PROGRAMME)('%s', (command) => {
+  test('with what belongs to another programme touches nothing there, and fails nowhere', async () => {
+    const role = whoMay(command)
+    const input = await VALID_INPUT[command](theirs, role)
+    const before = await everythingOf(theirs.code)
+    const outcome = await ours.as(role, command, { ...input, programme: ours.code })
+    expect(outcome.ok || outcome.message).toBeTruthy()
+    expect(await everythingOf(theirs.code)).toBe(before)
+  })
+
+  test('in another programme is refused to who may give it in their own', async () => {
+    const role = whoMay(command)
+    const input = await VALID_INPUT[command](theirs, role)
+    const before = await everythingOf(theirs.code)
+    expect(await ours.as(role, command, input)).toMatchObject({
+      ok: false,
+      message: expect.stringMatching(/^Only /),
+    })
+    expect(await everythingOf(theirs.code)).toBe(before)
+  })
+})
