@@ -9,6 +9,7 @@ import { TextField } from '@/app/ui/field'
 import { Notice } from '@/app/ui/notice'
 import { Pagination } from '@/app/ui/pagination'
 import { RuledTable, type Column } from '@/app/ui/ruled-table'
+import { pageFromAddress, textFromAddress } from '@/lib/queries/from-address'
 import { PEOPLE_A_PAGE, readPeople, type PersonRow } from '@/lib/queries/people'
 import { settings } from '@/lib/settings/settings'
 import { refusal } from '@/shared/policy'
@@ -23,10 +24,8 @@ interface PeoplePageProps {
 export default async function PeoplePage({ searchParams }: PeoplePageProps) {
   const person = await requirePerson(peopleAddress())
   const given = await searchParams
-  const text = String(given.text ?? '')
-    .trim()
-    .slice(0, 80)
-  const page = Math.max(1, Math.trunc(Number(given.page)) || 1)
+  const text = textFromAddress(given.text)
+  const page = pageFromAddress(given.page)
   const refused = refusal('add-person', { ...person, departments: [], leads: false })
   const { people, found } = refused ? { people: [], found: 0 } : await readPeople(text, page)
   return (

@@ -9,6 +9,7 @@ import { GateMark } from '@/app/ui/gate-mark'
 import { Pagination } from '@/app/ui/pagination'
 import { RuledTable, type Column } from '@/app/ui/ruled-table'
 import type { JudgedProgramme } from '@/lib/programme/judged'
+import { pageFromAddress, textFromAddress } from '@/lib/queries/from-address'
 import { PROGRAMMES_A_PAGE, readProgrammes } from '@/lib/queries/programmes'
 import { STAGE_NAMES, STAGES } from '@/shared/plan/stage'
 
@@ -22,10 +23,8 @@ interface ProgrammesPageProps {
 export default async function ProgrammesPage({ searchParams }: ProgrammesPageProps) {
   const person = await requirePerson(programmesAddress())
   const given = await searchParams
-  const text = String(given.text ?? '')
-    .trim()
-    .slice(0, 80)
-  const page = Math.max(1, Math.trunc(Number(given.page)) || 1)
+  const text = textFromAddress(given.text)
+  const page = pageFromAddress(given.page)
   const { programmes, found } = await readProgrammes(person, text, page)
   const mayOpen = !person.auditor && !person.administrator
   return (

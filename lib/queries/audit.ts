@@ -1,6 +1,7 @@
 import { database } from '@/lib/db/client'
 import type { Prisma } from '@/lib/db/generated/client'
 import type { SignedIn } from '@/lib/auth/session'
+import { pageFromAddress, textFromAddress } from '@/lib/queries/from-address'
 import { INSTALLATION_TRAIL } from '@/lib/trail/append-entry'
 import type { TrailEntry } from '@/shared/trail/entry'
 
@@ -117,8 +118,7 @@ const whereOf = ({ text, command, who, from, until }: AuditSearch): Prisma.Trail
 
 /** A search from an address; what cannot be read is left out. */
 export function auditSearchFrom(given: Record<string, string | string[] | undefined>): AuditSearch {
-  const text = (name: string): string =>
-    typeof given[name] === 'string' ? given[name].trim().slice(0, 100) : ''
+  const text = (name: string): string => textFromAddress(given[name])
   const date = (name: string): string => (/^\d{4}-\d{2}-\d{2}$/.test(text(name)) ? text(name) : '')
   return {
     code: text('programme'),
@@ -127,6 +127,6 @@ export function auditSearchFrom(given: Record<string, string | string[] | undefi
     who: text('who'),
     from: date('from'),
     until: date('until'),
-    page: Math.max(1, Math.min(100_000, Math.trunc(Number(text('page'))) || 1)),
+    page: pageFromAddress(given['page']),
   }
 }

@@ -1,4 +1,5 @@
 import { judgedProgramme, type JudgedProgramme } from '@/lib/programme/judged'
+import { textFromAddress } from '@/lib/queries/from-address'
 import type { SignedIn } from '@/lib/auth/session'
 import { readRefusal, type Actor } from '@/shared/policy'
 
@@ -15,7 +16,7 @@ export type ProgrammeRead =
 
 /** Reads a programme for a person; says so when there is none, or when it is not theirs to read. */
 export async function readProgramme(code: string, person: SignedIn): Promise<ProgrammeRead> {
-  const judged = await judgedProgramme(code.toUpperCase())
+  const judged = await judgedProgramme(textFromAddress(code).toUpperCase())
   if (!judged) return { found: false }
   const actor = actorFrom(judged, person)
   const refused = readRefusal(actor)

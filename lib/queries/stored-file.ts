@@ -1,10 +1,9 @@
 import { database } from '@/lib/db/client'
-
-const UUID = /^[0-9a-f-]{36}$/
+import { isUuid } from '@/lib/queries/from-address'
 
 /** The stored file behind a piece of evidence of this programme, withdrawn or not. */
 export async function readStoredFile(programmeId: string, evidenceId: string) {
-  if (!UUID.test(evidenceId)) return undefined
+  if (!isUuid(evidenceId)) return undefined
   const evidence = await database().evidence.findFirst({
     where: { id: evidenceId, programmeId },
     select: { sha256: true, fileName: true },

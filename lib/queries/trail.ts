@@ -1,5 +1,6 @@
 import { database } from '@/lib/db/client'
 import type { Prisma } from '@/lib/db/generated/client'
+import { isUuid, pageFromAddress, textFromAddress } from '@/lib/queries/from-address'
 import type { TrailEntry } from '@/shared/trail/entry'
 
 export const ENTRIES_A_PAGE = 40
@@ -74,15 +75,15 @@ const whereOf = (
 
 /** A search from an address; what cannot be read is left out. */
 export function trailSearchFrom(given: Record<string, string | string[] | undefined>): TrailSearch {
-  const text = (name: string): string => (typeof given[name] === 'string' ? given[name].trim() : '')
+  const text = (name: string): string => textFromAddress(given[name])
   const id = text('who')
   const date = (name: string): string => (/^\d{4}-\d{2}-\d{2}$/.test(text(name)) ? text(name) : '')
   return {
     command: text('what'),
-    actorId: /^[0-9a-f-]{36}$/.test(id) ? id : '',
-    text: text('text').slice(0, 100),
+    actorId: isUuid(id) ? id : '',
+    text: text('text'),
     from: date('from'),
     until: date('until'),
-    page: Math.max(1, Math.min(100_000, Math.trunc(Number(text('page'))) || 1)),
+    page: pageFromAddress(given['page']),
   }
 }

@@ -8,7 +8,9 @@ import { RECORD_KINDS, type RecordKindKey } from '@/shared/records/record-kinds'
 
 export async function addRecord(_state: FormState, form: FormData): Promise<FormState> {
   const [programme, kind] = [text(form, 'programme'), text(form, 'kind')]
-  const known: RecordKind | undefined = RECORD_KINDS[kind as RecordKindKey]
+  const known: RecordKind | undefined = Object.hasOwn(RECORD_KINDS, kind)
+    ? RECORD_KINDS[kind as RecordKindKey]
+    : undefined
   const rows = known ? [rowFromForm(form, 'rows.0', known.columns)] : []
   return submit(
     'add-record',
