@@ -18,7 +18,7 @@ export const holeCopper = rule({
   title: 'Copper of the barrels',
   why: 'The barrel stretches with the board at every soldering and every swing; thin or brittle copper cracks round, and solder takes a little of it each time.',
   stage: 'specification',
-  version: 1,
+  version: 2,
   reads: {
     holes: leadHoles,
     wall: holeWall,
@@ -42,13 +42,13 @@ export const holeCopper = rule({
       return { verdict: 'meets', found: 'No hole is plated.', limit, working: [], sources }
     }
     const copper = Number((wall - finishUm).toFixed(6))
-    // The finish lies on the copper and may be part of what is ordered: by so much the order must be clear.
+    // What is ordered may equal the limit: the lot's own thickness is judged when it comes.
     const margin = {
-      found: wall,
+      found: copper,
       limit: least.value,
       unit: 'µm',
       direction: 'at least',
-      guardBand: finishUm,
+      guardBand: 0,
     } as const
     const brittle = build === 'additive' && years >= LONG_SERVICE_YEARS
     const thinForLeadFree = family === 'lead-free' && copper < least.value + LEAD_FREE_LOSS_UM
@@ -69,7 +69,7 @@ export const holeCopper = rule({
       ],
       sources,
       ...(verdict !== 'meets' &&
-        (brittle && !thinForLeadFree && copper >= least.value
+        (brittle && !thinForLeadFree && verdictOn(margin) === 'meets'
           ? { remedy: { says: 'Have the barrels plated by current.' } }
           : {
               remedy: {
