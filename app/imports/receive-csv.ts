@@ -28,7 +28,7 @@ export async function receiveCsv(
   const person = await signedIn()
   if (!person)
     return wantsJson ? refuse('Your session has ended. Sign in again.', 401) : see(signInAddress(back))
-  const read = await readProgramme(decodeURIComponent(code), person)
+  const read = await readProgramme(code, person)
   const refused = read.found
     ? read.view
       ? refusal(command, read.view.actor)

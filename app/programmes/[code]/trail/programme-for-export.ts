@@ -7,7 +7,7 @@ export async function programmeForExport(
 ): Promise<{ view: ProgrammeView } | { answer: Response }> {
   const person = await signedIn()
   if (!person) return { answer: new Response('Sign in first.', { status: 401 }) }
-  const read = await readProgramme(decodeURIComponent(code), person)
+  const read = await readProgramme(code, person)
   if (!read.found) return { answer: new Response('There is no such programme.', { status: 404 }) }
   if (!read.view) return { answer: new Response(read.refused, { status: 403 }) }
   return { view: read.view }

@@ -14,7 +14,7 @@ export async function GET(_request: Request, { params }: Place): Promise<Respons
   const { code, evidence } = await params
   const person = await signedIn()
   if (!person) return new Response('Sign in first.', { status: 401 })
-  const read = await readProgramme(decodeURIComponent(code), person)
+  const read = await readProgramme(code, person)
   if (!read.found || !read.view)
     return new Response(read.found ? read.refused : 'There is no such programme.', {
       status: read.found ? 403 : 404,

@@ -19,7 +19,7 @@ interface Place {
 export async function POST(request: Request, { params }: Place): Promise<Response> {
   const { code, item } = await params
   const wantsJson = request.headers.get('accept')?.includes('application/json') ?? false
-  const back = `${itemAddress(decodeURIComponent(code), decodeURIComponent(item))}`
+  const back = itemAddress(code, item)
   const fields = new Map<string, string[]>()
   const field = (name: string) => fields.get(name)?.[0] ?? ''
   const refuse = (says: string, status: number) => {
@@ -34,7 +34,7 @@ export async function POST(request: Request, { params }: Place): Promise<Respons
     return wantsJson
       ? Response.json({ message: 'Your session has ended. Sign in again.' }, { status: 401 })
       : see(signInAddress(back))
-  const read = await readProgramme(decodeURIComponent(code), person)
+  const read = await readProgramme(code, person)
   const refused = read.found
     ? read.view
       ? refusal('attach-evidence', read.view.actor)
@@ -51,7 +51,7 @@ export async function POST(request: Request, { params }: Place): Promise<Respons
       'attach-evidence',
       {
         programme: code,
-        item: decodeURIComponent(item),
+        item,
         kind: field('kind'),
         note: field('note'),
         what: { sha256: file.sha256, fileName: file.fileName },

@@ -7,7 +7,7 @@ interface Place {
 
 export async function POST(request: Request, { params }: Place): Promise<Response> {
   const { code, lot } = await params
-  const address = lotAddress(decodeURIComponent(code), decodeURIComponent(lot))
+  const address = lotAddress(code, lot)
   const method = new URL(request.url).searchParams.get('method') ?? ''
   return receiveCsv(
     request,
