@@ -41,7 +41,7 @@ export function authOptions(): NextAuthOptions {
             ? await personOfIdentity(account.providerAccountId, profile)
             : { id: user.id, credentialEpoch: (user as { credentialEpoch?: number }).credentialEpoch ?? 0 }
         if (!person) return token
-        const signedInAt = Math.floor(Date.now() / 1000)
+        const signedInAt = askedAt(profile, Math.floor(Date.now() / 1000))
         return {
           personId: person.id,
           credentialEpoch: person.credentialEpoch,
@@ -51,6 +51,15 @@ export function authOptions(): NextAuthOptions {
       session: ({ session, token }) => ({ ...session, claims: token }),
     },
   }
+}
+
+/**
+ * When the person last showed who they are, epoch seconds: what the provider says of it, for whoever sits at an
+ * open browser can take `prompt=login` out of the address. Source: OpenID Connect Core 1.0, sections 2 and 3.1.2.1.
+ */
+function askedAt(profile: object | undefined, nowS: number): number {
+  const said = (profile as { auth_time?: unknown } | undefined)?.auth_time
+  return typeof said === 'number' ? Math.min(said, nowS) : nowS
 }
 
 /** What next-auth has to say goes into our log, a line each, with secrets hidden. */
@@ -75,8 +84,8 @@ const openIdConnect = ({
   idToken: true,
   userinfo: { request: ({ tokens, client }) => claimsOf(tokens, client) },
   checks: ['pkce', 'state', 'nonce'],
-  // A signature needs a fresh sign-in, so the provider is always asked to ask.
-  authorization: { params: { scope: 'openid email profile', prompt: 'login' } },
+  // A signature needs a fresh sign-in, so the provider is always asked to ask, and to say when it did.
+  authorization: { params: { scope: 'openid email profile', prompt: 'login', max_age: '0' } },
   profile: (profile) => ({ id: String(profile['sub']) }),
 })
 

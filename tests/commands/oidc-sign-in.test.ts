@@ -89,6 +89,31 @@ describe('signing in at the identity provider', () => {
     expect(asked.get('nonce')).toBeTruthy()
   })
 
+  test('one that the provider did not ask for, its session being open, is as old as that session', async () => {
+    const gail = await addPerson('gail')
+    const jar: Record<string, string> = {}
+    const enter = async (change: (asked: URLSearchParams) => void) => {
+      const started = await startProviderSignIn({ headers, cookies: {} }, '/')
+      const location = new URL(started.location)
+      change(location.searchParams)
+      const back = await provider.signIn(location.href, 'gail', CALLBACK, jar)
+      return (await callBack(back, cookiesIn(started.setCookies))).session
+    }
+    expect(await enter(() => undefined)).toMatchObject({ personId: gail.id })
+    vi.useFakeTimers({ toFake: ['Date'], now: Date.now() + 10 * 60_000 })
+    try {
+      const now = Math.floor(Date.now() / 1000)
+      const again = await enter((asked) => {
+        asked.set('prompt', 'none')
+        asked.set('max_age', '100000')
+      })
+      expect(again).toMatchObject({ personId: gail.id })
+      expect(now - Number(again?.['signedInAt'])).toBeGreaterThanOrEqual(10 * 60 - 5)
+    } finally {
+      vi.useRealTimers()
+    }
+  })
+
   test('what next-auth reports stands in our own log, one line of JSON', async () => {
     const written = vi.spyOn(process.stderr, 'write').mockReturnValue(true)
     await askNextAuth({

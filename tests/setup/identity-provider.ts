@@ -5,8 +5,8 @@ import { cookiesIn } from '@/lib/auth/provider-sign-in'
 
 export interface TestProvider {
   readonly issuer: string
-  /** Signs in there as a browser would, and answers the address it is sent back to. */
-  signIn(location: string, as: string, at: string): Promise<URL>
+  /** Signs in there as a browser would, and answers the address it is sent back to. `jar` is the browser's cookies. */
+  signIn(location: string, as: string, at: string, jar?: Record<string, string>): Promise<URL>
   close(): Promise<void>
 }
 
@@ -36,14 +36,18 @@ export async function startIdentityProvider(client: {
   server.on('request', provider.callback())
   return {
     issuer,
-    signIn: (location, as, at) => walk(location, as, at),
+    signIn: walk,
     close: () => new Promise((resolve) => (server.closeAllConnections(), server.close(() => resolve()))),
   }
 }
 
 /** Follows redirects and fills in the provider's forms until it sends the browser back to `at`. */
-async function walk(location: string, as: string, at: string): Promise<URL> {
-  let jar: Record<string, string> = {}
+async function walk(
+  location: string,
+  as: string,
+  at: string,
+  jar: Record<string, string> = {},
+): Promise<URL> {
   let next: { url: string; body?: URLSearchParams } = { url: location }
   for (let steps = 0; steps < 20; steps++) {
     if (next.url.startsWith(at)) return new URL(next.url)
@@ -57,7 +61,7 @@ async function walk(location: string, as: string, at: string): Promise<URL> {
       },
       ...(next.body ? { body: next.body } : {}),
     })
-    jar = { ...jar, ...cookiesIn(response.headers.getSetCookie()) }
+    Object.assign(jar, cookiesIn(response.headers.getSetCookie()))
     const to = response.headers.get('location')
     if (to) {
       next = { url: new URL(to, next.url).href }
