@@ -103,6 +103,17 @@ describe('sampling plans', () => {
       }),
     )
   })
+  test('a rejected sample stays rejected, however many good pieces are tested after it', () => {
+    fc.assert(
+      fc.property(lotSize, severity, settings, fc.nat(300), fc.nat(30), (size, state, asked, more, bad) => {
+        const plan = planForLot(size, state, { ...asked, scheme: 'double' })
+        if (plan.kind === 'variables') throw new Error('no variables plan was asked for')
+        const first = plan.kind === 'double' ? plan.firstSize : plan.sampleSize
+        if (outcomeOf(plan, first, bad).decided !== 'rejected') return
+        expect(outcomeOf(plan, first + more, bad, bad).decided).toBe('rejected')
+      }),
+    )
+  })
   test('accept a better process at least as readily', () => {
     const share = fc.double({ min: 0, max: 1, noNaN: true })
     fc.assert(

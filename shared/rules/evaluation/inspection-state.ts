@@ -27,7 +27,7 @@ export const inspectionState = rule({
   title: 'State of inspection, by supplier and part',
   why: 'A plan protects over a series of lots, not in one: it does so only when poor lots make the next sample stricter.',
   stage: 'evaluation',
-  version: 1,
+  version: 2,
   reads: { ...samplingReads, ...sampledLimits },
   judge(inputs): Judged {
     const context = contextFrom(inputs)

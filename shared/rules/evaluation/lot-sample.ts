@@ -48,9 +48,16 @@ export function sampleOf(
 ): LotSampleFound | undefined {
   const tested = tally?.faults.size ?? 0
   if (tally === undefined || tested === 0) return undefined
-  if (plan.kind !== 'variables') return { tally, tested, bad, outcome: outcomeOf(plan, tested, bad) }
+  if (plan.kind !== 'variables') {
+    const badInFirst = plan.kind === 'double' ? badAmongFirst(plan.firstSize, tally) : undefined
+    return { tally, tested, bad, outcome: outcomeOf(plan, tested, bad, badInFirst) }
+  }
   return { tally, tested, bad, ...variablesOutcome(plan, tally, method, limit) }
 }
+
+/** Bad specimens among the first so many, in the order in which they were entered. */
+const badAmongFirst = (size: number, { faults }: SpecimenTally): number =>
+  [...faults.values()].slice(0, size).filter((fault) => fault !== undefined).length
 
 /**
  * A specimen without a reading (never wetted, dewetted, unreadable) rejects a

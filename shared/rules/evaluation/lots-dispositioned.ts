@@ -32,7 +32,7 @@ export const lotsDispositioned = rule({
   title: 'Every lot disposed of on its results',
   why: 'A lot on the shelf without a decision is used sooner or later, and one accepted against its results takes them along into every board.',
   stage: 'evaluation',
-  version: 1,
+  version: 2,
   reads,
   judge(inputs): Judged {
     if (inputs.lots.length === 0) {

@@ -12,7 +12,7 @@ export const receivingCheck = rule({
   title: 'Deliveries as ordered',
   why: 'A test result belongs to the part that was ordered. The wrong revision, finish or date code makes every later result a result about something else.',
   stage: 'evaluation',
-  version: 1,
+  version: 2,
   reads: samplingReads,
   judge: (inputs) =>
     judgeSampledLots(

@@ -16,7 +16,7 @@ export const rotaryDipWettingTime = rule({
   title: 'Wetting time by rotary dip',
   why: 'A track or plated hole that wets slowly on clean solder will not fill in the seconds the wave gives it. A sample from every lot shows it before boards are built.',
   stage: 'evaluation',
-  version: 1,
+  version: 2,
   reads: { ...samplingReads, most: wettingTimeMost },
   judge(inputs) {
     const { most } = inputs

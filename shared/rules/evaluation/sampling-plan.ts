@@ -126,21 +126,29 @@ function zeroAcceptancePlan(lotSize: number, { zeroAcceptance }: SamplingSetting
   return { kind: 'zero-acceptance', sampleSize, accept: 0, reject: 1, everyUnit, caught, confidence }
 }
 
-/** What so many bad pieces among so many tested mean under a plan that counts. */
-export function outcomeOf(plan: CountingPlan, tested: number, bad: number): SampleOutcome {
-  if (plan.kind === 'double') return doubleOutcome(plan, tested, bad)
+/**
+ * What so many bad pieces among so many tested mean under a plan that counts.
+ * `badInFirst` are those among the first sample of a double plan: what that
+ * sample rejected no further piece brings back.
+ */
+export function outcomeOf(
+  plan: CountingPlan,
+  tested: number,
+  bad: number,
+  badInFirst: number = plan.kind === 'double' && tested === plan.firstSize ? bad : 0,
+): SampleOutcome {
+  if (plan.kind === 'double') return doubleOutcome(plan, tested, bad, badInFirst)
   if (bad >= plan.reject) return { decided: 'rejected' }
   if (tested < plan.sampleSize) return { decided: undefined, stillToTest: plan.sampleSize - tested }
   return { decided: judgeCount(plan, bad) }
 }
 
-function doubleOutcome(plan: DoublePlan, tested: number, bad: number): SampleOutcome {
+function doubleOutcome(plan: DoublePlan, tested: number, bad: number, badInFirst: number): SampleOutcome {
   const both = plan.firstSize + plan.secondSize
-  if (bad >= plan.secondReject) return { decided: 'rejected' }
+  if (bad >= plan.secondReject || badInFirst >= plan.firstReject) return { decided: 'rejected' }
   if (tested < plan.firstSize) return { decided: undefined, stillToTest: plan.firstSize - tested }
   if (bad <= plan.firstAccept) return { decided: 'accepted' }
   if (tested >= both) return { decided: judgeBothSamples(plan, bad) }
-  if (tested === plan.firstSize && bad >= plan.firstReject) return { decided: 'rejected' }
   return { decided: undefined, stillToTest: both - tested }
 }
 

@@ -15,7 +15,7 @@ export const solderFloatSoundness = rule({
   title: 'Laminate sound after floating on solder',
   why: 'A laminate that blisters or delaminates on the bath fails in the wave as well, board by board and after the parts are in.',
   stage: 'evaluation',
-  version: 1,
+  version: 2,
   reads: samplingReads,
   judge: (inputs) =>
     judgeSampledLots(

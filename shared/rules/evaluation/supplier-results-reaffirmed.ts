@@ -20,7 +20,7 @@ export const supplierResultsReaffirmed = rule({
   title: 'Supplier’s result reaffirmed',
   why: 'A supplier tests what left the line; transport and store come after. His result saves nothing unless a test here has confirmed it for this lot.',
   stage: 'evaluation',
-  version: 2,
+  version: 3,
   reads: {
     ...samplingReads,
     ...sampledLimits,

@@ -209,6 +209,18 @@ describe('other kinds of plan', () => {
     expect(of([...times(96, 1), 3, 3, 3, 3]).verdict).toBe('fails')
     expect(of([...times(47, 1), 3, 3, 3]).verdict).toBe('fails')
   })
+  test('a first sample that rejected is not tested back to acceptance', () => {
+    // The same plan: three bad among the first 50 reject, though 3 of 100 would be accepted.
+    const values = [...boardPlan, set(samplingScheme, 'double'), set(inspectionLevel, 'II')]
+    const of = (...rows: (readonly number[])[]) =>
+      findingWith(
+        [lot({ quantity: 1000, tests: rows.map((each, at) => ({ ...rotaryDip(each), id: `t${at}` })) })],
+        { values },
+      )
+    expect(of([3, 3, 3, ...times(47, 1)]).verdict).toBe('fails')
+    expect(of([3, 3, 3, ...times(48, 1)]).verdict).toBe('fails')
+    expect(of([3, 3, 3, ...times(97, 1)]).verdict).toBe('fails')
+  })
   test('a variables plan judges mean and spread', () => {
     // ANSI/ASQ Z1.9: letter F, 10 pieces, AQL 1.0, k = 1.72 (table B-1, published).
     const values = [...boardPlan, set(samplingScheme, 'variables'), set(inspectionLevel, 'II')]
