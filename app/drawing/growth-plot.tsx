@@ -83,23 +83,23 @@ export function GrowthPlot({ title, growth, unit, allowed, confidence }: GrowthP
       numbers={{
         columns: [
           { label: 'Failure' },
-          { label: `After, ${unit}` },
+          { label: 'After' },
           { label: 'Power law' },
-          { label: `At least (${percent})` },
-          { label: `At most (${percent})` },
-          { label: 'Target allows' },
+          { label: 'At least' },
+          { label: 'At most' },
+          { label: 'Target' },
         ],
         rows: [...times, end].map((time, position) => {
           const { expected, lower, upper } = onLine(time)
           return [
-            position < times.length ? String(position + 1) : 'end of the time',
-            formatNumber(time),
+            position < times.length ? String(position + 1) : 'end',
+            round(time),
             ...[expected, lower, upper].map((value) => formatNumber(value, 3)),
             allowed ? formatNumber((allowed * time) / end, 3) : '–',
           ]
         }),
       }}
-      note={`Rings: failures as counted. Steep as the target, failures come at one rate; flatter, they grow rarer. At the end one in ${formatNumber(crow.currentMeanTime, 3)} ${unit} (${percent} bounds ${formatNumber(meanTime.lower, 3)} to ${formatNumber(meanTime.upper, 3)})${allowed ? `; the target allows one in ${formatNumber(end / allowed, 3)}` : ''}. The bounds are those of many failures, and rough for few.`}
+      note={`Rings: failures as counted. After: ${unit}. Dashed: ${percent} bounds of the line. Steep as the target, failures come at one rate; flatter, they grow rarer. At the end one in ${round(crow.currentMeanTime)} ${unit} (bounds ${round(meanTime.lower)} to ${round(meanTime.upper)})${allowed ? `; the target allows one in ${round(end / allowed)}` : ''}. The bounds are those of many failures, and rough for few.`}
     >
       <clipPath id={clip}>
         <rect
@@ -143,3 +143,6 @@ export function GrowthPlot({ title, growth, unit, allowed, confidence }: GrowthP
     </Drawing>
   )
 }
+
+/** Three digits, also before the point: a mean time of few failures is no better known. */
+const round = (value: number): string => formatNumber(Number(value.toPrecision(3)), 12)

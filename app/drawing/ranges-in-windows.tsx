@@ -8,10 +8,12 @@ import { numberTicks } from './ticks'
 export interface RangeInWindow {
   readonly name: string
   readonly least: number
-  readonly nominal: number
-  readonly most: number
-  /** Undefined where no value would do. */
-  readonly window?: { readonly from: number; readonly to: number } | undefined
+  /** Left out where only the ends are known. */
+  readonly nominal?: number | undefined
+  /** Undefined where nothing bounds it. */
+  readonly most: number | undefined
+  /** Undefined where no value would do; open upwards without a `to`. */
+  readonly window?: { readonly from: number; readonly to?: number | undefined } | undefined
   /** Said at the right, such as what would serve. */
   readonly says: string
 }
@@ -34,11 +36,9 @@ const ROW = 46
 
 /** Toleranced sizes as bars, each in the window it must keep to, on one common scale. */
 export function RangesInWindows({ title, description, axis, rows, numbers, note }: RangesInWindowsProps) {
-  const all = rows.flatMap(({ least, most, window }) => [
-    least,
-    most,
-    ...(window ? [window.from, window.to] : []),
-  ])
+  const all = rows
+    .flatMap(({ least, most, window }) => [least, most, window?.from, window?.to])
+    .filter((value) => value !== undefined)
   const x = scaleLinear([Math.min(...all), Math.max(...all)], [LEFT + 14, RIGHT - 14])
   const bottom = TOP + rows.length * ROW + 4
   return (
@@ -63,6 +63,8 @@ export function RangesInWindows({ title, description, axis, rows, numbers, note 
 function Row({ row, y, x }: { row: RangeInWindow; y: number; x: (value: number) => number }) {
   const { name, least, nominal, most, window, says } = row
   const middle = y + 30
+  const to = window?.to === undefined ? RIGHT : x(window.to)
+  const end = most === undefined ? RIGHT - 2 : x(most)
   return (
     <g>
       <text x={LEFT} y={y + 12} className="text-haloed">
@@ -77,19 +79,23 @@ function Row({ row, y, x }: { row: RangeInWindow; y: number; x: (value: number) 
           <rect
             x={x(window.from)}
             y={middle - 9}
-            width={Math.max(0, x(window.to) - x(window.from))}
+            width={Math.max(0, to - x(window.from))}
             height={18}
             className="fill-mask-wash"
           />
           <UprightLimit x={x(window.from)} top={middle - 11} bottom={middle + 11} beyond="left" />
-          <UprightLimit x={x(window.to)} top={middle - 11} bottom={middle + 11} beyond="right" />
+          {window.to !== undefined && (
+            <UprightLimit x={to} top={middle - 11} bottom={middle + 11} beyond="right" />
+          )}
         </g>
       )}
       <path
         className="line-heavy"
-        d={`M${x(least)} ${middle - 6}v12M${x(most)} ${middle - 6}v12M${x(least)} ${middle}H${x(most)}`}
+        d={`M${x(least)} ${middle - 6}v12M${x(least)} ${middle}H${end}${most === undefined ? 'm-5 -4l5 4l-5 4' : `m0 -6v12`}`}
       />
-      <path className="fill-ink" d={`M${x(nominal)} ${middle - 6}l4 6l-4 6l-4 -6Z`} />
+      {nominal !== undefined && (
+        <path className="fill-ink" d={`M${x(nominal)} ${middle - 6}l4 6l-4 6l-4 -6Z`} />
+      )}
     </g>
   )
 }

@@ -6,6 +6,7 @@ import { CyclesChart } from './cycles-chart'
 import { DocumentsAndLimits } from './documents-and-limits'
 import { ExpansionChart } from './expansion-chart'
 import { ExposureChart } from './exposure-chart'
+import { BoardFinishWindow, LeadFinishWindows } from './finish-windows'
 import { HoleChart } from './hole-chart'
 import { HoleWindows } from './hole-windows'
 import { JointSections } from './joint-sections'
@@ -25,7 +26,8 @@ const PICTURES: Readonly<Record<string, readonly Picture[]>> = {
   'soldering-process': [ProcessCostChart],
   'conductors-and-spacings': [ConductorFits, SpacingCharts, BridgingGaps],
   'holes-and-lands': [HoleWindows, HoleChart, HoleMargins],
-  'lead-finish': [LeadFinishMargins],
+  'board-finish': [BoardFinishWindow],
+  'lead-finish': [LeadFinishWindows, LeadFinishMargins],
   'joint-geometry': [JointSections],
   storage: [StorageCharts],
 }

@@ -31,10 +31,9 @@ export const HoleMargins = ({ view }: { view: ProgrammeView }) => (
   </div>
 )
 
-/** Coating of every lead, and gold in every joint that has any. */
+/** Gold in every joint that has any. */
 export const LeadFinishMargins = ({ view }: { view: ProgrammeView }) => (
   <div className="picture-row">
-    <PartMargins view={view} rule="lead-finish-thickness" title="Tin on each lead" />
     <PartMargins view={view} rule="gold-fraction" title="Gold in each joint" />
   </div>
 )

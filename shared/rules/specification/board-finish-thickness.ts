@@ -10,7 +10,8 @@ import { optional, rule } from '@/shared/rules/rule'
 /** What is ordered may equal the limit: the lot's own thickness is judged when it comes. */
 const GUARD_UM = 0
 
-interface ThicknessWindow {
+/** The thickness a finish must have by its own standard, or by the programme's window for tin and tin-lead. */
+export interface ThicknessWindow {
   readonly leastUm: number
   readonly mostUm?: number | undefined
   readonly document: string
@@ -32,7 +33,7 @@ export const boardFinishThickness = rule({
   },
   judge({ finish: key, ordered, orderedMost, tinLeast, tinMost }) {
     const finish: BoardFinish = BOARD_FINISHES[key]
-    const window = windowOf(finish, tinLeast, tinMost)
+    const window = finishWindow(finish, tinLeast, tinMost)
     if (!window) return withoutWindow(finish)
     if (orderedMost !== undefined && orderedMost < ordered) {
       return undetermined(
@@ -60,7 +61,8 @@ export const boardFinishThickness = rule({
   },
 })
 
-function windowOf(finish: BoardFinish, least: Ruling, most: Ruling): ThicknessWindow | undefined {
+/** Undefined for a finish that has no window. */
+export function finishWindow(finish: BoardFinish, least: Ruling, most: Ruling): ThicknessWindow | undefined {
   if (finish.window) return { ...finish.window, document: finish.window.source.cite }
   if (finish.coating !== 'tin' && finish.coating !== 'tin-lead') return undefined
   return {

@@ -61,19 +61,18 @@ export function Growth({ known: { specimens, returns, exposures, target } }: { k
             label: 'Mean time between failures, at the end',
             set: 'number',
             cell: ({ growth, unit }) =>
-              growth ? `${formatNumber(growth.crow.currentMeanTime, 3)} ${unit} (${boundsOf(growth)})` : '–',
+              growth ? `${round(growth.crow.currentMeanTime)} ${unit} (${boundsOf(growth)})` : '–',
           },
           {
             label: 'Over all the time',
             set: 'number',
-            cell: ({ growth, unit }) =>
-              growth ? `${formatNumber(growth.crow.cumulativeMeanTime, 3)} ${unit}` : '–',
+            cell: ({ growth, unit }) => (growth ? `${round(growth.crow.cumulativeMeanTime)} ${unit}` : '–'),
           },
           {
             label: 'Target',
             set: 'number',
             cell: ({ growth, unit, allowed }) =>
-              growth && allowed ? `${formatNumber(growth.end / allowed, 3)} ${unit}` : '–',
+              growth && allowed ? `${round(growth.end / allowed)} ${unit}` : '–',
           },
         ]}
       />
@@ -96,5 +95,8 @@ export function Growth({ known: { specimens, returns, exposures, target } }: { k
 
 function boundsOf({ crow: fit, times }: GrowthShown): string {
   const { lower, upper } = currentMeanTimeInterval({ fit, failures: times.length }, CONFIDENCE)
-  return `${formatNumber(lower, 3)} to ${formatNumber(upper, 3)} with ${formatNumber(CONFIDENCE * 100)} % confidence`
+  return `${round(lower)} to ${round(upper)} with ${formatNumber(CONFIDENCE * 100)} % confidence`
 }
+
+/** Three digits, also before the point: no more of it is known. */
+const round = (value: number): string => formatNumber(Number(value.toPrecision(3)), 12)

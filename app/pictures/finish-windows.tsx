@@ -1,0 +1,163 @@
+import { RangesInWindows, type RangeInWindow } from '@/app/drawing/ranges-in-windows'
+import { Section } from '@/app/ui/section'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { BOARD_FINISHES, type BoardFinish } from '@/shared/materials/board-finishes'
+import { LEAD_BASES, LEAD_COATINGS } from '@/shared/materials/lead-finishes'
+import { platingConfidenceLeast, platingCoverageLeast } from '@/shared/plan/limits/evaluation-plating'
+import { brassBarrierLeast, tinCoatingLeast, tinCoatingMost } from '@/shared/plan/limits/finishes'
+import {
+  boardFinish,
+  boardFinishLeast,
+  boardFinishMost,
+  boardNickel,
+  leadFinishes,
+} from '@/shared/plan/parameters/finishes'
+import { formatNumber, formatQuantity } from '@/shared/quantity/format'
+import { platingSpreads } from '@/shared/rules/evaluation/plating-spreads'
+import { fractionOf } from '@/shared/rules/evaluation/sampling-reads'
+import { finishWindow } from '@/shared/rules/specification/board-finish-thickness'
+import { MOST_DRAWN } from './drawn-in-part'
+import { rulingFor, valueOf } from './value-of'
+
+/** One bar and where its window is from. */
+type Bar = Omit<RangeInWindow, 'says'> & { readonly kind: 'ordered' | 'measured'; readonly by: string }
+
+/** The board's finish as ordered against its standard, and as measured against the order. */
+export function BoardFinishWindow({ view }: { view: ProgrammeView }) {
+  const key = valueOf(view, boardFinish)
+  const least = valueOf(view, boardFinishLeast)
+  if (!key || least === undefined) return null
+  const finish: BoardFinish = BOARD_FINISHES[key]
+  const window = finishWindow(finish, rulingFor(view, tinCoatingLeast), rulingFor(view, tinCoatingMost))
+  if (!window) return null
+  const nickel = valueOf(view, boardNickel)
+  const ordered: Bar[] = [
+    {
+      kind: 'ordered',
+      name: `${finish.label}, as ordered`,
+      least,
+      most: valueOf(view, boardFinishMost),
+      window: { from: window.leastUm, to: window.mostUm },
+      by: window.document,
+    },
+    ...(finish.underlayer && nickel !== undefined
+      ? [
+          {
+            kind: 'ordered' as const,
+            name: 'Nickel under it, as ordered',
+            least: nickel,
+            most: undefined,
+            window: { from: finish.underlayer.leastUm },
+            by: finish.underlayer.source.cite,
+          },
+        ]
+      : []),
+  ]
+  const measured = measuredOf(view, (lot, deposit) => lot.kind !== 'component' && deposit !== 'copper')
+  return <Windows title="Board finish in its window" view={view} bars={[...ordered, ...measured]} />
+}
+
+/** Tin and barrier of every lead as ordered, and the lots' as measured. */
+export function LeadFinishWindows({ view }: { view: ProgrammeView }) {
+  const rows = valueOf(view, leadFinishes) ?? []
+  const [least, most, barrier] = [tinCoatingLeast, tinCoatingMost, brassBarrierLeast].map((limit) =>
+    rulingFor(view, limit),
+  ) as [Ruled, Ruled, Ruled]
+  const ordered = rows.flatMap((row): Bar[] => [
+    ...(LEAD_COATINGS[row.coating].tinWindow
+      ? [
+          {
+            kind: 'ordered' as const,
+            name: `${row.component}: ${LEAD_COATINGS[row.coating].label}`,
+            least: row.coatingUm,
+            most: row.coatingMostUm,
+            window: { from: least.value, to: most.value },
+            by: [...new Set([least.document, most.document])].join('; '),
+          },
+        ]
+      : []),
+    ...(LEAD_BASES[row.base].zinc && row.barrierUm !== undefined
+      ? [
+          {
+            kind: 'ordered' as const,
+            name: `${row.component}: ${row.barrier} on the brass`,
+            least: row.barrierUm,
+            most: undefined,
+            window: { from: barrier.value },
+            by: barrier.document,
+          },
+        ]
+      : []),
+  ])
+  const measured = measuredOf(view, (lot) => lot.kind === 'component')
+  return <Windows title="Lead finishes in their windows" view={view} bars={[...ordered, ...measured]} />
+}
+
+type Ruled = ReturnType<typeof rulingFor>
+type Measured = ReturnType<typeof platingSpreads>[number]
+
+function measuredOf(
+  view: ProgrammeView,
+  counts: (lot: Measured['lot'], deposit: Measured['deposit']) => boolean,
+): Bar[] {
+  const { coverage, confidence } = contentOf(view)
+  return platingSpreads(view.state.facts, { coverage, confidence })
+    .filter(({ lot, deposit }) => counts(lot, deposit))
+    .map(({ lot, deposit, place, thicknessesUm, mean, bounds, window }) => ({
+      kind: 'measured',
+      name: `Lot ${lot.code}, ${deposit}, ${place}: ${thicknessesUm.length} readings`,
+      least: bounds.lower,
+      nominal: mean,
+      most: bounds.upper,
+      window: { from: window.leastUm, to: window.mostUm },
+      by: window.document,
+    }))
+}
+
+const contentOf = (view: ProgrammeView) => ({
+  coverage: fractionOf(rulingFor(view, platingCoverageLeast)),
+  confidence: fractionOf(rulingFor(view, platingConfidenceLeast)),
+})
+
+function Windows({ title, view, bars }: { title: string; view: ProgrammeView; bars: readonly Bar[] }) {
+  if (bars.length === 0) return null
+  const { coverage, confidence } = contentOf(view)
+  const drawn = bars.slice(0, MOST_DRAWN)
+  return (
+    <Section
+      heading={title}
+      lead="What is ordered lies in the window of its standard; what a lot measures, in what was ordered."
+    >
+      <RangesInWindows
+        title={title}
+        description={`Thickness in µm: ${drawn.map((bar) => `${bar.name} ${span(bar.least, bar.most)}, window ${windowText(bar)}`).join('; ')}.`}
+        axis="Thickness, µm"
+        rows={drawn.map((bar) => ({ ...bar, says: '' }))}
+        numbers={{
+          columns: [
+            { label: 'Of' },
+            { label: 'Least' },
+            { label: 'Mean' },
+            { label: 'Most' },
+            { label: 'Window' },
+            { label: 'By', set: 'text' },
+          ],
+          rows: bars.map((bar) => [
+            bar.name,
+            um(bar.least),
+            bar.nominal === undefined ? '–' : um(bar.nominal),
+            bar.most === undefined ? 'open' : um(bar.most),
+            windowText(bar),
+            bar.by,
+          ]),
+        }}
+        note={`${bars.some(({ kind }) => kind === 'measured') ? `Measured: diamond at the mean, ends at the one-sided tolerance bounds of ${formatNumber(coverage * 100)} % of the places with ${formatNumber(confidence * 100)} % confidence. ` : ''}${bars.some(({ most }) => most === undefined) ? 'An arrow: no most is ordered.' : ''}`}
+      />
+    </Section>
+  )
+}
+
+const um = (value: number): string => formatQuantity(value, 'µm', 3)
+const span = (least: number, most: number | undefined): string =>
+  most === undefined ? `at least ${um(least)}` : `${formatNumber(least, 3)} to ${um(most)}`
+const windowText = ({ window }: Bar): string => (window ? span(window.from, window.to) : 'none')
