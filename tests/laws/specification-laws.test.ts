@@ -157,6 +157,33 @@ describe('remedies', () => {
     )
   })
 
+  /** Rows of holes hang together: a hole that mends one rule may ask another for a larger land. */
+  const apart = parameters.filter(({ key }) => key !== leadHoles.key)
+  test('beside the table of holes, its value is one that the door lets in, and with it the rule meets', () => {
+    const one = fc
+      .constantFrom(...apart)
+      .chain((parameter) => anyValue(parameter).map((value) => [parameter.key, value] as const))
+    fc.assert(
+      fc.property(one, (damaged) => {
+        const facts = withValue(sound, damaged)
+        for (const rule of rules) {
+          const finding = judge(rule, facts)
+          const outside = finding.parts?.filter(({ verdict }) => verdict !== 'meets').length ?? 1
+          if (finding.verdict === 'meets' || finding.verdict === 'undetermined' || outside > 1) continue
+          const mended = finding.remedy && applied(facts, finding.remedy)
+          if (!mended || !finding.remedy) continue
+          const key = finding.remedy.cell?.parameter ?? finding.remedy.parameter
+          const parsed = parameters
+            .find((each) => each.key === key)
+            ?.schema.safeParse(mended.values.get(key!))
+          expect(parsed?.success, `${rule.id}: ${finding.remedy.says}`).toBe(true)
+          expect(judge(rule, mended).verdict, `${rule.id}: ${finding.remedy.says}`).toBe('meets')
+        }
+      }),
+      { numRuns: 1500 },
+    )
+  })
+
   test('applied to one damaged value of a sound board, it mends the rule', () => {
     fc.assert(
       fc.property(damage, (damaged) => {

@@ -7,6 +7,9 @@ import {
 } from '@/shared/plan/column'
 import { choiceParameter, tableParameter, type ValueOf } from '@/shared/plan/parameter'
 
+/** Nobody etches a wider one: what needs more is a bar or a wire, mm. */
+export const WIDEST_CONDUCTOR_MM = 100
+
 export const conductors = tableParameter({
   key: 'conductors',
   label: 'Conductors that carry current',
@@ -21,7 +24,7 @@ export const conductors = tableParameter({
         { value: 'internal', label: 'Internal' },
       ],
     }),
-    widthMm: numberColumn({ label: 'Width', unit: 'mm', min: 0.05, max: 100 }),
+    widthMm: numberColumn({ label: 'Width', unit: 'mm', min: 0.05, max: WIDEST_CONDUCTOR_MM }),
     copperUm: numberColumn({
       label: 'Copper',
       unit: 'µm',

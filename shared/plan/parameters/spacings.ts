@@ -15,6 +15,9 @@ const categories = Object.entries(SPACING_CATEGORIES).map(([value, says]) => ({
   label: `${value}: ${says}`,
 }))
 
+/** The widest gap that is a matter of layout, mm. */
+export const WIDEST_GAP_MM = 100
+
 export const spacings = tableParameter({
   key: 'spacings',
   label: 'Closest spacings',
@@ -30,7 +33,7 @@ export const spacings = tableParameter({
       help: 'Direct voltage or peak, not effective.',
     }),
     category: choiceColumn({ label: 'Kind of spacing', options: categories }),
-    gapMm: numberColumn({ label: 'Gap', unit: 'mm', min: 0.01, max: 100 }),
+    gapMm: numberColumn({ label: 'Gap', unit: 'mm', min: 0.01, max: WIDEST_GAP_MM }),
     mains: flagColumn({ label: 'Mains on one of them' }),
     solderSide: choiceColumn({
       label: 'At the solder',

@@ -8,7 +8,12 @@ import {
   widthByIpc2221,
 } from '@/shared/physics/conductor-current'
 import { conductorRiseMost } from '@/shared/plan/limits/conductors'
-import { conductorMethod, conductors, type ConductorRow } from '@/shared/plan/parameters/conductors'
+import {
+  conductorMethod,
+  conductors,
+  WIDEST_CONDUCTOR_MM,
+  type ConductorRow,
+} from '@/shared/plan/parameters/conductors'
 import type { ValueOf } from '@/shared/plan/parameter'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, Remedy, WorkingLine } from '@/shared/rules/finding'
@@ -87,6 +92,10 @@ function judgeRow(row: ConductorRow, index: number, riseK: number, methods: read
     Math.max(...methods.map((key) => LAWS[key].width(row, row.currentA, aimK))),
     WIDTH_STEP_MM,
   )
+  if (value > WIDEST_CONDUCTOR_MM) {
+    const says = `${row.net}: no conductor of ${WIDEST_CONDUCTOR_MM} mm or less stays cool enough: use thicker copper, share the current, or use a bar or a wire.`
+    return { ...part, remedy: { says } }
+  }
   const remedy: Remedy = {
     says: `${row.net}: widen the conductor to ${formatQuantity(value, 'mm')}.`,
     cell: { parameter: conductors.key, row: index, column: 'widthMm', value },

@@ -2,7 +2,7 @@ import { COPPER_RESISTANCE } from '@/shared/materials/conductor-current-laws'
 import { published } from '@/shared/materials/source'
 import { conductorResistanceOhm } from '@/shared/physics/conductor-resistance'
 import { riseByIpc2221 } from '@/shared/physics/conductor-current'
-import { conductors, type ConductorRow } from '@/shared/plan/parameters/conductors'
+import { conductors, WIDEST_CONDUCTOR_MM, type ConductorRow } from '@/shared/plan/parameters/conductors'
 import { serviceTemperature } from '@/shared/plan/parameters/laminate'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, Remedy, WorkingLine } from '@/shared/rules/finding'
@@ -61,6 +61,10 @@ function judgeRow(row: ConductorRow, index: number, serviceC: number): Part {
   if (part.verdict === 'meets') return part
   // A wider track runs cooler too, so width in proportion to the drop is on the safe side.
   const value = stepAbove((row.widthMm * found) / (limit * (1 - GUARD_SHARE)), WIDTH_STEP_MM)
+  if (value > WIDEST_CONDUCTOR_MM) {
+    const says = `${row.net}: no conductor of ${WIDEST_CONDUCTOR_MM} mm or less keeps the drop: shorten it, use thicker copper, or use a bar or a wire.`
+    return { ...part, remedy: { says } }
+  }
   const remedy: Remedy = {
     says: `${row.net}: widen the conductor to ${formatQuantity(value, 'mm')}.`,
     cell: { parameter: conductors.key, row: index, column: 'widthMm', value },

@@ -1,6 +1,6 @@
 import { SPACING_TABLES, type SpacingEdition } from '@/shared/materials/conductor-spacings'
 import { leastSpacingMm } from '@/shared/physics/conductor-spacing'
-import { spacingEdition, spacings, type SpacingRow } from '@/shared/plan/parameters/spacings'
+import { WIDEST_GAP_MM, spacingEdition, spacings, type SpacingRow } from '@/shared/plan/parameters/spacings'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, Remedy, WorkingLine } from '@/shared/rules/finding'
 import { decidingPart, judgedByParts, partOn } from '@/shared/rules/parts'
@@ -63,6 +63,10 @@ function judgeRow(row: SpacingRow, index: number, editions: readonly SpacingEdit
   })
   if (part.verdict === 'meets') return part
   const value = stepAbove(limit * (1 + GUARD_SHARE), GAP_STEP_MM)
+  if (value > WIDEST_GAP_MM) {
+    const says = `${row.between}: no gap on a board is wide enough: keep the voltage off the board, coat or encapsulate it, or part the two by a barrier.`
+    return { ...part, remedy: { says } }
+  }
   const remedy: Remedy = {
     says: `${row.between}: open the gap to ${formatQuantity(value, 'mm')}.`,
     cell: { parameter: spacings.key, row: index, column: 'gapMm', value },

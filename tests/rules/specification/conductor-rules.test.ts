@@ -51,6 +51,13 @@ describe('conductor current', () => {
     })
     expect(finding.verdict).toBe('fails')
   })
+  test('no conductor is proposed that nobody can etch', () => {
+    const rows = [conductor({ currentA: 200, widthMm: 1 })]
+    const { verdict, remedy } = findingOf(conductorCurrent, board(rows))
+    expect(verdict).toBe('fails')
+    expect(remedy?.cell).toBeUndefined()
+    expect(remedy?.says).toContain('a bar or a wire')
+  })
   test('a current beyond the chart is named', () => {
     const rows = [conductor({ net: 'BUS', currentA: 40, widthMm: 60, copperUm: 210 })]
     expect(findingOf(conductorCurrent, board(rows)).notes?.join(' ')).toContain('BUS')
