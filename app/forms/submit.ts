@@ -1,9 +1,8 @@
 import { redirect } from 'next/navigation'
 import { typedIn, type FormState } from '@/app/forms/form-state'
-import { signInAddress } from '@/app/addresses'
 import type { Outcome } from '@/lib/commands/outcome'
 import { perform } from '@/lib/commands/perform'
-import { signedIn } from '@/lib/auth/session'
+import { signedIn, type SignedIn } from '@/lib/auth/session'
 import type { CommandName } from '@/shared/policy'
 
 type Done = Extract<Outcome, { ok: true }>
@@ -19,13 +18,23 @@ export async function submit(
   onDone: (done: Done) => string,
 ): Promise<FormState> {
   const person = await signedIn()
-  if (!person) redirect(signInAddress())
+  const unfit = unfitToSend(person)
+  if (!person || unfit) return { message: unfit ?? '', fields: {}, typed: typedIn(form) }
   const outcome = await perform(person.personId, command, toInput(form), {
     key: text(form, 'key'),
     proof: { password: text(form, 'password'), freshSignInAt: person.signedInAt },
   })
   if (!outcome.ok) return { message: outcome.message, fields: outcome.fields, typed: typedIn(form) }
   redirect(onDone(outcome))
+}
+
+/** Why nobody can send a form from this browser just now; it stays as it is, with what was typed. */
+export function unfitToSend(person: SignedIn | undefined): string | undefined {
+  if (!person)
+    return 'Your session has ended. Sign in again in another tab, then send this form once more: what you typed is still here.'
+  return person.mustChangePassword
+    ? 'You came in with a one-time password. Choose a password of your own first, under your name.'
+    : undefined
 }
 
 /** A text field, trimmed; '' when it is not there. */

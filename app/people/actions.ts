@@ -1,9 +1,8 @@
 'use server'
 import { revalidatePath } from 'next/cache'
-import { redirect } from 'next/navigation'
-import { peopleAddress, personAddress, signInAddress } from '@/app/addresses'
+import { peopleAddress, personAddress } from '@/app/addresses'
 import { typedIn, type FormState } from '@/app/forms/form-state'
-import { submit, text } from '@/app/forms/submit'
+import { submit, text, unfitToSend } from '@/app/forms/submit'
 import { hashPassword, oneTimePassword } from '@/lib/auth/password'
 import { signedIn } from '@/lib/auth/session'
 import { perform } from '@/lib/commands/perform'
@@ -34,7 +33,8 @@ async function withOneTimePassword(
   name: string,
 ): Promise<FormState> {
   const actor = await signedIn()
-  if (!actor) redirect(signInAddress())
+  const unfit = unfitToSend(actor)
+  if (!actor || unfit) return { message: unfit ?? '', fields: {}, typed: typedIn(form) }
   const password = oneTimePassword()
   const outcome = await perform(
     actor.personId,

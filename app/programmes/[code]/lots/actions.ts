@@ -1,8 +1,7 @@
 'use server'
-import { redirect } from 'next/navigation'
-import { lotAddress, signInAddress } from '@/app/addresses'
+import { lotAddress } from '@/app/addresses'
 import { typedIn, type FormState } from '@/app/forms/form-state'
-import { number, submit, text } from '@/app/forms/submit'
+import { number, submit, text, unfitToSend } from '@/app/forms/submit'
 import { signedIn } from '@/lib/auth/session'
 import { prepareLotTest } from './[lot]/prepare-test'
 
@@ -20,7 +19,8 @@ export async function receiveLot(_state: FormState, form: FormData): Promise<For
 
 /** A test with its readings typed in, or read from the file that was previewed. */
 export async function testLot(_state: FormState, form: FormData): Promise<FormState> {
-  if (!(await signedIn())) redirect(signInAddress())
+  const unfit = unfitToSend(await signedIn())
+  if (unfit) return { message: unfit, fields: {}, typed: typedIn(form) }
   const prepared = await prepareLotTest(form)
   if ('says' in prepared)
     return { message: prepared.says, fields: prepared.fields ?? {}, typed: typedIn(form) }

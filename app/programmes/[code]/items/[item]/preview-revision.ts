@@ -1,6 +1,5 @@
-import { redirect } from 'next/navigation'
-import { signInAddress } from '@/app/addresses'
 import { typedIn, type FormState } from '@/app/forms/form-state'
+import { unfitToSend } from '@/app/forms/submit'
 import { signedIn } from '@/lib/auth/session'
 import { readProgramme } from '@/lib/queries/programme-reader'
 import { changePreview } from '@/shared/gate/change-preview'
@@ -14,8 +13,9 @@ export async function previewRevision(
   form: FormData,
 ): Promise<FormState> {
   const person = await signedIn()
-  if (!person) redirect(signInAddress())
   const typed = typedIn(form)
+  const unfit = unfitToSend(person)
+  if (!person || unfit) return { message: unfit ?? '', fields: {}, typed }
   const read = await readProgramme(programme, person)
   const parameter = findParameter(key)
   if (!read.found || !parameter)
