@@ -85,7 +85,7 @@ const openIdConnect = ({
   userinfo: { request: ({ tokens, client }) => claimsOf(tokens, client) },
   checks: ['pkce', 'state', 'nonce'],
   // A signature needs a fresh sign-in, so the provider is always asked to ask, and to say when it did.
-  authorization: { params: { scope: 'openid email profile', prompt: 'login', max_age: '0' } },
+  authorization: { params: { scope: 'openid email profile', prompt: 'login', max_age: 0 } },
   profile: (profile) => ({ id: String(profile['sub']) }),
 })
 

@@ -1,4 +1,5 @@
 import { Refused } from '@/shared/refused'
+import { isWellFormedText } from '@/shared/trail/canonical-json'
 
 /** PostgreSQL's text and jsonb hold no U+0000 (PostgreSQL manual, sections 8.3 and 8.14). */
 const NOTHING = '\0'
@@ -34,7 +35,7 @@ function storableText(text: string, path: readonly string[], fields: Record<stri
 
 function whyNotStorable(text: string): string | undefined {
   if (text.includes(NOTHING)) return 'The text holds a character that cannot be kept (NUL). Type it again.'
-  if (!text.isWellFormed()) return 'The text holds half a character. Type it again.'
+  if (!isWellFormedText(text)) return 'The text holds half a character. Type it again.'
   return TURNS_LETTERS.test(text)
     ? 'The text holds an unseen mark that turns the order of its letters. Type it again without.'
     : undefined

@@ -84,6 +84,7 @@ describe('signing in at the identity provider', () => {
     const asked = new URL(location).searchParams
     expect(location.startsWith(provider.issuer)).toBe(true)
     expect(asked.get('prompt')).toBe('login')
+    expect(asked.get('max_age')).toBe('0')
     expect(asked.get('code_challenge_method')).toBe('S256')
     expect(asked.get('state')).toBeTruthy()
     expect(asked.get('nonce')).toBeTruthy()
