@@ -17,7 +17,7 @@ export const batchCoupons = rule({
   title: 'A coupon or test board in each batch',
   why: 'Every plating batch is its own: a coupon of last month’s batch says nothing about this one, and a finished board is dear to spend on a test.',
   stage: 'evaluation',
-  version: 1,
+  version: 2,
   reads: standingReads,
   judge(inputs): Judged {
     const boards = inputs.lots.filter((lot) => lot.kind === 'bare board' && isUsable(lot))
@@ -52,12 +52,14 @@ export const batchCoupons = rule({
   },
 })
 
+/** A code without a figure ("not stated", "none") names no batch. */
+const namesBatch = ({ dateCode }: Lot): boolean => /\d/.test(dateCode)
 const batchKey = ({ supplier, dateCode }: Lot): string => `${partKey(supplier)}\n${partKey(dateCode)}`
 
 function couponsByBatch(lots: readonly Lot[]): ReadonlyMap<string, readonly Lot[]> {
   const batches = new Map<string, Lot[]>()
   for (const lot of lots) {
-    if (lot.kind !== 'coupon' || !isUsable(lot)) continue
+    if (lot.kind !== 'coupon' || !isUsable(lot) || !namesBatch(lot)) continue
     batches.set(batchKey(lot), [...(batches.get(batchKey(lot)) ?? []), lot])
   }
   return batches

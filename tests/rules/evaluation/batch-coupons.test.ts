@@ -27,6 +27,13 @@ test.each([
 ])('a coupon %s does not', (_, other) => {
   expect(findingWith(lot(), other).verdict).toBe('undetermined')
 })
+test('without a date code nobody knows of which batch a coupon is', () => {
+  const [dateCode, codeless] = ['not stated', '']
+  expect(findingWith(lot({ dateCode }), coupon({ dateCode })).verdict).toBe('undetermined')
+  expect(findingWith(lot({ dateCode: codeless }), coupon({ dateCode: codeless })).verdict).toBe(
+    'undetermined',
+  )
+})
 test('each batch needs its own', () => {
   const second = lot({ id: 'B-02', code: 'B-02', dateCode: '2605' })
   const finding = findingWith(lot(), second, coupon())
