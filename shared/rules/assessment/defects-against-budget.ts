@@ -3,6 +3,7 @@ import { boardJoints } from '@/shared/plan/board-joints'
 import { budgetConfidenceLeast } from '@/shared/plan/limits/assessment-inspection'
 import { defectFreeBoards, surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
 import { leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
+import { binaryDust } from '@/shared/quantity/binary-dust'
 import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { defectRecord, type DefectRecord } from '@/shared/records/defect-record'
 import {
@@ -55,7 +56,8 @@ export function budgetStanding(
   const seen = { defectiveJoints: record.defective, jointsSeen: record.jointsSeen }
   const upper = defectsPerMillionUpperBound(seen, confidence)
   const lower = defectsPerMillionLowerBound(seen, confidence)
-  const standing = upper <= budgetPerMillion ? 'shown' : lower > budgetPerMillion ? 'exceeded' : 'not shown'
+  const shown = upper - budgetPerMillion <= binaryDust(upper, budgetPerMillion)
+  const standing = shown ? 'shown' : lower > budgetPerMillion ? 'exceeded' : 'not shown'
   return {
     budgetPerMillion,
     perMillion: defectsPerMillionJoints(seen),

@@ -57,7 +57,7 @@ export const reworkLimits = rule({
   title: 'Rework: heats of each joint, and cost',
   why: 'Every heat thickens the compound, tires the barrel and loosens the land. A joint mended often is worse than it looks, and its cost belongs to the decision that caused it.',
   stage: 'assessment',
-  version: 1,
+  version: 2,
   reads: {
     most: reworkHeatsMost,
     hourCost: optional(workingHourCost),
@@ -72,9 +72,10 @@ export const reworkLimits = rule({
     const waiting = defectRecord(looks, tests, undefined).defectiveJoints.filter(
       ({ assembly, joint }) => !mended.has(keyOf(assembly, joint)),
     )
-    const parts = joints
-      .map((joint) => judgeJoint(joint, most.value))
-      .filter(({ verdict }) => verdict !== 'meets')
+    const parts = [
+      ...joints.map((joint) => judgeJoint(joint, most.value)).filter(({ verdict }) => verdict !== 'meets'),
+      ...unmended(waiting),
+    ]
     const verdict = worstVerdict(parts.map((part) => part.verdict))
     const worst = parts.find((part) => part.verdict === verdict)
     const price =
@@ -84,10 +85,11 @@ export const reworkLimits = rule({
     const hottest = joints.reduce((high, { heats }) => Math.max(high, heats), 0)
     return {
       verdict,
-      found:
+      found: `${worst ? `${worst.subject}: ${worst.found} ` : ''}${
         joints.length === 0
           ? 'No joint was reworked.'
-          : `${worst ? `${worst.subject}: ${worst.found} ` : ''}${joints.length} joints in ${visits} visits, at most ${hottest} heats each; ${price}.`,
+          : `${joints.length} joints in ${visits} visits, at most ${hottest} heats each; ${price}.`
+      }`,
       limit,
       margin: { found: hottest, limit: most.value, unit: 'cycles', direction: 'at most', guardBand: 0 },
       working: [
@@ -101,15 +103,26 @@ export const reworkLimits = rule({
       sources: [sourceOf(most)],
       remedy: worst?.remedy,
       ...(parts.length > 0 && { parts }),
-      ...(waiting.length > 0 && {
-        notes: [
-          `${waiting.length} defective joints have no rework on record, such as ${waiting[0]!.joint} on ${waiting[0]!.assembly}: mended, scrapped or let pass?`,
-        ],
-      }),
       cautions: ['Hot metal, and fume at the face: use extraction; wash hands after handling leaded solder.'],
     }
   },
 })
+
+/** Joints found at fault of which nothing is told since: no limit is broken, and nobody may rest on it. */
+function unmended(waiting: readonly { readonly assembly: string; readonly joint: string }[]): Part[] {
+  const first = waiting[0]
+  if (!first) return []
+  return [
+    {
+      subject: 'Defects without rework',
+      verdict: 'marginal',
+      found: `${waiting.length} defective joints have no rework on record, such as ${first.joint} on ${first.assembly}: mended, scrapped or let pass?`,
+      remedy: {
+        says: 'Record the rework of each; where an assembly was scrapped or let pass, quality says so.',
+      },
+    },
+  ]
+}
 
 function judgeJoint({ assembly, joint, heats, visits }: ReworkedJoint, most: number): Part {
   const margin: Margin = { found: heats, limit: most, unit: 'cycles', direction: 'at most', guardBand: 0 }

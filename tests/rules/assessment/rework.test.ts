@@ -44,8 +44,10 @@ describe('rework', () => {
   })
   test('none is none; a defect that nobody mended is named', () => {
     expect(judged([]).verdict).toBe('meets')
-    expect(judged([], { inspections: [inspection('A-1', 10, 2)] }).notes?.[0]).toMatch(/^2 defective joints/)
-    expect(judged([rework(1)], { inspections: [inspection('A-1', 10, 1)] }).notes).toBeUndefined()
+    const open = judged([], { inspections: [inspection('A-1', 10, 2)] })
+    expect(open.verdict).toBe('marginal')
+    expect(open.found).toMatch(/2 defective joints have no rework on record/)
+    expect(judged([rework(1)], { inspections: [inspection('A-1', 10, 1)] }).verdict).toBe('meets')
   })
 })
 
