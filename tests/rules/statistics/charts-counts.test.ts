@@ -32,6 +32,14 @@ describe('defect count (c)', () => {
     expect(chart.phases[0]!.limits).toEqual({ kind: 'estimated', pointsUsed: 24, pointsLeftOut: [5, 19] })
   })
 
+  // K. Ishikawa, Guide to Quality Control, c chart (data read in a public file; limits computed in R).
+  test('twenty samples: no lower limit, the last one beyond the upper', () => {
+    const chart = defectCountChart([6, 5, 3, 5, 3, 8, 3, 5, 4, 3, 6, 4, 6, 6, 6, 5, 7, 6, 9, 13])
+    expect(pointAt(chart, 0)).toMatchObject({ centre: 5.65, lower: 0 })
+    expect(pointAt(chart, 0).upper).toBeCloseTo(12.7809185944028, 10)
+    expect(outside(chart)).toEqual([20])
+  })
+
   // NIST/SEMATECH e-Handbook 6.3.3.1: 16, 28 and 4; wafer 3 lies on the limit, wafer 24 beyond it.
   test('wafers: a count on the limit is not beyond it', () => {
     const { counts, values } = reference.waferDefects
