@@ -24,6 +24,8 @@ type CurveWithMarksProps = {
 
 const WIDTH = 440
 const HEIGHT = 280
+/** Marks nearer than this, in the drawing's units, would overprint each other's letters. */
+const NEAR = 22
 
 /** A measured curve, such as wetting force against time, with its marks lettered. */
 export function CurveWithMarks({ title, across, up, points, marks, levels = [] }: CurveWithMarksProps) {
@@ -37,6 +39,13 @@ export function CurveWithMarks({ title, across, up, points, marks, levels = [] }
     points.map((point) => ({ x: x(point.x), y: y(point.y) })),
     frame.right - frame.left,
   )
+  const place = (mark: CurveMark) => ({
+    across: x(mark.x),
+    up: y(mark.y),
+    last: x(mark.x) > frame.right - 12,
+  })
+  const isNear = (one: CurveMark, other: CurveMark): boolean =>
+    Math.abs(x(one.x) - x(other.x)) < NEAR && Math.abs(y(one.y) - y(other.y)) < NEAR
   return (
     <Drawing
       title={title}
@@ -62,7 +71,12 @@ export function CurveWithMarks({ title, across, up, points, marks, levels = [] }
       {levels.map((level) => (
         <g key={level.name}>
           <path className="line-bound" d={`M${frame.left} ${y(level.y)}H${frame.right}`} />
-          <text x={frame.left + 5} y={y(level.y) - 5} className="text-haloed">
+          <text
+            x={frame.right - 5}
+            y={y(level.y) + (level.y < 0 ? 14 : -5)}
+            textAnchor="end"
+            className="text-haloed"
+          >
             {level.name}
           </text>
         </g>
@@ -86,18 +100,37 @@ export function CurveWithMarks({ title, across, up, points, marks, levels = [] }
             stroke="var(--color-ink)"
             strokeWidth="1.6"
           />
-          <text
-            x={x(mark.x) + (x(mark.x) > frame.right - 12 ? -7 : 7)}
-            y={y(mark.y) + 15}
-            textAnchor={x(mark.x) > frame.right - 12 ? 'end' : 'start'}
-            className="text-strong text-haloed"
-          >
-            {letter(at)}
-          </text>
+          <Letter
+            at={at}
+            crowded={marks.slice(0, at).some((before) => isNear(before, mark))}
+            {...place(mark)}
+          />
         </g>
       ))}
     </Drawing>
   )
 }
+
+interface LetterProps {
+  at: number
+  /** Another mark is so near that its letter would be overprinted. */
+  crowded: boolean
+  across: number
+  up: number
+  /** At the right edge, where there is no room beside it. */
+  last: boolean
+}
+
+/** A mark's letter: right below it; left above it where another mark stands close. */
+const Letter = ({ at, crowded, across, up, last }: LetterProps) => (
+  <text
+    x={across + (crowded || last ? -7 : 7)}
+    y={up + (crowded ? -7 : 15)}
+    textAnchor={crowded || last ? 'end' : 'start'}
+    className="text-strong text-haloed"
+  >
+    {letter(at)}
+  </text>
+)
 
 const letter = (position: number): string => String.fromCharCode(65 + position)

@@ -32,7 +32,7 @@ export function RatesOnScale({
   allowed: number
 }) {
   const height = 76 + rates.length * ROW
-  const frame = frameOf(WIDTH, height, { left: 150, right: 16, top: 26 })
+  const frame = frameOf(WIDTH, height, { left: 150, right: 30, top: 26 })
   const [least, most] = decadesAround([
     allowed / 3,
     allowed * 3,

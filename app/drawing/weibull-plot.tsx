@@ -27,7 +27,7 @@ const height = (share: number): number => Math.log(-Math.log1p(-share))
 
 /** Lives on Weibull paper: median ranks, the fitted line, and the band of the ranks about it. */
 export function WeibullPlot({ title, ranks, suspensions, fit, confidencePct }: WeibullPlotProps) {
-  const frame = frameOf(WIDTH, HEIGHT, { left: 52 })
+  const frame = frameOf(WIDTH, HEIGHT, { left: 58 })
   const lives = [...ranks.map(({ life }) => life), ...suspensions].filter((life) => life > 0)
   const x = scaleLog([Math.min(...lives) / 1.6, Math.max(...lives) * 1.4], [frame.left, frame.right])
   const lowest = Math.max(1e-4, Math.min(0.01, ...ranks.map(({ least }) => least)))
