@@ -16,7 +16,12 @@ export function LotTable({ view, lots }: { view: ProgrammeView; lots: readonly L
       rows={[...lots].reverse().sort(newestFirst)}
       rowKey={({ id }) => id}
       columns={[
-        { label: 'Lot', names: true, cell: ({ code }) => <a href={lotAddress(view.code, code)}>{code}</a> },
+        {
+          label: 'Lot',
+          set: 'shrink',
+          names: true,
+          cell: ({ code }) => <a href={lotAddress(view.code, code)}>{code}</a>,
+        },
         { label: 'Part', cell: ({ part, kind }) => `${part} (${kind})` },
         {
           label: 'Supplier',
