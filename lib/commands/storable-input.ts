@@ -6,6 +6,9 @@ const NOTHING = '\0'
 /** Embeddings, overrides and isolates, which show letters in another order than they are in (UAX #9, section 2). */
 const TURNS_LETTERS = /[\u202a-\u202e\u2066-\u2069]/
 
+/** No record needs as many levels; the trail's canonical JSON ends at 200. */
+const DEEPEST_NESTING = 100
+
 /**
  * An input as it can be kept: texts composed (Unicode NFC), so that two codes that look alike are
  * one, and minus zero as zero, which has no canonical JSON form of its own. Parts that are right
@@ -23,6 +26,8 @@ export function storableInput(input: unknown): unknown {
 function storable(value: unknown, path: readonly string[], fields: Record<string, string>): unknown {
   if (typeof value === 'string') return storableText(value, path, fields)
   if (Object.is(value, -0)) return 0
+  if (path.length > DEEPEST_NESTING)
+    throw new Refused('The input is nested deeper than anything that is recorded.')
   if (Array.isArray(value)) return storableList(value, path, fields)
   return value !== null && typeof value === 'object' ? storableObject(value, path, fields) : value
 }

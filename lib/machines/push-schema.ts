@@ -19,6 +19,8 @@ const logCode = z
   .trim()
   .min(1, 'Say which log: its code.')
   .max(40)
+  // The database refuses to look for U+0000, which no code holds.
+  .refine((code) => !code.includes('\0'), 'No log has such a code.')
 
 /** A call before its log, and so the columns of its readings, is known. */
 export const pushEnvelope = z.strictObject(

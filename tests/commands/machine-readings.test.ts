@@ -55,6 +55,15 @@ const stored = async () => {
   return batches.map(({ readings: kept, addedById }) => ({ kept, addedById }))
 }
 
+test.each(['NO\0LOG', 'NO \ud800 LOG'])(
+  'a log code that no log can have, %j, is answered, not failed at',
+  async (code) => {
+    const answer = await push({ log: code, readings })
+    expect([400, 404]).toContain(answer.status)
+    expect(answer.headers.get('content-type')).toBe('application/problem+json')
+  },
+)
+
 describe('readings pushed by a machine', () => {
   test('are stored as the person who let it in, their instants in UTC', async () => {
     const answer = await push({ log, readings })

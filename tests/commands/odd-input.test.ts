@@ -60,6 +60,19 @@ describe('a text that cannot be kept', () => {
   })
 })
 
+test('a value nested deeper than anything that is recorded is refused, not failed at', async () => {
+  let value: unknown = 1
+  for (let depth = 0; depth < 20_000; depth++) value = [value]
+  const outcome = await world.as('lead', 'revise-parameter', {
+    programme: world.code,
+    parameter: 'service-years',
+    value,
+    seen: 1,
+    reason: 'Test',
+  })
+  expect(outcome).toMatchObject({ ok: false, message: expect.stringContaining('nested') })
+})
+
 test('minus zero, as "-0" is read, is kept as zero', async () => {
   const outcome = await world.as('quality', 'receive-lot', lot({ code: 'COLD', temperatureC: -0 }))
   expect(outcome).toMatchObject({ ok: true })
