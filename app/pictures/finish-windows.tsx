@@ -13,7 +13,7 @@ import {
   leadFinishes,
 } from '@/shared/plan/parameters/finishes'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
-import { platingSpreads } from '@/shared/rules/evaluation/plating-spreads'
+import { platingSpreads, type PlatingSpread } from '@/shared/rules/evaluation/plating-spreads'
 import { fractionOf } from '@/shared/rules/evaluation/sampling-reads'
 import { finishWindow } from '@/shared/rules/specification/board-finish-thickness'
 import { MOST_DRAWN } from './drawn-in-part'
@@ -94,11 +94,10 @@ export function LeadFinishWindows({ view }: { view: ProgrammeView }) {
 }
 
 type Ruled = ReturnType<typeof rulingFor>
-type Measured = ReturnType<typeof platingSpreads>[number]
 
 function measuredOf(
   view: ProgrammeView,
-  counts: (lot: Measured['lot'], deposit: Measured['deposit']) => boolean,
+  counts: (lot: PlatingSpread['lot'], deposit: PlatingSpread['deposit']) => boolean,
 ): Bar[] {
   const { coverage, confidence } = contentOf(view)
   return platingSpreads(view.state.facts, { coverage, confidence })

@@ -11,7 +11,7 @@ import { optional, rule } from '@/shared/rules/rule'
 const GUARD_UM = 0
 
 /** The thickness a finish must have by its own standard, or by the programme's window for tin and tin-lead. */
-export interface ThicknessWindow {
+interface ThicknessWindow {
   readonly leastUm: number
   readonly mostUm?: number | undefined
   readonly document: string
