@@ -4,12 +4,18 @@ const dayText = new Intl.DateTimeFormat('en-GB', {
   year: 'numeric',
   timeZone: 'UTC',
 })
+const monthText = new Intl.DateTimeFormat('en-GB', { month: 'short', year: 'numeric', timeZone: 'UTC' })
 const clockText = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit', timeZone: 'UTC' })
 
 /** A calendar day: "12 Mar 2026". Takes an ISO date or a Date; the day is the UTC one. */
 export function Day({ at }: { at: string | Date }) {
   const date = new Date(at)
   return <time dateTime={date.toISOString().slice(0, 10)}>{dayText.format(date)}</time>
+}
+
+/** A calendar month: "Mar 2026". Takes "2026-03". */
+export function Month({ at }: { at: string }) {
+  return <time dateTime={at}>{monthText.format(new Date(at))}</time>
 }
 
 /** A moment: "12 Mar 2026, 14:05 UTC". */

@@ -49,7 +49,7 @@ export function DefectiveJoints({ view, facts: { record } }: { view: ProgrammeVi
               const heats = mended.get(keyOf(assembly, joint))
               return heats === undefined
                 ? 'none on record'
-                : `heated ${heats} ${heats === 1 ? 'time' : 'times'}`
+                : `heated ${heats === 1 ? 'once' : `${heats} times`}`
             },
           },
         ]}

@@ -1,6 +1,7 @@
 import { newLessonAddress, recordKindAddress } from '@/app/addresses'
 import { Pareto } from '@/app/drawing/pareto'
 import { RateOverTime } from '@/app/drawing/rate-over-time'
+import { Month } from '@/app/ui/date'
 import { Empty } from '@/app/ui/empty'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
@@ -67,7 +68,7 @@ export function InService({ view, known }: { view: ProgrammeView; known: Known }
               rows={returnsByMonth(returns)}
               rowKey={({ month }) => month}
               columns={[
-                { label: 'Month', names: true, cell: ({ month }) => month },
+                { label: 'Month', set: 'shrink', names: true, cell: ({ month }) => <Month at={month} /> },
                 ...CAUSES.filter(({ value }) => returns.some(({ cause }) => cause === value)).map(
                   ({ value, label }) => ({
                     label,
