@@ -47,6 +47,9 @@ export function placeOf(code: string, command: string, payload: string): string 
       return to.actionAddress(code, number('number') ?? '')
     case 'request-concession':
       return to.concessionAddress(code, number('number') ?? '')
+    case 'open-option-study':
+    case 'adopt-option':
+      return to.optionAddress(code, number('study') ?? 0)
     case 'propose-lesson':
     case 'decide-lesson':
     case 'retire-lesson':
