@@ -3,6 +3,7 @@ import { Digest } from '@/app/ui/digest'
 import { Facts } from '@/app/ui/facts'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import type { OptionStudy } from '@/shared/gate/option-study'
 import { ALL_LIMITS } from '@/shared/plan/catalogue'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { rulingOn } from '@/shared/plan/requirement'
@@ -12,9 +13,10 @@ import { DecisionsPrinted } from './decisions-printed'
 import { GatePrinted } from './gate-printed'
 import { ItemPrinted } from './item-printed'
 import { RecordsPrinted } from './records-printed'
+import { StudyPrinted } from './study-printed'
 
 /** The whole programme in the order of its stages. */
-export function Pack({ view }: { view: ProgrammeView }) {
+export function Pack({ view, studies }: { view: ProgrammeView; studies: readonly OptionStudy[] }) {
   return (
     <div className="part-body print-pack">
       <RouteCard view={view} />
@@ -29,6 +31,12 @@ export function Pack({ view }: { view: ProgrammeView }) {
       </Section>
       <RecordsPrinted view={view} />
       <DecisionsPrinted view={view} />
+      <Section heading="Option studies">
+        {studies.length === 0 && <p>None laid.</p>}
+        {studies.map((study) => (
+          <StudyPrinted key={study.number} view={view} study={study} />
+        ))}
+      </Section>
       <Section heading="People and trail">
         <Facts
           facts={[

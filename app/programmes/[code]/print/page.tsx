@@ -4,6 +4,7 @@ import { visitProgramme } from '@/app/frame/visit'
 import { statusOf } from '@/app/programmes/status'
 import { Digest } from '@/app/ui/digest'
 import { Moment } from '@/app/ui/date'
+import { readOptionStudies } from '@/lib/queries/option-studies'
 import { Pack } from './pack'
 import { PrintButton } from './print-button'
 
@@ -22,6 +23,7 @@ export default async function PrintPage({ params }: PrintPageProps) {
   const { view } = visit
   const code = view?.code ?? decodeURIComponent(asked)
   const lead = view?.state.members.find(({ personId }) => personId === view.state.programme.leadId)
+  const studies = view ? await readOptionStudies(view.state.programme.id) : []
   return (
     <ProgrammeSheet
       visit={visit}
@@ -46,7 +48,7 @@ export default async function PrintPage({ params }: PrintPageProps) {
       {(readable) => (
         <>
           <PrintButton />
-          <Pack view={readable} />
+          <Pack view={readable} studies={[...studies].reverse()} />
         </>
       )}
     </ProgrammeSheet>

@@ -1,15 +1,13 @@
 import { Disclosure } from '@/app/ui/disclosure'
-import { RuledTable, type RowGroup } from '@/app/ui/ruled-table'
+import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import { findingAddress } from '@/app/addresses'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { OptionComparison } from '@/shared/gate/option-outcome'
 import type { OptionStudy } from '@/shared/gate/option-study'
-import { optionColumns, type OptionRow } from './columns'
-import { findingRow } from './finding-row'
-import { signatureRows } from './signature-rows'
-import { noteRow, valueRow } from './value-row'
+import { optionColumns } from './columns'
+import { comparedGroups } from './compared-groups'
 
 interface SideBySideProps {
   view: ProgrammeView
@@ -19,31 +17,15 @@ interface SideBySideProps {
 
 /** The alternatives as columns: their values, what the rules find with each, and what each would undo. */
 export function SideBySide({ view, study, comparison }: SideBySideProps) {
-  const { parameters, rules, outcomes } = comparison
-  const of = (effect: 'turns' | 'moves') =>
-    rules.filter((row) => row.effect === effect).map((row) => findingRow(view, row))
-  const groups: RowGroup<OptionRow>[] = [
-    {
-      key: 'values',
-      heading: 'What differs',
-      rows: [
-        ...(outcomes.some(({ alternative }) => alternative.note) ? [noteRow] : []),
-        ...parameters.map((key) => valueRow(view, key)),
-      ],
-    },
-    { key: 'turns', heading: 'Findings that turn', rows: of('turns') },
-    { key: 'moves', heading: 'Findings that keep their verdict and say something else', rows: of('moves') },
-    { key: 'signatures', heading: 'Signatures it would undo', rows: signatureRows(comparison) },
-  ]
   return (
-    <Section heading="Side by side" lead={leadOf(comparison)}>
+    <Section heading="Side by side" lead={comparisonLead(comparison)}>
       <div className="option-table">
         <RuledTable
           caption="The alternatives side by side"
           captionHidden
           narrow="cards-early"
           columns={optionColumns(study, comparison, true)}
-          groups={groups.filter(({ rows }) => rows.length > 0)}
+          groups={comparedGroups(view, comparison)}
           rowKey={({ key }) => key}
         />
       </div>
@@ -53,7 +35,7 @@ export function SideBySide({ view, study, comparison }: SideBySideProps) {
 }
 
 /** Said in words, so that the table shows only what there is to see. */
-function leadOf({ parameters, rules, outcomes }: OptionComparison): string {
+export function comparisonLead({ parameters, rules, outcomes }: OptionComparison): string {
   if (parameters.length === 0)
     return 'The alternatives specify the same as today: they differ in what they cost and rest on.'
   const judged = 'Judged by the programme’s rules on today’s records and values.'
