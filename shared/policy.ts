@@ -32,6 +32,11 @@ export const POLICY = {
   'invite-member': { does: 'Invite a person into a department', scope: 'programme', lead: true },
   'remove-member': { does: 'Take a person out of a department', scope: 'programme', lead: true },
   'hand-over-lead': { does: 'Hand the lead to another member', scope: 'programme', lead: true },
+  'take-lead': {
+    does: 'Take the lead of a programme whose lead can no longer sign in',
+    scope: 'programme',
+    departments: ['quality'],
+  },
 
   'add-item': { does: 'Add an item to the plan', scope: 'programme', lead: true, departments: ['quality'] },
   'propose-set-aside': { does: 'Propose to set an item aside', scope: 'programme', departments: ALL },

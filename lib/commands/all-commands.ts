@@ -41,6 +41,7 @@ import { revokeMachineToken } from '@/lib/commands/logs/revoke-machine-token'
 import { signGate } from '@/lib/commands/signatures/sign-gate'
 import { stateRequirement } from '@/lib/commands/specification/state-requirement'
 import { takeInstrumentOutOfUse } from '@/lib/commands/instruments/take-instrument-out-of-use'
+import { takeLead } from '@/lib/commands/programme/take-lead'
 import { testLot } from '@/lib/commands/lots/test-lot'
 import { traceLot } from '@/lib/commands/lots/trace-lot'
 import { withdrawAction } from '@/lib/commands/actions/withdraw-action'
@@ -95,6 +96,7 @@ export const COMMANDS = {
   'sign-gate': signGate,
   'state-requirement': stateRequirement,
   'take-instrument-out-of-use': takeInstrumentOutOfUse,
+  'take-lead': takeLead,
   'test-lot': testLot,
   'trace-lot': traceLot,
   'withdraw-action': withdrawAction,

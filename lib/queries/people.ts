@@ -103,3 +103,7 @@ function personRow({
     ),
   }
 }
+
+/** Whether somebody's sign-in is open: they exist and were not disabled. */
+export const canSignIn = async (personId: string): Promise<boolean> =>
+  (await database().person.count({ where: { id: personId, disabledAt: null } })) > 0

@@ -150,3 +150,18 @@ describe('a signature', () => {
     })
   })
 })
+
+test('quality takes the lead only when the lead was disabled, and then leads', async () => {
+  const place = await openWorld()
+  const take = { programme: place.code, reason: 'Left the firm.' }
+  expect(await place.as('quality', 'take-lead', take)).toMatchObject({
+    ok: false,
+    message: expect.stringContaining('leads the programme and can sign in'),
+  })
+  await place.must('administrator', 'disable-person', { personId: place.person.lead, reason: 'Left.' })
+  await place.must('quality', 'take-lead', take)
+  const invited = { programme: place.code, email: 'nobody@example.invalid', department: 'design' }
+  expect(await place.as('quality', 'invite-member', invited)).not.toMatchObject({
+    message: expect.stringMatching(/^Only /),
+  })
+})

@@ -31,7 +31,7 @@ function mayBy(row: PolicyRow, role: Role): boolean {
 const entries = () => database().trailEntry.count()
 
 /** Signing a gate, and handing over the lead, change the world for the cases after them. */
-const OWN_WORLD: readonly CommandName[] = ['sign-gate', 'hand-over-lead', 'change-own-password']
+const OWN_WORLD: readonly CommandName[] = ['sign-gate', 'hand-over-lead', 'take-lead', 'change-own-password']
 
 describe.each(COMMAND_NAMES)('%s', (command) => {
   test.each(ROLES)('by %s is as the policy table says', async (role) => {

@@ -259,6 +259,12 @@ export const VALID_INPUT: Record<CommandName, (world: World, role: Role) => Prom
     })
     return { programme: world.code, personId, department: 'production', reason }
   },
+  'take-lead': async (world) => {
+    const left = world.person.secondDesign
+    await database().programme.update({ where: { code: world.code }, data: { leadId: left } })
+    await database().person.update({ where: { id: left }, data: { disabledAt: new Date() } })
+    return { programme: world.code, reason }
+  },
   'hand-over-lead': async (world) => ({ programme: world.code, personId: world.person.secondDesign }),
 
   'add-item': async (world) => ({

@@ -1,8 +1,7 @@
 'use server'
-import { redirect } from 'next/navigation'
-import { logsAddress, signInAddress } from '@/app/addresses'
+import { logsAddress } from '@/app/addresses'
 import { typedIn, type FormState } from '@/app/forms/form-state'
-import { submit, text } from '@/app/forms/submit'
+import { submit, text, unfitToSend } from '@/app/forms/submit'
 import { signedIn } from '@/lib/auth/session'
 import { perform } from '@/lib/commands/perform'
 import { newMachineToken } from '@/lib/machines/machine-token'
@@ -10,7 +9,8 @@ import { newMachineToken } from '@/lib/machines/machine-token'
 /** Makes a token and shows it in the answer, the only time it is ever seen. */
 export async function createToken(_state: FormState, form: FormData): Promise<FormState> {
   const person = await signedIn()
-  if (!person) redirect(signInAddress())
+  const unfit = unfitToSend(person)
+  if (!person || unfit) return { message: unfit ?? '', fields: {}, typed: typedIn(form) }
   const { token, tokenHash } = newMachineToken()
   const name = text(form, 'name')
   const outcome = await perform(

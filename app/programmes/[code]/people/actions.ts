@@ -36,3 +36,12 @@ export async function handOverLead(_state: FormState, form: FormData): Promise<F
     () => back(form),
   )
 }
+
+export async function takeLead(_state: FormState, form: FormData): Promise<FormState> {
+  return submit(
+    'take-lead',
+    form,
+    () => ({ programme: text(form, 'programme'), reason: text(form, 'reason') }),
+    () => back(form),
+  )
+}

@@ -7,6 +7,7 @@ import { refusal } from '@/shared/policy'
 import { LeadForms } from './lead-forms'
 import { MemberTable } from './member-table'
 import { RightsTable } from './rights-table'
+import { TakeLeadForm } from './take-lead-form'
 
 interface MembersPageProps {
   params: Promise<{ code: string }>
@@ -37,6 +38,7 @@ export default async function MembersPage({ params }: MembersPageProps) {
             <MemberTable view={view} />
           </Section>
           {!refusal('invite-member', view.actor) && <LeadForms view={view} />}
+          <TakeLeadForm view={view} />
           <Section
             heading="Who may do what"
             lead="Beside this table, nobody approves alone what they wrote themselves, and a gate’s quality signatory asked for no concession in its stage."

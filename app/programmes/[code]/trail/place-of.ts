@@ -57,6 +57,7 @@ export function placeOf(code: string, command: string, payload: string): string 
     case 'invite-member':
     case 'remove-member':
     case 'hand-over-lead':
+    case 'take-lead':
       return to.membersAddress(code)
   }
   if (number('action')) return to.actionAddress(code, number('action') ?? '')

@@ -7,7 +7,7 @@ interface Place {
 
 export async function POST(request: Request, { params }: Place): Promise<Response> {
   const { code, log } = await params
-  const back = logAddress(decodeURIComponent(code), decodeURIComponent(log))
+  const back = logAddress(code, log)
   return receiveCsv(
     request,
     code,
