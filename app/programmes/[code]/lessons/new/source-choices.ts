@@ -4,7 +4,7 @@ import { recordInWords } from '@/shared/records/record-in-words'
 import type { RecordKindKey } from '@/shared/records/record-kinds'
 
 /** Kinds of record that tell of something that went wrong, or was put right. */
-const TELLING: readonly RecordKindKey[] = [
+export const TELLING: readonly RecordKindKey[] = [
   'field-return',
   'rework',
   'signal-answer',

@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto'
 import { notFound } from 'next/navigation'
-import { recordsAddress } from '@/app/addresses'
+import { newLessonAddress, recordsAddress } from '@/app/addresses'
 import { ColumnField } from '@/app/forms/column-field'
 import { CommandForm } from '@/app/forms/command-form'
 import { TextBox } from '@/app/forms/fields'
@@ -17,6 +17,7 @@ import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { refusal } from '@/shared/policy'
 import type { RecordKind } from '@/shared/records/record-kind'
 import { RECORD_KINDS, type RecordKindKey } from '@/shared/records/record-kinds'
+import { TELLING } from '../../lessons/new/source-choices'
 import { addRecord, withdrawRecord } from '../actions'
 import { WorkedOutAt } from './worked-out'
 
@@ -109,6 +110,19 @@ function Records({ view, kind, rows }: { view: ProgrammeView; kind: RecordKind; 
         },
       ]
     : []
+  const lesson: TableColumn<Row>[] =
+    TELLING.some((telling) => telling === kind.key) && !refusal('propose-lesson', view.actor)
+      ? [
+          {
+            label: 'Lesson',
+            cell: ({ id }) => (
+              <a className="print-hidden" href={newLessonAddress(view.code, { kind: 'record', key: id })}>
+                Propose a lesson
+              </a>
+            ),
+          },
+        ]
+      : []
   return (
     <RuledTable
       caption={kind.plural}
@@ -116,7 +130,7 @@ function Records({ view, kind, rows }: { view: ProgrammeView; kind: RecordKind; 
       narrow="scroll"
       rows={rows.slice(-SHOWN).reverse()}
       rowKey={({ id }) => id}
-      columns={[...columns, ...withdraw]}
+      columns={[...columns, ...lesson, ...withdraw]}
     />
   )
 }
