@@ -1,6 +1,7 @@
 import { attachText, storeText } from '@/seed/attach-file'
 import { gaugeStudies } from '@/seed/level-transmitter/gauge-study'
-import { lotsFor, SOLDERED_LOTS, type LotTestStory } from '@/seed/level-transmitter/lots'
+import type { LotTestStory } from '@/seed/level-transmitter/lot-story'
+import { lotsFor, SOLDERED_LOTS } from '@/seed/level-transmitter/lots'
 import { serials } from '@/seed/level-transmitter/serials'
 import { csvOf, readingsOf } from '@/seed/readings'
 import type { Story } from '@/seed/story'

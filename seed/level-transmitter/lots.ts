@@ -1,26 +1,6 @@
+import type { LotStory, LotTestStory } from '@/seed/level-transmitter/lot-story'
 import { leadsOnBalance } from '@/seed/level-transmitter/wetting-balance'
 import { rounded, scatterFrom } from '@/seed/readings'
-
-export type Row = Readonly<Record<string, number | string | null>>
-
-/** One test of a lot: how, with which instrument, under which conditions, and its readings row by row. */
-export interface LotTestStory {
-  readonly method: string
-  readonly instrument: string | null
-  readonly conditions: Readonly<Record<string, string | number>>
-  readonly rows: readonly Row[]
-}
-
-/** A delivery and what is tried on it. */
-export interface LotStory {
-  readonly code: string
-  readonly kind: string
-  readonly part: string
-  readonly supplier: string
-  readonly quantity: number
-  readonly supplierResult: string
-  readonly tests: readonly LotTestStory[]
-}
 
 const COMPONENTS = [
   ['T-118', 'transformer T1', 'Ostrava Wound Parts', 'Dip and look: 98 % coverage, certificate 118'],

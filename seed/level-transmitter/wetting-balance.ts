@@ -1,4 +1,4 @@
-import type { LotTestStory, Row } from '@/seed/level-transmitter/lots'
+import type { LotTestStory, Row } from '@/seed/level-transmitter/lot-story'
 import { rounded, scatterFrom } from '@/seed/readings'
 import { buoyancyMN, tensionMN } from '@/shared/physics/wetting-force'
 

@@ -1,7 +1,7 @@
 import { expect, type Locator, type Page } from 'playwright/test'
 import { DEMO_PASSWORD, DEMO_PEOPLE } from '@/seed/people'
 import type { LogStory } from '@/seed/level-transmitter/logs'
-import type { LotStory, LotTestStory } from '@/seed/level-transmitter/lots'
+import type { LotStory, LotTestStory } from '@/seed/level-transmitter/lot-story'
 import { csvOf } from '@/seed/readings'
 import { itemHolding, findParameter, STANDARD_PLAN } from '@/shared/plan/catalogue'
 import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'

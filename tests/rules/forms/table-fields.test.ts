@@ -8,7 +8,6 @@ import {
   dateColumn,
   flagColumn,
   numberColumn,
-  optionalColumn,
   textColumn,
 } from '@/shared/plan/column'
 

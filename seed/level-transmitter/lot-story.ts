@@ -1,0 +1,20 @@
+export type Row = Readonly<Record<string, number | string | null>>
+
+/** One test of a lot: how, with which instrument, under which conditions, and its readings row by row. */
+export interface LotTestStory {
+  readonly method: string
+  readonly instrument: string | null
+  readonly conditions: Readonly<Record<string, string | number>>
+  readonly rows: readonly Row[]
+}
+
+/** A delivery and what is tried on it. */
+export interface LotStory {
+  readonly code: string
+  readonly kind: string
+  readonly part: string
+  readonly supplier: string
+  readonly quantity: number
+  readonly supplierResult: string
+  readonly tests: readonly LotTestStory[]
+}
