@@ -1,4 +1,4 @@
-import type { Row } from '@/seed/level-transmitter/lots'
+import type { Row } from '@/seed/level-transmitter/lot-story'
 import { rounded, scatterFrom } from '@/seed/readings'
 
 /** One log of the line: what is read, where, with what, and the readings with their instants (epoch ms). */
