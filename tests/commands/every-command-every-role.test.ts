@@ -1,8 +1,8 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { database } from '@/lib/db/client'
-import { COMMAND_NAMES, POLICY, type CommandName, type PolicyRow } from '@/shared/policy'
+import { COMMAND_NAMES, POLICY, type PolicyRow } from '@/shared/policy'
 import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
-import { departmentOf, VALID_INPUT } from '@/tests/commands/valid-inputs'
+import { CHANGES_ITS_WORLD, departmentOf, VALID_INPUT } from '@/tests/commands/valid-inputs'
 import { openWorld, ROLES, type Role, type World } from '@/tests/commands/world'
 
 let db: FreshDatabase
@@ -30,12 +30,9 @@ function mayBy(row: PolicyRow, role: Role): boolean {
 
 const entries = () => database().trailEntry.count()
 
-/** Signing a gate, and handing over the lead, change the world for the cases after them. */
-const OWN_WORLD: readonly CommandName[] = ['sign-gate', 'hand-over-lead', 'take-lead', 'change-own-password']
-
 describe.each(COMMAND_NAMES)('%s', (command) => {
   test.each(ROLES)('by %s is as the policy table says', async (role) => {
-    const place = OWN_WORLD.includes(command) ? await openWorld() : world
+    const place = CHANGES_ITS_WORLD.includes(command) ? await openWorld() : world
     const input = await VALID_INPUT[command](place, role)
     const before = await entries()
     const outcome = await place.as(role, command, input)

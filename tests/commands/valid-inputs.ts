@@ -236,6 +236,14 @@ const someLimit = (): string => ALL_LIMITS[0]?.key ?? ''
 let hash: Promise<string> | undefined
 const hashed = (): Promise<string> => (hash ??= hashPassword('another long password'))
 
+/** What is right for these changes who leads, or what is signed: whoever tries them needs a programme of their own. */
+export const CHANGES_ITS_WORLD: readonly CommandName[] = [
+  'sign-gate',
+  'hand-over-lead',
+  'take-lead',
+  'change-own-password',
+]
+
 /**
  * For each command, an input that is right in itself for somebody of this
  * role: what remains to decide is whether that person may.
