@@ -114,7 +114,7 @@ function Records({ view, kind, rows }: { view: ProgrammeView; kind: RecordKind; 
     TELLING.some((telling) => telling === kind.key) && !refusal('propose-lesson', view.actor)
       ? [
           {
-            label: 'Lesson',
+            label: 'For later programmes',
             cell: ({ id }) => (
               <a className="print-hidden" href={newLessonAddress(view.code, { kind: 'record', key: id })}>
                 Propose a lesson
