@@ -47,8 +47,7 @@ export const decidingPart = (parts: readonly Part[]): Part | undefined =>
   parts.reduce<Part | undefined>((worst, part) => (!worst || isWorse(part, worst) ? part : worst), undefined)
 
 function isWorse(part: Part, than: Part): boolean {
-  const rank = (verdict: Verdict): number => VERDICTS.indexOf(verdict)
-  if (part.verdict !== than.verdict) return rank(part.verdict) > rank(than.verdict)
+  if (part.verdict !== than.verdict) return VERDICTS.indexOf(part.verdict) > VERDICTS.indexOf(than.verdict)
   if (!part.margin || !than.margin) return part.margin !== undefined && than.margin === undefined
   return relativeRoom(part.margin) < relativeRoom(than.margin)
 }

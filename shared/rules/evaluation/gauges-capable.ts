@@ -60,7 +60,8 @@ export const gaugesCapable = rule({
         ...base,
       }
     }
-    const speaker = judged.find(({ part }) => part === worstPart(parts))
+    const worst = worstPart(parts)
+    const speaker = judged.find(({ part }) => part === worst)
     return { ...spokenByWorst(parts), working: speaker ? workingOf(speaker.one) : [], ...base }
   },
 })

@@ -3,6 +3,7 @@ import { lotName } from '@/shared/records/lot-identity'
 import { PLATING_PLACES } from '@/shared/records/methods/plating-thickness'
 import { verdictOn, worstVerdict, type Margin, type Part, type WorkingLine } from '@/shared/rules/finding'
 import type { ToleranceContent } from '@/shared/statistics/tolerance/tolerance-content'
+import { memory } from './memory'
 import type { PlatingReadings } from './plating-readings'
 import {
   FOR_INFORMATION,
@@ -32,12 +33,21 @@ export function judgePlatingGroup(
   specification: PlatingSpecification,
   content: ToleranceContent,
 ): JudgedGroup {
-  const subject = groupName(group)
   const window = platingWindow(group, specification)
   if (typeof window === 'string') {
     const verdict = window.endsWith(FOR_INFORMATION) ? 'meets' : 'undetermined'
-    return { part: { subject, verdict, found: window }, working: [] }
+    return { part: { subject: groupName(group), verdict, found: window }, working: [] }
   }
+  const { leastUm, mostUm, document } = window
+  return knownGroups(group, [leastUm, mostUm, document, content.coverage, content.confidence], () =>
+    judgeAgainst(window, group, content),
+  )
+}
+/** The thickness rule and the disposition of lots both ask for every group. */
+const knownGroups = memory<PlatingReadings, JudgedGroup>(2)
+
+function judgeAgainst(window: PlatingWindow, group: PlatingReadings, content: ToleranceContent): JudgedGroup {
+  const subject = groupName(group)
   const thin = voids(group, window)
   if (thin !== undefined) return { part: { subject, ...thin }, working: [] }
   const sides = sidesOf(group, window, content)

@@ -48,7 +48,8 @@ export function judgeSampledLots(question: Question, inputs: SamplingInputs): Ju
   const parts = [...judged.map(({ part }) => part), ...absent]
   const counted = [...judged.filter(({ counts }) => counts).map(({ part }) => part), ...absent]
   if (counted.length === 0) return allRejected(question, parts)
-  const behind = judged.find(({ part }) => part === worstPart(counted))
+  const worst = worstPart(counted)
+  const behind = judged.find(({ part }) => part === worst)
   return {
     ...spokenByWorst(counted),
     limit: question.limitSays,

@@ -25,6 +25,7 @@ export interface TriedLot {
 
 /** The tests of a lot by one method against the value one specimen is held to. */
 export function triedBy(lot: Lot, method: SampledMethod, limit: number, demands: TestDemands): TriedLot {
+  if (!lot.tests.some((test) => test.method === method.key)) return UNTRIED
   const { instruments, calibrations } = demands.instruments
   const inputs = [method, limit, demands.specified, demands.temperatureToleranceK, instruments, calibrations]
   return knownTries(lot, inputs, () => {
@@ -37,6 +38,7 @@ export function triedBy(lot: Lot, method: SampledMethod, limit: number, demands:
     return { tests, tally, bad: nonconforming(tally) }
   })
 }
+const UNTRIED: TriedLot = { tests: { standing: [], setAside: [] }, tally: undefined, bad: 0 }
 const knownTries = memory<Lot, TriedLot>(6)
 
 /** What the lot's sample has come to under a plan; undefined while no test counts. */

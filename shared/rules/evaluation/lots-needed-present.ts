@@ -68,7 +68,11 @@ function partsOf(needed: Needed): PlannedPart[] {
 
 function lotsByPart(all: readonly Lot[]): ReadonlyMap<string, readonly Lot[]> {
   const byPart = new Map<string, Lot[]>()
-  for (const lot of all) byPart.set(kindAndPart(lot), [...(byPart.get(kindAndPart(lot)) ?? []), lot])
+  for (const lot of all) {
+    const same = byPart.get(kindAndPart(lot))
+    if (same) same.push(lot)
+    else byPart.set(kindAndPart(lot), [lot])
+  }
   return byPart
 }
 

@@ -40,7 +40,8 @@ export const platingCapability = rule({
       }
     }
     const parts = judged.map(({ part }) => part)
-    const speaker = judged.find(({ part }) => part === worstPart(parts))!
+    const worst = worstPart(parts)
+    const speaker = judged.find(({ part }) => part === worst)!
     return {
       ...spokenByWorst(parts),
       working: speaker.working,

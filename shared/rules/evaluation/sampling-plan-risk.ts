@@ -36,11 +36,9 @@ export const samplingPlanRisk = rule({
       seriesOf(inputs.lots, method, value, context)
         .flatMap(({ lots }) => lots)
         .filter(({ lot }) => isUsable(lot) && isAsked(lot, method.key))
-        .map(({ lot, plan }) => ({ lot, plan, measured: method.fitsVariables })),
+        .map(({ lot, plan }) => ({ lot, plan, says: planInWords(plan), measured: method.fitsVariables })),
     )
-    const distinct = [
-      ...new Map(planned.map((one) => [`${one.lot.id} ${planInWords(one.plan)}`, one])).values(),
-    ]
+    const distinct = [...new Map(planned.map((one) => [`${one.lot.id} ${one.says}`, one])).values()]
     if (distinct.length === 0) {
       return undetermined(
         'No lot is recorded yet that the plan would sample.',
@@ -50,12 +48,13 @@ export const samplingPlanRisk = rule({
     }
     const judged = distinct.map((one) => ({ ...one, part: partOf(one, most.value, context.settings) }))
     const parts = judged.map(({ part }) => part)
-    const speaker = judged.find(({ part }) => part === worstPart(parts))!
+    const worst = worstPart(parts)
+    const speaker = judged.find(({ part }) => part === worst)!
     return {
       ...spokenByWorst(parts),
       limit,
       working: [
-        { label: 'Plan', result: planInWords(speaker.plan) },
+        { label: 'Plan', result: speaker.says },
         {
           label: 'Operating curve',
           formula: 'P(accept) = P(bad pieces in the sample ≤ acceptance number), read at 0.95 and at 0.10',
@@ -70,13 +69,15 @@ export const samplingPlanRisk = rule({
 interface Planned {
   readonly lot: Lot
   readonly plan: SamplingPlan
+  /** The plan in words. */
+  readonly says: string
   readonly measured: boolean
 }
 
-function partOf({ lot, plan, measured }: Planned, mostPct: number, settings: SamplingSettings): Part {
+function partOf({ lot, plan, says, measured }: Planned, mostPct: number, settings: SamplingSettings): Part {
   const subject = lotName(lot)
   if (plan.kind !== 'double' && plan.everyUnit) {
-    return { subject, verdict: 'meets', found: `${planInWords(plan)}: nothing is left to chance.` }
+    return { subject, verdict: 'meets', found: `${says}: nothing is left to chance.` }
   }
   const margin = marginOf(plan, mostPct)
   const verdict = verdictOn(margin)
@@ -84,7 +85,7 @@ function partOf({ lot, plan, measured }: Planned, mostPct: number, settings: Sam
   return {
     subject,
     verdict,
-    found: `${planInWords(plan)}; with ${pair.found} bad it still passes one time in ten.`,
+    found: `${says}; with ${pair.found} bad it still passes one time in ten.`,
     margin,
     remedy: verdict === 'meets' ? undefined : betterLevel(lot, plan, { mostPct, settings, measured }),
   }

@@ -81,7 +81,8 @@ export const wettingBalanceCurves = rule({
       }
     }
     const parts = judged.map(({ part }) => part)
-    const speaker = judged.find(({ part }) => part === worstPart(parts))!
+    const worst = worstPart(parts)
+    const speaker = judged.find(({ part }) => part === worst)!
     return { ...spokenByWorst(parts), working: speaker.marks ? workingOf(speaker.marks) : [], ...base }
   },
 })
