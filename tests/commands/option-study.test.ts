@@ -1,4 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { optionAddress } from '@/app/addresses'
+import { placeOf } from '@/app/programmes/[code]/trail/place-of'
 import { database } from '@/lib/db/client'
 import { openWorld, type World } from '@/tests/commands/world'
 import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
@@ -195,4 +197,18 @@ describe('adopting an alternative', () => {
       fields: { alternative: expect.any(String) },
     })
   })
+})
+
+test('the entries of a study lead to it', async () => {
+  const study = await open({ name: 'Eleven years', values: { 'service-years': 11 } }, { name: 'As it is' })
+  await world.must('design', 'adopt-option', adopt(study, 'Eleven years', await seenNow('service-years')))
+  const entries = await database().trailEntry.findMany({
+    where: { command: { in: ['open-option-study', 'adopt-option'] } },
+    orderBy: { seq: 'desc' },
+    take: 2,
+  })
+  expect(entries.map(({ command, payload }) => placeOf(world.code, command, payload))).toEqual([
+    optionAddress(world.code, study),
+    optionAddress(world.code, study),
+  ])
 })

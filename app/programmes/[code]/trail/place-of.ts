@@ -48,8 +48,9 @@ export function placeOf(code: string, command: string, payload: string): string 
     case 'request-concession':
       return to.concessionAddress(code, number('number') ?? '')
     case 'open-option-study':
+      return to.optionAddress(code, number('number') ?? '')
     case 'adopt-option':
-      return to.optionAddress(code, number('study') ?? 0)
+      return to.optionAddress(code, number('study') ?? '')
     case 'propose-lesson':
     case 'decide-lesson':
     case 'retire-lesson':
