@@ -1,3 +1,4 @@
+import { revalidatePath } from 'next/cache'
 import { redirect } from 'next/navigation'
 import { typedIn, type FormState } from '@/app/forms/form-state'
 import type { Outcome } from '@/lib/commands/outcome'
@@ -25,6 +26,8 @@ export async function submit(
     proof: { password: text(form, 'password'), freshSignInAt: person.signedInAt },
   })
   if (!outcome.ok) return { message: outcome.message, fields: outcome.fields, typed: typedIn(form) }
+  // A way to another part of the same page would otherwise show the page as it was.
+  revalidatePath('/', 'layout')
   redirect(onDone(outcome))
 }
 
