@@ -176,6 +176,8 @@ for (const [who, screens] of Object.entries(SCREENS) as [DemoPerson, readonly Sc
     test.afterAll(() => page.context().close())
     for (const [name, open] of screens) {
       test(name, async () => {
+        // A whole programme on one page: some 17,000 elements to look at.
+        if (name === 'print') test.slow()
         await page.setViewportSize(DESK)
         if (typeof open === 'string') await page.goto(open)
         else await open(page)
