@@ -1,7 +1,8 @@
 import type { Lot } from '@/shared/records/lot'
 import { TEST_METHODS } from '@/shared/records/test-methods'
 import type { Facts } from '@/shared/rules/facts'
-import { readableOf, take, type Inputs } from '@/shared/rules/rule'
+import { inputsOf } from '@/shared/rules/inputs-of'
+import type { Inputs } from '@/shared/rules/rule'
 import type { InspectionStanding } from '@/shared/statistics/sampling/switching'
 import { askedOf, sampledLimits, sampledMethods } from './asked-methods'
 import type { LotSampleFound } from './lot-sample'
@@ -33,15 +34,7 @@ export interface SamplingOfLot {
  * What the sampling rules read, as specified; undefined while something they
  * need is not specified yet (level, acceptable quality level, conditions, parts).
  */
-export function samplingSpecified(facts: Facts): SamplingSpecified | undefined {
-  const inputs: Record<string, unknown> = {}
-  for (const [name, read] of Object.entries(reads)) {
-    const value = take(readableOf(read), facts)
-    if (value === undefined && read.source !== 'optional') return undefined
-    inputs[name] = value
-  }
-  return inputs as unknown as SamplingSpecified
-}
+export const samplingSpecified = (facts: Facts): SamplingSpecified | undefined => inputsOf(reads, facts)
 
 /** The settings of a planner that tries lot sizes before any lot is there. */
 export function samplingContextOf(facts: Facts): SamplingContext | undefined {
