@@ -27,7 +27,7 @@ export function FindingSheet({ title, href, finding, code, open = false, childre
   const { verdict, found, limit, margin, remedy, parts = [], notes = [], cautions = [] } = finding
   const Heading = open ? 'h2' : 'h3'
   return (
-    <article className={`finding finding-${verdict}`} aria-labelledby={headingId}>
+    <article className={`finding finding-${verdict.replace(' ', '-')}`} aria-labelledby={headingId}>
       <header className="finding-head">
         <Heading id={headingId}>{href ? <a href={href}>{title}</a> : title}</Heading>
         <VerdictMark verdict={verdict} size={open ? 96 : 28} />

@@ -1,7 +1,7 @@
 import type { Department } from '@/shared/plan/department'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { findRule } from '@/shared/plan/catalogue'
-import type { Finding } from '@/shared/rules/finding'
+import { PASSES, type Finding } from '@/shared/rules/finding'
 import { sameInputs } from '@/shared/rules/judge-all'
 import { concessionFor, concessionStanding } from './concession'
 import { basisOf, coverOf, digestOf, emptyParameters } from './cover'
@@ -174,7 +174,7 @@ function shortfallsOf(
 }
 
 function findingShortfall(itemKey: string, finding: Finding | undefined, state: ProgrammeState): Shortfall[] {
-  if (!finding || finding.verdict === 'meets' || finding.verdict === 'marginal') return []
+  if (!finding || PASSES[finding.verdict]) return []
   if (concessionFor(finding, itemKey, state)) return []
   const title = findRule(finding.rule)?.title ?? finding.rule
   return [{ kind: 'finding', target: finding.rule, says: `${title}: ${finding.found}` }]

@@ -2,9 +2,21 @@ import type { Source } from '@/shared/plan/requirement'
 import { binaryDust } from '@/shared/quantity/binary-dust'
 import type { Unit } from '@/shared/quantity/unit'
 
-/** Worst last, so that the worst of several is the greatest index. */
-export const VERDICTS = ['meets', 'marginal', 'undetermined', 'fails'] as const
+/**
+ * Worst last, so that the worst of several is the greatest index. `not applicable`:
+ * the programme does not raise the matter, so there is nothing to meet or to fail.
+ */
+export const VERDICTS = ['not applicable', 'meets', 'marginal', 'undetermined', 'fails'] as const
 export type Verdict = (typeof VERDICTS)[number]
+
+/** Whether a finding or part with this verdict leaves a gate open. Nothing passes on nothing: see `not applicable`. */
+export const PASSES: Readonly<Record<Verdict, boolean>> = {
+  'not applicable': true,
+  meets: true,
+  marginal: true,
+  undetermined: false,
+  fails: false,
+}
 
 /** What a rule found, with all a person needs to believe it or to mend it. */
 export interface Finding {
@@ -77,11 +89,14 @@ export interface RemedyCell {
   readonly value: number
 }
 
-/** The worst of several verdicts; `undetermined` outranks `marginal`, `fails` outranks all. */
+/**
+ * The worst of several verdicts; `undetermined` outranks `marginal`, `fails` outranks all.
+ * Of no verdict at all it is `not applicable`: nothing meets on nothing.
+ */
 export const worstVerdict = (verdicts: readonly Verdict[]): Verdict =>
   verdicts.reduce<Verdict>(
     (worst, verdict) => (VERDICTS.indexOf(verdict) > VERDICTS.indexOf(worst) ? verdict : worst),
-    'meets',
+    'not applicable',
   )
 
 /**

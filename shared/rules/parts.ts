@@ -89,6 +89,9 @@ function tally(parts: readonly Part[], noun: string): string {
     [count('undetermined'), 'not judged'],
     [count('marginal'), 'close to the limit'],
   ].filter(([number]) => number !== 0)
+  const outside = count('not applicable')
+  if (said.length === 0 && outside > 0)
+    return ` ${parts.length - outside} of ${parts.length} ${noun} are inside; to the others it does not apply.`
   if (said.length === 0) return ` All ${parts.length} ${noun} are inside.`
   return ` Of ${parts.length} ${noun}, ${said.map(([number, word]) => `${number} ${word}`).join(', ')}.`
 }

@@ -54,8 +54,10 @@ const factsOfAnyValues = fc
     return { ...sound, values: new Map(entries.filter(([, value]) => value !== undefined)) }
   })
 
-test('a sound board meets every rule of the stage', () => {
-  const found = rules.map((rule) => judge(rule, sound)).filter(({ verdict }) => verdict !== 'meets')
+test('a sound board meets every rule of the stage whose matter it raises', () => {
+  const found = rules
+    .map((rule) => judge(rule, sound))
+    .filter(({ verdict }) => verdict !== 'meets' && verdict !== 'not applicable')
   expect(found.map(({ rule, verdict, found: says }) => `${rule}: ${verdict}: ${says}`)).toEqual([])
 })
 

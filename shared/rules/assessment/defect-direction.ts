@@ -5,7 +5,7 @@ import { defectRecord } from '@/shared/records/defect-record'
 import { defectsByDirection, type DirectionComparison } from '@/shared/records/defects-by-direction'
 import type { Inspection } from '@/shared/records/inspection'
 import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
-import { notAsked } from '@/shared/rules/not-asked'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
 import { inspections } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
@@ -30,7 +30,7 @@ export const defectDirection = rule({
   },
   judge({ holes, places, lengthMm, widthMm, inspections: looks, tests }): Judged {
     if (!places)
-      return notAsked(
+      return notApplicable(
         'Where components stand is not specified, so that no effect of direction can be tested.',
       )
     const limit = `No class of joints worse than chance explains (${TELLING * 100} % over all comparisons together).`
@@ -38,7 +38,7 @@ export const defectDirection = rule({
       return undetermined('No inspection is recorded yet.', ['inspections of assemblies'], limit)
     const comparisons = defectsByDirection(defectRecord(looks, tests, undefined), holes, places, lengthMm)
     if (comparisons.length === 0)
-      return notAsked('All components named lie alike: there is nothing to compare.')
+      return notApplicable('All components named lie alike: there is nothing to compare.')
     const off = outside(looks, lengthMm, widthMm)
     return judgedByParts({
       parts: comparisons.map((comparison) => partOf(comparison, TELLING / comparisons.length)),

@@ -8,7 +8,7 @@ import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/f
 import { undetermined, type Judged, type Margin } from '@/shared/rules/finding'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import { notAsked } from '@/shared/rules/not-asked'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { exactRateLowerBound, exactRateUpperBound } from '@/shared/statistics/intervals/exact-poisson-rate'
 import { fieldExposures, fieldReturns } from './assessment-reads'
 
@@ -31,7 +31,7 @@ export const fieldReturnsAgainstBudget = rule({
     const hours = exposures.reduce((sum, { boards, hoursEach }) => sum + boards * hoursEach, 0)
     if (!(hours > 0))
       return returns.length === 0
-        ? notAsked('Nothing serves yet: no service exposure is recorded.')
+        ? notApplicable('Nothing serves yet: no service exposure is recorded.')
         : undetermined(
             `${returns.length} boards came back, but no service exposure is recorded to hold them against: record boards in service and their hours.`,
             ['boards in service, and their hours'],

@@ -5,7 +5,7 @@ import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/f
 import type { RecordOf } from '@/shared/records/record-kinds'
 import { verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
 import { rulingUnder } from '@/shared/rules/control/edition-ruling'
-import { notAsked } from '@/shared/rules/not-asked'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
 import { recordsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
@@ -30,7 +30,7 @@ export const fluxRemovalTrial = rule({
   },
   judge({ residue, edition, most, trials }): Judged {
     if (trials.length === 0)
-      return notAsked(
+      return notApplicable(
         residue === 'removed'
           ? 'No trial of the cleaning is recorded: measure a board before and after to choose the process by evidence.'
           : 'The residue stays on the board, and no cleaning was tried.',

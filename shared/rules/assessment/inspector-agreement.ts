@@ -3,7 +3,7 @@ import { agreementStudyAsked } from '@/shared/plan/parameters/assessment-proof'
 import { formatAgainst, formatNumber } from '@/shared/quantity/format'
 import { agreementStudies, type AgreementStudy, type PairAgreement } from '@/shared/records/agreement-study'
 import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
-import { notAsked } from '@/shared/rules/not-asked'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
@@ -22,7 +22,7 @@ export const inspectorAgreement = rule({
   reads: { asked: optional(agreementStudyAsked), least: inspectorKappaLeast, calls: inspectorCalls },
   judge({ asked, least, calls }): Judged {
     if (calls.length === 0 && asked !== true)
-      return notAsked('No study of the inspectors’ agreement is asked, and none was made.')
+      return notApplicable('No study of the inspectors’ agreement is asked, and none was made.')
     const limit = `Kappa of at least ${least.value} between every two inspectors, and with what is known (${namedRuling(least)}).`
     if (calls.length === 0)
       return undetermined(

@@ -5,7 +5,7 @@ import { fluxResidue, insulationNeeded } from '@/shared/plan/parameters/solder'
 import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
 import type { RecordOf } from '@/shared/records/record-kinds'
 import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
-import { notAsked } from '@/shared/rules/not-asked'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
@@ -32,7 +32,7 @@ export const insulationResistanceRule = rule({
   judge({ asked, residue, needed, least, readings }): Judged {
     const condition = conditionOf(asked, residue, needed, readings)
     if (condition === undefined)
-      return notAsked(
+      return notApplicable(
         needed === undefined
           ? 'No insulation resistance test is asked: the circuit names no insulation that it needs.'
           : `No insulation resistance test is asked by decision, though the circuit needs ${formatQuantity(needed, 'MΩ')}.`,

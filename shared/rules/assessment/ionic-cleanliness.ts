@@ -19,7 +19,7 @@ import {
   type Part,
   type WorkingLine,
 } from '@/shared/rules/finding'
-import { notAsked } from '@/shared/rules/not-asked'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
 import { instruments, recordsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
@@ -48,7 +48,7 @@ export const ionicCleanlinessRule = rule({
   },
   judge({ residue, edition, most, tests, instruments: onFile, calibrations }): Judged {
     if (residue === 'stays' && tests.length === 0)
-      return notAsked('The residue stays by specification, and no extract test was made.')
+      return notApplicable('The residue stays by specification, and no extract test was made.')
     const ruling =
       edition === undefined || edition === 'own-evidence'
         ? most

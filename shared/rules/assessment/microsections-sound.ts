@@ -10,7 +10,7 @@ import {
   type Margin,
   type Part,
 } from '@/shared/rules/finding'
-import { notAsked } from '@/shared/rules/not-asked'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts, tightest } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
@@ -34,7 +34,8 @@ export const microsectionsSound = rule({
     sections: microsections,
   },
   judge({ asked = 0, fill, voids, angle, sections }): Judged {
-    if (asked === 0 && sections.length === 0) return notAsked('No microsection is asked, and none was made.')
+    if (asked === 0 && sections.length === 0)
+      return notApplicable('No microsection is asked, and none was made.')
     const limit = `${asked} joints cut; fill at least ${formatQuantity(fill.value, '%')} (${namedRuling(fill)}), voids at most ${formatQuantity(voids.value, '%')} (${namedRuling(voids)}), contact angle at most ${formatQuantity(angle.value, '°')} (${namedRuling(angle)}), no crack.`
     if (sections.length === 0)
       return undetermined('No microsection is recorded yet.', [`${asked} microsections`], limit)

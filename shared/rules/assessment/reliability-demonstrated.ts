@@ -7,7 +7,7 @@ import { serviceYears } from '@/shared/plan/parameters/programme'
 import { useCycles } from '@/shared/plan/parameters/thermal-fatigue'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
-import { notAsked } from '@/shared/rules/not-asked'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { exactRateLowerBound, exactRateUpperBound } from '@/shared/statistics/intervals/exact-poisson-rate'
@@ -36,7 +36,8 @@ export const reliabilityDemonstrated = rule({
     specimens: lifeTests,
   },
   judge({ asked, holes, surfaceMount, survival, years, confidenceLeast, specimens, ...rest }): Judged {
-    if (asked !== true && specimens.length === 0) return notAsked('No life test is asked, and none was made.')
+    if (asked !== true && specimens.length === 0)
+      return notApplicable('No life test is asked, and none was made.')
     const joints = boardJoints(holes, surfaceMount).total
     const cycles =
       rest.needed ?? (rest.useCycles?.reduce((sum, row) => sum + row.perYear, 0) ?? Number.NaN) * years

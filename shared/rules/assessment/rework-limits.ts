@@ -72,11 +72,9 @@ export const reworkLimits = rule({
     const waiting = defectRecord(looks, tests, undefined).defectiveJoints.filter(
       ({ assembly, joint }) => !mended.has(keyOf(assembly, joint)),
     )
-    const parts = [
-      ...joints.map((joint) => judgeJoint(joint, most.value)).filter(({ verdict }) => verdict !== 'meets'),
-      ...unmended(waiting),
-    ]
-    const verdict = worstVerdict(parts.map((part) => part.verdict))
+    const heated = joints.map((joint) => judgeJoint(joint, most.value))
+    const parts = [...heated.filter(({ verdict }) => verdict !== 'meets'), ...unmended(waiting)]
+    const verdict = worstVerdict([...heated, ...parts].map((part) => part.verdict))
     const worst = parts.find((part) => part.verdict === verdict)
     const price =
       hourCost === undefined

@@ -4,7 +4,7 @@ import { dateOf } from '@/shared/quantity/calendar'
 import { bathComposition as characteristic } from '@/shared/records/characteristics/bath-composition'
 import { daysOfWork } from '@/shared/records/soldering-work'
 import type { Judged } from '@/shared/rules/finding'
-import { notAsked } from '@/shared/rules/not-asked'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf, recordsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
@@ -24,7 +24,7 @@ export const bathAnalysisOnScheduleRule = rule({
     runs: recordsOf('soldering-run', 'soldering runs'),
   },
   judge({ process, interval, logs, runs }): Judged {
-    if (!keepsBath(process)) return notAsked('No solder bath is kept in this programme.')
+    if (!keepsBath(process)) return notApplicable('No solder bath is kept in this programme.')
     const subjects = logs
       .filter(({ readings }) => readings.count > 0)
       .map(({ code, readings }) => ({

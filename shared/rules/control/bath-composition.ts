@@ -6,7 +6,7 @@ import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import { formatQuantity } from '@/shared/quantity/format'
 import { bathComposition as characteristic } from '@/shared/records/characteristics/bath-composition'
 import { undetermined, worstVerdict, type Judged, type Part } from '@/shared/rules/finding'
-import { notAsked } from '@/shared/rules/not-asked'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
@@ -43,7 +43,7 @@ export const bathCompositionRule = rule({
   },
   judge(inputs): Judged {
     const { family, process, alloy, edition, logs, answers, instruments, massKg } = inputs
-    if (!keepsBath(process)) return notAsked('No solder bath is kept in this programme.')
+    if (!keepsBath(process)) return notApplicable('No solder bath is kept in this programme.')
     const limits = chosenEdition(inputs)
     if (limits && limits.family !== family)
       return {

@@ -6,7 +6,7 @@ import { formatQuantity } from '@/shared/quantity/format'
 import { bathTemperature as characteristic } from '@/shared/records/characteristics/bath-temperature'
 import { columnSeries } from '@/shared/records/log-series'
 import type { Judged } from '@/shared/rules/finding'
-import { notAsked } from '@/shared/rules/not-asked'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
@@ -35,7 +35,7 @@ export const bathTemperatureRule = rule({
   },
   judge(inputs): Judged {
     const { family, target, process, tolerance, logs, answers, instruments } = inputs
-    if (!keepsBath(process)) return notAsked('No solder bath is kept in this programme.')
+    if (!keepsBath(process)) return notApplicable('No solder bath is kept in this programme.')
     const ofFamily = bathRange(family, process, inputs)
     const sources = distinctSources([tolerance, ...bathRulings(family, inputs)].map(sourceOf))
     const { verdict, margin } = marginIn(ofFamily, target)

@@ -3,7 +3,7 @@ import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { bathComposition as characteristic } from '@/shared/records/characteristics/bath-composition'
 import { worstVerdict, type Judged, type Part, type WorkingLine } from '@/shared/rules/finding'
-import { notAsked } from '@/shared/rules/not-asked'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
@@ -37,13 +37,13 @@ export const bathTrendRule = rule({
   },
   judge(inputs): Judged {
     const { family, process, interval, logs } = inputs
-    if (!keepsBath(process)) return notAsked('No solder bath is kept in this programme.')
+    if (!keepsBath(process)) return notApplicable('No solder bath is kept in this programme.')
     const chosen = chosenEdition(inputs)
     if (chosen && chosen.family !== family)
-      return notAsked('The edition chosen is for another alloy family: the composition is judged first.')
+      return notApplicable('The edition chosen is for another alloy family: the composition is judged first.')
     const trended = bathQuestions(inputs, logs).flatMap(trendOf)
     if (trended.length === 0)
-      return notAsked(
+      return notApplicable(
         `No bath has ${FEWEST_FOR_TREND} analyses since its last exchange: there is no trend to tell yet.`,
       )
     const limit = `No metal may reach its limit, with ${TREND_CONFIDENCE * 100} % confidence, before the next analysis falls due: ${formatQuantity(interval.value, 'days')} (${namedRuling(interval)}).`

@@ -11,7 +11,7 @@ import type { Log } from '@/shared/records/log'
 import { LEVEL_CHARACTERISTICS } from '@/shared/records/level-characteristics'
 import { answerTo, type SignalAnswer } from '@/shared/records/signal-answers'
 import { undetermined, worstVerdict, type Judged, type Part } from '@/shared/rules/finding'
-import { notAsked } from '@/shared/rules/not-asked'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { optional, rule } from '@/shared/rules/rule'
 import { specifiedChart, type ChosenChart } from './chart-choice'
 import { FEWEST_TO_CHART } from './chart-stretches'
@@ -46,7 +46,7 @@ export const chartSignalsAnsweredRule = rule({
     )
     if (level.length === 0) {
       if (!keepsBath(process) && fluxControl !== 'density' && fluxControl !== 'acid-number')
-        return notAsked('Nothing that would be charted is run: no bath, no liquid flux that is read.')
+        return notApplicable('Nothing that would be charted is run: no bath, no liquid flux that is read.')
       return undetermined(
         'No log is kept yet of flux, bath temperature, wave or preheat: there is nothing to chart.',
         ['readings in a process log'],

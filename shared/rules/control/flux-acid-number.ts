@@ -9,7 +9,7 @@ import { fluxAcidNumber as characteristic } from '@/shared/records/characteristi
 import { cellAt, seriesFrom, type LogSeries } from '@/shared/records/log-series'
 import type { Log } from '@/shared/records/log'
 import { undetermined, type Judged, type WorkingLine } from '@/shared/rules/finding'
-import { notAsked } from '@/shared/rules/not-asked'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { judgeLoggedWindow, windowAround } from './logged-window'
@@ -41,7 +41,7 @@ export const fluxAcidNumberRule = rule({
     calibrations,
   },
   judge({ method, target, tolerance, logs, answers, instruments, calibrations: certificates }): Judged {
-    if (method !== 'acid-number') return notAsked('The flux is not controlled by its acid number.')
+    if (method !== 'acid-number') return notApplicable('The flux is not controlled by its acid number.')
     if (target === undefined || tolerance === undefined) {
       const missing = [
         ...(target === undefined ? [fluxAcidNumberTarget.label] : []),

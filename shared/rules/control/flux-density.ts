@@ -15,7 +15,7 @@ import { fluxDensity as characteristic } from '@/shared/records/characteristics/
 import { cellAt, seriesFrom, type LogSeries } from '@/shared/records/log-series'
 import type { Log } from '@/shared/records/log'
 import { undetermined, type Judged, type WorkingLine } from '@/shared/rules/finding'
-import { notAsked } from '@/shared/rules/not-asked'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
@@ -67,7 +67,7 @@ export const fluxDensityRule = rule({
     calibrations,
   },
   judge({ method, solids, target, tolerance, solidsLeast, logs, answers, instruments, ...rest }): Judged {
-    if (method !== 'density') return notAsked('The flux is not controlled by density.')
+    if (method !== 'density') return notApplicable('The flux is not controlled by density.')
     const missing = [
       ...(solids === undefined ? [fluxSolids.label] : []),
       ...(target === undefined ? [fluxDensityTarget.label] : []),

@@ -2,7 +2,7 @@ import { leastBend } from '@/shared/physics/lead-bend'
 import { leadBendEdition } from '@/shared/plan/parameters/control-handling'
 import { formatQuantity } from '@/shared/quantity/format'
 import { verdictOn, worstVerdict, type Judged, type Margin, type Part } from '@/shared/rules/finding'
-import { notAsked } from '@/shared/rules/not-asked'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts, tightest } from '@/shared/rules/parts'
 import { recordsOf } from '@/shared/rules/record-source'
 import type { RecordOf } from '@/shared/records/record-kinds'
@@ -22,7 +22,7 @@ export const leadFormingRule = rule({
   reads: { edition: optional(leadBendEdition), checks: recordsOf('lead-forming', 'lead forming checks') },
   judge({ edition, checks }): Judged {
     if (checks.length === 0)
-      return notAsked(
+      return notApplicable(
         'No lead forming check is recorded: where leads are bent here, record one for each part.',
       )
     const first = leastBend(checks[0]!.leadDiameterMm, edition)

@@ -2,7 +2,7 @@ import { FLOOR_LIFE_AT_MOST_C, floorLifeOf } from '@/shared/materials/moisture-s
 import { formatQuantity } from '@/shared/quantity/format'
 import type { RecordOf } from '@/shared/records/record-kinds'
 import { verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
-import { notAsked } from '@/shared/rules/not-asked'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
 import { recordsOf } from '@/shared/rules/record-source'
 import { rule } from '@/shared/rules/rule'
@@ -20,7 +20,9 @@ export const moistureFloorLifeRule = rule({
   reads: { exposures: recordsOf('moisture-exposure', 'moisture exposures') },
   judge({ exposures }): Judged {
     if (exposures.length === 0)
-      return notAsked('No moisture exposure is recorded: record one for each opened pack of sensitive parts.')
+      return notApplicable(
+        'No moisture exposure is recorded: record one for each opened pack of sensitive parts.',
+      )
     return judgedByParts({
       parts: exposures.map(judgeExposure),
       noun: 'packs',

@@ -2,7 +2,7 @@ import { capabilityLeast } from '@/shared/plan/limits/control-charts'
 import { capabilityAsked } from '@/shared/plan/parameters/control-charts'
 import { formatAgainst, formatNumber } from '@/shared/quantity/format'
 import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
-import { notAsked } from '@/shared/rules/not-asked'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
@@ -27,7 +27,7 @@ export const processCapabilityRule = rule({
   reads: { ...limitedReads, asked: optional(capabilityAsked), least: capabilityLeast },
   judge(inputs): Judged {
     const { asked, least } = inputs
-    if (asked !== true) return notAsked('This programme asks for no proof of capability.')
+    if (asked !== true) return notApplicable('This programme asks for no proof of capability.')
     const limit = `Cpk of at least ${formatNumber(least.value)} with ${CAPABILITY_CONFIDENCE * 100} % confidence, on a log without a point beyond its control limits (${namedRuling(least)}).`
     const questions = limitedLogs(inputs)
       .filter(({ series }) => series.values.length > 0)

@@ -8,7 +8,7 @@ import type { Log } from '@/shared/records/log'
 import type { Lot } from '@/shared/records/lot'
 import { isUsable, lotName } from '@/shared/records/lot-identity'
 import type { Judged, Part } from '@/shared/rules/finding'
-import { notAsked } from '@/shared/rules/not-asked'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
 import { logsOf, lots } from '@/shared/rules/record-source'
 import { rule } from '@/shared/rules/rule'
@@ -38,7 +38,7 @@ export const storeClimateRule = rule({
       ...logs.filter(({ readings }) => readings.count > 0).flatMap((log) => logParts(log, windows)),
       ...stored.flatMap((lot) => lotParts(lot, windows)),
     ]
-    if (parts.length === 0) return notAsked('No lot is in store, and no climate of a store is logged.')
+    if (parts.length === 0) return notApplicable('No lot is in store, and no climate of a store is logged.')
     return judgedByParts({
       parts,
       noun: 'means and statements',

@@ -5,7 +5,7 @@ import { thermalProfile as characteristic } from '@/shared/records/characteristi
 import { cellAt } from '@/shared/records/log-series'
 import type { Log } from '@/shared/records/log'
 import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
-import { notAsked } from '@/shared/rules/not-asked'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
 import { logsOf } from '@/shared/rules/record-source'
 import { rule } from '@/shared/rules/rule'
@@ -30,8 +30,10 @@ export const thermalProfileRule = rule({
   judge(inputs): Judged {
     const { family, process, alloy, logs } = inputs
     if (process !== 'reflow' && process !== undefined)
-      return notAsked('No board is reflowed in this programme; a profile of the wave is drawn with its log.')
-    if (process === undefined && logs.length === 0) return notAsked('No thermal profile is recorded.')
+      return notApplicable(
+        'No board is reflowed in this programme; a profile of the wave is drawn with its log.',
+      )
+    if (process === undefined && logs.length === 0) return notApplicable('No thermal profile is recorded.')
     const windows = profileWindows(inputs)
     const { liquidusC } = windows
     const limit = `Peak: ${windowInWords(windows.peak)} Above ${formatQuantity(liquidusC, '°C')}: ${windowInWords(windows.aboveLiquidus)}`

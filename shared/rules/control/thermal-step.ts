@@ -7,7 +7,7 @@ import { wavePreheat as characteristic } from '@/shared/records/characteristics/
 import { seriesFrom, type LogSeries } from '@/shared/records/log-series'
 import type { Log } from '@/shared/records/log'
 import type { Judged } from '@/shared/rules/finding'
-import { notAsked } from '@/shared/rules/not-asked'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
@@ -41,7 +41,7 @@ export const thermalStepRule = rule({
     calibrations,
   },
   judge({ process, bath, chips, most, chipMost, logs, answers, instruments, ...rest }): Judged {
-    if (!passesWave(process)) return notAsked('No board passes over a wave in this programme.')
+    if (!passesWave(process)) return notApplicable('No board passes over a wave in this programme.')
     const ruling = chips === false || most.value < chipMost.value ? most : chipMost
     return {
       ...judgeLoggedWindow({

@@ -6,7 +6,7 @@ import { waveContact as characteristic } from '@/shared/records/characteristics/
 import { cellAt, seriesFrom, type LogSeries } from '@/shared/records/log-series'
 import type { Log } from '@/shared/records/log'
 import type { Judged } from '@/shared/rules/finding'
-import { notAsked } from '@/shared/rules/not-asked'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
@@ -54,7 +54,7 @@ export const waveDwellRule = rule({
     calibrations,
   },
   judge({ process, least, most, totalMost, logs, answers, ...rest }): Judged {
-    if (!passesWave(process)) return notAsked('No board passes over a wave in this programme.')
+    if (!passesWave(process)) return notApplicable('No board passes over a wave in this programme.')
     const window = between(least, most, 's')
     const instruments = { instruments: rest.instruments, calibrations: rest.calibrations }
     const series = logs.map(dwellSeries)

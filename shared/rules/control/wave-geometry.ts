@@ -11,7 +11,7 @@ import { waveGeometry as characteristic } from '@/shared/records/characteristics
 import { columnSeries, seriesFrom, type LogSeries } from '@/shared/records/log-series'
 import type { Log } from '@/shared/records/log'
 import type { Judged } from '@/shared/rules/finding'
-import { notAsked } from '@/shared/rules/not-asked'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
@@ -48,7 +48,7 @@ export const waveGeometryRule = rule({
     calibrations,
   },
   judge({ process, thickness, least, most, angleLeast, angleMost, logs, answers, ...rest }): Judged {
-    if (!passesWave(process)) return notAsked('No board passes over a wave in this programme.')
+    if (!passesWave(process)) return notApplicable('No board passes over a wave in this programme.')
     const instruments = { instruments: rest.instruments, calibrations: rest.calibrations }
     const inMm = (share: number): string => formatQuantity((share / 100) * thickness, 'mm', 3)
     const judged = judgeLoggedWindow({

@@ -4,7 +4,7 @@ import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import { wavePreheat as characteristic } from '@/shared/records/characteristics/wave-preheat'
 import { columnSeries } from '@/shared/records/log-series'
 import type { Judged } from '@/shared/rules/finding'
-import { notAsked } from '@/shared/rules/not-asked'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
@@ -33,7 +33,7 @@ export const wavePreheatRule = rule({
   },
   judge(inputs): Judged {
     const { family, process, logs, answers, riseMost } = inputs
-    if (!passesWave(process)) return notAsked('No board passes over a wave in this programme.')
+    if (!passesWave(process)) return notApplicable('No board passes over a wave in this programme.')
     const [least, most] = preheatRulings(family, inputs)
     const instruments = { instruments: inputs.instruments, calibrations: inputs.calibrations }
     const judged = judgeLoggedWindow({

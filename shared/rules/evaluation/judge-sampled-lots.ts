@@ -43,7 +43,7 @@ export function judgeSampledLots(question: Question, inputs: SamplingInputs): Ju
     .filter(({ lot, tests }) => isAsked(lot) || tests.standing.length + tests.setAside.length > 0)
     .map((sampled) => judgeLot(sampled, question, inputs))
   const absent = absentParts(question, inputs)
-  if (judged.length + absent.length === 0) return notAsked(question)
+  if (judged.length + absent.length === 0) return notApplicable(question)
 
   const parts = [...judged.map(({ part }) => part), ...absent]
   const counted = [...judged.filter(({ counts }) => counts).map(({ part }) => part), ...absent]
@@ -174,7 +174,7 @@ function absentParts({ method }: Question, { needed, lots }: SamplingInputs): Pa
     }))
 }
 
-function notAsked({ method, limitSays, sources, cautions }: Question): Judged {
+function notApplicable({ method, limitSays, sources, cautions }: Question): Judged {
   return {
     verdict: 'meets',
     found: `No part is to be tested by ${methodName(method.key)}, and none was.`,

@@ -3,6 +3,7 @@ import { aspectRatioMost } from '@/shared/plan/limits/lead-holes'
 import { boardThickness } from '@/shared/plan/parameters/laminate'
 import { holeWall, leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { formatQuantity } from '@/shared/quantity/format'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts'
 import { stepAbove } from '@/shared/rules/remedy'
 import { rule } from '@/shared/rules/rule'
@@ -53,8 +54,7 @@ export const aspectRatio = rule({
           }
         }),
       )
-    if (parts.length === 0)
-      return { verdict: 'meets', found: 'No hole is plated.', limit, working: [], sources }
+    if (parts.length === 0) return notApplicable('No hole is plated.')
     return judgedByParts({
       parts,
       noun: 'plated holes',

@@ -5,6 +5,7 @@ import { leadFinishes, type LeadFinish } from '@/shared/plan/parameters/finishes
 import type { Ruling } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, Remedy } from '@/shared/rules/finding'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts, partOn } from '@/shared/rules/parts'
 import { rule } from '@/shared/rules/rule'
 
@@ -27,8 +28,7 @@ export const brassBarrier = rule({
     const parts = finishes.flatMap((row, index) =>
       LEAD_BASES[row.base].zinc ? [judgeRow(row, index, least)] : [],
     )
-    if (parts.length === 0)
-      return { verdict: 'meets', found: 'No lead is brass.', limit, working: [], sources }
+    if (parts.length === 0) return notApplicable('No lead is brass.')
     return judgedByParts({
       parts,
       noun: 'brass leads',

@@ -10,6 +10,7 @@ import {
 import type { Ruling } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part } from '@/shared/rules/finding'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts, partOn } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 
@@ -35,7 +36,7 @@ export const edgeContacts = rule({
       fromMemory('Contacts are covered while the board is soldered'),
     ]
     if (connection === 'pins') {
-      return { verdict: 'meets', found: 'The board has no edge contacts.', limit, working: [], sources }
+      return notApplicable('The board has no edge contacts.')
     }
     return judgedByParts({
       parts: [

@@ -13,6 +13,7 @@ import {
 import type { Ruling } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import { verdictOn, type Margin, type Part, type Remedy } from '@/shared/rules/finding'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts, tightest } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 
@@ -63,7 +64,7 @@ export const goldToSolder = rule({
       ),
     ]
     if (parts.length === 0) {
-      return { verdict: 'meets', found: 'No gold where solder goes.', limit, working: [], sources }
+      return notApplicable('No gold where solder goes.')
     }
     return judgedByParts({
       parts,

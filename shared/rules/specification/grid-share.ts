@@ -4,7 +4,7 @@ import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { isStated } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import { undetermined, verdictOn } from '@/shared/rules/finding'
-import { notAsked } from '@/shared/rules/not-asked'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { rule } from '@/shared/rules/rule'
 
 const GUARD_PCT = 5
@@ -29,7 +29,7 @@ export const gridShare = rule({
       const unsaid = 'The hole table does not say which holes lie on a grid'
       return isStated(least)
         ? { ...undetermined(`${unsaid}.`, ['which holes lie on the grid'], limit), sources }
-        : notAsked(`${unsaid}, and the programme asks for none.`)
+        : notApplicable(`${unsaid}, and the programme asks for none.`)
     }
     const joints = (rows: typeof holes): number => rows.reduce((sum, row) => sum + row.joints, 0)
     const all = joints(holes)

@@ -6,6 +6,7 @@ import { holeWall, leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { alloyFamily, serviceYears } from '@/shared/plan/parameters/programme'
 import { formatQuantity } from '@/shared/quantity/format'
 import { verdictOn, worstVerdict } from '@/shared/rules/finding'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { optional, rule } from '@/shared/rules/rule'
 
 /** Copper that lead-free solder may take off a barrel over all its solderings, µm. */
@@ -39,7 +40,7 @@ export const holeCopper = rule({
       fromMemory('Copper built up without current stretches 4 to 10 %, plated copper more than 15 %'),
     ]
     if (!holes.some((row) => row.plated)) {
-      return { verdict: 'meets', found: 'No hole is plated.', limit, working: [], sources }
+      return notApplicable('No hole is plated.')
     }
     const copper = Number((wall - finishUm).toFixed(6))
     // What is ordered may equal the limit: the lot's own thickness is judged when it comes.

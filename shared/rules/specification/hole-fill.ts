@@ -9,6 +9,7 @@ import type { ValueOf } from '@/shared/plan/parameter'
 import { productClass, serviceYears } from '@/shared/plan/parameters/programme'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part } from '@/shared/rules/finding'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 import { holeOf, leadOf } from './joint-row'
@@ -43,8 +44,7 @@ export const holeFill = rule({
     ]
     const limit = `${editions.length > 1 ? 'No edition is chosen, so the strictest applies' : FILL_EDITIONS[editions[0] ?? 'full'].label}; the gap must draw solder at rest ${RISE_FACTOR} times as high as the board is thick`
     const plated = holes.filter((row) => row.plated)
-    if (plated.length === 0)
-      return { verdict: 'meets', found: 'No hole is plated.', limit, working: [], sources }
+    if (plated.length === 0) return notApplicable('No hole is plated.')
     return judgedByParts({
       parts: plated.map((row) =>
         partOrContradiction(row.component, () => judgeRow(row, { wall, boardMm, angle, grade, editions })),

@@ -4,6 +4,7 @@ import { laminate } from '@/shared/plan/parameters/laminate'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { serviceYears } from '@/shared/plan/parameters/programme'
 import { formatQuantity } from '@/shared/quantity/format'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { rule } from '@/shared/rules/rule'
 
 /** Beyond this a service counts as long; nobody states a figure. */
@@ -27,7 +28,7 @@ export const laminatePlatedHoles = rule({
       ],
       sources: [source],
     }
-    if (plated === 0) return { verdict: 'meets', found: 'No hole is plated.', ...common }
+    if (plated === 0) return notApplicable('No hole is plated.')
     if (platedHoles === 'yes') return { verdict: 'meets', found: `${label} carries plated holes.`, ...common }
     const remedy = { says: 'Choose woven glass and epoxy, or design the board without plated holes.' }
     if (platedHoles === 'no') {

@@ -4,6 +4,7 @@ import { leadFinishes, type LeadFinish } from '@/shared/plan/parameters/finishes
 import type { Ruling } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import { verdictOn, type Margin, type Part, type Remedy } from '@/shared/rules/finding'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts, tightest } from '@/shared/rules/parts'
 import { rule } from '@/shared/rules/rule'
 
@@ -24,7 +25,7 @@ export const leadFinishThickness = rule({
     )
     const sources = [least.limit.byDefault.from]
     if (parts.length === 0) {
-      return { verdict: 'meets', found: 'No lead is coated with tin or solder.', limit, working: [], sources }
+      return notApplicable('No lead is coated with tin or solder.')
     }
     return judgedByParts({
       parts,

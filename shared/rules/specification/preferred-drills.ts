@@ -3,7 +3,7 @@ import { nearestDrill } from '@/shared/physics/drill-choice'
 import { drillSeries, holeWall, leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, Remedy } from '@/shared/rules/finding'
-import { notAsked } from '@/shared/rules/not-asked'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts, partOrContradiction } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 import { holeOf } from './joint-row'
@@ -19,7 +19,7 @@ export const preferredDrills = rule({
   version: 1,
   reads: { holes: leadHoles, wall: holeWall, series: optional(drillSeries) },
   judge({ holes, wall, series }) {
-    if (!series) return notAsked('Production has named no preferred series.')
+    if (!series) return notApplicable('Production has named no preferred series.')
     const { label, sizesMm, source } = DRILL_SERIES[series]
     const parts = holes.map((row, index) =>
       partOrContradiction(row.component, () => judgeRow(row, index, wall, sizesMm)),

@@ -7,7 +7,7 @@ import { processCosts, solderingProcess, type ProcessCost } from '@/shared/plan/
 import { isStated } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import { undetermined, verdictOn, type Part, type WorkingLine } from '@/shared/rules/finding'
-import { notAsked } from '@/shared/rules/not-asked'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { optional, rule } from '@/shared/rules/rule'
 import { breakEvenQuantity } from '@/shared/statistics/economics/break-even'
 import { expectedReworkCost, type ExpectedReworkCost } from '@/shared/statistics/economics/rework-cost'
@@ -39,7 +39,7 @@ export const processEconomy = rule({
     if (costs === undefined)
       return isStated(most)
         ? { ...undetermined('No costs of processes are given.', [processCosts.label], limit), sources }
-        : notAsked('No costs of processes are given, and the programme sets no limit to them.')
+        : notApplicable('No costs of processes are given, and the programme sets no limit to them.')
     const chosen = costs.find((row) => row.process === process)
     if (!chosen) {
       return undetermined(

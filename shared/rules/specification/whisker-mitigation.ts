@@ -6,6 +6,7 @@ import type { ValueOf } from '@/shared/plan/parameter'
 import { productClass } from '@/shared/plan/parameters/programme'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, Verdict } from '@/shared/rules/finding'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
 import { rule } from '@/shared/rules/rule'
 
@@ -36,8 +37,7 @@ export const whiskerMitigation = rule({
         'Conformal coating of 2 mil slows whiskers without preventing them (NASA Goddard; secondary copy)',
       ),
     ]
-    if (parts.length === 0)
-      return { verdict: 'meets', found: 'Nothing is coated with pure tin.', limit, working: [], sources }
+    if (parts.length === 0) return notApplicable('Nothing is coated with pure tin.')
     return judgedByParts({
       parts,
       noun: 'pure tin surfaces',

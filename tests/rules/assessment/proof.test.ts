@@ -60,7 +60,7 @@ describe('agreement of inspectors', () => {
     expect(judged(rows).verdict).not.toBe('meets')
   })
   test('none asked, none made: nothing in the way; asked and not made: undetermined; one alone: undetermined', () => {
-    expect(judged([]).verdict).toBe('meets')
+    expect(judged([]).verdict).toBe('not applicable')
     expect(judged([], { values: [set(agreementStudyAsked, true)] }).verdict).toBe('undetermined')
     const alone = study([20, 0, 0, 10]).filter(({ inspector }) => inspector === 'C. Hale')
     expect(judged(alone).verdict).toBe('undetermined')
@@ -100,7 +100,7 @@ describe('microsections', () => {
   test('fewer than asked are undetermined, none asked and none made is no obstacle', () => {
     expect(judged([section()], 2).verdict).toBe('undetermined')
     expect(judged([], 2).verdict).toBe('undetermined')
-    expect(judged([]).verdict).toBe('meets')
+    expect(judged([]).verdict).toBe('not applicable')
   })
 })
 
@@ -163,7 +163,7 @@ describe('life test', () => {
     expect(judged(run(22), { values: values.slice(0, 3) }).verdict).toBe('undetermined')
   })
   test('none asked, none made is no obstacle; asked and not made is undetermined', () => {
-    expect(judged([]).verdict).toBe('meets')
+    expect(judged([]).verdict).toBe('not applicable')
     expect(judged([], { values: [...values, set(lifeTestAsked, true)] }).verdict).toBe('undetermined')
   })
   test('more confidence needs more', () => {
@@ -203,7 +203,7 @@ describe('field returns', () => {
     expect(judged(1000, []).margin?.limit).toBeCloseTo(57.365, 2)
   })
   test('before service, and with few hours and no return, it stands in no gate’s way', () => {
-    expect(judged(0, []).verdict).toBe('meets')
+    expect(judged(0, []).verdict).toBe('not applicable')
     expect(judged(10, []).verdict).toBe('meets')
     expect(judged(10, []).found).toMatch(/Neither shown nor contradicted/)
   })

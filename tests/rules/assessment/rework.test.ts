@@ -43,7 +43,7 @@ describe('rework', () => {
     expect(judged(rows, { values: [set(workingHourCost, 50)] }).found).toMatch(/11\.5/)
   })
   test('none is none; a defect that nobody mended is named', () => {
-    expect(judged([]).verdict).toBe('meets')
+    expect(judged([]).verdict).toBe('not applicable')
     const open = judged([], { inspections: [inspection('A-1', 10, 2)] })
     expect(open.verdict).toBe('marginal')
     expect(open.found).toMatch(/2 defective joints have no rework on record/)

@@ -98,7 +98,9 @@ describe('signals answered', () => {
   test('no log is undetermined where a bath or a flux is kept, and not asked where neither is', () => {
     expect(judged([]).verdict).toBe('undetermined')
     const hand = set(solderingProcess, 'hand')
-    expect(judged([], { values: [hand, set(fluxControlMethod, 'no-liquid-flux')] }).verdict).toBe('meets')
+    expect(judged([], { values: [hand, set(fluxControlMethod, 'no-liquid-flux')] }).verdict).toBe(
+      'not applicable',
+    )
     expect(judged([], { values: [hand, set(fluxControlMethod, 'density')] }).verdict).toBe('undetermined')
   })
 })

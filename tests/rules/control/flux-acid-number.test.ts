@@ -30,7 +30,7 @@ describe('flux acid number', () => {
   })
   test('another method asks nothing; none recorded or no target is undetermined', () => {
     expect(findingOf(fluxAcidNumberRule, { values: [set(fluxControlMethod, 'density')] }).verdict).toBe(
-      'meets',
+      'not applicable',
     )
     expect(findingOf(fluxAcidNumberRule, { values }).verdict).toBe('undetermined')
     expect(findingOf(fluxAcidNumberRule, { values: [method] }).missing).toHaveLength(2)

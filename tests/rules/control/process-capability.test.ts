@@ -67,6 +67,6 @@ describe('capability of a log', () => {
     expect(judged(swinging(0.5), { requirements: [requirement(capabilityLeast, 2)] }).verdict).toBe('fails')
   })
   test('not asked, nothing is judged', () => {
-    expect(judged(swinging(3), { values: VALUES.slice(0, 2) }).verdict).toBe('meets')
+    expect(judged(swinging(3), { values: VALUES.slice(0, 2) }).verdict).toBe('not applicable')
   })
 })

@@ -38,7 +38,7 @@ describe('aspect ratio', () => {
   })
   test('unplated holes have no barrel to thin', () => {
     expect(findingOf(aspectRatio, thick(3.2, [leadHole({ plated: false, holeMm: 0.3 })])).verdict).toBe(
-      'meets',
+      'not applicable',
     )
   })
 })
@@ -62,7 +62,10 @@ describe('grid share', () => {
   })
   test('a table that does not speak of a grid is held to one only where the programme asks for it', () => {
     const silent = board([leadHole()])
-    expect(findingOf(gridShare, silent)).toMatchObject({ verdict: 'meets', limit: 'Nothing is asked here.' })
+    expect(findingOf(gridShare, silent)).toMatchObject({
+      verdict: 'not applicable',
+      limit: 'Not required in this programme.',
+    })
     const asked = findingOf(gridShare, { ...silent, requirements: [requirement(gridShareLeast, 80)] })
     expect(asked).toMatchObject({ verdict: 'undetermined', missing: ['which holes lie on the grid'] })
   })
@@ -85,7 +88,7 @@ describe('preferred drills', () => {
     expect(afterCellRemedy(preferredDrills, factsWith(odd)).verdict).toBe('meets')
   })
   test('without a series nothing is asked', () => {
-    expect(findingOf(preferredDrills, board([leadHole({ holeMm: 1.1234 })])).verdict).toBe('meets')
+    expect(findingOf(preferredDrills, board([leadHole({ holeMm: 1.1234 })])).verdict).toBe('not applicable')
   })
 })
 

@@ -16,7 +16,7 @@ const judged = (grade: LaminateKey, plated: boolean, years: number) =>
 test.each([
   ['fr-2', true, 20, 'fails'],
   ['xpc', true, 1, 'fails'],
-  ['fr-2', false, 20, 'meets'],
+  ['fr-2', false, 20, 'not applicable'],
   ['fr-4', true, 20, 'meets'],
   ['cem-1', true, 3, 'marginal'],
   ['cem-1', true, 20, 'fails'],

@@ -94,7 +94,7 @@ describe('economy of the process', () => {
       set(leadHoles, [leadHole({ joints: 500 })]),
       set(annualVolume, 100),
     ]
-    expect(findingOf(processEconomy, { values }).limit).toBe('Nothing is asked here.')
+    expect(findingOf(processEconomy, { values }).limit).toBe('Not required in this programme.')
     const asked = findingOf(processEconomy, { values, requirements: [requirement(processExcessMost, 10)] })
     expect(asked).toMatchObject({ verdict: 'undetermined', missing: [processCosts.label] })
   })
@@ -116,6 +116,6 @@ describe('economy of the process', () => {
     expect(judged('wave', 1, [cost('hand')]).verdict).toBe('undetermined')
   })
   test('without costs nothing is compared', () => {
-    expect(judged('wave', 1).verdict).toBe('meets')
+    expect(judged('wave', 1).verdict).toBe('not applicable')
   })
 })

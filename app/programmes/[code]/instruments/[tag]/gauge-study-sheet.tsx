@@ -42,7 +42,10 @@ export function GaugeStudySheet({ view, studied }: { view: ProgrammeView; studie
 
 function StudyVerdict({ code, part }: { code: string; part: Part }) {
   return (
-    <article className={`finding finding-${part.verdict}`} aria-label="What was found of the gauge">
+    <article
+      className={`finding finding-${part.verdict.replace(' ', '-')}`}
+      aria-label="What was found of the gauge"
+    >
       <header className="finding-head">
         <h3>
           <a href={findingAddress(code, 'gauges-capable')}>Fit for what it measures</a>

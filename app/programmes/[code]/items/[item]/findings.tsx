@@ -8,7 +8,13 @@ import { refusal } from '@/shared/policy'
 import type { Finding, Verdict } from '@/shared/rules/finding'
 
 /** What needs a hand comes first. */
-const FIRST: Record<Verdict, number> = { fails: 0, undetermined: 1, marginal: 2, meets: 3 }
+const FIRST: Record<Verdict, number> = {
+  fails: 0,
+  undetermined: 1,
+  marginal: 2,
+  meets: 3,
+  'not applicable': 4,
+}
 
 /** What the item's rules find on the values and records as they stand. */
 export function Findings({ view, state }: { view: ProgrammeView; state: ItemState }) {
