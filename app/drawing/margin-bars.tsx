@@ -1,7 +1,7 @@
 import { verdictOn, type Margin } from '@/shared/rules/finding'
 import { formatAgainst } from '@/shared/quantity/format'
 import { VERDICT_INK } from '@/app/ui/joint-drawing'
-import { roomText } from '@/app/ui/room-text'
+import { roomText } from '@/app/ui/margin-text'
 import { LIMIT_AT, marginGeometry } from '@/app/ui/margin-geometry'
 import { Drawing } from './drawing'
 import { hatchRectangle } from './hatch-rectangle'

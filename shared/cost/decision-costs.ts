@@ -1,8 +1,8 @@
-import { optionCostCase } from '@/shared/gate/option-cost'
+import { optionCostCase } from './option-cost'
 import type { OptionStudy } from '@/shared/gate/option-study'
 import type { ActionEntry } from '@/shared/gate/programme-state'
 import type { RecordOf } from '@/shared/records/record-kinds'
-import { breakEvenQuantity } from '@/shared/statistics/economics/break-even'
+import { breakEvenQuantity } from './break-even'
 import type { UnitCosts } from './unit-costs'
 
 /** What a decision costs against doing without it, and what would pay for it. */

@@ -3,7 +3,7 @@ import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { GateState } from '@/shared/gate/gate'
 import type { ItemState } from '@/shared/gate/standing'
-import { inTheWay } from './in-the-way'
+import { inTheWay } from './blockers-in-words'
 
 interface BlockersProps {
   code: string

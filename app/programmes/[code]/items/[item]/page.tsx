@@ -22,7 +22,7 @@ import { partsOf } from './parts-of'
 import { Pictures } from './pictures'
 import type { Asked } from './proposal-asked'
 import { SetAside } from './set-aside'
-import { ShortOf } from './short-of'
+import { ShortOf } from './open-points'
 import { Values } from './values'
 
 interface ItemPageProps {

@@ -1,0 +1,3 @@
+export const LOT_KINDS = ['laminate', 'bare board', 'coupon', 'component', 'consumable'] as const
+
+export type LotKind = (typeof LOT_KINDS)[number]
