@@ -8,14 +8,14 @@ import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { STAGE_NAMES } from '@/shared/plan/stage'
 import type { AnyRule } from '@/shared/rules/rule'
 
-interface WhatHangsProps {
+interface DependentsProps {
   view: ProgrammeView
   rules: readonly AnyRule[]
   reach: SignaturesUndone
 }
 
 /** What rests on a value or a limit: the findings that read it, and the signatures that cover it. */
-export function WhatHangs({ view, rules, reach }: WhatHangsProps) {
+export function Dependents({ view, rules, reach }: DependentsProps) {
   return (
     <>
       {rules.length > 0 ? (

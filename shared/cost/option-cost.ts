@@ -3,7 +3,14 @@ import { leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
 import { processCosts, solderingProcess, type ProcessCost } from '@/shared/plan/parameters/soldering-process'
 import { reworkToExpect } from './cost-of-board'
 import type { ExpectedReworkCost } from './rework-cost'
-import type { OptionAlternative } from '@/shared/gate/option-study'
+
+/** What is said of an alternative's cost: money, and defects per million joints where it says so itself. */
+export interface PricedAlternative {
+  readonly name: string
+  readonly costOnce: number
+  readonly costPerBoard: number
+  readonly defectsPerMillion: number | null
+}
 
 /** What an alternative costs over a number of boards. */
 export interface OptionCost {
@@ -45,7 +52,7 @@ export interface CheapestFrom {
 
 /** An alternative with the specification as it would stand with it. */
 interface Specified {
-  readonly alternative: OptionAlternative
+  readonly alternative: PricedAlternative
   readonly values: ReadonlyMap<string, unknown>
 }
 

@@ -20,15 +20,17 @@ export interface ReworkSummary {
   readonly cost: number
 }
 
-export const keyOf = (assembly: string, joint: string): string =>
+/** One joint of one assembly, however its name was typed. */
+export const keyOfJoint = (assembly: string, joint: string): string =>
   `${assembly.trim().toLowerCase()}\n${joint.trim().toLowerCase()}`
 
+/** Adds up recorded rework joint by joint; the hour costs nothing unless a price is given. */
 export function reworkSummary(rows: readonly Rework[], hourCost = 0): ReworkSummary {
   const joints = new Map<string, ReworkedJoint>()
   let minutes = 0
   let material = 0
   for (const row of rows) {
-    const key = keyOf(row.assembly, row.joint)
+    const key = keyOfJoint(row.assembly, row.joint)
     const { assembly, joint, heats, visits } = joints.get(key) ?? { ...row, heats: 0, visits: 0 }
     joints.set(key, { assembly, joint, heats: heats + row.heats, visits: visits + 1 })
     minutes += row.minutes

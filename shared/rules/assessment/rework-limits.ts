@@ -1,4 +1,4 @@
-import { type ReworkedJoint, keyOf, reworkSummary } from '@/shared/inspection/rework-summary'
+import { type ReworkedJoint, keyOfJoint, reworkSummary } from '@/shared/inspection/rework-summary'
 import { reworkHeatsMost } from '@/shared/plan/limits/assessment-rework'
 import { workingHourCost } from '@/shared/plan/parameters/assessment-proof'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
@@ -25,9 +25,9 @@ export const reworkLimits = rule({
   judge({ most, hourCost, rework, inspections: looks, tests }): Judged {
     const limit = `At most ${formatQuantity(most.value, 'cycles')} of heat on one joint in rework, all visits together (${namedRuling(most)}).`
     const { joints, visits, minutes, material, cost } = reworkSummary(rework, hourCost)
-    const mended = new Set(rework.map(({ assembly, joint }) => keyOf(assembly, joint)))
+    const mended = new Set(rework.map(({ assembly, joint }) => keyOfJoint(assembly, joint)))
     const waiting = defectRecord(looks, tests, undefined).defectiveJoints.filter(
-      ({ assembly, joint }) => !mended.has(keyOf(assembly, joint)),
+      ({ assembly, joint }) => !mended.has(keyOfJoint(assembly, joint)),
     )
     const heated = joints.map((joint) => judgeJoint(joint, most.value))
     const parts = [...heated.filter(({ verdict }) => verdict !== 'meets'), ...unmended(waiting)]

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { roomText } from '@/app/ui/margin-text'
+import { marginText } from '@/app/ui/margin-text'
 import { LIMIT_AT, marginGeometry } from '@/app/ui/margin-geometry'
 import type { Margin } from '@/shared/rules/finding'
 
@@ -50,6 +50,6 @@ describe('the room in words', () => {
     [{ ...atMost, found: 0.25 }, 'on the limit'],
     [{ ...atMost, found: Number.NaN }, 'not known'],
   ] as const)('%o says %s', (margin, words) => {
-    expect(roomText(margin)).toBe(words)
+    expect(marginText(margin)).toBe(words)
   })
 })

@@ -5,7 +5,7 @@ import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { stageBefore } from '@/shared/plan/stage'
 
 /** One line of what is in the way, and where it is mended. */
-export interface InTheWay {
+export interface BlockerLine {
   readonly kind: string
   readonly says: string
   readonly href: string
@@ -15,7 +15,7 @@ export interface InTheWay {
  * The blockers of each item together, in the order of the route card; the
  * approvals that are merely awaited in one line behind what has to be done first.
  */
-export function inTheWay(code: string, gate: GateState, items: readonly ItemState[]) {
+export function blockersInWords(code: string, gate: GateState, items: readonly ItemState[]) {
   const keys = [...new Set(gate.blockers.map(({ itemKey }) => itemKey))]
   return keys.map((key) => {
     const blockers = gate.blockers.filter(({ itemKey }) => itemKey === key)
@@ -39,7 +39,7 @@ export function inTheWay(code: string, gate: GateState, items: readonly ItemStat
 const awaitedBy = (item: ItemState | undefined): string[] =>
   (item?.approvals ?? []).filter(({ approval }) => !approval).map(({ department }) => department)
 
-function awaitedLine(code: string, item: string, departments: readonly string[]): InTheWay {
+function awaitedLine(code: string, item: string, departments: readonly string[]): BlockerLine {
   const names = departments.map((department) => DEPARTMENT_NAMES[department as keyof typeof DEPARTMENT_NAMES])
   const all = new Intl.ListFormat('en-GB').format(names)
   return {

@@ -3,7 +3,7 @@ import { Notice } from '@/app/ui/notice'
 import type { ItemState, Shortfall } from '@/shared/gate/standing'
 
 /** What keeps the item from being settled, each with a link to where that is done. */
-export function ShortOf({ code, state }: { code: string; state: ItemState }) {
+export function OpenPoints({ code, state }: { code: string; state: ItemState }) {
   if (state.standing === 'set aside')
     return (
       <Notice kind="info" title="Set aside">

@@ -1,7 +1,7 @@
 import { notFound } from 'next/navigation'
 import { itemAddress, specificationAddress } from '@/app/addresses'
 import { AgainstDefault } from '@/app/findings/limit-table'
-import { WhatHangs } from '@/app/findings/dependents'
+import { Dependents } from '@/app/findings/dependents'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { Notice } from '@/app/ui/notice'
@@ -66,7 +66,7 @@ export default async function LimitPage({ params }: LimitPageProps) {
               <Layers limit={limit} ruling={ruling} />
             </Section>
             <Section heading="What hangs on it">
-              <WhatHangs
+              <Dependents
                 view={view}
                 rules={rulesReading(limit.key)}
                 reach={undoneByLimit(limit.key, view.judgement)}

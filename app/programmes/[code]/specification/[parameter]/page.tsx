@@ -1,6 +1,6 @@
 import { notFound } from 'next/navigation'
 import { fileAddress, itemAddress, reviseAddress, specificationAddress } from '@/app/addresses'
-import { WhatHangs } from '@/app/findings/dependents'
+import { Dependents } from '@/app/findings/dependents'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { ButtonLink } from '@/app/ui/button'
@@ -58,7 +58,7 @@ export default async function ParameterPage({ params }: ParameterPageProps) {
             <EvidenceOf view={view} item={item} />
           </Section>
           <Section heading="What hangs on it">
-            <WhatHangs
+            <Dependents
               view={view}
               rules={rulesReading(parameter.key)}
               reach={undoneByParameter(parameter.key, view.judgement)}
