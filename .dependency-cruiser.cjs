@@ -9,6 +9,58 @@ const mayOnlyReach = (folder, ...others) => ({
   to: { path: OWN_FOLDERS, pathNot: `^(${[folder, ...others].join('|')})/` },
 })
 
+/**
+ * The folders of shared/, lowest first: each imports of the lines above it only, so not of its neighbours on a
+ * line either. A folder stands for all within it that is not named apart. A new folder needs its place here.
+ */
+const SHARED_LAYERS = [
+  ['quantity'],
+  ['memo.ts', 'refused.ts', 'sources', 'trail'],
+  ['columns', 'materials', 'statistics'],
+  ['methods', 'physics'],
+  ['plan'],
+  ['policy.ts', 'records'],
+  // What a rule is and how it is judged. The rules themselves come after the subjects they share with screens.
+  ['rules'],
+  ['cost', 'holes', 'inspection', 'instruments', 'reliability', 'storage', 'wetting'],
+  ['logs', 'sampling'],
+  ['baths', 'charts', 'irons', 'plating', 'profiles'],
+  ['rules/specification', 'rules/evaluation', 'rules/control', 'rules/assessment'],
+  ['catalogue'],
+  ['lessons'],
+  ['gate'],
+]
+
+const pathOf = (name) => (name.endsWith('.ts') ? `^shared/${name.replace('.', '\\.')}$` : `^shared/${name}/`)
+
+/** What else is named of shared/, in a folder itself or anywhere. */
+const namedApart = (folder = '') =>
+  SHARED_LAYERS.flat().filter((name) => name !== folder && name.startsWith(folder && `${folder}/`))
+
+const inItsLayer = (name, lower, notLower) => ({
+  name: `shared-${name}-in-its-layer`,
+  comment: `shared/${name} imports of these only: ${lower.join(', ') || 'nothing of shared/'}.`,
+  severity: 'error',
+  from: {
+    path: pathOf(name),
+    ...(namedApart(name).length > 0 && { pathNot: namedApart(name).map(pathOf) }),
+  },
+  to: { path: notLower.filter((other) => other !== name).map(pathOf) },
+})
+
+const sharedLayers = [
+  ...SHARED_LAYERS.flatMap((line, at) =>
+    line.map((name) => inItsLayer(name, SHARED_LAYERS.slice(0, at).flat(), SHARED_LAYERS.slice(at).flat())),
+  ).filter(({ to }) => to.path.length > 0),
+  {
+    name: 'shared-layer-named',
+    comment: 'A folder of shared/ without a place in the order of layers.',
+    severity: 'error',
+    from: { path: '^shared/', pathNot: namedApart().map(pathOf) },
+    to: {},
+  },
+]
+
 /** @type {import('dependency-cruiser').IConfiguration} */
 module.exports = {
   forbidden: [
@@ -16,6 +68,7 @@ module.exports = {
     mayOnlyReach('lib', 'shared'),
     mayOnlyReach('app', 'lib', 'shared'),
     mayOnlyReach('seed', 'lib', 'shared'),
+    ...sharedLayers,
     {
       name: 'shared-is-pure',
       comment:

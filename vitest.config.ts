@@ -3,7 +3,10 @@ import { defineConfig } from 'vitest/config'
 
 const root = fileURLToPath(new URL('.', import.meta.url))
 
-/** Three projects: the pure rules, the commands against a database, the faults against real processes. */
+/**
+ * Four projects: the pure rules, what needs no database of lib and app, the commands against a database, the
+ * faults against real processes.
+ */
 export default defineConfig({
   resolve: { alias: { '@': root } },
   test: {
@@ -13,6 +16,14 @@ export default defineConfig({
         test: {
           name: 'rules',
           include: ['tests/rules/**/*.test.ts', 'tests/laws/**/*.test.ts'],
+          testTimeout: 30_000,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'lib-and-app',
+          include: ['tests/lib/**/*.test.ts', 'tests/app/**/*.test.ts'],
           testTimeout: 30_000,
         },
       },

@@ -3,6 +3,7 @@ import { join, sep } from 'node:path'
 import { cruise } from 'dependency-cruiser'
 import extractConfiguration from 'dependency-cruiser/config-utl/extract-depcruise-config'
 import extractTypeScriptConfiguration from 'dependency-cruiser/config-utl/extract-ts-config'
+import { folderCircles } from './folder-circles.mjs'
 
 /**
  * `npm run check:boundaries`: who may import whom, and how files are named. A check that looked at nothing
@@ -39,6 +40,11 @@ async function wrongImports() {
     const looked = output.modules.filter(({ source }) => source.startsWith(`${layer}/`)).length
     if (looked === 0) sentences.push(`No module of ${layer}/ was looked at, so its boundary is not checked.`)
   }
+  const imports = output.modules.flatMap(({ source, dependencies }) =>
+    dependencies.map(({ resolved }) => [source, resolved]),
+  )
+  const shared = imports.filter((pair) => pair.every((path) => path.startsWith('shared/')))
+  for (const circle of folderCircles(shared)) sentences.push(`folder-circle: ${circle.join(' → ')}`)
   console.log(
     `${output.summary.totalCruised} modules, ${output.summary.totalDependenciesCruised} imports looked at.`,
   )

@@ -56,6 +56,12 @@ export const STEPS: readonly Step[] = [
     prepare: () => Promise.resolve({ command: vitest('rules') }),
   },
   {
+    name: 'lib and app',
+    group: 'rules',
+    counts: true,
+    prepare: () => Promise.resolve({ command: vitest('lib-and-app') }),
+  },
+  {
     name: 'commands, embedded PostgreSQL',
     group: 'commands',
     counts: true,

@@ -7,7 +7,7 @@ import {
   currentMeanTimeInterval,
   expectedFailures,
   expectedFailuresInterval,
-} from '@/shared/statistics/reliability/crow-amsaa-bounds'
+} from '@/shared/reliability/growth/crow-amsaa-bounds'
 import { Axes } from './axes'
 import { Drawing } from './drawing'
 import { frameOf } from './frame'

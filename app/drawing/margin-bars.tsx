@@ -1,7 +1,7 @@
 import { verdictOn, type Margin } from '@/shared/rules/finding'
 import { formatAgainst } from '@/shared/quantity/format'
 import { VERDICT_INK } from '@/app/ui/joint-drawing'
-import { roomText } from '@/app/ui/room-text'
+import { marginText } from '@/app/ui/margin-text'
 import { LIMIT_AT, marginGeometry } from '@/app/ui/margin-geometry'
 import { Drawing } from './drawing'
 import { hatchRectangle } from './hatch-rectangle'
@@ -44,7 +44,7 @@ export function MarginBars({ title, margins }: MarginBarsProps) {
         ],
         rows: margins.map(({ name, margin }) => {
           const { found, limit } = formatAgainst(margin.found, margin.limit, margin.unit)
-          return [name, found, `${margin.direction} ${limit}`, roomText(margin), verdictOn(margin)]
+          return [name, found, `${margin.direction} ${limit}`, marginText(margin), verdictOn(margin)]
         }),
       }}
     >
@@ -88,7 +88,7 @@ export function MarginBars({ title, margins }: MarginBarsProps) {
               {name}
             </text>
             <text x={RIGHT} y={y - 10} textAnchor="end" className="text-soft text-haloed">
-              {verdict}, {roomText(margin)}
+              {verdict}, {marginText(margin)}
             </text>
           </g>
         )

@@ -1,5 +1,5 @@
 import { reviseAddress } from '@/app/addresses'
-import { itemHolding } from '@/shared/plan/catalogue'
+import { itemHolding } from '@/shared/catalogue/standard-plan'
 import type { Remedy } from '@/shared/rules/finding'
 import { proposalOf } from '@/shared/rules/proposal'
 

@@ -1,6 +1,6 @@
 'use client'
 import { choicesOf, FLAG_CHOICES } from '@/app/forms/column-field'
-import type { Column } from '@/shared/plan/column'
+import type { Column } from '@/shared/columns/column'
 
 interface CellBoxProps {
   name: string

@@ -2,7 +2,7 @@
 import { ChoiceBox, NumberBox, TextBox } from '@/app/forms/fields'
 import { textOfCell } from '@/app/forms/column-value'
 import { printedUnit } from '@/shared/quantity/unit'
-import type { Column } from '@/shared/plan/column'
+import type { Column } from '@/shared/columns/column'
 
 interface ColumnFieldProps {
   name: string

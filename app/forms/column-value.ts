@@ -1,4 +1,4 @@
-import type { Column } from '@/shared/plan/column'
+import type { Column } from '@/shared/columns/column'
 
 type Cell = string | number | boolean | undefined
 

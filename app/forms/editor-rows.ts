@@ -1,7 +1,7 @@
 import { useState } from 'react'
 import { rowsTypedInto, textOfCell } from '@/app/forms/column-value'
 import type { FormState } from '@/app/forms/form-state'
-import type { Column } from '@/shared/plan/column'
+import type { Column } from '@/shared/columns/column'
 
 type Columns = Readonly<Record<string, Column>>
 type Cells = Readonly<Record<string, string>>

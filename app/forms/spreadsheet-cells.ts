@@ -1,4 +1,4 @@
-import type { Column } from '@/shared/plan/column'
+import type { Column } from '@/shared/columns/column'
 
 /**
  * Cells copied from a spreadsheet: lines of cells parted by tabs, undefined

@@ -8,7 +8,7 @@ import { useHydrated } from '@/app/forms/hydrated'
 import { pastedInto, spreadsheetCells } from '@/app/forms/spreadsheet-cells'
 import { Button } from '@/app/ui/button'
 import { printedUnit } from '@/shared/quantity/unit'
-import type { Column } from '@/shared/plan/column'
+import type { Column } from '@/shared/columns/column'
 
 interface TableEditorProps {
   /** Fields are named `name.0.column`, `name.1.column`, … */

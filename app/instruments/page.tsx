@@ -7,7 +7,7 @@ import { RuledTable } from '@/app/ui/ruled-table'
 import { Sign } from '@/app/ui/sign'
 import { readInstrumentUse, readInstruments, type InstrumentInProgramme } from '@/lib/queries/instruments'
 import { refusal } from '@/shared/policy'
-import { dueStanding } from '@/shared/records/due-standing'
+import { dueStanding } from '@/shared/instruments/due-status'
 import { AddInstrumentForm, InstrumentForms } from './forms'
 
 export const metadata = { title: 'Instruments – Liquidus' }

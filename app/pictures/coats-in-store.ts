@@ -10,7 +10,7 @@ import {
 import { freeTinLeast } from '@/shared/plan/limits/finishes'
 import { boardFinish, boardFinishLeast, boardNickel, leadFinishes } from '@/shared/plan/parameters/finishes'
 import { boardStorageMonths, leadStorageMonths, storageTemperature } from '@/shared/plan/parameters/storage'
-import { storedCoats } from '@/shared/rules/specification/stored-coats'
+import { storedCoats } from '@/shared/storage/stored-coats'
 import { rulingFor, valueOf } from './value-of'
 
 /** Coatings that age alike, drawn once. */

@@ -4,8 +4,8 @@ import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { alloyFamily, serviceYears } from '@/shared/plan/parameters/programme'
 import { cycleTest, useCycles } from '@/shared/plan/parameters/thermal-fatigue'
 import { formatQuantity } from '@/shared/quantity/format'
-import { fatigueModelsFor, testCyclesFor } from '@/shared/rules/specification/thermal-fatigue'
-import { modelLabel } from '@/shared/statistics/reliability/model'
+import { modelLabel } from '@/shared/reliability/models/model'
+import { fatigueModelsFor, testCyclesFor } from '@/shared/reliability/thermal-test-cycles'
 import { valueOf } from './value-of'
 
 /** How much of the cycling test each swing of the service takes, by every set of constants that applies. */

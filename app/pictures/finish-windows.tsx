@@ -13,8 +13,8 @@ import {
   leadFinishes,
 } from '@/shared/plan/parameters/finishes'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
-import { platingSpreads, type PlatingSpread } from '@/shared/rules/evaluation/plating-spreads'
-import { fractionOf } from '@/shared/rules/evaluation/sampling-reads'
+import { platingSpreads, type PlatingSpread } from '@/shared/plating/plating-spreads'
+import { fractionOf } from '@/shared/sampling/sampling-reads'
 import { finishWindow } from '@/shared/rules/specification/board-finish-thickness'
 import { MOST_DRAWN } from './drawn-in-part'
 import { rulingFor, valueOf } from './value-of'

@@ -8,7 +8,7 @@ import { radialClearance, clearanceShares } from '@/shared/physics/lead-clearanc
 import { radialClearanceLeast, radialClearanceMost } from '@/shared/plan/limits/lead-holes'
 import { boardThickness } from '@/shared/plan/parameters/laminate'
 import { holeWall, leadHoles, toleranceSigmas, type LeadHole } from '@/shared/plan/parameters/lead-holes'
-import { holeOf, leadOf } from '@/shared/rules/specification/joint-row'
+import { holeOf, leadOf } from '@/shared/holes/joint-row'
 import { DrawnInPart, MOST_DRAWN } from './drawn-in-part'
 import { orNothing, rulingFor, valueOf } from './value-of'
 

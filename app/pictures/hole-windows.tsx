@@ -15,7 +15,7 @@ import {
   type LeadHole,
 } from '@/shared/plan/parameters/lead-holes'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
-import { holeOf, leadOf } from '@/shared/rules/specification/joint-row'
+import { holeOf, leadOf } from '@/shared/holes/joint-row'
 import { MOST_DRAWN } from './drawn-in-part'
 import { orNothing, rulingFor, valueOf } from './value-of'
 

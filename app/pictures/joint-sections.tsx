@@ -11,12 +11,7 @@ import { productClass } from '@/shared/plan/parameters/programme'
 import { solderAlloy } from '@/shared/plan/parameters/solder'
 import { formatQuantity } from '@/shared/quantity/format'
 import { fillAskedPct } from '@/shared/rules/specification/hole-fill'
-import {
-  DEFAULT_ANGLE_DEG,
-  jointShapeOf,
-  type JointShape,
-  type JointTerms,
-} from '@/shared/rules/specification/joint-shape'
+import { DEFAULT_ANGLE_DEG, jointShapeOf, type JointShape, type JointTerms } from '@/shared/holes/joint-shape'
 import { DrawnInPart, MOST_DRAWN } from './drawn-in-part'
 import { orNothing, valueOf } from './value-of'
 

@@ -1,12 +1,12 @@
 import { Curves } from '@/app/drawing/curves'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { costOfBoard } from '@/shared/cost/cost-of-board'
 import { boardJoints } from '@/shared/plan/board-joints'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { annualVolume } from '@/shared/plan/parameters/programme'
 import { processCosts, solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
-import { costOfBoard } from '@/shared/rules/specification/process-economy'
 import { valueOf } from './value-of'
 
 const STEPS = 60

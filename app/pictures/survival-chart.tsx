@@ -13,7 +13,7 @@ import { copperLayers } from '@/shared/plan/parameters/laminate'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { environment, serviceYears } from '@/shared/plan/parameters/programme'
 import { formatQuantity } from '@/shared/quantity/format'
-import { predictedRates } from '@/shared/rules/specification/joint-budget-prediction'
+import { predictedRates } from '@/shared/reliability/joint-budget-prediction'
 import { orNothing, valueOf } from './value-of'
 
 const EDITIONS = [

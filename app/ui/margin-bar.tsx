@@ -3,7 +3,7 @@ import { formatAgainst } from '@/shared/quantity/format'
 import { hatchRectangle } from '@/app/drawing/hatch-rectangle'
 import { VERDICT_INK } from './joint-drawing'
 import { marginGeometry } from './margin-geometry'
-import { roomText } from './room-text'
+import { marginText } from './margin-text'
 
 /**
  * A found value drawn against its limit. The allowed side is always at the
@@ -20,7 +20,7 @@ export function MarginBar({ margin }: { margin: Margin }) {
         <span>
           {found}, {margin.direction} {limit}
         </span>
-        <span className={VERDICT_INK[verdict]}>{roomText(margin)}</span>
+        <span className={VERDICT_INK[verdict]}>{marginText(margin)}</span>
       </span>
     </span>
   )

@@ -1,6 +1,6 @@
 import { Quantity } from '@/app/ui/quantity'
 import { RuledTable } from '@/app/ui/ruled-table'
-import type { Column } from '@/shared/plan/column'
+import type { Column } from '@/shared/columns/column'
 import type { Parameter } from '@/shared/plan/parameter'
 
 /** A specified value as its parameter's declaration says to print it. */

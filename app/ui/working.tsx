@@ -1,5 +1,5 @@
-import type { Source } from '@/shared/plan/requirement'
 import type { WorkingLine } from '@/shared/rules/finding'
+import type { Source } from '@/shared/sources/source'
 
 /** How a figure came about, line by line, and where its formulas and limits come from. */
 export function Working({ lines, sources }: { lines: readonly WorkingLine[]; sources: readonly Source[] }) {

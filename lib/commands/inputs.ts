@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { DEPARTMENTS } from '@/shared/plan/department'
-import { numberWanted } from '@/shared/plan/number-wanted'
+import { numberWanted } from '@/shared/columns/number-wanted'
 import { STAGES } from '@/shared/plan/stage'
 
 /* Pieces that many inputs share; each speaks to the person typing. */

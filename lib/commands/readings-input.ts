@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import { sha256Hex } from '@/lib/commands/inputs'
 import { nativeSha256 } from '@/lib/trail/native-sha256'
-import type { Column } from '@/shared/plan/column'
+import type { Column } from '@/shared/columns/column'
 import { readingProblems } from '@/shared/records/check-readings'
 import type { Readings } from '@/shared/records/readings'
 import { Refused } from '@/shared/refused'

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { columnSchema } from '@/shared/plan/column'
+import { columnSchema } from '@/shared/columns/column'
 import type { Characteristic } from '@/shared/records/characteristic'
 import type { Readings } from '@/shared/records/readings'
 import { readingsFromRows } from '@/shared/records/readings-from-rows'

@@ -1,6 +1,6 @@
 import type { PlannedItem, SetAside } from '@/shared/gate/programme-state'
-import { addedItemSchema } from '@/shared/plan/added-item'
-import { findItem } from '@/shared/plan/catalogue'
+import { addedItemSchema } from '@/shared/catalogue/added-item'
+import { findItem } from '@/shared/catalogue/standard-plan'
 import { STAGES, type Stage } from '@/shared/plan/stage'
 
 interface PlanRow {

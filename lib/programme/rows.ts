@@ -16,11 +16,12 @@ import type {
   GateSignatureEntry,
   Signed,
 } from '@/shared/gate/programme-state'
+import type { LotKind } from '@/shared/methods/lot-kind'
 import type { Department } from '@/shared/plan/department'
 import type { Stage } from '@/shared/plan/stage'
 import type { Defect, Inspection } from '@/shared/records/inspection'
 import type { Log } from '@/shared/records/log'
-import type { Lot, LotKind, LotStorage, LotTest } from '@/shared/records/lot'
+import type { Lot, LotStorage, LotTest } from '@/shared/records/lot'
 
 /** The name of a person by id. */
 export type Named = (personId: string) => string

@@ -1,8 +1,8 @@
 import { INSTANT_FIELD, fieldsOf, type ReadingField } from '@/lib/readings/reading-field'
 import type { Characteristic } from '@/shared/records/characteristic'
 import { CHARACTERISTICS, type CharacteristicKey } from '@/shared/records/characteristics'
-import type { TestMethod } from '@/shared/records/test-method'
-import { TEST_METHODS, type TestMethodKey } from '@/shared/records/test-methods'
+import type { TestMethod } from '@/shared/methods/test-method'
+import { TEST_METHODS, type TestMethodKey } from '@/shared/methods/test-methods'
 
 /** What a file of readings is imported into: a log, or a new test of a lot. */
 export type ImportTarget =

@@ -1,4 +1,4 @@
-import type { Column } from '@/shared/plan/column'
+import type { Column } from '@/shared/columns/column'
 import { printedUnit } from '@/shared/quantity/unit'
 
 /** What one column of an import is read as. */

@@ -5,8 +5,8 @@ import { serials } from '@/seed/level-transmitter/serials'
 import { csvOf, readingsOf } from '@/seed/readings'
 import type { Story } from '@/seed/story'
 import { addDays } from '@/shared/quantity/calendar'
-import { isLevel } from '@/shared/records/level-characteristics'
-import { logChart } from '@/shared/rules/control/log-chart'
+import { isLevel } from '@/shared/logs/level-characteristics'
+import { logChart } from '@/shared/charts/log-chart'
 
 /** What production and quality settle for the process before the first run. */
 export const PROCESS = {

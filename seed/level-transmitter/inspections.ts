@@ -1,9 +1,9 @@
 import { DAYS, ASSEMBLIES_A_DAY } from '@/seed/level-transmitter/days'
 import { serials } from '@/seed/level-transmitter/serials'
 import type { Story } from '@/seed/story'
-import { defectChart } from '@/shared/rules/assessment/defect-chart'
-import { defectSignals } from '@/shared/rules/assessment/defect-signals'
-import { RUN_RULE_SETS } from '@/shared/rules/control/run-rule-sets'
+import { defectChart } from '@/shared/charts/defect-chart'
+import { defectSignals } from '@/shared/charts/defect-signals'
+import { RUN_RULE_SETS } from '@/shared/charts/run-rule-sets'
 
 /** Joints of one board: the machine soldered and the hand soldered ones of its hole table. */
 const JOINTS = 306

@@ -1,7 +1,7 @@
 import { LEVEL_TRANSMITTER } from '@/seed/boards/level-transmitter'
 import type { Story } from '@/seed/story'
 import { cycleTest, useCycles, type CycleTest, type UseCycle } from '@/shared/plan/parameters/thermal-fatigue'
-import { fatigueModelsFor, testCyclesFor } from '@/shared/rules/specification/thermal-fatigue'
+import { fatigueModelsFor, testCyclesFor } from '@/shared/reliability/thermal-test-cycles'
 
 const USE_CYCLES = LEVEL_TRANSMITTER[useCycles.key] as readonly UseCycle[]
 const [SPECIFIED_TEST] = LEVEL_TRANSMITTER[cycleTest.key] as readonly CycleTest[]

@@ -1,9 +1,31 @@
-import { optionCostCase } from '@/shared/gate/option-cost'
-import type { OptionStudy } from '@/shared/gate/option-study'
-import type { ActionEntry } from '@/shared/gate/programme-state'
+import { optionCostCase, type PricedAlternative } from './option-cost'
 import type { RecordOf } from '@/shared/records/record-kinds'
-import { breakEvenQuantity } from '@/shared/statistics/economics/break-even'
+import { breakEvenQuantity } from './break-even'
 import type { UnitCosts } from './unit-costs'
+
+/** An action as far as its answer names money; the amount is null where it names none. */
+export interface PricedAction {
+  readonly number: number
+  readonly itemKey: string
+  readonly question: string
+  readonly outcome: string | null
+  readonly answer: {
+    readonly amount: number | null
+    readonly amountPer: 'board' | 'lot' | 'once' | null
+  } | null
+  readonly answeredAt: string | null
+}
+
+/** An option study as far as it is money: its alternatives, and which was adopted when. */
+export interface PricedStudy {
+  readonly number: number
+  readonly itemKey: string
+  readonly title: string
+  readonly alternatives: readonly (PricedAlternative & {
+    readonly values: Readonly<Record<string, unknown>>
+  })[]
+  readonly adoption: { readonly name: string; readonly at: string } | null
+}
 
 /** What a decision costs against doing without it, and what would pay for it. */
 export interface DecisionCost {
@@ -33,7 +55,7 @@ export interface DecisionCost {
  * claimed: only what it must avoid to pay. Money is not discounted.
  */
 export function decisionCosts(
-  decided: { readonly actions: readonly ActionEntry[]; readonly studies: readonly OptionStudy[] },
+  decided: { readonly actions: readonly PricedAction[]; readonly studies: readonly PricedStudy[] },
   made: { readonly boards: number; readonly lots: number },
   values: ReadonlyMap<string, unknown>,
   unit: UnitCosts,
@@ -45,7 +67,7 @@ export function decisionCosts(
 }
 
 function ofAction(
-  { number, itemKey, question, outcome, answer, answeredAt }: ActionEntry,
+  { number, itemKey, question, outcome, answer, answeredAt }: PricedAction,
   { boards, lots }: { boards: number; lots: number },
   unit: UnitCosts,
 ): DecisionCost[] {
@@ -71,7 +93,7 @@ function ofAction(
 }
 
 function ofStudy(
-  { number, itemKey, title, alternatives, adoption }: OptionStudy,
+  { number, itemKey, title, alternatives, adoption }: PricedStudy,
   boards: number,
   values: ReadonlyMap<string, unknown>,
   unit: UnitCosts,

@@ -5,7 +5,7 @@ import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import type { Parameter } from '@/shared/plan/parameter'
 import { processCosts, solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import type { RecordOf } from '@/shared/records/record-kinds'
-import { reworkToExpect } from '@/shared/rules/specification/process-economy'
+import { reworkToExpect } from './cost-of-board'
 
 /** Rework and repair in service: what the specification expected of the boards made, and what came. */
 export interface ExpectedAndActual {

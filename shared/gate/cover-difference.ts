@@ -1,4 +1,4 @@
-import { findLimit, findParameter, findRule } from '@/shared/plan/catalogue'
+import { findLimit, findParameter, findRule } from '@/shared/catalogue/standard-plan'
 import { valueDifference } from '@/shared/plan/value-difference'
 import { formatQuantity } from '@/shared/quantity/format'
 

@@ -1,4 +1,4 @@
-import { mayStayEmpty } from '@/shared/plan/catalogue'
+import { mayStayEmpty } from '@/shared/catalogue/standard-plan'
 import { rulingOn, type Limit } from '@/shared/plan/requirement'
 import { readableOf } from '@/shared/rules/rule'
 import type { Finding } from '@/shared/rules/finding'

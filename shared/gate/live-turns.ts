@@ -1,4 +1,4 @@
-import { rulesReading } from '@/shared/plan/catalogue'
+import { rulesReading } from '@/shared/catalogue/standard-plan'
 import type { Parameter } from '@/shared/plan/parameter'
 import type { Requirement } from '@/shared/plan/requirement'
 import { NO_RECORDS } from '@/shared/records/programme-records'

@@ -1,6 +1,6 @@
-import { findParameter } from '@/shared/plan/catalogue'
+import { findParameter } from '@/shared/catalogue/standard-plan'
 import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
-import type { ItemDefinition } from '@/shared/plan/item'
+import type { ItemDefinition } from '@/shared/catalogue/item'
 import type { Actor } from '@/shared/policy'
 import { canonicalJson, type JsonValue } from '@/shared/trail/canonical-json'
 

@@ -1,5 +1,5 @@
 import type { Department } from '@/shared/plan/department'
-import type { ItemDefinition } from '@/shared/plan/item'
+import type { ItemDefinition } from '@/shared/catalogue/item'
 import type { Stage } from '@/shared/plan/stage'
 import type { Facts } from '@/shared/rules/facts'
 

@@ -1,7 +1,7 @@
+import { reworkSummary } from '@/shared/inspection/rework-summary'
 import { workingHourCost } from '@/shared/plan/parameters/assessment-proof'
-import { reworkSummary } from '@/shared/rules/assessment/rework-limits'
 import type { Facts } from '@/shared/rules/facts'
-import { reworkRecords } from '@/shared/rules/assessment/assessment-reads'
+import { reworkRecords } from '@/shared/rules/assembly-record-sources'
 
 /** What rework has cost so far. */
 export interface ReworkOnRecord {

@@ -1,6 +1,6 @@
 import type { Department } from '@/shared/plan/department'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
-import { findRule } from '@/shared/plan/catalogue'
+import { findRule } from '@/shared/catalogue/standard-plan'
 import { PASSES, type Finding } from '@/shared/rules/finding'
 import { sameInputs } from '@/shared/rules/judge-all'
 import { concessionFor, concessionStanding } from './concession'

@@ -1,6 +1,6 @@
 import { z } from 'zod'
-import { addedItemSchema, storedItem } from '@/shared/plan/added-item'
-import { findLimit } from '@/shared/plan/catalogue'
+import { addedItemSchema, storedItem } from '@/shared/catalogue/added-item'
+import { findLimit } from '@/shared/catalogue/standard-plan'
 import { isStricter } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 

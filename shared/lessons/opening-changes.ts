@@ -1,9 +1,9 @@
-import { findLimit } from '@/shared/plan/catalogue'
-import type { StoredItem } from '@/shared/plan/added-item'
+import { findLimit } from '@/shared/catalogue/standard-plan'
+import type { StoredItem } from '@/shared/catalogue/added-item'
 import type { Requirement } from '@/shared/plan/requirement'
 import { lessonName, type Lesson } from './lesson'
 import { sameChange } from './lesson-change'
-import { LESSONS_DOCUMENT } from './lessons-document'
+import { LESSONS_DOCUMENT } from '@/shared/plan/lessons-document'
 
 /** The lesson that an item of a plan was brought by, from what it asks. */
 export const lessonBehindItem = (asks: string): string | undefined =>

@@ -1,5 +1,5 @@
-import { fromMemory, published } from './source'
-import type { Source } from '@/shared/plan/requirement'
+import { fromMemory, published } from '@/shared/sources/provenance'
+import type { Source } from '@/shared/sources/source'
 
 /** How a piece is conditioned before a solderability test. */
 export interface AgeingMethod {

@@ -1,5 +1,5 @@
-import type { Source } from '@/shared/plan/requirement'
-import { fromMemory, published } from './source'
+import { fromMemory, published } from '@/shared/sources/provenance'
+import type { Source } from '@/shared/sources/source'
 
 export type AlloyFamily = 'tin-lead' | 'lead-free'
 

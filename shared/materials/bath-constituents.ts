@@ -1,7 +1,7 @@
+import type { Source } from '@/shared/sources/source'
 import type { AlloyKey } from './alloys'
 import type { Contaminant } from './bath-contaminants'
-import { published } from './source'
-import type { Source } from '@/shared/plan/requirement'
+import { published } from '@/shared/sources/provenance'
 
 /** What an alloy holds on purpose: its nominal tin, and metals that are then no contaminants. */
 interface BathConstituents {

@@ -1,4 +1,4 @@
-import type { Source } from '@/shared/plan/requirement'
+import type { Source } from '@/shared/sources/source'
 
 /** The metals a solder bath is analysed for, beside tin. */
 export const CONTAMINANTS = {

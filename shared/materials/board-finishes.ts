@@ -1,5 +1,5 @@
-import type { Source } from '@/shared/plan/requirement'
-import { commonPractice, fromMemory, published } from './source'
+import { commonPractice, fromMemory, published } from '@/shared/sources/provenance'
+import type { Source } from '@/shared/sources/source'
 
 export interface BoardFinish {
   readonly label: string

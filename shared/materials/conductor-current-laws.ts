@@ -1,4 +1,4 @@
-import { fromMemory, published } from './source'
+import { fromMemory, published } from '@/shared/sources/provenance'
 
 /** I = k · ΔT^0.44 · A^0.725, with I in amperes, ΔT in kelvin, A in square mils. */
 export const IPC_2221_CURRENT = {

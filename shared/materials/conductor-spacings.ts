@@ -1,5 +1,5 @@
-import type { Source } from '@/shared/plan/requirement'
-import { published } from './source'
+import { published } from '@/shared/sources/provenance'
+import type { Source } from '@/shared/sources/source'
 
 /** Where two conductors face each other, in the letters of IPC-2221A/B (2221C gives some letters another meaning). */
 export const SPACING_CATEGORIES = {

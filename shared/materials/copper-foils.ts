@@ -1,6 +1,6 @@
-import type { Source } from '@/shared/plan/requirement'
+import type { Source } from '@/shared/sources/source'
 import { DENSITY_GCM3 } from './metals'
-import { fromMemory, published } from './source'
+import { fromMemory, published } from '@/shared/sources/provenance'
 
 export interface CopperFoil {
   readonly label: string

@@ -1,4 +1,4 @@
-import type { Source } from '@/shared/plan/requirement'
+import type { Source } from '@/shared/sources/source'
 
 const SOURCE: Source = {
   cite: 'MIL-P-28809A, equivalence factors of extraction instruments',

@@ -1,4 +1,4 @@
-import { computed, fromMemory } from './source'
+import { computed, fromMemory } from '@/shared/sources/provenance'
 
 /** Molten solder for capillary arithmetic: tin-lead in air under flux, conventional values. */
 export const MOLTEN_SOLDER = {

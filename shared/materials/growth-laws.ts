@@ -1,5 +1,5 @@
-import type { Source } from '@/shared/plan/requirement'
-import { computed, published } from './source'
+import { computed, published } from '@/shared/sources/provenance'
+import type { Source } from '@/shared/sources/source'
 
 /** Parabolic growth of compound between tin and copper: x² = x₀² + k·t, ln k = a − b/T (µm²/h, K). */
 export interface GrowthLaw {

@@ -1,4 +1,4 @@
-import { published } from './source'
+import { published } from '@/shared/sources/provenance'
 
 /**
  * How far a plated hole may stand off its lead, by producibility level:

@@ -1,4 +1,4 @@
-import { published } from './source'
+import { published } from '@/shared/sources/provenance'
 
 /** What one edition asks of the solder in a plated hole, % of the board's thickness; undefined: nothing. */
 export const FILL_EDITIONS = {

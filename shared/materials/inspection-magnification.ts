@@ -1,4 +1,4 @@
-import type { Source } from '@/shared/plan/requirement'
+import type { Source } from '@/shared/sources/source'
 
 const SOURCE: Source = { cite: 'IPC-A-610, magnification aids by land width', how: 'from memory' }
 

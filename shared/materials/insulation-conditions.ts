@@ -1,4 +1,4 @@
-import type { Source } from '@/shared/plan/requirement'
+import type { Source } from '@/shared/sources/source'
 
 /** A damp-heat condition of a surface insulation resistance test. Results under different conditions are not interchangeable. */
 interface InsulationCondition {

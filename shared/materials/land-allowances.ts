@@ -1,6 +1,6 @@
-import type { Source } from '@/shared/plan/requirement'
+import type { Source } from '@/shared/sources/source'
 import type { ProducibilityLevel } from './hole-allowances'
-import { fromMemory, published } from './source'
+import { fromMemory, published } from '@/shared/sources/provenance'
 
 /** How one document sizes a land: over which hole, and with how much allowance for fabrication. */
 export interface LandEdition {

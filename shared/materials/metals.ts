@@ -1,4 +1,4 @@
-import { computed, published } from './source'
+import { computed, published } from '@/shared/sources/provenance'
 
 /** Densities, g/cm³. */
 export const DENSITY_GCM3 = {

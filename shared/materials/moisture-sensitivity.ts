@@ -1,4 +1,4 @@
-import type { Source } from '@/shared/plan/requirement'
+import type { Source } from '@/shared/sources/source'
 
 const SOURCE: Source = { cite: 'IPC/JEDEC J-STD-033, floor life by level', how: 'published' }
 

@@ -1,4 +1,4 @@
-import { commonPractice, fromMemory } from './source'
+import { commonPractice, fromMemory } from '@/shared/sources/provenance'
 
 const millimetres = (inches: number): number => Number((inches * 25.4).toFixed(4))
 const steps = (from: number, to: number, step: number): readonly number[] =>

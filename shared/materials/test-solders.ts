@@ -1,5 +1,5 @@
-import { commonPractice, fromMemory } from './source'
-import type { Source } from '@/shared/plan/requirement'
+import { commonPractice, fromMemory } from '@/shared/sources/provenance'
+import type { Source } from '@/shared/sources/source'
 
 /** The alloys and fluxes that solderability tests name; the process may use others. */
 export interface TestSolder {

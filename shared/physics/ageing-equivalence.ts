@@ -1,6 +1,6 @@
 import type { AgeingMethod } from '@/shared/materials/ageing-methods'
 import { GAS_CONSTANT } from '@/shared/materials/growth-laws'
-import { published } from '@/shared/materials/source'
+import { published } from '@/shared/sources/provenance'
 import { BOLTZMANN_EV_PER_K, HUMIDITY_MODELS, arrheniusFactor, humidityFactor } from './acceleration-factor'
 
 /** Hours in a month of 365.25 / 12 days. */

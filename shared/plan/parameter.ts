@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import type { Unit } from '@/shared/quantity/unit'
-import { columnSchema, rowSchema, type Column, type RowOf } from './column'
+import { columnSchema, rowSchema, type Column, type RowOf } from '@/shared/columns/column'
 import type { Department } from './department'
 
 /** One specified value: what it is called, who owns it, and what it may hold. */

@@ -1,17 +1,9 @@
 import type { Unit } from '@/shared/quantity/unit'
+import type { Source } from '@/shared/sources/source'
 
 /** Where a limit may come from, highest authority first. */
 export const AUTHORITIES = ['customer', 'standard', 'company', 'common practice'] as const
 export type Authority = (typeof AUTHORITIES)[number]
-
-/** How a published or remembered value was obtained. */
-export type Provenance = 'published' | 'common practice, no published source' | 'from memory' | 'computed'
-
-/** Where a value comes from: the standard, paper or handbook with its section or table. */
-export interface Source {
-  readonly cite: string
-  readonly how: Provenance
-}
 
 /**
  * A limit that rules judge against. Its default stands until a programme's

@@ -1,5 +1,5 @@
 import { formatQuantity } from '@/shared/quantity/format'
-import type { Column } from './column'
+import type { Column } from '@/shared/columns/column'
 import type { Parameter } from './parameter'
 
 type Row = Readonly<Record<string, unknown>>

@@ -1,5 +1,5 @@
-import type { Column } from '@/shared/plan/column'
-import { methodName } from './test-methods'
+import type { Column } from '@/shared/columns/column'
+import { methodName } from '@/shared/methods/test-methods'
 import type { Inspection } from './inspection'
 import type { Disposition, Lot } from './lot'
 import type { ProgrammeRecords } from './programme-records'

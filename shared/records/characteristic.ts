@@ -1,4 +1,4 @@
-import type { Column } from '@/shared/plan/column'
+import type { Column } from '@/shared/columns/column'
 
 /** A process characteristic that is logged over time: what one reading holds. */
 export interface Characteristic {

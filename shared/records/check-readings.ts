@@ -1,5 +1,5 @@
-import type { Column } from '@/shared/plan/column'
-import { columnSchema } from '@/shared/plan/column'
+import type { Column } from '@/shared/columns/column'
+import { columnSchema } from '@/shared/columns/column'
 import type { Readings } from './readings'
 
 /** A cell that cannot be taken: which reading (from 1), which column, and why. */

@@ -1,7 +1,5 @@
+import type { LotKind } from '@/shared/methods/lot-kind'
 import type { Readings } from './readings'
-
-export const LOT_KINDS = ['laminate', 'bare board', 'coupon', 'component', 'consumable'] as const
-export type LotKind = (typeof LOT_KINDS)[number]
 
 export const DISPOSITIONS = ['accept', 'reject', 'use under concession'] as const
 export type Disposition = (typeof DISPOSITIONS)[number]
@@ -40,7 +38,7 @@ export interface LotStorage {
 /** One test of a lot: method, conditions and readings as imported. */
 export interface LotTest {
   readonly id: string
-  /** Key of a test method (shared/records/test-methods). */
+  /** Key of a test method (shared/methods/test-methods). */
   readonly method: string
   /** 'YYYY-MM-DD' */
   readonly testedOn: string

@@ -1,4 +1,4 @@
-import type { Column, RowOf } from '@/shared/plan/column'
+import type { Column, RowOf } from '@/shared/columns/column'
 import type { Department } from '@/shared/plan/department'
 import type { Stage } from '@/shared/plan/stage'
 

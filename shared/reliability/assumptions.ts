@@ -1,21 +1,22 @@
-import { computed, fromMemory } from '@/shared/materials/source'
+import { computed, fromMemory } from '@/shared/sources/provenance'
 import { demonstrationConfidenceLeast } from '@/shared/plan/limits/assessment-proof'
 import { lifeCyclesNeeded } from '@/shared/plan/parameters/assessment-proof'
 import { boardQuality, failureRateEdition, survivalTarget } from '@/shared/plan/parameters/joint-budget'
 import type { Parameter, ValueOf } from '@/shared/plan/parameter'
 import { alloyFamily, environment, serviceYears } from '@/shared/plan/parameters/programme'
 import { useCycles } from '@/shared/plan/parameters/thermal-fatigue'
-import { rulingOn, type Ruling, type Source } from '@/shared/plan/requirement'
+import { rulingOn, type Ruling } from '@/shared/plan/requirement'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import type { Facts } from '@/shared/rules/facts'
 import {
   CONNECTION_BASE_RATES,
   ENVIRONMENT_FACTORS,
   ENVIRONMENT_SOURCE,
-} from '@/shared/statistics/reliability/connection-rates'
-import { ENGELMAIER } from '@/shared/statistics/reliability/engelmaier'
-import { modelLabel } from '@/shared/statistics/reliability/model'
-import { NORRIS_LANDZBERG } from '@/shared/statistics/reliability/norris-landzberg'
+} from '@/shared/reliability/models/connection-rates'
+import { ENGELMAIER } from '@/shared/reliability/models/engelmaier'
+import { modelLabel } from '@/shared/reliability/models/model'
+import { NORRIS_LANDZBERG } from '@/shared/reliability/models/norris-landzberg'
+import type { Source } from '@/shared/sources/source'
 import { PRESUMED_SHAPE, type LifeTestShown } from './life-tests-shown'
 import type { ProgrammeTarget } from './programme-target'
 

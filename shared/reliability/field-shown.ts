@@ -1,6 +1,6 @@
 import type { RecordOf } from '@/shared/records/record-kinds'
 import { exactRateLowerBound, exactRateUpperBound } from '@/shared/statistics/intervals/exact-poisson-rate'
-import { testLengthFactor } from '@/shared/statistics/reliability/demonstration'
+import { testLengthFactor } from '@/shared/reliability/demonstration/demonstration'
 import { growthShown } from './growth-shown'
 import type { ProgrammeTarget } from './programme-target'
 

@@ -1,5 +1,5 @@
-import { crowAmsaaGrowth, type CrowAmsaaFit } from '@/shared/statistics/reliability/crow-amsaa'
-import { duaneGrowth, type DuaneFit } from '@/shared/statistics/reliability/duane'
+import { crowAmsaaGrowth, type CrowAmsaaFit } from '@/shared/reliability/growth/crow-amsaa'
+import { duaneGrowth, type DuaneFit } from '@/shared/reliability/growth/duane'
 
 /** Whether failures grow rarer, by both growth models. */
 export interface GrowthShown {

@@ -1,8 +1,8 @@
 import type { RecordOf } from '@/shared/records/record-kinds'
-import { lifeTestFits, type LifeTestFit } from '@/shared/rules/assessment/life-test-fit'
+import { lifeTestFits, type LifeTestFit } from './life-test-fit'
 import { exactProportionUpperBound } from '@/shared/statistics/intervals/exact-proportion'
-import { rankBounds, type BoundedRank } from '@/shared/statistics/reliability/rank-bounds'
-import { failureTimesOnTest } from '@/shared/statistics/reliability/time-on-test'
+import { rankBounds, type BoundedRank } from '@/shared/reliability/weibull/rank-bounds'
+import { failureTimesOnTest } from '@/shared/reliability/demonstration/time-on-test'
 import { growthShown } from './growth-shown'
 import type { ProgrammeTarget } from './programme-target'
 

@@ -1,6 +1,6 @@
-import type { Source } from '@/shared/plan/requirement'
 import { binaryDust } from '@/shared/quantity/binary-dust'
 import type { Unit } from '@/shared/quantity/unit'
+import type { Source } from '@/shared/sources/source'
 
 /**
  * Worst last, so that the worst of several is the greatest index. `not applicable`:

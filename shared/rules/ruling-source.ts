@@ -1,4 +1,5 @@
-import type { Ruling, Source } from '@/shared/plan/requirement'
+import type { Ruling } from '@/shared/plan/requirement'
+import type { Source } from '@/shared/sources/source'
 
 /** The source behind a ruling: the default's own, or the programme's document that rules. */
 export function sourceOf(ruling: Ruling): Source {

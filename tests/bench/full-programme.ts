@@ -1,9 +1,10 @@
 import { LEVEL_TRANSMITTER } from '@/seed/boards/level-transmitter'
 import { readingsOf, rounded, scatterFrom } from '@/seed/readings'
 import type { ProgrammeState } from '@/shared/gate/programme-state'
-import { ALL_PARAMETERS, STANDARD_PLAN } from '@/shared/plan/catalogue'
+import { ALL_PARAMETERS, STANDARD_PLAN } from '@/shared/catalogue/standard-plan'
+import type { LotKind } from '@/shared/methods/lot-kind'
 import type { Log } from '@/shared/records/log'
-import type { Lot, LotKind, LotTest } from '@/shared/records/lot'
+import type { Lot, LotTest } from '@/shared/records/lot'
 import type { Readings } from '@/shared/records/readings'
 import type { RecordOf } from '@/shared/records/record-kinds'
 

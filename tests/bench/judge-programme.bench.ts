@@ -5,7 +5,7 @@
  */
 import { judgeProgramme } from '@/shared/gate/judgement'
 import type { ProgrammeState } from '@/shared/gate/programme-state'
-import { ALL_PARAMETERS } from '@/shared/plan/catalogue'
+import { ALL_PARAMETERS } from '@/shared/catalogue/standard-plan'
 import type { Parameter } from '@/shared/plan/parameter'
 import { fullProgramme, readingsIn } from '@/tests/bench/full-programme'
 

@@ -8,7 +8,7 @@ import { renderToStaticMarkup } from 'react-dom/server'
 import { PanelPlot } from '@/app/programmes/[code]/logs/[log]/panel-plot'
 import type { Log } from '@/shared/records/log'
 import { CHART_OPTIONS } from '@/shared/plan/parameters/control-charts'
-import { logChart, specifiedCharting } from '@/shared/rules/control/log-chart'
+import { logChart, specifiedCharting } from '@/shared/charts/log-chart'
 
 const READINGS = 50_000
 const ROUNDS = 5

@@ -1,6 +1,6 @@
 import { expect, test, type Page } from 'playwright/test'
 import { DEMO_PASSWORD } from '@/seed/people'
-import { STANDARD_PLAN } from '@/shared/plan/catalogue'
+import { STANDARD_PLAN } from '@/shared/catalogue/standard-plan'
 import { atWork, enterAll, formOf, send, unfold } from '@/tests/browser/at-work'
 import { ProgrammeAtWork } from '@/tests/browser/programme-at-work'
 

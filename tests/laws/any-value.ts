@@ -1,5 +1,5 @@
 import fc from 'fast-check'
-import type { Column } from '@/shared/plan/column'
+import type { Column } from '@/shared/columns/column'
 import type { Parameter } from '@/shared/plan/parameter'
 
 /** Any value that a column accepts: bounds included, for they are where rules break. */

@@ -5,7 +5,7 @@ import { reworkHeatsMost } from '@/shared/plan/limits/assessment-rework'
 import { defectFreeBoards } from '@/shared/plan/parameters/joint-budget'
 import { inspectedAssembliesShare } from '@/shared/plan/parameters/assessment-inspection'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
-import { assessmentItems } from '@/shared/plan/items/assessment'
+import { assessmentItems } from '@/shared/catalogue/assessment-items'
 import type { Inspection } from '@/shared/records/inspection'
 import { defectsAgainstBudget } from '@/shared/rules/assessment/defects-against-budget'
 import { inspectionCoverage } from '@/shared/rules/assessment/inspection-coverage'
@@ -14,7 +14,7 @@ import { reworkLimits } from '@/shared/rules/assessment/rework-limits'
 import { VERDICTS, type Verdict } from '@/shared/rules/finding'
 import { judge } from '@/shared/rules/rule'
 import { factsWith, findingOf, requirement, set } from '@/tests/rules/facts-builder'
-import { holes, inspection, run } from '@/tests/rules/assessment/record-builder'
+import { holes, inspection, run } from '@/tests/rules/record-builder'
 
 const rank = (verdict: Verdict): number => VERDICTS.indexOf(verdict)
 

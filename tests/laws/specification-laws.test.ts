@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { mayStayEmpty, STANDARD_PLAN } from '@/shared/plan/catalogue'
+import { mayStayEmpty, STANDARD_PLAN } from '@/shared/catalogue/standard-plan'
 import type { Parameter } from '@/shared/plan/parameter'
 import { conductors } from '@/shared/plan/parameters/conductors'
 import { boardFinishLeast, boardFinishMost, leadFinishes } from '@/shared/plan/parameters/finishes'

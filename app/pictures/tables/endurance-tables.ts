@@ -13,10 +13,10 @@ import {
   ENVIRONMENT_FACTORS,
   ENVIRONMENT_SOURCE,
   PLATED_HOLE_BASE_RATES,
-} from '@/shared/statistics/reliability/connection-rates'
-import { ENGELMAIER } from '@/shared/statistics/reliability/engelmaier'
-import { modelLabel } from '@/shared/statistics/reliability/model'
-import { NORRIS_LANDZBERG } from '@/shared/statistics/reliability/norris-landzberg'
+} from '@/shared/reliability/models/connection-rates'
+import { ENGELMAIER } from '@/shared/reliability/models/engelmaier'
+import { modelLabel } from '@/shared/reliability/models/model'
+import { NORRIS_LANDZBERG } from '@/shared/reliability/models/norris-landzberg'
 import { valueOf } from '../value-of'
 import { numbers, texts, type ReferenceTable } from './reference-table'
 

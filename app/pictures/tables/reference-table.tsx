@@ -1,7 +1,7 @@
 import { Disclosure } from '@/app/ui/disclosure'
 import { RuledTable } from '@/app/ui/ruled-table'
-import type { Source } from '@/shared/plan/requirement'
 import { formatNumber } from '@/shared/quantity/format'
+import type { Source } from '@/shared/sources/source'
 
 /** Published values to choose from or to judge by; every row says where it comes from. */
 export interface ReferenceTable {

@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import { defineCommand, loadNothing } from '@/lib/commands/command'
 import { calendarDate, line, optionalLine, programmeCode, wholeNumber } from '@/lib/commands/inputs'
-import { numberWanted } from '@/shared/plan/number-wanted'
+import { numberWanted } from '@/shared/columns/number-wanted'
 import { defectSchema } from '@/shared/records/inspection'
 import { Refused } from '@/shared/refused'
 

@@ -1,8 +1,8 @@
 import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
 import { calendarDate, line, optionalLine, programmeCode, wholeNumber } from '@/lib/commands/inputs'
-import { numberWanted } from '@/shared/plan/number-wanted'
-import { LOT_KINDS } from '@/shared/records/lot'
+import { numberWanted } from '@/shared/columns/number-wanted'
+import { LOT_KINDS } from '@/shared/methods/lot-kind'
 import { Refused } from '@/shared/refused'
 
 export const receiveLot = defineCommand({

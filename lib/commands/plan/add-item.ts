@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
 import { programmeCode } from '@/lib/commands/inputs'
-import { addedItemSchema, storedItem } from '@/shared/plan/added-item'
+import { addedItemSchema, storedItem } from '@/shared/catalogue/added-item'
 import { Refused } from '@/shared/refused'
 
 /** Adds an item of the programme's own to one of its stages. */

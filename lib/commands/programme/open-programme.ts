@@ -4,7 +4,7 @@ import { department, line, programmeCode } from '@/lib/commands/inputs'
 import { lessonOf, withProgramme } from '@/lib/programme/lesson-row'
 import { changeInWords } from '@/shared/lessons/lesson-change'
 import { openingChanges } from '@/shared/lessons/opening-changes'
-import { STANDARD_PLAN } from '@/shared/plan/catalogue'
+import { STANDARD_PLAN } from '@/shared/catalogue/standard-plan'
 import {
   alloyFamily,
   annualVolume,

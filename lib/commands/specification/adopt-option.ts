@@ -4,7 +4,7 @@ import { line, programmeCode, reason, wholeNumber } from '@/lib/commands/inputs'
 import { loadPlanItem } from '@/lib/commands/plan/load-plan-item'
 import { currentValues } from '@/lib/commands/specification/current-values'
 import { adoptionRefusal, changesOf, type OptionAlternative } from '@/shared/gate/option-study'
-import { findParameter } from '@/shared/plan/catalogue'
+import { findParameter } from '@/shared/catalogue/standard-plan'
 import { Refused } from '@/shared/refused'
 
 /**

@@ -4,8 +4,8 @@ import { line, optionalLine, programmeCode, wholeNumber } from '@/lib/commands/i
 import { loadPlanItem } from '@/lib/commands/plan/load-plan-item'
 import { currentValues } from '@/lib/commands/specification/current-values'
 import { comparedValues } from '@/shared/gate/option-study'
-import { findParameter } from '@/shared/plan/catalogue'
-import { numberWanted } from '@/shared/plan/number-wanted'
+import { findParameter } from '@/shared/catalogue/standard-plan'
+import { numberWanted } from '@/shared/columns/number-wanted'
 import { Refused } from '@/shared/refused'
 import type { JsonValue } from '@/shared/trail/canonical-json'
 

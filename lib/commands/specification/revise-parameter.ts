@@ -2,7 +2,7 @@ import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
 import { line, programmeCode, reason, wholeNumber } from '@/lib/commands/inputs'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
-import { findParameter } from '@/shared/plan/catalogue'
+import { findParameter } from '@/shared/catalogue/standard-plan'
 import { Refused } from '@/shared/refused'
 import { canonicalJson, type JsonValue } from '@/shared/trail/canonical-json'
 

@@ -1,8 +1,8 @@
 import { z } from 'zod'
 import { defineCommand, loadNothing } from '@/lib/commands/command'
 import { line, optionalLine, programmeCode, reason } from '@/lib/commands/inputs'
-import { findLimit } from '@/shared/plan/catalogue'
-import { numberWanted } from '@/shared/plan/number-wanted'
+import { findLimit } from '@/shared/catalogue/standard-plan'
+import { numberWanted } from '@/shared/columns/number-wanted'
 import { AUTHORITIES, rulingOn } from '@/shared/plan/requirement'
 import { Refused } from '@/shared/refused'
 

@@ -1,4 +1,4 @@
-import { commonPractice, fromMemory } from '@/shared/materials/source'
+import { commonPractice, fromMemory } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
 /** What further proof has to show where it is asked for. */

@@ -1,4 +1,4 @@
-import { fromMemory } from '@/shared/materials/source'
+import { fromMemory } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
 /** What may be left of the flux, and what insulation has to hold. */

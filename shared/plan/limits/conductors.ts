@@ -1,4 +1,4 @@
-import { published } from '@/shared/materials/source'
+import { published } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
 export const conductorRiseMost = limit({

@@ -4,7 +4,8 @@ import {
   type BathLimits,
   type Contaminant,
 } from '@/shared/materials/bath-contaminants'
-import { limit, type Limit, type Source } from '@/shared/plan/requirement'
+import { limit, type Limit } from '@/shared/plan/requirement'
+import type { Source } from '@/shared/sources/source'
 
 /** What a used solder bath may hold, by alloy family: the strictest value of the assembly editions. */
 

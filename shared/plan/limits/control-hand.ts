@@ -1,5 +1,5 @@
 import { limit } from '@/shared/plan/requirement'
-import { commonPractice, fromMemory, published } from '@/shared/materials/source'
+import { commonPractice, fromMemory, published } from '@/shared/sources/provenance'
 
 /** What soldering irons are held to. Three checks that are often confused: ceiling, accuracy, hold. */
 

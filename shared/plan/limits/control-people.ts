@@ -1,4 +1,4 @@
-import { fromMemory } from '@/shared/materials/source'
+import { fromMemory } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
 export const trainingValidMost = limit({

@@ -1,5 +1,6 @@
-import { commonPractice, fromMemory, published } from '@/shared/materials/source'
-import { limit, type Limit, type Source } from '@/shared/plan/requirement'
+import { commonPractice, fromMemory, published } from '@/shared/sources/provenance'
+import { limit, type Limit } from '@/shared/plan/requirement'
+import type { Source } from '@/shared/sources/source'
 
 /** The window a measured thermal profile of reflow must lie in. */
 

@@ -1,4 +1,4 @@
-import { commonPractice } from '@/shared/materials/source'
+import { commonPractice } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
 export const storeHumidityMost = limit({

@@ -1,4 +1,4 @@
-import { commonPractice, fromMemory } from '@/shared/materials/source'
+import { commonPractice, fromMemory } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
 /** How much of a lot's plating has to reach its minimum, and how surely. */

@@ -1,4 +1,4 @@
-import { commonPractice, fromMemory } from '@/shared/materials/source'
+import { commonPractice, fromMemory } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
 /** What a sample has to prove, and what must not pass it. */

@@ -1,4 +1,4 @@
-import { commonPractice, fromMemory, published } from '@/shared/materials/source'
+import { commonPractice, fromMemory, published } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
 /** What a solderability test has to show. */

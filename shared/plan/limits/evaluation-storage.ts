@@ -1,4 +1,4 @@
-import { published } from '@/shared/materials/source'
+import { published } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
 /** How long a lot's own result stands for it in store. */

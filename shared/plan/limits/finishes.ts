@@ -1,6 +1,6 @@
 import { GOLD_FLASH_SOURCE, TIN_WINDOW_SOURCE } from '@/shared/materials/board-finishes'
 import { BRASS_BARRIER_SOURCE } from '@/shared/materials/lead-finishes'
-import { commonPractice, published } from '@/shared/materials/source'
+import { commonPractice, published } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
 export const tinCoatingLeast = limit({

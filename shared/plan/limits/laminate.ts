@@ -1,4 +1,4 @@
-import { commonPractice, computed, published } from '@/shared/materials/source'
+import { commonPractice, computed, published } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
 export const floatUsedMost = limit({

@@ -1,5 +1,5 @@
 import { limit } from '@/shared/plan/requirement'
-import { commonPractice, computed, published } from '@/shared/materials/source'
+import { commonPractice, computed, published } from '@/shared/sources/provenance'
 
 const RADIAL = commonPractice('Radial clearance of 0.10 to 0.25 mm between lead and plated hole')
 

@@ -1,4 +1,4 @@
-import { commonPractice, published } from '@/shared/materials/source'
+import { commonPractice, published } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
 export const bridgingGapLeast = limit({

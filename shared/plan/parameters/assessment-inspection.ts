@@ -4,7 +4,7 @@ import {
   optionalColumn,
   textColumn,
   type NumberColumn,
-} from '@/shared/plan/column'
+} from '@/shared/columns/column'
 import { numberParameter, tableParameter, type ValueOf } from '@/shared/plan/parameter'
 
 export const inspectedAssembliesShare = numberParameter({

@@ -1,5 +1,5 @@
 import { INSULATION_CONDITIONS } from '@/shared/materials/insulation-conditions'
-import { optionsOf } from '@/shared/plan/choice-options'
+import { optionsOf } from '@/shared/columns/choice-options'
 import { choiceParameter } from '@/shared/plan/parameter'
 
 export const cleanlinessEdition = choiceParameter({

@@ -4,7 +4,7 @@ import {
   optionalColumn,
   textColumn,
   type NumberColumn,
-} from '@/shared/plan/column'
+} from '@/shared/columns/column'
 import { choiceParameter, tableParameter, type ValueOf } from '@/shared/plan/parameter'
 
 /** Nobody etches a wider one: what needs more is a bar or a wire, mm. */

@@ -5,7 +5,7 @@ import {
   optionalColumn,
   textColumn,
   type RowOf,
-} from '@/shared/plan/column'
+} from '@/shared/columns/column'
 import { choiceParameter, flagParameter, tableParameter } from '@/shared/plan/parameter'
 
 export const chartRules = choiceParameter({

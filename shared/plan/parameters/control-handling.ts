@@ -1,4 +1,4 @@
-import { optionsOf } from '@/shared/plan/choice-options'
+import { optionsOf } from '@/shared/columns/choice-options'
 import { choiceParameter } from '@/shared/plan/parameter'
 import { BEND_RULES, type BendEdition } from '@/shared/physics/lead-bend'
 

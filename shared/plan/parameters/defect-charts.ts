@@ -1,4 +1,4 @@
-import { choiceColumn, dateColumn, optionalColumn, textColumn, type RowOf } from '@/shared/plan/column'
+import { choiceColumn, dateColumn, optionalColumn, textColumn, type RowOf } from '@/shared/columns/column'
 import { tableParameter } from '@/shared/plan/parameter'
 
 /** Charts of what inspections find, as a specification, an answer and an address name them. */

@@ -1,4 +1,4 @@
-import { choiceColumn, optionalColumn, textColumn, type TextColumn } from '@/shared/plan/column'
+import { choiceColumn, optionalColumn, textColumn, type TextColumn } from '@/shared/columns/column'
 import { tableParameter, type ValueOf } from '@/shared/plan/parameter'
 import { AUTHORITIES } from '@/shared/plan/requirement'
 

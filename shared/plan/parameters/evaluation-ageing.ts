@@ -1,6 +1,6 @@
 import { AGEING_METHODS } from '@/shared/materials/ageing-methods'
-import { optionsOf } from '@/shared/plan/choice-options'
-import { choiceColumn, numberColumn, textColumn } from '@/shared/plan/column'
+import { optionsOf } from '@/shared/columns/choice-options'
+import { choiceColumn, numberColumn, textColumn } from '@/shared/columns/column'
 import { tableParameter } from '@/shared/plan/parameter'
 
 /** Storage times that somebody says an ageing method stands for. */

@@ -1,8 +1,8 @@
-import { choiceColumn, optionalColumn, textColumn } from '@/shared/plan/column'
+import { choiceColumn, optionalColumn, textColumn } from '@/shared/columns/column'
+import { LOT_KINDS } from '@/shared/methods/lot-kind'
 import { tableParameter } from '@/shared/plan/parameter'
-import { LOT_KINDS } from '@/shared/records/lot'
-import { TEST_METHODS } from '@/shared/records/test-methods'
-import { optionsOf } from '@/shared/plan/choice-options'
+import { TEST_METHODS } from '@/shared/methods/test-methods'
+import { optionsOf } from '@/shared/columns/choice-options'
 
 /** What must be shown good before it is soldered: a row for each part and each test it has to pass. */
 export const lotsNeeded = tableParameter({

@@ -1,7 +1,7 @@
-import { choiceColumn } from '@/shared/plan/column'
+import { choiceColumn } from '@/shared/columns/column'
 import { tableParameter } from '@/shared/plan/parameter'
-import { solderabilityConditions } from '@/shared/records/methods/solderability-conditions'
-import { SOLDERABILITY_METHODS, TEST_METHODS } from '@/shared/records/test-methods'
+import { solderabilityConditions } from '@/shared/methods/solderability-conditions'
+import { SOLDERABILITY_METHODS, TEST_METHODS } from '@/shared/methods/test-methods'
 
 /** The conditions a solderability test has to be made under, method by method. */
 export const testConditions = tableParameter({

@@ -1,6 +1,6 @@
 import { BOARD_FINISHES } from '@/shared/materials/board-finishes'
 import { LEAD_BARRIERS, LEAD_BASES, LEAD_COATINGS } from '@/shared/materials/lead-finishes'
-import { optionsOf } from '@/shared/plan/choice-options'
+import { optionsOf } from '@/shared/columns/choice-options'
 import {
   choiceColumn,
   flagColumn,
@@ -9,7 +9,7 @@ import {
   textColumn,
   type NumberColumn,
   type FlagColumn,
-} from '@/shared/plan/column'
+} from '@/shared/columns/column'
 import { choiceParameter, numberParameter, tableParameter, type ValueOf } from '@/shared/plan/parameter'
 
 export const boardFinish = choiceParameter({

@@ -1,5 +1,5 @@
 import { FILL_EDITIONS } from '@/shared/materials/hole-fill'
-import { optionsOf } from '@/shared/plan/choice-options'
+import { optionsOf } from '@/shared/columns/choice-options'
 import { choiceParameter, numberParameter } from '@/shared/plan/parameter'
 
 export const contactAngle = numberParameter({

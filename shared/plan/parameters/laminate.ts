@@ -1,7 +1,7 @@
 import { COPPER_FOILS } from '@/shared/materials/copper-foils'
 import { LAMINATES } from '@/shared/materials/laminates'
-import { optionsOf } from '@/shared/plan/choice-options'
-import { choiceColumn, numberColumn, textColumn } from '@/shared/plan/column'
+import { optionsOf } from '@/shared/columns/choice-options'
+import { choiceColumn, numberColumn, textColumn } from '@/shared/columns/column'
 import { choiceParameter, numberParameter, tableParameter, type ValueOf } from '@/shared/plan/parameter'
 
 export const laminate = choiceParameter({

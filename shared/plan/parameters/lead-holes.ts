@@ -9,8 +9,8 @@ import {
   textColumn,
   type NumberColumn,
   type FlagColumn,
-} from '@/shared/plan/column'
-import { optionsOf } from '@/shared/plan/choice-options'
+} from '@/shared/columns/column'
+import { optionsOf } from '@/shared/columns/choice-options'
 import { choiceParameter, numberParameter, tableParameter, type ValueOf } from '@/shared/plan/parameter'
 
 /** The holes of the board with the leads that go into them: one row a kind of joint. */

@@ -1,6 +1,6 @@
 import { ALLOYS } from '@/shared/materials/alloys'
 import { FLUXES } from '@/shared/materials/fluxes'
-import { optionsOf } from '@/shared/plan/choice-options'
+import { optionsOf } from '@/shared/columns/choice-options'
 import { choiceParameter, numberParameter } from '@/shared/plan/parameter'
 
 export const solderAlloy = choiceParameter({

@@ -1,4 +1,4 @@
-import { choiceColumn, numberColumn } from '@/shared/plan/column'
+import { choiceColumn, numberColumn } from '@/shared/columns/column'
 import { choiceParameter, tableParameter, type ValueOf } from '@/shared/plan/parameter'
 
 const PROCESS_OPTIONS = [

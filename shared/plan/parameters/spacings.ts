@@ -1,5 +1,5 @@
 import { SPACING_CATEGORIES, SPACING_TABLES } from '@/shared/materials/conductor-spacings'
-import { optionsOf } from '@/shared/plan/choice-options'
+import { optionsOf } from '@/shared/columns/choice-options'
 import {
   choiceColumn,
   flagColumn,
@@ -7,7 +7,7 @@ import {
   optionalColumn,
   textColumn,
   type NumberColumn,
-} from '@/shared/plan/column'
+} from '@/shared/columns/column'
 import { choiceParameter, numberParameter, tableParameter, type ValueOf } from '@/shared/plan/parameter'
 
 const categories = Object.entries(SPACING_CATEGORIES).map(([value, says]) => ({

@@ -1,4 +1,4 @@
-import { numberColumn, textColumn } from '@/shared/plan/column'
+import { numberColumn, textColumn } from '@/shared/columns/column'
 import { tableParameter, type ValueOf } from '@/shared/plan/parameter'
 
 export const useCycles = tableParameter({

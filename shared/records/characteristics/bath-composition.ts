@@ -1,4 +1,4 @@
-import { numberColumn, optionalColumn, textColumn, type Column } from '@/shared/plan/column'
+import { numberColumn, optionalColumn, textColumn, type Column } from '@/shared/columns/column'
 import { CONTAMINANTS } from '@/shared/materials/bath-contaminants'
 import type { Characteristic } from '@/shared/records/characteristic'
 

@@ -1,4 +1,4 @@
-import { numberColumn } from '@/shared/plan/column'
+import { numberColumn } from '@/shared/columns/column'
 import type { Characteristic } from '@/shared/records/characteristic'
 
 /** Titrations of the flux in the tank: the control that low-solids flux needs. */

@@ -1,4 +1,4 @@
-import { numberColumn } from '@/shared/plan/column'
+import { numberColumn } from '@/shared/columns/column'
 import type { Characteristic } from '@/shared/records/characteristic'
 
 /** Density of the flux in the tank with the temperature at which it was read. */

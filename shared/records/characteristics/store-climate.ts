@@ -1,4 +1,4 @@
-import { numberColumn } from '@/shared/plan/column'
+import { numberColumn } from '@/shared/columns/column'
 import type { Characteristic } from '@/shared/records/characteristic'
 
 /** Temperature and humidity where boards and components wait for soldering. */

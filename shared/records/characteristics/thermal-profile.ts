@@ -1,4 +1,4 @@
-import { numberColumn, optionalColumn, type Column } from '@/shared/plan/column'
+import { numberColumn, optionalColumn, type Column } from '@/shared/columns/column'
 import type { Characteristic } from '@/shared/records/characteristic'
 
 /** Columns of the thermocouples of a profile, in their order on the board. */

@@ -1,4 +1,4 @@
-import { choiceColumn, numberColumn, optionalColumn, textColumn } from '@/shared/plan/column'
+import { choiceColumn, numberColumn, optionalColumn, textColumn } from '@/shared/columns/column'
 import type { Characteristic } from '@/shared/records/characteristic'
 
 /** Electrical checks of soldering irons: resistance of the tip to ground and leakage. */

@@ -1,4 +1,4 @@
-import { choiceColumn, numberColumn, optionalColumn, textColumn } from '@/shared/plan/column'
+import { choiceColumn, numberColumn, optionalColumn, textColumn } from '@/shared/columns/column'
 import type { Characteristic } from '@/shared/records/characteristic'
 
 /** Idle temperature of soldering iron tips against what the iron is set to. */

@@ -1,4 +1,4 @@
-import { numberColumn, optionalColumn } from '@/shared/plan/column'
+import { numberColumn, optionalColumn } from '@/shared/columns/column'
 import type { Characteristic } from '@/shared/records/characteristic'
 
 /** What decides the dwell: contact length and conveyor speed. */

@@ -1,4 +1,4 @@
-import { numberColumn } from '@/shared/plan/column'
+import { numberColumn } from '@/shared/columns/column'
 import type { Characteristic } from '@/shared/records/characteristic'
 
 /** How deep the board dips into the wave, and how steeply the conveyor climbs. */

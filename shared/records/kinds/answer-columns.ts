@@ -1,4 +1,4 @@
-import { choiceColumn, dateColumn, textColumn } from '@/shared/plan/column'
+import { choiceColumn, dateColumn, textColumn } from '@/shared/columns/column'
 
 /** What is said in answer to a signal, whichever chart gave it. */
 export const ANSWER_COLUMNS = {

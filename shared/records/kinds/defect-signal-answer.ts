@@ -1,4 +1,4 @@
-import { choiceColumn, dateColumn, textColumn } from '@/shared/plan/column'
+import { choiceColumn, dateColumn, textColumn } from '@/shared/columns/column'
 import { DEFECT_CHART_OPTIONS } from '@/shared/plan/parameters/defect-charts'
 import { recordKind } from '@/shared/records/record-kind'
 import { ANSWER_COLUMNS } from './answer-columns'

@@ -1,4 +1,4 @@
-import { dateColumn, numberColumn, textColumn } from '@/shared/plan/column'
+import { dateColumn, numberColumn, textColumn } from '@/shared/columns/column'
 import { recordKind } from '@/shared/records/record-kind'
 
 /** How many boards served how long: the exposure that returns are counted against. */

@@ -1,4 +1,4 @@
-import { numberColumn, textColumn } from '@/shared/plan/column'
+import { numberColumn, textColumn } from '@/shared/columns/column'
 import { recordKind } from '@/shared/records/record-kind'
 
 /** One reading of a gauge study; a study is all rows that bear its name. */

@@ -1,4 +1,4 @@
-import { choiceColumn, dateColumn, numberColumn, textColumn } from '@/shared/plan/column'
+import { choiceColumn, dateColumn, numberColumn, textColumn } from '@/shared/columns/column'
 import { recordKind } from '@/shared/records/record-kind'
 import { INSULATION_CONDITIONS } from '@/shared/materials/insulation-conditions'
 

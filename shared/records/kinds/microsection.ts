@@ -1,4 +1,4 @@
-import { dateColumn, flagColumn, numberColumn, optionalColumn, textColumn } from '@/shared/plan/column'
+import { dateColumn, flagColumn, numberColumn, optionalColumn, textColumn } from '@/shared/columns/column'
 import { recordKind } from '@/shared/records/record-kind'
 
 /** A joint cut open: what can only be seen by destroying it. */

@@ -1,4 +1,4 @@
-import { textColumn } from '@/shared/plan/column'
+import { textColumn } from '@/shared/columns/column'
 import { recordKind } from '@/shared/records/record-kind'
 import { ANSWER_COLUMNS } from './answer-columns'
 

@@ -1,4 +1,4 @@
-import { choiceColumn, dateColumn, numberColumn, optionalColumn, textColumn } from '@/shared/plan/column'
+import { choiceColumn, dateColumn, numberColumn, optionalColumn, textColumn } from '@/shared/columns/column'
 import { recordKind } from '@/shared/records/record-kind'
 import { SKILLS } from './training'
 

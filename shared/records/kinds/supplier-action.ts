@@ -1,4 +1,4 @@
-import { dateColumn, textColumn } from '@/shared/plan/column'
+import { dateColumn, textColumn } from '@/shared/columns/column'
 import { recordKind } from '@/shared/records/record-kind'
 
 /** What a supplier did about rejected lots, accepted by quality: it lets a discontinued series resume. */

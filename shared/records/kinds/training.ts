@@ -1,4 +1,4 @@
-import { choiceColumn, dateColumn, textColumn } from '@/shared/plan/column'
+import { choiceColumn, dateColumn, textColumn } from '@/shared/columns/column'
 import { recordKind } from '@/shared/records/record-kind'
 
 /** Skills that a person is trained and examined in. */

@@ -1,15 +1,15 @@
 import { boardLength, boardWidth, componentPlaces } from '@/shared/plan/parameters/assessment-inspection'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { formatNumber } from '@/shared/quantity/format'
-import { defectRecord } from '@/shared/records/defect-record'
-import { defectsByDirection, type DirectionComparison } from '@/shared/records/defects-by-direction'
+import { defectRecord } from '@/shared/inspection/defect-record'
+import { defectsByDirection, type DirectionComparison } from '@/shared/inspection/defects-by-direction'
 import type { Inspection } from '@/shared/records/inspection'
 import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
 import { inspections } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
-import { electricalTests } from './assessment-reads'
+import { electricalTests } from '@/shared/rules/assembly-record-sources'
 
 /** So unlikely by chance, over all comparisons made together, that direction is named. */
 const TELLING = 0.05

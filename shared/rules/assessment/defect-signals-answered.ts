@@ -1,18 +1,23 @@
 import { chartRules } from '@/shared/plan/parameters/control-charts'
 import { defectChartPhases, defectCharts } from '@/shared/plan/parameters/defect-charts'
 import type { Inspection } from '@/shared/records/inspection'
-import { answerToDefects, type DefectSignalAnswer } from '@/shared/records/defect-signal-answers'
-import type { RunRuleSet } from '@/shared/rules/control/run-rule-sets'
-import { RUN_RULE_SETS } from '@/shared/rules/control/run-rule-sets'
+import { answerToDefects, type DefectSignalAnswer } from '@/shared/charts/defect-signal-answers'
+import type { RunRuleSet } from '@/shared/charts/run-rule-sets'
+import { RUN_RULE_SETS } from '@/shared/charts/run-rule-sets'
 import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
 import { judgedByParts } from '@/shared/rules/parts'
 import { inspections } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
-import { distinctSources } from '@/shared/rules/control/distinct-sources'
-import { defectSignalAnswers } from './assessment-reads'
-import { defectChart, isThin, specifiedDefectCharts, type DefectChartChoice } from './defect-chart'
-import { DEFECT_CHARTS, defectChartLabel } from './defect-chart-kinds'
-import { defectSignals } from './defect-signals'
+import { distinctSources } from '@/shared/sources/distinct-sources'
+import { defectSignalAnswers } from '@/shared/rules/assembly-record-sources'
+import {
+  defectChart,
+  isThin,
+  specifiedDefectCharts,
+  type DefectChartChoice,
+} from '@/shared/charts/defect-chart'
+import { DEFECT_CHARTS, defectChartLabel } from '@/shared/charts/defect-chart-kinds'
+import { defectSignals } from '@/shared/charts/defect-signals'
 
 export const defectSignalsAnswered = rule({
   id: 'defect-signals-answered',

@@ -1,11 +1,11 @@
+import { type BudgetStanding, budgetStanding } from '@/shared/inspection/budget-status'
 import { allowedDefectsPerMillion } from '@/shared/physics/joint-budget'
 import { boardJoints } from '@/shared/plan/board-joints'
 import { budgetConfidenceLeast } from '@/shared/plan/limits/assessment-inspection'
 import { defectFreeBoards, surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
 import { leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
-import { binaryDust } from '@/shared/quantity/binary-dust'
 import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
-import { defectRecord, type DefectRecord } from '@/shared/records/defect-record'
+import { defectRecord, type DefectRecord } from '@/shared/inspection/defect-record'
 import {
   undetermined,
   verdictOn,
@@ -17,15 +17,9 @@ import {
 import { inspections } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import {
-  defectsPerMillionJoints,
-  defectsPerMillionLowerBound,
-  defectsPerMillionUpperBound,
-} from '@/shared/statistics/intervals/defects-per-million'
-import { jointsStillToInspect } from '@/shared/statistics/intervals/joints-still-to-inspect'
-import { electricalTests } from './assessment-reads'
-import { ratesByKind } from '@/shared/records/defect-summary'
-import { defectsByComponent } from '@/shared/records/defects-by-component'
+import { electricalTests } from '@/shared/rules/assembly-record-sources'
+import { ratesByKind } from '@/shared/inspection/defect-summary'
+import { defectsByComponent } from '@/shared/inspection/defects-by-component'
 
 /** Shown with less room than a tenth of the budget is marginal: the next defect may undo it. */
 const GUARD_SHARE = 0.1
@@ -34,39 +28,6 @@ const SOURCES: Judged['sources'] = [
   { cite: 'Clopper and Pearson, Biometrika 26 (1934): exact bounds of a proportion', how: 'computed' },
   { cite: 'Binomial board yield: budget per million = 10⁶ · (1 − Y^(1/N))', how: 'computed' },
 ]
-
-/** What the inspections show of the defect budget. */
-export interface BudgetStanding {
-  readonly budgetPerMillion: number
-  readonly perMillion: number
-  /** One-sided, at the confidence asked for. */
-  readonly upper: number
-  readonly lower: number
-  readonly standing: 'shown' | 'not shown' | 'exceeded'
-  /** With no further defect; 0 when shown. */
-  readonly jointsStillToSee: number
-}
-
-/** Holds a defect record against a budget: shown, exceeded, or how many more joints must be seen. */
-export function budgetStanding(
-  record: DefectRecord,
-  budgetPerMillion: number,
-  confidence: number,
-): BudgetStanding {
-  const seen = { defectiveJoints: record.defective, jointsSeen: record.jointsSeen }
-  const upper = defectsPerMillionUpperBound(seen, confidence)
-  const lower = defectsPerMillionLowerBound(seen, confidence)
-  const shown = upper - budgetPerMillion <= binaryDust(upper, budgetPerMillion)
-  const standing = shown ? 'shown' : lower > budgetPerMillion ? 'exceeded' : 'not shown'
-  return {
-    budgetPerMillion,
-    perMillion: defectsPerMillionJoints(seen),
-    upper,
-    lower,
-    standing,
-    jointsStillToSee: standing === 'shown' ? 0 : jointsStillToInspect(seen, { budgetPerMillion, confidence }),
-  }
-}
 
 export const defectsAgainstBudget = rule({
   id: 'defects-against-budget',

@@ -10,7 +10,7 @@ import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { exactRateLowerBound, exactRateUpperBound } from '@/shared/statistics/intervals/exact-poisson-rate'
-import { fieldExposures, fieldReturns } from './assessment-reads'
+import { fieldExposures, fieldReturns } from '@/shared/rules/assembly-record-sources'
 
 export const fieldReturnsAgainstBudget = rule({
   id: 'field-returns',

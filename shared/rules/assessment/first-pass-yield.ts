@@ -12,7 +12,7 @@ import { rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { exactProportionInterval } from '@/shared/statistics/intervals/exact-proportion'
 import { firstPassYield as yieldOf } from '@/shared/statistics/yield/process-yield'
-import { electricalTests } from './assessment-reads'
+import { electricalTests } from '@/shared/rules/assembly-record-sources'
 
 /** Inside by less than one point of yield is marginal. */
 const GUARD_PCT = 1

@@ -17,7 +17,7 @@ import {
 import { inspections } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import { solderingRuns } from './assessment-reads'
+import { solderingRuns } from '@/shared/rules/assembly-record-sources'
 
 export const inspectionCoverage = rule({
   id: 'inspection-coverage',

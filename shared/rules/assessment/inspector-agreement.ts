@@ -1,14 +1,18 @@
 import { inspectorKappaLeast } from '@/shared/plan/limits/assessment-proof'
 import { agreementStudyAsked } from '@/shared/plan/parameters/assessment-proof'
 import { formatAgainst, formatNumber } from '@/shared/quantity/format'
-import { agreementStudies, type AgreementStudy, type PairAgreement } from '@/shared/records/agreement-study'
+import {
+  agreementStudies,
+  type AgreementStudy,
+  type PairAgreement,
+} from '@/shared/inspection/agreement-study'
 import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import type { Interval } from '@/shared/statistics/intervals/interval'
-import { inspectorCalls } from './assessment-reads'
+import { inspectorCalls } from '@/shared/rules/assembly-record-sources'
 
 const GUARD = 0.05
 const CONFIDENCE = 0.95

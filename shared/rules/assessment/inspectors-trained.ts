@@ -1,9 +1,9 @@
 import { trainingValidMost } from '@/shared/plan/limits/control-people'
 import { undetermined, type Judged } from '@/shared/rules/finding'
-import { judgePeople, peopleLimit } from '@/shared/rules/people-in-date'
+import { judgePeople, peopleLimit } from '@/shared/rules/people-current'
 import { inspections, recordsOf } from '@/shared/rules/record-source'
 import { rule } from '@/shared/rules/rule'
-import { reworkRecords } from './assessment-reads'
+import { reworkRecords } from '@/shared/rules/assembly-record-sources'
 
 export const inspectorsTrained = rule({
   id: 'inspectors-trained',

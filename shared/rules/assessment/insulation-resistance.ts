@@ -9,7 +9,7 @@ import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import { insulationReadings } from './assessment-reads'
+import { insulationReadings } from '@/shared/rules/assembly-record-sources'
 
 type Reading = RecordOf<'insulation-resistance'>
 

@@ -9,7 +9,7 @@ import { cleanlinessEdition } from '@/shared/plan/parameters/assessment-residue'
 import { fluxResidue } from '@/shared/plan/parameters/solder'
 import type { Ruling } from '@/shared/plan/requirement'
 import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
-import { calibrationStanding, type InstrumentFile } from '@/shared/records/calibration-standing'
+import { calibrationStanding, type InstrumentFile } from '@/shared/instruments/calibration-status'
 import type { RecordOf } from '@/shared/records/record-kinds'
 import {
   undetermined,
@@ -24,8 +24,8 @@ import { judgedByParts } from '@/shared/rules/parts'
 import { instruments, recordsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import { rulingUnder } from '@/shared/rules/control/edition-ruling'
-import { cleanlinessTests } from './assessment-reads'
+import { rulingUnder } from '@/shared/plan/edition-ruling'
+import { cleanlinessTests } from '@/shared/rules/assembly-record-sources'
 
 type Test = RecordOf<'ionic-cleanliness'>
 

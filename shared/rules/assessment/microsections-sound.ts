@@ -14,7 +14,7 @@ import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts, tightest } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import { microsections } from './assessment-reads'
+import { microsections } from '@/shared/rules/assembly-record-sources'
 
 type Section = RecordOf<'microsection'>
 

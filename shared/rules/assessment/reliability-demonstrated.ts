@@ -11,9 +11,9 @@ import { notApplicable } from '@/shared/rules/not-applicable'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { exactRateLowerBound, exactRateUpperBound } from '@/shared/statistics/intervals/exact-poisson-rate'
-import { testLengthFactor } from '@/shared/statistics/reliability/demonstration'
-import { lifeTests } from './assessment-reads'
-import { lifeTestFits, type LifeSpecimen } from './life-test-fit'
+import { testLengthFactor } from '@/shared/reliability/demonstration/demonstration'
+import { lifeTests } from '@/shared/rules/assembly-record-sources'
+import { lifeTestFits, type LifeSpecimen } from '@/shared/reliability/life-test-fit'
 
 /** Shown with less than a tenth of the failures allowed to spare is marginal. */
 const GUARD_SHARE = 0.1

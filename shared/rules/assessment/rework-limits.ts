@@ -1,56 +1,13 @@
+import { type ReworkedJoint, keyOfJoint, reworkSummary } from '@/shared/inspection/rework-summary'
 import { reworkHeatsMost } from '@/shared/plan/limits/assessment-rework'
 import { workingHourCost } from '@/shared/plan/parameters/assessment-proof'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
-import { defectRecord } from '@/shared/records/defect-record'
-import type { RecordOf } from '@/shared/records/record-kinds'
+import { defectRecord } from '@/shared/inspection/defect-record'
 import { verdictOn, worstVerdict, type Judged, type Margin, type Part } from '@/shared/rules/finding'
 import { inspections } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import { electricalTests, reworkRecords } from './assessment-reads'
-
-type Rework = RecordOf<'rework'>
-
-/** One joint with all its visits. */
-export interface ReworkedJoint {
-  readonly assembly: string
-  readonly joint: string
-  readonly heats: number
-  readonly visits: number
-}
-
-/** Rework added up: joints, heats, hours and money. */
-export interface ReworkSummary {
-  readonly joints: readonly ReworkedJoint[]
-  readonly visits: number
-  readonly minutes: number
-  readonly material: number
-  /** Hours at the given price and the material; material alone when no price is given. */
-  readonly cost: number
-}
-
-const keyOf = (assembly: string, joint: string): string =>
-  `${assembly.trim().toLowerCase()}\n${joint.trim().toLowerCase()}`
-
-export function reworkSummary(rows: readonly Rework[], hourCost = 0): ReworkSummary {
-  const joints = new Map<string, ReworkedJoint>()
-  let minutes = 0
-  let material = 0
-  for (const row of rows) {
-    const key = keyOf(row.assembly, row.joint)
-    const { assembly, joint, heats, visits } = joints.get(key) ?? { ...row, heats: 0, visits: 0 }
-    joints.set(key, { assembly, joint, heats: heats + row.heats, visits: visits + 1 })
-    minutes += row.minutes
-    material += row.material ?? 0
-  }
-  return {
-    joints: [...joints.values()],
-    visits: rows.length,
-    minutes,
-    material,
-    cost: (minutes / 60) * hourCost + material,
-  }
-}
+import { electricalTests, reworkRecords } from '@/shared/rules/assembly-record-sources'
 
 export const reworkLimits = rule({
   id: 'rework-limits',
@@ -68,9 +25,9 @@ export const reworkLimits = rule({
   judge({ most, hourCost, rework, inspections: looks, tests }): Judged {
     const limit = `At most ${formatQuantity(most.value, 'cycles')} of heat on one joint in rework, all visits together (${namedRuling(most)}).`
     const { joints, visits, minutes, material, cost } = reworkSummary(rework, hourCost)
-    const mended = new Set(rework.map(({ assembly, joint }) => keyOf(assembly, joint)))
+    const mended = new Set(rework.map(({ assembly, joint }) => keyOfJoint(assembly, joint)))
     const waiting = defectRecord(looks, tests, undefined).defectiveJoints.filter(
-      ({ assembly, joint }) => !mended.has(keyOf(assembly, joint)),
+      ({ assembly, joint }) => !mended.has(keyOfJoint(assembly, joint)),
     )
     const heated = joints.map((joint) => judgeJoint(joint, most.value))
     const parts = [...heated.filter(({ verdict }) => verdict !== 'meets'), ...unmended(waiting)]

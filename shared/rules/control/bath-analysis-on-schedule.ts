@@ -8,8 +8,8 @@ import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf, recordsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import { judgeSchedule } from './checks-on-schedule'
-import { keepsBath } from './soldering-baths'
+import { judgeSchedule } from '@/shared/logs/checks-on-schedule'
+import { keepsBath } from '@/shared/plan/soldering-baths'
 
 export const bathAnalysisOnScheduleRule = rule({
   id: 'bath-analysis-on-schedule',

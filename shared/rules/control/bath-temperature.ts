@@ -4,17 +4,23 @@ import { alloyFamily } from '@/shared/plan/parameters/programme'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import { formatQuantity } from '@/shared/quantity/format'
 import { bathTemperature as characteristic } from '@/shared/records/characteristics/bath-temperature'
-import { columnSeries } from '@/shared/records/log-series'
+import { columnSeries } from '@/shared/logs/log-series'
 import type { Judged } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
-import { distinctSources } from './distinct-sources'
-import { bothWindows, judgeLoggedWindow, marginIn, windowAround, windowInWords } from './logged-window'
-import { bathRange, bathRangeReads, bathRulings } from './process-windows'
-import { calibrations, instrumentsOnFile, signalAnswers } from './records-read'
-import { HOT_SOLDER_CAUTIONS, keepsBath } from './soldering-baths'
+import { distinctSources } from '@/shared/sources/distinct-sources'
+import {
+  bothWindows,
+  judgeLoggedWindow,
+  marginIn,
+  windowAround,
+  windowInWords,
+} from '@/shared/logs/logged-window'
+import { bathRange, bathRangeReads, bathRulings } from '@/shared/logs/process-windows'
+import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/log-record-sources'
+import { HOT_SOLDER_CAUTIONS, keepsBath } from '@/shared/plan/soldering-baths'
 
 export const bathTemperatureRule = rule({
   id: 'bath-temperature',

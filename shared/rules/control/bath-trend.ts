@@ -1,3 +1,4 @@
+import { TREND_CONFIDENCE, type TrendedMetal, trendOf } from '@/shared/baths/metal-trend'
 import { bathAnalysisInterval } from '@/shared/plan/limits/control-bath'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
@@ -7,21 +8,9 @@ import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import { bathLimitReads, bathQuestions, chosenEdition } from './bath-limits'
-import type { BathQuestion } from './bath-questions'
-import { FEWEST_FOR_TREND, trendTowards, type LogTrend } from './log-trend'
-import { guardBandOf } from './logged-window'
-import { HOT_SOLDER_CAUTIONS, keepsBath } from './soldering-baths'
-
-/** One-sided: of a further analysis staying below the bound. */
-export const TREND_CONFIDENCE = 0.95
-
-/** One metal (or the sum) of one bath with its trend since the last exchange. */
-export interface TrendedMetal {
-  readonly question: BathQuestion
-  readonly limit: number
-  readonly trend: LogTrend
-}
+import { bathLimitReads, bathQuestions, chosenEdition } from '@/shared/baths/bath-limits'
+import { FEWEST_FOR_TREND } from '@/shared/logs/log-trend'
+import { HOT_SOLDER_CAUTIONS, keepsBath } from '@/shared/plan/soldering-baths'
 
 export const bathTrendRule = rule({
   id: 'bath-trend',
@@ -71,17 +60,6 @@ export const bathTrendRule = rule({
     }
   },
 })
-
-/** The trend of one constituent since the last exchange: none with too few analyses, one otherwise. */
-export function trendOf(question: BathQuestion): TrendedMetal[] {
-  const limit = question.window.most?.value
-  if (limit === undefined) return []
-  const trend = trendTowards(question.series, limit, {
-    resetFall: guardBandOf(question.window),
-    confidence: TREND_CONFIDENCE,
-  })
-  return trend ? [{ question, limit, trend }] : []
-}
 
 const soonness = ({ trend }: TrendedMetal): number => trend.daysByPrediction ?? Infinity
 

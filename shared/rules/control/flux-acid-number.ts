@@ -1,4 +1,4 @@
-import { acidNumber } from '@/shared/physics/acid-number'
+import { acidNumberSeries } from '@/shared/logs/acid-number-series'
 import {
   fluxAcidNumberTarget,
   fluxAcidNumberTolerance,
@@ -6,24 +6,13 @@ import {
 } from '@/shared/plan/parameters/control-flux'
 import { formatQuantity } from '@/shared/quantity/format'
 import { fluxAcidNumber as characteristic } from '@/shared/records/characteristics/flux-acid-number'
-import { cellAt, seriesFrom, type LogSeries } from '@/shared/records/log-series'
-import type { Log } from '@/shared/records/log'
+import { cellAt, type LogSeries } from '@/shared/logs/log-series'
 import { undetermined, type Judged, type WorkingLine } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
-import { judgeLoggedWindow, windowAround } from './logged-window'
-import { calibrations, instrumentsOnFile, signalAnswers } from './records-read'
-
-/** The acid number of each titration of a log. */
-export const acidNumberSeries = (log: Log): LogSeries =>
-  seriesFrom(log, (cell) => {
-    const titrantMl = cell('titrantMl')
-    const titrantMolPerL = cell('titrantMolPerL')
-    const sampleG = cell('sampleG')
-    if (titrantMl === undefined || titrantMolPerL === undefined || sampleG === undefined) return undefined
-    return acidNumber({ titrantMl, titrantMolPerL, sampleG })
-  })
+import { judgeLoggedWindow, windowAround } from '@/shared/logs/logged-window'
+import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/log-record-sources'
 
 export const fluxAcidNumberRule = rule({
   id: 'flux-acid-number',

@@ -1,4 +1,10 @@
-import { additionPerLitre, densityAtReference, exchangePerLitre } from '@/shared/physics/flux-density'
+import {
+  USUAL_REFERENCE_C,
+  USUAL_COEFFICIENT,
+  USUAL_THINNER_G_PER_ML,
+  densitySeries,
+} from '@/shared/logs/flux-density-series'
+import { additionPerLitre, exchangePerLitre } from '@/shared/physics/flux-density'
 import { densityControlSolidsLeast } from '@/shared/plan/limits/control-flux'
 import {
   fluxControlMethod,
@@ -12,38 +18,19 @@ import {
 } from '@/shared/plan/parameters/control-flux'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { fluxDensity as characteristic } from '@/shared/records/characteristics/flux-density'
-import { cellAt, seriesFrom, type LogSeries } from '@/shared/records/log-series'
-import type { Log } from '@/shared/records/log'
+import { cellAt, type LogSeries } from '@/shared/logs/log-series'
 import { undetermined, type Judged, type WorkingLine } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
-import { judgeLoggedWindow, windowAround } from './logged-window'
-import { calibrations, instrumentsOnFile, signalAnswers } from './records-read'
-
-/** Taken where the specification leaves the data sheet's value open. */
-export const USUAL_REFERENCE_C = 25
-export const USUAL_COEFFICIENT = 0.00085
-export const USUAL_THINNER_G_PER_ML = 0.781
+import { judgeLoggedWindow, windowAround } from '@/shared/logs/logged-window'
+import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/log-record-sources'
 
 const CAUTIONS = [
   'Flux thinner is highly flammable (isopropyl alcohol flashes at about 12 °C) and its vapour travels: no flame, spark or hot solder near, heaters off, good extraction. The safety data sheet and local fire codes rule.',
   'Flux takes up water from the air: that raises its density and hides lost strength. Renew it when its age or clarity says so, whatever the density.',
 ]
-
-/** The readings of a log brought to the reference temperature. */
-export const densitySeries = (
-  log: Log,
-  referenceC = USUAL_REFERENCE_C,
-  coefficient = USUAL_COEFFICIENT,
-): LogSeries =>
-  seriesFrom(log, (cell) => {
-    const densityGPerMl = cell('densityGPerMl')
-    const temperatureC = cell('temperatureC')
-    if (densityGPerMl === undefined || temperatureC === undefined || !(densityGPerMl > 0)) return undefined
-    return densityAtReference({ densityGPerMl, temperatureC, referenceC, coefficientGPerMlPerK: coefficient })
-  })
 
 export const fluxDensityRule = rule({
   id: 'flux-density',

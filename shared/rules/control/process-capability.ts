@@ -12,11 +12,9 @@ import {
   newestStretch,
   type LogCapability,
   type NewestStretch,
-} from './capability-of-log'
-import { limitedLogs, limitedReads, type LimitedLog } from './limited-logs'
-
-/** Of the bound that a capability must clear. */
-export const CAPABILITY_CONFIDENCE = 0.95
+  CAPABILITY_CONFIDENCE,
+} from '@/shared/charts/capability-of-log'
+import { limitedLogs, limitedReads, type LimitedLog } from '@/shared/charts/limited-logs'
 
 export const processCapabilityRule = rule({
   id: 'process-capability',

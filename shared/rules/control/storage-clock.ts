@@ -24,7 +24,7 @@ import {
   startOfStorage,
   storageReads,
   testDays,
-} from './storage-time'
+} from '@/shared/storage/storage-time'
 
 /** Less than so much of the time allowed left at soldering is marginal. */
 const GUARD_SHARE = 0.1

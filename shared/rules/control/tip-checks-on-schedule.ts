@@ -5,8 +5,8 @@ import type { Judged } from '@/shared/rules/finding'
 import { logsOf, recordsOf } from '@/shared/rules/record-source'
 import { rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import { judgeSchedule } from './checks-on-schedule'
-import { ironsChecked } from './irons-checked'
+import { judgeSchedule } from '@/shared/logs/checks-on-schedule'
+import { ironsChecked } from '@/shared/irons/iron-checks'
 
 export const tipChecksOnScheduleRule = rule({
   id: 'tip-checks-on-schedule',

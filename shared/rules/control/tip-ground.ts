@@ -2,11 +2,11 @@ import { TIP_GROUND_BY_EDITION, tipGroundMost, tipLeakageMost } from '@/shared/p
 import { tipAccuracyEdition } from '@/shared/plan/parameters/control-hand'
 import { dateOf } from '@/shared/quantity/calendar'
 import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
-import { calibrationStanding, type InstrumentFile } from '@/shared/records/calibration-standing'
+import { calibrationStanding, type InstrumentFile } from '@/shared/instruments/calibration-status'
 import { tipGround as characteristic } from '@/shared/records/characteristics/tip-ground'
-import { cellAt } from '@/shared/records/log-series'
+import { cellAt } from '@/shared/logs/log-series'
 import type { Log } from '@/shared/records/log'
-import { rowsByText } from '@/shared/records/readings-by-text'
+import { rowsByText } from '@/shared/logs/readings-by-text'
 import {
   undetermined,
   verdictOn,
@@ -18,9 +18,9 @@ import {
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import { distinctSources } from './distinct-sources'
-import { rulingUnder } from './edition-ruling'
-import { calibrations, instrumentsOnFile } from './records-read'
+import { distinctSources } from '@/shared/sources/distinct-sources'
+import { rulingUnder } from '@/shared/plan/edition-ruling'
+import { calibrations, instrumentsOnFile } from '@/shared/rules/log-record-sources'
 
 const CAUTIONS = [
   'Irons run from the mains: their protective earth and insulation are tested by people competent for it under the local electrical code; take an iron that fails out of use at once.',

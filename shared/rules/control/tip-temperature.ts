@@ -1,5 +1,5 @@
+import { accuracyRuling } from '@/shared/irons/tip-accuracy'
 import {
-  TIP_ACCURACY_BY_EDITION,
   tipAccuracyMost,
   tipCeilingLeadFree,
   tipCeilingTinLead,
@@ -7,14 +7,13 @@ import {
 } from '@/shared/plan/limits/control-hand'
 import { tipAccuracyEdition, tipTemperatureTarget } from '@/shared/plan/parameters/control-hand'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
-import type { Ruling } from '@/shared/plan/requirement'
 import { dateOf } from '@/shared/quantity/calendar'
 import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
-import { calibrationStanding, type InstrumentFile } from '@/shared/records/calibration-standing'
+import { calibrationStanding, type InstrumentFile } from '@/shared/instruments/calibration-status'
 import { tipTemperature as characteristic } from '@/shared/records/characteristics/tip-temperature'
-import { cellAt } from '@/shared/records/log-series'
+import { cellAt } from '@/shared/logs/log-series'
 import type { Log } from '@/shared/records/log'
-import { rowsByText } from '@/shared/records/readings-by-text'
+import { rowsByText } from '@/shared/logs/readings-by-text'
 import {
   undetermined,
   verdictOn,
@@ -26,10 +25,9 @@ import {
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import { distinctSources } from './distinct-sources'
-import { rulingUnder } from './edition-ruling'
-import { calibrations, instrumentsOnFile } from './records-read'
-import { HOT_SOLDER_CAUTIONS } from './soldering-baths'
+import { distinctSources } from '@/shared/sources/distinct-sources'
+import { calibrations, instrumentsOnFile } from '@/shared/rules/log-record-sources'
+import { HOT_SOLDER_CAUTIONS } from '@/shared/plan/soldering-baths'
 
 export const tipTemperatureRule = rule({
   id: 'tip-temperature',
@@ -113,15 +111,6 @@ export const tipTemperatureRule = rule({
     }
   },
 })
-
-/** The accuracy asked for: the programme's layers over the edition chosen, else over the strictest. */
-export const accuracyRuling = (
-  strictest: Ruling,
-  edition: keyof typeof TIP_ACCURACY_BY_EDITION | 'strictest' | undefined,
-): Ruling =>
-  edition === undefined || edition === 'strictest'
-    ? strictest
-    : rulingUnder(strictest, { ...TIP_ACCURACY_BY_EDITION[edition], authority: 'standard' })
 
 interface Demands {
   readonly target: number

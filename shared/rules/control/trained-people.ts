@@ -1,7 +1,7 @@
 import { trainingValidMost } from '@/shared/plan/limits/control-people'
-import { isSolderabilityMethod } from '@/shared/records/test-methods'
+import { isSolderabilityMethod } from '@/shared/methods/test-methods'
 import { undetermined, type Judged } from '@/shared/rules/finding'
-import { judgePeople, peopleLimit } from '@/shared/rules/people-in-date'
+import { judgePeople, peopleLimit } from '@/shared/rules/people-current'
 import { lots, recordsOf } from '@/shared/rules/record-source'
 import { rule } from '@/shared/rules/rule'
 

@@ -1,41 +1,21 @@
-import { contactLengthFor, conveyorSpeedFor, dwellS } from '@/shared/physics/wave-contact'
+import { dwellSeries, totalDwellSeries } from '@/shared/logs/dwell-series'
+import { contactLengthFor, conveyorSpeedFor } from '@/shared/physics/wave-contact'
 import { waveDwellLeast, waveDwellMost, waveDwellTotalMost } from '@/shared/plan/limits/control-wave'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { waveContact as characteristic } from '@/shared/records/characteristics/wave-contact'
-import { cellAt, seriesFrom, type LogSeries } from '@/shared/records/log-series'
-import type { Log } from '@/shared/records/log'
+import { cellAt, type LogSeries } from '@/shared/logs/log-series'
 import type { Judged } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
-import { distinctSources } from './distinct-sources'
-import { withFurtherParts } from './further-parts'
-import { boundBy, judgeLoggedWindow, judgeSeries } from './logged-window'
-import { between } from './process-windows'
-import { calibrations, instrumentsOnFile, signalAnswers } from './records-read'
-import { HOT_SOLDER_CAUTIONS, passesWave } from './soldering-baths'
-
-/** Dwell in the main wave at each reading, in seconds. */
-export const dwellSeries = (log: Log): LogSeries =>
-  seriesFrom(log, (cell) => dwellOf(cell('contactLengthMm'), cell('conveyorSpeedMPerMin')))
-
-/** Dwell in both waves together, for readings that hold the first wave too. */
-export const totalDwellSeries = (log: Log): LogSeries =>
-  seriesFrom(log, (cell) => {
-    const main = cell('contactLengthMm')
-    const first = cell('firstWaveLengthMm')
-    return main === undefined || first === undefined
-      ? undefined
-      : dwellOf(main + first, cell('conveyorSpeedMPerMin'))
-  })
-
-function dwellOf(lengthMm: number | undefined, speedMPerMin: number | undefined): number | undefined {
-  if (!(lengthMm !== undefined && lengthMm > 0) || !(speedMPerMin !== undefined && speedMPerMin > 0))
-    return undefined
-  return Number(dwellS(lengthMm, speedMPerMin).toPrecision(12))
-}
+import { distinctSources } from '@/shared/sources/distinct-sources'
+import { withFurtherParts } from '@/shared/rules/secondary-parts'
+import { boundBy, judgeLoggedWindow, judgeSeries } from '@/shared/logs/logged-window'
+import { between } from '@/shared/logs/process-windows'
+import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/log-record-sources'
+import { HOT_SOLDER_CAUTIONS, passesWave } from '@/shared/plan/soldering-baths'
 
 export const waveDwellRule = rule({
   id: 'wave-dwell',

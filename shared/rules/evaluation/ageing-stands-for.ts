@@ -1,6 +1,6 @@
 import { HUMIDITY_MODELS } from '@/shared/physics/acceleration-factor'
 import { ageingMethod, type AgeingMethod } from '@/shared/materials/ageing-methods'
-import { published } from '@/shared/materials/source'
+import { published } from '@/shared/sources/provenance'
 import {
   GROWTH_ENERGIES,
   STEAM_HAS_NONE,
@@ -11,10 +11,10 @@ import { ageingClaims } from '@/shared/plan/parameters/evaluation-ageing'
 import { testConditions } from '@/shared/plan/parameters/evaluation-test-conditions'
 import { boardStorageMonths, leadStorageMonths, storageTemperature } from '@/shared/plan/parameters/storage'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
-import { methodName } from '@/shared/records/test-methods'
+import { methodName } from '@/shared/methods/test-methods'
 import type { Judged, Part, WorkingLine } from '@/shared/rules/finding'
 import { optional, rule } from '@/shared/rules/rule'
-import { spokenByWorst } from './worst-part'
+import { spokenByWorst } from '@/shared/rules/worst-part'
 
 const SOURCES = [
   published('NIST/SEMATECH e-Handbook 8.1.5.1, Arrhenius'),

@@ -1,12 +1,12 @@
-import { commonPractice } from '@/shared/materials/source'
+import { commonPractice } from '@/shared/sources/provenance'
 import type { Lot, LotTest } from '@/shared/records/lot'
 import { isUsable, lotName, partKey } from '@/shared/records/lot-identity'
-import { isSolderabilityMethod } from '@/shared/records/test-methods'
+import { isSolderabilityMethod } from '@/shared/methods/test-methods'
 import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
 import { rule } from '@/shared/rules/rule'
-import { demandsFrom, standingReads } from './sampling-reads'
-import { whySetAside, type TestDemands } from './test-standing'
-import { spokenByWorst } from './worst-part'
+import { demandsFrom, standingReads } from '@/shared/sampling/sampling-reads'
+import { whySetAside, type TestDemands } from '@/shared/sampling/test-status'
+import { spokenByWorst } from '@/shared/rules/worst-part'
 
 const SOURCE = commonPractice('A coupon or test board in every production batch of boards')
 const LIMIT_SAYS =

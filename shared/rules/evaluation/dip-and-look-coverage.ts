@@ -1,12 +1,12 @@
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { coverageLeast } from '@/shared/plan/limits/evaluation-solderability'
 import { formatQuantity } from '@/shared/quantity/format'
-import { moltenSolderCautions } from '@/shared/records/methods/solderability-conditions'
+import { moltenSolderCautions } from '@/shared/methods/solderability-conditions'
 import { rule } from '@/shared/rules/rule'
-import { judgeSampledLots } from './judge-sampled-lots'
-import { DIP_AND_LOOK } from './sampled-method'
-import { SAMPLING_SOURCES } from './sampling-sources'
-import { samplingReads } from './sampling-reads'
+import { judgeSampledLots } from '@/shared/sampling/judge-sampled-lots'
+import { DIP_AND_LOOK } from '@/shared/sampling/sampled-method'
+import { SAMPLING_SOURCES } from '@/shared/sampling/sampling-sources'
+import { samplingReads } from '@/shared/sampling/sampling-reads'
 
 /** Two observers seldom differ by more than this in a share of area. */
 const GUARD_PCT = 1

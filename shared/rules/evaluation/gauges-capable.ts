@@ -1,8 +1,8 @@
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { distinctCategoriesLeast, gaugeShareMost } from '@/shared/plan/limits/evaluation-instruments'
-import { fromMemory } from '@/shared/materials/source'
+import { fromMemory } from '@/shared/sources/provenance'
 import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
-import { byId } from '@/shared/records/calibration-standing'
+import { byId } from '@/shared/instruments/calibration-status'
 import type { Instrument } from '@/shared/records/instrument'
 import type { Lot } from '@/shared/records/lot'
 import { isUsable } from '@/shared/records/lot-identity'
@@ -16,8 +16,8 @@ import {
 } from '@/shared/rules/finding'
 import { instruments, lots, recordsOf } from '@/shared/rules/record-source'
 import { rule } from '@/shared/rules/rule'
-import { studiedGauges, type StudiedGauge } from './gauge-study'
-import { spokenByWorst, worstPart } from './worst-part'
+import { studiedGauges, type StudiedGauge } from '@/shared/instruments/gauge-study'
+import { spokenByWorst, worstPart } from '@/shared/rules/worst-part'
 
 const SOURCE = fromMemory(
   'Measurement Systems Analysis, 4th edition (AIAG), chapter III: gauge study by analysis of variance',

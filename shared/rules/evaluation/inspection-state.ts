@@ -1,14 +1,14 @@
-import { published } from '@/shared/materials/source'
-import { methodName } from '@/shared/records/test-methods'
+import { published } from '@/shared/sources/provenance'
+import { methodName } from '@/shared/methods/test-methods'
 import type { Judged, Part, Verdict } from '@/shared/rules/finding'
 import { rule } from '@/shared/rules/rule'
 import type { InspectionStanding } from '@/shared/statistics/sampling/switching'
-import { askedOf, sampledLimits, sampledMethods } from './asked-methods'
-import { seriesOf, type Series } from './lot-sampling'
-import type { SampledMethod } from './sampled-method'
-import { planForLot, planInWords } from './sampling-plan'
-import { contextFrom, samplingReads } from './sampling-reads'
-import { spokenByWorst } from './worst-part'
+import { askedOf, sampledLimits, sampledMethods } from '@/shared/sampling/asked-methods'
+import { seriesOf, type Series } from '@/shared/sampling/lot-sampling'
+import type { SampledMethod } from '@/shared/sampling/sampled-method'
+import { planForLot, planInWords } from '@/shared/sampling/sampling-plan'
+import { contextFrom, samplingReads } from '@/shared/sampling/sampling-reads'
+import { spokenByWorst } from '@/shared/rules/worst-part'
 
 const SOURCE = published(
   'MIL-STD-105E 4.7 and 4.8, switching between normal, tightened and reduced inspection',

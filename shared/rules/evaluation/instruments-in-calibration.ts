@@ -1,16 +1,16 @@
 import { sourceOf } from '@/shared/rules/ruling-source'
 import { calibrationNoticeLeast } from '@/shared/plan/limits/evaluation-instruments'
-import { fromMemory } from '@/shared/materials/source'
+import { fromMemory } from '@/shared/sources/provenance'
 import { daysBetween } from '@/shared/quantity/calendar'
 import { formatNumber } from '@/shared/quantity/format'
-import { byId, calibrationStanding, type InstrumentFile } from '@/shared/records/calibration-standing'
+import { byId, calibrationStanding, type InstrumentFile } from '@/shared/instruments/calibration-status'
 import type { Instrument } from '@/shared/records/instrument'
 import type { Lot, LotTest } from '@/shared/records/lot'
-import { methodName, needsInstrument } from '@/shared/records/test-methods'
+import { methodName, needsInstrument } from '@/shared/methods/test-methods'
 import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
 import { instruments, lots, recordsOf } from '@/shared/rules/record-source'
 import { rule, today } from '@/shared/rules/rule'
-import { spokenByWorst } from './worst-part'
+import { spokenByWorst } from '@/shared/rules/worst-part'
 
 const SOURCE = fromMemory(
   'ISO 9001, 7.1.5.2: measuring equipment calibrated at stated intervals, earlier results reviewed when it is found unfit',

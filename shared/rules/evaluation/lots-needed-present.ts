@@ -1,14 +1,14 @@
-import { commonPractice } from '@/shared/materials/source'
+import { commonPractice } from '@/shared/sources/provenance'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import type { ValueOf } from '@/shared/plan/parameter'
 import type { Lot } from '@/shared/records/lot'
 import { isUsable, kindAndPart, namesComponent } from '@/shared/records/lot-identity'
-import { isSolderabilityMethod, methodName } from '@/shared/records/test-methods'
+import { isSolderabilityMethod, methodName } from '@/shared/methods/test-methods'
 import type { Judged, Part } from '@/shared/rules/finding'
 import { lots } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
-import { spokenByWorst } from './worst-part'
+import { spokenByWorst } from '@/shared/rules/worst-part'
 
 type Needed = ValueOf<typeof lotsNeeded>
 

@@ -1,4 +1,4 @@
-import { commonPractice } from '@/shared/materials/source'
+import { commonPractice } from '@/shared/sources/provenance'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import type { Lot } from '@/shared/records/lot'
 import { kindAndPart, lotName } from '@/shared/records/lot-identity'
@@ -6,8 +6,8 @@ import type { Inspection } from '@/shared/records/inspection'
 import type { Judged, Part } from '@/shared/rules/finding'
 import { inspections, lots } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
-import { memory } from './memory'
-import { spokenByWorst } from './worst-part'
+import { memory } from '@/shared/memo'
+import { spokenByWorst } from '@/shared/rules/worst-part'
 
 const SOURCE = commonPractice('Traceability from lot to assembly and back')
 const LIMIT_SAYS = 'no assembly from a lot that may not be used, and every assembly traced to its lots'

@@ -1,12 +1,12 @@
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { holeRiseLeast } from '@/shared/plan/limits/evaluation-solderability'
 import { formatQuantity } from '@/shared/quantity/format'
-import { moltenSolderCautions } from '@/shared/records/methods/solderability-conditions'
+import { moltenSolderCautions } from '@/shared/methods/solderability-conditions'
 import { rule } from '@/shared/rules/rule'
-import { judgeSampledLots } from './judge-sampled-lots'
-import { HOLE_RISE } from './sampled-method'
-import { SAMPLING_SOURCES } from './sampling-sources'
-import { samplingReads } from './sampling-reads'
+import { judgeSampledLots } from '@/shared/sampling/judge-sampled-lots'
+import { HOLE_RISE } from '@/shared/sampling/sampled-method'
+import { SAMPLING_SOURCES } from '@/shared/sampling/sampling-sources'
+import { samplingReads } from '@/shared/sampling/sampling-reads'
 
 export const platedHoleRise = rule({
   id: 'plated-hole-rise',

@@ -1,13 +1,13 @@
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import { fromMemory } from '@/shared/materials/source'
+import { fromMemory } from '@/shared/sources/provenance'
 import { platingCapabilityLeast, platingConfidenceLeast } from '@/shared/plan/limits/evaluation-plating'
 import { formatAgainst, formatNumber } from '@/shared/quantity/format'
 import { verdictOn, type Judged, type Margin, type Part, type WorkingLine } from '@/shared/rules/finding'
 import { rule } from '@/shared/rules/rule'
-import { platingIndexes, type PlatingIndex } from './plating-index'
-import { platingReads } from './plating-reads'
-import { fractionOf, standingReads } from './sampling-reads'
-import { spokenByWorst, worstPart } from './worst-part'
+import { platingIndexes, type PlatingIndex } from '@/shared/plating/plating-index'
+import { platingReads } from '@/shared/plating/plating-reads'
+import { fractionOf, standingReads } from '@/shared/sampling/sampling-reads'
+import { spokenByWorst, worstPart } from '@/shared/rules/worst-part'
 
 const SOURCE = fromMemory(
   'NIST/SEMATECH e-Handbook 6.1.6; bound by A. F. Bissell, Applied Statistics 39 (1990) 331',

@@ -1,10 +1,10 @@
 import { sourceOf } from '@/shared/rules/ruling-source'
-import { published } from '@/shared/materials/source'
+import { published } from '@/shared/sources/provenance'
 import { distinctCategoriesLeast, gaugeShareMost } from '@/shared/plan/limits/evaluation-instruments'
 import { platingConfidenceLeast, platingCoverageLeast } from '@/shared/plan/limits/evaluation-plating'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
-import { byId } from '@/shared/records/calibration-standing'
+import { byId } from '@/shared/instruments/calibration-status'
 import type { Instrument } from '@/shared/records/instrument'
 import type { Lot } from '@/shared/records/lot'
 import { isUsable, kindAndPart, lotName } from '@/shared/records/lot-identity'
@@ -12,16 +12,16 @@ import {
   PLATING_PLACES,
   platingThickness as method,
   type PlatingPlace,
-} from '@/shared/records/methods/plating-thickness'
+} from '@/shared/methods/plating-thickness'
 import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
 import { recordsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
-import { judgePlatingGroup } from './judge-plating-group'
-import { platingOf, type PlatingOfLot, type PlatingReadings } from './plating-readings'
-import { unfitGauges } from './gauge-study'
-import { platingReads, specificationFrom } from './plating-reads'
-import { demandsFrom, fractionOf, standingReads } from './sampling-reads'
-import { spokenByWorst, worstPart } from './worst-part'
+import { judgePlatingGroup } from '@/shared/plating/judge-plating-group'
+import { platingOf, type PlatingOfLot, type PlatingReadings } from '@/shared/plating/plating-readings'
+import { unfitGauges } from '@/shared/instruments/gauge-study'
+import { platingReads, specificationFrom } from '@/shared/plating/plating-reads'
+import { demandsFrom, fractionOf, standingReads } from '@/shared/sampling/sampling-reads'
+import { spokenByWorst, worstPart } from '@/shared/rules/worst-part'
 
 const SOURCE = published('NIST/SEMATECH e-Handbook 7.2.6.3, one-sided tolerance bound by the noncentral t')
 const VOID_SOURCE = published(

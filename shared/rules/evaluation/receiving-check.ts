@@ -1,9 +1,9 @@
-import { commonPractice } from '@/shared/materials/source'
+import { commonPractice } from '@/shared/sources/provenance'
 import { rule } from '@/shared/rules/rule'
-import { judgeSampledLots } from './judge-sampled-lots'
-import { RECEIVING_CHECK } from './sampled-method'
-import { SAMPLING_SOURCES } from './sampling-sources'
-import { samplingReads } from './sampling-reads'
+import { judgeSampledLots } from '@/shared/sampling/judge-sampled-lots'
+import { RECEIVING_CHECK } from '@/shared/sampling/sampled-method'
+import { SAMPLING_SOURCES } from '@/shared/sampling/sampling-sources'
+import { samplingReads } from '@/shared/sampling/sampling-reads'
 
 const SOURCE = commonPractice('Receiving inspection: the delivery against the order and its certificate')
 

@@ -4,12 +4,12 @@ import { daysBetween } from '@/shared/quantity/calendar'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Lot } from '@/shared/records/lot'
 import { isUsable, lotName } from '@/shared/records/lot-identity'
-import { isSolderabilityMethod } from '@/shared/records/test-methods'
+import { isSolderabilityMethod } from '@/shared/methods/test-methods'
 import { verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
 import { rule, today } from '@/shared/rules/rule'
-import { demandsFrom, standingReads } from './sampling-reads'
-import { whySetAside, type TestDemands } from './test-standing'
-import { spokenByWorst } from './worst-part'
+import { demandsFrom, standingReads } from '@/shared/sampling/sampling-reads'
+import { whySetAside, type TestDemands } from '@/shared/sampling/test-status'
+import { spokenByWorst } from '@/shared/rules/worst-part'
 
 /** Share of the age allowed that leaves time for a new test. */
 const GUARD_SHARE = 0.25

@@ -1,12 +1,12 @@
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { wettingTimeMost } from '@/shared/plan/limits/evaluation-solderability'
 import { formatQuantity } from '@/shared/quantity/format'
-import { moltenSolderCautions } from '@/shared/records/methods/solderability-conditions'
+import { moltenSolderCautions } from '@/shared/methods/solderability-conditions'
 import { rule } from '@/shared/rules/rule'
-import { judgeSampledLots } from './judge-sampled-lots'
-import { ROTARY_DIP } from './sampled-method'
-import { SAMPLING_SOURCES } from './sampling-sources'
-import { samplingReads } from './sampling-reads'
+import { judgeSampledLots } from '@/shared/sampling/judge-sampled-lots'
+import { ROTARY_DIP } from '@/shared/sampling/sampled-method'
+import { SAMPLING_SOURCES } from '@/shared/sampling/sampling-sources'
+import { samplingReads } from '@/shared/sampling/sampling-reads'
 
 /** Share of the wetting-time limit inside which a lot is only just good: the step of one dip to the next. */
 const GUARD_SHARE = 0.1

@@ -1,5 +1,5 @@
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import { published } from '@/shared/materials/source'
+import { published } from '@/shared/sources/provenance'
 import { limitingQualityMost } from '@/shared/plan/limits/evaluation-sampling'
 import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
 import type { Lot } from '@/shared/records/lot'
@@ -8,12 +8,17 @@ import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/
 import { rule } from '@/shared/rules/rule'
 import { INSPECTION_LEVELS } from '@/shared/statistics/sampling/code-letters'
 import type { Severity } from '@/shared/statistics/sampling/single-plan'
-import { askedOf, sampledLimits, sampledMethods } from './asked-methods'
-import { seriesOf } from './lot-sampling'
-import { planRisk, riskInWords } from './plan-risk'
-import { planForLot, planInWords, type SamplingPlan, type SamplingSettings } from './sampling-plan'
-import { contextFrom, samplingReads } from './sampling-reads'
-import { worstPart, spokenByWorst } from './worst-part'
+import { askedOf, sampledLimits, sampledMethods } from '@/shared/sampling/asked-methods'
+import { seriesOf } from '@/shared/sampling/lot-sampling'
+import { planRisk, riskInWords } from '@/shared/sampling/plan-risk'
+import {
+  planForLot,
+  planInWords,
+  type SamplingPlan,
+  type SamplingSettings,
+} from '@/shared/sampling/sampling-plan'
+import { contextFrom, samplingReads } from '@/shared/sampling/sampling-reads'
+import { worstPart, spokenByWorst } from '@/shared/rules/worst-part'
 
 const SOURCE = published(
   'Operating curve of a sampling plan, MIL-STD-105E tables X; acceptance of one time in ten',

@@ -1,10 +1,10 @@
-import { fromMemory } from '@/shared/materials/source'
-import { solderFloat } from '@/shared/records/methods/solder-float'
+import { fromMemory } from '@/shared/sources/provenance'
+import { solderFloat } from '@/shared/methods/solder-float'
 import { rule } from '@/shared/rules/rule'
-import { judgeSampledLots } from './judge-sampled-lots'
-import { SOLDER_FLOAT } from './sampled-method'
-import { SAMPLING_SOURCES } from './sampling-sources'
-import { samplingReads } from './sampling-reads'
+import { judgeSampledLots } from '@/shared/sampling/judge-sampled-lots'
+import { SOLDER_FLOAT } from '@/shared/sampling/sampled-method'
+import { SAMPLING_SOURCES } from '@/shared/sampling/sampling-sources'
+import { samplingReads } from '@/shared/sampling/sampling-reads'
 
 const SOURCE = fromMemory(
   'IPC-TM-650 2.4.13.1, thermal stress of laminates: 288 °C for 10 s, no blister or delamination',

@@ -1,18 +1,18 @@
 import { namedRuling } from '@/shared/rules/ruling-source'
 import { ageingMethod } from '@/shared/materials/ageing-methods'
-import { published, fromMemory } from '@/shared/materials/source'
+import { published, fromMemory } from '@/shared/sources/provenance'
 import { TEST_SOLDERS } from '@/shared/materials/test-solders'
 import { testTemperatureToleranceMost } from '@/shared/plan/limits/evaluation-solderability'
 import { testConditions } from '@/shared/plan/parameters/evaluation-test-conditions'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import type { Lot } from '@/shared/records/lot'
-import { SOLDERABILITY_METHODS, methodName } from '@/shared/records/test-methods'
+import { SOLDERABILITY_METHODS, methodName } from '@/shared/methods/test-methods'
 import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
 import { lots } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
-import { unlikeConditions, type SpecifiedConditions } from './test-standing'
-import { spokenByWorst } from './worst-part'
+import { unlikeConditions, type SpecifiedConditions } from '@/shared/sampling/test-status'
+import { spokenByWorst } from '@/shared/rules/worst-part'
 
 const SOURCES = [
   fromMemory('IEC 60068-2-20, Test Ta: solder, flux, temperature and ageing are part of the test'),

@@ -1,6 +1,6 @@
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import { published } from '@/shared/materials/source'
-import type { WettingCurveMarks } from '@/shared/physics/wetting-curve'
+import { published } from '@/shared/sources/provenance'
+import type { WettingCurveMarks } from '@/shared/wetting/wetting-curve'
 import { dewettingDropMost } from '@/shared/plan/limits/evaluation-wetting-balance'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import {
@@ -10,7 +10,7 @@ import {
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import type { Lot } from '@/shared/records/lot'
 import { isUsable, lotName } from '@/shared/records/lot-identity'
-import { wettingBalance as method } from '@/shared/records/methods/wetting-balance'
+import { wettingBalance as method } from '@/shared/methods/wetting-balance'
 import {
   undetermined,
   verdictOn,
@@ -20,17 +20,17 @@ import {
   type WorkingLine,
 } from '@/shared/rules/finding'
 import { optional, rule } from '@/shared/rules/rule'
-import { askedOf } from './asked-methods'
-import { curvesOfTest } from './curves-of-test'
-import { demandsFrom, standingReads } from './sampling-reads'
-import { sortTests, type TestDemands } from './test-standing'
+import { askedOf } from '@/shared/sampling/asked-methods'
+import { curvesOfTest } from '@/shared/wetting/curves-of-test'
+import { demandsFrom, standingReads } from '@/shared/sampling/sampling-reads'
+import { sortTests, type TestDemands } from '@/shared/sampling/test-status'
 import {
   CRITERIA_SOURCE,
   WETTING_BALANCE_CRITERIA,
   judgeCurve,
   type WettingBalanceCriteria,
-} from './wetting-balance-criteria'
-import { spokenByWorst, worstPart } from './worst-part'
+} from '@/shared/wetting/wetting-balance-criteria'
+import { spokenByWorst, worstPart } from '@/shared/rules/worst-part'
 
 const EVIDENCE_SOURCE = published(
   'IEC 60068-2-69:2017: wetting-balance data are not intended as absolute pass or fail',

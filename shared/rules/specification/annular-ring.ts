@@ -21,7 +21,7 @@ import type { Part, Remedy, WorkingLine } from '@/shared/rules/finding'
 import { decidingPart, judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts'
 import { stepAbove } from '@/shared/rules/remedy'
 import { optional, rule } from '@/shared/rules/rule'
-import { holeOf } from './joint-row'
+import { holeOf } from '@/shared/holes/joint-row'
 
 /** A ring that is left by less than this is marginal: about what a drill wanders more on a bad day. */
 const GUARD_MM = 0.02

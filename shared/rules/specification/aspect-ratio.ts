@@ -1,4 +1,4 @@
-import { published } from '@/shared/materials/source'
+import { published } from '@/shared/sources/provenance'
 import { aspectRatioMost } from '@/shared/plan/limits/lead-holes'
 import { boardThickness } from '@/shared/plan/parameters/laminate'
 import { holeWall, leadHoles } from '@/shared/plan/parameters/lead-holes'
@@ -7,7 +7,7 @@ import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts'
 import { stepAbove } from '@/shared/rules/remedy'
 import { rule } from '@/shared/rules/rule'
-import { holeOf } from './joint-row'
+import { holeOf } from '@/shared/holes/joint-row'
 
 /** From a tenth below the limit the barrel is already thin in its middle. */
 const GUARD_SHARE = 0.1

@@ -1,5 +1,5 @@
 import { COPPER_FOILS, leastFoilUm, type CopperFoilKey } from '@/shared/materials/copper-foils'
-import { commonPractice, computed } from '@/shared/materials/source'
+import { commonPractice, computed } from '@/shared/sources/provenance'
 import { conductors, type ConductorRow } from '@/shared/plan/parameters/conductors'
 import { boardFinishLeast } from '@/shared/plan/parameters/finishes'
 import { boardBuild, copperFoil, copperLayers } from '@/shared/plan/parameters/laminate'

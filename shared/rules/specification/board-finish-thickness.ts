@@ -1,11 +1,12 @@
 import { BOARD_FINISHES, type BoardFinish } from '@/shared/materials/board-finishes'
 import { tinCoatingLeast, tinCoatingMost } from '@/shared/plan/limits/finishes'
 import { boardFinish, boardFinishLeast, boardFinishMost } from '@/shared/plan/parameters/finishes'
-import type { Ruling, Source } from '@/shared/plan/requirement'
+import type { Ruling } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import { undetermined, verdictOn, type Judged, type Margin } from '@/shared/rules/finding'
 import { tightest } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
+import type { Source } from '@/shared/sources/source'
 
 /** What is ordered may equal the limit: the lot's own thickness is judged when it comes. */
 const GUARD_UM = 0

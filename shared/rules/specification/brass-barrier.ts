@@ -1,5 +1,5 @@
 import { LEAD_BARRIERS, LEAD_BASES, LEAD_COATINGS } from '@/shared/materials/lead-finishes'
-import { published } from '@/shared/materials/source'
+import { published } from '@/shared/sources/provenance'
 import { brassBarrierLeast } from '@/shared/plan/limits/finishes'
 import { leadFinishes, type LeadFinish } from '@/shared/plan/parameters/finishes'
 import type { Ruling } from '@/shared/plan/requirement'

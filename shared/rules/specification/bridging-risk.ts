@@ -1,4 +1,4 @@
-import { fromMemory } from '@/shared/materials/source'
+import { fromMemory } from '@/shared/sources/provenance'
 import { bridgingGapLeast, bridgingRunMost } from '@/shared/plan/limits/spacings'
 import { spacings, type SpacingRow } from '@/shared/plan/parameters/spacings'
 import type { Ruling } from '@/shared/plan/requirement'

@@ -1,5 +1,5 @@
 import { COPPER_RESISTANCE } from '@/shared/materials/conductor-current-laws'
-import { published } from '@/shared/materials/source'
+import { published } from '@/shared/sources/provenance'
 import { conductorResistanceOhm } from '@/shared/physics/conductor-resistance'
 import { riseByIpc2221 } from '@/shared/physics/conductor-current'
 import { conductors, WIDEST_CONDUCTOR_MM, type ConductorRow } from '@/shared/plan/parameters/conductors'

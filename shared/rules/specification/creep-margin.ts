@@ -1,5 +1,5 @@
 import { ALLOYS, type Alloy } from '@/shared/materials/alloys'
-import { published } from '@/shared/materials/source'
+import { published } from '@/shared/sources/provenance'
 import { solidusMarginLeast } from '@/shared/plan/limits/solder'
 import { serviceTemperature } from '@/shared/plan/parameters/laminate'
 import { solderAlloy } from '@/shared/plan/parameters/solder'

@@ -1,5 +1,5 @@
 import { GOVERNED, applicableDocuments, type ApplicableDocument } from '@/shared/plan/parameters/documents'
-import { LESSONS_DOCUMENT } from '@/shared/lessons/lessons-document'
+import { LESSONS_DOCUMENT } from '@/shared/plan/lessons-document'
 import type { Limit, Ruling } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part } from '@/shared/rules/finding'

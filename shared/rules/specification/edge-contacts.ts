@@ -1,4 +1,4 @@
-import { fromMemory } from '@/shared/materials/source'
+import { fromMemory } from '@/shared/sources/provenance'
 import { contactGoldLeast, contactNickelLeast } from '@/shared/plan/limits/interconnection'
 import type { Parameter } from '@/shared/plan/parameter'
 import {

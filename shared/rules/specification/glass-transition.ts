@@ -1,5 +1,5 @@
 import { LAMINATES } from '@/shared/materials/laminates'
-import { commonPractice, published } from '@/shared/materials/source'
+import { commonPractice, published } from '@/shared/sources/provenance'
 import { glassTransitionMarginLeast } from '@/shared/plan/limits/laminate'
 import { glassTransition, laminate, serviceTemperature } from '@/shared/plan/parameters/laminate'
 import { formatQuantity } from '@/shared/quantity/format'

@@ -20,8 +20,8 @@ import type { Part, WorkingLine } from '@/shared/rules/finding'
 import { decidingPart, judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts'
 import { stepBelow } from '@/shared/rules/remedy'
 import { optional, rule } from '@/shared/rules/rule'
-import { finishesByComponent } from './finish-of-component'
-import { holeOf } from './joint-row'
+import { finishesByComponent } from '@/shared/plan/finishes-by-component'
+import { holeOf } from '@/shared/holes/joint-row'
 
 /** Within a tenth of the limit is marginal. */
 const GUARD_SHARE = 0.1

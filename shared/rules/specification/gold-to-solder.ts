@@ -1,6 +1,6 @@
 import { BOARD_FINISHES } from '@/shared/materials/board-finishes'
 import { LEAD_COATINGS } from '@/shared/materials/lead-finishes'
-import { published } from '@/shared/materials/source'
+import { published } from '@/shared/sources/provenance'
 import { goldFlashMost, nickelUnderFlashLeast } from '@/shared/plan/limits/finishes'
 import {
   boardFinish,

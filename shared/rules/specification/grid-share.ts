@@ -1,4 +1,4 @@
-import { fromMemory, published } from '@/shared/materials/source'
+import { fromMemory, published } from '@/shared/sources/provenance'
 import { gridShareLeast } from '@/shared/plan/limits/lead-holes'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { isStated } from '@/shared/plan/requirement'

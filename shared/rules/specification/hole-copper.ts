@@ -1,4 +1,4 @@
-import { fromMemory, published } from '@/shared/materials/source'
+import { fromMemory, published } from '@/shared/sources/provenance'
 import { holeCopperLeast } from '@/shared/plan/limits/evaluation-plating'
 import { boardFinishLeast } from '@/shared/plan/parameters/finishes'
 import { boardBuild } from '@/shared/plan/parameters/laminate'

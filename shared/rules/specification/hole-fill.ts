@@ -1,6 +1,6 @@
 import { FILL_EDITIONS, type FillEdition } from '@/shared/materials/hole-fill'
 import { MOLTEN_SOLDER } from '@/shared/materials/fillet-data'
-import { published } from '@/shared/materials/source'
+import { published } from '@/shared/sources/provenance'
 import { capillaryRiseMm } from '@/shared/physics/fillet'
 import { contactAngle, fillEdition } from '@/shared/plan/parameters/joint-geometry'
 import { boardThickness } from '@/shared/plan/parameters/laminate'
@@ -12,8 +12,8 @@ import type { Part } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
-import { holeOf, leadOf } from './joint-row'
-import { DEFAULT_ANGLE_DEG } from './joint-shape'
+import { holeOf, leadOf } from '@/shared/holes/joint-row'
+import { DEFAULT_ANGLE_DEG } from '@/shared/holes/joint-shape'
 
 type Grade = ValueOf<typeof productClass>
 

@@ -14,8 +14,8 @@ import { formatQuantity } from '@/shared/quantity/format'
 import { verdictOn, type Part, type WorkingLine } from '@/shared/rules/finding'
 import { decidingPart, judgedByParts, partOrContradiction, tightest } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
-import { proposeHole, withinBoth, type ProposalTerms } from './hole-proposal'
-import { holeOf, leadOf } from './joint-row'
+import { proposeHole, withinBoth, type ProposalTerms } from '@/shared/holes/hole-proposal'
+import { holeOf, leadOf } from '@/shared/holes/joint-row'
 
 type Level = ValueOf<typeof producibilityLevel>
 

@@ -1,4 +1,4 @@
-import { fromMemory } from '@/shared/materials/source'
+import { fromMemory } from '@/shared/sources/provenance'
 import {
   allowedDefectsPerMillion,
   allowedFailureRateFit,
@@ -18,9 +18,9 @@ import { environment, serviceYears } from '@/shared/plan/parameters/programme'
 import { formatQuantity } from '@/shared/quantity/format'
 import { undetermined, verdictOn } from '@/shared/rules/finding'
 import { optional, rule } from '@/shared/rules/rule'
-import { boardSurvival } from '@/shared/statistics/reliability/board-survival'
-import { modelLabel } from '@/shared/statistics/reliability/model'
-import { predictedRates, type Prediction } from './joint-budget-prediction'
+import { boardSurvival } from '@/shared/reliability/models/board-survival'
+import { modelLabel } from '@/shared/reliability/models/model'
+import { predictedRates, type Prediction } from '@/shared/reliability/joint-budget-prediction'
 
 /** A predicted rate within a fifth of the allowed one is marginal: the model is far coarser than that. */
 const GUARD_SHARE = 0.2

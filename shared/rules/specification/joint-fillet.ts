@@ -1,6 +1,6 @@
 import { ALLOYS } from '@/shared/materials/alloys'
 import { CAPILLARY_LENGTH_MM } from '@/shared/materials/fillet-data'
-import { fromMemory, published } from '@/shared/materials/source'
+import { fromMemory, published } from '@/shared/sources/provenance'
 import { contactAngle, leadProjection } from '@/shared/plan/parameters/joint-geometry'
 import { boardThickness } from '@/shared/plan/parameters/laminate'
 import { holeWall, leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
@@ -11,7 +11,7 @@ import { verdictOn } from '@/shared/rules/finding'
 import { decidingPart, judgedByParts, partOrContradiction } from '@/shared/rules/parts'
 import { stepAbove } from '@/shared/rules/remedy'
 import { optional, rule } from '@/shared/rules/rule'
-import { DEFAULT_ANGLE_DEG, jointShapeOf, type JointTerms } from './joint-shape'
+import { DEFAULT_ANGLE_DEG, jointShapeOf, type JointTerms } from '@/shared/holes/joint-shape'
 
 /** The two contact angles together at which the profile is straight. */
 const STRAIGHT_DEG = 90

@@ -1,5 +1,5 @@
 import { LAMINATES } from '@/shared/materials/laminates'
-import { commonPractice } from '@/shared/materials/source'
+import { commonPractice } from '@/shared/sources/provenance'
 import { laminate } from '@/shared/plan/parameters/laminate'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { serviceYears } from '@/shared/plan/parameters/programme'

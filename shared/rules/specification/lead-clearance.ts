@@ -1,5 +1,5 @@
 import type { ProducibilityLevel } from '@/shared/materials/hole-allowances'
-import { published } from '@/shared/materials/source'
+import { published } from '@/shared/sources/provenance'
 import { holeWindow } from '@/shared/physics/hole-window'
 import {
   clearanceOutsideMost,
@@ -20,15 +20,15 @@ import { formatQuantity } from '@/shared/quantity/format'
 import { undetermined, verdictOn, type Part } from '@/shared/rules/finding'
 import { decidingPart, judgedByParts, partOrContradiction } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
-import { proposeHole, withinBoth, type ProposalTerms } from './hole-proposal'
+import { proposeHole, withinBoth, type ProposalTerms } from '@/shared/holes/hole-proposal'
 import {
   clearanceOf,
   decidingCheck,
   FLAT_GUARD_SHARE,
   GUARD_SHARE,
   type ClearanceTerms,
-} from './lead-clearance-checks'
-import { clearanceWorking } from './lead-clearance-working'
+} from '@/shared/holes/lead-clearance-checks'
+import { clearanceWorking } from '@/shared/holes/lead-clearance-working'
 
 export const leadClearance = rule({
   id: 'lead-clearance',

@@ -19,7 +19,7 @@ import {
   leadlessShearStrain,
   medianCyclesToFailure,
   SPREAD_SHAPES,
-} from '@/shared/statistics/reliability/engelmaier'
+} from '@/shared/reliability/models/engelmaier'
 
 /** Within half of what is allowed is marginal: the model is no better known. */
 const GUARD_DAMAGE = 0.5

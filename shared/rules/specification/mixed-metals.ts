@@ -1,7 +1,7 @@
 import { ALLOYS, TERNARY_BISMUTH_C } from '@/shared/materials/alloys'
 import { BOARD_FINISHES } from '@/shared/materials/board-finishes'
 import { LEAD_COATINGS } from '@/shared/materials/lead-finishes'
-import { fromMemory, published } from '@/shared/materials/source'
+import { fromMemory, published } from '@/shared/sources/provenance'
 import { boardFinish, leadFinishes } from '@/shared/plan/parameters/finishes'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
 import { solderAlloy } from '@/shared/plan/parameters/solder'

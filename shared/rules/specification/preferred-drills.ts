@@ -6,7 +6,7 @@ import type { Part, Remedy } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts, partOrContradiction } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
-import { holeOf } from './joint-row'
+import { holeOf } from '@/shared/holes/joint-row'
 
 /** A hundredth of a millimetre is no other drill. */
 const SAME_MM = 0.0101

@@ -1,4 +1,5 @@
-import { computed } from '@/shared/materials/source'
+import { costOfBoard } from '@/shared/cost/cost-of-board'
+import { computed } from '@/shared/sources/provenance'
 import { boardJoints } from '@/shared/plan/board-joints'
 import { processExcessMost } from '@/shared/plan/limits/soldering-process'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
@@ -9,8 +10,7 @@ import { formatQuantity } from '@/shared/quantity/format'
 import { undetermined, verdictOn, type Part, type WorkingLine } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { optional, rule } from '@/shared/rules/rule'
-import { breakEvenQuantity } from '@/shared/statistics/economics/break-even'
-import { expectedReworkCost, type ExpectedReworkCost } from '@/shared/statistics/economics/rework-cost'
+import { breakEvenQuantity } from '@/shared/cost/break-even'
 
 /** Whoever chooses the dearer process within the limit still sees it. */
 const GUARD_SHARE = 0.5
@@ -81,24 +81,6 @@ export const processEconomy = rule({
     }
   },
 })
-
-/** What one board costs by a process when so many are made in a year. */
-export function costOfBoard(row: ProcessCost, joints: number, volume: number) {
-  const rework = reworkToExpect(row, joints)
-  const running = row.perBoard + row.perJoint * joints + rework.total
-  return { rework, running, total: row.fixed / volume + running }
-}
-
-/** Rework and field repair to expect of one board with so many joints, by its process's row of costs. */
-export const reworkToExpect = (row: ProcessCost, joints: number): ExpectedReworkCost =>
-  expectedReworkCost({
-    jointsPerBoard: joints,
-    defectsPerMillionJoints: row.defectsPerMillion,
-    shareFound: row.foundPct / 100,
-    costOfRework: row.perRework,
-    shareFailingInService: row.failingPct / 100,
-    costOfFieldRepair: row.perFieldRepair,
-  })
 
 function remedyInWords(chosen: ProcessCost, cheapest: ProcessCost, joints: number): string {
   const saving = costOfBoard(cheapest, joints, 1).running - costOfBoard(chosen, joints, 1).running

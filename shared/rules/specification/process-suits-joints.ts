@@ -1,4 +1,4 @@
-import { commonPractice, published } from '@/shared/materials/source'
+import { commonPractice, published } from '@/shared/sources/provenance'
 import { boardJoints } from '@/shared/plan/board-joints'
 import { handJointsMost } from '@/shared/plan/limits/soldering-process'
 import type { ValueOf } from '@/shared/plan/parameter'

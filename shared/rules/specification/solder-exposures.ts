@@ -1,6 +1,6 @@
 import { BOARD_FINISHES, type BoardFinish } from '@/shared/materials/board-finishes'
 import { LAMINATES, type Laminate } from '@/shared/materials/laminates'
-import { commonPractice, published } from '@/shared/materials/source'
+import { commonPractice, published } from '@/shared/sources/provenance'
 import { floatShareUsed, throughExpansionPct } from '@/shared/physics/solder-exposure'
 import { floatUsedMost } from '@/shared/plan/limits/laminate'
 import { boardFinish } from '@/shared/plan/parameters/finishes'

@@ -9,8 +9,8 @@ import { formatQuantity } from '@/shared/quantity/format'
 import type { WorkingLine } from '@/shared/rules/finding'
 import { decidingPart, judgedByParts } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
-import { judgeStored, type Stored } from './stored-coat'
-import { growsCompound, storedCoats } from './stored-coats'
+import { judgeStored, type Stored } from '@/shared/storage/stored-coat'
+import { growsCompound, storedCoats } from '@/shared/storage/stored-coats'
 
 export const storageLife = rule({
   id: 'storage-life',

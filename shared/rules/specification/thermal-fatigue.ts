@@ -1,19 +1,15 @@
-import type { AlloyFamily } from '@/shared/materials/alloys'
 import { cycleTest, useCycles, type CycleTest, type UseCycle } from '@/shared/plan/parameters/thermal-fatigue'
 import { alloyFamily, serviceYears } from '@/shared/plan/parameters/programme'
 import { formatQuantity } from '@/shared/quantity/format'
+import { accelerate, testCyclesFor, fatigueModelsFor } from '@/shared/reliability/thermal-test-cycles'
 import { undetermined, verdictOn, type WorkingLine } from '@/shared/rules/finding'
 import { optional, rule } from '@/shared/rules/rule'
-import { modelLabel } from '@/shared/statistics/reliability/model'
+import { modelLabel } from '@/shared/reliability/models/model'
 import {
-  NORRIS_LANDZBERG,
-  norrisLandzberg,
   SLOWNESS_DIRECTION,
   type NorrisLandzbergConstants,
-} from '@/shared/statistics/reliability/norris-landzberg'
-import type { ThermalCycle } from '@/shared/statistics/reliability/thermal-cycle'
+} from '@/shared/reliability/models/norris-landzberg'
 
-const DAYS_PER_YEAR = 365
 /** Within a fifth above what is needed is marginal: constants are no better known. */
 const GUARD_SHARE = 0.2
 
@@ -79,35 +75,6 @@ export const thermalFatigue = rule({
   },
 })
 
-const cycleOfTest = ({ swingK, hottestC, perDay, dwellMin }: CycleTest): ThermalCycle => ({
-  swingK,
-  maximumC: hottestC,
-  cyclesPerDay: perDay,
-  dwellMin,
-})
-const cycleOfService = ({ swingK, hottestC, perYear, dwellMin }: UseCycle): ThermalCycle => ({
-  swingK,
-  maximumC: hottestC,
-  cyclesPerDay: perYear / DAYS_PER_YEAR,
-  dwellMin,
-})
-
-/** The 2005 tin-silver-copper constants were fitted with dwells; the others with cycles a day. */
-const accelerate = (model: NorrisLandzbergConstants, test: CycleTest, cycle: UseCycle) =>
-  norrisLandzberg(
-    model,
-    { test: cycleOfTest(test), use: cycleOfService(cycle) },
-    model.slownessExponent === 0.136 ? 'dwell' : 'frequency',
-  )
-
-/** Test cycles that stand for one kind of cycle over the whole service. */
-export const testCyclesFor = (
-  model: NorrisLandzbergConstants,
-  test: CycleTest,
-  cycle: UseCycle,
-  years: number,
-): number => (cycle.perYear * years) / accelerate(model, test, cycle).factor
-
 /** Test cycles that stand for all cycles of the service, damage added up (Palmgren–Miner). */
 const cyclesNeeded = (
   model: NorrisLandzbergConstants,
@@ -115,10 +82,6 @@ const cyclesNeeded = (
   cycles: readonly UseCycle[],
   years: number,
 ): number => cycles.reduce((sum, cycle) => sum + testCyclesFor(model, test, cycle, years), 0)
-
-/** The published constants that speak of the programme's alloys. */
-export const fatigueModelsFor = (family: AlloyFamily): readonly NorrisLandzbergConstants[] =>
-  NORRIS_LANDZBERG.filter((model) => (model.edition === 'tin–lead') === (family === 'tin-lead'))
 
 function workingOf(
   model: NorrisLandzbergConstants,

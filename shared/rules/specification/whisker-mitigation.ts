@@ -1,6 +1,6 @@
 import { BOARD_FINISHES } from '@/shared/materials/board-finishes'
 import { LEAD_AGAINST_WHISKERS, LEAD_COATINGS, WHISKER_MEASURES } from '@/shared/materials/lead-finishes'
-import { published } from '@/shared/materials/source'
+import { published } from '@/shared/sources/provenance'
 import { boardFinish, leadFinishes, type LeadFinish } from '@/shared/plan/parameters/finishes'
 import type { ValueOf } from '@/shared/plan/parameter'
 import { productClass } from '@/shared/plan/parameters/programme'

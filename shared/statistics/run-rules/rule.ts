@@ -1,4 +1,4 @@
-import type { Source } from '@/shared/plan/requirement'
+import type { Source } from '@/shared/sources/source'
 import type { PointBehaviour } from '@/shared/statistics/charts/chart'
 
 /** What a rule looks for among successive points. Zones are counted in sigmas from the centre. */

@@ -1,4 +1,4 @@
-import { published } from '@/shared/materials/source'
+import { published } from '@/shared/sources/provenance'
 import type { RunRule } from './rule'
 
 const source = published(

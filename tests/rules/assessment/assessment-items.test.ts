@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest'
-import { ALL_LIMITS, ALL_PARAMETERS, mayStayEmpty } from '@/shared/plan/catalogue'
-import { assessmentItems } from '@/shared/plan/items/assessment'
+import { ALL_LIMITS, ALL_PARAMETERS, mayStayEmpty } from '@/shared/catalogue/standard-plan'
+import { assessmentItems } from '@/shared/catalogue/assessment-items'
 import { readableOf } from '@/shared/rules/rule'
-import { defectSummary } from '@/shared/records/defect-summary'
-import { electrical, inspection } from './record-builder'
+import { defectSummary } from '@/shared/inspection/defect-summary'
+import { electrical, inspection } from '../record-builder'
 
 const held = new Set([...ALL_PARAMETERS, ...ALL_LIMITS].map(({ key }) => key))
 const rules = assessmentItems.flatMap((item) => item.rules)

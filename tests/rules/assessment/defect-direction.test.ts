@@ -4,7 +4,7 @@ import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import type { Defect } from '@/shared/records/inspection'
 import { defectDirection } from '@/shared/rules/assessment/defect-direction'
 import { findingOf, set } from '../facts-builder'
-import { electrical, holes, inspection } from './record-builder'
+import { electrical, holes, inspection } from '../record-builder'
 
 const at = (component: string, row: 'along' | 'across' | 'neither', xMm?: number) => ({
   component,

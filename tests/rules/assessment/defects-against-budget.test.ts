@@ -3,11 +3,11 @@ import { describe, expect, test } from 'vitest'
 import { budgetConfidenceLeast } from '@/shared/plan/limits/assessment-inspection'
 import { defectFreeBoards, surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
-import { defectRecord } from '@/shared/records/defect-record'
+import { defectRecord } from '@/shared/inspection/defect-record'
 import { defectsAgainstBudget } from '@/shared/rules/assessment/defects-against-budget'
-import { ratesByKind } from '@/shared/records/defect-summary'
+import { ratesByKind } from '@/shared/inspection/defect-summary'
 import { findingOf, requirement, set, type FactsInput } from '../facts-builder'
-import { electrical, holes, inspection } from './record-builder'
+import { electrical, holes, inspection } from '../record-builder'
 
 const judged = (joints: number, defectFreePct: number, input: FactsInput) =>
   findingOf(defectsAgainstBudget, {

@@ -10,7 +10,7 @@ import { firstPassYield } from '@/shared/rules/assessment/first-pass-yield'
 import { inspectionCoverage } from '@/shared/rules/assessment/inspection-coverage'
 import { inspectionMagnification } from '@/shared/rules/assessment/inspection-magnification'
 import { findingOf, requirement, set, type FactsInput } from '../facts-builder'
-import { electrical, holes, inspection, run } from './record-builder'
+import { electrical, holes, inspection, run } from '../record-builder'
 
 describe('coverage', () => {
   const judged = (

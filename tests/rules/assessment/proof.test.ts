@@ -16,7 +16,7 @@ import { inspectorAgreement } from '@/shared/rules/assessment/inspector-agreemen
 import { microsectionsSound } from '@/shared/rules/assessment/microsections-sound'
 import { reliabilityDemonstrated } from '@/shared/rules/assessment/reliability-demonstrated'
 import { findingOf, requirement, set, type FactsInput } from '../facts-builder'
-import { holes } from './record-builder'
+import { holes } from '../record-builder'
 
 describe('agreement of inspectors', () => {
   /** Calls of two inspectors from a table: [both sound, first only sound, second only sound, both defective]. */

@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest'
+import { reworkSummary } from '@/shared/inspection/rework-summary'
 import { reworkHeatsMost } from '@/shared/plan/limits/assessment-rework'
 import { workingHourCost } from '@/shared/plan/parameters/assessment-proof'
 import type { RecordOf } from '@/shared/records/record-kinds'
 import { inspectorsTrained } from '@/shared/rules/assessment/inspectors-trained'
-import { reworkLimits, reworkSummary } from '@/shared/rules/assessment/rework-limits'
+import { reworkLimits } from '@/shared/rules/assessment/rework-limits'
 import { findingOf, requirement, set, type FactsInput } from '../facts-builder'
-import { inspection } from './record-builder'
+import { inspection } from '../record-builder'
 
 const rework = (heats: number, over: Partial<RecordOf<'rework'>> = {}): RecordOf<'rework'> => ({
   id: `w-${heats}`,

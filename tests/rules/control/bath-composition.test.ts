@@ -8,7 +8,7 @@ import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import { tinLeadBathLimits } from '@/shared/plan/limits/control-bath'
 import { bathCompositionRule } from '@/shared/rules/control/bath-composition'
 import { findingOf, requirement, set, type FactsInput } from '../facts-builder'
-import { answer, INSTRUMENT, logOf } from './log-builder'
+import { answer, INSTRUMENT, logOf } from '../log-builder'
 
 /** A complete analysis well inside every tin-lead limit. */
 const CLEAN = {

@@ -3,9 +3,9 @@ import { alloyFamily } from '@/shared/plan/parameters/programme'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import { addDays } from '@/shared/quantity/calendar'
 import { bathTrendRule } from '@/shared/rules/control/bath-trend'
-import { trendTowards } from '@/shared/rules/control/log-trend'
+import { trendTowards } from '@/shared/logs/log-trend'
 import { findingOf, set } from '../facts-builder'
-import { logOf } from './log-builder'
+import { logOf } from '../log-builder'
 
 const VALUES = [set(alloyFamily, 'tin-lead'), set(solderingProcess, 'wave')]
 const analyses = (shares: readonly number[], stepDays = 28) =>

@@ -7,10 +7,10 @@ import { alloyFamily } from '@/shared/plan/parameters/programme'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import type { Log } from '@/shared/records/log'
 import { chartSignalsAnsweredRule } from '@/shared/rules/control/chart-signals-answered'
-import { askedSignals, logChart, specifiedCharting } from '@/shared/rules/control/log-chart'
-import { columnSeries } from '@/shared/records/log-series'
+import { askedSignals, logChart, specifiedCharting } from '@/shared/charts/log-chart'
+import { columnSeries } from '@/shared/logs/log-series'
 import { factsWith, findingOf, set, type FactsInput } from '../facts-builder'
-import { answer, logOf } from './log-builder'
+import { answer, logOf } from '../log-builder'
 
 const day = (index: number): string => `2026-02-${String(index + 1).padStart(2, '0')}T08:00:00Z`
 const bathLog = (values: readonly number[], over: Partial<Log> = {}): Log =>

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { ALL_LIMITS, ALL_PARAMETERS, mayStayEmpty } from '@/shared/plan/catalogue'
-import { controlItems } from '@/shared/plan/items/control'
+import { ALL_LIMITS, ALL_PARAMETERS, mayStayEmpty } from '@/shared/catalogue/standard-plan'
+import { controlItems } from '@/shared/catalogue/control-items'
 import { readableOf } from '@/shared/rules/rule'
 
 const held = new Set([...ALL_PARAMETERS, ...ALL_LIMITS].map(({ key }) => key))

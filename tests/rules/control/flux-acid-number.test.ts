@@ -6,7 +6,7 @@ import {
 } from '@/shared/plan/parameters/control-flux'
 import { fluxAcidNumberRule } from '@/shared/rules/control/flux-acid-number'
 import { findingOf, set } from '../facts-builder'
-import { INSTRUMENT, logOf } from './log-builder'
+import { INSTRUMENT, logOf } from '../log-builder'
 
 const method = set(fluxControlMethod, 'acid-number')
 const values = [method, set(fluxAcidNumberTarget, 18), set(fluxAcidNumberTolerance, 1)]

@@ -12,7 +12,7 @@ import {
 import { additionPerLitre } from '@/shared/physics/flux-density'
 import { fluxDensityRule } from '@/shared/rules/control/flux-density'
 import { findingOf, set, type FactsInput } from '../facts-builder'
-import { answer, INSTRUMENT, logOf } from './log-builder'
+import { answer, INSTRUMENT, logOf } from '../log-builder'
 
 const specified = [
   set(fluxControlMethod, 'density'),

@@ -8,7 +8,7 @@ import { afterRemedy, factsWith, findingOf, requirement, set, type FactsInput } 
 import { groundCheckInterval, tipGroundMost } from '@/shared/plan/limits/control-hand'
 import { addDays } from '@/shared/quantity/calendar'
 import { groundChecksOnScheduleRule } from '@/shared/rules/control/ground-checks-on-schedule'
-import { INSTRUMENT, logOf } from './log-builder'
+import { INSTRUMENT, logOf } from '../log-builder'
 
 const instruments = [INSTRUMENT]
 const TIN_LEAD = [set(alloyFamily, 'tin-lead'), set(tipTemperatureTarget, 310)]

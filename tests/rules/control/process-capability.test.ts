@@ -3,10 +3,10 @@ import { capabilityLeast } from '@/shared/plan/limits/control-charts'
 import { bathTemperatureTarget } from '@/shared/plan/parameters/control-bath'
 import { capabilityAsked, chartPhases } from '@/shared/plan/parameters/control-charts'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
-import { capabilityOf } from '@/shared/rules/control/capability-of-log'
+import { capabilityOf } from '@/shared/charts/capability-of-log'
 import { processCapabilityRule } from '@/shared/rules/control/process-capability'
 import { findingOf, requirement, set, type FactsInput } from '../facts-builder'
-import { logOf } from './log-builder'
+import { logOf } from '../log-builder'
 
 const VALUES = [set(alloyFamily, 'tin-lead'), set(bathTemperatureTarget, 250), set(capabilityAsked, true)]
 const log = (values: readonly number[]) =>

@@ -6,7 +6,7 @@ import { addDays } from '@/shared/quantity/calendar'
 import type { Lot, LotTest } from '@/shared/records/lot'
 import { NO_READINGS } from '@/shared/records/readings'
 import { storageClockRule } from '@/shared/rules/control/storage-clock'
-import { startOfStorage } from '@/shared/rules/control/storage-time'
+import { startOfStorage } from '@/shared/storage/storage-time'
 import { findingOf, requirement, set, type FactsInput } from '../facts-builder'
 
 const tested = (testedOn: string, method = 'rotary-dip'): LotTest => ({

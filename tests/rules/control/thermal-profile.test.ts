@@ -3,10 +3,10 @@ import { aboveLiquidusLeadFreeMost } from '@/shared/plan/limits/control-profile'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
 import { solderAlloy } from '@/shared/plan/parameters/solder'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
-import { profileSummary } from '@/shared/rules/control/profile-summary'
+import { profileSummary } from '@/shared/profiles/profile-summary'
 import { thermalProfileRule } from '@/shared/rules/control/thermal-profile'
 import { findingOf, requirement, set, type FactsInput } from '../facts-builder'
-import { INSTRUMENT, logOf } from './log-builder'
+import { INSTRUMENT, logOf } from '../log-builder'
 
 /** Straight lines through corners of seconds and °C, sampled each second: every term can be read off with a pencil. */
 const along = (corners: readonly (readonly [number, number])[], timeS: number): number => {

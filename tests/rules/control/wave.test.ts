@@ -11,7 +11,7 @@ import { waveDwellRule } from '@/shared/rules/control/wave-dwell'
 import { waveGeometryRule } from '@/shared/rules/control/wave-geometry'
 import { wavePreheatRule } from '@/shared/rules/control/wave-preheat'
 import { afterRemedy, factsWith, findingOf, requirement, set, type FactsInput } from '../facts-builder'
-import { INSTRUMENT, logOf } from './log-builder'
+import { INSTRUMENT, logOf } from '../log-builder'
 
 const AT = { at: '2026-02-02T08:00:00Z' }
 const WAVE = [set(solderingProcess, 'wave'), set(alloyFamily, 'tin-lead')]

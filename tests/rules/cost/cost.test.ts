@@ -9,7 +9,7 @@ import type { ActionEntry } from '@/shared/gate/programme-state'
 import { workingHourCost } from '@/shared/plan/parameters/assessment-proof'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { processCosts, solderingProcess } from '@/shared/plan/parameters/soldering-process'
-import { holes, run } from '@/tests/rules/assessment/record-builder'
+import { holes, run } from '@/tests/rules/record-builder'
 
 /* Money is arithmetic of definitions: every figure below is worked by hand beside the check. */
 

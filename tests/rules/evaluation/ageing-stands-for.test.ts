@@ -6,7 +6,7 @@ import { testConditions } from '@/shared/plan/parameters/evaluation-test-conditi
 import { boardStorageMonths, leadStorageMonths, storageTemperature } from '@/shared/plan/parameters/storage'
 import { ageingStandsFor } from '@/shared/rules/evaluation/ageing-stands-for'
 import { findingOf, set, type SetValue } from '../facts-builder'
-import { boardConditions } from './lots-builder'
+import { boardConditions } from '../lots-builder'
 
 const store = { temperatureC: 25, relativeHumidityPct: 60 }
 

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest'
 import type { Lot } from '@/shared/records/lot'
 import { batchCoupons } from '@/shared/rules/evaluation/batch-coupons'
 import { findingOf } from '../facts-builder'
-import { boardPlan, lot, rejected, rotaryDip, testOf, timer } from './lots-builder'
+import { boardPlan, lot, rejected, rotaryDip, testOf, timer } from '../lots-builder'
 
 const findingWith = (...lots: Lot[]) =>
   findingOf(batchCoupons, { values: boardPlan, instruments: [timer], lots })

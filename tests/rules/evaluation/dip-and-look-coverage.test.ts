@@ -3,9 +3,9 @@ import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import { acceptableQualityLevel, inspectionLevel } from '@/shared/plan/parameters/evaluation-sampling'
 import { testConditions } from '@/shared/plan/parameters/evaluation-test-conditions'
 import { dipAndLookCoverage } from '@/shared/rules/evaluation/dip-and-look-coverage'
-import { dipAndLookTally } from '@/shared/rules/evaluation/specimen-tally'
+import { dipAndLookTally } from '@/shared/sampling/specimen-tally'
 import { findingOf, set } from '../facts-builder'
-import { boardConditions, lot, needed, readingsOf, testOf, timer } from './lots-builder'
+import { boardConditions, lot, needed, readingsOf, testOf, timer } from '../lots-builder'
 
 // MIL-STD-883 method 2003 (published, secondary copy): at least 95 % covered; pinholes, voids,
 // porosity, non-wetting and dewetting together at most 5 %.

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest'
-import { rowSchema } from '@/shared/plan/column'
-import { evaluationItems } from '@/shared/plan/items/evaluation'
+import { rowSchema } from '@/shared/columns/column'
+import { evaluationItems } from '@/shared/catalogue/evaluation-items'
 import type { Limit } from '@/shared/plan/requirement'
 import type { Parameter } from '@/shared/plan/parameter'
-import { TEST_METHODS } from '@/shared/records/test-methods'
+import { TEST_METHODS } from '@/shared/methods/test-methods'
 import { findingOf } from '../facts-builder'
 import { readableOf } from '@/shared/rules/rule'
 

@@ -2,11 +2,11 @@ import { describe, expect, test } from 'vitest'
 import { distinctCategoriesLeast, gaugeShareMost } from '@/shared/plan/limits/evaluation-instruments'
 import type { Instrument } from '@/shared/records/instrument'
 import type { Lot } from '@/shared/records/lot'
-import { studiedGauges, type GaugeReading } from '@/shared/rules/evaluation/gauge-study'
+import { studiedGauges, type GaugeReading } from '@/shared/instruments/gauge-study'
 import { gaugesCapable } from '@/shared/rules/evaluation/gauges-capable'
 import reference from '@/tests/reference/evaluation/gauge-study.json'
 import { findingOf, requirement, type FactsInput } from '../facts-builder'
-import { lot, rejected, testOf } from './lots-builder'
+import { lot, rejected, testOf } from '../lots-builder'
 
 const gauge: Instrument = {
   id: 'i-x',

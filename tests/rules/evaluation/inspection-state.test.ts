@@ -7,12 +7,12 @@ import {
 } from '@/shared/plan/parameters/evaluation-sampling'
 import type { Lot } from '@/shared/records/lot'
 import { inspectionState } from '@/shared/rules/evaluation/inspection-state'
-import { lotSamplingPlan } from '@/shared/rules/evaluation/lot-sampling'
+import { lotSamplingPlan } from '@/shared/sampling/lot-sampling'
 import { rotaryDipWettingTime } from '@/shared/rules/evaluation/rotary-dip-wetting-time'
-import { ROTARY_DIP } from '@/shared/rules/evaluation/sampled-method'
+import { ROTARY_DIP } from '@/shared/sampling/sampled-method'
 import { MIL_STD_105E } from '@/shared/statistics/sampling/switching-rules'
 import { findingOf, set, type FactsInput, type SetValue } from '../facts-builder'
-import { boardConditions, boardPlan, lot, rotaryDip, timer, times } from './lots-builder'
+import { boardConditions, boardPlan, lot, rotaryDip, timer, times } from '../lots-builder'
 
 /** A year of lots, one every ten days; G is good and B has one slow specimen among twenty. */
 const history = (outcomes: string, over: Partial<Lot> = {}): Lot[] =>

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest'
-import type { Calibration } from '@/shared/records/calibration-standing'
+import type { Calibration } from '@/shared/instruments/calibration-status'
 import type { Instrument } from '@/shared/records/instrument'
 import type { Lot } from '@/shared/records/lot'
 import { instrumentsInCalibration } from '@/shared/rules/evaluation/instruments-in-calibration'
 import { findingOf, type FactsInput } from '../facts-builder'
-import { accepted, lot, rejected, rotaryDip, testOf, timer } from './lots-builder'
+import { accepted, lot, rejected, rotaryDip, testOf, timer } from '../lots-builder'
 
 const testedOn = (date: string, over: Partial<Lot> = {}) =>
   lot({ tests: [rotaryDip([1], { testedOn: date })], ...over })

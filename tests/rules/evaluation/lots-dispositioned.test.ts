@@ -13,7 +13,7 @@ import {
   testOf,
   timer,
   times,
-} from './lots-builder'
+} from '../lots-builder'
 
 const findingWith = (...lots: Lot[]) =>
   findingOf(lotsDispositioned, {

@@ -4,7 +4,7 @@ import { leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
 import { namesComponent } from '@/shared/records/lot-identity'
 import { lotsNeededPresent } from '@/shared/rules/evaluation/lots-needed-present'
 import { findingOf, set, unchecked, type FactsInput } from '../facts-builder'
-import { accepted, boardPlan, lot, needed, rejected, rotaryDip, testOf } from './lots-builder'
+import { accepted, boardPlan, lot, needed, rejected, rotaryDip, testOf } from '../lots-builder'
 
 const findingWith = (over: FactsInput) => findingOf(lotsNeededPresent, { values: boardPlan, ...over })
 const tested = lot({ tests: [rotaryDip([1])], disposition: accepted })

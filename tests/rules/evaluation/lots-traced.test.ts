@@ -4,7 +4,7 @@ import type { Inspection } from '@/shared/records/inspection'
 import type { Lot } from '@/shared/records/lot'
 import { lotsTraced } from '@/shared/rules/evaluation/lots-traced'
 import { findingOf, set, type FactsInput } from '../facts-builder'
-import { accepted, boardPlan, lot, needed, rejected } from './lots-builder'
+import { accepted, boardPlan, lot, needed, rejected } from '../lots-builder'
 
 const findingWith = (lots: readonly Lot[], over: FactsInput = {}) =>
   findingOf(lotsTraced, { values: boardPlan, lots, ...over })

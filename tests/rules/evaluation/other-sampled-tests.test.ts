@@ -14,7 +14,7 @@ import { samplingPlanRisk } from '@/shared/rules/evaluation/sampling-plan-risk'
 import { solderFloatSoundness } from '@/shared/rules/evaluation/solder-float-soundness'
 import type { AnyRule } from '@/shared/rules/rule'
 import { findingOf, requirement, set, type FactsInput } from '../facts-builder'
-import { boardConditions, boardPlan, lot, needed, rejected, testOf, timer } from './lots-builder'
+import { boardConditions, boardPlan, lot, needed, rejected, testOf, timer } from '../lots-builder'
 
 const values = [
   ...boardPlan,

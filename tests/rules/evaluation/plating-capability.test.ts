@@ -4,7 +4,7 @@ import { boardFinish, boardFinishLeast } from '@/shared/plan/parameters/finishes
 import type { Lot } from '@/shared/records/lot'
 import { platingCapability } from '@/shared/rules/evaluation/plating-capability'
 import { findingOf, requirement, set, type FactsInput } from '../facts-builder'
-import { boardPlan, lot, testOf, timer } from './lots-builder'
+import { boardPlan, lot, testOf, timer } from '../lots-builder'
 
 const values = [...boardPlan, set(boardFinish, 'tin-lead-plated'), set(boardFinishLeast, 5)]
 /** So many readings of exact mean and standard deviation. */

@@ -12,7 +12,7 @@ import { leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
 import type { Lot, LotTest } from '@/shared/records/lot'
 import { platingThickness } from '@/shared/rules/evaluation/plating-thickness'
 import { findingOf, requirement, set, unchecked, type FactsInput } from '../facts-builder'
-import { boardPlan, lot, needed, rejected, testOf, timer } from './lots-builder'
+import { boardPlan, lot, needed, rejected, testOf, timer } from '../lots-builder'
 
 /** Readings of exact mean and standard deviation, one a specimen. */
 const thickness = (

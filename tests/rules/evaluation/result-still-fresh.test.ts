@@ -3,7 +3,7 @@ import { reaffirmationAgeMost } from '@/shared/plan/limits/evaluation-storage'
 import type { Lot } from '@/shared/records/lot'
 import { resultStillFresh } from '@/shared/rules/evaluation/result-still-fresh'
 import { findingOf, requirement, type FactsInput } from '../facts-builder'
-import { accepted, boardConditions, boardPlan, lot, rejected, rotaryDip, timer } from './lots-builder'
+import { accepted, boardConditions, boardPlan, lot, rejected, rotaryDip, timer } from '../lots-builder'
 
 const findingWith = (today: string, one: Partial<Lot> = {}, over: FactsInput = {}) =>
   findingOf(resultStillFresh, {

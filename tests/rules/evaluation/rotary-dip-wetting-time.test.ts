@@ -20,7 +20,7 @@ import {
   timer,
   times,
   wetted,
-} from './lots-builder'
+} from '../lots-builder'
 
 const findingWith = (lots: readonly Lot[], over: FactsInput = {}) =>
   findingOf(rotaryDipWettingTime, { values: boardPlan, instruments: [timer], lots, ...over })

@@ -3,7 +3,7 @@ import { acceptableQualityLevel } from '@/shared/plan/parameters/evaluation-samp
 import type { Lot } from '@/shared/records/lot'
 import { supplierResultsReaffirmed } from '@/shared/rules/evaluation/supplier-results-reaffirmed'
 import { findingOf } from '../facts-builder'
-import { boardConditions, boardPlan, lot, rejected, rotaryDip, testOf, timer, times } from './lots-builder'
+import { boardConditions, boardPlan, lot, rejected, rotaryDip, testOf, timer, times } from '../lots-builder'
 
 const findingWith = (lots: readonly Lot[]) =>
   findingOf(supplierResultsReaffirmed, { values: boardPlan, instruments: [timer], lots })

@@ -4,7 +4,7 @@ import { alloyFamily } from '@/shared/plan/parameters/programme'
 import type { Lot } from '@/shared/records/lot'
 import { testConditionsAlike } from '@/shared/rules/evaluation/test-conditions-alike'
 import { findingOf, requirement, set, type FactsInput } from '../facts-builder'
-import { boardConditions, boardPlan, lot, rejected, rotaryDip, testOf } from './lots-builder'
+import { boardConditions, boardPlan, lot, rejected, rotaryDip, testOf } from '../lots-builder'
 
 const under = (conditions: Readonly<Record<string, string | number | undefined>>, over: Partial<Lot> = {}) =>
   lot({ tests: [rotaryDip([1], { conditions: { ...boardConditions, ...conditions } })], ...over })

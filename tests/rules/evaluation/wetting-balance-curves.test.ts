@@ -8,7 +8,7 @@ import {
 import type { Lot, LotTest } from '@/shared/records/lot'
 import { wettingBalanceCurves } from '@/shared/rules/evaluation/wetting-balance-curves'
 import { findingOf, set, type SetValue } from '../facts-builder'
-import { boardConditions, boardPlan, lot, needed, testOf, timer } from './lots-builder'
+import { boardConditions, boardPlan, lot, needed, testOf, timer } from '../lots-builder'
 
 const conditions = {
   ...boardConditions,

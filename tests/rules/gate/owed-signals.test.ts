@@ -5,8 +5,8 @@ import { addDays } from '@/shared/quantity/calendar'
 import { defectSignalsAnswered } from '@/shared/rules/assessment/defect-signals-answered'
 import { chartSignalsAnsweredRule } from '@/shared/rules/control/chart-signals-answered'
 import { judge } from '@/shared/rules/rule'
-import { inspection } from '@/tests/rules/assessment/record-builder'
-import { answer, logOf } from '@/tests/rules/control/log-builder'
+import { inspection } from '@/tests/rules/record-builder'
+import { answer, logOf } from '@/tests/rules/log-builder'
 import { factsWith, set, type FactsInput } from '@/tests/rules/facts-builder'
 
 /** NIST/SEMATECH e-Handbook 6.3.2.2, flowrate example; the tenth reading put beyond its limits of 45.8 and 55.8. */

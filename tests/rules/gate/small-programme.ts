@@ -1,7 +1,7 @@
 import { judgeProgramme } from '@/shared/gate/judgement'
 import type { ApprovalEntry, GateSignatureEntry, ProgrammeState } from '@/shared/gate/programme-state'
 import { GATE_SIGNATORIES } from '@/shared/gate/gate'
-import type { ItemDefinition } from '@/shared/plan/item'
+import type { ItemDefinition } from '@/shared/catalogue/item'
 import { numberParameter } from '@/shared/plan/parameter'
 import { STAGES, type Stage } from '@/shared/plan/stage'
 import { NO_RECORDS } from '@/shared/records/programme-records'

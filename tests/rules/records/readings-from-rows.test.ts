@@ -4,7 +4,7 @@ import { NO_RECORDS } from '@/shared/records/programme-records'
 import type { Log } from '@/shared/records/log'
 import { readingsFromRows } from '@/shared/records/readings-from-rows'
 import { recordsWithReadings } from '@/shared/records/records-with-readings'
-import { flagColumn, numberColumn, optionalColumn } from '@/shared/plan/column'
+import { flagColumn, numberColumn, optionalColumn } from '@/shared/columns/column'
 
 describe('readings given one by one', () => {
   test('are stored column by column, what is missing as an empty cell', () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { rankBounds } from '@/shared/statistics/reliability/rank-bounds'
-import { failureTimesOnTest } from '@/shared/statistics/reliability/time-on-test'
+import { rankBounds } from '@/shared/reliability/weibull/rank-bounds'
+import { failureTimesOnTest } from '@/shared/reliability/demonstration/time-on-test'
 
 describe('bounds of ranks', () => {
   // The least and the greatest of n have ranks in closed form: F = 1 − (1 − p)^(1/n) and p^(1/n) (computed).

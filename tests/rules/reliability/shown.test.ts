@@ -19,9 +19,9 @@ import { fieldReturnsAgainstBudget } from '@/shared/rules/assessment/field-retur
 import { reliabilityDemonstrated } from '@/shared/rules/assessment/reliability-demonstrated'
 import type { Facts } from '@/shared/rules/facts'
 import { judge } from '@/shared/rules/rule'
-import { reliabilityShown } from '@/shared/statistics/reliability/success-run'
+import { reliabilityShown } from '@/shared/reliability/demonstration/success-run'
 import reference from '@/tests/reference/statistics/reliability.json'
-import { holes } from '@/tests/rules/assessment/record-builder'
+import { holes } from '@/tests/rules/record-builder'
 
 const facts = (records: Record<string, readonly { readonly id: string }[]> = {}): Facts => ({
   values: new Map<string, unknown>([

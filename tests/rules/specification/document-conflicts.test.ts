@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { LESSONS_DOCUMENT } from '@/shared/lessons/lessons-document'
+import { LESSONS_DOCUMENT } from '@/shared/plan/lessons-document'
 import { radialClearanceLeast, radialClearanceMost } from '@/shared/plan/limits/lead-holes'
 import { applicableDocuments, type ApplicableDocument } from '@/shared/plan/parameters/documents'
 import { documentConflictsOver } from '@/shared/rules/specification/document-conflicts'

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import { STANDARD_PLAN } from '@/shared/plan/catalogue'
-import { frameItems } from '@/shared/plan/items/frame'
-import { specificationItems } from '@/shared/plan/items/specification'
+import { STANDARD_PLAN } from '@/shared/catalogue/standard-plan'
+import { frameItems } from '@/shared/catalogue/frame-items'
+import { specificationItems } from '@/shared/catalogue/specification-items'
 import { readableOf } from '@/shared/rules/rule'
 
 const items = [...frameItems, ...specificationItems]

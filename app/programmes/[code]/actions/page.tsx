@@ -9,7 +9,7 @@ import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { ActionEntry } from '@/shared/gate/programme-state'
-import { findItem } from '@/shared/plan/catalogue'
+import { findItem } from '@/shared/catalogue/standard-plan'
 import { actionStanding, isClosed } from '@/shared/gate/action-standing'
 
 interface ActionsPageProps {

@@ -1,5 +1,5 @@
 import type { AgeingMethod } from '@/shared/materials/ageing-methods'
-import { commonPractice } from '@/shared/materials/source'
+import { commonPractice } from '@/shared/sources/provenance'
 import type { Store } from '@/shared/physics/ageing-equivalence'
 import { formatQuantity } from '@/shared/quantity/format'
 

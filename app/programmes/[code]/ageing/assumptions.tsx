@@ -1,6 +1,6 @@
 import { Section } from '@/app/ui/section'
 import { Working } from '@/app/ui/working'
-import { published, fromMemory } from '@/shared/materials/source'
+import { published, fromMemory } from '@/shared/sources/provenance'
 import { GROWTH_ENERGIES } from '@/shared/physics/ageing-equivalence'
 import { HUMIDITY_MODELS } from '@/shared/physics/acceleration-factor'
 import { BELOW_BOILING_K, steamTemperatureC } from '@/shared/physics/steam-temperature'

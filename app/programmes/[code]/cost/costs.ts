@@ -7,7 +7,7 @@ import { unitCosts, type UnitCosts } from '@/shared/cost/unit-costs'
 import type { OptionStudy } from '@/shared/gate/option-study'
 import { workingHourCost } from '@/shared/plan/parameters/assessment-proof'
 import { STAGE_NAMES, STAGES, type Stage } from '@/shared/plan/stage'
-import { qualityCostSummary, type QualityCostSummary } from '@/shared/records/quality-cost-summary'
+import { qualityCostSummary, type QualityCostSummary } from '@/shared/cost/quality-cost-summary'
 import type { RecordKindKey, RecordOf } from '@/shared/records/record-kinds'
 import { assembliesMade } from '@/shared/records/soldering-work'
 

@@ -5,7 +5,7 @@ import { Empty } from '@/app/ui/empty'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { workingHourCost } from '@/shared/plan/parameters/assessment-proof'
-import { findParameter } from '@/shared/plan/catalogue'
+import { findParameter } from '@/shared/catalogue/standard-plan'
 import { formatNumber } from '@/shared/quantity/format'
 import type { Costs } from './costs'
 

@@ -1,6 +1,6 @@
 import type { Inspection } from '@/shared/records/inspection'
-import type { DefectChartChoice } from '@/shared/rules/assessment/defect-chart'
-import { DEFECT_CHARTS } from '@/shared/rules/assessment/defect-chart-kinds'
+import type { DefectChartChoice } from '@/shared/charts/defect-chart'
+import { DEFECT_CHARTS } from '@/shared/charts/defect-chart-kinds'
 import type { DefectChartKey } from '@/shared/plan/parameters/defect-charts'
 
 /** What the address asks for; a link carries it. */

@@ -2,7 +2,7 @@ import { Button } from '@/app/ui/button'
 import { Disclosure } from '@/app/ui/disclosure'
 import { ChoiceField, TextField } from '@/app/ui/field'
 import { DEFECT_CHART_OPTIONS } from '@/shared/plan/parameters/defect-charts'
-import type { DefectChartChoice } from '@/shared/rules/assessment/defect-chart'
+import type { DefectChartChoice } from '@/shared/charts/defect-chart'
 import type { DefectChartAsked } from './chart-asked'
 
 /** Another chart of the same inspections. It changes the address only: what must be answered, the specification says. */

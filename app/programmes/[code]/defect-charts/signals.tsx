@@ -6,8 +6,8 @@ import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { formatNumber } from '@/shared/quantity/format'
 import type { DefectChartKey } from '@/shared/plan/parameters/defect-charts'
-import { answerToDefects, type DefectSignalAnswer } from '@/shared/records/defect-signal-answers'
-import type { DefectSignal } from '@/shared/rules/assessment/defect-signals'
+import { answerToDefects, type DefectSignalAnswer } from '@/shared/charts/defect-signal-answers'
+import type { DefectSignal } from '@/shared/charts/defect-signals'
 import { answerDefectSignals } from './actions'
 
 interface DefectSignalsProps {

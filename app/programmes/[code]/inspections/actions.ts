@@ -2,7 +2,7 @@
 import { inspectionsAddress } from '@/app/addresses'
 import type { FormState } from '@/app/forms/form-state'
 import { number, submit, text } from '@/app/forms/submit'
-import { kindMeantBy } from '@/shared/records/typed-defect-kind'
+import { kindMeantBy } from '@/shared/inspection/typed-defect-kind'
 
 /** Many assemblies at once, one a line: serial number, joints seen, then defects as kind@joint. */
 export async function recordMany(_state: FormState, form: FormData): Promise<FormState> {

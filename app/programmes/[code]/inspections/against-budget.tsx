@@ -5,8 +5,8 @@ import { Empty } from '@/app/ui/empty'
 import { Section } from '@/app/ui/section'
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import type { BudgetStanding } from '@/shared/inspection/budget-status'
 import { formatNumber } from '@/shared/quantity/format'
-import type { BudgetStanding } from '@/shared/rules/assessment/defects-against-budget'
 import type { DefectFacts } from './defect-facts'
 
 /** Whether what was seen shows the defect rate the specification asks for: all kinds together, and each. */

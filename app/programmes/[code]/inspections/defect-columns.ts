@@ -1,4 +1,4 @@
-import { choiceColumn, numberColumn, optionalColumn, textColumn, type Column } from '@/shared/plan/column'
+import { choiceColumn, numberColumn, optionalColumn, textColumn, type Column } from '@/shared/columns/column'
 import { DEFECT_KINDS } from '@/shared/records/inspection'
 
 /** A defect as it is entered at the bench. */

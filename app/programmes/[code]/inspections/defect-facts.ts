@@ -4,8 +4,8 @@ import { boardJoints } from '@/shared/plan/board-joints'
 import { budgetConfidenceLeast } from '@/shared/plan/limits/assessment-inspection'
 import { defectFreeBoards, surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
-import { defectRecord, type DefectRecord, type ElectricalTest } from '@/shared/records/defect-record'
-import { budgetByKind, type HeldToBudget } from '@/shared/rules/assessment/budget-by-kind'
+import { defectRecord, type DefectRecord, type ElectricalTest } from '@/shared/inspection/defect-record'
+import { budgetByKind, type HeldToBudget } from '@/shared/inspection/budget-by-kind'
 
 /** All that the pages of inspection show of defects, from the recorded facts. */
 export interface DefectFacts {

@@ -2,8 +2,8 @@ import { defectGuideAddress, recordKindAddress } from '@/app/addresses'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { reworkSummary } from '@/shared/inspection/rework-summary'
 import type { RecordOf } from '@/shared/records/record-kinds'
-import { reworkSummary } from '@/shared/rules/assessment/rework-limits'
 import type { DefectFacts } from './defect-facts'
 
 const SHOWN = 50

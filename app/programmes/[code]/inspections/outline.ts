@@ -1,7 +1,7 @@
 import { valueOf } from '@/app/pictures/value-of'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { boardLength, boardWidth } from '@/shared/plan/parameters/assessment-inspection'
-import { boardOutline, type BoardOutline } from '@/shared/records/board-outline'
+import { boardOutline, type BoardOutline } from '@/shared/inspection/board-outline'
 import type { RecordOf } from '@/shared/records/record-kinds'
 
 /** The board that defects are placed on, as far as the programme tells its size. */

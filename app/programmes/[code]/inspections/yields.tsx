@@ -3,7 +3,7 @@ import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
-import { yieldSteps } from '@/shared/records/yield-steps'
+import { yieldSteps } from '@/shared/inspection/yield-steps'
 import type { DefectFacts } from './defect-facts'
 
 const CONFIDENCE = 0.95

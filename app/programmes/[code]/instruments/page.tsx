@@ -6,7 +6,7 @@ import { Empty } from '@/app/ui/empty'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { instrumentUses, type InstrumentUses } from '@/shared/records/instrument-uses'
+import { instrumentUses, type InstrumentUses } from '@/shared/instruments/instrument-uses'
 import { worstVerdict } from '@/shared/rules/finding'
 import { partOfStudy } from './study-part'
 

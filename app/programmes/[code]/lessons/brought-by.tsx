@@ -2,9 +2,9 @@ import { itemAddress, limitAddress } from '@/app/addresses'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { LESSONS_DOCUMENT } from '@/shared/lessons/lessons-document'
+import { LESSONS_DOCUMENT } from '@/shared/plan/lessons-document'
 import { lessonBehindItem } from '@/shared/lessons/opening-changes'
-import { findLimit } from '@/shared/plan/catalogue'
+import { findLimit } from '@/shared/catalogue/standard-plan'
 import { formatQuantity } from '@/shared/quantity/format'
 
 /** What earlier programmes taught this one: the items and limits it was opened with. */

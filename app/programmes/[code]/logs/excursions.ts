@@ -1,9 +1,9 @@
 import type { Log } from '@/shared/records/log'
-import { answerTo, OUTSIDE_WINDOW, type SignalAnswer } from '@/shared/records/signal-answers'
-import { chartedSeries } from '@/shared/rules/control/charted-series'
-import { chartedInputs } from '@/shared/rules/control/log-chart'
-import { windowOfLog } from '@/shared/rules/control/log-window'
-import { excursionsFrom } from '@/shared/rules/control/logged-window'
+import { answerTo, OUTSIDE_WINDOW, type SignalAnswer } from '@/shared/logs/signal-answers'
+import { chartedSeries } from '@/shared/logs/charted-series'
+import { chartedInputs } from '@/shared/charts/log-chart'
+import { windowOfLog } from '@/shared/logs/log-window'
+import { excursionsFrom } from '@/shared/logs/logged-window'
 import type { Facts } from '@/shared/rules/facts'
 
 /** A stretch of readings outside the window that nobody has answered yet, by its first reading. */

@@ -4,7 +4,7 @@ import { RuledTable } from '@/app/ui/ruled-table'
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { Lot } from '@/shared/records/lot'
-import { methodName } from '@/shared/records/test-methods'
+import { methodName } from '@/shared/methods/test-methods'
 import { partsOfLot, verdictOfLot } from './lot-parts'
 
 /** Lots, the newest first, with what was tried, what the rules say and what was decided. */

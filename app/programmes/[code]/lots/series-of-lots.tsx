@@ -3,7 +3,7 @@ import { InspectionTrack } from '@/app/drawing/inspection-track'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { inspectionSeries, type InspectionSeries } from '@/shared/rules/evaluation/inspection-series'
+import { inspectionSeries, type InspectionSeries } from '@/shared/sampling/inspection-series'
 
 const MOST_DRAWN = 24
 

@@ -2,7 +2,7 @@ import { newOptionAddress } from '@/app/addresses'
 import { Section } from '@/app/ui/section'
 import { readOptionStudies } from '@/lib/queries/option-studies'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import type { ItemDefinition } from '@/shared/plan/item'
+import type { ItemDefinition } from '@/shared/catalogue/item'
 import { refusal } from '@/shared/policy'
 import { StudyTable } from './study-table'
 

@@ -3,7 +3,7 @@ import { Day } from '@/app/ui/date'
 import { RuledTable } from '@/app/ui/ruled-table'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { movedSince, type OptionStudy } from '@/shared/gate/option-study'
-import { findItem } from '@/shared/plan/catalogue'
+import { findItem } from '@/shared/catalogue/standard-plan'
 
 interface StudyTableProps {
   view: ProgrammeView

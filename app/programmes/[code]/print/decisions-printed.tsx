@@ -4,7 +4,7 @@ import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { actionStanding } from '@/shared/gate/action-standing'
 import { concessionStanding } from '@/shared/gate/concession'
-import { findRule } from '@/shared/plan/catalogue'
+import { findRule } from '@/shared/catalogue/standard-plan'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 
 /** What the departments asked each other, and what was let pass. */

@@ -6,7 +6,7 @@ import { allowedInService, allowedInTests } from '@/shared/reliability/allowed-f
 import { fieldGrowth } from '@/shared/reliability/field-shown'
 import type { GrowthShown } from '@/shared/reliability/growth-shown'
 import { lifeTestGrowth } from '@/shared/reliability/life-tests-shown'
-import { currentMeanTimeInterval } from '@/shared/statistics/reliability/crow-amsaa-bounds'
+import { currentMeanTimeInterval } from '@/shared/reliability/growth/crow-amsaa-bounds'
 import type { Known } from './known'
 
 /** Of the bounds, two-sided. */

@@ -8,8 +8,8 @@ import {
   operatingCurve,
   outgoingLimit,
   planRisk,
-} from '@/shared/rules/evaluation/plan-risk'
-import { planForLot, planInWords, type SamplingPlan } from '@/shared/rules/evaluation/sampling-plan'
+} from '@/shared/sampling/plan-risk'
+import { planForLot, planInWords, type SamplingPlan } from '@/shared/sampling/sampling-plan'
 import { percent } from './plan-in-words'
 import { SCHEMES, type PlanQuestion } from './plan-question'
 

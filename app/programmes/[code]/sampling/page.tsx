@@ -1,7 +1,7 @@
 import { lotsAddress, samplingAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
-import { samplingContextOf } from '@/shared/rules/evaluation/sampling-of-lot'
+import { samplingContextOf } from '@/shared/sampling/sampling-of-lot'
 import { rulingOn } from '@/shared/plan/requirement'
 import { sampleConfidenceLeast } from '@/shared/plan/limits/evaluation-sampling'
 import { PlanShown } from './plan-shown'

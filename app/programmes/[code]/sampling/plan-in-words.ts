@@ -1,6 +1,6 @@
 import { formatQuantity } from '@/shared/quantity/format'
-import { acceptanceUnder, averageSample, outgoingLimit, planRisk } from '@/shared/rules/evaluation/plan-risk'
-import { acceptanceNumber, pieces, type SamplingPlan } from '@/shared/rules/evaluation/sampling-plan'
+import { acceptanceUnder, averageSample, outgoingLimit, planRisk } from '@/shared/sampling/plan-risk'
+import { acceptanceNumber, pieces, type SamplingPlan } from '@/shared/sampling/sampling-plan'
 import { whatTheSampleProves } from '@/shared/statistics/sampling/what-the-sample-proves'
 import type { PlanQuestion } from './plan-question'
 

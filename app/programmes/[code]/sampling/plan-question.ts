@@ -1,4 +1,4 @@
-import type { SamplingSettings } from '@/shared/rules/evaluation/sampling-plan'
+import type { SamplingSettings } from '@/shared/sampling/sampling-plan'
 import { INSPECTION_LEVELS } from '@/shared/statistics/sampling/code-letters'
 import { SEVERITIES, type Severity } from '@/shared/statistics/sampling/single-plan'
 import { VARIABLES_LIMITS } from '@/shared/statistics/sampling/variables-plan'

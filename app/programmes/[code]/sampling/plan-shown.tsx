@@ -10,8 +10,8 @@ import {
   outgoingLimit,
   planRisk,
   riskInWords,
-} from '@/shared/rules/evaluation/plan-risk'
-import { planForLot, planInWords } from '@/shared/rules/evaluation/sampling-plan'
+} from '@/shared/sampling/plan-risk'
+import { planForLot, planInWords } from '@/shared/sampling/sampling-plan'
 import { SEVERITIES } from '@/shared/statistics/sampling/single-plan'
 import {
   averageSampleInWords,

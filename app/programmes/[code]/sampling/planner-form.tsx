@@ -6,7 +6,7 @@ import {
   inspectionLevel,
   samplingScheme,
 } from '@/shared/plan/parameters/evaluation-sampling'
-import type { SamplingSettings } from '@/shared/rules/evaluation/sampling-plan'
+import type { SamplingSettings } from '@/shared/sampling/sampling-plan'
 import { SEVERITIES } from '@/shared/statistics/sampling/single-plan'
 import { formatNumber } from '@/shared/quantity/format'
 

@@ -7,7 +7,7 @@ import { Section } from '@/app/ui/section'
 import { StandingMark } from '@/app/ui/standing-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { ItemState } from '@/shared/gate/standing'
-import { mayStayEmpty } from '@/shared/plan/catalogue'
+import { mayStayEmpty } from '@/shared/catalogue/standard-plan'
 import type { Parameter } from '@/shared/plan/parameter'
 
 interface ItemValuesProps {

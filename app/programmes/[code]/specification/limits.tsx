@@ -1,7 +1,7 @@
 import { LimitTable } from '@/app/findings/limit-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { ALL_LIMITS, itemHolding } from '@/shared/plan/catalogue'
+import { ALL_LIMITS, itemHolding } from '@/shared/catalogue/standard-plan'
 import { rulingOn } from '@/shared/plan/requirement'
 import type { SheetFilter } from './sheet-filter'
 

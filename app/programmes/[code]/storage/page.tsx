@@ -1,7 +1,7 @@
 import { lotsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
-import { lotClocks } from '@/shared/rules/control/lot-clocks'
+import { lotClocks } from '@/shared/storage/lot-clocks'
 import { StorageClocks } from './storage-clocks'
 import { StoreClimate } from './store-climate'
 

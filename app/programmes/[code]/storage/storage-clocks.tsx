@@ -9,7 +9,7 @@ import { reaffirmationAgeMost } from '@/shared/plan/limits/evaluation-storage'
 import { boardStorageMonths, leadStorageMonths } from '@/shared/plan/parameters/storage'
 import { rulingOn } from '@/shared/plan/requirement'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
-import type { LotClock } from '@/shared/rules/control/lot-clocks'
+import type { LotClock } from '@/shared/storage/lot-clocks'
 import { storageClockRule } from '@/shared/rules/control/storage-clock'
 import { namedRuling } from '@/shared/rules/ruling-source'
 

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react'
-import { findItem, findLimit, findParameter } from '@/shared/plan/catalogue'
+import { findItem, findLimit, findParameter } from '@/shared/catalogue/standard-plan'
 
 type Json = string | number | boolean | null | readonly Json[] | { readonly [key: string]: Json }
 

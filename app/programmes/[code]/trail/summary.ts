@@ -1,4 +1,4 @@
-import { findItem, findLimit, findParameter, findRule } from '@/shared/plan/catalogue'
+import { findItem, findLimit, findParameter, findRule } from '@/shared/catalogue/standard-plan'
 import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
 import { RECORD_KINDS, type RecordKindKey } from '@/shared/records/record-kinds'
 

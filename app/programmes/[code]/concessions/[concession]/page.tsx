@@ -6,7 +6,7 @@ import { visitProgramme } from '@/app/frame/visit'
 import { Notice } from '@/app/ui/notice'
 import { Section } from '@/app/ui/section'
 import { concessionStanding } from '@/shared/gate/concession'
-import { findRule } from '@/shared/plan/catalogue'
+import { findRule } from '@/shared/catalogue/standard-plan'
 import { Signatures } from './signatures'
 
 interface ConcessionPageProps {

@@ -5,7 +5,7 @@ import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { Inspection } from '@/shared/records/inspection'
 import type { Log } from '@/shared/records/log'
 import type { Lot } from '@/shared/records/lot'
-import { methodName } from '@/shared/records/test-methods'
+import { methodName } from '@/shared/methods/test-methods'
 
 const IN_SIGHT = 8
 

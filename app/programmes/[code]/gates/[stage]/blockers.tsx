@@ -3,7 +3,7 @@ import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { GateState } from '@/shared/gate/gate'
 import type { ItemState } from '@/shared/gate/standing'
-import { inTheWay } from './in-the-way'
+import { blockersInWords } from './blockers-in-words'
 
 interface BlockersProps {
   code: string
@@ -29,7 +29,7 @@ export function Blockers({ code, gate, items }: BlockersProps) {
         <RuledTable
           caption="What is in the way of the gate"
           captionHidden
-          groups={inTheWay(code, gate, items)}
+          groups={blockersInWords(code, gate, items)}
           rowKey={({ says }, position) => `${says} ${position}`}
           columns={[
             { label: 'Kind', set: 'shrink', cell: ({ kind }) => <span className="faint">{kind}</span> },

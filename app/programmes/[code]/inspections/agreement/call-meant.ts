@@ -1,4 +1,4 @@
-import { kindMeantBy } from '@/shared/records/typed-defect-kind'
+import { kindMeantBy } from '@/shared/inspection/typed-defect-kind'
 
 /** A call as typed: "s", "so" or "ok" is sound; else a kind by its first letters; else what was typed, to be refused. */
 export function callMeantBy(typed: string): string {

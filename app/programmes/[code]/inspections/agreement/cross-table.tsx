@@ -1,5 +1,5 @@
 import { RuledTable } from '@/app/ui/ruled-table'
-import type { PairAgreement } from '@/shared/records/agreement-study'
+import type { PairAgreement } from '@/shared/inspection/agreement-study'
 
 /** How often the calls of two fell together, kind by kind; those alike stand in the diagonal. */
 export function CrossTable({ pair: { one, other, kinds, kindTable } }: { pair: PairAgreement }) {

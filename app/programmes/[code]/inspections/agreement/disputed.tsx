@@ -1,6 +1,6 @@
 import { Notice } from '@/app/ui/notice'
 import { RuledTable } from '@/app/ui/ruled-table'
-import type { DisputedJoint } from '@/shared/records/agreement-study'
+import type { DisputedJoint } from '@/shared/inspection/agreement-study'
 
 interface DisputedProps {
   disputed: readonly DisputedJoint[]

@@ -3,7 +3,7 @@ import { Disclosure } from '@/app/ui/disclosure'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
-import type { AgreementStudy, PairAgreement } from '@/shared/records/agreement-study'
+import type { AgreementStudy, PairAgreement } from '@/shared/inspection/agreement-study'
 import { CrossTable } from './cross-table'
 import { Disputed } from './disputed'
 

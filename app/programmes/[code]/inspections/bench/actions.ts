@@ -2,7 +2,7 @@
 import { benchAddress } from '@/app/addresses'
 import { typedIn, type FormState } from '@/app/forms/form-state'
 import { number, submit, text } from '@/app/forms/submit'
-import { kindMeantBy } from '@/shared/records/typed-defect-kind'
+import { kindMeantBy } from '@/shared/inspection/typed-defect-kind'
 import { rowsTyped } from './defect-typed'
 
 /** One assembly at the bench; the next one follows. */

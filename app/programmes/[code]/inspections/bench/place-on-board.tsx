@@ -1,6 +1,6 @@
 'use client'
 import type { MouseEvent } from 'react'
-import type { BoardOutline } from '@/shared/records/board-outline'
+import type { BoardOutline } from '@/shared/inspection/board-outline'
 import type { DefectTyped } from './defect-typed'
 
 interface PlaceOnBoardProps {

@@ -5,7 +5,7 @@ import { boardJoints } from '@/shared/plan/board-joints'
 import { surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import type { Inspection } from '@/shared/records/inspection'
-import { nextSerial } from '@/shared/records/next-serial'
+import { nextSerial } from '@/shared/inspection/next-serial'
 
 /** What the next entry starts with, as its boxes show it. */
 export interface Repeated {

@@ -4,7 +4,7 @@ import { DefectSection } from '@/app/drawing/defect-section'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { Section } from '@/app/ui/section'
-import { DEFECT_GUIDE, GUIDE_SOURCE } from '@/shared/records/defect-guide'
+import { DEFECT_GUIDE, GUIDE_SOURCE } from '@/shared/inspection/defect-guide'
 import { DEFECT_KINDS } from '@/shared/records/inspection'
 import { InspectionPlaces } from '../places'
 

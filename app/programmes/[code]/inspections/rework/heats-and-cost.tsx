@@ -5,11 +5,11 @@ import { Empty } from '@/app/ui/empty'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { reworkSummary } from '@/shared/inspection/rework-summary'
 import { reworkHeatsMost } from '@/shared/plan/limits/assessment-rework'
 import { workingHourCost } from '@/shared/plan/parameters/assessment-proof'
 import { formatNumber } from '@/shared/quantity/format'
 import type { RecordOf } from '@/shared/records/record-kinds'
-import { reworkSummary } from '@/shared/rules/assessment/rework-limits'
 import { FindingLine } from '../finding-line'
 
 type Rework = RecordOf<'rework'>

@@ -5,8 +5,8 @@ import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { Sign } from '@/app/ui/sign'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import type { InstrumentUses, TestUse } from '@/shared/records/instrument-uses'
-import { methodName } from '@/shared/records/test-methods'
+import type { InstrumentUses, TestUse } from '@/shared/instruments/instrument-uses'
+import { methodName } from '@/shared/methods/test-methods'
 
 /** The tests and logs of the programme that are worth what this instrument is. */
 export function RestsOnIt({ view, uses }: { view: ProgrammeView; uses: InstrumentUses | undefined }) {

@@ -1,6 +1,6 @@
 import { RuledTable } from '@/app/ui/ruled-table'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
-import type { StudiedGauge } from '@/shared/rules/evaluation/gauge-study'
+import type { StudiedGauge } from '@/shared/instruments/gauge-study'
 import { POOL_ABOVE_P_VALUE } from '@/shared/statistics/gauge/by-variance'
 import { gaugeFigures } from '@/shared/statistics/gauge/verdict-figures'
 

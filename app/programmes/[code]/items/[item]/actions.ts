@@ -3,7 +3,7 @@ import { actionAddress, itemAddress } from '@/app/addresses'
 import { rowsFromForm, valueFromForm } from '@/app/forms/column-value'
 import type { FormState } from '@/app/forms/form-state'
 import { submit, text } from '@/app/forms/submit'
-import { findParameter } from '@/shared/plan/catalogue'
+import { findParameter } from '@/shared/catalogue/standard-plan'
 import type { CommandName } from '@/shared/policy'
 import { previewRevision } from './preview-revision'
 

@@ -7,7 +7,7 @@ import { Quantity } from '@/app/ui/quantity'
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { CoverShape } from '@/shared/gate/cover-difference'
-import { findLimit, findParameter, findRule } from '@/shared/plan/catalogue'
+import { findLimit, findParameter, findRule } from '@/shared/catalogue/standard-plan'
 import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
 import type { Verdict } from '@/shared/rules/finding'
 

@@ -1,5 +1,5 @@
 import { liveTurns, type LiveTurns, type SpecificationFacts } from '@/shared/gate/live-turns'
-import { findParameter } from '@/shared/plan/catalogue'
+import { findParameter } from '@/shared/catalogue/standard-plan'
 
 export type LiveAnswer = { readonly says: string } | { readonly turns: LiveTurns }
 

@@ -22,7 +22,7 @@ import { partsOf } from './parts-of'
 import { Pictures } from './pictures'
 import type { Asked } from './proposal-asked'
 import { SetAside } from './set-aside'
-import { ShortOf } from './short-of'
+import { OpenPoints } from './open-points'
 import { Values } from './values'
 
 interface ItemPageProps {
@@ -63,7 +63,7 @@ export default async function ItemPage({ params, searchParams }: ItemPageProps) 
         state && (
           <>
             <OnThisSheet parts={partsOf(state)} />
-            <ShortOf code={view.code} state={state} />
+            <OpenPoints code={view.code} state={state} />
             {state.item.definition.cautions.map((caution) => (
               <Caution key={caution} hazard="this work can hurt">
                 {caution}

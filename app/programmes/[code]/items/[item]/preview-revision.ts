@@ -3,7 +3,7 @@ import { unfitToSend } from '@/app/forms/submit'
 import { signedIn } from '@/lib/auth/session'
 import { readProgramme } from '@/lib/queries/programme-reader'
 import { changePreview } from '@/shared/gate/change-preview'
-import { findParameter } from '@/shared/plan/catalogue'
+import { findParameter } from '@/shared/catalogue/standard-plan'
 
 /** What saving a value would change, judged on everything there is; nothing is stored. */
 export async function previewRevision(

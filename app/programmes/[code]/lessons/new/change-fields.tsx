@@ -1,6 +1,6 @@
 import { ChoiceBox, LinesBox, NumberBox, PickBox, TextBox } from '@/app/forms/fields'
 import { ApproversBoxes } from '@/app/programmes/[code]/items/new/approvers-boxes'
-import { ALL_LIMITS } from '@/shared/plan/catalogue'
+import { ALL_LIMITS } from '@/shared/catalogue/standard-plan'
 import { DEPARTMENT_NAMES, DEPARTMENTS } from '@/shared/plan/department'
 import { STAGE_NAMES, STAGES } from '@/shared/plan/stage'
 import { formatQuantity } from '@/shared/quantity/format'

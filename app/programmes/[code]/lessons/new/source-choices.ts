@@ -1,5 +1,5 @@
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { findRule } from '@/shared/plan/catalogue'
+import { findRule } from '@/shared/catalogue/standard-plan'
 import { recordInWords } from '@/shared/records/record-in-words'
 import type { RecordKindKey } from '@/shared/records/record-kinds'
 

@@ -1,7 +1,7 @@
 import { notFound } from 'next/navigation'
 import { itemAddress, specificationAddress } from '@/app/addresses'
 import { AgainstDefault } from '@/app/findings/limit-table'
-import { WhatHangs } from '@/app/findings/what-hangs'
+import { Dependents } from '@/app/findings/dependents'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { Notice } from '@/app/ui/notice'
@@ -9,7 +9,7 @@ import { Quantity } from '@/app/ui/quantity'
 import { Section } from '@/app/ui/section'
 import { readRequirements } from '@/lib/queries/requirements'
 import { undoneByLimit } from '@/shared/gate/signatures-undone'
-import { findLimit, itemHolding, rulesReading } from '@/shared/plan/catalogue'
+import { findLimit, itemHolding, rulesReading } from '@/shared/catalogue/standard-plan'
 import { rulingOn } from '@/shared/plan/requirement'
 import { rulingInWords } from '@/shared/plan/ruling-in-words'
 import { refusal } from '@/shared/policy'
@@ -66,7 +66,7 @@ export default async function LimitPage({ params }: LimitPageProps) {
               <Layers limit={limit} ruling={ruling} />
             </Section>
             <Section heading="What hangs on it">
-              <WhatHangs
+              <Dependents
                 view={view}
                 rules={rulesReading(limit.key)}
                 reach={undoneByLimit(limit.key, view.judgement)}

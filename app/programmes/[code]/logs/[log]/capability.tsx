@@ -8,10 +8,14 @@ import { capabilityLeast } from '@/shared/plan/limits/control-charts'
 import { rulingOn } from '@/shared/plan/requirement'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import type { Log } from '@/shared/records/log'
-import { capabilityOf, FEWEST_FOR_CAPABILITY, newestStretch } from '@/shared/rules/control/capability-of-log'
-import { limitedLogs, limitedReads } from '@/shared/rules/control/limited-logs'
-import { windowInWords } from '@/shared/rules/control/logged-window'
-import { CAPABILITY_CONFIDENCE } from '@/shared/rules/control/process-capability'
+import {
+  capabilityOf,
+  FEWEST_FOR_CAPABILITY,
+  newestStretch,
+  CAPABILITY_CONFIDENCE,
+} from '@/shared/charts/capability-of-log'
+import { limitedLogs, limitedReads } from '@/shared/charts/limited-logs'
+import { windowInWords } from '@/shared/logs/logged-window'
 import { inputsOf } from '@/shared/rules/inputs-of'
 import { expectedOutsidePerMillion } from '@/shared/statistics/capability/expected-outside'
 import type { Interval } from '@/shared/statistics/intervals/interval'

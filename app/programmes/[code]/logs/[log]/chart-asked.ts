@@ -1,7 +1,7 @@
 import { CHART_OPTIONS, GROUPING_OPTIONS } from '@/shared/plan/parameters/control-charts'
-import { isOfSubgroups } from '@/shared/rules/control/chart-choice'
-import type { Charting } from '@/shared/rules/control/log-chart'
-import { RUN_RULE_SETS, type RunRuleSet } from '@/shared/rules/control/run-rule-sets'
+import { isOfSubgroups } from '@/shared/charts/chart-choice'
+import type { Charting } from '@/shared/charts/log-chart'
+import { RUN_RULE_SETS, type RunRuleSet } from '@/shared/charts/run-rule-sets'
 
 /** What an address may say of a chart; a link carries it. */
 export interface ChartAsked {

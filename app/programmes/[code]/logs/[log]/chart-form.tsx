@@ -3,8 +3,8 @@ import { Button, ButtonLink } from '@/app/ui/button'
 import { Disclosure } from '@/app/ui/disclosure'
 import { ChoiceField, TextField } from '@/app/ui/field'
 import { CHART_OPTIONS, GROUPING_OPTIONS } from '@/shared/plan/parameters/control-charts'
-import type { Charting, LogChart } from '@/shared/rules/control/log-chart'
-import { RUN_RULE_SETS } from '@/shared/rules/control/run-rule-sets'
+import type { Charting, LogChart } from '@/shared/charts/log-chart'
+import { RUN_RULE_SETS } from '@/shared/charts/run-rule-sets'
 import type { ChartAsked } from './chart-asked'
 
 interface ChartFormProps {

@@ -1,12 +1,12 @@
 import type { Numbers } from '@/app/drawing/numbers-table'
 import { TrendPlot } from '@/app/drawing/trend-plot'
 import { Day } from '@/app/ui/date'
+import { TREND_CONFIDENCE } from '@/shared/baths/metal-trend'
 import { instantOf } from '@/shared/quantity/calendar'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Log } from '@/shared/records/log'
-import type { ConstituentOutlook } from '@/shared/rules/control/bath-outlook'
-import { TREND_CONFIDENCE } from '@/shared/rules/control/bath-trend'
-import type { LogTrend } from '@/shared/rules/control/log-trend'
+import type { ConstituentOutlook } from '@/shared/baths/bath-outlook'
+import type { LogTrend } from '@/shared/logs/log-trend'
 import { predictAt } from '@/shared/statistics/regression/prediction'
 
 const MS_A_DAY = 86_400_000

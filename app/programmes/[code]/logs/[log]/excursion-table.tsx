@@ -2,8 +2,8 @@ import { SignalAnswer } from '@/app/signals/signal-answer'
 import { Moment } from '@/app/ui/date'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { formatNumber } from '@/shared/quantity/format'
-import { OUTSIDE_WINDOW } from '@/shared/records/signal-answers'
-import { readingText } from '@/shared/rules/control/log-chart'
+import { OUTSIDE_WINDOW } from '@/shared/logs/signal-answers'
+import { readingText } from '@/shared/charts/log-chart'
 import type { OpenExcursion } from '../excursions'
 
 const SHOWN = 50

@@ -1,6 +1,6 @@
 import { Section } from '@/app/ui/section'
 import { ValueTable } from '@/app/ui/parameter-value'
-import { textColumn } from '@/shared/plan/column'
+import { textColumn } from '@/shared/columns/column'
 import type { Characteristic } from '@/shared/records/characteristic'
 import type { Log } from '@/shared/records/log'
 

@@ -4,10 +4,10 @@ import type { Numbers } from '@/app/drawing/numbers-table'
 import { Moment } from '@/app/ui/date'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Unit } from '@/shared/quantity/unit'
-import type { ChartChoice } from '@/shared/rules/control/chart-choice'
-import type { ChartPanel } from '@/shared/rules/control/chart-panel'
-import { RUN_RULE_SETS, type RunRuleSet } from '@/shared/rules/control/run-rule-sets'
-import { limitsInWords, plotted } from '@/shared/rules/control/chart-words'
+import type { ChartChoice } from '@/shared/charts/chart-choice'
+import type { ChartPanel } from '@/shared/charts/chart-panel'
+import { RUN_RULE_SETS, type RunRuleSet } from '@/shared/charts/run-rule-sets'
+import { limitsInWords, plotted } from '@/shared/charts/chart-words'
 
 interface PanelPlotProps {
   log: string

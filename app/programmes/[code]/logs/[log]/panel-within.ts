@@ -1,6 +1,6 @@
 import { instantOf } from '@/shared/quantity/calendar'
 import { isDate } from '@/shared/quantity/calendar'
-import type { ChartPanel } from '@/shared/rules/control/chart-panel'
+import type { ChartPanel } from '@/shared/charts/chart-panel'
 
 const MS_A_DAY = 86_400_000
 

@@ -3,10 +3,10 @@ import { Sign } from '@/app/ui/sign'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { distinctCategoriesLeast, gaugeShareMost } from '@/shared/plan/limits/evaluation-instruments'
 import { rulingOn } from '@/shared/plan/requirement'
-import { calibrationStanding, type Calibration } from '@/shared/records/calibration-standing'
+import { calibrationStanding, type Calibration } from '@/shared/instruments/calibration-status'
 import type { LotTest } from '@/shared/records/lot'
-import { needsInstrument } from '@/shared/records/test-methods'
-import { unfitGauges, type GaugeReading } from '@/shared/rules/evaluation/gauge-study'
+import { needsInstrument } from '@/shared/methods/test-methods'
+import { unfitGauges, type GaugeReading } from '@/shared/instruments/gauge-study'
 
 /** The instrument of a test, whether it was in calibration that day, and whether a study found it unfit. */
 export function InstrumentThen({ view, test }: { view: ProgrammeView; test: LotTest }) {

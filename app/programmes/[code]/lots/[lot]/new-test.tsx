@@ -7,8 +7,8 @@ import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { refusal } from '@/shared/policy'
 import type { Lot } from '@/shared/records/lot'
-import type { TestMethod } from '@/shared/records/test-method'
-import { TEST_METHODS } from '@/shared/records/test-methods'
+import type { TestMethod } from '@/shared/methods/test-method'
+import { TEST_METHODS } from '@/shared/methods/test-methods'
 import { TypedTest } from './typed-test'
 
 interface NewTestProps {

@@ -3,11 +3,7 @@ import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { Lot } from '@/shared/records/lot'
-import {
-  samplingContextOf,
-  samplingOfLot,
-  type SamplingOfLot,
-} from '@/shared/rules/evaluation/sampling-of-lot'
+import { samplingContextOf, samplingOfLot, type SamplingOfLot } from '@/shared/sampling/sampling-of-lot'
 
 /** The plan for each test of the lot, by its size and its supplier's history, and what the sample proves. */
 export function Sampling({ view, lot }: { view: ProgrammeView; lot: Lot }) {

@@ -2,7 +2,7 @@ import { ColumnField } from '@/app/forms/column-field'
 import { cellFrom } from '@/app/forms/column-value'
 import { ChoiceBox, TextBox } from '@/app/forms/fields'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import type { TestMethod } from '@/shared/records/test-method'
+import type { TestMethod } from '@/shared/methods/test-method'
 
 interface TestFactsProps {
   view: ProgrammeView

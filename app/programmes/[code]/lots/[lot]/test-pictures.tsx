@@ -2,7 +2,7 @@ import { ReadingsAgainstLimit } from '@/app/drawing/readings-against-limit'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { Lot, LotTest } from '@/shared/records/lot'
 import { textsOf } from '@/shared/records/readings'
-import type { TestMethod } from '@/shared/records/test-method'
+import type { TestMethod } from '@/shared/methods/test-method'
 import { readingsDrawn } from './readings-drawn'
 import { WettingCurves } from './wetting-curves'
 

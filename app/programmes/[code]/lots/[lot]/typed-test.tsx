@@ -4,7 +4,7 @@ import { TableEditor } from '@/app/forms/table-editor'
 import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { Lot } from '@/shared/records/lot'
-import type { TestMethod } from '@/shared/records/test-method'
+import type { TestMethod } from '@/shared/methods/test-method'
 import { testLot } from '../actions'
 import { TestFacts } from './test-facts'
 

@@ -3,9 +3,9 @@ import { Notice } from '@/app/ui/notice'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Unit } from '@/shared/quantity/unit'
-import type { WettingCurveMarks } from '@/shared/physics/wetting-curve'
+import type { WettingCurveMarks } from '@/shared/wetting/wetting-curve'
 import type { LotTest } from '@/shared/records/lot'
-import { curvesOfTest } from '@/shared/rules/evaluation/curves-of-test'
+import { curvesOfTest } from '@/shared/wetting/curves-of-test'
 
 const MOST_CURVES = 12
 const MOST_POINTS = 4000

@@ -8,7 +8,7 @@ import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { OptionComparison, OptionOutcome } from '@/shared/gate/option-outcome'
 import { letterOf } from '@/shared/gate/option-letter'
 import { adoptionRefusal, type OptionStudy } from '@/shared/gate/option-study'
-import { findItem } from '@/shared/plan/catalogue'
+import { findItem } from '@/shared/catalogue/standard-plan'
 import { refusal } from '@/shared/policy'
 import { adoptOption } from './actions'
 

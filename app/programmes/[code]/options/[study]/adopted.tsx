@@ -5,7 +5,7 @@ import { Notice } from '@/app/ui/notice'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { movedSince, type OptionStudy } from '@/shared/gate/option-study'
-import { findParameter } from '@/shared/plan/catalogue'
+import { findParameter } from '@/shared/catalogue/standard-plan'
 import { valueDifference } from '@/shared/plan/value-difference'
 
 /** What was adopted, by whom and why, and whether its values are still those of today. */

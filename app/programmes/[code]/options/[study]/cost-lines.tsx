@@ -1,5 +1,5 @@
 import { XyLines } from '@/app/drawing/xy-lines'
-import type { OptionCostCase } from '@/shared/gate/option-cost'
+import type { OptionCostCase } from '@/shared/cost/option-cost'
 import { letterOf } from '@/shared/gate/option-letter'
 
 const POINTS = 12

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react'
 import { countText } from '@/app/ui/group-digits'
-import { defectsToSave, type OptionCost, type OptionCostCase } from '@/shared/gate/option-cost'
+import { defectsToSave, type OptionCost, type OptionCostCase } from '@/shared/cost/option-cost'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { OptionRow } from './columns'
 

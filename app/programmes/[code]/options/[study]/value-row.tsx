@@ -1,7 +1,7 @@
 import { parameterAddress } from '@/app/addresses'
 import { ParameterValue } from '@/app/ui/parameter-value'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { findParameter } from '@/shared/plan/catalogue'
+import { findParameter } from '@/shared/catalogue/standard-plan'
 import type { Parameter } from '@/shared/plan/parameter'
 import { valueDifference } from '@/shared/plan/value-difference'
 import type { OptionRow } from './columns'

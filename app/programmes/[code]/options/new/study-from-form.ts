@@ -1,6 +1,6 @@
 import { rowsFromForm, valueFromForm } from '@/app/forms/column-value'
 import { number, numberOrNull, text } from '@/app/forms/submit'
-import { findItem } from '@/shared/plan/catalogue'
+import { findItem } from '@/shared/catalogue/standard-plan'
 import type { Parameter } from '@/shared/plan/parameter'
 
 /** The command's input out of the form: what stands in every alternative's boxes, today's values included. */

@@ -1,6 +1,6 @@
 import { notFound } from 'next/navigation'
 import { fileAddress, itemAddress, reviseAddress, specificationAddress } from '@/app/addresses'
-import { WhatHangs } from '@/app/findings/what-hangs'
+import { Dependents } from '@/app/findings/dependents'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { ButtonLink } from '@/app/ui/button'
@@ -9,9 +9,9 @@ import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { readRevisions } from '@/lib/queries/revisions'
 import { undoneByParameter } from '@/shared/gate/signatures-undone'
-import { findParameter, itemHolding, rulesReading } from '@/shared/plan/catalogue'
+import { findParameter, itemHolding, rulesReading } from '@/shared/catalogue/standard-plan'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
-import type { ItemDefinition } from '@/shared/plan/item'
+import type { ItemDefinition } from '@/shared/catalogue/item'
 import { Revisions } from './revisions'
 
 interface ParameterPageProps {
@@ -58,7 +58,7 @@ export default async function ParameterPage({ params }: ParameterPageProps) {
             <EvidenceOf view={view} item={item} />
           </Section>
           <Section heading="What hangs on it">
-            <WhatHangs
+            <Dependents
               view={view}
               rules={rulesReading(parameter.key)}
               reach={undoneByParameter(parameter.key, view.judgement)}

@@ -1,5 +1,5 @@
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import type { InspectorCall } from '@/shared/records/agreement-study'
+import type { InspectorCall } from '@/shared/inspection/agreement-study'
 
 /** A set laid out earlier: its joints, and how often each person has called it. Never a call. */
 export interface SetToCall {

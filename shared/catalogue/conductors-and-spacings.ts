@@ -1,0 +1,31 @@
+import type { ItemDefinition } from './item'
+import { conductorRiseMost } from '@/shared/plan/limits/conductors'
+import {
+  bridgingGapLeast,
+  bridgingRunMost,
+  copperToEdgeLeast,
+  partsToEdgeLeast,
+} from '@/shared/plan/limits/spacings'
+import { conductorMethod, conductors } from '@/shared/plan/parameters/conductors'
+import { copperToEdge, partsToEdge, spacingEdition, spacings } from '@/shared/plan/parameters/spacings'
+import { bridgingRisk } from '@/shared/rules/specification/bridging-risk'
+import { conductorCurrent } from '@/shared/rules/specification/conductor-current'
+import { conductorDrop } from '@/shared/rules/specification/conductor-drop'
+import { edgeClearance } from '@/shared/rules/specification/edge-clearance'
+import { voltageSpacing } from '@/shared/rules/specification/voltage-spacing'
+
+export const conductorsAndSpacingsItem: ItemDefinition = {
+  key: 'conductors-and-spacings',
+  stage: 'specification',
+  title: 'Conductors, spacings and edges',
+  asks: 'Does every conductor carry its current, stand off its neighbours for voltage and solder, and keep clear of the edges?',
+  owner: 'design',
+  approvers: ['design', 'production', 'quality'],
+  parameters: [conductors, conductorMethod, spacings, spacingEdition, copperToEdge, partsToEdge],
+  limits: [conductorRiseMost, bridgingGapLeast, bridgingRunMost, copperToEdgeLeast, partsToEdgeLeast],
+  rules: [conductorCurrent, conductorDrop, voltageSpacing, bridgingRisk, edgeClearance],
+  evidence: [],
+  cautions: [
+    'Insulation from the mains, and any insulation people rely on, is judged by the product’s safety standard and a competent person, not here.',
+  ],
+}

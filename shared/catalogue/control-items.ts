@@ -1,0 +1,286 @@
+import type { ItemDefinition } from './item'
+import {
+  bathAnalysisInterval,
+  bathSumMost,
+  bathTemperatureTolerance,
+  bathTinTolerance,
+  leadFreeBathLeast,
+  leadFreeBathLimits,
+  leadFreeBathMost,
+  tinLeadBathLeast,
+  tinLeadBathLimits,
+  tinLeadBathMost,
+} from '@/shared/plan/limits/control-bath'
+import { capabilityLeast } from '@/shared/plan/limits/control-charts'
+import { densityControlSolidsLeast } from '@/shared/plan/limits/control-flux'
+import {
+  groundCheckInterval,
+  tipAccuracyMost,
+  tipCeilingLeadFree,
+  tipCeilingTinLead,
+  tipCheckInterval,
+  tipGroundMost,
+  tipHoldMost,
+  tipLeakageMost,
+} from '@/shared/plan/limits/control-hand'
+import { trainingValidMost } from '@/shared/plan/limits/control-people'
+import {
+  aboveLiquidusLeadFreeLeast,
+  aboveLiquidusLeadFreeMost,
+  aboveLiquidusTinLeadLeast,
+  aboveLiquidusTinLeadMost,
+  profileRiseMost,
+  profileSpreadMost,
+  reflowPeakLeadFreeLeast,
+  reflowPeakLeadFreeMost,
+  reflowPeakTinLeadLeast,
+  reflowPeakTinLeadMost,
+  soakLeadFreeLeast,
+  soakLeadFreeMost,
+} from '@/shared/plan/limits/control-profile'
+import { storeHumidityMost } from '@/shared/plan/limits/control-storage'
+import {
+  conveyorAngleLeast,
+  conveyorAngleMost,
+  immersionLeast,
+  immersionMost,
+  preheatLeadFreeLeast,
+  preheatLeadFreeMost,
+  preheatRiseMost,
+  preheatTinLeadLeast,
+  preheatTinLeadMost,
+  thermalStepChipMost,
+  thermalStepMost,
+  waveDwellLeast,
+  waveDwellMost,
+  waveDwellTotalMost,
+} from '@/shared/plan/limits/control-wave'
+import {
+  bathLimitEdition,
+  bathMass,
+  bathTemperatureTarget,
+  newSolderCopper,
+} from '@/shared/plan/parameters/control-bath'
+import {
+  capabilityAsked,
+  chartPhases,
+  chartRules,
+  processCharts,
+} from '@/shared/plan/parameters/control-charts'
+import {
+  fluxAcidNumberTarget,
+  fluxAcidNumberTolerance,
+  fluxControlMethod,
+  fluxDensityCoefficient,
+  fluxDensityTarget,
+  fluxDensityTolerance,
+  fluxReferenceTemperature,
+  fluxSolids,
+  fluxTankVolume,
+  thinnerDensity,
+} from '@/shared/plan/parameters/control-flux'
+import { leadBendEdition } from '@/shared/plan/parameters/control-handling'
+import { tipAccuracyEdition, tipTemperatureTarget } from '@/shared/plan/parameters/control-hand'
+import { chipCapacitorsInWave } from '@/shared/plan/parameters/control-wave'
+import type { Limit } from '@/shared/plan/requirement'
+import { bathAnalysisOnScheduleRule } from '@/shared/rules/control/bath-analysis-on-schedule'
+import { bathCompositionRule } from '@/shared/rules/control/bath-composition'
+import { bathTemperatureRule } from '@/shared/rules/control/bath-temperature'
+import { bathTrendRule } from '@/shared/rules/control/bath-trend'
+import { chartSignalsAnsweredRule } from '@/shared/rules/control/chart-signals-answered'
+import { fluxAcidNumberRule } from '@/shared/rules/control/flux-acid-number'
+import { fluxDensityRule } from '@/shared/rules/control/flux-density'
+import { groundChecksOnScheduleRule } from '@/shared/rules/control/ground-checks-on-schedule'
+import { leadFormingRule } from '@/shared/rules/control/lead-forming'
+import { moistureFloorLifeRule } from '@/shared/rules/control/moisture-floor-life'
+import { HOT_SOLDER_CAUTIONS } from '@/shared/plan/soldering-baths'
+import { processCapabilityRule } from '@/shared/rules/control/process-capability'
+import { storageClockRule } from '@/shared/rules/control/storage-clock'
+import { storeClimateRule } from '@/shared/rules/control/store-climate'
+import { thermalProfileRule } from '@/shared/rules/control/thermal-profile'
+import { thermalStepRule } from '@/shared/rules/control/thermal-step'
+import { tipChecksOnScheduleRule } from '@/shared/rules/control/tip-checks-on-schedule'
+import { tipGroundRule } from '@/shared/rules/control/tip-ground'
+import { tipTemperatureRule } from '@/shared/rules/control/tip-temperature'
+import { trainedPeopleRule } from '@/shared/rules/control/trained-people'
+import { waveDwellRule } from '@/shared/rules/control/wave-dwell'
+import { waveGeometryRule } from '@/shared/rules/control/wave-geometry'
+import { wavePreheatRule } from '@/shared/rules/control/wave-preheat'
+
+const all = (limits: Readonly<Partial<Record<string, Limit>>>): Limit[] =>
+  Object.values(limits).flatMap((limit) => limit ?? [])
+
+/** The control: the process is held where the specification needs it. */
+export const controlItems: readonly ItemDefinition[] = [
+  {
+    key: 'storage-and-handling',
+    stage: 'control',
+    title: 'Storage and handling',
+    asks: 'Is every lot soldered while its evaluation still stands, kept and handled so that it stays solderable?',
+    owner: 'production',
+    approvers: ['production', 'quality'],
+    parameters: [leadBendEdition],
+    limits: [storeHumidityMost],
+    rules: [storageClockRule, storeClimateRule, moistureFloorLifeRule, leadFormingRule],
+    evidence: [
+      { kind: 'procedure', label: 'Routine for storage, handling and lead forming', required: false },
+    ],
+    cautions: [
+      'Boards and leads are handled by their edges or in clean gloves; baking ovens are hot and follow the part maker’s schedule.',
+    ],
+  },
+  {
+    key: 'people-trained',
+    stage: 'control',
+    title: 'People trained',
+    asks: 'Was everyone who soldered, prepared, tested or inspected trained for it, and in date on the day?',
+    owner: 'production',
+    approvers: ['production', 'quality'],
+    parameters: [],
+    limits: [trainingValidMost],
+    rules: [trainedPeopleRule],
+    evidence: [],
+    cautions: [],
+  },
+  {
+    key: 'flux-control',
+    stage: 'control',
+    title: 'Flux',
+    asks: 'How is the flux in use kept the flux that was chosen, and how much thinner does it need?',
+    owner: 'production',
+    approvers: ['production', 'quality'],
+    parameters: [
+      fluxControlMethod,
+      fluxSolids,
+      fluxDensityTarget,
+      fluxDensityTolerance,
+      fluxReferenceTemperature,
+      fluxDensityCoefficient,
+      thinnerDensity,
+      fluxTankVolume,
+      fluxAcidNumberTarget,
+      fluxAcidNumberTolerance,
+    ],
+    limits: [densityControlSolidsLeast],
+    rules: [fluxDensityRule, fluxAcidNumberRule],
+    evidence: [],
+    cautions: [
+      'Flux and thinner are highly flammable and their vapour travels: no flame or spark, good extraction, small amounts at the bench. Safety data sheets and local fire codes rule.',
+    ],
+  },
+  {
+    key: 'solder-bath',
+    stage: 'control',
+    title: 'Solder bath',
+    asks: 'Is the bath at its temperature and clean enough, when will it need exchange, and was it analysed in time?',
+    owner: 'production',
+    approvers: ['production', 'quality'],
+    parameters: [bathTemperatureTarget, bathLimitEdition, bathMass, newSolderCopper],
+    limits: [
+      bathTemperatureTolerance,
+      tinLeadBathLeast,
+      tinLeadBathMost,
+      leadFreeBathLeast,
+      leadFreeBathMost,
+      ...all(tinLeadBathLimits),
+      ...all(leadFreeBathLimits),
+      bathSumMost,
+      bathTinTolerance,
+      bathAnalysisInterval,
+    ],
+    rules: [bathTemperatureRule, bathCompositionRule, bathTrendRule, bathAnalysisOnScheduleRule],
+    evidence: [{ kind: 'analysis', label: 'Analysis reports of the bath', required: false }],
+    cautions: HOT_SOLDER_CAUTIONS,
+  },
+  {
+    key: 'wave',
+    stage: 'control',
+    title: 'Preheat and wave',
+    asks: 'How warm does the board enter the wave, how long and how deep does it stay, and does the step harm its parts?',
+    owner: 'production',
+    approvers: ['design', 'production', 'quality'],
+    parameters: [chipCapacitorsInWave],
+    limits: [
+      preheatTinLeadLeast,
+      preheatTinLeadMost,
+      preheatLeadFreeLeast,
+      preheatLeadFreeMost,
+      preheatRiseMost,
+      thermalStepMost,
+      thermalStepChipMost,
+      waveDwellLeast,
+      waveDwellMost,
+      waveDwellTotalMost,
+      immersionLeast,
+      immersionMost,
+      conveyorAngleLeast,
+      conveyorAngleMost,
+    ],
+    rules: [wavePreheatRule, thermalStepRule, waveDwellRule, waveGeometryRule],
+    evidence: [],
+    cautions: HOT_SOLDER_CAUTIONS,
+  },
+  {
+    key: 'thermal-profile',
+    stage: 'control',
+    title: 'Thermal profile',
+    asks: 'Does a measured board go through reflow as the solder and its parts need it?',
+    owner: 'production',
+    approvers: ['design', 'production', 'quality'],
+    parameters: [],
+    limits: [
+      reflowPeakTinLeadLeast,
+      reflowPeakTinLeadMost,
+      reflowPeakLeadFreeLeast,
+      reflowPeakLeadFreeMost,
+      aboveLiquidusTinLeadLeast,
+      aboveLiquidusTinLeadMost,
+      aboveLiquidusLeadFreeLeast,
+      aboveLiquidusLeadFreeMost,
+      soakLeadFreeLeast,
+      soakLeadFreeMost,
+      profileRiseMost,
+      profileSpreadMost,
+    ],
+    rules: [thermalProfileRule],
+    evidence: [],
+    cautions: ['Ovens, boards and thermocouples leave at soldering heat; fume extraction must run.'],
+  },
+  {
+    key: 'irons',
+    stage: 'control',
+    title: 'Soldering irons',
+    asks: 'Are the tips at their temperature, sound and grounded, and was each iron checked before it was used?',
+    owner: 'production',
+    approvers: ['production', 'quality'],
+    parameters: [tipTemperatureTarget, tipAccuracyEdition],
+    limits: [
+      tipCeilingTinLead,
+      tipCeilingLeadFree,
+      tipAccuracyMost,
+      tipHoldMost,
+      tipCheckInterval,
+      tipGroundMost,
+      tipLeakageMost,
+      groundCheckInterval,
+    ],
+    rules: [tipTemperatureRule, tipChecksOnScheduleRule, tipGroundRule, groundChecksOnScheduleRule],
+    evidence: [],
+    cautions: [
+      'A tip burns at 300 °C and more, and its fume rises to the face: stand, extraction, eye protection. Irons run on mains: damaged leads go out of use; repair is for licensed people.',
+    ],
+  },
+  {
+    key: 'process-charts',
+    stage: 'control',
+    title: 'Charts and their signals',
+    asks: 'Does the process stay level, has every signal a recorded cause and answer, and does its spread leave room?',
+    owner: 'production',
+    approvers: ['production', 'quality'],
+    parameters: [processCharts, chartPhases, chartRules, capabilityAsked],
+    limits: [capabilityLeast],
+    rules: [chartSignalsAnsweredRule, processCapabilityRule],
+    evidence: [],
+    cautions: [],
+  },
+]

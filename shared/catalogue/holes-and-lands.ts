@@ -1,0 +1,58 @@
+import type { ItemDefinition } from './item'
+import {
+  aspectRatioMost,
+  clearanceOutsideMost,
+  flatLeadGapMost,
+  gridShareLeast,
+  radialClearanceLeast,
+  radialClearanceMost,
+  ringExternalLeast,
+  ringUnsupportedLeast,
+} from '@/shared/plan/limits/lead-holes'
+import {
+  clearanceBasis,
+  drillSeries,
+  holeWall,
+  landEdition,
+  leadHoles,
+  producibilityLevel,
+  toleranceSigmas,
+} from '@/shared/plan/parameters/lead-holes'
+import { aspectRatio } from '@/shared/rules/specification/aspect-ratio'
+import { gridShare } from '@/shared/rules/specification/grid-share'
+import { preferredDrills } from '@/shared/rules/specification/preferred-drills'
+import { annularRing } from '@/shared/rules/specification/annular-ring'
+import { holeCopper } from '@/shared/rules/specification/hole-copper'
+import { holeProducibility } from '@/shared/rules/specification/hole-producibility'
+import { leadClearance } from '@/shared/rules/specification/lead-clearance'
+
+export const holesAndLandsItem: ItemDefinition = {
+  key: 'holes-and-lands',
+  stage: 'specification',
+  title: 'Holes, leads and lands',
+  asks: 'Does every lead enter its hole, leave solder a gap that it fills, and stand on a land that holds?',
+  owner: 'design',
+  approvers: ['design', 'production', 'quality'],
+  parameters: [
+    leadHoles,
+    holeWall,
+    producibilityLevel,
+    landEdition,
+    drillSeries,
+    clearanceBasis,
+    toleranceSigmas,
+  ],
+  limits: [
+    radialClearanceLeast,
+    radialClearanceMost,
+    clearanceOutsideMost,
+    flatLeadGapMost,
+    ringExternalLeast,
+    ringUnsupportedLeast,
+    aspectRatioMost,
+    gridShareLeast,
+  ],
+  rules: [leadClearance, holeProducibility, preferredDrills, annularRing, aspectRatio, holeCopper, gridShare],
+  evidence: [{ kind: 'drawing', label: 'Drill drawing or fabrication files', required: true }],
+  cautions: [],
+}

@@ -1,0 +1,27 @@
+import type { ItemDefinition } from './item'
+import {
+  brassBarrierLeast,
+  goldFlashMost,
+  goldFractionMost,
+  nickelUnderFlashLeast,
+} from '@/shared/plan/limits/finishes'
+import { leadFinishes } from '@/shared/plan/parameters/finishes'
+import { brassBarrier } from '@/shared/rules/specification/brass-barrier'
+import { goldFraction } from '@/shared/rules/specification/gold-fraction'
+import { goldToSolder } from '@/shared/rules/specification/gold-to-solder'
+import { leadFinishThickness } from '@/shared/rules/specification/lead-finish-thickness'
+import { whiskerMitigation } from '@/shared/rules/specification/whisker-mitigation'
+
+export const leadFinishItem: ItemDefinition = {
+  key: 'lead-finish',
+  stage: 'specification',
+  title: 'Lead finishes, gold and whiskers',
+  asks: 'Is every lead coated with something that solder wets after its time in store, and that does no harm in the joint?',
+  owner: 'design',
+  approvers: ['design', 'production', 'quality'],
+  parameters: [leadFinishes],
+  limits: [brassBarrierLeast, goldFlashMost, nickelUnderFlashLeast, goldFractionMost],
+  rules: [leadFinishThickness, brassBarrier, goldToSolder, goldFraction, whiskerMitigation],
+  evidence: [],
+  cautions: [],
+}

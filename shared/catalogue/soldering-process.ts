@@ -1,0 +1,21 @@
+import type { ItemDefinition } from './item'
+import { handJointsMost, processExcessMost } from '@/shared/plan/limits/soldering-process'
+import { processCosts, solderingProcess } from '@/shared/plan/parameters/soldering-process'
+import { processEconomy } from '@/shared/rules/specification/process-economy'
+import { processSuitsJoints } from '@/shared/rules/specification/process-suits-joints'
+
+export const solderingProcessItem: ItemDefinition = {
+  key: 'soldering-process',
+  stage: 'specification',
+  title: 'Soldering process',
+  asks: 'By which process are the joints made, and is it right for their number, the heat they bear and the money?',
+  owner: 'production',
+  approvers: ['design', 'production', 'quality'],
+  parameters: [solderingProcess, processCosts],
+  limits: [handJointsMost, processExcessMost],
+  rules: [processSuitsJoints, processEconomy],
+  evidence: [],
+  cautions: [
+    'Hot metal, fume and flammable flux: machines and benches are set up and guarded by competent people under local codes.',
+  ],
+}

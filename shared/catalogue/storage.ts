@@ -1,0 +1,18 @@
+import type { ItemDefinition } from './item'
+import { freeTinLeast } from '@/shared/plan/limits/finishes'
+import { boardStorageMonths, leadStorageMonths, storageTemperature } from '@/shared/plan/parameters/storage'
+import { storageLife } from '@/shared/rules/specification/storage-life'
+
+export const storageItem: ItemDefinition = {
+  key: 'storage',
+  stage: 'specification',
+  title: 'Storage before soldering',
+  asks: 'How long and how warm may boards and components wait and still be solderable?',
+  owner: 'production',
+  approvers: ['design', 'production', 'quality'],
+  parameters: [boardStorageMonths, leadStorageMonths, storageTemperature],
+  limits: [freeTinLeast],
+  rules: [storageLife],
+  evidence: [],
+  cautions: [],
+}

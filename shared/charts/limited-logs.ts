@@ -1,0 +1,47 @@
+import { chartPhases } from '@/shared/plan/parameters/control-charts'
+import { LEVEL_CHARACTERISTICS, type LevelCharacteristic } from '@/shared/logs/level-characteristics'
+import type { LogSeries } from '@/shared/logs/log-series'
+import { optional, type Inputs } from '@/shared/rules/rule'
+import { freshStarts, type ChartChoice } from './chart-choice'
+import { chartedReads, chartedSeries } from '@/shared/logs/charted-series'
+import type { ProcessWindow } from '@/shared/logs/logged-window'
+import { windowOf, windowReads } from '@/shared/logs/log-window'
+import { processLogs } from '@/shared/rules/log-record-sources'
+
+/** What the window of every logged quantity, the quantity itself and its fresh starts follow from. */
+export const limitedReads = {
+  ...windowReads,
+  ...chartedReads,
+  phases: optional(chartPhases),
+  logs: processLogs,
+}
+
+/** A log in the quantity that the specification limits, with its window. */
+export interface LimitedLog {
+  readonly what: string
+  readonly series: LogSeries
+  readonly window: ProcessWindow
+  /** Known and lasting changes, the earliest first. */
+  readonly phases: ChartChoice['phases']
+}
+
+const WHAT: Readonly<Record<LevelCharacteristic, string>> = {
+  'flux-density': 'flux density',
+  'flux-acid-number': 'flux acid number',
+  'bath-temperature': 'bath temperature',
+  'wave-contact': 'dwell in the wave',
+  'wave-geometry': 'immersion in the wave',
+  'wave-preheat': 'preheat',
+}
+
+/** The logs whose window follows from the specification, in the quantity that is limited. */
+export function limitedLogs(inputs: Inputs<typeof limitedReads>): LimitedLog[] {
+  return LEVEL_CHARACTERISTICS.flatMap((key) => {
+    const window = windowOf(key, inputs)
+    if (!window) return []
+    return (inputs.logs.get(key) ?? []).flatMap((log) => {
+      const series = chartedSeries(log, inputs)?.series
+      return series ? [{ what: WHAT[key], series, window, phases: freshStarts(log, inputs.phases) }] : []
+    })
+  })
+}

@@ -1,0 +1,144 @@
+import { chartPhases, chartRules, processCharts } from '@/shared/plan/parameters/control-charts'
+import type { Parameter } from '@/shared/plan/parameter'
+import { findCharacteristic } from '@/shared/records/characteristics'
+import type { Log } from '@/shared/records/log'
+import type { Facts } from '@/shared/rules/facts'
+import { inputsOf } from '@/shared/rules/inputs-of'
+import { specifiedChart, type ChartChoice } from './chart-choice'
+import {
+  chartedReads,
+  chartedSeries,
+  type ChartedInputs,
+  type ChartedSeries,
+} from '@/shared/logs/charted-series'
+import type { ChartPanel } from './chart-panel'
+import { panelsOf, type Panels } from './chart-panels'
+import { FEWEST_TO_CHART, type Series } from './chart-stretches'
+import type { ProcessWindow } from '@/shared/logs/logged-window'
+import { windowOfLog } from '@/shared/logs/log-window'
+import { RUN_RULE_SETS, type RunRuleSet } from './run-rule-sets'
+
+/** A signal of a log's chart, told by the reading that completed the pattern. */
+export interface LogSignal {
+  readonly chartRule: string
+  readonly says: string
+  /** Epoch milliseconds, and its text as an answer names it. */
+  readonly instant: number
+  readonly readingAt: string
+  /** Of the plotted point, in the unit of what is charted. */
+  readonly value: number
+  /** Whether the gate asks for an answer. */
+  readonly asked: boolean
+}
+
+/** What to chart and by which rules. */
+export interface Charting {
+  readonly choice: ChartChoice
+  readonly rules: RunRuleSet
+}
+
+/** All that a screen draws of one log. */
+export interface LogChart extends Charting, ChartedSeries {
+  /** None while there are too few readings, or they are all alike. */
+  readonly panels: readonly ChartPanel[]
+  readonly leftOut: number
+  readonly signals: readonly LogSignal[]
+  readonly window: ProcessWindow | undefined
+}
+
+/** An instant as an answer names it: 2026-03-31T07:40:00Z. */
+export const readingText = (instant: number): string => new Date(instant).toISOString().replace('.000Z', 'Z')
+
+/** Enough readings, and not all alike. */
+export const canBeCharted = (values: readonly number[]): boolean =>
+  values.length >= FEWEST_TO_CHART && values.some((value) => value !== values[0])
+
+const valueOf = <T>({ key }: Parameter<T>, facts: Facts | undefined): T | undefined =>
+  facts?.values.get(key) as T | undefined
+
+/** The run rules that the specification wants answered. */
+export const specifiedRules = (facts: Facts | undefined): RunRuleSet => valueOf(chartRules, facts) ?? 'limits'
+
+/** How the specification wants a log charted. */
+export const specifiedCharting = (log: Log, facts: Facts | undefined): Charting => ({
+  choice: specifiedChart(log, valueOf(processCharts, facts), valueOf(chartPhases, facts)),
+  rules: specifiedRules(facts),
+})
+
+/**
+ * The chart of a log with its signals: as specified when the programme's facts
+ * are given, or as asked for instead, and the specified window in the unit of
+ * what is charted. Throws RangeError on a characteristic that is not known.
+ */
+export function logChart(log: Log, facts?: Facts, instead?: Charting): LogChart {
+  const characteristic = findCharacteristic(log.characteristic)
+  if (!characteristic) throw new RangeError(`There is no process characteristic ${log.characteristic}.`)
+  const charting = instead ?? specifiedCharting(log, facts)
+  const charted = chartedSeries(log, chartedInputs(facts)) ?? NOTHING_CHARTED(log)
+  const { panels, leftOut } = canBeCharted(charted.series.values)
+    ? drawn(charted.series, charting)
+    : NO_PANELS
+  return {
+    ...charting,
+    ...charted,
+    panels,
+    leftOut,
+    signals: signalsOf(panels, charting.rules),
+    window: facts && windowOfLog(log.characteristic, facts),
+  }
+}
+
+const NO_PANELS: Panels = { panels: [], leftOut: 0 }
+const NOTHING_CHARTED = (log: Log): ChartedSeries => ({
+  series: { log, instants: [], values: [], rows: [] },
+  label: log.characteristic,
+  unit: '1',
+})
+
+/** What a reading is brought to, as the specification says. */
+export const chartedInputs = (facts: Facts | undefined): ChartedInputs =>
+  (facts && inputsOf(chartedReads, facts)) ?? { reference: undefined, coefficient: undefined }
+
+/** Signals of all panels in the order in which they would have sounded. */
+export function signalsOf(panels: readonly ChartPanel[], rules: RunRuleSet): LogSignal[] {
+  const asked: readonly string[] = RUN_RULE_SETS[rules].asked.map(({ id }) => id)
+  return panels
+    .flatMap((panel) =>
+      panel.signals.map(({ chartRule, ruleId, says, point, line }): LogSignal => {
+        const instant = panel.instants[point]!
+        return {
+          chartRule,
+          says: panel.kind in PREFIX ? `${PREFIX[panel.kind]}${says}` : says,
+          instant,
+          readingAt: readingText(instant),
+          value: panel.lines[line]![point]!,
+          asked: panel.asked && (ruleId === 'cumulative-sum' || asked.includes(ruleId)),
+        }
+      }),
+    )
+    .sort((one, other) => one.instant - other.instant)
+}
+
+const PREFIX: Partial<Record<ChartPanel['kind'], string>> = {
+  'moving-range': 'moving range: ',
+  range: 'range: ',
+  deviation: 'standard deviation: ',
+}
+
+/** The signals that must be answered: less work than the whole chart where only limits are asked about. */
+export function askedSignals(series: Series, charting: Charting): readonly LogSignal[] {
+  if (!canBeCharted(series.values)) return []
+  return signalsOf(drawn(series, charting, true).panels, charting.rules).filter(({ asked }) => asked)
+}
+
+/** Charts are remembered for as long as the charted values are, by how they were asked for. */
+const remembered = new WeakMap<Series['values'], Map<string, Panels>>()
+function drawn(series: Series, { choice, rules }: Charting, askedOnly = false): Panels {
+  const known = remembered.get(series.values) ?? new Map<string, Panels>()
+  remembered.set(series.values, known)
+  const set = RUN_RULE_SETS[rules]
+  const key = JSON.stringify([choice, askedOnly ? rules : set.name, askedOnly])
+  const made = known.get(key) ?? panelsOf(series, choice, askedOnly ? set.asked : set.drawn, askedOnly)
+  known.set(key, made)
+  return made
+}

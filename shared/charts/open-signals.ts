@@ -1,0 +1,26 @@
+import type { Log } from '@/shared/records/log'
+import { LEVEL_CHARACTERISTICS } from '@/shared/logs/level-characteristics'
+import { answerTo, type SignalAnswer } from '@/shared/logs/signal-answers'
+import type { Facts } from '@/shared/rules/facts'
+import { chartedSeries } from '@/shared/logs/charted-series'
+import { askedSignals, chartedInputs, specifiedCharting } from './log-chart'
+
+/** A log whose chart, as specified, gave signals that nobody has answered yet. */
+export interface OpenLogSignals {
+  readonly log: Log
+  readonly open: number
+}
+
+/** The logs with unanswered signals, in the order of their characteristics. */
+export function openLogSignals(facts: Facts): OpenLogSignals[] {
+  const answers = (facts.records.byKind.get('signal-answer') ?? []) as readonly SignalAnswer[]
+  const inputs = chartedInputs(facts)
+  return LEVEL_CHARACTERISTICS.flatMap((key) => facts.records.logs.get(key) ?? []).flatMap((log) => {
+    const series = chartedSeries(log, inputs)?.series
+    if (!series) return []
+    const open = askedSignals(series, specifiedCharting(log, facts)).filter(
+      ({ chartRule, instant }) => !answerTo(answers, { log: log.code, chartRule, instant }),
+    ).length
+    return open > 0 ? [{ log, open }] : []
+  })
+}

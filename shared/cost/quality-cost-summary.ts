@@ -1,0 +1,86 @@
+import { COST_CLASSES } from '@/shared/records/kinds/quality-cost'
+import type { RecordOf } from '@/shared/records/record-kinds'
+import { paretoOrder, type ParetoRow } from '@/shared/statistics/comparison/pareto'
+import { rollUpCosts, type CostRollUp } from './quality-cost'
+
+export type CostClass = (typeof COST_CLASSES)[number]['value']
+
+/** Everything that a programme spent on quality, added up from its own records. */
+export interface QualityCostSummary extends CostRollUp<CostClass> {
+  /** Failure found here and in service, share of the total. */
+  readonly failureShare: number
+  /** By the decision named behind each sum, dearest first. */
+  readonly byDecision: readonly ParetoRow[]
+  /** By defect: what rework cost, dearest first. */
+  readonly reworkByDefect: readonly ParetoRow[]
+  /** By month of spending, ascending. */
+  readonly byMonth: readonly { readonly month: string; readonly amount: number }[]
+}
+
+const CLASSES = COST_CLASSES.map(({ value }) => value)
+
+/**
+ * Quality costs by class: the sums entered, rework priced by the hour with its
+ * material (failure found here), and returns with a cost (failure in service).
+ * One currency throughout; rework without a price for the hour counts its
+ * material alone.
+ */
+export function qualityCostSummary(
+  records: {
+    readonly costs: readonly RecordOf<'quality-cost'>[]
+    readonly rework: readonly RecordOf<'rework'>[]
+    readonly returns: readonly RecordOf<'field-return'>[]
+  },
+  hourCost = 0,
+): QualityCostSummary {
+  const reworked = records.rework.map((row) => ({
+    defect: row.defect,
+    month: row.doneOn.slice(0, 7),
+    amount: (row.minutes / 60) * hourCost + (row.material ?? 0),
+  }))
+  const lines: readonly {
+    costClass: CostClass
+    amount: number
+    month: string
+    decision: string | undefined
+  }[] = [
+    ...records.costs.map(({ costClass, amount, spentOn, decision }) => ({
+      costClass,
+      amount,
+      month: spentOn.slice(0, 7),
+      decision,
+    })),
+    ...reworked.map(({ amount, month }) => ({
+      costClass: 'internal-failure' as const,
+      amount,
+      month,
+      decision: undefined,
+    })),
+    ...records.returns.map(({ cost, returnedOn }) => ({
+      costClass: 'external-failure' as const,
+      amount: cost ?? 0,
+      month: returnedOn.slice(0, 7),
+      decision: undefined,
+    })),
+  ]
+  const rolled = rollUpCosts(lines, CLASSES)
+  const failure = rolled.byClass
+    .filter(({ costClass }) => costClass === 'internal-failure' || costClass === 'external-failure')
+    .reduce((sum, { amount }) => sum + amount, 0)
+  const named = lines.flatMap(({ decision, amount }) => (decision ? [[decision, amount] as const] : []))
+  return {
+    ...rolled,
+    failureShare: rolled.total === 0 ? 0 : failure / rolled.total,
+    byDecision: paretoOrder(addedUp(named)),
+    reworkByDefect: paretoOrder(addedUp(reworked.map(({ defect, amount }) => [defect, amount] as const))),
+    byMonth: Object.entries(addedUp(lines.map(({ month, amount }) => [month, amount] as const)))
+      .map(([month, amount]) => ({ month, amount }))
+      .sort((a, b) => (a.month < b.month ? -1 : 1)),
+  }
+}
+
+function addedUp(amounts: readonly (readonly [string, number])[]): Record<string, number> {
+  const sums: Record<string, number> = {}
+  for (const [name, amount] of amounts) sums[name] = (sums[name] ?? 0) + amount
+  return sums
+}

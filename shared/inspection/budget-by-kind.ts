@@ -1,0 +1,67 @@
+import { allowedDefectsPerMillion } from '@/shared/physics/joint-budget'
+import { budgetStanding, type BudgetStanding } from './budget-status'
+import type { DefectRecord } from './defect-record'
+import { countsByKind, type KindRate } from './defect-summary'
+import {
+  defectsPerMillionLowerBound,
+  defectsPerMillionUpperBound,
+} from '@/shared/statistics/intervals/defects-per-million'
+import type { Interval } from '@/shared/statistics/intervals/interval'
+
+/** A kind of defect, or all together, held against the whole budget. */
+export interface HeldToBudget extends Pick<KindRate, 'joints' | 'perMillion' | 'interval'> {
+  readonly kind: KindRate['kind'] | 'all kinds together'
+  readonly standing: BudgetStanding
+  /** Of all joints counted under a kind. */
+  readonly share: number
+}
+
+interface BudgetAsked {
+  readonly jointsOnBoard: number
+  /** Share of boards, between 0 and 1, that shall leave soldering without a defect. */
+  readonly defectFreeBoards: number
+  /** One-sided, for the standing and for each of the bounds shown: the upper one is what the budget is held against. */
+  readonly confidence: number
+}
+
+/**
+ * All kinds together, then each, most frequent first: rate with exact bounds,
+ * and whether it alone would keep the whole budget, exceed it, or need so many
+ * more joints. Empty while no joint was seen or more are at fault than were seen.
+ */
+export function budgetByKind(record: DefectRecord, asked: BudgetAsked): HeldToBudget[] {
+  const { jointsSeen, defective } = record
+  if (jointsSeen === 0 || defective > jointsSeen) return []
+  const { jointsOnBoard: joints, defectFreeBoards, confidence } = asked
+  const budget = allowedDefectsPerMillion({ joints, defectFreeBoards })
+  const standingOf = (count: number) => budgetStanding({ ...record, defective: count }, budget, confidence)
+  const boundsOf = (count: number): Interval => {
+    const seen = { defectiveJoints: count, jointsSeen }
+    return {
+      lower: defectsPerMillionLowerBound(seen, confidence),
+      upper: defectsPerMillionUpperBound(seen, confidence),
+    }
+  }
+  const whole = standingOf(defective)
+  return [
+    {
+      kind: 'all kinds together',
+      joints: defective,
+      perMillion: whole.perMillion,
+      interval: boundsOf(defective),
+      share: 1,
+      standing: whole,
+    },
+    ...countsByKind(record).map(({ kind, joints: count, share }) => {
+      const standing = standingOf(count)
+      return {
+        kind,
+        joints: count,
+        perMillion: standing.perMillion,
+        interval: boundsOf(count),
+        share,
+        standing,
+      }
+    }),
+  ]
+}

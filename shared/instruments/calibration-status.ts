@@ -1,0 +1,99 @@
+import type { Instrument } from '@/shared/records/instrument'
+import type { RecordOf } from '@/shared/records/record-kinds'
+
+export type Calibration = RecordOf<'calibration'>
+
+/** What is known of instruments and their certificates. */
+export interface InstrumentFile {
+  readonly instruments: readonly Instrument[]
+  /** Older certificates; undefined where none are kept. */
+  readonly calibrations: readonly Calibration[]
+}
+
+/** Whether a reading of a given day may be believed, as far as its instrument goes. */
+export type CalibrationStanding =
+  | { readonly stands: true; readonly instrument: Instrument }
+  /** `proven` is false where a certificate or a note could still settle it. */
+  | {
+      readonly stands: false
+      readonly proven: boolean
+      readonly says: string
+      readonly instrument?: Instrument
+    }
+
+/**
+ * The standing of an instrument on the date of a test. It stands when a
+ * certificate covers the date and no later calibration found the instrument
+ * outside its limits.
+ */
+export function calibrationStanding(
+  instrumentId: string | null,
+  date: string,
+  file: InstrumentFile,
+): CalibrationStanding {
+  if (instrumentId === null) return { stands: false, proven: false, says: 'names no instrument' }
+  const instrument = byId(file.instruments).get(instrumentId)
+  if (!instrument) return { stands: false, proven: true, says: 'names an instrument that is not on file' }
+
+  const certificates = certificatesOf(instrument, file.calibrations)
+  const covering = certificates.find(({ calibratedOn, dueOn }) => calibratedOn <= date && date <= dueOn)
+  if (!covering) return { ...uncovered(instrument, date, certificates), instrument }
+
+  const after = certificates.filter(({ calibratedOn }) => calibratedOn > date)
+  const next = after[0]
+  if (next?.found === 'outside') {
+    const says = `${instrument.tag} was found outside its limits on ${next.calibratedOn}, after the reading`
+    return { stands: false, proven: true, says, instrument }
+  }
+  if (instrument.outOfUse && next?.found !== 'within') {
+    const says = `${instrument.tag} is out of use, and no later calibration says how it was found`
+    return { stands: false, proven: false, says, instrument }
+  }
+  return { stands: true, instrument }
+}
+
+interface Certificate {
+  readonly calibratedOn: string
+  readonly dueOn: string
+  readonly found: Calibration['found']
+}
+
+/** Every certificate of an instrument, earliest first; a record repeats the newest to say how it was found. */
+function certificatesOf(instrument: Instrument, calibrations: readonly Calibration[]): Certificate[] {
+  const own = recordsByTag(calibrations).get(instrument.tag) ?? []
+  const newest: Certificate = { ...instrument, found: 'not stated' }
+  const repeated = own.some(({ calibratedOn }) => calibratedOn === instrument.calibratedOn)
+  return (repeated ? [...own] : [...own, newest]).sort((a, b) => (a.calibratedOn < b.calibratedOn ? -1 : 1))
+}
+
+function uncovered(instrument: Instrument, date: string, certificates: readonly Certificate[]) {
+  const earlier = certificates.filter(({ calibratedOn }) => calibratedOn <= date)
+  const lapsed = earlier[earlier.length - 1]
+  if (lapsed) {
+    return { stands: false, proven: true, says: `${instrument.tag} was due on ${lapsed.dueOn}` } as const
+  }
+  const says = `${instrument.tag} has no certificate on file before ${certificates[0]?.calibratedOn ?? date}`
+  return { stands: false, proven: false, says } as const
+}
+
+/** Look-ups by id and by tag, kept for as long as their list is. */
+const instrumentsById = new WeakMap<readonly Instrument[], ReadonlyMap<string, Instrument>>()
+export function byId(instruments: readonly Instrument[]): ReadonlyMap<string, Instrument> {
+  const known = instrumentsById.get(instruments)
+  if (known) return known
+  const made = new Map(instruments.map((instrument) => [instrument.id, instrument]))
+  instrumentsById.set(instruments, made)
+  return made
+}
+
+const calibrationsByTag = new WeakMap<readonly Calibration[], ReadonlyMap<string, readonly Calibration[]>>()
+function recordsByTag(calibrations: readonly Calibration[]): ReadonlyMap<string, readonly Calibration[]> {
+  const known = calibrationsByTag.get(calibrations)
+  if (known) return known
+  const made = new Map<string, Calibration[]>()
+  for (const record of calibrations) {
+    made.set(record.instrumentTag, [...(made.get(record.instrumentTag) ?? []), record])
+  }
+  calibrationsByTag.set(calibrations, made)
+  return made
+}

@@ -1,0 +1,77 @@
+import { fluxDensityCoefficient, fluxReferenceTemperature } from '@/shared/plan/parameters/control-flux'
+import { formatQuantity } from '@/shared/quantity/format'
+import type { Unit } from '@/shared/quantity/unit'
+import { findCharacteristic } from '@/shared/records/characteristics'
+import type { Log } from '@/shared/records/log'
+import { acidNumberSeries } from './acid-number-series'
+import { dwellSeries } from './dwell-series'
+import { densitySeries, USUAL_REFERENCE_C } from './flux-density-series'
+import { columnSeries, type LogSeries } from './log-series'
+import { optional, type Inputs } from '@/shared/rules/rule'
+
+/** What a reading is brought to before it is charted. */
+export const chartedReads = {
+  reference: optional(fluxReferenceTemperature),
+  coefficient: optional(fluxDensityCoefficient),
+}
+export type ChartedInputs = Inputs<typeof chartedReads>
+
+/** What a log charts: the quantity that the specification limits, made from what was read. */
+export interface ChartedSeries {
+  readonly series: LogSeries
+  readonly label: string
+  readonly unit: Unit
+}
+
+/**
+ * A density brought to one temperature, an acid number from its titration, a
+ * dwell from length and speed; anything else as it was read. Undefined for a
+ * characteristic without a number to chart.
+ */
+export function chartedSeries(log: Log, inputs: ChartedInputs): ChartedSeries | undefined {
+  const { reference = USUAL_REFERENCE_C, coefficient } = inputs
+  switch (log.characteristic) {
+    case 'flux-density':
+      return {
+        series: remembered(log, `${reference} ${coefficient}`, () =>
+          densitySeries(log, reference, coefficient),
+        ),
+        label: `Density at ${formatQuantity(reference, '°C')}`,
+        unit: 'g/ml',
+      }
+    case 'flux-acid-number':
+      return {
+        series: remembered(log, '', () => acidNumberSeries(log)),
+        label: 'Acid number',
+        unit: 'mg KOH/g',
+      }
+    case 'wave-contact':
+      return {
+        series: remembered(log, '', () => dwellSeries(log)),
+        label: 'Dwell in the main wave',
+        unit: 's',
+      }
+    default: {
+      const characteristic = findCharacteristic(log.characteristic)
+      const column = characteristic?.columns[characteristic.charted]
+      if (!characteristic || column?.kind !== 'number') return undefined
+      return {
+        series: columnSeries(log, characteristic.charted),
+        label: column.label,
+        unit: column.unit,
+      }
+    }
+  }
+}
+
+/** A series is made once for as long as the readings are, like that of a column. */
+const made = new WeakMap<Log['readings'], Map<string, LogSeries>>()
+function remembered(log: Log, key: string, make: () => LogSeries): LogSeries {
+  const known = made.get(log.readings) ?? new Map<string, LogSeries>()
+  made.set(log.readings, known)
+  const before = known.get(key)
+  if (before?.log === log) return before
+  const series = before ? { ...before, log } : make()
+  known.set(key, series)
+  return series
+}

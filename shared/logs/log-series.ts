@@ -1,0 +1,56 @@
+import type { Log } from '@/shared/records/log'
+
+/** The readings of one log that hold a value, in time order: instants in epoch milliseconds. */
+export interface LogSeries {
+  readonly log: Log
+  readonly instants: readonly number[]
+  readonly values: readonly number[]
+  /** Where each value stands among the log's readings. */
+  readonly rows: readonly number[]
+}
+
+/** A number as it was read; NaN where the cell is empty. */
+export function cellAt(log: Log, column: string, row: number | undefined): number {
+  const cell = row === undefined ? undefined : log.readings.columns[column]?.[row]
+  return typeof cell === 'number' ? cell : Number.NaN
+}
+
+/**
+ * One value a reading, made from the columns the reading holds; readings
+ * without a value (an empty cell, a value that is no number) are left out.
+ */
+export function seriesFrom(
+  log: Log,
+  valueAt: (cell: (column: string) => number | undefined) => number | undefined,
+): LogSeries {
+  const { count, columns } = log.readings
+  const instants: number[] = []
+  const values: number[] = []
+  const rows: number[] = []
+  let row = 0
+  const cell = (column: string): number | undefined => {
+    const found = columns[column]?.[row]
+    return typeof found === 'number' ? found : undefined
+  }
+  for (; row < count; row++) {
+    const at = cell('at')
+    const value = valueAt(cell)
+    if (at === undefined || value === undefined || !Number.isFinite(value)) continue
+    instants.push(at)
+    values.push(value)
+    rows.push(row)
+  }
+  return { log, instants, values, rows }
+}
+
+/** The series of one column as it was read; remembered for as long as the readings are. */
+export function columnSeries(log: Log, column: string): LogSeries {
+  const known = remembered.get(log.readings) ?? new Map<string, LogSeries>()
+  remembered.set(log.readings, known)
+  const before = known.get(column)
+  if (before?.log === log) return before
+  const made = before ? { ...before, log } : seriesFrom(log, (cell) => cell(column))
+  known.set(column, made)
+  return made
+}
+const remembered = new WeakMap<Log['readings'], Map<string, LogSeries>>()

@@ -1,0 +1,106 @@
+import { bathTemperatureTolerance } from '@/shared/plan/limits/control-bath'
+import {
+  immersionLeast,
+  immersionMost,
+  waveDwellLeast,
+  waveDwellMost,
+} from '@/shared/plan/limits/control-wave'
+import { bathTemperatureTarget } from '@/shared/plan/parameters/control-bath'
+import {
+  fluxAcidNumberTarget,
+  fluxAcidNumberTolerance,
+  fluxControlMethod,
+  fluxDensityTarget,
+  fluxDensityTolerance,
+} from '@/shared/plan/parameters/control-flux'
+import { boardThickness } from '@/shared/plan/parameters/laminate'
+import { alloyFamily } from '@/shared/plan/parameters/programme'
+import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
+import type { Unit } from '@/shared/quantity/unit'
+import type { Facts } from '@/shared/rules/facts'
+import { inputsOf } from '@/shared/rules/inputs-of'
+import { optional, type Inputs } from '@/shared/rules/rule'
+import { bothWindows, windowAround, type ProcessWindow } from './logged-window'
+import {
+  bathRange,
+  bathRangeReads,
+  between,
+  immersionWindow,
+  preheatRangeReads,
+  preheatRulings,
+} from './process-windows'
+import { keepsBath, passesWave } from '@/shared/plan/soldering-baths'
+
+/** What the window of a logged quantity follows from. */
+export const windowReads = {
+  family: optional(alloyFamily),
+  process: optional(solderingProcess),
+  method: optional(fluxControlMethod),
+  density: optional(fluxDensityTarget),
+  densityTolerance: optional(fluxDensityTolerance),
+  acid: optional(fluxAcidNumberTarget),
+  acidTolerance: optional(fluxAcidNumberTolerance),
+  bath: optional(bathTemperatureTarget),
+  bathTolerance: bathTemperatureTolerance,
+  ...bathRangeReads,
+  dwellLeast: waveDwellLeast,
+  dwellMost: waveDwellMost,
+  ...preheatRangeReads,
+  thickness: optional(boardThickness),
+  immersionLeast,
+  immersionMost,
+}
+export type WindowInputs = Inputs<typeof windowReads>
+
+/**
+ * The specified window of what a log charts, in the unit of what is charted.
+ * Undefined where the specification does not say yet, limits nothing, or the
+ * programme solders or controls in another way.
+ */
+export function windowOf(characteristic: string, inputs: WindowInputs): ProcessWindow | undefined {
+  const { family, process, method } = inputs
+  switch (characteristic) {
+    case 'flux-density':
+      if (method !== undefined && method !== 'density') return undefined
+      return around(inputs.density, inputs.densityTolerance, 'g/ml', 'specified density')
+    case 'flux-acid-number':
+      if (method !== undefined && method !== 'acid-number') return undefined
+      return around(inputs.acid, inputs.acidTolerance, 'mg KOH/g', 'specified acid number')
+    case 'bath-temperature': {
+      const { bath, bathTolerance } = inputs
+      if (bath === undefined || family === undefined || !keepsBath(process)) return undefined
+      return bothWindows(
+        bathRange(family, process, inputs),
+        windowAround(bath, bathTolerance.value, '°C', bathTolerance.document),
+      )
+    }
+    case 'wave-contact':
+      return passesWave(process) ? between(inputs.dwellLeast, inputs.dwellMost, 's') : undefined
+    case 'wave-preheat':
+      return passesWave(process) && family !== undefined
+        ? between(...preheatRulings(family, inputs), '°C')
+        : undefined
+    case 'wave-geometry':
+      return passesWave(process) && inputs.thickness !== undefined
+        ? immersionWindow(inputs.thickness, inputs.immersionLeast, inputs.immersionMost)
+        : undefined
+    default:
+      return undefined
+  }
+}
+
+/** The same, from a programme's facts. */
+export function windowOfLog(characteristic: string, facts: Facts): ProcessWindow | undefined {
+  const inputs = inputsOf(windowReads, facts)
+  return inputs && windowOf(characteristic, inputs)
+}
+
+const around = (
+  target: number | undefined,
+  tolerance: number | undefined,
+  unit: Unit,
+  document: string,
+): ProcessWindow | undefined =>
+  target === undefined || tolerance === undefined
+    ? undefined
+    : windowAround(target, tolerance, unit, document)

@@ -1,0 +1,180 @@
+import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
+import { lotName } from '@/shared/records/lot-identity'
+import { PLATING_PLACES } from '@/shared/methods/plating-thickness'
+import { verdictOn, worstVerdict, type Margin, type Part, type WorkingLine } from '@/shared/rules/finding'
+import type { ToleranceContent } from '@/shared/statistics/tolerance/tolerance-content'
+import { memory } from '@/shared/memo'
+import type { PlatingReadings } from './plating-readings'
+import {
+  FOR_INFORMATION,
+  platingWindow,
+  type PlatingSpecification,
+  type PlatingWindow,
+} from './plating-window'
+import { toleranceShown, type ToleranceLimit, type ToleranceShown } from './tolerance-shown'
+
+/** Where no uncertainty is stated, a twentieth of the limit stands in for it. */
+const GUARD_SHARE = 0.05
+/** Copper on a hole wall thinner than this share of its least is taken as missing (MIL-PRF-31032/1B 3.6.4.1). */
+const VOID_SHARE = 0.8
+
+export const groupName = ({ lot, deposit, place }: PlatingReadings): string =>
+  `${lotName(lot)}, ${deposit}, ${PLATING_PLACES[place].label.toLowerCase()}`
+
+/** A group's part of the finding, and the numbers behind it. */
+export interface JudgedGroup {
+  readonly part: Part
+  readonly working: readonly WorkingLine[]
+}
+
+/** Judges one deposit at one kind of place of a lot against its specified thickness. */
+export function judgePlatingGroup(
+  group: PlatingReadings,
+  specification: PlatingSpecification,
+  content: ToleranceContent,
+): JudgedGroup {
+  const window = platingWindow(group, specification)
+  if (typeof window === 'string') {
+    const verdict = window.endsWith(FOR_INFORMATION) ? 'meets' : 'undetermined'
+    return { part: { subject: groupName(group), verdict, found: window }, working: [] }
+  }
+  const { leastUm, mostUm, document } = window
+  return knownGroups(group, [leastUm, mostUm, document, content.coverage, content.confidence], () =>
+    judgeAgainst(window, group, content),
+  )
+}
+/** The thickness rule and the disposition of lots both ask for every group. */
+const knownGroups = memory<PlatingReadings, JudgedGroup>(2)
+
+function judgeAgainst(window: PlatingWindow, group: PlatingReadings, content: ToleranceContent): JudgedGroup {
+  const subject = groupName(group)
+  const thin = voids(group, window)
+  if (thin !== undefined) return { part: { subject, ...thin }, working: [] }
+  const sides = sidesOf(group, window, content)
+  const verdict = worstVerdict(sides.map(({ judged }) => judged.verdict))
+  const worst = sides.find(({ judged }) => judged.verdict === verdict)!
+  return { part: { subject, ...worst.judged }, working: workingOf(worst, window, content) }
+}
+
+type SideJudged = Omit<Part, 'subject'>
+
+interface Side {
+  readonly limit: ToleranceLimit
+  readonly judged: SideJudged
+  readonly shown?: ToleranceShown
+}
+
+function sidesOf(group: PlatingReadings, window: PlatingWindow, content: ToleranceContent): Side[] {
+  const lower = judgeSide(group, { side: 'lower', value: window.leastUm }, content)
+  return window.mostUm === undefined
+    ? [lower]
+    : [lower, judgeSide(group, { side: 'upper', value: window.mostUm }, content)]
+}
+
+function judgeSide(group: PlatingReadings, limit: ToleranceLimit, content: ToleranceContent): Side {
+  if (!group.thicknessesUm.every(Number.isFinite)) {
+    return { limit, judged: { verdict: 'undetermined', found: 'a reading is not a number.' } }
+  }
+  const shown = toleranceShown(group.thicknessesUm, limit, content)
+  return { limit, shown, judged: judgeShown(group, shown, limit, content) }
+}
+
+function judgeShown(
+  { uncertaintyUm, specimens }: PlatingReadings,
+  shown: ToleranceShown,
+  limit: ToleranceLimit,
+  content: ToleranceContent,
+): SideJudged {
+  if (shown.bound === undefined) {
+    return {
+      verdict: shown.outcome === 'outside' ? 'fails' : 'undetermined',
+      found: `a single reading of ${formatQuantity(shown.mean, 'µm', 3)} shows no spread.`,
+      remedy: { says: 'Measure more places, on more than one specimen.' },
+    }
+  }
+  const asked = limit.side === 'lower' ? 'least' : 'most'
+  const pair = formatAgainst(shown.bound, limit.value, 'µm')
+  const share = `${formatNumber(content.coverage * 100)} %`
+  const reach = limit.side === 'lower' ? 'have at least' : 'have at most'
+  const seen = `${shown.readings} readings on ${specimens} specimens, mean ${formatQuantity(shown.mean, 'µm', 3)}, s ${formatQuantity(shown.standardDeviation, 'µm', 3)}`
+  const says = `${seen}; ${share} of the places ${reach} ${pair.found} (${asked} ${pair.limit})`
+  const margin: Margin = {
+    found: shown.bound,
+    limit: limit.value,
+    unit: 'µm',
+    direction: limit.side === 'lower' ? 'at least' : 'at most',
+    guardBand: uncertaintyUm ?? GUARD_SHARE * limit.value,
+  }
+  if (shown.outcome === 'too few') return tooFew(shown, says, margin)
+  if (shown.outcome === 'outside') {
+    const found = `${says}: too ${asked === 'least' ? 'thin' : 'thick'}.`
+    return { verdict: 'fails', found, margin, remedy: shiftNeeded(shown, limit) }
+  }
+  if (shown.standardDeviation === 0) {
+    const found = `${says}; all readings are alike: the instrument is too coarse to show the spread.`
+    return { verdict: 'marginal', found, margin }
+  }
+  return { verdict: verdictOn(margin), found: `${says}.`, margin }
+}
+
+const tooFew = ({ readings, enough }: ToleranceShown, says: string, margin: Margin): SideJudged => ({
+  verdict: 'undetermined',
+  found: `${says}: too few readings to tell.`,
+  margin,
+  remedy:
+    enough === undefined
+      ? undefined
+      : {
+          says: `With the same mean and spread, ${enough} readings would show it: take ${enough - readings} more.`,
+        },
+})
+
+function shiftNeeded({ standardDeviation, factor }: ToleranceShown, limit: ToleranceLimit) {
+  const reach = (factor ?? Number.NaN) * standardDeviation
+  const mean = limit.side === 'lower' ? limit.value + reach : limit.value - reach
+  return {
+    says: `With this spread the mean would have to be ${formatQuantity(mean, 'µm', 3)}: reject the lot or have it plated again.`,
+  }
+}
+
+function voids(group: PlatingReadings, { leastUm }: PlatingWindow): SideJudged | undefined {
+  if (group.deposit !== 'copper' || group.place !== 'hole') return undefined
+  const thinnest = Math.min(...group.thicknessesUm)
+  if (!(thinnest < VOID_SHARE * leastUm)) return undefined
+  const margin: Margin = {
+    found: thinnest,
+    limit: VOID_SHARE * leastUm,
+    unit: 'µm',
+    direction: 'at least',
+    guardBand: 0,
+  }
+  const pair = formatAgainst(thinnest, margin.limit, 'µm')
+  return {
+    verdict: 'fails',
+    found: `thinnest copper ${pair.found}, under ${pair.limit} (80 % of the least): counts as a void.`,
+    margin,
+    remedy: { says: 'Reject the lot: a void in the wall cannot be mended.' },
+  }
+}
+
+/** The numbers of the side that speaks for the group. */
+function workingOf({ shown, limit }: Side, window: PlatingWindow, content: ToleranceContent): WorkingLine[] {
+  if (shown?.bound === undefined || shown.factor === undefined) return []
+  const sign = limit.side === 'lower' ? '−' : '+'
+  const asked = limit.side === 'lower' ? 'at least' : 'at most'
+  return [
+    { label: 'Specified', result: `${asked} ${formatQuantity(limit.value, 'µm')} (${window.document})` },
+    {
+      label: 'Factor k',
+      formula: 'k = t′(confidence; n − 1, z(coverage)·√n) ÷ √n, t′ the noncentral t',
+      numbers: `n ${shown.readings}, coverage ${content.coverage}, confidence ${content.confidence}`,
+      result: formatNumber(shown.factor, 5),
+    },
+    {
+      label: 'Tolerance bound',
+      formula: `mean ${sign} k · s`,
+      numbers: `${formatNumber(shown.mean)} ${sign} ${formatNumber(shown.factor)} · ${formatNumber(shown.standardDeviation)}`,
+      result: formatQuantity(shown.bound, 'µm'),
+    },
+  ]
+}

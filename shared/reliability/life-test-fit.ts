@@ -1,0 +1,63 @@
+import type { RecordOf } from '@/shared/records/record-kinds'
+import { weibayesScaleBound } from '@/shared/reliability/weibull/weibayes'
+import { weibullByLikelihood } from '@/shared/reliability/weibull/weibull-likelihood'
+
+export type LifeSpecimen = RecordOf<'life-test'>
+
+/** What the specimens of one life test say of its Weibull distribution, in test cycles. */
+export interface LifeTestFit {
+  readonly test: string
+  readonly specimens: number
+  readonly failures: number
+  /** Shape above 1: wear-out; below 1: early failures. Undefined with fewer than two different failures. */
+  readonly fit: { readonly shape: number; readonly scale: number } | undefined
+  /** Cycles by which 1 % of specimens fail, by the fit. */
+  readonly onePercentAt: number | undefined
+  /** Lower bound of the scale at the shape presumed: what is left to say without a fit. */
+  readonly scaleBound:
+    { readonly shape: number; readonly scale: number; readonly confidence: number } | undefined
+}
+
+/**
+ * Weibull fit by likelihood for each test, with specimens still running counted
+ * as such; and the lower bound of the characteristic life at a presumed shape
+ * (Weibayes), which needs no failure. Specimens that did not run are left out.
+ *
+ * Units: test cycles. Source: NIST/SEMATECH e-Handbook 8.4.1 (likelihood).
+ */
+export function lifeTestFits(
+  specimens: readonly LifeSpecimen[],
+  presumed: { readonly shape: number; readonly confidence: number },
+): LifeTestFit[] {
+  const tests = new Map<string, LifeSpecimen[]>()
+  for (const specimen of specimens) {
+    if (!(specimen.cycles > 0)) continue
+    const known = tests.get(specimen.test)
+    if (known) known.push(specimen)
+    else tests.set(specimen.test, [specimen])
+  }
+  return [...tests].map(([test, own]) => {
+    const failures = own.filter(({ failed }) => failed).map(({ cycles }) => cycles)
+    const suspensions = own.filter(({ failed }) => !failed).map(({ cycles }) => cycles)
+    const fit = fitOrNone(failures, suspensions)
+    const scale = weibayesScaleBound({ failures, suspensions }, presumed.shape, presumed.confidence)
+    return {
+      test,
+      specimens: own.length,
+      failures: failures.length,
+      fit,
+      onePercentAt: fit && fit.scale * (-Math.log1p(-0.01)) ** (1 / fit.shape),
+      scaleBound: { ...presumed, scale },
+    }
+  })
+}
+
+/** Two failures at different lives are the least a shape can be told from. */
+function fitOrNone(
+  failures: readonly number[],
+  suspensions: readonly number[],
+): { shape: number; scale: number } | undefined {
+  if (new Set(failures).size < 2) return undefined
+  const { shape, scale } = weibullByLikelihood({ failures, suspensions })
+  return { shape, scale }
+}

@@ -1,0 +1,180 @@
+import type { Lot } from '@/shared/records/lot'
+import { deliveries, deliveryKey, partKey } from '@/shared/records/lot-identity'
+import type { RecordOf } from '@/shared/records/record-kinds'
+import { ACCEPTANCE_QUALITY_LIMITS } from '@/shared/statistics/sampling/acceptance-quality-limit'
+import {
+  inspectionAfter,
+  nextInspection,
+  type InspectedLot,
+  type InspectionStanding,
+} from '@/shared/statistics/sampling/switching'
+import type { SwitchingRules } from '@/shared/statistics/sampling/switching-rules'
+import { sampleOf, triedBy, type LotSampleFound } from './lot-sample'
+import { memory } from '@/shared/memo'
+import type { SampledMethod } from './sampled-method'
+import {
+  acceptanceNumber,
+  planForLot,
+  tabledPlan,
+  type SamplingPlan,
+  type SamplingSettings,
+} from './sampling-plan'
+import type { SortedTests, TestDemands } from './test-status'
+
+export type SupplierAction = RecordOf<'supplier-action'>
+
+/** Everything that the sampling of lots rests on beside the lots. */
+export interface SamplingContext {
+  readonly settings: SamplingSettings
+  readonly demands: TestDemands
+  readonly switching: SwitchingRules
+  readonly supplierActions: readonly SupplierAction[]
+}
+
+/** One lot under one method: the plan its history asks for, and what its sample says. */
+export interface SampledLot {
+  readonly lot: Lot
+  /** As the history before this lot left it. */
+  readonly inspection: InspectionStanding
+  readonly plan: SamplingPlan
+  readonly tests: SortedTests
+  /** Undefined while no test of the lot counts. */
+  readonly sample: LotSampleFound | undefined
+}
+/** A series of one supplier's lots of one part, and how the next one is to be inspected. */
+export interface Series {
+  readonly lots: readonly SampledLot[]
+  readonly next: InspectionStanding
+}
+
+/**
+ * Goes through every supplier's lots of every part in the order of receipt. A
+ * lot whose sample has decided counts for the switching rules; one that is not
+ * yet decided leaves the inspection as it was.
+ * Source: MIL-STD-105E 4.7 and 4.8, by the edition in `switching`.
+ */
+export function seriesOf(
+  lots: readonly Lot[],
+  method: SampledMethod,
+  limit: number,
+  context: SamplingContext,
+): readonly Series[] {
+  const { settings, demands, switching, supplierActions } = context
+  const { scheme, level, limit: aql, reducedWanted, zeroAcceptance } = settings
+  const inputs = [
+    ...[method, limit, scheme, level, aql, reducedWanted, zeroAcceptance.fraction, zeroAcceptance.confidence],
+    ...[demands.specified, demands.temperatureToleranceK, switching, supplierActions],
+    ...[demands.instruments.instruments, demands.instruments.calibrations],
+  ]
+  return knownSeries(lots, inputs, () =>
+    [...deliveries(lots).values()].map((series) => goThrough(series, method, limit, context)),
+  )
+}
+/** Several rules ask for the same series: enough is kept for every method under two specifications. */
+const knownSeries = memory<readonly Lot[], readonly Series[]>(12)
+
+/**
+ * The plan of one lot after the lots of the same supplier and part before it
+ * (any others in `history` are ignored), for a planner that asks before testing.
+ */
+export function lotSamplingPlan(
+  lot: Lot,
+  history: readonly Lot[],
+  asked: { readonly method: SampledMethod; readonly limit: number; readonly context: SamplingContext },
+): { readonly plan: SamplingPlan; readonly inspection: InspectionStanding } {
+  const inspection = inspectionStateOf(earlierThan(lot, history), asked)
+  return { plan: planUnder(inspection, lot, asked.method, asked.context), inspection }
+}
+
+/** How the next lot of a history (one supplier, one part) is to be inspected. */
+export const inspectionStateOf = (
+  history: readonly Lot[],
+  {
+    method,
+    limit,
+    context,
+  }: { readonly method: SampledMethod; readonly limit: number; readonly context: SamplingContext },
+): InspectionStanding => goThrough(history, method, limit, context).next
+
+const earlierThan = (lot: Lot, history: readonly Lot[]): readonly Lot[] => {
+  const series = deliveries(history).get(deliveryKey(lot)) ?? []
+  const at = series.findIndex(({ id }) => id === lot.id)
+  return at >= 0 ? series.slice(0, at) : series.filter(({ receivedOn }) => receivedOn <= lot.receivedOn)
+}
+
+function goThrough(
+  series: readonly Lot[],
+  method: SampledMethod,
+  limit: number,
+  context: SamplingContext,
+): Series {
+  let inspection = inspectionAfter([], context.switching)
+  const sampled: SampledLot[] = []
+  let since = ''
+  for (const lot of series) {
+    inspection = afterActions(inspection, lot, { since, until: lot.receivedOn }, context)
+    since = lot.receivedOn
+    const plan = planUnder(inspection, lot, method, context)
+    const tried = triedBy(lot, method, limit, context.demands)
+    const sample = sampleOf(tried, method, limit, plan)
+    sampled.push({ lot, inspection, plan, tests: tried.tests, sample })
+    if (sample?.outcome.decided === undefined) continue
+    inspection = nextInspection(inspection, eventOf(sample, plan, context), context.switching)
+  }
+  const last = series[series.length - 1]
+  const next = last ? afterActions(inspection, last, { since, until: '9999-12-31' }, context) : inspection
+  return { lots: sampled, next }
+}
+
+/** Supplier actions accepted after `since` and up to `until`. */
+function afterActions(
+  inspection: InspectionStanding,
+  lot: Lot,
+  { since, until }: { readonly since: string; readonly until: string },
+  { supplierActions, switching }: SamplingContext,
+): InspectionStanding {
+  if (inspection.severity !== 'discontinued') return inspection
+  const acted = supplierActions.some(
+    (action) =>
+      partKey(action.part) === partKey(lot.part) &&
+      partKey(action.supplier) === partKey(lot.supplier) &&
+      since <= action.acceptedOn &&
+      action.acceptedOn <= until,
+  )
+  return acted ? nextInspection(inspection, { kind: 'corrective action accepted' }, switching) : inspection
+}
+
+/** A discontinued series is looked at as tightened, so that its lots still have a plan to be read by. */
+function planUnder(
+  { severity }: InspectionStanding,
+  lot: Lot,
+  method: SampledMethod,
+  { settings }: SamplingContext,
+): SamplingPlan {
+  const inUse = severity === 'discontinued' ? 'tightened' : severity
+  return planForLot(lot.quantity, inUse, settings, { measured: method.fitsVariables })
+}
+
+function eventOf(
+  { outcome, bad }: LotSampleFound,
+  plan: SamplingPlan,
+  { settings }: SamplingContext,
+): InspectedLot {
+  if (outcome.decided === undefined) throw new RangeError('A sample that has not decided is no event.')
+  const base = { kind: 'lot', outcome: outcome.decided, mayReduce: settings.reducedWanted } as const
+  if (plan.kind === 'variables') return base
+  const counted = { ...base, acceptanceNumber: acceptanceNumber(plan) }
+  return plan.kind === 'single'
+    ? { ...counted, passesOneStepTighter: passesOneStepTighter(plan, settings, bad) }
+    : counted
+}
+
+/** Whether the same count would pass at the next tighter limit: for the switching score. */
+function passesOneStepTighter(
+  plan: Extract<SamplingPlan, { kind: 'single' }>,
+  { limit }: SamplingSettings,
+  bad: number,
+): boolean {
+  const tighter = ACCEPTANCE_QUALITY_LIMITS[ACCEPTANCE_QUALITY_LIMITS.indexOf(limit) - 1]
+  return tighter !== undefined && bad <= tabledPlan(plan.letter, tighter, 'normal').accept
+}

@@ -1,0 +1,60 @@
+import type { Margin } from '@/shared/rules/finding'
+import type { LotSampleFound } from './lot-sample'
+import { memory } from '@/shared/memo'
+import type { SampledLot } from './lot-sampling'
+import type { SampledMethod } from './sampled-method'
+import type { Question } from './sampled-question'
+import { acceptanceNumber, rejectionNumber } from './sampling-plan'
+import type { SpecimenTally } from './specimen-tally'
+
+/** Bad pieces against the acceptance number, and the worst reading of the good ones against its limit. */
+export function marginsOf(plan: SampledLot['plan'], sample: LotSampleFound, question: Question): Margin[] {
+  const margins: Margin[] = []
+  if (plan.kind === 'variables') {
+    if (sample.variables) {
+      margins.push({
+        found: sample.variables.qualityIndex,
+        limit: plan.acceptabilityConstant,
+        unit: '1',
+        direction: 'at least',
+        guardBand: 0.1 * plan.acceptabilityConstant,
+      })
+    }
+    return margins
+  }
+  const inGap = sample.outcome.decided === 'accepted in the gap'
+  const accept = inGap ? rejectionNumber(plan) - 1 : acceptanceNumber(plan)
+  const counted: Margin = {
+    found: sample.bad,
+    limit: accept,
+    unit: 'pieces',
+    direction: 'at most',
+    guardBand: accept > 0 ? 1 : 0,
+  }
+  const worst = worstOfTheGood(sample, question.method)
+  const { reading } = question.method
+  if (reading && worst !== undefined) {
+    const direction = reading.worseIs === 'greater' ? 'at most' : 'at least'
+    margins.push({
+      found: worst,
+      limit: question.ruling.value,
+      unit: reading.unit,
+      direction,
+      guardBand: question.guardBand,
+    })
+  }
+  // The count leads where anything is bad: it decides.
+  return sample.bad > 0 ? [counted, ...margins] : [...margins, counted]
+}
+
+const rememberedWorst = memory<SpecimenTally, number | undefined>(1)
+const worstOfTheGood = ({ tally }: LotSampleFound, { reading }: SampledMethod): number | undefined =>
+  rememberedWorst(tally, [reading?.worseIs], () => {
+    let worst: number | undefined
+    for (const [specimen, value] of tally.worstBySpecimen) {
+      if (tally.faults.get(specimen) !== undefined) continue
+      const isWorse = worst === undefined || (reading?.worseIs === 'smaller' ? value < worst : value > worst)
+      if (isWorse) worst = value
+    }
+    return worst
+  })

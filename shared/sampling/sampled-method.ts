@@ -1,0 +1,78 @@
+import type { Readings } from '@/shared/records/readings'
+import type { TestMethodKey } from '@/shared/methods/test-methods'
+import type { Unit } from '@/shared/quantity/unit'
+import {
+  dipAndLookTally,
+  holeRiseTally,
+  outcomeTally,
+  rotaryDipTally,
+  type SpecimenTally,
+} from './specimen-tally'
+
+/** A test whose specimens are counted good or bad and whose lots are sampled. */
+export interface SampledMethod {
+  readonly key: TestMethodKey
+  /** What a specimen's reading is called in a sentence; undefined where nothing is measured. */
+  readonly reading:
+    { readonly name: string; readonly unit: Unit; readonly worseIs: 'greater' | 'smaller' } | undefined
+  /** Its readings may be judged by mean and spread; shares that crowd at 100 % may not. */
+  readonly fitsVariables: boolean
+  /** How a specimen that merely falls short is described. */
+  readonly shortfall: string
+  readonly tally: (readings: Readings, limit: number) => SpecimenTally
+}
+
+/** Tallies are kept for as long as their readings are, one for each limit asked about. */
+const remembered = <M extends SampledMethod>(method: M): M => {
+  const known = new WeakMap<Readings, Map<number, SpecimenTally>>()
+  return {
+    ...method,
+    tally(readings: Readings, limit: number) {
+      const byLimit = known.get(readings) ?? new Map<number, SpecimenTally>()
+      known.set(readings, byLimit)
+      const tally = byLimit.get(limit) ?? method.tally(readings, limit)
+      byLimit.set(limit, tally)
+      return tally
+    },
+  }
+}
+
+export const ROTARY_DIP = remembered({
+  key: 'rotary-dip',
+  reading: { name: 'wetting time', unit: 's', worseIs: 'greater' },
+  fitsVariables: true,
+  shortfall: 'slow to wet',
+  tally: rotaryDipTally,
+} satisfies SampledMethod)
+
+export const DIP_AND_LOOK = remembered({
+  key: 'dip-and-look',
+  reading: { name: 'coverage', unit: '%', worseIs: 'smaller' },
+  fitsVariables: false,
+  shortfall: 'short of coverage',
+  tally: dipAndLookTally,
+} satisfies SampledMethod)
+
+export const HOLE_RISE = remembered({
+  key: 'plated-hole-rise',
+  reading: { name: 'rise', unit: '%', worseIs: 'smaller' },
+  fitsVariables: false,
+  shortfall: 'not risen',
+  tally: holeRiseTally,
+} satisfies SampledMethod)
+
+export const SOLDER_FLOAT = remembered({
+  key: 'solder-float',
+  reading: undefined,
+  fitsVariables: false,
+  shortfall: 'damaged',
+  tally: (readings: Readings) => outcomeTally(readings, 'sound'),
+} satisfies SampledMethod)
+
+export const RECEIVING_CHECK = remembered({
+  key: 'receiving-check',
+  reading: undefined,
+  fitsVariables: false,
+  shortfall: 'not as ordered',
+  tally: (readings: Readings) => outcomeTally(readings, 'as ordered'),
+} satisfies SampledMethod)

@@ -1,0 +1,140 @@
+import { describe, expect, test } from 'vitest'
+import { boardStorageMonths, leadStorageMonths, storageTemperature } from '@/shared/plan/parameters/storage'
+import type { Lot, LotTest } from '@/shared/records/lot'
+import { NO_READINGS } from '@/shared/records/readings'
+import { lotClocks } from '@/shared/storage/lot-clocks'
+import { storeClimateRule } from '@/shared/rules/control/store-climate'
+import { factsWith, findingOf, set, type FactsInput } from '../facts-builder'
+import { logOf } from '../log-builder'
+
+const tested = (testedOn: string): LotTest => ({
+  id: `t-${testedOn}`,
+  method: 'rotary-dip',
+  testedOn,
+  testedBy: 'B. Lund',
+  instrumentId: null,
+  conditions: {},
+  readings: NO_READINGS,
+})
+const boards = (code: string, over: Partial<Lot> = {}): Lot => ({
+  id: `lot-${code}`,
+  code,
+  kind: 'bare board',
+  part: 'bare board LX',
+  supplier: 'Northgate',
+  dateCode: 'not stated',
+  quantity: 100,
+  receivedOn: '2026-01-01',
+  storage: { temperatureC: 22, relativeHumidityPct: 50, packing: 'sealed' },
+  supplierResult: '',
+  tests: [tested('2026-01-05')],
+  disposition: null,
+  usedIn: [],
+  ...over,
+})
+const values = [set(boardStorageMonths, 6), set(leadStorageMonths, 12), set(storageTemperature, 25)]
+const clocks = (lots: readonly Lot[], over: FactsInput = {}) =>
+  lotClocks(factsWith({ values, lots, today: '2026-04-01', ...over })) ?? []
+
+describe('the day by which a lot must be soldered', () => {
+  // MIL-STD-2000 5.4.4, option 1: 120 days after a pass, so a test of 5 January stands until 5 May.
+  test('is the earlier of the end of its time in store and of what its newest test stands for', () => {
+    expect(clocks([boards('A')])[0]).toMatchObject({
+      solderBy: '2026-05-05',
+      daysLeft: 34,
+      storedUntil: '2026-07-01',
+      state: 'in time',
+    })
+    const late = boards('B', { tests: [tested('2026-01-05'), tested('2026-03-20')] })
+    expect(clocks([late])[0]).toMatchObject({ solderBy: '2026-07-01', testedUntil: '2026-07-18' })
+  })
+  test('on that day there is no day left, and on the next the test is too old', () => {
+    expect(clocks([boards('A')], { today: '2026-05-05' })[0]).toMatchObject({ daysLeft: 0, state: 'in time' })
+    expect(clocks([boards('A')], { today: '2026-05-06' })[0]).toMatchObject({
+      daysLeft: -1,
+      state: 'test too old',
+    })
+    expect(clocks([boards('A')], { today: '2026-07-02' })[0]?.state).toBe('past its time in store')
+  })
+  test('a lot never tested has no day, and comes last', () => {
+    const found = clocks([boards('A', { tests: [] }), boards('B')])
+    expect(found.map(({ lot, state }) => [lot.code, state])).toEqual([
+      ['B', 'in time'],
+      ['A', 'never tested'],
+    ])
+  })
+  test('rejected lots and laminate have no clock', () => {
+    const disposition = { verdict: 'reject', by: 'Q', on: '2026-02-01', reason: 'Dewetting.' } as const
+    expect(clocks([boards('A', { disposition }), boards('B', { kind: 'laminate' })])).toEqual([])
+  })
+  test('nothing is told until the specification says how long they may wait', () => {
+    expect(lotClocks(factsWith({ lots: [boards('A')] }))).toBeUndefined()
+  })
+})
+
+describe('first expired, first used', () => {
+  const older = boards('A')
+  const newer = boards('B', { receivedOn: '2026-02-01', tests: [tested('2026-02-10')] })
+  const run = (doneOn: string, lots: string) => ({
+    id: doneOn,
+    doneOn,
+    worker: 'A',
+    skill: 'machine-soldering',
+    assemblies: 1,
+    lots,
+  })
+
+  test('of two lots of one part the one that expires sooner is to be used first', () => {
+    expect(clocks([newer, older]).map(({ lot, useFirst }) => [lot.code, useFirst])).toEqual([
+      ['A', true],
+      ['B', false],
+    ])
+    expect(clocks([older])[0]?.useFirst).toBe(false)
+  })
+  test('a lot that waited while one with more time was soldered is told so, until it is used up', () => {
+    const passed = (days: readonly [string, string][]) =>
+      clocks([newer, older], {
+        records: { 'soldering-run': days.map(([day, lots]) => run(day, lots)) },
+      }).find(({ lot }) => lot.code === 'A')?.passedOver
+    expect(passed([['2026-03-02', 'B']])).toEqual([{ day: '2026-03-02', insteadLot: 'B' }])
+    expect(
+      passed([
+        ['2026-03-01', 'A'],
+        ['2026-03-02', 'B'],
+      ]),
+    ).toEqual([])
+    expect(
+      passed([
+        ['2026-03-02', 'B'],
+        ['2026-03-03', 'A'],
+      ]),
+    ).toHaveLength(1)
+  })
+})
+
+describe('the climate of the store', () => {
+  const judged = (over: FactsInput) => findingOf(storeClimateRule, { values, ...over })
+  const day = (month: number, temperatureC: number, relativeHumidityPct = 45) => ({
+    at: `2026-0${month}-10T08:00:00Z`,
+    temperatureC,
+    relativeHumidityPct,
+  })
+  test('each month’s mean is held against the specified temperature: one warm day is no warm month', () => {
+    const mild = [day(1, 20), { ...day(2, 30), at: '2026-02-01T08:00:00Z' }, day(2, 18), day(3, 21)]
+    expect(judged({ logs: [logOf('store-climate', mild)] }).verdict).toBe('marginal')
+    const warm = judged({ logs: [logOf('store-climate', [day(1, 20), day(2, 26)])] })
+    expect(warm.verdict).toBe('fails')
+    expect(warm.found).toContain('2026-02')
+  })
+  test('a damp store fails by common practice', () => {
+    expect(judged({ logs: [logOf('store-climate', [day(1, 20, 70)])] }).verdict).toBe('fails')
+  })
+  test('without a log the conditions stated at receipt are judged', () => {
+    expect(judged({ lots: [boards('A')] }).verdict).toBe('meets')
+    const hot = boards('A', { storage: { temperatureC: 31, relativeHumidityPct: 50, packing: 'open' } })
+    expect(judged({ lots: [hot] })).toMatchObject({ verdict: 'fails', margin: { found: 31, limit: 25 } })
+  })
+  test('nothing in store and nothing logged: nothing is asked', () => {
+    expect(judged({}).verdict).toBe('not applicable')
+  })
+})
