@@ -18,6 +18,7 @@ export const personAddress = (id: string): string => `/people/${encodeURICompone
 export const administrationAddress = (): string => '/administration'
 /** What the field taught, as proposed changes to the plan of later programmes. */
 export const lessonsAddress = (): string => '/lessons'
+export const glossaryAddress = (): string => '/glossary'
 /** The trails of all programmes a person may read, searched and verified together. */
 export const auditAddress = (): string => '/audit'
 

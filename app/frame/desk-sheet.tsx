@@ -33,11 +33,13 @@ export function DeskSheet({ person, at, title, supplement, cells = [], place, ch
 /** Auditors and administrators owe nothing, so they have no desk; an administrator reads no programme. */
 function placesOf({ auditor, administrator }: SignedIn): Place[] {
   const instruments = { text: 'Instruments', href: to.instrumentsAddress() }
+  const glossary = { text: 'Glossary', href: to.glossaryAddress() }
   if (administrator) {
     return [
       instruments,
       { text: 'People', href: to.peopleAddress() },
       { text: 'Administration', href: to.administrationAddress() },
+      glossary,
     ]
   }
   return [
@@ -46,5 +48,6 @@ function placesOf({ auditor, administrator }: SignedIn): Place[] {
     { text: 'Lessons', href: to.lessonsAddress() },
     { text: 'Audit', href: to.auditAddress() },
     instruments,
+    glossary,
   ]
 }

@@ -1,0 +1,157 @@
+import { ISO_9000, OWN, standard, TRADE, type Term } from './term'
+
+/** How a programme is planned, decided and signed. */
+export const TERMS_OF_PLANNING: readonly Term[] = [
+  { term: 'programme', meaning: 'One board (assembly) brought from specification to service.', from: OWN },
+  {
+    term: 'stage',
+    meaning: 'Specification, evaluation, control, assessment, in that order; each ends at a gate.',
+    from: OWN,
+  },
+  {
+    term: 'gate',
+    meaning:
+      'The end of a stage: open when nothing blocks it and design, production and quality have signed.',
+    from: TRADE,
+  },
+  {
+    term: 'plan',
+    meaning: 'The items of a programme over the four stages: the standard plan, tailored.',
+    from: OWN,
+  },
+  {
+    term: 'item',
+    meaning:
+      'One thing to be settled: who owns it, what it specifies, which checks it carries, which evidence it wants, who approves it.',
+    from: OWN,
+  },
+  {
+    term: 'not applicable',
+    meaning:
+      'Tailored out, with a reason that quality has agreed to (an item); or a matter that the programme does not raise (a finding).',
+    from: standard('ISO 9001:2015, 4.3 (applicability of requirements)'),
+    insteadOf: ['set aside', 'nothing asked'],
+  },
+  {
+    term: 'parameter',
+    meaning: 'One specified value with its type, unit and bounds: a number, a choice or a table.',
+    from: TRADE,
+  },
+  {
+    term: 'specification',
+    meaning: 'The current value of every parameter; each change is a revision with reason and author.',
+    from: ISO_9000('3.8.7'),
+  },
+  {
+    term: 'requirement',
+    meaning: 'A limit as a document states it: customer, standard, company rule or common practice.',
+    from: ISO_9000('3.6.4'),
+  },
+  {
+    term: 'governing requirement',
+    meaning: 'Of all that is stated on one limit, the one that decides, with its authority and document.',
+    from: TRADE,
+    insteadOf: ['ruling'],
+  },
+  {
+    term: 'rule',
+    meaning: 'A pure function from specification and records to a finding, with its inputs declared.',
+    from: OWN,
+  },
+  {
+    term: 'finding',
+    meaning:
+      'What a rule gives: verdict, what was found, the requirement, the margin, the calculation, the source, and what would mend it.',
+    from: ISO_9000('3.13.9 (audit finding)'),
+  },
+  {
+    term: 'verdict',
+    meaning: 'meets, marginal, fails, undetermined or not applicable. Nothing meets on nothing.',
+    from: OWN,
+  },
+  {
+    term: 'marginal',
+    meaning: 'Inside the limit by less than the guard band.',
+    from: TRADE,
+  },
+  {
+    term: 'guard band',
+    meaning: 'The distance kept from a limit because what was measured is uncertain.',
+    from: standard('ISO 14253-1:2017; JCGM 106:2012, 3.3.11'),
+  },
+  {
+    term: 'margin',
+    meaning: 'How far inside its limit a value lies; negative outside.',
+    from: TRADE,
+    insteadOf: ['room'],
+  },
+  {
+    term: 'rounding tolerance',
+    meaning: 'A difference left by binary arithmetic, which decides nothing.',
+    from: TRADE,
+    insteadOf: ['dust'],
+  },
+  {
+    term: 'evidence',
+    meaning: 'A file, link or record attached to an item; a file is known by its SHA-256.',
+    from: ISO_9000('3.8.3 (objective evidence)'),
+  },
+  {
+    term: 'open point',
+    meaning: 'One reason why an item is not yet ready or approved.',
+    from: TRADE,
+    insteadOf: ['short of', 'shortfall'],
+  },
+  {
+    term: 'blocker',
+    meaning: 'One reason why a gate cannot be signed.',
+    from: TRADE,
+    insteadOf: ['in the way'],
+  },
+  {
+    term: 'status',
+    meaning: 'The derived state of an item: open, incomplete, ready, approved, lapsed or not applicable.',
+    from: TRADE,
+    insteadOf: ['standing'],
+  },
+  {
+    term: 'action',
+    meaning: 'A question one department asks another, with a due date, an answer and the asker’s acceptance.',
+    from: TRADE,
+  },
+  {
+    term: 'option study',
+    meaning:
+      'Alternatives for a choice compared: findings, cost and answered actions; one is adopted, with reason.',
+    from: TRADE,
+  },
+  {
+    term: 'approval',
+    meaning: 'A department’s signed agreement to an item as it is. It lapses when what it signed changes.',
+    from: TRADE,
+  },
+  {
+    term: 'signed content',
+    meaning:
+      'What a signature is given to: values, limits, evidence and findings, as data. Its SHA-256 says whether it is still the same.',
+    from: standard('21 CFR 11.70 (a signature is linked to its record)'),
+    insteadOf: ['cover'],
+  },
+  {
+    term: 'concession',
+    meaning:
+      'Permission to use or release something that does not meet a requirement, limited in number or time.',
+    from: ISO_9000('3.12.5'),
+  },
+  {
+    term: 'open task',
+    meaning: 'What a person or department has to do next.',
+    from: TRADE,
+    insteadOf: ['owed'],
+  },
+  {
+    term: 'trail',
+    meaning: 'The append-only, hash-chained list of what was decided, by whom, when and why.',
+    from: standard('21 CFR 11.10(e) (audit trail)'),
+  },
+]
