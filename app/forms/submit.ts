@@ -1,6 +1,7 @@
 import { revalidatePath } from 'next/cache'
 import { redirect } from 'next/navigation'
 import { typedIn, type FormState } from '@/app/forms/form-state'
+import { ONE_TIME_PASSWORD_FIRST } from '@/app/guard/person-let-in'
 import type { Outcome } from '@/lib/commands/outcome'
 import { perform } from '@/lib/commands/perform'
 import { signedIn, type SignedIn } from '@/lib/auth/session'
@@ -35,9 +36,7 @@ export async function submit(
 export function unfitToSend(person: SignedIn | undefined): string | undefined {
   if (!person)
     return 'Your session has ended. Sign in again in another tab, then send this form once more: what you typed is still here.'
-  return person.mustChangePassword
-    ? 'You came in with a one-time password. Choose a password of your own first, under your name.'
-    : undefined
+  return person.mustChangePassword ? ONE_TIME_PASSWORD_FIRST : undefined
 }
 
 /** A text field, trimmed; '' when it is not there. */

@@ -1,15 +1,13 @@
 import { notFound, redirect } from 'next/navigation'
 import { cache } from 'react'
-import { passwordAddress, signInAddress } from '@/app/addresses'
-import { signedIn, type SignedIn } from '@/lib/auth/session'
+import { personLetIn } from '@/app/guard/person-let-in'
+import type { SignedIn } from '@/lib/auth/session'
 import { readProgramme, type ProgrammeView } from '@/lib/queries/programme-reader'
 
 /** The person signed in; everybody else goes to the sign-in page, and a one-time password is changed first. */
 export async function requirePerson(then?: string): Promise<SignedIn> {
-  const person = await signedIn()
-  if (!person) redirect(signInAddress(then))
-  if (person.mustChangePassword) redirect(passwordAddress())
-  return person
+  const came = await personLetIn(then)
+  return 'person' in came ? came.person : redirect(came.goTo)
 }
 
 export type Visit = { readonly person: SignedIn } & (

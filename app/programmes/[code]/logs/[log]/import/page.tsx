@@ -3,6 +3,7 @@ import { logAddress, logsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { TextBox } from '@/app/forms/fields'
+import { fileReaderOf } from '@/app/imports/importer'
 import { ImportSheet } from '@/app/imports/import-sheet'
 import { mappingFrom } from '@/app/imports/chosen-mapping'
 import { ButtonLink } from '@/app/ui/button'
@@ -31,8 +32,15 @@ export default async function LogImportPage({ params, searchParams }: ImportPage
   const fields = log ? logFields(log.code, log.characteristic) : []
   const refused = visit.view && refusal('add-readings', visit.view.actor)
   const found =
-    log && !refused
-      ? await readImport(file, fields, mappingFrom(given, fields), undefined, await rememberedMapping(log.id))
+    visit.view && log && !refused
+      ? await readImport(
+          file,
+          fileReaderOf(visit),
+          fields,
+          mappingFrom(given, fields),
+          undefined,
+          await rememberedMapping(log.id),
+        )
       : undefined
   const address = logAddress(code, log?.code ?? key)
   return (
@@ -55,7 +63,7 @@ export default async function LogImportPage({ params, searchParams }: ImportPage
               found={found}
               fields={fields}
               address={`${address}/import`}
-              hidden={{ programme: code, log: log.code, characteristic: log.characteristic, file }}
+              hidden={{ programme: code, log: log.code, file }}
               action={importLog}
               label="Import the file"
             >

@@ -2,6 +2,7 @@ import { notFound } from 'next/navigation'
 import { lotAddress, lotsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
+import { fileReaderOf } from '@/app/imports/importer'
 import { ImportSheet } from '@/app/imports/import-sheet'
 import { mappingFrom } from '@/app/imports/chosen-mapping'
 import { ButtonLink } from '@/app/ui/button'
@@ -30,7 +31,10 @@ export default async function LotImportPage({ params, searchParams }: ImportPage
   const target = lot && lotTarget(lot.code, method)
   const fields = target ? targetFields(target) : []
   const refused = visit.view && refusal('test-lot', visit.view.actor)
-  const found = target && !refused ? await readImport(file, fields, mappingFrom(given, fields)) : undefined
+  const found =
+    visit.view && target && !refused
+      ? await readImport(file, fileReaderOf(visit), fields, mappingFrom(given, fields))
+      : undefined
   const address = lotAddress(code, lot?.code ?? key)
   return (
     <ProgrammeSheet
