@@ -16,7 +16,9 @@ export const importRoute = (command: CommandName, prepare: Prepare) =>
     async ({ request, person, right: view }) => {
       if (!(Number(request.headers.get('content-length')) <= LARGEST_FORM_BYTES))
         return new Response('The form is too large.', { status: 413 })
-      return runImport(await request.formData(), { person, view }, prepare)
+      const form = await request.formData().catch(() => undefined)
+      if (!form) return new Response('The form cannot be read.', { status: 400 })
+      return runImport(form, { person, view }, prepare)
     },
   )
 
