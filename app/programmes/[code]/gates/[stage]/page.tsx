@@ -17,8 +17,8 @@ interface GatePageProps {
 /** The end of a stage: what blocks it, what a signature covers, and the signatures. */
 export default async function GatePage({ params }: GatePageProps) {
   const { code, stage } = await params
-  if (!isStage(stage)) notFound()
   const visit = await visitProgramme(code)
+  if (!isStage(stage)) notFound()
   const gate = visit.view?.judgement.gates.find((entry) => entry.stage === stage)
   const programme = visit.view?.code ?? decodeURIComponent(code)
   const title = `${STAGE_NAMES[stage]} gate`
