@@ -2,6 +2,7 @@ import { peopleAddress, personAddress } from '@/app/addresses'
 import { DeskSheet } from '@/app/frame/desk-sheet'
 import { requirePerson } from '@/app/frame/visit'
 import { AddPersonForm } from '@/app/people/add-form'
+import { SignsInBy } from '@/app/people/signs-in-by'
 import { Button } from '@/app/ui/button'
 import { Day } from '@/app/ui/date'
 import { Empty } from '@/app/ui/empty'
@@ -73,7 +74,7 @@ const COLUMNS: Column<PersonRow>[] = [
   { label: 'Address', cell: ({ email }) => email },
   { label: 'Rights', set: 'shrink', cell: ({ rights }) => rights },
   { label: 'Programmes', cell: ({ memberships }) => memberships.join('; ') || 'none' },
-  { label: 'Signs in by', cell: ({ signsInBy }) => signsInBy },
+  { label: 'Signs in by', cell: (person) => <SignsInBy person={person} /> },
   {
     label: 'Access',
     set: 'shrink',

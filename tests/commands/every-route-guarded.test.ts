@@ -140,7 +140,9 @@ async function ask(name: string, accept = '*/*'): Promise<{ answer: Response; bo
     headers: {
       accept,
       'sec-fetch-site': 'same-origin',
-      ...(method === 'GET' ? {} : { 'content-type': 'multipart/form-data; boundary=x', 'content-length': '7' }),
+      ...(method === 'GET'
+        ? {}
+        : { 'content-type': 'multipart/form-data; boundary=x', 'content-length': '7' }),
     },
     ...(method === 'GET' ? {} : ({ body, duplex: 'half' } as object)),
   })
@@ -217,7 +219,7 @@ describe.each(Object.entries(ROUTES))('%s', (name, { may, mayNot }) => {
   })
 })
 
-const ONE_TIME = { mustChangePassword: true }
+const ONE_TIME = { mustChangePassword: true, oneTimePasswordUntil: new Date(Date.now() + 3_600_000) }
 
 test('a file of one programme is not found under the address of another', async () => {
   const elsewhere = await openWorld()

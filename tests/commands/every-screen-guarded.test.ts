@@ -40,7 +40,7 @@ beforeAll(async () => {
   world = await openWorld()
   await database().person.update({
     where: { id: world.person.secondQuality },
-    data: { mustChangePassword: true },
+    data: { mustChangePassword: true, oneTimePasswordUntil: new Date(Date.now() + 3_600_000) },
   })
 })
 afterAll(async () => {

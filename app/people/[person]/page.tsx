@@ -2,6 +2,7 @@ import { notFound } from 'next/navigation'
 import { peopleAddress, personAddress } from '@/app/addresses'
 import { DeskSheet } from '@/app/frame/desk-sheet'
 import { requirePerson } from '@/app/frame/visit'
+import { SignsInBy } from '@/app/people/signs-in-by'
 import { Entries } from '@/app/programmes/[code]/trail/entries'
 import { Day } from '@/app/ui/date'
 import { Notice } from '@/app/ui/notice'
@@ -38,7 +39,7 @@ export default async function PersonPage({ params }: PersonPageProps) {
           ? [
               { label: 'Rights', value: person.rights },
               { label: 'Programmes', value: person.memberships.join('; ') || 'none', wide: true },
-              { label: 'Signs in by', value: person.signsInBy },
+              { label: 'Signs in by', value: <SignsInBy person={person} /> },
               { label: 'Since', value: <Day at={person.createdAt} /> },
               {
                 label: 'Access',
