@@ -1,8 +1,8 @@
+import { forbidden } from 'next/navigation'
 import { administrationAddress } from '@/app/addresses'
 import { DeskSheet } from '@/app/frame/desk-sheet'
 import { requirePerson } from '@/app/frame/visit'
 import { Digest } from '@/app/ui/digest'
-import { Notice } from '@/app/ui/notice'
 import { readInstallation } from '@/lib/queries/administration'
 import { readOneTimePasswords } from '@/lib/queries/people'
 import { readTrail, trailSearchFrom } from '@/lib/queries/trail'
@@ -23,13 +23,7 @@ interface AdministrationPageProps {
 /** The installation: what it keeps and where, how it is set, and what was done to people and instruments. */
 export default async function AdministrationPage({ searchParams }: AdministrationPageProps) {
   const person = await requirePerson(administrationAddress())
-  if (!person.administrator && !person.auditor) {
-    return (
-      <DeskSheet person={person} at={administrationAddress()} title="Administration">
-        <Notice kind="refusal">Only an administrator may do this; an auditor may read it.</Notice>
-      </DeskSheet>
-    )
-  }
+  if (!person.administrator && !person.auditor) forbidden()
   const given = await searchParams
   const search = trailSearchFrom(given)
   const [facts, oneTime, page, verdict] = await Promise.all([

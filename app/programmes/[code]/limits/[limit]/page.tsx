@@ -28,9 +28,9 @@ export default async function LimitPage({ params }: LimitPageProps) {
   const limit = findLimit(decodeURIComponent(key))
   const item = limit && itemHolding.limit(limit.key)
   if (!limit || !item) notFound()
-  const code = visit.view?.code ?? asked
-  const ruling = rulingOn(limit, visit.view?.state.facts.requirements ?? [])
-  const stated = visit.view ? await readRequirements(visit.view.state.programme.id, limit.key) : []
+  const code = visit.view.code
+  const ruling = rulingOn(limit, visit.view.state.facts.requirements)
+  const stated = await readRequirements(visit.view.state.programme.id, limit.key)
   return (
     <ProgrammeSheet
       visit={visit}

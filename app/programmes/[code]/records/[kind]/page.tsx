@@ -33,8 +33,8 @@ export default async function RecordKindPage({ params }: RecordKindPageProps) {
   const visit = await visitProgramme(asked)
   if (!Object.hasOwn(RECORD_KINDS, key)) notFound()
   const kind: RecordKind = RECORD_KINDS[key as RecordKindKey]
-  const code = visit.view?.code ?? asked
-  const rows = (visit.view?.state.facts.records.byKind.get(key) ?? []) as readonly Row[]
+  const code = visit.view.code
+  const rows = (visit.view.state.facts.records.byKind.get(key) ?? []) as readonly Row[]
   return (
     <ProgrammeSheet
       visit={visit}

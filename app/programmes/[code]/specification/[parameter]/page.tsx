@@ -25,8 +25,8 @@ export default async function ParameterPage({ params }: ParameterPageProps) {
   const parameter = findParameter(decodeURIComponent(key))
   const item = parameter && itemHolding.parameter(parameter.key)
   if (!parameter || !item) notFound()
-  const code = visit.view?.code ?? asked
-  const revisions = visit.view ? await readRevisions(visit.view.state.programme.id, parameter.key) : []
+  const code = visit.view.code
+  const revisions = await readRevisions(visit.view.state.programme.id, parameter.key)
   return (
     <ProgrammeSheet
       visit={visit}
