@@ -1,3 +1,5 @@
+import { deskAddress } from '@/app/addresses'
+import { ButtonLink } from '@/app/ui/button'
 import { Notice } from '@/app/ui/notice'
 import { Sheet } from '@/app/ui/sheet'
 import { TitleBlock } from '@/app/ui/title-block'
@@ -9,5 +11,6 @@ export const NoSuchFile = ({ sendFrom }: { sendFrom: string }) => (
       A file waits for its import for a week, for the person who sent it. Send it again from the page of the{' '}
       {sendFrom}.
     </Notice>
+    <ButtonLink href={deskAddress()}>Go to your desk</ButtonLink>
   </Sheet>
 )

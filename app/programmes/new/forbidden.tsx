@@ -1,5 +1,9 @@
-import { NotOpenUnless } from '@/app/frame/not-open'
+import { NotOpen } from '@/app/frame/not-open'
 
 export default function Forbidden() {
-  return <NotOpenUnless command="open-programme" />
+  return (
+    <NotOpen>
+      An auditor reads, an administrator keeps people and instruments; neither of them opens a programme.
+    </NotOpen>
+  )
 }
