@@ -4,11 +4,16 @@ import { registerFile } from '@/lib/evidence/register-file'
 import type { DemoPerson } from '@/seed/people'
 import type { Story } from '@/seed/story'
 
-/** Puts a text into the evidence store as a file, and answers its hash. */
-export async function storeText(fileName: string, text: string): Promise<string> {
+/** Puts a text into the evidence store as a file that somebody sends for the programme, and answers its hash. */
+export async function storeText(
+  story: Story,
+  who: DemoPerson,
+  fileName: string,
+  text: string,
+): Promise<string> {
   const store = await installedStore()
   const content = await store.put(Readable.from([Buffer.from(text)]), { fileName })
-  await registerFile(content)
+  await registerFile(content, await story.fileReader(who))
   return content.sha256
 }
 
@@ -26,6 +31,6 @@ export async function attachText(
     item,
     kind,
     note,
-    what: { sha256: await storeText(fileName, text), fileName },
+    what: { sha256: await storeText(story, who, fileName, text), fileName },
   })
 }

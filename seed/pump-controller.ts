@@ -128,6 +128,6 @@ async function slowLot(
     instrument: instruments['RD-02'],
     conditions: { alloy: 'Sn60Pb40', flux: 'rosin-non-activated', bathTemperatureC: 235, ageing: 'none' },
     readings: readingsOf(rows),
-    file: await storeText(`${code}-rotary-dip.csv`, csvOf(rows)),
+    file: await storeText(story, 'sunniva', `${code}-rotary-dip.csv`, csvOf(rows)),
   })
 }

@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto'
 import { DEMO_PASSWORD, type DemoPerson, type PersonIds } from '@/seed/people'
 import { perform } from '@/lib/commands/perform'
 import { database } from '@/lib/db/client'
+import type { FileReader } from '@/lib/evidence/reached-file'
 import { loadState } from '@/lib/programme/load-state'
 import { judgeProgramme, type Judgement } from '@/shared/gate/judgement'
 import type { ProgrammeState } from '@/shared/gate/programme-state'
@@ -60,12 +61,21 @@ export class Story {
 
   /** The programme's facts, and what follows from them, on the story's day. */
   async read(): Promise<{ state: ProgrammeState; judgement: Judgement }> {
+    const state = await loadState(database(), await this.programmeId(), this.day)
+    return { state, judgement: judgeProgramme(state) }
+  }
+
+  /** Somebody of the story as the evidence store knows them: by whom and for which programme a file is sent. */
+  async fileReader(who: DemoPerson): Promise<FileReader> {
+    return { personId: this.people[who], programmeId: await this.programmeId() }
+  }
+
+  private async programmeId(): Promise<string> {
     const { id } = await database().programme.findUniqueOrThrow({
       where: { code: this.code },
       select: { id: true },
     })
-    const state = await loadState(database(), id, this.day)
-    return { state, judgement: judgeProgramme(state) }
+    return id
   }
 
   private async judged(): Promise<Judgement> {

@@ -175,11 +175,11 @@ export function refusal(command: CommandName, actor: Actor): string | undefined 
   return `Only ${whoMay(row)} may do this.`
 }
 
+export const NOT_A_MEMBER = 'You are not a member of this programme. Its lead can invite you.'
+
 /** Why this person may not read a programme; undefined when they may. */
 export const readRefusal = (actor: Actor): string | undefined =>
-  actor.auditor || actor.leads || actor.departments.length > 0
-    ? undefined
-    : 'You are not a member of this programme. Its lead can invite you.'
+  actor.auditor || actor.leads || actor.departments.length > 0 ? undefined : NOT_A_MEMBER
 
 /** "the programme’s lead or quality", for tables and refusals. */
 export function whoMay(row: PolicyRow): string {

@@ -1,15 +1,17 @@
+import { forbidden } from 'next/navigation'
 import { administrationAddress } from '@/app/addresses'
 import { DeskSheet } from '@/app/frame/desk-sheet'
 import { requirePerson } from '@/app/frame/visit'
 import { Digest } from '@/app/ui/digest'
-import { Notice } from '@/app/ui/notice'
 import { readInstallation } from '@/lib/queries/administration'
+import { readOneTimePasswords } from '@/lib/queries/people'
 import { readTrail, trailSearchFrom } from '@/lib/queries/trail'
 import { settings } from '@/lib/settings/settings'
 import { INSTALLATION_TRAIL } from '@/lib/trail/append-entry'
 import { verdictOnStored } from '@/lib/trail/verify-stored'
 import { InstallationTrail } from './installation-trail'
 import { Keeping } from './keeping'
+import { OneTimePasswords } from './one-time-passwords'
 import { SettingsInForce } from './settings-in-force'
 
 export const metadata = { title: 'Administration – Liquidus' }
@@ -21,17 +23,12 @@ interface AdministrationPageProps {
 /** The installation: what it keeps and where, how it is set, and what was done to people and instruments. */
 export default async function AdministrationPage({ searchParams }: AdministrationPageProps) {
   const person = await requirePerson(administrationAddress())
-  if (!person.administrator && !person.auditor) {
-    return (
-      <DeskSheet person={person} at={administrationAddress()} title="Administration">
-        <Notice kind="refusal">Only an administrator may do this; an auditor may read it.</Notice>
-      </DeskSheet>
-    )
-  }
+  if (!person.administrator && !person.auditor) forbidden()
   const given = await searchParams
   const search = trailSearchFrom(given)
-  const [facts, page, verdict] = await Promise.all([
+  const [facts, oneTime, page, verdict] = await Promise.all([
     readInstallation(),
+    readOneTimePasswords(),
     readTrail(INSTALLATION_TRAIL, search),
     given['verify'] === undefined ? undefined : verdictOnStored(INSTALLATION_TRAIL),
   ])
@@ -49,6 +46,7 @@ export default async function AdministrationPage({ searchParams }: Administratio
       ]}
     >
       <Keeping facts={facts} settings={settings()} />
+      <OneTimePasswords {...oneTime} />
       <SettingsInForce settings={settings()} />
       <InstallationTrail search={search} page={page} verdict={verdict} />
     </DeskSheet>

@@ -1,3 +1,4 @@
+import { forbidden } from 'next/navigation'
 import { auditAddress } from '@/app/addresses'
 import { AllOutcomes } from '@/app/audit/all-outcomes'
 import { SearchForm } from '@/app/audit/search-form'
@@ -7,7 +8,6 @@ import { DeskSheet } from '@/app/frame/desk-sheet'
 import { requirePerson } from '@/app/frame/visit'
 import { Entries } from '@/app/programmes/[code]/trail/entries'
 import { Empty } from '@/app/ui/empty'
-import { Notice } from '@/app/ui/notice'
 import { Section } from '@/app/ui/section'
 import type { SignedIn } from '@/lib/auth/session'
 import {
@@ -29,6 +29,7 @@ interface AuditPageProps {
 /** All trails a person may read as one: searched, verified, exported. */
 export default async function AuditPage({ searchParams }: AuditPageProps) {
   const person = await requirePerson(auditAddress())
+  if (person.administrator) forbidden()
   const given = await searchParams
   return (
     <DeskSheet
@@ -39,13 +40,7 @@ export default async function AuditPage({ searchParams }: AuditPageProps) {
         person.auditor ? 'Every programme, and the installation itself' : 'The programmes you belong to'
       }
     >
-      {person.administrator ? (
-        <Notice kind="refusal">
-          An administrator reads no programme. The installation’s own trail is under Administration.
-        </Notice>
-      ) : (
-        <Trails person={person} search={auditSearchFrom(given)} verifies={given['verify'] !== undefined} />
-      )}
+      <Trails person={person} search={auditSearchFrom(given)} verifies={given['verify'] !== undefined} />
     </DeskSheet>
   )
 }

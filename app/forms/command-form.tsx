@@ -1,5 +1,15 @@
 'use client'
-import { createContext, useActionState, useContext, useEffect, useRef, type ReactNode } from 'react'
+import {
+  createContext,
+  useActionState,
+  useContext,
+  useEffect,
+  useRef,
+  useState,
+  type FormEvent,
+  type ReactNode,
+} from 'react'
+import { tooLargeToSend } from '@/app/forms/form-size'
 import { UNTOUCHED, type FormAction, type FormState } from '@/app/forms/form-state'
 import { Notice } from '@/app/ui/notice'
 
@@ -24,20 +34,27 @@ interface CommandFormProps {
 export function CommandForm({ action, formKey, hidden = {}, label, className, children }: CommandFormProps) {
   const [state, send] = useActionState(action, UNTOUCHED)
   const head = useRef<HTMLDivElement>(null)
+  const [tooLarge, setTooLarge] = useState<string>()
+  const message = tooLarge ?? state.message
   useEffect(() => {
-    if (state.message) head.current?.focus()
-  }, [state])
+    if (message) head.current?.focus()
+  }, [state, message])
+  const stopTooLarge = (event: FormEvent<HTMLFormElement>) => {
+    const says = tooLargeToSend(new FormData(event.currentTarget), state)
+    if (says) event.preventDefault()
+    setTooLarge(says)
+  }
   return (
     <FormStateContext value={state}>
-      <form action={send} className={className} aria-label={label} noValidate>
+      <form action={send} onSubmit={stopTooLarge} className={className} aria-label={label} noValidate>
         <input type="hidden" name="key" value={formKey} />
         {Object.entries(hidden).map(([name, value]) => (
           <input key={name} type="hidden" name={name} value={value} />
         ))}
         <div ref={head} tabIndex={-1}>
-          {state.message && (
+          {message && (
             <Notice kind="refusal" announced>
-              {state.message}
+              {message}
             </Notice>
           )}
           {state.done && (

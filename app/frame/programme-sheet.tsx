@@ -2,7 +2,6 @@ import type { ReactNode } from 'react'
 import * as to from '@/app/addresses'
 import { PersonCorner } from '@/app/frame/person-corner'
 import type { Visit } from '@/app/frame/visit'
-import { Notice } from '@/app/ui/notice'
 import { PlaceNav, type Place } from '@/app/ui/place-nav'
 import { Sheet } from '@/app/ui/sheet'
 import { TitleBlock, type TitleCell } from '@/app/ui/title-block'
@@ -19,11 +18,11 @@ interface ProgrammeSheetProps {
   title: string
   supplement?: ReactNode
   cells?: readonly TitleCell[]
-  /** The page; asked for only when the programme may be read. */
+  /** The page. */
   children: (view: ProgrammeView) => ReactNode
 }
 
-/** The frame of every page of a programme; a person it is not for is told so, and by whom it can be opened to them. */
+/** The frame of every page of a programme. */
 export function ProgrammeSheet({
   visit,
   code,
@@ -42,24 +41,12 @@ export function ProgrammeSheet({
         { text: 'Programmes', href: to.programmesAddress() },
         ...(place.length > 0 ? [home, ...place] : [{ text: code }]),
       ]}
-      nav={view && <PlaceNav label={`Programme ${code}`} places={placesOf(view)} current={at} />}
+      nav={<PlaceNav label={`Programme ${code}`} places={placesOf(view)} current={at} />}
       person={<PersonCorner person={person} />}
-      titleBlock={
-        <TitleBlock
-          title={view ? title : code}
-          supplement={view ? supplement : undefined}
-          cells={view ? cells : []}
-        />
-      }
-      headHash={view && <TrailHead sequence={view.head.seq} hash={view.head.hash} />}
+      titleBlock={<TitleBlock title={title} supplement={supplement} cells={cells} />}
+      headHash={<TrailHead sequence={view.head.seq} hash={view.head.hash} />}
     >
-      {view ? (
-        children(view)
-      ) : (
-        <Notice kind="refusal" title="This programme is not open to you">
-          {visit.refused}
-        </Notice>
-      )}
+      {children(view)}
     </Sheet>
   )
 }

@@ -1,10 +1,13 @@
+import { openToAll } from '@/app/guard/open-to-all'
 import { databaseAnswers } from '@/lib/queries/health'
 import { log } from '@/lib/log/log'
 
 export const dynamic = 'force-dynamic'
 
 /** For load balancers: 200 while the app can reach its database, 503 while it cannot. */
-export async function GET(): Promise<Response> {
+export const GET = openToAll('A load balancer has no session, and nothing of any programme is told.', health)
+
+async function health(): Promise<Response> {
   try {
     await databaseAnswers()
     return Response.json({ status: 'ok' })

@@ -31,6 +31,12 @@ export function ImportButton({ run, children }: ImportButtonProps) {
     setStep({ read: 0, of: 1 })
     try {
       const response = await fetch(run, { method: 'POST', body: new FormData(form) })
+      // The plain form says why: a session that ended, a right that was taken.
+      if (!response.ok) {
+        setStep(undefined)
+        plain.current = true
+        return form.requestSubmit(button)
+      }
       for await (const said of stepsOf(response)) {
         if ('address' in said) return window.location.assign(said.address)
         if ('refused' in said) {

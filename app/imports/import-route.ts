@@ -1,27 +1,34 @@
+import { guarded } from '@/app/guard/guarded'
+import { mayInProgramme } from '@/app/guard/rights'
 import type { ImportStep } from '@/app/imports/import-steps'
-import type { Prepared, TellProgress } from '@/app/imports/prepared'
-import { isSameOrigin } from '@/app/same-origin'
-import { signedIn } from '@/lib/auth/session'
+import type { Importer } from '@/app/imports/importer'
+import type { Prepare, TellProgress } from '@/app/imports/prepared'
 import { perform } from '@/lib/commands/perform'
 import { log } from '@/lib/log/log'
+import type { CommandName } from '@/shared/policy'
 
 const LARGEST_FORM_BYTES = 1024 * 1024
 
-/** Runs a confirmed import and says how far it is, one JSON value a line. */
-export async function runImport(
-  request: Request,
-  prepare: (form: FormData, tell: TellProgress) => Promise<Prepared>,
-): Promise<Response> {
-  const person = await signedIn()
-  const tooLarge = !(Number(request.headers.get('content-length')) <= LARGEST_FORM_BYTES)
-  if (!person || !isSameOrigin(request) || tooLarge) return new Response(null, { status: person ? 403 : 401 })
-  const form = await request.formData()
+/** A route that runs a confirmed import and says how far it is, one JSON value a line. */
+export const importRoute = (command: CommandName, prepare: Prepare) =>
+  guarded<{ code: string }, Importer['view']>(
+    mayInProgramme(command),
+    async ({ request, person, right: view }) => {
+      if (!(Number(request.headers.get('content-length')) <= LARGEST_FORM_BYTES))
+        return new Response('The form is too large.', { status: 413 })
+      const form = await request.formData().catch(() => undefined)
+      if (!form) return new Response('The form cannot be read.', { status: 400 })
+      return runImport(form, { person, view }, prepare)
+    },
+  )
+
+function runImport(form: FormData, importer: Importer, prepare: Prepare): Response {
   const encoder = new TextEncoder()
   const stream = new ReadableStream<Uint8Array>({
     async start(controller) {
       const say = (step: ImportStep) => controller.enqueue(encoder.encode(`${JSON.stringify(step)}\n`))
       try {
-        say(await ended(form, person.personId, prepare, (read, of) => say({ read, of })))
+        say(await ended(form, importer, prepare, (read, of) => say({ read, of })))
       } catch (error) {
         log.error('An import failed.', { error })
       }
@@ -39,13 +46,14 @@ export async function runImport(
 
 async function ended(
   form: FormData,
-  personId: string,
-  prepare: (form: FormData, tell: TellProgress) => Promise<Prepared>,
+  importer: Importer,
+  prepare: Prepare,
   tell: TellProgress,
 ): Promise<ImportStep> {
-  const prepared = await prepare(form, tell)
+  const prepared = await prepare(importer, form, tell)
   if ('says' in prepared) return { refused: prepared.says }
   const { command, input, address } = prepared
+  const { personId } = importer.person
   const outcome = await perform(personId, command, input, { key: String(form.get('key') ?? '') })
   return outcome.ok ? { address } : { refused: outcome.message }
 }

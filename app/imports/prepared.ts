@@ -1,3 +1,4 @@
+import { fileReaderOf, type Importer } from '@/app/imports/importer'
 import { mappingFrom, mappingText, textsIn } from '@/app/imports/chosen-mapping'
 import { readImport } from '@/lib/queries/read-import'
 import type { ReadingField } from '@/lib/readings/reading-field'
@@ -12,11 +13,15 @@ export type Prepared =
 
 export type TellProgress = (read: number, of: number) => void
 
+/** Makes a command of a form, for somebody who may give it. */
+export type Prepare = (importer: Importer, form: FormData, tell?: TellProgress) => Promise<Prepared>
+
 type FileReadings =
   { readonly readings: Readings; readonly mapping: ColumnMapping } | { readonly says: string }
 
 /** The readings of a previewed file, read again from the store as the preview read them. */
 export async function readingsOfFile(
+  importer: Importer,
   form: FormData,
   file: string,
   fields: readonly ReadingField[],
@@ -26,7 +31,7 @@ export async function readingsOfFile(
   const mapping = mappingFrom(given, fields)
   if (mappingText(mapping) !== given['seen'])
     return { says: 'The columns were changed. Read the file again so, look at it, then import it.' }
-  const found = await readImport(file, fields, mapping, tell)
+  const found = await readImport(file, fileReaderOf(importer), fields, mapping, tell)
   if (!found) return { says: 'The file is no longer there. Send it again.' }
   if (!found.parsed.ok)
     return { says: 'The file cannot be imported as it is; see what is wrong with it. Nothing was stored.' }

@@ -1,50 +1,34 @@
-import { signInAddress } from '@/app/addresses'
-import { isSameOrigin } from '@/app/same-origin'
-import { signedIn } from '@/lib/auth/session'
+import type { LetIn } from '@/app/guard/guarded'
 import { installedStore } from '@/lib/evidence/installed-store'
 import { receiveUpload } from '@/lib/evidence/receive-upload'
 import { registerFile } from '@/lib/evidence/register-file'
-import { readProgramme } from '@/lib/queries/programme-reader'
-import { refusal, type CommandName } from '@/shared/policy'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { Refused } from '@/shared/refused'
 
 /**
  * Takes a CSV file into the store and answers with the address of its preview.
- * Nothing refers to the file until the import is confirmed there.
+ * Nothing refers to the file until the import is confirmed there; until then it is its sender's alone.
  */
 export async function receiveCsv(
-  request: Request,
-  code: string,
-  command: CommandName,
+  { request, person: { personId }, right: { state } }: LetIn<unknown, ProgrammeView>,
   back: string,
   preview: (sha256: string) => string,
 ): Promise<Response> {
   const wantsJson = request.headers.get('accept')?.includes('application/json') ?? false
-  const refuse = (says: string, status: number) =>
+  const refuse = (says: string) =>
     wantsJson
-      ? Response.json({ message: says }, { status })
+      ? Response.json({ message: says }, { status: 400 })
       : see(`${back}${back.includes('?') ? '&' : '?'}${new URLSearchParams({ refused: says })}`)
-  if (!isSameOrigin(request)) return refuse('The form came from another site.', 403)
-  const person = await signedIn()
-  if (!person)
-    return wantsJson ? refuse('Your session has ended. Sign in again.', 401) : see(signInAddress(back))
-  const read = await readProgramme(code, person)
-  const refused = read.found
-    ? read.view
-      ? refusal(command, read.view.actor)
-      : read.refused
-    : 'There is no such programme.'
-  if (refused) return refuse(refused, 403)
   try {
     const { files } = await receiveUpload(request, await installedStore(), { files: 1 })
     const [file] = files
-    if (!file) return refuse('Choose a CSV file.', 400)
-    if (!/^text\//.test(file.mediaType)) return refuse(`${file.fileName} is no CSV file.`, 400)
-    await registerFile(file)
+    if (!file) return refuse('Choose a CSV file.')
+    if (!/^text\//.test(file.mediaType)) return refuse(`${file.fileName} is no CSV file.`)
+    await registerFile(file, { personId, programmeId: state.programme.id })
     const address = preview(file.sha256)
     return wantsJson ? Response.json({ address }) : see(address)
   } catch (error) {
-    if (error instanceof Refused) return refuse(error.message, 400)
+    if (error instanceof Refused) return refuse(error.message)
     throw error
   }
 }

@@ -1,9 +1,9 @@
+import { forbidden } from 'next/navigation'
 import { lessonAddress, lessonsAddress } from '@/app/addresses'
 import { DeskSheet } from '@/app/frame/desk-sheet'
 import { requirePerson } from '@/app/frame/visit'
 import { Day } from '@/app/ui/date'
 import { Empty } from '@/app/ui/empty'
-import { Notice } from '@/app/ui/notice'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { lessonsFor } from '@/lib/queries/lessons'
@@ -35,7 +35,8 @@ const PARTS = [
 /** What programmes taught, and what became of it in the standard plan. */
 export default async function LessonsPage() {
   const person = await requirePerson(lessonsAddress())
-  const lessons = person.administrator ? [] : await lessonsFor(person)
+  if (person.administrator) forbidden()
+  const lessons = await lessonsFor(person)
   const count = (standing: string) => lessons.filter((one) => lessonStanding(one) === standing).length
   return (
     <DeskSheet
@@ -45,9 +46,7 @@ export default async function LessonsPage() {
       supplement="What the programmes taught, and what later ones start with because of it"
       cells={PARTS.map(({ standing, heading }) => ({ label: heading, value: count(standing) }))}
     >
-      {person.administrator ? (
-        <Notice kind="refusal">An administrator takes no part in a programme’s decisions.</Notice>
-      ) : lessons.length === 0 ? (
+      {lessons.length === 0 ? (
         <Empty title="No lesson yet">
           One is proposed in a programme, from a field return, a finding or an item; quality accepts or
           declines it.

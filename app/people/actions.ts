@@ -3,6 +3,7 @@ import { revalidatePath } from 'next/cache'
 import { peopleAddress, personAddress } from '@/app/addresses'
 import { typedIn, type FormState } from '@/app/forms/form-state'
 import { submit, text, unfitToSend } from '@/app/forms/submit'
+import { momentInWords } from '@/app/ui/date'
 import { hashPassword, oneTimePassword } from '@/lib/auth/password'
 import { signedIn } from '@/lib/auth/session'
 import { perform } from '@/lib/commands/perform'
@@ -47,7 +48,7 @@ async function withOneTimePassword(
   return {
     fields: {},
     typed: {},
-    done: `The one-time password of ${name}, shown this once. Hand it over in person or by telephone; at the first sign-in a password of their own takes its place.`,
+    done: `The one-time password of ${name}, shown this once and good until ${momentInWords(String(outcome.result['oneTimePasswordUntil']))}. Hand it over in person or by telephone; at the first sign-in a password of their own takes its place.`,
     shownOnce: password,
   }
 }

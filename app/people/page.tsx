@@ -1,12 +1,13 @@
+import { forbidden } from 'next/navigation'
 import { peopleAddress, personAddress } from '@/app/addresses'
 import { DeskSheet } from '@/app/frame/desk-sheet'
 import { requirePerson } from '@/app/frame/visit'
 import { AddPersonForm } from '@/app/people/add-form'
+import { SignsInBy } from '@/app/people/signs-in-by'
 import { Button } from '@/app/ui/button'
 import { Day } from '@/app/ui/date'
 import { Empty } from '@/app/ui/empty'
 import { TextField } from '@/app/ui/field'
-import { Notice } from '@/app/ui/notice'
 import { Pagination } from '@/app/ui/pagination'
 import { RuledTable, type Column } from '@/app/ui/ruled-table'
 import { pageFromAddress, textFromAddress } from '@/lib/queries/from-address'
@@ -26,44 +27,32 @@ export default async function PeoplePage({ searchParams }: PeoplePageProps) {
   const given = await searchParams
   const text = textFromAddress(given.text)
   const page = pageFromAddress(given.page)
-  const refused = refusal('add-person', { ...person, departments: [], leads: false })
-  const { people, found } = refused ? { people: [], found: 0 } : await readPeople(text, page)
+  if (refusal('add-person', { ...person, departments: [], leads: false })) forbidden()
+  const { people, found } = await readPeople(text, page)
   return (
     <DeskSheet
       person={person}
       at={peopleAddress()}
       title="People"
       supplement="Who can sign in here, and with what rights; a programme’s lead invites its members"
-      cells={refused ? [] : [{ label: 'Found', value: found }]}
+      cells={[{ label: 'Found', value: found }]}
     >
-      {refused ? (
-        <Notice kind="refusal">{refused}</Notice>
+      <form method="get" role="search" className="form-row" aria-label="Find a person">
+        <TextField name="text" type="search" label="Name or address" defaultValue={text} />
+        <Button type="submit">Find</Button>
+      </form>
+      {people.length > 0 ? (
+        <RuledTable caption="People" captionHidden rows={people} rowKey={({ id }) => id} columns={COLUMNS} />
       ) : (
-        <>
-          <form method="get" role="search" className="form-row" aria-label="Find a person">
-            <TextField name="text" type="search" label="Name or address" defaultValue={text} />
-            <Button type="submit">Find</Button>
-          </form>
-          {people.length > 0 ? (
-            <RuledTable
-              caption="People"
-              captionHidden
-              rows={people}
-              rowKey={({ id }) => id}
-              columns={COLUMNS}
-            />
-          ) : (
-            <Empty title="Nobody found">Look for another name or address.</Empty>
-          )}
-          <Pagination
-            label="Pages of people"
-            page={page}
-            pages={Math.ceil(found / PEOPLE_A_PAGE)}
-            addressOf={(to) => `${peopleAddress()}?${new URLSearchParams({ text, page: String(to) })}`}
-          />
-          <AddPersonForm identityProvider={settings().identityProvider?.name} />
-        </>
+        <Empty title="Nobody found">Look for another name or address.</Empty>
       )}
+      <Pagination
+        label="Pages of people"
+        page={page}
+        pages={Math.ceil(found / PEOPLE_A_PAGE)}
+        addressOf={(to) => `${peopleAddress()}?${new URLSearchParams({ text, page: String(to) })}`}
+      />
+      <AddPersonForm identityProvider={settings().identityProvider?.name} />
     </DeskSheet>
   )
 }
@@ -73,7 +62,7 @@ const COLUMNS: Column<PersonRow>[] = [
   { label: 'Address', cell: ({ email }) => email },
   { label: 'Rights', set: 'shrink', cell: ({ rights }) => rights },
   { label: 'Programmes', cell: ({ memberships }) => memberships.join('; ') || 'none' },
-  { label: 'Signs in by', cell: ({ signsInBy }) => signsInBy },
+  { label: 'Signs in by', cell: (person) => <SignsInBy person={person} /> },
   {
     label: 'Access',
     set: 'shrink',

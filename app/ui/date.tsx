@@ -19,11 +19,9 @@ export function Month({ at }: { at: string }) {
 }
 
 /** A moment: "12 Mar 2026, 14:05 UTC". */
-export function Moment({ at }: { at: string | Date }) {
-  const date = new Date(at)
-  return (
-    <time dateTime={date.toISOString()}>
-      {dayText.format(date)}, {clockText.format(date)} UTC
-    </time>
-  )
-}
+export const momentInWords = (at: string | Date): string =>
+  `${dayText.format(new Date(at))}, ${clockText.format(new Date(at))} UTC`
+
+export const Moment = ({ at }: { at: string | Date }) => (
+  <time dateTime={new Date(at).toISOString()}>{momentInWords(at)}</time>
+)

@@ -1,3 +1,4 @@
+import { oneTimePasswordIsOver } from '@/lib/auth/one-time-password'
 import { hashPassword, LONGEST_PASSWORD, passwordMatches } from '@/lib/auth/password'
 import { admitTry, forgetFailures } from '@/lib/auth/throttle'
 import { database } from '@/lib/db/client'
@@ -7,6 +8,8 @@ export type Checked =
   | { readonly ok: false; readonly says: string }
 
 const NOT_RIGHT = 'The address or the password is not right.'
+
+const ONE_TIME_PASSWORD_OVER = 'This one-time password has expired. Ask an administrator for a new one.'
 
 /** A hash nobody has: an unknown address takes as long as a wrong password. */
 let nobody: Promise<string> | undefined
@@ -25,6 +28,7 @@ export async function checkPassword(email: string, password: string, now = new D
     person?.passwordHash ?? (await (nobody ??= hashPassword('nobody at all'))),
   )
   if (!right || !person?.passwordHash || person.disabledAt) return { ok: false, says: NOT_RIGHT }
+  if (oneTimePasswordIsOver(person, now)) return { ok: false, says: ONE_TIME_PASSWORD_OVER }
   await forgetFailures(address)
   return { ok: true, personId: person.id, credentialEpoch: person.credentialEpoch }
 }

@@ -2,6 +2,7 @@ import { cookies } from 'next/headers'
 import { decode, encode } from 'next-auth/jwt'
 import { cache } from 'react'
 import { database } from '@/lib/db/client'
+import { oneTimePasswordIsOver } from '@/lib/auth/one-time-password'
 import { claimsInForce, SESSION_SECONDS, type SessionClaims } from '@/lib/auth/session-claims'
 import { settings } from '@/lib/settings/settings'
 
@@ -24,6 +25,7 @@ export const signedIn = cache(async (): Promise<SignedIn | undefined> => {
   if (!claims) return undefined
   const person = await database().person.findUnique({ where: { id: claims.personId } })
   if (!person || person.disabledAt || person.credentialEpoch !== claims.credentialEpoch) return undefined
+  if (oneTimePasswordIsOver(person, new Date())) return undefined
   const { name, email, auditor, administrator, mustChangePassword } = person
   return {
     personId: person.id,

@@ -1,14 +1,26 @@
-import { database } from '@/lib/db/client'
+import { inTransaction } from '@/lib/db/transaction'
+import type { FileReader } from '@/lib/evidence/reached-file'
 import type { StoredContent } from '@/lib/evidence/store'
 
-/** Notes what the store holds, and when it was last sent. Bookkeeping, not a decision: nothing refers to the file until a command does. */
+/**
+ * Notes what the store holds, when it was last sent, by whom and for which programme. Bookkeeping, not a decision:
+ * nothing refers to the file until a command does, and until then it is there for its sender alone.
+ */
 export async function registerFile(
   { sha256, size, mediaType }: StoredContent,
+  { personId, programmeId }: FileReader,
   at = new Date(),
 ): Promise<void> {
-  await database().storedFile.upsert({
-    where: { sha256 },
-    create: { sha256, size, mediaType, storedAt: at },
-    update: { storedAt: at },
+  await inTransaction(async (tx) => {
+    await tx.storedFile.upsert({
+      where: { sha256 },
+      create: { sha256, size, mediaType, storedAt: at },
+      update: { storedAt: at },
+    })
+    await tx.upload.upsert({
+      where: { sha256_personId_programmeId: { sha256, personId, programmeId } },
+      create: { sha256, personId, programmeId, at },
+      update: { at },
+    })
   })
 }

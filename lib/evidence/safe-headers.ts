@@ -1,4 +1,5 @@
 import { extensionOf, CONTENT_KINDS, type ContentKind } from './content-kind'
+import { FILE_POLICY } from './file-policy'
 import type { StoredContent } from './store'
 
 const LONGEST_NAME = 120
@@ -24,7 +25,7 @@ export const safeHeaders = (
     : content.mediaType,
   'Content-Length': String(content.size),
   'Content-Disposition': attachment(nameForSaving(fileName, content.mediaType)),
-  'Content-Security-Policy': "sandbox; default-src 'none'",
+  'Content-Security-Policy': FILE_POLICY,
   'X-Content-Type-Options': 'nosniff',
   'Cross-Origin-Resource-Policy': 'same-origin',
   'Cache-Control': 'private, max-age=31536000, immutable',

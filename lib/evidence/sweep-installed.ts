@@ -20,6 +20,8 @@ export async function sweepInstalled(now = Date.now()): Promise<SweepResult> {
     WHERE file."storedAt" < ${before}
       AND NOT EXISTS (SELECT FROM "Evidence" WHERE "sha256" = file."sha256")
       AND NOT EXISTS (SELECT FROM "ReadingBatch" WHERE "sha256" = file."sha256")`
+  // A registration ends likewise: from then on only a record leads to the file.
+  await database().upload.deleteMany({ where: { at: { lt: before } } })
   const registered = await database().storedFile.findMany({ select: { sha256: true } })
   const { folder } = await installedStore()
   return sweepEvidence(folder, {

@@ -1,3 +1,4 @@
+import { oneTimePasswordIsOver } from '@/lib/auth/one-time-password'
 import { database } from '@/lib/db/client'
 import type { Prisma } from '@/lib/db/generated/client'
 import { INSTALLATION_TRAIL } from '@/lib/trail/append-entry'
@@ -16,10 +17,9 @@ export interface PersonRow {
   readonly disabledAt: Date | null
   readonly createdAt: Date
   readonly signsInBy:
-    | 'password'
-    | 'one-time password, not changed yet'
-    | 'identity provider'
-    | 'identity provider, not used yet'
+    'password' | 'one-time password' | 'identity provider' | 'identity provider, not used yet'
+  /** Until when a one-time password that was not changed yet is good, and whether that is over; else undefined. */
+  readonly oneTimePassword: { readonly until: Date | null; readonly isOver: boolean } | undefined
   /** Such as "LX-41, Quality". */
   readonly memberships: readonly string[]
 }
@@ -34,6 +34,7 @@ const SHOWN = {
   createdAt: true,
   passwordHash: true,
   mustChangePassword: true,
+  oneTimePasswordUntil: true,
   identity: true,
   memberships: {
     select: { department: true, programme: { select: { code: true } } },
@@ -84,6 +85,7 @@ function personRow({
   administrator,
   passwordHash,
   mustChangePassword,
+  oneTimePasswordUntil: until,
   identity,
   memberships,
   ...row
@@ -93,15 +95,39 @@ function personRow({
     rights: administrator ? 'administrator' : auditor ? 'auditor' : 'member',
     signsInBy: passwordHash
       ? mustChangePassword
-        ? 'one-time password, not changed yet'
+        ? 'one-time password'
         : 'password'
       : identity
         ? 'identity provider'
         : 'identity provider, not used yet',
+    oneTimePassword:
+      passwordHash && mustChangePassword
+        ? {
+            until,
+            isOver: oneTimePasswordIsOver({ mustChangePassword, oneTimePasswordUntil: until }, new Date()),
+          }
+        : undefined,
     memberships: memberships.map(
       ({ department, programme }) => `${programme.code}, ${DEPARTMENT_NAMES[department as Department]}`,
     ),
   }
+}
+
+const ONE_TIME_SHOWN = 20
+
+/** Whose one-time password was not changed yet, the earliest to end first. */
+export async function readOneTimePasswords(): Promise<{ people: readonly PersonRow[]; found: number }> {
+  const where = { mustChangePassword: true, passwordHash: { not: null }, disabledAt: null }
+  const [rows, found] = await Promise.all([
+    database().person.findMany({
+      where,
+      orderBy: [{ oneTimePasswordUntil: 'asc' }, { name: 'asc' }],
+      take: ONE_TIME_SHOWN,
+      select: SHOWN,
+    }),
+    database().person.count({ where }),
+  ])
+  return { people: rows.map(personRow), found }
 }
 
 /** Whether somebody's sign-in is open: they exist and were not disabled. */

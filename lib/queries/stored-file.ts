@@ -1,4 +1,5 @@
 import { database } from '@/lib/db/client'
+import { isReached, type FileReader } from '@/lib/evidence/reached-file'
 import { isUuid } from '@/lib/queries/from-address'
 
 /** The stored file behind a piece of evidence of this programme, withdrawn or not. */
@@ -18,4 +19,12 @@ export async function readStoredFile(programmeId: string, evidenceId: string) {
         fileName: evidence.fileName ?? stored.sha256,
       }
     : undefined
+}
+
+/** Whether a stored file of that hash is there for this person in this programme. */
+export async function isFileReached(sha256: string, reader: FileReader): Promise<boolean> {
+  if (!/^[0-9a-f]{64}$/.test(sha256)) return false
+  const found = await database().$queryRaw<unknown[]>`
+    SELECT FROM "StoredFile" AS file WHERE file."sha256" = ${sha256} AND ${isReached(reader)}`
+  return found.length > 0
 }

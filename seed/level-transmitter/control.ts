@@ -137,7 +137,7 @@ async function keepLogs(story: Story, instruments: Readonly<Record<string, strin
     await story.do('goran', 'add-readings', {
       log: code,
       readings: readingsOf(rows),
-      file: await storeText(`${code}.csv`, csvOf(written)),
+      file: await storeText(story, 'goran', `${code}.csv`, csvOf(written)),
       mapping: null,
     })
   }

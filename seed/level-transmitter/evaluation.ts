@@ -61,6 +61,6 @@ async function record(
     instrument: test.instrument && (instruments[test.instrument] ?? null),
     conditions: test.conditions,
     readings: readingsOf(test.rows),
-    file: await storeText(`${lot}-${test.method}.csv`, csvOf(test.rows)),
+    file: await storeText(story, 'sunniva', `${lot}-${test.method}.csv`, csvOf(test.rows)),
   })
 }

@@ -34,9 +34,14 @@ async function sent(text: string, daysAgo: number): Promise<string> {
   const content = await store.put(Readable.from([Buffer.from(text)]))
   const at = new Date(Date.now() - daysAgo * DAY_MS)
   await utimes(contentPath(store.folder, content.sha256), at, at)
-  await registerFile(content, at)
+  await registerFile(content, await sender(), at)
   return content.sha256
 }
+
+const sender = async () => ({
+  personId: world.person.design,
+  programmeId: (await database().programme.findUniqueOrThrow({ where: { code: world.code } })).id,
+})
 
 const attach = (sha256: string) =>
   world.as('design', 'attach-evidence', {

@@ -86,6 +86,7 @@ describe('the first start without the demo', () => {
   test('makes an administrator and shows the password this once', async () => {
     const first = await startReady()
     expect(first.printed()).toMatch(/The first administrator\. .*\n {2}administrator@localhost {2}\S{12,}/)
+    expect(first.printed()).toMatch(/It is good until \d{4}-\d\d-\d\d \d\d:\d\d UTC\./)
     expect(await serves()).toBe(true)
     first.process.kill('SIGTERM')
     expect(await first.ended).toBe(0)

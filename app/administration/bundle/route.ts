@@ -1,17 +1,16 @@
-import { installationRefusal } from '@/app/administration/reader'
+import { guarded } from '@/app/guard/guarded'
+import { readsInstallation } from '@/app/guard/rights'
 import { fileResponse } from '@/lib/exports/text-response'
 import { bundleText } from '@/lib/exports/trail-bundle'
 import { INSTALLATION_TRAIL } from '@/lib/trail/append-entry'
 
+const INSTALLATION = { id: INSTALLATION_TRAIL, code: INSTALLATION_TRAIL, title: 'People and instruments' }
+
 /** The installation's own trail as a file that the standalone verifier checks. */
-export async function GET(): Promise<Response> {
-  const installation = { id: INSTALLATION_TRAIL, code: INSTALLATION_TRAIL, title: 'People and instruments' }
-  return (
-    (await installationRefusal()) ??
-    fileResponse(
-      bundleText(installation, new Date().toISOString()),
-      'installation-trail.json',
-      'application/json',
-    )
-  )
-}
+export const GET = guarded(readsInstallation, () =>
+  fileResponse(
+    bundleText(INSTALLATION, new Date().toISOString()),
+    'installation-trail.json',
+    'application/json',
+  ),
+)

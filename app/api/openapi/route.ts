@@ -1,4 +1,5 @@
+import { openToAll } from '@/app/guard/open-to-all'
 import { apiDocument } from '@/lib/machines/api-document'
 
-/** What machines may send, in the OpenAPI 3.1 form. It tells nothing of any programme, so it is open. */
-export const GET = (): Response => Response.json(apiDocument())
+/** What machines may send, in the OpenAPI 3.1 form. */
+export const GET = openToAll('It tells nothing of any programme.', () => Response.json(apiDocument()))

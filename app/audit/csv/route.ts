@@ -1,12 +1,11 @@
-import { auditReader } from '@/app/audit/reader'
+import { guarded } from '@/app/guard/guarded'
+import { readsTrails } from '@/app/guard/rights'
 import { fileResponse } from '@/lib/exports/text-response'
 import { trailCsv } from '@/lib/exports/trail-csv'
 import { auditSearchFrom, readableTrails } from '@/lib/queries/audit'
 
 /** All entries of all trails the person may read, as one table. */
-export async function GET(request: Request): Promise<Response> {
-  const found = await auditReader()
-  if ('answer' in found) return found.answer
+export const GET = guarded(readsTrails, async ({ request, person }) => {
   const { code } = auditSearchFrom(Object.fromEntries(new URL(request.url).searchParams))
-  return fileResponse(trailCsv(await readableTrails(found.person, code)), 'trails.csv', 'text/csv')
-}
+  return fileResponse(trailCsv(await readableTrails(person, code)), 'trails.csv', 'text/csv')
+})

@@ -1,10 +1,10 @@
-import { notFound } from 'next/navigation'
+import { forbidden, notFound } from 'next/navigation'
 import { peopleAddress, personAddress } from '@/app/addresses'
 import { DeskSheet } from '@/app/frame/desk-sheet'
 import { requirePerson } from '@/app/frame/visit'
+import { SignsInBy } from '@/app/people/signs-in-by'
 import { Entries } from '@/app/programmes/[code]/trail/entries'
 import { Day } from '@/app/ui/date'
-import { Notice } from '@/app/ui/notice'
 import { Section } from '@/app/ui/section'
 import { readPerson } from '@/lib/queries/people'
 import { refusal } from '@/shared/policy'
@@ -22,40 +22,35 @@ interface PersonPageProps {
 export default async function PersonPage({ params }: PersonPageProps) {
   const { person: id } = await params
   const visitor = await requirePerson(personAddress(id))
-  const refused = refusal('change-person', { ...visitor, departments: [], leads: false })
-  const found = !refused && ID.test(id) ? await readPerson(id) : undefined
-  if (!refused && !found) notFound()
-  const person = found?.person
+  if (refusal('change-person', { ...visitor, departments: [], leads: false })) forbidden()
+  const found = ID.test(id) ? await readPerson(id) : undefined
+  if (!found) notFound()
+  const { person } = found
   return (
     <DeskSheet
       person={visitor}
       at={peopleAddress()}
-      title={person?.name ?? 'People'}
-      supplement={person?.email}
-      place={[{ text: 'People', href: peopleAddress() }, { text: person?.name ?? 'Person' }]}
-      cells={
-        person
-          ? [
-              { label: 'Rights', value: person.rights },
-              { label: 'Programmes', value: person.memberships.join('; ') || 'none', wide: true },
-              { label: 'Signs in by', value: person.signsInBy },
-              { label: 'Since', value: <Day at={person.createdAt} /> },
-              {
-                label: 'Access',
-                value: person.disabledAt ? (
-                  <>
-                    ended <Day at={person.disabledAt} />
-                  </>
-                ) : (
-                  'open'
-                ),
-              },
-            ]
-          : []
-      }
+      title={person.name}
+      supplement={person.email}
+      place={[{ text: 'People', href: peopleAddress() }, { text: person.name }]}
+      cells={[
+        { label: 'Rights', value: person.rights },
+        { label: 'Programmes', value: person.memberships.join('; ') || 'none', wide: true },
+        { label: 'Signs in by', value: <SignsInBy person={person} /> },
+        { label: 'Since', value: <Day at={person.createdAt} /> },
+        {
+          label: 'Access',
+          value: person.disabledAt ? (
+            <>
+              ended <Day at={person.disabledAt} />
+            </>
+          ) : (
+            'open'
+          ),
+        },
+      ]}
     >
-      {refused && <Notice kind="refusal">{refused}</Notice>}
-      {found && (
+      {
         <>
           <ChangeForm person={found.person} />
           {found.person.id !== visitor.personId && (
@@ -71,7 +66,7 @@ export default async function PersonPage({ params }: PersonPageProps) {
             <Entries entries={found.entries} />
           </Section>
         </>
-      )}
+      }
     </DeskSheet>
   )
 }

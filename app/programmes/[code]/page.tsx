@@ -19,19 +19,19 @@ export default async function RouteCardPage({ params }: RouteCardPageProps) {
   const { code } = await params
   const visit = await visitProgramme(code)
   const { view } = visit
-  const programme = view?.state.programme
-  const lead = view?.state.members.find(({ personId }) => personId === programme?.leadId)
+  const programme = view.state.programme
+  const lead = view.state.members.find(({ personId }) => personId === programme.leadId)
   return (
     <ProgrammeSheet
       visit={visit}
-      code={view?.code ?? decodeURIComponent(code)}
-      at={routeCardAddress(view?.code ?? code)}
-      title={programme?.title ?? ''}
+      code={view.code}
+      at={routeCardAddress(view.code)}
+      title={programme.title}
       supplement="Route card"
       cells={[
-        { label: 'Programme', value: programme?.code },
+        { label: 'Programme', value: programme.code },
         { label: 'Lead', value: lead?.name ?? '' },
-        { label: 'Status', value: view ? statusOf(view.judgement) : '' },
+        { label: 'Status', value: statusOf(view.judgement) },
       ]}
     >
       {(readable) => (

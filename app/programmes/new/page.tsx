@@ -1,10 +1,10 @@
+import { forbidden } from 'next/navigation'
 import { randomUUID } from 'node:crypto'
 import { newProgrammeAddress, programmesAddress } from '@/app/addresses'
 import { CommandForm } from '@/app/forms/command-form'
 import { ChoiceBox, NumberBox, PickBox, TextBox } from '@/app/forms/fields'
 import { DeskSheet } from '@/app/frame/desk-sheet'
 import { requirePerson } from '@/app/frame/visit'
-import { Notice } from '@/app/ui/notice'
 import { SubmitButton } from '@/app/ui/submit-button'
 import { DEPARTMENT_NAMES, DEPARTMENTS } from '@/shared/plan/department'
 import type { Parameter } from '@/shared/plan/parameter'
@@ -23,7 +23,7 @@ export const metadata = { title: 'Open a programme – Liquidus' }
 /** Opening a programme: what is said here heads its whole specification. */
 export default async function NewProgrammePage() {
   const person = await requirePerson(newProgrammeAddress())
-  const refused = refusal('open-programme', { ...person, departments: [], leads: false })
+  if (refusal('open-programme', { ...person, departments: [], leads: false })) forbidden()
   return (
     <DeskSheet
       person={person}
@@ -32,70 +32,66 @@ export default async function NewProgrammePage() {
       supplement="One board, from specification to service. You will lead it, and can hand the lead over later."
       place={[{ text: 'Programmes', href: programmesAddress() }, { text: 'Open a programme' }]}
     >
-      {refused ? (
-        <Notice kind="refusal">{refused}</Notice>
-      ) : (
-        <CommandForm
-          action={openProgramme}
-          formKey={randomUUID()}
-          label="The programme"
-          className="form-narrow"
-        >
-          <TextBox
-            name="code"
-            label="Code"
-            hint="2 to 24 letters, digits or hyphens, such as LX-41. It cannot be changed later."
-            maxLength={24}
-            required
-          />
-          <TextBox
-            name="title"
-            label="Title"
-            hint="What the board is, in a few words."
-            maxLength={120}
-            required
-          />
-          <PickBox
-            name="department"
-            label="Your department in this programme"
-            choices={DEPARTMENTS.map((value) => ({ value, text: DEPARTMENT_NAMES[value] }))}
-            required
-          />
-          <ChoiceBox
-            name="productClass"
-            label={productClass.label}
-            hint={productClass.help}
-            choices={choicesOf(productClass)}
-          />
-          <ChoiceBox
-            name="alloyFamily"
-            label={alloyFamily.label}
-            hint={alloyFamily.help}
-            choices={choicesOf(alloyFamily)}
-          />
-          <NumberBox
-            name="serviceYears"
-            label={serviceYears.label}
-            hint={serviceYears.help}
-            unit="years"
-            required
-          />
-          <ChoiceBox
-            name="environment"
-            label={environment.label}
-            hint={environment.help}
-            choices={choicesOf(environment)}
-          />
-          <NumberBox
-            name="annualVolume"
-            label={annualVolume.label}
-            hint={annualVolume.help}
-            unit="boards"
-            required
-          />
-          <SubmitButton>Open the programme</SubmitButton>
-        </CommandForm>
-      )}
+      <CommandForm
+        action={openProgramme}
+        formKey={randomUUID()}
+        label="The programme"
+        className="form-narrow"
+      >
+        <TextBox
+          name="code"
+          label="Code"
+          hint="2 to 24 letters, digits or hyphens, such as LX-41. It cannot be changed later."
+          maxLength={24}
+          required
+        />
+        <TextBox
+          name="title"
+          label="Title"
+          hint="What the board is, in a few words."
+          maxLength={120}
+          required
+        />
+        <PickBox
+          name="department"
+          label="Your department in this programme"
+          choices={DEPARTMENTS.map((value) => ({ value, text: DEPARTMENT_NAMES[value] }))}
+          required
+        />
+        <ChoiceBox
+          name="productClass"
+          label={productClass.label}
+          hint={productClass.help}
+          choices={choicesOf(productClass)}
+        />
+        <ChoiceBox
+          name="alloyFamily"
+          label={alloyFamily.label}
+          hint={alloyFamily.help}
+          choices={choicesOf(alloyFamily)}
+        />
+        <NumberBox
+          name="serviceYears"
+          label={serviceYears.label}
+          hint={serviceYears.help}
+          unit="years"
+          required
+        />
+        <ChoiceBox
+          name="environment"
+          label={environment.label}
+          hint={environment.help}
+          choices={choicesOf(environment)}
+        />
+        <NumberBox
+          name="annualVolume"
+          label={annualVolume.label}
+          hint={annualVolume.help}
+          unit="boards"
+          required
+        />
+        <SubmitButton>Open the programme</SubmitButton>
+      </CommandForm>
     </DeskSheet>
   )
 }

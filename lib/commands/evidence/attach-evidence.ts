@@ -20,11 +20,11 @@ export const attachEvidence = defineCommand({
     note: optionalLine('The note', 500),
     what: z.union([file, link], { error: 'Choose a file or give a link.' }),
   }),
-  async load(tx, { item, what }, { programmeId }) {
+  async load(tx, { item, what }, { programmeId, actor }) {
     const hash = 'sha256' in what ? what.sha256 : null
     return {
       item: await loadPlanItem(tx, programmeId, item),
-      stored: hash ? await claimFile(tx, hash) : null,
+      stored: hash ? await claimFile(tx, hash, { personId: actor.personId, programmeId }) : null,
       twin: await tx.evidence.findFirst({
         where: {
           programmeId,

@@ -28,9 +28,9 @@ export const addReadings = defineCommand({
     /** Which column of the file is which, remembered for the next import. */
     mapping: z.record(z.string(), z.string()).nullable(),
   }),
-  load: async (tx, { log, file }, { programmeId }) => ({
+  load: async (tx, { log, file }, { programmeId, actor }) => ({
     log: await tx.log.findUnique({ where: { programmeId_code: { programmeId, code: log } } }),
-    stored: file && (await claimFile(tx, file)),
+    stored: file && (await claimFile(tx, file, { personId: actor.personId, programmeId })),
     twin:
       file &&
       (await tx.readingBatch.findFirst({

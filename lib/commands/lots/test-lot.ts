@@ -26,12 +26,12 @@ export const testLot = defineCommand({
     readings: readingsInput,
     file: sourceFile,
   }),
-  async load(tx, { lot, instrument, file }, { programmeId }) {
+  async load(tx, { lot, instrument, file }, { programmeId, actor }) {
     return {
       lot: await loadLot(tx, programmeId, lot),
       instrument:
         instrument && (await tx.instrument.findUnique({ where: { id: instrument }, select: { tag: true } })),
-      stored: file && (await claimFile(tx, file)),
+      stored: file && (await claimFile(tx, file, { personId: actor.personId, programmeId })),
     }
   },
   decide({ lot, instrument, stored }, input, { newId, today }) {

@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
 import { emailAddress, line } from '@/lib/commands/inputs'
+import { oneTimePasswordUntil } from '@/lib/auth/one-time-password'
 import { Refused } from '@/shared/refused'
 
 export const RIGHTS = ['member', 'auditor', 'administrator'] as const
@@ -16,7 +17,7 @@ export const addPerson = defineCommand({
     passwordHash: z.string().nullable(),
   }),
   load: (tx, { email }) => tx.person.findUnique({ where: { email }, select: { name: true } }),
-  decide(twin, { email, name, rights: as, passwordHash }, { newId }) {
+  decide(twin, { email, name, rights: as, passwordHash }, { newId, now }) {
     if (twin) throw new Refused(`${twin.name} has this address already.`, { email: 'This address is taken.' })
     const person = {
       id: newId(),
@@ -25,10 +26,11 @@ export const addPerson = defineCommand({
       auditor: as === 'auditor',
       administrator: as === 'administrator',
     }
+    const until = passwordHash === null ? null : oneTimePasswordUntil(now).toISOString()
     return {
-      change: { ...person, passwordHash, mustChangePassword: passwordHash !== null },
-      record: { person: name, personId: person.id, email, rights: as },
-      result: { person: person.id },
+      change: { ...person, passwordHash, mustChangePassword: until !== null, oneTimePasswordUntil: until },
+      record: { person: name, personId: person.id, email, rights: as, oneTimePasswordUntil: until },
+      result: { person: person.id, ...(until && { oneTimePasswordUntil: until }) },
     }
   },
   async apply(tx, person, { now }) {

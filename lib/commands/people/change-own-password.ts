@@ -11,7 +11,12 @@ export const changeOwnPassword = defineCommand({
     return {
       change: {
         id: person.id,
-        data: { passwordHash, mustChangePassword: false, credentialEpoch: person.credentialEpoch + 1 },
+        data: {
+          passwordHash,
+          mustChangePassword: false,
+          oneTimePasswordUntil: null,
+          credentialEpoch: person.credentialEpoch + 1,
+        },
       },
       record: { person: person.name },
       result: { credentialEpoch: person.credentialEpoch + 1 },

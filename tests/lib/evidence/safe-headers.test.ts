@@ -11,7 +11,7 @@ test('content is saved, never run, and its type not guessed at', () => {
     'Content-Type': 'application/pdf',
     'Content-Length': '12',
     'Content-Disposition': `attachment; filename="report.pdf"; filename*=UTF-8''report.pdf`,
-    'Content-Security-Policy': "sandbox; default-src 'none'",
+    'Content-Security-Policy': "sandbox; default-src 'none'; frame-ancestors 'none'; base-uri 'none'",
     'X-Content-Type-Options': 'nosniff',
     'Cross-Origin-Resource-Policy': 'same-origin',
     'Cache-Control': 'private, max-age=31536000, immutable',

@@ -19,10 +19,10 @@ interface ActionsPageProps {
 /** What the departments have asked each other: the open questions first, oldest due first. */
 export default async function ActionsPage({ params }: ActionsPageProps) {
   const visit = await visitProgramme((await params).code)
-  const code = visit.view?.code ?? (await params).code
+  const code = visit.view.code
   if (!code) notFound()
-  const actions = visit.view?.state.actions ?? []
-  const today = visit.view?.state.facts.today ?? ''
+  const actions = visit.view.state.actions
+  const today = visit.view.state.facts.today
   const open = actions.filter((action) => !isClosed(action))
   return (
     <ProgrammeSheet

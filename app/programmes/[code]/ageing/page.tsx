@@ -26,7 +26,7 @@ export default async function AgeingPage({ params, searchParams }: AgeingPagePro
     ]),
   )
   const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
+  const code = visit.view.code
   return (
     <ProgrammeSheet
       visit={visit}

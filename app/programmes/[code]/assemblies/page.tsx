@@ -22,8 +22,8 @@ export default async function AssembliesPage({ params, searchParams }: Assemblie
   const { code: asked } = await params
   const { serial = '', page } = await searchParams
   const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
-  const all = visit.view ? assembliesOnRecord(visit.view.state.facts.records) : []
+  const code = visit.view.code
+  const all = assembliesOnRecord(visit.view.state.facts.records)
   const wanted = serialKey(serial)
   const found = all.filter((one) => serialKey(one).includes(wanted))
   const exact = found.find((one) => serialKey(one) === wanted)

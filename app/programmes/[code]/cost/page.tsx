@@ -18,10 +18,10 @@ export default async function CostPage({ params }: CostPageProps) {
   const { code: asked } = await params
   const visit = await visitProgramme(asked)
   const { view } = visit
-  const code = view?.code ?? decodeURIComponent(asked)
-  const id = view?.state.programme.id
-  const [studies, revisions] = id ? await Promise.all([readOptionStudies(id), lateRevisions(id)]) : [[], []]
-  const costs = view && costsOf(view, { studies, revisions })
+  const code = view.code
+  const { id } = view.state.programme
+  const [studies, revisions] = await Promise.all([readOptionStudies(id), lateRevisions(id)])
+  const costs = costsOf(view, { studies, revisions })
   return (
     <ProgrammeSheet
       visit={visit}
@@ -30,32 +30,26 @@ export default async function CostPage({ params }: CostPageProps) {
       place={[{ text: 'Cost' }]}
       title="Cost"
       supplement="What was spent so that joints hold, what failure cost, and what each decision is worth; one currency throughout"
-      cells={
-        costs
-          ? [
-              { label: 'Spent in all', value: formatNumber(costs.summary.total) },
-              {
-                label: 'Of it on failure',
-                value: formatQuantity(costs.summary.failureShare * 100, '%', 3),
-              },
-              { label: 'Boards made', value: costs.boards },
-              {
-                label: 'A board',
-                value: costs.boards > 0 ? formatNumber(costs.summary.total / costs.boards) : 'none made yet',
-              },
-            ]
-          : []
-      }
+      cells={[
+        { label: 'Spent in all', value: formatNumber(costs.summary.total) },
+        {
+          label: 'Of it on failure',
+          value: formatQuantity(costs.summary.failureShare * 100, '%', 3),
+        },
+        { label: 'Boards made', value: costs.boards },
+        {
+          label: 'A board',
+          value: costs.boards > 0 ? formatNumber(costs.summary.total / costs.boards) : 'none made yet',
+        },
+      ]}
     >
-      {(readable) =>
-        costs && (
-          <>
-            <ByClass costs={costs} code={readable.code} />
-            <ByDecision costs={costs} code={readable.code} />
-            <WhenCheaper costs={costs} code={readable.code} />
-          </>
-        )
-      }
+      {(readable) => (
+        <>
+          <ByClass costs={costs} code={readable.code} />
+          <ByDecision costs={costs} code={readable.code} />
+          <WhenCheaper costs={costs} code={readable.code} />
+        </>
+      )}
     </ProgrammeSheet>
   )
 }

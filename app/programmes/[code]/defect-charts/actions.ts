@@ -1,28 +1,29 @@
 'use server'
 import { defectChartsAddress } from '@/app/addresses'
 import { rowFromForm } from '@/app/forms/column-value'
-import { typedIn, type FormState } from '@/app/forms/form-state'
+import type { FormState } from '@/app/forms/form-state'
 import { submit, text } from '@/app/forms/submit'
-import { NOTHING_TICKED, tickedSignals } from '@/app/signals/ticked-signals'
+import { signalsAnswered } from '@/app/signals/ticked-signals'
 import { ANSWER_COLUMNS } from '@/shared/records/kinds/answer-columns'
 
 /** One answer to every ticked signal of a chart of defects: the cause, and what was done. */
 export async function answerDefectSignals(_state: FormState, form: FormData): Promise<FormState> {
   const [programme, chart] = [text(form, 'programme'), text(form, 'chart')]
-  const ticked = tickedSignals(form)
-  if (ticked.length === 0) return { message: NOTHING_TICKED, fields: {}, typed: typedIn(form) }
-  const answer = rowFromForm(form, 'rows.0', ANSWER_COLUMNS)
-  const rows = ticked.map(([chartRule = '', sample = '', inspectedOn = '']) => ({
-    chart,
-    chartRule,
-    sample,
-    inspectedOn,
-    ...answer,
-  }))
+  const toInput = () => {
+    const answer = rowFromForm(form, 'rows.0', ANSWER_COLUMNS)
+    const rows = signalsAnswered(form).map(([chartRule = '', sample = '', inspectedOn = '']) => ({
+      chart,
+      chartRule,
+      sample,
+      inspectedOn,
+      ...answer,
+    }))
+    return { programme, kind: 'defect-signal-answer', rows }
+  }
   return submit(
     'add-record',
     form,
-    () => ({ programme, kind: 'defect-signal-answer', rows }),
+    toInput,
     () => `${defectChartsAddress(programme)}?chart=${encodeURIComponent(chart)}#signals`,
   )
 }

@@ -18,7 +18,7 @@ export default async function DefectChartsPage({ params, searchParams }: DefectC
   const { code: programme } = await params
   const asked = await searchParams
   const visit = await visitProgramme(programme)
-  const code = visit.view?.code ?? programme
+  const code = visit.view.code
   return (
     <ProgrammeSheet
       visit={visit}
@@ -27,7 +27,7 @@ export default async function DefectChartsPage({ params, searchParams }: DefectC
       place={[{ text: 'Inspections', href: inspectionsAddress(code) }, { text: 'Charts of defects' }]}
       title="Charts of defects"
       supplement="Whether soldering still makes as few defects as it did"
-      cells={[{ label: 'Inspections', value: visit.view?.state.facts.records.inspections.length ?? 0 }]}
+      cells={[{ label: 'Inspections', value: visit.view.state.facts.records.inspections.length }]}
     >
       {(view) => <DefectCharts view={view} asked={asked} />}
     </ProgrammeSheet>

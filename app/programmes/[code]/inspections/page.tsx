@@ -24,9 +24,9 @@ export default async function InspectionsPage({ params, searchParams }: Inspecti
   const { code: asked } = await params
   const { find = '', page = '1' } = await searchParams
   const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
-  const facts = visit.view && defectFactsOf(visit.view)
-  const { record, held = [] } = facts ?? {}
+  const code = visit.view.code
+  const facts = defectFactsOf(visit.view)
+  const { record, held = [] } = facts
   return (
     <ProgrammeSheet
       visit={visit}
@@ -36,9 +36,9 @@ export default async function InspectionsPage({ params, searchParams }: Inspecti
       title="Inspections"
       supplement="Joints seen and defects found, judged against the joint budget of the specification"
       cells={[
-        { label: 'Assemblies', value: record?.assembliesSeen ?? 0 },
-        { label: 'Joints seen', value: record?.jointsSeen ?? 0 },
-        { label: 'Defective joints', value: record?.defective ?? 0 },
+        { label: 'Assemblies', value: record.assembliesSeen },
+        { label: 'Joints seen', value: record.jointsSeen },
+        { label: 'Defective joints', value: record.defective },
         { label: 'Per million', value: held[0] ? formatNumber(held[0].perMillion, 3) : '–' },
         { label: 'Budget', value: held[0] ? formatNumber(held[0].standing.budgetPerMillion, 3) : 'not set' },
       ]}
@@ -56,7 +56,7 @@ export default async function InspectionsPage({ params, searchParams }: Inspecti
               <ManyAtOnce view={view} />
             </div>
           )}
-          {facts && (
+          {
             <>
               <AgainstBudget view={view} facts={facts} />
               <WhereTheyLie view={view} facts={facts} />
@@ -64,7 +64,7 @@ export default async function InspectionsPage({ params, searchParams }: Inspecti
               <Yields view={view} facts={facts} />
               <PlanKept view={view} />
             </>
-          )}
+          }
           <AssembliesSeen view={view} find={find} page={Number.parseInt(page, 10) || 1} />
         </>
       )}

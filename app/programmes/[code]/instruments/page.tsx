@@ -22,8 +22,8 @@ export async function generateMetadata({ params }: InstrumentsInUseProps) {
 export default async function InstrumentsInUsePage({ params }: InstrumentsInUseProps) {
   const { code: asked } = await params
   const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
-  const uses = visit.view ? instrumentUses(visit.view.state.facts.records) : []
+  const code = visit.view.code
+  const uses = instrumentUses(visit.view.state.facts.records)
   return (
     <ProgrammeSheet
       visit={visit}

@@ -17,8 +17,8 @@ interface ProgrammeLessonsPageProps {
 export default async function ProgrammeLessonsPage({ params }: ProgrammeLessonsPageProps) {
   const { code: asked } = await params
   const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? decodeURIComponent(asked)
-  const lessons = visit.view ? await lessonsOf(visit.view.state.programme.id) : []
+  const code = visit.view.code
+  const lessons = await lessonsOf(visit.view.state.programme.id)
   const count = (standing: string) => lessons.filter((one) => lessonStanding(one) === standing).length
   return (
     <ProgrammeSheet

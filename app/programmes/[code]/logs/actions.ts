@@ -1,12 +1,13 @@
 'use server'
 import { logAddress } from '@/app/addresses'
 import { rowFromForm } from '@/app/forms/column-value'
-import { typedIn, type FormState } from '@/app/forms/form-state'
+import type { FormState } from '@/app/forms/form-state'
 import { submit, text } from '@/app/forms/submit'
-import { NOTHING_TICKED, tickedSignals } from '@/app/signals/ticked-signals'
+import { signalsAnswered } from '@/app/signals/ticked-signals'
 import { findCharacteristic } from '@/shared/records/characteristics'
 import { ANSWER_COLUMNS } from '@/shared/records/kinds/answer-columns'
 import { readingsFromRows } from '@/shared/records/readings-from-rows'
+import { Refused } from '@/shared/refused'
 
 export async function openLog(_state: FormState, form: FormData): Promise<FormState> {
   const programme = text(form, 'programme')
@@ -24,34 +25,31 @@ export async function openLog(_state: FormState, form: FormData): Promise<FormSt
 /** One reading typed in at the line. */
 export async function addReading(_state: FormState, form: FormData): Promise<FormState> {
   const [programme, log] = [text(form, 'programme'), text(form, 'log')]
-  const characteristic = findCharacteristic(text(form, 'characteristic'))
-  const at = Date.parse(`${text(form, 'readings.0.at')}Z`)
-  if (!characteristic || Number.isNaN(at)) {
-    const says = 'Say when it was read: date and time.'
-    return { message: says, fields: { 'readings.0.at': says }, typed: typedIn(form) }
+  const toInput = () => {
+    const characteristic = findCharacteristic(text(form, 'characteristic'))
+    const at = Date.parse(`${text(form, 'readings.0.at')}Z`)
+    if (!characteristic || Number.isNaN(at)) {
+      const says = 'Say when it was read: date and time.'
+      throw new Refused(says, { 'readings.0.at': says })
+    }
+    const row = rowFromForm(form, 'readings.0', characteristic.columns)
+    return { programme, log, readings: readingsFromRows([{ at, ...row }]), file: null, mapping: null }
   }
-  const row = rowFromForm(form, 'readings.0', characteristic.columns)
-  const toInput = () => ({
-    programme,
-    log,
-    readings: readingsFromRows([{ at, ...row }]),
-    file: null,
-    mapping: null,
-  })
   return submit('add-readings', form, toInput, () => logAddress(programme, log))
 }
 
 /** One answer to every ticked signal of a log: the cause, and what was done. */
 export async function answerSignals(_state: FormState, form: FormData): Promise<FormState> {
   const [programme, log] = [text(form, 'programme'), text(form, 'log')]
-  const ticked = tickedSignals(form)
-  if (ticked.length === 0) return { message: NOTHING_TICKED, fields: {}, typed: typedIn(form) }
-  const answer = rowFromForm(form, 'rows.0', ANSWER_COLUMNS)
-  const rows = ticked.map(([chartRule = '', readingAt = '']) => ({ log, chartRule, readingAt, ...answer }))
-  return submit(
-    'add-record',
-    form,
-    () => ({ programme, kind: 'signal-answer', rows }),
-    () => `${logAddress(programme, log)}#signals`,
-  )
+  const toInput = () => {
+    const answer = rowFromForm(form, 'rows.0', ANSWER_COLUMNS)
+    const rows = signalsAnswered(form).map(([chartRule = '', readingAt = '']) => ({
+      log,
+      chartRule,
+      readingAt,
+      ...answer,
+    }))
+    return { programme, kind: 'signal-answer', rows }
+  }
+  return submit('add-record', form, toInput, () => `${logAddress(programme, log)}#signals`)
 }

@@ -20,9 +20,9 @@ export async function generateMetadata({ params }: LogsPageProps) {
 export default async function LogsPage({ params }: LogsPageProps) {
   const { code: asked } = await params
   const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
-  const logs = [...(visit.view?.state.facts.records.logs.values() ?? [])].flat()
-  const tokens = visit.view ? await machineTokens(visit.view.state.programme.id) : []
+  const code = visit.view.code
+  const logs = [...visit.view.state.facts.records.logs.values()].flat()
+  const tokens = await machineTokens(visit.view.state.programme.id)
   return (
     <ProgrammeSheet
       visit={visit}

@@ -1,8 +1,8 @@
 'use server'
 import { lotAddress } from '@/app/addresses'
 import { typedIn, type FormState } from '@/app/forms/form-state'
-import { number, submit, text, unfitToSend } from '@/app/forms/submit'
-import { signedIn } from '@/lib/auth/session'
+import { number, submit, text } from '@/app/forms/submit'
+import { importerInto } from '@/app/imports/importer'
 import { prepareLotTest } from './[lot]/prepare-test'
 
 export async function receiveLot(_state: FormState, form: FormData): Promise<FormState> {
@@ -19,9 +19,9 @@ export async function receiveLot(_state: FormState, form: FormData): Promise<For
 
 /** A test with its readings typed in, or read from the file that was previewed. */
 export async function testLot(_state: FormState, form: FormData): Promise<FormState> {
-  const unfit = unfitToSend(await signedIn())
-  if (unfit) return { message: unfit, fields: {}, typed: typedIn(form) }
-  const prepared = await prepareLotTest(form)
+  const importer = await importerInto(text(form, 'programme'), 'test-lot')
+  if ('says' in importer) return { message: importer.says, fields: {}, typed: typedIn(form) }
+  const prepared = await prepareLotTest(importer, form)
   if ('says' in prepared)
     return { message: prepared.says, fields: prepared.fields ?? {}, typed: typedIn(form) }
   const { command, input, address } = prepared

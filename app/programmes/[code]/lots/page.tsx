@@ -27,8 +27,8 @@ export async function generateMetadata({ params }: LotsPageProps) {
 export default async function LotsPage({ params }: LotsPageProps) {
   const { code: asked } = await params
   const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
-  const lots = visit.view?.state.facts.records.lots ?? []
+  const code = visit.view.code
+  const lots = visit.view.state.facts.records.lots
   return (
     <ProgrammeSheet
       visit={visit}

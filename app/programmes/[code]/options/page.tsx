@@ -20,8 +20,8 @@ export async function generateMetadata({ params }: OptionsPageProps) {
 export default async function OptionsPage({ params }: OptionsPageProps) {
   const { code: asked } = await params
   const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
-  const studies = visit.view ? await readOptionStudies(visit.view.state.programme.id) : []
+  const code = visit.view.code
+  const studies = await readOptionStudies(visit.view.state.programme.id)
   const open = studies.filter(({ adoption }) => !adoption)
   const decided = studies.filter(({ adoption }) => adoption)
   return (

@@ -17,8 +17,8 @@ interface MembersPageProps {
 export default async function MembersPage({ params }: MembersPageProps) {
   const { code: asked } = await params
   const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
-  const { members = [], programme } = visit.view?.state ?? {}
+  const code = visit.view.code
+  const { members, programme } = visit.view.state
   return (
     <ProgrammeSheet
       visit={visit}
@@ -29,7 +29,7 @@ export default async function MembersPage({ params }: MembersPageProps) {
       supplement="Members by department; the lead invites them"
       cells={[
         { label: 'Members', value: new Set(members.map(({ personId }) => personId)).size },
-        { label: 'Lead', value: members.find(({ personId }) => personId === programme?.leadId)?.name ?? '' },
+        { label: 'Lead', value: members.find(({ personId }) => personId === programme.leadId)?.name ?? '' },
       ]}
     >
       {(view) => (

@@ -21,29 +21,25 @@ export default async function PrintPage({ params }: PrintPageProps) {
   const { code: asked } = await params
   const visit = await visitProgramme(asked)
   const { view } = visit
-  const code = view?.code ?? decodeURIComponent(asked)
-  const lead = view?.state.members.find(({ personId }) => personId === view.state.programme.leadId)
-  const studies = view ? await readOptionStudies(view.state.programme.id) : []
+  const code = view.code
+  const lead = view.state.members.find(({ personId }) => personId === view.state.programme.leadId)
+  const studies = await readOptionStudies(view.state.programme.id)
   return (
     <ProgrammeSheet
       visit={visit}
       code={code}
       at={routeCardAddress(code)}
       place={[{ text: 'Print pack', href: printAddress(code) }]}
-      title={view?.state.programme.title ?? ''}
+      title={view.state.programme.title}
       supplement="The programme in full"
-      cells={
-        view
-          ? [
-              { label: 'Programme', value: code },
-              { label: 'Lead', value: lead?.name ?? '' },
-              { label: 'Status', value: statusOf(view.judgement) },
-              { label: 'As of', value: <Moment at={new Date()} /> },
-              { label: 'Printed for', value: visit.person.name },
-              { label: 'Newest hash', value: <Digest value={view.head.hash} length={24} />, wide: true },
-            ]
-          : []
-      }
+      cells={[
+        { label: 'Programme', value: code },
+        { label: 'Lead', value: lead?.name ?? '' },
+        { label: 'Status', value: statusOf(view.judgement) },
+        { label: 'As of', value: <Moment at={new Date()} /> },
+        { label: 'Printed for', value: visit.person.name },
+        { label: 'Newest hash', value: <Digest value={view.head.hash} length={24} />, wide: true },
+      ]}
     >
       {(readable) => (
         <>

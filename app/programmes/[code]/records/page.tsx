@@ -16,7 +16,7 @@ interface RecordsPageProps {
 export default async function RecordsPage({ params }: RecordsPageProps) {
   const { code: asked } = await params
   const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
+  const code = visit.view.code
   const kinds: RecordKind[] = Object.values(RECORD_KINDS)
   return (
     <ProgrammeSheet

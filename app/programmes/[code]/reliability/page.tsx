@@ -20,9 +20,9 @@ interface ReliabilityPageProps {
 export default async function ReliabilityPage({ params }: ReliabilityPageProps) {
   const { code: asked } = await params
   const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? decodeURIComponent(asked)
-  const authors = visit.view ? await recordAuthors(visit.view.state.programme.id, ['life-test']) : new Map()
-  const { known, missing = [] } = visit.view ? knownOf(visit.view) : {}
+  const code = visit.view.code
+  const authors = await recordAuthors(visit.view.state.programme.id, ['life-test'])
+  const { known, missing = [] } = knownOf(visit.view)
   return (
     <ProgrammeSheet
       visit={visit}

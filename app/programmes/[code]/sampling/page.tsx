@@ -27,7 +27,7 @@ export default async function SamplingPage({ params, searchParams }: SamplingPag
     ]),
   )
   const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
+  const code = visit.view.code
   return (
     <ProgrammeSheet
       visit={visit}

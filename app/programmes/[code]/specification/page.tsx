@@ -22,7 +22,7 @@ export default async function SpecificationPage({ params, searchParams }: Specif
   const { code: asked } = await params
   const filter = sheetFilter(await searchParams)
   const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
+  const code = visit.view.code
   return (
     <ProgrammeSheet
       visit={visit}
@@ -31,7 +31,7 @@ export default async function SpecificationPage({ params, searchParams }: Specif
       place={[{ text: 'Specification' }]}
       title="Specification"
       supplement="What every later limit and finding is judged on"
-      cells={visit.view ? cellsOf(visit.view) : []}
+      cells={cellsOf(visit.view)}
     >
       {(view) => (
         <>

@@ -17,8 +17,8 @@ export async function generateMetadata({ params }: StoragePageProps) {
 export default async function StoragePage({ params }: StoragePageProps) {
   const { code: programme } = await params
   const visit = await visitProgramme(programme)
-  const code = visit.view?.code ?? programme
-  const clocks = visit.view && lotClocks(visit.view.state.facts)
+  const code = visit.view.code
+  const clocks = lotClocks(visit.view.state.facts)
   const count = (wanted: (days: number | undefined) => boolean) =>
     clocks?.filter(({ daysLeft }) => wanted(daysLeft)).length ?? 0
   return (

@@ -69,5 +69,6 @@ export const deedOf = (command: string): string =>
 /** Entries that no command wrote: nobody could have been authorised for them. */
 const BESIDE_THE_DOOR: Readonly<Record<string, string>> = {
   'first-administrator': 'Make the first administrator',
+  'renew-first-administrator': 'Give the first administrator a new one-time password',
   'bind-identity': 'Bind a person to their identity at the provider',
 }

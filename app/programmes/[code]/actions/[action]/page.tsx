@@ -16,10 +16,10 @@ interface ActionPageProps {
 export default async function ActionPage({ params }: ActionPageProps) {
   const { code: asked, action: number } = await params
   const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
-  const action = visit.view?.state.actions.find((entry) => String(entry.number) === number)
-  if (visit.view && !action) notFound()
-  const item = visit.view?.state.items.find(({ definition }) => definition.key === action?.itemKey)
+  const code = visit.view.code
+  const action = visit.view.state.actions.find((entry) => String(entry.number) === number)
+  if (!action) notFound()
+  const item = visit.view.state.items.find(({ definition }) => definition.key === action.itemKey)
   return (
     <ProgrammeSheet
       visit={visit}
@@ -28,29 +28,23 @@ export default async function ActionPage({ params }: ActionPageProps) {
       place={[{ text: 'Actions', href: actionsAddress(code) }, { text: `Action ${number}` }]}
       title={`Action ${number}`}
       supplement={item && <a href={itemAddress(code, item.definition.key)}>{item.definition.title}</a>}
-      cells={
-        action
-          ? [
-              { label: 'From', value: `${DEPARTMENT_NAMES[action.from]}: ${action.askedByName}` },
-              { label: 'To', value: DEPARTMENT_NAMES[action.to] },
-              { label: 'About', value: action.kind },
-              { label: 'Due', value: <Day at={action.dueOn} /> },
-              { label: 'Standing', value: actionStanding(action) },
-            ]
-          : []
-      }
+      cells={[
+        { label: 'From', value: `${DEPARTMENT_NAMES[action.from]}: ${action.askedByName}` },
+        { label: 'To', value: DEPARTMENT_NAMES[action.to] },
+        { label: 'About', value: action.kind },
+        { label: 'Due', value: <Day at={action.dueOn} /> },
+        { label: 'Standing', value: actionStanding(action) },
+      ]}
     >
-      {(view) =>
-        action && (
-          <>
-            <p className="prose">{action.question}</p>
-            <Answer action={action} />
-            <AnswerForm view={view} action={action} />
-            <DecisionForms view={view} action={action} />
-            <WithdrawForm view={view} action={action} />
-          </>
-        )
-      }
+      {(view) => (
+        <>
+          <p className="prose">{action.question}</p>
+          <Answer action={action} />
+          <AnswerForm view={view} action={action} />
+          <DecisionForms view={view} action={action} />
+          <WithdrawForm view={view} action={action} />
+        </>
+      )}
     </ProgrammeSheet>
   )
 }

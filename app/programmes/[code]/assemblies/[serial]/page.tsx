@@ -19,10 +19,10 @@ export default async function AssemblyPage({ params }: AssemblyPageProps) {
   const { code: asked, serial: key } = await params
   const serial = decodeURIComponent(key)
   const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
-  const life = visit.view && assemblyLife(visit.view.state.facts.records, serial)
-  if (visit.view && !life) notFound()
-  const defects = life?.inspections.reduce((sum, { defects: found }) => sum + found.length, 0)
+  const code = visit.view.code
+  const life = assemblyLife(visit.view.state.facts.records, serial)
+  if (!life) notFound()
+  const defects = life.inspections.reduce((sum, { defects: found }) => sum + found.length, 0)
   return (
     <ProgrammeSheet
       visit={visit}
@@ -35,24 +35,18 @@ export default async function AssemblyPage({ params }: AssemblyPageProps) {
       ]}
       title={`Assembly ${serial}`}
       supplement="The lots it is made of, and what was done to it"
-      cells={
-        life
-          ? [
-              { label: 'Lots', value: life.lots.length },
-              { label: 'Inspections', value: life.inspections.length },
-              { label: 'Defects found', value: defects },
-            ]
-          : []
-      }
+      cells={[
+        { label: 'Lots', value: life.lots.length },
+        { label: 'Inspections', value: life.inspections.length },
+        { label: 'Defects found', value: defects },
+      ]}
     >
-      {(view) =>
-        life && (
-          <>
-            <LotsInIt view={view} life={life} />
-            <LifeTable code={view.code} events={life.events} />
-          </>
-        )
-      }
+      {(view) => (
+        <>
+          <LotsInIt view={view} life={life} />
+          <LifeTable code={view.code} events={life.events} />
+        </>
+      )}
     </ProgrammeSheet>
   )
 }

@@ -17,12 +17,11 @@ interface ConcessionPageProps {
 export default async function ConcessionPage({ params }: ConcessionPageProps) {
   const { code: asked, concession: number } = await params
   const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
-  const concession = visit.view?.state.concessions.find((entry) => String(entry.number) === number)
-  if (visit.view && !concession) notFound()
-  const finding = concession && visit.view?.judgement.findings.get(concession.rule)
-  const standing =
-    concession && visit.view && concessionStanding(concession, finding, visit.view.state.facts.today)
+  const code = visit.view.code
+  const concession = visit.view.state.concessions.find((entry) => String(entry.number) === number)
+  if (!concession) notFound()
+  const finding = visit.view.judgement.findings.get(concession.rule)
+  const standing = concessionStanding(concession, finding, visit.view.state.facts.today)
   const title = `Concession ${number}`
   return (
     <ProgrammeSheet
@@ -30,68 +29,56 @@ export default async function ConcessionPage({ params }: ConcessionPageProps) {
       code={code}
       at={routeCardAddress(code)}
       place={[
-        ...(concession
-          ? [
-              {
-                text: findRule(concession.rule)?.title ?? concession.rule,
-                href: findingAddress(code, concession.rule),
-              },
-            ]
-          : []),
+        {
+          text: findRule(concession.rule)?.title ?? concession.rule,
+          href: findingAddress(code, concession.rule),
+        },
         { text: title },
       ]}
       title={title}
-      supplement={concession && <a href={itemAddress(code, concession.itemKey)}>On the item it concerns</a>}
-      cells={
-        concession
-          ? [
-              { label: 'Asked by', value: concession.requestedByName },
-              {
-                label: 'For',
-                value: concession.quantity === null ? 'any number' : `${concession.quantity} boards`,
-              },
-              { label: 'Until', value: concession.untilOn ?? 'no last day' },
-              { label: 'Standing', value: standing },
-            ]
-          : []
-      }
+      supplement={<a href={itemAddress(code, concession.itemKey)}>On the item it concerns</a>}
+      cells={[
+        { label: 'Asked by', value: concession.requestedByName },
+        {
+          label: 'For',
+          value: concession.quantity === null ? 'any number' : `${concession.quantity} boards`,
+        },
+        { label: 'Until', value: concession.untilOn ?? 'no last day' },
+        { label: 'Standing', value: standing },
+      ]}
     >
-      {(view) =>
-        concession && (
-          <>
-            <p className="prose">{concession.why}</p>
-            {concession.refused && (
-              <Notice kind="refusal" title={`Refused by ${concession.refused.byName}`}>
-                {concession.refused.why}
-              </Notice>
-            )}
-            {standing === 'no longer about this finding' && (
-              <Notice kind="warning" title="The finding has changed">
-                What was asked for is not what is found today: another number, or another part. It lets
-                nothing pass; ask anew if the finding still fails.
-              </Notice>
-            )}
-            {finding && (
-              <Section heading="The finding as it stands">
-                <FindingSheet
-                  title={findRule(concession.rule)?.title ?? concession.rule}
-                  href={findingAddress(code, concession.rule)}
-                  finding={finding}
-                  code={view.code}
-                />
-              </Section>
-            )}
-            {standing && (
-              <Signatures
-                view={view}
-                concession={concession}
-                standing={standing}
-                hasPassword={visit.person.hasPassword}
+      {(view) => (
+        <>
+          <p className="prose">{concession.why}</p>
+          {concession.refused && (
+            <Notice kind="refusal" title={`Refused by ${concession.refused.byName}`}>
+              {concession.refused.why}
+            </Notice>
+          )}
+          {standing === 'no longer about this finding' && (
+            <Notice kind="warning" title="The finding has changed">
+              What was asked for is not what is found today: another number, or another part. It lets nothing
+              pass; ask anew if the finding still fails.
+            </Notice>
+          )}
+          {finding && (
+            <Section heading="The finding as it stands">
+              <FindingSheet
+                title={findRule(concession.rule)?.title ?? concession.rule}
+                href={findingAddress(code, concession.rule)}
+                finding={finding}
+                code={view.code}
               />
-            )}
-          </>
-        )
-      }
+            </Section>
+          )}
+          <Signatures
+            view={view}
+            concession={concession}
+            standing={standing}
+            hasPassword={visit.person.hasPassword}
+          />
+        </>
+      )}
     </ProgrammeSheet>
   )
 }

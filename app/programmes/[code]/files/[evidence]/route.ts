@@ -1,26 +1,21 @@
 import { Readable } from 'node:stream'
-import { signedIn } from '@/lib/auth/session'
+import { guarded } from '@/app/guard/guarded'
+import { readsProgramme, type Rights } from '@/app/guard/rights'
 import { installedStore } from '@/lib/evidence/installed-store'
 import { safeHeaders } from '@/lib/evidence/safe-headers'
 import { readStoredFile } from '@/lib/queries/stored-file'
-import { readProgramme } from '@/lib/queries/programme-reader'
 
-interface Place {
-  params: Promise<{ code: string; evidence: string }>
+type StoredFile = NonNullable<Awaited<ReturnType<typeof readStoredFile>>>
+
+/** A file through the evidence that names it, to those who may read the programme. */
+const readsFile: Rights<{ code: string; evidence: string }, StoredFile> = async (person, params) => {
+  const read = await readsProgramme(person, params)
+  if (!('right' in read)) return read
+  const file = await readStoredFile(read.right.state.programme.id, params.evidence)
+  return file ? { right: file } : { status: 404, says: 'There is no such file in this programme.' }
 }
 
-/** A file that is evidence in this programme, to those who may read the programme. */
-export async function GET(_request: Request, { params }: Place): Promise<Response> {
-  const { code, evidence } = await params
-  const person = await signedIn()
-  if (!person) return new Response('Sign in first.', { status: 401 })
-  const read = await readProgramme(code, person)
-  if (!read.found || !read.view)
-    return new Response(read.found ? read.refused : 'There is no such programme.', {
-      status: read.found ? 403 : 404,
-    })
-  const file = await readStoredFile(read.view.state.programme.id, evidence)
-  if (!file) return new Response('There is no such file in this programme.', { status: 404 })
+export const GET = guarded(readsFile, async ({ right: file }) => {
   const stream = await (await installedStore()).open(file.sha256)
   return new Response(Readable.toWeb(stream) as ReadableStream, { headers: safeHeaders(file, file.fileName) })
-}
+})

@@ -19,53 +19,45 @@ interface FindingPageProps {
 export default async function FindingPage({ params }: FindingPageProps) {
   const { code: asked, rule: id } = await params
   const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
-  const item = visit.view?.state.items.find(({ definition }) =>
+  const code = visit.view.code
+  const item = visit.view.state.items.find(({ definition }) =>
     definition.rules.some((rule) => rule.id === id),
   )
   const rule = item?.definition.rules.find((entry) => entry.id === id)
-  const finding = visit.view?.judgement.findings.get(id)
-  if (visit.view && (!item || !rule || !finding)) notFound()
+  const finding = visit.view.judgement.findings.get(id)
+  if (!item || !rule || !finding) notFound()
   return (
     <ProgrammeSheet
       visit={visit}
       code={code}
       at={routeCardAddress(code)}
       place={[
-        ...(item ? [{ text: item.definition.title, href: itemAddress(code, item.definition.key) }] : []),
-        { text: rule?.title ?? id },
+        { text: item.definition.title, href: itemAddress(code, item.definition.key) },
+        { text: rule.title },
       ]}
-      title={rule?.title ?? id}
-      supplement={rule?.why}
-      cells={
-        item && finding
-          ? [
-              { label: 'Stage', value: STAGE_NAMES[item.definition.stage] },
-              { label: 'Verdict', value: <VerdictMark verdict={finding.verdict} /> },
-              { label: 'Rule', value: `${id}, version ${finding.version}` },
-            ]
-          : []
-      }
+      title={rule.title}
+      supplement={rule.why}
+      cells={[
+        { label: 'Stage', value: STAGE_NAMES[item.definition.stage] },
+        { label: 'Verdict', value: <VerdictMark verdict={finding.verdict} /> },
+        { label: 'Rule', value: `${id}, version ${finding.version}` },
+      ]}
     >
-      {(view) =>
-        item &&
-        rule &&
-        finding && (
-          <>
-            <FindingSheet title="The finding" finding={finding} code={view.code} open>
-              <WhereDrawn code={view.code} rule={id} />
-            </FindingSheet>
-            <Section
-              heading="Why: what it was judged on"
-              lead="Every input the rule declares, as it stands, with who set it and on what grounds."
-            >
-              <Inputs view={view} rule={rule} />
-            </Section>
-            <Concessions view={view} item={item.definition.key} finding={finding} />
-            <ProposeFrom view={view} kind="finding" what="this finding" id={id} />
-          </>
-        )
-      }
+      {(view) => (
+        <>
+          <FindingSheet title="The finding" finding={finding} code={view.code} open>
+            <WhereDrawn code={view.code} rule={id} />
+          </FindingSheet>
+          <Section
+            heading="Why: what it was judged on"
+            lead="Every input the rule declares, as it stands, with who set it and on what grounds."
+          >
+            <Inputs view={view} rule={rule} />
+          </Section>
+          <Concessions view={view} item={item.definition.key} finding={finding} />
+          <ProposeFrom view={view} kind="finding" what="this finding" id={id} />
+        </>
+      )}
     </ProgrammeSheet>
   )
 }

@@ -17,10 +17,10 @@ interface GatePageProps {
 /** The end of a stage: what blocks it, what a signature covers, and the signatures. */
 export default async function GatePage({ params }: GatePageProps) {
   const { code, stage } = await params
-  if (!isStage(stage)) notFound()
   const visit = await visitProgramme(code)
-  const gate = visit.view?.judgement.gates.find((entry) => entry.stage === stage)
-  const programme = visit.view?.code ?? decodeURIComponent(code)
+  if (!isStage(stage)) notFound()
+  const gate = visit.view.judgement.gates.find((entry) => entry.stage === stage)
+  const programme = visit.view.code
   const title = `${STAGE_NAMES[stage]} gate`
   return (
     <ProgrammeSheet
@@ -29,7 +29,7 @@ export default async function GatePage({ params }: GatePageProps) {
       at={routeCardAddress(programme)}
       place={[{ text: title, href: gateAddress(programme, stage) }]}
       title={title}
-      supplement={visit.view?.state.programme.title}
+      supplement={visit.view.state.programme.title}
       cells={
         gate
           ? [

@@ -22,53 +22,47 @@ interface InspectionPageProps {
 export default async function InspectionPage({ params }: InspectionPageProps) {
   const { code: asked, inspection: id } = await params
   const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
-  const inspection = visit.view?.state.facts.records.inspections.find((entry) => entry.id === id)
-  if (visit.view && !inspection) notFound()
+  const code = visit.view.code
+  const inspection = visit.view.state.facts.records.inspections.find((entry) => entry.id === id)
+  if (!inspection) notFound()
   return (
     <ProgrammeSheet
       visit={visit}
       code={code}
       at={inspectionsAddress(code)}
-      place={[{ text: 'Inspections', href: inspectionsAddress(code) }, { text: inspection?.assembly ?? '' }]}
-      title={`Assembly ${inspection?.assembly ?? ''}`}
-      supplement={inspection?.note}
-      cells={
-        inspection
-          ? [
-              { label: 'Inspected', value: <Day at={inspection.inspectedOn} /> },
-              { label: 'By', value: inspection.inspector },
-              { label: 'Magnification', value: `${inspection.magnification} ×` },
-              { label: 'Joints seen', value: inspection.jointsSeen },
-            ]
-          : []
-      }
+      place={[{ text: 'Inspections', href: inspectionsAddress(code) }, { text: inspection.assembly }]}
+      title={`Assembly ${inspection.assembly}`}
+      supplement={inspection.note}
+      cells={[
+        { label: 'Inspected', value: <Day at={inspection.inspectedOn} /> },
+        { label: 'By', value: inspection.inspector },
+        { label: 'Magnification', value: `${inspection.magnification} ×` },
+        { label: 'Joints seen', value: inspection.jointsSeen },
+      ]}
     >
-      {(view) =>
-        inspection && (
-          <>
-            {inspection.defects.length > 0 ? (
-              <ValueTable caption="Defects" columns={DEFECT_COLUMNS} rows={inspection.defects} />
-            ) : (
-              <Notice kind="success" title="No defect was found" />
-            )}
-            {!refusal('withdraw-inspection', view.actor) && (
-              <Disclosure summary="Withdraw this inspection" printed={false}>
-                <CommandForm
-                  action={withdrawInspection}
-                  formKey={randomUUID()}
-                  hidden={{ programme: view.code, inspection: id }}
-                  label="Withdraw this inspection"
-                  className="form-narrow"
-                >
-                  <TextBox name="reason" label="Why it should not count" required />
-                  <SubmitButton kind="danger">Withdraw the inspection</SubmitButton>
-                </CommandForm>
-              </Disclosure>
-            )}
-          </>
-        )
-      }
+      {(view) => (
+        <>
+          {inspection.defects.length > 0 ? (
+            <ValueTable caption="Defects" columns={DEFECT_COLUMNS} rows={inspection.defects} />
+          ) : (
+            <Notice kind="success" title="No defect was found" />
+          )}
+          {!refusal('withdraw-inspection', view.actor) && (
+            <Disclosure summary="Withdraw this inspection" printed={false}>
+              <CommandForm
+                action={withdrawInspection}
+                formKey={randomUUID()}
+                hidden={{ programme: view.code, inspection: id }}
+                label="Withdraw this inspection"
+                className="form-narrow"
+              >
+                <TextBox name="reason" label="Why it should not count" required />
+                <SubmitButton kind="danger">Withdraw the inspection</SubmitButton>
+              </CommandForm>
+            </Disclosure>
+          )}
+        </>
+      )}
     </ProgrammeSheet>
   )
 }

@@ -21,8 +21,8 @@ const CONFIDENCE = 0.95
 export default async function AgreementPage({ params }: AgreementPageProps) {
   const { code: asked } = await params
   const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
-  const calls = (visit.view?.state.facts.records.byKind.get('inspector-call') ??
+  const code = visit.view.code
+  const calls = (visit.view.state.facts.records.byKind.get('inspector-call') ??
     []) as readonly InspectorCall[]
   const studies = agreementStudies(calls, CONFIDENCE)
   return (

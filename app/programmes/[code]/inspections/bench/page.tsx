@@ -18,8 +18,8 @@ export default async function BenchPage({ params, searchParams }: BenchPageProps
   const { code: asked } = await params
   const { after } = await searchParams
   const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
-  const { inspections = [] } = visit.view?.state.facts.records ?? {}
+  const code = visit.view.code
+  const { inspections } = visit.view.state.facts.records
   return (
     <ProgrammeSheet
       visit={visit}

@@ -16,7 +16,7 @@ interface GuidePageProps {
 export default async function DefectGuidePage({ params }: GuidePageProps) {
   const { code: asked } = await params
   const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
+  const code = visit.view.code
   return (
     <ProgrammeSheet
       visit={visit}

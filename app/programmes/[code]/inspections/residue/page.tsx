@@ -14,9 +14,9 @@ interface ResiduePageProps {
 export default async function ResiduePage({ params }: ResiduePageProps) {
   const { code: asked } = await params
   const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
-  const { byKind } = visit.view?.state.facts.records ?? {}
-  const countOf = (kind: string) => byKind?.get(kind)?.length ?? 0
+  const code = visit.view.code
+  const { byKind } = visit.view.state.facts.records
+  const countOf = (kind: string) => byKind.get(kind)?.length ?? 0
   return (
     <ProgrammeSheet
       visit={visit}

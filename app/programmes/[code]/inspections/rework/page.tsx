@@ -13,8 +13,8 @@ interface ReworkPageProps {
 export default async function ReworkPage({ params }: ReworkPageProps) {
   const { code: asked } = await params
   const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
-  const { byKind } = visit.view?.state.facts.records ?? {}
+  const code = visit.view.code
+  const { byKind } = visit.view.state.facts.records
   return (
     <ProgrammeSheet
       visit={visit}
@@ -24,8 +24,8 @@ export default async function ReworkPage({ params }: ReworkPageProps) {
       title="Rework and sections"
       supplement="How often each joint was heated and what it cost, and what joints show when cut open"
       cells={[
-        { label: 'Visits of rework', value: byKind?.get('rework')?.length ?? 0 },
-        { label: 'Joints cut open', value: byKind?.get('microsection')?.length ?? 0 },
+        { label: 'Visits of rework', value: byKind.get('rework')?.length ?? 0 },
+        { label: 'Joints cut open', value: byKind.get('microsection')?.length ?? 0 },
       ]}
     >
       {(view) => (

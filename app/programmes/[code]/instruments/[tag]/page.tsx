@@ -22,12 +22,12 @@ export default async function GaugePage({ params }: GaugePageProps) {
   const { code: asked, tag: key } = await params
   const tag = decodeURIComponent(key)
   const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
-  const records = visit.view?.state.facts.records
-  const instrument = records?.instruments.find((one) => one.tag === tag)
-  if (records && !instrument) notFound()
-  const uses = records && instrumentUses(records).find((one) => one.instrument.tag === tag)
-  const readings = (records?.byKind.get('gauge-reading') ?? []) as readonly GaugeReading[]
+  const code = visit.view.code
+  const records = visit.view.state.facts.records
+  const instrument = records.instruments.find((one) => one.tag === tag)
+  if (!instrument) notFound()
+  const uses = instrumentUses(records).find((one) => one.instrument.tag === tag)
+  const readings = (records.byKind.get('gauge-reading') ?? []) as readonly GaugeReading[]
   const studies = studiedGauges(readings).filter(({ instrumentTag }) => instrumentTag === tag)
   return (
     <ProgrammeSheet
@@ -40,29 +40,23 @@ export default async function GaugePage({ params }: GaugePageProps) {
         { text: tag },
       ]}
       title={`Instrument ${tag}`}
-      supplement={instrument?.measures}
-      cells={
-        instrument
-          ? [
-              { label: 'Calibrated', value: <Day at={instrument.calibratedOn} /> },
-              { label: 'Due', value: <Day at={instrument.dueOn} /> },
-              { label: 'Certificate', value: instrument.certificate },
-              { label: 'Gauge studies', value: studies.length },
-            ]
-          : []
-      }
+      supplement={instrument.measures}
+      cells={[
+        { label: 'Calibrated', value: <Day at={instrument.calibratedOn} /> },
+        { label: 'Due', value: <Day at={instrument.dueOn} /> },
+        { label: 'Certificate', value: instrument.certificate },
+        { label: 'Gauge studies', value: studies.length },
+      ]}
     >
-      {(view) =>
-        instrument && (
-          <>
-            {studies.map((study) => (
-              <GaugeStudySheet key={study.study} view={view} studied={study} />
-            ))}
-            <RestsOnIt view={view} uses={uses} />
-            <RecordStudy view={view} tag={tag} />
-          </>
-        )
-      }
+      {(view) => (
+        <>
+          {studies.map((study) => (
+            <GaugeStudySheet key={study.study} view={view} studied={study} />
+          ))}
+          <RestsOnIt view={view} uses={uses} />
+          <RecordStudy view={view} tag={tag} />
+        </>
+      )}
     </ProgrammeSheet>
   )
 }

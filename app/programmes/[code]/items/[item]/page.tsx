@@ -36,52 +36,46 @@ export default async function ItemPage({ params, searchParams }: ItemPageProps) 
   const { upload, ...asking } = await searchParams
   const answer = upload ? openUploadAnswer(upload, uploadSecret()) : {}
   const visit = await visitProgramme(given)
-  const code = visit.view?.code ?? given
-  const state = visit.view && itemStateFor(visit.view.judgement, decodeURIComponent(key))
-  if (visit.view && !state) notFound()
-  const definition = state?.item.definition
+  const code = visit.view.code
+  const state = itemStateFor(visit.view.judgement, decodeURIComponent(key))
+  if (!state) notFound()
+  const definition = state.item.definition
   return (
     <ProgrammeSheet
       visit={visit}
       code={code}
       at={routeCardAddress(code)}
-      place={[{ text: definition?.title ?? key }]}
-      title={definition?.title ?? key}
-      supplement={definition?.asks}
-      cells={
-        definition && state
-          ? [
-              { label: 'Stage', value: STAGE_NAMES[definition.stage] },
-              { label: 'Owner', value: DEPARTMENT_NAMES[definition.owner] },
-              { label: 'Standing', value: <StandingMark standing={state.standing} /> },
-              { label: 'As it stands', value: <Digest value={state.digest} length={12} /> },
-            ]
-          : []
-      }
+      place={[{ text: definition.title }]}
+      title={definition.title}
+      supplement={definition.asks}
+      cells={[
+        { label: 'Stage', value: STAGE_NAMES[definition.stage] },
+        { label: 'Owner', value: DEPARTMENT_NAMES[definition.owner] },
+        { label: 'Standing', value: <StandingMark standing={state.standing} /> },
+        { label: 'As it stands', value: <Digest value={state.digest} length={12} /> },
+      ]}
     >
-      {(view) =>
-        state && (
-          <>
-            <OnThisSheet parts={partsOf(state)} />
-            <OpenPoints code={view.code} state={state} />
-            {state.item.definition.cautions.map((caution) => (
-              <Caution key={caution} hazard="this work can hurt">
-                {caution}
-              </Caution>
-            ))}
-            <Values view={view} state={state} asked={asking} />
-            <Findings view={view} state={state} />
-            <Pictures view={view} state={state} />
-            <Limits view={view} state={state} />
-            <Evidence view={view} state={state} answer={answer} />
-            <ItemActions view={view} state={state} />
-            <ItemStudies view={view} item={state.item.definition} />
-            <Approvals view={view} state={state} hasPassword={visit.person.hasPassword} />
-            <SetAside view={view} state={state} />
-            <ProposeFrom view={view} kind="item" what="this item" id={state.item.definition.key} />
-          </>
-        )
-      }
+      {(view) => (
+        <>
+          <OnThisSheet parts={partsOf(state)} />
+          <OpenPoints code={view.code} state={state} />
+          {state.item.definition.cautions.map((caution) => (
+            <Caution key={caution} hazard="this work can hurt">
+              {caution}
+            </Caution>
+          ))}
+          <Values view={view} state={state} asked={asking} />
+          <Findings view={view} state={state} />
+          <Pictures view={view} state={state} />
+          <Limits view={view} state={state} />
+          <Evidence view={view} state={state} answer={answer} />
+          <ItemActions view={view} state={state} />
+          <ItemStudies view={view} item={state.item.definition} />
+          <Approvals view={view} state={state} hasPassword={visit.person.hasPassword} />
+          <SetAside view={view} state={state} />
+          <ProposeFrom view={view} kind="item" what="this item" id={state.item.definition.key} />
+        </>
+      )}
     </ProgrammeSheet>
   )
 }

@@ -1,10 +1,10 @@
+import { forbidden } from 'next/navigation'
 import { randomUUID } from 'node:crypto'
 import { newItemAddress, routeCardAddress } from '@/app/addresses'
 import { CommandForm } from '@/app/forms/command-form'
 import { LinesBox, PickBox, TextBox } from '@/app/forms/fields'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
-import { Notice } from '@/app/ui/notice'
 import { SubmitButton } from '@/app/ui/submit-button'
 import { DEPARTMENT_NAMES, DEPARTMENTS } from '@/shared/plan/department'
 import { STAGE_NAMES, STAGES } from '@/shared/plan/stage'
@@ -20,7 +20,8 @@ interface NewItemPageProps {
 export default async function NewItemPage({ params }: NewItemPageProps) {
   const { code: asked } = await params
   const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? decodeURIComponent(asked)
+  if (refusal('add-item', visit.view.actor)) forbidden()
+  const code = visit.view.code
   return (
     <ProgrammeSheet
       visit={visit}
@@ -30,10 +31,7 @@ export default async function NewItemPage({ params }: NewItemPageProps) {
       title="Add an item to the plan"
       supplement="It is settled by evidence and approvals, and its stage’s gate waits for it"
     >
-      {(view) => {
-        const refused = refusal('add-item', view.actor)
-        return refused ? <Notice kind="refusal">{refused}</Notice> : <ItemForm code={view.code} />
-      }}
+      {(view) => <ItemForm code={view.code} />}
     </ProgrammeSheet>
   )
 }

@@ -1,7 +1,7 @@
+import { forbidden } from 'next/navigation'
 import { newLessonAddress, programmeLessonsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
-import { Notice } from '@/app/ui/notice'
 import { refusal } from '@/shared/policy'
 import { LessonForm } from './lesson-form'
 
@@ -15,7 +15,8 @@ export default async function NewLessonPage({ params, searchParams }: NewLessonP
   const { code: asked } = await params
   const { kind, key, change } = await searchParams
   const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? decodeURIComponent(asked)
+  if (refusal('propose-lesson', visit.view.actor)) forbidden()
+  const code = visit.view.code
   return (
     <ProgrammeSheet
       visit={visit}
@@ -28,18 +29,13 @@ export default async function NewLessonPage({ params, searchParams }: NewLessonP
       title="Propose a lesson"
       supplement="Quality decides; accepted, it comes into every programme opened afterwards"
     >
-      {(view) => {
-        const refused = refusal('propose-lesson', view.actor)
-        return refused ? (
-          <Notice kind="refusal">{refused}</Notice>
-        ) : (
-          <LessonForm
-            view={view}
-            source={kind && key ? `${kind}:${key}` : ''}
-            change={change === 'limit' ? 'limit' : 'item'}
-          />
-        )
-      }}
+      {(view) => (
+        <LessonForm
+          view={view}
+          source={kind && key ? `${kind}:${key}` : ''}
+          change={change === 'limit' ? 'limit' : 'item'}
+        />
+      )}
     </ProgrammeSheet>
   )
 }

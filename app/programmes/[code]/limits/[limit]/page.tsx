@@ -24,13 +24,13 @@ interface LimitPageProps {
 /** One limit: its layers, which of them rules and why, and the form to lay another. */
 export default async function LimitPage({ params }: LimitPageProps) {
   const { code: asked, limit: key } = await params
+  const visit = await visitProgramme(asked)
   const limit = findLimit(decodeURIComponent(key))
   const item = limit && itemHolding.limit(limit.key)
   if (!limit || !item) notFound()
-  const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
-  const ruling = rulingOn(limit, visit.view?.state.facts.requirements ?? [])
-  const stated = visit.view ? await readRequirements(visit.view.state.programme.id, limit.key) : []
+  const code = visit.view.code
+  const ruling = rulingOn(limit, visit.view.state.facts.requirements)
+  const stated = await readRequirements(visit.view.state.programme.id, limit.key)
   return (
     <ProgrammeSheet
       visit={visit}

@@ -31,32 +31,27 @@ export default async function LogPage({ params, searchParams }: LogPageProps) {
   const { code: programme, log: key } = await params
   const { refused, ...asked } = await searchParams
   const visit = await visitProgramme(programme)
-  const code = visit.view?.code ?? programme
-  const log = visit.view && logOf(visit.view, key)
+  const code = visit.view.code
+  const log = logOf(visit.view, key)
   const characteristic = log && findCharacteristic(log.characteristic)
-  if (visit.view && !characteristic) notFound()
-  const instrument = visit.view?.state.facts.records.instruments.find(({ id }) => id === log?.instrumentId)
+  if (!characteristic) notFound()
+  const instrument = visit.view.state.facts.records.instruments.find(({ id }) => id === log.instrumentId)
   return (
     <ProgrammeSheet
       visit={visit}
       code={code}
       at={logsAddress(code)}
-      place={[{ text: 'Logs', href: logsAddress(code) }, { text: log?.code ?? key }]}
-      title={log && characteristic ? `${log.code}: ${characteristic.label}` : key}
-      supplement={characteristic?.help}
-      cells={
-        log
-          ? [
-              { label: 'Line', value: log.line },
-              { label: 'Machine', value: log.machine },
-              { label: 'Instrument', value: instrument?.tag ?? 'none named' },
-              { label: 'Readings', value: log.readings.count },
-            ]
-          : []
-      }
+      place={[{ text: 'Logs', href: logsAddress(code) }, { text: log.code }]}
+      title={`${log.code}: ${characteristic.label}`}
+      supplement={characteristic.help}
+      cells={[
+        { label: 'Line', value: log.line },
+        { label: 'Machine', value: log.machine },
+        { label: 'Instrument', value: instrument?.tag ?? 'none named' },
+        { label: 'Readings', value: log.readings.count },
+      ]}
     >
       {(view) => {
-        if (!log || !characteristic) return null
         const may = !refusal('add-readings', view.actor)
         // A profile comes whole, from its recorder.
         const typed = may && log.characteristic !== thermalProfile.key

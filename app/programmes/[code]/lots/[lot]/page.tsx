@@ -29,51 +29,45 @@ export default async function LotPage({ params, searchParams }: LotPageProps) {
   const { code: asked, lot: key } = await params
   const given = await searchParams
   const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
-  const lot = visit.view?.state.facts.records.lots.find((entry) => entry.code === decodeURIComponent(key))
-  if (visit.view && !lot) notFound()
-  const parts = visit.view && lot ? partsOfLot(visit.view, lot) : []
+  const code = visit.view.code
+  const lot = visit.view.state.facts.records.lots.find((entry) => entry.code === decodeURIComponent(key))
+  if (!lot) notFound()
+  const parts = partsOfLot(visit.view, lot)
   const verdict = verdictOfLot(parts)
   return (
     <ProgrammeSheet
       visit={visit}
       code={code}
       at={lotsAddress(code)}
-      place={[{ text: 'Lots', href: lotsAddress(code) }, { text: lot?.code ?? key }]}
-      title={`Lot ${lot?.code ?? key}`}
-      supplement={lot && `${lot.part}, ${lot.kind}`}
-      cells={
-        lot
-          ? [
-              { label: 'Supplier', value: lot.supplier },
-              { label: 'Date code', value: lot.dateCode || 'none' },
-              { label: 'Quantity', value: lot.quantity },
-              { label: 'Received', value: <Day at={lot.receivedOn} /> },
-              {
-                label: 'Store',
-                value: `${lot.storage.temperatureC} °C, ${lot.storage.relativeHumidityPct} % RH, ${lot.storage.packing}`,
-              },
-              { label: 'Findings', value: verdict ? <VerdictMark verdict={verdict} /> : 'none' },
-              { label: 'Disposition', value: lot.disposition?.verdict ?? 'waits' },
-            ]
-          : []
-      }
+      place={[{ text: 'Lots', href: lotsAddress(code) }, { text: lot.code }]}
+      title={`Lot ${lot.code}`}
+      supplement={`${lot.part}, ${lot.kind}`}
+      cells={[
+        { label: 'Supplier', value: lot.supplier },
+        { label: 'Date code', value: lot.dateCode || 'none' },
+        { label: 'Quantity', value: lot.quantity },
+        { label: 'Received', value: <Day at={lot.receivedOn} /> },
+        {
+          label: 'Store',
+          value: `${lot.storage.temperatureC} °C, ${lot.storage.relativeHumidityPct} % RH, ${lot.storage.packing}`,
+        },
+        { label: 'Findings', value: verdict ? <VerdictMark verdict={verdict} /> : 'none' },
+        { label: 'Disposition', value: lot.disposition?.verdict ?? 'waits' },
+      ]}
     >
-      {(view) =>
-        lot && (
-          <>
-            <WhatStands view={view} lot={lot} parts={parts} />
-            <Sampling view={view} lot={lot} />
-            <LotFindings view={view} parts={parts} />
-            <SupplierBeside lot={lot} parts={parts} />
-            <LotTests view={view} lot={lot} />
-            <PlatingCapabilityDrawn view={view} lot={lot} />
-            <NewTest view={view} lot={lot} given={given} />
-            <Disposition view={view} lot={lot} />
-            <Traced view={view} lot={lot} />
-          </>
-        )
-      }
+      {(view) => (
+        <>
+          <WhatStands view={view} lot={lot} parts={parts} />
+          <Sampling view={view} lot={lot} />
+          <LotFindings view={view} parts={parts} />
+          <SupplierBeside lot={lot} parts={parts} />
+          <LotTests view={view} lot={lot} />
+          <PlatingCapabilityDrawn view={view} lot={lot} />
+          <NewTest view={view} lot={lot} given={given} />
+          <Disposition view={view} lot={lot} />
+          <Traced view={view} lot={lot} />
+        </>
+      )}
     </ProgrammeSheet>
   )
 }

@@ -1,19 +1,20 @@
 import { lotAddress } from '@/app/addresses'
 import { rowFromForm, rowsFromForm } from '@/app/forms/column-value'
 import { text } from '@/app/forms/submit'
-import { readingsOfFile, type Prepared, type TellProgress } from '@/app/imports/prepared'
+import { readingsOfFile, type Prepare } from '@/app/imports/prepared'
 import { lotTarget, targetFields } from '@/lib/readings/import-target'
 import { readingsFromRows } from '@/shared/records/readings-from-rows'
 
 /** A test of a lot, with its readings typed in or read from the file that was previewed. */
-export async function prepareLotTest(form: FormData, tell?: TellProgress): Promise<Prepared> {
-  const [programme, lot, file] = [text(form, 'programme'), text(form, 'lot'), text(form, 'file')]
+export const prepareLotTest: Prepare = async (importer, form, tell) => {
+  const [lot, file] = [text(form, 'lot'), text(form, 'file')]
+  const programme = importer.view.code
   const target = lotTarget(lot, text(form, 'method'))
   const says = 'Choose how it was tested.'
   if (target?.kind !== 'lot') return { says, fields: { method: says } }
   const { method } = target
   const read = file
-    ? await readingsOfFile(form, file, targetFields(target), tell)
+    ? await readingsOfFile(importer, form, file, targetFields(target), tell)
     : { readings: readingsFromRows(rowsFromForm(form, 'readings', method.columns)) }
   if ('says' in read) return read
   return {

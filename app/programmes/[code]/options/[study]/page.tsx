@@ -23,41 +23,32 @@ export default async function StudyPage({ params, searchParams }: StudyPageProps
   const { code: asked, study: number } = await params
   const cost = await searchParams
   const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
-  const study =
-    visit.view && /^\d{1,6}$/.test(number)
-      ? await readOptionStudy(visit.view.state.programme.id, Number(number))
-      : undefined
-  if (visit.view && !study) notFound()
+  const code = visit.view.code
+  const study = /^\d{1,6}$/.test(number)
+    ? await readOptionStudy(visit.view.state.programme.id, Number(number))
+    : undefined
+  if (!study) notFound()
   return (
     <ProgrammeSheet
       visit={visit}
       code={code}
       at={optionsAddress(code)}
       place={[{ text: 'Options', href: optionsAddress(code) }, { text: `Study ${number}` }]}
-      title={study?.title ?? `Study ${number}`}
+      title={study.title}
       supplement={
-        study &&
-        visit.view && (
-          <>
-            Option study {number}, of{' '}
-            <a href={itemAddress(code, study.itemKey)}>{itemTitle(visit.view, study.itemKey)}</a>
-          </>
-        )
+        <>
+          Option study {number}, of{' '}
+          <a href={itemAddress(code, study.itemKey)}>{itemTitle(visit.view, study.itemKey)}</a>
+        </>
       }
-      cells={
-        study
-          ? [
-              { label: 'Opened by', value: study.openedBy },
-              { label: 'On', value: <Day at={study.openedAt} /> },
-              { label: 'Alternatives', value: study.alternatives.length },
-              { label: 'Adopted', value: study.adoption?.name ?? 'none yet', wide: true },
-            ]
-          : []
-      }
+      cells={[
+        { label: 'Opened by', value: study.openedBy },
+        { label: 'On', value: <Day at={study.openedAt} /> },
+        { label: 'Alternatives', value: study.alternatives.length },
+        { label: 'Adopted', value: study.adoption?.name ?? 'none yet', wide: true },
+      ]}
     >
       {(view) => {
-        if (!study) return null
         const comparison = compareOptions(view.state, view.judgement, study.alternatives)
         return (
           <>

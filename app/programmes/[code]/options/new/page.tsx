@@ -1,8 +1,8 @@
+import { forbidden } from 'next/navigation'
 import { randomUUID } from 'node:crypto'
 import { newOptionAddress, optionsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
-import { Notice } from '@/app/ui/notice'
 import { readOptionStudy } from '@/lib/queries/option-studies'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { OptionStudy } from '@/shared/gate/option-study'
@@ -25,12 +25,12 @@ export default async function NewOptionPage({ params, searchParams }: NewOptionP
   const { code: given } = await params
   const asked = await searchParams
   const visit = await visitProgramme(given)
-  const code = visit.view?.code ?? given
-  const item = visit.view?.state.items.find(({ definition }) => definition.key === asked.item)?.definition
-  const from =
-    visit.view && /^\d{1,6}$/.test(asked.from ?? '')
-      ? await readOptionStudy(visit.view.state.programme.id, Number(asked.from))
-      : undefined
+  if (refusal('open-option-study', visit.view.actor)) forbidden()
+  const code = visit.view.code
+  const item = visit.view.state.items.find(({ definition }) => definition.key === asked.item)?.definition
+  const from = /^\d{1,6}$/.test(asked.from ?? '')
+    ? await readOptionStudy(visit.view.state.programme.id, Number(asked.from))
+    : undefined
   return (
     <ProgrammeSheet
       visit={visit}
@@ -53,8 +53,6 @@ export default async function NewOptionPage({ params, searchParams }: NewOptionP
       }
     >
       {(view) => {
-        const refused = refusal('open-option-study', view.actor)
-        if (refused) return <Notice kind="refusal">{refused}</Notice>
         return (
           <>
             <ChooseItem view={view} item={item?.key} count={countAsked(asked.alternatives)} />

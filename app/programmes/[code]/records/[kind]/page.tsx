@@ -30,11 +30,11 @@ type Row = { readonly id: string } & Readonly<Record<string, unknown>>
 /** All records of one kind, newest first, and the form its declaration gives. */
 export default async function RecordKindPage({ params }: RecordKindPageProps) {
   const { code: asked, kind: key } = await params
+  const visit = await visitProgramme(asked)
   if (!Object.hasOwn(RECORD_KINDS, key)) notFound()
   const kind: RecordKind = RECORD_KINDS[key as RecordKindKey]
-  const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
-  const rows = (visit.view?.state.facts.records.byKind.get(key) ?? []) as readonly Row[]
+  const code = visit.view.code
+  const rows = (visit.view.state.facts.records.byKind.get(key) ?? []) as readonly Row[]
   return (
     <ProgrammeSheet
       visit={visit}

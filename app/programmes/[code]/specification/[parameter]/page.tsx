@@ -21,12 +21,12 @@ interface ParameterPageProps {
 /** One parameter: what hangs on it, and every value it ever had. */
 export default async function ParameterPage({ params }: ParameterPageProps) {
   const { code: asked, parameter: key } = await params
+  const visit = await visitProgramme(asked)
   const parameter = findParameter(decodeURIComponent(key))
   const item = parameter && itemHolding.parameter(parameter.key)
   if (!parameter || !item) notFound()
-  const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
-  const revisions = visit.view ? await readRevisions(visit.view.state.programme.id, parameter.key) : []
+  const code = visit.view.code
+  const revisions = await readRevisions(visit.view.state.programme.id, parameter.key)
   return (
     <ProgrammeSheet
       visit={visit}

@@ -22,7 +22,7 @@ export default async function BlindCallPage({ params, searchParams }: BlindCallP
   const { code: asked } = await params
   const { study = '' } = await searchParams
   const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
+  const code = visit.view.code
   return (
     <ProgrammeSheet
       visit={visit}

@@ -1,18 +1,19 @@
 import { logAddress } from '@/app/addresses'
+import { guarded } from '@/app/guard/guarded'
+import { mayInProgramme, type Rights } from '@/app/guard/rights'
 import { receiveCsv } from '@/app/imports/receive-csv'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { logNamed } from '../log-of'
 
-interface Place {
-  params: Promise<{ code: string; log: string }>
+const mayAdd: Rights<{ code: string; log: string }, ProgrammeView> = async (person, params) => {
+  const may = await mayInProgramme('add-readings')(person, params)
+  return 'right' in may && !logNamed(may.right, params.log)
+    ? { status: 404, says: 'There is no such log in this programme.' }
+    : may
 }
 
-export async function POST(request: Request, { params }: Place): Promise<Response> {
-  const { code, log } = await params
-  const back = logAddress(code, log)
-  return receiveCsv(
-    request,
-    code,
-    'add-readings',
-    back,
-    (file) => `${back}/import?${new URLSearchParams({ file })}`,
-  )
-}
+/** Takes a CSV file of readings for a log, to be looked at before it is imported. */
+export const POST = guarded(mayAdd, (call) => {
+  const back = logAddress(call.right.code, call.params.log)
+  return receiveCsv(call, back, (file) => `${back}/import?${new URLSearchParams({ file })}`)
+})

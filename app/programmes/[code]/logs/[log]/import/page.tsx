@@ -1,12 +1,12 @@
-import { notFound } from 'next/navigation'
+import { forbidden, notFound } from 'next/navigation'
 import { logAddress, logsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { TextBox } from '@/app/forms/fields'
+import { fileReaderOf } from '@/app/imports/importer'
 import { ImportSheet } from '@/app/imports/import-sheet'
 import { mappingFrom } from '@/app/imports/chosen-mapping'
 import { ButtonLink } from '@/app/ui/button'
-import { Notice } from '@/app/ui/notice'
 import { readImport } from '@/lib/queries/read-import'
 import { rememberedMapping } from '@/lib/queries/remembered-mapping'
 import { refusal } from '@/shared/policy'
@@ -24,17 +24,22 @@ export default async function LogImportPage({ params, searchParams }: ImportPage
   const { code: asked, log: key } = await params
   const given = await searchParams
   const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
-  const log = visit.view && logOf(visit.view, key)
-  if (visit.view && !log) notFound()
+  const code = visit.view.code
+  const log = logOf(visit.view, key)
+  if (!log) notFound()
   const file = given['file'] ?? ''
-  const fields = log ? logFields(log.code, log.characteristic) : []
-  const refused = visit.view && refusal('add-readings', visit.view.actor)
-  const found =
-    log && !refused
-      ? await readImport(file, fields, mappingFrom(given, fields), undefined, await rememberedMapping(log.id))
-      : undefined
-  const address = logAddress(code, log?.code ?? key)
+  const fields = logFields(log.code, log.characteristic)
+  if (refusal('add-readings', visit.view.actor)) forbidden()
+  const found = await readImport(
+    file,
+    fileReaderOf(visit),
+    fields,
+    mappingFrom(given, fields),
+    undefined,
+    await rememberedMapping(log.id),
+  )
+  if (!found) notFound()
+  const address = logAddress(code, log.code)
   return (
     <ProgrammeSheet
       visit={visit}
@@ -42,39 +47,33 @@ export default async function LogImportPage({ params, searchParams }: ImportPage
       at={logsAddress(code)}
       place={[
         { text: 'Logs', href: logsAddress(code) },
-        { text: log?.code ?? key, href: address },
+        { text: log.code, href: address },
         { text: 'Import' },
       ]}
-      title={`Import into ${log?.code ?? key}`}
+      title={`Import into ${log.code}`}
       supplement="Every reading of the file, or none"
     >
       {() => (
         <>
-          {found && log ? (
-            <ImportSheet
-              found={found}
-              fields={fields}
-              address={`${address}/import`}
-              hidden={{ programme: code, log: log.code, characteristic: log.characteristic, file }}
-              action={importLog}
-              label="Import the file"
-            >
-              {found.parsed.ok && isTimedFromStart(found.parsed.readings) && (
-                <TextBox
-                  name="startedAt"
-                  type="datetime-local"
-                  step="1"
-                  label="The pass began at, UTC"
-                  hint="The file tells seconds from the start only."
-                  required
-                />
-              )}
-            </ImportSheet>
-          ) : (
-            <Notice kind="refusal" title={refused ? 'You may not import here' : 'There is no such file'}>
-              {refused ?? 'Send it again from the log’s page.'}
-            </Notice>
-          )}
+          <ImportSheet
+            found={found}
+            fields={fields}
+            address={`${address}/import`}
+            hidden={{ programme: code, log: log.code, file }}
+            action={importLog}
+            label="Import the file"
+          >
+            {found.parsed.ok && isTimedFromStart(found.parsed.readings) && (
+              <TextBox
+                name="startedAt"
+                type="datetime-local"
+                step="1"
+                label="The pass began at, UTC"
+                hint="The file tells seconds from the start only."
+                required
+              />
+            )}
+          </ImportSheet>
           <p>
             <ButtonLink href={address}>Back to the log; nothing is stored</ButtonLink>
           </p>

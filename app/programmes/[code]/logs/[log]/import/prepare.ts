@@ -1,21 +1,26 @@
 import { logAddress } from '@/app/addresses'
 import { text } from '@/app/forms/submit'
-import { readingsOfFile, type Prepared, type TellProgress } from '@/app/imports/prepared'
-import { findCharacteristic } from '@/shared/records/characteristics'
+import { readingsOfFile, type Prepare } from '@/app/imports/prepared'
+import { logNamed } from '../log-of'
 import { logFields, withInstants } from './log-fields'
 
 /** A previewed file on its way into a log: whole, or not at all. */
-export async function prepareLogImport(form: FormData, tell?: TellProgress): Promise<Prepared> {
-  const [programme, log, file] = [text(form, 'programme'), text(form, 'log'), text(form, 'file')]
-  const characteristic = text(form, 'characteristic')
-  if (!findCharacteristic(characteristic)) return { says: 'There is no such log.' }
-  const read = await readingsOfFile(form, file, logFields(log, characteristic), tell)
+export const prepareLogImport: Prepare = async (importer, form, tell) => {
+  const [log, file] = [logNamed(importer.view, text(form, 'log')), text(form, 'file')]
+  if (!log) return { says: 'There is no such log in this programme.' }
+  const read = await readingsOfFile(importer, form, file, logFields(log.code, log.characteristic), tell)
   if ('says' in read) return read
   const timed = withInstants(read.readings, Date.parse(`${text(form, 'startedAt')}Z`))
   if ('says' in timed) return { says: timed.says, fields: { startedAt: timed.says } }
   return {
     command: 'add-readings',
-    input: { programme, log, readings: timed.readings, file, mapping: { ...read.mapping } },
-    address: logAddress(programme, log),
+    input: {
+      programme: importer.view.code,
+      log: log.code,
+      readings: timed.readings,
+      file,
+      mapping: { ...read.mapping },
+    },
+    address: logAddress(importer.view.code, log.code),
   }
 }

@@ -1,23 +1,22 @@
-import { visitProgramme } from '@/app/frame/visit'
+import { guarded, type LetIn } from '@/app/guard/guarded'
+import { readsProgramme } from '@/app/guard/rights'
 import { cellFrom } from '@/app/forms/column-value'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { columnSchema } from '@/shared/columns/column'
 import { findCharacteristic } from '@/shared/records/characteristics'
 import { recordsWithReadings } from '@/shared/records/records-with-readings'
 import { readingsFromRows } from '@/shared/records/readings-from-rows'
 import { judge } from '@/shared/rules/rule'
 import { findingsReading } from '../../log-state'
-import { logOf } from '../log-of'
+import { logNamed } from '../log-of'
 
 /** What the rules would find with one more reading, while it is being typed; nothing is stored. */
-export async function GET(
-  request: Request,
-  { params }: { params: Promise<{ code: string; log: string }> },
-): Promise<Response> {
-  const { code, log: key } = await params
-  const { view } = await visitProgramme(code)
-  const log = view && logOf(view, key)
+export const GET = guarded(readsProgramme, wouldFind)
+
+function wouldFind({ request, params, right: view }: LetIn<{ code: string; log: string }, ProgrammeView>) {
+  const log = logNamed(view, params.log)
   const characteristic = log && findCharacteristic(log.characteristic)
-  if (!view || !log || !characteristic) return Response.json({ findings: [] }, { status: 404 })
+  if (!log || !characteristic) return Response.json({ findings: [] }, { status: 404 })
   const given = new URL(request.url).searchParams
   const at = Date.parse(`${given.get('at') ?? ''}Z`)
   const row: Record<string, string | number | boolean> = {}

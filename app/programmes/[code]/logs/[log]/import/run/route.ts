@@ -1,4 +1,4 @@
-import { runImport } from '@/app/imports/import-route'
+import { importRoute } from '@/app/imports/import-route'
 import { prepareLogImport } from '../prepare'
 
-export const POST = (request: Request): Promise<Response> => runImport(request, prepareLogImport)
+export const POST = importRoute('add-readings', prepareLogImport)

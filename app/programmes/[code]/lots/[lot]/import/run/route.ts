@@ -1,4 +1,4 @@
-import { runImport } from '@/app/imports/import-route'
+import { importRoute } from '@/app/imports/import-route'
 import { prepareLotTest } from '../../prepare-test'
 
-export const POST = (request: Request): Promise<Response> => runImport(request, prepareLotTest)
+export const POST = importRoute('test-lot', prepareLotTest)

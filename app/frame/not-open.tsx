@@ -1,0 +1,23 @@
+import type { ReactNode } from 'react'
+import { deskAddress } from '@/app/addresses'
+import { ButtonLink } from '@/app/ui/button'
+import { Notice } from '@/app/ui/notice'
+import { Sheet } from '@/app/ui/sheet'
+import { TitleBlock } from '@/app/ui/title-block'
+import { POLICY, whoMay, type CommandName } from '@/shared/policy'
+
+/** In place of a page that is not for the person who asks: why, and who could mend it. */
+export const NotOpen = ({ children }: { children: ReactNode }) => (
+  <Sheet
+    place={[{ text: 'Not open to you' }]}
+    titleBlock={<TitleBlock title="This sheet is not open to you" cells={[]} />}
+  >
+    <Notice kind="refusal">{children}</Notice>
+    <ButtonLink href={deskAddress()}>Go to your desk</ButtonLink>
+  </Sheet>
+)
+
+/** In place of a page whose form gives a command that is for others. */
+export const NotOpenUnless = ({ command }: { command: CommandName }) => (
+  <NotOpen>Only {whoMay(POLICY[command])} may do this.</NotOpen>
+)

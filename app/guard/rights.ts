@@ -1,0 +1,41 @@
+import type { NotLetIn } from '@/app/guard/refused-answer'
+import type { SignedIn } from '@/lib/auth/session'
+import { readProgramme, type ProgrammeView } from '@/lib/queries/programme-reader'
+import { refusal, type CommandName } from '@/shared/policy'
+
+/** Decides whether a person may have what an address names, and hands over what was read to decide it. */
+export type Rights<Params, Right> = (
+  person: SignedIn,
+  params: Params,
+) => Promise<{ readonly right: Right } | NotLetIn>
+
+interface InProgramme {
+  readonly code: string
+}
+
+/** The installation's own trail is for its administrators, and for auditors. */
+export const readsInstallation: Rights<unknown, undefined> = async ({ administrator, auditor }) =>
+  administrator || auditor
+    ? { right: undefined }
+    : { status: 403, says: 'Only an administrator or an auditor may read this.' }
+
+/** The trails of programmes are for everybody but an administrator; which ones, the query decides. */
+export const readsTrails: Rights<unknown, undefined> = async ({ administrator }) =>
+  administrator ? { status: 403, says: 'An administrator reads no programme.' } : { right: undefined }
+
+/** A programme, for those who may read it. */
+export const readsProgramme: Rights<InProgramme, ProgrammeView> = async (person, { code }) => {
+  const read = await readProgramme(code, person)
+  if (!read.found) return { status: 404, says: 'There is no such programme.' }
+  return read.view ? { right: read.view } : { status: 403, says: read.refused }
+}
+
+/** A programme, for those who may read it and give a command there. */
+export const mayInProgramme =
+  (command: CommandName): Rights<InProgramme, ProgrammeView> =>
+  async (person, params) => {
+    const read = await readsProgramme(person, params)
+    if (!('right' in read)) return read
+    const says = refusal(command, read.right.actor)
+    return says === undefined ? read : { status: 403, says }
+  }

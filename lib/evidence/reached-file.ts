@@ -1,0 +1,23 @@
+import { Prisma } from '@/lib/db/generated/client'
+
+/** Who asks for a stored file, and in which programme. They are known to be let into it. */
+export interface FileReader {
+  readonly personId: string
+  readonly programmeId: string
+}
+
+/**
+ * Whether a row `file` of "StoredFile" is there for this person in this programme: they sent it for the programme
+ * themselves, or a record of the programme names it. To know its hash gives no right to it; to anybody else it is as
+ * if it did not exist.
+ */
+export const isReached = ({ personId, programmeId }: FileReader): Prisma.Sql => Prisma.sql`(
+  EXISTS (SELECT FROM "Upload" AS upload
+          WHERE upload."sha256" = file."sha256"
+            AND upload."personId" = ${personId}::uuid
+            AND upload."programmeId" = ${programmeId}::uuid)
+  OR EXISTS (SELECT FROM "Evidence" AS evidence
+             WHERE evidence."sha256" = file."sha256" AND evidence."programmeId" = ${programmeId}::uuid)
+  OR EXISTS (SELECT FROM "ReadingBatch" AS batch
+             WHERE batch."sha256" = file."sha256" AND batch."programmeId" = ${programmeId}::uuid)
+)`
