@@ -1,4 +1,5 @@
-import { dateOf, instantOf, isDate } from '@/shared/quantity/calendar'
+import { dateOf, instantOf } from '@/shared/quantity/calendar'
+import { isDate } from '@/shared/quantity/is-date'
 
 const dayText = new Intl.DateTimeFormat('en-GB', {
   day: 'numeric',

@@ -1,4 +1,4 @@
-import { isDate } from '@/shared/quantity/calendar'
+import { isDate } from '@/shared/quantity/is-date'
 import { readRfc3339, utcEpochMs } from '@/shared/trail/rfc3339'
 import type { Delimiter } from './delimiter'
 import type { ReadingField } from './reading-field'

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { isDate } from '@/shared/quantity/calendar'
+import { isDate } from '@/shared/quantity/is-date'
 
 /** A date that exists, as 'YYYY-MM-DD'; `what` begins each refusal, as in "The due date must be a date.". */
 export const calendarDate = (what: string) =>

@@ -18,9 +18,6 @@ const JULIAN_DAY_1970 = 2_440_588
 const SHAPE = /^\d{4}-\d\d-\d\d$/
 const gregorian = new GregorianCalendar()
 
-/** True for a date that exists: '2028-02-29' is one, '2027-02-29' is not. */
-export const isDate = (text: string): boolean => read(text) !== undefined
-
 /** The first instant of a date, in epoch milliseconds. Throws NoDate when it is no date. */
 export const instantOf = (date: string): number => dayNumber(date) * MS_PER_DAY
 
@@ -35,7 +32,7 @@ export const addDays = (date: string, days: number): string => dateOfDay(dayNumb
 
 /** The same day so many months later; the month's last day where that day does not exist. */
 export function addMonths(date: string, months: number): string {
-  const later = known(date)
+  const later = read(date)
     .add({ months: Math.trunc(months) })
     .toString()
   return later < FIRST_DATE ? FIRST_DATE : later
@@ -64,21 +61,17 @@ export class NoDate extends RangeError {
   }
 }
 
-function read(text: string): CalendarDate | undefined {
-  if (!SHAPE.test(text)) return undefined
+/** The date that this text is. Throws NoDate when it is none. */
+function read(text: string): CalendarDate {
+  if (!SHAPE.test(text)) throw new NoDate(text)
   const date = new CalendarDate(Number(text.slice(0, 4)), Number(text.slice(5, 7)), Number(text.slice(8)))
   // A day or month that does not exist has been moved to the nearest that does.
-  return date.toString() === text ? date : undefined
-}
-
-function known(text: string): CalendarDate {
-  const date = read(text)
-  if (!date) throw new NoDate(text)
+  if (date.toString() !== text) throw new NoDate(text)
   return date
 }
 
 /** Days since 1970-01-01. */
-const dayNumber = (date: string): number => gregorian.toJulianDay(known(date)) - JULIAN_DAY_1970
+const dayNumber = (date: string): number => gregorian.toJulianDay(read(date)) - JULIAN_DAY_1970
 
 const FIRST_DAY = dayNumber(FIRST_DATE)
 const LAST_DAY = dayNumber(LAST_DATE)

@@ -7,11 +7,12 @@ import {
   dateOf,
   daysBetween,
   instantOf,
-  isDate,
   MS_PER_DAY,
   mondayOfWeek,
   monthsBetween,
+  NoDate,
 } from '@/shared/quantity/calendar'
+import { isDate } from '@/shared/quantity/is-date'
 
 /** Days of each month of a year that is not a leap year, and the rule of leap years: RFC 3339 section 5.7 and appendix C. */
 const MONTH_LENGTHS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31]
@@ -42,14 +43,21 @@ describe('dates of the calendar', () => {
     ['2026-01-01T00:00:00Z', false],
     ['２０２６-01-01', false],
     ['', false],
-  ])('%s is a date: %s', (date, is) => expect(isDate(date)).toBe(is))
+  ])('%s is a date: %s', (date, is) => {
+    expect(isDate(date)).toBe(is)
+    if (is) expect(dateOf(instantOf(date))).toBe(date)
+    else expect(() => instantOf(date)).toThrow(NoDate)
+  })
 
   test('every day that the rule of RFC 3339 gives a month exists, and none after it', () => {
-    for (let year = 1; year <= 9999; year += year < 1580 || year > 2420 ? 97 : 1) {
+    for (let year = 1; year <= 9998; year += year < 1580 || year > 2420 ? 97 : 1) {
       for (let month = 1; month <= 12; month++) {
         const last = lastDay(year, month)
         expect(isDate(text(year, month, last)), text(year, month, last)).toBe(true)
         expect(isDate(text(year, month, last + 1)), text(year, month, last + 1)).toBe(false)
+        expect(addDays(text(year, month, last), 1), text(year, month, last)).toBe(
+          month === 12 ? text(year + 1, 1, 1) : text(year, month + 1, 1),
+        )
       }
     }
   })

@@ -1,5 +1,6 @@
 import type { ChartPanel } from '@/shared/charts/chart-panel'
-import { instantOf, isDate, MS_PER_DAY } from '@/shared/quantity/calendar'
+import { instantOf, MS_PER_DAY } from '@/shared/quantity/calendar'
+import { isDate } from '@/shared/quantity/is-date'
 
 /** The part of a panel that lies in these days, both included; its limits stay what they are. */
 export function panelWithin(panel: ChartPanel, days: { from?: string; to?: string }): ChartPanel {
