@@ -1,9 +1,10 @@
 import { database } from '@/lib/db/client'
 import { inSnapshot } from '@/lib/db/transaction'
+import { judgeAndLog } from '@/lib/programme/judge-and-log'
 import { loadState } from '@/lib/programme/load-state'
 import { shareUnchanged } from '@/lib/programme/share-unchanged'
 import { INSTALLATION_TRAIL } from '@/lib/trail/append-entry'
-import { judgeProgramme, type Judgement } from '@/shared/gate/judgement'
+import type { Judgement } from '@/shared/gate/judgement'
 import type { ProgrammeState } from '@/shared/gate/programme-state'
 import { dateOf } from '@/shared/quantity/calendar'
 
@@ -66,5 +67,5 @@ async function judgeAfresh(
   const before = await earlier?.catch(() => undefined)
   const loaded = await inSnapshot((tx) => loadState(tx, id, today))
   const state = shareUnchanged(before?.state, loaded)
-  return { state, judgement: judgeProgramme(state, before?.judgement), head }
+  return { state, judgement: judgeAndLog(state, before?.judgement), head }
 }
