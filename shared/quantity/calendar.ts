@@ -13,6 +13,8 @@ export const DAYS_PER_MONTH = 365.25 / 12
 
 const FIRST_DATE = '0001-01-01'
 const LAST_DATE = '9999-12-31'
+/** As many as the years 1 to 9999 have; the library goes through them one by one. */
+const ALL_MONTHS = 12 * 9999
 /** The Julian day number of 1970-01-01. */
 const JULIAN_DAY_1970 = 2_440_588
 const SHAPE = /^\d{4}-\d\d-\d\d$/
@@ -32,9 +34,9 @@ export const addDays = (date: string, days: number): string => dateOfDay(dayNumb
 
 /** The same day so many months later; the month's last day where that day does not exist. */
 export function addMonths(date: string, months: number): string {
-  const later = read(date)
-    .add({ months: Math.trunc(months) })
-    .toString()
+  if (Number.isNaN(months)) throw new RangeError('A date cannot be counted from what is no number.')
+  const count = Math.trunc(Math.min(ALL_MONTHS, Math.max(-ALL_MONTHS, months)))
+  const later = read(date).add({ months: count }).toString()
   return later < FIRST_DATE ? FIRST_DATE : later
 }
 

@@ -67,6 +67,7 @@ describe('dates of the calendar', () => {
     expect(() => instantOf('2026-02-30')).toThrow('"2026-02-30" is not a date of the calendar')
     expect(() => dateOf(Number.NaN)).toThrow(RangeError)
     expect(() => addDays('2026-01-01', Number.NaN)).toThrow(RangeError)
+    expect(() => addMonths('2026-01-01', Number.NaN)).toThrow(RangeError)
   })
 })
 
@@ -164,5 +165,7 @@ test('what lies beyond the years 1 to 9999 is told as their first or last day', 
   expect(addDays('0001-01-01', -1)).toBe('0001-01-01')
   expect(addMonths('0001-01-31', -1)).toBe('0001-01-01')
   expect(addMonths('0001-01-31', -120_000)).toBe('0001-01-01')
+  expect(addMonths('2026-03-02', 1e300)).toBe('9999-12-31')
+  expect(addMonths('2026-03-02', -Infinity)).toBe('0001-01-01')
   expect(dateOf(8.64e15)).toBe('9999-12-31')
 })
