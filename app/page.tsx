@@ -6,6 +6,7 @@ import { OwedTable } from '@/app/owed-table'
 import { ButtonLink } from '@/app/ui/button'
 import { Empty } from '@/app/ui/empty'
 import { deskOf } from '@/lib/queries/desk'
+import { dateOf } from '@/shared/quantity/calendar'
 
 export const metadata = { title: 'Desk – Liquidus' }
 
@@ -15,7 +16,7 @@ export default async function DeskPage() {
   if (person.auditor) redirect(programmesAddress())
   if (person.administrator) redirect(instrumentsAddress())
   const { owed, programmes } = await deskOf(person)
-  const today = new Date().toISOString().slice(0, 10)
+  const today = dateOf(new Date())
   const late = owed.filter(({ dueOn }) => dueOn !== null && dueOn < today).length
   return (
     <DeskSheet

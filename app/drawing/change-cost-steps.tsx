@@ -1,5 +1,6 @@
 import { scaleLinear, scaleUtc } from 'd3-scale'
 import { Day } from '@/app/ui/date'
+import { instantOf } from '@/shared/quantity/calendar'
 import { formatNumber } from '@/shared/quantity/format'
 import { Axes } from './axes'
 import { Drawing } from './drawing'
@@ -19,19 +20,18 @@ interface ChangeCostStepsProps {
 
 const WIDTH = 900
 const HEIGHT = 300
-const atMidnight = (day: string): number => Date.parse(`${day}T00:00:00Z`)
 
 /** What one change would cost, day by day: the steps are boards made and boards gone into service. */
 export function ChangeCostSteps({ title, steps, gates, changes }: ChangeCostStepsProps) {
   const frame = frameOf(WIDTH, HEIGHT, { left: 62, right: 20, top: 46 })
   const x = scaleUtc(
-    [atMidnight(steps[0]?.on ?? '2000-01-01'), atMidnight(steps.at(-1)?.on ?? '2000-01-02')],
+    [instantOf(steps[0]?.on ?? '2000-01-01'), instantOf(steps.at(-1)?.on ?? '2000-01-02')],
     [frame.left, frame.right],
   )
   const y = scaleLinear([0, Math.max(1, ...steps.map(({ cost }) => cost))], [frame.bottom, frame.top]).nice(5)
   const path = steps
     .map(({ on, cost }, at) => {
-      const place = x(atMidnight(on))
+      const place = x(instantOf(on))
       return at === 0 ? `M${place} ${y(cost)}` : `H${place}V${y(cost)}`
     })
     .join('')
@@ -66,7 +66,7 @@ export function ChangeCostSteps({ title, steps, gates, changes }: ChangeCostStep
       />
       <path className="line-data outlined ink-copper" d={path} />
       {gates.map(({ on, name }, position) => {
-        const at = x(atMidnight(on))
+        const at = x(instantOf(on))
         const leftward = at > frame.right - 90
         return (
           <g key={name}>
@@ -88,7 +88,7 @@ export function ChangeCostSteps({ title, steps, gates, changes }: ChangeCostStep
           className="fill-sheet"
           stroke="var(--color-ink)"
           strokeWidth="1.4"
-          d={pointShape('diamond', x(atMidnight(on)), y(cost), 5)}
+          d={pointShape('diamond', x(instantOf(on)), y(cost), 5)}
         />
       ))}
     </Drawing>

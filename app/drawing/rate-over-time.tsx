@@ -1,6 +1,7 @@
 import { scaleLog, scaleUtc } from 'd3-scale'
 import { area, line } from 'd3-shape'
 import { Day } from '@/app/ui/date'
+import { instantOf, MS_PER_DAY } from '@/shared/quantity/calendar'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { Axes } from './axes'
 import { Drawing } from './drawing'
@@ -37,9 +38,9 @@ export function RateOverTime({ title, points, allowed, confidencePct }: RateOver
     allowed * 2,
     ...points.flatMap(({ lower, rate, upper }) => [lower, rate, upper]),
   ])
-  const moments = points.map(({ on }) => Date.parse(`${on}T00:00:00Z`))
+  const moments = points.map(({ on }) => instantOf(on))
   const [first = 0, last = 1] = [moments[0], moments.at(-1)]
-  const x = scaleUtc([first - 5 * 86_400_000, last + 5 * 86_400_000], [frame.left, frame.right])
+  const x = scaleUtc([first - 5 * MS_PER_DAY, last + 5 * MS_PER_DAY], [frame.left, frame.right])
   const y = scaleLog([least, most], [frame.bottom, frame.top]).clamp(true)
   type P = (typeof points)[number] & { at: number }
   const placed: P[] = points.map((point, position) => ({ ...point, at: x(moments[position] ?? 0) }))

@@ -1,4 +1,5 @@
 import { scaleLog } from 'd3-scale'
+import { DAYS_PER_MONTH } from '@/shared/quantity/calendar'
 import { Drawing } from './drawing'
 import type { Numbers } from './numbers-table'
 import { pointShape, shapeFor } from './point-shape'
@@ -34,8 +35,8 @@ const BARE_ROW = 20
 const LEAST = 0.01
 const MOST = 12_000
 const TICKS = [
-  { months: 12 / 365.25, text: '1 day' },
-  { months: (12 * 7) / 365.25, text: '1 week' },
+  { months: 1 / DAYS_PER_MONTH, text: '1 day' },
+  { months: 7 / DAYS_PER_MONTH, text: '1 week' },
   { months: 1, text: '1 month' },
   { months: 12, text: '1 year' },
   { months: 120, text: '10 years' },

@@ -1,5 +1,6 @@
 import type { scaleUtc } from 'd3-scale'
 import { groupDigits } from '@/app/ui/group-digits'
+import { MS_PER_DAY } from '@/shared/quantity/calendar'
 
 /** A tick: where along the axis it stands, and what it says. */
 export type Tick = { at: number; text: string }
@@ -21,19 +22,17 @@ const dayOf = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short',
 const monthOf = new Intl.DateTimeFormat('en-GB', { month: 'short', year: 'numeric', timeZone: 'UTC' })
 const clockOf = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit', timeZone: 'UTC' })
 
-const DAY_MS = 86_400_000
-
 /** Round ticks of a time axis in UTC, each said as shortly as its spacing allows. */
 export function timeTicks(scale: ReturnType<typeof scaleUtc<number>>, count = 6): Tick[] {
   const times = scale.ticks(count)
-  const gapMs = times.length > 1 ? times[1]!.getTime() - times[0]!.getTime() : DAY_MS
+  const gapMs = times.length > 1 ? times[1]!.getTime() - times[0]!.getTime() : MS_PER_DAY
   return times.map((time) => ({ at: scale(time), text: timeText(time, gapMs) }))
 }
 
 function timeText(time: Date, gapMs: number): string {
-  if (gapMs >= 28 * DAY_MS) return monthOf.format(time)
-  const midnight = time.getTime() % DAY_MS === 0
-  return gapMs >= DAY_MS || midnight ? dayOf.format(time) : clockOf.format(time)
+  if (gapMs >= 28 * MS_PER_DAY) return monthOf.format(time)
+  const midnight = time.getTime() % MS_PER_DAY === 0
+  return gapMs >= MS_PER_DAY || midnight ? dayOf.format(time) : clockOf.format(time)
 }
 
 /** "Radial clearance, mm"; without the unit when there is none. */

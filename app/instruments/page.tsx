@@ -8,6 +8,7 @@ import { Sign } from '@/app/ui/sign'
 import { readInstrumentUse, readInstruments, type InstrumentInProgramme } from '@/lib/queries/instruments'
 import { refusal } from '@/shared/policy'
 import { dueStanding } from '@/shared/instruments/due-status'
+import { dateOf } from '@/shared/quantity/calendar'
 import { AddInstrumentForm, InstrumentForms } from './forms'
 
 export const metadata = { title: 'Instruments – Liquidus' }
@@ -16,7 +17,7 @@ export const metadata = { title: 'Instruments – Liquidus' }
 export default async function InstrumentsPage() {
   const person = await requirePerson(instrumentsAddress())
   const [instruments, uses] = await Promise.all([readInstruments(), readInstrumentUse(person)])
-  const today = new Date().toISOString().slice(0, 10)
+  const today = dateOf(new Date())
   const mayChange = !refusal('add-instrument', { ...person, departments: [], leads: false })
   const count = (standing: ReturnType<typeof dueStanding>) =>
     instruments.filter((instrument) => dueStanding(instrument, today) === standing).length

@@ -30,12 +30,6 @@ export const optionalLine = (what: string, most = 500) =>
 
 export const reason = line('The reason', 1000)
 
-export const calendarDate = (what: string) =>
-  z
-    .string({ error: `${what} must be a date.` })
-    .regex(/^\d{4}-\d{2}-\d{2}$/, `${what} must be a date such as 2026-03-31.`)
-    .refine(isCalendarDate, `${what} is not a date of the calendar.`)
-
 export const wholeNumber = (what: string, least: number, most: number) =>
   z
     .number({ error: numberWanted(what) })
@@ -53,9 +47,3 @@ export const emailAddress = z
   .trim()
   .toLowerCase()
   .pipe(z.email({ error: 'This is not an e-mail address.' }))
-
-/** 2026-02-30 has the form of a date and is none: the calendar would roll it over. */
-function isCalendarDate(text: string): boolean {
-  const time = Date.parse(`${text}T00:00:00Z`)
-  return !Number.isNaN(time) && new Date(time).toISOString().startsWith(text)
-}

@@ -3,10 +3,10 @@ import { database } from '@/lib/db/client'
 import { installedStore } from '@/lib/evidence/installed-store'
 import { sweepEvidence, type SweepResult } from '@/lib/evidence/sweep'
 import { log } from '@/lib/log/log'
+import { MS_PER_DAY } from '@/shared/quantity/calendar'
 
-const DAY_MS = 86_400_000
 /** Long enough for somebody to come back to an import that was left at its preview. */
-const UNNAMED_KEPT_MS = 7 * DAY_MS
+const UNNAMED_KEPT_MS = 7 * MS_PER_DAY
 
 /**
  * Clears the installation's store of uploads that nothing names and that are a
@@ -35,7 +35,7 @@ export async function sweepInstalled(now = Date.now()): Promise<SweepResult> {
 export async function sweepDaily(
   stopping: AbortSignal,
   sweep: () => Promise<SweepResult>,
-  everyMs = DAY_MS,
+  everyMs = MS_PER_DAY,
 ): Promise<void> {
   while (!stopping.aborted) {
     try {

@@ -1,10 +1,12 @@
 import { database } from '@/lib/db/client'
 import { inSnapshot } from '@/lib/db/transaction'
+import { judgeAndLog } from '@/lib/programme/judge-and-log'
 import { loadState } from '@/lib/programme/load-state'
 import { shareUnchanged } from '@/lib/programme/share-unchanged'
 import { INSTALLATION_TRAIL } from '@/lib/trail/append-entry'
-import { judgeProgramme, type Judgement } from '@/shared/gate/judgement'
+import type { Judgement } from '@/shared/gate/judgement'
 import type { ProgrammeState } from '@/shared/gate/programme-state'
+import { dateOf } from '@/shared/quantity/calendar'
 
 /** A programme's facts and all that follows from them, as of one trail entry. */
 export interface JudgedProgramme {
@@ -27,7 +29,7 @@ const kept = new Map<string, Kept>()
 
 /** The programme as it stands; undefined when there is none of that code. */
 export async function judgedProgramme(code: string, now = new Date()): Promise<JudgedProgramme | undefined> {
-  const today = now.toISOString().slice(0, 10)
+  const today = dateOf(now)
   const [row] = await database().$queryRaw<
     { id: string; seq: number; hash: string; installation: string | null }[]
   >`
@@ -65,5 +67,5 @@ async function judgeAfresh(
   const before = await earlier?.catch(() => undefined)
   const loaded = await inSnapshot((tx) => loadState(tx, id, today))
   const state = shareUnchanged(before?.state, loaded)
-  return { state, judgement: judgeProgramme(state, before?.judgement), head }
+  return { state, judgement: judgeAndLog(state, before?.judgement), head }
 }

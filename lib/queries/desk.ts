@@ -6,6 +6,7 @@ import { actorFrom } from '@/lib/queries/programme-reader'
 import { INSTALLATION_TRAIL } from '@/lib/trail/append-entry'
 import { owedBy } from '@/shared/gate/owed'
 import type { Owed } from '@/shared/gate/owed-work'
+import { dateOf } from '@/shared/quantity/calendar'
 
 /** Something a person owes, and in which programme. */
 export interface OwedInProgramme extends Owed {
@@ -31,7 +32,7 @@ export async function deskOf(
     database().trail.findUnique({ where: { id: INSTALLATION_TRAIL }, select: { headHash: true } }),
     lessonsToDecide(person.personId),
   ])
-  const today = now.toISOString().slice(0, 10)
+  const today = dateOf(now)
   const judged = await Promise.all(
     heads.map(({ id, ...head }) => judgedAt(id, head, installation?.headHash ?? '', today)),
   )

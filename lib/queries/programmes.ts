@@ -2,6 +2,7 @@ import { database } from '@/lib/db/client'
 import type { SignedIn } from '@/lib/auth/session'
 import { judgedAt, type JudgedProgramme } from '@/lib/programme/judged'
 import { INSTALLATION_TRAIL } from '@/lib/trail/append-entry'
+import { dateOf } from '@/shared/quantity/calendar'
 
 export const PROGRAMMES_A_PAGE = 20
 
@@ -41,7 +42,7 @@ export async function readProgrammes(
   const heads = await database().$queryRaw<
     HeadRow[]
   >`SELECT "id", "seq", "headHash" AS "hash" FROM "Trail" WHERE "id" = ANY(${ids})`
-  const today = now.toISOString().slice(0, 10)
+  const today = dateOf(now)
   const programmes = await Promise.all(
     ids.flatMap((id) => {
       const head = heads.find((entry) => entry.id === id)

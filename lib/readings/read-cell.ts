@@ -1,4 +1,5 @@
-import { daysInMonth, readRfc3339, utcEpochMs } from '@/shared/trail/rfc3339'
+import { isDate } from '@/shared/quantity/is-date'
+import { readRfc3339, utcEpochMs } from '@/shared/trail/rfc3339'
 import type { Delimiter } from './delimiter'
 import type { ReadingField } from './reading-field'
 
@@ -14,7 +15,6 @@ export type CellRule = {
 const LONGEST_TEXT = 500
 const NUMBER = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/
 const UTC_WITHOUT_ZONE = /^(\d{4})-(\d\d)-(\d\d) (\d\d):(\d\d)(?::(\d\d)(?:\.(\d{1,9}))?)?$/
-const CALENDAR_DATE = /^(\d{4})-(\d\d)-(\d\d)$/
 
 /** How the cells of a field are read in a file with this separator. */
 export function cellRule(field: ReadingField, delimiter: Delimiter): CellRule {
@@ -89,11 +89,7 @@ function readInstant(text: string): number | undefined {
   return wholeSecondMs === undefined ? undefined : wholeSecondMs + Number(fraction.slice(0, 3).padEnd(3, '0'))
 }
 
-function readDate(text: string): string | undefined {
-  const [, year, month, day] = CALENDAR_DATE.exec(text) ?? []
-  const exists = Number(day) >= 1 && Number(day) <= daysInMonth(Number(year), Number(month))
-  return exists ? text : undefined
-}
+const readDate: CellReader = (text) => (isDate(text) ? text : undefined)
 
 function numberInWords(field: ReadingField & { kind: 'number' }, delimiter: Delimiter): string {
   const { min, max, whole, unit } = field

@@ -1,8 +1,6 @@
-import { instantOf } from '@/shared/quantity/calendar'
+import { instantOf, MS_PER_DAY } from '@/shared/quantity/calendar'
 import type { PhaseStart } from '@/shared/statistics/charts/phases'
 import type { ChartChoice } from './chart-choice'
-
-const MS_A_DAY = 86_400_000
 
 /** Fewer readings give no limits worth drawing. */
 export const FEWEST_TO_CHART = 8
@@ -36,7 +34,7 @@ export const pointsOn = (
   { from, to }: { readonly from: string; readonly to: string },
 ): { from: number; to: number } => ({
   from: firstFrom(instants, instantOf(from)),
-  to: firstFrom(instants, instantOf(to) + MS_A_DAY),
+  to: firstFrom(instants, instantOf(to) + MS_PER_DAY),
 })
 
 /** Place of the first instant not before another, by halving. */
@@ -66,7 +64,7 @@ export function groupsOf({ instants, values }: Series, choice: ChartChoice): Gro
   let open: number[] = []
   let day = -1
   values.forEach((value, index) => {
-    const today = Math.floor(instants[index]! / MS_A_DAY)
+    const today = Math.floor(instants[index]! / MS_PER_DAY)
     const breaks = starts.has(index) || (grouping === 'each-day' && today !== day)
     if (breaks) open = []
     day = today

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import type { Unit } from '@/shared/quantity/unit'
+import { calendarDate } from './calendar-date'
 import { numberWanted } from './number-wanted'
 
 /**
@@ -89,8 +90,6 @@ export const dateColumn = (options: { label: string; help?: string }): Required<
 export const optionalColumn = <C extends Column>(column: C): Optional<C> =>
   ({ ...column, optional: true }) as Optional<C>
 
-const ISO_DATE = /^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/
-
 /** The zod schema of one column; its messages are sentences for the person typing. */
 export function columnSchema(column: Column): z.ZodType {
   const schema = requiredSchema(column)
@@ -121,13 +120,7 @@ function requiredSchema(column: Column): z.ZodType {
     case 'flag':
       return z.boolean({ error: `${column.label} is yes or no.` })
     case 'date':
-      return z
-        .string({ error: `${column.label} must be a date.` })
-        .regex(ISO_DATE, `${column.label} must be a date such as 2026-03-31.`)
-        .refine(
-          (text) => !Number.isNaN(Date.parse(`${text}T00:00:00Z`)),
-          `${column.label} is not a date of the calendar.`,
-        )
+      return calendarDate(column.label)
   }
 }
 

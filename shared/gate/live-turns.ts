@@ -3,7 +3,8 @@ import type { Parameter } from '@/shared/plan/parameter'
 import type { Requirement } from '@/shared/plan/requirement'
 import { NO_RECORDS } from '@/shared/records/programme-records'
 import type { Facts } from '@/shared/rules/facts'
-import { judge, readableOf, type AnyRule } from '@/shared/rules/rule'
+import { judgeSafely } from '@/shared/rules/judge-safely'
+import { readableOf, type AnyRule } from '@/shared/rules/rule'
 import { turn, type Turn } from './change-preview'
 
 /** What the browser is given to judge on: the specification, without the records of lots and logs. */
@@ -28,7 +29,7 @@ export function liveTurns(parameter: Parameter, value: unknown, facts: Specifica
   const readers = rulesReading(parameter.key)
   const turns = readers
     .filter((rule) => !readsRecords(rule))
-    .map((rule) => turn(rule.title, judge(rule, now), judge(rule, then)))
+    .map((rule) => turn(rule.title, judgeSafely(rule, now).finding, judgeSafely(rule, then).finding))
   return {
     turned: turns.filter(({ before, after }) => before !== after),
     steady: turns.filter(({ before, after }) => before === after),

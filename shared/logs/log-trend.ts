@@ -1,9 +1,8 @@
-import { addDays, dateOf } from '@/shared/quantity/calendar'
+import { addDays, dateOf, DAYS_PER_MONTH, MS_PER_DAY } from '@/shared/quantity/calendar'
 import type { LogSeries } from './log-series'
 import { limitCrossing } from '@/shared/statistics/regression/limit-crossing'
 import { fitLine, type LineFit } from '@/shared/statistics/regression/straight-line'
 
-const MS_A_DAY = 86_400_000
 /** A line through three points has one degree of freedom: too few to say how sure it is. */
 export const FEWEST_FOR_TREND = 4
 /** Dates beyond this are said as "not within ten years". */
@@ -49,7 +48,7 @@ export function trendTowards(
   const newest = instants[last]
   if (from === undefined || newest === undefined || last - start + 1 < FEWEST_FOR_TREND || !(newest > from))
     return undefined
-  const days = instants.slice(start).map((at) => (at - from) / MS_A_DAY)
+  const days = instants.slice(start).map((at) => (at - from) / MS_PER_DAY)
   const fit = fitLine(days, values.slice(start))
   const today = days[days.length - 1]!
   const crossing = limitCrossing(fit, { value: limit, side: 'upper' }, confidence, today)
@@ -66,7 +65,7 @@ export function trendTowards(
     from,
     readings: days.length,
     newestOn,
-    perMonth: fit.slope * (365.25 / 12),
+    perMonth: fit.slope * DAYS_PER_MONTH,
     daysByLine,
     daysByPrediction,
     crossesOn: dateIn(daysByLine),

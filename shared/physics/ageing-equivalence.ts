@@ -1,10 +1,11 @@
 import type { AgeingMethod } from '@/shared/materials/ageing-methods'
 import { GAS_CONSTANT } from '@/shared/materials/growth-laws'
+import { DAYS_PER_MONTH } from '@/shared/quantity/calendar'
 import { published } from '@/shared/sources/provenance'
 import { BOLTZMANN_EV_PER_K, HUMIDITY_MODELS, arrheniusFactor, humidityFactor } from './acceleration-factor'
 
-/** Hours in a month of 365.25 / 12 days. */
-export const HOURS_PER_MONTH = (365.25 * 24) / 12
+/** Hours in a month on average. */
+export const HOURS_PER_MONTH = DAYS_PER_MONTH * 24
 
 /**
  * The least and the greatest published energy of growth of the compound between

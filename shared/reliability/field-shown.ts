@@ -1,3 +1,4 @@
+import { daysBetween, monthsBetween } from '@/shared/quantity/calendar'
 import type { RecordOf } from '@/shared/records/record-kinds'
 import { exactRateLowerBound, exactRateUpperBound } from '@/shared/statistics/intervals/exact-poisson-rate'
 import { testLengthFactor } from '@/shared/reliability/demonstration/demonstration'
@@ -69,22 +70,15 @@ export type ReturnCause = FieldReturn['cause']
 export function returnsByMonth(
   returns: readonly FieldReturn[],
 ): { readonly month: string; readonly counts: ReadonlyMap<ReturnCause, number>; readonly cost: number }[] {
-  const months = returns.map(({ returnedOn }) => returnedOn.slice(0, 7)).sort()
-  const [first, last] = [months[0], months.at(-1)]
+  const days = returns.map(({ returnedOn }) => returnedOn).sort()
+  const [first, last] = [days[0], days.at(-1)]
   if (first === undefined || last === undefined) return []
-  const rows = []
-  for (let month = first; month <= last; month = nextMonth(month)) {
+  return monthsBetween(first, last).map((month) => {
     const own = returns.filter(({ returnedOn }) => returnedOn.startsWith(month))
     const counts = new Map<ReturnCause, number>()
     for (const { cause } of own) counts.set(cause, (counts.get(cause) ?? 0) + 1)
-    rows.push({ month, counts, cost: own.reduce((sum, { cost }) => sum + (cost ?? 0), 0) })
-  }
-  return rows
-}
-
-function nextMonth(month: string): string {
-  const [year = 0, number = 0] = month.split('-').map(Number)
-  return number === 12 ? `${year + 1}-01` : `${year}-${String(number + 1).padStart(2, '0')}`
+    return { month, counts, cost: own.reduce((sum, { cost }) => sum + (cost ?? 0), 0) }
+  })
 }
 
 /**
@@ -108,7 +102,7 @@ export function fieldGrowth(returns: readonly FieldReturn[], exposures: readonly
 
 /** Share of a period, both days included, that is over at the end of a day. */
 function shareOf(from: string, to: string, day: string): number {
-  const [start, end, at] = [from, to, day].map((date) => Date.parse(`${date}T00:00:00Z`) / 86_400_000)
-  const days = end! - start! + 1
-  return days > 0 ? Math.min(1, Math.max(0, (at! - start! + 1) / days)) : at! >= end! ? 1 : 0
+  const days = daysBetween(from, to) + 1
+  if (days <= 0) return day >= to ? 1 : 0
+  return Math.min(1, Math.max(0, (daysBetween(from, day) + 1) / days))
 }

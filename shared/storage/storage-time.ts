@@ -1,10 +1,8 @@
 import { boardStorageMonths, leadStorageMonths } from '@/shared/plan/parameters/storage'
-import { addDays, addMonths, dateOf } from '@/shared/quantity/calendar'
+import { addDays, addMonths, DAYS_PER_MONTH, mondayOfWeek } from '@/shared/quantity/calendar'
 import type { Lot } from '@/shared/records/lot'
 import type { SolderingRun } from '@/shared/records/soldering-work'
 import { isSolderabilityMethod } from '@/shared/methods/test-methods'
-
-const DAYS_A_MONTH = 365.25 / 12
 
 /** What the specification allows boards and components in store. */
 export const storageReads = { boardMonths: boardStorageMonths, partMonths: leadStorageMonths }
@@ -43,7 +41,7 @@ export const newestOnOrBefore = (dates: readonly string[], day: string): string 
   dates.reduce((newest, date) => (date <= day ? date : newest))
 
 export const monthsAfter = (date: string, months: number): string =>
-  addDays(addMonths(date, Math.trunc(months)), Math.round((months - Math.trunc(months)) * DAYS_A_MONTH))
+  addDays(addMonths(date, Math.trunc(months)), Math.round((months - Math.trunc(months)) * DAYS_PER_MONTH))
 
 /** Parts have borne year and week since the sixties: from here on two figures may name a year of the last century. */
 const OLDEST_TWO_FIGURE_YEAR = 60
@@ -58,14 +56,7 @@ export function startOfStorage({ dateCode, receivedOn }: Lot): string {
   const year = Number(code?.[1])
   const week = Number(code?.[2])
   if (!code || !(week >= 1 && week <= 53)) return receivedOn
-  const monday = mondayOf(2000 + year, week)
+  const monday = mondayOfWeek(2000 + year, week)
   if (monday < receivedOn) return monday
-  return year >= OLDEST_TWO_FIGURE_YEAR ? mondayOf(1900 + year, week) : receivedOn
-}
-
-/** The first day of an ISO 8601 week: 4 January always lies in week 1. */
-function mondayOf(year: number, week: number): string {
-  const january4 = Date.UTC(year, 0, 4)
-  const weekday = (new Date(january4).getUTCDay() + 6) % 7
-  return addDays(dateOf(january4), (week - 1) * 7 - weekday)
+  return year >= OLDEST_TWO_FIGURE_YEAR ? mondayOfWeek(1900 + year, week) : receivedOn
 }

@@ -1,3 +1,5 @@
+import { MS_PER_DAY } from '@/shared/quantity/calendar'
+
 /** A moment read from RFC 3339 text. */
 export type Rfc3339Instant = {
   /** Milliseconds since 1970-01-01T00:00:00Z, finer digits cut off. A leap second counts as the millisecond before it ends. */
@@ -10,18 +12,12 @@ export type Rfc3339Instant = {
 }
 
 const UTC_MILLISECONDS = /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{3}Z$/
-const MONTH_LENGTHS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const
-const MS_PER_DAY = 86_400_000
-
-const isLeapYear = (year: number): boolean => year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0)
-
-/** Days in a month (1 to 12) of the Gregorian calendar; 0 when there is no such month. RFC 3339 section 5.7. */
-export const daysInMonth = (year: number, month: number): number =>
-  month === 2 && isLeapYear(year) ? 29 : (MONTH_LENGTHS[month - 1] ?? 0)
+/** The calendar repeats every 400 years, by so many days. */
+const MS_PER_400_YEARS = 146_097 * MS_PER_DAY
 
 /**
- * Milliseconds since 1970 of a calendar date and time in UTC, counted by the calendar's
- * arithmetic; undefined when there is no such date or time of day. Second 60 is not taken.
+ * Milliseconds since 1970 of a calendar date and time in UTC; undefined when there is no such
+ * date or time of day. Second 60 is not taken.
  */
 export function utcEpochMs(
   year: number,
@@ -31,17 +27,13 @@ export function utcEpochMs(
   minute: number,
   second: number,
 ): number | undefined {
-  const exists = day >= 1 && day <= daysInMonth(year, month) && hour <= 23 && minute <= 59 && second <= 59
+  const exists = day >= 1 && month >= 1 && month <= 12 && hour <= 23 && minute <= 59 && second <= 59
   if (!exists || !(year >= 0)) return undefined
-  return (daysSince1970(year, month, day) * 24 + hour) * 3_600_000 + (minute * 60 + second) * 1000
-}
-
-/** Years counted from March, so that the leap day comes last; 146,097 days in 400 years. */
-function daysSince1970(year: number, month: number, day: number): number {
-  const marchYear = month > 2 ? year : year - 1
-  const monthsSinceMarch = (month + 9) % 12
-  const leapDays = Math.floor(marchYear / 4) - Math.floor(marchYear / 100) + Math.floor(marchYear / 400)
-  return marchYear * 365 + leapDays + Math.floor((153 * monthsSinceMarch + 2) / 5) + day - 1 - 719_468
+  // Counted 400 years later, because the platform takes the years 0 to 99 for those of the last century.
+  const later = Date.UTC(year + 400, month - 1, day, hour, minute, second)
+  // A day that the month lacks has rolled over into the next.
+  if (day > 28 && new Date(later).getUTCDate() !== day) return undefined
+  return later - MS_PER_400_YEARS
 }
 
 /**

@@ -2,8 +2,42 @@ import fc from 'fast-check'
 import type { Column } from '@/shared/columns/column'
 import type { Parameter } from '@/shared/plan/parameter'
 
+/** Days around the one on which the laws judge, leap days, and the ends of the calendar. */
+export const DAYS = [
+  '0001-01-01',
+  '1899-12-31',
+  '2024-02-29',
+  '2025-12-31',
+  '2026-01-31',
+  '2026-02-28',
+  '2026-03-01',
+  '2026-03-02',
+  '2026-05-31',
+  '2027-06-30',
+  '2028-02-29',
+  '9999-12-31',
+] as const
+
+/** Few, so that records name the same lots, boards and people; among them lists, ranges and names that objects have already. */
+export const NAMES = [
+  'A',
+  'B',
+  'A-1',
+  'a-1',
+  'A-1, A-2',
+  'A-1 to A-99999999',
+  'T1-3',
+  'C1–C8',
+  '7',
+  '2608',
+  '9853',
+  'constructor',
+  '__proto__',
+  'Ω ﬁ 𝛼',
+] as const
+
 /** Any value that a column accepts: bounds included, for they are where rules break. */
-function anyCell(column: Column): fc.Arbitrary<unknown> {
+export function anyCell(column: Column): fc.Arbitrary<unknown> {
   const cell = anyRequired(column)
   return column.optional ? fc.option(cell, { nil: undefined }) : cell
 }
@@ -14,25 +48,31 @@ function anyRequired(column: Column): fc.Arbitrary<unknown> {
       const { min, max, whole } = column
       const inside = whole
         ? fc.integer({ min: Math.ceil(min), max: Math.floor(max) })
-        : fc.double({ min, max, noNaN: true })
+        : fc.double({ min, max, noNaN: true }).map((number) => number + 0)
       return fc.oneof(inside, fc.constantFrom(min, max))
     }
     case 'choice':
       return fc.constantFrom(...column.options.map(({ value }) => value))
     case 'text':
-      return fc.constantFrom('A', 'B', 'C1–C8').map((text) => text.slice(0, column.maxLength))
+      return fc
+        .oneof(
+          { weight: 20, arbitrary: fc.constantFrom(...NAMES) },
+          fc.constant('x'.repeat(column.maxLength)),
+        )
+        .map((text) => text.slice(0, column.maxLength).trim())
     case 'flag':
       return fc.boolean()
     case 'date':
-      return fc.constantFrom('2026-01-31', '2027-06-30')
+      return fc.constantFrom(...DAYS)
   }
 }
 
+/** Any row of these columns. */
+export const anyRow = (columns: Readonly<Record<string, Column>>): fc.Arbitrary<Record<string, unknown>> =>
+  fc.record(Object.fromEntries(Object.entries(columns).map(([key, column]) => [key, anyCell(column)])))
+
 /** Any value that a parameter accepts. */
-export function anyValue({ shape }: Parameter): fc.Arbitrary<unknown> {
-  if (shape.kind === 'field') return anyCell(shape.column)
-  const row = fc.record(
-    Object.fromEntries(Object.entries(shape.columns).map(([key, column]) => [key, anyCell(column)])),
-  )
-  return fc.array(row, { minLength: 1, maxLength: Math.min(4, shape.maxRows) })
-}
+export const anyValue = ({ shape }: Parameter): fc.Arbitrary<unknown> =>
+  shape.kind === 'field'
+    ? anyCell(shape.column)
+    : fc.array(anyRow(shape.columns), { minLength: 1, maxLength: Math.min(4, shape.maxRows) })

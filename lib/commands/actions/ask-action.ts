@@ -1,8 +1,9 @@
 import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
-import { calendarDate, department, line, paragraph, programmeCode } from '@/lib/commands/inputs'
+import { department, line, paragraph, programmeCode } from '@/lib/commands/inputs'
 import { loadPlanItem } from '@/lib/commands/plan/load-plan-item'
 import { ACTION_KINDS } from '@/shared/gate/programme-state'
+import { calendarDate } from '@/shared/columns/calendar-date'
 import { Refused } from '@/shared/refused'
 
 /** One department asks another about an item; the item is short until the answer is accepted. */

@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { defineCommand, loadNothing } from '@/lib/commands/command'
-import { calendarDate, line, optionalLine, programmeCode, wholeNumber } from '@/lib/commands/inputs'
+import { line, optionalLine, programmeCode, wholeNumber } from '@/lib/commands/inputs'
+import { calendarDate } from '@/shared/columns/calendar-date'
 import { numberWanted } from '@/shared/columns/number-wanted'
 import { defectSchema } from '@/shared/records/inspection'
 import { Refused } from '@/shared/refused'

@@ -1,4 +1,5 @@
-import { calendarDate, line } from '@/lib/commands/inputs'
+import { line } from '@/lib/commands/inputs'
+import { calendarDate } from '@/shared/columns/calendar-date'
 import { Refused } from '@/shared/refused'
 
 export const calibrationFields = {

@@ -4,12 +4,13 @@ import { line, programmeCode } from '@/lib/commands/inputs'
 import { batchRecord, readingsInput, refuseBadReadings, sourceFile } from '@/lib/commands/readings-input'
 import { claimFile } from '@/lib/evidence/claim-file'
 import { numberColumn, type Column } from '@/shared/columns/column'
+import { dateOf, MS_PER_DAY } from '@/shared/quantity/calendar'
 import { CHARACTERISTICS, type CharacteristicKey } from '@/shared/records/characteristics'
 import type { Characteristic } from '@/shared/records/characteristic'
 import { Refused } from '@/shared/refused'
 
 /** Clocks of machines differ a little from the server's. */
-const AHEAD_MS = 24 * 60 * 60 * 1000
+const AHEAD_MS = MS_PER_DAY
 
 /** The columns of a log's readings: the instant, and those of its characteristic. */
 export const logColumns = (characteristic: Characteristic, nowMs: number): Record<string, Column> => ({
@@ -44,7 +45,7 @@ export const addReadings = defineCommand({
       throw new Refused('The file did not arrive. Upload it again.', { file: 'Upload it again.' })
     if (twin)
       throw new Refused(
-        `This very file was imported on ${twin.at.toISOString().slice(0, 10)} (${twin.count} readings). Nothing was stored twice.`,
+        `This very file was imported on ${dateOf(twin.at)} (${twin.count} readings). Nothing was stored twice.`,
       )
     const characteristic = CHARACTERISTICS[log.characteristic as CharacteristicKey]
     refuseBadReadings(readings, logColumns(characteristic, Date.parse(now)))

@@ -1,7 +1,8 @@
 import type { Context } from '@/lib/commands/command'
 import type { Transaction } from '@/lib/db/transaction'
+import { judgeAndLog } from '@/lib/programme/judge-and-log'
 import { loadState } from '@/lib/programme/load-state'
-import { itemStateFor, judgeProgramme, type Judgement } from '@/shared/gate/judgement'
+import { itemStateFor, type Judgement } from '@/shared/gate/judgement'
 import type { ProgrammeState } from '@/shared/gate/programme-state'
 import type { ItemState } from '@/shared/gate/standing'
 import { Refused } from '@/shared/refused'
@@ -14,7 +15,7 @@ export interface Judged {
 /** The whole programme, read and judged inside the transaction: nobody signs on a remembered result. */
 export async function loadJudged(tx: Transaction, { programmeId, today }: Context): Promise<Judged> {
   const state = await loadState(tx, programmeId, today)
-  return { state, judgement: judgeProgramme(state) }
+  return { state, judgement: judgeAndLog(state) }
 }
 
 export function itemNamed({ judgement }: Judged, key: string): ItemState {

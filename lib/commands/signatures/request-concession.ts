@@ -1,8 +1,9 @@
 import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
-import { calendarDate, line, paragraph, programmeCode, wholeNumber } from '@/lib/commands/inputs'
+import { line, paragraph, programmeCode, wholeNumber } from '@/lib/commands/inputs'
 import { itemNamed, loadJudged } from '@/lib/commands/signatures/load-judged'
 import { concessionStanding, findingDigest } from '@/shared/gate/concession'
+import { calendarDate } from '@/shared/columns/calendar-date'
 import { Refused } from '@/shared/refused'
 
 /** Asks to pass with one failing finding, for so many or until a day. */

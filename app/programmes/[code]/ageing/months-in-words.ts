@@ -1,5 +1,6 @@
 import { groupDigits } from '@/app/ui/group-digits'
 import type { AgeingEquivalence } from '@/shared/physics/ageing-equivalence'
+import { DAYS_PER_MONTH } from '@/shared/quantity/calendar'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 
 const CENTURY_MONTHS = 1200
@@ -26,6 +27,6 @@ function timesInWords(factor: number): string {
 
 function oneTime(months: number): string {
   if (months > CENTURY_MONTHS) return 'more than a century'
-  const days = (months * 365.25) / 12
+  const days = months * DAYS_PER_MONTH
   return months < 1 ? formatQuantity(days, 'days', 2) : formatQuantity(months, 'months', 2)
 }

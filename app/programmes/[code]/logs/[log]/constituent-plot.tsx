@@ -2,14 +2,13 @@ import type { Numbers } from '@/app/drawing/numbers-table'
 import { TrendPlot } from '@/app/drawing/trend-plot'
 import { Day } from '@/app/ui/date'
 import { TREND_CONFIDENCE } from '@/shared/baths/metal-trend'
-import { instantOf } from '@/shared/quantity/calendar'
+import { instantOf, MS_PER_DAY } from '@/shared/quantity/calendar'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Log } from '@/shared/records/log'
 import type { ConstituentOutlook } from '@/shared/baths/bath-outlook'
 import type { LogTrend } from '@/shared/logs/log-trend'
 import { predictAt } from '@/shared/statistics/regression/prediction'
 
-const MS_A_DAY = 86_400_000
 /** A line drawn further ahead than this would squeeze the analyses into a corner. */
 const FURTHEST_DAYS = 730
 const PLACES = 48
@@ -71,11 +70,11 @@ function lineOf(trend: LogTrend): { at: number; value: number; lower: number; up
   const spanDays = fit.lastX - fit.firstX
   const aheadDays = Math.min(FURTHEST_DAYS, (daysByLine ?? daysByPrediction ?? spanDays) * 1.1)
   const step = (spanDays + aheadDays) / PLACES
-  return Array.from({ length: PLACES + 1 }, (_, index) => predicted(trend, from + index * step * MS_A_DAY))
+  return Array.from({ length: PLACES + 1 }, (_, index) => predicted(trend, from + index * step * MS_PER_DAY))
 }
 
 /** The bounds are each one-sided at the confidence of the trend. */
 function predicted({ fit, from }: LogTrend, at: number) {
-  const { value, predictionInterval } = predictAt(fit, (at - from) / MS_A_DAY, 2 * TREND_CONFIDENCE - 1)
+  const { value, predictionInterval } = predictAt(fit, (at - from) / MS_PER_DAY, 2 * TREND_CONFIDENCE - 1)
   return { at, value, ...predictionInterval }
 }

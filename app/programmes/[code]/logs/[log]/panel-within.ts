@@ -1,13 +1,11 @@
-import { instantOf } from '@/shared/quantity/calendar'
-import { isDate } from '@/shared/quantity/calendar'
 import type { ChartPanel } from '@/shared/charts/chart-panel'
-
-const MS_A_DAY = 86_400_000
+import { instantOf, MS_PER_DAY } from '@/shared/quantity/calendar'
+import { isDate } from '@/shared/quantity/is-date'
 
 /** The part of a panel that lies in these days, both included; its limits stay what they are. */
 export function panelWithin(panel: ChartPanel, days: { from?: string; to?: string }): ChartPanel {
   const first = days.from && isDate(days.from) ? instantOf(days.from) : -Infinity
-  const last = days.to && isDate(days.to) ? instantOf(days.to) + MS_A_DAY : Infinity
+  const last = days.to && isDate(days.to) ? instantOf(days.to) + MS_PER_DAY : Infinity
   const { instants } = panel
   let [from, to] = [0, instants.length]
   while (from < to && instants[from]! < first) from++

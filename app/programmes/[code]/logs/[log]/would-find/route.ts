@@ -6,7 +6,7 @@ import { columnSchema } from '@/shared/columns/column'
 import { findCharacteristic } from '@/shared/records/characteristics'
 import { recordsWithReadings } from '@/shared/records/records-with-readings'
 import { readingsFromRows } from '@/shared/records/readings-from-rows'
-import { judge } from '@/shared/rules/rule'
+import { judgeSafely } from '@/shared/rules/judge-safely'
 import { findingsReading } from '../../log-state'
 import { logNamed } from '../log-of'
 
@@ -30,7 +30,7 @@ function wouldFind({ request, params, right: view }: LetIn<{ code: string; log: 
   const records = recordsWithReadings(facts.records, log, readingsFromRows([{ at, ...row }]))
   const rules = items.flatMap(({ definition }) => definition.rules)
   const findings = findingsReading(log, rules, view.judgement.findings).map(({ rule, finding: before }) => {
-    const { verdict, found, remedy, cautions } = judge(rule, { ...facts, records })
+    const { verdict, found, remedy, cautions } = judgeSafely(rule, { ...facts, records }).finding
     return { title: rule.title, before: before.verdict, verdict, found, remedy: remedy?.says, cautions }
   })
   return Response.json({ findings }, { headers: { 'cache-control': 'no-store' } })
