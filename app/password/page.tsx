@@ -8,13 +8,17 @@ import { Notice } from '@/app/ui/notice'
 import { SubmitButton } from '@/app/ui/submit-button'
 import { SHORTEST_PASSWORD } from '@/lib/auth/password'
 import { signedIn } from '@/lib/auth/session'
+import { sessionsOf } from '@/lib/auth/session-store'
+import { settings } from '@/lib/settings/settings'
 import { changePassword } from './actions'
+import { OwnSessions } from './own-sessions'
 
 export const metadata = { title: 'Your password – Liquidus' }
 
 export default async function PasswordPage() {
   const person = await signedIn()
   if (!person) redirect(signInAddress(passwordAddress()))
+  const sessions = await sessionsOf(person.personId)
   return (
     <DeskSheet
       person={person}
@@ -45,7 +49,7 @@ export default async function PasswordPage() {
             name="newPassword"
             type="password"
             label="New password"
-            hint={`${SHORTEST_PASSWORD} characters or more; any you like, spaces too.`}
+            hint={`${SHORTEST_PASSWORD} characters or more; several words do well. Not your name or address, nor what others would try.`}
             autoComplete="new-password"
             required
           />
@@ -61,6 +65,7 @@ export default async function PasswordPage() {
       ) : (
         <p>You sign in at your identity provider, and change your password there.</p>
       )}
+      <OwnSessions sessions={sessions} current={person.sessionId} idleMinutes={settings().idleMinutes} />
     </DeskSheet>
   )
 }

@@ -22,6 +22,8 @@ test('with nothing set, everything has a default and nothing is open to the netw
     sessionSecret: undefined,
     demo: true,
     identityProvider: undefined,
+    idleMinutes: 60,
+    trustedProxies: 0,
     trailHeads: { file: undefined, webhook: undefined },
     logLevel: 'info',
   })
