@@ -4,9 +4,11 @@ import { passwordAddress, signInAddress } from '@/app/addresses'
 import { CommandForm } from '@/app/forms/command-form'
 import { TextBox } from '@/app/forms/fields'
 import { DeskSheet } from '@/app/frame/desk-sheet'
+import { ResetSaid } from '@/app/frame/reset-note'
 import { Notice } from '@/app/ui/notice'
 import { SubmitButton } from '@/app/ui/submit-button'
 import { SHORTEST_PASSWORD } from '@/lib/auth/password'
+import { allResets, resetBefore } from '@/lib/auth/password-reset'
 import { signedIn } from '@/lib/auth/session'
 import { sessionsOf } from '@/lib/auth/session-store'
 import { settings } from '@/lib/settings/settings'
@@ -19,6 +21,8 @@ export default async function PasswordPage() {
   const person = await signedIn()
   if (!person) redirect(signInAddress(passwordAddress()))
   const sessions = await sessionsOf(person.personId)
+  const now = new Date()
+  const reset = resetBefore(await allResets(), person.personId, now)
   return (
     <DeskSheet
       person={person}
@@ -29,6 +33,12 @@ export default async function PasswordPage() {
       {person.mustChangePassword && (
         <Notice kind="info" title="Choose a password of your own">
           The one you signed in with was for one use.
+        </Notice>
+      )}
+      {reset && (
+        <Notice kind="warning" title="An administrator gave you a password">
+          <ResetSaid reset={reset} by={now} />. It stands beside everything you sign from then on, since they
+          could have signed for you. If you did not ask for it, say so to your programme’s lead.
         </Notice>
       )}
       {person.hasPassword ? (

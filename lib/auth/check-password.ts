@@ -1,8 +1,7 @@
 import { inHashLine, LINE_EASES_AFTER_S, LineIsFull, type Turn } from '@/lib/auth/hash-line'
 import { LONGEST_PASSWORD, NOBODYS_HASH, passwordMatches } from '@/lib/auth/password'
 import { noteSignIn } from '@/lib/auth/sign-in-log'
-import { ACCOUNT_FROM_ORIGIN, ORIGIN } from '@/lib/auth/slowing-down'
-import { admitTry, countSuccess, type Count } from '@/lib/auth/throttle'
+import { admitTry, countSuccess, signInCounts } from '@/lib/auth/throttle'
 import type { Visitor } from '@/lib/auth/visitor'
 import { database } from '@/lib/db/client'
 
@@ -50,7 +49,7 @@ async function checkInTurn(
   visitor: Visitor,
   now: Date,
 ): Promise<Checked> {
-  const admission = await admitTry(countsOf(address, visitor), now)
+  const admission = await admitTry(signInCounts(address, visitor.origin), now)
   if (!admission.admitted) {
     noteSignIn(visitor, { refused: 'too many tries', waitS: admission.waitS })
     const says = `Too many tries from where you are. Wait ${admission.waitS} seconds before the next one.`
@@ -64,12 +63,6 @@ async function checkInTurn(
   await countSuccess(admission.counted, now)
   return { ok: true, personId: person.id, credentialEpoch: person.credentialEpoch }
 }
-
-/** Only the origin that fails is slowed down, so that nobody locks anybody out from elsewhere. */
-const countsOf = (address: string, { origin }: Visitor): readonly Count[] => [
-  { subject: `account ${address} from ${origin}`, slowing: ACCOUNT_FROM_ORIGIN },
-  { subject: `origin ${origin}`, slowing: ORIGIN, sparesKnown: true },
-]
 
 function refused(why: string, visitor: Visitor, personId?: string): Checked {
   noteSignIn(visitor, { refused: why, ...(personId ? { personId } : {}) })

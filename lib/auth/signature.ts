@@ -1,8 +1,7 @@
 import { inHashLine, LineIsFull, type Turn } from '@/lib/auth/hash-line'
 import { passwordMatches } from '@/lib/auth/password'
 import { noteProofRefused } from '@/lib/auth/sign-in-log'
-import { ACCOUNT_FROM_ORIGIN } from '@/lib/auth/slowing-down'
-import { admitTry, countSuccess } from '@/lib/auth/throttle'
+import { admitTry, countSuccess, signatureCounts } from '@/lib/auth/throttle'
 import { database } from '@/lib/db/client'
 import { Refused } from '@/shared/refused'
 
@@ -35,10 +34,10 @@ export async function verifySignature(
   if (!stored) return verifyFreshness(proof, now)
   const { password, sessionId } = proof ?? {}
   if (!password) throw passwordRefusal('Type your password to sign.', 'Type your password to sign.')
-  const subject = `person ${personId} in session ${sessionId ?? 'none'}`
+  const counts = signatureCounts(personId, sessionId)
   try {
     await inHashLine({ who: 'signed in', shareOf: `person ${personId}` }, (turn) =>
-      verifyInTurn(turn, { subject, password, stored }, now),
+      verifyInTurn(turn, { counts, password, stored }, now),
     )
   } catch (error) {
     if (error instanceof Refused) noteProofRefused(personId, error.message)
@@ -50,10 +49,10 @@ export async function verifySignature(
 
 async function verifyInTurn(
   turn: Turn,
-  { subject, password, stored }: { subject: string; password: string; stored: string },
+  { counts, password, stored }: { counts: Parameters<typeof admitTry>[0]; password: string; stored: string },
   now: Date,
 ): Promise<void> {
-  const admission = await admitTry([{ subject, slowing: ACCOUNT_FROM_ORIGIN }], now)
+  const admission = await admitTry(counts, now)
   if (!admission.admitted) {
     const says = `Too many wrong passwords. Try again in ${admission.waitS} seconds.`
     throw passwordRefusal(says, 'Wait before you try again.')

@@ -1,5 +1,7 @@
 import {
+  ACCOUNT_FROM_ORIGIN,
   oneMoreFailure,
+  ORIGIN,
   secondsBlocked,
   failuresLeft,
   type Failures,
@@ -10,7 +12,7 @@ import { inTransaction, type Transaction } from '@/lib/db/transaction'
 import { nativeSha256 } from '@/lib/trail/native-sha256'
 
 /** What a try is counted for, and how it is slowed down. */
-export interface Count {
+interface Count {
   readonly subject: string
   readonly slowing: Slowing
   /** Holds nobody up who entered the account that the first count is for from there before. */
@@ -28,7 +30,21 @@ interface Row {
 /** How long entering an account from somewhere makes it known from there. */
 const KNOWN_FOR_MS = 90 * 24 * 60 * 60 * 1000
 
-export type Admission =
+/**
+ * What a sign-in is counted for. Only the origin that fails is slowed down, so that nobody locks anybody out from
+ * elsewhere.
+ */
+export const signInCounts = (address: string, origin: string): readonly Count[] => [
+  { subject: `account ${address} from ${origin}`, slowing: ACCOUNT_FROM_ORIGIN },
+  { subject: `origin ${origin}`, slowing: ORIGIN, sparesKnown: true },
+]
+
+/** What a password asked for again is counted for: a stolen session blocks no other. */
+export const signatureCounts = (personId: string, sessionId = 'none'): readonly Count[] => [
+  { subject: `person ${personId} in session ${sessionId}`, slowing: ACCOUNT_FROM_ORIGIN },
+]
+
+type Admission =
   | { readonly admitted: false; readonly waitS: number }
   | { readonly admitted: true; readonly counted: readonly Count[] }
 

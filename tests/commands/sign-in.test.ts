@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto'
 import { afterAll, afterEach, beforeAll, describe, expect, test, vi } from 'vitest'
 import { checkPassword, type Checked } from '@/lib/auth/check-password'
 import { verifySignature } from '@/lib/auth/signature'
-import { sweepCounts } from '@/lib/auth/throttle'
+import { admitTry, signInCounts, sweepCounts } from '@/lib/auth/throttle'
 import type { Visitor } from '@/lib/auth/visitor'
 import { database } from '@/lib/db/client'
 import { openWorld, PASSWORD, type World } from '@/tests/commands/world'
@@ -11,10 +11,12 @@ import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
 let db: FreshDatabase
 let world: World
 beforeAll(async () => {
+  vi.stubEnv('LOG_LEVEL', 'silent')
   db = await freshDatabase()
   world = await openWorld()
 })
 afterAll(() => db.drop())
+afterAll(() => vi.unstubAllEnvs())
 afterEach(() => vi.restoreAllMocks())
 
 const HOUR_MS = 60 * 60 * 1000
@@ -40,7 +42,7 @@ async function failTimes(times: number, email: string, from: Visitor, at = NOW):
 
 const wasRefusedUnseen = (checked: Checked) => !checked.ok && checked.retryAfterS !== undefined
 
-describe('a flood', () => {
+describe('a flood', { timeout: 120_000 }, () => {
   const flood = (times: number, from: () => Visitor) =>
     Promise.all(
       Array.from({ length: times }, (_, index) =>
@@ -122,13 +124,15 @@ describe('wrong passwords', () => {
     const office = somewhere()
     const email = await emailOf('quality')
     expect(await tryAs(email, PASSWORD, office)).toMatchObject({ ok: true })
-    for (let count = 0; count < 31; count++) await failTimes(1, `spray-${count}@test.invalid`, office)
+    // Failures as they are counted, without the half minute that so many hashes take.
+    for (let count = 0; count < 31; count++)
+      await admitTry(signInCounts(`spray-${count}@test.invalid`, office.origin), NOW)
     expect(await tryAs('spray-31@test.invalid', 'wrong', office)).toMatchObject({ retryAfterS: 5 })
     expect(await tryAs(await emailOf('auditor'), PASSWORD, office)).toMatchObject({ retryAfterS: 5 })
     expect(await tryAs(email, PASSWORD, office)).toMatchObject({ ok: true })
     // Entering an account of one's own opens the way for no more tries at others.
     expect(await tryAs('spray-32@test.invalid', 'wrong', office)).toMatchObject({ retryAfterS: 5 })
-  }, 120_000)
+  })
 
   test('when signing slow the session down that they were typed in, and no other', async () => {
     const sign = (password: string, sessionId: string) =>
@@ -141,7 +145,8 @@ describe('wrong passwords', () => {
   })
 
   test('are not kept for ever', async () => {
-    await failTimes(1, 'long-ago@test.invalid', somewhere(), new Date('2020-01-01T00:00:00Z'))
+    const counts = signInCounts('long-ago@test.invalid', somewhere().origin)
+    await admitTry(counts, new Date('2020-01-01T00:00:00Z'))
     const old = { where: { lastFailure: { lt: new Date('2020-01-02T00:00:00Z') } } }
     expect(await database().signInThrottle.count(old)).toBe(2)
     await sweepCounts(new Date('2020-01-03T00:00:00Z'))
@@ -178,10 +183,10 @@ describe('an address that is not known', () => {
       return performance.now() - began
     }
     const ratios: number[] = []
-    for (let count = 0; count < 7; count++)
+    for (let count = 0; count < 5; count++)
       ratios.push((await timeOf(`nobody-${count}@test.invalid`)) / (await timeOf(known)))
     // Without the hash it would be a hundredth, with a hash made for it twice as long.
-    const median = ratios.sort((one, other) => one - other)[3] ?? 0
+    const median = ratios.sort((one, other) => one - other)[2] ?? 0
     expect(median).toBeGreaterThan(0.6)
     expect(median).toBeLessThan(1.6)
   })
@@ -192,10 +197,12 @@ describe('an address that is not known', () => {
 
 describe('the log', () => {
   const linesOf = async (work: () => Promise<unknown>) => {
+    vi.stubEnv('LOG_LEVEL', 'info')
     const written = vi.spyOn(process.stderr, 'write').mockReturnValue(true)
     await work()
     const text = written.mock.calls.map(([line]) => String(line)).join('')
     written.mockRestore()
+    vi.stubEnv('LOG_LEVEL', 'silent')
     return {
       text,
       lines: text
