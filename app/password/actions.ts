@@ -4,7 +4,7 @@ import { redirect } from 'next/navigation'
 import { deskAddress, passwordAddress, signInAddress } from '@/app/addresses'
 import type { FormState } from '@/app/forms/form-state'
 import { text } from '@/app/forms/submit'
-import { passwordFault } from '@/lib/auth/acceptable-password'
+import { lengthFault, passwordFault } from '@/lib/auth/acceptable-password'
 import { hashPassword } from '@/lib/auth/password'
 import { signedIn, startSession, type SignedIn } from '@/lib/auth/session'
 import { endSessionOf } from '@/lib/auth/session-store'
@@ -58,6 +58,8 @@ const refusedBy = (message: string, field: string): FormState => ({
 })
 
 function mistypedRefusal(old: string, wanted: string, again: string): FormState | undefined {
+  const length = lengthFault(wanted)
+  if (length) return refusedBy(length, 'newPassword')
   if (wanted === old) return refusedBy('The new password is the old one.', 'newPassword')
   if (wanted !== again) return refusedBy('The two new passwords differ.', 'newPasswordAgain')
   return undefined

@@ -4,7 +4,7 @@ import { passwordAddress, signInAddress } from '@/app/addresses'
 import { CommandForm } from '@/app/forms/command-form'
 import { TextBox } from '@/app/forms/fields'
 import { DeskSheet } from '@/app/frame/desk-sheet'
-import { ResetSaid } from '@/app/frame/reset-note'
+import { Day } from '@/app/ui/date'
 import { Notice } from '@/app/ui/notice'
 import { SubmitButton } from '@/app/ui/submit-button'
 import { SHORTEST_PASSWORD } from '@/lib/auth/password'
@@ -21,8 +21,7 @@ export default async function PasswordPage() {
   const person = await signedIn()
   if (!person) redirect(signInAddress(passwordAddress()))
   const sessions = await sessionsOf(person.personId)
-  const now = new Date()
-  const reset = resetBefore(await allResets(), person.personId, now)
+  const reset = resetBefore(await allResets(), person.personId, new Date())
   return (
     <DeskSheet
       person={person}
@@ -37,8 +36,8 @@ export default async function PasswordPage() {
       )}
       {reset && (
         <Notice kind="warning" title="An administrator gave you a password">
-          <ResetSaid reset={reset} by={now} />. It stands beside everything you sign from then on, since they
-          could have signed for you. If you did not ask for it, say so to your programme’s lead.
+          {reset.byName} did, on <Day at={reset.at} />. It stands beside everything you have signed since, for
+          they could have signed in your name. If you did not ask for it, tell your programme’s lead.
         </Notice>
       )}
       {person.hasPassword ? (

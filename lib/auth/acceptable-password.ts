@@ -15,6 +15,15 @@ const FEWEST_GUESSES_LOG10 = 8
  */
 zxcvbnOptions.setOptions({ dictionary, graphs: adjacencyGraphs, maxLength: 32, l33tMaxSubstitutions: 4 })
 
+/** Why a new password's length cannot be taken, as a sentence. */
+export function lengthFault(password: string): string | undefined {
+  if ([...password].length < SHORTEST_PASSWORD)
+    return `The new password needs ${SHORTEST_PASSWORD} characters or more. Several words do well.`
+  return password.length > LONGEST_PASSWORD
+    ? `The new password has at most ${LONGEST_PASSWORD} characters.`
+    : undefined
+}
+
 /**
  * Why a new password cannot be taken, as a sentence; undefined when it can. What makes a password good is its length
  * and that nobody would try it early, so no kinds of letters are asked for (NIST SP 800-63B, section 5.1.1.2).
@@ -23,10 +32,8 @@ export function passwordFault(
   password: string,
   person: { readonly email: string; readonly name: string },
 ): string | undefined {
-  if ([...password].length < SHORTEST_PASSWORD)
-    return `The new password needs ${SHORTEST_PASSWORD} characters or more. Several words do well.`
-  if (password.length > LONGEST_PASSWORD)
-    return `The new password has at most ${LONGEST_PASSWORD} characters.`
+  const length = lengthFault(password)
+  if (length) return length
   if (!/[\p{L}\p{N}\p{P}\p{S}]/u.test(password))
     return 'The new password is made of spaces. Choose several words that do not belong together.'
   const { guessesLog10, sequence } = zxcvbn(password.normalize('NFKC'), ownWords(person))
