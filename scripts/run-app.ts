@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs'
 import { join } from 'node:path'
+import { sweepSignIns } from '@/lib/auth/sweep-sign-ins'
 import { closeDatabase } from '@/lib/db/client'
 import { startEmbeddedServer, type EmbeddedServer } from '@/lib/db/embedded-server'
 import { prepareTables, type DemoState } from '@/lib/db/first-run'
@@ -87,7 +88,9 @@ async function bringUp(
   say('Stop with Ctrl+C.')
   const over = new AbortController()
   const sweeping = sweepDaily(AbortSignal.any([stopping, over.signal]), () =>
-    sweepInstalled().finally(closeDatabase),
+    sweepSignIns()
+      .then(() => sweepInstalled())
+      .finally(closeDatabase),
   )
   const told = new Promise<undefined>((resolve) =>
     stopping.addEventListener('abort', () => resolve(undefined)),

@@ -28,7 +28,11 @@ export async function submit(
   if (input instanceof Refused) return { message: input.message, fields: input.fields, typed: typedIn(form) }
   const outcome = await perform(person.personId, command, input, {
     key: text(form, 'key'),
-    proof: { password: text(form, 'password'), freshSignInAt: person.signedInAt },
+    proof: {
+      password: text(form, 'password'),
+      freshSignInAt: person.signedInAt,
+      sessionId: person.sessionId,
+    },
   })
   if (!outcome.ok) return { message: outcome.message, fields: outcome.fields, typed: typedIn(form) }
   // A way to another part of the same page would otherwise show the page as it was.

@@ -4,17 +4,24 @@ import { passwordAddress, signInAddress } from '@/app/addresses'
 import { CommandForm } from '@/app/forms/command-form'
 import { TextBox } from '@/app/forms/fields'
 import { DeskSheet } from '@/app/frame/desk-sheet'
+import { Day } from '@/app/ui/date'
 import { Notice } from '@/app/ui/notice'
 import { SubmitButton } from '@/app/ui/submit-button'
 import { SHORTEST_PASSWORD } from '@/lib/auth/password'
+import { allResets, resetBefore } from '@/lib/auth/password-reset'
 import { signedIn } from '@/lib/auth/session'
+import { sessionsOf } from '@/lib/auth/session-store'
+import { settings } from '@/lib/settings/settings'
 import { changePassword } from './actions'
+import { OwnSessions } from './own-sessions'
 
 export const metadata = { title: 'Your password – Liquidus' }
 
 export default async function PasswordPage() {
   const person = await signedIn()
   if (!person) redirect(signInAddress(passwordAddress()))
+  const sessions = await sessionsOf(person.personId)
+  const reset = resetBefore(await allResets(), person.personId, new Date())
   return (
     <DeskSheet
       person={person}
@@ -25,6 +32,12 @@ export default async function PasswordPage() {
       {person.mustChangePassword && (
         <Notice kind="info" title="Choose a password of your own">
           The one you signed in with was for one use.
+        </Notice>
+      )}
+      {reset && (
+        <Notice kind="warning" title="An administrator gave you a password">
+          {reset.byName} did, on <Day at={reset.at} />. It stands beside everything you have signed since, for
+          they could have signed in your name. If you did not ask for it, tell your programme’s lead.
         </Notice>
       )}
       {person.hasPassword ? (
@@ -45,7 +58,7 @@ export default async function PasswordPage() {
             name="newPassword"
             type="password"
             label="New password"
-            hint={`${SHORTEST_PASSWORD} characters or more; any you like, spaces too.`}
+            hint={`${SHORTEST_PASSWORD} characters or more; several words do well. Not your name or address, nor what others would try.`}
             autoComplete="new-password"
             required
           />
@@ -61,6 +74,7 @@ export default async function PasswordPage() {
       ) : (
         <p>You sign in at your identity provider, and change your password there.</p>
       )}
+      <OwnSessions sessions={sessions} current={person.sessionId} idleMinutes={settings().idleMinutes} />
     </DeskSheet>
   )
 }

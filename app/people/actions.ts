@@ -9,6 +9,7 @@ import { signedIn } from '@/lib/auth/session'
 import { perform } from '@/lib/commands/perform'
 import { settings } from '@/lib/settings/settings'
 import type { CommandName } from '@/shared/policy'
+import { Refused } from '@/shared/refused'
 
 /** Adds a person; one who signs in by password gets one for a single use, shown in the answer and never again. */
 export async function addPerson(_state: FormState, form: FormData): Promise<FormState> {
@@ -37,10 +38,13 @@ async function withOneTimePassword(
   const unfit = unfitToSend(actor)
   if (!actor || unfit) return { message: unfit ?? '', fields: {}, typed: typedIn(form) }
   const password = oneTimePassword()
+  const passwordHash = await hashPassword(password).catch(unlessRefused)
+  if (passwordHash instanceof Refused)
+    return { message: passwordHash.message, fields: {}, typed: typedIn(form) }
   const outcome = await perform(
     actor.personId,
     command,
-    { ...input, passwordHash: await hashPassword(password) },
+    { ...input, passwordHash },
     { key: text(form, 'key') },
   )
   if (!outcome.ok) return { message: outcome.message, fields: outcome.fields, typed: typedIn(form) }
@@ -51,6 +55,11 @@ async function withOneTimePassword(
     done: `The one-time password of ${name}, shown this once and good until ${momentInWords(String(outcome.result['oneTimePasswordUntil']))}. Hand it over in person or by telephone; at the first sign-in a password of their own takes its place.`,
     shownOnce: password,
   }
+}
+
+function unlessRefused(error: unknown): Refused {
+  if (error instanceof Refused) return error
+  throw error
 }
 
 export async function changePerson(_state: FormState, form: FormData): Promise<FormState> {

@@ -1,4 +1,5 @@
 'use server'
+import { headers } from 'next/headers'
 import { redirect } from 'next/navigation'
 import { typedIn, type FormState } from '@/app/forms/form-state'
 import { text } from '@/app/forms/submit'
@@ -6,11 +7,16 @@ import { signInAddress } from '@/app/addresses'
 import { placeWithin } from '@/app/sign-in/place-within'
 import { checkPassword } from '@/lib/auth/check-password'
 import { endSession, startSession } from '@/lib/auth/session'
+import { noteSignIn } from '@/lib/auth/sign-in-log'
+import { visitorFrom } from '@/lib/auth/visitor'
 
 export async function signIn(_state: FormState, form: FormData): Promise<FormState> {
   const password = form.get('password')
-  const checked = await checkPassword(text(form, 'email'), typeof password === 'string' ? password : '')
+  const typed = { email: text(form, 'email'), password: typeof password === 'string' ? password : '' }
+  const visitor = visitorFrom(await headers())
+  const checked = await checkPassword(typed, visitor)
   if (!checked.ok) return { message: checked.says, fields: {}, typed: typedIn(form) }
+  noteSignIn(visitor, { personId: checked.personId })
   await startSession(checked.personId, checked.credentialEpoch)
   redirect(placeWithin(text(form, 'then')))
 }

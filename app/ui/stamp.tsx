@@ -15,10 +15,21 @@ type StampProps = {
   state?: 'stands' | 'lapsed' | 'void'
   /** Why it no longer stands. */
   because?: ReactNode
+  /** What else has to be known of who signed. */
+  note?: ReactNode
 }
 
 /** A signature as the rubber stamp of a department. */
-export function Stamp({ department, meaning, name, at, digest, state = 'stands', because }: StampProps) {
+export function Stamp({
+  department,
+  meaning,
+  name,
+  at,
+  digest,
+  state = 'stands',
+  because,
+  note,
+}: StampProps) {
   return (
     <div className={`stamp stamp-${state}`}>
       <div className="stamp-inner">
@@ -32,6 +43,7 @@ export function Stamp({ department, meaning, name, at, digest, state = 'stands',
           <Digest value={digest} />
         </p>
         {because && <p className="stamp-because">{because}</p>}
+        {note}
       </div>
     </div>
   )

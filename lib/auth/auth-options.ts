@@ -1,14 +1,20 @@
 import type { NextAuthOptions } from 'next-auth'
 import CredentialsProvider from 'next-auth/providers/credentials'
 import type { OAuthConfig } from 'next-auth/providers/oauth'
-import { checkPassword } from '@/lib/auth/check-password'
+import { checkPassword, type Checked } from '@/lib/auth/check-password'
 import { personOfIdentity } from '@/lib/auth/identity'
-import { SESSION_SECONDS, type SessionClaims } from '@/lib/auth/session-claims'
+import { claimsInForce, SESSION_SECONDS } from '@/lib/auth/session-claims'
+import { endSessionOf, openSession, personOfSession } from '@/lib/auth/session-store'
+import { noteSignIn, noteSignOut } from '@/lib/auth/sign-in-log'
+import type { Visitor } from '@/lib/auth/visitor'
 import { log } from '@/lib/log/log'
 import { settings, type IdentityProvider } from '@/lib/settings/settings'
 
-/** How people sign in: by password, and at the installation's identity provider when one is set. */
-export function authOptions(): NextAuthOptions {
+/**
+ * How people sign in: by password, and at the installation's identity provider when one is set. `onChecked` hears
+ * what became of a password, of which next-auth itself tells no more than yes or no.
+ */
+export function authOptions(visitor: Visitor, onChecked?: (checked: Checked) => void): NextAuthOptions {
   const { identityProvider, sessionSecret } = settings()
   return {
     ...(sessionSecret ? { secret: sessionSecret } : {}),
@@ -21,7 +27,9 @@ export function authOptions(): NextAuthOptions {
         name: 'password',
         credentials: { email: { type: 'email' }, password: { type: 'password' } },
         async authorize(credentials) {
-          const checked = await checkPassword(credentials?.email ?? '', credentials?.password ?? '')
+          const { email = '', password = '' } = credentials ?? {}
+          const checked = await checkPassword({ email, password }, visitor)
+          onChecked?.(checked)
           return checked.ok ? { id: checked.personId, credentialEpoch: checked.credentialEpoch } : null
         },
       }),
@@ -30,27 +38,43 @@ export function authOptions(): NextAuthOptions {
     callbacks: {
       async signIn({ account, profile }) {
         if (account?.type !== 'oauth') return true
-        return (await personOfIdentity(account.providerAccountId, profile))
-          ? true
-          : '/sign-in?error=unknown-person'
+        if (await personOfIdentity(account.providerAccountId, profile)) return true
+        noteSignIn(visitor, { refused: 'nobody of that identity', by: 'identity provider' })
+        return '/sign-in?error=unknown-person'
       },
       async jwt({ token, account, profile, user }) {
-        if (!account) return token
-        const person =
-          account.type === 'oauth'
-            ? await personOfIdentity(account.providerAccountId, profile)
-            : { id: user.id, credentialEpoch: (user as { credentialEpoch?: number }).credentialEpoch ?? 0 }
+        if (!account) return (await stillLasts(token)) ? token : {}
+        const oauth = account.type === 'oauth'
+        const person = oauth
+          ? await personOfIdentity(account.providerAccountId, profile)
+          : { id: user.id, credentialEpoch: (user as { credentialEpoch?: number }).credentialEpoch ?? 0 }
         if (!person) return token
+        noteSignIn(visitor, { personId: person.id, ...(oauth ? { by: 'identity provider' } : {}) })
         const signedInAt = askedAt(profile, Math.floor(Date.now() / 1000))
         return {
-          personId: person.id,
-          credentialEpoch: person.credentialEpoch,
-          signedInAt,
-        } satisfies SessionClaims
+          ...(await openSession(
+            { personId: person.id, credentialEpoch: person.credentialEpoch, signedInAt },
+            visitor,
+          )),
+        }
       },
       session: ({ session, token }) => ({ ...session, claims: token }),
     },
+    events: {
+      async signOut({ token }) {
+        const claims = claimsInForce(token, Date.now() / 1000)
+        if (!claims) return
+        await endSessionOf(claims.personId, claims.sessionId)
+        noteSignOut(claims.personId)
+      },
+    },
   }
+}
+
+/** Whether next-auth may renew a session that it was shown. */
+async function stillLasts(token: unknown): Promise<boolean> {
+  const claims = claimsInForce(token, Date.now() / 1000)
+  return claims !== undefined && (await personOfSession(claims)) !== undefined
 }
 
 /**

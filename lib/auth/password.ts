@@ -1,4 +1,5 @@
 import { randomBytes, randomInt, scrypt, timingSafeEqual } from 'node:crypto'
+import { inHashLine, type Turn } from '@/lib/auth/hash-line'
 
 /**
  * scrypt at the parameters the OWASP password storage cheat sheet recommends:
@@ -13,18 +14,35 @@ const HASH_BYTES = 32
 export const SHORTEST_PASSWORD = 12
 export const LONGEST_PASSWORD = 200
 
+/** Waits its turn in the line of hashes, as somebody signed in; throws `LineIsFull` when there is no place. */
 export async function hashPassword(password: string): Promise<string> {
   const salt = randomBytes(16)
-  const hash = await derive(password, salt, COST, BLOCK_SIZE, PARALLEL)
+  const hash = await inHashLine({ who: 'signed in' }, (turn) =>
+    derive(turn, password, salt, COST, BLOCK_SIZE, PARALLEL),
+  )
   return ['scrypt', COST, BLOCK_SIZE, PARALLEL, salt.toString('base64'), hash.toString('base64')].join('$')
 }
 
+/**
+ * A hash of nothing, for somebody who is not there or has no password: looking takes as long as at a wrong password.
+ * The salt is no secret, and no password has the hash of 32 zeros.
+ */
+export const NOBODYS_HASH = [
+  'scrypt',
+  COST,
+  BLOCK_SIZE,
+  PARALLEL,
+  Buffer.alloc(16).toString('base64'),
+  Buffer.alloc(HASH_BYTES).toString('base64'),
+].join('$')
+
 /** False for a wrong password and for a hash that cannot be read. */
-export async function passwordMatches(password: string, stored: string): Promise<boolean> {
+export async function passwordMatches(turn: Turn, password: string, stored: string): Promise<boolean> {
   const [scheme, cost, blockSize, parallel, salt, hash] = stored.split('$')
   if (scheme !== 'scrypt' || !salt || !hash) return false
   const expected = Buffer.from(hash, 'base64')
   const derived = await derive(
+    turn,
     password,
     Buffer.from(salt, 'base64'),
     Number(cost),
@@ -44,6 +62,7 @@ export function oneTimePassword(): string {
 
 /** Passwords are compared as people type them: compatibility forms of a letter are one letter. */
 const derive = (
+  _turn: Turn,
   password: string,
   salt: Buffer,
   cost: number,

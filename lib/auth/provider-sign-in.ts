@@ -1,5 +1,6 @@
 import NextAuth from 'next-auth'
 import { authOptions } from '@/lib/auth/auth-options'
+import { visitorFrom } from '@/lib/auth/visitor'
 
 /** What next-auth's handler is called with and answers through, outside its own router. */
 interface Call {
@@ -42,7 +43,8 @@ export async function startProviderSignIn(
 /** Asks next-auth's handler as its router would. */
 export async function askNextAuth(call: Call): Promise<Answer> {
   const { request, response, answer } = recorder(call)
-  await (NextAuth as unknown as Handler)(request, response, authOptions())
+  const visitor = visitorFrom(new Headers(call.headers))
+  await (NextAuth as unknown as Handler)(request, response, authOptions(visitor))
   return answer()
 }
 

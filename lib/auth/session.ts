@@ -1,9 +1,11 @@
-import { cookies } from 'next/headers'
+import { cookies, headers } from 'next/headers'
 import { decode, encode } from 'next-auth/jwt'
 import { cache } from 'react'
-import { database } from '@/lib/db/client'
 import { oneTimePasswordIsOver } from '@/lib/auth/one-time-password'
 import { claimsInForce, SESSION_SECONDS, type SessionClaims } from '@/lib/auth/session-claims'
+import { endSessionOf, openSession, personOfSession } from '@/lib/auth/session-store'
+import { noteSignOut } from '@/lib/auth/sign-in-log'
+import { visitorFrom } from '@/lib/auth/visitor'
 import { settings } from '@/lib/settings/settings'
 
 /** The person signed in, as the screens need to know them. */
@@ -17,15 +19,15 @@ export interface SignedIn {
   /** Signs with a password; otherwise by a fresh sign-in at the identity provider. */
   readonly hasPassword: boolean
   readonly signedInAt: number
+  readonly sessionId: string
 }
 
 /** Who is signed in; undefined when nobody, or when the session has ended. Asked once a request. */
 export const signedIn = cache(async (): Promise<SignedIn | undefined> => {
   const claims = await readClaims()
   if (!claims) return undefined
-  const person = await database().person.findUnique({ where: { id: claims.personId } })
-  if (!person || person.disabledAt || person.credentialEpoch !== claims.credentialEpoch) return undefined
-  if (oneTimePasswordIsOver(person, new Date())) return undefined
+  const person = await personOfSession(claims)
+  if (!person || oneTimePasswordIsOver(person, new Date())) return undefined
   const { name, email, auditor, administrator, mustChangePassword } = person
   return {
     personId: person.id,
@@ -36,12 +38,14 @@ export const signedIn = cache(async (): Promise<SignedIn | undefined> => {
     mustChangePassword,
     hasPassword: person.passwordHash !== null,
     signedInAt: claims.signedInAt,
+    sessionId: claims.sessionId,
   }
 })
 
 /** Starts a session in this browser, the same as the identity provider's callback would. */
 export async function startSession(personId: string, credentialEpoch: number): Promise<void> {
-  const claims: SessionClaims = { personId, credentialEpoch, signedInAt: Math.floor(Date.now() / 1000) }
+  const signedInAt = Math.floor(Date.now() / 1000)
+  const claims = await openSession({ personId, credentialEpoch, signedInAt }, visitorFrom(await headers()))
   const token = await encode({ token: claims, secret: secret(), maxAge: SESSION_SECONDS })
   ;(await cookies()).set(cookieName(), token, {
     httpOnly: true,
@@ -52,7 +56,13 @@ export async function startSession(personId: string, credentialEpoch: number): P
   })
 }
 
+/** Ends the session of this browser, on the server and in the browser. */
 export async function endSession(): Promise<void> {
+  const claims = await readClaims()
+  if (claims) {
+    await endSessionOf(claims.personId, claims.sessionId)
+    noteSignOut(claims.personId)
+  }
   ;(await cookies()).delete(cookieName())
 }
 

@@ -1,12 +1,13 @@
 import { randomUUID } from 'node:crypto'
 import { v7 } from 'uuid'
 import { COMMANDS } from '@/lib/commands/all-commands'
-import type { AnyCommand, Context } from '@/lib/commands/command'
+import type { AnyCommand, Context, Decision } from '@/lib/commands/command'
 import type { Outcome } from '@/lib/commands/outcome'
 import { recallOutcome, rememberOutcome } from '@/lib/commands/idempotency'
 import { parseInput } from '@/lib/commands/parse-input'
 import { verifySignature, type SignatureProof } from '@/lib/auth/signature'
 import { actorInProgramme } from '@/lib/auth/actor'
+import { readResets } from '@/lib/auth/password-reset'
 import { inTransaction, type Transaction } from '@/lib/db/transaction'
 import { log } from '@/lib/log/log'
 import { INSTALLATION_TRAIL, lockTrail, openTrail, recordEntry } from '@/lib/trail/append-entry'
@@ -92,12 +93,26 @@ async function performIn(
     actorId: personId,
     actorName: actor.name,
     command: command.name,
-    payload: decision.record,
+    payload: await recordOf(tx, personId, command.name, decision.record),
   })
   const outcome: Outcome = { ok: true, result: decision.result ?? {}, seq: entry.seq, hash: entry.hash }
   await rememberOutcome(tx, personId, key, command.name, input, outcome, now)
   return { entry, outcome }
 }
+
+/**
+ * What the entry says. Beside a signature of somebody whom an administrator gave a password stands that they did:
+ * they could have signed in that name.
+ */
+async function recordOf(tx: Transaction, personId: string, name: CommandName, record: Entry): Promise<Entry> {
+  if (!(POLICY[name] as PolicyRow).signature) return record
+  const reset = (await readResets(tx, personId)).at(-1)
+  if (!reset) return record
+  const { at, byId, byName, changedAt } = reset
+  return { ...record, passwordReset: { at, byId, byName, changedAt } }
+}
+
+type Entry = Decision<unknown>['record']
 
 /**
  * Locks what the command is about: the programme it names, or the installation.

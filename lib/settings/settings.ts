@@ -25,6 +25,8 @@ const environment = z.object({
     .string()
     .min(32, 'is too short to sign sessions with: give 32 characters or more')
     .optional(),
+  LIQUIDUS_IDLE_MINUTES: wholeNumber(5, 720).default(60),
+  LIQUIDUS_TRUSTED_PROXIES: wholeNumber(0, 10).default(0),
   LIQUIDUS_DEMO: z.enum(['on', 'off'], 'must be on or off').default('on'),
   OIDC_ISSUER: webAddress().optional(),
   OIDC_CLIENT_ID: z.string().optional(),
@@ -66,6 +68,10 @@ export interface Settings {
   urlIsNamed: boolean
   /** Signs sessions; absent, one is generated and kept in the data folder. */
   sessionSecret: string | undefined
+  /** A session ends after so long without a request. */
+  idleMinutes: number
+  /** How many proxies of the installation's own stand in front and name the address they were called from. */
+  trustedProxies: number
   /** Whether an empty database receives the demo programme. */
   demo: boolean
   identityProvider: IdentityProvider | undefined
@@ -103,6 +109,8 @@ export function readSettings(
     url: named ?? addressOf(data.HOST, data.PORT),
     urlIsNamed: named !== undefined,
     sessionSecret: data.NEXTAUTH_SECRET,
+    idleMinutes: data.LIQUIDUS_IDLE_MINUTES,
+    trustedProxies: data.LIQUIDUS_TRUSTED_PROXIES,
     demo: data.LIQUIDUS_DEMO === 'on',
     identityProvider: identityProviderOf(data),
     trailHeads: {

@@ -12,6 +12,8 @@ beforeAll(async () => {
 })
 afterAll(() => db.drop())
 
+const NOWHERE = { address: '192.0.2.1', origin: '192.0.2.1', userAgent: '' }
+
 const lot = (given: object) => ({
   programme: world.code,
   code: 'LOT-1',
@@ -53,7 +55,8 @@ describe('a text that cannot be kept', () => {
   })
 
   test('as an address at the sign-in is told like any unknown one', async () => {
-    expect(await checkPassword('ad\0a@example.invalid', 'a password that is long')).toEqual({
+    const typed = { email: 'ad\0a@example.invalid', password: 'a password that is long' }
+    expect(await checkPassword(typed, NOWHERE)).toEqual({
       ok: false,
       says: 'The address or the password is not right.',
     })

@@ -31,6 +31,7 @@ const lead = (): SignedIn => ({
   mustChangePassword: false,
   hasPassword: true,
   signedInAt: 0,
+  sessionId: '00000000-0000-7000-8000-000000000000',
 })
 
 /** What a screen asks the database for, with the person's programmes as they stand. */

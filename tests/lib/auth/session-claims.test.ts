@@ -4,6 +4,7 @@ import { claimsInForce } from '@/lib/auth/session-claims'
 const SIGNED_IN_AT = 1_774_000_000
 const claims = {
   personId: '0196a8c4-1f00-7000-8000-000000000001',
+  sessionId: '0196a8c4-1f00-7000-8000-000000000002',
   credentialEpoch: 1,
   signedInAt: SIGNED_IN_AT,
 }
@@ -20,7 +21,12 @@ test.each([
   expect(claimsInForce(renewed, SIGNED_IN_AT + after) !== undefined).toBe(lasts)
 })
 
-test.each([null, {}, { ...claims, personId: 'nobody' }, { ...claims, signedInAt: 'now' }])(
-  'what is no session is none: %j',
-  (decoded) => expect(claimsInForce(decoded, SIGNED_IN_AT)).toBeUndefined(),
+test.each([
+  null,
+  {},
+  { ...claims, personId: 'nobody' },
+  { ...claims, signedInAt: 'now' },
+  { ...claims, sessionId: undefined },
+])('what is no session is none: %j', (decoded) =>
+  expect(claimsInForce(decoded, SIGNED_IN_AT)).toBeUndefined(),
 )

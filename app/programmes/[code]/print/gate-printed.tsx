@@ -1,3 +1,4 @@
+import { ResetNote } from '@/app/frame/reset-note'
 import { GateMark } from '@/app/ui/gate-mark'
 import { Section } from '@/app/ui/section'
 import { Stamp, StampPlace } from '@/app/ui/stamp'
@@ -22,6 +23,7 @@ export function GatePrinted({ gate }: { gate: GateState }) {
               name={signature.personName}
               at={signature.at}
               digest={signature.digest}
+              note={<ResetNote personId={signature.personId} at={signature.at} />}
               state={holds ? 'stands' : 'lapsed'}
               because={holds ? undefined : 'The stage has changed since.'}
             />

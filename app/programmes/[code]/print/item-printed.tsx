@@ -1,4 +1,5 @@
 import { FindingSheet } from '@/app/findings/finding-sheet'
+import { ResetNote } from '@/app/frame/reset-note'
 import { Caution } from '@/app/ui/caution'
 import { DepartmentTag } from '@/app/ui/department-tag'
 import { Section } from '@/app/ui/section'
@@ -47,6 +48,7 @@ export function ItemPrinted({ view, state }: { view: ProgrammeView; state: ItemS
               name={approval.personName}
               at={approval.at}
               digest={approval.digest}
+              note={<ResetNote personId={approval.personId} at={approval.at} />}
               state={holds ? 'stands' : 'lapsed'}
             />
           ) : (

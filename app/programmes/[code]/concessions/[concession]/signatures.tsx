@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto'
 import { AnsweredDisclosure } from '@/app/forms/answered-disclosure'
 import { CommandForm } from '@/app/forms/command-form'
 import { LinesBox, SignatureBox } from '@/app/forms/fields'
+import { ResetNote } from '@/app/frame/reset-note'
 import { Section } from '@/app/ui/section'
 import { Stamp, StampPlace } from '@/app/ui/stamp'
 import { SubmitButton } from '@/app/ui/submit-button'
@@ -38,6 +39,7 @@ export function Signatures({ view, concession, standing, hasPassword }: Signatur
               name={signed.byName}
               at={signed.at}
               digest={concession.findingDigest}
+              note={<ResetNote personId={signed.byId} at={signed.at} />}
               state={standing === 'granted' || standing === 'asked' ? 'stands' : 'void'}
             />
           ) : (

@@ -1,5 +1,6 @@
 import { CommandForm } from '@/app/forms/command-form'
 import { SignatureBox } from '@/app/forms/fields'
+import { ResetNote } from '@/app/frame/reset-note'
 import { Digest } from '@/app/ui/digest'
 import { Facts } from '@/app/ui/facts'
 import { Section } from '@/app/ui/section'
@@ -37,6 +38,7 @@ export function Signatures({ view, gate, hasPassword, formKey }: SignaturesProps
               name={signature.personName}
               at={signature.at}
               digest={signature.digest}
+              note={<ResetNote personId={signature.personId} at={signature.at} />}
               state={holds ? 'stands' : 'lapsed'}
               because={holds ? undefined : 'The stage has changed since.'}
             />

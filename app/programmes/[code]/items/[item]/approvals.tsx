@@ -1,3 +1,4 @@
+import { ResetNote } from '@/app/frame/reset-note'
 import { Disclosure } from '@/app/ui/disclosure'
 import { Section } from '@/app/ui/section'
 import { Stamp, StampPlace } from '@/app/ui/stamp'
@@ -73,6 +74,7 @@ function ApprovalStamp({ approval: { department, approval, holds } }: { approval
       name={approval.personName}
       at={approval.at}
       digest={approval.digest}
+      note={<ResetNote personId={approval.personId} at={approval.at} />}
       state={holds ? 'stands' : 'lapsed'}
       because={holds ? undefined : 'What it covered has changed, see below.'}
     />
