@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto'
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test, vi } from 'vitest'
 import { database } from '@/lib/db/client'
 import { judgedProgramme } from '@/lib/programme/judged'
-import { STANDARD_PLAN } from '@/shared/plan/catalogue'
+import { STANDARD_PLAN } from '@/shared/catalogue/standard-plan'
 import { openWorld, type World } from '@/tests/commands/world'
 import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
 

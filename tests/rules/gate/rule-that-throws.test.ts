@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { liveTurns } from '@/shared/gate/live-turns'
-import { ALL_RULES } from '@/shared/plan/catalogue'
+import { ALL_RULES } from '@/shared/catalogue/standard-plan'
 import { numberParameter } from '@/shared/plan/parameter'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { judgeAll } from '@/shared/rules/judge-all'
