@@ -20,6 +20,8 @@ const SHARED_LAYERS = [
   ['methods', 'physics'],
   ['plan'],
   ['policy.ts', 'records'],
+  // What the entries of every command say was written: any command's words, and no rule.
+  ['stored'],
   // What a rule is and how it is judged. The rules themselves come after the subjects they share with screens.
   ['rules'],
   ['cost', 'holes', 'inspection', 'instruments', 'reliability', 'storage', 'wetting'],

@@ -1,4 +1,3 @@
-import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import { sweepSignIns } from '@/lib/auth/sweep-sign-ins'
 import { closeDatabase } from '@/lib/db/client'
@@ -8,13 +7,15 @@ import { sweepDaily, sweepInstalled } from '@/lib/evidence/sweep-installed'
 import { prepareDataFolder } from '@/lib/settings/data-folder'
 import { refuseHeldFolder } from '@/lib/settings/data-folder-lock'
 import { keptSecret } from '@/lib/settings/kept-secret'
-import { readSettings, type Settings } from '@/lib/settings/settings'
+import type { Settings } from '@/lib/settings/settings'
 import { StartRefused } from '@/lib/settings/start-refused'
+import { verifyInstalled, verifyNightly } from '@/lib/trail/verify-nightly'
 import { buildWhenChanged } from '@/scripts/build-when-changed'
 import { refuseTakenAddress } from '@/scripts/free-address'
 import { patiently } from '@/scripts/patience'
 import { say, step } from '@/scripts/progress'
 import { PROJECT_ROOT } from '@/scripts/project-root'
+import { readSettingsWithFile } from '@/scripts/settings-with-file'
 import { loadDemo, sayDemoSignIns, sayNewAdministrator } from '@/scripts/sign-ins'
 import { stopSignal } from '@/scripts/stop-signal'
 import { startWebServer } from '@/scripts/web-server'
@@ -54,12 +55,6 @@ export async function runApp(mode: Mode): Promise<void> {
   process.exit()
 }
 
-function readSettingsWithFile(): Settings {
-  const envFile = join(PROJECT_ROOT, '.env')
-  if (existsSync(envFile)) process.loadEnvFile(envFile)
-  return readSettings(process.env, PROJECT_ROOT)
-}
-
 /** What the web server must know beyond what was set: it reads its settings from these. */
 function environmentOf(settings: Settings): Record<string, string> {
   return {
@@ -87,11 +82,15 @@ async function bringUp(
   if (demo !== 'absent') await sayDemoSignIns()
   say('Stop with Ctrl+C.')
   const over = new AbortController()
-  const sweeping = sweepDaily(AbortSignal.any([stopping, over.signal]), () =>
-    sweepSignIns()
-      .then(() => sweepInstalled())
-      .finally(closeDatabase),
-  )
+  const ending = AbortSignal.any([stopping, over.signal])
+  const upkeep = [
+    sweepDaily(ending, () =>
+      sweepSignIns()
+        .then(() => sweepInstalled())
+        .finally(closeDatabase),
+    ),
+    verifyNightly(ending, () => verifyInstalled(ending)),
+  ]
   const told = new Promise<undefined>((resolve) =>
     stopping.addEventListener('abort', () => resolve(undefined)),
   )
@@ -105,7 +104,7 @@ async function bringUp(
   say('\nStopping …')
   await server.stop()
   over.abort()
-  await sweeping
+  await Promise.all(upkeep)
   if (end) throw new StartRefused(`${end} Start Liquidus again.`)
 }
 

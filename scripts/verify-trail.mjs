@@ -17,7 +17,14 @@
  * - numbers run 1, 2, 3 … in order;
  * - each gate's `headHash` is the hash of entry `seq`, and its `merkleRoot` is the
  *   root (RFC 9162 section 2.1.1) over entries 1 to `seq`, a leaf being the 32
- *   bytes of an entry's hash.
+ *   bytes of an entry's hash;
+ * - the header says what the entries say: code and title are those that the entry
+ *   `open-programme` gives, and the gates are those that the entries `sign-gate` sign,
+ *   none more and none less. An installation's own trail, which no entry opens, has
+ *   the code `installation`, the title `People and instruments` and no gates.
+ *
+ * Told without being a break: an entry that is older than the one before it. A clock
+ * that was set back does that.
  */
 import { createHash } from 'node:crypto'
 import { readFileSync } from 'node:fs'
@@ -25,6 +32,8 @@ import { parseArgs } from 'node:util'
 
 const FIRST_PREVIOUS_HASH = '0'.repeat(64)
 const MOST_BREAKS_SHOWN = 20
+/** What the trail of people and instruments is called; no entry opens it. */
+const INSTALLATION = { code: 'installation', title: 'People and instruments' }
 const PROGRESS_EVERY = 20_000
 const HEX_HASH = /^[0-9a-f]{64}$/
 const TEXT_FIELDS = ['trailId', 'at', 'actorId', 'actorName', 'command', 'payload', 'previousHash', 'hash']
@@ -36,23 +45,26 @@ function main() {
   const bundle = readBundle(path)
   const { entries, gates } = bundle
 
-  const breaks = [...entryBreaks(entries), ...orderBreaks(entries)]
+  const breaks = [...entryBreaks(entries), ...orderBreaks(entries), ...headerBreaks(bundle)]
   const hashes = hashesByNumber(entries)
   const gateLines = gates.map((gate) => checkGate(gate, hashes, breaks))
   const knownLines = knownHashes.map((hash) => checkKnownHash(hash, hashes, breaks))
   breaks.sort((one, other) => one.seq - other.seq)
 
   const newest = newestNumber(hashes)
-  say(`Programme ${bundle.programme.code}, ${bundle.programme.title}; exported ${bundle.exportedAt}`)
+  say(
+    `Programme ${bundle.programme.code}, ${bundle.programme.title}; exported, as the file says, ${bundle.exportedAt}`,
+  )
   say(`Entries: ${entries.length}`)
   for (const line of [...gateLines, ...knownLines]) say(line)
+  sayClockSteps(entries)
   if (newest > 0) say(`Newest hash: ${hashes.get(newest)} (entry ${newest})`)
   return sayVerdict(breaks, knownHashes)
 }
 
 function sayVerdict(breaks, knownHashes) {
   if (breaks.length === 0) {
-    say('Verdict: WHOLE. No entry was altered, left out, doubled or moved.')
+    say('Verdict: WHOLE. No entry was altered, left out, doubled or moved, and the header is what they say.')
     if (knownHashes.length === 0) {
       say(
         'A cut-off end shows only against a hash kept elsewhere: compare the newest hash with a printed page.',
@@ -221,6 +233,84 @@ function orderBreaks(entries) {
     before = number
   }
   return breaks
+}
+
+/** Where the header says other than the entries: the programme's name, and which gates are signed. */
+function headerBreaks({ programme, entries, gates }) {
+  const readable = entries.filter((entry) => !unreadable(entry))
+  return [...nameBreaks(programme, readable), ...signedGateBreaks(gates, readable)]
+}
+
+function nameBreaks({ code, title }, entries) {
+  if (entries.length === 0) return []
+  const opening = entries.find(({ command }) => command === 'open-programme')
+  const ofInstallation = entries[0].trailId === 'installation'
+  if (!opening && !ofInstallation)
+    return [
+      { seq: 1, sentence: `No entry opens the programme, so that nothing bears out its name (${code}).` },
+    ]
+  const named = opening ? recorded(opening) : INSTALLATION
+  return Object.entries({ code, title })
+    .filter(([field, stated]) => named[field] !== stated)
+    .map(([field, stated]) => ({
+      seq: opening?.seq ?? 1,
+      sentence: `The header gives the ${field} as "${stated}", the entries as "${named[field]}".`,
+    }))
+}
+
+/** Each signature has an entry, and each such entry a gate in the header. */
+function signedGateBreaks(gates, entries) {
+  const signed = entries
+    .filter(({ command }) => command === 'sign-gate')
+    .map((entry) => ({ entry, text: gateText(gateOf(entry)) }))
+  const stated = gates.map((gate) => ({ gate, text: gateText(gate) }))
+  const end = Math.max(0, ...entries.slice(-1).map(({ seq }) => seq)) + 1
+  const breaks = []
+  for (const { gate, text } of stated) {
+    const place = signed.findIndex((candidate) => candidate.text === text)
+    if (place >= 0) signed.splice(place, 1)
+    else
+      breaks.push({
+        seq: hasNumber(gate) ? Math.min(gate.seq + 1, end) : 1,
+        sentence: `The header has the gate ${gate?.stage}, signed ${gate?.signedAt}, which no entry signs like that.`,
+      })
+  }
+  for (const { entry } of signed) {
+    breaks.push({
+      seq: entry.seq,
+      sentence: `Entry ${entry.seq} signs the gate ${gateOf(entry).stage}, which the header leaves out or states otherwise.`,
+    })
+  }
+  return breaks
+}
+
+/** The gate that an entry signs, as a header states it. */
+function gateOf(entry) {
+  const { stage, department, trailSeq, merkleRoot, headHash } = recorded(entry)
+  return { stage: `${stage} (${department})`, signedAt: entry.at, seq: trailSeq, merkleRoot, headHash }
+}
+
+const gateText = (gate) =>
+  JSON.stringify([gate?.stage, gate?.signedAt, gate?.seq, gate?.merkleRoot, gate?.headHash])
+
+/** What an entry recorded; nothing where that cannot be read, which makes the entry an altered one. */
+function recorded({ payload }) {
+  try {
+    return JSON.parse(payload) ?? {}
+  } catch {
+    return {}
+  }
+}
+
+/** An entry older than the one before it: no break, but its time is to be doubted. */
+function sayClockSteps(entries) {
+  const readable = entries.filter((entry) => !unreadable(entry))
+  const steps = readable.flatMap((entry, index) =>
+    index > 0 && entry.at < readable[index - 1].at ? [{ entry, before: readable[index - 1] }] : [],
+  )
+  for (const { entry, before } of steps.slice(0, MOST_BREAKS_SHOWN))
+    say(`Time runs backwards: entry ${entry.seq} says ${entry.at}, the one before it ${before.at}.`)
+  if (steps.length > MOST_BREAKS_SHOWN) say(`Time runs backwards in ${steps.length} places.`)
 }
 
 /** Number to hash; where a number is there twice, the first. */

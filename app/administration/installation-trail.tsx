@@ -8,12 +8,12 @@ import { Empty } from '@/app/ui/empty'
 import { Pagination } from '@/app/ui/pagination'
 import { Section } from '@/app/ui/section'
 import { ENTRIES_A_PAGE, type TrailPage, type TrailSearch } from '@/lib/queries/trail'
-import type { TrailVerdict } from '@/shared/trail/verify'
+import type { StoredVerdict } from '@/shared/stored/stored-verdict'
 
 interface InstallationTrailProps {
   search: TrailSearch
   page: TrailPage
-  verdict: TrailVerdict | undefined
+  verdict: StoredVerdict | undefined
 }
 
 /** The chain of what is done outside any programme: people and instruments. */

@@ -11,6 +11,7 @@ import { INSTALLATION_TRAIL } from '@/lib/trail/append-entry'
 import { verdictOnStored } from '@/lib/trail/verify-stored'
 import { InstallationTrail } from './installation-trail'
 import { Keeping } from './keeping'
+import { LastVerification } from './last-verification'
 import { OneTimePasswords } from './one-time-passwords'
 import { SettingsInForce } from './settings-in-force'
 
@@ -46,6 +47,7 @@ export default async function AdministrationPage({ searchParams }: Administratio
       ]}
     >
       <Keeping facts={facts} settings={settings()} />
+      <LastVerification facts={facts.verification} />
       <OneTimePasswords {...oneTime} />
       <SettingsInForce settings={settings()} />
       <InstallationTrail search={search} page={page} verdict={verdict} />

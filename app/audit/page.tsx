@@ -18,7 +18,8 @@ import {
   TRAILS_A_PAGE,
   type AuditSearch,
 } from '@/lib/queries/audit'
-import { verifyAll, type TrailOutcome } from '@/lib/trail/verify-all'
+import type { TrailOutcome } from '@/lib/trail/trail-outcome'
+import { verifyAll } from '@/lib/trail/verify-all'
 
 export const metadata = { title: 'Audit – Liquidus' }
 

@@ -1,4 +1,5 @@
 import { trailAddress } from '@/app/addresses'
+import { Moment } from '@/app/ui/date'
 import { Digest } from '@/app/ui/digest'
 import { RuledTable } from '@/app/ui/ruled-table'
 import type { TrailRow } from '@/lib/queries/audit'
@@ -22,6 +23,7 @@ export function TrailTable({ trails }: { trails: readonly TrailRow[] }) {
           ),
         },
         { label: 'Entries', set: 'number', cell: ({ seq }) => seq },
+        { label: 'Last verified', cell: ({ verified }) => <LastVerified verified={verified} /> },
         { label: 'Newest hash', cell: ({ hash }) => <Digest value={hash} length={24} /> },
         {
           label: 'Proof',
@@ -38,5 +40,16 @@ export function TrailTable({ trails }: { trails: readonly TrailRow[] }) {
         },
       ]}
     />
+  )
+}
+
+/** What the night found; only a verification of today says what stands today. */
+function LastVerified({ verified }: Pick<TrailRow, 'verified'>) {
+  if (!verified) return 'not yet'
+  return (
+    <>
+      <Moment at={verified.at} />: {verified.intact ? 'whole' : <strong>broken</strong>}
+      {verified.clockSteps > 0 && ', time runs backwards'}
+    </>
   )
 }

@@ -12,7 +12,7 @@ export function VerifyAllButton({ verification, programme }: { verification: str
   const [step, setStep] = useState<AllStep | 'failed'>()
   const running = step !== undefined && step !== 'failed' && 'done' in step
   return (
-    <div>
+    <div className="part-body">
       <form method="get">
         <input type="hidden" name="programme" value={programme} />
         <input type="hidden" name="verify" value="now" />

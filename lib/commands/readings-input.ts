@@ -31,9 +31,16 @@ export function refuseBadReadings(readings: Readings, columns: Readonly<Record<s
   throw new Refused(`Reading ${first?.reading}: ${first?.says} Nothing was stored.`, fields)
 }
 
-/** What the trail says of a batch: enough to prove later that the stored readings are these. */
-export const batchRecord = (readings: Readings, sha256: string | null) => ({
+/** What the trail says of a batch: enough to prove later that the stored readings and their file are these. */
+export const batchRecord = (
+  batch: string,
+  readings: Readings,
+  sha256: string | null,
+  stored: { size: number; mediaType: string } | null,
+) => ({
+  batch,
   readings: readings.count,
   readingsSha256: nativeSha256(JSON.stringify(readings.columns)),
   file: sha256,
+  ...(stored ? { size: stored.size, mediaType: stored.mediaType } : {}),
 })

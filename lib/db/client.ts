@@ -1,5 +1,6 @@
 import { PrismaPg } from '@prisma/adapter-pg'
 import { Prisma, PrismaClient } from '@/lib/db/generated/client'
+import { urlInUse } from '@/lib/db/url-in-use'
 import { log } from '@/lib/log/log'
 import { readSettings } from '@/lib/settings/settings'
 
@@ -28,14 +29,9 @@ function letGoOfOlderClient(): void {
 }
 
 function connect(): PrismaClient {
-  const { databaseUrl, databasePoolSize } = readSettings(process.env)
-  if (!databaseUrl) {
-    throw new Error(
-      'There is no DATABASE_URL. `npm start` and `npm run dev` set it for the private database.',
-    )
-  }
+  const { databasePoolSize } = readSettings(process.env)
   const adapter = new PrismaPg(
-    { connectionString: databaseUrl, max: databasePoolSize, connectionTimeoutMillis: 10_000 },
+    { connectionString: urlInUse(), max: databasePoolSize, connectionTimeoutMillis: 10_000 },
     {
       onPoolError: (error) => log.warn('A database connection was lost while idle.', { error }),
       onConnectionError: (error) => log.warn('A database connection was lost.', { error }),

@@ -12,6 +12,22 @@ export interface InstallationFacts {
   readonly files: number
   readonly fileBytes: number
   readonly trail: { readonly seq: number; readonly hash: string }
+  readonly verification: VerificationFacts
+}
+
+/** What the nightly verification last found of all trails. */
+export interface VerificationFacts {
+  readonly trails: number
+  /** Of those, how many it has looked at. */
+  readonly verified: number
+  readonly broken: number
+  /** Where time runs backwards. */
+  readonly stepped: number
+  /** When the one that was looked at longest ago was. */
+  readonly oldest: Date | null
+  readonly newest: Date | null
+  /** The night's work does not come through: a trail was not looked at for a day and a half. */
+  readonly isLate: boolean
 }
 
 interface Row {
@@ -25,6 +41,13 @@ interface Row {
   fileBytes: bigint
   seq: number | null
   hash: string | null
+  trails: bigint
+  verified: bigint
+  broken: bigint
+  stepped: bigint
+  oldest: Date | null
+  newestVerified: Date | null
+  late: boolean | null
 }
 
 /** One statement. */
@@ -39,7 +62,13 @@ export async function readInstallation(): Promise<InstallationFacts> {
            (SELECT count(*) FROM "StoredFile") AS "files",
            (SELECT coalesce(sum("size"), 0) FROM "StoredFile")::bigint AS "fileBytes",
            (SELECT "seq" FROM "Trail" WHERE "id" = ${INSTALLATION_TRAIL}) AS "seq",
-           (SELECT "headHash" FROM "Trail" WHERE "id" = ${INSTALLATION_TRAIL}) AS "hash"`
+           (SELECT "headHash" FROM "Trail" WHERE "id" = ${INSTALLATION_TRAIL}) AS "hash",
+           (SELECT count(*) FROM "Trail") AS "trails",
+           found.*
+    FROM (SELECT count(*) AS "verified", count(*) FILTER (WHERE NOT "intact") AS "broken",
+                 count(*) FILTER (WHERE "clockSteps" > 0) AS "stepped",
+                 min("at") AS "oldest", max("at") AS "newestVerified",
+                 min("at") < now() - interval '36 hours' AS "late" FROM "Verification") AS found`
   if (!row) throw new Error('The database answered nothing about itself.')
   return {
     serverVersion: row.server,
@@ -51,5 +80,14 @@ export async function readInstallation(): Promise<InstallationFacts> {
     files: Number(row.files),
     fileBytes: Number(row.fileBytes),
     trail: { seq: row.seq ?? 0, hash: row.hash ?? '' },
+    verification: {
+      trails: Number(row.trails),
+      verified: Number(row.verified),
+      broken: Number(row.broken),
+      stepped: Number(row.stepped),
+      oldest: row.oldest,
+      newest: row.newestVerified,
+      isLate: row.late ?? false,
+    },
   }
 }

@@ -25,6 +25,14 @@ export interface TrailRow {
   readonly title: string
   readonly seq: number
   readonly hash: string
+  /** What the newest nightly verification found; absent where there was none yet. */
+  readonly verified: Verified | undefined
+}
+
+interface Verified {
+  readonly at: Date
+  readonly intact: boolean
+  readonly clockSteps: number
 }
 
 type Reader = Pick<SignedIn, 'personId' | 'auditor'>
@@ -66,7 +74,7 @@ export async function readAudit(
   return { entries, hasMore: rows.length > AUDIT_ENTRIES_A_PAGE }
 }
 
-/** The first trails that match, with their heads, and how many there are: two statements. */
+/** The first trails that match, with their heads and last verification, and how many there are: four statements. */
 export async function readTrails(
   reader: Reader,
   code: string,
@@ -81,13 +89,25 @@ export async function readTrails(
     }),
     database().programme.count({ where }),
   ])
-  const heads = await database().trail.findMany({
-    where: { id: { in: programmes.map(({ id }) => id) } },
-    select: { id: true, seq: true, headHash: true },
-  })
+  const ids = programmes.map(({ id }) => id)
+  const [heads, verified] = await Promise.all([
+    database().trail.findMany({
+      where: { id: { in: ids } },
+      select: { id: true, seq: true, headHash: true },
+    }),
+    database().verification.findMany({
+      where: { trailId: { in: ids } },
+      select: { trailId: true, at: true, intact: true, clockSteps: true },
+    }),
+  ])
   const trails = programmes.map((programme) => {
     const head = heads.find(({ id }) => id === programme.id)
-    return { ...programme, seq: head?.seq ?? 0, hash: head?.headHash ?? '' }
+    return {
+      ...programme,
+      seq: head?.seq ?? 0,
+      hash: head?.headHash ?? '',
+      verified: verified.find(({ trailId }) => trailId === programme.id),
+    }
   })
   return { trails, found }
 }

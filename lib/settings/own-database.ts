@@ -10,9 +10,13 @@ const PORT_LINE = 3
  */
 export function isOwnDatabase({ databaseUrl, dataFolder }: Settings): boolean {
   if (!databaseUrl) return true
-  const port = readIfThere(join(dataFolder, 'postgres', 'postmaster.pid'))
-    ?.split('\n')
-    [PORT_LINE]?.trim()
+  const port = writtenPort(dataFolder)
   const { hostname, port: used } = new URL(databaseUrl)
   return port !== undefined && used === port && (hostname === '127.0.0.1' || hostname === 'localhost')
 }
+
+/** The port that the private server wrote down when it started; undefined where none did. */
+export const writtenPort = (dataFolder: string): string | undefined =>
+  readIfThere(join(dataFolder, 'postgres', 'postmaster.pid'))
+    ?.split('\n')
+    [PORT_LINE]?.trim()

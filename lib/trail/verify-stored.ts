@@ -1,29 +1,127 @@
-import { gatesOf, trailEntries } from '@/lib/exports/trail-bundle'
-import { database } from '@/lib/db/client'
+import { setImmediate as nextTurn } from 'node:timers/promises'
+import { openSnapshot, type Snapshot } from '@/lib/db/read-snapshot'
+import { installedStore } from '@/lib/evidence/installed-store'
+import { INSTALLATION_TRAIL } from '@/lib/trail/append-entry'
 import { nativeSha256 } from '@/lib/trail/native-sha256'
+import { fileState, registeredFiles } from '@/lib/trail/stored-files'
+import { storedRows } from '@/lib/trail/stored-rows'
+import { gatesOf, trailEnd, trailEntries } from '@/lib/trail/stored-trail'
+import { isUuid } from '@/lib/queries/from-address'
 import { gateSeals } from '@/shared/trail/bundle'
+import type { FileState, RegisteredFile } from '@/shared/stored/compare-files'
+import { StoredComparison } from '@/shared/stored/stored-comparison'
+import { storedVerdict, type StoredVerdict } from '@/shared/stored/stored-verdict'
 import { trailVerifier, type TrailVerdict } from '@/shared/trail/verify'
 
-/** How far a verification has come. */
-export type VerificationStep =
-  { readonly done: number; readonly of: number } | { readonly verdict: TrailVerdict }
+const LONGEST_WORK_MS = 20
 
-/** Verifies a stored trail against itself and against its gates' seals, saying how far it is. */
-export async function* verifyStored(programmeId: string): AsyncGenerator<VerificationStep> {
-  const of =
-    (await database().trail.findUnique({ where: { id: programmeId }, select: { seq: true } }))?.seq ?? 0
-  const verifier = trailVerifier(nativeSha256, gateSeals(await gatesOf(programmeId)))
-  let done = 0
-  for await (const entries of trailEntries(programmeId)) {
-    for (const entry of entries) verifier.add(entry)
-    done += entries.length
-    yield { done, of }
+/** How far a verification has come; the last step is what it found. */
+export type VerificationStep =
+  | { readonly doing: 'entries' | 'files'; readonly done: number; readonly of: number }
+  | { readonly verdict: StoredVerdict }
+
+/** What was found of files before, for a run over several trails: a file that two programmes name is read once. */
+export type FilesSeen = Map<string, FileState>
+
+/**
+ * Verifies a stored trail: the chain against itself, its gates' seals and where it says it ends;
+ * the rows that its entries made; the files that they name. Chain and rows are read as they were at one
+ * moment, so that work going on meanwhile is no break; files are only ever added.
+ */
+export async function* verifyStored(
+  trailId: string,
+  seen: FilesSeen = new Map(),
+): AsyncGenerator<VerificationStep> {
+  const comparison = new StoredComparison(
+    nativeSha256,
+    trailId === INSTALLATION_TRAIL ? 'installation' : 'programme',
+  )
+  const snapshot = await openSnapshot()
+  let chain: TrailVerdict
+  let registered: ReadonlyMap<string, RegisteredFile>
+  try {
+    chain = yield* verifyChain(snapshot, trailId, comparison)
+    await compareTables(snapshot, trailId, comparison)
+    registered = await registeredFiles(snapshot, [...comparison.files().keys()])
+  } finally {
+    await snapshot.close()
   }
-  yield { verdict: verifier.finish() }
+  yield* verifyFiles(comparison, registered, seen)
+  yield { verdict: storedVerdict(chain, comparison.finish()) }
 }
 
-/** The verdict alone. */
-export async function verdictOnStored(programmeId: string): Promise<TrailVerdict> {
-  for await (const step of verifyStored(programmeId)) if ('verdict' in step) return step.verdict
+/** The verdict alone; throws between two steps when it is told to stop. */
+export async function verdictOnStored(
+  trailId: string,
+  seen?: FilesSeen,
+  stopping?: AbortSignal,
+): Promise<StoredVerdict> {
+  for await (const step of verifyStored(trailId, seen)) {
+    stopping?.throwIfAborted()
+    if ('verdict' in step) return step.verdict
+  }
   throw new Error('The verification ended without a verdict.')
 }
+
+async function* verifyChain(
+  snapshot: Snapshot,
+  trailId: string,
+  comparison: StoredComparison,
+): AsyncGenerator<VerificationStep, TrailVerdict> {
+  const end = await trailEnd(snapshot, trailId)
+  const verifier = trailVerifier(nativeSha256, gateSeals(await gatesOf(snapshot, trailId)))
+  const breathe = breather()
+  let done = 0
+  for await (const entries of trailEntries(snapshot, trailId)) {
+    for (const entry of entries) {
+      verifier.add(entry)
+      comparison.takeEntry(entry)
+      await breathe()
+    }
+    done += entries.length
+    yield { doing: 'entries', done, of: end.seq }
+  }
+  return verifier.finish(end)
+}
+
+async function compareTables(
+  snapshot: Snapshot,
+  trailId: string,
+  comparison: StoredComparison,
+): Promise<void> {
+  const programmeId = programmeOf(trailId)
+  for (const table of comparison.tables()) {
+    // A trail that is named by no programme's id can have no programme's rows.
+    if (trailId === INSTALLATION_TRAIL || programmeId !== undefined)
+      for await (const rows of storedRows(snapshot, table, programmeId)) comparison.takeRows(table, rows)
+    comparison.endTable(table)
+  }
+}
+
+async function* verifyFiles(
+  comparison: StoredComparison,
+  registered: ReadonlyMap<string, RegisteredFile>,
+  seen: FilesSeen,
+): AsyncGenerator<VerificationStep> {
+  const store = await installedStore()
+  const hashes = [...comparison.files().keys()]
+  for (const [index, sha256] of hashes.entries()) {
+    const state = seen.get(sha256) ?? (await fileState(store, sha256))
+    seen.set(sha256, state)
+    comparison.takeFile(sha256, registered.get(sha256), state)
+    yield { doing: 'files', done: index + 1, of: hashes.length }
+  }
+}
+
+/** An entry may hold thousands of rows: after a while of work, others of this process get their turn. */
+function breather(): () => Promise<void> | undefined {
+  let began = performance.now()
+  return () => {
+    if (performance.now() - began < LONGEST_WORK_MS) return undefined
+    return nextTurn().then(() => {
+      began = performance.now()
+    })
+  }
+}
+
+const programmeOf = (trailId: string): string | undefined => (isUuid(trailId) ? trailId : undefined)

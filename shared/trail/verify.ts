@@ -3,7 +3,8 @@ import { entryHash, type TrailEntry } from './entry'
 import { linkBreaks, type TrailLink } from './link-breaks'
 import { isUtcMillisecondInstant } from './rfc3339'
 import type { Sha256 } from './sha256'
-import type { TrailBreak } from './trail-break'
+import type { ClockStep, TrailBreak } from './trail-break'
+import { endBreaks, type TrailEnd } from './trail-end'
 import { sealBreaks, type TrailSeal } from './trail-seal'
 
 /** What a walk over a whole trail found. */
@@ -15,6 +16,8 @@ export type TrailVerdict = {
   /** Every break, lowest entry first. */
   readonly breaks: readonly TrailBreak[]
   readonly firstBreak: TrailBreak | undefined
+  /** Where time runs backwards; the trail can be whole all the same. */
+  readonly clockSteps: readonly ClockStep[]
   /** The verdict in words. */
   readonly sentence: string
 }
@@ -22,8 +25,8 @@ export type TrailVerdict = {
 export type TrailVerifier = {
   /** Takes the next entry as it stands in the trail. */
   add(entry: TrailEntry): void
-  /** The verdict over all entries taken so far. */
-  finish(): TrailVerdict
+  /** The verdict over all entries taken so far; against where the trail says it ends, when that is known. */
+  finish(end?: TrailEnd): TrailVerdict
 }
 
 /**
@@ -34,7 +37,9 @@ export type TrailVerifier = {
 export function trailVerifier(sha256: Sha256, seals: readonly TrailSeal[] = []): TrailVerifier {
   const links: TrailLink[] = []
   const contentBreaks: TrailBreak[] = []
+  const clockSteps: ClockStep[] = []
   let trailId: string | undefined
+  let before = ''
   let entryCount = 0
 
   return {
@@ -49,7 +54,10 @@ export function trailVerifier(sha256: Sha256, seals: readonly TrailSeal[] = []):
         })
         return
       }
-      const { seq, hash, previousHash } = entry
+      const { seq, at, hash, previousHash } = entry
+      // All have one form, so that the later text is the later time.
+      if (at < before) clockSteps.push({ seq, at, before })
+      before = at
       trailId ??= entry.trailId
       if (entry.trailId !== trailId) {
         contentBreaks.push({
@@ -67,10 +75,16 @@ export function trailVerifier(sha256: Sha256, seals: readonly TrailSeal[] = []):
       }
       links.push({ seq, hash, previousHash })
     },
-    finish() {
-      const breaks = [...contentBreaks, ...linkBreaks(links), ...sealBreaks(links, seals, sha256)]
+    finish(end) {
+      const newest = newestOf(links)
+      const breaks = [
+        ...contentBreaks,
+        ...linkBreaks(links),
+        ...(end ? endBreaks(newest, end) : []),
+        ...sealBreaks(links, seals, sha256),
+      ]
       breaks.sort((one, other) => one.seq - other.seq)
-      return verdict(entryCount, newestOf(links), breaks)
+      return verdict(entryCount, newest, breaks, clockSteps)
     },
   }
 }
@@ -125,10 +139,15 @@ function newestOf(links: readonly TrailLink[]): TrailVerdict['newest'] {
   return newest && { seq: newest.seq, hash: newest.hash }
 }
 
-function verdict(entryCount: number, newest: TrailVerdict['newest'], breaks: TrailBreak[]): TrailVerdict {
+function verdict(
+  entryCount: number,
+  newest: TrailVerdict['newest'],
+  breaks: TrailBreak[],
+  clockSteps: readonly ClockStep[],
+): TrailVerdict {
   const firstBreak = breaks[0]
   const sentence = firstBreak
     ? `The trail is broken, first at entry ${firstBreak.seq}. ${firstBreak.sentence}`
     : `The trail is whole: ${entryCount} ${entryCount === 1 ? 'entry' : 'entries'}, none altered, missing or out of order.`
-  return { intact: !firstBreak, entryCount, newest, breaks, firstBreak, sentence }
+  return { intact: !firstBreak, entryCount, newest, breaks, firstBreak, clockSteps, sentence }
 }

@@ -31,7 +31,7 @@ export const addReadings = defineCommand({
   }),
   load: async (tx, { log, file }, { programmeId, actor }) => ({
     log: await tx.log.findUnique({ where: { programmeId_code: { programmeId, code: log } } }),
-    stored: file && (await claimFile(tx, file, { personId: actor.personId, programmeId })),
+    stored: file ? await claimFile(tx, file, { personId: actor.personId, programmeId }) : null,
     twin:
       file &&
       (await tx.readingBatch.findFirst({
@@ -39,7 +39,7 @@ export const addReadings = defineCommand({
         select: { at: true, count: true },
       })),
   }),
-  decide({ log, stored, twin }, { readings, file, mapping }, { now }) {
+  decide({ log, stored, twin }, { readings, file, mapping }, { now, newId }) {
     if (!log) throw new Refused('There is no such log in this programme.')
     if (file && !stored)
       throw new Refused('The file did not arrive. Upload it again.', { file: 'Upload it again.' })
@@ -54,22 +54,23 @@ export const addReadings = defineCommand({
       (found, time) => ({ first: Math.min(found.first, time), last: Math.max(found.last, time) }),
       { first: Infinity, last: -Infinity },
     )
+    const batch = newId()
     return {
-      change: { logId: log.id, readings, file, mapping },
+      change: { batch, logId: log.id, readings, file, mapping },
       record: {
         log: log.code,
         characteristic: log.characteristic,
         first: new Date(span.first).toISOString(),
         last: new Date(span.last).toISOString(),
-        ...batchRecord(readings, file),
+        ...batchRecord(batch, readings, file, stored),
       },
       result: { log: log.code, readings: readings.count },
     }
   },
-  async apply(tx, { logId, readings, file, mapping }, { programmeId, actor, now, newId }) {
+  async apply(tx, { batch, logId, readings, file, mapping }, { programmeId, actor, now }) {
     await tx.readingBatch.create({
       data: {
-        id: newId(),
+        id: batch,
         programmeId,
         logId,
         count: readings.count,

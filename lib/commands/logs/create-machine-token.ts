@@ -19,7 +19,7 @@ export const createMachineToken = defineCommand({
         name: 'This name has a token already.',
       })
     const token = { id: newId(), name, tokenHash }
-    return { change: token, record: { token: token.id, name }, result: { token: token.id } }
+    return { change: token, record: { token: token.id, name, tokenHash }, result: { token: token.id } }
   },
   async apply(tx, token, { programmeId, actor, now }) {
     await tx.machineToken.create({

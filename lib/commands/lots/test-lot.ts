@@ -32,7 +32,7 @@ export const testLot = defineCommand({
       lot: await loadLot(tx, programmeId, lot),
       instrument:
         instrument && (await tx.instrument.findUnique({ where: { id: instrument }, select: { tag: true } })),
-      stored: file && (await claimFile(tx, file, { personId: actor.personId, programmeId })),
+      stored: file ? await claimFile(tx, file, { personId: actor.personId, programmeId }) : null,
     }
   },
   decide({ lot, instrument, stored }, input, { newId, today }) {
@@ -69,24 +69,30 @@ export const testLot = defineCommand({
       testedBy: input.testedBy,
       instrumentId: input.instrument,
     }
+    const batch = newId()
     const kept = JSON.parse(JSON.stringify(conditions.data)) as Record<string, JsonValue>
     return {
-      change: { test: { ...test, conditions: kept as object }, readings: input.readings, file: input.file },
+      change: {
+        batch,
+        test: { ...test, conditions: kept as object },
+        readings: input.readings,
+        file: input.file,
+      },
       record: {
         ...test,
         lot: lot.code,
         instrument: instrument ? instrument.tag : null,
         conditions: kept,
-        ...batchRecord(input.readings, input.file),
+        ...batchRecord(batch, input.readings, input.file, stored),
       },
       result: { lot: lot.code, test: test.id },
     }
   },
-  async apply(tx, { test, readings, file }, { programmeId, actor, now, newId }) {
+  async apply(tx, { batch, test, readings, file }, { programmeId, actor, now }) {
     await tx.lotTest.create({ data: { ...test, programmeId, addedById: actor.personId, at: now } })
     await tx.readingBatch.create({
       data: {
-        id: newId(),
+        id: batch,
         programmeId,
         lotTestId: test.id,
         count: readings.count,

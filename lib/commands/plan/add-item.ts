@@ -22,14 +22,10 @@ export const addItem = defineCommand({
     const own = rows.filter(({ key }) => key.startsWith('own-')).length
     const key = `own-${own + 1}`
     const added = storedItem(item)
+    const position = Math.max(0, ...rows.map((row) => row.position)) + 1
     return {
-      change: {
-        key,
-        stage: item.stage,
-        added,
-        position: Math.max(0, ...rows.map(({ position }) => position)) + 1,
-      },
-      record: { item: key, ...added },
+      change: { key, stage: item.stage, added, position },
+      record: { item: key, position, ...added },
       result: { item: key },
     }
   },

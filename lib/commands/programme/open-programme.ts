@@ -5,6 +5,8 @@ import { lessonOf, withProgramme } from '@/lib/programme/lesson-row'
 import { changeInWords } from '@/shared/lessons/lesson-change'
 import { openingChanges } from '@/shared/lessons/opening-changes'
 import { STANDARD_PLAN } from '@/shared/catalogue/standard-plan'
+import { GIVEN_AT_OPENING } from '@/shared/plan/given-reasons'
+import { STAGES } from '@/shared/plan/stage'
 import {
   alloyFamily,
   annualVolume,
@@ -78,6 +80,12 @@ export const openProgramme = defineCommand({
         lead: actor.name,
         department: input.department,
         values: Object.fromEntries(revisions.map(({ parameter, value }) => [parameter, value])),
+        plan: Object.fromEntries(
+          STAGES.map((stage) => [
+            stage,
+            STANDARD_PLAN.filter((item) => item.stage === stage).map(({ key }) => key),
+          ]),
+        ),
         lessons: [
           ...brought.items.map(({ key, item, lesson }) => ({
             lesson,
@@ -85,12 +93,14 @@ export const openProgramme = defineCommand({
             addedItem: key,
             ...item,
           })),
-          ...requirements.map(({ id, limit, value, lesson }) => ({
+          ...requirements.map(({ id, limit, value, lesson, acceptedById, ...stated }) => ({
             lesson,
             brings: changeInWords({ kind: 'limit', limit, value }),
             requirement: id,
             limit,
             value,
+            authorId: acceptedById,
+            ...stated,
           })),
         ],
       },
@@ -141,7 +151,7 @@ export const openProgramme = defineCommand({
         parameter,
         number: 1,
         value: value as string | number,
-        reason: 'Given when the programme was opened.',
+        reason: GIVEN_AT_OPENING,
         authorId: actor.personId,
         at: now,
       })),

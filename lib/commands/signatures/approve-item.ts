@@ -32,6 +32,7 @@ export const approveItem = defineCommand({
     return {
       change: approval,
       record: {
+        approval: approval.id,
         item: key,
         title: itemState.item.definition.title,
         department: own,

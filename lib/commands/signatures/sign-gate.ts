@@ -55,6 +55,7 @@ export const signGate = defineCommand({
     return {
       change: signature,
       record: {
+        signature: signature.id,
         stage: which,
         department: own,
         meaning: own === 'quality' ? 'signs the gate and opens it' : 'signs the gate',

@@ -5,6 +5,7 @@ import { loadPlanItem } from '@/lib/commands/plan/load-plan-item'
 import { currentValues } from '@/lib/commands/specification/current-values'
 import { adoptionRefusal, changesOf, type OptionAlternative } from '@/shared/gate/option-study'
 import { findParameter } from '@/shared/catalogue/standard-plan'
+import { givenByAdoption } from '@/shared/plan/given-reasons'
 import { Refused } from '@/shared/refused'
 
 /**
@@ -60,7 +61,7 @@ export const adoptOption = defineCommand({
       change: {
         id: study.id,
         name,
-        why: `Option study ${study.number}, “${name}”: ${why}`,
+        why: givenByAdoption(study.number, name, why),
         adoptedWhy: why,
         revisions,
       },

@@ -32,36 +32,52 @@ const run = (...args: string[]): Promise<Run> =>
     })
   })
 
-function trailOf(payloads: readonly JsonValue[]): TrailEntry[] {
-  const entries: TrailEntry[] = []
+const PROGRAMME = { code: 'LX-41', title: 'Invented board' }
+/** Stands in a list of payloads for an entry that signs the gate over all before it. */
+const SIGNS = Symbol('signs the gate')
+const AT = '2026-03-04T10:11:12.345Z'
+
+/** A trail as every version has written it: opened by its first entry, each gate signed by one of its own. */
+function trailOf(payloads: readonly (JsonValue | typeof SIGNS)[], at = AT): TrailEntry[] {
+  const draft = { trailId: 't-1', at, actorId: 'p-1', actorName: 'Inès Moor' }
+  const opens = { ...draft, command: 'open-programme', payload: { ...PROGRAMME, lead: 'Inès Moor' } }
+  const entries = [appendEntry(undefined, opens, sha256)]
   for (const payload of payloads) {
-    const draft = {
-      trailId: 't-1',
-      at: '2026-03-04T10:11:12.345Z',
-      actorId: 'p-1',
-      actorName: 'Inès Moor',
-      command: 'revise',
-    }
-    entries.push(appendEntry(entries.at(-1), { ...draft, payload }, sha256))
+    const { seq, headHash, merkleRoot } = gateOver(entries, entries.length)
+    const said =
+      payload === SIGNS
+        ? {
+            command: 'sign-gate',
+            payload: { stage: 'specification', department: 'quality', trailSeq: seq, headHash, merkleRoot },
+          }
+        : { command: 'revise', payload }
+    entries.push(appendEntry(entries.at(-1), { ...draft, ...said }, sha256))
   }
   return entries
 }
 
-const gateOver = (entries: readonly TrailEntry[], seq: number): BundleGate => ({
-  stage: 'specification',
-  signedAt: '2026-03-05T08:00:00.000Z',
-  seq,
-  headHash: entries[seq - 1]!.hash,
-  merkleRoot: trailRoot(
-    entries.slice(0, seq).map(({ hash }) => hash),
-    sha256,
-  ),
-})
+function gateOver(entries: readonly TrailEntry[], seq: number): BundleGate {
+  const hashes = entries.slice(0, seq).map(({ hash }) => hash)
+  return {
+    stage: 'specification (quality)',
+    signedAt: AT,
+    seq,
+    headHash: hashes.at(-1) ?? '',
+    merkleRoot: trailRoot(hashes, sha256),
+  }
+}
 
-const whole = trailOf([1, 'zwei', { b: [3, null], a: 1e-7 }, { ü: '\ud83d\ude02', '\ufb33': '"' }, [], 6, 7])
+const whole = trailOf([
+  'zwei',
+  { b: [3, null], a: 1e-7 },
+  SIGNS,
+  { ü: '\ud83d\ude02', '\ufb33': '"' },
+  [],
+  SIGNS,
+])
 const bundle = trailBundle({
   exportedAt: '2026-03-06T09:00:00.000Z',
-  programme: { code: 'LX-41', title: 'Invented board' },
+  programme: PROGRAMME,
   entries: whole,
   gates: [gateOver(whole, 3), gateOver(whole, 6)],
 })
@@ -80,7 +96,7 @@ test('a whole bundle: ends with 0, names the programme and the newest hash', asy
 })
 
 describe('a broken bundle ends with 1 and agrees with the program on the first break', () => {
-  const rewritten = trailOf([1, 'zwei', 3, 4, [], 6, 7])
+  const rewritten = trailOf(['zwei', 3, SIGNS, [], 6, SIGNS])
   test.each<[string, TrailBundle]>([
     ['altered payload', withEntries(whole.with(3, { ...at(4), payload: '{}' }))],
     ['altered name', withEntries(whole.with(0, { ...at(1), actorName: 'Someone' }))],
@@ -99,7 +115,10 @@ describe('a broken bundle ends with 1 and agrees with the program on the first b
     ['end cut off before a gate', withEntries(whole.slice(0, 4))],
     ['written anew', withEntries(rewritten)],
     ['without entries', withEntries([])],
-    ['a gate over another root', { ...bundle, gates: [{ ...gateOver(whole, 6), merkleRoot: sha256('') }] }],
+    [
+      'a gate over another root',
+      { ...bundle, gates: [gateOver(whole, 3), { ...gateOver(whole, 6), merkleRoot: sha256('') }] },
+    ],
   ])('%s', async (_, broken) => {
     const verdict = verifyTrail(broken.entries, sha256, gateSeals(broken.gates))
     const { code, out } = await check(JSON.stringify(broken))
@@ -109,10 +128,72 @@ describe('a broken bundle ends with 1 and agrees with the program on the first b
   })
 })
 
+describe('a header that is not what the entries say is broken, though every entry is whole', () => {
+  const [first, second] = bundle.gates as [BundleGate, BundleGate]
+  test.each<[string, Partial<TrailBundle>, string]>([
+    ['another code', { programme: { ...PROGRAMME, code: 'LX-42' } }, 'gives the code as "LX-42"'],
+    ['another title', { programme: { ...PROGRAMME, title: 'Another board' } }, 'gives the title as'],
+    ['a gate left out', { gates: [first] }, 'Entry 7 signs the gate specification (quality)'],
+    ['a gate that nobody signed', { gates: [first, second, gateOver(whole, 5)] }, 'no entry signs like that'],
+    ['a gate stated twice', { gates: [first, second, second] }, 'no entry signs like that'],
+    [
+      'another day',
+      { gates: [first, { ...second, signedAt: '2026-03-01T08:00:00.000Z' }] },
+      'no entry signs',
+    ],
+    [
+      'another department',
+      { gates: [first, { ...second, stage: 'specification (design)' }] },
+      'no entry signs',
+    ],
+  ])('%s', async (_, changed, says) => {
+    const { code, out } = await check(JSON.stringify({ ...bundle, ...changed }))
+    expect(code).toBe(1)
+    expect(out).toContain(says)
+  })
+
+  test('entries that open no programme bear out no name', async () => {
+    const foreign = appendEntry(undefined, { ...at(1), command: 'revise', payload: 1 }, sha256)
+    const { code, out } = await check(JSON.stringify({ ...bundle, entries: [foreign], gates: [] }))
+    expect([code, out]).toEqual([1, expect.stringContaining('nothing bears out its name')])
+  })
+})
+
+test('an installation’s own trail is opened by no entry: its name is fixed', async () => {
+  const first = appendEntry(
+    undefined,
+    { ...at(1), trailId: 'installation', command: 'first-administrator', payload: {} },
+    sha256,
+  )
+  const named = (title: string) => ({
+    ...bundle,
+    programme: { code: 'installation', title },
+    entries: [first],
+    gates: [],
+  })
+  expect((await check(JSON.stringify(named('People and instruments')))).code).toBe(0)
+  expect((await check(JSON.stringify(named('Everything')))).code).toBe(1)
+})
+
+test('time that runs backwards is said, and is no break', async () => {
+  const back = appendEntry(at(7), { ...at(7), at: '2026-03-03T10:11:12.345Z', payload: 8 }, sha256)
+  const { code, out } = await check(
+    JSON.stringify(withEntries([...whole, { ...back, ...resealed({ ...back, command: 'revise' }) }])),
+  )
+  expect(code).toBe(0)
+  expect(out).toContain(
+    `Time runs backwards: entry 8 says 2026-03-03T10:11:12.345Z, the one before it ${AT}.`,
+  )
+})
+
 test('an end cut off behind the last gate shows only against a known hash', async () => {
-  const cut = JSON.stringify(withEntries(whole.slice(0, 6)))
+  const longer = withEntries([
+    ...whole,
+    appendEntry(at(7), { ...at(7), command: 'revise', payload: 8 }, sha256),
+  ])
+  const cut = JSON.stringify(bundle)
   expect((await check(cut)).code).toBe(0)
-  const { code, out } = await check(cut, '--known-hash', at(7).hash)
+  const { code, out } = await check(cut, '--known-hash', longer.entries.at(-1)!.hash)
   expect(code).toBe(1)
   expect(out).toContain('the end was cut off or the record written anew')
   expect((await check(JSON.stringify(bundle), '--known-hash', at(5).hash)).out).toContain('it is entry 5')
@@ -159,9 +240,11 @@ test('what the file says cannot steer the terminal', async () => {
 })
 
 test('a long trail reports its progress', async () => {
-  const long = trailOf(Array.from({ length: 40_001 }, (_, index) => index))
+  const long = trailOf([0, SIGNS])
+  const draft = { ...long[2]!, command: 'revise' }
+  while (long.length < 40_001) long.push(appendEntry(long.at(-1), { ...draft, payload: long.length }, sha256))
   const { code, out, err } = await check(
-    JSON.stringify({ ...bundle, entries: long, gates: [gateOver(long, 40_001)] }),
+    JSON.stringify({ ...bundle, entries: long, gates: [gateOver(long, 2)] }),
   )
   expect([code, err.match(/of 40001 entries checked/g)]).toEqual([
     0,

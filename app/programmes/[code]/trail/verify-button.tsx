@@ -4,10 +4,10 @@ import { Button } from '@/app/ui/button'
 import { followLines } from '@/app/ui/follow-lines'
 import { Notice } from '@/app/ui/notice'
 import { Progress } from '@/app/ui/progress'
-import type { TrailVerdict } from '@/shared/trail/verify'
+import type { StoredVerdict } from '@/shared/stored/stored-verdict'
 import { Verdict } from './verdict'
 
-type Step = { done: number; of: number } | { verdict: TrailVerdict }
+type Step = { doing: 'entries' | 'files'; done: number; of: number } | { verdict: StoredVerdict }
 
 /** Verifies the trail and says how far it is; without scripts it is a link to the same page that verifies first. */
 export function VerifyButton({
@@ -20,7 +20,7 @@ export function VerifyButton({
   const [step, setStep] = useState<Step | 'failed'>()
   const running = step !== undefined && step !== 'failed' && 'done' in step
   return (
-    <div>
+    <div className="part-body">
       <form action={withoutScripts} method="get">
         <input type="hidden" name="verify" value="now" />
         <Button
@@ -29,14 +29,14 @@ export function VerifyButton({
           pending={running}
           onClick={(event) => {
             event.preventDefault()
-            setStep({ done: 0, of: 1 })
+            setStep({ doing: 'entries', done: 0, of: 1 })
             followLines<Step>(verification, setStep).catch(() => setStep('failed'))
           }}
         >
           Verify the trail
         </Button>
       </form>
-      {running && <Progress label="Verifying" done={step.done} of={step.of} what="entries" />}
+      {running && <Progress label="Verifying" done={step.done} of={step.of} what={step.doing} />}
       {step === 'failed' && (
         <Notice kind="warning" announced title="The verification did not finish">
           The server could not be reached to the end. Try again, or verify an exported bundle.

@@ -1,0 +1,10 @@
+/*
+ * Reasons that the program itself gives a revision. They are stored with it, and verification
+ * holds the stored ones against them, so that their words must stay as they are.
+ */
+
+export const GIVEN_AT_OPENING = 'Given when the programme was opened.'
+
+/** The reason of every revision that an adopted alternative brings. */
+export const givenByAdoption = (study: number, alternative: string, why: string): string =>
+  `Option study ${study}, “${alternative}”: ${why}`

@@ -1,0 +1,23 @@
+import type { CommandName } from '@/shared/policy'
+import type { Writes } from './spoken-entry'
+import { DECISION_WRITES } from './writes/decision-writes'
+import { INSTALLATION_WRITES } from './writes/installation-writes'
+import { PROGRAMME_WRITES } from './writes/programme-writes'
+import { RECORD_WRITES } from './writes/record-writes'
+import { SPECIFICATION_WRITES } from './writes/specification-writes'
+
+/** Entries that are written beside the door, where nobody could have been authorised. */
+type BesideTheDoor = 'first-administrator' | 'bind-identity'
+
+/** For every command: what its entry says was written, in this version and in those before it. */
+const ENTRY_WRITES: Readonly<Record<CommandName | BesideTheDoor, Writes>> = {
+  ...PROGRAMME_WRITES,
+  ...SPECIFICATION_WRITES,
+  ...RECORD_WRITES,
+  ...DECISION_WRITES,
+  ...INSTALLATION_WRITES,
+}
+
+/** What entries of that command write; undefined for a command that this version does not know. */
+export const writesOf = (command: string): Writes | undefined =>
+  Object.hasOwn(ENTRY_WRITES, command) ? ENTRY_WRITES[command as CommandName] : undefined

@@ -1,0 +1,168 @@
+import { canonicalJson, type JsonValue } from '@/shared/trail/canonical-json'
+import type { Writes } from '../spoken-entry'
+
+const askAction: Writes = ({ at, actorId, said }, rows) =>
+  rows.insert('Action', {
+    id: said['id'],
+    number: said['number'],
+    itemKey: said['itemKey'],
+    from: said['from'],
+    to: said['to'],
+    kind: said['kind'],
+    question: said['question'],
+    dueOn: said['dueOn'],
+    askedById: actorId,
+    askedAt: at,
+    answer: null,
+    answeredById: null,
+    answeredAt: null,
+    outcome: null,
+    outcomeWhy: null,
+    closedById: null,
+    closedAt: null,
+  })
+
+const answerAction: Writes = ({ at, actorId, said }, rows) =>
+  rows.change(
+    'Action',
+    { number: said['action'] },
+    { answer: said['answer'], answeredById: actorId, answeredAt: at, outcome: null, outcomeWhy: null },
+  )
+
+/** An action's outcome, with the member of the entry that says why. */
+const closeAction =
+  (outcome: string, why: string): Writes =>
+  ({ at, actorId, said }, rows) =>
+    rows.change(
+      'Action',
+      { number: said['action'] },
+      { outcome, outcomeWhy: said[why], closedById: actorId, closedAt: at },
+    )
+
+/** A cover is stored as the text that its digest was taken over, and recorded as the value it holds. */
+const coverText = (cover: JsonValue | undefined): string | undefined =>
+  cover === undefined ? undefined : canonicalJson(cover)
+
+const approveItem: Writes = ({ at, actorId, actorName, said }, rows) =>
+  rows.insert('Approval', {
+    id: said['approval'],
+    itemKey: said['item'],
+    department: said['department'],
+    personId: actorId,
+    personName: actorName,
+    digest: said['digest'],
+    cover: coverText(said['cover']),
+    at,
+  })
+
+const signGate: Writes = ({ at, actorId, actorName, said }, rows) =>
+  rows.insert('GateSignature', {
+    id: said['signature'],
+    stage: said['stage'],
+    department: said['department'],
+    personId: actorId,
+    personName: actorName,
+    digest: said['digest'],
+    cover: coverText(said['cover']),
+    merkleRoot: said['merkleRoot'],
+    trailSeq: said['trailSeq'],
+    headHash: said['headHash'],
+    at,
+  })
+
+const requestConcession: Writes = ({ at, actorId, said }, rows) =>
+  rows.insert('Concession', {
+    id: said['id'],
+    number: said['number'],
+    itemKey: said['itemKey'],
+    rule: said['rule'],
+    findingDigest: said['findingDigest'],
+    why: said['why'],
+    quantity: said['quantity'],
+    untilOn: said['untilOn'],
+    requestedById: actorId,
+    requestedAt: at,
+    designById: null,
+    designName: null,
+    designAt: null,
+    qualityById: null,
+    qualityName: null,
+    qualityAt: null,
+    refusedById: null,
+    refusedAt: null,
+    refusedWhy: null,
+  })
+
+const grantConcession: Writes = ({ at, actorId, actorName, said }, rows) =>
+  rows.change(
+    'Concession',
+    { number: said['concession'] },
+    said['department'] === 'design'
+      ? { designById: actorId, designName: actorName, designAt: at }
+      : { qualityById: actorId, qualityName: actorName, qualityAt: at },
+  )
+
+const refuseConcession: Writes = ({ at, actorId, said }, rows) =>
+  rows.change(
+    'Concession',
+    { number: said['concession'] },
+    { refusedById: actorId, refusedAt: at, refusedWhy: said['reason'] },
+  )
+
+const proposeLesson: Writes = ({ at, actorId, actorName, said }, rows) =>
+  rows.insert('Lesson', {
+    number: said['lesson'],
+    title: said['title'],
+    learnt: said['learnt'],
+    source: said['source'],
+    change: said['change'],
+    proposedById: actorId,
+    proposedByName: actorName,
+    proposedAt: at,
+    decision: null,
+    decisionWhy: null,
+    decidedById: null,
+    decidedByName: null,
+    decidedAt: null,
+    retiredAt: null,
+    retiredWhy: null,
+    retiredById: null,
+    retiredByName: null,
+  })
+
+const decideLesson: Writes = ({ at, actorId, actorName, said }, rows) =>
+  rows.change(
+    'Lesson',
+    { number: said['lesson'] },
+    {
+      decision: said['accepted'] === true ? 'accepted' : 'declined',
+      decisionWhy: said['reason'],
+      decidedById: actorId,
+      decidedByName: actorName,
+      decidedAt: at,
+    },
+  )
+
+const retireLesson: Writes = ({ at, actorId, actorName, said }, rows) =>
+  rows.change(
+    'Lesson',
+    { number: said['lesson'] },
+    { retiredAt: at, retiredWhy: said['reason'], retiredById: actorId, retiredByName: actorName },
+  )
+
+/** What is written of actions, signatures, concessions and lessons. */
+export const DECISION_WRITES = {
+  'ask-action': askAction,
+  'answer-action': answerAction,
+  'accept-answer': closeAction('accepted', 'comment'),
+  'return-answer': closeAction('returned', 'comment'),
+  'withdraw-action': closeAction('withdrawn', 'reason'),
+  'approve-item': approveItem,
+  'sign-gate': signGate,
+  'request-concession': requestConcession,
+  'grant-concession': grantConcession,
+  'refuse-concession': refuseConcession,
+  'propose-lesson': proposeLesson,
+  'decide-lesson': decideLesson,
+  'retire-lesson': retireLesson,
+} as const

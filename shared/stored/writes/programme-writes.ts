@@ -1,0 +1,128 @@
+import { STAGES } from '@/shared/plan/stage'
+import { LESSONS_DOCUMENT } from '@/shared/plan/lessons-document'
+import { GIVEN_AT_OPENING } from '@/shared/plan/given-reasons'
+import type { JsonValue } from '@/shared/trail/canonical-json'
+import type { ExpectedRows } from '../expected-rows'
+import { saidList, saidObject, without, type Said, type SpokenEntry, type Writes } from '../spoken-entry'
+
+const openProgramme: Writes = (entry, rows) => {
+  const { at, actorId, said } = entry
+  rows.insert('Programme', {
+    id: said['programmeId'],
+    code: said['code'],
+    title: said['title'],
+    leadId: actorId,
+    openedById: actorId,
+    openedAt: at,
+  })
+  rows.insert('Membership', { personId: actorId, department: said['department'], since: at })
+  for (const [parameter, value] of Object.entries(saidObject(said['values'])))
+    rows.insert('Revision', { parameter, number: 1, value, reason: GIVEN_AT_OPENING, authorId: actorId, at })
+  const planned = openPlan(said, rows)
+  bringLessons(entry, rows, planned)
+}
+
+/** The standard plan's items; how many they are, undefined where an older entry does not list them. */
+function openPlan(said: Said, rows: ExpectedRows): number | undefined {
+  if (said['plan'] === undefined) {
+    rows.mayBeUnlisted('PlanItem', { added: null, setAside: null })
+    return undefined
+  }
+  const plan = saidObject(said['plan'])
+  let position = 0
+  for (const stage of STAGES) {
+    const keys = plan[stage]
+    for (const key of Array.isArray(keys) ? (keys as readonly JsonValue[]) : [])
+      rows.insert('PlanItem', { key, stage, position: position++, added: null, setAside: null })
+  }
+  return position
+}
+
+/** Items and company limits that lessons of other programmes brought. */
+function bringLessons({ at, said }: SpokenEntry, rows: ExpectedRows, planned: number | undefined): void {
+  let added = 0
+  for (const brought of saidList(said['lessons'])) {
+    if (brought['addedItem'] !== undefined) {
+      rows.insert('PlanItem', {
+        key: brought['addedItem'],
+        stage: brought['stage'],
+        position: planned === undefined ? undefined : planned + added++,
+        added: without(brought, 'lesson', 'brings', 'addedItem'),
+        setAside: null,
+      })
+    } else {
+      rows.insert('Requirement', {
+        id: brought['requirement'],
+        limit: brought['limit'],
+        authority: brought['authority'] ?? 'company',
+        document: brought['document'] ?? LESSONS_DOCUMENT,
+        clause: brought['clause'] ?? brought['lesson'],
+        value: brought['value'],
+        relaxes: brought['relaxes'] ?? false,
+        reason: brought['reason'],
+        authorId: brought['authorId'],
+        at,
+        withdrawnById: null,
+        withdrawnAt: null,
+      })
+    }
+  }
+}
+
+const leadPasses: Writes = ({ trailId, said }, rows) =>
+  rows.change('Programme', { id: trailId }, { leadId: said['personId'] })
+
+const inviteMember: Writes = ({ at, said }, rows) =>
+  rows.insert('Membership', { personId: said['personId'], department: said['department'], since: at })
+
+const removeMember: Writes = ({ said }, rows) =>
+  rows.remove('Membership', { personId: said['personId'], department: said['department'] })
+
+const addItem: Writes = ({ said }, rows) =>
+  rows.insert('PlanItem', {
+    key: said['item'],
+    stage: said['stage'],
+    position: said['position'],
+    added: without(said, 'item', 'position'),
+    setAside: null,
+  })
+
+const proposeSetAside: Writes = ({ at, actorId, actorName, said }, rows) =>
+  rows.change(
+    'PlanItem',
+    { key: said['item'] },
+    {
+      setAside: {
+        reason: said['reason'] ?? null,
+        proposedById: actorId,
+        proposedByName: actorName,
+        proposedAt: at,
+        agreed: null,
+      },
+    },
+  )
+
+const decideSetAside: Writes = ({ at, actorId, actorName, said }, rows) => {
+  const item = { key: said['item'] }
+  const proposal = saidObject(rows.valueOf('PlanItem', item, 'setAside'))
+  const agreed = { byId: actorId, byName: actorName, at }
+  rows.change('PlanItem', item, {
+    setAside: said['agree'] === true ? ({ ...proposal, agreed } as JsonValue) : null,
+  })
+}
+
+const restoreItem: Writes = ({ said }, rows) =>
+  rows.change('PlanItem', { key: said['item'] }, { setAside: null })
+
+/** What is written of a programme, its members and its plan. */
+export const PROGRAMME_WRITES = {
+  'open-programme': openProgramme,
+  'hand-over-lead': leadPasses,
+  'take-lead': leadPasses,
+  'invite-member': inviteMember,
+  'remove-member': removeMember,
+  'add-item': addItem,
+  'propose-set-aside': proposeSetAside,
+  'decide-set-aside': decideSetAside,
+  'restore-item': restoreItem,
+} as const

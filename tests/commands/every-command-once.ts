@@ -1,0 +1,102 @@
+import { randomUUID } from 'node:crypto'
+import { Readable } from 'node:stream'
+import { installedStore } from '@/lib/evidence/installed-store'
+import { registerFile } from '@/lib/evidence/register-file'
+import { COMMAND_NAMES, POLICY, type CommandName, type PolicyRow } from '@/shared/policy'
+import { VALID_INPUT } from '@/tests/commands/valid-inputs'
+import { openWorld, type Role, type World } from '@/tests/commands/world'
+
+const MEMBERS: readonly Role[] = ['lead', 'design', 'production', 'quality']
+const reason = 'Because the test needs it.'
+
+/** These have a place of their own in the story: a gate can be signed before more is asked of its stage. */
+const APART: readonly CommandName[] = ['open-programme', 'take-lead', 'hand-over-lead', 'sign-gate']
+
+/** Commands about one programme, as the policy table has them. */
+export const PROGRAMME_COMMANDS = COMMAND_NAMES.filter(
+  (name) => (POLICY[name] as PolicyRow).scope === 'programme',
+)
+
+/** A programme opened with what lessons brought, in which every command about a programme was performed. */
+export async function everyCommandOnce(): Promise<World> {
+  await acceptLessons(await openWorld())
+  const world = await openWorld()
+  await byWhoMay(world, 'sign-gate')
+  for (const command of PROGRAMME_COMMANDS.filter((name) => !APART.includes(name)))
+    await byWhoMay(world, command)
+  await attachFile(world, `A certificate ${randomUUID()}`)
+  await importFile(world)
+  await passTheLead(world)
+  return world
+}
+
+async function byWhoMay(world: World, command: CommandName): Promise<void> {
+  for (const role of MEMBERS) {
+    const outcome = await world.as(role, command, await VALID_INPUT[command](world, role))
+    if (outcome.ok) return
+  }
+  throw new Error(`Nobody could ${command}.`)
+}
+
+/** One lesson that brings an item and one that brings a limit. */
+async function acceptLessons(world: World): Promise<void> {
+  const proposed = {
+    programme: world.code,
+    learnt: 'It was learnt.',
+    source: { kind: 'item', key: 'programme-frame' },
+  }
+  const item = {
+    stage: 'control',
+    title: `Start of the shift ${randomUUID()}`,
+    asks: 'From when on do readings count?',
+    owner: 'production',
+    approvers: ['quality'],
+    evidence: '',
+  }
+  for (const change of [
+    { kind: 'item', item },
+    { kind: 'limit', limit: 'magnification-most', value: 5 },
+  ]) {
+    const { result } = await world.must('lead', 'propose-lesson', { ...proposed, title: 'A lesson', change })
+    await world.must('quality', 'decide-lesson', {
+      programme: world.code,
+      lesson: result['lesson'],
+      accept: true,
+      reason,
+    })
+  }
+}
+
+/** A file in the store and its register; answers its hash. */
+export async function storeFile(text: string): Promise<string> {
+  const content = await (await installedStore()).put(Readable.from([Buffer.from(text)]))
+  await registerFile(content)
+  return content.sha256
+}
+
+export async function attachFile(world: World, text: string): Promise<string> {
+  const sha256 = await storeFile(text)
+  await world.must('design', 'attach-evidence', {
+    programme: world.code,
+    item: 'laminate',
+    kind: 'certificate',
+    note: '',
+    what: { sha256, fileName: 'certificate.txt' },
+  })
+  return sha256
+}
+
+async function importFile(world: World): Promise<void> {
+  const input = await VALID_INPUT['add-readings'](world, 'production')
+  await world.must('production', 'add-readings', {
+    ...input,
+    file: await storeFile(`at,bathC ${randomUUID()}`),
+  })
+}
+
+/** The lead is handed on, and taken by quality once the new lead can no longer sign in. */
+async function passTheLead(world: World): Promise<void> {
+  await world.must('lead', 'hand-over-lead', { programme: world.code, personId: world.person.secondDesign })
+  await world.must('administrator', 'disable-person', { personId: world.person.secondDesign, reason })
+  await world.must('quality', 'take-lead', { programme: world.code, reason })
+}

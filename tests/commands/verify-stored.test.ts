@@ -1,0 +1,127 @@
+import { mkdtemp, rm } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { verdictOnStored } from '@/lib/trail/verify-stored'
+import {
+  COVERED_FILES,
+  COVERED_TABLES,
+  coveredTable,
+  TABLES_LEFT_OUT,
+  type TableName,
+} from '@/shared/stored/covered-tables'
+import { breaksInWords } from '@/shared/stored/stored-verdict'
+import { Attacker } from '@/tests/commands/attacker'
+import { everyCommandOnce, PROGRAMME_COMMANDS } from '@/tests/commands/every-command-once'
+import type { World } from '@/tests/commands/world'
+import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
+
+let db: FreshDatabase
+let folder: string
+let world: World
+let id: string
+let attacker: Attacker
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'verify-stored-'))
+  process.env.LIQUIDUS_DATA = folder
+  db = await freshDatabase()
+  world = await everyCommandOnce()
+  id = (await db.client.programme.findUniqueOrThrow({ where: { code: world.code } })).id
+  attacker = await Attacker.enter()
+})
+afterAll(async () => {
+  await attacker.leave()
+  await db.drop()
+  await rm(folder, { recursive: true })
+})
+
+const TABLES = (Object.keys(COVERED_TABLES) as TableName[]).filter(
+  (table) => COVERED_TABLES[table].of === 'programme',
+)
+const sentences = async (trailId = id): Promise<readonly string[]> =>
+  breaksInWords(await verdictOnStored(trailId), 1000)
+
+test('every table and column of the schema is compared, or left out with a reason', async () => {
+  const columns = await attacker.rows<{ table: string; column: string }>(
+    `SELECT table_name AS "table", column_name AS "column" FROM information_schema.columns
+     WHERE table_schema = 'public' AND table_name NOT LIKE '\\_%'`,
+  )
+  const schema = new Map<string, string[]>()
+  for (const { table, column } of columns) schema.set(table, [...(schema.get(table) ?? []), column])
+  const declared = new Map<string, string[]>([
+    [COVERED_FILES.table, [...COVERED_FILES.columns, ...Object.keys(COVERED_FILES.leftOut)]],
+    ...(Object.keys(COVERED_TABLES) as TableName[]).map((table): [string, string[]] => {
+      const { columns: compared, leftOut = {}, programme } = coveredTable(table)
+      return [table, [...new Set([...compared, ...Object.keys(leftOut), ...(programme ? [programme] : [])])]]
+    }),
+  ])
+  const undeclared = [...schema.keys()].filter((table) => !declared.has(table) && !TABLES_LEFT_OUT[table])
+  expect(undeclared).toEqual([])
+  for (const [table, names] of declared) expect([...names].sort(), table).toEqual(schema.get(table)?.sort())
+  for (const table of Object.keys(TABLES_LEFT_OUT)) expect(schema.has(table), table).toBe(true)
+})
+
+test('a programme in which every command was performed is whole, down to the last column', async () => {
+  const { intact, chain, stored } = await verdictOnStored(id)
+  expect(breaksInWords({ intact, chain, stored }, 20)).toEqual([])
+  expect(intact).toBe(true)
+  expect(stored).toMatchObject({ unhashedRows: 0, files: 2, breakCount: 0 })
+  expect(chain.clockSteps).toEqual([])
+  const performed = await attacker.rows<{ command: string }>(
+    'SELECT DISTINCT "command" FROM "TrailEntry" WHERE "trailId" = $1',
+    [id],
+  )
+  expect(performed.map(({ command }) => command).sort()).toEqual([...PROGRAMME_COMMANDS].sort())
+})
+
+describe.each(TABLES)('of %s', (table) => {
+  const places = async (): Promise<string[]> => {
+    const found = await attacker.places(table, id)
+    expect(found.length).toBeGreaterThan(0)
+    return found
+  }
+
+  test('another value in any compared column is told, in the first row, the last and one between', async () => {
+    for (const column of COVERED_TABLES[table].columns) {
+      const last = (await places()).length - 1
+      for (const index of new Set([0, Math.floor(last / 2), last])) {
+        const place = (await places())[index] ?? ''
+        const putBack = await attacker.tamper(table, column, place)
+        const { intact, stored } = await verdictOnStored(id)
+        await putBack()
+        expect(intact, `${column}, row ${index}`).toBe(false)
+        expect(stored.breaks, `${column}, row ${index}`).toContainEqual(
+          expect.objectContaining({ table, kind: expect.stringMatching(/^(changed|missing)$/) }),
+        )
+      }
+    }
+    expect(await sentences()).toEqual([])
+  })
+
+  test('a row that is taken away is told', async () => {
+    let removed = 0
+    for (const index of (await places()).keys()) {
+      const putBack = await attacker.remove(table, (await places())[index] ?? '')
+      if (!putBack) continue
+      removed += 1
+      const { stored } = await verdictOnStored(id)
+      await putBack()
+      expect(stored.breaks).toContainEqual(expect.objectContaining({ table, kind: 'missing' }))
+    }
+    // The database itself keeps a programme that has rows.
+    expect(removed).toBeGreaterThan(table === 'Programme' ? -1 : 0)
+    expect(await sentences()).toEqual([])
+  })
+
+  test('a row that no entry made is told', async () => {
+    const takeAway = await attacker.add(table, (await places())[0] ?? '')
+    const verdicts = await Promise.all((await programmes()).map((trailId) => verdictOnStored(trailId)))
+    await takeAway()
+    const breaks = verdicts.flatMap(({ stored }) => stored.breaks)
+    expect(breaks).toContainEqual(expect.objectContaining({ table, kind: 'unrecorded' }))
+    expect(await sentences()).toEqual([])
+  })
+})
+
+const programmes = async (): Promise<string[]> =>
+  (await attacker.rows<{ id: string }>('SELECT "id" FROM "Programme"')).map((row) => row.id)
