@@ -1,31 +1,27 @@
 import fc from 'fast-check'
-import type { Column } from '@/shared/columns/column'
+import type { Column, ColumnKindName, ColumnOf } from '@/shared/columns/column'
 import type { Parameter } from '@/shared/plan/parameter'
 
 /** Any value that a column accepts: bounds included, for they are where rules break. */
-function anyCell(column: Column): fc.Arbitrary<unknown> {
+export function anyCell(column: Column): fc.Arbitrary<unknown> {
   const cell = anyRequired(column)
   return column.optional ? fc.option(cell, { nil: undefined }) : cell
 }
 
-function anyRequired(column: Column): fc.Arbitrary<unknown> {
-  switch (column.kind) {
-    case 'number': {
-      const { min, max, whole } = column
-      const inside = whole
-        ? fc.integer({ min: Math.ceil(min), max: Math.floor(max) })
-        : fc.double({ min, max, noNaN: true })
-      return fc.oneof(inside, fc.constantFrom(min, max))
-    }
-    case 'choice':
-      return fc.constantFrom(...column.options.map(({ value }) => value))
-    case 'text':
-      return fc.constantFrom('A', 'B', 'C1–C8').map((text) => text.slice(0, column.maxLength))
-    case 'flag':
-      return fc.boolean()
-    case 'date':
-      return fc.constantFrom('2026-01-31', '2027-06-30')
-  }
+const anyRequired = (column: Column): fc.Arbitrary<unknown> =>
+  (ANY_OF_KIND[column.kind] as (column: Column) => fc.Arbitrary<unknown>)(column)
+
+const ANY_OF_KIND: { readonly [K in ColumnKindName]: (column: ColumnOf<K>) => fc.Arbitrary<unknown> } = {
+  number({ min, max, whole }) {
+    const inside = whole
+      ? fc.integer({ min: Math.ceil(min), max: Math.floor(max) })
+      : fc.double({ min, max, noNaN: true })
+    return fc.oneof(inside, fc.constantFrom(min, max))
+  },
+  choice: ({ options }) => fc.constantFrom(...options.map(({ value }) => value)),
+  text: ({ maxLength }) => fc.constantFrom('A', 'B', 'C1–C8').map((text) => text.slice(0, maxLength)),
+  flag: () => fc.boolean(),
+  date: () => fc.constantFrom('2026-01-31', '2027-06-30'),
 }
 
 /** Any value that a parameter accepts. */

@@ -1,6 +1,6 @@
 import { visitProgramme } from '@/app/frame/visit'
 import { cellFrom } from '@/app/forms/column-value'
-import { columnSchema } from '@/shared/columns/column'
+import { columnSchema } from '@/shared/columns/column-schema'
 import { findCharacteristic } from '@/shared/records/characteristics'
 import { recordsWithReadings } from '@/shared/records/records-with-readings'
 import { readingsFromRows } from '@/shared/records/readings-from-rows'
