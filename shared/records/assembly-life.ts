@@ -1,4 +1,4 @@
-import type { Column } from '@/shared/columns/column'
+import { kindOf } from '@/shared/columns/column-kinds'
 import { methodName } from '@/shared/methods/test-methods'
 import type { Inspection } from './inspection'
 import type { Disposition, Lot } from './lot'
@@ -27,18 +27,19 @@ export interface AssemblyLife {
   readonly events: readonly LifeEvent[]
 }
 
-type Row = { readonly id: string } & Readonly<Record<string, unknown>>
+const KINDS: readonly RecordKind[] = Object.values(RECORD_KINDS)
 
-/** Kinds that name one assembly by its serial number; an electrical test may name a batch instead. */
-const NAMING = ['flux-removal', 'ionic-cleanliness', 'microsection', 'rework', 'field-return'] as const
+type Row = { readonly id: string } & Readonly<Record<string, unknown>>
 
 /** Every serial number on record, in order of their numbers. */
 export function assembliesOnRecord({ lots, inspections, byKind }: ProgrammeRecords): string[] {
   const named = [
     ...lots.flatMap(({ usedIn }) => usedIn),
     ...inspections.map(({ assembly }) => assembly),
-    ...NAMING.flatMap((kind) => (byKind.get(kind) ?? []) as readonly Row[]).map(({ assembly }) =>
-      String(assembly),
+    ...KINDS.flatMap(({ key, assemblies }) =>
+      assemblies?.one
+        ? ((byKind.get(key) ?? []) as readonly Row[]).map((row) => String(row[assemblies.column]))
+        : [],
     ),
   ]
   const byKey = new Map(named.reverse().map((serial) => [serialKey(serial), serial.trim()]))
@@ -100,9 +101,9 @@ function eventOfInspection({ id, inspectedOn, inspector, jointsSeen, defects }: 
 }
 
 function eventsOfRecords({ byKind }: ProgrammeRecords, serial: string): LifeEvent[] {
-  return Object.values(RECORD_KINDS).flatMap((kind: RecordKind) => {
-    const naming = 'assembly' in kind.columns ? 'assembly' : 'serials' in kind.columns ? 'serials' : undefined
-    if (!naming) return []
+  return KINDS.flatMap((kind) => {
+    if (!kind.assemblies) return []
+    const naming = kind.assemblies.column
     return ((byKind.get(kind.key) ?? []) as readonly Row[])
       .filter((row) => namesSerial(String(row[naming] ?? ''), serial))
       .map((row) => eventOfRecord(kind, row, naming))
@@ -113,19 +114,11 @@ function eventOfRecord(kind: RecordKind, row: Row, naming: string): LifeEvent {
   const [dated] = Object.entries(kind.columns).find(([, column]) => column.kind === 'date') ?? []
   const says = Object.entries(kind.columns)
     .filter(([name]) => name !== naming && name !== dated && row[name] !== undefined && row[name] !== '')
-    .map(([name, column]) => `${column.label.toLowerCase()} ${inWords(column, row[name])}`)
+    .map(([name, column]) => `${column.label.toLowerCase()} ${kindOf(column).inSentence(column, row[name])}`)
   return {
     on: dated ? String(row[dated] ?? '') : '',
     what: `${kind.label[0]?.toUpperCase()}${kind.label.slice(1)}`,
     says: says.join(', '),
     from: { kind: 'record', recordKind: kind.key },
   }
-}
-
-function inWords(column: Column, value: unknown): string {
-  if (column.kind === 'choice') {
-    return column.options.find((option) => option.value === value)?.label.toLowerCase() ?? String(value)
-  }
-  if (column.kind === 'flag') return value === true ? 'yes' : 'no'
-  return String(value)
 }

@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto'
 import { Readable } from 'node:stream'
+import { database } from '@/lib/db/client'
 import { installedStore } from '@/lib/evidence/installed-store'
 import { registerFile } from '@/lib/evidence/register-file'
 import { COMMAND_NAMES, POLICY, type CommandName, type PolicyRow } from '@/shared/policy'
@@ -67,15 +68,16 @@ async function acceptLessons(world: World): Promise<void> {
   }
 }
 
-/** A file in the store and its register; answers its hash. */
-export async function storeFile(text: string): Promise<string> {
+/** A file in the store and its register, sent by somebody for the programme; answers its hash. */
+async function storeFile(world: World, who: keyof World['person'], text: string): Promise<string> {
   const content = await (await installedStore()).put(Readable.from([Buffer.from(text)]))
-  await registerFile(content)
+  const { id } = await database().programme.findUniqueOrThrow({ where: { code: world.code } })
+  await registerFile(content, { personId: world.person[who], programmeId: id })
   return content.sha256
 }
 
 export async function attachFile(world: World, text: string): Promise<string> {
-  const sha256 = await storeFile(text)
+  const sha256 = await storeFile(world, 'design', text)
   await world.must('design', 'attach-evidence', {
     programme: world.code,
     item: 'laminate',
@@ -90,7 +92,7 @@ async function importFile(world: World): Promise<void> {
   const input = await VALID_INPUT['add-readings'](world, 'production')
   await world.must('production', 'add-readings', {
     ...input,
-    file: await storeFile(`at,bathC ${randomUUID()}`),
+    file: await storeFile(world, 'production', `at,bathC ${randomUUID()}`),
   })
 }
 

@@ -9,7 +9,7 @@ import { visitProgramme } from '@/app/frame/visit'
 import { Caution } from '@/app/ui/caution'
 import { Disclosure } from '@/app/ui/disclosure'
 import { Empty } from '@/app/ui/empty'
-import { CellValue } from '@/app/ui/parameter-value'
+import { CellValue, setOf } from '@/app/ui/parameter-value'
 import { RuledTable, type Column as TableColumn } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
@@ -17,7 +17,6 @@ import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { refusal } from '@/shared/policy'
 import type { RecordKind } from '@/shared/records/record-kind'
 import { RECORD_KINDS, type RecordKindKey } from '@/shared/records/record-kinds'
-import { TELLING } from '../../lessons/new/source-choices'
 import { addRecord, withdrawRecord } from '../actions'
 import { WorkedOutAt } from './worked-out'
 
@@ -47,7 +46,7 @@ export default async function RecordKindPage({ params }: RecordKindPageProps) {
     >
       {(view) => (
         <>
-          <WorkedOutAt code={view.code} kind={key} />
+          <WorkedOutAt code={view.code} kind={key as RecordKindKey} />
           {kind.cautions.map((caution) => (
             <Caution key={caution} hazard="this work can hurt">
               {caution}
@@ -87,7 +86,7 @@ function Records({ view, kind, rows }: { view: ProgrammeView; kind: RecordKind; 
   const columns: TableColumn<Row>[] = Object.entries(kind.columns).map(([name, column], position) => ({
     label: column.label,
     names: position === 0,
-    set: column.kind === 'number' ? ('number' as const) : ('text' as const),
+    set: setOf(column),
     cell: (row) => <CellValue column={column} value={row[name]} />,
   }))
   const withdraw: TableColumn<Row>[] = mayKeep(view, kind)
@@ -111,7 +110,7 @@ function Records({ view, kind, rows }: { view: ProgrammeView; kind: RecordKind; 
       ]
     : []
   const lesson: TableColumn<Row>[] =
-    TELLING.some((telling) => telling === kind.key) && !refusal('propose-lesson', view.actor)
+    kind.teaches && !refusal('propose-lesson', view.actor)
       ? [
           {
             label: 'For later programmes',
