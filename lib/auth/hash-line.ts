@@ -37,13 +37,23 @@ export class LineIsFull extends Refused {
 
 const PRIORITY = { 'signed in': 1, 'signing in': 0 } as const
 
+/** Who is in a line: plain data and a queue, for the classes of two bundles of one module are not the same. */
+interface Line {
+  readonly queue: PQueue
+  /** Places held, by whose share they take. */
+  readonly held: Map<string, number>
+}
+
+const newLine = (atOnce: number): Line => ({ queue: new PQueue({ concurrency: atOnce }), held: new Map() })
+
 /**
  * A bounded line for work that takes 128 MB and a fraction of a second of a core each. What finds no place is
  * refused at once with `LineIsFull`.
  */
-export function hashLine({ atOnce, mostWaiting, mostOfOne }: LineLimits) {
-  const queue = new PQueue({ concurrency: atOnce })
-  const held = new Map<string, number>()
+export function hashLine(
+  { atOnce, mostWaiting, mostOfOne }: LineLimits,
+  { queue, held }: Line = newLine(atOnce),
+) {
   return async <Result>({ who, shareOf }: Place, work: (turn: Turn) => Promise<Result>): Promise<Result> => {
     const priority = PRIORITY[who]
     const mine = shareOf === undefined ? 0 : (held.get(shareOf) ?? 0)
@@ -73,9 +83,11 @@ const LIMITS: LineLimits = {
   mostOfOne: 10,
 }
 
-/** Kept on the global object: the server's bundles load this module more than once. */
-const kept = globalThis as { liquidusHashLine?: ReturnType<typeof hashLine> }
+/**
+ * Kept on the global object: the server's bundles load this module more than once. Only who is in the line is kept
+ * there, so that what a bundle throws is of the class that it knows.
+ */
+const kept = globalThis as { liquidusHashLine?: Line }
 
 /** The one line of this process: memory and cores are this machine's, so every instance has its own. */
-export const inHashLine: ReturnType<typeof hashLine> = (place, work) =>
-  (kept.liquidusHashLine ??= hashLine(LIMITS))(place, work)
+export const inHashLine = hashLine(LIMITS, (kept.liquidusHashLine ??= newLine(LIMITS.atOnce)))

@@ -60,6 +60,18 @@ async function startApp(env: Record<string, string> = {}) {
     },
   }
 }
+/** What a browser without scripts would send of a form: the fields by which the framework knows its action. */
+function formIn(page: string, mark: string): FormData {
+  const [form = ''] = new RegExp(`<form[^>]*${mark}[\\s\\S]*?</form>`).exec(page) ?? []
+  const sent = new FormData()
+  for (const [input] of form.matchAll(/<input type="hidden"[^>]*>/g)) {
+    const [, name = ''] = /name="([^"]*)"/.exec(input) ?? []
+    const [, value = ''] = /value="([^"]*)"/.exec(input) ?? []
+    sent.append(name, value.replaceAll('&quot;', '"').replaceAll('&amp;', '&'))
+  }
+  return sent
+}
+
 type App = Awaited<ReturnType<typeof startApp>>
 
 /** Whether a page of one's own is shown, and not the way to the sign-in. */
@@ -75,11 +87,7 @@ describe('the app as it comes', () => {
   test('signing out ends the session on the server: a copied cookie is worth nothing', async () => {
     const [copied, other] = [await app.signIn(), await app.signIn()]
     expect(await isSignedIn(app, copied)).toBe(true)
-    const page = await (await app.ask('/password', copied)).text()
-    const [corner = ''] = /<form[^>]*class="person-corner"[\s\S]*?<\/form>/.exec(page) ?? []
-    const form = new FormData()
-    for (const [, name = '', value = ''] of corner.matchAll(/name="(\$[^"]+)"(?: value="([^"]*)")?/g))
-      form.append(name, value)
+    const form = formIn(await (await app.ask('/password', copied)).text(), 'class="person-corner"')
     const left = await app.ask('/password', copied, form)
     expect(left.headers.get('location')).toContain('/sign-in')
     expect(await isSignedIn(app, copied)).toBe(false)
@@ -94,6 +102,21 @@ describe('the app as it comes', () => {
     expect(await isSignedIn(app, copied)).toBe(false)
     const renewed = await app.ask('/api/auth/session', copied)
     expect(await isSignedIn(app, { ...copied, ...cookiesIn(renewed.headers.getSetCookie()) })).toBe(false)
+  })
+
+  test('the page says so too, of what is not right and of what finds no place', async () => {
+    const page = await (await app.ask('/sign-in', {})).text()
+    const answers = await Promise.all(
+      Array.from({ length: 12 }, async (_, index) => {
+        const form = formIn(page, 'aria-label="Sign in here"')
+        form.append('email', `page-${index}@test.invalid`)
+        form.append('password', 'wrong')
+        return (await app.ask('/sign-in', {}, form)).text()
+      }),
+    )
+    const saying = (sentence: string) => answers.filter((answer) => answer.includes(sentence))
+    expect(saying('The address or the password is not right.')).toHaveLength(10)
+    expect(saying('Try again in 5 seconds.')).toHaveLength(2)
   })
 
   test('a flood is answered at once by 429, whatever addresses it says it comes from', async () => {

@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest'
+import { afterEach, expect, test, vi } from 'vitest'
 import { hashLine, LineIsFull, type Place } from '@/lib/auth/hash-line'
 
 /** A line whose work ends when it is told to, and what of it runs. */
@@ -76,4 +76,18 @@ test('one origin cannot fill the line, and gets its places back, after a failure
     'no database',
   )
   expect(await line(from('one'), () => Promise.resolve('again'))).toBe('again')
+})
+
+afterEach(() => vi.resetModules())
+
+test('two bundles of this module stand in one line, and each is refused in its own words', async () => {
+  const one = await import('@/lib/auth/hash-line')
+  vi.resetModules()
+  const other = await import('@/lib/auth/hash-line')
+  let end = () => {}
+  const until = new Promise<void>((resolve) => (end = resolve))
+  const held = Array.from({ length: 10 }, () => one.inHashLine(from('bundles'), () => until))
+  await expect(other.inHashLine(from('bundles'), () => until)).rejects.toBeInstanceOf(other.LineIsFull)
+  end()
+  await Promise.all(held)
 })
