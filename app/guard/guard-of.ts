@@ -1,8 +1,6 @@
 /** What stands before a route's handler: a session, a machine's token, or nothing, with the reason. */
 export type Guard =
-  | { readonly by: 'session' }
-  | { readonly by: 'token' }
-  | { readonly by: 'nothing'; readonly because: string }
+  { readonly by: 'session' } | { readonly by: 'token' } | { readonly by: 'nothing'; readonly because: string }
 
 const GUARD = Symbol('guard')
 

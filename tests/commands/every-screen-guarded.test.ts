@@ -20,6 +20,7 @@ const OPEN: Readonly<Record<string, string>> = {
   'password/page.tsx': 'chooses a password of their own; leads to the sign-in without a session',
   'sign-in/actions.ts signIn': 'signs in',
   'sign-in/actions.ts signOut': 'signs out',
+  'password/actions.ts endOwnSession': 'ends a session of their own; leads to the sign-in without a session',
   'password/actions.ts changePassword':
     'chooses a password of their own; leads to the sign-in without a session',
 }

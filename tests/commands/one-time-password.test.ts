@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest'
 
 vi.mock('next/headers', async () => (await import('@/tests/commands/session-cookie')).REQUEST_HEADERS)
 
-import { checkPassword } from '@/lib/auth/check-password'
+import { checkPassword as checkFrom } from '@/lib/auth/check-password'
 import { createFirstAdministrator } from '@/lib/auth/first-administrator'
 import { hashPassword } from '@/lib/auth/password'
 import { signedIn } from '@/lib/auth/session'
@@ -24,6 +24,13 @@ const HOUR_MS = 3_600_000
 const after = (from: Date, hours: number): Date => new Date(from.getTime() + hours * HOUR_MS)
 const OF_THEIR_OWN = 'a password of their own'
 const NOWHERE = { address: '192.0.2.1', origin: '192.0.2.1', userAgent: '' }
+
+/** From another address each time: how tries are slowed down is not looked at here. */
+let tries = 0
+const checkPassword = (email: string, password: string, now?: Date) => {
+  const address = `192.0.2.${++tries}`
+  return checkFrom({ email, password }, { address, origin: address, userAgent: 'A browser' }, now)
+}
 
 let db: FreshDatabase
 beforeAll(async () => {

@@ -4,7 +4,6 @@ import { SESSION_SECONDS } from '@/lib/auth/session-claims'
 import { openSession } from '@/lib/auth/session-store'
 
 const SECRET = 'only for these tests, thirty-two characters'
-const NOWHERE = { address: '192.0.2.1', origin: '192.0.2.1', userAgent: '' }
 const COOKIE = 'next-auth.session-token'
 
 // The settings are read once, whoever asks first.
@@ -28,7 +27,9 @@ export function signOutHere(): void {
 /** From here on requests carry a session of this person, made as a sign-in makes it. */
 export async function signInHere(personId: string): Promise<void> {
   const { credentialEpoch } = await database().person.findUniqueOrThrow({ where: { id: personId } })
-  const signedInAt = Math.floor(Date.now() / 1000)
-  const token = { ...(await openSession({ personId, credentialEpoch, signedInAt }, NOWHERE)) }
+  const token = await openSession(
+    { personId, credentialEpoch, signedInAt: Math.floor(Date.now() / 1000) },
+    { address: '192.0.2.1', origin: '192.0.2.1', userAgent: 'A browser' },
+  )
   cookie = await encode({ token, secret: SECRET, maxAge: SESSION_SECONDS })
 }

@@ -137,7 +137,9 @@ describe('a file that a record names', () => {
   test('of readings is open in its own programme through the batch that names it', async () => {
     const sha256 = await sent(ours, 'production', readable())
     const input = await VALID_INPUT['add-readings'](ours, 'production')
-    expect(await ours.as('production', 'add-readings', { ...input, file: sha256 })).toMatchObject({ ok: true })
+    expect(await ours.as('production', 'add-readings', { ...input, file: sha256 })).toMatchObject({
+      ok: true,
+    })
     expect(await preview(ours, 'quality', sha256)).toBeDefined()
     expect(await preview(theirs, 'quality', sha256)).toBeUndefined()
   })
