@@ -11,6 +11,16 @@ import {
   tinLeadBathLimits,
   tinLeadBathMost,
 } from '@/shared/plan/limits/control-bath'
+import {
+  aboveLiquidusUnlikeLeast,
+  aboveLiquidusUnlikeMost,
+  bathAboveLiquidusLeast,
+  bathAboveLiquidusMost,
+  peakAboveLiquidusLeast,
+  peakAboveLiquidusMost,
+  preheatBelowSolidusLeast,
+  tipAboveLiquidusMost,
+} from '@/shared/plan/limits/control-alloy'
 import { capabilityLeast } from '@/shared/plan/limits/control-charts'
 import { densityControlSolidsLeast } from '@/shared/plan/limits/control-flux'
 import {
@@ -23,12 +33,22 @@ import {
   tipHoldMost,
   tipLeakageMost,
 } from '@/shared/plan/limits/control-hand'
+import {
+  bathTemperatureInterval,
+  fluxAcidNumberInterval,
+  fluxDensityInterval,
+  thermalProfileInterval,
+  waveContactInterval,
+  waveGeometryInterval,
+  wavePreheatInterval,
+} from '@/shared/plan/limits/control-intervals'
 import { trainingValidMost } from '@/shared/plan/limits/control-people'
 import {
   aboveLiquidusLeadFreeLeast,
   aboveLiquidusLeadFreeMost,
   aboveLiquidusTinLeadLeast,
   aboveLiquidusTinLeadMost,
+  profileFallMost,
   profileRiseMost,
   profileSpreadMost,
   reflowPeakLeadFreeLeast,
@@ -37,6 +57,7 @@ import {
   reflowPeakTinLeadMost,
   soakLeadFreeLeast,
   soakLeadFreeMost,
+  thermocouplesLeast,
 } from '@/shared/plan/limits/control-profile'
 import { storeHumidityMost } from '@/shared/plan/limits/control-storage'
 import {
@@ -161,7 +182,7 @@ export const controlItems: readonly ItemDefinition[] = [
       fluxAcidNumberTarget,
       fluxAcidNumberTolerance,
     ],
-    limits: [densityControlSolidsLeast],
+    limits: [densityControlSolidsLeast, fluxDensityInterval, fluxAcidNumberInterval],
     rules: [fluxDensityRule, fluxAcidNumberRule],
     evidence: [],
     cautions: [
@@ -178,10 +199,13 @@ export const controlItems: readonly ItemDefinition[] = [
     parameters: [bathTemperatureTarget, bathLimitEdition, bathMass, newSolderCopper],
     limits: [
       bathTemperatureTolerance,
+      bathTemperatureInterval,
       tinLeadBathLeast,
       tinLeadBathMost,
       leadFreeBathLeast,
       leadFreeBathMost,
+      bathAboveLiquidusLeast,
+      bathAboveLiquidusMost,
       ...all(tinLeadBathLimits),
       ...all(leadFreeBathLimits),
       bathSumMost,
@@ -205,6 +229,7 @@ export const controlItems: readonly ItemDefinition[] = [
       preheatTinLeadMost,
       preheatLeadFreeLeast,
       preheatLeadFreeMost,
+      preheatBelowSolidusLeast,
       preheatRiseMost,
       thermalStepMost,
       thermalStepChipMost,
@@ -215,6 +240,9 @@ export const controlItems: readonly ItemDefinition[] = [
       immersionMost,
       conveyorAngleLeast,
       conveyorAngleMost,
+      wavePreheatInterval,
+      waveContactInterval,
+      waveGeometryInterval,
     ],
     rules: [wavePreheatRule, thermalStepRule, waveDwellRule, waveGeometryRule],
     evidence: [],
@@ -239,8 +267,15 @@ export const controlItems: readonly ItemDefinition[] = [
       aboveLiquidusLeadFreeMost,
       soakLeadFreeLeast,
       soakLeadFreeMost,
+      peakAboveLiquidusLeast,
+      peakAboveLiquidusMost,
+      aboveLiquidusUnlikeLeast,
+      aboveLiquidusUnlikeMost,
       profileRiseMost,
+      profileFallMost,
+      thermocouplesLeast,
       profileSpreadMost,
+      thermalProfileInterval,
     ],
     rules: [thermalProfileRule],
     evidence: [],
@@ -257,6 +292,7 @@ export const controlItems: readonly ItemDefinition[] = [
     limits: [
       tipCeilingTinLead,
       tipCeilingLeadFree,
+      tipAboveLiquidusMost,
       tipAccuracyMost,
       tipHoldMost,
       tipCheckInterval,

@@ -15,7 +15,8 @@ import { exchangeInWords, exchangeWorking, sumWorking } from '@/shared/baths/bat
 import { bathLimitReads, bathQuestions, chosenEdition, newCopperRead } from '@/shared/baths/bath-limits'
 import type { BathQuestion } from '@/shared/baths/bath-questions'
 import { tinPart } from '@/shared/baths/bath-tin'
-import { judgeSeries, windowInWords } from '@/shared/logs/logged-window'
+import { windowInWords } from '@/shared/logs/logged-window'
+import { judgeSeries } from '@/shared/logs/judge-logged-window'
 import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/log-record-sources'
 import { HOT_SOLDER_CAUTIONS, keepsBath } from '@/shared/plan/soldering-baths'
 

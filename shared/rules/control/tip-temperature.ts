@@ -5,6 +5,11 @@ import {
   tipCeilingTinLead,
   tipHoldMost,
 } from '@/shared/plan/limits/control-hand'
+import { ALLOYS, meltsAsItsFamily, type Alloy } from '@/shared/materials/alloys'
+import { followingAlloy } from '@/shared/plan/alloy-ruling'
+import { tipAboveLiquidusMost } from '@/shared/plan/limits/control-alloy'
+import { solderAlloy } from '@/shared/plan/parameters/solder'
+import type { Ruling } from '@/shared/plan/requirement'
 import { tipAccuracyEdition, tipTemperatureTarget } from '@/shared/plan/parameters/control-hand'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
 import { dateOf } from '@/shared/quantity/calendar'
@@ -34,7 +39,7 @@ export const tipTemperatureRule = rule({
   title: 'Soldering iron tips',
   why: 'A tip hotter than it says chars flux and lifts lands; a cooler one makes cold joints. Near the setting, steady, and under the ceiling are three different things.',
   stage: 'control',
-  version: 2,
+  version: 3,
   reads: {
     family: alloyFamily,
     target: tipTemperatureTarget,
@@ -43,12 +48,14 @@ export const tipTemperatureRule = rule({
     holdMost: tipHoldMost,
     ceilingTinLead: tipCeilingTinLead,
     ceilingLeadFree: tipCeilingLeadFree,
+    alloy: optional(solderAlloy),
+    aboveLiquidusMost: tipAboveLiquidusMost,
     logs: logsOf(characteristic),
     instruments: instrumentsOnFile,
     calibrations,
   },
   judge({ family, target, edition, holdMost, logs, instruments, ...rest }): Judged {
-    const ceiling = family === 'tin-lead' ? rest.ceilingTinLead : rest.ceilingLeadFree
+    const ceiling = ceilingRuling(family === 'tin-lead' ? rest.ceilingTinLead : rest.ceilingLeadFree, rest)
     const accuracy = accuracyRuling(rest.accuracyMost, edition)
     const sources = distinctSources([sourceOf(accuracy), sourceOf(holdMost), sourceOf(ceiling)])
     const limit = `Within ${formatQuantity(accuracy.value, 'K')} of the setting (${namedRuling(accuracy)}), steady within ${formatQuantity(holdMost.value, 'K')} (${namedRuling(holdMost)}), set to ${formatQuantity(target, '°C')} at most.`
@@ -62,7 +69,7 @@ export const tipTemperatureRule = rule({
     if (verdictOn(ceilingMargin) === 'fails')
       return {
         verdict: 'fails',
-        found: `Tips may be set to ${formatQuantity(target, '°C')}, above the ceiling for ${family}.`,
+        found: `Tips may be set to ${formatQuantity(target, '°C')}, above the ceiling for ${rest.alloy ? ALLOYS[rest.alloy].label : family}.`,
         limit: `At most ${formatQuantity(ceiling.value, '°C')} (${namedRuling(ceiling)}).`,
         margin: ceilingMargin,
         working: [],
@@ -111,6 +118,17 @@ export const tipTemperatureRule = rule({
     }
   },
 })
+
+/** The family's ceiling, or so far above its liquidus where the alloy melts lower than its family. */
+function ceilingRuling(
+  ofFamily: Ruling,
+  { alloy: key, aboveLiquidusMost }: { alloy?: keyof typeof ALLOYS; aboveLiquidusMost: Ruling },
+): Ruling {
+  const alloy: Alloy | undefined = key && ALLOYS[key]
+  if (!alloy || meltsAsItsFamily(alloy)) return ofFamily
+  const following = followingAlloy(ofFamily, alloy.liquidusC, aboveLiquidusMost)
+  return following.value < ofFamily.value ? following : ofFamily
+}
 
 interface Demands {
   readonly target: number

@@ -28,7 +28,7 @@ describe('lead forming', () => {
     expect(judged(check({ insideRadiusMm: 1.19 }))).toBe('fails')
     expect(judged(check({ straightMm: 1.58 }))).toBe('fails')
   })
-  // J-STD-001 / IPC-A-610: one diameter up to 0.8 mm; 0.8 mm straight at least.
+  // J-STD-001 / IPC-A-610: one diameter below 0.8 mm; 0.8 mm straight at least.
   test('the edition by size asks one diameter of a thin lead', () => {
     const values = { values: [set(leadBendEdition, 'ipc-by-size')] }
     expect(judged(check({ insideRadiusMm: 0.7, straightMm: 0.9 }), values)).toBe('meets')

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { tipAccuracyEdition, tipTemperatureTarget } from '@/shared/plan/parameters/control-hand'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
+import { solderAlloy } from '@/shared/plan/parameters/solder'
 import { tipChecksOnScheduleRule } from '@/shared/rules/control/tip-checks-on-schedule'
 import { tipGroundRule } from '@/shared/rules/control/tip-ground'
 import { tipTemperatureRule } from '@/shared/rules/control/tip-temperature'
@@ -74,6 +75,19 @@ describe('tip temperature', () => {
     const leadFree = [set(alloyFamily, 'lead-free'), set(tipTemperatureTarget, 350)]
     expect(findingOf(tipTemperatureRule, { values: leadFree, logs, instruments }).verdict).toBe('meets')
   })
+  // 316 °C lies 133 K above the 183 °C of Sn63Pb37; as far above the 138 °C of Sn42Bi58 lies 271 °C (computed).
+  test('tin-bismuth takes a cooler tip than its family', () => {
+    const set_ = (target: number) =>
+      judged([check(target, { setC: target })], {
+        values: [
+          set(alloyFamily, 'lead-free'),
+          set(solderAlloy, 'sn42bi58'),
+          set(tipTemperatureTarget, target),
+        ],
+      }).verdict
+    expect(set_(270)).toBe('meets')
+    expect(set_(340)).toBe('fails')
+  })
   test('each iron is judged; one bad iron is enough', () => {
     const finding = judged([check(310), check(300, { iron: 'W-2' })])
     expect(finding.parts?.map(({ subject, verdict }) => [subject, verdict])).toEqual([
@@ -128,6 +142,7 @@ describe('checks on schedule', () => {
           checks.map((row) => ({ setC: 310, measuredC: 310, at: '', iron: 'W-1', ...row })),
         ),
       ],
+      instruments,
       records: { 'soldering-run': runs },
     })
 
@@ -156,6 +171,17 @@ describe('checks on schedule', () => {
       'undetermined',
     )
   })
+  // J-STD-001: tools are checked with measuring equipment in calibration; what one past its date read is no check.
+  test('a check by a thermometer out of calibration then is none', () => {
+    const checked = (dueOn: string) =>
+      findingOf(tipChecksOnScheduleRule, {
+        logs: [logOf('tip-temperature', [check(310)])],
+        instruments: [{ ...INSTRUMENT, dueOn }],
+        records: { 'soldering-run': [run('2026-02-03')] },
+      }).verdict
+    expect(checked('2026-02-02')).toBe('meets')
+    expect(checked('2026-02-01')).toBe('fails')
+  })
   test('work without any check fails', () => {
     expect(judged([], [run('2026-02-02')]).verdict).toBe('fails')
   })
@@ -173,6 +199,7 @@ describe('ground checks on schedule', () => {
   const judged = (days: number) =>
     findingOf(groundChecksOnScheduleRule, {
       logs: [ground('2026-02-02T08:00:00Z')],
+      instruments: [{ ...INSTRUMENT, dueOn: '2027-06-01' }],
       records: { 'soldering-run': [work(addDays('2026-02-02', days))] },
     })
   test('the last day of the interval is covered, the next is not, nor is the day before the check', () => {
