@@ -2,7 +2,6 @@ import { boardStorageMonths, leadStorageMonths } from '@/shared/plan/parameters/
 import { addDays, addMonths, dateOf } from '@/shared/quantity/calendar'
 import type { Lot } from '@/shared/records/lot'
 import type { SolderingRun } from '@/shared/records/soldering-work'
-import { isSolderabilityMethod } from '@/shared/methods/test-methods'
 
 const DAYS_A_MONTH = 365.25 / 12
 
@@ -30,13 +29,6 @@ export const monthsFor = ({ kind }: Lot, board: number, part: number): number | 
   if (kind === 'bare board' || kind === 'coupon') return board
   return kind === 'component' ? part : undefined
 }
-
-/** The days of a lot's solderability tests, ascending. */
-export const testDays = ({ tests }: Lot): string[] =>
-  tests
-    .filter(({ method }) => isSolderabilityMethod(method))
-    .map(({ testedOn }) => testedOn)
-    .sort()
 
 /** The newest of dates (ascending) on or before a day; the first when all are later. */
 export const newestOnOrBefore = (dates: readonly string[], day: string): string =>
