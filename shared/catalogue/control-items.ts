@@ -21,7 +21,7 @@ import {
   preheatBelowSolidusLeast,
   tipAboveLiquidusMost,
 } from '@/shared/plan/limits/control-alloy'
-import { capabilityLeast } from '@/shared/plan/limits/control-charts'
+import { capabilityConfidenceLeast, capabilityLeast } from '@/shared/plan/limits/control-charts'
 import { densityControlSolidsLeast } from '@/shared/plan/limits/control-flux'
 import {
   groundCheckInterval,
@@ -314,7 +314,7 @@ export const controlItems: readonly ItemDefinition[] = [
     owner: 'production',
     approvers: ['production', 'quality'],
     parameters: [processCharts, chartPhases, chartRules, capabilityAsked],
-    limits: [capabilityLeast],
+    limits: [capabilityLeast, capabilityConfidenceLeast],
     rules: [chartSignalsAnsweredRule, processCapabilityRule],
     evidence: [],
     cautions: [],
