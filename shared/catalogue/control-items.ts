@@ -42,6 +42,12 @@ import {
   waveGeometryInterval,
   wavePreheatInterval,
 } from '@/shared/plan/limits/control-intervals'
+import {
+  floorLifeGuard,
+  leadBendGuard,
+  storageClockGuard,
+  tipCheckGuard,
+} from '@/shared/plan/limits/guard-bands'
 import { trainingValidMost } from '@/shared/plan/limits/control-people'
 import {
   aboveLiquidusLeadFreeLeast,
@@ -100,7 +106,11 @@ import {
   fluxTankVolume,
   thinnerDensity,
 } from '@/shared/plan/parameters/control-flux'
-import { leadBendEdition } from '@/shared/plan/parameters/control-handling'
+import {
+  leadBendEdition,
+  leadsFormedHere,
+  moistureSensitiveParts,
+} from '@/shared/plan/parameters/control-handling'
 import { tipAccuracyEdition, tipTemperatureTarget } from '@/shared/plan/parameters/control-hand'
 import { chipCapacitorsInWave } from '@/shared/plan/parameters/control-wave'
 import type { Limit } from '@/shared/plan/requirement'
@@ -140,8 +150,8 @@ export const controlItems: readonly ItemDefinition[] = [
     asks: 'Is every lot soldered while its evaluation still stands, kept and handled so that it stays solderable?',
     owner: 'production',
     approvers: ['production', 'quality'],
-    parameters: [leadBendEdition],
-    limits: [storeHumidityMost],
+    parameters: [leadsFormedHere, leadBendEdition, moistureSensitiveParts],
+    limits: [storeHumidityMost, storageClockGuard, floorLifeGuard, leadBendGuard],
     rules: [storageClockRule, storeClimateRule, moistureFloorLifeRule, leadFormingRule],
     evidence: [
       { kind: 'procedure', label: 'Routine for storage, handling and lead forming', required: false },
@@ -299,6 +309,7 @@ export const controlItems: readonly ItemDefinition[] = [
       tipGroundMost,
       tipLeakageMost,
       groundCheckInterval,
+      tipCheckGuard,
     ],
     rules: [tipTemperatureRule, tipChecksOnScheduleRule, tipGroundRule, groundChecksOnScheduleRule],
     evidence: [],

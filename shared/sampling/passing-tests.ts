@@ -33,7 +33,7 @@ export interface SolderabilityResult {
 }
 
 /**
- * The results of a lot's solderability tests, earliest first. A test under other
+ * The results of a lot's solderability tests, earliest first; of one day the failed last. A test under other
  * conditions than specified, or by an instrument out of calibration, is none.
  * A test passes when no specimen fails it; one with bad specimens only where
  * quality accepted the lot afterwards, with that result in view.
@@ -50,7 +50,13 @@ export function solderabilityResults(lot: Lot, inputs: PassingInputs): Solderabi
       testedOn: test.testedOn,
       passed: isClean(test, inputs) || isAcceptedAfter(lot, test),
     }))
-    .sort((one, other) => (one.testedOn < other.testedOn ? -1 : 1))
+    .sort((one, other) =>
+      one.testedOn === other.testedOn
+        ? Number(other.passed) - Number(one.passed)
+        : one.testedOn < other.testedOn
+          ? -1
+          : 1,
+    )
 }
 
 const isAcceptedAfter = ({ disposition }: Lot, { testedOn, readings }: LotTest): boolean =>

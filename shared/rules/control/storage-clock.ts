@@ -1,3 +1,5 @@
+import { storageClockGuard } from '@/shared/plan/limits/guard-bands'
+import type { Ruling } from '@/shared/plan/requirement'
 import { reaffirmationAgeMost } from '@/shared/plan/limits/evaluation-storage'
 import { daysBetween } from '@/shared/quantity/calendar'
 import { formatQuantity } from '@/shared/quantity/format'
@@ -22,9 +24,6 @@ import {
   storageReads,
 } from '@/shared/storage/storage-time'
 
-/** Less than so much of the time allowed left at soldering is marginal. */
-const GUARD_SHARE = 0.1
-
 export const storageClockRule = rule({
   id: 'storage-clock',
   title: 'Time from evaluation to soldering',
@@ -35,6 +34,7 @@ export const storageClockRule = rule({
     ...storageReads,
     ...passingReads,
     testedMost: reaffirmationAgeMost,
+    guard: storageClockGuard,
     lots,
     runs: recordsOf('soldering-run', 'soldering runs'),
   },
@@ -55,7 +55,7 @@ export const storageClockRule = rule({
       const months = monthsFor(lot, boardMonths, partMonths)
       return months === undefined
         ? []
-        : [judgeLot(lot, days, months, solderabilityResults(lot, inputs), testedMost.value)]
+        : [judgeLot(lot, days, months, solderabilityResults(lot, inputs), inputs)]
     })
     const unnamed = runs.filter((run) => MADE_OF_LOTS.has(run.skill) && lotCodes(run.lots).length === 0)
     const all = unnamed.length > 0 ? [...parts, runsWithoutLots(unnamed)] : parts
@@ -75,7 +75,7 @@ export const storageClockRule = rule({
       working: [
         { label: 'Lots soldered', result: `${parts.length} of boards and components in ${runs.length} runs` },
       ],
-      sources: [sourceOf(testedMost)],
+      sources: [sourceOf(testedMost), sourceOf(inputs.guard)],
       remedy: worst.remedy,
       ...(verdict === 'undetermined' && {
         missing: all.filter((part) => part.verdict === verdict).map((part) => part.subject),
@@ -114,7 +114,7 @@ function judgeLot(
   days: readonly string[],
   months: number,
   results: readonly SolderabilityResult[],
-  testedMostDays: number,
+  { testedMost, guard }: { readonly testedMost: Ruling; readonly guard: Ruling },
 ): Part {
   const subject = lotName(lot)
   const first = days[0]!
@@ -152,6 +152,7 @@ function judgeLot(
     `in store since ${start}`,
     daysBetween(start, last),
     allowed,
+    guard,
     last,
     'Solder no more of it; reaffirm its solderability and ask quality for a concession that names it.',
   )
@@ -161,7 +162,8 @@ function judgeLot(
     subject,
     `tested ${newestOnOrBefore(tests, oldest.day)}`,
     oldest.age,
-    testedMostDays,
+    testedMost.value,
+    guard,
     oldest.day,
     'Test a sample again before more of the lot is soldered.',
   )
@@ -173,10 +175,17 @@ function partAt(
   since: string,
   found: number,
   limit: number,
+  guard: Ruling,
   day: string,
   says: string,
 ): Part & { margin: Margin } {
-  const margin: Margin = { found, limit, unit: 'days', direction: 'at most', guardBand: GUARD_SHARE * limit }
+  const margin: Margin = {
+    found,
+    limit,
+    unit: 'days',
+    direction: 'at most',
+    guardBand: (guard.value / 100) * limit,
+  }
   const verdict = verdictOn(margin)
   return {
     subject,

@@ -129,8 +129,16 @@ describe('the climate of the store', () => {
   test('a damp store fails by common practice', () => {
     expect(judged({ logs: [logOf('store-climate', [day(1, 20, 70)])] }).verdict).toBe('fails')
   })
-  test('without a log the conditions stated at receipt are judged', () => {
-    expect(judged({ lots: [boards('A')] }).verdict).toBe('meets')
+  test('how a lot was received is not how it was kept: beside it a log of the store is asked for', () => {
+    expect(judged({ lots: [boards('A')] }).verdict).toBe('undetermined')
+    const logged = logOf('store-climate', [
+      { at: '2026-02-02T08:00:00Z', temperatureC: 22, relativeHumidityPct: 45 },
+    ])
+    expect(judged({ lots: [boards('A')], logs: [logged] }).verdict).toBe('meets')
+    const before = logOf('store-climate', [
+      { at: '2025-12-02T08:00:00Z', temperatureC: 22, relativeHumidityPct: 45 },
+    ])
+    expect(judged({ lots: [boards('A')], logs: [before] }).verdict).toBe('undetermined')
     const hot = boards('A', { storage: { temperatureC: 31, relativeHumidityPct: 50, packing: 'open' } })
     expect(judged({ lots: [hot] })).toMatchObject({ verdict: 'fails', margin: { found: 31, limit: 25 } })
   })
