@@ -24,9 +24,9 @@ const SHARED_LAYERS = [
   ['stored'],
   // What a rule is and how it is judged. The rules themselves come after the subjects they share with screens.
   ['rules'],
-  ['cost', 'holes', 'inspection', 'instruments', 'reliability', 'storage', 'wetting'],
+  ['cost', 'holes', 'inspection', 'instruments', 'reliability', 'wetting'],
   ['logs', 'sampling'],
-  ['baths', 'charts', 'irons', 'plating', 'profiles'],
+  ['baths', 'charts', 'irons', 'plating', 'profiles', 'storage'],
   ['rules/specification', 'rules/evaluation', 'rules/control', 'rules/assessment'],
   ['catalogue'],
   ['lessons'],

@@ -11,7 +11,17 @@ import {
   tinLeadBathLimits,
   tinLeadBathMost,
 } from '@/shared/plan/limits/control-bath'
-import { capabilityLeast } from '@/shared/plan/limits/control-charts'
+import {
+  aboveLiquidusUnlikeLeast,
+  aboveLiquidusUnlikeMost,
+  bathAboveLiquidusLeast,
+  bathAboveLiquidusMost,
+  peakAboveLiquidusLeast,
+  peakAboveLiquidusMost,
+  preheatBelowSolidusLeast,
+  tipAboveLiquidusMost,
+} from '@/shared/plan/limits/control-alloy'
+import { capabilityConfidenceLeast, capabilityLeast } from '@/shared/plan/limits/control-charts'
 import { densityControlSolidsLeast } from '@/shared/plan/limits/control-flux'
 import {
   groundCheckInterval,
@@ -23,12 +33,28 @@ import {
   tipHoldMost,
   tipLeakageMost,
 } from '@/shared/plan/limits/control-hand'
+import {
+  bathTemperatureInterval,
+  fluxAcidNumberInterval,
+  fluxDensityInterval,
+  thermalProfileInterval,
+  waveContactInterval,
+  waveGeometryInterval,
+  wavePreheatInterval,
+} from '@/shared/plan/limits/control-intervals'
+import {
+  floorLifeGuard,
+  leadBendGuard,
+  storageClockGuard,
+  tipCheckGuard,
+} from '@/shared/plan/limits/guard-bands'
 import { trainingValidMost } from '@/shared/plan/limits/control-people'
 import {
   aboveLiquidusLeadFreeLeast,
   aboveLiquidusLeadFreeMost,
   aboveLiquidusTinLeadLeast,
   aboveLiquidusTinLeadMost,
+  profileFallMost,
   profileRiseMost,
   profileSpreadMost,
   reflowPeakLeadFreeLeast,
@@ -37,6 +63,7 @@ import {
   reflowPeakTinLeadMost,
   soakLeadFreeLeast,
   soakLeadFreeMost,
+  thermocouplesLeast,
 } from '@/shared/plan/limits/control-profile'
 import { storeHumidityMost } from '@/shared/plan/limits/control-storage'
 import {
@@ -79,7 +106,11 @@ import {
   fluxTankVolume,
   thinnerDensity,
 } from '@/shared/plan/parameters/control-flux'
-import { leadBendEdition } from '@/shared/plan/parameters/control-handling'
+import {
+  leadBendEdition,
+  leadsFormedHere,
+  moistureSensitiveParts,
+} from '@/shared/plan/parameters/control-handling'
 import { tipAccuracyEdition, tipTemperatureTarget } from '@/shared/plan/parameters/control-hand'
 import { chipCapacitorsInWave } from '@/shared/plan/parameters/control-wave'
 import type { Limit } from '@/shared/plan/requirement'
@@ -119,8 +150,8 @@ export const controlItems: readonly ItemDefinition[] = [
     asks: 'Is every lot soldered while its evaluation still stands, kept and handled so that it stays solderable?',
     owner: 'production',
     approvers: ['production', 'quality'],
-    parameters: [leadBendEdition],
-    limits: [storeHumidityMost],
+    parameters: [leadsFormedHere, leadBendEdition, moistureSensitiveParts],
+    limits: [storeHumidityMost, storageClockGuard, floorLifeGuard, leadBendGuard],
     rules: [storageClockRule, storeClimateRule, moistureFloorLifeRule, leadFormingRule],
     evidence: [
       { kind: 'procedure', label: 'Routine for storage, handling and lead forming', required: false },
@@ -161,7 +192,7 @@ export const controlItems: readonly ItemDefinition[] = [
       fluxAcidNumberTarget,
       fluxAcidNumberTolerance,
     ],
-    limits: [densityControlSolidsLeast],
+    limits: [densityControlSolidsLeast, fluxDensityInterval, fluxAcidNumberInterval],
     rules: [fluxDensityRule, fluxAcidNumberRule],
     evidence: [],
     cautions: [
@@ -178,10 +209,13 @@ export const controlItems: readonly ItemDefinition[] = [
     parameters: [bathTemperatureTarget, bathLimitEdition, bathMass, newSolderCopper],
     limits: [
       bathTemperatureTolerance,
+      bathTemperatureInterval,
       tinLeadBathLeast,
       tinLeadBathMost,
       leadFreeBathLeast,
       leadFreeBathMost,
+      bathAboveLiquidusLeast,
+      bathAboveLiquidusMost,
       ...all(tinLeadBathLimits),
       ...all(leadFreeBathLimits),
       bathSumMost,
@@ -205,6 +239,7 @@ export const controlItems: readonly ItemDefinition[] = [
       preheatTinLeadMost,
       preheatLeadFreeLeast,
       preheatLeadFreeMost,
+      preheatBelowSolidusLeast,
       preheatRiseMost,
       thermalStepMost,
       thermalStepChipMost,
@@ -215,6 +250,9 @@ export const controlItems: readonly ItemDefinition[] = [
       immersionMost,
       conveyorAngleLeast,
       conveyorAngleMost,
+      wavePreheatInterval,
+      waveContactInterval,
+      waveGeometryInterval,
     ],
     rules: [wavePreheatRule, thermalStepRule, waveDwellRule, waveGeometryRule],
     evidence: [],
@@ -239,8 +277,15 @@ export const controlItems: readonly ItemDefinition[] = [
       aboveLiquidusLeadFreeMost,
       soakLeadFreeLeast,
       soakLeadFreeMost,
+      peakAboveLiquidusLeast,
+      peakAboveLiquidusMost,
+      aboveLiquidusUnlikeLeast,
+      aboveLiquidusUnlikeMost,
       profileRiseMost,
+      profileFallMost,
+      thermocouplesLeast,
       profileSpreadMost,
+      thermalProfileInterval,
     ],
     rules: [thermalProfileRule],
     evidence: [],
@@ -257,12 +302,14 @@ export const controlItems: readonly ItemDefinition[] = [
     limits: [
       tipCeilingTinLead,
       tipCeilingLeadFree,
+      tipAboveLiquidusMost,
       tipAccuracyMost,
       tipHoldMost,
       tipCheckInterval,
       tipGroundMost,
       tipLeakageMost,
       groundCheckInterval,
+      tipCheckGuard,
     ],
     rules: [tipTemperatureRule, tipChecksOnScheduleRule, tipGroundRule, groundChecksOnScheduleRule],
     evidence: [],
@@ -278,7 +325,7 @@ export const controlItems: readonly ItemDefinition[] = [
     owner: 'production',
     approvers: ['production', 'quality'],
     parameters: [processCharts, chartPhases, chartRules, capabilityAsked],
-    limits: [capabilityLeast],
+    limits: [capabilityLeast, capabilityConfidenceLeast],
     rules: [chartSignalsAnsweredRule, processCapabilityRule],
     evidence: [],
     cautions: [],

@@ -1,60 +1,70 @@
+import type { LogSeries } from '@/shared/logs/log-series'
+import type { ProcessWindow } from '@/shared/logs/logged-window'
 import { capabilityStudy, type CapabilityStudy } from '@/shared/statistics/capability/study'
 import { sigmaFromMovingRange } from '@/shared/statistics/capability/within-sigma'
-import { individualsChart } from '@/shared/statistics/charts/individuals'
-import { judgeChart } from '@/shared/statistics/run-rules/judged-chart'
-import { WESTERN_ELECTRIC_1956 } from '@/shared/statistics/run-rules/western-electric'
-import type { ChartChoice } from './chart-choice'
 import { phaseStarts, type Series } from './chart-stretches'
-import type { ProcessWindow } from '@/shared/logs/logged-window'
+import { askedSignals, type Charting } from './log-chart'
 
 /** Fewer readings leave so wide a bound that the index says nothing. */
 export const FEWEST_FOR_CAPABILITY = 20
 
-/** Capability of a log against its window, with the points that broke the control limits. */
+/** Capability of a log against its window, with the signals that say it was not steady. */
 export interface LogCapability {
   readonly study: CapabilityStudy
-  readonly pointsBeyond: number
+  readonly signals: number
 }
 
 /** The readings since the newest fresh start; all of them where the log has none. */
-export interface NewestStretch {
-  readonly values: readonly number[]
+export interface NewestStretch extends Series {
   /** What began; undefined where nothing did. */
   readonly since: string | undefined
 }
 
 /** What speaks for the process as it runs now: readings from before a known and lasting change do not. */
-export function newestStretch(series: Series, phases: ChartChoice['phases']): NewestStretch {
-  const { from, name } = phaseStarts(series.instants, phases).at(-1)!
+export function newestStretch(
+  { instants, values }: Pick<LogSeries, 'instants' | 'values'>,
+  { choice }: Pick<Charting, 'choice'>,
+): NewestStretch {
+  const { from, name } = phaseStarts(instants, choice.phases).at(-1)!
   return from === 0
-    ? { values: series.values, since: undefined }
-    : { values: series.values.slice(from), since: name }
+    ? { instants, values, since: undefined }
+    : { instants: instants.slice(from), values: values.slice(from), since: name }
 }
 
 /**
- * The capability of readings against a window at a one-sided confidence. A
- * single point beyond the control limits makes the log unstable. Undefined with
- * too few readings, without spread, or without a limit.
+ * The capability of readings against a window at a one-sided confidence (a
+ * fraction). The readings are steady when none of the run rules that the
+ * programme chose signals on the chart it chose. Undefined with too few
+ * readings, without spread, or without a limit.
  */
 export function capabilityOf(
-  values: readonly number[],
+  stretch: Series,
   { least, most }: ProcessWindow,
+  { choice, rules }: Charting,
   confidence: number,
 ): LogCapability | undefined {
+  const { values } = stretch
   if (values.length < FEWEST_FOR_CAPABILITY || (!least && !most)) return undefined
   if (least && most && !(least.value < most.value)) return undefined
   const within = sigmaFromMovingRange(values)
   if (!(within.sigma > 0)) return undefined
-  const pointsBeyond = judgeChart(individualsChart(values), [WESTERN_ELECTRIC_1956[0]]).signals.length
+  const signals = askedSignals(stretch, { choice: { ...choice, phases: [] }, rules }).length
   const study = capabilityStudy({
     values,
     within,
     limits: { lower: least?.value, upper: most?.value },
-    stability: pointsBeyond === 0 ? 'stable' : 'unstable',
+    stability: signals === 0 ? 'stable' : 'unstable',
     confidence,
   })
-  return { study, pointsBeyond }
+  return { study, signals }
 }
 
-/** Of the bound that a capability must clear. */
-export const CAPABILITY_CONFIDENCE = 0.95
+/**
+ * How many readings in all would show an index of at least `least`, if the
+ * process stays as it is: the bound's distance falls with the root of their
+ * number. Infinite where the estimate itself does not clear it.
+ */
+export const readingsToShow = (
+  { index, lowerBound, readings }: { index: number; lowerBound: number; readings: number },
+  least: number,
+): number => (index > least ? Math.ceil(readings * ((index - lowerBound) / (index - least)) ** 2) : Infinity)

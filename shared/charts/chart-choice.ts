@@ -41,7 +41,7 @@ export function specifiedChart(
 }
 
 /** The fresh starts of a log, the earliest first. */
-export const freshStarts = (
+const freshStarts = (
   { code }: Pick<Log, 'code'>,
   phases: readonly ChartPhaseRow[] = [],
 ): ChartChoice['phases'] =>

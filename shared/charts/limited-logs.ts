@@ -1,9 +1,11 @@
-import { chartPhases } from '@/shared/plan/parameters/control-charts'
+import { chartPhases, chartRules, processCharts } from '@/shared/plan/parameters/control-charts'
 import { LEVEL_CHARACTERISTICS, type LevelCharacteristic } from '@/shared/logs/level-characteristics'
 import type { LogSeries } from '@/shared/logs/log-series'
 import { allLogs } from '@/shared/rules/record-source'
 import { optional, type Inputs } from '@/shared/rules/rule'
-import { freshStarts, type ChartChoice } from './chart-choice'
+import { specifiedChart } from './chart-choice'
+import type { Charting } from './log-chart'
+import { USUAL_RUN_RULES } from './run-rule-sets'
 import { chartedReads, chartedSeries } from '@/shared/logs/charted-series'
 import type { ProcessWindow } from '@/shared/logs/logged-window'
 import { windowOf, windowReads } from '@/shared/logs/log-window'
@@ -13,6 +15,8 @@ export const limitedReads = {
   ...windowReads,
   ...chartedReads,
   phases: optional(chartPhases),
+  charts: optional(processCharts),
+  rules: optional(chartRules),
   logs: allLogs,
 }
 
@@ -21,8 +25,8 @@ export interface LimitedLog {
   readonly what: string
   readonly series: LogSeries
   readonly window: ProcessWindow
-  /** Known and lasting changes, the earliest first. */
-  readonly phases: ChartChoice['phases']
+  /** The chart and the run rules that the programme chose, with known and lasting changes. */
+  readonly charting: Charting
 }
 
 const WHAT: Readonly<Record<LevelCharacteristic, string>> = {
@@ -41,7 +45,11 @@ export function limitedLogs(inputs: Inputs<typeof limitedReads>): LimitedLog[] {
     if (!window) return []
     return (inputs.logs.get(key) ?? []).flatMap((log) => {
       const series = chartedSeries(log, inputs)?.series
-      return series ? [{ what: WHAT[key], series, window, phases: freshStarts(log, inputs.phases) }] : []
+      const charting = {
+        choice: specifiedChart(log, inputs.charts, inputs.phases),
+        rules: inputs.rules ?? USUAL_RUN_RULES,
+      }
+      return series ? [{ what: WHAT[key], series, window, charting }] : []
     })
   })
 }

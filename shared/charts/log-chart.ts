@@ -18,7 +18,7 @@ import type { Panels } from './kinds/log-chart-kind'
 import { PANEL_KINDS } from './kinds/panel-kinds'
 import type { ProcessWindow } from '@/shared/logs/logged-window'
 import { windowOfLog } from '@/shared/logs/log-window'
-import { RUN_RULE_SETS, type RunRuleSet } from './run-rule-sets'
+import { RUN_RULE_SETS, USUAL_RUN_RULES, type RunRuleSet } from './run-rule-sets'
 
 /** A signal of a log's chart, told by the reading that completed the pattern. */
 export interface LogSignal {
@@ -59,7 +59,8 @@ const valueOf = <T>({ key }: Parameter<T>, facts: Facts | undefined): T | undefi
   facts?.values.get(key) as T | undefined
 
 /** The run rules that the specification wants answered. */
-export const specifiedRules = (facts: Facts | undefined): RunRuleSet => valueOf(chartRules, facts) ?? 'limits'
+export const specifiedRules = (facts: Facts | undefined): RunRuleSet =>
+  valueOf(chartRules, facts) ?? USUAL_RUN_RULES
 
 /** How the specification wants a log charted. */
 export const specifiedCharting = (log: Log, facts: Facts | undefined): Charting => ({

@@ -1,6 +1,9 @@
-import { addDays, daysBetween } from '@/shared/quantity/calendar'
+import { calibrationStanding, type InstrumentFile } from '@/shared/instruments/calibration-status'
+import { addDays, dateOf, daysBetween } from '@/shared/quantity/calendar'
 import { formatQuantity } from '@/shared/quantity/format'
+import type { Log } from '@/shared/records/log'
 import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
+import { decidingPart } from '@/shared/rules/parts'
 
 /** A day of work and the newest check on or before it. */
 interface Coverage {
@@ -17,6 +20,20 @@ export interface Checked {
   /** Out of use after this day. */
   readonly until?: string
 }
+
+/**
+ * The days, ascending, on which rows of a log were read by an instrument in
+ * calibration then: any other check is none. A log that names no instrument is
+ * taken at its word, as a laboratory's report is.
+ */
+export const daysChecked = (
+  { instrumentId }: Pick<Log, 'instrumentId'>,
+  instants: readonly number[],
+  file: InstrumentFile,
+): string[] =>
+  instants
+    .map(dateOf)
+    .filter((day) => instrumentId === null || calibrationStanding(instrumentId, day, file).stands)
 
 /** For each day of work, the newest check on or before it. Both lists ascending; linear. */
 function coverageOf(days: readonly string[], checks: readonly string[]): Coverage[] {
@@ -59,8 +76,7 @@ export function judgeSchedule(question: {
       remedy: { says: `Do it now, record it, and answer for the work since ${days[0]}.` },
     }
   const parts = subjects.map((one) => partOf(one, days, mostDays))
-  const failing = parts.find(({ verdict }) => verdict === 'fails')
-  const worst = failing ?? parts.find(({ verdict }) => verdict === 'marginal') ?? parts[0]!
+  const worst = decidingPart(parts)!
   return {
     verdict: worst.verdict,
     found: `${check}, ${worst.subject}: ${worst.found}`,
@@ -79,7 +95,7 @@ function partOf(
 ): Part {
   const inUse = days.filter((day) => from <= day && day <= until)
   if (inUse.length === 0)
-    return { subject, verdict: 'meets', found: 'no work was done with it since its first check.' }
+    return { subject, verdict: 'not applicable', found: 'no work was done with it since its first check.' }
   const coverage = coverageOf(inUse, checks)
   const uncovered = coverage.filter(
     ({ checkedOn, day }) => !(checkedOn !== undefined && daysBetween(checkedOn, day) <= mostDays),

@@ -112,3 +112,13 @@ export const TERNARY_BISMUTH_C = {
   value: 96,
   source: fromMemory('Ternary eutectic of tin, lead and bismuth'),
 } as const
+
+/** The melting range of the alloys that each family's usual process windows are made for, °C. */
+const USUAL_MELTING = {
+  'tin-lead': { fromC: 179, toC: 191 },
+  'lead-free': { fromC: 217, toC: 227 },
+} as const satisfies Record<AlloyFamily, unknown>
+
+/** Whether an alloy melts where its family usually does: windows in °C made for the family suit it. */
+export const meltsAsItsFamily = ({ family, solidusC, liquidusC }: Alloy): boolean =>
+  USUAL_MELTING[family].fromC <= solidusC && liquidusC <= USUAL_MELTING[family].toC

@@ -1,7 +1,7 @@
 import type { Source } from '@/shared/sources/source'
 import type { AlloyKey } from './alloys'
 import type { Contaminant } from './bath-contaminants'
-import { published } from '@/shared/sources/provenance'
+import { fromMemory, published } from '@/shared/sources/provenance'
 
 /** What an alloy holds on purpose: its nominal tin, and metals that are then no contaminants. */
 interface BathConstituents {
@@ -20,24 +20,54 @@ export const BATH_CONSTITUENTS = {
   sn42bi58: { tinPct: 42, onPurpose: ['bismuth'] },
 } as const satisfies Record<AlloyKey, BathConstituents>
 
-/** The most of each impurity that newly supplied solder may hold, % by mass: not a limit for a used bath. */
+/** The most of each impurity that newly supplied solder may hold, % by mass, as one revision prints it: not a limit for a used bath. */
+interface NewSolderLimits {
+  readonly most: Readonly<Record<Contaminant | 'indium', number>>
+  readonly source: Source
+}
+
+const OTHERS = {
+  silver: 0.1,
+  aluminium: 0.005,
+  arsenic: 0.03,
+  gold: 0.05,
+  bismuth: 0.1,
+  cadmium: 0.002,
+  copper: 0.08,
+  iron: 0.02,
+  nickel: 0.01,
+  zinc: 0.003,
+} as const
+
+/** J-STD-006 by revision. Lead and antimony changed; indium, which no bath here is analysed for, stands at 0.10 %. */
+export const NEW_SOLDER_BY_REVISION = {
+  'j-std-006b': {
+    most: { ...OTHERS, lead: 0.1, antimony: 0.05, indium: 0.1 },
+    source: published('J-STD-006B (2006), 3.3, as quoted in 2007 before its amendments'),
+  },
+  'j-std-006c': {
+    most: { ...OTHERS, lead: 0.07, antimony: 0.2, indium: 0.1 },
+    source: fromMemory(
+      'J-STD-006C (2013), 3.3: lead and antimony as corrected by amendments 1 and 2 to revision B (2008, 2009)',
+    ),
+  },
+} as const satisfies Record<string, NewSolderLimits>
+
+/**
+ * What solder added is taken to hold at most where no certificate is entered:
+ * of each impurity the most that either revision allows, so that no exchange is
+ * promised to do more than it may.
+ */
 export const NEW_SOLDER_MOST: {
   readonly most: Readonly<Record<Contaminant, number>>
   readonly source: Source
 } = {
   most: {
-    silver: 0.1,
-    aluminium: 0.005,
-    arsenic: 0.03,
-    gold: 0.05,
-    bismuth: 0.1,
-    cadmium: 0.002,
-    copper: 0.08,
-    iron: 0.02,
-    nickel: 0.01,
-    lead: 0.1,
-    antimony: 0.05,
-    zinc: 0.003,
+    ...OTHERS,
+    lead: Math.max(...Object.values(NEW_SOLDER_BY_REVISION).map(({ most }) => most.lead)),
+    antimony: Math.max(...Object.values(NEW_SOLDER_BY_REVISION).map(({ most }) => most.antimony)),
   },
-  source: published('J-STD-006, 3.3: impurities of supplied alloy (secondary copy)'),
+  source: published(
+    'J-STD-006, 3.3: impurities of supplied alloy; lead 0.10 % by revision B, antimony 0.20 % by revision C (from memory)',
+  ),
 }

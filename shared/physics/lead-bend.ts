@@ -5,8 +5,9 @@ export interface BendRule {
   readonly leastStraightMm: (diameterMm: number) => number
 }
 
+/** "Less than 0.8 mm", "0.8 to 1.2 mm", "greater than 1.2 mm": both ends belong to the middle row. */
 const bySize = (diameterMm: number): number => {
-  if (diameterMm <= 0.8) return 1
+  if (diameterMm < 0.8) return 1
   return diameterMm <= 1.2 ? 1.5 : 2
 }
 

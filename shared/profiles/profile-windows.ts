@@ -1,9 +1,17 @@
-import { ALLOYS } from '@/shared/materials/alloys'
+import { ALLOYS, meltsAsItsFamily, type Alloy } from '@/shared/materials/alloys'
+import { followingAlloy } from '@/shared/plan/alloy-ruling'
+import {
+  aboveLiquidusUnlikeLeast,
+  aboveLiquidusUnlikeMost,
+  peakAboveLiquidusLeast,
+  peakAboveLiquidusMost,
+} from '@/shared/plan/limits/control-alloy'
 import {
   aboveLiquidusLeadFreeLeast,
   aboveLiquidusLeadFreeMost,
   aboveLiquidusTinLeadLeast,
   aboveLiquidusTinLeadMost,
+  profileFallMost,
   profileRiseMost,
   profileSpreadMost,
   reflowPeakLeadFreeLeast,
@@ -16,6 +24,8 @@ import {
 import { alloyFamily } from '@/shared/plan/parameters/programme'
 import { solderAlloy } from '@/shared/plan/parameters/solder'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
+import type { Ruling } from '@/shared/plan/requirement'
+import { between } from '@/shared/logs/process-windows'
 import { optional, type Inputs } from '@/shared/rules/rule'
 import { boundBy, type ProcessWindow } from '@/shared/logs/logged-window'
 
@@ -37,7 +47,12 @@ export const profileReads = {
   timeLeadFreeMost: aboveLiquidusLeadFreeMost,
   soakLeast: soakLeadFreeLeast,
   soakMost: soakLeadFreeMost,
+  peakAboveLeast: peakAboveLiquidusLeast,
+  peakAboveMost: peakAboveLiquidusMost,
+  timeUnlikeLeast: aboveLiquidusUnlikeLeast,
+  timeUnlikeMost: aboveLiquidusUnlikeMost,
   riseMost: profileRiseMost,
+  fallMost: profileFallMost,
   spreadMost: profileSpreadMost,
 }
 
@@ -46,31 +61,50 @@ export interface ProfileWindows {
   readonly liquidusC: number
   readonly peak: ProcessWindow
   readonly aboveLiquidus: ProcessWindow
-  /** Undefined where none is asked: tin-lead. */
+  /** Undefined where none is asked: tin-lead, and alloys that melt where the soak of others lies. */
   readonly soak: ProcessWindow | undefined
   readonly rise: ProcessWindow
+  readonly fall: ProcessWindow
   readonly spread: ProcessWindow
 }
 
-/** The window of a reflow profile for the alloy family that is specified. */
-export function profileWindows(inputs: Inputs<typeof profileReads>): ProfileWindows {
-  const tinLead = inputs.family === 'tin-lead'
+type ProfileInputs = Inputs<typeof profileReads>
+
+const alloyOf = ({ alloy }: ProfileInputs): Alloy | undefined => alloy && ALLOYS[alloy]
+
+/** Least and most of the peak: what the family is run at, or as far above its liquidus where the alloy melts elsewhere. */
+export function peakRulings(inputs: ProfileInputs): readonly [least: Ruling, most: Ruling] {
+  const [least, most] =
+    inputs.family === 'tin-lead'
+      ? [inputs.peakTinLeadLeast, inputs.peakTinLeadMost]
+      : [inputs.peakLeadFreeLeast, inputs.peakLeadFreeMost]
+  const alloy = alloyOf(inputs)
+  if (!alloy || meltsAsItsFamily(alloy)) return [least, most]
+  return [
+    followingAlloy(least, alloy.liquidusC, inputs.peakAboveLeast),
+    followingAlloy(most, alloy.liquidusC, inputs.peakAboveMost),
+  ]
+}
+
+function timeRulings(inputs: ProfileInputs): readonly [least: Ruling, most: Ruling] {
+  const alloy = alloyOf(inputs)
+  if (alloy && !meltsAsItsFamily(alloy)) return [inputs.timeUnlikeLeast, inputs.timeUnlikeMost]
+  return inputs.family === 'tin-lead'
+    ? [inputs.timeTinLeadLeast, inputs.timeTinLeadMost]
+    : [inputs.timeLeadFreeLeast, inputs.timeLeadFreeMost]
+}
+
+/** The window of a reflow profile for the alloy that is specified, else for the usual one of the family. */
+export function profileWindows(inputs: ProfileInputs): ProfileWindows {
+  const alloy = alloyOf(inputs)
+  const soaks = inputs.family !== 'tin-lead' && (!alloy || meltsAsItsFamily(alloy))
   return {
-    liquidusC: inputs.alloy ? ALLOYS[inputs.alloy].liquidusC : USUAL_LIQUIDUS_C[inputs.family],
-    peak: {
-      least: boundBy(tinLead ? inputs.peakTinLeadLeast : inputs.peakLeadFreeLeast),
-      most: boundBy(tinLead ? inputs.peakTinLeadMost : inputs.peakLeadFreeMost),
-      unit: '°C',
-    },
-    aboveLiquidus: {
-      least: boundBy(tinLead ? inputs.timeTinLeadLeast : inputs.timeLeadFreeLeast),
-      most: boundBy(tinLead ? inputs.timeTinLeadMost : inputs.timeLeadFreeMost),
-      unit: 's',
-    },
-    soak: tinLead
-      ? undefined
-      : { least: boundBy(inputs.soakLeast), most: boundBy(inputs.soakMost), unit: 's' },
+    liquidusC: alloy?.liquidusC ?? USUAL_LIQUIDUS_C[inputs.family],
+    peak: between(...peakRulings(inputs), '°C'),
+    aboveLiquidus: between(...timeRulings(inputs), 's'),
+    soak: soaks ? between(inputs.soakLeast, inputs.soakMost, 's') : undefined,
     rise: { most: boundBy(inputs.riseMost), unit: 'K/s' },
+    fall: { most: boundBy(inputs.fallMost), unit: 'K/s' },
     spread: { most: boundBy(inputs.spreadMost), unit: 'K' },
   }
 }

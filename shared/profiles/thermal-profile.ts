@@ -8,7 +8,9 @@ export interface ThermalTrace {
 export interface TraceSummary {
   readonly peakC: number
   readonly peakAtS: number
+  /** Up to the peak; NaN where the trace holds no stretch of the slope's window before it. */
   readonly steepestRiseKPerS: number
+  /** From the peak on, and NaN likewise. */
   readonly steepestFallKPerS: number
   readonly timeAboveLiquidusS: number
   /** Time between the soak's two temperatures on the way up. */
@@ -17,7 +19,8 @@ export interface TraceSummary {
 
 /**
  * Peak, slopes, soak and time above liquidus of one trace. Slopes are taken
- * over at least `slopeWindowS`, so that one noisy sample is no ramp; between
+ * over at least `slopeWindowS`, so that one noisy sample is no ramp, and are not a
+ * number where the trace is too short to tell them; between
  * samples the temperature is taken as straight.
  *
  * Units: s, °C, K/s. Throws RangeError when the trace has fewer than two
@@ -35,7 +38,8 @@ export function summariseTrace(
   return {
     peakC: temperaturesC[peak]!,
     peakAtS: timesS[peak]!,
-    ...steepestSlopes(trace, spec.slopeWindowS),
+    steepestRiseKPerS: steepestSlope(trace, 0, peak, spec.slopeWindowS),
+    steepestFallKPerS: -steepestSlope(trace, peak, temperaturesC.length - 1, spec.slopeWindowS, -1),
     timeAboveLiquidusS: timeBetween(trace, spec.liquidusC, Infinity, temperaturesC.length - 1),
     soakS: timeBetween(trace, spec.soakFromC, spec.soakToC, peak),
   }
@@ -70,23 +74,28 @@ function checkTrace({ timesS, temperaturesC }: ThermalTrace): void {
   }
 }
 
-/** Two pointers: each sample against the first later one at least a window away. */
-function steepestSlopes(
+/**
+ * The steepest slope between two samples, upwards (`sign` 1) or downwards (−1),
+ * each sample against the first later one at least a window away; NaN without
+ * such a pair.
+ */
+function steepestSlope(
   { timesS, temperaturesC }: ThermalTrace,
+  from: number,
+  to: number,
   windowS: number,
-): { steepestRiseKPerS: number; steepestFallKPerS: number } {
-  let rise = 0
-  let fall = 0
-  let later = 1
-  for (let i = 0; i < timesS.length - 1; i++) {
+  sign: 1 | -1 = 1,
+): number {
+  let steepest = Number.NaN
+  let later = from + 1
+  for (let i = from; i < to; i++) {
     later = Math.max(later, i + 1)
-    while (later < timesS.length && timesS[later]! - timesS[i]! < windowS) later++
-    if (later >= timesS.length) break
+    while (later <= to && timesS[later]! - timesS[i]! < windowS) later++
+    if (later > to) break
     const slope = (temperaturesC[later]! - temperaturesC[i]!) / (timesS[later]! - timesS[i]!)
-    rise = Math.max(rise, slope)
-    fall = Math.max(fall, -slope)
+    if (!(sign * slope <= sign * steepest)) steepest = slope
   }
-  return { steepestRiseKPerS: rise, steepestFallKPerS: fall }
+  return steepest
 }
 
 /** Time spent between two temperatures up to a sample, crossings interpolated. */

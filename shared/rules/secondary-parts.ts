@@ -1,25 +1,27 @@
-import { VERDICTS, worstVerdict, type Judged, type Part } from '@/shared/rules/finding'
+import type { Judged, Part } from '@/shared/rules/finding'
+import { decidingPart } from '@/shared/rules/parts'
 
 /**
- * A finding joined by parts judged beside its main question. The worst of them
- * speaks for the whole when it is worse than the main question.
+ * A finding joined by parts judged beside its main question. Where one of them
+ * decides (worst verdict, then least room), it speaks for the whole.
  */
 export function withFurtherParts<J extends Omit<Judged, 'working' | 'sources'>>(
   judged: J,
   what: string,
   further: readonly Part[],
 ): J {
-  const verdict = worstVerdict([judged.verdict, ...further.map((part) => part.verdict)])
+  const main = judged.parts ?? [{ subject: '', ...judged }]
   const parts = [...(judged.parts ?? []), ...further]
-  if (VERDICTS.indexOf(verdict) === VERDICTS.indexOf(judged.verdict)) return { ...judged, parts }
-  const worst = further.find((part) => part.verdict === verdict)!
+  const deciding = decidingPart([...main, ...further])
+  const unclear = further.filter(({ verdict }) => verdict === 'undetermined').map(({ subject }) => subject)
+  const missing = [...(judged.missing ?? []), ...unclear]
+  const joined = { ...judged, parts, ...(missing.length > 0 && { missing }) }
+  if (!deciding || !further.includes(deciding)) return joined
   return {
-    ...judged,
-    verdict,
-    found: `${what}: ${worst.found}`,
-    margin: worst.margin,
-    remedy: worst.remedy,
-    missing: verdict === 'undetermined' ? [worst.subject] : undefined,
-    parts,
+    ...joined,
+    verdict: deciding.verdict,
+    found: `${what}: ${deciding.found}`,
+    margin: deciding.margin,
+    remedy: deciding.remedy,
   }
 }

@@ -1,22 +1,17 @@
 import { reaffirmationAgeMost } from '@/shared/plan/limits/evaluation-storage'
+import type { Ruling } from '@/shared/plan/requirement'
 import { addDays, daysBetween } from '@/shared/quantity/calendar'
 import type { Lot } from '@/shared/records/lot'
 import { isUsable, partKey } from '@/shared/records/lot-identity'
 import type { Facts } from '@/shared/rules/facts'
 import { inputsOf } from '@/shared/rules/inputs-of'
 import { lots, recordsOf } from '@/shared/rules/record-source'
-import {
-  codeKey,
-  lotsUsed,
-  monthsAfter,
-  monthsFor,
-  startOfStorage,
-  storageReads,
-  testDays,
-} from './storage-time'
+import { passingReads, solderabilityResults, type PassingInputs } from '@/shared/sampling/passing-tests'
+import { codeKey, lotsUsed, monthsAfter, monthsFor, startOfStorage, storageReads } from './storage-time'
 
 /** How a lot in store stands: past its time it asks for a test anew, or must not be soldered at all. */
-export type ClockState = 'never tested' | 'past its time in store' | 'test too old' | 'in time'
+export type ClockState =
+  'never tested' | 'failed its newest test' | 'past its time in store' | 'test too old' | 'in time'
 
 /** One lot that may still be soldered, with the day by which it must be. */
 export interface LotClock {
@@ -24,6 +19,7 @@ export interface LotClock {
   readonly startedOn: string
   /** The last day of its time in store, whatever is tested. */
   readonly storedUntil: string
+  /** The day of its newest test that counts, if that was passed. */
   readonly testedOn: string | undefined
   /** The last day for which the newest test stands. */
   readonly testedUntil: string | undefined
@@ -49,6 +45,7 @@ export function lotClocks(facts: Facts): readonly LotClock[] | undefined {
   const inputs = inputsOf(
     {
       ...storageReads,
+      ...passingReads,
       testedMost: reaffirmationAgeMost,
       lots,
       runs: recordsOf('soldering-run', 'soldering runs'),
@@ -56,10 +53,10 @@ export function lotClocks(facts: Facts): readonly LotClock[] | undefined {
     facts,
   )
   if (!inputs) return undefined
-  const { boardMonths, partMonths, testedMost, lots: onFile, runs } = inputs
+  const { boardMonths, partMonths, lots: onFile, runs } = inputs
   const clocks = onFile.filter(isUsable).flatMap((lot) => {
     const months = monthsFor(lot, boardMonths, partMonths)
-    return months === undefined ? [] : [clockOf(lot, months, testedMost.value, facts.today)]
+    return months === undefined ? [] : [clockOf(lot, months, inputs, facts.today)]
   })
   const used = new Map(lotsUsed(runs).map(({ code, days }) => [codeKey(code), days]))
   return clocks
@@ -77,12 +74,17 @@ export function lotClocks(facts: Facts): readonly LotClock[] | undefined {
 
 type Clock = Omit<LotClock, 'useFirst' | 'passedOver' | 'lastSolderedOn'>
 
-function clockOf(lot: Lot, months: number, testedMostDays: number, today: string): Clock {
+function clockOf(
+  lot: Lot,
+  months: number,
+  inputs: PassingInputs & { readonly testedMost: Ruling },
+  today: string,
+): Clock {
   const startedOn = startOfStorage(lot)
   const storedUntil = monthsAfter(startedOn, months)
-  const tests = testDays(lot)
-  const testedOn = tests[tests.length - 1]
-  const testedUntil = testedOn === undefined ? undefined : addDays(testedOn, testedMostDays)
+  const newest = solderabilityResults(lot, inputs).at(-1)
+  const testedOn = newest?.passed ? newest.testedOn : undefined
+  const testedUntil = testedOn === undefined ? undefined : addDays(testedOn, inputs.testedMost.value)
   const solderBy = testedUntil === undefined || testedUntil < storedUntil ? testedUntil : storedUntil
   return {
     lot,
@@ -96,7 +98,9 @@ function clockOf(lot: Lot, months: number, testedMostDays: number, today: string
       storedUntil < today
         ? 'past its time in store'
         : testedUntil === undefined
-          ? 'never tested'
+          ? newest
+            ? 'failed its newest test'
+            : 'never tested'
           : testedUntil < today
             ? 'test too old'
             : 'in time',

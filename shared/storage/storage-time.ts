@@ -2,7 +2,6 @@ import { boardStorageMonths, leadStorageMonths } from '@/shared/plan/parameters/
 import { addDays, addMonths, DAYS_PER_MONTH, mondayOfWeek } from '@/shared/quantity/calendar'
 import type { Lot } from '@/shared/records/lot'
 import type { SolderingRun } from '@/shared/records/soldering-work'
-import { isSolderabilityMethod } from '@/shared/methods/test-methods'
 
 /** What the specification allows boards and components in store. */
 export const storageReads = { boardMonths: boardStorageMonths, partMonths: leadStorageMonths }
@@ -28,13 +27,6 @@ export const monthsFor = ({ kind }: Lot, board: number, part: number): number | 
   if (kind === 'bare board' || kind === 'coupon') return board
   return kind === 'component' ? part : undefined
 }
-
-/** The days of a lot's solderability tests, ascending. */
-export const testDays = ({ tests }: Lot): string[] =>
-  tests
-    .filter(({ method }) => isSolderabilityMethod(method))
-    .map(({ testedOn }) => testedOn)
-    .sort()
 
 /** The newest of dates (ascending) on or before a day; the first when all are later. */
 export const newestOnOrBefore = (dates: readonly string[], day: string): string =>

@@ -349,6 +349,7 @@ const runs = (): RecordOf<'soldering-run'>[] =>
     worker: index % 2 === 0 ? 'Goran Eide' : 'Petra Vance',
     skill: index % 2 === 0 ? 'machine-soldering' : 'hand-soldering',
     assemblies: 10,
+    begunAtH: undefined,
     serials: undefined,
     lots: 'N-001, N-002, N-003',
     line: 'line 1',

@@ -2,6 +2,7 @@ import type { CharacteristicKey } from '@/shared/records/characteristics'
 import type { Instrument } from '@/shared/records/instrument'
 import type { Log } from '@/shared/records/log'
 import type { RecordOf } from '@/shared/records/record-kinds'
+import { run } from './record-builder'
 
 /** A log of a characteristic from rows as a person would type them: an ISO instant and the cells. */
 export function logOf(
@@ -51,4 +52,13 @@ export const answer = (over: Partial<RecordOf<'signal-answer'>>): RecordOf<'sign
   by: 'A. Ward',
   on: '2026-02-02',
   ...over,
+})
+
+/** Records of boards soldered by machine on the line that `logOf` builds; on 2 February 2026 unless told. */
+export const worked = (
+  ...over: readonly Partial<RecordOf<'soldering-run'>>[]
+): { readonly 'soldering-run': readonly RecordOf<'soldering-run'>[] } => ({
+  'soldering-run': (over.length > 0 ? over : [{}]).map((one, index) =>
+    run(10, { id: `run-${index}`, doneOn: '2026-02-02', line: 'line 1', ...one }),
+  ),
 })

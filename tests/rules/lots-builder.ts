@@ -103,3 +103,19 @@ export const boardPlan: readonly SetValue[] = [
   set(inspectionLevel, 'S-3'),
   set(acceptableQualityLevel, '1.0'),
 ]
+
+/** A timer in calibration for as long as a test of storage runs. */
+export const lastingTimer: Instrument = {
+  ...timer,
+  id: 'i-lasting-timer',
+  tag: 'T-09',
+  calibratedOn: '2025-01-05',
+  dueOn: '2028-01-05',
+}
+
+/** A rotary dip of one day under the specified conditions: passed within 2 s, or of so many seconds. */
+export const dippedOn = (testedOn: string, seconds = 1.2, over: Partial<LotTest> = {}): LotTest =>
+  rotaryDip([seconds], { id: `t-${testedOn}`, testedOn, instrumentId: lastingTimer.id, ...over })
+
+/** The conditions that `dippedOn` was made under, as a programme specifies them. */
+export const dipSpecified = set(testConditions, [{ method: 'rotary-dip', ...boardConditions }])

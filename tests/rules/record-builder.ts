@@ -63,6 +63,7 @@ export const run = (
   doneOn: '2026-02-09',
   worker: 'A. Ward',
   skill: 'machine-soldering',
+  begunAtH: undefined,
   assemblies,
   serials: undefined,
   lots: undefined,

@@ -116,3 +116,24 @@ export const profileSpreadMost = profileLimit(
   10,
   commonPractice('Peaks across a board within 10 K of each other'),
 )
+export const profileFallMost: Limit = limit({
+  key: 'profile-fall-most',
+  label: 'Steepest fall of a profile',
+  unit: 'K/s',
+  direction: 'at most',
+  byDefault: {
+    value: 6,
+    authority: 'standard',
+    from: fromMemory('IPC/JEDEC J-STD-020, classification reflow profile: cooling by 6 K/s at most'),
+  },
+})
+export const thermocouplesLeast = profileLimit(
+  'thermocouples-least',
+  'Thermocouples on the measured board',
+  '1',
+  'at least',
+  3,
+  commonPractice(
+    'Three thermocouples at least: on the coolest joint, the hottest place and the part most at risk',
+  ),
+)

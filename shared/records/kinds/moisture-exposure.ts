@@ -38,6 +38,15 @@ export const moistureExposure = recordKind({
       ],
     }),
     bake: optionalColumn(textColumn({ label: 'Bake record', maxLength: 80 })),
+    labelHours: optionalColumn(
+      numberColumn({
+        label: 'Hours to reflow by its label',
+        unit: 'h',
+        min: 0,
+        max: 1000,
+        help: 'For level 6, whose label gives the time that remains after baking.',
+      }),
+    ),
   },
   cautions: [
     'Baking ovens are hot, and tape and reels may not stand the heat: follow the part maker’s schedule.',

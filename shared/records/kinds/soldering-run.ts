@@ -16,6 +16,15 @@ export const solderingRun = recordKind({
     doneOn: dateColumn({ label: 'Done on' }),
     worker: textColumn({ label: 'Worker', maxLength: 80 }),
     skill: choiceColumn({ label: 'Work', options: SKILLS }),
+    begunAtH: optionalColumn(
+      numberColumn({
+        label: 'Begun at, hour of the day (UTC)',
+        unit: 'h',
+        min: 0,
+        max: 24,
+        help: 'Such as 6.5 for half past six. Left empty, the run is held against the readings of its day.',
+      }),
+    ),
     assemblies: numberColumn({ label: 'Assemblies', unit: 'boards', min: 0, max: 1_000_000, whole: true }),
     serials: optionalColumn(textColumn({ label: 'Serial numbers', maxLength: 200 })),
     lots: optionalColumn(

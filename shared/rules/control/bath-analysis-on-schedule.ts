@@ -1,14 +1,14 @@
 import { bathAnalysisInterval } from '@/shared/plan/limits/control-bath'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
-import { dateOf } from '@/shared/quantity/calendar'
 import { bathComposition as characteristic } from '@/shared/records/characteristics/bath-composition'
 import { daysOfWork } from '@/shared/records/soldering-work'
 import type { Judged } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf, recordsOf } from '@/shared/rules/record-source'
+import { calibrations, instrumentsOnFile } from '@/shared/rules/log-record-sources'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import { judgeSchedule } from '@/shared/logs/checks-on-schedule'
+import { daysChecked, judgeSchedule } from '@/shared/logs/checks-on-schedule'
 import { keepsBath } from '@/shared/plan/soldering-baths'
 
 export const bathAnalysisOnScheduleRule = rule({
@@ -16,22 +16,26 @@ export const bathAnalysisOnScheduleRule = rule({
   title: 'Bath analysed on schedule',
   why: 'Contaminants build up with every board; an old analysis says what the bath was, not what it is.',
   stage: 'control',
-  version: 1,
+  version: 2,
   reads: {
     process: optional(solderingProcess),
     interval: bathAnalysisInterval,
     logs: logsOf(characteristic),
     runs: recordsOf('soldering-run', 'soldering runs'),
+    instruments: instrumentsOnFile,
+    calibrations,
   },
-  judge({ process, interval, logs, runs }): Judged {
+  judge({ process, interval, logs, runs, ...file }): Judged {
     if (!keepsBath(process)) return notApplicable('No solder bath is kept in this programme.')
     const subjects = logs
       .filter(({ readings }) => readings.count > 0)
-      .map(({ code, readings }) => ({
-        subject: `log ${code}`,
-        checks: (readings.columns['at'] ?? [])
-          .filter((at): at is number => typeof at === 'number')
-          .map(dateOf),
+      .map((log) => ({
+        subject: `log ${log.code}`,
+        checks: daysChecked(
+          log,
+          (log.readings.columns['at'] ?? []).filter((at): at is number => typeof at === 'number'),
+          file,
+        ),
       }))
     return {
       ...judgeSchedule({

@@ -5,7 +5,8 @@ import { bathMass } from '@/shared/plan/parameters/control-bath'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import { formatQuantity } from '@/shared/quantity/format'
 import { bathComposition as characteristic } from '@/shared/records/characteristics/bath-composition'
-import { undetermined, worstVerdict, type Judged, type Part } from '@/shared/rules/finding'
+import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
+import { decidingPart } from '@/shared/rules/parts'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
@@ -15,7 +16,8 @@ import { exchangeInWords, exchangeWorking, sumWorking } from '@/shared/baths/bat
 import { bathLimitReads, bathQuestions, chosenEdition, newCopperRead } from '@/shared/baths/bath-limits'
 import type { BathQuestion } from '@/shared/baths/bath-questions'
 import { tinPart } from '@/shared/baths/bath-tin'
-import { judgeSeries, windowInWords } from '@/shared/logs/logged-window'
+import { windowInWords } from '@/shared/logs/logged-window'
+import { judgeSeries } from '@/shared/logs/judge-logged-window'
 import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/log-record-sources'
 import { HOT_SOLDER_CAUTIONS, keepsBath } from '@/shared/plan/soldering-baths'
 
@@ -29,7 +31,7 @@ export const bathCompositionRule = rule({
   title: 'Solder bath contamination',
   why: 'Every board dissolves copper, gold and finish into the bath. Past a limit the joints turn gritty, brittle or dull, and each metal may pass while their sum does not.',
   stage: 'control',
-  version: 2,
+  version: 3,
   reads: {
     ...bathLimitReads,
     ...newCopperRead,
@@ -74,8 +76,8 @@ export const bathCompositionRule = rule({
         ? logs.flatMap((log) => tinPart(log, alloy, inputs.tinTolerance, massKg) ?? [])
         : []
     const parts = [...questions.map(judgedOf), ...tinParts]
-    const verdict = worstVerdict(parts.map((part) => part.verdict))
-    const worst = parts.find((part) => part.verdict === verdict)!
+    const worst = decidingPart(parts)!
+    const { verdict } = worst
     const asked = questions.find(({ subject }) => subject === worst.subject)
     return {
       verdict,

@@ -1,3 +1,4 @@
+import { ALLOYS } from '@/shared/materials/alloys'
 import { bathTemperatureTolerance } from '@/shared/plan/limits/control-bath'
 import { bathTemperatureTarget } from '@/shared/plan/parameters/control-bath'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
@@ -11,15 +12,13 @@ import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
 import { distinctSources } from '@/shared/sources/distinct-sources'
-import {
-  bothWindows,
-  judgeLoggedWindow,
-  marginIn,
-  windowAround,
-  windowInWords,
-} from '@/shared/logs/logged-window'
+import { bothWindows, marginIn, windowAround, windowInWords } from '@/shared/logs/logged-window'
+import { judgeLoggedWindow } from '@/shared/logs/judge-logged-window'
 import { bathRange, bathRangeReads, bathRulings } from '@/shared/logs/process-windows'
 import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/log-record-sources'
+import { solderingRuns } from '@/shared/rules/assembly-record-sources'
+import { MACHINE_WORK } from '@/shared/logs/runs-held'
+import { bathTemperatureInterval } from '@/shared/plan/limits/control-intervals'
 import { HOT_SOLDER_CAUTIONS, keepsBath } from '@/shared/plan/soldering-baths'
 
 export const bathTemperatureRule = rule({
@@ -27,7 +26,7 @@ export const bathTemperatureRule = rule({
   title: 'Solder bath temperature',
   why: 'Too cool and solder neither wets in time nor rises in the holes; too hot and copper dissolves, flux burns off and boards suffer.',
   stage: 'control',
-  version: 2,
+  version: 3,
   reads: {
     family: alloyFamily,
     target: bathTemperatureTarget,
@@ -38,17 +37,21 @@ export const bathTemperatureRule = rule({
     answers: signalAnswers,
     instruments: instrumentsOnFile,
     calibrations,
+    runs: solderingRuns,
+    interval: bathTemperatureInterval,
   },
   judge(inputs): Judged {
     const { family, target, process, tolerance, logs, answers, instruments } = inputs
     if (!keepsBath(process)) return notApplicable('No solder bath is kept in this programme.')
     const ofFamily = bathRange(family, process, inputs)
-    const sources = distinctSources([tolerance, ...bathRulings(family, inputs)].map(sourceOf))
+    const sources = distinctSources(
+      [tolerance, ...bathRulings(family, inputs), inputs.interval].map(sourceOf),
+    )
     const { verdict, margin } = marginIn(ofFamily, target)
     if (verdict === 'fails' && margin)
       return {
         verdict,
-        found: `The specified bath temperature of ${formatQuantity(target, '°C')} lies outside what a ${family} bath is run at.`,
+        found: `The specified bath temperature of ${formatQuantity(target, '°C')} lies outside what a bath of ${inputs.alloy ? ALLOYS[inputs.alloy].label : family} is run at.`,
         limit: windowInWords(ofFamily),
         margin,
         working: [],
@@ -62,27 +65,30 @@ export const bathTemperatureRule = rule({
       }
     const around = windowAround(target, tolerance.value, '°C', tolerance.document)
     const window = bothWindows(ofFamily, around)
+    const judged = judgeLoggedWindow({
+      what: 'Solder bath temperature',
+      series: logs.map((log) => columnSeries(log, characteristic.charted)),
+      window,
+      answers,
+      instruments: { instruments, calibrations: inputs.calibrations },
+      mend: (newest) =>
+        `Bring the bath ${newest < target ? 'up' : 'down'} to ${formatQuantity(target, '°C')}, let it settle and measure again.`,
+      recordIn: 'a log of solder bath temperature',
+      work: { ...MACHINE_WORK, runs: inputs.runs, interval: inputs.interval },
+    })
     return {
-      ...judgeLoggedWindow({
-        what: 'Solder bath temperature',
-        series: logs.map((log) => columnSeries(log, characteristic.charted)),
-        window,
-        answers,
-        instruments: { instruments, calibrations: inputs.calibrations },
-        mend: (newest) =>
-          `Bring the bath ${newest < target ? 'up' : 'down'} to ${formatQuantity(target, '°C')}, let it settle and measure again.`,
-        recordIn: 'a log of solder bath temperature',
-      }),
+      ...judged,
       working: [
         {
           label: 'Window',
-          formula: 'target ± tolerance, within what the alloy family is run at',
+          formula: 'target ± tolerance, within what the alloy is run at',
           numbers: `${target} ± ${tolerance.value} °C; ${windowInWords(ofFamily)}`,
           result: `${window.least ? formatQuantity(window.least.value, '°C') : '−∞'} to ${window.most ? formatQuantity(window.most.value, '°C') : '∞'}`,
         },
       ],
       sources,
       notes: [
+        ...(judged.notes ?? []),
         'Old documents print bath temperatures in °F and °C that do not agree; the °C values are used here.',
       ],
       cautions: HOT_SOLDER_CAUTIONS,

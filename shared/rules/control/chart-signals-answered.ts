@@ -1,3 +1,4 @@
+import { formatNumber } from '@/shared/quantity/format'
 import { chartPhases, chartRules, processCharts } from '@/shared/plan/parameters/control-charts'
 import { fluxControlMethod } from '@/shared/plan/parameters/control-flux'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
@@ -5,8 +6,9 @@ import { CHARACTERISTICS, type CharacteristicKey } from '@/shared/records/charac
 import type { Log } from '@/shared/records/log'
 import { LEVEL_CHARACTERISTICS } from '@/shared/logs/level-characteristics'
 import { answerTo, type SignalAnswer } from '@/shared/logs/signal-answers'
-import { undetermined, worstVerdict, type Judged, type Part } from '@/shared/rules/finding'
+import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
 import { allLogs } from '@/shared/rules/record-source'
+import { decidingPart } from '@/shared/rules/parts'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { optional, rule } from '@/shared/rules/rule'
 import { specifiedChart, type ChosenChart } from '@/shared/charts/chart-choice'
@@ -16,7 +18,7 @@ import { chartLabel } from '@/shared/charts/chart-words'
 import { LOG_CHARTS } from '@/shared/charts/kinds/log-charts'
 import { askedSignals, canBeCharted, type Charting, type LogSignal } from '@/shared/charts/log-chart'
 import { signalAnswers } from '@/shared/rules/log-record-sources'
-import { RUN_RULE_SETS } from '@/shared/charts/run-rule-sets'
+import { falseSignalsExpected, RUN_RULE_SETS, USUAL_RUN_RULES } from '@/shared/charts/run-rule-sets'
 import { keepsBath } from '@/shared/plan/soldering-baths'
 
 export const chartSignalsAnsweredRule = rule({
@@ -24,7 +26,7 @@ export const chartSignalsAnsweredRule = rule({
   title: 'Chart signals answered',
   why: 'A signal says that something changed, inside the limits or not. Found while it is fresh, its cause can be removed; left alone, the chart is wallpaper.',
   stage: 'control',
-  version: 3,
+  version: 4,
   reads: {
     asked: optional(chartRules),
     charts: optional(processCharts),
@@ -35,7 +37,16 @@ export const chartSignalsAnsweredRule = rule({
     logs: allLogs,
     answers: signalAnswers,
   },
-  judge({ asked = 'limits', charts, phases, process, fluxControl, logs, answers, ...brought }): Judged {
+  judge({
+    asked = USUAL_RUN_RULES,
+    charts,
+    phases,
+    process,
+    fluxControl,
+    logs,
+    answers,
+    ...brought
+  }): Judged {
     const set = RUN_RULE_SETS[asked]
     const limit = `Every signal (${set.asked.map(({ id }) => id).join(', ')}) of a log that stays level has a recorded cause and action.`
     const level = LEVEL_CHARACTERISTICS.flatMap((key) => logs.get(key) ?? []).filter(
@@ -67,8 +78,9 @@ export const chartSignalsAnsweredRule = rule({
         parts,
         sources,
       }
-    const verdict = worstVerdict(parts.map((part) => part.verdict))
-    const worst = parts.find((part) => part.verdict === verdict)!
+    const worst = decidingPart(parts)!
+    const { verdict } = worst
+    const readings = charted.reduce((sum, one) => sum + (one.drawn ? one.readings : 0), 0)
     const total = charted.reduce((sum, { signals }) => sum + signals, 0)
     const open = charted.reduce((sum, { unanswered }) => sum + unanswered, 0)
     return {
@@ -76,7 +88,9 @@ export const chartSignalsAnsweredRule = rule({
       found:
         open > 0
           ? `${open} of ${total} signals are unanswered. ${worst.subject}: ${worst.found}`
-          : `${total} signals on ${level.length} logs, each answered.`,
+          : verdict === 'undetermined'
+            ? `${worst.subject}: ${worst.found}`
+            : `${total} signals on ${level.length} logs, each answered.`,
       limit,
       working: [
         ...used.map((chart) => ({
@@ -88,14 +102,19 @@ export const chartSignalsAnsweredRule = rule({
       ],
       sources,
       remedy: worst.remedy,
+      ...(verdict === 'undetermined' && {
+        missing: parts
+          .filter((part) => part.verdict === verdict)
+          .map((part) => `${part.subject}: ${part.found}`),
+      }),
       parts,
       notes: [
-        ...(asked === 'limits'
+        ...(asked === USUAL_RUN_RULES
           ? [
               'The zone rules are drawn on the chart; this programme asks an answer only for points beyond the limits.',
             ]
           : []),
-        'About 3 in 1000 points lie beyond the limits while nothing has changed, and more where readings follow close upon each other: "looked for, no cause found" is an answer.',
+        `About ${formatNumber(falseSignalsExpected(asked, readings), 2)} of the signals asked for are to be expected on these ${readings} readings while nothing has changed, and more where limits are estimated from few readings or readings follow close upon each other: "looked for, no cause found" is an answer.`,
         'Bath metals, irons, store and thermal profiles are not charted here; their own rules judge them.',
         'Charted is what the specification limits: density brought to one temperature, dwell from length and speed, the acid number from its titration.',
       ],
@@ -107,6 +126,7 @@ interface JudgedLog {
   readonly chart: ChosenChart
   readonly part: Part
   readonly drawn: boolean
+  readonly readings: number
   readonly signals: number
   readonly unanswered: number
 }
@@ -123,11 +143,21 @@ function judgeLog(
   const { chart } = charting.choice
   const length = series?.values.length ?? 0
   if (!series || !canBeCharted(series.values)) {
-    const found =
-      length < FEWEST_TO_CHART
-        ? `${length} readings are too few to chart; they are judged against their window only.`
-        : `all ${length} readings are alike: the instrument may be too coarse to show the spread.`
-    return { chart, part: { subject, verdict: 'meets', found }, drawn: false, signals: 0, unanswered: 0 }
+    const more = FEWEST_TO_CHART - length
+    const part: Part =
+      more > 0
+        ? {
+            subject,
+            verdict: 'undetermined',
+            found: `${length} readings are too few to chart: ${more} more.`,
+            remedy: { says: `Take ${more} more readings.` },
+          }
+        : {
+            subject,
+            verdict: 'not applicable',
+            found: `all ${length} readings are alike: there is no spread to draw limits from.`,
+          }
+    return { chart, part, drawn: false, readings: length, signals: 0, unanswered: 0 }
   }
   const signals = askedSignals(series, charting)
   const open = signals.filter(
@@ -146,7 +176,7 @@ function judgeLog(
         verdict: 'meets',
         found: `${length} readings, ${signals.length} signals, all answered.`,
       }
-  return { chart, part, drawn: true, signals: signals.length, unanswered: open.length }
+  return { chart, part, drawn: true, readings: length, signals: signals.length, unanswered: open.length }
 }
 
 const remedyFor = ({ code }: Log, { chartRule, readingAt }: LogSignal): string =>

@@ -11,15 +11,20 @@ import { undetermined, type Judged, type WorkingLine } from '@/shared/rules/find
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
-import { judgeLoggedWindow, windowAround } from '@/shared/logs/logged-window'
+import { sourceOf } from '@/shared/rules/ruling-source'
+import { windowAround } from '@/shared/logs/logged-window'
+import { judgeLoggedWindow } from '@/shared/logs/judge-logged-window'
 import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/log-record-sources'
+import { solderingRuns } from '@/shared/rules/assembly-record-sources'
+import { MACHINE_WORK } from '@/shared/logs/runs-held'
+import { fluxAcidNumberInterval } from '@/shared/plan/limits/control-intervals'
 
 export const fluxAcidNumberRule = rule({
   id: 'flux-acid-number',
   title: 'Flux acid number',
   why: 'Flux with few solids weighs almost as its thinner: only its acid tells its strength. Too little acid and solder does not wet; too much stays behind on the board.',
   stage: 'control',
-  version: 2,
+  version: 3,
   reads: {
     method: fluxControlMethod,
     target: optional(fluxAcidNumberTarget),
@@ -28,8 +33,19 @@ export const fluxAcidNumberRule = rule({
     answers: signalAnswers,
     instruments: instrumentsOnFile,
     calibrations,
+    runs: solderingRuns,
+    interval: fluxAcidNumberInterval,
   },
-  judge({ method, target, tolerance, logs, answers, instruments, calibrations: certificates }): Judged {
+  judge({
+    method,
+    target,
+    tolerance,
+    logs,
+    answers,
+    instruments,
+    calibrations: certificates,
+    ...rest
+  }): Judged {
     if (method !== 'acid-number') return notApplicable('The flux is not controlled by its acid number.')
     if (target === undefined || tolerance === undefined) {
       const missing = [
@@ -51,6 +67,7 @@ export const fluxAcidNumberRule = rule({
             ? 'Add the thinner that the flux maker names in small amounts, stir and titrate again.'
             : 'Add fresh flux or renew the tank, stir and titrate again.',
         recordIn: 'a log of flux acid number',
+        work: { ...MACHINE_WORK, runs: rest.runs, interval: rest.interval },
       }),
       working: series.flatMap(workingOf),
       sources: [
@@ -58,6 +75,7 @@ export const fluxAcidNumberRule = rule({
           cite: 'Titration as in ISO 9455-3 and IPC-TM-650 2.3.13 (formula from memory)',
           how: 'from memory',
         },
+        sourceOf(rest.interval),
       ],
       cautions: [
         'Flux thinner is highly flammable and the titrant is caustic: eye protection and gloves, no flame; the safety data sheets rule.',

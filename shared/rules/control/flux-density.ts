@@ -24,8 +24,12 @@ import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
-import { judgeLoggedWindow, windowAround } from '@/shared/logs/logged-window'
+import { windowAround } from '@/shared/logs/logged-window'
+import { judgeLoggedWindow } from '@/shared/logs/judge-logged-window'
 import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/log-record-sources'
+import { solderingRuns } from '@/shared/rules/assembly-record-sources'
+import { MACHINE_WORK } from '@/shared/logs/runs-held'
+import { fluxDensityInterval } from '@/shared/plan/limits/control-intervals'
 
 const CAUTIONS = [
   'Flux thinner is highly flammable (isopropyl alcohol flashes at about 12 °C) and its vapour travels: no flame, spark or hot solder near, heaters off, good extraction. The safety data sheet and local fire codes rule.',
@@ -37,7 +41,7 @@ export const fluxDensityRule = rule({
   title: 'Flux density, corrected for temperature',
   why: 'Thinner evaporates and the flux thickens: too much stays on the board, or too little reaches it. Density tells, if it is brought to one temperature and the flux holds enough solids.',
   stage: 'control',
-  version: 2,
+  version: 3,
   reads: {
     method: fluxControlMethod,
     solids: optional(fluxSolids),
@@ -52,6 +56,8 @@ export const fluxDensityRule = rule({
     answers: signalAnswers,
     instruments: instrumentsOnFile,
     calibrations,
+    runs: solderingRuns,
+    interval: fluxDensityInterval,
   },
   judge({ method, solids, target, tolerance, solidsLeast, logs, answers, instruments, ...rest }): Judged {
     if (method !== 'density') return notApplicable('The flux is not controlled by density.')
@@ -77,6 +83,7 @@ export const fluxDensityRule = rule({
       instruments: { instruments, calibrations: rest.calibrations },
       mend: (newest) => correction(newest, target, thinner, rest.tank),
       recordIn: 'a log of flux density',
+      work: { ...MACHINE_WORK, runs: rest.runs, interval: rest.interval },
     })
     return {
       ...judged,
@@ -87,6 +94,7 @@ export const fluxDensityRule = rule({
           how: 'computed',
         },
         sourceOf(solidsLeast),
+        sourceOf(rest.interval),
       ],
       notes: [...(judged.notes ?? []), ...assumed(rest)],
       cautions: CAUTIONS,

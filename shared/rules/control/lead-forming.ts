@@ -1,33 +1,57 @@
 import { leastBend } from '@/shared/physics/lead-bend'
-import { leadBendEdition } from '@/shared/plan/parameters/control-handling'
+import { leadBendGuard } from '@/shared/plan/limits/guard-bands'
+import { leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { leadBendEdition, leadsFormedHere } from '@/shared/plan/parameters/control-handling'
 import { formatQuantity } from '@/shared/quantity/format'
-import { verdictOn, worstVerdict, type Judged, type Margin, type Part } from '@/shared/rules/finding'
+import {
+  undetermined,
+  verdictOn,
+  worstVerdict,
+  type Judged,
+  type Margin,
+  type Part,
+} from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts, tightest } from '@/shared/rules/parts'
 import { recordsOf } from '@/shared/rules/record-source'
 import type { RecordOf } from '@/shared/records/record-kinds'
 import { optional, rule } from '@/shared/rules/rule'
+import { sourceOf } from '@/shared/rules/ruling-source'
 
 type Check = RecordOf<'lead-forming'>
-
-/** Within a twentieth of the least is marginal: calipers read no finer on a bend. */
-const GUARD_SHARE = 0.05
 
 export const leadFormingRule = rule({
   id: 'lead-forming',
   title: 'Component leads formed without harm',
   why: 'A bend too sharp or too near the body cracks the plating, the lead or the seal. None of it shows once the joint is soldered.',
   stage: 'control',
-  version: 1,
-  reads: { edition: optional(leadBendEdition), checks: recordsOf('lead-forming', 'lead forming checks') },
-  judge({ edition, checks }): Judged {
-    if (checks.length === 0)
-      return notApplicable(
-        'No lead forming check is recorded: where leads are bent here, record one for each part.',
-      )
+  version: 2,
+  reads: {
+    formed: optional(leadsFormedHere),
+    holes: optional(leadHoles),
+    edition: optional(leadBendEdition),
+    guard: leadBendGuard,
+    checks: recordsOf('lead-forming', 'lead forming checks'),
+  },
+  judge({ formed, holes = [], edition, guard, checks }): Judged {
+    if (checks.length === 0) {
+      if (formed === false) return notApplicable('No component lead is bent here.')
+      if (formed === undefined && holes.length === 0)
+        return notApplicable('No component with leads is specified.')
+      return formed === undefined
+        ? undetermined(
+            'Components with leads are specified, and nothing says whether their leads are bent here.',
+            [leadsFormedHere.label],
+          )
+        : undetermined('No lead forming check is recorded yet.', [
+            'a lead forming check of each part that is bent',
+          ])
+    }
     const first = leastBend(checks[0]!.leadDiameterMm, edition)
     return judgedByParts({
-      parts: checks.map((check) => judgeCheck(check, leastBend(check.leadDiameterMm, edition))),
+      parts: checks.map((check) =>
+        judgeCheck(check, leastBend(check.leadDiameterMm, edition), guard.value / 100),
+      ),
       noun: 'checks',
       limit: `Inside radius by ${first.radiusFrom}; straight before the bend by ${first.straightFrom}; no nick, crack or broken plating.`,
       working: [
@@ -40,16 +64,17 @@ export const leadFormingRule = rule({
       sources: [
         { cite: first.radiusFrom, how: 'published' },
         { cite: first.straightFrom, how: 'published' },
+        sourceOf(guard),
       ],
       cautions: ['Wear eye protection when leads are cut: the ends fly.'],
     })
   },
 })
 
-function judgeCheck(check: Check, least: ReturnType<typeof leastBend>): Part {
+function judgeCheck(check: Check, least: ReturnType<typeof leastBend>, guardShare: number): Part {
   const { part, checkedOn, insideRadiusMm, straightMm, marked } = check
-  const radius = marginOf(insideRadiusMm, least.radiusMm)
-  const straight = marginOf(straightMm, least.straightMm)
+  const radius = marginOf(insideRadiusMm, least.radiusMm, guardShare)
+  const straight = marginOf(straightMm, least.straightMm, guardShare)
   const verdict = marked ? 'fails' : worstVerdict([verdictOn(radius), verdictOn(straight)])
   return {
     subject: `${part}, ${checkedOn}`,
@@ -64,10 +89,10 @@ function judgeCheck(check: Check, least: ReturnType<typeof leastBend>): Part {
   }
 }
 
-const marginOf = (found: number, limit: number): Margin => ({
+const marginOf = (found: number, limit: number, guardShare: number): Margin => ({
   found,
   limit,
   unit: 'mm',
   direction: 'at least',
-  guardBand: GUARD_SHARE * limit,
+  guardBand: guardShare * limit,
 })

@@ -1,34 +1,51 @@
 import { FLOOR_LIFE_AT_MOST_C, floorLifeOf } from '@/shared/materials/moisture-sensitivity'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { RecordOf } from '@/shared/records/record-kinds'
-import { verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
+import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
 import { recordsOf } from '@/shared/rules/record-source'
-import { rule } from '@/shared/rules/rule'
+import { optional, rule } from '@/shared/rules/rule'
+import { sourceOf } from '@/shared/rules/ruling-source'
+import { floorLifeGuard } from '@/shared/plan/limits/guard-bands'
+import { moistureSensitiveParts } from '@/shared/plan/parameters/control-handling'
+import { surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
 
 type Exposure = RecordOf<'moisture-exposure'>
-
-const GUARD_SHARE = 0.1
 
 export const moistureFloorLifeRule = rule({
   id: 'moisture-floor-life',
   title: 'Moisture-sensitive parts within their floor life',
   why: 'Plastic packages drink moisture from the air; soldering heat turns it to steam, which cracks them inside where nobody sees it.',
   stage: 'control',
-  version: 1,
-  reads: { exposures: recordsOf('moisture-exposure', 'moisture exposures') },
-  judge({ exposures }): Judged {
-    if (exposures.length === 0)
-      return notApplicable(
-        'No moisture exposure is recorded: record one for each opened pack of sensitive parts.',
-      )
+  version: 2,
+  reads: {
+    sensitive: optional(moistureSensitiveParts),
+    surfaceMount: optional(surfaceMountJoints),
+    guard: floorLifeGuard,
+    exposures: recordsOf('moisture-exposure', 'moisture exposures'),
+  },
+  judge({ sensitive, surfaceMount = 0, guard, exposures }): Judged {
+    if (exposures.length === 0) {
+      if (sensitive === false)
+        return notApplicable('No moisture-sensitive part is soldered in this programme.')
+      if (sensitive === undefined && surfaceMount === 0)
+        return notApplicable('No surface-mount joint is specified, and no moisture-sensitive part.')
+      return sensitive === undefined
+        ? undetermined(
+            'Surface-mount joints are specified, and nothing says whether any of the parts is moisture-sensitive.',
+            [moistureSensitiveParts.label],
+          )
+        : undetermined('No moisture exposure is recorded yet.', [
+            'an exposure for each opened pack of sensitive parts',
+          ])
+    }
     return judgedByParts({
-      parts: exposures.map(judgeExposure),
+      parts: exposures.map((exposure) => judgeExposure(exposure, guard.value / 100)),
       noun: 'packs',
       limit: `Soldered within the floor life of the part's level, on a floor of at most ${FLOOR_LIFE_AT_MOST_C} °C and the level's humidity (J-STD-033).`,
       working: [],
-      sources: [floorLifeOf(exposures[0]!.level).source],
+      sources: [floorLifeOf(exposures[0]!.level).source, sourceOf(guard)],
       cautions: [
         'Baking ovens are hot, and tape and reels may not stand the heat: follow the part maker’s schedule.',
       ],
@@ -36,8 +53,12 @@ export const moistureFloorLifeRule = rule({
   },
 })
 
-function judgeExposure({ part, openedOn, level, hoursOpen, hottestC, dampestPct, baked }: Exposure): Part {
-  const { hours, atMostRelativeHumidityPct } = floorLifeOf(level)
+function judgeExposure(
+  { part, openedOn, level, hoursOpen, hottestC, dampestPct, baked, labelHours }: Exposure,
+  guardShare: number,
+): Part {
+  const { hours: ofLevel, atMostRelativeHumidityPct } = floorLifeOf(level)
+  const hours = level === '6' ? labelHours : ofLevel
   const subject = `${part}, opened ${openedOn}`
   const bake = {
     says: 'Bake to the part maker’s schedule before soldering, record it, and count the hours anew.',
@@ -50,24 +71,28 @@ function judgeExposure({ part, openedOn, level, hoursOpen, hottestC, dampestPct,
       found: 'level 6 is baked before every use, and was not.',
       remedy: bake,
     }
-  if (hours === null || level === '6')
+  if (hours === undefined)
     return {
       subject,
-      verdict: harsher && hours === null ? 'undetermined' : 'meets',
-      found:
-        harsher && hours === null
-          ? `the floor reached ${hottestC} °C and ${dampestPct} %: no published life covers that.`
-          : level === '6'
-            ? 'baked before use; the time to reflow is on its label.'
-            : 'level 1 has no limit in hours.',
-      ...(harsher && hours === null && { remedy: bake }),
+      verdict: 'undetermined',
+      found: 'baked before use, but the time to reflow that its label gives is not recorded.',
+      remedy: { says: 'Record the hours of the label with the exposure.' },
     }
+  if (hours === null)
+    return harsher
+      ? {
+          subject,
+          verdict: 'undetermined',
+          found: `the floor reached ${hottestC} °C and ${dampestPct} %: no published life covers that.`,
+          remedy: bake,
+        }
+      : { subject, verdict: 'meets', found: 'level 1 has no limit in hours.' }
   const margin: Margin = {
     found: hoursOpen,
     limit: hours,
     unit: 'h',
     direction: 'at most',
-    guardBand: GUARD_SHARE * hours,
+    guardBand: guardShare * hours,
   }
   const verdict = verdictOn(margin)
   if (verdict !== 'fails' && harsher)

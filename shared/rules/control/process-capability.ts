@@ -1,6 +1,6 @@
-import { capabilityLeast } from '@/shared/plan/limits/control-charts'
+import { capabilityConfidenceLeast, capabilityLeast } from '@/shared/plan/limits/control-charts'
 import { capabilityAsked } from '@/shared/plan/parameters/control-charts'
-import { formatAgainst, formatNumber } from '@/shared/quantity/format'
+import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
@@ -10,10 +10,11 @@ import {
   capabilityOf,
   FEWEST_FOR_CAPABILITY,
   newestStretch,
+  readingsToShow,
   type LogCapability,
   type NewestStretch,
-  CAPABILITY_CONFIDENCE,
 } from '@/shared/charts/capability-of-log'
+import { falseSignalsExpected, RUN_RULE_SETS } from '@/shared/charts/run-rule-sets'
 import { limitedLogs, limitedReads, type LimitedLog } from '@/shared/charts/limited-logs'
 
 export const processCapabilityRule = rule({
@@ -21,15 +22,21 @@ export const processCapabilityRule = rule({
   title: 'Capability of the process',
   why: 'Readings inside the limits today promise nothing for tomorrow unless the process is steady and its spread leaves room. Capability says how much room, and how surely it is known.',
   stage: 'control',
-  version: 2,
-  reads: { ...limitedReads, asked: optional(capabilityAsked), least: capabilityLeast },
+  version: 3,
+  reads: {
+    ...limitedReads,
+    asked: optional(capabilityAsked),
+    least: capabilityLeast,
+    sureness: capabilityConfidenceLeast,
+  },
   judge(inputs): Judged {
-    const { asked, least } = inputs
+    const { asked, least, sureness } = inputs
+    const confidence = Math.min(0.9999, sureness.value / 100)
     if (asked !== true) return notApplicable('This programme asks for no proof of capability.')
-    const limit = `Cpk of at least ${formatNumber(least.value)} with ${CAPABILITY_CONFIDENCE * 100} % confidence, on a log without a point beyond its control limits (${namedRuling(least)}).`
+    const limit = `Cpk and Ppk of at least ${formatNumber(least.value)} (${namedRuling(least)}) with ${formatQuantity(sureness.value, '%')} confidence (${namedRuling(sureness)}), on a log that no chosen run rule signals on.`
     const questions = limitedLogs(inputs)
       .filter(({ series }) => series.values.length > 0)
-      .map(answered)
+      .map((question) => answered(question, confidence))
     if (questions.length === 0)
       return undetermined(
         'No log has readings and a specified window yet: there is nothing to hold the spread against.',
@@ -46,6 +53,7 @@ export const processCapabilityRule = rule({
         { cite: 'NIST/SEMATECH e-Handbook 6.1.6: capability indices', how: 'published' },
         { cite: 'A. F. Bissell, Applied Statistics 39 (1990) 331: bound of Cpk', how: 'from memory' },
         sourceOf(least),
+        sourceOf(sureness),
       ],
       notes: [
         'Readings from before the newest fresh start of a log’s chart are left out.',
@@ -62,17 +70,22 @@ interface Answered extends LimitedLog {
   readonly capability: LogCapability | undefined
 }
 
-function answered(question: LimitedLog): Answered {
-  const stretch = newestStretch(question.series, question.phases)
-  return {
-    ...question,
-    stretch,
-    capability: capabilityOf(stretch.values, question.window, CAPABILITY_CONFIDENCE),
-  }
+function answered(question: LimitedLog, confidence: number): Answered {
+  const { series, window, charting } = question
+  const stretch = newestStretch(series, charting)
+  return { ...question, stretch, capability: capabilityOf(stretch, window, charting, confidence) }
 }
 
-/** Proven by the bound: meets. By the estimate alone: marginal. On an unstable log: no answer. */
-function partOf({ what, series, stretch, capability }: Answered, leastCpk: number): Part {
+/** An index by its customary name, as estimated and as shown. */
+interface Index {
+  readonly name: 'Cpk' | 'Ppk'
+  readonly index: number
+  readonly lowerBound: number
+  readonly readings: number
+}
+
+/** Shown by the bounds of both indices: meets. Likely only, or on an unsteady log: no answer yet. */
+function partOf({ what, series, stretch, charting, capability }: Answered, least: number): Part {
   const subject = `Log ${series.log.code} (${what})`
   const since = stretch.since === undefined ? '' : ` since “${stretch.since}”`
   if (!capability)
@@ -84,41 +97,54 @@ function partOf({ what, series, stretch, capability }: Answered, leastCpk: numbe
           ? `${stretch.values.length} readings${since}, of the ${FEWEST_FOR_CAPABILITY} that a capability needs.`
           : 'the readings show no spread: the instrument is too coarse to tell a capability.',
     }
-  const { study, pointsBeyond } = capability
-  const { cpk, cpkLowerBound } = study.shortTerm
-  const found = `Cpk ${formatAgainst(cpk, leastCpk, '1').found}, with ${CAPABILITY_CONFIDENCE * 100} % confidence at least ${formatAgainst(cpkLowerBound, leastCpk, '1').found}; long-term Ppk ${formatNumber(study.longTerm.cpk, 3)}, ${study.readings} readings${since}.`
+  const { study, signals } = capability
+  const { readings } = study
+  const indices: readonly Index[] = [
+    { name: 'Cpk', index: study.shortTerm.cpk, lowerBound: study.shortTerm.cpkLowerBound, readings },
+    { name: 'Ppk', index: study.longTerm.cpk, lowerBound: study.longTerm.cpkLowerBound, readings },
+  ]
+  const found = `${indices.map((one) => inWords(one, least)).join('; ')}; ${readings} readings${since}.`
   if (!study.speaksForTheFuture)
     return {
       subject,
       verdict: 'undetermined',
-      found: `the log is unstable (${pointsBeyond} points beyond the control limits), so its capability promises nothing. ${found}`,
+      found: `the log is unstable (${signals} ${signals === 1 ? 'signal' : 'signals'} by ${RUN_RULE_SETS[charting.rules].asked.map(({ id }) => id).join(', ')}; ${formatNumber(falseSignalsExpected(charting.rules, readings), 2)} false ones are to be expected of as many readings), so its capability promises nothing. ${found}`,
       remedy: { says: 'Find and remove the causes of the signals, then take readings anew.' },
     }
-  const margin: Margin = {
-    found: cpkLowerBound,
-    limit: leastCpk,
-    unit: '1',
-    direction: 'at least',
-    guardBand: 0,
-  }
+  const tighter = indices.reduce((one, other) => (other.lowerBound < one.lowerBound ? other : one))
+  const margin = marginOf(tighter.lowerBound, least)
   if (verdictOn(margin) === 'meets') return { subject, verdict: 'meets', found, margin }
-  if (cpk >= leastCpk)
+  const short = indices.reduce((one, other) => (other.index < one.index ? other : one))
+  if (short.index < least)
     return {
       subject,
-      verdict: 'marginal',
-      found: `${found} Likely, not shown: more readings narrow the bound.`,
-      remedy: { says: 'Take more readings while the process stays as it is.' },
+      verdict: 'fails',
+      found,
+      margin: marginOf(short.index, least),
+      remedy: {
+        says: 'Bring the mean to the middle of the window and lessen the spread, or let design widen the window.',
+      },
     }
+  const needed = Math.max(...indices.map((one) => readingsToShow(one, least)))
   return {
     subject,
-    verdict: 'fails',
-    found,
-    margin: { ...margin, found: cpk },
-    remedy: {
-      says: 'Bring the mean to the middle of the window and lessen the spread, or let design widen the window.',
-    },
+    verdict: 'undetermined',
+    found: `${found} Likely, not shown: ${Number.isFinite(needed) ? `about ${needed} readings in all would show it, if the process stays as it is` : 'no number of readings shows an index that lies on its limit'}.`,
+    margin,
+    remedy: { says: 'Take more readings while the process stays as it is.' },
   }
 }
+
+const inWords = ({ name, index, lowerBound }: Index, least: number): string =>
+  `${name} ${formatAgainst(index, least, '1').found}, shown ${formatAgainst(lowerBound, least, '1').found}`
+
+const marginOf = (found: number, limit: number): Margin => ({
+  found,
+  limit,
+  unit: '1',
+  direction: 'at least',
+  guardBand: 0,
+})
 
 function workingOf({ what, series, window, capability }: Answered): Judged['working'] {
   if (!capability) return []

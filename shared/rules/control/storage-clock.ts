@@ -1,16 +1,15 @@
+import { storageClockGuard } from '@/shared/plan/limits/guard-bands'
+import type { Ruling } from '@/shared/plan/requirement'
 import { reaffirmationAgeMost } from '@/shared/plan/limits/evaluation-storage'
 import { daysBetween } from '@/shared/quantity/calendar'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Lot } from '@/shared/records/lot'
 import { lotName } from '@/shared/records/lot-identity'
-import {
-  undetermined,
-  verdictOn,
-  worstVerdict,
-  type Judged,
-  type Margin,
-  type Part,
-} from '@/shared/rules/finding'
+import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
+import { decidingPart } from '@/shared/rules/parts'
+import { passingReads, solderabilityResults, type SolderabilityResult } from '@/shared/sampling/passing-tests'
+import type { SolderingRun } from '@/shared/records/soldering-work'
+import { runsInWords } from '@/shared/logs/runs-held'
 import { lots, recordsOf } from '@/shared/rules/record-source'
 import { rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
@@ -23,26 +22,25 @@ import {
   newestOnOrBefore,
   startOfStorage,
   storageReads,
-  testDays,
 } from '@/shared/storage/storage-time'
-
-/** Less than so much of the time allowed left at soldering is marginal. */
-const GUARD_SHARE = 0.1
 
 export const storageClockRule = rule({
   id: 'storage-clock',
   title: 'Time from evaluation to soldering',
   why: 'What wetted well when it was tested goes on ageing. The clock runs from making and from the test, and stops when the solder flows.',
   stage: 'control',
-  version: 2,
+  version: 3,
   reads: {
     ...storageReads,
+    ...passingReads,
     testedMost: reaffirmationAgeMost,
+    guard: storageClockGuard,
     lots,
     runs: recordsOf('soldering-run', 'soldering runs'),
   },
-  judge({ boardMonths, partMonths, testedMost, lots: onFile, runs }): Judged {
-    const limit = `Soldered within ${formatQuantity(boardMonths, 'months')} (boards) or ${formatQuantity(partMonths, 'months')} (components) in store, and within ${formatQuantity(testedMost.value, 'days')} of the newest solderability test (${namedRuling(testedMost)}).`
+  judge(inputs): Judged {
+    const { boardMonths, partMonths, testedMost, lots: onFile, runs } = inputs
+    const limit = `Soldered within ${formatQuantity(boardMonths, 'months')} (boards) or ${formatQuantity(partMonths, 'months')} (components) in store, and within ${formatQuantity(testedMost.value, 'days')} of the newest solderability test it passed (${namedRuling(testedMost)}).`
     const used = lotsUsed(runs)
     if (used.length === 0)
       return undetermined(
@@ -55,17 +53,20 @@ export const storageClockRule = rule({
       const lot = byCode.get(codeKey(code))
       if (!lot) return [unknownLot(code, days[0]!)]
       const months = monthsFor(lot, boardMonths, partMonths)
-      return months === undefined ? [] : [judgeLot(lot, days, months, testedMost.value)]
+      return months === undefined
+        ? []
+        : [judgeLot(lot, days, months, solderabilityResults(lot, inputs), inputs)]
     })
+    const unnamed = runs.filter((run) => MADE_OF_LOTS.has(run.skill) && lotCodes(run.lots).length === 0)
+    const all = unnamed.length > 0 ? [...parts, runsWithoutLots(unnamed)] : parts
     if (parts.length === 0)
       return undetermined(
         'The soldering runs name no lot of boards or components.',
         ['the lots of boards and components in each soldering run'],
         limit,
       )
-    const verdict = worstVerdict(parts.map((part) => part.verdict))
-    const worst = parts.find((part) => part.verdict === verdict)!
-    const unnamed = runs.filter(({ lots: named }) => lotCodes(named).length === 0).length
+    const worst = decidingPart(all)!
+    const { verdict } = worst
     return {
       verdict,
       found: `${worst.subject}: ${worst.found}`,
@@ -74,26 +75,47 @@ export const storageClockRule = rule({
       working: [
         { label: 'Lots soldered', result: `${parts.length} of boards and components in ${runs.length} runs` },
       ],
-      sources: [sourceOf(testedMost)],
+      sources: [sourceOf(testedMost), sourceOf(inputs.guard)],
       remedy: worst.remedy,
-      ...(verdict === 'undetermined' && { missing: [`${worst.subject} on file`] }),
-      parts,
+      ...(verdict === 'undetermined' && {
+        missing: all.filter((part) => part.verdict === verdict).map((part) => part.subject),
+      }),
+      parts: all,
       notes: [
         'A date code of four figures is read as year and week of making; without one the clock starts at receipt, which is later than the truth.',
-        ...(unnamed > 0 ? [`${unnamed} runs name no lot and are not judged.`] : []),
       ],
     }
   },
 })
 
+/** Work that takes boards and components; rework and cleaning may need none. */
+const MADE_OF_LOTS: ReadonlySet<SolderingRun['skill']> = new Set([
+  'hand-soldering',
+  'machine-soldering',
+  'reflow-soldering',
+])
+
+const runsWithoutLots = (runs: readonly SolderingRun[]): Part => ({
+  subject: 'The lots of every soldering run',
+  verdict: 'undetermined',
+  found: `${runsInWords(runs)}: no lot is named.`,
+  remedy: { says: 'Record the runs again with the codes of the lots that went into them.' },
+})
+
 const unknownLot = (code: string, day: string): Part => ({
-  subject: `Lot ${code}`,
+  subject: `Lot ${code} on file`,
   verdict: 'undetermined',
   found: `soldered on ${day}, but no lot of that code is on file.`,
   remedy: { says: `Enter lot ${code} with its tests, or put the code in the soldering run right.` },
 })
 
-function judgeLot(lot: Lot, days: readonly string[], months: number, testedMostDays: number): Part {
+function judgeLot(
+  lot: Lot,
+  days: readonly string[],
+  months: number,
+  results: readonly SolderabilityResult[],
+  { testedMost, guard }: { readonly testedMost: Ruling; readonly guard: Ruling },
+): Part {
   const subject = lotName(lot)
   const first = days[0]!
   if (lot.disposition?.verdict === 'reject')
@@ -103,13 +125,23 @@ function judgeLot(lot: Lot, days: readonly string[], months: number, testedMostD
       found: `soldered on ${first} although it was rejected.`,
       remedy: { says: 'Set the assemblies aside and let quality decide what becomes of them.' },
     }
-  const tests = testDays(lot)
+  const failed = days
+    .map((day) => ({ day, newest: results.filter(({ testedOn }) => testedOn <= day).at(-1) }))
+    .find(({ newest }) => newest?.passed === false)
+  if (failed)
+    return {
+      subject,
+      verdict: 'fails',
+      found: `soldered on ${failed.day} although it failed the test of ${failed.newest!.testedOn}.`,
+      remedy: { says: 'Set the assemblies aside and let quality decide what becomes of them.' },
+    }
+  const tests = results.filter(({ passed }) => passed).map(({ testedOn }) => testedOn)
   const untested = tests[0] === undefined || tests[0] > first
   if (untested)
     return {
       subject,
       verdict: 'fails',
-      found: `soldered on ${first} before any solderability test${tests[0] ? ` (first on ${tests[0]})` : ''}.`,
+      found: `soldered on ${first} before it had passed any solderability test under the specified conditions${tests[0] ? ` (first on ${tests[0]})` : ''}.`,
       remedy: { says: 'Test what is left of the lot; let quality judge the assemblies made from it.' },
     }
   const start = startOfStorage(lot)
@@ -120,6 +152,7 @@ function judgeLot(lot: Lot, days: readonly string[], months: number, testedMostD
     `in store since ${start}`,
     daysBetween(start, last),
     allowed,
+    guard,
     last,
     'Solder no more of it; reaffirm its solderability and ask quality for a concession that names it.',
   )
@@ -129,27 +162,30 @@ function judgeLot(lot: Lot, days: readonly string[], months: number, testedMostD
     subject,
     `tested ${newestOnOrBefore(tests, oldest.day)}`,
     oldest.age,
-    testedMostDays,
+    testedMost.value,
+    guard,
     oldest.day,
     'Test a sample again before more of the lot is soldered.',
   )
-  const verdict = worstVerdict([stored.verdict, sinceTest.verdict])
-  if (stored.verdict === sinceTest.verdict)
-    return room(stored.margin) <= room(sinceTest.margin) ? stored : sinceTest
-  return stored.verdict === verdict ? stored : sinceTest
+  return decidingPart([stored, sinceTest])!
 }
-
-const room = ({ found, limit }: Margin): number => limit - found
 
 function partAt(
   subject: string,
   since: string,
   found: number,
   limit: number,
+  guard: Ruling,
   day: string,
   says: string,
 ): Part & { margin: Margin } {
-  const margin: Margin = { found, limit, unit: 'days', direction: 'at most', guardBand: GUARD_SHARE * limit }
+  const margin: Margin = {
+    found,
+    limit,
+    unit: 'days',
+    direction: 'at most',
+    guardBand: (guard.value / 100) * limit,
+  }
   const verdict = verdictOn(margin)
   return {
     subject,

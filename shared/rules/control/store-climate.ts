@@ -21,7 +21,7 @@ export const storeClimateRule = rule({
   title: 'Climate of the store',
   why: 'The months that a finish may wait were reckoned at one temperature. A warmer store ages it faster than the clock counts, a damp one tarnishes and corrodes it.',
   stage: 'control',
-  version: 1,
+  version: 2,
   reads: {
     temperature: storageTemperature,
     humidityMost: storeHumidityMost,
@@ -34,9 +34,11 @@ export const storeClimateRule = rule({
       humidity: { most: { value: humidityMost.value, document: namedRuling(humidityMost) }, unit: '% RH' },
     }
     const stored = onFile.filter((lot) => isUsable(lot) && monthsFor(lot, 1, 1) !== undefined)
+    const logged = logs.filter(({ readings }) => readings.count > 0)
     const parts = [
-      ...logs.filter(({ readings }) => readings.count > 0).flatMap((log) => logParts(log, windows)),
+      ...logged.flatMap((log) => logParts(log, windows)),
       ...stored.flatMap((lot) => lotParts(lot, windows)),
+      ...(stored.length > 0 ? [loggedFrom(stored, logged)] : []),
     ]
     if (parts.length === 0) return notApplicable('No lot is in store, and no climate of a store is logged.')
     return judgedByParts({
@@ -47,7 +49,6 @@ export const storeClimateRule = rule({
       sources: [sourceOf(humidityMost)],
       notes: [
         'Ageing follows the mean of the warmest time, so each month is held against the temperature, not each reading.',
-        ...(logs.length === 0 ? ['No store is logged: the conditions are those stated at receipt.'] : []),
       ],
     })
   },
@@ -77,6 +78,24 @@ function logParts(log: Log, windows: Windows): Part[] {
     ...part('temperature', 'temperatureC', windows.temperature),
     ...part('humidity', 'relativeHumidityPct', windows.humidity),
   ]
+}
+
+/** What is stated at receipt says nothing of the months after it: the store is to be logged while lots wait. */
+function loggedFrom(stored: readonly Lot[], logs: readonly Log[]): Part {
+  const subject = 'A log of the store while lots wait'
+  const first = stored.map(({ receivedOn }) => receivedOn).reduce((one, other) => (other < one ? other : one))
+  const since = instantOf(first)
+  const readings = logs
+    .flatMap((log) => columnSeries(log, 'temperatureC').instants)
+    .filter((at) => at >= since)
+  if (readings.length > 0)
+    return { subject, verdict: 'meets', found: `${readings.length} readings since ${first}.` }
+  return {
+    subject,
+    verdict: 'undetermined',
+    found: `no reading since the first lot came in on ${first}: how it was received is not how it was kept.`,
+    remedy: { says: 'Record temperature and humidity of the store in a log of store climate.' },
+  }
 }
 
 interface MonthMean {

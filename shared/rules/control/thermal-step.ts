@@ -11,8 +11,12 @@ import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
-import { boundBy, judgeLoggedWindow } from '@/shared/logs/logged-window'
+import { boundBy } from '@/shared/logs/logged-window'
+import { judgeLoggedWindow } from '@/shared/logs/judge-logged-window'
 import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/log-record-sources'
+import { solderingRuns } from '@/shared/rules/assembly-record-sources'
+import { MACHINE_WORK } from '@/shared/logs/runs-held'
+import { wavePreheatInterval } from '@/shared/plan/limits/control-intervals'
 import { passesWave } from '@/shared/plan/soldering-baths'
 
 /** The step each board made into the wave, in K: by the bath as measured then, else as specified. */
@@ -28,7 +32,7 @@ export const thermalStepRule = rule({
   title: 'Step of temperature into the wave',
   why: 'Ceramic parts crack when they go from a cool preheat into hot solder; the crack opens years later.',
   stage: 'control',
-  version: 2,
+  version: 3,
   reads: {
     process: optional(solderingProcess),
     bath: bathTemperatureTarget,
@@ -39,21 +43,25 @@ export const thermalStepRule = rule({
     answers: signalAnswers,
     instruments: instrumentsOnFile,
     calibrations,
+    runs: solderingRuns,
+    interval: wavePreheatInterval,
   },
   judge({ process, bath, chips, most, chipMost, logs, answers, instruments, ...rest }): Judged {
     if (!passesWave(process)) return notApplicable('No board passes over a wave in this programme.')
     const ruling = chips === false || most.value < chipMost.value ? most : chipMost
+    const judged = judgeLoggedWindow({
+      what: 'Step into the wave',
+      series: logs.map((log) => stepSeries(log, bath)),
+      window: { most: boundBy(ruling), unit: 'K' },
+      answers,
+      instruments: { instruments, calibrations: rest.calibrations },
+      mend: (step) =>
+        `Raise the preheat by ${formatQuantity(step - ruling.value, 'K')} or more, within its own window, or run the bath cooler.`,
+      recordIn: 'a log of preheat',
+      work: { ...MACHINE_WORK, runs: rest.runs, interval: rest.interval },
+    })
     return {
-      ...judgeLoggedWindow({
-        what: 'Step into the wave',
-        series: logs.map((log) => stepSeries(log, bath)),
-        window: { most: boundBy(ruling), unit: 'K' },
-        answers,
-        instruments: { instruments, calibrations: rest.calibrations },
-        mend: (step) =>
-          `Raise the preheat by ${formatQuantity(step - ruling.value, 'K')} or more, within its own window, or run the bath cooler.`,
-        recordIn: 'a log of preheat',
-      }),
+      ...judged,
       working: [
         {
           label: 'Step',
@@ -62,9 +70,11 @@ export const thermalStepRule = rule({
           result: 'see each log',
         },
       ],
-      sources: [sourceOf(ruling)],
-      notes:
-        chips === undefined ? ['Ceramic chip capacitors are taken to pass through the wave.'] : undefined,
+      sources: [sourceOf(ruling), sourceOf(rest.interval)],
+      notes: [
+        ...(judged.notes ?? []),
+        ...(chips === undefined ? ['Ceramic chip capacitors are taken to pass through the wave.'] : []),
+      ],
     }
   },
 })

@@ -3,6 +3,7 @@ import { tipTemperature as characteristic } from '@/shared/records/characteristi
 import { daysOfWork } from '@/shared/records/soldering-work'
 import type { Judged } from '@/shared/rules/finding'
 import { logsOf, recordsOf } from '@/shared/rules/record-source'
+import { calibrations, instrumentsOnFile } from '@/shared/rules/log-record-sources'
 import { rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { judgeSchedule } from '@/shared/logs/checks-on-schedule'
@@ -13,15 +14,17 @@ export const tipChecksOnScheduleRule = rule({
   title: 'Irons checked on schedule',
   why: 'Tips wear and stations drift unseen: work between two far checks rests on hope.',
   stage: 'control',
-  version: 1,
+  version: 2,
   reads: {
     interval: tipCheckInterval,
     logs: logsOf(characteristic),
     runs: recordsOf('soldering-run', 'soldering runs'),
+    instruments: instrumentsOnFile,
+    calibrations,
   },
-  judge({ interval, logs, runs }): Judged {
+  judge({ interval, logs, runs, ...file }): Judged {
     const days = daysOfWork(runs, ['hand-soldering', 'rework'])
-    const subjects = ironsChecked(logs)
+    const subjects = ironsChecked(logs, file)
     return {
       ...judgeSchedule({
         check: 'Tip check',
@@ -34,6 +37,7 @@ export const tipChecksOnScheduleRule = rule({
       sources: [sourceOf(interval)],
       notes: [
         'Every iron on the log is taken to be in use on every day of hand work; take a spare off the log.',
+        'A check by an instrument out of calibration then counts as none.',
       ],
     }
   },

@@ -2,7 +2,8 @@ import { TIP_GROUND_BY_EDITION, tipGroundMost, tipLeakageMost } from '@/shared/p
 import { tipAccuracyEdition } from '@/shared/plan/parameters/control-hand'
 import { dateOf } from '@/shared/quantity/calendar'
 import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
-import { calibrationStanding, type InstrumentFile } from '@/shared/instruments/calibration-status'
+import type { InstrumentFile } from '@/shared/instruments/calibration-status'
+import { checkDoubt } from '@/shared/irons/check-doubt'
 import { tipGround as characteristic } from '@/shared/records/characteristics/tip-ground'
 import { cellAt } from '@/shared/logs/log-series'
 import type { Log } from '@/shared/records/log'
@@ -16,6 +17,8 @@ import {
   type Part,
 } from '@/shared/rules/finding'
 import { logsOf } from '@/shared/rules/record-source'
+import { decidingPart, tightest } from '@/shared/rules/parts'
+import { tipCheckGuard } from '@/shared/plan/limits/guard-bands'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { distinctSources } from '@/shared/sources/distinct-sources'
@@ -31,11 +34,12 @@ export const tipGroundRule = rule({
   title: 'Irons: ground and leakage',
   why: 'A tip that floats or leaks destroys sensitive parts and can hurt the person who holds it.',
   stage: 'control',
-  version: 1,
+  version: 2,
   reads: {
     edition: optional(tipAccuracyEdition),
     groundMost: tipGroundMost,
     leakageMost: tipLeakageMost,
+    guard: tipCheckGuard,
     logs: logsOf(characteristic),
     instruments: instrumentsOnFile,
     calibrations,
@@ -46,11 +50,14 @@ export const tipGroundRule = rule({
         ? groundMost
         : rulingUnder(groundMost, { ...TIP_GROUND_BY_EDITION[edition], authority: 'standard' })
     const limit = `At most ${formatQuantity(ground.value, 'Ω')} to ground (${namedRuling(ground)}) and ${formatQuantity(leakageMost.value, 'mV')} at the tip (${namedRuling(leakageMost)}).`
-    const file = { instruments, calibrations: rest.calibrations }
+    const asked: Asked = {
+      groundOhm: ground.value,
+      leakageMv: leakageMost.value,
+      guardShare: rest.guard.value / 100,
+      file: { instruments, calibrations: rest.calibrations },
+    }
     const parts = logs.flatMap((log) =>
-      [...rowsByText(log, 'iron')].map(([iron, rows]) =>
-        ironPart(log, iron, rows[rows.length - 1], ground.value, leakageMost.value, file),
-      ),
+      [...rowsByText(log, 'iron')].map(([iron, rows]) => ironPart(log, iron, rows[rows.length - 1], asked)),
     )
     if (parts.length === 0)
       return undetermined(
@@ -58,19 +65,19 @@ export const tipGroundRule = rule({
         ['a ground check of each iron'],
         limit,
       )
-    const verdict = worstVerdict(parts.map((part) => part.verdict))
-    const worst = parts.find((part) => part.verdict === verdict)!
+    const worst = decidingPart(parts)!
+    const { verdict } = worst
     return {
       verdict,
       found: `${worst.subject}: ${worst.found}`,
       limit,
       margin: worst.margin,
       working: [],
-      sources: distinctSources([sourceOf(ground), sourceOf(leakageMost)]),
+      sources: distinctSources([ground, leakageMost, rest.guard].map(sourceOf)),
       remedy: worst.remedy,
       missing:
         verdict === 'undetermined'
-          ? [`a ground check by an instrument in calibration (${worst.subject})`]
+          ? parts.filter((part) => part.verdict === verdict).map((part) => `${part.subject}: ${part.found}`)
           : undefined,
       parts,
       notes: [
@@ -81,45 +88,64 @@ export const tipGroundRule = rule({
   },
 })
 
-function ironPart(
-  log: Log,
-  iron: string,
-  row: number | undefined,
-  groundOhm: number,
-  leakageMv: number,
-  file: InstrumentFile,
-): Part {
+interface Asked {
+  readonly groundOhm: number
+  readonly leakageMv: number
+  readonly guardShare: number
+  readonly file: InstrumentFile
+}
+
+/** The newest check of one iron: its way to ground, what leaks to its tip, and what it was read with. */
+function ironPart(log: Log, iron: string, row: number | undefined, asked: Asked): Part {
+  const { groundOhm, leakageMv, guardShare, file } = asked
   const subject = `Iron ${iron}`
   const found = cellAt(log, 'resistanceOhm', row)
   const at = cellAt(log, 'at', row)
   if (!Number.isFinite(found) || !Number.isFinite(at))
     return { subject, verdict: 'undetermined', found: 'its newest check has no resistance.' }
   const on = dateOf(at)
-  const margin: Margin = {
+  const ground: Margin = {
     found,
     limit: groundOhm,
     unit: 'Ω',
     direction: 'at most',
-    guardBand: groundOhm / 10,
+    guardBand: guardShare * groundOhm,
   }
   const outOfUse = {
     says: `Take iron ${iron} out of use; clean the tip seat, mend the ground, and check it again.`,
   }
   const hotOrCold = log.readings.columns['tip']?.[row ?? -1]
   const says = `${formatAgainst(found, groundOhm, 'Ω').found} to ground on ${on}, tip ${typeof hotOrCold === 'string' ? hotOrCold : 'state not said'}`
-  if (verdictOn(margin) === 'fails')
-    return { subject, verdict: 'fails', found: `${says}.`, margin, remedy: outOfUse }
+  if (verdictOn(ground) === 'fails')
+    return { subject, verdict: 'fails', found: `${says}.`, margin: ground, remedy: outOfUse }
   const leak = cellAt(log, 'leakageMv', row)
-  if (Number.isFinite(leak) && !(leak <= leakageMv))
+  const leakage: Margin = {
+    found: leak,
+    limit: leakageMv,
+    unit: 'mV',
+    direction: 'at most',
+    guardBand: guardShare * leakageMv,
+  }
+  if (verdictOn(leakage) === 'fails')
     return {
       subject,
       verdict: 'fails',
-      found: `${formatQuantity(leak, 'mV')} leak to the tip on ${on}.`,
-      margin: { found: leak, limit: leakageMv, unit: 'mV', direction: 'at most', guardBand: leakageMv / 10 },
+      found: `${formatAgainst(leak, leakageMv, 'mV').found} leak to the tip on ${on}.`,
+      margin: leakage,
       remedy: outOfUse,
     }
-  const standing = log.instrumentId === null ? undefined : calibrationStanding(log.instrumentId, on, file)
-  if (standing && !standing.stands)
-    return { subject, verdict: 'undetermined', found: `${says} proves nothing: ${standing.says}.`, margin }
-  return { subject, verdict: verdictOn(margin), found: `${says}.`, margin }
+  if (!Number.isFinite(leak))
+    return {
+      subject,
+      verdict: 'undetermined',
+      found: `${says}; the leakage at its tip was not measured.`,
+      margin: ground,
+      remedy: { says: `Measure the leakage of iron ${iron} too, and record both.` },
+    }
+  const margin = tightest(ground, leakage)
+  const verdict = worstVerdict([verdictOn(ground), verdictOn(leakage)])
+  const doubt = checkDoubt(log, on, verdict, file)
+  if (doubt !== undefined)
+    return { subject, verdict: 'undetermined', found: `${says} proves nothing: ${doubt}.`, margin }
+  return { subject, verdict, found: `${says}.`, margin }
 }

@@ -5,28 +5,32 @@ import {
   tipCeilingTinLead,
   tipHoldMost,
 } from '@/shared/plan/limits/control-hand'
+import { ALLOYS, meltsAsItsFamily, type Alloy } from '@/shared/materials/alloys'
+import { followingAlloy } from '@/shared/plan/alloy-ruling'
+import { tipAboveLiquidusMost } from '@/shared/plan/limits/control-alloy'
+import { solderAlloy } from '@/shared/plan/parameters/solder'
+import type { Ruling } from '@/shared/plan/requirement'
 import { tipAccuracyEdition, tipTemperatureTarget } from '@/shared/plan/parameters/control-hand'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
 import { dateOf } from '@/shared/quantity/calendar'
 import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
-import { calibrationStanding, type InstrumentFile } from '@/shared/instruments/calibration-status'
+import type { InstrumentFile } from '@/shared/instruments/calibration-status'
+import { checkDoubt } from '@/shared/irons/check-doubt'
+import { answerTo, OUTSIDE_WINDOW, type SignalAnswer } from '@/shared/logs/signal-answers'
+import { daysOfWork } from '@/shared/records/soldering-work'
+import { solderingRuns } from '@/shared/rules/assembly-record-sources'
+import { tipCheckGuard } from '@/shared/plan/limits/guard-bands'
+import { decidingPart } from '@/shared/rules/parts'
 import { tipTemperature as characteristic } from '@/shared/records/characteristics/tip-temperature'
 import { cellAt } from '@/shared/logs/log-series'
 import type { Log } from '@/shared/records/log'
 import { rowsByText } from '@/shared/logs/readings-by-text'
-import {
-  undetermined,
-  verdictOn,
-  worstVerdict,
-  type Judged,
-  type Margin,
-  type Part,
-} from '@/shared/rules/finding'
+import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { distinctSources } from '@/shared/sources/distinct-sources'
-import { calibrations, instrumentsOnFile } from '@/shared/rules/log-record-sources'
+import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/log-record-sources'
 import { HOT_SOLDER_CAUTIONS } from '@/shared/plan/soldering-baths'
 
 export const tipTemperatureRule = rule({
@@ -34,23 +38,33 @@ export const tipTemperatureRule = rule({
   title: 'Soldering iron tips',
   why: 'A tip hotter than it says chars flux and lifts lands; a cooler one makes cold joints. Near the setting, steady, and under the ceiling are three different things.',
   stage: 'control',
-  version: 2,
+  version: 3,
   reads: {
     family: alloyFamily,
     target: tipTemperatureTarget,
     edition: optional(tipAccuracyEdition),
     accuracyMost: tipAccuracyMost,
     holdMost: tipHoldMost,
+    guard: tipCheckGuard,
+    answers: signalAnswers,
+    runs: solderingRuns,
     ceilingTinLead: tipCeilingTinLead,
     ceilingLeadFree: tipCeilingLeadFree,
+    alloy: optional(solderAlloy),
+    aboveLiquidusMost: tipAboveLiquidusMost,
     logs: logsOf(characteristic),
     instruments: instrumentsOnFile,
     calibrations,
   },
   judge({ family, target, edition, holdMost, logs, instruments, ...rest }): Judged {
-    const ceiling = family === 'tin-lead' ? rest.ceilingTinLead : rest.ceilingLeadFree
+    const ceiling = ceilingRuling(family === 'tin-lead' ? rest.ceilingTinLead : rest.ceilingLeadFree, rest)
     const accuracy = accuracyRuling(rest.accuracyMost, edition)
-    const sources = distinctSources([sourceOf(accuracy), sourceOf(holdMost), sourceOf(ceiling)])
+    const sources = distinctSources([
+      sourceOf(accuracy),
+      sourceOf(holdMost),
+      sourceOf(ceiling),
+      sourceOf(rest.guard),
+    ])
     const limit = `Within ${formatQuantity(accuracy.value, 'K')} of the setting (${namedRuling(accuracy)}), steady within ${formatQuantity(holdMost.value, 'K')} (${namedRuling(holdMost)}), set to ${formatQuantity(target, '°C')} at most.`
     const ceilingMargin: Margin = {
       found: target,
@@ -62,7 +76,7 @@ export const tipTemperatureRule = rule({
     if (verdictOn(ceilingMargin) === 'fails')
       return {
         verdict: 'fails',
-        found: `Tips may be set to ${formatQuantity(target, '°C')}, above the ceiling for ${family}.`,
+        found: `Tips may be set to ${formatQuantity(target, '°C')}, above the ceiling for ${rest.alloy ? ALLOYS[rest.alloy].label : family}.`,
         limit: `At most ${formatQuantity(ceiling.value, '°C')} (${namedRuling(ceiling)}).`,
         margin: ceilingMargin,
         working: [],
@@ -74,11 +88,17 @@ export const tipTemperatureRule = rule({
         },
         cautions: HOT_SOLDER_CAUTIONS,
       }
-    const file = { instruments, calibrations: rest.calibrations }
+    const asked: Demands = {
+      target,
+      accuracyK: accuracy.value,
+      holdK: holdMost.value,
+      guardShare: rest.guard.value / 100,
+      file: { instruments, calibrations: rest.calibrations },
+      answers: rest.answers,
+      days: daysOfWork(rest.runs, ['hand-soldering', 'rework']),
+    }
     const parts = logs.flatMap((log) =>
-      [...rowsByText(log, 'iron')].map(([iron, rows]) =>
-        ironPart(log, iron, rows, { target, accuracyK: accuracy.value, holdK: holdMost.value, file }),
-      ),
+      [...rowsByText(log, 'iron')].map(([iron, rows]) => ironPart(log, iron, rows, asked)),
     )
     if (parts.length === 0)
       return undetermined(
@@ -86,8 +106,8 @@ export const tipTemperatureRule = rule({
         ['a tip check of each iron'],
         limit,
       )
-    const verdict = worstVerdict(parts.map((part) => part.verdict))
-    const worst = parts.find((part) => part.verdict === verdict)!
+    const worst = decidingPart(parts)!
+    const { verdict } = worst
     return {
       verdict,
       found: `${worst.subject}: ${worst.found}`,
@@ -104,7 +124,7 @@ export const tipTemperatureRule = rule({
       remedy: worst.remedy,
       missing:
         verdict === 'undetermined'
-          ? [`a tip check by an instrument in calibration (${worst.subject})`]
+          ? parts.filter((part) => part.verdict === verdict).map((part) => `${part.subject}: ${part.found}`)
           : undefined,
       parts,
       cautions: HOT_SOLDER_CAUTIONS,
@@ -112,16 +132,31 @@ export const tipTemperatureRule = rule({
   },
 })
 
+/** The family's ceiling, or so far above its liquidus where the alloy melts lower than its family. */
+function ceilingRuling(
+  ofFamily: Ruling,
+  { alloy: key, aboveLiquidusMost }: { alloy?: keyof typeof ALLOYS; aboveLiquidusMost: Ruling },
+): Ruling {
+  const alloy: Alloy | undefined = key && ALLOYS[key]
+  if (!alloy || meltsAsItsFamily(alloy)) return ofFamily
+  const following = followingAlloy(ofFamily, alloy.liquidusC, aboveLiquidusMost)
+  return following.value < ofFamily.value ? following : ofFamily
+}
+
 interface Demands {
   readonly target: number
   readonly accuracyK: number
   readonly holdK: number
+  readonly guardShare: number
   readonly file: InstrumentFile
+  readonly answers: readonly SignalAnswer[]
+  /** On which work was done by hand, ascending. */
+  readonly days: readonly string[]
 }
 
 /** The newest check of one iron against its setting, the ceiling, and the check before it. */
 function ironPart(log: Log, iron: string, rows: readonly number[], demands: Demands): Part {
-  const { target, accuracyK, holdK, file } = demands
+  const { target, accuracyK, holdK, guardShare, file } = demands
   const row = rows[rows.length - 1]
   const setC = cellAt(log, 'setC', row)
   const deviationK = cellAt(log, 'measuredC', row) - setC
@@ -135,10 +170,13 @@ function ironPart(log: Log, iron: string, rows: readonly number[], demands: Dema
     limit: accuracyK,
     unit: 'K',
     direction: 'at most',
-    guardBand: accuracyK / 10,
+    guardBand: guardShare * accuracyK,
   }
   const printed = formatAgainst(Math.abs(deviationK), accuracyK, 'K').found
   const says = `${printed} ${deviationK < 0 ? 'below' : 'above'} its setting of ${formatQuantity(setC, '°C')} on ${on}`
+  const badDays = daysOnBadChecks(log, rows, demands)
+  if (badDays.length === 0 && log.readings.columns['state']?.[row ?? -1] === 'withdrawn')
+    return { subject, verdict: 'not applicable', found: `taken out of use on ${on}.` }
   if (setC > target)
     return {
       subject,
@@ -156,9 +194,19 @@ function ironPart(log: Log, iron: string, rows: readonly number[], demands: Dema
       margin,
       remedy: { says: `Clean or change the bit of iron ${iron}, adjust its station, and check it again.` },
     }
-  const standing = log.instrumentId === null ? undefined : calibrationStanding(log.instrumentId, on, file)
-  if (standing && !standing.stands)
-    return { subject, verdict: 'undetermined', found: `${says} proves nothing: ${standing.says}.`, margin }
+  if (badDays.length > 0)
+    return {
+      subject,
+      verdict: 'fails',
+      found: `${says}, but work was done on ${badDays.slice(0, 4).join(', ')}${badDays.length > 4 ? ` and ${badDays.length - 4} more days` : ''} after a check outside.`,
+      margin,
+      remedy: {
+        says: `Answer the check in log ${log.code} (chart rule "${OUTSIDE_WINDOW}"): what was done about iron ${iron}, and what became of the joints made with it.`,
+      },
+    }
+  const doubt = checkDoubt(log, on, verdict, file)
+  if (doubt !== undefined)
+    return { subject, verdict: 'undetermined', found: `${says} proves nothing: ${doubt}.`, margin }
   const driftK = driftSince(log, rows, setC, deviationK)
   if (driftK !== undefined && !(driftK <= holdK))
     return {
@@ -179,4 +227,28 @@ function driftSince(log: Log, rows: readonly number[], setC: number, deviationK:
   if (before === undefined || cellAt(log, 'setC', before) !== setC) return undefined
   const drift = Math.abs(deviationK - (cellAt(log, 'measuredC', before) - setC))
   return Number.isFinite(drift) ? Number(drift.toPrecision(12)) : undefined
+}
+
+/** Days of work by hand on which the newest check of the iron lay outside, or the iron stood too hot, unanswered. */
+function daysOnBadChecks(
+  log: Log,
+  rows: readonly number[],
+  { target, accuracyK, answers, days }: Demands,
+): string[] {
+  const checks = rows.map((row) => {
+    const setC = cellAt(log, 'setC', row)
+    const at = cellAt(log, 'at', row)
+    const off: Margin = {
+      found: Math.abs(cellAt(log, 'measuredC', row) - setC),
+      limit: accuracyK,
+      unit: 'K',
+      direction: 'at most',
+      guardBand: 0,
+    }
+    const inUse = log.readings.columns['state']?.[row] !== 'withdrawn'
+    const answered =
+      answerTo(answers, { log: log.code, chartRule: OUTSIDE_WINDOW, instant: at }) !== undefined
+    return { on: dateOf(at), isBad: inUse && !answered && (setC > target || verdictOn(off) === 'fails') }
+  })
+  return days.filter((day) => checks.findLast(({ on }) => on <= day)?.isBad)
 }

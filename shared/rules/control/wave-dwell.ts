@@ -12,9 +12,13 @@ import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
 import { distinctSources } from '@/shared/sources/distinct-sources'
 import { withFurtherParts } from '@/shared/rules/secondary-parts'
-import { boundBy, judgeLoggedWindow, judgeSeries } from '@/shared/logs/logged-window'
+import { boundBy } from '@/shared/logs/logged-window'
+import { judgeLoggedWindow, judgeSeries } from '@/shared/logs/judge-logged-window'
 import { between } from '@/shared/logs/process-windows'
 import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/log-record-sources'
+import { solderingRuns } from '@/shared/rules/assembly-record-sources'
+import { MACHINE_WORK } from '@/shared/logs/runs-held'
+import { waveContactInterval } from '@/shared/plan/limits/control-intervals'
 import { HOT_SOLDER_CAUTIONS, passesWave } from '@/shared/plan/soldering-baths'
 
 export const waveDwellRule = rule({
@@ -22,7 +26,7 @@ export const waveDwellRule = rule({
   title: 'Dwell in the wave',
   why: 'A joint needs so many seconds in the wave to heat through, wet and fill; more of them dissolves copper and harms laminate and parts.',
   stage: 'control',
-  version: 2,
+  version: 3,
   reads: {
     process: optional(solderingProcess),
     least: waveDwellLeast,
@@ -32,6 +36,8 @@ export const waveDwellRule = rule({
     answers: signalAnswers,
     instruments: instrumentsOnFile,
     calibrations,
+    runs: solderingRuns,
+    interval: waveContactInterval,
   },
   judge({ process, least, most, totalMost, logs, answers, ...rest }): Judged {
     if (!passesWave(process)) return notApplicable('No board passes over a wave in this programme.')
@@ -46,6 +52,7 @@ export const waveDwellRule = rule({
       instruments,
       mend: (_, at) => settingsFor((least.value + most.value) / 2, at),
       recordIn: 'a log of wave contact and speed',
+      work: { ...MACHINE_WORK, runs: rest.runs, interval: rest.interval },
     })
     const totals = logs
       .map(totalDwellSeries)
@@ -65,7 +72,12 @@ export const waveDwellRule = rule({
     return {
       ...withFurtherParts(judged, 'Both waves together', totals),
       working: series.flatMap((one) => workingOf(one)),
-      sources: distinctSources([sourceOf(least), sourceOf(most), sourceOf(totalMost)]),
+      sources: distinctSources([
+        sourceOf(least),
+        sourceOf(most),
+        sourceOf(totalMost),
+        sourceOf(rest.interval),
+      ]),
       notes: [
         ...(judged.notes ?? []),
         'The dwell judged is that of the main wave alone; both waves are held to their own limit.',

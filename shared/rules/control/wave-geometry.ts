@@ -17,9 +17,12 @@ import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
 import { distinctSources } from '@/shared/sources/distinct-sources'
 import { withFurtherParts } from '@/shared/rules/secondary-parts'
-import { judgeLoggedWindow, judgeSeries } from '@/shared/logs/logged-window'
+import { judgeLoggedWindow, judgeSeries } from '@/shared/logs/judge-logged-window'
 import { between } from '@/shared/logs/process-windows'
 import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/log-record-sources'
+import { solderingRuns } from '@/shared/rules/assembly-record-sources'
+import { MACHINE_WORK } from '@/shared/logs/runs-held'
+import { waveGeometryInterval } from '@/shared/plan/limits/control-intervals'
 import { passesWave } from '@/shared/plan/soldering-baths'
 
 /** Immersion as a share of the board's thickness, in %. */
@@ -34,7 +37,7 @@ export const waveGeometryRule = rule({
   title: 'Immersion and conveyor angle',
   why: 'Too shallow and joints are skipped; too deep and solder floods the upper side. The climb lets bridges peel off.',
   stage: 'control',
-  version: 2,
+  version: 3,
   reads: {
     process: optional(solderingProcess),
     thickness: boardThickness,
@@ -46,6 +49,8 @@ export const waveGeometryRule = rule({
     answers: signalAnswers,
     instruments: instrumentsOnFile,
     calibrations,
+    runs: solderingRuns,
+    interval: waveGeometryInterval,
   },
   judge({ process, thickness, least, most, angleLeast, angleMost, logs, answers, ...rest }): Judged {
     if (!passesWave(process)) return notApplicable('No board passes over a wave in this programme.')
@@ -59,6 +64,7 @@ export const waveGeometryRule = rule({
       instruments,
       mend: () => `Set the wave so that the board dips ${inMm(least.value)} to ${inMm(most.value)}.`,
       recordIn: 'a log of wave immersion and conveyor angle',
+      work: { ...MACHINE_WORK, runs: rest.runs, interval: rest.interval },
     })
     const angles = logs
       .map((log) => columnSeries(log, 'angleDeg'))
@@ -85,7 +91,7 @@ export const waveGeometryRule = rule({
           result: `${inMm(least.value)} to ${inMm(most.value)}`,
         },
       ],
-      sources: distinctSources([sourceOf(least), sourceOf(angleLeast)]),
+      sources: distinctSources([sourceOf(least), sourceOf(angleLeast), sourceOf(rest.interval)]),
     }
   },
 })

@@ -3,16 +3,20 @@ import { alloyFamily } from '@/shared/plan/parameters/programme'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import { wavePreheat as characteristic } from '@/shared/records/characteristics/wave-preheat'
 import { columnSeries } from '@/shared/logs/log-series'
-import type { Judged } from '@/shared/rules/finding'
+import type { Judged, Part } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
 import { distinctSources } from '@/shared/sources/distinct-sources'
 import { withFurtherParts } from '@/shared/rules/secondary-parts'
-import { boundBy, judgeLoggedWindow, judgeSeries } from '@/shared/logs/logged-window'
+import { boundBy } from '@/shared/logs/logged-window'
+import { judgeLoggedWindow, judgeSeries } from '@/shared/logs/judge-logged-window'
 import { between, preheatRangeReads, preheatRulings } from '@/shared/logs/process-windows'
 import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/log-record-sources'
+import { solderingRuns } from '@/shared/rules/assembly-record-sources'
+import { MACHINE_WORK } from '@/shared/logs/runs-held'
+import { wavePreheatInterval } from '@/shared/plan/limits/control-intervals'
 import { HOT_SOLDER_CAUTIONS, passesWave } from '@/shared/plan/soldering-baths'
 
 export const wavePreheatRule = rule({
@@ -20,7 +24,7 @@ export const wavePreheatRule = rule({
   title: 'Preheat before the wave',
   why: 'Preheat dries and wakes the flux and takes the shock out of the wave; too much burns the flux off before it is needed.',
   stage: 'control',
-  version: 2,
+  version: 3,
   reads: {
     family: alloyFamily,
     process: optional(solderingProcess),
@@ -30,6 +34,8 @@ export const wavePreheatRule = rule({
     answers: signalAnswers,
     instruments: instrumentsOnFile,
     calibrations,
+    runs: solderingRuns,
+    interval: wavePreheatInterval,
   },
   judge(inputs): Judged {
     const { family, process, logs, answers, riseMost } = inputs
@@ -47,26 +53,35 @@ export const wavePreheatRule = rule({
           ? 'Raise the preheaters or run slower, and measure again with the board’s own mass.'
           : 'Lower the preheaters or run faster, and measure again with the board’s own mass.',
       recordIn: 'a log of preheat',
+      work: { ...MACHINE_WORK, runs: inputs.runs, interval: inputs.interval },
     })
     const rises = logs
-      .map((log) => columnSeries(log, 'steepestRiseKPerS'))
-      .filter(({ values }) => values.length > 0)
-      .map((one) =>
-        judgeSeries(
-          one,
-          {
-            window: { most: boundBy(riseMost), unit: 'K/s' },
-            answers,
-            instruments,
-            mend: () => 'Spread the heat over more of the preheat zone.',
-          },
-          `Log ${one.log.code}, steepest rise`,
-        ),
-      )
+      .filter(({ readings }) => readings.count > 0)
+      .map((log): Part => {
+        const series = columnSeries(log, 'steepestRiseKPerS')
+        const subject = `Log ${log.code}, steepest rise`
+        if (series.values.length === 0)
+          return {
+            subject,
+            verdict: 'undetermined',
+            found: 'never recorded.',
+            remedy: {
+              says: 'Take the steepest rise from the measured board and record it with the reading.',
+            },
+          }
+        const window = { most: boundBy(riseMost), unit: 'K/s' } as const
+        const mend = () => 'Spread the heat over more of the preheat zone.'
+        return judgeSeries(series, { window, answers, instruments, mend }, subject)
+      })
     return {
       ...withFurtherParts(judged, 'Steepest rise', rises),
       working: [],
-      sources: distinctSources([sourceOf(least), sourceOf(most), sourceOf(riseMost)]),
+      sources: distinctSources([
+        sourceOf(least),
+        sourceOf(most),
+        sourceOf(riseMost),
+        sourceOf(inputs.interval),
+      ]),
       notes: [
         ...(judged.notes ?? []),
         'The flux data sheet governs the window: state it as a requirement where it differs.',

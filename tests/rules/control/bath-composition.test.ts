@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { NEW_SOLDER_BY_REVISION, NEW_SOLDER_MOST } from '@/shared/materials/bath-constituents'
 import { shareAfterExchangePct } from '@/shared/physics/bath-exchange'
 import { bathLimitEdition, bathMass, newSolderCopper } from '@/shared/plan/parameters/control-bath'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
@@ -162,6 +163,22 @@ describe('bath contamination, lead-free', () => {
     expect(judged([analysis({ leadPct: 0.05 })], { values: LEAD_FREE }).notes?.join()).toMatch(
       /does not work here/,
     )
+  })
+})
+
+describe('what new solder may hold', () => {
+  // J-STD-006B (2006) as quoted in 2007: antimony 0.05 %, lead 0.10 %; revision C (2013), from memory: 0.20 % and 0.07 %.
+  test('is named by revision, and the looser of both is taken where no certificate is entered', () => {
+    const { 'j-std-006b': b, 'j-std-006c': c } = NEW_SOLDER_BY_REVISION
+    expect([b.most.antimony, b.most.lead, b.most.indium]).toEqual([0.05, 0.1, 0.1])
+    expect([c.most.antimony, c.most.lead]).toEqual([0.2, 0.07])
+    expect(NEW_SOLDER_MOST.most).toMatchObject({ antimony: 0.2, lead: 0.1, copper: 0.08 })
+  })
+  test('so that no exchange is promised to bring antimony of a lead-free bath below what may be added', () => {
+    const values = [set(alloyFamily, 'lead-free'), set(solderAlloy, 'sac305'), set(newSolderCopper, 0.5)]
+    const finding = judged([analysis({ antimonyPct: 0.25, leadPct: 0.05, silverPct: 3 })], { values })
+    expect(finding.verdict).toBe('fails')
+    expect(finding.remedy?.says).toMatch(/certified well below/)
   })
 })
 

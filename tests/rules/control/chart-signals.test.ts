@@ -91,6 +91,18 @@ describe('signals answered', () => {
     expect(judged([bathLog(FLOWRATE.slice(0, 8))]).verdict).toBe('meets')
   })
 
+  test('a log too short to chart is not passed over beside one that is charted', () => {
+    const logs = [bathLog(FLOWRATE), bathLog(FLOWRATE.slice(0, 5), { code: 'L-2' })]
+    const finding = judged(logs)
+    expect(finding.verdict).toBe('undetermined')
+    expect(finding.found).toMatch(/5 readings are too few to chart: 3 more/)
+  })
+  test('the false signals to expect at this length are said', () => {
+    // 0.0027 of ten readings beyond three sigma, about 0.15 by the eight tests.
+    expect(judged([bathLog(FLOWRATE)]).notes?.join()).toContain('About 0.027 of the signals')
+    const nelson = judged([bathLog(FLOWRATE)], { values: [set(chartRules, 'nelson')] })
+    expect(nelson.notes?.join()).toContain('About 0.15 of the signals')
+  })
   test('readings that are all alike draw no limits', () => {
     expect(judged([bathLog(Array<number>(12).fill(250))]).verdict).toBe('undetermined')
   })

@@ -6,14 +6,19 @@ import {
 } from '@/shared/plan/parameters/control-flux'
 import { fluxAcidNumberRule } from '@/shared/rules/control/flux-acid-number'
 import { findingOf, set } from '../facts-builder'
-import { INSTRUMENT, logOf } from '../log-builder'
+import { INSTRUMENT, logOf, worked } from '../log-builder'
 
 const method = set(fluxControlMethod, 'acid-number')
 const values = [method, set(fluxAcidNumberTarget, 18), set(fluxAcidNumberTolerance, 1)]
 const titrated = (titrantMl: number) =>
-  logOf('flux-acid-number', [{ at: '2026-02-01T08:00:00Z', titrantMl, titrantMolPerL: 0.1, sampleG: 5 }])
+  logOf('flux-acid-number', [{ at: '2026-02-02T08:00:00Z', titrantMl, titrantMolPerL: 0.1, sampleG: 5 }])
 const judged = (titrantMl: number) =>
-  findingOf(fluxAcidNumberRule, { values, logs: [titrated(titrantMl)], instruments: [INSTRUMENT] })
+  findingOf(fluxAcidNumberRule, {
+    values,
+    logs: [titrated(titrantMl)],
+    instruments: [INSTRUMENT],
+    records: worked(),
+  })
 
 describe('flux acid number', () => {
   // Definition: 16.04 ml of 0.1 mol/l in 5 g: 16.04 · 0.1 · 56.106 / 5 = 17.999 mg KOH/g (by hand).

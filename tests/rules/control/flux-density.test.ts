@@ -12,7 +12,7 @@ import {
 import { additionPerLitre } from '@/shared/physics/flux-density'
 import { fluxDensityRule } from '@/shared/rules/control/flux-density'
 import { findingOf, set, type FactsInput } from '../facts-builder'
-import { answer, INSTRUMENT, logOf } from '../log-builder'
+import { answer, INSTRUMENT, logOf, worked } from '../log-builder'
 
 const specified = [
   set(fluxControlMethod, 'density'),
@@ -35,6 +35,7 @@ const judged = (rows: ReturnType<typeof read>[], over: FactsInput = {}) =>
     logs: [logOf('flux-density', rows)],
     instruments: [INSTRUMENT],
     ...over,
+    records: { ...worked(), ...over.records },
   })
 
 describe('flux density', () => {

@@ -1,9 +1,16 @@
 import { describe, expect, test } from 'vitest'
-import { leadBendEdition } from '@/shared/plan/parameters/control-handling'
+import { leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
+import {
+  leadBendEdition,
+  leadsFormedHere,
+  moistureSensitiveParts,
+} from '@/shared/plan/parameters/control-handling'
 import type { RecordOf } from '@/shared/records/record-kinds'
 import { leadFormingRule } from '@/shared/rules/control/lead-forming'
 import { moistureFloorLifeRule } from '@/shared/rules/control/moisture-floor-life'
 import { findingOf, set } from '../facts-builder'
+import { holes } from '../record-builder'
 
 describe('lead forming', () => {
   const check = (over: Partial<RecordOf<'lead-forming'>> = {}): RecordOf<'lead-forming'> => ({
@@ -28,15 +35,29 @@ describe('lead forming', () => {
     expect(judged(check({ insideRadiusMm: 1.19 }))).toBe('fails')
     expect(judged(check({ straightMm: 1.58 }))).toBe('fails')
   })
-  // J-STD-001 / IPC-A-610: one diameter up to 0.8 mm; 0.8 mm straight at least.
+  // J-STD-001 / IPC-A-610: one diameter below 0.8 mm; 0.8 mm straight at least.
   test('the edition by size asks one diameter of a thin lead', () => {
     const values = { values: [set(leadBendEdition, 'ipc-by-size')] }
     expect(judged(check({ insideRadiusMm: 0.7, straightMm: 0.9 }), values)).toBe('meets')
     expect(judged(check({ insideRadiusMm: 0.59 }), values)).toBe('fails')
   })
-  test('a marked lead fails whatever its bend; no check is said', () => {
+  test('a marked lead fails whatever its bend', () => {
     expect(judged(check({ marked: true }))).toBe('fails')
-    expect(findingOf(leadFormingRule).found).toMatch(/No lead forming check/)
+  })
+  test('where leads are bent here a check is asked for; where none are, nothing is', () => {
+    const asked = (...values: ReturnType<typeof set>[]) => findingOf(leadFormingRule, { values }).verdict
+    const leads = set(leadHoles, [{ ...holes(12), onGrid: false }])
+    expect(asked()).toBe('not applicable')
+    expect(asked(leads)).toBe('undetermined')
+    expect(asked(leads, set(leadsFormedHere, false))).toBe('not applicable')
+    expect(asked(leads, set(leadsFormedHere, true))).toBe('undetermined')
+  })
+  // IPC-A-610 and J-STD-001, lead bend table: "from 0.8 to 1.2 mm" one and a half diameters.
+  test('a lead of exactly 0.8 mm bends over 1.2 mm', () => {
+    const values = { values: [set(leadBendEdition, 'ipc-by-size')] }
+    const lead = { leadDiameterMm: 0.8, straightMm: 1 }
+    expect(judged(check({ ...lead, insideRadiusMm: 1.19 }), values)).toBe('fails')
+    expect(judged(check({ ...lead, insideRadiusMm: 1.3 }), values)).toBe('meets')
   })
 })
 
@@ -51,6 +72,7 @@ describe('moisture', () => {
     dampestPct: 50,
     baked: 'no',
     bake: undefined,
+    labelHours: undefined,
     ...over,
   })
   const judged = (over: Partial<RecordOf<'moisture-exposure'>>) =>
@@ -67,6 +89,16 @@ describe('moisture', () => {
     [{ level: '1', hoursOpen: 50_000 }, 'meets'],
     [{ level: '1', dampestPct: 86 }, 'undetermined'],
     [{ level: '6' }, 'fails'],
-    [{ level: '6', baked: 'yes' }, 'meets'],
+    [{ level: '6', baked: 'yes' }, 'undetermined'],
+    [{ level: '6', baked: 'yes', labelHours: 6, hoursOpen: 4 }, 'meets'],
+    [{ level: '6', baked: 'yes', labelHours: 6, hoursOpen: 7 }, 'fails'],
   ] as const)('%o: %s', (over, verdict) => expect(judged(over)).toBe(verdict))
+  test('asked once such parts exist; surface-mount joints ask whether they do', () => {
+    const asked = (...values: ReturnType<typeof set>[]) =>
+      findingOf(moistureFloorLifeRule, { values }).verdict
+    expect(asked()).toBe('not applicable')
+    expect(asked(set(surfaceMountJoints, 400))).toBe('undetermined')
+    expect(asked(set(surfaceMountJoints, 400), set(moistureSensitiveParts, false))).toBe('not applicable')
+    expect(asked(set(moistureSensitiveParts, true))).toBe('undetermined')
+  })
 })

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { tipAccuracyEdition, tipTemperatureTarget } from '@/shared/plan/parameters/control-hand'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
+import { solderAlloy } from '@/shared/plan/parameters/solder'
 import { tipChecksOnScheduleRule } from '@/shared/rules/control/tip-checks-on-schedule'
 import { tipGroundRule } from '@/shared/rules/control/tip-ground'
 import { tipTemperatureRule } from '@/shared/rules/control/tip-temperature'
@@ -8,7 +9,7 @@ import { afterRemedy, factsWith, findingOf, requirement, set, type FactsInput } 
 import { groundCheckInterval, tipGroundMost } from '@/shared/plan/limits/control-hand'
 import { addDays } from '@/shared/quantity/calendar'
 import { groundChecksOnScheduleRule } from '@/shared/rules/control/ground-checks-on-schedule'
-import { INSTRUMENT, logOf } from '../log-builder'
+import { answer, INSTRUMENT, logOf, worked } from '../log-builder'
 
 const instruments = [INSTRUMENT]
 const TIN_LEAD = [set(alloyFamily, 'tin-lead'), set(tipTemperatureTarget, 310)]
@@ -74,6 +75,39 @@ describe('tip temperature', () => {
     const leadFree = [set(alloyFamily, 'lead-free'), set(tipTemperatureTarget, 350)]
     expect(findingOf(tipTemperatureRule, { values: leadFree, logs, instruments }).verdict).toBe('meets')
   })
+  // 316 °C lies 133 K above the 183 °C of Sn63Pb37; as far above the 138 °C of Sn42Bi58 lies 271 °C (computed).
+  test('tin-bismuth takes a cooler tip than its family', () => {
+    const set_ = (target: number) =>
+      judged([check(target, { setC: target })], {
+        values: [
+          set(alloyFamily, 'lead-free'),
+          set(solderAlloy, 'sn42bi58'),
+          set(tipTemperatureTarget, target),
+        ],
+      }).verdict
+    expect(set_(270)).toBe('meets')
+    expect(set_(340)).toBe('fails')
+  })
+  test('work done after a check outside fails, until the check is answered; an iron out of use is not asked', () => {
+    const rows = [check(320, { at: '2026-01-26T08:00:00Z' }), check(310, { at: '2026-01-28T08:00:00Z' })]
+    const work = (doneOn: string) => worked({ skill: 'hand-soldering', doneOn })
+    const finding = judged(rows, { records: work('2026-01-27') })
+    expect(finding.verdict).toBe('fails')
+    expect(finding.found).toContain('work was done on 2026-01-27')
+    expect(judged(rows, { records: work('2026-01-28') }).found).not.toContain('work was done')
+    const answered = { 'signal-answer': [answer({ readingAt: '2026-01-26T08:00:00Z' })] }
+    expect(judged(rows, { records: { ...work('2026-01-27'), ...answered } }).found).not.toContain(
+      'work was done',
+    )
+    const withdrawn = [check(320, { state: 'withdrawn' }), check(310, { iron: 'W-2' })]
+    expect(judged(withdrawn).verdict).toBe('meets')
+  })
+  test('a check near its limit by an unnamed instrument proves nothing', () => {
+    const unnamed = (measuredC: number) =>
+      judged([], { logs: [logOf('tip-temperature', [check(measuredC)], { instrumentId: null })] }).verdict
+    expect(unnamed(311)).toBe('meets')
+    expect(unnamed(315.2)).toBe('undetermined')
+  })
   test('each iron is judged; one bad iron is enough', () => {
     const finding = judged([check(310), check(300, { iron: 'W-2' })])
     expect(finding.parts?.map(({ subject, verdict }) => [subject, verdict])).toEqual([
@@ -99,12 +133,14 @@ describe('ground and leakage', () => {
   // DOD-STD-2000: 2 Ω and 2 mV; MIL-STD-2000A and J-STD-001B: 5 Ω.
   test.each([
     [{ resistanceOhm: 1.2, leakageMv: 0.4 }, 'meets'],
+    [{ resistanceOhm: 1.2 }, 'undetermined'],
+    [{ resistanceOhm: 1.2, leakageMv: 1.9 }, 'marginal'],
     [{ resistanceOhm: 2.1 }, 'fails'],
     [{ resistanceOhm: 1.2, leakageMv: 2.4 }, 'fails'],
   ])('%o %s', (row, verdict) => expect(judged(row).verdict).toBe(verdict))
   test('5 Ω by the edition that allows it, unless the customer asks for 1 Ω', () => {
     const values = [set(tipAccuracyEdition, 'j-std-001')]
-    expect(judged({ resistanceOhm: 4 }, { values }).verdict).toBe('meets')
+    expect(judged({ resistanceOhm: 4, leakageMv: 0.4 }, { values }).verdict).toBe('meets')
     expect(
       judged({ resistanceOhm: 4 }, { values, requirements: [requirement(tipGroundMost, 1)] }).verdict,
     ).toBe('fails')
@@ -128,6 +164,7 @@ describe('checks on schedule', () => {
           checks.map((row) => ({ setC: 310, measuredC: 310, at: '', iron: 'W-1', ...row })),
         ),
       ],
+      instruments,
       records: { 'soldering-run': runs },
     })
 
@@ -156,6 +193,17 @@ describe('checks on schedule', () => {
       'undetermined',
     )
   })
+  // J-STD-001: tools are checked with measuring equipment in calibration; what one past its date read is no check.
+  test('a check by a thermometer out of calibration then is none', () => {
+    const checked = (dueOn: string) =>
+      findingOf(tipChecksOnScheduleRule, {
+        logs: [logOf('tip-temperature', [check(310)])],
+        instruments: [{ ...INSTRUMENT, dueOn }],
+        records: { 'soldering-run': [run('2026-02-03')] },
+      }).verdict
+    expect(checked('2026-02-02')).toBe('meets')
+    expect(checked('2026-02-01')).toBe('fails')
+  })
   test('work without any check fails', () => {
     expect(judged([], [run('2026-02-02')]).verdict).toBe('fails')
   })
@@ -173,6 +221,7 @@ describe('ground checks on schedule', () => {
   const judged = (days: number) =>
     findingOf(groundChecksOnScheduleRule, {
       logs: [ground('2026-02-02T08:00:00Z')],
+      instruments: [{ ...INSTRUMENT, dueOn: '2027-06-01' }],
       records: { 'soldering-run': [work(addDays('2026-02-02', days))] },
     })
   test('the last day of the interval is covered, the next is not, nor is the day before the check', () => {

@@ -3,21 +3,12 @@ import { describe, expect, test } from 'vitest'
 import { reaffirmationAgeMost } from '@/shared/plan/limits/evaluation-storage'
 import { boardStorageMonths, leadStorageMonths } from '@/shared/plan/parameters/storage'
 import { addDays } from '@/shared/quantity/calendar'
-import type { Lot, LotTest } from '@/shared/records/lot'
-import { NO_READINGS } from '@/shared/records/readings'
+import type { Lot } from '@/shared/records/lot'
 import { storageClockRule } from '@/shared/rules/control/storage-clock'
 import { startOfStorage } from '@/shared/storage/storage-time'
 import { findingOf, requirement, set, type FactsInput } from '../facts-builder'
+import { boardConditions, dippedOn, dipSpecified, lastingTimer } from '../lots-builder'
 
-const tested = (testedOn: string, method = 'rotary-dip'): LotTest => ({
-  id: `t-${testedOn}`,
-  method,
-  testedOn,
-  testedBy: 'B. Lund',
-  instrumentId: null,
-  conditions: {},
-  readings: NO_READINGS,
-})
 const boards = (over: Partial<Lot> = {}): Lot => ({
   id: 'lot-1',
   code: 'B-07',
@@ -29,7 +20,7 @@ const boards = (over: Partial<Lot> = {}): Lot => ({
   receivedOn: '2026-01-01',
   storage: { temperatureC: 22, relativeHumidityPct: 50, packing: 'sealed' },
   supplierResult: '',
-  tests: [tested('2026-01-05')],
+  tests: [dippedOn('2026-01-05')],
   disposition: null,
   usedIn: [],
   ...over,
@@ -44,7 +35,8 @@ const run = (doneOn: string, lots: string | undefined = 'B-07') => ({
 })
 const judged = (lot: Lot | readonly Lot[], days: readonly string[], over: FactsInput = {}, boardMonths = 6) =>
   findingOf(storageClockRule, {
-    values: [set(boardStorageMonths, boardMonths), set(leadStorageMonths, 12)],
+    values: [set(boardStorageMonths, boardMonths), set(leadStorageMonths, 12), dipSpecified],
+    instruments: [lastingTimer],
     lots: Array.isArray(lot) ? lot : [lot as Lot],
     records: { 'soldering-run': days.map((day) => run(day)) },
     ...over,
@@ -60,7 +52,7 @@ describe('the storage clock', () => {
     expect(judged(boards(), ['2026-02-01']).verdict).toBe('meets')
   })
   test('a test in between starts that clock anew, but not the storage the specification allows', () => {
-    const again = boards({ tests: [tested('2026-01-05'), tested('2026-05-01')] })
+    const again = boards({ tests: [dippedOn('2026-01-05'), dippedOn('2026-05-01')] })
     expect(judged(again, ['2026-05-06']).verdict).toBe('meets')
     expect(judged(again, ['2026-07-01']).verdict).toBe('marginal')
     expect(judged(again, ['2026-07-02']).verdict).toBe('fails')
@@ -68,15 +60,52 @@ describe('the storage clock', () => {
   test('a test made after soldering proves nothing for what was soldered before', () => {
     const finding = judged(boards(), ['2026-01-04'])
     expect(finding.verdict).toBe('fails')
-    expect(finding.found).toMatch(/before any solderability test/)
+    expect(finding.found).toMatch(/before it had passed any solderability test/)
     expect(judged(boards({ tests: [] }), ['2026-02-01']).verdict).toBe('fails')
-    expect(judged(boards({ tests: [tested('2026-01-05', 'receiving-check')] }), ['2026-02-01']).verdict).toBe(
-      'fails',
-    )
+    expect(
+      judged(boards({ tests: [dippedOn('2026-01-05', 1.2, { method: 'receiving-check' })] }), ['2026-02-01'])
+        .verdict,
+    ).toBe('fails')
+  })
+  // MIL-STD-2000 5.4.4, option 1: within 120 days after *passing*. A failed test starts no clock, it stops the lot.
+  test('a failed test starts nothing anew, and what is soldered after it fails', () => {
+    const failed = boards({ tests: [dippedOn('2026-01-05'), dippedOn('2026-05-01', 2.4)] })
+    expect(judged(failed, ['2026-04-20']).verdict).toBe('meets')
+    const after = judged(failed, ['2026-05-02'])
+    expect(after.verdict).toBe('fails')
+    expect(after.found).toMatch(/although it failed the test of 2026-05-01/)
+    expect(judged(boards({ tests: [dippedOn('2026-01-05', 2.4)] }), ['2026-02-01']).verdict).toBe('fails')
+  })
+  test('a test under other conditions, or by a timer out of calibration, starts nothing anew', () => {
+    const hotter = { conditions: { ...boardConditions, bathTemperatureC: 260 } }
+    const again = (over: object) =>
+      judged(boards({ tests: [dippedOn('2026-01-05'), dippedOn('2026-05-01', 1.2, over)] }), ['2026-05-06'])
+    expect(again({}).verdict).toBe('meets')
+    expect(again(hotter).verdict).toBe('fails')
+    expect(again({ instrumentId: null }).verdict).toBe('fails')
+  })
+  test('a specimen found bad counts as passed only where quality accepted the lot with it in view', () => {
+    const slow = { tests: [dippedOn('2026-01-05', 2.4)] }
+    const disposed = (on: string) => ({
+      disposition: {
+        verdict: 'accept' as const,
+        by: 'C. Hale',
+        on,
+        reason: 'One of 50, accepted by the plan.',
+      },
+    })
+    expect(judged(boards({ ...slow, ...disposed('2026-01-06') }), ['2026-02-01']).verdict).toBe('meets')
+    expect(judged(boards({ ...slow, ...disposed('2026-01-04') }), ['2026-02-01']).verdict).toBe('fails')
+  })
+  test('a run that names no lot is not passed over', () => {
+    const records = { 'soldering-run': [run('2026-02-01'), { ...run('2026-02-02'), lots: undefined }] }
+    const finding = judged(boards(), [], { records })
+    expect(finding.verdict).toBe('undetermined')
+    expect(finding.found).toContain('2026-02-02')
   })
   // ISO 8601: week 27 of 2025 begins on Monday 30 June 2025; six months end on 30 December.
   test('a date code of year and week starts the clock before receipt', () => {
-    const coded = boards({ dateCode: '2527', receivedOn: '2025-12-01', tests: [tested('2025-12-05')] })
+    const coded = boards({ dateCode: '2527', receivedOn: '2025-12-01', tests: [dippedOn('2025-12-05')] })
     expect(judged(coded, ['2025-12-30']).verdict).toBe('marginal')
     expect(judged(coded, ['2025-12-31']).verdict).toBe('fails')
   })
@@ -90,7 +119,7 @@ describe('the storage clock', () => {
     expect(startOfStorage(boards({ dateCode: '2661' }))).toBe('2026-01-01')
   })
   test('components go by their own months', () => {
-    const parts = boards({ kind: 'component', part: 'T1', tests: [tested('2026-09-01')] })
+    const parts = boards({ kind: 'component', part: 'T1', tests: [dippedOn('2026-09-01')] })
     expect(judged(parts, ['2026-09-10']).verdict).toBe('meets')
   })
   test('a rejected lot that was soldered fails', () => {

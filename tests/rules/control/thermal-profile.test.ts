@@ -6,7 +6,7 @@ import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import { profileSummary } from '@/shared/profiles/profile-summary'
 import { thermalProfileRule } from '@/shared/rules/control/thermal-profile'
 import { findingOf, requirement, set, type FactsInput } from '../facts-builder'
-import { INSTRUMENT, logOf } from '../log-builder'
+import { INSTRUMENT, logOf, worked } from '../log-builder'
 
 /** Straight lines through corners of seconds and °C, sampled each second: every term can be read off with a pencil. */
 const along = (corners: readonly (readonly [number, number])[], timeS: number): number => {
@@ -35,7 +35,11 @@ const GOOD = [
   [270, 240],
   [410, 100],
 ] as const
-const pass = (corners: readonly (readonly [number, number])[], lags: readonly number[] = [0], over = {}) =>
+const pass = (
+  corners: readonly (readonly [number, number])[],
+  lags: readonly number[] = [0, 0, 0],
+  over = {},
+) =>
   logOf(
     'thermal-profile',
     Array.from({ length: corners[corners.length - 1]![0] + 1 }, (_, second) => ({
@@ -45,8 +49,10 @@ const pass = (corners: readonly (readonly [number, number])[], lags: readonly nu
     over,
   )
 const VALUES = [set(alloyFamily, 'lead-free'), set(solderingProcess, 'reflow'), set(solderAlloy, 'sac305')]
+/** Reflowed on the day of the pass. */
+const RUNS = worked({ skill: 'reflow-soldering' })
 const judged = (logs: ReturnType<typeof logOf>[], over: FactsInput = {}) =>
-  findingOf(thermalProfileRule, { values: VALUES, logs, instruments: [INSTRUMENT], ...over })
+  findingOf(thermalProfileRule, { values: VALUES, logs, instruments: [INSTRUMENT], records: RUNS, ...over })
 
 describe('a measured pass', () => {
   test('summed up: peak, soak, time above 220 °C, rise', () => {
@@ -64,9 +70,11 @@ describe('a measured pass', () => {
     expect(quick.found).toMatch(/time above liquidus: 30 s/)
   })
   test('the coolest place decides the peak, and the difference is judged', () => {
-    const finding = judged([pass(GOOD, [0, 6])])
+    const finding = judged([pass(GOOD, [0, 6, 0])])
     expect(finding.parts?.find(({ subject }) => subject.endsWith('peak'))).toMatchObject({ verdict: 'fails' })
-    const spread = judged([pass(GOOD, [-2, 12])]).parts?.find(({ subject }) => subject.includes('difference'))
+    const spread = judged([pass(GOOD, [-2, 12, 0])]).parts?.find(({ subject }) =>
+      subject.includes('difference'),
+    )
     expect(spread).toMatchObject({
       verdict: 'fails',
       found: '14 K between the hottest and the coolest place.',
@@ -78,7 +86,7 @@ describe('a measured pass', () => {
     )
   })
   test('of two passes on one machine the newest is judged', () => {
-    const later = pass(GOOD, [0], { code: 'P-2' })
+    const later = pass(GOOD, [0, 0, 0], { code: 'P-2' })
     const shifted = {
       ...later,
       readings: {
@@ -89,8 +97,11 @@ describe('a measured pass', () => {
         },
       },
     }
-    expect(judged([pass(QUICK), shifted]).verdict).toBe('meets')
-    expect(judged([shifted, pass(QUICK)]).verdict).toBe('meets')
+    const records = worked({ skill: 'reflow-soldering', doneOn: '2026-02-03' })
+    expect(judged([pass(QUICK), shifted], { records }).verdict).toBe('meets')
+    expect(judged([shifted, pass(QUICK)], { records }).verdict).toBe('meets')
+    // What was soldered the day before was soldered on the bad profile.
+    expect(judged([pass(QUICK), shifted]).verdict).toBe('fails')
   })
   test('a reader out of calibration proves nothing', () => {
     expect(judged([pass(GOOD)], { instruments: [{ ...INSTRUMENT, dueOn: '2026-02-01' }] }).verdict).toBe(
@@ -103,5 +114,71 @@ describe('a measured pass', () => {
       findingOf(thermalProfileRule, { values: [set(alloyFamily, 'tin-lead'), set(solderingProcess, 'hand')] })
         .verdict,
     ).toBe('not applicable')
+  })
+  // IPC/JEDEC J-STD-020, classification profile (from memory): cooling by 6 K/s at most.
+  test('cooling faster than 6 K/s fails', () => {
+    const quenched = [...GOOD.slice(0, 4), [290, 100]] as const
+    const finding = judged([pass(quenched)])
+    expect(finding.parts?.find(({ subject }) => subject.endsWith('steepest fall'))).toMatchObject({
+      verdict: 'fails',
+      found: '7 K/s at thermocouple 1.',
+    })
+  })
+  test('a trace that ends at its peak tells no cooling', () => {
+    const finding = judged([pass(GOOD.slice(0, 4))])
+    expect(finding.parts?.find(({ subject }) => subject.endsWith('steepest fall'))).toMatchObject({
+      verdict: 'undetermined',
+    })
+  })
+  // Common practice, no published source: three thermocouples at least.
+  test('two thermocouples are one too few, and that is said', () => {
+    const finding = judged([pass(GOOD, [0, 0])])
+    expect(finding.verdict).toBe('undetermined')
+    expect(finding.missing?.join()).toContain('2 of the 3 that are asked: 1 more')
+  })
+  test('a run of reflow needs a profile before it, a month old at most', () => {
+    const on = (doneOn: string) =>
+      judged([pass(GOOD)], { records: worked({ skill: 'reflow-soldering', doneOn }) }).verdict
+    expect(on('2026-03-04')).toBe('meets')
+    expect(on('2026-03-05')).toBe('undetermined')
+    expect(on('2026-02-01')).toBe('undetermined')
+    expect(judged([pass(GOOD)], { records: {} }).verdict).toBe('undetermined')
+  })
+  test('a profile by an unnamed instrument proves nothing', () => {
+    expect(judged([pass(GOOD, [0, 0, 0], { instrumentId: null })]).verdict).toBe('undetermined')
+  })
+})
+
+describe('an alloy that melts unlike its family', () => {
+  // Data sheets of tin-bismuth paste (melting at 138 °C): peak 160 to 180 °C, 60 to 90 s above liquidus.
+  const BISMUTH = [...VALUES.slice(0, 2), set(solderAlloy, 'sn42bi58')]
+  // Up to 170 °C, then down: 40 s + 32 s above 138 °C.
+  const cool = (peakC: number) =>
+    [
+      [0, 25],
+      [100, 110],
+      [220, 130],
+      [230, 138],
+      [270, peakC],
+      [302, 138],
+      [340, 100],
+    ] as const
+  test('tin-bismuth peaks at 160 to 180 °C, not at 235', () => {
+    const verdict = (peakC: number) => judged([pass(cool(peakC))], { values: BISMUTH }).verdict
+    expect(verdict(170)).toBe('meets')
+    expect(verdict(159)).toBe('fails')
+    expect(verdict(181)).toBe('fails')
+    expect(judged([pass(GOOD)], { values: BISMUTH }).verdict).toBe('fails')
+  })
+  // Sn50Pb50 is all molten at 212 °C only: a peak of 210 °C, inside the window of Sn63Pb37, would leave it pasty.
+  test('half tin, half lead peaks above its liquidus of 212 °C', () => {
+    const values = [
+      set(alloyFamily, 'tin-lead'),
+      set(solderingProcess, 'reflow'),
+      set(solderAlloy, 'sn50pb50'),
+    ]
+    expect(judged([pass(GOOD)], { values }).limit).toContain('At least 234 °C')
+    const usual = [...values.slice(0, 2), set(solderAlloy, 'sn63pb37')]
+    expect(judged([pass(GOOD)], { values: usual }).limit).toContain('At least 205 °C')
   })
 })

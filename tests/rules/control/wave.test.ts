@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest'
 import { preheatTinLeadMost, thermalStepChipMost } from '@/shared/plan/limits/control-wave'
+import { leadFreeBathMost } from '@/shared/plan/limits/control-bath'
 import { bathTemperatureTarget } from '@/shared/plan/parameters/control-bath'
 import { chipCapacitorsInWave } from '@/shared/plan/parameters/control-wave'
 import { boardThickness } from '@/shared/plan/parameters/laminate'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
+import { solderAlloy } from '@/shared/plan/parameters/solder'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import { bathTemperatureRule } from '@/shared/rules/control/bath-temperature'
 import { thermalStepRule } from '@/shared/rules/control/thermal-step'
@@ -11,12 +13,13 @@ import { waveDwellRule } from '@/shared/rules/control/wave-dwell'
 import { waveGeometryRule } from '@/shared/rules/control/wave-geometry'
 import { wavePreheatRule } from '@/shared/rules/control/wave-preheat'
 import { afterRemedy, factsWith, findingOf, requirement, set, type FactsInput } from '../facts-builder'
-import { INSTRUMENT, logOf } from '../log-builder'
+import { INSTRUMENT, logOf, worked } from '../log-builder'
 
 const AT = { at: '2026-02-02T08:00:00Z' }
 const WAVE = [set(solderingProcess, 'wave'), set(alloyFamily, 'tin-lead')]
 const HAND = [set(solderingProcess, 'hand'), set(alloyFamily, 'tin-lead')]
 const instruments = [INSTRUMENT]
+const records = worked()
 
 describe('dwell in the wave', () => {
   const judged = (row: Record<string, number>, over: FactsInput = {}) =>
@@ -24,6 +27,7 @@ describe('dwell in the wave', () => {
       values: WAVE,
       logs: [logOf('wave-contact', [{ ...AT, ...row }])],
       instruments,
+      records,
       ...over,
     })
 
@@ -74,6 +78,7 @@ describe('bath temperature', () => {
       values: [...WAVE, set(bathTemperatureTarget, target)],
       logs: [logOf('bath-temperature', [{ ...AT, bathC }])],
       instruments,
+      records,
       ...over,
     })
   test.each([
@@ -87,10 +92,12 @@ describe('bath temperature', () => {
   test('a target of 270 °C is refused for tin-lead; the remedy’s value meets', () => {
     const values = [...WAVE, set(bathTemperatureTarget, 270)]
     const logs = [logOf('bath-temperature', [{ ...AT, bathC: 258 }])]
-    const finding = findingOf(bathTemperatureRule, { values, logs, instruments })
+    const finding = findingOf(bathTemperatureRule, { values, logs, instruments, records })
     expect(finding.verdict).toBe('fails')
     expect(finding.remedy).toMatchObject({ parameter: 'bath-temperature-target', value: 260 })
-    expect(afterRemedy(bathTemperatureRule, factsWith({ values, logs, instruments })).verdict).toBe('meets')
+    expect(afterRemedy(bathTemperatureRule, factsWith({ values, logs, instruments, records })).verdict).toBe(
+      'meets',
+    )
   })
   test('270 °C is a lead-free bath', () => {
     const values = [set(alloyFamily, 'lead-free'), set(bathTemperatureTarget, 265)]
@@ -106,20 +113,53 @@ describe('bath temperature', () => {
   })
 })
 
+describe('tin-bismuth in the wave', () => {
+  // Sn42Bi58 melts at 138 °C: 35 to 77 K above it, as the usual baths lie above their own alloys, is 173 to 215 °C.
+  const BISMUTH = [set(solderingProcess, 'wave'), set(alloyFamily, 'lead-free'), set(solderAlloy, 'sn42bi58')]
+  const bath = (bathC: number, over: FactsInput = {}) =>
+    findingOf(bathTemperatureRule, {
+      values: [...BISMUTH, set(bathTemperatureTarget, bathC)],
+      logs: [logOf('bath-temperature', [{ ...AT, bathC }])],
+      instruments,
+      records,
+      ...over,
+    })
+  test('is run at 200 °C, and refused at the 265 °C of its family', () => {
+    expect(bath(200).verdict).toBe('meets')
+    expect(bath(200).limit).not.toMatch(/looser/)
+    expect(bath(265).verdict).toBe('fails')
+  })
+  test('a customer’s own limit rules over what follows from the alloy', () => {
+    expect(bath(200, { requirements: [requirement(leadFreeBathMost, 190)] }).verdict).toBe('fails')
+  })
+  test('preheat stays 20 K below its solidus', () => {
+    const upper = (uppersideC: number) =>
+      findingOf(wavePreheatRule, {
+        values: BISMUTH,
+        logs: [logOf('wave-preheat', [{ ...AT, uppersideC, steepestRiseKPerS: 1.2 }])],
+        instruments,
+        records,
+      }).verdict
+    expect(upper(110)).toBe('meets')
+    expect(upper(119)).toBe('fails')
+  })
+})
+
 describe('preheat', () => {
   const judged = (row: Record<string, number>, over: FactsInput = {}) =>
     findingOf(wavePreheatRule, {
       values: WAVE,
       logs: [logOf('wave-preheat', [{ ...AT, ...row }])],
       instruments,
+      records,
       ...over,
     })
   test.each([
-    [{ uppersideC: 95 }, 'meets'],
+    [{ uppersideC: 95 }, 'undetermined'],
+    [{ uppersideC: 95, steepestRiseKPerS: 1.2 }, 'meets'],
     [{ uppersideC: 79 }, 'fails'],
     [{ uppersideC: 111 }, 'fails'],
     [{ uppersideC: 95, steepestRiseKPerS: 2.5 }, 'fails'],
-    [{ uppersideC: 95, steepestRiseKPerS: 1.2 }, 'meets'],
   ])('%o %s', (row, verdict) => expect(judged(row).verdict).toBe(verdict))
   test('the flux maker’s window, stated as a requirement that relaxes, rules', () => {
     const requirements = [
@@ -129,7 +169,7 @@ describe('preheat', () => {
         relaxes: true,
       }),
     ]
-    const finding = judged({ uppersideC: 115 }, { requirements })
+    const finding = judged({ uppersideC: 115, steepestRiseKPerS: 1.2 }, { requirements })
     expect(finding.verdict).toBe('meets')
     expect(finding.limit).toMatch(/Flux data sheet F-7; looser than the default/)
   })
@@ -145,6 +185,7 @@ describe('step into the wave', () => {
       ],
       logs: [logOf('wave-preheat', [{ ...AT, uppersideC }])],
       instruments,
+      records,
       ...over,
     })
   // Makers of chip capacitors publish 100 to 130 K: a bath of 250 °C after 110 °C preheat steps 140 K and cracks them.
@@ -171,6 +212,7 @@ describe('immersion and angle', () => {
       values: [...WAVE, set(boardThickness, 1.6)],
       logs: [logOf('wave-geometry', [{ ...AT, ...row }])],
       instruments,
+      records,
     })
   // Common practice: half to two thirds of the board; 2.1 to 2.4 mm on a 1.6 mm board floods it.
   test.each([

@@ -113,9 +113,11 @@ describe('ionic equivalents', () => {
 })
 
 describe('lead bends', () => {
-  // J-STD-001 lead bend table as published in training texts; TM 9-254 p. 4-42; NASA from memory.
+  // IPC-A-610 and J-STD-001 lead bend table, as published in training texts: "less than 0.8 mm" one diameter,
+  // "from 0.8 to 1.2 mm" one and a half, "greater than 1.2 mm" two; TM 9-254 p. 4-42; NASA from memory.
   test.each([
-    [0.8, 0.8],
+    [0.79, 0.79],
+    [0.8, 1.2],
     [0.81, 1.215],
     [1.2, 1.8],
     [1.3, 2.6],

@@ -30,6 +30,17 @@ describe('a profile of straight lines', () => {
     expect(summary.steepestRiseKPerS).toBeCloseTo(2, 9)
     expect(summary.steepestFallKPerS).toBeCloseTo(3, 9)
   })
+  test('a slope longer than the trace, or than what it holds of cooling, is not a number', () => {
+    const slow = summariseTrace(trace, { ...window, slopeWindowS: 300 })
+    expect(slow.steepestRiseKPerS).toBeNaN()
+    expect(slow.steepestFallKPerS).toBeNaN()
+    const unfinished = {
+      timesS: timesS.slice(0, 330),
+      temperaturesC: trace.temperaturesC.slice(0, 330),
+    }
+    expect(summariseTrace(unfinished, window).steepestFallKPerS).toBeNaN()
+    expect(summariseTrace(unfinished, window).steepestRiseKPerS).toBeCloseTo(2, 9)
+  })
   test('soaks for 80 s', () => expect(summary.soakS).toBeCloseTo(80, 9))
   // 217 → 240 at 2 K/s takes 11.5 s; 240 → 217 at 3 K/s takes 7.667 s.
   test('is above liquidus for 11.5 + 7.667 s', () =>

@@ -1,21 +1,12 @@
 import { describe, expect, test } from 'vitest'
 import { boardStorageMonths, leadStorageMonths, storageTemperature } from '@/shared/plan/parameters/storage'
-import type { Lot, LotTest } from '@/shared/records/lot'
-import { NO_READINGS } from '@/shared/records/readings'
+import type { Lot } from '@/shared/records/lot'
 import { lotClocks } from '@/shared/storage/lot-clocks'
 import { storeClimateRule } from '@/shared/rules/control/store-climate'
 import { factsWith, findingOf, set, type FactsInput } from '../facts-builder'
+import { dippedOn, dipSpecified, lastingTimer } from '../lots-builder'
 import { logOf } from '../log-builder'
 
-const tested = (testedOn: string): LotTest => ({
-  id: `t-${testedOn}`,
-  method: 'rotary-dip',
-  testedOn,
-  testedBy: 'B. Lund',
-  instrumentId: null,
-  conditions: {},
-  readings: NO_READINGS,
-})
 const boards = (code: string, over: Partial<Lot> = {}): Lot => ({
   id: `lot-${code}`,
   code,
@@ -27,14 +18,19 @@ const boards = (code: string, over: Partial<Lot> = {}): Lot => ({
   receivedOn: '2026-01-01',
   storage: { temperatureC: 22, relativeHumidityPct: 50, packing: 'sealed' },
   supplierResult: '',
-  tests: [tested('2026-01-05')],
+  tests: [dippedOn('2026-01-05')],
   disposition: null,
   usedIn: [],
   ...over,
 })
-const values = [set(boardStorageMonths, 6), set(leadStorageMonths, 12), set(storageTemperature, 25)]
+const values = [
+  set(boardStorageMonths, 6),
+  set(leadStorageMonths, 12),
+  dipSpecified,
+  set(storageTemperature, 25),
+]
 const clocks = (lots: readonly Lot[], over: FactsInput = {}) =>
-  lotClocks(factsWith({ values, lots, today: '2026-04-01', ...over })) ?? []
+  lotClocks(factsWith({ values, lots, instruments: [lastingTimer], today: '2026-04-01', ...over })) ?? []
 
 describe('the day by which a lot must be soldered', () => {
   // MIL-STD-2000 5.4.4, option 1: 120 days after a pass, so a test of 5 January stands until 5 May.
@@ -45,7 +41,7 @@ describe('the day by which a lot must be soldered', () => {
       storedUntil: '2026-07-01',
       state: 'in time',
     })
-    const late = boards('B', { tests: [tested('2026-01-05'), tested('2026-03-20')] })
+    const late = boards('B', { tests: [dippedOn('2026-01-05'), dippedOn('2026-03-20')] })
     expect(clocks([late])[0]).toMatchObject({ solderBy: '2026-07-01', testedUntil: '2026-07-18' })
   })
   test('on that day there is no day left, and on the next the test is too old', () => {
@@ -63,6 +59,10 @@ describe('the day by which a lot must be soldered', () => {
       ['A', 'never tested'],
     ])
   })
+  test('a lot that failed its newest test has no day by which to solder it', () => {
+    const failed = boards('A', { tests: [dippedOn('2026-01-05'), dippedOn('2026-03-20', 2.6)] })
+    expect(clocks([failed])[0]).toMatchObject({ state: 'failed its newest test', solderBy: undefined })
+  })
   test('rejected lots and laminate have no clock', () => {
     const disposition = { verdict: 'reject', by: 'Q', on: '2026-02-01', reason: 'Dewetting.' } as const
     expect(clocks([boards('A', { disposition }), boards('B', { kind: 'laminate' })])).toEqual([])
@@ -74,7 +74,7 @@ describe('the day by which a lot must be soldered', () => {
 
 describe('first expired, first used', () => {
   const older = boards('A')
-  const newer = boards('B', { receivedOn: '2026-02-01', tests: [tested('2026-02-10')] })
+  const newer = boards('B', { receivedOn: '2026-02-01', tests: [dippedOn('2026-02-10')] })
   const run = (doneOn: string, lots: string) => ({
     id: doneOn,
     doneOn,
@@ -129,8 +129,16 @@ describe('the climate of the store', () => {
   test('a damp store fails by common practice', () => {
     expect(judged({ logs: [logOf('store-climate', [day(1, 20, 70)])] }).verdict).toBe('fails')
   })
-  test('without a log the conditions stated at receipt are judged', () => {
-    expect(judged({ lots: [boards('A')] }).verdict).toBe('meets')
+  test('how a lot was received is not how it was kept: beside it a log of the store is asked for', () => {
+    expect(judged({ lots: [boards('A')] }).verdict).toBe('undetermined')
+    const logged = logOf('store-climate', [
+      { at: '2026-02-02T08:00:00Z', temperatureC: 22, relativeHumidityPct: 45 },
+    ])
+    expect(judged({ lots: [boards('A')], logs: [logged] }).verdict).toBe('meets')
+    const before = logOf('store-climate', [
+      { at: '2025-12-02T08:00:00Z', temperatureC: 22, relativeHumidityPct: 45 },
+    ])
+    expect(judged({ lots: [boards('A')], logs: [before] }).verdict).toBe('undetermined')
     const hot = boards('A', { storage: { temperatureC: 31, relativeHumidityPct: 50, packing: 'open' } })
     expect(judged({ lots: [hot] })).toMatchObject({ verdict: 'fails', margin: { found: 31, limit: 25 } })
   })

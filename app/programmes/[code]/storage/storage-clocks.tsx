@@ -89,6 +89,7 @@ function ToDo({ clock: { state, daysLeft, useFirst, passedOver } }: { clock: Lot
   const over = passedOver[passedOver.length - 1]
   const said = [
     state === 'never tested' && 'test its solderability before it is soldered',
+    state === 'failed its newest test' && 'reject it, or have it refinished and tested anew',
     state === 'test too old' && 'test a sample anew before more of it is soldered',
     state === 'past its time in store' && 'solder no more of it without a concession that names it',
     useFirst && 'use first of its part',

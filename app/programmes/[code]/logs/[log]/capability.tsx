@@ -4,16 +4,11 @@ import { Facts } from '@/app/ui/facts'
 import { Notice } from '@/app/ui/notice'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { capabilityLeast } from '@/shared/plan/limits/control-charts'
+import { capabilityConfidenceLeast, capabilityLeast } from '@/shared/plan/limits/control-charts'
 import { rulingOn } from '@/shared/plan/requirement'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import type { Log } from '@/shared/records/log'
-import {
-  capabilityOf,
-  FEWEST_FOR_CAPABILITY,
-  newestStretch,
-  CAPABILITY_CONFIDENCE,
-} from '@/shared/charts/capability-of-log'
+import { capabilityOf, FEWEST_FOR_CAPABILITY, newestStretch } from '@/shared/charts/capability-of-log'
 import { limitedLogs, limitedReads } from '@/shared/charts/limited-logs'
 import { windowInWords } from '@/shared/logs/logged-window'
 import { inputsOf } from '@/shared/rules/inputs-of'
@@ -26,10 +21,12 @@ export function Capability({ view, log }: { view: ProgrammeView; log: Log }) {
   const inputs = inputsOf(limitedReads, facts)
   const limited = inputs && limitedLogs(inputs).find(({ series }) => series.log.code === log.code)
   if (!limited) return null
-  const { what, series, window, phases } = limited
-  const { values, since } = newestStretch(series, phases)
+  const { what, series, window, charting } = limited
+  const stretch = newestStretch(series, charting)
+  const { values, since } = stretch
+  const sureness = rulingOn(capabilityConfidenceLeast, facts.requirements).value
   const heading = `Capability of the ${what}`
-  const found = capabilityOf(values, window, CAPABILITY_CONFIDENCE)
+  const found = capabilityOf(stretch, window, charting, Math.min(0.9999, sureness / 100))
   if (!found)
     return (
       <Section heading={heading} lead={`Window: ${windowInWords(window)}`}>
@@ -40,7 +37,7 @@ export function Capability({ view, log }: { view: ProgrammeView; log: Log }) {
         </p>
       </Section>
     )
-  const { study, pointsBeyond } = found
+  const { study, signals } = found
   const { shortTerm, longTerm } = study
   const asked = rulingOn(capabilityLeast, facts.requirements)
   const limits = { lower: window.least?.value, upper: window.most?.value }
@@ -50,12 +47,12 @@ export function Capability({ view, log }: { view: ProgrammeView; log: Log }) {
     <Section
       id="capability"
       heading={heading}
-      lead={`Window: ${windowInWords(window)} ${since === undefined ? 'All ' : ''}${study.readings} readings${sinceWhat(since)}; intervals at ${CAPABILITY_CONFIDENCE * 100} %.`}
+      lead={`Window: ${windowInWords(window)} ${since === undefined ? 'All ' : ''}${study.readings} readings${sinceWhat(since)}; intervals at ${sureness} %.`}
     >
       {!study.speaksForTheFuture && (
         <Notice kind="warning" title="The log is unstable">
-          {pointsBeyond} {pointsBeyond === 1 ? 'point lies' : 'points lie'} beyond the control limits: the
-          figures tell what was, and promise nothing. Find the causes, then take readings anew.
+          {signals} {signals === 1 ? 'signal' : 'signals'} of the chosen run rules: the figures tell what was,
+          and promise nothing. Find the causes, then take readings anew.
         </Notice>
       )}
       <Histogram

@@ -79,7 +79,7 @@ function numbersOf({ couples, peakSpreadK }: Summary, windows: ProfileWindows | 
     found: number,
     window: ProcessWindow | undefined,
     unit: ProcessWindow['unit'],
-  ) => cell(key, formatQuantity(found, unit, 3), window && marginIn(window, found).verdict)
+  ) => cell(key, measured(found, unit), window && marginIn(window, found).verdict)
   return {
     columns: [
       { label: 'Place' },
@@ -88,7 +88,7 @@ function numbersOf({ couples, peakSpreadK }: Summary, windows: ProfileWindows | 
       { label: 'Peak', set: 'text' },
       { label: 'Peak after' },
       { label: 'Above liquidus', set: 'text' },
-      { label: 'Steepest fall' },
+      { label: 'Steepest fall', set: 'text' },
     ],
     rows: [
       ...couples.map((couple) => [
@@ -98,7 +98,7 @@ function numbersOf({ couples, peakSpreadK }: Summary, windows: ProfileWindows | 
         judged('peak', couple.peakC, windows?.peak, '°C'),
         formatQuantity(couple.peakAtS, 's', 3),
         judged('above', couple.timeAboveLiquidusS, windows?.aboveLiquidus, 's'),
-        formatQuantity(couple.steepestFallKPerS, 'K/s', 3),
+        judged('fall', couple.steepestFallKPerS, windows?.fall, 'K/s'),
       ]),
       ...(couples.length > 1
         ? [
@@ -133,7 +133,11 @@ function numbersOf({ couples, peakSpreadK }: Summary, windows: ProfileWindows | 
 }
 
 const spreadOf = (values: readonly number[], unit: ProcessWindow['unit']): string =>
-  formatQuantity(Math.max(...values) - Math.min(...values), unit, 3)
+  measured(Math.max(...values) - Math.min(...values), unit)
+
+/** A trace too short tells no slope. */
+const measured = (found: number, unit: ProcessWindow['unit']): string =>
+  Number.isNaN(found) ? 'not measured' : formatQuantity(found, unit, 3)
 
 /** A value with its verdict where a window is asked. */
 const cell = (

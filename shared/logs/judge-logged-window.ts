@@ -1,0 +1,127 @@
+import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
+import { dateOf } from '@/shared/quantity/calendar'
+import type { InstrumentFile } from '@/shared/instruments/calibration-status'
+import type { LogSeries } from './log-series'
+import { excursionsFrom, marginIn, windowInWords, type ProcessWindow } from './logged-window'
+import { instrumentDoubt, intervalInWords, runsPart, type Work } from './runs-held'
+import { answerTo, OUTSIDE_WINDOW, type SignalAnswer } from './signal-answers'
+import type { Judged, Part } from '@/shared/rules/finding'
+import { spokenByWorst } from '@/shared/rules/worst-part'
+
+interface Question {
+  /** With which a sentence can begin: "Bath temperature". */
+  readonly what: string
+  readonly series: readonly LogSeries[]
+  readonly window: ProcessWindow
+  readonly answers: readonly SignalAnswer[]
+  readonly instruments: InstrumentFile
+  /** What to do about a newest reading on the wrong side. */
+  readonly mend?: (newest: number, log: LogSeries) => string | undefined
+  /** Where to record, for a log that has nothing yet. */
+  readonly recordIn: string
+  /** The runs that the readings are taken for. */
+  readonly work: Work
+}
+
+/**
+ * Judges logs against a process window: the newest reading of each log must lie
+ * inside, read by an instrument in calibration; every earlier excursion must
+ * have been answered; and every run of the work must have had a reading inside,
+ * in time before it. Limits that cross leave nothing inside and fail.
+ */
+export function judgeLoggedWindow(question: Question): Omit<Judged, 'working' | 'sources'> {
+  const { what, series, window, recordIn, work } = question
+  const limit = `${windowInWords(window)} ${intervalInWords(work)}`
+  const filled = series.filter(({ values }) => values.length > 0)
+  if (filled.length === 0)
+    return {
+      verdict: 'undetermined',
+      found: `${what}: no reading is recorded yet. Record one in ${recordIn}.`,
+      limit,
+      missing: [recordIn],
+    }
+  const spoken = spokenByWorst([
+    ...filled.map((one) => judgeSeries(one, question)),
+    runsPart(work, filled, question),
+  ])
+  const unnamed = filled.filter(({ log }) => log.instrumentId === null).map(({ log }) => log.code)
+  return {
+    ...spoken,
+    found: `${what}: ${spoken.found}`,
+    limit,
+    notes: [
+      ...(unnamed.length > 0
+        ? [`No instrument is named for ${unnamed.join(', ')}: calibration was not checked.`]
+        : []),
+      ...(work.runs.some(({ begunAtH }) => begunAtH === undefined)
+        ? ['A run that states no hour is held against the readings of its day.']
+        : []),
+    ],
+  }
+}
+
+/**
+ * One series against its window: the newest value, the excursions before it, and
+ * the instrument that read the newest: every other reading that a run rests on is
+ * asked for its own by `runsPart`. What fails stays failing whoever reads next.
+ */
+export function judgeSeries(
+  series: LogSeries,
+  { window, answers, instruments, mend }: Pick<Question, 'window' | 'answers' | 'instruments' | 'mend'>,
+  subject = `Log ${series.log.code}`,
+): Part {
+  const { log, instants, values } = series
+  const last = values.length - 1
+  const newest = values[last]!
+  const on = dateOf(instants[last]!)
+  const { verdict, margin } = marginIn(window, newest)
+  const printed = margin
+    ? formatAgainst(newest, margin.limit, window.unit).found
+    : formatQuantity(newest, window.unit)
+  const reading = `${printed} on ${on} (log ${log.code})`
+
+  if (verdict === 'fails')
+    return {
+      subject,
+      verdict,
+      found: `${reading} lies outside.`,
+      margin,
+      remedy: remedyFrom(mend?.(newest, series)),
+    }
+  const open = excursionsFrom(values, window).filter(
+    ({ first }) =>
+      !answerTo(answers, { log: log.code, chartRule: OUTSIDE_WINDOW, instant: instants[first]! }),
+  )
+  const firstOpen = open[0]
+  if (firstOpen) {
+    const since = new Date(instants[firstOpen.first]!).toISOString()
+    return {
+      subject,
+      verdict: 'fails',
+      found: `${reading} lies inside, but ${counted(open.length, 'earlier excursion')} from ${since.slice(0, 10)} on went unanswered.`,
+      margin,
+      remedy: {
+        says: `Answer the excursion of ${since} in log ${log.code} (chart rule "${OUTSIDE_WINDOW}"): what caused it, and what became of the boards soldered then.`,
+      },
+    }
+  }
+  const doubt = instrumentDoubt(series, last, window, instruments)
+  if (doubt !== undefined)
+    return {
+      subject,
+      verdict: 'undetermined',
+      found: `${reading} proves nothing: ${doubt}.`,
+      margin,
+      remedy: { says: 'Read it again with an instrument in calibration, named in the log.' },
+    }
+  return {
+    subject,
+    verdict,
+    found: `${reading} lies inside${verdict === 'marginal' ? ', close to a limit' : ''}.`,
+    margin,
+  }
+}
+
+const remedyFrom = (says: string | undefined): Part['remedy'] => (says === undefined ? undefined : { says })
+
+const counted = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? '' : 's'}`

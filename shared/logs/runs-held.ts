@@ -1,0 +1,173 @@
+import { calibrationStanding, type InstrumentFile } from '@/shared/instruments/calibration-status'
+import type { Ruling } from '@/shared/plan/requirement'
+import { dateOf } from '@/shared/quantity/calendar'
+import { formatQuantity } from '@/shared/quantity/format'
+import type { SolderingRun } from '@/shared/records/soldering-work'
+import type { Part } from '@/shared/rules/finding'
+import { namedRuling } from '@/shared/rules/ruling-source'
+import type { LogSeries } from './log-series'
+import { excursionsFrom, marginIn, type ProcessWindow } from './logged-window'
+import { readingsOfRun, type ReadingOfRun } from './run-readings'
+import { answerTo, OUTSIDE_WINDOW, type SignalAnswer } from './signal-answers'
+
+/** The work that readings are taken for, and how old the newest may be then. */
+export interface Work {
+  readonly runs: readonly SolderingRun[]
+  readonly skills: readonly SolderingRun['skill'][]
+  /** "soldering by machine" */
+  readonly called: string
+  /** In hours. */
+  readonly interval: Ruling
+}
+
+export const MACHINE_WORK = { skills: ['machine-soldering'], called: 'soldering by machine' } as const
+
+interface Held {
+  readonly window: ProcessWindow
+  readonly answers: readonly SignalAnswer[]
+  readonly instruments: InstrumentFile
+}
+
+/** "a reading no more than 24 h before each run (document)", for the limit line. */
+export const intervalInWords = ({ interval }: Pick<Work, 'interval'>): string =>
+  `A reading no more than ${formatQuantity(interval.value, 'h')} before each run (${namedRuling(interval)}).`
+
+/** What became of one run, worst first. */
+type Standing = { readonly outside: boolean; readonly says: string } | undefined
+
+/**
+ * Whether every run was soldered inside the window: a reading of its line before
+ * it, within the interval, inside and by an instrument in calibration then. A
+ * run on a reading outside fails until that excursion is answered; a run that no
+ * reading speaks for is undetermined. The runs are named.
+ */
+export function runsPart(
+  { runs, skills, called, interval }: Work,
+  logs: readonly LogSeries[],
+  held: Held,
+): Part {
+  const own = runs.filter(({ skill }) => skills.includes(skill))
+  const subject = 'Soldering runs'
+  if (own.length === 0)
+    return {
+      subject,
+      verdict: 'undetermined',
+      found: `no ${called} is recorded yet: there is no day of work to hold the readings against.`,
+      remedy: { says: `Record the runs of ${called}, each with its day and line.` },
+    }
+  const open = openExcursionsOf(logs, held)
+  const judged = own
+    .map((run) => ({ run, standing: standingOf(run, logs, interval.value, held, open) }))
+    .filter(({ standing }) => standing !== undefined)
+  const outside = judged.filter(({ standing }) => standing!.outside)
+  const shown = outside.length > 0 ? outside : judged
+  const first = shown[0]
+  if (!first)
+    return {
+      subject,
+      verdict: 'meets',
+      found: `all ${own.length} had a reading inside, in time before them.`,
+    }
+  const named = runsInWords(shown.map(({ run }) => run))
+  return outside.length > 0
+    ? {
+        subject,
+        verdict: 'fails',
+        found: `${named}: ${first.standing!.says}.`,
+        remedy: {
+          says: 'Answer the excursion: what caused it, and what became of the boards of these runs.',
+        },
+      }
+    : {
+        subject,
+        verdict: 'undetermined',
+        found: `${named}: ${first.standing!.says} (${judged.length} of ${own.length} runs).`,
+        remedy: {
+          says: `Record the readings that were taken; from now on read no more than ${formatQuantity(interval.value, 'h')} before the work. Where none was taken, quality decides what that work is worth.`,
+        },
+      }
+}
+
+const MISSING = {
+  'line not named': 'the line is not named, and logs are kept of several',
+  'no log of its line': 'no log of that line has a reading',
+  'no reading in time': 'no reading in time before the work',
+} as const
+
+function standingOf(
+  run: SolderingRun,
+  logs: readonly LogSeries[],
+  mostHours: number,
+  held: Held,
+  open: OpenExcursions,
+): Standing {
+  const found = readingsOfRun(run, logs, mostHours)
+  if ('missing' in found) return { outside: false, says: MISSING[found.missing] }
+  const beyond = found.readings.find(({ series, at }) => open.get(series)?.has(at))
+  if (beyond)
+    return {
+      outside: true,
+      says: `${inWords(beyond, held.window)} lay outside and went unanswered`,
+    }
+  const doubts = found.readings.map((reading) => doubtOf(reading, held))
+  // One reading that can be believed is enough; of several doubtful ones the first is told.
+  return doubts.includes(undefined) ? undefined : { outside: false, says: doubts[0]! }
+}
+
+const inWords = ({ series, at }: ReadingOfRun, { unit }: ProcessWindow): string =>
+  `${formatQuantity(series.values[at]!, unit)} of log ${series.log.code} on ${dateOf(series.instants[at]!)}`
+
+/** Why a reading inside proves nothing; undefined when it may be believed. */
+function doubtOf(reading: ReadingOfRun, { window, instruments }: Held): string | undefined {
+  const { series, at } = reading
+  const doubt = instrumentDoubt(series, at, window, instruments)
+  return doubt && `${inWords(reading, window)} proves nothing: ${doubt}`
+}
+
+/**
+ * Why the instrument of a reading lets it prove nothing: not in calibration
+ * then, or not named although the reading lies within the guard band, where
+ * only a known instrument can tell inside from outside.
+ */
+export function instrumentDoubt(
+  { log, instants, values }: LogSeries,
+  at: number,
+  window: ProcessWindow,
+  file: InstrumentFile,
+): string | undefined {
+  if (log.instrumentId === null)
+    return marginIn(window, values[at]!).verdict === 'marginal'
+      ? 'so near to a limit the instrument must be named'
+      : undefined
+  const standing = calibrationStanding(log.instrumentId, dateOf(instants[at]!), file)
+  return standing.stands ? undefined : standing.says
+}
+
+/** By series, the places of readings in excursions that nobody has answered. */
+type OpenExcursions = ReadonlyMap<LogSeries, ReadonlySet<number>>
+
+function openExcursionsOf(logs: readonly LogSeries[], { window, answers }: Held): OpenExcursions {
+  return new Map(
+    logs.map((series) => {
+      const places = new Set<number>()
+      for (const { first, last } of excursionsFrom(series.values, window)) {
+        const instant = series.instants[first]!
+        if (answerTo(answers, { log: series.log.code, chartRule: OUTSIDE_WINDOW, instant })) continue
+        for (let at = first; at <= last; at++) places.add(at)
+      }
+      return [series, places]
+    }),
+  )
+}
+
+const MOST_NAMED = 4
+
+/** "2026-12-01 (Line 1), 2026-12-02 and 3 more". */
+export function runsInWords(runs: readonly SolderingRun[]): string {
+  const names = [
+    ...new Set(runs.map(({ doneOn, line }) => (line === undefined ? doneOn : `${doneOn} (${line})`))),
+  ].sort()
+  const rest = names.length - MOST_NAMED
+  const listed = names.slice(0, MOST_NAMED).join(', ')
+  return rest > 0 ? `${listed} and ${rest} more` : listed
+}

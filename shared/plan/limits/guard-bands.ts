@@ -1,0 +1,40 @@
+import { limit, type Limit } from '@/shared/plan/requirement'
+import { commonPractice } from '@/shared/sources/provenance'
+
+/**
+ * How near to its limit a value counts as only just good: a share of the limit,
+ * or of a window's width. Wider is stricter. One limit a family of rules.
+ */
+const guard = (key: string, label: string, sharePct: number, practice: string): Limit =>
+  limit({
+    key: `${key}-guard`,
+    label,
+    unit: '%',
+    direction: 'at least',
+    byDefault: { value: sharePct, authority: 'common practice', from: commonPractice(practice) },
+  })
+
+export const leadBendGuard = guard(
+  'lead-bend',
+  'Only just enough bend radius or straight length: share of the least',
+  5,
+  'Within a twentieth of the least a bend is only just good: calipers read no finer on it',
+)
+export const floorLifeGuard = guard(
+  'floor-life',
+  'Only just within the floor life: share of it',
+  10,
+  'Within the last tenth of its floor life a part is soldered first',
+)
+export const storageClockGuard = guard(
+  'storage-clock',
+  'Only just soldered in time: share of the time allowed',
+  10,
+  'Within the last tenth of its time a lot is soldered first or tested anew',
+)
+export const tipCheckGuard = guard(
+  'tip-check',
+  'Only just good tip temperature, ground or leakage: share of the limit',
+  10,
+  'A tip within a tenth of its limit is mended before the next check',
+)

@@ -1,0 +1,111 @@
+import { marginIn, type ProcessWindow } from '@/shared/logs/logged-window'
+import type { Ruling } from '@/shared/plan/requirement'
+import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
+import type { Part } from '@/shared/rules/finding'
+import { decidingPart } from '@/shared/rules/parts'
+import { SLOPE_WINDOW_S, type ProfileSummary } from './profile-summary'
+import type { ProfileWindows } from './profile-windows'
+
+type Couple = ProfileSummary['couples'][number]
+
+/** Each term of a measured pass at its worst thermocouple, the difference across the board, and how many couples told of it. */
+export function profileTerms(
+  subject: string,
+  { couples, peakSpreadK }: ProfileSummary,
+  windows: ProfileWindows,
+  leastCouples: Ruling,
+): Part[] {
+  const term = (what: string, window: ProcessWindow, of: (couple: Couple) => number, mend: string): Part =>
+    decidingPart(
+      couples.map((couple) => placeOf(`${subject}, ${what}`, couple.name, window, of(couple), mend)),
+    )!
+  return [
+    term(
+      'peak',
+      windows.peak,
+      ({ peakC }) => peakC,
+      'Change the last zones or the speed, and measure again.',
+    ),
+    term(
+      'time above liquidus',
+      windows.aboveLiquidus,
+      ({ timeAboveLiquidusS }) => timeAboveLiquidusS,
+      'Change the speed, or the zones about the peak, and measure again.',
+    ),
+    ...(windows.soak
+      ? [
+          term(
+            'soak',
+            windows.soak,
+            ({ soakS }) => soakS,
+            'Change the middle zones or the speed, and measure again.',
+          ),
+        ]
+      : []),
+    term(
+      'steepest rise',
+      windows.rise,
+      ({ steepestRiseKPerS }) => steepestRiseKPerS,
+      'Lower the first zones or run slower, and measure again.',
+    ),
+    term(
+      'steepest fall',
+      windows.fall,
+      ({ steepestFallKPerS }) => steepestFallKPerS,
+      'Cool more gently behind the peak, and measure again.',
+    ),
+    couplesPart(subject, couples.length, leastCouples.value),
+    ...(couples.length > 1 ? [spreadPart(subject, peakSpreadK, windows.spread)] : []),
+  ]
+}
+
+function placeOf(subject: string, place: string, window: ProcessWindow, found: number, mend: string): Part {
+  const where = place.toLowerCase()
+  if (Number.isNaN(found))
+    return {
+      subject,
+      verdict: 'undetermined',
+      found: `the samples of ${where} hold no ${SLOPE_WINDOW_S} s of it.`,
+      remedy: { says: 'Measure a whole pass, from the cold board to the cooled one.' },
+    }
+  const { verdict, margin } = marginIn(window, found)
+  const printed = margin
+    ? formatAgainst(found, margin.limit, window.unit).found
+    : formatQuantity(found, window.unit)
+  return {
+    subject,
+    verdict,
+    found: `${printed} at ${where}.`,
+    ...(margin && { margin }),
+    ...(verdict === 'fails' && { remedy: { says: mend } }),
+  }
+}
+
+function couplesPart(subject: string, found: number, least: number): Part {
+  const more = least - found
+  const margin = { found, limit: least, unit: '1', direction: 'at least', guardBand: 0 } as const
+  return {
+    subject: `${subject}, thermocouples`,
+    verdict: more > 0 ? 'undetermined' : 'meets',
+    found: more > 0 ? `${found} of the ${least} that are asked: ${more} more.` : `${found} on the board.`,
+    margin,
+    ...(more > 0 && {
+      remedy: {
+        says: `Measure again with ${more} more: the coolest joint, the hottest place and the part most at risk.`,
+      },
+    }),
+  }
+}
+
+function spreadPart(subject: string, peakSpreadK: number, window: ProcessWindow): Part {
+  const { verdict, margin } = marginIn(window, peakSpreadK)
+  return {
+    subject: `${subject}, difference at the peak`,
+    verdict,
+    found: `${formatQuantity(peakSpreadK, 'K', 3)} between the hottest and the coolest place.`,
+    ...(margin && { margin }),
+    ...(verdict === 'fails' && {
+      remedy: { says: 'Soak longer so that heavy parts catch up, or shield the light ones.' },
+    }),
+  }
+}

@@ -1,0 +1,94 @@
+import {
+  coverageLeast,
+  holeRiseLeast,
+  testTemperatureToleranceMost,
+  wettingTimeMost,
+} from '@/shared/plan/limits/evaluation-solderability'
+import { testConditions } from '@/shared/plan/parameters/evaluation-test-conditions'
+import { isSolderabilityMethod, type SolderabilityMethod } from '@/shared/methods/test-methods'
+import type { Lot, LotTest } from '@/shared/records/lot'
+import { instruments, recordsOf } from '@/shared/rules/record-source'
+import { optional, type Inputs } from '@/shared/rules/rule'
+import { curvesOfTest } from '@/shared/wetting/curves-of-test'
+import { DIP_AND_LOOK, HOLE_RISE, ROTARY_DIP, type SampledMethod } from './sampled-method'
+import { nonconforming } from './specimen-tally'
+import { whySetAside } from './test-status'
+
+/** What decides whether a solderability test counts, and whether it passed. */
+export const passingReads = {
+  instruments,
+  calibrations: recordsOf('calibration', 'calibrations'),
+  conditions: optional(testConditions),
+  temperatureTolerance: testTemperatureToleranceMost,
+  wettingTime: wettingTimeMost,
+  coverage: coverageLeast,
+  holeRise: holeRiseLeast,
+} as const
+export type PassingInputs = Inputs<typeof passingReads>
+
+/** A solderability test that counts, and whether the lot passed it. */
+export interface SolderabilityResult {
+  readonly testedOn: string
+  readonly passed: boolean
+}
+
+/**
+ * The results of a lot's solderability tests, earliest first; of one day the failed last. A test under other
+ * conditions than specified, or by an instrument out of calibration, is none.
+ * A test passes when no specimen fails it; one with bad specimens only where
+ * quality accepted the lot afterwards, with that result in view.
+ */
+export function solderabilityResults(lot: Lot, inputs: PassingInputs): SolderabilityResult[] {
+  const demands = {
+    specified: inputs.conditions ?? [],
+    temperatureToleranceK: inputs.temperatureTolerance.value,
+    instruments: inputs,
+  }
+  return lot.tests
+    .filter((test) => isSolderabilityMethod(test.method) && whySetAside(test, demands) === undefined)
+    .map((test) => ({
+      testedOn: test.testedOn,
+      passed: isClean(test, inputs) || isAcceptedAfter(lot, test),
+    }))
+    .sort((one, other) =>
+      one.testedOn === other.testedOn
+        ? Number(other.passed) - Number(one.passed)
+        : one.testedOn < other.testedOn
+          ? -1
+          : 1,
+    )
+}
+
+const isAcceptedAfter = ({ disposition }: Lot, { testedOn, readings }: LotTest): boolean =>
+  readings.count > 0 && disposition !== null && disposition.verdict !== 'reject' && disposition.on >= testedOn
+
+/** Some specimens, and not one that fails. */
+function isClean(test: LotTest, inputs: PassingInputs): boolean {
+  const method = test.method as SolderabilityMethod
+  if (method === 'wetting-balance') {
+    // A curve that never passes the buoyancy line never wetted: its angle stays above 90°.
+    const curves = curvesOfTest(test)
+    return (
+      typeof curves !== 'string' &&
+      curves.length > 0 &&
+      curves.every(({ buoyancyCrossS }) => buoyancyCrossS !== undefined)
+    )
+  }
+  const [how, limit] = heldTo(method, inputs)
+  const tally = how.tally(test.readings, limit)
+  return tally.faults.size > 0 && nonconforming(tally) === 0
+}
+
+function heldTo(
+  method: Exclude<SolderabilityMethod, 'wetting-balance'>,
+  { wettingTime, coverage, holeRise }: PassingInputs,
+): readonly [SampledMethod, number] {
+  switch (method) {
+    case 'rotary-dip':
+      return [ROTARY_DIP, wettingTime.value]
+    case 'dip-and-look':
+      return [DIP_AND_LOOK, coverage.value]
+    case 'plated-hole-rise':
+      return [HOLE_RISE, holeRise.value]
+  }
+}
