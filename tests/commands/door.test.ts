@@ -1,5 +1,6 @@
 import { createHash, randomUUID } from 'node:crypto'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import type { InputOf } from '@/lib/commands/all-commands'
 import { perform } from '@/lib/commands/perform'
 import { database } from '@/lib/db/client'
 import { judgedProgramme } from '@/lib/programme/judged'
@@ -18,7 +19,7 @@ beforeAll(async () => {
 })
 afterAll(() => db.drop())
 
-const ask = (question: string) => ({
+const ask = (question: string): InputOf<'ask-action'> => ({
   programme: world.code,
   item: 'programme-frame',
   from: 'design',
@@ -160,7 +161,7 @@ test('quality takes the lead only when the lead was disabled, and then leads', a
   })
   await place.must('administrator', 'disable-person', { personId: place.person.lead, reason: 'Left.' })
   await place.must('quality', 'take-lead', take)
-  const invited = { programme: place.code, email: 'nobody@example.invalid', department: 'design' }
+  const invited = { programme: place.code, email: 'nobody@example.invalid', department: 'design' as const }
   expect(await place.as('quality', 'invite-member', invited)).not.toMatchObject({
     message: expect.stringMatching(/^Only /),
   })
