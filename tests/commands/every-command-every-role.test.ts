@@ -1,6 +1,8 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import type { Outcome } from '@/lib/commands/outcome'
 import { database } from '@/lib/db/client'
 import { COMMAND_NAMES, faceOf } from '@/shared/commands/all-faces'
+import { entryTold } from '@/shared/commands/entry-told'
 import type { Rights } from '@/shared/commands/face'
 import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
 import { CHANGES_ITS_WORLD, departmentOf, VALID_INPUT } from '@/tests/commands/valid-inputs'
@@ -30,6 +32,8 @@ function mayBy(row: Rights, role: Role): boolean {
 }
 
 const entries = () => database().trailEntry.count()
+const entryOf = (outcome: Outcome) =>
+  database().trailEntry.findFirstOrThrow({ where: { hash: outcome.ok ? outcome.hash : '' } })
 
 describe.each(COMMAND_NAMES)('%s', (command) => {
   test.each(ROLES)('by %s is as the policy table says', async (role) => {
@@ -40,6 +44,9 @@ describe.each(COMMAND_NAMES)('%s', (command) => {
     if (mayBy(faceOf(command).may, role)) {
       expect(outcome).toMatchObject({ ok: true })
       expect(await entries()).toBe(before + 1)
+      const told = entryTold(await entryOf(outcome))
+      expect(told).toMatchObject({ subject: expect.stringMatching(/./) })
+      expect(outcome).toMatchObject({ leads: told?.leads })
     } else {
       expect(outcome).toMatchObject({
         ok: false,
