@@ -1,13 +1,5 @@
-import {
-  actionAddress,
-  concessionAddress,
-  defectChartsAddress,
-  gateAddress,
-  itemAddress,
-  lessonAddress,
-  logAddress,
-  routeCardAddress,
-} from '@/app/addresses'
+import { routeCardAddress } from '@/app/addresses'
+import { placeAddress } from '@/app/place-address'
 import { Day } from '@/app/ui/date'
 import { DepartmentTag } from '@/app/ui/department-tag'
 import { RuledTable } from '@/app/ui/ruled-table'
@@ -22,7 +14,11 @@ export function OwedTable({ owed, today }: { owed: readonly OwedInProgramme[]; t
       rows={owed}
       rowKey={({ code, verb }, position) => `${code} ${verb} ${position}`}
       columns={[
-        { label: 'What', names: true, cell: (entry) => <a href={addressOf(entry)}>{entry.says}</a> },
+        {
+          label: 'What',
+          names: true,
+          cell: ({ code, place, says }) => <a href={placeAddress(code, place)}>{says}</a>,
+        },
         { label: 'To do', set: 'shrink', cell: ({ verb }) => VERBS[verb] },
         {
           label: 'Programme',
@@ -62,23 +58,4 @@ function Due({ on, today }: { on: string; today: string }) {
       {on < today && <strong> overdue</strong>}
     </>
   )
-}
-
-function addressOf({ code, place }: OwedInProgramme): string {
-  switch (place.kind) {
-    case 'action':
-      return actionAddress(code, place.number)
-    case 'concession':
-      return concessionAddress(code, place.number)
-    case 'lesson':
-      return lessonAddress(code, place.number)
-    case 'item':
-      return itemAddress(code, place.item)
-    case 'gate':
-      return gateAddress(code, place.stage)
-    case 'log':
-      return `${logAddress(code, place.log)}#signals`
-    case 'defect chart':
-      return `${defectChartsAddress(code)}?chart=${place.chart}#signals`
-  }
 }

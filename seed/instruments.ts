@@ -24,7 +24,7 @@ export async function addInstruments(people: PersonIds): Promise<Readonly<Record
       dueOn: '2027-01-08',
       certificate: `CAL-26-${tag}`,
     })
-    ids[tag] = String(added['instrument'])
+    ids[tag] = added.instrument
   }
   return ids
 }

@@ -58,7 +58,7 @@ async function open(story: Story): Promise<void> {
 }
 
 /** The question every design review asks: what does the better finish cost, and can it be made? */
-async function askProduction(story: Story): Promise<unknown> {
+async function askProduction(story: Story): Promise<number> {
   const asked = await story.do('ines', 'ask-action', {
     item: 'lead-finish',
     from: 'design',
@@ -69,7 +69,7 @@ async function askProduction(story: Story): Promise<unknown> {
     dueOn: '2026-02-13',
   })
   await story.on('2026-02-10').do('petra', 'answer-action', {
-    action: asked['action'],
+    action: asked.action,
     feasible: 'yes',
     amount: 0.42,
     amountPer: 'board',
@@ -77,10 +77,10 @@ async function askProduction(story: Story): Promise<unknown> {
     comment: 'Both suppliers plate nickel as standard; the price is the same from 200 pieces on.',
   })
   await story.do('tomas', 'accept-answer', {
-    action: asked['action'],
+    action: asked.action,
     comment: 'Less than one rework in forty boards.',
   })
-  return asked['action']
+  return asked.action
 }
 
 const DRILL_CHART = `LX-41 revision C, drill chart (finished holes, mm)

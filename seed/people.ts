@@ -50,7 +50,7 @@ export async function addDemoPeople(at: Date): Promise<PersonIds> {
       { key: randomUUID(), at },
     )
     if (!outcome.ok) throw new Error(`The demo could not add ${name}: ${outcome.message}`)
-    ids[key] = String(outcome.result['person'])
+    ids[key] = outcome.result.person
   }
   for (const id of Object.values(ids))
     await perform(id, 'change-own-password', { passwordHash }, { key: randomUUID(), at })

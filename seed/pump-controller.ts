@@ -3,6 +3,7 @@ import { LEVEL_TRANSMITTER } from '@/seed/boards/level-transmitter'
 import type { PersonIds } from '@/seed/people'
 import { csvOf, readingsOf, rounded, scatterFrom } from '@/seed/readings'
 import { Story } from '@/seed/story'
+import type { JsonValue } from '@/shared/trail/canonical-json'
 
 /** PX-12: its specification gate is open; a lot of boards wets too slowly, and a question waits for production. */
 export async function tellPumpController(
@@ -75,10 +76,10 @@ export async function tellPumpController(
 }
 
 /** The same practice on a board of its own name; who plans the parts names them anew. */
-function specified(): Record<string, unknown> {
+function specified(): Record<string, JsonValue> {
   const values = JSON.parse(JSON.stringify(LEVEL_TRANSMITTER).replaceAll('LX-41', 'PX-12')) as Record<
     string,
-    unknown
+    JsonValue
   >
   return { ...values, 'survival-target': 98.5 }
 }
@@ -125,7 +126,7 @@ async function slowLot(
     method: 'rotary-dip',
     testedOn,
     testedBy: 'Sunniva Brandt',
-    instrument: instruments['RD-02'],
+    instrument: instruments['RD-02'] ?? null,
     conditions: { alloy: 'Sn60Pb40', flux: 'rosin-non-activated', bathTemperatureC: 235, ageing: 'none' },
     readings: readingsOf(rows),
     file: await storeText(story, 'sunniva', `${code}-rotary-dip.csv`, csvOf(rows)),

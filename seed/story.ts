@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto'
 import { DEMO_PASSWORD, type DemoPerson, type PersonIds } from '@/seed/people'
+import type { InputOf, ResultOf } from '@/lib/commands/all-commands'
 import { perform } from '@/lib/commands/perform'
 import { database } from '@/lib/db/client'
 import type { FileReader } from '@/lib/evidence/reached-file'
@@ -8,7 +9,8 @@ import { judgeProgramme, type Judgement } from '@/shared/gate/judgement'
 import type { ProgrammeState } from '@/shared/gate/programme-state'
 import type { Department } from '@/shared/plan/department'
 import type { Stage } from '@/shared/plan/stage'
-import type { CommandName } from '@/shared/policy'
+import type { JsonValue } from '@/shared/trail/canonical-json'
+import type { CommandName } from '@/shared/commands/all-faces'
 
 /** Who signs for a department when the story does not say otherwise. */
 const SIGNATORIES: Record<Department, DemoPerson> = { design: 'tomas', production: 'petra', quality: 'quill' }
@@ -31,11 +33,7 @@ export class Story {
   }
 
   /** Does one thing as one person. A step the door refuses is a fault in the story. */
-  async act(
-    who: DemoPerson,
-    command: CommandName,
-    input: object,
-  ): Promise<Readonly<Record<string, string | number>>> {
+  async act<N extends CommandName>(who: DemoPerson, command: N, input: InputOf<N>): Promise<ResultOf<N>> {
     const at = new Date(`${this.day}T08:00:00Z`)
     at.setUTCMinutes(this.minutes++)
     const outcome = await perform(this.people[who], command, input, {
@@ -51,12 +49,12 @@ export class Story {
   }
 
   /** The same, about this programme. */
-  do(
+  do<N extends CommandName>(
     who: DemoPerson,
-    command: CommandName,
-    input: object,
-  ): Promise<Readonly<Record<string, string | number>>> {
-    return this.act(who, command, { programme: this.code, ...input })
+    command: N,
+    input: Omit<InputOf<N>, 'programme'>,
+  ): Promise<ResultOf<N>> {
+    return this.act(who, command, { programme: this.code, ...input } as InputOf<N>)
   }
 
   /** The programme's facts, and what follows from them, on the story's day. */
@@ -83,7 +81,7 @@ export class Story {
   }
 
   /** Specifies a list of values, each for the first time. */
-  async specify(who: DemoPerson, values: Readonly<Record<string, unknown>>, reason: string): Promise<void> {
+  async specify(who: DemoPerson, values: Readonly<Record<string, JsonValue>>, reason: string): Promise<void> {
     for (const [parameter, value] of Object.entries(values))
       await this.do(who, 'revise-parameter', { parameter, value, seen: 0, reason })
   }
@@ -110,11 +108,11 @@ export class Story {
     for (const department of ['design', 'production', 'quality'] as const) {
       const gate = (await this.judged()).gates.find((entry) => entry.stage === stage)
       const [blocker] = gate?.blockers ?? []
-      if (blocker)
+      if (!gate || blocker)
         throw new Error(
-          `The demo cannot sign the ${stage} gate of ${this.code}: ${blocker.title}: ${blocker.says}`,
+          `The demo cannot sign the ${stage} gate of ${this.code}: ${blocker?.title}: ${blocker?.says}`,
         )
-      await this.do(SIGNATORIES[department], 'sign-gate', { stage, department, digest: gate?.digest })
+      await this.do(SIGNATORIES[department], 'sign-gate', { stage, department, digest: gate.digest })
     }
   }
 }

@@ -1,8 +1,8 @@
-import { deedOf } from '@/app/programmes/[code]/trail/entries'
 import { Button } from '@/app/ui/button'
 import { ChoiceField, TextField } from '@/app/ui/field'
 import type { AuditSearch } from '@/lib/queries/audit'
-import { COMMAND_NAMES } from '@/shared/policy'
+import { COMMAND_NAMES } from '@/shared/commands/all-faces'
+import { entryLabel } from '@/shared/commands/entry-told'
 
 /** What to look for over all trails; it goes into the address, so a search can be kept or sent. */
 export function SearchForm({ search }: { search: AuditSearch }) {
@@ -16,7 +16,7 @@ export function SearchForm({ search }: { search: AuditSearch }) {
         defaultValue={search.command}
         choices={[
           { value: '', text: 'anything' },
-          ...COMMAND_NAMES.map((value) => ({ value, text: deedOf(value) })),
+          ...COMMAND_NAMES.map((value) => ({ value, text: entryLabel(value) })),
         ]}
       />
       <TextField name="who" label="Who" defaultValue={search.who} type="search" />

@@ -1,32 +1,49 @@
 import { revalidatePath } from 'next/cache'
 import { redirect } from 'next/navigation'
+import { deskAddress } from '@/app/addresses'
 import { typedIn, type FormState } from '@/app/forms/form-state'
+import { text } from '@/app/forms/typed-text'
 import { ONE_TIME_PASSWORD_FIRST } from '@/app/guard/person-let-in'
+import { placeAddress } from '@/app/place-address'
 import type { Outcome } from '@/lib/commands/outcome'
-import { perform } from '@/lib/commands/perform'
+import { performUnparsed } from '@/lib/commands/perform'
 import { signedIn, type SignedIn } from '@/lib/auth/session'
-import type { CommandName } from '@/shared/policy'
+import type { CommandName } from '@/shared/commands/all-faces'
 import { Refused } from '@/shared/refused'
 
-type Done = Extract<Outcome, { ok: true }>
+export type Done = Extract<Outcome, { ok: true }>
 
 /**
- * Sends a form through the door. Taken: goes where `onDone` says. Refused: the
- * form comes back with the reason, the fields it is about and what was typed; `toInput` may refuse too,
- * by throwing `Refused`, what no input can be made of.
+ * Sends a form through the door. Taken: goes where the command leads, or where
+ * `then` says. Refused: the form comes back with the reason, the fields it is
+ * about and what was typed; `toInput` may refuse too, by throwing `Refused`, what
+ * no input can be made of.
  */
 export async function submit(
   command: CommandName,
   form: FormData,
-  toInput: (form: FormData) => unknown,
-  onDone: (done: Done) => string,
+  toInput: () => unknown,
+  then: (done: Done, form: FormData) => string = whereItLeads,
 ): Promise<FormState> {
+  const outcome = await send(command, form, toInput)
+  if ('fields' in outcome) return outcome
+  // A way to another part of the same page would otherwise show the page as it was.
+  revalidatePath('/', 'layout')
+  redirect(then(outcome, form))
+}
+
+/** The same, for a form that stays where it is when it was taken: what was done, or the form as it comes back. */
+export async function send(
+  command: CommandName,
+  form: FormData,
+  toInput: () => unknown,
+): Promise<Done | FormState> {
   const person = await signedIn()
   const unfit = unfitToSend(person)
-  if (!person || unfit) return { message: unfit ?? '', fields: {}, typed: typedIn(form) }
-  const input = inputFrom(toInput, form)
-  if (input instanceof Refused) return { message: input.message, fields: input.fields, typed: typedIn(form) }
-  const outcome = await perform(person.personId, command, input, {
+  if (!person || unfit) return sentBack(form, unfit ?? '')
+  const input = inputOrRefusal(toInput)
+  if (input instanceof Refused) return sentBack(form, input.message, input.fields)
+  const outcome = await performUnparsed(person.personId, command, input, {
     key: text(form, 'key'),
     proof: {
       password: text(form, 'password'),
@@ -34,20 +51,24 @@ export async function submit(
       sessionId: person.sessionId,
     },
   })
-  if (!outcome.ok) return { message: outcome.message, fields: outcome.fields, typed: typedIn(form) }
-  // A way to another part of the same page would otherwise show the page as it was.
-  revalidatePath('/', 'layout')
-  redirect(onDone(outcome))
+  return outcome.ok ? outcome : sentBack(form, outcome.message, outcome.fields)
 }
 
-function inputFrom(toInput: (form: FormData) => unknown, form: FormData): unknown {
+function inputOrRefusal(toInput: () => unknown): unknown {
   try {
-    return toInput(form)
+    return toInput()
   } catch (error) {
     if (error instanceof Refused) return error
     throw error
   }
 }
+
+/** A form as it comes back: why, what is wrong by field, and what was typed. */
+export const sentBack = (form: FormData, message: string, fields: FormState['fields'] = {}): FormState => ({
+  message,
+  fields,
+  typed: typedIn(form),
+})
 
 /** Why nobody can send a form from this browser just now; it stays as it is, with what was typed. */
 export function unfitToSend(person: SignedIn | undefined): string | undefined {
@@ -56,25 +77,6 @@ export function unfitToSend(person: SignedIn | undefined): string | undefined {
   return person.mustChangePassword ? ONE_TIME_PASSWORD_FIRST : undefined
 }
 
-/** A text field, trimmed; '' when it is not there. */
-export function text(form: FormData, name: string): string {
-  const value = form.get(name)
-  return typeof value === 'string' ? value.trim() : ''
-}
-
-/**
- * A number as a person types it; a text that is none is passed on as it is, so
- * that the command's own sentence says so. Empty gives undefined.
- */
-export function number(form: FormData, name: string): number | string | undefined {
-  const typed = text(form, name)
-  if (!typed) return undefined
-  const value = Number(typed.replace('−', '-').replace(/[\s\u202f]/g, ''))
-  return Number.isNaN(value) ? typed : value
-}
-
-/** The same, where nothing typed means none. */
-export const numberOrNull = (form: FormData, name: string): number | string | null =>
-  number(form, name) ?? null
-
-export const ticked = (form: FormData, name: string): boolean => form.get(name) !== null
+/** Where what was done can be seen. */
+export const whereItLeads = ({ leads }: Done, form: FormData): string =>
+  leads ? placeAddress(text(form, 'programme'), leads) : deskAddress()

@@ -4,7 +4,8 @@ import { ButtonLink } from '@/app/ui/button'
 import { Notice } from '@/app/ui/notice'
 import { Sheet } from '@/app/ui/sheet'
 import { TitleBlock } from '@/app/ui/title-block'
-import { POLICY, whoMay, type CommandName } from '@/shared/policy'
+import { faceOf, type CommandName } from '@/shared/commands/all-faces'
+import { whoMay } from '@/shared/policy'
 
 /** In place of a page that is not for the person who asks: why, and who could mend it. */
 export const NotOpen = ({ children }: { children: ReactNode }) => (
@@ -19,5 +20,5 @@ export const NotOpen = ({ children }: { children: ReactNode }) => (
 
 /** In place of a page whose form gives a command that is for others. */
 export const NotOpenUnless = ({ command }: { command: CommandName }) => (
-  <NotOpen>Only {whoMay(POLICY[command])} may do this.</NotOpen>
+  <NotOpen>Only {whoMay(faceOf(command).may)} may do this.</NotOpen>
 )

@@ -1,7 +1,8 @@
 import type { NotLetIn } from '@/app/guard/refused-answer'
 import type { SignedIn } from '@/lib/auth/session'
 import { readProgramme, type ProgrammeView } from '@/lib/queries/programme-reader'
-import { refusal, type CommandName } from '@/shared/policy'
+import type { NameWithoutSubject } from '@/shared/commands/all-faces'
+import { refusal } from '@/shared/policy'
 
 /** Decides whether a person may have what an address names, and hands over what was read to decide it. */
 export type Rights<Params, Right> = (
@@ -32,7 +33,7 @@ export const readsProgramme: Rights<InProgramme, ProgrammeView> = async (person,
 
 /** A programme, for those who may read it and give a command there. */
 export const mayInProgramme =
-  (command: CommandName): Rights<InProgramme, ProgrammeView> =>
+  (command: NameWithoutSubject): Rights<InProgramme, ProgrammeView> =>
   async (person, params) => {
     const read = await readsProgramme(person, params)
     if (!('right' in read)) return read

@@ -1,16 +1,18 @@
+import { whereItLeads } from '@/app/forms/submit'
+import { text } from '@/app/forms/typed-text'
 import { guarded } from '@/app/guard/guarded'
 import { mayInProgramme } from '@/app/guard/rights'
 import type { ImportStep } from '@/app/imports/import-steps'
 import type { Importer } from '@/app/imports/importer'
 import type { Prepare, TellProgress } from '@/app/imports/prepared'
-import { perform } from '@/lib/commands/perform'
+import { performUnparsed } from '@/lib/commands/perform'
 import { log } from '@/lib/log/log'
-import type { CommandName } from '@/shared/policy'
+import type { NameWithoutSubject } from '@/shared/commands/all-faces'
 
 const LARGEST_FORM_BYTES = 1024 * 1024
 
 /** A route that runs a confirmed import and says how far it is, one JSON value a line. */
-export const importRoute = (command: CommandName, prepare: Prepare) =>
+export const importRoute = (command: NameWithoutSubject, prepare: Prepare) =>
   guarded<{ code: string }, Importer['view']>(
     mayInProgramme(command),
     async ({ request, person, right: view }) => {
@@ -18,17 +20,22 @@ export const importRoute = (command: CommandName, prepare: Prepare) =>
         return new Response('The form is too large.', { status: 413 })
       const form = await request.formData().catch(() => undefined)
       if (!form) return new Response('The form cannot be read.', { status: 400 })
-      return runImport(form, { person, view }, prepare)
+      return runImport(command, form, { person, view }, prepare)
     },
   )
 
-function runImport(form: FormData, importer: Importer, prepare: Prepare): Response {
+function runImport(
+  command: NameWithoutSubject,
+  form: FormData,
+  importer: Importer,
+  prepare: Prepare,
+): Response {
   const encoder = new TextEncoder()
   const stream = new ReadableStream<Uint8Array>({
     async start(controller) {
       const say = (step: ImportStep) => controller.enqueue(encoder.encode(`${JSON.stringify(step)}\n`))
       try {
-        say(await ended(form, importer, prepare, (read, of) => say({ read, of })))
+        say(await ended(command, form, importer, prepare, (read, of) => say({ read, of })))
       } catch (error) {
         log.error('An import failed.', { error })
       }
@@ -45,6 +52,7 @@ function runImport(form: FormData, importer: Importer, prepare: Prepare): Respon
 }
 
 async function ended(
+  command: NameWithoutSubject,
   form: FormData,
   importer: Importer,
   prepare: Prepare,
@@ -52,8 +60,7 @@ async function ended(
 ): Promise<ImportStep> {
   const prepared = await prepare(importer, form, tell)
   if ('says' in prepared) return { refused: prepared.says }
-  const { command, input, address } = prepared
   const { personId } = importer.person
-  const outcome = await perform(personId, command, input, { key: String(form.get('key') ?? '') })
-  return outcome.ok ? { address } : { refused: outcome.message }
+  const outcome = await performUnparsed(personId, command, prepared.input, { key: text(form, 'key') })
+  return outcome.ok ? { address: whereItLeads(outcome, form) } : { refused: outcome.message }
 }

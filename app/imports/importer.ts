@@ -3,7 +3,7 @@ import { unfitToSend } from '@/app/forms/submit'
 import { signedIn, type SignedIn } from '@/lib/auth/session'
 import type { FileReader } from '@/lib/evidence/reached-file'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import type { CommandName } from '@/shared/policy'
+import type { NameWithoutSubject } from '@/shared/commands/all-faces'
 
 /** Who imports, into which programme: they may, which is decided before anything of a file is read. */
 export interface Importer {
@@ -14,7 +14,7 @@ export interface Importer {
 /** The person of this session as importer into a programme; or why they are none, in a sentence. */
 export async function importerInto(
   code: string,
-  command: CommandName,
+  command: NameWithoutSubject,
 ): Promise<Importer | { readonly says: string }> {
   const person = await signedIn()
   const unfit = unfitToSend(person)

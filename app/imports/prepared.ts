@@ -3,17 +3,16 @@ import { mappingFrom, mappingText, textsIn } from '@/app/imports/chosen-mapping'
 import { readImport } from '@/lib/queries/read-import'
 import type { ReadingField } from '@/lib/readings/reading-field'
 import type { ColumnMapping } from '@/lib/readings/column-mapping'
-import type { CommandName } from '@/shared/policy'
 import type { Readings } from '@/shared/records/readings'
 
-/** A command ready to be performed, or why it cannot be. */
-export type Prepared =
-  | { readonly command: CommandName; readonly input: unknown; readonly address: string }
+/** A command's input, still to be parsed, or why there is none. */
+type Prepared =
+  | { readonly input: unknown }
   | { readonly says: string; readonly fields?: Readonly<Record<string, string>> }
 
 export type TellProgress = (read: number, of: number) => void
 
-/** Makes a command of a form, for somebody who may give it. */
+/** Makes a command’s input of a form, for somebody who may give the command. */
 export type Prepare = (importer: Importer, form: FormData, tell?: TellProgress) => Promise<Prepared>
 
 type FileReadings =

@@ -4,7 +4,7 @@ import { CommandForm } from '@/app/forms/command-form'
 import { TextBox } from '@/app/forms/fields'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
-import { addInstrument, calibrateInstrument, takeOutOfUse } from './actions'
+import { addInstrument, calibrateInstrument, takeInstrumentOutOfUse } from '@/app/forms/command-actions'
 
 const CalibrationBoxes = () => (
   <>
@@ -54,7 +54,7 @@ export function InstrumentForms({
       </CommandForm>
       {!instrument.outOfUse && (
         <CommandForm
-          action={takeOutOfUse}
+          action={takeInstrumentOutOfUse}
           formKey={randomUUID()}
           hidden={{ instrument: instrument.id }}
           label={`Take ${instrument.tag} out of use`}

@@ -3,7 +3,7 @@ import { randomUUID } from 'node:crypto'
 import { redirect } from 'next/navigation'
 import { deskAddress, passwordAddress, signInAddress } from '@/app/addresses'
 import type { FormState } from '@/app/forms/form-state'
-import { text } from '@/app/forms/submit'
+import { text } from '@/app/forms/typed-text'
 import { lengthFault, passwordFault } from '@/lib/auth/acceptable-password'
 import { hashPassword } from '@/lib/auth/password'
 import { signedIn, startSession, type SignedIn } from '@/lib/auth/session'
@@ -32,7 +32,7 @@ export async function changePassword(_state: FormState, form: FormData): Promise
       { key: text(form, 'key') || randomUUID() },
     )
     if (!outcome.ok) return { message: outcome.message, fields: outcome.fields, typed: {} }
-    await startSession(person.personId, Number(outcome.result['credentialEpoch']))
+    await startSession(person.personId, outcome.result.credentialEpoch)
   } catch (error) {
     if (error instanceof Refused) return { message: error.message, fields: error.fields, typed: {} }
     throw error

@@ -2,7 +2,7 @@
 import { headers } from 'next/headers'
 import { redirect } from 'next/navigation'
 import { typedIn, type FormState } from '@/app/forms/form-state'
-import { text } from '@/app/forms/submit'
+import { text } from '@/app/forms/typed-text'
 import { signInAddress } from '@/app/addresses'
 import { placeWithin } from '@/app/sign-in/place-within'
 import { checkPassword } from '@/lib/auth/check-password'

@@ -5,9 +5,7 @@ import { ChoiceBox, LinesBox } from '@/app/forms/fields'
 import type { FormAction } from '@/app/forms/form-state'
 import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { refusal } from '@/shared/policy'
 import { ANSWER_COLUMNS } from '@/shared/records/kinds/answer-columns'
-import { RECORD_KINDS } from '@/shared/records/record-kinds'
 
 interface AnswerTickedProps {
   view: ProgrammeView
@@ -55,8 +53,3 @@ export function AnswerTicked({ view, action, hidden, label, children }: AnswerTi
     </CommandForm>
   )
 }
-
-/** Who may answer: a department that keeps such records. */
-export const mayAnswer = ({ actor }: ProgrammeView): boolean =>
-  !refusal('add-record', actor) &&
-  RECORD_KINDS['signal-answer'].departments.some((department) => actor.departments.includes(department))

@@ -1,6 +1,6 @@
 import type { Transaction } from '@/lib/db/transaction'
 import type { Department } from '@/shared/plan/department'
-import type { Actor } from '@/shared/policy'
+import type { Actor } from '@/shared/actor'
 import { Refused } from '@/shared/refused'
 
 /** The person as the programme knows them, read where the decision is made. */

@@ -1,3 +1,4 @@
+import type { z } from 'zod'
 import type { AnyCommand } from '@/lib/commands/command'
 import { acceptAnswer } from '@/lib/commands/actions/accept-answer'
 import { addInstrument } from '@/lib/commands/instruments/add-instrument'
@@ -50,10 +51,10 @@ import { withdrawInspection } from '@/lib/commands/inspections/withdraw-inspecti
 import { withdrawLotTest } from '@/lib/commands/lots/withdraw-lot-test'
 import { withdrawRecord } from '@/lib/commands/records/withdraw-record'
 import { withdrawRequirement } from '@/lib/commands/specification/withdraw-requirement'
-import type { CommandName } from '@/shared/policy'
+import type { CommandName } from '@/shared/commands/all-faces'
 
-/** Every command, by its name in the policy table; one missing here does not compile. */
-export const COMMANDS = {
+/** The work of every command, by the name of its face; one missing here does not compile. */
+const COMMANDS = {
   'accept-answer': acceptAnswer,
   'add-instrument': addInstrument,
   'add-item': addItem,
@@ -106,3 +107,13 @@ export const COMMANDS = {
   'withdraw-record': withdrawRecord,
   'withdraw-requirement': withdrawRequirement,
 } as const satisfies Record<CommandName, AnyCommand>
+
+/** What a caller gives a command: its input before it is parsed. */
+export type InputOf<N extends CommandName> = z.input<(typeof COMMANDS)[N]['input']>
+
+/** What a caller is told when it was done. */
+export type ResultOf<N extends CommandName> = NonNullable<
+  ReturnType<(typeof COMMANDS)[N]['decide']>['result']
+>
+
+export const commandNamed = (name: CommandName): AnyCommand => COMMANDS[name]

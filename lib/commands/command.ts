@@ -1,6 +1,14 @@
 import type { z } from 'zod'
+import type { Identifiers, NoIdentifiers } from '@/lib/commands/outcome'
 import type { Transaction } from '@/lib/db/transaction'
-import type { Actor, CommandName } from '@/shared/policy'
+import type { Actor } from '@/shared/actor'
+import type {
+  CommandName,
+  NameWithoutSubject,
+  NameWithSubject,
+  RecordOf,
+  SubjectOf,
+} from '@/shared/commands/all-faces'
 import type { JsonValue } from '@/shared/trail/canonical-json'
 
 /** What the door hands to a command beside its input. */
@@ -18,38 +26,69 @@ export interface Context {
 }
 
 /** What a command decided: what to change, what the trail says of it, what the caller is told. */
-export interface Decision<Change> {
+export interface Decision<Change, Recorded = unknown, Result = Identifiers> {
   readonly change: Change
-  /** What changed, in full and for good: it goes into the trail as it stands. */
-  readonly record: Readonly<Record<string, JsonValue>>
+  /** What changed, in full and for good: it goes into the trail as it stands. At least what the command's face tells of. */
+  readonly record: Recorded & Readonly<Record<string, JsonValue>>
   /** Identifiers the caller needs to go on, such as the code of what was made. */
-  readonly result?: Readonly<Record<string, string | number>>
+  readonly result?: Result
 }
 
 /**
- * One verb. `load` reads the rows it needs, `decide` is pure and throws Refused
- * when it may not be, `apply` writes. The door parses, locks, authorises and records.
+ * One verb's work; its face is in `shared/commands`. `load` reads the rows it
+ * needs and refuses what is not there, `decide` is pure and throws Refused when
+ * it may not be, `apply` writes. The door parses, locks, authorises and records.
  */
-export interface Command<Input, State, Change> {
-  readonly name: CommandName
-  readonly input: z.ZodType<Input>
-  readonly load: (tx: Transaction, input: Input, context: Context) => Promise<State>
-  readonly decide: (state: State, input: Input, context: Context) => Decision<Change>
+export interface Command<N extends CommandName, Schema extends z.ZodType, State, Change, Result> {
+  readonly name: N
+  readonly input: Schema
+  readonly load: (tx: Transaction, input: z.output<Schema>, context: Context) => Promise<State>
+  readonly decide: (
+    state: State,
+    input: z.output<Schema>,
+    context: Context,
+  ) => Decision<Change, RecordOf<N>, Result>
   readonly apply: (tx: Transaction, change: Change, context: Context) => Promise<void>
 }
 
-/** A command whose types are no longer known, as the registry holds it. */
+/** One whose face asks whose it is: `subject` answers from the rows just read. */
+interface CommandOn<N extends CommandName, Schema extends z.ZodType, State, Change, Result> extends Command<
+  N,
+  Schema,
+  State,
+  Change,
+  Result
+> {
+  readonly subject: (state: State, input: z.output<Schema>) => SubjectOf<N>
+}
+
+/** A command whose types are no longer known, as it is found by its name. */
 export interface AnyCommand {
   readonly name: CommandName
   readonly input: z.ZodType
   readonly load: (tx: Transaction, input: never, context: Context) => Promise<unknown>
+  readonly subject?: (state: never, input: never) => unknown
   readonly decide: (state: never, input: never, context: Context) => Decision<unknown>
   readonly apply: (tx: Transaction, change: never, context: Context) => Promise<void>
 }
 
-export const defineCommand = <Input, State, Change>(
-  command: Command<Input, State, Change>,
-): Command<Input, State, Change> => command
+export function defineCommand<
+  N extends NameWithSubject,
+  Schema extends z.ZodType,
+  State,
+  Change,
+  Result extends Identifiers = NoIdentifiers,
+>(command: CommandOn<N, Schema, State, Change, Result>): CommandOn<N, Schema, State, Change, Result>
+export function defineCommand<
+  N extends NameWithoutSubject,
+  Schema extends z.ZodType,
+  State,
+  Change,
+  Result extends Identifiers = NoIdentifiers,
+>(command: Command<N, Schema, State, Change, Result>): Command<N, Schema, State, Change, Result>
+export function defineCommand(command: AnyCommand): AnyCommand {
+  return command
+}
 
 /** For commands that need nothing but their input. */
 export const loadNothing = async (): Promise<undefined> => undefined

@@ -1,7 +1,7 @@
 import type { Outcome } from '@/lib/commands/outcome'
 import type { Transaction } from '@/lib/db/transaction'
 import { nativeSha256 } from '@/lib/trail/native-sha256'
-import type { CommandName } from '@/shared/policy'
+import type { CommandName } from '@/shared/commands/all-faces'
 import { Refused } from '@/shared/refused'
 
 const KEY = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/

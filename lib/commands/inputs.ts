@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { DEPARTMENTS } from '@/shared/plan/department'
 import { numberWanted } from '@/shared/columns/number-wanted'
 import { STAGES } from '@/shared/plan/stage'
+import type { JsonValue } from '@/shared/trail/canonical-json'
 
 /* Pieces that many inputs share; each speaks to the person typing. */
 
@@ -36,6 +37,9 @@ export const wholeNumber = (what: string, least: number, most: number) =>
     .int(`${what} must be a whole number.`)
     .min(least, `${what} lies between ${least} and ${most}.`)
     .max(most, `${what} lies between ${least} and ${most}.`)
+
+/** A specified value, parsed further by its parameter's declaration. */
+export const jsonValue = z.json() as unknown as z.ZodType<JsonValue, JsonValue>
 
 export const department = z.enum(DEPARTMENTS, { error: 'Choose a department.' })
 export const stage = z.enum(STAGES, { error: 'Choose a stage.' })

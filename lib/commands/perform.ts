@@ -1,19 +1,21 @@
 import { randomUUID } from 'node:crypto'
 import { v7 } from 'uuid'
-import { COMMANDS } from '@/lib/commands/all-commands'
-import type { AnyCommand, Context, Decision } from '@/lib/commands/command'
+import { commandNamed, type InputOf, type ResultOf } from '@/lib/commands/all-commands'
+import type { AnyCommand, Context } from '@/lib/commands/command'
 import type { Outcome } from '@/lib/commands/outcome'
 import { recallOutcome, rememberOutcome } from '@/lib/commands/idempotency'
 import { parseInput } from '@/lib/commands/parse-input'
+import { readResets } from '@/lib/auth/password-reset'
 import { verifySignature, type SignatureProof } from '@/lib/auth/signature'
 import { actorInProgramme } from '@/lib/auth/actor'
-import { readResets } from '@/lib/auth/password-reset'
 import { inTransaction, type Transaction } from '@/lib/db/transaction'
 import { log } from '@/lib/log/log'
 import { INSTALLATION_TRAIL, lockTrail, openTrail, recordEntry } from '@/lib/trail/append-entry'
 import { publishHead } from '@/lib/trail/publish-head'
-import { POLICY, refusal, type CommandName, type PolicyRow } from '@/shared/policy'
+import { faceOf, type CommandName } from '@/shared/commands/all-faces'
+import { partRefusal, refusal } from '@/shared/policy'
 import { Refused } from '@/shared/refused'
+import type { JsonValue } from '@/shared/trail/canonical-json'
 import type { TrailEntry } from '@/shared/trail/entry'
 
 export interface Circumstances {
@@ -25,20 +27,30 @@ export interface Circumstances {
   readonly at?: Date
 }
 
+/** The only door for change, for callers whose input the compiler has checked. */
+export const perform = <N extends CommandName>(
+  personId: string,
+  name: N,
+  input: InputOf<N>,
+  circumstances: Circumstances,
+): Promise<Outcome<ResultOf<N>>> =>
+  performUnparsed(personId, name, input, circumstances) as Promise<Outcome<ResultOf<N>>>
+
 /**
- * The only door for change: parse, then in one transaction lock, load,
- * authorise on the rows just read, decide, apply, and append to the trail.
+ * The same door, for what comes from outside and is only known once parsed: forms and machines.
+ * Parses, then in one transaction locks, loads, authorises on the rows just
+ * read, decides, applies, and appends to the trail.
  */
-export async function perform(
+export async function performUnparsed(
   personId: string,
   name: CommandName,
   input: unknown,
   circumstances: Circumstances,
 ): Promise<Outcome> {
   try {
-    const command = COMMANDS[name] as AnyCommand
+    const command = commandNamed(name)
     const parsed = parseInput(command.input, input)
-    if ((POLICY[name] as PolicyRow).signature) await verifySignature(personId, circumstances.proof)
+    if (faceOf(name).may.signature) await verifySignature(personId, circumstances.proof)
     const { entry, outcome } = await inTransaction((tx) =>
       performIn(tx, personId, command, parsed, circumstances),
     )
@@ -69,8 +81,7 @@ async function performIn(
   if (before) return { entry: undefined, outcome: before }
 
   const actor = await actorInProgramme(tx, personId, programmeId)
-  const refused = refusal(command.name, actor)
-  if (refused) throw new Refused(refused)
+  refuse(partRefusal(command.name, actor))
   const context: Context = {
     actor,
     now,
@@ -82,6 +93,7 @@ async function performIn(
   }
 
   const state = await command.load(tx, input as never, context)
+  refuse(refusal(command.name, actor, command.subject?.(state as never, input as never) as never))
   const decision = command.decide(state as never, input as never, context)
   await command.apply(tx, decision.change as never, context)
 
@@ -95,7 +107,13 @@ async function performIn(
     command: command.name,
     payload: await recordOf(tx, personId, command.name, decision.record),
   })
-  const outcome: Outcome = { ok: true, result: decision.result ?? {}, seq: entry.seq, hash: entry.hash }
+  const outcome: Outcome = {
+    ok: true,
+    result: decision.result ?? {},
+    leads: faceOf(command.name).leads(decision.record as never),
+    seq: entry.seq,
+    hash: entry.hash,
+  }
   await rememberOutcome(tx, personId, key, command.name, input, outcome, now)
   return { entry, outcome }
 }
@@ -105,21 +123,25 @@ async function performIn(
  * they could have signed in that name.
  */
 async function recordOf(tx: Transaction, personId: string, name: CommandName, record: Entry): Promise<Entry> {
-  if (!(POLICY[name] as PolicyRow).signature) return record
+  if (!faceOf(name).may.signature) return record
   const reset = (await readResets(tx, personId)).at(-1)
   if (!reset) return record
   const { at, byId, byName, changedAt } = reset
   return { ...record, passwordReset: { at, byId, byName, changedAt } }
 }
 
-type Entry = Decision<unknown>['record']
+type Entry = Readonly<Record<string, JsonValue>>
+
+function refuse(refused: string | undefined): void {
+  if (refused) throw new Refused(refused)
+}
 
 /**
  * Locks what the command is about: the programme it names, or the installation.
  * Opening a programme is serialised on the installation and starts a trail of its own.
  */
 async function lockSubject(tx: Transaction, name: CommandName, input: unknown) {
-  const { scope } = POLICY[name] as PolicyRow
+  const { scope } = faceOf(name).may
   if (scope !== 'programme' || name === 'open-programme') {
     await openTrail(tx, INSTALLATION_TRAIL)
     const head = await lockTrail(tx, INSTALLATION_TRAIL)

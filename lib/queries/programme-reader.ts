@@ -1,7 +1,8 @@
 import { judgedProgramme, type JudgedProgramme } from '@/lib/programme/judged'
 import { textFromAddress } from '@/lib/queries/from-address'
 import type { SignedIn } from '@/lib/auth/session'
-import { readRefusal, type Actor } from '@/shared/policy'
+import type { Actor } from '@/shared/actor'
+import { readRefusal } from '@/shared/policy'
 
 /** A programme as one person may see it: what stands, and what they may do there. */
 export interface ProgrammeView extends JudgedProgramme {

@@ -1,9 +1,11 @@
+import type { JsonValue } from '@/shared/trail/canonical-json'
+
 /**
  * What is specified for LX-41, the main board of an invented level transmitter:
  * plated holes in epoxy glass, tin-lead, wave soldered, twenty years on a tank.
  * Values by parameter key, in the order the design engineer gives them.
  */
-export const LEVEL_TRANSMITTER: Readonly<Record<string, unknown>> = {
+export const LEVEL_TRANSMITTER: Readonly<Record<string, JsonValue>> = {
   'applicable-documents': [
     { document: 'Order 7731, quality annex', edition: 'B', authority: 'customer', governs: 'reliability' },
     { document: 'IPC-2221', edition: 'B', authority: 'standard', governs: 'layout' },

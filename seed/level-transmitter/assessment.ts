@@ -2,9 +2,10 @@ import { callBlindSet } from '@/seed/level-transmitter/blind-set'
 import { inspect } from '@/seed/level-transmitter/inspections'
 import { testLife } from '@/seed/level-transmitter/life-tests'
 import type { Story } from '@/seed/story'
+import type { JsonValue } from '@/shared/trail/canonical-json'
 
 /** The board as it crosses the wave, for the plan of its defects. */
-const BOARD_PLAN = {
+const BOARD_PLAN: Readonly<Record<string, JsonValue>> = {
   'board-length': 160,
   'board-width': 100,
   'component-places': [

@@ -7,6 +7,7 @@ import type { Story } from '@/seed/story'
 import { addDays } from '@/shared/quantity/calendar'
 import { isLevel } from '@/shared/logs/level-characteristics'
 import { logChart } from '@/shared/charts/log-chart'
+import type { JsonValue } from '@/shared/trail/canonical-json'
 
 /** What production and quality settle for the process before the first run. */
 export const PROCESS = {
@@ -25,7 +26,7 @@ export const PROCESS = {
 }
 
 /** How quality wants the process charted. */
-const CHARTS = {
+const CHARTS: Readonly<Record<string, JsonValue>> = {
   'process-charts': [
     { characteristic: 'bath-temperature', chart: 'mean-range', subgroup: 2, grouping: 'each-day' },
     {

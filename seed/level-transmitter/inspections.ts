@@ -18,7 +18,9 @@ export async function inspect(story: Story): Promise<void> {
     magnification: 4,
     jointsSeen: JOINTS,
     defects:
-      assembly === DEFECTIVE ? [{ kind: 'insufficient solder', joint: 'U3-4', xMm: 61.5, yMm: 32 }] : [],
+      assembly === DEFECTIVE
+        ? [{ kind: 'insufficient solder' as const, joint: 'U3-4', xMm: 61.5, yMm: 32 }]
+        : [],
     note: '',
   }))
   await story.on('2026-04-10').do('sunniva', 'record-inspection', { inspections })

@@ -1,10 +1,13 @@
 import { LEVEL_TRANSMITTER } from '@/seed/boards/level-transmitter'
 import type { Story } from '@/seed/story'
+import type { JsonValue } from '@/shared/trail/canonical-json'
 
-type Row = Readonly<Record<string, unknown>>
+const LEADS = LEVEL_TRANSMITTER['lead-finishes'] as readonly Row[]
+
+type Row = Readonly<Record<string, JsonValue>>
 
 /** What goes under the tin-lead on the brass pins: three ways side by side, and the one that was specified adopted. */
-export async function studyLeadFinish(story: Story, costAction: unknown): Promise<void> {
+export async function studyLeadFinish(story: Story, costAction: number): Promise<void> {
   const opened = await story.on('2026-02-11').do('tomas', 'open-option-study', {
     item: 'lead-finish',
     title: 'What goes under the tin-lead on the brass pins of T1 and J1?',
@@ -12,7 +15,7 @@ export async function studyLeadFinish(story: Story, costAction: unknown): Promis
       {
         name: 'Nickel',
         note: 'As proposed: nickel keeps the zinc of the brass from the tin.',
-        values: { 'lead-finishes': LEVEL_TRANSMITTER['lead-finishes'] },
+        values: { 'lead-finishes': LEADS },
         costPerBoard: 0.42,
         costOnce: 0,
         defectsPerMillion: null,
@@ -39,7 +42,7 @@ export async function studyLeadFinish(story: Story, costAction: unknown): Promis
     ],
   })
   await story.on('2026-02-12').do('ines', 'adopt-option', {
-    study: opened['study'],
+    study: opened.study,
     alternative: 'Nickel',
     seen: { 'lead-finishes': 1 },
     reason:
@@ -49,8 +52,7 @@ export async function studyLeadFinish(story: Story, costAction: unknown): Promis
 
 /** The leads as specified, with another layer under the coating of the brass pins. */
 const pinsWith = (layer: Row): Row[] =>
-  (LEVEL_TRANSMITTER['lead-finishes'] as readonly Row[]).map(({ barrier, barrierUm, ...row }) =>
-    row['base'] === 'brass'
-      ? { ...row, ...layer }
-      : { ...row, barrier, ...(barrierUm !== undefined && { barrierUm }) },
-  )
+  LEADS.map((row) => {
+    const { barrier: _, barrierUm: __, ...pin } = row
+    return row['base'] === 'brass' ? { ...pin, ...layer } : row
+  })

@@ -1,10 +1,11 @@
 import type { Row } from '@/seed/level-transmitter/lot-story'
 import { rounded, scatterFrom } from '@/seed/readings'
+import type { CharacteristicKey } from '@/shared/records/characteristics'
 
 /** One log of the line: what is read, where, with what, and the readings with their instants (epoch ms). */
 export interface LogStory {
   readonly code: string
-  readonly characteristic: string
+  readonly characteristic: CharacteristicKey
   readonly machine: string
   readonly instrument: string | null
   readonly rows: readonly Row[]

@@ -1,8 +1,11 @@
+import type { LotKind } from '@/shared/methods/lot-kind'
+import type { TestMethodKey } from '@/shared/methods/test-methods'
+
 export type Row = Readonly<Record<string, number | string | null>>
 
 /** One test of a lot: how, with which instrument, under which conditions, and its readings row by row. */
 export interface LotTestStory {
-  readonly method: string
+  readonly method: TestMethodKey
   readonly instrument: string | null
   readonly conditions: Readonly<Record<string, string | number>>
   readonly rows: readonly Row[]
@@ -11,7 +14,7 @@ export interface LotTestStory {
 /** A delivery and what is tried on it. */
 export interface LotStory {
   readonly code: string
-  readonly kind: string
+  readonly kind: LotKind
   readonly part: string
   readonly supplier: string
   readonly quantity: number

@@ -39,7 +39,7 @@ export const lotsFor = (board: string): readonly LotStory[] => [
   },
   ...COMPONENTS.map(([code, part, supplier, supplierResult], index) => ({
     code,
-    kind: 'component',
+    kind: 'component' as const,
     part,
     supplier,
     quantity: 260,

@@ -25,7 +25,7 @@ const SERVED = (
   source: 'service reports of the three sites',
 }))
 
-const RETURNED = [
+const RETURNED: Record<string, string | number>[] = [
   {
     returnedOn: '2026-08-19',
     assembly: 'LX41-0031',

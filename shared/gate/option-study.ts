@@ -1,7 +1,7 @@
 import { findParameter } from '@/shared/catalogue/standard-plan'
 import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
 import type { ItemDefinition } from '@/shared/catalogue/item'
-import type { Actor } from '@/shared/policy'
+import type { Actor } from '@/shared/actor'
 import { canonicalJson, type JsonValue } from '@/shared/trail/canonical-json'
 
 /** One way a choice can be made. */

@@ -1,11 +1,12 @@
 import type { Department } from '@/shared/plan/department'
+import type { Place } from '@/shared/place'
 import { defectChartLabel } from '@/shared/charts/defect-chart-kinds'
 import { defectSignalsAnswered } from '@/shared/rules/assessment/defect-signals-answered'
 import { openDefectSignals } from '@/shared/charts/open-defect-signals'
 import { chartSignalsAnsweredRule } from '@/shared/rules/control/chart-signals-answered'
 import { openLogSignals } from '@/shared/charts/open-signals'
 import type { Judgement } from './judgement'
-import type { Owed, OwedPlace } from './owed-work'
+import type { Owed } from './owed-work'
 import type { ProgrammeState } from './programme-state'
 
 /** Signals while they are fresh: those of logs wait for production, those of what inspections find for quality. */
@@ -14,7 +15,7 @@ export function owedSignals(
   { facts }: Pick<ProgrammeState, 'facts'>,
   { findings }: Pick<Judgement, 'findings'>,
 ): Owed[] {
-  const entry = (open: number, of: string, place: OwedPlace): Owed => ({
+  const entry = (open: number, of: string, place: Place): Owed => ({
     verb: 'find the cause',
     says: `${open === 1 ? '1 signal' : `${open} signals`} of ${of}`,
     department,
@@ -24,7 +25,7 @@ export function owedSignals(
   const fails = ({ id }: { readonly id: string }) => findings.get(id)?.verdict === 'fails'
   if (department === 'production' && fails(chartSignalsAnsweredRule))
     return openLogSignals(facts).map(({ log: { code }, open }) =>
-      entry(open, `log ${code}`, { kind: 'log', log: code }),
+      entry(open, `log ${code}`, { kind: 'log', log: code, part: 'signals' }),
     )
   if (department === 'quality' && fails(defectSignalsAnswered))
     return openDefectSignals(facts).map(({ chart, open }) =>

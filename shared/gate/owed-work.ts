@@ -1,14 +1,5 @@
 import type { Department } from '@/shared/plan/department'
-import type { DefectChartKey } from '@/shared/plan/parameters/defect-charts'
-import type { Stage } from '@/shared/plan/stage'
-
-/** Where to go about something owed. */
-export type OwedPlace =
-  | { readonly kind: 'action' | 'concession' | 'lesson'; readonly number: number }
-  | { readonly kind: 'item'; readonly item: string }
-  | { readonly kind: 'gate'; readonly stage: Stage }
-  | { readonly kind: 'log'; readonly log: string }
-  | { readonly kind: 'defect chart'; readonly chart: DefectChartKey }
+import type { Place } from '@/shared/place'
 
 /** One thing that waits for this person. */
 export interface Owed {
@@ -16,5 +7,5 @@ export interface Owed {
   readonly says: string
   readonly department: Department
   readonly dueOn: string | null
-  readonly place: OwedPlace
+  readonly place: Place
 }

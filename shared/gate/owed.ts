@@ -1,6 +1,6 @@
 import type { Department } from '@/shared/plan/department'
 import { STAGE_NAMES } from '@/shared/plan/stage'
-import type { Actor } from '@/shared/policy'
+import type { Actor } from '@/shared/actor'
 import { concessionStanding } from './concession'
 import { gateRefusal } from './gate'
 import type { Judgement } from './judgement'

@@ -1,4 +1,4 @@
-import type { CommandName } from '@/shared/policy'
+import type { CommandName } from '@/shared/commands/all-faces'
 import type { Writes } from './spoken-entry'
 import { DECISION_WRITES } from './writes/decision-writes'
 import { INSTALLATION_WRITES } from './writes/installation-writes'

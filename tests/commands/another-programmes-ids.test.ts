@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { database } from '@/lib/db/client'
-import { COMMAND_NAMES, POLICY, type CommandName, type PolicyRow } from '@/shared/policy'
+import { COMMAND_NAMES, faceOf, type CommandName } from '@/shared/commands/all-faces'
 import { CHANGES_ITS_WORLD, departmentOf, VALID_INPUT } from '@/tests/commands/valid-inputs'
 import { openWorld, ROLES, type Role, type World } from '@/tests/commands/world'
 import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
@@ -16,12 +16,12 @@ beforeAll(async () => {
 afterAll(() => db.drop())
 
 const ABOUT_A_PROGRAMME = COMMAND_NAMES.filter(
-  (command) => (POLICY[command] as PolicyRow).scope === 'programme' && command !== 'open-programme',
+  (command) => faceOf(command).may.scope === 'programme' && command !== 'open-programme',
 )
 
 /** Somebody of a programme who may give the command there. */
 function whoMay(command: CommandName): Role {
-  const { lead, departments = [] } = POLICY[command] as PolicyRow
+  const { lead, departments = [] } = faceOf(command).may
   return ROLES.find((role) => departments.includes(departmentOf(role))) ?? (lead ? 'lead' : 'design')
 }
 
@@ -55,7 +55,7 @@ describe.each(ABOUT_A_PROGRAMME)('%s', (command) => {
     const place = await placeFor(command)
     const input = await VALID_INPUT[command](place, role)
     const before = await everythingOf(place.code)
-    const outcome = await ours.as(role, command, { ...input, programme: ours.code })
+    const outcome = await ours.asUnparsed(role, command, { ...input, programme: ours.code })
     expect(outcome.ok || outcome.message).toBeTruthy()
     expect(await everythingOf(place.code)).toBe(before)
   })
@@ -65,7 +65,7 @@ describe.each(ABOUT_A_PROGRAMME)('%s', (command) => {
     const place = await placeFor(command)
     const input = await VALID_INPUT[command](place, role)
     const before = await everythingOf(place.code)
-    expect(await ours.as(role, command, input)).toMatchObject({
+    expect(await ours.asUnparsed(role, command, input)).toMatchObject({
       ok: false,
       message: expect.stringMatching(/^Only /),
     })

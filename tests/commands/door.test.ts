@@ -1,5 +1,6 @@
 import { createHash, randomUUID } from 'node:crypto'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import type { InputOf } from '@/lib/commands/all-commands'
 import { perform } from '@/lib/commands/perform'
 import { database } from '@/lib/db/client'
 import { judgedProgramme } from '@/lib/programme/judged'
@@ -18,7 +19,7 @@ beforeAll(async () => {
 })
 afterAll(() => db.drop())
 
-const ask = (question: string) => ({
+const ask = (question: string): InputOf<'ask-action'> => ({
   programme: world.code,
   item: 'programme-frame',
   from: 'design',
@@ -69,6 +70,72 @@ describe('two people editing one value', () => {
       orderBy: { number: 'desc' },
     })
     expect(newest?.value).toBe(15)
+  })
+})
+
+describe('whose a thing is', () => {
+  test('is asked on the rows just read: only the owner of a value revises it, and a refusal is not recorded', async () => {
+    const before = await trailLength(world.code)
+    const outcome = await world.as('production', 'revise-parameter', {
+      programme: world.code,
+      parameter: 'service-years',
+      value: 17,
+      seen: 0,
+      reason: 'Test',
+    })
+    expect(outcome).toMatchObject({ ok: false, message: expect.stringContaining('belongs to design') })
+    expect(await trailLength(world.code)).toBe(before)
+  })
+
+  test('is not told to who has no part in the programme: they learn no more than that', async () => {
+    const missing = { programme: world.code, action: 999_999, comment: '' }
+    expect(await world.as('stranger', 'accept-answer', missing)).toMatchObject({
+      ok: false,
+      message: expect.stringMatching(/^Only /),
+    })
+    expect(await world.as('design', 'accept-answer', missing)).toMatchObject({
+      ok: false,
+      message: 'There is no action 999999 in this programme.',
+    })
+  })
+
+  test('changes with the rows: who answered an action does not accept the answer, though of both departments', async () => {
+    const place = await openWorld()
+    const email = (
+      await database().person.findUniqueOrThrow({ where: { id: place.person.secondProduction } })
+    ).email
+    await place.must('lead', 'invite-member', { programme: place.code, email, department: 'design' })
+    const { action } = (
+      await place.must('design', 'ask-action', { ...ask('Of both?'), programme: place.code })
+    ).result
+    await place.must('secondProduction', 'answer-action', {
+      programme: place.code,
+      action,
+      feasible: 'not asked',
+      amount: null,
+      amountPer: null,
+      leadTimeDays: null,
+      comment: 'Yes.',
+    })
+    const accept = { programme: place.code, action, comment: '' }
+    expect(await place.as('secondProduction', 'accept-answer', accept)).toMatchObject({
+      ok: false,
+      message: expect.stringMatching(/^You answered it yourself/),
+    })
+    expect(await place.as('design', 'accept-answer', accept)).toMatchObject({ ok: true })
+  })
+})
+
+test('a link that is none is told at the box it was typed into', async () => {
+  const attach = { programme: world.code, item: 'programme-frame', kind: 'drawing', what: { url: 'no link' } }
+  expect(await world.as('design', 'attach-evidence', attach)).toMatchObject({
+    ok: false,
+    message: 'A link starts with https:// or http://.',
+    fields: { 'what.url': expect.any(String) },
+  })
+  expect(await world.asUnparsed('design', 'attach-evidence', { ...attach, what: {} })).toMatchObject({
+    ok: false,
+    fields: { what: 'Choose a file or give a link.' },
   })
 })
 
@@ -160,7 +227,7 @@ test('quality takes the lead only when the lead was disabled, and then leads', a
   })
   await place.must('administrator', 'disable-person', { personId: place.person.lead, reason: 'Left.' })
   await place.must('quality', 'take-lead', take)
-  const invited = { programme: place.code, email: 'nobody@example.invalid', department: 'design' }
+  const invited = { programme: place.code, email: 'nobody@example.invalid', department: 'design' as const }
   expect(await place.as('quality', 'invite-member', invited)).not.toMatchObject({
     message: expect.stringMatching(/^Only /),
   })

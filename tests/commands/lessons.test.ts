@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import type { InputOf } from '@/lib/commands/all-commands'
 import { perform } from '@/lib/commands/perform'
 import { database } from '@/lib/db/client'
 import { judgedProgramme } from '@/lib/programme/judged'
@@ -18,7 +19,9 @@ beforeAll(async () => {
 })
 afterAll(() => db.drop())
 
-const ITEM = {
+type Change = InputOf<'propose-lesson'>['change']
+
+const ITEM: Change & { kind: 'item' } = {
   kind: 'item',
   item: {
     stage: 'control',
@@ -29,15 +32,15 @@ const ITEM = {
     evidence: 'record of a cold start',
   },
 }
-const LIMIT = { kind: 'limit', limit: 'ionic-residue-most', value: 1 }
-const proposal = (change: object) => ({
+const LIMIT: Change & { kind: 'limit' } = { kind: 'limit', limit: 'ionic-residue-most', value: 1 }
+const proposal = (change: Change): InputOf<'propose-lesson'> => ({
   programme: world.code,
   title: 'Start cold, read late',
   learnt: 'The first readings after the start are those of a machine that has not settled.',
   source: { kind: 'item', key: 'programme-frame' },
   change,
 })
-const decision = (lesson: unknown, accept = true) => ({
+const decision = (lesson: number, accept = true): InputOf<'decide-lesson'> => ({
   programme: world.code,
   lesson,
   accept,
@@ -66,9 +69,9 @@ const quality = async (who: 'quality' | 'secondQuality') => ({
 })
 
 describe('a lesson', () => {
-  let number: unknown
+  let number: number
   beforeAll(async () => {
-    number = (await world.must('production', 'propose-lesson', proposal(ITEM))).result['lesson']
+    number = (await world.must('production', 'propose-lesson', proposal(ITEM))).result.lesson
   })
 
   test('waits on the desk of quality, and changes nothing until it is decided', async () => {
@@ -133,19 +136,19 @@ describe('a lesson', () => {
 
 test('an accepted limit rules in later programmes as a company requirement, with its lesson as the clause', async () => {
   const proposed = await world.must('design', 'propose-lesson', proposal(LIMIT))
-  await world.must('quality', 'decide-lesson', decision(proposed.result['lesson']))
+  await world.must('quality', 'decide-lesson', decision(proposed.result.lesson))
   const judged = await judgedProgramme(await openAnother())
   const ruling = rulingOn(ionicResidueMost, judged?.state.facts.requirements ?? [])
   expect(ruling).toMatchObject({ value: 1, authority: 'company', document: 'Lessons learnt' })
   expect(ruling.layers).toContainEqual(
-    expect.objectContaining({ clause: `${world.code}, lesson ${proposed.result['lesson']}` }),
+    expect.objectContaining({ clause: `${world.code}, lesson ${proposed.result.lesson}` }),
   )
 })
 
 test('a declined lesson changes nothing, and may be proposed again', async () => {
   const change = { ...LIMIT, value: 0.9 }
   const proposed = await world.must('design', 'propose-lesson', proposal(change))
-  await world.must('quality', 'decide-lesson', decision(proposed.result['lesson'], false))
+  await world.must('quality', 'decide-lesson', decision(proposed.result.lesson, false))
   const { lessons } = await openingEntry(await openAnother())
   expect(lessons.map(({ value }) => value)).not.toContain(0.9)
   expect(await world.as('design', 'propose-lesson', proposal(change))).toMatchObject({ ok: true })
@@ -154,12 +157,12 @@ test('a declined lesson changes nothing, and may be proposed again', async () =>
 describe('it is refused', () => {
   test('to decide on one’s own lesson', async () => {
     const proposed = await world.must('quality', 'propose-lesson', proposal({ ...LIMIT, value: 0.8 }))
-    expect(await world.as('quality', 'decide-lesson', decision(proposed.result['lesson']))).toMatchObject({
+    expect(await world.as('quality', 'decide-lesson', decision(proposed.result.lesson))).toMatchObject({
       ok: false,
       message: 'You proposed it. Somebody else of quality decides.',
     })
     const { owed } = await deskOf((await quality('quality')) as Parameters<typeof deskOf>[0])
-    const mine = { kind: 'lesson', number: proposed.result['lesson'] }
+    const mine = { kind: 'lesson', number: proposed.result.lesson }
     expect(owed.map(({ place }) => place)).not.toContainEqual(mine)
   })
 
@@ -178,7 +181,7 @@ describe('it is refused', () => {
   })
 
   test('to name a source that the programme does not have', async () => {
-    const source = { kind: 'record', key: randomUUID() }
+    const source = { kind: 'record' as const, key: randomUUID() }
     const input = { ...proposal({ ...LIMIT, value: 0.7 }), source }
     expect(await world.as('design', 'propose-lesson', input)).toMatchObject({
       ok: false,
@@ -194,11 +197,11 @@ test('a finding and a record are kept in the words of the day', async () => {
     rows: [{ returnedOn: '2026-01-09', assembly: 'A-7', cause: 'board', jointsFailed: 0, cost: 180 }],
   })
   const { id } = await database().record.findFirstOrThrow({ where: { kind: 'field-return' } })
-  const from = async (source: object, value: number) => {
+  const from = async (source: InputOf<'propose-lesson'>['source'], value: number) => {
     const input = { ...proposal({ ...LIMIT, value }), source }
     const { result } = await world.must('design', 'propose-lesson', input)
     return database().lesson.findFirstOrThrow({
-      where: { programme: { code: world.code }, number: Number(result['lesson']) },
+      where: { programme: { code: world.code }, number: result.lesson },
     })
   }
   expect((await from({ kind: 'record', key: id }, 0.6)).source).toMatchObject({

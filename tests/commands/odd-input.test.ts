@@ -1,8 +1,11 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { checkPassword } from '@/lib/auth/check-password'
+import type { InputOf } from '@/lib/commands/all-commands'
 import { database } from '@/lib/db/client'
 import { openWorld, type World } from '@/tests/commands/world'
 import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
+
+const NOWHERE = { address: '192.0.2.1', origin: '192.0.2.1', userAgent: '' }
 
 let db: FreshDatabase
 let world: World
@@ -12,9 +15,7 @@ beforeAll(async () => {
 })
 afterAll(() => db.drop())
 
-const NOWHERE = { address: '192.0.2.1', origin: '192.0.2.1', userAgent: '' }
-
-const lot = (given: object) => ({
+const lot = (given: Partial<InputOf<'receive-lot'>>): InputOf<'receive-lot'> => ({
   programme: world.code,
   code: 'LOT-1',
   kind: 'bare board',
@@ -66,7 +67,7 @@ describe('a text that cannot be kept', () => {
 test('a value nested deeper than anything that is recorded is refused, not failed at', async () => {
   let value: unknown = 1
   for (let depth = 0; depth < 20_000; depth++) value = [value]
-  const outcome = await world.as('lead', 'revise-parameter', {
+  const outcome = await world.asUnparsed('lead', 'revise-parameter', {
     programme: world.code,
     parameter: 'service-years',
     value,

@@ -1,7 +1,8 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { optionAddress } from '@/app/addresses'
-import { placeOf } from '@/app/programmes/[code]/trail/place-of'
+import type { InputOf } from '@/lib/commands/all-commands'
 import { database } from '@/lib/db/client'
+import { entryTold } from '@/shared/commands/entry-told'
+import type { JsonValue } from '@/shared/trail/canonical-json'
 import { openWorld, type World } from '@/tests/commands/world'
 import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
 
@@ -15,10 +16,10 @@ afterAll(() => db.drop())
 
 interface Given {
   readonly name: string
-  readonly values?: Readonly<Record<string, unknown>>
+  readonly values?: Readonly<Record<string, JsonValue>>
   readonly actions?: readonly number[]
 }
-const studyOf = (...given: readonly Given[]) => ({
+const studyOf = (...given: readonly Given[]): InputOf<'open-option-study'> => ({
   programme: world.code,
   item: 'programme-frame',
   title: 'How long must it hold, and how many are made?',
@@ -28,11 +29,11 @@ const studyOf = (...given: readonly Given[]) => ({
     values,
     costPerBoard: 1,
     costOnce: 0,
-    actions,
+    actions: [...actions],
   })),
 })
 const open = async (...given: readonly Given[]): Promise<number> =>
-  Number((await world.must('design', 'open-option-study', studyOf(...given))).result['study'])
+  (await world.must('design', 'open-option-study', studyOf(...given))).result.study
 
 const storedValues = async (number: number) =>
   (
@@ -49,7 +50,11 @@ const seenNow = async (...parameters: readonly string[]) =>
   Object.fromEntries(
     await Promise.all(parameters.map(async (parameter) => [parameter, (await newest(parameter)).number])),
   )
-const adopt = (study: number, alternative: string, seen: object) => ({
+const adopt = (
+  study: number,
+  alternative: string,
+  seen: Record<string, number>,
+): InputOf<'adopt-option'> => ({
   programme: world.code,
   study,
   alternative,
@@ -60,7 +65,7 @@ const adopt = (study: number, alternative: string, seen: object) => ({
 describe('opening a study', () => {
   test('keeps only what differs, and says of every alternative what it means by it', async () => {
     const today = (await newest('service-years')).value
-    const volume = (await newest('annual-volume')).value
+    const volume = (await newest('annual-volume')).value as number
     const study = await open(
       { name: 'As it is', values: { 'annual-volume': volume } },
       { name: 'Longer', values: { 'service-years': 33, 'annual-volume': volume } },
@@ -100,7 +105,7 @@ describe('opening a study', () => {
       question: 'What does the longer life cost?',
       dueOn: '2099-01-01',
     })
-    const action = Number(result['action'])
+    const { action } = result
     const resting = studyOf({ name: 'A' }, { name: 'B', actions: [action] })
     expect(await world.as('design', 'open-option-study', resting)).toMatchObject({
       ok: false,
@@ -207,8 +212,6 @@ test('the entries of a study lead to it', async () => {
     orderBy: { seq: 'desc' },
     take: 2,
   })
-  expect(entries.map(({ command, payload }) => placeOf(world.code, command, payload))).toEqual([
-    optionAddress(world.code, study),
-    optionAddress(world.code, study),
-  ])
+  const place = { kind: 'study', number: study }
+  expect(entries.map((entry) => entryTold(entry)?.leads)).toEqual([place, place])
 })

@@ -4,7 +4,8 @@ import { database } from '@/lib/db/client'
 import { Prisma } from '@/lib/db/generated/client'
 import { ALL_LIMITS } from '@/shared/catalogue/standard-plan'
 import type { Department } from '@/shared/plan/department'
-import type { CommandName } from '@/shared/policy'
+import type { InputOf } from '@/lib/commands/all-commands'
+import type { CommandName } from '@/shared/commands/all-faces'
 import { itemDigest, programmeInput, stageDigest, type Role, type World } from '@/tests/commands/world'
 
 /** The department in which a role acts; outsiders try as if they were of design. */
@@ -28,7 +29,7 @@ const person = async (world: World): Promise<string> => {
     rights: 'member',
     passwordHash: null,
   })
-  return String(added.result['person'])
+  return added.result.person
 }
 const emailOf = async (personId: string): Promise<string> =>
   (await database().person.findUniqueOrThrow({ where: { id: personId } })).email
@@ -39,7 +40,7 @@ const freshItem = async (
   world: World,
   approvers: Department[] = ['design', 'production', 'quality'],
 ): Promise<string> => {
-  const item = {
+  const item: InputOf<'add-item'>['item'] = {
     stage: 'specification',
     title: `Item ${unique()}`,
     asks: 'Is it so?',
@@ -47,14 +48,14 @@ const freshItem = async (
     approvers,
     evidence: '',
   }
-  return String((await world.must('lead', 'add-item', { programme: world.code, item })).result['item'])
+  return (await world.must('lead', 'add-item', { programme: world.code, item })).result.item
 }
 const freshLot = async (world: World): Promise<string> => {
   const code = `LOT-${unique()}`
   await world.must('quality', 'receive-lot', lotInput(world, code))
   return code
 }
-const lotInput = (world: World, code: string) => ({
+const lotInput = (world: World, code: string): InputOf<'receive-lot'> => ({
   programme: world.code,
   code,
   kind: 'bare board',
@@ -80,7 +81,7 @@ const freshLog = async (world: World): Promise<string> => {
   })
   return code
 }
-const testInput = (world: World, lot: string) => ({
+const testInput = (world: World, lot: string): InputOf<'test-lot'> => ({
   programme: world.code,
   lot,
   method: 'rotary-dip',
@@ -94,7 +95,7 @@ const testInput = (world: World, lot: string) => ({
   },
   file: null,
 })
-const inspectionInput = (world: World) => ({
+const inspectionInput = (world: World): InputOf<'record-inspection'> => ({
   programme: world.code,
   inspections: [
     {
@@ -109,13 +110,13 @@ const inspectionInput = (world: World) => ({
   ],
 })
 /** A kind of record that every department may keep. */
-const costInput = (world: World) => ({
+const costInput = (world: World): InputOf<'add-record'> => ({
   programme: world.code,
   kind: 'quality-cost',
   rows: [{ spentOn: '2026-01-02', costClass: 'appraisal', amount: 120, what: `Inspection ${unique()}` }],
 })
 const ask = async (world: World, from: Department, to: Department): Promise<number> => {
-  const input = {
+  const input: InputOf<'ask-action'> = {
     programme: world.code,
     item: 'programme-frame',
     from,
@@ -124,9 +125,9 @@ const ask = async (world: World, from: Department, to: Department): Promise<numb
     question: `Question ${unique()}?`,
     dueOn: '2099-12-31',
   }
-  return Number((await world.must(SECOND[from], 'ask-action', input)).result['action'])
+  return (await world.must(SECOND[from], 'ask-action', input)).result.action
 }
-const answerInput = (world: World, action: number) => ({
+const answerInput = (world: World, action: number): InputOf<'answer-action'> => ({
   programme: world.code,
   action,
   feasible: 'yes',
@@ -141,15 +142,13 @@ const answered = async (world: World, from: Department): Promise<number> => {
   return number
 }
 const instrument = async (world: World): Promise<string> =>
-  String(
-    (
-      await world.must('administrator', 'add-instrument', {
-        tag: `I-${unique()}`,
-        measures: 'a length',
-        ...CALIBRATION,
-      })
-    ).result['instrument'],
-  )
+  (
+    await world.must('administrator', 'add-instrument', {
+      tag: `I-${unique()}`,
+      measures: 'a length',
+      ...CALIBRATION,
+    })
+  ).result.instrument
 const CALIBRATION = { calibratedOn: '2026-01-02', dueOn: '2027-01-02', certificate: 'C-1' }
 /** A parameter that the role's department owns, and another value for it each time. */
 const ownParameterOf = (role: Role): string =>
@@ -163,7 +162,7 @@ const newestRevision = async (world: World, parameter: string): Promise<number> 
       orderBy: { number: 'desc' },
     })
   )?.number ?? 0
-const studyInput = (world: World) => ({
+const studyInput = (world: World): InputOf<'open-option-study'> => ({
   programme: world.code,
   item: 'programme-frame',
   title: `Study ${unique()}`,
@@ -212,7 +211,7 @@ async function gateReadyFor(world: World, department: Department): Promise<void>
   }
 }
 
-const lessonInput = (world: World) => ({
+const lessonInput = (world: World): InputOf<'propose-lesson'> => ({
   programme: world.code,
   title: `Lesson ${unique()}`,
   learnt: 'The first readings of a shift are not yet the process.',
@@ -248,7 +247,9 @@ export const CHANGES_ITS_WORLD: readonly CommandName[] = [
  * For each command, an input that is right in itself for somebody of this
  * role: what remains to decide is whether that person may.
  */
-export const VALID_INPUT: Record<CommandName, (world: World, role: Role) => Promise<object>> = {
+export const VALID_INPUT: {
+  readonly [N in CommandName]: (world: World, role: Role) => Promise<InputOf<N>>
+} = {
   'open-programme': async (_world, role) => ({
     ...programmeInput(`N-${unique()}`.toUpperCase()),
     department: departmentOf(role),
@@ -346,7 +347,7 @@ export const VALID_INPUT: Record<CommandName, (world: World, role: Role) => Prom
     const opened = await world.must('lead', 'open-option-study', { ...studyInput(world), alternatives })
     return {
       programme: world.code,
-      study: opened.result['study'],
+      study: opened.result.study,
       alternative: 'Long',
       seen: { [parameter]: await newestRevision(world, parameter) },
       reason,
@@ -372,14 +373,14 @@ export const VALID_INPUT: Record<CommandName, (world: World, role: Role) => Prom
       note: '',
       what: { url: `https://example.invalid/${unique()}` },
     })
-    return { programme: world.code, evidence: attached.result['evidence'], reason }
+    return { programme: world.code, evidence: attached.result.evidence, reason }
   },
 
   'receive-lot': async (world) => lotInput(world, `LOT-${unique()}`),
   'test-lot': async (world) => testInput(world, await freshLot(world)),
   'withdraw-lot-test': async (world) => {
     const tested = await world.must('quality', 'test-lot', testInput(world, await freshLot(world)))
-    return { programme: world.code, test: tested.result['test'], reason }
+    return { programme: world.code, test: tested.result.test, reason }
   },
   'dispose-lot': async (world) => ({
     programme: world.code,
@@ -434,7 +435,7 @@ export const VALID_INPUT: Record<CommandName, (world: World, role: Role) => Prom
       name: `Machine ${unique()}`,
       tokenHash: sha256(),
     })
-    return { programme: world.code, token: created.result['token'] }
+    return { programme: world.code, token: created.result.token }
   },
 
   'ask-action': async (world, role) => {
@@ -491,7 +492,7 @@ export const VALID_INPUT: Record<CommandName, (world: World, role: Role) => Prom
       quantity: 5,
       untilOn: null,
     })
-    return { programme: world.code, concession: asked.result['concession'], department: departmentOf(role) }
+    return { programme: world.code, concession: asked.result.concession, department: departmentOf(role) }
   },
   'refuse-concession': async (world) => {
     const failing = await failingFinding(world)
@@ -502,7 +503,7 @@ export const VALID_INPUT: Record<CommandName, (world: World, role: Role) => Prom
       quantity: 5,
       untilOn: null,
     })
-    return { programme: world.code, concession: asked.result['concession'], reason }
+    return { programme: world.code, concession: asked.result.concession, reason }
   },
   'sign-gate': async (world, role) => {
     await gateReadyFor(world, departmentOf(role))
@@ -517,13 +518,13 @@ export const VALID_INPUT: Record<CommandName, (world: World, role: Role) => Prom
   'propose-lesson': async (world) => lessonInput(world),
   'retire-lesson': async (world) => {
     const proposed = await world.must('secondDesign', 'propose-lesson', lessonInput(world))
-    const lesson = proposed.result['lesson']
+    const lesson = proposed.result.lesson
     await world.must('quality', 'decide-lesson', { programme: world.code, lesson, accept: true, reason })
     return { programme: world.code, lesson, reason }
   },
   'decide-lesson': async (world) => {
     const proposed = await world.must('secondDesign', 'propose-lesson', lessonInput(world))
-    return { programme: world.code, lesson: proposed.result['lesson'], accept: false, reason }
+    return { programme: world.code, lesson: proposed.result.lesson, accept: false, reason }
   },
 
   'add-person': async () => ({

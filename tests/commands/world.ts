@@ -1,12 +1,13 @@
 import { randomUUID } from 'node:crypto'
 import { hashPassword } from '@/lib/auth/password'
 import type { Outcome } from '@/lib/commands/outcome'
-import { perform } from '@/lib/commands/perform'
+import type { InputOf, ResultOf } from '@/lib/commands/all-commands'
+import { perform, performUnparsed } from '@/lib/commands/perform'
 import { database } from '@/lib/db/client'
 import { judgedProgramme } from '@/lib/programme/judged'
 import { itemStateFor } from '@/shared/gate/judgement'
 import type { Department } from '@/shared/plan/department'
-import type { CommandName } from '@/shared/policy'
+import type { CommandName } from '@/shared/commands/all-faces'
 
 export const PASSWORD = 'correct horse battery staple'
 
@@ -26,16 +27,22 @@ export interface World {
   readonly code: string
   readonly person: Readonly<Record<Role | 'secondDesign' | 'secondProduction' | 'secondQuality', string>>
   /** Performs as somebody, with the password where a signature is asked for. */
-  readonly as: (who: keyof World['person'], command: CommandName, input: object) => Promise<Outcome>
-  /** The same, where the story needs it to succeed. */
-  readonly must: (
+  readonly as: <N extends CommandName>(
     who: keyof World['person'],
-    command: CommandName,
-    input: object,
-  ) => Promise<Extract<Outcome, { ok: true }>>
+    command: N,
+    input: InputOf<N>,
+  ) => Promise<Outcome<ResultOf<N>>>
+  /** The same with what no caller of ours would give. */
+  readonly asUnparsed: (who: keyof World['person'], command: CommandName, input: object) => Promise<Outcome>
+  /** The same, where the story needs it to succeed. */
+  readonly must: <N extends CommandName>(
+    who: keyof World['person'],
+    command: N,
+    input: InputOf<N>,
+  ) => Promise<Extract<Outcome<ResultOf<N>>, { ok: true }>>
 }
 
-const DEPARTMENT_OF: Partial<Record<string, Department>> = {
+const DEPARTMENT_OF: Readonly<Record<string, Department>> = {
   design: 'design',
   production: 'production',
   quality: 'quality',
@@ -64,8 +71,10 @@ export async function openWorld(): Promise<World> {
       createdAt: new Date(),
     })),
   })
-  const as: World['as'] = (who, command, input) =>
-    perform(person[who], command, input, { key: randomUUID(), proof: { password: PASSWORD } })
+  const circumstances = () => ({ key: randomUUID(), proof: { password: PASSWORD } })
+  const as: World['as'] = (who, command, input) => perform(person[who], command, input, circumstances())
+  const asUnparsed: World['asUnparsed'] = (who, command, input) =>
+    performUnparsed(person[who], command, input, circumstances())
   const must: World['must'] = async (who, command, input) => {
     const outcome = await as(who, command, input)
     if (!outcome.ok) throw new Error(`${command} by ${who} was refused: ${outcome.message}`)
@@ -75,12 +84,12 @@ export async function openWorld(): Promise<World> {
   for (const [name, department] of Object.entries(DEPARTMENT_OF)) {
     await must('lead', 'invite-member', { programme: code, email: addressOf(name, code), department })
   }
-  return { code, person, as, must }
+  return { code, person, as, asUnparsed, must }
 }
 
 const addressOf = (name: string, code: string): string => `${name}-${code}@test.invalid`.toLowerCase()
 
-export const programmeInput = (code: string) => ({
+export const programmeInput = (code: string): InputOf<'open-programme'> => ({
   code,
   title: 'A board for tests',
   department: 'design',

@@ -5,7 +5,8 @@ import { RIGHTS_CHOICES } from '@/app/people/rights'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
 import type { PersonRow } from '@/lib/queries/people'
-import { changePerson, disablePerson, enablePerson, resetPassword } from '../actions'
+import { changePerson, disablePerson, enablePerson } from '@/app/forms/command-actions'
+import { resetPassword } from '../actions'
 
 interface FormProps {
   person: PersonRow

@@ -16,7 +16,7 @@ import {
   serviceYears,
 } from '@/shared/plan/parameters/programme'
 import { refusal } from '@/shared/policy'
-import { openProgramme } from './actions'
+import { openProgramme } from '@/app/forms/command-actions'
 
 export const metadata = { title: 'Open a programme – Liquidus' }
 

@@ -2,7 +2,6 @@ import { z } from 'zod'
 import { actionNamed, loadOpenAction } from '@/lib/commands/actions/load-action'
 import { defineCommand } from '@/lib/commands/command'
 import { paragraph } from '@/lib/commands/inputs'
-import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { Refused } from '@/shared/refused'
 
 /** The asked department answers: feasible or not, money, lead time, comment. */
@@ -28,11 +27,8 @@ export const answerAction = defineCommand({
     comment: paragraph('The answer'),
   }),
   load: (tx, { action }, { programmeId }) => loadOpenAction(tx, programmeId, action),
-  decide(action, { feasible, amount, amountPer, leadTimeDays, comment }, { actor }) {
-    if (!actor.departments.includes(action.to))
-      throw new Refused(
-        `Action ${action.number} is for ${DEPARTMENT_NAMES[action.to].toLowerCase()} to answer.`,
-      )
+  subject: (action) => action,
+  decide(action, { feasible, amount, amountPer, leadTimeDays, comment }) {
     if (action.answer && action.outcome !== 'returned')
       throw new Refused(`Action ${action.number} is answered already and waits to be accepted.`)
     if ((amount === null) !== (amountPer === null))

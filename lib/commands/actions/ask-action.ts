@@ -22,9 +22,8 @@ export const askAction = defineCommand({
     item: await loadPlanItem(tx, programmeId, item),
     newest: (await tx.action.aggregate({ where: { programmeId }, _max: { number: true } }))._max.number ?? 0,
   }),
-  decide({ item, newest }, { from, to, kind, question, dueOn }, { actor, newId, today }) {
-    if (!actor.departments.includes(from))
-      throw new Refused('You ask for a department you belong to.', { from: 'Choose your own department.' })
+  subject: (_item, { from }) => ({ from }),
+  decide({ item, newest }, { from, to, kind, question, dueOn }, { newId, today }) {
     if (from === to)
       throw new Refused('An action goes to another department.', { to: 'Choose another department.' })
     if (dueOn < today)

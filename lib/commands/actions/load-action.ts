@@ -1,5 +1,6 @@
 import { programmeCode, wholeNumber } from '@/lib/commands/inputs'
 import type { Transaction } from '@/lib/db/transaction'
+import type { ActionAnswer } from '@/shared/gate/programme-state'
 import type { Department } from '@/shared/plan/department'
 import { Refused } from '@/shared/refused'
 
@@ -12,5 +13,10 @@ export async function loadOpenAction(tx: Transaction, programmeId: string, numbe
   if (!action) throw new Refused(`There is no action ${number} in this programme.`)
   if (action.outcome === 'accepted' || action.outcome === 'withdrawn')
     throw new Refused(`Action ${number} is closed: it was ${action.outcome}.`)
-  return { ...action, from: action.from as Department, to: action.to as Department }
+  return {
+    ...action,
+    from: action.from as Department,
+    to: action.to as Department,
+    answer: action.answer as ActionAnswer | null,
+  }
 }

@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
 import { programmeCode, reason, wholeNumber } from '@/lib/commands/inputs'
-import { lessonOf, withProgramme } from '@/lib/programme/lesson-row'
+import { loadLesson } from '@/lib/commands/lessons/load-lesson'
 import { lessonRetirementRefusal } from '@/shared/lessons/lesson'
 import { changeInWords } from '@/shared/lessons/lesson-change'
 import { Refused } from '@/shared/refused'
@@ -14,23 +14,20 @@ export const retireLesson = defineCommand({
     lesson: wholeNumber('The lesson', 1, 1_000_000),
     reason,
   }),
-  load: (tx, { lesson: number }, { programmeId }) =>
-    tx.lesson.findUnique({ where: { programmeId_number: { programmeId, number } }, ...withProgramme }),
-  decide(row, { lesson: number, reason: why }) {
-    if (!row) throw new Refused(`There is no lesson ${number} in this programme.`)
-    const lesson = lessonOf(row)
+  load: (tx, { lesson }, { programmeId }) => loadLesson(tx, programmeId, lesson),
+  decide({ id, lesson }, { reason: why }) {
     const refused = lessonRetirementRefusal(lesson)
     if (refused) throw new Refused(refused)
     return {
-      change: { id: row.id, why },
+      change: { id, why },
       record: {
-        lesson: number,
+        lesson: lesson.number,
         title: lesson.title,
         meaning: 'retires the lesson: programmes opened from now on start without it',
         reason: why,
         brought: changeInWords(lesson.change),
       },
-      result: { lesson: number },
+      result: { lesson: lesson.number },
     }
   },
   async apply(tx, { id, why }, { actor, now }) {

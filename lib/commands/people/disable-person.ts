@@ -9,9 +9,9 @@ export const disablePerson = defineCommand({
   name: 'disable-person',
   input: z.strictObject({ personId: id, reason }),
   load: (tx, { personId }) => loadPerson(tx, personId),
-  decide({ person, isLastAdministrator }, { reason: why }, { actor, now }) {
+  subject: (_person, { personId }) => ({ personId }),
+  decide({ person, isLastAdministrator }, { reason: why }, { now }) {
     if (person.disabledAt) throw new Refused(`${person.name} cannot sign in already.`)
-    if (person.id === actor.personId) throw new Refused('You cannot disable yourself.')
     if (isLastAdministrator)
       throw new Refused('This is the only administrator. Make somebody else one first.')
     return {

@@ -10,6 +10,7 @@ export const resetPassword = defineCommand({
   name: 'reset-password',
   input: z.strictObject({ personId: id, passwordHash: z.string().min(20) }),
   load: (tx, { personId }) => loadPerson(tx, personId),
+  subject: (_person, { personId }) => ({ personId }),
   decide({ person }, { passwordHash }, { now }) {
     if (person.disabledAt) throw new Refused(`${person.name} cannot sign in. Enable them first.`)
     const until = oneTimePasswordUntil(now).toISOString()

@@ -11,15 +11,17 @@ export const decideSetAside = defineCommand({
   input: z.strictObject({
     programme: programmeCode,
     item: line('The item'),
-    agree: z.boolean(),
+    agree: z.boolean({ error: 'Choose: agree or refuse.' }),
     comment: optionalLine('The comment', 1000),
   }),
-  load: (tx, { item }, { programmeId }) => loadPlanItem(tx, programmeId, item),
-  decide({ definition, setAside }, { agree, comment }, { actor, now }) {
+  async load(tx, { item }, { programmeId }) {
+    const { definition, setAside } = await loadPlanItem(tx, programmeId, item)
     if (!setAside) throw new Refused('Nobody proposes to set this item aside.')
     if (setAside.agreed) throw new Refused(`${setAside.agreed.byName} has agreed to it already.`)
-    if (setAside.proposedById === actor.personId)
-      throw new Refused('You proposed it. Somebody else of quality decides.')
+    return { definition, setAside }
+  },
+  subject: ({ setAside }) => setAside,
+  decide({ definition, setAside }, { agree, comment }, { actor, now }) {
     if (!agree && !comment)
       throw new Refused('Say why the item has to stay.', { comment: 'Say why the item has to stay.' })
     const agreed = { ...setAside, agreed: { byId: actor.personId, byName: actor.name, at: now } }

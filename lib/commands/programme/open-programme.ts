@@ -5,6 +5,7 @@ import { lessonOf, withProgramme } from '@/lib/programme/lesson-row'
 import { changeInWords } from '@/shared/lessons/lesson-change'
 import { openingChanges } from '@/shared/lessons/opening-changes'
 import { STANDARD_PLAN } from '@/shared/catalogue/standard-plan'
+import type { Parameter } from '@/shared/plan/parameter'
 import { GIVEN_AT_OPENING } from '@/shared/plan/given-reasons'
 import { STAGES } from '@/shared/plan/stage'
 import {
@@ -16,6 +17,9 @@ import {
 } from '@/shared/plan/parameters/programme'
 import { Refused } from '@/shared/refused'
 
+/** A single value is given as it is kept. */
+const schemaOf = <T>({ schema }: Parameter<T>) => schema as z.ZodType<T, T>
+
 const FRAME = [productClass, alloyFamily, serviceYears, environment, annualVolume] as const
 
 /** Opens a programme on the standard plan and what lessons have added to it; who opens it leads it. */
@@ -25,11 +29,11 @@ export const openProgramme = defineCommand({
     code: programmeCode,
     title: line('The title', 120),
     department,
-    productClass: productClass.schema,
-    alloyFamily: alloyFamily.schema,
-    serviceYears: serviceYears.schema,
-    environment: environment.schema,
-    annualVolume: annualVolume.schema,
+    productClass: schemaOf(productClass),
+    alloyFamily: schemaOf(alloyFamily),
+    serviceYears: schemaOf(serviceYears),
+    environment: schemaOf(environment),
+    annualVolume: schemaOf(annualVolume),
   }),
   load: async (tx, { code }, { now }) => ({
     existing: await tx.programme.findUnique({ where: { code }, select: { title: true } }),

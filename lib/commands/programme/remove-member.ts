@@ -12,14 +12,13 @@ export const removeMember = defineCommand({
       where: { programmeId_personId_department: { programmeId, personId, department: from } },
       select: {
         personId: true,
-        department: true,
         person: { select: { name: true } },
         programme: { select: { leadId: true, memberships: { select: { personId: true } } } },
       },
     }),
-  decide(membership, { reason: why }) {
+  decide(membership, { department: from, reason: why }) {
     if (!membership) throw new Refused('This person is not in that department any more.')
-    const { personId, programme, person, department: from } = membership
+    const { personId, programme, person } = membership
     const left = programme.memberships.filter((other) => other.personId === personId).length - 1
     if (programme.leadId === personId && left === 0) {
       throw new Refused(`${person.name} leads the programme. Hand the lead to somebody else first.`)

@@ -1,7 +1,6 @@
 import { z } from 'zod'
 import { defineCommand, loadNothing } from '@/lib/commands/command'
 import { programmeCode } from '@/lib/commands/inputs'
-import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { rowSchema } from '@/shared/columns/column-schema'
 import type { RecordKind } from '@/shared/records/record-kind'
 import { RECORD_KINDS, type RecordKindKey } from '@/shared/records/record-kinds'
@@ -22,13 +21,9 @@ export const addRecord = defineCommand({
       .max(5000, 'At most 5000 at once.'),
   }),
   load: loadNothing,
-  decide(_nothing, { kind, rows }, { actor, newId }) {
-    const { label, departments, columns }: RecordKind = RECORD_KINDS[kind]
-    if (!departments.some((department) => actor.departments.includes(department))) {
-      throw new Refused(
-        `${departments.map((department) => DEPARTMENT_NAMES[department]).join(' or ')} keeps this kind of record (${label}).`,
-      )
-    }
+  subject: (_nothing, { kind }) => RECORD_KINDS[kind],
+  decide(_nothing, { kind, rows }, { newId }) {
+    const { columns }: RecordKind = RECORD_KINDS[kind]
     const schema = rowSchema(columns)
     const data = rows.map((row, index) => {
       const parsed = schema.safeParse(row)

@@ -2,8 +2,6 @@ import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
 import { department, line, optionalLine, programmeCode, sha256Hex } from '@/lib/commands/inputs'
 import { itemNamed, loadJudged } from '@/lib/commands/signatures/load-judged'
-import { approvalRefusal } from '@/shared/gate/separation'
-import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { Refused } from '@/shared/refused'
 
 /**
@@ -19,13 +17,12 @@ export const approveItem = defineCommand({
     digest: sha256Hex,
     comment: optionalLine('The comment', 1000),
   }),
-  load: (tx, _input, context) => loadJudged(tx, context),
-  decide(judged, { item: key, department: own, digest, comment }, { actor, newId }) {
-    if (!actor.departments.includes(own))
-      throw new Refused(`You are not in ${DEPARTMENT_NAMES[own].toLowerCase()}.`)
-    const itemState = itemNamed(judged, key)
-    const refused = approvalRefusal(itemState, judged.state, actor.personId, own)
-    if (refused) throw new Refused(refused)
+  async load(tx, { item }, context) {
+    const judged = await loadJudged(tx, context)
+    return { itemState: itemNamed(judged, item), state: judged.state }
+  },
+  subject: ({ itemState, state }, { department: own }) => ({ department: own, item: itemState, state }),
+  decide({ itemState }, { item: key, department: own, digest, comment }, { newId }) {
     if (itemState.digest !== digest)
       throw new Refused('The item changed since you opened it. Read it again before you sign.')
     const approval = { id: newId(), itemKey: key, department: own, digest, cover: itemState.cover }

@@ -3,9 +3,6 @@ import { defineCommand } from '@/lib/commands/command'
 import { department, programmeCode, wholeNumber } from '@/lib/commands/inputs'
 import { openConcession } from '@/lib/commands/signatures/load-concession'
 import { loadJudged } from '@/lib/commands/signatures/load-judged'
-import { concessionGrantRefusal } from '@/shared/gate/separation'
-import { DEPARTMENT_NAMES } from '@/shared/plan/department'
-import { Refused } from '@/shared/refused'
 
 /** One of the two signatures, design's or quality's, that let a failing finding pass. */
 export const grantConcession = defineCommand({
@@ -15,29 +12,25 @@ export const grantConcession = defineCommand({
     concession: wholeNumber('The concession', 1, 1_000_000),
     department,
   }),
-  load: (tx, _input, context) => loadJudged(tx, context),
-  decide(judged, { concession: number, department: own }, { actor }) {
-    if (!actor.departments.includes(own))
-      throw new Refused(`You are not in ${DEPARTMENT_NAMES[own].toLowerCase()}.`)
-    const concession = openConcession(judged, number)
-    const refused = concessionGrantRefusal(concession, actor.personId, own)
-    if (refused) throw new Refused(refused)
-    const { id, itemKey, rule, why, quantity, untilOn } = concession
-    return {
-      change: { id, own },
-      record: {
-        concession: number,
-        item: itemKey,
-        rule,
-        department: own,
-        meaning: 'grants the concession',
-        why,
-        quantity,
-        untilOn,
-        findingDigest: concession.findingDigest,
-      },
-    }
-  },
+  load: async (tx, { concession }, context) => openConcession(await loadJudged(tx, context), concession),
+  subject: (concession, { department: own }) => ({ department: own, concession }),
+  decide: (
+    { id, itemKey, rule, why, quantity, untilOn, findingDigest },
+    { concession, department: own },
+  ) => ({
+    change: { id, own },
+    record: {
+      concession,
+      item: itemKey,
+      rule,
+      department: own,
+      meaning: 'grants the concession',
+      why,
+      quantity,
+      untilOn,
+      findingDigest,
+    },
+  }),
   async apply(tx, { id, own }, { actor, now }) {
     const signed =
       own === 'design'

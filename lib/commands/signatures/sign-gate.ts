@@ -3,10 +3,7 @@ import { defineCommand } from '@/lib/commands/command'
 import { department, programmeCode, sha256Hex, stage } from '@/lib/commands/inputs'
 import { loadJudged } from '@/lib/commands/signatures/load-judged'
 import { nativeSha256 } from '@/lib/trail/native-sha256'
-import { gateRefusal } from '@/shared/gate/gate'
 import { gateFor } from '@/shared/gate/judgement'
-import { gateSignatoryRefusal } from '@/shared/gate/separation'
-import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { Refused } from '@/shared/refused'
 import { trailRoot } from '@/shared/trail/merkle'
 
@@ -18,24 +15,24 @@ import { trailRoot } from '@/shared/trail/merkle'
 export const signGate = defineCommand({
   name: 'sign-gate',
   input: z.strictObject({ programme: programmeCode, stage, department, digest: sha256Hex }),
-  load: async (tx, _input, context) => ({
-    judged: await loadJudged(tx, context),
-    entries: await tx.trailEntry.findMany({
+  async load(tx, { stage: which }, context) {
+    const { judgement, state } = await loadJudged(tx, context)
+    const gate = gateFor(judgement, which)
+    if (!gate) throw new Refused('There is no such gate.')
+    const entries = await tx.trailEntry.findMany({
       where: { trailId: context.programmeId },
       orderBy: { seq: 'asc' },
       select: { hash: true },
-    }),
+    })
+    return { gate, items: judgement.items, concessions: state.concessions, entries }
+  },
+  subject: ({ gate, items, concessions }, { department: own }) => ({
+    department: own,
+    gate,
+    items,
+    concessions,
   }),
-  decide({ judged, entries }, { stage: which, department: own, digest }, { actor, newId, head }) {
-    if (!actor.departments.includes(own))
-      throw new Refused(`You are not in ${DEPARTMENT_NAMES[own].toLowerCase()}.`)
-    const { judgement, state } = judged
-    const gate = gateFor(judgement, which)
-    if (!gate) throw new Refused('There is no such gate.')
-    const refused =
-      gateRefusal(gate, own) ??
-      gateSignatoryRefusal(gate, judgement.items, state.concessions, actor.personId, own)
-    if (refused) throw new Refused(refused)
+  decide({ gate, entries }, { stage: which, department: own, digest }, { newId, head }) {
     if (gate.digest !== digest)
       throw new Refused('The stage changed since you opened it. Read it again before you sign.')
     const merkleRoot = trailRoot(

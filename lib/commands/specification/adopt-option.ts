@@ -3,7 +3,7 @@ import { defineCommand } from '@/lib/commands/command'
 import { line, programmeCode, reason, wholeNumber } from '@/lib/commands/inputs'
 import { loadPlanItem } from '@/lib/commands/plan/load-plan-item'
 import { currentValues } from '@/lib/commands/specification/current-values'
-import { adoptionRefusal, changesOf, type OptionAlternative } from '@/shared/gate/option-study'
+import { changesOf, type OptionAlternative } from '@/shared/gate/option-study'
 import { findParameter } from '@/shared/catalogue/standard-plan'
 import { givenByAdoption } from '@/shared/plan/given-reasons'
 import { Refused } from '@/shared/refused'
@@ -23,16 +23,9 @@ export const adoptOption = defineCommand({
     seen: z.record(z.string(), wholeNumber('The revision', 0, 1_000_000)),
     reason,
   }),
-  load: async (tx, { study: number }, { programmeId }) => {
+  load: async (tx, { study: number, alternative: name }, { programmeId }) => {
     const study = await tx.optionStudy.findUnique({ where: { programmeId_number: { programmeId, number } } })
     if (!study) throw new Refused('There is no such study in this programme.')
-    return {
-      study,
-      item: await loadPlanItem(tx, programmeId, study.itemKey),
-      current: await currentValues(tx, programmeId),
-    }
-  },
-  decide({ study, item, current }, { alternative: name, seen, reason: why }, { actor }) {
     if (study.adopted) throw new Refused(`Study ${study.number} is decided: “${study.adopted}” was adopted.`)
     const alternatives = study.alternatives as unknown as OptionAlternative[]
     const alternative = alternatives.find((entry) => entry.name === name)
@@ -40,12 +33,13 @@ export const adoptOption = defineCommand({
       throw new Refused('The study has no such alternative.', {
         alternative: 'Choose one of the alternatives.',
       })
-    const changes = changesOf(
-      alternative,
-      new Map([...current].map(([parameter, { value }]) => [parameter, value])),
-    )
-    const refused = adoptionRefusal(item.definition, changes, actor)
-    if (refused) throw new Refused(refused)
+    const current = await currentValues(tx, programmeId)
+    const today = new Map([...current].map(([parameter, { value }]) => [parameter, value]))
+    const item = await loadPlanItem(tx, programmeId, study.itemKey)
+    return { study, alternative, current, item: item.definition, changes: changesOf(alternative, today) }
+  },
+  subject: ({ item, changes }) => ({ item, changes }),
+  decide({ study, alternative, current, changes }, { alternative: name, seen, reason: why }) {
     const moved = Object.keys(alternative.values).find(
       (key) => (seen[key] ?? 0) !== (current.get(key)?.number ?? 0),
     )

@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
-import { line, optionalLine, programmeCode, wholeNumber } from '@/lib/commands/inputs'
+import { jsonValue, line, optionalLine, programmeCode, wholeNumber } from '@/lib/commands/inputs'
 import { loadPlanItem } from '@/lib/commands/plan/load-plan-item'
 import { currentValues } from '@/lib/commands/specification/current-values'
 import { comparedValues } from '@/shared/gate/option-study'
@@ -18,7 +18,7 @@ const alternative = z.strictObject({
   name: line('The alternative’s name', 60),
   note: optionalLine('The note', 500),
   /** What it would specify, by parameter; left out, it stays as it is today. */
-  values: z.record(z.string(), z.json()),
+  values: z.record(z.string(), jsonValue),
   costPerBoard: money('The cost per board'),
   costOnce: money('The cost once'),
   defectsPerMillion: z

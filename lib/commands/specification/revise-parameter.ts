@@ -1,7 +1,6 @@
 import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
-import { line, programmeCode, reason, wholeNumber } from '@/lib/commands/inputs'
-import { DEPARTMENT_NAMES } from '@/shared/plan/department'
+import { jsonValue, line, programmeCode, reason, wholeNumber } from '@/lib/commands/inputs'
 import { findParameter } from '@/shared/catalogue/standard-plan'
 import { Refused } from '@/shared/refused'
 import { canonicalJson, type JsonValue } from '@/shared/trail/canonical-json'
@@ -15,20 +14,21 @@ export const reviseParameter = defineCommand({
   input: z.strictObject({
     programme: programmeCode,
     parameter: line('The parameter'),
-    value: z.json(),
+    value: jsonValue,
     seen: wholeNumber('The revision', 0, 1_000_000),
     reason,
   }),
-  load: (tx, { parameter }, { programmeId }) =>
-    tx.revision.findFirst({ where: { programmeId, parameter }, orderBy: { number: 'desc' } }),
-  decide(current, { parameter: key, value, seen, reason: why }, { actor }) {
+  async load(tx, { parameter: key }, { programmeId }) {
     const parameter = findParameter(key)
     if (!parameter) throw new Refused('The specification has no such parameter.')
-    if (!actor.leads && !actor.departments.includes(parameter.owner)) {
-      throw new Refused(
-        `${parameter.label} belongs to ${DEPARTMENT_NAMES[parameter.owner].toLowerCase()}. Ask them with an action.`,
-      )
-    }
+    const current = await tx.revision.findFirst({
+      where: { programmeId, parameter: key },
+      orderBy: { number: 'desc' },
+    })
+    return { parameter, current }
+  },
+  subject: ({ parameter }) => parameter,
+  decide({ parameter, current }, { parameter: key, value, seen, reason: why }) {
     const parsed = parameter.schema.safeParse(value)
     if (!parsed.success) {
       const fields = Object.fromEntries(

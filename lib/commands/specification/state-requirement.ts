@@ -16,7 +16,7 @@ export const stateRequirement = defineCommand({
     document: line('The document', 160),
     clause: optionalLine('The clause', 80),
     value: z.number({ error: numberWanted('The limit') }),
-    relaxes: z.boolean(),
+    relaxes: z.boolean().default(false),
     reason,
   }),
   load: loadNothing,

@@ -2,7 +2,7 @@ import { beforeEach, expect, test, vi } from 'vitest'
 
 const { signedIn, perform } = vi.hoisted(() => ({ signedIn: vi.fn(), perform: vi.fn() }))
 vi.mock('@/lib/auth/session', () => ({ signedIn }))
-vi.mock('@/lib/commands/perform', () => ({ perform }))
+vi.mock('@/lib/commands/perform', () => ({ performUnparsed: perform }))
 
 import { submit } from '@/app/forms/submit'
 

@@ -1,14 +1,16 @@
-import { AnswerTicked, mayAnswer } from '@/app/signals/answer-ticked'
+import { AnswerTicked } from '@/app/signals/answer-ticked'
 import { SignalAnswer } from '@/app/signals/signal-answer'
 import { Day } from '@/app/ui/date'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { refusal } from '@/shared/policy'
+import { RECORD_KINDS } from '@/shared/records/record-kinds'
 import { formatNumber } from '@/shared/quantity/format'
 import type { DefectChartKey } from '@/shared/plan/parameters/defect-charts'
 import { answerToDefects, type DefectSignalAnswer } from '@/shared/charts/defect-signal-answers'
 import type { DefectSignal } from '@/shared/charts/defect-signals'
-import { answerDefectSignals } from './actions'
+import { answerDefectSignals } from '@/app/signals/actions'
 
 interface DefectSignalsProps {
   view: ProgrammeView
@@ -25,7 +27,7 @@ export function DefectSignals({ view, chart, signals, specified }: DefectSignals
   const open = specified
     ? signals.filter((signal) => signal.asked && !answerToDefects(answers, signal)).length
     : 0
-  const may = mayAnswer(view)
+  const may = !refusal('add-record', view.actor, RECORD_KINDS['defect-signal-answer'])
   const table = signals.length > 0 && (
     <RuledTable
       caption="Signals of the chart"

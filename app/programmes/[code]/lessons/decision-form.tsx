@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto'
 import { CommandForm } from '@/app/forms/command-form'
 import { LinesBox, PickBox, SignatureBox } from '@/app/forms/fields'
 import { SubmitButton } from '@/app/ui/submit-button'
-import { decideLesson } from './actions'
+import { decideLesson } from '@/app/forms/command-actions'
 
 /** Quality's decision on a lesson, signed. */
 export function DecisionForm({
@@ -26,8 +26,8 @@ export function DecisionForm({
         name="accept"
         label="Decision of quality"
         choices={[
-          { value: 'accept', text: 'Accept: programmes opened from now on start with it' },
-          { value: 'decline', text: 'Decline: nothing changes' },
+          { value: 'yes', text: 'Accept: programmes opened from now on start with it' },
+          { value: 'no', text: 'Decline: nothing changes' },
         ]}
         required
       />

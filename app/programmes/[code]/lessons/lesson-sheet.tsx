@@ -4,7 +4,7 @@ import { Day } from '@/app/ui/date'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { lessonDecisionRefusal, lessonRetirementRefusal, type Lesson } from '@/shared/lessons/lesson'
+import { lessonRetirementRefusal, type Lesson } from '@/shared/lessons/lesson'
 import { changeInWords } from '@/shared/lessons/lesson-change'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { STAGE_NAMES } from '@/shared/plan/stage'
@@ -21,7 +21,7 @@ interface LessonSheetProps {
 /** One lesson in full: what was learnt from what, the change, and who decided, or the form to decide. */
 export function LessonSheet({ lesson, view, hasPassword }: LessonSheetProps) {
   const { number, title, learnt, proposed, decided, retired, change } = lesson
-  const mayNot = refusal('decide-lesson', view.actor) ?? lessonDecisionRefusal(lesson, view.actor.personId)
+  const mayNot = refusal('decide-lesson', view.actor, lesson)
   return (
     <Section id={`lesson-${number}`} heading={`${number}. ${title}`} aside={<LessonMark lesson={lesson} />}>
       <p className="prose">{learnt}</p>

@@ -3,7 +3,7 @@ import { CommandForm } from '@/app/forms/command-form'
 import { LinesBox, SignatureBox } from '@/app/forms/fields'
 import { Disclosure } from '@/app/ui/disclosure'
 import { SubmitButton } from '@/app/ui/submit-button'
-import { retireLesson } from './actions'
+import { retireLesson } from '@/app/forms/command-actions'
 
 /** Ends an accepted lesson that turned out wrong, or that the standard plan has meanwhile; signed by quality. */
 export function RetireForm({

@@ -1,38 +1,20 @@
 'use server'
-import { logsAddress } from '@/app/addresses'
-import { typedIn, type FormState } from '@/app/forms/form-state'
-import { submit, text, unfitToSend } from '@/app/forms/submit'
-import { signedIn } from '@/lib/auth/session'
-import { perform } from '@/lib/commands/perform'
+import { commandInput } from '@/app/forms/form-action'
+import type { FormState } from '@/app/forms/form-state'
+import { send } from '@/app/forms/submit'
+import { text } from '@/app/forms/typed-text'
 import { newMachineToken } from '@/lib/machines/machine-token'
 
 /** Makes a token and shows it in the answer, the only time it is ever seen. */
 export async function createToken(_state: FormState, form: FormData): Promise<FormState> {
-  const person = await signedIn()
-  const unfit = unfitToSend(person)
-  if (!person || unfit) return { message: unfit ?? '', fields: {}, typed: typedIn(form) }
   const { token, tokenHash } = newMachineToken()
-  const name = text(form, 'name')
-  const outcome = await perform(
-    person.personId,
-    'create-machine-token',
-    { programme: text(form, 'programme'), name, tokenHash },
-    { key: text(form, 'key') },
+  const outcome = await send('create-machine-token', form, () =>
+    commandInput('create-machine-token', form, { tokenHash: () => tokenHash }),
   )
-  if (!outcome.ok) return { message: outcome.message, fields: outcome.fields, typed: typedIn(form) }
+  if ('fields' in outcome) return outcome
   return {
     fields: {},
     typed: {},
-    done: `The token of ${name}, shown this once; copy it into the machine now: ${token}`,
+    done: `The token of ${text(form, 'name')}, shown this once; copy it into the machine now: ${token}`,
   }
-}
-
-export async function revokeToken(_state: FormState, form: FormData): Promise<FormState> {
-  const programme = text(form, 'programme')
-  return submit(
-    'revoke-machine-token',
-    form,
-    () => ({ programme, token: text(form, 'token') }),
-    () => `${logsAddress(programme)}#machines`,
-  )
 }

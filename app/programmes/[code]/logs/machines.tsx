@@ -8,7 +8,8 @@ import { SubmitButton } from '@/app/ui/submit-button'
 import type { MachineTokenRow } from '@/lib/queries/machine-tokens'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { refusal } from '@/shared/policy'
-import { createToken, revokeToken } from './machine-actions'
+import { revokeMachineToken } from '@/app/forms/command-actions'
+import { createToken } from './machine-actions'
 
 /** The machines that push readings themselves, each with a token that can be stopped. */
 export function Machines({ view, tokens }: { view: ProgrammeView; tokens: readonly MachineTokenRow[] }) {
@@ -53,7 +54,7 @@ export function Machines({ view, tokens }: { view: ProgrammeView; tokens: readon
                   </>
                 ) : may ? (
                   <CommandForm
-                    action={revokeToken}
+                    action={revokeMachineToken}
                     formKey={randomUUID()}
                     hidden={{ programme: view.code, token: id }}
                     label={`Stop ${name}`}

@@ -6,7 +6,7 @@ import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { refusal } from '@/shared/policy'
 import { CHARACTERISTICS } from '@/shared/records/characteristics'
-import { openLog } from './actions'
+import { openLog } from '@/app/forms/command-actions'
 
 /** Opens a log of one characteristic on one machine. */
 export function OpenLogForm({ view }: { view: ProgrammeView }) {

@@ -4,10 +4,10 @@ import { ChoiceBox, LinesBox, NumberBox, TextBox } from '@/app/forms/fields'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { LOT_KINDS } from '@/shared/methods/lot-kind'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import type { ValueOf } from '@/shared/plan/parameter'
-import { receiveLot } from './actions'
+import { LOT_KINDS } from '@/shared/methods/lot-kind'
+import { receiveLot } from '@/app/forms/command-actions'
 
 /** Records a delivery. */
 export function ReceiveForm({ view }: { view: ProgrammeView }) {

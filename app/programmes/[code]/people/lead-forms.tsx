@@ -6,7 +6,7 @@ import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { DEPARTMENT_NAMES, DEPARTMENTS } from '@/shared/plan/department'
-import { handOverLead, inviteMember } from './actions'
+import { handOverLead, inviteMember } from '@/app/forms/command-actions'
 
 /** What the lead does about people: invite one, or hand the lead over. */
 export function LeadForms({ view }: { view: ProgrammeView }) {

@@ -9,7 +9,7 @@ import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { Member } from '@/shared/gate/programme-state'
 import { DEPARTMENT_NAMES, DEPARTMENTS } from '@/shared/plan/department'
 import { refusal } from '@/shared/policy'
-import { removeMember } from './actions'
+import { removeMember } from '@/app/forms/command-actions'
 
 /** Who takes part, department by department. */
 export function MemberTable({ view }: { view: ProgrammeView }) {

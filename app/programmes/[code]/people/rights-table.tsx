@@ -1,10 +1,9 @@
 import { RuledTable, type Column } from '@/app/ui/ruled-table'
 import { DEPARTMENT_NAMES, DEPARTMENTS } from '@/shared/plan/department'
-import { POLICY, type PolicyRow } from '@/shared/policy'
+import { FACES } from '@/shared/commands/all-faces'
+import type { AnyFace } from '@/shared/commands/face'
 
-const ROWS: readonly PolicyRow[] = Object.values<PolicyRow>(POLICY).filter(
-  ({ scope, anyone }) => scope === 'programme' && !anyone,
-)
+const ROWS = Object.values<AnyFace>(FACES).filter(({ may }) => may.scope === 'programme' && !may.anyone)
 
 /** The table of rights itself, the same that the server decides by. */
 export function RightsTable() {
@@ -14,18 +13,18 @@ export function RightsTable() {
       captionHidden
       narrow="scroll"
       rows={ROWS}
-      rowKey={({ does }) => does}
+      rowKey={({ label }) => label}
       columns={COLUMNS}
     />
   )
 }
 
-const COLUMNS: Column<PolicyRow>[] = [
-  { label: 'Deed', names: true, cell: ({ does }) => does },
-  ...DEPARTMENTS.map((department): Column<PolicyRow> => ({
+const COLUMNS: Column<AnyFace>[] = [
+  { label: 'Deed', names: true, cell: ({ label }) => label },
+  ...DEPARTMENTS.map((department): Column<AnyFace> => ({
     label: DEPARTMENT_NAMES[department],
-    cell: ({ departments }) => (departments?.includes(department) ? 'may' : '–'),
+    cell: ({ may }) => (may.departments?.includes(department) ? 'may' : '–'),
   })),
-  { label: 'Lead', cell: ({ lead }) => (lead ? 'may' : '–') },
-  { label: 'Signature', cell: ({ signature }) => (signature ? 'asks for the password' : '–') },
+  { label: 'Lead', cell: ({ may }) => (may.lead ? 'may' : '–') },
+  { label: 'Signature', cell: ({ may }) => (may.signature ? 'asks for the password' : '–') },
 ]

@@ -6,7 +6,7 @@ import { SubmitButton } from '@/app/ui/submit-button'
 import { canSignIn } from '@/lib/queries/people'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { refusal } from '@/shared/policy'
-import { takeLead } from './actions'
+import { takeLead } from '@/app/forms/command-actions'
 
 /** For quality, once the lead was disabled and nobody is left to hand the lead over. */
 export async function TakeLeadForm({ view: { code, state, actor } }: { view: ProgrammeView }) {

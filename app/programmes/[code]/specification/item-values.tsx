@@ -9,6 +9,7 @@ import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { ItemState } from '@/shared/gate/standing'
 import { mayStayEmpty } from '@/shared/catalogue/standard-plan'
 import type { Parameter } from '@/shared/plan/parameter'
+import { refusal } from '@/shared/policy'
 
 interface ItemValuesProps {
   view: ProgrammeView
@@ -40,8 +41,7 @@ function ValueRow({ view, item, parameter }: { view: ProgrammeView; item: string
   const revision = view.state.revisions.get(parameter.key)
   const value = <ParameterValue parameter={parameter} value={revision?.value} />
   const rows = Array.isArray(revision?.value) ? revision.value.length : 0
-  const mayRevise =
-    !view.actor.auditor && (view.actor.leads || view.actor.departments.includes(parameter.owner))
+  const mayRevise = !refusal('revise-parameter', view.actor, parameter)
   return (
     <div className={`value value-${rows > 0 ? 'table' : 'field'}`}>
       <h4>

@@ -1,13 +1,12 @@
 import { routeCardAddress } from '@/app/addresses'
+import { placeAddress } from '@/app/place-address'
 import { Digest } from '@/app/ui/digest'
 import { Moment } from '@/app/ui/date'
 import { Disclosure } from '@/app/ui/disclosure'
 import { RuledTable, type Column } from '@/app/ui/ruled-table'
-import { POLICY, type CommandName } from '@/shared/policy'
+import { entryLabel, entryTold } from '@/shared/commands/entry-told'
 import type { TrailEntry } from '@/shared/trail/entry'
 import { EntryText } from './entry-text'
-import { placeOf } from './place-of'
-import { summaryOf } from './summary'
 
 /** An entry, and the code of the programme it belongs to when it belongs to one. */
 export type EntryShown = TrailEntry & { readonly code?: string | undefined }
@@ -46,29 +45,18 @@ const COLUMNS: Column<EntryShown>[] = [
 ]
 
 function What({ entry: { command, payload, code } }: { entry: EntryShown }) {
-  const { subject, says } = summaryOf(payload)
-  const place = code && placeOf(code, command, payload)
+  const told = entryTold({ command, payload })
+  const says = [told?.what, told?.words].filter(Boolean).join(' – ')
   return (
     <div className="entry">
       <p>
-        <strong>{deedOf(command)}</strong>
-        {subject && <>: {place ? <a href={place}>{subject}</a> : subject}</>}
+        <strong>{entryLabel(command)}</strong>
+        {told && <>: {code ? <a href={placeAddress(code, told.leads)}>{told.subject}</a> : told.subject}</>}
       </p>
       {says && <p className="entry-says">{says}</p>}
-      <Disclosure summary="All that was recorded" printed={false}>
+      <Disclosure summary="All that was recorded" open={!told} printed={false}>
         <EntryText payload={payload} />
       </Disclosure>
     </div>
   )
-}
-
-/** What a command does, in the policy table's words. */
-export const deedOf = (command: string): string =>
-  POLICY[command as CommandName]?.does ?? BESIDE_THE_DOOR[command] ?? command
-
-/** Entries that no command wrote: nobody could have been authorised for them. */
-const BESIDE_THE_DOOR: Readonly<Record<string, string>> = {
-  'first-administrator': 'Make the first administrator',
-  'renew-first-administrator': 'Give the first administrator a new one-time password',
-  'bind-identity': 'Bind a person to their identity at the provider',
 }

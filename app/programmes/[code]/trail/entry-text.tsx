@@ -1,12 +1,13 @@
 import type { ReactNode } from 'react'
+import { recordedIn } from '@/shared/commands/entry-told'
 import { findItem, findLimit, findParameter } from '@/shared/catalogue/standard-plan'
 
 type Json = string | number | boolean | null | readonly Json[] | { readonly [key: string]: Json }
 
 /** What an entry recorded, as labels and values a person can read. */
 export function EntryText({ payload }: { payload: string }) {
-  const recorded = JSON.parse(payload) as Record<string, Json>
-  return <Values value={recorded} />
+  const recorded = recordedIn(payload) as Json | undefined
+  return recorded === undefined ? <code className="digest">{payload}</code> : <Values value={recorded} />
 }
 
 function Values({ value }: { value: Json }): ReactNode {

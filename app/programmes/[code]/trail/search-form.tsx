@@ -1,7 +1,7 @@
 import { Button } from '@/app/ui/button'
 import { ChoiceField, TextField } from '@/app/ui/field'
 import type { TrailPage, TrailSearch } from '@/lib/queries/trail'
-import { deedOf } from './entries'
+import { entryLabel } from '@/shared/commands/entry-told'
 
 /** What to look for in the trail; it goes into the address, so a search can be kept or sent. */
 export function SearchForm({ search, page }: { search: TrailSearch; page: TrailPage }) {
@@ -14,7 +14,7 @@ export function SearchForm({ search, page }: { search: TrailSearch; page: TrailP
         defaultValue={search.command}
         choices={[
           { value: '', text: 'anything' },
-          ...page.commands.map((value) => ({ value, text: deedOf(value) })),
+          ...page.commands.map((value) => ({ value, text: entryLabel(value) })),
         ]}
       />
       <ChoiceField

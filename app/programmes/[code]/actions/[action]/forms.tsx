@@ -7,9 +7,8 @@ import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { actionStanding, isClosed, wantsAnswer } from '@/shared/gate/action-standing'
 import type { ActionEntry } from '@/shared/gate/programme-state'
-import { DEPARTMENT_NAMES } from '@/shared/plan/department'
-import { refusal } from '@/shared/policy'
-import { acceptAnswer, answerAction, returnAnswer, withdrawAction } from './actions'
+import { partRefusal, refusal } from '@/shared/policy'
+import { acceptAnswer, answerAction, returnAnswer, withdrawAction } from '@/app/forms/command-actions'
 
 interface FormsProps {
   view: ProgrammeView
@@ -21,10 +20,9 @@ const hiddenOf = ({ view, action }: FormsProps) => ({ programme: view.code, acti
 /** For the department that was asked. */
 export function AnswerForm(props: FormsProps) {
   const { view, action } = props
-  if (!wantsAnswer(action) || refusal('answer-action', view.actor)) return null
-  if (!view.actor.departments.includes(action.to)) {
-    return <p className="field-hint">{DEPARTMENT_NAMES[action.to]} answers this question.</p>
-  }
+  if (!wantsAnswer(action) || partRefusal('answer-action', view.actor)) return null
+  const refused = refusal('answer-action', view.actor, action)
+  if (refused) return <p className="field-hint">{refused}</p>
   return (
     <Section heading="Your answer">
       <CommandForm
@@ -72,14 +70,9 @@ export function AnswerForm(props: FormsProps) {
 /** For the department that asked. */
 export function DecisionForms(props: FormsProps) {
   const { view, action } = props
-  if (actionStanding(action) !== 'answered' || !view.actor.departments.includes(action.from)) return null
-  if (action.answeredById === view.actor.personId) {
-    return (
-      <p className="field-hint">
-        You answered it yourself. Somebody else of {DEPARTMENT_NAMES[action.from]} decides.
-      </p>
-    )
-  }
+  if (actionStanding(action) !== 'answered' || partRefusal('accept-answer', view.actor)) return null
+  const refused = refusal('accept-answer', view.actor, action)
+  if (refused) return <p className="field-hint">{refused}</p>
   return (
     <Section heading="Does this answer the question?">
       <CommandForm
@@ -110,7 +103,7 @@ export function DecisionForms(props: FormsProps) {
 
 export function WithdrawForm(props: FormsProps) {
   const { view, action } = props
-  if (isClosed(action) || !view.actor.departments.includes(action.from)) return null
+  if (isClosed(action) || refusal('withdraw-action', view.actor, action)) return null
   return (
     <Disclosure summary="Withdraw the question" printed={false}>
       <CommandForm

@@ -9,10 +9,9 @@ import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { ConcessionStanding } from '@/shared/gate/concession'
 import type { ConcessionEntry } from '@/shared/gate/programme-state'
-import { concessionGrantRefusal } from '@/shared/gate/separation'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { refusal } from '@/shared/policy'
-import { grantConcession, refuseConcession } from './actions'
+import { grantConcession, refuseConcession } from '@/app/forms/command-actions'
 
 interface SignaturesProps {
   view: ProgrammeView
@@ -60,7 +59,7 @@ function Granting({ view, concession, hasPassword }: Omit<SignaturesProps, 'stan
     .filter((department) => department !== 'production')
     .map((department) => ({
       department,
-      refused: concessionGrantRefusal(concession, view.actor.personId, department),
+      refused: refusal('grant-concession', view.actor, { department, concession }),
     }))
   return asked.map(({ department, refused }) =>
     refused ? (

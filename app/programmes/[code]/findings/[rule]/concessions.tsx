@@ -9,7 +9,7 @@ import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { concessionStanding } from '@/shared/gate/concession'
 import { refusal } from '@/shared/policy'
 import type { Finding } from '@/shared/rules/finding'
-import { requestConcession } from './actions'
+import { requestConcession } from '@/app/forms/command-actions'
 
 /** Concessions asked for this finding, and the form to ask for one while it fails. */
 export function Concessions({

@@ -7,11 +7,11 @@ import { Section } from '@/app/ui/section'
 import { Stamp, StampPlace } from '@/app/ui/stamp'
 import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { gateRefusal, type GateState } from '@/shared/gate/gate'
-import { gateSignatoryRefusal } from '@/shared/gate/separation'
+import type { GateState } from '@/shared/gate/gate'
 import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
 import { STAGE_NAMES } from '@/shared/plan/stage'
-import { signGate } from './actions'
+import { refusal } from '@/shared/policy'
+import { signGate } from '@/app/forms/command-actions'
 
 interface SignaturesProps {
   view: ProgrammeView
@@ -70,9 +70,12 @@ function SignForm({
   formKey,
   department,
 }: SignaturesProps & { department: Department }) {
-  const why =
-    gateRefusal(gate, department) ??
-    gateSignatoryRefusal(gate, view.judgement.items, view.state.concessions, view.actor.personId, department)
+  const why = refusal('sign-gate', view.actor, {
+    department,
+    gate,
+    items: view.judgement.items,
+    concessions: view.state.concessions,
+  })
   if (why) return <p className="field-hint">{why}</p>
   const meaning = `You sign the ${STAGE_NAMES[gate.stage].toLowerCase()} gate for ${DEPARTMENT_NAMES[department]}: every item of the stage as it stands today, digest ${gate.digest.slice(0, 12)}.`
   return (

@@ -11,7 +11,7 @@ import { Notice } from '@/app/ui/notice'
 import { ValueTable } from '@/app/ui/parameter-value'
 import { SubmitButton } from '@/app/ui/submit-button'
 import { refusal } from '@/shared/policy'
-import { withdrawInspection } from '../actions'
+import { withdrawInspection } from '@/app/forms/command-actions'
 import { DEFECT_COLUMNS } from '../defect-columns'
 
 interface InspectionPageProps {

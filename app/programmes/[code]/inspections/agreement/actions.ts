@@ -1,7 +1,8 @@
 'use server'
 import { agreementAddress } from '@/app/addresses'
 import type { FormState } from '@/app/forms/form-state'
-import { submit, text } from '@/app/forms/submit'
+import { submit } from '@/app/forms/submit'
+import { text } from '@/app/forms/typed-text'
 import { callsPasted } from './calls-pasted'
 import { callMeantBy } from './call-meant'
 

@@ -5,9 +5,10 @@ import { ButtonLink } from '@/app/ui/button'
 import { Empty } from '@/app/ui/empty'
 import { Section } from '@/app/ui/section'
 import { VerdictMark } from '@/app/ui/verdict-mark'
+import { refusal } from '@/shared/policy'
 import { agreementStudies, type InspectorCall } from '@/shared/inspection/agreement-study'
+import { inspectorCall } from '@/shared/records/kinds/inspector-call'
 import { InspectionPlaces } from '../places'
-import { mayCall } from './may-call'
 import { PasteCalls } from './paste-calls'
 import { Study } from './study'
 
@@ -54,7 +55,7 @@ export default async function AgreementPage({ params }: AgreementPageProps) {
                 <p className="field-hint">{finding.limit}</p>
               </Section>
             )}
-            {mayCall(view) && (
+            {!refusal('add-record', view.actor, inspectorCall) && (
               <Section
                 heading="Call a set"
                 lead="Nobody may see another’s calls first: the page for calling shows none. Mix in a third or so of defective joints, and let each set be called twice by the same person, some days apart."

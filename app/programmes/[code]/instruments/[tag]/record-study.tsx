@@ -17,13 +17,10 @@ const MOST_ROWS = 600
 
 /** The readings of a study entered together, typed or pasted from a spreadsheet. */
 export function RecordStudy({ view, tag }: { view: ProgrammeView; tag: string }) {
-  const { departments, help } = RECORD_KINDS['gauge-reading']
-  const may =
-    !refusal('add-record', view.actor) &&
-    departments.some((department) => view.actor.departments.includes(department))
-  if (!may) return null
+  const kind = RECORD_KINDS['gauge-reading']
+  if (refusal('add-record', view.actor, kind)) return null
   return (
-    <Section id="record-study" heading="Record a gauge study" lead={help}>
+    <Section id="record-study" heading="Record a gauge study" lead={kind.help}>
       <CommandForm
         action={recordStudy}
         formKey={randomUUID()}

@@ -3,9 +3,9 @@ import { Disclosure } from '@/app/ui/disclosure'
 import { Section } from '@/app/ui/section'
 import { Stamp, StampPlace } from '@/app/ui/stamp'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { approvalRefusal } from '@/shared/gate/separation'
 import type { ApprovalState, ItemState } from '@/shared/gate/standing'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
+import { refusal } from '@/shared/policy'
 import { ApproveForm } from './approve-form'
 import { ChangedSince } from './changed-since'
 import { Cover } from './cover'
@@ -24,7 +24,7 @@ export function Approvals({ view, state, hasPassword }: ApprovalsProps) {
     )
     .map((department) => ({
       department,
-      refused: approvalRefusal(state, view.state, view.actor.personId, department),
+      refused: refusal('approve-item', view.actor, { department, item: state, state: view.state }),
     }))
   const maySign = asked.filter(({ refused }) => refused === undefined)
   return (

@@ -4,7 +4,7 @@ import { SignatureBox, TextBox } from '@/app/forms/fields'
 import { SubmitButton } from '@/app/ui/submit-button'
 import type { ItemState } from '@/shared/gate/standing'
 import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
-import { approveItem } from './actions'
+import { approveItem } from '@/app/forms/command-actions'
 
 interface ApproveFormProps {
   code: string

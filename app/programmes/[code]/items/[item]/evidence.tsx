@@ -14,7 +14,7 @@ import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { EvidenceEntry } from '@/shared/gate/programme-state'
 import type { ItemState } from '@/shared/gate/standing'
 import { refusal } from '@/shared/policy'
-import { attachLink, withdrawEvidence } from './actions'
+import { attachEvidence, withdrawEvidence } from '@/app/forms/command-actions'
 import { UploadForm } from './upload-form'
 
 interface EvidenceProps {
@@ -39,7 +39,7 @@ export function Evidence({ view, state, answer }: EvidenceProps) {
       }
     >
       {entries.length > 0 ? (
-        <EvidenceTable view={view} item={key} entries={entries} />
+        <EvidenceTable view={view} entries={entries} />
       ) : (
         <Empty title="Nothing attached yet">
           Drawings, certificates, photographs, reports: up to 50 MB each.
@@ -54,7 +54,7 @@ export function Evidence({ view, state, answer }: EvidenceProps) {
             answer={answer}
           />
           <CommandForm
-            action={attachLink}
+            action={attachEvidence}
             formKey={randomUUID()}
             hidden={{ programme: view.code, item: key }}
             label="Attach a link"
@@ -62,7 +62,7 @@ export function Evidence({ view, state, answer }: EvidenceProps) {
             <AnsweredDisclosure summary="Attach a link instead">
               <div className="form-narrow">
                 <TextBox
-                  name="url"
+                  name="what.url"
                   type="url"
                   label="Address"
                   hint="What lies behind a link can change; attach a file where it matters."
@@ -80,15 +80,7 @@ export function Evidence({ view, state, answer }: EvidenceProps) {
   )
 }
 
-function EvidenceTable({
-  view,
-  item,
-  entries,
-}: {
-  view: ProgrammeView
-  item: string
-  entries: readonly EvidenceEntry[]
-}) {
+function EvidenceTable({ view, entries }: { view: ProgrammeView; entries: readonly EvidenceEntry[] }) {
   return (
     <RuledTable
       caption="Evidence of this item"
@@ -119,20 +111,19 @@ function EvidenceTable({
           set: 'shrink',
           cell: ({ sha256 }) => (sha256 ? <Digest value={sha256} /> : 'a link has none'),
         },
-        { label: 'Withdraw', cell: (entry) => <Withdraw view={view} item={item} entry={entry} /> },
+        { label: 'Withdraw', cell: (entry) => <Withdraw view={view} entry={entry} /> },
       ]}
     />
   )
 }
 
-function Withdraw({ view, item, entry }: { view: ProgrammeView; item: string; entry: EvidenceEntry }) {
-  const may = entry.addedById === view.actor.personId || view.actor.departments.includes('quality')
-  if (!may || refusal('withdraw-evidence', view.actor)) return <>–</>
+function Withdraw({ view, entry }: { view: ProgrammeView; entry: EvidenceEntry }) {
+  if (refusal('withdraw-evidence', view.actor, entry)) return <>–</>
   return (
     <CommandForm
       action={withdrawEvidence}
       formKey={randomUUID()}
-      hidden={{ programme: view.code, item, evidence: entry.id }}
+      hidden={{ programme: view.code, evidence: entry.id }}
       label={`Withdraw ${entry.fileName ?? entry.url}`}
     >
       <AnsweredDisclosure summary="Withdraw">

@@ -12,14 +12,14 @@ import { actionStanding } from '@/shared/gate/action-standing'
 import { ACTION_KINDS } from '@/shared/gate/programme-state'
 import type { ItemState } from '@/shared/gate/standing'
 import { DEPARTMENT_NAMES, DEPARTMENTS } from '@/shared/plan/department'
-import { refusal } from '@/shared/policy'
-import { askAction } from './actions'
+import { partRefusal } from '@/shared/policy'
+import { askAction } from '@/app/forms/command-actions'
 
 /** Questions about the item to other departments, and the form to ask one. */
 export function ItemActions({ view, state }: { view: ProgrammeView; state: ItemState }) {
   const { key } = state.item.definition
   const actions = view.state.actions.filter((action) => action.itemKey === key)
-  const refused = refusal('ask-action', view.actor)
+  const refused = partRefusal('ask-action', view.actor)
   if (actions.length === 0 && refused) return null
   const departments = (choices: readonly (typeof DEPARTMENTS)[number][]) =>
     choices.map((value) => ({ value, text: DEPARTMENT_NAMES[value] }))

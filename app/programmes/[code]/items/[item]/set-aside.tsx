@@ -7,7 +7,7 @@ import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { ItemState } from '@/shared/gate/standing'
 import { refusal } from '@/shared/policy'
-import { decideSetAside, proposeSetAside, restoreItem } from './actions'
+import { decideSetAside, proposeSetAside, restoreItem } from '@/app/forms/command-actions'
 
 /** Leaving the item out of this programme: proposed with a reason, agreed by quality. */
 export function SetAside({ view, state }: { view: ProgrammeView; state: ItemState }) {
@@ -37,10 +37,7 @@ export function SetAside({ view, state }: { view: ProgrammeView; state: ItemStat
       </CommandForm>
     )
   }
-  const mayDecide =
-    !setAside.agreed &&
-    !refusal('decide-set-aside', view.actor) &&
-    setAside.proposedById !== view.actor.personId
+  const mayDecide = !setAside.agreed && !refusal('decide-set-aside', view.actor, setAside)
   return (
     <Section id="set-aside" heading={setAside.agreed ? 'Set aside' : 'Proposed to be set aside'}>
       <p>
@@ -56,11 +53,11 @@ export function SetAside({ view, state }: { view: ProgrammeView; state: ItemStat
           className="form-narrow"
         >
           <PickBox
-            name="decision"
+            name="agree"
             label="Decision"
             choices={[
-              { value: 'agree', text: 'Agree: it need not be settled' },
-              { value: 'refuse', text: 'Refuse: it stays' },
+              { value: 'yes', text: 'Agree: it need not be settled' },
+              { value: 'no', text: 'Refuse: it stays' },
             ]}
             required
           />

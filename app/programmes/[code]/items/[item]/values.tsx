@@ -10,6 +10,7 @@ import type { ItemState } from '@/shared/gate/standing'
 import { mayStayEmpty } from '@/shared/catalogue/standard-plan'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import type { Parameter } from '@/shared/plan/parameter'
+import { refusal } from '@/shared/policy'
 import { withProposal } from '@/shared/rules/proposal'
 import { proposalAsked, type Asked } from './proposal-asked'
 import { ReviseForm } from './revise-form'
@@ -69,8 +70,8 @@ function Value({ view, state, asked, parameter, facts }: ValueProps) {
 
 /** The form, for the parameter's owner and the lead. */
 function Revising({ view, state, asked, parameter, facts }: ValueProps) {
-  const { key, label, help, shape, owner } = parameter
-  if (view.actor.auditor || !(view.actor.leads || view.actor.departments.includes(owner))) return null
+  const { key, label, help, shape } = parameter
+  if (refusal('revise-parameter', view.actor, parameter)) return null
   const revision = view.state.revisions.get(key)
   const proposal = proposalAsked(asked, key)
   return (

@@ -18,7 +18,11 @@ export function ApproversBoxes({ item = 'item' }: { item?: string }) {
       </p>
       <div className="field-ticks">
         {DEPARTMENTS.map((department) => (
-          <TickBox key={department} name={`approves.${department}`} label={DEPARTMENT_NAMES[department]} />
+          <TickBox
+            key={department}
+            name={`${item}.approvers.${department}`}
+            label={DEPARTMENT_NAMES[department]}
+          />
         ))}
       </div>
       {wrong && (

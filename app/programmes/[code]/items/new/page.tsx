@@ -9,7 +9,7 @@ import { SubmitButton } from '@/app/ui/submit-button'
 import { DEPARTMENT_NAMES, DEPARTMENTS } from '@/shared/plan/department'
 import { STAGE_NAMES, STAGES } from '@/shared/plan/stage'
 import { refusal } from '@/shared/policy'
-import { addItem } from './actions'
+import { addItem } from '@/app/forms/command-actions'
 import { ApproversBoxes } from './approvers-boxes'
 
 interface NewItemPageProps {

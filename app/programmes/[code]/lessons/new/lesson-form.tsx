@@ -6,7 +6,7 @@ import { ChangeItemFields, ChangeLimitFields } from './change-fields'
 import { sourceChoices } from './source-choices'
 import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { proposeLesson } from '../actions'
+import { proposeLesson } from '@/app/forms/command-actions'
 
 interface LessonFormProps {
   view: ProgrammeView

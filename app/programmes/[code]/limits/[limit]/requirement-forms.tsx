@@ -5,7 +5,7 @@ import { ChoiceBox, LinesBox, NumberBox, TextBox, TickBox } from '@/app/forms/fi
 import { SubmitButton } from '@/app/ui/submit-button'
 import { AUTHORITIES, type Limit } from '@/shared/plan/requirement'
 import { printedUnit } from '@/shared/quantity/unit'
-import { stateRequirement, withdrawRequirement } from './actions'
+import { stateRequirement, withdrawRequirement } from '@/app/forms/command-actions'
 
 /** Lays one document's demand on the limit, beside what stands already. */
 export function StateForm({ programme, limit }: { programme: string; limit: Limit }) {
@@ -39,12 +39,10 @@ export function StateForm({ programme, limit }: { programme: string; limit: Limi
 /** Takes a demand away again, with a reason. */
 export function WithdrawForm({
   programme,
-  limit,
   requirement,
   document,
 }: {
   programme: string
-  limit: string
   requirement: string
   document: string
 }) {
@@ -52,7 +50,7 @@ export function WithdrawForm({
     <CommandForm
       action={withdrawRequirement}
       formKey={randomUUID()}
-      hidden={{ programme, limit, requirement }}
+      hidden={{ programme, requirement }}
       label={`Withdraw ${document}`}
     >
       <AnsweredDisclosure summary="Withdraw">

@@ -54,7 +54,7 @@ export function Stated({ programme, limit, stated, mayWithdraw }: StatedProps) {
                 withdrawn by {withdrawn.by}, <Day at={withdrawn.at} />
               </>
             ) : mayWithdraw ? (
-              <WithdrawForm programme={programme} limit={limit.key} requirement={id} document={document} />
+              <WithdrawForm programme={programme} requirement={id} document={document} />
             ) : (
               'stands'
             ),

@@ -1,14 +1,16 @@
-import { AnswerTicked, mayAnswer } from '@/app/signals/answer-ticked'
+import { AnswerTicked } from '@/app/signals/answer-ticked'
 import { SignalAnswer } from '@/app/signals/signal-answer'
 import { Moment } from '@/app/ui/date'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { refusal } from '@/shared/policy'
+import { RECORD_KINDS } from '@/shared/records/record-kinds'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Unit } from '@/shared/quantity/unit'
 import type { Log } from '@/shared/records/log'
 import { logChart } from '@/shared/charts/log-chart'
-import { answerSignals } from '../actions'
+import { answerSignals } from '@/app/signals/actions'
 import { openExcursions } from '../excursions'
 import { openSignals, signalStates, type SignalState } from '../log-state'
 import { ExcursionTable } from './excursion-table'
@@ -22,7 +24,7 @@ export function Signals({ view, log }: { view: ProgrammeView; log: Log }) {
   const states = signalStates(log, facts)
   const excursions = openExcursions(log, facts)
   const open = openSignals(states)
-  const may = mayAnswer(view)
+  const may = !refusal('add-record', view.actor, RECORD_KINDS['signal-answer'])
   const tables = (
     <>
       <SignalTable states={states} unit={logChart(log, facts).unit} may={may} />

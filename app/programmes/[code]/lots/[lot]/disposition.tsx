@@ -6,7 +6,7 @@ import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { refusal } from '@/shared/policy'
 import { DISPOSITIONS, type Lot } from '@/shared/records/lot'
-import { disposeLot } from '../actions'
+import { disposeLot } from '@/app/forms/command-actions'
 
 /** What quality decided about the lot, and the form to decide. */
 export function Disposition({ view, lot }: { view: ProgrammeView; lot: Lot }) {

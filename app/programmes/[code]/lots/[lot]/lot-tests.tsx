@@ -66,7 +66,7 @@ function Test({ view, lot, test }: TestProps) {
       >
         <ValueTable caption={`Readings of ${method.label}`} columns={method.columns} rows={rows} />
       </Disclosure>
-      <WithdrawTest view={view} lot={lot} test={test} />
+      <WithdrawTest view={view} test={test} />
     </article>
   )
 }

@@ -8,7 +8,7 @@ import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { refusal } from '@/shared/policy'
 import type { Lot } from '@/shared/records/lot'
-import { traceLot } from '../actions'
+import { traceLot } from '@/app/forms/command-actions'
 
 /** Which assemblies the lot went into. */
 export function Traced({ view, lot }: { view: ProgrammeView; lot: Lot }) {

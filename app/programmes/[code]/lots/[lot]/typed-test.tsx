@@ -5,7 +5,7 @@ import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { Lot } from '@/shared/records/lot'
 import type { TestMethod } from '@/shared/methods/test-method'
-import { testLot } from '../actions'
+import { testLot } from './actions'
 import { TestFacts } from './test-facts'
 
 /** Enough to type a usual sample without scripts. */

@@ -5,18 +5,18 @@ import { Disclosure } from '@/app/ui/disclosure'
 import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { refusal } from '@/shared/policy'
-import type { Lot, LotTest } from '@/shared/records/lot'
-import { withdrawLotTest } from '../actions'
+import type { LotTest } from '@/shared/records/lot'
+import { withdrawLotTest } from '@/app/forms/command-actions'
 
 /** Takes a test back, with the reason; the trail keeps it. */
-export function WithdrawTest({ view, lot, test }: { view: ProgrammeView; lot: Lot; test: LotTest }) {
+export function WithdrawTest({ view, test }: { view: ProgrammeView; test: LotTest }) {
   if (refusal('withdraw-lot-test', view.actor)) return null
   return (
     <Disclosure summary="Withdraw this test" printed={false}>
       <CommandForm
         action={withdrawLotTest}
         formKey={randomUUID()}
-        hidden={{ programme: view.code, lot: lot.code, test: test.id }}
+        hidden={{ programme: view.code, test: test.id }}
         label="Withdraw this test"
         className="form-narrow"
       >

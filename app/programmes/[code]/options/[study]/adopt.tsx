@@ -7,10 +7,10 @@ import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { OptionComparison, OptionOutcome } from '@/shared/gate/option-outcome'
 import { letterOf } from '@/shared/gate/option-letter'
-import { adoptionRefusal, type OptionStudy } from '@/shared/gate/option-study'
+import type { OptionStudy } from '@/shared/gate/option-study'
 import { findItem } from '@/shared/catalogue/standard-plan'
-import { refusal } from '@/shared/policy'
-import { adoptOption } from './actions'
+import { partRefusal, refusal } from '@/shared/policy'
+import { adoptOption } from '@/app/forms/command-actions'
 
 interface AdoptProps {
   view: ProgrammeView
@@ -21,11 +21,10 @@ interface AdoptProps {
 /** The form that decides the study, for those whose values it would change and for the lead; others are told why not. */
 export function Adopt({ view, study, comparison: { outcomes, parameters } }: AdoptProps) {
   if (study.adoption) return null
-  const refused = refusal('adopt-option', view.actor)
   const choices = outcomes.map((outcome, position) => ({
     outcome,
     letter: letterOf(position),
-    refused: refused ?? refusedFor(view, study, outcome),
+    refused: refusedFor(view, study, outcome),
   }))
   const open = choices.filter((choice) => !choice.refused)
   return (
@@ -83,7 +82,9 @@ export function Adopt({ view, study, comparison: { outcomes, parameters } }: Ado
 function refusedFor(view: ProgrammeView, { itemKey }: OptionStudy, { changes }: OptionOutcome) {
   const item =
     view.state.items.find(({ definition }) => definition.key === itemKey)?.definition ?? findItem(itemKey)
-  return item && adoptionRefusal(item, changes, view.actor)
+  return item
+    ? refusal('adopt-option', view.actor, { item, changes })
+    : partRefusal('adopt-option', view.actor)
 }
 
 function consequence({ changes, preview: { turned, approvals } }: OptionOutcome): string {

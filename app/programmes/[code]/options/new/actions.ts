@@ -1,9 +1,10 @@
 'use server'
-import { optionAddress } from '@/app/addresses'
+import { commandInput } from '@/app/forms/form-action'
 import { typedIn, type FormState } from '@/app/forms/form-state'
-import { submit, text } from '@/app/forms/submit'
+import { submit } from '@/app/forms/submit'
+import { text } from '@/app/forms/typed-text'
 import { countAsked } from './count-asked'
-import { studyFromForm } from './study-from-form'
+import { alternativesFromForm } from './alternatives-from-form'
 
 /** Opens the study, or shows the form again with one alternative more or fewer. */
 export async function openStudy(_state: FormState, form: FormData): Promise<FormState> {
@@ -13,10 +14,7 @@ export async function openStudy(_state: FormState, form: FormData): Promise<Form
     const next = countAsked(String(intent === 'more' ? count + 1 : count - 1))
     return { fields: {}, typed: { ...typedIn(form), count: String(next) } }
   }
-  return submit(
-    'open-option-study',
-    form,
-    () => studyFromForm(form, count),
-    ({ result }) => optionAddress(text(form, 'programme'), Number(result['study'])),
+  return submit('open-option-study', form, () =>
+    commandInput('open-option-study', form, { alternatives: () => alternativesFromForm(form, count) }),
   )
 }

@@ -17,7 +17,8 @@ import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { refusal } from '@/shared/policy'
 import type { RecordKind } from '@/shared/records/record-kind'
 import { RECORD_KINDS, type RecordKindKey } from '@/shared/records/record-kinds'
-import { addRecord, withdrawRecord } from '../actions'
+import { withdrawRecord } from '@/app/forms/command-actions'
+import { addRecord } from '../actions'
 import { WorkedOutAt } from './worked-out'
 
 interface RecordKindPageProps {
@@ -52,7 +53,7 @@ export default async function RecordKindPage({ params }: RecordKindPageProps) {
               {caution}
             </Caution>
           ))}
-          {mayKeep(view, kind) && (
+          {!refusal('add-record', view.actor, kind) && (
             <Section heading={`Add a ${kind.label}`}>
               <CommandForm
                 action={addRecord}
@@ -76,10 +77,6 @@ export default async function RecordKindPage({ params }: RecordKindPageProps) {
   )
 }
 
-const mayKeep = (view: ProgrammeView, { departments }: RecordKind): boolean =>
-  !refusal('add-record', view.actor) &&
-  departments.some((department) => view.actor.departments.includes(department))
-
 const SHOWN = 200
 
 function Records({ view, kind, rows }: { view: ProgrammeView; kind: RecordKind; rows: readonly Row[] }) {
@@ -89,8 +86,9 @@ function Records({ view, kind, rows }: { view: ProgrammeView; kind: RecordKind; 
     set: setOf(column),
     cell: (row) => <CellValue column={column} value={row[name]} />,
   }))
-  const withdraw: TableColumn<Row>[] = mayKeep(view, kind)
-    ? [
+  const withdraw: TableColumn<Row>[] = refusal('withdraw-record', view.actor, kind)
+    ? []
+    : [
         {
           label: 'Withdraw',
           cell: ({ id }) => (
@@ -98,7 +96,7 @@ function Records({ view, kind, rows }: { view: ProgrammeView; kind: RecordKind; 
               <CommandForm
                 action={withdrawRecord}
                 formKey={randomUUID()}
-                hidden={{ programme: view.code, kind: kind.key, record: id }}
+                hidden={{ programme: view.code, record: id }}
                 label="Withdraw this record"
               >
                 <TextBox name="reason" label="Why it should not count" required />
@@ -108,7 +106,6 @@ function Records({ view, kind, rows }: { view: ProgrammeView; kind: RecordKind; 
           ),
         },
       ]
-    : []
   const lesson: TableColumn<Row>[] =
     kind.teaches && !refusal('propose-lesson', view.actor)
       ? [

@@ -11,6 +11,7 @@ import { readRevisions } from '@/lib/queries/revisions'
 import { undoneByParameter } from '@/shared/gate/signatures-undone'
 import { findParameter, itemHolding, rulesReading } from '@/shared/catalogue/standard-plan'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
+import { refusal } from '@/shared/policy'
 import type { ItemDefinition } from '@/shared/catalogue/item'
 import { Revisions } from './revisions'
 
@@ -46,8 +47,7 @@ export default async function ParameterPage({ params }: ParameterPageProps) {
           <Section
             heading="As specified"
             aside={
-              !view.actor.auditor &&
-              (view.actor.leads || view.actor.departments.includes(parameter.owner)) && (
+              !refusal('revise-parameter', view.actor, parameter) && (
                 <ButtonLink href={reviseAddress(code, item.key, parameter.key)}>
                   {revisions.length > 0 ? 'Revise it' : 'Specify it'}
                 </ButtonLink>

@@ -6,9 +6,10 @@ import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { Notice } from '@/app/ui/notice'
 import { SubmitButton } from '@/app/ui/submit-button'
+import { refusal } from '@/shared/policy'
+import { inspectorCall } from '@/shared/records/kinds/inspector-call'
 import { InspectionPlaces } from '../../places'
 import { recordBlindCalls } from '../actions'
-import { mayCall } from '../may-call'
 import { CallRows } from './call-rows'
 import { setsToCall } from './sets-to-call'
 
@@ -39,7 +40,8 @@ export default async function BlindCallPage({ params, searchParams }: BlindCallP
       {(view) => {
         const sets = setsToCall(view)
         const set = sets.find((one) => one.study === study)
-        if (!mayCall(view)) return <Notice kind="info">Quality keeps the calls of inspectors.</Notice>
+        const refused = refusal('add-record', view.actor, inspectorCall)
+        if (refused) return <Notice kind="info">{refused}</Notice>
         return (
           <>
             <InspectionPlaces code={view.code} at={agreementAddress(view.code)} />

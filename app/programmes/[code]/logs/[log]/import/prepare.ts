@@ -1,5 +1,5 @@
-import { logAddress } from '@/app/addresses'
-import { text } from '@/app/forms/submit'
+import { commandInput } from '@/app/forms/form-action'
+import { text } from '@/app/forms/typed-text'
 import { readingsOfFile, type Prepare } from '@/app/imports/prepared'
 import { logNamed } from '../log-of'
 import { logFields, withInstants } from './log-fields'
@@ -13,14 +13,10 @@ export const prepareLogImport: Prepare = async (importer, form, tell) => {
   const timed = withInstants(read.readings, Date.parse(`${text(form, 'startedAt')}Z`))
   if ('says' in timed) return { says: timed.says, fields: { startedAt: timed.says } }
   return {
-    command: 'add-readings',
-    input: {
-      programme: importer.view.code,
-      log: log.code,
-      readings: timed.readings,
-      file,
-      mapping: { ...read.mapping },
-    },
-    address: logAddress(importer.view.code, log.code),
+    input: commandInput('add-readings', form, {
+      log: () => log.code,
+      readings: () => timed.readings,
+      mapping: () => ({ ...read.mapping }),
+    }),
   }
 }

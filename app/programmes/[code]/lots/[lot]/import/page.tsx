@@ -10,7 +10,7 @@ import { Section } from '@/app/ui/section'
 import { readImport } from '@/lib/queries/read-import'
 import { lotTarget, targetFields } from '@/lib/readings/import-target'
 import { refusal } from '@/shared/policy'
-import { testLot } from '../../actions'
+import { testLot } from '../actions'
 import { TestFacts } from '../test-facts'
 
 interface ImportPageProps {

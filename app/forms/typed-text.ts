@@ -1,0 +1,16 @@
+/** A text field, trimmed; '' when it is not there. */
+export function text(form: FormData, name: string): string {
+  const value = form.get(name)
+  return typeof value === 'string' ? value.trim() : ''
+}
+
+/**
+ * A number as a person types it; a text that is none is passed on as it is, so
+ * that the command's own sentence says so. Empty gives undefined.
+ */
+export function numberTyped(form: FormData, name: string): number | string | undefined {
+  const typed = text(form, name)
+  if (!typed) return undefined
+  const value = Number(typed.replace('−', '-').replace(/[\s\u202f]/g, ''))
+  return Number.isNaN(value) ? typed : value
+}

@@ -1,0 +1,27 @@
+import { z } from 'zod'
+import type { Actor } from '@/shared/actor'
+import { actionNamed } from '@/shared/commands/actions/answered'
+import { defineFace } from '@/shared/commands/face'
+import { DEPARTMENT_NAMES, DEPARTMENTS, type Department } from '@/shared/plan/department'
+
+export const askAction = defineFace({
+  label: 'Ask another department',
+  may: { scope: 'programme', departments: DEPARTMENTS },
+  refuses: (actor: Actor, { from }: { readonly from: Department }) =>
+    actor.departments.includes(from) ? undefined : 'You ask for a department you belong to.',
+  record: z.object({
+    number: z.number(),
+    itemKey: z.string(),
+    from: z.enum(DEPARTMENTS),
+    to: z.enum(DEPARTMENTS),
+    kind: z.string(),
+    question: z.string(),
+    dueOn: z.string(),
+  }),
+  reads: ({ number, itemKey, from, to, kind, question, dueOn }) => ({
+    subject: actionNamed(number, itemKey),
+    what: `${DEPARTMENT_NAMES[from]} asks ${DEPARTMENT_NAMES[to]} about ${kind}, by ${dueOn}`,
+    words: question,
+  }),
+  leads: ({ number }) => ({ kind: 'action', number }),
+})

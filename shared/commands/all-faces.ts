@@ -1,0 +1,133 @@
+import type { z } from 'zod'
+import type { AnyFace, Face } from '@/shared/commands/face'
+import { acceptAnswer } from '@/shared/commands/actions/accept-answer'
+import { addInstrument } from '@/shared/commands/instruments/add-instrument'
+import { addItem } from '@/shared/commands/plan/add-item'
+import { addPerson } from '@/shared/commands/people/add-person'
+import { addReadings } from '@/shared/commands/logs/add-readings'
+import { addRecord } from '@/shared/commands/records/add-record'
+import { adoptOption } from '@/shared/commands/specification/adopt-option'
+import { answerAction } from '@/shared/commands/actions/answer-action'
+import { approveItem } from '@/shared/commands/signatures/approve-item'
+import { askAction } from '@/shared/commands/actions/ask-action'
+import { attachEvidence } from '@/shared/commands/evidence/attach-evidence'
+import { calibrateInstrument } from '@/shared/commands/instruments/calibrate-instrument'
+import { changeOwnPassword } from '@/shared/commands/people/change-own-password'
+import { changePerson } from '@/shared/commands/people/change-person'
+import { createMachineToken } from '@/shared/commands/logs/create-machine-token'
+import { decideLesson } from '@/shared/commands/lessons/decide-lesson'
+import { decideSetAside } from '@/shared/commands/plan/decide-set-aside'
+import { disablePerson } from '@/shared/commands/people/disable-person'
+import { disposeLot } from '@/shared/commands/lots/dispose-lot'
+import { enablePerson } from '@/shared/commands/people/enable-person'
+import { grantConcession } from '@/shared/commands/signatures/grant-concession'
+import { handOverLead } from '@/shared/commands/programme/hand-over-lead'
+import { inviteMember } from '@/shared/commands/programme/invite-member'
+import { openLog } from '@/shared/commands/logs/open-log'
+import { openOptionStudy } from '@/shared/commands/specification/open-option-study'
+import { openProgramme } from '@/shared/commands/programme/open-programme'
+import { proposeLesson } from '@/shared/commands/lessons/propose-lesson'
+import { proposeSetAside } from '@/shared/commands/plan/propose-set-aside'
+import { receiveLot } from '@/shared/commands/lots/receive-lot'
+import { recordInspection } from '@/shared/commands/inspections/record-inspection'
+import { refuseConcession } from '@/shared/commands/signatures/refuse-concession'
+import { removeMember } from '@/shared/commands/programme/remove-member'
+import { requestConcession } from '@/shared/commands/signatures/request-concession'
+import { resetPassword } from '@/shared/commands/people/reset-password'
+import { restoreItem } from '@/shared/commands/plan/restore-item'
+import { retireLesson } from '@/shared/commands/lessons/retire-lesson'
+import { returnAnswer } from '@/shared/commands/actions/return-answer'
+import { reviseParameter } from '@/shared/commands/specification/revise-parameter'
+import { revokeMachineToken } from '@/shared/commands/logs/revoke-machine-token'
+import { signGate } from '@/shared/commands/signatures/sign-gate'
+import { stateRequirement } from '@/shared/commands/specification/state-requirement'
+import { takeInstrumentOutOfUse } from '@/shared/commands/instruments/take-instrument-out-of-use'
+import { takeLead } from '@/shared/commands/programme/take-lead'
+import { testLot } from '@/shared/commands/lots/test-lot'
+import { traceLot } from '@/shared/commands/lots/trace-lot'
+import { withdrawAction } from '@/shared/commands/actions/withdraw-action'
+import { withdrawEvidence } from '@/shared/commands/evidence/withdraw-evidence'
+import { withdrawInspection } from '@/shared/commands/inspections/withdraw-inspection'
+import { withdrawLotTest } from '@/shared/commands/lots/withdraw-lot-test'
+import { withdrawRecord } from '@/shared/commands/records/withdraw-record'
+import { withdrawRequirement } from '@/shared/commands/specification/withdraw-requirement'
+
+/** The face of every command there is, in the order of the table of rights. A command that is not here cannot be written. */
+export const FACES = {
+  'open-programme': openProgramme,
+  'invite-member': inviteMember,
+  'remove-member': removeMember,
+  'hand-over-lead': handOverLead,
+  'take-lead': takeLead,
+  'add-item': addItem,
+  'propose-set-aside': proposeSetAside,
+  'decide-set-aside': decideSetAside,
+  'restore-item': restoreItem,
+  'revise-parameter': reviseParameter,
+  'state-requirement': stateRequirement,
+  'withdraw-requirement': withdrawRequirement,
+  'open-option-study': openOptionStudy,
+  'adopt-option': adoptOption,
+  'attach-evidence': attachEvidence,
+  'withdraw-evidence': withdrawEvidence,
+  'receive-lot': receiveLot,
+  'test-lot': testLot,
+  'withdraw-lot-test': withdrawLotTest,
+  'dispose-lot': disposeLot,
+  'trace-lot': traceLot,
+  'open-log': openLog,
+  'add-readings': addReadings,
+  'record-inspection': recordInspection,
+  'withdraw-inspection': withdrawInspection,
+  'add-record': addRecord,
+  'withdraw-record': withdrawRecord,
+  'create-machine-token': createMachineToken,
+  'revoke-machine-token': revokeMachineToken,
+  'ask-action': askAction,
+  'answer-action': answerAction,
+  'accept-answer': acceptAnswer,
+  'return-answer': returnAnswer,
+  'withdraw-action': withdrawAction,
+  'approve-item': approveItem,
+  'request-concession': requestConcession,
+  'grant-concession': grantConcession,
+  'refuse-concession': refuseConcession,
+  'propose-lesson': proposeLesson,
+  'decide-lesson': decideLesson,
+  'retire-lesson': retireLesson,
+  'sign-gate': signGate,
+  'add-person': addPerson,
+  'change-person': changePerson,
+  'disable-person': disablePerson,
+  'enable-person': enablePerson,
+  'reset-password': resetPassword,
+  'add-instrument': addInstrument,
+  'calibrate-instrument': calibrateInstrument,
+  'take-instrument-out-of-use': takeInstrumentOutOfUse,
+  'change-own-password': changeOwnPassword,
+} as const satisfies Record<string, AnyFace>
+
+export type CommandName = keyof typeof FACES
+export const COMMAND_NAMES = Object.keys(FACES) as CommandName[]
+
+type FaceOf<N extends CommandName> = (typeof FACES)[N]
+
+/** What a command has to record at least, so that its entry can be told. */
+export type RecordOf<N extends CommandName> = z.input<FaceOf<N>['record']>
+
+/** What a command is done to, as far as it decides who may; undefined where the part alone decides. */
+export type SubjectOf<N extends CommandName> = N extends CommandName
+  ? FaceOf<N> extends Face<infer _Recorded, infer Subject>
+    ? Subject
+    : never
+  : never
+
+/** Commands whose part alone decides who may; and those that also ask whose it is. */
+export type NameWithoutSubject = {
+  [N in CommandName]: [SubjectOf<N>] extends [undefined] ? N : never
+}[CommandName]
+export type NameWithSubject = Exclude<CommandName, NameWithoutSubject>
+
+export const faceOf = (name: CommandName): AnyFace => FACES[name]
+
+export const isCommandName = (name: string): name is CommandName => Object.hasOwn(FACES, name)

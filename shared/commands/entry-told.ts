@@ -1,0 +1,37 @@
+import { faceOf, isCommandName } from '@/shared/commands/all-faces'
+import { BESIDE_THE_DOOR } from '@/shared/commands/beside-the-door'
+import type { AnyEntryFace, Told } from '@/shared/commands/face'
+import type { Place } from '@/shared/place'
+import type { TrailEntry } from '@/shared/trail/entry'
+
+type Entry = Pick<TrailEntry, 'command' | 'payload'>
+
+/** What an entry's command does; a command this version does not know goes by its name. */
+export const entryLabel = (command: string): string => faceBehind(command)?.label ?? command
+
+/**
+ * How an entry reads, and where it leads. Undefined when this version does not
+ * know its command, or not in the form it was recorded in: then it has to be
+ * shown as it stands.
+ */
+export function entryTold({ command, payload }: Entry): (Told & { readonly leads: Place }) | undefined {
+  const face = faceBehind(command)
+  const parsed = face?.record.safeParse(recordedIn(payload))
+  if (!face || !parsed?.success) return undefined
+  const record = parsed.data as never
+  return { ...face.reads(record), leads: face.leads(record) }
+}
+
+/** What a payload holds; undefined when it is no JSON, as one that was altered may be. */
+export function recordedIn(payload: string): unknown {
+  try {
+    return JSON.parse(payload)
+  } catch {
+    return undefined
+  }
+}
+
+const faceBehind = (command: string): AnyEntryFace | undefined => {
+  if (isCommandName(command)) return faceOf(command)
+  return Object.hasOwn(BESIDE_THE_DOOR, command) ? BESIDE_THE_DOOR[command] : undefined
+}

@@ -1,0 +1,69 @@
+import type { z } from 'zod'
+import type { Actor } from '@/shared/actor'
+import type { Department } from '@/shared/plan/department'
+import type { Place } from '@/shared/place'
+
+/** Who may, by their part alone. `signature` asks for the password again. */
+export interface Rights {
+  readonly scope: 'programme' | 'installation' | 'self'
+  /** Members of these departments may. */
+  readonly departments?: readonly Department[]
+  /** The programme's lead may, whatever department. */
+  readonly lead?: true
+  readonly administrator?: true
+  /** Any signed-in person who is neither auditor nor administrator may. */
+  readonly anyone?: true
+  readonly signature?: true
+}
+
+/** How an entry of the trail reads. */
+export interface Told {
+  /** What it was about. */
+  readonly subject: string
+  /** What was set, decided or recorded, with its units; where it replaced something, that as well. */
+  readonly what?: string | undefined
+  /** The reason, question or answer, in the words of whoever gave it. */
+  readonly words?: string | undefined
+}
+
+/** How the entries of one kind read, and where they lead. */
+export interface EntryFace<Recorded extends z.ZodType = z.ZodType> {
+  /** What was done, as the trail, the searches and the table of rights say it. */
+  readonly label: string
+  /** As much of what is recorded as is told; whatever else was recorded stands in the trail all the same. */
+  readonly record: Recorded
+  readonly reads: (record: z.output<Recorded>) => Told
+  readonly leads: (record: z.output<Recorded>) => Place
+}
+
+/** What the door, the screens and the trail have to know of a command beside its work. */
+export interface Face<
+  Recorded extends z.ZodType = z.ZodType,
+  Subject = undefined,
+> extends EntryFace<Recorded> {
+  readonly may: Rights
+  /**
+   * Why this actor may not do it to this subject, beyond their part: it belongs
+   * to another department, or they would decide on their own work.
+   */
+  readonly refuses?: (actor: Actor, subject: Subject) => string | undefined
+}
+
+/** Faces whose types are no longer known, as they are found by name. */
+export interface AnyEntryFace {
+  readonly label: string
+  readonly record: z.ZodType
+  readonly reads: (record: never) => Told
+  readonly leads: (record: never) => Place
+}
+export interface AnyFace extends AnyEntryFace {
+  readonly may: Rights
+  readonly refuses?: (actor: Actor, subject: never) => string | undefined
+}
+
+export const defineFace = <Recorded extends z.ZodType, Subject = undefined>(
+  face: Face<Recorded, Subject>,
+): Face<Recorded, Subject> => face
+
+export const defineEntryFace = <Recorded extends z.ZodType>(face: EntryFace<Recorded>): EntryFace<Recorded> =>
+  face

@@ -1,0 +1,33 @@
+import { z } from 'zod'
+import { defineFace } from '@/shared/commands/face'
+import { counted, firstFew } from '@/shared/commands/named'
+
+export const recordInspection = defineFace({
+  label: 'Record an inspection',
+  may: { scope: 'programme', departments: ['quality'] },
+  record: z.object({
+    inspections: z.array(
+      z.object({
+        assembly: z.string(),
+        jointsSeen: z.number(),
+        defects: z.array(z.unknown()),
+        note: z.string(),
+      }),
+    ),
+  }),
+  reads: ({ inspections }) => {
+    const joints = inspections.reduce((sum, { jointsSeen }) => sum + jointsSeen, 0)
+    const defects = inspections.reduce((sum, entry) => sum + entry.defects.length, 0)
+    const [only, ...others] = inspections
+    return {
+      subject: firstFew(inspections.map(({ assembly }) => assembly)),
+      what: [
+        counted(inspections.length, 'assembly', 'assemblies'),
+        counted(joints, 'joint seen', 'joints seen'),
+        counted(defects, 'defect', 'defects'),
+      ].join(', '),
+      words: others.length === 0 ? only?.note : undefined,
+    }
+  },
+  leads: () => ({ kind: 'inspections' }),
+})

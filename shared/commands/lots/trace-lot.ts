@@ -1,0 +1,14 @@
+import { z } from 'zod'
+import { defineFace } from '@/shared/commands/face'
+import { firstFew } from '@/shared/commands/named'
+
+export const traceLot = defineFace({
+  label: 'Record which assemblies a lot went into',
+  may: { scope: 'programme', departments: ['production', 'quality'] },
+  record: z.object({ lot: z.string(), part: z.string(), assemblies: z.array(z.string()) }),
+  reads: ({ lot, part, assemblies }) => ({
+    subject: `${lot}, ${part}`,
+    what: `into ${firstFew(assemblies)}`,
+  }),
+  leads: ({ lot }) => ({ kind: 'lot', lot }),
+})

@@ -1,0 +1,15 @@
+import { z } from 'zod'
+import { defineFace } from '@/shared/commands/face'
+import { methodName } from '@/shared/commands/named'
+
+export const withdrawLotTest = defineFace({
+  label: 'Withdraw a test of a lot',
+  may: { scope: 'programme', departments: ['quality'] },
+  record: z.object({ lot: z.string(), method: z.string(), testedOn: z.string(), reason: z.string() }),
+  reads: ({ lot, method, testedOn, reason }) => ({
+    subject: `${lot}, ${methodName(method)}`,
+    what: `tested on ${testedOn}`,
+    words: reason,
+  }),
+  leads: ({ lot }) => ({ kind: 'lot', lot }),
+})

@@ -1,0 +1,53 @@
+import { findItem, findLimit, findParameter, findRule } from '@/shared/catalogue/standard-plan'
+import { cellInWords } from '@/shared/plan/value-difference'
+import { formatQuantity } from '@/shared/quantity/format'
+import { CHARACTERISTICS, type CharacteristicKey } from '@/shared/records/characteristics'
+import { RECORD_KINDS, type RecordKindKey } from '@/shared/records/record-kinds'
+import { TEST_METHODS, type TestMethodKey } from '@/shared/methods/test-methods'
+
+/*
+ * What an entry's keys are called today. A key that is no longer known, since
+ * an earlier version recorded it, is its own name.
+ */
+
+/** `title` is what the entry itself recorded: an item that a programme added is in no catalogue. */
+export const itemName = (key: string, title?: string): string => findItem(key)?.title ?? title ?? key
+export const parameterName = (key: string): string => findParameter(key)?.label ?? key
+export const limitName = (key: string): string => findLimit(key)?.label ?? key
+export const ruleName = (id: string): string => findRule(id)?.title ?? id
+export const recordKindName = (key: string): string =>
+  Object.hasOwn(RECORD_KINDS, key) ? RECORD_KINDS[key as RecordKindKey].label : key
+export const methodName = (key: string): string =>
+  Object.hasOwn(TEST_METHODS, key) ? TEST_METHODS[key as TestMethodKey].label : key
+export const characteristicName = (key: string): string =>
+  Object.hasOwn(CHARACTERISTICS, key) ? CHARACTERISTICS[key as CharacteristicKey].label : key
+
+/** A parameter's value in a few words: a cell with its unit, a table by its rows. */
+export function valueInBrief(parameter: string, value: unknown): string {
+  const shape = findParameter(parameter)?.shape
+  if (shape?.kind === 'field' && (value === null || typeof value !== 'object'))
+    return cellInWords(shape.column, value)
+  if (Array.isArray(value)) return counted(value.length, 'row', 'rows')
+  return typeof value === 'object' && value !== null ? 'a table' : String(value)
+}
+
+/** "at most 0.25 mm" */
+export function boundInWords(key: string, value: number): string {
+  const limit = findLimit(key)
+  return limit ? `${limit.direction} ${formatQuantity(value, limit.unit, 6)}` : String(value)
+}
+
+/** "10 mm → 12 mm" */
+export const fromTo = (before: string, now: string): string => `${before} → ${now}`
+
+/** "1 row", "3 rows" */
+export const counted = (count: number, one: string, several: string): string =>
+  `${count} ${count === 1 ? one : several}`
+
+const MOST_NAMED = 6
+
+/** The first few of a list, and how many more. */
+export function firstFew(names: readonly string[]): string {
+  const more = names.length - MOST_NAMED
+  return `${names.slice(0, MOST_NAMED).join(', ')}${more > 0 ? ` and ${more} more` : ''}`
+}

@@ -1,0 +1,10 @@
+import { z } from 'zod'
+import { defineFace } from '@/shared/commands/face'
+
+export const changeOwnPassword = defineFace({
+  label: 'Change one’s own password',
+  may: { scope: 'self' },
+  record: z.object({ person: z.string() }),
+  reads: ({ person }) => ({ subject: person }),
+  leads: () => ({ kind: 'desk' }),
+})

@@ -1,0 +1,25 @@
+import { z } from 'zod'
+import type { Actor } from '@/shared/actor'
+import { defineFace } from '@/shared/commands/face'
+import { itemName } from '@/shared/commands/named'
+import type { SetAside } from '@/shared/gate/programme-state'
+
+export const decideSetAside = defineFace({
+  label: 'Agree or refuse to set an item aside',
+  may: { scope: 'programme', departments: ['quality'] },
+  refuses: (actor: Actor, { proposedById }: Pick<SetAside, 'proposedById'>) =>
+    proposedById === actor.personId ? 'You proposed it. Somebody else of quality decides.' : undefined,
+  record: z.object({
+    item: z.string(),
+    title: z.string(),
+    reason: z.string(),
+    agree: z.boolean(),
+    comment: z.string(),
+  }),
+  reads: ({ item, title, reason, agree, comment }) => ({
+    subject: itemName(item, title),
+    what: agree ? 'agreed' : 'refused',
+    words: comment || reason,
+  }),
+  leads: ({ item }) => ({ kind: 'item', item }),
+})

@@ -1,0 +1,12 @@
+import { z } from 'zod'
+import { defineFace } from '@/shared/commands/face'
+import { itemName } from '@/shared/commands/named'
+import { DEPARTMENTS } from '@/shared/plan/department'
+
+export const proposeSetAside = defineFace({
+  label: 'Propose to set an item aside',
+  may: { scope: 'programme', departments: DEPARTMENTS },
+  record: z.object({ item: z.string(), title: z.string(), reason: z.string() }),
+  reads: ({ item, title, reason }) => ({ subject: itemName(item, title), words: reason }),
+  leads: ({ item }) => ({ kind: 'item', item }),
+})

@@ -1,0 +1,22 @@
+import { z } from 'zod'
+import type { Actor } from '@/shared/actor'
+import { defineFace } from '@/shared/commands/face'
+import { counted, recordKindName } from '@/shared/commands/named'
+import { keeps } from '@/shared/commands/records/keepers'
+import { DEPARTMENT_NAMES, DEPARTMENTS } from '@/shared/plan/department'
+import type { RecordKind } from '@/shared/records/record-kind'
+
+export const addRecord = defineFace({
+  label: 'Add a record',
+  may: { scope: 'programme', departments: DEPARTMENTS },
+  refuses: (actor: Actor, kind: Pick<RecordKind, 'label' | 'departments'>) =>
+    keeps(actor, kind)
+      ? undefined
+      : `${kind.departments.map((department) => DEPARTMENT_NAMES[department]).join(' or ')} keeps this kind of record (${kind.label}).`,
+  record: z.object({ kind: z.string(), records: z.array(z.unknown()) }),
+  reads: ({ kind, records }) => ({
+    subject: recordKindName(kind),
+    what: counted(records.length, 'record', 'records'),
+  }),
+  leads: ({ kind }) => ({ kind: 'records', recordKind: kind }),
+})

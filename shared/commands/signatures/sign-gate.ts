@@ -1,0 +1,32 @@
+import { z } from 'zod'
+import type { Actor } from '@/shared/actor'
+import { defineFace } from '@/shared/commands/face'
+import { foreignDepartmentRefusal } from '@/shared/commands/own-department'
+import { gateRefusal, type GateState } from '@/shared/gate/gate'
+import type { ConcessionEntry } from '@/shared/gate/programme-state'
+import { gateSignatoryRefusal } from '@/shared/gate/separation'
+import type { ItemState } from '@/shared/gate/standing'
+import { DEPARTMENT_NAMES, DEPARTMENTS, type Department } from '@/shared/plan/department'
+import { STAGE_NAMES, STAGES } from '@/shared/plan/stage'
+
+interface SigningGate {
+  readonly department: Department
+  readonly gate: GateState
+  readonly items: readonly ItemState[]
+  readonly concessions: readonly ConcessionEntry[]
+}
+
+export const signGate = defineFace({
+  label: 'Sign a gate',
+  may: { scope: 'programme', departments: DEPARTMENTS, signature: true },
+  refuses: (actor: Actor, { department, gate, items, concessions }: SigningGate) =>
+    foreignDepartmentRefusal(actor, department) ??
+    gateRefusal(gate, department) ??
+    gateSignatoryRefusal(gate, items, concessions, actor.personId, department),
+  record: z.object({ stage: z.enum(STAGES), department: z.enum(DEPARTMENTS) }),
+  reads: ({ stage, department }) => ({
+    subject: STAGE_NAMES[stage],
+    what: `for ${DEPARTMENT_NAMES[department]}${department === 'quality' ? ', which opens it' : ''}`,
+  }),
+  leads: ({ stage }) => ({ kind: 'gate', stage }),
+})

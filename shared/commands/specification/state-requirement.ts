@@ -1,0 +1,27 @@
+import { z } from 'zod'
+import { defineFace } from '@/shared/commands/face'
+import { boundInWords, limitName } from '@/shared/commands/named'
+
+export const stateRequirement = defineFace({
+  label: 'State a requirement on a limit',
+  may: { scope: 'programme', departments: ['design', 'quality'] },
+  record: z.object({
+    limit: z.string(),
+    authority: z.string(),
+    document: z.string(),
+    clause: z.string(),
+    value: z.number(),
+    looserThanDefault: z.boolean(),
+    reason: z.string(),
+  }),
+  reads: ({ limit, authority, document, clause, value, looserThanDefault, reason }) => ({
+    subject: limitName(limit),
+    what: [
+      boundInWords(limit, value),
+      ...(looserThanDefault ? ['looser than the default'] : []),
+      `by ${document}${clause ? `, ${clause}` : ''} (${authority})`,
+    ].join(', '),
+    words: reason,
+  }),
+  leads: ({ limit }) => ({ kind: 'limit', limit }),
+})

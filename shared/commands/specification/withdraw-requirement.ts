@@ -1,0 +1,21 @@
+import { z } from 'zod'
+import { defineFace } from '@/shared/commands/face'
+import { boundInWords, limitName } from '@/shared/commands/named'
+
+export const withdrawRequirement = defineFace({
+  label: 'Withdraw a requirement',
+  may: { scope: 'programme', departments: ['design', 'quality'] },
+  record: z.object({
+    limit: z.string(),
+    authority: z.string(),
+    document: z.string(),
+    value: z.number(),
+    reason: z.string(),
+  }),
+  reads: ({ limit, authority, document, value, reason }) => ({
+    subject: limitName(limit),
+    what: `${boundInWords(limit, value)}, by ${document} (${authority})`,
+    words: reason,
+  }),
+  leads: ({ limit }) => ({ kind: 'limit', limit }),
+})
