@@ -339,12 +339,21 @@ export const COVERED_TABLES = {
   Person: {
     of: 'installation',
     key: ['id'],
-    columns: ['id', 'email', 'name', 'identity', 'auditor', 'administrator', 'disabledAt', 'createdAt'],
+    columns: [
+      'id',
+      'email',
+      'name',
+      'identity',
+      'auditor',
+      'administrator',
+      'disabledAt',
+      'credentialEpoch',
+      'mustChangePassword',
+      'oneTimePasswordUntil',
+      'createdAt',
+    ],
     leftOut: {
       passwordHash: 'A secret: nothing made of it goes into a trail, which leaves the installation.',
-      credentialEpoch:
-        'Counts what ended sessions; a session that it lets in is still checked against the person.',
-      mustChangePassword: 'Bookkeeping of one-time passwords; signing in asks for the password either way.',
     },
     called: 'person',
     shows: ['name', 'email'],
@@ -378,6 +387,8 @@ export const TABLES_LEFT_OUT: Readonly<Record<string, string>> = {
   Trail: 'The head of a chain: compared with the chain itself.',
   TrailEntry: 'The chain: verified by its hashes.',
   Idempotency: 'What a call answered, for whoever sends it twice; nothing is judged by it.',
-  SignInThrottle: 'Failed sign-ins, counted beside the trail.',
+  SignInThrottle: 'Failed tries at passwords, counted beside the trail.',
+  Session: 'Browsers in which people are signed in; a row goes when its session ends.',
+  Upload: 'Who sent a file that no record may name yet; where a record names it, its own entry says who.',
   Verification: 'What the nightly verification found last; written anew by each.',
 }

@@ -75,6 +75,11 @@ export class ExpectedRows {
       if (text !== undefined) row.values[position] = text
   }
 
+  /** What the entry changed without saying to what: not compared until another entry says. */
+  forget<Table extends TableName>(table: Table, where: Written<Table>, column: ColumnOf<Table>): void {
+    this.rowAt(table, where).values[positionOf(table, column)] = undefined
+  }
+
   /** The row is gone. */
   remove<Table extends TableName>(table: Table, where: Written<Table>): void {
     this.rowAt(table, where)

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto'
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest'
 import { createFirstAdministrator } from '@/lib/auth/first-administrator'
+import { personOfIdentity } from '@/lib/auth/identity'
 import { perform } from '@/lib/commands/perform'
 import { withConnection } from '@/lib/db/connect'
 import { INSTALLATION_TRAIL } from '@/lib/trail/append-entry'
@@ -16,6 +17,7 @@ import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
 const reason = 'Because the test needs it.'
 const CALIBRATION = { calibratedOn: '2026-01-02', dueOn: '2027-01-02', certificate: 'C-1' }
 const HASH = 'a hash of a password that nobody has'
+const HOUR_MS = 3_600_000
 const never = new AbortController().signal
 
 let db: FreshDatabase
@@ -27,7 +29,12 @@ let code: string
 /** Every command about people and instruments, by an administrator made as the first start makes one. */
 beforeAll(async () => {
   db = await freshDatabase()
-  administrator = (await createFirstAdministrator())?.id ?? ''
+  const started = Date.now() - 300 * HOUR_MS
+  administrator = (await createFirstAdministrator(undefined, new Date(started)))?.id ?? ''
+  expect(
+    await createFirstAdministrator(undefined, new Date(started + 100 * HOUR_MS)),
+    'renewed',
+  ).toBeDefined()
   const must = async (command: CommandName, input: object, by = administrator) => {
     const outcome = await perform(by, command, input, { key: randomUUID() })
     if (!outcome.ok) throw new Error(`${command}: ${outcome.message}`)
@@ -56,6 +63,9 @@ beforeAll(async () => {
   await must('enable-person', { personId: other, reason })
   await must('reset-password', { personId: other, passwordHash: HASH })
   await must('change-own-password', { passwordHash: HASH }, member)
+  const address = { email: 'four@test.invalid', name: 'Four', rights: 'member', passwordHash: null }
+  await must('add-person', address)
+  expect(await personOfIdentity('a subject', { ...address, email_verified: true }), 'bound').toBeDefined()
   const instrument = String(
     (await must('add-instrument', { tag: 'I-1', measures: 'a length', ...CALIBRATION }))['instrument'],
   )
@@ -109,7 +119,7 @@ describe('every night', () => {
     ])
     expect(await verification()).toEqual([
       expect.objectContaining({ intact: true, breaks: 0, clockSteps: 0, unhashedRows: 0 }),
-      expect.objectContaining({ trailId: INSTALLATION_TRAIL, intact: true, entries: 12 }),
+      expect.objectContaining({ trailId: INSTALLATION_TRAIL, intact: true, entries: 15 }),
     ])
     expect(await verifyInstalled(never), 'not due again').toEqual([])
   })
