@@ -1,24 +1,12 @@
-import type { Column } from '@/shared/columns/column'
+import type { Cell, Column } from '@/shared/columns/column'
+import { kindOf } from '@/shared/columns/column-kinds'
 
-type Cell = string | number | boolean | undefined
-
-/**
- * What was typed into a column's field: a number, a yes or no, a text. A
- * number that is none stays the text it is, so that its column's own sentence
- * says so. Nothing typed or chosen is undefined, and never a no; only a box to
- * tick that is not there at all is one.
- */
-export function cellFrom(column: Column, typed: FormDataEntryValue | null): Cell {
-  if (column.kind === 'flag') return typed === '' ? undefined : typed === 'yes' || typed === 'on'
-  const text = typeof typed === 'string' ? typed.trim() : ''
-  if (!text) return undefined
-  if (column.kind !== 'number') return text
-  const value = Number(text.replace('−', '-').replace(/[\s\u202f]/g, ''))
-  return Number.isNaN(value) ? text : value
-}
+/** What was typed into a column's field, as its kind reads it; undefined when nothing was. */
+export const cellFrom = (column: Column, typed: FormDataEntryValue | null): Cell | undefined =>
+  kindOf(column).fromTyped(typeof typed === 'string' ? typed : null)
 
 /** One column's value from a form. */
-export const valueFromForm = (form: FormData, name: string, column: Column): Cell =>
+export const valueFromForm = (form: FormData, name: string, column: Column): Cell | undefined =>
   cellFrom(column, form.get(name))
 
 /** A row of fields named `prefix.column`; empty cells are left out. */
@@ -26,13 +14,11 @@ export function rowFromForm(
   form: FormData,
   prefix: string,
   columns: Readonly<Record<string, Column>>,
-): Record<string, string | number | boolean> {
+): Record<string, Cell> {
   const cells = Object.entries(columns).map(
     ([key, column]) => [key, valueFromForm(form, `${prefix}.${key}`, column)] as const,
   )
-  return Object.fromEntries(
-    cells.filter((cell): cell is [string, string | number | boolean] => cell[1] !== undefined),
-  )
+  return Object.fromEntries(cells.filter((cell): cell is [string, Cell] => cell[1] !== undefined))
 }
 
 /** All rows of a table editor, in order; rows with nothing typed in them are left out. */
@@ -61,8 +47,5 @@ export function rowsTypedInto(
 }
 
 /** A stored value as its field shows it. */
-export function textOfCell(column: Column, value: unknown): string {
-  if (value === undefined || value === null) return ''
-  if (column.kind === 'flag') return value === true ? 'yes' : 'no'
-  return String(value)
-}
+export const textOfCell = (column: Column, value: unknown): string =>
+  value === undefined || value === null ? '' : kindOf(column).toTyped(value)

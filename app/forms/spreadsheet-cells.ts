@@ -1,4 +1,5 @@
 import type { Column } from '@/shared/columns/column'
+import { kindOf } from '@/shared/columns/column-kinds'
 
 /**
  * Cells copied from a spreadsheet: lines of cells parted by tabs, undefined
@@ -16,16 +17,6 @@ export function spreadsheetCells(
   return isHeading ? lines.slice(1) : lines
 }
 
-/** What a pasted text is in a column's box: a choice or a yes goes by its words; what is neither stays unchosen. */
-export function pastedInto(column: Column, text: string): string {
-  const asked = text.toLowerCase()
-  if (column.kind === 'choice')
-    return (
-      column.options.find(({ value, label }) => value === text || label.toLowerCase() === asked)?.value ?? ''
-    )
-  if (column.kind === 'flag') {
-    if (/^(yes|y|true|1|x)$/i.test(text)) return 'yes'
-    return /^(no|n|false|0)$/i.test(text) ? 'no' : ''
-  }
-  return text
-}
+/** What a pasted text is in a column's box, as its kind reads it; empty when it is nothing that can be chosen there. */
+export const pastedInto = (column: Column, text: string): string =>
+  kindOf(column).fromSpreadsheet(column, text)

@@ -7,8 +7,9 @@ import { cellError, freshId, useEditorRows, type EditorRow } from '@/app/forms/e
 import { useHydrated } from '@/app/forms/hydrated'
 import { pastedInto, spreadsheetCells } from '@/app/forms/spreadsheet-cells'
 import { Button } from '@/app/ui/button'
-import { printedUnit } from '@/shared/quantity/unit'
 import type { Column } from '@/shared/columns/column'
+import { kindOf } from '@/shared/columns/column-kinds'
+import { printedUnit } from '@/shared/quantity/unit'
 
 interface TableEditorProps {
   /** Fields are named `name.0.column`, `name.1.column`, … */
@@ -140,18 +141,25 @@ export function TableEditor({ name, caption, columns, rows: given, maxRows }: Ta
 }
 
 function ColumnHead({ column }: { column: Column }) {
-  const unit = column.kind === 'number' ? printedUnit(column.unit) : ''
+  const unit = unitToName(column)
   return (
     <th scope="col" title={column.help} className={`table-editor-${column.kind}`}>
       {column.label}
-      {unit && unit !== column.label.toLowerCase() && <span className="quantity-unit"> {unit}</span>}
+      {unit && <span className="quantity-unit"> {unit}</span>}
     </th>
   )
 }
 
 function labelOf(column: Column): string {
-  const unit = column.kind === 'number' ? printedUnit(column.unit) : ''
-  return unit && unit !== column.label.toLowerCase() ? `${column.label}, ${unit}` : column.label
+  const unit = unitToName(column)
+  return unit ? `${column.label}, ${unit}` : column.label
+}
+
+/** The unit to name beside a column's label; empty where there is none, or the label is the unit itself. */
+function unitToName(column: Column): string {
+  const unit = kindOf(column).unit(column)
+  const printed = unit === undefined ? '' : printedUnit(unit)
+  return printed === column.label.toLowerCase() ? '' : printed
 }
 
 type Box = HTMLInputElement | HTMLSelectElement

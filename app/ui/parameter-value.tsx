@@ -1,6 +1,7 @@
 import { Quantity } from '@/app/ui/quantity'
 import { RuledTable } from '@/app/ui/ruled-table'
 import type { Column } from '@/shared/columns/column'
+import { kindOf } from '@/shared/columns/column-kinds'
 import type { Parameter } from '@/shared/plan/parameter'
 
 /** A specified value as its parameter's declaration says to print it. */
@@ -39,23 +40,21 @@ export function ValueTable({
       columns={used.map(([key, column], position) => ({
         label: column.label,
         names: position === 0,
-        set: column.kind === 'number' ? ('number' as const) : ('text' as const),
+        set: setOf(column),
         cell: (row: Readonly<Record<string, unknown>>) => <CellValue column={column} value={row[key]} />,
       }))}
     />
   )
 }
 
+/** How a table sets a column: flush right where it holds quantities. */
+export const setOf = (column: Column): 'number' | 'text' =>
+  kindOf(column).unit(column) === undefined ? 'text' : 'number'
+
 export function CellValue({ column, value }: { column: Column; value: unknown }) {
   if (value === undefined || value === null || value === '') return <>–</>
-  switch (column.kind) {
-    case 'number':
-      return <Quantity value={Number(value)} unit={column.unit} figures={6} />
-    case 'choice':
-      return <>{column.options.find((option) => option.value === value)?.label ?? String(value)}</>
-    case 'flag':
-      return <>{value === true || value === 'yes' ? 'yes' : 'no'}</>
-    default:
-      return <>{String(value)}</>
-  }
+  const kind = kindOf(column)
+  const unit = kind.unit(column)
+  if (unit === undefined) return <>{kind.inWords(column, value)}</>
+  return <Quantity value={Number(value)} unit={unit} figures={6} />
 }

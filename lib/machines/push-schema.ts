@@ -1,5 +1,6 @@
 import { z } from 'zod'
-import { columnSchema } from '@/shared/columns/column'
+import { kindOf } from '@/shared/columns/column-kinds'
+import { columnSchema } from '@/shared/columns/column-schema'
 import type { Characteristic } from '@/shared/records/characteristic'
 import type { Readings } from '@/shared/records/readings'
 import { readingsFromRows } from '@/shared/records/readings-from-rows'
@@ -40,8 +41,8 @@ export const readingSchema = ({ columns }: Characteristic) =>
     at: instant,
     ...Object.fromEntries(
       Object.entries(columns).map(([name, column]) => {
-        const unit = column.kind === 'number' && column.unit !== '1' ? `, ${column.unit}` : ''
-        const said = `${column.label}${unit}.${column.help ? ` ${column.help}` : ''}`
+        const unit = kindOf(column).unit(column) ?? '1'
+        const said = `${column.label}${unit === '1' ? '' : `, ${unit}`}.${column.help ? ` ${column.help}` : ''}`
         return [name, columnSchema(column).describe(said)]
       }),
     ),

@@ -1,4 +1,4 @@
-import type { Column } from '@/shared/columns/column'
+import type { Column, ColumnKindName, ColumnOf } from '@/shared/columns/column'
 import { printedUnit } from '@/shared/quantity/unit'
 
 /** What one column of an import is read as. */
@@ -10,7 +10,9 @@ export type ReadingField = {
   readonly required: boolean
   /** Other headings that mean this field. */
   readonly alsoCalled?: readonly string[]
-} & (NumberField | InstantField | DateField | TextField | ChoiceField)
+} & FieldKind
+
+type FieldKind = NumberField | InstantField | DateField | TextField | ChoiceField
 
 type NumberField = {
   readonly kind: 'number'
@@ -40,22 +42,20 @@ export const INSTANT_FIELD: ReadingField = {
   alsoCalled: ['timestamp', 'date time', 'date and time', 'datetime', 'instant', 'date', 'utc', 'time utc'],
 }
 
+/** How a column of each kind is read from a file; a yes or no is not, since readings hold numbers and text. */
+const FIELD_OF_KIND: { readonly [K in ColumnKindName]: (column: ColumnOf<K>) => FieldKind } = {
+  number: ({ min, max, whole, unit }) => ({ kind: 'number', min, max, whole, unit: printedUnit(unit) }),
+  choice: ({ options }) => ({ kind: 'choice', options }),
+  text: ({ maxLength }) => ({ kind: 'text', maxLength }),
+  date: () => ({ kind: 'date' }),
+  flag({ label }) {
+    throw new RangeError(`${label} is yes or no; readings hold numbers and text.`)
+  },
+}
+
 /** The fields that a record's columns ask for. RangeError for a yes-or-no column, which readings do not hold. */
 export const fieldsOf = (columns: Readonly<Record<string, Column>>): ReadingField[] =>
   Object.entries(columns).map(([name, column]) => {
-    const common = { name, label: column.label, required: !column.optional }
-    switch (column.kind) {
-      case 'number': {
-        const { min, max, whole, unit } = column
-        return { ...common, kind: 'number', min, max, whole, unit: printedUnit(unit) }
-      }
-      case 'choice':
-        return { ...common, kind: 'choice', options: column.options }
-      case 'text':
-        return { ...common, kind: 'text', maxLength: column.maxLength }
-      case 'date':
-        return { ...common, kind: 'date' }
-      case 'flag':
-        throw new RangeError(`${column.label} is yes or no; readings hold numbers and text.`)
-    }
+    const fieldOf = FIELD_OF_KIND[column.kind] as (column: Column) => FieldKind
+    return { name, label: column.label, required: !column.optional, ...fieldOf(column) }
   })

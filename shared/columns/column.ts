@@ -1,11 +1,8 @@
-import { z } from 'zod'
 import type { Unit } from '@/shared/quantity/unit'
-import { calendarDate } from './calendar-date'
-import { numberWanted } from './number-wanted'
 
 /**
- * One typed field of a table parameter or of a record: enough to parse it, to
- * draw its form field, to map a CSV column to it and to print it.
+ * One typed field of a table parameter or of a record, as it is declared. What
+ * is done with it (parse, show, print, …) its kind knows: see COLUMN_KINDS.
  */
 export type Column = NumberColumn | ChoiceColumn<string> | TextColumn | FlagColumn | DateColumn
 
@@ -37,15 +34,23 @@ export interface DateColumn extends ColumnBase {
   readonly kind: 'date'
 }
 
+export type ColumnKindName = Column['kind']
+/** The columns of one kind. */
+export type ColumnOf<K extends ColumnKindName> = Extract<Column, { readonly kind: K }>
+
+/** What a cell of each kind holds: always one plain value, so that two cells are alike exactly when they are identical. */
+interface CellByKind {
+  number: number
+  choice: string
+  text: string
+  flag: boolean
+  date: string
+}
+export type Cell = CellByKind[ColumnKindName]
+
 /** The value a column holds. */
 export type CellOf<C extends Column> =
-  | (C extends NumberColumn
-      ? number
-      : C extends ChoiceColumn<infer V>
-        ? V
-        : C extends FlagColumn
-          ? boolean
-          : string)
+  | (C extends ChoiceColumn<infer V> ? V : CellByKind[C['kind']])
   | (C['optional'] extends false ? never : undefined)
 
 /** The row a set of columns describes. */
@@ -89,43 +94,3 @@ export const dateColumn = (options: { label: string; help?: string }): Required<
 /** The same column, allowed to be left empty. */
 export const optionalColumn = <C extends Column>(column: C): Optional<C> =>
   ({ ...column, optional: true }) as Optional<C>
-
-/** The zod schema of one column; its messages are sentences for the person typing. */
-export function columnSchema(column: Column): z.ZodType {
-  const schema = requiredSchema(column)
-  return column.optional ? schema.optional() : schema
-}
-
-function requiredSchema(column: Column): z.ZodType {
-  switch (column.kind) {
-    case 'number': {
-      const unit = column.unit === '1' ? '' : ` ${column.unit}`
-      const range = `${column.label} lies between ${column.min} and ${column.max}${unit}.`
-      const number = z
-        .number({ error: numberWanted(column.label) })
-        .min(column.min, range)
-        .max(column.max, range)
-      return column.whole ? number.int(`${column.label} must be a whole number.`) : number
-    }
-    case 'choice':
-      return z.enum(column.options.map((option) => option.value) as [string, ...string[]], {
-        error: `${column.label}: choose one of the listed values.`,
-      })
-    case 'text':
-      return z
-        .string({ error: `${column.label} must be filled in.` })
-        .trim()
-        .min(1, `${column.label} must be filled in.`)
-        .max(column.maxLength, `${column.label} has at most ${column.maxLength} characters.`)
-    case 'flag':
-      return z.boolean({ error: `${column.label} is yes or no.` })
-    case 'date':
-      return calendarDate(column.label)
-  }
-}
-
-/** The zod schema of a whole row; unknown fields are refused. */
-export const rowSchema = <C extends Record<string, Column>>(columns: C): z.ZodType<RowOf<C>> =>
-  z.strictObject(
-    Object.fromEntries(Object.entries(columns).map(([key, column]) => [key, columnSchema(column)])),
-  ) as unknown as z.ZodType<RowOf<C>>

@@ -1,6 +1,14 @@
 import { z } from 'zod'
 import type { Unit } from '@/shared/quantity/unit'
-import { columnSchema, rowSchema, type Column, type RowOf } from '@/shared/columns/column'
+import {
+  choiceColumn,
+  flagColumn,
+  numberColumn,
+  textColumn,
+  type Column,
+  type RowOf,
+} from '@/shared/columns/column'
+import { columnSchema, rowSchema } from '@/shared/columns/column-schema'
 import type { Department } from './department'
 
 /** One specified value: what it is called, who owns it, and what it may hold. */
@@ -27,69 +35,38 @@ interface Described {
   owner: Department
 }
 
+/** One value, held as a column of a table holds it. */
+const fieldParameter = <T>({ key, label, help, owner }: Described, column: Column): Parameter<T> => ({
+  source: 'parameter',
+  key,
+  label,
+  help,
+  owner,
+  shape: { kind: 'field', column },
+  schema: columnSchema(column) as z.ZodType<T>,
+})
+
 /** A number with unit and bounds. */
-export function numberParameter(
+export const numberParameter = (
   described: Described & { unit: Unit; min: number; max: number; whole?: boolean },
-): Parameter<number> {
-  const { key, label, help, owner, unit, min, max, whole = false } = described
-  const column: Column = { kind: 'number', label, unit, min, max, whole, optional: false }
-  return {
-    source: 'parameter',
-    key,
-    label,
-    help,
-    owner,
-    shape: { kind: 'field', column },
-    schema: columnSchema(column) as z.ZodType<number>,
-  }
+): Parameter<number> => {
+  const { label, unit, min, max, whole = false } = described
+  return fieldParameter(described, numberColumn({ label, unit, min, max, whole }))
 }
 
 /** One of a closed list. */
-export function choiceParameter<const C extends string>(
+export const choiceParameter = <const C extends string>(
   described: Described & { options: readonly { value: C; label: string }[] },
-): Parameter<C> {
-  const { key, label, help, owner, options } = described
-  const column: Column = { kind: 'choice', label, options, optional: false }
-  return {
-    source: 'parameter',
-    key,
-    label,
-    help,
-    owner,
-    shape: { kind: 'field', column },
-    schema: columnSchema(column) as z.ZodType<C>,
-  }
-}
+): Parameter<C> =>
+  fieldParameter(described, choiceColumn({ label: described.label, options: described.options }))
 
 /** Yes or no. */
-export function flagParameter(described: Described): Parameter<boolean> {
-  const { key, label, help, owner } = described
-  const column: Column = { kind: 'flag', label, optional: false }
-  return {
-    source: 'parameter',
-    key,
-    label,
-    help,
-    owner,
-    shape: { kind: 'field', column },
-    schema: columnSchema(column) as z.ZodType<boolean>,
-  }
-}
+export const flagParameter = (described: Described): Parameter<boolean> =>
+  fieldParameter(described, flagColumn({ label: described.label }))
 
 /** A line or paragraph of text. */
-export function textParameter(described: Described & { maxLength?: number }): Parameter<string> {
-  const { key, label, help, owner, maxLength = 500 } = described
-  const column: Column = { kind: 'text', label, maxLength, optional: false }
-  return {
-    source: 'parameter',
-    key,
-    label,
-    help,
-    owner,
-    shape: { kind: 'field', column },
-    schema: columnSchema(column) as z.ZodType<string>,
-  }
-}
+export const textParameter = (described: Described & { maxLength?: number }): Parameter<string> =>
+  fieldParameter(described, textColumn({ label: described.label, maxLength: described.maxLength ?? 500 }))
 
 /** A table with typed columns: a hole table, a list of component leads. */
 export function tableParameter<const C extends Record<string, Column>>(

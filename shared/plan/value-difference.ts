@@ -1,23 +1,12 @@
-import { formatQuantity } from '@/shared/quantity/format'
 import type { Column } from '@/shared/columns/column'
+import { kindOf } from '@/shared/columns/column-kinds'
 import type { Parameter } from './parameter'
 
 type Row = Readonly<Record<string, unknown>>
 
 /** A cell as it is said in a sentence: with its unit, or by the words of its choice. */
-export function cellInWords(column: Column, value: unknown): string {
-  if (value === undefined || value === null || value === '') return 'nothing'
-  switch (column.kind) {
-    case 'number':
-      return typeof value === 'number' ? formatQuantity(value, column.unit, 6) : String(value)
-    case 'choice':
-      return column.options.find((option) => option.value === value)?.label ?? String(value)
-    case 'flag':
-      return value === true ? 'yes' : 'no'
-    default:
-      return String(value)
-  }
-}
+const cellInWords = (column: Column, value: unknown): string =>
+  value === undefined || value === null || value === '' ? 'nothing' : kindOf(column).inWords(column, value)
 
 /**
  * What differs between two values of a parameter, a line a difference: for a

@@ -1,4 +1,4 @@
-import type { Column } from '@/shared/columns/column'
+import { kindOf } from '@/shared/columns/column-kinds'
 import { methodName } from '@/shared/methods/test-methods'
 import type { Inspection } from './inspection'
 import type { Disposition, Lot } from './lot'
@@ -113,19 +113,11 @@ function eventOfRecord(kind: RecordKind, row: Row, naming: string): LifeEvent {
   const [dated] = Object.entries(kind.columns).find(([, column]) => column.kind === 'date') ?? []
   const says = Object.entries(kind.columns)
     .filter(([name]) => name !== naming && name !== dated && row[name] !== undefined && row[name] !== '')
-    .map(([name, column]) => `${column.label.toLowerCase()} ${inWords(column, row[name])}`)
+    .map(([name, column]) => `${column.label.toLowerCase()} ${kindOf(column).inSentence(column, row[name])}`)
   return {
     on: dated ? String(row[dated] ?? '') : '',
     what: `${kind.label[0]?.toUpperCase()}${kind.label.slice(1)}`,
     says: says.join(', '),
     from: { kind: 'record', recordKind: kind.key },
   }
-}
-
-function inWords(column: Column, value: unknown): string {
-  if (column.kind === 'choice') {
-    return column.options.find((option) => option.value === value)?.label.toLowerCase() ?? String(value)
-  }
-  if (column.kind === 'flag') return value === true ? 'yes' : 'no'
-  return String(value)
 }

@@ -1,5 +1,6 @@
 import type { Column } from '@/shared/columns/column'
-import { columnSchema } from '@/shared/columns/column'
+import { kindOf } from '@/shared/columns/column-kinds'
+import { columnSchema } from '@/shared/columns/column-schema'
 import type { Readings } from './readings'
 
 /** A cell that cannot be taken: which reading (from 1), which column, and why. */
@@ -30,32 +31,14 @@ export function readingProblems(
       })
       continue
     }
-    const fits = fitFor(column)
+    const fits = kindOf(column).readingTest(column)
     for (let index = 0; index < cells.length && problems.length < MOST_LISTED; index++) {
-      const cell = cells[index]
-      if (!fits(cell ?? null))
-        problems.push({ reading: index + 1, column: name, says: sayWhy(column, cell ?? null) })
+      const cell = cells[index] ?? null
+      if (cell === null ? !column.optional : !fits(cell))
+        problems.push({ reading: index + 1, column: name, says: sayWhy(column, cell) })
     }
   }
   return problems.slice(0, MOST_LISTED)
-}
-
-/** A quick test per cell: a schema for each of a hundred thousand cells would take seconds. */
-function fitFor(column: Column): (cell: number | string | null) => boolean {
-  const schema = columnSchema({ ...column, optional: false })
-  return (cell) => {
-    if (cell === null) return column.optional
-    if (column.kind === 'number') {
-      return (
-        typeof cell === 'number' &&
-        cell >= column.min &&
-        cell <= column.max &&
-        (!column.whole || Number.isInteger(cell))
-      )
-    }
-    if (column.kind === 'flag') return cell === 'yes' || cell === 'no'
-    return schema.safeParse(cell).success
-  }
 }
 
 function sayWhy(column: Column, cell: number | string | null): string {

@@ -1,5 +1,5 @@
 import fc from 'fast-check'
-import type { Column } from '@/shared/columns/column'
+import type { Column, ColumnKindName, ColumnOf } from '@/shared/columns/column'
 import type { Parameter } from '@/shared/plan/parameter'
 
 /** Days around the one on which the laws judge, leap days, and the ends of the calendar. */
@@ -42,29 +42,23 @@ export function anyCell(column: Column): fc.Arbitrary<unknown> {
   return column.optional ? fc.option(cell, { nil: undefined }) : cell
 }
 
-function anyRequired(column: Column): fc.Arbitrary<unknown> {
-  switch (column.kind) {
-    case 'number': {
-      const { min, max, whole } = column
-      const inside = whole
-        ? fc.integer({ min: Math.ceil(min), max: Math.floor(max) })
-        : fc.double({ min, max, noNaN: true }).map((number) => number + 0)
-      return fc.oneof(inside, fc.constantFrom(min, max))
-    }
-    case 'choice':
-      return fc.constantFrom(...column.options.map(({ value }) => value))
-    case 'text':
-      return fc
-        .oneof(
-          { weight: 20, arbitrary: fc.constantFrom(...NAMES) },
-          fc.constant('x'.repeat(column.maxLength)),
-        )
-        .map((text) => text.slice(0, column.maxLength).trim())
-    case 'flag':
-      return fc.boolean()
-    case 'date':
-      return fc.constantFrom(...DAYS)
-  }
+const anyRequired = (column: Column): fc.Arbitrary<unknown> =>
+  (ANY_OF_KIND[column.kind] as (column: Column) => fc.Arbitrary<unknown>)(column)
+
+const ANY_OF_KIND: { readonly [K in ColumnKindName]: (column: ColumnOf<K>) => fc.Arbitrary<unknown> } = {
+  number({ min, max, whole }) {
+    const inside = whole
+      ? fc.integer({ min: Math.ceil(min), max: Math.floor(max) })
+      : fc.double({ min, max, noNaN: true }).map((number) => number + 0)
+    return fc.oneof(inside, fc.constantFrom(min, max))
+  },
+  choice: ({ options }) => fc.constantFrom(...options.map(({ value }) => value)),
+  text: ({ maxLength }) =>
+    fc
+      .oneof({ weight: 20, arbitrary: fc.constantFrom(...NAMES) }, fc.constant('x'.repeat(maxLength)))
+      .map((text) => text.slice(0, maxLength).trim()),
+  flag: () => fc.boolean(),
+  date: () => fc.constantFrom(...DAYS),
 }
 
 /** Any row of these columns. */

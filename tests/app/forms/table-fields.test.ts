@@ -2,14 +2,8 @@ import { describe, expect, test } from 'vitest'
 import { cellFrom, rowsFromForm, textOfCell, valueFromForm } from '@/app/forms/column-value'
 import { cellError } from '@/app/forms/editor-rows'
 import { pastedInto, spreadsheetCells } from '@/app/forms/spreadsheet-cells'
-import {
-  choiceColumn,
-  columnSchema,
-  dateColumn,
-  flagColumn,
-  numberColumn,
-  textColumn,
-} from '@/shared/columns/column'
+import { choiceColumn, dateColumn, flagColumn, numberColumn, textColumn } from '@/shared/columns/column'
+import { columnSchema } from '@/shared/columns/column-schema'
 
 const COLUMNS = {
   name: textColumn({ label: 'Name' }),

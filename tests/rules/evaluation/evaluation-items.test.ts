@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { rowSchema } from '@/shared/columns/column'
+import { rowSchema } from '@/shared/columns/column-schema'
 import { evaluationItems } from '@/shared/catalogue/evaluation-items'
 import type { Limit } from '@/shared/plan/requirement'
 import type { Parameter } from '@/shared/plan/parameter'

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { calendarDate } from '@/shared/columns/calendar-date'
-import { columnSchema, dateColumn, optionalColumn, rowSchema } from '@/shared/columns/column'
+import { dateColumn, optionalColumn } from '@/shared/columns/column'
+import { columnSchema, rowSchema } from '@/shared/columns/column-schema'
 import { training } from '@/shared/records/kinds/training'
 
 const messageFor = (schema: ReturnType<typeof columnSchema>, input: unknown): string | undefined =>

@@ -1,5 +1,6 @@
 import { ReadingsAgainstLimit } from '@/app/drawing/readings-against-limit'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { kindOf } from '@/shared/columns/column-kinds'
 import type { Lot, LotTest } from '@/shared/records/lot'
 import { textsOf } from '@/shared/records/readings'
 import type { TestMethod } from '@/shared/methods/test-method'
@@ -45,11 +46,8 @@ function Outcomes({ test, charted, method }: { test: LotTest; charted: string; m
   const column = method.columns[charted]
   const counts = new Map<string, number>()
   for (const outcome of textsOf(test.readings, charted)) counts.set(outcome, (counts.get(outcome) ?? 0) + 1)
-  const labelOf = (outcome: string) =>
-    (column?.kind === 'choice' && column.options.find(({ value }) => value === outcome)?.label) || outcome
-  return (
-    <p>{[...counts].map(([outcome, count]) => `${count} ${labelOf(outcome).toLowerCase()}`).join(', ')}</p>
-  )
+  const said = (outcome: string) => (column ? kindOf(column).inSentence(column, outcome) : outcome)
+  return <p>{[...counts].map(([outcome, count]) => `${count} ${said(outcome)}`).join(', ')}</p>
 }
 
 /** Too many dots are drawn as so many at even ranks: the ends and the shape stay. */

@@ -9,7 +9,7 @@ import { visitProgramme } from '@/app/frame/visit'
 import { Caution } from '@/app/ui/caution'
 import { Disclosure } from '@/app/ui/disclosure'
 import { Empty } from '@/app/ui/empty'
-import { CellValue } from '@/app/ui/parameter-value'
+import { CellValue, setOf } from '@/app/ui/parameter-value'
 import { RuledTable, type Column as TableColumn } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
@@ -87,7 +87,7 @@ function Records({ view, kind, rows }: { view: ProgrammeView; kind: RecordKind; 
   const columns: TableColumn<Row>[] = Object.entries(kind.columns).map(([name, column], position) => ({
     label: column.label,
     names: position === 0,
-    set: column.kind === 'number' ? ('number' as const) : ('text' as const),
+    set: setOf(column),
     cell: (row) => <CellValue column={column} value={row[name]} />,
   }))
   const withdraw: TableColumn<Row>[] = mayKeep(view, kind)

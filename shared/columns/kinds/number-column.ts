@@ -1,0 +1,35 @@
+import type { NumberColumn } from '@/shared/columns/column'
+import type { ColumnKind } from '@/shared/columns/column-kind'
+import { numberWanted } from '@/shared/columns/number-wanted'
+import { formatQuantity } from '@/shared/quantity/format'
+
+const inWords = ({ unit }: NumberColumn, value: unknown): string =>
+  typeof value === 'number' ? formatQuantity(value, unit, 6) : String(value)
+
+/** A number with unit and bounds. */
+export const NUMBER_COLUMN: ColumnKind<NumberColumn> = {
+  schema(make, { label, unit, min, max, whole }) {
+    const range = `${label} lies between ${min} and ${max}${unit === '1' ? '' : ` ${unit}`}.`
+    const number = make
+      .number({ error: numberWanted(label) })
+      .min(min, range)
+      .max(max, range)
+    return whole ? number.int(`${label} must be a whole number.`) : number
+  },
+  fromTyped(typed) {
+    const text = typed?.trim() ?? ''
+    if (!text) return undefined
+    const value = Number(text.replace('−', '-').replace(/[\s\u202f]/g, ''))
+    return Number.isNaN(value) ? text : value
+  },
+  toTyped: String,
+  fromSpreadsheet: (_column, text) => text,
+  readingTest:
+    ({ min, max, whole }) =>
+    (cell) =>
+      typeof cell === 'number' && cell >= min && cell <= max && (!whole || Number.isInteger(cell)),
+  unit: ({ unit }) => unit,
+  inWords,
+  inSentence: (_column, value) => String(value),
+  withoutLabel: ({ unit }, value) => formatQuantity(Number(value), unit),
+}

@@ -1,0 +1,24 @@
+import type { TextColumn } from '@/shared/columns/column'
+import type { ColumnKind } from '@/shared/columns/column-kind'
+
+const asItIs = (_column: TextColumn, value: unknown): string => String(value)
+
+/** A line or a paragraph. */
+export const TEXT_COLUMN: ColumnKind<TextColumn> = {
+  schema: (make, { label, maxLength }) =>
+    make
+      .string({ error: `${label} must be filled in.` })
+      .trim()
+      .min(1, `${label} must be filled in.`)
+      .max(maxLength, `${label} has at most ${maxLength} characters.`),
+  fromTyped: (typed) => typed?.trim() || undefined,
+  toTyped: String,
+  fromSpreadsheet: (_column, text) => text,
+  readingTest: ({ maxLength }) => {
+    return (cell) => typeof cell === 'string' && cell.trim() !== '' && cell.trim().length <= maxLength
+  },
+  unit: () => undefined,
+  inWords: asItIs,
+  inSentence: asItIs,
+  withoutLabel: asItIs,
+}

@@ -1,0 +1,84 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import {
+  choiceColumn,
+  dateColumn,
+  flagColumn,
+  numberColumn,
+  textColumn,
+  type Column,
+  type ColumnKindName,
+} from '@/shared/columns/column'
+import { kindOf } from '@/shared/columns/column-kinds'
+import { columnSchema } from '@/shared/columns/column-schema'
+import { readingsFromRows } from '@/shared/records/readings-from-rows'
+import { anyCell } from './any-value'
+
+/** One column of every kind. */
+const COLUMNS: Readonly<Record<ColumnKindName, Column>> = {
+  number: numberColumn({ label: 'Hole', unit: 'mm', min: -2, max: 10 }),
+  choice: choiceColumn({
+    label: 'Shape',
+    options: [
+      { value: 'round', label: 'Round' },
+      { value: 'flat', label: 'Flat ribbon' },
+    ],
+  }),
+  text: textColumn({ label: 'Name', maxLength: 5 }),
+  flag: flagColumn({ label: 'Plated' }),
+  date: dateColumn({ label: 'Day' }),
+}
+/** As it stands in readings, which hold numbers and text only. */
+const asReading = (value: unknown) =>
+  readingsFromRows([{ cell: value as number }]).columns['cell']?.[0] as number | string
+const JUNK = fc.oneof(
+  fc.integer({ min: -20, max: 20 }),
+  fc.double({ min: -4, max: 12, noNaN: true }),
+  fc.string({ maxLength: 8 }),
+  fc.constantFrom('yes', 'no', 'on', 'round', 'Round', '2026-03-31', '2026-13-01', '2026-02-30', '31.03.2026', ' ', '5'),
+)
+
+describe.each(Object.entries(COLUMNS))('a %s', (_kind, column) => {
+  const kind = kindOf(column)
+  const accepts = (value: unknown): boolean => columnSchema(column).safeParse(value).success
+
+  test('law: what its field shows of a value is read back as that value, and accepted', () => {
+    fc.assert(
+      fc.property(anyCell(column), (value) => {
+        const back = kind.fromTyped(kind.toTyped(value))
+        expect(back === value).toBe(true)
+        expect(accepts(back)).toBe(true)
+      }),
+    )
+  })
+  test('law: nothing typed is nothing, and nothing is refused', () => {
+    expect(kind.fromTyped('')).toBeUndefined()
+    expect(accepts(undefined)).toBe(false)
+  })
+  test('law: readings take every value that the schema takes, and no other cell', () => {
+    const fits = kind.readingTest(column)
+    fc.assert(
+      fc.property(anyCell(column), (value) => {
+        expect(fits(asReading(value))).toBe(true)
+      }),
+    )
+    fc.assert(
+      fc.property(JUNK, (cell) => {
+        const value = typeof cell === 'number' ? cell : kind.fromTyped(cell)
+        const same = value !== undefined && asReading(value) === cell
+        // A text is kept with the blanks around it; a number that was typed is no cell of text.
+        const kept = column.kind === 'text' && typeof cell === 'string' && cell.trim() === value
+        expect(fits(cell)).toBe((same || kept) && accepts(value))
+      }),
+    )
+  })
+  test('law: a value in words says something, with its unit', () => {
+    fc.assert(
+      fc.property(anyCell(column), (value) => {
+        const said = kind.inWords(column, value)
+        expect(said).not.toBe('')
+        if (kind.unit(column) !== undefined) expect(said).toMatch(/ mm$/)
+      }),
+    )
+  })
+})
