@@ -30,6 +30,6 @@ export const NUMBER_COLUMN: ColumnKind<NumberColumn> = {
       typeof cell === 'number' && cell >= min && cell <= max && (!whole || Number.isInteger(cell)),
   unit: ({ unit }) => unit,
   inWords,
-  inSentence: (_column, value) => String(value),
+  inSentence: inWords,
   withoutLabel: ({ unit }, value) => formatQuantity(Number(value), unit),
 }
