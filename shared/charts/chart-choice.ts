@@ -49,6 +49,3 @@ export const freshStarts = (
     .filter(({ log }) => log.trim().toLowerCase() === code.toLowerCase())
     .map(({ startsOn, name }) => ({ startsOn, name }))
     .sort((one, other) => (one.startsOn < other.startsOn ? -1 : 1))
-
-export const isOfSubgroups = ({ chart }: Pick<ChartChoice, 'chart'>): boolean =>
-  chart === 'mean-range' || chart === 'mean-deviation'

@@ -1,4 +1,5 @@
-import type { ChartKind, ChartPhase } from '@/shared/statistics/charts/chart'
+import type { ChartPhase } from '@/shared/statistics/charts/chart'
+import type { PanelKindKey } from './kinds/panel-kinds'
 
 /** A signal of one panel, by the point that completed the pattern. */
 export interface PanelSignal {
@@ -13,7 +14,7 @@ export interface PanelSignal {
 
 /** One plot of a control chart: its points with their instants, and the limits at every point. */
 export interface ChartPanel {
-  readonly kind: ChartKind | 'cumulative-sum'
+  readonly kind: PanelKindKey
   /** Of each point the last reading. */
   readonly instants: readonly number[]
   /** One line, or the two sums. */

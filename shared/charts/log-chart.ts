@@ -11,9 +11,11 @@ import {
   type ChartedInputs,
   type ChartedSeries,
 } from '@/shared/logs/charted-series'
-import type { ChartPanel } from './chart-panel'
-import { panelsOf, type Panels } from './chart-panels'
+import type { ChartPanel, PanelSignal } from './chart-panel'
+import { panelsOf } from './chart-panels'
 import { FEWEST_TO_CHART, type Series } from './chart-stretches'
+import type { Panels } from './kinds/log-chart-kind'
+import { PANEL_KINDS } from './kinds/panel-kinds'
 import type { ProcessWindow } from '@/shared/logs/logged-window'
 import { windowOfLog } from '@/shared/logs/log-window'
 import { RUN_RULE_SETS, type RunRuleSet } from './run-rule-sets'
@@ -100,30 +102,28 @@ export const chartedInputs = (facts: Facts | undefined): ChartedInputs =>
   (facts && inputsOf(chartedReads, facts)) ?? { reference: undefined, coefficient: undefined }
 
 /** Signals of all panels in the order in which they would have sounded. */
-export function signalsOf(panels: readonly ChartPanel[], rules: RunRuleSet): LogSignal[] {
-  const asked: readonly string[] = RUN_RULE_SETS[rules].asked.map(({ id }) => id)
-  return panels
+export const signalsOf = (panels: readonly ChartPanel[], rules: RunRuleSet): LogSignal[] =>
+  panels
     .flatMap((panel) =>
-      panel.signals.map(({ chartRule, ruleId, says, point, line }): LogSignal => {
+      panel.signals.map((signal): LogSignal => {
+        const { chartRule, says, point, line } = signal
         const instant = panel.instants[point]!
         return {
           chartRule,
-          says: panel.kind in PREFIX ? `${PREFIX[panel.kind]}${says}` : says,
+          says: `${PANEL_KINDS[panel.kind].signalPrefix}${says}`,
           instant,
           readingAt: readingText(instant),
           value: panel.lines[line]![point]!,
-          asked: panel.asked && (ruleId === 'cumulative-sum' || asked.includes(ruleId)),
+          asked: isAsked(signal, panel, rules),
         }
       }),
     )
     .sort((one, other) => one.instant - other.instant)
-}
 
-const PREFIX: Partial<Record<ChartPanel['kind'], string>> = {
-  'moving-range': 'moving range: ',
-  range: 'range: ',
-  deviation: 'standard deviation: ',
-}
+/** Whether the gate asks for an answer to a signal of a panel: of run rules to some, by what the specification wants. */
+export const isAsked = ({ ruleId }: PanelSignal, panel: ChartPanel, rules: RunRuleSet): boolean =>
+  panel.asked &&
+  (!PANEL_KINDS[panel.kind].byRunRules || RUN_RULE_SETS[rules].asked.some(({ id }) => id === ruleId))
 
 /** The signals that must be answered: less work than the whole chart where only limits are asked about. */
 export function askedSignals(series: Series, charting: Charting): readonly LogSignal[] {

@@ -1,9 +1,4 @@
-import {
-  CHART_OPTIONS,
-  chartPhases,
-  chartRules,
-  processCharts,
-} from '@/shared/plan/parameters/control-charts'
+import { chartPhases, chartRules, processCharts } from '@/shared/plan/parameters/control-charts'
 import { fluxControlMethod } from '@/shared/plan/parameters/control-flux'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import { CHARACTERISTICS, type CharacteristicKey } from '@/shared/records/characteristics'
@@ -16,7 +11,8 @@ import { optional, rule } from '@/shared/rules/rule'
 import { specifiedChart, type ChosenChart } from '@/shared/charts/chart-choice'
 import { FEWEST_TO_CHART } from '@/shared/charts/chart-stretches'
 import { chartedReads, chartedSeries, type ChartedInputs } from '@/shared/logs/charted-series'
-import { CHART_FORMULAS } from '@/shared/charts/chart-words'
+import { chartLabel } from '@/shared/charts/chart-words'
+import { LOG_CHARTS } from '@/shared/charts/kinds/log-charts'
 import { askedSignals, canBeCharted, type Charting, type LogSignal } from '@/shared/charts/log-chart'
 import { processLogs, signalAnswers } from '@/shared/rules/log-record-sources'
 import { RUN_RULE_SETS } from '@/shared/charts/run-rule-sets'
@@ -59,7 +55,7 @@ export const chartSignalsAnsweredRule = rule({
     const parts = charted.map(({ part }) => part)
     const pointsSeen = charted.some(({ drawn }) => drawn)
     const used = [...new Set(charted.map(({ chart }) => chart))]
-    const sources = [set.asked[0].source, ...used.map((chart) => CHART_FORMULAS[chart].source)]
+    const sources = [set.asked[0].source, ...used.map((chart) => LOG_CHARTS[chart].source)]
     if (!pointsSeen)
       return {
         ...undetermined(
@@ -83,8 +79,8 @@ export const chartSignalsAnsweredRule = rule({
       limit,
       working: [
         ...used.map((chart) => ({
-          label: CHART_OPTIONS.find(({ value }) => value === chart)!.label,
-          formula: CHART_FORMULAS[chart].formula,
+          label: chartLabel(chart),
+          formula: LOG_CHARTS[chart].formula,
           result: `${charted.filter((one) => one.chart === chart).length} logs`,
         })),
         { label: 'In all', result: `${level.length} logs, ${total} signals, ${open} without an answer` },

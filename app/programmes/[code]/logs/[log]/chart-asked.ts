@@ -1,5 +1,5 @@
 import { CHART_OPTIONS, GROUPING_OPTIONS } from '@/shared/plan/parameters/control-charts'
-import { isOfSubgroups } from '@/shared/charts/chart-choice'
+import { LOG_CHARTS } from '@/shared/charts/kinds/log-charts'
 import type { Charting } from '@/shared/charts/log-chart'
 import { RUN_RULE_SETS, type RunRuleSet } from '@/shared/charts/run-rule-sets'
 
@@ -36,6 +36,6 @@ export function chartingAsked(asked: ChartAsked, specified: Charting): Charting 
 
 function sameCharting(one: Charting, other: Charting): boolean {
   const told = ({ choice: { chart, subgroup, grouping, baseline }, rules }: Charting) =>
-    JSON.stringify([chart, isOfSubgroups({ chart }) && [subgroup, grouping], baseline, rules])
+    JSON.stringify([chart, LOG_CHARTS[chart].ofSubgroups && [subgroup, grouping], baseline, rules])
   return told(one) === told(other)
 }

@@ -7,6 +7,7 @@ import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { processCharts } from '@/shared/plan/parameters/control-charts'
 import type { Log } from '@/shared/records/log'
 import { FEWEST_TO_CHART } from '@/shared/charts/chart-stretches'
+import { PANEL_KINDS } from '@/shared/charts/kinds/panel-kinds'
 import { chartInWords, limitsInWords, withinASentence } from '@/shared/charts/chart-words'
 import { logChart, specifiedCharting } from '@/shared/charts/log-chart'
 import { windowInWords } from '@/shared/logs/logged-window'
@@ -42,7 +43,7 @@ export function LogChart({ view, log, asked }: LogChartProps) {
       lead={
         <>
           {panels[0]
-            ? `${chartInWords(choice)}. Limits ${panels[0].phases.map((phase) => (panels[0]!.phases.length > 1 ? `${phase.name}: ${limitsInWords(phase)}` : limitsInWords(phase))).join('; ')}. ${choice.chart === 'cumulative-sum' ? '' : `Signals by the ${RUN_RULE_SETS[rules].name}.`}`
+            ? `${chartInWords(choice)}. Limits ${panels[0].phases.map((phase) => (panels[0]!.phases.length > 1 ? `${phase.name}: ${limitsInWords(phase)}` : limitsInWords(phase))).join('; ')}. ${PANEL_KINDS[panels[0].kind].byRunRules ? `Signals by the ${RUN_RULE_SETS[rules].name}.` : ''}`
             : series.values.length < FEWEST_TO_CHART
               ? `Control limits are drawn from ${FEWEST_TO_CHART} readings on.`
               : series.values.every((value) => value === series.values[0])
@@ -60,7 +61,7 @@ export function LogChart({ view, log, asked }: LogChartProps) {
           {withinASentence(chartInWords(specified.choice))}.
         </Notice>
       )}
-      {panels.map((panel, position) => (
+      {panels.map((panel) => (
         <PanelPlot
           key={panel.kind}
           log={log.code}
@@ -70,7 +71,7 @@ export function LogChart({ view, log, asked }: LogChartProps) {
           choice={choice}
           rules={rules}
           // A mean or a sum is no reading: the window of readings is not its limit.
-          specification={position === 0 && panel.kind === 'individuals' ? specification : undefined}
+          specification={PANEL_KINDS[panel.kind].ofReadings ? specification : undefined}
         />
       ))}
       {panels.length === 0 && (

@@ -1,3 +1,4 @@
+import type { ComponentProps } from 'react'
 import { ControlPlot } from '@/app/drawing/control-plot'
 import { extentOf } from '@/app/drawing/extent'
 import type { Numbers } from '@/app/drawing/numbers-table'
@@ -6,8 +7,10 @@ import { formatQuantity } from '@/shared/quantity/format'
 import type { Unit } from '@/shared/quantity/unit'
 import type { ChartChoice } from '@/shared/charts/chart-choice'
 import type { ChartPanel } from '@/shared/charts/chart-panel'
-import { RUN_RULE_SETS, type RunRuleSet } from '@/shared/charts/run-rule-sets'
 import { limitsInWords, plotted } from '@/shared/charts/chart-words'
+import { PANEL_KINDS, type PanelKind } from '@/shared/charts/kinds/panel-kinds'
+import { isAsked } from '@/shared/charts/log-chart'
+import type { RunRuleSet } from '@/shared/charts/run-rule-sets'
 
 interface PanelPlotProps {
   log: string
@@ -25,7 +28,7 @@ export function PanelPlot({ log, label, unit, panel, choice, rules, specificatio
   const what = plotted(panel.kind, label, choice)
   const { instants, signals } = panel
   const drawn = signalsToDraw(panel, rules)
-  const spread = panel.kind === 'moving-range' || panel.kind === 'range' || panel.kind === 'deviation'
+  const { limits, ofSpread } = PANEL_KINDS[panel.kind]
   const setAside = panel.rulesSetAside.length
   return (
     <ControlPlot
@@ -37,9 +40,9 @@ export function PanelPlot({ log, label, unit, panel, choice, rules, specificatio
       limits={panel}
       stretches={panel.phases}
       specification={specification}
-      {...(panel.kind === 'cumulative-sum' && { limitNames: DECISION })}
+      limitNames={LIMIT_NAMES[limits]}
       signals={drawn}
-      {...(spread && { size: 'low', floor: 0 })}
+      {...(ofSpread && { size: 'low', floor: 0 })}
       note={[
         ...(drawn.length < signals.length
           ? [`${signals.length - drawn.length} signals that nobody is asked about are not drawn.`]
@@ -55,17 +58,17 @@ export function PanelPlot({ log, label, unit, panel, choice, rules, specificatio
   )
 }
 
-const DECISION = { upper: 'upper decision', centre: 'level', lower: 'lower decision' }
+const LIMIT_NAMES: Readonly<Record<PanelKind['limits'], ComponentProps<typeof ControlPlot>['limitNames']>> = {
+  'control limits': undefined,
+  'decision interval': { upper: 'upper decision', centre: 'level', lower: 'lower decision' },
+}
 const MOST_DRAWN = 60
 
 /** All signals while they can be told apart; of too many, those that are asked about. */
-function signalsToDraw({ signals, asked }: ChartPanel, rules: RunRuleSet): ChartPanel['signals'] {
-  if (signals.length <= MOST_DRAWN) return signals
-  const wanted: readonly string[] = asked
-    ? ['cumulative-sum', ...RUN_RULE_SETS[rules].asked.map(({ id }) => id)]
-    : []
-  return signals.filter(({ ruleId }) => wanted.includes(ruleId))
-}
+const signalsToDraw = (panel: ChartPanel, rules: RunRuleSet): ChartPanel['signals'] =>
+  panel.signals.length <= MOST_DRAWN
+    ? panel.signals
+    : panel.signals.filter((signal) => isAsked(signal, panel, rules))
 
 function numbersOf(
   { instants, lines, centre, lower, upper, phases, signals }: ChartPanel,
