@@ -1,19 +1,19 @@
 import { chartPhases } from '@/shared/plan/parameters/control-charts'
 import { LEVEL_CHARACTERISTICS, type LevelCharacteristic } from '@/shared/logs/level-characteristics'
 import type { LogSeries } from '@/shared/logs/log-series'
+import { allLogs } from '@/shared/rules/record-source'
 import { optional, type Inputs } from '@/shared/rules/rule'
 import { freshStarts, type ChartChoice } from './chart-choice'
 import { chartedReads, chartedSeries } from '@/shared/logs/charted-series'
 import type { ProcessWindow } from '@/shared/logs/logged-window'
 import { windowOf, windowReads } from '@/shared/logs/log-window'
-import { processLogs } from '@/shared/rules/log-record-sources'
 
 /** What the window of every logged quantity, the quantity itself and its fresh starts follow from. */
 export const limitedReads = {
   ...windowReads,
   ...chartedReads,
   phases: optional(chartPhases),
-  logs: processLogs,
+  logs: allLogs,
 }
 
 /** A log in the quantity that the specification limits, with its window. */

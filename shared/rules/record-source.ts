@@ -7,24 +7,45 @@ import type { RecordKindKey, RecordOf } from '@/shared/records/record-kinds'
 export interface RecordSource<T> {
   readonly source: 'records'
   readonly key: string
+  readonly part: RecordPart
   readonly label: string
   readonly from: (records: ProgrammeRecords) => T
 }
 
-const source = <T>(key: string, label: string, from: (records: ProgrammeRecords) => T): RecordSource<T> => ({
-  source: 'records',
-  key,
-  label,
-  from,
-})
+/** Which part, for a screen to show it and to lead there. */
+export type RecordPart =
+  | { readonly is: 'lots' | 'inspections' | 'instruments' | 'all logs' }
+  | { readonly is: 'logs'; readonly of: string }
+  | { readonly is: 'records'; readonly of: RecordKindKey }
 
-export const lots = source('lots', 'lots and their tests', (records) => records.lots)
-export const inspections = source('inspections', 'inspections', (records) => records.inspections)
-export const instruments = source('instruments', 'instruments', (records) => records.instruments)
+const source = <T>(
+  part: RecordPart,
+  key: string,
+  label: string,
+  from: (records: ProgrammeRecords) => T,
+): RecordSource<T> => ({ source: 'records', key, part, label, from })
+
+export const lots = source({ is: 'lots' }, 'lots', 'lots and their tests', (records) => records.lots)
+export const inspections = source(
+  { is: 'inspections' },
+  'inspections',
+  'inspections',
+  (records) => records.inspections,
+)
+export const instruments = source(
+  { is: 'instruments' },
+  'instruments',
+  'instruments',
+  (records) => records.instruments,
+)
+
+/** Every log of the programme, by characteristic. */
+export const allLogs = source({ is: 'all logs' }, 'logs', 'process logs', (records) => records.logs)
 
 /** The logs of one process characteristic. */
 export const logsOf = (characteristic: Characteristic): RecordSource<readonly Log[]> =>
   source(
+    { is: 'logs', of: characteristic.key },
     `logs:${characteristic.key}`,
     `log of ${characteristic.label}`,
     (records) => records.logs.get(characteristic.key) ?? NONE,
@@ -35,7 +56,12 @@ export const recordsOf = <K extends RecordKindKey>(
   kind: K,
   label: string,
 ): RecordSource<readonly RecordOf<K>[]> =>
-  source(`records:${kind}`, label, (records) => (records.byKind.get(kind) ?? NONE) as readonly RecordOf<K>[])
+  source(
+    { is: 'records', of: kind },
+    `records:${kind}`,
+    label,
+    (records) => (records.byKind.get(kind) ?? NONE) as readonly RecordOf<K>[],
+  )
 
 /** One shared empty list, so that "still none" compares equal by reference. */
 const NONE: readonly never[] = []

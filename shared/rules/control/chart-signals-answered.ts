@@ -6,6 +6,7 @@ import type { Log } from '@/shared/records/log'
 import { LEVEL_CHARACTERISTICS } from '@/shared/logs/level-characteristics'
 import { answerTo, type SignalAnswer } from '@/shared/logs/signal-answers'
 import { undetermined, worstVerdict, type Judged, type Part } from '@/shared/rules/finding'
+import { allLogs } from '@/shared/rules/record-source'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { optional, rule } from '@/shared/rules/rule'
 import { specifiedChart, type ChosenChart } from '@/shared/charts/chart-choice'
@@ -14,7 +15,7 @@ import { chartedReads, chartedSeries, type ChartedInputs } from '@/shared/logs/c
 import { chartLabel } from '@/shared/charts/chart-words'
 import { LOG_CHARTS } from '@/shared/charts/kinds/log-charts'
 import { askedSignals, canBeCharted, type Charting, type LogSignal } from '@/shared/charts/log-chart'
-import { processLogs, signalAnswers } from '@/shared/rules/log-record-sources'
+import { signalAnswers } from '@/shared/rules/log-record-sources'
 import { RUN_RULE_SETS } from '@/shared/charts/run-rule-sets'
 import { keepsBath } from '@/shared/plan/soldering-baths'
 
@@ -31,7 +32,7 @@ export const chartSignalsAnsweredRule = rule({
     ...chartedReads,
     process: optional(solderingProcess),
     fluxControl: optional(fluxControlMethod),
-    logs: processLogs,
+    logs: allLogs,
     answers: signalAnswers,
   },
   judge({ asked = 'limits', charts, phases, process, fluxControl, logs, answers, ...brought }): Judged {

@@ -6,20 +6,37 @@ import {
   lotsAddress,
   parameterAddress,
   recordKindAddress,
-  recordsAddress,
   routeCardAddress,
 } from '@/app/addresses'
+import type { RecordPart } from '@/shared/rules/record-source'
 import type { Readable } from '@/shared/rules/rule'
 
 /** Where an input of a rule stands. */
-export function placeOfInput(code: string, { source, key }: Readable): string {
-  if (source === 'parameter') return parameterAddress(code, key)
-  if (source === 'limit') return limitAddress(code, key)
-  if (source === 'today') return routeCardAddress(code)
-  const [kind, of] = key.split(':')
-  if (kind === 'lots') return lotsAddress(code)
-  if (kind === 'inspections') return inspectionsAddress(code)
-  if (kind === 'instruments') return instrumentsAddress()
-  if (kind === 'logs') return logsAddress(code)
-  return of ? recordKindAddress(code, of) : recordsAddress(code)
+export function placeOfInput(code: string, read: Readable): string {
+  switch (read.source) {
+    case 'parameter':
+      return parameterAddress(code, read.key)
+    case 'limit':
+      return limitAddress(code, read.key)
+    case 'today':
+      return routeCardAddress(code)
+    case 'records':
+      return placeOfRecords(code, read.part)
+  }
+}
+
+function placeOfRecords(code: string, part: RecordPart): string {
+  switch (part.is) {
+    case 'lots':
+      return lotsAddress(code)
+    case 'inspections':
+      return inspectionsAddress(code)
+    case 'instruments':
+      return instrumentsAddress()
+    case 'logs':
+    case 'all logs':
+      return logsAddress(code)
+    case 'records':
+      return recordKindAddress(code, part.of)
+  }
 }

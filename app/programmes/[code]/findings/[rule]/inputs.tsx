@@ -70,7 +70,7 @@ function InputValue({ view, read }: { view: ProgrammeView; read: Readable }): Re
     case 'today':
       return <Day at={facts.today} />
     case 'records':
-      return <RecordsRead view={view} source={read.key} />
+      return <RecordsRead view={view} part={read.part} />
   }
 }
 

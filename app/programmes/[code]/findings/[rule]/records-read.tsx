@@ -6,43 +6,51 @@ import type { Inspection } from '@/shared/records/inspection'
 import type { Log } from '@/shared/records/log'
 import type { Lot } from '@/shared/records/lot'
 import { methodName } from '@/shared/methods/test-methods'
+import type { RecordPart } from '@/shared/rules/record-source'
 
 const IN_SIGHT = 8
 
 /** The records a rule reads, newest named, each leading to its own page. */
-export function RecordsRead({ view: { code, state }, source }: { view: ProgrammeView; source: string }) {
-  const { records } = state.facts
-  const [kind, of = ''] = source.split(':')
-  if (kind === 'lots')
-    return (
-      <Newest of={records.lots} noun="lot">
-        {(lot) => <LotRead code={code} lot={lot} />}
-      </Newest>
-    )
-  if (kind === 'logs')
-    return (
-      <Newest of={records.logs.get(of) ?? []} noun="log">
-        {(log) => <LogRead code={code} log={log} />}
-      </Newest>
-    )
-  if (kind === 'inspections')
-    return (
-      <Newest of={records.inspections} noun="inspection">
-        {(inspection) => <InspectionRead code={code} inspection={inspection} />}
-      </Newest>
-    )
-  if (kind === 'instruments')
-    return (
-      <Newest of={records.instruments} noun="instrument">
-        {({ tag, measures, dueOn }) => (
-          <>
-            {tag}, {measures}, next due <Day at={dueOn} />
-          </>
-        )}
-      </Newest>
-    )
-  return <>{counted(records.byKind.get(of)?.length ?? 0, 'record')}</>
+export function RecordsRead({ view, part }: { view: ProgrammeView; part: RecordPart }) {
+  const { code } = view
+  const { records } = view.state.facts
+  switch (part.is) {
+    case 'lots':
+      return (
+        <Newest of={records.lots} noun="lot">
+          {(lot) => <LotRead code={code} lot={lot} />}
+        </Newest>
+      )
+    case 'logs':
+      return <LogsRead code={code} logs={records.logs.get(part.of) ?? []} />
+    case 'all logs':
+      return <LogsRead code={code} logs={[...records.logs.values()].flat()} />
+    case 'inspections':
+      return (
+        <Newest of={records.inspections} noun="inspection">
+          {(inspection) => <InspectionRead code={code} inspection={inspection} />}
+        </Newest>
+      )
+    case 'instruments':
+      return (
+        <Newest of={records.instruments} noun="instrument">
+          {({ tag, measures, dueOn }) => (
+            <>
+              {tag}, {measures}, next due <Day at={dueOn} />
+            </>
+          )}
+        </Newest>
+      )
+    case 'records':
+      return <>{counted(records.byKind.get(part.of)?.length ?? 0, 'record')}</>
+  }
 }
+
+const LogsRead = ({ code, logs }: { code: string; logs: readonly Log[] }) => (
+  <Newest of={logs} noun="log">
+    {(log) => <LogRead code={code} log={log} />}
+  </Newest>
+)
 
 function Newest<T extends { readonly id: string }>({
   of: entries,
