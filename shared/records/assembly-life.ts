@@ -27,18 +27,19 @@ export interface AssemblyLife {
   readonly events: readonly LifeEvent[]
 }
 
-type Row = { readonly id: string } & Readonly<Record<string, unknown>>
+const KINDS: readonly RecordKind[] = Object.values(RECORD_KINDS)
 
-/** Kinds that name one assembly by its serial number; an electrical test may name a batch instead. */
-const NAMING = ['flux-removal', 'ionic-cleanliness', 'microsection', 'rework', 'field-return'] as const
+type Row = { readonly id: string } & Readonly<Record<string, unknown>>
 
 /** Every serial number on record, in order of their numbers. */
 export function assembliesOnRecord({ lots, inspections, byKind }: ProgrammeRecords): string[] {
   const named = [
     ...lots.flatMap(({ usedIn }) => usedIn),
     ...inspections.map(({ assembly }) => assembly),
-    ...NAMING.flatMap((kind) => (byKind.get(kind) ?? []) as readonly Row[]).map(({ assembly }) =>
-      String(assembly),
+    ...KINDS.flatMap(({ key, assemblies }) =>
+      assemblies?.one
+        ? ((byKind.get(key) ?? []) as readonly Row[]).map((row) => String(row[assemblies.column]))
+        : [],
     ),
   ]
   const byKey = new Map(named.reverse().map((serial) => [serialKey(serial), serial.trim()]))
@@ -100,9 +101,9 @@ function eventOfInspection({ id, inspectedOn, inspector, jointsSeen, defects }: 
 }
 
 function eventsOfRecords({ byKind }: ProgrammeRecords, serial: string): LifeEvent[] {
-  return Object.values(RECORD_KINDS).flatMap((kind: RecordKind) => {
-    const naming = 'assembly' in kind.columns ? 'assembly' : 'serials' in kind.columns ? 'serials' : undefined
-    if (!naming) return []
+  return KINDS.flatMap((kind) => {
+    if (!kind.assemblies) return []
+    const naming = kind.assemblies.column
     return ((byKind.get(kind.key) ?? []) as readonly Row[])
       .filter((row) => namesSerial(String(row[naming] ?? ''), serial))
       .map((row) => eventOfRecord(kind, row, naming))

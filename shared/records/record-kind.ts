@@ -15,6 +15,14 @@ export interface RecordKind<C extends Record<string, Column> = Record<string, Co
   readonly help: string
   readonly stage: Stage
   readonly departments: readonly Department[]
+  /** The column that names assemblies by serial number, for their lives; null where none does. */
+  readonly assemblies: {
+    readonly column: Extract<keyof C, string>
+    /** Whether it always names one; else it may be a span, a list, or a batch. */
+    readonly one: boolean
+  } | null
+  /** Whether it tells of something that went wrong or was put right, so that a lesson can be learnt from it. */
+  readonly teaches: boolean
   readonly columns: C
   readonly cautions: readonly string[]
 }

@@ -20,7 +20,7 @@ import { supplierAction } from './kinds/supplier-action'
 import { training } from './kinds/training'
 import type { RecordRow } from './record-kind'
 
-/** Every kind of record, by key. A new kind is added here and nowhere else. */
+/** Every kind of record, by key. A new kind is added here; the compiler asks where it is worked out. */
 export const RECORD_KINDS = {
   calibration: calibrationRecord,
   'defect-signal-answer': defectSignalAnswer,

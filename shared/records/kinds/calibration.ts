@@ -9,6 +9,8 @@ export const calibrationRecord = recordKind({
   help: 'One row a certificate, old ones included: a test made before the newest calibration is covered by the one before it. State how the instrument was found on arrival.',
   stage: 'evaluation',
   departments: ['quality'],
+  assemblies: null,
+  teaches: false,
   columns: {
     instrumentTag: textColumn({ label: 'Instrument', maxLength: 60, help: 'The number on its label.' }),
     calibratedOn: dateColumn({ label: 'Calibrated on' }),

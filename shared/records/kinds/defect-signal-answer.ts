@@ -11,6 +11,8 @@ export const defectSignalAnswer = recordKind({
   help: 'One row a signal answered: the chart, the rule and the sample that completed the pattern, the cause found and what was done.',
   stage: 'assessment',
   departments: ['production', 'quality'],
+  assemblies: null,
+  teaches: true,
   columns: {
     chart: choiceColumn({ label: 'Chart', options: DEFECT_CHART_OPTIONS }),
     chartRule: textColumn({

@@ -10,6 +10,8 @@ export const electricalTest = recordKind({
   help: 'One row a batch, or a single assembly where a joint failed: how many were tested, how many passed at first, and the joint at fault.',
   stage: 'assessment',
   departments: ['production', 'quality'],
+  assemblies: { column: 'assembly', one: false },
+  teaches: false,
   columns: {
     testedOn: dateColumn({ label: 'Tested on' }),
     assembly: textColumn({ label: 'Assembly or batch', maxLength: 80 }),

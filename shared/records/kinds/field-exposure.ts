@@ -9,6 +9,8 @@ export const fieldExposure = recordKind({
   help: 'One row a period: boards in service and hours each ran in it. Periods must not overlap.',
   stage: 'assessment',
   departments: ['quality'],
+  assemblies: null,
+  teaches: false,
   columns: {
     from: dateColumn({ label: 'From' }),
     to: dateColumn({ label: 'To' }),

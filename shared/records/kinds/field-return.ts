@@ -9,6 +9,8 @@ export const fieldReturn = recordKind({
   help: 'One row a board that came back: when, after how long, and what was at fault.',
   stage: 'assessment',
   departments: ['quality'],
+  assemblies: { column: 'assembly', one: true },
+  teaches: true,
   columns: {
     returnedOn: dateColumn({ label: 'Came back on' }),
     assembly: textColumn({ label: 'Assembly', maxLength: 40 }),

@@ -9,6 +9,8 @@ export const fluxRemoval = recordKind({
   help: 'One row an assembly: ionic residue before and after cleaning by the same method, and what is still to be seen.',
   stage: 'assessment',
   departments: ['production', 'quality'],
+  assemblies: { column: 'assembly', one: true },
+  teaches: false,
   columns: {
     triedOn: dateColumn({ label: 'Tried on' }),
     assembly: textColumn({ label: 'Assembly', maxLength: 40 }),

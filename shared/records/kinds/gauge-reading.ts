@@ -9,6 +9,8 @@ export const gaugeReading = recordKind({
   help: 'A study has several people measure the same parts several times without knowing the earlier results; every person measures every part equally often. Import the rows of one study together.',
   stage: 'evaluation',
   departments: ['quality', 'production'],
+  assemblies: null,
+  teaches: false,
   columns: {
     study: textColumn({ label: 'Study', maxLength: 60 }),
     instrumentTag: textColumn({ label: 'Instrument', maxLength: 60, help: 'The number on its label.' }),

@@ -15,6 +15,8 @@ export const inspectorCall = recordKind({
   help: 'One row an inspector, joint and round, called without sight of other calls. The reference call is what the joint is known to be.',
   stage: 'assessment',
   departments: ['quality'],
+  assemblies: null,
+  teaches: false,
   columns: {
     calledOn: dateColumn({ label: 'Called on' }),
     study: textColumn({ label: 'Study', maxLength: 40 }),

@@ -10,6 +10,8 @@ export const insulationResistance = recordKind({
   help: 'One row a pattern and reading: the condition, hours in the chamber, resistance.',
   stage: 'assessment',
   departments: ['quality'],
+  assemblies: null,
+  teaches: false,
   columns: {
     testedOn: dateColumn({ label: 'Read on' }),
     pattern: textColumn({ label: 'Coupon and pattern', maxLength: 60 }),

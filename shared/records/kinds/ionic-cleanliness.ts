@@ -10,6 +10,8 @@ export const ionicCleanliness = recordKind({
   help: 'One row an assembly: what the extract holds as sodium chloride, its volume, the board, and how the extract was made.',
   stage: 'assessment',
   departments: ['production', 'quality'],
+  assemblies: { column: 'assembly', one: true },
+  teaches: false,
   columns: {
     testedOn: dateColumn({ label: 'Tested on' }),
     assembly: textColumn({ label: 'Assembly', maxLength: 40 }),

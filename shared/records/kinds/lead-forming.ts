@@ -9,6 +9,8 @@ export const leadForming = recordKind({
   help: 'One row a check: the part, its lead, the bend as measured and what the lead looks like.',
   stage: 'control',
   departments: ['production'],
+  assemblies: null,
+  teaches: false,
   columns: {
     checkedOn: dateColumn({ label: 'Checked on' }),
     worker: textColumn({ label: 'Worker', maxLength: 80 }),

@@ -9,6 +9,8 @@ export const lifeTest = recordKind({
   help: 'One row a specimen: joints on it, how long it ran, whether a joint failed then. Still running counts as not failed.',
   stage: 'assessment',
   departments: ['quality'],
+  assemblies: null,
+  teaches: false,
   columns: {
     endedOn: dateColumn({ label: 'Read on' }),
     test: textColumn({

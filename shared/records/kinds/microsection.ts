@@ -9,6 +9,8 @@ export const microsection = recordKind({
   help: 'One row a joint cut and polished: the assembly is spent.',
   stage: 'assessment',
   departments: ['quality'],
+  assemblies: { column: 'assembly', one: true },
+  teaches: true,
   columns: {
     cutOn: dateColumn({ label: 'Cut on' }),
     assembly: textColumn({ label: 'Assembly', maxLength: 40 }),

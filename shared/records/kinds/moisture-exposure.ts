@@ -9,6 +9,8 @@ export const moistureExposure = recordKind({
   help: 'One row an opened pack: the part, its level, hours open until soldered (or until now), and the floor climate. Start anew after baking.',
   stage: 'control',
   departments: ['production'],
+  assemblies: null,
+  teaches: false,
   columns: {
     openedOn: dateColumn({ label: 'Pack opened on' }),
     part: textColumn({ label: 'Part', maxLength: 60 }),

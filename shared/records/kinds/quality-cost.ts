@@ -17,6 +17,8 @@ export const qualityCost = recordKind({
   help: 'One row a sum: what for, in which class. Rework and returns with a cost are added from their own records; do not enter them twice.',
   stage: 'assessment',
   departments: ['production', 'quality', 'design'],
+  assemblies: null,
+  teaches: false,
   columns: {
     spentOn: dateColumn({ label: 'Spent on' }),
     costClass: choiceColumn({ label: 'Class', options: COST_CLASSES }),

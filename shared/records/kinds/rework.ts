@@ -10,6 +10,8 @@ export const rework = recordKind({
   help: 'One row a joint and time it was worked on: why, how often it was heated, how long it took.',
   stage: 'assessment',
   departments: ['production'],
+  assemblies: { column: 'assembly', one: true },
+  teaches: true,
   columns: {
     doneOn: dateColumn({ label: 'Done on' }),
     worker: textColumn({ label: 'Worker', maxLength: 80 }),

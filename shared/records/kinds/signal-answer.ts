@@ -10,6 +10,8 @@ export const signalAnswer = recordKind({
   help: 'One row a signal answered: the log, the rule and the reading that completed the pattern, the cause found and what was done.',
   stage: 'control',
   departments: ['production', 'quality'],
+  assemblies: null,
+  teaches: true,
   columns: {
     log: textColumn({ label: 'Log', maxLength: 40, help: 'The code of the log.' }),
     chartRule: textColumn({

@@ -10,6 +10,8 @@ export const solderingRun = recordKind({
   help: 'One row a day, worker and process: how many assemblies, which, and the lots that went into them.',
   stage: 'control',
   departments: ['production'],
+  assemblies: { column: 'serials', one: false },
+  teaches: false,
   columns: {
     doneOn: dateColumn({ label: 'Done on' }),
     worker: textColumn({ label: 'Worker', maxLength: 80 }),

@@ -9,6 +9,8 @@ export const supplierAction = recordKind({
   help: 'What a supplier changed after lots were rejected, once quality has accepted it. Inspection that was discontinued resumes, tightened, from that date.',
   stage: 'evaluation',
   departments: ['quality'],
+  assemblies: null,
+  teaches: true,
   columns: {
     supplier: textColumn({ label: 'Supplier', maxLength: 80 }),
     part: textColumn({ label: 'Part', maxLength: 80 }),

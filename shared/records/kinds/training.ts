@@ -22,6 +22,8 @@ export const training = recordKind({
   help: 'One row a person, skill and examination passed, with the day it runs out. An older row is kept: who was in date then is asked later.',
   stage: 'control',
   departments: ['production', 'quality'],
+  assemblies: null,
+  teaches: false,
   columns: {
     worker: textColumn({ label: 'Worker', maxLength: 80 }),
     skill: choiceColumn({ label: 'Skill', options: SKILLS }),

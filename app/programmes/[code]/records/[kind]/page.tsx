@@ -17,7 +17,6 @@ import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { refusal } from '@/shared/policy'
 import type { RecordKind } from '@/shared/records/record-kind'
 import { RECORD_KINDS, type RecordKindKey } from '@/shared/records/record-kinds'
-import { TELLING } from '../../lessons/new/source-choices'
 import { addRecord, withdrawRecord } from '../actions'
 import { WorkedOutAt } from './worked-out'
 
@@ -47,7 +46,7 @@ export default async function RecordKindPage({ params }: RecordKindPageProps) {
     >
       {(view) => (
         <>
-          <WorkedOutAt code={view.code} kind={key} />
+          <WorkedOutAt code={view.code} kind={key as RecordKindKey} />
           {kind.cautions.map((caution) => (
             <Caution key={caution} hazard="this work can hurt">
               {caution}
@@ -111,7 +110,7 @@ function Records({ view, kind, rows }: { view: ProgrammeView; kind: RecordKind; 
       ]
     : []
   const lesson: TableColumn<Row>[] =
-    TELLING.some((telling) => telling === kind.key) && !refusal('propose-lesson', view.actor)
+    kind.teaches && !refusal('propose-lesson', view.actor)
       ? [
           {
             label: 'For later programmes',
