@@ -57,5 +57,6 @@ const FIELD_OF_KIND: { readonly [K in ColumnKindName]: (column: ColumnOf<K>) => 
 export const fieldsOf = (columns: Readonly<Record<string, Column>>): ReadingField[] =>
   Object.entries(columns).map(([name, column]) => {
     const fieldOf = FIELD_OF_KIND[column.kind] as (column: Column) => FieldKind
-    return { name, label: column.label, required: !column.optional, ...fieldOf(column) }
+    const { label, optional, alsoCalled } = column
+    return { name, label, required: !optional, ...(alsoCalled && { alsoCalled }), ...fieldOf(column) }
   })

@@ -9,6 +9,8 @@ export type Column = NumberColumn | ChoiceColumn<string> | TextColumn | FlagColu
 interface ColumnBase {
   readonly label: string
   readonly help?: string
+  /** Other headings that mean it in a file of readings. */
+  readonly alsoCalled?: readonly string[]
   readonly optional: boolean
 }
 export interface NumberColumn extends ColumnBase {
@@ -59,7 +61,15 @@ export type RowOf<C extends Record<string, Column>> = { readonly [K in keyof C]:
 type Required<C extends Column> = C & { readonly optional: false }
 type Optional<C extends Column> = Omit<C, 'optional'> & { readonly optional: true }
 
-type NumberOptions = { label: string; unit: Unit; min: number; max: number; whole?: boolean; help?: string }
+type NumberOptions = {
+  label: string
+  unit: Unit
+  min: number
+  max: number
+  whole?: boolean
+  help?: string
+  alsoCalled?: readonly string[]
+}
 export const numberColumn = (options: NumberOptions): Required<NumberColumn> => ({
   ...options,
   kind: 'number',

@@ -1,7 +1,7 @@
 import { fluxDensityCoefficient, fluxReferenceTemperature } from '@/shared/plan/parameters/control-flux'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Unit } from '@/shared/quantity/unit'
-import { findCharacteristic } from '@/shared/records/characteristics'
+import { findCharacteristic, type CharacteristicKey } from '@/shared/records/characteristics'
 import type { Log } from '@/shared/records/log'
 import { acidNumberSeries } from './acid-number-series'
 import { dwellSeries } from './dwell-series'
@@ -26,42 +26,45 @@ export interface ChartedSeries {
 /**
  * A density brought to one temperature, an acid number from its titration, a
  * dwell from length and speed; anything else as it was read. Undefined for a
- * characteristic without a number to chart.
+ * characteristic without a number to chart, or that is not known.
  */
-export function chartedSeries(log: Log, inputs: ChartedInputs): ChartedSeries | undefined {
-  const { reference = USUAL_REFERENCE_C, coefficient } = inputs
-  switch (log.characteristic) {
-    case 'flux-density':
-      return {
-        series: remembered(log, `${reference} ${coefficient}`, () =>
-          densitySeries(log, reference, coefficient),
-        ),
-        label: `Density at ${formatQuantity(reference, '°C')}`,
-        unit: 'g/ml',
-      }
-    case 'flux-acid-number':
-      return {
-        series: remembered(log, '', () => acidNumberSeries(log)),
-        label: 'Acid number',
-        unit: 'mg KOH/g',
-      }
-    case 'wave-contact':
-      return {
-        series: remembered(log, '', () => dwellSeries(log)),
-        label: 'Dwell in the main wave',
-        unit: 's',
-      }
-    default: {
-      const characteristic = findCharacteristic(log.characteristic)
-      const column = characteristic?.columns[characteristic.charted]
-      if (!characteristic || column?.kind !== 'number') return undefined
-      return {
-        series: columnSeries(log, characteristic.charted),
-        label: column.label,
-        unit: column.unit,
-      }
-    }
-  }
+export const chartedSeries = (log: Log, inputs: ChartedInputs): ChartedSeries | undefined =>
+  findCharacteristic(log.characteristic) && CHARTED[log.characteristic as CharacteristicKey](log, inputs)
+
+type Charted = (log: Log, inputs: ChartedInputs) => ChartedSeries | undefined
+
+/** The charted column as it was read. */
+const asRead: Charted = (log) => {
+  const characteristic = findCharacteristic(log.characteristic)
+  const column = characteristic?.columns[characteristic.charted]
+  if (!characteristic || column?.kind !== 'number') return undefined
+  return { series: columnSeries(log, characteristic.charted), label: column.label, unit: column.unit }
+}
+
+const CHARTED: Readonly<Record<CharacteristicKey, Charted>> = {
+  'flux-density': (log, { reference = USUAL_REFERENCE_C, coefficient }) => ({
+    series: remembered(log, `${reference} ${coefficient}`, () => densitySeries(log, reference, coefficient)),
+    label: `Density at ${formatQuantity(reference, '°C')}`,
+    unit: 'g/ml',
+  }),
+  'flux-acid-number': (log) => ({
+    series: remembered(log, '', () => acidNumberSeries(log)),
+    label: 'Acid number',
+    unit: 'mg KOH/g',
+  }),
+  'wave-contact': (log) => ({
+    series: remembered(log, '', () => dwellSeries(log)),
+    label: 'Dwell in the main wave',
+    unit: 's',
+  }),
+  'bath-composition': asRead,
+  'bath-temperature': asRead,
+  'store-climate': asRead,
+  'thermal-profile': asRead,
+  'tip-ground': asRead,
+  'tip-temperature': asRead,
+  'wave-geometry': asRead,
+  'wave-preheat': asRead,
 }
 
 /** A series is made once for as long as the readings are, like that of a column. */

@@ -17,6 +17,7 @@ import { boardThickness } from '@/shared/plan/parameters/laminate'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import type { Unit } from '@/shared/quantity/unit'
+import { isLevel, type LevelCharacteristic } from './level-characteristics'
 import type { Facts } from '@/shared/rules/facts'
 import { inputsOf } from '@/shared/rules/inputs-of'
 import { optional, type Inputs } from '@/shared/rules/rule'
@@ -57,36 +58,36 @@ export type WindowInputs = Inputs<typeof windowReads>
  * Undefined where the specification does not say yet, limits nothing, or the
  * programme solders or controls in another way.
  */
-export function windowOf(characteristic: string, inputs: WindowInputs): ProcessWindow | undefined {
-  const { family, process, method } = inputs
-  switch (characteristic) {
-    case 'flux-density':
-      if (method !== undefined && method !== 'density') return undefined
-      return around(inputs.density, inputs.densityTolerance, 'g/ml', 'specified density')
-    case 'flux-acid-number':
-      if (method !== undefined && method !== 'acid-number') return undefined
-      return around(inputs.acid, inputs.acidTolerance, 'mg KOH/g', 'specified acid number')
-    case 'bath-temperature': {
-      const { bath, bathTolerance } = inputs
-      if (bath === undefined || family === undefined || !keepsBath(process)) return undefined
-      return bothWindows(
-        bathRange(family, process, inputs),
-        windowAround(bath, bathTolerance.value, '°C', bathTolerance.document),
-      )
-    }
-    case 'wave-contact':
-      return passesWave(process) ? between(inputs.dwellLeast, inputs.dwellMost, 's') : undefined
-    case 'wave-preheat':
-      return passesWave(process) && family !== undefined
-        ? between(...preheatRulings(family, inputs), '°C')
-        : undefined
-    case 'wave-geometry':
-      return passesWave(process) && inputs.thickness !== undefined
-        ? immersionWindow(inputs.thickness, inputs.immersionLeast, inputs.immersionMost)
-        : undefined
-    default:
-      return undefined
-  }
+export const windowOf = (characteristic: string, inputs: WindowInputs): ProcessWindow | undefined =>
+  isLevel(characteristic) ? WINDOWS[characteristic](inputs) : undefined
+
+const WINDOWS: Readonly<Record<LevelCharacteristic, (inputs: WindowInputs) => ProcessWindow | undefined>> = {
+  'flux-density': ({ method, density, densityTolerance }) =>
+    method !== undefined && method !== 'density'
+      ? undefined
+      : around(density, densityTolerance, 'g/ml', 'specified density'),
+  'flux-acid-number': ({ method, acid, acidTolerance }) =>
+    method !== undefined && method !== 'acid-number'
+      ? undefined
+      : around(acid, acidTolerance, 'mg KOH/g', 'specified acid number'),
+  'bath-temperature': (inputs) => {
+    const { family, process, bath, bathTolerance } = inputs
+    if (bath === undefined || family === undefined || !keepsBath(process)) return undefined
+    return bothWindows(
+      bathRange(family, process, inputs),
+      windowAround(bath, bathTolerance.value, '°C', bathTolerance.document),
+    )
+  },
+  'wave-contact': ({ process, dwellLeast, dwellMost }) =>
+    passesWave(process) ? between(dwellLeast, dwellMost, 's') : undefined,
+  'wave-preheat': (inputs) =>
+    passesWave(inputs.process) && inputs.family !== undefined
+      ? between(...preheatRulings(inputs.family, inputs), '°C')
+      : undefined,
+  'wave-geometry': (inputs) =>
+    passesWave(inputs.process) && inputs.thickness !== undefined
+      ? immersionWindow(inputs.thickness, inputs.immersionLeast, inputs.immersionMost)
+      : undefined,
 }
 
 /** The same, from a programme's facts. */

@@ -10,6 +10,8 @@ export const dipAndLook = {
   label: 'Dip and look',
   help: 'One row a termination. The sample counts parts: the terminations of one part share one plating and are not independent trials.',
   lotKinds: ['component', 'bare board', 'coupon'],
+  ofSolderability: true,
+  byInstrument: true,
   conditions: {
     ...solderabilityConditions,
     dwellS: numberColumn({ label: 'Dwell in the solder', unit: 's', min: 0.5, max: 30 }),

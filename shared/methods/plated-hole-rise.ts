@@ -12,6 +12,8 @@ export const platedHoleRise = {
   label: 'Rise in plated holes',
   help: 'The fluxed specimen is floated on solder and every hole is looked at from above. One row a hole; the sample counts specimens.',
   lotKinds: ['bare board', 'coupon'],
+  ofSolderability: true,
+  byInstrument: true,
   conditions: {
     ...solderabilityConditions,
     floatS: numberColumn({ label: 'Time on the solder', unit: 's', min: 0.5, max: 30 }),

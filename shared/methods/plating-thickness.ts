@@ -31,6 +31,8 @@ export const platingThickness = {
   label: 'Plating thickness',
   help: 'One test a deposit, one row a reading. Spread the readings over specimens and places: ten readings on one land say little about the lot.',
   lotKinds: ['bare board', 'coupon', 'component', 'laminate'],
+  ofSolderability: false,
+  byInstrument: true,
   conditions: {
     deposit: choiceColumn({ label: 'Deposit', options: optionsOf(DEPOSITS) }),
     technique: choiceColumn({

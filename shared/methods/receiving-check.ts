@@ -7,6 +7,8 @@ export const receivingCheck = {
   label: 'Receiving check',
   help: 'The delivery against the order and the supplier’s certificate: one row a thing compared.',
   lotKinds: ['laminate', 'bare board', 'coupon', 'component', 'consumable'],
+  ofSolderability: false,
+  byInstrument: false,
   conditions: {
     certificate: optionalColumn(textColumn({ label: 'Certificate', maxLength: 80 })),
   },

@@ -12,6 +12,8 @@ export const rotaryDip = {
   label: 'Rotary dip',
   help: 'A specimen is swept across clean solder for longer and longer until it is wetted. One row a place looked at; the sample counts specimens, not places.',
   lotKinds: ['bare board', 'coupon', 'laminate'],
+  ofSolderability: true,
+  byInstrument: true,
   conditions: solderabilityConditions,
   columns: {
     specimen: textColumn({ label: 'Specimen', maxLength: 40 }),

@@ -8,6 +8,8 @@ export const solderFloat = {
   label: 'Solder float',
   help: 'A dried specimen is floated on hot solder and looked at for damage: a test of the material’s resistance to heat, not of its solderability.',
   lotKinds: ['laminate', 'bare board', 'coupon'],
+  ofSolderability: false,
+  byInstrument: true,
   conditions: {
     bathTemperatureC: numberColumn({ label: 'Bath temperature', unit: '°C', min: 200, max: 320 }),
     floatS: numberColumn({ label: 'Time on the solder', unit: 's', min: 1, max: 120 }),

@@ -7,7 +7,7 @@ import { solderFloat } from './solder-float'
 import { wettingBalance } from './wetting-balance'
 import type { TestMethod } from './test-method'
 
-/** Every way of testing a lot, by key. A new method is added here and nowhere else. */
+/** Every way of testing a lot, by key. A new method is added here; the compiler asks for its picture and its rule. */
 export const TEST_METHODS = {
   'dip-and-look': dipAndLook,
   'plated-hole-rise': platedHoleRise,
@@ -21,21 +21,23 @@ export const TEST_METHODS = {
 export type TestMethodKey = keyof typeof TEST_METHODS
 
 /** Methods whose result depends on solder, flux, bath temperature and ageing. */
-export const SOLDERABILITY_METHODS = [
-  'rotary-dip',
-  'dip-and-look',
-  'plated-hole-rise',
-  'wetting-balance',
-] as const satisfies readonly TestMethodKey[]
-export type SolderabilityMethod = (typeof SOLDERABILITY_METHODS)[number]
+export type SolderabilityMethod = {
+  [K in TestMethodKey]: (typeof TEST_METHODS)[K]['ofSolderability'] extends true ? K : never
+}[TestMethodKey]
 
-export const isSolderabilityMethod = (key: string): key is SolderabilityMethod =>
-  (SOLDERABILITY_METHODS as readonly string[]).includes(key)
+/** In the order in which they are offered. */
+const OFFERED: Readonly<Record<SolderabilityMethod, true>> = {
+  'rotary-dip': true,
+  'dip-and-look': true,
+  'plated-hole-rise': true,
+  'wetting-balance': true,
+}
+export const SOLDERABILITY_METHODS = Object.keys(OFFERED) as readonly SolderabilityMethod[]
 
-/** Methods made by eye and document alone; every other reading is worth what its instrument is. */
-const WITHOUT_INSTRUMENT: readonly string[] = ['receiving-check'] satisfies TestMethodKey[]
+export const isSolderabilityMethod = (key: string): key is SolderabilityMethod => Object.hasOwn(OFFERED, key)
 
-export const needsInstrument = (key: string): boolean => !WITHOUT_INSTRUMENT.includes(key)
+export const needsInstrument = (key: string): boolean =>
+  TEST_METHODS[key as TestMethodKey]?.byInstrument ?? true
 
 /** The method's name for a sentence: "rotary dip". */
 export const methodName = (key: string): string =>

@@ -8,6 +8,8 @@ export const wettingBalance = {
   label: 'Wetting balance',
   help: 'Import the force–time curve as the balance gives it: one row a sample, several specimens one after another. Evidence, not a verdict, unless the parties agreed criteria.',
   lotKinds: ['component', 'coupon', 'bare board'],
+  ofSolderability: true,
+  byInstrument: true,
   conditions: {
     ...solderabilityConditions,
     perimeterMm: numberColumn({

@@ -6,6 +6,10 @@ export interface Characteristic {
   /** As in "log of …": lower case. */
   readonly label: string
   readonly help: string
+  /** Whether it stays level while nothing is wrong, and so has a chart with limits and signals to answer. */
+  readonly level: boolean
+  /** Whether a log is one pass that comes whole from a recorder, which may tell seconds from its start; nothing is typed in. */
+  readonly comesWhole: boolean
   /** Every reading also has an instant, `at`, in epoch milliseconds. */
   readonly columns: Readonly<Record<string, Column>>
   /** The column drawn on the chart and put under run rules. */

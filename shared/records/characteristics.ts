@@ -11,7 +11,7 @@ import { waveContact } from './characteristics/wave-contact'
 import { waveGeometry } from './characteristics/wave-geometry'
 import { wavePreheat } from './characteristics/wave-preheat'
 
-/** Every process characteristic that is logged, by key. A new one is added here and nowhere else. */
+/** Every process characteristic that is logged, by key. A new one is added here; the compiler asks what of it is charted and drawn. */
 export const CHARACTERISTICS = {
   'bath-composition': bathComposition,
   'bath-temperature': bathTemperature,

@@ -12,6 +12,8 @@ export const bathComposition = {
   key: 'bath-composition',
   label: 'solder bath composition',
   help: 'One row an analysis, shares by mass. A metal that was not analysed stays empty: empty is not zero.',
+  level: false,
+  comesWhole: false,
   columns: {
     tinPct: share('Tin'),
     ...Object.fromEntries(Object.values(CONTAMINANTS).map(({ column, label }) => [column, share(label)])),

@@ -6,6 +6,8 @@ export const bathTemperature = {
   key: 'bath-temperature',
   label: 'solder bath temperature',
   help: 'Measured in the solder where the boards pass, not read off the controller.',
+  level: true,
+  comesWhole: false,
   columns: { bathC: numberColumn({ label: 'Bath temperature', unit: '°C', min: 0, max: 600 }) },
   charted: 'bathC',
 } satisfies Characteristic

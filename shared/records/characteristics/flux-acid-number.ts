@@ -6,6 +6,8 @@ export const fluxAcidNumber = {
   key: 'flux-acid-number',
   label: 'flux acid number',
   help: 'One row a titration: titrant used, its strength, mass of the sample.',
+  level: true,
+  comesWhole: false,
   columns: {
     titrantMl: numberColumn({ label: 'Titrant used', unit: 'ml', min: 0, max: 100 }),
     titrantMolPerL: numberColumn({ label: 'Titrant strength, mol/l', unit: '1', min: 0.001, max: 2 }),

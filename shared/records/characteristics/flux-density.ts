@@ -6,6 +6,8 @@ export const fluxDensity = {
   key: 'flux-density',
   label: 'flux density',
   help: 'Density as read and the temperature of the flux at that moment; the correction to the reference temperature is made here.',
+  level: true,
+  comesWhole: false,
   columns: {
     densityGPerMl: numberColumn({ label: 'Density as read', unit: 'g/ml', min: 0.5, max: 2 }),
     temperatureC: numberColumn({ label: 'Flux temperature', unit: '°C', min: -10, max: 60 }),

@@ -6,6 +6,8 @@ export const storeClimate = {
   key: 'store-climate',
   label: 'store climate',
   help: 'Temperature and relative humidity where boards and components wait.',
+  level: false,
+  comesWhole: false,
   columns: {
     temperatureC: numberColumn({ label: 'Temperature', unit: '°C', min: -40, max: 80 }),
     relativeHumidityPct: numberColumn({ label: 'Relative humidity', unit: '% RH', min: 0, max: 100 }),

@@ -14,13 +14,23 @@ export const THERMOCOUPLES = [
 ] as const
 
 const couple = (number: number): Column =>
-  optionalColumn(numberColumn({ label: `Thermocouple ${number}`, unit: '°C', min: -40, max: 500 }))
+  optionalColumn(
+    numberColumn({
+      label: `Thermocouple ${number}`,
+      unit: '°C',
+      min: -40,
+      max: 500,
+      alsoCalled: [`TC ${number}`, `TC${number}`, `couple ${number}`, `channel ${number}`, `CH${number}`],
+    }),
+  )
 
 /** One pass of a measured board: a log of its own, thermocouples side by side. */
 export const thermalProfile = {
   key: 'thermal-profile',
   label: 'thermal profile',
   help: 'One log a pass of the measured board: time and up to eight thermocouples side by side.',
+  level: false,
+  comesWhole: true,
   columns: Object.fromEntries(THERMOCOUPLES.map((key, index) => [key, couple(index + 1)])),
   charted: 'couple1C',
 } satisfies Characteristic

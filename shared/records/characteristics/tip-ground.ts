@@ -6,6 +6,8 @@ export const tipGround = {
   key: 'tip-ground',
   label: 'soldering iron ground and leakage',
   help: 'One row a check: resistance from tip to ground, and the voltage that leaks to the tip. By a person competent to test mains-powered equipment.',
+  level: false,
+  comesWhole: false,
   columns: {
     iron: textColumn({ label: 'Iron', maxLength: 40 }),
     resistanceOhm: numberColumn({ label: 'Tip to ground', unit: 'Ω', min: 0, max: 1_000_000 }),

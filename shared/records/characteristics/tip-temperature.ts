@@ -6,6 +6,8 @@ export const tipTemperature = {
   key: 'tip-temperature',
   label: 'soldering iron tip temperature',
   help: 'One row a check: which iron, what it is set to, what the tip measures at rest.',
+  level: false,
+  comesWhole: false,
   columns: {
     iron: textColumn({ label: 'Iron', maxLength: 40 }),
     bit: textColumn({ label: 'Bit', maxLength: 40 }),

@@ -6,6 +6,8 @@ export const waveContact = {
   key: 'wave-contact',
   label: 'wave contact and speed',
   help: 'Contact length of the main wave as measured (for instance on a glass plate), of the first wave where there is one, and the conveyor speed.',
+  level: true,
+  comesWhole: false,
   columns: {
     contactLengthMm: numberColumn({ label: 'Contact length, main wave', unit: 'mm', min: 0.1, max: 300 }),
     firstWaveLengthMm: optionalColumn(

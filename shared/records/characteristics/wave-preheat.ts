@@ -6,6 +6,8 @@ export const wavePreheat = {
   key: 'wave-preheat',
   label: 'preheat',
   help: 'Temperature of the upper side as the board enters the wave, and the steepest rise on the way there.',
+  level: true,
+  comesWhole: false,
   columns: {
     uppersideC: numberColumn({ label: 'Upper side entering the wave', unit: '°C', min: 0, max: 300 }),
     steepestRiseKPerS: optionalColumn(numberColumn({ label: 'Steepest rise', unit: 'K/s', min: 0, max: 50 })),

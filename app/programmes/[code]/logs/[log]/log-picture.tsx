@@ -1,13 +1,11 @@
+import type { ReactNode } from 'react'
 import { LogOverTime } from '@/app/drawing/log-over-time'
 import { Empty } from '@/app/ui/empty'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { Characteristic } from '@/shared/records/characteristic'
-import { bathComposition } from '@/shared/records/characteristics/bath-composition'
-import { thermalProfile } from '@/shared/records/characteristics/thermal-profile'
-import { tipGround } from '@/shared/records/characteristics/tip-ground'
-import { tipTemperature } from '@/shared/records/characteristics/tip-temperature'
-import { isLevel } from '@/shared/logs/level-characteristics'
+import type { CharacteristicKey } from '@/shared/records/characteristics'
+import { isLevel, type LevelCharacteristic } from '@/shared/logs/level-characteristics'
 import type { Log } from '@/shared/records/log'
 import { columnSeries } from '@/shared/logs/log-series'
 import { BathTrend } from './bath-trend'
@@ -25,26 +23,28 @@ interface LogPictureProps {
 }
 
 /** A log drawn as its kind needs it: a chart of what stays level, a trend of a bath, a profile, the checks of irons. */
-export function LogPicture({ view, log, characteristic, asked }: LogPictureProps) {
-  const { facts } = view.state
-  if (isLevel(log.characteristic))
+export function LogPicture(props: LogPictureProps) {
+  const { view, log, characteristic, asked } = props
+  if (isLevel(characteristic.key))
     return (
       <>
         <LogChart view={view} log={log} asked={asked} />
         <Capability view={view} log={log} />
       </>
     )
-  switch (log.characteristic) {
-    case thermalProfile.key:
-      return <ThermalProfile log={log} facts={facts} />
-    case bathComposition.key:
-      return <BathTrend code={view.code} log={log} facts={facts} metal={asked.metal} />
-    case tipTemperature.key:
-    case tipGround.key:
-      return <IronChecks log={log} facts={facts} />
-    default:
-      return <OverTime log={log} characteristic={characteristic} />
-  }
+  return WITHOUT_LEVEL[characteristic.key as keyof typeof WITHOUT_LEVEL](props)
+}
+
+const WITHOUT_LEVEL: Readonly<
+  Record<Exclude<CharacteristicKey, LevelCharacteristic>, (props: LogPictureProps) => ReactNode>
+> = {
+  'thermal-profile': ({ view, log }) => <ThermalProfile log={log} facts={view.state.facts} />,
+  'bath-composition': ({ view, log, asked }) => (
+    <BathTrend code={view.code} log={log} facts={view.state.facts} metal={asked.metal} />
+  ),
+  'tip-temperature': ({ view, log }) => <IronChecks log={log} facts={view.state.facts} />,
+  'tip-ground': ({ view, log }) => <IronChecks log={log} facts={view.state.facts} />,
+  'store-climate': ({ log, characteristic }) => <OverTime log={log} characteristic={characteristic} />,
 }
 
 /** What has no level to hold: every number column against time, without control limits. */

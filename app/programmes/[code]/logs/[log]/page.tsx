@@ -7,7 +7,6 @@ import { ButtonLink } from '@/app/ui/button'
 import { Section } from '@/app/ui/section'
 import { refusal } from '@/shared/policy'
 import { findCharacteristic } from '@/shared/records/characteristics'
-import { thermalProfile } from '@/shared/records/characteristics/thermal-profile'
 import { isLevel } from '@/shared/logs/level-characteristics'
 import type { ChartAsked } from './chart-asked'
 import { LogFindings } from './log-findings'
@@ -53,8 +52,7 @@ export default async function LogPage({ params, searchParams }: LogPageProps) {
     >
       {(view) => {
         const may = !refusal('add-readings', view.actor)
-        // A profile comes whole, from its recorder.
-        const typed = may && log.characteristic !== thermalProfile.key
+        const typed = may && !characteristic.comesWhole
         return (
           <>
             {may && (

@@ -35,7 +35,7 @@ interface TestProps {
 }
 
 function Test({ view, lot, test }: TestProps) {
-  const method: TestMethod | undefined = TEST_METHODS[test.method as TestMethodKey]
+  const method: (TestMethod & { key: TestMethodKey }) | undefined = TEST_METHODS[test.method as TestMethodKey]
   if (!method) return null
   const { count, columns } = test.readings
   const shown = Math.min(SHOWN, count)

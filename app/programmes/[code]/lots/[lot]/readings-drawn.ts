@@ -1,6 +1,5 @@
 import { platingConfidenceLeast, platingCoverageLeast } from '@/shared/plan/limits/evaluation-plating'
-import { coverageLeast, holeRiseLeast, wettingTimeMost } from '@/shared/plan/limits/evaluation-solderability'
-import { rulingOn } from '@/shared/plan/requirement'
+import { rulingOn, type Limit } from '@/shared/plan/requirement'
 import { formatNumber } from '@/shared/quantity/format'
 import type { Lot, LotTest } from '@/shared/records/lot'
 import { PLATING_PLACES, type Deposit, type PlatingPlace } from '@/shared/methods/plating-thickness'
@@ -20,27 +19,21 @@ export interface DrawnReadings {
   readonly bound?: { readonly value: number; readonly name: string }
 }
 
-/** The readings of a test's charted column with the limits of the specification; plating place by place. */
-export function readingsDrawn(test: LotTest, lot: Lot, charted: string, facts: Facts): DrawnReadings[] {
-  if (test.method === 'plating-thickness') return platingDrawn(test, lot, facts)
-  const values = numbersOf(test.readings, charted)
-  return values.length > 0 ? [{ name: '', values, limits: limitsOf(test.method, facts) }] : []
-}
+/** How the readings of a test's charted column are drawn with the limits of the specification. */
+export type Drawn = (test: LotTest, lot: Lot, charted: string, facts: Facts) => DrawnReadings[]
 
-function limitsOf(method: string, { requirements }: Facts): DrawnReadings['limits'] {
-  switch (method) {
-    case 'rotary-dip':
-      return { atMost: rulingOn(wettingTimeMost, requirements).value }
-    case 'dip-and-look':
-      return { atLeast: rulingOn(coverageLeast, requirements).value }
-    case 'plated-hole-rise':
-      return { atLeast: rulingOn(holeRiseLeast, requirements).value }
-    default:
-      return {}
+/** All readings of the column against one limit in force. */
+export const against =
+  (limit: Limit): Drawn =>
+  ({ readings }, _lot, charted, { requirements }) => {
+    const values = numbersOf(readings, charted)
+    const { value } = rulingOn(limit, requirements)
+    const limits = limit.direction === 'at most' ? { atMost: value } : { atLeast: value }
+    return values.length > 0 ? [{ name: '', values, limits }] : []
   }
-}
 
-function platingDrawn({ readings, conditions }: LotTest, lot: Lot, facts: Facts): DrawnReadings[] {
+/** Plating, place by place. */
+export const platingDrawn: Drawn = ({ readings, conditions }, lot, _charted, facts) => {
   const specification = specificationFrom(
     Object.fromEntries(
       Object.entries(platingReads).map(([name, read]) => [name, take(readableOf(read), facts)]),

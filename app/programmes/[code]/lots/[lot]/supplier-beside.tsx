@@ -1,18 +1,20 @@
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { Lot } from '@/shared/records/lot'
+import type { TestMethodKey } from '@/shared/methods/test-methods'
 import { detailOf, type LotPart } from '../lot-parts'
 
-/** Rules whose finding on a lot is what a test here showed. */
-const RESULTS: readonly string[] = [
-  'rotary-dip-wetting-time',
-  'dip-and-look-coverage',
-  'plated-hole-rise',
-  'solder-float-soundness',
-  'wetting-balance-curves',
-  'plating-thickness',
-  'receiving-check',
-]
+/** The rule whose finding on a lot is what a test here showed, by the test. */
+const SHOWN_BY: Readonly<Record<TestMethodKey, string>> = {
+  'rotary-dip': 'rotary-dip-wetting-time',
+  'dip-and-look': 'dip-and-look-coverage',
+  'plated-hole-rise': 'plated-hole-rise',
+  'solder-float': 'solder-float-soundness',
+  'wetting-balance': 'wetting-balance-curves',
+  'plating-thickness': 'plating-thickness',
+  'receiving-check': 'receiving-check',
+}
+const RESULTS = Object.values(SHOWN_BY)
 
 /** What the supplier states beside what was found here. */
 export function SupplierBeside({ lot, parts }: { lot: Lot; parts: readonly LotPart[] }) {

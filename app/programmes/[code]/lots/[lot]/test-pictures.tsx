@@ -1,10 +1,13 @@
+import type { ReactNode } from 'react'
 import { ReadingsAgainstLimit } from '@/app/drawing/readings-against-limit'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { coverageLeast, holeRiseLeast, wettingTimeMost } from '@/shared/plan/limits/evaluation-solderability'
 import { kindOf } from '@/shared/columns/column-kinds'
 import type { Lot, LotTest } from '@/shared/records/lot'
 import { textsOf } from '@/shared/records/readings'
 import type { TestMethod } from '@/shared/methods/test-method'
-import { readingsDrawn } from './readings-drawn'
+import type { TestMethodKey } from '@/shared/methods/test-methods'
+import { against, platingDrawn, type Drawn } from './readings-drawn'
 import { WettingCurves } from './wetting-curves'
 
 const MOST_DOTS = 1000
@@ -13,42 +16,57 @@ interface TestPicturesProps {
   view: ProgrammeView
   lot: Lot
   test: LotTest
-  method: TestMethod
+  method: TestMethod & { readonly key: TestMethodKey }
 }
 
-/** A test's readings drawn: curves, dots against their limit, or outcomes counted. */
-export function TestPictures({ view, lot, test, method }: TestPicturesProps) {
-  if (test.method === 'wetting-balance') return <WettingCurves test={test} />
-  const column = method.columns[method.charted]
-  if (column?.kind !== 'number') return <Outcomes test={test} charted={method.charted} method={method} />
-  const drawn = readingsDrawn(test, lot, method.charted, view.state.facts)
-  return (
-    <div className="picture-row">
-      {drawn.map(({ name, values, limits, bound }) => (
-        <ReadingsAgainstLimit
-          key={name}
-          title={[column.label, name && name.toLowerCase(), thinnedSays(values.length)]
-            .filter(Boolean)
-            .join(', ')}
-          characteristic={column.label}
-          unit={column.unit}
-          readings={thinned(values)}
-          limits={limits}
-          {...(bound && { bound })}
-        />
-      ))}
-    </div>
-  )
-}
+type Picture = (props: TestPicturesProps) => ReactNode
+
+/** Dots against their limit. */
+const dots = (drawn: Drawn): Picture =>
+  function Dots({ view, lot, test, method }) {
+    const column = method.columns[method.charted]
+    if (column?.kind !== 'number') return null
+    return (
+      <div className="picture-row">
+        {drawn(test, lot, method.charted, view.state.facts).map(({ name, values, limits, bound }) => (
+          <ReadingsAgainstLimit
+            key={name}
+            title={[column.label, name && name.toLowerCase(), thinnedSays(values.length)]
+              .filter(Boolean)
+              .join(', ')}
+            characteristic={column.label}
+            unit={column.unit}
+            readings={thinned(values)}
+            limits={limits}
+            {...(bound && { bound })}
+          />
+        ))}
+      </div>
+    )
+  }
 
 /** How many specimens came to which outcome. */
-function Outcomes({ test, charted, method }: { test: LotTest; charted: string; method: TestMethod }) {
-  const column = method.columns[charted]
+const outcomes: Picture = ({ test, method }) => {
+  const column = method.columns[method.charted]
   const counts = new Map<string, number>()
-  for (const outcome of textsOf(test.readings, charted)) counts.set(outcome, (counts.get(outcome) ?? 0) + 1)
+  for (const outcome of textsOf(test.readings, method.charted))
+    counts.set(outcome, (counts.get(outcome) ?? 0) + 1)
   const said = (outcome: string) => (column ? kindOf(column).inSentence(column, outcome) : outcome)
   return <p>{[...counts].map(([outcome, count]) => `${count} ${said(outcome)}`).join(', ')}</p>
 }
+
+const PICTURES: Readonly<Record<TestMethodKey, Picture>> = {
+  'rotary-dip': dots(against(wettingTimeMost)),
+  'dip-and-look': dots(against(coverageLeast)),
+  'plated-hole-rise': dots(against(holeRiseLeast)),
+  'plating-thickness': dots(platingDrawn),
+  'wetting-balance': ({ test }) => <WettingCurves test={test} />,
+  'solder-float': outcomes,
+  'receiving-check': outcomes,
+}
+
+/** A test's readings drawn: curves, dots against their limit, or outcomes counted. */
+export const TestPictures = (props: TestPicturesProps) => PICTURES[props.method.key](props)
 
 /** Too many dots are drawn as so many at even ranks: the ends and the shape stay. */
 function thinned(values: readonly number[]): readonly number[] {

@@ -1,30 +1,26 @@
 import { logTarget, targetFields } from '@/lib/readings/import-target'
 import type { ReadingField } from '@/lib/readings/reading-field'
-import { THERMOCOUPLES, thermalProfile } from '@/shared/records/characteristics/thermal-profile'
+import { findCharacteristic } from '@/shared/records/characteristics'
 import type { Readings } from '@/shared/records/readings'
 
 /** Seconds since the pass began, as profile recorders write them instead of an instant. */
 const ELAPSED = 'elapsedS'
 
-/** The fields a file for a log has to fill. A profile may tell its time in seconds from its start. */
+/** The fields a file for a log has to fill. A pass may tell its time in seconds from its start. */
 export function logFields(code: string, characteristic: string): ReadingField[] {
   const fields = targetFields(logTarget(code, characteristic))
-  if (characteristic !== thermalProfile.key) return fields
+  if (!findCharacteristic(characteristic)?.comesWhole) return fields
   return [
-    ...fields.map((field): ReadingField => {
-      if (field.kind === 'instant')
-        return {
-          ...field,
-          label: 'Date and time',
-          required: false,
-          alsoCalled: ['timestamp', 'date time', 'datetime', 'instant', 'utc'],
-        }
-      const number = THERMOCOUPLES.findIndex((column) => column === field.name) + 1
-      return {
-        ...field,
-        alsoCalled: [`TC ${number}`, `TC${number}`, `couple ${number}`, `channel ${number}`, `CH${number}`],
-      }
-    }),
+    ...fields.map((field): ReadingField =>
+      field.kind === 'instant'
+        ? {
+            ...field,
+            label: 'Date and time',
+            required: false,
+            alsoCalled: ['timestamp', 'date time', 'datetime', 'instant', 'utc'],
+          }
+        : field,
+    ),
     {
       kind: 'number',
       name: ELAPSED,
