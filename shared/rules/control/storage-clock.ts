@@ -2,7 +2,7 @@ import { reaffirmationAgeMost } from '@/shared/plan/limits/evaluation-storage'
 import { daysBetween } from '@/shared/quantity/calendar'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Lot } from '@/shared/records/lot'
-import { lotName } from '@/shared/records/lot-identity'
+import { isUsable, lotName } from '@/shared/records/lot-identity'
 import {
   undetermined,
   verdictOn,
@@ -96,7 +96,7 @@ const unknownLot = (code: string, day: string): Part => ({
 function judgeLot(lot: Lot, days: readonly string[], months: number, testedMostDays: number): Part {
   const subject = lotName(lot)
   const first = days[0]!
-  if (lot.disposition?.verdict === 'reject')
+  if (!isUsable(lot))
     return {
       subject,
       verdict: 'fails',

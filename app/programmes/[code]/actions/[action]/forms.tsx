@@ -5,7 +5,7 @@ import { Disclosure } from '@/app/ui/disclosure'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { actionStanding, isClosed, wantsAnswer } from '@/shared/gate/action-standing'
+import { isClosed, waitsFor, wantsAnswer } from '@/shared/gate/action-standing'
 import type { ActionEntry } from '@/shared/gate/programme-state'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { refusal } from '@/shared/policy'
@@ -72,7 +72,7 @@ export function AnswerForm(props: FormsProps) {
 /** For the department that asked. */
 export function DecisionForms(props: FormsProps) {
   const { view, action } = props
-  if (actionStanding(action) !== 'answered' || !view.actor.departments.includes(action.from)) return null
+  if (waitsFor(action) !== 'acceptance' || !view.actor.departments.includes(action.from)) return null
   if (action.answeredById === view.actor.personId) {
     return (
       <p className="field-hint">
