@@ -1,8 +1,8 @@
-import type { GateStanding } from '@/shared/gate/gate'
+import { GATE_STANDINGS, type GateStanding } from '@/shared/gate/gate'
 import type { Standing } from '@/shared/gate/standing'
 import { GATE_INK, gateMarkup } from '@/app/ui/gate-drawing'
 import { placed } from '@/app/ui/placed-by-name'
-import { landName, STANDING_INK } from '@/app/ui/standing-shape'
+import { landName, standingInk } from '@/app/ui/standing-shape'
 
 /** A stage as the route draws it: its items one by one, settled first. */
 export type RouteStage = { name: string; items: readonly Standing[]; gate: GateStanding }
@@ -105,7 +105,7 @@ type TrackState = 'travelled' | 'here' | 'ahead'
 
 /** The first stage whose gate is not open. */
 const reachedBy = (stages: readonly RouteStage[]): number => {
-  const first = stages.findIndex(({ gate }) => gate !== 'open')
+  const first = stages.findIndex(({ gate }) => !GATE_STANDINGS[gate].isOpen)
   return first === -1 ? stages.length : first
 }
 
@@ -180,7 +180,7 @@ function landsMarkup(standings: readonly Standing[], first: Spot, aRow: number):
         const [column, row] = [item % aRow, Math.floor(item / aRow)]
         return placed(landName(standing), { x: first.x + column * PITCH, y: first.y + row * PITCH })
       })
-      return `<g class="${STANDING_INK[standing]}">${lands.join('')}</g>`
+      return `<g class="${standingInk(standing)}">${lands.join('')}</g>`
     })
     .join('')
 }

@@ -2,7 +2,7 @@ import { RemedyLine } from '@/app/findings/remedy-line'
 import { MarginBar } from '@/app/ui/margin-bar'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { VerdictMark } from '@/app/ui/verdict-mark'
-import type { Part } from '@/shared/rules/finding'
+import { WANTS_REMEDY, type Part } from '@/shared/rules/finding'
 
 /** The finding for each hole, joint, lot or line. */
 export function FindingParts({
@@ -29,7 +29,7 @@ export function FindingParts({
           cell: ({ found, remedy, verdict }) => (
             <>
               {found}
-              {remedy && verdict !== 'meets' && (
+              {remedy && WANTS_REMEDY[verdict] && (
                 <>
                   {' '}
                   <RemedyLine remedy={remedy} code={code} />

@@ -6,7 +6,7 @@ import { Disclosure } from '@/app/ui/disclosure'
 import { MarginBar } from '@/app/ui/margin-bar'
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import { Working } from '@/app/ui/working'
-import type { Finding } from '@/shared/rules/finding'
+import { WANTS_REMEDY, type Finding } from '@/shared/rules/finding'
 
 interface FindingSheetProps {
   title: string
@@ -36,7 +36,7 @@ export function FindingSheet({ title, href, finding, code, open = false, childre
         <div className="finding-says">
           <p>{found}</p>
           <p className="finding-limit">Asked: {limit}</p>
-          {remedy && verdict !== 'meets' && (
+          {remedy && WANTS_REMEDY[verdict] && (
             <p>
               <RemedyLine remedy={remedy} code={code} />
             </p>
@@ -57,7 +57,7 @@ export function FindingSheet({ title, href, finding, code, open = false, childre
       {parts.length > 0 && (
         <Disclosure
           summary={parts.length === 1 ? 'The one it was judged on' : `Each of the ${parts.length}`}
-          open={open || (verdict !== 'meets' && parts.length <= 12)}
+          open={open || (WANTS_REMEDY[verdict] && parts.length <= 12)}
         >
           <FindingParts parts={parts} caption={title} code={code} />
         </Disclosure>

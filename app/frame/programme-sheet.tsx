@@ -7,6 +7,8 @@ import { Sheet } from '@/app/ui/sheet'
 import { TitleBlock, type TitleCell } from '@/app/ui/title-block'
 import { TrailHead } from '@/app/ui/trail-head'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { waitsFor } from '@/shared/gate/action-standing'
+import type { ActionEntry } from '@/shared/gate/programme-state'
 
 interface ProgrammeSheetProps {
   visit: Visit
@@ -52,13 +54,12 @@ export function ProgrammeSheet({
 }
 
 function placesOf({ code, state, actor }: ProgrammeView): Place[] {
-  const waiting = state.actions.filter(
-    (action) =>
-      (actor.departments.includes(action.to) &&
-        (!action.answer || action.outcome === 'returned') &&
-        action.outcome !== 'withdrawn') ||
-      (actor.departments.includes(action.from) && action.answer !== null && action.outcome === null),
-  ).length
+  const waitsForMe: Readonly<Record<ReturnType<typeof waitsFor>, (action: ActionEntry) => boolean>> = {
+    answer: ({ to: asked }) => actor.departments.includes(asked),
+    acceptance: ({ from }) => actor.departments.includes(from),
+    nothing: () => false,
+  }
+  const waiting = state.actions.filter((action) => waitsForMe[waitsFor(action)](action)).length
   return [
     { text: 'Route card', href: to.routeCardAddress(code) },
     { text: 'Specification', href: to.specificationAddress(code) },

@@ -4,10 +4,10 @@ import { requirePerson } from '@/app/frame/visit'
 import { Day } from '@/app/ui/date'
 import { Empty } from '@/app/ui/empty'
 import { RuledTable } from '@/app/ui/ruled-table'
-import { Sign } from '@/app/ui/sign'
+import { Sign, type SignKind } from '@/app/ui/sign'
 import { readInstrumentUse, readInstruments, type InstrumentInProgramme } from '@/lib/queries/instruments'
 import { refusal } from '@/shared/policy'
-import { dueStanding } from '@/shared/instruments/due-status'
+import { dueStanding, type DueStanding } from '@/shared/instruments/due-status'
 import { dateOf } from '@/shared/quantity/calendar'
 import { AddInstrumentForm, InstrumentForms } from './forms'
 
@@ -19,7 +19,7 @@ export default async function InstrumentsPage() {
   const [instruments, uses] = await Promise.all([readInstruments(), readInstrumentUse(person)])
   const today = dateOf(new Date())
   const mayChange = !refusal('add-instrument', { ...person, departments: [], leads: false })
-  const count = (standing: ReturnType<typeof dueStanding>) =>
+  const count = (standing: DueStanding) =>
     instruments.filter((instrument) => dueStanding(instrument, today) === standing).length
   return (
     <DeskSheet
@@ -88,12 +88,20 @@ function UsedIn({ tag, uses }: { tag: string; uses: readonly InstrumentInProgram
   ))
 }
 
+const SIGNS: Readonly<Record<DueStanding, SignKind | undefined>> = {
+  overdue: 'refusal',
+  'due soon': 'warning',
+  'in date': undefined,
+  'out of use': undefined,
+}
+
 /** What needs somebody is set apart by weight and a sign, not by colour alone. */
-function Standing({ standing }: { standing: ReturnType<typeof dueStanding> }) {
-  if (standing === 'in date' || standing === 'out of use') return <>{standing}</>
+function Standing({ standing }: { standing: DueStanding }) {
+  const sign = SIGNS[standing]
+  if (!sign) return <>{standing}</>
   return (
     <span className="mark">
-      <Sign kind={standing === 'overdue' ? 'refusal' : 'warning'} size={16} />
+      <Sign kind={sign} size={16} />
       <strong>{standing}</strong>
     </span>
   )

@@ -1,7 +1,12 @@
-import { Sign } from '@/app/ui/sign'
-import { lessonStanding, type Lesson } from '@/shared/lessons/lesson'
+import { Sign, type SignKind } from '@/app/ui/sign'
+import { lessonStanding, type Lesson, type LessonStanding } from '@/shared/lessons/lesson'
 
-const SIGNS = { proposed: 'info', accepted: 'success', declined: 'refusal', retired: 'info' } as const
+const SIGNS: Readonly<Record<LessonStanding, SignKind>> = {
+  proposed: 'info',
+  accepted: 'success',
+  declined: 'refusal',
+  retired: 'info',
+}
 
 /** Whether a lesson is proposed, accepted, declined or retired: sign and word. */
 export function LessonMark({ lesson }: { lesson: Lesson }) {

@@ -7,44 +7,50 @@ import { Empty } from '@/app/ui/empty'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { lessonsFor } from '@/lib/queries/lessons'
-import { lessonName, lessonStanding, type Lesson } from '@/shared/lessons/lesson'
+import {
+  LESSON_STANDINGS,
+  lessonName,
+  lessonStanding,
+  type Lesson,
+  type LessonStanding,
+} from '@/shared/lessons/lesson'
 import { changeInWords } from '@/shared/lessons/lesson-change'
 import { LessonMark } from './lesson-mark'
 
 export const metadata = { title: 'Lessons – Liquidus' }
 
-const PARTS = [
-  {
-    standing: 'proposed',
+const PARTS: Readonly<Record<LessonStanding, { heading: string; lead: string }>> = {
+  proposed: {
     heading: 'Waiting for quality',
     lead: 'Proposed in programmes you may read; they change nothing until quality decides.',
   },
-  {
-    standing: 'accepted',
+  accepted: {
     heading: 'Accepted',
     lead: 'Every programme opened since has them in its plan; its trail says from which lesson.',
   },
-  {
-    standing: 'retired',
+  retired: {
     heading: 'Retired',
     lead: 'Accepted once; programmes opened since they were retired start without them.',
   },
-  { standing: 'declined', heading: 'Declined', lead: 'With the reason, so that nobody has to ask twice.' },
-] as const
+  declined: { heading: 'Declined', lead: 'With the reason, so that nobody has to ask twice.' },
+}
 
 /** What programmes taught, and what became of it in the standard plan. */
 export default async function LessonsPage() {
   const person = await requirePerson(lessonsAddress())
   if (person.administrator) forbidden()
   const lessons = await lessonsFor(person)
-  const count = (standing: string) => lessons.filter((one) => lessonStanding(one) === standing).length
+  const parts = LESSON_STANDINGS.map((standing) => ({
+    ...PARTS[standing],
+    own: lessons.filter((one) => lessonStanding(one) === standing),
+  }))
   return (
     <DeskSheet
       person={person}
       at={lessonsAddress()}
       title="Lessons"
       supplement="What the programmes taught, and what later ones start with because of it"
-      cells={PARTS.map(({ standing, heading }) => ({ label: heading, value: count(standing) }))}
+      cells={parts.map(({ heading, own }) => ({ label: heading, value: own.length }))}
     >
       {lessons.length === 0 ? (
         <Empty title="No lesson yet">
@@ -52,14 +58,13 @@ export default async function LessonsPage() {
           declines it.
         </Empty>
       ) : (
-        PARTS.filter(({ standing }) => count(standing) > 0).map(({ standing, heading, lead }) => (
-          <Section key={standing} heading={heading} lead={lead}>
-            <LessonTable
-              caption={heading}
-              lessons={lessons.filter((one) => lessonStanding(one) === standing)}
-            />
-          </Section>
-        ))
+        parts
+          .filter(({ own }) => own.length > 0)
+          .map(({ heading, lead, own }) => (
+            <Section key={heading} heading={heading} lead={lead}>
+              <LessonTable caption={heading} lessons={own} />
+            </Section>
+          ))
       )}
     </DeskSheet>
   )

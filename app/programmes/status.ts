@@ -1,10 +1,11 @@
+import { GATE_STANDINGS } from '@/shared/gate/gate'
 import type { Judgement } from '@/shared/gate/judgement'
 
 /** Where a programme stands, in a few words. */
 export function statusOf({ gates, inService }: Judgement): string {
-  const lost = gates.filter(({ standing }) => standing === 'no longer standing').length
+  const shut = gates.filter(({ standing }) => !GATE_STANDINGS[standing].isOpen)
+  const lost = shut.filter(({ standing }) => GATE_STANDINGS[standing].wasOpen).length
   if (lost > 0) return `${lost === 1 ? 'A gate' : `${lost} gates`} to be signed again`
   if (inService) return 'In service'
-  const next = gates.find(({ standing }) => standing !== 'open')
-  return next ? `In ${next.stage}` : ''
+  return shut[0] ? `In ${shut[0].stage}` : ''
 }

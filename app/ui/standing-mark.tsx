@@ -2,7 +2,7 @@ import type { ReactElement, ReactNode } from 'react'
 import type { Standing } from '@/shared/gate/standing'
 import { onceFor } from './once-for'
 import { placed } from './placed-by-name'
-import { landName, STANDING_INK } from './standing-shape'
+import { landName, standingInk } from './standing-shape'
 
 type StandingMarkProps = {
   standing: Standing
@@ -22,12 +22,12 @@ export function StandingMark({ standing, count, because }: StandingMarkProps) {
         height="18"
         viewBox="-10 -10 20 20"
         aria-hidden="true"
-        className={STANDING_INK[standing]}
+        className={standingInk(standing)}
         dangerouslySetInnerHTML={{ __html: placed(landName(standing)) }}
       />
       <span>
         {count !== undefined && `${count} `}
-        <span className={`mark-word ${STANDING_INK[standing]}`}>{standing}</span>
+        <span className={`mark-word ${standingInk(standing)}`}>{standing}</span>
         {because && <> {because}</>}
       </span>
     </span>
@@ -40,8 +40,8 @@ export const standingMark = onceFor((standing: Standing): ReactElement => (
     className="mark"
     dangerouslySetInnerHTML={{
       __html:
-        `<svg width="18" height="18" viewBox="-10 -10 20 20" aria-hidden="true" class="${STANDING_INK[standing]}">` +
-        `${placed(landName(standing))}</svg><span class="mark-word ${STANDING_INK[standing]}">${standing}</span>`,
+        `<svg width="18" height="18" viewBox="-10 -10 20 20" aria-hidden="true" class="${standingInk(standing)}">` +
+        `${placed(landName(standing))}</svg><span class="mark-word ${standingInk(standing)}">${standing}</span>`,
     }}
   />
 ))

@@ -1,7 +1,8 @@
 import type { Department } from '@/shared/plan/department'
 import type { Stage } from '@/shared/plan/stage'
-import type { Finding, Verdict } from '@/shared/rules/finding'
+import { WANTS_REMEDY, type Finding, type Verdict } from '@/shared/rules/finding'
 import type { SignaturesUndone } from './signatures-undone'
+import { GATE_STANDINGS, type GateState } from './gate'
 import { judgeProgramme, type Judgement } from './judgement'
 import type { ProgrammeState } from './programme-state'
 import type { ItemState } from './standing'
@@ -65,10 +66,13 @@ export function previewBetween(state: ProgrammeState, before: Judgement, after: 
     revived: approvalsThatOnly(after, before).map(({ item, department }) => ({ ...named(item), department })),
     gateSignatures: gateSignaturesThatOnly(before, after),
     gates: before.gates
-      .filter(({ standing }, position) => standing === 'open' && after.gates[position]?.standing !== 'open')
+      .filter((gate, position) => isOpen(gate) && !isOpen(after.gates[position]))
       .map(({ stage }) => stage),
   }
 }
+
+const isOpen = (gate: GateState | undefined): boolean =>
+  gate !== undefined && GATE_STANDINGS[gate.standing].isOpen
 
 const turnsOf = (state: ProgrammeState, before: Judgement, after: Judgement): Turn[] =>
   state.items
@@ -88,7 +92,7 @@ export const turn = (title: string, was: Finding, is: Finding): Turn => ({
   before: was.verdict,
   after: is.verdict,
   found: is.found,
-  ...(is.remedy && is.verdict !== 'meets' ? { remedy: is.remedy.says } : {}),
+  ...(is.remedy && WANTS_REMEDY[is.verdict] ? { remedy: is.remedy.says } : {}),
 })
 
 const holding = ({ items }: Judgement) =>

@@ -1,4 +1,4 @@
-import type { Finding } from '@/shared/rules/finding'
+import { CAN_BE_CONCEDED, type Finding } from '@/shared/rules/finding'
 import { canonicalJson } from '@/shared/trail/canonical-json'
 import { sha256 } from '@/shared/trail/sha256'
 import type { ConcessionEntry, ProgrammeState } from './programme-state'
@@ -15,8 +15,27 @@ export const findingDigest = ({ rule, version, verdict, found, parts = [] }: Fin
     }),
   )
 
+/** What each standing of a concession means. */
+export const CONCESSION_STANDINGS = {
+  asked: { waits: true, lets: false },
+  granted: { waits: false, lets: true },
+  refused: { waits: false, lets: false },
+  expired: { waits: false, lets: false },
+  'no longer about this finding': { waits: false, lets: false },
+} as const satisfies Record<string, ConcessionMeaning>
 /** The state of a concession today. */
-export type ConcessionStanding = 'asked' | 'granted' | 'refused' | 'expired' | 'no longer about this finding'
+export type ConcessionStanding = keyof typeof CONCESSION_STANDINGS
+
+interface ConcessionMeaning {
+  /** Whether it waits to be granted or refused. */
+  readonly waits: boolean
+  /** Whether it lets the finding pass. */
+  readonly lets: boolean
+}
+
+/** Whether its signatures stand, and no other is to be asked for. */
+export const isAlive = (standing: ConcessionStanding): boolean =>
+  CONCESSION_STANDINGS[standing].waits || CONCESSION_STANDINGS[standing].lets
 
 export function concessionStanding(
   concession: ConcessionEntry,
@@ -35,11 +54,11 @@ export function concessionFor(
   itemKey: string,
   state: ProgrammeState,
 ): ConcessionEntry | undefined {
-  if (finding.verdict !== 'fails') return undefined
+  if (!CAN_BE_CONCEDED[finding.verdict]) return undefined
   return state.concessions.find(
     (concession) =>
       concession.itemKey === itemKey &&
       concession.rule === finding.rule &&
-      concessionStanding(concession, finding, state.facts.today) === 'granted',
+      CONCESSION_STANDINGS[concessionStanding(concession, finding, state.facts.today)].lets,
   )
 }

@@ -8,8 +8,23 @@ import type { ItemState } from './standing'
 /** A gate is signed in this order; quality signs last. */
 export const GATE_SIGNATORIES: readonly Department[] = ['design', 'production', 'quality']
 
-export const GATE_STANDINGS = ['blocked', 'ready', 'part signed', 'open', 'no longer standing'] as const
-export type GateStanding = (typeof GATE_STANDINGS)[number]
+/** What each standing of a gate means to whoever comes after it. */
+export const GATE_STANDINGS = {
+  blocked: { isOpen: false, wasOpen: false, says: 'is not open' },
+  ready: { isOpen: false, wasOpen: false, says: 'is not open' },
+  'part signed': { isOpen: false, wasOpen: false, says: 'is not open' },
+  open: { isOpen: true, wasOpen: true, says: 'is open' },
+  'no longer standing': { isOpen: false, wasOpen: true, says: 'no longer stands and must be signed again' },
+} as const satisfies Record<string, GateMeaning>
+export type GateStanding = keyof typeof GATE_STANDINGS
+
+interface GateMeaning {
+  readonly isOpen: boolean
+  /** Whether all three have signed it once: after the last gate the programme is in service. */
+  readonly wasOpen: boolean
+  /** As the gate after it says. */
+  readonly says: string
+}
 
 /** One thing in the way of a gate, with the item it belongs to when there is one. */
 export interface Blocker {
@@ -88,11 +103,8 @@ function gateStanding(blockers: readonly Blocker[], signatures: GateState['signa
 }
 
 function gateBlocker(before: GateState | undefined): Blocker[] {
-  if (!before || before.standing === 'open') return []
-  const says =
-    before.standing === 'no longer standing'
-      ? `The ${STAGE_NAMES[before.stage].toLowerCase()} gate no longer stands and must be signed again.`
-      : `The ${STAGE_NAMES[before.stage].toLowerCase()} gate is not open.`
+  if (!before || GATE_STANDINGS[before.standing].isOpen) return []
+  const says = `The ${STAGE_NAMES[before.stage].toLowerCase()} gate ${GATE_STANDINGS[before.standing].says}.`
   return [{ kind: 'gate', itemKey: null, title: `${STAGE_NAMES[before.stage]} gate`, says, shortfall: null }]
 }
 

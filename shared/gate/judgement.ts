@@ -1,6 +1,6 @@
 import { judgeAll, type Judging } from '@/shared/rules/judge-all'
 import type { Finding } from '@/shared/rules/finding'
-import { gateStatesOf, type GateState } from './gate'
+import { GATE_STANDINGS, gateStatesOf, type GateState } from './gate'
 import type { ProgrammeState } from './programme-state'
 import { itemStateOf, type ItemState } from './standing'
 
@@ -24,7 +24,7 @@ export function judgeProgramme(state: ProgrammeState, before?: Judgement): Judge
   )
   const gates = gateStatesOf(state, items)
   const last = gates.at(-1)
-  const inService = last?.standing === 'open' || last?.standing === 'no longer standing'
+  const inService = last !== undefined && GATE_STANDINGS[last.standing].wasOpen
   return { judging, findings: judging.findings, items, gates, inService }
 }
 

@@ -1,7 +1,8 @@
 import type { Department } from '@/shared/plan/department'
 import { STAGE_NAMES } from '@/shared/plan/stage'
 import type { Actor } from '@/shared/actor'
-import { concessionStanding } from './concession'
+import { waitsFor } from './action-standing'
+import { CONCESSION_STANDINGS, concessionStanding } from './concession'
 import { gateRefusal } from './gate'
 import type { Judgement } from './judgement'
 import { owedSignals } from './owed-signals'
@@ -22,13 +23,18 @@ export const owedBy = (actor: Actor, state: ProgrammeState, judgement: Judgement
 
 function owedActions(department: Department, actor: Actor, state: ProgrammeState): Owed[] {
   return state.actions.flatMap((action): Owed[] => {
-    const { number, question, dueOn, outcome, answer } = action
-    const place = { kind: 'action', number } as const
-    if (outcome === 'accepted' || outcome === 'withdrawn') return []
-    if (!answer || outcome === 'returned')
-      return action.to === department ? [{ verb: 'answer', says: question, department, dueOn, place }] : []
-    const mayAccept = action.from === department && action.answeredById !== actor.personId
-    return mayAccept ? [{ verb: 'accept', says: question, department, dueOn, place }] : []
+    const { number, question, dueOn } = action
+    const owed = { says: question, department, dueOn, place: { kind: 'action', number } } as const
+    switch (waitsFor(action)) {
+      case 'answer':
+        return action.to === department ? [{ verb: 'answer', ...owed }] : []
+      case 'acceptance': {
+        const mayAccept = action.from === department && action.answeredById !== actor.personId
+        return mayAccept ? [{ verb: 'accept', ...owed }] : []
+      }
+      case 'nothing':
+        return []
+    }
   })
 }
 
@@ -62,7 +68,9 @@ const owedConcessions = (
 ): Owed[] =>
   state.concessions
     .filter(
-      (entry) => concessionStanding(entry, judgement.findings.get(entry.rule), state.facts.today) === 'asked',
+      (entry) =>
+        CONCESSION_STANDINGS[concessionStanding(entry, judgement.findings.get(entry.rule), state.facts.today)]
+          .waits,
     )
     .filter((entry) => !concessionGrantRefusal(entry, actor.personId, department))
     .map(({ number, why }) => ({

@@ -1,6 +1,7 @@
 import type { Department } from '@/shared/plan/department'
 import { STAGES, type Stage } from '@/shared/plan/stage'
 import { limitsBehind, parametersBehind } from './cover'
+import { GATE_STANDINGS } from './gate'
 import type { Judgement } from './judgement'
 import type { ItemState } from './standing'
 
@@ -57,6 +58,6 @@ function reachOver(judgement: Judgement, rests: (item: ItemState) => boolean): S
         signature && holds ? { stage, department, personName: signature.personName } : [],
       ),
     ),
-    gates: gates.filter(({ standing }) => standing === 'open').map(({ stage }) => stage),
+    gates: gates.filter(({ standing }) => GATE_STANDINGS[standing].isOpen).map(({ stage }) => stage),
   }
 }

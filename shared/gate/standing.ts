@@ -3,7 +3,8 @@ import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { findRule } from '@/shared/catalogue/standard-plan'
 import { PASSES, type Finding } from '@/shared/rules/finding'
 import { sameInputs } from '@/shared/rules/judge-all'
-import { concessionFor, concessionStanding } from './concession'
+import { isClosed, waitsFor } from './action-standing'
+import { CONCESSION_STANDINGS, concessionFor, concessionStanding } from './concession'
 import { basisOf, coverOf, digestOf, emptyParameters } from './cover'
 import type { ApprovalEntry, PlannedItem, ProgrammeState } from './programme-state'
 
@@ -147,15 +148,12 @@ function shortfallsOf(
         says: `Evidence is missing: ${label}.`,
       })),
     ...state.actions
-      .filter(
-        (action) =>
-          action.itemKey === definition.key && (action.outcome === null || action.outcome === 'returned'),
-      )
+      .filter((action) => action.itemKey === definition.key && !isClosed(action))
       .map((action) => ({
         kind: 'action' as const,
         target: String(action.number),
         says:
-          action.answer && action.outcome === null
+          waitsFor(action) === 'acceptance'
             ? `Action ${action.number} is answered but not accepted.`
             : `Action ${action.number} to ${DEPARTMENT_NAMES[action.to]} is unanswered.`,
       })),
@@ -163,7 +161,9 @@ function shortfallsOf(
       .filter(
         (concession) =>
           concession.itemKey === definition.key &&
-          concessionStanding(concession, findings.get(concession.rule), state.facts.today) === 'asked',
+          CONCESSION_STANDINGS[
+            concessionStanding(concession, findings.get(concession.rule), state.facts.today)
+          ].waits,
       )
       .map((concession) => ({
         kind: 'concession' as const,

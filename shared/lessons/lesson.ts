@@ -37,7 +37,9 @@ export interface Lesson {
 export const lessonName = ({ programme, number }: Pick<Lesson, 'programme' | 'number'>): string =>
   `${programme}, lesson ${number}`
 
-export type LessonStanding = 'proposed' | 'accepted' | 'declined' | 'retired'
+/** In the order of what wants a hand. */
+export const LESSON_STANDINGS = ['proposed', 'accepted', 'retired', 'declined'] as const
+export type LessonStanding = (typeof LESSON_STANDINGS)[number]
 
 export function lessonStanding({ decided, retired }: Pick<Lesson, 'decided' | 'retired'>): LessonStanding {
   if (!decided) return 'proposed'
@@ -62,7 +64,8 @@ export function lessonRetirementRefusal(lesson: Pick<Lesson, 'decided' | 'retire
       return undefined
     case 'retired':
       return `${lesson.retired?.byName} has retired it already, on ${lesson.retired?.at.slice(0, 10)}.`
-    default:
+    case 'proposed':
+    case 'declined':
       return 'Only an accepted lesson comes into later programmes; this one does not.'
   }
 }

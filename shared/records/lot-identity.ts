@@ -1,4 +1,4 @@
-import type { Lot } from './lot'
+import type { Disposition, Lot } from './lot'
 
 /** A part's name as it is compared: spaces and capitals do not tell two parts apart. */
 export function partKey(part: string): string {
@@ -62,4 +62,10 @@ export function namesComponent(part: string, component: string): boolean {
 }
 
 /** A lot that may go into assemblies, now or once it is disposed of. */
-export const isUsable = (lot: Lot): boolean => lot.disposition?.verdict !== 'reject'
+export const isUsable = ({ disposition }: Lot): boolean => !disposition || USABLE[disposition.verdict]
+
+const USABLE: Readonly<Record<Disposition, boolean>> = {
+  accept: true,
+  'use under concession': true,
+  reject: false,
+}

@@ -18,6 +18,24 @@ export const PASSES: Readonly<Record<Verdict, boolean>> = {
   fails: false,
 }
 
+/** Whether something is left to mend, to measure or to watch, so that a remedy and the parts are worth showing at once. */
+export const WANTS_REMEDY: Readonly<Record<Verdict, boolean>> = {
+  'not applicable': false,
+  meets: false,
+  marginal: true,
+  undetermined: true,
+  fails: true,
+}
+
+/** Whether a concession can let it pass: what was never shown cannot be conceded. */
+export const CAN_BE_CONCEDED: Readonly<Record<Verdict, boolean>> = {
+  'not applicable': false,
+  meets: false,
+  marginal: false,
+  undetermined: false,
+  fails: true,
+}
+
 /** What a rule found, with all a person needs to believe it or to mend it. */
 export interface Finding {
   readonly rule: string
@@ -99,13 +117,16 @@ export const worstVerdict = (verdicts: readonly Verdict[]): Verdict =>
     'not applicable',
   )
 
+/** What a value against a limit can come to. */
+export type MarginVerdict = Extract<Verdict, 'meets' | 'marginal' | 'undetermined' | 'fails'>
+
 /**
  * The verdict on a value against its limit. Outside is `fails`; inside by less
  * than the guard band is `marginal`; exactly on the limit, or off it by no more
  * than the dust of binary arithmetic, counts as inside.
  * A value that is not a number is `undetermined`, never a pass.
  */
-export function verdictOn({ found, limit, direction, guardBand }: Margin): Verdict {
+export function verdictOn({ found, limit, direction, guardBand }: Margin): MarginVerdict {
   if (Number.isNaN(found) || Number.isNaN(limit)) return 'undetermined'
   const room = direction === 'at most' ? limit - found : found - limit
   const dust = binaryDust(found, limit)

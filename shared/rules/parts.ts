@@ -84,14 +84,21 @@ const sentence = (text: string): string => (text.endsWith('.') ? text : `${text}
 function tally(parts: readonly Part[], noun: string): string {
   if (parts.length === 1) return ''
   const count = (verdict: Verdict): number => parts.filter((part) => part.verdict === verdict).length
-  const said = [
-    [count('fails'), 'outside'],
-    [count('undetermined'), 'not judged'],
-    [count('marginal'), 'close to the limit'],
-  ].filter(([number]) => number !== 0)
+  const said = VERDICTS.toReversed().flatMap((verdict) =>
+    TALLIED[verdict] && count(verdict) > 0 ? `${count(verdict)} ${TALLIED[verdict]}` : [],
+  )
   const outside = count('not applicable')
   if (said.length === 0 && outside > 0)
     return ` ${parts.length - outside} of ${parts.length} ${noun} are inside; to the others it does not apply.`
   if (said.length === 0) return ` All ${parts.length} ${noun} are inside.`
-  return ` Of ${parts.length} ${noun}, ${said.map(([number, word]) => `${number} ${word}`).join(', ')}.`
+  return ` Of ${parts.length} ${noun}, ${said.join(', ')}.`
+}
+
+/** How parts are counted that are not simply inside, the worst first. */
+const TALLIED: Readonly<Record<Verdict, string | undefined>> = {
+  fails: 'outside',
+  undetermined: 'not judged',
+  marginal: 'close to the limit',
+  meets: undefined,
+  'not applicable': undefined,
 }

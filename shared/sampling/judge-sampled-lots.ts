@@ -1,5 +1,5 @@
 import { formatNumber } from '@/shared/quantity/format'
-import { kindAndPart, lotName, partsDelivered } from '@/shared/records/lot-identity'
+import { isUsable, kindAndPart, lotName, partsDelivered } from '@/shared/records/lot-identity'
 import { methodName } from '@/shared/methods/test-methods'
 import {
   undetermined,
@@ -63,7 +63,7 @@ export function judgeSampledLots(question: Question, inputs: SamplingInputs): Ju
 
 function judgeLot(sampled: SampledLot, question: Question, inputs: SamplingInputs): JudgedLot {
   const { lot, sample } = sampled
-  const rejected = lot.disposition?.verdict === 'reject'
+  const rejected = !isUsable(lot)
   const subject = rejected ? `${lotName(lot)}, rejected` : lotName(lot)
   const judgement = sample ? judgeSample(sampled, sample, question, inputs) : untested(sampled, question)
   return { part: { subject, ...judgement }, sampled, counts: !rejected }

@@ -1,4 +1,4 @@
-import { concessionStanding } from '@/shared/gate/concession'
+import { CONCESSION_STANDINGS, concessionStanding } from '@/shared/gate/concession'
 import type { ConcessionEntry } from '@/shared/gate/programme-state'
 import type { Judged } from '@/lib/commands/signatures/load-judged'
 import { Refused } from '@/shared/refused'
@@ -8,6 +8,7 @@ export function openConcession({ state, judgement }: Judged, number: number): Co
   const concession = state.concessions.find((entry) => entry.number === number)
   if (!concession) throw new Refused(`There is no concession ${number} in this programme.`)
   const standing = concessionStanding(concession, judgement.findings.get(concession.rule), state.facts.today)
-  if (standing !== 'asked') throw new Refused(`Concession ${number} cannot be decided: it is ${standing}.`)
+  if (!CONCESSION_STANDINGS[standing].waits)
+    throw new Refused(`Concession ${number} cannot be decided: it is ${standing}.`)
   return concession
 }

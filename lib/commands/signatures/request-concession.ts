@@ -2,9 +2,10 @@ import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
 import { line, paragraph, programmeCode, wholeNumber } from '@/lib/commands/inputs'
 import { itemNamed, loadJudged } from '@/lib/commands/signatures/load-judged'
-import { concessionStanding, findingDigest } from '@/shared/gate/concession'
+import { concessionStanding, findingDigest, isAlive } from '@/shared/gate/concession'
 import { calendarDate } from '@/shared/columns/calendar-date'
 import { Refused } from '@/shared/refused'
+import { CAN_BE_CONCEDED } from '@/shared/rules/finding'
 
 /** Asks to pass with one failing finding, for so many or until a day. */
 export const requestConcession = defineCommand({
@@ -28,7 +29,7 @@ export const requestConcession = defineCommand({
     const finding = judged.judgement.findings.get(rule)
     if (!finding || !item.definition.rules.some(({ id }) => id === rule))
       throw new Refused('The item has no such finding.')
-    if (finding.verdict !== 'fails')
+    if (!CAN_BE_CONCEDED[finding.verdict])
       throw new Refused(
         `This finding does not fail; it is ${finding.verdict}. A concession is for a failing one.`,
       )
@@ -42,9 +43,7 @@ export const requestConcession = defineCommand({
       })
     const twin = judged.state.concessions.find(
       (entry) =>
-        entry.itemKey === key &&
-        entry.rule === rule &&
-        ['asked', 'granted'].includes(concessionStanding(entry, finding, today)),
+        entry.itemKey === key && entry.rule === rule && isAlive(concessionStanding(entry, finding, today)),
     )
     if (twin) throw new Refused(`Concession ${twin.number} is asked for this finding already.`)
     const concession = {

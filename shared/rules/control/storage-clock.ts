@@ -4,7 +4,7 @@ import { reaffirmationAgeMost } from '@/shared/plan/limits/evaluation-storage'
 import { daysBetween } from '@/shared/quantity/calendar'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Lot } from '@/shared/records/lot'
-import { lotName } from '@/shared/records/lot-identity'
+import { isUsable, lotName } from '@/shared/records/lot-identity'
 import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
 import { decidingPart } from '@/shared/rules/parts'
 import { passingReads, solderabilityResults, type SolderabilityResult } from '@/shared/sampling/passing-tests'
@@ -118,7 +118,7 @@ function judgeLot(
 ): Part {
   const subject = lotName(lot)
   const first = days[0]!
-  if (lot.disposition?.verdict === 'reject')
+  if (!isUsable(lot))
     return {
       subject,
       verdict: 'fails',

@@ -1,3 +1,4 @@
+import { isUsable } from '@/shared/records/lot-identity'
 import { sourceOf } from '@/shared/rules/ruling-source'
 import { calibrationNoticeLeast } from '@/shared/plan/limits/evaluation-instruments'
 import { fromMemory } from '@/shared/sources/provenance'
@@ -95,7 +96,7 @@ function partOf({ lot, test }: TestOfLot, file: InstrumentFile): Part {
   if (repeated) {
     return { subject, verdict: 'meets', found: `${standing.says}; set aside and repeated in calibration.` }
   }
-  if (lot.disposition?.verdict === 'reject') {
+  if (!isUsable(lot)) {
     return {
       subject,
       verdict: 'meets',

@@ -1,3 +1,4 @@
+import { isUsable } from '@/shared/records/lot-identity'
 import { namedRuling } from '@/shared/rules/ruling-source'
 import { ageingMethod } from '@/shared/materials/ageing-methods'
 import { published, fromMemory } from '@/shared/sources/provenance'
@@ -78,7 +79,7 @@ function partOf(
     const found = `beside a test made as specified, kept for information and not compared (${says}).`
     return [{ subject, verdict: 'meets', found }]
   }
-  if (lot.disposition?.verdict === 'reject') {
+  if (!isUsable(lot)) {
     return [{ subject, verdict: 'meets', found: `rejected lot, not compared (${says}).` }]
   }
   return [

@@ -60,8 +60,14 @@ export function AgainstBudget({ view, facts }: { view: ProgrammeView; facts: Def
 }
 
 function inWords({ standing, jointsStillToSee }: BudgetStanding, all: boolean): string {
-  if (standing === 'shown') return all ? 'shown' : 'alone it would keep the budget'
-  if (standing === 'exceeded') return all ? 'exceeded' : 'alone it exceeds the budget'
-  const more = `${formatNumber(jointsStillToSee, 12)} more joints without one`
-  return all ? `not shown: ${more} would show it` : `alone not shown: ${more}`
+  switch (standing) {
+    case 'shown':
+      return all ? 'shown' : 'alone it would keep the budget'
+    case 'exceeded':
+      return all ? 'exceeded' : 'alone it exceeds the budget'
+    case 'not shown': {
+      const more = `${formatNumber(jointsStillToSee, 12)} more joints without one`
+      return all ? `not shown: ${more} would show it` : `alone not shown: ${more}`
+    }
+  }
 }

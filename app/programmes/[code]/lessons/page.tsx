@@ -4,7 +4,7 @@ import { visitProgramme } from '@/app/frame/visit'
 import { ButtonLink } from '@/app/ui/button'
 import { Empty } from '@/app/ui/empty'
 import { lessonsOf } from '@/lib/queries/lessons'
-import { lessonStanding } from '@/shared/lessons/lesson'
+import { LESSON_STANDINGS, lessonStanding } from '@/shared/lessons/lesson'
 import { refusal } from '@/shared/policy'
 import { BroughtBy } from './brought-by'
 import { LessonSheet } from './lesson-sheet'
@@ -19,7 +19,6 @@ export default async function ProgrammeLessonsPage({ params }: ProgrammeLessonsP
   const visit = await visitProgramme(asked)
   const code = visit.view.code
   const lessons = await lessonsOf(visit.view.state.programme.id)
-  const count = (standing: string) => lessons.filter((one) => lessonStanding(one) === standing).length
   return (
     <ProgrammeSheet
       visit={visit}
@@ -32,12 +31,10 @@ export default async function ProgrammeLessonsPage({ params }: ProgrammeLessonsP
           What this programme teaches the ones after it; <a href={lessonsAddress()}>all lessons</a>
         </>
       }
-      cells={[
-        { label: 'Proposed', value: count('proposed') },
-        { label: 'Accepted', value: count('accepted') },
-        { label: 'Retired', value: count('retired') },
-        { label: 'Declined', value: count('declined') },
-      ]}
+      cells={LESSON_STANDINGS.map((standing) => ({
+        label: `${standing.charAt(0).toUpperCase()}${standing.slice(1)}`,
+        value: lessons.filter((one) => lessonStanding(one) === standing).length,
+      }))}
     >
       {(view) => (
         <>

@@ -9,7 +9,7 @@ import { reaffirmationAgeMost } from '@/shared/plan/limits/evaluation-storage'
 import { boardStorageMonths, leadStorageMonths } from '@/shared/plan/parameters/storage'
 import { rulingOn } from '@/shared/plan/requirement'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
-import type { LotClock } from '@/shared/storage/lot-clocks'
+import type { ClockState, LotClock } from '@/shared/storage/lot-clocks'
 import { storageClockRule } from '@/shared/rules/control/storage-clock'
 import { namedRuling } from '@/shared/rules/ruling-source'
 
@@ -85,21 +85,27 @@ export function StorageClocks({ view, clocks }: StorageClocksProps) {
 
 const SOON_DAYS = 30
 
+/** What a lot's clock asks for before any of it is soldered. */
+const TO_DO: Readonly<Record<ClockState, string | undefined>> = {
+  'never tested': 'test its solderability before it is soldered',
+  'failed its newest test': 'reject it, or have it refinished and tested anew',
+  'test too old': 'test a sample anew before more of it is soldered',
+  'past its time in store': 'solder no more of it without a concession that names it',
+  'in time': undefined,
+}
+
 function ToDo({ clock: { state, daysLeft, useFirst, passedOver } }: { clock: LotClock }) {
   const over = passedOver[passedOver.length - 1]
   const said = [
-    state === 'never tested' && 'test its solderability before it is soldered',
-    state === 'failed its newest test' && 'reject it, or have it refinished and tested anew',
-    state === 'test too old' && 'test a sample anew before more of it is soldered',
-    state === 'past its time in store' && 'solder no more of it without a concession that names it',
+    TO_DO[state],
     useFirst && 'use first of its part',
     over && `passed over on ${over.day} for lot ${over.insteadLot}`,
   ].filter((text) => text !== false && text !== undefined)
-  const urgent = state !== 'in time' || (daysLeft !== undefined && daysLeft <= SOON_DAYS)
+  const urgent = TO_DO[state] !== undefined || (daysLeft !== undefined && daysLeft <= SOON_DAYS)
   if (!urgent) return <>{said.join('; ') || 'in time'}</>
   return (
     <span className="mark">
-      <Sign kind={state === 'in time' ? 'warning' : 'refusal'} size={16} />
+      <Sign kind={TO_DO[state] === undefined ? 'warning' : 'refusal'} size={16} />
       <strong>{said.join('; ') || 'soon past its day'}</strong>
     </span>
   )

@@ -4,14 +4,25 @@ import { Facts } from '@/app/ui/facts'
 import { Notice } from '@/app/ui/notice'
 import { Quantity } from '@/app/ui/quantity'
 import { Section } from '@/app/ui/section'
+import type { SignKind } from '@/app/ui/sign'
 import type { ActionEntry } from '@/shared/gate/programme-state'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
+
+/** What the asker's word is told as, beneath an answer. */
+const SAID: Readonly<
+  Record<NonNullable<ActionEntry['outcome']>, { kind: SignKind; title: string } | undefined>
+> = {
+  returned: { kind: 'warning', title: 'The answer was returned' },
+  accepted: { kind: 'success', title: 'The answer is accepted' },
+  withdrawn: undefined,
+}
 
 const PER = { board: 'a board', lot: 'a lot', once: 'once' } as const
 
 /** What was answered, by whom, and what the asker said to it. */
 export function Answer({ action }: { action: ActionEntry }) {
   const { answer, answeredByName, answeredAt, outcome, outcomeWhy, to } = action
+  const said = outcome && SAID[outcome]
   if (!answer) return <Empty title="Not answered yet">{DEPARTMENT_NAMES[to]} is asked.</Empty>
   return (
     <Section
@@ -49,16 +60,7 @@ export function Answer({ action }: { action: ActionEntry }) {
           },
         ]}
       />
-      {outcome === 'returned' && (
-        <Notice kind="warning" title="The answer was returned">
-          {outcomeWhy}
-        </Notice>
-      )}
-      {outcome === 'accepted' && (
-        <Notice kind="success" title="The answer is accepted">
-          {outcomeWhy}
-        </Notice>
-      )}
+      {said && <Notice {...said}>{outcomeWhy}</Notice>}
     </Section>
   )
 }

@@ -5,7 +5,7 @@ import { Disclosure } from '@/app/ui/disclosure'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { actionStanding, isClosed, wantsAnswer } from '@/shared/gate/action-standing'
+import { isClosed, waitsFor, wantsAnswer } from '@/shared/gate/action-standing'
 import type { ActionEntry } from '@/shared/gate/programme-state'
 import { partRefusal, refusal } from '@/shared/policy'
 import { acceptAnswer, answerAction, returnAnswer, withdrawAction } from '@/app/forms/command-actions'
@@ -70,7 +70,7 @@ export function AnswerForm(props: FormsProps) {
 /** For the department that asked. */
 export function DecisionForms(props: FormsProps) {
   const { view, action } = props
-  if (actionStanding(action) !== 'answered' || partRefusal('accept-answer', view.actor)) return null
+  if (waitsFor(action) !== 'acceptance' || partRefusal('accept-answer', view.actor)) return null
   const refused = refusal('accept-answer', view.actor, action)
   if (refused) return <p className="field-hint">{refused}</p>
   return (

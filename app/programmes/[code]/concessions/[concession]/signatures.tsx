@@ -7,7 +7,7 @@ import { Section } from '@/app/ui/section'
 import { Stamp, StampPlace } from '@/app/ui/stamp'
 import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import type { ConcessionStanding } from '@/shared/gate/concession'
+import { CONCESSION_STANDINGS, isAlive, type ConcessionStanding } from '@/shared/gate/concession'
 import type { ConcessionEntry } from '@/shared/gate/programme-state'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { refusal } from '@/shared/policy'
@@ -39,16 +39,18 @@ export function Signatures({ view, concession, standing, hasPassword }: Signatur
               at={signed.at}
               digest={concession.findingDigest}
               note={<ResetNote personId={signed.byId} at={signed.at} />}
-              state={standing === 'granted' || standing === 'asked' ? 'stands' : 'void'}
+              state={isAlive(standing) ? 'stands' : 'void'}
             />
           ) : (
             <StampPlace key={department} department={department} wanted="not signed yet" />
           )
         })}
       </div>
-      {standing === 'asked' && <Granting view={view} concession={concession} hasPassword={hasPassword} />}
+      {CONCESSION_STANDINGS[standing].waits && (
+        <Granting view={view} concession={concession} hasPassword={hasPassword} />
+      )}
       {!concession.refused && !refusal('refuse-concession', view.actor) && (
-        <Refusing code={view.code} concession={concession} granted={standing === 'granted'} />
+        <Refusing code={view.code} concession={concession} granted={CONCESSION_STANDINGS[standing].lets} />
       )}
     </Section>
   )

@@ -6,9 +6,9 @@ import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { concessionStanding } from '@/shared/gate/concession'
+import { concessionStanding, isAlive } from '@/shared/gate/concession'
 import { refusal } from '@/shared/policy'
-import type { Finding } from '@/shared/rules/finding'
+import { CAN_BE_CONCEDED, type Finding } from '@/shared/rules/finding'
 import { requestConcession } from '@/app/forms/command-actions'
 
 /** Concessions asked for this finding, and the form to ask for one while it fails. */
@@ -26,8 +26,8 @@ export function Concessions({
     entry,
     standing: concessionStanding(entry, finding, view.state.facts.today),
   }))
-  const open = standing.some((row) => row.standing === 'asked' || row.standing === 'granted')
-  const mayAsk = finding.verdict === 'fails' && !open && !refusal('request-concession', view.actor)
+  const open = standing.some((row) => isAlive(row.standing))
+  const mayAsk = CAN_BE_CONCEDED[finding.verdict] && !open && !refusal('request-concession', view.actor)
   if (own.length === 0 && !mayAsk) return null
   return (
     <Section

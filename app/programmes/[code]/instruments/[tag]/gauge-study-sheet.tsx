@@ -7,7 +7,7 @@ import { Notice } from '@/app/ui/notice'
 import { Section } from '@/app/ui/section'
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import type { Part } from '@/shared/rules/finding'
+import { WANTS_REMEDY, type Part } from '@/shared/rules/finding'
 import type { StudiedGauge } from '@/shared/instruments/gauge-study'
 import { sharesOfVariance } from '@/shared/statistics/gauge/shares-of-variance'
 import { rangesOfStudy } from '@/shared/statistics/gauge/range-chart'
@@ -55,7 +55,7 @@ function StudyVerdict({ code, part }: { code: string; part: Part }) {
       <div className="finding-body">
         <div className="finding-says">
           <p>{`${part.found[0]?.toUpperCase()}${part.found.slice(1)}`}</p>
-          {part.remedy && part.verdict !== 'meets' && (
+          {part.remedy && WANTS_REMEDY[part.verdict] && (
             <p>
               <RemedyLine remedy={part.remedy} />
             </p>

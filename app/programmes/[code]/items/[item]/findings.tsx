@@ -5,7 +5,7 @@ import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { concessionStanding } from '@/shared/gate/concession'
 import type { ItemState } from '@/shared/gate/standing'
 import { refusal } from '@/shared/policy'
-import type { Finding, Verdict } from '@/shared/rules/finding'
+import { CAN_BE_CONCEDED, type Finding, type Verdict } from '@/shared/rules/finding'
 
 /** What needs a hand comes first. */
 const FIRST: Record<Verdict, number> = {
@@ -61,7 +61,7 @@ function ConcessionState({ view, finding }: { view: ProgrammeView; finding: Find
         ))}
       </p>
     )
-  if (finding.verdict !== 'fails' || refusal('request-concession', view.actor)) return null
+  if (!CAN_BE_CONCEDED[finding.verdict] || refusal('request-concession', view.actor)) return null
   return (
     <p>
       <a href={`${findingAddress(view.code, finding.rule)}#concessions`}>Ask for a concession</a> where it

@@ -1,35 +1,45 @@
 import { actionAddress, concessionAddress, findingAddress, reviseAddress } from '@/app/addresses'
 import { Notice } from '@/app/ui/notice'
-import type { ItemState, Shortfall } from '@/shared/gate/standing'
+import type { SignKind } from '@/app/ui/sign'
+import type { ItemState, Shortfall, Standing } from '@/shared/gate/standing'
 
 /** What keeps the item from being settled, each with a link to where that is done. */
 export function OpenPoints({ code, state }: { code: string; state: ItemState }) {
-  if (state.standing === 'set aside')
-    return (
-      <Notice kind="info" title="Set aside">
-        {state.item.setAside?.reason}
-      </Notice>
-    )
-  if (state.shortfalls.length === 0)
-    return (
-      <Notice kind="success" title="Settled">
-        Nothing is missing, and every department has approved it as it stands.
-      </Notice>
-    )
+  const { kind, title, text } = SAID[state.standing]
   return (
-    <Notice
-      kind={state.standing === 'lapsed' ? 'warning' : 'info'}
-      title={state.standing === 'ready' ? 'Ready to approve' : 'Still short of'}
-    >
-      <ul>
-        {state.shortfalls.map((shortfall) => (
-          <li key={`${shortfall.kind} ${shortfall.target}`}>
-            <a href={placeOf(code, state.item.definition.key, shortfall)}>{shortfall.says}</a>
-          </li>
-        ))}
-      </ul>
+    <Notice kind={kind} title={title}>
+      {text?.(state) ?? (
+        <ul>
+          {state.shortfalls.map((shortfall) => (
+            <li key={`${shortfall.kind} ${shortfall.target}`}>
+              <a href={placeOf(code, state.item.definition.key, shortfall)}>{shortfall.says}</a>
+            </li>
+          ))}
+        </ul>
+      )}
     </Notice>
   )
+}
+
+interface Said {
+  readonly kind: SignKind
+  readonly title: string
+  /** Instead of the list of what is missing. */
+  readonly text?: (state: ItemState) => string
+}
+
+const SHORT = 'Still short of'
+const SAID: Readonly<Record<Standing, Said>> = {
+  open: { kind: 'info', title: SHORT },
+  short: { kind: 'info', title: SHORT },
+  lapsed: { kind: 'warning', title: SHORT },
+  ready: { kind: 'info', title: 'Ready to approve' },
+  approved: {
+    kind: 'success',
+    title: 'Settled',
+    text: () => 'Nothing is missing, and every department has approved it as it stands.',
+  },
+  'set aside': { kind: 'info', title: 'Set aside', text: ({ item }) => item.setAside?.reason ?? '' },
 }
 
 function placeOf(code: string, item: string, { kind, target }: Shortfall): string {

@@ -1,7 +1,7 @@
 'use client'
 import { useEffect, useRef, useState, type ReactNode } from 'react'
 import { VerdictMark } from '@/app/ui/verdict-mark'
-import type { Verdict } from '@/shared/rules/finding'
+import { WANTS_REMEDY, type Verdict } from '@/shared/rules/finding'
 
 interface WouldFind {
   readonly title: string
@@ -50,7 +50,7 @@ export function LiveReading({ address, children }: { address: string; children: 
                 <VerdictMark verdict={before} /> →{' '}
               </>
             )}
-            <VerdictMark verdict={verdict} /> {found} {verdict !== 'meets' && remedy}
+            <VerdictMark verdict={verdict} /> {found} {WANTS_REMEDY[verdict] && remedy}
           </p>
         ))}
       </div>

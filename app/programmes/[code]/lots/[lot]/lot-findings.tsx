@@ -3,7 +3,7 @@ import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { VERDICTS } from '@/shared/rules/finding'
+import { VERDICTS, WANTS_REMEDY } from '@/shared/rules/finding'
 import { detailOf, type LotPart } from '../lot-parts'
 
 /** What the rules found on this very lot, and what would mend it. */
@@ -33,7 +33,7 @@ export function LotFindings({ view, parts }: { view: ProgrammeView; parts: reado
             cell: ({ part }) => (
               <>
                 {part.found}
-                {part.verdict !== 'meets' && part.remedy && (
+                {WANTS_REMEDY[part.verdict] && part.remedy && (
                   <>
                     {' '}
                     <strong>Remedy:</strong> {part.remedy.says}

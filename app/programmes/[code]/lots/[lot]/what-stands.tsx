@@ -4,6 +4,7 @@ import { refusal } from '@/shared/policy'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { Lot } from '@/shared/records/lot'
 import type { LotPart } from '../lot-parts'
+import { PASSES } from '@/shared/rules/finding'
 
 /** Before all the tables: why the lot cannot be used as it stands, and what to do about it. */
 export function WhatStands({
@@ -17,7 +18,7 @@ export function WhatStands({
 }) {
   if (lot.disposition) return null
   const failing = parts.filter(({ part }) => part.verdict === 'fails')
-  const open = parts.filter(({ part }) => part.verdict === 'undetermined')
+  const open = parts.filter(({ part }) => part.verdict !== 'fails' && !PASSES[part.verdict])
   if (failing.length > 0) {
     return (
       <Notice kind="refusal" title="This lot fails and must not be soldered as it stands">

@@ -3,7 +3,7 @@ import { MarginBar } from '@/app/ui/margin-bar'
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { ComparedRule } from '@/shared/gate/option-outcome'
-import type { Finding } from '@/shared/rules/finding'
+import { WANTS_REMEDY, type Finding } from '@/shared/rules/finding'
 import type { OptionRow } from './columns'
 
 /** One rule's finding with each alternative; what turns against today is marked. */
@@ -30,7 +30,7 @@ function FindingCell({ finding, today }: { finding: Finding; today?: Finding | u
       </p>
       <p>{found}</p>
       {margin ? <MarginBar margin={margin} /> : <p className="finding-limit">Asked: {limit}</p>}
-      {remedy && verdict !== 'meets' && (
+      {remedy && WANTS_REMEDY[verdict] && (
         <p>
           <strong>Remedy:</strong> {remedy.says}
         </p>

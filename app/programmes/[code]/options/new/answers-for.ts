@@ -1,4 +1,5 @@
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { hasAnswerToCite } from '@/shared/gate/action-standing'
 import { answerInWords } from '@/shared/gate/answer-in-words'
 
 /** An answered action that an alternative may rest on, in one line. */
@@ -9,8 +10,8 @@ export interface AnswerToCite {
 
 /** The answered actions of an item: what other departments said that it would cost and take. */
 export const answersFor = (view: ProgrammeView, itemKey: string): AnswerToCite[] =>
-  view.state.actions.flatMap(({ number, question, answer, itemKey: about, outcome }) =>
-    answer && about === itemKey && outcome !== 'withdrawn'
-      ? [{ number, says: `${question} – ${answerInWords(answer)}` }]
+  view.state.actions.flatMap((action) =>
+    action.answer && action.itemKey === itemKey && hasAnswerToCite(action)
+      ? [{ number: action.number, says: `${action.question} – ${answerInWords(action.answer)}` }]
       : [],
   )
