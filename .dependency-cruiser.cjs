@@ -19,9 +19,7 @@ const SHARED_LAYERS = [
   ['columns', 'materials', 'statistics'],
   ['methods', 'physics'],
   ['plan'],
-  ['policy.ts', 'records'],
-  // What the entries of every command say was written: any command's words, and no rule.
-  ['stored'],
+  ['actor.ts', 'place.ts', 'records'],
   // What a rule is and how it is judged. The rules themselves come after the subjects they share with screens.
   ['rules'],
   ['cost', 'holes', 'inspection', 'instruments', 'reliability', 'storage', 'wetting'],
@@ -31,6 +29,10 @@ const SHARED_LAYERS = [
   ['catalogue'],
   ['lessons'],
   ['gate'],
+  // What the door, the screens and the trail know of every command.
+  ['commands'],
+  // Who may, and what the entries of every command say was written.
+  ['policy.ts', 'stored'],
 ]
 
 const pathOf = (name) => (name.endsWith('.ts') ? `^shared/${name.replace('.', '\\.')}$` : `^shared/${name}/`)

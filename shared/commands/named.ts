@@ -1,5 +1,5 @@
 import { findItem, findLimit, findParameter, findRule } from '@/shared/catalogue/standard-plan'
-import { cellInWords } from '@/shared/plan/value-difference'
+import { kindOf } from '@/shared/columns/column-kinds'
 import { formatQuantity } from '@/shared/quantity/format'
 import { CHARACTERISTICS, type CharacteristicKey } from '@/shared/records/characteristics'
 import { RECORD_KINDS, type RecordKindKey } from '@/shared/records/record-kinds'
@@ -25,8 +25,8 @@ export const characteristicName = (key: string): string =>
 /** A parameter's value in a few words: a cell with its unit, a table by its rows. */
 export function valueInBrief(parameter: string, value: unknown): string {
   const shape = findParameter(parameter)?.shape
-  if (shape?.kind === 'field' && (value === null || typeof value !== 'object'))
-    return cellInWords(shape.column, value)
+  if (shape?.kind === 'field' && value !== null && typeof value !== 'object')
+    return kindOf(shape.column).inWords(shape.column, value)
   if (Array.isArray(value)) return counted(value.length, 'row', 'rows')
   return typeof value === 'object' && value !== null ? 'a table' : String(value)
 }
@@ -43,6 +43,9 @@ export const fromTo = (before: string, now: string): string => `${before} → ${
 /** "1 row", "3 rows" */
 export const counted = (count: number, one: string, several: string): string =>
   `${count} ${count === 1 ? one : several}`
+
+/** '2026-03-04T10:11:12.345Z' as "2026-03-04 10:11". */
+export const minuteOf = (instant: string): string => instant.slice(0, 16).replace('T', ' ')
 
 const MOST_NAMED = 6
 

@@ -3,7 +3,8 @@ import { Readable } from 'node:stream'
 import { database } from '@/lib/db/client'
 import { installedStore } from '@/lib/evidence/installed-store'
 import { registerFile } from '@/lib/evidence/register-file'
-import { COMMAND_NAMES, POLICY, type CommandName, type PolicyRow } from '@/shared/policy'
+import type { InputOf } from '@/lib/commands/all-commands'
+import { COMMAND_NAMES, faceOf, type CommandName } from '@/shared/commands/all-faces'
 import { VALID_INPUT } from '@/tests/commands/valid-inputs'
 import { openWorld, type Role, type World } from '@/tests/commands/world'
 
@@ -14,9 +15,7 @@ const reason = 'Because the test needs it.'
 const APART: readonly CommandName[] = ['open-programme', 'take-lead', 'hand-over-lead', 'sign-gate']
 
 /** Commands about one programme, as the policy table has them. */
-export const PROGRAMME_COMMANDS = COMMAND_NAMES.filter(
-  (name) => (POLICY[name] as PolicyRow).scope === 'programme',
-)
+export const PROGRAMME_COMMANDS = COMMAND_NAMES.filter((name) => faceOf(name).may.scope === 'programme')
 
 /** A programme opened with what lessons brought, in which every command about a programme was performed. */
 export async function everyCommandOnce(): Promise<World> {
@@ -33,7 +32,7 @@ export async function everyCommandOnce(): Promise<World> {
 
 async function byWhoMay(world: World, command: CommandName): Promise<void> {
   for (const role of MEMBERS) {
-    const outcome = await world.as(role, command, await VALID_INPUT[command](world, role))
+    const outcome = await world.asUnparsed(role, command, await VALID_INPUT[command](world, role))
     if (outcome.ok) return
   }
   throw new Error(`Nobody could ${command}.`)
@@ -44,9 +43,9 @@ async function acceptLessons(world: World): Promise<void> {
   const proposed = {
     programme: world.code,
     learnt: 'It was learnt.',
-    source: { kind: 'item', key: 'programme-frame' },
+    source: { kind: 'item' as const, key: 'programme-frame' },
   }
-  const item = {
+  const item: InputOf<'add-item'>['item'] = {
     stage: 'control',
     title: `Start of the shift ${randomUUID()}`,
     asks: 'From when on do readings count?',
@@ -55,13 +54,13 @@ async function acceptLessons(world: World): Promise<void> {
     evidence: '',
   }
   for (const change of [
-    { kind: 'item', item },
-    { kind: 'limit', limit: 'magnification-most', value: 5 },
+    { kind: 'item' as const, item },
+    { kind: 'limit' as const, limit: 'magnification-most', value: 5 },
   ]) {
     const { result } = await world.must('lead', 'propose-lesson', { ...proposed, title: 'A lesson', change })
     await world.must('quality', 'decide-lesson', {
       programme: world.code,
-      lesson: result['lesson'],
+      lesson: result.lesson,
       accept: true,
       reason,
     })

@@ -89,11 +89,13 @@ describe('somebody whom the administrator adds', () => {
   async function act(command: 'add-person' | 'reset-password', at: Date) {
     const administrator = await database().person.findFirstOrThrow({ where: { administrator: true } })
     const passwordHash = await hashPassword(given)
-    const about =
-      command === 'add-person'
-        ? { email, name: 'Somebody New', rights: 'member' }
-        : { personId: (await database().person.findUniqueOrThrow({ where: { email } })).id }
-    return perform(administrator.id, command, { ...about, passwordHash }, { key: randomUUID(), at })
+    const circumstances = { key: randomUUID(), at }
+    if (command === 'add-person') {
+      const person = { email, name: 'Somebody New', rights: 'member', passwordHash } as const
+      return perform(administrator.id, command, person, circumstances)
+    }
+    const { id: personId } = await database().person.findUniqueOrThrow({ where: { email } })
+    return perform(administrator.id, command, { personId, passwordHash }, circumstances)
   }
 
   test('is told until when the password is good, and signs in with it until then only', async () => {

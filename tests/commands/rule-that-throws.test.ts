@@ -1,8 +1,10 @@
 import { randomUUID } from 'node:crypto'
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test, vi } from 'vitest'
+import type { InputOf } from '@/lib/commands/all-commands'
 import { database } from '@/lib/db/client'
 import { judgedProgramme } from '@/lib/programme/judged'
 import { STANDARD_PLAN } from '@/shared/catalogue/standard-plan'
+import type { RecordKindKey } from '@/shared/records/record-kinds'
 import { openWorld, type World } from '@/tests/commands/world'
 import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
 
@@ -27,7 +29,7 @@ afterEach(() => {
 
 const RULE = 'trained-people'
 const passed = { worker: 'A', skill: 'hand-soldering', passedOn: '2026-01-12', certificate: 'H-1' }
-const record = (kind: string, rows: readonly object[]) =>
+const record = (kind: RecordKindKey, rows: InputOf<'add-record'>['rows']) =>
   world.must('production', 'add-record', { programme: world.code, kind, rows })
 const finding = async () => (await judgedProgramme(world.code))?.judgement.findings.get(RULE)
 /** The log lines that name the rule. */

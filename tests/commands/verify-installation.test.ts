@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto'
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest'
 import { createFirstAdministrator } from '@/lib/auth/first-administrator'
-import { perform } from '@/lib/commands/perform'
+import { performUnparsed } from '@/lib/commands/perform'
 import { withConnection } from '@/lib/db/connect'
 import { INSTALLATION_TRAIL } from '@/lib/trail/append-entry'
 import { msUntilNight, verifyInstalled, verifyNightly } from '@/lib/trail/verify-nightly'
@@ -29,7 +29,7 @@ beforeAll(async () => {
   db = await freshDatabase()
   administrator = (await createFirstAdministrator())?.id ?? ''
   const must = async (command: CommandName, input: object, by = administrator) => {
-    const outcome = await perform(by, command, input, { key: randomUUID() })
+    const outcome = await performUnparsed(by, command, input, { key: randomUUID() })
     if (!outcome.ok) throw new Error(`${command}: ${outcome.message}`)
     return outcome.result
   }

@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { defineFace } from '@/shared/commands/face'
-import { characteristicName, counted } from '@/shared/commands/named'
+import { characteristicName, counted, minuteOf } from '@/shared/commands/named'
 
 export const addReadings = defineFace({
   label: 'Add readings to a log',
@@ -15,11 +15,8 @@ export const addReadings = defineFace({
   reads: ({ log, characteristic, first, last, readings }) => ({
     subject: `${log}, ${characteristicName(characteristic)}`,
     what: `${counted(readings, 'reading', 'readings')}, ${
-      first === last ? minute(first) : `${minute(first)} to ${minute(last)}`
+      first === last ? minuteOf(first) : `${minuteOf(first)} to ${minuteOf(last)}`
     } UTC`,
   }),
   leads: ({ log }) => ({ kind: 'log', log }),
 })
-
-/** '2026-03-04T10:11:12.345Z' as "2026-03-04 10:11". */
-const minute = (instant: string): string => instant.slice(0, 16).replace('T', ' ')

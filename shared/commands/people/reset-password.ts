@@ -1,13 +1,22 @@
 import { z } from 'zod'
 import type { Actor } from '@/shared/actor'
 import { defineFace } from '@/shared/commands/face'
+import { minuteOf } from '@/shared/commands/named'
 
 export const resetPassword = defineFace({
   label: 'Give a person a one-time password',
   may: { scope: 'installation', administrator: true },
   refuses: (actor: Actor, { personId }: { readonly personId: string }) =>
     personId === actor.personId ? 'Change your own password under your name, above.' : undefined,
-  record: z.object({ person: z.string(), personId: z.string() }),
-  reads: ({ person }) => ({ subject: person }),
+  record: z.object({
+    person: z.string(),
+    personId: z.string(),
+    /** Entries from before such passwords expired have none. */
+    oneTimePasswordUntil: z.string().optional(),
+  }),
+  reads: ({ person, oneTimePasswordUntil: until }) => ({
+    subject: person,
+    what: until && `good until ${minuteOf(until)} UTC`,
+  }),
   leads: ({ personId }) => ({ kind: 'person', personId }),
 })
