@@ -36,7 +36,7 @@ async function renew(): Promise<void> {
       const rows = await database().planItem.findMany({
         where: { programmeId: id },
         orderBy: { position: 'asc' },
-        select: { key: true, stage: true, position: true, added: true, setAside: true },
+        select: { key: true, stage: true, position: true, added: true, setAside: true, lesson: true },
       })
       const text = textOf(await loadState(database(), id, TODAY), rows)
       writeFileSync(join(FOLDER, `${code.toLowerCase()}.json`), text)

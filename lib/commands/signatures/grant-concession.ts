@@ -35,6 +35,7 @@ export const grantConcession = defineCommand({
         quantity,
         untilOn,
         findingDigest: concession.findingDigest,
+        findingData: JSON.parse(concession.findingData ?? 'null'),
       },
     }
   },

@@ -2,9 +2,11 @@ import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
 import { line, paragraph, programmeCode, wholeNumber } from '@/lib/commands/inputs'
 import { itemNamed, loadJudged } from '@/lib/commands/signatures/load-judged'
-import { concessionStanding, findingDigest } from '@/shared/gate/concession'
+import { concessionStanding } from '@/shared/gate/concession'
 import { calendarDate } from '@/shared/columns/calendar-date'
 import { Refused } from '@/shared/refused'
+import { nativeSha256 } from '@/lib/trail/native-sha256'
+import { findingData } from '@/shared/gate/finding-data'
 
 /** Asks to pass with one failing finding, for so many or until a day. */
 export const requestConcession = defineCommand({
@@ -47,19 +49,26 @@ export const requestConcession = defineCommand({
         ['asked', 'granted'].includes(concessionStanding(entry, finding, today)),
     )
     if (twin) throw new Refused(`Concession ${twin.number} is asked for this finding already.`)
+    const data = findingData(finding)
     const concession = {
       id: newId(),
       number: newest + 1,
       itemKey: key,
       rule,
-      findingDigest: findingDigest(finding),
+      findingDigest: nativeSha256(data),
+      findingData: data,
       why,
       quantity,
       untilOn,
     }
     return {
       change: concession,
-      record: { ...concession, found: finding.found, limit: finding.limit },
+      record: {
+        ...concession,
+        findingData: JSON.parse(data),
+        found: finding.found,
+        limit: finding.limit,
+      },
       result: { concession: concession.number },
     }
   },

@@ -71,4 +71,5 @@ const BESIDE_THE_DOOR: Readonly<Record<string, string>> = {
   'first-administrator': 'Make the first administrator',
   'renew-first-administrator': 'Give the first administrator a new one-time password',
   'bind-identity': 'Bind a person to their identity at the provider',
+  'carry-concessions': 'Note what concessions were asked for as data',
 }
