@@ -3,6 +3,7 @@ import { sweepSignIns } from '@/lib/auth/sweep-sign-ins'
 import { closeDatabase } from '@/lib/db/client'
 import { startEmbeddedServer, type EmbeddedServer } from '@/lib/db/embedded-server'
 import { prepareTables, type DemoState } from '@/lib/db/first-run'
+import { carryConcessions } from '@/lib/programme/carry-concessions'
 import { sweepDaily, sweepInstalled } from '@/lib/evidence/sweep-installed'
 import { prepareDataFolder } from '@/lib/settings/data-folder'
 import { refuseHeldFolder } from '@/lib/settings/data-folder-lock'
@@ -124,11 +125,14 @@ async function prepareBoth(mode: Mode, settings: Settings, stopping: AbortSignal
   }
 }
 
-function prepareDatabase({ demo }: Settings): Promise<DemoState> {
-  return prepareTables(process.env.DATABASE_URL ?? '', join(PROJECT_ROOT, 'prisma', 'migrations'), {
+async function prepareDatabase({ demo }: Settings): Promise<DemoState> {
+  const tables = join(PROJECT_ROOT, 'prisma', 'migrations')
+  const state = await prepareTables(process.env.DATABASE_URL ?? '', tables, {
     wanted: demo,
     load: () => step('loading the demo programme', loadDemo),
   })
+  if (state !== 'loaded now') await carryConcessions()
+  return state
 }
 
 /** Gives up waiting when the app is told to stop; what was going on is then cut off by the database's end. */

@@ -82,7 +82,7 @@ const SaysTable = ({ caption, groups, view }: SaysTableProps) => (
     captionHidden
     narrow="cards-early"
     groups={groups}
-    rowKey={({ ruling, layer }) => `${ruling.limit.key} ${layer.document} ${layer.clause}`}
+    rowKey={({ ruling, layer }) => `${ruling.limit.key} ${layer.kind === 'stated' ? layer.id : layer.kind}`}
     columns={[
       {
         label: 'Limit',
@@ -100,7 +100,7 @@ const SaysTable = ({ caption, groups, view }: SaysTableProps) => (
       },
       {
         label: 'Where',
-        cell: ({ layer }: Say) => (layer.clause === 'default' ? `default, ${layer.document}` : layer.clause),
+        cell: ({ layer }: Say) => (layer.kind === 'default' ? `default, ${layer.document}` : layer.clause),
       },
       { label: 'Standing', cell: standingOf },
     ]}

@@ -13,6 +13,7 @@ import {
 } from '@/lib/programme/rows'
 import type { ProgrammeState } from '@/shared/gate/programme-state'
 import type { Department } from '@/shared/plan/department'
+import type { LessonRef } from '@/shared/plan/lesson-ref'
 import type { Authority } from '@/shared/plan/requirement'
 import type { Log } from '@/shared/records/log'
 
@@ -80,7 +81,7 @@ export async function loadState(
     facts: {
       values: new Map(revisions.map(({ parameter, value }) => [parameter, value])),
       requirements: requirements.map(
-        ({ id, limit, authority, document, clause, value, relaxes, reason }) => ({
+        ({ id, limit, authority, document, clause, value, relaxes, reason, lesson }) => ({
           id,
           limit,
           authority: authority as Authority,
@@ -89,6 +90,7 @@ export async function loadState(
           value,
           relaxes,
           reason,
+          lesson: lesson as LessonRef | null,
         }),
       ),
       records: {

@@ -2,6 +2,7 @@ import type { PlannedItem, SetAside } from '@/shared/gate/programme-state'
 import { addedItemSchema } from '@/shared/catalogue/added-item'
 import { findItem } from '@/shared/catalogue/standard-plan'
 import { STAGES, type Stage } from '@/shared/plan/stage'
+import type { LessonRef } from '@/shared/plan/lesson-ref'
 
 interface PlanRow {
   readonly key: string
@@ -9,6 +10,7 @@ interface PlanRow {
   readonly position: number
   readonly added: unknown
   readonly setAside: unknown
+  readonly lesson: unknown
 }
 
 /**
@@ -21,6 +23,7 @@ export function plannedItems(rows: readonly PlanRow[]): PlannedItem[] {
     definition: row.added ? { ...addedItemSchema.parse(row.added), key: row.key } : standardItem(row),
     added: row.added !== null,
     setAside: (row.setAside as SetAside | null) ?? null,
+    lesson: (row.lesson as LessonRef | null) ?? null,
   }))
 }
 

@@ -99,6 +99,7 @@ export const concessionEntry = (row: Concession, nameOf: Named): ConcessionEntry
   itemKey: row.itemKey,
   rule: row.rule,
   findingDigest: row.findingDigest,
+  findingData: row.findingData,
   why: row.why,
   quantity: row.quantity,
   untilOn: row.untilOn,

@@ -9,10 +9,14 @@ import { columnSeries, seriesFrom, type LogSeries } from '@/shared/logs/log-seri
 import type { Log } from '@/shared/records/log'
 import { rulingUnder } from '@/shared/plan/edition-ruling'
 import { boundBy, type ProcessWindow } from '@/shared/logs/logged-window'
+import type { About } from '@/shared/rules/finding'
 
 /** One thing the analysis is held against: a metal, the sum of five, or the tin. */
 export interface BathQuestion {
   readonly subject: string
+  readonly about: About
+  /** The metal, or what is summed, in words. */
+  readonly label: string
   readonly series: LogSeries
   readonly window: ProcessWindow
   readonly ruling: Ruling
@@ -51,6 +55,8 @@ export function questionsOn(
     const { label, column } = CONTAMINANTS[metal]
     return {
       subject: `Log ${log.code}, ${label.toLowerCase()}`,
+      about: { log: log.code, of: metal },
+      label: label.toLowerCase(),
       series: columnSeries(log, column),
       window: { most: boundBy(ruling), unit: '%' },
       ruling,
@@ -63,6 +69,8 @@ export function questionsOn(
     ...single,
     {
       subject: `Log ${log.code}, five metals together`,
+      about: { log: log.code, of: 'sum of five' },
+      label: 'five metals together',
       series: sumSeries(log),
       window: { most: boundBy(sumRuling), unit: '%' },
       ruling: sumRuling,

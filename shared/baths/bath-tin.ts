@@ -6,6 +6,8 @@ import { columnSeries } from '@/shared/logs/log-series'
 import type { Log } from '@/shared/records/log'
 import type { Part } from '@/shared/rules/finding'
 import { windowAround } from '@/shared/logs/logged-window'
+import { measure } from '@/shared/rules/measure'
+import { logSubject } from '@/shared/logs/judge-logged-window'
 
 /** The newest tin content of a bath against its nominal; undefined for a bath without any analysis. */
 export function tinPart(
@@ -18,9 +20,12 @@ export function tinPart(
   const newest = values[values.length - 1]
   if (log.readings.count === 0) return undefined
   const { tinPct } = BATH_CONSTITUENTS[alloy]
+  const named = logSubject(log, { key: 'tin', words: 'tin' })
+  const measured = { nominal: measure(tinPct, '%'), tolerance: measure(tolerance.value, '%') }
   if (newest === undefined)
     return {
-      subject: `Log ${log.code}, tin`,
+      ...named,
+      measured,
       verdict: 'undetermined',
       found: `never analysed; the nominal is ${formatQuantity(tinPct, '%')} ± ${formatQuantity(tolerance.value, '%')}.`,
       remedy: { says: 'Ask the laboratory for it: an empty cell is not a zero.' },
@@ -31,7 +36,8 @@ export function tinPart(
   const guardBand = tolerance.value / 10
   const room = tolerance.value - Math.abs(newest - tinPct)
   return {
-    subject: `Log ${log.code}, tin`,
+    ...named,
+    measured,
     verdict: outside ? 'fails' : room < guardBand ? 'marginal' : 'meets',
     found: `${formatQuantity(newest, '%')} against a nominal of ${formatQuantity(tinPct, '%')} ± ${formatQuantity(tolerance.value, '%')}.`,
     margin: {

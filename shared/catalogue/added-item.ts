@@ -18,6 +18,7 @@ export const addedItemSchema = z
   })
   .transform(({ evidence, approvers, ...rest }): Omit<ItemDefinition, 'key'> => ({
     ...rest,
+    version: 1,
     approvers: DEPARTMENTS.filter((department) => approvers.includes(department)),
     parameters: [],
     limits: [],

@@ -14,6 +14,7 @@ export const boardFinishItem: ItemDefinition = {
   stage: 'specification',
   title: 'Board finish',
   asks: 'What covers the copper where solder shall go, and how thick?',
+  version: 1,
   owner: 'design',
   approvers: ['design', 'production', 'quality'],
   parameters: [boardFinish, boardFinishLeast, boardFinishMost, boardNickel],

@@ -19,6 +19,7 @@ export const conductorsAndSpacingsItem: ItemDefinition = {
   stage: 'specification',
   title: 'Conductors, spacings and edges',
   asks: 'Does every conductor carry its current, stand off its neighbours for voltage and solder, and keep clear of the edges?',
+  version: 1,
   owner: 'design',
   approvers: ['design', 'production', 'quality'],
   parameters: [conductors, conductorMethod, spacings, spacingEdition, copperToEdge, partsToEdge],

@@ -9,6 +9,7 @@ export const documentsItem = (limits: readonly Limit[]): ItemDefinition => ({
   stage: 'specification',
   title: 'Applicable documents',
   asks: 'Which documents, in which edition, is the board made to, and which of them rules where they differ?',
+  version: 1,
   owner: 'quality',
   approvers: ['design', 'production', 'quality'],
   parameters: [applicableDocuments],

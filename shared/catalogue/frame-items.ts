@@ -14,6 +14,7 @@ export const frameItems: readonly ItemDefinition[] = [
     stage: 'specification',
     title: 'What the board is for',
     asks: 'How long must it serve, where, how many are made, and in which alloy family?',
+    version: 1,
     owner: 'design',
     approvers: ['design', 'production', 'quality'],
     parameters: [productClass, alloyFamily, serviceYears, environment, annualVolume],

@@ -31,6 +31,7 @@ export const holesAndLandsItem: ItemDefinition = {
   stage: 'specification',
   title: 'Holes, leads and lands',
   asks: 'Does every lead enter its hole, leave solder a gap that it fills, and stand on a land that holds?',
+  version: 1,
   owner: 'design',
   approvers: ['design', 'production', 'quality'],
   parameters: [

@@ -13,6 +13,7 @@ export const interconnectionItem: ItemDefinition = {
   stage: 'specification',
   title: 'Connection to the equipment',
   asks: 'Do pins or edge contacts join the board to the rest, and is the gold kept where no solder goes?',
+  version: 1,
   owner: 'design',
   approvers: ['design', 'quality'],
   parameters: [interconnection, contactGold, contactNickel, contactsCovered],

@@ -18,6 +18,8 @@ export interface ItemDefinition {
   readonly title: string
   /** The question the item settles, in a sentence or two. */
   readonly asks: string
+  /** Raised when what a standard item settles becomes something else, which ends its approvals; wording alone does not. */
+  readonly version: number
   readonly owner: Department
   readonly approvers: readonly Department[]
   readonly parameters: readonly Parameter[]

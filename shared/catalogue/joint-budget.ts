@@ -17,6 +17,7 @@ export const jointBudgetItem: ItemDefinition = {
   stage: 'specification',
   title: 'Joint reliability budget and fatigue',
   asks: 'How rarely may a joint fail in service or leave soldering defective, for the board to serve its life, and which swings of temperature must it outlive?',
+  version: 1,
   owner: 'quality',
   approvers: ['design', 'production', 'quality'],
   parameters: [

@@ -8,6 +8,7 @@ export const jointGeometryItem: ItemDefinition = {
   stage: 'specification',
   title: 'Shape of the joint',
   asks: 'What fillet, how much solder and how much fill does a sound joint of this board have?',
+  version: 1,
   owner: 'design',
   approvers: ['design', 'production', 'quality'],
   parameters: [leadProjection, contactAngle, fillEdition],

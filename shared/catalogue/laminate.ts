@@ -27,6 +27,7 @@ export const laminateItem: ItemDefinition = {
   stage: 'specification',
   title: 'Laminate',
   asks: 'Which base material carries the holes, the soldering heat and the service temperature?',
+  version: 1,
   owner: 'design',
   approvers: ['design', 'production', 'quality'],
   parameters: [

@@ -17,6 +17,7 @@ export const leadFinishItem: ItemDefinition = {
   stage: 'specification',
   title: 'Lead finishes, gold and whiskers',
   asks: 'Is every lead coated with something that solder wets after its time in store, and that does no harm in the joint?',
+  version: 1,
   owner: 'design',
   approvers: ['design', 'production', 'quality'],
   parameters: [leadFinishes],

@@ -17,6 +17,7 @@ export const solderAndFluxItem: ItemDefinition = {
   stage: 'specification',
   title: 'Solder and flux',
   asks: 'Which alloy and flux make the joints, do the metals go together, and does the residue stay?',
+  version: 1,
   owner: 'design',
   approvers: ['design', 'production', 'quality'],
   parameters: [solderAlloy, flux, fluxResidue, insulationNeeded, leadRestriction],

@@ -9,6 +9,7 @@ export const solderingProcessItem: ItemDefinition = {
   stage: 'specification',
   title: 'Soldering process',
   asks: 'By which process are the joints made, and is it right for their number, the heat they bear and the money?',
+  version: 1,
   owner: 'production',
   approvers: ['design', 'production', 'quality'],
   parameters: [solderingProcess, processCosts],

@@ -8,6 +8,7 @@ export const storageItem: ItemDefinition = {
   stage: 'specification',
   title: 'Storage before soldering',
   asks: 'How long and how warm may boards and components wait and still be solderable?',
+  version: 1,
   owner: 'production',
   approvers: ['design', 'production', 'quality'],
   parameters: [boardStorageMonths, leadStorageMonths, storageTemperature],

@@ -22,6 +22,7 @@ export const limitedReads = {
 
 /** A log in the quantity that the specification limits, with its window. */
 export interface LimitedLog {
+  readonly characteristic: LevelCharacteristic
   readonly what: string
   readonly series: LogSeries
   readonly window: ProcessWindow
@@ -49,7 +50,7 @@ export function limitedLogs(inputs: Inputs<typeof limitedReads>): LimitedLog[] {
         choice: specifiedChart(log, inputs.charts, inputs.phases),
         rules: inputs.rules ?? USUAL_RUN_RULES,
       }
-      return series ? [{ what: WHAT[key], series, window, charting }] : []
+      return series ? [{ characteristic: key, what: WHAT[key], series, window, charting }] : []
     })
   })
 }

@@ -21,4 +21,12 @@ export const BESIDE_THE_DOOR: Readonly<Record<string, AnyEntryFace>> = {
     reads: ({ person, email }) => ({ subject: person, what: email }),
     leads: ({ personId }) => ({ kind: 'person', personId }),
   }),
+  'carry-concessions': defineEntryFace({
+    label: 'Note what concessions were asked for as data',
+    record: z.object({ concessions: z.array(z.object({ concession: z.number() })) }),
+    reads: ({ concessions }) => ({
+      subject: concessions.map(({ concession }) => `concession ${concession}`).join(', '),
+    }),
+    leads: ({ concessions }) => ({ kind: 'concession', number: concessions[0]?.concession ?? 1 }),
+  }),
 }

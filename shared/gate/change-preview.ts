@@ -1,21 +1,12 @@
 import type { Department } from '@/shared/plan/department'
 import type { Stage } from '@/shared/plan/stage'
-import { WANTS_REMEDY, type Finding, type Verdict } from '@/shared/rules/finding'
+import { sameFinding } from './finding-data'
 import type { SignaturesUndone } from './signatures-undone'
 import { GATE_STANDINGS, type GateState } from './gate'
 import { judgeProgramme, type Judgement } from './judgement'
 import type { ProgrammeState } from './programme-state'
 import type { ItemState } from './standing'
-
-/** A finding before and after a change, told in words. */
-export interface Turn {
-  readonly rule: string
-  readonly title: string
-  readonly before: Verdict
-  readonly after: Verdict
-  readonly found: string
-  readonly remedy?: string
-}
+import { turn, type Turn } from './turn'
 
 /** What a new value would do, before it is saved. */
 export interface ChangePreview extends SignaturesUndone {
@@ -79,21 +70,8 @@ const turnsOf = (state: ProgrammeState, before: Judgement, after: Judgement): Tu
     .flatMap(({ definition }) => definition.rules)
     .flatMap(({ id, title }) => {
       const [was, is] = [before.findings.get(id), after.findings.get(id)]
-      return was && is && saysAnotherThing(was, is) ? turn(title, was, is) : []
+      return was && is && !sameFinding(was, is) ? turn(title, was, is) : []
     })
-
-const saysAnotherThing = (was: Finding, is: Finding): boolean =>
-  was !== is && (was.verdict !== is.verdict || was.found !== is.found || was.limit !== is.limit)
-
-/** One finding's change, as it is told. */
-export const turn = (title: string, was: Finding, is: Finding): Turn => ({
-  rule: is.rule,
-  title,
-  before: was.verdict,
-  after: is.verdict,
-  found: is.found,
-  ...(is.remedy && WANTS_REMEDY[is.verdict] ? { remedy: is.remedy.says } : {}),
-})
 
 const holding = ({ items }: Judgement) =>
   items

@@ -1,19 +1,6 @@
 import { CAN_BE_CONCEDED, type Finding } from '@/shared/rules/finding'
-import { canonicalJson } from '@/shared/trail/canonical-json'
-import { sha256 } from '@/shared/trail/sha256'
+import { findingData } from './finding-data'
 import type { ConcessionEntry, ProgrammeState } from './programme-state'
-
-/** Identifies what a concession was asked for: another number found, or another part failing, is another finding. */
-export const findingDigest = ({ rule, version, verdict, found, parts = [] }: Finding): string =>
-  sha256(
-    canonicalJson({
-      rule,
-      version,
-      verdict,
-      found,
-      parts: parts.filter((part) => part.verdict === 'fails').map((part) => [part.subject, part.found]),
-    }),
-  )
 
 /** What each standing of a concession means. */
 export const CONCESSION_STANDINGS = {
@@ -43,7 +30,7 @@ export function concessionStanding(
   today: string,
 ): ConcessionStanding {
   if (concession.refused) return 'refused'
-  if (!finding || findingDigest(finding) !== concession.findingDigest) return 'no longer about this finding'
+  if (!finding || findingData(finding) !== concession.findingData) return 'no longer about this finding'
   if (concession.untilOn !== null && concession.untilOn < today) return 'expired'
   return concession.design && concession.quality ? 'granted' : 'asked'
 }

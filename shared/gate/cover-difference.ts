@@ -1,17 +1,17 @@
-import { findLimit, findParameter, findRule } from '@/shared/catalogue/standard-plan'
+import { findLimit, findParameter, findRule, findItem } from '@/shared/catalogue/standard-plan'
 import { valueDifference } from '@/shared/plan/value-difference'
 import { formatQuantity } from '@/shared/quantity/format'
+import { sameValue } from '@/shared/plan/same-value'
+import type { CoveredLimit, CoveredQuestion } from './cover'
 
-/** What an approval's cover holds, as `coverOf` writes it. */
+/** What an approval's cover holds, in the form written now or in the first. */
 export interface CoverShape {
   readonly item: string
-  readonly asks: string
+  readonly asks: CoveredQuestion | FirstQuestion
   readonly approvers: readonly string[]
   readonly setAside: { readonly reason: string; readonly agreed: boolean } | null
   readonly values: Readonly<Record<string, unknown>>
-  readonly limits: Readonly<
-    Record<string, { readonly value: number; readonly authority: string; readonly document: string }>
-  >
+  readonly limits: Readonly<Record<string, CoveredLimit | FirstLimit>>
   readonly evidence: readonly {
     readonly kind: string
     readonly sha256: string | null
@@ -25,6 +25,20 @@ export interface CoverShape {
   }[]
 }
 
+/** The words themselves, whoever wrote them. */
+type FirstQuestion = string
+type FirstLimit = { readonly value: number; readonly authority: string; readonly document: string }
+
+/** The document that a covered limit names; for a default, its source as it reads today. */
+export const documentCovered = (key: string, limit: CoverShape['limits'][string]): string =>
+  'document' in limit ? limit.document : (findLimit(key)?.byDefault.from.cite ?? 'the default')
+
+/** What a covered item asks, as it reads: a standard one in today's words. */
+export const questionCovered = ({ item, asks }: Pick<CoverShape, 'item' | 'asks'>): string => {
+  if (typeof asks === 'string') return asks
+  return 'text' in asks ? asks.text : (findItem(item)?.asks ?? item)
+}
+
 /** One thing that changed between a cover as signed and as it stands, and how. */
 export interface CoverChange {
   readonly kind: 'value' | 'limit' | 'evidence' | 'finding' | 'item'
@@ -35,7 +49,7 @@ export interface CoverChange {
   readonly how: readonly string[]
 }
 
-/** What differs between a cover as signed and as it stands today; empty when nothing does. */
+/** What differs between a cover as signed and as it stands today, both in one form; empty when nothing does. */
 export function coverDifference(signed: string, today: string): CoverChange[] {
   if (signed === today) return []
   const [before, now] = [JSON.parse(signed) as CoverShape, JSON.parse(today) as CoverShape]
@@ -64,7 +78,7 @@ const limitChanges = (before: CoverShape, now: CoverShape): CoverChange[] =>
     const limit = findLimit(key)
     const said = (entry: CoverShape['limits'][string] | undefined) =>
       entry
-        ? `${limit ? formatQuantity(entry.value, limit.unit, 6) : entry.value} by ${entry.document} (${entry.authority})`
+        ? `${limit ? formatQuantity(entry.value, limit.unit, 6) : entry.value} by ${documentCovered(key, entry)} (${entry.authority})`
         : 'none'
     return {
       kind: 'limit',
@@ -124,7 +138,7 @@ function findingDifference(
 
 function itemChanges(before: CoverShape, now: CoverShape): CoverChange[] {
   const how = [
-    ...(before.asks === now.asks ? [] : [`asks: “${before.asks}” → “${now.asks}”`]),
+    ...(same(before.asks, now.asks) ? [] : [questionChange(before, now)]),
     ...(same(before.approvers, now.approvers)
       ? []
       : [`approvers: ${before.approvers.join(', ')} → ${now.approvers.join(', ')}`]),
@@ -133,11 +147,15 @@ function itemChanges(before: CoverShape, now: CoverShape): CoverChange[] {
   return how.length > 0 ? [{ kind: 'item', target: now.item, what: 'the item itself', how }] : []
 }
 
+function questionChange(before: CoverShape, now: CoverShape): string {
+  const [was, is] = [questionCovered(before), questionCovered(now)]
+  return was === is ? `asks something else than then: “${is}”` : `asks: “${was}” → “${is}”`
+}
+
 const changedKeys = (
   before: Readonly<Record<string, unknown>>,
   now: Readonly<Record<string, unknown>>,
 ): string[] =>
   [...new Set([...Object.keys(before), ...Object.keys(now)])].filter((key) => !same(before[key], now[key]))
 
-/** Covers are canonical JSON, so equal things have equal texts. */
-const same = (a: unknown, b: unknown): boolean => JSON.stringify(a ?? null) === JSON.stringify(b ?? null)
+const same = (a: unknown, b: unknown): boolean => sameValue(a ?? null, b ?? null)

@@ -1,5 +1,5 @@
 import { mayStayEmpty } from '@/shared/catalogue/standard-plan'
-import { rulingOn, type Limit } from '@/shared/plan/requirement'
+import { rulingOn, type Limit, type Requirement } from '@/shared/plan/requirement'
 import { readableOf } from '@/shared/rules/rule'
 import type { Finding } from '@/shared/rules/finding'
 import { canonicalJson, type JsonValue } from '@/shared/trail/canonical-json'
@@ -7,31 +7,59 @@ import { sha256 } from '@/shared/trail/sha256'
 import type { PlannedItem, ProgrammeState } from './programme-state'
 import { concessionFor } from './concession'
 
+/** The form of the covers written now; the first had no number (`first-cover.ts`). */
+const COVER_FORM = 2
+
 /**
  * What an approval of an item covers, as canonical JSON: the item, the values
  * it specifies and its rules read, the limits in force, the evidence, and the
- * verdict of every finding with the version of the rule that gave it. Two
- * covers are the same agreement exactly when the texts are equal.
+ * verdict of every finding with the version of the rule that gave it. Words of
+ * the program are not in it, so that they may change; words of people are. Two
+ * covers of one form are the same agreement exactly when the texts are equal.
  */
-export function coverOf(
+export const coverOf = (
   item: PlannedItem,
   state: ProgrammeState,
   findings: ReadonlyMap<string, Finding>,
-): string {
+): string =>
+  canonicalJson({
+    ...coveredSubstance(item, state, findings),
+    form: COVER_FORM,
+    asks: questionOf(item),
+    limits: Object.fromEntries(
+      limitsBehind(item).map((limit) => [limit.key, rulingCovered(limit, state.facts.requirements)]),
+    ),
+  })
+
+/** What a standard item asks goes by its version, what an added one asks by the words of who added it. */
+export type CoveredQuestion = { readonly version: number } | { readonly text: string }
+
+const questionOf = ({ definition, added }: PlannedItem): CoveredQuestion =>
+  added ? { text: definition.asks } : { version: definition.version }
+
+/** A default goes by its value, since its source is named in words of the program; a stated limit also by its document. */
+export type CoveredLimit = { readonly value: number; readonly authority: string } & (
+  { readonly by: 'default' } | { readonly by: 'stated'; readonly document: string }
+)
+
+function rulingCovered(limit: Limit, requirements: readonly Requirement[]): CoveredLimit {
+  const { value, authority, document, kind } = rulingOn(limit, requirements)
+  return kind === 'default' ? { value, authority, by: kind } : { value, authority, by: kind, document }
+}
+
+/** What every form of cover holds alike. */
+export function coveredSubstance(
+  item: PlannedItem,
+  state: ProgrammeState,
+  findings: ReadonlyMap<string, Finding>,
+) {
   const { definition } = item
-  return canonicalJson({
+  return {
     item: definition.key,
-    asks: definition.asks,
     approvers: [...definition.approvers],
     setAside: item.setAside ? { reason: item.setAside.reason, agreed: item.setAside.agreed !== null } : null,
     values: Object.fromEntries(
       parametersBehind(item).map((key) => [key, jsonValue(state.facts.values.get(key))]),
-    ),
-    limits: Object.fromEntries(
-      limitsBehind(item).map((limit) => {
-        const { value, authority, document } = rulingOn(limit, state.facts.requirements)
-        return [limit.key, { value, authority, document }]
-      }),
     ),
     evidence: state.evidence
       .filter((entry) => entry.itemKey === definition.key)
@@ -47,7 +75,7 @@ export function coverOf(
         concession: concession?.number ?? null,
       }
     }),
-  })
+  }
 }
 
 /**

@@ -3,6 +3,10 @@ import { STAGE_NAMES, STAGES, stageBefore, type Stage } from '@/shared/plan/stag
 import { canonicalJson } from '@/shared/trail/canonical-json'
 import { sha256 } from '@/shared/trail/sha256'
 import type { GateSignatureEntry, ProgrammeState } from './programme-state'
+import type { Finding } from '@/shared/rules/finding'
+import { hasFirstForm } from './first-cover'
+import { firstGateDigests } from './first-gate-cover'
+import { gateSubstance } from './gate-substance'
 import type { ItemState } from './standing'
 
 /** A gate is signed in this order; quality signs last. */
@@ -50,12 +54,20 @@ export interface GateState {
   readonly digest: string
 }
 
+/** The form of the covers written now; the first had no number, and the items' digests in their first form. */
+const GATE_COVER_FORM = 2
+
 /** The four gates, each resting on the one before. */
-export function gateStatesOf(state: ProgrammeState, items: readonly ItemState[]): GateState[] {
+export function gateStatesOf(
+  state: ProgrammeState,
+  items: readonly ItemState[],
+  findings: ReadonlyMap<string, Finding>,
+): GateState[] {
+  const firstDigest = firstGateDigests(state, items, findings)
   const gates: GateState[] = []
   for (const stage of STAGES) {
     const before = gates.find((gate) => gate.stage === stageBefore(stage))
-    gates.push(gateStateOf(stage, state, items, before))
+    gates.push(gateStateOf(stage, state, items, before, firstDigest))
   }
   return gates
 }
@@ -65,25 +77,23 @@ function gateStateOf(
   state: ProgrammeState,
   all: readonly ItemState[],
   before: GateState | undefined,
+  firstDigest: (stage: Stage) => string | undefined,
 ): GateState {
   const items = all.filter(({ item }) => item.definition.stage === stage)
   const cover = canonicalJson({
-    stage,
-    programme: state.programme.code,
-    before: before?.digest ?? null,
-    items: items.map(({ item, standing, digest }) => ({
-      item: item.definition.key,
-      setAside: standing === 'set aside',
-      digest,
-    })),
+    form: GATE_COVER_FORM,
+    ...gateSubstance(stage, state, before?.digest, items, ({ digest }) => digest),
   })
   const digest = sha256(cover)
+  const holds = (signature: GateSignatureEntry | null): boolean =>
+    signature?.digest === digest ||
+    (signature !== null && hasFirstForm(signature.cover) && signature.digest === firstDigest(stage))
   const blockers = [...gateBlocker(before), ...items.flatMap(itemBlockers)]
   const signatures = GATE_SIGNATORIES.map((department) => {
     const signature =
       state.gateSignatures.findLast((entry) => entry.stage === stage && entry.department === department) ??
       null
-    return { department, signature, holds: signature?.digest === digest }
+    return { department, signature, holds: holds(signature) }
   })
   return { stage, standing: gateStanding(blockers, signatures), blockers, signatures, cover, digest }
 }

@@ -22,7 +22,7 @@ export function judgeProgramme(state: ProgrammeState, before?: Judgement): Judge
   const items = state.items.map((item) =>
     itemStateOf(item, state, judging.findings, known.get(item.definition.key)),
   )
-  const gates = gateStatesOf(state, items)
+  const gates = gateStatesOf(state, items, judging.findings)
   const last = gates.at(-1)
   const inService = last !== undefined && GATE_STANDINGS[last.standing].wasOpen
   return { judging, findings: judging.findings, items, gates, inService }

@@ -5,7 +5,7 @@ import { NO_RECORDS } from '@/shared/records/programme-records'
 import type { Facts } from '@/shared/rules/facts'
 import { judgeSafely } from '@/shared/rules/judge-safely'
 import { readableOf, type AnyRule } from '@/shared/rules/rule'
-import { turn, type Turn } from './change-preview'
+import { turn, type Turn } from './turn'
 
 /** What the browser is given to judge on: the specification, without the records of lots and logs. */
 export interface SpecificationFacts {

@@ -1,5 +1,6 @@
 import type { Finding } from '@/shared/rules/finding'
 import { readableOf, type AnyRule } from '@/shared/rules/rule'
+import { sameFinding } from './finding-data'
 import { judgedWith, previewBetween, type ChangePreview } from './change-preview'
 import type { Judgement } from './judgement'
 import { changesOf, type OptionAlternative } from './option-study'
@@ -22,7 +23,7 @@ export interface ComparedRule {
   readonly rule: AnyRule
   readonly itemKey: string
   readonly today: Finding | undefined
-  /** `turns`: another verdict than today's with some alternative; `moves`: the same, by another margin or word. */
+  /** `turns`: another verdict than today's with some alternative; `moves`: the same, by another number. */
   readonly effect: 'turns' | 'moves' | 'same'
 }
 
@@ -90,7 +91,5 @@ const rulesReadingAny = (state: ProgrammeState, parameters: ReadonlySet<string>)
 
 function effectOf(today: Finding | undefined, found: readonly Finding[]): ComparedRule['effect'] {
   if (found.some(({ verdict }) => verdict !== today?.verdict)) return 'turns'
-  return found.some((finding) => finding.found !== today?.found || finding.limit !== today.limit)
-    ? 'moves'
-    : 'same'
+  return found.some((finding) => !today || !sameFinding(finding, today)) ? 'moves' : 'same'
 }

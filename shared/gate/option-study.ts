@@ -2,7 +2,8 @@ import { findParameter } from '@/shared/catalogue/standard-plan'
 import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
 import type { ItemDefinition } from '@/shared/catalogue/item'
 import type { Actor } from '@/shared/actor'
-import { canonicalJson, type JsonValue } from '@/shared/trail/canonical-json'
+import type { JsonValue } from '@/shared/trail/canonical-json'
+import { sameValue } from '@/shared/plan/same-value'
 
 /** One way a choice can be made. */
 export interface OptionAlternative {
@@ -36,11 +37,6 @@ export interface OptionAdoption {
 }
 
 type Values = Readonly<Record<string, JsonValue>>
-
-export const sameValue = (one: unknown, other: unknown): boolean =>
-  one === undefined || other === undefined
-    ? one === other
-    : canonicalJson(one as JsonValue) === canonicalJson(other as JsonValue)
 
 /**
  * Leaves in each alternative what the study compares: parameters that at least

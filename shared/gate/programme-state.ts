@@ -2,6 +2,7 @@ import type { Department } from '@/shared/plan/department'
 import type { ItemDefinition } from '@/shared/catalogue/item'
 import type { Stage } from '@/shared/plan/stage'
 import type { Facts } from '@/shared/rules/facts'
+import type { LessonRef } from '@/shared/plan/lesson-ref'
 
 /** All recorded facts of one programme; standing, blockers and lapses are derived from it. */
 export interface ProgrammeState {
@@ -34,6 +35,8 @@ export interface PlannedItem {
   readonly definition: ItemDefinition
   readonly added: boolean
   readonly setAside: SetAside | null
+  /** The lesson that brought it when the programme was opened. */
+  readonly lesson: LessonRef | null
 }
 export interface SetAside {
   readonly reason: string
@@ -114,8 +117,10 @@ export interface ConcessionEntry {
   readonly number: number
   readonly itemKey: string
   readonly rule: string
-  /** Digest of the finding it was asked for: another finding needs another concession. */
+  /** The digest that it was asked for with. */
   readonly findingDigest: string
+  /** What the finding it was asked for found: another finding needs another concession. Null where only sentences tell. */
+  readonly findingData: string | null
   readonly why: string
   readonly quantity: number | null
   /** 'YYYY-MM-DD', last day it holds. */

@@ -6,6 +6,7 @@ import { sameInputs } from '@/shared/rules/judge-all'
 import { isClosed, waitsFor } from './action-standing'
 import { CONCESSION_STANDINGS, concessionFor, concessionStanding } from './concession'
 import { basisOf, coverOf, digestOf, emptyParameters } from './cover'
+import { firstCoverOf, hasFirstForm } from './first-cover'
 import type { ApprovalEntry, PlannedItem, ProgrammeState } from './programme-state'
 
 export const STANDINGS = ['open', 'short', 'ready', 'approved', 'lapsed', 'set aside'] as const
@@ -33,8 +34,16 @@ export interface ItemState {
   readonly approvals: readonly ApprovalState[]
   readonly cover: string
   readonly digest: string
+  /** The same in the first form of covers; made only where an approval in that form asks for it. */
+  readonly first: FirstCover | undefined
   /** What the cover was made of, to know whether it must be made again. */
   readonly basis: readonly unknown[]
+}
+
+/** What an approval in the first form would cover today. */
+interface FirstCover {
+  readonly cover: string
+  readonly digest: string
 }
 
 /** Derives an item's standing from the recorded facts and the findings on them; what it was before saves work. */
@@ -45,7 +54,7 @@ export function itemStateOf(
   before?: ItemState,
 ): ItemState {
   const covered = coveredBy(item, state, findings, before)
-  const approvals = approvalStates(item, state, covered.digest)
+  const approvals = approvalStates(item, state, covered)
   if (item.setAside?.agreed) return { item, standing: 'set aside', shortfalls: [], approvals, ...covered }
 
   const substance = shortfallsOf(item, state, findings)
@@ -65,12 +74,31 @@ function coveredBy(
   state: ProgrammeState,
   findings: ReadonlyMap<string, Finding>,
   before: ItemState | undefined,
-): Pick<ItemState, 'cover' | 'digest' | 'basis'> {
+): Pick<ItemState, 'cover' | 'digest' | 'first' | 'basis'> {
   const basis = basisOf(item, state, findings)
-  if (before && sameInputs(before.basis, basis)) return { cover: before.cover, digest: before.digest, basis }
-  const cover = coverOf(item, state, findings)
-  return { cover, digest: cover === before?.cover ? before.digest : digestOf(cover), basis }
+  const unchanged = before && sameInputs(before.basis, basis) ? before : undefined
+  const cover = unchanged?.cover ?? coverOf(item, state, findings)
+  const digest = cover === before?.cover ? before.digest : digestOf(cover)
+  const asked = newestApprovals(item, state).some(
+    ({ approval }) => approval && approval.digest !== digest && hasFirstForm(approval.cover),
+  )
+  const first = asked ? (unchanged?.first ?? firstCover(item, state, findings)) : undefined
+  return { cover, digest, first, basis }
 }
+
+/** What approvals in the first form are held against; undefined where they lapse whatever else stands. */
+export function firstCover(
+  item: PlannedItem,
+  state: ProgrammeState,
+  findings: ReadonlyMap<string, Finding>,
+): FirstCover | undefined {
+  const cover = firstCoverOf(item, state, findings)
+  return cover === undefined ? undefined : { cover, digest: digestOf(cover) }
+}
+
+/** What stands today in the form that a signed cover has, so that the two can be compared. */
+export const coverInFormOf = (signed: string, { cover, first }: ItemState): string =>
+  first && hasFirstForm(signed) ? first.cover : cover
 
 function standingFrom(
   item: PlannedItem,
@@ -95,15 +123,27 @@ function isUntouched({ definition }: PlannedItem, state: ProgrammeState): boolea
   )
 }
 
-function approvalStates({ definition }: PlannedItem, state: ProgrammeState, digest: string): ApprovalState[] {
-  return definition.approvers.map((department) => {
-    const approval =
+const approvalStates = (
+  item: PlannedItem,
+  state: ProgrammeState,
+  { digest, first }: Pick<ItemState, 'digest' | 'first'>,
+): ApprovalState[] =>
+  newestApprovals(item, state).map((entry) => ({
+    ...entry,
+    holds: entry.approval !== null && [digest, first?.digest].includes(entry.approval.digest),
+  }))
+
+const newestApprovals = (
+  { definition }: PlannedItem,
+  state: ProgrammeState,
+): Omit<ApprovalState, 'holds'>[] =>
+  definition.approvers.map((department) => ({
+    department,
+    approval:
       state.approvals.findLast(
         (entry) => entry.itemKey === definition.key && entry.department === department,
-      ) ?? null
-    return { department, approval, holds: approval?.digest === digest }
-  })
-}
+      ) ?? null,
+  }))
 
 const missingApproval = ({ department, approval }: ApprovalState): Shortfall => ({
   kind: 'approval',

@@ -4,7 +4,8 @@ import type { LeadEnvelope } from '@/shared/physics/lead-envelope'
 import type { LeadHole } from '@/shared/plan/parameters/lead-holes'
 import type { Ruling } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
-import type { Margin } from '@/shared/rules/finding'
+import type { Margin, Measured } from '@/shared/rules/finding'
+import { measure } from '@/shared/rules/measure'
 import { tightest } from '@/shared/rules/parts'
 import { holeOf, leadOf } from './joint-row'
 
@@ -51,6 +52,7 @@ export function clearanceOf(row: LeadHole, { wallUm, least, most, sigmas }: Clea
 /** A margin, and what to say when it is the one that decides. */
 interface Check {
   readonly margin: Margin
+  readonly measured?: Measured
   readonly says: string
 }
 
@@ -59,8 +61,12 @@ export function decidingCheck(row: LeadHole, clearance: Clearance, terms: Cleara
   const basic = windowCheck(clearance, terms)
   const others = [...entryCheck(row, clearance, terms), ...flatCheck(row, clearance, terms)]
   const margin = tightest(basic.margin, ...others.map((check) => check.margin))
-  const says = others.find((check) => check.margin === margin)?.says ?? basic.says
-  return { margin, says: `${inWords(clearance)}${says}` }
+  const deciding = others.find((check) => check.margin === margin) ?? basic
+  return {
+    margin,
+    measured: { ...measuredOf(clearance), ...deciding.measured },
+    says: `${inWords(clearance)}${deciding.says}`,
+  }
 }
 
 function windowCheck({ radial, tight, wide }: Clearance, terms: ClearanceTerms): Check {
@@ -97,6 +103,7 @@ function entryCheck(row: LeadHole, { radial }: Clearance, { basis }: ClearanceTe
   return [
     {
       margin: { found, limit: 0, unit: 'mm', direction: 'at least', guardBand: ENTRY_GUARD_MM },
+      measured: { check: 'entry', offPlace: measure(row.leadPositionMm, 'mm') },
       says: `; a lead ${formatQuantity(row.leadPositionMm, 'mm')} off its place has ${formatQuantity(found, 'mm')} left to enter`,
     },
   ]
@@ -109,6 +116,7 @@ function flatCheck(row: LeadHole, { hole }: Clearance, { flatGap }: ClearanceTer
   return [
     {
       margin: { found, limit: flatGap.value, unit: 'mm', direction: 'at most', guardBand },
+      measured: { check: 'flat lead' },
       says: `; the hole is ${formatQuantity(found, 'mm')} wider than the flat lead is thick`,
     },
   ]
@@ -116,6 +124,14 @@ function flatCheck(row: LeadHole, { hole }: Clearance, { flatGap }: ClearanceTer
 
 /** Sums of decimals carry binary dust; a tenth of a nanometre decides nothing. */
 export const clean = (mm: number): number => Number(mm.toFixed(7))
+
+const measuredOf = ({ radial: { worstCase, rootSumSquare }, tight, wide }: Clearance): Measured => ({
+  leastAtWorst: measure(clean(worstCase.leastMm), 'mm'),
+  mostAtWorst: measure(clean(worstCase.mostMm), 'mm'),
+  leastRootSumSquare: measure(clean(rootSumSquare.leastMm), 'mm'),
+  mostRootSumSquare: measure(clean(rootSumSquare.mostMm), 'mm'),
+  outside: measure(tight + wide, 'per million'),
+})
 
 function inWords({ radial: { worstCase, rootSumSquare }, tight, wide }: Clearance): string {
   const range = (least: number, most: number): string =>

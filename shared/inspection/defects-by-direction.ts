@@ -10,6 +10,7 @@ import type { DefectRecord } from './defect-record'
 
 /** Joints sorted into classes by how they lie, with the test whether one class is worse. */
 export interface DirectionComparison {
+  readonly key: 'rows' | 'place'
   readonly title: string
   readonly classes: readonly DefectsByClass[]
   /** Absent while no defect falls into these classes. */
@@ -36,16 +37,19 @@ export function defectsByDirection(
   places: readonly ComponentPlace[],
   boardLengthMm: number | undefined,
 ): DirectionComparison[] {
-  const comparisons: [string, Place][] = [['Way the rows lie', ({ row }) => BY_ROW[row]]]
+  const comparisons: [DirectionComparison['key'], string, Place][] = [
+    ['rows', 'Way the rows lie', ({ row }) => BY_ROW[row]],
+  ]
   if (boardLengthMm !== undefined)
     comparisons.push([
+      'place',
       'Place along the travel',
       ({ xMm }) =>
         xMm === undefined ? undefined : xMm >= boardLengthMm / 2 ? 'leading half' : 'trailing half',
     ])
-  return comparisons.flatMap(([title, classOf]) => {
+  return comparisons.flatMap(([key, title, classOf]) => {
     const classes = classesOf(record, holes, places, classOf)
-    return classes.length < 2 ? [] : [{ title, classes, effect: directionEffect(classes) }]
+    return classes.length < 2 ? [] : [{ key, title, classes, effect: directionEffect(classes) }]
   })
 }
 

@@ -17,9 +17,16 @@ export type CalibrationStanding =
   | {
       readonly stands: false
       readonly proven: boolean
+      readonly reason: CalibrationDoubt
+      /** The day the reason rests on: when it was due, or found outside. */
+      readonly since?: string
+      /** The reason, of the instrument by its tag where it is on file, else of the reading. */
       readonly says: string
       readonly instrument?: Instrument
     }
+
+export type CalibrationDoubt =
+  'unnamed' | 'not on file' | 'ran out' | 'not yet calibrated' | 'found outside' | 'out of use'
 
 /**
  * The standing of an instrument on the date of a test. It stands when a
@@ -31,9 +38,16 @@ export function calibrationStanding(
   date: string,
   file: InstrumentFile,
 ): CalibrationStanding {
-  if (instrumentId === null) return { stands: false, proven: false, says: 'names no instrument' }
+  if (instrumentId === null)
+    return { stands: false, proven: false, reason: 'unnamed', says: 'names no instrument' }
   const instrument = byId(file.instruments).get(instrumentId)
-  if (!instrument) return { stands: false, proven: true, says: 'names an instrument that is not on file' }
+  if (!instrument)
+    return {
+      stands: false,
+      proven: true,
+      reason: 'not on file',
+      says: 'names an instrument that is not on file',
+    }
 
   const certificates = certificatesOf(instrument, file.calibrations)
   const covering = certificates.find(({ calibratedOn, dueOn }) => calibratedOn <= date && date <= dueOn)
@@ -43,11 +57,18 @@ export function calibrationStanding(
   const next = after[0]
   if (next?.found === 'outside') {
     const says = `${instrument.tag} was found outside its limits on ${next.calibratedOn}, after the reading`
-    return { stands: false, proven: true, says, instrument }
+    return {
+      stands: false,
+      proven: true,
+      reason: 'found outside',
+      since: next.calibratedOn,
+      says,
+      instrument,
+    }
   }
   if (instrument.outOfUse && next?.found !== 'within') {
     const says = `${instrument.tag} is out of use, and no later calibration says how it was found`
-    return { stands: false, proven: false, says, instrument }
+    return { stands: false, proven: false, reason: 'out of use', says, instrument }
   }
   return { stands: true, instrument }
 }
@@ -70,10 +91,16 @@ function uncovered(instrument: Instrument, date: string, certificates: readonly 
   const earlier = certificates.filter(({ calibratedOn }) => calibratedOn <= date)
   const lapsed = earlier[earlier.length - 1]
   if (lapsed) {
-    return { stands: false, proven: true, says: `${instrument.tag} was due on ${lapsed.dueOn}` } as const
+    return {
+      stands: false,
+      proven: true,
+      reason: 'ran out',
+      since: lapsed.dueOn,
+      says: `${instrument.tag} was due on ${lapsed.dueOn}`,
+    } as const
   }
   const says = `${instrument.tag} has no certificate on file before ${certificates[0]?.calibratedOn ?? date}`
-  return { stands: false, proven: false, says } as const
+  return { stands: false, proven: false, reason: 'not yet calibrated', says } as const
 }
 
 /** Look-ups by id and by tag, kept for as long as their list is. */

@@ -19,5 +19,10 @@ function ironChecks(log: Log, iron: string, rows: readonly number[], file: Instr
   const checks = daysChecked(log, instants, file)
   const last = rows[rows.length - 1]
   const withdrawn = last !== undefined && log.readings.columns['state']?.[last] === 'withdrawn'
-  return { subject: `iron ${iron}`, checks, until: withdrawn ? checks[checks.length - 1] : undefined }
+  return {
+    subject: `iron ${iron}`,
+    about: { log: log.code, iron },
+    checks,
+    until: withdrawn ? checks[checks.length - 1] : undefined,
+  }
 }

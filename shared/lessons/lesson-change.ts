@@ -4,19 +4,11 @@ import { findLimit } from '@/shared/catalogue/standard-plan'
 import { isStricter } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 
-/** A lesson names itself at the end of what an item asks, so the item's own words are a little shorter. */
-const MOST_ASKED = 440
-
 /** What later programmes get: an item of their plan, or a stricter company limit. */
 export const lessonChangeSchema = z.discriminatedUnion('kind', [
   z.strictObject({
     kind: z.literal('item'),
-    item: addedItemSchema
-      .refine(({ asks }) => asks.length <= MOST_ASKED, {
-        path: ['asks'],
-        error: `What the item settles has at most ${MOST_ASKED} characters.`,
-      })
-      .transform(storedItem),
+    item: addedItemSchema.transform(storedItem),
   }),
   z.strictObject({
     kind: z.literal('limit'),

@@ -1,3 +1,4 @@
+import type { LessonRef } from '@/shared/plan/lesson-ref'
 import type { LessonChange } from './lesson-change'
 
 /** What a lesson was learnt from, with its words at the time. */
@@ -34,8 +35,10 @@ export interface Lesson {
 }
 
 /** "LX-41, lesson 2". */
-export const lessonName = ({ programme, number }: Pick<Lesson, 'programme' | 'number'>): string =>
-  `${programme}, lesson ${number}`
+export const lessonName = ({ programme, number }: LessonRef): string => `${programme}, lesson ${number}`
+
+/** Where an item or a limit that a lesson brought comes from, as a sentence. */
+export const learntIn = (lesson: LessonRef): string => `Learnt in ${lessonName(lesson)}.`
 
 /** In the order of what wants a hand. */
 export const LESSON_STANDINGS = ['proposed', 'accepted', 'retired', 'declined'] as const

@@ -1,20 +1,17 @@
+import { LESSONS_DOCUMENT } from '@/shared/plan/lessons-document'
 import { findLimit } from '@/shared/catalogue/standard-plan'
 import type { StoredItem } from '@/shared/catalogue/added-item'
 import type { Requirement } from '@/shared/plan/requirement'
 import { lessonName, type Lesson } from './lesson'
 import { sameChange } from './lesson-change'
-import { LESSONS_DOCUMENT } from '@/shared/plan/lessons-document'
-
-/** The lesson that an item of a plan was brought by, from what it asks. */
-export const lessonBehindItem = (asks: string): string | undefined =>
-  / \(Learnt in (.+, lesson \d+)\.\)$/.exec(asks)?.[1]
+import type { LessonRef } from '@/shared/plan/lesson-ref'
 
 /** What a programme is opened with beyond the standard plan. */
 export interface OpeningChanges {
-  readonly items: readonly { readonly key: string; readonly item: StoredItem; readonly lesson: string }[]
+  readonly items: readonly { readonly key: string; readonly item: StoredItem; readonly lesson: LessonRef }[]
   readonly requirements: readonly (Omit<Requirement, 'id'> & {
     readonly acceptedById: string
-    readonly lesson: string
+    readonly lesson: LessonRef
   })[]
 }
 
@@ -36,8 +33,8 @@ export function openingChanges(lessons: readonly Lesson[]): OpeningChanges {
   return {
     items: items.map(({ lesson, item }, position) => ({
       key: `own-${position + 1}`,
-      item: { ...item, asks: `${item.asks} (Learnt in ${lessonName(lesson)}.)` },
-      lesson: lessonName(lesson),
+      item,
+      lesson: refTo(lesson),
     })),
     requirements: accepted.flatMap(({ change, decided, ...lesson }) =>
       change.kind === 'limit' && findLimit(change.limit) && decided
@@ -51,10 +48,12 @@ export function openingChanges(lessons: readonly Lesson[]): OpeningChanges {
               relaxes: false,
               reason: lesson.learnt.slice(0, 1000),
               acceptedById: decided.byId,
-              lesson: lessonName(lesson),
+              lesson: refTo(lesson),
             },
           ]
         : [],
     ),
   }
 }
+
+const refTo = ({ programme, number }: LessonRef): LessonRef => ({ programme, number })

@@ -2,8 +2,9 @@ import { calibrationStanding, type InstrumentFile } from '@/shared/instruments/c
 import { addDays, dateOf, daysBetween } from '@/shared/quantity/calendar'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Log } from '@/shared/records/log'
-import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
+import { undetermined, type Judged, type Part, type About } from '@/shared/rules/finding'
 import { decidingPart } from '@/shared/rules/parts'
+import { count } from '@/shared/rules/measure'
 
 /** A day of work and the newest check on or before it. */
 interface Coverage {
@@ -14,6 +15,7 @@ interface Coverage {
 /** One thing that is checked: the days of its checks, ascending, and the span in which it was in use. */
 export interface Checked {
   readonly subject: string
+  readonly about: About
   readonly checks: readonly string[]
   /** In use from here on; from the first day of work when it is not said. */
   readonly from?: string
@@ -70,6 +72,7 @@ export function judgeSchedule(question: {
   if (subjects.length === 0)
     return {
       verdict: 'fails',
+      measured: { checks: count(0), workSince: days[0]! },
       found: `${check}: none is recorded, yet ${work} was done from ${days[0]} on.`,
       limit,
       working: [],
@@ -89,13 +92,18 @@ export function judgeSchedule(question: {
 }
 
 function partOf(
-  { subject, checks, from = '', until = '9999-12-31' }: Checked,
+  { subject, about, checks, from = '', until = '9999-12-31' }: Checked,
   days: readonly string[],
   mostDays: number,
 ): Part {
   const inUse = days.filter((day) => from <= day && day <= until)
   if (inUse.length === 0)
-    return { subject, verdict: 'not applicable', found: 'no work was done with it since its first check.' }
+    return {
+      subject,
+      about,
+      verdict: 'not applicable',
+      found: 'no work was done with it since its first check.',
+    }
   const coverage = coverageOf(inUse, checks)
   const uncovered = coverage.filter(
     ({ checkedOn, day }) => !(checkedOn !== undefined && daysBetween(checkedOn, day) <= mostDays),
@@ -105,7 +113,9 @@ function partOf(
     const age = first.checkedOn === undefined ? undefined : daysBetween(first.checkedOn, first.day)
     return {
       subject,
+      about,
       verdict: 'fails',
+      measured: { firstUncovered: first.day, uncovered: count(uncovered.length, 'days') },
       found:
         age === undefined
           ? `work was done on ${first.day} before any check.`
@@ -123,7 +133,9 @@ function partOf(
   const oldest = Math.max(...coverage.map(({ checkedOn, day }) => daysBetween(checkedOn!, day)))
   return {
     subject,
+    about,
     verdict: 'meets',
+    measured: { newestCheck: newest.checkedOn ?? '' },
     found: `every day of work was covered; the newest check is of ${newest.checkedOn}, the oldest in use was ${oldest} days old.`,
     margin: { found: oldest, limit: mostDays, unit: 'days', direction: 'at most', guardBand: 0 },
   }

@@ -1,4 +1,5 @@
 import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
+import type { Log } from '@/shared/records/log'
 import { dateOf } from '@/shared/quantity/calendar'
 import type { InstrumentFile } from '@/shared/instruments/calibration-status'
 import type { LogSeries } from './log-series'
@@ -6,6 +7,7 @@ import { excursionsFrom, marginIn, windowInWords, type ProcessWindow } from './l
 import { instrumentDoubt, intervalInWords, runsPart, type Work } from './runs-held'
 import { answerTo, OUTSIDE_WINDOW, type SignalAnswer } from './signal-answers'
 import type { Judged, Part } from '@/shared/rules/finding'
+import { measure, count } from '@/shared/rules/measure'
 import { spokenByWorst } from '@/shared/rules/worst-part'
 
 interface Question {
@@ -60,6 +62,14 @@ export function judgeLoggedWindow(question: Question): Omit<Judged, 'working' | 
   }
 }
 
+type Subject = Pick<Part, 'subject' | 'about'>
+
+/** A log as what a part is about, or one thing read from it: the key and the words for that. */
+export const logSubject = ({ code }: Log, of?: { readonly key: string; readonly words: string }): Subject =>
+  of
+    ? { subject: `Log ${code}, ${of.words}`, about: { log: code, of: of.key } }
+    : { subject: `Log ${code}`, about: { log: code } }
+
 /**
  * One series against its window: the newest value, the excursions before it, and
  * the instrument that read the newest: every other reading that a run rests on is
@@ -68,7 +78,7 @@ export function judgeLoggedWindow(question: Question): Omit<Judged, 'working' | 
 export function judgeSeries(
   series: LogSeries,
   { window, answers, instruments, mend }: Pick<Question, 'window' | 'answers' | 'instruments' | 'mend'>,
-  subject = `Log ${series.log.code}`,
+  named: Subject = logSubject(series.log),
 ): Part {
   const { log, instants, values } = series
   const last = values.length - 1
@@ -79,11 +89,13 @@ export function judgeSeries(
     ? formatAgainst(newest, margin.limit, window.unit).found
     : formatQuantity(newest, window.unit)
   const reading = `${printed} on ${on} (log ${log.code})`
+  const measured = { newest: measure(newest, window.unit), on }
 
   if (verdict === 'fails')
     return {
-      subject,
+      ...named,
       verdict,
+      measured,
       found: `${reading} lies outside.`,
       margin,
       remedy: remedyFrom(mend?.(newest, series)),
@@ -96,8 +108,9 @@ export function judgeSeries(
   if (firstOpen) {
     const since = new Date(instants[firstOpen.first]!).toISOString()
     return {
-      subject,
+      ...named,
       verdict: 'fails',
+      measured: { ...measured, unanswered: count(open.length), since },
       found: `${reading} lies inside, but ${counted(open.length, 'earlier excursion')} from ${since.slice(0, 10)} on went unanswered.`,
       margin,
       remedy: {
@@ -108,15 +121,17 @@ export function judgeSeries(
   const doubt = instrumentDoubt(series, last, window, instruments)
   if (doubt !== undefined)
     return {
-      subject,
+      ...named,
       verdict: 'undetermined',
+      measured,
       found: `${reading} proves nothing: ${doubt}.`,
       margin,
       remedy: { says: 'Read it again with an instrument in calibration, named in the log.' },
     }
   return {
-    subject,
+    ...named,
     verdict,
+    measured,
     found: `${reading} lies inside${verdict === 'marginal' ? ', close to a limit' : ''}.`,
     margin,
   }
@@ -124,4 +139,4 @@ export function judgeSeries(
 
 const remedyFrom = (says: string | undefined): Part['remedy'] => (says === undefined ? undefined : { says })
 
-const counted = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? '' : 's'}`
+const counted = (times: number, noun: string): string => `${times} ${noun}${times === 1 ? '' : 's'}`

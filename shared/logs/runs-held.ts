@@ -3,7 +3,8 @@ import type { Ruling } from '@/shared/plan/requirement'
 import { dateOf } from '@/shared/quantity/calendar'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { SolderingRun } from '@/shared/records/soldering-work'
-import type { Part } from '@/shared/rules/finding'
+import type { Measured, Part } from '@/shared/rules/finding'
+import { measure, count } from '@/shared/rules/measure'
 import { namedRuling } from '@/shared/rules/ruling-source'
 import type { LogSeries } from './log-series'
 import { excursionsFrom, marginIn, type ProcessWindow } from './logged-window'
@@ -33,7 +34,7 @@ export const intervalInWords = ({ interval }: Pick<Work, 'interval'>): string =>
   `A reading no more than ${formatQuantity(interval.value, 'h')} before each run (${namedRuling(interval)}).`
 
 /** What became of one run, worst first. */
-type Standing = { readonly outside: boolean; readonly says: string } | undefined
+type Standing = { readonly outside: boolean; readonly says: string; readonly measured?: Measured } | undefined
 
 /**
  * Whether every run was soldered inside the window: a reading of its line before
@@ -47,10 +48,10 @@ export function runsPart(
   held: Held,
 ): Part {
   const own = runs.filter(({ skill }) => skills.includes(skill))
-  const subject = 'Soldering runs'
+  const subject = { subject: 'Soldering runs', about: { matter: 'soldering runs' } }
   if (own.length === 0)
     return {
-      subject,
+      ...subject,
       verdict: 'undetermined',
       found: `no ${called} is recorded yet: there is no day of work to hold the readings against.`,
       remedy: { says: `Record the runs of ${called}, each with its day and line.` },
@@ -64,23 +65,27 @@ export function runsPart(
   const first = shown[0]
   if (!first)
     return {
-      subject,
+      ...subject,
       verdict: 'meets',
+      measured: { runs: count(own.length) },
       found: `all ${own.length} had a reading inside, in time before them.`,
     }
   const named = runsInWords(shown.map(({ run }) => run))
+  const measured = { runs: runsMeasured(shown.map(({ run }) => run)), ...first.standing!.measured }
   return outside.length > 0
     ? {
-        subject,
+        ...subject,
         verdict: 'fails',
+        measured,
         found: `${named}: ${first.standing!.says}.`,
         remedy: {
           says: 'Answer the excursion: what caused it, and what became of the boards of these runs.',
         },
       }
     : {
-        subject,
+        ...subject,
         verdict: 'undetermined',
+        measured,
         found: `${named}: ${first.standing!.says} (${judged.length} of ${own.length} runs).`,
         remedy: {
           says: `Record the readings that were taken; from now on read no more than ${formatQuantity(interval.value, 'h')} before the work. Where none was taken, quality decides what that work is worth.`,
@@ -107,12 +112,19 @@ function standingOf(
   if (beyond)
     return {
       outside: true,
+      measured: readingMeasured(beyond, held.window),
       says: `${inWords(beyond, held.window)} lay outside and went unanswered`,
     }
   const doubts = found.readings.map((reading) => doubtOf(reading, held))
   // One reading that can be believed is enough; of several doubtful ones the first is told.
   return doubts.includes(undefined) ? undefined : { outside: false, says: doubts[0]! }
 }
+
+const readingMeasured = ({ series, at }: ReadingOfRun, { unit }: ProcessWindow): Measured => ({
+  reading: measure(series.values[at]!, unit),
+  log: series.log.code,
+  on: dateOf(series.instants[at]!),
+})
 
 const inWords = ({ series, at }: ReadingOfRun, { unit }: ProcessWindow): string =>
   `${formatQuantity(series.values[at]!, unit)} of log ${series.log.code} on ${dateOf(series.instants[at]!)}`
@@ -160,13 +172,15 @@ function openExcursionsOf(logs: readonly LogSeries[], { window, answers }: Held)
   )
 }
 
+/** The days of runs, each with its line, once and in order. */
+export const runsMeasured = (runs: readonly SolderingRun[]): string[] =>
+  [...new Set(runs.map(({ doneOn, line }) => (line === undefined ? doneOn : `${doneOn} (${line})`)))].sort()
+
 const MOST_NAMED = 4
 
 /** "2026-12-01 (Line 1), 2026-12-02 and 3 more". */
 export function runsInWords(runs: readonly SolderingRun[]): string {
-  const names = [
-    ...new Set(runs.map(({ doneOn, line }) => (line === undefined ? doneOn : `${doneOn} (${line})`))),
-  ].sort()
+  const names = runsMeasured(runs)
   const rest = names.length - MOST_NAMED
   const listed = names.slice(0, MOST_NAMED).join(', ')
   return rest > 0 ? `${listed} and ${rest} more` : listed

@@ -1,14 +1,12 @@
-import { rulingOn, type Limit, type Ruling } from '@/shared/plan/requirement'
+import { isStatedLayer, rulingOn, type Limit, type Ruling } from '@/shared/plan/requirement'
 
 /**
  * A ruling worked out again under another default: the value of the edition the
  * programme chose. The programme's own layers keep their weight.
  */
 export function rulingUnder(ruling: Ruling, byDefault: Limit['byDefault']): Ruling {
-  const own = ruling.layers
-    .filter(({ clause }) => clause !== 'default')
-    .map((layer) => ({ ...layer, id: layer.document, limit: ruling.limit.key, reason: '' }))
-  const again = rulingOn({ ...ruling.limit, byDefault }, own)
+  const stated = ruling.layers.filter(isStatedLayer).map((layer) => ({ ...layer, limit: ruling.limit.key }))
+  const again = rulingOn({ ...ruling.limit, byDefault }, stated)
   const looser =
     ruling.limit.direction === 'at most'
       ? again.value > ruling.limit.byDefault.value

@@ -1,2 +1,2 @@
-/** The document that a requirement brought by a lesson names; its clause is the lesson. The installation keeps it itself. */
+/** The document that a requirement brought by a lesson names, for people to read; its clause names the lesson. */
 export const LESSONS_DOCUMENT = 'Lessons learnt'

@@ -1,5 +1,6 @@
 import type { Unit } from '@/shared/quantity/unit'
 import type { Source } from '@/shared/sources/source'
+import type { LessonRef } from './lesson-ref'
 
 /** Where a limit may come from, highest authority first. */
 export const AUTHORITIES = ['customer', 'standard', 'company', 'common practice'] as const
@@ -30,7 +31,12 @@ export interface Requirement {
   /** The document expressly permits the looser value against the layers below it. */
   readonly relaxes: boolean
   readonly reason: string
+  /** The lesson that brought it when the programme was opened; null where the programme stated it itself. */
+  readonly lesson: LessonRef | null
 }
+
+/** As much of a requirement as decides which layer rules. */
+export type Demand = Omit<Requirement, 'reason'>
 
 /** The layers on one limit, and which of them rules. */
 export interface Ruling {
@@ -38,6 +44,8 @@ export interface Ruling {
   readonly value: number
   readonly authority: Authority
   readonly document: string
+  /** Whether the default rules or a layer that the programme states. */
+  readonly kind: Layer['kind']
   /** The ruling value is looser than the default. */
   readonly relaxed: boolean
   /** Every layer, the default included, highest authority first. */
@@ -45,14 +53,27 @@ export interface Ruling {
   /** Two layers of the same authority disagree. */
   readonly conflict: boolean
 }
-export interface Layer {
+
+interface LayerTerms {
   readonly authority: Authority
   readonly document: string
-  readonly clause: string
   readonly value: number
   readonly relaxes: boolean
   readonly rules: boolean
 }
+/** What a limit starts with, from the source it names. */
+interface DefaultLayer extends LayerTerms {
+  readonly kind: 'default'
+}
+/** What the programme states, or a lesson brought into it. */
+interface StatedLayer extends LayerTerms {
+  readonly kind: 'stated'
+  /** The requirement's id. */
+  readonly id: string
+  readonly clause: string
+  readonly lesson: LessonRef | null
+}
+export type Layer = DefaultLayer | StatedLayer
 
 export const limit = (definition: Omit<Limit, 'source'>): Limit => ({ source: 'limit', ...definition })
 
@@ -60,18 +81,11 @@ export const limit = (definition: Omit<Limit, 'source'>): Limit => ({ source: 'l
  * Which layer rules: the strictest of all, except that a layer which expressly
  * relaxes sets aside every layer of lower authority first.
  */
-export function rulingOn(definition: Limit, requirements: readonly Requirement[]): Ruling {
+export function rulingOn(definition: Limit, requirements: readonly Demand[]): Ruling {
   const own = requirements.filter((requirement) => requirement.limit === definition.key)
-  const layers: Omit<Layer, 'rules'>[] = [
-    ...own.map(({ authority, document, clause, value, relaxes }) => ({
-      authority,
-      document,
-      clause,
-      value,
-      relaxes,
-    })),
-    { ...byDefaultLayer(definition) },
-  ].sort((a, b) => rank(a.authority) - rank(b.authority))
+  const layers = [...own.map(statedLayer), defaultLayer(definition)].sort(
+    (a, b) => rank(a.authority) - rank(b.authority),
+  )
 
   const relaxing = layers.find((layer) => layer.relaxes)
   const inForce = relaxing
@@ -85,6 +99,7 @@ export function rulingOn(definition: Limit, requirements: readonly Requirement[]
     value: ruling.value,
     authority: ruling.authority,
     document: ruling.document,
+    kind: ruling.kind,
     relaxed: isStricter(definition, definition.byDefault.value, ruling.value),
     layers: layers.map((layer) => ({ ...layer, rules: layer === ruling })),
     conflict: layers.some((a) =>
@@ -99,13 +114,34 @@ export const isStricter = (definition: Limit, value: number, other: number): boo
 
 const rank = (authority: Authority): number => AUTHORITIES.indexOf(authority)
 
-const byDefaultLayer = ({ byDefault }: Limit): Omit<Layer, 'rules'> => ({
+const statedLayer = ({
+  id,
+  authority,
+  document,
+  clause,
+  value,
+  relaxes,
+  lesson,
+}: Demand): Omit<StatedLayer, 'rules'> => ({
+  kind: 'stated',
+  id,
+  authority,
+  document,
+  clause,
+  value,
+  relaxes,
+  lesson,
+})
+
+const defaultLayer = ({ byDefault }: Limit): Omit<DefaultLayer, 'rules'> => ({
+  kind: 'default',
   authority: byDefault.authority,
   document: byDefault.from.cite,
-  clause: 'default',
   value: byDefault.value,
   relaxes: false,
 })
 
+export const isStatedLayer = (layer: Layer): layer is StatedLayer => layer.kind === 'stated'
+
 /** Whether the programme states this limit itself: more than the default stands behind it. */
-export const isStated = ({ layers }: Pick<Ruling, 'layers'>): boolean => layers.length > 1
+export const isStated = ({ layers }: Pick<Ruling, 'layers'>): boolean => layers.some(isStatedLayer)

@@ -1,6 +1,7 @@
 import type { Column } from '@/shared/columns/column'
 import { kindOf } from '@/shared/columns/column-kinds'
 import type { Parameter } from './parameter'
+import { sameValue } from './same-value'
 
 type Row = Readonly<Record<string, unknown>>
 
@@ -14,7 +15,7 @@ const cellInWords = (column: Column, value: unknown): string =>
  * came and went. Empty when nothing differs.
  */
 export function valueDifference({ shape }: Parameter, before: unknown, now: unknown): string[] {
-  if (JSON.stringify(before ?? null) === JSON.stringify(now ?? null)) return []
+  if (sameValue(before ?? null, now ?? null)) return []
   if (shape.kind === 'field')
     return [`${cellInWords(shape.column, before)} → ${cellInWords(shape.column, now)}`]
   const [was, is] = [rowsOf(before), rowsOf(now)]
@@ -44,9 +45,9 @@ function rowDifferences(
   is: readonly Row[],
 ): string[] {
   const without = (rows: readonly Row[], others: readonly Row[]) => {
-    const left = others.map((row) => JSON.stringify(row))
+    const left = [...others]
     return rows.filter((row) => {
-      const found = left.indexOf(JSON.stringify(row))
+      const found = left.findIndex((other) => sameValue(row, other))
       if (found >= 0) left.splice(found, 1)
       return found < 0
     })

@@ -1,25 +1,24 @@
 import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
-import { lotName } from '@/shared/records/lot-identity'
+import { lotName, aboutLot } from '@/shared/records/lot-identity'
 import { PLATING_PLACES } from '@/shared/methods/plating-thickness'
 import { verdictOn, worstVerdict, type Margin, type Part, type WorkingLine } from '@/shared/rules/finding'
 import type { ToleranceContent } from '@/shared/statistics/tolerance/tolerance-content'
 import { memory } from '@/shared/memo'
 import type { PlatingReadings } from './plating-readings'
-import {
-  FOR_INFORMATION,
-  platingWindow,
-  type PlatingSpecification,
-  type PlatingWindow,
-} from './plating-window'
+import { platingWindow, type PlatingSpecification, type PlatingWindow, hasWindow } from './plating-window'
 import { toleranceShown, type ToleranceLimit, type ToleranceShown } from './tolerance-shown'
+import { measure, count } from '@/shared/rules/measure'
 
 /** Where no uncertainty is stated, a twentieth of the limit stands in for it. */
 const GUARD_SHARE = 0.05
 /** Copper on a hole wall thinner than this share of its least is taken as missing (MIL-PRF-31032/1B 3.6.4.1). */
 const VOID_SHARE = 0.8
 
-export const groupName = ({ lot, deposit, place }: PlatingReadings): string =>
-  `${lotName(lot)}, ${deposit}, ${PLATING_PLACES[place].label.toLowerCase()}`
+/** What is judged: one deposit at one kind of place of a lot. */
+const groupSubject = ({ lot, deposit, place }: PlatingReadings) => ({
+  subject: `${lotName(lot)}, ${deposit}, ${PLATING_PLACES[place].label.toLowerCase()}`,
+  about: { ...aboutLot(lot), deposit, place },
+})
 
 /** A group's part of the finding, and the numbers behind it. */
 export interface JudgedGroup {
@@ -34,9 +33,9 @@ export function judgePlatingGroup(
   content: ToleranceContent,
 ): JudgedGroup {
   const window = platingWindow(group, specification)
-  if (typeof window === 'string') {
-    const verdict = window.endsWith(FOR_INFORMATION) ? 'meets' : 'undetermined'
-    return { part: { subject: groupName(group), verdict, found: window }, working: [] }
+  if (!hasWindow(window)) {
+    const verdict = window.asksNothing ? 'meets' : 'undetermined'
+    return { part: { ...groupSubject(group), verdict, found: window.says }, working: [] }
   }
   const { leastUm, mostUm, document } = window
   return knownGroups(group, [leastUm, mostUm, document, content.coverage, content.confidence], () =>
@@ -47,16 +46,16 @@ export function judgePlatingGroup(
 const knownGroups = memory<PlatingReadings, JudgedGroup>(2)
 
 function judgeAgainst(window: PlatingWindow, group: PlatingReadings, content: ToleranceContent): JudgedGroup {
-  const subject = groupName(group)
+  const subject = groupSubject(group)
   const thin = voids(group, window)
-  if (thin !== undefined) return { part: { subject, ...thin }, working: [] }
+  if (thin !== undefined) return { part: { ...subject, ...thin }, working: [] }
   const sides = sidesOf(group, window, content)
   const verdict = worstVerdict(sides.map(({ judged }) => judged.verdict))
   const worst = sides.find(({ judged }) => judged.verdict === verdict)!
-  return { part: { subject, ...worst.judged }, working: workingOf(worst, window, content) }
+  return { part: { ...subject, ...worst.judged }, working: workingOf(worst, window, content) }
 }
 
-type SideJudged = Omit<Part, 'subject'>
+type SideJudged = Omit<Part, 'subject' | 'about'>
 
 interface Side {
   readonly limit: ToleranceLimit
@@ -85,8 +84,19 @@ function judgeShown(
   limit: ToleranceLimit,
   content: ToleranceContent,
 ): SideJudged {
+  const measured = {
+    readings: count(shown.readings),
+    specimens: count(specimens),
+    mean: measure(shown.mean, 'µm'),
+    ...(shown.bound !== undefined && {
+      standardDeviation: measure(shown.standardDeviation, 'µm'),
+      coverage: measure(content.coverage * 100, '%'),
+      confidence: measure(content.confidence * 100, '%'),
+    }),
+  }
   if (shown.bound === undefined) {
     return {
+      measured,
       verdict: shown.outcome === 'outside' ? 'fails' : 'undetermined',
       found: `a single reading of ${formatQuantity(shown.mean, 'µm', 3)} shows no spread.`,
       remedy: { says: 'Measure more places, on more than one specimen.' },
@@ -105,16 +115,16 @@ function judgeShown(
     direction: limit.side === 'lower' ? 'at least' : 'at most',
     guardBand: uncertaintyUm ?? GUARD_SHARE * limit.value,
   }
-  if (shown.outcome === 'too few') return tooFew(shown, says, margin)
+  if (shown.outcome === 'too few') return { ...tooFew(shown, says, margin), measured }
   if (shown.outcome === 'outside') {
     const found = `${says}: too ${asked === 'least' ? 'thin' : 'thick'}.`
-    return { verdict: 'fails', found, margin, remedy: shiftNeeded(shown, limit) }
+    return { verdict: 'fails', found, margin, measured, remedy: shiftNeeded(shown, limit) }
   }
   if (shown.standardDeviation === 0) {
     const found = `${says}; all readings are alike: the instrument is too coarse to show the spread.`
-    return { verdict: 'marginal', found, margin }
+    return { verdict: 'marginal', found, margin, measured }
   }
-  return { verdict: verdictOn(margin), found: `${says}.`, margin }
+  return { verdict: verdictOn(margin), found: `${says}.`, margin, measured }
 }
 
 const tooFew = ({ readings, enough }: ToleranceShown, says: string, margin: Margin): SideJudged => ({
@@ -151,6 +161,7 @@ function voids(group: PlatingReadings, { leastUm }: PlatingWindow): SideJudged |
   const pair = formatAgainst(thinnest, margin.limit, 'µm')
   return {
     verdict: 'fails',
+    measured: { check: 'void' },
     found: `thinnest copper ${pair.found}, under ${pair.limit} (80 % of the least): counts as a void.`,
     margin,
     remedy: { says: 'Reject the lot: a void in the wall cannot be mended.' },

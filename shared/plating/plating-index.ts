@@ -1,4 +1,4 @@
-import { isUsable, lotName, partKey } from '@/shared/records/lot-identity'
+import { isUsable, lotName, partKey, aboutLot } from '@/shared/records/lot-identity'
 import type { Lot } from '@/shared/records/lot'
 import { PLATING_PLACES } from '@/shared/methods/plating-thickness'
 import type { Inputs } from '@/shared/rules/rule'
@@ -6,8 +6,9 @@ import { cpkLowerBound } from '@/shared/statistics/capability/intervals'
 import { mean, standardDeviation } from '@/shared/statistics/sample-moments'
 import { platingOf, type PlatingReadings } from './plating-readings'
 import { specificationFrom, type platingReads } from './plating-reads'
-import { platingWindow } from './plating-window'
+import { platingWindow, hasWindow } from './plating-window'
 import { demandsFrom, type StandingInputs } from '@/shared/sampling/sampling-reads'
+import type { About } from '@/shared/rules/finding'
 
 /** Fewer readings than this leave an index anywhere between good and bad. */
 export const FEWEST_READINGS = 10
@@ -15,6 +16,9 @@ export const FEWEST_READINGS = 10
 /** How far one supplier's plating of one deposit at one place keeps from its minimum. */
 export interface PlatingIndex {
   readonly subject: string
+  /** The deposit and the place, in words. */
+  readonly where: string
+  readonly about: About
   /** The lots whose readings are taken together. */
   readonly lots: readonly Lot[]
   readonly readings: number
@@ -38,7 +42,7 @@ export function platingIndexes(
   const groups = inputs.lots.filter(isUsable).flatMap((lot) => platingOf(lot, demands).groups)
   return pooled(groups).flatMap((series) => {
     const window = platingWindow(series[0]!, specification)
-    return typeof window === 'string' ? [] : [indexOf(series, window.leastUm, confidence)]
+    return !hasWindow(window) ? [] : [indexOf(series, window.leastUm, confidence)]
   })
 }
 
@@ -61,6 +65,12 @@ function indexOf(series: readonly PlatingReadings[], leastUm: number, confidence
   const readings = series.flatMap(({ thicknessesUm }) => thicknessesUm)
   return {
     subject: series.length === 1 ? `${lotName(lot)}, ${where}` : `${lot.supplier}, ${lot.part}, ${where}`,
+    where,
+    about: {
+      ...(series.length === 1 ? aboutLot(lot) : { supplier: lot.supplier, part: lot.part }),
+      deposit,
+      place,
+    },
     lots: series.map((one) => one.lot),
     readings: readings.length,
     leastUm,

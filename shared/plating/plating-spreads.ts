@@ -7,7 +7,7 @@ import type { ToleranceContent } from '@/shared/statistics/tolerance/tolerance-c
 import { platingInputsOf } from './plating-inputs-of'
 import { platingOf, type PlatingReadings } from './plating-readings'
 import { specificationFrom } from './plating-reads'
-import { platingWindow, type PlatingWindow } from './plating-window'
+import { platingWindow, type PlatingWindow, hasWindow } from './plating-window'
 import { demandsFrom } from '@/shared/sampling/sampling-reads'
 
 /** What a lot's readings of one deposit at one place show, beside what is specified. */
@@ -34,8 +34,7 @@ export function platingSpreads(facts: Facts, content: ToleranceContent): Plating
     .flatMap((group) => {
       const window = platingWindow(group, specification)
       const { thicknessesUm } = group
-      if (typeof window === 'string' || thicknessesUm.length < 2 || !thicknessesUm.every(Number.isFinite))
-        return []
+      if (!hasWindow(window) || thicknessesUm.length < 2 || !thicknessesUm.every(Number.isFinite)) return []
       const bounds = {
         lower: lowerToleranceBound(thicknessesUm, content),
         upper: upperToleranceBound(thicknessesUm, content),

@@ -21,28 +21,38 @@ export interface PlatingWindow {
   readonly document: string
 }
 
-/** How a reason ends when nothing is asked of the readings. */
-export const FOR_INFORMATION = 'kept for information.'
+/** Why the specification has no window: it asks nothing, or has not said yet. */
+export interface NoPlatingWindow {
+  readonly asksNothing: boolean
+  readonly says: string
+}
+
+export const hasWindow = (window: PlatingWindow | NoPlatingWindow): window is PlatingWindow =>
+  'leastUm' in window
 
 /** The window for a group of readings, or why the specification has none. */
 export function platingWindow(
   { lot, deposit, place }: Pick<PlatingReadings, 'lot' | 'deposit' | 'place'>,
   specification: PlatingSpecification,
-): PlatingWindow | string {
+): PlatingWindow | NoPlatingWindow {
   if (lot.kind === 'component') return leadWindow(lot.part, deposit, specification.leadFinishes)
   if (deposit === 'copper') {
     const { leastUm, document } = specification.holeCopper
     return place === 'hole'
       ? { leastUm, mostUm: undefined, document }
-      : `the specification sets no least copper on tracks: ${FOR_INFORMATION}`
+      : {
+          asksNothing: true,
+          says: 'the specification sets no least copper on tracks: kept for information.',
+        }
   }
   if (deposit === 'nickel' || deposit === 'tin-nickel') {
     return specified(specification.boardNickelUm, undefined, 'nickel under the board finish')
   }
   const { boardFinish } = specification
-  if (boardFinish === undefined) return 'the board finish is not specified yet.'
+  if (boardFinish === undefined) return notSpecified('the board finish is not specified yet.')
   const { coating, label } = BOARD_FINISHES[boardFinish]
-  if (coating !== deposit) return `${deposit} was measured, and the specified finish is ${label}.`
+  if (coating !== deposit)
+    return notSpecified(`${deposit} was measured, and the specified finish is ${label}.`)
   return specified(specification.boardFinishLeastUm, specification.boardFinishMostUm, 'board finish')
 }
 
@@ -50,22 +60,26 @@ function leadWindow(
   part: string,
   deposit: string,
   finishes: readonly LeadFinish[] | undefined,
-): PlatingWindow | string {
+): PlatingWindow | NoPlatingWindow {
   const finish = finishes?.find(({ component }) => namesComponent(part, component))
-  if (!finish) return 'the lead finishes of the specification have no row for this component.'
+  if (!finish) return notSpecified('the lead finishes of the specification have no row for this component.')
   if (LEAD_COATINGS[finish.coating].metal === deposit) {
     return specified(finish.coatingUm, finish.coatingMostUm, `lead coating of ${finish.component}`)
   }
   if (finish.barrier === deposit)
     return specified(finish.barrierUm, undefined, `underlayer of ${finish.component}`)
-  return `${deposit} was measured, and the specified coating is ${LEAD_COATINGS[finish.coating].label}.`
+  return notSpecified(
+    `${deposit} was measured, and the specified coating is ${LEAD_COATINGS[finish.coating].label}.`,
+  )
 }
+
+const notSpecified = (says: string): NoPlatingWindow => ({ asksNothing: false, says })
 
 const specified = (
   leastUm: number | undefined,
   mostUm: number | undefined,
   what: string,
-): PlatingWindow | string =>
+): PlatingWindow | NoPlatingWindow =>
   leastUm === undefined
-    ? `the specification gives no least thickness for ${what} yet.`
+    ? notSpecified(`the specification gives no least thickness for ${what} yet.`)
     : { leastUm, mostUm, document: `specification: ${what}` }

@@ -1,7 +1,9 @@
 import { marginIn, type ProcessWindow } from '@/shared/logs/logged-window'
 import type { Ruling } from '@/shared/plan/requirement'
 import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
+import type { Log } from '@/shared/records/log'
 import type { Part } from '@/shared/rules/finding'
+import { measure } from '@/shared/rules/measure'
 import { decidingPart } from '@/shared/rules/parts'
 import { SLOPE_WINDOW_S, type ProfileSummary } from './profile-summary'
 import type { ProfileWindows } from './profile-windows'
@@ -10,15 +12,13 @@ type Couple = ProfileSummary['couples'][number]
 
 /** Each term of a measured pass at its worst thermocouple, the difference across the board, and how many couples told of it. */
 export function profileTerms(
-  subject: string,
+  { code }: Log,
   { couples, peakSpreadK }: ProfileSummary,
   windows: ProfileWindows,
   leastCouples: Ruling,
 ): Part[] {
   const term = (what: string, window: ProcessWindow, of: (couple: Couple) => number, mend: string): Part =>
-    decidingPart(
-      couples.map((couple) => placeOf(`${subject}, ${what}`, couple.name, window, of(couple), mend)),
-    )!
+    decidingPart(couples.map((couple) => placeOf(named(code, what), couple, window, of(couple), mend)))!
   return [
     term(
       'peak',
@@ -54,17 +54,30 @@ export function profileTerms(
       ({ steepestFallKPerS }) => steepestFallKPerS,
       'Cool more gently behind the peak, and measure again.',
     ),
-    couplesPart(subject, couples.length, leastCouples.value),
-    ...(couples.length > 1 ? [spreadPart(subject, peakSpreadK, windows.spread)] : []),
+    couplesPart(code, couples.length, leastCouples.value),
+    ...(couples.length > 1 ? [spreadPart(code, peakSpreadK, windows.spread)] : []),
   ]
 }
 
-function placeOf(subject: string, place: string, window: ProcessWindow, found: number, mend: string): Part {
-  const where = place.toLowerCase()
+/** One term of a profile as what a part is about. */
+const named = (code: string, term: string) => ({
+  subject: `Profile ${code}, ${term}`,
+  about: { log: code, of: term },
+})
+
+function placeOf(
+  subject: Pick<Part, 'subject' | 'about'>,
+  { name, column }: Couple,
+  window: ProcessWindow,
+  found: number,
+  mend: string,
+): Part {
+  const where = name.toLowerCase()
   if (Number.isNaN(found))
     return {
-      subject,
+      ...subject,
       verdict: 'undetermined',
+      measured: { couple: column },
       found: `the samples of ${where} hold no ${SLOPE_WINDOW_S} s of it.`,
       remedy: { says: 'Measure a whole pass, from the cold board to the cooled one.' },
     }
@@ -73,19 +86,20 @@ function placeOf(subject: string, place: string, window: ProcessWindow, found: n
     ? formatAgainst(found, margin.limit, window.unit).found
     : formatQuantity(found, window.unit)
   return {
-    subject,
+    ...subject,
     verdict,
+    measured: { found: measure(found, window.unit), couple: column },
     found: `${printed} at ${where}.`,
     ...(margin && { margin }),
     ...(verdict === 'fails' && { remedy: { says: mend } }),
   }
 }
 
-function couplesPart(subject: string, found: number, least: number): Part {
+function couplesPart(code: string, found: number, least: number): Part {
   const more = least - found
   const margin = { found, limit: least, unit: '1', direction: 'at least', guardBand: 0 } as const
   return {
-    subject: `${subject}, thermocouples`,
+    ...named(code, 'thermocouples'),
     verdict: more > 0 ? 'undetermined' : 'meets',
     found: more > 0 ? `${found} of the ${least} that are asked: ${more} more.` : `${found} on the board.`,
     margin,
@@ -97,10 +111,10 @@ function couplesPart(subject: string, found: number, least: number): Part {
   }
 }
 
-function spreadPart(subject: string, peakSpreadK: number, window: ProcessWindow): Part {
+function spreadPart(code: string, peakSpreadK: number, window: ProcessWindow): Part {
   const { verdict, margin } = marginIn(window, peakSpreadK)
   return {
-    subject: `${subject}, difference at the peak`,
+    ...named(code, 'difference at the peak'),
     verdict,
     found: `${formatQuantity(peakSpreadK, 'K', 3)} between the hottest and the coolest place.`,
     ...(margin && { margin }),

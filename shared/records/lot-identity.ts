@@ -51,6 +51,12 @@ const byReceipt = (a: Lot, b: Lot): number => {
   return a.code < b.code ? -1 : 1
 }
 
+/** What a part of a finding is about where it is about a lot. */
+export const aboutLot = ({ code, part }: Lot): { readonly lot: string; readonly part: string } => ({
+  lot: code,
+  part,
+})
+
 /** How a lot is named in a finding: "lot B-07 (bare board LX-41)". */
 export const lotName = ({ code, part }: Lot): string => `lot ${code} (${part})`
 

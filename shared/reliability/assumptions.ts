@@ -5,7 +5,7 @@ import { boardQuality, failureRateEdition, survivalTarget } from '@/shared/plan/
 import type { Parameter, ValueOf } from '@/shared/plan/parameter'
 import { alloyFamily, environment, serviceYears } from '@/shared/plan/parameters/programme'
 import { useCycles } from '@/shared/plan/parameters/thermal-fatigue'
-import { rulingOn, type Ruling } from '@/shared/plan/requirement'
+import { rulingOn } from '@/shared/plan/requirement'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import type { Facts } from '@/shared/rules/facts'
 import {
@@ -19,6 +19,7 @@ import { NORRIS_LANDZBERG } from '@/shared/reliability/models/norris-landzberg'
 import type { Source } from '@/shared/sources/source'
 import { PRESUMED_SHAPE, type LifeTestShown } from './life-tests-shown'
 import type { ProgrammeTarget } from './programme-target'
+import { sourceOf } from '@/shared/rules/ruling-source'
 
 /** One thing taken for granted on the way to a figure. */
 export interface Assumption {
@@ -77,7 +78,7 @@ export function assumptionsOf(
     {
       what: 'Confidence of what is shown, one-sided',
       value: formatQuantity(target.confidence * 100, '%'),
-      source: rulingSource(rulingOn(demonstrationConfidenceLeast, requirements)),
+      source: sourceOf(rulingOn(demonstrationConfidenceLeast, requirements)),
       by: { kind: 'limit', key: demonstrationConfidenceLeast.key },
     },
   ]
@@ -103,7 +104,7 @@ function testRows(
 ): Assumption[] {
   if (tests.length === 0) return []
   const families = NORRIS_LANDZBERG.filter(
-    ({ edition }) => (edition === 'tin–lead') === (read(alloyFamily) === 'tin-lead'),
+    ({ family }) => (family === 'tin-lead') === (read(alloyFamily) === 'tin-lead'),
   )
   return [
     {
@@ -140,9 +141,6 @@ function testRows(
     },
   ]
 }
-
-const rulingSource = ({ document, limit: { byDefault } }: Ruling): Source =>
-  document === byDefault.from.cite ? byDefault.from : { cite: document, how: 'published' }
 
 const parameter = (key: string, what: string, value: string): Assumption => ({
   what,

@@ -25,11 +25,7 @@ const cycleOfService = ({ swingK, hottestC, perYear, dwellMin }: UseCycle): Ther
 
 /** The 2005 tin-silver-copper constants were fitted with dwells; the others with cycles a day. */
 export const accelerate = (model: NorrisLandzbergConstants, test: CycleTest, cycle: UseCycle) =>
-  norrisLandzberg(
-    model,
-    { test: cycleOfTest(test), use: cycleOfService(cycle) },
-    model.slownessExponent === 0.136 ? 'dwell' : 'frequency',
-  )
+  norrisLandzberg(model, { test: cycleOfTest(test), use: cycleOfService(cycle) }, model.slownessBy)
 
 /** Test cycles that stand for one kind of cycle over the whole service. */
 export const testCyclesFor = (
@@ -41,4 +37,4 @@ export const testCyclesFor = (
 
 /** The published constants that speak of the programme's alloys. */
 export const fatigueModelsFor = (family: AlloyFamily): readonly NorrisLandzbergConstants[] =>
-  NORRIS_LANDZBERG.filter((model) => (model.edition === 'tin–lead') === (family === 'tin-lead'))
+  NORRIS_LANDZBERG.filter((model) => model.family === family)

@@ -46,6 +46,8 @@ export interface Finding {
   /** One sentence or phrase: what was asked. */
   readonly limit: string
   readonly margin?: Margin
+  /** What was found beside the margin and the parts, so that the sentences hold nothing that is not data as well. */
+  readonly measured?: Measured
   readonly working: readonly WorkingLine[]
   readonly sources: readonly Source[]
   /** What would make it meet; present whenever the rule can say. */
@@ -72,6 +74,14 @@ export interface Margin {
   readonly guardBand: number
 }
 
+/** Named values of what was found: a number with its unit, a name, a day, a yes or no, or several names. */
+export type Measured = Readonly<Record<string, FoundValue>>
+export type FoundValue = Quantity | string | boolean | readonly string[]
+export interface Quantity {
+  readonly value: number
+  readonly unit: Unit
+}
+
 /** One line of the working: the formula in words or symbols, the numbers in it, the result. */
 export interface WorkingLine {
   readonly label: string
@@ -82,12 +92,19 @@ export interface WorkingLine {
 
 /** One of several things judged by the same rule. */
 export interface Part {
+  /** What is judged, as people read it. */
   readonly subject: string
+  /** The same as data, wherever the subject has words of the program in it. */
+  readonly about?: About
   readonly verdict: Verdict
   readonly found: string
   readonly margin?: Margin
+  readonly measured?: Measured
   readonly remedy?: Remedy
 }
+
+/** What a part is about: the lot, the log, the person, the choice… each by its name or key. */
+export type About = Readonly<Record<string, string>>
 
 /** What would make a finding meet: in words, and as a new value where one input, or one cell of a table, would do it. */
 export interface Remedy {

@@ -5,6 +5,7 @@ import type { RecordOf } from '@/shared/records/record-kinds'
 import { samePerson } from '@/shared/records/soldering-work'
 import { worstVerdict, type Judged, type Part } from './finding'
 import { namedRuling, sourceOf } from './ruling-source'
+import { count } from '@/shared/rules/measure'
 
 type Training = RecordOf<'training'>
 
@@ -42,6 +43,7 @@ export function judgePeople(
         : `All ${parts.length} pairs of person and skill were in date on every day of work.${verdict === 'marginal' ? ` ${worst.subject}: ${worst.found}` : ''}`,
     limit: peopleLimit(validMost),
     margin: worst.margin,
+    measured: { pairs: count(parts.length), outside: count(bad) },
     working: [
       {
         label: 'Deeds held against training records',
@@ -93,15 +95,20 @@ function partOf(
   byWorker: ReadonlyMap<string, readonly Validity[]>,
 ): Part {
   const label = SKILLS.find(({ value }) => value === skill)?.label ?? skill
-  const subject = `${worker}, ${label.toLowerCase()}`
+  const named = { subject: `${worker}, ${label.toLowerCase()}`, about: { worker, skill } }
   const spans = byWorker.get(keyOf(worker, skill)) ?? []
   const covers = (day: string): Validity | undefined => spans.find(({ from, to }) => from <= day && day <= to)
   const outside = days.filter((day) => !covers(day))
   const first = outside[0]
   if (first !== undefined)
     return {
-      subject,
+      ...named,
       verdict: 'fails',
+      measured: {
+        trained: spans.length > 0,
+        firstOutside: first,
+        outside: count(outside.length, 'days'),
+      },
       found: `${spans.length === 0 ? 'no training is recorded' : 'not in date'} on ${first}${outside.length > 1 ? ` and on ${outside.length - 1} more days of work` : ''}.`,
       remedy: {
         says: `Record the training that covered ${first} if there was one; else train and examine ${worker}, and have the work of those days inspected by someone in date.`,
@@ -115,7 +122,8 @@ function partOf(
     .pop()!
   const left = daysBetween(last, until)
   return {
-    subject,
+    ...named,
+    measured: { daysOfWork: count(days.length, 'days') },
     verdict: left < NOTICE_DAYS ? 'marginal' : 'meets',
     found: `in date on all ${days.length} days of work; ${left} days were left after the last.`,
     margin: { found: left, limit: 0, unit: 'days', direction: 'at least', guardBand: NOTICE_DAYS },

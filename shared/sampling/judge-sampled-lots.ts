@@ -1,5 +1,5 @@
 import { formatNumber } from '@/shared/quantity/format'
-import { isUsable, kindAndPart, lotName, partsDelivered } from '@/shared/records/lot-identity'
+import { aboutLot, isUsable, kindAndPart, lotName, partsDelivered } from '@/shared/records/lot-identity'
 import { methodName } from '@/shared/methods/test-methods'
 import {
   undetermined,
@@ -15,7 +15,7 @@ import type { LotSampleFound } from './lot-sample'
 import { seriesOf, type SampledLot } from './lot-sampling'
 import { spokenByWorst, worstPart } from '@/shared/rules/worst-part'
 import { marginsOf } from './sample-margins'
-import { proofInWords, sampleInWords } from './sample-in-words'
+import { proofInWords, sampleInWords, proofMeasured, proofOfLot, sampleMeasured } from './sample-in-words'
 import type { Question } from './sampled-question'
 import { pieces, planInWords } from './sampling-plan'
 import { contextFrom, type SamplingInputs } from './sampling-reads'
@@ -66,10 +66,11 @@ function judgeLot(sampled: SampledLot, question: Question, inputs: SamplingInput
   const rejected = !isUsable(lot)
   const subject = rejected ? `${lotName(lot)}, rejected` : lotName(lot)
   const judgement = sample ? judgeSample(sampled, sample, question, inputs) : untested(sampled, question)
-  return { part: { subject, ...judgement }, sampled, counts: !rejected }
+  const about = { ...aboutLot(lot), ...(rejected && { disposition: 'reject' }) }
+  return { part: { subject, about, ...judgement }, sampled, counts: !rejected }
 }
 
-type Judgement = Omit<Part, 'subject'>
+type Judgement = Omit<Part, 'subject' | 'about'>
 
 function untested({ plan, tests }: SampledLot, { method }: Question): Judgement {
   const reasons = tests.setAside.map(({ test, because }) => `test of ${test.testedOn}: ${because}`)
@@ -97,7 +98,8 @@ function judgeSample(
       remedy: { says: `Test ${more} more ${pieces(more)} of the lot.` },
     }
   }
-  const shown = proofInWords(lot.quantity, sample, inputs)
+  const proof = proofOfLot(lot.quantity, sample, inputs)
+  const shown = proofInWords(proof)
   const margins = marginsOf(plan, sample, question)
   const ended = inspection.severity === 'discontinued'
   const verdicts: Verdict[] = margins.map(verdictOn)
@@ -112,6 +114,12 @@ function judgeSample(
   const stop = ended ? ' Inspection of this supplier’s lots is discontinued until it has acted.' : ''
   return {
     verdict,
+    measured: {
+      decided: outcome.decided,
+      discontinued: ended,
+      ...sampleMeasured(sample, question),
+      ...proofMeasured(proof),
+    },
     found: `${seen}; ${outcomeSays}. ${shown}${stop}`,
     margin: margins.find((margin) => verdictOn(margin) === verdict) ?? margins[0],
     remedy: remedyOf(outcome.decided === 'rejected', ended),
@@ -156,7 +164,7 @@ function workingOf(sampled: SampledLot, question: Question, inputs: SamplingInpu
     label: 'What it proves',
     formula: 'the most bad pieces D in the lot for which P(so few found | D) still exceeds 1 − confidence',
     numbers: `${sample.bad} bad of ${sample.tested}, lot of ${lot.quantity}`,
-    result: proofInWords(lot.quantity, sample, inputs),
+    result: proofInWords(proofOfLot(lot.quantity, sample, inputs)),
   })
   return lines
 }

@@ -4,7 +4,7 @@ import { seriesOf } from './lot-sampling'
 import type { Inputs } from '@/shared/rules/rule'
 import { contextFrom, type SamplingInputs } from './sampling-reads'
 
-/** The names of the tests whose sample rejected a lot, by the lot's id. */
+/** The tests, by their keys, whose sample rejected a lot, by the lot's id. */
 export function lotsRejectedBySample(
   inputs: SamplingInputs & Inputs<typeof sampledLimits>,
 ): ReadonlyMap<string, readonly string[]> {
@@ -13,7 +13,7 @@ export function lotsRejectedBySample(
   for (const { method, limit } of sampledMethods(inputs)) {
     for (const { lot, sample } of seriesOf(inputs.lots, method, limit, context).flatMap(({ lots }) => lots)) {
       if (sample?.outcome.decided !== 'rejected') continue
-      rejected.set(lot.id, [...(rejected.get(lot.id) ?? []), methodName(method.key)])
+      rejected.set(lot.id, [...(rejected.get(lot.id) ?? []), method.key])
     }
   }
   return rejected

@@ -1,3 +1,5 @@
+import type { Measured } from '@/shared/rules/finding'
+import { measure, count } from '@/shared/rules/measure'
 import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { exactProportionUpperBound } from '@/shared/statistics/intervals/exact-proportion'
 import {
@@ -30,25 +32,75 @@ function faultsInWords(tally: LotSampleFound['tally'], method: SampledMethod): s
     'short of the limit': method.shortfall,
     'not readable': 'without a readable result',
   }
-  return [...faultCounts(tally)].map(([fault, count]) => `${count} ${names[fault]}`).join(', ')
+  return [...faultCounts(tally)].map(([fault, times]) => `${times} ${names[fault]}`).join(', ')
 }
 
+/** The same as data. */
+export function sampleMeasured({ tally, tested, bad }: LotSampleFound, { method }: Question): Measured {
+  const { reading } = method
+  return {
+    tested: count(tested, 'pieces'),
+    places: count(tally.places),
+    bad: count(bad, 'pieces'),
+    ...Object.fromEntries([...faultCounts(tally)].map(([fault, times]) => [fault, count(times, 'pieces')])),
+    ...(reading && tally.worst !== undefined && { worst: measure(tally.worst, reading.unit) }),
+  }
+}
+
+/** What a sample proved of its lot; of its process where more was tested than the lot holds. A share is a fraction. */
+export type LotProof =
+  | { readonly of: 'process'; readonly confidence: number; readonly shareAtMost: number }
+  | {
+      readonly of: 'lot'
+      readonly confidence: number
+      readonly quantity: number
+      readonly badAtMost: number
+      readonly shareAtMost: number
+      /** Undefined where nothing bad was found. */
+      readonly badAtLeast: number | undefined
+    }
+
 /** What this sample proved, whatever the plan promises on average. */
-export function proofInWords(
+export function proofOfLot(
   quantity: number,
   { tested, bad }: LotSampleFound,
   inputs: SamplingInputs,
-): string {
+): LotProof {
   const confidence = fractionOf(inputs.confidence)
-  const sure = `With ${formatNumber(confidence * 100)} % confidence`
   if (tested > quantity) {
-    const share = exactProportionUpperBound({ found: bad, inspected: tested }, confidence)
-    return `${sure} its process makes at most ${formatQuantity(share * 100, '%', 3)} bad.`
+    const shareAtMost = exactProportionUpperBound({ found: bad, inspected: tested }, confidence)
+    return { of: 'process', confidence, shareAtMost }
   }
   const proof = proofOf({ lotSize: quantity, sampleSize: tested, defectives: bad }, confidence)
-  const atLeast = bad > 0 ? `, and as surely at least ${proof.lotDefectivesAtLeast}` : ''
-  return `${sure} at most ${proof.lotDefectivesAtMost} of the ${quantity} are bad (${formatQuantity(proof.lotFractionAtMost * 100, '%', 3)})${atLeast}.`
+  return {
+    of: 'lot',
+    confidence,
+    quantity,
+    badAtMost: proof.lotDefectivesAtMost,
+    shareAtMost: proof.lotFractionAtMost,
+    badAtLeast: bad > 0 ? proof.lotDefectivesAtLeast : undefined,
+  }
 }
+
+export function proofInWords(proof: LotProof): string {
+  const sure = `With ${formatNumber(proof.confidence * 100)} % confidence`
+  const share = formatQuantity(proof.shareAtMost * 100, '%', 3)
+  if (proof.of === 'process') return `${sure} its process makes at most ${share} bad.`
+  const atLeast = proof.badAtLeast === undefined ? '' : `, and as surely at least ${proof.badAtLeast}`
+  return `${sure} at most ${proof.badAtMost} of the ${proof.quantity} are bad (${share})${atLeast}.`
+}
+
+/** The same as data. */
+export const proofMeasured = (proof: LotProof): Measured => ({
+  shownOf: proof.of,
+  confidence: measure(proof.confidence * 100, '%'),
+  shareAtMost: measure(proof.shareAtMost * 100, '%'),
+  ...(proof.of === 'lot' && {
+    quantity: count(proof.quantity, 'pieces'),
+    badAtMost: count(proof.badAtMost, 'pieces'),
+    ...(proof.badAtLeast !== undefined && { badAtLeast: count(proof.badAtLeast, 'pieces') }),
+  }),
+})
 
 /** Proofs already computed: lots of one size with the same sample prove the same. */
 const proofs = new Map<string, Proof>()

@@ -8,7 +8,7 @@ import { askedOf, sampledLimits, sampledMethods } from './asked-methods'
 import type { LotSampleFound } from './lot-sample'
 import { seriesOf, type SamplingContext } from './lot-sampling'
 import { riskInWords } from './plan-risk'
-import { proofInWords } from './sample-in-words'
+import { proofInWords, proofOfLot } from './sample-in-words'
 import { planInWords, type SamplingPlan } from './sampling-plan'
 import { contextFrom, samplingReads } from './sampling-reads'
 
@@ -67,7 +67,7 @@ export function samplingOfLot(facts: Facts, lot: Pick<Lot, 'id'>): SamplingOfLot
         planSays: planInWords(plan),
         riskSays: riskInWords(plan),
         sample,
-        proofSays: sample && proofInWords(sampled.lot.quantity, sample, inputs),
+        proofSays: sample && proofInWords(proofOfLot(sampled.lot.quantity, sample, inputs)),
       },
     ]
   })

@@ -16,7 +16,9 @@ import {
 import { variablesPlan, type VariablesLimit } from '@/shared/statistics/sampling/variables-plan'
 import { zeroAcceptanceSampleFromLot } from '@/shared/statistics/sampling/zero-acceptance'
 import { formatNumber } from '@/shared/quantity/format'
+import type { Measured } from '@/shared/rules/finding'
 import { variablesLetterFor } from './variables-letters'
+import { count } from '@/shared/rules/measure'
 
 /** How a programme samples its lots. Fractions, not percent. */
 export interface SamplingSettings {
@@ -159,6 +161,15 @@ export const acceptanceNumber = (plan: CountingPlan): number =>
 /** From so many bad pieces on, the plan rejects. */
 export const rejectionNumber = (plan: CountingPlan): number =>
   plan.kind === 'double' ? plan.secondReject : plan.reject
+
+/** What tells a plan from another, as data. */
+export const planMeasured = (plan: SamplingPlan): Measured =>
+  Object.fromEntries(
+    Object.entries(plan).map(([name, value]: [string, number | string | boolean]) => [
+      name,
+      typeof value === 'number' ? count(value) : value,
+    ]),
+  )
 
 /** The plan in words: "13 pieces, accept on 0, reject on 1 (letter E, normal inspection)". */
 export function planInWords(plan: SamplingPlan): string {

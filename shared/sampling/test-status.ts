@@ -7,6 +7,8 @@ import { calibrationStanding, type InstrumentFile } from '@/shared/instruments/c
 import type { Lot, LotTest } from '@/shared/records/lot'
 import { isSolderabilityMethod, methodName, needsInstrument } from '@/shared/methods/test-methods'
 import { memory } from '@/shared/memo'
+import type { Measured } from '@/shared/rules/finding'
+import { measure } from '@/shared/rules/measure'
 
 /** The conditions a programme specifies for its solderability tests. */
 export type SpecifiedConditions = ValueOf<typeof testConditions>
@@ -24,6 +26,27 @@ export interface SortedTests {
   readonly setAside: readonly { readonly test: LotTest; readonly because: string }[]
 }
 
+/** Why a test's result does not count: a phrase about its conditions, about the test, or about its instrument by name. */
+export interface SetAside {
+  readonly of: 'conditions' | 'test' | 'instrument'
+  readonly says: string
+}
+
+/** One respect in which a test's conditions differ from the specified ones; what was found and asked by key or number. */
+export type ConditionDifference =
+  | { readonly of: 'specification'; readonly method: string }
+  | {
+      readonly of: 'alloy' | 'flux' | 'ageing'
+      readonly found: string | undefined
+      readonly asked: string
+    }
+  | {
+      readonly of: 'bath'
+      readonly foundC: number | undefined
+      readonly askedC: number
+      readonly toleranceK: number
+    }
+
 /**
  * Sorts a lot's tests by one method. A test counts only when its conditions are
  * the specified ones and its instrument was in calibration on its date.
@@ -35,36 +58,39 @@ export function sortTests(lot: Lot, method: string, demands: TestDemands): Sorte
     if (test.method !== method) continue
     const because = whySetAside(test, demands)
     if (because === undefined) standing.push(test)
-    else setAside.push({ test, because })
+    else setAside.push({ test, because: because.says })
   }
   return { standing, setAside }
 }
 
 /** Why a test's result does not count; undefined when it does. */
-export function whySetAside(test: LotTest, demands: TestDemands): string | undefined {
+export function whySetAside(test: LotTest, demands: TestDemands): SetAside | undefined {
   const { specified, temperatureToleranceK, instruments } = demands
   const inputs = [specified, temperatureToleranceK, instruments.instruments, instruments.calibrations]
   return reasons(test, inputs, () => {
     const unlike = unlikeConditions(test, demands)
-    if (unlike.length > 0) return `conditions unlike the specified ones (${unlike.join('; ')})`
+    if (unlike.length > 0) {
+      const says = `conditions unlike the specified ones (${unlike.map(differenceInWords).join('; ')})`
+      return { of: 'conditions', says }
+    }
     if (test.instrumentId === null && !needsInstrument(test.method)) return undefined
     const standing = calibrationStanding(test.instrumentId, test.testedOn, instruments)
-    return standing.stands ? undefined : standing.says
+    if (standing.stands) return undefined
+    return { of: standing.instrument ? 'instrument' : 'test', says: standing.says }
   })
 }
-const reasons = memory<LotTest, string | undefined>(2)
+const reasons = memory<LotTest, SetAside | undefined>(2)
 
 /**
- * In which respects a test's conditions differ from the specified ones, each as
- * a phrase. Empty when they are alike, or when conditions do not bear on the method.
+ * In which respects a test's conditions differ from the specified ones. Empty when they are alike, or when conditions do not bear on the method.
  */
 export function unlikeConditions(
   test: LotTest,
   { specified, temperatureToleranceK }: Pick<TestDemands, 'specified' | 'temperatureToleranceK'>,
-): string[] {
+): ConditionDifference[] {
   if (!isSolderabilityMethod(test.method)) return []
   const rows = specified.filter(({ method }) => method === test.method)
-  if (rows.length === 0) return [`no conditions are specified for ${methodName(test.method)}`]
+  if (rows.length === 0) return [{ of: 'specification', method: test.method }]
   const differences = rows.map((row) => differencesFrom(row, test, temperatureToleranceK))
   return differences.reduce((fewest, one) => (one.length < fewest.length ? one : fewest))
 }
@@ -72,26 +98,60 @@ export function unlikeConditions(
 function differencesFrom(
   row: SpecifiedConditions[number],
   { conditions }: LotTest,
-  temperatureToleranceK: number,
-): string[] {
-  const { alloy, flux, bathTemperatureC, ageing } = conditions
-  const differences: string[] = []
-  if (alloy !== row.alloy) differences.push(`solder ${named(alloy)}, not ${named(row.alloy)}`)
-  if (flux !== row.flux) differences.push(`flux ${named(flux)}, not ${named(row.flux)}`)
-  if (ageing !== row.ageing) differences.push(`ageing ${named(ageing)}, not ${named(row.ageing)}`)
-  if (typeof bathTemperatureC !== 'number') differences.push('bath temperature not stated')
-  else if (!(Math.abs(bathTemperatureC - row.bathTemperatureC) <= temperatureToleranceK)) {
-    const asked = formatQuantity(row.bathTemperatureC, '°C')
-    differences.push(
-      `bath at ${formatQuantity(bathTemperatureC, '°C')}, not ${asked} ± ${formatNumber(temperatureToleranceK)} K`,
-    )
+  toleranceK: number,
+): ConditionDifference[] {
+  const keys = (['alloy', 'flux', 'ageing'] as const).flatMap((of): ConditionDifference[] => {
+    const [found, asked] = [conditions[of], row[of]]
+    return found === asked ? [] : [{ of, found: typeof found === 'string' ? found : undefined, asked }]
+  })
+  const { bathTemperatureC } = conditions
+  const foundC = typeof bathTemperatureC === 'number' ? bathTemperatureC : undefined
+  const askedC = row.bathTemperatureC
+  const near = foundC !== undefined && Math.abs(foundC - askedC) <= toleranceK
+  return near ? keys : [...keys, { of: 'bath', foundC, askedC, toleranceK }]
+}
+
+const CONDITION_WORD = { alloy: 'solder', flux: 'flux', ageing: 'ageing' } as const
+
+/** A difference as a phrase: "solder Sn60Pb40, not Sn63Pb37". */
+export function differenceInWords(difference: ConditionDifference): string {
+  switch (difference.of) {
+    case 'specification':
+      return `no conditions are specified for ${methodName(difference.method)}`
+    case 'bath': {
+      const { foundC, askedC, toleranceK } = difference
+      if (foundC === undefined) return 'bath temperature not stated'
+      return `bath at ${formatQuantity(foundC, '°C')}, not ${formatQuantity(askedC, '°C')} ± ${formatNumber(toleranceK)} K`
+    }
+    default:
+      return `${CONDITION_WORD[difference.of]} ${named(difference.found)}, not ${named(difference.asked)}`
   }
-  return differences
+}
+
+/** The same as data. */
+export function differenceMeasured(difference: ConditionDifference): Measured {
+  switch (difference.of) {
+    case 'specification':
+      return { conditions: 'not specified' }
+    case 'bath': {
+      const { foundC, askedC, toleranceK } = difference
+      return {
+        bath: foundC === undefined ? 'not stated' : measure(foundC, '°C'),
+        bathAsked: measure(askedC, '°C'),
+        bathTolerance: measure(toleranceK, 'K'),
+      }
+    }
+    default:
+      return {
+        [difference.of]: difference.found ?? 'not stated',
+        [`${difference.of}Asked`]: difference.asked,
+      }
+  }
 }
 
 /** A solder, flux or ageing as people call it. */
-function named(key: unknown): string {
-  if (typeof key !== 'string') return 'not stated'
+function named(key: string | undefined): string {
+  if (key === undefined) return 'not stated'
   const tables: Readonly<Record<string, { readonly label: string }>>[] = [TEST_SOLDERS, TEST_FLUXES]
   const label =
     tables.map((table) => table[key]?.label).find((found) => found !== undefined) ?? ageingMethod(key)?.label

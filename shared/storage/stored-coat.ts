@@ -8,7 +8,8 @@ import {
   type Coat,
 } from '@/shared/physics/intermetallic'
 import { formatQuantity } from '@/shared/quantity/format'
-import type { Part, Remedy } from '@/shared/rules/finding'
+import type { About, Part, Remedy } from '@/shared/rules/finding'
+import { measure } from '@/shared/rules/measure'
 import { partOn } from '@/shared/rules/parts'
 import { bisect, stepAbove, stepBelow } from '@/shared/rules/remedy'
 
@@ -19,6 +20,7 @@ const COATING_STEP_UM = 0.5
 /** A tin coating in store, and where its thickness and its time are specified. */
 export interface Stored {
   readonly subject: string
+  readonly about?: About
   readonly coat: Coat
   readonly months: number
   readonly overNickel: boolean
@@ -28,7 +30,7 @@ export interface Stored {
 
 /** What is left of a stored coating, judged by the fastest growth of the band. */
 export function judgeStored(stored: Stored, temperatureC: number, leastUm: number, mostUm: number): Part {
-  const { subject, coat, months } = stored
+  const { subject, about, coat, months } = stored
   const band = growthBand(temperatureC)
   const hours = months * HOURS_PER_MONTH
   const left = (growth: number): number => coatingLeftUm(coat, compoundUm(growth, hours, coat.firstUm))
@@ -36,6 +38,15 @@ export function judgeStored(stored: Stored, temperatureC: number, leastUm: numbe
   const um = (value: number): string => formatQuantity(value, 'µm', 2)
   const part = partOn({
     subject,
+    ...(about && { about }),
+    measured: {
+      ordered: measure(coat.coatingUm, 'µm'),
+      inStore: measure(months, 'months'),
+      leftBySlowest: measure(left(band.slowest), 'µm'),
+      leftByFit: measure(left(band.fitted), 'µm'),
+      lastsByFastest: measure(life(band.fastest), 'months'),
+      lastsBySlowest: measure(life(band.slowest), 'months'),
+    },
     found: `of ${formatQuantity(coat.coatingUm, 'µm')}, ${um(left(band.fastest))} to ${um(left(band.slowest))} are left after ${formatQuantity(months, 'months')} (fit ${um(left(band.fitted))}); ${um(leastUm)} are left after ${lifeInWords(life(band.fastest))} to ${lifeInWords(life(band.slowest))}`,
     margin: {
       found: left(band.fastest),

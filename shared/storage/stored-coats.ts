@@ -20,10 +20,11 @@ interface InStore {
 export function storedCoats({ finish: key, boardUm, nickelUm, finishes, ...months }: InStore): Stored[] {
   const finish: BoardFinish = BOARD_FINISHES[key]
   return [
-    ...(growsCompound(finish)
+    ...(growsCompound(key)
       ? [
           {
             subject: 'Board',
+            about: { surface: 'board' },
             coat: coatOf(boardUm, finish.tinPct, finish.hotDipped || key === 'tin-lead-plated'),
             months: months.boardMonths,
             overNickel: nickelUm > 0,
@@ -51,8 +52,8 @@ export function storedCoats({ finish: key, boardUm, nickelUm, finishes, ...month
 }
 
 /** Tin and solder coatings thick enough to have a store of tin; immersion tin goes by its shelf life. */
-export const growsCompound = ({ tinPct, label }: BoardFinish): boolean =>
-  tinPct > 0 && label !== BOARD_FINISHES['immersion-tin'].label
+export const growsCompound = (key: BoardFinishKey): boolean =>
+  BOARD_FINISHES[key].tinPct > 0 && key !== 'immersion-tin'
 
 const coatOf = (coatingUm: number, tinPct: number, molten: boolean): Coat => ({
   coatingUm,

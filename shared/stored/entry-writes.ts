@@ -6,8 +6,9 @@ import { PROGRAMME_WRITES } from './writes/programme-writes'
 import { RECORD_WRITES } from './writes/record-writes'
 import { SPECIFICATION_WRITES } from './writes/specification-writes'
 
-/** Entries that are written beside the door, where nobody could have been authorised. */
-type BesideTheDoor = 'first-administrator' | 'renew-first-administrator' | 'bind-identity'
+/** Entries that are written beside the door, where nobody could have been authorised or nobody decided. */
+type BesideTheDoor =
+  'first-administrator' | 'renew-first-administrator' | 'bind-identity' | 'carry-concessions'
 
 /** For every command: what its entry says was written, in this version and in those before it. */
 const ENTRY_WRITES: Readonly<Record<CommandName | BesideTheDoor, Writes>> = {

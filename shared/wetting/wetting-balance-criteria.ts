@@ -28,10 +28,18 @@ export const CRITERIA_SOURCE = fromMemory('J-STD-002, suggested wetting-balance 
 
 /** One criterion on one curve: its margin, and the words for it. */
 export interface CriterionJudged {
-  readonly name: string
+  readonly key: CriterionKey
   readonly margin: Margin
   readonly found: string
 }
+
+const CRITERION_NAMES = {
+  crossing: 'crosses the buoyancy line',
+  'force at 2 s': 'force at 2 s',
+  'force at 5 s': 'force at 5 s',
+  dewetting: 'falls after its peak',
+} as const
+export type CriterionKey = keyof typeof CRITERION_NAMES
 
 /** Times and forces inside their limit by less than a tenth are only just good. */
 const GUARD_SHARE = 0.1
@@ -47,24 +55,26 @@ export function judgeCurve(
 ): CriterionJudged[] {
   const { forceAt2sMN = Number.NaN, forceAt5sMN = Number.NaN, theoreticalMN } = marks
   return [
-    atMost('crosses the buoyancy line', marks.buoyancyCrossS ?? Infinity, criteria.crossByS, 's'),
+    atMost('crossing', marks.buoyancyCrossS ?? Infinity, criteria.crossByS, 's'),
     atLeast('force at 2 s', forceAt2sMN, criteria.forceAt2sShare * Math.max(0, theoreticalMN)),
     atLeast('force at 5 s', forceAt5sMN, criteria.forceAt5sShare * forceAt2sMN),
-    atMost('falls after its peak', marks.dewettingDropPct ?? Infinity, dewettingDropMostPct, '%'),
+    atMost('dewetting', marks.dewettingDropPct ?? Infinity, dewettingDropMostPct, '%'),
   ]
 }
 
-function atMost(name: string, found: number, limit: number, unit: 's' | '%'): CriterionJudged {
+function atMost(key: CriterionKey, found: number, limit: number, unit: 's' | '%'): CriterionJudged {
   const margin: Margin = { found, limit, unit, direction: 'at most', guardBand: GUARD_SHARE * limit }
-  if (!Number.isFinite(found)) return { name, margin, found: `${name}: never` }
+  const name = CRITERION_NAMES[key]
+  if (!Number.isFinite(found)) return { key, margin, found: `${name}: never` }
   const pair = formatAgainst(found, limit, unit)
-  return { name, margin, found: `${name}: ${pair.found} (at most ${pair.limit})` }
+  return { key, margin, found: `${name}: ${pair.found} (at most ${pair.limit})` }
 }
 
-function atLeast(name: string, found: number, limit: number): CriterionJudged {
+function atLeast(key: CriterionKey, found: number, limit: number): CriterionJudged {
   const guardBand = GUARD_SHARE * Math.abs(limit)
   const margin: Margin = { found, limit, unit: 'mN', direction: 'at least', guardBand }
-  if (Number.isNaN(found) || Number.isNaN(limit)) return { name, margin, found: `${name}: not recorded` }
+  const name = CRITERION_NAMES[key]
+  if (Number.isNaN(found) || Number.isNaN(limit)) return { key, margin, found: `${name}: not recorded` }
   const pair = formatAgainst(found, limit, 'mN')
-  return { name, margin, found: `${name}: ${pair.found} (at least ${formatQuantity(limit, 'mN', 3)})` }
+  return { key, margin, found: `${name}: ${pair.found} (at least ${formatQuantity(limit, 'mN', 3)})` }
 }

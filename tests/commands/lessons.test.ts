@@ -108,16 +108,21 @@ describe('a lesson', () => {
     const item = judged?.state.items.find(({ definition }) => definition.key === 'own-1')
     expect(item).toMatchObject({
       added: true,
+      lesson: { programme: world.code, number },
       definition: {
         stage: 'control',
         title: 'Warm-up of the line',
-        asks: `From when on do readings of a shift count? (Learnt in ${world.code}, lesson ${number}.)`,
+        asks: 'From when on do readings of a shift count?',
         approvers: ['production', 'quality'],
         evidence: [{ label: 'record of a cold start', required: true }],
       },
     })
     expect((await openingEntry(code)).lessons).toEqual([
-      expect.objectContaining({ lesson: `${world.code}, lesson ${number}`, addedItem: 'own-1' }),
+      expect.objectContaining({
+        lesson: `${world.code}, lesson ${number}`,
+        from: { programme: world.code, number },
+        addedItem: 'own-1',
+      }),
     ])
     const added = await perform(
       world.person.stranger,
@@ -141,7 +146,10 @@ test('an accepted limit rules in later programmes as a company requirement, with
   const ruling = rulingOn(ionicResidueMost, judged?.state.facts.requirements ?? [])
   expect(ruling).toMatchObject({ value: 1, authority: 'company', document: 'Lessons learnt' })
   expect(ruling.layers).toContainEqual(
-    expect.objectContaining({ clause: `${world.code}, lesson ${proposed.result.lesson}` }),
+    expect.objectContaining({
+      clause: `${world.code}, lesson ${proposed.result.lesson}`,
+      lesson: { programme: world.code, number: proposed.result.lesson },
+    }),
   )
 })
 

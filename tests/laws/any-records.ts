@@ -191,6 +191,7 @@ const anyRequirement: fc.Arbitrary<Requirement> = fc.constantFrom(...ALL_LIMITS)
     ),
     relaxes: fc.boolean(),
     reason: fc.constant('For the law.'),
+    lesson: fc.constant(null),
   }),
 )
 

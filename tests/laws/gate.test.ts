@@ -32,6 +32,7 @@ const PLAN: readonly ItemDefinition[] = STAGES.map((stage) => {
     key: `${stage}-item`,
     stage,
     title: `Item of ${stage}`,
+    version: 1,
     asks: 'Is the amount small?',
     owner: 'design',
     approvers: DEPARTMENTS,
@@ -148,6 +149,7 @@ const bareState = (world: World): ProgrammeState => ({
     setAside: world[definition.stage].setAside
       ? { reason: 'Not here.', proposedById: 'd', proposedByName: 'D', proposedAt: AT, agreed: BY }
       : null,
+    lesson: null,
   })),
   revisions: new Map(),
   facts: {

@@ -89,5 +89,6 @@ export const requirement = (
   value,
   relaxes: false,
   reason: 'Stated in the contract.',
+  lesson: null,
   ...over,
 })

@@ -52,7 +52,7 @@ const fluxTable = (chosen: string | undefined): ReferenceTable => ({
 })
 
 /** One alloy of each kind: what may meet it may meet its relatives. */
-const MET = [ALLOYS.sn63pb37, ALLOYS.sac305, ALLOYS.sn42bi58]
+const MET = ['sn63pb37', 'sac305', 'sn42bi58'] as const
 
 /** Which finish may meet which solder, judged as the rule on mixed metals judges. */
 function meetingTable(view: ProgrammeView): ReferenceTable {
@@ -61,13 +61,13 @@ function meetingTable(view: ProgrammeView): ReferenceTable {
   return {
     caption: 'which finish may meet which solder',
     note: 'As to lead and bismuth alone: gold, thickness and shelf life are judged with the finishes.',
-    columns: texts('Finish', ...MET.map(({ label }) => `With ${label}`)),
+    columns: texts('Finish', ...MET.map((alloy) => `With ${ALLOYS[alloy].label}`)),
     rows: [
       ...Object.entries(BOARD_FINISHES).map(([key, finish]) =>
-        meetingRow({ subject: 'Board', ...finish, bismuthPct: 0 }, key === board, finish.source),
+        meetingRow({ subject: 'Board', finish: key, ...finish, bismuthPct: 0 }, key === board, finish.source),
       ),
       ...Object.entries(LEAD_COATINGS).map(([key, coating]) =>
-        meetingRow({ subject: 'Lead', ...coating }, leads.has(key), coating.source),
+        meetingRow({ subject: 'Lead', finish: key, ...coating }, leads.has(key), coating.source),
       ),
     ],
   }

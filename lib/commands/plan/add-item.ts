@@ -19,7 +19,7 @@ export const addItem = defineCommand({
       throw new Refused(`The plan has an item “${item.title}” already.`, {
         'item.title': 'The plan has an item of this title already.',
       })
-    const own = rows.filter(({ key }) => key.startsWith('own-')).length
+    const own = rows.filter(({ added }) => added !== null).length
     const key = `own-${own + 1}`
     const added = storedItem(item)
     const position = Math.max(0, ...rows.map((row) => row.position)) + 1

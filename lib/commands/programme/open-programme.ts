@@ -16,6 +16,7 @@ import {
   serviceYears,
 } from '@/shared/plan/parameters/programme'
 import { Refused } from '@/shared/refused'
+import { lessonName } from '@/shared/lessons/lesson'
 
 /** A single value is given as it is kept. */
 const schemaOf = <T>({ schema }: Parameter<T>) => schema as z.ZodType<T, T>
@@ -92,13 +93,15 @@ export const openProgramme = defineCommand({
         ),
         lessons: [
           ...brought.items.map(({ key, item, lesson }) => ({
-            lesson,
+            lesson: lessonName(lesson),
+            from: { ...lesson },
             brings: changeInWords({ kind: 'item', item }),
             addedItem: key,
             ...item,
           })),
           ...requirements.map(({ id, limit, value, lesson, acceptedById, ...stated }) => ({
-            lesson,
+            lesson: lessonName(lesson),
+            from: { ...lesson },
             brings: changeInWords({ kind: 'limit', limit, value }),
             requirement: id,
             limit,
@@ -133,17 +136,19 @@ export const openProgramme = defineCommand({
       data: STANDARD_PLAN.map(({ key, stage }, position) => ({ programmeId, key, stage, position })),
     })
     await tx.planItem.createMany({
-      data: items.map(({ key, item }, index) => ({
+      data: items.map(({ key, item, lesson }, index) => ({
         programmeId,
         key,
         stage: item.stage,
         position: STANDARD_PLAN.length + index,
         added: item as object,
+        lesson: lesson as object,
       })),
     })
     await tx.requirement.createMany({
-      data: requirements.map(({ acceptedById, lesson: _, ...requirement }) => ({
+      data: requirements.map(({ acceptedById, lesson, ...requirement }) => ({
         ...requirement,
+        lesson: lesson as object,
         programmeId,
         authorId: acceptedById,
         at: now,

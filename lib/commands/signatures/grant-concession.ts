@@ -15,7 +15,7 @@ export const grantConcession = defineCommand({
   load: async (tx, { concession }, context) => openConcession(await loadJudged(tx, context), concession),
   subject: (concession, { department: own }) => ({ department: own, concession }),
   decide: (
-    { id, itemKey, rule, why, quantity, untilOn, findingDigest },
+    { id, itemKey, rule, why, quantity, untilOn, findingDigest, findingData },
     { concession, department: own },
   ) => ({
     change: { id, own },
@@ -29,6 +29,7 @@ export const grantConcession = defineCommand({
       quantity,
       untilOn,
       findingDigest,
+      findingData: JSON.parse(findingData ?? 'null'),
     },
   }),
   async apply(tx, { id, own }, { actor, now }) {

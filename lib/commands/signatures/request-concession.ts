@@ -2,7 +2,9 @@ import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
 import { line, paragraph, programmeCode, wholeNumber } from '@/lib/commands/inputs'
 import { itemNamed, loadJudged } from '@/lib/commands/signatures/load-judged'
-import { concessionStanding, findingDigest, isAlive } from '@/shared/gate/concession'
+import { nativeSha256 } from '@/lib/trail/native-sha256'
+import { concessionStanding, isAlive } from '@/shared/gate/concession'
+import { findingData } from '@/shared/gate/finding-data'
 import { calendarDate } from '@/shared/columns/calendar-date'
 import { Refused } from '@/shared/refused'
 import { CAN_BE_CONCEDED } from '@/shared/rules/finding'
@@ -46,19 +48,26 @@ export const requestConcession = defineCommand({
         entry.itemKey === key && entry.rule === rule && isAlive(concessionStanding(entry, finding, today)),
     )
     if (twin) throw new Refused(`Concession ${twin.number} is asked for this finding already.`)
+    const data = findingData(finding)
     const concession = {
       id: newId(),
       number: newest + 1,
       itemKey: key,
       rule,
-      findingDigest: findingDigest(finding),
+      findingDigest: nativeSha256(data),
+      findingData: data,
       why,
       quantity,
       untilOn,
     }
     return {
       change: concession,
-      record: { ...concession, found: finding.found, limit: finding.limit },
+      record: {
+        ...concession,
+        findingData: JSON.parse(data),
+        found: finding.found,
+        limit: finding.limit,
+      },
       result: { concession: concession.number },
     }
   },

@@ -29,7 +29,7 @@ export const stateRequirement = defineCommand({
       })
     }
     const { programme: _, ...requirement } = { ...input, id: newId() }
-    const { relaxed } = rulingOn(limit, [requirement])
+    const { relaxed } = rulingOn(limit, [{ ...requirement, lesson: null }])
     return {
       change: requirement,
       record: { ...requirement, label: limit.label, unit: limit.unit, looserThanDefault: relaxed },

@@ -4,6 +4,11 @@ import { requireCycle } from './thermal-cycle'
 import type { ThermalCycle } from './thermal-cycle'
 
 export interface NorrisLandzbergConstants extends ReliabilityModel {
+  readonly key: string
+  /** The solders it speaks of. */
+  readonly family: 'tin-lead' | 'lead-free'
+  /** What the constants were fitted with: cycles a day, or the dwells. */
+  readonly slownessBy: 'frequency' | 'dwell'
   readonly swingExponent: number
   readonly slownessExponent: number
   /** Activation energy over Boltzmann's constant. */
@@ -21,6 +26,9 @@ const name = 'Norris–Landzberg'
  */
 export const NORRIS_LANDZBERG = [
   {
+    key: 'tin-lead',
+    family: 'tin-lead',
+    slownessBy: 'frequency',
     name,
     edition: 'tin–lead',
     swingExponent: 1.9,
@@ -30,6 +38,9 @@ export const NORRIS_LANDZBERG = [
     caution: CAUTION,
   },
   {
+    key: 'pan-2005',
+    family: 'lead-free',
+    slownessBy: 'dwell',
     name,
     edition: 'tin–silver–copper, Pan and others 2005',
     swingExponent: 2.65,
@@ -41,6 +52,9 @@ export const NORRIS_LANDZBERG = [
     caution: `${CAUTION} The ramp term of the paper is left out.`,
   },
   {
+    key: 'lead-free-as-tin-lead',
+    family: 'lead-free',
+    slownessBy: 'frequency',
     name,
     edition: 'tin–silver–copper with the tin–lead constants',
     swingExponent: 1.9,

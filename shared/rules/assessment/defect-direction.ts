@@ -4,12 +4,13 @@ import { formatNumber } from '@/shared/quantity/format'
 import { defectRecord } from '@/shared/inspection/defect-record'
 import { defectsByDirection, type DirectionComparison } from '@/shared/inspection/defects-by-direction'
 import type { Inspection } from '@/shared/records/inspection'
-import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
+import { undetermined, type Judged, type Part, type Measured } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
 import { inspections } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { electricalTests } from '@/shared/rules/assembly-record-sources'
+import { measure, count } from '@/shared/rules/measure'
 
 /** So unlikely by chance, over all comparisons made together, that direction is named. */
 const TELLING = 0.05
@@ -70,23 +71,36 @@ export const defectDirection = rule({
   },
 })
 
-function partOf({ title, classes, effect }: DirectionComparison, telling: number): Part {
-  if (effect === undefined)
-    return { subject: title, verdict: 'meets', found: 'no defect fell into either class.' }
+function partOf({ key, title, classes, effect }: DirectionComparison, telling: number): Part {
+  const named = { subject: title, about: { comparison: key } }
+  if (effect === undefined) return { ...named, verdict: 'meets', found: 'no defect fell into either class.' }
   const { worst, pValue, riskRatio } = effect
+  const measured: Measured = {
+    worst,
+    chance: measure(pValue, '1'),
+    ratio: measure(riskRatio, '×'),
+    ...Object.fromEntries(
+      classes.flatMap(({ name, defects, joints }) => [
+        [`defects of ${name}`, count(defects)],
+        [`joints of ${name}`, count(joints, 'joints')],
+      ]),
+    ),
+  }
   const counted = classes
     .map(({ name, defects, joints }) => `${name} ${defects} of ${formatNumber(joints, 12)}`)
     .join(', ')
   if (!(pValue < telling))
     return {
-      subject: title,
+      ...named,
       verdict: 'meets',
+      measured,
       found: `no effect shown: ${counted} (chance ${formatNumber(pValue, 2)}).`,
     }
   const times = Number.isFinite(riskRatio) ? `${formatNumber(riskRatio, 2)} times as often` : 'only there'
   return {
-    subject: title,
+    ...named,
     verdict: 'marginal',
+    measured,
     found: `defects fall on ${worst} ${times}: ${counted} (chance ${formatNumber(pValue, 2)}).`,
     remedy: {
       says: `Look at how ${worst} leave the solder: turn the part or the board, change the exit, or give the last joint of the row a land to drain to.`,

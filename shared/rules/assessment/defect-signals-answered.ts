@@ -5,6 +5,7 @@ import { answerToDefects, type DefectSignalAnswer } from '@/shared/charts/defect
 import type { RunRuleSet } from '@/shared/charts/run-rule-sets'
 import { RUN_RULE_SETS } from '@/shared/charts/run-rule-sets'
 import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
+import { count } from '@/shared/rules/measure'
 import { judgedByParts } from '@/shared/rules/parts'
 import { inspections } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
@@ -83,14 +84,14 @@ function judgeChart(
   asked: RunRuleSet,
   answers: readonly DefectSignalAnswer[],
 ): JudgedDefectChart {
-  const subject = `Chart ${defectChartLabel(choice.chart)}`
+  const named = { subject: `Chart ${defectChartLabel(choice.chart)}`, about: { chart: choice.chart } }
   const found = defectChart(looks, choice, RUN_RULE_SETS[asked].asked)
   const signals = defectSignals(found, choice, asked)
   const open = signals.filter((signal) => !answerToDefects(answers, signal))
   const thin = !('says' in found) && isThin(found)
-  const judged = (part: Omit<Part, 'subject'>): JudgedDefectChart => ({
+  const judged = (part: Omit<Part, 'subject' | 'about'>): JudgedDefectChart => ({
     choice,
-    part: { subject, ...part },
+    part: { ...named, ...part },
     signals: signals.length,
     open: open.length,
     thin,
@@ -106,10 +107,17 @@ function judgeChart(
   if (!first)
     return judged({
       verdict: 'meets',
+      measured: { samples: count(found.samples.length), signals: count(signals.length) },
       found: `${found.samples.length} samples, ${signals.length === 0 ? 'no signal' : `${inNumber(signals.length)}, answered`}.`,
     })
   return judged({
     verdict: 'fails',
+    measured: {
+      unanswered: count(open.length),
+      signals: count(signals.length),
+      first: first.chartRule,
+      at: first.sample,
+    },
     found: `${open.length} of ${inNumber(signals.length)} unanswered, the first ${first.chartRule} at ${first.sample} (${first.says}).`,
     remedy: {
       says: `Answer ${first.chartRule} at ${first.sample}: what changed then, and what was done about it and about the assemblies made meanwhile.`,

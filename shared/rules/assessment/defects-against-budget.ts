@@ -14,6 +14,7 @@ import {
   type Part,
   type WorkingLine,
 } from '@/shared/rules/finding'
+import { measure, count } from '@/shared/rules/measure'
 import { inspections } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
@@ -64,6 +65,10 @@ export const defectsAgainstBudget = rule({
     if (record.defective > record.jointsSeen)
       return {
         verdict: 'fails',
+        measured: {
+          defective: count(record.defective, 'joints'),
+          seen: count(record.jointsSeen, 'joints'),
+        },
         found: `${record.defective} defective joints are on record, but only ${record.jointsSeen} joints were seen.`,
         limit,
         working: [],
@@ -105,7 +110,7 @@ function judged(
   state: BudgetStanding,
   record: DefectRecord,
   confidencePct: number,
-): Pick<Judged, 'verdict' | 'found' | 'margin' | 'remedy' | 'missing'> {
+): Pick<Judged, 'verdict' | 'found' | 'margin' | 'measured' | 'remedy' | 'missing'> {
   const { standing, upper, lower, perMillion, budgetPerMillion: budget, jointsStillToSee } = state
   const found = standing === 'exceeded' ? lower : upper
   const margin: Margin = {
@@ -115,6 +120,12 @@ function judged(
     direction: 'at most',
     guardBand: GUARD_SHARE * budget,
   }
+  const measured = {
+    defective: count(record.defective, 'joints'),
+    seen: count(record.jointsSeen, 'joints'),
+    confidence: measure(confidencePct, '%'),
+    standing,
+  }
   const printed = formatAgainst(found, budget, 'per million')
   const counted = `${record.defective} of ${record.jointsSeen} joints seen were defective (${formatNumber(perMillion)} per million)`
   if (standing === 'shown')
@@ -122,12 +133,14 @@ function judged(
       verdict: verdictOn(margin),
       found: `${counted}: with ${confidencePct} % confidence at most ${printed.found}. Shown.`,
       margin,
+      measured,
     }
   if (standing === 'exceeded')
     return {
       verdict: 'fails',
       found: `${counted}: with ${confidencePct} % confidence at least ${printed.found}. The budget is exceeded.`,
       margin,
+      measured,
       remedy: {
         says: 'Find the cause of the most frequent kinds and mend the process; joints made after that may be counted as a programme of their own.',
       },
@@ -137,6 +150,7 @@ function judged(
     verdict: 'undetermined',
     found: `${counted}: with ${confidencePct} % confidence at most ${printed.found}. Not shown yet: ${more} would show it.`,
     margin,
+    measured,
     missing: [more],
     remedy: { says: `Inspect ${more}, or mend the cause first where defects recur.` },
   }
@@ -175,6 +189,12 @@ function workingOf(
 const partsOf = (record: DefectRecord, confidence: number): Part[] =>
   ratesByKind(record, confidence).map(({ kind, joints, perMillion, interval }) => ({
     subject: kind,
+    about: { kind },
     verdict: 'meets',
+    measured: {
+      joints: count(joints, 'joints'),
+      lower: measure(interval.lower, 'per million'),
+      upper: measure(interval.upper, 'per million'),
+    },
     found: `${joints} joints, ${formatNumber(perMillion)} per million (${formatNumber(interval.lower)} to ${formatNumber(interval.upper)} with ${formatNumber(confidence * 100)} % confidence). The budget is for all kinds together.`,
   }))

@@ -6,6 +6,7 @@ import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { serviceYears } from '@/shared/plan/parameters/programme'
 import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { undetermined, type Judged, type Margin } from '@/shared/rules/finding'
+import { measure, count } from '@/shared/rules/measure'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { notApplicable } from '@/shared/rules/not-applicable'
@@ -64,6 +65,13 @@ export const fieldReturnsAgainstBudget = rule({
         : `${counted}. ${upper <= allowed ? 'The budget is shown to hold.' : 'Neither shown nor contradicted yet.'}`,
       limit: `${limit} (${namedRuling(confidenceLeast)})`,
       margin,
+      measured: {
+        failed: count(failed, 'boards'),
+        boardHours: measure(hours, 'h'),
+        rateAtLeast: measure(lower, 'FIT'),
+        rateAtMost: measure(upper, 'FIT'),
+        confidence: measure(confidenceLeast.value, '%'),
+      },
       working: [
         {
           label: 'Rate in service',

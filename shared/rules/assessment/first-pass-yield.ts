@@ -8,6 +8,7 @@ import {
   type Margin,
   type Part,
 } from '@/shared/rules/finding'
+import { count } from '@/shared/rules/measure'
 import { rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { exactProportionInterval } from '@/shared/statistics/intervals/exact-proportion'
@@ -33,6 +34,12 @@ export const firstPassYield = rule({
     if (contradictory)
       return {
         verdict: 'fails',
+        measured: {
+          contradictory: contradictory.assembly,
+          on: contradictory.testedOn,
+          tested: count(contradictory.tested, 'boards'),
+          passed: count(contradictory.passedFirst, 'boards'),
+        },
         found: `${contradictory.assembly}, ${contradictory.testedOn}: more passed (${contradictory.passedFirst}) than were tested (${contradictory.tested}).`,
         limit,
         working: [],
@@ -59,6 +66,11 @@ export const firstPassYield = rule({
       found: `${passed} of ${tested} boards passed at the first test: ${printed.found} (${formatNumber(bounds.lower * 100)} to ${formatNumber(bounds.upper * 100)} % with ${CONFIDENCE * 100} % confidence). ${joints} joints were at fault.`,
       limit,
       margin,
+      measured: {
+        tested: count(tested, 'boards'),
+        passed: count(passed, 'boards'),
+        jointsAtFault: count(joints, 'joints'),
+      },
       working: [
         {
           label: 'First-pass yield',
@@ -109,7 +121,9 @@ function byMonth(
       }
       return {
         subject: month,
+        about: { month },
         verdict: verdictOn(margin) === 'meets' ? 'meets' : 'marginal',
+        measured: { tested: count(tested, 'boards'), passed: count(passed, 'boards') },
         found: `${passed} of ${tested} passed at first.`,
         margin,
       }

@@ -10,6 +10,7 @@ import { judgedByParts } from '@/shared/rules/parts'
 import { recordsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { measure } from '@/shared/rules/measure'
 
 type Trial = RecordOf<'flux-removal'>
 
@@ -66,7 +67,11 @@ const removedPct = ({ beforeUgPerCm2, afterUgPerCm2 }: Trial): number | undefine
 
 function judgeTrial(trial: Trial, limit: number): Part {
   const { assembly, triedOn, cleaning, beforeUgPerCm2, afterUgPerCm2, residue } = trial
-  const subject = `${assembly}, ${triedOn}`
+  const named = {
+    subject: `${assembly}, ${triedOn}`,
+    about: { assembly, triedOn },
+    measured: { before: measure(beforeUgPerCm2, 'µg/cm²'), cleaning, residue },
+  }
   const margin: Margin = {
     found: afterUgPerCm2,
     limit,
@@ -80,12 +85,12 @@ function judgeTrial(trial: Trial, limit: number): Part {
     says: 'Fresh agent, longer or warmer as its maker allows, a cleaner last rinse; then try again.',
   }
   if (residue === 'plain')
-    return { subject, verdict: 'fails', found: `${found}; residue is plain to see.`, margin, remedy }
+    return { ...named, verdict: 'fails', found: `${found}; residue is plain to see.`, margin, remedy }
   if (beforeUgPerCm2 > 0 && afterUgPerCm2 >= beforeUgPerCm2)
-    return { subject, verdict: 'fails', found: `${found}; cleaning made it no cleaner.`, margin, remedy }
+    return { ...named, verdict: 'fails', found: `${found}; cleaning made it no cleaner.`, margin, remedy }
   const verdict = verdictOn(margin)
-  if (verdict === 'fails') return { subject, verdict, found: `${found}.`, margin, remedy }
+  if (verdict === 'fails') return { ...named, verdict, found: `${found}.`, margin, remedy }
   if (residue === 'traces')
-    return { subject, verdict: 'marginal', found: `${found}; traces are left away from contacts.`, margin }
-  return { subject, verdict, found: `${found}.`, margin }
+    return { ...named, verdict: 'marginal', found: `${found}; traces are left away from contacts.`, margin }
+  return { ...named, verdict, found: `${found}.`, margin }
 }

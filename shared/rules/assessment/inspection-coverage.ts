@@ -14,6 +14,7 @@ import {
   type Margin,
   type Part,
 } from '@/shared/rules/finding'
+import { count } from '@/shared/rules/measure'
 import { inspections } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
@@ -48,6 +49,8 @@ export const inspectionCoverage = rule({
     const needed = Math.ceil((share / 100) * made - 1e-9)
     const assemblies: Part & { margin: Margin } = {
       subject: 'Assemblies',
+      about: { share: 'assemblies' },
+      measured: { made: count(made, 'boards') },
       verdict: inspected >= needed ? 'meets' : 'fails',
       found: `${inspected} of ${made} made were inspected; ${needed} are needed.`,
       margin: { found: inspected, limit: needed, unit: 'boards', direction: 'at least', guardBand: 0 },
@@ -67,7 +70,14 @@ export const inspectionCoverage = rule({
       const margin = marginOf(least)
       parts.push({
         subject: 'Joints',
+        about: { share: 'joints' },
         verdict: verdictOn(margin),
+        measured: {
+          joints: count(joints, 'joints'),
+          fewestSeen: count(least, 'joints'),
+          short: count(short.length, 'boards'),
+          ...(short[0] && { first: short[0].name, seenOnFirst: count(short[0].seen, 'joints') }),
+        },
         found:
           short.length === 0
             ? `on every assembly inspected, ${least} or more of ${joints} joints were seen.`

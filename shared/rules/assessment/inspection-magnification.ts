@@ -3,6 +3,7 @@ import { magnificationMost } from '@/shared/plan/limits/assessment-inspection'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { formatQuantity } from '@/shared/quantity/format'
 import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
+import { measure, count } from '@/shared/rules/measure'
 import { inspections } from '@/shared/rules/record-source'
 import { rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
@@ -22,6 +23,11 @@ export const inspectionMagnification = rule({
     if (row.least > most.value)
       return {
         verdict: 'fails',
+        measured: {
+          land: measure(narrowest, 'mm'),
+          asked: measure(row.least, '×'),
+          allowed: measure(most.value, '×'),
+        },
         found: `Lands of ${formatQuantity(narrowest, 'mm')} cannot be inspected within the limit.`,
         limit,
         working: [],
@@ -41,6 +47,7 @@ export const inspectionMagnification = rule({
         'too strong',
         over,
         'fails',
+        most.value,
         `above ${formatQuantity(most.value, '×')}`,
         'Look again at the joints rejected: at this power sound joints look bad. Use more only as referee.',
       ),
@@ -48,6 +55,7 @@ export const inspectionMagnification = rule({
         'too weak',
         under,
         'fails',
+        row.least,
         `below ${formatQuantity(row.least, '×')}`,
         'Look at these assemblies again with enough magnification.',
       ),
@@ -55,6 +63,7 @@ export const inspectionMagnification = rule({
         'stronger than the table',
         strong,
         'marginal',
+        guide,
         `above the ${formatQuantity(guide, '×')} that the land width asks for`,
         undefined,
       ),
@@ -63,11 +72,16 @@ export const inspectionMagnification = rule({
     const powers = looks.map(({ magnification }) => magnification)
     const lowest = powers.reduce((low, power) => Math.min(low, power), Infinity)
     const highest = powers.reduce((high, power) => Math.max(high, power), -Infinity)
-    const strongSide = worst?.subject !== 'too weak'
+    const strongSide = worst?.about?.['magnification'] !== 'too weak'
     return {
       verdict: worst?.verdict ?? 'meets',
       found: worst ? worst.found : `All ${looks.length} inspections were made at ${lowest} to ${highest}×.`,
       limit,
+      measured: {
+        inspections: count(looks.length),
+        lowest: measure(lowest, '×'),
+        highest: measure(highest, '×'),
+      },
       margin: strongSide
         ? { found: highest, limit: most.value, unit: '×', direction: 'at most', guardBand: 0 }
         : { found: lowest, limit: row.least, unit: '×', direction: 'at least', guardBand: 0 },
@@ -86,6 +100,7 @@ function group(
   subject: string,
   looks: readonly { readonly assembly: string; readonly magnification: number }[],
   verdict: Part['verdict'],
+  border: number,
   how: string,
   says: string | undefined,
 ): Part | undefined {
@@ -93,7 +108,14 @@ function group(
   if (!first) return undefined
   return {
     subject,
+    about: { magnification: subject },
     verdict,
+    measured: {
+      inspections: count(looks.length),
+      first: first.assembly,
+      at: measure(first.magnification, '×'),
+      border: measure(border, '×'),
+    },
     found: `${looks.length} inspections were made ${how}, such as ${first.assembly} at ${first.magnification}×.`,
     remedy: says === undefined ? undefined : { says },
   }

@@ -13,6 +13,7 @@ import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import type { Interval } from '@/shared/statistics/intervals/interval'
 import { inspectorCalls } from '@/shared/rules/assembly-record-sources'
+import { measure, count } from '@/shared/rules/measure'
 
 const GUARD = 0.05
 const CONFIDENCE = 0.95
@@ -65,15 +66,19 @@ export const inspectorAgreement = rule({
   },
 })
 
-/** The part of two lists of calls; `subject` names them. */
-function judgePair(subject: string, { joints, kappa: found }: PairAgreement, least: number): Part {
+/** The part of two lists of calls, named so. */
+function judgePair(
+  named: Pick<Part, 'subject' | 'about'>,
+  { joints, kappa: found }: PairAgreement,
+  least: number,
+): Part {
   const train = { says: 'Look together at the joints called differently, agree, train, and call a new set.' }
   if (found === undefined)
-    return { subject, verdict: 'undetermined', found: 'no joint was called by both.', remedy: train }
+    return { ...named, verdict: 'undetermined', found: 'no joint was called by both.', remedy: train }
   const { kappa, observedAgreement, interval } = found
   if (kappa === undefined)
     return {
-      subject,
+      ...named,
       verdict: 'undetermined',
       found: `all ${joints} joints were called alike: a set without both good and bad joints shows no agreement.`,
       remedy: { says: 'Make up a set with sound and defective joints.' },
@@ -85,8 +90,13 @@ function judgePair(subject: string, { joints, kappa: found }: PairAgreement, lea
     ? ` (${formatNumber(interval.lower, 2)} to ${formatNumber(interval.upper, 2)} with 95 % confidence)`
     : ''
   return {
-    subject,
+    ...named,
     verdict,
+    measured: {
+      joints: count(joints, 'joints'),
+      alike: measure(observedAgreement * 100, '%'),
+      ...(interval && { lower: measure(interval.lower, '1'), upper: measure(interval.upper, '1') }),
+    },
     found: `kappa ${printed}${bounds}, ${formatNumber(observedAgreement * 100, 3)} % of ${joints} calls alike.`,
     margin,
     ...(verdict !== 'meets' && { remedy: train }),
@@ -94,8 +104,19 @@ function judgePair(subject: string, { joints, kappa: found }: PairAgreement, lea
 }
 
 /** Every two inspectors of a study, and each with what is known. */
-const partsOf = ({ study, pairs, withKnown }: AgreementStudy, least: number): Part[] =>
-  [...pairs, ...withKnown].map((pair) => judgePair(`${study}: ${pair.one} and ${pair.other}`, pair, least))
+const partsOf = ({ study, pairs, withKnown }: AgreementStudy, least: number): Part[] => {
+  const subjectOf = ({ one, other }: PairAgreement): string => `${study}: ${one} and ${other}`
+  return [
+    ...pairs.map((pair) => {
+      const about = { study, one: pair.one, other: pair.other }
+      return judgePair({ subject: subjectOf(pair), about }, pair, least)
+    }),
+    ...withKnown.map((pair) => {
+      const about = { study, one: pair.one, against: 'known' }
+      return judgePair({ subject: subjectOf(pair), about }, pair, least)
+    }),
+  ]
+}
 
 /** What several inspectors show together, and each with their own second round; information beside the pairs that are judged. */
 function notesOf({ study, inspectors, together, withSelf }: AgreementStudy): string[] {

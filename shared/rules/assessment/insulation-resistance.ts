@@ -10,6 +10,7 @@ import { judgedByParts } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { insulationReadings } from '@/shared/rules/assembly-record-sources'
+import { measure } from '@/shared/rules/measure'
 
 type Reading = RecordOf<'insulation-resistance'>
 
@@ -131,6 +132,7 @@ function judgePattern(
   return {
     subject: pattern,
     verdict,
+    measured: { lowestAt: measure(lowest.hours, 'h') },
     found: `${printed} at the lowest, at ${lowest.hours} h.`,
     margin,
     ...(verdict !== 'meets' && {

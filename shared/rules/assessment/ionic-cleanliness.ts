@@ -7,7 +7,7 @@ import {
 import { IONIC_RESIDUE_BY_EDITION, ionicResidueMost } from '@/shared/plan/limits/assessment-residue'
 import { cleanlinessEdition } from '@/shared/plan/parameters/assessment-residue'
 import { fluxResidue } from '@/shared/plan/parameters/solder'
-import type { Ruling } from '@/shared/plan/requirement'
+import { isStated, type Ruling } from '@/shared/plan/requirement'
 import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { calibrationStanding, type InstrumentFile } from '@/shared/instruments/calibration-status'
 import type { RecordOf } from '@/shared/records/record-kinds'
@@ -54,8 +54,7 @@ export const ionicCleanlinessRule = rule({
         ? most
         : rulingUnder(most, IONIC_RESIDUE_BY_EDITION[edition])
     const limit = `At most ${formatQuantity(ruling.value, 'µg/cm²')} (${formatQuantity(perSquareInch(ruling.value), 'µg/in²', 4)}) as sodium chloride, as the manual rinse would read (${namedRuling(ruling)}).`
-    const own = most.layers.some(({ clause }) => clause !== 'default')
-    if (edition === 'own-evidence' && !own)
+    if (edition === 'own-evidence' && !isStated(most))
       return undetermined(
         'The chosen edition names no figure: state the limit that this programme’s own evidence supports, as a requirement on the ionic residue.',
         ['a requirement on the ionic residue'],
@@ -103,20 +102,23 @@ function judgeTest(test: Test, ruling: Ruling, file: InstrumentFile): Part {
     direction: 'at most',
     guardBand: GUARD_SHARE * ruling.value,
   }
-  const subject = `${test.assembly}, ${test.testedOn}`
+  const named = {
+    subject: `${test.assembly}, ${test.testedOn}`,
+    about: { assembly: test.assembly, testedOn: test.testedOn },
+  }
   const verdict = verdictOn(margin)
   const printed = formatAgainst(found, ruling.value, 'µg/cm²').found
   const standing = standingOf(test, file)
   if (standing !== undefined && verdict !== 'fails')
     return {
-      subject,
+      ...named,
       verdict: 'undetermined',
       found: `${printed} proves nothing: ${standing}.`,
       margin,
       remedy: { says: 'Extract again with an instrument in calibration.' },
     }
   return {
-    subject,
+    ...named,
     verdict,
     found: `${printed}.`,
     margin,

@@ -15,6 +15,7 @@ import { judgedByParts, tightest } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { microsections } from '@/shared/rules/assembly-record-sources'
+import { measure } from '@/shared/rules/measure'
 
 type Section = RecordOf<'microsection'>
 
@@ -45,6 +46,7 @@ export const microsectionsSound = rule({
         ? [
             {
               subject: 'Count',
+              about: { matter: 'count' },
               verdict: 'undetermined',
               found: `${sections.length} of ${asked} joints are cut.`,
               remedy: { says: `Cut ${asked - sections.length} more.` },
@@ -75,7 +77,14 @@ function judgeSection(section: Section, fill: number, voids: number, angle: numb
   const verdict = cracked ? 'fails' : worstVerdict(margins.map(verdictOn))
   return {
     subject: `${joint} on ${assembly}`,
+    about: { joint, assembly },
     verdict,
+    measured: {
+      fill: measure(fillPct, '%'),
+      ...(voidPct !== undefined && { voids: measure(voidPct, '%') }),
+      ...(contactAngleDeg !== undefined && { contactAngle: measure(contactAngleDeg, '°') }),
+      cracked,
+    },
     found: [
       `fill ${formatQuantity(fillPct, '%')}`,
       ...(voidPct === undefined ? [] : [`voids ${formatQuantity(voidPct, '%')}`]),

@@ -14,6 +14,7 @@ import { exactRateLowerBound, exactRateUpperBound } from '@/shared/statistics/in
 import { testLengthFactor } from '@/shared/reliability/demonstration/demonstration'
 import { lifeTests } from '@/shared/rules/assembly-record-sources'
 import { lifeTestFits, type LifeSpecimen } from '@/shared/reliability/life-test-fit'
+import { measure, count } from '@/shared/rules/measure'
 
 /** Shown with less than a tenth of the failures allowed to spare is marginal. */
 const GUARD_SHARE = 0.1
@@ -78,6 +79,12 @@ export const reliabilityDemonstrated = rule({
     const common = {
       limit,
       margin,
+      measured: {
+        specimens: count(specimens.length),
+        failed: count(events),
+        exposure: measure(exposure, '1'),
+        failuresAtLeast: measure(lower, '1'),
+      },
       working: [
         {
           label: 'Failures a board may have in its life',
@@ -155,18 +162,19 @@ const partsOf = (
     acceleration: number
   }[],
 ): Part[] => {
-  const tests = new Map<string, { count: number; failed: number; exposure: number }>()
+  const tests = new Map<string, { tried: number; failed: number; exposure: number }>()
   for (const { test, failed, joints, cycles, acceleration } of specimens) {
-    const known = tests.get(test) ?? { count: 0, failed: 0, exposure: 0 }
+    const known = tests.get(test) ?? { tried: 0, failed: 0, exposure: 0 }
     tests.set(test, {
-      count: known.count + 1,
+      tried: known.tried + 1,
       failed: known.failed + (failed ? 1 : 0),
       exposure: known.exposure + joints * cycles * acceleration,
     })
   }
-  return [...tests].map(([subject, { count, failed, exposure }]) => ({
+  return [...tests].map(([subject, { tried, failed, exposure }]) => ({
     subject,
     verdict: 'meets',
-    found: `${failed} of ${count} failed over ${formatNumber(exposure)} joint-cycles of service; the target is judged for all tests together.`,
+    measured: { tried: count(tried), failed: count(failed), exposure: measure(exposure, '1') },
+    found: `${failed} of ${tried} failed over ${formatNumber(exposure)} joint-cycles of service; the target is judged for all tests together.`,
   }))
 }

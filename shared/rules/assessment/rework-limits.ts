@@ -4,6 +4,7 @@ import { workingHourCost } from '@/shared/plan/parameters/assessment-proof'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { defectRecord } from '@/shared/inspection/defect-record'
 import { verdictOn, worstVerdict, type Judged, type Margin, type Part } from '@/shared/rules/finding'
+import { measure, count } from '@/shared/rules/measure'
 import { inspections } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
@@ -46,6 +47,13 @@ export const reworkLimits = rule({
           : `${joints.length} joints in ${visits} visits, at most ${hottest} heats each; ${price}.`
       }`,
       limit,
+      measured: {
+        joints: count(joints.length, 'joints'),
+        visits: count(visits),
+        time: measure(minutes, 'min'),
+        material: measure(material, 'currency'),
+        ...(hourCost !== undefined && { cost: measure(cost, 'currency') }),
+      },
       margin: { found: hottest, limit: most.value, unit: 'cycles', direction: 'at most', guardBand: 0 },
       working: [
         {
@@ -70,7 +78,9 @@ function unmended(waiting: readonly { readonly assembly: string; readonly joint:
   return [
     {
       subject: 'Defects without rework',
+      about: { matter: 'defects without rework' },
       verdict: 'marginal',
+      measured: { joints: count(waiting.length, 'joints'), first: first.joint, on: first.assembly },
       found: `${waiting.length} defective joints have no rework on record, such as ${first.joint} on ${first.assembly}: mended, scrapped or let pass?`,
       remedy: {
         says: 'Record the rework of each; where an assembly was scrapped or let pass, quality says so.',
@@ -84,7 +94,9 @@ function judgeJoint({ assembly, joint, heats, visits }: ReworkedJoint, most: num
   const verdict = verdictOn(margin)
   return {
     subject: `${joint} on ${assembly}`,
+    about: { joint, assembly },
     verdict,
+    measured: { visits: count(visits) },
     found: `heated ${heats} times in ${visits} visits.`,
     margin,
     ...(verdict === 'fails' && {

@@ -31,6 +31,7 @@ export const bathAnalysisOnScheduleRule = rule({
       .filter(({ readings }) => readings.count > 0)
       .map((log) => ({
         subject: `log ${log.code}`,
+        about: { log: log.code },
         checks: daysChecked(
           log,
           (log.readings.columns['at'] ?? []).filter((at): at is number => typeof at === 'number'),

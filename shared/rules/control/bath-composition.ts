@@ -50,6 +50,7 @@ export const bathCompositionRule = rule({
     if (limits && limits.family !== family)
       return {
         verdict: 'fails',
+        measured: { editionFamily: limits.family, family },
         found: `The edition chosen is for a ${limits.family} bath; the programme solders ${family}.`,
         limit: 'The contamination limits must be those of the alloy family.',
         working: [],
@@ -66,10 +67,10 @@ export const bathCompositionRule = rule({
 
     const questions = bathQuestions(inputs, logs)
     const judgedOf = (question: BathQuestion): Part => {
-      const { series, window, subject } = question
+      const { series, window, subject, about } = question
       if (series.values.length === 0) return notAnalysed(question)
       const mend = (newest: number): string => exchangeInWords(newest, question, massKg)
-      return judgeSeries(series, { window, answers, instruments: instrumentFile, mend }, subject)
+      return judgeSeries(series, { window, answers, instruments: instrumentFile, mend }, { subject, about })
     }
     const tinParts =
       alloy && family === 'tin-lead'
@@ -78,7 +79,7 @@ export const bathCompositionRule = rule({
     const parts = [...questions.map(judgedOf), ...tinParts]
     const worst = decidingPart(parts)!
     const { verdict } = worst
-    const asked = questions.find(({ subject }) => subject === worst.subject)
+    const asked = questions[parts.indexOf(worst)]
     return {
       verdict,
       found: `${worst.subject}: ${worst.found}`,
@@ -101,8 +102,9 @@ export const bathCompositionRule = rule({
   },
 })
 
-const notAnalysed = ({ subject, window }: BathQuestion): Part => ({
+const notAnalysed = ({ subject, about, window }: BathQuestion): Part => ({
   subject,
+  about,
   verdict: 'undetermined',
   found: `never analysed; the limit is ${formatQuantity(window.most?.value ?? Number.NaN, '%')}.`,
   remedy: { says: 'Ask the laboratory for it: an empty cell is not a zero.' },

@@ -20,6 +20,7 @@ import { solderingRuns } from '@/shared/rules/assembly-record-sources'
 import { MACHINE_WORK } from '@/shared/logs/runs-held'
 import { bathTemperatureInterval } from '@/shared/plan/limits/control-intervals'
 import { HOT_SOLDER_CAUTIONS, keepsBath } from '@/shared/plan/soldering-baths'
+import { measure } from '@/shared/rules/measure'
 
 export const bathTemperatureRule = rule({
   id: 'bath-temperature',
@@ -54,6 +55,7 @@ export const bathTemperatureRule = rule({
         found: `The specified bath temperature of ${formatQuantity(target, '°C')} lies outside what a bath of ${inputs.alloy ? ALLOYS[inputs.alloy].label : family} is run at.`,
         limit: windowInWords(ofFamily),
         margin,
+        measured: { specified: measure(target, '°C'), family },
         working: [],
         sources,
         remedy: {

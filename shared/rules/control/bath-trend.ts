@@ -11,6 +11,7 @@ import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { bathLimitReads, bathQuestions, chosenEdition } from '@/shared/baths/bath-limits'
 import { FEWEST_FOR_TREND } from '@/shared/logs/log-trend'
 import { HOT_SOLDER_CAUTIONS, keepsBath } from '@/shared/plan/soldering-baths'
+import { measure } from '@/shared/rules/measure'
 
 export const bathTrendRule = rule({
   id: 'bath-trend',
@@ -65,22 +66,37 @@ const soonness = ({ trend }: TrendedMetal): number => trend.daysByPrediction ?? 
 
 /** Never `fails`: the bath still holds. A crossing before the next analysis is due is marginal. */
 function partOf({ question, trend }: TrendedMetal, intervalDays: number): Part {
-  const { subject } = question
+  const { subject, about } = question
   const { mayCrossOn, crossesOn, perMonth, daysByPrediction } = trend
   const pace = `${perMonth < 0 ? 'falls' : 'rises'} by ${formatNumber(Math.abs(perMonth), 3)} % of mass a month`
+  const measured = {
+    perMonth: measure(perMonth, '%'),
+    ...(mayCrossOn !== undefined && { mayCrossOn }),
+    ...(crossesOn !== undefined && { crossesOn }),
+  }
   if (daysByPrediction === undefined)
-    return { subject, verdict: 'meets', found: `${pace}; the limit is not in sight within ten years.` }
+    return {
+      subject,
+      about,
+      verdict: 'meets',
+      measured,
+      found: `${pace}; the limit is not in sight within ten years.`,
+    }
   const found = `${pace}; the limit may be reached on ${mayCrossOn}${crossesOn ? `, by the line on ${crossesOn}` : ''}.`
   if (daysByPrediction < intervalDays)
     return {
       subject,
+      about,
       verdict: 'marginal',
+      measured,
       found,
       remedy: { says: `Analyse again before ${mayCrossOn}, and plan the exchange of solder for then.` },
     }
   return {
     subject,
+    about,
     verdict: 'meets',
+    measured,
     found,
     margin: {
       found: daysByPrediction,

@@ -20,6 +20,7 @@ import { askedSignals, canBeCharted, type Charting, type LogSignal } from '@/sha
 import { signalAnswers } from '@/shared/rules/log-record-sources'
 import { falseSignalsExpected, RUN_RULE_SETS, USUAL_RUN_RULES } from '@/shared/charts/run-rule-sets'
 import { keepsBath } from '@/shared/plan/soldering-baths'
+import { count } from '@/shared/rules/measure'
 
 export const chartSignalsAnsweredRule = rule({
   id: 'chart-signals-answered',
@@ -92,6 +93,7 @@ export const chartSignalsAnsweredRule = rule({
             ? `${worst.subject}: ${worst.found}`
             : `${total} signals on ${level.length} logs, each answered.`,
       limit,
+      measured: { unanswered: count(open), signals: count(total), logs: count(level.length) },
       working: [
         ...used.map((chart) => ({
           label: chartLabel(chart),
@@ -138,7 +140,10 @@ function judgeLog(
   answers: readonly SignalAnswer[],
 ): JudgedLog {
   const characteristic = CHARACTERISTICS[log.characteristic as CharacteristicKey]
-  const subject = `Log ${log.code} (${characteristic.label})`
+  const named = {
+    subject: `Log ${log.code} (${characteristic.label})`,
+    about: { log: log.code, characteristic: log.characteristic },
+  }
   const series = chartedSeries(log, brought)?.series
   const { chart } = charting.choice
   const length = series?.values.length ?? 0
@@ -147,13 +152,15 @@ function judgeLog(
     const part: Part =
       more > 0
         ? {
-            subject,
+            ...named,
+            measured: { readings: count(length) },
             verdict: 'undetermined',
             found: `${length} readings are too few to chart: ${more} more.`,
             remedy: { says: `Take ${more} more readings.` },
           }
         : {
-            subject,
+            ...named,
+            measured: { readings: count(length) },
             verdict: 'not applicable',
             found: `all ${length} readings are alike: there is no spread to draw limits from.`,
           }
@@ -166,14 +173,20 @@ function judgeLog(
   const first = open[0]
   const part: Part = first
     ? {
-        subject,
+        ...named,
         verdict: 'fails',
+        measured: {
+          unanswered: count(open.length),
+          first: first.chartRule,
+          on: first.readingAt,
+        },
         found: `${open.length} unanswered, the first ${first.chartRule} on ${first.readingAt} (${first.says}).`,
         remedy: { says: remedyFor(log, first) },
       }
     : {
-        subject,
+        ...named,
         verdict: 'meets',
+        measured: { readings: count(length), signals: count(signals.length) },
         found: `${length} readings, ${signals.length} signals, all answered.`,
       }
   return { chart, part, drawn: true, readings: length, signals: signals.length, unanswered: open.length }

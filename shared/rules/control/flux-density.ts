@@ -30,6 +30,7 @@ import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/l
 import { solderingRuns } from '@/shared/rules/assembly-record-sources'
 import { MACHINE_WORK } from '@/shared/logs/runs-held'
 import { fluxDensityInterval } from '@/shared/plan/limits/control-intervals'
+import { measure } from '@/shared/rules/measure'
 
 const CAUTIONS = [
   'Flux thinner is highly flammable (isopropyl alcohol flashes at about 12 °C) and its vapour travels: no flame, spark or hot solder near, heaters off, good extraction. The safety data sheet and local fire codes rule.',
@@ -87,6 +88,7 @@ export const fluxDensityRule = rule({
     })
     return {
       ...judged,
+      measured: { reference: measure(referenceC, '°C') },
       working: series.flatMap((one) => workingOf(one, referenceC, coefficient, target, thinner)),
       sources: [
         {
@@ -106,6 +108,7 @@ const refusal = (solids: number, least: number, source: Judged['sources'][number
   verdict: 'fails',
   found: `The flux holds ${formatQuantity(solids, '%')} solids: its density can tell nothing of its strength.`,
   limit: `Control by density asks for at least ${formatQuantity(least, '%')} solids (${source.cite}).`,
+  measured: { refused: 'solids' },
   margin: { found: solids, limit: least, unit: '%', direction: 'at least', guardBand: 0 },
   working: [],
   sources: [source],

@@ -17,6 +17,7 @@ import { recordsOf } from '@/shared/rules/record-source'
 import type { RecordOf } from '@/shared/records/record-kinds'
 import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
+import { measure } from '@/shared/rules/measure'
 
 type Check = RecordOf<'lead-forming'>
 
@@ -78,7 +79,15 @@ function judgeCheck(check: Check, least: ReturnType<typeof leastBend>, guardShar
   const verdict = marked ? 'fails' : worstVerdict([verdictOn(radius), verdictOn(straight)])
   return {
     subject: `${part}, ${checkedOn}`,
+    about: { part, checkedOn },
     verdict,
+    measured: {
+      radius: measure(insideRadiusMm, 'mm'),
+      leastRadius: measure(least.radiusMm, 'mm'),
+      straight: measure(straightMm, 'mm'),
+      leastStraight: measure(least.straightMm, 'mm'),
+      marked,
+    },
     found: `radius ${formatQuantity(insideRadiusMm, 'mm')} (at least ${formatQuantity(least.radiusMm, 'mm')}), straight ${formatQuantity(straightMm, 'mm')} (at least ${formatQuantity(least.straightMm, 'mm')})${marked ? ', lead marked' : ''}.`,
     margin: tightest(radius, straight),
     ...(verdict === 'fails' && {

@@ -10,6 +10,7 @@ import { sourceOf } from '@/shared/rules/ruling-source'
 import { floorLifeGuard } from '@/shared/plan/limits/guard-bands'
 import { moistureSensitiveParts } from '@/shared/plan/parameters/control-handling'
 import { surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
+import { measure } from '@/shared/rules/measure'
 
 type Exposure = RecordOf<'moisture-exposure'>
 
@@ -59,21 +60,31 @@ function judgeExposure(
 ): Part {
   const { hours: ofLevel, atMostRelativeHumidityPct } = floorLifeOf(level)
   const hours = level === '6' ? labelHours : ofLevel
-  const subject = `${part}, opened ${openedOn}`
+  const named = {
+    subject: `${part}, opened ${openedOn}`,
+    about: { part, openedOn },
+    measured: {
+      level,
+      baked,
+      open: measure(hoursOpen, 'h'),
+      hottest: measure(hottestC, '°C'),
+      dampest: measure(dampestPct, '% RH'),
+    },
+  }
   const bake = {
     says: 'Bake to the part maker’s schedule before soldering, record it, and count the hours anew.',
   }
   const harsher = hottestC > FLOOR_LIFE_AT_MOST_C || dampestPct > atMostRelativeHumidityPct
   if (level === '6' && baked === 'no')
     return {
-      subject,
+      ...named,
       verdict: 'fails',
       found: 'level 6 is baked before every use, and was not.',
       remedy: bake,
     }
   if (hours === undefined)
     return {
-      subject,
+      ...named,
       verdict: 'undetermined',
       found: 'baked before use, but the time to reflow that its label gives is not recorded.',
       remedy: { says: 'Record the hours of the label with the exposure.' },
@@ -81,12 +92,12 @@ function judgeExposure(
   if (hours === null)
     return harsher
       ? {
-          subject,
+          ...named,
           verdict: 'undetermined',
           found: `the floor reached ${hottestC} °C and ${dampestPct} %: no published life covers that.`,
           remedy: bake,
         }
-      : { subject, verdict: 'meets', found: 'level 1 has no limit in hours.' }
+      : { ...named, verdict: 'meets', found: 'level 1 has no limit in hours.' }
   const margin: Margin = {
     found: hoursOpen,
     limit: hours,
@@ -97,14 +108,14 @@ function judgeExposure(
   const verdict = verdictOn(margin)
   if (verdict !== 'fails' && harsher)
     return {
-      subject,
+      ...named,
       verdict: 'undetermined',
       found: `open for ${formatQuantity(hoursOpen, 'h')}, but the floor reached ${hottestC} °C and ${dampestPct} %: no published life covers that.`,
       margin,
       remedy: bake,
     }
   return {
-    subject,
+    ...named,
     verdict,
     found: `open for ${formatQuantity(hoursOpen, 'h')} of ${formatQuantity(hours, 'h')} (level ${level}).`,
     margin,

@@ -1,7 +1,14 @@
 import { capabilityConfidenceLeast, capabilityLeast } from '@/shared/plan/limits/control-charts'
 import { capabilityAsked } from '@/shared/plan/parameters/control-charts'
 import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
-import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
+import {
+  undetermined,
+  verdictOn,
+  type Judged,
+  type Margin,
+  type Part,
+  type Measured,
+} from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
@@ -16,6 +23,7 @@ import {
 } from '@/shared/charts/capability-of-log'
 import { falseSignalsExpected, RUN_RULE_SETS } from '@/shared/charts/run-rule-sets'
 import { limitedLogs, limitedReads, type LimitedLog } from '@/shared/charts/limited-logs'
+import { measure, count } from '@/shared/rules/measure'
 
 export const processCapabilityRule = rule({
   id: 'process-capability',
@@ -85,13 +93,21 @@ interface Index {
 }
 
 /** Shown by the bounds of both indices: meets. Likely only, or on an unsteady log: no answer yet. */
-function partOf({ what, series, stretch, charting, capability }: Answered, least: number): Part {
-  const subject = `Log ${series.log.code} (${what})`
+function partOf(
+  { characteristic, what, series, stretch, charting, capability }: Answered,
+  least: number,
+): Part {
+  const named = {
+    subject: `Log ${series.log.code} (${what})`,
+    about: { log: series.log.code, characteristic },
+  }
+  const start: Measured = stretch.since === undefined ? {} : { since: stretch.since }
   const since = stretch.since === undefined ? '' : ` since “${stretch.since}”`
   if (!capability)
     return {
-      subject,
+      ...named,
       verdict: 'undetermined',
+      measured: { readings: count(stretch.values.length), ...start },
       found:
         stretch.values.length < FEWEST_FOR_CAPABILITY
           ? `${stretch.values.length} readings${since}, of the ${FEWEST_FOR_CAPABILITY} that a capability needs.`
@@ -104,20 +120,33 @@ function partOf({ what, series, stretch, charting, capability }: Answered, least
     { name: 'Ppk', index: study.longTerm.cpk, lowerBound: study.longTerm.cpkLowerBound, readings },
   ]
   const found = `${indices.map((one) => inWords(one, least)).join('; ')}; ${readings} readings${since}.`
+  const measured: Measured = {
+    ...Object.fromEntries(
+      indices.flatMap(({ name, index, lowerBound }) => [
+        [name, measure(index, '1')],
+        [`${name} at least`, measure(lowerBound, '1')],
+      ]),
+    ),
+    readings: count(readings),
+    signals: count(signals),
+    ...start,
+  }
   if (!study.speaksForTheFuture)
     return {
-      subject,
+      ...named,
+      measured,
       verdict: 'undetermined',
       found: `the log is unstable (${signals} ${signals === 1 ? 'signal' : 'signals'} by ${RUN_RULE_SETS[charting.rules].asked.map(({ id }) => id).join(', ')}; ${formatNumber(falseSignalsExpected(charting.rules, readings), 2)} false ones are to be expected of as many readings), so its capability promises nothing. ${found}`,
       remedy: { says: 'Find and remove the causes of the signals, then take readings anew.' },
     }
   const tighter = indices.reduce((one, other) => (other.lowerBound < one.lowerBound ? other : one))
   const margin = marginOf(tighter.lowerBound, least)
-  if (verdictOn(margin) === 'meets') return { subject, verdict: 'meets', found, margin }
+  if (verdictOn(margin) === 'meets') return { ...named, measured, verdict: 'meets', found, margin }
   const short = indices.reduce((one, other) => (other.index < one.index ? other : one))
   if (short.index < least)
     return {
-      subject,
+      ...named,
+      measured,
       verdict: 'fails',
       found,
       margin: marginOf(short.index, least),
@@ -127,7 +156,8 @@ function partOf({ what, series, stretch, charting, capability }: Answered, least
     }
   const needed = Math.max(...indices.map((one) => readingsToShow(one, least)))
   return {
-    subject,
+    ...named,
+    measured,
     verdict: 'undetermined',
     found: `${found} Likely, not shown: ${Number.isFinite(needed) ? `about ${needed} readings in all would show it, if the process stays as it is` : 'no number of readings shows an index that lies on its limit'}.`,
     margin,

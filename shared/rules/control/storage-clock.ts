@@ -4,8 +4,15 @@ import { reaffirmationAgeMost } from '@/shared/plan/limits/evaluation-storage'
 import { daysBetween } from '@/shared/quantity/calendar'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Lot } from '@/shared/records/lot'
-import { isUsable, lotName } from '@/shared/records/lot-identity'
-import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
+import { aboutLot, isUsable, lotName } from '@/shared/records/lot-identity'
+import {
+  undetermined,
+  verdictOn,
+  type Judged,
+  type Margin,
+  type Part,
+  type Measured,
+} from '@/shared/rules/finding'
 import { decidingPart } from '@/shared/rules/parts'
 import { passingReads, solderabilityResults, type SolderabilityResult } from '@/shared/sampling/passing-tests'
 import type { SolderingRun } from '@/shared/records/soldering-work'
@@ -104,6 +111,7 @@ const runsWithoutLots = (runs: readonly SolderingRun[]): Part => ({
 
 const unknownLot = (code: string, day: string): Part => ({
   subject: `Lot ${code} on file`,
+  about: { lot: code },
   verdict: 'undetermined',
   found: `soldered on ${day}, but no lot of that code is on file.`,
   remedy: { says: `Enter lot ${code} with its tests, or put the code in the soldering run right.` },
@@ -116,12 +124,13 @@ function judgeLot(
   results: readonly SolderabilityResult[],
   { testedMost, guard }: { readonly testedMost: Ruling; readonly guard: Ruling },
 ): Part {
-  const subject = lotName(lot)
+  const named = { subject: lotName(lot), about: aboutLot(lot) }
   const first = days[0]!
   if (!isUsable(lot))
     return {
-      subject,
+      ...named,
       verdict: 'fails',
+      measured: { disposition: 'reject', solderedOn: first },
       found: `soldered on ${first} although it was rejected.`,
       remedy: { says: 'Set the assemblies aside and let quality decide what becomes of them.' },
     }
@@ -130,8 +139,9 @@ function judgeLot(
     .find(({ newest }) => newest?.passed === false)
   if (failed)
     return {
-      subject,
+      ...named,
       verdict: 'fails',
+      measured: { solderedOn: failed.day, failedOn: failed.newest!.testedOn },
       found: `soldered on ${failed.day} although it failed the test of ${failed.newest!.testedOn}.`,
       remedy: { says: 'Set the assemblies aside and let quality decide what becomes of them.' },
     }
@@ -139,8 +149,9 @@ function judgeLot(
   const untested = tests[0] === undefined || tests[0] > first
   if (untested)
     return {
-      subject,
+      ...named,
       verdict: 'fails',
+      measured: { solderedOn: first, firstTestedOn: tests[0] ?? 'never' },
       found: `soldered on ${first} before it had passed any solderability test under the specified conditions${tests[0] ? ` (first on ${tests[0]})` : ''}.`,
       remedy: { says: 'Test what is left of the lot; let quality judge the assemblies made from it.' },
     }
@@ -148,8 +159,8 @@ function judgeLot(
   const allowed = daysBetween(start, monthsAfter(start, months))
   const last = days[days.length - 1]!
   const stored: Part & { margin: Margin } = partAt(
-    subject,
-    `in store since ${start}`,
+    named,
+    { words: `in store since ${start}`, measured: { inStoreSince: start } },
     daysBetween(start, last),
     allowed,
     guard,
@@ -158,9 +169,10 @@ function judgeLot(
   )
   const ages = days.map((day) => ({ day, age: daysBetween(newestOnOrBefore(tests, day), day) }))
   const oldest = ages.reduce((worst, one) => (one.age > worst.age ? one : worst))
+  const testedOn = newestOnOrBefore(tests, oldest.day)
   const sinceTest = partAt(
-    subject,
-    `tested ${newestOnOrBefore(tests, oldest.day)}`,
+    named,
+    { words: `tested ${testedOn}`, measured: { testedOn } },
     oldest.age,
     testedMost.value,
     guard,
@@ -171,8 +183,8 @@ function judgeLot(
 }
 
 function partAt(
-  subject: string,
-  since: string,
+  named: Pick<Part, 'subject' | 'about'>,
+  since: { readonly words: string; readonly measured: Measured },
   found: number,
   limit: number,
   guard: Ruling,
@@ -188,9 +200,10 @@ function partAt(
   }
   const verdict = verdictOn(margin)
   return {
-    subject,
+    ...named,
     verdict,
-    found: `${since}, soldered on ${day}: ${formatQuantity(found, 'days')} of ${formatQuantity(limit, 'days')} allowed.`,
+    measured: { ...since.measured, solderedOn: day },
+    found: `${since.words}, soldered on ${day}: ${formatQuantity(found, 'days')} of ${formatQuantity(limit, 'days')} allowed.`,
     margin,
     ...(verdict !== 'meets' && { remedy: { says } }),
   }

@@ -6,7 +6,7 @@ import { storeClimate as characteristic } from '@/shared/records/characteristics
 import { columnSeries, type LogSeries } from '@/shared/logs/log-series'
 import type { Log } from '@/shared/records/log'
 import type { Lot } from '@/shared/records/lot'
-import { isUsable, lotName } from '@/shared/records/lot-identity'
+import { isUsable, lotName, aboutLot } from '@/shared/records/lot-identity'
 import type { Judged, Part } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
@@ -15,6 +15,8 @@ import { rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { marginIn, type ProcessWindow } from '@/shared/logs/logged-window'
 import { monthsFor } from '@/shared/storage/storage-time'
+import { measure, count } from '@/shared/rules/measure'
+import { logSubject } from '@/shared/logs/judge-logged-window'
 
 export const storeClimateRule = rule({
   id: 'store-climate',
@@ -58,14 +60,19 @@ type Windows = { readonly temperature: ProcessWindow; readonly humidity: Process
 
 /** The warmest and the dampest month of a logged store. */
 function logParts(log: Log, windows: Windows): Part[] {
-  const part = (what: string, column: string, window: ProcessWindow): Part[] => {
+  const part = (words: string, column: string, window: ProcessWindow): Part[] => {
     const worst = highestMonth(columnSeries(log, column))
     if (!worst) return []
     const { verdict, margin } = marginIn(window, worst.mean)
     return [
       {
-        subject: `Log ${log.code}, ${what}`,
+        ...logSubject(log, { key: column, words }),
         verdict,
+        measured: {
+          mean: measure(worst.mean, window.unit),
+          month: worst.month,
+          readings: count(worst.readings),
+        },
         found: `${formatQuantity(worst.mean, window.unit, 3)} on the mean of ${worst.month}, ${worst.readings} readings.`,
         ...(margin && { margin }),
         ...(verdict === 'fails' && {
@@ -126,15 +133,22 @@ export function highestMonth({
 /** What was stated when the lot came in: only what lies beyond is worth a line of its own. */
 function lotParts(lot: Lot, { temperature, humidity }: Windows): Part[] {
   const { temperatureC, relativeHumidityPct } = lot.storage
-  const subject = lotName(lot)
+  const named = {
+    subject: lotName(lot),
+    about: aboutLot(lot),
+    measured: {
+      temperature: measure(temperatureC, '°C'),
+      humidity: measure(relativeHumidityPct, '% RH'),
+    },
+  }
   const hot = marginIn(temperature, temperatureC)
   const damp = marginIn(humidity, relativeHumidityPct)
   const beyond = hot.verdict === 'fails' ? hot : damp.verdict === 'fails' ? damp : undefined
   const found = `put in store at ${formatQuantity(temperatureC, '°C')} and ${formatQuantity(relativeHumidityPct, '% RH')}.`
-  if (!beyond) return [{ subject, verdict: 'meets', found }]
+  if (!beyond) return [{ ...named, verdict: 'meets', found }]
   return [
     {
-      subject,
+      ...named,
       verdict: 'fails',
       found,
       ...(beyond.margin && { margin: beyond.margin }),

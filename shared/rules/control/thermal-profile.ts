@@ -2,7 +2,7 @@ import { calibrationStanding, type InstrumentFile } from '@/shared/instruments/c
 import { cellAt, type LogSeries } from '@/shared/logs/log-series'
 import { windowInWords } from '@/shared/logs/logged-window'
 import { readingsOfRun } from '@/shared/logs/run-readings'
-import { intervalInWords, runsInWords } from '@/shared/logs/runs-held'
+import { intervalInWords, runsInWords, runsMeasured } from '@/shared/logs/runs-held'
 import { thermalProfileInterval } from '@/shared/plan/limits/control-intervals'
 import { thermocouplesLeast } from '@/shared/plan/limits/control-profile'
 import type { Ruling } from '@/shared/plan/requirement'
@@ -21,6 +21,7 @@ import type { Log } from '@/shared/records/log'
 import type { SolderingRun } from '@/shared/records/soldering-work'
 import { solderingRuns } from '@/shared/rules/assembly-record-sources'
 import { undetermined, worstVerdict, type Judged, type Part } from '@/shared/rules/finding'
+import { count } from '@/shared/rules/measure'
 import { calibrations, instrumentsOnFile } from '@/shared/rules/log-record-sources'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
@@ -28,6 +29,7 @@ import { logsOf } from '@/shared/rules/record-source'
 import { rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
 import { distinctSources } from '@/shared/sources/distinct-sources'
+import { measure } from '@/shared/rules/measure'
 
 export const thermalProfileRule = rule({
   id: 'thermal-profile',
@@ -104,18 +106,18 @@ function newestOfEachMachine(logs: readonly Log[]): Log[] {
 
 function passParts(log: Log, { windows, leastCouples, file }: Asked): Part[] {
   const summary = profileSummary(log, windows.liquidusC)
-  const subject = `Profile ${log.code}`
-  if (!summary) return [{ subject, verdict: 'undetermined', found: 'no thermocouple has two samples.' }]
+  const named = { subject: `Profile ${log.code}`, about: { log: log.code } }
+  if (!summary) return [{ ...named, verdict: 'undetermined', found: 'no thermocouple has two samples.' }]
   const standing = calibrationStanding(log.instrumentId, dateOf(cellAt(log, 'at', 0)), file)
   if (!standing.stands)
     return [
       {
-        subject,
+        ...named,
         verdict: 'undetermined',
         found: `proves nothing: ${log.instrumentId === null ? 'no instrument is named' : standing.says}.`,
       },
     ]
-  return profileTerms(subject, summary, windows, leastCouples)
+  return profileTerms(log, summary, windows, leastCouples)
 }
 
 /** Every run of reflow rests on a pass before it on its line, in time and inside. */
@@ -125,11 +127,11 @@ function runsPart(
   asked: Asked,
   interval: Ruling,
 ): Part {
-  const subject = 'Soldering runs'
+  const named = { subject: 'Soldering runs', about: { matter: 'soldering runs' } }
   const own = runs.filter(({ skill }) => skill === 'reflow-soldering')
   if (own.length === 0)
     return {
-      subject,
+      ...named,
       verdict: 'undetermined',
       found: 'no reflow soldering is recorded yet: there is no day of work to hold a profile against.',
       remedy: { says: 'Record the runs of reflow soldering, each with its day and line.' },
@@ -149,11 +151,17 @@ function runsPart(
   const judged = own.map((run) => ({ run, verdict: verdictOf(run) }))
   const verdict = worstVerdict(judged.map((one) => one.verdict))
   if (verdict === 'meets' || verdict === 'marginal')
-    return { subject, verdict, found: `all ${own.length} rest on a profile in time before them.` }
+    return {
+      ...named,
+      verdict,
+      measured: { runs: count(own.length) },
+      found: `all ${own.length} rest on a profile in time before them.`,
+    }
   const shown = judged.filter((one) => one.verdict === verdict).map(({ run }) => run)
   return {
-    subject,
+    ...named,
     verdict,
+    measured: { runs: runsMeasured(shown) },
     found: `${runsInWords(shown)}: ${verdict === 'fails' ? 'soldered on a profile that lies outside' : 'no sound profile in time before the work'}.`,
     remedy: { says: 'Measure a board now, and let quality decide what the work of these runs is worth.' },
   }

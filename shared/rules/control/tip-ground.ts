@@ -24,6 +24,7 @@ import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { distinctSources } from '@/shared/sources/distinct-sources'
 import { rulingUnder } from '@/shared/plan/edition-ruling'
 import { calibrations, instrumentsOnFile } from '@/shared/rules/log-record-sources'
+import { measure } from '@/shared/rules/measure'
 
 const CAUTIONS = [
   'Irons run from the mains: their protective earth and insulation are tested by people competent for it under the local electrical code; take an iron that fails out of use at once.',
@@ -98,11 +99,11 @@ interface Asked {
 /** The newest check of one iron: its way to ground, what leaks to its tip, and what it was read with. */
 function ironPart(log: Log, iron: string, row: number | undefined, asked: Asked): Part {
   const { groundOhm, leakageMv, guardShare, file } = asked
-  const subject = `Iron ${iron}`
+  const named = { subject: `Iron ${iron}`, about: { log: log.code, iron } }
   const found = cellAt(log, 'resistanceOhm', row)
   const at = cellAt(log, 'at', row)
   if (!Number.isFinite(found) || !Number.isFinite(at))
-    return { subject, verdict: 'undetermined', found: 'its newest check has no resistance.' }
+    return { ...named, verdict: 'undetermined', found: 'its newest check has no resistance.' }
   const on = dateOf(at)
   const ground: Margin = {
     found,
@@ -116,8 +117,9 @@ function ironPart(log: Log, iron: string, row: number | undefined, asked: Asked)
   }
   const hotOrCold = log.readings.columns['tip']?.[row ?? -1]
   const says = `${formatAgainst(found, groundOhm, 'Ω').found} to ground on ${on}, tip ${typeof hotOrCold === 'string' ? hotOrCold : 'state not said'}`
+  const measured = { toGround: measure(found, 'Ω'), on, tip: typeof hotOrCold === 'string' ? hotOrCold : '' }
   if (verdictOn(ground) === 'fails')
-    return { subject, verdict: 'fails', found: `${says}.`, margin: ground, remedy: outOfUse }
+    return { ...named, measured, verdict: 'fails', found: `${says}.`, margin: ground, remedy: outOfUse }
   const leak = cellAt(log, 'leakageMv', row)
   const leakage: Margin = {
     found: leak,
@@ -128,7 +130,8 @@ function ironPart(log: Log, iron: string, row: number | undefined, asked: Asked)
   }
   if (verdictOn(leakage) === 'fails')
     return {
-      subject,
+      ...named,
+      measured,
       verdict: 'fails',
       found: `${formatAgainst(leak, leakageMv, 'mV').found} leak to the tip on ${on}.`,
       margin: leakage,
@@ -136,7 +139,8 @@ function ironPart(log: Log, iron: string, row: number | undefined, asked: Asked)
     }
   if (!Number.isFinite(leak))
     return {
-      subject,
+      ...named,
+      measured,
       verdict: 'undetermined',
       found: `${says}; the leakage at its tip was not measured.`,
       margin: ground,
@@ -146,6 +150,6 @@ function ironPart(log: Log, iron: string, row: number | undefined, asked: Asked)
   const verdict = worstVerdict([verdictOn(ground), verdictOn(leakage)])
   const doubt = checkDoubt(log, on, verdict, file)
   if (doubt !== undefined)
-    return { subject, verdict: 'undetermined', found: `${says} proves nothing: ${doubt}.`, margin }
-  return { subject, verdict, found: `${says}.`, margin }
+    return { ...named, measured, verdict: 'undetermined', found: `${says} proves nothing: ${doubt}.`, margin }
+  return { ...named, measured, verdict, found: `${says}.`, margin }
 }

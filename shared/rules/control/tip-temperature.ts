@@ -32,6 +32,7 @@ import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { distinctSources } from '@/shared/sources/distinct-sources'
 import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/log-record-sources'
 import { HOT_SOLDER_CAUTIONS } from '@/shared/plan/soldering-baths'
+import { measure } from '@/shared/rules/measure'
 
 export const tipTemperatureRule = rule({
   id: 'tip-temperature',
@@ -76,6 +77,7 @@ export const tipTemperatureRule = rule({
     if (verdictOn(ceilingMargin) === 'fails')
       return {
         verdict: 'fails',
+        measured: { family: rest.alloy ?? family },
         found: `Tips may be set to ${formatQuantity(target, '°C')}, above the ceiling for ${rest.alloy ? ALLOYS[rest.alloy].label : family}.`,
         limit: `At most ${formatQuantity(ceiling.value, '°C')} (${namedRuling(ceiling)}).`,
         margin: ceilingMargin,
@@ -161,10 +163,11 @@ function ironPart(log: Log, iron: string, rows: readonly number[], demands: Dema
   const setC = cellAt(log, 'setC', row)
   const deviationK = cellAt(log, 'measuredC', row) - setC
   const at = cellAt(log, 'at', row)
-  const subject = `Iron ${iron}`
+  const named = { subject: `Iron ${iron}`, about: { log: log.code, iron } }
   if (!Number.isFinite(deviationK) || !Number.isFinite(at))
-    return { subject, verdict: 'undetermined', found: 'its newest check lacks a setting or a measurement.' }
+    return { ...named, verdict: 'undetermined', found: 'its newest check lacks a setting or a measurement.' }
   const on = dateOf(at)
+  const measured = { set: measure(setC, '°C'), offSetting: measure(deviationK, 'K'), on }
   const margin: Margin = {
     found: Math.abs(deviationK),
     limit: accuracyK,
@@ -176,11 +179,12 @@ function ironPart(log: Log, iron: string, rows: readonly number[], demands: Dema
   const says = `${printed} ${deviationK < 0 ? 'below' : 'above'} its setting of ${formatQuantity(setC, '°C')} on ${on}`
   const badDays = daysOnBadChecks(log, rows, demands)
   if (badDays.length === 0 && log.readings.columns['state']?.[row ?? -1] === 'withdrawn')
-    return { subject, verdict: 'not applicable', found: `taken out of use on ${on}.` }
+    return { ...named, verdict: 'not applicable', found: `taken out of use on ${on}.` }
   if (setC > target)
     return {
-      subject,
+      ...named,
       verdict: 'fails',
+      measured,
       found: `set to ${formatQuantity(setC, '°C')} on ${on}, above the ${formatQuantity(target, '°C')} specified.`,
       margin: { found: setC, limit: target, unit: '°C', direction: 'at most', guardBand: 0 },
       remedy: { says: `Set iron ${iron} to ${formatQuantity(target, '°C')} or less and check it again.` },
@@ -188,16 +192,18 @@ function ironPart(log: Log, iron: string, rows: readonly number[], demands: Dema
   const verdict = verdictOn(margin)
   if (verdict === 'fails')
     return {
-      subject,
+      ...named,
       verdict,
+      measured,
       found: `${says}.`,
       margin,
       remedy: { says: `Clean or change the bit of iron ${iron}, adjust its station, and check it again.` },
     }
   if (badDays.length > 0)
     return {
-      subject,
+      ...named,
       verdict: 'fails',
+      measured: { ...measured, workedOn: badDays },
       found: `${says}, but work was done on ${badDays.slice(0, 4).join(', ')}${badDays.length > 4 ? ` and ${badDays.length - 4} more days` : ''} after a check outside.`,
       margin,
       remedy: {
@@ -206,19 +212,20 @@ function ironPart(log: Log, iron: string, rows: readonly number[], demands: Dema
     }
   const doubt = checkDoubt(log, on, verdict, file)
   if (doubt !== undefined)
-    return { subject, verdict: 'undetermined', found: `${says} proves nothing: ${doubt}.`, margin }
+    return { ...named, measured, verdict: 'undetermined', found: `${says} proves nothing: ${doubt}.`, margin }
   const driftK = driftSince(log, rows, setC, deviationK)
   if (driftK !== undefined && !(driftK <= holdK))
     return {
-      subject,
+      ...named,
       verdict: 'fails',
+      measured: { ...measured, check: 'drift' },
       found: `drifted by ${formatQuantity(driftK, 'K')} since the check before, at one setting.`,
       margin: { found: driftK, limit: holdK, unit: 'K', direction: 'at most', guardBand: 0 },
       remedy: {
         says: `Have the station of iron ${iron} mended; two checks in a row within ${formatQuantity(holdK, 'K')} clear it.`,
       },
     }
-  return { subject, verdict, found: `${says}.`, margin }
+  return { ...named, verdict, measured, found: `${says}.`, margin }
 }
 
 /** How far the deviation moved since the check before, if that was at the same setting. */

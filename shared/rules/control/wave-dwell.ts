@@ -20,6 +20,7 @@ import { solderingRuns } from '@/shared/rules/assembly-record-sources'
 import { MACHINE_WORK } from '@/shared/logs/runs-held'
 import { waveContactInterval } from '@/shared/plan/limits/control-intervals'
 import { HOT_SOLDER_CAUTIONS, passesWave } from '@/shared/plan/soldering-baths'
+import { logSubject } from '@/shared/logs/judge-logged-window'
 
 export const waveDwellRule = rule({
   id: 'wave-dwell',
@@ -66,7 +67,7 @@ export const waveDwellRule = rule({
             instruments,
             mend: () => 'Run faster, or shorten the contact of either wave.',
           },
-          `Log ${one.log.code}, both waves`,
+          logSubject(one.log, { key: 'both waves', words: 'both waves' }),
         ),
       )
     return {

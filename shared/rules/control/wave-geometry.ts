@@ -24,6 +24,7 @@ import { solderingRuns } from '@/shared/rules/assembly-record-sources'
 import { MACHINE_WORK } from '@/shared/logs/runs-held'
 import { waveGeometryInterval } from '@/shared/plan/limits/control-intervals'
 import { passesWave } from '@/shared/plan/soldering-baths'
+import { logSubject } from '@/shared/logs/judge-logged-window'
 
 /** Immersion as a share of the board's thickness, in %. */
 export const immersionShareSeries = (log: Log, thicknessMm: number): LogSeries =>
@@ -78,7 +79,7 @@ export const waveGeometryRule = rule({
             instruments,
             mend: () => `Set the conveyor to climb by ${angleLeast.value} to ${angleMost.value}°.`,
           },
-          `Log ${one.log.code}, angle`,
+          logSubject(one.log, { key: 'angle', words: 'angle' }),
         ),
       )
     return {

@@ -18,6 +18,7 @@ import { solderingRuns } from '@/shared/rules/assembly-record-sources'
 import { MACHINE_WORK } from '@/shared/logs/runs-held'
 import { wavePreheatInterval } from '@/shared/plan/limits/control-intervals'
 import { HOT_SOLDER_CAUTIONS, passesWave } from '@/shared/plan/soldering-baths'
+import { logSubject } from '@/shared/logs/judge-logged-window'
 
 export const wavePreheatRule = rule({
   id: 'wave-preheat',
@@ -59,10 +60,10 @@ export const wavePreheatRule = rule({
       .filter(({ readings }) => readings.count > 0)
       .map((log): Part => {
         const series = columnSeries(log, 'steepestRiseKPerS')
-        const subject = `Log ${log.code}, steepest rise`
+        const named = logSubject(log, { key: 'steepest rise', words: 'steepest rise' })
         if (series.values.length === 0)
           return {
-            subject,
+            ...named,
             verdict: 'undetermined',
             found: 'never recorded.',
             remedy: {
@@ -71,7 +72,7 @@ export const wavePreheatRule = rule({
           }
         const window = { most: boundBy(riseMost), unit: 'K/s' } as const
         const mend = () => 'Spread the heat over more of the preheat zone.'
-        return judgeSeries(series, { window, answers, instruments, mend }, subject)
+        return judgeSeries(series, { window, answers, instruments, mend }, named)
       })
     return {
       ...withFurtherParts(judged, 'Steepest rise', rises),

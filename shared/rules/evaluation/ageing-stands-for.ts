@@ -12,9 +12,10 @@ import { testConditions } from '@/shared/plan/parameters/evaluation-test-conditi
 import { boardStorageMonths, leadStorageMonths, storageTemperature } from '@/shared/plan/parameters/storage'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { methodName } from '@/shared/methods/test-methods'
-import type { Judged, Part, WorkingLine } from '@/shared/rules/finding'
+import type { Judged, Part, WorkingLine, Measured } from '@/shared/rules/finding'
 import { optional, rule } from '@/shared/rules/rule'
 import { spokenByWorst } from '@/shared/rules/worst-part'
+import { measure } from '@/shared/rules/measure'
 
 const SOURCES = [
   published('NIST/SEMATECH e-Handbook 8.1.5.1, Arrhenius'),
@@ -72,32 +73,41 @@ const equivalenceOf = (ageing: string, storeC: number): AgeingEquivalence => {
 
 function partOf({ method, ageing }: Row, storeC: number | undefined, wantedMonths: number): Part {
   const label = ageingMethod(ageing)?.label ?? ageing
-  const subject = `${methodName(method)}, ${label}`
-  if (storeC === undefined) {
+  const about = { method, ageing }
+  const equivalence = storeC === undefined ? undefined : equivalenceOf(ageing, storeC)
+  const common = {
+    subject: `${methodName(method)}, ${label}`,
+    about,
+    measured: {
+      ...storeMeasured(storeC),
+      ...(equivalence && equivalenceMeasured(equivalence)),
+      wanted: measure(wantedMonths, 'months'),
+    },
+  }
+  if (storeC === undefined || equivalence === undefined) {
     const computable = ageingMethod(ageing)?.acts === 'dry heat'
     return computable
-      ? { subject, verdict: 'undetermined', found: 'the temperature of the store is not specified yet.' }
-      : { subject, verdict: 'meets', found: 'no storage time is computed for it.' }
+      ? { ...common, verdict: 'undetermined', found: 'the temperature of the store is not specified yet.' }
+      : { ...common, verdict: 'meets', found: 'no storage time is computed for it.' }
   }
-  const equivalence = equivalenceOf(ageing, storeC)
   if (equivalence.kind === 'none') {
-    return { subject, verdict: 'meets', found: `no storage time is computed: ${equivalence.because}.` }
+    return { ...common, verdict: 'meets', found: `no storage time is computed: ${equivalence.because}.` }
   }
   const span = spanInWords(equivalence)
   if (equivalence.mechanism !== 'growth of compound' || wantedMonths === 0) {
-    return { subject, verdict: 'meets', found: `${span} at ${formatQuantity(storeC, '°C')}.` }
+    return { ...common, verdict: 'meets', found: `${span} at ${formatQuantity(storeC, '°C')}.` }
   }
   const wanted = formatQuantity(wantedMonths, 'months')
   if (equivalence.leastMonths >= wantedMonths) {
     return {
-      subject,
+      ...common,
       verdict: 'meets',
       found: `${span} at ${formatQuantity(storeC, '°C')}, for ${wanted} in store.`,
     }
   }
   const never = equivalence.mostMonths < wantedMonths
   return {
-    subject,
+    ...common,
     verdict: never ? 'fails' : 'marginal',
     found: `${span} at ${formatQuantity(storeC, '°C')}, while parts may wait ${wanted}${never ? '' : ': the published energies disagree on whether that is enough'}.`,
     remedy: { says: 'Age longer, shorten the storage allowed, or test again after the store.' },
@@ -114,23 +124,42 @@ function claimPart(
   storeC: number | undefined,
 ): Part {
   const method = ageingMethod(claim.method)
-  const subject = `claim for ${method?.label ?? claim.method}`
+  const equivalence = storeC === undefined ? undefined : equivalenceOf(claim.method, storeC)
+  const common = {
+    subject: `claim for ${method?.label ?? claim.method}`,
+    about: { claim: claim.method, claimedBy: claim.claimedBy, document: claim.document },
+    measured: {
+      claimed: measure(claim.months, 'months'),
+      ...(equivalence && equivalenceMeasured(equivalence)),
+    },
+  }
   const says = `${formatQuantity(claim.months, 'months')} claimed by ${claim.claimedBy} (${claim.document})`
   if (method?.acts === 'steam') {
-    return { subject, verdict: 'marginal', found: `${says}; kept as a claim, not used: ${STEAM_HAS_NONE}.` }
+    return { ...common, verdict: 'marginal', found: `${says}; kept as a claim, not used: ${STEAM_HAS_NONE}.` }
   }
-  const equivalence = storeC === undefined ? undefined : equivalenceOf(claim.method, storeC)
   if (equivalence?.kind !== 'span' || equivalence.mechanism !== 'growth of compound') {
-    return { subject, verdict: 'marginal', found: `${says}; kept as a claim: nothing here can confirm it.` }
+    return { ...common, verdict: 'marginal', found: `${says}; kept as a claim: nothing here can confirm it.` }
   }
   const within = claim.months <= equivalence.mostMonths
   return {
-    subject,
+    ...common,
     verdict: claim.months <= equivalence.leastMonths ? 'meets' : within ? 'marginal' : 'fails',
     found: `${says}; computed: ${spanInWords(equivalence)}.`,
     remedy: within ? undefined : { says: 'Withdraw the claim: no published energy supports it.' },
   }
 }
+
+const storeMeasured = (storeC: number | undefined): Measured =>
+  storeC === undefined ? {} : { store: measure(storeC, '°C') }
+
+const equivalenceMeasured = (equivalence: AgeingEquivalence): Measured =>
+  equivalence.kind === 'none'
+    ? { standsFor: equivalence.kind }
+    : {
+        standsFor: equivalence.mechanism,
+        atLeast: measure(equivalence.leastMonths, 'months'),
+        atMost: measure(equivalence.mostMonths, 'months'),
+      }
 
 function spanInWords(equivalence: Extract<AgeingEquivalence, { kind: 'span' }>): string {
   const { leastMonths, mostMonths } = equivalence

@@ -1,12 +1,13 @@
 import { commonPractice } from '@/shared/sources/provenance'
 import type { Lot, LotTest } from '@/shared/records/lot'
-import { isUsable, lotName, partKey } from '@/shared/records/lot-identity'
+import { isUsable, lotName, partKey, aboutLot } from '@/shared/records/lot-identity'
 import { isSolderabilityMethod } from '@/shared/methods/test-methods'
 import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
 import { rule } from '@/shared/rules/rule'
 import { demandsFrom, standingReads } from '@/shared/sampling/sampling-reads'
 import { whySetAside, type TestDemands } from '@/shared/sampling/test-status'
 import { spokenByWorst } from '@/shared/rules/worst-part'
+import { count } from '@/shared/rules/measure'
 
 const SOURCE = commonPractice('A coupon or test board in every production batch of boards')
 const LIMIT_SAYS =
@@ -38,6 +39,7 @@ export const batchCoupons = rule({
         spoken.verdict === 'meets'
           ? `Every batch of boards (${boards.length}) has a tested coupon or board.`
           : spoken.found,
+      measured: { lots: count(boards.length) },
       limit: LIMIT_SAYS,
       working: [
         {
@@ -66,31 +68,32 @@ function couponsByBatch(lots: readonly Lot[]): ReadonlyMap<string, readonly Lot[
 }
 
 function partOf(board: Lot, coupons: readonly Lot[], demands: TestDemands): Part {
-  const subject = lotName(board)
+  const common = { subject: lotName(board), about: aboutLot(board) }
   const counts = (test: LotTest) =>
     isSolderabilityMethod(test.method) && whySetAside(test, demands) === undefined
   if (board.tests.some(counts)) {
-    return { subject, verdict: 'meets', found: 'a board of the lot itself was tested.' }
+    return { ...common, verdict: 'meets', found: 'a board of the lot itself was tested.' }
   }
   const tested = coupons.find((coupon) => coupon.tests.some(counts))
   if (tested) {
     return {
-      subject,
+      ...common,
       verdict: 'meets',
+      measured: { coupon: tested.code, dateCode: board.dateCode },
       found: `coupon lot ${tested.code} of date code ${board.dateCode} was tested.`,
     }
   }
   const [waiting] = coupons
   if (waiting) {
     return {
-      subject,
+      ...common,
       verdict: 'undetermined',
       found: `coupon lot ${waiting.code} of its batch has no solderability test that counts.`,
       remedy: { says: `Test coupon lot ${waiting.code}.` },
     }
   }
   return {
-    subject,
+    ...common,
     verdict: 'undetermined',
     found: `no coupon of ${board.supplier}, date code ${board.dateCode}, and no board of the lot was tested for solderability.`,
     remedy: { says: 'Ask for coupons of the batch, or spend a board of the lot on the test.' },

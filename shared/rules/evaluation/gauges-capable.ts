@@ -14,6 +14,7 @@ import {
   type Part,
   type WorkingLine,
 } from '@/shared/rules/finding'
+import { measure, count } from '@/shared/rules/measure'
 import { instruments, lots, recordsOf } from '@/shared/rules/record-source'
 import { rule } from '@/shared/rules/rule'
 import { studiedGauges, type StudiedGauge } from '@/shared/instruments/gauge-study'
@@ -71,11 +72,15 @@ interface Asked {
   readonly leastCategories: number
 }
 
-function partOf({ study, instrumentTag, result }: StudiedGauge, uses: readonly string[], asked: Asked): Part {
-  const subject = `${instrumentTag}, study ${study}`
+function partOf(
+  { study, instrumentTag, result }: StudiedGauge,
+  uses: readonly GaugeUse[],
+  asked: Asked,
+): Part {
+  const common = { subject: `${instrumentTag}, study ${study}`, about: { instrument: instrumentTag, study } }
   if ('incomplete' in result) {
     return {
-      subject,
+      ...common,
       verdict: 'undetermined',
       found: `${result.incomplete}.`,
       remedy: { says: 'Complete the study.' },
@@ -100,10 +105,18 @@ function partOf({ study, instrumentTag, result }: StudiedGauge, uses: readonly s
   ]
   const verdict = worstVerdict(margins.map(verdictOn))
   const pair = formatAgainst(gaugeShareOfTotalPct, asked.mostPct, '%')
-  const used = uses.length > 0 && verdict === 'fails' ? ` It was used for ${uses.join('; ')}.` : ''
+  const used =
+    uses.length > 0 && verdict === 'fails' ? ` It was used for ${uses.map(useInWords).join('; ')}.` : ''
   return {
-    subject,
+    ...common,
     verdict,
+    measured: {
+      gaugeShare: measure(gaugeShareOfTotalPct, '%'),
+      categories: count(distinctCategories),
+      ...(verdict === 'fails' && {
+        usedFor: uses.map(({ lot, method, testedOn }) => [lot, method, testedOn].join(' ')),
+      }),
+    },
     found: `gauge spread ${pair.found} of the study’s (at most ${pair.limit}), ${formatNumber(distinctCategories)} categories told apart.${used}`,
     margin: margins.find((margin) => verdictOn(margin) === verdict),
     remedy:
@@ -115,16 +128,27 @@ function partOf({ study, instrumentTag, result }: StudiedGauge, uses: readonly s
   }
 }
 
+interface GaugeUse {
+  readonly lot: string
+  readonly method: string
+  readonly testedOn: string
+}
+
+const useInWords = ({ lot, method, testedOn }: GaugeUse): string => `lot ${lot}, ${method} of ${testedOn}`
+
 /** Which tests of lots that may be used rest on an instrument. */
-function usesByTag(all: readonly Lot[], file: readonly Instrument[]): ReadonlyMap<string, readonly string[]> {
-  const uses = new Map<string, string[]>()
+function usesByTag(
+  all: readonly Lot[],
+  file: readonly Instrument[],
+): ReadonlyMap<string, readonly GaugeUse[]> {
+  const uses = new Map<string, GaugeUse[]>()
   const known = byId(file)
   for (const lot of all.filter(isUsable)) {
     for (const { method, testedOn, instrumentId } of lot.tests) {
       const tag = instrumentId === null ? undefined : known.get(instrumentId)?.tag
       if (tag === undefined) continue
       const own = uses.get(tag) ?? []
-      own.push(`lot ${lot.code}, ${method} of ${testedOn}`)
+      own.push({ lot: lot.code, method, testedOn })
       uses.set(tag, own)
     }
   }

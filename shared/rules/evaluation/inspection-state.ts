@@ -6,9 +6,10 @@ import type { InspectionStanding } from '@/shared/statistics/sampling/switching'
 import { askedOf, sampledLimits, sampledMethods } from '@/shared/sampling/asked-methods'
 import { seriesOf, type Series } from '@/shared/sampling/lot-sampling'
 import type { SampledMethod } from '@/shared/sampling/sampled-method'
-import { planForLot, planInWords } from '@/shared/sampling/sampling-plan'
+import { planForLot, planInWords, planMeasured } from '@/shared/sampling/sampling-plan'
 import { contextFrom, samplingReads } from '@/shared/sampling/sampling-reads'
 import { spokenByWorst } from '@/shared/rules/worst-part'
+import { count } from '@/shared/rules/measure'
 
 const SOURCE = published(
   'MIL-STD-105E 4.7 and 4.8, switching between normal, tightened and reduced inspection',
@@ -62,6 +63,7 @@ export const inspectionState = rule({
         spoken.verdict === 'meets'
           ? `Every series (${parts.length}) is on normal or reduced inspection.`
           : spoken.found,
+      measured: { series: count(parts.length) },
       working: parts.map(({ subject, found }) => ({ label: subject, result: found })),
       ...base,
     }
@@ -78,7 +80,18 @@ export const inspectionState = rule({
           : `the next lot of ${lot.quantity}: ${planInWords(plan)}`
       return {
         subject: `${lot.supplier}, ${lot.part}, ${methodName(method.key)}`,
+        about: { supplier: lot.supplier, part: lot.part, method: method.key },
         verdict: VERDICTS[next.severity],
+        measured: {
+          inspection: next.severity,
+          reason: next.reason,
+          decided: count(decided.length),
+          rejected: count(failed),
+          ...(next.severity !== 'discontinued' && {
+            nextLot: count(lot.quantity, 'pieces'),
+            ...planMeasured(plan),
+          }),
+        },
         found: `${next.severity} inspection after ${decided.length} ${decided.length === 1 ? 'lot' : 'lots'}, ${failed} rejected. ${next.because} For ${nextPlan}.`,
         remedy:
           next.severity === 'discontinued'

@@ -12,6 +12,9 @@ import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/
 import { instruments, lots, recordsOf } from '@/shared/rules/record-source'
 import { rule, today } from '@/shared/rules/rule'
 import { spokenByWorst } from '@/shared/rules/worst-part'
+import { aboutLot } from '@/shared/records/lot-identity'
+import { calibrationMeasured } from '@/shared/instruments/calibration-measured'
+import { count } from '@/shared/rules/measure'
 
 const SOURCE = fromMemory(
   'ISO 9001, 7.1.5.2: measuring equipment calibrated at stated intervals, earlier results reviewed when it is found unfit',
@@ -57,6 +60,7 @@ export const instrumentsInCalibration = rule({
         spoken.verdict === 'meets'
           ? `Every test (${good}) was made with an instrument in calibration.`
           : spoken.found,
+      measured: { tests: count(good) },
       limit: LIMIT_SAYS,
       working: [
         {
@@ -81,10 +85,14 @@ interface TestOfLot {
 }
 
 function partOf({ lot, test }: TestOfLot, file: InstrumentFile): Part {
-  const subject = `lot ${lot.code}, ${methodName(test.method)} of ${test.testedOn}`
   const standing = calibrationStanding(test.instrumentId, test.testedOn, file)
+  const common = {
+    subject: `lot ${lot.code}, ${methodName(test.method)} of ${test.testedOn}`,
+    about: { ...aboutLot(lot), method: test.method, testedOn: test.testedOn },
+    measured: calibrationMeasured(standing),
+  }
   if (standing.stands) {
-    return { subject, verdict: 'meets', found: `${standing.instrument.tag} was in calibration.` }
+    return { ...common, verdict: 'meets', found: `${standing.instrument.tag} was in calibration.` }
   }
   const repeated = lot.tests.some(
     (other) =>
@@ -94,17 +102,17 @@ function partOf({ lot, test }: TestOfLot, file: InstrumentFile): Part {
       calibrationStanding(other.instrumentId, other.testedOn, file).stands,
   )
   if (repeated) {
-    return { subject, verdict: 'meets', found: `${standing.says}; set aside and repeated in calibration.` }
+    return { ...common, verdict: 'meets', found: `${standing.says}; set aside and repeated in calibration.` }
   }
   if (!isUsable(lot)) {
     return {
-      subject,
+      ...common,
       verdict: 'meets',
       found: `${standing.says}; the lot was rejected and rests on no result.`,
     }
   }
   return {
-    subject,
+    ...common,
     verdict: standing.proven ? 'fails' : 'undetermined',
     found: `${standing.says}.`,
     remedy: {
@@ -128,7 +136,9 @@ function dueSoon(
     .filter(({ margin }) => verdictOn(margin) !== 'meets')
     .map(({ instrument, margin }) => ({
       subject: instrument.tag,
+      about: { instrument: instrument.tag },
       verdict: 'marginal' as const,
+      measured: { dueOn: instrument.dueOn },
       found:
         margin.found < 0
           ? `ran out of calibration on ${instrument.dueOn}: not to be used until calibrated.`

@@ -1,7 +1,7 @@
 import { commonPractice } from '@/shared/sources/provenance'
 import { platingConfidenceLeast, platingCoverageLeast } from '@/shared/plan/limits/evaluation-plating'
 import type { Lot } from '@/shared/records/lot'
-import { lotName } from '@/shared/records/lot-identity'
+import { lotName, aboutLot } from '@/shared/records/lot-identity'
 import { methodName } from '@/shared/methods/test-methods'
 import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
 import { rule, type Inputs } from '@/shared/rules/rule'
@@ -12,6 +12,7 @@ import { platingReads, specificationFrom } from '@/shared/plating/plating-reads'
 import { sampledLimits, sampledMethods } from '@/shared/sampling/asked-methods'
 import { contextFrom, demandsFrom, fractionOf, samplingReads } from '@/shared/sampling/sampling-reads'
 import { spokenByWorst } from '@/shared/rules/worst-part'
+import { count } from '@/shared/rules/measure'
 
 const SOURCE = commonPractice(
   'A lot is accepted, rejected or allowed under concession, by quality, on its results',
@@ -40,14 +41,19 @@ export const lotsDispositioned = rule({
     }
     const against = failuresByLot(inputs)
     const spoken = spokenByWorst(inputs.lots.map((lot) => partOf(lot, against.get(lot.id) ?? NO_FAILURES)))
-    const count = (verdict: string) =>
+    const disposed = (verdict: string) =>
       inputs.lots.filter(({ disposition }) => disposition?.verdict === verdict).length
     return {
       ...spoken,
       found:
         spoken.verdict === 'meets'
-          ? `Every lot (${inputs.lots.length}) is disposed of: ${count('accept')} accepted, ${count('reject')} rejected.`
+          ? `Every lot (${inputs.lots.length}) is disposed of: ${disposed('accept')} accepted, ${disposed('reject')} rejected.`
           : spoken.found,
+      measured: {
+        lots: count(inputs.lots.length),
+        accepted: count(disposed('accept')),
+        rejected: count(disposed('reject')),
+      },
       limit: LIMIT_SAYS,
       working: [],
       sources: [SOURCE],
@@ -57,23 +63,25 @@ export const lotsDispositioned = rule({
 
 /** What speaks against a lot: results that failed, and tests not finished. */
 interface AgainstLot {
+  /** Tests by their keys. */
   readonly failed: readonly string[]
+  readonly failedDeposits: readonly string[]
   readonly open: readonly string[]
 }
-const NO_FAILURES: AgainstLot = { failed: [], open: [] }
+const NO_FAILURES: AgainstLot = { failed: [], failedDeposits: [], open: [] }
 
 function failuresByLot(inputs: Inputs<typeof reads>): ReadonlyMap<string, AgainstLot> {
-  const against = new Map<string, { failed: string[]; open: string[] }>()
+  const against = new Map<string, { failed: string[]; failedDeposits: string[]; open: string[] }>()
   const of = (lot: Lot) => {
-    const known = against.get(lot.id) ?? { failed: [], open: [] }
+    const known = against.get(lot.id) ?? { failed: [], failedDeposits: [], open: [] }
     against.set(lot.id, known)
     return known
   }
   const context = contextFrom(inputs)
   for (const { method, limit } of sampledMethods(inputs)) {
     for (const { lot, sample } of seriesOf(inputs.lots, method, limit, context).flatMap(({ lots }) => lots)) {
-      if (sample?.outcome.decided === 'rejected') of(lot).failed.push(methodName(method.key))
-      if (sample && sample.outcome.decided === undefined) of(lot).open.push(methodName(method.key))
+      if (sample?.outcome.decided === 'rejected') of(lot).failed.push(method.key)
+      if (sample && sample.outcome.decided === undefined) of(lot).open.push(method.key)
     }
   }
   const demands = demandsFrom(inputs)
@@ -85,51 +93,56 @@ function failuresByLot(inputs: Inputs<typeof reads>): ReadonlyMap<string, Agains
   for (const lot of inputs.lots) {
     for (const group of platingOf(lot, demands).groups) {
       const { verdict } = judgePlatingGroup(group, specification, content).part
-      if (verdict === 'fails') of(lot).failed.push(`thickness of ${group.deposit}`)
+      if (verdict === 'fails') of(lot).failedDeposits.push(group.deposit)
     }
   }
   return against
 }
 
-function partOf(lot: Lot, { failed, open }: AgainstLot): Part {
-  const subject = lotName(lot)
+function partOf(lot: Lot, { failed, failedDeposits, open }: AgainstLot): Part {
   const { disposition } = lot
+  const failures = [...failed.map(methodName), ...failedDeposits.map((deposit) => `thickness of ${deposit}`)]
+  const common = {
+    subject: lotName(lot),
+    about: aboutLot(lot),
+    measured: { ...(disposition && { ...disposition }), failed, failedDeposits, open },
+  }
   if (disposition === null) {
     return {
-      subject,
+      ...common,
       verdict: 'undetermined',
       found:
-        failed.length > 0
-          ? `failed by ${failed.join(', ')}, and is not yet disposed of.`
+        failures.length > 0
+          ? `failed by ${failures.join(', ')}, and is not yet disposed of.`
           : 'not yet disposed of.',
       remedy: { says: 'Quality accepts it, rejects it, or allows it under concession, with a reason.' },
     }
   }
   if (disposition.verdict === 'reject') {
-    return { subject, verdict: 'meets', found: `rejected on ${disposition.on}: ${disposition.reason}` }
+    return { ...common, verdict: 'meets', found: `rejected on ${disposition.on}: ${disposition.reason}` }
   }
   if (disposition.verdict === 'use under concession') {
     return {
-      subject,
+      ...common,
       verdict: 'marginal',
       found: `allowed under concession by ${disposition.by} on ${disposition.on}: ${disposition.reason}`,
     }
   }
-  if (failed.length > 0) {
+  if (failures.length > 0) {
     return {
-      subject,
+      ...common,
       verdict: 'fails',
-      found: `accepted by ${disposition.by} although it failed by ${failed.join(', ')}.`,
+      found: `accepted by ${disposition.by} although it failed by ${failures.join(', ')}.`,
       remedy: { says: 'Reject it, or allow it under concession with the reason why it is tolerable.' },
     }
   }
   if (open.length > 0) {
     return {
-      subject,
+      ...common,
       verdict: 'undetermined',
-      found: `accepted by ${disposition.by} before its sample was complete: ${open.join(', ')}.`,
+      found: `accepted by ${disposition.by} before its sample was complete: ${open.map(methodName).join(', ')}.`,
       remedy: { says: 'Complete the sample.' },
     }
   }
-  return { subject, verdict: 'meets', found: `accepted by ${disposition.by} on ${disposition.on}.` }
+  return { ...common, verdict: 'meets', found: `accepted by ${disposition.by} on ${disposition.on}.` }
 }

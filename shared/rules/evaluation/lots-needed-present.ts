@@ -6,6 +6,7 @@ import type { Lot } from '@/shared/records/lot'
 import { isUsable, kindAndPart, namesComponent } from '@/shared/records/lot-identity'
 import { isSolderabilityMethod, methodName } from '@/shared/methods/test-methods'
 import type { Judged, Part } from '@/shared/rules/finding'
+import { count } from '@/shared/rules/measure'
 import { lots } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { spokenByWorst } from '@/shared/rules/worst-part'
@@ -37,6 +38,7 @@ export const lotsNeededPresent = rule({
         spoken.verdict === 'meets'
           ? `Every part (${rows.length}) has a tested lot that may be used.`
           : spoken.found,
+      measured: { parts: count(rows.length) },
       limit: 'a lot of every part, tested as planned, that quality accepted',
       working: [
         {
@@ -77,11 +79,11 @@ function lotsByPart(all: readonly Lot[]): ReadonlyMap<string, readonly Lot[]> {
 }
 
 function judgePart({ part, kind, methods }: PlannedPart, own: readonly Lot[]): Part {
-  const subject = `${part} (${kind})`
+  const common = { subject: `${part} (${kind})`, about: { part, kind } }
   const hasSolderability = methods.some(isSolderabilityMethod)
   if (SOLDERED_KINDS.includes(kind) && !hasSolderability) {
     return {
-      subject,
+      ...common,
       verdict: 'undetermined',
       found: 'is soldered, and the plan asks for no solderability test of it.',
       remedy: { says: 'Add a row with a solderability test for this part.' },
@@ -89,7 +91,7 @@ function judgePart({ part, kind, methods }: PlannedPart, own: readonly Lot[]): P
   }
   if (own.length === 0) {
     return {
-      subject,
+      ...common,
       verdict: 'undetermined',
       found: 'no lot is recorded.',
       remedy: { says: 'Record the lot when it is received.' },
@@ -99,8 +101,9 @@ function judgePart({ part, kind, methods }: PlannedPart, own: readonly Lot[]): P
   if (usable.length === 0) {
     const codes = own.map(({ code }) => code).join(', ')
     return {
-      subject,
+      ...common,
       verdict: 'fails',
+      measured: { rejected: own.map(({ code }) => code) },
       found: `every lot was rejected (${codes}).`,
       remedy: { says: 'Obtain and test another lot, or another supplier’s.' },
     }
@@ -111,7 +114,7 @@ function judgePart({ part, kind, methods }: PlannedPart, own: readonly Lot[]): P
   })
   if (short.length > 0) {
     return {
-      subject,
+      ...common,
       verdict: 'undetermined',
       found: `${short.join('; ')}.`,
       remedy: { says: 'Test it, or reject the lot.' },
@@ -120,15 +123,16 @@ function judgePart({ part, kind, methods }: PlannedPart, own: readonly Lot[]): P
   const accepted = usable.filter(({ disposition }) => disposition !== null)
   if (accepted.length === 0) {
     return {
-      subject,
+      ...common,
       verdict: 'undetermined',
       found: `${usable.map(({ code }) => `lot ${code}`).join(', ')} tested and not yet disposed of by quality.`,
       remedy: { says: 'Accept, reject, or allow it under concession.' },
     }
   }
   return {
-    subject,
+    ...common,
     verdict: 'meets',
+    measured: { usable: accepted.map(({ code }) => code) },
     found: `${accepted.map(({ code }) => `lot ${code}`).join(', ')} may be used.`,
   }
 }
@@ -139,6 +143,7 @@ function boardMissing(needed: Needed): Part[] {
   return [
     {
       subject: 'bare board',
+      about: { kind: 'bare board' },
       verdict: 'undetermined',
       found: 'is in no row of the parts to be evaluated.',
       remedy: { says: 'Add a row for the bare board with its solderability test.' },

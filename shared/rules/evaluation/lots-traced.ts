@@ -1,9 +1,10 @@
 import { commonPractice } from '@/shared/sources/provenance'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import type { Lot } from '@/shared/records/lot'
-import { kindAndPart, lotName } from '@/shared/records/lot-identity'
+import { kindAndPart, lotName, aboutLot } from '@/shared/records/lot-identity'
 import type { Inspection } from '@/shared/records/inspection'
 import type { Judged, Part } from '@/shared/rules/finding'
+import { count } from '@/shared/rules/measure'
 import { inspections, lots } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { memory } from '@/shared/memo'
@@ -28,6 +29,7 @@ export const lotsTraced = rule({
       return {
         verdict: 'meets',
         found: 'No assembly is recorded yet: nothing to trace.',
+        measured: { assemblies: count(0) },
         limit: LIMIT_SAYS,
         working: [],
         sources: [SOURCE],
@@ -42,6 +44,7 @@ export const lotsTraced = rule({
         ? [`Accepted and in no assembly yet: ${waiting.map(({ code }) => code).join(', ')}.`]
         : []
     const base = {
+      measured: { assemblies: count(assemblies.size) },
       limit: LIMIT_SAYS,
       working: [
         {
@@ -76,12 +79,12 @@ const assembliesIn = (all: readonly Lot[], looks: readonly Inspection[]): Readon
 /** A used lot that should not be, or only just, in an assembly. */
 function wrongUse(lot: Lot): Part[] {
   if (lot.usedIn.length === 0) return []
-  const subject = lotName(lot)
+  const common = { subject: lotName(lot), about: aboutLot(lot), measured: { usedIn: lot.usedIn } }
   const into = `in ${listed(lot.usedIn)}`
   if (lot.disposition === null) {
     return [
       {
-        subject,
+        ...common,
         verdict: 'fails',
         found: `used ${into} before quality disposed of it.`,
         remedy: { says: 'Dispose of the lot on its results; until then hold the assemblies.' },
@@ -91,7 +94,7 @@ function wrongUse(lot: Lot): Part[] {
   if (lot.disposition.verdict === 'reject') {
     return [
       {
-        subject,
+        ...common,
         verdict: 'fails',
         found: `rejected, and used ${into}.`,
         remedy: {
@@ -102,7 +105,12 @@ function wrongUse(lot: Lot): Part[] {
   }
   if (lot.disposition.verdict === 'use under concession') {
     return [
-      { subject, verdict: 'marginal', found: `used ${into} under concession: ${lot.disposition.reason}` },
+      {
+        ...common,
+        measured: { ...common.measured, reason: lot.disposition.reason },
+        verdict: 'marginal',
+        found: `used ${into} under concession: ${lot.disposition.reason}`,
+      },
     ]
   }
   return []

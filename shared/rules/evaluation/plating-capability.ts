@@ -3,6 +3,7 @@ import { fromMemory } from '@/shared/sources/provenance'
 import { platingCapabilityLeast, platingConfidenceLeast } from '@/shared/plan/limits/evaluation-plating'
 import { formatAgainst, formatNumber } from '@/shared/quantity/format'
 import { verdictOn, type Judged, type Margin, type Part, type WorkingLine } from '@/shared/rules/finding'
+import { measure, count } from '@/shared/rules/measure'
 import { rule } from '@/shared/rules/rule'
 import { platingIndexes, type PlatingIndex } from '@/shared/plating/plating-index'
 import { platingReads } from '@/shared/plating/plating-reads'
@@ -54,13 +55,17 @@ export const platingCapability = rule({
 })
 
 function judgeIndex(
-  { subject, lots, readings, leastUm, result }: PlatingIndex,
+  { subject, about, lots, readings, leastUm, result }: PlatingIndex,
   leastIndex: number,
   confidence: number,
 ): { readonly part: Part; readonly working: readonly WorkingLine[] } {
   if ('open' in result) {
     const remedy = { says: 'Measure more places over more specimens.' }
-    return { part: { subject, verdict: 'marginal', found: result.open, remedy }, working: [] }
+    const measured = { readings: count(readings) }
+    return {
+      part: { subject, about, verdict: 'marginal', measured, found: result.open, remedy },
+      working: [],
+    }
   }
   const { index, bound } = result
   const margin: Margin = {
@@ -75,7 +80,14 @@ function judgeIndex(
   return {
     part: {
       subject,
+      about,
       verdict: verdictOn(margin),
+      measured: {
+        readings: count(readings),
+        lots: count(lots.length),
+        confidence: measure(confidence * 100, '%'),
+        bound: measure(bound, '1'),
+      },
       found: `index ${pair.found} (at least ${pair.limit}) from ${readings} readings of ${lots.length} ${lots.length === 1 ? 'lot' : 'lots'}; with ${formatNumber(confidence * 100)} % confidence at least ${formatNumber(bound, 3)}.`,
       margin,
     },

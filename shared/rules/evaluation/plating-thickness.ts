@@ -7,7 +7,7 @@ import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { byId } from '@/shared/instruments/calibration-status'
 import type { Instrument } from '@/shared/records/instrument'
 import type { Lot } from '@/shared/records/lot'
-import { isUsable, kindAndPart, lotName } from '@/shared/records/lot-identity'
+import { isUsable, kindAndPart, lotName, aboutLot } from '@/shared/records/lot-identity'
 import {
   PLATING_PLACES,
   platingThickness as method,
@@ -117,8 +117,10 @@ function flagged(
   const tags = [...instrumentIds].flatMap((id) => byId(instruments).get(id)?.tag ?? [])
   const tag = tags.find((one) => unfit.has(one))
   if (tag === undefined) return part
-  const found = `${part.found} Read with ${tag}, which study ${unfit.get(tag)} shows to be unfit.`
-  return { ...part, found, verdict: part.verdict === 'meets' ? 'marginal' : part.verdict }
+  const study = unfit.get(tag) ?? ''
+  const found = `${part.found} Read with ${tag}, which study ${study} shows to be unfit.`
+  const measured = { ...part.measured, readWith: tag, unfitByStudy: study }
+  return { ...part, found, measured, verdict: part.verdict === 'meets' ? 'marginal' : part.verdict }
 }
 
 /** Boards are plated on tracks and, where they have plated holes, in them. */
@@ -128,12 +130,20 @@ function missingPlaces({ lot, groups, tests }: PlatingOfLot, hasPlatedHoles: boo
   const places = placesOf(lot, hasPlatedHoles)
   if (places.length === 0 && groups.length > 0) return []
   if (places.length === 0) {
-    return [{ subject: lotName(lot), verdict: 'undetermined', found: `no thickness reading${why}.` }]
+    return [
+      {
+        subject: lotName(lot),
+        about: aboutLot(lot),
+        verdict: 'undetermined',
+        found: `no thickness reading${why}.`,
+      },
+    ]
   }
   return places
     .filter((place) => !groups.some((group) => group.place === place))
     .map((place) => ({
       subject: `${lotName(lot)}, ${PLATING_PLACES[place].label.toLowerCase()}`,
+      about: { ...aboutLot(lot), place },
       verdict: 'undetermined' as const,
       found: `no thickness reading${why}.`,
       remedy: { says: 'Measure it on several specimens of the lot.' },

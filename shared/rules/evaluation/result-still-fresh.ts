@@ -3,13 +3,14 @@ import { reaffirmationAgeMost } from '@/shared/plan/limits/evaluation-storage'
 import { daysBetween } from '@/shared/quantity/calendar'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Lot } from '@/shared/records/lot'
-import { isUsable, lotName } from '@/shared/records/lot-identity'
+import { isUsable, lotName, aboutLot } from '@/shared/records/lot-identity'
 import { isSolderabilityMethod } from '@/shared/methods/test-methods'
 import { verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
 import { rule, today } from '@/shared/rules/rule'
 import { demandsFrom, standingReads } from '@/shared/sampling/sampling-reads'
 import { whySetAside, type TestDemands } from '@/shared/sampling/test-status'
 import { spokenByWorst } from '@/shared/rules/worst-part'
+import { measure } from '@/shared/rules/measure'
 
 /** Share of the age allowed that leaves time for a new test. */
 const GUARD_SHARE = 0.25
@@ -58,7 +59,9 @@ function partOf(lot: Lot, demands: TestDemands, mostDays: number, now: string): 
   return [
     {
       subject: lotName(lot),
+      about: aboutLot(lot),
       verdict,
+      measured: { inStore: measure(daysBetween(lot.receivedOn, now), 'days') },
       found: `received ${formatQuantity(daysBetween(lot.receivedOn, now), 'days')} ago, newest result ${formatQuantity(age, 'days')} old (at most ${formatQuantity(mostDays, 'days')}).`,
       margin,
       remedy:

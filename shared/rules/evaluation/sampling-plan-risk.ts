@@ -3,7 +3,7 @@ import { published } from '@/shared/sources/provenance'
 import { limitingQualityMost } from '@/shared/plan/limits/evaluation-sampling'
 import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
 import type { Lot } from '@/shared/records/lot'
-import { isUsable, lotName } from '@/shared/records/lot-identity'
+import { isUsable, lotName, aboutLot } from '@/shared/records/lot-identity'
 import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
 import { rule } from '@/shared/rules/rule'
 import { INSPECTION_LEVELS } from '@/shared/statistics/sampling/code-letters'
@@ -16,9 +16,11 @@ import {
   planInWords,
   type SamplingPlan,
   type SamplingSettings,
+  planMeasured,
 } from '@/shared/sampling/sampling-plan'
 import { contextFrom, samplingReads } from '@/shared/sampling/sampling-reads'
 import { worstPart, spokenByWorst } from '@/shared/rules/worst-part'
+import { sameValue } from '@/shared/plan/same-value'
 
 const SOURCE = published(
   'Operating curve of a sampling plan, MIL-STD-105E tables X; acceptance of one time in ten',
@@ -43,7 +45,10 @@ export const samplingPlanRisk = rule({
         .filter(({ lot }) => isUsable(lot) && isAsked(lot, method.key))
         .map(({ lot, plan }) => ({ lot, plan, says: planInWords(plan), measured: method.fitsVariables })),
     )
-    const distinct = [...new Map(planned.map((one) => [`${one.lot.id} ${one.says}`, one])).values()]
+    const distinct = planned.filter(
+      (one, at) =>
+        !planned.slice(0, at).some((other) => other.lot === one.lot && sameValue(other.plan, one.plan)),
+    )
     if (distinct.length === 0) {
       return undetermined(
         'No lot is recorded yet that the plan would sample.',
@@ -80,15 +85,15 @@ interface Planned {
 }
 
 function partOf({ lot, plan, says, measured }: Planned, mostPct: number, settings: SamplingSettings): Part {
-  const subject = lotName(lot)
+  const common = { subject: lotName(lot), about: aboutLot(lot), measured: planMeasured(plan) }
   if (plan.kind !== 'double' && plan.everyUnit) {
-    return { subject, verdict: 'meets', found: `${says}: nothing is left to chance.` }
+    return { ...common, verdict: 'meets', found: `${says}: nothing is left to chance.` }
   }
   const margin = marginOf(plan, mostPct)
   const verdict = verdictOn(margin)
   const pair = formatAgainst(margin.found, mostPct, '%')
   return {
-    subject,
+    ...common,
     verdict,
     found: `${says}; with ${pair.found} bad it still passes one time in ten.`,
     margin,

@@ -1,6 +1,6 @@
 import { fromMemory } from '@/shared/sources/provenance'
 import type { Lot } from '@/shared/records/lot'
-import { isUsable, lotName } from '@/shared/records/lot-identity'
+import { isUsable, lotName, aboutLot } from '@/shared/records/lot-identity'
 import { methodName } from '@/shared/methods/test-methods'
 import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
@@ -11,6 +11,7 @@ import { lotsRejectedBySample } from '@/shared/sampling/rejected-by-sample'
 import { demandsFrom, samplingReads } from '@/shared/sampling/sampling-reads'
 import { whySetAside, type TestDemands } from '@/shared/sampling/test-status'
 import { spokenByWorst } from '@/shared/rules/worst-part'
+import { count } from '@/shared/rules/measure'
 
 const LIMIT_SAYS =
   'the supplier’s own result on file for every lot, and a result of ours beside it that does not contradict it'
@@ -50,6 +51,7 @@ export const supplierResultsReaffirmed = rule({
         spoken.verdict === 'meets'
           ? `The supplier’s result is reaffirmed for every lot (${usable.length}).`
           : spoken.found,
+      measured: { lots: count(usable.length) },
       limit: LIMIT_SAYS,
       working: [],
       sources: [
@@ -69,14 +71,14 @@ const saysSomethingOf = (lot: Lot, method: string): boolean =>
   lot.kind === 'consumable' || method !== 'receiving-check'
 
 function partOf(lot: Lot, demands: TestDemands, rejectedBy: readonly string[]): Part {
-  const subject = lotName(lot)
+  const common = { subject: lotName(lot), about: aboutLot(lot) }
   const counting = lot.tests.filter(
     (test) => saysSomethingOf(lot, test.method) && whySetAside(test, demands) === undefined,
   )
   const stated = lot.supplierResult.trim()
   if (stated === '') {
     return {
-      subject,
+      ...common,
       verdict: 'undetermined',
       found: 'came without a result of the supplier’s.',
       remedy: {
@@ -86,7 +88,7 @@ function partOf(lot: Lot, demands: TestDemands, rejectedBy: readonly string[]): 
   }
   if (counting.length === 0) {
     return {
-      subject,
+      ...common,
       verdict: 'undetermined',
       found: `states “${stated}”; no test of ours that counts stands beside it.`,
       remedy: { says: 'Test a sample of the lot here.' },
@@ -94,14 +96,20 @@ function partOf(lot: Lot, demands: TestDemands, rejectedBy: readonly string[]): 
   }
   if (rejectedBy.length > 0) {
     return {
-      subject,
+      ...common,
       verdict: 'fails',
-      found: `states “${stated}”; not reaffirmed: the sample here was rejected by ${rejectedBy.join(', ')}.`,
+      measured: { stated, rejectedBy },
+      found: `states “${stated}”; not reaffirmed: the sample here was rejected by ${rejectedBy.map(methodName).join(', ')}.`,
       remedy: {
         says: 'Rely on the result found here, tell the supplier with the readings, and dispose of the lot.',
       },
     }
   }
-  const methods = [...new Set(counting.map(({ method }) => methodName(method)))].join(', ')
-  return { subject, verdict: 'meets', found: `states “${stated}”; tested here by ${methods}.` }
+  const methods = [...new Set(counting.map(({ method }) => method))]
+  return {
+    ...common,
+    verdict: 'meets',
+    measured: { stated, testedBy: methods },
+    found: `states “${stated}”; tested here by ${methods.map(methodName).join(', ')}.`,
+  }
 }

@@ -7,13 +7,21 @@ import { testTemperatureToleranceMost } from '@/shared/plan/limits/evaluation-so
 import { testConditions } from '@/shared/plan/parameters/evaluation-test-conditions'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
-import type { Lot } from '@/shared/records/lot'
+import type { Lot, LotTest } from '@/shared/records/lot'
 import { SOLDERABILITY_METHODS, methodName } from '@/shared/methods/test-methods'
-import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
+import { undetermined, type Judged, type Part, type Measured } from '@/shared/rules/finding'
 import { lots } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
-import { unlikeConditions, type SpecifiedConditions } from '@/shared/sampling/test-status'
+import {
+  unlikeConditions,
+  type SpecifiedConditions,
+  type ConditionDifference,
+  differenceInWords,
+  differenceMeasured,
+} from '@/shared/sampling/test-status'
 import { spokenByWorst } from '@/shared/rules/worst-part'
+import { aboutLot } from '@/shared/records/lot-identity'
+import { count } from '@/shared/rules/measure'
 
 const SOURCES = [
   fromMemory('IEC 60068-2-20, Test Ta: solder, flux, temperature and ageing are part of the test'),
@@ -70,21 +78,27 @@ function partOf(
     .map((test) => ({ test, differences: unlikeConditions(test, demands) }))
     .filter(({ differences }) => differences.length > 0)
   if (tests.length === 0) return []
-  const subject = `lot ${lot.code}, ${methodName(method)}`
-  if (unlike.length === 0) {
-    return [{ subject, verdict: 'meets', found: `${tests.length} made as specified.` }]
+  const common = {
+    subject: `lot ${lot.code}, ${methodName(method)}`,
+    about: { ...aboutLot(lot), method },
+    measured: unlikeMeasured(tests.length, unlike),
   }
-  const says = unlike.map(({ test, differences }) => `${test.testedOn}: ${differences.join('; ')}`).join('. ')
+  if (unlike.length === 0) {
+    return [{ ...common, verdict: 'meets', found: `${tests.length} made as specified.` }]
+  }
+  const says = unlike
+    .map(({ test, differences }) => `${test.testedOn}: ${differences.map(differenceInWords).join('; ')}`)
+    .join('. ')
   if (unlike.length < tests.length) {
     const found = `beside a test made as specified, kept for information and not compared (${says}).`
-    return [{ subject, verdict: 'meets', found }]
+    return [{ ...common, verdict: 'meets', found }]
   }
   if (!isUsable(lot)) {
-    return [{ subject, verdict: 'meets', found: `rejected lot, not compared (${says}).` }]
+    return [{ ...common, verdict: 'meets', found: `rejected lot, not compared (${says}).` }]
   }
   return [
     {
-      subject,
+      ...common,
       verdict: 'fails',
       found: `not compared, since made under other conditions (${says}).`,
       remedy: {
@@ -93,6 +107,26 @@ function partOf(
     },
   ]
 }
+
+interface UnlikeTest {
+  readonly test: LotTest
+  readonly differences: readonly ConditionDifference[]
+}
+
+/** How many tests there are, and by number and day each that was made otherwise, with what differs. */
+const unlikeMeasured = (tests: number, unlike: readonly UnlikeTest[]): Measured => ({
+  tests: count(tests),
+  ...Object.fromEntries(
+    unlike.flatMap(({ test, differences }, index) =>
+      differences.flatMap((difference) =>
+        Object.entries(differenceMeasured(difference)).map(([name, value]) => [
+          `${index + 1} ${test.testedOn} ${name}`,
+          value,
+        ]),
+      ),
+    ),
+  ),
+})
 
 /** A tin-lead test says little about a lead-free joint, and the other way about. */
 function familyNotes(

@@ -9,7 +9,7 @@ import {
 } from '@/shared/plan/parameters/evaluation-wetting-balance'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import type { Lot } from '@/shared/records/lot'
-import { isUsable, lotName } from '@/shared/records/lot-identity'
+import { isUsable, lotName, aboutLot } from '@/shared/records/lot-identity'
 import { wettingBalance as method } from '@/shared/methods/wetting-balance'
 import {
   undetermined,
@@ -31,6 +31,7 @@ import {
   type WettingBalanceCriteria,
 } from '@/shared/wetting/wetting-balance-criteria'
 import { spokenByWorst, worstPart } from '@/shared/rules/worst-part'
+import { measure, count } from '@/shared/rules/measure'
 
 const EVIDENCE_SOURCE = published(
   'IEC 60068-2-69:2017: wetting-balance data are not intended as absolute pass or fail',
@@ -101,11 +102,11 @@ function judgeLot(
   agreed: WettingBalanceCriteria | undefined,
   dropMostPct: number,
 ): JudgedLot {
-  const subject = lotName(lot)
+  const common = { subject: lotName(lot), about: aboutLot(lot) }
   const { standing, setAside } = sortTests(lot, method.key, demands)
   const open = (found: string): JudgedLot => ({
     part: {
-      subject,
+      ...common,
       verdict: 'undetermined',
       found,
       remedy: { says: 'Record a curve under the specified conditions.' },
@@ -119,11 +120,13 @@ function judgeLot(
     const reasons = setAside.map(({ test, because }) => `test of ${test.testedOn}: ${because}`)
     return open(reasons.length > 0 ? `no curve counts (${reasons.join('; ')}).` : 'no curve is recorded.')
   }
-  return agreed ? judgeCurves(subject, curves, agreed, dropMostPct) : asEvidence(subject, curves)
+  return agreed ? judgeCurves(common, curves, agreed, dropMostPct) : asEvidence(common, curves)
 }
 
+type Subject = Pick<Part, 'subject' | 'about'>
+
 function judgeCurves(
-  subject: string,
+  subject: Subject,
   curves: readonly WettingCurveMarks[],
   agreed: WettingBalanceCriteria,
   dropMostPct: number,
@@ -141,8 +144,14 @@ function judgeCurves(
   return {
     marks: worst.marks,
     part: {
-      subject,
+      ...subject,
       verdict,
+      measured: {
+        curves: count(curves.length),
+        outside: count(failing.size),
+        specimen: String(worst.marks.specimen),
+        criterion: worst.criterion.key,
+      },
       found: `${curves.length} curves, ${failing.size} outside; specimen ${worst.marks.specimen} ${worst.criterion.found}.`,
       margin: worst.criterion.margin,
     },
@@ -150,7 +159,7 @@ function judgeCurves(
 }
 
 /** What the curves show, for whoever weighs it. */
-function asEvidence(subject: string, curves: readonly WettingCurveMarks[]): JudgedLot {
+function asEvidence(subject: Subject, curves: readonly WettingCurveMarks[]): JudgedLot {
   const slowest = curves.reduce((worst, one) =>
     (one.buoyancyCrossS ?? Infinity) > (worst.buoyancyCrossS ?? Infinity) ? one : worst,
   )
@@ -164,8 +173,14 @@ function asEvidence(subject: string, curves: readonly WettingCurveMarks[]): Judg
   return {
     marks: slowest,
     part: {
-      subject,
+      ...subject,
       verdict: 'meets',
+      measured: {
+        curves: count(curves.length),
+        slowest: String(slowest.specimen),
+        ...(slowest.buoyancyCrossS !== undefined && { crosses: measure(slowest.buoyancyCrossS, 's') }),
+        ...(angles.length > 0 && { largestAngle: measure(Math.max(...angles), '°') }),
+      },
       found: `${curves.length} curves recorded as evidence; ${crossing}${angle}.`,
     },
   }

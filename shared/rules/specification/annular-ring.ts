@@ -18,6 +18,7 @@ import { productClass } from '@/shared/plan/parameters/programme'
 import type { Ruling } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, Remedy, WorkingLine } from '@/shared/rules/finding'
+import { measure } from '@/shared/rules/measure'
 import { decidingPart, judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts'
 import { stepAbove } from '@/shared/rules/remedy'
 import { optional, rule } from '@/shared/rules/rule'
@@ -93,6 +94,7 @@ function judgeRow(row: LeadHole, index: number, terms: Terms): Part {
   const ringMm = ringFor(row, terms)
   const part = partOn({
     subject: row.component,
+    measured: { land: measure(row.landMm, 'mm') },
     found: `land ${formatQuantity(row.landMm, 'mm')} leaves a ring of ${formatQuantity(found, 'mm')}`,
     margin: { found, limit: ringMm, unit: 'mm', direction: 'at least', guardBand: GUARD_MM },
   })

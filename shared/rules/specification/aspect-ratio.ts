@@ -5,6 +5,7 @@ import { holeWall, leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { formatQuantity } from '@/shared/quantity/format'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts'
+import { measure } from '@/shared/rules/measure'
 import { stepAbove } from '@/shared/rules/remedy'
 import { rule } from '@/shared/rules/rule'
 import { holeOf } from '@/shared/holes/joint-row'
@@ -36,6 +37,7 @@ export const aspectRatio = rule({
           const part = partOn({
             subject: row.component,
             found: `${formatQuantity(boardMm, 'mm')} through a drilled hole of ${formatQuantity(drillMm, 'mm')}: ${formatQuantity(found, '×', 3)}`,
+            measured: { board: measure(boardMm, 'mm'), drill: measure(drillMm, 'mm') },
             margin: {
               found,
               limit: most.value,

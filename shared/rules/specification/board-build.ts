@@ -7,6 +7,7 @@ import { holeWall, leadHoles } from '@/shared/plan/parameters/lead-holes'
 import type { ValueOf } from '@/shared/plan/parameter'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, Remedy, WorkingLine } from '@/shared/rules/finding'
+import { count } from '@/shared/rules/measure'
 import { judgedByParts, partOn } from '@/shared/rules/parts'
 import { stepBelow } from '@/shared/rules/remedy'
 import { optional, rule } from '@/shared/rules/rule'
@@ -67,7 +68,9 @@ const barrels = (layers: number, plated: boolean): Part[] =>
     ? [
         {
           subject: 'Plated holes',
+          about: { matter: 'plated holes' },
           verdict: 'fails',
+          measured: { layers: count(layers) },
           found: 'the board has copper on one side only, and barrels join nothing',
           remedy: {
             says: 'Give the board a second layer, or leave the holes unplated.',
@@ -90,6 +93,7 @@ function judgeConductor(row: ConductorRow, index: number, build: Build): Part {
     return {
       subject: row.net,
       verdict: 'fails',
+      measured: { layer: row.layer, layers: count(build.layers) },
       found: `lies inside the board, which has ${build.layers === 1 ? 'one layer' : 'two layers'} outside`,
       remedy: { says: `${row.net}: lead it outside, or give the board inner layers.` },
     }
@@ -97,6 +101,7 @@ function judgeConductor(row: ConductorRow, index: number, build: Build): Part {
   const available = Number(availableUm(row.layer, build).toFixed(3))
   const part = partOn({
     subject: row.net,
+    measured: { layer: row.layer },
     found: `${row.layer}, counts on ${formatQuantity(row.copperUm, 'µm')}; at least ${formatQuantity(available, 'µm', 3)} are there`,
     margin: {
       found: row.copperUm,

@@ -4,6 +4,7 @@ import { boardFinish, boardFinishLeast, boardFinishMost } from '@/shared/plan/pa
 import type { Ruling } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import { undetermined, verdictOn, type Judged, type Margin } from '@/shared/rules/finding'
+import { measure } from '@/shared/rules/measure'
 import { tightest } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 import type { Source } from '@/shared/sources/source'
@@ -35,7 +36,7 @@ export const boardFinishThickness = rule({
   judge({ finish: key, ordered, orderedMost, tinLeast, tinMost }) {
     const finish: BoardFinish = BOARD_FINISHES[key]
     const window = finishWindow(finish, tinLeast, tinMost)
-    if (!window) return withoutWindow(finish)
+    if (!window) return { ...withoutWindow(finish), measured: { finish: key } }
     if (orderedMost !== undefined && orderedMost < ordered) {
       return undetermined(
         `The order asks at least ${formatQuantity(ordered, 'µm')} and at most ${formatQuantity(orderedMost, 'µm')}.`,
@@ -48,6 +49,11 @@ export const boardFinishThickness = rule({
       found: `${finish.label}: at least ${formatQuantity(ordered, 'µm')}${orderedMost === undefined ? '' : `, at most ${formatQuantity(orderedMost, 'µm')}`} ordered.`,
       limit: inWords(window),
       margin,
+      measured: {
+        finish: key,
+        orderedLeast: measure(ordered, 'µm'),
+        ...(orderedMost !== undefined && { orderedMost: measure(orderedMost, 'µm') }),
+      },
       working: [
         { label: 'Ordered, least', result: formatQuantity(ordered, 'µm') },
         { label: 'Window', result: inWords(window) },

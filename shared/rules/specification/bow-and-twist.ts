@@ -34,6 +34,7 @@ export const bowAndTwistRule = rule({
       found: `The order allows ${formatQuantity(allowed, '%')}, ${kind}.`,
       limit: `At most ${formatQuantity(ruling.value, '%')} ${kind} (${ruling.document})`,
       margin,
+      measured: { surfaceMount: surfaceMount > 0 },
       working: [
         {
           label: 'On a board of 160 mm',

@@ -42,10 +42,12 @@ export const brassBarrier = rule({
 
 function judgeRow(row: LeadFinish, index: number, least: Ruling): Part {
   const coating = LEAD_COATINGS[row.coating].label
+  const measured = { coating: row.coating, barrier: row.barrier }
   if (row.barrier === 'none') {
     return {
       subject: row.component,
       verdict: 'fails',
+      measured,
       found: `${coating} straight on brass`,
       remedy: {
         says: `${row.component}: order at least ${formatQuantity(least.value, 'µm')} of copper or nickel under the coating.`,
@@ -56,11 +58,13 @@ function judgeRow(row: LeadFinish, index: number, least: Ruling): Part {
     return {
       subject: row.component,
       verdict: 'undetermined',
+      measured,
       found: `the thickness of the ${LEAD_BARRIERS[row.barrier].label.toLowerCase()} under the coating is missing`,
     }
   }
   const part = partOn({
     subject: row.component,
+    measured,
     found: `${coating} over ${formatQuantity(row.barrierUm, 'µm')} of ${LEAD_BARRIERS[row.barrier].label.toLowerCase()} on brass`,
     margin: {
       found: row.barrierUm,

@@ -4,6 +4,7 @@ import { spacings, type SpacingRow } from '@/shared/plan/parameters/spacings'
 import type { Ruling } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import { verdictOn, worstVerdict, type Margin, type Part, type Remedy } from '@/shared/rules/finding'
+import { measure } from '@/shared/rules/measure'
 import { decidingPart, judgedByParts, tightest } from '@/shared/rules/parts'
 import { stepAbove } from '@/shared/rules/remedy'
 import { rule } from '@/shared/rules/rule'
@@ -82,6 +83,10 @@ function judgeRow(row: SpacingRow, index: number, gap: Ruling, run: Ruling): Par
     verdict,
     found: `${formatQuantity(row.gapMm, 'mm')} bare${row.parallelMm === undefined ? '' : `, ${formatQuantity(across, 'mm', 3)} of side-by-side run across the travel`}`,
     margin: longRun === 'meets' ? gapMargin : tightest(gapMargin, runMargin),
+    measured: {
+      gap: measure(row.gapMm, 'mm'),
+      ...(row.parallelMm !== undefined && { acrossTravel: measure(across, 'mm') }),
+    },
   }
   if (verdict === 'meets') return part
   const wantedMm = gapVerdict === 'meets' ? 2 * gap.value : gap.value * (1 + GUARD_SHARE)

@@ -17,6 +17,7 @@ import {
 import type { ValueOf } from '@/shared/plan/parameter'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, Remedy, WorkingLine } from '@/shared/rules/finding'
+import { measure } from '@/shared/rules/measure'
 import { decidingPart, judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts'
 import { stepAbove } from '@/shared/rules/remedy'
 import { optional, rule } from '@/shared/rules/rule'
@@ -77,6 +78,14 @@ function judgeRow(row: ConductorRow, index: number, riseK: number, methods: read
     `${formatQuantity(LAWS[key].rise(row, row.currentA), 'K', 3)} by ${LAWS[key].label} (carries ${formatQuantity(LAWS[key].current(row, riseK), 'A', 3)})`
   const part = partOn({
     subject: row.net,
+    measured: {
+      current: measure(row.currentA, 'A'),
+      width: measure(row.widthMm, 'mm'),
+      riseByIpc2221: measure(LAWS['ipc-2221'].rise(row, row.currentA), 'K'),
+      carriedByIpc2221: measure(LAWS['ipc-2221'].current(row, riseK), 'A'),
+      riseByIpc2152: measure(LAWS['ipc-2152'].rise(row, row.currentA), 'K'),
+      carriedByIpc2152: measure(LAWS['ipc-2152'].current(row, riseK), 'A'),
+    },
     found: `${formatQuantity(row.currentA, 'A')} in ${formatQuantity(row.widthMm, 'mm')} warm it by ${says('ipc-2221')}, ${says('ipc-2152')}`,
     margin: {
       found: LAWS[method].rise(row, row.currentA),

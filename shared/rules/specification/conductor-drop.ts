@@ -6,6 +6,7 @@ import { conductors, WIDEST_CONDUCTOR_MM, type ConductorRow } from '@/shared/pla
 import { serviceTemperature } from '@/shared/plan/parameters/laminate'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, Remedy, WorkingLine } from '@/shared/rules/finding'
+import { measure } from '@/shared/rules/measure'
 import { decidingPart, judgedByParts, partOn } from '@/shared/rules/parts'
 import { stepAbove } from '@/shared/rules/remedy'
 import { rule } from '@/shared/rules/rule'
@@ -51,10 +52,16 @@ function judgeRow(row: ConductorRow, index: number, serviceC: number): Part {
   const found = dropMv(row, serviceC)
   const ohm = conductorResistanceOhm(row, warmC(row, serviceC))
   const says = `${formatQuantity(ohm * 1e3, 'mΩ', 3)} at ${formatQuantity(warmC(row, serviceC), '°C', 3)}, a drop of ${formatQuantity(found, 'mV', 3)}`
-  if (row.dropMostMv === undefined) return { subject: row.net, verdict: 'meets', found: says }
+  const measured = {
+    resistance: measure(ohm * 1e3, 'mΩ'),
+    at: measure(warmC(row, serviceC), '°C'),
+    drop: measure(found, 'mV'),
+  }
+  if (row.dropMostMv === undefined) return { subject: row.net, verdict: 'meets', found: says, measured }
   const limit = row.dropMostMv
   const part = partOn({
     subject: row.net,
+    measured,
     found: `${says}; allowed ${formatQuantity(limit, 'mV')}`,
     margin: { found, limit, unit: 'mV', direction: 'at most', guardBand: GUARD_SHARE * limit },
   })

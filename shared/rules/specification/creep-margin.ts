@@ -5,6 +5,7 @@ import { serviceTemperature } from '@/shared/plan/parameters/laminate'
 import { solderAlloy } from '@/shared/plan/parameters/solder'
 import { formatQuantity } from '@/shared/quantity/format'
 import { verdictOn } from '@/shared/rules/finding'
+import { measure } from '@/shared/rules/measure'
 import { rule } from '@/shared/rules/rule'
 
 const GUARD_K = 10
@@ -34,6 +35,11 @@ export const creepMargin = rule({
       found: `${alloy.label} begins to melt at ${formatQuantity(alloy.solidusC, '°C')}; service reaches ${formatQuantity(service, '°C')}, ${formatQuantity(homologous * 100, '%', 3)} of that in kelvin.`,
       limit: `At least ${formatQuantity(least.value, 'K')} below the solidus (${least.document})`,
       margin,
+      measured: {
+        alloy: key,
+        solidus: measure(alloy.solidusC, '°C'),
+        service: measure(service, '°C'),
+      },
       working: [
         {
           label: 'Room to the solidus',

@@ -1,10 +1,10 @@
 import { GOVERNED, applicableDocuments, type ApplicableDocument } from '@/shared/plan/parameters/documents'
-import { LESSONS_DOCUMENT } from '@/shared/plan/lessons-document'
-import type { Limit, Ruling } from '@/shared/plan/requirement'
+import { type Limit, type Ruling, isStatedLayer } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part } from '@/shared/rules/finding'
 import { judgedByParts } from '@/shared/rules/parts'
 import { rule } from '@/shared/rules/rule'
+import { measure, count } from '@/shared/rules/measure'
 
 const same = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase()
 
@@ -37,6 +37,7 @@ export const documentConflictsOver = (limits: readonly Limit[]) =>
         return {
           verdict: 'meets',
           found: `${register.length} documents are registered; no limit of this programme is in dispute.`,
+          measured: { registered: count(register.length) },
           limit,
           working: [],
           sources: [],
@@ -65,6 +66,7 @@ function twoEditions(register: readonly ApplicableDocument[]): Part[] {
         subject: entry.document,
         verdict: 'fails' as const,
         found: `is registered in two editions, ${other.edition} and ${entry.edition}`,
+        measured: { editions: [other.edition, entry.edition] },
         remedy: { says: `Settle which edition of ${entry.document} applies and strike the other.` },
       },
     ]
@@ -75,13 +77,15 @@ function judgeRuling(ruling: Ruling, register: readonly ApplicableDocument[]): P
   const { limit, layers } = ruling
   const print = (value: number): string => formatQuantity(value, limit.unit)
   const parts: Part[] = []
-  for (const layer of layers) {
-    const isKeptHere = layer.document === limit.byDefault.from.cite || layer.document === LESSONS_DOCUMENT
-    if (!isKeptHere && !register.some((entry) => names(layer.document, entry))) {
+  for (const layer of layers.filter(isStatedLayer)) {
+    // What a lesson brought is kept by the installation itself, in no document outside.
+    if (!layer.lesson && !register.some((entry) => names(layer.document, entry))) {
       parts.push({
         subject: limit.label,
+        about: { limit: limit.key, document: layer.document, clause: layer.clause },
         verdict: 'fails',
         found: `${layer.document}, ${layer.clause}, asks ${print(layer.value)} but is not among the applicable documents`,
+        measured: { asked: measure(layer.value, limit.unit) },
         remedy: {
           says: `Add ${layer.document} to the applicable documents with its edition, or strike the requirement.`,
         },
@@ -92,7 +96,15 @@ function judgeRuling(ruling: Ruling, register: readonly ApplicableDocument[]): P
     const asked = layers.map((layer) => `${print(layer.value)} (${layer.document})`).join(', ')
     parts.push({
       subject: limit.label,
+      about: { limit: limit.key, matter: 'disagreement' },
       verdict: 'marginal',
+      measured: {
+        rules: measure(ruling.value, limit.unit),
+        of: ruling.document,
+        ...Object.fromEntries(
+          layers.map((layer) => [`asked by ${layer.document}`, measure(layer.value, limit.unit)]),
+        ),
+      },
       found: `documents of one authority disagree: ${asked}; ${print(ruling.value)} of ${ruling.document} rules`,
       remedy: {
         says: `Have the parties settle ${limit.label.toLowerCase()}; until then the strictest holds.`,
@@ -102,7 +114,13 @@ function judgeRuling(ruling: Ruling, register: readonly ApplicableDocument[]): P
   if (ruling.relaxed) {
     parts.push({
       subject: limit.label,
+      about: { limit: limit.key, matter: 'relaxation' },
       verdict: 'marginal',
+      measured: {
+        rules: measure(ruling.value, limit.unit),
+        of: ruling.document,
+        byDefault: measure(limit.byDefault.value, limit.unit),
+      },
       found: `is relaxed to ${print(ruling.value)} by ${ruling.document}; the default is ${print(limit.byDefault.value)}`,
     })
   }

@@ -40,6 +40,7 @@ function judgeEdge(subject: string, foundMm: number, least: Ruling, parameter: P
   const guardBand = GUARD_SHARE * least.value
   const part = partOn({
     subject,
+    about: { distance: parameter.key },
     found: `${formatQuantity(foundMm, 'mm')} from the edge`,
     margin: { found: foundMm, limit: least.value, unit: 'mm', direction: 'at least', guardBand },
   })

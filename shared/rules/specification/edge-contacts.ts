@@ -56,9 +56,12 @@ export const edgeContacts = rule({
 })
 
 function judgeLayer(subject: string, foundUm: number | undefined, least: Ruling, parameter: Parameter): Part {
-  if (foundUm === undefined) return { subject, verdict: 'undetermined', found: 'its thickness is missing' }
+  const about = { layer: parameter.key }
+  if (foundUm === undefined)
+    return { subject, about, verdict: 'undetermined', found: 'its thickness is missing' }
   const part = partOn({
     subject,
+    about,
     found: `${formatQuantity(foundUm, 'µm')} ordered`,
     // What is ordered may equal the limit; the lot is measured when it comes.
     margin: { found: foundUm, limit: least.value, unit: 'µm', direction: 'at least', guardBand: 0 },
@@ -69,17 +72,19 @@ function judgeLayer(subject: string, foundUm: number | undefined, least: Ruling,
 }
 
 function judgeCover(covered: boolean | undefined): Part {
-  const subject = 'Cover'
+  const [subject, about] = ['Cover', { layer: contactsCovered.key }]
   if (covered === undefined) {
     return {
       subject,
+      about,
       verdict: 'undetermined',
       found: 'production has not said whether the contacts are covered',
     }
   }
-  if (covered) return { subject, verdict: 'meets', found: 'the contacts are covered while soldering' }
+  if (covered) return { subject, about, verdict: 'meets', found: 'the contacts are covered while soldering' }
   return {
     subject,
+    about,
     verdict: 'fails',
     found: 'the contacts are not covered while soldering',
     remedy: { says: 'Cover the contacts with a peelable mask or a carrier.' },

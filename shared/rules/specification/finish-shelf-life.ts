@@ -5,6 +5,7 @@ import { boardStorageMonths } from '@/shared/plan/parameters/storage'
 import type { Ruling } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import { verdictOn, type Judged } from '@/shared/rules/finding'
+import { measure } from '@/shared/rules/measure'
 import { rule } from '@/shared/rules/rule'
 
 /** Within this share of the limit on lacquer is marginal. */
@@ -21,9 +22,11 @@ export const finishShelfLife = rule({
     const finish: BoardFinish = BOARD_FINISHES[key]
     if (finish.coating === 'none') return bareCopper(months)
     if (key === 'lacquer') return underLacquer(months, lacquer)
-    if (finish.shelfMonths) return byPublishedSpread(finish.label, finish.shelfMonths, months)
+    if (finish.shelfMonths)
+      return { ...byPublishedSpread(finish.label, finish.shelfMonths, months), measured: { finish: key } }
     return {
       verdict: 'meets',
+      measured: { finish: key },
       found: `${finish.label}: no shelf life is published; the growth of compound decides, and is judged apart.`,
       limit: 'No published shelf life.',
       working: [],
@@ -34,6 +37,7 @@ export const finishShelfLife = rule({
 
 const bareCopper = (months: number): Judged => ({
   verdict: months > 0 ? 'fails' : 'meets',
+  measured: { wait: measure(months, 'months') },
   found: `Bare copper is to wait ${formatQuantity(months, 'months')}; nothing protects it.`,
   limit: 'Bare copper is soldered at once after cleaning.',
   working: [],

@@ -22,6 +22,7 @@ export const fluxResidueRule = rule({
   judge({ flux: key, residue, needed, most }) {
     const { label, residueMayStay, source } = FLUXES[key]
     const common = {
+      measured: { flux: key, residue },
       limit: `Residue stays only of fluxes that allow it, and where the circuit needs at most ${formatQuantity(most.value, 'MΩ')} (${most.document})`,
       sources: [source, most.limit.byDefault.from],
       notes: [
@@ -49,7 +50,7 @@ export const fluxResidueRule = rule({
   },
 })
 
-type Common = Pick<Judged, 'limit' | 'sources' | 'notes'>
+type Common = Pick<Judged, 'measured' | 'limit' | 'sources' | 'notes'>
 
 const whereRemoved = (label: string, common: Common): Judged => ({
   verdict: 'meets',

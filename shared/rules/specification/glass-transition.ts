@@ -4,6 +4,7 @@ import { glassTransitionMarginLeast } from '@/shared/plan/limits/laminate'
 import { glassTransition, laminate, serviceTemperature } from '@/shared/plan/parameters/laminate'
 import { formatQuantity } from '@/shared/quantity/format'
 import { verdictOn, worstVerdict } from '@/shared/rules/finding'
+import { measure } from '@/shared/rules/measure'
 import { tightest } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 
@@ -47,6 +48,13 @@ export const glassTransitionRule = rule({
       found: `${grade.label} softens at ${formatQuantity(transitionC, '°C')}${certified === undefined ? ' (table value)' : ' (certified)'} and may work up to ${formatQuantity(grade.mostOperatingC, '°C')}; service reaches ${formatQuantity(service, '°C')}.`,
       limit: `At least ${formatQuantity(least.value, 'K')} below the glass transition (${least.document}), and at most ${formatQuantity(grade.mostOperatingC, '°C')} for the grade`,
       margin,
+      measured: {
+        laminate: key,
+        transition: measure(transitionC, '°C'),
+        certified: certified !== undefined,
+        hottestUse: measure(grade.mostOperatingC, '°C'),
+        service: measure(service, '°C'),
+      },
       working: [
         {
           label: 'Room to the glass transition',

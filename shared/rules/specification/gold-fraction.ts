@@ -17,6 +17,7 @@ import { holeWall, leadHoles, type LeadHole } from '@/shared/plan/parameters/lea
 import { solderAlloy } from '@/shared/plan/parameters/solder'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, WorkingLine } from '@/shared/rules/finding'
+import { measure } from '@/shared/rules/measure'
 import { decidingPart, judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts'
 import { stepBelow } from '@/shared/rules/remedy'
 import { optional, rule } from '@/shared/rules/rule'
@@ -116,6 +117,7 @@ function judgeRow(row: LeadHole, terms: Terms): Part {
   const found = goldMassFraction(goldMg, solderMm3, terms.densityGcm3) * 100
   const part = partOn({
     subject: row.component,
+    measured: { gold: measure(goldMg, 'mg'), solder: measure(solderMm3 * terms.densityGcm3, 'mg') },
     found: `${formatQuantity(goldMg, 'mg', 3)} of gold in ${formatQuantity(solderMm3 * terms.densityGcm3, 'mg', 3)} of solder: ${formatQuantity(found, '%', 3)}`,
     margin: {
       found,

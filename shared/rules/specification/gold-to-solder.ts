@@ -16,6 +16,7 @@ import { verdictOn, type Margin, type Part, type Remedy } from '@/shared/rules/f
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts, tightest } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
+import { measure } from '@/shared/rules/measure'
 
 interface Terms {
   readonly flash: Ruling
@@ -98,11 +99,12 @@ function judgeSurface({ subject, goldUm, nickelUm }: GoldSurface, { flash, nicke
     verdict: verdictOn(margin),
     found: `${formatQuantity(goldUm, 'µm')} of gold over ${nickelUm > 0 ? `${formatQuantity(nickelUm, 'µm')} of nickel` : 'no nickel'}`,
     margin,
+    measured: { gold: measure(goldUm, 'µm'), nickel: measure(nickelUm, 'µm') },
   }
 }
 
 function judgeBoard(surface: GoldSurface, terms: Terms): Part {
-  const part = judgeSurface(surface, terms)
+  const part: Part = { ...judgeSurface(surface, terms), about: { surface: 'board' } }
   if (part.verdict === 'meets') return part
   const remedy: Remedy =
     surface.goldUm > terms.flash.value

@@ -6,6 +6,7 @@ import { formatQuantity } from '@/shared/quantity/format'
 import { undetermined, verdictOn } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { rule } from '@/shared/rules/rule'
+import { count } from '@/shared/rules/measure'
 
 const GUARD_PCT = 5
 
@@ -49,6 +50,7 @@ export const gridShare = rule({
       found: `${onGrid} of ${all} joints lie on the grid, ${formatQuantity(found, '%', 3)}.${off.length > 0 ? ` Off it or not stated: ${off.join(', ')}.` : ''}`,
       limit,
       margin,
+      measured: { onGrid: count(onGrid, 'joints'), joints: count(all, 'joints'), off },
       working: [
         {
           label: 'Share',

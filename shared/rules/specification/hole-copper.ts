@@ -8,6 +8,7 @@ import { formatQuantity } from '@/shared/quantity/format'
 import { verdictOn, worstVerdict } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { optional, rule } from '@/shared/rules/rule'
+import { measure } from '@/shared/rules/measure'
 
 /** Copper that lead-free solder may take off a barrel over all its solderings, µm. */
 const LEAD_FREE_LOSS_UM = 12
@@ -60,6 +61,11 @@ export const holeCopper = rule({
       found: `${formatQuantity(wall, 'µm')} of metal on the wall, ${formatQuantity(finishUm, 'µm')} of it finish, leave ${formatQuantity(copper, 'µm')} of copper.${brittle ? ` Built up without current, it stretches little for ${formatQuantity(years, 'years')}.` : ''}`,
       limit,
       margin,
+      measured: {
+        wall: measure(wall, 'µm'),
+        finish: measure(finishUm, 'µm'),
+        ...(brittle && { build, service: measure(years, 'years') }),
+      },
       working: [
         {
           label: 'Copper on the wall',

@@ -14,6 +14,7 @@ import { judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts
 import { optional, rule } from '@/shared/rules/rule'
 import { holeOf, leadOf } from '@/shared/holes/joint-row'
 import { DEFAULT_ANGLE_DEG } from '@/shared/holes/joint-shape'
+import { measure } from '@/shared/rules/measure'
 
 type Grade = ValueOf<typeof productClass>
 
@@ -102,6 +103,11 @@ function judgeRow(row: LeadHole, { wall, boardMm, angle, grade, editions }: Term
   const found = capillaryRiseMm(gapMm, angle)
   const part = partOn({
     subject: row.component,
+    measured: {
+      gap: measure(gapMm, 'mm'),
+      fillAsked: measure(asked, '%'),
+      depthAsked: measure((asked / 100) * boardMm, 'mm'),
+    },
     found: `a gap of ${formatQuantity(gapMm, 'mm', 3)} draws solder ${formatQuantity(found, 'mm', 3)} high at rest; ${asked === 0 ? 'no fill is asked' : `${formatQuantity(asked, '%', 3)} fill is asked, ${formatQuantity((asked / 100) * boardMm, 'mm', 3)}`}`,
     margin: {
       found,

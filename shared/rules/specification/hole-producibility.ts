@@ -12,6 +12,7 @@ import {
 import type { ValueOf } from '@/shared/plan/parameter'
 import { formatQuantity } from '@/shared/quantity/format'
 import { verdictOn, type Part, type WorkingLine } from '@/shared/rules/finding'
+import { measure } from '@/shared/rules/measure'
 import { decidingPart, judgedByParts, partOrContradiction, tightest } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 import { proposeHole, withinBoth, type ProposalTerms } from '@/shared/holes/hole-proposal'
@@ -86,7 +87,13 @@ function judgeRow(row: LeadHole, level: Level, proposal: Terms): Part {
     : `no hole suits: the least would be ${formatQuantity(leastMm, 'mm')} and the most ${formatQuantity(mostMm, 'mm')}`
   const verdict = feasible ? verdictOn(margin) : 'fails'
   const found = `hole ${formatQuantity(holeLeast, '1')} to ${formatQuantity(holeMost, 'mm')} finished; ${window}`
-  const part: Part = { subject: row.component, verdict, found, margin }
+  const measured = {
+    leastHole: measure(holeLeast, 'mm'),
+    mostHole: measure(holeMost, 'mm'),
+    leastAsked: measure(clean(leastMm), 'mm'),
+    mostAsked: measure(clean(mostMm), 'mm'),
+  }
+  const part: Part = { subject: row.component, verdict, found, margin, measured }
   if (verdict === 'meets') return part
   return {
     ...part,

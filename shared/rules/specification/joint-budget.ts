@@ -17,6 +17,7 @@ import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { environment, serviceYears } from '@/shared/plan/parameters/programme'
 import { formatQuantity } from '@/shared/quantity/format'
 import { undetermined, verdictOn } from '@/shared/rules/finding'
+import { measure, count } from '@/shared/rules/measure'
 import { optional, rule } from '@/shared/rules/rule'
 import { boardSurvival } from '@/shared/reliability/models/board-survival'
 import { modelLabel } from '@/shared/reliability/models/model'
@@ -71,6 +72,12 @@ export const jointBudget = rule({
       found: `${joints.total} joints over ${formatQuantity(years, 'years')}: ${formatQuantity(allowedFit, 'FIT', 3)} a joint and ${formatQuantity(perMillion, 'per million', 3)} defective joints are allowed. ${models} predicts ${formatQuantity(prediction.boardFit, 'FIT', 3)} a board, ${formatQuantity(prediction.survival * 100, '%', 5)} of boards surviving.`,
       limit: `${formatQuantity(survival, '%', 6)} of boards outlive service, ${formatQuantity(defectFree, '%', 6)} leave soldering without a defect; a board may have ${formatQuantity(allowedBoardFit, 'FIT', 3)}`,
       margin,
+      measured: {
+        joints: count(joints.total, 'joints'),
+        service: measure(years, 'years'),
+        allowedDefects: measure(perMillion, 'per million'),
+        edition: prediction.edition,
+      },
       working: [
         {
           label: 'Allowed rate of a joint',
@@ -105,7 +112,7 @@ function worstPrediction(
   board: Parameters<typeof predictedRates>[0],
   edition: 'notice-2' | 'base' | undefined,
   years: number,
-): Prediction & { boardFit: number; survival: number } {
+): Prediction & { edition: string; boardFit: number; survival: number } {
   const editions = edition ? [edition] : (['notice-2', 'base'] as const)
   return editions
     .map((each) => {
@@ -114,7 +121,7 @@ function worstPrediction(
         prediction.rates.map((rate) => ({ joints: 1, rate })),
         years,
       )
-      return { ...prediction, boardFit, survival }
+      return { ...prediction, edition: each, boardFit, survival }
     })
     .reduce((worst, other) => (other.boardFit > worst.boardFit ? other : worst))
 }

@@ -8,6 +8,7 @@ import { solderAlloy } from '@/shared/plan/parameters/solder'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Margin, Part, WorkingLine } from '@/shared/rules/finding'
 import { verdictOn } from '@/shared/rules/finding'
+import { measure } from '@/shared/rules/measure'
 import { decidingPart, judgedByParts, partOrContradiction } from '@/shared/rules/parts'
 import { stepAbove } from '@/shared/rules/remedy'
 import { optional, rule } from '@/shared/rules/rule'
@@ -93,6 +94,12 @@ function judgeRow(row: LeadHole, terms: Terms): Part {
     verdict: profile === 'meets' && hidden ? 'marginal' : profile,
     found: `${fillet.shape} fillet ${formatQuantity(fillet.widthMm, 'mm', 3)} wide and ${formatQuantity(fillet.heightMm, 'mm', 3)} high, ${formatQuantity(solderMm3, 'mm³', 3)} of solder`,
     margin: profile === 'meets' ? standing : angles,
+    measured: {
+      fillet: fillet.shape,
+      width: measure(fillet.widthMm, 'mm'),
+      height: measure(fillet.heightMm, 'mm'),
+      solder: measure(solderMm3, 'mm³'),
+    },
   }
   if (part.verdict === 'meets') return part
   if (profile !== 'meets') return { ...part, remedy: angleRemedy }

@@ -6,6 +6,7 @@ import { serviceYears } from '@/shared/plan/parameters/programme'
 import { formatQuantity } from '@/shared/quantity/format'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { rule } from '@/shared/rules/rule'
+import { measure, count } from '@/shared/rules/measure'
 
 /** Beyond this a service counts as long; nobody states a figure. */
 const LONG_SERVICE_YEARS = 5
@@ -21,6 +22,12 @@ export const laminatePlatedHoles = rule({
     const { label, platedHoles, source } = LAMINATES[key]
     const plated = holes.filter((row) => row.plated).reduce((sum, row) => sum + row.joints, 0)
     const common = {
+      measured: {
+        laminate: key,
+        carriesPlatedHoles: platedHoles,
+        joints: count(plated, 'joints'),
+        service: measure(years, 'years'),
+      },
       limit: 'Plated holes only in a laminate that carries them over the service life',
       working: [
         { label: 'Joints in plated holes', result: formatQuantity(plated, 'joints') },

@@ -82,9 +82,9 @@ interface Proposal extends ProposalTerms {
 
 function judgeRow(row: LeadHole, terms: ClearanceTerms, proposal: Proposal): Part {
   const clearance = clearanceOf(row, terms)
-  const { margin, says } = decidingCheck(row, clearance, terms)
+  const { margin, measured, says } = decidingCheck(row, clearance, terms)
   const verdict = verdictOn(margin)
-  const part: Part = { subject: row.component, verdict, found: says, margin }
+  const part: Part = { subject: row.component, verdict, found: says, margin, ...(measured && { measured }) }
   if (verdict === 'meets') return part
   const { least, most } = terms
   const { hole, lead } = clearance

@@ -7,6 +7,7 @@ import { verdictOn, type Margin, type Part, type Remedy } from '@/shared/rules/f
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts, tightest } from '@/shared/rules/parts'
 import { rule } from '@/shared/rules/rule'
+import { measure } from '@/shared/rules/measure'
 
 /** What is ordered may equal the limit: the lot's own thickness is judged when it comes. */
 const GUARD_UM = 0
@@ -60,6 +61,11 @@ function judgeRow(row: LeadFinish, index: number, least: Ruling, most: Ruling): 
     verdict,
     found: `${LEAD_COATINGS[row.coating].label}, ${ordered}`,
     margin,
+    measured: {
+      coating: row.coating,
+      orderedLeast: measure(row.coatingUm, 'µm'),
+      ...(row.coatingMostUm !== undefined && { orderedMost: measure(row.coatingMostUm, 'µm') }),
+    },
   }
   if (verdict !== 'fails') return part
   const [atLeast, atMost] = [

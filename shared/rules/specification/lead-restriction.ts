@@ -6,6 +6,7 @@ import { boardFinish, leadFinishes } from '@/shared/plan/parameters/finishes'
 import { leadRestriction, solderAlloy } from '@/shared/plan/parameters/solder'
 import { formatQuantity } from '@/shared/quantity/format'
 import { rule } from '@/shared/rules/rule'
+import { measure } from '@/shared/rules/measure'
 
 /** Most lead in a homogeneous material, % by mass. */
 const MOST_PCT = 0.1
@@ -19,15 +20,24 @@ export const leadRestrictionRule = rule({
   reads: { regime: leadRestriction, alloy: solderAlloy, finish: boardFinish, finishes: leadFinishes },
   judge({ regime, alloy, finish, finishes }) {
     const leaded = [
-      { name: ALLOYS[alloy].label, leadPct: ALLOYS[alloy].leadPct },
-      { name: `board finish ${BOARD_FINISHES[finish].label}`, leadPct: BOARD_FINISHES[finish].leadPct },
-      ...finishes.map((row) => ({
+      { key: `solder ${alloy}`, name: ALLOYS[alloy].label, leadPct: ALLOYS[alloy].leadPct },
+      {
+        key: `board ${finish}`,
+        name: `board finish ${BOARD_FINISHES[finish].label}`,
+        leadPct: BOARD_FINISHES[finish].leadPct,
+      },
+      ...finishes.map((row, index) => ({
+        key: `lead ${index + 1} ${row.component}`,
         name: `leads of ${row.component}`,
         leadPct: LEAD_COATINGS[row.coating].leadPct,
       })),
     ].filter(({ leadPct }) => leadPct > MOST_PCT)
     const list = leaded.map(({ name, leadPct }) => `${name} (${formatQuantity(leadPct, '%')})`).join(', ')
     const common = {
+      measured: {
+        regime,
+        ...Object.fromEntries(leaded.map(({ key, leadPct }) => [key, measure(leadPct, '%')])),
+      },
       limit: `Lead at most ${formatQuantity(MOST_PCT, '%')} by mass of each homogeneous material where restricted (2011/65/EU)`,
       working: [],
       sources: [

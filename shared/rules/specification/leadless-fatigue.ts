@@ -43,7 +43,14 @@ export const leadlessFatigue = rule({
     const sources = [ENGELMAIER.source, most.limit.byDefault.from]
     if (listed === undefined || cycles === undefined) {
       const what = listed === undefined ? 'leadless parts' : 'temperature cycles in service'
-      return { verdict: 'meets', found: `No ${what} are specified.`, limit, working: [], sources }
+      return {
+        verdict: 'meets',
+        found: `No ${what} are specified.`,
+        measured: { leadlessParts: listed !== undefined, serviceCycles: cycles !== undefined },
+        limit,
+        working: [],
+        sources,
+      }
     }
     const { inPlaneExpansionPpmK: board, label }: Laminate = LAMINATES[key]
     if (board === undefined) {
@@ -75,7 +82,12 @@ export const leadlessFatigue = rule({
 /** The constants are those of tin-lead: for lead-free they can warn, not acquit. */
 const forFamily = (part: Part, family: 'tin-lead' | 'lead-free'): Part =>
   family === 'lead-free' && part.verdict === 'meets'
-    ? { ...part, verdict: 'marginal', found: `${part.found}, by constants of tin-lead` }
+    ? {
+        ...part,
+        verdict: 'marginal',
+        measured: { constants: 'tin-lead', solder: family },
+        found: `${part.found}, by constants of tin-lead`,
+      }
     : part
 
 /** Share of the life used up, damage of all swings added up; at 1 the allowed share has failed. */

@@ -1,17 +1,20 @@
-import { ALLOYS, TERNARY_BISMUTH_C } from '@/shared/materials/alloys'
+import { ALLOYS, TERNARY_BISMUTH_C, type AlloyKey } from '@/shared/materials/alloys'
 import { BOARD_FINISHES } from '@/shared/materials/board-finishes'
 import { LEAD_COATINGS } from '@/shared/materials/lead-finishes'
 import { fromMemory, published } from '@/shared/sources/provenance'
 import { boardFinish, leadFinishes } from '@/shared/plan/parameters/finishes'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
 import { solderAlloy } from '@/shared/plan/parameters/solder'
-import type { Part } from '@/shared/rules/finding'
+import type { About, Part } from '@/shared/rules/finding'
 import { judgedByParts } from '@/shared/rules/parts'
 import { rule } from '@/shared/rules/rule'
 
 /** A metal that meets the solder: what it holds of lead and bismuth. */
 export interface Surface {
   readonly subject: string
+  readonly about?: About
+  /** Its key in the table of finishes or of coatings. */
+  readonly finish: string
   readonly label: string
   readonly leadPct: number
   readonly bismuthPct: number
@@ -28,12 +31,25 @@ export const mixedMetals = rule({
     const alloy = ALLOYS[alloyKey]
     const board = BOARD_FINISHES[finish]
     const surfaces: Surface[] = [
-      { subject: 'Board', label: board.label, leadPct: board.leadPct, bismuthPct: 0 },
-      ...finishes.map(({ component, coating }) => ({ subject: component, ...LEAD_COATINGS[coating] })),
+      {
+        subject: 'Board',
+        about: { surface: 'board' },
+        finish,
+        label: board.label,
+        leadPct: board.leadPct,
+        bismuthPct: 0,
+      },
+      ...finishes.map(({ component, coating }) => ({
+        subject: component,
+        finish: coating,
+        ...LEAD_COATINGS[coating],
+      })),
     ]
     const parts: Part[] = [
       {
         subject: 'Solder',
+        about: { surface: 'solder' },
+        measured: { alloy: alloyKey, family },
         verdict: alloy.family === family ? 'meets' : 'fails',
         found: `${alloy.label} is ${alloy.family}; the programme is ${family}`,
         ...(alloy.family !== family && {
@@ -42,7 +58,7 @@ export const mixedMetals = rule({
           },
         }),
       },
-      ...surfaces.map((surface) => judgeSurface(surface, alloy)),
+      ...surfaces.map((surface) => judgeSurface(surface, alloyKey)),
     ]
     return judgedByParts({
       parts,
@@ -69,13 +85,15 @@ export const mixedMetals = rule({
 
 /** One metal that meets the solder. */
 export function judgeSurface(
-  { subject, label, leadPct, bismuthPct }: Surface,
-  alloy: (typeof ALLOYS)[keyof typeof ALLOYS],
+  { subject, about, finish, label, leadPct, bismuthPct }: Surface,
+  alloyKey: AlloyKey,
 ): Part {
+  const alloy = ALLOYS[alloyKey]
+  const common = { subject, ...(about && { about }), measured: { finish, alloy: alloyKey } }
   const leadMeetsBismuth = (alloy.leadPct > 0 && bismuthPct > 0) || (alloy.bismuthPct > 0 && leadPct > 0)
   if (leadMeetsBismuth || (leadPct > 0 && bismuthPct > 0)) {
     return {
-      subject,
+      ...common,
       verdict: 'fails',
       found: `${label} with ${alloy.label}: bismuth and lead together melt from ${TERNARY_BISMUTH_C.value} °C`,
       remedy: { says: `${subject}: choose a finish without ${alloy.leadPct > 0 ? 'bismuth' : 'lead'}.` },
@@ -83,11 +101,11 @@ export function judgeSurface(
   }
   if (alloy.family === 'lead-free' && leadPct > 0) {
     return {
-      subject,
+      ...common,
       verdict: 'fails',
       found: `${label} brings lead into ${alloy.label}`,
       remedy: { says: `${subject}: choose a finish without lead.` },
     }
   }
-  return { subject, verdict: 'meets', found: `${label} with ${alloy.label}` }
+  return { ...common, verdict: 'meets', found: `${label} with ${alloy.label}` }
 }

@@ -7,6 +7,7 @@ import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts, partOrContradiction } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 import { holeOf } from '@/shared/holes/joint-row'
+import { measure } from '@/shared/rules/measure'
 
 /** A hundredth of a millimetre is no other drill. */
 const SAME_MM = 0.0101
@@ -69,6 +70,7 @@ function judgeRow(row: LeadHole, index: number, wallUm: number, sizesMm: readonl
     return {
       subject: row.component,
       verdict: 'meets',
+      measured: { drill: measure(preferred.drillMm, 'mm') },
       found: `drill ${formatQuantity(preferred.drillMm, 'mm')}`,
     }
   }
@@ -83,6 +85,7 @@ function judgeRow(row: LeadHole, index: number, wallUm: number, sizesMm: readonl
   return {
     subject: row.component,
     verdict: 'marginal',
+    measured: { drill: measure(drillMm, 'mm'), nearest: measure(preferred.drillMm, 'mm') },
     found: `needs a drill of ${formatQuantity(drillMm, 'mm')}, which is not in the series`,
     remedy,
   }

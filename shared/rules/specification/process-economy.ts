@@ -11,6 +11,7 @@ import { undetermined, verdictOn, type Part, type WorkingLine } from '@/shared/r
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { optional, rule } from '@/shared/rules/rule'
 import { breakEvenQuantity } from '@/shared/cost/break-even'
+import { measure } from '@/shared/rules/measure'
 
 /** Whoever chooses the dearer process within the limit still sees it. */
 const GUARD_SHARE = 0.5
@@ -67,11 +68,17 @@ export const processEconomy = rule({
       found: `${chosen.process} costs ${formatQuantity(cost(chosen), 'currency')} a board, ${cheapest === chosen ? 'the least of those considered' : `${formatQuantity(excess, '%', 3)} more than ${cheapest.process}`}.`,
       limit,
       margin,
+      measured: {
+        chosen: chosen.process,
+        cost: measure(cost(chosen), 'currency'),
+        cheapest: cheapest.process,
+      },
       working: costs.flatMap((row) => workingOf(row, joints, volume)),
       sources,
       parts: costs.map((row): Part => ({
         subject: row.process,
         verdict: 'meets',
+        measured: { cost: measure(cost(row), 'currency') },
         found: `${formatQuantity(cost(row), 'currency')} a board`,
       })),
       ...(cheapest !== chosen && {

@@ -9,6 +9,7 @@ import { annualVolume } from '@/shared/plan/parameters/programme'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part } from '@/shared/rules/finding'
+import { count } from '@/shared/rules/measure'
 import { judgedByParts, partOn } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 
@@ -47,6 +48,7 @@ export const processSuitsJoints = rule({
         ? [
             {
               subject: 'Unplated holes',
+              about: { matter: 'unplated holes' },
               verdict: 'fails' as const,
               found: 'paste does not fill unplated holes',
               remedy: { says: 'Plate the holes, or wave-solder them.' },
@@ -57,6 +59,7 @@ export const processSuitsJoints = rule({
         ? [
             {
               subject: 'Dip soldering',
+              about: { matter: 'dip soldering' },
               verdict: 'marginal' as const,
               found:
                 'suits single- and double-sided boards of through-hole parts; gas stays trapped under a flat dip',
@@ -68,6 +71,7 @@ export const processSuitsJoints = rule({
         ? [
             {
               subject: 'Surface-mount parts on the wave',
+              about: { matter: 'surface mount on the wave' },
               verdict: 'marginal' as const,
               found:
                 'parts on the solder side pass through the wave: they need glue, wider pads and at most 260 °C for 10 s',
@@ -102,10 +106,14 @@ export const processSuitsJoints = rule({
 
 /** The process and the hole table must speak of the same joints. */
 function agreement(process: Process, byMachine: number): Part {
-  const subject = 'Hole table'
+  const common = {
+    subject: 'Hole table',
+    about: { matter: 'hole table' },
+    measured: { process, byMachine: count(byMachine, 'joints') },
+  }
   if (process === 'hand' && byMachine > 0) {
     return {
-      subject,
+      ...common,
       verdict: 'fails',
       found: `${byMachine} joints are said to be soldered by machine, and the process is by hand`,
       remedy: { says: 'Choose a machine process, or mark the joints as soldered by hand.' },
@@ -113,18 +121,19 @@ function agreement(process: Process, byMachine: number): Part {
   }
   if (process !== 'hand' && byMachine === 0) {
     return {
-      subject,
+      ...common,
       verdict: 'fails',
       found: `no joint is soldered by machine, and the process is ${PROCESS_WORD[process]}`,
       remedy: { says: 'Mark the joints of the machine in the hole table, or choose hand soldering.' },
     }
   }
-  return { subject, verdict: 'meets', found: 'agrees with the process' }
+  return { ...common, verdict: 'meets', found: 'agrees with the process' }
 }
 
 const handWork = (found: number, most: number): Part => {
   const part = partOn({
     subject: 'Hand work',
+    about: { matter: 'hand work' },
     found: `${formatQuantity(found, 'joints', 6)} a year`,
     margin: { found, limit: most, unit: 'joints', direction: 'at most', guardBand: 0.1 * most },
   })
@@ -133,12 +142,16 @@ const handWork = (found: number, most: number): Part => {
 
 /** The heat of the process must be among the exposures that the laminate is judged by. */
 function exposureListed(process: Process, exposures: ValueOf<typeof solderExposures>): Part {
-  const subject = 'Solder exposures'
+  const common = {
+    subject: 'Solder exposures',
+    about: { matter: 'solder exposures' },
+    measured: { process },
+  }
   if (exposures.some((row) => row.kind === process)) {
-    return { subject, verdict: 'meets', found: `list ${PROCESS_WORD[process]}` }
+    return { ...common, verdict: 'meets', found: `list ${PROCESS_WORD[process]}` }
   }
   return {
-    subject,
+    ...common,
     verdict: 'fails',
     found: `do not list ${PROCESS_WORD[process]}, so the laminate is judged without it`,
     remedy: { says: `Add ${PROCESS_WORD[process]} to the solder exposures.` },

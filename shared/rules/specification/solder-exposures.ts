@@ -1,5 +1,5 @@
 import { BOARD_FINISHES, type BoardFinish } from '@/shared/materials/board-finishes'
-import { LAMINATES, type Laminate } from '@/shared/materials/laminates'
+import { LAMINATES, type Laminate, type LaminateKey } from '@/shared/materials/laminates'
 import { commonPractice, published } from '@/shared/sources/provenance'
 import { floatShareUsed, throughExpansionPct } from '@/shared/physics/solder-exposure'
 import { floatUsedMost } from '@/shared/plan/limits/laminate'
@@ -14,6 +14,7 @@ import { alloyFamily } from '@/shared/plan/parameters/programme'
 import { formatQuantity } from '@/shared/quantity/format'
 import { verdictOn, worstVerdict, type Judged } from '@/shared/rules/finding'
 import { optional, rule } from '@/shared/rules/rule'
+import { measure, count } from '@/shared/rules/measure'
 
 /** A fifth of the capability is kept free: floats are tried on clean, dry laminate. */
 const GUARD_SHARE = 0.2
@@ -64,7 +65,7 @@ export const solderExposuresRule = rule({
         ...(grade.note ? [grade.note] : []),
       ],
     }
-    if (share === undefined) return tooHot(grade, hottest, common)
+    if (share === undefined) return tooHot(key, hottest, common)
     const margin = {
       found: share * 100,
       limit: most.value,
@@ -78,6 +79,12 @@ export const solderExposuresRule = rule({
       verdict,
       found: `${exposures.reduce((sum, row) => sum + row.times, 0)} exposures use up ${formatQuantity(share * 100, '%', 3)} of what ${grade.label} bears.${leadFreeOnOrdinary ? ' The grade is not made for the heat of lead-free soldering.' : ''}`,
       margin,
+      measured: {
+        laminate: key,
+        exposures: count(exposures.reduce((sum, row) => sum + row.times, 0)),
+        forLeadFree: grade.leadFree,
+        solder: family,
+      },
       working: exposures.map((row) => ({
         label: row.step,
         formula: 'times · seconds/seconds the laminate floats at that temperature or above',
@@ -103,13 +110,21 @@ export function exposuresCounted(
 }
 
 function tooHot(
-  grade: Laminate,
+  key: LaminateKey,
   hottest: SolderExposure,
   common: Pick<Judged, 'limit' | 'sources' | 'notes'>,
 ): Judged {
+  const grade: Laminate = LAMINATES[key]
   const last = grade.solderFloat[grade.solderFloat.length - 1]
   return {
     verdict: 'fails',
+    measured: {
+      laminate: key,
+      kind: hottest.kind,
+      ...(hottest !== LEVELLING && { step: hottest.step }),
+      temperature: measure(hottest.temperatureC, '°C'),
+      hottestFloat: measure(last?.temperatureC ?? 0, '°C'),
+    },
     found: `${hottest.step} at ${formatQuantity(hottest.temperatureC, '°C')} is hotter than any float known of ${grade.label} (${formatQuantity(last?.temperatureC ?? 0, '°C')}).`,
     working: [],
     remedy: {

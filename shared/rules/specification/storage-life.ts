@@ -72,7 +72,7 @@ export const storageLife = rule({
               'Over nickel the compound grows more slowly by a law of its own, for which no full set of constants is published: the copper law is kept, on the safe side.',
             ]
           : []),
-        ...(finish.coating === 'tin' && !growsCompound(finish)
+        ...(finish.coating === 'tin' && !growsCompound(key)
           ? ['Immersion tin is too thin for this reckoning; its published shelf life decides.']
           : []),
       ],

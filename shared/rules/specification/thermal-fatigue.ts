@@ -9,6 +9,7 @@ import {
   SLOWNESS_DIRECTION,
   type NorrisLandzbergConstants,
 } from '@/shared/reliability/models/norris-landzberg'
+import { measure } from '@/shared/rules/measure'
 
 /** Within a fifth above what is needed is marginal: constants are no better known. */
 const GUARD_SHARE = 0.2
@@ -56,6 +57,13 @@ export const thermalFatigue = rule({
       found: `${test.test} asks ${formatQuantity(test.cycles, 'cycles', 6)}; ${formatQuantity(years, 'years')} of service need ${needs.map(({ model, needed }) => `${formatQuantity(Math.ceil(needed), 'cycles', 6)} by ${modelLabel(model)}`).join(', ')}.`,
       limit,
       margin,
+      measured: {
+        test: test.test,
+        service: measure(years, 'years'),
+        ...Object.fromEntries(
+          needs.map(({ model, needed }) => [`needed by ${model.key}`, measure(needed, 'cycles')]),
+        ),
+      },
       working: cycles.flatMap((cycle) => workingOf(worst.model, test, cycle, years)),
       sources: models.map((model) => model.source),
       ...(verdict !== 'meets' && {

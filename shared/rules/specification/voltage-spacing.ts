@@ -3,6 +3,7 @@ import { leastSpacingMm } from '@/shared/physics/conductor-spacing'
 import { WIDEST_GAP_MM, spacingEdition, spacings, type SpacingRow } from '@/shared/plan/parameters/spacings'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, Remedy, WorkingLine } from '@/shared/rules/finding'
+import { measure } from '@/shared/rules/measure'
 import { decidingPart, judgedByParts, partOn } from '@/shared/rules/parts'
 import { stepAbove } from '@/shared/rules/remedy'
 import { optional, rule } from '@/shared/rules/rule'
@@ -58,6 +59,7 @@ function judgeRow(row: SpacingRow, index: number, editions: readonly SpacingEdit
   const limit = Number(leastMm.toFixed(7))
   const part = partOn({
     subject: row.between,
+    measured: { voltage: measure(row.peakV, 'V'), category: row.category, edition: key },
     found: `${formatQuantity(row.gapMm, 'mm')} at ${formatQuantity(row.peakV, 'V')}, ${row.category} asks ${formatQuantity(limit, 'mm')} (${SPACING_TABLES[key].label})`,
     margin: { found: row.gapMm, limit, unit: 'mm', direction: 'at least', guardBand: GUARD_SHARE * limit },
   })

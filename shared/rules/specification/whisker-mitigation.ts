@@ -1,4 +1,4 @@
-import { BOARD_FINISHES } from '@/shared/materials/board-finishes'
+import { BOARD_FINISHES, type BoardFinishKey } from '@/shared/materials/board-finishes'
 import { LEAD_AGAINST_WHISKERS, LEAD_COATINGS, WHISKER_MEASURES } from '@/shared/materials/lead-finishes'
 import { published } from '@/shared/sources/provenance'
 import { boardFinish, leadFinishes, type LeadFinish } from '@/shared/plan/parameters/finishes'
@@ -22,7 +22,7 @@ export const whiskerMitigation = rule({
   judge({ finish, finishes, grade }) {
     const { nickelUnderlayerUm, matteThicknessUm, anneal } = WHISKER_MEASURES
     const parts: Part[] = [
-      ...(BOARD_FINISHES[finish].pureTin ? [judgeBoard(BOARD_FINISHES[finish].label, grade)] : []),
+      ...(BOARD_FINISHES[finish].pureTin ? [judgeBoard(finish, grade)] : []),
       ...finishes.flatMap((row) =>
         LEAD_COATINGS[row.coating].whiskers === 'no' ? [] : [judgeLead(row, grade)],
       ),
@@ -52,10 +52,12 @@ export const whiskerMitigation = rule({
   },
 })
 
-const judgeBoard = (label: string, grade: Grade): Part => ({
+const judgeBoard = (finish: BoardFinishKey, grade: Grade): Part => ({
   subject: 'Board',
+  about: { surface: 'board' },
   verdict: grade === '1' ? 'meets' : 'marginal',
-  found: `${label}: pure tin stays bare where no solder covers it`,
+  measured: { finish },
+  found: `${BOARD_FINISHES[finish].label}: pure tin stays bare where no solder covers it`,
 })
 
 function judgeLead(row: LeadFinish, grade: Grade): Part {
@@ -67,6 +69,7 @@ function judgeLead(row: LeadFinish, grade: Grade): Part {
     return {
       subject: row.component,
       verdict: grade === '1' ? 'marginal' : 'fails',
+      measured: { coating: row.coating },
       found: `${coating.label}: the most whisker-prone coating`,
       remedy: {
         says: `${row.component}: order matte tin over nickel, or tin-lead, or have the leads dipped in solder.`,
@@ -83,6 +86,7 @@ function judgeLead(row: LeadFinish, grade: Grade): Part {
   return {
     subject: row.component,
     verdict,
+    measured: { coating: row.coating, overNickel: nickel, annealedThick },
     found: `${coating.label}, ${measures}`,
     ...(verdict !== 'meets' && {
       remedy: {

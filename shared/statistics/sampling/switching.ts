@@ -25,13 +25,30 @@ export interface InspectedLot {
 /** How the next lot of the series is to be inspected, and why. */
 export interface InspectionStanding {
   severity: Severity | 'discontinued'
+  reason: SwitchingReason
+  /** The reason in a sentence. */
   because: string
   /** Outcomes of the counted lots since this severity began, oldest first: true where accepted. */
   accepted: readonly boolean[]
   switchingScore: number
 }
 
-const FIRST_STANDING = begin('normal', 'A series starts on normal inspection.')
+const REASONS = {
+  start: 'A series starts on normal inspection.',
+  'supplier acted': 'The supplier has acted: inspection resumes tightened.',
+  'two of five rejected': 'Two of the last five lots or fewer were rejected.',
+  'ten accepted': 'Ten lots in a row were accepted, and the other conditions hold.',
+  'score of thirty': 'The switching score reached 30, and the other conditions hold.',
+  'five accepted on tightened': 'Five lots in a row were accepted on tightened inspection.',
+  'ten on tightened': 'Ten lots in a row stayed on tightened inspection.',
+  'five rejected on tightened': 'Five lots were rejected on tightened inspection.',
+  'rejected on reduced': 'A lot was rejected on reduced inspection.',
+  'in the gap on reduced': 'A lot fell between the acceptance and rejection numbers on reduced inspection.',
+  irregular: 'Production became irregular.',
+} as const
+export type SwitchingReason = keyof typeof REASONS
+
+const FIRST_STANDING = begin('normal', 'start')
 
 /**
  * How the next lot is to be inspected after this history.
@@ -53,7 +70,7 @@ export function nextInspection(
 ): InspectionStanding {
   if (event.kind === 'corrective action accepted') {
     if (standing.severity !== 'discontinued') return standing
-    return begin('tightened', 'The supplier has acted: inspection resumes tightened.')
+    return begin('tightened', 'supplier acted')
   }
   if (event.resubmitted || standing.severity === 'discontinued') return standing
   const counted = countLot(standing, event)
@@ -62,8 +79,8 @@ export function nextInspection(
   return afterReduced(counted, event)
 }
 
-function begin(severity: InspectionStanding['severity'], because: string): InspectionStanding {
-  return { severity, because, accepted: [], switchingScore: 0 }
+function begin(severity: InspectionStanding['severity'], reason: SwitchingReason): InspectionStanding {
+  return { severity, reason, because: REASONS[reason], accepted: [], switchingScore: 0 }
 }
 
 function countLot(standing: InspectionStanding, lot: InspectedLot): InspectionStanding {
@@ -86,39 +103,36 @@ function afterNormal(
   rules: SwitchingRules,
 ): InspectionStanding {
   if (rejections(standing.accepted.slice(-5)) >= 2) {
-    return begin('tightened', 'Two of the last five lots or fewer were rejected.')
+    return begin('tightened', 'two of five rejected')
   }
   const earned =
     rules.reducedAfter === 'ten lots accepted'
       ? standing.accepted.length >= 10 && rejections(standing.accepted.slice(-10)) === 0
       : standing.switchingScore >= 30
   if (!earned || !lot.mayReduce || lot.irregular) return standing
-  return begin(
-    'reduced',
-    `${rules.reducedAfter === 'ten lots accepted' ? 'Ten lots in a row were accepted' : 'The switching score reached 30'}, and the other conditions hold.`,
-  )
+  return begin('reduced', rules.reducedAfter === 'ten lots accepted' ? 'ten accepted' : 'score of thirty')
 }
 
 function afterTightened(standing: InspectionStanding, rules: SwitchingRules): InspectionStanding {
   const lastFive = standing.accepted.slice(-5)
   if (lastFive.length === 5 && rejections(lastFive) === 0) {
-    return begin('normal', 'Five lots in a row were accepted on tightened inspection.')
+    return begin('normal', 'five accepted on tightened')
   }
   if (rules.discontinuedAfter === 'ten lots on tightened' && standing.accepted.length >= 10) {
-    return begin('discontinued', 'Ten lots in a row stayed on tightened inspection.')
+    return begin('discontinued', 'ten on tightened')
   }
   if (rules.discontinuedAfter === 'five lots rejected on tightened' && rejections(standing.accepted) >= 5) {
-    return begin('discontinued', 'Five lots were rejected on tightened inspection.')
+    return begin('discontinued', 'five rejected on tightened')
   }
   return standing
 }
 
 function afterReduced(standing: InspectionStanding, lot: InspectedLot): InspectionStanding {
-  if (lot.outcome === 'rejected') return begin('normal', 'A lot was rejected on reduced inspection.')
+  if (lot.outcome === 'rejected') return begin('normal', 'rejected on reduced')
   if (lot.outcome === 'accepted in the gap') {
-    return begin('normal', 'A lot fell between the acceptance and rejection numbers on reduced inspection.')
+    return begin('normal', 'in the gap on reduced')
   }
-  if (lot.irregular) return begin('normal', 'Production became irregular.')
+  if (lot.irregular) return begin('normal', 'irregular')
   return standing
 }
 

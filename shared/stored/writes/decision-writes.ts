@@ -1,5 +1,5 @@
 import { canonicalJson, type JsonValue } from '@/shared/trail/canonical-json'
-import type { Writes } from '../spoken-entry'
+import { saidList, type Writes } from '../spoken-entry'
 
 const askAction: Writes = ({ at, actorId, said }, rows) =>
   rows.insert('Action', {
@@ -77,6 +77,7 @@ const requestConcession: Writes = ({ at, actorId, said }, rows) =>
     itemKey: said['itemKey'],
     rule: said['rule'],
     findingDigest: said['findingDigest'],
+    findingData: coverText(said['findingData']) ?? null,
     why: said['why'],
     quantity: said['quantity'],
     untilOn: said['untilOn'],
@@ -92,6 +93,16 @@ const requestConcession: Writes = ({ at, actorId, said }, rows) =>
     refusedAt: null,
     refusedWhy: null,
   })
+
+/** What concessions of an earlier version were asked for, noted as data when the program was renewed. */
+const carryConcessions: Writes = ({ said }, rows) => {
+  for (const carried of saidList(said['concessions']))
+    rows.change(
+      'Concession',
+      { number: carried['concession'] },
+      { findingData: coverText(carried['findingData']) },
+    )
+}
 
 const grantConcession: Writes = ({ at, actorId, actorName, said }, rows) =>
   rows.change(
@@ -160,6 +171,7 @@ export const DECISION_WRITES = {
   'approve-item': approveItem,
   'sign-gate': signGate,
   'request-concession': requestConcession,
+  'carry-concessions': carryConcessions,
   'grant-concession': grantConcession,
   'refuse-concession': refuseConcession,
   'propose-lesson': proposeLesson,

@@ -25,7 +25,7 @@ const openProgramme: Writes = (entry, rows) => {
 /** The standard plan's items; how many they are, undefined where an older entry does not list them. */
 function openPlan(said: Said, rows: ExpectedRows): number | undefined {
   if (said['plan'] === undefined) {
-    rows.mayBeUnlisted('PlanItem', { added: null, setAside: null })
+    rows.mayBeUnlisted('PlanItem', { added: null, setAside: null, lesson: null })
     return undefined
   }
   const plan = saidObject(said['plan'])
@@ -33,7 +33,7 @@ function openPlan(said: Said, rows: ExpectedRows): number | undefined {
   for (const stage of STAGES) {
     const keys = plan[stage]
     for (const key of Array.isArray(keys) ? (keys as readonly JsonValue[]) : [])
-      rows.insert('PlanItem', { key, stage, position: position++, added: null, setAside: null })
+      rows.insert('PlanItem', { key, stage, position: position++, added: null, setAside: null, lesson: null })
   }
   return position
 }
@@ -47,8 +47,9 @@ function bringLessons({ at, said }: SpokenEntry, rows: ExpectedRows, planned: nu
         key: brought['addedItem'],
         stage: brought['stage'],
         position: planned === undefined ? undefined : planned + added++,
-        added: without(brought, 'lesson', 'brings', 'addedItem'),
+        added: without(brought, 'lesson', 'from', 'brings', 'addedItem'),
         setAside: null,
+        lesson: brought['from'] ?? { ...lessonOfOlder(brought['lesson']), inAsks: true },
       })
     } else {
       rows.insert('Requirement', {
@@ -60,6 +61,7 @@ function bringLessons({ at, said }: SpokenEntry, rows: ExpectedRows, planned: nu
         value: brought['value'],
         relaxes: brought['relaxes'] ?? false,
         reason: brought['reason'],
+        lesson: brought['from'] ?? lessonOfOlder(brought['lesson']),
         authorId: brought['authorId'],
         at,
         withdrawnById: null,
@@ -67,6 +69,12 @@ function bringLessons({ at, said }: SpokenEntry, rows: ExpectedRows, planned: nu
       })
     }
   }
+}
+
+/** An older entry names a lesson in words: "LX-41, lesson 2". */
+function lessonOfOlder(name: JsonValue | undefined): { programme: string; number: number } {
+  const [, programme = '', number] = /^(.+), lesson (\d+)$/.exec(String(name)) ?? []
+  return { programme, number: Number(number) }
 }
 
 const leadPasses: Writes = ({ trailId, said }, rows) =>
@@ -85,6 +93,7 @@ const addItem: Writes = ({ said }, rows) =>
     position: said['position'],
     added: without(said, 'item', 'position'),
     setAside: null,
+    lesson: null,
   })
 
 const proposeSetAside: Writes = ({ at, actorId, actorName, said }, rows) =>

@@ -24,7 +24,7 @@ const parameters = stage.flatMap((item) => item.parameters)
 
 /** As much of a programme as pictures look at. */
 function viewOf(facts: Facts): ProgrammeView {
-  const items = stage.map((definition) => ({ definition, added: false, setAside: null }))
+  const items = stage.map((definition) => ({ definition, added: false, setAside: null, lesson: null }))
   const { findings } = judgeAll(
     stage.flatMap(({ rules }) => rules),
     facts,

@@ -145,6 +145,12 @@ describe('ground and leakage', () => {
       judged({ resistanceOhm: 4 }, { values, requirements: [requirement(tipGroundMost, 1)] }).verdict,
     ).toBe('fails')
   })
+  test('a demand for 1 Ω stands, whatever its clause is called', () => {
+    const values = [set(tipAccuracyEdition, 'j-std-001')]
+    const requirements = [requirement(tipGroundMost, 1, { clause: 'default' })]
+    expect(judged({ resistanceOhm: 4 }, { values, requirements }).verdict).toBe('fails')
+    expect(judged({ resistanceOhm: 4 }, { values, requirements }).margin?.limit).toBe(1)
+  })
   test('mains is cautioned', () => expect(judged({ resistanceOhm: 1 }).cautions?.join()).toMatch(/mains/))
 })
 

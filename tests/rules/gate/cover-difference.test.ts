@@ -7,11 +7,11 @@ import { canonicalJson, type JsonValue } from '@/shared/trail/canonical-json'
 
 const SIGNED: CoverShape = {
   item: 'holes-and-lands',
-  asks: 'Does every lead enter its hole?',
+  asks: { version: 1 },
   approvers: ['design', 'quality'],
   setAside: null,
   values: { [boardThickness.key]: 1.6 },
-  limits: { [radialClearanceMost.key]: { value: 0.25, authority: 'common practice', document: 'Practice' } },
+  limits: { [radialClearanceMost.key]: { value: 0.25, authority: 'common practice', by: 'default' } },
   evidence: [{ kind: 'drawing', sha256: 'a'.repeat(64), url: null }],
   findings: [{ rule: leadClearance.id, version: 1, verdict: 'meets', concession: null }],
 }
@@ -32,10 +32,11 @@ describe('what changed since a signature', () => {
   })
   test('a limit, with the document of either', () => {
     const limits = {
-      [radialClearanceMost.key]: { value: 0.2, authority: 'customer', document: 'CS-100' },
-    }
+      [radialClearanceMost.key]: { value: 0.2, authority: 'customer', by: 'stated', document: 'CS-100' },
+    } as const
+    const { cite } = radialClearanceMost.byDefault.from
     expect(since({ limits })[0]?.how).toEqual([
-      '0.25 mm by Practice (common practice) → 0.2 mm by CS-100 (customer)',
+      `0.25 mm by ${cite} (common practice) → 0.2 mm by CS-100 (customer)`,
     ])
   })
   test('evidence attached and withdrawn', () => {
@@ -67,7 +68,12 @@ describe('what changed since a signature', () => {
     ])
   })
   test('the item itself, beside a value', () => {
-    const both = since({ asks: 'Another question?', values: { [boardThickness.key]: 2.4 } })
+    const both = since({ asks: { version: 2 }, values: { [boardThickness.key]: 2.4 } })
     expect(both.map(({ kind }) => kind)).toEqual(['value', 'item'])
+    const added = coverDifference(
+      text({ ...SIGNED, asks: { text: 'Is it warm?' } }),
+      text({ ...SIGNED, asks: { text: 'Is it hot?' } }),
+    )
+    expect(added[0]?.how).toEqual(['asks: “Is it warm?” → “Is it hot?”'])
   })
 })

@@ -66,6 +66,7 @@ const item = (key: string, stage: Stage, over: Partial<ItemDefinition>): ItemDef
   stage,
   title: key,
   asks: '?',
+  version: 1,
   owner: 'design',
   approvers: ['design', 'quality'],
   parameters: [],
@@ -88,7 +89,7 @@ const PLAN = [
 const bare: ProgrammeState = {
   programme: { id: 'p', code: 'P-1', title: 'A board', leadId: 'l' },
   members: [],
-  items: PLAN.map((definition) => ({ definition, added: false, setAside: null })),
+  items: PLAN.map((definition) => ({ definition, added: false, setAside: null, lesson: null })),
   revisions: new Map(),
   facts: {
     values: new Map<string, unknown>([

@@ -22,6 +22,7 @@ const stated = (over: Partial<Requirement>): Requirement => ({
   value: 0.6,
   relaxes: false,
   reason: '',
+  lesson: null,
   ...over,
 })
 const words = (...requirements: Requirement[]) => rulingInWords(rulingOn(gap, requirements))

@@ -44,6 +44,7 @@ const concession: ConcessionEntry = {
   itemKey: 'finish',
   rule: 'r',
   findingDigest: '',
+  findingData: null,
   why: 'w',
   quantity: 1,
   untilOn: null,

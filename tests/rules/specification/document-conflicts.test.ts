@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest'
-import { LESSONS_DOCUMENT } from '@/shared/plan/lessons-document'
 import { radialClearanceLeast, radialClearanceMost } from '@/shared/plan/limits/lead-holes'
 import { applicableDocuments, type ApplicableDocument } from '@/shared/plan/parameters/documents'
 import { documentConflictsOver } from '@/shared/rules/specification/document-conflicts'
@@ -34,11 +33,19 @@ describe('documents and their precedence', () => {
   })
   test('the lessons that an installation keeps itself need no place in the register', () => {
     const lesson = requirement(radialClearanceLeast, 0.15, {
-      document: LESSONS_DOCUMENT,
+      document: 'Lessons learnt',
       authority: 'company',
+      lesson: { programme: 'LX-41', number: 1 },
     })
     expect(judged([contract], [lesson]).verdict).toBe('meets')
   })
+  test.each(['Lessons learnt', radialClearanceLeast.byDefault.from.cite])(
+    'a document that is only called “%s” has to be registered like any other',
+    (document) => {
+      const stated = requirement(radialClearanceLeast, 0.15, { document, authority: 'company' })
+      expect(judged([contract], [stated]).verdict).toBe('fails')
+    },
+  )
   test('two documents of one authority that disagree are shown with both values and the one that rules', () => {
     const finding = judged(
       [contract, { ...contract, document: 'CS-200' }],

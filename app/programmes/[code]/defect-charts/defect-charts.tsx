@@ -18,6 +18,7 @@ import { choiceAsked, type DefectChartAsked } from './chart-asked'
 import { DefectChartForm } from './chart-form'
 import { DefectPlot } from './defect-plot'
 import { DefectSignals } from './signals'
+import { sameValue } from '@/shared/plan/same-value'
 
 /** One chart of counts over all inspections, with what it signals, what was answered, and the choice of another. */
 export function DefectCharts({ view, asked }: { view: ProgrammeView; asked: DefectChartAsked }) {
@@ -55,7 +56,7 @@ export function DefectCharts({ view, asked }: { view: ProgrammeView; asked: Defe
             view={view}
             chart={choice.chart}
             signals={signals}
-            specified={specified.some((one) => JSON.stringify(one) === JSON.stringify(choice))}
+            specified={specified.some((one) => sameValue(one, choice))}
           />
         </>
       )}

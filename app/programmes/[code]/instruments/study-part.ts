@@ -5,4 +5,6 @@ const RULE = 'gauges-capable'
 
 /** What the rule found on one gauge study; undefined where the plan does not ask for it. */
 export const partOfStudy = (view: ProgrammeView, tag: string, study: string): Part | undefined =>
-  view.judgement.findings.get(RULE)?.parts?.find(({ subject }) => subject === `${tag}, study ${study}`)
+  view.judgement.findings
+    .get(RULE)
+    ?.parts?.find(({ about }) => about?.['instrument'] === tag && about['study'] === study)

@@ -2,32 +2,24 @@ import { itemAddress, limitAddress } from '@/app/addresses'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { LESSONS_DOCUMENT } from '@/shared/plan/lessons-document'
-import { lessonBehindItem } from '@/shared/lessons/opening-changes'
 import { findLimit } from '@/shared/catalogue/standard-plan'
 import { formatQuantity } from '@/shared/quantity/format'
+import { lessonName } from '@/shared/lessons/lesson'
 
 /** What earlier programmes taught this one: the items and limits it was opened with. */
 export function BroughtBy({ view: { code, state } }: { view: ProgrammeView }) {
   const rows = [
-    ...state.items.flatMap(({ definition, added }) => {
-      const lesson = added ? lessonBehindItem(definition.asks) : undefined
-      return lesson
-        ? [{ lesson, what: `Item: ${definition.title}`, href: itemAddress(code, definition.key) }]
-        : []
+    ...state.items.flatMap(({ definition, lesson }) =>
+      lesson ? [{ lesson, what: `Item: ${definition.title}`, href: itemAddress(code, definition.key) }] : [],
+    ),
+    ...state.facts.requirements.flatMap(({ lesson, limit: key, value }) => {
+      if (!lesson) return []
+      const limit = findLimit(key)
+      const what = limit
+        ? `${limit.label}: ${limit.direction} ${formatQuantity(value, limit.unit)}`
+        : `Limit ${key}`
+      return [{ lesson, what, href: limitAddress(code, key) }]
     }),
-    ...state.facts.requirements
-      .filter(({ document }) => document === LESSONS_DOCUMENT)
-      .map(({ clause, limit: key, value }) => {
-        const limit = findLimit(key)
-        return {
-          lesson: clause,
-          what: limit
-            ? `${limit.label}: ${limit.direction} ${formatQuantity(value, limit.unit)}`
-            : `Limit ${key}`,
-          href: limitAddress(code, key),
-        }
-      }),
   ]
   if (rows.length === 0) return null
   return (
@@ -42,7 +34,7 @@ export function BroughtBy({ view: { code, state } }: { view: ProgrammeView }) {
         rowKey={({ what }) => what}
         columns={[
           { label: 'What', names: true, cell: ({ what, href }) => <a href={href}>{what}</a> },
-          { label: 'From', cell: ({ lesson }) => lesson },
+          { label: 'From', cell: ({ lesson }) => lessonName(lesson) },
         ]}
       />
     </Section>

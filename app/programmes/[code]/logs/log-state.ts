@@ -46,7 +46,7 @@ export function findingsReading(
     const finding = findings.get(rule.id)
     const reads = Object.values(rule.reads).map((read) => readableOf(read).key)
     const own = reads.includes(`logs:${log.characteristic}`)
-    const part = finding?.parts?.find(({ subject }) => names(subject, log.code))
+    const part = finding?.parts?.find(({ about }) => about?.['log'] === log.code)
     if (!finding || seen.has(rule.id) || !(own || (reads.includes('logs') && part))) return []
     seen.add(rule.id)
     return [{ rule, finding, part }]
@@ -55,9 +55,3 @@ export function findingsReading(
 
 /** What is said of this log, or of all logs of its kind where the rule does not tell them apart. */
 export const verdictOf = ({ part, finding }: LogReading): Verdict => part?.verdict ?? finding.verdict
-
-/** A subject such as "Log FLUX-1, tin" names FLUX-1, and not FLUX-10. */
-function names(subject: string, code: string): boolean {
-  const at = subject.toLowerCase().indexOf(`log ${code.toLowerCase()}`)
-  return at >= 0 && !/[\p{L}\p{N}-]/u.test(subject[at + 4 + code.length] ?? '')
-}

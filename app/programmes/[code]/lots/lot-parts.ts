@@ -1,5 +1,7 @@
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { Lot } from '@/shared/records/lot'
+import { PLATING_PLACES, type PlatingPlace } from '@/shared/methods/plating-thickness'
+import { methodName } from '@/shared/methods/test-methods'
 import { worstVerdict, type Part, type Verdict } from '@/shared/rules/finding'
 
 /** What one rule found on one lot. */
@@ -14,7 +16,7 @@ export const partsOfLot = (view: ProgrammeView, lot: Lot): LotPart[] =>
   view.state.items.flatMap(({ definition }) =>
     definition.rules.flatMap(({ id, title }) =>
       (view.judgement.findings.get(id)?.parts ?? [])
-        .filter(({ subject }) => names(subject, lot.code))
+        .filter(({ about }) => about?.['lot'] === lot.code)
         .map((part) => ({ rule: id, title, part })),
     ),
   )
@@ -23,14 +25,13 @@ export const partsOfLot = (view: ProgrammeView, lot: Lot): LotPart[] =>
 export const verdictOfLot = (parts: readonly LotPart[]): Verdict | undefined =>
   parts.length > 0 ? worstVerdict(parts.map(({ part }) => part.verdict)) : undefined
 
-/** A subject such as "lot B-26 (bare board)" names B-26, and not B-2609. */
-function names(subject: string, code: string): boolean {
-  const at = subject.toLowerCase().indexOf(`lot ${code.toLowerCase()}`)
-  return at >= 0 && !/[\p{L}\p{N}-]/u.test(subject[at + 4 + code.length] ?? '')
-}
-
-/** What the finding's subject says beyond the lot itself: the place, the test. */
-export function detailOf(subject: string): string {
-  const [, detail = ''] = /^lot [^,(]+(?:\([^)]*\))?,? ?(.*)$/i.exec(subject) ?? []
-  return detail ? `, ${detail}` : ''
+/** What the part is about beyond the lot itself: the test and its day, the deposit, the place. */
+export function detailOf({ about = {} }: Part): string {
+  const { method, testedOn, deposit, place } = about
+  const details = [
+    method && `${methodName(method)}${testedOn ? ` of ${testedOn}` : ''}`,
+    deposit,
+    place && PLATING_PLACES[place as PlatingPlace].label.toLowerCase(),
+  ].filter(Boolean)
+  return details.length > 0 ? `, ${details.join(', ')}` : ''
 }

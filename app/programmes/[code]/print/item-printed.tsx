@@ -6,13 +6,14 @@ import { Section } from '@/app/ui/section'
 import { Stamp, StampPlace } from '@/app/ui/stamp'
 import { StandingMark } from '@/app/ui/standing-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { learntIn } from '@/shared/lessons/lesson'
 import type { ItemState } from '@/shared/gate/standing'
 import { EvidencePrinted } from './evidence-printed'
 import { ValuesPrinted } from './values-printed'
 
 /** One item in full: what it asks, what is specified, what was found with its working, and who agreed. */
 export function ItemPrinted({ view, state }: { view: ProgrammeView; state: ItemState }) {
-  const { definition, setAside } = state.item
+  const { definition, setAside, lesson } = state.item
   const findings = definition.rules.flatMap((rule) => {
     const finding = view.judgement.findings.get(rule.id)
     return finding ? [{ rule, finding }] : []
@@ -21,6 +22,7 @@ export function ItemPrinted({ view, state }: { view: ProgrammeView; state: ItemS
     <Section level={3} heading={definition.title} aside={<StandingMark standing={state.standing} />}>
       <p>
         <DepartmentTag department={definition.owner} /> {definition.asks}
+        {lesson && !lesson.inAsks && ` ${learntIn(lesson)}`}
       </p>
       {setAside && (
         <p>

@@ -1,6 +1,7 @@
 import { findingAddress, limitAddress, parameterAddress } from '@/app/addresses'
 import { Day } from '@/app/ui/date'
 import { Disclosure } from '@/app/ui/disclosure'
+import { coverInFormOf } from '@/shared/gate/standing'
 import { coverDifference, type CoverChange } from '@/shared/gate/cover-difference'
 import type { ItemState } from '@/shared/gate/standing'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
@@ -13,7 +14,7 @@ export function ChangedSince({ code, state }: { code: string; state: ItemState }
   const covers = [...new Set(lapsed.map(({ approval }) => approval.cover))]
   return covers.map((cover) => {
     const signed = lapsed.filter(({ approval }) => approval.cover === cover)
-    const changes = coverDifference(cover, state.cover)
+    const changes = coverDifference(cover, coverInFormOf(cover, state))
     return (
       <div key={cover} className="changed-since">
         <p>

@@ -6,7 +6,7 @@ import { ParameterValue } from '@/app/ui/parameter-value'
 import { Quantity } from '@/app/ui/quantity'
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import type { CoverShape } from '@/shared/gate/cover-difference'
+import { type CoverShape, documentCovered, questionCovered } from '@/shared/gate/cover-difference'
 import { findLimit, findParameter, findRule } from '@/shared/catalogue/standard-plan'
 import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
 import type { Verdict } from '@/shared/rules/finding'
@@ -20,7 +20,7 @@ interface CoverProps {
 /** Everything a signature on the item covers, and the digest over it. */
 export function Cover({ view, cover, digest }: CoverProps) {
   const covered = JSON.parse(cover) as CoverShape
-  const { asks, approvers, setAside, values, limits, evidence, findings } = covered
+  const { approvers, setAside, values, limits, evidence, findings } = covered
   return (
     <div className="cover">
       <p>
@@ -29,7 +29,7 @@ export function Cover({ view, cover, digest }: CoverProps) {
       <CoverPart
         heading="The item"
         facts={[
-          { label: 'Asks', value: asks },
+          { label: 'Asks', value: questionCovered(covered) },
           {
             label: 'Approved by',
             value: approvers.map((department) => DEPARTMENT_NAMES[department as Department]).join(', '),
@@ -93,7 +93,8 @@ function valueFact(key: string, value: unknown): Fact {
   return { label: parameter.label, value: <ParameterValue parameter={parameter} value={value} /> }
 }
 
-function limitFact(key: string, { value, authority, document }: CoverShape['limits'][string]): Fact {
+function limitFact(key: string, covered: CoverShape['limits'][string]): Fact {
+  const { value, authority } = covered
   const limit = findLimit(key)
   return {
     label: limit?.label ?? key,
@@ -106,7 +107,7 @@ function limitFact(key: string, { value, authority, document }: CoverShape['limi
         ) : (
           value
         )}
-        , {document} ({authority})
+        , {documentCovered(key, covered)} ({authority})
       </>
     ),
   }

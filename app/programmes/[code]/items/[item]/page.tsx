@@ -24,11 +24,17 @@ import type { Asked } from './proposal-asked'
 import { SetAside } from './set-aside'
 import { OpenPoints } from './open-points'
 import { Values } from './values'
+import type { PlannedItem } from '@/shared/gate/programme-state'
+import { learntIn } from '@/shared/lessons/lesson'
 
 interface ItemPageProps {
   params: Promise<{ code: string; item: string }>
   searchParams: Promise<Asked & { upload?: string }>
 }
+
+/** What the item settles, and which lesson brought it. */
+const questionOf = ({ definition, lesson }: PlannedItem): string =>
+  lesson && !lesson.inAsks ? `${definition.asks} ${learntIn(lesson)}` : definition.asks
 
 /** One thing to be settled: its values, findings, evidence, questions and approvals. */
 export default async function ItemPage({ params, searchParams }: ItemPageProps) {
@@ -47,7 +53,7 @@ export default async function ItemPage({ params, searchParams }: ItemPageProps) 
       at={routeCardAddress(code)}
       place={[{ text: definition.title }]}
       title={definition.title}
-      supplement={definition.asks}
+      supplement={questionOf(state.item)}
       cells={[
         { label: 'Stage', value: STAGE_NAMES[definition.stage] },
         { label: 'Owner', value: DEPARTMENT_NAMES[definition.owner] },

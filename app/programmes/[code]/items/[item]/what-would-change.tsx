@@ -1,5 +1,5 @@
 import { VerdictMark } from '@/app/ui/verdict-mark'
-import type { Turn } from '@/shared/gate/change-preview'
+import type { Turn } from '@/shared/gate/turn'
 import type { SignaturesUndone } from '@/shared/gate/signatures-undone'
 import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
 import { STAGE_NAMES } from '@/shared/plan/stage'

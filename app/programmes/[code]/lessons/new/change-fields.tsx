@@ -10,7 +10,7 @@ export function ChangeItemFields() {
   return (
     <>
       <TextBox name="change.item.title" label="Title of the item" maxLength={120} required />
-      <LinesBox name="change.item.asks" label="What the item settles" maxLength={440} required />
+      <LinesBox name="change.item.asks" label="What the item settles" maxLength={500} required />
       <PickBox
         name="change.item.stage"
         label="Stage"

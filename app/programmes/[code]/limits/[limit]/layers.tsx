@@ -1,6 +1,6 @@
 import { Quantity } from '@/app/ui/quantity'
 import { RuledTable } from '@/app/ui/ruled-table'
-import type { Limit, Ruling } from '@/shared/plan/requirement'
+import type { Layer, Limit, Ruling } from '@/shared/plan/requirement'
 
 /** Every layer that stands on the limit, highest authority first. */
 export function Layers({ limit, ruling }: { limit: Limit; ruling: Ruling }) {
@@ -15,7 +15,7 @@ export function Layers({ limit, ruling }: { limit: Limit; ruling: Ruling }) {
           {
             label: 'Document',
             names: true,
-            cell: ({ document, clause }) => `${document}${clause ? `, ${clause}` : ''}`,
+            cell: placeInDocument,
           },
           { label: 'Authority', cell: ({ authority }) => authority },
           {
@@ -44,3 +44,8 @@ export function Layers({ limit, ruling }: { limit: Limit; ruling: Ruling }) {
     </>
   )
 }
+
+const placeInDocument = (layer: Layer): string =>
+  layer.kind === 'default'
+    ? `${layer.document}, default`
+    : [layer.document, layer.clause].filter(Boolean).join(', ')

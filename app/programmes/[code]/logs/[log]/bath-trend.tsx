@@ -16,7 +16,7 @@ interface BathTrendProps {
   code: string
   log: Log
   facts: Facts
-  /** The constituent to draw, by its name; the soonest to its limit otherwise. */
+  /** The constituent to draw, by its key; the soonest to its limit otherwise. */
   metal: string | undefined
 }
 
@@ -32,7 +32,7 @@ export function BathTrend({ code, log, facts, metal }: BathTrendProps) {
       </Empty>
     )
   const { constituents, edition, bathKg } = outlook
-  const drawn = constituents.find((one) => nameOf(one, log) === metal) ?? constituents[0]
+  const drawn = constituents.find((one) => keyOf(one) === metal) ?? constituents[0]
   if (!drawn) return null
   return (
     <Section
@@ -40,21 +40,21 @@ export function BathTrend({ code, log, facts, metal }: BathTrendProps) {
       heading="Trend"
       lead={`Limits by ${edition}. A trend is fitted from ${FEWEST_FOR_TREND} analyses on, since the last exchange; the earlier date is the one before which, with ${TREND_CONFIDENCE * 100} % confidence, a further analysis stays inside.`}
     >
-      <ConstituentPlot log={log} name={nameOf(drawn, log)} outlook={drawn} />
+      <ConstituentPlot log={log} name={drawn.question.label} outlook={drawn} />
       <RuledTable
         caption="Constituents, the soonest to its limit first"
         rows={constituents}
-        rowKey={(one) => nameOf(one, log)}
+        rowKey={keyOf}
         columns={[
           {
             label: 'Constituent',
             names: true,
             cell: (one) => (
               <a
-                href={`${logAddress(code, log.code)}?${new URLSearchParams({ metal: nameOf(one, log) })}#chart`}
+                href={`${logAddress(code, log.code)}?${new URLSearchParams({ metal: keyOf(one) })}#chart`}
                 aria-current={one === drawn ? 'true' : undefined}
               >
-                {nameOf(one, log)}
+                {one.question.label}
               </a>
             ),
           },
@@ -92,9 +92,8 @@ export function BathTrend({ code, log, facts, metal }: BathTrendProps) {
   )
 }
 
-/** "copper" of "Log POT-1, copper". */
-const nameOf = ({ question }: ConstituentOutlook, { code }: Log): string =>
-  question.subject.slice(`Log ${code}, `.length)
+/** Which constituent it is, for the address. */
+const keyOf = ({ question }: ConstituentOutlook): string => question.about['of'] ?? ''
 
 function ToExchange({ outlook, bathKg }: { outlook: ConstituentOutlook; bathKg: number | undefined }) {
   const { exchange, exchangeFrom, question } = outlook

@@ -23,7 +23,7 @@ export function LotFindings({ view, parts }: { view: ProgrammeView; parts: reado
             cell: ({ rule, title, part }) => (
               <>
                 <a href={findingAddress(view.code, rule)}>{title}</a>
-                {detailOf(part.subject)}
+                {detailOf(part)}
               </>
             ),
           },

@@ -77,7 +77,8 @@ function SetAside({ view, test }: Omit<TestProps, 'lot'>) {
   const because = demands && whySetAside(test, demands)
   return because ? (
     <Notice kind="warning" title="This test does not count">
-      {`Its ${because}.`.replace(/^Its (?=[A-Z])/, '')}
+      {{ conditions: 'Its ', test: 'It ', instrument: '' }[because.of]}
+      {because.says}.
     </Notice>
   ) : null
 }

@@ -24,8 +24,8 @@ export function PlatingCapabilityDrawn({ view, lot }: { view: ProgrammeView; lot
         title="Index against what is asked"
         atLeast={rulingOn(platingCapabilityLeast, facts.requirements).value}
         confidence={`${formatNumber(sure)} % confident`}
-        rows={own.map(({ subject, readings, lots, result }) => ({
-          name: `${subject.replace(`lot ${lot.code} (${lot.part}), `, '')}${lots.length > 1 ? ` (${lots.length} lots)` : ''}`,
+        rows={own.map(({ where, readings, lots, result }) => ({
+          name: `${where}${lots.length > 1 ? ` (${lots.length} lots)` : ''}`,
           readings,
           ...('open' in result ? { none: result.open } : { index: result.index, bound: result.bound }),
         }))}

@@ -5,7 +5,7 @@ import type { Lot, LotTest } from '@/shared/records/lot'
 import { PLATING_PLACES, type Deposit, type PlatingPlace } from '@/shared/methods/plating-thickness'
 import { numbersOf } from '@/shared/records/readings'
 import { platingReads, specificationFrom } from '@/shared/plating/plating-reads'
-import { platingWindow } from '@/shared/plating/plating-window'
+import { platingWindow, hasWindow } from '@/shared/plating/plating-window'
 import { toleranceShown } from '@/shared/plating/tolerance-shown'
 import type { Facts } from '@/shared/rules/facts'
 import { readableOf, take, type Inputs } from '@/shared/rules/rule'
@@ -46,7 +46,7 @@ export const platingDrawn: Drawn = ({ readings, conditions }, lot, _charted, fac
     if (values.length === 0) return []
     const window = platingWindow({ lot, deposit: conditions['deposit'] as Deposit, place }, specification)
     const name = PLATING_PLACES[place].label
-    if (typeof window === 'string') return [{ name, values, limits: {} }]
+    if (!hasWindow(window)) return [{ name, values, limits: {} }]
     const { bound } = toleranceShown(
       values,
       { side: 'lower', value: window.leastUm },

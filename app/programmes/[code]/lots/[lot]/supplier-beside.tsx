@@ -28,7 +28,7 @@ export function SupplierBeside({ lot, parts }: { lot: Lot; parts: readonly LotPa
           { from: 'The supplier states', says: lot.supplierResult || 'nothing came with the lot' },
           ...(here.length === 0 ? [{ from: 'Found here', says: 'nothing yet' }] : []),
           ...here.map(({ title, part }) => ({
-            from: `Found here: ${title.toLowerCase()}${detailOf(part.subject)}`,
+            from: `Found here: ${title.toLowerCase()}${detailOf(part)}`,
             says: part.found,
           })),
         ]}

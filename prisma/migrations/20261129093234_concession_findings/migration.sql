@@ -1,0 +1,2 @@
+-- AlterTable
+ALTER TABLE "Concession" ADD COLUMN     "findingData" TEXT;

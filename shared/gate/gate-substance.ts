@@ -1,0 +1,21 @@
+import type { Stage } from '@/shared/plan/stage'
+import type { ProgrammeState } from './programme-state'
+import type { ItemState } from './standing'
+
+/** What every form of a gate's cover holds: its stage's items by their digests in that form, and the gate before by its own. */
+export const gateSubstance = (
+  stage: Stage,
+  { programme }: ProgrammeState,
+  before: string | undefined,
+  items: readonly ItemState[],
+  digestOf: (item: ItemState) => string,
+) => ({
+  stage,
+  programme: programme.code,
+  before: before ?? null,
+  items: items.map((state) => ({
+    item: state.item.definition.key,
+    setAside: state.standing === 'set aside',
+    digest: digestOf(state),
+  })),
+})
