@@ -1,5 +1,5 @@
 import type { CalibrationStanding } from '@/shared/instruments/calibration-status'
-import type { Measured } from './finding'
+import type { Measured } from '@/shared/rules/finding'
 
 /** Whether a reading's instrument may be believed, as data. */
 export const calibrationMeasured = (standing: CalibrationStanding): Measured => ({

@@ -1,4 +1,3 @@
-import { methodName } from '@/shared/methods/test-methods'
 import { sampledMethods, type sampledLimits } from './asked-methods'
 import { seriesOf } from './lot-sampling'
 import type { Inputs } from '@/shared/rules/rule'

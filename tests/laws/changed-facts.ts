@@ -168,7 +168,7 @@ function withLogs(random: Random, records: ProgrammeRecords, characteristic: str
   const held = records.logs.get(characteristic) ?? []
   const logs =
     held.length === 0
-      ? [anyLog(random, characteristic as CharacteristicKey)]
+      ? [anyLog(random, characteristic as CharacteristicKey, records)]
       : held.map((log) => changedValue(random, log))
   return { ...records, logs: new Map(records.logs).set(characteristic, logs) }
 }
@@ -176,7 +176,11 @@ function withLogs(random: Random, records: ProgrammeRecords, characteristic: str
 const MORNING = Date.UTC(2026, 1, 2, 8)
 const MINUTE_MS = 60_000
 
-function anyLog(random: Random, characteristic: CharacteristicKey): Log {
+function anyLog(
+  random: Random,
+  characteristic: CharacteristicKey,
+  { instruments }: ProgrammeRecords,
+): Log {
   const rows = Array.from({ length: 3 + Math.floor(random() * 6) }, () =>
     anyRow(random, CHARACTERISTICS[characteristic].columns),
   )
@@ -186,7 +190,7 @@ function anyLog(random: Random, characteristic: CharacteristicKey): Log {
     characteristic,
     line: '1',
     machine: '',
-    instrumentId: null,
+    instrumentId: instruments.length > 0 ? pick(random, instruments).id : null,
     readings: columnsOf(rows, { at: rows.map((_, index) => MORNING + index * MINUTE_MS) }),
   }
 }

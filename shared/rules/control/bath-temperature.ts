@@ -55,7 +55,7 @@ export const bathTemperatureRule = rule({
         found: `The specified bath temperature of ${formatQuantity(target, '°C')} lies outside what a bath of ${inputs.alloy ? ALLOYS[inputs.alloy].label : family} is run at.`,
         limit: windowInWords(ofFamily),
         margin,
-        measured: { specified: measure(target, '°C'), family },
+        measured: { specified: measure(target, '°C'), solder: inputs.alloy ?? family },
         working: [],
         sources,
         remedy: {

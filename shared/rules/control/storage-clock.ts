@@ -16,7 +16,7 @@ import {
 import { decidingPart } from '@/shared/rules/parts'
 import { passingReads, solderabilityResults, type SolderabilityResult } from '@/shared/sampling/passing-tests'
 import type { SolderingRun } from '@/shared/records/soldering-work'
-import { runsInWords } from '@/shared/logs/runs-held'
+import { runsInWords, runsMeasured } from '@/shared/logs/runs-held'
 import { lots, recordsOf } from '@/shared/rules/record-source'
 import { rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
@@ -104,7 +104,9 @@ const MADE_OF_LOTS: ReadonlySet<SolderingRun['skill']> = new Set([
 
 const runsWithoutLots = (runs: readonly SolderingRun[]): Part => ({
   subject: 'The lots of every soldering run',
+  about: { matter: 'runs without lots' },
   verdict: 'undetermined',
+  measured: { runs: runsMeasured(runs) },
   found: `${runsInWords(runs)}: no lot is named.`,
   remedy: { says: 'Record the runs again with the codes of the lots that went into them.' },
 })

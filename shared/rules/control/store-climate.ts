@@ -89,16 +89,16 @@ function logParts(log: Log, windows: Windows): Part[] {
 
 /** What is stated at receipt says nothing of the months after it: the store is to be logged while lots wait. */
 function loggedFrom(stored: readonly Lot[], logs: readonly Log[]): Part {
-  const subject = 'A log of the store while lots wait'
+  const named = { subject: 'A log of the store while lots wait', about: { matter: 'log of the store' } }
   const first = stored.map(({ receivedOn }) => receivedOn).reduce((one, other) => (other < one ? other : one))
   const since = instantOf(first)
   const readings = logs
     .flatMap((log) => columnSeries(log, 'temperatureC').instants)
     .filter((at) => at >= since)
   if (readings.length > 0)
-    return { subject, verdict: 'meets', found: `${readings.length} readings since ${first}.` }
+    return { ...named, verdict: 'meets', found: `${readings.length} readings since ${first}.` }
   return {
-    subject,
+    ...named,
     verdict: 'undetermined',
     found: `no reading since the first lot came in on ${first}: how it was received is not how it was kept.`,
     remedy: { says: 'Record temperature and humidity of the store in a log of store climate.' },

@@ -29,7 +29,6 @@ import { logsOf } from '@/shared/rules/record-source'
 import { rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
 import { distinctSources } from '@/shared/sources/distinct-sources'
-import { measure } from '@/shared/rules/measure'
 
 export const thermalProfileRule = rule({
   id: 'thermal-profile',
