@@ -39,6 +39,7 @@ const coatRule = rule({
   judge: ({ coat: found }) => ({
     verdict: found >= 5 ? 'meets' : 'fails',
     found: `The coat is ${found} µm.`,
+    measured: { coat: { value: found, unit: 'µm' } },
     limit: 'at least 5 µm',
     working: [],
     sources: [],
@@ -55,6 +56,7 @@ const storageRule = rule({
   judge: ({ coat: found }) => ({
     verdict: 'meets',
     found: `It may lie ${found * 2} months.`,
+    measured: { storage: { value: found * 2, unit: 'months' } },
     limit: 'at least 1 month',
     working: [],
     sources: [],
