@@ -7,6 +7,8 @@ import { solderAlloy } from '@/shared/plan/parameters/solder'
 import type { Ruling } from '@/shared/plan/requirement'
 import type { Log } from '@/shared/records/log'
 import { optional, type Inputs } from '@/shared/rules/rule'
+import { guarded } from '@/shared/logs/logged-window'
+import { processWindowGuard } from '@/shared/plan/limits/guard-bands'
 import { limitReads, metalRulings, questionsOn, type BathQuestion } from './bath-questions'
 
 /** What the limits of a bath follow from. */
@@ -15,6 +17,7 @@ export const bathLimitReads = {
   alloy: optional(solderAlloy),
   edition: optional(bathLimitEdition),
   sumMost: bathSumMost,
+  guard: processWindowGuard,
   ...limitReads('tin-lead', tinLeadBathLimits),
   ...limitReads('lead-free', leadFreeBathLimits),
 }
@@ -36,5 +39,7 @@ export function bathQuestions(inputs: BathInputs, logs: readonly Log[]): BathQue
   const sum = family === 'tin-lead' && (!chosen || chosen.sumMost !== undefined) ? sumMost : undefined
   const addedOf = (metal: Contaminant): number =>
     metal === 'copper' && newCopper !== undefined ? newCopper : NEW_SOLDER_MOST.most[metal]
-  return logs.flatMap((log) => questionsOn(log, metals, addedOf, sum))
+  return logs
+    .flatMap((log) => questionsOn(log, metals, addedOf, sum))
+    .map((question) => ({ ...question, window: guarded(question.window, inputs.guard) }))
 }

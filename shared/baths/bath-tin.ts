@@ -5,7 +5,7 @@ import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { columnSeries } from '@/shared/logs/log-series'
 import type { Log } from '@/shared/records/log'
 import type { Part } from '@/shared/rules/finding'
-import { windowAround } from '@/shared/logs/logged-window'
+import { guarded, marginIn, windowAround } from '@/shared/logs/logged-window'
 import { measure } from '@/shared/rules/measure'
 import { logSubject } from '@/shared/logs/judge-logged-window'
 
@@ -14,6 +14,7 @@ export function tinPart(
   log: Log,
   alloy: keyof typeof BATH_CONSTITUENTS,
   tolerance: Ruling,
+  guard: Ruling,
   bathKg: number | undefined,
 ): Part | undefined {
   const { values } = columnSeries(log, 'tinPct')
@@ -30,23 +31,15 @@ export function tinPart(
       found: `never analysed; the nominal is ${formatQuantity(tinPct, '%')} ± ${formatQuantity(tolerance.value, '%')}.`,
       remedy: { says: 'Ask the laboratory for it: an empty cell is not a zero.' },
     }
-  const window = windowAround(tinPct, tolerance.value, '%', tolerance.document)
-  const low = newest < (window.least?.value ?? -Infinity)
-  const outside = low || newest > (window.most?.value ?? Infinity)
-  const guardBand = tolerance.value / 10
-  const room = tolerance.value - Math.abs(newest - tinPct)
+  const window = guarded(windowAround(tinPct, tolerance.value, '%', tolerance.document), guard)
+  const low = newest < window.least!.value
+  const { verdict, margin } = marginIn(window, newest)
   return {
     ...named,
     measured,
-    verdict: outside ? 'fails' : room < guardBand ? 'marginal' : 'meets',
+    verdict,
     found: `${formatQuantity(newest, '%')} against a nominal of ${formatQuantity(tinPct, '%')} ± ${formatQuantity(tolerance.value, '%')}.`,
-    margin: {
-      found: newest,
-      limit: low || newest < tinPct ? window.least!.value : window.most!.value,
-      unit: '%',
-      direction: newest < tinPct ? 'at least' : 'at most',
-      guardBand,
-    },
+    margin,
     remedy: low ? { says: tinInWords(newest, tinPct, bathKg) } : undefined,
   }
 }

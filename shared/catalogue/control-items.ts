@@ -45,6 +45,7 @@ import {
 import {
   floorLifeGuard,
   leadBendGuard,
+  processWindowGuard,
   storageClockGuard,
   tipCheckGuard,
 } from '@/shared/plan/limits/guard-bands'
@@ -333,7 +334,7 @@ export const controlItems: readonly ItemDefinition[] = [
     owner: 'production',
     approvers: ['production', 'quality'],
     parameters: [processCharts, chartPhases, chartRules, capabilityAsked],
-    limits: [capabilityLeast, capabilityConfidenceLeast],
+    limits: [processWindowGuard, capabilityLeast, capabilityConfidenceLeast],
     rules: [chartSignalsAnsweredRule, processCapabilityRule],
     evidence: [],
     cautions: [],

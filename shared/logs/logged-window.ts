@@ -1,3 +1,4 @@
+import { processWindowGuard } from '@/shared/plan/limits/guard-bands'
 import type { Ruling } from '@/shared/plan/requirement'
 import { binaryDust } from '@/shared/quantity/binary-dust'
 import { formatQuantity } from '@/shared/quantity/format'
@@ -14,6 +15,8 @@ export interface ProcessWindow {
   readonly least?: Bound
   readonly most?: Bound
   readonly unit: Unit
+  /** Of its width, or of its one limit, inside which a reading is only just good; the usual share where it is not said. */
+  readonly guardShare?: number
 }
 
 export const boundBy = (ruling: Ruling): Bound => ({ value: ruling.value, document: namedRuling(ruling) })
@@ -35,6 +38,9 @@ export const bothWindows = (one: ProcessWindow, other: ProcessWindow): ProcessWi
   least: tighter(one.least, other.least, (a, b) => a > b),
   most: tighter(one.most, other.most, (a, b) => a < b),
   unit: one.unit,
+  ...((one.guardShare ?? other.guardShare) !== undefined && {
+    guardShare: one.guardShare ?? other.guardShare,
+  }),
 })
 const tighter = (
   one: Bound | undefined,
@@ -45,10 +51,20 @@ const tighter = (
   return isTighter(other.value, one.value) ? other : one
 }
 
-/** Inside by less than this is marginal: a tenth of the window's width, or of its one limit. */
-export function guardBandOf({ least, most }: ProcessWindow): number {
-  if (least && most) return Math.abs(most.value - least.value) / 10
-  return Math.abs((least ?? most)?.value ?? 0) / 10
+/** The same window with the guard share that rules in a programme. */
+export const guarded = (window: ProcessWindow, guard: Ruling): ProcessWindow => ({
+  ...window,
+  guardShare: guard.value / 100,
+})
+
+/** Inside by less than this is marginal: a share of the window's width, or of its one limit. */
+export function guardBandOf({
+  least,
+  most,
+  guardShare = processWindowGuard.byDefault.value / 100,
+}: ProcessWindow): number {
+  if (least && most) return Math.abs(most.value - least.value) * guardShare
+  return Math.abs((least ?? most)?.value ?? 0) * guardShare
 }
 
 /** Stretches of consecutive readings outside the window: index of the first and of the last of each. */

@@ -27,7 +27,8 @@ import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import type { Ruling } from '@/shared/plan/requirement'
 import { between } from '@/shared/logs/process-windows'
 import { optional, type Inputs } from '@/shared/rules/rule'
-import { boundBy, type ProcessWindow } from '@/shared/logs/logged-window'
+import { processWindowGuard } from '@/shared/plan/limits/guard-bands'
+import { boundBy, guarded, type ProcessWindow } from '@/shared/logs/logged-window'
 
 /** Taken where the alloy is not chosen yet; the usual alloy of each family. */
 const USUAL_LIQUIDUS_C = { 'tin-lead': 183, 'lead-free': 220 } as const
@@ -54,6 +55,7 @@ export const profileReads = {
   riseMost: profileRiseMost,
   fallMost: profileFallMost,
   spreadMost: profileSpreadMost,
+  guard: processWindowGuard,
 }
 
 /** Each term of a profile with its window, and the temperature at which the solder is all molten. */
@@ -98,13 +100,14 @@ function timeRulings(inputs: ProfileInputs): readonly [least: Ruling, most: Ruli
 export function profileWindows(inputs: ProfileInputs): ProfileWindows {
   const alloy = alloyOf(inputs)
   const soaks = inputs.family !== 'tin-lead' && (!alloy || meltsAsItsFamily(alloy))
+  const window = (one: ProcessWindow): ProcessWindow => guarded(one, inputs.guard)
   return {
     liquidusC: alloy?.liquidusC ?? USUAL_LIQUIDUS_C[inputs.family],
-    peak: between(...peakRulings(inputs), '°C'),
-    aboveLiquidus: between(...timeRulings(inputs), 's'),
-    soak: soaks ? between(inputs.soakLeast, inputs.soakMost, 's') : undefined,
-    rise: { most: boundBy(inputs.riseMost), unit: 'K/s' },
-    fall: { most: boundBy(inputs.fallMost), unit: 'K/s' },
-    spread: { most: boundBy(inputs.spreadMost), unit: 'K' },
+    peak: window(between(...peakRulings(inputs), '°C')),
+    aboveLiquidus: window(between(...timeRulings(inputs), 's')),
+    soak: soaks ? window(between(inputs.soakLeast, inputs.soakMost, 's')) : undefined,
+    rise: window({ most: boundBy(inputs.riseMost), unit: 'K/s' }),
+    fall: window({ most: boundBy(inputs.fallMost), unit: 'K/s' }),
+    spread: window({ most: boundBy(inputs.spreadMost), unit: 'K' }),
   }
 }

@@ -14,6 +14,13 @@ const guard = (key: string, label: string, sharePct: number, practice: string): 
     byDefault: { value: sharePct, authority: 'common practice', from: commonPractice(practice) },
   })
 
+export const processWindowGuard = guard(
+  'process-window',
+  'Only just inside a process window: share of its width, or of its one limit',
+  10,
+  'A reading within a tenth of the window’s width from its end is brought back before it leaves',
+)
+
 export const leadBendGuard = guard(
   'lead-bend',
   'Only just enough bend radius or straight length: share of the least',

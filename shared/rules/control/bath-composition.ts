@@ -74,7 +74,7 @@ export const bathCompositionRule = rule({
     }
     const tinParts =
       alloy && family === 'tin-lead'
-        ? logs.flatMap((log) => tinPart(log, alloy, inputs.tinTolerance, massKg) ?? [])
+        ? logs.flatMap((log) => tinPart(log, alloy, inputs.tinTolerance, inputs.guard, massKg) ?? [])
         : []
     const parts = [...questions.map(judgedOf), ...tinParts]
     const worst = decidingPart(parts)!

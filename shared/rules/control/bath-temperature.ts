@@ -12,7 +12,8 @@ import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
 import { distinctSources } from '@/shared/sources/distinct-sources'
-import { bothWindows, marginIn, windowAround, windowInWords } from '@/shared/logs/logged-window'
+import { bothWindows, marginIn, windowAround, windowInWords, guarded } from '@/shared/logs/logged-window'
+import { processWindowGuard } from '@/shared/plan/limits/guard-bands'
 import { judgeLoggedWindow } from '@/shared/logs/judge-logged-window'
 import { bathRange, bathRangeReads, bathRulings } from '@/shared/logs/process-windows'
 import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/log-record-sources'
@@ -40,6 +41,7 @@ export const bathTemperatureRule = rule({
     calibrations,
     runs: solderingRuns,
     interval: bathTemperatureInterval,
+    guard: processWindowGuard,
   },
   judge(inputs): Judged {
     const { family, target, process, tolerance, logs, answers, instruments } = inputs
@@ -66,7 +68,7 @@ export const bathTemperatureRule = rule({
         cautions: HOT_SOLDER_CAUTIONS,
       }
     const around = windowAround(target, tolerance.value, '°C', tolerance.document)
-    const window = bothWindows(ofFamily, around)
+    const window = guarded(bothWindows(ofFamily, around), inputs.guard)
     const judged = judgeLoggedWindow({
       what: 'Solder bath temperature',
       series: logs.map((log) => columnSeries(log, characteristic.charted)),

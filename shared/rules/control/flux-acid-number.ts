@@ -12,7 +12,8 @@ import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
-import { windowAround } from '@/shared/logs/logged-window'
+import { windowAround, guarded } from '@/shared/logs/logged-window'
+import { processWindowGuard } from '@/shared/plan/limits/guard-bands'
 import { judgeLoggedWindow } from '@/shared/logs/judge-logged-window'
 import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/log-record-sources'
 import { solderingRuns } from '@/shared/rules/assembly-record-sources'
@@ -35,6 +36,7 @@ export const fluxAcidNumberRule = rule({
     calibrations,
     runs: solderingRuns,
     interval: fluxAcidNumberInterval,
+    guard: processWindowGuard,
   },
   judge({
     method,
@@ -59,7 +61,7 @@ export const fluxAcidNumberRule = rule({
       ...judgeLoggedWindow({
         what: 'Flux acid number',
         series,
-        window: windowAround(target, tolerance, 'mg KOH/g', 'specified acid number'),
+        window: guarded(windowAround(target, tolerance, 'mg KOH/g', 'specified acid number'), rest.guard),
         answers,
         instruments: { instruments, calibrations: certificates },
         mend: (newest) =>

@@ -24,7 +24,8 @@ import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
-import { windowAround } from '@/shared/logs/logged-window'
+import { windowAround, guarded } from '@/shared/logs/logged-window'
+import { processWindowGuard } from '@/shared/plan/limits/guard-bands'
 import { judgeLoggedWindow } from '@/shared/logs/judge-logged-window'
 import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/log-record-sources'
 import { solderingRuns } from '@/shared/rules/assembly-record-sources'
@@ -59,6 +60,7 @@ export const fluxDensityRule = rule({
     calibrations,
     runs: solderingRuns,
     interval: fluxDensityInterval,
+    guard: processWindowGuard,
   },
   judge({ method, solids, target, tolerance, solidsLeast, logs, answers, instruments, ...rest }): Judged {
     if (method !== 'density') return notApplicable('The flux is not controlled by density.')
@@ -74,7 +76,7 @@ export const fluxDensityRule = rule({
     const referenceC = rest.reference ?? USUAL_REFERENCE_C
     const coefficient = rest.coefficient ?? USUAL_COEFFICIENT
     const thinner = rest.thinner ?? USUAL_THINNER_G_PER_ML
-    const window = windowAround(target, tolerance, 'g/ml', 'specified density')
+    const window = guarded(windowAround(target, tolerance, 'g/ml', 'specified density'), rest.guard)
     const series = logs.map((log) => densitySeries(log, referenceC, coefficient))
     const judged = judgeLoggedWindow({
       what: `Flux density at ${formatQuantity(referenceC, '°C')}`,

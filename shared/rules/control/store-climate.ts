@@ -13,7 +13,8 @@ import { judgedByParts } from '@/shared/rules/parts'
 import { logsOf, lots } from '@/shared/rules/record-source'
 import { rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import { marginIn, type ProcessWindow } from '@/shared/logs/logged-window'
+import { marginIn, type ProcessWindow, guarded } from '@/shared/logs/logged-window'
+import { processWindowGuard } from '@/shared/plan/limits/guard-bands'
 import { monthsFor } from '@/shared/storage/storage-time'
 import { measure, count } from '@/shared/rules/measure'
 import { logSubject } from '@/shared/logs/judge-logged-window'
@@ -27,13 +28,20 @@ export const storeClimateRule = rule({
   reads: {
     temperature: storageTemperature,
     humidityMost: storeHumidityMost,
+    guard: processWindowGuard,
     logs: logsOf(characteristic),
     lots,
   },
-  judge({ temperature, humidityMost, logs, lots: onFile }): Judged {
+  judge({ temperature, humidityMost, guard, logs, lots: onFile }): Judged {
     const windows: Windows = {
-      temperature: { most: { value: temperature, document: 'specified store temperature' }, unit: '°C' },
-      humidity: { most: { value: humidityMost.value, document: namedRuling(humidityMost) }, unit: '% RH' },
+      temperature: guarded(
+        { most: { value: temperature, document: 'specified store temperature' }, unit: '°C' },
+        guard,
+      ),
+      humidity: guarded(
+        { most: { value: humidityMost.value, document: namedRuling(humidityMost) }, unit: '% RH' },
+        guard,
+      ),
     }
     const stored = onFile.filter((lot) => isUsable(lot) && monthsFor(lot, 1, 1) !== undefined)
     const logged = logs.filter(({ readings }) => readings.count > 0)

@@ -11,7 +11,8 @@ import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
-import { boundBy } from '@/shared/logs/logged-window'
+import { boundBy, guarded } from '@/shared/logs/logged-window'
+import { processWindowGuard } from '@/shared/plan/limits/guard-bands'
 import { judgeLoggedWindow } from '@/shared/logs/judge-logged-window'
 import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/log-record-sources'
 import { solderingRuns } from '@/shared/rules/assembly-record-sources'
@@ -45,6 +46,7 @@ export const thermalStepRule = rule({
     calibrations,
     runs: solderingRuns,
     interval: wavePreheatInterval,
+    guard: processWindowGuard,
   },
   judge({ process, bath, chips, most, chipMost, logs, answers, instruments, ...rest }): Judged {
     if (!passesWave(process)) return notApplicable('No board passes over a wave in this programme.')
@@ -52,7 +54,7 @@ export const thermalStepRule = rule({
     const judged = judgeLoggedWindow({
       what: 'Step into the wave',
       series: logs.map((log) => stepSeries(log, bath)),
-      window: { most: boundBy(ruling), unit: 'K' },
+      window: guarded({ most: boundBy(ruling), unit: 'K' }, rest.guard),
       answers,
       instruments: { instruments, calibrations: rest.calibrations },
       mend: (step) =>

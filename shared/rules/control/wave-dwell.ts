@@ -12,7 +12,8 @@ import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
 import { distinctSources } from '@/shared/sources/distinct-sources'
 import { withFurtherParts } from '@/shared/rules/secondary-parts'
-import { boundBy } from '@/shared/logs/logged-window'
+import { boundBy, guarded } from '@/shared/logs/logged-window'
+import { processWindowGuard } from '@/shared/plan/limits/guard-bands'
 import { judgeLoggedWindow, judgeSeries } from '@/shared/logs/judge-logged-window'
 import { between } from '@/shared/logs/process-windows'
 import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/log-record-sources'
@@ -39,10 +40,11 @@ export const waveDwellRule = rule({
     calibrations,
     runs: solderingRuns,
     interval: waveContactInterval,
+    guard: processWindowGuard,
   },
   judge({ process, least, most, totalMost, logs, answers, ...rest }): Judged {
     if (!passesWave(process)) return notApplicable('No board passes over a wave in this programme.')
-    const window = between(least, most, 's')
+    const window = guarded(between(least, most, 's'), rest.guard)
     const instruments = { instruments: rest.instruments, calibrations: rest.calibrations }
     const series = logs.map(dwellSeries)
     const judged = judgeLoggedWindow({
@@ -62,7 +64,7 @@ export const waveDwellRule = rule({
         judgeSeries(
           one,
           {
-            window: { most: boundBy(totalMost), unit: 's' },
+            window: guarded({ most: boundBy(totalMost), unit: 's' }, rest.guard),
             answers,
             instruments,
             mend: () => 'Run faster, or shorten the contact of either wave.',

@@ -1,3 +1,5 @@
+import { guarded } from '@/shared/logs/logged-window'
+import { processWindowGuard } from '@/shared/plan/limits/guard-bands'
 import {
   conveyorAngleLeast,
   conveyorAngleMost,
@@ -52,6 +54,7 @@ export const waveGeometryRule = rule({
     calibrations,
     runs: solderingRuns,
     interval: waveGeometryInterval,
+    guard: processWindowGuard,
   },
   judge({ process, thickness, least, most, angleLeast, angleMost, logs, answers, ...rest }): Judged {
     if (!passesWave(process)) return notApplicable('No board passes over a wave in this programme.')
@@ -60,7 +63,7 @@ export const waveGeometryRule = rule({
     const judged = judgeLoggedWindow({
       what: 'Immersion',
       series: logs.map((log) => immersionShareSeries(log, thickness)),
-      window: between(least, most, '%'),
+      window: guarded(between(least, most, '%'), rest.guard),
       answers,
       instruments,
       mend: () => `Set the wave so that the board dips ${inMm(least.value)} to ${inMm(most.value)}.`,
@@ -74,7 +77,7 @@ export const waveGeometryRule = rule({
         judgeSeries(
           one,
           {
-            window: between(angleLeast, angleMost, '°'),
+            window: guarded(between(angleLeast, angleMost, '°'), rest.guard),
             answers,
             instruments,
             mend: () => `Set the conveyor to climb by ${angleLeast.value} to ${angleMost.value}°.`,

@@ -10,7 +10,8 @@ import { optional, rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/ruling-source'
 import { distinctSources } from '@/shared/sources/distinct-sources'
 import { withFurtherParts } from '@/shared/rules/secondary-parts'
-import { boundBy } from '@/shared/logs/logged-window'
+import { boundBy, guarded } from '@/shared/logs/logged-window'
+import { processWindowGuard } from '@/shared/plan/limits/guard-bands'
 import { judgeLoggedWindow, judgeSeries } from '@/shared/logs/judge-logged-window'
 import { between, preheatRangeReads, preheatRulings } from '@/shared/logs/process-windows'
 import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/log-record-sources'
@@ -37,6 +38,7 @@ export const wavePreheatRule = rule({
     calibrations,
     runs: solderingRuns,
     interval: wavePreheatInterval,
+    guard: processWindowGuard,
   },
   judge(inputs): Judged {
     const { family, process, logs, answers, riseMost } = inputs
@@ -46,7 +48,7 @@ export const wavePreheatRule = rule({
     const judged = judgeLoggedWindow({
       what: 'Upper side entering the wave',
       series: logs.map((log) => columnSeries(log, characteristic.charted)),
-      window: between(least, most, '°C'),
+      window: guarded(between(least, most, '°C'), inputs.guard),
       answers,
       instruments,
       mend: (newest) =>
@@ -70,7 +72,7 @@ export const wavePreheatRule = rule({
               says: 'Take the steepest rise from the measured board and record it with the reading.',
             },
           }
-        const window = { most: boundBy(riseMost), unit: 'K/s' } as const
+        const window = guarded({ most: boundBy(riseMost), unit: 'K/s' }, inputs.guard)
         const mend = () => 'Spread the heat over more of the preheat zone.'
         return judgeSeries(series, { window, answers, instruments, mend }, named)
       })

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { preheatTinLeadMost, thermalStepChipMost } from '@/shared/plan/limits/control-wave'
+import { processWindowGuard } from '@/shared/plan/limits/guard-bands'
 import { leadFreeBathMost } from '@/shared/plan/limits/control-bath'
 import { bathTemperatureTarget } from '@/shared/plan/parameters/control-bath'
 import { chipCapacitorsInWave } from '@/shared/plan/parameters/control-wave'
@@ -87,6 +88,14 @@ describe('bath temperature', () => {
     [255.1, 'fails'],
     [244.9, 'fails'],
   ])('%s °C against 250 ± 5 °C %s', (bathC, verdict) => expect(judged(bathC).verdict).toBe(verdict))
+
+  test('how near to the window’s end is only just good is a limit of its own', () => {
+    const wider = { requirements: [requirement(processWindowGuard, 25)] }
+    // A quarter of 245 to 255 °C is 2.5 K: 253 °C has 2 K left.
+    expect(judged(253).verdict).toBe('meets')
+    expect(judged(253, 250, wider).verdict).toBe('marginal')
+    expect(judged(252, 250, wider).verdict).toBe('meets')
+  })
 
   // Common practice: tin-lead wave baths are run at 240 to 260 °C.
   test('a target of 270 °C is refused for tin-lead; the remedy’s value meets', () => {
