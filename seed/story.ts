@@ -86,12 +86,12 @@ export class Story {
       await this.do(who, 'revise-parameter', { parameter, value, seen: 0, reason })
   }
 
-  /** Approves every item of a stage that is ready, for every department asked. */
+  /** Approves every item of a stage that is ready or has lapsed, for every department asked. */
   async approve(stage: Stage): Promise<void> {
     const { items } = await this.judged()
     for (const { item, digest, standing } of items) {
       const { definition } = item
-      if (definition.stage !== stage || standing !== 'ready') continue
+      if (definition.stage !== stage || (standing !== 'ready' && standing !== 'lapsed')) continue
       for (const department of definition.approvers) {
         await this.do(SIGNATORIES[department], 'approve-item', {
           item: definition.key,

@@ -7,8 +7,7 @@ import type { Readings } from '@/shared/records/readings'
 
 /** A command's input, still to be parsed, or why there is none. */
 type Prepared =
-  | { readonly input: unknown }
-  | { readonly says: string; readonly fields?: Readonly<Record<string, string>> }
+  { readonly input: unknown } | { readonly says: string; readonly fields?: Readonly<Record<string, string>> }
 
 export type TellProgress = (read: number, of: number) => void
 

@@ -123,7 +123,9 @@ export function differenceInWords(difference: ConditionDifference): string {
       if (foundC === undefined) return 'bath temperature not stated'
       return `bath at ${formatQuantity(foundC, '°C')}, not ${formatQuantity(askedC, '°C')} ± ${formatNumber(toleranceK)} K`
     }
-    default:
+    case 'alloy':
+    case 'flux':
+    case 'ageing':
       return `${CONDITION_WORD[difference.of]} ${named(difference.found)}, not ${named(difference.asked)}`
   }
 }
@@ -141,7 +143,9 @@ export function differenceMeasured(difference: ConditionDifference): Measured {
         bathTolerance: measure(toleranceK, 'K'),
       }
     }
-    default:
+    case 'alloy':
+    case 'flux':
+    case 'ageing':
       return {
         [difference.of]: difference.found ?? 'not stated',
         [`${difference.of}Asked`]: difference.asked,

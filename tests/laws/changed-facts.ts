@@ -176,11 +176,7 @@ function withLogs(random: Random, records: ProgrammeRecords, characteristic: str
 const MORNING = Date.UTC(2026, 1, 2, 8)
 const MINUTE_MS = 60_000
 
-function anyLog(
-  random: Random,
-  characteristic: CharacteristicKey,
-  { instruments }: ProgrammeRecords,
-): Log {
+function anyLog(random: Random, characteristic: CharacteristicKey, { instruments }: ProgrammeRecords): Log {
   const rows = Array.from({ length: 3 + Math.floor(random() * 6) }, () =>
     anyRow(random, CHARACTERISTICS[characteristic].columns),
   )

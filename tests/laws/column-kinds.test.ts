@@ -35,7 +35,19 @@ const JUNK = fc.oneof(
   fc.integer({ min: -20, max: 20 }),
   fc.double({ min: -4, max: 12, noNaN: true }),
   fc.string({ maxLength: 8 }),
-  fc.constantFrom('yes', 'no', 'on', 'round', 'Round', '2026-03-31', '2026-13-01', '2026-02-30', '31.03.2026', ' ', '5'),
+  fc.constantFrom(
+    'yes',
+    'no',
+    'on',
+    'round',
+    'Round',
+    '2026-03-31',
+    '2026-13-01',
+    '2026-02-30',
+    '31.03.2026',
+    ' ',
+    '5',
+  ),
 )
 
 describe.each(Object.entries(COLUMNS))('a %s', (_kind, column) => {

@@ -21,6 +21,7 @@ const stateRequirement: Writes = ({ at, actorId, said }, rows) =>
     value: said['value'],
     relaxes: said['relaxes'],
     reason: said['reason'],
+    lesson: null,
     authorId: actorId,
     at,
     withdrawnById: null,
