@@ -66,7 +66,9 @@ function plainNumber(value: number, scale = Math.abs(value)): number | string {
   if (!Number.isFinite(value)) return String(value)
   if (Number.isSafeInteger(value) || scale === 0) return value + 0
   const step = 10 ** (Math.floor(Math.log10(scale)) + 1 - FIGURES)
-  return Number((Math.round(value / step) * step).toPrecision(FIGURES)) + 0
+  const rounded = Number((Math.round(value / step) * step).toPrecision(FIGURES)) + 0
+  // At the very end of what a number can hold the step itself is none.
+  return Number.isFinite(rounded) ? rounded : value + 0
 }
 
 /** The same with every part, also those that pass. */
