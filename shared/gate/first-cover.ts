@@ -1,5 +1,4 @@
-import { rulingOn, type Limit } from '@/shared/plan/requirement'
-import type { Requirement } from '@/shared/plan/requirement'
+import { rulingOn, type Limit, type Requirement } from '@/shared/plan/requirement'
 import type { Finding } from '@/shared/rules/finding'
 import { canonicalJson, type JsonValue } from '@/shared/trail/canonical-json'
 import { coveredSubstance, limitsBehind } from './cover'
@@ -31,8 +30,14 @@ export function firstCoverOf(
   const asks = firstQuestion(item)
   if (asks === undefined) return undefined
   const limits = limitsBehind(item).map((limit) => [limit.key, firstRuling(limit, state.facts.requirements)])
+  const substance = coveredSubstance(item, state, findings)
   return canonicalJson({
-    ...coveredSubstance(item, state, findings),
+    ...substance,
+    // What a programme does not raise met, before it had a verdict of its own.
+    findings: substance.findings.map((finding) => ({
+      ...finding,
+      verdict: finding.verdict === 'not applicable' ? 'meets' : finding.verdict,
+    })),
     asks,
     limits: Object.fromEntries(limits) as JsonValue,
   })

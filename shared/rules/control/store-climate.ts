@@ -104,7 +104,12 @@ function loggedFrom(stored: readonly Lot[], logs: readonly Log[]): Part {
     .flatMap((log) => columnSeries(log, 'temperatureC').instants)
     .filter((at) => at >= since)
   if (readings.length > 0)
-    return { ...named, verdict: 'meets', found: `${readings.length} readings since ${first}.` }
+    return {
+      ...named,
+      verdict: 'meets',
+      measured: { readings: count(readings.length), since: first },
+      found: `${readings.length} readings since ${first}.`,
+    }
   return {
     ...named,
     verdict: 'undetermined',

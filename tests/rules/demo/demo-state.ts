@@ -12,7 +12,11 @@ type StoredState = Omit<ProgrammeState, 'items'> & {
 
 /** All recorded facts of one programme of the demo, without a database. */
 export function demoState(programme: DemoProgramme): ProgrammeState {
-  const text = readFileSync(new URL(`facts/${programme}.json`, import.meta.url), 'utf8')
+  return revivedState(readFileSync(new URL(`facts/${programme}.json`, import.meta.url), 'utf8'))
+}
+
+/** A state as `npm run renew-demo-facts` writes it. */
+export function revivedState(text: string): ProgrammeState {
   const stored = JSON.parse(text, revivedMap) as StoredState
   return { ...stored, items: plannedItems(stored.items) }
 }
