@@ -68,11 +68,10 @@ function mistypedRefusal(old: string, wanted: string, again: string): FormState 
 /** The same check, and the same slowing down, as for a signature. */
 async function oldRefusal({ personId, sessionId }: SignedIn, old: string): Promise<FormState | undefined> {
   try {
-    await verifySignature(personId, { password: old, sessionId })
+    await verifySignature(personId, { password: old, sessionId }, { purpose: 'change password' })
     return undefined
   } catch (error) {
-    if (error instanceof Refused)
-      return { message: error.message.replace(' Nothing was signed.', ''), fields: error.fields, typed: {} }
+    if (error instanceof Refused) return { message: error.message, fields: error.fields, typed: {} }
     throw error
   }
 }

@@ -14,6 +14,17 @@ export interface SignatureProof {
   readonly sessionId?: string
 }
 
+/** What the password is asked for, in the words of the refusals. */
+const PURPOSES = {
+  sign: { ask: 'Type your password to sign.', undone: ' Nothing was signed.' },
+  'change password': { ask: 'Type the password you have now.', undone: '' },
+} as const
+
+interface Occasion {
+  readonly purpose?: keyof typeof PURPOSES
+  readonly now?: Date
+}
+
 /** A sign-in at the identity provider counts as fresh for so long. */
 const FRESH_FOR_S = 5 * 60
 
@@ -24,8 +35,9 @@ const FRESH_FOR_S = 5 * 60
 export async function verifySignature(
   personId: string,
   proof: SignatureProof | undefined,
-  now = new Date(),
+  { purpose = 'sign', now = new Date() }: Occasion = {},
 ): Promise<void> {
+  const { ask, undone } = PURPOSES[purpose]
   const person = await database().person.findUnique({
     where: { id: personId },
     select: { passwordHash: true },
@@ -33,23 +45,29 @@ export async function verifySignature(
   const stored = person?.passwordHash
   if (!stored) return verifyFreshness(proof, now)
   const { password, sessionId } = proof ?? {}
-  if (!password) throw passwordRefusal('Type your password to sign.', 'Type your password to sign.')
+  if (!password) throw passwordRefusal(ask, ask)
   const counts = signatureCounts(personId, sessionId)
   try {
     await inHashLine({ who: 'signed in', shareOf: `person ${personId}` }, (turn) =>
-      verifyInTurn(turn, { counts, password, stored }, now),
+      verifyInTurn(turn, { counts, password, stored, undone }, now),
     )
   } catch (error) {
     if (error instanceof Refused) noteProofRefused(personId, error.message)
-    if (error instanceof LineIsFull)
-      throw passwordRefusal(`${error.message} Nothing was signed.`, 'Try again.')
+    if (error instanceof LineIsFull) throw passwordRefusal(`${error.message}${undone}`, 'Try again.')
     throw error
   }
 }
 
+interface PasswordTry {
+  readonly counts: Parameters<typeof admitTry>[0]
+  readonly password: string
+  readonly stored: string
+  readonly undone: string
+}
+
 async function verifyInTurn(
   turn: Turn,
-  { counts, password, stored }: { counts: Parameters<typeof admitTry>[0]; password: string; stored: string },
+  { counts, password, stored, undone }: PasswordTry,
   now: Date,
 ): Promise<void> {
   const admission = await admitTry(counts, now)
@@ -58,7 +76,7 @@ async function verifyInTurn(
     throw passwordRefusal(says, 'Wait before you try again.')
   }
   if (!(await passwordMatches(turn, password, stored)))
-    throw passwordRefusal('The password is not right. Nothing was signed.', 'The password is not right.')
+    throw passwordRefusal(`The password is not right.${undone}`, 'The password is not right.')
   await countSuccess(admission.counted, now)
 }
 

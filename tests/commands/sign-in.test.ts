@@ -136,12 +136,19 @@ describe('wrong passwords', () => {
 
   test('when signing slow the session down that they were typed in, and no other', async () => {
     const sign = (password: string, sessionId: string) =>
-      verifySignature(world.person.secondDesign, { password, sessionId }, NOW)
+      verifySignature(world.person.secondDesign, { password, sessionId }, { now: NOW })
     const stolen = randomUUID()
     for (let count = 0; count < 5; count++)
       await expect(sign('wrong', stolen)).rejects.toThrow('Nothing was signed')
     await expect(sign(PASSWORD, stolen)).rejects.toThrow('Try again in 30 seconds')
     await expect(sign(PASSWORD, randomUUID())).resolves.toBeUndefined()
+  })
+
+  test('say what was not done only where something was to be signed', async () => {
+    const refused = (purpose: 'sign' | 'change password') =>
+      verifySignature(world.person.secondDesign, { password: 'wrong', sessionId: randomUUID() }, { purpose })
+    await expect(refused('sign')).rejects.toThrow(/^The password is not right\. Nothing was signed\.$/)
+    await expect(refused('change password')).rejects.toThrow(/^The password is not right\.$/)
   })
 
   test('are not kept for ever', async () => {
