@@ -19,14 +19,22 @@ const NOT_YET_SAID: Readonly<Record<string, readonly string[]>> = {
 const NOT_YET_SAID_OF_LESSONS = ['authorId', 'authority', 'document', 'clause', 'relaxes', 'reason']
 
 /** Makes a trail what it would be, had the first versions written it: shorter entries, chained and sealed anew. */
-export async function asWrittenBefore(attacker: Attacker, trailId: string): Promise<void> {
+export const asWrittenBefore = (attacker: Attacker, trailId: string): Promise<void> =>
+  rewriteTrail(attacker, trailId, shorter)
+
+/** Changes what the entries of a trail say, chained and sealed anew. */
+export async function rewriteTrail(
+  attacker: Attacker,
+  trailId: string,
+  alter: (command: string, payload: Payload) => Payload,
+): Promise<void> {
   const entries = await attacker.rows<TrailEntry>(
     'SELECT * FROM "TrailEntry" WHERE "trailId" = $1 ORDER BY "seq"',
     [trailId],
   )
   const rewritten: TrailEntry[] = []
   for (const entry of entries) {
-    const payload = shorter(entry.command, JSON.parse(entry.payload) as Payload)
+    const payload = alter(entry.command, JSON.parse(entry.payload) as Payload)
     if (entry.command === 'sign-gate') await sealAnew(attacker, trailId, payload, rewritten)
     rewritten.push(appendEntry(rewritten.at(-1), { ...entry, payload }, nativeSha256))
   }

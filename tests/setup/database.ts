@@ -1,9 +1,13 @@
 import { randomBytes } from 'node:crypto'
+import { cpSync, mkdtempSync, readdirSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { inject } from 'vitest'
 import { closeDatabase, database } from '@/lib/db/client'
 import { withConnection } from '@/lib/db/connect'
 import type { PrismaClient } from '@/lib/db/generated/client'
-import { refuseRemote, withDatabase } from '@/tests/setup/test-server'
+import { migrate } from '@/lib/db/migrate'
+import { MIGRATIONS, refuseRemote, withDatabase } from '@/tests/setup/test-server'
 
 export interface FreshDatabase {
   url: string
@@ -16,12 +20,25 @@ export interface FreshDatabase {
  * A migrated database with no rows, for one test file. From here on this process's `database()` is
  * a client of it, so commands under test use it too. Call in `beforeAll`, and `drop` in `afterAll`.
  */
-export async function freshDatabase(): Promise<FreshDatabase> {
+export const freshDatabase = (): Promise<FreshDatabase> => databaseFrom(inject('testDatabase').template)
+
+/** The same as an earlier version left it, whose last migration is the one named. */
+export async function databaseUpTo(lastMigration: string): Promise<FreshDatabase> {
+  const made = await databaseFrom('template0')
+  const folder = mkdtempSync(join(tmpdir(), 'liquidus-migrations-'))
+  for (const name of readdirSync(MIGRATIONS))
+    if (name <= lastMigration) cpSync(join(MIGRATIONS, name), join(folder, name), { recursive: true })
+  await migrate(made.url, folder)
+  rmSync(folder, { recursive: true })
+  return made
+}
+
+async function databaseFrom(template: string): Promise<FreshDatabase> {
   const server = inject('testDatabase')
   refuseRemote(server.url)
   const name = `liquidus_test_${randomBytes(6).toString('hex')}`
   await withConnection(server.url, (client) =>
-    client.query(`CREATE DATABASE ${name} TEMPLATE ${server.template}`),
+    client.query(`CREATE DATABASE ${name} ENCODING 'UTF8' TEMPLATE ${template}`),
   )
   const url = withDatabase(server.url, name)
   await closeDatabase()

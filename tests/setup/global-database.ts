@@ -1,9 +1,8 @@
 import { randomBytes } from 'node:crypto'
-import { fileURLToPath } from 'node:url'
 import type { TestProject } from 'vitest/node'
 import { withConnection } from '@/lib/db/connect'
 import { migrate } from '@/lib/db/migrate'
-import { startTestServer, withDatabase } from '@/tests/setup/test-server'
+import { MIGRATIONS, startTestServer, withDatabase } from '@/tests/setup/test-server'
 
 declare module 'vitest' {
   export interface ProvidedContext {
@@ -11,8 +10,6 @@ declare module 'vitest' {
     testDatabase: { url: string; template: string }
   }
 }
-
-const MIGRATIONS = fileURLToPath(new URL('../../prisma/migrations', import.meta.url))
 
 /** Once for a run: a server, and on it one migrated database to copy. */
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {

@@ -1,7 +1,10 @@
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
 import { startEmbeddedServer } from '@/lib/db/embedded-server'
+
+export const MIGRATIONS = fileURLToPath(new URL('../../prisma/migrations', import.meta.url))
 
 const LOOPBACK = new Set(['localhost', '127.0.0.1', '[::1]'])
 
