@@ -8,6 +8,7 @@ import { DISPOSITIONS, type Lot, type LotTest } from '@/shared/records/lot'
 import type { ProgrammeRecords } from '@/shared/records/programme-records'
 import type { Readings } from '@/shared/records/readings'
 import { RECORD_KINDS, type RecordKindKey } from '@/shared/records/record-kinds'
+import type { TestMethod } from '@/shared/methods/test-method'
 import { TEST_METHODS, type TestMethodKey } from '@/shared/methods/test-methods'
 import type { Facts } from '@/shared/rules/facts'
 import { readableOf, type AnyRule } from '@/shared/rules/rule'
@@ -55,15 +56,19 @@ function withParameter(random: Random, facts: Facts, { key, shape, schema }: Par
   else
     values.set(
       key,
-      changedRows(random, value as readonly Row[], (row) => {
-        const [name, column] = pick(random, Object.entries(shape.columns))
-        return { ...row, [name]: changedCell(random, column, row[name]) }
-      }),
+      changedRows(random, value as readonly Row[], (row) => changedRow(random, row, shape.columns)),
     )
   return !values.has(key) || schema.safeParse(values.get(key)).success ? { ...facts, values } : facts
 }
 
 type Row = Readonly<Record<string, unknown>>
+type Columns = Readonly<Record<string, Column>>
+
+/** One cell changed, as its column allows. */
+function changedRow(random: Random, row: Row, columns: Columns): Row {
+  const [name, column] = pick(random, Object.entries(columns))
+  return { ...row, [name]: changedCell(random, column, row[name]) }
+}
 
 function changedCell(random: Random, column: Column, value: unknown): unknown {
   if (column.optional && random() < 0.2) return undefined
@@ -133,7 +138,10 @@ function withRecords(random: Random, records: ProgrammeRecords, key: string): Pr
       return withRows(random, records, kind as RecordKindKey)
     case 'lots': {
       const alter = (lot: Lot): Lot =>
-        pick(random, [withTest, withDisposition, changedValue<Lot>, changedValue<Lot>])(random, lot)
+        pick(random, [withTest, withDisposition, withChangedTests, withChangedTests, changedValue<Lot>])(
+          random,
+          lot,
+        )
       return { ...records, lots: changedRows(random, records.lots, alter) }
     }
     case 'inspections':
@@ -152,14 +160,17 @@ function withRows(random: Random, records: ProgrammeRecords, kind: RecordKindKey
   const rows =
     held.length === 0 || random() < 0.1
       ? anyRows(random, RECORD_KINDS[kind].columns).map((row, index) => ({ ...row, id: `${kind} ${index}` }))
-      : changedRows(random, held, (row) => changedValue(random, row))
+      : changedRows(random, held, (row) => ({
+          ...row,
+          ...changedRow(random, row, RECORD_KINDS[kind].columns),
+        }))
   return { ...records, byKind: new Map(records.byKind).set(kind, rows) }
 }
 
-const anyRows = (random: Random, columns: Readonly<Record<string, Column>>): Row[] =>
+const anyRows = (random: Random, columns: Columns): Row[] =>
   Array.from({ length: 1 + Math.floor(random() * 4) }, () => anyRow(random, columns))
 
-const anyRow = (random: Random, columns: Readonly<Record<string, Column>>): Row =>
+const anyRow = (random: Random, columns: Columns): Row =>
   Object.fromEntries(
     Object.entries(columns).map(([name, column]) => [name, changedCell(random, column, undefined)]),
   )
@@ -169,7 +180,14 @@ function withLogs(random: Random, records: ProgrammeRecords, characteristic: str
   const logs =
     held.length === 0
       ? [anyLog(random, characteristic as CharacteristicKey, records)]
-      : held.map((log) => changedValue(random, log))
+      : held.map((log) => ({
+          ...log,
+          readings: changedReadings(
+            random,
+            log.readings,
+            CHARACTERISTICS[characteristic as CharacteristicKey].columns,
+          ),
+        }))
   return { ...records, logs: new Map(records.logs).set(characteristic, logs) }
 }
 
@@ -199,10 +217,40 @@ const withDisposition = (random: Random, lot: Lot): Lot => ({
   ]),
 })
 
-/** A test of some method on a lot, its readings made up. */
+const withChangedTests = (random: Random, lot: Lot): Lot => ({
+  ...lot,
+  tests: changedRows(random, lot.tests, (test) => changedTest(random, test)),
+})
+
+function changedTest(random: Random, test: LotTest): LotTest {
+  const { conditions, columns } = TEST_METHODS[test.method as TestMethodKey]
+  if (Object.keys(conditions).length > 0 && random() < 0.4)
+    return {
+      ...test,
+      conditions: changedRow(random, test.conditions, conditions) as LotTest['conditions'],
+    }
+  return { ...test, readings: changedReadings(random, test.readings, columns) }
+}
+
+/** One cell changed, or many of a column. */
+function changedReadings(random: Random, readings: Readings, columns: Columns): Readings {
+  const [name, column] = pick(random, Object.entries(columns))
+  const cells = readings.columns[name] ?? Array<null>(readings.count).fill(null)
+  const at = random() < 0.5 ? Math.floor(random() * cells.length) : undefined
+  const changed = cells.map((cell, position) =>
+    at === undefined || at === position
+      ? ((changedCell(random, column, cell ?? undefined) ?? null) as typeof cell)
+      : cell,
+  )
+  return { ...readings, columns: { ...readings.columns, [name]: changed } }
+}
+
+/** A test of a lot by a method for its kind, its readings made up. */
 function withTest(random: Random, lot: Lot): Lot {
-  const method = pick(random, Object.keys(TEST_METHODS) as TestMethodKey[])
-  const { conditions, columns } = TEST_METHODS[method]
+  const methods = Object.values<TestMethod>(TEST_METHODS).filter(({ lotKinds }) =>
+    lotKinds.includes(lot.kind),
+  )
+  const { key: method, conditions, columns } = pick(random, methods)
   const rows = Array.from({ length: 1 + Math.floor(random() * 30) }, () => anyRow(random, columns))
   const test = {
     id: `${lot.id} ${method}`,
@@ -222,15 +270,18 @@ function columnsOf(rows: readonly Row[], more: Readings['columns']): Readings {
   return { count: rows.length, columns: { ...Object.fromEntries(columns), ...more } as Readings['columns'] }
 }
 
-/** One leaf of plain data changed, whichever; ids and the order of instants are left. */
+/** One leaf of plain data changed, whichever; ids and words of closed lists are left. */
 function changedValue<T>(random: Random, value: T): T {
   if (typeof value === 'number') return changedNumber(random, value) as T
   if (typeof value === 'string') return changedText(random, value) as T
   if (typeof value === 'boolean') return !value as T
   if (Array.isArray(value)) return changedRows(random, value, (entry) => changedValue(random, entry)) as T
   if (value === null || typeof value !== 'object') return value
-  const names = Object.keys(value).filter((name) => !/^(id|at|count|method|characteristic)$|Id$/.test(name))
+  const names = Object.keys(value).filter((name) => !LEFT.test(name))
   const name = names.length === 0 ? undefined : pick(random, names)
   if (name === undefined) return value
   return { ...value, [name]: changedValue(random, value[name as keyof T]) }
 }
+
+/** What has its own way of being changed, too. */
+const LEFT = /^(id|kind|tests|disposition)$|Id$/

@@ -12,7 +12,7 @@ import { reworded } from './reworded'
  * What a finding found is in its data; its sentences say nothing more. Looked
  * at over findings of every rule, on facts of which a few things are changed.
  */
-const TRIES = Number(process.env['LAW_TRIES'] ?? 120)
+const TRIES = Number(process.env['LAW_TRIES'] ?? 160)
 
 interface Found {
   readonly facts: Facts

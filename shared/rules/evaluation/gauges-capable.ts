@@ -112,7 +112,9 @@ function partOf(
     verdict,
     measured: {
       gaugeShare: measure(gaugeShareOfTotalPct, '%'),
+      gaugeShareMost: measure(asked.mostPct, '%'),
       categories: count(distinctCategories),
+      categoriesLeast: count(asked.leastCategories),
       ...(verdict === 'fails' && {
         usedFor: uses.map(({ lot, method, testedOn }) => [lot, method, testedOn].join(' ')),
       }),

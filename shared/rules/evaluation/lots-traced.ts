@@ -79,7 +79,11 @@ const assembliesIn = (all: readonly Lot[], looks: readonly Inspection[]): Readon
 /** A used lot that should not be, or only just, in an assembly. */
 function wrongUse(lot: Lot): Part[] {
   if (lot.usedIn.length === 0) return []
-  const common = { subject: lotName(lot), about: aboutLot(lot), measured: { usedIn: lot.usedIn } }
+  const common = {
+    subject: lotName(lot),
+    about: aboutLot(lot),
+    measured: { usedIn: lot.usedIn, disposition: lot.disposition?.verdict ?? 'none' },
+  }
   const into = `in ${listed(lot.usedIn)}`
   if (lot.disposition === null) {
     return [
