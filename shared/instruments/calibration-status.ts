@@ -18,7 +18,7 @@ export type CalibrationStanding =
       readonly stands: false
       readonly proven: boolean
       readonly reason: CalibrationDoubt
-      /** The day the reason rests on: when it was due, or found outside. */
+      /** The day the reason rests on: when it was due, first calibrated or found outside. */
       readonly since?: string
       /** The reason, of the instrument by its tag where it is on file, else of the reading. */
       readonly says: string
@@ -99,8 +99,9 @@ function uncovered(instrument: Instrument, date: string, certificates: readonly 
       says: `${instrument.tag} was due on ${lapsed.dueOn}`,
     } as const
   }
-  const says = `${instrument.tag} has no certificate on file before ${certificates[0]?.calibratedOn ?? date}`
-  return { stands: false, proven: false, reason: 'not yet calibrated', says } as const
+  const since = certificates[0]?.calibratedOn ?? date
+  const says = `${instrument.tag} has no certificate on file before ${since}`
+  return { stands: false, proven: false, reason: 'not yet calibrated', since, says } as const
 }
 
 /** Look-ups by id and by tag, kept for as long as their list is. */
