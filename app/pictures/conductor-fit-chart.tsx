@@ -11,12 +11,19 @@ interface ConductorFitChartProps {
 
 type Layer = Conductor['layer']
 
+interface Fit {
+  readonly name: string
+  /** Drawn with a heavy line. */
+  readonly heavy: boolean
+  readonly layer: Layer
+  readonly current: typeof currentByIpc2221
+}
 const FITS = [
-  { name: '2221 out', layer: 'external', current: currentByIpc2221 },
-  { name: '2221 in', layer: 'internal', current: currentByIpc2221 },
-  { name: '2152 out', layer: 'external', current: currentByIpc2152 },
-  { name: '2152 in', layer: 'internal', current: currentByIpc2152 },
-] as const satisfies readonly { name: string; layer: Layer; current: typeof currentByIpc2221 }[]
+  { name: '2221 out', heavy: true, layer: 'external', current: currentByIpc2221 },
+  { name: '2221 in', heavy: true, layer: 'internal', current: currentByIpc2221 },
+  { name: '2152 out', heavy: false, layer: 'external', current: currentByIpc2152 },
+  { name: '2152 in', heavy: false, layer: 'internal', current: currentByIpc2152 },
+] as const satisfies readonly Fit[]
 
 const STEPS = 40
 /** The widths that the table names, mm. */
@@ -27,9 +34,9 @@ export function ConductorFitChart({ copperUm, riseK, rows }: ConductorFitChartPr
   const widths = rows.map(({ widthMm }) => widthMm)
   const [from, to] = [Math.min(0.1, ...widths) / 1.2, Math.max(5, ...widths) * 1.2]
   const drawn = Array.from({ length: STEPS + 1 }, (_, step) => from * (to / from) ** (step / STEPS))
-  const curves = FITS.map(({ name, layer, current }): Curve => ({
+  const curves = FITS.map(({ name, heavy, layer, current }): Curve => ({
     name,
-    heavy: name.startsWith('2221'),
+    heavy,
     points: drawn.map((widthMm) => [widthMm, current({ layer, widthMm, copperUm }, riseK)] as const),
   }))
   const currents = [

@@ -24,6 +24,8 @@ export const SUMMED_CONTAMINANTS = ['copper', 'gold', 'cadmium', 'zinc', 'alumin
 export interface BathLimits {
   readonly label: string
   readonly family: 'tin-lead' | 'lead-free'
+  /** Of a tinning pot, which may hold more; else of a bath that makes joints. */
+  readonly forPreconditioning?: true
   readonly most: Readonly<Partial<Record<Contaminant, number>>>
   /** Most that the five summed metals may amount to together. */
   readonly sumMost?: number
@@ -77,6 +79,7 @@ export const BATH_LIMITS = {
   'j-std-001c-preconditioning': {
     label: 'J-STD-001C / DOD-STD-2000A, preconditioning (tinning pots), tin-lead',
     family: 'tin-lead',
+    forPreconditioning: true,
     most: {
       copper: 0.75,
       gold: 0.5,

@@ -41,9 +41,16 @@ export function ChangeForm({ person: { id, name, email, rights } }: FormProps) {
   )
 }
 
+const AT_PROVIDER: Readonly<Record<PersonRow['signsInBy'], boolean>> = {
+  password: false,
+  'one-time password': false,
+  'identity provider': true,
+  'identity provider, not used yet': true,
+}
+
 /** A new one-time password; for a person of the identity provider it opens a second way in. */
 export function PasswordForm({ person: { id, name, signsInBy } }: FormProps) {
-  const atProvider = signsInBy.startsWith('identity provider')
+  const atProvider = AT_PROVIDER[signsInBy]
   return (
     <Section
       heading="Password"

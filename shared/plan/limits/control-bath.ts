@@ -10,9 +10,9 @@ import type { Source } from '@/shared/sources/source'
 /** What a used solder bath may hold, by alloy family: the strictest value of the assembly editions. */
 
 const editionsOf = (family: BathLimits['family']): readonly BathLimits[] =>
-  Object.entries(BATH_LIMITS)
-    .filter(([key, { family: own }]) => own === family && !key.includes('preconditioning'))
-    .map(([, limits]) => limits)
+  Object.values<BathLimits>(BATH_LIMITS).filter(
+    ({ family: own, forPreconditioning = false }) => own === family && !forPreconditioning,
+  )
 
 function contaminantLimit(family: BathLimits['family'], metal: Contaminant): Limit | undefined {
   const values = editionsOf(family).flatMap(({ most, source }) => {

@@ -3,10 +3,10 @@ import { recordKind } from '@/shared/records/record-kind'
 
 /** The classes of quality cost, in the usual division. */
 export const COST_CLASSES = [
-  { value: 'prevention', label: 'Prevention' },
-  { value: 'appraisal', label: 'Appraisal' },
-  { value: 'internal-failure', label: 'Failure found here' },
-  { value: 'external-failure', label: 'Failure found in service' },
+  { value: 'prevention', label: 'Prevention', ofFailure: false },
+  { value: 'appraisal', label: 'Appraisal', ofFailure: false },
+  { value: 'internal-failure', label: 'Failure found here', ofFailure: true },
+  { value: 'external-failure', label: 'Failure found in service', ofFailure: true },
 ] as const
 
 /** Money spent on preventing, finding or mending defects. */

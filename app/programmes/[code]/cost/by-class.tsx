@@ -8,9 +8,7 @@ import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { COST_CLASSES } from '@/shared/records/kinds/quality-cost'
 import type { Costs } from './costs'
 
-const LABELS: Readonly<Record<string, string>> = Object.fromEntries(
-  COST_CLASSES.map(({ value, label }) => [value, label]),
-)
+const classNamed = (costClass: string) => COST_CLASSES.find(({ value }) => value === costClass)
 
 /** Prevention, appraisal, failure found here and in service. */
 export function ByClass({ costs: { summary, hourCost }, code }: { costs: Costs; code: string }) {
@@ -48,10 +46,10 @@ export function ByClass({ costs: { summary, hourCost }, code }: { costs: Costs; 
           <CostClasses
             title="Quality costs by class"
             classes={summary.byClass.map(({ costClass, amount, share }) => ({
-              name: LABELS[costClass] ?? costClass,
+              name: classNamed(costClass)?.label ?? costClass,
               amount,
               share,
-              failure: costClass.endsWith('failure'),
+              failure: classNamed(costClass)?.ofFailure ?? false,
             }))}
           />
           <div className="picture-row">
