@@ -1,5 +1,5 @@
 import { endOwnSession } from '@/app/password/actions'
-import { Moment } from '@/app/ui/date'
+import { Moment, momentInWords } from '@/app/ui/date'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
@@ -37,15 +37,26 @@ export function OwnSessions({ sessions, current, idleMinutes }: OwnSessionsProps
           {
             label: 'End',
             set: 'shrink',
-            cell: ({ id, browser }) => (
-              <form action={endOwnSession} aria-label={`End the session in ${browserName(browser)}`}>
-                <input type="hidden" name="sessionId" value={id} />
-                <SubmitButton kind="quiet">{id === current ? 'Sign out' : 'End it'}</SubmitButton>
-              </form>
-            ),
+            cell: (session) => <EndForm session={session} current={session.id === current} />,
           },
         ]}
       />
     </Section>
+  )
+}
+
+/** The form has no name of its own: two browsers alike would make two landmarks alike. */
+function EndForm({ session, current }: { session: SessionRow; current: boolean }) {
+  const action = current ? 'Sign out' : 'End it'
+  return (
+    <form action={endOwnSession}>
+      <input type="hidden" name="sessionId" value={session.id} />
+      <SubmitButton
+        kind="quiet"
+        label={`${action}: ${browserName(session.browser)}, signed in ${momentInWords(session.startedAt)}`}
+      >
+        {action}
+      </SubmitButton>
+    </form>
   )
 }
