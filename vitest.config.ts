@@ -10,6 +10,8 @@ const root = fileURLToPath(new URL('.', import.meta.url))
 export default defineConfig({
   resolve: { alias: { '@': root } },
   test: {
+    // One worker fewer is the default, which on two cores is one.
+    maxWorkers: '100%',
     projects: [
       {
         extends: true,
