@@ -7,10 +7,7 @@ import { TitleBlock } from '@/app/ui/title-block'
 /** An address that leads nowhere. */
 export default function NotFound() {
   return (
-    <Sheet
-      place={[{ text: 'Not found' }]}
-      titleBlock={<TitleBlock title="There is no such sheet" cells={[]} />}
-    >
+    <Sheet place={[{ text: 'Not found' }]} titleBlock={<TitleBlock title="Page not found" cells={[]} />}>
       <Notice kind="info" title="Nothing is kept under this address">
         It may have been mistyped, or what it named was never recorded. Nothing is ever deleted here.
       </Notice>

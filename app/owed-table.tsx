@@ -9,7 +9,7 @@ import type { OwedInProgramme } from '@/lib/queries/desk'
 export function OwedTable({ owed, today }: { owed: readonly OwedInProgramme[]; today: string }) {
   return (
     <RuledTable
-      caption="What waits for you"
+      caption="Open tasks"
       captionHidden
       rows={owed}
       rowKey={({ code, verb }, position) => `${code} ${verb} ${position}`}
@@ -44,10 +44,10 @@ export function OwedTable({ owed, today }: { owed: readonly OwedInProgramme[]; t
 const VERBS: Record<OwedInProgramme['verb'], string> = {
   answer: 'Answer a question',
   accept: 'Accept or return an answer',
-  'find the cause': 'Find the cause, and answer',
-  approve: 'Approve an item',
+  'find the cause': 'Answer chart signal',
+  approve: 'Approve',
   'approve again': 'Approve again: it changed',
-  sign: 'Sign a gate',
+  sign: 'Sign gate',
   decide: 'Decide',
 }
 

@@ -22,7 +22,7 @@ export default async function DeskPage() {
     <DeskSheet
       person={person}
       at={deskAddress()}
-      title={`What waits for ${person.name}`}
+      title={'My work'}
       supplement="Oldest due first, over all programmes"
       cells={[
         { label: 'Waiting', value: owed.length },

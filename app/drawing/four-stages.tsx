@@ -61,7 +61,7 @@ const numbersOf = (stages: readonly StageGlance[]) => ({
     { label: 'Stage' },
     { label: 'Items', set: 'text' as const },
     { label: 'Gate', set: 'text' as const },
-    { label: 'Because', set: 'text' as const },
+    { label: 'Reason', set: 'text' as const },
   ],
   rows: stages.map((stage) => [
     stage.href ? <a href={stage.href}>{stage.name}</a> : stage.name,

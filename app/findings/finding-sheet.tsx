@@ -35,7 +35,7 @@ export function FindingSheet({ title, href, finding, code, open = false, childre
       <div className="finding-body">
         <div className="finding-says">
           <p>{found}</p>
-          <p className="finding-limit">Asked: {limit}</p>
+          <p className="finding-limit">Requirement: {limit}</p>
           {remedy && WANTS_REMEDY[verdict] && (
             <p>
               <RemedyLine remedy={remedy} code={code} />
@@ -50,13 +50,11 @@ export function FindingSheet({ title, href, finding, code, open = false, childre
         )}
       </div>
       {cautions.map((caution) => (
-        <Caution key={caution} hazard="this work can hurt">
-          {caution}
-        </Caution>
+        <Caution key={caution}>{caution}</Caution>
       ))}
       {parts.length > 0 && (
         <Disclosure
-          summary={parts.length === 1 ? 'The one it was judged on' : `Each of the ${parts.length}`}
+          summary={`Results by part (${parts.length})`}
           open={open || (WANTS_REMEDY[verdict] && parts.length <= 12)}
         >
           <FindingParts parts={parts} caption={title} code={code} />
@@ -79,7 +77,7 @@ function WorkingAndNotes({
 }) {
   if (working.length === 0 && notes.length === 0) return null
   return (
-    <Disclosure summary={notes.length > 0 ? 'Working, and what it assumes' : 'Working'} open={open}>
+    <Disclosure summary={notes.length > 0 ? 'Calculation and assumptions' : 'Calculation'} open={open}>
       {working.length > 0 && <Working lines={working} sources={sources} />}
       {notes.length > 0 && (
         <ul className="finding-notes">

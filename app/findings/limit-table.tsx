@@ -27,8 +27,8 @@ export function LimitTable({ code, rulings }: { code: string; rulings: readonly 
             </>
           ),
         },
-        { label: 'Ruled by', cell: ({ authority, document }) => `${document} (${authority})` },
-        { label: 'Gives way', cell: (ruling) => <GivesWay ruling={ruling} /> },
+        { label: 'Source', cell: ({ authority, document }) => `${document} (${authority})` },
+        { label: 'Overridden sources', cell: (ruling) => <GivesWay ruling={ruling} /> },
         { label: 'Default', set: 'shrink', cell: (ruling) => <AgainstDefault ruling={ruling} /> },
       ]}
     />

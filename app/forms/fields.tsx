@@ -10,7 +10,7 @@ import { ChoiceField, LinesField, NumberField, PickField, TextField, TickField }
  * what was typed into it and what is wrong with it.
  */
 
-/** The key makes the box take the value typed anew: React keeps an uncontrolled box otherwise. */
+/** The key makes the box take the value typed again: React keeps an uncontrolled box otherwise. */
 function useField(name: string, given: string | number | readonly string[] | undefined) {
   const { fields, typed } = useFormState()
   const defaultValue = typed[name] ?? given

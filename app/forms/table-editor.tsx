@@ -106,20 +106,20 @@ export function TableEditor({ name, caption, columns, rows: given, maxRows }: Ta
                 <td className="table-editor-tools">
                   <Button
                     kind="plain"
-                    title="Double this row"
-                    aria-label={`Double row ${position + 1}`}
+                    title="Duplicate this row"
+                    aria-label={`Duplicate row ${position + 1}`}
                     disabled={rows.length >= maxRows}
                     onClick={() => double(position)}
                   >
-                    Double
+                    Duplicate
                   </Button>
                   <Button
                     kind="plain"
                     title="Take this row out"
-                    aria-label={`Take out row ${position + 1}`}
+                    aria-label={`Remove row ${position + 1}`}
                     onClick={() => change(rows.filter((row) => row.id !== id))}
                   >
-                    Take out
+                    Remove
                   </Button>
                 </td>
               )}

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react'
 
-/** A hazard of the work: what can hurt, and what to do. Its triangle is drawn, its word written. */
-export function Caution({ hazard, children }: { hazard: string; children: ReactNode }) {
+/** Safety: what of the work can hurt, and what to do. Its triangle is drawn, its word written. */
+export function Caution({ hazard, children }: { hazard?: string; children: ReactNode }) {
   return (
     <div className="caution" role="note">
       <span className="notice-sign">
@@ -18,7 +18,7 @@ export function Caution({ hazard, children }: { hazard: string; children: ReactN
         </svg>
       </span>
       <div className="notice-text">
-        <p className="notice-title">Caution: {hazard}</p>
+        <p className="notice-title">{hazard ? `Safety: ${hazard}` : 'Safety'}</p>
         <div className="notice-body">{children}</div>
       </div>
     </div>

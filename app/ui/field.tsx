@@ -135,7 +135,7 @@ export function PickField({
     <fieldset className="field field-fieldset" aria-describedby={control['aria-describedby']}>
       <legend className="field-label">
         {label}
-        {optional && <span className="field-optional"> (may be left out)</span>}
+        {optional && <span className="field-optional"> (optional)</span>}
       </legend>
       <Hint id={hintId}>{hint}</Hint>
       <div className="field-ticks">
@@ -183,7 +183,7 @@ function Labelled({ label, hint, error, optional, wiring, children }: LabelledPr
     <div className="field">
       <label className="field-label" htmlFor={wiring.control.id}>
         {label}
-        {optional && <span className="field-optional"> (may be left out)</span>}
+        {optional && <span className="field-optional"> (optional)</span>}
       </label>
       {children}
       <Hint id={wiring.hintId}>{hint}</Hint>

@@ -1,10 +1,11 @@
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Margin } from '@/shared/rules/finding'
 
-/** The room in words: "0.07 mm inside", "0.01 mm outside". */
+/** A margin in words: "margin +0.07 mm" inside the limit, "over by 0.01 mm" or "under by 0.01 mm" outside it. */
 export function marginText({ found, limit, direction, unit }: Margin): string {
   if (Number.isNaN(found) || Number.isNaN(limit)) return 'not known'
   const room = direction === 'at most' ? limit - found : found - limit
   if (room === 0) return 'on the limit'
-  return `${formatQuantity(Math.abs(room), unit, 3)} ${room > 0 ? 'inside' : 'outside'}`
+  if (room > 0) return `margin +${formatQuantity(room, unit, 3)}`
+  return `${direction === 'at most' ? 'over' : 'under'} by ${formatQuantity(-room, unit, 3)}`
 }

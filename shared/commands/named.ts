@@ -44,9 +44,6 @@ export const fromTo = (before: string, now: string): string => `${before} → ${
 export const counted = (count: number, one: string, several: string): string =>
   `${count} ${count === 1 ? one : several}`
 
-/** '2026-03-04T10:11:12.345Z' as "2026-03-04 10:11". */
-export const minuteOf = (instant: string): string => instant.slice(0, 16).replace('T', ' ')
-
 const MOST_NAMED = 6
 
 /** The first few of a list, and how many more. */

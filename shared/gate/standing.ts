@@ -150,7 +150,7 @@ const missingApproval = ({ department, approval }: ApprovalState): Shortfall => 
   target: department,
   says: approval
     ? `The approval of ${DEPARTMENT_NAMES[department]} (${approval.personName}) lapsed: what it covered has changed.`
-    : `${DEPARTMENT_NAMES[department]} has not approved it.`,
+    : `Awaiting approval by ${DEPARTMENT_NAMES[department]}.`,
 })
 
 /** Everything but signatures that keeps the item from being ready. */

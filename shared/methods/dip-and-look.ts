@@ -8,7 +8,7 @@ const share = (label: string, help?: string) => numberColumn({ label, unit: '%',
 export const dipAndLook = {
   key: 'dip-and-look',
   label: 'Dip and look',
-  help: 'One row a termination. The sample counts parts: the terminations of one part share one plating and are not independent trials.',
+  help: 'One row per termination. The sample counts parts: the terminations of one part share one plating and are not independent trials.',
   lotKinds: ['component', 'bare board', 'coupon'],
   ofSolderability: true,
   byInstrument: true,

@@ -10,7 +10,7 @@ import {
 export const platedHoleRise = {
   key: 'plated-hole-rise',
   label: 'Rise in plated holes',
-  help: 'The fluxed specimen is floated on solder and every hole is looked at from above. One row a hole; the sample counts specimens.',
+  help: 'The fluxed specimen is floated on solder and every hole is looked at from above. One row per hole; the sample counts specimens.',
   lotKinds: ['bare board', 'coupon'],
   ofSolderability: true,
   byInstrument: true,

@@ -10,7 +10,7 @@ import {
 export const rotaryDip = {
   key: 'rotary-dip',
   label: 'Rotary dip',
-  help: 'A specimen is swept across clean solder for longer and longer until it is wetted. One row a place looked at; the sample counts specimens, not places.',
+  help: 'A specimen is swept across clean solder for longer and longer until it is wetted. One row per place looked at; the sample counts specimens, not places.',
   lotKinds: ['bare board', 'coupon', 'laminate'],
   ofSolderability: true,
   byInstrument: true,

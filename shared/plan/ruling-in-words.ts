@@ -7,7 +7,7 @@ export function rulingInWords(ruling: Ruling): string {
   const { limit, layers } = ruling
   const [only, ...more] = layers
   const said = (layer: Layer) => `${layer.document}, ${formatQuantity(layer.value, limit.unit, 6)}`
-  if (!only || more.length === 0) return `Nothing but the default is stated: ${ruling.document}.`
+  if (!only || more.length === 0) return `Default: ${ruling.document}.`
   const rules = layers.find((layer) => layer.rules)
   if (!rules) throw new RangeError('A ruling has one layer that rules.')
   const relaxing = layers.find(({ relaxes }) => relaxes)

@@ -1,7 +1,8 @@
 import { kindOf } from '@/shared/columns/column-kinds'
 import { methodName } from '@/shared/methods/test-methods'
 import type { Inspection } from './inspection'
-import type { Disposition, Lot } from './lot'
+import type { Lot } from './lot'
+import { dispositionInWords } from './lot-identity'
 import type { ProgrammeRecords } from './programme-records'
 import type { RecordKind } from './record-kind'
 import { RECORD_KINDS } from './record-kinds'
@@ -58,12 +59,6 @@ export function assemblyLife(records: ProgrammeRecords, serial: string): Assembl
   return { serial, lots, inspections, events: events.sort(byDay) }
 }
 
-const DISPOSED: Readonly<Record<Disposition, string>> = {
-  accept: 'accepted',
-  reject: 'rejected',
-  'use under concession': 'allowed under concession',
-}
-
 const byDay = (one: LifeEvent, other: LifeEvent): number =>
   one.on === other.on ? 0 : one.on < other.on ? -1 : 1
 
@@ -81,7 +76,7 @@ function eventsOfLot({ code, part, receivedOn, supplier, tests, disposition }: L
       ? [
           {
             on: disposition.on,
-            what: `Lot ${code} ${DISPOSED[disposition.verdict]}`,
+            what: `Lot ${code} ${dispositionInWords({ disposition })}`,
             says: `${disposition.by}: ${disposition.reason}`,
             from,
           },

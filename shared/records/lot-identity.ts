@@ -70,6 +70,16 @@ export function namesComponent(part: string, component: string): boolean {
 /** A lot that may go into assemblies, now or once it is disposed of. */
 export const isUsable = ({ disposition }: Lot): boolean => !disposition || USABLE[disposition.verdict]
 
+/** What became of a lot, as lists and title blocks say it. */
+export const dispositionInWords = ({ disposition }: Pick<Lot, 'disposition'>): string =>
+  disposition ? DISPOSED[disposition.verdict] : 'pending'
+
+const DISPOSED: Readonly<Record<Disposition, string>> = {
+  accept: 'accepted',
+  reject: 'rejected',
+  'use under concession': 'allowed under concession',
+}
+
 const USABLE: Readonly<Record<Disposition, boolean>> = {
   accept: true,
   'use under concession': true,

@@ -31,10 +31,10 @@ test('Tomas opens a programme, and a code that exists keeps what he typed', asyn
   await expect(page.getByRole('heading', { level: 1, name: 'Pump monitor' })).toBeVisible()
 })
 
-test('the gates of a programme that is blocked say what is in the way', async ({ page }) => {
+test('the gates of a programme that is blocked say what is outstanding', async ({ page }) => {
   await signIn(page, 'quill')
   await page.goto('/programmes/PX-12/gates/evaluation')
-  await expect(page.getByRole('heading', { name: 'What is in the way' })).toBeVisible()
+  await expect(page.getByRole('heading', { name: 'Outstanding before this gate' })).toBeVisible()
 })
 
 test('Audun, the auditor, reads the trail and verifies it', async ({ page }) => {

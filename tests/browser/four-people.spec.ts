@@ -118,16 +118,16 @@ test.describe.serial('four people take a new programme from opening to in servic
       for (const tried of tests) await programme.testLot(quill, code, tried, instruments)
     for (const { code } of lots) {
       await programme.open(quill, `/lots/${code}`)
-      const decide = formOf(quill, 'Decide what becomes of the lot')
+      const decide = formOf(quill, 'Disposition of the lot')
       await decide.getByRole('radio', { name: 'accept' }).check()
       await decide.locator('[name="reason"]').fill('Every finding on the lot meets.')
-      await send(quill, decide.getByRole('button', { name: 'Decide' }))
+      await send(quill, decide.getByRole('button', { name: 'Record disposition' }))
     }
     for (const code of SOLDERED_LOTS) {
       await programme.open(petra, `/lots/${code}`)
       const trace = formOf(petra, 'Record assemblies')
       await trace.locator('[name="assemblies"]').fill(assemblies.join(' '))
-      await send(petra, trace.getByRole('button', { name: 'Record that it went into these' }))
+      await send(petra, trace.getByRole('button', { name: 'Record assemblies' }))
     }
     await gate('evaluation')
   })

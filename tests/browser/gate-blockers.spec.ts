@@ -24,7 +24,7 @@ test('nobody passes a gate over a blocker of any kind, and each refusal says why
       await agreeToSetAside(quill, key)
     }
     await gate.goto(`/programmes/${CODE}/gates/specification`)
-    await expect(gate.getByText('Nothing is in the way')).toBeVisible()
+    await expect(gate.getByText('Nothing outstanding')).toBeVisible()
   })
 
   /** The open form is sent; the refusal has to say this, and the gate's page has to list it. */
@@ -109,7 +109,7 @@ test('nobody passes a gate over a blocker of any kind, and each refusal says why
     await refused('Vibration: Evidence is missing: report of the vibration test.')
 
     await programme.attachFile(tomas, 'own-1', 'asked for', 'vibration.txt', 'Sine sweep, no resonance.')
-    await refused('Vibration: Design engineering has not approved it.')
+    await refused('Vibration: Awaiting approval by Design engineering.')
 
     await programme.open(tomas, '/items/own-1')
     const ask = formOf(tomas, 'Ask another department')
@@ -136,7 +136,7 @@ test('nobody passes a gate over a blocker of any kind, and each refusal says why
 
   await test.step('an approval that lapsed', async () => {
     await approve(tomas, 'own-1', 'Design engineering')
-    await refused('Vibration: Quality has not approved it.')
+    await refused('Vibration: Awaiting approval by Quality.')
     await programme.attachFile(petra, 'own-1', 'asked for', 'vibration-2.txt', 'Random, 4 h.')
     await refused(
       'Vibration: The approval of Design engineering (Tomas Lindqvist) lapsed: what it covered has changed.',

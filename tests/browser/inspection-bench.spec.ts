@@ -177,7 +177,7 @@ test('Quill inspects at the bench: one assembly after another, by keyboard, by t
       await quill.keyboard.type(typed)
       await quill.keyboard.press('Enter')
     }
-    await send(quill, form.getByRole('button', { name: 'Record the calls' }))
+    await send(quill, form.getByRole('button', { name: 'Save results' }))
     // 6 joints, both 3 sound and 2 bridge alike, one void called sound: observed 5/6, by chance 1/2, kappa 2/3.
     await expect(
       quill.getByRole('row', { name: /^Iris Holm and Quill Amaro 6 83\.3 % 50 % 0\.667/ }),

@@ -25,7 +25,7 @@ test('Tomas lays three finishes side by side and adopts one; Petra is told that 
 
   await test.step('Tomas goes from the item to a new study, which starts from today’s values', async () => {
     await programme.open(tomas, '/items/board-finish')
-    await tomas.getByRole('link', { name: 'Lay alternatives side by side' }).click()
+    await tomas.getByRole('link', { name: 'Compare options' }).click()
     const form = formOf(tomas, 'The alternatives')
     await expect(form.locator('[name="alternatives.1.values.board-finish"]')).toHaveValue('hot-air-tin-lead')
     await expect(form.locator('[name="alternatives.1.values.board-finish-least"]')).toHaveValue('5')
@@ -67,8 +67,8 @@ test('Tomas lays three finishes side by side and adopts one; Petra is told that 
     await expect(thickness).toContainText('Order at least 2.5 µm of finish.')
     const over = tomas.getByRole('row', { name: /^Over 400 boards/ })
     await expect(over.getByRole('cell')).toHaveText([/^480/, /^320 \(least\)/, /^740/])
-    await tomas.getByLabel('Years of making').fill('10')
-    await tomas.getByRole('button', { name: 'Reckon it so' }).click()
+    await tomas.getByLabel('Production years').fill('10')
+    await tomas.getByRole('button', { name: 'Recalculate' }).click()
     await expect(
       tomas
         .getByRole('row', { name: /^Over 4.000 boards/ })
@@ -101,7 +101,7 @@ test('Tomas lays three finishes side by side and adopts one; Petra is told that 
     await form.getByRole('radio', { name: /Thick tin-lead/ }).check()
     await form.locator('[name="reason"]').fill('It keeps a year in store.')
     await send(tomas, form.getByRole('button', { name: 'Adopt it' }))
-    await expect(tomas.getByText('It still stands')).toBeVisible()
+    await expect(tomas.getByText('Still valid')).toBeVisible()
     await expect(tomas.getByText('It keeps a year in store.').first()).toBeVisible()
     await expect(formOf(tomas, 'Adopt one')).toHaveCount(0)
     await programme.open(tomas, '/specification/board-finish-least')

@@ -141,7 +141,7 @@ function approvalsOf(stage: Stage, { approvedBy, stale }: Facts, judgement: Judg
 }
 
 const bareState = (world: World): ProgrammeState => ({
-  programme: { id: 'p', code: 'P-1', title: 'A board', leadId: 'l' },
+  programme: { id: 'p', code: 'P-1', title: 'Per board', leadId: 'l' },
   members: [],
   items: PLAN.map((definition) => ({
     definition,

@@ -71,7 +71,7 @@ function StageItems({
           },
           { label: 'Standing', set: 'shrink', cell: ({ standing }) => standingMark(standing) },
           { label: 'Findings', cell: ({ item }) => <Findings view={view} rules={item.definition.rules} /> },
-          { label: 'Short of', cell: shortOf },
+          { label: 'Outstanding', cell: shortOf },
         ]}
       />
     </div>
@@ -134,10 +134,10 @@ function gateSays(gate: GateState | undefined): string {
     case 'no longer standing':
       return 'changed since it was signed'
     case 'ready':
-      return 'nothing in the way'
+      return 'nothing outstanding'
     case 'part signed':
       return `${gate.signatures.filter(({ holds }) => holds).length} of 3 signatures`
     case 'blocked':
-      return `${gate.blockers.length} in the way`
+      return `${gate.blockers.length} outstanding`
   }
 }

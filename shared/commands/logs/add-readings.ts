@@ -1,6 +1,7 @@
+import { minuteOf } from '@/shared/quantity/minute-of'
 import { z } from 'zod'
 import { defineFace } from '@/shared/commands/face'
-import { characteristicName, counted, minuteOf } from '@/shared/commands/named'
+import { characteristicName, counted } from '@/shared/commands/named'
 
 export const addReadings = defineFace({
   label: 'Add readings to a log',

@@ -3,7 +3,7 @@ import { defineFace } from '@/shared/commands/face'
 import { fromTo } from '@/shared/commands/named'
 
 export const disposeLot = defineFace({
-  label: 'Decide what becomes of a lot',
+  label: 'Record the disposition of a lot',
   may: { scope: 'programme', departments: ['quality'] },
   record: z.object({
     lot: z.string(),

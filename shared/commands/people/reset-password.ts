@@ -1,7 +1,7 @@
+import { minuteOf } from '@/shared/quantity/minute-of'
 import { z } from 'zod'
 import type { Actor } from '@/shared/actor'
 import { defineFace } from '@/shared/commands/face'
-import { minuteOf } from '@/shared/commands/named'
 
 export const resetPassword = defineFace({
   label: 'Give a person a one-time password',

@@ -59,7 +59,7 @@ const chartColumns = {
 export const processCharts = tableParameter({
   key: 'process-charts',
   label: 'Charts and held limits',
-  help: 'One row a characteristic. With two dates the limits come from the readings of those days and are held from then on; without, they are estimated anew from all readings. A characteristic without a row has the individuals chart, its limits estimated.',
+  help: 'One row per characteristic. With two dates the limits come from the readings of those days and are held from then on; without, they are estimated anew from all readings. A characteristic without a row has the individuals chart, its limits estimated.',
   owner: 'quality',
   columns: chartColumns,
   maxRows: 6,
@@ -74,8 +74,8 @@ const phaseColumns = {
 
 export const chartPhases = tableParameter({
   key: 'chart-phases',
-  label: 'Fresh starts of charts',
-  help: 'After a known and lasting change a chart starts afresh: limits of its own, and no pattern reaches across. One row a fresh start.',
+  label: 'Control-limit resets',
+  help: 'After a known and lasting change a chart starts afresh: limits of its own, and no pattern reaches across. One row per reset.',
   owner: 'quality',
   columns: phaseColumns,
   maxRows: 60,

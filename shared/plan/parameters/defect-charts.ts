@@ -19,8 +19,8 @@ const chartColumns = {
 
 export const defectCharts = tableParameter({
   key: 'defect-charts',
-  label: 'Charts of defects and held limits',
-  help: 'One row a chart whose signals must be answered. With two dates the limits come from the samples of those days and are held from then on; without, they are estimated anew from all samples. Left open, the u chart by day is answered for, its limits estimated.',
+  label: 'Defect control charts and fixed limits',
+  help: 'One row per chart whose signals must be answered. With two dates the limits come from the samples of those days and are held from then on; without, they are estimated anew from all samples. Left open, the u chart by day is answered for, its limits estimated.',
   owner: 'quality',
   columns: chartColumns,
   maxRows: DEFECT_CHART_OPTIONS.length,
@@ -34,8 +34,8 @@ const phaseColumns = {
 
 export const defectChartPhases = tableParameter({
   key: 'defect-chart-phases',
-  label: 'Fresh starts of charts of defects',
-  help: 'After a known and lasting change the charts start afresh: limits of their own, and no pattern reaches across. One row a fresh start, by the day of inspection.',
+  label: 'Control-limit resets of defect charts',
+  help: 'After a known and lasting change the charts start afresh: limits of their own, and no pattern reaches across. One row per reset, by the day of inspection.',
   owner: 'quality',
   columns: phaseColumns,
   maxRows: 60,

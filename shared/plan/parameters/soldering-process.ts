@@ -33,7 +33,7 @@ export const processCosts = tableParameter({
       max: 1e9,
       help: 'Paid once, spread over the boards of the programme.',
     }),
-    perBoard: numberColumn({ label: 'A board', unit: 'currency', min: 0, max: 1e6 }),
+    perBoard: numberColumn({ label: 'Per board', unit: 'currency', min: 0, max: 1e6 }),
     perJoint: numberColumn({ label: 'A joint', unit: 'currency', min: 0, max: 1e4 }),
     defectsPerMillion: numberColumn({
       label: 'Defects expected',

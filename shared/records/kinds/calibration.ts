@@ -6,7 +6,7 @@ export const calibrationRecord = recordKind({
   key: 'calibration',
   label: 'calibration',
   plural: 'calibrations',
-  help: 'One row a certificate, old ones included: a test made before the newest calibration is covered by the one before it. State how the instrument was found on arrival.',
+  help: 'One row per certificate, old ones included: a test made before the newest calibration is covered by the one before it. State how the instrument was found on arrival.',
   stage: 'evaluation',
   departments: ['quality'],
   assemblies: null,

@@ -8,7 +8,7 @@ export const defectSignalAnswer = recordKind({
   key: 'defect-signal-answer',
   label: 'answer to a signal of a chart of defects',
   plural: 'Answers to signals of charts of defects',
-  help: 'One row a signal answered: the chart, the rule and the sample that completed the pattern, the cause found and what was done.',
+  help: 'One row per signal answered: the chart, the rule and the sample that completed the pattern, the cause found and what was done.',
   stage: 'assessment',
   departments: ['production', 'quality'],
   assemblies: null,

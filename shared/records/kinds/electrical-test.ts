@@ -7,7 +7,7 @@ export const electricalTest = recordKind({
   key: 'electrical-test',
   label: 'electrical test',
   plural: 'Electrical tests',
-  help: 'One row a batch, or a single assembly where a joint failed: how many were tested, how many passed at first, and the joint at fault.',
+  help: 'One row per batch, or a single assembly where a joint failed: how many were tested, how many passed at first, and the joint at fault.',
   stage: 'assessment',
   departments: ['production', 'quality'],
   assemblies: { column: 'assembly', one: false },

@@ -6,7 +6,7 @@ export const fieldExposure = recordKind({
   key: 'field-exposure',
   label: 'service exposure',
   plural: 'Service exposure',
-  help: 'One row a period: boards in service and hours each ran in it. Periods must not overlap.',
+  help: 'One row per period: boards in service and hours each ran in it. Periods must not overlap.',
   stage: 'assessment',
   departments: ['quality'],
   assemblies: null,

@@ -6,7 +6,7 @@ export const fieldReturn = recordKind({
   key: 'field-return',
   label: 'field return',
   plural: 'Field returns',
-  help: 'One row a board that came back: when, after how long, and what was at fault.',
+  help: 'One row per board that came back: when, after how long, and what was at fault.',
   stage: 'assessment',
   departments: ['quality'],
   assemblies: { column: 'assembly', one: true },

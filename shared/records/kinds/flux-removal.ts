@@ -6,7 +6,7 @@ export const fluxRemoval = recordKind({
   key: 'flux-removal',
   label: 'flux removal trial',
   plural: 'Flux removal trials',
-  help: 'One row an assembly: ionic residue before and after cleaning by the same method, and what is still to be seen.',
+  help: 'One row per assembly: ionic residue before and after cleaning by the same method, and what is still to be seen.',
   stage: 'assessment',
   departments: ['production', 'quality'],
   assemblies: { column: 'assembly', one: true },

@@ -12,7 +12,7 @@ export const inspectorCall = recordKind({
   key: 'inspector-call',
   label: 'inspector’s call',
   plural: 'Inspector agreement study',
-  help: 'One row an inspector, joint and round, called without sight of other calls. The reference call is what the joint is known to be.',
+  help: 'One row per inspector, joint and round, called without sight of other calls. The reference call is what the joint is known to be.',
   stage: 'assessment',
   departments: ['quality'],
   assemblies: null,
@@ -24,7 +24,7 @@ export const inspectorCall = recordKind({
     joint: textColumn({ label: 'Joint of the set', maxLength: 40 }),
     round: numberColumn({ label: 'Round', unit: '1', min: 1, max: 20, whole: true }),
     call: choiceColumn({ label: 'Call', options: CALLS }),
-    reference: optionalColumn(choiceColumn({ label: 'Known to be', options: CALLS })),
+    reference: optionalColumn(choiceColumn({ label: 'Reference', options: CALLS })),
   },
   cautions: [],
 })

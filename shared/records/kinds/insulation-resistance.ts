@@ -7,7 +7,7 @@ export const insulationResistance = recordKind({
   key: 'insulation-resistance',
   label: 'insulation resistance reading',
   plural: 'Insulation resistance readings',
-  help: 'One row a pattern and reading: the condition, hours in the chamber, resistance.',
+  help: 'One row per pattern and reading: the condition, hours in the chamber, resistance.',
   stage: 'assessment',
   departments: ['quality'],
   assemblies: null,

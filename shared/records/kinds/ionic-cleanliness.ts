@@ -7,7 +7,7 @@ export const ionicCleanliness = recordKind({
   key: 'ionic-cleanliness',
   label: 'ionic cleanliness test',
   plural: 'Ionic cleanliness tests',
-  help: 'One row an assembly: what the extract holds as sodium chloride, its volume, the board, and how the extract was made.',
+  help: 'One row per assembly: what the extract holds as sodium chloride, its volume, the board, and how the extract was made.',
   stage: 'assessment',
   departments: ['production', 'quality'],
   assemblies: { column: 'assembly', one: true },

@@ -6,7 +6,7 @@ export const leadForming = recordKind({
   key: 'lead-forming',
   label: 'lead forming check',
   plural: 'Lead forming checks',
-  help: 'One row a check: the part, its lead, the bend as measured and what the lead looks like.',
+  help: 'One row per check: the part, its lead, the bend as measured and what the lead looks like.',
   stage: 'control',
   departments: ['production'],
   assemblies: null,

@@ -6,7 +6,7 @@ export const lifeTest = recordKind({
   key: 'life-test',
   label: 'life test specimen',
   plural: 'Life tests',
-  help: 'One row a specimen: joints on it, how long it ran, whether a joint failed then. Still running counts as not failed.',
+  help: 'One row per specimen: joints on it, how long it ran, whether a joint failed then. Still running counts as not failed.',
   stage: 'assessment',
   departments: ['quality'],
   assemblies: null,

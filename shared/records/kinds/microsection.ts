@@ -6,7 +6,7 @@ export const microsection = recordKind({
   key: 'microsection',
   label: 'microsection',
   plural: 'Microsections',
-  help: 'One row a joint cut and polished: the assembly is spent.',
+  help: 'One row per joint cut and polished: the assembly is spent.',
   stage: 'assessment',
   departments: ['quality'],
   assemblies: { column: 'assembly', one: true },

@@ -5,8 +5,8 @@ import { recordKind } from '@/shared/records/record-kind'
 export const COST_CLASSES = [
   { value: 'prevention', label: 'Prevention', ofFailure: false },
   { value: 'appraisal', label: 'Appraisal', ofFailure: false },
-  { value: 'internal-failure', label: 'Failure found here', ofFailure: true },
-  { value: 'external-failure', label: 'Failure found in service', ofFailure: true },
+  { value: 'internal-failure', label: 'Internal failure', ofFailure: true },
+  { value: 'external-failure', label: 'External failure', ofFailure: true },
 ] as const
 
 /** Money spent on preventing, finding or mending defects. */
@@ -14,7 +14,7 @@ export const qualityCost = recordKind({
   key: 'quality-cost',
   label: 'quality cost',
   plural: 'Quality costs',
-  help: 'One row a sum: what for, in which class. Rework and returns with a cost are added from their own records; do not enter them twice.',
+  help: 'One row per sum: what for, in which class. Rework and returns with a cost are added from their own records; do not enter them twice.',
   stage: 'assessment',
   departments: ['production', 'quality', 'design'],
   assemblies: null,

@@ -7,7 +7,7 @@ export const rework = recordKind({
   key: 'rework',
   label: 'rework',
   plural: 'Rework',
-  help: 'One row a joint and time it was worked on: why, how often it was heated, how long it took.',
+  help: 'One row per joint and time it was worked on: why, how often it was heated, how long it took.',
   stage: 'assessment',
   departments: ['production'],
   assemblies: { column: 'assembly', one: true },

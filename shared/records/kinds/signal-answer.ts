@@ -7,7 +7,7 @@ export const signalAnswer = recordKind({
   key: 'signal-answer',
   label: 'answer to a chart signal',
   plural: 'Answers to chart signals',
-  help: 'One row a signal answered: the log, the rule and the reading that completed the pattern, the cause found and what was done.',
+  help: 'One row per signal answered: the log, the rule and the reading that completed the pattern, the cause found and what was done.',
   stage: 'control',
   departments: ['production', 'quality'],
   assemblies: null,

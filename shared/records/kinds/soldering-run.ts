@@ -7,7 +7,7 @@ export const solderingRun = recordKind({
   key: 'soldering-run',
   label: 'soldering run',
   plural: 'Soldering runs',
-  help: 'One row a day, worker and process: how many assemblies, which, and the lots that went into them.',
+  help: 'One row per day, worker and process: how many assemblies, which, and the lots that went into them.',
   stage: 'control',
   departments: ['production'],
   assemblies: { column: 'serials', one: false },

@@ -32,7 +32,7 @@ export const fieldReturnsAgainstBudget = rule({
     const hours = exposures.reduce((sum, { boards, hoursEach }) => sum + boards * hoursEach, 0)
     if (!(hours > 0))
       return returns.length === 0
-        ? notApplicable('Nothing serves yet: no service exposure is recorded.')
+        ? notApplicable('No boards in service yet: no service exposure is recorded.')
         : undetermined(
             `${returns.length} boards came back, but no service exposure is recorded to hold them against: record boards in service and their hours.`,
             ['boards in service, and their hours'],

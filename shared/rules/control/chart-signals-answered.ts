@@ -1,3 +1,4 @@
+import { minuteOf } from '@/shared/quantity/minute-of'
 import { formatNumber } from '@/shared/quantity/format'
 import { chartPhases, chartRules, processCharts } from '@/shared/plan/parameters/control-charts'
 import { fluxControlMethod } from '@/shared/plan/parameters/control-flux'
@@ -180,7 +181,7 @@ function judgeLog(
           first: first.chartRule,
           on: first.readingAt,
         },
-        found: `${open.length} unanswered, the first ${first.chartRule} on ${first.readingAt} (${first.says}).`,
+        found: `${open.length} unanswered, the first: ${first.says}, ${minuteOf(first.readingAt)}.`,
         remedy: { says: remedyFor(log, first) },
       }
     : {
@@ -192,5 +193,5 @@ function judgeLog(
   return { chart, part, drawn: true, readings: length, signals: signals.length, unanswered: open.length }
 }
 
-const remedyFor = ({ code }: Log, { chartRule, readingAt }: LogSignal): string =>
-  `Answer ${chartRule} of ${readingAt} on log ${code}: what changed then, and what was done about it and about the boards soldered meanwhile.`
+const remedyFor = ({ code }: Log, { says, readingAt }: LogSignal): string =>
+  `Answer the signal on log ${code} of ${minuteOf(readingAt)} (${says}): what changed then, and what was done about it and about the boards soldered meanwhile.`

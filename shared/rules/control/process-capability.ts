@@ -137,7 +137,7 @@ function partOf(
       measured,
       verdict: 'undetermined',
       found: `the log is unstable (${signals} ${signals === 1 ? 'signal' : 'signals'} by ${RUN_RULE_SETS[charting.rules].asked.map(({ id }) => id).join(', ')}; ${formatNumber(falseSignalsExpected(charting.rules, readings), 2)} false ones are to be expected of as many readings), so its capability promises nothing. ${found}`,
-      remedy: { says: 'Find and remove the causes of the signals, then take readings anew.' },
+      remedy: { says: 'Find and remove the causes of the signals, then take readings again.' },
     }
   const tighter = indices.reduce((one, other) => (other.lowerBound < one.lowerBound ? other : one))
   const margin = marginOf(tighter.lowerBound, least)

@@ -43,10 +43,10 @@ describe('a margin bar', () => {
   })
 })
 
-describe('the room in words', () => {
+describe('a margin in words', () => {
   test.each([
-    [atMost, '0.07 mm inside'],
-    [atLeast, '0.8 µm outside'],
+    [atMost, 'margin +0.07 mm'],
+    [atLeast, 'under by 0.8 µm'],
     [{ ...atMost, found: 0.25 }, 'on the limit'],
     [{ ...atMost, found: Number.NaN }, 'not known'],
   ] as const)('%o says %s', (margin, words) => {

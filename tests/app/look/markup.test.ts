@@ -174,11 +174,11 @@ describe('drawings', () => {
       createElement(FourStages, {
         title: 'Stages',
         stages: [
-          { name: 'Control', counts: { short: 2, open: 12 }, gate: 'blocked', gateSays: '14 in the way' },
+          { name: 'Control', counts: { short: 2, open: 12 }, gate: 'blocked', gateSays: '14 outstanding' },
         ],
       }),
     )
-    expect(markup).toContain('Control: 2 short, 12 open; gate blocked, 14 in the way.')
-    expect(text(markup)).toContain('14 in the way')
+    expect(markup).toContain('Control: 2 short, 12 open; gate blocked, 14 outstanding.')
+    expect(text(markup)).toContain('14 outstanding')
   })
 })

@@ -62,7 +62,7 @@ describe('signals answered', () => {
     const logs = [bathLog(JUMP)]
     const finding = judged(logs)
     expect(finding.verdict).toBe('fails')
-    expect(finding.remedy?.says).toContain('2026-02-10T08:00:00Z')
+    expect(finding.remedy?.says).toContain('2026-02-10 08:00')
     const own = { chartRule: 'western-electric-1', readingAt: '2026-02-10T08:00:00.000Z' }
     const with_ = (over: object) =>
       judged(logs, { records: { 'signal-answer': [answer({ ...own, ...over })] } })

@@ -28,7 +28,7 @@ const stated = (over: Partial<Requirement>): Requirement => ({
 const words = (...requirements: Requirement[]) => rulingInWords(rulingOn(gap, requirements))
 
 describe('why a layer rules', () => {
-  test('the default alone', () => expect(words()).toBe('Nothing but the default is stated: The default.'))
+  test('the default alone', () => expect(words()).toBe('Default: The default.'))
   test('the strictest of several', () => {
     expect(words(stated({}), stated({ document: 'WN 3', authority: 'company', value: 0.55 }))).toBe(
       'CS-1, 0.6 mm, rules because it is the strictest (largest) of 3 layers.',

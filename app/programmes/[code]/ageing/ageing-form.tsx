@@ -35,7 +35,7 @@ export function AgeingForm({ code, given, specified, problems }: AgeingFormProps
       />
       <NumberField
         name="months"
-        label="To be stood for"
+        label="Storage time to cover"
         unit="months"
         defaultValue={given['months'] ?? formatNumber(specified.months || 12)}
         error={problems['months']}

@@ -72,7 +72,7 @@ export function AgeingsShown({ view, question }: { view: ProgrammeView; question
       </Section>
       <Section heading="Ageing by ageing">
         <RuledTable
-          caption="What each ageing stands for"
+          caption="Equivalent storage of each ageing"
           captionHidden
           rows={shown}
           rowKey={({ method }) => method.label}

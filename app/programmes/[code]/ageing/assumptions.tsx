@@ -9,7 +9,7 @@ import { formatQuantity } from '@/shared/quantity/format'
 /** What has to be believed before a month is read off, and where it comes from. */
 export function Assumptions() {
   return (
-    <Section heading="What has to be believed for it">
+    <Section heading="Model assumptions">
       <Working
         lines={[
           {

@@ -13,7 +13,7 @@ interface AgeingPageProps {
 }
 
 export async function generateMetadata({ params }: AgeingPageProps) {
-  return { title: `What ageing stands for, ${decodeURIComponent((await params).code)} – Liquidus` }
+  return { title: `Ageing equivalence, ${decodeURIComponent((await params).code)} – Liquidus` }
 }
 
 /** Every artificial ageing against the store: months by each published set of constants, and why steam has none. */
@@ -34,9 +34,9 @@ export default async function AgeingPage({ params, searchParams }: AgeingPagePro
       at={lotsAddress(code)}
       place={[
         { text: 'Lots', href: lotsAddress(code) },
-        { text: 'What ageing stands for', href: ageingAddress(code) },
+        { text: 'Ageing equivalence', href: ageingAddress(code) },
       ]}
-      title="What ageing stands for"
+      title="Ageing equivalence"
       supplement="An hour of ageing in months of store, as far as anybody can say"
     >
       {(view) => {

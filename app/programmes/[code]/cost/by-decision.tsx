@@ -50,7 +50,7 @@ export function ByDecision({ costs, code }: { costs: Costs; code: string }) {
               ),
             },
             { label: 'On', set: 'shrink', cell: ({ on }) => <Day at={on} /> },
-            { label: 'A board', set: 'number', cell: ({ perBoard }) => formatNumber(perBoard) },
+            { label: 'Per board', set: 'number', cell: ({ perBoard }) => formatNumber(perBoard) },
             { label: 'Once', set: 'number', cell: ({ once }) => formatNumber(once) },
             { label: 'Cost so far', set: 'number', cell: ({ costSoFar }) => formatNumber(costSoFar) },
             { label: 'Saved so far', cell: (decision) => <Saved decision={decision} /> },

@@ -38,7 +38,7 @@ export default async function CostPage({ params }: CostPageProps) {
         },
         { label: 'Boards made', value: costs.boards },
         {
-          label: 'A board',
+          label: 'Per board',
           value: costs.boards > 0 ? formatNumber(costs.summary.total / costs.boards) : 'none made yet',
         },
       ]}

@@ -29,7 +29,7 @@ export function WhenCheaper({
   ].filter(Boolean)
   return (
     <Section
-      heading="When a change would have been cheaper"
+      heading="Cost of a late change"
       lead={`One joint changed on every board there is: a rework for each at hand, a repair for each that serves. ${assumed.length > 0 ? `Taken: ${assumed.join(', ')}.` : ''} New approvals, scrapped parts and tests done again are not counted: it is the least it would cost.`}
     >
       {steps.length < 2 || !steps.some(({ cost }) => cost > 0) ? (
@@ -71,7 +71,7 @@ export function WhenCheaper({
                 cell: ({ change }) => (change ? formatNumber(change.cost) : 'not known'),
               },
               {
-                label: 'Today it would be dearer by',
+                label: 'Extra cost today',
                 set: 'number',
                 cell: ({ change }) =>
                   change && today ? formatNumber(today.cost - change.cost) : 'not known',

@@ -32,7 +32,7 @@ export function DefectChartForm({ shown, asked }: { shown: DefectChartChoice; as
             defaultValue={asked.to || shown.baseline?.to}
             optional
           />
-          <Button type="submit">Draw it so</Button>
+          <Button type="submit">Redraw the chart</Button>
         </div>
       </form>
     </Disclosure>

@@ -41,10 +41,10 @@ export function DefectPlot({ chart: key, found: { samples, chart }, signals }: D
 /** What the picture and its numbers leave out, and why. */
 const notesOf = (samples: readonly DefectSample[], { rulesSetAside }: JudgedChart): string[] => [
   ...(rulesSetAside.length > 0
-    ? [`${rulesSetAside.length} run rules are not run here. ${rulesSetAside[0]!.because}`]
+    ? [`${rulesSetAside.length} run rules switched off: ${rulesSetAside[0]!.because}`]
     : []),
   ...(samples.length > MOST_ROWS
-    ? [`The numbers list samples with a defect or a signal, the newest ${MOST_ROWS} at most.`]
+    ? [`The data table lists samples with a defect or a signal, the newest ${MOST_ROWS} at most.`]
     : []),
 ]
 

@@ -10,7 +10,7 @@ interface DefectChartsPageProps {
 }
 
 export async function generateMetadata({ params }: DefectChartsPageProps) {
-  return { title: `Charts of defects, ${decodeURIComponent((await params).code)} – Liquidus` }
+  return { title: `Defect control charts, ${decodeURIComponent((await params).code)} – Liquidus` }
 }
 
 /** What inspections find, in the order they find it, against its own level. */
@@ -24,8 +24,8 @@ export default async function DefectChartsPage({ params, searchParams }: DefectC
       visit={visit}
       code={code}
       at={inspectionsAddress(code)}
-      place={[{ text: 'Inspections', href: inspectionsAddress(code) }, { text: 'Charts of defects' }]}
-      title="Charts of defects"
+      place={[{ text: 'Inspections', href: inspectionsAddress(code) }, { text: 'Defect control charts' }]}
+      title="Defect control charts"
       supplement="Whether soldering still makes as few defects as it did"
       cells={[{ label: 'Inspections', value: visit.view.state.facts.records.inspections.length }]}
     >

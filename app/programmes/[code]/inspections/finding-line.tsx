@@ -9,7 +9,7 @@ export function FindingLine({ finding }: { finding: Finding | undefined }) {
       <p className="verdict-line">
         <VerdictMark verdict={finding.verdict} size={28} /> {finding.found}
       </p>
-      <p className="field-hint">Asked: {finding.limit}</p>
+      <p className="field-hint">Requirement: {finding.limit}</p>
     </div>
   )
 }

@@ -30,7 +30,7 @@ export function WhereTheyLie({ view, facts }: { view: ProgrammeView; facts: Defe
   if (facts.record.defective === 0) return null
   return (
     <Section
-      heading="Where they lie"
+      heading="Defect locations"
       aside={finding && <a href={findingAddress(view.code, finding.rule)}>Working of the direction test</a>}
     >
       {places && finding ? (

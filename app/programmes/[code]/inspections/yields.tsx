@@ -15,7 +15,7 @@ export function Yields({ view, facts: { tests } }: { view: ProgrammeView; facts:
   const percent = (share: number) => formatQuantity(share * 100, '%', 4)
   return (
     <Section
-      heading="Yield at the first attempt"
+      heading="First-pass yield"
       lead={`Rolled over ${steps.length === 1 ? 'the one step' : 'both steps'}: ${percent(rolled)} pass without any rework, if the steps fail independently.`}
       aside={<a href={findingAddress(view.code, 'first-pass-yield')}>Electrical yield against its limit</a>}
     >

@@ -37,7 +37,7 @@ export default async function LogsPage({ params }: LogsPageProps) {
         <>
           <p className="form-actions">
             <ButtonLink href={storageAddress(view.code)}>Storage clock of the lots</ButtonLink>
-            <ButtonLink href={defectChartsAddress(view.code)}>Charts of defects</ButtonLink>
+            <ButtonLink href={defectChartsAddress(view.code)}>Defect control charts</ButtonLink>
           </p>
           {logs.length > 0 ? (
             <LogTable view={view} logs={logs} />

@@ -1,3 +1,4 @@
+import { dispositionInWords } from '@/shared/records/lot-identity'
 import { lotAddress } from '@/app/addresses'
 import { Day } from '@/app/ui/date'
 import { RuledTable } from '@/app/ui/ruled-table'
@@ -31,7 +32,7 @@ export function LotTable({ view, lots }: { view: ProgrammeView; lots: readonly L
         { label: 'Received', set: 'shrink', cell: ({ receivedOn }) => <Day at={receivedOn} /> },
         { label: 'Tests', cell: ({ tests }) => testsInWords(tests) },
         { label: 'Findings', set: 'shrink', cell: (lot) => <Verdict view={view} lot={lot} /> },
-        { label: 'Disposition', set: 'shrink', cell: ({ disposition }) => disposition?.verdict ?? 'waits' },
+        { label: 'Disposition', set: 'shrink', cell: dispositionInWords },
       ]}
     />
   )

@@ -39,7 +39,7 @@ export default async function LotsPage({ params }: LotsPageProps) {
       supplement="What is bought in, shown to meet the specification before it is soldered"
       cells={[
         { label: 'Lots', value: lots.length },
-        { label: 'Not yet disposed of', value: lots.filter(({ disposition }) => !disposition).length },
+        { label: 'Awaiting disposition', value: lots.filter(({ disposition }) => !disposition).length },
       ]}
     >
       {(view) => {
@@ -50,7 +50,7 @@ export default async function LotsPage({ params }: LotsPageProps) {
               {may && <ButtonLink href="#receive">Receive a lot</ButtonLink>}
               <ButtonLink href={samplingAddress(code)}>Plan a sample</ButtonLink>
               <ButtonLink href={storageAddress(code)}>Storage clock</ButtonLink>
-              <ButtonLink href={ageingAddress(code)}>What ageing stands for</ButtonLink>
+              <ButtonLink href={ageingAddress(code)}>Ageing equivalence</ButtonLink>
               <ButtonLink href={gaugesAddress(code)}>Instruments in use</ButtonLink>
               <ButtonLink href={assembliesAddress(code)}>Find an assembly</ButtonLink>
             </p>

@@ -44,7 +44,7 @@ export default async function OptionsPage({ params }: OptionsPageProps) {
             {!refused && (
               <p>
                 <ButtonLink href={newOptionAddress(view.code)} kind="primary">
-                  Lay alternatives side by side
+                  Compare options
                 </ButtonLink>
               </p>
             )}

@@ -43,7 +43,7 @@ export default async function MembersPage({ params }: MembersPageProps) {
             heading="Who may do what"
             lead="Beside this table, nobody approves alone what they wrote themselves, and a gate’s quality signatory asked for no concession in its stage."
           >
-            <Disclosure summary="Every deed, and who may do it">
+            <Disclosure summary="Full permissions table">
               <RightsTable />
             </Disclosure>
           </Section>

@@ -31,9 +31,7 @@ export function ItemPrinted({ view, state }: { view: ProgrammeView; state: ItemS
         </p>
       )}
       {definition.cautions.map((caution) => (
-        <Caution key={caution} hazard="this work can hurt">
-          {caution}
-        </Caution>
+        <Caution key={caution}>{caution}</Caution>
       ))}
       <ValuesPrinted view={view} parameters={definition.parameters} />
       {findings.map(({ rule, finding }) => (

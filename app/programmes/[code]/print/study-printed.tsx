@@ -80,7 +80,7 @@ function RestsOn({ view, study: { itemKey, alternatives } }: { view: ProgrammeVi
           cell: ({ answer, answeredByName, to }) =>
             `${answerInWords(answer)}. ${answer.comment} (${answeredByName}, ${DEPARTMENT_NAMES[to].toLowerCase()})`,
         },
-        { label: 'Rested on by', set: 'shrink', cell: ({ restedOnBy }) => restedOnBy.join(', ') || 'none' },
+        { label: 'Cited by', set: 'shrink', cell: ({ restedOnBy }) => restedOnBy.join(', ') || 'none' },
       ]}
     />
   )

@@ -46,7 +46,7 @@ export function InService({ view, known }: { view: ProgrammeView; known: Known }
           />
         </>
       ) : (
-        <Empty title="Nothing serves yet">
+        <Empty title="No boards in service yet">
           <a href={recordKindAddress(code, 'field-exposure')}>Record boards in service</a> and their hours,
           month by month: returns are counted against them.
         </Empty>

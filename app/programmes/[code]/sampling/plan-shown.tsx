@@ -60,7 +60,7 @@ export function PlanShown({ question, confidence }: { question: PlanQuestion; co
           ]}
         />
       </Section>
-      <Section heading="What passes">
+      <Section heading="Operating characteristic">
         <div className="picture-row">
           <OperatingCurve
             title="Operating curve"
@@ -90,7 +90,7 @@ export function PlanShown({ question, confidence }: { question: PlanQuestion; co
             <XyLines
               title="Average outgoing quality"
               description="Bad pieces that leave against bad pieces that come in, when rejected lots are inspected whole."
-              across={{ label: 'Bad coming in', unit: '%' }}
+              across={{ label: 'Incoming nonconforming', unit: '%' }}
               up={{ label: 'Bad leaving', unit: '%' }}
               upright={{
                 x: worst.fractionBad * 100,

@@ -9,7 +9,7 @@ import { SHOWN, SHOWN_TEXT, type SheetFilter } from './sheet-filter'
 export function FilterForm({ code, filter }: { code: string; filter: SheetFilter }) {
   const narrowed = filter.stage || filter.department || filter.shown !== 'everything'
   return (
-    <form action={specificationAddress(code)} className="form-row sheet-filter" aria-label="Narrow the sheet">
+    <form action={specificationAddress(code)} className="form-row sheet-filter" aria-label="Filter the sheet">
       <ChoiceField
         name="stage"
         label="Stage"
@@ -35,7 +35,7 @@ export function FilterForm({ code, filter }: { code: string; filter: SheetFilter
         choices={SHOWN.map((value) => ({ value, text: SHOWN_TEXT[value] }))}
       />
       <div className="form-actions">
-        <Button type="submit">Narrow</Button>
+        <Button type="submit">Filter</Button>
         {narrowed && <a href={specificationAddress(code)}>Show everything</a>}
       </div>
     </form>

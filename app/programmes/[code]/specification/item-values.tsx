@@ -46,7 +46,7 @@ function ValueRow({ view, item, parameter }: { view: ProgrammeView; item: string
     <div className={`value value-${rows > 0 ? 'table' : 'field'}`}>
       <h4>
         <a href={parameterAddress(view.code, parameter.key)}>{parameter.label}</a>
-        {!revision && mayStayEmpty(parameter) && <span className="field-optional"> (may stay empty)</span>}
+        {!revision && mayStayEmpty(parameter) && <span className="field-optional"> (optional)</span>}
       </h4>
       <div className="value-now">
         {rows > ROWS_IN_SIGHT ? <Disclosure summary={`${rows} rows`}>{value}</Disclosure> : value}

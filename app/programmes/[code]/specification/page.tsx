@@ -52,7 +52,7 @@ function cellsOf({ state }: ProgrammeView) {
   const relaxed = ALL_LIMITS.filter((limit) => rulingOn(limit, state.facts.requirements).relaxed)
   return [
     { label: 'Specified', value: `${parameters.length - empty.length} of ${parameters.length}` },
-    { label: 'Still wanted', value: empty.filter((parameter) => !mayStayEmpty(parameter)).length },
+    { label: 'Still to specify', value: empty.filter((parameter) => !mayStayEmpty(parameter)).length },
     { label: 'Requirements stated', value: state.facts.requirements.length },
     { label: 'Limits looser than the default', value: relaxed.length },
   ]

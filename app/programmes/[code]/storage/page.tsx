@@ -33,7 +33,7 @@ export default async function StoragePage({ params }: StoragePageProps) {
         clocks
           ? [
               { label: 'In store', value: clocks.length },
-              { label: 'Past their day', value: count((days) => days !== undefined && days < 0) },
+              { label: 'Expired', value: count((days) => days !== undefined && days < 0) },
               { label: 'Never tested', value: count((days) => days === undefined) },
             ]
           : []

@@ -37,8 +37,8 @@ export function StorageClocks({ view, clocks }: StorageClocksProps) {
       lead={
         <>
           The earlier of the end of their time in store and of what the newest solderability test stands for:{' '}
-          {formatQuantity(tested.value, 'days')} ({namedRuling(tested)}). A test anew moves the second, never
-          the first. <a href={findingAddress(view.code, storageClockRule.id)}>What was soldered, and when</a>
+          {formatQuantity(tested.value, 'days')} ({namedRuling(tested)}). A retest moves the second, never the
+          first. <a href={findingAddress(view.code, storageClockRule.id)}>What was soldered, and when</a>
         </>
       }
     >
@@ -89,8 +89,8 @@ const SOON_DAYS = 30
 const TO_DO: Readonly<Record<ClockState, string | undefined>> = {
   'never tested': 'test its solderability before it is soldered',
   'failed its newest test': 'reject it, or have it refinished and tested anew',
-  'test too old': 'test a sample anew before more of it is soldered',
-  'past its time in store': 'solder no more of it without a concession that names it',
+  'test too old': 'retest before use',
+  'past its time in store': 'do not use without a concession',
   'in time': undefined,
 }
 

@@ -54,7 +54,7 @@ function What({ entry: { command, payload, code } }: { entry: EntryShown }) {
         {told && <>: {code ? <a href={placeAddress(code, told.leads)}>{told.subject}</a> : told.subject}</>}
       </p>
       {says && <p className="entry-says">{says}</p>}
-      <Disclosure summary="All that was recorded" open={!told} printed={false}>
+      <Disclosure summary="Full entry" open={!told} printed={false}>
         <EntryText payload={payload} />
       </Disclosure>
     </div>

@@ -39,7 +39,7 @@ export function AnswerForm(props: FormsProps) {
             { value: 'yes', text: 'Yes' },
             { value: 'with changes', text: 'With changes' },
             { value: 'no', text: 'No' },
-            { value: 'not asked', text: 'That is not the question' },
+            { value: 'not asked', text: 'Not applicable' },
           ]}
         />
         <NumberBox
@@ -53,7 +53,7 @@ export function AnswerForm(props: FormsProps) {
           label="The money is for"
           optional={action.kind !== 'cost'}
           choices={[
-            { value: '', text: 'no money named' },
+            { value: '', text: 'no cost' },
             { value: 'board', text: 'each board' },
             { value: 'lot', text: 'each lot' },
             { value: 'once', text: 'once' },

@@ -7,7 +7,7 @@ import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { ValueOf } from '@/shared/plan/parameter'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import type { AssemblyLife } from '@/shared/records/assembly-life'
-import { kindAndPart } from '@/shared/records/lot-identity'
+import { kindAndPart, dispositionInWords } from '@/shared/records/lot-identity'
 import { tracedParts } from '@/shared/rules/evaluation/lots-traced'
 import { partsOfLot, verdictOfLot } from '../../lots/lot-parts'
 
@@ -48,7 +48,7 @@ export function LotsInIt({ view, life }: { view: ProgrammeView; life: AssemblyLi
             {
               label: 'Disposition',
               set: 'shrink',
-              cell: ({ disposition }) => disposition?.verdict ?? 'waits',
+              cell: dispositionInWords,
             },
             { label: 'Also in', set: 'number', cell: ({ usedIn }) => otherAssemblies(usedIn.length - 1) },
           ]}

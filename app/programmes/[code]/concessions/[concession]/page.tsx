@@ -58,7 +58,7 @@ export default async function ConcessionPage({ params }: ConcessionPageProps) {
           {standing === 'no longer about this finding' && (
             <Notice kind="warning" title="The finding has changed">
               What was asked for is not what is found today: another number, or another part. It lets nothing
-              pass; ask anew if the finding still fails.
+              pass; ask again if the finding still fails.
             </Notice>
           )}
           {finding && (

@@ -28,7 +28,7 @@ export function Inputs({ view, rule }: { view: ProgrammeView; rule: AnyRule }) {
         >
           <h3>
             <a href={placeOfInput(view.code, read)}>{read.label}</a>
-            {!needed && <span className="field-optional"> (judged without it too)</span>}
+            {!needed && <span className="field-optional"> (optional)</span>}
           </h3>
           <div className="value-now">
             <InputValue view={view} read={read} />

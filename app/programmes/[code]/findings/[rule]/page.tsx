@@ -49,7 +49,7 @@ export default async function FindingPage({ params }: FindingPageProps) {
             <WhereDrawn code={view.code} rule={id} />
           </FindingSheet>
           <Section
-            heading="Why: what it was judged on"
+            heading="Inputs to this check"
             lead="Every input the rule declares, as it stands, with who set it and on what grounds."
           >
             <Inputs view={view} rule={rule} />

@@ -1,3 +1,4 @@
+import { dispositionInWords } from '@/shared/records/lot-identity'
 import type { ReactNode } from 'react'
 import { inspectionAddress, logAddress, lotAddress } from '@/app/addresses'
 import { Day } from '@/app/ui/date'
@@ -85,7 +86,7 @@ function LotRead({ code, lot }: { code: string; lot: Lot }) {
           {methodName(test.method)} by {test.testedBy}, <Day at={test.testedOn} />
         </span>
       ))}
-      {lot.disposition && `; ${lot.disposition.verdict} by ${lot.disposition.by}`}
+      {lot.disposition && `; ${dispositionInWords(lot)} by ${lot.disposition.by}`}
     </>
   )
 }

@@ -15,19 +15,19 @@ interface BlockersProps {
 export function Blockers({ code, gate, items }: BlockersProps) {
   if (gate.blockers.length === 0) {
     return (
-      <Notice kind="success" title="Nothing is in the way">
+      <Notice kind="success" title="Nothing outstanding">
         Every item of the stage is approved or set aside.
       </Notice>
     )
   }
   return (
     <Section
-      heading="What is in the way"
+      heading="Outstanding before this gate"
       lead="The gate opens only when this list is empty and the three departments have signed."
     >
       <div className="gate-blockers">
         <RuledTable
-          caption="What is in the way of the gate"
+          caption="Outstanding before this gate"
           captionHidden
           groups={blockersInWords(code, gate, items)}
           rowKey={({ says }, position) => `${says} ${position}`}

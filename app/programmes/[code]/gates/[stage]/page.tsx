@@ -34,7 +34,7 @@ export default async function GatePage({ params }: GatePageProps) {
         gate
           ? [
               { label: 'Standing', value: <GateMark standing={gate.standing} /> },
-              { label: 'Stage as it stands', value: <Digest value={gate.digest} length={16} /> },
+              { label: 'Content hash', value: <Digest value={gate.digest} length={16} /> },
             ]
           : []
       }

@@ -29,7 +29,7 @@ export function Disputed({ disputed, inspectors }: DisputedProps) {
             )
           },
         })),
-        { label: 'Known to be', cell: ({ known }) => known ?? 'not said' },
+        { label: 'Reference', cell: ({ known }) => known ?? 'not said' },
       ]}
     />
   )

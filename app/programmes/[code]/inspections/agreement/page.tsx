@@ -62,7 +62,7 @@ export default async function AgreementPage({ params }: AgreementPageProps) {
               >
                 <p>
                   <ButtonLink kind="primary" href={blindCallAddress(view.code)}>
-                    Call a set blind
+                    Start a blind appraisal
                   </ButtonLink>
                 </p>
                 <PasteCalls view={view} />

@@ -157,8 +157,8 @@ function DefectRow({ row, at, fields, counted, onFocus, onChange, onTakeOut }: D
         )
       })}
       {onTakeOut && (
-        <Button kind="plain" aria-label={`Take out defect ${at + 1}`} onClick={onTakeOut}>
-          Take out
+        <Button kind="plain" aria-label={`Remove defect ${at + 1}`} onClick={onTakeOut}>
+          Remove
         </Button>
       )}
     </div>

@@ -27,7 +27,7 @@ export default async function BenchPage({ params, searchParams }: BenchPageProps
       at={inspectionsAddress(code)}
       place={[{ text: 'Inspections', href: inspectionsAddress(code) }, { text: 'At the bench' }]}
       title="At the bench"
-      supplement="One assembly after another: what was said of the last stands again"
+      supplement="One assembly after another: details are kept for the next board"
       cells={[{ label: 'Looked at so far', value: inspections.length }]}
     >
       {(view) => {

@@ -1,3 +1,4 @@
+import { dispositionInWords } from '@/shared/records/lot-identity'
 import { logAddress, lotAddress } from '@/app/addresses'
 import { Day } from '@/app/ui/date'
 import { Empty } from '@/app/ui/empty'
@@ -12,7 +13,7 @@ import { methodName } from '@/shared/methods/test-methods'
 export function RestsOnIt({ view, uses }: { view: ProgrammeView; uses: InstrumentUses | undefined }) {
   const { tests = [], logs = [] } = uses ?? {}
   return (
-    <Section heading="What rests on it">
+    <Section heading="Where it was used">
       {tests.length + logs.length === 0 && <Empty title="No test or log of this programme names it" />}
       {tests.length > 0 && (
         <RuledTable
@@ -28,7 +29,7 @@ export function RestsOnIt({ view, uses }: { view: ProgrammeView; uses: Instrumen
             { label: 'Test', cell: ({ test }) => methodName(test.method) },
             { label: 'Made on', set: 'shrink', cell: ({ test }) => <Day at={test.testedOn} /> },
             { label: 'That day', cell: ({ standing }) => <ThatDay standing={standing} /> },
-            { label: 'Lot was', set: 'shrink', cell: ({ lot }) => lot.disposition?.verdict ?? 'waits' },
+            { label: 'Lot was', set: 'shrink', cell: ({ lot }) => dispositionInWords(lot) },
           ]}
         />
       )}

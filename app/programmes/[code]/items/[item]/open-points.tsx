@@ -28,7 +28,7 @@ interface Said {
   readonly text?: (state: ItemState) => string
 }
 
-const SHORT = 'Still short of'
+const SHORT = 'Outstanding before approval'
 const SAID: Readonly<Record<Standing, Said>> = {
   open: { kind: 'info', title: SHORT },
   short: { kind: 'info', title: SHORT },
@@ -36,7 +36,7 @@ const SAID: Readonly<Record<Standing, Said>> = {
   ready: { kind: 'info', title: 'Ready to approve' },
   approved: {
     kind: 'success',
-    title: 'Settled',
+    title: 'Approved, nothing outstanding',
     text: () => 'Nothing is missing, and every department has approved it as it stands.',
   },
   'set aside': { kind: 'info', title: 'Set aside', text: ({ item }) => item.setAside?.reason ?? '' },

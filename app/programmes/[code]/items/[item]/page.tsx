@@ -58,7 +58,7 @@ export default async function ItemPage({ params, searchParams }: ItemPageProps) 
         { label: 'Stage', value: STAGE_NAMES[definition.stage] },
         { label: 'Owner', value: DEPARTMENT_NAMES[definition.owner] },
         { label: 'Standing', value: <StandingMark standing={state.standing} /> },
-        { label: 'As it stands', value: <Digest value={state.digest} length={12} /> },
+        { label: 'Content hash', value: <Digest value={state.digest} length={12} /> },
       ]}
     >
       {(view) => (
@@ -66,9 +66,7 @@ export default async function ItemPage({ params, searchParams }: ItemPageProps) 
           <OnThisSheet parts={partsOf(state)} />
           <OpenPoints code={view.code} state={state} />
           {state.item.definition.cautions.map((caution) => (
-            <Caution key={caution} hazard="this work can hurt">
-              {caution}
-            </Caution>
+            <Caution key={caution}>{caution}</Caution>
           ))}
           <Values view={view} state={state} asked={asking} />
           <Findings view={view} state={state} />

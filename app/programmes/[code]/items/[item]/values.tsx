@@ -49,7 +49,7 @@ function Value({ view, state, asked, parameter, facts }: ValueProps) {
     <div id={key} className={`value value-${shape.kind}`}>
       <h3>
         <a href={parameterAddress(view.code, key)}>{label}</a>
-        {!revision && mayStayEmpty(parameter) && <span className="field-optional"> (may stay empty)</span>}
+        {!revision && mayStayEmpty(parameter) && <span className="field-optional"> (optional)</span>}
       </h3>
       <div className="value-now">
         <ParameterValue parameter={parameter} value={revision?.value} />

@@ -28,7 +28,7 @@ export function LessonForm({ view, source, change }: LessonFormProps) {
     >
       <ChoiceBox
         name="source"
-        label="What taught it"
+        label="Source"
         defaultValue={source}
         choices={[{ value: '', text: 'Choose' }, ...sourceChoices(view)]}
         required

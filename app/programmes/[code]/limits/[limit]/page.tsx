@@ -65,7 +65,7 @@ export default async function LimitPage({ params }: LimitPageProps) {
             <Section heading="Layers" lead={rulingInWords(ruling)}>
               <Layers limit={limit} ruling={ruling} />
             </Section>
-            <Section heading="What hangs on it">
+            <Section heading="Affected if this changes">
               <Dependents
                 view={view}
                 rules={rulesReading(limit.key)}
@@ -77,7 +77,7 @@ export default async function LimitPage({ params }: LimitPageProps) {
                 <Stated programme={code} limit={limit} stated={stated} mayWithdraw={mayWithdraw} />
               </Section>
             )}
-            <Section heading="State a requirement">
+            <Section heading="Add a requirement">
               {refused ? (
                 <p className="field-hint">{refused}</p>
               ) : (

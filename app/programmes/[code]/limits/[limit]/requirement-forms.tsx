@@ -14,7 +14,7 @@ export function StateForm({ programme, limit }: { programme: string; limit: Limi
       action={stateRequirement}
       formKey={randomUUID()}
       hidden={{ programme, limit: limit.key }}
-      label="State a requirement"
+      label="Add a requirement"
       className="form-narrow"
     >
       <ChoiceBox

@@ -67,7 +67,7 @@ export function BathTrend({ code, log, facts, metal }: BathTrendProps) {
           { label: 'At most', set: 'number', cell: ({ limitPct }) => formatQuantity(limitPct, '%') },
           { label: 'Now', cell: ({ verdict }) => (verdict ? <VerdictMark verdict={verdict} /> : '–') },
           {
-            label: 'A month',
+            label: 'Per month',
             set: 'number',
             cell: ({ trend }) =>
               !trend

@@ -52,7 +52,7 @@ export function Capability({ view, log }: { view: ProgrammeView; log: Log }) {
       {!study.speaksForTheFuture && (
         <Notice kind="warning" title="The log is unstable">
           {signals} {signals === 1 ? 'signal' : 'signals'} of the chosen run rules: the figures tell what was,
-          and promise nothing. Find the causes, then take readings anew.
+          and promise nothing. Find the causes, then take readings again.
         </Notice>
       )}
       <Histogram

@@ -72,7 +72,7 @@ export function ChartForm({ code, log, shown, asked, specified, other }: ChartFo
           <TextField name="to" type="date" label="to" defaultValue={asked.to} optional />
         </div>
         <p className="form-actions">
-          <Button type="submit">Draw it so</Button>
+          <Button type="submit">Redraw the chart</Button>
           {(other || asked.from || asked.to) && (
             <ButtonLink href={`${address}#chart`}>The chart as specified</ButtonLink>
           )}

@@ -34,7 +34,7 @@ export function ThermalProfile({ log, facts }: { log: Log; facts: Facts }) {
       heading="Profile"
       lead={
         reflowed
-          ? `Asked: peak ${spanInWords(windows.peak)}; ${spanInWords(windows.aboveLiquidus)} above ${formatQuantity(windows.liquidusC, '°C')}${windows.soak ? `; soak ${spanInWords(windows.soak)}` : ''}; rise ${spanInWords(windows.rise)}; ${spanInWords(windows.spread)} across the board. Whose limits these are is said below.`
+          ? `Requirement: peak ${spanInWords(windows.peak)}; ${spanInWords(windows.aboveLiquidus)} above ${formatQuantity(windows.liquidusC, '°C')}${windows.soak ? `; soak ${spanInWords(windows.soak)}` : ''}; rise ${spanInWords(windows.rise)}; ${spanInWords(windows.spread)} across the board. Whose limits these are is said below.`
           : 'No board is reflowed in this programme: the pass is drawn without a window.'
       }
     >

@@ -1,3 +1,4 @@
+import { dispositionInWords } from '@/shared/records/lot-identity'
 import { randomUUID } from 'node:crypto'
 import { CommandForm } from '@/app/forms/command-form'
 import { LinesBox, PickBox } from '@/app/forms/fields'
@@ -15,7 +16,7 @@ export function Disposition({ view, lot }: { view: ProgrammeView; lot: Lot }) {
     <Section id="disposition" heading="Disposition">
       {lot.disposition && (
         <p>
-          {lot.disposition.verdict}, {lot.disposition.by}, {lot.disposition.on}: {lot.disposition.reason}
+          {dispositionInWords(lot)}, {lot.disposition.by}, {lot.disposition.on}: {lot.disposition.reason}
         </p>
       )}
       {refused ? (
@@ -25,17 +26,17 @@ export function Disposition({ view, lot }: { view: ProgrammeView; lot: Lot }) {
           action={disposeLot}
           formKey={randomUUID()}
           hidden={{ programme: view.code, lot: lot.code }}
-          label="Decide what becomes of the lot"
+          label="Disposition of the lot"
           className="form-narrow"
         >
           <PickBox
             name="verdict"
-            label="What becomes of it"
+            label="Disposition"
             choices={DISPOSITIONS.map((value) => ({ value, text: value }))}
             required
           />
           <LinesBox name="reason" label="Why" rows={2} required />
-          <SubmitButton>Decide</SubmitButton>
+          <SubmitButton>Record disposition</SubmitButton>
         </CommandForm>
       )}
     </Section>

@@ -1,3 +1,4 @@
+import { dispositionInWords } from '@/shared/records/lot-identity'
 import { notFound } from 'next/navigation'
 import { lotsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
@@ -52,7 +53,7 @@ export default async function LotPage({ params, searchParams }: LotPageProps) {
           value: `${lot.storage.temperatureC} °C, ${lot.storage.relativeHumidityPct} % RH, ${lot.storage.packing}`,
         },
         { label: 'Findings', value: verdict ? <VerdictMark verdict={verdict} /> : 'none' },
-        { label: 'Disposition', value: lot.disposition?.verdict ?? 'waits' },
+        { label: 'Disposition', value: dispositionInWords(lot) },
       ]}
     >
       {(view) => (

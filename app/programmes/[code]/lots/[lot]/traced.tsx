@@ -14,7 +14,7 @@ import { traceLot } from '@/app/forms/command-actions'
 export function Traced({ view, lot }: { view: ProgrammeView; lot: Lot }) {
   return (
     <Section
-      heading="Went into"
+      heading="Used in"
       lead={lot.usedIn.length === 1 ? '1 assembly' : `${lot.usedIn.length} assemblies`}
     >
       {lot.usedIn.length > 0 && (
@@ -44,7 +44,7 @@ export function Traced({ view, lot }: { view: ProgrammeView; lot: Lot }) {
             rows={3}
             required
           />
-          <SubmitButton kind="quiet">Record that it went into these</SubmitButton>
+          <SubmitButton kind="quiet">Record assemblies</SubmitButton>
         </CommandForm>
       )}
     </Section>

@@ -31,7 +31,7 @@ export function Adopt({ view, study, comparison: { outcomes, parameters } }: Ado
     <Section
       id="adopt"
       heading="Adopt one"
-      lead="Its values become the specification’s, as revisions with this reason; it cannot be undone, only decided anew in another study."
+      lead="Its values become the specification’s, as revisions with this reason; it cannot be undone, only decided again in another study."
     >
       {open.length === 0 && <Notice kind="refusal">{choices[0]?.refused}</Notice>}
       {open.length > 0 && (

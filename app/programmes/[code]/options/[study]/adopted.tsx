@@ -28,7 +28,7 @@ export function Adopted({ view, study }: { view: ProgrammeView; study: OptionStu
       />
       <p className="prose">{adoption.why}</p>
       {moved.length === 0 ? (
-        <Notice kind="success" title="It still stands">
+        <Notice kind="success" title="Still valid">
           Every value it compares is today’s value.
         </Notice>
       ) : (

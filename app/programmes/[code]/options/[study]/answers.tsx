@@ -50,7 +50,7 @@ export function Answers({
             ),
           },
           { label: 'Standing', set: 'shrink', cell: actionStanding },
-          { label: 'Rested on by', set: 'shrink', cell: ({ number }) => cited(number) || 'none' },
+          { label: 'Cited by', set: 'shrink', cell: ({ number }) => cited(number) || 'none' },
         ]}
       />
     </Section>

@@ -22,7 +22,7 @@ export function comparedGroups(view: ProgrammeView, comparison: OptionComparison
     },
     { key: 'turns', heading: 'Findings that turn', rows: of('turns') },
     { key: 'moves', heading: 'Findings that keep their verdict and say something else', rows: of('moves') },
-    { key: 'signatures', heading: 'Signatures it would undo', rows: signatureRows(comparison) },
+    { key: 'signatures', heading: 'Approvals that would lapse', rows: signatureRows(comparison) },
   ]
   return groups.filter(({ rows }) => rows.length > 0)
 }

@@ -42,8 +42,8 @@ export function CostCase({ view, study, comparison, asked }: CostCaseProps) {
         aria-label="Over how many boards"
       >
         <NumberField name="boards" label="Boards a year" defaultValue={typed.boards} />
-        <NumberField name="years" label="Years of making" defaultValue={typed.years} />
-        <Button type="submit">Reckon it so</Button>
+        <NumberField name="years" label="Production years" defaultValue={typed.years} />
+        <Button type="submit">Recalculate</Button>
       </form>
       {problem && <Notice kind="warning">{problem}</Notice>}
       {costCase && (

@@ -25,6 +25,6 @@ export function costQuestion(
   const [boardsAYear, years] = [Number(typed.boards), Number(typed.years)]
   if (!(boardsAYear >= 1 && boardsAYear <= 1e7))
     return { typed, problem: 'Boards a year lie between 1 and 10 000 000.' }
-  if (!(years > 0 && years <= 60)) return { typed, problem: 'Years of making lie between 0 and 60.' }
+  if (!(years > 0 && years <= 60)) return { typed, problem: 'Production years lie between 0 and 60.' }
   return { typed, question: { boardsAYear, years, boards: Math.max(1, boardsAYear * years) } }
 }

@@ -19,7 +19,7 @@ export function costRows(costCase: OptionCostCase): OptionRow[] {
   })
   const least = Math.min(...costs.map(({ total }) => total))
   return [
-    row('board', 'A board', ({ perBoard }) => money(perBoard)),
+    row('board', 'Per board', ({ perBoard }) => money(perBoard)),
     row('once', 'Once', ({ once }) => money(once)),
     row('rework', 'Rework and field repair to expect, a board', (cost) => <Rework cost={cost} />),
     ...(reworkCounted ? [row('running', 'A further board in all', ({ running }) => money(running))] : []),

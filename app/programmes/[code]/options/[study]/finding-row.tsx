@@ -29,7 +29,7 @@ function FindingCell({ finding, today }: { finding: Finding; today?: Finding | u
         {turned && <span className="option-turned">turned: {today.verdict} today</span>}
       </p>
       <p>{found}</p>
-      {margin ? <MarginBar margin={margin} /> : <p className="finding-limit">Asked: {limit}</p>}
+      {margin ? <MarginBar margin={margin} /> : <p className="finding-limit">Requirement: {limit}</p>}
       {remedy && WANTS_REMEDY[verdict] && (
         <p>
           <strong>Remedy:</strong> {remedy.says}

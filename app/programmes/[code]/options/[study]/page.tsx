@@ -60,7 +60,7 @@ export default async function StudyPage({ params, searchParams }: StudyPageProps
             {!refusal('open-option-study', view.actor) && (
               <p className="print-hidden">
                 <a href={newOptionAddress(view.code, study.itemKey, study.number)}>
-                  Lay another study from these alternatives
+                  New study from these options
                 </a>
               </p>
             )}

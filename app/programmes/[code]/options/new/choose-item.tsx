@@ -46,7 +46,7 @@ export function ChooseItem({ view, item, count }: ChooseItemProps) {
         }))}
       />
       <Button type="submit" kind={item ? 'quiet' : 'primary'}>
-        {item ? 'Take this item instead' : 'Go on'}
+        {item ? 'Change item' : 'Continue'}
       </Button>
     </form>
   )

@@ -40,7 +40,7 @@ export default async function NewOptionPage({ params, searchParams }: NewOptionP
         { text: 'Options', href: optionsAddress(code) },
         { text: 'New study', href: newOptionAddress(code) },
       ]}
-      title="Lay alternatives side by side"
+      title="Compare options"
       supplement={item?.asks ?? 'Which item is to be settled?'}
       cells={
         item

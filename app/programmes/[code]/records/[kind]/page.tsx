@@ -49,9 +49,7 @@ export default async function RecordKindPage({ params }: RecordKindPageProps) {
         <>
           <WorkedOutAt code={view.code} kind={key as RecordKindKey} />
           {kind.cautions.map((caution) => (
-            <Caution key={caution} hazard="this work can hurt">
-              {caution}
-            </Caution>
+            <Caution key={caution}>{caution}</Caution>
           ))}
           {!refusal('add-record', view.actor, kind) && (
             <Section heading={`Add a ${kind.label}`}>

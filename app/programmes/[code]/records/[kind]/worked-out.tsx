@@ -28,7 +28,7 @@ const NOWHERE = undefined
 /** Where the records of each kind are drawn and worked out, beside the findings that read them. */
 const WORKED_OUT: Readonly<Record<RecordKindKey, WorkedOut | undefined>> = {
   calibration: GAUGES,
-  'defect-signal-answer': { says: 'Charts of defects', address: defectChartsAddress },
+  'defect-signal-answer': { says: 'Defect control charts', address: defectChartsAddress },
   'electrical-test': { says: 'Defects, rates and yields', address: inspectionsAddress },
   'field-exposure': RELIABILITY,
   'field-return': RELIABILITY,

@@ -57,7 +57,7 @@ export default async function ParameterPage({ params }: ParameterPageProps) {
             <ParameterValue parameter={parameter} value={view.state.facts.values.get(parameter.key)} />
             <EvidenceOf view={view} item={item} />
           </Section>
-          <Section heading="What hangs on it">
+          <Section heading="Affected if this changes">
             <Dependents
               view={view}
               rules={rulesReading(parameter.key)}

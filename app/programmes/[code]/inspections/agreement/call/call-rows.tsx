@@ -39,7 +39,7 @@ export function CallRows({ joints }: { joints: readonly string[] }) {
             {joint === undefined && (
               <Box
                 name={box('known')}
-                label="Known to be"
+                label="Reference"
                 typed={typed}
                 list="calls"
                 error={fields[box('known')]}

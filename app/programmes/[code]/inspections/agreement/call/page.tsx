@@ -32,9 +32,9 @@ export default async function BlindCallPage({ params, searchParams }: BlindCallP
       place={[
         { text: 'Inspections', href: inspectionsAddress(code) },
         { text: 'Agreement of inspectors', href: agreementAddress(code) },
-        { text: 'Call a set blind' },
+        { text: 'Start a blind appraisal' },
       ]}
-      title={study ? `Call ${study} blind` : 'Call a set blind'}
+      title={study ? `Blind appraisal of ${study}` : 'Start a blind appraisal'}
       supplement="Each joint as you see it; what others called is not shown here"
     >
       {(view) => {
@@ -94,7 +94,7 @@ export default async function BlindCallPage({ params, searchParams }: BlindCallP
                 s is sound; a kind by its first letters. Enter goes to the next joint.{' '}
                 <a href={defectGuideAddress(view.code)}>Guide to defects</a>
               </p>
-              <SubmitButton>Record the calls</SubmitButton>
+              <SubmitButton>Save results</SubmitButton>
             </CommandForm>
           </>
         )
