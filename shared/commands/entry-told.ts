@@ -7,7 +7,7 @@ import type { TrailEntry } from '@/shared/trail/entry'
 type Entry = Pick<TrailEntry, 'command' | 'payload'>
 
 /** What an entry's command does; a command this version does not know goes by its name. */
-export const entryLabel = (command: string): string => faceBehind(command)?.label ?? command
+export const entryLabel = (command: string): string => faceBehind(command)?.done ?? command
 
 /**
  * How an entry reads, and where it leads. Undefined when this version does not

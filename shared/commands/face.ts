@@ -28,8 +28,10 @@ export interface Told {
 
 /** How the entries of one kind read, and where they lead. */
 export interface EntryFace<Recorded extends z.ZodType = z.ZodType> {
-  /** What was done, as the trail, the searches and the table of rights say it. */
+  /** What it is to do, as the table of rights says it: "Sign a gate". */
   readonly label: string
+  /** That it was done, as the trail and its searches say it: "Signed a gate". */
+  readonly done: string
   /** As much of what is recorded as is told; whatever else was recorded stands in the trail all the same. */
   readonly record: Recorded
   readonly reads: (record: z.output<Recorded>) => Told
@@ -52,6 +54,7 @@ export interface Face<
 /** Faces whose types are no longer known, as they are found by name. */
 export interface AnyEntryFace {
   readonly label: string
+  readonly done: string
   readonly record: z.ZodType
   readonly reads: (record: never) => Told
   readonly leads: (record: never) => Place

@@ -142,7 +142,7 @@ function itemChanges(before: CoverShape, now: CoverShape): CoverChange[] {
     ...(same(before.approvers, now.approvers)
       ? []
       : [`approvers: ${before.approvers.join(', ')} → ${now.approvers.join(', ')}`]),
-    ...(same(before.setAside, now.setAside) ? [] : ['it was set aside, or brought back']),
+    ...(same(before.setAside, now.setAside) ? [] : ['it became not applicable, or was brought back']),
   ]
   return how.length > 0 ? [{ kind: 'item', target: now.item, what: 'the item itself', how }] : []
 }

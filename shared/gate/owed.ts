@@ -88,7 +88,7 @@ const owedSetAsides = (department: Department, actor: Actor, state: ProgrammeSta
         .filter(({ setAside }) => setAside && !setAside.agreed && setAside.proposedById !== actor.personId)
         .map(({ definition }) => ({
           verb: 'decide',
-          says: `Set aside: ${definition.title}`,
+          says: `Not applicable? ${definition.title}`,
           department,
           dueOn: null,
           place: { kind: 'item', item: definition.key },

@@ -23,7 +23,7 @@ export function approvalRefusal(
   department: Department,
 ): string | undefined {
   const { definition, setAside } = { ...itemState.item, setAside: itemState.item.setAside }
-  if (setAside?.agreed) return 'The item is set aside; there is nothing to approve.'
+  if (setAside?.agreed) return 'The item is not applicable; there is nothing to approve.'
   if (!definition.approvers.includes(department))
     return `${DEPARTMENT_NAMES[department]} is not asked to approve this item.`
   if (itemState.approvals.some((entry) => entry.department === department && entry.holds)) {

@@ -166,7 +166,7 @@ function shortfallsOf(
           {
             kind: 'set aside' as const,
             target: definition.key,
-            says: 'It is proposed to set this item aside; quality has not decided.',
+            says: 'It is proposed as not applicable; quality has not decided.',
           },
         ]
       : []),

@@ -10,7 +10,7 @@ import { WESTERN_ELECTRIC_1956 } from '@/shared/statistics/run-rules/western-ele
 
 const POINTS = 50_000
 const ROUNDS = 20
-const MAX_RATIO_PER_RULE = 25
+const MAX_RATIO_PER_RULE = 8
 const RULES = [...WESTERN_ELECTRIC_1956, ...NELSON_1984]
 
 /** Drift, waves and noise of a fixed sequence, so that every rule has work to do. */

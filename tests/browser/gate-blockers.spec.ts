@@ -187,10 +187,10 @@ const aimAt = (page: Page, hidden: Readonly<Record<string, string>>): Promise<vo
 
 async function proposeToSetAside(page: Page, item: string): Promise<void> {
   await programme.open(page, `/items/${item}`)
-  const form = formOf(page, 'Propose to set the item aside')
+  const form = formOf(page, 'Propose as not applicable')
   await form.locator('summary').click()
   await form.locator('[name="reason"]').fill('Settled on the board this one is a copy of.')
-  await send(page, form.getByRole('button', { name: 'Propose to set it aside' }))
+  await send(page, form.getByRole('button', { name: 'Propose as not applicable' }))
 }
 
 async function agreeToSetAside(page: Page, item: string): Promise<void> {

@@ -16,7 +16,7 @@ export const decideSetAside = defineCommand({
   }),
   async load(tx, { item }, { programmeId }) {
     const { definition, setAside } = await loadPlanItem(tx, programmeId, item)
-    if (!setAside) throw new Refused('Nobody proposes to set this item aside.')
+    if (!setAside) throw new Refused('Nobody proposes that this item is not applicable.')
     if (setAside.agreed) throw new Refused(`${setAside.agreed.byName} has agreed to it already.`)
     return { definition, setAside }
   },

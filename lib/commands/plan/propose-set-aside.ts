@@ -12,7 +12,9 @@ export const proposeSetAside = defineCommand({
   decide({ definition, setAside }, { reason: why }, { actor, now }) {
     if (setAside)
       throw new Refused(
-        setAside.agreed ? 'The item is set aside already.' : 'It is proposed already; quality has to decide.',
+        setAside.agreed
+          ? 'The item is not applicable already.'
+          : 'It is proposed already; quality has to decide.',
       )
     const proposal = {
       reason: why,

@@ -8,6 +8,7 @@ import { DEPARTMENTS } from '@/shared/plan/department'
 
 export const acceptAnswer = defineFace({
   label: 'Accept an answer',
+  done: 'Accepted an answer',
   may: { scope: 'programme', departments: DEPARTMENTS },
   refuses: (actor: Actor, action: Pick<ActionEntry, 'from' | 'answeredById'>) =>
     answerDecisionRefusal(actor, action, 'accepts'),

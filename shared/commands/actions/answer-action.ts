@@ -8,6 +8,7 @@ import { DEPARTMENT_NAMES, DEPARTMENTS } from '@/shared/plan/department'
 
 export const answerAction = defineFace({
   label: 'Answer an action',
+  done: 'Answered an action',
   may: { scope: 'programme', departments: DEPARTMENTS },
   refuses: (actor: Actor, { number, to }: Pick<ActionEntry, 'number' | 'to'>) =>
     actor.departments.includes(to)

@@ -6,6 +6,7 @@ import { DEPARTMENT_NAMES, DEPARTMENTS, type Department } from '@/shared/plan/de
 
 export const askAction = defineFace({
   label: 'Ask another department',
+  done: 'Asked another department',
   may: { scope: 'programme', departments: DEPARTMENTS },
   refuses: (actor: Actor, { from }: { readonly from: Department }) =>
     actor.departments.includes(from) ? undefined : 'You ask for a department you belong to.',

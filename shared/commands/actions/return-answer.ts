@@ -8,6 +8,7 @@ import { DEPARTMENTS } from '@/shared/plan/department'
 
 export const returnAnswer = defineFace({
   label: 'Return an answer',
+  done: 'Returned an answer',
   may: { scope: 'programme', departments: DEPARTMENTS },
   refuses: (actor: Actor, action: Pick<ActionEntry, 'from' | 'answeredById'>) =>
     answerDecisionRefusal(actor, action, 'returns'),

@@ -7,6 +7,7 @@ import { DEPARTMENT_NAMES, DEPARTMENTS } from '@/shared/plan/department'
 
 export const withdrawAction = defineFace({
   label: 'Withdraw an action',
+  done: 'Withdrew an action',
   may: { scope: 'programme', departments: DEPARTMENTS },
   refuses: (actor: Actor, { from }: Pick<ActionEntry, 'from'>) =>
     actor.departments.includes(from)

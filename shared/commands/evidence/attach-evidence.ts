@@ -5,6 +5,7 @@ import { DEPARTMENTS } from '@/shared/plan/department'
 
 export const attachEvidence = defineFace({
   label: 'Attach evidence to an item',
+  done: 'Attached evidence to an item',
   may: { scope: 'programme', departments: DEPARTMENTS },
   record: z.object({
     itemKey: z.string(),

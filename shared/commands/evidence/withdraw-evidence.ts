@@ -7,6 +7,7 @@ import { DEPARTMENTS } from '@/shared/plan/department'
 
 export const withdrawEvidence = defineFace({
   label: 'Withdraw evidence',
+  done: 'Withdrew evidence',
   may: { scope: 'programme', departments: DEPARTMENTS },
   refuses: (actor: Actor, { addedById }: Pick<EvidenceEntry, 'addedById'>) =>
     addedById === actor.personId || actor.departments.includes('quality')

@@ -4,6 +4,7 @@ import { counted, firstFew } from '@/shared/commands/named'
 
 export const recordInspection = defineFace({
   label: 'Record an inspection',
+  done: 'Recorded an inspection',
   may: { scope: 'programme', departments: ['quality'] },
   record: z.object({
     inspections: z.array(

@@ -4,6 +4,7 @@ import { calibrationInWords, calibrationRecord } from '@/shared/commands/instrum
 
 export const addInstrument = defineFace({
   label: 'Add an instrument',
+  done: 'Added an instrument',
   may: { scope: 'installation', administrator: true },
   record: z.object({ tag: z.string(), measures: z.string(), ...calibrationRecord.shape }),
   reads: ({ tag, measures, ...calibration }) => ({

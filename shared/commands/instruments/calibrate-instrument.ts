@@ -5,6 +5,7 @@ import { fromTo } from '@/shared/commands/named'
 
 export const calibrateInstrument = defineFace({
   label: 'Record a calibration',
+  done: 'Recorded a calibration',
   may: { scope: 'installation', administrator: true },
   record: z.object({ tag: z.string(), ...calibrationRecord.shape, before: calibrationRecord }),
   reads: ({ tag, before, ...calibration }) => ({

@@ -3,6 +3,7 @@ import { defineFace } from '@/shared/commands/face'
 
 export const takeInstrumentOutOfUse = defineFace({
   label: 'Take an instrument out of use',
+  done: 'Took an instrument out of use',
   may: { scope: 'installation', administrator: true },
   record: z.object({ tag: z.string(), reason: z.string() }),
   reads: ({ tag, reason }) => ({ subject: tag, words: reason }),

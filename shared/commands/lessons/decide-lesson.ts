@@ -5,6 +5,7 @@ import { lessonDecisionRefusal } from '@/shared/lessons/lesson'
 
 export const decideLesson = defineFace({
   label: 'Accept or decline a lesson',
+  done: 'Accepted or declined a lesson',
   may: { scope: 'programme', departments: ['quality'], signature: true },
   refuses: (actor: Actor, lesson: Parameters<typeof lessonDecisionRefusal>[0]) =>
     lessonDecisionRefusal(lesson, actor.personId),

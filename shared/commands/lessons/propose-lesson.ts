@@ -4,6 +4,7 @@ import { DEPARTMENTS } from '@/shared/plan/department'
 
 export const proposeLesson = defineFace({
   label: 'Propose a lesson for later programmes',
+  done: 'Proposed a lesson for later programmes',
   may: { scope: 'programme', departments: DEPARTMENTS, lead: true },
   record: z.object({ lesson: z.number(), title: z.string(), learnt: z.string(), proposes: z.string() }),
   reads: ({ lesson, title, learnt, proposes }) => ({

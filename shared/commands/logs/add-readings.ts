@@ -5,6 +5,7 @@ import { characteristicName, counted } from '@/shared/commands/named'
 
 export const addReadings = defineFace({
   label: 'Add readings to a log',
+  done: 'Added readings to a log',
   may: { scope: 'programme', departments: ['production', 'quality'] },
   record: z.object({
     log: z.string(),

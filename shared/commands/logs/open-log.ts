@@ -4,6 +4,7 @@ import { characteristicName } from '@/shared/commands/named'
 
 export const openLog = defineFace({
   label: 'Open a log',
+  done: 'Opened a log',
   may: { scope: 'programme', departments: ['production', 'quality'] },
   record: z.object({
     code: z.string(),

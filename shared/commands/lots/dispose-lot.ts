@@ -4,6 +4,7 @@ import { fromTo } from '@/shared/commands/named'
 
 export const disposeLot = defineFace({
   label: 'Record the disposition of a lot',
+  done: 'Recorded the disposition of a lot',
   may: { scope: 'programme', departments: ['quality'] },
   record: z.object({
     lot: z.string(),

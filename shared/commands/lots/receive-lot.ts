@@ -4,6 +4,7 @@ import { formatQuantity } from '@/shared/quantity/format'
 
 export const receiveLot = defineFace({
   label: 'Receive a lot',
+  done: 'Received a lot',
   may: { scope: 'programme', departments: ['quality', 'production'] },
   record: z.object({
     code: z.string(),

@@ -4,6 +4,7 @@ import { counted, methodName } from '@/shared/commands/named'
 
 export const testLot = defineFace({
   label: 'Record a test of a lot',
+  done: 'Recorded a test of a lot',
   may: { scope: 'programme', departments: ['quality'] },
   record: z.object({
     lot: z.string(),

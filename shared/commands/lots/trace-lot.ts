@@ -4,6 +4,7 @@ import { firstFew } from '@/shared/commands/named'
 
 export const traceLot = defineFace({
   label: 'Record which assemblies a lot went into',
+  done: 'Recorded which assemblies a lot went into',
   may: { scope: 'programme', departments: ['production', 'quality'] },
   record: z.object({ lot: z.string(), part: z.string(), assemblies: z.array(z.string()) }),
   reads: ({ lot, part, assemblies }) => ({

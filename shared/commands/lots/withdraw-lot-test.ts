@@ -4,6 +4,7 @@ import { methodName } from '@/shared/commands/named'
 
 export const withdrawLotTest = defineFace({
   label: 'Withdraw a test of a lot',
+  done: 'Withdrew a test of a lot',
   may: { scope: 'programme', departments: ['quality'] },
   record: z.object({ lot: z.string(), method: z.string(), testedOn: z.string(), reason: z.string() }),
   reads: ({ lot, method, testedOn, reason }) => ({

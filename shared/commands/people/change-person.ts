@@ -4,6 +4,7 @@ import { fromTo } from '@/shared/commands/named'
 
 export const changePerson = defineFace({
   label: 'Change a person’s name, address or rights',
+  done: 'Changed a person’s name, address or rights',
   may: { scope: 'installation', administrator: true },
   record: z.object({
     personId: z.string(),

@@ -4,6 +4,7 @@ import { defineFace } from '@/shared/commands/face'
 
 export const disablePerson = defineFace({
   label: 'Disable a person',
+  done: 'Disabled a person',
   may: { scope: 'installation', administrator: true },
   refuses: (actor: Actor, { personId }: { readonly personId: string }) =>
     personId === actor.personId ? 'You cannot disable yourself.' : undefined,

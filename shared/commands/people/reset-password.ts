@@ -5,6 +5,7 @@ import { defineFace } from '@/shared/commands/face'
 
 export const resetPassword = defineFace({
   label: 'Give a person a one-time password',
+  done: 'Gave a person a one-time password',
   may: { scope: 'installation', administrator: true },
   refuses: (actor: Actor, { personId }: { readonly personId: string }) =>
     personId === actor.personId ? 'Change your own password under your name, above.' : undefined,

@@ -5,7 +5,8 @@ import { itemName } from '@/shared/commands/named'
 import type { SetAside } from '@/shared/gate/programme-state'
 
 export const decideSetAside = defineFace({
-  label: 'Agree or refuse to set an item aside',
+  label: 'Decide whether an item is not applicable',
+  done: 'Decided whether an item is not applicable',
   may: { scope: 'programme', departments: ['quality'] },
   refuses: (actor: Actor, { proposedById }: Pick<SetAside, 'proposedById'>) =>
     proposedById === actor.personId ? 'You proposed it. Somebody else of quality decides.' : undefined,

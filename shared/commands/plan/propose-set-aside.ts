@@ -4,7 +4,8 @@ import { itemName } from '@/shared/commands/named'
 import { DEPARTMENTS } from '@/shared/plan/department'
 
 export const proposeSetAside = defineFace({
-  label: 'Propose to set an item aside',
+  label: 'Propose an item as not applicable',
+  done: 'Proposed an item as not applicable',
   may: { scope: 'programme', departments: DEPARTMENTS },
   record: z.object({ item: z.string(), title: z.string(), reason: z.string() }),
   reads: ({ item, title, reason }) => ({ subject: itemName(item, title), words: reason }),

@@ -4,6 +4,7 @@ import { itemName } from '@/shared/commands/named'
 
 export const restoreItem = defineFace({
   label: 'Bring an item back into the plan',
+  done: 'Brought an item back into the plan',
   may: { scope: 'programme', departments: ['quality'], lead: true },
   record: z.object({ item: z.string(), title: z.string(), reason: z.string() }),
   reads: ({ item, title, reason }) => ({ subject: itemName(item, title), words: reason }),

@@ -4,6 +4,7 @@ import { counted, parameterName, valueInBrief } from '@/shared/commands/named'
 
 export const openProgramme = defineFace({
   label: 'Open a programme',
+  done: 'Opened a programme',
   may: { scope: 'programme', anyone: true },
   record: z.object({
     code: z.string(),

@@ -4,6 +4,7 @@ import { DEPARTMENT_NAMES, DEPARTMENTS } from '@/shared/plan/department'
 
 export const removeMember = defineFace({
   label: 'Take a person out of a department',
+  done: 'Took a person out of a department',
   may: { scope: 'programme', lead: true },
   record: z.object({ person: z.string(), department: z.enum(DEPARTMENTS), reason: z.string() }),
   reads: ({ person, department, reason }) => ({

@@ -8,6 +8,7 @@ import type { RecordKind } from '@/shared/records/record-kind'
 
 export const addRecord = defineFace({
   label: 'Add a record',
+  done: 'Added a record',
   may: { scope: 'programme', departments: DEPARTMENTS },
   refuses: (actor: Actor, kind: Pick<RecordKind, 'label' | 'departments'>) =>
     keeps(actor, kind)

@@ -8,6 +8,7 @@ import type { RecordKind } from '@/shared/records/record-kind'
 
 export const withdrawRecord = defineFace({
   label: 'Withdraw a record',
+  done: 'Withdrew a record',
   may: { scope: 'programme', departments: DEPARTMENTS },
   refuses: (actor: Actor, kind: Pick<RecordKind, 'departments'>) =>
     keeps(actor, kind) ? undefined : 'Only a department that keeps this kind of record may withdraw one.',

@@ -16,6 +16,7 @@ interface Approving {
 
 export const approveItem = defineFace({
   label: 'Approve an item',
+  done: 'Approved an item',
   may: { scope: 'programme', departments: DEPARTMENTS, signature: true },
   refuses: (actor: Actor, { department, item, state }: Approving) =>
     foreignDepartmentRefusal(actor, department) ?? approvalRefusal(item, state, actor.personId, department),

@@ -15,6 +15,7 @@ interface Granting {
 
 export const grantConcession = defineFace({
   label: 'Grant a concession',
+  done: 'Granted a concession',
   may: { scope: 'programme', departments: ['design', 'quality'], signature: true },
   refuses: (actor: Actor, { department, concession }: Granting) =>
     foreignDepartmentRefusal(actor, department) ??

@@ -4,6 +4,7 @@ import { ruleName } from '@/shared/commands/named'
 
 export const refuseConcession = defineFace({
   label: 'Refuse a concession',
+  done: 'Refused a concession',
   may: { scope: 'programme', departments: ['design', 'quality'] },
   record: z.object({
     concession: z.number(),

@@ -6,6 +6,7 @@ import { DEPARTMENTS } from '@/shared/plan/department'
 
 export const requestConcession = defineFace({
   label: 'Ask for a concession',
+  done: 'Asked for a concession',
   may: { scope: 'programme', departments: DEPARTMENTS },
   record: z.object({
     number: z.number(),

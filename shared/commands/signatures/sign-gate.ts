@@ -18,6 +18,7 @@ interface SigningGate {
 
 export const signGate = defineFace({
   label: 'Sign a gate',
+  done: 'Signed a gate',
   may: { scope: 'programme', departments: DEPARTMENTS, signature: true },
   refuses: (actor: Actor, { department, gate, items, concessions }: SigningGate) =>
     foreignDepartmentRefusal(actor, department) ??

@@ -16,6 +16,7 @@ interface Adopting {
 
 export const adoptOption = defineFace({
   label: 'Adopt an option',
+  done: 'Adopted an option',
   may: { scope: 'programme', departments: DEPARTMENTS, lead: true },
   refuses: (actor: Actor, { item, changes }: Adopting) => adoptionRefusal(item, changes, actor),
   record: z.object({

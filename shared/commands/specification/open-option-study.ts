@@ -5,6 +5,7 @@ import { DEPARTMENTS } from '@/shared/plan/department'
 
 export const openOptionStudy = defineFace({
   label: 'Open an option study',
+  done: 'Opened an option study',
   may: { scope: 'programme', departments: DEPARTMENTS, lead: true },
   record: z.object({
     number: z.number(),

@@ -9,6 +9,7 @@ import type { Parameter } from '@/shared/plan/parameter'
 
 export const reviseParameter = defineFace({
   label: 'Revise a specified value',
+  done: 'Revised a specified value',
   may: { scope: 'programme', departments: DEPARTMENTS, lead: true },
   refuses: (actor: Actor, { label, owner }: Pick<Parameter, 'label' | 'owner'>) =>
     actor.leads || actor.departments.includes(owner)

@@ -4,6 +4,7 @@ import { boundInWords, limitName } from '@/shared/commands/named'
 
 export const stateRequirement = defineFace({
   label: 'State a requirement on a limit',
+  done: 'Stated a requirement on a limit',
   may: { scope: 'programme', departments: ['design', 'quality'] },
   record: z.object({
     limit: z.string(),

@@ -4,6 +4,7 @@ import { boundInWords, limitName } from '@/shared/commands/named'
 
 export const withdrawRequirement = defineFace({
   label: 'Withdraw a requirement',
+  done: 'Withdrew a requirement',
   may: { scope: 'programme', departments: ['design', 'quality'] },
   record: z.object({
     limit: z.string(),

@@ -64,7 +64,7 @@ describe('an entry that this version cannot tell', () => {
     ['that is no object', '7'],
     ['that was cut off', '{"action":3,"it'],
   ])('%s is left as it stands', (_what, payload) => {
-    expect(entryLabel('accept-answer')).toBe('Accept an answer')
+    expect(entryLabel('accept-answer')).toBe('Accepted an answer')
     expect(entryTold({ command: 'accept-answer', payload })).toBeUndefined()
   })
 })

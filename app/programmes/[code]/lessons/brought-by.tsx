@@ -25,7 +25,7 @@ export function BroughtBy({ view: { code, state } }: { view: ProgrammeView }) {
   return (
     <Section
       heading="What earlier programmes taught this one"
-      lead="It was opened with these; an item can be set aside and a limit withdrawn, with a reason, like any other."
+      lead="It was opened with these; an item can be found not applicable and a limit withdrawn, with a reason, like any other."
     >
       <RuledTable
         caption="Brought by lessons"

@@ -26,7 +26,7 @@ export function ItemPrinted({ view, state }: { view: ProgrammeView; state: ItemS
       </p>
       {setAside && (
         <p>
-          Set aside by {setAside.proposedByName}: {setAside.reason}{' '}
+          Not applicable, proposed by {setAside.proposedByName}: {setAside.reason}{' '}
           {setAside.agreed ? `Agreed by ${setAside.agreed.byName}.` : 'Not agreed yet.'}
         </p>
       )}

@@ -16,7 +16,7 @@ export function Blockers({ code, gate, items }: BlockersProps) {
   if (gate.blockers.length === 0) {
     return (
       <Notice kind="success" title="Nothing outstanding">
-        Every item of the stage is approved or set aside.
+        Every item of the stage is approved or not applicable.
       </Notice>
     )
   }

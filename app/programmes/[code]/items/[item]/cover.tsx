@@ -34,7 +34,7 @@ export function Cover({ view, cover, digest }: CoverProps) {
             label: 'Approved by',
             value: approvers.map((department) => DEPARTMENT_NAMES[department as Department]).join(', '),
           },
-          ...(setAside ? [{ label: 'Set aside', value: setAside.reason }] : []),
+          ...(setAside ? [{ label: 'Not applicable', value: setAside.reason }] : []),
         ]}
       />
       <CoverPart

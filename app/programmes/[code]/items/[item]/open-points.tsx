@@ -39,7 +39,7 @@ const SAID: Readonly<Record<Standing, Said>> = {
     title: 'Approved, nothing outstanding',
     text: () => 'Nothing is missing, and every department has approved it as it stands.',
   },
-  'set aside': { kind: 'info', title: 'Set aside', text: ({ item }) => item.setAside?.reason ?? '' },
+  'set aside': { kind: 'info', title: 'Not applicable', text: ({ item }) => item.setAside?.reason ?? '' },
 }
 
 function placeOf(code: string, item: string, { kind, target }: Shortfall): string {

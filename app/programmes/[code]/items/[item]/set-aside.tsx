@@ -20,7 +20,7 @@ export function SetAside({ view, state }: { view: ProgrammeView; state: ItemStat
         action={proposeSetAside}
         formKey={randomUUID()}
         hidden={hidden}
-        label="Propose to set the item aside"
+        label="Propose as not applicable"
       >
         <AnsweredDisclosure summary="This item does not apply here">
           <div className="form-narrow">
@@ -31,7 +31,7 @@ export function SetAside({ view, state }: { view: ProgrammeView; state: ItemStat
               rows={2}
               required
             />
-            <SubmitButton kind="quiet">Propose to set it aside</SubmitButton>
+            <SubmitButton kind="quiet">Propose as not applicable</SubmitButton>
           </div>
         </AnsweredDisclosure>
       </CommandForm>
@@ -39,7 +39,7 @@ export function SetAside({ view, state }: { view: ProgrammeView; state: ItemStat
   }
   const mayDecide = !setAside.agreed && !refusal('decide-set-aside', view.actor, setAside)
   return (
-    <Section id="set-aside" heading={setAside.agreed ? 'Set aside' : 'Proposed to be set aside'}>
+    <Section id="set-aside" heading={setAside.agreed ? 'Not applicable' : 'Proposed as not applicable'}>
       <p>
         {setAside.proposedByName}: {setAside.reason}
         {setAside.agreed && ` Agreed by ${setAside.agreed.byName} on ${setAside.agreed.at.slice(0, 10)}.`}
