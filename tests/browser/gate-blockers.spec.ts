@@ -66,9 +66,7 @@ test('nobody passes a gate over a blocker of any kind, and each refusal says why
 
   await test.step('a proposal to set aside that quality has not decided', async () => {
     await proposeToSetAside(tomas, 'interconnection')
-    await refused(
-      'Connection to the equipment: It is proposed to set this item aside; quality has not decided.',
-    )
+    await refused('Connection to the equipment: It is proposed as not applicable; quality has not decided.')
     await bringBack(tomas, 'interconnection')
   })
 
