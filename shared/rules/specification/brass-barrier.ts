@@ -9,9 +9,6 @@ import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts, partOn } from '@/shared/rules/parts'
 import { rule } from '@/shared/rules/rule'
 
-/** What is ordered may equal the limit: the lot's own thickness is judged when it comes. */
-const GUARD_UM = 0
-
 export const brassBarrier = rule({
   id: 'brass-barrier',
   title: 'Barrier between brass and tin',
@@ -71,7 +68,8 @@ function judgeRow(row: LeadFinish, index: number, least: Ruling): Part {
       limit: least.value,
       unit: 'µm',
       direction: 'at least',
-      guardBand: GUARD_UM,
+      // What is ordered may equal the limit: the lot's own thickness is judged when it comes.
+      guardBand: 0,
     },
   })
   if (part.verdict === 'meets') return part

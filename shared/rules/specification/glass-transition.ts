@@ -1,15 +1,13 @@
 import { LAMINATES } from '@/shared/materials/laminates'
 import { commonPractice, published } from '@/shared/sources/provenance'
 import { glassTransitionMarginLeast } from '@/shared/plan/limits/laminate'
+import { glassTransitionGuard } from '@/shared/plan/limits/specification-guards'
 import { glassTransition, laminate, serviceTemperature } from '@/shared/plan/parameters/laminate'
 import { formatQuantity } from '@/shared/quantity/format'
 import { verdictOn, worstVerdict } from '@/shared/rules/finding'
 import { measure } from '@/shared/rules/measure'
 import { tightest } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
-
-/** The glass transition is measured to about 5 K, and methods differ by more. */
-const GUARD_K = 5
 
 export const glassTransitionRule = rule({
   id: 'glass-transition',
@@ -22,8 +20,9 @@ export const glassTransitionRule = rule({
     service: serviceTemperature,
     certified: optional(glassTransition),
     least: glassTransitionMarginLeast,
+    guard: glassTransitionGuard,
   },
-  judge({ laminate: key, service, certified, least }) {
+  judge({ laminate: key, service, certified, least, guard }) {
     const grade = LAMINATES[key]
     const transitionC = certified ?? grade.glassTransitionC
     const fromTransition = {
@@ -31,17 +30,17 @@ export const glassTransitionRule = rule({
       limit: least.value,
       unit: 'K',
       direction: 'at least',
-      guardBand: GUARD_K,
+      guardBand: guard.value,
     } as const
     const fromGrade = {
       found: service,
       limit: grade.mostOperatingC,
       unit: '°C',
       direction: 'at most',
-      guardBand: GUARD_K,
+      guardBand: guard.value,
     } as const
     const margin = tightest(fromTransition, fromGrade)
-    const coolestC = Math.min(transitionC - least.value, grade.mostOperatingC) - GUARD_K
+    const coolestC = Math.min(transitionC - least.value, grade.mostOperatingC) - guard.value
     const verdict = worstVerdict([verdictOn(fromTransition), verdictOn(fromGrade)])
     return {
       verdict,
