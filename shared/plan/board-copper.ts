@@ -40,12 +40,15 @@ export function leastCopperUm(layer: ConductorRow['layer'], { foil, how, platedU
   return platedUm > 0 ? outerUm + platedUm : innerUm
 }
 
+/** Less is no conductor. */
+const THINNEST_UM = 1
+
 /**
  * A conductor with no more copper than its layer has at least.
  * Throws RangeError where the board as specified has none on that layer.
  */
 export function asFinished(row: ConductorRow, copper: BoardCopper): ConductorRow {
   const leastUm = leastCopperUm(row.layer, copper)
-  if (!(leastUm > 0)) throw new RangeError('The board as specified has no copper on this layer.')
+  if (!(leastUm >= THINNEST_UM)) throw new RangeError('The board as specified has no copper on this layer.')
   return { ...row, copperUm: Math.min(row.copperUm, leastUm) }
 }

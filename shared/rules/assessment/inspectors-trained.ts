@@ -1,4 +1,4 @@
-import { trainingValidMost } from '@/shared/plan/limits/control-people'
+import { trainingNoticeLeast, trainingValidMost } from '@/shared/plan/limits/control-people'
 import { undetermined, type Judged } from '@/shared/rules/finding'
 import { judgePeople, peopleLimit } from '@/shared/rules/people-current'
 import { inspections, recordsOf } from '@/shared/rules/record-source'
@@ -13,11 +13,12 @@ export const inspectorsTrained = rule({
   version: 1,
   reads: {
     validMost: trainingValidMost,
+    notice: trainingNoticeLeast,
     training: recordsOf('training', 'training records'),
     inspections,
     rework: reworkRecords,
   },
-  judge({ validMost, training, inspections: looks, rework }): Judged {
+  judge({ validMost, notice, training, inspections: looks, rework }): Judged {
     if (looks.length === 0)
       return undetermined(
         'No inspection is recorded yet: record each assembly looked at, with its inspector.',
@@ -34,7 +35,7 @@ export const inspectorsTrained = rule({
         ...rework.map(({ worker, doneOn }) => ({ worker, skill: 'rework' as const, on: doneOn })),
       ],
       training,
-      validMost,
+      { validMost, notice },
     )
   },
 })

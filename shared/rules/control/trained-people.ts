@@ -1,4 +1,4 @@
-import { trainingValidMost } from '@/shared/plan/limits/control-people'
+import { trainingNoticeLeast, trainingValidMost } from '@/shared/plan/limits/control-people'
 import { isSolderabilityMethod } from '@/shared/methods/test-methods'
 import { undetermined, type Judged } from '@/shared/rules/finding'
 import { judgePeople, peopleLimit } from '@/shared/rules/people-current'
@@ -13,12 +13,13 @@ export const trainedPeopleRule = rule({
   version: 1,
   reads: {
     validMost: trainingValidMost,
+    notice: trainingNoticeLeast,
     training: recordsOf('training', 'training records'),
     runs: recordsOf('soldering-run', 'soldering runs'),
     forming: recordsOf('lead-forming', 'lead forming checks'),
     lots,
   },
-  judge({ validMost, training, runs, forming, lots: tested }): Judged {
+  judge({ validMost, notice, training, runs, forming, lots: tested }): Judged {
     const deeds = [
       ...runs.map(({ worker, skill, doneOn }) => ({ worker, skill, on: doneOn })),
       ...forming.map(({ worker, checkedOn }) => ({
@@ -42,6 +43,6 @@ export const trainedPeopleRule = rule({
           on: testedOn,
         })),
     )
-    return judgePeople([...deeds, ...testers], training, validMost)
+    return judgePeople([...deeds, ...testers], training, { validMost, notice })
   },
 })

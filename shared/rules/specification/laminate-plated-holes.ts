@@ -4,6 +4,7 @@ import { laminate } from '@/shared/plan/parameters/laminate'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { serviceYears } from '@/shared/plan/parameters/programme'
 import { formatQuantity } from '@/shared/quantity/format'
+import { verdictOn } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { rule } from '@/shared/rules/rule'
 import { measure, count } from '@/shared/rules/measure'
@@ -43,9 +44,17 @@ export const laminatePlatedHoles = rule({
         ...common,
       }
     }
-    const long = years > short.value
+    // Inside a short life it is only just good for it, never more.
+    const margin = {
+      found: years,
+      limit: short.value,
+      unit: 'years',
+      direction: 'at most',
+      guardBand: short.value,
+    } as const
     return {
-      verdict: long ? 'fails' : 'marginal',
+      verdict: verdictOn(margin),
+      margin,
       found: `${label} carries plated holes, but not for a long life; the service is ${formatQuantity(years, 'years')}, at most ${formatQuantity(short.value, 'years')} (${short.document}).`,
       remedy,
       ...common,
