@@ -12,6 +12,7 @@ export const inspectionMagnification = rule({
   id: 'inspection-magnification',
   title: 'Magnification of inspection',
   why: 'Too little and defects hide; too much and sound joints look bad and are reworked, which harms them.',
+  formula: 'power used within what the narrowest land asks',
   stage: 'assessment',
   version: 1,
   reads: { holes: leadHoles, most: magnificationMost, inspections },

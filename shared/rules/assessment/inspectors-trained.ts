@@ -9,6 +9,7 @@ export const inspectorsTrained = rule({
   id: 'inspectors-trained',
   title: 'Inspectors and reworkers in date on the day',
   why: 'A count of defects is worth what the eye behind it knows, and a repaired joint what the hand knows. Both must have been in date then.',
+  formula: 'on each day of inspection the person’s training was passed and had not run out',
   stage: 'assessment',
   version: 1,
   reads: {

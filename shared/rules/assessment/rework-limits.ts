@@ -14,6 +14,7 @@ export const reworkLimits = rule({
   id: 'rework-limits',
   title: 'Rework: heats of each joint, and cost',
   why: 'Every heat thickens the compound, tires the barrel and loosens the land. A joint mended often is worse than it looks, and its cost belongs to the decision that caused it.',
+  formula: 'heats of each joint ≤ most; cost of rework told',
   stage: 'assessment',
   version: 2,
   reads: {

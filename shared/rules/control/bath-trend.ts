@@ -22,6 +22,8 @@ export const bathTrendRule = rule({
   id: 'bath-trend',
   title: 'When the bath will reach its limits',
   why: 'Contaminants rise board by board. Their trend says when the bath must be exchanged, so that it is planned and not found out by a failed analysis.',
+  formula:
+    'c = a + b · t by least squares since the last exchange; the one-sided prediction bound reaches the limit after the next analysis',
   stage: 'control',
   version: 2,
   reads: {

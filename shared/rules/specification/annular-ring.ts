@@ -43,6 +43,8 @@ export const annularRing = rule({
   id: 'annular-ring',
   title: 'Land and annular ring',
   why: 'The fillet stands on the ring of copper that the drill leaves. Too small a land breaks out of the hole, lifts when reworked and gives the solder nothing to wet.',
+  formula:
+    'outside (land − hole of the edition − allowance)/2; on inner layers (land − drilled hole − allowance)/2; each at least the ring',
   stage: 'specification',
   version: 2,
   reads: {

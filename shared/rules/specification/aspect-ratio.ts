@@ -15,6 +15,7 @@ export const aspectRatio = rule({
   id: 'aspect-ratio',
   title: 'Plated holes against board thickness',
   why: 'The deeper a hole for its width, the thinner copper is plated in its middle, and the sooner the barrel cracks.',
+  formula: 'board thickness/drilled hole, at most the ratio',
   stage: 'specification',
   version: 1,
   reads: { holes: leadHoles, wall: holeWall, boardThickness, most: aspectRatioMost, guard: aspectRatioGuard },

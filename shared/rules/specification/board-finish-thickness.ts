@@ -22,6 +22,8 @@ export const boardFinishThickness = rule({
   id: 'board-finish-thickness',
   title: 'Thickness of the board finish',
   why: 'Too thin, and the compound under the coating reaches the surface in store and nothing wets; too thick, and holes close, edges slump and the finish costs more than it gives.',
+  formula:
+    'least and most ordered within the window of the finish’s own standard, or the programme’s of tin and tin-lead',
   stage: 'specification',
   version: 2,
   reads: {

@@ -9,6 +9,7 @@ export const bowAndTwistRule = rule({
   id: 'bow-and-twist',
   title: 'Bow and twist',
   why: 'A board that is not flat dips unevenly into the wave, and strains its joints when it is screwed down flat.',
+  formula: 'per cent ordered ≤ limit with surface-mount parts, unless there are stated to be none',
   stage: 'specification',
   version: 2,
   reads: {

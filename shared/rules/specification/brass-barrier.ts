@@ -13,6 +13,7 @@ export const brassBarrier = rule({
   id: 'brass-barrier',
   title: 'Barrier between brass and tin',
   why: 'Zinc from brass comes through tin, oxidises on its surface and stops the wetting within weeks; copper or nickel between them keeps it back.',
+  formula: 'copper or nickel under the coating of brass ≥ least',
   stage: 'specification',
   version: 1,
   reads: { finishes: leadFinishes, least: brassBarrierLeast },

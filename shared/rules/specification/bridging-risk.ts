@@ -17,6 +17,7 @@ export const bridgingRisk = rule({
   id: 'bridging-risk',
   title: 'Bridging between bare copper',
   why: 'Solder joins what lies close, bare and long across the wave; a bridge is the commonest defect of wave and dip soldering.',
+  formula: 'bare gap ≥ least; run across the travel = length · sin(angle) ≤ most, below twice the least gap',
   stage: 'specification',
   version: 2,
   reads: { spacings, gap: bridgingGapLeast, run: bridgingRunMost, guard: bridgingGuard },

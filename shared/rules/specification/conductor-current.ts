@@ -42,6 +42,8 @@ export const conductorCurrent = rule({
   id: 'conductor-current',
   title: 'Conductor width for its current',
   why: 'A conductor that runs hot ages the laminate and the joints at its ends and starves the next solder joint of strength.',
+  formula:
+    'IPC-2221: ΔT = (I/(k · A^0.725))^(1/0.44); IPC-2152: ΔT = K · I^a · W^b · T^c; A of the copper that the finished layer has at least; the greater ΔT ≤ most',
   stage: 'specification',
   version: 2,
   reads: {

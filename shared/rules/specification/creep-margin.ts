@@ -15,6 +15,7 @@ export const creepMargin = rule({
   id: 'creep-margin',
   title: 'Service temperature against the solidus',
   why: 'Solder works near its melting point and creeps at any service temperature; the nearer the solidus, the sooner a loaded joint lets go.',
+  formula: 'solidus − service ≥ least',
   stage: 'specification',
   version: 1,
   reads: { alloy: solderAlloy, service: serviceTemperature, least: solidusMarginLeast, guard: solidusGuard },

@@ -13,6 +13,7 @@ export const edgeClearance = rule({
   id: 'edge-clearance',
   title: 'Clearance to the board’s edges',
   why: 'Copper near a cut edge is bared and corrodes; parts and joints under the conveyor’s fingers are neither soldered nor left whole.',
+  formula: 'distance of copper, and of parts, from the edge ≥ least',
   stage: 'specification',
   version: 1,
   reads: {

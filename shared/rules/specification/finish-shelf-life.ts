@@ -14,6 +14,7 @@ export const finishShelfLife = rule({
   id: 'finish-shelf-life',
   title: 'Shelf life of the board finish',
   why: 'Copper tarnishes, silver takes up sulphur, organic films age and gold lets nickel through: a board waits only so long before it is soldered.',
+  formula: 'months in store ≤ shortest published life meets, ≤ longest is marginal; bare copper waits none',
   stage: 'specification',
   version: 2,
   reads: {

@@ -10,6 +10,8 @@ export const fluxResidueRule = rule({
   id: 'flux-residue',
   title: 'Flux residue',
   why: 'What flux leaves behind takes up damp, leaks between conductors and eats them; some residues may stay, others must go, and sensitive circuits bear none.',
+  formula:
+    'residue removed; or a flux whose residue may stay, and insulation needed ≤ what may be counted on with it',
   stage: 'specification',
   version: 2,
   reads: {

@@ -13,6 +13,7 @@ export const glassTransitionRule = rule({
   id: 'glass-transition',
   title: 'Laminate at its service temperature',
   why: 'Above the glass transition the laminate grows four to five times as fast through its thickness and pulls at every barrel; it is never worked or tested there.',
+  formula: 'T_g − service ≥ least, and service ≤ use temperature of the grade',
   stage: 'specification',
   version: 1,
   reads: {

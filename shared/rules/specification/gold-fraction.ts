@@ -48,6 +48,8 @@ export const goldFraction = rule({
   id: 'gold-fraction',
   title: 'Gold in each joint',
   why: 'Solder with more than a few per cent of gold turns brittle and cracks under shock and temperature swings.',
+  formula:
+    'm_Au/(m_Au + m_solder) ≤ most; plated hole: lead and wall in the board, solder between them; unplated: lead and land in the fillet, solder of the fillet alone',
   stage: 'specification',
   version: 2,
   reads: {

@@ -38,6 +38,7 @@ export const goldToSolder = rule({
   id: 'gold-to-solder',
   title: 'Gold where solder goes',
   why: 'Gold dissolves in solder within a second and comes back as brittle compound; what was under it is what the joint must wet. It is no coating to solder to, save a flash over sound nickel.',
+  formula: 'gold, at the most the order allows, ≤ flash, over nickel inside its window',
   stage: 'specification',
   version: 2,
   reads: {

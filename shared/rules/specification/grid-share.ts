@@ -13,6 +13,7 @@ export const gridShare = rule({
   id: 'grid-share',
   title: 'Holes on the grid',
   why: 'Insertion, drilling and test fixtures work to a grid; each hole off it costs setting and is a place for error.',
+  formula: 'joints on the grid/all joints ≥ least',
   stage: 'specification',
   version: 2,
   reads: { holes: leadHoles, least: gridShareLeast, guard: gridShareGuard },

@@ -21,6 +21,7 @@ export const holeCopper = rule({
   id: 'hole-copper',
   title: 'Copper of the barrels',
   why: 'The barrel stretches with the board at every soldering and every swing; thin or brittle copper cracks round, and solder takes a little of it each time.',
+  formula: 'metal on the wall − finish ≥ least of the class; + what lead-free solder takes to be clear of it',
   stage: 'specification',
   version: 3,
   reads: {

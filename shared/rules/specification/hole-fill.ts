@@ -25,6 +25,8 @@ export const holeFill = rule({
   id: 'hole-fill',
   title: 'Fill of plated holes',
   why: 'Solder that fills the hole supports barrel and lead through temperature swings; how much is asked depends on class and edition, and a gap must exist for it to rise in.',
+  formula:
+    '2γ · cos θ/(ρ · g · gap) ≥ factor · board thickness; fill asked by edition, class and leads of the component',
   stage: 'specification',
   version: 2,
   reads: {

@@ -26,6 +26,7 @@ export const holeProducibility = rule({
   id: 'hole-producibility',
   title: 'Hole for its lead, by producibility level',
   why: 'The level says how closely a hole must follow its lead for leads to be inserted and the hole to fill without special care.',
+  formula: 'least hole ≥ largest lead + allowance; largest hole ≤ least lead + allowance, by level',
   stage: 'specification',
   version: 3,
   reads: {

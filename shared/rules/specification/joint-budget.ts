@@ -31,6 +31,7 @@ export const jointBudget = rule({
   id: 'joint-budget',
   title: 'Joint reliability budget',
   why: 'Every joint must hold for the board to hold. The budget says how rarely one joint may fail in service, and how rarely one may leave soldering defective; inspection is judged against it.',
+  formula: 'Σ joints · λ (MIL-HDBK-217F, 16.1 and 17.1) ≤ −ln R/H; defects allowed 10⁶ · (1 − Y^(1/N))',
   stage: 'specification',
   version: 2,
   reads: {

@@ -28,6 +28,8 @@ export const jointFillet = rule({
   id: 'joint-fillet',
   title: 'Fillet and solder of the joint',
   why: 'A concave fillet from the edge of the land up the lead shows that both wetted; a lead too short hides it, and a land too small gives it nothing to stand on.',
+  formula:
+    'contact angles of lead and land together < 90°; projection − fillet height ≥ 0, height = width · (cos θ_land − sin θ_lead)/(cos θ_lead − sin θ_land)',
   stage: 'specification',
   version: 2,
   reads: {

@@ -13,6 +13,7 @@ export const laminatePlatedHoles = rule({
   id: 'laminate-plated-holes',
   title: 'Laminate that carries plated holes',
   why: 'The barrel of a plated hole follows the laminate through its thickness at every soldering; a paper laminate stretches and gases too much for it.',
+  formula: 'grade carries plated holes, or does for a service ≤ most',
   stage: 'specification',
   version: 1,
   reads: { laminate, holes: leadHoles, serviceYears, short: limitedLaminateYearsMost },

@@ -34,6 +34,7 @@ export const leadClearance = rule({
   id: 'lead-clearance',
   title: 'Clearance between lead and hole',
   why: 'Too tight, and the lead does not enter or flux and air cannot leave; too wide, and the gap does not hold the solder, which drops out or does not rise.',
+  formula: '(hole − lead)/2 within the window: worst case, or share outside by √(hole² + lead²)/2',
   stage: 'specification',
   version: 2,
   reads: {

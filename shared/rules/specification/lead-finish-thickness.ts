@@ -20,6 +20,7 @@ export const leadFinishThickness = rule({
   id: 'lead-finish-thickness',
   title: 'Thickness of coatings on leads',
   why: 'A lead waits longer in store than the board: thin tin has turned into compound before it is soldered, and thin silver or palladium leaves the metal under it to be wetted.',
+  formula: 'least and most ordered within the window of tin, silver or palladium',
   stage: 'specification',
   version: 2,
   reads: {

@@ -15,6 +15,7 @@ export const leadProjectionRule = rule({
   id: 'lead-projection',
   title: 'Leads beyond the land',
   why: 'A lead that stands out too far bends, shorts to its neighbour and pierces its packing; one in a bare hole holds by its solder alone unless it is bent over.',
+  formula: 'greatest projection ≤ most of the class; in unplated holes of class 3 leads are clinched',
   stage: 'specification',
   version: 1,
   reads: {

@@ -13,6 +13,7 @@ export const leadRestrictionRule = rule({
   id: 'lead-restriction',
   title: 'Restriction of lead',
   why: 'Where the law restricts lead, one leaded finish makes every board unsaleable; where it does not, lead keeps whiskers away. Which holds is settled before finishes are chosen.',
+  formula: 'lead of solder and finishes ≤ most, where restricted',
   stage: 'specification',
   version: 1,
   reads: {

@@ -32,6 +32,8 @@ export const leadlessFatigue = rule({
   id: 'leadless-fatigue',
   title: 'Fatigue of leadless parts',
   why: 'A stiff part that expands less than the board shears its outermost joints at every swing; the larger the part and the lower the joint, the sooner they crack.',
+  formula:
+    'Σ cycles/N(x) ≤ 1; N₅₀ = ½ · (2ε_f/Δγ)^(−1/c), Δγ = L/h · |Δα · ΔT|; N(x) = N₅₀ · (ln(1 − x)/ln ½)^(1/4)',
   stage: 'specification',
   version: 2,
   reads: {

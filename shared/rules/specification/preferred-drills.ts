@@ -14,6 +14,7 @@ export const preferredDrills = rule({
   id: 'preferred-drills',
   title: 'Holes from preferred drills',
   why: 'A drill off the series is one more tool to buy, load and mistake for its neighbour.',
+  formula: '|drill − nearest drill of the series| ≤ most',
   stage: 'specification',
   version: 1,
   reads: { holes: leadHoles, wall: holeWall, series: optional(drillSeries), off: drillOffSeriesMost },

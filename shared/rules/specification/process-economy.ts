@@ -18,6 +18,8 @@ export const processEconomy = rule({
   id: 'process-economy',
   title: 'Economy of the process',
   why: 'A cheap process with many defects costs more than a dear one with few, once rework and field repair are counted; how many boards are made decides where the line lies.',
+  formula:
+    '(cost of the chosen − least cost)/least cost ≤ most; cost = fixed/boards + board + joints · joint + rework + field repair',
   stage: 'specification',
   version: 3,
   reads: {

@@ -28,6 +28,8 @@ export const processSuitsJoints = rule({
   id: 'process-suits-joints',
   title: 'Process for these joints',
   why: 'A process chosen for another board shows only in production: too many joints for the iron, too much heat for the parts, or joints that no solder reaches.',
+  formula:
+    'process and hole table agree; joints by hand · boards a year ≤ most; its heat is among the exposures',
   stage: 'specification',
   version: 1,
   reads: {

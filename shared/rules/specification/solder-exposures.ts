@@ -32,6 +32,7 @@ export const solderExposuresRule = rule({
   id: 'solder-exposures',
   title: 'Soldering heat the laminate bears',
   why: 'Each soldering strains barrels and bond; a laminate that has had too much blisters, measles or lifts its lands.',
+  formula: 'Σ times · seconds/seconds the laminate floats at that temperature or above ≤ most',
   stage: 'specification',
   version: 2,
   reads: {

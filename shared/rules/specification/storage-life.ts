@@ -19,6 +19,8 @@ export const storageLife = rule({
   id: 'storage-life',
   title: 'Solderable coating after storage',
   why: 'Tin and copper grow into compound in store, faster the warmer. When the compound has drawn the tin out of the coating, solder no longer wets it.',
+  formula:
+    'h − 0.692 · x/s ≥ least; x = √(x₀² + k · t), k the fastest of the laws whose author can be followed, times 1.5² for the peaks',
   stage: 'specification',
   version: 2,
   reads: {

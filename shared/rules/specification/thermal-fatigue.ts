@@ -25,6 +25,8 @@ export const thermalFatigue = rule({
   id: 'thermal-fatigue',
   title: 'Temperature cycles to be shown by test',
   why: 'Every swing works the solder a little; a cycling test stands for the service only if its cycles, reckoned over, are as many as the service brings.',
+  formula:
+    'cycles of the test ≥ Σ cycles of service/factor; factor = (ΔT_test/ΔT_use)^n · slowness^m · exp(B · (1/T_use − 1/T_test))',
   stage: 'specification',
   version: 2,
   reads: {

@@ -17,6 +17,7 @@ export const voltageSpacing = rule({
   id: 'voltage-spacing',
   title: 'Spacing for voltage',
   why: 'Conductors too close for their voltage leak or flash over when damp and dirt join in, long after the board left the bench.',
+  formula: 'gap ≥ row of the table by voltage and category; above 500 V s(500 V) + (V − 500) · mm a volt',
   stage: 'specification',
   version: 1,
   reads: { spacings, edition: optional(spacingEdition), guard: voltageSpacingGuard },

@@ -47,6 +47,7 @@ function asSigned(item: PlannedItem): PlannedItem {
 const NO_RULE: Omit<ItemDefinition['rules'][number], 'id' | 'version'> = {
   title: '',
   why: '',
+  formula: '',
   stage: 'specification',
   reads: {},
   judge: () => ({ verdict: 'meets', found: '', limit: '', working: [], sources: [] }),
