@@ -20,6 +20,9 @@ const BLOCK =
 const NAMES_A_SOURCE =
   /IPC|MIL|STD|IEC|ISO|ASTM|ECSS|NASA|NIST|JESD|EN \d|Directive|20\d\d|19\d\d|Handbook|Holden|Copper Development|by hand|[Cc]omputed|independent|common (practice|knowledge)|from memory|least squares|scipy|mpmath|Montgomery|Wheeler|Hahn|Nelson|Cohen/
 
+/** A rule's own module, which lies in the folder of its stage. */
+const RULE_IMPORT = /from '@\/shared\/rules\/[a-z]+\/[a-z-]+'/g
+
 /** Every test file once, in the order of their paths. */
 export const testFiles = (root: string): TestFile[] =>
   TEST_FOLDERS.flatMap((folder) =>
@@ -32,9 +35,9 @@ export const testFiles = (root: string): TestFile[] =>
 
 /** The tests that import a rule by the module of its name, and the sources that the blocks which use it name. */
 export function howChecked(ruleId: string, files: readonly TestFile[]): Check[] {
-  const module = new RegExp(`import \\{([^}]*)\\} from '@/shared/rules/[a-z]+/${ruleId}'`)
+  const importOfRule = new RegExp(`import \\{([^}]*)\\} from '@/shared/rules/[a-z]+/${ruleId}'`)
   return files.flatMap(({ path, text }) => {
-    const names = module
+    const names = importOfRule
       .exec(text)?.[1]
       ?.split(',')
       .map((name) => name.trim())
@@ -44,8 +47,9 @@ export function howChecked(ruleId: string, files: readonly TestFile[]): Check[] 
   })
 }
 
-/** Blocks that use any of the names; where only the file's own helpers do, all of the file. */
+/** Blocks that use any of the names; all of a file that tries one rule alone, or whose own helpers use it. */
 function blocksUsing(names: readonly string[], text: string): string {
+  if ([...text.matchAll(RULE_IMPORT)].length === 1) return text
   const blocks = [...text.matchAll(BLOCK)].map(([block]) => block)
   const using = blocks.filter((block) => names.some((name) => new RegExp(`\\b${name}\\b`).test(block)))
   return using.length > 0 ? using.join('\n') : text

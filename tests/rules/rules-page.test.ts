@@ -19,8 +19,9 @@ describe('docs/rules.md', () => {
 describe('how a rule was checked', () => {
   const file = (text: string) => [{ path: 'tests/rules/control/dwell.test.ts', text }]
   const imported = "import { waveDwellRule } from '@/shared/rules/control/wave-dwell'\n"
+  const another = "import { wavePreheatRule } from '@/shared/rules/control/wave-preheat'\n"
   test('is what the blocks that use it name, and nothing of the others', () => {
-    const text = `${imported}
+    const text = `${imported}${another}
 describe('dwell', () => {
   // J-STD-001: so long.
   // Two lines are one.
@@ -35,13 +36,15 @@ describe('another', () => {
       { file: 'tests/rules/control/dwell.test.ts', sources: ['J-STD-001: so long. Two lines are one.'] },
     ])
   })
-  test('is all that the file names, where its own helpers use the rule', () => {
-    const text = `${imported}const judged = () => findingOf(waveDwellRule)
+  test('is all that the file names, where it tries the rule alone or its own helpers use it', () => {
+    const text = `${imported}${another}const judged = () => findingOf(waveDwellRule)
 describe('dwell', () => {
   // By hand: 12 mm at 20 mm/s, computed.
 })
 `
     expect(howChecked('wave-dwell', file(text))[0]?.sources).toHaveLength(1)
+    const alone = text.replace(another, '').replace('findingOf(waveDwellRule)', '0')
+    expect(howChecked('wave-dwell', file(alone))[0]?.sources).toHaveLength(1)
   })
   test('is nothing where no test imports it', () => {
     expect(howChecked('wave-preheat', file(imported))).toEqual([])
