@@ -1,4 +1,4 @@
-import { fromMemory, published } from '@/shared/sources/provenance'
+import { fromMemory } from '@/shared/sources/provenance'
 import { gridShareLeast } from '@/shared/plan/limits/lead-holes'
 import { gridShareGuard } from '@/shared/plan/limits/specification-guards'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
@@ -21,9 +21,7 @@ export const gridShare = rule({
     const stated = holes.filter((row) => row.onGrid !== undefined)
     const limit = `At least ${formatQuantity(least.value, '%')} of the joints (${least.document})`
     const sources = [
-      published(
-        'Basic grid 2.54 mm with 1.27 and 0.64 mm below it (textbook after IPC-2221; IEC 60097, secondary copies)',
-      ),
+      fromMemory('IEC 60097: basic grid 2.54 mm, with 1.27 and 0.635 mm below it'),
       fromMemory('IEC 60097: metric grid of 0.5 mm, secondary 0.05 mm'),
     ]
     if (stated.length === 0) {

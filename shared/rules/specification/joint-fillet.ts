@@ -1,6 +1,6 @@
 import { ALLOYS } from '@/shared/materials/alloys'
 import { CAPILLARY_LENGTH_MM } from '@/shared/materials/fillet-data'
-import { fromMemory, published } from '@/shared/sources/provenance'
+import { computed, fromMemory } from '@/shared/sources/provenance'
 import { filletAngleGuard, leadStandingGuard } from '@/shared/plan/limits/specification-guards'
 import { contactAngle, leadProjection } from '@/shared/plan/parameters/joint-geometry'
 import { boardThickness } from '@/shared/plan/parameters/laminate'
@@ -63,9 +63,7 @@ export const jointFillet = rule({
       working: row && deciding.margin ? workingOf(row, terms) : [],
       sources: [
         fromMemory('Geometry of a circular arc that meets lead and land at their contact angles'),
-        published(
-          'Fillets by the theorem of Pappus, as in the pin-in-paste volume calculation (there of quarter circles)',
-        ),
+        computed('Theorem of Pappus: a body of revolution is its section times the path of its centroid'),
         CAPILLARY_LENGTH_MM.source,
         ALLOYS[alloy].source,
       ],

@@ -1,4 +1,4 @@
-import { commonPractice, published } from '@/shared/sources/provenance'
+import { commonPractice, fromMemory } from '@/shared/sources/provenance'
 import { boardJoints } from '@/shared/plan/board-joints'
 import { handJointsMost } from '@/shared/plan/limits/soldering-process'
 import { handJointsGuard } from '@/shared/plan/limits/specification-guards'
@@ -99,8 +99,8 @@ export const processSuitsJoints = rule({
       ],
       sources: [
         handMost.limit.byDefault.from,
-        published(
-          'Components: at most 260 °C for 5 to 10 s in all waves together (component data, secondary copies)',
+        fromMemory(
+          'Components: at most 260 °C for 5 to 10 s in all waves together, as their data sheets say',
         ),
         commonPractice('What each process suits'),
       ],
