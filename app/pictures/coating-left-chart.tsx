@@ -1,5 +1,5 @@
 import { Curves } from '@/app/drawing/curves'
-import { GROWTH_LAWS } from '@/shared/materials/growth-laws'
+import { GROWTH_LAWS, type GrowthLaw } from '@/shared/materials/growth-laws'
 import { growthBand, growthConstant } from '@/shared/physics/intermetallic'
 import { formatQuantity } from '@/shared/quantity/format'
 import { leftUm, type AlikeCoats } from './coats-in-store'
@@ -17,7 +17,7 @@ const TOLD = [0, 1 / 8, 1 / 4, 1 / 2, 3 / 4, 1]
 export function CoatingLeftAtStore({ subjects, coat, months, temperatureC, leastUm }: ChartProps) {
   const until = drawnMonths(months)
   const band = growthBand(temperatureC)
-  const laws = Object.values(GROWTH_LAWS)
+  const laws: readonly GrowthLaw[] = Object.values(GROWTH_LAWS)
   const times = Array.from({ length: STEPS + 1 }, (_, step) => (until * step) / STEPS)
   const um = (value: number): string => formatQuantity(value, 'µm', 2)
   const told = [...new Set([...TOLD.map((share) => share * until), months])].toSorted((a, b) => a - b)
@@ -39,7 +39,7 @@ export function CoatingLeftAtStore({ subjects, coat, months, temperatureC, least
       ]}
       curves={laws.map((law) => ({
         name: law.short,
-        heavy: law === GROWTH_LAWS.fitted,
+        heavy: law.attributed,
         points: times.map((time) => [time, leftUm(coat, growthConstant(law, temperatureC), time)] as const),
       }))}
       limits={[{ y: leastUm, name: `at least ${um(leastUm)}`, beyond: 'below' }]}
@@ -59,7 +59,7 @@ export function CoatingLeftAtStore({ subjects, coat, months, temperatureC, least
           um(leftUm(coat, band.fastest, time)),
         ]),
       }}
-      note="Shaded: the span that all published laws leave, the fit’s own factor of two included. The fastest edge is judged."
+      note="Shaded: the span that all sets leave. Its fast edge is judged: the fastest set whose author can be followed, at the peaks of the compound. Heavy: the sets that may decide."
     />
   )
 }

@@ -1,10 +1,10 @@
+import { HOURS_PER_MONTH } from '@/shared/quantity/calendar'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import {
   coatingLeftUm,
   compoundUm,
   growthBand,
   hoursUntilLeft,
-  HOURS_PER_MONTH,
   type Coat,
 } from '@/shared/physics/intermetallic'
 import { freeTinLeast } from '@/shared/plan/limits/finishes'

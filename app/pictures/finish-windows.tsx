@@ -47,7 +47,7 @@ export function BoardFinishWindow({ view }: { view: ProgrammeView }) {
             name: 'Nickel under it, as ordered',
             least: nickel,
             most: undefined,
-            window: { from: finish.underlayer.leastUm },
+            window: { from: finish.underlayer.leastUm, to: finish.underlayer.mostUm },
             by: finish.underlayer.source.cite,
           },
         ]

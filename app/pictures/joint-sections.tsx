@@ -18,7 +18,7 @@ import { orNothing, valueOf } from './value-of'
 interface Terms extends JointTerms {
   readonly projectionMm: number
   readonly densityGcm3?: number | undefined
-  readonly askedPct: (joints: number) => number
+  readonly askedPct: (leadsEach: number | undefined) => number
 }
 
 /** Each kind of joint cut through, as contact angle, land, hole and lead make it. */
@@ -64,12 +64,12 @@ function termsOf(view: ProgrammeView): Terms | undefined {
     angleDeg: valueOf(view, contactAngle) ?? DEFAULT_ANGLE_DEG,
     projectionMm: valueOf(view, leadProjection) ?? 0,
     densityGcm3: alloy && ALLOYS[alloy].densityGcm3,
-    askedPct: (joints) => fillAskedPct({ joints, boardMm, grade }, editions),
+    askedPct: (leadsEach) => fillAskedPct({ leadsEach, boardMm, grade }, editions),
   }
 }
 
 function OneSection({ row, shape, terms }: { row: LeadHole; shape: JointShape; terms: Terms }) {
-  const asked = row.plated ? terms.askedPct(row.joints) : 0
+  const asked = row.plated ? terms.askedPct(row.leadsEach) : 0
   return (
     <JointSection
       title={`${row.component}: joint in section`}

@@ -15,6 +15,8 @@ export const LEVEL_TRANSMITTER: Readonly<Record<string, JsonValue>> = {
   'survival-target': 99,
   'defect-free-boards': 98,
   'board-quality': 'qualified',
+  'surface-mount-joints': 0,
+  'leadless-present': false,
   'use-cycles': [
     { cycle: 'Day and night on the tank', swingK: 20, hottestC: 60, perYear: 365, dwellMin: 480 },
     { cycle: 'Tank filled hot', swingK: 45, hottestC: 70, perYear: 12, dwellMin: 120 },
@@ -52,6 +54,7 @@ export const LEVEL_TRANSMITTER: Readonly<Record<string, JsonValue>> = {
   'producibility-level': 'B',
   'clearance-basis': 'statistical',
   'lead-projection': 1.2,
+  'lead-projection-at-most': 1.5,
   'contact-angle': 25,
   conductors: [
     {
@@ -72,7 +75,7 @@ export const LEVEL_TRANSMITTER: Readonly<Record<string, JsonValue>> = {
       lengthMm: 120,
       dropMostMv: 50,
     },
-    { net: 'Relay', layer: 'internal', widthMm: 2, copperUm: 29, currentA: 1, lengthMm: 60, dropMostMv: 100 },
+    { net: 'Relay', layer: 'internal', widthMm: 2, copperUm: 23, currentA: 1, lengthMm: 60, dropMostMv: 100 },
   ],
   spacings: [
     { between: 'Supply and loop', peakV: 40, category: 'B2', gapMm: 0.8, mains: false, solderSide: 'masked' },

@@ -1,3 +1,4 @@
+import { trendConfidenceLeast } from '@/shared/plan/limits/control-bath'
 import { bathMass } from '@/shared/plan/parameters/control-bath'
 import { exchangeMassKg } from '@/shared/physics/bath-exchange'
 import type { Log } from '@/shared/records/log'
@@ -35,24 +36,37 @@ export interface ConstituentOutlook {
 export interface BathOutlook {
   readonly edition: string
   readonly bathKg: number | undefined
+  /** One-sided, in the trends' bounds, between 0 and 1. */
+  readonly confidence: number
   /** The soonest to its limit first. */
   readonly constituents: readonly ConstituentOutlook[]
 }
 
 /** All constituents of a bath against their limits; undefined until the alloy family is specified, or while the edition is of another family. */
 export function bathOutlook(log: Log, facts: Facts): BathOutlook | undefined {
-  const inputs = inputsOf({ ...bathLimitReads, ...newCopperRead, massKg: optional(bathMass) }, facts)
+  const inputs = inputsOf(
+    { ...bathLimitReads, ...newCopperRead, massKg: optional(bathMass), trust: trendConfidenceLeast },
+    facts,
+  )
   const chosen = inputs && chosenEdition(inputs)
   if (!inputs || (chosen && chosen.family !== inputs.family)) return undefined
-  const constituents = bathQuestions(inputs, [log]).flatMap((question) => outlookOf(question, inputs.massKg))
+  const confidence = inputs.trust.value / 100
+  const constituents = bathQuestions(inputs, [log]).flatMap((question) =>
+    outlookOf(question, inputs.massKg, confidence),
+  )
   return {
     edition: chosen?.label ?? 'the strictest of all editions',
     bathKg: inputs.massKg,
+    confidence,
     constituents: constituents.sort((one, other) => soonness(one) - soonness(other)),
   }
 }
 
-function outlookOf(question: BathQuestion, bathKg: number | undefined): ConstituentOutlook[] {
+function outlookOf(
+  question: BathQuestion,
+  bathKg: number | undefined,
+  confidence: number,
+): ConstituentOutlook[] {
   const limitPct = question.window.most?.value
   if (limitPct === undefined) return []
   const { values } = question.series
@@ -70,7 +84,7 @@ function outlookOf(question: BathQuestion, bathKg: number | undefined): Constitu
       limitPct,
       newestPct,
       verdict: newestPct === undefined ? undefined : marginIn(question.window, newestPct).verdict,
-      trend: trendOf(question)[0]?.trend,
+      trend: trendOf(question, confidence)[0]?.trend,
       exchange:
         share === undefined
           ? undefined

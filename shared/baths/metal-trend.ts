@@ -2,9 +2,6 @@ import { trendTowards, type LogTrend } from '@/shared/logs/log-trend'
 import { guardBandOf } from '@/shared/logs/logged-window'
 import type { BathQuestion } from './bath-questions'
 
-/** One-sided: of a further analysis staying below the bound. */
-export const TREND_CONFIDENCE = 0.95
-
 /** One metal (or the sum) of one bath with its trend since the last exchange. */
 export interface TrendedMetal {
   readonly question: BathQuestion
@@ -12,13 +9,16 @@ export interface TrendedMetal {
   readonly trend: LogTrend
 }
 
-/** The trend of one constituent since the last exchange: none with too few analyses, one otherwise. */
-export function trendOf(question: BathQuestion): TrendedMetal[] {
+/**
+ * The trend of one constituent since the last exchange: none with too few analyses, one otherwise.
+ * `confidence`: one-sided, of a further analysis staying below the bound, between 0 and 1.
+ */
+export function trendOf(question: BathQuestion, confidence: number): TrendedMetal[] {
   const limit = question.window.most?.value
   if (limit === undefined) return []
   const trend = trendTowards(question.series, limit, {
     resetFall: guardBandOf(question.window),
-    confidence: TREND_CONFIDENCE,
+    confidence,
   })
   return trend ? [{ question, limit, trend }] : []
 }

@@ -1,5 +1,6 @@
 import type { ItemDefinition } from './item'
 import { lacquerStorageMost, tinCoatingLeast, tinCoatingMost } from '@/shared/plan/limits/finishes'
+import { lacquerStorageGuard } from '@/shared/plan/limits/specification-guards'
 import {
   boardFinish,
   boardFinishLeast,
@@ -18,7 +19,7 @@ export const boardFinishItem: ItemDefinition = {
   owner: 'design',
   approvers: ['design', 'production', 'quality'],
   parameters: [boardFinish, boardFinishLeast, boardFinishMost, boardNickel],
-  limits: [tinCoatingLeast, tinCoatingMost, lacquerStorageMost],
+  limits: [tinCoatingLeast, tinCoatingMost, lacquerStorageMost, lacquerStorageGuard],
   rules: [boardFinishThickness, finishShelfLife],
   evidence: [],
   cautions: [],

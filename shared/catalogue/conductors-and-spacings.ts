@@ -6,6 +6,13 @@ import {
   copperToEdgeLeast,
   partsToEdgeLeast,
 } from '@/shared/plan/limits/spacings'
+import {
+  bridgingGuard,
+  conductorDropGuard,
+  conductorRiseGuard,
+  edgeClearanceGuard,
+  voltageSpacingGuard,
+} from '@/shared/plan/limits/specification-guards'
 import { conductorMethod, conductors } from '@/shared/plan/parameters/conductors'
 import { copperToEdge, partsToEdge, spacingEdition, spacings } from '@/shared/plan/parameters/spacings'
 import { bridgingRisk } from '@/shared/rules/specification/bridging-risk'
@@ -23,7 +30,18 @@ export const conductorsAndSpacingsItem: ItemDefinition = {
   owner: 'design',
   approvers: ['design', 'production', 'quality'],
   parameters: [conductors, conductorMethod, spacings, spacingEdition, copperToEdge, partsToEdge],
-  limits: [conductorRiseMost, bridgingGapLeast, bridgingRunMost, copperToEdgeLeast, partsToEdgeLeast],
+  limits: [
+    conductorRiseMost,
+    bridgingGapLeast,
+    bridgingRunMost,
+    copperToEdgeLeast,
+    partsToEdgeLeast,
+    conductorRiseGuard,
+    conductorDropGuard,
+    voltageSpacingGuard,
+    bridgingGuard,
+    edgeClearanceGuard,
+  ],
   rules: [conductorCurrent, conductorDrop, voltageSpacing, bridgingRisk, edgeClearance],
   evidence: [],
   cautions: [

@@ -1,6 +1,7 @@
 import type { ItemDefinition } from './item'
 import {
   bathAnalysisInterval,
+  trendConfidenceLeast,
   bathSumMost,
   bathTemperatureTolerance,
   bathTinTolerance,
@@ -49,7 +50,7 @@ import {
   storageClockGuard,
   tipCheckGuard,
 } from '@/shared/plan/limits/guard-bands'
-import { trainingValidMost } from '@/shared/plan/limits/control-people'
+import { trainingNoticeLeast, trainingValidMost } from '@/shared/plan/limits/control-people'
 import {
   aboveLiquidusLeadFreeLeast,
   aboveLiquidusLeadFreeMost,
@@ -171,7 +172,7 @@ export const controlItems: readonly ItemDefinition[] = [
     owner: 'production',
     approvers: ['production', 'quality'],
     parameters: [],
-    limits: [trainingValidMost],
+    limits: [trainingValidMost, trainingNoticeLeast],
     rules: [trainedPeopleRule],
     evidence: [],
     cautions: [],
@@ -226,6 +227,7 @@ export const controlItems: readonly ItemDefinition[] = [
       bathSumMost,
       bathTinTolerance,
       bathAnalysisInterval,
+      trendConfidenceLeast,
     ],
     rules: [bathTemperatureRule, bathCompositionRule, bathTrendRule, bathAnalysisOnScheduleRule],
     evidence: [{ kind: 'analysis', label: 'Analysis reports of the bath', required: false }],

@@ -7,7 +7,18 @@ import {
   survivalTarget,
   surfaceMountJoints,
 } from '@/shared/plan/parameters/joint-budget'
-import { cycleTest, leadlessParts, useCycles } from '@/shared/plan/parameters/thermal-fatigue'
+import {
+  jointBudgetGuard,
+  leadlessFatigueGuard,
+  testCyclesGuard,
+} from '@/shared/plan/limits/specification-guards'
+import {
+  cycleTest,
+  leadlessParts,
+  leadlessPresent,
+  steadyService,
+  useCycles,
+} from '@/shared/plan/parameters/thermal-fatigue'
 import { jointBudget } from '@/shared/rules/specification/joint-budget'
 import { leadlessFatigue } from '@/shared/rules/specification/leadless-fatigue'
 import { thermalFatigue } from '@/shared/rules/specification/thermal-fatigue'
@@ -27,10 +38,12 @@ export const jointBudgetItem: ItemDefinition = {
     boardQuality,
     failureRateEdition,
     useCycles,
+    steadyService,
     cycleTest,
+    leadlessPresent,
     leadlessParts,
   ],
-  limits: [fatigueShareFailedMost],
+  limits: [fatigueShareFailedMost, jointBudgetGuard, testCyclesGuard, leadlessFatigueGuard],
   rules: [jointBudget, thermalFatigue, leadlessFatigue],
   evidence: [],
   cautions: [

@@ -1,19 +1,42 @@
 import type { ItemDefinition } from './item'
-import { contactAngle, fillEdition, leadProjection } from '@/shared/plan/parameters/joint-geometry'
+import {
+  capillaryRiseLeast,
+  leadProjectionClass3Most,
+  leadProjectionMost,
+} from '@/shared/plan/limits/joint-geometry'
+import {
+  capillaryRiseGuard,
+  filletAngleGuard,
+  leadStandingGuard,
+} from '@/shared/plan/limits/specification-guards'
+import {
+  contactAngle,
+  fillEdition,
+  leadProjection,
+  leadProjectionAtMost,
+} from '@/shared/plan/parameters/joint-geometry'
 import { holeFill } from '@/shared/rules/specification/hole-fill'
+import { leadProjectionRule } from '@/shared/rules/specification/lead-projection'
 import { jointFillet } from '@/shared/rules/specification/joint-fillet'
 
 export const jointGeometryItem: ItemDefinition = {
   key: 'joint-geometry',
   stage: 'specification',
   title: 'Shape of the joint',
-  asks: 'What fillet, how much solder and how much fill does a sound joint of this board have?',
-  version: 1,
+  asks: 'What fillet, how much solder how much fill and how long a lead does a sound joint of this board have?',
+  version: 2,
   owner: 'design',
   approvers: ['design', 'production', 'quality'],
-  parameters: [leadProjection, contactAngle, fillEdition],
-  limits: [],
-  rules: [jointFillet, holeFill],
+  parameters: [leadProjection, leadProjectionAtMost, contactAngle, fillEdition],
+  limits: [
+    leadProjectionMost,
+    leadProjectionClass3Most,
+    capillaryRiseLeast,
+    filletAngleGuard,
+    leadStandingGuard,
+    capillaryRiseGuard,
+  ],
+  rules: [jointFillet, holeFill, leadProjectionRule],
   evidence: [],
   cautions: [],
 }

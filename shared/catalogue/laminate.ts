@@ -4,7 +4,13 @@ import {
   bowWithSurfaceMountMost,
   floatUsedMost,
   glassTransitionMarginLeast,
+  limitedLaminateYearsMost,
 } from '@/shared/plan/limits/laminate'
+import {
+  conductorCopperGuard,
+  floatUsedGuard,
+  glassTransitionGuard,
+} from '@/shared/plan/limits/specification-guards'
 import {
   boardBuild,
   boardThickness,
@@ -41,7 +47,16 @@ export const laminateItem: ItemDefinition = {
     bowAndTwist,
     solderExposures,
   ],
-  limits: [floatUsedMost, glassTransitionMarginLeast, bowWithSurfaceMountMost, bowThroughHoleMost],
+  limits: [
+    floatUsedMost,
+    glassTransitionMarginLeast,
+    bowWithSurfaceMountMost,
+    bowThroughHoleMost,
+    limitedLaminateYearsMost,
+    conductorCopperGuard,
+    floatUsedGuard,
+    glassTransitionGuard,
+  ],
   rules: [laminatePlatedHoles, boardBuildRule, solderExposuresRule, glassTransitionRule, bowAndTwistRule],
   evidence: [{ kind: 'certificate', label: 'Laminate data sheet or certificate', required: false }],
   cautions: [],

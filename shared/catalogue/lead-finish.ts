@@ -4,7 +4,13 @@ import {
   goldFlashMost,
   goldFractionMost,
   nickelUnderFlashLeast,
+  nickelUnderFlashMost,
+  palladiumCoatLeast,
+  palladiumCoatMost,
+  silverCoatLeast,
+  silverCoatMost,
 } from '@/shared/plan/limits/finishes'
+import { goldFractionGuard } from '@/shared/plan/limits/specification-guards'
 import { leadFinishes } from '@/shared/plan/parameters/finishes'
 import { brassBarrier } from '@/shared/rules/specification/brass-barrier'
 import { goldFraction } from '@/shared/rules/specification/gold-fraction'
@@ -21,7 +27,18 @@ export const leadFinishItem: ItemDefinition = {
   owner: 'design',
   approvers: ['design', 'production', 'quality'],
   parameters: [leadFinishes],
-  limits: [brassBarrierLeast, goldFlashMost, nickelUnderFlashLeast, goldFractionMost],
+  limits: [
+    brassBarrierLeast,
+    goldFlashMost,
+    nickelUnderFlashLeast,
+    nickelUnderFlashMost,
+    silverCoatLeast,
+    silverCoatMost,
+    palladiumCoatLeast,
+    palladiumCoatMost,
+    goldFractionMost,
+    goldFractionGuard,
+  ],
   rules: [leadFinishThickness, brassBarrier, goldToSolder, goldFraction, whiskerMitigation],
   evidence: [],
   cautions: [],

@@ -1,5 +1,10 @@
 import type { ItemDefinition } from './item'
-import { insulationWithResidueMost, solidusMarginLeast } from '@/shared/plan/limits/solder'
+import {
+  insulationWithResidueMost,
+  restrictedLeadMost,
+  solidusMarginLeast,
+} from '@/shared/plan/limits/solder'
+import { insulationWithResidueGuard, solidusGuard } from '@/shared/plan/limits/specification-guards'
 import {
   flux,
   fluxResidue,
@@ -21,7 +26,13 @@ export const solderAndFluxItem: ItemDefinition = {
   owner: 'design',
   approvers: ['design', 'production', 'quality'],
   parameters: [solderAlloy, flux, fluxResidue, insulationNeeded, leadRestriction],
-  limits: [solidusMarginLeast, insulationWithResidueMost],
+  limits: [
+    solidusMarginLeast,
+    insulationWithResidueMost,
+    restrictedLeadMost,
+    solidusGuard,
+    insulationWithResidueGuard,
+  ],
   rules: [mixedMetals, leadRestrictionRule, creepMargin, fluxResidueRule],
   evidence: [{ kind: 'data sheet', label: 'Data sheets of solder and flux', required: false }],
   cautions: [

@@ -1,5 +1,6 @@
 import type { ItemDefinition } from './item'
 import { handJointsMost, processExcessMost } from '@/shared/plan/limits/soldering-process'
+import { handJointsGuard, processExcessGuard } from '@/shared/plan/limits/specification-guards'
 import { processCosts, solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import { processEconomy } from '@/shared/rules/specification/process-economy'
 import { processSuitsJoints } from '@/shared/rules/specification/process-suits-joints'
@@ -13,7 +14,7 @@ export const solderingProcessItem: ItemDefinition = {
   owner: 'production',
   approvers: ['design', 'production', 'quality'],
   parameters: [solderingProcess, processCosts],
-  limits: [handJointsMost, processExcessMost],
+  limits: [handJointsMost, processExcessMost, handJointsGuard, processExcessGuard],
   rules: [processSuitsJoints, processEconomy],
   evidence: [],
   cautions: [

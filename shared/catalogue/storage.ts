@@ -1,5 +1,6 @@
 import type { ItemDefinition } from './item'
 import { freeTinLeast } from '@/shared/plan/limits/finishes'
+import { freeTinGuard } from '@/shared/plan/limits/specification-guards'
 import { boardStorageMonths, leadStorageMonths, storageTemperature } from '@/shared/plan/parameters/storage'
 import { storageLife } from '@/shared/rules/specification/storage-life'
 
@@ -12,7 +13,7 @@ export const storageItem: ItemDefinition = {
   owner: 'production',
   approvers: ['design', 'production', 'quality'],
   parameters: [boardStorageMonths, leadStorageMonths, storageTemperature],
-  limits: [freeTinLeast],
+  limits: [freeTinLeast, freeTinGuard],
   rules: [storageLife],
   evidence: [],
   cautions: [],

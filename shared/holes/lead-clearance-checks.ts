@@ -9,15 +9,6 @@ import { measure } from '@/shared/rules/measure'
 import { tightest } from '@/shared/rules/parts'
 import { holeOf, leadOf } from './joint-row'
 
-/** Inside by less than this share of the window's width is marginal. */
-export const GUARD_SHARE = 0.1
-/** A share outside the window within this part of what is allowed is marginal. */
-const GUARD_OF_SHARE = 0.25
-/** Least room a lead off its place keeps before entry counts as close, mm. */
-const ENTRY_GUARD_MM = 0.02
-/** Within this share of the limit on flat leads is marginal. */
-export const FLAT_GUARD_SHARE = 0.05
-
 export type Basis = 'worst-case' | 'statistical'
 
 export interface ClearanceTerms {
@@ -26,6 +17,10 @@ export interface ClearanceTerms {
   readonly most: Ruling
   readonly flatGap: Ruling
   readonly outside: Ruling
+  readonly windowGuard: Ruling
+  readonly shareGuard: Ruling
+  readonly entryGuard: Ruling
+  readonly flatGuard: Ruling
   readonly basis: Basis
   readonly sigmas: number
 }
@@ -72,7 +67,7 @@ export function decidingCheck(row: LeadHole, clearance: Clearance, terms: Cleara
 function windowCheck({ radial, tight, wide }: Clearance, terms: ClearanceTerms): Check {
   const { least, most, outside, basis } = terms
   if (basis === 'statistical') {
-    const guardBand = GUARD_OF_SHARE * outside.value
+    const guardBand = (terms.shareGuard.value / 100) * outside.value
     return {
       margin: {
         found: tight + wide,
@@ -84,7 +79,7 @@ function windowCheck({ radial, tight, wide }: Clearance, terms: ClearanceTerms):
       says: '',
     }
   }
-  const guardBand = GUARD_SHARE * (most.value - least.value)
+  const guardBand = (terms.windowGuard.value / 100) * (most.value - least.value)
   const { leastMm, mostMm } = radial.worstCase
   return {
     margin: tightest(
@@ -96,23 +91,23 @@ function windowCheck({ radial, tight, wide }: Clearance, terms: ClearanceTerms):
 }
 
 /** A lead off its place must still enter: what clearance is left beside the offset. */
-function entryCheck(row: LeadHole, { radial }: Clearance, { basis }: ClearanceTerms): Check[] {
+function entryCheck(row: LeadHole, { radial }: Clearance, { basis, entryGuard }: ClearanceTerms): Check[] {
   if (row.leadPositionMm === undefined) return []
   const { leastMm } = basis === 'worst-case' ? radial.worstCase : radial.rootSumSquare
   const found = clean(leastMm - row.leadPositionMm)
   return [
     {
-      margin: { found, limit: 0, unit: 'mm', direction: 'at least', guardBand: ENTRY_GUARD_MM },
+      margin: { found, limit: 0, unit: 'mm', direction: 'at least', guardBand: entryGuard.value },
       measured: { check: 'entry', offPlace: measure(row.leadPositionMm, 'mm') },
       says: `; a lead ${formatQuantity(row.leadPositionMm, 'mm')} off its place has ${formatQuantity(found, 'mm')} left to enter`,
     },
   ]
 }
 
-function flatCheck(row: LeadHole, { hole }: Clearance, { flatGap }: ClearanceTerms): Check[] {
+function flatCheck(row: LeadHole, { hole }: Clearance, { flatGap, flatGuard }: ClearanceTerms): Check[] {
   if (row.leadShape !== 'flat' || row.leadThicknessMm === undefined) return []
   const found = clean(hole.nominalMm - row.leadThicknessMm)
-  const guardBand = FLAT_GUARD_SHARE * flatGap.value
+  const guardBand = (flatGuard.value / 100) * flatGap.value
   return [
     {
       margin: { found, limit: flatGap.value, unit: 'mm', direction: 'at most', guardBand },

@@ -26,6 +26,20 @@ export interface LogTrend {
   readonly mayCrossOn: string | undefined
 }
 
+/** Where a series last fell by more than `resetFall` between two readings: a bath exchanged. */
+function startOfTrend(values: readonly number[], resetFall: number): number {
+  let start = 0
+  for (let index = 1; index < values.length; index++)
+    if (values[index - 1]! - values[index]! > resetFall) start = index
+  return start
+}
+
+/** Instants with a reading since the series last fell so far; several readings of one instant are one. */
+export const sinceLastFall = (
+  { instants, values }: Pick<LogSeries, 'instants' | 'values'>,
+  resetFall: number,
+): number => new Set(instants.slice(startOfTrend(values, resetFall))).size
+
 /**
  * The trend of a series since it last fell by more than `resetFall` between two
  * readings (a bath exchanged), and when it reaches the upper limit: by the line,
@@ -40,9 +54,7 @@ export function trendTowards(
   limit: number,
   { resetFall, confidence }: { resetFall: number; confidence: number },
 ): LogTrend | undefined {
-  let start = 0
-  for (let index = 1; index < values.length; index++)
-    if (values[index - 1]! - values[index]! > resetFall) start = index
+  const start = startOfTrend(values, resetFall)
   const last = values.length - 1
   const from = instants[start]
   const newest = instants[last]

@@ -1,4 +1,4 @@
-import { fromMemory, published } from '@/shared/sources/provenance'
+import { fromMemory } from '@/shared/sources/provenance'
 import type { Source } from '@/shared/sources/source'
 
 export type AlloyFamily = 'tin-lead' | 'lead-free'
@@ -16,7 +16,7 @@ export interface Alloy {
   readonly source: Source
 }
 
-const COMPILED = 'Compiled alloy data; standards give melting temperatures as information only (J-STD-006)'
+const COMPILED = 'Melting ranges as J-STD-006 gives them for information, and densities of the alloys'
 
 /** Solders for making joints. Melting ranges differ by a few kelvin between tables. */
 export const ALLOYS = {
@@ -28,7 +28,7 @@ export const ALLOYS = {
     densityGcm3: 8.4,
     leadPct: 37,
     bismuthPct: 0,
-    source: published(COMPILED),
+    source: fromMemory(COMPILED),
   },
   sn60pb40: {
     label: 'Sn60Pb40',
@@ -39,7 +39,7 @@ export const ALLOYS = {
     leadPct: 40,
     bismuthPct: 0,
     note: 'Tables print a liquidus of 188 to 191 °C; the higher is used.',
-    source: published(COMPILED),
+    source: fromMemory(COMPILED),
   },
   sn62pb36ag2: {
     label: 'Sn62Pb36Ag2',
@@ -50,7 +50,7 @@ export const ALLOYS = {
     leadPct: 36,
     bismuthPct: 0,
     note: 'Slows the leaching of silver; tables print a liquidus of 179 to 189 °C.',
-    source: fromMemory('Compiled alloy data, Sn62Pb36Ag2'),
+    source: fromMemory('Melting range and density of Sn62Pb36Ag2'),
   },
   sn50pb50: {
     label: 'Sn50Pb50',
@@ -61,7 +61,7 @@ export const ALLOYS = {
     leadPct: 50,
     bismuthPct: 0,
     note: 'Tables print a liquidus of 212 to 216 °C.',
-    source: published(COMPILED),
+    source: fromMemory(COMPILED),
   },
   sac305: {
     label: 'Sn96.5Ag3Cu0.5',
@@ -71,7 +71,7 @@ export const ALLOYS = {
     densityGcm3: 7.38,
     leadPct: 0,
     bismuthPct: 0,
-    source: published(COMPILED),
+    source: fromMemory(COMPILED),
   },
   'sn99.3cu0.7': {
     label: 'Sn99.3Cu0.7',
@@ -81,7 +81,7 @@ export const ALLOYS = {
     densityGcm3: 7.31,
     leadPct: 0,
     bismuthPct: 0,
-    source: published(COMPILED),
+    source: fromMemory(COMPILED),
   },
   'sn96.5ag3.5': {
     label: 'Sn96.5Ag3.5',
@@ -91,7 +91,7 @@ export const ALLOYS = {
     densityGcm3: 7.37,
     leadPct: 0,
     bismuthPct: 0,
-    source: published(COMPILED),
+    source: fromMemory(COMPILED),
   },
   sn42bi58: {
     label: 'Sn42Bi58',
@@ -102,7 +102,7 @@ export const ALLOYS = {
     leadPct: 0,
     bismuthPct: 58,
     note: 'Never with lead: tin, lead and bismuth together melt near 96 °C.',
-    source: fromMemory('Compiled alloy data, Sn42Bi58 (melting point published)'),
+    source: fromMemory('Melting point and density of Sn42Bi58'),
   },
 } as const satisfies Record<string, Alloy>
 export type AlloyKey = keyof typeof ALLOYS

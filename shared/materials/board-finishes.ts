@@ -11,7 +11,12 @@ export interface BoardFinish {
   /** The finish's own thickness window, µm, where it is not the programme's window for tin and tin-lead. */
   readonly window?: { readonly leastUm: number; readonly mostUm?: number; readonly source: Source }
   /** Metal that must lie under the coating, and how thick, by the finish's own standard. */
-  readonly underlayer?: { readonly metal: 'nickel'; readonly leastUm: number; readonly source: Source }
+  readonly underlayer?: {
+    readonly metal: 'nickel'
+    readonly leastUm: number
+    readonly mostUm?: number
+    readonly source: Source
+  }
   /** Months in a sealed pack until solderability is doubtful: the spread of the sources. */
   readonly shelfMonths?: { readonly least: number; readonly most: number; readonly source: Source }
   /** Made by dipping into solder: one solder exposure of the laminate. */
@@ -23,7 +28,9 @@ export interface BoardFinish {
   readonly source: Source
 }
 
-const SHELF = published('Shelf lives as fabricators and handbooks state them; sources differ by two to one')
+const SHELF = commonPractice(
+  'Shelf life in a sealed pack; what fabricators promise differs by two to one or more',
+)
 
 const LEVELLED = published(
   'Hot-air levelling as ordered, 2.5 to 12.7 µm, and as made, 1 to 40 µm (Coombs & Holden, Printed Circuits Handbook, 7th ed.; secondary copies)',
@@ -123,7 +130,8 @@ export const BOARD_FINISHES = {
     underlayer: {
       metal: 'nickel',
       leastUm: 3,
-      source: published('IPC-4552: nickel 3 to 6 µm (secondary copy)'),
+      mostUm: 6,
+      source: published('IPC-4552 (2002), Table 3-1: nickel 3 to 6 µm (secondary copy)'),
     },
     shelfMonths: { least: 6, most: 12, source: SHELF },
     hotDipped: false,

@@ -1,29 +1,54 @@
-import type { Source } from '@/shared/sources/source'
-import { DENSITY_GCM3 } from './metals'
 import { fromMemory, published } from '@/shared/sources/provenance'
+import type { Source } from '@/shared/sources/source'
 
+/** What is left at least of a foil when the board is finished, µm. */
 export interface CopperFoil {
   readonly label: string
-  /** Mass of a square metre, and how far it may lie below. */
-  readonly areaGm2: number
-  readonly belowGm2: number
+  /** The foil as bought, at most a tenth below its nominal mass. */
+  readonly boughtUm: number
+  /** On an inner layer, after all cleaning and etching. */
+  readonly innerUm: number
+  /** On an outer layer, before what plating lays on it is added. */
+  readonly outerUm: number
   readonly source: Source
 }
 
-const WEIGHED = published(
-  'Foil of nominal 18 µm: 153 ± 7 g/m²; of 35 µm: 285 ± 10 g/m² (foil data, secondary copy)',
+const AFTER_PROCESSING = published(
+  'IPC-6012, tables of internal layer foil thickness after processing and of external conductor thickness after plating: inner 11.4, 24.9 and 55.7 µm, outer 38.4, 52.9 and 83.7 µm of class 3 with 25 µm plated (secondary copy: NCAB Group, “How much finished copper can be expected?”)',
 )
-const NOMINAL = fromMemory('IPC-4562: 305 g/m² for 1 oz, multiples of it, at most 10 % below')
+const IN_BETWEEN = fromMemory(
+  'IPC-6012, the same tables: 3 oz leaves 86.6 µm inside, and 113.6 µm outside with 25 µm plated',
+)
 
-/** Foils by their nominal thickness: what is sold by mass is thinner than its name. */
+/** Foils by their nominal thickness: what is sold by mass is thinner than its name, and processing takes more of it. */
 export const COPPER_FOILS = {
-  '18': { label: '18 µm (½ oz)', areaGm2: 153, belowGm2: 7, source: WEIGHED },
-  '35': { label: '35 µm (1 oz)', areaGm2: 285, belowGm2: 10, source: WEIGHED },
-  '70': { label: '70 µm (2 oz)', areaGm2: 610, belowGm2: 61, source: NOMINAL },
-  '105': { label: '105 µm (3 oz)', areaGm2: 915, belowGm2: 92, source: NOMINAL },
+  '18': {
+    label: '18 µm (½ oz)',
+    boughtUm: 15.4,
+    innerUm: 11.4,
+    outerUm: 13.4,
+    source: AFTER_PROCESSING,
+  },
+  '35': {
+    label: '35 µm (1 oz)',
+    boughtUm: 30.9,
+    innerUm: 24.9,
+    outerUm: 27.9,
+    source: AFTER_PROCESSING,
+  },
+  '70': {
+    label: '70 µm (2 oz)',
+    boughtUm: 61.7,
+    innerUm: 55.7,
+    outerUm: 58.7,
+    source: AFTER_PROCESSING,
+  },
+  '105': {
+    label: '105 µm (3 oz)',
+    boughtUm: 92.6,
+    innerUm: 86.6,
+    outerUm: 88.6,
+    source: IN_BETWEEN,
+  },
 } as const satisfies Record<string, CopperFoil>
 export type CopperFoilKey = keyof typeof COPPER_FOILS
-
-/** The least thickness of a foil, µm: its least mass a square metre over the density of copper. */
-export const leastFoilUm = ({ areaGm2, belowGm2 }: CopperFoil): number =>
-  (areaGm2 - belowGm2) / DENSITY_GCM3.copper

@@ -1,4 +1,4 @@
-import { published } from '@/shared/sources/provenance'
+import { fromMemory, published } from '@/shared/sources/provenance'
 
 /** What one edition asks of the solder in a plated hole, % of the board's thickness; undefined: nothing. */
 export const FILL_EDITIONS = {
@@ -13,7 +13,7 @@ export const FILL_EDITIONS = {
     label: 'Class 2 50 %, class 3 75 %',
     leastPct: { '1': undefined, '2': 50, '3': 75 },
     manyLeads: undefined,
-    source: published('Acceptance tables of fabricators after IPC-A-610 (secondary copy)'),
+    source: fromMemory('IPC-A-610, earlier editions: class 2 50 %, class 3 75 %'),
   },
   full: {
     label: 'Full: 100 %',

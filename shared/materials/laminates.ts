@@ -1,4 +1,4 @@
-import { fromMemory, published } from '@/shared/sources/provenance'
+import { fromMemory } from '@/shared/sources/provenance'
 import type { Source } from '@/shared/sources/source'
 
 /** How long a sample floats on solder at a temperature without blistering. */
@@ -117,8 +117,8 @@ export const LAMINATES = {
     ],
     leadFree: false,
     note: 'Dicyandiamide-cured grades are best kept under 240 °C at the board.',
-    source: published(
-      'IPC-4101E/21: glass transition from 130 °C, 10 s at 288 °C; typical data (secondary copies)',
+    source: fromMemory(
+      'IPC-4101E/21: glass transition from 130 °C, 10 s at 288 °C; the rest the usual values of the grade',
     ),
   },
   'fr-4-mid': {
@@ -135,7 +135,7 @@ export const LAMINATES = {
       { temperatureC: 288, seconds: 10 },
     ],
     leadFree: true,
-    source: published('Typical data of 150 °C FR-4, with the float of IPC-4101/21 (secondary copies)'),
+    source: fromMemory('FR-4 of 150 °C: usual values of the grade, with the float of IPC-4101/21'),
   },
   'fr-4-high': {
     label: 'FR-4, glass transition 170 °C',
@@ -151,7 +151,7 @@ export const LAMINATES = {
       { temperatureC: 288, seconds: 240 },
     ],
     leadFree: true,
-    source: published('Typical data of 170 °C FR-4: 240 s at 288 °C (secondary copy)'),
+    source: fromMemory('FR-4 of 170 °C: usual values of the grade, 240 s at 288 °C'),
   },
   'g-10': {
     label: 'G-10 glass epoxy, not flame-retardant',

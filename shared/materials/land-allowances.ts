@@ -24,7 +24,7 @@ export const LAND_EDITIONS = {
     label: 'Larger lands, as IPC-7251 style libraries draw them',
     over: 'smallest hole',
     allowanceMm: { A: 0.6, B: 0.5, C: 0.4 },
-    source: published('IPC-7251 style land formula as in circulation: hole + 0.1 + 0.6/0.5/0.4 mm'),
+    source: fromMemory('IPC-7251 style land formula: hole + 0.1 + 0.6/0.5/0.4 mm'),
   },
   'mil-std-275': {
     label: 'MIL-STD-275: largest hole + 0.86 mm',
@@ -38,6 +38,14 @@ export type LandEditionKey = keyof typeof LAND_EDITIONS
 
 /** The editions that rule together, strictest first to bind, when a programme names none. */
 export const CURRENT_LAND_EDITIONS = ['ipc-2221', 'ipc-7251'] as const satisfies readonly LandEditionKey[]
+
+/** What is known of the ring on inner layers of a delivered board. */
+export const INNER_RING = {
+  says: 'A ring on an inner layer is measured from the drilled hole; a delivered board of class 3 must keep 0.025 mm of it.',
+  source: published(
+    'IPC-6012E, Table 3-9, class 3: 0.025 mm internal from the drilled hole (secondary copy: Summit Interconnect, “IPC rule for land sizes for a plated mechanically drilled hole”, 2022)',
+  ),
+} as const
 
 /** How much of a ring a delivered hole may break out of, by product class. */
 export const BREAKOUT_BY_CLASS = {

@@ -48,9 +48,7 @@ export const LEAD_COATINGS = {
   },
   'tin-bright': {
     label: 'Tin, bright plated',
-    source: published(
-      'ASTM B545; zinc passes through bright tin faster than through matte (Trans. IMF, tin on brass; abstract)',
-    ),
+    source: fromMemory('ASTM B545; zinc passes through bright tin faster than through matte'),
     metal: 'tin',
     tinPct: 100,
     leadPct: 0,
@@ -150,7 +148,7 @@ export const WHISKER_MEASURES = {
   },
   anneal: {
     says: '1 h at 150 °C within 24 h of plating',
-    source: published('Post-plate anneal of matte tin as makers state it (secondary copy)'),
+    source: fromMemory('JP002: matte tin annealed 1 h at 150 °C within 24 h of plating'),
   },
 } as const
 

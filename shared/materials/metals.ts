@@ -1,4 +1,4 @@
-import { computed, published } from '@/shared/sources/provenance'
+import { computed, fromMemory } from '@/shared/sources/provenance'
 
 /** Densities, g/cm³. */
 export const DENSITY_GCM3 = {
@@ -26,6 +26,4 @@ export function tinVolumeShare(tinMassPct: number): number {
 }
 
 /** Density of gold for the embrittlement calculation. */
-export const GOLD_SOURCE = published(
-  'Density of gold 19.3 g/cm³, as the gold calculation of the trade uses it',
-)
+export const GOLD_SOURCE = fromMemory('CRC Handbook of Chemistry and Physics: density of gold 19.3 g/cm³')

@@ -1,11 +1,8 @@
 import type { AgeingMethod } from '@/shared/materials/ageing-methods'
-import { GAS_CONSTANT } from '@/shared/materials/growth-laws'
-import { DAYS_PER_MONTH } from '@/shared/quantity/calendar'
+import { GAS_CONSTANT, HIGHEST_ENERGY, TIN_SILVER_ENERGIES } from '@/shared/materials/growth-laws'
+import { HOURS_PER_MONTH } from '@/shared/quantity/calendar'
 import { published } from '@/shared/sources/provenance'
 import { BOLTZMANN_EV_PER_K, HUMIDITY_MODELS, arrheniusFactor, humidityFactor } from './acceleration-factor'
-
-/** Hours in a month on average. */
-export const HOURS_PER_MONTH = DAYS_PER_MONTH * 24
 
 /**
  * The least and the greatest published energy of growth of the compound between
@@ -13,11 +10,9 @@ export const HOURS_PER_MONTH = DAYS_PER_MONTH * 24
  * equivalence is a span.
  */
 export const GROWTH_ENERGIES = {
-  leastKjMol: 56.4,
-  mostKjMol: 127.9,
-  source: published(
-    'Activation energies of Cu₆Sn₅ on copper from 56.4 to 127.9 kJ/mol, 70 to 170 °C (fits and abstracts)',
-  ),
+  leastKjMol: TIN_SILVER_ENERGIES.cu6sn5KjMol,
+  mostKjMol: HIGHEST_ENERGY.kjMol,
+  source: published(`Least: ${TIN_SILVER_ENERGIES.source.cite}. Greatest: ${HIGHEST_ENERGY.source.cite}`),
 } as const
 
 /** What an ageing stands for in storage, or why nothing can be said. */

@@ -1,9 +1,7 @@
-import { FIT_THICKNESS_FACTOR, GROWTH_LAWS, type GrowthLaw } from '@/shared/materials/growth-laws'
+import { GROWTH_LAWS, PEAK_FACTOR, type GrowthLaw } from '@/shared/materials/growth-laws'
 import { TIN_PER_CU6SN5 } from '@/shared/materials/metals'
 
 const ABSOLUTE_ZERO_C = -273.15
-/** A month as a twelfth of 8760 hours. */
-export const HOURS_PER_MONTH = 730
 
 /** Growth constant k of x² = x₀² + k·t, µm²/h, at a temperature in °C. */
 export function growthConstant({ lnFactor, perKelvin }: GrowthLaw, temperatureC: number): number {
@@ -12,28 +10,24 @@ export function growthConstant({ lnFactor, perKelvin }: GrowthLaw, temperatureC:
 }
 
 export interface GrowthBand {
-  /** The slowest and the fastest growth constant that the published data leave, µm²/h. */
+  /** The slowest growth constant of all sets, and the fastest of those that may decide at the peaks, µm²/h. */
   readonly slowest: number
-  /** The fit by itself. */
+  /** The fit in circulation, to compare with. */
   readonly fitted: number
   readonly fastest: number
 }
 
 /**
- * The spread of growth constants at a store temperature: the fit with its own
- * factor of two in thickness either way (four in the constant), the rate measured on electroplated
- * tin, and the highest published activation energy.
+ * The spread of growth constants at a store temperature: the fastest whose author
+ * can be followed, at the peaks of its layer; the slowest of all; and the fit in circulation between them.
  */
 export function growthBand(temperatureC: number): GrowthBand {
-  const fitted = growthConstant(GROWTH_LAWS.fitted, temperatureC)
-  const others = [GROWTH_LAWS['electroplated-tin'], GROWTH_LAWS['highest-energy']].map((law) =>
-    growthConstant(law, temperatureC),
-  )
-  const spread = FIT_THICKNESS_FACTOR.value ** 2
+  const laws: readonly GrowthLaw[] = Object.values(GROWTH_LAWS)
+  const at = (some: readonly GrowthLaw[]): number[] => some.map((law) => growthConstant(law, temperatureC))
   return {
-    slowest: Math.min(fitted / spread, ...others),
-    fitted,
-    fastest: Math.max(fitted * spread, ...others),
+    slowest: Math.min(...at(laws)),
+    fitted: growthConstant(GROWTH_LAWS.fitted, temperatureC),
+    fastest: PEAK_FACTOR.value ** 2 * Math.max(...at(laws.filter(({ attributed }) => attributed))),
   }
 }
 

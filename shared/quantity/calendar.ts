@@ -10,6 +10,8 @@ import { CalendarDate, GregorianCalendar } from '@internationalized/date'
 export const MS_PER_DAY = 86_400_000
 /** Days of a month on average, by the Julian year of 365.25 days. */
 export const DAYS_PER_MONTH = 365.25 / 12
+/** Hours in a month on average: 730.5. */
+export const HOURS_PER_MONTH = DAYS_PER_MONTH * 24
 
 const FIRST_DATE = '0001-01-01'
 const LAST_DATE = '9999-12-31'

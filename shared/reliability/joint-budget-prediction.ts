@@ -35,7 +35,8 @@ export interface Prediction {
 
 /**
  * The rates of all joints of a board by one edition of the handbook: plated
- * holes by section 16.1; unplated and surface-mount joints by section 17.1.
+ * holes by section 16.1; unplated and surface-mount joints by section 17.1, which has one row of
+ * machine soldering (“reflow solder”) and none of the wave.
  */
 export function predictedRates(board: Board, edition: keyof typeof REVISIONS): Prediction {
   const revision = REVISIONS[edition]
@@ -43,9 +44,7 @@ export function predictedRates(board: Board, edition: keyof typeof REVISIONS): P
   const unplated = board.holes.filter((row) => !row.plated)
   const parts = [
     ...(plated.length > 0 ? [platedPart(board, plated, revision)] : []),
-    ...(unplated.length > 0
-      ? [connectionPart('hand solder, not wrapped', sumOf(unplated), 'unplated holes', board, revision)]
-      : []),
+    ...(unplated.length > 0 ? unplatedParts(board, unplated, revision) : []),
     ...(board.joints.surfaceMount > 0
       ? [connectionPart('reflow solder', board.joints.surfaceMount, 'surface-mount joints', board, revision)]
       : []),
@@ -76,6 +75,18 @@ function platedPart(board: Board, plated: readonly LeadHole[], revision: Handboo
   }
   return { rate, working }
 }
+
+/** Joints of unplated holes, those of the machine apart from those of the iron. */
+const unplatedParts = (board: Board, rows: readonly LeadHole[], revision: HandbookRevision) =>
+  (
+    [
+      ['machine', 'reflow solder'],
+      ['hand', 'hand solder, not wrapped'],
+    ] as const
+  ).flatMap(([how, kind]) => {
+    const joints = sumOf(rows.filter((row) => row.soldered === how))
+    return joints > 0 ? [connectionPart(kind, joints, `unplated holes by ${how}`, board, revision)] : []
+  })
 
 function connectionPart(
   kind: 'hand solder, not wrapped' | 'reflow solder',

@@ -3,7 +3,8 @@ import { addMonths, daysBetween } from '@/shared/quantity/calendar'
 import { SKILLS, type Skill } from '@/shared/records/kinds/training'
 import type { RecordOf } from '@/shared/records/record-kinds'
 import { samePerson } from '@/shared/records/soldering-work'
-import { worstVerdict, type Judged, type Part } from './finding'
+import type { Judged, Part } from './finding'
+import { decidingPart } from './parts'
 import { namedRuling, sourceOf } from './ruling-source'
 import { count } from '@/shared/rules/measure'
 
@@ -16,24 +17,27 @@ export interface Deed {
   readonly on: string
 }
 
-/** A training that runs out within so many days of its last use is marginal. */
-const NOTICE_DAYS = 30
-
 /** What is asked of people, for the limit line. */
 export const peopleLimit = (validMost: Ruling): string =>
   `Each person's training in date on the day of the work, and valid no longer than ${validMost.value} months (${namedRuling(validMost)}).`
+
+/** How long a training is good, and how much of it is to be left after its last use. */
+export interface PeopleLimits {
+  readonly validMost: Ruling
+  readonly notice: Ruling
+}
 
 /** Whether everyone who did something was trained for it and in date on that day. Asks for one deed at least. */
 export function judgePeople(
   deeds: readonly Deed[],
   training: readonly Training[],
-  validMost: Ruling,
+  { validMost, notice }: PeopleLimits,
 ): Judged {
   const byWorker = certificatesBy(training, validMost.value)
-  const parts = [...groupedDeeds(deeds)].map(([, own]) => partOf(own, byWorker))
-  const verdict = worstVerdict(parts.map((part) => part.verdict))
-  const worst = parts.find((part) => part.verdict === verdict)
+  const parts = [...groupedDeeds(deeds)].map(([, own]) => partOf(own, byWorker, notice.value))
+  const worst = decidingPart(parts)
   if (!worst) throw new RangeError('There is no work to hold training records against.')
+  const { verdict } = worst
   const bad = parts.filter((part) => part.verdict === 'fails').length
   return {
     verdict,
@@ -50,7 +54,7 @@ export function judgePeople(
         result: `${deeds.length} deeds, ${training.length} records`,
       },
     ],
-    sources: [sourceOf(validMost)],
+    sources: [sourceOf(validMost), sourceOf(notice)],
     remedy: worst.remedy,
     parts,
   }
@@ -93,6 +97,7 @@ function certificatesBy(training: readonly Training[], mostMonths: number): Map<
 function partOf(
   { worker, skill, days }: { worker: string; skill: Skill; days: readonly string[] },
   byWorker: ReadonlyMap<string, readonly Validity[]>,
+  noticeDays: number,
 ): Part {
   const label = SKILLS.find(({ value }) => value === skill)?.label ?? skill
   const named = { subject: `${worker}, ${label.toLowerCase()}`, about: { worker, skill } }
@@ -124,8 +129,8 @@ function partOf(
   return {
     ...named,
     measured: { daysOfWork: count(days.length, 'days') },
-    verdict: left < NOTICE_DAYS ? 'marginal' : 'meets',
+    verdict: left < noticeDays ? 'marginal' : 'meets',
     found: `in date on all ${days.length} days of work; ${left} days were left after the last.`,
-    margin: { found: left, limit: 0, unit: 'days', direction: 'at least', guardBand: NOTICE_DAYS },
+    margin: { found: left, limit: 0, unit: 'days', direction: 'at least', guardBand: noticeDays },
   }
 }

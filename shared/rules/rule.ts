@@ -44,6 +44,8 @@ export interface Rule<R extends Reads = Reads> {
   readonly title: string
   /** What the rule protects against, in one or two sentences for a newcomer. */
   readonly why: string
+  /** What is compared with what: the formula, or the comparison in words. Listed in docs/rules.md. */
+  readonly formula: string
   readonly stage: Stage
   /** Raised whenever the rule's outcome can change for the same inputs. */
   readonly version: number

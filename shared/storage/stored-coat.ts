@@ -4,17 +4,15 @@ import {
   compoundUm,
   growthBand,
   hoursUntilLeft,
-  HOURS_PER_MONTH,
   type Coat,
 } from '@/shared/physics/intermetallic'
+import { HOURS_PER_MONTH } from '@/shared/quantity/calendar'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { About, Part, Remedy } from '@/shared/rules/finding'
 import { measure } from '@/shared/rules/measure'
 import { partOn } from '@/shared/rules/parts'
 import { bisect, stepAbove, stepBelow } from '@/shared/rules/remedy'
 
-/** Less than this above the least is marginal, µm. */
-const GUARD_UM = 0.25
 const COATING_STEP_UM = 0.5
 
 /** A tin coating in store, and where its thickness and its time are specified. */
@@ -28,8 +26,19 @@ export interface Stored {
   readonly monthsAt: string
 }
 
+/** What a stored coating is judged by, µm: what must be left and how much more is only just good, and the thickest to order. */
+export interface StoredTerms {
+  readonly leastUm: number
+  readonly guardUm: number
+  readonly mostUm: number
+}
+
 /** What is left of a stored coating, judged by the fastest growth of the band. */
-export function judgeStored(stored: Stored, temperatureC: number, leastUm: number, mostUm: number): Part {
+export function judgeStored(
+  stored: Stored,
+  temperatureC: number,
+  { leastUm, guardUm, mostUm }: StoredTerms,
+): Part {
   const { subject, about, coat, months } = stored
   const band = growthBand(temperatureC)
   const hours = months * HOURS_PER_MONTH
@@ -47,17 +56,17 @@ export function judgeStored(stored: Stored, temperatureC: number, leastUm: numbe
       lastsByFastest: measure(life(band.fastest), 'months'),
       lastsBySlowest: measure(life(band.slowest), 'months'),
     },
-    found: `of ${formatQuantity(coat.coatingUm, 'µm')}, ${um(left(band.fastest))} to ${um(left(band.slowest))} are left after ${formatQuantity(months, 'months')} (fit ${um(left(band.fitted))}); ${um(leastUm)} are left after ${lifeInWords(life(band.fastest))} to ${lifeInWords(life(band.slowest))}`,
+    found: `of ${formatQuantity(coat.coatingUm, 'µm')}, ${um(left(band.fastest))} to ${um(left(band.slowest))} are left after ${formatQuantity(months, 'months')} (by the fit in circulation ${um(left(band.fitted))}); ${um(leastUm)} are left after ${lifeInWords(life(band.fastest))} to ${lifeInWords(life(band.slowest))}`,
     margin: {
       found: left(band.fastest),
       limit: leastUm,
       unit: 'µm',
       direction: 'at least',
-      guardBand: GUARD_UM,
+      guardBand: guardUm,
     },
   })
   if (part.verdict === 'meets') return part
-  return { ...part, remedy: remedyFor(stored, temperatureC, leastUm + GUARD_UM, mostUm) }
+  return { ...part, remedy: remedyFor(stored, temperatureC, leastUm + guardUm, mostUm) }
 }
 
 /** The slow end of the band runs to centuries, which no measurement backs. */

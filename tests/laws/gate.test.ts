@@ -43,6 +43,7 @@ const PLAN: readonly ItemDefinition[] = STAGES.map((stage) => {
         id: `${stage}-small`,
         title: 'Small',
         why: 'Large amounts hurt.',
+        formula: 'amount ≤ 10',
         stage,
         version: 1,
         reads: { amount: parameter },

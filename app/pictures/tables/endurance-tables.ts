@@ -1,10 +1,5 @@
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import {
-  FIRST_COMPOUND_UM,
-  FIT_THICKNESS_FACTOR,
-  GAS_CONSTANT,
-  GROWTH_LAWS,
-} from '@/shared/materials/growth-laws'
+import { FIRST_COMPOUND_UM, GAS_CONSTANT, GROWTH_LAWS } from '@/shared/materials/growth-laws'
 import { growthConstant } from '@/shared/physics/intermetallic'
 import { environment } from '@/shared/plan/parameters/programme'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
@@ -26,7 +21,7 @@ const TOLD_C = [25, 40]
 export const storageTables = (): ReferenceTable[] => [
   {
     caption: 'growth of compound between tin and copper',
-    note: `The fit is held good to a factor of ${FIT_THICKNESS_FACTOR.value} in thickness, either way.`,
+    note: 'A store is judged by the fastest whose author can be followed; the fit in circulation is shown beside them.',
     columns: [
       ...texts('Law'),
       ...numbers('Energy, kJ/mol', ...TOLD_C.map((each) => `Compound after a year at ${each} °C, µm`)),

@@ -1,5 +1,5 @@
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { COPPER_FOILS, leastFoilUm } from '@/shared/materials/copper-foils'
+import { COPPER_FOILS } from '@/shared/materials/copper-foils'
 import { LAMINATES, type Laminate } from '@/shared/materials/laminates'
 import { copperFoil, laminate } from '@/shared/plan/parameters/laminate'
 import { formatNumber } from '@/shared/quantity/format'
@@ -25,16 +25,16 @@ export const laminateTables = (view: ProgrammeView): ReferenceTable[] => {
       caption: 'copper foils',
       columns: [
         ...texts('Nominal'),
-        ...numbers('Mass, g/m²', 'May lie below by, g/m²', 'Least thickness, µm'),
+        ...numbers('As bought, at least, µm', 'Inner layer, finished, µm', 'Outer layer before plating, µm'),
       ],
       rows: Object.entries(COPPER_FOILS).map(([key, foil]) => ({
         chosen: key === foilChosen,
         source: foil.source,
         cells: [
           foil.label,
-          formatNumber(foil.areaGm2),
-          formatNumber(foil.belowGm2),
-          formatNumber(leastFoilUm(foil), 3),
+          formatNumber(foil.boughtUm, 3),
+          formatNumber(foil.innerUm, 3),
+          formatNumber(foil.outerUm, 3),
         ],
       })),
     },

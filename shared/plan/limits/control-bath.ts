@@ -148,3 +148,18 @@ export const bathTinTolerance = limit({
     },
   },
 })
+
+export const trendConfidenceLeast = limit({
+  key: 'trend-confidence-least',
+  label: 'Confidence in a bath’s trend staying below its limit',
+  unit: '%',
+  direction: 'at least',
+  byDefault: {
+    value: 95,
+    authority: 'common practice',
+    from: {
+      cite: 'One-sided prediction bound of one further reading, at 95 %',
+      how: 'common practice, no published source',
+    },
+  },
+})

@@ -1,4 +1,4 @@
-import { fromMemory } from '@/shared/sources/provenance'
+import { commonPractice, fromMemory } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
 export const trainingValidMost = limit({
@@ -10,5 +10,17 @@ export const trainingValidMost = limit({
     value: 24,
     authority: 'common practice',
     from: fromMemory('Workmanship certification of the trade runs for 24 months'),
+  },
+})
+
+export const trainingNoticeLeast = limit({
+  key: 'training-notice-least',
+  label: 'Left of a training after its last use',
+  unit: 'days',
+  direction: 'at least',
+  byDefault: {
+    value: 30,
+    authority: 'common practice',
+    from: commonPractice('A month before it runs out a training is renewed, so that nobody stands idle'),
   },
 })

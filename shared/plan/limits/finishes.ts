@@ -1,4 +1,4 @@
-import { GOLD_FLASH_SOURCE, TIN_WINDOW_SOURCE } from '@/shared/materials/board-finishes'
+import { BOARD_FINISHES, GOLD_FLASH_SOURCE, TIN_WINDOW_SOURCE } from '@/shared/materials/board-finishes'
 import { BRASS_BARRIER_SOURCE } from '@/shared/materials/lead-finishes'
 import { commonPractice, published } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
@@ -41,10 +41,58 @@ export const nickelUnderFlashLeast = limit({
   unit: 'µm',
   direction: 'at least',
   byDefault: {
-    value: 5,
-    authority: 'common practice',
-    from: commonPractice('A gold flash is allowed over at least 5 µm of nickel or tin-nickel'),
+    value: BOARD_FINISHES.enig.underlayer.leastUm,
+    authority: 'standard',
+    from: BOARD_FINISHES.enig.underlayer.source,
   },
+})
+
+export const nickelUnderFlashMost = limit({
+  key: 'nickel-under-flash-most',
+  label: 'Nickel under a gold flash, greatest least',
+  unit: 'µm',
+  direction: 'at most',
+  byDefault: {
+    value: BOARD_FINISHES.enig.underlayer.mostUm,
+    authority: 'standard',
+    from: BOARD_FINISHES.enig.underlayer.source,
+  },
+})
+
+const SILVER_COAT = commonPractice(
+  'Silver on leads of 3 to 8 µm: thinner is gone in the first second of solder',
+)
+export const silverCoatLeast = limit({
+  key: 'silver-coat-least',
+  label: 'Silver coat of a lead, least',
+  unit: 'µm',
+  direction: 'at least',
+  byDefault: { value: 3, authority: 'common practice', from: SILVER_COAT },
+})
+export const silverCoatMost = limit({
+  key: 'silver-coat-most',
+  label: 'Silver coat of a lead, most',
+  unit: 'µm',
+  direction: 'at most',
+  byDefault: { value: 8, authority: 'common practice', from: SILVER_COAT },
+})
+
+const PALLADIUM_COAT = published(
+  'MIL-PRF-38535K, Table A-III: palladium, and palladium with a gold flash, 0.51 to 2.13 µm',
+)
+export const palladiumCoatLeast = limit({
+  key: 'palladium-coat-least',
+  label: 'Palladium coat of a lead, least',
+  unit: 'µm',
+  direction: 'at least',
+  byDefault: { value: 0.51, authority: 'standard', from: PALLADIUM_COAT },
+})
+export const palladiumCoatMost = limit({
+  key: 'palladium-coat-most',
+  label: 'Palladium coat of a lead, most',
+  unit: 'µm',
+  direction: 'at most',
+  byDefault: { value: 2.13, authority: 'standard', from: PALLADIUM_COAT },
 })
 
 export const goldFractionMost = limit({

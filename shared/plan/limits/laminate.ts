@@ -15,6 +15,18 @@ export const floatUsedMost = limit({
   },
 })
 
+export const limitedLaminateYearsMost = limit({
+  key: 'limited-laminate-years-most',
+  label: 'Service of plated holes in a laminate that carries them for a short life',
+  unit: 'years',
+  direction: 'at most',
+  byDefault: {
+    value: 5,
+    authority: 'common practice',
+    from: commonPractice('A service of more than 5 years counts as long'),
+  },
+})
+
 export const glassTransitionMarginLeast = limit({
   key: 'glass-transition-margin-least',
   label: 'Glass transition over the service temperature',

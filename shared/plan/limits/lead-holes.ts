@@ -1,5 +1,5 @@
 import { limit } from '@/shared/plan/requirement'
-import { commonPractice, computed, published } from '@/shared/sources/provenance'
+import { commonPractice, computed, fromMemory, published } from '@/shared/sources/provenance'
 
 const RADIAL = commonPractice('Radial clearance of 0.10 to 0.25 mm between lead and plated hole')
 
@@ -68,6 +68,71 @@ export const ringUnsupportedLeast = limit({
     value: 0.15,
     authority: 'standard',
     from: { cite: 'IPC-2221, Table 9-2: external, unsupported', how: 'from memory' },
+  },
+})
+
+/** Measured from the drilled hole, before plating: IPC-2221, 9.2.2. */
+export const ringInternalLeast = limit({
+  key: 'annular-ring-internal-least',
+  label: 'Annular ring of a plated hole, inner layer',
+  unit: 'mm',
+  direction: 'at least',
+  byDefault: {
+    value: 0.03,
+    authority: 'standard',
+    from: fromMemory('IPC-2221, Table 9-2: internal, supported'),
+  },
+})
+
+export const holeCopperOtherClassesLeast = limit({
+  key: 'hole-copper-other-classes-least',
+  label: 'Copper on the wall of a plated hole, classes 1 and 2',
+  unit: 'µm',
+  direction: 'at least',
+  byDefault: {
+    value: 20,
+    authority: 'standard',
+    from: published(
+      'IPC-6012, external conductor thickness after plating: 20 µm plated of classes 1 and 2, 25 µm of class 3 (secondary copy: NCAB Group, “How much finished copper can be expected?”, by difference)',
+    ),
+  },
+})
+
+export const leadFreeCopperLoss = limit({
+  key: 'lead-free-copper-loss',
+  label: 'Barrel copper kept for lead-free solder to take',
+  unit: 'µm',
+  direction: 'at least',
+  byDefault: {
+    value: 12,
+    authority: 'common practice',
+    from: published(
+      'Coombs & Holden, Printed Circuits Handbook, 7th ed.: up to 12 µm of barrel copper lost to lead-free solder (secondary copy)',
+    ),
+  },
+})
+
+export const brittleBarrelYearsMost = limit({
+  key: 'brittle-barrel-years-most',
+  label: 'Service of barrels built up without current',
+  unit: 'years',
+  direction: 'at most',
+  byDefault: {
+    value: 10,
+    authority: 'common practice',
+    from: commonPractice('For ten years and more barrels are plated by current, which stretch further'),
+  },
+})
+
+export const drillOffSeriesMost = limit({
+  key: 'drill-off-series-most',
+  label: 'Drill off its preferred size and still the same drill',
+  unit: 'mm',
+  direction: 'at most',
+  byDefault: {
+    value: 0.01,
+    authority: 'common practice',
+    from: commonPractice('A hundredth of a millimetre is no other drill'),
   },
 })
 

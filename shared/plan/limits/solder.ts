@@ -1,4 +1,4 @@
-import { commonPractice, fromMemory } from '@/shared/sources/provenance'
+import { commonPractice, fromMemory, published } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
 export const solidusMarginLeast = limit({
@@ -10,6 +10,18 @@ export const solidusMarginLeast = limit({
     value: 60,
     authority: 'common practice',
     from: commonPractice('Joints are kept well below the solidus; solder creeps at any service temperature'),
+  },
+})
+
+export const restrictedLeadMost = limit({
+  key: 'restricted-lead-most',
+  label: 'Lead in a homogeneous material, where restricted',
+  unit: '%',
+  direction: 'at most',
+  byDefault: {
+    value: 0.1,
+    authority: 'standard',
+    from: published('Directive 2011/65/EU, Annex II: lead 0.1 % by weight in homogeneous materials'),
   },
 })
 

@@ -3,7 +3,7 @@ import { choiceParameter, numberParameter } from '@/shared/plan/parameter'
 export const surfaceMountJoints = numberParameter({
   key: 'surface-mount-joints',
   label: 'Surface-mount joints',
-  help: 'Joints without a hole on the same board. Left open, none.',
+  help: 'Joints without a hole on the same board; 0 where there are none.',
   owner: 'design',
   unit: 'joints',
   min: 0,

@@ -22,6 +22,16 @@ export const leadProjection = numberParameter({
   max: 10,
 })
 
+export const leadProjectionAtMost = numberParameter({
+  key: 'lead-projection-at-most',
+  label: 'Lead beyond the land, at most',
+  help: 'How far the longest lead, as cut, stands out of the board on the solder side.',
+  owner: 'design',
+  unit: 'mm',
+  min: 0,
+  max: 20,
+})
+
 export const fillEdition = choiceParameter({
   key: 'fill-edition',
   label: 'Hole fill judged by',

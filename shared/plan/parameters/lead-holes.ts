@@ -76,6 +76,28 @@ export const leadHoles = tableParameter({
       help: 'Of the finished hole: drill and plating together.',
     }),
     landMm: numberColumn({ label: 'Land diameter', unit: 'mm', min: 0.3, max: 20 }),
+    innerLandMm: optionalColumn<NumberColumn>(
+      numberColumn({
+        label: 'Land on inner layers',
+        unit: 'mm',
+        min: 0.3,
+        max: 20,
+        help: 'Left open where it is as wide as outside.',
+      }),
+    ),
+    leadsEach: optionalColumn<NumberColumn>(
+      numberColumn({
+        label: 'Leads of one component',
+        unit: '1',
+        min: 1,
+        max: 2000,
+        whole: true,
+        help: 'Editions ask less fill of components with many leads. Left open, the fill of few leads is asked.',
+      }),
+    ),
+    clinched: optionalColumn<FlagColumn>(
+      flagColumn({ label: 'Lead clinched', help: 'Bent over on its land before soldering.' }),
+    ),
     leadPositionMm: optionalColumn<NumberColumn>(
       numberColumn({
         label: 'Lead off its place',

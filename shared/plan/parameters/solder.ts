@@ -33,7 +33,7 @@ export const fluxResidue = choiceParameter({
 export const insulationNeeded = numberParameter({
   key: 'insulation-needed',
   label: 'Insulation the circuit needs',
-  help: 'The least resistance between neighbouring conductors in service, as the circuit needs it. Left open when no node is sensitive.',
+  help: 'The least resistance between neighbouring conductors in service, as the circuit needs it. Asked for where the residue stays.',
   owner: 'design',
   unit: 'MΩ',
   min: 0.001,

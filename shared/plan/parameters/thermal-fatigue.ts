@@ -1,10 +1,10 @@
 import { numberColumn, textColumn } from '@/shared/columns/column'
-import { tableParameter, type ValueOf } from '@/shared/plan/parameter'
+import { flagParameter, tableParameter, type ValueOf } from '@/shared/plan/parameter'
 
 export const useCycles = tableParameter({
   key: 'use-cycles',
   label: 'Temperature cycles in service',
-  help: 'One row for each ordinary swing: what the joint sees in a cycle, not the range of the year. Left open when service has no cycles worth counting.',
+  help: 'One row for each ordinary swing: what the joint sees in a cycle, not the range of the year. Where service has none worth counting, say so below.',
   owner: 'design',
   maxRows: 12,
   columns: {
@@ -16,6 +16,13 @@ export const useCycles = tableParameter({
   },
 })
 export type UseCycle = ValueOf<typeof useCycles>[number]
+
+export const steadyService = flagParameter({
+  key: 'steady-service',
+  label: 'Service without temperature cycles',
+  help: 'The temperature of the board stays as good as level all its life: heated around the clock, or always at room temperature.',
+  owner: 'design',
+})
 
 export const cycleTest = tableParameter({
   key: 'cycle-test',
@@ -38,7 +45,7 @@ export type CycleTest = ValueOf<typeof cycleTest>[number]
 export const leadlessParts = tableParameter({
   key: 'leadless-parts',
   label: 'Largest leadless parts',
-  help: 'Surface-mounted parts without leads, by half the span between their outermost joints. Left open when there are none.',
+  help: 'Surface-mounted parts without leads, by half the span between their outermost joints. Where there are none on the board, say so below.',
   owner: 'design',
   maxRows: 30,
   columns: {
@@ -49,3 +56,10 @@ export const leadlessParts = tableParameter({
   },
 })
 export type LeadlessPart = ValueOf<typeof leadlessParts>[number]
+
+export const leadlessPresent = flagParameter({
+  key: 'leadless-present',
+  label: 'Leadless parts on the board',
+  help: 'Whether any surface-mounted part is joined by its body: chips, ball grids, carriers without leads.',
+  owner: 'design',
+})

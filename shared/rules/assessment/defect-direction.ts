@@ -19,6 +19,7 @@ export const defectDirection = rule({
   id: 'defect-direction',
   title: 'Defects against the direction of travel',
   why: 'Bridges gather where rows cross the travel, skips where a tall part shadows the wave. A map shows a pattern to the eye; the test says whether chance would draw it as well.',
+  formula: 'share of defects on one side of the travel against chance',
   stage: 'assessment',
   version: 1,
   reads: {

@@ -24,6 +24,7 @@ export const defectSignalsAnswered = rule({
   id: 'defect-signals-answered',
   title: 'Signals of the charts of defects answered',
   why: 'A rate may lie within its budget and yet have changed: soldering got worse, or inspection did. The day it changed is when its cause can be found.',
+  formula: 'every signal of the charts of defects has an answer',
   stage: 'assessment',
   version: 1,
   reads: {

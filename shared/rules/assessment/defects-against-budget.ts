@@ -34,6 +34,7 @@ export const defectsAgainstBudget = rule({
   id: 'defects-against-budget',
   title: 'Defective joints against the budget',
   why: 'Few defects among few joints prove little. The question is whether what was seen shows the rate the specification asks for, or how much more must be seen.',
+  formula: 'upper bound of defective joints a million ≤ 10⁶ · (1 − Y^(1/N))',
   stage: 'assessment',
   version: 1,
   reads: {

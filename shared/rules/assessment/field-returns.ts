@@ -17,6 +17,7 @@ export const fieldReturnsAgainstBudget = rule({
   id: 'field-returns',
   title: 'Field returns against the budget',
   why: 'Service is the last judge. Returns are held against the failure rate that the specification allowed, so that the next programme starts wiser.',
+  formula: 'upper bound of boards failed at a joint/board-hours ≤ budget',
   stage: 'assessment',
   version: 2,
   reads: {

@@ -23,6 +23,7 @@ export const firstPassYield = rule({
   id: 'first-pass-yield',
   title: 'First-pass yield of electrical test',
   why: 'Boards that pass only after repair carry repaired joints; the share that passes at first says what soldering is worth before anyone mends it.',
+  formula: 'passed at first/tested, its lower bound ≥ least',
   stage: 'assessment',
   version: 2,
   reads: { least: firstPassYieldLeast, tests: electricalTests },

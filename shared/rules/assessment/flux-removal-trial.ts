@@ -21,6 +21,7 @@ export const fluxRemovalTrial = rule({
   id: 'flux-removal-trial',
   title: 'Flux removal, before and after',
   why: 'Cleaning that only spreads the residue looks the same as cleaning that removes it. The same board measured before and after tells them apart.',
+  formula: '1 − after/before ≥ least, by the bound of the trial',
   stage: 'assessment',
   version: 1,
   reads: {

@@ -6,16 +6,10 @@ import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
 import { assembliesMade } from '@/shared/records/soldering-work'
 import type { Inspection } from '@/shared/records/inspection'
-import {
-  undetermined,
-  verdictOn,
-  worstVerdict,
-  type Judged,
-  type Margin,
-  type Part,
-} from '@/shared/rules/finding'
+import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
 import { count } from '@/shared/rules/measure'
 import { inspections } from '@/shared/rules/record-source'
+import { worstPart } from '@/shared/rules/worst-part'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { solderingRuns } from '@/shared/rules/assembly-record-sources'
@@ -24,6 +18,7 @@ export const inspectionCoverage = rule({
   id: 'inspection-coverage',
   title: 'How much was inspected',
   why: 'A plan to inspect all, or a share, is worth what was really looked at: assemblies of those made, joints of those on the board.',
+  formula: 'joints looked at, as a union of looks, ≥ share · made',
   stage: 'assessment',
   version: 2,
   reads: {
@@ -94,8 +89,8 @@ export const inspectionCoverage = rule({
               },
       })
     }
-    const verdict = worstVerdict(parts.map((part) => part.verdict))
-    const worst = parts.find((part) => part.verdict === verdict)!
+    const worst = worstPart(parts)
+    const { verdict } = worst
     return {
       verdict,
       found: `${worst.subject}: ${worst.found}`,

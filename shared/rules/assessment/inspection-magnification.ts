@@ -5,6 +5,7 @@ import { formatQuantity } from '@/shared/quantity/format'
 import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
 import { measure, count } from '@/shared/rules/measure'
 import { inspections } from '@/shared/rules/record-source'
+import { decidingPart } from '@/shared/rules/parts'
 import { rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 
@@ -12,6 +13,7 @@ export const inspectionMagnification = rule({
   id: 'inspection-magnification',
   title: 'Magnification of inspection',
   why: 'Too little and defects hide; too much and sound joints look bad and are reworked, which harms them.',
+  formula: 'power used within what the narrowest land asks',
   stage: 'assessment',
   version: 1,
   reads: { holes: leadHoles, most: magnificationMost, inspections },
@@ -68,7 +70,7 @@ export const inspectionMagnification = rule({
         undefined,
       ),
     ].flatMap((part) => part ?? [])
-    const worst = parts.find(({ verdict }) => verdict === 'fails') ?? parts[0]
+    const worst = decidingPart(parts)
     const powers = looks.map(({ magnification }) => magnification)
     const lowest = powers.reduce((low, power) => Math.min(low, power), Infinity)
     const highest = powers.reduce((high, power) => Math.max(high, power), -Infinity)

@@ -22,6 +22,7 @@ export const inspectorAgreement = rule({
   id: 'inspector-agreement',
   title: 'Agreement of inspectors',
   why: 'If two trained people call the same joint differently, the count of defects depends on who looked. Kappa says how far they agree beyond chance.',
+  formula: 'κ = (agreed − by chance)/(1 − by chance), its lower bound ≥ least',
   stage: 'assessment',
   version: 1,
   reads: { asked: optional(agreementStudyAsked), least: inspectorKappaLeast, calls: inspectorCalls },

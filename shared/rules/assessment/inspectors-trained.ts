@@ -1,4 +1,4 @@
-import { trainingValidMost } from '@/shared/plan/limits/control-people'
+import { trainingNoticeLeast, trainingValidMost } from '@/shared/plan/limits/control-people'
 import { undetermined, type Judged } from '@/shared/rules/finding'
 import { judgePeople, peopleLimit } from '@/shared/rules/people-current'
 import { inspections, recordsOf } from '@/shared/rules/record-source'
@@ -9,15 +9,17 @@ export const inspectorsTrained = rule({
   id: 'inspectors-trained',
   title: 'Inspectors and reworkers in date on the day',
   why: 'A count of defects is worth what the eye behind it knows, and a repaired joint what the hand knows. Both must have been in date then.',
+  formula: 'on each day of inspection the person’s training was passed and had not run out',
   stage: 'assessment',
   version: 1,
   reads: {
     validMost: trainingValidMost,
+    notice: trainingNoticeLeast,
     training: recordsOf('training', 'training records'),
     inspections,
     rework: reworkRecords,
   },
-  judge({ validMost, training, inspections: looks, rework }): Judged {
+  judge({ validMost, notice, training, inspections: looks, rework }): Judged {
     if (looks.length === 0)
       return undetermined(
         'No inspection is recorded yet: record each assembly looked at, with its inspector.',
@@ -34,7 +36,7 @@ export const inspectorsTrained = rule({
         ...rework.map(({ worker, doneOn }) => ({ worker, skill: 'rework' as const, on: doneOn })),
       ],
       training,
-      validMost,
+      { validMost, notice },
     )
   },
 })

@@ -21,6 +21,7 @@ export const insulationResistanceRule = rule({
   id: 'insulation-resistance',
   title: 'Surface insulation resistance',
   why: 'Residue that is harmless when dry conducts in damp heat. The test shows what the circuit will see between its conductors.',
+  formula: 'every reading ≥ least at its test’s climate and hours; none falls without cause',
   stage: 'assessment',
   version: 2,
   reads: {

@@ -36,6 +36,7 @@ export const ionicCleanlinessRule = rule({
   id: 'ionic-cleanliness',
   title: 'Ionic residue after flux removal',
   why: 'Salts left under a film of moisture conduct, corrode and grow filaments between conductors. The extract says how well cleaning works, in one figure that can be followed.',
+  formula: 'concentration · volume/area/instrument factor ≤ most',
   stage: 'assessment',
   version: 1,
   reads: {

@@ -23,6 +23,7 @@ export const reliabilityDemonstrated = rule({
   id: 'reliability-demonstrated',
   title: 'Reliability shown by life test',
   why: 'A prediction compares designs; a test shows joints. Few specimens show little: the rule says how much the test has shown, and how much longer it must run.',
+  formula: 'rate or wear-out life shown at the confidence ≤ −ln R over the service',
   stage: 'assessment',
   version: 1,
   reads: {

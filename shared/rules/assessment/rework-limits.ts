@@ -5,6 +5,7 @@ import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { defectRecord } from '@/shared/inspection/defect-record'
 import { verdictOn, worstVerdict, type Judged, type Margin, type Part } from '@/shared/rules/finding'
 import { measure, count } from '@/shared/rules/measure'
+import { decidingPart } from '@/shared/rules/parts'
 import { inspections } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
@@ -14,6 +15,7 @@ export const reworkLimits = rule({
   id: 'rework-limits',
   title: 'Rework: heats of each joint, and cost',
   why: 'Every heat thickens the compound, tires the barrel and loosens the land. A joint mended often is worse than it looks, and its cost belongs to the decision that caused it.',
+  formula: 'heats of each joint ≤ most; cost of rework told',
   stage: 'assessment',
   version: 2,
   reads: {
@@ -33,7 +35,7 @@ export const reworkLimits = rule({
     const heated = joints.map((joint) => judgeJoint(joint, most.value))
     const parts = [...heated.filter(({ verdict }) => verdict !== 'meets'), ...unmended(waiting)]
     const verdict = worstVerdict([...heated, ...parts].map((part) => part.verdict))
-    const worst = parts.find((part) => part.verdict === verdict)
+    const worst = decidingPart(parts)
     const price =
       hourCost === undefined
         ? `${formatNumber(minutes / 60, 3)} h, material ${formatQuantity(material, 'currency')}`

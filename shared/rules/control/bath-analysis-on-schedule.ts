@@ -15,6 +15,7 @@ export const bathAnalysisOnScheduleRule = rule({
   id: 'bath-analysis-on-schedule',
   title: 'Bath analysed on schedule',
   why: 'Contaminants build up with every board; an old analysis says what the bath was, not what it is.',
+  formula: 'on each day of soldering, age of the newest analysis ≤ interval',
   stage: 'control',
   version: 2,
   reads: {

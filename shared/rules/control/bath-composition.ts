@@ -30,6 +30,7 @@ export const bathCompositionRule = rule({
   id: 'bath-composition',
   title: 'Solder bath contamination',
   why: 'Every board dissolves copper, gold and finish into the bath. Past a limit the joints turn gritty, brittle or dull, and each metal may pass while their sum does not.',
+  formula: 'each metal, and the sum of five, ≤ most of the edition; tin within ± of nominal',
   stage: 'control',
   version: 3,
   reads: {

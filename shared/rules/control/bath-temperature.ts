@@ -27,6 +27,8 @@ export const bathTemperatureRule = rule({
   id: 'bath-temperature',
   title: 'Solder bath temperature',
   why: 'Too cool and solder neither wets in time nor rises in the holes; too hot and copper dissolves, flux burns off and boards suffer.',
+  formula:
+    'each reading within target ± tolerance and what the alloy is run at; a reading before each run within the interval',
   stage: 'control',
   version: 3,
   reads: {

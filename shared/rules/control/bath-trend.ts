@@ -1,55 +1,64 @@
-import { TREND_CONFIDENCE, type TrendedMetal, trendOf } from '@/shared/baths/metal-trend'
-import { bathAnalysisInterval } from '@/shared/plan/limits/control-bath'
+import { type TrendedMetal, trendOf } from '@/shared/baths/metal-trend'
+import { bathAnalysisInterval, trendConfidenceLeast } from '@/shared/plan/limits/control-bath'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { bathComposition as characteristic } from '@/shared/records/characteristics/bath-composition'
-import { worstVerdict, type Judged, type Part, type WorkingLine } from '@/shared/rules/finding'
+import { undetermined, type Judged, type Part, type WorkingLine } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
-import { logsOf } from '@/shared/rules/record-source'
+import { logsOf, recordsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { MACHINE_WORK } from '@/shared/logs/runs-held'
+import { daysOfWork } from '@/shared/records/soldering-work'
 import { bathLimitReads, bathQuestions, chosenEdition } from '@/shared/baths/bath-limits'
-import { FEWEST_FOR_TREND } from '@/shared/logs/log-trend'
+import { FEWEST_FOR_TREND, sinceLastFall } from '@/shared/logs/log-trend'
+import { guardBandOf } from '@/shared/logs/logged-window'
+import type { BathQuestion } from '@/shared/baths/bath-questions'
 import { HOT_SOLDER_CAUTIONS, keepsBath } from '@/shared/plan/soldering-baths'
-import { measure } from '@/shared/rules/measure'
+import { count, measure } from '@/shared/rules/measure'
+import { worstPart } from '@/shared/rules/worst-part'
 
 export const bathTrendRule = rule({
   id: 'bath-trend',
   title: 'When the bath will reach its limits',
   why: 'Contaminants rise board by board. Their trend says when the bath must be exchanged, so that it is planned and not found out by a failed analysis.',
+  formula:
+    'c = a + b · t by least squares since the last exchange; the one-sided prediction bound reaches the limit after the next analysis',
   stage: 'control',
-  version: 1,
+  version: 2,
   reads: {
     ...bathLimitReads,
     process: optional(solderingProcess),
     interval: bathAnalysisInterval,
+    confidence: trendConfidenceLeast,
+    runs: recordsOf('soldering-run', 'soldering runs'),
     logs: logsOf(characteristic),
   },
   judge(inputs): Judged {
-    const { family, process, interval, logs } = inputs
+    const { family, process, interval, confidence, runs, logs } = inputs
     if (!keepsBath(process)) return notApplicable('No solder bath is kept in this programme.')
     const chosen = chosenEdition(inputs)
     if (chosen && chosen.family !== family)
       return notApplicable('The edition chosen is for another alloy family: the composition is judged first.')
-    const trended = bathQuestions(inputs, logs).flatMap(trendOf)
+    const questions = bathQuestions(inputs, logs)
+    const trended = questions.flatMap((question) => trendOf(question, confidence.value / 100))
+    const limit = `No metal may reach its limit, with ${formatNumber(confidence.value, 4)} % confidence (${namedRuling(confidence)}), before the next analysis falls due: ${formatQuantity(interval.value, 'days')} (${namedRuling(interval)}).`
     if (trended.length === 0)
-      return notApplicable(
-        `No bath has ${FEWEST_FOR_TREND} analyses since its last exchange: there is no trend to tell yet.`,
-      )
-    const limit = `No metal may reach its limit, with ${TREND_CONFIDENCE * 100} % confidence, before the next analysis falls due: ${formatQuantity(interval.value, 'days')} (${namedRuling(interval)}).`
+      return daysOfWork(runs, MACHINE_WORK.skills).length === 0
+        ? notApplicable('Nothing has been soldered by machine yet, and no bath has a trend to tell.')
+        : tooFew(questions, limit)
     const parts = trended.map((one) => partOf(one, interval.value))
-    const verdict = worstVerdict(parts.map((part) => part.verdict))
-    const soonest = trended.reduce((first, one) => (soonness(one) < soonness(first) ? one : first))
-    const worst = parts[trended.indexOf(soonest)]!
+    const worst = worstPart(parts)
     return {
-      verdict,
+      verdict: worst.verdict,
       found: `${worst.subject}: ${worst.found}`,
       limit,
       ...(worst.margin && { margin: worst.margin }),
-      working: workingOf(soonest),
+      working: workingOf(trended[parts.indexOf(worst)]!),
       sources: [
         { cite: 'Least squares with the prediction bound of one further reading', how: 'computed' },
         sourceOf(interval),
+        sourceOf(confidence),
       ],
       ...(worst.remedy && { remedy: worst.remedy }),
       parts,
@@ -62,7 +71,22 @@ export const bathTrendRule = rule({
   },
 })
 
-const soonness = ({ trend }: TrendedMetal): number => trend.daysByPrediction ?? Infinity
+/** Boards are soldered, and no bath has been analysed often enough since its last exchange: how many more it takes. */
+function tooFew(questions: readonly BathQuestion[], limit: string): Judged {
+  const most = Math.max(
+    0,
+    ...questions.map(({ series, window }) => sinceLastFall(series, guardBandOf(window))),
+  )
+  const more = FEWEST_FOR_TREND - most
+  return {
+    ...undetermined(
+      `No bath has ${FEWEST_FOR_TREND} analyses since its last exchange: there is no trend to tell yet.`,
+      [`${more} more ${more === 1 ? 'analysis' : 'analyses'} of the bath, on days of their own`],
+      limit,
+    ),
+    measured: { analyses: count(most), more: count(more) },
+  }
+}
 
 /** Never `fails`: the bath still holds. A crossing before the next analysis is due is marginal. */
 function partOf({ question, trend }: TrendedMetal, intervalDays: number): Part {
@@ -82,29 +106,24 @@ function partOf({ question, trend }: TrendedMetal, intervalDays: number): Part {
       measured,
       found: `${pace}; the limit is not in sight within ten years.`,
     }
-  const found = `${pace}; the limit may be reached on ${mayCrossOn}${crossesOn ? `, by the line on ${crossesOn}` : ''}.`
-  if (daysByPrediction < intervalDays)
-    return {
-      subject,
-      about,
-      verdict: 'marginal',
-      measured,
-      found,
-      remedy: { says: `Analyse again before ${mayCrossOn}, and plan the exchange of solder for then.` },
-    }
-  return {
+  const common = {
     subject,
     about,
-    verdict: 'meets',
     measured,
-    found,
+    found: `${pace}; the limit may be reached on ${mayCrossOn}${crossesOn ? `, by the line on ${crossesOn}` : ''}.`,
     margin: {
       found: daysByPrediction,
       limit: intervalDays,
       unit: 'days',
       direction: 'at least',
       guardBand: 0,
-    },
+    } as const,
+  }
+  if (daysByPrediction >= intervalDays) return { ...common, verdict: 'meets' }
+  return {
+    ...common,
+    verdict: 'marginal',
+    remedy: { says: `Analyse again before ${mayCrossOn}, and plan the exchange of solder for then.` },
   }
 }
 

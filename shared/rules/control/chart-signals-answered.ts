@@ -27,6 +27,7 @@ export const chartSignalsAnsweredRule = rule({
   id: 'chart-signals-answered',
   title: 'Chart signals answered',
   why: 'A signal says that something changed, inside the limits or not. Found while it is fresh, its cause can be removed; left alone, the chart is wallpaper.',
+  formula: 'every signal of the chosen charts and run rules has an answer',
   stage: 'control',
   version: 4,
   reads: {

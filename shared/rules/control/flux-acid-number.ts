@@ -24,6 +24,7 @@ export const fluxAcidNumberRule = rule({
   id: 'flux-acid-number',
   title: 'Flux acid number',
   why: 'Flux with few solids weighs almost as its thinner: only its acid tells its strength. Too little acid and solder does not wet; too much stays behind on the board.',
+  formula: 'ml · mol/l · 56.106/g within target ± tolerance',
   stage: 'control',
   version: 3,
   reads: {

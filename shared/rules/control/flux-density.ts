@@ -42,6 +42,8 @@ export const fluxDensityRule = rule({
   id: 'flux-density',
   title: 'Flux density, corrected for temperature',
   why: 'Thinner evaporates and the flux thickens: too much stays on the board, or too little reaches it. Density tells, if it is brought to one temperature and the flux holds enough solids.',
+  formula:
+    'ρ(read) + k · (T − T_ref) within target ± tolerance; a reading before each run within the interval',
   stage: 'control',
   version: 3,
   reads: {

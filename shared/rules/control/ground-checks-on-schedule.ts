@@ -13,6 +13,7 @@ export const groundChecksOnScheduleRule = rule({
   id: 'ground-checks-on-schedule',
   title: 'Ground of irons checked on schedule',
   why: 'A broken earth lead shows on no display; parts that leakage or static harms fail later, in service.',
+  formula: 'on each day of hand work, age of the newest ground check ≤ interval',
   stage: 'control',
   version: 2,
   reads: {

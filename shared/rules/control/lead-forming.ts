@@ -25,6 +25,7 @@ export const leadFormingRule = rule({
   id: 'lead-forming',
   title: 'Component leads formed without harm',
   why: 'A bend too sharp or too near the body cracks the plating, the lead or the seal. None of it shows once the joint is soldered.',
+  formula: 'bend radius ≥ least by diameter; straight length ≥ least; no lead marked',
   stage: 'control',
   version: 2,
   reads: {

@@ -18,6 +18,7 @@ export const moistureFloorLifeRule = rule({
   id: 'moisture-floor-life',
   title: 'Moisture-sensitive parts within their floor life',
   why: 'Plastic packages drink moisture from the air; soldering heat turns it to steam, which cracks them inside where nobody sees it.',
+  formula: 'time out of the bag · factor of the climate ≤ floor life of the level',
   stage: 'control',
   version: 2,
   reads: {

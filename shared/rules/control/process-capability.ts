@@ -29,6 +29,8 @@ export const processCapabilityRule = rule({
   id: 'process-capability',
   title: 'Capability of the process',
   why: 'Readings inside the limits today promise nothing for tomorrow unless the process is steady and its spread leaves room. Capability says how much room, and how surely it is known.',
+  formula:
+    'Ppk and Cpk = min(upper − mean, mean − lower)/3σ with their lower bounds ≥ least, on a log without signals',
   stage: 'control',
   version: 3,
   reads: {

@@ -35,6 +35,7 @@ export const storageClockRule = rule({
   id: 'storage-clock',
   title: 'Time from evaluation to soldering',
   why: 'What wetted well when it was tested goes on ageing. The clock runs from making and from the test, and stops when the solder flows.',
+  formula: 'days from the newest passing test to soldering ≤ months allowed',
   stage: 'control',
   version: 3,
   reads: {

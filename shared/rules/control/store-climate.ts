@@ -23,6 +23,7 @@ export const storeClimateRule = rule({
   id: 'store-climate',
   title: 'Climate of the store',
   why: 'The months that a finish may wait were reckoned at one temperature. A warmer store ages it faster than the clock counts, a damp one tarnishes and corrodes it.',
+  formula: 'each reading of temperature and humidity within its window',
   stage: 'control',
   version: 2,
   reads: {

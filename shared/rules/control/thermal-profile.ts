@@ -34,6 +34,7 @@ export const thermalProfileRule = rule({
   id: 'thermal-profile',
   title: 'Thermal profile of the board',
   why: 'The oven is set to temperatures; the joints follow with their own mass. Only a measured board tells whether its coolest joint melted long enough and its hottest part was spared.',
+  formula: 'slopes, peak, times and spread of each run within their windows; enough thermocouples',
   stage: 'control',
   version: 2,
   reads: {

@@ -32,6 +32,7 @@ export const thermalStepRule = rule({
   id: 'thermal-step',
   title: 'Step of temperature into the wave',
   why: 'Ceramic parts crack when they go from a cool preheat into hot solder; the crack opens years later.',
+  formula: 'T(bath) − T(upper side) ≤ most',
   stage: 'control',
   version: 3,
   reads: {

@@ -13,6 +13,7 @@ export const tipChecksOnScheduleRule = rule({
   id: 'tip-checks-on-schedule',
   title: 'Irons checked on schedule',
   why: 'Tips wear and stations drift unseen: work between two far checks rests on hope.',
+  formula: 'on each day of hand work, age of the newest tip check ≤ interval',
   stage: 'control',
   version: 2,
   reads: {

@@ -34,6 +34,7 @@ export const tipGroundRule = rule({
   id: 'tip-ground',
   title: 'Irons: ground and leakage',
   why: 'A tip that floats or leaks destroys sensitive parts and can hurt the person who holds it.',
+  formula: 'resistance to ground and leakage of each iron ≤ most',
   stage: 'control',
   version: 2,
   reads: {

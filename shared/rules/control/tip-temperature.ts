@@ -38,6 +38,7 @@ export const tipTemperatureRule = rule({
   id: 'tip-temperature',
   title: 'Soldering iron tips',
   why: 'A tip hotter than it says chars flux and lifts lands; a cooler one makes cold joints. Near the setting, steady, and under the ceiling are three different things.',
+  formula: '|measured − set| ≤ most; |deviation now − deviation before| ≤ most',
   stage: 'control',
   version: 3,
   reads: {

@@ -1,4 +1,4 @@
-import { trainingValidMost } from '@/shared/plan/limits/control-people'
+import { trainingNoticeLeast, trainingValidMost } from '@/shared/plan/limits/control-people'
 import { isSolderabilityMethod } from '@/shared/methods/test-methods'
 import { undetermined, type Judged } from '@/shared/rules/finding'
 import { judgePeople, peopleLimit } from '@/shared/rules/people-current'
@@ -9,16 +9,18 @@ export const trainedPeopleRule = rule({
   id: 'trained-people',
   title: 'People trained, and in date on the day',
   why: 'A joint is as good as the hand that made it. What counts is who was in date on the day of the work, not today.',
+  formula: 'on each day of work the person’s training was passed and had not run out',
   stage: 'control',
   version: 1,
   reads: {
     validMost: trainingValidMost,
+    notice: trainingNoticeLeast,
     training: recordsOf('training', 'training records'),
     runs: recordsOf('soldering-run', 'soldering runs'),
     forming: recordsOf('lead-forming', 'lead forming checks'),
     lots,
   },
-  judge({ validMost, training, runs, forming, lots: tested }): Judged {
+  judge({ validMost, notice, training, runs, forming, lots: tested }): Judged {
     const deeds = [
       ...runs.map(({ worker, skill, doneOn }) => ({ worker, skill, on: doneOn })),
       ...forming.map(({ worker, checkedOn }) => ({
@@ -42,6 +44,6 @@ export const trainedPeopleRule = rule({
           on: testedOn,
         })),
     )
-    return judgePeople([...deeds, ...testers], training, validMost)
+    return judgePeople([...deeds, ...testers], training, { validMost, notice })
   },
 })

@@ -27,6 +27,7 @@ export const waveDwellRule = rule({
   id: 'wave-dwell',
   title: 'Dwell in the wave',
   why: 'A joint needs so many seconds in the wave to heat through, wet and fill; more of them dissolves copper and harms laminate and parts.',
+  formula: 'length of contact/conveyor speed within the window',
   stage: 'control',
   version: 3,
   reads: {

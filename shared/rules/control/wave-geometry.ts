@@ -39,6 +39,7 @@ export const waveGeometryRule = rule({
   id: 'wave-geometry',
   title: 'Immersion and conveyor angle',
   why: 'Too shallow and joints are skipped; too deep and solder floods the upper side. The climb lets bridges peel off.',
+  formula: 'depth/board thickness, and conveyor angle, within their windows',
   stage: 'control',
   version: 3,
   reads: {

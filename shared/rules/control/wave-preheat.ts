@@ -25,6 +25,7 @@ export const wavePreheatRule = rule({
   id: 'wave-preheat',
   title: 'Preheat before the wave',
   why: 'Preheat dries and wakes the flux and takes the shock out of the wave; too much burns the flux off before it is needed.',
+  formula: 'temperature of the upper side before the wave within the window',
   stage: 'control',
   version: 3,
   reads: {

@@ -32,6 +32,8 @@ export const ageingStandsFor = rule({
   id: 'ageing-stands-for',
   title: 'What the ageing before the test stands for',
   why: 'A fresh surface nearly always wets. Ageing tries to show the surface as it will be after the store; how many months an hour stands for is known only roughly, and for steam not at all.',
+  formula:
+    'hours · exp(E/k · (1/T_store − 1/T_ageing)) ≥ months in store, for the least and the greatest published E',
   stage: 'evaluation',
   version: 1,
   reads: {

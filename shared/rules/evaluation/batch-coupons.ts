@@ -17,6 +17,7 @@ export const batchCoupons = rule({
   id: 'batch-coupons',
   title: 'A coupon or test board in each batch',
   why: 'Every plating batch is its own: a coupon of last month’s batch says nothing about this one, and a finished board is dear to spend on a test.',
+  formula: 'each batch of boards has a coupon of its supplier and date code, or a test of its own',
   stage: 'evaluation',
   version: 2,
   reads: standingReads,

@@ -30,6 +30,7 @@ export const gaugesCapable = rule({
   id: 'gauges-capable',
   title: 'Gauges fit for what they measure',
   why: 'Calibration says that an instrument is right on average. A gauge study says how far two people, or the same one twice, differ on the same piece: that spread is taken for the lot’s.',
+  formula: 'gauge study: 100 · gauge/√(gauge² + parts²) ≤ most, and distinct categories 1.41 · parts/gauge',
   stage: 'evaluation',
   version: 1,
   reads: {

@@ -27,6 +27,7 @@ export const inspectionState = rule({
   id: 'inspection-state',
   title: 'State of inspection, by supplier and part',
   why: 'A plan protects over a series of lots, not in one: it does so only when poor lots make the next sample stricter.',
+  formula: 'state by the switching rules of the scheme, from the lots before in their order',
   stage: 'evaluation',
   version: 2,
   reads: { ...samplingReads, ...sampledLimits },

@@ -26,6 +26,7 @@ export const instrumentsInCalibration = rule({
   id: 'instruments-in-calibration',
   title: 'Instruments in calibration at every test',
   why: 'A reading is worth what its instrument is. One that was out of date, out of use or later found outside its limits leaves every lot it judged unjudged.',
+  formula: 'each test’s instrument calibrated on or before its day, and not run out',
   stage: 'evaluation',
   version: 1,
   reads: {

@@ -32,6 +32,7 @@ export const lotsDispositioned = rule({
   id: 'lots-dispositioned',
   title: 'Every lot disposed of on its results',
   why: 'A lot on the shelf without a decision is used sooner or later, and one accepted against its results takes them along into every board.',
+  formula: 'every lot with a result is accepted or rejected by someone entitled, as its result says',
   stage: 'evaluation',
   version: 2,
   reads,

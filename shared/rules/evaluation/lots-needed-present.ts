@@ -20,6 +20,7 @@ export const lotsNeededPresent = rule({
   id: 'lots-needed-present',
   title: 'Every part evaluated',
   why: 'A joint has two surfaces. One component type that nobody tested is enough to spoil every board it goes into.',
+  formula: 'a lot of every part that is asked for, tested by the method asked',
   stage: 'evaluation',
   version: 1,
   reads: { lots, needed: lotsNeeded, holes: optional(leadHoles) },

@@ -20,6 +20,7 @@ export const lotsTraced = rule({
   id: 'lots-traced',
   title: 'Lots traced into assemblies',
   why: 'When a lot turns out bad, somebody has to know which boards to call back; when a board fails, which lots to suspect.',
+  formula: 'every lot that was soldered is named by runs, and every assembly names its lots',
   stage: 'evaluation',
   version: 1,
   reads: { lots, inspections, needed: optional(lotsNeeded) },

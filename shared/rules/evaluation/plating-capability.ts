@@ -18,6 +18,7 @@ export const platingCapability = rule({
   id: 'plating-capability',
   title: 'Capability of the plating',
   why: 'A lot may reach its minimum by luck. How far the mean keeps from the minimum, in spreads, says whether the next lot will too, and over lots it says what the plater can do.',
+  formula: '(mean − least)/3s with its lower bound ≥ least, specimens and lots as the units',
   stage: 'evaluation',
   version: 1,
   reads: {

@@ -32,6 +32,7 @@ export const platingThickness = rule({
   id: 'plating-thickness',
   title: 'Plating thickness shown',
   why: 'A mean above the minimum lets half the lot lie below it. A tolerance bound says what share of all places reaches the minimum, and how sure a few readings make us.',
+  formula: 'mean ∓ k · s on the right side of the limits, k the tolerance factor for coverage and confidence',
   stage: 'evaluation',
   version: 1,
   reads: {

@@ -11,6 +11,7 @@ export const receivingCheck = rule({
   id: 'receiving-check',
   title: 'Deliveries as ordered',
   why: 'A test result belongs to the part that was ordered. The wrong revision, finish or date code makes every later result a result about something else.',
+  formula: 'each delivery as ordered, by what was looked at',
   stage: 'evaluation',
   version: 2,
   reads: samplingReads,

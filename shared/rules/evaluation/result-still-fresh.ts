@@ -19,6 +19,7 @@ export const resultStillFresh = rule({
   id: 'result-still-fresh',
   title: 'Results still fresh while lots wait',
   why: 'A surface that wetted well goes on ageing in store. A result is a picture of the day of the test, and a lot that waits too long needs a new one.',
+  formula: 'days since the newest test that passed under the specified conditions ≤ most',
   stage: 'evaluation',
   version: 1,
   reads: { ...standingReads, most: reaffirmationAgeMost, today },

@@ -15,6 +15,8 @@ export const rotaryDipWettingTime = rule({
   id: 'rotary-dip-wetting-time',
   title: 'Wetting time by rotary dip',
   why: 'A track or plated hole that wets slowly on clean solder will not fill in the seconds the wave gives it. A sample from every lot shows it before boards are built.',
+  formula:
+    'time to wet of each specimen ≤ most of the method at its temperature, flux and alloy; bad ≤ acceptance number',
   stage: 'evaluation',
   version: 2,
   reads: { ...samplingReads, most: wettingTimeMost },

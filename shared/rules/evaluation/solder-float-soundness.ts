@@ -14,6 +14,7 @@ export const solderFloatSoundness = rule({
   id: 'solder-float-soundness',
   title: 'Laminate sound after floating on solder',
   why: 'A laminate that blisters or delaminates on the bath fails in the wave as well, board by board and after the parts are in.',
+  formula: 'each specimen sound after its float; bad ≤ acceptance number',
   stage: 'evaluation',
   version: 2,
   reads: samplingReads,

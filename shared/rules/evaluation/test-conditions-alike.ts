@@ -33,6 +33,7 @@ export const testConditionsAlike = rule({
   id: 'test-conditions-alike',
   title: 'Solderability tested under the specified conditions',
   why: 'A hotter bath, a stronger flux or a skipped ageing turns a bad surface into a good result. Results under different conditions cannot be set side by side.',
+  formula: 'alloy, flux, temperature and ageing of each test = those specified',
   stage: 'evaluation',
   version: 1,
   reads: {

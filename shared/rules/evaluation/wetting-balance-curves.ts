@@ -41,6 +41,7 @@ export const wettingBalanceCurves = rule({
   id: 'wetting-balance-curves',
   title: 'Wetting-balance curves',
   why: 'The curve shows how fast and how well solder takes, and whether it draws back. It is evidence; it decides a lot only where named people agreed that it does.',
+  formula: 'criteria of the edition on each curve; F = γ · P · cos θ − ρ · g · V; no lead ends unwetted',
   stage: 'evaluation',
   version: 1,
   reads: {

@@ -1,12 +1,15 @@
 import {
   BREAKOUT_BY_CLASS,
   CURRENT_LAND_EDITIONS,
+  INNER_RING,
   LAND_EDITIONS,
   type LandEditionKey,
 } from '@/shared/materials/land-allowances'
 import type { ProducibilityLevel } from '@/shared/materials/hole-allowances'
 import { leastLandMm, remainingRingMm } from '@/shared/physics/land'
-import { ringExternalLeast, ringUnsupportedLeast } from '@/shared/plan/limits/lead-holes'
+import { ringExternalLeast, ringInternalLeast, ringUnsupportedLeast } from '@/shared/plan/limits/lead-holes'
+import { ringGuard } from '@/shared/plan/limits/specification-guards'
+import { copperLayers } from '@/shared/plan/parameters/laminate'
 import {
   holeWall,
   landEdition,
@@ -24,8 +27,6 @@ import { stepAbove } from '@/shared/rules/remedy'
 import { optional, rule } from '@/shared/rules/rule'
 import { holeOf } from '@/shared/holes/joint-row'
 
-/** A ring that is left by less than this is marginal: about what a drill wanders more on a bad day. */
-const GUARD_MM = 0.02
 const LAND_STEP_MM = 0.05
 
 interface Terms {
@@ -34,14 +35,18 @@ interface Terms {
   readonly editions: readonly LandEditionKey[]
   readonly supported: Ruling
   readonly unsupported: Ruling
+  readonly internal: Ruling
+  readonly guard: Ruling
 }
 
 export const annularRing = rule({
   id: 'annular-ring',
   title: 'Land and annular ring',
   why: 'The fillet stands on the ring of copper that the drill leaves. Too small a land breaks out of the hole, lifts when reworked and gives the solder nothing to wet.',
+  formula:
+    'outside (land − hole of the edition − allowance)/2; on inner layers (land − drilled hole − allowance)/2; each at least the ring',
   stage: 'specification',
-  version: 1,
+  version: 2,
   reads: {
     holes: leadHoles,
     wall: holeWall,
@@ -49,26 +54,36 @@ export const annularRing = rule({
     edition: optional(landEdition),
     supported: ringExternalLeast,
     unsupported: ringUnsupportedLeast,
+    internal: ringInternalLeast,
+    guard: ringGuard,
+    layers: copperLayers,
     productClass,
   },
-  judge({ holes, wall, edition, productClass: grade, ...rest }) {
+  judge({ holes, wall, edition, layers, productClass: grade, ...rest }) {
     const terms: Terms = { ...rest, wallUm: wall, editions: edition ? [edition] : CURRENT_LAND_EDITIONS }
-    const parts = holes.map((row, index) =>
+    const rings = holes.map((row, index) =>
       partOrContradiction(row.component, () => judgeRow(row, index, terms)),
     )
+    const inner = layers > 2 ? holes.flatMap((row, index) => innerRing(row, index, terms)) : []
+    const parts = [...rings, ...inner]
     const deciding = decidingPart(parts)
-    const row = deciding && holes[parts.indexOf(deciding)]
+    const row = deciding && holes[rings.indexOf(deciding)]
     return judgedByParts({
       parts,
-      noun: 'kinds of land',
-      limit: `A ring of at least ${formatQuantity(terms.supported.value, 'mm')} (${terms.supported.document}), unplated ${formatQuantity(terms.unsupported.value, 'mm')}, after the fabrication allowance of level ${terms.level}`,
+      noun: 'kinds of ring',
+      limit: `A ring of at least ${formatQuantity(terms.supported.value, 'mm')} (${terms.supported.document}), unplated ${formatQuantity(terms.unsupported.value, 'mm')}, on inner layers ${formatQuantity(terms.internal.value, 'mm')} from the drilled hole, after the fabrication allowance of level ${terms.level}`,
       working: row && deciding.margin ? workingOf(row, terms) : [],
-      sources: [...terms.editions.map((key) => LAND_EDITIONS[key].source), BREAKOUT_BY_CLASS[grade].source],
+      sources: [
+        ...terms.editions.map((key) => LAND_EDITIONS[key].source),
+        ...(inner.length > 0 ? [terms.internal.limit.byDefault.from, INNER_RING.source] : []),
+        BREAKOUT_BY_CLASS[grade].source,
+      ],
       notes: [
         edition
           ? `Land by ${LAND_EDITIONS[edition].label}.`
           : `No edition is chosen: the strictest of ${CURRENT_LAND_EDITIONS.map((key) => LAND_EDITIONS[key].label).join(' and ')} applies.`,
         `A delivered board of class ${grade} may show ${BREAKOUT_BY_CLASS[grade].allowed}; the design allows none.`,
+        ...(inner.length > 0 ? [INNER_RING.says] : []),
       ],
     })
   },
@@ -96,11 +111,11 @@ function judgeRow(row: LeadHole, index: number, terms: Terms): Part {
     subject: row.component,
     measured: { land: measure(row.landMm, 'mm') },
     found: `land ${formatQuantity(row.landMm, 'mm')} leaves a ring of ${formatQuantity(found, 'mm')}`,
-    margin: { found, limit: ringMm, unit: 'mm', direction: 'at least', guardBand: GUARD_MM },
+    margin: { found, limit: ringMm, unit: 'mm', direction: 'at least', guardBand: terms.guard.value },
   })
   if (part.verdict === 'meets') return part
   const value = stepAbove(
-    leastLandMm({ hole, level: terms.level, edition, ringMm: ringMm + GUARD_MM }),
+    leastLandMm({ hole, level: terms.level, edition, ringMm: ringMm + terms.guard.value }),
     LAND_STEP_MM,
   )
   const remedy: Remedy = {
@@ -108,6 +123,51 @@ function judgeRow(row: LeadHole, index: number, terms: Terms): Part {
     cell: { parameter: leadHoles.key, row: index, column: 'landMm', value },
   }
   return { ...part, remedy }
+}
+
+/**
+ * The ring a land of an inner layer keeps round the drilled hole: plating comes later.
+ * Its allowance is that of IPC-2221, whose ring it is. Nothing of an unplated hole joins an inner layer.
+ */
+function innerRing(row: LeadHole, index: number, terms: Terms): Part[] {
+  if (!row.plated) return []
+  const subject = `${row.component}, inner layers`
+  const about = { component: row.component, layer: 'inner' }
+  return [
+    {
+      ...partOrContradiction(subject, () => {
+        const landMm = row.innerLandMm ?? row.landMm
+        const { drillMm } = holeOf(row, terms.wallUm)
+        const allowanceMm = LAND_EDITIONS['ipc-2221'].allowanceMm[terms.level]
+        const found = Number(((landMm - drillMm - allowanceMm) / 2).toFixed(7))
+        const part = partOn({
+          subject,
+          measured: { land: measure(landMm, 'mm'), drill: measure(drillMm, 'mm') },
+          found: `land ${formatQuantity(landMm, 'mm')} round a drilled hole of ${formatQuantity(drillMm, 'mm')} leaves a ring of ${formatQuantity(found, 'mm')}`,
+          margin: {
+            found,
+            limit: terms.internal.value,
+            unit: 'mm',
+            direction: 'at least',
+            guardBand: terms.guard.value,
+          },
+        })
+        if (part.verdict === 'meets') return part
+        const value = stepAbove(
+          drillMm + allowanceMm + 2 * (terms.internal.value + terms.guard.value),
+          LAND_STEP_MM,
+        )
+        return {
+          ...part,
+          remedy: {
+            says: `${row.component}: make the land on inner layers ${formatQuantity(value, 'mm')}.`,
+            cell: { parameter: leadHoles.key, row: index, column: 'innerLandMm', value },
+          },
+        }
+      }),
+      about,
+    },
+  ]
 }
 
 function workingOf(row: LeadHole, terms: Terms): WorkingLine[] {

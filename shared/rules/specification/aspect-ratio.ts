@@ -1,5 +1,6 @@
 import { published } from '@/shared/sources/provenance'
 import { aspectRatioMost } from '@/shared/plan/limits/lead-holes'
+import { aspectRatioGuard } from '@/shared/plan/limits/specification-guards'
 import { boardThickness } from '@/shared/plan/parameters/laminate'
 import { holeWall, leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { formatQuantity } from '@/shared/quantity/format'
@@ -10,17 +11,15 @@ import { stepAbove } from '@/shared/rules/remedy'
 import { rule } from '@/shared/rules/rule'
 import { holeOf } from '@/shared/holes/joint-row'
 
-/** From a tenth below the limit the barrel is already thin in its middle. */
-const GUARD_SHARE = 0.1
-
 export const aspectRatio = rule({
   id: 'aspect-ratio',
   title: 'Plated holes against board thickness',
   why: 'The deeper a hole for its width, the thinner copper is plated in its middle, and the sooner the barrel cracks.',
+  formula: 'board thickness/drilled hole, at most the ratio',
   stage: 'specification',
   version: 1,
-  reads: { holes: leadHoles, wall: holeWall, boardThickness, most: aspectRatioMost },
-  judge({ holes, wall, boardThickness: boardMm, most }) {
+  reads: { holes: leadHoles, wall: holeWall, boardThickness, most: aspectRatioMost, guard: aspectRatioGuard },
+  judge({ holes, wall, boardThickness: boardMm, most, guard }) {
     const limit = `At most ${formatQuantity(most.value, '×')} (${most.document})`
     const sources = [
       most.limit.byDefault.from,
@@ -43,11 +42,11 @@ export const aspectRatio = rule({
               limit: most.value,
               unit: '×',
               direction: 'at most',
-              guardBand: GUARD_SHARE * most.value,
+              guardBand: (guard.value / 100) * most.value,
             },
           })
           if (part.verdict === 'meets') return part
-          const leastDrillMm = stepAbove(boardMm / (most.value * (1 - GUARD_SHARE)), 0.05)
+          const leastDrillMm = stepAbove(boardMm / (most.value * (1 - guard.value / 100)), 0.05)
           return {
             ...part,
             remedy: {

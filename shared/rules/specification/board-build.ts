@@ -1,10 +1,11 @@
-import { COPPER_FOILS, leastFoilUm, type CopperFoilKey } from '@/shared/materials/copper-foils'
-import { commonPractice, computed } from '@/shared/sources/provenance'
+import { COPPER_FOILS } from '@/shared/materials/copper-foils'
+import { commonPractice } from '@/shared/sources/provenance'
+import { boardCopper, leastCopperUm, type BoardCopper } from '@/shared/plan/board-copper'
+import { conductorCopperGuard } from '@/shared/plan/limits/specification-guards'
 import { conductors, type ConductorRow } from '@/shared/plan/parameters/conductors'
 import { boardFinishLeast } from '@/shared/plan/parameters/finishes'
 import { boardBuild, copperFoil, copperLayers } from '@/shared/plan/parameters/laminate'
 import { holeWall, leadHoles } from '@/shared/plan/parameters/lead-holes'
-import type { ValueOf } from '@/shared/plan/parameter'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, Remedy, WorkingLine } from '@/shared/rules/finding'
 import { count } from '@/shared/rules/measure'
@@ -12,23 +13,20 @@ import { judgedByParts, partOn } from '@/shared/rules/parts'
 import { stepBelow } from '@/shared/rules/remedy'
 import { optional, rule } from '@/shared/rules/rule'
 
-/** Cleaning and etching take a little more: a twentieth is kept free. */
-const GUARD_SHARE = 0.05
-
-interface Build {
-  readonly foil: CopperFoilKey
+interface Build extends BoardCopper {
   readonly layers: number
-  readonly how: ValueOf<typeof boardBuild>
-  /** Copper that plating lays on the outer layers, µm. */
-  readonly platedUm: number
+  /** Of what is there, kept free. */
+  readonly share: number
 }
 
 export const boardBuildRule = rule({
   id: 'board-build',
   title: 'Layers and copper of the board',
   why: 'A conductor reckoned in copper that the board will not have runs hotter and drops more than was judged; a barrel or an inner conductor needs layers to join.',
+  formula:
+    'copper counted on ≤ foil after processing, outside + copper laid on by plating; barrels join two layers at least',
   stage: 'specification',
-  version: 1,
+  version: 2,
   reads: {
     foil: copperFoil,
     layers: copperLayers,
@@ -37,11 +35,15 @@ export const boardBuildRule = rule({
     wall: holeWall,
     finishUm: boardFinishLeast,
     conductors,
+    guard: conductorCopperGuard,
   },
-  judge({ foil, layers, how = 'subtractive', holes, wall, finishUm, conductors: rows }) {
+  judge({ foil, layers, how = 'subtractive', holes, wall, finishUm, conductors: rows, guard }) {
     const plated = holes.some((row) => row.plated)
-    const platedUm = plated || how === 'additive' ? Math.max(0, wall - finishUm) : 0
-    const build: Build = { foil, layers, how, platedUm }
+    const build: Build = {
+      ...boardCopper({ foil, how, holes, wall, finishUm }),
+      layers,
+      share: guard.value / 100,
+    }
     return judgedByParts({
       parts: [...barrels(layers, plated), ...rows.map((row, index) => judgeConductor(row, index, build))],
       noun: 'points',
@@ -50,13 +52,12 @@ export const boardBuildRule = rule({
       working: workingOf(build),
       sources: [
         COPPER_FOILS[foil].source,
-        computed('Least mass of the foil a square metre over 8.96 g/cm³'),
         commonPractice('Plating of the holes lays about as much on the outer layers, and none inside'),
       ],
       notes: [
         how === 'additive'
           ? 'Built up without current: the outer layers have no foil, only what is laid on.'
-          : 'Foil is sold by mass: one of nominal 35 µm measures 31 to 33 µm.',
+          : 'Foil may be bought a tenth below its nominal mass, and cleaning and etching take more: what is left at least is counted.',
       ],
     })
   },
@@ -81,13 +82,6 @@ const barrels = (layers: number, plated: boolean): Part[] =>
       ]
     : []
 
-/** The least copper on an outer or an inner layer, µm. */
-function availableUm(layer: ConductorRow['layer'], { foil, how, platedUm }: Build): number {
-  const foilUm = leastFoilUm(COPPER_FOILS[foil])
-  if (layer === 'internal') return foilUm
-  return how === 'additive' ? platedUm : foilUm + platedUm
-}
-
 function judgeConductor(row: ConductorRow, index: number, build: Build): Part {
   if (row.layer === 'internal' && build.layers < 3) {
     return {
@@ -98,7 +92,7 @@ function judgeConductor(row: ConductorRow, index: number, build: Build): Part {
       remedy: { says: `${row.net}: lead it outside, or give the board inner layers.` },
     }
   }
-  const available = Number(availableUm(row.layer, build).toFixed(3))
+  const available = Number(leastCopperUm(row.layer, build).toFixed(3))
   const part = partOn({
     subject: row.net,
     measured: { layer: row.layer },
@@ -108,10 +102,10 @@ function judgeConductor(row: ConductorRow, index: number, build: Build): Part {
       limit: available,
       unit: 'µm',
       direction: 'at most',
-      guardBand: GUARD_SHARE * available,
+      guardBand: build.share * available,
     },
   })
-  const value = stepBelow(available * (1 - GUARD_SHARE), 1)
+  const value = stepBelow(available * (1 - build.share), 1)
   if (part.verdict === 'meets' || !(value >= 5)) return part
   const remedy: Remedy = {
     says: `${row.net}: count on ${formatQuantity(value, 'µm')}, or order thicker foil.`,
@@ -121,13 +115,13 @@ function judgeConductor(row: ConductorRow, index: number, build: Build): Part {
 }
 
 function workingOf(build: Build): WorkingLine[] {
-  const { areaGm2, belowGm2 } = COPPER_FOILS[build.foil]
+  const { boughtUm, innerUm } = COPPER_FOILS[build.foil]
   return [
     {
       label: 'Foil, at least',
-      formula: '(mass a square metre − tolerance)/8.96 g/cm³',
-      numbers: `(${areaGm2} − ${belowGm2}) g/m²`,
-      result: formatQuantity(leastFoilUm(COPPER_FOILS[build.foil]), 'µm', 3),
+      formula: 'nominal − a tenth of its mass; on an inner layer less what processing takes',
+      numbers: `${formatQuantity(boughtUm, 'µm', 3)} as bought`,
+      result: formatQuantity(innerUm, 'µm', 3),
     },
     {
       label: 'Laid on outside by plating the holes',
@@ -136,13 +130,13 @@ function workingOf(build: Build): WorkingLine[] {
     },
     {
       label: 'Outer layers, at least',
-      formula: build.how === 'additive' ? 'laid on' : 'foil + laid on',
-      result: formatQuantity(availableUm('external', build), 'µm', 3),
+      formula: build.how === 'additive' ? 'laid on' : 'foil after processing + laid on',
+      result: formatQuantity(leastCopperUm('external', build), 'µm', 3),
     },
     {
       label: 'Inner layers, at least',
-      formula: 'foil',
-      result: formatQuantity(availableUm('internal', build), 'µm', 3),
+      formula: 'foil after processing',
+      result: formatQuantity(leastCopperUm('internal', build), 'µm', 3),
     },
   ]
 }

@@ -4,13 +4,11 @@ import { boardFinish, boardFinishLeast, boardFinishMost } from '@/shared/plan/pa
 import type { Ruling } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import { undetermined, verdictOn, type Judged, type Margin } from '@/shared/rules/finding'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { measure } from '@/shared/rules/measure'
 import { tightest } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 import type { Source } from '@/shared/sources/source'
-
-/** What is ordered may equal the limit: the lot's own thickness is judged when it comes. */
-const GUARD_UM = 0
 
 /** The thickness a finish must have by its own standard, or by the programme's window for tin and tin-lead. */
 interface ThicknessWindow {
@@ -24,8 +22,10 @@ export const boardFinishThickness = rule({
   id: 'board-finish-thickness',
   title: 'Thickness of the board finish',
   why: 'Too thin, and the compound under the coating reaches the surface in store and nothing wets; too thick, and holes close, edges slump and the finish costs more than it gives.',
+  formula:
+    'least and most ordered within the window of the finish’s own standard, or the programme’s of tin and tin-lead',
   stage: 'specification',
-  version: 1,
+  version: 2,
   reads: {
     finish: boardFinish,
     ordered: boardFinishLeast,
@@ -36,7 +36,10 @@ export const boardFinishThickness = rule({
   judge({ finish: key, ordered, orderedMost, tinLeast, tinMost }) {
     const finish: BoardFinish = BOARD_FINISHES[key]
     const window = finishWindow(finish, tinLeast, tinMost)
-    if (!window) return { ...withoutWindow(finish), measured: { finish: key } }
+    if (!window)
+      return notApplicable(
+        `${finish.label}: no thickness window of its own; whether it may be soldered is judged elsewhere.`,
+      )
     if (orderedMost !== undefined && orderedMost < ordered) {
       return undetermined(
         `The order asks at least ${formatQuantity(ordered, 'µm')} and at most ${formatQuantity(orderedMost, 'µm')}.`,
@@ -47,7 +50,7 @@ export const boardFinishThickness = rule({
     return {
       verdict: verdictOn(margin),
       found: `${finish.label}: at least ${formatQuantity(ordered, 'µm')}${orderedMost === undefined ? '' : `, at most ${formatQuantity(orderedMost, 'µm')}`} ordered.`,
-      limit: inWords(window),
+      limit: inWords(orderedMost === undefined ? { ...window, mostUm: undefined } : window),
       margin,
       measured: {
         finish: key,
@@ -80,21 +83,13 @@ export function finishWindow(finish: BoardFinish, least: Ruling, most: Ruling): 
   }
 }
 
-const withoutWindow = (finish: BoardFinish): Judged => ({
-  verdict: 'meets',
-  found: `${finish.label}: no thickness window of its own; whether it may be soldered is judged elsewhere.`,
-  limit: 'No thickness window.',
-  working: [],
-  sources: [],
-  ...(finish.note && { notes: [finish.note] }),
-})
-
 function marginsOf(
   { leastUm, mostUm }: ThicknessWindow,
   ordered: number,
   orderedMost: number | undefined,
 ): [Margin, ...Margin[]] {
-  const common = { unit: 'µm', guardBand: GUARD_UM } as const
+  // What is ordered may equal the limit: the lot's own thickness is judged when it comes.
+  const common = { unit: 'µm', guardBand: 0 } as const
   const least: Margin = { ...common, found: ordered, limit: leastUm, direction: 'at least' }
   if (mostUm === undefined) return [least]
   // Even where the order sets no most, its least must not lie above the window.

@@ -9,17 +9,19 @@ export const bowAndTwistRule = rule({
   id: 'bow-and-twist',
   title: 'Bow and twist',
   why: 'A board that is not flat dips unevenly into the wave, and strains its joints when it is screwed down flat.',
+  formula: 'per cent ordered ≤ limit with surface-mount parts, unless there are stated to be none',
   stage: 'specification',
-  version: 1,
+  version: 2,
   reads: {
     allowed: bowAndTwist,
     surfaceMount: optional(surfaceMountJoints),
     withSurfaceMount: bowWithSurfaceMountMost,
     throughHole: bowThroughHoleMost,
   },
-  judge({ allowed, surfaceMount = 0, withSurfaceMount, throughHole }) {
-    const ruling = surfaceMount > 0 ? withSurfaceMount : throughHole
-    const kind = surfaceMount > 0 ? 'with surface-mount parts' : 'without surface-mount parts'
+  judge({ allowed, surfaceMount, withSurfaceMount, throughHole }) {
+    const ruling = surfaceMount === 0 ? throughHole : withSurfaceMount
+    const kind = surfaceMount === 0 ? 'without surface-mount parts' : 'with surface-mount parts'
+    const unsaid = surfaceMount === undefined ? '; surface-mount joints are not specified' : ''
     // What is ordered may equal the limit; the lot is measured when it comes.
     const margin = {
       found: allowed,
@@ -31,10 +33,10 @@ export const bowAndTwistRule = rule({
     const verdict = verdictOn(margin)
     return {
       verdict,
-      found: `The order allows ${formatQuantity(allowed, '%')}, ${kind}.`,
+      found: `The order allows ${formatQuantity(allowed, '%')}, ${kind}${unsaid}.`,
       limit: `At most ${formatQuantity(ruling.value, '%')} ${kind} (${ruling.document})`,
       margin,
-      measured: { surfaceMount: surfaceMount > 0 },
+      measured: { surfaceMount: surfaceMount === undefined ? 'not specified' : surfaceMount > 0 },
       working: [
         {
           label: 'On a board of 160 mm',

@@ -9,13 +9,11 @@ import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts, partOn } from '@/shared/rules/parts'
 import { rule } from '@/shared/rules/rule'
 
-/** What is ordered may equal the limit: the lot's own thickness is judged when it comes. */
-const GUARD_UM = 0
-
 export const brassBarrier = rule({
   id: 'brass-barrier',
   title: 'Barrier between brass and tin',
   why: 'Zinc from brass comes through tin, oxidises on its surface and stops the wetting within weeks; copper or nickel between them keeps it back.',
+  formula: 'copper or nickel under the coating of brass ≥ least',
   stage: 'specification',
   version: 1,
   reads: { finishes: leadFinishes, least: brassBarrierLeast },
@@ -71,7 +69,8 @@ function judgeRow(row: LeadFinish, index: number, least: Ruling): Part {
       limit: least.value,
       unit: 'µm',
       direction: 'at least',
-      guardBand: GUARD_UM,
+      // What is ordered may equal the limit: the lot's own thickness is judged when it comes.
+      guardBand: 0,
     },
   })
   if (part.verdict === 'meets') return part

@@ -1,25 +1,27 @@
 import { fromMemory } from '@/shared/sources/provenance'
 import { bridgingGapLeast, bridgingRunMost } from '@/shared/plan/limits/spacings'
+import { bridgingGuard } from '@/shared/plan/limits/specification-guards'
 import { spacings, type SpacingRow } from '@/shared/plan/parameters/spacings'
 import type { Ruling } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import { verdictOn, worstVerdict, type Margin, type Part, type Remedy } from '@/shared/rules/finding'
 import { measure } from '@/shared/rules/measure'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { decidingPart, judgedByParts, tightest } from '@/shared/rules/parts'
 import { stepAbove } from '@/shared/rules/remedy'
 import { rule } from '@/shared/rules/rule'
 
-const GUARD_SHARE = 0.1
 const GAP_STEP_MM = 0.05
 
 export const bridgingRisk = rule({
   id: 'bridging-risk',
   title: 'Bridging between bare copper',
   why: 'Solder joins what lies close, bare and long across the wave; a bridge is the commonest defect of wave and dip soldering.',
+  formula: 'bare gap ≥ least; run across the travel = length · sin(angle) ≤ most, below twice the least gap',
   stage: 'specification',
-  version: 1,
-  reads: { spacings, gap: bridgingGapLeast, run: bridgingRunMost },
-  judge({ spacings: rows, gap, run }) {
+  version: 2,
+  reads: { spacings, gap: bridgingGapLeast, run: bridgingRunMost, guard: bridgingGuard },
+  judge({ spacings: rows, gap, run, guard }) {
     const limit = `At least ${formatQuantity(gap.value, 'mm')} bare (${gap.document}); at most ${formatQuantity(run.value, 'mm')} side by side across the travel (${run.document})`
     const sources = [
       gap.limit.byDefault.from,
@@ -27,18 +29,10 @@ export const bridgingRisk = rule({
       fromMemory('Long parallel runs on the solder side lie along the travel; mask all that is not soldered'),
     ]
     const bare = rows.map((row, index) => ({ row, index })).filter(({ row }) => row.solderSide === 'bare')
-    const parts = bare.map(({ row, index }) => judgeRow(row, index, gap, run))
+    const parts = bare.map(({ row, index }) => judgeRow(row, index, { gap, run, share: guard.value / 100 }))
     const deciding = decidingPart(parts)
     const row = deciding && bare[parts.indexOf(deciding)]?.row
-    if (!row) {
-      return {
-        verdict: 'meets',
-        found: 'No listed spacing meets the solder bare.',
-        limit,
-        working: [],
-        sources,
-      }
-    }
+    if (!row) return notApplicable('No listed spacing meets the solder bare.')
     return judgedByParts({
       parts,
       noun: 'bare spacings',
@@ -57,13 +51,20 @@ export const bridgingRisk = rule({
 export const acrossMm = ({ parallelMm = 0, travelAngleDeg = 90 }: SpacingRow): number =>
   parallelMm * Math.sin((travelAngleDeg * Math.PI) / 180)
 
-function judgeRow(row: SpacingRow, index: number, gap: Ruling, run: Ruling): Part {
+interface Terms {
+  readonly gap: Ruling
+  readonly run: Ruling
+  /** Of a limit, kept free. */
+  readonly share: number
+}
+
+function judgeRow(row: SpacingRow, index: number, { gap, run, share }: Terms): Part {
   const gapMargin: Margin = {
     found: row.gapMm,
     limit: gap.value,
     unit: 'mm',
     direction: 'at least',
-    guardBand: GUARD_SHARE * gap.value,
+    guardBand: share * gap.value,
   }
   const across = Number(acrossMm(row).toFixed(6))
   const runMargin: Margin = {
@@ -71,7 +72,7 @@ function judgeRow(row: SpacingRow, index: number, gap: Ruling, run: Ruling): Par
     limit: run.value,
     unit: 'mm',
     direction: 'at most',
-    guardBand: GUARD_SHARE * run.value,
+    guardBand: share * run.value,
   }
   // A gap twice the least bridges no longer for its length alone.
   const longRun = row.gapMm >= 2 * gap.value ? 'meets' : verdictOn(runMargin)
@@ -89,7 +90,7 @@ function judgeRow(row: SpacingRow, index: number, gap: Ruling, run: Ruling): Par
     },
   }
   if (verdict === 'meets') return part
-  const wantedMm = gapVerdict === 'meets' ? 2 * gap.value : gap.value * (1 + GUARD_SHARE)
+  const wantedMm = gapVerdict === 'meets' ? 2 * gap.value : gap.value * (1 + share)
   const value = stepAbove(longRun === 'meets' ? wantedMm : 2 * gap.value, GAP_STEP_MM)
   const remedy: Remedy = {
     says: `${row.between}: open the gap to ${formatQuantity(value, 'mm')}, mask the copper${longRun === 'meets' ? '' : ', or turn the run along the travel'}.`,

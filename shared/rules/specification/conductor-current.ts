@@ -1,3 +1,4 @@
+import { COPPER_FOILS } from '@/shared/materials/copper-foils'
 import { IPC_2152_RISE, IPC_2221_CURRENT } from '@/shared/materials/conductor-current-laws'
 import {
   currentByIpc2152,
@@ -7,13 +8,18 @@ import {
   widthByIpc2152,
   widthByIpc2221,
 } from '@/shared/physics/conductor-current'
+import { asFinished, boardCopper } from '@/shared/plan/board-copper'
 import { conductorRiseMost } from '@/shared/plan/limits/conductors'
+import { conductorRiseGuard } from '@/shared/plan/limits/specification-guards'
 import {
   conductorMethod,
   conductors,
   WIDEST_CONDUCTOR_MM,
   type ConductorRow,
 } from '@/shared/plan/parameters/conductors'
+import { boardFinishLeast } from '@/shared/plan/parameters/finishes'
+import { boardBuild, copperFoil } from '@/shared/plan/parameters/laminate'
+import { holeWall, leadHoles } from '@/shared/plan/parameters/lead-holes'
 import type { ValueOf } from '@/shared/plan/parameter'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, Remedy, WorkingLine } from '@/shared/rules/finding'
@@ -24,8 +30,6 @@ import { optional, rule } from '@/shared/rules/rule'
 
 type Method = ValueOf<typeof conductorMethod>
 
-/** Within a tenth of the allowed rise is marginal: the fits are no better than that. */
-const GUARD_SHARE = 0.1
 const WIDTH_STEP_MM = 0.05
 const MM_PER_MIL = 0.0254
 
@@ -38,13 +42,28 @@ export const conductorCurrent = rule({
   id: 'conductor-current',
   title: 'Conductor width for its current',
   why: 'A conductor that runs hot ages the laminate and the joints at its ends and starves the next solder joint of strength.',
+  formula:
+    'IPC-2221: ΔT = (I/(k · A^0.725))^(1/0.44); IPC-2152: ΔT = K · I^a · W^b · T^c; A of the copper that the finished layer has at least; the greater ΔT ≤ most',
   stage: 'specification',
-  version: 1,
-  reads: { conductors, rise: conductorRiseMost, method: optional(conductorMethod) },
-  judge({ conductors: rows, rise, method }) {
+  version: 2,
+  reads: {
+    conductors,
+    foil: copperFoil,
+    how: optional(boardBuild),
+    holes: optional(leadHoles),
+    wall: optional(holeWall),
+    finishUm: optional(boardFinishLeast),
+    rise: conductorRiseMost,
+    method: optional(conductorMethod),
+    guard: conductorRiseGuard,
+  },
+  judge({ conductors: rows, rise, method, guard, ...board }) {
+    const copper = boardCopper(board)
     const methods: readonly Method[] = method ? [method] : ['ipc-2221', 'ipc-2152']
     const parts = rows.map((row, index) =>
-      partOrContradiction(row.net, () => judgeRow(row, index, rise.value, methods)),
+      partOrContradiction(row.net, () =>
+        judgeRow(asFinished(row, copper), index, { riseK: rise.value, share: guard.value / 100, methods }),
+      ),
     )
     const deciding = decidingPart(parts)
     const row = deciding && rows[parts.indexOf(deciding)]
@@ -52,9 +71,10 @@ export const conductorCurrent = rule({
       parts,
       noun: 'conductors',
       limit: `At most ${formatQuantity(rise.value, 'K')} over the board (${rise.document})`,
-      working: row ? workingOf(row, rise.value) : [],
-      sources: [IPC_2221_CURRENT.source, IPC_2152_RISE.source],
+      working: row && deciding.margin ? workingOf(asFinished(row, copper), rise.value) : [],
+      sources: [IPC_2221_CURRENT.source, IPC_2152_RISE.source, COPPER_FOILS[copper.foil].source],
       notes: [
+        'The copper counted is the least of what the row counts on and what the finished layer has.',
         method
           ? `Judged by ${LAWS[method].label}; the other fit is shown beside it.`
           : 'No method is chosen: the fit that gives the greater rise decides.',
@@ -72,7 +92,14 @@ const hottest = (row: ConductorRow, methods: readonly Method[]): Method =>
     LAWS[method].rise(row, row.currentA) > LAWS[worst].rise(row, row.currentA) ? method : worst,
   )
 
-function judgeRow(row: ConductorRow, index: number, riseK: number, methods: readonly Method[]): Part {
+interface Terms {
+  readonly riseK: number
+  /** Of the rise, kept free. */
+  readonly share: number
+  readonly methods: readonly Method[]
+}
+
+function judgeRow(row: ConductorRow, index: number, { riseK, share, methods }: Terms): Part {
   const method = hottest(row, methods)
   const says = (key: Method): string =>
     `${formatQuantity(LAWS[key].rise(row, row.currentA), 'K', 3)} by ${LAWS[key].label} (carries ${formatQuantity(LAWS[key].current(row, riseK), 'A', 3)})`
@@ -81,22 +108,23 @@ function judgeRow(row: ConductorRow, index: number, riseK: number, methods: read
     measured: {
       current: measure(row.currentA, 'A'),
       width: measure(row.widthMm, 'mm'),
+      copper: measure(row.copperUm, 'µm'),
       riseByIpc2221: measure(LAWS['ipc-2221'].rise(row, row.currentA), 'K'),
       carriedByIpc2221: measure(LAWS['ipc-2221'].current(row, riseK), 'A'),
       riseByIpc2152: measure(LAWS['ipc-2152'].rise(row, row.currentA), 'K'),
       carriedByIpc2152: measure(LAWS['ipc-2152'].current(row, riseK), 'A'),
     },
-    found: `${formatQuantity(row.currentA, 'A')} in ${formatQuantity(row.widthMm, 'mm')} warm it by ${says('ipc-2221')}, ${says('ipc-2152')}`,
+    found: `${formatQuantity(row.currentA, 'A')} in ${formatQuantity(row.widthMm, 'mm')} of ${formatQuantity(row.copperUm, 'µm', 3)} warm it by ${says('ipc-2221')}, ${says('ipc-2152')}`,
     margin: {
       found: LAWS[method].rise(row, row.currentA),
       limit: riseK,
       unit: 'K',
       direction: 'at most',
-      guardBand: GUARD_SHARE * riseK,
+      guardBand: share * riseK,
     },
   })
   if (part.verdict === 'meets') return part
-  const aimK = riseK * (1 - GUARD_SHARE)
+  const aimK = riseK * (1 - share)
   const value = stepAbove(
     Math.max(...methods.map((key) => LAWS[key].width(row, row.currentA, aimK))),
     WIDTH_STEP_MM,

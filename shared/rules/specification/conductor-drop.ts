@@ -1,45 +1,67 @@
+import { COPPER_FOILS } from '@/shared/materials/copper-foils'
 import { COPPER_RESISTANCE } from '@/shared/materials/conductor-current-laws'
 import { published } from '@/shared/sources/provenance'
 import { conductorResistanceOhm } from '@/shared/physics/conductor-resistance'
 import { riseByIpc2221 } from '@/shared/physics/conductor-current'
+import { asFinished, boardCopper } from '@/shared/plan/board-copper'
+import { conductorDropGuard } from '@/shared/plan/limits/specification-guards'
 import { conductors, WIDEST_CONDUCTOR_MM, type ConductorRow } from '@/shared/plan/parameters/conductors'
-import { serviceTemperature } from '@/shared/plan/parameters/laminate'
+import { boardFinishLeast } from '@/shared/plan/parameters/finishes'
+import { boardBuild, copperFoil, serviceTemperature } from '@/shared/plan/parameters/laminate'
+import { holeWall, leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, Remedy, WorkingLine } from '@/shared/rules/finding'
 import { measure } from '@/shared/rules/measure'
-import { decidingPart, judgedByParts, partOn } from '@/shared/rules/parts'
+import { notApplicable } from '@/shared/rules/not-applicable'
+import { decidingPart, judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts'
 import { stepAbove } from '@/shared/rules/remedy'
-import { rule } from '@/shared/rules/rule'
+import { optional, rule } from '@/shared/rules/rule'
 
-/** Finished tracks differ from drawn ones by up to two to one; a fifth is kept free. */
-const GUARD_SHARE = 0.2
 const WIDTH_STEP_MM = 0.05
 
 export const conductorDrop = rule({
   id: 'conductor-drop',
   title: 'Resistance and voltage drop',
   why: 'A drop that the circuit cannot bear shows only when the board is warm and loaded.',
+  formula: 'I · ρ · L/(w · t) · (1 + α · (T − 20 °C)) ≤ drop allowed, t what the finished layer has at least',
   stage: 'specification',
-  version: 1,
-  reads: { conductors, service: serviceTemperature },
-  judge({ conductors: rows, service }) {
-    const parts = rows.map((row, index) => judgeRow(row, index, service))
+  version: 2,
+  reads: {
+    conductors,
+    foil: copperFoil,
+    how: optional(boardBuild),
+    holes: optional(leadHoles),
+    wall: optional(holeWall),
+    finishUm: optional(boardFinishLeast),
+    service: serviceTemperature,
+    guard: conductorDropGuard,
+  },
+  judge({ conductors: rows, service, guard, ...board }) {
+    if (rows.every((row) => row.dropMostMv === undefined))
+      return notApplicable('No conductor names a drop that it is allowed.')
+    const copper = boardCopper(board)
+    const parts = rows.map((row, index) =>
+      partOrContradiction(row.net, () =>
+        judgeRow(asFinished(row, copper), index, service, guard.value / 100),
+      ),
+    )
     const deciding = decidingPart(parts)
     const row = deciding && rows[parts.indexOf(deciding)]
     return judgedByParts({
       parts,
       noun: 'conductors',
-      limit: rows.some((each) => each.dropMostMv !== undefined)
-        ? 'The drop each conductor is allowed'
-        : 'No conductor names a drop; the resistances are for information',
-      working: row ? workingOf(row, service) : [],
+      limit: 'The drop each conductor is allowed',
+      working: row && deciding.margin ? workingOf(asFinished(row, copper), service) : [],
       sources: [
         COPPER_RESISTANCE.source,
+        COPPER_FOILS[copper.foil].source,
         published(
           'Wilson, The Circuit Designer’s Companion, p. 59: finished tracks vary up to two to one (secondary copy)',
         ),
       ],
-      notes: ['Copper as drawn: plating, finish and etching change a finished track by up to two to one.'],
+      notes: [
+        'The copper counted is the least of what the row counts on and what the finished layer has; the width is as drawn.',
+      ],
     })
   },
 })
@@ -48,7 +70,7 @@ const warmC = (row: ConductorRow, serviceC: number): number => serviceC + riseBy
 const dropMv = (row: ConductorRow, serviceC: number): number =>
   row.currentA * conductorResistanceOhm(row, warmC(row, serviceC)) * 1e3
 
-function judgeRow(row: ConductorRow, index: number, serviceC: number): Part {
+function judgeRow(row: ConductorRow, index: number, serviceC: number, share: number): Part {
   const found = dropMv(row, serviceC)
   const ohm = conductorResistanceOhm(row, warmC(row, serviceC))
   const says = `${formatQuantity(ohm * 1e3, 'mΩ', 3)} at ${formatQuantity(warmC(row, serviceC), '°C', 3)}, a drop of ${formatQuantity(found, 'mV', 3)}`
@@ -57,17 +79,18 @@ function judgeRow(row: ConductorRow, index: number, serviceC: number): Part {
     at: measure(warmC(row, serviceC), '°C'),
     drop: measure(found, 'mV'),
   }
-  if (row.dropMostMv === undefined) return { subject: row.net, verdict: 'meets', found: says, measured }
+  if (row.dropMostMv === undefined)
+    return { subject: row.net, verdict: 'not applicable', found: `${says}; no drop is named`, measured }
   const limit = row.dropMostMv
   const part = partOn({
     subject: row.net,
     measured,
     found: `${says}; allowed ${formatQuantity(limit, 'mV')}`,
-    margin: { found, limit, unit: 'mV', direction: 'at most', guardBand: GUARD_SHARE * limit },
+    margin: { found, limit, unit: 'mV', direction: 'at most', guardBand: share * limit },
   })
   if (part.verdict === 'meets') return part
   // A wider track runs cooler too, so width in proportion to the drop is on the safe side.
-  const value = stepAbove((row.widthMm * found) / (limit * (1 - GUARD_SHARE)), WIDTH_STEP_MM)
+  const value = stepAbove((row.widthMm * found) / (limit * (1 - share)), WIDTH_STEP_MM)
   if (value > WIDEST_CONDUCTOR_MM) {
     const says = `${row.net}: no conductor of ${WIDEST_CONDUCTOR_MM} mm or less keeps the drop: shorten it, use thicker copper, or use a bar or a wire.`
     return { ...part, remedy: { says } }

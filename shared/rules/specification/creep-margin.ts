@@ -1,6 +1,7 @@
 import { ALLOYS, type Alloy } from '@/shared/materials/alloys'
 import { published } from '@/shared/sources/provenance'
 import { solidusMarginLeast } from '@/shared/plan/limits/solder'
+import { solidusGuard } from '@/shared/plan/limits/specification-guards'
 import { serviceTemperature } from '@/shared/plan/parameters/laminate'
 import { solderAlloy } from '@/shared/plan/parameters/solder'
 import { formatQuantity } from '@/shared/quantity/format'
@@ -8,28 +9,28 @@ import { verdictOn } from '@/shared/rules/finding'
 import { measure } from '@/shared/rules/measure'
 import { rule } from '@/shared/rules/rule'
 
-const GUARD_K = 10
 const KELVIN = 273.15
 
 export const creepMargin = rule({
   id: 'creep-margin',
   title: 'Service temperature against the solidus',
   why: 'Solder works near its melting point and creeps at any service temperature; the nearer the solidus, the sooner a loaded joint lets go.',
+  formula: 'solidus − service ≥ least',
   stage: 'specification',
   version: 1,
-  reads: { alloy: solderAlloy, service: serviceTemperature, least: solidusMarginLeast },
-  judge({ alloy: key, service, least }) {
+  reads: { alloy: solderAlloy, service: serviceTemperature, least: solidusMarginLeast, guard: solidusGuard },
+  judge({ alloy: key, service, least, guard }) {
     const alloy: Alloy = ALLOYS[key]
     const margin = {
       found: alloy.solidusC - service,
       limit: least.value,
       unit: 'K',
       direction: 'at least',
-      guardBand: GUARD_K,
+      guardBand: guard.value,
     } as const
     const homologous = (service + KELVIN) / (alloy.solidusC + KELVIN)
     const verdict = verdictOn(margin)
-    const coolestC = alloy.solidusC - least.value - GUARD_K
+    const coolestC = alloy.solidusC - least.value - guard.value
     return {
       verdict,
       found: `${alloy.label} begins to melt at ${formatQuantity(alloy.solidusC, '°C')}; service reaches ${formatQuantity(service, '°C')}, ${formatQuantity(homologous * 100, '%', 3)} of that in kelvin.`,

@@ -17,6 +17,8 @@ export const documentConflictsOver = (limits: readonly Limit[]) =>
     id: 'document-conflicts',
     title: 'Documents and their precedence',
     why: 'Two documents that ask different things are met by meeting neither, unless it is settled which one rules.',
+    formula:
+      'one edition of each document; every requirement from a registered document; no two layers of one authority that differ',
     stage: 'specification',
     version: 2,
     reads: {

@@ -1,4 +1,5 @@
 import { copperToEdgeLeast, partsToEdgeLeast } from '@/shared/plan/limits/spacings'
+import { edgeClearanceGuard } from '@/shared/plan/limits/specification-guards'
 import type { Parameter } from '@/shared/plan/parameter'
 import { copperToEdge, partsToEdge } from '@/shared/plan/parameters/spacings'
 import type { Ruling } from '@/shared/plan/requirement'
@@ -8,12 +9,11 @@ import { judgedByParts, partOn } from '@/shared/rules/parts'
 import { stepAbove } from '@/shared/rules/remedy'
 import { rule } from '@/shared/rules/rule'
 
-const GUARD_SHARE = 0.1
-
 export const edgeClearance = rule({
   id: 'edge-clearance',
   title: 'Clearance to the board’s edges',
   why: 'Copper near a cut edge is bared and corrodes; parts and joints under the conveyor’s fingers are neither soldered nor left whole.',
+  formula: 'distance of copper, and of parts, from the edge ≥ least',
   stage: 'specification',
   version: 1,
   reads: {
@@ -21,12 +21,13 @@ export const edgeClearance = rule({
     parts: partsToEdge,
     copperLeast: copperToEdgeLeast,
     partsLeast: partsToEdgeLeast,
+    guard: edgeClearanceGuard,
   },
-  judge({ copper, parts, copperLeast, partsLeast }) {
+  judge({ copper, parts, copperLeast, partsLeast, guard }) {
     return judgedByParts({
       parts: [
-        judgeEdge('Copper', copper, copperLeast, copperToEdge),
-        judgeEdge('Components at carried edges', parts, partsLeast, partsToEdge),
+        judgeEdge('Copper', copper, { least: copperLeast, guard }, copperToEdge),
+        judgeEdge('Components at carried edges', parts, { least: partsLeast, guard }, partsToEdge),
       ],
       noun: 'clearances',
       limit: `Copper ${formatQuantity(copperLeast.value, 'mm')} (${copperLeast.document}); components ${formatQuantity(partsLeast.value, 'mm')} (${partsLeast.document})`,
@@ -36,8 +37,13 @@ export const edgeClearance = rule({
   },
 })
 
-function judgeEdge(subject: string, foundMm: number, least: Ruling, parameter: Parameter): Part {
-  const guardBand = GUARD_SHARE * least.value
+function judgeEdge(
+  subject: string,
+  foundMm: number,
+  { least, guard }: { least: Ruling; guard: Ruling },
+  parameter: Parameter,
+): Part {
+  const guardBand = (guard.value / 100) * least.value
   const part = partOn({
     subject,
     about: { distance: parameter.key },

@@ -18,6 +18,7 @@ export const edgeContacts = rule({
   id: 'edge-contacts',
   title: 'Edge contacts',
   why: 'Gold belongs where contacts slide and nowhere that solder goes; solder on a contact ruins it, and thin gold over thin nickel wears through.',
+  formula: 'gold and nickel ordered ≥ least each; contacts covered while soldering',
   stage: 'specification',
   version: 1,
   reads: {

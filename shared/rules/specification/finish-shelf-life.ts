@@ -1,37 +1,37 @@
 import { BOARD_FINISHES, type BoardFinish } from '@/shared/materials/board-finishes'
 import { lacquerStorageMost } from '@/shared/plan/limits/finishes'
+import { lacquerStorageGuard } from '@/shared/plan/limits/specification-guards'
 import { boardFinish } from '@/shared/plan/parameters/finishes'
 import { boardStorageMonths } from '@/shared/plan/parameters/storage'
 import type { Ruling } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import { verdictOn, type Judged } from '@/shared/rules/finding'
 import { measure } from '@/shared/rules/measure'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { rule } from '@/shared/rules/rule'
-
-/** Within this share of the limit on lacquer is marginal. */
-const LACQUER_GUARD_SHARE = 0.25
 
 export const finishShelfLife = rule({
   id: 'finish-shelf-life',
   title: 'Shelf life of the board finish',
   why: 'Copper tarnishes, silver takes up sulphur, organic films age and gold lets nickel through: a board waits only so long before it is soldered.',
+  formula: 'months in store ≤ shortest published life meets, ≤ longest is marginal; bare copper waits none',
   stage: 'specification',
-  version: 1,
-  reads: { finish: boardFinish, months: boardStorageMonths, lacquer: lacquerStorageMost },
-  judge({ finish: key, months, lacquer }) {
+  version: 2,
+  reads: {
+    finish: boardFinish,
+    months: boardStorageMonths,
+    lacquer: lacquerStorageMost,
+    guard: lacquerStorageGuard,
+  },
+  judge({ finish: key, months, lacquer, guard }) {
     const finish: BoardFinish = BOARD_FINISHES[key]
     if (finish.coating === 'none') return bareCopper(months)
-    if (key === 'lacquer') return underLacquer(months, lacquer)
+    if (key === 'lacquer') return underLacquer(months, lacquer, guard.value / 100)
     if (finish.shelfMonths)
       return { ...byPublishedSpread(finish.label, finish.shelfMonths, months), measured: { finish: key } }
-    return {
-      verdict: 'meets',
-      measured: { finish: key },
-      found: `${finish.label}: no shelf life is published; the growth of compound decides, and is judged apart.`,
-      limit: 'No published shelf life.',
-      working: [],
-      sources: [],
-    }
+    return notApplicable(
+      `${finish.label}: no shelf life is published; the growth of compound decides, and is judged apart.`,
+    )
   },
 })
 
@@ -51,13 +51,13 @@ const bareCopper = (months: number): Judged => ({
   }),
 })
 
-function underLacquer(months: number, limit: Ruling): Judged {
+function underLacquer(months: number, limit: Ruling, share: number): Judged {
   const margin = {
     found: months,
     limit: limit.value,
     unit: 'months',
     direction: 'at most',
-    guardBand: LACQUER_GUARD_SHARE * limit.value,
+    guardBand: share * limit.value,
   } as const
   const verdict = verdictOn(margin)
   return {
@@ -69,9 +69,9 @@ function underLacquer(months: number, limit: Ruling): Judged {
     sources: [limit.limit.byDefault.from],
     ...(verdict !== 'meets' && {
       remedy: {
-        says: `Hold the boards at most ${formatQuantity(limit.value * (1 - LACQUER_GUARD_SHARE), 'months')}, or choose tin or tin-lead.`,
+        says: `Hold the boards at most ${formatQuantity(limit.value * (1 - share), 'months')}, or choose tin or tin-lead.`,
         parameter: boardStorageMonths.key,
-        value: limit.value * (1 - LACQUER_GUARD_SHARE),
+        value: limit.value * (1 - share),
       },
     }),
   }

@@ -1,25 +1,27 @@
 import { FLUXES } from '@/shared/materials/fluxes'
 import { insulationWithResidueMost } from '@/shared/plan/limits/solder'
+import { insulationWithResidueGuard } from '@/shared/plan/limits/specification-guards'
 import { flux, fluxResidue, insulationNeeded } from '@/shared/plan/parameters/solder'
 import { formatQuantity } from '@/shared/quantity/format'
-import { verdictOn, worstVerdict, type Judged, type Verdict } from '@/shared/rules/finding'
+import { undetermined, verdictOn, worstVerdict, type Judged, type Verdict } from '@/shared/rules/finding'
 import { optional, rule } from '@/shared/rules/rule'
-
-const GUARD_SHARE = 0.5
 
 export const fluxResidueRule = rule({
   id: 'flux-residue',
   title: 'Flux residue',
   why: 'What flux leaves behind takes up damp, leaks between conductors and eats them; some residues may stay, others must go, and sensitive circuits bear none.',
+  formula:
+    'residue removed; or a flux whose residue may stay, and insulation needed ≤ what may be counted on with it',
   stage: 'specification',
-  version: 1,
+  version: 2,
   reads: {
     flux,
     residue: fluxResidue,
     needed: optional(insulationNeeded),
     most: insulationWithResidueMost,
+    guard: insulationWithResidueGuard,
   },
-  judge({ flux: key, residue, needed, most }) {
+  judge({ flux: key, residue, needed, most, guard }) {
     const { label, residueMayStay, source } = FLUXES[key]
     const common = {
       measured: { flux: key, residue },
@@ -33,13 +35,22 @@ export const fluxResidueRule = rule({
     if (residue === 'removed') return whereRemoved(label, common)
     const byFlux: Verdict =
       residueMayStay === 'yes' ? 'meets' : residueMayStay === 'no' ? 'fails' : 'marginal'
-    if (needed === undefined) return whereItStays(label, byFlux, common)
+    if (needed === undefined)
+      return byFlux === 'fails'
+        ? whereItStays(label, byFlux, common)
+        : {
+            ...undetermined(
+              `${label}; its residue stays, and what insulation the circuit needs is not specified.`,
+              [insulationNeeded.label],
+            ),
+            ...common,
+          }
     const margin = {
       found: needed,
       limit: most.value,
       unit: 'MΩ',
       direction: 'at most',
-      guardBand: GUARD_SHARE * most.value,
+      guardBand: (guard.value / 100) * most.value,
     } as const
     const byCircuit = verdictOn(margin)
     return {

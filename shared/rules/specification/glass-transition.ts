@@ -1,6 +1,7 @@
 import { LAMINATES } from '@/shared/materials/laminates'
 import { commonPractice, published } from '@/shared/sources/provenance'
 import { glassTransitionMarginLeast } from '@/shared/plan/limits/laminate'
+import { glassTransitionGuard } from '@/shared/plan/limits/specification-guards'
 import { glassTransition, laminate, serviceTemperature } from '@/shared/plan/parameters/laminate'
 import { formatQuantity } from '@/shared/quantity/format'
 import { verdictOn, worstVerdict } from '@/shared/rules/finding'
@@ -8,13 +9,11 @@ import { measure } from '@/shared/rules/measure'
 import { tightest } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 
-/** The glass transition is measured to about 5 K, and methods differ by more. */
-const GUARD_K = 5
-
 export const glassTransitionRule = rule({
   id: 'glass-transition',
   title: 'Laminate at its service temperature',
   why: 'Above the glass transition the laminate grows four to five times as fast through its thickness and pulls at every barrel; it is never worked or tested there.',
+  formula: 'T_g − service ≥ least, and service ≤ use temperature of the grade',
   stage: 'specification',
   version: 1,
   reads: {
@@ -22,8 +21,9 @@ export const glassTransitionRule = rule({
     service: serviceTemperature,
     certified: optional(glassTransition),
     least: glassTransitionMarginLeast,
+    guard: glassTransitionGuard,
   },
-  judge({ laminate: key, service, certified, least }) {
+  judge({ laminate: key, service, certified, least, guard }) {
     const grade = LAMINATES[key]
     const transitionC = certified ?? grade.glassTransitionC
     const fromTransition = {
@@ -31,17 +31,17 @@ export const glassTransitionRule = rule({
       limit: least.value,
       unit: 'K',
       direction: 'at least',
-      guardBand: GUARD_K,
+      guardBand: guard.value,
     } as const
     const fromGrade = {
       found: service,
       limit: grade.mostOperatingC,
       unit: '°C',
       direction: 'at most',
-      guardBand: GUARD_K,
+      guardBand: guard.value,
     } as const
     const margin = tightest(fromTransition, fromGrade)
-    const coolestC = Math.min(transitionC - least.value, grade.mostOperatingC) - GUARD_K
+    const coolestC = Math.min(transitionC - least.value, grade.mostOperatingC) - guard.value
     const verdict = worstVerdict([verdictOn(fromTransition), verdictOn(fromGrade)])
     return {
       verdict,

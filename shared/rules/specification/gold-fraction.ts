@@ -5,6 +5,7 @@ import { GOLD_SOURCE } from '@/shared/materials/metals'
 import { goldMassFraction, goldMassMg, goldThicknessAtUm } from '@/shared/physics/gold-fraction'
 import { annulusMm3, leadGirthMm } from '@/shared/physics/joint-volume'
 import { goldFractionMost } from '@/shared/plan/limits/finishes'
+import { goldFractionGuard } from '@/shared/plan/limits/specification-guards'
 import {
   boardFinish,
   boardFinishLeast,
@@ -12,37 +13,45 @@ import {
   leadFinishes,
   type LeadFinish,
 } from '@/shared/plan/parameters/finishes'
+import { contactAngle } from '@/shared/plan/parameters/joint-geometry'
 import { boardThickness } from '@/shared/plan/parameters/laminate'
 import { holeWall, leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
 import { solderAlloy } from '@/shared/plan/parameters/solder'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, WorkingLine } from '@/shared/rules/finding'
 import { measure } from '@/shared/rules/measure'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { decidingPart, judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts'
 import { stepBelow } from '@/shared/rules/remedy'
 import { optional, rule } from '@/shared/rules/rule'
 import { finishesByComponent } from '@/shared/plan/finishes-by-component'
 import { holeOf } from '@/shared/holes/joint-row'
-
-/** Within a tenth of the limit is marginal. */
-const GUARD_SHARE = 0.1
+import { DEFAULT_ANGLE_DEG, jointShapeOf } from '@/shared/holes/joint-shape'
+import { mostGoldUm } from './gold-to-solder'
 
 interface Terms {
   readonly boardMm: number
   readonly wallUm: number
   readonly densityGcm3: number
-  /** Gold on the wall of the hole, µm. */
-  readonly wallGoldUm: number
+  /** Contact angle on lead and land, which shapes the fillet of an unplated hole. */
+  readonly angleDeg: number
+  /** Gold on walls and lands, µm, and whether its order leaves open how much more there may be. */
+  readonly boardGoldUm: number
+  readonly boardGoldIsOpen: boolean
   readonly finishOf: (component: string) => LeadFinish | undefined
   readonly limitPct: number
+  /** Of the limit, kept free. */
+  readonly share: number
 }
 
 export const goldFraction = rule({
   id: 'gold-fraction',
   title: 'Gold in each joint',
   why: 'Solder with more than a few per cent of gold turns brittle and cracks under shock and temperature swings.',
+  formula:
+    'm_Au/(m_Au + m_solder) ≤ most; plated hole: lead and wall in the board, solder between them; unplated: lead and land in the fillet, solder of the fillet alone',
   stage: 'specification',
-  version: 1,
+  version: 2,
   reads: {
     holes: leadHoles,
     wall: holeWall,
@@ -52,18 +61,28 @@ export const goldFraction = rule({
     goldLeast: boardFinishLeast,
     goldMost: optional(boardFinishMost),
     finishes: leadFinishes,
+    angle: optional(contactAngle),
     most: goldFractionMost,
+    guard: goldFractionGuard,
   },
-  judge({ holes, wall, boardThickness: boardMm, alloy, finish, goldLeast, goldMost, finishes, most }) {
+  judge({ holes, wall, boardThickness: boardMm, alloy, finish, goldLeast, goldMost, finishes, ...rest }) {
+    const { most, guard, angle = DEFAULT_ANGLE_DEG } = rest
+    const gilded = BOARD_FINISHES[finish].coating === 'gold'
+    const mostGold = mostGoldUm(finish, goldLeast, goldMost)
     const terms: Terms = {
       boardMm,
       wallUm: wall,
       densityGcm3: ALLOYS[alloy].densityGcm3,
-      wallGoldUm: BOARD_FINISHES[finish].coating === 'gold' ? (goldMost ?? goldLeast) : 0,
+      angleDeg: angle,
+      boardGoldUm: gilded ? (mostGold ?? goldLeast) : 0,
+      boardGoldIsOpen: gilded && mostGold === undefined,
       finishOf: finishesByComponent(finishes),
       limitPct: most.value,
+      share: guard.value / 100,
     }
     const parts = holes.map((row) => partOrContradiction(row.component, () => judgeRow(row, terms)))
+    if (parts.every(({ verdict }) => verdict === 'not applicable'))
+      return notApplicable('Neither leads nor board bring gold into a joint.')
     const deciding = decidingPart(parts)
     const row = deciding && holes[parts.indexOf(deciding)]
     return judgedByParts({
@@ -73,50 +92,74 @@ export const goldFraction = rule({
       working: row && deciding.margin ? workingOf(row, terms) : [],
       sources: [most.limit.byDefault.from, GOLD_SOURCE, ALLOYS[alloy].source],
       notes: [
-        'Counted on the lead and the wall within the board, with the smallest hole and the largest lead; the fillets, which would thin the gold, are left out. All gold is taken to dissolve.',
+        'In a plated hole counted on the lead and the wall within the board, with the smallest hole and the largest lead; the fillets, which would thin the gold, are left out. In an unplated hole there is no solder but the fillet: counted on the lead within it and on the land. All gold is taken to dissolve.',
         'A limit in per cent by volume is another number: 3 % by mass is about 1.3 % by volume in tin-lead.',
       ],
     })
   },
 })
 
-/** The gold and the solder of one joint, gold surfaces apart. */
+/** The gold and the solder of one joint, gold surfaces apart; undefined without gold. */
 function contents(row: LeadHole, terms: Terms) {
   const finish = terms.finishOf(row.component)
   if (!finish) {
     throw new RangeError(`${row.component} is not among the lead finishes: add a row with this name.`)
   }
-  const hole = holeOf(row, terms.wallUm)
   const lead = {
     shape: row.leadShape,
     widthMm: row.leadMm + row.leadToleranceMm,
     thicknessMm: row.leadThicknessMm === undefined ? undefined : row.leadThicknessMm + row.leadToleranceMm,
   }
-  const leadAreaMm2 = leadGirthMm(lead) * terms.boardMm
   const goldUm =
     LEAD_COATINGS[finish.coating].metal === 'gold' && !finish.goldRemoved
       ? (finish.coatingMostUm ?? finish.coatingUm)
       : 0
-  const layers = [
-    { areaMm2: leadAreaMm2, thicknessUm: goldUm },
-    { areaMm2: row.plated ? Math.PI * hole.leastMm * terms.boardMm : 0, thicknessUm: terms.wallGoldUm },
-  ]
-  const goldMg = goldMassMg(layers)
-  // Without gold there is nothing to dilute, so the room for solder need not be worked out.
-  const solderMm3 =
-    goldMg === 0
-      ? undefined
-      : annulusMm3({ holeMm: hole.leastMm, boardMm: terms.boardMm, landMm: row.landMm, lead })
-  return { leadAreaMm2, goldUm, goldMg, solderMm3 }
+  if (goldUm === 0 && terms.boardGoldUm === 0) return undefined
+  const open = terms.boardGoldIsOpen || (goldUm > 0 && finish.coatingMostUm === undefined)
+  const surfaces = row.plated ? inBarrel(row, lead, terms) : inFillet(row, lead, terms)
+  const goldMg = goldMassMg([
+    { areaMm2: surfaces.leadAreaMm2, thicknessUm: goldUm },
+    { areaMm2: surfaces.boardAreaMm2, thicknessUm: terms.boardGoldUm },
+  ])
+  return { ...surfaces, goldUm, boardGoldUm: terms.boardGoldUm, goldMg, open }
+}
+
+type Lead = Parameters<typeof leadGirthMm>[0]
+
+interface Surfaces {
+  readonly leadAreaMm2: number
+  readonly boardAreaMm2: number
+  readonly solderMm3: number
+}
+
+/** Lead and wall within the board, and the solder between them. */
+function inBarrel(row: LeadHole, lead: Lead, { boardMm, wallUm }: Terms): Surfaces {
+  const holeMm = holeOf(row, wallUm).leastMm
+  return {
+    leadAreaMm2: leadGirthMm(lead) * boardMm,
+    boardAreaMm2: Math.PI * holeMm * boardMm,
+    solderMm3: annulusMm3({ holeMm, boardMm, landMm: row.landMm, lead }),
+  }
+}
+
+/** Nothing wets the wall of an unplated hole: lead and land within the fillet, and its solder. */
+function inFillet(row: LeadHole, lead: Lead, { boardMm, wallUm, angleDeg }: Terms): Surfaces {
+  const { fillet, filletMm3, hole } = jointShapeOf(row, { boardMm, wallUm, angleDeg })
+  return {
+    leadAreaMm2: leadGirthMm(lead) * fillet.heightMm,
+    boardAreaMm2: (Math.PI / 4) * (row.landMm ** 2 - hole.leastMm ** 2),
+    solderMm3: filletMm3,
+  }
 }
 
 function judgeRow(row: LeadHole, terms: Terms): Part {
-  const { goldMg, goldUm, solderMm3, leadAreaMm2 } = contents(row, terms)
-  if (solderMm3 === undefined)
-    return { subject: row.component, verdict: 'meets', found: 'no gold in the joint' }
+  const subject = row.component
+  const counted = contents(row, terms)
+  if (counted === undefined) return { subject, verdict: 'not applicable', found: 'no gold in the joint' }
+  const { goldMg, goldUm, boardGoldUm, solderMm3, leadAreaMm2, open } = counted
   const found = goldMassFraction(goldMg, solderMm3, terms.densityGcm3) * 100
   const part = partOn({
-    subject: row.component,
+    subject,
     measured: { gold: measure(goldMg, 'mg'), solder: measure(solderMm3 * terms.densityGcm3, 'mg') },
     found: `${formatQuantity(goldMg, 'mg', 3)} of gold in ${formatQuantity(solderMm3 * terms.densityGcm3, 'mg', 3)} of solder: ${formatQuantity(found, '%', 3)}`,
     margin: {
@@ -124,35 +167,45 @@ function judgeRow(row: LeadHole, terms: Terms): Part {
       limit: terms.limitPct,
       unit: '%',
       direction: 'at most',
-      guardBand: GUARD_SHARE * terms.limitPct,
+      guardBand: terms.share * terms.limitPct,
     },
   })
+  if (open && part.verdict !== 'fails')
+    return {
+      ...part,
+      verdict: 'undetermined',
+      measured: { ...part.measured, most: 'not specified' },
+      found: `${part.found} of the least gold; the order of lead or board sets no most`,
+    }
   if (part.verdict === 'meets' || goldUm === 0) return part
-  const aim = (terms.limitPct / 100) * (1 - GUARD_SHARE)
+  const aim = (terms.limitPct / 100) * (1 - terms.share)
   const atMostUm = stepBelow(goldThicknessAtUm(aim, solderMm3, leadAreaMm2, terms.densityGcm3), 0.01)
   const limitGold =
-    terms.wallGoldUm === 0 && atMostUm > 0
+    boardGoldUm === 0 && atMostUm > 0
       ? `hold the gold on the lead to ${formatQuantity(atMostUm, 'µm')}, or `
       : ''
   return {
     ...part,
-    remedy: { says: `${row.component}: ${limitGold}have the gold removed before soldering.` },
+    remedy: { says: `${subject}: ${limitGold}have the gold removed before soldering.` },
   }
 }
 
 function workingOf(row: LeadHole, terms: Terms): WorkingLine[] {
-  const { goldMg, goldUm, solderMm3, leadAreaMm2 } = contents(row, terms)
-  if (solderMm3 === undefined) return []
+  const counted = contents(row, terms)
+  if (counted === undefined) return []
+  const { goldMg, goldUm, boardGoldUm, solderMm3, leadAreaMm2, boardAreaMm2 } = counted
   return [
     {
       label: `Gold at ${row.component}`,
       formula: 'Σ area · thickness · 19.3 g/cm³',
-      numbers: `lead ${formatQuantity(leadAreaMm2, 'mm²')} · ${formatQuantity(goldUm, 'µm')}${terms.wallGoldUm > 0 ? `, wall ${formatQuantity(terms.wallGoldUm, 'µm')}` : ''}`,
+      numbers: `lead ${formatQuantity(leadAreaMm2, 'mm²')} · ${formatQuantity(goldUm, 'µm')}${boardGoldUm > 0 ? `, ${row.plated ? 'wall' : 'land'} ${formatQuantity(boardAreaMm2, 'mm²')} · ${formatQuantity(boardGoldUm, 'µm')}` : ''}`,
       result: formatQuantity(goldMg, 'mg'),
     },
     {
-      label: 'Solder in the hole',
-      formula: '(hole section − lead section) · board thickness · density',
+      label: row.plated ? 'Solder in the hole' : 'Solder of the fillet',
+      formula: row.plated
+        ? '(hole section − lead section) · board thickness · density'
+        : 'fillet by the contact angles · density',
       numbers: `${formatQuantity(solderMm3, 'mm³')} · ${formatQuantity(terms.densityGcm3, 'g/ml')}`,
       result: formatQuantity(solderMm3 * terms.densityGcm3, 'mg'),
     },

@@ -1,7 +1,7 @@
-import { BOARD_FINISHES } from '@/shared/materials/board-finishes'
+import { BOARD_FINISHES, type BoardFinish, type BoardFinishKey } from '@/shared/materials/board-finishes'
 import { LEAD_COATINGS } from '@/shared/materials/lead-finishes'
 import { published } from '@/shared/sources/provenance'
-import { goldFlashMost, nickelUnderFlashLeast } from '@/shared/plan/limits/finishes'
+import { goldFlashMost, nickelUnderFlashLeast, nickelUnderFlashMost } from '@/shared/plan/limits/finishes'
 import {
   boardFinish,
   boardFinishLeast,
@@ -21,22 +21,26 @@ import { measure } from '@/shared/rules/measure'
 interface Terms {
   readonly flash: Ruling
   readonly nickel: Ruling
+  readonly nickelMost: Ruling
 }
 
 interface GoldSurface {
   readonly subject: string
-  /** The most gold there may be, µm. */
-  readonly goldUm: number
-  /** Nickel or tin-nickel under it, µm; zero for none. */
-  readonly nickelUm: number
+  /** The least gold ordered, µm. */
+  readonly leastUm: number
+  /** The most gold there may be, µm; undefined where the order sets none. */
+  readonly mostUm: number | undefined
+  /** Nickel or tin-nickel under it, µm; zero for none, undefined where nobody has said. */
+  readonly nickelUm: number | undefined
 }
 
 export const goldToSolder = rule({
   id: 'gold-to-solder',
   title: 'Gold where solder goes',
   why: 'Gold dissolves in solder within a second and comes back as brittle compound; what was under it is what the joint must wet. It is no coating to solder to, save a flash over sound nickel.',
+  formula: 'gold, at the most the order allows, ≤ flash, over nickel inside its window',
   stage: 'specification',
-  version: 1,
+  version: 2,
   reads: {
     finish: boardFinish,
     goldLeast: boardFinishLeast,
@@ -45,18 +49,29 @@ export const goldToSolder = rule({
     finishes: leadFinishes,
     flash: goldFlashMost,
     nickel: nickelUnderFlashLeast,
+    nickelMost: nickelUnderFlashMost,
   },
-  judge({ finish, goldLeast, goldMost, boardNickel: nickelUm = 0, finishes, flash, nickel }) {
-    const terms: Terms = { flash, nickel }
+  judge({ finish, goldLeast, goldMost, boardNickel: nickelUm, finishes, flash, nickel, nickelMost }) {
+    const terms: Terms = { flash, nickel, nickelMost }
     const parts = [
       ...(BOARD_FINISHES[finish].coating === 'gold'
-        ? [judgeBoard({ subject: 'Board', goldUm: goldMost ?? goldLeast, nickelUm }, terms)]
+        ? [
+            judgeBoard(
+              {
+                subject: 'Board',
+                leastUm: goldLeast,
+                mostUm: mostGoldUm(finish, goldLeast, goldMost),
+                nickelUm,
+              },
+              terms,
+            ),
+          ]
         : []),
       ...finishes.flatMap((row) =>
         LEAD_COATINGS[row.coating].metal === 'gold' ? [judgeLead(row, terms)] : [],
       ),
     ]
-    const limit = `No gold, save a flash of at most ${formatQuantity(flash.value, 'µm')} (${flash.document}) over at least ${formatQuantity(nickel.value, 'µm')} of nickel or tin-nickel (${nickel.document})`
+    const limit = `No gold, save a flash of at most ${formatQuantity(flash.value, 'µm')} (${flash.document}) over ${formatQuantity(nickel.value, '1')} to ${formatQuantity(nickelMost.value, 'µm')} of nickel or tin-nickel (${nickel.document})`
     const sources = [
       flash.limit.byDefault.from,
       nickel.limit.byDefault.from,
@@ -73,44 +88,71 @@ export const goldToSolder = rule({
       limit,
       working: [
         { label: 'Flash allowed', result: formatQuantity(flash.value, 'µm') },
-        { label: 'Nickel asked under it', result: formatQuantity(nickel.value, 'µm') },
+        {
+          label: 'Nickel asked under it',
+          result: `${formatQuantity(nickel.value, '1')} to ${formatQuantity(nickelMost.value, 'µm')}`,
+        },
       ],
       sources,
       notes: [
-        'The thickness counted is the most the order allows; where it sets none, the least, so ask for a most.',
+        'The thickness counted is the most the order allows. Immersion gold ends by itself: where its order sets no most, that of its standard is counted.',
         'The wave carries gold of leads into the bath; hand and reflow joints keep it.',
       ],
     })
   },
 })
 
-function judgeSurface({ subject, goldUm, nickelUm }: GoldSurface, { flash, nickel }: Terms): Part {
+/** The most gold a finish may have: as ordered, or where immersion ends it by itself. */
+export function mostGoldUm(
+  key: BoardFinishKey,
+  leastUm: number,
+  orderedUm: number | undefined,
+): number | undefined {
+  const finish: BoardFinish = BOARD_FINISHES[key]
+  if (orderedUm !== undefined) return orderedUm
+  return finish.window?.mostUm === undefined ? undefined : Math.max(leastUm, finish.window.mostUm)
+}
+
+function judgeSurface({ subject, leastUm, mostUm, nickelUm }: GoldSurface, terms: Terms): Part {
+  const { flash, nickel, nickelMost } = terms
+  const goldUm = mostUm ?? leastUm
   const gold: Margin = { found: goldUm, limit: flash.value, unit: 'µm', direction: 'at most', guardBand: 0 }
-  const under: Margin = {
-    found: nickelUm,
-    limit: nickel.value,
-    unit: 'µm',
-    direction: 'at least',
-    guardBand: 0,
+  const measured = {
+    gold: measure(goldUm, 'µm'),
+    ...(nickelUm !== undefined && { nickel: measure(nickelUm, 'µm') }),
   }
-  const margin = tightest(gold, under)
-  return {
-    subject,
-    verdict: verdictOn(margin),
-    found: `${formatQuantity(goldUm, 'µm')} of gold over ${nickelUm > 0 ? `${formatQuantity(nickelUm, 'µm')} of nickel` : 'no nickel'}`,
-    margin,
-    measured: { gold: measure(goldUm, 'µm'), nickel: measure(nickelUm, 'µm') },
-  }
+  const over =
+    nickelUm === undefined
+      ? ''
+      : nickelUm > 0
+        ? ` over ${formatQuantity(nickelUm, 'µm')} of nickel`
+        : ' over no nickel'
+  const found = `${formatQuantity(goldUm, 'µm')} of gold${over}`
+  const missing = [
+    ...(mostUm === undefined ? ['the order sets no most of gold'] : []),
+    ...(nickelUm === undefined ? ['the nickel under it is not specified'] : []),
+  ]
+  if (verdictOn(gold) !== 'fails' && missing.length > 0)
+    return { subject, verdict: 'undetermined', measured, found: `${found}; ${missing.join(', and ')}` }
+  const under: Margin[] =
+    nickelUm === undefined
+      ? []
+      : [
+          { found: nickelUm, limit: nickel.value, unit: 'µm', direction: 'at least', guardBand: 0 },
+          { found: nickelUm, limit: nickelMost.value, unit: 'µm', direction: 'at most', guardBand: 0 },
+        ]
+  const margin = tightest(gold, ...under)
+  return { subject, verdict: verdictOn(margin), found, margin, measured }
 }
 
 function judgeBoard(surface: GoldSurface, terms: Terms): Part {
   const part: Part = { ...judgeSurface(surface, terms), about: { surface: 'board' } }
   if (part.verdict === 'meets') return part
   const remedy: Remedy =
-    surface.goldUm > terms.flash.value
+    (surface.mostUm ?? surface.leastUm) > terms.flash.value
       ? { says: 'Choose another finish: this is too much gold to solder to.' }
       : {
-          says: `Order at least ${formatQuantity(terms.nickel.value, 'µm')} of nickel under the gold.`,
+          says: `Order ${formatQuantity(terms.nickel.value, '1')} to ${formatQuantity(terms.nickelMost.value, 'µm')} of nickel under the gold.`,
           parameter: boardNickel.key,
           value: terms.nickel.value,
         }
@@ -125,8 +167,9 @@ function judgeLead(row: LeadFinish, terms: Terms): Part {
   const part = judgeSurface(
     {
       subject: row.component,
-      goldUm: row.coatingMostUm ?? row.coatingUm,
-      nickelUm: stops ? (row.barrierUm ?? 0) : 0,
+      leastUm: row.coatingUm,
+      mostUm: row.coatingMostUm,
+      nickelUm: stops ? row.barrierUm : 0,
     },
     terms,
   )

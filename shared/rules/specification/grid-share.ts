@@ -1,5 +1,6 @@
-import { fromMemory, published } from '@/shared/sources/provenance'
+import { fromMemory } from '@/shared/sources/provenance'
 import { gridShareLeast } from '@/shared/plan/limits/lead-holes'
+import { gridShareGuard } from '@/shared/plan/limits/specification-guards'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { isStated } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
@@ -8,22 +9,19 @@ import { notApplicable } from '@/shared/rules/not-applicable'
 import { rule } from '@/shared/rules/rule'
 import { count } from '@/shared/rules/measure'
 
-const GUARD_PCT = 5
-
 export const gridShare = rule({
   id: 'grid-share',
   title: 'Holes on the grid',
   why: 'Insertion, drilling and test fixtures work to a grid; each hole off it costs setting and is a place for error.',
+  formula: 'joints on the grid/all joints ≥ least',
   stage: 'specification',
   version: 2,
-  reads: { holes: leadHoles, least: gridShareLeast },
-  judge({ holes, least }) {
+  reads: { holes: leadHoles, least: gridShareLeast, guard: gridShareGuard },
+  judge({ holes, least, guard }) {
     const stated = holes.filter((row) => row.onGrid !== undefined)
     const limit = `At least ${formatQuantity(least.value, '%')} of the joints (${least.document})`
     const sources = [
-      published(
-        'Basic grid 2.54 mm with 1.27 and 0.64 mm below it (textbook after IPC-2221; IEC 60097, secondary copies)',
-      ),
+      fromMemory('IEC 60097: basic grid 2.54 mm, with 1.27 and 0.635 mm below it'),
       fromMemory('IEC 60097: metric grid of 0.5 mm, secondary 0.05 mm'),
     ]
     if (stated.length === 0) {
@@ -41,7 +39,7 @@ export const gridShare = rule({
       limit: least.value,
       unit: '%',
       direction: 'at least',
-      guardBand: GUARD_PCT,
+      guardBand: guard.value,
     } as const
     const off = holes.filter((row) => row.onGrid !== true).map((row) => row.component)
     const verdict = verdictOn(margin)

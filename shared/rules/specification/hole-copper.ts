@@ -1,26 +1,29 @@
+import { ALLOYS, meltsAsItsFamily, type AlloyFamily, type AlloyKey } from '@/shared/materials/alloys'
 import { fromMemory, published } from '@/shared/sources/provenance'
+import {
+  brittleBarrelYearsMost,
+  holeCopperOtherClassesLeast,
+  leadFreeCopperLoss,
+} from '@/shared/plan/limits/lead-holes'
 import { holeCopperLeast } from '@/shared/plan/limits/evaluation-plating'
 import { boardFinishLeast } from '@/shared/plan/parameters/finishes'
 import { boardBuild } from '@/shared/plan/parameters/laminate'
 import { holeWall, leadHoles } from '@/shared/plan/parameters/lead-holes'
-import { alloyFamily, serviceYears } from '@/shared/plan/parameters/programme'
+import { solderAlloy } from '@/shared/plan/parameters/solder'
+import { alloyFamily, productClass, serviceYears } from '@/shared/plan/parameters/programme'
 import { formatQuantity } from '@/shared/quantity/format'
 import { verdictOn, worstVerdict } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { optional, rule } from '@/shared/rules/rule'
 import { measure } from '@/shared/rules/measure'
 
-/** Copper that lead-free solder may take off a barrel over all its solderings, µm. */
-const LEAD_FREE_LOSS_UM = 12
-/** From this service on, copper that stretches little is a risk of its own. */
-const LONG_SERVICE_YEARS = 10
-
 export const holeCopper = rule({
   id: 'hole-copper',
   title: 'Copper of the barrels',
   why: 'The barrel stretches with the board at every soldering and every swing; thin or brittle copper cracks round, and solder takes a little of it each time.',
+  formula: 'metal on the wall − finish ≥ least of the class; + what lead-free solder takes to be clear of it',
   stage: 'specification',
-  version: 2,
+  version: 3,
   reads: {
     holes: leadHoles,
     wall: holeWall,
@@ -28,16 +31,21 @@ export const holeCopper = rule({
     family: alloyFamily,
     years: serviceYears,
     build: optional(boardBuild),
-    least: holeCopperLeast,
+    alloy: optional(solderAlloy),
+    grade: productClass,
+    ofClass3: holeCopperLeast,
+    ofOthers: holeCopperOtherClassesLeast,
+    loss: leadFreeCopperLoss,
+    brittleYears: brittleBarrelYearsMost,
   },
-  judge({ holes, wall, finishUm, family, years, build = 'subtractive', least }) {
-    const limit = `At least ${formatQuantity(least.value, 'µm')} of copper on the wall (${least.document})`
+  judge({ holes, wall, finishUm, family, years, build = 'subtractive', alloy, grade, ...limits }) {
+    const least = grade === '3' ? limits.ofClass3 : limits.ofOthers
+    const lossUm = takesCopper(family, alloy) ? limits.loss.value : 0
+    const limit = `At least ${formatQuantity(least.value, 'µm')} of copper on the wall, class ${grade} (${least.document})`
     const sources = [
       least.limit.byDefault.from,
       published('MIL-PRF-31032/1B, 3.6.4.1: copper below 80 % of what is specified counts as a void'),
-      published(
-        'Up to 12 µm of barrel copper lost to lead-free solder (Coombs & Holden, Printed Circuits Handbook, 7th ed.; secondary copy)',
-      ),
+      ...(lossUm > 0 ? [limits.loss.limit.byDefault.from] : []),
       fromMemory('Copper built up without current stretches 4 to 10 %, plated copper more than 15 %'),
     ]
     if (!holes.some((row) => row.plated)) {
@@ -52,10 +60,10 @@ export const holeCopper = rule({
       direction: 'at least',
       guardBand: 0,
     } as const
-    const brittle = build === 'additive' && years >= LONG_SERVICE_YEARS
-    const thinForLeadFree = family === 'lead-free' && copper < least.value + LEAD_FREE_LOSS_UM
+    const brittle = build === 'additive' && years >= limits.brittleYears.value
+    const thinForLeadFree = copper < least.value + lossUm && copper >= least.value
     const verdict = worstVerdict([verdictOn(margin), brittle || thinForLeadFree ? 'marginal' : 'meets'])
-    const asked = least.value + (family === 'lead-free' ? LEAD_FREE_LOSS_UM : 0) + finishUm
+    const asked = least.value + lossUm + finishUm
     return {
       verdict,
       found: `${formatQuantity(wall, 'µm')} of metal on the wall, ${formatQuantity(finishUm, 'µm')} of it finish, leave ${formatQuantity(copper, 'µm')} of copper.${brittle ? ` Built up without current, it stretches little for ${formatQuantity(years, 'years')}.` : ''}`,
@@ -64,6 +72,7 @@ export const holeCopper = rule({
       measured: {
         wall: measure(wall, 'µm'),
         finish: measure(finishUm, 'µm'),
+        class: grade,
         ...(brittle && { build, service: measure(years, 'years') }),
       },
       working: [
@@ -86,13 +95,17 @@ export const holeCopper = rule({
               },
             })),
       notes: [
-        'Editions differ: 20 or 25 µm on the mean by class; older ones ask 12 µm of class 1.',
-        ...(family === 'lead-free'
+        'The least is on the mean of a hole, 20 µm of classes 1 and 2 and 25 µm of class 3; older editions ask 12 µm of class 1.',
+        ...(lossUm > 0
           ? [
-              `Lead-free solder may take up to ${LEAD_FREE_LOSS_UM} µm: order so much more, and count reworks.`,
+              `Lead-free solder may take up to ${formatQuantity(lossUm, 'µm')}: order so much more, and count reworks.`,
             ]
           : []),
       ],
     }
   },
 })
+
+/** Solders rich in tin and hot dissolve copper; one that melts far below its family hardly does. */
+const takesCopper = (family: AlloyFamily, alloy: AlloyKey | undefined): boolean =>
+  family === 'lead-free' && (alloy === undefined || meltsAsItsFamily(ALLOYS[alloy]))

@@ -2,9 +2,12 @@ import { FILL_EDITIONS, type FillEdition } from '@/shared/materials/hole-fill'
 import { MOLTEN_SOLDER } from '@/shared/materials/fillet-data'
 import { published } from '@/shared/sources/provenance'
 import { capillaryRiseMm } from '@/shared/physics/fillet'
+import { capillaryRiseLeast } from '@/shared/plan/limits/joint-geometry'
+import { capillaryRiseGuard } from '@/shared/plan/limits/specification-guards'
 import { contactAngle, fillEdition } from '@/shared/plan/parameters/joint-geometry'
 import { boardThickness } from '@/shared/plan/parameters/laminate'
 import { holeWall, leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
+import type { Ruling } from '@/shared/plan/requirement'
 import type { ValueOf } from '@/shared/plan/parameter'
 import { productClass, serviceYears } from '@/shared/plan/parameters/programme'
 import { formatQuantity } from '@/shared/quantity/format'
@@ -18,15 +21,14 @@ import { measure } from '@/shared/rules/measure'
 
 type Grade = ValueOf<typeof productClass>
 
-/** Static rise is counted on only where it is several times the board: flow ends when the solder freezes. */
-const RISE_FACTOR = 3
-
 export const holeFill = rule({
   id: 'hole-fill',
   title: 'Fill of plated holes',
   why: 'Solder that fills the hole supports barrel and lead through temperature swings; how much is asked depends on class and edition, and a gap must exist for it to rise in.',
+  formula:
+    '2γ · cos θ/(ρ · g · gap) ≥ factor · board thickness; fill asked by edition, class and leads of the component',
   stage: 'specification',
-  version: 1,
+  version: 2,
   reads: {
     holes: leadHoles,
     wall: holeWall,
@@ -35,20 +37,33 @@ export const holeFill = rule({
     years: serviceYears,
     angle: optional(contactAngle),
     edition: optional(fillEdition),
+    rise: capillaryRiseLeast,
+    guard: capillaryRiseGuard,
   },
-  judge({ holes, wall, boardThickness: boardMm, grade, years, angle = DEFAULT_ANGLE_DEG, edition }) {
+  judge({
+    holes,
+    wall,
+    boardThickness: boardMm,
+    grade,
+    years,
+    angle = DEFAULT_ANGLE_DEG,
+    edition,
+    ...rises
+  }) {
     const editions = edition ? [edition] : (Object.keys(FILL_EDITIONS) as FillEdition[])
     const sources = [
       ...editions.map((key) => FILL_EDITIONS[key].source),
       MOLTEN_SOLDER.source,
       published('IPC-A-610F: fill below 100 % may not do in thermal shock (secondary copy)'),
     ]
-    const limit = `${editions.length > 1 ? 'No edition is chosen, so the strictest applies' : FILL_EDITIONS[editions[0] ?? 'full'].label}; the gap must draw solder at rest ${RISE_FACTOR} times as high as the board is thick`
+    const limit = `${editions.length > 1 ? 'No edition is chosen, so the strictest applies' : FILL_EDITIONS[editions[0] ?? 'full'].label}; the gap must draw solder at rest ${rises.rise.value} times as high as the board is thick (${rises.rise.document})`
     const plated = holes.filter((row) => row.plated)
     if (plated.length === 0) return notApplicable('No hole is plated.')
     return judgedByParts({
       parts: plated.map((row) =>
-        partOrContradiction(row.component, () => judgeRow(row, { wall, boardMm, angle, grade, editions })),
+        partOrContradiction(row.component, () =>
+          judgeRow(row, { wall, boardMm, angle, grade, editions, ...rises }),
+        ),
       ),
       noun: 'plated holes',
       limit,
@@ -68,7 +83,7 @@ export const holeFill = rule({
               `Acceptance figures are for workmanship; for ${formatQuantity(years, 'years')} of service aim at full fill.`,
             ]
           : []),
-        'Editions differ on class 2 and on components with 14 leads or more.',
+        'Editions differ on class 2 and on components with 14 leads or more; a row that does not say how many leads a component has gets no relief.',
       ],
     })
   },
@@ -80,26 +95,30 @@ interface Terms {
   readonly angle: number
   readonly grade: Grade
   readonly editions: readonly FillEdition[]
+  readonly rise: Ruling
+  readonly guard: Ruling
 }
 
 /** The fill asked, % of the board's thickness; zero where no edition asks any. */
 export function fillAskedPct(
-  { joints, boardMm, grade }: { joints: number; boardMm: number; grade: Grade },
+  { leadsEach, boardMm, grade }: { leadsEach: number | undefined; boardMm: number; grade: Grade },
   editions: readonly FillEdition[],
 ): number {
   return Math.max(
     ...editions.map((key) => {
       const { leastPct, manyLeads } = FILL_EDITIONS[key]
       const asked = leastPct[grade] ?? 0
-      if (grade !== '2' || !manyLeads || joints < manyLeads.from) return asked
+      // The relief is the component's, by its own leads; unsaid, it has few.
+      if (grade !== '2' || !manyLeads || !(leadsEach !== undefined && leadsEach >= manyLeads.from))
+        return asked
       return Math.min(manyLeads.pct, (manyLeads.mm / boardMm) * 100)
     }),
   )
 }
 
-function judgeRow(row: LeadHole, { wall, boardMm, angle, grade, editions }: Terms): Part {
+function judgeRow(row: LeadHole, { wall, boardMm, angle, grade, editions, rise, guard }: Terms): Part {
   const gapMm = (holeOf(row, wall).nominalMm - leadOf(row).nominalMm) / 2
-  const asked = fillAskedPct({ joints: row.joints, boardMm, grade }, editions)
+  const asked = fillAskedPct({ leadsEach: row.leadsEach, boardMm, grade }, editions)
   const found = capillaryRiseMm(gapMm, angle)
   const part = partOn({
     subject: row.component,
@@ -111,10 +130,10 @@ function judgeRow(row: LeadHole, { wall, boardMm, angle, grade, editions }: Term
     found: `a gap of ${formatQuantity(gapMm, 'mm', 3)} draws solder ${formatQuantity(found, 'mm', 3)} high at rest; ${asked === 0 ? 'no fill is asked' : `${formatQuantity(asked, '%', 3)} fill is asked, ${formatQuantity((asked / 100) * boardMm, 'mm', 3)}`}`,
     margin: {
       found,
-      limit: RISE_FACTOR * boardMm,
+      limit: rise.value * boardMm,
       unit: 'mm',
       direction: 'at least',
-      guardBand: boardMm,
+      guardBand: guard.value * boardMm,
     },
   })
   return part.verdict === 'meets'

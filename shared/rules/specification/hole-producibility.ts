@@ -2,6 +2,7 @@ import { HOLE_ALLOWANCES } from '@/shared/materials/hole-allowances'
 import { holeWindow } from '@/shared/physics/hole-window'
 import { clearanceWindow, type Interval } from '@/shared/physics/lead-clearance'
 import { radialClearanceLeast, radialClearanceMost } from '@/shared/plan/limits/lead-holes'
+import { holeWindowGuard } from '@/shared/plan/limits/specification-guards'
 import {
   drillSeries,
   holeWall,
@@ -13,6 +14,7 @@ import type { ValueOf } from '@/shared/plan/parameter'
 import { formatQuantity } from '@/shared/quantity/format'
 import { verdictOn, type Part, type WorkingLine } from '@/shared/rules/finding'
 import { measure } from '@/shared/rules/measure'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { decidingPart, judgedByParts, partOrContradiction, tightest } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 import { proposeHole, withinBoth, type ProposalTerms } from '@/shared/holes/hole-proposal'
@@ -20,15 +22,13 @@ import { holeOf, leadOf } from '@/shared/holes/joint-row'
 
 type Level = ValueOf<typeof producibilityLevel>
 
-/** Closer to an end of the window than this is marginal, mm of diameter. */
-const GUARD_MM = 0.02
-
 export const holeProducibility = rule({
   id: 'hole-producibility',
   title: 'Hole for its lead, by producibility level',
   why: 'The level says how closely a hole must follow its lead for leads to be inserted and the hole to fill without special care.',
+  formula: 'least hole ≥ largest lead + allowance; largest hole ≤ least lead + allowance, by level',
   stage: 'specification',
-  version: 2,
+  version: 3,
   reads: {
     holes: leadHoles,
     wall: holeWall,
@@ -36,24 +36,23 @@ export const holeProducibility = rule({
     series: optional(drillSeries),
     clearanceLeast: radialClearanceLeast,
     clearanceMost: radialClearanceMost,
+    guard: holeWindowGuard,
   },
-  judge({ holes, wall, level, series, clearanceLeast, clearanceMost }) {
+  judge({ holes, wall, level, series, clearanceLeast, clearanceMost, guard }) {
     const clearance = { leastMm: clearanceLeast.value, mostMm: clearanceMost.value }
     const allowance = HOLE_ALLOWANCES[level]
     const limit = `Level ${level}: least hole at least ${formatQuantity(allowance.leastOverMostMm, 'mm')} over the largest lead, largest hole at most ${formatQuantity(allowance.mostOverLeastMm, 'mm')} over the least lead (${allowance.source.cite})`
     const plated = holes.filter((row) => row.plated)
-    if (plated.length === 0) {
-      return {
-        verdict: 'meets',
-        found: 'No hole is plated; the levels speak of plated holes.',
-        limit,
-        working: [],
-        sources: [allowance.source],
-      }
-    }
+    if (plated.length === 0) return notApplicable('No hole is plated; the levels speak of plated holes.')
     const parts = plated.map((row) =>
       partOrContradiction(row.component, () =>
-        judgeRow(row, level, { index: holes.indexOf(row), wallUm: wall, series, clearance }),
+        judgeRow(row, level, {
+          index: holes.indexOf(row),
+          wallUm: wall,
+          series,
+          clearance,
+          guardMm: guard.value,
+        }),
       ),
     )
     const deciding = decidingPart(parts)
@@ -71,6 +70,8 @@ export const holeProducibility = rule({
 interface Terms extends ProposalTerms {
   /** Radial; what the remedy keeps to as well. */
   readonly clearance: Interval
+  /** Of diameter, kept free at either end of the window. */
+  readonly guardMm: number
 }
 
 function judgeRow(row: LeadHole, level: Level, proposal: Terms): Part {
@@ -79,8 +80,14 @@ function judgeRow(row: LeadHole, level: Level, proposal: Terms): Part {
   const { leastMm, mostMm, feasible } = holeWindow(lead, level)
   const [holeLeast, holeMost] = [clean(hole.leastMm), clean(hole.mostMm)]
   const margin = tightest(
-    { found: holeLeast, limit: clean(leastMm), unit: 'mm', direction: 'at least', guardBand: GUARD_MM },
-    { found: holeMost, limit: clean(mostMm), unit: 'mm', direction: 'at most', guardBand: GUARD_MM },
+    {
+      found: holeLeast,
+      limit: clean(leastMm),
+      unit: 'mm',
+      direction: 'at least',
+      guardBand: proposal.guardMm,
+    },
+    { found: holeMost, limit: clean(mostMm), unit: 'mm', direction: 'at most', guardBand: proposal.guardMm },
   )
   const window = feasible
     ? `the window is ${formatQuantity(leastMm, '1')} to ${formatQuantity(mostMm, 'mm')}`
@@ -103,7 +110,6 @@ function judgeRow(row: LeadHole, level: Level, proposal: Terms): Part {
       hole,
       lead,
       ...withinBoth({ leastMm, mostMm }, clearanceWindow(lead, proposal.clearance), hole.toleranceMm),
-      guardMm: GUARD_MM,
     }),
   }
 }

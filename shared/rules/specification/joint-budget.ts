@@ -5,6 +5,7 @@ import {
   HOURS_PER_YEAR,
 } from '@/shared/physics/joint-budget'
 import { boardJoints } from '@/shared/plan/board-joints'
+import { jointBudgetGuard } from '@/shared/plan/limits/specification-guards'
 import {
   boardQuality,
   defectFreeBoards,
@@ -23,8 +24,6 @@ import { boardSurvival } from '@/shared/reliability/models/board-survival'
 import { modelLabel } from '@/shared/reliability/models/model'
 import { predictedRates, type Prediction } from '@/shared/reliability/joint-budget-prediction'
 
-/** A predicted rate within a fifth of the allowed one is marginal: the model is far coarser than that. */
-const GUARD_SHARE = 0.2
 /** The plane factor of the handbook ends here. */
 const MOST_PLANES = 18
 
@@ -32,11 +31,12 @@ export const jointBudget = rule({
   id: 'joint-budget',
   title: 'Joint reliability budget',
   why: 'Every joint must hold for the board to hold. The budget says how rarely one joint may fail in service, and how rarely one may leave soldering defective; inspection is judged against it.',
+  formula: 'Σ joints · λ (MIL-HDBK-217F, 16.1 and 17.1) ≤ −ln R/H; defects allowed 10⁶ · (1 − Y^(1/N))',
   stage: 'specification',
-  version: 1,
+  version: 2,
   reads: {
     holes: leadHoles,
-    surfaceMount: optional(surfaceMountJoints),
+    surfaceMount: surfaceMountJoints,
     years: serviceYears,
     survival: survivalTarget,
     defectFree: defectFreeBoards,
@@ -44,8 +44,9 @@ export const jointBudget = rule({
     layers: copperLayers,
     quality: boardQuality,
     edition: optional(failureRateEdition),
+    guard: jointBudgetGuard,
   },
-  judge({ holes, surfaceMount, years, survival, defectFree, edition, layers, ...board }) {
+  judge({ holes, surfaceMount, years, survival, defectFree, edition, layers, guard, ...board }) {
     if (layers > MOST_PLANES) {
       return undetermined(
         `The plane factor of MIL-HDBK-217F ends at ${MOST_PLANES} planes; the board has ${layers}.`,
@@ -63,7 +64,7 @@ export const jointBudget = rule({
       limit: allowedBoardFit,
       unit: 'FIT',
       direction: 'at most',
-      guardBand: GUARD_SHARE * allowedBoardFit,
+      guardBand: (guard.value / 100) * allowedBoardFit,
     } as const
     const verdict = verdictOn(margin)
     const models = prediction.models.map(modelLabel).join(' and ')

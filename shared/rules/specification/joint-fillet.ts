@@ -1,12 +1,13 @@
 import { ALLOYS } from '@/shared/materials/alloys'
 import { CAPILLARY_LENGTH_MM } from '@/shared/materials/fillet-data'
-import { fromMemory, published } from '@/shared/sources/provenance'
+import { computed, fromMemory } from '@/shared/sources/provenance'
+import { filletAngleGuard, leadStandingGuard } from '@/shared/plan/limits/specification-guards'
 import { contactAngle, leadProjection } from '@/shared/plan/parameters/joint-geometry'
 import { boardThickness } from '@/shared/plan/parameters/laminate'
 import { holeWall, leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
 import { solderAlloy } from '@/shared/plan/parameters/solder'
 import { formatQuantity } from '@/shared/quantity/format'
-import type { Margin, Part, WorkingLine } from '@/shared/rules/finding'
+import type { Margin, Part, Remedy, WorkingLine } from '@/shared/rules/finding'
 import { verdictOn } from '@/shared/rules/finding'
 import { measure } from '@/shared/rules/measure'
 import { decidingPart, judgedByParts, partOrContradiction } from '@/shared/rules/parts'
@@ -16,18 +17,19 @@ import { DEFAULT_ANGLE_DEG, jointShapeOf, type JointTerms } from '@/shared/holes
 
 /** The two contact angles together at which the profile is straight. */
 const STRAIGHT_DEG = 90
-const ANGLE_GUARD_DEG = 20
-/** Least room of the lead's end over the fillet, mm. */
-const PROJECTION_GUARD_MM = 0.1
 
 interface Terms extends JointTerms {
   readonly projectionMm: number
+  readonly angleGuardDeg: number
+  readonly standingGuardMm: number
 }
 
 export const jointFillet = rule({
   id: 'joint-fillet',
   title: 'Fillet and solder of the joint',
   why: 'A concave fillet from the edge of the land up the lead shows that both wetted; a lead too short hides it, and a land too small gives it nothing to stand on.',
+  formula:
+    'contact angles of lead and land together < 90°; projection − fillet height ≥ 0, height = width · (cos θ_land − sin θ_lead)/(cos θ_lead − sin θ_land)',
   stage: 'specification',
   version: 2,
   reads: {
@@ -37,9 +39,18 @@ export const jointFillet = rule({
     projection: leadProjection,
     angle: optional(contactAngle),
     alloy: solderAlloy,
+    angleGuard: filletAngleGuard,
+    standingGuard: leadStandingGuard,
   },
-  judge({ holes, wall, boardThickness: boardMm, projection, angle = DEFAULT_ANGLE_DEG, alloy }) {
-    const terms: Terms = { boardMm, wallUm: wall, angleDeg: angle, projectionMm: projection }
+  judge({ holes, wall, boardThickness: boardMm, projection, angle = DEFAULT_ANGLE_DEG, alloy, ...guards }) {
+    const terms: Terms = {
+      boardMm,
+      wallUm: wall,
+      angleDeg: angle,
+      projectionMm: projection,
+      angleGuardDeg: guards.angleGuard.value,
+      standingGuardMm: guards.standingGuard.value,
+    }
     const parts = holes.map((row) => partOrContradiction(row.component, () => judgeRow(row, terms)))
     const deciding = decidingPart(parts)
     const row = deciding && holes[parts.indexOf(deciding)]
@@ -52,9 +63,7 @@ export const jointFillet = rule({
       working: row && deciding.margin ? workingOf(row, terms) : [],
       sources: [
         fromMemory('Geometry of a circular arc that meets lead and land at their contact angles'),
-        published(
-          'Fillets by the theorem of Pappus, as in the pin-in-paste volume calculation (there of quarter circles)',
-        ),
+        computed('Theorem of Pappus: a body of revolution is its section times the path of its centroid'),
         CAPILLARY_LENGTH_MM.source,
         ALLOYS[alloy].source,
       ],
@@ -77,14 +86,14 @@ function judgeRow(row: LeadHole, terms: Terms): Part {
     limit: STRAIGHT_DEG,
     unit: '°',
     direction: 'at most',
-    guardBand: ANGLE_GUARD_DEG,
+    guardBand: terms.angleGuardDeg,
   }
   const standing: Margin = {
     found: Number((terms.projectionMm - fillet.heightMm).toFixed(7)),
     limit: 0,
     unit: 'mm',
     direction: 'at least',
-    guardBand: PROJECTION_GUARD_MM,
+    guardBand: terms.standingGuardMm,
   }
   const profile = verdictOn(angles)
   const hidden = verdictOn(standing) !== 'meets'
@@ -102,8 +111,8 @@ function judgeRow(row: LeadHole, terms: Terms): Part {
     },
   }
   if (part.verdict === 'meets') return part
-  if (profile !== 'meets') return { ...part, remedy: angleRemedy }
-  const value = stepAbove(fillet.heightMm + PROJECTION_GUARD_MM, 0.05)
+  if (profile !== 'meets') return { ...part, remedy: angleRemedy(terms) }
+  const value = stepAbove(fillet.heightMm + terms.standingGuardMm, 0.05)
   return {
     ...part,
     remedy: {
@@ -114,10 +123,13 @@ function judgeRow(row: LeadHole, terms: Terms): Part {
   }
 }
 
-const angleRemedy = {
-  says: 'Ask for better wetting: 35° or less on lead and land.',
-  parameter: contactAngle.key,
-  value: (STRAIGHT_DEG - ANGLE_GUARD_DEG) / 2,
+function angleRemedy({ angleGuardDeg }: Terms): Remedy {
+  const value = (STRAIGHT_DEG - angleGuardDeg) / 2
+  return {
+    says: `Ask for better wetting: ${formatQuantity(value, '°')} or less on lead and land.`,
+    parameter: contactAngle.key,
+    value,
+  }
 }
 
 /** Grams a board takes; undefined when a row contradicts itself. */

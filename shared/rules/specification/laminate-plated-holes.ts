@@ -1,24 +1,23 @@
 import { LAMINATES } from '@/shared/materials/laminates'
-import { commonPractice } from '@/shared/sources/provenance'
+import { limitedLaminateYearsMost } from '@/shared/plan/limits/laminate'
 import { laminate } from '@/shared/plan/parameters/laminate'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { serviceYears } from '@/shared/plan/parameters/programme'
 import { formatQuantity } from '@/shared/quantity/format'
+import { verdictOn } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { rule } from '@/shared/rules/rule'
 import { measure, count } from '@/shared/rules/measure'
-
-/** Beyond this a service counts as long; nobody states a figure. */
-const LONG_SERVICE_YEARS = 5
 
 export const laminatePlatedHoles = rule({
   id: 'laminate-plated-holes',
   title: 'Laminate that carries plated holes',
   why: 'The barrel of a plated hole follows the laminate through its thickness at every soldering; a paper laminate stretches and gases too much for it.',
+  formula: 'grade carries plated holes, or does for a service ≤ most',
   stage: 'specification',
   version: 1,
-  reads: { laminate, holes: leadHoles, serviceYears },
-  judge({ laminate: key, holes, serviceYears: years }) {
+  reads: { laminate, holes: leadHoles, serviceYears, short: limitedLaminateYearsMost },
+  judge({ laminate: key, holes, serviceYears: years, short }) {
     const { label, platedHoles, source } = LAMINATES[key]
     const plated = holes.filter((row) => row.plated).reduce((sum, row) => sum + row.joints, 0)
     const common = {
@@ -46,13 +45,21 @@ export const laminatePlatedHoles = rule({
         ...common,
       }
     }
-    const long = years > LONG_SERVICE_YEARS
+    // Inside a short life it is only just good for it, never more.
+    const margin = {
+      found: years,
+      limit: short.value,
+      unit: 'years',
+      direction: 'at most',
+      guardBand: short.value,
+    } as const
     return {
-      verdict: long ? 'fails' : 'marginal',
-      found: `${label} carries plated holes, but not for a long life; the service is ${formatQuantity(years, 'years')}.`,
+      verdict: verdictOn(margin),
+      margin,
+      found: `${label} carries plated holes, but not for a long life; the service is ${formatQuantity(years, 'years')}, at most ${formatQuantity(short.value, 'years')} (${short.document}).`,
       remedy,
       ...common,
-      sources: [source, commonPractice('A service of more than 5 years counts as long')],
+      sources: [source, short.limit.byDefault.from],
     }
   },
 })

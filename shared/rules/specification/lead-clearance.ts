@@ -8,6 +8,12 @@ import {
   radialClearanceMost,
 } from '@/shared/plan/limits/lead-holes'
 import {
+  clearanceShareGuard,
+  clearanceWindowGuard,
+  flatLeadGuard,
+  leadEntryGuard,
+} from '@/shared/plan/limits/specification-guards'
+import {
   clearanceBasis,
   drillSeries,
   holeWall,
@@ -21,19 +27,14 @@ import { undetermined, verdictOn, type Part } from '@/shared/rules/finding'
 import { decidingPart, judgedByParts, partOrContradiction } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 import { proposeHole, withinBoth, type ProposalTerms } from '@/shared/holes/hole-proposal'
-import {
-  clearanceOf,
-  decidingCheck,
-  FLAT_GUARD_SHARE,
-  GUARD_SHARE,
-  type ClearanceTerms,
-} from '@/shared/holes/lead-clearance-checks'
+import { clearanceOf, decidingCheck, type ClearanceTerms } from '@/shared/holes/lead-clearance-checks'
 import { clearanceWorking } from '@/shared/holes/lead-clearance-working'
 
 export const leadClearance = rule({
   id: 'lead-clearance',
   title: 'Clearance between lead and hole',
   why: 'Too tight, and the lead does not enter or flux and air cannot leave; too wide, and the gap does not hold the solder, which drops out or does not rise.',
+  formula: '(hole − lead)/2 within the window: worst case, or share outside by √(hole² + lead²)/2',
   stage: 'specification',
   version: 2,
   reads: {
@@ -43,6 +44,10 @@ export const leadClearance = rule({
     most: radialClearanceMost,
     flatGap: flatLeadGapMost,
     outside: clearanceOutsideMost,
+    windowGuard: clearanceWindowGuard,
+    shareGuard: clearanceShareGuard,
+    entryGuard: leadEntryGuard,
+    flatGuard: flatLeadGuard,
     basis: optional(clearanceBasis),
     sigmas: optional(toleranceSigmas),
     series: optional(drillSeries),
@@ -90,7 +95,7 @@ function judgeRow(row: LeadHole, terms: ClearanceTerms, proposal: Proposal): Par
   const { hole, lead } = clearance
   const own = {
     leastMm: lead.mostMm + 2 * Math.max(least.value, row.leadPositionMm ?? 0),
-    mostMm: Math.min(lead.leastMm + 2 * most.value, mostForFlat(row, terms.flatGap.value)),
+    mostMm: Math.min(lead.leastMm + 2 * most.value, mostForFlat(row, terms)),
   }
   const byLevel = row.plated && proposal.level ? holeWindow(lead, proposal.level) : own
   return {
@@ -101,16 +106,18 @@ function judgeRow(row: LeadHole, terms: ClearanceTerms, proposal: Proposal): Par
       hole,
       lead,
       ...withinBoth(own, byLevel, hole.toleranceMm),
-      guardMm: 2 * GUARD_SHARE * (most.value - least.value),
+      guardMm: 2 * (terms.windowGuard.value / 100) * (most.value - least.value),
     }),
   }
 }
 
 /** A hole's most as the flat-lead limit sees it, which speaks of nominal holes. */
-const mostForFlat = ({ leadShape, leadThicknessMm, holeToleranceMm }: LeadHole, gapMm: number): number =>
-  leadShape === 'flat' && leadThicknessMm !== undefined
-    ? leadThicknessMm + gapMm * (1 - FLAT_GUARD_SHARE) + holeToleranceMm
+function mostForFlat(row: LeadHole, { flatGap, flatGuard }: ClearanceTerms): number {
+  const { leadShape, leadThicknessMm, holeToleranceMm } = row
+  return leadShape === 'flat' && leadThicknessMm !== undefined
+    ? leadThicknessMm + flatGap.value * (1 - flatGuard.value / 100) + holeToleranceMm
     : Infinity
+}
 
 const emptyWindow = ({ least, most }: ClearanceTerms) =>
   undetermined(

@@ -1,24 +1,29 @@
 import { ALLOYS } from '@/shared/materials/alloys'
 import { BOARD_FINISHES } from '@/shared/materials/board-finishes'
 import { LEAD_COATINGS } from '@/shared/materials/lead-finishes'
-import { fromMemory, published } from '@/shared/sources/provenance'
+import { fromMemory } from '@/shared/sources/provenance'
+import { restrictedLeadMost } from '@/shared/plan/limits/solder'
 import { boardFinish, leadFinishes } from '@/shared/plan/parameters/finishes'
 import { leadRestriction, solderAlloy } from '@/shared/plan/parameters/solder'
 import { formatQuantity } from '@/shared/quantity/format'
 import { rule } from '@/shared/rules/rule'
 import { measure } from '@/shared/rules/measure'
 
-/** Most lead in a homogeneous material, % by mass. */
-const MOST_PCT = 0.1
-
 export const leadRestrictionRule = rule({
   id: 'lead-restriction',
   title: 'Restriction of lead',
   why: 'Where the law restricts lead, one leaded finish makes every board unsaleable; where it does not, lead keeps whiskers away. Which holds is settled before finishes are chosen.',
+  formula: 'lead of solder and finishes ≤ most, where restricted',
   stage: 'specification',
   version: 1,
-  reads: { regime: leadRestriction, alloy: solderAlloy, finish: boardFinish, finishes: leadFinishes },
-  judge({ regime, alloy, finish, finishes }) {
+  reads: {
+    regime: leadRestriction,
+    alloy: solderAlloy,
+    finish: boardFinish,
+    finishes: leadFinishes,
+    most: restrictedLeadMost,
+  },
+  judge({ regime, alloy, finish, finishes, most }) {
     const leaded = [
       { key: `solder ${alloy}`, name: ALLOYS[alloy].label, leadPct: ALLOYS[alloy].leadPct },
       {
@@ -31,17 +36,18 @@ export const leadRestrictionRule = rule({
         name: `leads of ${row.component}`,
         leadPct: LEAD_COATINGS[row.coating].leadPct,
       })),
-    ].filter(({ leadPct }) => leadPct > MOST_PCT)
+    ].filter(({ leadPct }) => leadPct > most.value)
     const list = leaded.map(({ name, leadPct }) => `${name} (${formatQuantity(leadPct, '%')})`).join(', ')
     const common = {
       measured: {
         regime,
         ...Object.fromEntries(leaded.map(({ key, leadPct }) => [key, measure(leadPct, '%')])),
       },
-      limit: `Lead at most ${formatQuantity(MOST_PCT, '%')} by mass of each homogeneous material where restricted (2011/65/EU)`,
+      limit: `Lead at most ${formatQuantity(most.value, '%')} by mass of each homogeneous material where restricted (${most.document})`,
       working: [],
       sources: [
-        published('2011/65/EU, Annex II (secondary copies); exemptions of Annexes III and IV expire'),
+        most.limit.byDefault.from,
+        fromMemory('Directive 2011/65/EU: exemptions of Annexes III and IV expire'),
         fromMemory(
           'Scope of 2011/65/EU: space, defence, large fixed installations and vehicles lie outside it',
         ),

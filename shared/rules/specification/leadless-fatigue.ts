@@ -1,15 +1,22 @@
 import { LAMINATES, type Laminate } from '@/shared/materials/laminates'
+import { ALLOYS, meltsAsItsFamily } from '@/shared/materials/alloys'
 import { fatigueShareFailedMost } from '@/shared/plan/limits/thermal-fatigue'
+import { leadlessFatigueGuard } from '@/shared/plan/limits/specification-guards'
+import { surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
+import { solderAlloy } from '@/shared/plan/parameters/solder'
 import { laminate } from '@/shared/plan/parameters/laminate'
 import { alloyFamily, serviceYears } from '@/shared/plan/parameters/programme'
 import {
   leadlessParts,
+  leadlessPresent,
+  steadyService,
   useCycles,
   type LeadlessPart,
   type UseCycle,
 } from '@/shared/plan/parameters/thermal-fatigue'
 import { formatQuantity } from '@/shared/quantity/format'
-import { undetermined, type Part } from '@/shared/rules/finding'
+import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts, partOn } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 import {
@@ -21,37 +28,45 @@ import {
   SPREAD_SHAPES,
 } from '@/shared/reliability/models/engelmaier'
 
-/** Within half of what is allowed is marginal: the model is no better known. */
-const GUARD_DAMAGE = 0.5
-
 export const leadlessFatigue = rule({
   id: 'leadless-fatigue',
   title: 'Fatigue of leadless parts',
   why: 'A stiff part that expands less than the board shears its outermost joints at every swing; the larger the part and the lower the joint, the sooner they crack.',
+  formula:
+    'Σ cycles/N(x) ≤ 1; N₅₀ = ½ · (2ε_f/Δγ)^(−1/c), Δγ = L/h · |Δα · ΔT|; N(x) = N₅₀ · (ln(1 − x)/ln ½)^(1/4)',
   stage: 'specification',
-  version: 1,
+  version: 2,
   reads: {
     parts: optional(leadlessParts),
+    present: optional(leadlessPresent),
+    surfaceMount: optional(surfaceMountJoints),
     cycles: optional(useCycles),
+    steady: optional(steadyService),
+    alloy: optional(solderAlloy),
     laminate,
     years: serviceYears,
     family: alloyFamily,
     most: fatigueShareFailedMost,
+    guard: leadlessFatigueGuard,
   },
-  judge({ parts: listed, cycles, laminate: key, years, family, most }) {
+  judge({ parts: listed, cycles, laminate: key, years, family, alloy, most, guard, ...stated }) {
     const limit = `At most ${formatQuantity(most.value, '%')} of the joints failed at the end of service (${most.document})`
     const sources = [ENGELMAIER.source, most.limit.byDefault.from]
-    if (listed === undefined || cycles === undefined) {
-      const what = listed === undefined ? 'leadless parts' : 'temperature cycles in service'
-      return {
-        verdict: 'meets',
-        found: `No ${what} are specified.`,
-        measured: { leadlessParts: listed !== undefined, serviceCycles: cycles !== undefined },
+    if (listed === undefined) return withoutParts(stated, limit)
+    if (cycles === undefined)
+      return stated.steady
+        ? notApplicable('Service is stated to have no temperature cycles.')
+        : undetermined(
+            'Leadless parts are listed, but no temperature cycles in service.',
+            [useCycles.label],
+            limit,
+          )
+    if (alloy !== undefined && !meltsAsItsFamily(ALLOYS[alloy]))
+      return undetermined(
+        `The model has no constants for ${ALLOYS[alloy].label}.`,
+        [`constants of fatigue of ${ALLOYS[alloy].label}`],
         limit,
-        working: [],
-        sources,
-      }
-    }
+      )
     const { inPlaneExpansionPpmK: board, label }: Laminate = LAMINATES[key]
     if (board === undefined) {
       return undetermined(
@@ -61,7 +76,18 @@ export const leadlessFatigue = rule({
       )
     }
     return judgedByParts({
-      parts: listed.map((part) => forFamily(judgePart(part, board, cycles, years, most.value / 100), family)),
+      parts: listed.map((part) =>
+        forFamily(
+          judgePart(part, {
+            boardPpmK: board,
+            cycles,
+            years,
+            shareFailed: most.value / 100,
+            guardDamage: guard.value / 100,
+          }),
+          family,
+        ),
+      ),
       noun: 'leadless parts',
       limit,
       working: [
@@ -79,6 +105,30 @@ export const leadlessFatigue = rule({
   },
 })
 
+interface Stated {
+  readonly present: boolean | undefined
+  readonly surfaceMount: number | undefined
+}
+
+/** Without a list: nothing to judge where there are none, and a question where nobody has said so. */
+function withoutParts({ present, surfaceMount }: Stated, limit: string): Judged {
+  if (present !== true && surfaceMount === 0) return notApplicable('The board has no surface-mount joints.')
+  if (present === false) return notApplicable('The board is stated to have no leadless parts.')
+  if (present)
+    return undetermined('Leadless parts are on the board, and none is listed.', [leadlessParts.label], limit)
+  return surfaceMount === undefined
+    ? undetermined(
+        'It is not specified whether the board has surface-mount joints.',
+        [surfaceMountJoints.label],
+        limit,
+      )
+    : undetermined(
+        'The board has surface-mount joints, and it is not specified whether parts without leads are among them.',
+        [leadlessPresent.label],
+        limit,
+      )
+}
+
 /** The constants are those of tin-lead: for lead-free they can warn, not acquit. */
 const forFamily = (part: Part, family: 'tin-lead' | 'lead-free'): Part =>
   family === 'lead-free' && part.verdict === 'meets'
@@ -90,13 +140,19 @@ const forFamily = (part: Part, family: 'tin-lead' | 'lead-free'): Part =>
       }
     : part
 
+interface Terms {
+  readonly boardPpmK: number
+  readonly cycles: readonly UseCycle[]
+  readonly years: number
+  readonly shareFailed: number
+  /** Of the life, kept free. */
+  readonly guardDamage: number
+}
+
 /** Share of the life used up, damage of all swings added up; at 1 the allowed share has failed. */
 function judgePart(
   { part: subject, halfSpanMm, heightMm, expansionPpmK }: LeadlessPart,
-  boardPpmK: number,
-  cycles: readonly UseCycle[],
-  years: number,
-  shareFailed: number,
+  { boardPpmK, cycles, years, shareFailed, guardDamage }: Terms,
 ): Part {
   const damage = cycles.reduce((sum, { swingK, hottestC, perYear, dwellMin }) => {
     const strain = leadlessShearStrain({
@@ -113,7 +169,7 @@ function judgePart(
   const part = partOn({
     subject,
     found: `${formatQuantity(damage * 100, '%', 3)} of the allowed fatigue life is used up by service`,
-    margin: { found: damage, limit: 1, unit: '1', direction: 'at most', guardBand: GUARD_DAMAGE },
+    margin: { found: damage, limit: 1, unit: '1', direction: 'at most', guardBand: guardDamage },
   })
   return part.verdict === 'meets'
     ? part

@@ -24,6 +24,7 @@ export const mixedMetals = rule({
   id: 'mixed-metals',
   title: 'Leaded and lead-free together',
   why: 'A little lead in a lead-free joint breaks the law it was made for and weakens it where it freezes last; bismuth with lead melts at 96 °C and lets go in service.',
+  formula: 'solder of the programme’s family; no lead into lead-free solder; no bismuth with lead',
   stage: 'specification',
   version: 1,
   reads: { family: alloyFamily, alloy: solderAlloy, finish: boardFinish, finishes: leadFinishes },

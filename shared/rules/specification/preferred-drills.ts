@@ -1,5 +1,6 @@
 import { DRILL_SERIES } from '@/shared/materials/preferred-drills'
 import { nearestDrill } from '@/shared/physics/drill-choice'
+import { drillOffSeriesMost } from '@/shared/plan/limits/lead-holes'
 import { drillSeries, holeWall, leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, Remedy } from '@/shared/rules/finding'
@@ -9,21 +10,21 @@ import { optional, rule } from '@/shared/rules/rule'
 import { holeOf } from '@/shared/holes/joint-row'
 import { measure } from '@/shared/rules/measure'
 
-/** A hundredth of a millimetre is no other drill. */
-const SAME_MM = 0.0101
-
 export const preferredDrills = rule({
   id: 'preferred-drills',
   title: 'Holes from preferred drills',
   why: 'A drill off the series is one more tool to buy, load and mistake for its neighbour.',
+  formula: '|drill − nearest drill of the series| ≤ most',
   stage: 'specification',
   version: 1,
-  reads: { holes: leadHoles, wall: holeWall, series: optional(drillSeries) },
-  judge({ holes, wall, series }) {
+  reads: { holes: leadHoles, wall: holeWall, series: optional(drillSeries), off: drillOffSeriesMost },
+  judge({ holes, wall, series, off }) {
     if (!series) return notApplicable('Production has named no preferred series.')
     const { label, sizesMm, source } = DRILL_SERIES[series]
     const parts = holes.map((row, index) =>
-      partOrContradiction(row.component, () => judgeRow(row, index, wall, sizesMm)),
+      partOrContradiction(row.component, () =>
+        judgeRow(row, index, { wallUm: wall, sizesMm, offMm: off.value }),
+      ),
     )
     const used = new Set(parts.flatMap((part, index) => drillOf(part, holes[index], wall, sizesMm)))
     return judgedByParts({
@@ -61,12 +62,22 @@ function nearest(row: LeadHole, wallUm: number, sizesMm: readonly number[]) {
   return nearestDrill({ wantedMm: drillMm, leastMm: 0, mostMm: Infinity, wallUm: 0, sizesMm })
 }
 
-function judgeRow(row: LeadHole, index: number, wallUm: number, sizesMm: readonly number[]): Part {
+interface Terms {
+  readonly wallUm: number
+  readonly sizesMm: readonly number[]
+  /** So far off a size of the series a drill is that size. */
+  readonly offMm: number
+}
+
+/** Differences of decimals carry binary dust, mm. */
+const DUST_MM = 1e-4
+
+function judgeRow(row: LeadHole, index: number, { wallUm, sizesMm, offMm }: Terms): Part {
   const { drillMm, nominalMm } = holeOf(row, wallUm)
   const preferred = nearest(row, wallUm, sizesMm)
   if (!preferred)
     return { subject: row.component, verdict: 'marginal', found: 'the series holds no drill at all' }
-  if (Math.abs(preferred.drillMm - drillMm) < SAME_MM) {
+  if (Math.abs(preferred.drillMm - drillMm) < offMm + DUST_MM) {
     return {
       subject: row.component,
       verdict: 'meets',

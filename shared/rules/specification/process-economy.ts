@@ -2,6 +2,7 @@ import { costOfBoard } from '@/shared/cost/cost-of-board'
 import { computed } from '@/shared/sources/provenance'
 import { boardJoints } from '@/shared/plan/board-joints'
 import { processExcessMost } from '@/shared/plan/limits/soldering-process'
+import { processExcessGuard } from '@/shared/plan/limits/specification-guards'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { annualVolume } from '@/shared/plan/parameters/programme'
 import { processCosts, solderingProcess, type ProcessCost } from '@/shared/plan/parameters/soldering-process'
@@ -13,23 +14,23 @@ import { optional, rule } from '@/shared/rules/rule'
 import { breakEvenQuantity } from '@/shared/cost/break-even'
 import { measure } from '@/shared/rules/measure'
 
-/** Whoever chooses the dearer process within the limit still sees it. */
-const GUARD_SHARE = 0.5
-
 export const processEconomy = rule({
   id: 'process-economy',
   title: 'Economy of the process',
   why: 'A cheap process with many defects costs more than a dear one with few, once rework and field repair are counted; how many boards are made decides where the line lies.',
+  formula:
+    '(cost of the chosen − least cost)/least cost ≤ most; cost = fixed/boards + board + joints · joint + rework + field repair',
   stage: 'specification',
-  version: 2,
+  version: 3,
   reads: {
     process: solderingProcess,
     costs: optional(processCosts),
     holes: leadHoles,
     volume: annualVolume,
     most: processExcessMost,
+    guard: processExcessGuard,
   },
-  judge({ process, costs, holes, volume, most }) {
+  judge({ process, costs, holes, volume, most, guard }) {
     const limit = `At most ${formatQuantity(most.value, '%')} dearer than the cheapest process considered (${most.document})`
     const sources = [
       computed(
@@ -59,12 +60,13 @@ export const processEconomy = rule({
       limit: most.value,
       unit: '%',
       direction: 'at most',
-      guardBand: GUARD_SHARE * most.value,
+      guardBand: (guard.value / 100) * most.value,
     } as const
     const verdict = verdictOn(margin)
+    // A dearer process may be right for the joints: economy alone never fails a design.
+    const judged = verdict === 'fails' ? 'marginal' : verdict
     return {
-      // A dearer process may be right for the joints: economy alone never fails a design.
-      verdict: verdict === 'fails' ? 'marginal' : verdict,
+      verdict: judged,
       found: `${chosen.process} costs ${formatQuantity(cost(chosen), 'currency')} a board, ${cheapest === chosen ? 'the least of those considered' : `${formatQuantity(excess, '%', 3)} more than ${cheapest.process}`}.`,
       limit,
       margin,
@@ -77,7 +79,8 @@ export const processEconomy = rule({
       sources,
       parts: costs.map((row): Part => ({
         subject: row.process,
-        verdict: 'meets',
+        // Those not chosen are shown to compare with.
+        verdict: row === chosen ? judged : 'not applicable',
         measured: { cost: measure(cost(row), 'currency') },
         found: `${formatQuantity(cost(row), 'currency')} a board`,
       })),

@@ -1,6 +1,7 @@
-import { commonPractice, published } from '@/shared/sources/provenance'
+import { commonPractice, fromMemory } from '@/shared/sources/provenance'
 import { boardJoints } from '@/shared/plan/board-joints'
 import { handJointsMost } from '@/shared/plan/limits/soldering-process'
+import { handJointsGuard } from '@/shared/plan/limits/specification-guards'
 import type { ValueOf } from '@/shared/plan/parameter'
 import { surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
 import { copperLayers, solderExposures } from '@/shared/plan/parameters/laminate'
@@ -27,6 +28,8 @@ export const processSuitsJoints = rule({
   id: 'process-suits-joints',
   title: 'Process for these joints',
   why: 'A process chosen for another board shows only in production: too many joints for the iron, too much heat for the parts, or joints that no solder reaches.',
+  formula:
+    'process and hole table agree; joints by hand · boards a year ≤ most; its heat is among the exposures',
   stage: 'specification',
   version: 1,
   reads: {
@@ -37,13 +40,14 @@ export const processSuitsJoints = rule({
     exposures: solderExposures,
     volume: annualVolume,
     handMost: handJointsMost,
+    handGuard: handJointsGuard,
   },
-  judge({ process, holes, surfaceMount, layers, exposures, volume, handMost }) {
+  judge({ process, holes, surfaceMount, layers, exposures, volume, handMost, handGuard }) {
     const joints = boardJoints(holes, surfaceMount)
     const unplated = holes.some((row) => !row.plated && row.soldered === 'machine')
     const parts: Part[] = [
       agreement(process, joints.machine),
-      handWork(joints.hand * volume, handMost.value),
+      handWork(joints.hand * volume, handMost.value, handGuard.value / 100),
       ...(process === 'reflow' && unplated
         ? [
             {
@@ -95,8 +99,8 @@ export const processSuitsJoints = rule({
       ],
       sources: [
         handMost.limit.byDefault.from,
-        published(
-          'Components: at most 260 °C for 5 to 10 s in all waves together (component data, secondary copies)',
+        fromMemory(
+          'Components: at most 260 °C for 5 to 10 s in all waves together, as their data sheets say',
         ),
         commonPractice('What each process suits'),
       ],
@@ -130,12 +134,12 @@ function agreement(process: Process, byMachine: number): Part {
   return { ...common, verdict: 'meets', found: 'agrees with the process' }
 }
 
-const handWork = (found: number, most: number): Part => {
+const handWork = (found: number, most: number, share: number): Part => {
   const part = partOn({
     subject: 'Hand work',
     about: { matter: 'hand work' },
     found: `${formatQuantity(found, 'joints', 6)} a year`,
-    margin: { found, limit: most, unit: 'joints', direction: 'at most', guardBand: 0.1 * most },
+    margin: { found, limit: most, unit: 'joints', direction: 'at most', guardBand: share * most },
   })
   return part.verdict === 'meets' ? part : { ...part, remedy: { says: 'Move joints to a machine.' } }
 }

@@ -1,8 +1,10 @@
 import { BOARD_FINISHES, type BoardFinish } from '@/shared/materials/board-finishes'
+import { ALLOYS, meltsAsItsFamily } from '@/shared/materials/alloys'
 import { LAMINATES, type Laminate, type LaminateKey } from '@/shared/materials/laminates'
 import { commonPractice, published } from '@/shared/sources/provenance'
 import { floatShareUsed, throughExpansionPct } from '@/shared/physics/solder-exposure'
 import { floatUsedMost } from '@/shared/plan/limits/laminate'
+import { floatUsedGuard } from '@/shared/plan/limits/specification-guards'
 import { boardFinish } from '@/shared/plan/parameters/finishes'
 import {
   glassTransition,
@@ -10,14 +12,12 @@ import {
   solderExposures,
   type SolderExposure,
 } from '@/shared/plan/parameters/laminate'
+import { solderAlloy } from '@/shared/plan/parameters/solder'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
 import { formatQuantity } from '@/shared/quantity/format'
 import { verdictOn, worstVerdict, type Judged } from '@/shared/rules/finding'
 import { optional, rule } from '@/shared/rules/rule'
 import { measure, count } from '@/shared/rules/measure'
-
-/** A fifth of the capability is kept free: floats are tried on clean, dry laminate. */
-const GUARD_SHARE = 0.2
 
 /** Hot-air levelling that the fabricator does, when the table does not list it. */
 const LEVELLING: SolderExposure = {
@@ -32,17 +32,20 @@ export const solderExposuresRule = rule({
   id: 'solder-exposures',
   title: 'Soldering heat the laminate bears',
   why: 'Each soldering strains barrels and bond; a laminate that has had too much blisters, measles or lifts its lands.',
+  formula: 'Σ times · seconds/seconds the laminate floats at that temperature or above ≤ most',
   stage: 'specification',
-  version: 1,
+  version: 2,
   reads: {
     laminate,
     exposures: solderExposures,
     finish: boardFinish,
     family: alloyFamily,
     certifiedTransition: optional(glassTransition),
+    alloy: optional(solderAlloy),
     most: floatUsedMost,
+    guard: floatUsedGuard,
   },
-  judge({ laminate: key, exposures: listed, finish, family, certifiedTransition, most }) {
+  judge({ laminate: key, exposures: listed, finish, family, certifiedTransition, alloy, most, guard }) {
     const grade: Laminate = LAMINATES[key]
     const exposures = exposuresCounted(listed, BOARD_FINISHES[finish])
     const unlisted = exposures.includes(LEVELLING)
@@ -71,9 +74,11 @@ export const solderExposuresRule = rule({
       limit: most.value,
       unit: '%',
       direction: 'at most',
-      guardBand: GUARD_SHARE * most.value,
+      guardBand: (guard.value / 100) * most.value,
     } as const
-    const leadFreeOnOrdinary = family === 'lead-free' && !grade.leadFree
+    // A lead-free solder that melts far below its family brings none of the family's heat.
+    const hot = family === 'lead-free' && (alloy === undefined || meltsAsItsFamily(ALLOYS[alloy]))
+    const leadFreeOnOrdinary = hot && !grade.leadFree
     const verdict = worstVerdict([verdictOn(margin), leadFreeOnOrdinary ? 'marginal' : 'meets'])
     return {
       verdict,
@@ -84,6 +89,7 @@ export const solderExposuresRule = rule({
         exposures: count(exposures.reduce((sum, row) => sum + row.times, 0)),
         forLeadFree: grade.leadFree,
         solder: family,
+        hotSolder: hot,
       },
       working: exposures.map((row) => ({
         label: row.step,

@@ -1,12 +1,15 @@
 import { BOARD_FINISHES, type BoardFinish } from '@/shared/materials/board-finishes'
-import { FIT_THICKNESS_FACTOR, GROWTH_LAWS } from '@/shared/materials/growth-laws'
+import { GROWTH_LAWS, PEAK_FACTOR } from '@/shared/materials/growth-laws'
 import { TIN_PER_CU6SN5 } from '@/shared/materials/metals'
-import { compoundUm, growthBand, HOURS_PER_MONTH } from '@/shared/physics/intermetallic'
+import { compoundUm, growthBand } from '@/shared/physics/intermetallic'
+import { HOURS_PER_MONTH } from '@/shared/quantity/calendar'
 import { freeTinLeast, tinCoatingMost } from '@/shared/plan/limits/finishes'
+import { freeTinGuard } from '@/shared/plan/limits/specification-guards'
 import { boardFinish, boardFinishLeast, boardNickel, leadFinishes } from '@/shared/plan/parameters/finishes'
 import { boardStorageMonths, leadStorageMonths, storageTemperature } from '@/shared/plan/parameters/storage'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { WorkingLine } from '@/shared/rules/finding'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { decidingPart, judgedByParts } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 import { judgeStored, type Stored } from '@/shared/storage/stored-coat'
@@ -16,8 +19,10 @@ export const storageLife = rule({
   id: 'storage-life',
   title: 'Solderable coating after storage',
   why: 'Tin and copper grow into compound in store, faster the warmer. When the compound has drawn the tin out of the coating, solder no longer wets it.',
+  formula:
+    'h − 0.692 · x/s ≥ least; x = √(x₀² + k · t), k the fastest of the laws whose author can be followed, times 1.5² for the peaks',
   stage: 'specification',
-  version: 1,
+  version: 2,
   reads: {
     finish: boardFinish,
     boardUm: boardFinishLeast,
@@ -28,8 +33,10 @@ export const storageLife = rule({
     temperature: storageTemperature,
     left: freeTinLeast,
     most: tinCoatingMost,
+    guard: freeTinGuard,
   },
-  judge({ finish: key, boardUm, nickel = 0, finishes, boardMonths, leadMonths, temperature, left, most }) {
+  judge({ finish: key, boardUm, nickel = 0, finishes, boardMonths, leadMonths, temperature, ...limits }) {
+    const { left, most, guard } = limits
     const finish: BoardFinish = BOARD_FINISHES[key]
     const stored = storedCoats({
       finish: key,
@@ -39,23 +46,18 @@ export const storageLife = rule({
       boardMonths,
       leadMonths,
     })
-    const limit = `At least ${formatQuantity(left.value, 'µm')} of sound coating when it is soldered (${left.document}), by the fastest published growth`
+    const limit = `At least ${formatQuantity(left.value, 'µm')} of sound coating when it is soldered (${left.document}), by the fastest growth whose author can be followed`
     const sources = [
       ...Object.values(GROWTH_LAWS).map((law) => law.source),
-      FIT_THICKNESS_FACTOR.source,
+      PEAK_FACTOR.source,
       TIN_PER_CU6SN5.source,
       left.limit.byDefault.from,
     ]
-    if (stored.length === 0) {
-      return {
-        verdict: 'meets',
-        found: 'Nothing in store is coated with tin that grows compound.',
-        limit,
-        working: [],
-        sources,
-      }
-    }
-    const parts = stored.map((each) => judgeStored(each, temperature, left.value, most.value))
+    if (stored.length === 0)
+      return notApplicable('Nothing in store is coated with tin or solder thick enough to grow compound.')
+    const parts = stored.map((each) =>
+      judgeStored(each, temperature, { leastUm: left.value, guardUm: guard.value, mostUm: most.value }),
+    )
     const deciding = decidingPart(parts)
     const worst = stored[deciding ? parts.indexOf(deciding) : 0]
     return judgedByParts({
@@ -65,8 +67,8 @@ export const storageLife = rule({
       working: worst ? workingOf(worst, temperature) : [],
       sources,
       notes: [
-        'Published energies run from 56 to 128 kJ/mol and rates differ severalfold: the span is shown, and the fastest growth decides.',
-        'Solderability is lost somewhat before the tin: compound stands up in peaks, coatings thin at edges, and oxide joins in.',
+        'Published energies run from 55 to 128 kJ/mol and rates differ severalfold: the span is shown, and the fastest growth whose author can be followed decides. A fit in circulation without an author is shown beside it.',
+        'Solderability is lost before the tin: compound stands up in peaks, which the fastest growth counts; coatings thin at edges, and oxide joins in.',
         ...(stored.some((each) => each.overNickel)
           ? [
               'Over nickel the compound grows more slowly by a law of its own, for which no full set of constants is published: the copper law is kept, on the safe side.',
@@ -89,7 +91,7 @@ function workingOf({ subject, coat, months }: Stored, temperatureC: number): Wor
     {
       label: `Growth constant at ${formatQuantity(temperatureC, '°C')}`,
       formula:
-        'ln k = 14.81 − 6784.7/T (µm²/h, K); fastest: four times the fit, or the rate on electroplated tin',
+        'k = k₂₅ · exp(E/R · (1/298.15 − 1/T)), k₂₅ = 0.635²/672 µm²/h on electroplated tin, E = 55.4 or 65.4 kJ/mol, whichever is faster, times 1.5² for the peaks; fit: ln k = 14.81 − 6784.7/T',
       numbers: `T = ${formatQuantity(temperatureC + 273.15, 'K')}`,
       result: `${band.slowest.toExponential(2)} to ${band.fastest.toExponential(2)}, fit ${band.fitted.toExponential(2)} µm²/h`,
     },

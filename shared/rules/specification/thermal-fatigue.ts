@@ -1,8 +1,18 @@
-import { cycleTest, useCycles, type CycleTest, type UseCycle } from '@/shared/plan/parameters/thermal-fatigue'
+import { ALLOYS, meltsAsItsFamily } from '@/shared/materials/alloys'
+import { testCyclesGuard } from '@/shared/plan/limits/specification-guards'
+import { solderAlloy } from '@/shared/plan/parameters/solder'
+import {
+  cycleTest,
+  steadyService,
+  useCycles,
+  type CycleTest,
+  type UseCycle,
+} from '@/shared/plan/parameters/thermal-fatigue'
 import { alloyFamily, serviceYears } from '@/shared/plan/parameters/programme'
 import { formatQuantity } from '@/shared/quantity/format'
 import { accelerate, testCyclesFor, fatigueModelsFor } from '@/shared/reliability/thermal-test-cycles'
 import { undetermined, verdictOn, type WorkingLine } from '@/shared/rules/finding'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { optional, rule } from '@/shared/rules/rule'
 import { modelLabel } from '@/shared/reliability/models/model'
 import {
@@ -11,27 +21,39 @@ import {
 } from '@/shared/reliability/models/norris-landzberg'
 import { measure } from '@/shared/rules/measure'
 
-/** Within a fifth above what is needed is marginal: constants are no better known. */
-const GUARD_SHARE = 0.2
-
 export const thermalFatigue = rule({
   id: 'thermal-fatigue',
   title: 'Temperature cycles to be shown by test',
   why: 'Every swing works the solder a little; a cycling test stands for the service only if its cycles, reckoned over, are as many as the service brings.',
+  formula:
+    'cycles of the test ≥ Σ cycles of service/factor; factor = (ΔT_test/ΔT_use)^n · slowness^m · exp(B · (1/T_use − 1/T_test))',
   stage: 'specification',
-  version: 1,
-  reads: { cycles: optional(useCycles), test: optional(cycleTest), years: serviceYears, family: alloyFamily },
-  judge({ cycles, test: tests, years, family }) {
+  version: 2,
+  reads: {
+    cycles: optional(useCycles),
+    steady: optional(steadyService),
+    test: optional(cycleTest),
+    alloy: optional(solderAlloy),
+    years: serviceYears,
+    family: alloyFamily,
+    guard: testCyclesGuard,
+  },
+  judge({ cycles, steady, test: tests, alloy, years, family, guard }) {
     const limit = 'The test’s cycles, reckoned over to service, are at least those of the service life'
-    if (cycles === undefined) {
-      return {
-        verdict: 'meets',
-        found: 'No temperature cycles in service are specified.',
+    if (cycles === undefined)
+      return steady
+        ? notApplicable('Service is stated to have no temperature cycles.')
+        : undetermined(
+            'No temperature cycles in service are specified, nor that it has none.',
+            [useCycles.label],
+            limit,
+          )
+    if (alloy !== undefined && !meltsAsItsFamily(ALLOYS[alloy]))
+      return undetermined(
+        `No constants of acceleration are published for ${ALLOYS[alloy].label}.`,
+        [`constants of acceleration of ${ALLOYS[alloy].label}`],
         limit,
-        working: [],
-        sources: [],
-      }
-    }
+      )
     const test = tests?.[0]
     if (!test) {
       return undetermined(
@@ -48,10 +70,10 @@ export const thermalFatigue = rule({
       limit: worst.needed,
       unit: 'cycles',
       direction: 'at least',
-      guardBand: GUARD_SHARE * worst.needed,
+      guardBand: (guard.value / 100) * worst.needed,
     } as const
     const verdict = verdictOn(margin)
-    const value = Math.ceil(worst.needed * (1 + GUARD_SHARE))
+    const value = Math.ceil(worst.needed * (1 + guard.value / 100))
     return {
       verdict,
       found: `${test.test} asks ${formatQuantity(test.cycles, 'cycles', 6)}; ${formatQuantity(years, 'years')} of service need ${needs.map(({ model, needed }) => `${formatQuantity(Math.ceil(needed), 'cycles', 6)} by ${modelLabel(model)}`).join(', ')}.`,

@@ -1,5 +1,6 @@
 import { SPACING_TABLES, type SpacingEdition } from '@/shared/materials/conductor-spacings'
 import { leastSpacingMm } from '@/shared/physics/conductor-spacing'
+import { voltageSpacingGuard } from '@/shared/plan/limits/specification-guards'
 import { WIDEST_GAP_MM, spacingEdition, spacings, type SpacingRow } from '@/shared/plan/parameters/spacings'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, Remedy, WorkingLine } from '@/shared/rules/finding'
@@ -8,8 +9,6 @@ import { decidingPart, judgedByParts, partOn } from '@/shared/rules/parts'
 import { stepAbove } from '@/shared/rules/remedy'
 import { optional, rule } from '@/shared/rules/rule'
 
-/** Etching and registration move an edge; a tenth of the spacing is kept free. */
-const GUARD_SHARE = 0.1
 const GAP_STEP_MM = 0.05
 /** Where the tables end and their rows are carried on by so much a volt. */
 const TABLE_ENDS_V = 500
@@ -18,12 +17,13 @@ export const voltageSpacing = rule({
   id: 'voltage-spacing',
   title: 'Spacing for voltage',
   why: 'Conductors too close for their voltage leak or flash over when damp and dirt join in, long after the board left the bench.',
+  formula: 'gap ≥ row of the table by voltage and category; above 500 V s(500 V) + (V − 500) · mm a volt',
   stage: 'specification',
   version: 1,
-  reads: { spacings, edition: optional(spacingEdition) },
-  judge({ spacings: rows, edition }) {
+  reads: { spacings, edition: optional(spacingEdition), guard: voltageSpacingGuard },
+  judge({ spacings: rows, edition, guard }) {
     const editions: readonly SpacingEdition[] = edition ? [edition] : ['ipc-2221', 'ipc-d-275']
-    const parts = rows.map((row, index) => judgeRow(row, index, editions))
+    const parts = rows.map((row, index) => judgeRow(row, index, { editions, share: guard.value / 100 }))
     const deciding = decidingPart(parts)
     const row = deciding && rows[parts.indexOf(deciding)]
     const mains = rows.filter((each) => each.mains)
@@ -54,17 +54,23 @@ const strictest = (row: SpacingRow, editions: readonly SpacingEdition[]) =>
     .map((key) => ({ key, leastMm: leastSpacingMm(SPACING_TABLES[key], row.category, row.peakV) }))
     .reduce((most, other) => (other.leastMm > most.leastMm ? other : most))
 
-function judgeRow(row: SpacingRow, index: number, editions: readonly SpacingEdition[]): Part {
+interface Terms {
+  readonly editions: readonly SpacingEdition[]
+  /** Of the limit, kept free. */
+  readonly share: number
+}
+
+function judgeRow(row: SpacingRow, index: number, { editions, share }: Terms): Part {
   const { key, leastMm } = strictest(row, editions)
   const limit = Number(leastMm.toFixed(7))
   const part = partOn({
     subject: row.between,
     measured: { voltage: measure(row.peakV, 'V'), category: row.category, edition: key },
     found: `${formatQuantity(row.gapMm, 'mm')} at ${formatQuantity(row.peakV, 'V')}, ${row.category} asks ${formatQuantity(limit, 'mm')} (${SPACING_TABLES[key].label})`,
-    margin: { found: row.gapMm, limit, unit: 'mm', direction: 'at least', guardBand: GUARD_SHARE * limit },
+    margin: { found: row.gapMm, limit, unit: 'mm', direction: 'at least', guardBand: share * limit },
   })
   if (part.verdict === 'meets') return part
-  const value = stepAbove(limit * (1 + GUARD_SHARE), GAP_STEP_MM)
+  const value = stepAbove(limit * (1 + share), GAP_STEP_MM)
   if (value > WIDEST_GAP_MM) {
     const says = `${row.between}: no gap on a board is wide enough: keep the voltage off the board, coat or encapsulate it, or part the two by a barrier.`
     return { ...part, remedy: { says } }

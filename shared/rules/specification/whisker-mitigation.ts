@@ -16,6 +16,7 @@ export const whiskerMitigation = rule({
   id: 'whisker-mitigation',
   title: 'Tin whiskers',
   why: 'Pure tin can grow hair-thin crystals for years that short its neighbours; what solder covers is safe, what stays bare is not.',
+  formula: 'no bright tin; matte tin over nickel, or thick and annealed; class 3 with lead',
   stage: 'specification',
   version: 1,
   reads: { finish: boardFinish, finishes: leadFinishes, grade: productClass },

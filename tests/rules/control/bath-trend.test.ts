@@ -13,8 +13,23 @@ const analyses = (shares: readonly number[], stepDays = 28) =>
     at: `${addDays('2026-01-05', index * stepDays)}T00:00:00Z`,
     copperPct,
   }))
-const judged = (rows: ReturnType<typeof analyses>) =>
-  findingOf(bathTrendRule, { values: VALUES, logs: [logOf('bath-composition', rows)] })
+const run = {
+  id: 'run-1',
+  doneOn: '2026-02-27',
+  worker: 'Mira Sands',
+  skill: 'machine-soldering',
+  begunAtH: undefined,
+  assemblies: 12,
+  serials: undefined,
+  lots: undefined,
+  line: 'wave 1',
+}
+const judged = (rows: ReturnType<typeof analyses>, runs: readonly { readonly id: string }[] = [run]) =>
+  findingOf(bathTrendRule, {
+    values: VALUES,
+    logs: [logOf('bath-composition', rows)],
+    records: { 'soldering-run': runs },
+  })
 
 describe('the line and its crossing', () => {
   // Constructed weekly series, computed with an independent library (mpmath and scipy 1.17.1):
@@ -68,8 +83,21 @@ describe('when the bath will reach its limits', () => {
     const [, may, line] = /reached on (\S+), by the line on (\S+)\./.exec(finding.found) ?? []
     expect(may! < line!).toBe(true)
   })
-  test('too few analyses, or no bath, ask nothing', () => {
-    expect(judged(analyses([0.1, 0.2])).verdict).toBe('not applicable')
+  // A line has two coefficients; its scatter takes a third reading, and a bound that is any use a fourth (least squares).
+  test.each([
+    [1, '3 more analyses'],
+    [2, '2 more analyses'],
+    [3, '1 more analysis'],
+  ] as const)('%s analyses once boards are soldered: %s', (given, more) => {
+    const finding = judged(analyses([0.1, 0.12, 0.14].slice(0, given)))
+    expect(finding.verdict).toBe('undetermined')
+    expect(finding.missing?.[0]).toContain(more)
+  })
+  test('those before an exchange do not count towards the trend after it', () => {
+    expect(judged(analyses([0.2, 0.23, 0.26, 0.29, 0.1, 0.11])).missing?.[0]).toContain('2 more analyses')
+  })
+  test('nothing soldered, or no bath, asks nothing', () => {
+    expect(judged(analyses([0.1, 0.2]), []).verdict).toBe('not applicable')
     expect(
       findingOf(bathTrendRule, { values: [set(alloyFamily, 'tin-lead'), set(solderingProcess, 'hand')] })
         .verdict,

@@ -8,7 +8,7 @@ import { hasFirstForm } from '@/shared/gate/first-cover'
 import { gateStatesOf } from '@/shared/gate/gate'
 import type { PlannedItem, ProgrammeState } from '@/shared/gate/programme-state'
 import { itemStateOf } from '@/shared/gate/standing'
-import type { Limit } from '@/shared/plan/requirement'
+import type { Authority, Limit } from '@/shared/plan/requirement'
 import type { Finding, Verdict } from '@/shared/rules/finding'
 import { revivedState } from '../demo/demo-state'
 
@@ -30,6 +30,8 @@ function asSigned(item: PlannedItem): PlannedItem {
   const { values, limits, findings } = signedCover(item.definition.key)
   const definition: ItemDefinition = {
     ...item.definition,
+    // Every standard item asked its first question then.
+    version: 1,
     parameters: Object.keys(values).map((key) => {
       const parameter = findParameter(key)
       if (!parameter) throw new Error(`There is no parameter ${key} any more.`)
@@ -38,7 +40,10 @@ function asSigned(item: PlannedItem): PlannedItem {
     limits: Object.keys(limits).map((key) => {
       const limit = findLimit(key)
       if (!limit) throw new Error(`There is no limit ${key} any more.`)
-      return { ...limit, byDefault: { ...limit.byDefault, value: limits[key]!.value } }
+      const { value, authority } = limits[key]!
+      const stated = stored.facts.requirements.some((requirement) => requirement.limit === key)
+      const ofThen = stated ? limit.byDefault.authority : (authority as Authority)
+      return { ...limit, byDefault: { ...limit.byDefault, value, authority: ofThen } }
     }),
     rules: findings.map(({ rule, version }) => ({ ...NO_RULE, id: rule, version })),
   }
@@ -47,6 +52,7 @@ function asSigned(item: PlannedItem): PlannedItem {
 const NO_RULE: Omit<ItemDefinition['rules'][number], 'id' | 'version'> = {
   title: '',
   why: '',
+  formula: '',
   stage: 'specification',
   reads: {},
   judge: () => ({ verdict: 'meets', found: '', limit: '', working: [], sources: [] }),

@@ -21,6 +21,7 @@ const ruleOf = (id: string, judge: (found: number) => string): AnyRule =>
     id,
     title: id,
     why: 'For the test.',
+    formula: 'none',
     stage: 'specification',
     version: 3,
     reads: { amount },

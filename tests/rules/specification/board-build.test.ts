@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { COPPER_FOILS, leastFoilUm, type CopperFoilKey } from '@/shared/materials/copper-foils'
+import { COPPER_FOILS, type CopperFoilKey } from '@/shared/materials/copper-foils'
+import { leastCopperUm } from '@/shared/plan/board-copper'
 import { conductors, type ConductorRow } from '@/shared/plan/parameters/conductors'
 import { boardFinishLeast } from '@/shared/plan/parameters/finishes'
 import { boardBuild, copperFoil, copperLayers } from '@/shared/plan/parameters/laminate'
@@ -34,30 +35,34 @@ const board = (rows: readonly ConductorRow[], ...more: SetValue[]) => ({
   ],
 })
 
-describe('the least copper of a foil', () => {
-  // Foil data (secondary copy): nominal 35 µm 285 ± 10 g/m², nominal 18 µm 153 ± 7 g/m²; copper 8.96 g/cm³.
-  // By hand: 275/8.96 = 30.69 µm, 146/8.96 = 16.29 µm.
+describe('the least copper of a finished layer', () => {
+  // IPC-6012, after processing: inner layers 11.4, 24.9 and 55.7 µm of ½, 1 and 2 oz; outer ones with 20 µm plated
+  // (class 2) 33.4, 47.9 and 78.7, with 25 µm (class 3) 38.4, 52.9 and 83.7 (secondary copy: NCAB Group, “How much
+  // finished copper can be expected?”).
   test.each([
-    ['35', 30.69],
-    ['18', 16.29],
-  ] as const)('of %s µm is %s µm', (key, um) => {
-    expect(leastFoilUm(COPPER_FOILS[key])).toBeCloseTo(um, 2)
+    ['18', 11.4, 33.4, 38.4],
+    ['35', 24.9, 47.9, 52.9],
+    ['70', 55.7, 78.7, 83.7],
+  ] as const)('of %s µm is %s µm inside, %s and %s µm outside', (foil, inside, class2, class3) => {
+    const copper = (platedUm: number) => ({ foil, how: 'subtractive', platedUm }) as const
+    expect(leastCopperUm('internal', copper(25))).toBeCloseTo(inside, 9)
+    expect(leastCopperUm('external', copper(20))).toBeCloseTo(class2, 9)
+    expect(leastCopperUm('external', copper(25))).toBeCloseTo(class3, 9)
   })
   test('lies below its name', () => {
-    for (const [key, foil] of Object.entries(COPPER_FOILS))
-      expect(leastFoilUm(foil)).toBeLessThan(Number(key))
+    for (const [key, foil] of Object.entries(COPPER_FOILS)) expect(foil.boughtUm).toBeLessThan(Number(key))
   })
 })
 
 describe('layers and copper of the board', () => {
-  // Outside 30.69 + (25 − 5) = 50.69 µm, inside 30.69 µm (by hand); a twentieth of it is the guard band.
+  // Outside 27.9 + (25 − 5) = 47.9 µm, inside 24.9 µm (by hand); a twentieth of it is the guard band.
   test.each([
-    ['external', 48, 'meets'],
-    ['external', 48.5, 'marginal'],
-    ['external', 51, 'fails'],
-    ['internal', 29, 'meets'],
-    ['internal', 30, 'marginal'],
-    ['internal', 35, 'fails'],
+    ['external', 45, 'meets'],
+    ['external', 46, 'marginal'],
+    ['external', 48, 'fails'],
+    ['internal', 23, 'meets'],
+    ['internal', 24, 'marginal'],
+    ['internal', 25, 'fails'],
   ] as const)('an %s conductor that counts on %s µm %s', (layer, copperUm, verdict) => {
     expect(findingOf(boardBuildRule, board([conductor({ layer, copperUm })])).verdict).toBe(verdict)
   })

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { conductorRiseMost } from '@/shared/plan/limits/conductors'
 import { conductorMethod, conductors, type ConductorRow } from '@/shared/plan/parameters/conductors'
-import { serviceTemperature } from '@/shared/plan/parameters/laminate'
+import { copperFoil, serviceTemperature } from '@/shared/plan/parameters/laminate'
 import { conductorCurrent } from '@/shared/rules/specification/conductor-current'
 import { conductorDrop } from '@/shared/rules/specification/conductor-drop'
 import { afterCellRemedy } from '../cell-remedy'
@@ -18,7 +18,13 @@ const conductor = (over: Partial<ConductorRow> = {}): ConductorRow => ({
   ...over,
 })
 const board = (rows: readonly ConductorRow[], ...more: SetValue[]) => ({
-  values: [set(conductors, rows), set(serviceTemperature, 60), ...more],
+  values: [
+    set(conductors, rows),
+    set(serviceTemperature, 60),
+    // Heavy enough that the copper a row counts on is there.
+    set(copperFoil, '105'),
+    ...more,
+  ],
 })
 
 describe('conductor current', () => {
@@ -58,6 +64,24 @@ describe('conductor current', () => {
     expect(remedy?.cell).toBeUndefined()
     expect(remedy?.says).toContain('a bar or a wire')
   })
+  // IPC-6012: 35 µm inner foil leaves 24.9 µm. IPC-2221 inside: 0.024 · 10^0.44 · (20 · 24.9/25.4)^0.725 mil² = 0.573 A
+  // (by hand), where 35 µm would carry 0.733 A.
+  test('no more copper is counted than the finished layer has', () => {
+    const rows = [conductor({ layer: 'internal', currentA: 0.6 })]
+    const inner = board(rows, set(copperFoil, '35'), set(conductorMethod, 'ipc-2221'))
+    const finding = findingOf(conductorCurrent, inner)
+    expect(finding.verdict).toBe('fails')
+    expect(finding.parts?.[0]?.measured).toMatchObject({
+      copper: { value: 24.9 },
+      carriedByIpc2221: { value: expect.closeTo(0.573, 2) as number },
+    })
+    expect(findingOf(conductorCurrent, board(rows, set(conductorMethod, 'ipc-2221'))).verdict).toBe('meets')
+  })
+  test('without a foil there is no copper to judge by', () => {
+    const { values } = board([conductor()])
+    const finding = findingOf(conductorCurrent, { values: values.filter(([key]) => key !== copperFoil.key) })
+    expect(finding).toMatchObject({ verdict: 'undetermined', missing: [copperFoil.label] })
+  })
   test('a current beyond the chart is named', () => {
     const rows = [conductor({ net: 'BUS', currentA: 40, widthMm: 60, copperUm: 210 })]
     expect(findingOf(conductorCurrent, board(rows)).notes?.join(' ')).toContain('BUS')
@@ -66,8 +90,11 @@ describe('conductor current', () => {
 
 describe('voltage drop', () => {
   test('without an allowed drop the resistance is only told', () => {
-    const finding = findingOf(conductorDrop, board([conductor({ widthMm: 0.5, currentA: 0 })]))
-    expect(finding.verdict).toBe('meets')
+    const told = conductor({ widthMm: 0.5, currentA: 0 })
+    expect(findingOf(conductorDrop, board([told])).verdict).toBe('not applicable')
+    const asked = conductor({ net: 'RETURN', currentA: 0.01, dropMostMv: 50 })
+    const finding = findingOf(conductorDrop, board([told, asked])).parts![0]!
+    expect(finding.verdict).toBe('not applicable')
     // 98.514 mΩ at 20 °C with 1.724·10⁻⁸ Ω·m, times 1 + 0.00393 · 40 (by hand): 114 mΩ.
     expect(finding.found).toContain('114 mΩ at 60 °C')
   })

@@ -1,10 +1,14 @@
 import { describe, expect, test } from 'vitest'
 import type { LaminateKey } from '@/shared/materials/laminates'
+import { surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
+import { solderAlloy } from '@/shared/plan/parameters/solder'
 import { laminate } from '@/shared/plan/parameters/laminate'
 import { alloyFamily, serviceYears } from '@/shared/plan/parameters/programme'
 import {
   cycleTest,
   leadlessParts,
+  leadlessPresent,
+  steadyService,
   useCycles,
   type CycleTest,
   type LeadlessPart,
@@ -12,7 +16,7 @@ import {
 } from '@/shared/plan/parameters/thermal-fatigue'
 import { leadlessFatigue } from '@/shared/rules/specification/leadless-fatigue'
 import { thermalFatigue } from '@/shared/rules/specification/thermal-fatigue'
-import { findingOf, set } from '../facts-builder'
+import { findingOf, set, type SetValue } from '../facts-builder'
 
 const daily = (over: Partial<UseCycle> = {}): UseCycle => ({
   cycle: 'day',
@@ -76,11 +80,26 @@ describe('temperature cycles to be shown by test', () => {
     const cycles = Number(/at least (\d+) cycles/.exec(remedy?.says ?? '')?.[1])
     expect(judged('tin-lead', [daily()], chamber(cycles)).verdict).toBe('meets')
   })
-  test('cycles without a test cannot be judged; no cycles ask no test', () => {
+  test('cycles without a test cannot be judged; cycles that nobody specified are not taken as none', () => {
     expect(judged('tin-lead', [daily()]).verdict).toBe('undetermined')
     expect(
-      findingOf(thermalFatigue, { values: [set(alloyFamily, 'tin-lead'), set(serviceYears, 20)] }).verdict,
-    ).toBe('meets')
+      findingOf(thermalFatigue, { values: [set(alloyFamily, 'tin-lead'), set(serviceYears, 20)] }),
+    ).toMatchObject({ verdict: 'undetermined', missing: [useCycles.label] })
+  })
+  test('a service stated to be level asks no test', () => {
+    const values = [set(alloyFamily, 'tin-lead'), set(serviceYears, 20), set(steadyService, true)]
+    expect(findingOf(thermalFatigue, { values }).verdict).toBe('not applicable')
+  })
+  // The constants known are of tin-lead and tin-silver-copper; none of tin-bismuth (common knowledge of the trade).
+  test('tin-bismuth has no constants of acceleration', () => {
+    const values = [
+      set(alloyFamily, 'lead-free'),
+      set(serviceYears, 20),
+      set(useCycles, [daily()]),
+      set(cycleTest, [chamber(1e5)]),
+      set(solderAlloy, 'sn42bi58'),
+    ]
+    expect(findingOf(thermalFatigue, { values }).verdict).toBe('undetermined')
   })
   test('says that it is an extrapolation for pins', () => {
     expect(judged('tin-lead', [daily()], chamber(3000)).cautions?.[0]).toContain('extrapolation')
@@ -123,7 +142,48 @@ describe('leadless parts', () => {
   test('a laminate of unknown expansion cannot be judged', () => {
     expect(judged(chip, { grade: 'fr-2' }).verdict).toBe('undetermined')
   })
-  test('without leadless parts there is nothing to judge', () => {
-    expect(judged(undefined).verdict).toBe('meets')
+  describe('without a list of them', () => {
+    const unlisted = (...values: SetValue[]) =>
+      findingOf(leadlessFatigue, {
+        values: [
+          set(alloyFamily, 'tin-lead'),
+          set(serviceYears, 20),
+          set(laminate, 'fr-4'),
+          set(useCycles, [daily()]),
+          ...values,
+        ],
+      })
+    test.each([
+      ['nothing is said', [], 'undetermined'],
+      ['400 surface-mount joints are declared', [set(surfaceMountJoints, 400)], 'undetermined'],
+      ['they are said to be there', [set(leadlessPresent, true)], 'undetermined'],
+      [
+        'they are said to be there, with no surface-mount joint',
+        [set(surfaceMountJoints, 0), set(leadlessPresent, true)],
+        'undetermined',
+      ],
+      ['no surface-mount joint is declared', [set(surfaceMountJoints, 0)], 'not applicable'],
+      [
+        'none is said to be there',
+        [set(surfaceMountJoints, 400), set(leadlessPresent, false)],
+        'not applicable',
+      ],
+    ] as const)('%s', (_, values, verdict) => {
+      expect(unlisted(...values).verdict).toBe(verdict)
+    })
+  })
+  test('listed without cycles they are judged only where service is said to be level', () => {
+    const listed = [
+      set(alloyFamily, 'tin-lead'),
+      set(serviceYears, 20),
+      set(laminate, 'fr-4'),
+      set(leadlessParts, [chip]),
+    ]
+    expect(findingOf(leadlessFatigue, { values: listed })).toMatchObject({
+      verdict: 'undetermined',
+      missing: [useCycles.label],
+    })
+    const level = [...listed, set(steadyService, true)]
+    expect(findingOf(leadlessFatigue, { values: level }).verdict).toBe('not applicable')
   })
 })

@@ -10,7 +10,7 @@ const stored = (finish: BoardFinishKey, months: number) => ({
 })
 
 describe('shelf life of the board finish', () => {
-  // Fabricators and handbooks: preserved copper 3 to 12 months, gold 6 to 12; lacquer for short storage only.
+  // Common practice, no published source: preserved copper 3 to 12 months, gold 6 to 12; lacquer for short storage only.
   test.each([
     ['osp', 3, 'meets'],
     ['osp', 6, 'marginal'],
@@ -23,7 +23,7 @@ describe('shelf life of the board finish', () => {
     ['lacquer', 4, 'fails'],
     ['bare-copper', 1, 'fails'],
     ['bare-copper', 0, 'meets'],
-    ['tin-plated', 24, 'meets'],
+    ['tin-plated', 24, 'not applicable'],
   ] as const)('%s for %s months %s', (finish, months, verdict) => {
     expect(findingOf(finishShelfLife, stored(finish, months)).verdict).toBe(verdict)
   })

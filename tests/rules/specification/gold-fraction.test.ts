@@ -7,11 +7,12 @@ import {
   leadFinishes,
   type LeadFinish,
 } from '@/shared/plan/parameters/finishes'
+import { contactAngle } from '@/shared/plan/parameters/joint-geometry'
 import { boardThickness } from '@/shared/plan/parameters/laminate'
 import { holeWall, leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { solderAlloy } from '@/shared/plan/parameters/solder'
 import { goldFraction } from '@/shared/rules/specification/gold-fraction'
-import { findingOf, set } from '../facts-builder'
+import { findingOf, set, type SetValue } from '../facts-builder'
 import { leadFinish } from './finish-rows'
 import { leadHole } from './lead-hole-rows'
 
@@ -56,8 +57,8 @@ describe('gold in each joint', () => {
   // Computed example: 2.54 µm of gold on a 0.5 mm lead in a 0.8 mm hole of a 1.6 mm board, fillets left
   // out: 2.873 % at 8.5 g/cm³ (Sn60Pb40), 3.294 % at 7.38 (Sn96.5Ag3Cu0.5).
   const row = leadHole({ leadMm: 0.5, leadToleranceMm: 0, holeMm: 0.8, holeToleranceMm: 0 })
-  const goldLead = leadFinish({ coating: 'gold', coatingUm: 2.54, coatingMostUm: undefined })
-  const judged = (alloy: 'sn60pb40' | 'sac305', finish: LeadFinish, holes = [row]) =>
+  const goldLead = leadFinish({ coating: 'gold', coatingUm: 2.54, coatingMostUm: 2.54 })
+  const judged = (alloy: 'sn60pb40' | 'sac305', finish: LeadFinish, holes = [row], ...more: SetValue[]) =>
     findingOf(goldFraction, {
       values: [
         set(leadHoles, holes),
@@ -67,6 +68,7 @@ describe('gold in each joint', () => {
         set(boardFinish, 'tin-plated'),
         set(boardFinishLeast, 5),
         set(leadFinishes, [finish]),
+        ...more,
       ],
     })
   test('is 2.873 % in tin-lead, inside but close', () => {
@@ -82,10 +84,25 @@ describe('gold in each joint', () => {
   test('the thickness of the remedy meets', () => {
     const { remedy } = judged('sac305', goldLead)
     const says = Number(/to ([\d.]+) µm/.exec(remedy?.says ?? '')?.[1])
-    expect(judged('sac305', { ...goldLead, coatingUm: says }).verdict).toBe('meets')
+    expect(judged('sac305', { ...goldLead, coatingMostUm: says }).verdict).toBe('meets')
   })
   test('gold removed leaves none', () => {
-    expect(judged('sac305', { ...goldLead, goldRemoved: true }).verdict).toBe('meets')
+    expect(judged('sac305', { ...goldLead, goldRemoved: true }).verdict).toBe('not applicable')
+  })
+  test('an order that sets no most of gold shows nothing while its least would pass', () => {
+    const open = { ...goldLead, coatingMostUm: undefined }
+    expect(judged('sn60pb40', { ...open, coatingUm: 1 }).verdict).toBe('undetermined')
+    expect(judged('sac305', open).verdict).toBe('fails')
+  })
+  // Geometry by hand, contact angle 0° on lead and land: width and height of the fillet (1.9 − 0.5)/2 = 0.7 mm,
+  // quarter circle 2π · (1 − π/4) · 0.7² · (0.25 + 0.2234 · 0.7) = 0.2685 mm³ = 2.282 mg at 8.5 g/cm³;
+  // gold π · 0.5 · 0.7 mm² · 0.2 µm · 19.3 g/cm³ = 0.004244 mg: 0.186 %.
+  test('an unplated hole has no solder but its fillet', () => {
+    const bare = leadHole({ plated: false, leadMm: 0.5, leadToleranceMm: 0, holeMm: 0.8, holeToleranceMm: 0 })
+    const thin = { ...goldLead, coatingUm: 0.1, coatingMostUm: 0.2 }
+    const finding = judged('sn60pb40', thin, [bare], set(contactAngle, 0))
+    expect(finding.margin?.found).toBeCloseTo(0.186, 3)
+    expect(finding.parts?.[0]?.measured?.solder).toMatchObject({ value: expect.closeTo(2.282, 2) as number })
   })
   test('a component without a finish is not taken as free of gold', () => {
     const finding = judged('sac305', leadFinish({ component: 'R2' }))

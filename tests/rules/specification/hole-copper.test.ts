@@ -2,9 +2,10 @@ import { describe, expect, test } from 'vitest'
 import { boardFinishLeast } from '@/shared/plan/parameters/finishes'
 import { boardBuild } from '@/shared/plan/parameters/laminate'
 import { holeWall, leadHoles } from '@/shared/plan/parameters/lead-holes'
-import { alloyFamily, serviceYears } from '@/shared/plan/parameters/programme'
+import { solderAlloy } from '@/shared/plan/parameters/solder'
+import { alloyFamily, productClass, serviceYears } from '@/shared/plan/parameters/programme'
 import { holeCopper } from '@/shared/rules/specification/hole-copper'
-import { afterRemedy, factsWith, findingOf, set } from '../facts-builder'
+import { afterRemedy, factsWith, findingOf, set, type SetValue } from '../facts-builder'
 import { leadHole } from './lead-hole-rows'
 
 const barrel = (
@@ -14,10 +15,14 @@ const barrel = (
     family = 'tin-lead',
     build = 'subtractive',
     plated = true,
+    grade = '3',
+    more = [],
   }: {
     family?: 'tin-lead' | 'lead-free'
     build?: 'subtractive' | 'additive'
     plated?: boolean
+    grade?: '1' | '2' | '3'
+    more?: readonly SetValue[]
   } = {},
 ) => ({
   values: [
@@ -27,6 +32,8 @@ const barrel = (
     set(alloyFamily, family),
     set(serviceYears, 20),
     set(boardBuild, build),
+    set(productClass, grade),
+    ...more,
   ],
 })
 
@@ -47,6 +54,20 @@ describe('copper of the barrels', () => {
   test('lead-free asks 12 µm more to be clear of the limit', () => {
     expect(findingOf(holeCopper, barrel(30, 0, { family: 'lead-free' })).verdict).toBe('marginal')
     expect(findingOf(holeCopper, barrel(37, 0, { family: 'lead-free' })).verdict).toBe('meets')
+  })
+  // IPC-6012, external conductor thickness after plating: 20 µm plated of classes 1 and 2 (secondary copy: NCAB Group).
+  test.each([
+    ['1', 20, 'meets'],
+    ['2', 20, 'meets'],
+    ['2', 19, 'fails'],
+    ['3', 20, 'fails'],
+  ] as const)('class %s with %s µm of copper %s', (grade, wall, verdict) => {
+    expect(findingOf(holeCopper, barrel(wall, 0, { grade })).verdict).toBe(verdict)
+  })
+  // Sn42Bi58 melts at 138 °C: soldered some 60 K cooler, it takes next to no copper (common practice).
+  test('tin-bismuth asks no copper to spare', () => {
+    const bismuth = barrel(25, 0, { family: 'lead-free', more: [set(solderAlloy, 'sn42bi58')] })
+    expect(findingOf(holeCopper, bismuth).verdict).toBe('meets')
   })
   test.each(['tin-lead', 'lead-free'] as const)('the metal of the remedy meets (%s)', (family) => {
     expect(afterRemedy(holeCopper, factsWith(barrel(20, 5, { family }))).verdict).toBe('meets')

@@ -100,8 +100,8 @@ describe('bridging risk', () => {
     [bare({ gapMm: 0.49 }), 'fails'],
     [bare({ gapMm: 0.5 }), 'marginal'],
     [bare({ gapMm: 0.6 }), 'meets'],
-    [spacing({ gapMm: 0.2, solderSide: 'masked' }), 'meets'],
-    [spacing({ gapMm: 0.2, solderSide: 'away' }), 'meets'],
+    [spacing({ gapMm: 0.2, solderSide: 'masked' }), 'not applicable'],
+    [spacing({ gapMm: 0.2, solderSide: 'away' }), 'not applicable'],
   ] as const)('%o', (row, verdict) => {
     expect(judged(row).verdict).toBe(verdict)
   })

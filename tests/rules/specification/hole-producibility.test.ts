@@ -59,7 +59,7 @@ describe('hole by producibility level', () => {
     }
   })
   test('levels speak of plated holes only', () => {
-    expect(findingOf(holeProducibility, board([leadHole({ plated: false })])).verdict).toBe('meets')
+    expect(findingOf(holeProducibility, board([leadHole({ plated: false })])).verdict).toBe('not applicable')
   })
   test('a remedy finds its row behind unplated ones', () => {
     const rows = [leadHole({ plated: false }), leadHole({ component: 'T1', holeMm: 0.9 })]

@@ -26,6 +26,7 @@ const board = (rows = machineAndHand, ...more: SetValue[]) => ({
     set(environment, 'GF'),
     set(copperLayers, 4),
     set(boardQuality, 'qualified'),
+    set(surfaceMountJoints, 0),
     ...more,
   ],
 })
@@ -66,6 +67,23 @@ describe('joint budget', () => {
     )
     expect(finding.margin!.found - without.margin!.found).toBeCloseTo(69, 9)
     expect(finding.found).toContain('section 17.1')
+  })
+  // MIL-HDBK-217F section 17.1: reflow solder 0.000069, hand solder without wrapping 0.0013 (Notice 2) failures
+  // in 10⁶ h; ground fixed: twice. 100 joints by hand in unplated holes: 260 FIT, by machine 13.8 FIT.
+  test.each([
+    ['machine', 13.8],
+    ['hand', 260],
+  ] as const)('100 unplated joints by %s: %s FIT', (soldered, fit) => {
+    const rows = [leadHole({ joints: 100, plated: false, soldered })]
+    const finding = findingOf(jointBudget, board(rows, set(failureRateEdition, 'notice-2')))
+    expect(finding.margin?.found).toBeCloseTo(fit, 9)
+  })
+  test('without word of surface-mount joints their number is not taken as none', () => {
+    const { values } = board()
+    const finding = findingOf(jointBudget, {
+      values: values.filter(([key]) => key !== surfaceMountJoints.key),
+    })
+    expect(finding).toMatchObject({ verdict: 'undetermined', missing: [surfaceMountJoints.label] })
   })
   test('more than 18 layers lie outside the model and are not judged', () => {
     const finding = findingOf(jointBudget, board(machineAndHand, set(copperLayers, 20)))

@@ -121,15 +121,31 @@ describe('hole fill', () => {
     expect(finding.verdict).toBe('meets')
     expect(finding.notes?.join(' ')).toContain('aim at full fill')
   })
-  // IPC-A-610F, Table 7-4: class 2 and 3 75 %; class 2 from 14 leads 50 % or 1.2 mm, whichever is less.
+  // IPC-A-610F, Table 7-4: class 2 and 3 75 %; class 2 for components of
+  // 14 leads or more 50 % or 1.2 mm, whichever is less (secondary copy). The leads are the component's: joints of a row say nothing.
   test.each([
-    [{ joints: 2, boardMm: 1.6, grade: '2' }, 75],
-    [{ joints: 14, boardMm: 1.6, grade: '2' }, 50],
-    [{ joints: 14, boardMm: 3.2, grade: '2' }, 37.5],
-    [{ joints: 14, boardMm: 1.6, grade: '3' }, 75],
-    [{ joints: 14, boardMm: 1.6, grade: '1' }, 0],
+    [{ leadsEach: 2, boardMm: 1.6, grade: '2' }, 75],
+    [{ leadsEach: 14, boardMm: 1.6, grade: '2' }, 50],
+    [{ leadsEach: 14, boardMm: 3.2, grade: '2' }, 37.5],
+    [{ leadsEach: 14, boardMm: 1.6, grade: '3' }, 75],
+    [{ leadsEach: 14, boardMm: 1.6, grade: '1' }, 0],
+    [{ leadsEach: undefined, boardMm: 1.6, grade: '2' }, 75],
   ] as const)('%o asks %s %%', (row, percent) => {
     expect(fillAskedPct(row, ['ipc-a-610f'])).toBeCloseTo(percent, 9)
+  })
+  test('80 joints of resistors with two leads each get no relief', () => {
+    const two = board(
+      [leadHole({ component: 'R1–R40', joints: 80, leadsEach: 2 })],
+      set(productClass, '2'),
+      set(fillEdition, 'ipc-a-610f'),
+    )
+    expect(findingOf(holeFill, two).found).toContain('75 % fill is asked')
+    const many = board(
+      [leadHole({ component: 'U1', joints: 14, leadsEach: 14 })],
+      set(productClass, '2'),
+      set(fillEdition, 'ipc-a-610f'),
+    )
+    expect(findingOf(holeFill, many).found).toContain('50 % fill is asked')
   })
   test('without an edition the strictest applies', () => {
     expect(findingOf(holeFill, board([leadHole()])).found).toContain('100 % fill is asked')

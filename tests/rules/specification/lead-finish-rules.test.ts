@@ -21,7 +21,7 @@ import { leadFinish } from './finish-rows'
 
 const leads = (...rows: LeadFinish[]) => ({ values: [set(leadFinishes, rows)] })
 
-describe('thickness of tin on leads', () => {
+describe('thickness of coatings on leads', () => {
   // Common practice, no published source: 5 to 10 µm.
   test.each([
     [5, 10, 'meets'],
@@ -42,7 +42,19 @@ describe('thickness of tin on leads', () => {
     const facts = factsWith(leads(leadFinish(), leadFinish({ component: 'T1', coatingUm, coatingMostUm })))
     expect(afterCellRemedy(leadFinishThickness, facts).verdict).toBe('meets')
   })
-  test('gold and silver are not judged by the window of tin', () => {
+  // MIL-PRF-38535K, Table A-III: palladium 0.51 to 2.13 µm. Silver: common practice, no published source.
+  test.each([
+    ['nickel-palladium-gold', 0.51, 2.13, 'meets'],
+    ['nickel-palladium-gold', 0.5, 2.13, 'fails'],
+    ['nickel-palladium-gold', 0.6, 2.2, 'fails'],
+    ['silver', 3, 8, 'meets'],
+    ['silver', 2, 8, 'fails'],
+    ['silver', 3, 9, 'fails'],
+  ] as const)('%s of %s to %s µm %s', (coating, coatingUm, coatingMostUm, verdict) => {
+    const row = leadFinish({ coating, coatingUm, coatingMostUm })
+    expect(findingOf(leadFinishThickness, leads(row)).verdict).toBe(verdict)
+  })
+  test('gold is judged by itself', () => {
     expect(
       findingOf(leadFinishThickness, leads(leadFinish({ coating: 'gold', coatingUm: 0.1 }))).verdict,
     ).toBe('not applicable')
@@ -80,14 +92,30 @@ describe('gold where solder goes', () => {
   test('thick gold is refused as a coating to solder to', () => {
     expect(judged(board('electrolytic-gold', 1.3, set(boardNickel, 5))).verdict).toBe('fails')
   })
-  test('a flash over 5 µm of nickel is allowed', () => {
-    expect(judged(board('enig', 0.08, set(boardNickel, 5))).verdict).toBe('meets')
+  // IPC-4552 (2002), Table 3-1: nickel 3 to 6 µm under the gold (secondary copy).
+  test.each([
+    [2.9, 'fails'],
+    [3, 'meets'],
+    [5, 'meets'],
+    [6, 'meets'],
+    [7, 'fails'],
+  ] as const)('a flash over %s µm of nickel %s', (nickelUm, verdict) => {
+    expect(judged(board('enig', 0.08, set(boardNickel, nickelUm))).verdict).toBe(verdict)
   })
-  test('a flash over thin or no nickel is not, and the nickel of the remedy meets', () => {
-    const values = [...board('enig', 0.08, set(boardNickel, 3)), set(leadFinishes, [leadFinish()])]
+  test('nickel that nobody specified under a flash is not taken as there, nor as missing', () => {
+    expect(judged(board('enig', 0.08))).toMatchObject({
+      verdict: 'undetermined',
+      missing: [expect.stringContaining('nickel') as string],
+    })
+  })
+  test('gold of a lead without a most shows nothing while its least would pass', () => {
+    const open = { coating: 'gold', coatingUm: 0.1, coatingMostUm: undefined, barrier: 'nickel' } as const
+    expect(judged(board('tin-plated', 5), leadFinish({ ...open, barrierUm: 4 })).verdict).toBe('undetermined')
+  })
+  test('the nickel of the remedy meets', () => {
+    const values = [...board('enig', 0.08, set(boardNickel, 2)), set(leadFinishes, [leadFinish()])]
     expect(findingOf(goldToSolder, { values }).verdict).toBe('fails')
     expect(afterRemedy(goldToSolder, factsWith({ values })).verdict).toBe('meets')
-    expect(judged(board('enig', 0.08)).verdict).toBe('fails')
   })
   test('the most gold the order allows is what counts', () => {
     expect(judged(board('enig', 0.05, set(boardFinishMost, 0.5), set(boardNickel, 5))).verdict).toBe('fails')

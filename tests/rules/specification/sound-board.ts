@@ -11,9 +11,10 @@ import {
   boardQuality,
   defectFreeBoards,
   failureRateEdition,
+  surfaceMountJoints,
   survivalTarget,
 } from '@/shared/plan/parameters/joint-budget'
-import { leadProjection } from '@/shared/plan/parameters/joint-geometry'
+import { leadProjection, leadProjectionAtMost } from '@/shared/plan/parameters/joint-geometry'
 import {
   boardThickness,
   bowAndTwist,
@@ -34,6 +35,7 @@ import {
 import { flux, fluxResidue, leadRestriction, solderAlloy } from '@/shared/plan/parameters/solder'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import { copperToEdge, partsToEdge, spacings } from '@/shared/plan/parameters/spacings'
+import { steadyService } from '@/shared/plan/parameters/thermal-fatigue'
 import { boardStorageMonths, leadStorageMonths, storageTemperature } from '@/shared/plan/parameters/storage'
 import { set, type SetValue } from '../facts-builder'
 import { leadFinish } from './finish-rows'
@@ -53,6 +55,8 @@ export const soundBoard = (): SetValue[] => [
   set(survivalTarget, 98),
   set(defectFreeBoards, 99),
   set(boardQuality, 'qualified'),
+  set(surfaceMountJoints, 0),
+  set(steadyService, true),
   set(failureRateEdition, 'notice-2'),
   set(laminate, 'fr-4'),
   set(boardThickness, 1.6),
@@ -69,6 +73,7 @@ export const soundBoard = (): SetValue[] => [
   set(producibilityLevel, 'B'),
   set(drillSeries, 'metric-0.05'),
   set(leadProjection, 1.2),
+  set(leadProjectionAtMost, 1.5),
   set(conductors, [
     {
       net: 'SUPPLY',

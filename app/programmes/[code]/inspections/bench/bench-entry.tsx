@@ -7,7 +7,7 @@ import { Disclosure } from '@/app/ui/disclosure'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { magnificationFor } from '@/shared/materials/inspection-magnification'
 import { magnificationMost } from '@/shared/plan/limits/assessment-inspection'
-import { trainingValidMost } from '@/shared/plan/limits/control-people'
+import { trainingNoticeLeast, trainingValidMost } from '@/shared/plan/limits/control-people'
 import { componentPlaces } from '@/shared/plan/parameters/assessment-inspection'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { DEFECT_KINDS } from '@/shared/records/inspection'
@@ -103,11 +103,10 @@ function powerAsked(view: ProgrammeView): string | undefined {
 /** Whether the inspector is in date today, in the words of the rule that will ask it. */
 function qualified(view: ProgrammeView, worker: string, on: string): string {
   const training = (view.state.facts.records.byKind.get('training') ?? []) as readonly RecordOf<'training'>[]
-  const { verdict, found } = judgePeople(
-    [{ worker, skill: 'inspection', on }],
-    training,
-    rulingFor(view, trainingValidMost),
-  )
+  const { verdict, found } = judgePeople([{ worker, skill: 'inspection', on }], training, {
+    validMost: rulingFor(view, trainingValidMost),
+    notice: rulingFor(view, trainingNoticeLeast),
+  })
   return verdict === 'meets' ? `${worker} is in date for visual inspection.` : found
 }
 

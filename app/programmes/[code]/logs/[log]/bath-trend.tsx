@@ -4,7 +4,6 @@ import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import { Day } from '@/app/ui/date'
-import { TREND_CONFIDENCE } from '@/shared/baths/metal-trend'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import type { Log } from '@/shared/records/log'
 import { bathOutlook, type ConstituentOutlook } from '@/shared/baths/bath-outlook'
@@ -31,16 +30,16 @@ export function BathTrend({ code, log, facts, metal }: BathTrendProps) {
         The alloy family decides the limits; the edition chosen must be for that family.
       </Empty>
     )
-  const { constituents, edition, bathKg } = outlook
+  const { constituents, edition, bathKg, confidence } = outlook
   const drawn = constituents.find((one) => keyOf(one) === metal) ?? constituents[0]
   if (!drawn) return null
   return (
     <Section
       id="chart"
       heading="Trend"
-      lead={`Limits by ${edition}. A trend is fitted from ${FEWEST_FOR_TREND} analyses on, since the last exchange; the earlier date is the one before which, with ${TREND_CONFIDENCE * 100} % confidence, a further analysis stays inside.`}
+      lead={`Limits by ${edition}. A trend is fitted from ${FEWEST_FOR_TREND} analyses on, since the last exchange; the earlier date is the one before which, with ${formatNumber(confidence * 100, 3)} % confidence, a further analysis stays inside.`}
     >
-      <ConstituentPlot log={log} name={drawn.question.label} outlook={drawn} />
+      <ConstituentPlot log={log} name={drawn.question.label} outlook={drawn} confidence={confidence} />
       <RuledTable
         caption="Constituents, the soonest to its limit first"
         rows={constituents}

@@ -1,7 +1,6 @@
 import type { Numbers } from '@/app/drawing/numbers-table'
 import { TrendPlot } from '@/app/drawing/trend-plot'
 import { Day } from '@/app/ui/date'
-import { TREND_CONFIDENCE } from '@/shared/baths/metal-trend'
 import { instantOf, MS_PER_DAY } from '@/shared/quantity/calendar'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Log } from '@/shared/records/log'
@@ -17,12 +16,15 @@ interface ConstituentPlotProps {
   log: Log
   name: string
   outlook: ConstituentOutlook
+  /** Of the trend's bounds, one-sided, between 0 and 1. */
+  confidence: number
 }
 
 /** One constituent over time, its line and prediction up to the limit. */
-export function ConstituentPlot({ log, name, outlook: { question, limitPct, trend } }: ConstituentPlotProps) {
+export function ConstituentPlot({ log, name, outlook, confidence }: ConstituentPlotProps) {
+  const { question, limitPct, trend } = outlook
   const { instants, values } = question.series
-  const line = trend ? lineOf(trend) : []
+  const line = trend ? lineOf(trend, confidence) : []
   const last = line[line.length - 1]?.at ?? 0
   const uprights = [
     ...(trend?.mayCrossOn
@@ -39,7 +41,7 @@ export function ConstituentPlot({ log, name, outlook: { question, limitPct, tren
       { label: 'Upper' },
     ],
     rows: instants.map((at, index) => {
-      const on = line.length > 0 && trend && at >= trend.from ? predicted(trend, at) : undefined
+      const on = line.length > 0 && trend && at >= trend.from ? predicted(trend, at, confidence) : undefined
       return [
         <Day key={at} at={new Date(at)} />,
         formatQuantity(values[index]!, '%'),
@@ -65,16 +67,21 @@ export function ConstituentPlot({ log, name, outlook: { question, limitPct, tren
 }
 
 /** From the first analysis of the trend to a little past the later crossing, or as far again where there is none. */
-function lineOf(trend: LogTrend): { at: number; value: number; lower: number; upper: number }[] {
+function lineOf(
+  trend: LogTrend,
+  confidence: number,
+): { at: number; value: number; lower: number; upper: number }[] {
   const { fit, from, daysByLine, daysByPrediction } = trend
   const spanDays = fit.lastX - fit.firstX
   const aheadDays = Math.min(FURTHEST_DAYS, (daysByLine ?? daysByPrediction ?? spanDays) * 1.1)
   const step = (spanDays + aheadDays) / PLACES
-  return Array.from({ length: PLACES + 1 }, (_, index) => predicted(trend, from + index * step * MS_PER_DAY))
+  return Array.from({ length: PLACES + 1 }, (_, index) =>
+    predicted(trend, from + index * step * MS_PER_DAY, confidence),
+  )
 }
 
 /** The bounds are each one-sided at the confidence of the trend. */
-function predicted({ fit, from }: LogTrend, at: number) {
-  const { value, predictionInterval } = predictAt(fit, (at - from) / MS_PER_DAY, 2 * TREND_CONFIDENCE - 1)
+function predicted({ fit, from }: LogTrend, at: number, confidence: number) {
+  const { value, predictionInterval } = predictAt(fit, (at - from) / MS_PER_DAY, 2 * confidence - 1)
   return { at, value, ...predictionInterval }
 }
