@@ -30,6 +30,10 @@ export interface NoPlatingWindow {
 export const hasWindow = (window: PlatingWindow | NoPlatingWindow): window is PlatingWindow =>
   'leastUm' in window
 
+/** Whether the specification gives a least thickness of any coating. */
+export const asksThickness = ({ boardFinishLeastUm = 0, boardNickelUm = 0, leadFinishes = [] }: PlatingSpecification): boolean =>
+  boardFinishLeastUm > 0 || boardNickelUm > 0 || leadFinishes.some(({ coatingUm }) => coatingUm > 0)
+
 /** The window for a group of readings, or why the specification has none. */
 export function platingWindow(
   { lot, deposit, place }: Pick<PlatingReadings, 'lot' | 'deposit' | 'place'>,

@@ -11,6 +11,7 @@ import {
   type Verdict,
   type WorkingLine,
 } from '@/shared/rules/finding'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import type { LotSampleFound } from './lot-sample'
 import { seriesOf, type SampledLot } from './lot-sampling'
 import { spokenByWorst, worstPart } from '@/shared/rules/worst-part'
@@ -43,7 +44,8 @@ export function judgeSampledLots(question: Question, inputs: SamplingInputs): Ju
     .filter(({ lot, tests }) => isAsked(lot) || tests.standing.length + tests.setAside.length > 0)
     .map((sampled) => judgeLot(sampled, question, inputs))
   const absent = absentParts(question, inputs)
-  if (judged.length + absent.length === 0) return notApplicable(question)
+  if (judged.length + absent.length === 0)
+    return notApplicable(`No part is to be tested by ${methodName(method.key)}, and none was.`)
 
   const parts = [...judged.map(({ part }) => part), ...absent]
   const counted = [...judged.filter(({ counts }) => counts).map(({ part }) => part), ...absent]
@@ -100,7 +102,7 @@ function judgeSample(
   }
   const proof = proofOfLot(lot.quantity, sample, inputs)
   const shown = proofInWords(proof)
-  const margins = marginsOf(plan, sample, question)
+  const margins = marginsOf(plan, sample, question, inputs)
   const ended = inspection.severity === 'discontinued'
   const verdicts: Verdict[] = margins.map(verdictOn)
   if (outcome.decided === 'accepted in the gap') verdicts.push('marginal')
@@ -180,17 +182,6 @@ function absentParts({ method }: Question, { needed, lots }: SamplingInputs): Pa
       found: `no lot of this ${kind} is recorded, so nothing was tested by ${methodName(method.key)}.`,
       remedy: { says: 'Record the lot when it is received, then test it.' },
     }))
-}
-
-function notApplicable({ method, limitSays, sources, cautions }: Question): Judged {
-  return {
-    verdict: 'meets',
-    found: `No part is to be tested by ${methodName(method.key)}, and none was.`,
-    limit: limitSays,
-    working: [],
-    sources,
-    cautions,
-  }
 }
 
 /** Everything that came was sent back: nothing bad is in use, and nothing good is there yet. */

@@ -5,10 +5,16 @@ import type { SampledLot } from './lot-sampling'
 import type { SampledMethod } from './sampled-method'
 import type { Question } from './sampled-question'
 import { acceptanceNumber, rejectionNumber } from './sampling-plan'
+import type { SamplingInputs } from './sampling-reads'
 import type { SpecimenTally } from './specimen-tally'
 
 /** Bad pieces against the acceptance number, and the worst reading of the good ones against its limit. */
-export function marginsOf(plan: SampledLot['plan'], sample: LotSampleFound, question: Question): Margin[] {
+export function marginsOf(
+  plan: SampledLot['plan'],
+  sample: LotSampleFound,
+  question: Question,
+  { variablesGuard }: Pick<SamplingInputs, 'variablesGuard'>,
+): Margin[] {
   const margins: Margin[] = []
   if (plan.kind === 'variables') {
     if (sample.variables) {
@@ -17,7 +23,7 @@ export function marginsOf(plan: SampledLot['plan'], sample: LotSampleFound, ques
         limit: plan.acceptabilityConstant,
         unit: '1',
         direction: 'at least',
-        guardBand: 0.1 * plan.acceptabilityConstant,
+        guardBand: (variablesGuard.value / 100) * plan.acceptabilityConstant,
       })
     }
     return margins

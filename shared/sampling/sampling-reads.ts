@@ -4,6 +4,7 @@ import {
   zeroAcceptanceConfidenceLeast,
   zeroAcceptanceQualityMost,
 } from '@/shared/plan/limits/evaluation-sampling'
+import { variablesGuard } from '@/shared/plan/limits/evaluation-guards'
 import { testTemperatureToleranceMost } from '@/shared/plan/limits/evaluation-solderability'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import {
@@ -42,6 +43,7 @@ export const samplingReads = {
   confidence: sampleConfidenceLeast,
   zeroQuality: zeroAcceptanceQualityMost,
   zeroConfidence: zeroAcceptanceConfidenceLeast,
+  variablesGuard,
 } as const
 
 export type StandingInputs = Inputs<typeof standingReads>

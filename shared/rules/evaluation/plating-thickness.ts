@@ -14,12 +14,14 @@ import {
   type PlatingPlace,
 } from '@/shared/methods/plating-thickness'
 import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { recordsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { judgePlatingGroup } from '@/shared/plating/judge-plating-group'
 import { platingOf, type PlatingOfLot, type PlatingReadings } from '@/shared/plating/plating-readings'
 import { unfitGauges } from '@/shared/instruments/gauge-study'
 import { platingReads, specificationFrom } from '@/shared/plating/plating-reads'
+import { asksThickness, type PlatingSpecification } from '@/shared/plating/plating-window'
 import { demandsFrom, fractionOf, standingReads } from '@/shared/sampling/sampling-reads'
 import { spokenByWorst, worstPart } from '@/shared/rules/worst-part'
 
@@ -33,7 +35,7 @@ export const platingThickness = rule({
   title: 'Plating thickness shown',
   why: 'A mean above the minimum lets half the lot lie below it. A tolerance bound says what share of all places reaches the minimum, and how sure a few readings make us.',
   stage: 'evaluation',
-  version: 1,
+  version: 2,
   reads: {
     ...standingReads,
     ...platingReads,
@@ -54,9 +56,9 @@ export const platingThickness = rule({
       .filter(isUsable)
       .map((lot) => platingOf(lot, demands))
       .filter((one) => one.groups.length + one.tests.setAside.length > 0 || asked.has(kindAndPart(one.lot)))
-    if (lots.length === 0) return nothingMeasured(asked.size > 0, limit)
-
     const specification = specificationFrom(inputs)
+    if (lots.length === 0) return nothingMeasured(asked.size > 0, specification, limit)
+
     const hasPlatedHoles = inputs.holes?.some(({ plated }) => plated) ?? false
     const unfit = unfitGauges(inputs.studies, {
       mostSharePct: inputs.gaugeShare.value,
@@ -92,20 +94,13 @@ export const platingThickness = rule({
   },
 })
 
-const nothingMeasured = (asked: boolean, limit: string): Judged =>
-  asked
-    ? undetermined(
-        'Thickness readings are planned, and no lot has any yet.',
-        ['plating-thickness readings of a lot'],
-        limit,
-      )
-    : {
-        verdict: 'meets',
-        found: 'No plating thickness is to be measured, and none was.',
-        limit,
-        working: [],
-        sources: [SOURCE],
-      }
+function nothingMeasured(asked: boolean, specification: PlatingSpecification, limit: string): Judged {
+  const missing = ['plating-thickness readings of a lot']
+  if (asked) return undetermined('Thickness readings are planned, and no lot has any yet.', missing, limit)
+  return asksThickness(specification)
+    ? undetermined('A plating thickness is specified, and no lot has been measured.', missing, limit)
+    : notApplicable('No plating thickness is specified or planned to be measured, and none was.')
+}
 
 /** A result read with a gauge that a study shows to be unfit is close at best, and says so. */
 function flagged(
