@@ -1,5 +1,4 @@
 import { commonPractice } from '@/shared/sources/provenance'
-import { platingConfidenceLeast, platingCoverageLeast } from '@/shared/plan/limits/evaluation-plating'
 import type { Lot } from '@/shared/records/lot'
 import { lotName, aboutLot } from '@/shared/records/lot-identity'
 import { methodName } from '@/shared/methods/test-methods'
@@ -8,10 +7,15 @@ import { rule, type Inputs } from '@/shared/rules/rule'
 import { judgePlatingGroup } from '@/shared/plating/judge-plating-group'
 import { platingThickness } from '@/shared/methods/plating-thickness'
 import { platingOf } from '@/shared/plating/plating-readings'
-import { platingReads, specificationFrom } from '@/shared/plating/plating-reads'
+import {
+  platingDemandReads,
+  platingDemandsFrom,
+  platingReads,
+  specificationFrom,
+} from '@/shared/plating/plating-reads'
 import { askedOf, sampledLimits } from '@/shared/sampling/asked-methods'
 import { resultsOfLots } from '@/shared/sampling/results-of-lots'
-import { demandsFrom, fractionOf, samplingReads } from '@/shared/sampling/sampling-reads'
+import { demandsFrom, samplingReads } from '@/shared/sampling/sampling-reads'
 import { spokenByWorst } from '@/shared/rules/worst-part'
 import { count } from '@/shared/rules/measure'
 
@@ -25,8 +29,7 @@ const reads = {
   ...samplingReads,
   ...platingReads,
   ...sampledLimits,
-  platingCoverage: platingCoverageLeast,
-  platingConfidence: platingConfidenceLeast,
+  ...platingDemandReads,
 } as const
 
 export const lotsDispositioned = rule({
@@ -77,15 +80,12 @@ function resultsFrom(inputs: Inputs<typeof reads>): (lot: Lot) => Results {
   const demands = demandsFrom(inputs)
   const specification = specificationFrom(inputs)
   const isAsked = askedOf(inputs.needed)
-  const content = {
-    coverage: fractionOf(inputs.platingCoverage),
-    confidence: fractionOf(inputs.platingConfidence),
-  }
+  const platingDemands = platingDemandsFrom(inputs)
   return (lot) => {
     const { failed, open, passed } = testsOf(lot)
     const judged = platingOf(lot, demands).groups.map((group) => ({
       deposit: group.deposit,
-      verdict: judgePlatingGroup(group, specification, content).part.verdict,
+      verdict: judgePlatingGroup(group, specification, platingDemands).part.verdict,
     }))
     const depositsOf = (verdict: string) =>
       judged.flatMap((one) => (one.verdict === verdict ? [one.deposit] : []))

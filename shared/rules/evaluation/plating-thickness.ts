@@ -1,7 +1,6 @@
 import { sourceOf } from '@/shared/rules/ruling-source'
-import { published } from '@/shared/sources/provenance'
+import { fromMemory, published } from '@/shared/sources/provenance'
 import { distinctCategoriesLeast, gaugeShareMost } from '@/shared/plan/limits/evaluation-instruments'
-import { platingConfidenceLeast, platingCoverageLeast } from '@/shared/plan/limits/evaluation-plating'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { byId } from '@/shared/instruments/calibration-status'
@@ -20,14 +19,21 @@ import { optional, rule } from '@/shared/rules/rule'
 import { judgePlatingGroup } from '@/shared/plating/judge-plating-group'
 import { platingOf, type PlatingOfLot, type PlatingReadings } from '@/shared/plating/plating-readings'
 import { unfitGauges } from '@/shared/instruments/gauge-study'
-import { platingReads, specificationFrom } from '@/shared/plating/plating-reads'
+import {
+  platingDemandReads,
+  platingDemandsFrom,
+  platingReads,
+  specificationFrom,
+} from '@/shared/plating/plating-reads'
 import { asksThickness, type PlatingSpecification } from '@/shared/plating/plating-window'
-import { demandsFrom, fractionOf, standingReads } from '@/shared/sampling/sampling-reads'
+import { demandsFrom, standingReads } from '@/shared/sampling/sampling-reads'
 import { spokenByWorst, worstPart } from '@/shared/rules/worst-part'
 
-const SOURCE = published('NIST/SEMATECH e-Handbook 7.2.6.3, one-sided tolerance bound by the noncentral t')
-const VOID_SOURCE = published(
-  'MIL-PRF-31032/1B 3.6.4.1: copper under 80 % of the specified thickness counts as a void',
+const SOURCE = published(
+  'NIST/SEMATECH e-Handbook 7.2.6.3, tolerance bounds: one-sided by the noncentral t, two-sided for a window with two limits',
+)
+const GROUPS_SOURCE = fromMemory(
+  'Mee and Owen, J. Am. Stat. Assoc. 78 (1983) 901: tolerance factors where readings come in groups',
 )
 
 export const platingThickness = rule({
@@ -44,12 +50,11 @@ export const platingThickness = rule({
     studies: recordsOf('gauge-reading', 'gauge-study readings'),
     gaugeShare: gaugeShareMost,
     gaugeCategories: distinctCategoriesLeast,
-    coverage: platingCoverageLeast,
-    confidence: platingConfidenceLeast,
+    ...platingDemandReads,
   },
   judge(inputs): Judged {
-    const content = { coverage: fractionOf(inputs.coverage), confidence: fractionOf(inputs.confidence) }
-    const limit = `at least ${inputs.coverage.value} % of the places inside the specified thickness with ${inputs.confidence.value} % confidence`
+    const platingDemands = platingDemandsFrom(inputs)
+    const limit = `at least ${inputs.coverage.value} % of the places inside the specified thickness with ${inputs.platingConfidence.value} % confidence`
     const asked = new Set(inputs.needed.filter((row) => row.method === method.key).map(kindAndPart))
     const demands = demandsFrom(inputs)
     const lots = inputs.lots
@@ -66,7 +71,7 @@ export const platingThickness = rule({
     })
     const groups = lots.flatMap((one) =>
       one.groups.map((group) => {
-        const judged = judgePlatingGroup(group, specification, content)
+        const judged = judgePlatingGroup(group, specification, platingDemands)
         return { ...judged, part: flagged(judged.part, group, inputs.instruments, unfit) }
       }),
     )
@@ -80,9 +85,9 @@ export const platingThickness = rule({
       ...spoken,
       limit,
       working: groups.find(({ part }) => part === speaker)?.working ?? [],
-      sources: [SOURCE, VOID_SOURCE, sourceOf(inputs.coverage), sourceOf(inputs.holeCopper)],
+      sources: [SOURCE, GROUPS_SOURCE, sourceOf(inputs.voidShare), sourceOf(inputs.coverage), sourceOf(inputs.holeCopper)],
       notes: [
-        'The bound takes the readings as normal and independent. Several readings on one specimen are alike: spread them over specimens.',
+        'The bound takes specimens as normal and independent; several readings on one specimen are alike and are counted as such. It speaks for this lot only.',
         ...lots.flatMap(({ lot, tests }) =>
           tests.setAside.map(
             ({ test, because }) => `Lot ${lot.code}, test of ${test.testedOn}, set aside: ${because}.`,
