@@ -18,7 +18,7 @@ import { spokenByWorst, worstPart } from '@/shared/rules/worst-part'
 import { marginsOf } from './sample-margins'
 import { proofInWords, sampleInWords, proofMeasured, proofOfLot, sampleMeasured } from './sample-in-words'
 import type { Question } from './sampled-question'
-import { pieces, planInWords } from './sampling-plan'
+import { firstAccepts, pieces, planInWords } from './sampling-plan'
 import { contextFrom, type SamplingInputs } from './sampling-reads'
 
 /** A lot's part of the finding, with what the overall finding needs of it. */
@@ -109,7 +109,10 @@ function judgeSample(
   if (outcome.decided === 'rejected' || ended) verdicts.push('fails')
   const verdict = worstVerdict(verdicts)
   const outcomeSays = {
-    accepted: 'accepted',
+    accepted:
+      plan.kind === 'double' && firstAccepts(plan, sample.badInFirst)
+        ? `accepted on its first sample (${sample.badInFirst} bad of ${plan.firstSize})`
+        : 'accepted',
     'accepted in the gap': 'accepted between the two numbers, which returns the series to normal inspection',
     rejected: 'rejected by the plan',
   }[outcome.decided]

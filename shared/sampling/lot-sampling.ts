@@ -14,12 +14,13 @@ import { memory } from '@/shared/memo'
 import type { SampledMethod } from './sampled-method'
 import {
   acceptanceNumber,
+  firstAccepts,
   planForLot,
   tabledPlan,
   type SamplingPlan,
   type SamplingSettings,
 } from './sampling-plan'
-import type { SortedTests, TestDemands } from './test-status'
+import { demandInputs, type SortedTests, type TestDemands } from './test-status'
 
 export type SupplierAction = RecordOf<'supplier-action'>
 
@@ -63,8 +64,8 @@ export function seriesOf(
   const { scheme, level, limit: aql, reducedWanted, zeroAcceptance } = settings
   const inputs = [
     ...[method, limit, scheme, level, aql, reducedWanted, zeroAcceptance.fraction, zeroAcceptance.confidence],
-    ...[demands.specified, demands.temperatureToleranceK, switching, supplierActions],
-    ...[demands.instruments.instruments, demands.instruments.calibrations],
+    ...[switching, supplierActions],
+    ...demandInputs(demands),
   ]
   return knownSeries(lots, inputs, () =>
     [...deliveries(lots).values()].map((series) => goThrough(series, method, limit, context)),
@@ -156,13 +157,14 @@ function planUnder(
 }
 
 function eventOf(
-  { outcome, bad }: LotSampleFound,
+  { outcome, bad, badInFirst }: LotSampleFound,
   plan: SamplingPlan,
   { settings }: SamplingContext,
 ): InspectedLot {
   if (outcome.decided === undefined) throw new RangeError('A sample that has not decided is no event.')
   const base = { kind: 'lot', outcome: outcome.decided, mayReduce: settings.reducedWanted } as const
   if (plan.kind === 'variables') return base
+  if (plan.kind === 'double') return { ...base, acceptedOnFirst: firstAccepts(plan, badInFirst) }
   const counted = { ...base, acceptanceNumber: acceptanceNumber(plan) }
   return plan.kind === 'single'
     ? { ...counted, passesOneStepTighter: passesOneStepTighter(plan, settings, bad) }

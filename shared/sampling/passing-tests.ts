@@ -44,6 +44,7 @@ export function solderabilityResults(lot: Lot, inputs: PassingInputs): Solderabi
   const demands = {
     specified: inputs.conditions ?? [],
     temperatureToleranceK: inputs.temperatureTolerance.value,
+    wettingTime: inputs.wettingTime,
     instruments: inputs,
   }
   return lot.tests

@@ -4,7 +4,7 @@ import { memory } from '@/shared/memo'
 import type { SampledLot } from './lot-sampling'
 import type { SampledMethod } from './sampled-method'
 import type { Question } from './sampled-question'
-import { acceptanceNumber, rejectionNumber } from './sampling-plan'
+import { acceptanceNumber, firstAccepts, rejectionNumber, type CountingPlan } from './sampling-plan'
 import type { SamplingInputs } from './sampling-reads'
 import type { SpecimenTally } from './specimen-tally'
 
@@ -28,10 +28,9 @@ export function marginsOf(
     }
     return margins
   }
-  const inGap = sample.outcome.decided === 'accepted in the gap'
-  const accept = inGap ? rejectionNumber(plan) - 1 : acceptanceNumber(plan)
+  const { bad, accept } = countOf(plan, sample)
   const counted: Margin = {
-    found: sample.bad,
+    found: bad,
     limit: accept,
     unit: 'pieces',
     direction: 'at most',
@@ -50,7 +49,15 @@ export function marginsOf(
     })
   }
   // The count leads where anything is bad: it decides.
-  return sample.bad > 0 ? [counted, ...margins] : [...margins, counted]
+  return bad > 0 ? [counted, ...margins] : [...margins, counted]
+}
+
+/** The count that decides: of the first sample of a double plan where that accepts, else of all. */
+function countOf(plan: CountingPlan, { bad, badInFirst, outcome }: LotSampleFound) {
+  if (plan.kind === 'double' && firstAccepts(plan, badInFirst))
+    return { bad: badInFirst!, accept: plan.firstAccept }
+  const inGap = outcome.decided === 'accepted in the gap'
+  return { bad, accept: inGap ? rejectionNumber(plan) - 1 : acceptanceNumber(plan) }
 }
 
 const rememberedWorst = memory<SpecimenTally, number | undefined>(1)

@@ -5,7 +5,12 @@ import {
   zeroAcceptanceQualityMost,
 } from '@/shared/plan/limits/evaluation-sampling'
 import { variablesGuard } from '@/shared/plan/limits/evaluation-guards'
-import { testTemperatureToleranceMost } from '@/shared/plan/limits/evaluation-solderability'
+import {
+  floatTemperatureLeast,
+  floatTimeLeast,
+  testTemperatureToleranceMost,
+  wettingTimeMost,
+} from '@/shared/plan/limits/evaluation-solderability'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import {
   acceptableQualityLevel,
@@ -28,6 +33,9 @@ export const standingReads = {
   calibrations: recordsOf('calibration', 'calibrations'),
   conditions: testConditions,
   temperatureTolerance: testTemperatureToleranceMost,
+  wettingTime: wettingTimeMost,
+  floatTemperature: floatTemperatureLeast,
+  floatTime: floatTimeLeast,
 } as const
 
 /** What decides how lots are sampled, beside that. */
@@ -58,6 +66,8 @@ const EDITIONS = {
 export const demandsFrom = (inputs: StandingInputs): TestDemands => ({
   specified: inputs.conditions,
   temperatureToleranceK: inputs.temperatureTolerance.value,
+  wettingTime: inputs.wettingTime,
+  float: { leastC: inputs.floatTemperature.value, leastS: inputs.floatTime.value },
   instruments: { instruments: inputs.instruments, calibrations: inputs.calibrations },
 })
 

@@ -14,7 +14,7 @@ export const dipAndLookCoverage = rule({
   title: 'Coverage by dip and look',
   why: 'A lead that takes no even coating in clean solder leaves a joint that looks filled and is not held. The look tells non-wetting from dewetting, whose causes differ.',
   stage: 'evaluation',
-  version: 3,
+  version: 4,
   reads: { ...samplingReads, least: coverageLeast, guard: coverageGuard },
   judge(inputs) {
     const { least, guard } = inputs

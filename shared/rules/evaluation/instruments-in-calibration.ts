@@ -27,7 +27,7 @@ export const instrumentsInCalibration = rule({
   title: 'Instruments in calibration at every test',
   why: 'A reading is worth what its instrument is. One that was out of date, out of use or later found outside its limits leaves every lot it judged unjudged.',
   stage: 'evaluation',
-  version: 1,
+  version: 2,
   reads: {
     lots,
     instruments,
@@ -107,7 +107,7 @@ function partOf({ lot, test }: TestOfLot, file: InstrumentFile): Part {
   if (!isUsable(lot)) {
     return {
       ...common,
-      verdict: 'meets',
+      verdict: 'not applicable',
       found: `${standing.says}; the lot was rejected and rests on no result.`,
     }
   }

@@ -13,7 +13,7 @@ export const platedHoleRise = rule({
   title: 'Rise of solder in plated holes',
   why: 'Capillarity could lift solder through many board thicknesses. A hole that does not fill on the test bath has a wall that does not wet, or that gives off gas.',
   stage: 'evaluation',
-  version: 2,
+  version: 3,
   reads: { ...samplingReads, least: holeRiseLeast },
   judge(inputs) {
     const { least } = inputs

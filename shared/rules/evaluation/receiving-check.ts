@@ -12,7 +12,7 @@ export const receivingCheck = rule({
   title: 'Deliveries as ordered',
   why: 'A test result belongs to the part that was ordered. The wrong revision, finish or date code makes every later result a result about something else.',
   stage: 'evaluation',
-  version: 2,
+  version: 3,
   reads: samplingReads,
   judge: (inputs) =>
     judgeSampledLots(

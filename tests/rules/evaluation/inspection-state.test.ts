@@ -134,6 +134,7 @@ describe('the plan of the next lot', () => {
       demands: {
         specified: [{ method: 'rotary-dip', ...boardConditions }],
         temperatureToleranceK: 5,
+        wettingTime: { kind: 'default', value: 2 },
         instruments: { instruments: [timer], calibrations: [] },
       },
       switching: MIL_STD_105E,
