@@ -17,8 +17,10 @@ import { seriesOf, type SampledLot } from './lot-sampling'
 import { spokenByWorst, worstPart } from '@/shared/rules/worst-part'
 import { marginsOf } from './sample-margins'
 import { proofInWords, sampleInWords, proofMeasured, proofOfLot, sampleMeasured } from './sample-in-words'
+import { normalityInWords, normalityMeasured } from './look-at-normality'
 import type { Question } from './sampled-question'
 import { firstAccepts, pieces, planInWords } from './sampling-plan'
+import { tablesNote } from './sampling-sources'
 import { contextFrom, type SamplingInputs } from './sampling-reads'
 
 /** A lot's part of the finding, with what the overall finding needs of it. */
@@ -58,7 +60,7 @@ export function judgeSampledLots(question: Question, inputs: SamplingInputs): Ju
     working: behind ? workingOf(behind.sampled, question, inputs) : [],
     sources: question.sources,
     parts,
-    notes: notesOf(question, judged),
+    notes: [...notesOf(question, judged), ...tablesNote(inputs)],
     cautions: question.cautions,
   }
 }
@@ -85,7 +87,7 @@ function untested({ plan, tests }: SampledLot, { method }: Question): Judgement 
 }
 
 function judgeSample(
-  { lot, plan, inspection }: SampledLot,
+  { lot, plan, inspection, look }: SampledLot,
   sample: LotSampleFound,
   question: Question,
   inputs: SamplingInputs,
@@ -96,7 +98,8 @@ function judgeSample(
     const more = outcome.stillToTest
     return {
       verdict: 'undetermined',
-      found: `${seen}; the plan asks for ${planInWords(plan)}: ${more} more to test.`,
+      ...(look && { measured: normalityMeasured(look) }),
+      found: `${seen}; ${look?.skewed ? `${normalityInWords(look)} T` : 't'}he plan asks for ${planInWords(plan)}: ${more} more to test.`,
       remedy: { says: `Test ${more} more ${pieces(more)} of the lot.` },
     }
   }
@@ -124,8 +127,9 @@ function judgeSample(
       discontinued: ended,
       ...sampleMeasured(sample, question),
       ...proofMeasured(proof),
+      ...(look && normalityMeasured(look)),
     },
-    found: `${seen}; ${outcomeSays}. ${shown}${stop}`,
+    found: `${seen}; ${outcomeSays}. ${shown}${look ? ` ${normalityInWords(look)}` : ''}${stop}`,
     margin: margins.find((margin) => verdictOn(margin) === verdict) ?? margins[0],
     remedy: remedyOf(outcome.decided === 'rejected', ended),
   }

@@ -1,5 +1,6 @@
 import type { Ruling } from '@/shared/plan/requirement'
 import {
+  normalityLeast,
   sampleConfidenceLeast,
   zeroAcceptanceConfidenceLeast,
   zeroAcceptanceQualityMost,
@@ -52,6 +53,7 @@ export const samplingReads = {
   zeroQuality: zeroAcceptanceQualityMost,
   zeroConfidence: zeroAcceptanceConfidenceLeast,
   variablesGuard,
+  normality: normalityLeast,
 } as const
 
 export type StandingInputs = Inputs<typeof standingReads>
@@ -85,6 +87,7 @@ export const contextFrom = (inputs: SamplingInputs): SamplingContext => ({
   demands: demandsFrom(inputs),
   switching: EDITIONS[inputs.edition ?? 'MIL-STD-105E'],
   supplierActions: inputs.supplierActions,
+  normalityLeast: fractionOf(inputs.normality),
 })
 
 /** A limit in percent as a fraction strictly between 0 and 1, which the distributions ask for. */

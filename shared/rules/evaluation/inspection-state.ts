@@ -8,6 +8,7 @@ import { askedOf, isSampled, sampledLimits, sampledMethods } from '@/shared/samp
 import { seriesOf, type Series } from '@/shared/sampling/lot-sampling'
 import type { SampledMethod } from '@/shared/sampling/sampled-method'
 import { planForLot, planInWords, planMeasured } from '@/shared/sampling/sampling-plan'
+import { tablesNote } from '@/shared/sampling/sampling-sources'
 import { contextFrom, samplingReads } from '@/shared/sampling/sampling-reads'
 import { spokenByWorst } from '@/shared/rules/worst-part'
 import { count } from '@/shared/rules/measure'
@@ -26,7 +27,11 @@ const VERDICTS: Record<InspectionStanding['severity'], Verdict> = {
 
 const nothingSampled = (needed: readonly { readonly method: string }[]): Judged =>
   needed.some(({ method }) => isSampled(method))
-    ? undetermined('No lot is recorded of a part that is to be sampled.', ['a lot, and its sample'], LIMIT_SAYS)
+    ? undetermined(
+        'No lot is recorded of a part that is to be sampled.',
+        ['a lot, and its sample'],
+        LIMIT_SAYS,
+      )
     : notApplicable('No part is to be tested by a sample, and none was.')
 
 export const inspectionState = rule({
@@ -51,6 +56,7 @@ export const inspectionState = rule({
       sources: [SOURCE],
       notes: [
         `Switching by ${context.switching.edition}. A lot counts once its sample has decided; a lot offered again after rejection is to be entered as a new lot only when it was made anew.`,
+        ...tablesNote(inputs),
         'The limit numbers that reduced inspection also asks for (MIL-STD-105E table VIII) are not held here: quality confirms them when it allows reduced inspection.',
       ],
     }

@@ -19,6 +19,7 @@ import {
   type SamplingSettings,
   planMeasured,
 } from '@/shared/sampling/sampling-plan'
+import { tablesNote } from '@/shared/sampling/sampling-sources'
 import { contextFrom, samplingReads } from '@/shared/sampling/sampling-reads'
 import { worstPart, spokenByWorst } from '@/shared/rules/worst-part'
 import { sameValue } from '@/shared/plan/same-value'
@@ -32,7 +33,7 @@ export const samplingPlanRisk = rule({
   title: 'What the sampling plan lets pass',
   why: 'An acceptable quality level says what is nearly always accepted. What protects the boards is the other end of the curve: how bad a lot may be and still pass.',
   stage: 'evaluation',
-  version: 1,
+  version: 2,
   reads: { ...samplingReads, ...sampledLimits, most: limitingQualityMost, guard: samplingRiskGuard },
   judge(inputs): Judged {
     const { most } = inputs
@@ -73,6 +74,7 @@ export const samplingPlanRisk = rule({
         },
       ],
       sources: [SOURCE, sourceOf(most)],
+      notes: tablesNote(inputs),
     }
   },
 })
@@ -118,11 +120,7 @@ const marginOf = (plan: SamplingPlan, { mostPct, guardShare }: Omit<Asked, 'sett
 })
 
 /** The least inspection level at which the same scheme would meet. */
-function betterLevel(
-  lot: Lot,
-  plan: SamplingPlan,
-  asked: Asked & { readonly measured: boolean },
-) {
+function betterLevel(lot: Lot, plan: SamplingPlan, asked: Asked & { readonly measured: boolean }) {
   if (plan.kind === 'zero-acceptance') {
     return { says: 'Ask the zero-acceptance plan for a smaller share of bad pieces or more confidence.' }
   }
