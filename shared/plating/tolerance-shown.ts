@@ -124,7 +124,11 @@ export const scaled = (
 
 /** The factor costs a fifth of a millisecond and is asked for again and again. */
 const factors = new Map<string, number>()
-function rememberedFactor(basis: ToleranceBasis, { ofTwo }: ToleranceLimit, content: ToleranceContent): number {
+function rememberedFactor(
+  basis: ToleranceBasis,
+  { ofTwo }: ToleranceLimit,
+  content: ToleranceContent,
+): number {
   const { effectiveReadings, degreesOfFreedom } = basis
   const key = `${effectiveReadings} ${degreesOfFreedom} ${ofTwo} ${content.coverage} ${content.confidence}`
   const factor =

@@ -91,7 +91,11 @@ function partOf({ method, ageing }: Row, storeC: number | undefined, wantedMonth
       : { ...common, verdict: 'not applicable', found: 'no storage time is computed for it.' }
   }
   if (equivalence.kind === 'none') {
-    return { ...common, verdict: 'not applicable', found: `no storage time is computed: ${equivalence.because}.` }
+    return {
+      ...common,
+      verdict: 'not applicable',
+      found: `no storage time is computed: ${equivalence.because}.`,
+    }
   }
   const span = spanInWords(equivalence)
   const at = formatQuantity(storeC, '°C')

@@ -131,16 +131,18 @@ const moreWanted = ({ units }: PlatingIndex, enough: number | undefined): string
     ? `No number of ${units.of} shows an index so near the least.`
     : `With the same mean and spread ${enough} ${units.of} would show it: ${enough - units.count} more.`
 
-function workingOf({ leastUm }: PlatingIndex, { spread, index, bound }: Index, confidence: number): WorkingLine[] {
+function workingOf(
+  { leastUm }: PlatingIndex,
+  { spread, index, bound }: Index,
+  confidence: number,
+): WorkingLine[] {
   return [
-    ...spread.components.map(
-      ({ level, meanSquare, degreesOfFreedom, weight }): WorkingLine => ({
-        label: `Spread between ${level}`,
-        formula: 'its share of the variance is the weight times the mean square',
-        numbers: `weight ${formatNumber(weight, 3)}, mean square ${formatNumber(meanSquare)} µm², ${degreesOfFreedom} degrees of freedom`,
-        result: formatQuantity(Math.sqrt(weight * meanSquare), 'µm'),
-      }),
-    ),
+    ...spread.components.map(({ level, meanSquare, degreesOfFreedom, weight }): WorkingLine => ({
+      label: `Spread between ${level}`,
+      formula: 'its share of the variance is the weight times the mean square',
+      numbers: `weight ${formatNumber(weight, 3)}, mean square ${formatNumber(meanSquare)} µm², ${degreesOfFreedom} degrees of freedom`,
+      result: formatQuantity(Math.sqrt(weight * meanSquare), 'µm'),
+    })),
     {
       label: 'Index',
       formula: '(mean − least) ÷ 3 s',
@@ -149,7 +151,8 @@ function workingOf({ leastUm }: PlatingIndex, { spread, index, bound }: Index, c
     },
     {
       label: 'Lower bound',
-      formula: 'the index for which 3 · index · √n, noncentral t with f degrees of freedom, exceeds what was seen only once in 1 ÷ (1 − confidence)',
+      formula:
+        'the index for which 3 · index · √n, noncentral t with f degrees of freedom, exceeds what was seen only once in 1 ÷ (1 − confidence)',
       numbers: `n worth ${formatNumber(spread.effectiveReadings)}, f ${formatNumber(spread.degreesOfFreedom)}, confidence ${confidence}`,
       result: formatNumber(bound),
     },

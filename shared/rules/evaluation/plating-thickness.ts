@@ -25,7 +25,7 @@ import {
   platingReads,
   specificationFrom,
 } from '@/shared/plating/plating-reads'
-import { asksThickness, type PlatingSpecification } from '@/shared/plating/plating-window'
+import { asksThickness, leadCoatToMeasure, type PlatingSpecification } from '@/shared/plating/plating-window'
 import { demandsFrom, standingReads } from '@/shared/sampling/sampling-reads'
 import { spokenByWorst, worstPart } from '@/shared/rules/worst-part'
 
@@ -57,11 +57,16 @@ export const platingThickness = rule({
     const limit = `at least ${inputs.coverage.value} % of the places inside the specified thickness with ${inputs.platingConfidence.value} % confidence`
     const asked = new Set(inputs.needed.filter((row) => row.method === method.key).map(kindAndPart))
     const demands = demandsFrom(inputs)
+    const specification = specificationFrom(inputs)
     const lots = inputs.lots
       .filter(isUsable)
       .map((lot) => platingOf(lot, demands))
-      .filter((one) => one.groups.length + one.tests.setAside.length > 0 || asked.has(kindAndPart(one.lot)))
-    const specification = specificationFrom(inputs)
+      .filter(
+        ({ lot, groups, tests }) =>
+          groups.length + tests.setAside.length > 0 ||
+          asked.has(kindAndPart(lot)) ||
+          leadCoatToMeasure(lot, specification) !== undefined,
+      )
     if (lots.length === 0) return nothingMeasured(asked.size > 0, specification, limit)
 
     const hasPlatedHoles = inputs.holes?.some(({ plated }) => plated) ?? false
@@ -78,6 +83,7 @@ export const platingThickness = rule({
     const parts = [
       ...groups.map(({ part }) => part),
       ...lots.flatMap((one) => missingPlaces(one, hasPlatedHoles)),
+      ...lots.flatMap((one) => missingLeadCoat(one, specification)),
     ]
     const spoken = spokenByWorst(parts)
     const speaker = worstPart(parts)
@@ -85,7 +91,13 @@ export const platingThickness = rule({
       ...spoken,
       limit,
       working: groups.find(({ part }) => part === speaker)?.working ?? [],
-      sources: [SOURCE, GROUPS_SOURCE, sourceOf(inputs.voidShare), sourceOf(inputs.coverage), sourceOf(inputs.holeCopper)],
+      sources: [
+        SOURCE,
+        GROUPS_SOURCE,
+        sourceOf(inputs.voidShare),
+        sourceOf(inputs.coverage),
+        sourceOf(inputs.holeCopper),
+      ],
       notes: [
         'The bound takes specimens as normal and independent; several readings on one specimen are alike and are counted as such. It speaks for this lot only.',
         ...lots.flatMap(({ lot, tests }) =>
@@ -148,6 +160,21 @@ function missingPlaces({ lot, groups, tests }: PlatingOfLot, hasPlatedHoles: boo
       found: `no thickness reading${why}.`,
       remedy: { says: 'Measure it on several specimens of the lot.' },
     }))
+}
+
+/** A thin noble coat of the leads that nobody measured, though another deposit of the lot may have been. */
+function missingLeadCoat({ lot, groups }: PlatingOfLot, specification: PlatingSpecification): Part[] {
+  const coat = leadCoatToMeasure(lot, specification)
+  if (coat === undefined || groups.length === 0 || groups.some(({ deposit }) => deposit === coat)) return []
+  return [
+    {
+      subject: `${lotName(lot)}, ${coat}`,
+      about: { ...aboutLot(lot), deposit: coat },
+      verdict: 'undetermined',
+      found: `its ${coat} was not measured.`,
+      remedy: { says: `Measure the ${coat} on leads of several specimens.` },
+    },
+  ]
 }
 
 /** Where a lot of its kind has to be measured; elsewhere any place will do. */

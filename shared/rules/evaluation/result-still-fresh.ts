@@ -24,7 +24,9 @@ export const resultStillFresh = rule({
   judge(inputs): Judged {
     const { most } = inputs
     const limit = `soldered within ${formatQuantity(most.value, 'days')} of its newest result (${namedRuling(most)})`
-    const parts = inputs.lots.filter(waits).map((lot) => partOf(lot, solderabilityResults(lot, inputs).at(-1), inputs))
+    const parts = inputs.lots
+      .filter(waits)
+      .map((lot) => partOf(lot, solderabilityResults(lot, inputs).at(-1), inputs))
     if (parts.length === 0) return notApplicable('No lot of boards or components waits in store.')
     return {
       ...spokenByWorst(parts),

@@ -64,7 +64,11 @@ export const wettingBalanceCurves = rule({
     const judged = inputs.lots
       .filter((lot) => isUsable(lot) && (isAsked(lot, method.key) || hasCurves(lot)))
       .map((lot) =>
-        judgeLot(lot, demands, agreed && { ...agreed, dropMostPct: inputs.drop.value, guardPct: inputs.guard.value }),
+        judgeLot(
+          lot,
+          demands,
+          agreed && { ...agreed, dropMostPct: inputs.drop.value, guardPct: inputs.guard.value },
+        ),
       )
     const base = {
       limit,
@@ -97,11 +101,7 @@ interface JudgedLot {
   readonly marks?: WettingCurveMarks
 }
 
-function judgeLot(
-  lot: Lot,
-  demands: TestDemands,
-  agreed: AgreedCriteria | undefined,
-): JudgedLot {
+function judgeLot(lot: Lot, demands: TestDemands, agreed: AgreedCriteria | undefined): JudgedLot {
   const common = { subject: lotName(lot), about: aboutLot(lot) }
   const { standing, setAside } = sortTests(lot, method.key, demands)
   const open = (found: string): JudgedLot => ({

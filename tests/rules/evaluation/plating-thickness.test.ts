@@ -276,6 +276,26 @@ describe('silver and palladium on leads', () => {
     expect(coated(coating, deposit, 2.2, 0.05).verdict).toBe('fails')
     expect(coated(coating, 'tin', 1, 0.05).verdict).toBe('undetermined')
   })
+  test('are open until measured, whether planned or not', () => {
+    const values = [
+      ...boardPlan,
+      unchecked(leadFinishes, [
+        { component: 'U1', base: 'copper', barrier: 'none', coating: 'silver', coatingUm: 2 },
+      ] as unknown as LeadFinish[]),
+    ]
+    const leads = (tests: LotTest[]) =>
+      findingOf(platingThickness, {
+        values,
+        instruments: [timer],
+        lots: [lot({ kind: 'component', part: 'U1', tests })],
+      })
+    expect(leads([]).verdict).toBe('undetermined')
+    const copper = thickness({ place: 'lead' }, { deposit: 'copper' })
+    expect(leads([copper]).parts?.map(({ found }) => found)).toContain('its silver was not measured.')
+    expect(leads([thickness({ mean: 3, s: 0.1, place: 'lead' }, { deposit: 'silver' })]).verdict).toBe(
+      'meets',
+    )
+  })
   test('a share of the limit is the guard, however thin the coat', () => {
     expect(coated('silver', 'silver', 0.52 + 3.4 * 0.005, 0.005).verdict).toBe('marginal')
   })
