@@ -1,13 +1,15 @@
 import { isUsable, lotName, partKey, aboutLot } from '@/shared/records/lot-identity'
 import type { Lot } from '@/shared/records/lot'
 import { PLATING_PLACES } from '@/shared/methods/plating-thickness'
+import type { Facts } from '@/shared/rules/facts'
+import { inputsOf } from '@/shared/rules/inputs-of'
 import type { Inputs } from '@/shared/rules/rule'
 import { oneSidedIndexBound } from '@/shared/statistics/capability/one-sided-bound'
 import { nestedSpread, type NestedSpread } from '@/shared/statistics/components/nested-spread'
 import { platingOf, type PlatingReadings } from './plating-readings'
-import { specificationFrom, type platingReads } from './plating-reads'
+import { platingReads, specificationFrom } from './plating-reads'
 import { platingWindow, hasWindow } from './plating-window'
-import { demandsFrom, type StandingInputs } from '@/shared/sampling/sampling-reads'
+import { demandsFrom, standingReads, type StandingInputs } from '@/shared/sampling/sampling-reads'
 import type { About } from '@/shared/rules/finding'
 import { scaled } from './tolerance-shown'
 
@@ -47,6 +49,12 @@ export function platingIndexes(
     const ofLots = series.map((one) => indexOf([one], window.leastUm, confidence))
     return series.length === 1 ? ofLots : [...ofLots, indexOf(series, window.leastUm, confidence)]
   })
+}
+
+/** The same for screens; none while something they read is not specified. */
+export function platingIndexesOf(facts: Facts, confidence: number): PlatingIndex[] {
+  const inputs = inputsOf({ ...standingReads, ...platingReads }, facts)
+  return inputs ? platingIndexes(inputs, confidence) : []
 }
 
 /** One supplier's readings of one deposit at one place of one part, over his lots. */

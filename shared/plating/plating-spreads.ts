@@ -2,12 +2,12 @@ import { isUsable } from '@/shared/records/lot-identity'
 import type { Facts } from '@/shared/rules/facts'
 import type { Interval } from '@/shared/statistics/intervals/interval'
 import type { ToleranceContent } from '@/shared/statistics/tolerance/tolerance-content'
-import { platingInputsOf } from './plating-inputs-of'
+import { inputsOf } from '@/shared/rules/inputs-of'
 import { platingOf, type PlatingReadings } from './plating-readings'
-import { specificationFrom } from './plating-reads'
+import { platingReads, specificationFrom } from './plating-reads'
 import { platingWindow, type PlatingWindow, hasWindow } from './plating-window'
 import { toleranceShown } from './tolerance-shown'
-import { demandsFrom } from '@/shared/sampling/sampling-reads'
+import { demandsFrom, standingReads } from '@/shared/sampling/sampling-reads'
 
 /** What a lot's readings of one deposit at one place show, beside what is specified. */
 export interface PlatingSpread extends PlatingReadings {
@@ -24,7 +24,7 @@ export interface PlatingSpread extends PlatingReadings {
  * Source: NIST/SEMATECH e-Handbook 7.2.6.3.
  */
 export function platingSpreads(facts: Facts, content: ToleranceContent): PlatingSpread[] {
-  const inputs = platingInputsOf(facts)
+  const inputs = inputsOf({ ...standingReads, ...platingReads }, facts)
   if (!inputs) return []
   const demands = demandsFrom(inputs)
   const specification = specificationFrom(inputs)
