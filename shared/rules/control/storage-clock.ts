@@ -36,7 +36,7 @@ export const storageClockRule = rule({
   title: 'Time from evaluation to soldering',
   why: 'What wetted well when it was tested goes on ageing. The clock runs from making and from the test, and stops when the solder flows.',
   stage: 'control',
-  version: 3,
+  version: 4,
   reads: {
     ...storageReads,
     ...passingReads,

@@ -1,4 +1,4 @@
-import { fromMemory } from '@/shared/sources/provenance'
+import { commonPractice } from '@/shared/sources/provenance'
 import type { Lot } from '@/shared/records/lot'
 import { isUsable, lotName, aboutLot } from '@/shared/records/lot-identity'
 import { methodName } from '@/shared/methods/test-methods'
@@ -54,8 +54,8 @@ export const supplierResultsReaffirmed = rule({
       limit: LIMIT_SAYS,
       working: [],
       sources: [
-        fromMemory(
-          'Reaffirming a certificate: it names lot, date code, finish, ageing and date; own practice wording',
+        commonPractice(
+          'A certificate names lot, date code, finish, ageing and date, and a test of the lot reaffirms it',
         ),
       ],
       notes: [
