@@ -8,5 +8,7 @@ export const futureDates = (
 ): string[] =>
   Object.entries(columns).flatMap(([name, column]) => {
     const day = row[name]
-    return column.kind === 'date' && !column.mayLieAhead && typeof day === 'string' && day > today ? [name] : []
+    return column.kind === 'date' && !column.mayLieAhead && typeof day === 'string' && day > today
+      ? [name]
+      : []
   })

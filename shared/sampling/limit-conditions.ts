@@ -31,7 +31,8 @@ function easierDip(
 ): string | undefined {
   const { alloy, flux, bathTemperatureC } = conditions
   const hotter =
-    typeof bathTemperatureC === 'number' && bathTemperatureC > HOLDS_AT.bathTemperatureC + temperatureToleranceK
+    typeof bathTemperatureC === 'number' &&
+    bathTemperatureC > HOLDS_AT.bathTemperatureC + temperatureToleranceK
   const otherSolder = !HOLDS_AT.alloys.some((one) => one === alloy)
   const otherFlux = flux !== HOLDS_AT.flux
   if (!hotter && !otherSolder && !otherFlux) return undefined

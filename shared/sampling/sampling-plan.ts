@@ -136,7 +136,16 @@ function zeroAcceptancePlan(
   const caught = Math.max(1, Math.ceil(fraction * lotSize - 1e-9))
   const sampleSize = zeroAcceptanceSampleFromLot(lotSize, caught, confidence)
   const everyUnit = sampleSize >= lotSize
-  return { kind: 'zero-acceptance', severity, sampleSize, accept: 0, reject: 1, everyUnit, caught, confidence }
+  return {
+    kind: 'zero-acceptance',
+    severity,
+    sampleSize,
+    accept: 0,
+    reject: 1,
+    everyUnit,
+    caught,
+    confidence,
+  }
 }
 
 /**

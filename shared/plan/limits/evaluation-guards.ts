@@ -71,6 +71,8 @@ export const voidShareLeast = limit({
   byDefault: {
     value: 80,
     authority: 'standard',
-    from: published('MIL-PRF-31032/1B 3.6.4.1: copper under 80 % of the specified thickness counts as a void'),
+    from: published(
+      'MIL-PRF-31032/1B 3.6.4.1: copper under 80 % of the specified thickness counts as a void',
+    ),
   },
 })

@@ -61,7 +61,14 @@ export function nestedSpread(lots: NestedReadings, ratioConfidence: number): Nes
 function componentsOf(lots: NestedReadings, units: readonly number[]): SpreadComponent[] {
   const specimens = lots.flat()
   const within: SpreadComponent[] = [
-    ...(lots.length > 1 ? [pooled('specimens', lots.map((lot) => lot.map(mean)))] : []),
+    ...(lots.length > 1
+      ? [
+          pooled(
+            'specimens',
+            lots.map((lot) => lot.map(mean)),
+          ),
+        ]
+      : []),
     pooled('readings', specimens),
   ].filter(({ degreesOfFreedom }) => degreesOfFreedom > 0)
   const top: SpreadComponent = {
