@@ -35,7 +35,7 @@ export interface SolderabilityResult {
 
 /**
  * The results of a lot's solderability tests, earliest first; of one day the failed last. A test under other
- * conditions than specified, or by an instrument out of calibration, is none.
+ * conditions than specified, by an instrument out of calibration, or of curves that cannot be read, is none.
  * A test passes when no specimen fails it; one with bad specimens only where
  * quality accepted the lot afterwards, with that result in view. Nobody's word
  * makes a surface wet that a balance shows unwetted.
@@ -48,7 +48,10 @@ export function solderabilityResults(lot: Lot, inputs: PassingInputs): Solderabi
     instruments: inputs,
   }
   return lot.tests
-    .filter((test) => isSolderabilityMethod(test.method) && whySetAside(test, demands) === undefined)
+    .filter(
+      (test) =>
+        isSolderabilityMethod(test.method) && whySetAside(test, demands) === undefined && isReadable(test),
+    )
     .map((test) => ({
       testedOn: test.testedOn,
       passed: isClean(test, inputs) || (test.method !== 'wetting-balance' && isAcceptedAfter(lot, test)),
@@ -65,12 +68,19 @@ export function solderabilityResults(lot: Lot, inputs: PassingInputs): Solderabi
 const isAcceptedAfter = ({ disposition }: Lot, { testedOn, readings }: LotTest): boolean =>
   readings.count > 0 && disposition !== null && disposition.verdict !== 'reject' && disposition.on >= testedOn
 
+/** Curves need the dimensions that give them meaning; every other reading speaks for itself. */
+function isReadable(test: LotTest): boolean {
+  if (test.method !== 'wetting-balance') return true
+  const curves = curvesOfTest(test)
+  return typeof curves !== 'string' && curves.length > 0
+}
+
 /** Some specimens, and not one that fails. */
 function isClean(test: LotTest, inputs: PassingInputs): boolean {
   const method = test.method as SolderabilityMethod
   if (method === 'wetting-balance') {
     const curves = curvesOfTest(test)
-    return typeof curves !== 'string' && curves.length > 0 && !curves.some(endsUnwetted)
+    return typeof curves !== 'string' && !curves.some(endsUnwetted)
   }
   const [how, limit] = heldTo(method, inputs)
   const tally = how.tally(test.readings, limit)

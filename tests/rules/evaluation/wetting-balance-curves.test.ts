@@ -159,5 +159,7 @@ describe('curves that do not count', () => {
     const finding = findingWith([wire(blind)])
     expect(finding.verdict).toBe('undetermined')
     expect(finding.found).toContain('lack wettable perimeter')
+    const facts = { values: base, instruments: [timer], lots: [wire(blind)] }
+    expect(findingOf(resultStillFresh, facts).verdict).toBe('undetermined')
   })
 })
