@@ -102,9 +102,9 @@ function measuredOf(
   const { coverage, confidence } = contentOf(view)
   return platingSpreads(view.state.facts, { coverage, confidence })
     .filter(({ lot, deposit }) => counts(lot, deposit))
-    .map(({ lot, deposit, place, thicknessesUm, mean, bounds, window }) => ({
+    .map(({ lot, deposit, place, readings, mean, bounds, window }) => ({
       kind: 'measured',
-      name: `Lot ${lot.code}, ${deposit}, ${place}: ${thicknessesUm.length} readings`,
+      name: `Lot ${lot.code}, ${deposit}, ${place}: ${readings} readings`,
       least: bounds.lower,
       nominal: mean,
       most: bounds.upper,

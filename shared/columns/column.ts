@@ -34,6 +34,8 @@ export interface FlagColumn extends ColumnBase {
 /** A calendar date, held as 'YYYY-MM-DD'. */
 export interface DateColumn extends ColumnBase {
   readonly kind: 'date'
+  /** In a record: a day to come, such as when something is due; else what is recorded has happened. */
+  readonly mayLieAhead: boolean
 }
 
 export type ColumnKindName = Column['kind']
@@ -96,9 +98,14 @@ export const flagColumn = (options: { label: string; help?: string }): Required<
   kind: 'flag',
   optional: false,
 })
-export const dateColumn = (options: { label: string; help?: string }): Required<DateColumn> => ({
+export const dateColumn = (options: {
+  label: string
+  help?: string
+  mayLieAhead?: boolean
+}): Required<DateColumn> => ({
   ...options,
   kind: 'date',
+  mayLieAhead: options.mayLieAhead ?? false,
   optional: false,
 })
 /** The same column, allowed to be left empty. */

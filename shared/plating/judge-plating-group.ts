@@ -9,10 +9,13 @@ import { platingWindow, type PlatingSpecification, type PlatingWindow, hasWindow
 import { toleranceShown, type ToleranceLimit, type ToleranceShown } from './tolerance-shown'
 import { measure, count } from '@/shared/rules/measure'
 
-/** Where no uncertainty is stated, a twentieth of the limit stands in for it. */
-const GUARD_SHARE = 0.05
-/** Copper on a hole wall thinner than this share of its least is taken as missing (MIL-PRF-31032/1B 3.6.4.1). */
-const VOID_SHARE = 0.8
+/** What is asked of readings beside the window. Shares are fractions. */
+export interface PlatingDemands extends ToleranceContent {
+  /** Where no uncertainty is stated, this share of the limit stands in for it. */
+  readonly guardShare: number
+  /** Copper on a hole wall thinner than this share of its least is taken as missing. */
+  readonly voidShare: number
+}
 
 /** What is judged: one deposit at one kind of place of a lot. */
 const groupSubject = ({ lot, deposit, place }: PlatingReadings) => ({
@@ -30,29 +33,30 @@ export interface JudgedGroup {
 export function judgePlatingGroup(
   group: PlatingReadings,
   specification: PlatingSpecification,
-  content: ToleranceContent,
+  demands: PlatingDemands,
 ): JudgedGroup {
   const window = platingWindow(group, specification)
   if (!hasWindow(window)) {
-    const verdict = window.asksNothing ? 'meets' : 'undetermined'
+    const verdict = window.asksNothing ? 'not applicable' : 'undetermined'
     return { part: { ...groupSubject(group), verdict, found: window.says }, working: [] }
   }
   const { leastUm, mostUm, document } = window
-  return knownGroups(group, [leastUm, mostUm, document, content.coverage, content.confidence], () =>
-    judgeAgainst(window, group, content),
+  const { coverage, confidence, guardShare, voidShare } = demands
+  return knownGroups(group, [leastUm, mostUm, document, coverage, confidence, guardShare, voidShare], () =>
+    judgeAgainst(window, group, demands),
   )
 }
 /** The thickness rule and the disposition of lots both ask for every group. */
 const knownGroups = memory<PlatingReadings, JudgedGroup>(2)
 
-function judgeAgainst(window: PlatingWindow, group: PlatingReadings, content: ToleranceContent): JudgedGroup {
+function judgeAgainst(window: PlatingWindow, group: PlatingReadings, demands: PlatingDemands): JudgedGroup {
   const subject = groupSubject(group)
-  const thin = voids(group, window)
+  const thin = voids(group, window, demands)
   if (thin !== undefined) return { part: { ...subject, ...thin }, working: [] }
-  const sides = sidesOf(group, window, content)
+  const sides = sidesOf(group, window, demands)
   const verdict = worstVerdict(sides.map(({ judged }) => judged.verdict))
   const worst = sides.find(({ judged }) => judged.verdict === verdict)!
-  return { part: { ...subject, ...worst.judged }, working: workingOf(worst, window, content) }
+  return { part: { ...subject, ...worst.judged }, working: workingOf(worst, window, demands) }
 }
 
 type SideJudged = Omit<Part, 'subject' | 'about'>
@@ -63,57 +67,62 @@ interface Side {
   readonly shown?: ToleranceShown
 }
 
-function sidesOf(group: PlatingReadings, window: PlatingWindow, content: ToleranceContent): Side[] {
-  const lower = judgeSide(group, { side: 'lower', value: window.leastUm }, content)
-  return window.mostUm === undefined
-    ? [lower]
-    : [lower, judgeSide(group, { side: 'upper', value: window.mostUm }, content)]
+function sidesOf(
+  group: PlatingReadings,
+  { leastUm, mostUm }: PlatingWindow,
+  demands: PlatingDemands,
+): Side[] {
+  if (mostUm === undefined) return [judgeSide(group, { side: 'lower', value: leastUm }, demands)]
+  return [
+    judgeSide(group, { side: 'lower', value: leastUm, ofTwo: true }, demands),
+    judgeSide(group, { side: 'upper', value: mostUm, ofTwo: true }, demands),
+  ]
 }
 
-function judgeSide(group: PlatingReadings, limit: ToleranceLimit, content: ToleranceContent): Side {
-  if (!group.thicknessesUm.every(Number.isFinite)) {
+function judgeSide(group: PlatingReadings, limit: ToleranceLimit, demands: PlatingDemands): Side {
+  if (!group.bySpecimen.flat().every(Number.isFinite)) {
     return { limit, judged: { verdict: 'undetermined', found: 'a reading is not a number.' } }
   }
-  const shown = toleranceShown(group.thicknessesUm, limit, content)
-  return { limit, shown, judged: judgeShown(group, shown, limit, content) }
+  const shown = toleranceShown(group.bySpecimen, limit, demands)
+  return { limit, shown, judged: judgeShown(group, shown, limit, demands) }
 }
 
 function judgeShown(
-  { uncertaintyUm, specimens }: PlatingReadings,
+  { uncertaintyUm }: PlatingReadings,
   shown: ToleranceShown,
   limit: ToleranceLimit,
-  content: ToleranceContent,
+  demands: PlatingDemands,
 ): SideJudged {
   const measured = {
     readings: count(shown.readings),
-    specimens: count(specimens),
+    specimens: count(shown.specimens),
     mean: measure(shown.mean, 'µm'),
     ...(shown.bound !== undefined && {
       standardDeviation: measure(shown.standardDeviation, 'µm'),
-      coverage: measure(content.coverage * 100, '%'),
-      confidence: measure(content.confidence * 100, '%'),
+      coverage: measure(demands.coverage * 100, '%'),
+      confidence: measure(demands.confidence * 100, '%'),
     }),
   }
   if (shown.bound === undefined) {
     return {
       measured,
       verdict: shown.outcome === 'outside' ? 'fails' : 'undetermined',
-      found: `a single reading of ${formatQuantity(shown.mean, 'µm', 3)} shows no spread.`,
-      remedy: { says: 'Measure more places, on more than one specimen.' },
+      found: `${shown.readings === 1 ? 'a single reading' : `${shown.readings} readings on a single specimen`} of ${formatQuantity(shown.mean, 'µm', 3)} on average: one specimen shows no spread between specimens.`,
+      remedy: { says: 'Measure more specimens of the lot.' },
     }
   }
   const asked = limit.side === 'lower' ? 'least' : 'most'
   const pair = formatAgainst(shown.bound, limit.value, 'µm')
-  const share = `${formatNumber(content.coverage * 100)} %`
+  const share = `${formatNumber(demands.coverage * 100)} %`
   const reach = limit.side === 'lower' ? 'have at least' : 'have at most'
-  const seen = `${shown.readings} readings on ${specimens} specimens, mean ${formatQuantity(shown.mean, 'µm', 3)}, s ${formatQuantity(shown.standardDeviation, 'µm', 3)}`
+  const seen = `${shown.readings} readings on ${shown.specimens} specimens, mean ${formatQuantity(shown.mean, 'µm', 3)}, s ${formatQuantity(shown.standardDeviation, 'µm', 3)}`
   const says = `${seen}; ${share} of the places ${reach} ${pair.found} (${asked} ${pair.limit})`
   const margin: Margin = {
     found: shown.bound,
     limit: limit.value,
     unit: 'µm',
     direction: limit.side === 'lower' ? 'at least' : 'at most',
-    guardBand: uncertaintyUm ?? GUARD_SHARE * limit.value,
+    guardBand: uncertaintyUm ?? demands.guardShare * limit.value,
   }
   if (shown.outcome === 'too few') return { ...tooFew(shown, says, margin), measured }
   if (shown.outcome === 'outside') {
@@ -127,15 +136,15 @@ function judgeShown(
   return { verdict: verdictOn(margin), found: `${says}.`, margin, measured }
 }
 
-const tooFew = ({ readings, enough }: ToleranceShown, says: string, margin: Margin): SideJudged => ({
+const tooFew = ({ specimens, enough }: ToleranceShown, says: string, margin: Margin): SideJudged => ({
   verdict: 'undetermined',
-  found: `${says}: too few readings to tell.`,
+  found: `${says}: too few specimens to tell.`,
   margin,
   remedy:
     enough === undefined
       ? undefined
       : {
-          says: `With the same mean and spread, ${enough} readings would show it: take ${enough - readings} more.`,
+          says: `With the same mean and spread, ${enough} specimens would show it: take ${enough - specimens} more. More readings on the same specimens would not do.`,
         },
 })
 
@@ -147,13 +156,17 @@ function shiftNeeded({ standardDeviation, factor }: ToleranceShown, limit: Toler
   }
 }
 
-function voids(group: PlatingReadings, { leastUm }: PlatingWindow): SideJudged | undefined {
+function voids(
+  group: PlatingReadings,
+  { leastUm }: PlatingWindow,
+  { voidShare }: PlatingDemands,
+): SideJudged | undefined {
   if (group.deposit !== 'copper' || group.place !== 'hole') return undefined
-  const thinnest = Math.min(...group.thicknessesUm)
-  if (!(thinnest < VOID_SHARE * leastUm)) return undefined
+  const thinnest = Math.min(...group.bySpecimen.flat())
+  if (!(thinnest < voidShare * leastUm)) return undefined
   const margin: Margin = {
     found: thinnest,
-    limit: VOID_SHARE * leastUm,
+    limit: voidShare * leastUm,
     unit: 'µm',
     direction: 'at least',
     guardBand: 0,
@@ -162,7 +175,7 @@ function voids(group: PlatingReadings, { leastUm }: PlatingWindow): SideJudged |
   return {
     verdict: 'fails',
     measured: { check: 'void' },
-    found: `thinnest copper ${pair.found}, under ${pair.limit} (80 % of the least): counts as a void.`,
+    found: `thinnest copper ${pair.found}, under ${pair.limit} (${formatNumber(voidShare * 100)} % of the least): counts as a void.`,
     margin,
     remedy: { says: 'Reject the lot: a void in the wall cannot be mended.' },
   }
@@ -170,15 +183,17 @@ function voids(group: PlatingReadings, { leastUm }: PlatingWindow): SideJudged |
 
 /** The numbers of the side that speaks for the group. */
 function workingOf({ shown, limit }: Side, window: PlatingWindow, content: ToleranceContent): WorkingLine[] {
-  if (shown?.bound === undefined || shown.factor === undefined) return []
+  if (shown?.basis === undefined || shown.bound === undefined || shown.factor === undefined) return []
   const sign = limit.side === 'lower' ? '−' : '+'
   const asked = limit.side === 'lower' ? 'at least' : 'at most'
   return [
     { label: 'Specified', result: `${asked} ${formatQuantity(limit.value, 'µm')} (${window.document})` },
     {
       label: 'Factor k',
-      formula: 'k = t′(confidence; n − 1, z(coverage)·√n) ÷ √n, t′ the noncentral t',
-      numbers: `n ${shown.readings}, coverage ${content.coverage}, confidence ${content.confidence}`,
+      formula: limit.ofTwo
+        ? 'k with which mean ± k·s holds the share between both limits, averaged over the error of the mean'
+        : 'k = t′(confidence; f, z(coverage)·√n) ÷ √n, t′ the noncentral t',
+      numbers: `worth n ${formatNumber(shown.basis.effectiveReadings)} independent readings, f ${formatNumber(shown.basis.degreesOfFreedom)}, coverage ${content.coverage}, confidence ${content.confidence}`,
       result: formatNumber(shown.factor, 5),
     },
     {

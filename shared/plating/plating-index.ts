@@ -1,17 +1,17 @@
 import { isUsable, lotName, partKey, aboutLot } from '@/shared/records/lot-identity'
 import type { Lot } from '@/shared/records/lot'
 import { PLATING_PLACES } from '@/shared/methods/plating-thickness'
+import type { Facts } from '@/shared/rules/facts'
+import { inputsOf } from '@/shared/rules/inputs-of'
 import type { Inputs } from '@/shared/rules/rule'
-import { cpkLowerBound } from '@/shared/statistics/capability/intervals'
-import { mean, standardDeviation } from '@/shared/statistics/sample-moments'
+import { oneSidedIndexBound } from '@/shared/statistics/capability/one-sided-bound'
+import { nestedSpread, type NestedSpread } from '@/shared/statistics/components/nested-spread'
 import { platingOf, type PlatingReadings } from './plating-readings'
-import { specificationFrom, type platingReads } from './plating-reads'
+import { platingReads, specificationFrom } from './plating-reads'
 import { platingWindow, hasWindow } from './plating-window'
-import { demandsFrom, type StandingInputs } from '@/shared/sampling/sampling-reads'
+import { demandsFrom, standingReads, type StandingInputs } from '@/shared/sampling/sampling-reads'
 import type { About } from '@/shared/rules/finding'
-
-/** Fewer readings than this leave an index anywhere between good and bad. */
-export const FEWEST_READINGS = 10
+import { scaled } from './tolerance-shown'
 
 /** How far one supplier's plating of one deposit at one place keeps from its minimum. */
 export interface PlatingIndex {
@@ -22,15 +22,18 @@ export interface PlatingIndex {
   /** The lots whose readings are taken together. */
   readonly lots: readonly Lot[]
   readonly readings: number
+  /** What there are several of: specimens in one lot, or lots. */
+  readonly units: { readonly count: number; readonly of: 'specimens' | 'lots' }
   readonly leastUm: number
   readonly result:
-    | { readonly mean: number; readonly spread: number; readonly index: number; readonly bound: number }
+    | { readonly spread: NestedSpread; readonly index: number; readonly bound: number }
     | { readonly open: string }
 }
 
 /**
- * The index (mean − least) ÷ 3 s of every series of plating readings that has a
- * minimum, with its one-sided lower bound; open where the readings are too few or all alike.
+ * The index (mean − least) ÷ 3 s of every lot's plating that has a minimum, and over the lots of one
+ * supplier where there are several, with its one-sided lower bound; open for one specimen or readings
+ * all alike. The units are specimens, and over lots the lots: their readings are alike.
  * Units: µm, the index has none. The confidence is a fraction.
  */
 export function platingIndexes(
@@ -42,8 +45,16 @@ export function platingIndexes(
   const groups = inputs.lots.filter(isUsable).flatMap((lot) => platingOf(lot, demands).groups)
   return pooled(groups).flatMap((series) => {
     const window = platingWindow(series[0]!, specification)
-    return !hasWindow(window) ? [] : [indexOf(series, window.leastUm, confidence)]
+    if (!hasWindow(window)) return []
+    const ofLots = series.map((one) => indexOf([one], window.leastUm, confidence))
+    return series.length === 1 ? ofLots : [...ofLots, indexOf(series, window.leastUm, confidence)]
   })
+}
+
+/** The same for screens; none while something they read is not specified. */
+export function platingIndexesOf(facts: Facts, confidence: number): PlatingIndex[] {
+  const inputs = inputsOf({ ...standingReads, ...platingReads }, facts)
+  return inputs ? platingIndexes(inputs, confidence) : []
 }
 
 /** One supplier's readings of one deposit at one place of one part, over his lots. */
@@ -62,7 +73,6 @@ function pooled(groups: readonly PlatingReadings[]): PlatingReadings[][] {
 function indexOf(series: readonly PlatingReadings[], leastUm: number, confidence: number): PlatingIndex {
   const { lot, deposit, place } = series[0]!
   const where = `${deposit}, ${PLATING_PLACES[place].label.toLowerCase()}`
-  const readings = series.flatMap(({ thicknessesUm }) => thicknessesUm)
   return {
     subject: series.length === 1 ? `${lotName(lot)}, ${where}` : `${lot.supplier}, ${lot.part}, ${where}`,
     where,
@@ -72,23 +82,60 @@ function indexOf(series: readonly PlatingReadings[], leastUm: number, confidence
       place,
     },
     lots: series.map((one) => one.lot),
-    readings: readings.length,
+    readings: series.flatMap(({ bySpecimen }) => bySpecimen.flat()).length,
+    units:
+      series.length === 1
+        ? { count: series[0]!.bySpecimen.length, of: 'specimens' }
+        : { count: series.length, of: 'lots' },
     leastUm,
-    result: resultOf(readings, leastUm, confidence),
+    result: resultOf(
+      series.map(({ bySpecimen }) => bySpecimen),
+      leastUm,
+      confidence,
+    ),
   }
 }
 
-function resultOf(readings: readonly number[], leastUm: number, confidence: number): PlatingIndex['result'] {
-  if (readings.length < FEWEST_READINGS || !readings.every(Number.isFinite)) {
-    return {
-      open: `${readings.length} readings are too few for an index: at least ${FEWEST_READINGS} are wanted.`,
-    }
+function resultOf(
+  lots: readonly PlatingReadings['bySpecimen'][],
+  leastUm: number,
+  confidence: number,
+): PlatingIndex['result'] {
+  const readings = lots.flat(2)
+  if (!readings.every(Number.isFinite)) return { open: 'a reading is not a number.' }
+  if (lots.length === 1 && lots[0]!.length < 2) {
+    return { open: 'one specimen makes no index: the spread between specimens is not known.' }
   }
-  const spread = standardDeviation(readings)
-  if (!(spread > 0))
+  const spread = nestedSpread(lots, confidence)
+  if (!(spread.standardDeviation > 0))
     return { open: 'all readings are alike: the instrument is too coarse to show the spread.' }
-  const centre = mean(readings)
-  const index = (centre - leastUm) / (3 * spread)
-  const basis = { readings: readings.length, degreesOfFreedom: readings.length - 1 }
-  return { mean: centre, spread, index, bound: cpkLowerBound(index, basis, confidence) }
+  const index = (spread.mean - leastUm) / (3 * spread.standardDeviation)
+  return { spread, index, bound: oneSidedIndexBound(index, spread, confidence) }
+}
+
+/** More than anyone has: beyond it "more of them" is no advice. */
+const MOST_UNITS = 10_000
+
+/** How many such units would show the index to reach the least, with the same mean and spread; undefined where none would. */
+export function unitsEnough(
+  { units, result }: PlatingIndex,
+  leastIndex: number,
+  confidence: number,
+): number | undefined {
+  if ('open' in result || !(result.index > leastIndex)) return undefined
+  const shows = (count: number): boolean =>
+    oneSidedIndexBound(result.index, scaled(result.spread, units.count, count), confidence) >= leastIndex
+  let short = units.count
+  let enough = short * 2
+  while (!shows(enough)) {
+    if (enough >= MOST_UNITS) return undefined
+    short = enough
+    enough = Math.min(MOST_UNITS, enough * 2)
+  }
+  while (enough - short > 1) {
+    const middle = Math.floor((short + enough) / 2)
+    if (shows(middle)) enough = middle
+    else short = middle
+  }
+  return enough
 }

@@ -8,8 +8,8 @@ export interface PlatingReadings {
   readonly lot: Lot
   readonly deposit: Deposit
   readonly place: PlatingPlace
-  readonly thicknessesUm: readonly number[]
-  readonly specimens: number
+  /** The readings of each specimen by itself. */
+  readonly bySpecimen: readonly (readonly number[])[]
   readonly instrumentIds: ReadonlySet<string>
   /** The largest uncertainty stated for a reading; undefined where none is stated. */
   readonly uncertaintyUm: number | undefined
@@ -33,7 +33,7 @@ function readPlating(lot: Lot, demands: TestDemands): PlatingOfLot {
   const tests = sortTests(lot, 'plating-thickness', demands)
   const groups = new Map<
     string,
-    { readings: number[]; specimens: Set<string>; instrumentIds: Set<string>; uncertaintyUm?: number }
+    { specimens: Map<string, number[]>; instrumentIds: Set<string>; uncertaintyUm?: number }
   >()
   for (const { conditions, readings, instrumentId } of tests.standing) {
     const places = readings.columns['place'] ?? []
@@ -45,27 +45,27 @@ function readPlating(lot: Lot, demands: TestDemands): PlatingOfLot {
       if (typeof thickness !== 'number') continue
       const key = `${String(conditions['deposit'])}\n${String(places[row])}`
       const group = groups.get(key) ?? {
-        readings: [],
-        specimens: new Set<string>(),
+        specimens: new Map<string, number[]>(),
         instrumentIds: new Set<string>(),
       }
       groups.set(key, group)
-      group.readings.push(thickness)
       if (instrumentId !== null) group.instrumentIds.add(instrumentId)
-      group.specimens.add(String(specimens[row] ?? ''))
+      const specimen = String(specimens[row] ?? '')
+      const own = group.specimens.get(specimen)
+      if (own) own.push(thickness)
+      else group.specimens.set(specimen, [thickness])
       if (typeof uncertaintyUm === 'number') {
         group.uncertaintyUm = Math.max(group.uncertaintyUm ?? 0, uncertaintyUm)
       }
     }
   }
-  const made = [...groups].map(([key, { readings, specimens, instrumentIds, uncertaintyUm }]) => {
+  const made = [...groups].map(([key, { specimens, instrumentIds, uncertaintyUm }]) => {
     const [deposit, place] = key.split('\n') as [Deposit, PlatingPlace]
     return {
       lot,
       deposit,
       place,
-      thicknessesUm: readings,
-      specimens: specimens.size,
+      bySpecimen: [...specimens.values()],
       instrumentIds,
       uncertaintyUm,
     }

@@ -30,6 +30,28 @@ export interface NoPlatingWindow {
 export const hasWindow = (window: PlatingWindow | NoPlatingWindow): window is PlatingWindow =>
   'leastUm' in window
 
+/** Coats so thin, or dissolved so fast, that a certificate's word does not do: they are measured. */
+const MEASURED_ON_LEADS: readonly string[] = ['silver', 'palladium']
+
+/** The coat that has to be measured on a component's leads; undefined where its row asks for none of these. */
+export function leadCoatToMeasure(
+  { kind, part }: Pick<PlatingReadings['lot'], 'kind' | 'part'>,
+  { leadFinishes = [] }: PlatingSpecification,
+): string | undefined {
+  if (kind !== 'component') return undefined
+  const finish = leadFinishes.find(({ component }) => namesComponent(part, component))
+  const metal = finish && LEAD_COATINGS[finish.coating].metal
+  return metal && MEASURED_ON_LEADS.includes(metal) ? metal : undefined
+}
+
+/** Whether the specification gives a least thickness of any coating. */
+export const asksThickness = ({
+  boardFinishLeastUm = 0,
+  boardNickelUm = 0,
+  leadFinishes = [],
+}: PlatingSpecification): boolean =>
+  boardFinishLeastUm > 0 || boardNickelUm > 0 || leadFinishes.some(({ coatingUm }) => coatingUm > 0)
+
 /** The window for a group of readings, or why the specification has none. */
 export function platingWindow(
   { lot, deposit, place }: Pick<PlatingReadings, 'lot' | 'deposit' | 'place'>,

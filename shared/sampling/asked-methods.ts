@@ -45,6 +45,12 @@ const allMethods = (limits: {
   { method: RECEIVING_CHECK, limit: 0 },
 ]
 
+const SAMPLED: readonly string[] = [ROTARY_DIP, DIP_AND_LOOK, HOLE_RISE, SOLDER_FLOAT, RECEIVING_CHECK].map(
+  ({ key }) => key,
+)
+/** Whether a test, by its key, is made on a sample of the lot. */
+export const isSampled = (method: string): boolean => SAMPLED.includes(method)
+
 /** Whether the plan asks a method of a lot's part. */
 export function askedOf(
   needed: readonly { readonly kind: string; readonly part: string; readonly method: string }[],

@@ -11,13 +11,16 @@ import {
   type Verdict,
   type WorkingLine,
 } from '@/shared/rules/finding'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import type { LotSampleFound } from './lot-sample'
 import { seriesOf, type SampledLot } from './lot-sampling'
 import { spokenByWorst, worstPart } from '@/shared/rules/worst-part'
 import { marginsOf } from './sample-margins'
 import { proofInWords, sampleInWords, proofMeasured, proofOfLot, sampleMeasured } from './sample-in-words'
+import { normalityInWords, normalityMeasured } from './look-at-normality'
 import type { Question } from './sampled-question'
-import { pieces, planInWords } from './sampling-plan'
+import { firstAccepts, pieces, planInWords } from './sampling-plan'
+import { tablesNote } from './sampling-sources'
 import { contextFrom, type SamplingInputs } from './sampling-reads'
 
 /** A lot's part of the finding, with what the overall finding needs of it. */
@@ -43,7 +46,8 @@ export function judgeSampledLots(question: Question, inputs: SamplingInputs): Ju
     .filter(({ lot, tests }) => isAsked(lot) || tests.standing.length + tests.setAside.length > 0)
     .map((sampled) => judgeLot(sampled, question, inputs))
   const absent = absentParts(question, inputs)
-  if (judged.length + absent.length === 0) return notApplicable(question)
+  if (judged.length + absent.length === 0)
+    return notApplicable(`No part is to be tested by ${methodName(method.key)}, and none was.`)
 
   const parts = [...judged.map(({ part }) => part), ...absent]
   const counted = [...judged.filter(({ counts }) => counts).map(({ part }) => part), ...absent]
@@ -56,7 +60,7 @@ export function judgeSampledLots(question: Question, inputs: SamplingInputs): Ju
     working: behind ? workingOf(behind.sampled, question, inputs) : [],
     sources: question.sources,
     parts,
-    notes: notesOf(question, judged),
+    notes: [...notesOf(question, judged), ...tablesNote(inputs)],
     cautions: question.cautions,
   }
 }
@@ -83,7 +87,7 @@ function untested({ plan, tests }: SampledLot, { method }: Question): Judgement 
 }
 
 function judgeSample(
-  { lot, plan, inspection }: SampledLot,
+  { lot, plan, inspection, look }: SampledLot,
   sample: LotSampleFound,
   question: Question,
   inputs: SamplingInputs,
@@ -94,20 +98,24 @@ function judgeSample(
     const more = outcome.stillToTest
     return {
       verdict: 'undetermined',
-      found: `${seen}; the plan asks for ${planInWords(plan)}: ${more} more to test.`,
+      ...(look && { measured: normalityMeasured(look) }),
+      found: `${seen}; ${look?.skewed ? `${normalityInWords(look)} T` : 't'}he plan asks for ${planInWords(plan)}: ${more} more to test.`,
       remedy: { says: `Test ${more} more ${pieces(more)} of the lot.` },
     }
   }
   const proof = proofOfLot(lot.quantity, sample, inputs)
   const shown = proofInWords(proof)
-  const margins = marginsOf(plan, sample, question)
+  const margins = marginsOf(plan, sample, question, inputs)
   const ended = inspection.severity === 'discontinued'
   const verdicts: Verdict[] = margins.map(verdictOn)
   if (outcome.decided === 'accepted in the gap') verdicts.push('marginal')
   if (outcome.decided === 'rejected' || ended) verdicts.push('fails')
   const verdict = worstVerdict(verdicts)
   const outcomeSays = {
-    accepted: 'accepted',
+    accepted:
+      plan.kind === 'double' && firstAccepts(plan, sample.badInFirst)
+        ? `accepted on its first sample (${sample.badInFirst} bad of ${plan.firstSize})`
+        : 'accepted',
     'accepted in the gap': 'accepted between the two numbers, which returns the series to normal inspection',
     rejected: 'rejected by the plan',
   }[outcome.decided]
@@ -119,8 +127,9 @@ function judgeSample(
       discontinued: ended,
       ...sampleMeasured(sample, question),
       ...proofMeasured(proof),
+      ...(look && normalityMeasured(look)),
     },
-    found: `${seen}; ${outcomeSays}. ${shown}${stop}`,
+    found: `${seen}; ${outcomeSays}. ${shown}${look ? ` ${normalityInWords(look)}` : ''}${stop}`,
     margin: margins.find((margin) => verdictOn(margin) === verdict) ?? margins[0],
     remedy: remedyOf(outcome.decided === 'rejected', ended),
   }
@@ -180,17 +189,6 @@ function absentParts({ method }: Question, { needed, lots }: SamplingInputs): Pa
       found: `no lot of this ${kind} is recorded, so nothing was tested by ${methodName(method.key)}.`,
       remedy: { says: 'Record the lot when it is received, then test it.' },
     }))
-}
-
-function notApplicable({ method, limitSays, sources, cautions }: Question): Judged {
-  return {
-    verdict: 'meets',
-    found: `No part is to be tested by ${methodName(method.key)}, and none was.`,
-    limit: limitSays,
-    working: [],
-    sources,
-    cautions,
-  }
 }
 
 /** Everything that came was sent back: nothing bad is in use, and nothing good is there yet. */

@@ -4,13 +4,15 @@ import { memory } from '@/shared/memo'
 import type { SampledMethod } from './sampled-method'
 import { outcomeOf, type SampleOutcome, type SamplingPlan } from './sampling-plan'
 import { joinTallies, nonconforming, type SpecimenTally } from './specimen-tally'
-import { sortTests, type SortedTests, type TestDemands } from './test-status'
+import { demandInputs, sortTests, type SortedTests, type TestDemands } from './test-status'
 
 /** What was found in the sample of a lot, and what it decides. */
 export interface LotSampleFound {
   readonly tally: SpecimenTally
   readonly tested: number
   readonly bad: number
+  /** Of a double plan, once its first sample is complete. */
+  readonly badInFirst?: number
   readonly outcome: SampleOutcome
   /** Under a variables plan: how far the mean lies inside the limit. */
   readonly variables?: VariablesJudgement
@@ -26,9 +28,7 @@ export interface TriedLot {
 /** The tests of a lot by one method against the value one specimen is held to. */
 export function triedBy(lot: Lot, method: SampledMethod, limit: number, demands: TestDemands): TriedLot {
   if (!lot.tests.some((test) => test.method === method.key)) return UNTRIED
-  const { instruments, calibrations } = demands.instruments
-  const inputs = [method, limit, demands.specified, demands.temperatureToleranceK, instruments, calibrations]
-  return knownTries(lot, inputs, () => {
+  return knownTries(lot, [method, limit, ...demandInputs(demands)], () => {
     const tests = sortTests(lot, method.key, demands)
     if (tests.standing.length === 0) return { tests, tally: undefined, bad: 0 }
     const tally = joinTallies(
@@ -51,8 +51,10 @@ export function sampleOf(
   const tested = tally?.faults.size ?? 0
   if (tally === undefined || tested === 0) return undefined
   if (plan.kind !== 'variables') {
-    const badInFirst = plan.kind === 'double' ? badAmongFirst(plan.firstSize, tally) : undefined
-    return { tally, tested, bad, outcome: outcomeOf(plan, tested, bad, badInFirst) }
+    if (plan.kind !== 'double' || tested < plan.firstSize)
+      return { tally, tested, bad, outcome: outcomeOf(plan, tested, bad) }
+    const badInFirst = badAmongFirst(plan.firstSize, tally)
+    return { tally, tested, bad, badInFirst, outcome: outcomeOf(plan, tested, bad, badInFirst) }
   }
   return { tally, tested, bad, ...variablesOutcome(plan, tally, method, limit) }
 }

@@ -9,17 +9,19 @@ import {
   type InspectionStanding,
 } from '@/shared/statistics/sampling/switching'
 import type { SwitchingRules } from '@/shared/statistics/sampling/switching-rules'
-import { sampleOf, triedBy, type LotSampleFound } from './lot-sample'
+import { sampleOf, triedBy, type LotSampleFound, type TriedLot } from './lot-sample'
+import { lookAtNormality, type LookAtNormality } from './look-at-normality'
 import { memory } from '@/shared/memo'
 import type { SampledMethod } from './sampled-method'
 import {
   acceptanceNumber,
+  firstAccepts,
   planForLot,
   tabledPlan,
   type SamplingPlan,
   type SamplingSettings,
 } from './sampling-plan'
-import type { SortedTests, TestDemands } from './test-status'
+import { demandInputs, type SortedTests, type TestDemands } from './test-status'
 
 export type SupplierAction = RecordOf<'supplier-action'>
 
@@ -29,6 +31,8 @@ export interface SamplingContext {
   readonly demands: TestDemands
   readonly switching: SwitchingRules
   readonly supplierActions: readonly SupplierAction[]
+  /** Readings with a smaller p value for being normal are counted, not measured. A fraction. */
+  readonly normalityLeast: number
 }
 
 /** One lot under one method: the plan its history asks for, and what its sample says. */
@@ -40,6 +44,8 @@ export interface SampledLot {
   readonly tests: SortedTests
   /** Undefined while no test of the lot counts. */
   readonly sample: LotSampleFound | undefined
+  /** Before a variables plan; undefined where none was to be used, or nothing is measured yet. */
+  readonly look?: LookAtNormality
 }
 /** A series of one supplier's lots of one part, and how the next one is to be inspected. */
 export interface Series {
@@ -59,12 +65,12 @@ export function seriesOf(
   limit: number,
   context: SamplingContext,
 ): readonly Series[] {
-  const { settings, demands, switching, supplierActions } = context
+  const { settings, demands, switching, supplierActions, normalityLeast } = context
   const { scheme, level, limit: aql, reducedWanted, zeroAcceptance } = settings
   const inputs = [
     ...[method, limit, scheme, level, aql, reducedWanted, zeroAcceptance.fraction, zeroAcceptance.confidence],
-    ...[demands.specified, demands.temperatureToleranceK, switching, supplierActions],
-    ...[demands.instruments.instruments, demands.instruments.calibrations],
+    ...[switching, supplierActions, normalityLeast],
+    ...demandInputs(demands),
   ]
   return knownSeries(lots, inputs, () =>
     [...deliveries(lots).values()].map((series) => goThrough(series, method, limit, context)),
@@ -114,10 +120,10 @@ function goThrough(
   for (const lot of series) {
     inspection = afterActions(inspection, lot, { since, until: lot.receivedOn }, context)
     since = lot.receivedOn
-    const plan = planUnder(inspection, lot, method, context)
     const tried = triedBy(lot, method, limit, context.demands)
+    const { plan, look } = planAfterLook(inspection, lot, { method, tried, context })
     const sample = sampleOf(tried, method, limit, plan)
-    sampled.push({ lot, inspection, plan, tests: tried.tests, sample })
+    sampled.push({ lot, inspection, plan, tests: tried.tests, sample, ...(look && { look }) })
     if (sample?.outcome.decided === undefined) continue
     inspection = nextInspection(inspection, eventOf(sample, plan, context), context.switching)
   }
@@ -149,20 +155,39 @@ function planUnder(
   { severity }: InspectionStanding,
   lot: Lot,
   method: SampledMethod,
-  { settings }: SamplingContext,
+  { settings }: Pick<SamplingContext, 'settings'>,
 ): SamplingPlan {
   const inUse = severity === 'discontinued' ? 'tightened' : severity
   return planForLot(lot.quantity, inUse, settings, { measured: method.fitsVariables })
 }
 
+/** A variables plan is for normal readings: others are sampled by counting. */
+function planAfterLook(
+  inspection: InspectionStanding,
+  lot: Lot,
+  {
+    method,
+    tried,
+    context,
+  }: { readonly method: SampledMethod; readonly tried: TriedLot; readonly context: SamplingContext },
+): { readonly plan: SamplingPlan; readonly look?: LookAtNormality } {
+  const plan = planUnder(inspection, lot, method, context)
+  if (plan.kind !== 'variables' || !tried.tally) return { plan }
+  const look = lookAtNormality(tried.tally, context.normalityLeast)
+  if (!look.skewed) return { plan, look }
+  const settings = { ...context.settings, scheme: 'single' } as const
+  return { plan: planUnder(inspection, lot, method, { settings }), look }
+}
+
 function eventOf(
-  { outcome, bad }: LotSampleFound,
+  { outcome, bad, badInFirst }: LotSampleFound,
   plan: SamplingPlan,
   { settings }: SamplingContext,
 ): InspectedLot {
   if (outcome.decided === undefined) throw new RangeError('A sample that has not decided is no event.')
   const base = { kind: 'lot', outcome: outcome.decided, mayReduce: settings.reducedWanted } as const
   if (plan.kind === 'variables') return base
+  if (plan.kind === 'double') return { ...base, acceptedOnFirst: firstAccepts(plan, badInFirst) }
   const counted = { ...base, acceptanceNumber: acceptanceNumber(plan) }
   return plan.kind === 'single'
     ? { ...counted, passesOneStepTighter: passesOneStepTighter(plan, settings, bad) }

@@ -10,6 +10,7 @@ import type { Lot, LotTest } from '@/shared/records/lot'
 import { instruments, recordsOf } from '@/shared/rules/record-source'
 import { optional, type Inputs } from '@/shared/rules/rule'
 import { curvesOfTest } from '@/shared/wetting/curves-of-test'
+import { endsUnwetted } from '@/shared/wetting/wetting-curve'
 import { DIP_AND_LOOK, HOLE_RISE, ROTARY_DIP, type SampledMethod } from './sampled-method'
 import { nonconforming } from './specimen-tally'
 import { whySetAside } from './test-status'
@@ -34,21 +35,26 @@ export interface SolderabilityResult {
 
 /**
  * The results of a lot's solderability tests, earliest first; of one day the failed last. A test under other
- * conditions than specified, or by an instrument out of calibration, is none.
+ * conditions than specified, by an instrument out of calibration, or of curves that cannot be read, is none.
  * A test passes when no specimen fails it; one with bad specimens only where
- * quality accepted the lot afterwards, with that result in view.
+ * quality accepted the lot afterwards, with that result in view. Nobody's word
+ * makes a surface wet that a balance shows unwetted.
  */
 export function solderabilityResults(lot: Lot, inputs: PassingInputs): SolderabilityResult[] {
   const demands = {
     specified: inputs.conditions ?? [],
     temperatureToleranceK: inputs.temperatureTolerance.value,
+    wettingTime: inputs.wettingTime,
     instruments: inputs,
   }
   return lot.tests
-    .filter((test) => isSolderabilityMethod(test.method) && whySetAside(test, demands) === undefined)
+    .filter(
+      (test) =>
+        isSolderabilityMethod(test.method) && whySetAside(test, demands) === undefined && isReadable(test),
+    )
     .map((test) => ({
       testedOn: test.testedOn,
-      passed: isClean(test, inputs) || isAcceptedAfter(lot, test),
+      passed: isClean(test, inputs) || (test.method !== 'wetting-balance' && isAcceptedAfter(lot, test)),
     }))
     .sort((one, other) =>
       one.testedOn === other.testedOn
@@ -62,17 +68,19 @@ export function solderabilityResults(lot: Lot, inputs: PassingInputs): Solderabi
 const isAcceptedAfter = ({ disposition }: Lot, { testedOn, readings }: LotTest): boolean =>
   readings.count > 0 && disposition !== null && disposition.verdict !== 'reject' && disposition.on >= testedOn
 
+/** Curves need the dimensions that give them meaning; every other reading speaks for itself. */
+function isReadable(test: LotTest): boolean {
+  if (test.method !== 'wetting-balance') return true
+  const curves = curvesOfTest(test)
+  return typeof curves !== 'string' && curves.length > 0
+}
+
 /** Some specimens, and not one that fails. */
 function isClean(test: LotTest, inputs: PassingInputs): boolean {
   const method = test.method as SolderabilityMethod
   if (method === 'wetting-balance') {
-    // A curve that never passes the buoyancy line never wetted: its angle stays above 90°.
     const curves = curvesOfTest(test)
-    return (
-      typeof curves !== 'string' &&
-      curves.length > 0 &&
-      curves.every(({ buoyancyCrossS }) => buoyancyCrossS !== undefined)
-    )
+    return typeof curves !== 'string' && !curves.some(endsUnwetted)
   }
   const [how, limit] = heldTo(method, inputs)
   const tally = how.tally(test.readings, limit)

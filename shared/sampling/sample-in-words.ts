@@ -36,12 +36,16 @@ function faultsInWords(tally: LotSampleFound['tally'], method: SampledMethod): s
 }
 
 /** The same as data. */
-export function sampleMeasured({ tally, tested, bad }: LotSampleFound, { method }: Question): Measured {
+export function sampleMeasured(
+  { tally, tested, bad, badInFirst }: LotSampleFound,
+  { method }: Question,
+): Measured {
   const { reading } = method
   return {
     tested: count(tested, 'pieces'),
     places: count(tally.places),
     bad: count(bad, 'pieces'),
+    ...(badInFirst !== undefined && { badInFirst: count(badInFirst, 'pieces') }),
     ...Object.fromEntries([...faultCounts(tally)].map(([fault, times]) => [fault, count(times, 'pieces')])),
     ...(reading && tally.worst !== undefined && { worst: measure(tally.worst, reading.unit) }),
   }

@@ -4,11 +4,17 @@ import { memory } from '@/shared/memo'
 import type { SampledLot } from './lot-sampling'
 import type { SampledMethod } from './sampled-method'
 import type { Question } from './sampled-question'
-import { acceptanceNumber, rejectionNumber } from './sampling-plan'
+import { acceptanceNumber, firstAccepts, rejectionNumber, type CountingPlan } from './sampling-plan'
+import type { SamplingInputs } from './sampling-reads'
 import type { SpecimenTally } from './specimen-tally'
 
 /** Bad pieces against the acceptance number, and the worst reading of the good ones against its limit. */
-export function marginsOf(plan: SampledLot['plan'], sample: LotSampleFound, question: Question): Margin[] {
+export function marginsOf(
+  plan: SampledLot['plan'],
+  sample: LotSampleFound,
+  question: Question,
+  { variablesGuard }: Pick<SamplingInputs, 'variablesGuard'>,
+): Margin[] {
   const margins: Margin[] = []
   if (plan.kind === 'variables') {
     if (sample.variables) {
@@ -17,15 +23,14 @@ export function marginsOf(plan: SampledLot['plan'], sample: LotSampleFound, ques
         limit: plan.acceptabilityConstant,
         unit: '1',
         direction: 'at least',
-        guardBand: 0.1 * plan.acceptabilityConstant,
+        guardBand: (variablesGuard.value / 100) * plan.acceptabilityConstant,
       })
     }
     return margins
   }
-  const inGap = sample.outcome.decided === 'accepted in the gap'
-  const accept = inGap ? rejectionNumber(plan) - 1 : acceptanceNumber(plan)
+  const { bad, accept } = countOf(plan, sample)
   const counted: Margin = {
-    found: sample.bad,
+    found: bad,
     limit: accept,
     unit: 'pieces',
     direction: 'at most',
@@ -44,7 +49,15 @@ export function marginsOf(plan: SampledLot['plan'], sample: LotSampleFound, ques
     })
   }
   // The count leads where anything is bad: it decides.
-  return sample.bad > 0 ? [counted, ...margins] : [...margins, counted]
+  return bad > 0 ? [counted, ...margins] : [...margins, counted]
+}
+
+/** The count that decides: of the first sample of a double plan where that accepts, else of all. */
+function countOf(plan: CountingPlan, { bad, badInFirst, outcome }: LotSampleFound) {
+  if (plan.kind === 'double' && firstAccepts(plan, badInFirst))
+    return { bad: badInFirst!, accept: plan.firstAccept }
+  const inGap = outcome.decided === 'accepted in the gap'
+  return { bad, accept: inGap ? rejectionNumber(plan) - 1 : acceptanceNumber(plan) }
 }
 
 const rememberedWorst = memory<SpecimenTally, number | undefined>(1)

@@ -14,6 +14,7 @@ import {
   type SinglePlan,
 } from '@/shared/statistics/sampling/single-plan'
 import { variablesPlan, type VariablesLimit } from '@/shared/statistics/sampling/variables-plan'
+import { nextTighterFraction } from '@/shared/statistics/sampling/limiting-quality-steps'
 import { zeroAcceptanceSampleFromLot } from '@/shared/statistics/sampling/zero-acceptance'
 import { formatNumber } from '@/shared/quantity/format'
 import type { Measured } from '@/shared/rules/finding'
@@ -37,6 +38,8 @@ export type SamplingPlan =
   | ({ readonly kind: 'double'; readonly severity: Severity; readonly letter: CodeLetter } & DoublePlan)
   | {
       readonly kind: 'zero-acceptance'
+      /** There is no reduced inspection without a defect to spare. */
+      readonly severity: 'normal' | 'tightened'
       readonly sampleSize: number
       readonly accept: 0
       readonly reject: 1
@@ -66,6 +69,7 @@ export type SampleOutcome =
  * does a variables scheme unless `measured`: it needs a reading a piece.
  * Variables plans know no reduced inspection here: normal is used.
  * Throws RangeError for a lot that is not a whole number of at least one piece.
+ * A zero-acceptance plan is tightened by the next smaller share of bad pieces it must find.
  * Source: MIL-STD-105E 4.9 and tables I to III; a single piece is simply tested.
  */
 export function planForLot(
@@ -74,7 +78,8 @@ export function planForLot(
   settings: SamplingSettings,
   { measured }: { measured: boolean } = { measured: false },
 ): SamplingPlan {
-  if (settings.scheme === 'zero-acceptance') return zeroAcceptancePlan(lotSize, settings)
+  if (settings.scheme === 'zero-acceptance')
+    return zeroAcceptancePlan(lotSize, severity === 'tightened' ? 'tightened' : 'normal', settings)
   const { level, limit } = settings
   if (lotSize === 1) {
     return { kind: 'single', severity, letter: 'A', sampleSize: 1, accept: 0, reject: 1, everyUnit: true }
@@ -120,39 +125,65 @@ export function tabledPlan(
   return plan
 }
 
-function zeroAcceptancePlan(lotSize: number, { zeroAcceptance }: SamplingSettings): SamplingPlan {
-  const { fraction, confidence } = zeroAcceptance
+function zeroAcceptancePlan(
+  lotSize: number,
+  severity: 'normal' | 'tightened',
+  { zeroAcceptance }: SamplingSettings,
+): SamplingPlan {
+  const { confidence } = zeroAcceptance
+  const fraction =
+    severity === 'tightened' ? nextTighterFraction(zeroAcceptance.fraction) : zeroAcceptance.fraction
   const caught = Math.max(1, Math.ceil(fraction * lotSize - 1e-9))
   const sampleSize = zeroAcceptanceSampleFromLot(lotSize, caught, confidence)
   const everyUnit = sampleSize >= lotSize
-  return { kind: 'zero-acceptance', sampleSize, accept: 0, reject: 1, everyUnit, caught, confidence }
+  return {
+    kind: 'zero-acceptance',
+    severity,
+    sampleSize,
+    accept: 0,
+    reject: 1,
+    everyUnit,
+    caught,
+    confidence,
+  }
 }
 
 /**
  * What so many bad pieces among so many tested mean under a plan that counts.
  * `badInFirst` are those among the first sample of a double plan: what that
- * sample rejected no further piece brings back.
+ * sample decided, no further piece undoes. Where it is not known, both decide.
  */
 export function outcomeOf(
   plan: CountingPlan,
   tested: number,
   bad: number,
-  badInFirst: number = plan.kind === 'double' && tested === plan.firstSize ? bad : 0,
+  badInFirst?: number,
 ): SampleOutcome {
-  if (plan.kind === 'double') return doubleOutcome(plan, tested, bad, badInFirst)
+  if (plan.kind === 'double')
+    return doubleOutcome(plan, tested, bad, tested <= plan.firstSize ? bad : badInFirst)
   if (bad >= plan.reject) return { decided: 'rejected' }
   if (tested < plan.sampleSize) return { decided: undefined, stillToTest: plan.sampleSize - tested }
   return { decided: judgeCount(plan, bad) }
 }
 
-function doubleOutcome(plan: DoublePlan, tested: number, bad: number, badInFirst: number): SampleOutcome {
-  const both = plan.firstSize + plan.secondSize
-  if (bad >= plan.secondReject || badInFirst >= plan.firstReject) return { decided: 'rejected' }
+function doubleOutcome(
+  plan: DoublePlan,
+  tested: number,
+  bad: number,
+  badInFirst: number | undefined,
+): SampleOutcome {
+  if (badInFirst !== undefined && badInFirst >= plan.firstReject) return { decided: 'rejected' }
   if (tested < plan.firstSize) return { decided: undefined, stillToTest: plan.firstSize - tested }
-  if (bad <= plan.firstAccept) return { decided: 'accepted' }
+  if (firstAccepts(plan, badInFirst ?? bad)) return { decided: 'accepted' }
+  if (bad >= plan.secondReject) return { decided: 'rejected' }
+  const both = plan.firstSize + plan.secondSize
   if (tested >= both) return { decided: judgeBothSamples(plan, bad) }
   return { decided: undefined, stillToTest: both - tested }
 }
+
+/** Whether the first sample of a double plan accepts the lot by itself. */
+export const firstAccepts = ({ firstAccept }: DoublePlan, badInFirst: number | undefined): boolean =>
+  badInFirst !== undefined && badInFirst <= firstAccept
 
 /** The most bad pieces with which the plan accepts. */
 export const acceptanceNumber = (plan: CountingPlan): number =>
@@ -184,7 +215,7 @@ export function planInWords(plan: SamplingPlan): string {
       return `${plan.sampleSize} pieces measured, the mean at least ${plan.acceptabilityConstant} standard deviations inside the limit (letter ${plan.letter}, ${plan.severity} inspection, s method)`
     case 'zero-acceptance': {
       const all = plan.everyUnit ? ', the whole lot' : ''
-      return `${plan.sampleSize} ${pieces(plan.sampleSize)}${all}, none may be bad (finds ${plan.caught} bad ${pieces(plan.caught)} in the lot with ${formatNumber(plan.confidence * 100)} % confidence)`
+      return `${plan.sampleSize} ${pieces(plan.sampleSize)}${all}, none may be bad (finds ${plan.caught} bad ${pieces(plan.caught)} in the lot with ${formatNumber(plan.confidence * 100)} % confidence, ${plan.severity} inspection)`
     }
   }
 }

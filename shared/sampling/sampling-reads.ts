@@ -1,10 +1,17 @@
 import type { Ruling } from '@/shared/plan/requirement'
 import {
+  normalityLeast,
   sampleConfidenceLeast,
   zeroAcceptanceConfidenceLeast,
   zeroAcceptanceQualityMost,
 } from '@/shared/plan/limits/evaluation-sampling'
-import { testTemperatureToleranceMost } from '@/shared/plan/limits/evaluation-solderability'
+import { variablesGuard } from '@/shared/plan/limits/evaluation-guards'
+import {
+  floatTemperatureLeast,
+  floatTimeLeast,
+  testTemperatureToleranceMost,
+  wettingTimeMost,
+} from '@/shared/plan/limits/evaluation-solderability'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import {
   acceptableQualityLevel,
@@ -27,6 +34,9 @@ export const standingReads = {
   calibrations: recordsOf('calibration', 'calibrations'),
   conditions: testConditions,
   temperatureTolerance: testTemperatureToleranceMost,
+  wettingTime: wettingTimeMost,
+  floatTemperature: floatTemperatureLeast,
+  floatTime: floatTimeLeast,
 } as const
 
 /** What decides how lots are sampled, beside that. */
@@ -42,6 +52,8 @@ export const samplingReads = {
   confidence: sampleConfidenceLeast,
   zeroQuality: zeroAcceptanceQualityMost,
   zeroConfidence: zeroAcceptanceConfidenceLeast,
+  variablesGuard,
+  normality: normalityLeast,
 } as const
 
 export type StandingInputs = Inputs<typeof standingReads>
@@ -56,6 +68,8 @@ const EDITIONS = {
 export const demandsFrom = (inputs: StandingInputs): TestDemands => ({
   specified: inputs.conditions,
   temperatureToleranceK: inputs.temperatureTolerance.value,
+  wettingTime: inputs.wettingTime,
+  float: { leastC: inputs.floatTemperature.value, leastS: inputs.floatTime.value },
   instruments: { instruments: inputs.instruments, calibrations: inputs.calibrations },
 })
 
@@ -73,6 +87,7 @@ export const contextFrom = (inputs: SamplingInputs): SamplingContext => ({
   demands: demandsFrom(inputs),
   switching: EDITIONS[inputs.edition ?? 'MIL-STD-105E'],
   supplierActions: inputs.supplierActions,
+  normalityLeast: fractionOf(inputs.normality),
 })
 
 /** A limit in percent as a fraction strictly between 0 and 1, which the distributions ask for. */

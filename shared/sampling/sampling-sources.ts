@@ -12,3 +12,11 @@ export const SAMPLING_SOURCES: readonly Source[] = [
     how: 'published',
   },
 ]
+
+/** The edition chosen rules the switching; what is sampled is always read from the tables of MIL-STD-105E. */
+export const tablesNote = ({ edition }: { readonly edition?: string | undefined }): readonly string[] =>
+  edition === 'ISO 2859-1'
+    ? [
+        'ISO 2859-1 rules the switching alone: sample sizes, acceptance and rejection numbers are those of the MIL-STD-105E tables, from which ISO 2859-1:1999 departs in places (its reduced plans have no gap between the two numbers; from memory).',
+      ]
+    : []

@@ -7,6 +7,7 @@ import { calibrationStanding, type InstrumentFile } from '@/shared/instruments/c
 import type { Lot, LotTest } from '@/shared/records/lot'
 import { isSolderabilityMethod, methodName, needsInstrument } from '@/shared/methods/test-methods'
 import { memory } from '@/shared/memo'
+import { easierThanItsLimit, type LimitConditions } from './limit-conditions'
 import type { Measured } from '@/shared/rules/finding'
 import { measure } from '@/shared/rules/measure'
 
@@ -14,9 +15,8 @@ import { measure } from '@/shared/rules/measure'
 export type SpecifiedConditions = ValueOf<typeof testConditions>
 
 /** What a test is held against before its result counts. */
-export interface TestDemands {
+export interface TestDemands extends LimitConditions {
   readonly specified: SpecifiedConditions
-  readonly temperatureToleranceK: number
   readonly instruments: InstrumentFile
 }
 
@@ -48,8 +48,8 @@ export type ConditionDifference =
     }
 
 /**
- * Sorts a lot's tests by one method. A test counts only when its conditions are
- * the specified ones and its instrument was in calibration on its date.
+ * Sorts a lot's tests by one method. A test counts only when its conditions are the specified ones,
+ * no easier than its limit supposes, and its instrument was in calibration on its date.
  */
 export function sortTests(lot: Lot, method: string, demands: TestDemands): SortedTests {
   const standing: LotTest[] = []
@@ -65,21 +65,34 @@ export function sortTests(lot: Lot, method: string, demands: TestDemands): Sorte
 
 /** Why a test's result does not count; undefined when it does. */
 export function whySetAside(test: LotTest, demands: TestDemands): SetAside | undefined {
-  const { specified, temperatureToleranceK, instruments } = demands
-  const inputs = [specified, temperatureToleranceK, instruments.instruments, instruments.calibrations]
-  return reasons(test, inputs, () => {
+  const { instruments } = demands
+  return reasons(test, demandInputs(demands), () => {
     const unlike = unlikeConditions(test, demands)
     if (unlike.length > 0) {
       const says = `conditions unlike the specified ones (${unlike.map(differenceInWords).join('; ')})`
       return { of: 'conditions', says }
     }
+    const easier = easierThanItsLimit(test, demands)
+    if (easier !== undefined) return { of: 'conditions', says: easier }
     if (test.instrumentId === null && !needsInstrument(test.method)) return undefined
     const standing = calibrationStanding(test.instrumentId, test.testedOn, instruments)
     if (standing.stands) return undefined
     return { of: standing.instrument ? 'instrument' : 'test', says: standing.says }
   })
 }
-const reasons = memory<LotTest, SetAside | undefined>(2)
+const reasons = memory<LotTest, SetAside | undefined>(4)
+
+/** All that demands are made of, for a memory to compare. */
+export const demandInputs = ({
+  specified,
+  temperatureToleranceK,
+  wettingTime,
+  float,
+  instruments,
+}: TestDemands): readonly unknown[] => [
+  ...[specified, temperatureToleranceK, wettingTime.kind, wettingTime.value, float?.leastC, float?.leastS],
+  ...[instruments.instruments, instruments.calibrations],
+]
 
 /**
  * In which respects a test's conditions differ from the specified ones. Empty when they are alike, or when conditions do not bear on the method.

@@ -1,4 +1,5 @@
-import type { InspectionLevel } from '@/shared/statistics/sampling/code-letters'
+import { requireOneOf } from '@/shared/statistics/argument-checks'
+import { INSPECTION_LEVELS, type InspectionLevel } from '@/shared/statistics/sampling/code-letters'
 import type { VariablesLetter } from '@/shared/statistics/sampling/variables-plan'
 
 interface LotBand {
@@ -37,10 +38,11 @@ export const VARIABLES_LOT_BANDS = [
 /**
  * The variables code letter for a lot. The two smallest special levels take the
  * letters of S-3, which asks for no less.
- * Throws RangeError for a lot below 2.
+ * Throws RangeError for a lot below 2 and for an unknown level.
  */
 export function variablesLetterFor(lotSize: number, level: InspectionLevel): VariablesLetter {
   if (!(lotSize >= 2)) throw new RangeError('A variables plan needs a lot of at least two.')
+  requireOneOf(level, 'inspection level', INSPECTION_LEVELS)
   const column = Math.max(0, (VARIABLES_LEVELS as readonly string[]).indexOf(level))
   const band = VARIABLES_LOT_BANDS.find(({ lotUpTo }) => lotSize <= lotUpTo)!
   return band.letters[column] as VariablesLetter

@@ -43,6 +43,12 @@ export function requireOpenFraction(value: number, name: string): void {
   }
 }
 
+/** One of the named choices that a table has. */
+export function requireOneOf(value: string, name: string, choices: readonly string[]): void {
+  if (!choices.includes(value))
+    throw new RangeError(`The ${name} must be one of ${choices.join(', ')}; it is ${value}.`)
+}
+
 /** Any number but NaN: the argument of a distribution function may be infinite. */
 export function requireNumber(value: number, name: string): void {
   if (Number.isNaN(value)) throw new RangeError(`The ${name} is not a number.`)

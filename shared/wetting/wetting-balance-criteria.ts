@@ -41,9 +41,6 @@ const CRITERION_NAMES = {
 } as const
 export type CriterionKey = keyof typeof CRITERION_NAMES
 
-/** Times and forces inside their limit by less than a tenth are only just good. */
-const GUARD_SHARE = 0.1
-
 /**
  * One curve against agreed criteria. A mark that the curve never reached counts
  * as endlessly late, and a force that was not recorded as not a number.
@@ -51,27 +48,33 @@ const GUARD_SHARE = 0.1
 export function judgeCurve(
   marks: WettingCurveMarks,
   criteria: WettingBalanceCriteria,
-  dewettingDropMostPct: number,
+  { dropMostPct, guardPct }: { readonly dropMostPct: number; readonly guardPct: number },
 ): CriterionJudged[] {
   const { forceAt2sMN = Number.NaN, forceAt5sMN = Number.NaN, theoreticalMN } = marks
+  const guardShare = guardPct / 100
   return [
-    atMost('crossing', marks.buoyancyCrossS ?? Infinity, criteria.crossByS, 's'),
-    atLeast('force at 2 s', forceAt2sMN, criteria.forceAt2sShare * Math.max(0, theoreticalMN)),
-    atLeast('force at 5 s', forceAt5sMN, criteria.forceAt5sShare * forceAt2sMN),
-    atMost('dewetting', marks.dewettingDropPct ?? Infinity, dewettingDropMostPct, '%'),
+    atMost('crossing', marks.buoyancyCrossS ?? Infinity, criteria.crossByS, { unit: 's', guardShare }),
+    atLeast('force at 2 s', forceAt2sMN, criteria.forceAt2sShare * Math.max(0, theoreticalMN), guardShare),
+    atLeast('force at 5 s', forceAt5sMN, criteria.forceAt5sShare * forceAt2sMN, guardShare),
+    atMost('dewetting', marks.dewettingDropPct ?? Infinity, dropMostPct, { unit: '%', guardShare }),
   ]
 }
 
-function atMost(key: CriterionKey, found: number, limit: number, unit: 's' | '%'): CriterionJudged {
-  const margin: Margin = { found, limit, unit, direction: 'at most', guardBand: GUARD_SHARE * limit }
+function atMost(
+  key: CriterionKey,
+  found: number,
+  limit: number,
+  { unit, guardShare }: { readonly unit: 's' | '%'; readonly guardShare: number },
+): CriterionJudged {
+  const margin: Margin = { found, limit, unit, direction: 'at most', guardBand: guardShare * limit }
   const name = CRITERION_NAMES[key]
   if (!Number.isFinite(found)) return { key, margin, found: `${name}: never` }
   const pair = formatAgainst(found, limit, unit)
   return { key, margin, found: `${name}: ${pair.found} (at most ${pair.limit})` }
 }
 
-function atLeast(key: CriterionKey, found: number, limit: number): CriterionJudged {
-  const guardBand = GUARD_SHARE * Math.abs(limit)
+function atLeast(key: CriterionKey, found: number, limit: number, guardShare: number): CriterionJudged {
+  const guardBand = guardShare * Math.abs(limit)
   const margin: Margin = { found, limit, unit: 'mN', direction: 'at least', guardBand }
   const name = CRITERION_NAMES[key]
   if (Number.isNaN(found) || Number.isNaN(limit)) return { key, margin, found: `${name}: not recorded` }

@@ -46,6 +46,8 @@ export interface WettingCurveMarks {
   readonly twoThirdsOfPeakS: number | undefined
   readonly angleAt2sDeg: number | undefined
   readonly angleAtPeakDeg: number | undefined
+  /** The last point that was recorded. */
+  readonly endMN: number
   /**
    * Fall from the peak to the last point, as a share of the peak above the
    * buoyancy line. A curve that never rises above it has none.
@@ -71,6 +73,12 @@ export function wettingCurveMarks(readings: Readings, conditions: CurveCondition
     marksOf(specimen, points, conditions),
   )
 }
+
+/**
+ * The curve ends below its buoyancy line: the contact angle is over 90°, solder still shuns the surface.
+ * Source: force balance of the immersed specimen, F = γ·P·cos θ − ρ·g·V; at θ = 90° only buoyancy is left.
+ */
+export const endsUnwetted = ({ endMN, buoyancyLineMN }: WettingCurveMarks): boolean => endMN < buoyancyLineMN
 
 /** Points by specimen, in time order, from the moment of contact on. */
 function curvesOf(readings: Readings, { forceSign, contactAtS = 0 }: CurveConditions) {
@@ -122,6 +130,7 @@ function marksOf(
     twoThirdsOfPeakS: peak.forceMN > 0 ? risesThrough(immersed, (2 / 3) * peak.forceMN) : undefined,
     angleAt2sDeg: forceAt2sMN === undefined ? undefined : contactAngleDeg(forceAt2sMN, conditions),
     angleAtPeakDeg: contactAngleDeg(peak.forceMN, conditions),
+    endMN: last.forceMN,
     dewettingDropPct:
       peakAboveLineMN > 0 ? (100 * (peak.forceMN - last.forceMN)) / peakAboveLineMN : undefined,
     areaTo5sMNs: areaAbove(points, buoyancyLineMN, 5),

@@ -91,3 +91,27 @@ test('two codes that look alike are one: letters are composed (Unicode NFC)', as
     fields: { code: 'This lot code is taken.' },
   })
 })
+
+describe('a day to come', () => {
+  const trained = { worker: 'A', skill: 'hand-soldering', passedOn: '2026-01-12', certificate: 'H-1' }
+  test('is no day on which something recorded has happened, in any line of a list', async () => {
+    const row = (spentOn: string) => ({ spentOn, costClass: 'appraisal', amount: 120, what: 'Inspection' })
+    const outcome = await world.as('quality', 'add-record', {
+      programme: world.code,
+      kind: 'quality-cost',
+      rows: [row('2026-01-02'), row('2999-01-01')],
+    })
+    expect(outcome).toMatchObject({
+      ok: false,
+      fields: { 'rows.1.spentOn': expect.stringContaining('future') },
+    })
+  })
+  test('is one until which something recorded holds', async () => {
+    const outcome = await world.as('production', 'add-record', {
+      programme: world.code,
+      kind: 'training',
+      rows: [{ ...trained, expiresOn: '2999-01-01' }],
+    })
+    expect(outcome).toMatchObject({ ok: true })
+  })
+})

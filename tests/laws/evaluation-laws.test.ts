@@ -192,7 +192,7 @@ describe('plating', () => {
         fc.integer({ min: 2, max: 12 }),
         (room, count) => {
           const step = Math.sqrt((count - 1) / count)
-          const values = Array.from({ length: count - (count % 2) }, (_, at) => (at % 2 === 0 ? -step : step))
+          const values = Array.from({ length: count - (count % 2) }, (_, at) => [at % 2 === 0 ? -step : step])
           fc.pre(values.length >= 2)
           const shown = toleranceShown(values, { value: -room, side: 'lower' }, content)
           fc.pre(shown.outcome === 'too few' && shown.enough !== undefined)

@@ -72,10 +72,16 @@ function testedOtherwise(lot: Lot): Lot {
     }
   if (lot.kind !== 'bare board' || !first) return lot
   const specimens = Array.from({ length: 20 }, (_, index) => `S${index + 1}`)
-  const tested = (method: string, outcome: (index: number) => string, risePct: number): LotTest => ({
+  const tested = (
+    method: string,
+    outcome: (index: number) => string,
+    risePct: number,
+    conditions = first.conditions,
+  ): LotTest => ({
     ...first,
     id: `${lot.id} ${method}`,
     method,
+    conditions,
     readings: {
       count: specimens.length,
       columns: {
@@ -91,7 +97,11 @@ function testedOtherwise(lot: Lot): Lot {
     tests: [
       ...lot.tests,
       tested('plated-hole-rise', () => 'wetted', 60),
-      tested('solder-float', (index) => (index % 3 === 0 ? 'measling' : 'sound'), 0),
+      tested('solder-float', (index) => (index % 3 === 0 ? 'measling' : 'sound'), 0, {
+        bathTemperatureC: 288,
+        floatS: 10,
+      }),
+      tested('receiving-check', (index) => (index % 3 === 0 ? 'not as ordered' : 'as ordered'), 0),
     ],
   }
 }

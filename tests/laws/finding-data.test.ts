@@ -131,7 +131,6 @@ const NEVER_FAILING_HERE = [
   'preferred-drills',
   'process-economy',
   'inspection-state',
-  'batch-coupons',
   'bath-trend',
   'defect-direction',
 ]

@@ -3,6 +3,7 @@ import { defineCommand, loadNothing } from '@/lib/commands/command'
 import { programmeCode } from '@/lib/commands/inputs'
 import { rowSchema } from '@/shared/columns/column-schema'
 import type { RecordKind } from '@/shared/records/record-kind'
+import { futureDates } from '@/shared/records/future-dates'
 import { RECORD_KINDS, type RecordKindKey } from '@/shared/records/record-kinds'
 import { Refused } from '@/shared/refused'
 import type { JsonValue } from '@/shared/trail/canonical-json'
@@ -22,15 +23,20 @@ export const addRecord = defineCommand({
   }),
   load: loadNothing,
   subject: (_nothing, { kind }) => RECORD_KINDS[kind],
-  decide(_nothing, { kind, rows }, { newId }) {
+  decide(_nothing, { kind, rows }, { newId, today }) {
     const { columns }: RecordKind = RECORD_KINDS[kind]
     const schema = rowSchema(columns)
     const data = rows.map((row, index) => {
       const parsed = schema.safeParse(row)
-      if (parsed.success) return JSON.parse(JSON.stringify(parsed.data)) as Record<string, JsonValue>
-      const fields = Object.fromEntries(
-        parsed.error.issues.map(({ path, message }) => [`rows.${index}.${path.join('.')}`, message]),
-      )
+      const problems = parsed.success
+        ? futureDates(columns, parsed.data, today).map((name) => ({
+            name,
+            says: `${columns[name]!.label}: this day lies in the future.`,
+          }))
+        : parsed.error.issues.map(({ path, message }) => ({ name: path.join('.'), says: message }))
+      if (parsed.success && problems.length === 0)
+        return JSON.parse(JSON.stringify(parsed.data)) as Record<string, JsonValue>
+      const fields = Object.fromEntries(problems.map(({ name, says }) => [`rows.${index}.${name}`, says]))
       const place = rows.length > 1 ? `Line ${index + 1}: ` : ''
       throw new Refused(`${place}${Object.values(fields)[0] ?? 'It cannot be read.'}`, fields)
     })

@@ -40,3 +40,23 @@ export const distinctCategoriesLeast = limit({
     from: fromMemory('Measurement Systems Analysis, 4th edition (AIAG): five distinct categories or more'),
   },
 })
+
+const studySize = fromMemory(
+  'Measurement Systems Analysis, 4th edition (AIAG): ten parts, two or three appraisers, two or three trials',
+)
+
+export const studyPartsLeast = limit({
+  key: 'gauge-study-parts-least',
+  label: 'Pieces in a gauge study',
+  unit: '1',
+  direction: 'at least',
+  byDefault: { value: 10, authority: 'common practice', from: studySize },
+})
+
+export const studyPeopleLeast = limit({
+  key: 'gauge-study-people-least',
+  label: 'People in a gauge study',
+  unit: '1',
+  direction: 'at least',
+  byDefault: { value: 2, authority: 'common practice', from: studySize },
+})

@@ -29,6 +29,18 @@ export const limitingQualityMost = limit({
   },
 })
 
+export const normalityLeast = limit({
+  key: 'variables-normality-least',
+  label: 'Look at normality before a variables plan: least p value',
+  unit: '%',
+  direction: 'at least',
+  byDefault: {
+    value: 5,
+    authority: 'common practice',
+    from: commonPractice('Readings whose Anderson–Darling p value is under 5 % are not judged as normal'),
+  },
+})
+
 export const zeroAcceptanceQualityMost = limit({
   key: 'zero-acceptance-quality-most',
   label: 'Share of bad pieces a zero-acceptance plan must find',

@@ -1,4 +1,4 @@
-import { commonPractice, fromMemory, published } from '@/shared/sources/provenance'
+import { commonPractice, fromMemory } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
 /** What a solderability test has to show. */
@@ -15,6 +15,13 @@ export const wettingTimeMost = limit({
   },
 })
 
+/** The bath, the solders and the flux that the default wetting time is one of; another is looser. */
+export const WETTING_TIME_HOLDS_AT = {
+  bathTemperatureC: 235,
+  alloys: ['Sn60Pb40', 'Sn63Pb37'],
+  flux: 'rosin-non-activated',
+} as const
+
 export const coverageLeast = limit({
   key: 'dip-coverage-least',
   label: 'Coverage, dip and look',
@@ -23,7 +30,7 @@ export const coverageLeast = limit({
   byDefault: {
     value: 95,
     authority: 'standard',
-    from: published('MIL-STD-883 method 2003 (secondary copy)'),
+    from: fromMemory('MIL-STD-883 method 2003, solderability: 95 % of the dipped area covered'),
   },
 })
 
@@ -37,6 +44,24 @@ export const holeRiseLeast = limit({
     authority: 'standard',
     from: fromMemory('J-STD-003, plated through holes: solder rises and wets the knee'),
   },
+})
+
+const float = fromMemory('IPC-TM-650 2.4.13.1 and 2.6.8: floated at 288 ± 5 °C for 10 s')
+
+export const floatTemperatureLeast = limit({
+  key: 'float-temperature-least',
+  label: 'Temperature of the solder float',
+  unit: '°C',
+  direction: 'at least',
+  byDefault: { value: 283, authority: 'standard', from: float },
+})
+
+export const floatTimeLeast = limit({
+  key: 'float-time-least',
+  label: 'Time of the solder float',
+  unit: 's',
+  direction: 'at least',
+  byDefault: { value: 10, authority: 'standard', from: float },
 })
 
 export const testTemperatureToleranceMost = limit({

@@ -1,4 +1,4 @@
-import { published } from '@/shared/sources/provenance'
+import { fromMemory } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
 /** How long a lot's own result stands for it in store. */
@@ -10,8 +10,8 @@ export const reaffirmationAgeMost = limit({
   byDefault: {
     value: 120,
     authority: 'standard',
-    from: published(
-      'MIL-STD-2000 5.4.4, solderability control, option 1: soldered within 120 days after a pass (as paraphrased)',
+    from: fromMemory(
+      'MIL-STD-2000, 5.4.4, solderability control, option 1: soldered within 120 days after a pass',
     ),
   },
 })

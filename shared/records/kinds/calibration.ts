@@ -14,7 +14,7 @@ export const calibrationRecord = recordKind({
   columns: {
     instrumentTag: textColumn({ label: 'Instrument', maxLength: 60, help: 'The number on its label.' }),
     calibratedOn: dateColumn({ label: 'Calibrated on' }),
-    dueOn: dateColumn({ label: 'Due again on' }),
+    dueOn: dateColumn({ label: 'Due again on', mayLieAhead: true }),
     found: choiceColumn({
       label: 'Found on arrival',
       options: [

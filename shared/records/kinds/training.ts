@@ -28,7 +28,7 @@ export const training = recordKind({
     worker: textColumn({ label: 'Worker', maxLength: 80 }),
     skill: choiceColumn({ label: 'Skill', options: SKILLS }),
     passedOn: dateColumn({ label: 'Passed on' }),
-    expiresOn: dateColumn({ label: 'Valid to', help: 'The last day on which it holds.' }),
+    expiresOn: dateColumn({ label: 'Valid to', help: 'The last day on which it holds.', mayLieAhead: true }),
     certificate: textColumn({ label: 'Certificate or record', maxLength: 80 }),
   },
   cautions: [],

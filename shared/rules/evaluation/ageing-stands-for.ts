@@ -35,7 +35,7 @@ export const ageingStandsFor = rule({
   formula:
     'hours · exp(E/k · (1/T_store − 1/T_ageing)) ≥ months in store, for the least and the greatest published E',
   stage: 'evaluation',
-  version: 1,
+  version: 2,
   reads: {
     conditions: testConditions,
     claims: optional(ageingClaims),
@@ -90,28 +90,37 @@ function partOf({ method, ageing }: Row, storeC: number | undefined, wantedMonth
     const computable = ageingMethod(ageing)?.acts === 'dry heat'
     return computable
       ? { ...common, verdict: 'undetermined', found: 'the temperature of the store is not specified yet.' }
-      : { ...common, verdict: 'meets', found: 'no storage time is computed for it.' }
+      : { ...common, verdict: 'not applicable', found: 'no storage time is computed for it.' }
   }
   if (equivalence.kind === 'none') {
-    return { ...common, verdict: 'meets', found: `no storage time is computed: ${equivalence.because}.` }
+    return {
+      ...common,
+      verdict: 'not applicable',
+      found: `no storage time is computed: ${equivalence.because}.`,
+    }
   }
   const span = spanInWords(equivalence)
-  if (equivalence.mechanism !== 'growth of compound' || wantedMonths === 0) {
-    return { ...common, verdict: 'meets', found: `${span} at ${formatQuantity(storeC, '°C')}.` }
+  const at = formatQuantity(storeC, '°C')
+  if (equivalence.mechanism !== 'growth of compound') {
+    return { ...common, verdict: 'not applicable', found: `${span} at ${at}: shown, not judged by.` }
+  }
+  if (wantedMonths === 0) {
+    const found = `${span} at ${at}; how long parts may wait is not specified yet.`
+    return { ...common, verdict: 'undetermined', found }
   }
   const wanted = formatQuantity(wantedMonths, 'months')
   if (equivalence.leastMonths >= wantedMonths) {
     return {
       ...common,
       verdict: 'meets',
-      found: `${span} at ${formatQuantity(storeC, '°C')}, for ${wanted} in store.`,
+      found: `${span} at ${at}, for ${wanted} in store.`,
     }
   }
   const never = equivalence.mostMonths < wantedMonths
   return {
     ...common,
     verdict: never ? 'fails' : 'marginal',
-    found: `${span} at ${formatQuantity(storeC, '°C')}, while parts may wait ${wanted}${never ? '' : ': the published energies disagree on whether that is enough'}.`,
+    found: `${span} at ${at}, while parts may wait ${wanted}${never ? '' : ': the published energies disagree on whether that is enough'}.`,
     remedy: { says: 'Age longer, shorten the storage allowed, or test again after the store.' },
   }
 }

@@ -1,17 +1,16 @@
 import { commonPractice } from '@/shared/sources/provenance'
-import type { Lot, LotTest } from '@/shared/records/lot'
+import type { Lot } from '@/shared/records/lot'
 import { isUsable, lotName, partKey, aboutLot } from '@/shared/records/lot-identity'
-import { isSolderabilityMethod } from '@/shared/methods/test-methods'
 import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
+import { lots } from '@/shared/rules/record-source'
 import { rule } from '@/shared/rules/rule'
-import { demandsFrom, standingReads } from '@/shared/sampling/sampling-reads'
-import { whySetAside, type TestDemands } from '@/shared/sampling/test-status'
+import { passingReads, solderabilityResults, type SolderabilityResult } from '@/shared/sampling/passing-tests'
 import { spokenByWorst } from '@/shared/rules/worst-part'
 import { count } from '@/shared/rules/measure'
 
 const SOURCE = commonPractice('A coupon or test board in every production batch of boards')
 const LIMIT_SAYS =
-  'a coupon of the same batch (supplier and date code), or a board of the lot itself, tested for solderability'
+  'a coupon of the same batch (supplier and date code), or a board of the lot itself, tested for solderability and passed'
 
 export const batchCoupons = rule({
   id: 'batch-coupons',
@@ -19,8 +18,8 @@ export const batchCoupons = rule({
   why: 'Every plating batch is its own: a coupon of last month’s batch says nothing about this one, and a finished board is dear to spend on a test.',
   formula: 'each batch of boards has a coupon of its supplier and date code, or a test of its own',
   stage: 'evaluation',
-  version: 2,
-  reads: standingReads,
+  version: 3,
+  reads: { ...passingReads, lots },
   judge(inputs): Judged {
     const boards = inputs.lots.filter((lot) => lot.kind === 'bare board' && isUsable(lot))
     if (boards.length === 0) {
@@ -31,21 +30,21 @@ export const batchCoupons = rule({
       )
     }
     const coupons = couponsByBatch(inputs.lots)
-    const demands = demandsFrom(inputs)
-    const parts = boards.map((lot) => partOf(lot, coupons.get(batchKey(lot)) ?? [], demands))
+    const newest: NewestOf = (lot) => solderabilityResults(lot, inputs).at(-1)
+    const parts = boards.map((lot) => partOf(lot, coupons.get(batchKey(lot)) ?? [], newest))
     const spoken = spokenByWorst(parts)
     return {
       ...spoken,
       found:
         spoken.verdict === 'meets'
-          ? `Every batch of boards (${boards.length}) has a tested coupon or board.`
+          ? `Every batch of boards (${boards.length}) has a coupon or board that passed its test.`
           : spoken.found,
       measured: { lots: count(boards.length) },
       limit: LIMIT_SAYS,
       working: [
         {
           label: 'Batches covered',
-          formula: 'coupon lot of the same supplier and date code, or a test on the lot itself',
+          formula: 'coupon lot of the same supplier and date code, or a test passed by the lot itself',
           numbers: `${parts.filter(({ verdict }) => verdict === 'meets').length} of ${boards.length} batches`,
           result: spoken.verdict,
         },
@@ -68,20 +67,36 @@ function couponsByBatch(lots: readonly Lot[]): ReadonlyMap<string, readonly Lot[
   return batches
 }
 
-function partOf(board: Lot, coupons: readonly Lot[], demands: TestDemands): Part {
+/** The newest solderability result of a lot that counts. */
+type NewestOf = (lot: Lot) => SolderabilityResult | undefined
+
+function partOf(board: Lot, coupons: readonly Lot[], newestOf: NewestOf): Part {
   const common = { subject: lotName(board), about: aboutLot(board) }
-  const counts = (test: LotTest) =>
-    isSolderabilityMethod(test.method) && whySetAside(test, demands) === undefined
-  if (board.tests.some(counts)) {
-    return { ...common, verdict: 'meets', found: 'a board of the lot itself was tested.' }
+  const tested = [board, ...coupons].flatMap((lot) => {
+    const newest = newestOf(lot)
+    return newest ? [{ lot, ...newest }] : []
+  })
+  const failed = tested.find(({ passed }) => !passed)
+  if (failed) {
+    const what = failed.lot === board ? 'the lot itself' : `coupon lot ${failed.lot.code} of its batch`
+    return {
+      ...common,
+      verdict: 'fails',
+      measured: { failed: failed.lot.code, testedOn: failed.testedOn },
+      found: `${what} failed its newest solderability test, of ${failed.testedOn}.`,
+      remedy: { says: 'Reject the batch, or find why it failed and test again.' },
+    }
   }
-  const tested = coupons.find((coupon) => coupon.tests.some(counts))
-  if (tested) {
+  const [good] = tested
+  if (good) {
     return {
       ...common,
       verdict: 'meets',
-      measured: { coupon: tested.code, dateCode: board.dateCode },
-      found: `coupon lot ${tested.code} of date code ${board.dateCode} was tested.`,
+      measured: { tested: good.lot.code, dateCode: board.dateCode },
+      found:
+        good.lot === board
+          ? 'a board of the lot itself was tested and passed.'
+          : `coupon lot ${good.lot.code} of date code ${board.dateCode} was tested and passed.`,
     }
   }
   const [waiting] = coupons

@@ -1,5 +1,6 @@
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { coverageLeast } from '@/shared/plan/limits/evaluation-solderability'
+import { coverageGuard } from '@/shared/plan/limits/evaluation-guards'
 import { formatQuantity } from '@/shared/quantity/format'
 import { moltenSolderCautions } from '@/shared/methods/solderability-conditions'
 import { rule } from '@/shared/rules/rule'
@@ -8,24 +9,21 @@ import { DIP_AND_LOOK } from '@/shared/sampling/sampled-method'
 import { SAMPLING_SOURCES } from '@/shared/sampling/sampling-sources'
 import { samplingReads } from '@/shared/sampling/sampling-reads'
 
-/** Two observers seldom differ by more than this in a share of area. */
-const GUARD_PCT = 1
-
 export const dipAndLookCoverage = rule({
   id: 'dip-and-look-coverage',
   title: 'Coverage by dip and look',
   why: 'A lead that takes no even coating in clean solder leaves a joint that looks filled and is not held. The look tells non-wetting from dewetting, whose causes differ.',
   formula: 'coverage of each specimen ≥ least; specimens bad ≤ acceptance number of the plan',
   stage: 'evaluation',
-  version: 3,
-  reads: { ...samplingReads, least: coverageLeast },
+  version: 4,
+  reads: { ...samplingReads, least: coverageLeast, guard: coverageGuard },
   judge(inputs) {
-    const { least } = inputs
+    const { least, guard } = inputs
     return judgeSampledLots(
       {
         method: DIP_AND_LOOK,
         ruling: least,
-        guardBand: GUARD_PCT,
+        guardBand: guard.value,
         limitSays: `at least ${formatQuantity(least.value, '%')} of the dipped area covered (${namedRuling(least)}), in a sample by lot size`,
         sources: [sourceOf(least), ...SAMPLING_SOURCES],
         cautions: moltenSolderCautions,

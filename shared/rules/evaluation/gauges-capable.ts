@@ -1,12 +1,21 @@
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import { distinctCategoriesLeast, gaugeShareMost } from '@/shared/plan/limits/evaluation-instruments'
+import { gaugeShareGood } from '@/shared/plan/limits/evaluation-guards'
+import {
+  distinctCategoriesLeast,
+  gaugeShareMost,
+  studyPartsLeast,
+  studyPeopleLeast,
+} from '@/shared/plan/limits/evaluation-instruments'
+import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import { fromMemory } from '@/shared/sources/provenance'
 import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { byId } from '@/shared/instruments/calibration-status'
+import { platingThickness } from '@/shared/methods/plating-thickness'
 import type { Instrument } from '@/shared/records/instrument'
 import type { Lot } from '@/shared/records/lot'
 import { isUsable } from '@/shared/records/lot-identity'
 import {
+  undetermined,
   verdictOn,
   worstVerdict,
   type Judged,
@@ -16,15 +25,14 @@ import {
 } from '@/shared/rules/finding'
 import { measure, count } from '@/shared/rules/measure'
 import { instruments, lots, recordsOf } from '@/shared/rules/record-source'
-import { rule } from '@/shared/rules/rule'
+import { notApplicable } from '@/shared/rules/not-applicable'
+import { optional, rule } from '@/shared/rules/rule'
 import { studiedGauges, type StudiedGauge } from '@/shared/instruments/gauge-study'
 import { spokenByWorst, worstPart } from '@/shared/rules/worst-part'
 
 const SOURCE = fromMemory(
   'Measurement Systems Analysis, 4th edition (AIAG), chapter III: gauge study by analysis of variance',
 )
-/** Between a third of the limit and the limit a gauge is usable with care: 10 to 30 % where the limit is 30 %. */
-const GUARD_SHARE = 2 / 3
 
 export const gaugesCapable = rule({
   id: 'gauges-capable',
@@ -32,15 +40,20 @@ export const gaugesCapable = rule({
   why: 'Calibration says that an instrument is right on average. A gauge study says how far two people, or the same one twice, differ on the same piece: that spread is taken for the lot’s.',
   formula: 'gauge study: 100 · gauge/√(gauge² + parts²) ≤ most, and distinct categories 1.41 · parts/gauge',
   stage: 'evaluation',
-  version: 1,
+  version: 2,
   reads: {
     lots,
     instruments,
     studies: recordsOf('gauge-reading', 'gauge-study readings'),
+    needed: optional(lotsNeeded),
     share: gaugeShareMost,
+    good: gaugeShareGood,
+    leastParts: studyPartsLeast,
+    leastPeople: studyPeopleLeast,
     categories: distinctCategoriesLeast,
   },
-  judge({ lots: all, instruments: file, studies, share, categories }): Judged {
+  judge(inputs): Judged {
+    const { lots: all, instruments: file, studies, share, categories, needed } = inputs
     const limit = `gauge spread at most ${formatQuantity(share.value, '%')} of the study’s (${namedRuling(share)}), ${categories.value} categories told apart (${namedRuling(categories)})`
     const studied = studiedGauges(studies)
     const uses = usesByTag(all, file)
@@ -48,19 +61,19 @@ export const gaugesCapable = rule({
       one,
       part: partOf(one, uses.get(one.instrumentTag) ?? [], {
         mostPct: share.value,
+        goodPct: Math.min(inputs.good.value, share.value),
         leastCategories: categories.value,
+        leastParts: inputs.leastParts.value,
+        leastPeople: inputs.leastPeople.value,
       }),
     }))
     const unstudied = thicknessGaugesWithoutStudy(all, file, studied)
     const parts = [...judged.map(({ part }) => part), ...unstudied]
-    const base = { limit, sources: [SOURCE, sourceOf(share)] }
+    const base = { limit, sources: [SOURCE, sourceOf(share), sourceOf(inputs.leastParts)] }
     if (parts.length === 0) {
-      return {
-        verdict: 'meets',
-        found: 'No gauge study is recorded, and no lot is judged by measured thickness.',
-        working: [],
-        ...base,
-      }
+      return measuresThickness(needed)
+        ? undetermined('Thickness is to be measured, and no gauge study is recorded.', [STUDY_WANTED], limit)
+        : notApplicable('No gauge study is recorded, and no lot is or will be judged by measured thickness.')
     }
     const worst = worstPart(parts)
     const speaker = judged.find(({ part }) => part === worst)
@@ -68,8 +81,16 @@ export const gaugesCapable = rule({
   },
 })
 
+const STUDY_WANTED = 'a gauge study of the instrument that measures thickness'
+
+const measuresThickness = (needed: readonly { readonly method: string }[] = []): boolean =>
+  needed.some(({ method }) => method === platingThickness.key)
+
 interface Asked {
   readonly mostPct: number
+  readonly goodPct: number
+  readonly leastParts: number
+  readonly leastPeople: number
   readonly leastCategories: number
 }
 
@@ -87,6 +108,16 @@ function partOf(
       remedy: { says: 'Complete the study.' },
     }
   }
+  const more = moreWanted(result, asked)
+  if (more.length > 0) {
+    return {
+      ...common,
+      verdict: 'undetermined',
+      measured: { parts: count(result.parts), people: count(result.appraisers) },
+      found: `${result.parts} parts by ${result.appraisers} people are too few to tell the gauge’s spread from the pieces’.`,
+      remedy: { says: `Add ${more.join(' and ')} to the study.` },
+    }
+  }
   const { gaugeShareOfTotalPct, distinctCategories } = result.figures
   const margins: Margin[] = [
     {
@@ -94,7 +125,7 @@ function partOf(
       limit: asked.mostPct,
       unit: '%',
       direction: 'at most',
-      guardBand: GUARD_SHARE * asked.mostPct,
+      guardBand: asked.mostPct - asked.goodPct,
     },
     {
       found: distinctCategories,
@@ -129,6 +160,18 @@ function partOf(
           }
         : undefined,
   }
+}
+
+/** What a study lacks before its spreads say anything: a few pieces may happen to be alike. */
+function moreWanted(
+  { parts, appraisers }: { readonly parts: number; readonly appraisers: number },
+  { leastParts, leastPeople }: Asked,
+): string[] {
+  const wanted = [
+    { short: leastParts - parts, of: 'pieces' },
+    { short: leastPeople - appraisers, of: 'people' },
+  ]
+  return wanted.flatMap(({ short, of }) => (short > 0 ? [`${short} more ${of}`] : []))
 }
 
 interface GaugeUse {
@@ -169,14 +212,15 @@ function thicknessGaugesWithoutStudy(
     all
       .filter(isUsable)
       .flatMap(({ tests }) => tests)
-      .filter(({ method }) => method === 'plating-thickness')
+      .filter(({ method }) => method === platingThickness.key)
       .flatMap(({ instrumentId }) => known.get(instrumentId ?? '')?.tag ?? []),
   )
   return [...tags]
     .filter((tag) => !studied.some(({ instrumentTag }) => instrumentTag === tag))
     .map((tag) => ({
       subject: tag,
-      verdict: 'marginal' as const,
+      about: { instrument: tag },
+      verdict: 'undetermined' as const,
       found: 'measures plating thickness and has no gauge study: part of the spread it shows may be its own.',
       remedy: { says: 'Have two people measure ten pieces two or three times each, and enter the readings.' },
     }))

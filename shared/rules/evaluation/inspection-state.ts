@@ -1,12 +1,14 @@
 import { published } from '@/shared/sources/provenance'
 import { methodName } from '@/shared/methods/test-methods'
-import type { Judged, Part, Verdict } from '@/shared/rules/finding'
+import { undetermined, type Judged, type Part, type Verdict } from '@/shared/rules/finding'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { rule } from '@/shared/rules/rule'
 import type { InspectionStanding } from '@/shared/statistics/sampling/switching'
-import { askedOf, sampledLimits, sampledMethods } from '@/shared/sampling/asked-methods'
+import { askedOf, isSampled, sampledLimits, sampledMethods } from '@/shared/sampling/asked-methods'
 import { seriesOf, type Series } from '@/shared/sampling/lot-sampling'
 import type { SampledMethod } from '@/shared/sampling/sampled-method'
 import { planForLot, planInWords, planMeasured } from '@/shared/sampling/sampling-plan'
+import { tablesNote } from '@/shared/sampling/sampling-sources'
 import { contextFrom, samplingReads } from '@/shared/sampling/sampling-reads'
 import { spokenByWorst } from '@/shared/rules/worst-part'
 import { count } from '@/shared/rules/measure'
@@ -23,13 +25,22 @@ const VERDICTS: Record<InspectionStanding['severity'], Verdict> = {
   discontinued: 'fails',
 }
 
+const nothingSampled = (needed: readonly { readonly method: string }[]): Judged =>
+  needed.some(({ method }) => isSampled(method))
+    ? undetermined(
+        'No lot is recorded of a part that is to be sampled.',
+        ['a lot, and its sample'],
+        LIMIT_SAYS,
+      )
+    : notApplicable('No part is to be tested by a sample, and none was.')
+
 export const inspectionState = rule({
   id: 'inspection-state',
   title: 'State of inspection, by supplier and part',
   why: 'A plan protects over a series of lots, not in one: it does so only when poor lots make the next sample stricter.',
   formula: 'state by the switching rules of the scheme, from the lots before in their order',
   stage: 'evaluation',
-  version: 2,
+  version: 3,
   reads: { ...samplingReads, ...sampledLimits },
   judge(inputs): Judged {
     const context = contextFrom(inputs)
@@ -46,17 +57,11 @@ export const inspectionState = rule({
       sources: [SOURCE],
       notes: [
         `Switching by ${context.switching.edition}. A lot counts once its sample has decided; a lot offered again after rejection is to be entered as a new lot only when it was made anew.`,
+        ...tablesNote(inputs),
         'The limit numbers that reduced inspection also asks for (MIL-STD-105E table VIII) are not held here: quality confirms them when it allows reduced inspection.',
       ],
     }
-    if (parts.length === 0) {
-      return {
-        verdict: 'meets',
-        found: 'No lot is sampled yet: every series starts on normal inspection.',
-        working: [],
-        ...base,
-      }
-    }
+    if (parts.length === 0) return nothingSampled(inputs.needed)
     const spoken = spokenByWorst(parts)
     return {
       ...spoken,
@@ -82,7 +87,7 @@ export const inspectionState = rule({
       return {
         subject: `${lot.supplier}, ${lot.part}, ${methodName(method.key)}`,
         about: { supplier: lot.supplier, part: lot.part, method: method.key },
-        verdict: VERDICTS[next.severity],
+        verdict: decided.length === 0 ? 'undetermined' : VERDICTS[next.severity],
         measured: {
           inspection: next.severity,
           reason: next.reason,

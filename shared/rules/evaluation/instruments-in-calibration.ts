@@ -28,7 +28,7 @@ export const instrumentsInCalibration = rule({
   why: 'A reading is worth what its instrument is. One that was out of date, out of use or later found outside its limits leaves every lot it judged unjudged.',
   formula: 'each test’s instrument calibrated on or before its day, and not run out',
   stage: 'evaluation',
-  version: 1,
+  version: 2,
   reads: {
     lots,
     instruments,
@@ -108,7 +108,7 @@ function partOf({ lot, test }: TestOfLot, file: InstrumentFile): Part {
   if (!isUsable(lot)) {
     return {
       ...common,
-      verdict: 'meets',
+      verdict: 'not applicable',
       found: `${standing.says}; the lot was rejected and rests on no result.`,
     }
   }

@@ -1,16 +1,21 @@
 import { commonPractice } from '@/shared/sources/provenance'
-import { platingConfidenceLeast, platingCoverageLeast } from '@/shared/plan/limits/evaluation-plating'
 import type { Lot } from '@/shared/records/lot'
 import { lotName, aboutLot } from '@/shared/records/lot-identity'
 import { methodName } from '@/shared/methods/test-methods'
 import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
 import { rule, type Inputs } from '@/shared/rules/rule'
 import { judgePlatingGroup } from '@/shared/plating/judge-plating-group'
-import { seriesOf } from '@/shared/sampling/lot-sampling'
+import { platingThickness } from '@/shared/methods/plating-thickness'
 import { platingOf } from '@/shared/plating/plating-readings'
-import { platingReads, specificationFrom } from '@/shared/plating/plating-reads'
-import { sampledLimits, sampledMethods } from '@/shared/sampling/asked-methods'
-import { contextFrom, demandsFrom, fractionOf, samplingReads } from '@/shared/sampling/sampling-reads'
+import {
+  platingDemandReads,
+  platingDemandsFrom,
+  platingReads,
+  specificationFrom,
+} from '@/shared/plating/plating-reads'
+import { askedOf, sampledLimits } from '@/shared/sampling/asked-methods'
+import { resultsOfLots } from '@/shared/sampling/results-of-lots'
+import { demandsFrom, samplingReads } from '@/shared/sampling/sampling-reads'
 import { spokenByWorst } from '@/shared/rules/worst-part'
 import { count } from '@/shared/rules/measure'
 
@@ -24,8 +29,7 @@ const reads = {
   ...samplingReads,
   ...platingReads,
   ...sampledLimits,
-  platingCoverage: platingCoverageLeast,
-  platingConfidence: platingConfidenceLeast,
+  ...platingDemandReads,
 } as const
 
 export const lotsDispositioned = rule({
@@ -34,14 +38,14 @@ export const lotsDispositioned = rule({
   why: 'A lot on the shelf without a decision is used sooner or later, and one accepted against its results takes them along into every board.',
   formula: 'every lot with a result is accepted or rejected by someone entitled, as its result says',
   stage: 'evaluation',
-  version: 2,
+  version: 3,
   reads,
   judge(inputs): Judged {
     if (inputs.lots.length === 0) {
       return undetermined('No lot is recorded yet.', ['a lot, with its disposition'], LIMIT_SAYS)
     }
-    const against = failuresByLot(inputs)
-    const spoken = spokenByWorst(inputs.lots.map((lot) => partOf(lot, against.get(lot.id) ?? NO_FAILURES)))
+    const restsOn = resultsFrom(inputs)
+    const spoken = spokenByWorst(inputs.lots.map((lot) => partOf(lot, restsOn(lot))))
     const disposed = (verdict: string) =>
       inputs.lots.filter(({ disposition }) => disposition?.verdict === verdict).length
     return {
@@ -62,51 +66,55 @@ export const lotsDispositioned = rule({
   },
 })
 
-/** What speaks against a lot: results that failed, and tests not finished. */
-interface AgainstLot {
-  /** Tests by their keys. */
+/** What a disposition rests on: tests and deposits, by their keys. */
+interface Results {
   readonly failed: readonly string[]
   readonly failedDeposits: readonly string[]
   readonly open: readonly string[]
+  readonly openDeposits: readonly string[]
+  /** Whether any result speaks for the lot. */
+  readonly any: boolean
 }
-const NO_FAILURES: AgainstLot = { failed: [], failedDeposits: [], open: [] }
 
-function failuresByLot(inputs: Inputs<typeof reads>): ReadonlyMap<string, AgainstLot> {
-  const against = new Map<string, { failed: string[]; failedDeposits: string[]; open: string[] }>()
-  const of = (lot: Lot) => {
-    const known = against.get(lot.id) ?? { failed: [], failedDeposits: [], open: [] }
-    against.set(lot.id, known)
-    return known
-  }
-  const context = contextFrom(inputs)
-  for (const { method, limit } of sampledMethods(inputs)) {
-    for (const { lot, sample } of seriesOf(inputs.lots, method, limit, context).flatMap(({ lots }) => lots)) {
-      if (sample?.outcome.decided === 'rejected') of(lot).failed.push(method.key)
-      if (sample && sample.outcome.decided === undefined) of(lot).open.push(method.key)
-    }
-  }
+function resultsFrom(inputs: Inputs<typeof reads>): (lot: Lot) => Results {
+  const testsOf = resultsOfLots(inputs)
   const demands = demandsFrom(inputs)
   const specification = specificationFrom(inputs)
-  const content = {
-    coverage: fractionOf(inputs.platingCoverage),
-    confidence: fractionOf(inputs.platingConfidence),
-  }
-  for (const lot of inputs.lots) {
-    for (const group of platingOf(lot, demands).groups) {
-      const { verdict } = judgePlatingGroup(group, specification, content).part
-      if (verdict === 'fails') of(lot).failedDeposits.push(group.deposit)
+  const isAsked = askedOf(inputs.needed)
+  const platingDemands = platingDemandsFrom(inputs)
+  return (lot) => {
+    const { failed, open, passed } = testsOf(lot)
+    const judged = platingOf(lot, demands).groups.map((group) => ({
+      deposit: group.deposit,
+      verdict: judgePlatingGroup(group, specification, platingDemands).part.verdict,
+    }))
+    const depositsOf = (verdict: string) =>
+      judged.flatMap((one) => (one.verdict === verdict ? [one.deposit] : []))
+    const unmeasured = judged.length === 0 && isAsked(lot, platingThickness.key)
+    return {
+      failed,
+      failedDeposits: depositsOf('fails'),
+      open: unmeasured ? [...open, platingThickness.key] : open,
+      openDeposits: depositsOf('undetermined'),
+      any: failed.length + passed.length + judged.length > 0,
     }
   }
-  return against
 }
 
-function partOf(lot: Lot, { failed, failedDeposits, open }: AgainstLot): Part {
+/** Tests and deposits as they are named in a sentence. */
+const named = (tests: readonly string[], deposits: readonly string[]): string[] => [
+  ...tests.map(methodName),
+  ...deposits.map((deposit) => `thickness of ${deposit}`),
+]
+
+function partOf(lot: Lot, { failed, failedDeposits, open, openDeposits, any }: Results): Part {
   const { disposition } = lot
-  const failures = [...failed.map(methodName), ...failedDeposits.map((deposit) => `thickness of ${deposit}`)]
+  const failures = named(failed, failedDeposits)
+  const undecided = named(open, openDeposits)
   const common = {
     subject: lotName(lot),
     about: aboutLot(lot),
-    measured: { ...(disposition && { ...disposition }), failed, failedDeposits, open },
+    measured: { ...(disposition && { ...disposition }), failed, failedDeposits, open, openDeposits, any },
   }
   if (disposition === null) {
     return {
@@ -137,12 +145,20 @@ function partOf(lot: Lot, { failed, failedDeposits, open }: AgainstLot): Part {
       remedy: { says: 'Reject it, or allow it under concession with the reason why it is tolerable.' },
     }
   }
-  if (open.length > 0) {
+  if (undecided.length > 0) {
     return {
       ...common,
       verdict: 'undetermined',
-      found: `accepted by ${disposition.by} before its sample was complete: ${open.map(methodName).join(', ')}.`,
-      remedy: { says: 'Complete the sample.' },
+      found: `accepted by ${disposition.by} before these were decided: ${undecided.join(', ')}.`,
+      remedy: { says: 'Complete the tests.' },
+    }
+  }
+  if (!any) {
+    return {
+      ...common,
+      verdict: 'undetermined',
+      found: `accepted by ${disposition.by} on ${disposition.on} without any result of a test here.`,
+      remedy: { says: 'Test a sample of the lot, or record its receiving check.' },
     }
   }
   return { ...common, verdict: 'meets', found: `accepted by ${disposition.by} on ${disposition.on}.` }

@@ -2,12 +2,14 @@ import { commonPractice } from '@/shared/sources/provenance'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import type { ValueOf } from '@/shared/plan/parameter'
-import type { Lot } from '@/shared/records/lot'
+import type { Lot, LotTest } from '@/shared/records/lot'
 import { isUsable, kindAndPart, namesComponent } from '@/shared/records/lot-identity'
 import { isSolderabilityMethod, methodName } from '@/shared/methods/test-methods'
 import type { Judged, Part } from '@/shared/rules/finding'
 import { count } from '@/shared/rules/measure'
-import { lots } from '@/shared/rules/record-source'
+import { testConditions } from '@/shared/plan/parameters/evaluation-test-conditions'
+import { demandsFrom, standingReads } from '@/shared/sampling/sampling-reads'
+import { whySetAside } from '@/shared/sampling/test-status'
 import { optional, rule } from '@/shared/rules/rule'
 import { spokenByWorst } from '@/shared/rules/worst-part'
 
@@ -22,13 +24,21 @@ export const lotsNeededPresent = rule({
   why: 'A joint has two surfaces. One component type that nobody tested is enough to spoil every board it goes into.',
   formula: 'a lot of every part that is asked for, tested by the method asked',
   stage: 'evaluation',
-  version: 1,
-  reads: { lots, needed: lotsNeeded, holes: optional(leadHoles) },
-  judge({ lots: all, needed, holes }): Judged {
+  version: 2,
+  reads: {
+    ...standingReads,
+    conditions: optional(testConditions),
+    needed: lotsNeeded,
+    holes: optional(leadHoles),
+  },
+  judge(inputs): Judged {
+    const { lots: all, needed, holes } = inputs
+    const demands = demandsFrom({ ...inputs, conditions: inputs.conditions ?? [] })
+    const counts: Counts = (test) => whySetAside(test, demands) === undefined && test.readings.count > 0
     const byPart = lotsByPart(all)
     const rows = partsOf(needed)
     const parts = [
-      ...rows.map((row) => judgePart(row, byPart.get(kindAndPart(row)) ?? [])),
+      ...rows.map((row) => judgePart(row, byPart.get(kindAndPart(row)) ?? [], counts)),
       ...boardMissing(needed),
       ...componentsMissing(needed, holes ?? []),
     ]
@@ -79,7 +89,10 @@ function lotsByPart(all: readonly Lot[]): ReadonlyMap<string, readonly Lot[]> {
   return byPart
 }
 
-function judgePart({ part, kind, methods }: PlannedPart, own: readonly Lot[]): Part {
+/** Whether the result of a test counts: its conditions, its instrument, and any reading at all. */
+type Counts = (test: LotTest) => boolean
+
+function judgePart({ part, kind, methods }: PlannedPart, own: readonly Lot[], counts: Counts): Part {
   const common = { subject: `${part} (${kind})`, about: { part, kind } }
   const hasSolderability = methods.some(isSolderabilityMethod)
   if (SOLDERED_KINDS.includes(kind) && !hasSolderability) {
@@ -110,8 +123,12 @@ function judgePart({ part, kind, methods }: PlannedPart, own: readonly Lot[]): P
     }
   }
   const short = usable.flatMap((lot) => {
-    const missing = methods.filter((method) => !lot.tests.some((test) => test.method === method))
-    return missing.length > 0 ? [`lot ${lot.code} not tested by ${missing.map(methodName).join(', ')}`] : []
+    const missing = methods.filter(
+      (method) => !lot.tests.some((test) => test.method === method && counts(test)),
+    )
+    return missing.length > 0
+      ? [`lot ${lot.code} has no result that counts by ${missing.map(methodName).join(', ')}`]
+      : []
   })
   if (short.length > 0) {
     return {

@@ -3,7 +3,8 @@ import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import type { Lot } from '@/shared/records/lot'
 import { kindAndPart, lotName, aboutLot } from '@/shared/records/lot-identity'
 import type { Inspection } from '@/shared/records/inspection'
-import type { Judged, Part } from '@/shared/rules/finding'
+import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { count } from '@/shared/rules/measure'
 import { inspections, lots } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
@@ -22,20 +23,11 @@ export const lotsTraced = rule({
   why: 'When a lot turns out bad, somebody has to know which boards to call back; when a board fails, which lots to suspect.',
   formula: 'every lot that was soldered is named by runs, and every assembly names its lots',
   stage: 'evaluation',
-  version: 1,
+  version: 2,
   reads: { lots, inspections, needed: optional(lotsNeeded) },
   judge({ lots: all, inspections: looks, needed }): Judged {
     const assemblies = assembliesIn(all, looks)
-    if (assemblies.size === 0) {
-      return {
-        verdict: 'meets',
-        found: 'No assembly is recorded yet: nothing to trace.',
-        measured: { assemblies: count(0) },
-        limit: LIMIT_SAYS,
-        working: [],
-        sources: [SOURCE],
-      }
-    }
+    if (assemblies.size === 0) return notApplicable('No assembly is recorded: nothing to trace.')
     const parts = [...all.flatMap(wrongUse), ...untraced(all, assemblies, needed ?? [])]
     const waiting = all.filter(
       ({ disposition, usedIn }) => disposition?.verdict === 'accept' && usedIn.length === 0,
@@ -56,6 +48,13 @@ export const lotsTraced = rule({
       ],
       sources: [SOURCE],
       notes,
+    }
+    if (parts.length === 0 && tracedParts(needed ?? []).size === 0) {
+      return undetermined(
+        `${assemblies.size === 1 ? 'An assembly is' : `${assemblies.size} assemblies are`} recorded, and no board or component is named that they must be traced to.`,
+        [lotsNeeded.label],
+        LIMIT_SAYS,
+      )
     }
     if (parts.length === 0) {
       return {

@@ -14,7 +14,7 @@ export const platedHoleRise = rule({
   why: 'Capillarity could lift solder through many board thicknesses. A hole that does not fill on the test bath has a wall that does not wet, or that gives off gas.',
   formula: 'rise of solder in each hole ≥ least of the method; specimens bad ≤ acceptance number',
   stage: 'evaluation',
-  version: 2,
+  version: 3,
   reads: { ...samplingReads, least: holeRiseLeast },
   judge(inputs) {
     const { least } = inputs

@@ -1,110 +1,161 @@
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import { fromMemory } from '@/shared/sources/provenance'
+import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import { platingCapabilityLeast, platingConfidenceLeast } from '@/shared/plan/limits/evaluation-plating'
-import { formatAgainst, formatNumber } from '@/shared/quantity/format'
-import { verdictOn, type Judged, type Margin, type Part, type WorkingLine } from '@/shared/rules/finding'
-import { measure, count } from '@/shared/rules/measure'
-import { rule } from '@/shared/rules/rule'
-import { platingIndexes, type PlatingIndex } from '@/shared/plating/plating-index'
+import { platingThickness } from '@/shared/methods/plating-thickness'
+import { platingIndexes, unitsEnough, type PlatingIndex } from '@/shared/plating/plating-index'
 import { platingReads } from '@/shared/plating/plating-reads'
-import { fractionOf, standingReads } from '@/shared/sampling/sampling-reads'
+import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
+import {
+  undetermined,
+  type Judged,
+  type Margin,
+  type Part,
+  type Verdict,
+  type WorkingLine,
+} from '@/shared/rules/finding'
+import { measure, count } from '@/shared/rules/measure'
+import { notApplicable } from '@/shared/rules/not-applicable'
+import { optional, rule } from '@/shared/rules/rule'
+import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { spokenByWorst, worstPart } from '@/shared/rules/worst-part'
+import { fractionOf, standingReads } from '@/shared/sampling/sampling-reads'
+import { fromMemory } from '@/shared/sources/provenance'
 
-const SOURCE = fromMemory(
-  'NIST/SEMATECH e-Handbook 6.1.6; bound by A. F. Bissell, Applied Statistics 39 (1990) 331',
-)
+const SOURCES = [
+  fromMemory('NIST/SEMATECH e-Handbook 6.1.6, index against one limit'),
+  fromMemory('Chou, Owen and Borrego, Journal of Quality Technology 22 (1990) 223: its exact lower bound'),
+  fromMemory('Mee and Owen, J. Am. Stat. Assoc. 78 (1983) 901: readings in groups'),
+]
 
 export const platingCapability = rule({
   id: 'plating-capability',
   title: 'Capability of the plating',
-  why: 'A lot may reach its minimum by luck. How far the mean keeps from the minimum, in spreads, says whether the next lot will too, and over lots it says what the plater can do.',
+  why: 'A lot may reach its minimum by luck. How far the mean keeps from the minimum, in spreads, says how near the lot came to it, and over lots it says what the plater can do.',
   formula: '(mean − least)/3s with its lower bound ≥ least, specimens and lots as the units',
   stage: 'evaluation',
-  version: 1,
+  version: 2,
   reads: {
     ...standingReads,
     ...platingReads,
+    needed: optional(lotsNeeded),
     least: platingCapabilityLeast,
     confidence: platingConfidenceLeast,
   },
   judge(inputs): Judged {
-    const { least } = inputs
+    const { least, needed = [] } = inputs
     const confidence = fractionOf(inputs.confidence)
-    const limit = `(mean − least thickness) ÷ 3 s at least ${formatNumber(least.value)} (${namedRuling(least)})`
+    const limit = `(mean − least thickness) ÷ 3 s at least ${formatNumber(least.value)} (${namedRuling(least)}), shown with ${inputs.confidence.value} % confidence`
     const judged = platingIndexes(inputs, confidence).map((one) => judgeIndex(one, least.value, confidence))
-    const base = { limit, sources: [SOURCE, sourceOf(least)] }
     if (judged.length === 0) {
-      return {
-        verdict: 'meets',
-        found: 'No plating is measured against a specified minimum.',
-        working: [],
-        ...base,
-      }
+      return needed.some(({ method }) => method === platingThickness.key)
+        ? undetermined('No plating is measured yet against a specified minimum.', [MISSING], limit)
+        : notApplicable('No plating is to be measured against a specified minimum, and none was.')
     }
+    const counted = judged.filter(({ part }) => part.verdict !== 'not applicable')
     const parts = judged.map(({ part }) => part)
-    const worst = worstPart(parts)
-    const speaker = judged.find(({ part }) => part === worst)!
+    const speaker = counted.find(({ part }) => part === worstPart(counted.map((one) => one.part)))!
     return {
       ...spokenByWorst(parts),
+      limit,
       working: speaker.working,
+      sources: [...SOURCES, sourceOf(least)],
       notes: [
-        'An index speaks for tomorrow only if the plating was in a stable state; from a few lots nobody can know. The spread counted is that of all readings.',
+        'The index of a lot speaks for that lot. For the next it speaks only over several lots, and if the plating was in a stable state.',
       ],
-      ...base,
     }
   },
 })
 
-function judgeIndex(
-  { subject, about, lots, readings, leastUm, result }: PlatingIndex,
-  leastIndex: number,
-  confidence: number,
-): { readonly part: Part; readonly working: readonly WorkingLine[] } {
+const MISSING = 'plating-thickness readings of a lot with a specified minimum'
+
+interface JudgedIndex {
+  readonly part: Part
+  readonly working: readonly WorkingLine[]
+}
+
+function judgeIndex(one: PlatingIndex, leastIndex: number, confidence: number): JudgedIndex {
+  const { subject, about, lots, readings, units, result } = one
   if ('open' in result) {
     const remedy = { says: 'Measure more places over more specimens.' }
-    const measured = { readings: count(readings) }
+    const measured = { readings: count(readings), specimens: count(units.count) }
     return {
-      part: { subject, about, verdict: 'marginal', measured, found: result.open, remedy },
+      part: { subject, about, verdict: 'undetermined', measured, found: result.open, remedy },
       working: [],
     }
   }
   const { index, bound } = result
+  const verdict = verdictOf(one, result, leastIndex)
   const margin: Margin = {
-    found: index,
+    found: verdict === 'fails' ? index : bound,
     limit: leastIndex,
     unit: '1',
     direction: 'at least',
-    // What sampling error may have added: an index is meets only when its lower bound is.
-    guardBand: Math.max(0, index - bound),
+    guardBand: 0,
   }
   const pair = formatAgainst(index, leastIndex, '1')
+  const isShown = verdict === 'meets' || verdict === 'fails'
+  const enough = isShown ? undefined : unitsEnough(one, leastIndex, confidence)
+  const over = units.of === 'lots' ? `${units.count} lots` : `${units.count} specimens`
+  const claim = verdict === 'not applicable' ? ': too few lots to claim anything over lots' : ''
   return {
     part: {
       subject,
       about,
-      verdict: verdictOn(margin),
+      verdict,
       measured: {
         readings: count(readings),
         lots: count(lots.length),
+        units: count(units.count),
+        index: measure(index, '1'),
         confidence: measure(confidence * 100, '%'),
         bound: measure(bound, '1'),
+        ...(enough !== undefined && { enough: count(enough) }),
       },
-      found: `index ${pair.found} (at least ${pair.limit}) from ${readings} readings of ${lots.length} ${lots.length === 1 ? 'lot' : 'lots'}; with ${formatNumber(confidence * 100)} % confidence at least ${formatNumber(bound, 3)}.`,
+      found: `index ${pair.found} (at least ${pair.limit}) from ${readings} readings of ${over}; with ${formatNumber(confidence * 100)} % confidence at least ${formatNumber(bound, 3)}${claim}.`,
       margin,
+      ...(!isShown && { remedy: { says: moreWanted(one, enough) } }),
     },
-    working: [
-      {
-        label: 'Index',
-        formula: '(mean − least) ÷ 3 s',
-        numbers: `(${formatNumber(result.mean)} − ${formatNumber(leastUm)}) ÷ (3 · ${formatNumber(result.spread)})`,
-        result: formatNumber(index),
-      },
-      {
-        label: 'Lower bound',
-        formula: 'index − z · √(1 ÷ 9n + index² ÷ 2(n − 1))',
-        numbers: `n ${readings}, confidence ${confidence}`,
-        result: formatNumber(bound),
-      },
-    ],
+    working: workingOf(one, result, confidence),
   }
+}
+
+type Index = Exclude<PlatingIndex['result'], { readonly open: string }>
+
+/** What a lot shows has to be shown; over lots a few prove nothing either way, and nothing is claimed. */
+function verdictOf({ units }: PlatingIndex, { index, bound }: Index, least: number): Verdict {
+  if (bound >= least) return 'meets'
+  if (index < least) return 'fails'
+  return units.of === 'lots' ? 'not applicable' : 'undetermined'
+}
+
+const moreWanted = ({ units }: PlatingIndex, enough: number | undefined): string =>
+  enough === undefined
+    ? `No number of ${units.of} shows an index so near the least.`
+    : `With the same mean and spread ${enough} ${units.of} would show it: ${enough - units.count} more.`
+
+function workingOf(
+  { leastUm }: PlatingIndex,
+  { spread, index, bound }: Index,
+  confidence: number,
+): WorkingLine[] {
+  return [
+    ...spread.components.map(({ level, meanSquare, degreesOfFreedom, weight }): WorkingLine => ({
+      label: `Spread between ${level}`,
+      formula: 'its share of the variance is the weight times the mean square',
+      numbers: `weight ${formatNumber(weight, 3)}, mean square ${formatNumber(meanSquare)} µm², ${degreesOfFreedom} degrees of freedom`,
+      result: formatQuantity(Math.sqrt(weight * meanSquare), 'µm'),
+    })),
+    {
+      label: 'Index',
+      formula: '(mean − least) ÷ 3 s',
+      numbers: `(${formatNumber(spread.mean)} − ${formatNumber(leastUm)}) ÷ (3 · ${formatNumber(spread.standardDeviation)})`,
+      result: formatNumber(index),
+    },
+    {
+      label: 'Lower bound',
+      formula:
+        'the index for which 3 · index · √n, noncentral t with f degrees of freedom, exceeds what was seen only once in 1 ÷ (1 − confidence)',
+      numbers: `n worth ${formatNumber(spread.effectiveReadings)}, f ${formatNumber(spread.degreesOfFreedom)}, confidence ${confidence}`,
+      result: formatNumber(bound),
+    },
+  ]
 }

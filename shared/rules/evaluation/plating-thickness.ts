@@ -1,7 +1,6 @@
 import { sourceOf } from '@/shared/rules/ruling-source'
-import { published } from '@/shared/sources/provenance'
+import { fromMemory, published } from '@/shared/sources/provenance'
 import { distinctCategoriesLeast, gaugeShareMost } from '@/shared/plan/limits/evaluation-instruments'
-import { platingConfidenceLeast, platingCoverageLeast } from '@/shared/plan/limits/evaluation-plating'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { byId } from '@/shared/instruments/calibration-status'
@@ -14,18 +13,27 @@ import {
   type PlatingPlace,
 } from '@/shared/methods/plating-thickness'
 import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { recordsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { judgePlatingGroup } from '@/shared/plating/judge-plating-group'
 import { platingOf, type PlatingOfLot, type PlatingReadings } from '@/shared/plating/plating-readings'
 import { unfitGauges } from '@/shared/instruments/gauge-study'
-import { platingReads, specificationFrom } from '@/shared/plating/plating-reads'
-import { demandsFrom, fractionOf, standingReads } from '@/shared/sampling/sampling-reads'
+import {
+  platingDemandReads,
+  platingDemandsFrom,
+  platingReads,
+  specificationFrom,
+} from '@/shared/plating/plating-reads'
+import { asksThickness, leadCoatToMeasure, type PlatingSpecification } from '@/shared/plating/plating-window'
+import { demandsFrom, standingReads } from '@/shared/sampling/sampling-reads'
 import { spokenByWorst, worstPart } from '@/shared/rules/worst-part'
 
-const SOURCE = published('NIST/SEMATECH e-Handbook 7.2.6.3, one-sided tolerance bound by the noncentral t')
-const VOID_SOURCE = published(
-  'MIL-PRF-31032/1B 3.6.4.1: copper under 80 % of the specified thickness counts as a void',
+const SOURCE = published(
+  'NIST/SEMATECH e-Handbook 7.2.6.3, tolerance bounds: one-sided by the noncentral t, two-sided for a window with two limits',
+)
+const GROUPS_SOURCE = fromMemory(
+  'Mee and Owen, J. Am. Stat. Assoc. 78 (1983) 901: tolerance factors where readings come in groups',
 )
 
 export const platingThickness = rule({
@@ -34,7 +42,7 @@ export const platingThickness = rule({
   why: 'A mean above the minimum lets half the lot lie below it. A tolerance bound says what share of all places reaches the minimum, and how sure a few readings make us.',
   formula: 'mean ∓ k · s on the right side of the limits, k the tolerance factor for coverage and confidence',
   stage: 'evaluation',
-  version: 1,
+  version: 2,
   reads: {
     ...standingReads,
     ...platingReads,
@@ -43,21 +51,25 @@ export const platingThickness = rule({
     studies: recordsOf('gauge-reading', 'gauge-study readings'),
     gaugeShare: gaugeShareMost,
     gaugeCategories: distinctCategoriesLeast,
-    coverage: platingCoverageLeast,
-    confidence: platingConfidenceLeast,
+    ...platingDemandReads,
   },
   judge(inputs): Judged {
-    const content = { coverage: fractionOf(inputs.coverage), confidence: fractionOf(inputs.confidence) }
-    const limit = `at least ${inputs.coverage.value} % of the places inside the specified thickness with ${inputs.confidence.value} % confidence`
+    const platingDemands = platingDemandsFrom(inputs)
+    const limit = `at least ${inputs.coverage.value} % of the places inside the specified thickness with ${inputs.platingConfidence.value} % confidence`
     const asked = new Set(inputs.needed.filter((row) => row.method === method.key).map(kindAndPart))
     const demands = demandsFrom(inputs)
+    const specification = specificationFrom(inputs)
     const lots = inputs.lots
       .filter(isUsable)
       .map((lot) => platingOf(lot, demands))
-      .filter((one) => one.groups.length + one.tests.setAside.length > 0 || asked.has(kindAndPart(one.lot)))
-    if (lots.length === 0) return nothingMeasured(asked.size > 0, limit)
+      .filter(
+        ({ lot, groups, tests }) =>
+          groups.length + tests.setAside.length > 0 ||
+          asked.has(kindAndPart(lot)) ||
+          leadCoatToMeasure(lot, specification) !== undefined,
+      )
+    if (lots.length === 0) return nothingMeasured(asked.size > 0, specification, limit)
 
-    const specification = specificationFrom(inputs)
     const hasPlatedHoles = inputs.holes?.some(({ plated }) => plated) ?? false
     const unfit = unfitGauges(inputs.studies, {
       mostSharePct: inputs.gaugeShare.value,
@@ -65,13 +77,14 @@ export const platingThickness = rule({
     })
     const groups = lots.flatMap((one) =>
       one.groups.map((group) => {
-        const judged = judgePlatingGroup(group, specification, content)
+        const judged = judgePlatingGroup(group, specification, platingDemands)
         return { ...judged, part: flagged(judged.part, group, inputs.instruments, unfit) }
       }),
     )
     const parts = [
       ...groups.map(({ part }) => part),
       ...lots.flatMap((one) => missingPlaces(one, hasPlatedHoles)),
+      ...lots.flatMap((one) => missingLeadCoat(one, specification)),
     ]
     const spoken = spokenByWorst(parts)
     const speaker = worstPart(parts)
@@ -79,9 +92,15 @@ export const platingThickness = rule({
       ...spoken,
       limit,
       working: groups.find(({ part }) => part === speaker)?.working ?? [],
-      sources: [SOURCE, VOID_SOURCE, sourceOf(inputs.coverage), sourceOf(inputs.holeCopper)],
+      sources: [
+        SOURCE,
+        GROUPS_SOURCE,
+        sourceOf(inputs.voidShare),
+        sourceOf(inputs.coverage),
+        sourceOf(inputs.holeCopper),
+      ],
       notes: [
-        'The bound takes the readings as normal and independent. Several readings on one specimen are alike: spread them over specimens.',
+        'The bound takes specimens as normal and independent; several readings on one specimen are alike and are counted as such. It speaks for this lot only.',
         ...lots.flatMap(({ lot, tests }) =>
           tests.setAside.map(
             ({ test, because }) => `Lot ${lot.code}, test of ${test.testedOn}, set aside: ${because}.`,
@@ -93,20 +112,13 @@ export const platingThickness = rule({
   },
 })
 
-const nothingMeasured = (asked: boolean, limit: string): Judged =>
-  asked
-    ? undetermined(
-        'Thickness readings are planned, and no lot has any yet.',
-        ['plating-thickness readings of a lot'],
-        limit,
-      )
-    : {
-        verdict: 'meets',
-        found: 'No plating thickness is to be measured, and none was.',
-        limit,
-        working: [],
-        sources: [SOURCE],
-      }
+function nothingMeasured(asked: boolean, specification: PlatingSpecification, limit: string): Judged {
+  const missing = ['plating-thickness readings of a lot']
+  if (asked) return undetermined('Thickness readings are planned, and no lot has any yet.', missing, limit)
+  return asksThickness(specification)
+    ? undetermined('A plating thickness is specified, and no lot has been measured.', missing, limit)
+    : notApplicable('No plating thickness is specified or planned to be measured, and none was.')
+}
 
 /** A result read with a gauge that a study shows to be unfit is close at best, and says so. */
 function flagged(
@@ -149,6 +161,21 @@ function missingPlaces({ lot, groups, tests }: PlatingOfLot, hasPlatedHoles: boo
       found: `no thickness reading${why}.`,
       remedy: { says: 'Measure it on several specimens of the lot.' },
     }))
+}
+
+/** A thin noble coat of the leads that nobody measured, though another deposit of the lot may have been. */
+function missingLeadCoat({ lot, groups }: PlatingOfLot, specification: PlatingSpecification): Part[] {
+  const coat = leadCoatToMeasure(lot, specification)
+  if (coat === undefined || groups.length === 0 || groups.some(({ deposit }) => deposit === coat)) return []
+  return [
+    {
+      subject: `${lotName(lot)}, ${coat}`,
+      about: { ...aboutLot(lot), deposit: coat },
+      verdict: 'undetermined',
+      found: `its ${coat} was not measured.`,
+      remedy: { says: `Measure the ${coat} on leads of several specimens.` },
+    },
+  ]
 }
 
 /** Where a lot of its kind has to be measured; elsewhere any place will do. */

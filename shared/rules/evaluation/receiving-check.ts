@@ -13,7 +13,7 @@ export const receivingCheck = rule({
   why: 'A test result belongs to the part that was ordered. The wrong revision, finish or date code makes every later result a result about something else.',
   formula: 'each delivery as ordered, by what was looked at',
   stage: 'evaluation',
-  version: 2,
+  version: 3,
   reads: samplingReads,
   judge: (inputs) =>
     judgeSampledLots(

@@ -1,5 +1,5 @@
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import { wettingTimeMost } from '@/shared/plan/limits/evaluation-solderability'
+import { wettingTimeGuard } from '@/shared/plan/limits/evaluation-guards'
 import { formatQuantity } from '@/shared/quantity/format'
 import { moltenSolderCautions } from '@/shared/methods/solderability-conditions'
 import { rule } from '@/shared/rules/rule'
@@ -8,9 +8,6 @@ import { ROTARY_DIP } from '@/shared/sampling/sampled-method'
 import { SAMPLING_SOURCES } from '@/shared/sampling/sampling-sources'
 import { samplingReads } from '@/shared/sampling/sampling-reads'
 
-/** Share of the wetting-time limit inside which a lot is only just good: the step of one dip to the next. */
-const GUARD_SHARE = 0.1
-
 export const rotaryDipWettingTime = rule({
   id: 'rotary-dip-wetting-time',
   title: 'Wetting time by rotary dip',
@@ -18,15 +15,15 @@ export const rotaryDipWettingTime = rule({
   formula:
     'time to wet of each specimen ≤ most of the method at its temperature, flux and alloy; bad ≤ acceptance number',
   stage: 'evaluation',
-  version: 2,
-  reads: { ...samplingReads, most: wettingTimeMost },
+  version: 3,
+  reads: { ...samplingReads, guard: wettingTimeGuard },
   judge(inputs) {
-    const { most } = inputs
+    const { wettingTime: most, guard } = inputs
     return judgeSampledLots(
       {
         method: ROTARY_DIP,
         ruling: most,
-        guardBand: GUARD_SHARE * most.value,
+        guardBand: (guard.value / 100) * most.value,
         limitSays: `every place wetted within ${formatQuantity(most.value, 's')} (${namedRuling(most)}), in a sample by lot size`,
         sources: [sourceOf(most), ...SAMPLING_SOURCES],
         cautions: moltenSolderCautions,

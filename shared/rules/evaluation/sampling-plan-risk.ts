@@ -1,6 +1,7 @@
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { published } from '@/shared/sources/provenance'
 import { limitingQualityMost } from '@/shared/plan/limits/evaluation-sampling'
+import { samplingRiskGuard } from '@/shared/plan/limits/evaluation-guards'
 import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
 import type { Lot } from '@/shared/records/lot'
 import { isUsable, lotName, aboutLot } from '@/shared/records/lot-identity'
@@ -18,6 +19,7 @@ import {
   type SamplingSettings,
   planMeasured,
 } from '@/shared/sampling/sampling-plan'
+import { tablesNote } from '@/shared/sampling/sampling-sources'
 import { contextFrom, samplingReads } from '@/shared/sampling/sampling-reads'
 import { worstPart, spokenByWorst } from '@/shared/rules/worst-part'
 import { sameValue } from '@/shared/plan/same-value'
@@ -25,7 +27,6 @@ import { sameValue } from '@/shared/plan/same-value'
 const SOURCE = published(
   'Operating curve of a sampling plan, MIL-STD-105E tables X; acceptance of one time in ten',
 )
-const GUARD_SHARE = 0.1
 
 export const samplingPlanRisk = rule({
   id: 'sampling-plan-risk',
@@ -34,8 +35,8 @@ export const samplingPlanRisk = rule({
   formula:
     'P(accept) = P(bad pieces in the sample ≤ acceptance number) at the quality that must not pass, ≤ risk allowed',
   stage: 'evaluation',
-  version: 1,
-  reads: { ...samplingReads, ...sampledLimits, most: limitingQualityMost },
+  version: 2,
+  reads: { ...samplingReads, ...sampledLimits, most: limitingQualityMost, guard: samplingRiskGuard },
   judge(inputs): Judged {
     const { most } = inputs
     const limit = `a lot accepted one time in ten holds at most ${formatQuantity(most.value, '%')} bad pieces (${namedRuling(most)})`
@@ -58,7 +59,8 @@ export const samplingPlanRisk = rule({
         limit,
       )
     }
-    const judged = distinct.map((one) => ({ ...one, part: partOf(one, most.value, context.settings) }))
+    const asked = { mostPct: most.value, guardShare: inputs.guard.value / 100, settings: context.settings }
+    const judged = distinct.map((one) => ({ ...one, part: partOf(one, asked) }))
     const parts = judged.map(({ part }) => part)
     const worst = worstPart(parts)
     const speaker = judged.find(({ part }) => part === worst)!
@@ -74,6 +76,7 @@ export const samplingPlanRisk = rule({
         },
       ],
       sources: [SOURCE, sourceOf(most)],
+      notes: tablesNote(inputs),
     }
   },
 })
@@ -86,45 +89,48 @@ interface Planned {
   readonly measured: boolean
 }
 
-function partOf({ lot, plan, says, measured }: Planned, mostPct: number, settings: SamplingSettings): Part {
+/** The most bad pieces that may pass one time in ten, and how the programme samples. */
+interface Asked {
+  readonly mostPct: number
+  readonly guardShare: number
+  readonly settings: SamplingSettings
+}
+
+function partOf({ lot, plan, says, measured }: Planned, asked: Asked): Part {
   const common = { subject: lotName(lot), about: aboutLot(lot), measured: planMeasured(plan) }
   if (plan.kind !== 'double' && plan.everyUnit) {
     return { ...common, verdict: 'meets', found: `${says}: nothing is left to chance.` }
   }
-  const margin = marginOf(plan, mostPct)
+  const margin = marginOf(plan, asked)
   const verdict = verdictOn(margin)
-  const pair = formatAgainst(margin.found, mostPct, '%')
+  const pair = formatAgainst(margin.found, asked.mostPct, '%')
   return {
     ...common,
     verdict,
     found: `${says}; with ${pair.found} bad it still passes one time in ten.`,
     margin,
-    remedy: verdict === 'meets' ? undefined : betterLevel(lot, plan, { mostPct, settings, measured }),
+    remedy: verdict === 'meets' ? undefined : betterLevel(lot, plan, { ...asked, measured }),
   }
 }
 
-const marginOf = (plan: SamplingPlan, mostPct: number): Margin => ({
+const marginOf = (plan: SamplingPlan, { mostPct, guardShare }: Omit<Asked, 'settings'>): Margin => ({
   found: planRisk(plan).oneInTen * 100,
   limit: mostPct,
   unit: '%',
   direction: 'at most',
-  guardBand: GUARD_SHARE * mostPct,
+  guardBand: guardShare * mostPct,
 })
 
 /** The least inspection level at which the same scheme would meet. */
-function betterLevel(
-  lot: Lot,
-  plan: SamplingPlan,
-  asked: { readonly mostPct: number; readonly settings: SamplingSettings; readonly measured: boolean },
-) {
+function betterLevel(lot: Lot, plan: SamplingPlan, asked: Asked & { readonly measured: boolean }) {
   if (plan.kind === 'zero-acceptance') {
     return { says: 'Ask the zero-acceptance plan for a smaller share of bad pieces or more confidence.' }
   }
-  const { settings, mostPct, measured } = asked
+  const { settings, measured } = asked
   const severity: Severity = plan.severity
   const level = INSPECTION_LEVELS.slice(INSPECTION_LEVELS.indexOf(settings.level) + 1).find((candidate) => {
     const better = planForLot(lot.quantity, severity, { ...settings, level: candidate }, { measured })
-    return (better.kind !== 'double' && better.everyUnit) || verdictOn(marginOf(better, mostPct)) === 'meets'
+    return (better.kind !== 'double' && better.everyUnit) || verdictOn(marginOf(better, asked)) === 'meets'
   })
   if (level === undefined) return { says: 'No level of this scheme does: use a zero-acceptance plan.' }
   const better = planForLot(lot.quantity, severity, { ...settings, level }, { measured })

@@ -1,5 +1,7 @@
 import { fromMemory } from '@/shared/sources/provenance'
 import { solderFloat } from '@/shared/methods/solder-float'
+import { formatQuantity } from '@/shared/quantity/format'
+import { sourceOf } from '@/shared/rules/ruling-source'
 import { rule } from '@/shared/rules/rule'
 import { judgeSampledLots } from '@/shared/sampling/judge-sampled-lots'
 import { SOLDER_FLOAT } from '@/shared/sampling/sampled-method'
@@ -16,7 +18,7 @@ export const solderFloatSoundness = rule({
   why: 'A laminate that blisters or delaminates on the bath fails in the wave as well, board by board and after the parts are in.',
   formula: 'each specimen sound after its float; bad ≤ acceptance number',
   stage: 'evaluation',
-  version: 2,
+  version: 3,
   reads: samplingReads,
   judge: (inputs) =>
     judgeSampledLots(
@@ -24,8 +26,8 @@ export const solderFloatSoundness = rule({
         method: SOLDER_FLOAT,
         ruling: { value: 0 },
         guardBand: 0,
-        limitSays: 'every floated specimen sound, in a sample by lot size',
-        sources: [SOURCE, ...SAMPLING_SOURCES],
+        limitSays: `every specimen sound after ${formatQuantity(inputs.floatTime.value, 's')} or more at ${formatQuantity(inputs.floatTemperature.value, '°C')} or more, in a sample by lot size`,
+        sources: [SOURCE, sourceOf(inputs.floatTemperature), ...SAMPLING_SOURCES],
         notes: ['The float tests the material’s resistance to heat; it says nothing about solderability.'],
         cautions: solderFloat.cautions,
       },

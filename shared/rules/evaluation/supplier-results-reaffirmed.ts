@@ -1,4 +1,4 @@
-import { fromMemory } from '@/shared/sources/provenance'
+import { commonPractice } from '@/shared/sources/provenance'
 import type { Lot } from '@/shared/records/lot'
 import { isUsable, lotName, aboutLot } from '@/shared/records/lot-identity'
 import { methodName } from '@/shared/methods/test-methods'
@@ -7,7 +7,7 @@ import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import { acceptableQualityLevel, inspectionLevel } from '@/shared/plan/parameters/evaluation-sampling'
 import { optional, rule } from '@/shared/rules/rule'
 import { sampledLimits } from '@/shared/sampling/asked-methods'
-import { lotsRejectedBySample } from '@/shared/sampling/rejected-by-sample'
+import { resultsOfLots } from '@/shared/sampling/results-of-lots'
 import { demandsFrom, samplingReads } from '@/shared/sampling/sampling-reads'
 import { whySetAside, type TestDemands } from '@/shared/sampling/test-status'
 import { spokenByWorst } from '@/shared/rules/worst-part'
@@ -22,7 +22,7 @@ export const supplierResultsReaffirmed = rule({
   why: 'A supplier tests what left the line; transport and store come after. His result saves nothing unless a test here has confirmed it for this lot.',
   formula: 'supplier’s result repeated by a test of one’s own within the time allowed, and agreeing',
   stage: 'evaluation',
-  version: 3,
+  version: 4,
   reads: {
     ...samplingReads,
     ...sampledLimits,
@@ -41,10 +41,9 @@ export const supplierResultsReaffirmed = rule({
       )
     }
     const { needed, level, aql } = inputs
-    const rejected =
-      needed && level && aql ? lotsRejectedBySample({ ...inputs, needed, level, aql }) : new Map()
+    const resultsOf = needed && level && aql && resultsOfLots({ ...inputs, needed, level, aql })
     const spoken = spokenByWorst(
-      usable.map((lot) => partOf(lot, demandsFrom(inputs), rejected.get(lot.id) ?? [])),
+      usable.map((lot) => partOf(lot, demandsFrom(inputs), resultsOf?.(lot).failed ?? [])),
     )
     return {
       ...spoken,
@@ -56,8 +55,8 @@ export const supplierResultsReaffirmed = rule({
       limit: LIMIT_SAYS,
       working: [],
       sources: [
-        fromMemory(
-          'Reaffirming a certificate: it names lot, date code, finish, ageing and date; own practice wording',
+        commonPractice(
+          'A certificate names lot, date code, finish, ageing and date, and a test of the lot reaffirms it',
         ),
       ],
       notes: [
@@ -100,7 +99,7 @@ function partOf(lot: Lot, demands: TestDemands, rejectedBy: readonly string[]): 
       ...common,
       verdict: 'fails',
       measured: { stated, rejectedBy },
-      found: `states “${stated}”; not reaffirmed: the sample here was rejected by ${rejectedBy.map(methodName).join(', ')}.`,
+      found: `states “${stated}”; not reaffirmed: here it failed by ${rejectedBy.map(methodName).join(', ')}.`,
       remedy: {
         says: 'Rely on the result found here, tell the supplier with the readings, and dispose of the lot.',
       },

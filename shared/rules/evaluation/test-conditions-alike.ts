@@ -1,7 +1,7 @@
 import { isUsable } from '@/shared/records/lot-identity'
 import { namedRuling } from '@/shared/rules/ruling-source'
 import { ageingMethod } from '@/shared/materials/ageing-methods'
-import { published, fromMemory } from '@/shared/sources/provenance'
+import { fromMemory } from '@/shared/sources/provenance'
 import { TEST_SOLDERS } from '@/shared/materials/test-solders'
 import { testTemperatureToleranceMost } from '@/shared/plan/limits/evaluation-solderability'
 import { testConditions } from '@/shared/plan/parameters/evaluation-test-conditions'
@@ -25,7 +25,7 @@ import { count } from '@/shared/rules/measure'
 
 const SOURCES = [
   fromMemory('IEC 60068-2-20, Test Ta: solder, flux, temperature and ageing are part of the test'),
-  published('MIL-STD-883 method 2003: 245 °C for leads (secondary copy)'),
+  fromMemory('MIL-STD-883 method 2003: 245 °C for leads'),
   fromMemory('J-STD-003: 235 °C for boards'),
 ]
 
@@ -35,7 +35,7 @@ export const testConditionsAlike = rule({
   why: 'A hotter bath, a stronger flux or a skipped ageing turns a bad surface into a good result. Results under different conditions cannot be set side by side.',
   formula: 'alloy, flux, temperature and ageing of each test = those specified',
   stage: 'evaluation',
-  version: 1,
+  version: 2,
   reads: {
     lots,
     conditions: testConditions,
@@ -95,7 +95,7 @@ function partOf(
     return [{ ...common, verdict: 'meets', found }]
   }
   if (!isUsable(lot)) {
-    return [{ ...common, verdict: 'meets', found: `rejected lot, not compared (${says}).` }]
+    return [{ ...common, verdict: 'not applicable', found: `rejected lot, not compared (${says}).` }]
   }
   return [
     {

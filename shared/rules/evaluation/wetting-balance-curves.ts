@@ -1,6 +1,7 @@
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { published } from '@/shared/sources/provenance'
-import type { WettingCurveMarks } from '@/shared/wetting/wetting-curve'
+import { endsUnwetted, type WettingCurveMarks } from '@/shared/wetting/wetting-curve'
+import { wettingBalanceGuard } from '@/shared/plan/limits/evaluation-guards'
 import { dewettingDropMost } from '@/shared/plan/limits/evaluation-wetting-balance'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import {
@@ -19,6 +20,7 @@ import {
   type Part,
   type WorkingLine,
 } from '@/shared/rules/finding'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { optional, rule } from '@/shared/rules/rule'
 import { askedOf } from '@/shared/sampling/asked-methods'
 import { curvesOfTest } from '@/shared/wetting/curves-of-test'
@@ -40,32 +42,35 @@ const EVIDENCE_SOURCE = published(
 export const wettingBalanceCurves = rule({
   id: 'wetting-balance-curves',
   title: 'Wetting-balance curves',
-  why: 'The curve shows how fast and how well solder takes, and whether it draws back. It is evidence; it decides a lot only where named people agreed that it does.',
+  why: 'The curve shows how fast and how well solder takes, and whether it draws back. It is evidence; it decides a lot only where named people agreed that it does, or where solder shuns the surface to the end.',
   formula: 'criteria of the edition on each curve; F = γ · P · cos θ − ρ · g · V; no lead ends unwetted',
   stage: 'evaluation',
-  version: 1,
+  version: 2,
   reads: {
     ...standingReads,
     needed: lotsNeeded,
     criteria: optional(wettingBalanceCriteria),
     agreedBy: optional(wettingBalanceAgreedBy),
     drop: dewettingDropMost,
+    guard: wettingBalanceGuard,
   },
   judge(inputs): Judged {
     const choice = inputs.criteria ?? 'evidence'
     const agreed = choice === 'evidence' ? undefined : WETTING_BALANCE_CRITERIA[choice]
     const limit = agreed
       ? `${agreed.label}, agreed by ${inputs.agreedBy ?? '(nobody named)'}; fall after the peak at most ${formatQuantity(inputs.drop.value, '%')} (${namedRuling(inputs.drop)})`
-      : 'none agreed: the curves are evidence, not a verdict'
-    if (agreed && inputs.agreedBy === undefined) {
-      const found = 'Criteria are chosen, and nobody is named who agreed that the balance decides.'
-      return undetermined(found, [wettingBalanceAgreedBy.label], limit)
-    }
+      : 'none agreed: the curves are evidence, not a verdict, unless a specimen ends unwetted (over 90°)'
     const isAsked = askedOf(inputs.needed)
     const demands = demandsFrom(inputs)
     const judged = inputs.lots
       .filter((lot) => isUsable(lot) && (isAsked(lot, method.key) || hasCurves(lot)))
-      .map((lot) => judgeLot(lot, demands, agreed, inputs.drop.value))
+      .map((lot) =>
+        judgeLot(
+          lot,
+          demands,
+          agreed && { ...agreed, dropMostPct: inputs.drop.value, guardPct: inputs.guard.value },
+        ),
+      )
     const base = {
       limit,
       sources: agreed ? [CRITERIA_SOURCE, sourceOf(inputs.drop)] : [EVIDENCE_SOURCE],
@@ -74,16 +79,14 @@ export const wettingBalanceCurves = rule({
         'The contact angle is 90° on the buoyancy line, not on the zero line. On a thick coupon buoyancy can take half the force: a force means nothing without perimeter, depth and density.',
       ],
     }
-    if (judged.length === 0) {
-      return {
-        verdict: 'meets',
-        found: 'No wetting-balance curve is asked for, and none is recorded.',
-        working: [],
-        ...base,
-      }
-    }
+    if (judged.length === 0)
+      return notApplicable('No wetting-balance curve is asked for, and none is recorded.')
     const parts = judged.map(({ part }) => part)
     const worst = worstPart(parts)
+    if (agreed && inputs.agreedBy === undefined && worst.verdict !== 'fails') {
+      const found = 'Criteria are chosen, and nobody is named who agreed that the balance decides.'
+      return undetermined(found, [wettingBalanceAgreedBy.label], limit)
+    }
     const speaker = judged.find(({ part }) => part === worst)!
     return { ...spokenByWorst(parts), working: speaker.marks ? workingOf(speaker.marks) : [], ...base }
   },
@@ -91,18 +94,15 @@ export const wettingBalanceCurves = rule({
 
 const hasCurves = (lot: Lot): boolean => lot.tests.some((test) => test.method === method.key)
 
+type AgreedCriteria = WettingBalanceCriteria & { readonly dropMostPct: number; readonly guardPct: number }
+
 interface JudgedLot {
   readonly part: Part
   /** The curve that speaks for the lot. */
   readonly marks?: WettingCurveMarks
 }
 
-function judgeLot(
-  lot: Lot,
-  demands: TestDemands,
-  agreed: WettingBalanceCriteria | undefined,
-  dropMostPct: number,
-): JudgedLot {
+function judgeLot(lot: Lot, demands: TestDemands, agreed: AgreedCriteria | undefined): JudgedLot {
   const common = { subject: lotName(lot), about: aboutLot(lot) }
   const { standing, setAside } = sortTests(lot, method.key, demands)
   const open = (found: string): JudgedLot => ({
@@ -121,7 +121,9 @@ function judgeLot(
     const reasons = setAside.map(({ test, because }) => `test of ${test.testedOn}: ${because}`)
     return open(reasons.length > 0 ? `no curve counts (${reasons.join('; ')}).` : 'no curve is recorded.')
   }
-  return agreed ? judgeCurves(common, curves, agreed, dropMostPct) : asEvidence(common, curves)
+  const unwetted = curves.filter(endsUnwetted)
+  if (unwetted.length > 0) return shunned(common, curves.length, unwetted)
+  return agreed ? judgeCurves(common, curves, agreed) : asEvidence(common, curves)
 }
 
 type Subject = Pick<Part, 'subject' | 'about'>
@@ -129,11 +131,10 @@ type Subject = Pick<Part, 'subject' | 'about'>
 function judgeCurves(
   subject: Subject,
   curves: readonly WettingCurveMarks[],
-  agreed: WettingBalanceCriteria,
-  dropMostPct: number,
+  agreed: AgreedCriteria,
 ): JudgedLot {
   const judged = curves.flatMap((marks) =>
-    judgeCurve(marks, agreed, dropMostPct).map((criterion) => ({
+    judgeCurve(marks, agreed, agreed).map((criterion) => ({
       marks,
       criterion,
       verdict: verdictOn(criterion.margin),
@@ -159,6 +160,30 @@ function judgeCurves(
   }
 }
 
+/** No edition of criteria passes a surface that solder shuns to the end. */
+function shunned(subject: Subject, curves: number, unwetted: readonly WettingCurveMarks[]): JudgedLot {
+  const deepest = unwetted.reduce((worst, one) =>
+    one.endMN - one.buoyancyLineMN < worst.endMN - worst.buoyancyLineMN ? one : worst,
+  )
+  return {
+    marks: deepest,
+    part: {
+      ...subject,
+      verdict: 'fails',
+      measured: { curves: count(curves), unwetted: count(unwetted.length), specimen: deepest.specimen },
+      found: `${unwetted.length} of ${curves} curves end below the buoyancy line, at an angle over 90°: specimen ${deepest.specimen} does not wet.`,
+      margin: {
+        found: deepest.endMN,
+        limit: deepest.buoyancyLineMN,
+        unit: 'mN',
+        direction: 'at least',
+        guardBand: 0,
+      },
+      remedy: { says: 'Reject the lot, or have it refinished and test it again as a new lot.' },
+    },
+  }
+}
+
 /** What the curves show, for whoever weighs it. */
 function asEvidence(subject: Subject, curves: readonly WettingCurveMarks[]): JudgedLot {
   const slowest = curves.reduce((worst, one) =>
@@ -166,7 +191,7 @@ function asEvidence(subject: Subject, curves: readonly WettingCurveMarks[]): Jud
   )
   const crossing =
     slowest.buoyancyCrossS === undefined
-      ? `specimen ${slowest.specimen} never passes 90°`
+      ? `specimen ${slowest.specimen} ends at 90°`
       : `the slowest passes 90° at ${formatQuantity(slowest.buoyancyCrossS, 's', 3)}`
   const angles = curves.flatMap(({ angleAt2sDeg }) => (angleAt2sDeg === undefined ? [] : [angleAt2sDeg]))
   const angle =

@@ -1,4 +1,4 @@
-import { requireCount } from '../argument-checks'
+import { requireCount, requireOneOf } from '../argument-checks'
 
 /** I and O are left out, as in the standard. */
 export const CODE_LETTERS = [
@@ -48,10 +48,11 @@ export const LOT_BANDS = [
 /**
  * The code letter for a lot at an inspection level.
  *
- * Units: units of product. Errors: RangeError for a lot below 2: a single unit is simply inspected.
+ * Units: units of product. Errors: RangeError for a lot below 2: a single unit is simply inspected; and for an unknown level.
  */
 export function codeLetterFor(lotSize: number, level: InspectionLevel): CodeLetter {
   requireCount(lotSize, 'lot size', SMALLEST_LOT)
+  requireOneOf(level, 'inspection level', INSPECTION_LEVELS)
   const band = LOT_BANDS.find(({ lotUpTo }) => lotSize <= lotUpTo)!
   return band.letters[INSPECTION_LEVELS.indexOf(level)] as CodeLetter
 }

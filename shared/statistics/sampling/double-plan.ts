@@ -1,9 +1,9 @@
-import { requireCount } from '../argument-checks'
+import { requireCount, requireOneOf } from '../argument-checks'
 import type { AcceptanceQualityLimit } from './acceptance-quality-limit'
 import type { CodeLetter } from './code-letters'
 import { DOUBLE_NORMAL, DOUBLE_REDUCED, DOUBLE_TIGHTENED } from './double-plan-tables'
 import { lettersOf, readPlanTable } from './plan-table'
-import type { LotOutcome, Severity } from './single-plan'
+import { SEVERITIES, type LotOutcome, type Severity } from './single-plan'
 
 /** A first sample that may decide by itself, and a second that decides together with it. */
 export interface DoublePlan {
@@ -22,13 +22,15 @@ const TABLES = { normal: DOUBLE_NORMAL, tightened: DOUBLE_TIGHTENED, reduced: DO
  * The double sampling plan for a code letter and acceptance quality limit, arrows followed;
  * undefined where the tables refer to the single plan.
  *
- * Units: units of product. Source: MIL-STD-105E tables III-A, III-B, III-C (one transcription read).
+ * Units: units of product. Errors: RangeError for an unknown severity.
+ * Source: MIL-STD-105E tables III-A, III-B, III-C (one transcription read).
  */
 export function doublePlan(
   letter: CodeLetter,
   limit: AcceptanceQualityLimit,
   severity: Severity,
 ): DoublePlan | undefined {
+  requireOneOf(severity, 'severity of inspection', SEVERITIES)
   const table = TABLES[severity]
   if (!lettersOf(table).includes(letter)) return undefined
   const { sampleSize, text } = readPlanTable(table, letter, limit)

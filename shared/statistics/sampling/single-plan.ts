@@ -1,4 +1,4 @@
-import { requireCount } from '../argument-checks'
+import { requireCount, requireOneOf } from '../argument-checks'
 import type { AcceptanceQualityLimit } from './acceptance-quality-limit'
 import { codeLetterFor, type CodeLetter, type InspectionLevel } from './code-letters'
 import { readPlanTable } from './plan-table'
@@ -27,13 +27,15 @@ const TABLES = { normal: SINGLE_NORMAL, tightened: SINGLE_TIGHTENED, reduced: SI
 /**
  * The single sampling plan for a code letter and acceptance quality limit, arrows followed.
  *
- * Units: units of product. Source: MIL-STD-105E tables II-A, II-B, II-C; ISO 2859-1 tables 2-A, 2-B.
+ * Units: units of product. Errors: RangeError for an unknown letter, limit or severity.
+ * Source: MIL-STD-105E tables II-A, II-B, II-C; ISO 2859-1 tables 2-A, 2-B.
  */
 export function singlePlan(
   letter: CodeLetter,
   limit: AcceptanceQualityLimit,
   severity: Severity,
 ): SinglePlan {
+  requireOneOf(severity, 'severity of inspection', SEVERITIES)
   const { sampleSize, text } = readPlanTable(TABLES[severity], letter, limit)
   const [accept, reject] = text.split('/').map(Number)
   return { sampleSize, accept: accept!, reject: reject! }

@@ -20,6 +20,8 @@ export interface InspectedLot {
   acceptanceNumber?: number
   /** For the switching score: the lot would also have passed at the next tighter limit. */
   passesOneStepTighter?: boolean
+  /** For the switching score, of a double plan alone: whether the first sample accepted the lot. */
+  acceptedOnFirst?: boolean
 }
 
 /** How the next lot of the series is to be inspected, and why. */
@@ -91,8 +93,13 @@ function countLot(standing: InspectionStanding, lot: InspectedLot): InspectionSt
   }
 }
 
-/** Source: ISO 2859-1:1999, 9.3.3.2 (from memory). */
+/**
+ * Single plans earn 2, or 3 from acceptance number 2 on where one step tighter would do; double plans
+ * earn 3 on the first sample, whatever their acceptance number. Anything else sets back to zero.
+ * Source: ISO 2859-1:1999, 9.3.3.2 (from memory).
+ */
 function scoreAfter(score: number, lot: InspectedLot): number {
+  if (lot.acceptedOnFirst !== undefined) return lot.acceptedOnFirst ? score + 3 : 0
   if ((lot.acceptanceNumber ?? 0) >= 2) return lot.passesOneStepTighter ? score + 3 : 0
   return lot.outcome === 'accepted' ? score + 2 : 0
 }

@@ -1,4 +1,4 @@
-import { requireCount, requireProbability } from '../argument-checks'
+import { requireCount, requireOneOf, requireProbability } from '../argument-checks'
 import { requireFinite, requireReadings } from '../reading-checks'
 import { noncentralTSf } from '../distributions/noncentral-t'
 import { normalQuantile } from '../distributions/normal'
@@ -31,13 +31,14 @@ export interface VariablesPlan {
 /**
  * The variables plan (s method, one specification limit) for a Z1.9 code letter.
  *
- * Source: ANSI/ASQ Z1.9 table B-1.
+ * Errors: RangeError for an unknown letter, limit or severity. Source: ANSI/ASQ Z1.9 table B-1.
  */
 export function variablesPlan(
   letter: VariablesLetter,
   limit: VariablesLimit,
   severity: 'normal' | 'tightened',
 ): VariablesPlan {
+  requireOneOf(severity, 'severity of inspection', ['normal', 'tightened'])
   const columns = ['tightest', ...VARIABLES_LIMITS]
   const normalColumn = columns.indexOf(limit)
   const column = columns[severity === 'tightened' ? normalColumn - 1 : normalColumn]!

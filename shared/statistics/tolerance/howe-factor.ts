@@ -1,6 +1,11 @@
 import { chiSquareQuantile } from '../distributions/chi-square'
 import { normalQuantile } from '../distributions/normal'
-import { requireToleranceArguments, type ToleranceContent } from './tolerance-content'
+import {
+  independent,
+  requireToleranceArguments,
+  type ToleranceBasis,
+  type ToleranceContent,
+} from './tolerance-content'
 
 /**
  * Howe's approximate factor k for a two-sided tolerance interval of a normal population. Kept beside
@@ -11,8 +16,15 @@ import { requireToleranceArguments, type ToleranceContent } from './tolerance-co
  */
 export function howeToleranceFactor(readings: number, content: ToleranceContent): number {
   requireToleranceArguments(readings, content)
-  const z = normalQuantile((1 + content.coverage) / 2)
-  const degreesOfFreedom = readings - 1
-  const chiSquare = chiSquareQuantile(1 - content.confidence, degreesOfFreedom)
-  return z * Math.sqrt((degreesOfFreedom * (1 + 1 / readings)) / chiSquare)
+  return howeFactorFrom(independent(readings), content)
+}
+
+/** The same factor where mean and spread rest on readings in groups. */
+export function howeFactorFrom(
+  { effectiveReadings, degreesOfFreedom }: ToleranceBasis,
+  { coverage, confidence }: ToleranceContent,
+): number {
+  const z = normalQuantile((1 + coverage) / 2)
+  const chiSquare = chiSquareQuantile(1 - confidence, degreesOfFreedom)
+  return z * Math.sqrt((degreesOfFreedom * (1 + 1 / effectiveReadings)) / chiSquare)
 }

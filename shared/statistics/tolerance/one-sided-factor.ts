@@ -1,6 +1,12 @@
 import { noncentralTQuantile } from '../distributions/noncentral-t'
 import { normalQuantile } from '../distributions/normal'
-import { requireToleranceArguments, type ToleranceContent } from './tolerance-content'
+import {
+  independent,
+  requireToleranceArguments,
+  requireToleranceBasis,
+  type ToleranceBasis,
+  type ToleranceContent,
+} from './tolerance-content'
 
 /**
  * Factor k for a one-sided tolerance bound of a normal population: mean ± k × standard deviation
@@ -12,7 +18,14 @@ import { requireToleranceArguments, type ToleranceContent } from './tolerance-co
  */
 export function oneSidedToleranceFactor(readings: number, content: ToleranceContent): number {
   requireToleranceArguments(readings, content)
-  const root = Math.sqrt(readings)
+  return oneSidedFactorFrom(independent(readings), content)
+}
+
+/** The same factor where mean and spread rest on readings in groups. */
+export function oneSidedFactorFrom(basis: ToleranceBasis, content: ToleranceContent): number {
+  requireToleranceBasis(basis, content)
+  const { effectiveReadings, degreesOfFreedom } = basis
+  const root = Math.sqrt(effectiveReadings)
   const noncentrality = normalQuantile(content.coverage) * root
-  return noncentralTQuantile(content.confidence, { degreesOfFreedom: readings - 1, noncentrality }) / root
+  return noncentralTQuantile(content.confidence, { degreesOfFreedom, noncentrality }) / root
 }

@@ -1,8 +1,14 @@
 import { bracketedNewton } from '../distributions/bracketed-newton'
 import { chiSquareCdf, chiSquarePdf } from '../distributions/chi-square'
 import { normalCdf, normalPdf, normalQuantile } from '../distributions/normal'
-import { howeToleranceFactor } from './howe-factor'
-import { requireToleranceArguments, type ToleranceContent } from './tolerance-content'
+import { howeFactorFrom } from './howe-factor'
+import {
+  independent,
+  requireToleranceArguments,
+  requireToleranceBasis,
+  type ToleranceBasis,
+  type ToleranceContent,
+} from './tolerance-content'
 
 /** One node of the integral over the error of the mean: its weight, and the squared half-width needed there. */
 interface Node {
@@ -24,8 +30,14 @@ interface Node {
  */
 export function twoSidedToleranceFactor(readings: number, content: ToleranceContent): number {
   requireToleranceArguments(readings, content)
-  const degreesOfFreedom = readings - 1
-  const nodes = nodesOverErrorOfMean(readings, content.coverage)
+  return twoSidedFactorFrom(independent(readings), content)
+}
+
+/** The same factor where mean and spread rest on readings in groups. */
+export function twoSidedFactorFrom(basis: ToleranceBasis, content: ToleranceContent): number {
+  requireToleranceBasis(basis, content)
+  const { effectiveReadings, degreesOfFreedom } = basis
+  const nodes = nodesOverErrorOfMean(effectiveReadings, content.coverage)
   const lnRisk = Math.log1p(-content.confidence)
   const at = (lnFactor: number) => {
     const factorSquared = Math.exp(2 * lnFactor)
@@ -38,7 +50,7 @@ export function twoSidedToleranceFactor(readings: number, content: ToleranceCont
     }
     return { value: lnRisk - Math.log(tooNarrow), slope: (2 * density) / tooNarrow }
   }
-  const guess = Math.log(howeToleranceFactor(readings, content))
+  const guess = Math.log(howeFactorFrom(basis, content))
   return Math.exp(bracketedNewton({ at, lower: -300, upper: 300, guess }))
 }
 

@@ -64,10 +64,10 @@ describe('the ageing specified', () => {
   test.each([
     ['dry-heat-155-16h', 12, 'meets'],
     ['dry-heat-155-4h', 12, 'marginal'],
-    ['dry-heat-155-4h', 4, 'meets'],
-    ['steam-8h', 12, 'meets'],
-    ['none', 12, 'meets'],
-    ['damp-heat-40-93-10d', 12, 'meets'],
+    ['dry-heat-155-4h', 5, 'meets'],
+    ['steam-8h', 12, 'not applicable'],
+    ['none', 12, 'not applicable'],
+    ['damp-heat-40-93-10d', 12, 'not applicable'],
   ] as const)('%s for %s months at 25 °C: %s', (ageing, wanted, verdict) => {
     expect(findingWith(aged(ageing), at25, months(wanted)).verdict).toBe(verdict)
   })
@@ -87,7 +87,10 @@ describe('the ageing specified', () => {
   })
   test('without a store temperature dry heat stays open, steam does not', () => {
     expect(findingWith(aged('dry-heat-155-4h')).verdict).toBe('undetermined')
-    expect(findingWith(aged('steam-8h')).verdict).toBe('meets')
+    expect(findingWith(aged('steam-8h')).verdict).toBe('not applicable')
+  })
+  test('without a time in store it stands for nothing that is asked', () => {
+    expect(findingWith(aged('dry-heat-155-4h'), at25).verdict).toBe('undetermined')
   })
 })
 

@@ -1,12 +1,17 @@
 import { describe, expect, test } from 'vitest'
-import { distinctCategoriesLeast, gaugeShareMost } from '@/shared/plan/limits/evaluation-instruments'
+import {
+  distinctCategoriesLeast,
+  gaugeShareMost,
+  studyPartsLeast,
+} from '@/shared/plan/limits/evaluation-instruments'
+import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import type { Instrument } from '@/shared/records/instrument'
 import type { Lot } from '@/shared/records/lot'
 import { studiedGauges, type GaugeReading } from '@/shared/instruments/gauge-study'
 import { gaugesCapable } from '@/shared/rules/evaluation/gauges-capable'
 import reference from '@/tests/reference/evaluation/gauge-study.json'
-import { findingOf, requirement, type FactsInput } from '../facts-builder'
-import { lot, rejected, testOf } from '../lots-builder'
+import { findingOf, requirement, set, type FactsInput } from '../facts-builder'
+import { lot, needed, rejected, testOf } from '../lots-builder'
 
 const gauge: Instrument = {
   id: 'i-x',
@@ -104,11 +109,24 @@ describe('a study', () => {
   })
 })
 
-test('a thickness gauge nobody studied is close at best', () => {
+test('a thickness gauge nobody studied leaves its readings open', () => {
   const finding = findingWith([], { lots: [measured] })
-  expect(finding.verdict).toBe('marginal')
+  expect(finding.verdict).toBe('undetermined')
   expect(finding.found).toContain('no gauge study')
 })
 test('no study and no thickness: nothing rests on a gauge', () => {
-  expect(findingWith([], { lots: [lot()] }).verdict).toBe('meets')
+  expect(findingWith([], { lots: [lot()] }).verdict).toBe('not applicable')
+})
+test('thickness that is to be measured wants a study', () => {
+  const values = [set(lotsNeeded, [needed('bare board LX-41', 'bare board', 'plating-thickness')])]
+  expect(findingWith([], { values }).verdict).toBe('undetermined')
+})
+// Ten parts by two or three people: Measurement Systems Analysis, 4th edition (AIAG), from memory.
+test('three pieces are no study, and how many are missing is said', () => {
+  const three = sharp.filter(({ part }) => ['p1', 'p2', 'p3'].includes(part))
+  const finding = findingWith(three)
+  expect(finding.verdict).toBe('undetermined')
+  expect(finding.remedy?.says).toBe('Add 7 more pieces to the study.')
+  const relaxed = [requirement(studyPartsLeast, 3, { relaxes: true })]
+  expect(findingWith(three, { requirements: relaxed }).verdict).toBe('meets')
 })

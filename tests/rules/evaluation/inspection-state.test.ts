@@ -8,6 +8,7 @@ import {
 import type { Lot } from '@/shared/records/lot'
 import { inspectionState } from '@/shared/rules/evaluation/inspection-state'
 import { lotSamplingPlan } from '@/shared/sampling/lot-sampling'
+import { samplingPlanRisk } from '@/shared/rules/evaluation/sampling-plan-risk'
 import { rotaryDipWettingTime } from '@/shared/rules/evaluation/rotary-dip-wetting-time'
 import { ROTARY_DIP } from '@/shared/sampling/sampled-method'
 import { MIL_STD_105E } from '@/shared/statistics/sampling/switching-rules'
@@ -37,7 +38,7 @@ const findingWith = (lots: readonly Lot[], over: FactsInput & { with?: readonly 
 // 20, so every plan of the series can be judged.
 describe('a supplier’s series', () => {
   test.each([
-    ['', 'meets', 'No lot is sampled yet'],
+    ['', 'undetermined', 'No lot is recorded'],
     ['GGGG', 'meets', 'normal or reduced'],
     ['GGGGB', 'meets', 'normal or reduced'],
     ['BGGGGB', 'meets', 'normal or reduced'],
@@ -68,6 +69,14 @@ describe('a supplier’s series', () => {
     expect(state(14)).toContain('normal inspection')
     expect(state(15)).toContain('reduced inspection')
   })
+  test('says of every finding that ISO 2859-1 lends its switching, not its tables', () => {
+    const iso = [set(switchingEdition, 'ISO 2859-1')]
+    for (const rule of [inspectionState, rotaryDipWettingTime, samplingPlanRisk]) {
+      const facts = { values: [...boardPlan, ...iso], instruments: [timer], lots: history('GG') }
+      expect(findingOf(rule, facts).notes?.join()).toContain('those of the MIL-STD-105E tables')
+      expect(findingOf(rule, { ...facts, values: boardPlan }).notes?.join()).not.toContain('ISO 2859-1 rules')
+    }
+  })
   test('an untested lot leaves the state as it was', () => {
     expect(findingWith(history('BB-')).verdict).toBe('marginal')
   })
@@ -80,7 +89,7 @@ describe('a supplier’s series', () => {
       ...one,
       tests: one.tests.map((old) => ({ ...old, conditions: { ...boardConditions, flux: 'process-flux' } })),
     }))
-    expect(findingWith(unlike).verdict).toBe('meets')
+    expect(findingWith(unlike).verdict).toBe('undetermined')
   })
   test('the order of entry does not matter, the order of receipt does', () => {
     const lots = history('BBGGGGG')
@@ -134,10 +143,12 @@ describe('the plan of the next lot', () => {
       demands: {
         specified: [{ method: 'rotary-dip', ...boardConditions }],
         temperatureToleranceK: 5,
+        wettingTime: { kind: 'default', value: 2 },
         instruments: { instruments: [timer], calibrations: [] },
       },
       switching: MIL_STD_105E,
       supplierActions: [],
+      normalityLeast: 0.05,
     },
   } as const
   const coming = lot({ id: 'next', code: 'B-99', receivedOn: '2026-06-01' })

@@ -108,7 +108,7 @@ describe('what comes after', () => {
     expect(findingWith([lot({ tests })]).verdict).toBe('fails')
   })
   test('a rejected lot rests on no result', () => {
-    expect(findingWith([testedOn('2026-07-06', { disposition: rejected })]).verdict).toBe('meets')
+    expect(findingWith([testedOn('2026-07-06', { disposition: rejected })]).verdict).toBe('not applicable')
   })
 })
 

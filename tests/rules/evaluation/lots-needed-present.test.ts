@@ -1,12 +1,25 @@
 import { describe, expect, test } from 'vitest'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
+import { testConditions } from '@/shared/plan/parameters/evaluation-test-conditions'
+import type { ValueOf } from '@/shared/plan/parameter'
 import { leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
 import { namesComponent } from '@/shared/records/lot-identity'
 import { lotsNeededPresent } from '@/shared/rules/evaluation/lots-needed-present'
 import { findingOf, set, unchecked, type FactsInput } from '../facts-builder'
-import { accepted, boardPlan, lot, needed, rejected, rotaryDip, testOf } from '../lots-builder'
+import {
+  accepted,
+  boardConditions,
+  boardPlan,
+  lot,
+  needed,
+  rejected,
+  rotaryDip,
+  testOf,
+  timer,
+} from '../lots-builder'
 
-const findingWith = (over: FactsInput) => findingOf(lotsNeededPresent, { values: boardPlan, ...over })
+const findingWith = (over: FactsInput) =>
+  findingOf(lotsNeededPresent, { values: boardPlan, instruments: [timer], ...over })
 const tested = lot({ tests: [rotaryDip([1])], disposition: accepted })
 
 describe('a part of the plan', () => {
@@ -15,7 +28,17 @@ describe('a part of the plan', () => {
   })
   test.each([
     ['no lot', [], 'no lot is recorded'],
-    ['an untested lot', [lot({ disposition: accepted })], 'not tested by rotary dip'],
+    ['an untested lot', [lot({ disposition: accepted })], 'no result that counts by rotary dip'],
+    [
+      'a test without an instrument',
+      [lot({ disposition: accepted, tests: [rotaryDip([1], { instrumentId: null })] })],
+      'no result that counts by rotary dip',
+    ],
+    [
+      'a test without a reading',
+      [lot({ disposition: accepted, tests: [rotaryDip([])] })],
+      'no result that counts by rotary dip',
+    ],
     ['a lot nobody disposed of', [lot({ tests: [rotaryDip([1])] })], 'not yet disposed of'],
   ])('%s leaves it open', (_, lots, says) => {
     const finding = findingWith({ lots })
@@ -57,10 +80,16 @@ describe('what the plan forgot', () => {
       id: 'T',
       kind: 'component',
       part: 'Transformer T1',
-      tests: [testOf('dip-and-look', [])],
+      tests: [testOf('dip-and-look', [{ specimen: 's1', coveragePct: 99 }])],
       disposition: accepted,
     })
-    const values = [...boardPlan, set(lotsNeeded, rows), withHoles('T1')]
+    const conditions = ['rotary-dip', 'dip-and-look'].map((method) => ({ method, ...boardConditions }))
+    const values = [
+      ...boardPlan,
+      set(lotsNeeded, rows),
+      set(testConditions, conditions as ValueOf<typeof testConditions>),
+      withHoles('T1'),
+    ]
     expect(findingWith({ values, lots: [tested, component] }).verdict).toBe('meets')
   })
   test('the board itself', () => {

@@ -24,7 +24,10 @@ test('assemblies from accepted lots are traced', () => {
   expect(findingWith([used()]).verdict).toBe('meets')
 })
 test('before anything is built there is nothing to trace', () => {
-  expect(findingWith([lot({ disposition: accepted })]).verdict).toBe('meets')
+  expect(findingWith([lot({ disposition: accepted })]).verdict).toBe('not applicable')
+})
+test('where nothing says what an assembly is made of, it is traced to nothing', () => {
+  expect(findingWith([used()], { values: [] }).verdict).toBe('undetermined')
 })
 test('an assembly from a rejected lot fails, and is named', () => {
   const finding = findingWith([used({ disposition: rejected })])

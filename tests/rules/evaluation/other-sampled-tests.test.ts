@@ -49,12 +49,33 @@ describe('rise in plated holes', () => {
 })
 
 describe('solder float of laminate', () => {
-  const float = (outcomes: readonly string[]) =>
+  const float = (outcomes: readonly string[], over: Readonly<Record<string, number>> = {}) =>
     findingWith(solderFloatSoundness, [
-      lot({ kind: 'laminate', part: 'laminate', tests: [testOf('solder-float', rows(outcomes))] }),
+      lot({
+        kind: 'laminate',
+        part: 'laminate',
+        tests: [
+          testOf('solder-float', rows(outcomes), {
+            conditions: { bathTemperatureC: 288, floatS: 10, ...over },
+          }),
+        ],
+      }),
     ])
   test('sound specimens, whatever the solderability conditions', () => {
     expect(float(thirteen('sound')).verdict).toBe('meets')
+  })
+  // IPC-TM-650 2.4.13.1 (from memory): 288 ± 5 °C for 10 s.
+  test.each<Readonly<Record<string, number>>>([
+    { bathTemperatureC: 282 },
+    { floatS: 9 },
+    { bathTemperatureC: 200, floatS: 1 },
+  ])('an easier float shows nothing: %j', (easier) => {
+    const finding = float(thirteen('sound'), easier)
+    expect(finding.verdict).toBe('undetermined')
+    expect(finding.found).toContain('less than 283 °C for 10 s')
+  })
+  test('a hotter or longer one does', () => {
+    expect(float(thirteen('sound'), { bathTemperatureC: 295, floatS: 20 }).verdict).toBe('meets')
   })
   test.each(['blistering', 'delamination', 'measling', 'lifted land', ''])('“%s” rejects', (outcome) => {
     expect(float([...thirteen('sound').slice(1), outcome]).verdict).toBe('fails')

@@ -44,9 +44,19 @@ test('a new test under other conditions does not', () => {
   expect(findingWith('2026-06-10', { tests }).verdict).toBe('fails')
 })
 test('a lot in assemblies, a rejected lot and a spent coupon do not wait', () => {
-  expect(findingWith('2027-01-01', { usedIn: ['A-001'] }).verdict).toBe('meets')
-  expect(findingWith('2027-01-01', { disposition: rejected }).verdict).toBe('meets')
-  expect(findingWith('2027-01-01', { kind: 'coupon' }).verdict).toBe('meets')
+  expect(findingWith('2027-01-01', { usedIn: ['A-001'] }).verdict).toBe('not applicable')
+  expect(findingWith('2027-01-01', { disposition: rejected }).verdict).toBe('not applicable')
+  expect(findingWith('2027-01-01', { kind: 'coupon' }).verdict).toBe('not applicable')
+})
+test('a lot that waits untested is open', () => {
+  expect(findingWith('2026-03-01', { tests: [] }).verdict).toBe('undetermined')
+})
+test('a failed test makes nothing fresh', () => {
+  const tests = [
+    rotaryDip([1], { testedOn: '2026-02-09' }),
+    rotaryDip([9], { testedOn: '2026-06-01', id: 'new' }),
+  ]
+  expect(findingWith('2026-06-10', { tests }).verdict).toBe('fails')
 })
 test('a contract may allow two years', () => {
   const requirements = [requirement(reaffirmationAgeMost, 730, { relaxes: true })]

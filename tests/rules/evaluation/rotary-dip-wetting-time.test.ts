@@ -6,6 +6,8 @@ import {
   samplingScheme,
 } from '@/shared/plan/parameters/evaluation-sampling'
 import { wettingTimeMost } from '@/shared/plan/limits/evaluation-solderability'
+import { testConditions } from '@/shared/plan/parameters/evaluation-test-conditions'
+import type { Requirement } from '@/shared/plan/requirement'
 import type { Lot, LotTest } from '@/shared/records/lot'
 import { rotaryDipWettingTime } from '@/shared/rules/evaluation/rotary-dip-wetting-time'
 import { findingOf, requirement, set, type FactsInput } from '../facts-builder'
@@ -154,7 +156,7 @@ describe('lots and the plan', () => {
   })
   test('where the plan asks for no rotary dip, none is missed', () => {
     const values = [...boardPlan, set(lotsNeeded, [needed('T1', 'component', 'dip-and-look')])]
-    expect(findingWith([], { values }).verdict).toBe('meets')
+    expect(findingWith([], { values }).verdict).toBe('not applicable')
   })
   test('without a sampling plan nothing is judged', () => {
     const finding = findingWith([tested(rotaryDip(times(13, 1)))], { values: boardPlan.slice(0, 2) })
@@ -205,8 +207,11 @@ describe('other kinds of plan', () => {
     expect(of(times(50, 1)).verdict).toBe('meets')
     expect(of([...times(49, 1), 3]).found).toContain('50 more to test')
     expect(of([...times(99, 1), 3]).verdict).toBe('meets')
-    expect(of([...times(97, 1), 3, 3, 3]).verdict).toBe('marginal')
-    expect(of([...times(96, 1), 3, 3, 3, 3]).verdict).toBe('fails')
+    // Drawn together, the first fifty decide where they can; what the others hold comes after.
+    expect(of([...times(97, 1), 3, 3, 3]).verdict).toBe('meets')
+    expect(of([...times(97, 1), 3, 3, 3]).found).toContain('accepted on its first sample (0 bad of 50)')
+    expect(of([3, ...times(97, 1), 3, 3]).verdict).toBe('marginal')
+    expect(of([3, ...times(96, 1), 3, 3, 3]).verdict).toBe('fails')
     expect(of([...times(47, 1), 3, 3, 3]).verdict).toBe('fails')
   })
   test('a first sample that rejected is not tested back to acceptance', () => {
@@ -233,5 +238,78 @@ describe('other kinds of plan', () => {
     expect(of([1, 1.1]).found).toContain('8 more to test')
     expect(of([...times(9, 1), Number.NaN]).verdict).toBe('fails')
     expect(of(times(10, 2)).verdict).toBe('undetermined')
+  })
+})
+
+// Rotary dip of boards (common practice): 2 s at 235 °C in Sn60Pb40 with non-activated rosin.
+describe('the default of 2 s belongs to its bath, its solder and its flux', () => {
+  const under = (
+    over: Partial<Record<keyof typeof boardConditions, string | number>>,
+    requirements: Requirement[] = [],
+  ) => {
+    const conditions = { ...boardConditions, ...over } as typeof boardConditions
+    return findingOf(rotaryDipWettingTime, {
+      values: [
+        ...boardPlan.filter(([key]) => key !== testConditions.key),
+        set(testConditions, [{ method: 'rotary-dip', ...conditions }]),
+      ],
+      instruments: [timer],
+      lots: [lot({ tests: [rotaryDip(times(13, 1), { conditions })] })],
+      requirements,
+    })
+  }
+  test.each([
+    { bathTemperatureC: 255 },
+    { flux: 'rosin-activated-0.5' },
+    { flux: 'process-flux' },
+    { alloy: 'Sn96.5Ag3Cu0.5' },
+  ])('eased to %j nothing meets', (eased) => {
+    const finding = under(eased)
+    expect(finding.verdict).toBe('undetermined')
+    expect(finding.found).toContain('holds at 235 °C in Sn60Pb40 or Sn63Pb37')
+  })
+  test('a cooler bath and an ageing make it harder', () => {
+    expect(under({ bathTemperatureC: 230, ageing: 'steam-8h' }).verdict).toBe('meets')
+  })
+  test('a time stated for the programme is taken for its own conditions', () => {
+    const stated = [requirement(wettingTimeMost, 1.8)]
+    expect(under({ bathTemperatureC: 255, alloy: 'Sn96.5Ag3Cu0.5' }, stated).verdict).toBe('meets')
+  })
+})
+
+describe('readings that are not normal', () => {
+  const values = [...boardPlan, set(samplingScheme, 'variables'), set(inspectionLevel, 'II')]
+  const of = (rows: readonly number[]) =>
+    findingOf(rotaryDipWettingTime, {
+      values,
+      instruments: [timer],
+      lots: [lot({ quantity: 100, tests: [rotaryDip(rows)] })],
+    })
+  // ANSI/ASQ Z1.9: letter F, 10 pieces; counted at level II, AQL 1.0, 100 pieces: letter F, 20 pieces with
+  // none bad, the arrow leads to 13 (MIL-STD-105E tables I and II-A).
+  const skewed = [0.8, 0.82, 0.81, 0.83, 0.8, 0.84, 0.82, 0.81, 0.83, 1.9]
+  test('are counted instead, in the sample that counting asks for', () => {
+    const finding = of(skewed)
+    expect(finding.verdict).toBe('undetermined')
+    expect(finding.found).toContain('not normal (p ')
+    expect(finding.found).toContain('pieces are counted instead')
+  })
+  test('and with enough pieces the count decides', () => {
+    const finding = of([...skewed, ...times(10, 0.82)])
+    expect(finding.found).toContain('; accepted.')
+    expect(finding.margin).toMatchObject({ limit: 2, unit: 's' })
+  })
+  test('normal readings are judged by mean and spread, and the look is stated', () => {
+    const finding = of([1, 1.1, 0.9, 1.02, 1.2, 0.8, 0.98, 1.12, 0.88, 1.05])
+    expect(finding.found).toContain('Nothing speaks against normal readings')
+    expect(finding.margin).toMatchObject({ limit: 1.72 })
+  })
+  test('too few readings to look are said to be', () => {
+    const small = findingOf(rotaryDipWettingTime, {
+      values: [...boardPlan, set(samplingScheme, 'variables'), set(inspectionLevel, 'S-3')],
+      instruments: [timer],
+      lots: [lot({ quantity: 100, tests: [rotaryDip([1, 1.1, 0.9, 1.05])] })],
+    })
+    expect(small.found).toContain('too few or too alike to look')
   })
 })

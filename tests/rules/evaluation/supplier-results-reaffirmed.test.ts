@@ -51,7 +51,7 @@ test('a sample that rejects the lot contradicts the supplier, until the lot is d
   const slow = lot({ tests: [rotaryDip(times(13, 3))] })
   const finding = findingWith([slow])
   expect(finding.verdict).toBe('fails')
-  expect(finding.found).toContain('not reaffirmed: the sample here was rejected by rotary dip')
+  expect(finding.found).toContain('not reaffirmed: here it failed by rotary dip')
   expect(
     findingWith([lot({ tests: [rotaryDip([1])] }), lot({ ...slow, id: 'x', disposition: rejected })]).verdict,
   ).toBe('meets')

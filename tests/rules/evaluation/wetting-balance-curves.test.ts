@@ -6,9 +6,13 @@ import {
   wettingBalanceCriteria,
 } from '@/shared/plan/parameters/evaluation-wetting-balance'
 import type { Lot, LotTest } from '@/shared/records/lot'
+import { batchCoupons } from '@/shared/rules/evaluation/batch-coupons'
+import { lotsDispositioned } from '@/shared/rules/evaluation/lots-dispositioned'
+import { resultStillFresh } from '@/shared/rules/evaluation/result-still-fresh'
+import { supplierResultsReaffirmed } from '@/shared/rules/evaluation/supplier-results-reaffirmed'
 import { wettingBalanceCurves } from '@/shared/rules/evaluation/wetting-balance-curves'
 import { findingOf, set, type SetValue } from '../facts-builder'
-import { boardConditions, boardPlan, lot, needed, testOf, timer } from '../lots-builder'
+import { accepted, boardConditions, boardPlan, lot, needed, testOf, timer } from '../lots-builder'
 
 const conditions = {
   ...boardConditions,
@@ -59,7 +63,7 @@ describe('without an agreement', () => {
     expect(finding.working.find(({ label }) => label === 'Buoyancy line')?.result).toBe('−0.158 mN')
   })
   test('no curve asked for and none recorded', () => {
-    expect(findingWith([wire()]).verdict).toBe('meets')
+    expect(findingWith([wire()]).verdict).toBe('not applicable')
   })
   test('a curve that is planned must be there', () => {
     const values = [set(lotsNeeded, [needed('T1', 'component', 'wetting-balance')])]
@@ -117,6 +121,34 @@ describe('where the parties agreed', () => {
   })
 })
 
+// Force balance F = γ·P·cos θ − ρ·g·V: below −0.158 mN on this wire the angle is over 90°.
+describe('a lead that ends unwetted fails', () => {
+  const shunned = wire(curve(3, -0.3))
+  test.each([[[]], [agreed('set-a')], [agreed('set-b')], [[set(wettingBalanceCriteria, 'set-a')]]])(
+    'whatever was agreed',
+    (values) => {
+      const finding = findingWith([shunned], values)
+      expect(finding.verdict).toBe('fails')
+      expect(finding.found).toContain('over 90°')
+    },
+  )
+  test('also where it wetted first and drew back', () => {
+    expect(findingWith([wire(curve(0.5, 0.7, -0.2))]).verdict).toBe('fails')
+    expect(findingWith([wire(curve(0.5, 0.7, -0.15))]).verdict).toBe('meets')
+  })
+  test('and so do the rules on lots that rest on it', () => {
+    const facts = { values: base, instruments: [timer] }
+    const kept = { ...shunned, disposition: accepted }
+    expect(findingOf(lotsDispositioned, { ...facts, lots: [kept] }).verdict).toBe('fails')
+    expect(findingOf(supplierResultsReaffirmed, { ...facts, lots: [kept] }).verdict).toBe('fails')
+    expect(findingOf(resultStillFresh, { ...facts, lots: [kept] }).verdict).toBe('fails')
+    const board = lot({ tests: [curve(3, -0.3)] })
+    expect(findingOf(batchCoupons, { ...facts, lots: [board] }).verdict).toBe('fails')
+    const coupon = lot({ id: 'C', code: 'C', kind: 'coupon', part: 'coupon', tests: [curve(3, -0.3)] })
+    expect(findingOf(batchCoupons, { ...facts, lots: [lot(), coupon] }).verdict).toBe('fails')
+  })
+})
+
 describe('curves that do not count', () => {
   test('under other conditions', () => {
     const other = curve(0.5, 0.7, 0.7, { conditions: { ...conditions, bathTemperatureC: 260 } })
@@ -127,5 +159,7 @@ describe('curves that do not count', () => {
     const finding = findingWith([wire(blind)])
     expect(finding.verdict).toBe('undetermined')
     expect(finding.found).toContain('lack wettable perimeter')
+    const facts = { values: base, instruments: [timer], lots: [wire(blind)] }
+    expect(findingOf(resultStillFresh, facts).verdict).toBe('undetermined')
   })
 })

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { boardFinish, boardFinishLeast, boardFinishMost } from '@/shared/plan/parameters/finishes'
 import type { LotTest } from '@/shared/records/lot'
 import { platingSpreads } from '@/shared/plating/plating-spreads'
+import reference from '@/tests/reference/statistics/tolerance.json'
 import { factsWith, set } from '../facts-builder'
 import { boardPlan, lot, rejected, testOf, timer } from '../lots-builder'
 
@@ -25,13 +26,17 @@ const content = { coverage: 0.95, confidence: 0.95 }
 const spreads = (...tests: LotTest[]) =>
   platingSpreads(factsWith({ values, instruments: [timer], lots: [lot({ tests })] }), content)
 
+const TWO_SIDED = reference.factors.rows.find(
+  ({ readings: count, coverage, confidence }) => count === 10 && coverage === 0.95 && confidence === 0.95,
+)!.twoSided
+
 describe('spread of a lot’s thickness', () => {
-  // k = 2.9109634 for ten readings, 95 % covered with 95 % confidence (NIST/SEMATECH e-Handbook 7.2.6.3).
+  // Two-sided k for ten readings, 95 % covered with 95 % confidence (tests/reference/statistics/tolerance.json, computed in R).
   test('bounds at mean ∓ k·s, beside the order’s window', () => {
     const [one] = spreads(readings('tin-lead'))
     expect(one?.mean).toBeCloseTo(8, 9)
-    expect(one?.bounds.lower).toBeCloseTo(8 - 2.9109634 * 0.5, 6)
-    expect(one?.bounds.upper).toBeCloseTo(8 + 2.9109634 * 0.5, 6)
+    expect(one?.bounds.lower).toBeCloseTo(8 - TWO_SIDED * 0.5, 6)
+    expect(one?.bounds.upper).toBeCloseTo(8 + TWO_SIDED * 0.5, 6)
     expect(one?.window).toMatchObject({ leastUm: 5, mostUm: 10 })
   })
 

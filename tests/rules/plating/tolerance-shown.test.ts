@@ -3,10 +3,10 @@ import { toleranceShown } from '@/shared/plating/tolerance-shown'
 
 const content = { coverage: 0.95, confidence: 0.95 }
 
-/** Half the readings one step below the mean, half above: mean and s are exact by construction. */
-const spread = (count: number, mean: number, s: number): number[] => {
+/** Specimens of one reading, half a step below the mean, half above: mean and s are exact by construction. */
+const spread = (count: number, mean: number, s: number): number[][] => {
   const step = s * Math.sqrt((count - 1) / count)
-  return Array.from({ length: count }, (_, at) => mean + (at % 2 === 0 ? -step : step))
+  return Array.from({ length: count }, (_, at) => [mean + (at % 2 === 0 ? -step : step)])
 }
 
 // One-sided factors k for 95 % covered with 95 % confidence: 2.9109634 for 10 readings, 2.5660004
@@ -51,10 +51,10 @@ test('an upper bound mirrors the lower', () => {
   expect(upper.bound! - 8).toBeCloseTo(8 - lower.bound!, 12)
 })
 test('a single reading shows no spread', () => {
-  const shown = toleranceShown([8], { value: 5, side: 'lower' }, content)
+  const shown = toleranceShown([[8]], { value: 5, side: 'lower' }, content)
   expect(shown.outcome).toBe('too few')
   expect(shown.bound).toBeUndefined()
-  expect(toleranceShown([4], { value: 5, side: 'lower' }, content).outcome).toBe('outside')
+  expect(toleranceShown([[4]], { value: 5, side: 'lower' }, content).outcome).toBe('outside')
 })
 test('no readings, no statement', () => {
   expect(() => toleranceShown([], { value: 5, side: 'lower' }, content)).toThrow(RangeError)

@@ -8,6 +8,8 @@ import {
 } from '@/shared/sampling/plan-risk'
 import { outcomeOf, planForLot, planInWords, type SamplingSettings } from '@/shared/sampling/sampling-plan'
 import { VARIABLES_LOT_BANDS, variablesLetterFor } from '@/shared/sampling/variables-letters'
+import { nextTighterFraction } from '@/shared/statistics/sampling/limiting-quality-steps'
+import { variablesPlan } from '@/shared/statistics/sampling/variables-plan'
 import reference from '@/tests/reference/evaluation/single-plans.json'
 
 const settings = (over: Partial<SamplingSettings> = {}): SamplingSettings => ({
@@ -192,4 +194,52 @@ test('plans are said in words', () => {
   expect(planInWords(planForLot(1, 'normal', settings()))).toBe(
     '1 piece, the whole lot, accept on 0, reject on 1 (letter A, normal inspection)',
   )
+})
+
+// MIL-STD-105E 4.10.2 (double sampling): the first sample is judged by itself, the second drawn only when it has not decided.
+describe('two samples drawn at once', () => {
+  const plan = planForLot(1000, 'normal', settings({ scheme: 'double', level: 'II', limit: '2.5' }))
+  if (plan.kind !== 'double') throw new Error('a double plan was expected')
+  const both = plan.firstSize + plan.secondSize
+  test('are accepted by the first where it accepts, whatever the second holds', () => {
+    expect(outcomeOf(plan, both, plan.secondReject + 3, plan.firstAccept)).toEqual({ decided: 'accepted' })
+  })
+  test('are rejected by the first where it rejects', () => {
+    expect(outcomeOf(plan, both, plan.firstReject, plan.firstReject)).toEqual({ decided: 'rejected' })
+  })
+  test('decide together where the first does not', () => {
+    const between = plan.firstAccept + 1
+    expect(outcomeOf(plan, both, plan.secondAccept, between)).toEqual({ decided: 'accepted' })
+    expect(outcomeOf(plan, both, plan.secondReject, between)).toEqual({ decided: 'rejected' })
+  })
+})
+
+// LTPD 10 is 22 pieces with none failing (MIL-STD-883 method 2003), LTPD 7 is 32 (MIL-M-38510; from memory):
+// of a process. Of a lot of 100,000, where the share is nearly that of a process.
+describe('zero acceptance', () => {
+  const zero = settings({ scheme: 'zero-acceptance' })
+  const size = (severity: 'normal' | 'tightened' | 'reduced') => {
+    const plan = planForLot(100_000, severity, zero)
+    return plan.kind === 'double' ? 0 : plan.sampleSize
+  }
+  test('tightened asks for more pieces, reduced for no fewer', () => {
+    expect(size('normal')).toBe(22)
+    expect(size('tightened')).toBe(32)
+    expect(size('reduced')).toBe(22)
+    expect(planInWords(planForLot(100_000, 'tightened', zero))).toContain('tightened inspection')
+  })
+  test('below the last step of the table two thirds are asked', () => {
+    expect(nextTighterFraction(0.001)).toBeCloseTo(0.001 * (2 / 3), 12)
+    expect(nextTighterFraction(0.5)).toBe(0.3)
+    expect(() => nextTighterFraction(1)).toThrow(RangeError)
+  })
+})
+
+test('an unknown severity or level is a RangeError', () => {
+  const [severity, level] = ['strict', 'IV'] as unknown as ['normal', 'II']
+  expect(() => planForLot(100, severity, settings())).toThrow(RangeError)
+  expect(() => planForLot(100, severity, settings({ scheme: 'double' }))).toThrow(RangeError)
+  expect(() => planForLot(100, 'normal', settings({ level }))).toThrow(RangeError)
+  expect(() => variablesLetterFor(100, level)).toThrow(RangeError)
+  expect(() => variablesPlan('F', '1.0', severity)).toThrow(RangeError)
 })

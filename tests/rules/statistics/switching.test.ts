@@ -130,6 +130,16 @@ describe('ISO 2859-1', () => {
     })
     expect(inspectionAfter(times(10, lot), ISO_2859_1).severity).toBe('reduced')
   })
+  test('a double plan earns 3 on its first sample whatever its acceptance number, and nothing on the second', () => {
+    const first = scored({ acceptedOnFirst: true })
+    expect(inspectionAfter(times(9, first), ISO_2859_1)).toMatchObject({
+      severity: 'normal',
+      switchingScore: 27,
+    })
+    expect(inspectionAfter(times(10, first), ISO_2859_1).severity).toBe('reduced')
+    const second = scored({ acceptedOnFirst: false })
+    expect(inspectionAfter([...times(9, first), second], ISO_2859_1).switchingScore).toBe(0)
+  })
   test('a lot that would not pass one step tighter sets the score back to nothing', () => {
     const lot = scored({ acceptanceNumber: 2, passesOneStepTighter: true })
     const weak = scored({ acceptanceNumber: 2, passesOneStepTighter: false })

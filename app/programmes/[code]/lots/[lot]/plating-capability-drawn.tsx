@@ -6,7 +6,7 @@ import { platingCapabilityLeast, platingConfidenceLeast } from '@/shared/plan/li
 import { rulingOn } from '@/shared/plan/requirement'
 import { formatNumber } from '@/shared/quantity/format'
 import type { Lot } from '@/shared/records/lot'
-import { platingIndexesOf } from '@/shared/plating/plating-indexes-of'
+import { platingIndexesOf } from '@/shared/plating/plating-index'
 
 /** How surely the lot's plating keeps from its minimum, place by place; too few readings are said so. */
 export function PlatingCapabilityDrawn({ view, lot }: { view: ProgrammeView; lot: Lot }) {

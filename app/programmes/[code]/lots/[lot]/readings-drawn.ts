@@ -42,14 +42,15 @@ export const platingDrawn: Drawn = ({ readings, conditions }, lot, _charted, fac
   const share = rulingOn(platingCoverageLeast, facts.requirements).value
   const sure = rulingOn(platingConfidenceLeast, facts.requirements).value
   return (Object.keys(PLATING_PLACES) as PlatingPlace[]).flatMap((place) => {
-    const values = thicknessesAt(place, readings)
+    const bySpecimen = thicknessesAt(place, readings)
+    const values = bySpecimen.flat()
     if (values.length === 0) return []
     const window = platingWindow({ lot, deposit: conditions['deposit'] as Deposit, place }, specification)
     const name = PLATING_PLACES[place].label
     if (!hasWindow(window)) return [{ name, values, limits: {} }]
     const { bound } = toleranceShown(
-      values,
-      { side: 'lower', value: window.leastUm },
+      bySpecimen,
+      { side: 'lower', value: window.leastUm, ofTwo: window.mostUm !== undefined },
       { coverage: share / 100, confidence: sure / 100 },
     )
     return [
@@ -68,8 +69,14 @@ export const platingDrawn: Drawn = ({ readings, conditions }, lot, _charted, fac
   })
 }
 
-const thicknessesAt = (place: PlatingPlace, { columns, count }: LotTest['readings']): number[] =>
-  Array.from({ length: count }, (_, row) => row).flatMap((row) => {
+/** The readings of each specimen at a place. */
+function thicknessesAt(place: PlatingPlace, { columns, count }: LotTest['readings']): number[][] {
+  const bySpecimen = new Map<unknown, number[]>()
+  for (let row = 0; row < count; row++) {
     const thickness = columns['thicknessUm']?.[row]
-    return columns['place']?.[row] === place && typeof thickness === 'number' ? [thickness] : []
-  })
+    if (columns['place']?.[row] !== place || typeof thickness !== 'number') continue
+    const specimen = columns['specimen']?.[row]
+    bySpecimen.set(specimen, [...(bySpecimen.get(specimen) ?? []), thickness])
+  }
+  return [...bySpecimen.values()]
+}
