@@ -5,7 +5,7 @@ import { commonPractice } from '@/shared/sources/provenance'
  * How near to its limit a value counts as only just good: a share of the limit,
  * or of a window's width. Wider is stricter. One limit a family of rules.
  */
-const guard = (key: string, label: string, sharePct: number, practice: string): Limit =>
+export const guard = (key: string, label: string, sharePct: number, practice: string): Limit =>
   limit({
     key: `${key}-guard`,
     label,

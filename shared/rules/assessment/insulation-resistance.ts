@@ -1,36 +1,43 @@
 import { INSULATION_CONDITIONS, type InsulationConditionKey } from '@/shared/materials/insulation-conditions'
 import { insulationResistanceLeast } from '@/shared/plan/limits/assessment-residue'
+import { insulationGuard } from '@/shared/plan/limits/assessment-guards'
+import { insulationPatternsLeast } from '@/shared/plan/limits/assessment-evidence'
 import { insulationTest } from '@/shared/plan/parameters/assessment-residue'
 import { fluxResidue, insulationNeeded } from '@/shared/plan/parameters/solder'
 import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
 import type { RecordOf } from '@/shared/records/record-kinds'
-import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
+import { undetermined, verdictOn, type Judged, type Margin, type Measured, type Part } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { insulationReadings } from '@/shared/rules/assembly-record-sources'
-import { measure } from '@/shared/rules/measure'
+import { fromMemory } from '@/shared/sources/provenance'
+import { gapInReadings } from '@/shared/inspection/gap-in-readings'
+import { count, measure } from '@/shared/rules/measure'
 
 type Reading = RecordOf<'insulation-resistance'>
 
-/** Resistance scatters over decades: within a factor of two of the limit is marginal. */
-const GUARD_FACTOR = 2
+const LOOK_SOURCE = fromMemory(
+  'J-STD-004: no filament that narrows the spacing by more than a fifth, no corrosion of conductors',
+)
 
 export const insulationResistanceRule = rule({
   id: 'insulation-resistance',
   title: 'Surface insulation resistance',
   why: 'Residue that is harmless when dry conducts in damp heat. The test shows what the circuit will see between its conductors.',
   stage: 'assessment',
-  version: 2,
+  version: 3,
   reads: {
     asked: optional(insulationTest),
     residue: optional(fluxResidue),
     needed: optional(insulationNeeded),
     least: insulationResistanceLeast,
+    patternsLeast: insulationPatternsLeast,
+    guard: insulationGuard,
     readings: insulationReadings,
   },
-  judge({ asked, residue, needed, least, readings }): Judged {
+  judge({ asked, residue, needed, least, patternsLeast, guard, readings }): Judged {
     const condition = conditionOf(asked, residue, needed, readings)
     if (condition === undefined)
       return notApplicable(
@@ -38,11 +45,11 @@ export const insulationResistanceRule = rule({
           ? 'No insulation resistance test is asked: the circuit names no insulation that it needs.'
           : `No insulation resistance test is asked by decision, though the circuit needs ${formatQuantity(needed, 'MΩ')}.`,
       )
-    const { label, countsFromHours, lastsHours, source } = INSULATION_CONDITIONS[condition]
+    const { label, countsFromHours, mostHoursBetween, lastsHours, source } = INSULATION_CONDITIONS[condition]
     const limitMOhm = Math.max(least.value, needed ?? 0)
-    const limit = `At least ${formatQuantity(limitMOhm, 'MΩ')} (${needed !== undefined && needed > least.value ? 'what the circuit needs' : namedRuling(least)}) at ${label}, in every reading from ${countsFromHours} h on, to ${lastsHours} h.`
+    const limit = `At least ${formatQuantity(limitMOhm, 'MΩ')} (${needed !== undefined && needed > least.value ? 'what the circuit needs' : namedRuling(least)}) at ${label}, in every reading from ${countsFromHours} h on, to ${lastsHours} h, no more than ${betweenInWords(mostHoursBetween)} apart, on ${formatQuantity(patternsLeast.value, 'pieces')} (${namedRuling(patternsLeast)}); afterwards no corrosion, and no filament over more than a fifth of the spacing (${LOOK_SOURCE.cite}).`
     const own = readings.filter((reading) => reading.condition === condition)
-    const sources = [sourceOf(least), source]
+    const sources = [sourceOf(least), sourceOf(patternsLeast), source, LOOK_SOURCE]
     if (own.length === 0)
       return {
         ...undetermined(
@@ -58,9 +65,18 @@ export const insulationResistanceRule = rule({
     for (const reading of own)
       patterns.set(reading.pattern, [...(patterns.get(reading.pattern) ?? []), reading])
     return judgedByParts({
-      parts: [...patterns].map(([pattern, rows]) =>
-        judgePattern(pattern, rows, limitMOhm, countsFromHours, lastsHours),
-      ),
+      parts: [
+        ...[...patterns].map(([pattern, rows]) =>
+          judgePattern(pattern, rows, {
+            limitMOhm,
+            guardBand: (guard.value / 100) * limitMOhm,
+            countsFromHours,
+            mostHoursBetween,
+            lastsHours,
+          }),
+        ),
+        ...tooFew(patterns.size, patternsLeast.value),
+      ],
       noun: 'patterns',
       limit,
       working: [{ label: 'Readings under the condition', result: `${own.length} of ${readings.length}` }],
@@ -92,53 +108,119 @@ function conditionOf(
   return readings[0]?.condition
 }
 
-function judgePattern(
-  pattern: string,
-  rows: readonly Reading[],
-  limitMOhm: number,
-  countsFromHours: number,
-  lastsHours: number,
-): Part {
+interface Asked {
+  readonly limitMOhm: number
+  readonly guardBand: number
+  readonly countsFromHours: number
+  readonly mostHoursBetween: number
+  readonly lastsHours: number
+}
+
+const betweenInWords = (hours: number): string =>
+  hours < 1 ? formatQuantity(hours * 60, 'min', 3) : formatQuantity(hours, 'h')
+
+const LOOK_FAILS: Readonly<Partial<Record<NonNullable<Reading['look']>, string>>> = {
+  'long-filaments': 'filaments cross more than a fifth of the spacing',
+  corrosion: 'conductors are corroded',
+}
+
+const CLEANER = {
+  says: 'Remove the residue better, or choose a flux of lower activity; then test new coupons.',
+}
+
+function judgePattern(pattern: string, rows: readonly Reading[], asked: Asked): Part {
+  const { limitMOhm, guardBand, countsFromHours, mostHoursBetween, lastsHours } = asked
   const counting = rows.filter(({ hours }) => hours >= countsFromHours)
+  const looks = rows.flatMap(({ look }) => look ?? [])
+  const ill = looks.find((look) => LOOK_FAILS[look] !== undefined)
   const lowest = counting.reduce<Reading | undefined>(
     (low, row) => (low === undefined || row.resistanceMOhm < low.resistanceMOhm ? row : low),
     undefined,
   )
-  if (!lowest)
-    return {
-      subject: pattern,
-      verdict: 'undetermined',
-      found: `no reading after ${countsFromHours} h yet.`,
-      remedy: { says: `Read on to ${lastsHours} h.` },
-    }
-  const margin: Margin = {
+  const margin: Margin | undefined = lowest && {
     found: lowest.resistanceMOhm,
     limit: limitMOhm,
     unit: 'MΩ',
     direction: 'at least',
-    guardBand: (GUARD_FACTOR - 1) * limitMOhm,
+    guardBand,
   }
-  const printed = formatAgainst(lowest.resistanceMOhm, limitMOhm, 'MΩ').found
-  const verdict = verdictOn(margin)
-  const longest = Math.max(...counting.map(({ hours }) => hours))
-  if (verdict !== 'fails' && longest < lastsHours)
+  const printed = lowest && formatAgainst(lowest.resistanceMOhm, limitMOhm, 'MΩ').found
+  const part = {
+    subject: pattern,
+    measured: {
+      ...(lowest && { lowestAt: measure(lowest.hours, 'h') }),
+      ...(looks.length > 0 && { seen: [...new Set(looks)].sort() }),
+    } as Measured,
+    ...(margin && { margin }),
+  }
+  if (ill) return { ...part, verdict: 'fails', found: `${LOOK_FAILS[ill]}.`, remedy: CLEANER }
+  if (!lowest || !margin)
     return {
-      subject: pattern,
+      ...part,
       verdict: 'undetermined',
-      found: `${printed} at the lowest, but read for ${longest} of ${lastsHours} h only.`,
-      margin,
+      found: `no reading after ${countsFromHours} h yet.`,
       remedy: { says: `Read on to ${lastsHours} h.` },
     }
+  const verdict = verdictOn(margin)
+  if (verdict === 'fails')
+    return { ...part, verdict, found: `${printed} at the lowest, at ${lowest.hours} h.`, remedy: CLEANER }
+  const short = shortOf(rows, mostHoursBetween, lastsHours)
+  if (short)
+    return {
+      ...part,
+      verdict: 'undetermined',
+      found: `${printed} at the lowest, but ${short.found}.`,
+      measured: { ...part.measured, ...short.measured },
+      remedy: { says: short.says },
+    }
   return {
-    subject: pattern,
+    ...part,
     verdict,
-    measured: { lowestAt: measure(lowest.hours, 'h') },
     found: `${printed} at the lowest, at ${lowest.hours} h.`,
-    margin,
-    ...(verdict !== 'meets' && {
-      remedy: {
-        says: 'Remove the residue better, or choose a flux of lower activity; then test new coupons.',
-      },
-    }),
+    ...(verdict !== 'meets' && { remedy: CLEANER }),
   }
 }
+
+/** What of the test is not done yet: its length, its interval, or the look at the end. */
+function shortOf(
+  rows: readonly Reading[],
+  mostHoursBetween: number,
+  lastsHours: number,
+): { found: string; says: string; measured: Measured } | undefined {
+  const longest = Math.max(...rows.map(({ hours }) => hours))
+  if (longest < lastsHours)
+    return {
+      found: `read for ${longest} of ${lastsHours} h only`,
+      says: `Read on to ${lastsHours} h.`,
+      measured: { readTo: measure(longest, 'h') },
+    }
+  const gap = gapInReadings(rows, mostHoursBetween)
+  if (gap)
+    return {
+      found: `no reading from ${gap.from} to ${gap.to} h`,
+      says: `Read at least every ${betweenInWords(mostHoursBetween)}; where an instrument read by itself, record how often.`,
+      measured: { unreadFrom: measure(gap.from, 'h'), unreadTo: measure(gap.to, 'h') },
+    }
+  if (rows.every(({ look }) => look === undefined))
+    return {
+      found: 'nobody looked at the pattern afterwards',
+      says: 'Look for filaments and corrosion under magnification, and record what is seen.',
+      measured: { lookedAt: false },
+    }
+  return undefined
+}
+
+/** One pattern may be lucky in its place. */
+const tooFew = (read: number, least: number): Part[] =>
+  read >= least
+    ? []
+    : [
+        {
+          subject: 'Patterns',
+          about: { matter: 'patterns' },
+          verdict: 'undetermined',
+          measured: { read: count(read, 'pieces'), needed: count(least, 'pieces') },
+          found: `${read} of ${least} were read.`,
+          remedy: { says: `Read ${least - read} more, prepared alike.` },
+        },
+      ]

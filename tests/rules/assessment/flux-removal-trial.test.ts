@@ -35,7 +35,8 @@ describe('flux removal, before and after', () => {
     [{ residue: 'traces' }, 'marginal'],
     [{ residue: 'plain' }, 'fails'],
     [{ beforeUgPerCm2: 0.8 }, 'fails'],
-    [{ beforeUgPerCm2: 0, afterUgPerCm2: 0 }, 'meets'],
+    [{ beforeUgPerCm2: 0, afterUgPerCm2: 0 }, 'undetermined'],
+    [{ beforeUgPerCm2: 0, afterUgPerCm2: 0.3 }, 'fails'],
   ])('%o %s', (over, verdict) => expect(judged(over).verdict).toBe(verdict))
 
   test('the edition is a choice, and a customer’s stricter figure rules over it', () => {
