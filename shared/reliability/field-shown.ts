@@ -104,7 +104,11 @@ const monthsAlong = (months: readonly string[]): string[] =>
  * Growth of the boards in service: when boards with a failed joint came back, in
  * board-hours served until then. Within a period hours are taken to be served evenly.
  */
-export function fieldGrowth(returns: readonly FieldReturn[], exposures: readonly FieldExposure[]) {
+export function fieldGrowth(
+  returns: readonly FieldReturn[],
+  exposures: readonly FieldExposure[],
+  confidence: number,
+) {
   const servedBy = (day: string): number =>
     exposures.reduce(
       (sum, { from, to, boards, hoursEach }) => sum + boards * hoursEach * shareOf(from, to, day),
@@ -116,7 +120,7 @@ export function fieldGrowth(returns: readonly FieldReturn[], exposures: readonly
     .map(({ returnedOn }) => servedBy(returnedOn))
     .filter((time) => time > 0)
     .sort((a, b) => a - b)
-  return growthShown(times, end)
+  return growthShown(times, end, confidence)
 }
 
 /** Share of a period, both days included, that is over at the end of a day. */
