@@ -207,6 +207,31 @@ describe('service', () => {
   })
 })
 
+describe('returns by month', () => {
+  const back = (returnedOn: string): RecordOf<'field-return'> => ({
+    id: `b${++next}`,
+    returnedOn,
+    assembly: 'A-1',
+    cause: 'solder-joint',
+    jointsFailed: 1,
+    hours: undefined,
+    joint: undefined,
+    lesson: undefined,
+    cost: undefined,
+  })
+  test('a short gap is filled, a date far off does not fill a page', () => {
+    expect(returnsByMonth([back('2026-03-04'), back('2026-01-02')]).map(({ month }) => month)).toEqual([
+      '2026-01',
+      '2026-02',
+      '2026-03',
+    ])
+    expect(returnsByMonth([back('2026-01-02'), back('9999-12-31')]).map(({ month }) => month)).toEqual([
+      '2026-01',
+      '9999-12',
+    ])
+  })
+})
+
 describe('the roll-up', () => {
   const specimens = [...Array.from({ length: 39 }, () => specimen()), specimen({ failed: true })]
   const rows = rollUp(target(), {
