@@ -13,7 +13,7 @@ export const LEVEL_TRANSMITTER: Readonly<Record<string, JsonValue>> = {
     { document: 'Works rule 12, finishes', edition: '3', authority: 'company', governs: 'finishes' },
   ],
   'survival-target': 99,
-  'defect-free-boards': 98,
+  'defect-free-boards': 97,
   'board-quality': 'qualified',
   'use-cycles': [
     { cycle: 'Day and night on the tank', swingK: 20, hottestC: 60, perYear: 365, dwellMin: 480 },
