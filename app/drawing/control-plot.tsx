@@ -66,10 +66,7 @@ export function ControlPlot(props: ControlPlotProps) {
   const span: [number, number] = [frame.left + 6, frame.right - 6]
   const runs = across.kind === 'time' ? (props.runs ?? []) : []
   const [earliest, latest] = [runs[0]?.at ?? Infinity, runs[runs.length - 1]?.at ?? -Infinity]
-  const time = scaleUtc(
-    [Math.min(places[0] ?? 0, earliest), Math.max(places[count - 1] ?? 1, latest)],
-    span,
-  )
+  const time = scaleUtc([Math.min(places[0] ?? 0, earliest), Math.max(places[count - 1] ?? 1, latest)], span)
   const order = scaleLinear([places[0] ?? 0, Math.max(places[count - 1] ?? 1, (places[0] ?? 0) + 1)], span)
   const x = (place: number): number => (across.kind === 'time' ? time(place) : order(place))
   const at = places.map(x)

@@ -27,7 +27,7 @@ export interface BudgetStanding {
  * with each, so the bounds are those of a confidence sequence.
  */
 export function budgetStanding(
-  record: DefectRecord,
+  record: Pick<DefectRecord, 'defective' | 'jointsSeen'>,
   budgetPerMillion: number,
   confidence: number,
 ): BudgetStanding {

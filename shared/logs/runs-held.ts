@@ -46,7 +46,11 @@ export interface HeldRun {
 }
 
 /** Every run of the work held against the readings of the logs, for the rules and for the picture of a log. */
-export function runsHeld({ runs, skills, interval }: Work, logs: readonly LogSeries[], held: Held): HeldRun[] {
+export function runsHeld(
+  { runs, skills, interval }: Work,
+  logs: readonly LogSeries[],
+  held: Held,
+): HeldRun[] {
   const open = openExcursionsOf(logs, held)
   return runs
     .filter(({ skill }) => skills.includes(skill))

@@ -45,7 +45,10 @@ export const INSULATION_CONDITIONS = {
     countsFromHours: 24,
     mostHoursBetween: TWENTY_MINUTES,
     lastsHours: 168,
-    source: { cite: 'IEC 61189-5-502, condition for cleaned boards; read every 20 minutes at least', how: 'from memory' },
+    source: {
+      cite: 'IEC 61189-5-502, condition for cleaned boards; read every 20 minutes at least',
+      how: 'from memory',
+    },
   },
   'iec-not-cleaned': {
     label: 'IEC 61189-5-502, not cleaned: 40 °C, 90 % RH',
@@ -54,7 +57,10 @@ export const INSULATION_CONDITIONS = {
     countsFromHours: 24,
     mostHoursBetween: TWENTY_MINUTES,
     lastsHours: 168,
-    source: { cite: 'IEC 61189-5-502, condition for boards that are not cleaned; read every 20 minutes at least', how: 'from memory' },
+    source: {
+      cite: 'IEC 61189-5-502, condition for boards that are not cleaned; read every 20 minutes at least',
+      how: 'from memory',
+    },
   },
 } as const satisfies Record<string, InsulationCondition>
 export type InsulationConditionKey = keyof typeof INSULATION_CONDITIONS

@@ -96,7 +96,10 @@ const monthsAlong = (months: readonly string[]): string[] =>
   months.flatMap((month, index) => {
     const before = months[index - 1]
     if (before === undefined) return [month]
-    const apart = 12 * (Number(month.slice(0, 4)) - Number(before.slice(0, 4))) + Number(month.slice(5)) - Number(before.slice(5))
+    const apart =
+      12 * (Number(month.slice(0, 4)) - Number(before.slice(0, 4))) +
+      Number(month.slice(5)) -
+      Number(before.slice(5))
     return apart - 1 > MOST_EMPTY_MONTHS ? [month] : monthsBetween(before, month).slice(1)
   })
 

@@ -42,5 +42,14 @@ export function growthShown(
     estimate: times.length < 3 ? 'maximum likelihood' : 'unbiased',
   })
   const shape = growthShapeInterval(times, end, confidence)
-  return { growth: { times, end, crow, shape, fitTest: growthFitTest(times, end), duane: times.length < 3 ? undefined : duaneGrowth(times) } }
+  return {
+    growth: {
+      times,
+      end,
+      crow,
+      shape,
+      fitTest: growthFitTest(times, end),
+      duane: times.length < 3 ? undefined : duaneGrowth(times),
+    },
+  }
 }

@@ -1,9 +1,5 @@
 import type { RecordOf } from '@/shared/records/record-kinds'
-import {
-  isAccelerationNamed,
-  runsOf,
-  wearOutShown,
-} from '@/shared/reliability/demonstration/wear-out-shown'
+import { isAccelerationNamed, runsOf, wearOutShown } from '@/shared/reliability/demonstration/wear-out-shown'
 import { testLengthFactor } from '@/shared/reliability/demonstration/demonstration'
 import { boardHoursStillToServe, fieldTimeline, type FieldExposure, type FieldReturn } from './field-shown'
 import { survivalAt, type ProgrammeTarget } from './programme-target'

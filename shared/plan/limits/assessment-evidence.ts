@@ -43,7 +43,9 @@ export const insulationPatternsLeast = limit({
   byDefault: {
     value: 3,
     authority: 'standard',
-    from: fromMemory('IPC-TM-650 2.6.3.3 and 2.6.3.7: three coupons of one preparation, one pattern of each counted'),
+    from: fromMemory(
+      'IPC-TM-650 2.6.3.3 and 2.6.3.7: three coupons of one preparation, one pattern of each counted',
+    ),
   },
 })
 

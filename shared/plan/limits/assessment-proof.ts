@@ -59,7 +59,9 @@ export const sectionIntermetallicLeast = limit({
   byDefault: {
     value: 0.5,
     authority: 'common practice',
-    from: commonPractice('A continuous layer of half a micrometre and more shows that the solder wetted and reacted'),
+    from: commonPractice(
+      'A continuous layer of half a micrometre and more shows that the solder wetted and reacted',
+    ),
   },
 })
 
@@ -71,7 +73,9 @@ export const sectionIntermetallicMost = limit({
   byDefault: {
     value: 5,
     authority: 'common practice',
-    from: commonPractice('One to five micrometres after soldering; thicker layers are brittle and tell of too much heat'),
+    from: commonPractice(
+      'One to five micrometres after soldering; thicker layers are brittle and tell of too much heat',
+    ),
   },
 })
 

@@ -46,7 +46,16 @@ export const defectsAgainstBudget = rule({
     inspections,
     tests: electricalTests,
   },
-  judge({ holes, surfaceMount, defectFree, confidenceLeast, guard, chanceMost, inspections: looks, tests }): Judged {
+  judge({
+    holes,
+    surfaceMount,
+    defectFree,
+    confidenceLeast,
+    guard,
+    chanceMost,
+    inspections: looks,
+    tests,
+  }): Judged {
     const joints = boardJoints(holes, surfaceMount).total
     const budget = allowedDefectsPerMillion({ joints, defectFreeBoards: defectFree / 100 })
     const confidence = confidenceLeast.value / 100

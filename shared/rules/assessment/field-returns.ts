@@ -78,7 +78,8 @@ export const fieldReturnsAgainstBudget = rule({
           ? `${counted}. The budget is shown to hold.`
           : `${counted}. Neither shown nor contradicted: ${more} would show it${watched ? '; by decision service is watched and need not show it' : ''}.`,
       limit: asks,
-      margin,
+      // Hours too few to show anything have no place on a bar.
+      ...((exceeded || shown || !watched) && { margin }),
       measured: {
         failed: count(failed, 'boards'),
         boardHours: measure(hours, 'h'),

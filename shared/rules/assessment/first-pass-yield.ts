@@ -76,8 +76,7 @@ export const firstPassYield = rule({
     }
     const printed = formatAgainst(margin.found, least.value, '%').found
     const counted = `${passed} of ${tested} boards passed at the first test (${formatNumber(share)} %)`
-    const more =
-      verdict === 'undetermined' ? goodStillToSee(seen, least.value / 100, confidence) : undefined
+    const more = verdict === 'undetermined' ? goodStillToSee(seen, least.value / 100, confidence) : undefined
     const ask = more === undefined ? undefined : `${formatNumber(more, 12)} more boards that pass at first`
     return {
       verdict: worstVerdict([verdict, ...months.map((month) => month.verdict)]),
@@ -114,7 +113,9 @@ export const firstPassYield = rule({
         },
       }),
       ...(verdict === 'fails' && {
-        remedy: { says: 'Mend the causes; boards tested after that may be counted as a series of their own.' },
+        remedy: {
+          says: 'Mend the causes; boards tested after that may be counted as a series of their own.',
+        },
       }),
       parts: months,
     }

@@ -6,7 +6,14 @@ import { insulationTest } from '@/shared/plan/parameters/assessment-residue'
 import { fluxResidue, insulationNeeded } from '@/shared/plan/parameters/solder'
 import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
 import type { RecordOf } from '@/shared/records/record-kinds'
-import { undetermined, verdictOn, type Judged, type Margin, type Measured, type Part } from '@/shared/rules/finding'
+import {
+  undetermined,
+  verdictOn,
+  type Judged,
+  type Margin,
+  type Measured,
+  type Part,
+} from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'

@@ -75,7 +75,9 @@ export const ionicCleanlinessRule = rule({
       notes: [
         'Both faces of the board count, and the allowance for components that was entered; a generous area makes a dirty board look clean.',
         ...(tests.some(({ instrument }) => instrument === undefined)
-          ? ['Where a test names no instrument its calibration was not checked; within the guard band of the limit it proves nothing.']
+          ? [
+              'Where a test names no instrument its calibration was not checked; within the guard band of the limit it proves nothing.',
+            ]
           : []),
       ],
       cautions: [

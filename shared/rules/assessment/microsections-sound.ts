@@ -101,7 +101,12 @@ const notMeasured = ({ voidPct, contactAngleDeg, intermetallicUm }: Section): st
 
 function judgeSection(section: Section, asked: Asked): Part {
   const { assembly, joint, fillPct, voidPct, contactAngleDeg, intermetallicUm, cracked } = section
-  const on = (found: number, limit: number, unit: Margin['unit'], direction: Margin['direction']): Margin => ({
+  const on = (
+    found: number,
+    limit: number,
+    unit: Margin['unit'],
+    direction: Margin['direction'],
+  ): Margin => ({
     found,
     limit,
     unit,

@@ -27,7 +27,10 @@ const LEANING = 0.5
 const SPREADING = 0.1
 
 /** At no look of ever so many is the rate above this, with the stated confidence. Units and errors as for the exact rate. */
-export function sequentialRateUpperBound({ events, exposure }: EventsOverExposure, confidence: number): number {
+export function sequentialRateUpperBound(
+  { events, exposure }: EventsOverExposure,
+  confidence: number,
+): number {
   requirePositive(exposure, 'exposure')
   return eventsExpectedToShow(events, confidence) / exposure
 }
@@ -42,7 +45,10 @@ export function eventsExpectedToShow(events: number, confidence: number): number
 }
 
 /** Likewise: at no look is the rate below this. 0 while the events are too few to say. */
-export function sequentialRateLowerBound({ events, exposure }: EventsOverExposure, confidence: number): number {
+export function sequentialRateLowerBound(
+  { events, exposure }: EventsOverExposure,
+  confidence: number,
+): number {
   requireCount(events, 'number of events')
   requirePositive(exposure, 'exposure')
   const needed = lnOfOdds(confidence)

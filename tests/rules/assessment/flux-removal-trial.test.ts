@@ -51,7 +51,9 @@ describe('flux removal, before and after', () => {
     const finding = findingOf(fluxRemovalTrial, { values: [set(fluxResidue, 'removed')] })
     expect(finding.verdict).toBe('undetermined')
     expect(finding.missing).toEqual(['a flux removal trial'])
-    expect(findingOf(fluxRemovalTrial, { values: [set(fluxResidue, 'stays')] }).verdict).toBe('not applicable')
+    expect(findingOf(fluxRemovalTrial, { values: [set(fluxResidue, 'stays')] }).verdict).toBe(
+      'not applicable',
+    )
     expect(findingOf(fluxRemovalTrial).verdict).toBe('not applicable')
   })
 })

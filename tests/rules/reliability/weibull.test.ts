@@ -145,7 +145,5 @@ describe('test of fit', () => {
     expect(weibullFitTest({ failures: [1, 2, 3, 4], suspensions: [2] })).toBeUndefined()
   })
   test('failures all at one time, after others were taken out, get a message that is true of them', () =>
-    expect(() => weibullByLikelihood({ failures: [9, 9], suspensions: [3] })).toThrow(
-      'no unit ran longer',
-    ))
+    expect(() => weibullByLikelihood({ failures: [9, 9], suspensions: [3] })).toThrow('no unit ran longer'))
 })

@@ -38,10 +38,7 @@ export function Growth({ known: { returns, exposures, target } }: { known: Known
           { label: 'Of', names: true, cell: ({ name }) => name },
           {
             label: 'Power law (Crow, MIL-HDBK-189)',
-            cell: ({ growth, why }) =>
-              growth
-                ? powerLawInWords(growth)
-                : why,
+            cell: ({ growth, why }) => (growth ? powerLawInWords(growth) : why),
           },
           {
             label: 'Duane’s slope',
@@ -87,8 +84,17 @@ export function Growth({ known: { returns, exposures, target } }: { known: Known
 }
 
 function powerLawInWords({ crow, shape, fitTest }: GrowthShown): string {
-  const trend = shape.upper < 1 ? 'failures grow rarer' : shape.lower > 1 ? 'failures grow more frequent' : 'no growth shown, nor its contrary'
-  const fit = !fitTest ? '' : fitTest.fits ? '; the law fits (Cramér–von Mises)' : '; the law does not fit (Cramér–von Mises)'
+  const trend =
+    shape.upper < 1
+      ? 'failures grow rarer'
+      : shape.lower > 1
+        ? 'failures grow more frequent'
+        : 'no growth shown, nor its contrary'
+  const fit = !fitTest
+    ? ''
+    : fitTest.fits
+      ? '; the law fits (Cramér–von Mises)'
+      : '; the law does not fit (Cramér–von Mises)'
   return `shape ${formatNumber(crow.shape, 3)} (${formatNumber(shape.lower, 3)} to ${formatNumber(shape.upper, 3)}): ${trend}${fit}`
 }
 
