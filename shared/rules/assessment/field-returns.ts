@@ -85,6 +85,7 @@ export const fieldReturnsAgainstBudget = rule({
         boardHours: measure(hours, 'h'),
         rateAtLeast: measure(lower, 'FIT'),
         rateAtMost: measure(upper, 'FIT'),
+        allowed: measure(allowed, 'FIT'),
         confidence: measure(confidenceLeast.value, '%'),
       },
       working: [
