@@ -8,21 +8,15 @@ import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { serviceYears } from '@/shared/plan/parameters/programme'
 import { useCycles } from '@/shared/plan/parameters/thermal-fatigue'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
-import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
+import { undetermined, verdictOn, type Judged, type Margin } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import type { Interval } from '@/shared/statistics/intervals/interval'
 import { testLengthFactor } from '@/shared/reliability/demonstration/demonstration'
 import { lifeTests } from '@/shared/rules/assembly-record-sources'
-import { lifeTestFits, type LifeSpecimen, type LifeTestFit } from '@/shared/reliability/life-test-fit'
-import {
-  isAccelerationNamed,
-  runsOf,
-  wearOutShown,
-  type ShapeRange,
-  type SpecimenRun,
-} from '@/shared/reliability/demonstration/wear-out-shown'
+import { lifeTestFits } from '@/shared/reliability/life-test-fit'
+import { FIT_CONFIDENCE, overlap, partsOfTests, weibullNotes } from '@/shared/reliability/life-test-parts'
+import { isAccelerationNamed, runsOf, wearOutShown } from '@/shared/reliability/demonstration/wear-out-shown'
 import { measure, count } from '@/shared/rules/measure'
 
 export const reliabilityDemonstrated = rule({
@@ -141,7 +135,7 @@ export const reliabilityDemonstrated = rule({
         },
         ...[confidenceLeast, shapeLeast, shapeMost].map(sourceOf),
       ],
-      parts: partsOf(specimens, runs),
+      parts: partsOfTests(specimens, runs),
       notes: [
         'Solder wears out: a short run counts for almost nothing, however many specimens ran it.',
         ...weibullNotes(fits),
@@ -183,50 +177,3 @@ export const reliabilityDemonstrated = rule({
     }
   },
 })
-
-/** Of the bounds of a test's own fit, two-sided. */
-const FIT_CONFIDENCE = 0.9
-
-const overlap = ({ lower, upper }: Interval, { least, most }: ShapeRange): boolean =>
-  upper >= least && lower <= most
-
-/** What each test's own Weibull fit says. */
-const weibullNotes = (fits: readonly LifeTestFit[]): string[] =>
-  fits.flatMap(({ test, fit, bounds, fitTest, failures, onePercentAt }) =>
-    fit && bounds && onePercentAt
-      ? [
-          `${test}: ${failures} failures fit a Weibull of shape ${formatNumber(fit.shape, 3)} (${formatNumber(bounds.shape.lower, 2)} to ${formatNumber(bounds.shape.upper, 2)}), 1 % failed by ${formatNumber(onePercentAt.life, 3)} test cycles (${formatNumber(onePercentAt.lower, 3)} to ${formatNumber(onePercentAt.upper, 3)}), each with ${FIT_CONFIDENCE * 100} % confidence.${fitInWords(fitTest)}`,
-        ]
-      : [],
-  )
-
-const fitInWords = (fitTest: LifeTestFit['fitTest']): string => {
-  if (fitTest === undefined) return ''
-  return fitTest.chance < 0.05
-    ? ` A Weibull does not fit well (Mann’s test, chance ${formatNumber(fitTest.chance, 2)}): look for two causes.`
-    : ` Mann’s test finds nothing against it (chance ${formatNumber(fitTest.chance, 2)}).`
-}
-
-/** One part a test; the target is judged for all tests together. */
-function partsOf(specimens: readonly LifeSpecimen[], runs: readonly SpecimenRun[]): Part[] {
-  const tests = new Map<string, SpecimenRun[]>()
-  specimens.forEach(({ test }, index) => tests.set(test, [...(tests.get(test) ?? []), runs[index]!]))
-  return [...tests].map(([subject, own]) => {
-    const failed = own.filter((one) => one.failed).length
-    const [shortest, longest] = [
-      Math.min(...own.map(({ lives }) => lives)),
-      Math.max(...own.map(({ lives }) => lives)),
-    ]
-    return {
-      subject,
-      verdict: 'not applicable',
-      measured: {
-        tried: count(own.length),
-        failed: count(failed),
-        shortest: measure(shortest, '1'),
-        longest: measure(longest, '1'),
-      },
-      found: `${failed} of ${own.length} failed, run for ${formatNumber(shortest, 3)} to ${formatNumber(longest, 3)} lives; the target is judged for all tests together.`,
-    }
-  })
-}

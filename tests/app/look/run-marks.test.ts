@@ -3,6 +3,8 @@ import { renderToStaticMarkup } from 'react-dom/server'
 import { describe, expect, test } from 'vitest'
 import { LogOverTime } from '@/app/drawing/log-over-time'
 import type { RunMark } from '@/app/drawing/run-marks'
+import { RunsAgainstReadings } from '@/app/programmes/[code]/logs/[log]/runs-against-readings'
+import type { RunOfLog } from '@/shared/charts/runs-of-log'
 
 const HOUR = 3_600_000
 const drawn = (runs?: readonly RunMark[]): string =>
@@ -41,5 +43,37 @@ describe('runs on the picture of a log', () => {
   test('without a run nothing is drawn and nothing is said', () => {
     expect(drawn()).not.toContain('soldering run')
     expect(drawn([])).toBe(drawn())
+  })
+})
+
+describe('the runs concerned, listed', () => {
+  const run = (doneOn: string, over: Partial<RunOfLog> = {}): RunOfLog => ({
+    at: Date.parse(doneOn),
+    is: 'inside',
+    says: undefined,
+    measured: undefined,
+    run: {
+      id: doneOn,
+      doneOn,
+      worker: 'A. Ward',
+      skill: 'machine-soldering',
+      begunAtH: undefined,
+      assemblies: 24,
+      serials: undefined,
+      lots: undefined,
+      line: 'Line 1',
+    },
+    ...over,
+  })
+  const listed = (runs: readonly RunOfLog[]): string =>
+    renderToStaticMarkup(createElement(RunsAgainstReadings, { log: 'FD-1', of: { mostHours: 24, runs } }))
+
+  test('those not inside, each with the reason; where all are inside, that', () => {
+    const late = run('2026-12-01', { is: 'not shown', says: 'no reading in time before the work' })
+    expect(listed([run('2026-02-02'), late])).toContain('no reading in time before the work')
+    expect(listed([run('2026-02-02'), late])).toContain('1 of 2 soldering runs')
+    expect(listed([run('2026-02-02')])).toContain('The one soldering run of this line')
+    expect(listed([run('2026-02-02')])).not.toContain('<table')
+    expect(listed([])).toContain('No run of soldering by machine is recorded')
   })
 })

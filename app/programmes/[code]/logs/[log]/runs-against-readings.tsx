@@ -14,7 +14,7 @@ export function RunsAgainstReadings({ log, of: { runs, mostHours } }: { log: str
   const asked = `a reading inside, no more than ${formatQuantity(mostHours, 'h')} before it`
   if (concerned.length === 0)
     return (
-      <p>{`Each of the ${runs.length} soldering runs of this line had ${asked}, by an instrument in calibration.`}</p>
+      <p>{`${runs.length === 1 ? 'The one soldering run' : `All ${runs.length} soldering runs`} of this line had ${asked}, by an instrument in calibration.`}</p>
     )
   return (
     <>
