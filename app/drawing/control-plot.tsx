@@ -9,6 +9,7 @@ import { LevelMarks, type Level } from './level-marks'
 import { stepPath } from './limit-steps'
 import type { Numbers } from './numbers-table'
 import { pointShape } from './point-shape'
+import { RUN_LEGEND_HEIGHT, RunMarks, runsDescribed, type RunMark } from './run-marks'
 import { legendHeight, SignalMarks } from './signal-marks'
 import { axisTitle, numberTicks, timeTicks } from './ticks'
 
@@ -33,6 +34,8 @@ export type ControlPlotProps = {
   limitNames?: { upper: string; centre: string; lower: string }
   /** What the points cannot fall below, such as nought for a range. */
   floor?: number
+  /** Runs of work that the readings are taken for, marked on the time axis. */
+  runs?: readonly RunMark[]
   note?: string
   numbers: Numbers
 }
@@ -61,18 +64,21 @@ export function ControlPlot(props: ControlPlotProps) {
     [frame.bottom, frame.top],
   ).nice(5)
   const span: [number, number] = [frame.left + 6, frame.right - 6]
-  const time = scaleUtc([places[0] ?? 0, places[count - 1] ?? 1], span)
+  const runs = across.kind === 'time' ? (props.runs ?? []) : []
+  const [earliest, latest] = [runs[0]?.at ?? Infinity, runs[runs.length - 1]?.at ?? -Infinity]
+  const time = scaleUtc([Math.min(places[0] ?? 0, earliest), Math.max(places[count - 1] ?? 1, latest)], span)
   const order = scaleLinear([places[0] ?? 0, Math.max(places[count - 1] ?? 1, (places[0] ?? 0) + 1)], span)
   const x = (place: number): number => (across.kind === 'time' ? time(place) : order(place))
   const at = places.map(x)
   const kinds = [...new Set(signals.map(({ says }) => says))]
+  const signalsHeight = legendHeight(kinds.length)
   const levels = [...specified, ...(limits ? lastLevels(limits, count, props.limitNames) : [])]
   return (
     <Drawing
       title={props.title}
-      description={props.description}
+      description={runs.length > 0 ? `${props.description} ${runsDescribed(runs)}` : props.description}
       width={WIDTH}
-      height={height + legendHeight(kinds.length)}
+      height={height + signalsHeight + (runs.length > 0 ? RUN_LEGEND_HEIGHT : 0)}
       size="wide"
       numbers={props.numbers}
       note={props.note || undefined}
@@ -109,6 +115,14 @@ export function ControlPlot(props: ControlPlotProps) {
         marks={signals.map(({ point, line, says }) => ({ x: at[point]!, y: y(lines[line]![point]!), says }))}
         legend={{ left: frame.left, top: height + 14 }}
       />
+      {runs.length > 0 && (
+        <RunMarks
+          runs={runs}
+          x={time}
+          y={frame.bottom - 5}
+          legend={{ left: frame.left, top: height + signalsHeight + 14 }}
+        />
+      )}
     </Drawing>
   )
 }

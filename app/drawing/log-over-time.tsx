@@ -4,6 +4,7 @@ import { Moment } from '@/app/ui/date'
 import { ControlPlot } from './control-plot'
 import { extentOf } from './extent'
 import type { Numbers } from './numbers-table'
+import type { RunMark } from './run-marks'
 
 /** A reading of a log; `at` in milliseconds since 1970, UTC. */
 export type Reading = { at: number; value: number }
@@ -15,11 +16,12 @@ type LogOverTimeProps = {
   /** In order of time; any number. */
   readings: readonly Reading[]
   specification?: { atLeast?: number; atMost?: number }
+  runs?: readonly RunMark[]
 }
 
 /** A log against time with the limits of the specification, toothed on the side that is not allowed. */
 export function LogOverTime(props: LogOverTimeProps) {
-  const { title, characteristic, unit, readings, specification } = props
+  const { title, characteristic, unit, readings, specification, runs } = props
   return (
     <ControlPlot
       title={title}
@@ -28,6 +30,7 @@ export function LogOverTime(props: LogOverTimeProps) {
       across={{ kind: 'time', title: 'Date and time, UTC', places: readings.map(({ at }) => at) }}
       lines={[readings.map(({ value }) => value)]}
       specification={specification}
+      runs={runs}
       numbers={numbersOf(props)}
     />
   )

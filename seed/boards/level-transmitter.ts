@@ -13,7 +13,7 @@ export const LEVEL_TRANSMITTER: Readonly<Record<string, JsonValue>> = {
     { document: 'Works rule 12, finishes', edition: '3', authority: 'company', governs: 'finishes' },
   ],
   'survival-target': 99,
-  'defect-free-boards': 98,
+  'defect-free-boards': 97,
   'board-quality': 'qualified',
   'surface-mount-joints': 0,
   'leadless-present': false,

@@ -25,9 +25,10 @@ export async function assess(story: Story): Promise<void> {
       'inspected-assemblies-share': 100,
       'agreement-study-asked': true,
       'insulation-test': 'j-std-004a',
+      'field-record-asked': false,
       'defect-charts': [{ chart: 'u-by-day' }, { chart: 'c' }],
     },
-    'A first series of class 3 is looked at whole, and every defect in it has its cause looked for.',
+    'A first series of class 3 is looked at whole, and every defect in it has its cause looked for. Its boards serve too few hours to show 57 FIT: the life test shows it, service is watched.',
   )
   await story.specify('ines', BOARD_PLAN, 'Outline drawing and layout, revision C.')
   await inspect(story)
@@ -38,6 +39,13 @@ export async function assess(story: Story): Promise<void> {
   await story.on('2026-04-17').approve('assessment')
   await story.signGate('assessment')
 }
+
+/** Comb patterns of three coupons soldered and cleaned with the series, read in MΩ at 24, 96 and 168 h. */
+const PATTERNS = [
+  ['comb B on coupon K-2609-1', 1900, 2400, 2600],
+  ['comb B on coupon K-2609-2', 2100, 2700, 2900],
+  ['comb B on coupon K-2609-3', 1700, 2200, 2500],
+] as const
 
 async function cleanAndTest(story: Story): Promise<void> {
   story.on('2026-04-14')
@@ -71,13 +79,16 @@ async function cleanAndTest(story: Story): Promise<void> {
   })
   await story.do('sunniva', 'add-record', {
     kind: 'insulation-resistance',
-    rows: [24, 96, 168].map((hours) => ({
-      testedOn: '2026-04-13',
-      pattern: 'comb B on coupon K-2609',
-      condition: 'j-std-004a',
-      hours,
-      resistanceMOhm: 2400,
-    })),
+    rows: PATTERNS.flatMap(([pattern, ...readings]) =>
+      [24, 96, 168].map((hours, index) => ({
+        testedOn: ['2026-04-08', '2026-04-11', '2026-04-14'][index]!,
+        pattern,
+        condition: 'j-std-004a',
+        hours,
+        resistanceMOhm: readings[index]!,
+        ...(hours === 168 && { look: 'clean' }),
+      })),
+    ),
   })
   await story.do('goran', 'add-record', {
     kind: 'electrical-test',

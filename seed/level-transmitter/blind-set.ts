@@ -1,6 +1,6 @@
 import type { Story } from '@/seed/story'
 
-const JOINTS = 40
+const JOINTS = 80
 /** Joints of the set that are known to be bad, and how; the others are sound. */
 const KNOWN: Readonly<Record<number, string>> = {
   3: 'bridge',
@@ -15,6 +15,18 @@ const KNOWN: Readonly<Record<number, string>> = {
   33: 'blowhole',
   36: 'hole not filled',
   38: 'solder ball',
+  43: 'bridge',
+  46: 'insufficient solder',
+  50: 'non-wetting',
+  53: 'hole not filled',
+  55: 'bridge',
+  59: 'cold joint',
+  62: 'insufficient solder',
+  65: 'non-wetting',
+  68: 'bridge',
+  72: 'hole not filled',
+  75: 'icicle',
+  79: 'blowhole',
 }
 
 interface Caller {
@@ -36,7 +48,7 @@ const CALLERS: readonly Caller[] = [
   { inspector: 'Sunniva Brandt', calledOn: '2026-04-13', round: 2, otherwise: { 36: 'sound', 33: 'void' } },
 ]
 
-/** The two inspectors call the same forty joints blind, one of them again five days later. */
+/** The two inspectors call the same eighty joints blind, one of them again five days later. */
 export async function callBlindSet(story: Story): Promise<void> {
   await story.do('quill', 'add-record', {
     kind: 'inspector-call',

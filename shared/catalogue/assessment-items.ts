@@ -10,8 +10,25 @@ import {
   inspectorKappaLeast,
   sectionAngleMost,
   sectionFillLeast,
+  sectionIntermetallicLeast,
+  sectionIntermetallicMost,
   sectionVoidMost,
 } from '@/shared/plan/limits/assessment-proof'
+import {
+  directionChanceMost,
+  firstPassYieldConfidenceLeast,
+  inspectorKappaConfidenceLeast,
+  insulationPatternsLeast,
+  wearOutShapeLeast,
+  wearOutShapeMost,
+} from '@/shared/plan/limits/assessment-evidence'
+import {
+  defectBudgetGuard,
+  insulationGuard,
+  ionicResidueGuard,
+  lifeTestGuard,
+  sectionGuard,
+} from '@/shared/plan/limits/assessment-guards'
 import { insulationResistanceLeast, ionicResidueMost } from '@/shared/plan/limits/assessment-residue'
 import { reworkHeatsMost } from '@/shared/plan/limits/assessment-rework'
 import {
@@ -22,6 +39,7 @@ import {
 } from '@/shared/plan/parameters/assessment-inspection'
 import {
   agreementStudyAsked,
+  fieldRecordAsked,
   lifeCyclesNeeded,
   lifeTestAsked,
   microsectionsAsked,
@@ -56,7 +74,13 @@ export const assessmentItems: readonly ItemDefinition[] = [
     owner: 'production',
     approvers: ['production', 'quality'],
     parameters: [cleanlinessEdition, insulationTest],
-    limits: [ionicResidueMost, insulationResistanceLeast],
+    limits: [
+      ionicResidueMost,
+      ionicResidueGuard,
+      insulationResistanceLeast,
+      insulationPatternsLeast,
+      insulationGuard,
+    ],
     rules: [fluxRemovalTrial, ionicCleanlinessRule, insulationResistanceRule],
     evidence: [],
     cautions: [
@@ -72,7 +96,7 @@ export const assessmentItems: readonly ItemDefinition[] = [
     owner: 'quality',
     approvers: ['production', 'quality'],
     parameters: [inspectedAssembliesShare, agreementStudyAsked, defectCharts, defectChartPhases],
-    limits: [inspectedJointsLeast, magnificationMost, inspectorKappaLeast],
+    limits: [inspectedJointsLeast, magnificationMost, inspectorKappaLeast, inspectorKappaConfidenceLeast],
     rules: [
       inspectionCoverage,
       inspectionMagnification,
@@ -92,7 +116,7 @@ export const assessmentItems: readonly ItemDefinition[] = [
     owner: 'production',
     approvers: ['production', 'quality'],
     parameters: [],
-    limits: [firstPassYieldLeast],
+    limits: [firstPassYieldLeast, firstPassYieldConfidenceLeast],
     rules: [firstPassYield],
     evidence: [],
     cautions: [
@@ -108,7 +132,7 @@ export const assessmentItems: readonly ItemDefinition[] = [
     owner: 'quality',
     approvers: ['design', 'production', 'quality'],
     parameters: [boardLength, boardWidth, componentPlaces],
-    limits: [budgetConfidenceLeast],
+    limits: [budgetConfidenceLeast, defectBudgetGuard, directionChanceMost],
     rules: [defectsAgainstBudget, defectDirection],
     evidence: [],
     cautions: [],
@@ -136,7 +160,18 @@ export const assessmentItems: readonly ItemDefinition[] = [
     owner: 'quality',
     approvers: ['design', 'quality'],
     parameters: [microsectionsAsked, lifeTestAsked, lifeCyclesNeeded],
-    limits: [sectionFillLeast, sectionVoidMost, sectionAngleMost, demonstrationConfidenceLeast],
+    limits: [
+      sectionFillLeast,
+      sectionVoidMost,
+      sectionAngleMost,
+      sectionIntermetallicLeast,
+      sectionIntermetallicMost,
+      sectionGuard,
+      demonstrationConfidenceLeast,
+      wearOutShapeLeast,
+      wearOutShapeMost,
+      lifeTestGuard,
+    ],
     rules: [microsectionsSound, reliabilityDemonstrated],
     evidence: [{ kind: 'report', label: 'Report of microsections or life test', required: false }],
     cautions: [
@@ -151,7 +186,7 @@ export const assessmentItems: readonly ItemDefinition[] = [
     version: 1,
     owner: 'quality',
     approvers: ['design', 'quality'],
-    parameters: [],
+    parameters: [fieldRecordAsked],
     limits: [],
     rules: [fieldReturnsAgainstBudget],
     evidence: [{ kind: 'report', label: 'Lessons learned', required: false }],

@@ -2,11 +2,6 @@ import { allowedDefectsPerMillion } from '@/shared/physics/joint-budget'
 import { budgetStanding, type BudgetStanding } from './budget-status'
 import type { DefectRecord } from './defect-record'
 import { countsByKind, type KindRate } from './defect-summary'
-import {
-  defectsPerMillionLowerBound,
-  defectsPerMillionUpperBound,
-} from '@/shared/statistics/intervals/defects-per-million'
-import type { Interval } from '@/shared/statistics/intervals/interval'
 
 /** A kind of defect, or all together, held against the whole budget. */
 export interface HeldToBudget extends Pick<KindRate, 'joints' | 'perMillion' | 'interval'> {
@@ -25,7 +20,7 @@ interface BudgetAsked {
 }
 
 /**
- * All kinds together, then each, most frequent first: rate with exact bounds,
+ * All kinds together, then each, most frequent first: rate with bounds that hold at every look,
  * and whether it alone would keep the whole budget, exceed it, or need so many
  * more joints. Empty while no joint was seen or more are at fault than were seen.
  */
@@ -35,20 +30,14 @@ export function budgetByKind(record: DefectRecord, asked: BudgetAsked): HeldToBu
   const { jointsOnBoard: joints, defectFreeBoards, confidence } = asked
   const budget = allowedDefectsPerMillion({ joints, defectFreeBoards })
   const standingOf = (count: number) => budgetStanding({ ...record, defective: count }, budget, confidence)
-  const boundsOf = (count: number): Interval => {
-    const seen = { defectiveJoints: count, jointsSeen }
-    return {
-      lower: defectsPerMillionLowerBound(seen, confidence),
-      upper: defectsPerMillionUpperBound(seen, confidence),
-    }
-  }
+  const boundsOf = ({ lower, upper }: BudgetStanding) => ({ lower, upper })
   const whole = standingOf(defective)
   return [
     {
       kind: 'all kinds together',
       joints: defective,
       perMillion: whole.perMillion,
-      interval: boundsOf(defective),
+      interval: boundsOf(whole),
       share: 1,
       standing: whole,
     },
@@ -58,7 +47,7 @@ export function budgetByKind(record: DefectRecord, asked: BudgetAsked): HeldToBu
         kind,
         joints: count,
         perMillion: standing.perMillion,
-        interval: boundsOf(count),
+        interval: boundsOf(standing),
         share,
         standing,
       }

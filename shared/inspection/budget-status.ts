@@ -1,17 +1,19 @@
 import { binaryDust } from '@/shared/quantity/binary-dust'
+import { defectsPerMillionJoints } from '@/shared/statistics/intervals/defects-per-million'
 import {
-  defectsPerMillionJoints,
-  defectsPerMillionLowerBound,
-  defectsPerMillionUpperBound,
-} from '@/shared/statistics/intervals/defects-per-million'
-import { jointsStillToInspect } from '@/shared/statistics/intervals/joints-still-to-inspect'
+  eventsExpectedToShow,
+  sequentialRateLowerBound,
+  sequentialRateUpperBound,
+} from '@/shared/statistics/intervals/sequential-rate'
 import type { DefectRecord } from './defect-record'
+
+const MILLION = 1e6
 
 /** What the inspections show of the defect budget. */
 export interface BudgetStanding {
   readonly budgetPerMillion: number
   readonly perMillion: number
-  /** One-sided, at the confidence asked for. */
+  /** One-sided, at the confidence asked for, and holding at every look: boards are counted as they come. */
   readonly upper: number
   readonly lower: number
   readonly standing: 'shown' | 'not shown' | 'exceeded'
@@ -19,23 +21,32 @@ export interface BudgetStanding {
   readonly jointsStillToSee: number
 }
 
-/** Holds a defect record against a budget: shown, exceeded, or how many more joints must be seen. */
+/**
+ * Holds a defect record against a budget: shown, exceeded, or how many more
+ * joints must be seen. Boards are looked at one after another and the budget
+ * with each, so the bounds are those of a confidence sequence.
+ */
 export function budgetStanding(
-  record: DefectRecord,
+  record: Pick<DefectRecord, 'defective' | 'jointsSeen'>,
   budgetPerMillion: number,
   confidence: number,
 ): BudgetStanding {
-  const seen = { defectiveJoints: record.defective, jointsSeen: record.jointsSeen }
-  const upper = defectsPerMillionUpperBound(seen, confidence)
-  const lower = defectsPerMillionLowerBound(seen, confidence)
+  const { defective, jointsSeen } = record
+  const seen = { events: defective, exposure: jointsSeen / MILLION }
+  const upper = Math.min(MILLION, sequentialRateUpperBound(seen, confidence))
+  const lower = sequentialRateLowerBound(seen, confidence)
   const shown = upper - budgetPerMillion <= binaryDust(upper, budgetPerMillion)
   const standing = shown ? 'shown' : lower > budgetPerMillion ? 'exceeded' : 'not shown'
   return {
     budgetPerMillion,
-    perMillion: defectsPerMillionJoints(seen),
+    perMillion: defectsPerMillionJoints({ defectiveJoints: defective, jointsSeen }),
     upper,
     lower,
     standing,
-    jointsStillToSee: standing === 'shown' ? 0 : jointsStillToInspect(seen, { budgetPerMillion, confidence }),
+    jointsStillToSee: shown ? 0 : jointsToSee(defective, budgetPerMillion, confidence) - jointsSeen,
   }
 }
+
+/** Joints to see in all, with no further defect; a hair off a whole number is binary dust. */
+const jointsToSee = (defective: number, budgetPerMillion: number, confidence: number): number =>
+  Math.ceil(((eventsExpectedToShow(defective, confidence) * MILLION) / budgetPerMillion) * (1 - 1e-12))

@@ -14,7 +14,10 @@ export interface DefectiveJoint {
 /** All that is known of defects: every joint counted once, looked at or tested. */
 export interface DefectRecord {
   readonly assembliesSeen: number
-  /** Different joints seen: an assembly looked at twice shows no more joints than it has. */
+  /**
+   * Different joints seen. Which joints a partial look saw is not recorded, so
+   * that several looks at one assembly are taken to have seen those of the largest.
+   */
   readonly jointsSeen: number
   readonly defectiveJoints: readonly DefectiveJoint[]
   /** Defective joints found only electrically that no record names; they count all the same. */
@@ -27,8 +30,7 @@ const nameOf = (text: string): string => text.trim().toLowerCase()
 
 /**
  * The record of defects from inspections and electrical tests together. A joint
- * found by both counts once. `jointsOnBoard` caps what repeated looks at one
- * assembly add up to; without it each look counts in full.
+ * found by both counts once. No look sees more joints than `jointsOnBoard`.
  */
 export function defectRecord(
   inspections: readonly Inspection[],
@@ -54,7 +56,7 @@ export function defectRecord(
   }
   for (const { assembly, jointsSeen, defects } of inspections) {
     const key = nameOf(assembly)
-    seenOn.set(key, Math.min((seenOn.get(key) ?? 0) + jointsSeen, jointsOnBoard ?? Infinity))
+    seenOn.set(key, Math.max(seenOn.get(key) ?? 0, Math.min(jointsSeen, jointsOnBoard ?? Infinity)))
     for (const { joint, kind } of defects) add(assembly, joint, kind, 'inspection')
   }
   let unnamed = 0

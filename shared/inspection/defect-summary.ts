@@ -67,7 +67,7 @@ const USUAL_CONFIDENCE = 0.95
 
 /**
  * The defects of these inspections (and of electrical tests, when given), each
- * joint counted once. `jointsOnBoard` caps what repeated looks add up to. Where
+ * joint counted once. No look sees more joints than `jointsOnBoard`. Where
  * more joints are at fault than were seen there is no rate.
  */
 export function defectSummary(

@@ -47,6 +47,13 @@ export function readingsOfRun(
   return readings.length > 0 ? { readings } : { missing: 'no reading in time' }
 }
 
+/** Whether a run was made on the line or machine of a log; one that names none may have been. */
+export function mayBeOfLog({ line }: Pick<SolderingRun, 'line'>, { log }: Pick<LogSeries, 'log'>): boolean {
+  if (line === undefined || line.trim() === '') return true
+  const wanted = nameKey(line)
+  return nameKey(log.line) === wanted || nameKey(log.machine) === wanted
+}
+
 const nameKey = (name: string): string => name.trim().replace(/\s+/g, ' ').toLowerCase()
 
 /** The logs of a line or machine; undefined where the run names none and the logs are of several. */
@@ -55,8 +62,7 @@ function logsOfLine(line: string | undefined, logs: readonly LogSeries[]): LogSe
     const lines = new Set(logs.map(({ log }) => nameKey(log.line)))
     return lines.size > 1 ? undefined : [...logs]
   }
-  const wanted = nameKey(line)
-  return logs.filter(({ log }) => nameKey(log.line) === wanted || nameKey(log.machine) === wanted)
+  return logs.filter((series) => mayBeOfLog({ line }, series))
 }
 
 /** Place of the newest instant not after another, by halving; −1 where all are later. Instants ascend. */

@@ -33,8 +33,37 @@ interface Held {
 export const intervalInWords = ({ interval }: Pick<Work, 'interval'>): string =>
   `A reading no more than ${formatQuantity(interval.value, 'h')} before each run (${namedRuling(interval)}).`
 
-/** What became of one run, worst first. */
+/** Why a run is not held: the reading outside, or what makes none speak for it. */
 type Standing = { readonly outside: boolean; readonly says: string; readonly measured?: Measured } | undefined
+
+/** A run of the work, and whether it was soldered inside the window as far as the readings say. */
+export interface HeldRun {
+  readonly run: SolderingRun
+  readonly is: 'inside' | 'outside' | 'not shown'
+  /** Why it is not inside. */
+  readonly says: string | undefined
+  readonly measured: Measured | undefined
+}
+
+/** Every run of the work held against the readings of the logs, for the rules and for the picture of a log. */
+export function runsHeld(
+  { runs, skills, interval }: Work,
+  logs: readonly LogSeries[],
+  held: Held,
+): HeldRun[] {
+  const open = openExcursionsOf(logs, held)
+  return runs
+    .filter(({ skill }) => skills.includes(skill))
+    .map((run) => {
+      const standing = standingOf(run, logs, interval.value, held, open)
+      return {
+        run,
+        is: standing === undefined ? 'inside' : standing.outside ? 'outside' : 'not shown',
+        says: standing?.says,
+        measured: standing?.measured,
+      }
+    })
+}
 
 /**
  * Whether every run was soldered inside the window: a reading of its line before
@@ -42,12 +71,9 @@ type Standing = { readonly outside: boolean; readonly says: string; readonly mea
  * run on a reading outside fails until that excursion is answered; a run that no
  * reading speaks for is undetermined. The runs are named.
  */
-export function runsPart(
-  { runs, skills, called, interval }: Work,
-  logs: readonly LogSeries[],
-  held: Held,
-): Part {
-  const own = runs.filter(({ skill }) => skills.includes(skill))
+export function runsPart(work: Work, logs: readonly LogSeries[], held: Held): Part {
+  const { called, interval } = work
+  const own = runsHeld(work, logs, held)
   const subject = { subject: 'Soldering runs', about: { matter: 'soldering runs' } }
   if (own.length === 0)
     return {
@@ -56,11 +82,8 @@ export function runsPart(
       found: `no ${called} is recorded yet: there is no day of work to hold the readings against.`,
       remedy: { says: `Record the runs of ${called}, each with its day and line.` },
     }
-  const open = openExcursionsOf(logs, held)
-  const judged = own
-    .map((run) => ({ run, standing: standingOf(run, logs, interval.value, held, open) }))
-    .filter(({ standing }) => standing !== undefined)
-  const outside = judged.filter(({ standing }) => standing!.outside)
+  const judged = own.filter(({ is }) => is !== 'inside')
+  const outside = judged.filter(({ is }) => is === 'outside')
   const shown = outside.length > 0 ? outside : judged
   const first = shown[0]
   if (!first)
@@ -71,13 +94,13 @@ export function runsPart(
       found: `all ${own.length} had a reading inside, in time before them.`,
     }
   const named = runsInWords(shown.map(({ run }) => run))
-  const measured = { runs: runsMeasured(shown.map(({ run }) => run)), ...first.standing!.measured }
+  const measured = { runs: runsMeasured(shown.map(({ run }) => run)), ...first.measured }
   return outside.length > 0
     ? {
         ...subject,
         verdict: 'fails',
         measured,
-        found: `${named}: ${first.standing!.says}.`,
+        found: `${named}: ${first.says}.`,
         remedy: {
           says: 'Answer the excursion: what caused it, and what became of the boards of these runs.',
         },
@@ -86,7 +109,7 @@ export function runsPart(
         ...subject,
         verdict: 'undetermined',
         measured,
-        found: `${named}: ${first.standing!.says} (${judged.length} of ${own.length} runs).`,
+        found: `${named}: ${first.says} (${judged.length} of ${own.length} runs).`,
         remedy: {
           says: `Record the readings that were taken; from now on read no more than ${formatQuantity(interval.value, 'h')} before the work. Where none was taken, quality decides what that work is worth.`,
         },

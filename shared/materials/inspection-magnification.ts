@@ -1,21 +1,27 @@
 import type { Source } from '@/shared/sources/source'
 
-const SOURCE: Source = { cite: 'IPC-A-610, magnification aids by land width', how: 'from memory' }
+const SOURCE: Source = {
+  cite: 'IPC-A-610E, magnification by land width (secondary copy in a board maker’s inspection standard: 0.25 to 0.5 mm, below 0.25 mm)',
+  how: 'published',
+}
 
 /**
  * Magnification by the width of the land looked at: the range to inspect with,
  * and the power to settle a doubt already raised (referee). Widths in mm,
- * powers as factors; rows from the widest land down, `landOverMm` excluded.
+ * powers as factors; rows from the widest land down. A land exactly on a border belongs
+ * to the narrower lands at 1.0 and 0.5 mm, but at 0.25 mm to the wider ones.
  */
 export const MAGNIFICATION_BY_LAND = [
-  { landOverMm: 1.0, least: 1.5, most: 3, referee: 4, source: SOURCE },
-  { landOverMm: 0.5, least: 3, most: 7.5, referee: 10, source: SOURCE },
-  { landOverMm: 0.25, least: 7.5, most: 10, referee: 20, source: SOURCE },
-  { landOverMm: 0, least: 20, most: 20, referee: 40, source: SOURCE },
+  { fromMm: 1.0, included: false, least: 1.5, most: 3, referee: 4, source: SOURCE },
+  { fromMm: 0.5, included: false, least: 3, most: 7.5, referee: 10, source: SOURCE },
+  { fromMm: 0.25, included: true, least: 7.5, most: 10, referee: 20, source: SOURCE },
+  { fromMm: 0, included: false, least: 20, most: 20, referee: 40, source: SOURCE },
 ] as const satisfies readonly MagnificationRow[]
 
 interface MagnificationRow {
-  readonly landOverMm: number
+  readonly fromMm: number
+  /** Whether a land of just this width is among them. */
+  readonly included: boolean
   readonly least: number
   readonly most: number
   readonly referee: number
@@ -24,7 +30,9 @@ interface MagnificationRow {
 
 /** The row for a land width in mm. Throws RangeError when the width is not positive. */
 export function magnificationFor(landWidthMm: number): MagnificationRow {
-  const row = MAGNIFICATION_BY_LAND.find(({ landOverMm }) => landWidthMm > landOverMm)
+  const row = MAGNIFICATION_BY_LAND.find(
+    ({ fromMm, included }) => landWidthMm > fromMm || (included && landWidthMm === fromMm),
+  )
   if (!row) throw new RangeError('A land has a width greater than zero.')
   return row
 }

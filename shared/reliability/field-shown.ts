@@ -66,26 +66,52 @@ export function boardHoursStillToServe(
 
 export type ReturnCause = FieldReturn['cause']
 
-/** Returns by month and cause, months in order; a month without a return between two with one is there too. */
+/** Longer gaps between two returns are left out, so that a date far off does not fill a page. */
+const MOST_EMPTY_MONTHS = 24
+
+/**
+ * Returns by month and cause, months in order; a month without a return between
+ * two with one is there too, unless more than two years lie between them.
+ */
 export function returnsByMonth(
   returns: readonly FieldReturn[],
 ): { readonly month: string; readonly counts: ReadonlyMap<ReturnCause, number>; readonly cost: number }[] {
-  const days = returns.map(({ returnedOn }) => returnedOn).sort()
-  const [first, last] = [days[0], days.at(-1)]
-  if (first === undefined || last === undefined) return []
-  return monthsBetween(first, last).map((month) => {
-    const own = returns.filter(({ returnedOn }) => returnedOn.startsWith(month))
+  const byMonth = new Map<string, FieldReturn[]>()
+  for (const row of returns.toSorted((a, b) => (a.returnedOn < b.returnedOn ? -1 : 1))) {
+    const month = row.returnedOn.slice(0, 7)
+    const known = byMonth.get(month)
+    if (known) known.push(row)
+    else byMonth.set(month, [row])
+  }
+  return monthsAlong([...byMonth.keys()]).map((month) => {
+    const own = byMonth.get(month) ?? []
     const counts = new Map<ReturnCause, number>()
     for (const { cause } of own) counts.set(cause, (counts.get(cause) ?? 0) + 1)
     return { month, counts, cost: own.reduce((sum, { cost }) => sum + (cost ?? 0), 0) }
   })
 }
 
+/** These months with the empty ones between, where those are few. */
+const monthsAlong = (months: readonly string[]): string[] =>
+  months.flatMap((month, index) => {
+    const before = months[index - 1]
+    if (before === undefined) return [month]
+    const apart =
+      12 * (Number(month.slice(0, 4)) - Number(before.slice(0, 4))) +
+      Number(month.slice(5)) -
+      Number(before.slice(5))
+    return apart - 1 > MOST_EMPTY_MONTHS ? [month] : monthsBetween(before, month).slice(1)
+  })
+
 /**
  * Growth of the boards in service: when boards with a failed joint came back, in
  * board-hours served until then. Within a period hours are taken to be served evenly.
  */
-export function fieldGrowth(returns: readonly FieldReturn[], exposures: readonly FieldExposure[]) {
+export function fieldGrowth(
+  returns: readonly FieldReturn[],
+  exposures: readonly FieldExposure[],
+  confidence: number,
+) {
   const servedBy = (day: string): number =>
     exposures.reduce(
       (sum, { from, to, boards, hoursEach }) => sum + boards * hoursEach * shareOf(from, to, day),
@@ -97,7 +123,7 @@ export function fieldGrowth(returns: readonly FieldReturn[], exposures: readonly
     .map(({ returnedOn }) => servedBy(returnedOn))
     .filter((time) => time > 0)
     .sort((a, b) => a - b)
-  return growthShown(times, end)
+  return growthShown(times, end, confidence)
 }
 
 /** Share of a period, both days included, that is over at the end of a day. */

@@ -1,5 +1,8 @@
 import type { RecordOf } from '@/shared/records/record-kinds'
 import { weibayesScaleBound } from '@/shared/reliability/weibull/weibayes'
+import type { Interval } from '@/shared/statistics/intervals/interval'
+import { weibullBounds, type WeibullBounds } from '@/shared/reliability/weibull/weibull-bounds'
+import { weibullFitTest, type WeibullFitTest } from '@/shared/reliability/weibull/weibull-fit-test'
 import { weibullByLikelihood } from '@/shared/reliability/weibull/weibull-likelihood'
 
 export type LifeSpecimen = RecordOf<'life-test'>
@@ -11,8 +14,12 @@ export interface LifeTestFit {
   readonly failures: number
   /** Shape above 1: wear-out; below 1: early failures. Undefined with fewer than two different failures. */
   readonly fit: { readonly shape: number; readonly scale: number } | undefined
-  /** Cycles by which 1 % of specimens fail, by the fit. */
-  readonly onePercentAt: number | undefined
+  /** Two-sided bounds of the fit, with the confidence asked. */
+  readonly bounds: WeibullBounds | undefined
+  /** Whether the failures lie as a Weibull has them; undefined where they are too few, or units were taken out before them. */
+  readonly fitTest: WeibullFitTest | undefined
+  /** Cycles by which 1 % of specimens fail, by the fit, with its bounds. */
+  readonly onePercentAt: ({ readonly life: number } & Interval) | undefined
   /** Lower bound of the scale at the shape presumed: what is left to say without a fit. */
   readonly scaleBound:
     { readonly shape: number; readonly scale: number; readonly confidence: number } | undefined
@@ -40,13 +47,20 @@ export function lifeTestFits(
     const failures = own.filter(({ failed }) => failed).map(({ cycles }) => cycles)
     const suspensions = own.filter(({ failed }) => !failed).map(({ cycles }) => cycles)
     const fit = fitOrNone(failures, suspensions)
+    const bounds = fit && weibullBounds({ failures, suspensions }, fit, presumed.confidence)
     const scale = weibayesScaleBound({ failures, suspensions }, presumed.shape, presumed.confidence)
     return {
       test,
       specimens: own.length,
       failures: failures.length,
       fit,
-      onePercentAt: fit && fit.scale * (-Math.log1p(-0.01)) ** (1 / fit.shape),
+      bounds,
+      fitTest: weibullFitTest({ failures, suspensions }),
+      onePercentAt: fit &&
+        bounds && {
+          life: fit.scale * (-Math.log1p(-0.01)) ** (1 / fit.shape),
+          ...bounds.lifeAt(0.01),
+        },
       scaleBound: { ...presumed, scale },
     }
   })

@@ -2,8 +2,6 @@ import type { RecordOf } from '@/shared/records/record-kinds'
 import { lifeTestFits, type LifeTestFit } from './life-test-fit'
 import { exactProportionUpperBound } from '@/shared/statistics/intervals/exact-proportion'
 import { rankBounds, type BoundedRank } from '@/shared/reliability/weibull/rank-bounds'
-import { failureTimesOnTest } from '@/shared/reliability/demonstration/time-on-test'
-import { growthShown } from './growth-shown'
 import type { ProgrammeTarget } from './programme-target'
 
 type Specimen = RecordOf<'life-test'>
@@ -83,19 +81,6 @@ export function successRun(
     specimenSurvival,
     boardSurvival: specimenSurvival ** (joints / jointsEach),
   }
-}
-
-/** Growth over all life tests in the order they were read, in service cycles of all specimens together. */
-export function lifeTestGrowth(specimens: readonly Specimen[]) {
-  const ran = specimens
-    .filter(({ cycles }) => cycles > 0)
-    .map((row) => ({ ...row, cycles: row.cycles * row.acceleration }))
-    .sort((a, b) => (a.endedOn < b.endedOn ? -1 : a.endedOn > b.endedOn ? 1 : 0))
-  const tests = [...new Set(ran.map(({ test }) => test))]
-  const { times, end } = failureTimesOnTest(
-    tests.map((name) => livesOf(ran.filter(({ test }) => test === name))),
-  )
-  return growthShown(times, end)
 }
 
 const livesOf = (specimens: readonly Pick<Specimen, 'failed' | 'cycles'>[]) => ({

@@ -5,6 +5,8 @@ import {
 } from '@/shared/physics/joint-budget'
 import { boardJoints } from '@/shared/plan/board-joints'
 import { demonstrationConfidenceLeast } from '@/shared/plan/limits/assessment-proof'
+import { wearOutShapeLeast, wearOutShapeMost } from '@/shared/plan/limits/assessment-evidence'
+import type { ShapeRange } from '@/shared/reliability/demonstration/wear-out-shown'
 import { lifeCyclesNeeded } from '@/shared/plan/parameters/assessment-proof'
 import { defectFreeBoards, survivalTarget, surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
@@ -30,6 +32,8 @@ export interface ProgrammeTarget {
   readonly defectsPerMillion: number | undefined
   /** Temperature cycles of a service life; undefined while they are not specified. */
   readonly lifeCycles: number | undefined
+  /** Weibull shapes between which that of joints wearing out is presumed to lie. */
+  readonly wearOutShapes: ShapeRange
   /** One-sided, 0 to 1: how surely it is to be shown. */
   readonly confidence: number
 }
@@ -68,9 +72,15 @@ export function programmeTarget({
           ? undefined
           : allowedDefectsPerMillion({ joints, defectFreeBoards: defectFree / 100 }),
       lifeCycles: read(lifeCyclesNeeded) ?? (cyclesAYear === undefined ? undefined : cyclesAYear * years),
+      wearOutShapes: wearOutShapesOf(requirements),
       confidence: rulingOn(demonstrationConfidenceLeast, requirements).value / 100,
     },
   }
+}
+
+function wearOutShapesOf(requirements: Facts['requirements']): ShapeRange {
+  const least = rulingOn(wearOutShapeLeast, requirements).value
+  return { least, most: Math.max(least, rulingOn(wearOutShapeMost, requirements).value) }
 }
 
 /** Share of boards whose joints all outlive service at a constant rate of the board, in FIT. */

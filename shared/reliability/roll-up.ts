@@ -1,5 +1,5 @@
 import type { RecordOf } from '@/shared/records/record-kinds'
-import { exactRateLowerBound, exactRateUpperBound } from '@/shared/statistics/intervals/exact-poisson-rate'
+import { isAccelerationNamed, runsOf, wearOutShown } from '@/shared/reliability/demonstration/wear-out-shown'
 import { testLengthFactor } from '@/shared/reliability/demonstration/demonstration'
 import { boardHoursStillToServe, fieldTimeline, type FieldExposure, type FieldReturn } from './field-shown'
 import { survivalAt, type ProgrammeTarget } from './programme-target'
@@ -17,7 +17,7 @@ export interface RateKnown {
   readonly standing: 'within the target' | 'not shown yet' | 'beyond the target'
   /** What would show it with no further failure; undefined where nothing more is to be shown. */
   readonly toShow:
-    { readonly amount: number; readonly unit: 'joint-cycles of service' | 'board-hours' } | undefined
+    { readonly amount: number; readonly unit: 'joints run through a life' | 'board-hours' } | undefined
 }
 
 /**
@@ -66,23 +66,20 @@ function lifeTestRate(
   target: ProgrammeTarget,
   specimens: readonly RecordOf<'life-test'>[],
 ): RateKnown | undefined {
-  const { lifeCycles, confidence, joints, lifeH, allowedFailures } = target
-  const exposure = specimens.reduce((sum, row) => sum + row.joints * row.cycles * row.acceleration, 0)
-  if (lifeCycles === undefined || !(exposure > 0)) return undefined
-  const events = specimens.filter(({ failed }) => failed).length
+  const { lifeCycles, confidence, joints, lifeH, allowedFailures, wearOutShapes: shapes } = target
+  if (lifeCycles === undefined || !specimens.every(isAccelerationNamed)) return undefined
+  const runs = runsOf(specimens, lifeCycles)
+  if (!runs.some(({ lives }) => lives > 0)) return undefined
+  const events = runs.filter(({ failed }) => failed).length
+  const { upper, lower, jointLives } = wearOutShown(runs, { boardJoints: joints, shapes, confidence })
   // Failures of a board in its life to failures of a board in 10⁹ hours.
-  const toFit = (perJointCycle: number): number => ((perJointCycle * joints * lifeCycles) / lifeH) * 1e9
-  const needed =
-    (testLengthFactor({ confidence, failuresAllowed: events }) * joints * lifeCycles) / allowedFailures
+  const toFit = (perLife: number): number => (perLife / lifeH) * 1e9
+  const needed = (testLengthFactor({ confidence, failuresAllowed: events }) * joints) / allowedFailures
   return shown(
     'life test',
     target,
-    {
-      rate: toFit(events / exposure),
-      lower: toFit(exactRateLowerBound({ events, exposure }, confidence)),
-      upper: toFit(exactRateUpperBound({ events, exposure }, confidence)),
-    },
-    { amount: Math.max(0, needed - exposure), unit: 'joint-cycles of service' },
+    { rate: toFit((events / jointLives) * joints), lower: toFit(lower), upper: toFit(upper) },
+    { amount: Math.max(0, needed - jointLives), unit: 'joints run through a life' },
   )
 }
 

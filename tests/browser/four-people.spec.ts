@@ -224,14 +224,24 @@ test.describe.serial('four people take a new programme from opening to in servic
       minutes: 10,
       solventC: 23,
     })
-    for (const hours of [24, 96, 168])
-      await programme.addRecord(quill, 'insulation-resistance', {
-        testedOn: today,
-        pattern: 'comb B',
-        condition: 'j-std-004a',
-        hours,
-        resistanceMOhm: 2400,
-      })
+    await programme.addRecord(petra, 'flux-removal', {
+      triedOn: today,
+      assembly: 'ST9-10',
+      cleaning: 'saponified water, 55 °C, rinsed twice',
+      beforeUgPerCm2: 6.2,
+      afterUgPerCm2: 0.6,
+      residue: 'none',
+    })
+    for (const pattern of ['comb B on coupon 1', 'comb B on coupon 2', 'comb B on coupon 3'])
+      for (const hours of [24, 96, 168])
+        await programme.addRecord(quill, 'insulation-resistance', {
+          testedOn: today,
+          pattern,
+          condition: 'j-std-004a',
+          hours,
+          resistanceMOhm: 2400,
+          ...(hours === 168 && { look: 'clean' }),
+        })
     await programme.addRecord(petra, 'electrical-test', {
       testedOn: today,
       assembly: 'ST9-1 to ST9-160',

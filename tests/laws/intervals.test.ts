@@ -5,7 +5,7 @@ import { exactRateInterval } from '@/shared/statistics/intervals/exact-poisson-r
 import { exactProportionInterval } from '@/shared/statistics/intervals/exact-proportion'
 import { exactProportionUpperBound } from '@/shared/statistics/intervals/exact-proportion'
 import { failureRateUpperBound } from '@/shared/statistics/intervals/failure-rate'
-import { jointsStillToInspect } from '@/shared/statistics/intervals/joints-still-to-inspect'
+import { budgetStanding } from '@/shared/inspection/budget-status'
 import { wilsonProportionInterval } from '@/shared/statistics/intervals/wilson-proportion'
 import { whatTheSampleProves } from '@/shared/statistics/sampling/what-the-sample-proves'
 
@@ -110,33 +110,43 @@ describe('rates', () => {
   })
 })
 
-describe('joints still to inspect', () => {
-  const budget = fc.record({ budgetPerMillion: fc.double({ min: 1, max: 50_000, noNaN: true }), confidence })
+describe('joints still to see', () => {
+  const budget = fc.double({ min: 1, max: 50_000, noNaN: true })
   const seen = fc
-    .record({ jointsSeen: fc.nat(1_000_000), pick: fc.nat(20) })
-    .map(({ jointsSeen, pick }) => ({ jointsSeen, defectiveJoints: Math.min(pick, jointsSeen) }))
+    .record({ jointsSeen: fc.integer({ min: 1, max: 1_000_000 }), pick: fc.nat(20) })
+    .map(({ jointsSeen, pick }) => ({ jointsSeen, defective: Math.min(pick, jointsSeen) }))
+  const standingOf = (
+    { jointsSeen, defective }: { jointsSeen: number; defective: number },
+    perMillion: number,
+    sure: number,
+  ) => budgetStanding({ jointsSeen, defective }, perMillion, sure)
 
   test('so many more show the budget, one fewer does not', () => {
     fc.assert(
-      fc.property(seen, budget, (seen, budget) => {
-        const more = jointsStillToInspect(seen, budget)
-        const bound = (extra: number) =>
-          1e6 *
-          exactProportionUpperBound(
-            { found: seen.defectiveJoints, inspected: seen.jointsSeen + extra },
-            budget.confidence,
-          )
-        if (seen.jointsSeen + more > 0)
-          expect(bound(more)).toBeLessThanOrEqual(budget.budgetPerMillion * (1 + 1e-8))
-        if (more > 1) expect(bound(more - 1)).toBeGreaterThan(budget.budgetPerMillion * (1 - 1e-8))
+      fc.property(seen, budget, confidence, (seen, perMillion, sure) => {
+        const { jointsStillToSee: more } = standingOf(seen, perMillion, sure)
+        const after = (extra: number) =>
+          standingOf({ ...seen, jointsSeen: seen.jointsSeen + extra }, perMillion, sure).upper
+        expect(after(more)).toBeLessThanOrEqual(perMillion * (1 + 1e-8))
+        if (more > 1) expect(after(more - 1)).toBeGreaterThan(perMillion * (1 - 1e-8))
       }),
     )
   })
   test('a looser budget never asks for more', () => {
     fc.assert(
-      fc.property(seen, budget, (seen, budget) => {
-        const looser = { ...budget, budgetPerMillion: 2 * budget.budgetPerMillion }
-        expect(jointsStillToInspect(seen, looser)).toBeLessThanOrEqual(jointsStillToInspect(seen, budget))
+      fc.property(seen, budget, confidence, (seen, perMillion, sure) => {
+        expect(standingOf(seen, 2 * perMillion, sure).jointsStillToSee).toBeLessThanOrEqual(
+          standingOf(seen, perMillion, sure).jointsStillToSee,
+        )
+      }),
+    )
+  })
+  test('a rate is never said to lie both above and below', () => {
+    fc.assert(
+      fc.property(seen, confidence, (seen, sure) => {
+        const { lower, upper, perMillion } = standingOf(seen, 100, Math.max(sure, 0.6))
+        expect(lower).toBeLessThanOrEqual(perMillion)
+        expect(upper).toBeGreaterThanOrEqual(Math.min(perMillion, 1e6) * (1 - 1e-9))
       }),
     )
   })

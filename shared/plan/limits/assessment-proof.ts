@@ -51,6 +51,34 @@ export const sectionAngleMost = limit({
   },
 })
 
+export const sectionIntermetallicLeast = limit({
+  key: 'section-intermetallic-least',
+  label: 'Intermetallic layer in a microsection, thinnest',
+  unit: 'µm',
+  direction: 'at least',
+  byDefault: {
+    value: 0.5,
+    authority: 'common practice',
+    from: commonPractice(
+      'A continuous layer of half a micrometre and more shows that the solder wetted and reacted',
+    ),
+  },
+})
+
+export const sectionIntermetallicMost = limit({
+  key: 'section-intermetallic-most',
+  label: 'Intermetallic layer in a microsection, thickest',
+  unit: 'µm',
+  direction: 'at most',
+  byDefault: {
+    value: 5,
+    authority: 'common practice',
+    from: commonPractice(
+      'One to five micrometres after soldering; thicker layers are brittle and tell of too much heat',
+    ),
+  },
+})
+
 export const demonstrationConfidenceLeast = limit({
   key: 'demonstration-confidence-least',
   label: 'Confidence of a life test and of field counts',

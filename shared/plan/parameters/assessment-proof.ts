@@ -37,6 +37,13 @@ export const lifeCyclesNeeded = numberParameter({
   max: 1e8,
 })
 
+export const fieldRecordAsked = flagParameter({
+  key: 'field-record-asked',
+  label: 'Service must show the failure rate',
+  help: 'Yes, or left open: once boards serve, the gate waits until their hours show the rate. No, by decision: service is watched, and stands in the way only where it contradicts the rate.',
+  owner: 'quality',
+})
+
 export const workingHourCost = numberParameter({
   key: 'working-hour-cost',
   label: 'Cost of a working hour',

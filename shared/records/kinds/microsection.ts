@@ -22,7 +22,13 @@ export const microsection = recordKind({
       numberColumn({ label: 'Voids, share of the section', unit: '%', min: 0, max: 100 }),
     ),
     intermetallicUm: optionalColumn(
-      numberColumn({ label: 'Intermetallic layer', unit: 'µm', min: 0, max: 100 }),
+      numberColumn({
+        label: 'Intermetallic layer',
+        unit: 'µm',
+        min: 0,
+        max: 100,
+        help: 'Mean thickness on the lead and the barrel, at high power after etching.',
+      }),
     ),
     cracked: flagColumn({ label: 'Crack in joint or barrel' }),
   },

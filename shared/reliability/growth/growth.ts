@@ -8,11 +8,11 @@ export interface GrowthState {
   readonly currentMeanTime: number
 }
 
-/** Failure times of one system (or of all together), summed up, rising and above zero. */
+/** Failure times of one system (or of all together), summed up, in order and above zero; two may fall together. */
 export function requireFailureTimes(times: readonly number[], least: number): void {
   requireReadings(times, 'failure times', least)
   times.forEach((time, index) => {
-    if (!(time > (times[index - 1] ?? 0)))
-      throw new RangeError(`Failure times must rise from above zero; number ${index + 1} is ${time}.`)
+    if (!(time > 0 && time >= (times[index - 1] ?? 0)))
+      throw new RangeError(`Failure times must be in order and above zero; number ${index + 1} is ${time}.`)
   })
 }

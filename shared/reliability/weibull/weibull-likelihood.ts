@@ -26,7 +26,9 @@ export function weibullByLikelihood(data: LifeData): WeibullLikelihoodFit {
   const logs = lives.map((life) => Math.log(life / longest))
   const meanLogFailure = mean(failures.map((life) => Math.log(life / longest)))
   if (!(meanLogFailure < -1e-12))
-    throw new RangeError('All units failed at one and the same time; a Weibull shape needs some spread.')
+    throw new RangeError(
+      'All failures came at one and the same time, and no unit ran longer: a Weibull shape needs some spread.',
+    )
   const shape = rootOf((candidate) => 1 / candidate + meanLogFailure - weightedMeanLog(logs, candidate))
   const powers = logs.reduce((sum, log) => sum + Math.exp(shape * log), 0)
   const scale = longest * (powers / failures.length) ** (1 / shape)

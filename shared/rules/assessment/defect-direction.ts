@@ -1,9 +1,12 @@
 import { boardLength, boardWidth, componentPlaces } from '@/shared/plan/parameters/assessment-inspection'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
-import { formatNumber } from '@/shared/quantity/format'
+import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { defectRecord } from '@/shared/inspection/defect-record'
 import { defectsByDirection, type DirectionComparison } from '@/shared/inspection/defects-by-direction'
 import type { Inspection } from '@/shared/records/inspection'
+import { directionChanceMost } from '@/shared/plan/limits/assessment-evidence'
+import { exactBinomialPValue } from '@/shared/statistics/comparison/exact-binomial-test'
+import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { undetermined, type Judged, type Part, type Measured } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
@@ -12,30 +15,28 @@ import { optional, rule } from '@/shared/rules/rule'
 import { electricalTests } from '@/shared/rules/assembly-record-sources'
 import { measure, count } from '@/shared/rules/measure'
 
-/** So unlikely by chance, over all comparisons made together, that direction is named. */
-const TELLING = 0.05
-
 export const defectDirection = rule({
   id: 'defect-direction',
   title: 'Defects against the direction of travel',
   why: 'Bridges gather where rows cross the travel, skips where a tall part shadows the wave. A map shows a pattern to the eye; the test says whether chance would draw it as well.',
   formula: 'share of defects on one side of the travel against chance',
   stage: 'assessment',
-  version: 1,
+  version: 2,
   reads: {
     holes: leadHoles,
     places: optional(componentPlaces),
     lengthMm: optional(boardLength),
     widthMm: optional(boardWidth),
+    chanceMost: directionChanceMost,
     inspections,
     tests: electricalTests,
   },
-  judge({ holes, places, lengthMm, widthMm, inspections: looks, tests }): Judged {
+  judge({ holes, places, lengthMm, widthMm, chanceMost, inspections: looks, tests }): Judged {
     if (!places)
       return notApplicable(
         'Where components stand is not specified, so that no effect of direction can be tested.',
       )
-    const limit = `No class of joints worse than chance explains (${TELLING * 100} % over all comparisons together).`
+    const limit = `No class of joints worse than chance explains (${formatQuantity(chanceMost.value, '%')} over all comparisons together, ${namedRuling(chanceMost)}).`
     if (looks.length === 0)
       return undetermined('No inspection is recorded yet.', ['inspections of assemblies'], limit)
     const comparisons = defectsByDirection(defectRecord(looks, tests, undefined), holes, places, lengthMm)
@@ -43,7 +44,7 @@ export const defectDirection = rule({
       return notApplicable('All components named lie alike: there is nothing to compare.')
     const off = outside(looks, lengthMm, widthMm)
     return judgedByParts({
-      parts: comparisons.map((comparison) => partOf(comparison, TELLING / comparisons.length)),
+      parts: comparisons.map((comparison) => partOf(comparison, chanceMost.value / 100 / comparisons.length)),
       noun: 'comparisons',
       limit,
       working: comparisons.flatMap(({ title, classes, effect }) => ({
@@ -63,6 +64,7 @@ export const defectDirection = rule({
           cite: 'Exact binomial test, two-sided by ordered likelihood; significance shared out over comparisons (Bonferroni)',
           how: 'computed',
         },
+        sourceOf(chanceMost),
       ],
       notes: [
         'It finds that a class is worse, not why: rows across the travel may also be the ones with narrow gaps.',
@@ -74,7 +76,8 @@ export const defectDirection = rule({
 
 function partOf({ key, title, classes, effect }: DirectionComparison, telling: number): Part {
   const named = { subject: title, about: { comparison: key } }
-  if (effect === undefined) return { ...named, verdict: 'meets', found: 'no defect fell into either class.' }
+  if (effect === undefined)
+    return { ...named, verdict: 'not applicable', found: 'no defect fell into either class.' }
   const { worst, pValue, riskRatio } = effect
   const measured: Measured = {
     worst,
@@ -90,6 +93,13 @@ function partOf({ key, title, classes, effect }: DirectionComparison, telling: n
   const counted = classes
     .map(({ name, defects, joints }) => `${name} ${defects} of ${formatNumber(joints, 12)}`)
     .join(', ')
+  if (!(smallestChance(classes) < telling))
+    return {
+      ...named,
+      verdict: 'not applicable',
+      measured,
+      found: `too few defects to tell, wherever they fall: ${counted}.`,
+    }
   if (!(pValue < telling))
     return {
       ...named,
@@ -107,6 +117,13 @@ function partOf({ key, title, classes, effect }: DirectionComparison, telling: n
       says: `Look at how ${worst} leave the solder: turn the part or the board, change the exit, or give the last joint of the row a land to drain to.`,
     },
   }
+}
+
+/** The chance of so many defects if all fell into one of the two classes: no spread of them is less likely. */
+function smallestChance(classes: DirectionComparison['classes']): number {
+  const defects = classes.reduce((sum, each) => sum + each.defects, 0)
+  const joints = classes.reduce((sum, each) => sum + each.joints, 0)
+  return Math.min(...classes.map((each) => exactBinomialPValue(defects, defects, each.joints / joints)))
 }
 
 /** Defects placed where the board is not. */

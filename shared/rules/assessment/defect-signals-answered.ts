@@ -26,7 +26,7 @@ export const defectSignalsAnswered = rule({
   why: 'A rate may lie within its budget and yet have changed: soldering got worse, or inspection did. The day it changed is when its cause can be found.',
   formula: 'every signal of the charts of defects has an answer',
   stage: 'assessment',
-  version: 1,
+  version: 2,
   reads: {
     asked: optional(chartRules),
     charts: optional(defectCharts),
@@ -103,7 +103,7 @@ function judgeChart(
       found: found.says,
       remedy: { says: 'Let the specification name a chart that suits the samples.' },
     })
-  if ('says' in found) return judged({ verdict: 'meets', found: `no signal. ${found.says}` })
+  if ('says' in found) return judged({ verdict: 'not applicable', found: `no chart yet. ${found.says}` })
   const [first] = open
   if (!first)
     return judged({

@@ -19,14 +19,14 @@ import { inspections } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { electricalTests } from '@/shared/rules/assembly-record-sources'
+import { SEQUENTIAL_RATE_SOURCE } from '@/shared/statistics/intervals/sequential-rate'
+import { defectBudgetGuard } from '@/shared/plan/limits/assessment-guards'
+import { directionChanceMost } from '@/shared/plan/limits/assessment-evidence'
 import { ratesByKind } from '@/shared/inspection/defect-summary'
 import { defectsByComponent } from '@/shared/inspection/defects-by-component'
 
-/** Shown with less room than a tenth of the budget is marginal: the next defect may undo it. */
-const GUARD_SHARE = 0.1
-
 const SOURCES: Judged['sources'] = [
-  { cite: 'Clopper and Pearson, Biometrika 26 (1934): exact bounds of a proportion', how: 'computed' },
+  SEQUENTIAL_RATE_SOURCE,
   { cite: 'Binomial board yield: budget per million = 10⁶ · (1 − Y^(1/N))', how: 'computed' },
 ]
 
@@ -36,16 +36,27 @@ export const defectsAgainstBudget = rule({
   why: 'Few defects among few joints prove little. The question is whether what was seen shows the rate the specification asks for, or how much more must be seen.',
   formula: 'upper bound of defective joints a million ≤ 10⁶ · (1 − Y^(1/N))',
   stage: 'assessment',
-  version: 1,
+  version: 2,
   reads: {
     holes: leadHoles,
     surfaceMount: optional(surfaceMountJoints),
     defectFree: defectFreeBoards,
     confidenceLeast: budgetConfidenceLeast,
+    guard: defectBudgetGuard,
+    chanceMost: directionChanceMost,
     inspections,
     tests: electricalTests,
   },
-  judge({ holes, surfaceMount, defectFree, confidenceLeast, inspections: looks, tests }): Judged {
+  judge({
+    holes,
+    surfaceMount,
+    defectFree,
+    confidenceLeast,
+    guard,
+    chanceMost,
+    inspections: looks,
+    tests,
+  }): Judged {
     const joints = boardJoints(holes, surfaceMount).total
     const budget = allowedDefectsPerMillion({ joints, defectFreeBoards: defectFree / 100 })
     const confidence = confidenceLeast.value / 100
@@ -78,30 +89,28 @@ export const defectsAgainstBudget = rule({
       }
     const state = budgetStanding(record, budget, confidence)
     return {
-      ...judged(state, record, confidenceLeast.value),
+      ...judged(state, record, confidenceLeast.value, guard.value / 100),
       limit,
       working: workingOf(state, record, joints, defectFree, confidence),
       sources,
       parts: partsOf(record, confidence),
       notes: [
-        'A joint counts once, however many faults it shows and however often it was found; a look again at the same assembly shows no new joints.',
+        'The bound holds at every look, however often boards are counted as they come; one for a single planned look would be narrower, and wrong by the third or fourth look.',
+        'A joint counts once, however many faults it shows and however often it was found; of several looks at one assembly the largest counts.',
         ...(record.unnamed > 0
           ? [`${record.unnamed} joints were found at fault electrically without being named; each counts.`]
           : []),
-        ...componentNotes(record, holes),
+        ...componentNotes(record, holes, chanceMost.value / 100),
       ],
     }
   },
 })
 
-/** So unlikely by chance that a component is named as worse than the rest. */
-const TELLING = 0.05
-
 /** The component that stands out, when its defects are more than chance would give it. */
-function componentNotes(record: DefectRecord, holes: readonly LeadHole[]): string[] {
+function componentNotes(record: DefectRecord, holes: readonly LeadHole[], telling: number): string[] {
   const { effect, components } = defectsByComponent(record, holes)
   const worst = components.find(({ component }) => component === effect?.worst)
-  if (!effect || !worst || !effect.reliable || !(effect.pValue < TELLING)) return []
+  if (!effect || !worst || !effect.reliable || !(effect.pValue < telling)) return []
   return [
     `${worst.component} stands out: ${worst.defective} of ${worst.jointsSeen} joints, more than an even spread would give (chance ${formatNumber(effect.pValue, 2)}). Look there first.`,
   ]
@@ -111,6 +120,7 @@ function judged(
   state: BudgetStanding,
   record: DefectRecord,
   confidencePct: number,
+  guardShare: number,
 ): Pick<Judged, 'verdict' | 'found' | 'margin' | 'measured' | 'remedy' | 'missing'> {
   const { standing, upper, lower, perMillion, budgetPerMillion: budget, jointsStillToSee } = state
   const found = standing === 'exceeded' ? lower : upper
@@ -119,7 +129,7 @@ function judged(
     limit: budget,
     unit: 'per million',
     direction: 'at most',
-    guardBand: GUARD_SHARE * budget,
+    guardBand: guardShare * budget,
   }
   const measured = {
     defective: count(record.defective, 'joints'),
@@ -172,14 +182,14 @@ function workingOf(
       result: formatQuantity(state.budgetPerMillion, 'per million', 5),
     },
     {
-      label: 'Upper bound, exact',
-      formula: 'the rate p at which so few or fewer defects would be found with a chance of 1 − confidence',
+      label: 'Upper bound, good at every look',
+      formula: 'the rate against which lower rates, mixed, have become 1/(1 − confidence) times likelier',
       numbers: `${defective} defective of ${jointsSeen}, confidence ${confidence}`,
       result: formatQuantity(state.upper, 'per million', 5),
     },
     {
       label: 'Joints to see in all, with no further defect',
-      formula: 'least n at which the same bound comes down to the budget',
+      formula: 'the n at which the same bound comes down to the budget',
       numbers: `${defective} defective, ${formatQuantity(state.budgetPerMillion, 'per million', 5)}`,
       result: `${formatNumber(jointsSeen + state.jointsStillToSee, 12)} joints, ${formatNumber(state.jointsStillToSee, 12)} more`,
     },
@@ -191,7 +201,7 @@ const partsOf = (record: DefectRecord, confidence: number): Part[] =>
   ratesByKind(record, confidence).map(({ kind, joints, perMillion, interval }) => ({
     subject: kind,
     about: { kind },
-    verdict: 'meets',
+    verdict: 'not applicable',
     measured: {
       joints: count(joints, 'joints'),
       lower: measure(interval.lower, 'per million'),

@@ -1,6 +1,7 @@
 import { allowedFailureRateFit } from '@/shared/physics/joint-budget'
 import { boardJoints } from '@/shared/plan/board-joints'
 import { demonstrationConfidenceLeast } from '@/shared/plan/limits/assessment-proof'
+import { fieldRecordAsked } from '@/shared/plan/parameters/assessment-proof'
 import { survivalTarget, surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { serviceYears } from '@/shared/plan/parameters/programme'
@@ -11,6 +12,7 @@ import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { exactRateLowerBound, exactRateUpperBound } from '@/shared/statistics/intervals/exact-poisson-rate'
+import { boardHoursStillToServe } from '@/shared/reliability/field-shown'
 import { fieldExposures, fieldReturns } from '@/shared/rules/assembly-record-sources'
 
 export const fieldReturnsAgainstBudget = rule({
@@ -19,8 +21,9 @@ export const fieldReturnsAgainstBudget = rule({
   why: 'Service is the last judge. Returns are held against the failure rate that the specification allowed, so that the next programme starts wiser.',
   formula: 'upper bound of boards failed at a joint/board-hours ≤ budget',
   stage: 'assessment',
-  version: 2,
+  version: 3,
   reads: {
+    asked: optional(fieldRecordAsked),
     holes: leadHoles,
     surfaceMount: optional(surfaceMountJoints),
     survival: survivalTarget,
@@ -29,7 +32,7 @@ export const fieldReturnsAgainstBudget = rule({
     returns: fieldReturns,
     exposures: fieldExposures,
   },
-  judge({ holes, surfaceMount, survival, years, confidenceLeast, returns, exposures }): Judged {
+  judge({ asked, holes, surfaceMount, survival, years, confidenceLeast, returns, exposures }): Judged {
     const hours = exposures.reduce((sum, { boards, hoursEach }) => sum + boards * hoursEach, 0)
     if (!(hours > 0))
       return returns.length === 0
@@ -44,33 +47,46 @@ export const fieldReturnsAgainstBudget = rule({
     const limit = `At most ${formatQuantity(allowed, 'FIT', 4)} a board, so that ${formatQuantity(survival, '%', 6)} outlive ${formatQuantity(years, 'years')}.`
     const failed = returns.filter(({ cause }) => cause === 'solder-joint').length
     const open = returns.filter(({ cause }) => cause === 'open').length
+    const asks = `${limit} Shown with ${formatQuantity(confidenceLeast.value, '%')} confidence (${namedRuling(confidenceLeast)}).`
+    if (!(confidence > 0 && confidence < 1))
+      return undetermined(
+        'The confidence asked for must lie between 0 and 100 %, both excluded.',
+        ['a confidence below 100 %'],
+        asks,
+      )
     const seen = { events: failed, exposure: hours / 1e9 }
-    const known = confidence > 0 && confidence < 1
-    const upper = known ? exactRateUpperBound(seen, confidence) : Infinity
-    const lower = known ? exactRateLowerBound(seen, confidence) : 0
+    const upper = exactRateUpperBound(seen, confidence)
+    const lower = exactRateLowerBound(seen, confidence)
     const rate = failed / seen.exposure
     const exceeded = lower > allowed
-    const decisive = exceeded ? lower : rate
+    const shown = upper <= allowed
     const margin: Margin = {
-      found: decisive,
+      found: exceeded ? lower : upper,
       limit: allowed,
       unit: 'FIT',
       direction: 'at most',
       guardBand: 0,
     }
     const counted = `${failed} boards came back with a failed solder joint over ${formatNumber(hours)} board-hours: ${formatQuantity(rate, 'FIT', 3)} (${formatQuantity(lower, 'FIT', 3)} to ${formatQuantity(upper, 'FIT', 3)}, each with ${formatNumber(confidenceLeast.value)} % confidence)`
+    const more = `${formatNumber(Math.ceil(boardHoursStillToServe({ boardHours: hours, failed }, { boardFit: allowed, confidence })), 6)} more board-hours without a failed joint`
+    // Watched only: hours too few to show anything stand in nobody’s way, as long as what came back does not exceed the rate.
+    const watched = asked === false && rate <= allowed
     return {
-      verdict: exceeded ? 'fails' : rate > allowed ? 'marginal' : 'meets',
+      verdict: exceeded ? 'fails' : shown ? 'meets' : watched ? 'not applicable' : 'undetermined',
       found: exceeded
         ? `${counted}. At least ${formatAgainst(lower, allowed, 'FIT').found}: the budget is exceeded.`
-        : `${counted}. ${upper <= allowed ? 'The budget is shown to hold.' : 'Neither shown nor contradicted yet.'}`,
-      limit: `${limit} (${namedRuling(confidenceLeast)})`,
-      margin,
+        : shown
+          ? `${counted}. The budget is shown to hold.`
+          : `${counted}. Neither shown nor contradicted: ${more} would show it${watched ? '; by decision service is watched and need not show it' : ''}.`,
+      limit: asks,
+      // Hours too few to show anything have no place on a bar.
+      ...((exceeded || shown || !watched) && { margin }),
       measured: {
         failed: count(failed, 'boards'),
         boardHours: measure(hours, 'h'),
         rateAtLeast: measure(lower, 'FIT'),
         rateAtMost: measure(upper, 'FIT'),
+        allowed: measure(allowed, 'FIT'),
         confidence: measure(confidenceLeast.value, '%'),
       },
       working: [
@@ -90,6 +106,14 @@ export const fieldReturnsAgainstBudget = rule({
           says: 'Section the joints that failed, find the decision behind them, and reopen it; warn whoever answers for the equipment in service.',
         },
       }),
+      ...(!exceeded &&
+        !shown &&
+        !watched && {
+          missing: [more],
+          remedy: {
+            says: `Serve ${more}; where the fleet cannot come to that, quality decides that service is watched only.`,
+          },
+        }),
       notes: [
         'Only returns traced to a solder joint count; boards that fail and do not come back are not seen.',
         ...(open > 0 ? [`${open} returns are not analysed yet and are not counted.`] : []),

@@ -1,3 +1,4 @@
+import { firstPassYieldConfidenceLeast } from '@/shared/plan/limits/assessment-evidence'
 import { firstPassYieldLeast } from '@/shared/plan/limits/assessment-inspection'
 import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
 import {
@@ -8,16 +9,17 @@ import {
   type Margin,
   type Part,
 } from '@/shared/rules/finding'
-import { count } from '@/shared/rules/measure'
+import { count, measure } from '@/shared/rules/measure'
 import { rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import { exactProportionInterval } from '@/shared/statistics/intervals/exact-proportion'
+import { goodStillToSee } from '@/shared/inspection/good-still-to-see'
+import {
+  exactProportionLowerBound,
+  exactProportionUpperBound,
+  type Tally,
+} from '@/shared/statistics/intervals/exact-proportion'
 import { firstPassYield as yieldOf } from '@/shared/statistics/yield/process-yield'
 import { electricalTests } from '@/shared/rules/assembly-record-sources'
-
-/** Inside by less than one point of yield is marginal. */
-const GUARD_PCT = 1
-const CONFIDENCE = 0.9
 
 export const firstPassYield = rule({
   id: 'first-pass-yield',
@@ -25,10 +27,21 @@ export const firstPassYield = rule({
   why: 'Boards that pass only after repair carry repaired joints; the share that passes at first says what soldering is worth before anyone mends it.',
   formula: 'passed at first/tested, its lower bound ≥ least',
   stage: 'assessment',
-  version: 2,
-  reads: { least: firstPassYieldLeast, tests: electricalTests },
-  judge({ least, tests }): Judged {
-    const limit = `At least ${formatQuantity(least.value, '%')} pass at the first test (${namedRuling(least)}).`
+  version: 3,
+  reads: {
+    least: firstPassYieldLeast,
+    confidenceLeast: firstPassYieldConfidenceLeast,
+    tests: electricalTests,
+  },
+  judge({ least, confidenceLeast, tests }): Judged {
+    const limit = `At least ${formatQuantity(least.value, '%')} pass at the first test (${namedRuling(least)}), shown with ${formatQuantity(confidenceLeast.value, '%')} confidence (${namedRuling(confidenceLeast)}).`
+    const confidence = confidenceLeast.value / 100
+    if (!(confidence > 0 && confidence < 1))
+      return undetermined(
+        'The confidence asked for must lie between 0 and 100 %, both excluded.',
+        ['a confidence below 100 %'],
+        limit,
+      )
     if (tests.length === 0)
       return undetermined('No electrical test is recorded yet.', ['electrical tests'], limit)
     const contradictory = tests.find(({ tested, passedFirst }) => passedFirst > tested)
@@ -51,57 +64,86 @@ export const firstPassYield = rule({
     const passed = tests.reduce((sum, row) => sum + row.passedFirst, 0)
     const joints = tests.reduce((sum, row) => sum + row.jointFailures, 0)
     const share = yieldOf(passed, tested) * 100
-    const bounds = exactProportionInterval({ found: passed, inspected: tested }, CONFIDENCE)
+    const seen = { found: passed, inspected: tested }
+    const standing = standingOf(seen, least.value, confidence)
+    const { lower, upper, verdict } = standing
+    const months = byMonth(tests, least.value, confidence)
     const margin: Margin = {
-      found: share,
+      found: verdict === 'fails' ? upper : lower,
       limit: least.value,
       unit: '%',
       direction: 'at least',
-      guardBand: GUARD_PCT,
+      guardBand: 0,
     }
-    const printed = formatAgainst(share, least.value, '%')
-    const months = byMonth(tests, least.value)
-    const needed = Math.ceil((least.value * tested - 100 * passed) / (100 - least.value) - 1e-9)
+    const printed = formatAgainst(margin.found, least.value, '%').found
+    const counted = `${passed} of ${tested} boards passed at the first test (${formatNumber(share)} %)`
+    const more = verdict === 'undetermined' ? goodStillToSee(seen, least.value / 100, confidence) : undefined
+    const ask = more === undefined ? undefined : `${formatNumber(more, 12)} more boards that pass at first`
     return {
-      verdict: worstVerdict([verdictOn(margin), ...months.map(({ verdict }) => verdict)]),
-      found: `${passed} of ${tested} boards passed at the first test: ${printed.found} (${formatNumber(bounds.lower * 100)} to ${formatNumber(bounds.upper * 100)} % with ${CONFIDENCE * 100} % confidence). ${joints} joints were at fault.`,
+      verdict: worstVerdict([verdict, ...months.map((month) => month.verdict)]),
+      found: `${counted}: with ${formatNumber(confidenceLeast.value)} % confidence ${verdict === 'fails' ? 'at most' : 'at least'} ${printed}.${ask === undefined ? '' : ` Not shown yet: ${ask} would show it.`} ${joints} joints were at fault.`,
       limit,
       margin,
       measured: {
         tested: count(tested, 'boards'),
         passed: count(passed, 'boards'),
         jointsAtFault: count(joints, 'joints'),
+        atMost: measure(upper, '%'),
+        confidence: measure(confidenceLeast.value, '%'),
       },
       working: [
         {
           label: 'First-pass yield',
           formula: 'passed at first / tested',
           numbers: `${passed} / ${tested}`,
-          result: printed.found,
+          result: `${formatNumber(share)} %, at least ${formatNumber(lower)} %, at most ${formatNumber(upper)} %`,
         },
       ],
       sources: [
         sourceOf(least),
+        sourceOf(confidenceLeast),
         { cite: 'Clopper and Pearson, Biometrika 26 (1934): exact bounds of a proportion', how: 'computed' },
       ],
-      remedy:
-        verdictOn(margin) === 'fails'
-          ? {
-              says:
-                least.value < 100
-                  ? `Mend the causes; ${formatNumber(needed, 12)} boards in a row that pass at first would bring the yield to the limit.`
-                  : 'Mend the causes; a yield of all cannot be regained by later boards.',
-            }
-          : undefined,
+      ...(verdict === 'undetermined' && {
+        missing: [ask ?? 'a yield to be shown below 100 %'],
+        remedy: {
+          says:
+            ask === undefined
+              ? 'A yield of all boards cannot be shown by counting: ask for less than 100 %.'
+              : `Test ${ask}, or mend the cause first where boards fail for one.`,
+        },
+      }),
+      ...(verdict === 'fails' && {
+        remedy: {
+          says: 'Mend the causes; boards tested after that may be counted as a series of their own.',
+        },
+      }),
       parts: months,
     }
   },
 })
 
-/** The yield month by month, so that a fall shows before it moves the whole: marginal, for the limit is on the whole. */
+/** What so many that passed show: the limit kept, missed, or neither. Bounds in %, one-sided each. */
+function standingOf(seen: Tally, leastPct: number, confidence: number) {
+  const lower = 100 * exactProportionLowerBound(seen, confidence)
+  const upper = 100 * exactProportionUpperBound(seen, confidence)
+  const verdict =
+    verdictOn({ found: lower, limit: leastPct, unit: '%', direction: 'at least', guardBand: 0 }) === 'meets'
+      ? 'meets'
+      : upper < leastPct
+        ? 'fails'
+        : 'undetermined'
+  return { lower, upper, verdict } as const
+}
+
+/** The month by itself: information, for the limit is on the whole. Shown to miss the limit, it is close to it. */
+const MONTH_VERDICT = { meets: 'meets', fails: 'marginal', undetermined: 'not applicable' } as const
+
+/** The yield month by month, so that a fall shows before it moves the whole. */
 function byMonth(
   tests: readonly { readonly testedOn: string; readonly tested: number; readonly passedFirst: number }[],
   leastPct: number,
+  confidence: number,
 ): Part[] {
   const months = new Map<string, { tested: number; passed: number }>()
   for (const { testedOn, tested, passedFirst } of tests) {
@@ -112,21 +154,18 @@ function byMonth(
   return [...months]
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([month, { tested, passed }]) => {
-      const found = (passed / tested) * 100
-      const margin: Margin = {
-        found,
-        limit: leastPct,
-        unit: '%',
-        direction: 'at least',
-        guardBand: GUARD_PCT,
-      }
+      const { lower, upper, verdict } = standingOf({ found: passed, inspected: tested }, leastPct, confidence)
       return {
         subject: month,
         about: { month },
-        verdict: verdictOn(margin) === 'meets' ? 'meets' : 'marginal',
-        measured: { tested: count(tested, 'boards'), passed: count(passed, 'boards') },
-        found: `${passed} of ${tested} passed at first.`,
-        margin,
+        verdict: MONTH_VERDICT[verdict],
+        measured: {
+          tested: count(tested, 'boards'),
+          passed: count(passed, 'boards'),
+          lower: measure(lower, '%'),
+          upper: measure(upper, '%'),
+        },
+        found: `${passed} of ${tested} passed at first, ${formatNumber(lower, 3)} to ${formatNumber(upper, 3)} %. The limit is for all months together.`,
       }
     })
 }

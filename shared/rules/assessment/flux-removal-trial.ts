@@ -3,7 +3,8 @@ import { cleanlinessEdition } from '@/shared/plan/parameters/assessment-residue'
 import { fluxResidue } from '@/shared/plan/parameters/solder'
 import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
 import type { RecordOf } from '@/shared/records/record-kinds'
-import { verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
+import { ionicResidueGuard } from '@/shared/plan/limits/assessment-guards'
+import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
 import { rulingUnder } from '@/shared/plan/edition-ruling'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
@@ -14,35 +15,38 @@ import { measure } from '@/shared/rules/measure'
 
 type Trial = RecordOf<'flux-removal'>
 
-/** Within a tenth of the limit is marginal. */
-const GUARD_SHARE = 0.1
-
 export const fluxRemovalTrial = rule({
   id: 'flux-removal-trial',
   title: 'Flux removal, before and after',
   why: 'Cleaning that only spreads the residue looks the same as cleaning that removes it. The same board measured before and after tells them apart.',
   formula: '1 − after/before ≥ least, by the bound of the trial',
   stage: 'assessment',
-  version: 1,
+  version: 2,
   reads: {
     residue: optional(fluxResidue),
     edition: optional(cleanlinessEdition),
     most: ionicResidueMost,
+    guard: ionicResidueGuard,
     trials: recordsOf('flux-removal', 'flux removal trials'),
   },
-  judge({ residue, edition, most, trials }): Judged {
+  judge({ residue, edition, most, guard, trials }): Judged {
     if (trials.length === 0)
-      return notApplicable(
-        residue === 'removed'
-          ? 'No trial of the cleaning is recorded: measure a board before and after to choose the process by evidence.'
-          : 'The residue stays on the board, and no cleaning was tried.',
-      )
+      return residue === 'removed'
+        ? undetermined(
+            'No trial of the cleaning is recorded: measure a board before and after by the same extract.',
+            ['a flux removal trial'],
+          )
+        : notApplicable(
+            residue === 'stays'
+              ? 'The residue stays on the board, and no cleaning was tried.'
+              : 'Whether the residue is removed is not specified, and no cleaning was tried.',
+          )
     const ruling =
       edition === 'j-std-001' || edition === 'nasa-8739'
         ? rulingUnder(most, IONIC_RESIDUE_BY_EDITION[edition])
         : most
     return judgedByParts({
-      parts: trials.map((trial) => judgeTrial(trial, ruling.value)),
+      parts: trials.map((trial) => judgeTrial(trial, ruling.value, guard.value / 100)),
       noun: 'trials',
       limit: `At most ${formatQuantity(ruling.value, 'µg/cm²')} after cleaning (${namedRuling(ruling)}), less than before, and no residue plain to see.`,
       working: trials.map((trial) => ({
@@ -66,7 +70,7 @@ export const fluxRemovalTrial = rule({
 const removedPct = ({ beforeUgPerCm2, afterUgPerCm2 }: Trial): number | undefined =>
   beforeUgPerCm2 > 0 ? (1 - afterUgPerCm2 / beforeUgPerCm2) * 100 : undefined
 
-function judgeTrial(trial: Trial, limit: number): Part {
+function judgeTrial(trial: Trial, limit: number, guardShare: number): Part {
   const { assembly, triedOn, cleaning, beforeUgPerCm2, afterUgPerCm2, residue } = trial
   const named = {
     subject: `${assembly}, ${triedOn}`,
@@ -78,7 +82,7 @@ function judgeTrial(trial: Trial, limit: number): Part {
     limit,
     unit: 'µg/cm²',
     direction: 'at most',
-    guardBand: GUARD_SHARE * limit,
+    guardBand: guardShare * limit,
   }
   const printed = formatAgainst(afterUgPerCm2, limit, 'µg/cm²').found
   const found = `${formatNumber(beforeUgPerCm2)} before, ${printed} after (${cleaning})`
@@ -87,7 +91,14 @@ function judgeTrial(trial: Trial, limit: number): Part {
   }
   if (residue === 'plain')
     return { ...named, verdict: 'fails', found: `${found}; residue is plain to see.`, margin, remedy }
-  if (beforeUgPerCm2 > 0 && afterUgPerCm2 >= beforeUgPerCm2)
+  if (beforeUgPerCm2 === 0 && afterUgPerCm2 === 0)
+    return {
+      ...named,
+      verdict: 'undetermined',
+      found: `${found}: there was nothing to remove, so the trial shows nothing of the cleaning.`,
+      remedy: { says: 'Try it on a board soldered and not cleaned.' },
+    }
+  if (afterUgPerCm2 >= beforeUgPerCm2)
     return { ...named, verdict: 'fails', found: `${found}; cleaning made it no cleaner.`, margin, remedy }
   const verdict = verdictOn(margin)
   if (verdict === 'fails') return { ...named, verdict, found: `${found}.`, margin, remedy }

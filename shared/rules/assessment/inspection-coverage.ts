@@ -20,7 +20,7 @@ export const inspectionCoverage = rule({
   why: 'A plan to inspect all, or a share, is worth what was really looked at: assemblies of those made, joints of those on the board.',
   formula: 'joints looked at, as a union of looks, ≥ share · made',
   stage: 'assessment',
-  version: 2,
+  version: 3,
   reads: {
     share: inspectedAssembliesShare,
     holes: leadHoles,
@@ -108,13 +108,14 @@ export const inspectionCoverage = rule({
       remedy: worst.remedy,
       parts,
       notes: [
+        'Which joints a partial look saw is not recorded: of several looks at one assembly the largest counts.',
         'Assemblies made are those of the soldering runs: of several kinds of work on one board, the kind with the most counts.',
       ],
     }
   },
 })
 
-/** Joints seen on each assembly, looks added up to no more than the board has. */
+/** Joints surely seen on each assembly: those of its largest look, for two partial looks may have seen the same. */
 function jointsSeenByAssembly(
   looks: readonly Inspection[],
   joints: number,
@@ -123,7 +124,7 @@ function jointsSeenByAssembly(
   for (const { assembly, jointsSeen } of looks) {
     const key = assembly.trim().toLowerCase()
     const known = seenOn.get(key)
-    if (known) known.seen = Math.min(joints, known.seen + jointsSeen)
+    if (known) known.seen = Math.max(known.seen, Math.min(joints, jointsSeen))
     else seenOn.set(key, { name: assembly, seen: Math.min(joints, jointsSeen) })
   }
   return seenOn

@@ -15,7 +15,7 @@ export const inspectionMagnification = rule({
   why: 'Too little and defects hide; too much and sound joints look bad and are reworked, which harms them.',
   formula: 'power used within what the narrowest land asks',
   stage: 'assessment',
-  version: 1,
+  version: 2,
   reads: { holes: leadHoles, most: magnificationMost, inspections },
   judge({ holes, most, inspections: looks }): Judged {
     const narrowest = Math.min(...holes.map(({ landMm }) => landMm))

@@ -1,12 +1,14 @@
 import { inspectorKappaLeast } from '@/shared/plan/limits/assessment-proof'
 import { agreementStudyAsked } from '@/shared/plan/parameters/assessment-proof'
-import { formatAgainst, formatNumber } from '@/shared/quantity/format'
+import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
 import {
   agreementStudies,
   type AgreementStudy,
   type PairAgreement,
 } from '@/shared/inspection/agreement-study'
-import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
+import { jointsStillToCall, kappaBounds } from '@/shared/inspection/agreement-bounds'
+import { inspectorKappaConfidenceLeast } from '@/shared/plan/limits/assessment-evidence'
+import { undetermined, type Judged, type Margin, type Part } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
@@ -15,29 +17,38 @@ import type { Interval } from '@/shared/statistics/intervals/interval'
 import { inspectorCalls } from '@/shared/rules/assembly-record-sources'
 import { measure, count } from '@/shared/rules/measure'
 
-const GUARD = 0.05
-const CONFIDENCE = 0.95
-
 export const inspectorAgreement = rule({
   id: 'inspector-agreement',
   title: 'Agreement of inspectors',
   why: 'If two trained people call the same joint differently, the count of defects depends on who looked. Kappa says how far they agree beyond chance.',
   formula: 'κ = (agreed − by chance)/(1 − by chance), its lower bound ≥ least',
   stage: 'assessment',
-  version: 1,
-  reads: { asked: optional(agreementStudyAsked), least: inspectorKappaLeast, calls: inspectorCalls },
-  judge({ asked, least, calls }): Judged {
+  version: 2,
+  reads: {
+    asked: optional(agreementStudyAsked),
+    least: inspectorKappaLeast,
+    confidenceLeast: inspectorKappaConfidenceLeast,
+    calls: inspectorCalls,
+  },
+  judge({ asked, least, confidenceLeast, calls }): Judged {
     if (calls.length === 0 && asked !== true)
       return notApplicable('No study of the inspectors’ agreement is asked, and none was made.')
-    const limit = `Kappa of at least ${least.value} between every two inspectors, and with what is known (${namedRuling(least)}).`
+    const limit = `Kappa of at least ${least.value} between every two inspectors, and with what is known (${namedRuling(least)}), shown with ${formatQuantity(confidenceLeast.value, '%')} confidence (${namedRuling(confidenceLeast)}).`
     if (calls.length === 0)
       return undetermined(
         'No call is recorded yet: let two inspectors or more call the same joints blind.',
         ['inspectors’ calls on the same joints'],
         limit,
       )
-    const studies = agreementStudies(calls, CONFIDENCE)
-    const parts = studies.flatMap((study) => partsOf(study, least.value))
+    const confidence = confidenceLeast.value / 100
+    if (!(confidence > 0.5 && confidence < 1))
+      return undetermined(
+        'The confidence asked for must lie between 50 and 100 %, both excluded.',
+        ['a confidence between 50 and 100 %'],
+        limit,
+      )
+    const studies = agreementStudies(calls, 2 * confidence - 1)
+    const parts = studies.flatMap((study) => partsOf(study, { least: least.value, confidence }))
     if (parts.length === 0)
       return undetermined(
         'One inspector alone, with nothing known of the joints: there is nobody to agree with.',
@@ -57,7 +68,12 @@ export const inspectorAgreement = rule({
       ],
       sources: [
         sourceOf(least),
+        sourceOf(confidenceLeast),
         { cite: 'J. Cohen, Educational and Psychological Measurement 20 (1960): kappa', how: 'from memory' },
+        {
+          cite: 'Bounds of kappa: Fleiss, Cohen and Everitt, Psychological Bulletin 72 (1969) 323, or the exact bounds of calls that differ (Clopper and Pearson 1934) where those are wider',
+          how: 'computed',
+        },
       ],
       notes: [
         'Kappa depends on how many joints of the set are bad: mix in a third or so.',
@@ -67,16 +83,22 @@ export const inspectorAgreement = rule({
   },
 })
 
+interface Asked {
+  readonly least: number
+  /** One-sided, 0 to 1. */
+  readonly confidence: number
+}
+
 /** The part of two lists of calls, named so. */
 function judgePair(
   named: Pick<Part, 'subject' | 'about'>,
   { joints, kappa: found }: PairAgreement,
-  least: number,
+  { least, confidence }: Asked,
 ): Part {
   const train = { says: 'Look together at the joints called differently, agree, train, and call a new set.' }
   if (found === undefined)
     return { ...named, verdict: 'undetermined', found: 'no joint was called by both.', remedy: train }
-  const { kappa, observedAgreement, interval } = found
+  const { kappa, observedAgreement } = found
   if (kappa === undefined)
     return {
       ...named,
@@ -84,37 +106,50 @@ function judgePair(
       found: `all ${joints} joints were called alike: a set without both good and bad joints shows no agreement.`,
       remedy: { says: 'Make up a set with sound and defective joints.' },
     }
-  const margin: Margin = { found: kappa, limit: least, unit: '1', direction: 'at least', guardBand: GUARD }
-  const verdict = verdictOn(margin)
-  const printed = formatAgainst(kappa, least, '1').found
-  const bounds = interval
-    ? ` (${formatNumber(interval.lower, 2)} to ${formatNumber(interval.upper, 2)} with 95 % confidence)`
-    : ''
-  return {
+  const { lower, upper } = kappaBounds({ ...found, kappa }, confidence)
+  const fails = upper < least
+  const margin: Margin = {
+    found: fails ? upper : lower,
+    limit: least,
+    unit: '1',
+    direction: 'at least',
+    guardBand: 0,
+  }
+  const part = {
     ...named,
-    verdict,
     measured: {
       joints: count(joints, 'joints'),
       alike: measure(observedAgreement * 100, '%'),
-      ...(interval && { lower: measure(interval.lower, '1'), upper: measure(interval.upper, '1') }),
+      kappa: measure(kappa, '1'),
+      lower: measure(lower, '1'),
+      upper: measure(upper, '1'),
     },
-    found: `kappa ${printed}${bounds}, ${formatNumber(observedAgreement * 100, 3)} % of ${joints} calls alike.`,
     margin,
-    ...(verdict !== 'meets' && { remedy: train }),
+  }
+  const said = `kappa ${formatNumber(kappa, 3)}, ${fails ? 'at most' : 'at least'} ${formatAgainst(margin.found, least, '1').found} with ${formatNumber(confidence * 100)} % confidence; ${formatNumber(observedAgreement * 100, 3)} % of ${joints} calls alike.`
+  if (fails) return { ...part, verdict: 'fails', found: said, remedy: train }
+  if (lower >= least) return { ...part, verdict: 'meets', found: said }
+  const more = jointsStillToCall(found, least, confidence)
+  const ask = more === undefined ? 'more joints' : `${formatNumber(more, 12)} more joints called alike`
+  return {
+    ...part,
+    verdict: 'undetermined',
+    found: `${said} Not shown yet: ${ask} would show it.`,
+    remedy: { says: `Let both call ${ask}, in a set made up like this one; train first where calls differ.` },
   }
 }
 
 /** Every two inspectors of a study, and each with what is known. */
-const partsOf = ({ study, pairs, withKnown }: AgreementStudy, least: number): Part[] => {
+const partsOf = ({ study, pairs, withKnown }: AgreementStudy, asked: Asked): Part[] => {
   const subjectOf = ({ one, other }: PairAgreement): string => `${study}: ${one} and ${other}`
   return [
     ...pairs.map((pair) => {
       const about = { study, one: pair.one, other: pair.other }
-      return judgePair({ subject: subjectOf(pair), about }, pair, least)
+      return judgePair({ subject: subjectOf(pair), about }, pair, asked)
     }),
     ...withKnown.map((pair) => {
       const about = { study, one: pair.one, against: 'known' }
-      return judgePair({ subject: subjectOf(pair), about }, pair, least)
+      return judgePair({ subject: subjectOf(pair), about }, pair, asked)
     }),
   ]
 }

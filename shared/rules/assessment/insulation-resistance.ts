@@ -1,21 +1,25 @@
 import { INSULATION_CONDITIONS, type InsulationConditionKey } from '@/shared/materials/insulation-conditions'
 import { insulationResistanceLeast } from '@/shared/plan/limits/assessment-residue'
+import { insulationGuard } from '@/shared/plan/limits/assessment-guards'
+import { insulationPatternsLeast } from '@/shared/plan/limits/assessment-evidence'
 import { insulationTest } from '@/shared/plan/parameters/assessment-residue'
 import { fluxResidue, insulationNeeded } from '@/shared/plan/parameters/solder'
-import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
+import { formatQuantity } from '@/shared/quantity/format'
 import type { RecordOf } from '@/shared/records/record-kinds'
-import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
+import { undetermined, type Judged } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { insulationReadings } from '@/shared/rules/assembly-record-sources'
-import { measure } from '@/shared/rules/measure'
+import { fromMemory } from '@/shared/sources/provenance'
+import { betweenInWords, judgePattern, tooFew } from '@/shared/inspection/insulation-pattern'
 
 type Reading = RecordOf<'insulation-resistance'>
 
-/** Resistance scatters over decades: within a factor of two of the limit is marginal. */
-const GUARD_FACTOR = 2
+const LOOK_SOURCE = fromMemory(
+  'J-STD-004: no filament that narrows the spacing by more than a fifth, no corrosion of conductors',
+)
 
 export const insulationResistanceRule = rule({
   id: 'insulation-resistance',
@@ -23,15 +27,17 @@ export const insulationResistanceRule = rule({
   why: 'Residue that is harmless when dry conducts in damp heat. The test shows what the circuit will see between its conductors.',
   formula: 'every reading ≥ least at its test’s climate and hours; none falls without cause',
   stage: 'assessment',
-  version: 2,
+  version: 3,
   reads: {
     asked: optional(insulationTest),
     residue: optional(fluxResidue),
     needed: optional(insulationNeeded),
     least: insulationResistanceLeast,
+    patternsLeast: insulationPatternsLeast,
+    guard: insulationGuard,
     readings: insulationReadings,
   },
-  judge({ asked, residue, needed, least, readings }): Judged {
+  judge({ asked, residue, needed, least, patternsLeast, guard, readings }): Judged {
     const condition = conditionOf(asked, residue, needed, readings)
     if (condition === undefined)
       return notApplicable(
@@ -39,11 +45,11 @@ export const insulationResistanceRule = rule({
           ? 'No insulation resistance test is asked: the circuit names no insulation that it needs.'
           : `No insulation resistance test is asked by decision, though the circuit needs ${formatQuantity(needed, 'MΩ')}.`,
       )
-    const { label, countsFromHours, lastsHours, source } = INSULATION_CONDITIONS[condition]
+    const { label, countsFromHours, mostHoursBetween, lastsHours, source } = INSULATION_CONDITIONS[condition]
     const limitMOhm = Math.max(least.value, needed ?? 0)
-    const limit = `At least ${formatQuantity(limitMOhm, 'MΩ')} (${needed !== undefined && needed > least.value ? 'what the circuit needs' : namedRuling(least)}) at ${label}, in every reading from ${countsFromHours} h on, to ${lastsHours} h.`
+    const limit = `At least ${formatQuantity(limitMOhm, 'MΩ')} (${needed !== undefined && needed > least.value ? 'what the circuit needs' : namedRuling(least)}) at ${label}, in every reading from ${countsFromHours} h on, to ${lastsHours} h, no more than ${betweenInWords(mostHoursBetween)} apart, on ${formatQuantity(patternsLeast.value, 'pieces')} (${namedRuling(patternsLeast)}); afterwards no corrosion, and no filament over more than a fifth of the spacing (${LOOK_SOURCE.cite}).`
     const own = readings.filter((reading) => reading.condition === condition)
-    const sources = [sourceOf(least), source]
+    const sources = [sourceOf(least), sourceOf(patternsLeast), source, LOOK_SOURCE]
     if (own.length === 0)
       return {
         ...undetermined(
@@ -59,9 +65,18 @@ export const insulationResistanceRule = rule({
     for (const reading of own)
       patterns.set(reading.pattern, [...(patterns.get(reading.pattern) ?? []), reading])
     return judgedByParts({
-      parts: [...patterns].map(([pattern, rows]) =>
-        judgePattern(pattern, rows, limitMOhm, countsFromHours, lastsHours),
-      ),
+      parts: [
+        ...[...patterns].map(([pattern, rows]) =>
+          judgePattern(pattern, rows, {
+            limitMOhm,
+            guardBand: (guard.value / 100) * limitMOhm,
+            countsFromHours,
+            mostHoursBetween,
+            lastsHours,
+          }),
+        ),
+        ...tooFew(patterns.size, patternsLeast.value),
+      ],
       noun: 'patterns',
       limit,
       working: [{ label: 'Readings under the condition', result: `${own.length} of ${readings.length}` }],
@@ -91,55 +106,4 @@ function conditionOf(
   if (asked !== undefined) return asked
   if (needed !== undefined) return residue === 'removed' ? 'iec-cleaned' : 'iec-not-cleaned'
   return readings[0]?.condition
-}
-
-function judgePattern(
-  pattern: string,
-  rows: readonly Reading[],
-  limitMOhm: number,
-  countsFromHours: number,
-  lastsHours: number,
-): Part {
-  const counting = rows.filter(({ hours }) => hours >= countsFromHours)
-  const lowest = counting.reduce<Reading | undefined>(
-    (low, row) => (low === undefined || row.resistanceMOhm < low.resistanceMOhm ? row : low),
-    undefined,
-  )
-  if (!lowest)
-    return {
-      subject: pattern,
-      verdict: 'undetermined',
-      found: `no reading after ${countsFromHours} h yet.`,
-      remedy: { says: `Read on to ${lastsHours} h.` },
-    }
-  const margin: Margin = {
-    found: lowest.resistanceMOhm,
-    limit: limitMOhm,
-    unit: 'MΩ',
-    direction: 'at least',
-    guardBand: (GUARD_FACTOR - 1) * limitMOhm,
-  }
-  const printed = formatAgainst(lowest.resistanceMOhm, limitMOhm, 'MΩ').found
-  const verdict = verdictOn(margin)
-  const longest = Math.max(...counting.map(({ hours }) => hours))
-  if (verdict !== 'fails' && longest < lastsHours)
-    return {
-      subject: pattern,
-      verdict: 'undetermined',
-      found: `${printed} at the lowest, but read for ${longest} of ${lastsHours} h only.`,
-      margin,
-      remedy: { says: `Read on to ${lastsHours} h.` },
-    }
-  return {
-    subject: pattern,
-    verdict,
-    measured: { lowestAt: measure(lowest.hours, 'h') },
-    found: `${printed} at the lowest, at ${lowest.hours} h.`,
-    margin,
-    ...(verdict !== 'meets' && {
-      remedy: {
-        says: 'Remove the residue better, or choose a flux of lower activity; then test new coupons.',
-      },
-    }),
-  }
 }

@@ -4,6 +4,7 @@ import {
   perSquareInch,
   sodiumChlorideEquivalentUgPerCm2,
 } from '@/shared/physics/ionic-equivalents'
+import { ionicResidueGuard } from '@/shared/plan/limits/assessment-guards'
 import { IONIC_RESIDUE_BY_EDITION, ionicResidueMost } from '@/shared/plan/limits/assessment-residue'
 import { cleanlinessEdition } from '@/shared/plan/parameters/assessment-residue'
 import { fluxResidue } from '@/shared/plan/parameters/solder'
@@ -29,25 +30,23 @@ import { cleanlinessTests } from '@/shared/rules/assembly-record-sources'
 
 type Test = RecordOf<'ionic-cleanliness'>
 
-/** Extract tests repeat to a tenth or so. */
-const GUARD_SHARE = 0.1
-
 export const ionicCleanlinessRule = rule({
   id: 'ionic-cleanliness',
   title: 'Ionic residue after flux removal',
   why: 'Salts left under a film of moisture conduct, corrode and grow filaments between conductors. The extract says how well cleaning works, in one figure that can be followed.',
   formula: 'concentration · volume/area/instrument factor ≤ most',
   stage: 'assessment',
-  version: 1,
+  version: 2,
   reads: {
     residue: optional(fluxResidue),
     edition: optional(cleanlinessEdition),
     most: ionicResidueMost,
+    guard: ionicResidueGuard,
     tests: cleanlinessTests,
     instruments,
     calibrations: recordsOf('calibration', 'earlier calibrations'),
   },
-  judge({ residue, edition, most, tests, instruments: onFile, calibrations }): Judged {
+  judge({ residue, edition, most, guard, tests, instruments: onFile, calibrations }): Judged {
     if (residue === 'stays' && tests.length === 0)
       return notApplicable('The residue stays by specification, and no extract test was made.')
     const ruling =
@@ -69,7 +68,7 @@ export const ionicCleanlinessRule = rule({
       )
     const file = { instruments: onFile, calibrations }
     return judgedByParts({
-      parts: tests.map((test) => judgeTest(test, ruling, file)),
+      parts: tests.map((test) => judgeTest(test, ruling, guard.value / 100, file)),
       noun: 'extracts',
       limit,
       working: tests.slice(0, 3).flatMap(workingOf),
@@ -77,7 +76,9 @@ export const ionicCleanlinessRule = rule({
       notes: [
         'Both faces of the board count, and the allowance for components that was entered; a generous area makes a dirty board look clean.',
         ...(tests.some(({ instrument }) => instrument === undefined)
-          ? ['Tests that name no instrument: calibration was not checked.']
+          ? [
+              'Where a test names no instrument its calibration was not checked; within the guard band of the limit it proves nothing.',
+            ]
           : []),
       ],
       cautions: [
@@ -94,14 +95,14 @@ export function residueOf(test: Test): number {
   return sodiumChlorideEquivalentUgPerCm2({ ...test, areaCm2 }) / EXTRACTION_METHODS[test.method].factor
 }
 
-function judgeTest(test: Test, ruling: Ruling, file: InstrumentFile): Part {
+function judgeTest(test: Test, ruling: Ruling, guardShare: number, file: InstrumentFile): Part {
   const found = residueOf(test)
   const margin: Margin = {
     found,
     limit: ruling.value,
     unit: 'µg/cm²',
     direction: 'at most',
-    guardBand: GUARD_SHARE * ruling.value,
+    guardBand: guardShare * ruling.value,
   }
   const named = {
     subject: `${test.assembly}, ${test.testedOn}`,
@@ -109,14 +110,17 @@ function judgeTest(test: Test, ruling: Ruling, file: InstrumentFile): Part {
   }
   const verdict = verdictOn(margin)
   const printed = formatAgainst(found, ruling.value, 'µg/cm²').found
-  const standing = standingOf(test, file)
+  const standing =
+    test.instrument === undefined && verdict === 'marginal'
+      ? 'so near to the limit the instrument must be named'
+      : standingOf(test, file)
   if (standing !== undefined && verdict !== 'fails')
     return {
       ...named,
       verdict: 'undetermined',
       found: `${printed} proves nothing: ${standing}.`,
       margin,
-      remedy: { says: 'Extract again with an instrument in calibration.' },
+      remedy: { says: 'Name the instrument, or extract again with one in calibration.' },
     }
   return {
     ...named,

@@ -1,4 +1,11 @@
-import { sectionAngleMost, sectionFillLeast, sectionVoidMost } from '@/shared/plan/limits/assessment-proof'
+import { sectionGuard } from '@/shared/plan/limits/assessment-guards'
+import {
+  sectionAngleMost,
+  sectionFillLeast,
+  sectionIntermetallicLeast,
+  sectionIntermetallicMost,
+  sectionVoidMost,
+} from '@/shared/plan/limits/assessment-proof'
 import { microsectionsAsked } from '@/shared/plan/parameters/assessment-proof'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { RecordOf } from '@/shared/records/record-kinds'
@@ -19,29 +26,39 @@ import { measure } from '@/shared/rules/measure'
 
 type Section = RecordOf<'microsection'>
 
-const GUARD_SHARE = 0.05
-
 export const microsectionsSound = rule({
   id: 'microsections-sound',
   title: 'Microsections',
   why: 'Fill, wetting inside the hole, voids and cracks show only in a joint that is cut open. Few are, so those few are looked at hard.',
   formula: 'copper, fill and voids of each section within their limits; no crack',
   stage: 'assessment',
-  version: 1,
+  version: 2,
   reads: {
     asked: optional(microsectionsAsked),
     fill: sectionFillLeast,
     voids: sectionVoidMost,
     angle: sectionAngleMost,
+    layerLeast: sectionIntermetallicLeast,
+    layerMost: sectionIntermetallicMost,
+    guard: sectionGuard,
     sections: microsections,
   },
-  judge({ asked = 0, fill, voids, angle, sections }): Judged {
+  judge({ asked = 0, fill, voids, angle, layerLeast, layerMost, guard, sections }): Judged {
     if (asked === 0 && sections.length === 0)
       return notApplicable('No microsection is asked, and none was made.')
-    const limit = `${asked} joints cut; fill at least ${formatQuantity(fill.value, '%')} (${namedRuling(fill)}), voids at most ${formatQuantity(voids.value, '%')} (${namedRuling(voids)}), contact angle at most ${formatQuantity(angle.value, '°')} (${namedRuling(angle)}), no crack.`
+    const limit = `${asked} joints cut; fill at least ${formatQuantity(fill.value, '%')} (${namedRuling(fill)}), voids at most ${formatQuantity(voids.value, '%')} (${namedRuling(voids)}), contact angle at most ${formatQuantity(angle.value, '°')} (${namedRuling(angle)}), intermetallic layer ${formatQuantity(layerLeast.value, 'µm')} (${namedRuling(layerLeast)}) to ${formatQuantity(layerMost.value, 'µm')} (${namedRuling(layerMost)}), no crack.`
     if (sections.length === 0)
       return undetermined('No microsection is recorded yet.', [`${asked} microsections`], limit)
-    const parts = sections.map((section) => judgeSection(section, fill.value, voids.value, angle.value))
+    const parts = sections.map((section) =>
+      judgeSection(section, {
+        fill: fill.value,
+        voids: voids.value,
+        angle: angle.value,
+        layerLeast: layerLeast.value,
+        layerMost: layerMost.value,
+        guardShare: guard.value / 100,
+      }),
+    )
     const short: Part[] =
       sections.length < asked
         ? [
@@ -59,7 +76,7 @@ export const microsectionsSound = rule({
       noun: 'sections',
       limit,
       working: [{ label: 'Joints cut', result: `${sections.length} of ${asked} asked` }],
-      sources: [sourceOf(fill), sourceOf(voids), sourceOf(angle)],
+      sources: [fill, voids, angle, layerLeast, layerMost].map(sourceOf),
       cautions: [
         'Cutting, moulding and etching: guards, extraction and gloves as the materials’ safety data sheets say.',
       ],
@@ -67,15 +84,52 @@ export const microsectionsSound = rule({
   },
 })
 
-function judgeSection(section: Section, fill: number, voids: number, angle: number): Part {
-  const { assembly, joint, fillPct, voidPct, contactAngleDeg, cracked } = section
-  const fillMargin = marginOf(fillPct, fill, '%', 'at least')
-  const margins = [
+interface Asked {
+  readonly fill: number
+  readonly voids: number
+  readonly angle: number
+  readonly layerLeast: number
+  readonly layerMost: number
+  readonly guardShare: number
+}
+
+/** What a section was cut to show, and what is not filled in of it. */
+const notMeasured = ({ voidPct, contactAngleDeg, intermetallicUm }: Section): string[] => [
+  ...(voidPct === undefined ? ['voids'] : []),
+  ...(contactAngleDeg === undefined ? ['contact angle'] : []),
+  ...(intermetallicUm === undefined ? ['intermetallic layer'] : []),
+]
+
+function judgeSection(section: Section, asked: Asked): Part {
+  const { assembly, joint, fillPct, voidPct, contactAngleDeg, intermetallicUm, cracked } = section
+  const on = (
+    found: number,
+    limit: number,
+    unit: Margin['unit'],
+    direction: Margin['direction'],
+  ): Margin => ({
+    found,
+    limit,
+    unit,
+    direction,
+    guardBand: asked.guardShare * limit,
+  })
+  const fillMargin = on(fillPct, asked.fill, '%', 'at least')
+  const margins: Margin[] = [
     fillMargin,
-    ...(voidPct === undefined ? [] : [marginOf(voidPct, voids, '%', 'at most')]),
-    ...(contactAngleDeg === undefined ? [] : [marginOf(contactAngleDeg, angle, '°', 'at most')]),
+    ...(voidPct === undefined ? [] : [on(voidPct, asked.voids, '%', 'at most')]),
+    ...(contactAngleDeg === undefined ? [] : [on(contactAngleDeg, asked.angle, '°', 'at most')]),
+    ...(intermetallicUm === undefined
+      ? []
+      : [
+          on(intermetallicUm, asked.layerLeast, 'µm', 'at least'),
+          on(intermetallicUm, asked.layerMost, 'µm', 'at most'),
+        ]),
   ]
-  const verdict = cracked ? 'fails' : worstVerdict(margins.map(verdictOn))
+  const missing = notMeasured(section)
+  const verdict = cracked
+    ? 'fails'
+    : worstVerdict([...margins.map(verdictOn), ...(missing.length > 0 ? (['undetermined'] as const) : [])])
   return {
     subject: `${joint} on ${assembly}`,
     about: { joint, assembly },
@@ -84,13 +138,17 @@ function judgeSection(section: Section, fill: number, voids: number, angle: numb
       fill: measure(fillPct, '%'),
       ...(voidPct !== undefined && { voids: measure(voidPct, '%') }),
       ...(contactAngleDeg !== undefined && { contactAngle: measure(contactAngleDeg, '°') }),
+      ...(intermetallicUm !== undefined && { intermetallic: measure(intermetallicUm, 'µm') }),
+      ...(missing.length > 0 && { notMeasured: missing }),
       cracked,
     },
     found: [
       `fill ${formatQuantity(fillPct, '%')}`,
       ...(voidPct === undefined ? [] : [`voids ${formatQuantity(voidPct, '%')}`]),
       ...(contactAngleDeg === undefined ? [] : [`contact angle ${formatQuantity(contactAngleDeg, '°')}`]),
+      ...(intermetallicUm === undefined ? [] : [`intermetallic ${formatQuantity(intermetallicUm, 'µm')}`]),
       cracked ? 'cracked' : 'no crack',
+      ...(missing.length > 0 ? [`not measured: ${missing.join(', ')}`] : []),
     ].join(', '),
     margin: tightest(fillMargin, ...margins),
     ...(verdict === 'fails' && {
@@ -98,12 +156,8 @@ function judgeSection(section: Section, fill: number, voids: number, angle: numb
         says: 'Hold back the boards of that run; find whether lead, hole, flux or heat is at fault.',
       },
     }),
+    ...(verdict === 'undetermined' && {
+      remedy: { says: `Measure in that section: ${missing.join(', ')}.` },
+    }),
   }
 }
-
-const marginOf = (
-  found: number,
-  limit: number,
-  unit: Margin['unit'],
-  direction: Margin['direction'],
-): Margin => ({ found, limit, unit, direction, guardBand: GUARD_SHARE * limit })

@@ -1,4 +1,6 @@
 import { boardJoints } from '@/shared/plan/board-joints'
+import { wearOutShapeLeast, wearOutShapeMost } from '@/shared/plan/limits/assessment-evidence'
+import { lifeTestGuard } from '@/shared/plan/limits/assessment-guards'
 import { demonstrationConfidenceLeast } from '@/shared/plan/limits/assessment-proof'
 import { lifeCyclesNeeded, lifeTestAsked } from '@/shared/plan/parameters/assessment-proof'
 import { survivalTarget, surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
@@ -6,18 +8,16 @@ import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { serviceYears } from '@/shared/plan/parameters/programme'
 import { useCycles } from '@/shared/plan/parameters/thermal-fatigue'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
-import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
+import { undetermined, verdictOn, type Judged, type Margin } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import { exactRateLowerBound, exactRateUpperBound } from '@/shared/statistics/intervals/exact-poisson-rate'
 import { testLengthFactor } from '@/shared/reliability/demonstration/demonstration'
 import { lifeTests } from '@/shared/rules/assembly-record-sources'
-import { lifeTestFits, type LifeSpecimen } from '@/shared/reliability/life-test-fit'
+import { lifeTestFits } from '@/shared/reliability/life-test-fit'
+import { FIT_CONFIDENCE, overlap, partsOfTests, weibullNotes } from '@/shared/reliability/life-test-parts'
+import { isAccelerationNamed, runsOf, wearOutShown } from '@/shared/reliability/demonstration/wear-out-shown'
 import { measure, count } from '@/shared/rules/measure'
-
-/** Shown with less than a tenth of the failures allowed to spare is marginal. */
-const GUARD_SHARE = 0.1
 
 export const reliabilityDemonstrated = rule({
   id: 'reliability-demonstrated',
@@ -25,7 +25,7 @@ export const reliabilityDemonstrated = rule({
   why: 'A prediction compares designs; a test shows joints. Few specimens show little: the rule says how much the test has shown, and how much longer it must run.',
   formula: 'rate or wear-out life shown at the confidence ≤ −ln R over the service',
   stage: 'assessment',
-  version: 1,
+  version: 2,
   reads: {
     asked: optional(lifeTestAsked),
     holes: leadHoles,
@@ -35,16 +35,20 @@ export const reliabilityDemonstrated = rule({
     useCycles: optional(useCycles),
     needed: optional(lifeCyclesNeeded),
     confidenceLeast: demonstrationConfidenceLeast,
+    shapeLeast: wearOutShapeLeast,
+    shapeMost: wearOutShapeMost,
+    guard: lifeTestGuard,
     specimens: lifeTests,
   },
   judge({ asked, holes, surfaceMount, survival, years, confidenceLeast, specimens, ...rest }): Judged {
+    const { shapeLeast, shapeMost, guard } = rest
     if (asked !== true && specimens.length === 0)
       return notApplicable('No life test is asked, and none was made.')
     const joints = boardJoints(holes, surfaceMount).total
     const cycles =
       rest.needed ?? (rest.useCycles?.reduce((sum, row) => sum + row.perYear, 0) ?? Number.NaN) * years
     const confidence = confidenceLeast.value / 100
-    const limit = `${formatQuantity(survival, '%', 6)} of boards with ${joints} joints outlive ${Number.isFinite(cycles) ? formatQuantity(cycles, 'cycles', 5) : 'their service'}, shown with ${formatQuantity(confidenceLeast.value, '%')} confidence (${namedRuling(confidenceLeast)}).`
+    const limit = `${formatQuantity(survival, '%', 6)} of boards with ${joints} joints outlive ${Number.isFinite(cycles) ? formatQuantity(cycles, 'cycles', 5) : 'their service'}, shown with ${formatQuantity(confidenceLeast.value, '%')} confidence (${namedRuling(confidenceLeast)}) for joints that wear out with a Weibull shape of ${formatNumber(shapeLeast.value)} (${namedRuling(shapeLeast)}) to ${formatNumber(shapeMost.value)} (${namedRuling(shapeMost)}).`
     if (!(cycles > 0))
       return undetermined(
         'How many service cycles are to be shown is not specified.',
@@ -58,32 +62,46 @@ export const reliabilityDemonstrated = rule({
     if (specimens.length === 0)
       return undetermined('No specimen of a life test is recorded yet.', ['life tests'], limit)
 
-    const events = specimens.filter(({ failed }) => failed).length
-    const exposure = specimens.reduce((sum, row) => sum + row.joints * row.cycles * row.acceleration, 0)
-    if (!(exposure > 0))
+    const unnamed = specimens.find((specimen) => !isAccelerationNamed(specimen))
+    if (unnamed)
+      return undetermined(
+        `${unnamed.test}: one test cycle is said to stand for ${formatNumber(unnamed.acceleration)} of service by no named model; unlike stresses are not added on a claim.`,
+        [`the model behind the acceleration of ${unnamed.test}`],
+        limit,
+      )
+    const runs = runsOf(specimens, cycles)
+    const events = runs.filter(({ failed }) => failed).length
+    if (!runs.some(({ lives }) => lives > 0))
       return undetermined('The specimens have not run yet.', ['cycles run by the specimens'], limit)
+    const shapes = { least: shapeLeast.value, most: Math.max(shapeLeast.value, shapeMost.value) }
+    const { upper, lower, jointLives, shapeOfLeast } = wearOutShown(runs, {
+      boardJoints: joints,
+      shapes,
+      confidence,
+    })
     // Failures that a board's joints may have over its life, on average, for the target to hold.
     const allowed = -Math.log(survival / 100)
-    const boardCycles = joints * cycles
-    const upper = exactRateUpperBound({ events, exposure }, confidence) * boardCycles
-    const lower = exactRateLowerBound({ events, exposure }, confidence) * boardCycles
     const margin: Margin = {
       found: upper,
       limit: allowed,
       unit: '1',
       direction: 'at most',
-      guardBand: GUARD_SHARE * allowed,
+      guardBand: (guard.value / 100) * allowed,
     }
-    const exposureNeeded = (testLengthFactor({ confidence, failuresAllowed: events }) * boardCycles) / allowed
+    const livesNeeded = (testLengthFactor({ confidence, failuresAllowed: events }) * joints) / allowed
     const survives = (failures: number): string => formatQuantity(Math.exp(-failures) * 100, '%', 5)
-    const counted = `${specimens.length} specimens, ${events} failed over ${formatNumber(exposure)} joint-cycles of service`
+    const whole = runs.filter(({ lives }) => lives >= 1).length
+    const counted = `${specimens.length} specimens, ${whole} of them through a whole life, ${events} failed; they count for ${formatNumber(jointLives)} joints run through a life`
+    const fits = lifeTestFits(specimens, { shape: shapes.least, confidence: FIT_CONFIDENCE })
+    const odd = fits.find(({ bounds }) => bounds && !overlap(bounds.shape, shapes))
     const common = {
       limit,
       margin,
       measured: {
         specimens: count(specimens.length),
+        wholeLife: count(whole),
         failed: count(events),
-        exposure: measure(exposure, '1'),
+        jointLives: measure(jointLives, 'joints'),
         failuresAtLeast: measure(lower, '1'),
       },
       working: [
@@ -94,32 +112,49 @@ export const reliabilityDemonstrated = rule({
           result: formatNumber(allowed),
         },
         {
+          label: 'Joints run through a life',
+          formula: 'Σ joints · (lives run)^β, at the shape β presumed that counts least',
+          numbers: `β = ${formatNumber(shapeOfLeast, 3)}, a life of ${formatNumber(cycles)} cycles`,
+          result: formatNumber(jointLives),
+        },
+        {
           label: 'Failures shown at most',
-          formula: 'χ²(C; 2r + 2)/2 / (joint-cycles tested) · joints · cycles of a life',
-          numbers: `C = ${confidence}, r = ${events}, ${formatNumber(exposure)}, ${joints} · ${formatNumber(cycles)}`,
+          formula: 'χ²(C; 2r + 2)/2 / (joints run through a life) · joints of a board',
+          numbers: `C = ${confidence}, r = ${events}, ${formatNumber(jointLives)}, ${joints}`,
           result: `${formatNumber(upper)}: ${survives(upper)} survive`,
         },
-        { label: 'Joint-cycles needed with no further failure', result: formatNumber(exposureNeeded) },
+        {
+          label: 'Joints to run through a life, with no further failure',
+          result: formatNumber(livesNeeded),
+        },
       ],
       sources: [
         { cite: 'NIST/SEMATECH e-Handbook 8.3.1.1: chi-square test length', how: 'published' as const },
-        sourceOf(confidenceLeast),
+        {
+          cite: 'Weibayes: joints counted by lives run to the power of the Weibull shape (R. B. Abernethy, The New Weibull Handbook)',
+          how: 'from memory' as const,
+        },
+        ...[confidenceLeast, shapeLeast, shapeMost].map(sourceOf),
       ],
-      parts: partsOf(specimens),
+      parts: partsOfTests(specimens, runs),
       notes: [
-        'A constant rate is presumed. Solder wears out: run specimens through a whole life of cycles at least, or the test cannot see it.',
-        ...(specimens.some(({ cycles: ran, acceleration }) => ran * acceleration < cycles)
-          ? ['Some specimens ran for less than one life.']
-          : []),
-        ...weibullNotes(specimens),
-        ...(specimens.some(({ acceleration, model }) => acceleration !== 1 && model === undefined)
-          ? ['An acceleration without a named model is a claim, not a result.']
-          : []),
+        'Solder wears out: a short run counts for almost nothing, however many specimens ran it.',
+        ...weibullNotes(fits),
       ],
       cautions: [
         'A test supports a judgement; where safety depends on a joint, a competent person judges under the standard that applies.',
       ],
     }
+    if (odd?.bounds)
+      return {
+        ...common,
+        verdict: 'undetermined',
+        found: `${odd.test}: its failures have a Weibull shape of ${formatNumber(odd.bounds.shape.lower, 2)} to ${formatNumber(odd.bounds.shape.upper, 2)}, not the ${formatNumber(shapes.least)} to ${formatNumber(shapes.most)} presumed of joints that wear out.`,
+        missing: ['a wear-out shape that agrees with the failures'],
+        remedy: {
+          says: 'Find in section what failed: joints that wear out, or something else; then state the shape that fits as a requirement.',
+        },
+      }
     if (upper <= allowed)
       return {
         ...common,
@@ -133,49 +168,13 @@ export const reliabilityDemonstrated = rule({
         found: `${counted}: at most ${survives(lower)} of boards survive. The target is contradicted.`,
         remedy: { says: 'Find the failure’s cause in section, change the design or process, and test anew.' },
       }
-    const more = `${formatNumber(Math.ceil(exposureNeeded - exposure), 6)} more joint-cycles of service without a failure`
+    const more = `${formatNumber(Math.ceil(livesNeeded - jointLives), 12)} more joints run through a whole life without a failure`
     return {
       ...common,
       verdict: 'undetermined',
       found: `${counted}: at least ${survives(upper)} of boards survive. Not shown yet: ${more} would show it.`,
       missing: [more],
-      remedy: { says: `Run ${more}.` },
+      remedy: { says: `Run specimens on, or new ones: ${more}.` },
     }
   },
 })
-
-/** What each test's own Weibull fit says against the constant rate presumed. */
-const weibullNotes = (specimens: readonly LifeSpecimen[]): string[] =>
-  lifeTestFits(specimens, { shape: 2, confidence: 0.9 }).flatMap(({ test, fit, failures, onePercentAt }) =>
-    fit && onePercentAt !== undefined
-      ? [
-          `${test}: ${failures} failures fit a Weibull of shape ${formatNumber(fit.shape, 3)} (${fit.shape > 1 ? 'wear-out' : 'early failures'}), characteristic life ${formatNumber(fit.scale)} test cycles, 1 % failed by ${formatNumber(onePercentAt, 3)}.`,
-        ]
-      : [],
-  )
-
-const partsOf = (
-  specimens: readonly {
-    test: string
-    failed: boolean
-    joints: number
-    cycles: number
-    acceleration: number
-  }[],
-): Part[] => {
-  const tests = new Map<string, { tried: number; failed: number; exposure: number }>()
-  for (const { test, failed, joints, cycles, acceleration } of specimens) {
-    const known = tests.get(test) ?? { tried: 0, failed: 0, exposure: 0 }
-    tests.set(test, {
-      tried: known.tried + 1,
-      failed: known.failed + (failed ? 1 : 0),
-      exposure: known.exposure + joints * cycles * acceleration,
-    })
-  }
-  return [...tests].map(([subject, { tried, failed, exposure }]) => ({
-    subject,
-    verdict: 'meets',
-    measured: { tried: count(tried), failed: count(failed), exposure: measure(exposure, '1') },
-    found: `${failed} of ${tried} failed over ${formatNumber(exposure)} joint-cycles of service; the target is judged for all tests together.`,
-  }))
-}

@@ -3,6 +3,7 @@ import { reworkHeatsMost } from '@/shared/plan/limits/assessment-rework'
 import { workingHourCost } from '@/shared/plan/parameters/assessment-proof'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { defectRecord } from '@/shared/inspection/defect-record'
+import { notApplicable } from '@/shared/rules/not-applicable'
 import { verdictOn, worstVerdict, type Judged, type Margin, type Part } from '@/shared/rules/finding'
 import { measure, count } from '@/shared/rules/measure'
 import { decidingPart } from '@/shared/rules/parts'
@@ -17,7 +18,7 @@ export const reworkLimits = rule({
   why: 'Every heat thickens the compound, tires the barrel and loosens the land. A joint mended often is worse than it looks, and its cost belongs to the decision that caused it.',
   formula: 'heats of each joint ≤ most; cost of rework told',
   stage: 'assessment',
-  version: 2,
+  version: 3,
   reads: {
     most: reworkHeatsMost,
     hourCost: optional(workingHourCost),
@@ -32,6 +33,12 @@ export const reworkLimits = rule({
     const waiting = defectRecord(looks, tests, undefined).defectiveJoints.filter(
       ({ assembly, joint }) => !mended.has(keyOfJoint(assembly, joint)),
     )
+    if (joints.length === 0 && waiting.length === 0)
+      return notApplicable(
+        looks.length === 0
+          ? 'No rework is recorded, and no assembly is inspected yet.'
+          : 'No joint was found at fault, and none was reworked.',
+      )
     const heated = joints.map((joint) => judgeJoint(joint, most.value))
     const parts = [...heated.filter(({ verdict }) => verdict !== 'meets'), ...unmended(waiting)]
     const verdict = worstVerdict([...heated, ...parts].map((part) => part.verdict))

@@ -1,9 +1,5 @@
 import { requireCount, requireCountWithin } from '../argument-checks'
-import {
-  exactProportionInterval,
-  exactProportionLowerBound,
-  exactProportionUpperBound,
-} from './exact-proportion'
+import { exactProportionInterval } from './exact-proportion'
 import type { Interval } from './interval'
 
 /** Defective joints among joints seen. A joint counts once, however many faults it shows. */
@@ -34,16 +30,6 @@ export function defectsPerMillionJoints({ defectiveJoints, jointsSeen }: JointsS
 export function defectsPerMillionInterval(seen: JointsSeen, confidence: number): Interval {
   const { lower, upper } = exactProportionInterval(asTally(seen), confidence)
   return { lower: MILLION * lower, upper: MILLION * upper }
-}
-
-/** One-sided: no more defective joints per million than this, with the stated confidence. */
-export function defectsPerMillionUpperBound(seen: JointsSeen, confidence: number): number {
-  return MILLION * exactProportionUpperBound(asTally(seen), confidence)
-}
-
-/** One-sided: no fewer defective joints per million than this, with the stated confidence. */
-export function defectsPerMillionLowerBound(seen: JointsSeen, confidence: number): number {
-  return MILLION * exactProportionLowerBound(asTally(seen), confidence)
 }
 
 const asTally = ({ defectiveJoints, jointsSeen }: JointsSeen) => ({

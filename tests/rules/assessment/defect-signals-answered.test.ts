@@ -79,9 +79,9 @@ describe('where there is no chart', () => {
   test('without an inspection the question is open', () => {
     expect(judged([]).verdict).toBe('undetermined')
   })
-  test('too few samples, or none with a defect, give no signal to answer', () => {
-    expect(judged(boards([4, 0, 9])).verdict).toBe('meets')
-    expect(judged(boards(Array<number>(30).fill(0))).verdict).toBe('meets')
+  test('too few samples, or none with a defect, have no chart to answer, and nothing is said to meet', () => {
+    expect(judged(boards([4, 0, 9])).verdict).toBe('not applicable')
+    expect(judged(boards(Array<number>(30).fill(0))).verdict).toBe('not applicable')
   })
   test('a chart that does not suit the samples is no answer: another must be named', () => {
     const uneven = PRINTED_BOARDS.map((one, index) => ({ ...one, jointsSeen: 1000 + index }))

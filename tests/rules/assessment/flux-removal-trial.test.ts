@@ -35,7 +35,8 @@ describe('flux removal, before and after', () => {
     [{ residue: 'traces' }, 'marginal'],
     [{ residue: 'plain' }, 'fails'],
     [{ beforeUgPerCm2: 0.8 }, 'fails'],
-    [{ beforeUgPerCm2: 0, afterUgPerCm2: 0 }, 'meets'],
+    [{ beforeUgPerCm2: 0, afterUgPerCm2: 0 }, 'undetermined'],
+    [{ beforeUgPerCm2: 0, afterUgPerCm2: 0.3 }, 'fails'],
   ])('%o %s', (over, verdict) => expect(judged(over).verdict).toBe(verdict))
 
   test('the edition is a choice, and a customer’s stricter figure rules over it', () => {
@@ -46,9 +47,13 @@ describe('flux removal, before and after', () => {
   test('the share removed is worked out', () => {
     expect(judged({ beforeUgPerCm2: 8, afterUgPerCm2: 1 }).working[0]?.result).toBe('87.5 %')
   })
-  test('no trial asks nothing, and says so', () => {
+  test('residue that is to be removed wants a trial; residue that stays, or nothing said, wants none', () => {
     const finding = findingOf(fluxRemovalTrial, { values: [set(fluxResidue, 'removed')] })
-    expect(finding.verdict).toBe('not applicable')
-    expect(finding.found).toMatch(/measure a board before and after/)
+    expect(finding.verdict).toBe('undetermined')
+    expect(finding.missing).toEqual(['a flux removal trial'])
+    expect(findingOf(fluxRemovalTrial, { values: [set(fluxResidue, 'stays')] }).verdict).toBe(
+      'not applicable',
+    )
+    expect(findingOf(fluxRemovalTrial).verdict).toBe('not applicable')
   })
 })

@@ -37,7 +37,19 @@ describe('ionic residue', () => {
   test('1.56 is just inside one edition and outside the other, which is the one taken when none is chosen', () => {
     const values = [set(cleanlinessEdition, 'j-std-001')]
     const inside = judged([extract()], { values })
-    expect(inside.verdict).toBe('marginal')
+    // So near to the limit only a known instrument tells inside from outside.
+    expect(inside.verdict).toBe('undetermined')
+    const known = {
+      id: 'i1',
+      tag: 'X-1',
+      measures: 'extract',
+      calibratedOn: '2025-10-01',
+      dueOn: '2026-10-01',
+      certificate: 'C',
+      outOfUse: false,
+    }
+    const named = judged([extract({ instrument: 'X-1' })], { values, instruments: [known] })
+    expect(named.verdict).toBe('marginal')
     expect(inside.limit).toMatch(/10\.06 µg\/in²/)
     expect(judged([extract()]).verdict).toBe('fails')
     expect(judged([extract({ solventMl: 500 })]).verdict).toBe('meets')
@@ -80,45 +92,91 @@ describe('ionic residue', () => {
 })
 
 describe('insulation resistance', () => {
-  const reading = (
-    hours: number,
-    resistanceMOhm: number,
-    over: Partial<RecordOf<'insulation-resistance'>> = {},
-  ): RecordOf<'insulation-resistance'> => ({
-    id: `s-${hours}`,
+  type Reading = RecordOf<'insulation-resistance'>
+  const reading = (hours: number, resistanceMOhm: number, over: Partial<Reading> = {}): Reading => ({
+    id: `s-${hours}-${over.pattern ?? 'K1-A'}`,
     testedOn: '2026-02-10',
     pattern: 'K1-A',
     condition: 'j-std-004a',
     hours,
     resistanceMOhm,
+    everyMin: undefined,
+    look: hours >= 168 ? 'clean' : undefined,
     ...over,
   })
-  const judgedAt = (rows: RecordOf<'insulation-resistance'>[], over: FactsInput = {}) =>
+  /** Three patterns read at 24, 96 and 168 h; two of them sound throughout. */
+  const three = (...own: readonly Reading[]): Reading[] => [
+    ...own,
+    ...['K1-B', 'K1-C'].flatMap((pattern) => [24, 96, 168].map((hours) => reading(hours, 900, { pattern }))),
+  ]
+  const judgedAt = (rows: readonly Reading[], over: FactsInput = {}) =>
     findingOf(insulationResistanceRule, {
       values: [set(insulationTest, 'j-std-004a')],
       records: { 'insulation-resistance': rows },
       ...over,
     })
+  const whole = (atFirst: number, after: number) => [
+    reading(24, atFirst),
+    reading(96, after),
+    reading(168, after),
+  ]
 
   // J-STD-004A: readings at 24, 96 and 168 h, those at 96 and 168 h count, at least 100 MΩ (limit from memory).
   test('a low first reading does not count; one at 96 h does', () => {
-    expect(judgedAt([reading(24, 50), reading(96, 900), reading(168, 800)]).verdict).toBe('meets')
-    expect(judgedAt([reading(24, 500), reading(96, 99), reading(168, 800)]).verdict).toBe('fails')
-    expect(judgedAt([reading(96, 100), reading(168, 800)]).verdict).toBe('marginal')
+    expect(judgedAt(three(...whole(50, 900))).verdict).toBe('meets')
+    expect(judgedAt(three(reading(24, 500), reading(96, 99), reading(168, 800))).verdict).toBe('fails')
+    expect(judgedAt(three(reading(24, 500), reading(96, 100), reading(168, 800))).verdict).toBe('marginal')
   })
   test('a test cut short shows nothing yet, a low reading shows enough', () => {
-    expect(judgedAt([reading(96, 900)]).verdict).toBe('undetermined')
-    expect(judgedAt([reading(24, 900)]).verdict).toBe('undetermined')
-    expect(judgedAt([reading(96, 20)]).verdict).toBe('fails')
+    expect(judgedAt(three(reading(24, 900), reading(96, 900))).verdict).toBe('undetermined')
+    expect(judgedAt(three(reading(24, 900))).verdict).toBe('undetermined')
+    expect(judgedAt(three(reading(96, 20))).verdict).toBe('fails')
+  })
+  test('a single reading at 168 h shows nothing: the interval between readings is asked', () => {
+    const finding = judgedAt(three(reading(168, 2400)))
+    expect(finding.verdict).toBe('undetermined')
+    expect(finding.found).toMatch(/no reading from 0 to 168 h/)
+  })
+  // IPC-TM-650 2.6.3.7 under J-STD-004B: readings every 20 minutes.
+  test('where 20 minutes are asked, an instrument that read by itself as often does it', () => {
+    const read = (everyMin: number | undefined) =>
+      findingOf(insulationResistanceRule, {
+        values: [set(insulationTest, 'j-std-004b')],
+        records: {
+          'insulation-resistance': ['A', 'B', 'C'].map((pattern) =>
+            reading(168, 900, { pattern, condition: 'j-std-004b', everyMin }),
+          ),
+        },
+      }).verdict
+    expect(read(20)).toBe('meets')
+    expect(read(60)).toBe('undetermined')
+    expect(read(undefined)).toBe('undetermined')
+  })
+  // IPC-TM-650 2.6.3.3 (from memory): three coupons.
+  test('one pattern is not three', () => {
+    const one = judgedAt(whole(500, 900))
+    expect(one.verdict).toBe('undetermined')
+    expect(one.missing).toEqual(['Patterns: 1 of 3 were read.'])
+    expect(judgedAt(whole(500, 20)).verdict).toBe('fails')
+  })
+  // J-STD-004 (from memory): filaments over a fifth of the spacing at most, no corrosion.
+  test.each([
+    ['clean', 'meets'],
+    ['short-filaments', 'meets'],
+    ['long-filaments', 'fails'],
+    ['corrosion', 'fails'],
+    [undefined, 'undetermined'],
+  ] as const)('seen afterwards %s: %s', (look, verdict) => {
+    const rows = three(reading(24, 900), reading(96, 900), reading(168, 900, { look }))
+    expect(judgedAt(rows).verdict).toBe(verdict)
   })
   test('readings under another condition are not taken', () => {
-    const other = [reading(168, 900, { condition: 'j-std-004b' })]
-    const finding = judgedAt(other)
+    const finding = judgedAt([reading(168, 900, { condition: 'j-std-004b' })])
     expect(finding.verdict).toBe('undetermined')
     expect(finding.found).toMatch(/not interchangeable/)
   })
   test('the circuit’s own need rules where it is higher, and asks for the test by itself', () => {
-    const rows = [reading(96, 500), reading(168, 500)]
+    const rows = three(...whole(500, 500))
     const values = [set(insulationTest, 'j-std-004a'), set(insulationNeeded, 1000)]
     expect(judgedAt(rows, { values }).verdict).toBe('fails')
     expect(judgedAt([], { values: [set(insulationNeeded, 10)] }).verdict).toBe('undetermined')
@@ -134,6 +192,6 @@ describe('insulation resistance', () => {
     const values = [set(insulationTest, 'not-asked'), set(insulationNeeded, 10)]
     expect(judgedAt([], { values }).found).toMatch(/by decision, though the circuit needs 10 MΩ/)
     expect(judgedAt([reading(96, 3), reading(168, 3)], { values }).verdict).toBe('fails')
-    expect(judgedAt([reading(96, 900), reading(168, 900)], { values }).verdict).toBe('meets')
+    expect(judgedAt(three(...whole(900, 900)), { values }).verdict).toBe('meets')
   })
 })

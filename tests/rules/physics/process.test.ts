@@ -156,7 +156,7 @@ describe('magnification by land width', () => {
     expect(magnificationFor(width)).toMatchObject({ least, most }),
   )
   test('rows fall in width and rise in power', () => {
-    const widths = MAGNIFICATION_BY_LAND.map((row) => row.landOverMm)
+    const widths = MAGNIFICATION_BY_LAND.map((row) => row.fromMm)
     expect(widths).toEqual([...widths].sort((a, b) => b - a))
     expect(MAGNIFICATION_BY_LAND.every((row) => row.least <= row.most && row.most < row.referee)).toBe(true)
   })

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { allowedInService, allowedInTests } from '@/shared/reliability/allowed-failures'
+import { allowedInService } from '@/shared/reliability/allowed-failures'
 import reference from '@/tests/reference/statistics/reliability.json'
 
 const target = {
@@ -16,17 +16,8 @@ const target = {
 }
 
 // Series of joints at constant rates, 20 years of 8760 h: 57.36 FIT leave 0.99000 (computed apart from the program).
-test('one board’s life allows −ln 0.99 failures, by cycles as by hours', () => {
+test('one board’s life allows −ln 0.99 failures', () => {
   const row = reference.survival.rows.find(({ system_FIT }) => system_FIT === 57.36)
   const allowed = -Math.log(row?.R_20y ?? Number.NaN)
   expect(allowedInService(175_200, target)).toBeCloseTo(allowed, 4)
-  const twoHalves = [
-    { joints: 250, cycles: 365, acceleration: 20 },
-    { joints: 500, cycles: 3650, acceleration: 1 },
-  ]
-  expect(allowedInTests(twoHalves, target)).toBeCloseTo(allowed, 4)
-})
-
-test('without the cycles of a life nothing is known to be allowed', () => {
-  expect(allowedInTests([], { ...target, lifeCycles: undefined })).toBeUndefined()
 })

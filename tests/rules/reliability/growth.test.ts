@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { crowAmsaaGrowth, crowAmsaaTimeToReach } from '@/shared/reliability/growth/crow-amsaa'
+import { growthFitTest, growthShapeInterval } from '@/shared/reliability/growth/crow-amsaa-fit-test'
 import { duaneGrowth, duaneTimeToReach } from '@/shared/reliability/growth/duane'
 import reference from '@/tests/reference/statistics/reliability.json'
 
@@ -59,13 +60,10 @@ describe('power law', () => {
 })
 
 describe('failure times', () => {
-  test.each([[[]], [[5]], [[5, 3, 8]], [[0, 3, 8]], [[3, 3, 8]], [[3, Number.NaN, 8]]])(
-    '%j are refused',
-    (bad) => {
-      expect(() => duaneGrowth(bad)).toThrow(RangeError)
-      expect(() => crowAmsaaGrowth(bad, { estimate: 'maximum likelihood' })).toThrow(RangeError)
-    },
-  )
+  test.each([[[]], [[5]], [[5, 3, 8]], [[0, 3, 8]], [[3, Number.NaN, 8]]])('%j are refused', (bad) => {
+    expect(() => duaneGrowth(bad)).toThrow(RangeError)
+    expect(() => crowAmsaaGrowth(bad, { estimate: 'maximum likelihood' })).toThrow(RangeError)
+  })
 
   test('a test cannot end before its last failure, nor be corrected with two', () => {
     expect(() => crowAmsaaGrowth([1, 2], { endedAt: 1, estimate: 'unbiased' })).toThrow(
@@ -73,4 +71,21 @@ describe('failure times', () => {
     )
     expect(() => crowAmsaaGrowth([1, 2], { estimate: 'unbiased' })).toThrow('three failures')
   })
+})
+
+describe('how far the power law may be believed', () => {
+  const { times: ten, endedAt } = reference.powerLaw
+  // Cramér–von Mises as in MIL-HDBK-189 (from memory); statistic and χ² bounds by numpy and scipy 1.17, apart from this code.
+  test('the handbook’s ten failures fit, and their shape has bounds', () => {
+    expect(growthFitTest(ten, endedAt)).toMatchObject({ critical: 0.167, fits: true })
+    expect(growthFitTest(ten, endedAt)?.statistic).toBeCloseTo(0.053768685, 6)
+    const { lower, upper } = growthShapeInterval(ten, endedAt, 0.9)
+    expect(lower).toBeCloseTo(0.291468455, 6)
+    expect(upper).toBeCloseTo(0.843729561, 6)
+  })
+  test('failures in two crowds do not fit', () => {
+    const crowds = [1, 1.1, 1.2, 1.3, 1.4, 96, 97, 98, 98.5, 99]
+    expect(growthFitTest(crowds, 100)?.fits).toBe(false)
+  })
+  test('two failures are not tested', () => expect(growthFitTest([1, 2], 3)).toBeUndefined())
 })

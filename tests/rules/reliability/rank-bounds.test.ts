@@ -1,7 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { rankBounds } from '@/shared/reliability/weibull/rank-bounds'
-import { failureTimesOnTest } from '@/shared/reliability/demonstration/time-on-test'
 
 describe('bounds of ranks', () => {
   // The least and the greatest of n have ranks in closed form: F = 1 − (1 − p)^(1/n) and p^(1/n) (computed).
@@ -35,21 +34,5 @@ describe('bounds of ranks', () => {
   test('a confidence of 0 or 1 is refused', () => {
     for (const confidence of [0, 1, Number.NaN])
       expect(() => rankBounds({ failures: [1, 2] }, confidence)).toThrow(RangeError)
-  })
-})
-
-describe('time on test', () => {
-  // Worked by hand: three units; at 2 all three have run 2; at 4 two have run 4 and one 2.
-  test('three units, two failing at 2 and 4, one taken out at 10: 6, 10 and 16 in all', () => {
-    expect(failureTimesOnTest([{ failures: [4, 2], suspensions: [10] }])).toEqual({ times: [6, 10], end: 16 })
-  })
-
-  test('a second test begins where the first ended', () => {
-    const first = { failures: [5], suspensions: [5] }
-    expect(failureTimesOnTest([first, { failures: [3] }])).toEqual({ times: [10, 13], end: 13 })
-  })
-
-  test('a life of nothing is refused', () => {
-    expect(() => failureTimesOnTest([{ failures: [0] }])).toThrow(RangeError)
   })
 })

@@ -12,7 +12,7 @@ import {
   returnsByMonth,
 } from '@/shared/reliability/field-shown'
 import { growthShown } from '@/shared/reliability/growth-shown'
-import { lifeTestGrowth, lifeTestsShown, successRun } from '@/shared/reliability/life-tests-shown'
+import { lifeTestsShown, successRun } from '@/shared/reliability/life-tests-shown'
 import { programmeTarget } from '@/shared/reliability/programme-target'
 import { rollUp } from '@/shared/reliability/roll-up'
 import { fieldReturnsAgainstBudget } from '@/shared/rules/assessment/field-returns'
@@ -125,29 +125,22 @@ describe('life tests', () => {
   test('without a service life in cycles there is no success run', () => {
     expect(successRun([specimen()], { ...target(), lifeCycles: undefined })).toBeUndefined()
   })
-
-  test('growth runs over all tests in the order they were read', () => {
-    const rows = [
-      specimen({ test: 'second', endedOn: '2026-05-01', cycles: 30, failed: true, acceleration: 1 }),
-      specimen({ test: 'first', endedOn: '2026-04-01', cycles: 5, failed: true, acceleration: 1 }),
-      specimen({ test: 'first', endedOn: '2026-04-01', cycles: 10, acceleration: 1 }),
-    ]
-    expect(lifeTestGrowth(rows).growth).toMatchObject({ times: [10, 45], end: 45 })
-  })
 })
 
 describe('growth', () => {
   // NIST/SEMATECH e-Handbook 8.4.5.2: ended at 1500 h, 310.234 h (from memory, recomputed).
   test('the handbook’s ten failures: 310.234 h at the end', () => {
     const { times, endedAt, value } = reference.powerLaw
-    const { growth } = growthShown(times, endedAt)
+    const { growth } = growthShown(times, endedAt, 0.9)
     expect(growth?.crow.currentMeanTime).toBeCloseTo(value.MTBF_end, 3)
     expect(growth?.duane).toBeDefined()
   })
 
-  test('is not fitted to one failure, nor to two at one moment', () => {
-    expect(growthShown([5], 10).why).toContain('two failures at least; 1 is on record')
-    expect(growthShown([5, 5], 10).why).toContain('same moment')
+  test('is not fitted to one failure; two at one moment are taken', () => {
+    expect(growthShown([5], 10, 0.9).why).toContain('two failures at least; 1 is on record')
+    // β = n/Σ ln(T/t) = 2/(2·ln 2) by hand.
+    expect(growthShown([5, 5], 10, 0.9).growth?.crow.shape).toBeCloseTo(1 / Math.log(2), 12)
+    expect(growthShown([10, 10], 10, 0.9).why).toContain('at the end')
   })
 })
 
@@ -209,8 +202,33 @@ describe('service', () => {
 
   test('a return half through a period has half its hours behind it', () => {
     const fleet = [exposure('2026-01-01', '2026-01-30', 100, 720)]
-    const { growth } = fieldGrowth([returned('2026-01-15'), returned('2026-01-30')], fleet)
+    const { growth } = fieldGrowth([returned('2026-01-15'), returned('2026-01-30')], fleet, 0.9)
     expect(growth).toMatchObject({ times: [36_000, 72_000], end: 72_000 })
+  })
+})
+
+describe('returns by month', () => {
+  const back = (returnedOn: string): RecordOf<'field-return'> => ({
+    id: `b${++next}`,
+    returnedOn,
+    assembly: 'A-1',
+    cause: 'solder-joint',
+    jointsFailed: 1,
+    hours: undefined,
+    joint: undefined,
+    lesson: undefined,
+    cost: undefined,
+  })
+  test('a short gap is filled, a date far off does not fill a page', () => {
+    expect(returnsByMonth([back('2026-03-04'), back('2026-01-02')]).map(({ month }) => month)).toEqual([
+      '2026-01',
+      '2026-02',
+      '2026-03',
+    ])
+    expect(returnsByMonth([back('2026-01-02'), back('9999-12-31')]).map(({ month }) => month)).toEqual([
+      '2026-01',
+      '9999-12',
+    ])
   })
 })
 
@@ -242,7 +260,7 @@ describe('the roll-up', () => {
   test('says how much more would show it, and that it then is shown', () => {
     const { toShow } = rows[1]!
     expect(rows[1]?.standing).toBe('not shown yet')
-    const more = specimen({ joints: 1, acceleration: 1, cycles: Math.ceil(toShow!.amount) })
+    const more = specimen({ joints: Math.ceil(toShow!.amount), acceleration: 7.3 })
     const after = rollUp(target(), {
       predicted: undefined,
       specimens: [...specimens, more],

@@ -1,8 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { defectsPerMillionInterval } from '@/shared/statistics/intervals/defects-per-million'
 import { defectsPerMillionJoints } from '@/shared/statistics/intervals/defects-per-million'
-import { defectsPerMillionLowerBound } from '@/shared/statistics/intervals/defects-per-million'
-import { defectsPerMillionUpperBound } from '@/shared/statistics/intervals/defects-per-million'
 import { exactRateInterval, exactRateLowerBound } from '@/shared/statistics/intervals/exact-poisson-rate'
 import { exactRateUpperBound } from '@/shared/statistics/intervals/exact-poisson-rate'
 import { exactProportionInterval } from '@/shared/statistics/intervals/exact-proportion'
@@ -10,10 +8,6 @@ import { exactProportionLowerBound } from '@/shared/statistics/intervals/exact-p
 import { exactProportionUpperBound } from '@/shared/statistics/intervals/exact-proportion'
 import { failureRateInterval, failureRateLowerBound } from '@/shared/statistics/intervals/failure-rate'
 import { failureRateUpperBound } from '@/shared/statistics/intervals/failure-rate'
-import {
-  jointsStillToInspect,
-  jointsToInspectInAll,
-} from '@/shared/statistics/intervals/joints-still-to-inspect'
 import { leastCount } from '@/shared/statistics/intervals/least-count'
 import { wilsonProportionInterval } from '@/shared/statistics/intervals/wilson-proportion'
 import reference from '@/tests/reference/statistics/intervals.json'
@@ -124,75 +118,28 @@ describe('rates', () => {
 })
 
 describe('defective joints per million', () => {
-  // Zero found in 598 shows 0.5 % at 95 % (read in a public note on 1 − 0.05^(1/n)).
-  test('none in 598 joints shows 5000 per million, none in 597 does not', () => {
-    expect(defectsPerMillionUpperBound({ defectiveJoints: 0, jointsSeen: 598 }, 0.95)).toBeLessThanOrEqual(
-      5000,
-    )
-    expect(defectsPerMillionUpperBound({ defectiveJoints: 0, jointsSeen: 597 }, 0.95)).toBeGreaterThan(5000)
-  })
   test('the interval is the exact proportion, in millionths', () => {
     const { lower, upper } = defectsPerMillionInterval({ defectiveJoints: 4, jointsSeen: 20 }, 0.9)
     expectClose(lower, 1e6 * reference.nist.values[0]!)
     expectClose(upper, 1e6 * reference.nist.values[1]!)
     expect(defectsPerMillionJoints({ defectiveJoints: 4, jointsSeen: 20 })).toBe(200_000)
-    expectClose(defectsPerMillionLowerBound({ defectiveJoints: 4, jointsSeen: 20 }, 0.95), lower)
-    expectClose(defectsPerMillionUpperBound({ defectiveJoints: 4, jointsSeen: 20 }, 0.95), upper)
   })
   test('nothing seen is refused', () => {
     expect(() => defectsPerMillionJoints({ defectiveJoints: 0, jointsSeen: 0 })).toThrow(RangeError)
   })
 })
 
-describe('joints still to inspect', () => {
+describe('a least count', () => {
   // Zero-failure success run, n = ln(1 − C) / ln R: 59 for 95 %/95 %, 299 for 1 %, 598 for 0.5 % (read).
   test.each([
-    [50_000, 59],
-    [10_000, 299],
-    [5_000, 598],
-  ])('%i per million at 95 %% with none found takes %i joints', (budgetPerMillion, joints) => {
-    const budget = { budgetPerMillion, confidence: 0.95 }
-    expect(jointsStillToInspect({ defectiveJoints: 0, jointsSeen: 0 }, budget)).toBe(joints)
-    expect(jointsStillToInspect({ defectiveJoints: 0, jointsSeen: 40 }, budget)).toBe(joints - 40)
-    expect(jointsStillToInspect({ defectiveJoints: 0, jointsSeen: joints }, budget)).toBe(0)
+    [0.05, 59],
+    [0.01, 299],
+    [0.005, 598],
+  ])('a share of %s at most is shown by %i without one', (share, sample) => {
+    const shows = (count: number) =>
+      count > 0 && exactProportionUpperBound({ found: 0, inspected: count }, 0.95) <= share
+    expect(leastCount(shows, 0, 10)).toBe(sample)
   })
-
-  test('the bound meets the budget at the count, and not at one joint less', () => {
-    const budget = { budgetPerMillion: 30, confidence: 0.9 }
-    for (const defectiveJoints of [0, 1, 2, 7]) {
-      const jointsSeen = jointsToInspectInAll({ defectiveJoints, jointsSeen: 1000 }, budget)
-      const bound = (seen: number) => defectsPerMillionUpperBound({ defectiveJoints, jointsSeen: seen }, 0.9)
-      expect(bound(jointsSeen)).toBeLessThanOrEqual(30 * (1 + 1e-9))
-      expect(bound(jointsSeen - 1)).toBeGreaterThan(30)
-    }
-  })
-
-  test('a find means more joints, and what is shown already asks for none', () => {
-    const budget = { budgetPerMillion: 100, confidence: 0.95 }
-    const clean = jointsStillToInspect({ defectiveJoints: 0, jointsSeen: 1000 }, budget)
-    const withOne = jointsStillToInspect({ defectiveJoints: 1, jointsSeen: 1000 }, budget)
-    expect(withOne).toBeGreaterThan(clean)
-    expect(jointsStillToInspect({ defectiveJoints: 1, jointsSeen: 100_000 }, budget)).toBe(0)
-  })
-
-  test.each([
-    ['no budget', { defectiveJoints: 0, jointsSeen: 10 }, { budgetPerMillion: 0, confidence: 0.9 }],
-    [
-      'a budget of every joint',
-      { defectiveJoints: 0, jointsSeen: 10 },
-      { budgetPerMillion: 1e6, confidence: 0.9 },
-    ],
-    [
-      'more defective than seen',
-      { defectiveJoints: 11, jointsSeen: 10 },
-      { budgetPerMillion: 5, confidence: 0.9 },
-    ],
-    ['certainty', { defectiveJoints: 0, jointsSeen: 10 }, { budgetPerMillion: 5, confidence: 1 }],
-    ['a NaN budget', { defectiveJoints: 0, jointsSeen: 10 }, { budgetPerMillion: NaN, confidence: 0.9 }],
-  ])('%s is refused', (_, seen, budget) => {
-    expect(() => jointsStillToInspect(seen, budget)).toThrow(RangeError)
-  })
-
   test('a count that is never enough is an error, not an endless search', () => {
     expect(() => leastCount(() => false, 0, 1)).toThrow('No count that can be reached is enough.')
   })

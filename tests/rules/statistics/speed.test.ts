@@ -2,7 +2,7 @@ import { expect, test } from 'vitest'
 import { noncentralTQuantile } from '@/shared/statistics/distributions/noncentral-t'
 import { exactRateUpperBound } from '@/shared/statistics/intervals/exact-poisson-rate'
 import { exactProportionInterval } from '@/shared/statistics/intervals/exact-proportion'
-import { jointsStillToInspect } from '@/shared/statistics/intervals/joints-still-to-inspect'
+import { eventsExpectedToShow } from '@/shared/statistics/intervals/sequential-rate'
 import { whatTheSampleProves } from '@/shared/statistics/sampling/what-the-sample-proves'
 import { oneSidedToleranceFactor } from '@/shared/statistics/tolerance/one-sided-factor'
 import { twoSidedToleranceFactor } from '@/shared/statistics/tolerance/two-sided-factor'
@@ -24,15 +24,7 @@ const CASES: [string, number, () => unknown][] = [
   ['two-sided tolerance factor', 2, () => twoSidedToleranceFactor(10, { coverage: 0.99, confidence: 0.95 })],
   ['exact proportion', 1, () => exactProportionInterval({ found: 7, inspected: 250_000 }, 0.95)],
   ['exact rate', 1, () => exactRateUpperBound({ events: 40, exposure: 1e9 }, 0.9)],
-  [
-    'joints still to inspect',
-    1,
-    () =>
-      jointsStillToInspect(
-        { defectiveJoints: 3, jointsSeen: 40_000 },
-        { budgetPerMillion: 20, confidence: 0.9 },
-      ),
-  ],
+  ['events to expect at every look', 1, () => eventsExpectedToShow(40, 0.9)],
   [
     'what the sample proves',
     1,

@@ -27,7 +27,7 @@ export function AgainstBudget({ view, facts }: { view: ProgrammeView; facts: Def
       {all ? (
         <div className="picture-row">
           <DefectRates
-            title="Rates by kind, each bound exact and one-sided"
+            title="Rates by kind, each bound one-sided and good at every look"
             budget={all.standing.budgetPerMillion}
             confidencePct={confidencePct}
             rows={held.map(({ kind, joints, perMillion, interval, standing }) => ({

@@ -2,10 +2,9 @@ import { GrowthPlot } from '@/app/drawing/growth-plot'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { formatNumber } from '@/shared/quantity/format'
-import { allowedInService, allowedInTests } from '@/shared/reliability/allowed-failures'
+import { allowedInService } from '@/shared/reliability/allowed-failures'
 import { fieldGrowth } from '@/shared/reliability/field-shown'
 import type { GrowthShown } from '@/shared/reliability/growth-shown'
-import { lifeTestGrowth } from '@/shared/reliability/life-tests-shown'
 import { currentMeanTimeInterval } from '@/shared/reliability/growth/crow-amsaa-bounds'
 import type { Known } from './known'
 
@@ -13,14 +12,8 @@ import type { Known } from './known'
 const CONFIDENCE = 0.9
 
 /** Whether failures grow rarer as the design and the process are mended. */
-export function Growth({ known: { specimens, returns, exposures, target } }: { known: Known }) {
+export function Growth({ known: { returns, exposures, target } }: { known: Known }) {
   const rows = [
-    {
-      name: 'Life tests, one after another',
-      unit: 'specimen-cycles of service',
-      allowed: allowedInTests(specimens, target),
-      ...lifeTestGrowth(specimens),
-    },
     {
       name: 'Boards in service',
       unit: 'board-hours',
@@ -28,13 +21,13 @@ export function Growth({ known: { specimens, returns, exposures, target } }: { k
         exposures.reduce((sum, { boards, hoursEach }) => sum + boards * hoursEach, 0),
         target,
       ),
-      ...fieldGrowth(returns, exposures),
+      ...fieldGrowth(returns, exposures, CONFIDENCE),
     },
   ]
   return (
     <Section
       heading="Growth"
-      lead="It means something only where a cause was mended between failures. The power law counts the time after the last failure too; Duane’s slope looks at the failures alone, so the two can differ."
+      lead="It means something only where a cause was mended between failures; specimens of a life test are not mended, they wear out, and show none. The power law counts the time after the last failure too; Duane’s slope looks at the failures alone, so the two can differ."
     >
       <RuledTable
         caption="Growth"
@@ -45,10 +38,7 @@ export function Growth({ known: { specimens, returns, exposures, target } }: { k
           { label: 'Of', names: true, cell: ({ name }) => name },
           {
             label: 'Power law (Crow, MIL-HDBK-189)',
-            cell: ({ growth, why }) =>
-              growth
-                ? `shape ${formatNumber(growth.crow.shape, 3)}: failures ${growth.crow.shape < 1 ? 'grow rarer' : 'do not grow rarer'}`
-                : why,
+            cell: ({ growth, why }) => (growth ? powerLawInWords(growth) : why),
           },
           {
             label: 'Duane’s slope',
@@ -91,6 +81,21 @@ export function Growth({ known: { specimens, returns, exposures, target } }: { k
       )}
     </Section>
   )
+}
+
+function powerLawInWords({ crow, shape, fitTest }: GrowthShown): string {
+  const trend =
+    shape.upper < 1
+      ? 'failures grow rarer'
+      : shape.lower > 1
+        ? 'failures grow more frequent'
+        : 'no growth shown, nor its contrary'
+  const fit = !fitTest
+    ? ''
+    : fitTest.fits
+      ? '; the law fits (Cramér–von Mises)'
+      : '; the law does not fit (Cramér–von Mises)'
+  return `shape ${formatNumber(crow.shape, 3)} (${formatNumber(shape.lower, 3)} to ${formatNumber(shape.upper, 3)}): ${trend}${fit}`
 }
 
 function boundsOf({ crow: fit, times }: GrowthShown): string {

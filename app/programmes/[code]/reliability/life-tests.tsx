@@ -46,7 +46,9 @@ export function LifeTests({ known: { tests, target }, code }: { known: Known; co
               label: '1 % failed by',
               set: 'number',
               cell: ({ onePercentAt }) =>
-                onePercentAt === undefined ? '–' : formatQuantity(onePercentAt, 'cycles'),
+                onePercentAt === undefined
+                  ? '–'
+                  : `${formatQuantity(onePercentAt.life, 'cycles', 3)} (${formatNumber(onePercentAt.lower, 3)} to ${formatNumber(onePercentAt.upper, 3)})`,
             },
             {
               label: 'Service lives run',

@@ -50,8 +50,8 @@ export function RolledUp({ known: { target, rates }, code }: { known: Known; cod
             },
             {
               label: 'Life test brought to a board’s rate, upper bound',
-              formula: 'χ²(C; 2r + 2)/2/(joint-cycles) · joints · cycles of a life/H · 10⁹',
-              numbers: `C = ${target.confidence}, ${target.joints} joints, ${target.lifeCycles === undefined ? 'cycles of a life not specified' : `${formatNumber(target.lifeCycles, 6)} cycles`}`,
+              formula: 'χ²(C; 2r + 2)/2/(joints run through a life, Σ joints · lives^β) · joints/H · 10⁹',
+              numbers: `C = ${target.confidence}, ${target.joints} joints, β from ${target.wearOutShapes.least} to ${target.wearOutShapes.most}, the worst; ${target.lifeCycles === undefined ? 'cycles of a life not specified' : `${formatNumber(target.lifeCycles, 6)} cycles`}`,
               result: rateOf(rates, 'life test'),
             },
             {

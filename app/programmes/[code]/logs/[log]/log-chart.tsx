@@ -9,13 +9,15 @@ import type { Log } from '@/shared/records/log'
 import { FEWEST_TO_CHART } from '@/shared/charts/chart-stretches'
 import { PANEL_KINDS } from '@/shared/charts/kinds/panel-kinds'
 import { chartInWords, limitsInWords, withinASentence } from '@/shared/charts/chart-words'
+import { runsOfLog } from '@/shared/charts/runs-of-log'
 import { logChart, specifiedCharting } from '@/shared/charts/log-chart'
 import { windowInWords } from '@/shared/logs/logged-window'
 import { RUN_RULE_SETS } from '@/shared/charts/run-rule-sets'
 import { chartingAsked, type ChartAsked } from './chart-asked'
 import { ChartForm } from './chart-form'
 import { PanelPlot } from './panel-plot'
-import { panelWithin } from './panel-within'
+import { RunsAgainstReadings } from './runs-against-readings'
+import { isWithin, panelWithin } from './panel-within'
 
 interface LogChartProps {
   view: ProgrammeView
@@ -36,6 +38,8 @@ export function LogChart({ view, log, asked }: LogChartProps) {
     ...(window?.least && { atLeast: window.least.value }),
     ...(window?.most && { atMost: window.most.value }),
   }
+  const ofRuns = runsOfLog(log, facts)
+  const runs = ofRuns?.runs.filter(({ at }) => isWithin(at, asked))
   return (
     <Section
       id="chart"
@@ -61,7 +65,7 @@ export function LogChart({ view, log, asked }: LogChartProps) {
           {withinASentence(chartInWords(specified.choice))}.
         </Notice>
       )}
-      {panels.map((panel) => (
+      {panels.map((panel, position) => (
         <PanelPlot
           key={panel.kind}
           log={log.code}
@@ -72,6 +76,7 @@ export function LogChart({ view, log, asked }: LogChartProps) {
           rules={rules}
           // A mean or a sum is no reading: the window of readings is not its limit.
           specification={PANEL_KINDS[panel.kind].ofReadings ? specification : undefined}
+          runs={position === 0 ? runs : undefined}
         />
       ))}
       {panels.length === 0 && (
@@ -81,8 +86,10 @@ export function LogChart({ view, log, asked }: LogChartProps) {
           unit={unit}
           readings={series.values.map((value, index) => ({ at: series.instants[index]!, value }))}
           specification={specification}
+          runs={runs}
         />
       )}
+      {ofRuns && <RunsAgainstReadings log={log.code} of={ofRuns} />}
       <ChartForm
         code={view.code}
         log={log.code}

@@ -2,6 +2,7 @@ import type { ComponentProps } from 'react'
 import { ControlPlot } from '@/app/drawing/control-plot'
 import { extentOf } from '@/app/drawing/extent'
 import type { Numbers } from '@/app/drawing/numbers-table'
+import type { RunMark } from '@/app/drawing/run-marks'
 import { Moment } from '@/app/ui/date'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Unit } from '@/shared/quantity/unit'
@@ -21,10 +22,11 @@ interface PanelPlotProps {
   choice: ChartChoice
   rules: RunRuleSet
   specification?: { atLeast?: number; atMost?: number }
+  runs?: readonly RunMark[]
 }
 
 /** One plot of a log's control chart, with the numbers of its limits. */
-export function PanelPlot({ log, label, unit, panel, choice, rules, specification }: PanelPlotProps) {
+export function PanelPlot({ log, label, unit, panel, choice, rules, specification, runs }: PanelPlotProps) {
   const what = plotted(panel.kind, label, choice)
   const { instants, signals } = panel
   const drawn = signalsToDraw(panel, rules)
@@ -40,6 +42,7 @@ export function PanelPlot({ log, label, unit, panel, choice, rules, specificatio
       limits={panel}
       stretches={panel.phases}
       specification={specification}
+      runs={runs}
       limitNames={LIMIT_NAMES[limits]}
       signals={drawn}
       {...(ofSpread && { size: 'low', floor: 0 })}

@@ -2,10 +2,25 @@ import type { ChartPanel } from '@/shared/charts/chart-panel'
 import { instantOf, MS_PER_DAY } from '@/shared/quantity/calendar'
 import { isDate } from '@/shared/quantity/is-date'
 
+interface Days {
+  readonly from?: string
+  readonly to?: string
+}
+
+/** The first instant of the days, and the first after them. */
+const boundsOf = ({ from, to }: Days): { first: number; last: number } => ({
+  first: from && isDate(from) ? instantOf(from) : -Infinity,
+  last: to && isDate(to) ? instantOf(to) + MS_PER_DAY : Infinity,
+})
+
+export function isWithin(instant: number, days: Days): boolean {
+  const { first, last } = boundsOf(days)
+  return instant >= first && instant < last
+}
+
 /** The part of a panel that lies in these days, both included; its limits stay what they are. */
-export function panelWithin(panel: ChartPanel, days: { from?: string; to?: string }): ChartPanel {
-  const first = days.from && isDate(days.from) ? instantOf(days.from) : -Infinity
-  const last = days.to && isDate(days.to) ? instantOf(days.to) + MS_PER_DAY : Infinity
+export function panelWithin(panel: ChartPanel, days: Days): ChartPanel {
+  const { first, last } = boundsOf(days)
   const { instants } = panel
   let [from, to] = [0, instants.length]
   while (from < to && instants[from]! < first) from++
