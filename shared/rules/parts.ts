@@ -89,16 +89,16 @@ function tally(parts: readonly Part[], noun: string): string {
   )
   const outside = count('not applicable')
   if (said.length === 0 && outside > 0)
-    return ` ${parts.length - outside} of ${parts.length} ${noun} are inside; to the others it does not apply.`
-  if (said.length === 0) return ` All ${parts.length} ${noun} are inside.`
+    return ` ${parts.length - outside} of ${parts.length} ${noun} pass; the others are not applicable.`
+  if (said.length === 0) return ` All ${parts.length} ${noun} pass.`
   return ` Of ${parts.length} ${noun}, ${said.join(', ')}.`
 }
 
-/** How parts are counted that are not simply inside, the worst first. */
+/** How parts are counted that do not simply pass, the worst first. */
 const TALLIED: Readonly<Record<Verdict, string | undefined>> = {
-  fails: 'outside',
-  undetermined: 'not judged',
-  marginal: 'close to the limit',
+  fails: 'fail',
+  undetermined: 'undetermined',
+  marginal: 'marginal',
   meets: undefined,
   'not applicable': undefined,
 }

@@ -87,11 +87,14 @@ export function proofOfLot(
 }
 
 export function proofInWords(proof: LotProof): string {
-  const sure = `With ${formatNumber(proof.confidence * 100)} % confidence`
+  const sure = `${formatNumber(proof.confidence * 100)} % confidence:`
   const share = formatQuantity(proof.shareAtMost * 100, '%', 3)
-  if (proof.of === 'process') return `${sure} its process makes at most ${share} bad.`
-  const atLeast = proof.badAtLeast === undefined ? '' : `, and as surely at least ${proof.badAtLeast}`
-  return `${sure} at most ${proof.badAtMost} of the ${proof.quantity} are bad (${share})${atLeast}.`
+  if (proof.of === 'process') return `${sure} at most ${share} of what its process makes is nonconforming.`
+  const range =
+    proof.badAtLeast === undefined
+      ? `at most ${proof.badAtMost}`
+      : `${proof.badAtLeast} to ${proof.badAtMost}`
+  return `${sure} ${range} of ${proof.quantity} nonconforming (at most ${share}).`
 }
 
 /** The same as data. */

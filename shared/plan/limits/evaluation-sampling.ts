@@ -17,7 +17,7 @@ export const sampleConfidenceLeast = limit({
 
 export const limitingQualityMost = limit({
   key: 'limiting-quality-most',
-  label: 'Bad pieces in a lot that the plan lets pass one time in ten',
+  label: 'Nonconforming pieces in a lot that the plan accepts one time in ten',
   unit: '%',
   direction: 'at most',
   byDefault: {

@@ -7,7 +7,7 @@ import { SOLDERABILITY_METHODS, TEST_METHODS } from '@/shared/methods/test-metho
 export const testConditions = tableParameter({
   key: 'solderability-test-conditions',
   label: 'Conditions of the solderability tests',
-  help: 'One row a method. Results under other conditions are kept but not compared: 235 °C for boards and 245 °C for leads are not interchangeable, nor is one flux with another.',
+  help: 'One row per method. Results under other conditions are kept but not compared: 235 °C for boards and 245 °C for leads are not interchangeable, nor is one flux with another.',
   owner: 'quality',
   columns: {
     method: choiceColumn({

@@ -11,7 +11,7 @@ const share = (label: string): Column =>
 export const bathComposition = {
   key: 'bath-composition',
   label: 'solder bath composition',
-  help: 'One row an analysis, shares by mass. A metal that was not analysed stays empty: empty is not zero.',
+  help: 'One row per analysis, shares by mass. A metal that was not analysed stays empty: empty is not zero.',
   level: false,
   comesWhole: false,
   columns: {

@@ -5,7 +5,7 @@ import type { Characteristic } from '@/shared/records/characteristic'
 export const fluxAcidNumber = {
   key: 'flux-acid-number',
   label: 'flux acid number',
-  help: 'One row a titration: titrant used, its strength, mass of the sample.',
+  help: 'One row per titration: titrant used, its strength, mass of the sample.',
   level: true,
   comesWhole: false,
   columns: {

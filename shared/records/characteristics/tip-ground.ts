@@ -5,7 +5,7 @@ import type { Characteristic } from '@/shared/records/characteristic'
 export const tipGround = {
   key: 'tip-ground',
   label: 'soldering iron ground and leakage',
-  help: 'One row a check: resistance from tip to ground, and the voltage that leaks to the tip. By a person competent to test mains-powered equipment.',
+  help: 'One row per check: resistance from tip to ground, and the voltage that leaks to the tip. By a person competent to test mains-powered equipment.',
   level: false,
   comesWhole: false,
   columns: {

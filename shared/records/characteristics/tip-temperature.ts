@@ -5,7 +5,7 @@ import type { Characteristic } from '@/shared/records/characteristic'
 export const tipTemperature = {
   key: 'tip-temperature',
   label: 'soldering iron tip temperature',
-  help: 'One row a check: which iron, what it is set to, what the tip measures at rest.',
+  help: 'One row per check: which iron, what it is set to, what the tip measures at rest.',
   level: false,
   comesWhole: false,
   columns: {

@@ -34,7 +34,7 @@ const reads = {
 
 export const lotsDispositioned = rule({
   id: 'lots-dispositioned',
-  title: 'Every lot disposed of on its results',
+  title: 'Lot disposition',
   why: 'A lot on the shelf without a decision is used sooner or later, and one accepted against its results takes them along into every board.',
   formula: 'every lot with a result is accepted or rejected by someone entitled, as its result says',
   stage: 'evaluation',

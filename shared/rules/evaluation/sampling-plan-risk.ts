@@ -30,7 +30,7 @@ const SOURCE = published(
 
 export const samplingPlanRisk = rule({
   id: 'sampling-plan-risk',
-  title: 'What the sampling plan lets pass',
+  title: 'Consumer’s risk of the sampling plan',
   why: 'An acceptable quality level says what is nearly always accepted. What protects the boards is the other end of the curve: how bad a lot may be and still pass.',
   formula:
     'P(accept) = P(bad pieces in the sample ≤ acceptance number) at the quality that must not pass, ≤ risk allowed',

@@ -18,7 +18,7 @@ const LIMIT_SAYS =
 
 export const supplierResultsReaffirmed = rule({
   id: 'supplier-results-reaffirmed',
-  title: 'Supplier’s result reaffirmed',
+  title: 'Supplier’s result verified',
   why: 'A supplier tests what left the line; transport and store come after. His result saves nothing unless a test here has confirmed it for this lot.',
   formula: 'supplier’s result repeated by a test of one’s own within the time allowed, and agreeing',
   stage: 'evaluation',

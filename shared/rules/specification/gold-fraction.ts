@@ -87,7 +87,7 @@ export const goldFraction = rule({
     const row = deciding && holes[parts.indexOf(deciding)]
     return judgedByParts({
       parts,
-      noun: 'kinds of joint',
+      noun: 'joint types',
       limit: `At most ${formatQuantity(most.value, '%')} of gold by mass (${most.document})`,
       working: row && deciding.margin ? workingOf(row, terms) : [],
       sources: [most.limit.byDefault.from, GOLD_SOURCE, ALLOYS[alloy].source],

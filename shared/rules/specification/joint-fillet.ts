@@ -57,7 +57,7 @@ export const jointFillet = rule({
     const perBoard = solderOfBoard(holes, terms, ALLOYS[alloy].densityGcm3)
     return judgedByParts({
       parts,
-      noun: 'kinds of joint',
+      noun: 'joint types',
       limit:
         'A concave fillet (contact angles of lead and land together below 90°), with the lead standing out of it',
       working: row && deciding.margin ? workingOf(row, terms) : [],

@@ -63,7 +63,7 @@ export const leadClearance = rule({
     const row = deciding && holes[parts.indexOf(deciding)]
     return judgedByParts({
       parts,
-      noun: 'kinds of joint',
+      noun: 'joint types',
       limit: limitInWords(terms),
       working: row && deciding.margin ? clearanceWorking(row, clearanceOf(row, terms), terms) : [],
       sources: [

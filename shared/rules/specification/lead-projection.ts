@@ -37,7 +37,7 @@ export const leadProjectionRule = rule({
       parts: holes.map((row) =>
         grade === '3' && !row.plated ? clinch(row) : projection(row, atMost, grade === '3' ? ofClass3 : most),
       ),
-      noun: 'kinds of joint',
+      noun: 'joint types',
       limit,
       working: [
         { label: 'Longest lead beyond the land', result: formatQuantity(atMost, 'mm') },

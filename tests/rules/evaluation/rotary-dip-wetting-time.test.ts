@@ -42,7 +42,7 @@ describe('a lot of 200 boards at S-3, AQL 1.0', () => {
     // Of 200 with 39 bad, 13 good ones are drawn with probability C(161,13)/C(200,13) = 0.0540; with
     // 40 bad 0.0496 (computed). For an endless process the bound is 1 − 0.05^(1/13) = 20.6 %.
     expect(findingWith([tested(rotaryDip(times(13, 1.5)))]).found).toContain(
-      'With 95 % confidence at most 39 of the 200 are bad (19.5 %)',
+      '95 % confidence: at most 39 of 200 nonconforming (at most 19.5 %)',
     )
   })
   test('is rejected by one slow specimen', () => {
