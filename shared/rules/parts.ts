@@ -96,7 +96,7 @@ function tally(parts: readonly Part[], noun: string): string {
 
 /** How parts are counted that do not simply pass, the worst first. */
 const TALLIED: Readonly<Record<Verdict, string | undefined>> = {
-  fails: 'fail',
+  fails: 'failing',
   undetermined: 'undetermined',
   marginal: 'marginal',
   meets: undefined,

@@ -13,7 +13,7 @@ describe('the sampling of one lot', () => {
     expect(dip?.planSays).toContain('13 pieces, accept on 0')
     expect(dip?.riskSays).toContain('16.2 %')
     expect(dip?.sample).toMatchObject({ tested: 13, bad: 0, outcome: { decided: 'accepted' } })
-    expect(dip?.proofSays).toContain('at most 39 of the 200')
+    expect(dip?.proofSays).toContain('at most 39 of 200')
   })
   test('proves nothing before a test', () => {
     const untested = lot()

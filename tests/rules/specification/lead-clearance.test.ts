@@ -114,7 +114,7 @@ describe('lead clearance', () => {
       board([leadHole(), leadHole({ component: 'T1', holeMm: 0.9 }), leadHole({ component: 'C3' })]),
     )
     expect(finding.parts?.map((part) => part.verdict)).toEqual(['meets', 'fails', 'meets'])
-    expect(finding.found).toMatch(/^T1: .* Of 3 kinds of joint, 1 outside\.$/)
+    expect(finding.found).toMatch(/^T1: .* Of 3 joint types, 1 failing\.$/)
   })
 
   test('without a hole table it is undetermined and says what is missing', () => {
