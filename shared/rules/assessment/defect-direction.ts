@@ -20,7 +20,7 @@ export const defectDirection = rule({
   title: 'Defects against the direction of travel',
   why: 'Bridges gather where rows cross the travel, skips where a tall part shadows the wave. A map shows a pattern to the eye; the test says whether chance would draw it as well.',
   stage: 'assessment',
-  version: 1,
+  version: 2,
   reads: {
     holes: leadHoles,
     places: optional(componentPlaces),
@@ -78,7 +78,8 @@ function partOf({ key, title, classes, effect }: DirectionComparison, telling: n
   const measured: Measured = {
     worst,
     chance: measure(pValue, '1'),
-    ratio: measure(riskRatio, '×'),
+    // Where the other class has no defect, it is no number of times as often.
+    ...(Number.isFinite(riskRatio) && { ratio: measure(riskRatio, '×') }),
     ...Object.fromEntries(
       classes.flatMap(({ name, defects, joints }) => [
         [`defects of ${name}`, count(defects)],

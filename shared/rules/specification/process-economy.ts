@@ -21,7 +21,7 @@ export const processEconomy = rule({
   title: 'Economy of the process',
   why: 'A cheap process with many defects costs more than a dear one with few, once rework and field repair are counted; how many boards are made decides where the line lies.',
   stage: 'specification',
-  version: 2,
+  version: 3,
   reads: {
     process: solderingProcess,
     costs: optional(processCosts),
@@ -52,8 +52,13 @@ export const processEconomy = rule({
     const { total: joints } = boardJoints(holes)
     const cost = (row: ProcessCost): number => costOfBoard(row, joints, volume).total
     const cheapest = costs.reduce((least, row) => (cost(row) < cost(least) ? row : least))
-    const excess =
-      cost(cheapest) === 0 ? (cost(chosen) === 0 ? 0 : Infinity) : (cost(chosen) / cost(cheapest) - 1) * 100
+    if (cost(cheapest) === 0 && cost(chosen) > 0)
+      return undetermined(
+        `${cheapest.process} is given as costing nothing, so that nothing can be held against it.`,
+        [`the costs of ${cheapest.process}`],
+        limit,
+      )
+    const excess = cheapest === chosen ? 0 : (cost(chosen) / cost(cheapest) - 1) * 100
     const margin = {
       found: excess,
       limit: most.value,

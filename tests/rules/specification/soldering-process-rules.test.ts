@@ -112,6 +112,14 @@ describe('economy of the process', () => {
       'marginal',
     )
   })
+  test('a process given as costing nothing is no measure for another: there is no percentage of nothing', () => {
+    const free = judged('wave', 1, [
+      cost('wave', { fixed: 100 }),
+      cost('hand', { perRework: 0, perFieldRepair: 0 }),
+    ])
+    expect(free).toMatchObject({ verdict: 'undetermined', missing: ['the costs of hand'] })
+    expect(free.margin).toBeUndefined()
+  })
   test('the chosen process without a cost cannot be compared', () => {
     expect(judged('wave', 1, [cost('hand')]).verdict).toBe('undetermined')
   })
