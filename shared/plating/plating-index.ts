@@ -9,6 +9,7 @@ import { specificationFrom, type platingReads } from './plating-reads'
 import { platingWindow, hasWindow } from './plating-window'
 import { demandsFrom, type StandingInputs } from '@/shared/sampling/sampling-reads'
 import type { About } from '@/shared/rules/finding'
+import { groupedBy } from '@/shared/grouped-by'
 
 /** Fewer readings than this leave an index anywhere between good and bad. */
 export const FEWEST_READINGS = 10
@@ -47,17 +48,11 @@ export function platingIndexes(
 }
 
 /** One supplier's readings of one deposit at one place of one part, over his lots. */
-function pooled(groups: readonly PlatingReadings[]): PlatingReadings[][] {
-  const series = new Map<string, PlatingReadings[]>()
-  for (const group of groups) {
-    const { lot, deposit, place } = group
-    const key = [lot.kind, partKey(lot.part), partKey(lot.supplier), deposit, place].join('\n')
-    const own = series.get(key)
-    if (own) own.push(group)
-    else series.set(key, [group])
-  }
-  return [...series.values()]
-}
+const pooled = (groups: readonly PlatingReadings[]): PlatingReadings[][] => [
+  ...groupedBy(groups, ({ lot, deposit, place }) =>
+    [lot.kind, partKey(lot.part), partKey(lot.supplier), deposit, place].join('\n'),
+  ).values(),
+]
 
 function indexOf(series: readonly PlatingReadings[], leastUm: number, confidence: number): PlatingIndex {
   const { lot, deposit, place } = series[0]!

@@ -2,7 +2,7 @@ import { mean, standardDeviation } from '@/shared/statistics/sample-moments'
 import { normalQuantile } from '@/shared/statistics/distributions/normal'
 import { oneSidedToleranceFactor } from '@/shared/statistics/tolerance/one-sided-factor'
 import type { ToleranceContent } from '@/shared/statistics/tolerance/tolerance-content'
-import { memory } from '@/shared/memo'
+import { memoByText, memory } from '@/shared/memo'
 
 /** What readings show of a share of the population against one limit. */
 export interface ToleranceShown {
@@ -88,11 +88,8 @@ function readingsEnough(roomInSpreads: number, from: number, content: ToleranceC
 }
 
 /** The factor costs a fifth of a millisecond and is asked for again and again. */
-const factors = new Map<string, number>()
-function rememberedFactor(readings: number, content: ToleranceContent): number {
-  const key = `${readings} ${content.coverage} ${content.confidence}`
-  const factor = factors.get(key) ?? oneSidedToleranceFactor(readings, content)
-  if (factors.size > 5000) factors.clear()
-  factors.set(key, factor)
-  return factor
-}
+const rememberedFactor = memoByText(
+  5000,
+  (readings: number, { coverage, confidence }: ToleranceContent) => `${readings} ${coverage} ${confidence}`,
+  oneSidedToleranceFactor,
+)

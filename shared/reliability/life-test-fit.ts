@@ -1,6 +1,7 @@
 import type { RecordOf } from '@/shared/records/record-kinds'
 import { weibayesScaleBound } from '@/shared/reliability/weibull/weibayes'
 import { weibullByLikelihood } from '@/shared/reliability/weibull/weibull-likelihood'
+import { groupedBy } from '@/shared/grouped-by'
 
 export type LifeSpecimen = RecordOf<'life-test'>
 
@@ -29,13 +30,10 @@ export function lifeTestFits(
   specimens: readonly LifeSpecimen[],
   presumed: { readonly shape: number; readonly confidence: number },
 ): LifeTestFit[] {
-  const tests = new Map<string, LifeSpecimen[]>()
-  for (const specimen of specimens) {
-    if (!(specimen.cycles > 0)) continue
-    const known = tests.get(specimen.test)
-    if (known) known.push(specimen)
-    else tests.set(specimen.test, [specimen])
-  }
+  const tests = groupedBy(
+    specimens.filter(({ cycles }) => cycles > 0),
+    ({ test }) => test,
+  )
   return [...tests].map(([test, own]) => {
     const failures = own.filter(({ failed }) => failed).map(({ cycles }) => cycles)
     const suspensions = own.filter(({ failed }) => !failed).map(({ cycles }) => cycles)

@@ -18,7 +18,7 @@ export function requireNotNegative(value: number, name: string): void {
 
 /** A whole number of at least `least`. */
 export function requireCount(value: number, name: string, least = 0): void {
-  if (!(Number.isInteger(value) && value >= least)) {
+  if (!(Number.isSafeInteger(value) && value >= least)) {
     throw new RangeError(`The ${name} must be a whole number of ${least} or more; it is ${value}.`)
   }
 }

@@ -20,7 +20,7 @@ export const defectDirection = rule({
   title: 'Defects against the direction of travel',
   why: 'Bridges gather where rows cross the travel, skips where a tall part shadows the wave. A map shows a pattern to the eye; the test says whether chance would draw it as well.',
   stage: 'assessment',
-  version: 2,
+  version: 1,
   reads: {
     holes: leadHoles,
     places: optional(componentPlaces),

@@ -11,6 +11,7 @@ import { optional, rule } from '@/shared/rules/rule'
 import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { insulationReadings } from '@/shared/rules/assembly-record-sources'
 import { measure } from '@/shared/rules/measure'
+import { groupedBy } from '@/shared/grouped-by'
 
 type Reading = RecordOf<'insulation-resistance'>
 
@@ -54,9 +55,7 @@ export const insulationResistanceRule = rule({
         ),
         sources,
       }
-    const patterns = new Map<string, Reading[]>()
-    for (const reading of own)
-      patterns.set(reading.pattern, [...(patterns.get(reading.pattern) ?? []), reading])
+    const patterns = groupedBy(own, ({ pattern }) => pattern)
     return judgedByParts({
       parts: [...patterns].map(([pattern, rows]) =>
         judgePattern(pattern, rows, limitMOhm, countsFromHours, lastsHours),

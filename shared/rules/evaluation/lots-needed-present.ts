@@ -10,6 +10,7 @@ import { count } from '@/shared/rules/measure'
 import { lots } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import { spokenByWorst } from '@/shared/rules/worst-part'
+import { groupedBy } from '@/shared/grouped-by'
 
 type Needed = ValueOf<typeof lotsNeeded>
 
@@ -24,7 +25,7 @@ export const lotsNeededPresent = rule({
   version: 1,
   reads: { lots, needed: lotsNeeded, holes: optional(leadHoles) },
   judge({ lots: all, needed, holes }): Judged {
-    const byPart = lotsByPart(all)
+    const byPart = groupedBy(all, kindAndPart)
     const rows = partsOf(needed)
     const parts = [
       ...rows.map((row) => judgePart(row, byPart.get(kindAndPart(row)) ?? [])),
@@ -66,16 +67,6 @@ function partsOf(needed: Needed): PlannedPart[] {
     planned.set(kindAndPart({ kind, part }), known)
   }
   return [...planned.values()]
-}
-
-function lotsByPart(all: readonly Lot[]): ReadonlyMap<string, readonly Lot[]> {
-  const byPart = new Map<string, Lot[]>()
-  for (const lot of all) {
-    const same = byPart.get(kindAndPart(lot))
-    if (same) same.push(lot)
-    else byPart.set(kindAndPart(lot), [lot])
-  }
-  return byPart
 }
 
 function judgePart({ part, kind, methods }: PlannedPart, own: readonly Lot[]): Part {

@@ -21,7 +21,7 @@ export const processEconomy = rule({
   title: 'Economy of the process',
   why: 'A cheap process with many defects costs more than a dear one with few, once rework and field repair are counted; how many boards are made decides where the line lies.',
   stage: 'specification',
-  version: 3,
+  version: 2,
   reads: {
     process: solderingProcess,
     costs: optional(processCosts),
@@ -52,12 +52,6 @@ export const processEconomy = rule({
     const { total: joints } = boardJoints(holes)
     const cost = (row: ProcessCost): number => costOfBoard(row, joints, volume).total
     const cheapest = costs.reduce((least, row) => (cost(row) < cost(least) ? row : least))
-    if (cost(cheapest) === 0 && cost(chosen) > 0)
-      return undetermined(
-        `${cheapest.process} is given as costing nothing, so that nothing can be held against it.`,
-        [`the costs of ${cheapest.process}`],
-        limit,
-      )
     const excess = cheapest === chosen ? 0 : (cost(chosen) / cost(cheapest) - 1) * 100
     const margin = {
       found: excess,
@@ -67,12 +61,20 @@ export const processEconomy = rule({
       guardBand: GUARD_SHARE * most.value,
     } as const
     const verdict = verdictOn(margin)
+    // Nothing is so many percent of nothing: beside a process that costs nothing no margin can be told.
+    const isComparable = Number.isFinite(excess)
+    const comparison =
+      cheapest === chosen
+        ? 'the least of those considered'
+        : isComparable
+          ? `${formatQuantity(excess, '%', 3)} more than ${cheapest.process}`
+          : `and ${cheapest.process} is given as costing nothing`
     return {
       // A dearer process may be right for the joints: economy alone never fails a design.
       verdict: verdict === 'fails' ? 'marginal' : verdict,
-      found: `${chosen.process} costs ${formatQuantity(cost(chosen), 'currency')} a board, ${cheapest === chosen ? 'the least of those considered' : `${formatQuantity(excess, '%', 3)} more than ${cheapest.process}`}.`,
+      found: `${chosen.process} costs ${formatQuantity(cost(chosen), 'currency')} a board, ${comparison}.`,
       limit,
-      margin,
+      ...(isComparable && { margin }),
       measured: {
         chosen: chosen.process,
         cost: measure(cost(chosen), 'currency'),

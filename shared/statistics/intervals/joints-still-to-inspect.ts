@@ -30,7 +30,10 @@ export function jointsToInspectInAll(seen: JointsSeen, budget: DefectBudget): nu
   const risk = (1 - confidence) * (1 + ROUNDING_SLACK)
   const shows = (joints: number) => joints > 0 && binomialCdf(defectiveJoints, joints, tolerable) <= risk
   const poisson = regularisedGammaQuantile(confidence, defectiveJoints + 1) / tolerable
-  return leastCount(shows, jointsSeen, 1.001 * poisson)
+  const guess = 1.001 * poisson
+  // So many joints cannot be counted one by one; the binomial differs from its limit by less than a part in 10⁸.
+  if (!Number.isSafeInteger(2 * Math.ceil(guess))) return Math.ceil(poisson)
+  return leastCount(shows, jointsSeen, guess)
 }
 
 /**

@@ -174,6 +174,12 @@ describe('joints still to inspect', () => {
     expect(withOne).toBeGreaterThan(clean)
     expect(jointsStillToInspect({ defectiveJoints: 1, jointsSeen: 100_000 }, budget)).toBe(0)
   })
+  // The limit of the exact bound for rare defects: −ln(1 − C)/p with none found, 2.302585…/10⁻¹⁷ here.
+  test('a budget that no count could ever show is answered by the limit of the bound', () => {
+    const budget = { budgetPerMillion: 1e-11, confidence: 0.9 }
+    const joints = jointsToInspectInAll({ defectiveJoints: 0, jointsSeen: 1000 }, budget)
+    expect(joints / (-Math.log(0.1) * 1e17)).toBeCloseTo(1, 9)
+  })
 
   test.each([
     ['no budget', { defectiveJoints: 0, jointsSeen: 10 }, { budgetPerMillion: 0, confidence: 0.9 }],
