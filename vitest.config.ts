@@ -10,6 +10,13 @@ const root = fileURLToPath(new URL('.', import.meta.url))
 export default defineConfig({
   resolve: { alias: { '@': root } },
   test: {
+    // Asked for with --coverage, for the rules and for lib and app together.
+    coverage: {
+      provider: 'v8',
+      include: ['shared/**/*.ts', 'lib/**/*.ts'],
+      exclude: ['lib/db/generated/**'],
+      reporter: ['text-summary'],
+    },
     projects: [
       {
         extends: true,
