@@ -15,7 +15,7 @@ const mayOnlyReach = (folder, ...others) => ({
  */
 const SHARED_LAYERS = [
   ['quantity'],
-  ['glossary', 'memo.ts', 'refused.ts', 'sources', 'trail'],
+  ['glossary', 'grouped-by.ts', 'memo.ts', 'own-member.ts', 'refused.ts', 'sources', 'trail'],
   ['columns', 'materials', 'statistics'],
   ['methods', 'physics'],
   ['plan'],

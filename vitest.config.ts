@@ -12,6 +12,13 @@ export default defineConfig({
   test: {
     // One worker fewer is the default, which on two cores is one.
     maxWorkers: '100%',
+    // Asked for with --coverage, for the rules and for lib and app together.
+    coverage: {
+      provider: 'v8',
+      include: ['shared/**/*.ts', 'lib/**/*.ts'],
+      exclude: ['lib/db/generated/**'],
+      reporter: ['text-summary'],
+    },
     projects: [
       {
         extends: true,

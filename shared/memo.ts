@@ -1,3 +1,5 @@
+import { LRUCache } from 'lru-cache'
+
 /**
  * A memory of costly pure results: the newest few for each subject, for as long
  * as the subject is. A result is found again when every input is the same by
@@ -13,6 +15,30 @@ export function memory<S extends object, R>(keep: number) {
     const result = compute()
     results.unshift({ inputs, result })
     results.length = Math.min(results.length, keep)
+    return result
+  }
+}
+
+/** A costly pure function that remembers so; its first argument is the subject. */
+export function memo<S extends object, I extends readonly unknown[], R>(
+  compute: (subject: S, ...inputs: I) => R,
+  keep = 24,
+): (subject: S, ...inputs: I) => R {
+  const recall = memory<S, R>(keep)
+  return (subject, ...inputs) => recall(subject, inputs, () => compute(subject, ...inputs))
+}
+
+/** A costly pure function of plain values that remembers as many results, by a text that names the arguments. */
+export function memoByText<I extends readonly unknown[], R extends NonNullable<unknown>>(
+  keep: number,
+  textOf: (...inputs: I) => string,
+  compute: (...inputs: I) => R,
+): (...inputs: I) => R {
+  const known = new LRUCache<string, R>({ max: keep })
+  return (...inputs) => {
+    const text = textOf(...inputs)
+    const result = known.get(text) ?? compute(...inputs)
+    known.set(text, result)
     return result
   }
 }

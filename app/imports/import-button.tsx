@@ -3,7 +3,8 @@ import { useRef, useState, type MouseEvent } from 'react'
 import { Button } from '@/app/ui/button'
 import { Notice } from '@/app/ui/notice'
 import { Progress } from '@/app/ui/progress'
-import { stepsOf } from './import-steps'
+import { linesOf } from '@/app/ui/follow-lines'
+import type { ImportStep } from './import-steps'
 
 interface ImportButtonProps {
   /** Where the import runs and says how far it is. */
@@ -37,7 +38,7 @@ export function ImportButton({ run, children }: ImportButtonProps) {
         plain.current = true
         return form.requestSubmit(button)
       }
-      for await (const said of stepsOf(response)) {
+      for await (const said of linesOf<ImportStep>(response)) {
         if ('address' in said) return window.location.assign(said.address)
         if ('refused' in said) {
           setStep(undefined)

@@ -21,8 +21,12 @@ export const readingsInput = z.strictObject({
 export const sourceFile = sha256Hex.nullable()
 
 /** Refuses all readings when one cannot be taken, and names the first few. */
-export function refuseBadReadings(readings: Readings, columns: Readonly<Record<string, Column>>): void {
-  const problems = readingProblems(readings, columns)
+export function refuseBadReadings(
+  readings: Readings,
+  columns: Readonly<Record<string, Column>>,
+  sharesOfWhole?: readonly string[],
+): void {
+  const problems = readingProblems(readings, columns, sharesOfWhole)
   if (problems.length === 0) return
   const fields = Object.fromEntries(
     problems.map(({ reading, column, says }) => [`readings.${Math.max(0, reading - 1)}.${column}`, says]),

@@ -1,3 +1,4 @@
+import { create } from 'content-disposition'
 import { extensionOf, CONTENT_KINDS, type ContentKind } from './content-kind'
 import { FILE_POLICY } from './file-policy'
 import type { StoredContent } from './store'
@@ -24,7 +25,7 @@ export const safeHeaders = (
     ? `${content.mediaType}; charset=utf-8`
     : content.mediaType,
   'Content-Length': String(content.size),
-  'Content-Disposition': attachment(nameForSaving(fileName, content.mediaType)),
+  'Content-Disposition': create(nameForSaving(fileName, content.mediaType)),
   'Content-Security-Policy': FILE_POLICY,
   'X-Content-Type-Options': 'nosniff',
   'Cross-Origin-Resource-Policy': 'same-origin',
@@ -55,13 +56,3 @@ const extensionsOf = (mediaType: string): string[] =>
   (Object.keys(CONTENT_KINDS) as ContentKind[])
     .filter((kind) => CONTENT_KINDS[kind].mediaType === mediaType)
     .flatMap((kind) => [...CONTENT_KINDS[kind].extensions])
-
-/** A plain name for old readers and the true one in UTF-8 (RFC 6266 section 4.3, RFC 8187 section 3.2). */
-function attachment(name: string): string {
-  const plain = name.replace(/[^ -~]|["\\%]/g, '_')
-  const encoded = encodeURIComponent(name).replace(
-    /['()*]/g,
-    (mark) => `%${mark.charCodeAt(0).toString(16).toUpperCase()}`,
-  )
-  return `attachment; filename="${plain}"; filename*=UTF-8''${encoded}`
-}

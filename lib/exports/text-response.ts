@@ -1,9 +1,11 @@
+import { create } from 'content-disposition'
+
 /** Text that is made while it is sent, as a file to save. */
 export function fileResponse(pieces: AsyncIterable<string>, fileName: string, mediaType: string): Response {
   return new Response(streamOf(pieces), {
     headers: {
       'content-type': `${mediaType}; charset=utf-8`,
-      'content-disposition': `attachment; filename="${fileName.replace(/[^\w.-]/g, '_')}"`,
+      'content-disposition': create(fileName),
       'cache-control': 'private, no-store',
       'x-content-type-options': 'nosniff',
     },

@@ -1,3 +1,5 @@
+import { LRUCache } from 'lru-cache'
+
 /** How many calls a machine may make at once, and how fast it earns new ones. */
 export const CALLS_AT_ONCE = 60
 export const CALLS_PER_SECOND = 1
@@ -13,7 +15,7 @@ interface Allowance {
  * and a restart forgives it.
  */
 export function callRate(now: () => number) {
-  const kept = new Map<string, Allowance>()
+  const kept = new LRUCache<string, Allowance>({ max: MOST_KEPT })
   /** Seconds to wait before the next call; 0 when this one is admitted and counted. */
   return (machine: string): number => {
     const at = now()
@@ -21,9 +23,7 @@ export function callRate(now: () => number) {
     const earned = (Math.max(0, at - before.at) / 1000) * CALLS_PER_SECOND
     const calls = Math.min(CALLS_AT_ONCE, before.calls + earned)
     if (calls < 1) return Math.ceil((1 - calls) / CALLS_PER_SECOND)
-    kept.delete(machine)
     kept.set(machine, { calls: calls - 1, at })
-    if (kept.size > MOST_KEPT) kept.delete(kept.keys().next().value as string)
     return 0
   }
 }

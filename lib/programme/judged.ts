@@ -1,3 +1,4 @@
+import { LRUCache } from 'lru-cache'
 import { database } from '@/lib/db/client'
 import { inSnapshot } from '@/lib/db/transaction'
 import { judgeAndLog } from '@/lib/programme/judge-and-log'
@@ -25,7 +26,7 @@ interface Kept {
   readonly judged: Promise<JudgedProgramme>
 }
 const MOST_KEPT = 200
-const kept = new Map<string, Kept>()
+const kept = new LRUCache<string, Kept>({ max: MOST_KEPT })
 
 /** The programme as it stands; undefined when there is none of that code. */
 export async function judgedProgramme(code: string, now = new Date()): Promise<JudgedProgramme | undefined> {
@@ -51,10 +52,10 @@ export function judgedAt(
   const known = kept.get(id)
   if (known?.key === key) return known.judged
   const judged = judgeAfresh(id, head, today, known?.judged)
-  kept.delete(id)
   kept.set(id, { key, judged })
-  judged.catch(() => kept.delete(id))
-  if (kept.size > MOST_KEPT) kept.delete(kept.keys().next().value ?? '')
+  judged.catch(() => {
+    if (kept.peek(id)?.judged === judged) kept.delete(id)
+  })
   return judged
 }
 

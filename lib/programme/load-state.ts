@@ -15,7 +15,7 @@ import type { ProgrammeState } from '@/shared/gate/programme-state'
 import type { Department } from '@/shared/plan/department'
 import type { LessonRef } from '@/shared/plan/lesson-ref'
 import type { Authority } from '@/shared/plan/requirement'
-import type { Log } from '@/shared/records/log'
+import { groupedBy } from '@/shared/grouped-by'
 
 /** Reads all facts of one programme, a bounded number of statements whatever its size. */
 export async function loadState(
@@ -101,7 +101,10 @@ export async function loadState(
             readings,
           ),
         ),
-        logs: groupedLogs(logs.map((log) => logOf(log, readings))),
+        logs: groupedBy(
+          logs.map((log) => logOf(log, readings)),
+          ({ characteristic }) => characteristic,
+        ),
         inspections: inspections.map(inspectionOf),
         instruments: instruments.map(({ id, tag, measures, calibratedOn, dueOn, certificate, outOfUse }) => ({
           id,
@@ -112,7 +115,7 @@ export async function loadState(
           certificate,
           outOfUse,
         })),
-        byKind: groupedRecords(records),
+        byKind: recordsByKind(records),
       },
       today,
     },
@@ -144,20 +147,9 @@ export async function loadState(
   }
 }
 
-function groupedLogs(logs: readonly Log[]): Map<string, readonly Log[]> {
-  const grouped = new Map<string, Log[]>()
-  for (const log of logs) grouped.set(log.characteristic, [...(grouped.get(log.characteristic) ?? []), log])
-  return grouped
-}
-
-function groupedRecords(
-  rows: readonly { id: string; kind: string; data: unknown }[],
-): Map<string, readonly { readonly id: string }[]> {
-  const grouped = new Map<string, { readonly id: string }[]>()
-  for (const { id, kind, data } of rows) {
-    const group = grouped.get(kind) ?? []
-    group.push({ ...(data as object), id })
-    grouped.set(kind, group)
-  }
-  return grouped
-}
+const recordsByKind = (rows: readonly { id: string; kind: string; data: unknown }[]) =>
+  groupedBy(
+    rows,
+    ({ kind }) => kind,
+    ({ id, data }) => ({ ...(data as object), id }),
+  )

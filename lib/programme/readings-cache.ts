@@ -1,5 +1,7 @@
+import { LRUCache } from 'lru-cache'
 import type { PrismaClient } from '@/lib/db/generated/client'
 import type { Transaction } from '@/lib/db/transaction'
+import { groupedBy } from '@/shared/grouped-by'
 import { joinReadings, NO_READINGS, type Readings } from '@/shared/records/readings'
 import { sortedByTime } from '@/shared/records/time-order'
 
@@ -15,62 +17,54 @@ interface BatchRow {
   readonly logId: string | null
 }
 
-/** Batches are never changed once stored, so what was read stays right; the oldest go when there are too many. */
-const MOST_KEPT_READINGS = 2_000_000
-const batches = new Map<string, Readings>()
-const joined = new Map<string, Readings>()
-let keptReadings = 0
+/** A cell is a number, or a text of a few letters that is mostly shared. */
+const BYTES_A_CELL = 16
+const sizeOf = ({ count, columns }: Readings): number =>
+  1 + count * Object.keys(columns).length * BYTES_A_CELL
+const keptUpTo = (megabytes: number) =>
+  new LRUCache<string, Readings>({ maxSize: megabytes * 2 ** 20, sizeCalculation: sizeOf })
+
+/** Batches are never changed once stored, so what was read stays right. */
+const batches = keptUpTo(256)
+const joined = keptUpTo(256)
 
 /** Reads the batches not yet known, in one statement. */
 export async function loadReadings(
-  db: PrismaClient | Transaction,
+  db: Pick<PrismaClient | Transaction, 'readingBatch'>,
   rows: readonly BatchRow[],
 ): Promise<BatchReadings> {
-  const unknown = rows.filter(({ id }) => !batches.has(id)).map(({ id }) => id)
+  // All of these are held until the programme is read, however many more than are kept they are.
+  const held = new Map(rows.map(({ id }) => [id, batches.get(id)]))
+  const unknown = rows.filter(({ id }) => !held.get(id)).map(({ id }) => id)
   if (unknown.length > 0) {
     const found = await db.readingBatch.findMany({
       where: { id: { in: unknown } },
       select: { id: true, readings: true },
     })
-    for (const { id, readings } of found) keep(id, readings as unknown as Readings)
+    for (const { id, readings } of found) {
+      held.set(id, readings as unknown as Readings)
+      batches.set(id, readings as unknown as Readings)
+    }
   }
-  const byTest = grouped(rows, ({ lotTestId }) => lotTestId)
-  const byLog = grouped(rows, ({ logId }) => logId)
-  const result = {
-    ofTest: (id: string) => join(byTest.get(id) ?? [], joinReadings),
-    ofLog: (id: string) => join(byLog.get(id) ?? [], (all) => sortedByTime(joinReadings(all))),
+  const byTest = groupedBy(rows, ({ lotTestId }) => lotTestId)
+  const byLog = groupedBy(rows, ({ logId }) => logId)
+  return {
+    ofTest: (id) => join(byTest.get(id) ?? [], held, joinReadings),
+    ofLog: (id) => join(byLog.get(id) ?? [], held, (all) => sortedByTime(joinReadings(all))),
   }
-  return result
 }
 
 /** The same batches give the same object, which is what spares rules judging again. */
-function join(ids: readonly string[], how: (all: readonly Readings[]) => Readings): Readings {
-  if (ids.length === 0) return NO_READINGS
-  const key = ids.join()
+function join(
+  rows: readonly BatchRow[],
+  held: ReadonlyMap<string, Readings | undefined>,
+  how: (all: readonly Readings[]) => Readings,
+): Readings {
+  if (rows.length === 0) return NO_READINGS
+  const key = rows.map(({ id }) => id).join()
   const known = joined.get(key)
   if (known) return known
-  const readings = how(ids.map((id) => batches.get(id) ?? NO_READINGS))
-  if (joined.size > 2_000) joined.clear()
+  const readings = how(rows.map(({ id }) => held.get(id) ?? NO_READINGS))
   joined.set(key, readings)
   return readings
-}
-
-function keep(id: string, readings: Readings): void {
-  batches.set(id, readings)
-  keptReadings += readings.count
-  if (keptReadings <= MOST_KEPT_READINGS) return
-  for (const [oldest, { count }] of batches) {
-    if (oldest === id || keptReadings <= MOST_KEPT_READINGS) break
-    batches.delete(oldest)
-    keptReadings -= count
-  }
-}
-
-function grouped(rows: readonly BatchRow[], by: (row: BatchRow) => string | null): Map<string, string[]> {
-  const groups = new Map<string, string[]>()
-  for (const row of rows) {
-    const key = by(row)
-    if (key) groups.set(key, [...(groups.get(key) ?? []), row.id])
-  }
-  return groups
 }

@@ -3,6 +3,7 @@ import type { Characteristic } from '@/shared/records/characteristic'
 import { CHARACTERISTICS, type CharacteristicKey } from '@/shared/records/characteristics'
 import type { TestMethod } from '@/shared/methods/test-method'
 import { TEST_METHODS, type TestMethodKey } from '@/shared/methods/test-methods'
+import { ownMember } from '@/shared/own-member'
 
 /** What a file of readings is imported into: a log, or a new test of a lot. */
 export type ImportTarget =
@@ -21,7 +22,7 @@ export const logTarget = (code: string, characteristic: string): ImportTarget =>
 
 /** Undefined when there is no such method. */
 export function lotTarget(code: string, method: string): ImportTarget | undefined {
-  const known: TestMethod | undefined = TEST_METHODS[method as TestMethodKey]
+  const known: TestMethod | undefined = ownMember(TEST_METHODS, method)
   return known && { kind: 'lot', code, method: { ...known, key: method as TestMethodKey } }
 }
 

@@ -10,7 +10,7 @@ import { guardBandOf } from '@/shared/logs/logged-window'
 export const exchangeTargetPct = ({ window }: BathQuestion): number =>
   (window.most?.value ?? Number.NaN) - guardBandOf(window)
 
-/** How much solder to exchange for new, in words; in kilograms where the bath's mass is known. */
+/** How much solder to exchange for new; what is added up from an analysis may come to a little more than the bath, in words; in kilograms where the bath's mass is known. */
 export function exchangeInWords(
   foundPct: number,
   question: BathQuestion,
@@ -19,7 +19,12 @@ export function exchangeInWords(
   const targetPct = exchangeTargetPct(question)
   if (!(question.addedPct < targetPct))
     return `Exchange solder for new solder certified well below ${formatQuantity(targetPct, '%')} of it; with more in it no exchange reaches the limit.`
-  const share = exchangeMassKg({ bathKg: 1, foundPct, targetPct, addedPct: question.addedPct })
+  const share = exchangeMassKg({
+    bathKg: 1,
+    foundPct: Math.min(100, foundPct),
+    targetPct,
+    addedPct: question.addedPct,
+  })
   const amount =
     bathKg === undefined
       ? `${formatNumber(share * 100, 3)} % of the bath`
@@ -33,7 +38,7 @@ export function exchangeWorking(question: BathQuestion, bathKg: number | undefin
   const targetPct = exchangeTargetPct(question)
   if (found === undefined || !window.most || found <= window.most.value || !(addedPct < targetPct)) return []
   const mass = bathKg ?? 100
-  const kg = exchangeMassKg({ bathKg: mass, foundPct: found, targetPct, addedPct })
+  const kg = exchangeMassKg({ bathKg: mass, foundPct: Math.min(100, found), targetPct, addedPct })
   return [
     {
       label: `${question.subject}: solder to exchange`,

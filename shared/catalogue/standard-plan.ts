@@ -7,6 +7,7 @@ import { frameItems } from './frame-items'
 import { specificationItems } from './specification-items'
 import type { Parameter } from '@/shared/plan/parameter'
 import type { Limit } from '@/shared/plan/requirement'
+import { groupedBy } from '@/shared/grouped-by'
 
 /** The standard plan: every item a new programme starts with, in the order of the route card. */
 export const STANDARD_PLAN: readonly ItemDefinition[] = [
@@ -49,13 +50,16 @@ export const itemHolding = {
 /** The rules that read a parameter or a limit, straight from their declarations. */
 export const rulesReading = (key: string): readonly AnyRule[] => readers.get(key) ?? []
 
-const readers = new Map<string, AnyRule[]>()
+const readers = groupedBy(
+  ALL_RULES.flatMap((rule) => Object.values(rule.reads).map((read) => ({ rule, key: readableOf(read).key }))),
+  ({ key }) => key,
+  ({ rule }) => rule,
+)
 const requiredParameters = new Set<string>()
 const optionalParameters = new Set<string>()
 for (const rule of ALL_RULES) {
   for (const read of Object.values(rule.reads)) {
     const { source, key } = readableOf(read)
-    readers.set(key, [...(readers.get(key) ?? []), rule])
     if (source === 'parameter')
       (read.source === 'optional' ? optionalParameters : requiredParameters).add(key)
   }

@@ -19,6 +19,7 @@ import { PANEL_KINDS } from './kinds/panel-kinds'
 import type { ProcessWindow } from '@/shared/logs/logged-window'
 import { windowOfLog } from '@/shared/logs/log-window'
 import { RUN_RULE_SETS, USUAL_RUN_RULES, type RunRuleSet } from './run-rule-sets'
+import { memory } from '@/shared/memo'
 
 /** A signal of a log's chart, told by the reading that completed the pattern. */
 export interface LogSignal {
@@ -133,13 +134,11 @@ export function askedSignals(series: Series, charting: Charting): readonly LogSi
 }
 
 /** Charts are remembered for as long as the charted values are, by how they were asked for. */
-const remembered = new WeakMap<Series['values'], Map<string, Panels>>()
+const remembered = memory<Series['values'], Panels>(24)
 function drawn(series: Series, { choice, rules }: Charting, askedOnly = false): Panels {
-  const known = remembered.get(series.values) ?? new Map<string, Panels>()
-  remembered.set(series.values, known)
   const set = RUN_RULE_SETS[rules]
-  const key = JSON.stringify([choice, askedOnly ? rules : set.name, askedOnly])
-  const made = known.get(key) ?? panelsOf(series, choice, askedOnly ? set.asked : set.drawn, askedOnly)
-  known.set(key, made)
-  return made
+  const asked = JSON.stringify([choice, askedOnly ? rules : set.name, askedOnly])
+  return remembered(series.values, [asked], () =>
+    panelsOf(series, choice, askedOnly ? set.asked : set.drawn, askedOnly),
+  )
 }

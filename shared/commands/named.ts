@@ -1,9 +1,10 @@
 import { findItem, findLimit, findParameter, findRule } from '@/shared/catalogue/standard-plan'
 import { kindOf } from '@/shared/columns/column-kinds'
 import { formatQuantity } from '@/shared/quantity/format'
-import { CHARACTERISTICS, type CharacteristicKey } from '@/shared/records/characteristics'
-import { RECORD_KINDS, type RecordKindKey } from '@/shared/records/record-kinds'
-import { TEST_METHODS, type TestMethodKey } from '@/shared/methods/test-methods'
+import { CHARACTERISTICS } from '@/shared/records/characteristics'
+import { RECORD_KINDS } from '@/shared/records/record-kinds'
+import { TEST_METHODS } from '@/shared/methods/test-methods'
+import { ownMember } from '@/shared/own-member'
 
 /*
  * What an entry's keys are called today. A key that is no longer known, since
@@ -15,12 +16,9 @@ export const itemName = (key: string, title?: string): string => findItem(key)?.
 export const parameterName = (key: string): string => findParameter(key)?.label ?? key
 export const limitName = (key: string): string => findLimit(key)?.label ?? key
 export const ruleName = (id: string): string => findRule(id)?.title ?? id
-export const recordKindName = (key: string): string =>
-  Object.hasOwn(RECORD_KINDS, key) ? RECORD_KINDS[key as RecordKindKey].label : key
-export const methodName = (key: string): string =>
-  Object.hasOwn(TEST_METHODS, key) ? TEST_METHODS[key as TestMethodKey].label : key
-export const characteristicName = (key: string): string =>
-  Object.hasOwn(CHARACTERISTICS, key) ? CHARACTERISTICS[key as CharacteristicKey].label : key
+export const recordKindName = (key: string): string => ownMember(RECORD_KINDS, key)?.label ?? key
+export const methodName = (key: string): string => ownMember(TEST_METHODS, key)?.label ?? key
+export const characteristicName = (key: string): string => ownMember(CHARACTERISTICS, key)?.label ?? key
 
 /** A parameter's value in a few words: a cell with its unit, a table by its rows. */
 export function valueInBrief(parameter: string, value: unknown): string {

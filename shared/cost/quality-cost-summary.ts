@@ -73,14 +73,14 @@ export function qualityCostSummary(
     failureShare: rolled.total === 0 ? 0 : failure / rolled.total,
     byDecision: paretoOrder(addedUp(named)),
     reworkByDefect: paretoOrder(addedUp(reworked.map(({ defect, amount }) => [defect, amount] as const))),
-    byMonth: Object.entries(addedUp(lines.map(({ month, amount }) => [month, amount] as const)))
+    byMonth: [...addedUp(lines.map(({ month, amount }) => [month, amount] as const))]
       .map(([month, amount]) => ({ month, amount }))
       .sort((a, b) => (a.month < b.month ? -1 : 1)),
   }
 }
 
-function addedUp(amounts: readonly (readonly [string, number])[]): Record<string, number> {
-  const sums: Record<string, number> = {}
-  for (const [name, amount] of amounts) sums[name] = (sums[name] ?? 0) + amount
+function addedUp(amounts: readonly (readonly [string, number])[]): ReadonlyMap<string, number> {
+  const sums = new Map<string, number>()
+  for (const [name, amount] of amounts) sums.set(name, (sums.get(name) ?? 0) + amount)
   return sums
 }

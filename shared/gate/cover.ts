@@ -6,6 +6,7 @@ import { canonicalJson, type JsonValue } from '@/shared/trail/canonical-json'
 import { sha256 } from '@/shared/trail/sha256'
 import type { PlannedItem, ProgrammeState } from './programme-state'
 import { concessionFor } from './concession'
+import { memo } from '@/shared/memo'
 
 /** The form of the covers written now; the first had no number (`first-cover.ts`). */
 const COVER_FORM = 2
@@ -104,23 +105,17 @@ export function basisOf(
 /** SHA-256 of a cover, in hex. */
 export const digestOf = (cover: string): string => sha256(cover)
 
-const keysBehind = new WeakMap<PlannedItem['definition'], readonly string[]>()
-
 /** Keys of every parameter the item specifies or its rules read. */
-export function parametersBehind({ definition }: PlannedItem): readonly string[] {
-  const keys = keysBehind.get(definition) ?? declaredBehind(definition)
-  keysBehind.set(definition, keys)
-  return keys
-}
+export const parametersBehind = ({ definition }: PlannedItem): readonly string[] => keysBehind(definition)
 
-function declaredBehind(definition: PlannedItem['definition']): readonly string[] {
+const keysBehind = memo((definition: PlannedItem['definition']): readonly string[] => {
   const read = definition.rules.flatMap((rule) => Object.values(rule.reads).map(readableOf))
   const keys = [
     ...definition.parameters.map(({ key }) => key),
     ...read.filter(({ source }) => source === 'parameter').map(({ key }) => key),
   ]
   return [...new Set(keys)].sort(compareText)
-}
+})
 
 /** Every limit the item holds or its rules read. */
 export function limitsBehind({ definition }: PlannedItem): Limit[] {

@@ -2,6 +2,7 @@ import { cohenKappa, type CohenKappa } from '@/shared/statistics/agreement/cohen
 import { callCounts, crossTable } from '@/shared/statistics/agreement/cross-table'
 import { fleissKappa, type FleissKappa } from '@/shared/statistics/agreement/fleiss-kappa'
 import type { RecordOf } from '@/shared/records/record-kinds'
+import { groupedBy } from '@/shared/grouped-by'
 
 export type InspectorCall = RecordOf<'inspector-call'>
 type CallMade = InspectorCall['call']
@@ -61,14 +62,16 @@ interface Caller {
 
 /** The studies in the order they were begun. A joint called twice in one round counts as called last. */
 export function agreementStudies(calls: readonly InspectorCall[], confidence: number): AgreementStudy[] {
-  return [...grouped(calls, ({ study }) => study)].map(([study, own]) => studyOf(study, own, confidence))
+  return [...groupedBy(calls, ({ study }) => study)].map(([study, own]) => studyOf(study, own, confidence))
 }
 
 function studyOf(study: string, calls: readonly InspectorCall[], confidence: number): AgreementStudy {
   const known: Calls = new Map(
     calls.flatMap(({ joint, reference }) => (reference === undefined ? [] : [[joint, reference] as const])),
   )
-  const callers = [...grouped(calls, ({ inspector }) => inspector)].map(([name, own]) => callerOf(name, own))
+  const callers = [...groupedBy(calls, ({ inspector }) => inspector)].map(([name, own]) =>
+    callerOf(name, own),
+  )
   const first = callers.flatMap(({ name, rounds }) => {
     const round = rounds.get(1)
     return round ? [{ name, calls: round }] : []
@@ -109,7 +112,7 @@ function studyOf(study: string, calls: readonly InspectorCall[], confidence: num
 }
 
 function callerOf(name: string, calls: readonly InspectorCall[]): Caller {
-  const rounds = [...grouped(calls, ({ round }) => round)].map(
+  const rounds = [...groupedBy(calls, ({ round }) => round)].map(
     ([round, own]) => [round, new Map(own.map(({ joint, call }) => [joint, call] as const))] as const,
   )
   return { name, rounds: new Map(rounds) }
@@ -151,15 +154,4 @@ function disputedOf(
     const said = new Set([...calls.map(({ call }) => call), ...(known.has(joint) ? [known.get(joint)!] : [])])
     return said.size > 1 ? [{ joint, calls, known: known.get(joint) }] : []
   })
-}
-
-function grouped<T, K>(rows: readonly T[], keyOf: (row: T) => K): Map<K, T[]> {
-  const groups = new Map<K, T[]>()
-  for (const row of rows) {
-    const key = keyOf(row)
-    const known = groups.get(key)
-    if (known) known.push(row)
-    else groups.set(key, [row])
-  }
-  return groups
 }

@@ -22,9 +22,9 @@ export interface KindRate {
 export function countsByKind(
   record: DefectRecord,
 ): Pick<KindRate, 'kind' | 'joints' | 'share' | 'cumulativeShare'>[] {
-  const counts: Partial<Record<KindRate['kind'], number>> = {}
+  const counts = new Map<KindRate['kind'], number>()
   const count = (kind: KindRate['kind'], joints: number): void => {
-    if (joints > 0) counts[kind] = (counts[kind] ?? 0) + joints
+    if (joints > 0) counts.set(kind, (counts.get(kind) ?? 0) + joints)
   }
   for (const { kinds } of record.defectiveJoints) {
     if (kinds.length === 0) count('kind not said', 1)

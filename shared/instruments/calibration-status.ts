@@ -1,5 +1,7 @@
 import type { Instrument } from '@/shared/records/instrument'
 import type { RecordOf } from '@/shared/records/record-kinds'
+import { groupedBy } from '@/shared/grouped-by'
+import { memo } from '@/shared/memo'
 
 export type Calibration = RecordOf<'calibration'>
 
@@ -105,23 +107,11 @@ function uncovered(instrument: Instrument, date: string, certificates: readonly 
 }
 
 /** Look-ups by id and by tag, kept for as long as their list is. */
-const instrumentsById = new WeakMap<readonly Instrument[], ReadonlyMap<string, Instrument>>()
-export function byId(instruments: readonly Instrument[]): ReadonlyMap<string, Instrument> {
-  const known = instrumentsById.get(instruments)
-  if (known) return known
-  const made = new Map(instruments.map((instrument) => [instrument.id, instrument]))
-  instrumentsById.set(instruments, made)
-  return made
-}
+export const byId = memo(
+  (instruments: readonly Instrument[]): ReadonlyMap<string, Instrument> =>
+    new Map(instruments.map((instrument) => [instrument.id, instrument])),
+)
 
-const calibrationsByTag = new WeakMap<readonly Calibration[], ReadonlyMap<string, readonly Calibration[]>>()
-function recordsByTag(calibrations: readonly Calibration[]): ReadonlyMap<string, readonly Calibration[]> {
-  const known = calibrationsByTag.get(calibrations)
-  if (known) return known
-  const made = new Map<string, Calibration[]>()
-  for (const record of calibrations) {
-    made.set(record.instrumentTag, [...(made.get(record.instrumentTag) ?? []), record])
-  }
-  calibrationsByTag.set(calibrations, made)
-  return made
-}
+const recordsByTag = memo((calibrations: readonly Calibration[]) =>
+  groupedBy(calibrations, ({ instrumentTag }) => instrumentTag),
+)

@@ -3,6 +3,8 @@ import { gaugeSpreadByVariance, type GaugeSpreadByVariance } from '@/shared/stat
 import type { GaugeSpread, GaugeStudy } from '@/shared/statistics/gauge/study'
 import { gaugeFigures, type GaugeFigures } from '@/shared/statistics/gauge/verdict-figures'
 import type { RecordOf } from '@/shared/records/record-kinds'
+import { groupedBy } from '@/shared/grouped-by'
+import { memo } from '@/shared/memo'
 
 export type GaugeReading = RecordOf<'gauge-reading'>
 
@@ -26,29 +28,14 @@ export interface StudiedGauge {
     | { readonly incomplete: string }
 }
 
-/** Studies are computed once for a list of readings. */
-const known = new WeakMap<readonly GaugeReading[], readonly StudiedGauge[]>()
-
 /** Every study in a list of readings, in the order their first readings were entered. */
-export function studiedGauges(readings: readonly GaugeReading[]): readonly StudiedGauge[] {
-  const studies = known.get(readings) ?? study(readings)
-  known.set(readings, studies)
-  return studies
-}
-
-function study(readings: readonly GaugeReading[]): StudiedGauge[] {
-  const byStudy = new Map<string, GaugeReading[]>()
-  for (const reading of readings) {
-    const key = `${reading.study}\n${reading.instrumentTag}`
-    const own = byStudy.get(key)
-    if (own) own.push(reading)
-    else byStudy.set(key, [reading])
-  }
+export const studiedGauges = memo((readings: readonly GaugeReading[]): readonly StudiedGauge[] => {
+  const byStudy = groupedBy(readings, ({ study, instrumentTag }) => `${study}\n${instrumentTag}`)
   return [...byStudy.values()].map((own) => {
     const { study: name, instrumentTag } = own[0]!
     return { study: name, instrumentTag, readings: own.length, result: resultOf(own) }
   })
-}
+})
 
 function resultOf(own: readonly GaugeReading[]): StudiedGauge['result'] {
   const parts = namesOf(own.map(({ part }) => part))

@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { addedItemSchema, storedItem } from '@/shared/catalogue/added-item'
 import { findLimit } from '@/shared/catalogue/standard-plan'
+import { impossibleLimit } from '@/shared/plan/limit-range'
 import { isStricter } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 
@@ -18,10 +19,11 @@ export const lessonChangeSchema = z.discriminatedUnion('kind', [
 ])
 export type LessonChange = z.infer<typeof lessonChangeSchema>
 
-/** Why a proposed change would change nothing, by field; undefined when it would. */
-export function emptyChange(change: LessonChange): string | undefined {
+/** Why a proposed change would change nothing or cannot be; undefined when it would change something. */
+export function changeRefused(change: LessonChange): string | undefined {
   if (change.kind === 'item') return undefined
   const limit = findLimit(change.limit)
+  if (limit && impossibleLimit(limit, change.value)) return impossibleLimit(limit, change.value)
   if (!limit || isStricter(limit, change.value, limit.byDefault.value)) return undefined
   return `Every programme starts with ${limit.direction} ${formatQuantity(limit.byDefault.value, limit.unit)}; a company limit that is no stricter changes nothing.`
 }

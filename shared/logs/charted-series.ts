@@ -8,6 +8,7 @@ import { dwellSeries } from './dwell-series'
 import { densitySeries, USUAL_REFERENCE_C } from './flux-density-series'
 import { columnSeries, type LogSeries } from './log-series'
 import { optional, type Inputs } from '@/shared/rules/rule'
+import { memo } from '@/shared/memo'
 
 /** What a reading is brought to before it is charted. */
 export const chartedReads = {
@@ -41,19 +42,23 @@ const asRead: Charted = (log) => {
   return { series: columnSeries(log, characteristic.charted), label: column.label, unit: column.unit }
 }
 
+const densityOf = memo(densitySeries)
+const acidNumberOf = memo(acidNumberSeries)
+const dwellOf = memo((log: Log) => dwellSeries(log))
+
 const CHARTED: Readonly<Record<CharacteristicKey, Charted>> = {
   'flux-density': (log, { reference = USUAL_REFERENCE_C, coefficient }) => ({
-    series: remembered(log, `${reference} ${coefficient}`, () => densitySeries(log, reference, coefficient)),
+    series: densityOf(log, reference, coefficient),
     label: `Density at ${formatQuantity(reference, '°C')}`,
     unit: 'g/ml',
   }),
   'flux-acid-number': (log) => ({
-    series: remembered(log, '', () => acidNumberSeries(log)),
+    series: acidNumberOf(log),
     label: 'Acid number',
     unit: 'mg KOH/g',
   }),
   'wave-contact': (log) => ({
-    series: remembered(log, '', () => dwellSeries(log)),
+    series: dwellOf(log),
     label: 'Dwell in the main wave',
     unit: 's',
   }),
@@ -65,16 +70,4 @@ const CHARTED: Readonly<Record<CharacteristicKey, Charted>> = {
   'tip-temperature': asRead,
   'wave-geometry': asRead,
   'wave-preheat': asRead,
-}
-
-/** A series is made once for as long as the readings are, like that of a column. */
-const made = new WeakMap<Log['readings'], Map<string, LogSeries>>()
-function remembered(log: Log, key: string, make: () => LogSeries): LogSeries {
-  const known = made.get(log.readings) ?? new Map<string, LogSeries>()
-  made.set(log.readings, known)
-  const before = known.get(key)
-  if (before?.log === log) return before
-  const series = before ? { ...before, log } : make()
-  known.set(key, series)
-  return series
 }

@@ -1,4 +1,5 @@
 import type { Log } from '@/shared/records/log'
+import { memo } from '@/shared/memo'
 
 /** The readings of one log that hold a value, in time order: instants in epoch milliseconds. */
 export interface LogSeries {
@@ -43,14 +44,5 @@ export function seriesFrom(
   return { log, instants, values, rows }
 }
 
-/** The series of one column as it was read; remembered for as long as the readings are. */
-export function columnSeries(log: Log, column: string): LogSeries {
-  const known = remembered.get(log.readings) ?? new Map<string, LogSeries>()
-  remembered.set(log.readings, known)
-  const before = known.get(column)
-  if (before?.log === log) return before
-  const made = before ? { ...before, log } : seriesFrom(log, (cell) => cell(column))
-  known.set(column, made)
-  return made
-}
-const remembered = new WeakMap<Log['readings'], Map<string, LogSeries>>()
+/** The series of one column as it was read. */
+export const columnSeries = memo((log: Log, column: string) => seriesFrom(log, (cell) => cell(column)))

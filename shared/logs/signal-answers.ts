@@ -1,4 +1,5 @@
 import type { RecordOf } from '@/shared/records/record-kinds'
+import { memo } from '@/shared/memo'
 
 export type SignalAnswer = RecordOf<'signal-answer'>
 
@@ -19,13 +20,9 @@ export function answerTo(
 const keyOf = (log: string, chartRule: string, instant: number): string => `${log}\n${chartRule}\n${instant}`
 
 /** Looked up by instant, so that '07:40Z' and '07:40:00.000Z' answer the same reading. */
-const indices = new WeakMap<readonly SignalAnswer[], ReadonlyMap<string, SignalAnswer>>()
-function indexOf(answers: readonly SignalAnswer[]): ReadonlyMap<string, SignalAnswer> {
-  const known = indices.get(answers)
-  if (known) return known
-  const made = new Map(
-    answers.map((answer) => [keyOf(answer.log, answer.chartRule, Date.parse(answer.readingAt)), answer]),
-  )
-  indices.set(answers, made)
-  return made
-}
+const indexOf = memo(
+  (answers: readonly SignalAnswer[]): ReadonlyMap<string, SignalAnswer> =>
+    new Map(
+      answers.map((answer) => [keyOf(answer.log, answer.chartRule, Date.parse(answer.readingAt)), answer]),
+    ),
+)

@@ -1,5 +1,6 @@
 import { fromMemory, published } from '@/shared/sources/provenance'
 import type { Source } from '@/shared/sources/source'
+import { ownMember } from '@/shared/own-member'
 
 /** How a piece is conditioned before a solderability test. */
 export interface AgeingMethod {
@@ -79,4 +80,4 @@ export type AgeingKey = keyof typeof AGEING_METHODS
 
 /** The method by its key; undefined for a text that names none. */
 export const ageingMethod = (key: unknown): AgeingMethod | undefined =>
-  typeof key === 'string' && key in AGEING_METHODS ? AGEING_METHODS[key as AgeingKey] : undefined
+  typeof key === 'string' ? ownMember(AGEING_METHODS, key) : undefined

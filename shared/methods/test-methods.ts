@@ -6,6 +6,7 @@ import { rotaryDip } from './rotary-dip'
 import { solderFloat } from './solder-float'
 import { wettingBalance } from './wetting-balance'
 import type { TestMethod } from './test-method'
+import { ownMember } from '@/shared/own-member'
 
 /** Every way of testing a lot, by key. A new method is added here; the compiler asks for its picture and its rule. */
 export const TEST_METHODS = {
@@ -36,9 +37,7 @@ export const SOLDERABILITY_METHODS = Object.keys(OFFERED) as readonly Solderabil
 
 export const isSolderabilityMethod = (key: string): key is SolderabilityMethod => Object.hasOwn(OFFERED, key)
 
-export const needsInstrument = (key: string): boolean =>
-  TEST_METHODS[key as TestMethodKey]?.byInstrument ?? true
+export const needsInstrument = (key: string): boolean => ownMember(TEST_METHODS, key)?.byInstrument ?? true
 
 /** The method's name for a sentence: "rotary dip". */
-export const methodName = (key: string): string =>
-  (TEST_METHODS[key as TestMethodKey]?.label ?? key).toLowerCase()
+export const methodName = (key: string): string => (ownMember(TEST_METHODS, key)?.label ?? key).toLowerCase()

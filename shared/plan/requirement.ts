@@ -18,6 +18,14 @@ export interface Limit {
   /** `at most`: smaller is stricter. `at least`: larger is stricter. */
   readonly direction: 'at most' | 'at least'
   readonly byDefault: { readonly value: number; readonly authority: Authority; readonly from: Source }
+  /** The values that it can have, where its unit says too little of that: see `limitRange`. */
+  readonly within?: LimitRange
+}
+
+/** The values that a limit can have at all, both ends included; in the limit's unit. */
+export interface LimitRange {
+  readonly min: number
+  readonly max: number
 }
 
 /** A programme's own layer on a limit, as one document states it. */

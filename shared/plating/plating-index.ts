@@ -12,6 +12,7 @@ import { platingWindow, hasWindow } from './plating-window'
 import { demandsFrom, standingReads, type StandingInputs } from '@/shared/sampling/sampling-reads'
 import type { About } from '@/shared/rules/finding'
 import { scaled } from './tolerance-shown'
+import { groupedBy } from '@/shared/grouped-by'
 
 /** How far one supplier's plating of one deposit at one place keeps from its minimum. */
 export interface PlatingIndex {
@@ -58,17 +59,11 @@ export function platingIndexesOf(facts: Facts, confidence: number): PlatingIndex
 }
 
 /** One supplier's readings of one deposit at one place of one part, over his lots. */
-function pooled(groups: readonly PlatingReadings[]): PlatingReadings[][] {
-  const series = new Map<string, PlatingReadings[]>()
-  for (const group of groups) {
-    const { lot, deposit, place } = group
-    const key = [lot.kind, partKey(lot.part), partKey(lot.supplier), deposit, place].join('\n')
-    const own = series.get(key)
-    if (own) own.push(group)
-    else series.set(key, [group])
-  }
-  return [...series.values()]
-}
+const pooled = (groups: readonly PlatingReadings[]): PlatingReadings[][] => [
+  ...groupedBy(groups, ({ lot, deposit, place }) =>
+    [lot.kind, partKey(lot.part), partKey(lot.supplier), deposit, place].join('\n'),
+  ).values(),
+]
 
 function indexOf(series: readonly PlatingReadings[], leastUm: number, confidence: number): PlatingIndex {
   const { lot, deposit, place } = series[0]!

@@ -4,7 +4,7 @@ import { mean } from '@/shared/statistics/sample-moments'
 import { oneSidedFactorFrom } from '@/shared/statistics/tolerance/one-sided-factor'
 import type { ToleranceBasis, ToleranceContent } from '@/shared/statistics/tolerance/tolerance-content'
 import { twoSidedFactorFrom } from '@/shared/statistics/tolerance/two-sided-factor'
-import { memory } from '@/shared/memo'
+import { memoByText, memory } from '@/shared/memo'
 
 /** Readings by specimen: those on one specimen are alike, so the specimen is the unit. */
 export type BySpecimen = readonly (readonly number[])[]
@@ -123,17 +123,13 @@ export const scaled = (
 })
 
 /** The factor costs a fifth of a millisecond and is asked for again and again. */
-const factors = new Map<string, number>()
-function rememberedFactor(
-  basis: ToleranceBasis,
-  { ofTwo }: ToleranceLimit,
-  content: ToleranceContent,
-): number {
-  const { effectiveReadings, degreesOfFreedom } = basis
-  const key = `${effectiveReadings} ${degreesOfFreedom} ${ofTwo} ${content.coverage} ${content.confidence}`
-  const factor =
-    factors.get(key) ?? (ofTwo ? twoSidedFactorFrom(basis, content) : oneSidedFactorFrom(basis, content))
-  if (factors.size > 5000) factors.clear()
-  factors.set(key, factor)
-  return factor
-}
+const rememberedFactor = memoByText(
+  5000,
+  (
+    { effectiveReadings, degreesOfFreedom }: ToleranceBasis,
+    { ofTwo }: Pick<ToleranceLimit, 'ofTwo'>,
+    { coverage, confidence }: ToleranceContent,
+  ) => `${effectiveReadings} ${degreesOfFreedom} ${ofTwo} ${coverage} ${confidence}`,
+  (basis, { ofTwo }, content) =>
+    ofTwo ? twoSidedFactorFrom(basis, content) : oneSidedFactorFrom(basis, content),
+)

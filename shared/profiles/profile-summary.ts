@@ -1,6 +1,7 @@
 import { summariseTrace, greatestDifference, type ThermalTrace, type TraceSummary } from './thermal-profile'
 import { THERMOCOUPLES } from '@/shared/records/characteristics/thermal-profile'
 import type { Log } from '@/shared/records/log'
+import { memo } from '@/shared/memo'
 
 /** The temperatures between which a profile soaks, and the time over which a slope counts. */
 export const SOAK = { fromC: 150, toC: 200 } as const
@@ -19,20 +20,11 @@ export interface ProfileSummary {
   readonly greatestDifference: { readonly differenceK: number; readonly atS: number } | undefined
 }
 
-const remembered = new WeakMap<Log['readings'], Map<number, ProfileSummary | undefined>>()
-
 /**
  * The summary of one pass; undefined while no thermocouple has two samples.
  * Empty cells are left out, couple by couple. `liquidusC` of the alloy in °C.
  */
-export function profileSummary(log: Log, liquidusC: number): ProfileSummary | undefined {
-  const known = remembered.get(log.readings) ?? new Map<number, ProfileSummary | undefined>()
-  remembered.set(log.readings, known)
-  if (!known.has(liquidusC)) known.set(liquidusC, summarised(log, liquidusC))
-  return known.get(liquidusC)
-}
-
-function summarised(log: Log, liquidusC: number): ProfileSummary | undefined {
+export const profileSummary = memo((log: Log, liquidusC: number): ProfileSummary | undefined => {
   const traces = THERMOCOUPLES.flatMap((column, index) => {
     const trace = traceOf(log, column)
     return trace.timesS.length < 2 ? [] : [{ column, name: `Thermocouple ${index + 1}`, trace }]
@@ -57,7 +49,7 @@ function summarised(log: Log, liquidusC: number): ProfileSummary | undefined {
     peakSpreadK: Math.max(...peaks) - Math.min(...peaks),
     greatestDifference: together ? greatestDifference(traces.map(({ trace }) => trace)) : undefined,
   }
-}
+})
 
 /** One couple's samples, seconds from the first reading of the pass. */
 function traceOf({ readings }: Log, column: string): { timesS: number[]; temperaturesC: number[] } {

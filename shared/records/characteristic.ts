@@ -12,6 +12,8 @@ export interface Characteristic {
   readonly comesWhole: boolean
   /** Every reading also has an instant, `at`, in epoch milliseconds. */
   readonly columns: Readonly<Record<string, Column>>
+  /** Columns that are shares of one whole, in %: together they are no more than all of it. */
+  readonly sharesOfWhole?: readonly string[]
   /** The column drawn on the chart and put under run rules. */
   readonly charted: string
 }

@@ -10,6 +10,7 @@ import { tipTemperature } from './characteristics/tip-temperature'
 import { waveContact } from './characteristics/wave-contact'
 import { waveGeometry } from './characteristics/wave-geometry'
 import { wavePreheat } from './characteristics/wave-preheat'
+import { ownMember } from '@/shared/own-member'
 
 /** Every process characteristic that is logged, by key. A new one is added here; the compiler asks what of it is charted and drawn. */
 export const CHARACTERISTICS = {
@@ -28,5 +29,4 @@ export const CHARACTERISTICS = {
 export type CharacteristicKey = keyof typeof CHARACTERISTICS
 
 /** The characteristic of a log, or undefined when its key is unknown. */
-export const findCharacteristic = (key: string): Characteristic | undefined =>
-  Object.hasOwn(CHARACTERISTICS, key) ? CHARACTERISTICS[key as CharacteristicKey] : undefined
+export const findCharacteristic = (key: string): Characteristic | undefined => ownMember(CHARACTERISTICS, key)

@@ -1,3 +1,4 @@
+import { formatNumber } from '@/shared/quantity/format'
 import type { Column } from '@/shared/columns/column'
 import { kindOf } from '@/shared/columns/column-kinds'
 import { columnSchema } from '@/shared/columns/column-schema'
@@ -11,15 +12,22 @@ export interface ReadingProblem {
 }
 
 const MOST_LISTED = 50
+/** An analysis measures each metal apart, so that its shares may come to a little more than the whole. */
+const MOST_TOGETHER_PCT = 101
 
-/** What is wrong with readings for these columns; empty when all can be taken. Stops after fifty. */
+/**
+ * What is wrong with readings for these columns, of which some may be shares of one whole; empty when all can be
+ * taken. Stops after fifty.
+ */
 export function readingProblems(
   readings: Readings,
   columns: Readonly<Record<string, Column>>,
+  sharesOfWhole: readonly string[] = [],
 ): ReadingProblem[] {
-  const problems: ReadingProblem[] = []
+  const problems = overWhole(readings, sharesOfWhole)
   for (const name of Object.keys(readings.columns)) {
-    if (!(name in columns)) problems.push({ reading: 0, column: name, says: `There is no column ${name}.` })
+    if (!Object.hasOwn(columns, name))
+      problems.push({ reading: 0, column: name, says: `There is no column ${name}.` })
   }
   for (const [name, column] of Object.entries(columns)) {
     const cells = readings.columns[name] ?? []
@@ -39,6 +47,20 @@ export function readingProblems(
     }
   }
   return problems.slice(0, MOST_LISTED)
+}
+
+function overWhole({ count, columns }: Readings, shares: readonly string[]): ReadingProblem[] {
+  const [column] = shares
+  if (column === undefined) return []
+  return Array.from({ length: count }, (_, index) => ({
+    reading: index + 1,
+    column,
+    together: shares.reduce((sum, share) => sum + (Number(columns[share]?.[index]) || 0), 0),
+  })).flatMap(({ together, ...place }) =>
+    together > MOST_TOGETHER_PCT
+      ? [{ ...place, says: `The shares come to ${formatNumber(together, 4)} %, more than the whole.` }]
+      : [],
+  )
 }
 
 function sayWhy(column: Column, cell: number | string | null): string {

@@ -1,50 +1,33 @@
 import type { Disposition, Lot } from './lot'
+import { groupedBy } from '@/shared/grouped-by'
+import { memo, memoByText } from '@/shared/memo'
 
 /** A part's name as it is compared: spaces and capitals do not tell two parts apart. */
-export function partKey(part: string): string {
-  const known = partKeys.get(part)
-  if (known !== undefined) return known
-  if (partKeys.size >= MOST_PART_KEYS) partKeys.clear()
-  const key = part.trim().replace(/\s+/g, ' ').toLowerCase()
-  partKeys.set(part, key)
-  return key
-}
-
-/** Rules compare the same few names for every lot: each is worked out once. */
-const partKeys = new Map<string, string>()
-const MOST_PART_KEYS = 10_000
+export const partKey = memoByText(
+  // Rules compare the same few names for every lot.
+  10_000,
+  (part: string) => part,
+  (part) => part.trim().replace(/\s+/g, ' ').toLowerCase(),
+)
 
 /** A part within its kind, as it is compared: a board and a component may share a name. */
 export const kindAndPart = ({ kind, part }: { readonly kind: string; readonly part: string }): string =>
   `${kind}\n${partKey(part)}`
 
 /** Parts that some lot has come in of. */
-const deliveredParts = new WeakMap<readonly Lot[], ReadonlySet<string>>()
-export function partsDelivered(lots: readonly Lot[]): ReadonlySet<string> {
-  const known = deliveredParts.get(lots) ?? new Set(lots.map(kindAndPart))
-  deliveredParts.set(lots, known)
-  return known
-}
+export const partsDelivered = memo(
+  (lots: readonly Lot[]): ReadonlySet<string> => new Set(lots.map(kindAndPart)),
+)
 
 /** One supplier's deliveries of one part: what an inspection history is kept for. */
 export const deliveryKey = (lot: Lot): string => `${kindAndPart(lot)}\n${partKey(lot.supplier)}`
 
 /** Lots of one delivery key, earliest received first; ties by code, so that the order never wavers. */
-const deliveriesOf = new WeakMap<readonly Lot[], ReadonlyMap<string, readonly Lot[]>>()
-export function deliveries(lots: readonly Lot[]): ReadonlyMap<string, readonly Lot[]> {
-  const known = deliveriesOf.get(lots)
-  if (known) return known
-  const made = new Map<string, Lot[]>()
-  for (const lot of lots) {
-    const key = deliveryKey(lot)
-    const same = made.get(key)
-    if (same) same.push(lot)
-    else made.set(key, [lot])
-  }
+export const deliveries = memo((lots: readonly Lot[]): ReadonlyMap<string, readonly Lot[]> => {
+  const made = groupedBy(lots, deliveryKey)
   for (const same of made.values()) same.sort(byReceipt)
-  deliveriesOf.set(lots, made)
   return made
-}
+})
 
 const byReceipt = (a: Lot, b: Lot): number => {
   if (a.receivedOn !== b.receivedOn) return a.receivedOn < b.receivedOn ? -1 : 1

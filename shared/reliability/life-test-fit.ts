@@ -4,6 +4,7 @@ import type { Interval } from '@/shared/statistics/intervals/interval'
 import { weibullBounds, type WeibullBounds } from '@/shared/reliability/weibull/weibull-bounds'
 import { weibullFitTest, type WeibullFitTest } from '@/shared/reliability/weibull/weibull-fit-test'
 import { weibullByLikelihood } from '@/shared/reliability/weibull/weibull-likelihood'
+import { groupedBy } from '@/shared/grouped-by'
 
 export type LifeSpecimen = RecordOf<'life-test'>
 
@@ -36,13 +37,10 @@ export function lifeTestFits(
   specimens: readonly LifeSpecimen[],
   presumed: { readonly shape: number; readonly confidence: number },
 ): LifeTestFit[] {
-  const tests = new Map<string, LifeSpecimen[]>()
-  for (const specimen of specimens) {
-    if (!(specimen.cycles > 0)) continue
-    const known = tests.get(specimen.test)
-    if (known) known.push(specimen)
-    else tests.set(specimen.test, [specimen])
-  }
+  const tests = groupedBy(
+    specimens.filter(({ cycles }) => cycles > 0),
+    ({ test }) => test,
+  )
   return [...tests].map(([test, own]) => {
     const failures = own.filter(({ failed }) => failed).map(({ cycles }) => cycles)
     const suspensions = own.filter(({ failed }) => !failed).map(({ cycles }) => cycles)

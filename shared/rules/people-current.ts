@@ -7,6 +7,7 @@ import type { Judged, Part } from './finding'
 import { decidingPart } from './parts'
 import { namedRuling, sourceOf } from './ruling-source'
 import { count } from '@/shared/rules/measure'
+import { groupedBy } from '@/shared/grouped-by'
 
 type Training = RecordOf<'training'>
 
@@ -63,17 +64,13 @@ export function judgePeople(
 const keyOf = (worker: string, skill: Skill): string => `${samePerson(worker)}\n${skill}`
 
 /** Deeds by person and skill, the days ascending. */
-function groupedDeeds(deeds: readonly Deed[]): Map<string, { worker: string; skill: Skill; days: string[] }> {
-  const groups = new Map<string, { worker: string; skill: Skill; days: string[] }>()
-  for (const { worker, skill, on } of deeds) {
-    const key = keyOf(worker, skill)
-    const group = groups.get(key)
-    if (group) group.days.push(on)
-    else groups.set(key, { worker, skill, days: [on] })
-  }
-  for (const group of groups.values()) group.days.sort()
-  return groups
-}
+const groupedDeeds = (deeds: readonly Deed[]) =>
+  new Map(
+    [...groupedBy(deeds, ({ worker, skill }) => keyOf(worker, skill))].map(([key, own]) => [
+      key,
+      { ...own[0]!, days: own.map(({ on }) => on).sort() },
+    ]),
+  )
 
 interface Validity {
   readonly from: string
@@ -81,18 +78,15 @@ interface Validity {
 }
 
 /** The spans in which a training is valid: to its stated end, or sooner where the limit ends it. */
-function certificatesBy(training: readonly Training[], mostMonths: number): Map<string, Validity[]> {
-  const spans = new Map<string, Validity[]>()
-  for (const { worker, skill, passedOn, expiresOn } of training) {
-    const longest = addMonths(passedOn, mostMonths)
-    const key = keyOf(worker, skill)
-    const span = { from: passedOn, to: expiresOn < longest ? expiresOn : longest }
-    const known = spans.get(key)
-    if (known) known.push(span)
-    else spans.set(key, [span])
-  }
-  return spans
-}
+const certificatesBy = (training: readonly Training[], mostMonths: number): Map<string, Validity[]> =>
+  groupedBy(
+    training,
+    ({ worker, skill }) => keyOf(worker, skill),
+    ({ passedOn, expiresOn }) => {
+      const longest = addMonths(passedOn, mostMonths)
+      return { from: passedOn, to: expiresOn < longest ? expiresOn : longest }
+    },
+  )
 
 function partOf(
   { worker, skill, days }: { worker: string; skill: Skill; days: readonly string[] },

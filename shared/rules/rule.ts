@@ -5,6 +5,7 @@ import type { Stage } from '@/shared/plan/stage'
 import type { Facts } from './facts'
 import type { Finding, Judged } from './finding'
 import type { RecordSource } from './record-source'
+import { memo } from '@/shared/memo'
 
 /** Today's date as an input, 'YYYY-MM-DD': rules never ask a clock. */
 export interface TodaySource {
@@ -68,7 +69,7 @@ export function take(read: Readable, facts: Facts): unknown {
     case 'parameter':
       return facts.values.get(read.key)
     case 'limit':
-      return rulingFrom(read, facts)
+      return rulingFrom(facts.requirements, read)
     case 'records':
       return read.from(facts.records)
     case 'today':
@@ -100,11 +101,7 @@ const notYet = (missing: readonly string[]): Judged => ({
 })
 
 /** Rulings are remembered per facts, so that unchanged limits stay the same object. */
-const rulings = new WeakMap<Facts['requirements'], Map<string, Ruling>>()
-function rulingFrom(limit: Limit, facts: Facts): Ruling {
-  const known = rulings.get(facts.requirements) ?? new Map<string, Ruling>()
-  rulings.set(facts.requirements, known)
-  const ruling = known.get(limit.key) ?? rulingOn(limit, facts.requirements)
-  known.set(limit.key, ruling)
-  return ruling
-}
+const rulingFrom = memo(
+  (requirements: Facts['requirements'], limit: Limit): Ruling => rulingOn(limit, requirements),
+  500,
+)

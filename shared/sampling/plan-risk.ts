@@ -11,6 +11,7 @@ import {
 import { acceptanceByVariables } from '@/shared/statistics/sampling/variables-plan'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { SamplingPlan } from './sampling-plan'
+import { memoByText } from '@/shared/memo'
 
 /** What a plan does on average, as fractions bad. */
 export interface PlanRisk {
@@ -95,14 +96,11 @@ export function riskInWords(plan: SamplingPlan): string {
 }
 
 /** The fraction bad that a plan accepts with this probability; plans are asked about again and again. */
-const known = new Map<string, number>()
-function fractionAccepted(plan: SamplingPlan, acceptance: number): number {
-  const key = `${numbersOf(plan)} ${acceptance}`
-  const fraction = known.get(key) ?? findFraction(plan, acceptance)
-  if (known.size > 2000) known.clear()
-  known.set(key, fraction)
-  return fraction
-}
+const fractionAccepted = memoByText(
+  2000,
+  (plan: SamplingPlan, acceptance: number) => `${numbersOf(plan)} ${acceptance}`,
+  (plan, acceptance) => findFraction(plan, acceptance),
+)
 
 function findFraction(plan: SamplingPlan, acceptance: number): number {
   if (plan.kind === 'single' || plan.kind === 'zero-acceptance') {

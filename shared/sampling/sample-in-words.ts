@@ -2,16 +2,13 @@ import type { Measured } from '@/shared/rules/finding'
 import { measure, count } from '@/shared/rules/measure'
 import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { exactProportionUpperBound } from '@/shared/statistics/intervals/exact-proportion'
-import {
-  whatTheSampleProves,
-  type LotSample,
-  type Proof,
-} from '@/shared/statistics/sampling/what-the-sample-proves'
+import { whatTheSampleProves, type LotSample } from '@/shared/statistics/sampling/what-the-sample-proves'
 import type { LotSampleFound } from './lot-sample'
 import type { SampledMethod } from './sampled-method'
 import type { Question } from './sampled-question'
 import { fractionOf, type SamplingInputs } from './sampling-reads'
 import { faultCounts, type SpecimenFault } from './specimen-tally'
+import { memoByText } from '@/shared/memo'
 
 /** "13 specimens (52 places), none bad, longest wetting time 1.8 s". */
 export function sampleInWords(sample: LotSampleFound, { method, ruling }: Question): string {
@@ -110,11 +107,9 @@ export const proofMeasured = (proof: LotProof): Measured => ({
 })
 
 /** Proofs already computed: lots of one size with the same sample prove the same. */
-const proofs = new Map<string, Proof>()
-function proofOf(sample: LotSample, confidence: number): Proof {
-  const key = `${sample.lotSize} ${sample.sampleSize} ${sample.defectives} ${confidence}`
-  const proof = proofs.get(key) ?? whatTheSampleProves(sample, confidence)
-  if (proofs.size > 2000) proofs.clear()
-  proofs.set(key, proof)
-  return proof
-}
+const proofOf = memoByText(
+  2000,
+  ({ lotSize, sampleSize, defectives }: LotSample, confidence: number) =>
+    `${lotSize} ${sampleSize} ${defectives} ${confidence}`,
+  whatTheSampleProves,
+)

@@ -8,6 +8,7 @@ import {
   rotaryDipTally,
   type SpecimenTally,
 } from './specimen-tally'
+import { memo } from '@/shared/memo'
 
 /** A test whose specimens are counted good or bad and whose lots are sampled. */
 export interface SampledMethod {
@@ -23,19 +24,7 @@ export interface SampledMethod {
 }
 
 /** Tallies are kept for as long as their readings are, one for each limit asked about. */
-const remembered = <M extends SampledMethod>(method: M): M => {
-  const known = new WeakMap<Readings, Map<number, SpecimenTally>>()
-  return {
-    ...method,
-    tally(readings: Readings, limit: number) {
-      const byLimit = known.get(readings) ?? new Map<number, SpecimenTally>()
-      known.set(readings, byLimit)
-      const tally = byLimit.get(limit) ?? method.tally(readings, limit)
-      byLimit.set(limit, tally)
-      return tally
-    },
-  }
-}
+const remembered = <M extends SampledMethod>(method: M): M => ({ ...method, tally: memo(method.tally) })
 
 export const ROTARY_DIP = remembered({
   key: 'rotary-dip',

@@ -50,14 +50,14 @@ async function everythingOf(code: string): Promise<string> {
 }
 
 describe.each(ABOUT_A_PROGRAMME)('%s', (command) => {
-  test('with what belongs to another programme touches nothing there, and fails nowhere', async () => {
+  test('with what belongs to another programme touches nothing there, and here only what it says it did', async () => {
     const role = whoMay(command)
     const place = await placeFor(command)
     const input = await VALID_INPUT[command](place, role)
-    const before = await everythingOf(place.code)
+    const [there, here] = [await everythingOf(place.code), await everythingOf(ours.code)]
     const outcome = await ours.asUnparsed(role, command, { ...input, programme: ours.code })
-    expect(outcome.ok || outcome.message).toBeTruthy()
-    expect(await everythingOf(place.code)).toBe(before)
+    expect(await everythingOf(place.code)).toBe(there)
+    expect((await everythingOf(ours.code)) === here).toBe(!outcome.ok)
   })
 
   test('in another programme is refused to who may give it in their own', async () => {

@@ -1,11 +1,11 @@
 import fc from 'fast-check'
 import type { Column, ColumnKindName, ColumnOf } from '@/shared/columns/column'
+import { isToldFromZero, SMALLEST_NUMBER } from '@/shared/quantity/smallest-number'
 import type { Parameter } from '@/shared/plan/parameter'
 
-/** Days around the one on which the laws judge, leap days, and the ends of the calendar. */
+/** Days around the one on which the laws judge, leap days, and the first and the last that a column takes. */
 export const DAYS = [
-  '0001-01-01',
-  '1899-12-31',
+  '1900-01-01',
   '2024-02-29',
   '2025-12-31',
   '2026-01-31',
@@ -15,7 +15,7 @@ export const DAYS = [
   '2026-05-31',
   '2027-06-30',
   '2028-02-29',
-  '9999-12-31',
+  '2199-12-31',
 ] as const
 
 /** Few, so that records name the same lots, boards and people; among them lists, ranges and names that objects have already. */
@@ -42,16 +42,28 @@ export function anyCell(column: Column): fc.Arbitrary<unknown> {
   return column.optional ? fc.option(cell, { nil: undefined }) : cell
 }
 
+/** A number as a column would keep it: what cannot be told from zero is zero. */
+export const asHeld = (number: number): number => (isToldFromZero(number) ? number + 0 : 0)
+
+/** Any number of a range: spread over it, at its ends, and next to nothing; minus zero is left out, for no column keeps it. */
+export function anyNumber(min: number, max: number): fc.Arbitrary<number> {
+  const spread = fc.integer({ min: 0, max: 1000 }).map((step) => min + (step / 1000) * (max - min))
+  const ends = [min, max, SMALLEST_NUMBER].filter((end) => end >= min && end <= max)
+  return fc
+    .oneof(
+      { weight: 3, arbitrary: spread },
+      { weight: 2, arbitrary: fc.double({ min, max, noNaN: true }) },
+      { weight: 1, arbitrary: fc.constantFrom(...ends) },
+    )
+    .map((number) => Math.max(asHeld(number), min))
+}
+
 const anyRequired = (column: Column): fc.Arbitrary<unknown> =>
   (ANY_OF_KIND[column.kind] as (column: Column) => fc.Arbitrary<unknown>)(column)
 
 const ANY_OF_KIND: { readonly [K in ColumnKindName]: (column: ColumnOf<K>) => fc.Arbitrary<unknown> } = {
-  number({ min, max, whole }) {
-    const inside = whole
-      ? fc.integer({ min: Math.ceil(min), max: Math.floor(max) })
-      : fc.double({ min, max, noNaN: true }).map((number) => number + 0)
-    return fc.oneof(inside, fc.constantFrom(min, max))
-  },
+  number: ({ min, max, whole }) =>
+    whole ? fc.oneof(fc.integer({ min, max }), fc.constantFrom(min, max)) : anyNumber(min, max),
   choice: ({ options }) => fc.constantFrom(...options.map(({ value }) => value)),
   text: ({ maxLength }) =>
     fc

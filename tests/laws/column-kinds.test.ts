@@ -94,3 +94,17 @@ describe.each(Object.entries(COLUMNS))('a %s', (_kind, column) => {
     )
   })
 })
+
+test('a number that no measurement could tell from zero is refused, in a field and in readings', () => {
+  const column = numberColumn({ label: 'Hours', unit: 'h', min: 0, max: 10 })
+  const fits = kindOf(column).readingTest(column)
+  for (const [number, taken] of [
+    [Number.MIN_VALUE, false],
+    [1e-13, false],
+    [1e-12, true],
+    [0, true],
+  ] as const) {
+    expect(columnSchema(column).safeParse(number).success, String(number)).toBe(taken)
+    expect(fits(number), String(number)).toBe(taken)
+  }
+})

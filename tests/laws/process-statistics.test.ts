@@ -229,9 +229,10 @@ describe('comparisons', () => {
   test('Pareto order falls, its shares rise to one, and the input order is forgotten', () => {
     const amounts = fc.dictionary(fc.string({ minLength: 1, maxLength: 4 }), fc.integer({ min: 0, max: 99 }))
     fc.assert(
-      fc.property(amounts, (found) => {
+      fc.property(amounts, (amountOf) => {
+        const found = new Map(Object.entries(amountOf))
         const rows = paretoOrder(found)
-        const reversed = Object.fromEntries(Object.entries(found).reverse())
+        const reversed = new Map([...found].reverse())
         expect(paretoOrder(reversed)).toEqual(rows)
         rows.slice(1).forEach((row, index) => {
           expect(row.amount).toBeLessThanOrEqual(rows[index]!.amount)

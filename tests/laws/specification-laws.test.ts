@@ -31,7 +31,7 @@ import { leadFinish } from '../rules/specification/finish-rows'
 import { leadHole } from '../rules/specification/lead-hole-rows'
 import { soundBoard } from '../rules/specification/sound-board'
 import { spacing } from '../rules/specification/spacing-rows'
-import { anyValue } from './any-value'
+import { anyNumber, asHeld, anyValue } from './any-value'
 
 const stage = STANDARD_PLAN.filter((item) => item.stage === 'specification')
 const rules: readonly AnyRule[] = stage.flatMap((item) => item.rules)
@@ -95,35 +95,26 @@ describe('limits', () => {
 
   test('a stricter limit never improves a verdict', () => {
     fc.assert(
-      fc.property(
-        fc.constantFrom(...pairs),
-        factsOfAnyValues,
-        fc.double({ min: 1, max: 20, noNaN: true }),
-        (pair, facts, factor) => {
-          const stricter = {
-            ...facts,
-            requirements: [requirement(pair.limit, scaled(pair.limit, factor, false))],
-          }
-          // Limits that leave no window between them are not judged, which opens no gate either.
-          fc.pre(!judge(pair.rule, stricter).found.startsWith('The window is empty'))
-          noBetter(pair.rule, stricter, facts)
-        },
-      ),
+      fc.property(fc.constantFrom(...pairs), factsOfAnyValues, anyNumber(1, 20), (pair, facts, factor) => {
+        const stricter = {
+          ...facts,
+          requirements: [requirement(pair.limit, scaled(pair.limit, factor, false))],
+        }
+        // Limits that leave no window between them are not judged, which opens no gate either.
+        fc.pre(!judge(pair.rule, stricter).found.startsWith('The window is empty'))
+        noBetter(pair.rule, stricter, facts)
+      }),
       { numRuns: 400 },
     )
   })
 
   test('a looser limit never turns meets into fails', () => {
     fc.assert(
-      fc.property(
-        fc.constantFrom(...pairs),
-        fc.double({ min: 1, max: 20, noNaN: true }),
-        ({ rule, limit }, factor) => {
-          const value = scaled(limit, factor, true)
-          const relaxed = { ...sound, requirements: [requirement(limit, value, { relaxes: true })] }
-          expect(judge(rule, relaxed).verdict, `${rule.id}, ${limit.key}`).not.toBe('fails')
-        },
-      ),
+      fc.property(fc.constantFrom(...pairs), anyNumber(1, 20), ({ rule, limit }, factor) => {
+        const value = scaled(limit, factor, true)
+        const relaxed = { ...sound, requirements: [requirement(limit, value, { relaxes: true })] }
+        expect(judge(rule, relaxed).verdict, `${rule.id}, ${limit.key}`).not.toBe('fails')
+      }),
       { numRuns: 400 },
     )
   })
@@ -204,10 +195,10 @@ describe('remedies', () => {
 
 describe('holes', () => {
   const row = fc.record({
-    leadMm: fc.double({ min: 0.3, max: 1.5, noNaN: true }),
-    leadToleranceMm: fc.double({ min: 0, max: 0.06, noNaN: true }),
-    holeToleranceMm: fc.double({ min: 0, max: 0.08, noNaN: true }),
-    holeMm: fc.double({ min: 0.3, max: 2.5, noNaN: true }),
+    leadMm: anyNumber(0.3, 1.5),
+    leadToleranceMm: anyNumber(0, 0.06),
+    holeToleranceMm: anyNumber(0, 0.08),
+    holeMm: anyNumber(0.3, 2.5),
     plated: fc.boolean(),
     holeGiven: fc.constantFrom('finished', 'drilled'),
     leadShape: fc.constantFrom('round', 'square'),
@@ -216,7 +207,7 @@ describe('holes', () => {
 
   test('root-sum-square lies within worst case, and both widen with any tolerance', () => {
     fc.assert(
-      fc.property(row, fc.double({ min: 1, max: 3, noNaN: true }), (over, factor) => {
+      fc.property(row, anyNumber(1, 3), (over, factor) => {
         const hole = {
           leastMm: 0,
           mostMm: 0,
@@ -278,17 +269,12 @@ describe('holes', () => {
 
   test('a larger land never worsens the ring, and the land of the remedy meets', () => {
     fc.assert(
-      fc.property(
-        row,
-        fc.double({ min: 0.5, max: 4, noNaN: true }),
-        fc.double({ min: 0, max: 2, noNaN: true }),
-        (over, landMm, more) => {
-          const small = withHoles(leadHole({ ...over, landMm }))
-          noBetter(annularRing, small, withHoles(leadHole({ ...over, landMm: landMm + more })))
-          const { remedy } = judge(annularRing, small)
-          if (isCellRemedy(remedy)) expect(judge(annularRing, withCell(small, remedy)).verdict).toBe('meets')
-        },
-      ),
+      fc.property(row, anyNumber(0.5, 4), anyNumber(0, 2), (over, landMm, more) => {
+        const small = withHoles(leadHole({ ...over, landMm }))
+        noBetter(annularRing, small, withHoles(leadHole({ ...over, landMm: landMm + more })))
+        const { remedy } = judge(annularRing, small)
+        if (isCellRemedy(remedy)) expect(judge(annularRing, withCell(small, remedy)).verdict).toBe('meets')
+      }),
     )
   })
 })
@@ -297,16 +283,16 @@ describe('conductors and spacings', () => {
   const track = fc.record({
     net: fc.constant('N'),
     layer: fc.constantFrom('external' as const, 'internal' as const),
-    widthMm: fc.double({ min: 0.1, max: 10, noNaN: true }),
-    copperUm: fc.double({ min: 12, max: 210, noNaN: true }),
-    currentA: fc.double({ min: 0, max: 20, noNaN: true }),
+    widthMm: anyNumber(0.1, 10),
+    copperUm: anyNumber(12, 210),
+    currentA: anyNumber(0, 20),
     lengthMm: fc.constant(50),
     dropMostMv: fc.constant(undefined),
   })
 
   test('a wider conductor or a smaller current is never worse, and the width of the remedy meets', () => {
     fc.assert(
-      fc.property(track, fc.double({ min: 1, max: 4, noNaN: true }), (row, factor) => {
+      fc.property(track, anyNumber(1, 4), (row, factor) => {
         const facts = withValue(sound, set(conductors, [row]))
         noBetter(
           conductorCurrent,
@@ -316,7 +302,7 @@ describe('conductors and spacings', () => {
         noBetter(
           conductorCurrent,
           facts,
-          withValue(sound, set(conductors, [{ ...row, currentA: row.currentA / factor }])),
+          withValue(sound, set(conductors, [{ ...row, currentA: asHeld(row.currentA / factor) }])),
         )
         const { remedy } = judge(conductorCurrent, facts)
         if (isCellRemedy(remedy))
@@ -327,14 +313,14 @@ describe('conductors and spacings', () => {
 
   test('a wider gap or a lower voltage is never worse, and the gap of the remedy meets', () => {
     const row = fc.record({
-      peakV: fc.double({ min: 0, max: 2000, noNaN: true }),
-      gapMm: fc.double({ min: 0.05, max: 20, noNaN: true }),
+      peakV: anyNumber(0, 2000),
+      gapMm: anyNumber(0.05, 20),
       category: fc.constantFrom('B1', 'B2', 'B3', 'B4', 'A5', 'A6', 'A7'),
       solderSide: fc.constantFrom('bare', 'masked', 'away'),
-      parallelMm: fc.option(fc.double({ min: 0, max: 200, noNaN: true }), { nil: undefined }),
+      parallelMm: fc.option(anyNumber(0, 200), { nil: undefined }),
     })
     fc.assert(
-      fc.property(row, fc.double({ min: 1, max: 4.9, noNaN: true }), (over, factor) => {
+      fc.property(row, anyNumber(1, 4.9), (over, factor) => {
         const at = (more: object): Facts => withValue(sound, set(spacings, [spacing({ ...over, ...more })]))
         for (const rule of [voltageSpacing, bridgingRisk]) {
           noBetter(rule, at({}), at({ gapMm: over.gapMm * factor }))
@@ -342,7 +328,7 @@ describe('conductors and spacings', () => {
           if (isCellRemedy(remedy))
             expect(judge(rule, withCell(at({}), remedy)).verdict, rule.id).toBe('meets')
         }
-        noBetter(voltageSpacing, at({}), at({ peakV: over.peakV / factor }))
+        noBetter(voltageSpacing, at({}), at({ peakV: asHeld(over.peakV / factor) }))
       }),
     )
   })
@@ -359,19 +345,15 @@ describe('finishes and storage', () => {
         ]),
       )
     fc.assert(
-      fc.property(
-        fc.double({ min: 0.01, max: 20, noNaN: true }),
-        fc.double({ min: 1, max: 5, noNaN: true }),
-        (um, factor) => {
-          noBetter(goldFraction, gold(um * factor), gold(um))
-        },
-      ),
+      fc.property(anyNumber(0.01, 20), anyNumber(1, 5), (um, factor) => {
+        noBetter(goldFraction, gold(um * factor), gold(um))
+      }),
     )
   })
 
   test('growth constants of the band stay in order at any store temperature', () => {
     fc.assert(
-      fc.property(fc.double({ min: -20, max: 85, noNaN: true }), (temperatureC) => {
+      fc.property(anyNumber(-20, 85), (temperatureC) => {
         const { slowest, fitted, fastest } = growthBand(temperatureC)
         expect(slowest).toBeLessThanOrEqual(fitted)
         expect(fitted).toBeLessThanOrEqual(fastest)
@@ -389,14 +371,14 @@ describe('finishes and storage', () => {
       ].reduce(withValue, sound)
     fc.assert(
       fc.property(
-        fc.double({ min: 1, max: 15, noNaN: true }),
-        fc.double({ min: 0, max: 60, noNaN: true }),
-        fc.double({ min: -10, max: 50, noNaN: true }),
-        fc.double({ min: 1, max: 3, noNaN: true }),
+        anyNumber(1, 15),
+        anyNumber(0, 60),
+        anyNumber(-10, 50),
+        anyNumber(1, 3),
         (um, months, temperatureC, factor) => {
           const base = stored(um, months, temperatureC)
           noBetter(storageLife, stored(um, months * factor, temperatureC), base)
-          noBetter(storageLife, stored(um, months, temperatureC + 10 * (factor - 1)), base)
+          noBetter(storageLife, stored(um, months, asHeld(temperatureC + 10 * (factor - 1))), base)
           noBetter(storageLife, base, stored(um * factor, months, temperatureC))
         },
       ),
@@ -408,8 +390,8 @@ test('one more exposure of the laminate is never better', () => {
   const exposure = fc.record({
     step: fc.constant('Step'),
     kind: fc.constantFrom('wave' as const, 'rework' as const, 'levelling' as const),
-    temperatureC: fc.double({ min: 180, max: 300, noNaN: true }),
-    seconds: fc.double({ min: 0.5, max: 30, noNaN: true }),
+    temperatureC: anyNumber(180, 300),
+    seconds: anyNumber(0.5, 30),
     times: fc.integer({ min: 1, max: 5 }),
   })
   fc.assert(

@@ -8,6 +8,7 @@ import { NO_RECORDS } from '@/shared/records/programme-records'
 import type { Facts } from '@/shared/rules/facts'
 import type { Finding } from '@/shared/rules/finding'
 import { judge, type AnyRule } from '@/shared/rules/rule'
+import { groupedBy } from '@/shared/grouped-by'
 
 /** One value of a specification under test, as `set` or `unchecked` makes it. */
 export type SetValue = readonly [key: string, value: unknown]
@@ -36,10 +37,7 @@ export interface FactsInput {
 
 /** The facts of a programme that holds just what a test says; judged on 2 March 2026 unless told. */
 export function factsWith(input: FactsInput = {}): Facts {
-  const logs = new Map<string, Log[]>()
-  for (const log of input.logs ?? []) {
-    logs.set(log.characteristic, [...(logs.get(log.characteristic) ?? []), log])
-  }
+  const logs = groupedBy(input.logs ?? [], ({ characteristic }) => characteristic)
   return {
     values: new Map(input.values ?? []),
     requirements: input.requirements ?? [],

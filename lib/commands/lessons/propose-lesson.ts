@@ -7,7 +7,7 @@ import { lessonOf, withProgramme } from '@/lib/programme/lesson-row'
 import { lessonName } from '@/shared/lessons/lesson'
 import {
   changeInWords,
-  emptyChange,
+  changeRefused,
   lessonChangeSchema,
   sameChange,
   type LessonChange,
@@ -39,7 +39,7 @@ export const proposeLesson = defineCommand({
     ).map(lessonOf),
   }),
   decide({ judged, own, others }, { title, learnt, source, change }, { newId }) {
-    const nothing = emptyChange(change)
+    const nothing = changeRefused(change)
     if (nothing) throw new Refused(nothing, { 'change.value': nothing })
     const twin = others.find((other) => sameChange(other.change, change))
     if (twin)

@@ -47,8 +47,8 @@ export const addReadings = defineCommand({
       throw new Refused(
         `This very file was imported on ${dateOf(twin.at)} (${twin.count} readings). Nothing was stored twice.`,
       )
-    const characteristic = CHARACTERISTICS[log.characteristic as CharacteristicKey]
-    refuseBadReadings(readings, logColumns(characteristic, Date.parse(now)))
+    const characteristic: Characteristic = CHARACTERISTICS[log.characteristic as CharacteristicKey]
+    refuseBadReadings(readings, logColumns(characteristic, Date.parse(now)), characteristic.sharesOfWhole)
     const at = readings.columns['at'] as readonly number[]
     const span = at.reduce(
       (found, time) => ({ first: Math.min(found.first, time), last: Math.max(found.last, time) }),

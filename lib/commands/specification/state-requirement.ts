@@ -3,6 +3,7 @@ import { defineCommand, loadNothing } from '@/lib/commands/command'
 import { line, optionalLine, programmeCode, reason } from '@/lib/commands/inputs'
 import { findLimit } from '@/shared/catalogue/standard-plan'
 import { numberWanted } from '@/shared/columns/number-wanted'
+import { impossibleLimit } from '@/shared/plan/limit-range'
 import { AUTHORITIES, rulingOn } from '@/shared/plan/requirement'
 import { Refused } from '@/shared/refused'
 
@@ -23,6 +24,8 @@ export const stateRequirement = defineCommand({
   decide(_nothing, input, { newId }) {
     const limit = findLimit(input.limit)
     if (!limit) throw new Refused('There is no such limit.')
+    const impossible = impossibleLimit(limit, input.value)
+    if (impossible) throw new Refused(impossible, { value: impossible })
     if (input.authority === 'common practice' && input.relaxes) {
       throw new Refused('Common practice cannot permit what a higher authority forbids.', {
         relaxes: 'Only a company rule, a standard or the customer can relax a limit.',

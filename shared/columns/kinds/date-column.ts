@@ -2,12 +2,18 @@ import { isDate } from '@/shared/quantity/is-date'
 import type { DateColumn } from '../column'
 import type { ColumnKind, SchemaMaker } from '../column-kind'
 
-/** A date that exists, as 'YYYY-MM-DD'; `what` begins each refusal, as in "The due date must be a date.". */
+/** No record, plan or part of ours is older, and nothing is planned beyond: another year is a slip of the keys. */
+const FIRST_DAY = '1900-01-01'
+const LAST_DAY = '2199-12-31'
+const isInReach = (day: string): boolean => day >= FIRST_DAY && day <= LAST_DAY
+
+/** A date that exists and that a record can bear, as 'YYYY-MM-DD'; `what` begins each refusal, as in "The due date must be a date.". */
 export const dateSchema = (make: Pick<SchemaMaker, 'string'>, what: string) =>
   make
     .string({ error: `${what} must be a date.` })
     .regex(/^\d{4}-\d{2}-\d{2}$/, `${what} must be a date such as 2026-03-31.`)
     .refine(isDate, `${what} is not a date of the calendar.`)
+    .refine(isInReach, `${what} lies between ${FIRST_DAY} and ${LAST_DAY}.`)
 
 const asItIs = (_column: DateColumn, value: unknown): string => String(value)
 
@@ -17,7 +23,7 @@ export const DATE_COLUMN: ColumnKind<DateColumn> = {
   fromTyped: (typed) => typed?.trim() || undefined,
   toTyped: String,
   fromSpreadsheet: (_column, text) => text,
-  readingTest: () => (cell) => typeof cell === 'string' && isDate(cell),
+  readingTest: () => (cell) => typeof cell === 'string' && isDate(cell) && isInReach(cell),
   unit: () => undefined,
   inWords: asItIs,
   inSentence: asItIs,

@@ -1,6 +1,7 @@
 import type { NumberColumn } from '@/shared/columns/column'
 import type { ColumnKind } from '@/shared/columns/column-kind'
 import { numberWanted } from '@/shared/columns/number-wanted'
+import { isToldFromZero } from '@/shared/quantity/smallest-number'
 import { formatQuantity } from '@/shared/quantity/format'
 
 const inWords = ({ unit }: NumberColumn, value: unknown): string =>
@@ -14,6 +15,7 @@ export const NUMBER_COLUMN: ColumnKind<NumberColumn> = {
       .number({ error: numberWanted(label) })
       .min(min, range)
       .max(max, range)
+      .refine(isToldFromZero, `${label} is too small to be told from zero: enter 0.`)
     return whole ? number.int(`${label} must be a whole number.`) : number
   },
   fromTyped(typed) {
@@ -27,7 +29,11 @@ export const NUMBER_COLUMN: ColumnKind<NumberColumn> = {
   readingTest:
     ({ min, max, whole }) =>
     (cell) =>
-      typeof cell === 'number' && cell >= min && cell <= max && (!whole || Number.isInteger(cell)),
+      typeof cell === 'number' &&
+      cell >= min &&
+      cell <= max &&
+      isToldFromZero(cell) &&
+      (!whole || Number.isInteger(cell)),
   unit: ({ unit }) => unit,
   inWords,
   inSentence: inWords,

@@ -1,3 +1,4 @@
+import { SHOWN_SHARE } from '@/shared/plan/limit-range'
 import { commonPractice } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
@@ -32,6 +33,7 @@ export const budgetConfidenceLeast = limit({
   label: 'Confidence with which the defect budget is shown',
   unit: '%',
   direction: 'at least',
+  within: SHOWN_SHARE,
   byDefault: {
     value: 95,
     authority: 'common practice',

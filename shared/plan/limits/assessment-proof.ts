@@ -1,3 +1,4 @@
+import { SHOWN_SHARE } from '@/shared/plan/limit-range'
 import { commonPractice, fromMemory } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
@@ -84,6 +85,7 @@ export const demonstrationConfidenceLeast = limit({
   label: 'Confidence of a life test and of field counts',
   unit: '%',
   direction: 'at least',
+  within: SHOWN_SHARE,
   byDefault: {
     value: 90,
     authority: 'common practice',

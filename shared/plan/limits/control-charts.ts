@@ -1,3 +1,4 @@
+import { SHOWN_SHARE } from '@/shared/plan/limit-range'
 import { commonPractice } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
@@ -18,6 +19,7 @@ export const capabilityConfidenceLeast = limit({
   label: 'Confidence with which capability is shown',
   unit: '%',
   direction: 'at least',
+  within: SHOWN_SHARE,
   byDefault: {
     value: 95,
     authority: 'common practice',

@@ -1,3 +1,4 @@
+import { SHOWN_SHARE } from '@/shared/plan/limit-range'
 import { commonPractice, fromMemory } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
@@ -8,6 +9,7 @@ export const platingCoverageLeast = limit({
   label: 'Share of the plating that must reach its minimum',
   unit: '%',
   direction: 'at least',
+  within: SHOWN_SHARE,
   byDefault: {
     value: 95,
     authority: 'common practice',
@@ -20,6 +22,7 @@ export const platingConfidenceLeast = limit({
   label: 'Confidence in that share',
   unit: '%',
   direction: 'at least',
+  within: SHOWN_SHARE,
   byDefault: {
     value: 95,
     authority: 'common practice',

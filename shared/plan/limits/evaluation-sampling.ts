@@ -1,3 +1,4 @@
+import { OPEN_SHARE, SHOWN_SHARE } from '@/shared/plan/limit-range'
 import { commonPractice, fromMemory } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
@@ -8,6 +9,7 @@ export const sampleConfidenceLeast = limit({
   label: 'Confidence in what a sample proves',
   unit: '%',
   direction: 'at least',
+  within: SHOWN_SHARE,
   byDefault: {
     value: 95,
     authority: 'common practice',
@@ -20,6 +22,7 @@ export const limitingQualityMost = limit({
   label: 'Nonconforming pieces in a lot that the plan accepts one time in ten',
   unit: '%',
   direction: 'at most',
+  within: OPEN_SHARE,
   byDefault: {
     value: 20,
     authority: 'common practice',
@@ -46,6 +49,7 @@ export const zeroAcceptanceQualityMost = limit({
   label: 'Share of bad pieces a zero-acceptance plan must find',
   unit: '%',
   direction: 'at most',
+  within: OPEN_SHARE,
   byDefault: {
     value: 10,
     authority: 'standard',
@@ -58,6 +62,7 @@ export const zeroAcceptanceConfidenceLeast = limit({
   label: 'Confidence of a zero-acceptance plan',
   unit: '%',
   direction: 'at least',
+  within: SHOWN_SHARE,
   byDefault: {
     value: 90,
     authority: 'standard',

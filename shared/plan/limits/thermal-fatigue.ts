@@ -1,3 +1,4 @@
+import { OPEN_SHARE } from '@/shared/plan/limit-range'
 import { commonPractice } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
@@ -6,6 +7,7 @@ export const fatigueShareFailedMost = limit({
   label: 'Leadless joints failed by fatigue at the end of service',
   unit: '%',
   direction: 'at most',
+  within: OPEN_SHARE,
   byDefault: {
     value: 0.1,
     authority: 'common practice',

@@ -7,6 +7,8 @@ const share = (label: string): Column =>
     numberColumn({ label, unit: '%', min: 0, max: 100, help: 'Share by mass, from the analysis.' }),
   )
 
+const METALS = Object.values(CONTAMINANTS).map(({ column }) => column)
+
 /** Analyses of one solder bath. */
 export const bathComposition = {
   key: 'bath-composition',
@@ -19,5 +21,6 @@ export const bathComposition = {
     ...Object.fromEntries(Object.values(CONTAMINANTS).map(({ column, label }) => [column, share(label)])),
     report: optionalColumn(textColumn({ label: 'Analysis report', maxLength: 80 })),
   },
+  sharesOfWhole: ['tinPct', ...METALS],
   charted: 'copperPct',
 } satisfies Characteristic

@@ -82,7 +82,8 @@ function partOf({ key, title, classes, effect }: DirectionComparison, telling: n
   const measured: Measured = {
     worst,
     chance: measure(pValue, '1'),
-    ratio: measure(riskRatio, '×'),
+    // Where the other class has no defect, it is no number of times as often.
+    ...(Number.isFinite(riskRatio) && { ratio: measure(riskRatio, '×') }),
     ...Object.fromEntries(
       classes.flatMap(({ name, defects, joints }) => [
         [`defects of ${name}`, count(defects)],

@@ -14,6 +14,7 @@ import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
 import { insulationReadings } from '@/shared/rules/assembly-record-sources'
 import { fromMemory } from '@/shared/sources/provenance'
 import { betweenInWords, judgePattern, tooFew } from '@/shared/inspection/insulation-pattern'
+import { groupedBy } from '@/shared/grouped-by'
 
 type Reading = RecordOf<'insulation-resistance'>
 
@@ -61,9 +62,7 @@ export const insulationResistanceRule = rule({
         ),
         sources,
       }
-    const patterns = new Map<string, Reading[]>()
-    for (const reading of own)
-      patterns.set(reading.pattern, [...(patterns.get(reading.pattern) ?? []), reading])
+    const patterns = groupedBy(own, ({ pattern }) => pattern)
     return judgedByParts({
       parts: [
         ...[...patterns].map(([pattern, rows]) =>

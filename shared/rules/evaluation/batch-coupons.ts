@@ -7,6 +7,7 @@ import { rule } from '@/shared/rules/rule'
 import { passingReads, solderabilityResults, type SolderabilityResult } from '@/shared/sampling/passing-tests'
 import { spokenByWorst } from '@/shared/rules/worst-part'
 import { count } from '@/shared/rules/measure'
+import { groupedBy } from '@/shared/grouped-by'
 
 const SOURCE = commonPractice('A coupon or test board in every production batch of boards')
 const LIMIT_SAYS =
@@ -58,14 +59,11 @@ export const batchCoupons = rule({
 const namesBatch = ({ dateCode }: Lot): boolean => /\d/.test(dateCode)
 const batchKey = ({ supplier, dateCode }: Lot): string => `${partKey(supplier)}\n${partKey(dateCode)}`
 
-function couponsByBatch(lots: readonly Lot[]): ReadonlyMap<string, readonly Lot[]> {
-  const batches = new Map<string, Lot[]>()
-  for (const lot of lots) {
-    if (lot.kind !== 'coupon' || !isUsable(lot) || !namesBatch(lot)) continue
-    batches.set(batchKey(lot), [...(batches.get(batchKey(lot)) ?? []), lot])
-  }
-  return batches
-}
+const couponsByBatch = (lots: readonly Lot[]): ReadonlyMap<string, readonly Lot[]> =>
+  groupedBy(
+    lots.filter((lot) => lot.kind === 'coupon' && isUsable(lot) && namesBatch(lot)),
+    batchKey,
+  )
 
 /** The newest solderability result of a lot that counts. */
 type NewestOf = (lot: Lot) => SolderabilityResult | undefined

@@ -29,6 +29,7 @@ import { notApplicable } from '@/shared/rules/not-applicable'
 import { optional, rule } from '@/shared/rules/rule'
 import { studiedGauges, type StudiedGauge } from '@/shared/instruments/gauge-study'
 import { spokenByWorst, worstPart } from '@/shared/rules/worst-part'
+import { groupedBy } from '@/shared/grouped-by'
 
 const SOURCE = fromMemory(
   'Measurement Systems Analysis, 4th edition (AIAG), chapter III: gauge study by analysis of variance',
@@ -187,18 +188,18 @@ function usesByTag(
   all: readonly Lot[],
   file: readonly Instrument[],
 ): ReadonlyMap<string, readonly GaugeUse[]> {
-  const uses = new Map<string, GaugeUse[]>()
   const known = byId(file)
-  for (const lot of all.filter(isUsable)) {
-    for (const { method, testedOn, instrumentId } of lot.tests) {
+  const uses = all.filter(isUsable).flatMap((lot) =>
+    lot.tests.flatMap(({ method, testedOn, instrumentId }) => {
       const tag = instrumentId === null ? undefined : known.get(instrumentId)?.tag
-      if (tag === undefined) continue
-      const own = uses.get(tag) ?? []
-      own.push({ lot: lot.code, method, testedOn })
-      uses.set(tag, own)
-    }
-  }
-  return uses
+      return tag === undefined ? [] : [{ tag, use: { lot: lot.code, method, testedOn } }]
+    }),
+  )
+  return groupedBy(
+    uses,
+    ({ tag }) => tag,
+    ({ use }) => use,
+  )
 }
 
 /** A thickness is a measured value whose spread is judged: its gauge ought to have been studied. */

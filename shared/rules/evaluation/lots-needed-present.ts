@@ -12,6 +12,7 @@ import { demandsFrom, standingReads } from '@/shared/sampling/sampling-reads'
 import { whySetAside } from '@/shared/sampling/test-status'
 import { optional, rule } from '@/shared/rules/rule'
 import { spokenByWorst } from '@/shared/rules/worst-part'
+import { groupedBy } from '@/shared/grouped-by'
 
 type Needed = ValueOf<typeof lotsNeeded>
 
@@ -35,7 +36,7 @@ export const lotsNeededPresent = rule({
     const { lots: all, needed, holes } = inputs
     const demands = demandsFrom({ ...inputs, conditions: inputs.conditions ?? [] })
     const counts: Counts = (test) => whySetAside(test, demands) === undefined && test.readings.count > 0
-    const byPart = lotsByPart(all)
+    const byPart = groupedBy(all, kindAndPart)
     const rows = partsOf(needed)
     const parts = [
       ...rows.map((row) => judgePart(row, byPart.get(kindAndPart(row)) ?? [], counts)),
@@ -77,16 +78,6 @@ function partsOf(needed: Needed): PlannedPart[] {
     planned.set(kindAndPart({ kind, part }), known)
   }
   return [...planned.values()]
-}
-
-function lotsByPart(all: readonly Lot[]): ReadonlyMap<string, readonly Lot[]> {
-  const byPart = new Map<string, Lot[]>()
-  for (const lot of all) {
-    const same = byPart.get(kindAndPart(lot))
-    if (same) same.push(lot)
-    else byPart.set(kindAndPart(lot), [lot])
-  }
-  return byPart
 }
 
 /** Whether the result of a test counts: its conditions, its instrument, and any reading at all. */

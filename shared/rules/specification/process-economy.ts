@@ -53,8 +53,7 @@ export const processEconomy = rule({
     const { total: joints } = boardJoints(holes)
     const cost = (row: ProcessCost): number => costOfBoard(row, joints, volume).total
     const cheapest = costs.reduce((least, row) => (cost(row) < cost(least) ? row : least))
-    const excess =
-      cost(cheapest) === 0 ? (cost(chosen) === 0 ? 0 : Infinity) : (cost(chosen) / cost(cheapest) - 1) * 100
+    const excess = cheapest === chosen ? 0 : (cost(chosen) / cost(cheapest) - 1) * 100
     const margin = {
       found: excess,
       limit: most.value,
@@ -63,13 +62,21 @@ export const processEconomy = rule({
       guardBand: (guard.value / 100) * most.value,
     } as const
     const verdict = verdictOn(margin)
+    // Nothing is so many percent of nothing: beside a process that costs nothing no margin can be told.
+    const isComparable = Number.isFinite(excess)
+    const comparison =
+      cheapest === chosen
+        ? 'the least of those considered'
+        : isComparable
+          ? `${formatQuantity(excess, '%', 3)} more than ${cheapest.process}`
+          : `and ${cheapest.process} is given as costing nothing`
     // A dearer process may be right for the joints: economy alone never fails a design.
     const judged = verdict === 'fails' ? 'marginal' : verdict
     return {
       verdict: judged,
-      found: `${chosen.process} costs ${formatQuantity(cost(chosen), 'currency')} a board, ${cheapest === chosen ? 'the least of those considered' : `${formatQuantity(excess, '%', 3)} more than ${cheapest.process}`}.`,
+      found: `${chosen.process} costs ${formatQuantity(cost(chosen), 'currency')} a board, ${comparison}.`,
       limit,
-      margin,
+      ...(isComparable && { margin }),
       measured: {
         chosen: chosen.process,
         cost: measure(cost(chosen), 'currency'),

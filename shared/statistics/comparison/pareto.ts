@@ -14,8 +14,8 @@ export type ParetoRow = {
  * amounts in the order of their names, so that the order never depends on the
  * input's. Nothing at all gives no rows.
  */
-export function paretoOrder(amounts: Readonly<Record<string, number>>): ParetoRow[] {
-  const kinds = Object.entries(amounts)
+export function paretoOrder(amounts: ReadonlyMap<string, number>): ParetoRow[] {
+  const kinds = [...amounts]
   kinds.forEach(([kind, amount]) => requireNotNegative(amount, `amount of “${kind}”`))
   const total = kinds.reduce((sum, [, amount]) => sum + amount, 0)
   if (total === 0) return []

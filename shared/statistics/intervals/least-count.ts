@@ -14,11 +14,11 @@ export function leastCount(isEnough: (count: number) => boolean, least: number, 
   if (isEnough(least)) return least
   let tooFew = least
   let enough = Math.max(least + 1, Math.ceil(guess))
-  while (!isEnough(enough)) {
+  while (Number.isSafeInteger(enough) && !isEnough(enough)) {
     tooFew = enough
     enough = enough * 2
-    if (!Number.isSafeInteger(enough)) throw new RangeError('No count that can be reached is enough.')
   }
+  if (!Number.isSafeInteger(enough)) throw new RangeError('No count that can be reached is enough.')
   while (enough - tooFew > 1) {
     const middle = Math.floor((tooFew + enough) / 2)
     if (isEnough(middle)) enough = middle

@@ -43,6 +43,7 @@ describe('defects against the direction of travel', () => {
     const six = judged(bridges('J1-1', 'J1-2', 'J1-3', 'J2-1', 'J3-1', 'J4-1'))
     expect(six.verdict).toBe('marginal')
     expect(six.found).toMatch(/rows across the travel only there: .*chance 0\.031/)
+    expect(six.parts?.[0]?.measured).not.toHaveProperty('ratio')
   })
   test('with a second comparison the same six are no longer telling, seven are (2 · ½⁷ = 0.0156 < 0.025)', () => {
     const both = (count: number) =>

@@ -51,6 +51,21 @@ describe('flux density', () => {
     expect(judged([read(0.815, 18)]).verdict).toBe('fails')
   })
 
+  // ρ(T₀) = ρ(T) + k · (T − T₀): 0.815 + 0.001 · (30 − 20) = 0.825 g/ml.
+  test('reference and coefficient are those stated, not the usual ones', () => {
+    const values = [...specified, set(fluxReferenceTemperature, 20), set(fluxDensityCoefficient, 0.001)]
+    const finding = judged([read(0.815, 30)], { values })
+    expect(finding.margin?.found).toBeCloseTo(0.825, 9)
+    expect(finding.measured).toEqual({ reference: { value: 20, unit: '°C' } })
+  })
+  test.each([fluxSolids, fluxDensityTarget, fluxDensityTolerance])(
+    'asks for $label alone where it is missing',
+    ({ key, label }) => {
+      const finding = judged([read(0.82)], { values: specified.filter(([held]) => held !== key) })
+      expect(finding).toMatchObject({ verdict: 'undetermined', missing: [label] })
+    },
+  )
+
   // Worked example by balance of masses: 0.84 to 0.82 with thinner 0.79 takes 0.6667 l/l; 12 l take 8 l.
   test('too dense: says the thinner to add, and adding it meets', () => {
     const finding = judged([read(0.84)])

@@ -104,6 +104,19 @@ describe('quality costs', () => {
       { month: '2026-03', amount: 400 },
     ])
   })
+  test('a decision may have any name, one that every object has from its kind among them', () => {
+    const names = ['constructor', '__proto__', 'toString']
+    const summary = qualityCostSummary({
+      costs: names.map((name, index) => cost('prevention', 100 + index, name)),
+      rework: [],
+      returns: [],
+    })
+    expect(summary.byDecision.map(({ kind, amount }) => [kind, amount])).toEqual([
+      ['toString', 102],
+      ['__proto__', 101],
+      ['constructor', 100],
+    ])
+  })
   test('nothing spent is nothing, not a division by it', () => {
     expect(qualityCostSummary({ costs: [], rework: [], returns: [] })).toMatchObject({
       total: 0,

@@ -18,6 +18,13 @@ describe('a date column', () => {
     'refuses %s',
     (date) => expect(messageFor(column, date)).toBe('Passed on is not a date of the calendar.'),
   )
+  // A year slipped on the keys; a rule that goes month by month would go through 96,000 of them.
+  test.each(['0001-01-01', '1899-12-31', '2200-01-01', '9999-12-31'])('refuses the far-off %s', (date) =>
+    expect(messageFor(column, date)).toBe('Passed on lies between 1900-01-01 and 2199-12-31.'),
+  )
+  test.each(['1900-01-01', '2199-12-31'])('takes %s', (date) =>
+    expect(column.safeParse(date).success).toBe(true),
+  )
   test('says what a date looks like, and that one is wanted', () => {
     expect(messageFor(column, '30.02.2026')).toBe('Passed on must be a date such as 2026-03-31.')
     expect(messageFor(column, undefined)).toBe('Passed on must be a date.')

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { readingProblems } from '@/shared/records/check-readings'
+import { bathComposition } from '@/shared/records/characteristics/bath-composition'
 import { NO_RECORDS } from '@/shared/records/programme-records'
 import type { Log } from '@/shared/records/log'
 import { readingsFromRows } from '@/shared/records/readings-from-rows'
@@ -21,6 +22,22 @@ describe('readings given one by one', () => {
       b: optionalColumn(numberColumn({ label: 'B', unit: 's', min: 0, max: 9 })),
     }
     expect(readingProblems(readingsFromRows([{ a: 1 }, { a: 2 }]), columns)).toEqual([])
+  })
+
+  test('that are shares of one whole come to no more than it', () => {
+    const { columns, sharesOfWhole } = bathComposition
+    const problems = (row: Record<string, number>) =>
+      readingProblems(readingsFromRows([row]), columns, sharesOfWhole).map(({ says }) => says)
+    // Each metal is analysed apart: the shares of one sample may come to a little more than 100 %.
+    expect(problems({ tinPct: 63.2, leadPct: 37 })).toEqual([])
+    expect(problems({ tinPct: 63, leadPct: 37, copperPct: 63 })).toEqual([
+      'The shares come to 163 %, more than the whole.',
+    ])
+  })
+
+  test('name columns that are declared, not what every object has', () => {
+    const readings = { count: 1, columns: { constructor: [1] } }
+    expect(readingProblems(readings, {})).toMatchObject([{ says: 'There is no column constructor.' }])
   })
 })
 

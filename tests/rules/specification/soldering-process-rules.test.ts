@@ -112,6 +112,15 @@ describe('economy of the process', () => {
       'marginal',
     )
   })
+  test('a process given as costing nothing is no measure for another: there is no percentage of nothing', () => {
+    const free = judged('wave', 1, [
+      cost('wave', { fixed: 100 }),
+      cost('hand', { perRework: 0, perFieldRepair: 0 }),
+    ])
+    expect(free.verdict).toBe('marginal')
+    expect(free.found).toBe('wave costs 100 a board, and hand is given as costing nothing.')
+    expect(free.margin).toBeUndefined()
+  })
   test('the chosen process without a cost cannot be compared', () => {
     expect(judged('wave', 1, [cost('hand')]).verdict).toBe('undetermined')
   })

@@ -110,15 +110,15 @@ describe('direction effect', () => {
 
 describe('Pareto order', () => {
   test('falls, runs up to one, and breaks ties by name', () => {
-    const rows = paretoOrder({ void: 2, bridge: 6, skip: 10, icicle: 2 })
+    const rows = paretoOrder(new Map(Object.entries({ void: 2, bridge: 6, skip: 10, icicle: 2 })))
     expect(rows.map(({ kind }) => kind)).toEqual(['skip', 'bridge', 'icicle', 'void'])
     expect(rows.map(({ cumulativeShare }) => cumulativeShare)).toEqual([0.5, 0.8, 0.9, 1])
     expect(leadingKinds(rows, 0.8).map(({ kind }) => kind)).toEqual(['skip', 'bridge'])
   })
 
   test('nothing found gives no rows; a negative amount is refused', () => {
-    expect(paretoOrder({ bridge: 0 })).toEqual([])
+    expect(paretoOrder(new Map(Object.entries({ bridge: 0 })))).toEqual([])
     expect(leadingKinds([], 0.8)).toEqual([])
-    expect(() => paretoOrder({ bridge: -1 })).toThrow('“bridge”')
+    expect(() => paretoOrder(new Map(Object.entries({ bridge: -1 })))).toThrow('“bridge”')
   })
 })

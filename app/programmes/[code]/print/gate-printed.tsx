@@ -1,7 +1,6 @@
-import { ResetNote } from '@/app/frame/reset-note'
+import { StampRow } from '@/app/frame/stamp-row'
 import { GateMark } from '@/app/ui/gate-mark'
 import { Section } from '@/app/ui/section'
-import { Stamp, StampPlace } from '@/app/ui/stamp'
 import type { GateState } from '@/shared/gate/gate'
 import { STAGE_NAMES } from '@/shared/plan/stage'
 
@@ -13,25 +12,12 @@ export function GatePrinted({ gate }: { gate: GateState }) {
       heading={`${STAGE_NAMES[gate.stage]} gate`}
       aside={<GateMark standing={gate.standing} />}
     >
-      <div className="stamp-row">
-        {gate.signatures.map(({ department, signature, holds }) =>
-          signature ? (
-            <Stamp
-              key={department}
-              department={department}
-              meaning="Gate signed"
-              name={signature.personName}
-              at={signature.at}
-              digest={signature.digest}
-              note={<ResetNote personId={signature.personId} at={signature.at} />}
-              state={holds ? 'stands' : 'lapsed'}
-              because={holds ? undefined : 'The stage has changed since.'}
-            />
-          ) : (
-            <StampPlace key={department} department={department} wanted="not signed yet" />
-          ),
-        )}
-      </div>
+      <StampRow
+        meaning="Gate signed"
+        wanted="not signed yet"
+        lapse={{ state: 'lapsed', because: 'The stage has changed since.' }}
+        signed={gate.signatures}
+      />
       {gate.blockers.length > 0 && (
         <ul className="finding-notes">
           {gate.blockers.map(({ title, says }) => (

@@ -1,9 +1,8 @@
 import { FindingSheet } from '@/app/findings/finding-sheet'
-import { ResetNote } from '@/app/frame/reset-note'
+import { StampRow } from '@/app/frame/stamp-row'
 import { Caution } from '@/app/ui/caution'
 import { DepartmentTag } from '@/app/ui/department-tag'
 import { Section } from '@/app/ui/section'
-import { Stamp, StampPlace } from '@/app/ui/stamp'
 import { StandingMark } from '@/app/ui/standing-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { learntIn } from '@/shared/lessons/lesson'
@@ -38,24 +37,11 @@ export function ItemPrinted({ view, state }: { view: ProgrammeView; state: ItemS
         <FindingSheet key={rule.id} title={rule.title} finding={finding} />
       ))}
       <EvidencePrinted entries={view.state.evidence.filter(({ itemKey }) => itemKey === definition.key)} />
-      <div className="stamp-row">
-        {state.approvals.map(({ department, approval, holds }) =>
-          approval ? (
-            <Stamp
-              key={department}
-              department={department}
-              meaning="Approved"
-              name={approval.personName}
-              at={approval.at}
-              digest={approval.digest}
-              note={<ResetNote personId={approval.personId} at={approval.at} />}
-              state={holds ? 'stands' : 'lapsed'}
-            />
-          ) : (
-            <StampPlace key={department} department={department} wanted="not approved yet" />
-          ),
-        )}
-      </div>
+      <StampRow
+        meaning="Approved"
+        wanted="not approved yet"
+        signed={state.approvals.map(({ approval, ...rest }) => ({ ...rest, signature: approval }))}
+      />
     </Section>
   )
 }

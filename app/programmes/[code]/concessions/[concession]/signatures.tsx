@@ -2,9 +2,8 @@ import { randomUUID } from 'node:crypto'
 import { AnsweredDisclosure } from '@/app/forms/answered-disclosure'
 import { CommandForm } from '@/app/forms/command-form'
 import { LinesBox, SignatureBox } from '@/app/forms/fields'
-import { ResetNote } from '@/app/frame/reset-note'
+import { StampRow } from '@/app/frame/stamp-row'
 import { Section } from '@/app/ui/section'
-import { Stamp, StampPlace } from '@/app/ui/stamp'
 import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { CONCESSION_STANDINGS, isAlive, type ConcessionStanding } from '@/shared/gate/concession'
@@ -27,25 +26,16 @@ export function Signatures({ view, concession, standing, hasPassword }: Signatur
       heading="Signatures"
       lead="Design and quality sign; neither signature comes from one person for both, and quality’s not from who asked."
     >
-      <div className="stamp-row">
-        {(['design', 'quality'] as const).map((department) => {
-          const signed = concession[department]
-          return signed ? (
-            <Stamp
-              key={department}
-              department={department}
-              meaning="Concession granted"
-              name={signed.byName}
-              at={signed.at}
-              digest={concession.findingDigest}
-              note={<ResetNote personId={signed.byId} at={signed.at} />}
-              state={isAlive(standing) ? 'stands' : 'void'}
-            />
-          ) : (
-            <StampPlace key={department} department={department} wanted="not signed yet" />
-          )
-        })}
-      </div>
+      <StampRow
+        meaning="Concession granted"
+        wanted="not signed yet"
+        lapse={{ state: 'void' }}
+        signed={(['design', 'quality'] as const).map((department) => ({
+          department,
+          signature: signatureOf(concession, department),
+          holds: isAlive(standing),
+        }))}
+      />
       {CONCESSION_STANDINGS[standing].waits && (
         <Granting view={view} concession={concession} hasPassword={hasPassword} />
       )}
@@ -53,6 +43,18 @@ export function Signatures({ view, concession, standing, hasPassword }: Signatur
         <Refusing code={view.code} concession={concession} granted={CONCESSION_STANDINGS[standing].lets} />
       )}
     </Section>
+  )
+}
+
+function signatureOf(concession: ConcessionEntry, department: 'design' | 'quality') {
+  const signed = concession[department]
+  return (
+    signed && {
+      personId: signed.byId,
+      personName: signed.byName,
+      at: signed.at,
+      digest: concession.findingDigest,
+    }
   )
 }
 

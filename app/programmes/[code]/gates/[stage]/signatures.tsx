@@ -1,10 +1,9 @@
 import { CommandForm } from '@/app/forms/command-form'
 import { SignatureBox } from '@/app/forms/fields'
-import { ResetNote } from '@/app/frame/reset-note'
+import { StampRow } from '@/app/frame/stamp-row'
 import { Digest } from '@/app/ui/digest'
 import { Facts } from '@/app/ui/facts'
 import { Section } from '@/app/ui/section'
-import { Stamp, StampPlace } from '@/app/ui/stamp'
 import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { GateState } from '@/shared/gate/gate'
@@ -28,25 +27,12 @@ export function Signatures({ view, gate, hasPassword, formKey }: SignaturesProps
       heading="Signatures"
       lead="Design signs first, then production, then quality, whose signature opens the gate."
     >
-      <div className="stamp-row">
-        {gate.signatures.map(({ department, signature, holds }) =>
-          signature ? (
-            <Stamp
-              key={department}
-              department={department}
-              meaning="Gate signed"
-              name={signature.personName}
-              at={signature.at}
-              digest={signature.digest}
-              note={<ResetNote personId={signature.personId} at={signature.at} />}
-              state={holds ? 'stands' : 'lapsed'}
-              because={holds ? undefined : 'The stage has changed since.'}
-            />
-          ) : (
-            <StampPlace key={department} department={department} wanted="not signed yet" />
-          ),
-        )}
-      </div>
+      <StampRow
+        meaning="Gate signed"
+        wanted="not signed yet"
+        lapse={{ state: 'lapsed', because: 'The stage has changed since.' }}
+        signed={gate.signatures}
+      />
       {last && (
         <Facts
           facts={[

@@ -1,9 +1,8 @@
-import { ResetNote } from '@/app/frame/reset-note'
+import { StampRow } from '@/app/frame/stamp-row'
 import { Disclosure } from '@/app/ui/disclosure'
 import { Section } from '@/app/ui/section'
-import { Stamp, StampPlace } from '@/app/ui/stamp'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import type { ApprovalState, ItemState } from '@/shared/gate/standing'
+import type { ItemState } from '@/shared/gate/standing'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { refusal } from '@/shared/policy'
 import { ApproveForm } from './approve-form'
@@ -33,11 +32,12 @@ export function Approvals({ view, state, hasPassword }: ApprovalsProps) {
       heading="Approvals"
       lead="An approval covers the item as it stands and lapses by itself when anything it covers changes."
     >
-      <div className="stamp-row">
-        {state.approvals.map((approval) => (
-          <ApprovalStamp key={approval.department} approval={approval} />
-        ))}
-      </div>
+      <StampRow
+        meaning="Approved"
+        wanted="not approved yet"
+        lapse={{ state: 'lapsed', because: 'What it covered has changed, see below.' }}
+        signed={state.approvals.map(({ approval, ...rest }) => ({ ...rest, signature: approval }))}
+      />
       <ChangedSince code={view.code} state={state} />
       <Disclosure
         summary={maySign.length > 0 ? 'What your signature covers' : 'What an approval covers today'}
@@ -62,21 +62,5 @@ export function Approvals({ view, state, hasPassword }: ApprovalsProps) {
         />
       ))}
     </Section>
-  )
-}
-
-function ApprovalStamp({ approval: { department, approval, holds } }: { approval: ApprovalState }) {
-  if (!approval) return <StampPlace department={department} wanted="not approved yet" />
-  return (
-    <Stamp
-      department={department}
-      meaning="Approved"
-      name={approval.personName}
-      at={approval.at}
-      digest={approval.digest}
-      note={<ResetNote personId={approval.personId} at={approval.at} />}
-      state={holds ? 'stands' : 'lapsed'}
-      because={holds ? undefined : 'What it covered has changed, see below.'}
-    />
   )
 }

@@ -13,6 +13,7 @@ import { whySetAside } from '@/shared/sampling/test-status'
 import { InstrumentThen } from './instrument-then'
 import { TestPictures } from './test-pictures'
 import { WithdrawTest } from './withdraw-test'
+import { ownMember } from '@/shared/own-member'
 
 const SHOWN = 200
 
@@ -35,7 +36,7 @@ interface TestProps {
 }
 
 function Test({ view, lot, test }: TestProps) {
-  const method: (TestMethod & { key: TestMethodKey }) | undefined = TEST_METHODS[test.method as TestMethodKey]
+  const method: (TestMethod & { key: TestMethodKey }) | undefined = ownMember(TEST_METHODS, test.method)
   if (!method) return null
   const { count, columns } = test.readings
   const shown = Math.min(SHOWN, count)

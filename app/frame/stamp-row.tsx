@@ -1,0 +1,49 @@
+import { ResetNote } from '@/app/frame/reset-note'
+import { Stamp, StampPlace } from '@/app/ui/stamp'
+import type { Department } from '@/shared/plan/department'
+
+/** What is shown of a signature. */
+interface Signature {
+  readonly personId: string
+  readonly personName: string
+  readonly at: string | Date
+  readonly digest: string
+}
+
+interface StampRowProps {
+  /** What each signature means, such as "Approved". */
+  meaning: string
+  /** What stands where one is still to come. */
+  wanted: string
+  signed: readonly {
+    readonly department: Department
+    readonly signature: Signature | null
+    readonly holds: boolean
+  }[]
+  /** How a signature that holds no longer is called, and why it does not. */
+  lapse?: { readonly state: 'lapsed' | 'void'; readonly because?: string }
+}
+
+/** The stamps of the departments, and the places of those still to come. */
+export function StampRow({ meaning, wanted, signed, lapse = { state: 'lapsed' } }: StampRowProps) {
+  return (
+    <div className="stamp-row">
+      {signed.map(({ department, signature, holds }) =>
+        signature ? (
+          <Stamp
+            key={department}
+            department={department}
+            meaning={meaning}
+            name={signature.personName}
+            at={signature.at}
+            digest={signature.digest}
+            note={<ResetNote personId={signature.personId} at={signature.at} />}
+            {...(holds ? {} : lapse)}
+          />
+        ) : (
+          <StampPlace key={department} department={department} wanted={wanted} />
+        ),
+      )}
+    </div>
+  )
+}
