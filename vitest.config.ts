@@ -16,6 +16,7 @@ export default defineConfig({
       include: ['shared/**/*.ts', 'lib/**/*.ts'],
       exclude: ['lib/db/generated/**'],
       reporter: ['text-summary'],
+      reportOnFailure: true,
     },
     projects: [
       {
