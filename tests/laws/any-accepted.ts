@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import type { z } from 'zod'
+import { dateOf } from '@/shared/quantity/calendar'
 
 /**
  * Anything that a schema of ours accepts, before it is parsed. Only kinds of
@@ -52,6 +53,9 @@ function anyOf(schema: z.core.$ZodType): fc.Arbitrary<unknown> {
   }
 }
 
+const DAY = /^\d{4}-\d{2}-\d{2}$/
+const [FIRST, LAST] = [new Date('1900-01-01'), new Date('2199-12-31')]
+
 const FORMATS: Readonly<Record<string, () => fc.Arbitrary<string>>> = {
   uuid: () => fc.uuid(),
   url: () => fc.webUrl(),
@@ -63,6 +67,9 @@ function anyText({ _zod: { def } }: z.core.$ZodString): fc.Arbitrary<string> {
   const format = 'format' in def ? FORMATS[String(def.format)] : undefined
   const pattern = checks.find(({ check }) => check === 'string_format')?.pattern
   if (format) return format()
+  // Of all texts of a date's form few are days that a record can bear.
+  if (pattern?.source === DAY.source)
+    return fc.date({ min: FIRST, max: LAST, noInvalidDate: true }).map(dateOf)
   if (pattern) return fc.stringMatching(pattern)
   const minLength = checks.find(({ check }) => check === 'min_length')?.minimum ?? 0
   const longest = checks.find(({ check }) => check === 'max_length')?.maximum ?? 40
