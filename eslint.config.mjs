@@ -11,7 +11,16 @@ const CLOCK = 'shared/ has no clock: pass the time as an argument.'
 const CHANCE = 'shared/ has no chance: pass the numbers as an argument.'
 
 export default [
-  { ignores: ['.next/**', 'data/**', 'lib/db/generated/**', 'test-results/**', 'playwright-report/**'] },
+  {
+    ignores: [
+      '**/*.json',
+      '.next/**',
+      'data/**',
+      'lib/db/generated/**',
+      'test-results/**',
+      'playwright-report/**',
+    ],
+  },
   ...nextCoreWebVitals,
   ...nextTypescript,
   { linterOptions: { reportUnusedDisableDirectives: 'error' } },
