@@ -2,7 +2,7 @@ import { redirect } from 'next/navigation'
 import { deskAddress, instrumentsAddress, newProgrammeAddress, programmesAddress } from '@/app/addresses'
 import { DeskSheet } from '@/app/frame/desk-sheet'
 import { requirePerson } from '@/app/frame/visit'
-import { OwedTable } from '@/app/owed-table'
+import { OpenTaskTable } from '@/app/open-task-table'
 import { ButtonLink } from '@/app/ui/button'
 import { Empty } from '@/app/ui/empty'
 import { deskOf } from '@/lib/queries/desk'
@@ -15,9 +15,9 @@ export default async function DeskPage() {
   const person = await requirePerson(deskAddress())
   if (person.auditor) redirect(programmesAddress())
   if (person.administrator) redirect(instrumentsAddress())
-  const { owed, programmes } = await deskOf(person)
+  const { openTasks, programmes } = await deskOf(person)
   const today = dateOf(new Date())
-  const late = owed.filter(({ dueOn }) => dueOn !== null && dueOn < today).length
+  const late = openTasks.filter(({ dueOn }) => dueOn !== null && dueOn < today).length
   return (
     <DeskSheet
       person={person}
@@ -25,13 +25,13 @@ export default async function DeskPage() {
       title={'My work'}
       supplement="Oldest due first, over all programmes"
       cells={[
-        { label: 'Waiting', value: owed.length },
+        { label: 'Waiting', value: openTasks.length },
         { label: 'Overdue', value: late },
         { label: 'Programmes', value: programmes },
       ]}
     >
-      {owed.length > 0 ? (
-        <OwedTable owed={owed} today={today} />
+      {openTasks.length > 0 ? (
+        <OpenTaskTable openTasks={openTasks} today={today} />
       ) : (
         <Empty title="Nothing waits for you">
           {programmes === 0

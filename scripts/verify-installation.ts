@@ -11,7 +11,7 @@ import { say } from '@/scripts/progress'
 import { readSettingsWithFile } from '@/scripts/settings-with-file'
 import { breakCountOf, breaksInWords, type StoredVerdict } from '@/shared/stored/stored-verdict'
 
-const MOST_BREAKS_SAID = 20
+const MAX_BREAKS_SAID = 20
 
 /** Verifies the trails of these codes, or all of them; answers the exit code. */
 export async function verifyInstallation(codes: readonly string[]): Promise<0 | 1 | 2> {
@@ -51,8 +51,8 @@ function* verdictInLines(code: string, verdict: StoredVerdict): Generator<string
   const { intact, chain, stored } = verdict
   const of = `${chain.entryCount} entries, ${stored.rows} rows, ${stored.files} files`
   yield `${code}: ${intact ? 'WHOLE' : 'BROKEN'} (${of}), newest hash ${chain.newest?.hash ?? 'none'}`
-  for (const sentence of breaksInWords(verdict, MOST_BREAKS_SAID)) yield `  - ${sentence}`
-  const more = breakCountOf(verdict) - MOST_BREAKS_SAID
+  for (const sentence of breaksInWords(verdict, MAX_BREAKS_SAID)) yield `  - ${sentence}`
+  const more = breakCountOf(verdict) - MAX_BREAKS_SAID
   if (more > 0) yield `  - and ${more} more`
   for (const { seq, at, before } of chain.clockSteps)
     yield `  time runs backwards: entry ${seq} says ${at}, the one before it ${before}`

@@ -31,7 +31,7 @@ import { readFileSync } from 'node:fs'
 import { parseArgs } from 'node:util'
 
 const FIRST_PREVIOUS_HASH = '0'.repeat(64)
-const MOST_BREAKS_SHOWN = 20
+const MAX_BREAKS_SHOWN = 20
 /** What the trail of people and instruments is called; no entry opens it. */
 const INSTALLATION = { code: 'installation', title: 'People and instruments' }
 const PROGRESS_EVERY = 20_000
@@ -73,8 +73,8 @@ function sayVerdict(breaks, knownHashes) {
     return 0
   }
   say(`Verdict: BROKEN, first at entry ${breaks[0].seq}.`)
-  for (const { sentence } of breaks.slice(0, MOST_BREAKS_SHOWN)) say(`- ${sentence}`)
-  if (breaks.length > MOST_BREAKS_SHOWN) say(`- and ${breaks.length - MOST_BREAKS_SHOWN} more`)
+  for (const { sentence } of breaks.slice(0, MAX_BREAKS_SHOWN)) say(`- ${sentence}`)
+  if (breaks.length > MAX_BREAKS_SHOWN) say(`- and ${breaks.length - MAX_BREAKS_SHOWN} more`)
   return 1
 }
 
@@ -308,9 +308,9 @@ function sayClockSteps(entries) {
   const steps = readable.flatMap((entry, index) =>
     index > 0 && entry.at < readable[index - 1].at ? [{ entry, before: readable[index - 1] }] : [],
   )
-  for (const { entry, before } of steps.slice(0, MOST_BREAKS_SHOWN))
+  for (const { entry, before } of steps.slice(0, MAX_BREAKS_SHOWN))
     say(`Time runs backwards: entry ${entry.seq} says ${entry.at}, the one before it ${before.at}.`)
-  if (steps.length > MOST_BREAKS_SHOWN) say(`Time runs backwards in ${steps.length} places.`)
+  if (steps.length > MAX_BREAKS_SHOWN) say(`Time runs backwards in ${steps.length} places.`)
 }
 
 /** Number to hash; where a number is there twice, the first. */

@@ -89,9 +89,9 @@ export class Story {
   /** Approves every item of a stage that is ready or has lapsed, for every department asked. */
   async approve(stage: Stage): Promise<void> {
     const { items } = await this.judged()
-    for (const { item, digest, standing } of items) {
+    for (const { item, digest, status } of items) {
       const { definition } = item
-      if (definition.stage !== stage || (standing !== 'ready' && standing !== 'lapsed')) continue
+      if (definition.stage !== stage || (status !== 'ready' && status !== 'lapsed')) continue
       for (const department of definition.approvers) {
         await this.do(SIGNATORIES[department], 'approve-item', {
           item: definition.key,
@@ -110,7 +110,7 @@ export class Story {
       const [blocker] = gate?.blockers ?? []
       if (!gate || blocker)
         throw new Error(
-          `The demo cannot sign the ${stage} gate of ${this.code}: ${blocker?.title}: ${blocker?.says}`,
+          `The demo cannot sign the ${stage} gate of ${this.code}: ${blocker?.title}: ${blocker?.message}`,
         )
       await this.do(SIGNATORIES[department], 'sign-gate', { stage, department, digest: gate.digest })
     }

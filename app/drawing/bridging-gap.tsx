@@ -18,11 +18,11 @@ const WIDTH = 440
 const HEIGHT = 190
 const CENTRE = { x: 250, y: 98 }
 /** Longest run drawn, in the drawing's units; a longer one is drawn shorter. */
-const MOST_RUN = 130
+const MAX_RUN = 130
 
 /** Two bare conductors from the solder side, as they meet the wave: the gap to scale with the run where there is room. */
 export function BridgingGap({ title, gapMm, runMm, angleDeg, acrossMm, numbers }: BridgingGapProps) {
-  const scale = Math.min(40, MOST_RUN / Math.max(runMm, 1.2))
+  const scale = Math.min(40, MAX_RUN / Math.max(runMm, 1.2))
   const [run, gap, width] = [Math.max(runMm, 0.6) * scale, Math.max(5, gapMm * scale), 12]
   const bar = (from: number) => `M${-run / 2} ${from}h${run}v${width}h${-run}Z`
   const across = (acrossMm * scale) / 2

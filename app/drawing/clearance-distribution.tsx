@@ -18,7 +18,7 @@ type ClearanceDistributionProps = {
 }
 
 /** Tails beyond any real process are told as such, not to the last power of ten. */
-const LEAST_TOLD = 1e-9
+const MIN_TOLD = 1e-9
 const WIDTH = 440
 const HEIGHT = 250
 
@@ -36,7 +36,7 @@ export function ClearanceDistribution(props: ClearanceDistributionProps) {
   const under = (start: number, end: number) =>
     area<number>(x, frame.bottom, (mm) => y(density(mm))).curve(curveLinear)(steps(start, end)) ?? ''
   const share = (value: number) =>
-    value > 0 && value < LEAST_TOLD ? 'under 0.001 per million' : formatQuantity(value * 100, '%', 3)
+    value > 0 && value < MIN_TOLD ? 'under 0.001 per million' : formatQuantity(value * 100, '%', 3)
   return (
     <Drawing
       title={title}

@@ -4,7 +4,7 @@ import { numberTicks } from './ticks'
 
 export type ClearanceGaugeProps = {
   /** Worst-case radial clearance and its nominal value. */
-  leastMm: number
+  minMm: number
   nominalMm: number
   greatestMm: number
   windowMm: { from: number; to: number }
@@ -14,10 +14,10 @@ const LEFT = 14
 const RIGHT = 426
 
 /** The range of a clearance as a bar over its window; to be placed inside an `svg` 440 wide. */
-export function ClearanceGauge({ leastMm, nominalMm, greatestMm, windowMm }: ClearanceGaugeProps) {
-  const all = [0, leastMm, greatestMm, windowMm.from, windowMm.to]
-  const most = Math.max(...all)
-  const x = scaleLinear([Math.min(...all), most * 1.12], [LEFT, RIGHT])
+export function ClearanceGauge({ minMm, nominalMm, greatestMm, windowMm }: ClearanceGaugeProps) {
+  const all = [0, minMm, greatestMm, windowMm.from, windowMm.to]
+  const max = Math.max(...all)
+  const x = scaleLinear([Math.min(...all), max * 1.12], [LEFT, RIGHT])
   return (
     <g>
       <rect
@@ -34,7 +34,7 @@ export function ClearanceGauge({ leastMm, nominalMm, greatestMm, windowMm }: Cle
       </text>
       <path
         className="line-heavy"
-        d={`M${x(leastMm)} 5V19M${x(greatestMm)} 5V19M${x(leastMm)} 12H${x(greatestMm)}`}
+        d={`M${x(minMm)} 5V19M${x(greatestMm)} 5V19M${x(minMm)} 12H${x(greatestMm)}`}
       />
       <path className="fill-ink" d={`M${x(nominalMm)} 5l5 7l-5 7l-5 -7Z`} />
       <path className="line-thin" d={`M${LEFT} 30H${RIGHT}`} />

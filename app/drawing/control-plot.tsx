@@ -28,7 +28,7 @@ export type ControlPlotProps = {
   limits?: { centre: ArrayLike<number>; lower: ArrayLike<number>; upper: ArrayLike<number> }
   stretches?: readonly Stretch[]
   specification?: { atLeast?: number; atMost?: number }
-  signals?: readonly { point: number; line: number; says: string }[]
+  signals?: readonly { point: number; line: number; message: string }[]
   size?: 'tall' | 'low'
   /** What the limits are called where they are no control limits. */
   limitNames?: { upper: string; centre: string; lower: string }
@@ -53,14 +53,14 @@ export function ControlPlot(props: ControlPlotProps) {
   const frame = frameOf(WIDTH, height, { left: 54, right: 160 })
   const columns = Math.round(frame.right - frame.left)
   const specified = specifiedLevels(specification)
-  const [least, most] = extentOf([
+  const [min, max] = extentOf([
     ...lines,
     ...(limits ? [limits.lower, limits.upper, limits.centre] : []),
     specified.map(({ value }) => value),
   ])
-  const room = (most - least) * 0.05
+  const room = (max - min) * 0.05
   const y = scaleLinear(
-    [Math.max(least - room, props.floor ?? -Infinity), most + room],
+    [Math.max(min - room, props.floor ?? -Infinity), max + room],
     [frame.bottom, frame.top],
   ).nice(5)
   const span: [number, number] = [frame.left + 6, frame.right - 6]
@@ -70,7 +70,7 @@ export function ControlPlot(props: ControlPlotProps) {
   const order = scaleLinear([places[0] ?? 0, Math.max(places[count - 1] ?? 1, (places[0] ?? 0) + 1)], span)
   const x = (place: number): number => (across.kind === 'time' ? time(place) : order(place))
   const at = places.map(x)
-  const kinds = [...new Set(signals.map(({ says }) => says))]
+  const kinds = [...new Set(signals.map(({ message }) => message))]
   const signalsHeight = legendHeight(kinds.length)
   const levels = [...specified, ...(limits ? lastLevels(limits, count, props.limitNames) : [])]
   return (
@@ -112,7 +112,11 @@ export function ControlPlot(props: ControlPlotProps) {
       )}
       <LevelMarks frame={frame} levels={levels} y={y} />
       <SignalMarks
-        marks={signals.map(({ point, line, says }) => ({ x: at[point]!, y: y(lines[line]![point]!), says }))}
+        marks={signals.map(({ point, line, message }) => ({
+          x: at[point]!,
+          y: y(lines[line]![point]!),
+          message,
+        }))}
         legend={{ left: frame.left, top: height + 14 }}
       />
       {runs.length > 0 && (

@@ -17,8 +17,8 @@ const TOP = 4
 
 /** Money by class of quality cost: what prevents and appraises hatched, what failure cost in full. */
 export function CostClasses({ title, classes }: CostClassesProps) {
-  const most = Math.max(1e-9, ...classes.map(({ amount }) => amount))
-  const x = scaleLinear([0, most], [LEFT, RIGHT])
+  const max = Math.max(1e-9, ...classes.map(({ amount }) => amount))
+  const x = scaleLinear([0, max], [LEFT, RIGHT])
   const height = TOP + classes.length * ROW + 4
   return (
     <Drawing

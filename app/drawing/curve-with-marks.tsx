@@ -32,9 +32,9 @@ export function CurveWithMarks({ title, across, up, points, marks, levels = [] }
   const frame = frameOf(WIDTH, HEIGHT)
   const heights = [...points, ...marks, ...levels].map(({ y }) => y)
   const x = scaleLinear([points[0]?.x ?? 0, points.at(-1)?.x ?? 1], [frame.left, frame.right])
-  const [least, most] = [Math.min(0, ...heights), Math.max(0, ...heights)]
-  const room = (most - least) * 0.06
-  const y = scaleLinear([least - room, most + room], [frame.bottom, frame.top]).nice(5)
+  const [min, max] = [Math.min(0, ...heights), Math.max(0, ...heights)]
+  const marginValue = (max - min) * 0.06
+  const y = scaleLinear([min - marginValue, max + marginValue], [frame.bottom, frame.top]).nice(5)
   const drawn = decimateByColumn(
     points.map((point) => ({ x: x(point.x), y: y(point.y) })),
     frame.right - frame.left,

@@ -18,7 +18,7 @@ type XY = readonly [x: number, y: number]
 /** A line, told apart by its dash and by its name at its end. */
 export type Curve = { name: string; points: readonly XY[]; heavy?: boolean }
 /** Where a value is known only between two bounds. */
-export type Band = { name: string; points: readonly (readonly [x: number, least: number, most: number])[] }
+export type Band = { name: string; points: readonly (readonly [x: number, min: number, max: number])[] }
 /** A limit, toothed on the side that is not allowed. */
 export type CurveLimit =
   | { y: number; name: string; beyond: 'above' | 'below' }
@@ -42,7 +42,7 @@ type CurvesProps = {
   numbersPlace?: 'beside' | 'below' | 'folded'
   note?: ReactNode
   /** Room at the right for the names of the lines. */
-  room?: number
+  marginValue?: number
 }
 
 const WIDTH = 440
@@ -63,7 +63,7 @@ export function Curves(props: CurvesProps) {
     numbersPlace,
     note,
   } = props
-  const frame = frameOf(WIDTH, HEIGHT, { right: props.room ?? 94 })
+  const frame = frameOf(WIDTH, HEIGHT, { right: props.marginValue ?? 94 })
   const x = scaleOf(across, [frame.left, frame.right])
   const y = scaleOf(up, [frame.bottom, frame.top])
   const place = { x, y, frame }
@@ -107,8 +107,8 @@ const ticksOf = (axis: Axis, scale: Scale, count: number) =>
 const bandPath = ({ points }: Band, { x, y }: Place): string =>
   area<Band['points'][number]>(
     ([at]) => x(at),
-    ([, least]) => y(least),
-    ([, , most]) => y(most),
+    ([, min]) => y(min),
+    ([, , max]) => y(max),
   )([...points]) ?? ''
 
 function CurveLines({ curves, x, y, frame }: Place & { curves: readonly Curve[] }) {

@@ -18,8 +18,8 @@ const ROW = 36
 
 /** Kappa of each pair with its interval, between chance (0) and full agreement (1). */
 export function AgreementIntervals({ title, rows }: AgreementIntervalsProps) {
-  const least = Math.min(0, ...rows.map(({ kappa, interval }) => interval?.lower ?? kappa))
-  const x = scaleLinear([least, 1], [LEFT, RIGHT])
+  const min = Math.min(0, ...rows.map(({ kappa, interval }) => interval?.lower ?? kappa))
+  const x = scaleLinear([min, 1], [LEFT, RIGHT])
   const bottom = TOP + rows.length * ROW + 4
   return (
     <Drawing

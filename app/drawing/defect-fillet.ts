@@ -43,7 +43,7 @@ export function defectFillet({ shareOfSound, leadAngleDeg, ripples }: FilletAske
     leadRadiusMm,
     landRadiusMm,
     leadAngleDeg,
-    landAngleLeastDeg: Math.min(leadAngleDeg, 20),
+    landAngleMinDeg: Math.min(leadAngleDeg, 20),
     volumeMm3,
   })
   const smooth = surfaceOf(meniscus, leadRadiusMm, ripples ? 48 : 24)

@@ -33,9 +33,9 @@ export function DefectRates({ title, budget, rows, confidencePct }: DefectRatesP
   const rates = rows
     .flatMap(({ perMillion, lower, upper }) => [perMillion, lower, upper])
     .filter((one) => one > 0)
-  const least = 10 ** Math.floor(Math.log10(Math.min(budget, ...rates)))
-  const most = 10 ** Math.ceil(Math.log10(Math.max(budget, ...rates)))
-  const x = scaleLog([least, Math.max(most, least * 100)], [LEFT, RIGHT]).clamp(true)
+  const min = 10 ** Math.floor(Math.log10(Math.min(budget, ...rates)))
+  const max = 10 ** Math.ceil(Math.log10(Math.max(budget, ...rates)))
+  const x = scaleLog([min, Math.max(max, min * 100)], [LEFT, RIGHT]).clamp(true)
   const bottom = TOP + rows.length * ROW + 4
   const tens = x.ticks().filter((tick) => Number.isInteger(Math.round(Math.log10(tick) * 1e9) / 1e9))
   const budgetRight = x(budget) > WIDTH / 2
@@ -89,7 +89,7 @@ export function DefectRates({ title, budget, rows, confidencePct }: DefectRatesP
           <g key={name}>
             <path
               className={at === 0 ? 'line-seen' : 'line-thin'}
-              d={`M${x(Math.max(lower, least))} ${middle}H${x(upper)}M${x(upper)} ${middle - 4}v8${lower > 0 ? `M${x(lower)} ${middle - 4}v8` : ''}`}
+              d={`M${x(Math.max(lower, min))} ${middle}H${x(upper)}M${x(upper)} ${middle - 4}v8${lower > 0 ? `M${x(lower)} ${middle - 4}v8` : ''}`}
             />
             <path
               className="fill-sheet ink-copper"

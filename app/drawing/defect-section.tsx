@@ -18,7 +18,7 @@ export function DefectSection({ title, scene }: { title: string; scene: DefectSc
   return (
     <Drawing
       title={title}
-      description={`${title} in section: ${mark.says}. The fillet is ${meniscus.shape}, with ${formatNumber(fillet.leadAngleDeg)}° at the lead.`}
+      description={`${title} in section: ${mark.message}. The fillet is ${meniscus.shape}, with ${formatNumber(fillet.leadAngleDeg)}° at the lead.`}
       width={WIDTH}
       height={HEIGHT}
       size="narrow"
@@ -45,7 +45,7 @@ export function DefectSection({ title, scene }: { title: string; scene: DefectSc
         </g>
       ))}
       {also && <DefectDetail also={also} origin={origin} surface={surface} />}
-      <Mark says={mark.says} atX={x(origin + atX)} atY={y(atY)} />
+      <Mark message={mark.message} atX={x(origin + atX)} atY={y(atY)} />
     </Drawing>
   )
 }
@@ -136,7 +136,7 @@ const placeOf = (at: DefectScene['mark']['at'], surface: readonly SectionPoint[]
 }
 
 /** A short line with a point at what is meant, and its words in the margin above. */
-function Mark({ says, atX, atY }: { says: string; atX: number; atY: number }) {
+function Mark({ message, atX, atY }: { message: string; atX: number; atY: number }) {
   const right = atX >= AXIS
   const [textX, textY] = [right ? WIDTH - 12 : 12, 20]
   const elbow = right ? Math.max(atX + 26, WIDTH - 74) : Math.min(atX - 26, 74)
@@ -146,7 +146,7 @@ function Mark({ says, atX, atY }: { says: string; atX: number; atY: number }) {
       <path className="line-limit" d={`M${elbow} ${textY + 7}L${atX} ${atY}`} />
       <circle cx={atX} cy={atY} r="3" fill="var(--color-carmine)" />
       <text x={textX} y={textY} textAnchor={right ? 'end' : 'start'} className="text-haloed">
-        {says}
+        {message}
       </text>
     </g>
   )

@@ -1,18 +1,18 @@
-import type { GateStanding } from '@/shared/gate/gate'
-import type { Standing } from '@/shared/gate/standing'
+import type { GateStatus } from '@/shared/gate/gate'
+import type { Status } from '@/shared/gate/item-status'
 import { gateMark } from '@/app/ui/gate-mark'
-import { STANDING_ORDER } from '@/app/ui/standing-shape'
-import { StandingMark } from '@/app/ui/standing-mark'
+import { STANDING_ORDER } from '@/app/ui/status-shape'
+import { StatusMark } from '@/app/ui/status-mark'
 import { Drawing } from './drawing'
 import { routeLayout, RoutePicture, type RouteStage } from './route-picture'
 
 /** One stage at a glance: how many items stand how, and how its gate stands. */
 export type StageGlance = {
   name: string
-  counts: Readonly<Partial<Record<Standing, number>>>
-  gate: GateStanding
+  counts: Readonly<Partial<Record<Status, number>>>
+  gate: GateStatus
   /** What the gate says beside its mark, such as "6 in the way" or "signed 12 Jan 2026". */
-  gateSays: string
+  gateMessage: string
   /** Where the stage's part of the route card is. */
   href?: string
 }
@@ -46,14 +46,14 @@ export function FourStages({ title, stages }: { title: string; stages: readonly 
   )
 }
 
-const itemsOf = (counts: StageGlance['counts']): Standing[] =>
-  STANDING_ORDER.flatMap((standing) => Array<Standing>(counts[standing] ?? 0).fill(standing))
+const itemsOf = (counts: StageGlance['counts']): Status[] =>
+  STANDING_ORDER.flatMap((status) => Array<Status>(counts[status] ?? 0).fill(status))
 
-const present = ({ counts }: StageGlance): Standing[] => STANDING_ORDER.filter((standing) => counts[standing])
+const present = ({ counts }: StageGlance): Status[] => STANDING_ORDER.filter((status) => counts[status])
 
 function inWords(stage: StageGlance): string {
-  const counts = present(stage).map((standing) => `${stage.counts[standing]} ${standing}`)
-  return `${stage.name}: ${counts.join(', ') || 'no items'}; gate ${stage.gate}, ${stage.gateSays}.`
+  const counts = present(stage).map((status) => `${stage.counts[status]} ${status}`)
+  return `${stage.name}: ${counts.join(', ') || 'no items'}; gate ${stage.gate}, ${stage.gateMessage}.`
 }
 
 const numbersOf = (stages: readonly StageGlance[]) => ({
@@ -66,11 +66,11 @@ const numbersOf = (stages: readonly StageGlance[]) => ({
   rows: stages.map((stage) => [
     stage.href ? <a href={stage.href}>{stage.name}</a> : stage.name,
     <span key="items" className="mark-row">
-      {present(stage).map((standing) => (
-        <StandingMark key={standing} standing={standing} count={stage.counts[standing]} />
+      {present(stage).map((status) => (
+        <StatusMark key={status} status={status} count={stage.counts[status]} />
       ))}
     </span>,
     gateMark(stage.gate),
-    stage.gateSays,
+    stage.gateMessage,
   ]),
 })

@@ -37,9 +37,9 @@ export function GrowthPlot({ title, growth, unit, allowed, confidence }: GrowthP
   const clip = useId()
   const { times, end, crow } = growth
   const frame = frameOf(WIDTH, HEIGHT, { right: 74 })
-  const [from, most] = [times[0]! / 1.5, times.length]
+  const [from, max] = [times[0]! / 1.5, times.length]
   const x = scaleLog([from, end], [frame.left, frame.right])
-  const y = scaleLog([1 / REACH, Math.max(most * REACH, (allowed ?? 0) * 1.5)], [frame.bottom, frame.top])
+  const y = scaleLog([1 / REACH, Math.max(max * REACH, (allowed ?? 0) * 1.5)], [frame.bottom, frame.top])
   const seen = { fit: crow, failures: times.length, end }
   const onLine = (time: number) => ({
     time,

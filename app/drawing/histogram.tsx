@@ -30,18 +30,18 @@ export function Histogram({ title, across, values, limits, normal }: HistogramPr
   const bins = binsOf(values, extentOf([values]))
   const { mean, sigma } = normal
   const ends = [atLeast, atMost].filter((value) => value !== undefined)
-  const [least, most] = extentOf([
+  const [min, max] = extentOf([
     bins.flatMap(({ from, to }) => [from, to]),
     [mean - 3.5 * sigma, mean + 3.5 * sigma],
     ends,
   ])
-  const room = (most - least) * 0.03
+  const marginValue = (max - min) * 0.03
   const width = bins[0]!.to - bins[0]!.from
   const curve = (value: number): number =>
     ((values.length * width) / (sigma * Math.sqrt(2 * Math.PI))) *
     Math.exp(-(((value - mean) / sigma) ** 2) / 2)
   const highest = Math.max(...bins.map(({ count }) => count), curve(mean))
-  const x = scaleLinear([least - room, most + room], [frame.left, frame.right])
+  const x = scaleLinear([min - marginValue, max + marginValue], [frame.left, frame.right])
   const y = scaleLinear([0, highest * 1.08], [frame.bottom, frame.top]).nice(5)
   const path = Array.from({ length: CURVE_PLACES + 1 }, (_, index) => {
     const value = mean + sigma * (-3.5 + (7 * index) / CURVE_PLACES)

@@ -39,7 +39,7 @@ export function filletPaths(outline: JointOutline, face: number, towards: 'up' |
 }
 
 /** The wall and both lands of a plated hole on one side of the axis; without a wall when it is not plated. */
-export function landAndWall(
+export function landAndBarrel(
   { axis, land, hole }: Pick<JointOutline, 'axis' | 'land' | 'hole'>,
   side: 1 | -1,
   { top, bottom, copper, plated }: { top: number; bottom: number; copper: number; plated: boolean },

@@ -4,7 +4,7 @@ import { CutLaminate } from './cut-laminate'
 import { AcrossDimension, UprightDimension } from './dimension'
 import { Drawing } from './drawing'
 import { filletProfile } from './fillet-profile'
-import { filletPaths, landAndWall, type JointOutline } from './joint-section-outline'
+import { filletPaths, landAndBarrel, type JointOutline } from './joint-section-outline'
 import type { Numbers } from './numbers-table'
 
 export type JointSectionProps = {
@@ -17,7 +17,7 @@ export type JointSectionProps = {
   boardMm: number
   plated: boolean
   /** Metal on the wall; drawn at least thick enough to see, on the lands too. */
-  wallMm: number
+  barrelMm: number
   /** How far the lead stands out on the solder side. */
   projectionMm: number
   contactAngleDeg: number
@@ -39,7 +39,7 @@ export function JointSection(props: JointSectionProps) {
   const below = Math.max(projectionMm, filletHeightMm)
   const scale = Math.min(200 / landMm, 340 / (boardMm + filletHeightMm * (plated ? 1 : 0) + below))
   const outline = outlineOf(props, scale)
-  const copper = Math.max(3, props.wallMm * scale)
+  const copper = Math.max(3, props.barrelMm * scale)
   const top = 40 + STUB + (plated ? outline.rise : 0)
   const bottom = top + boardMm * scale
   const floor = bottom + copper + below * scale
@@ -64,7 +64,7 @@ export function JointSection(props: JointSectionProps) {
           className="fill-copper-bright"
           stroke="var(--color-ink)"
           strokeWidth="1.2"
-          d={landAndWall(outline, side, { top, bottom, copper, plated })}
+          d={landAndBarrel(outline, side, { top, bottom, copper, plated })}
         />
       ))}
       <Lead outline={outline} start={start} end={bottom + copper + projectionMm * scale} />

@@ -1,5 +1,5 @@
 /** A toleranced length. */
-export type Toleranced = { least: number; nominal: number; greatest: number }
+export type Toleranced = { min: number; nominal: number; greatest: number }
 
 /** A component lead: round, square, or flat with its two sides. Millimetres. */
 export type Lead =
@@ -36,10 +36,10 @@ export function leadSides(lead: Lead): { across: Toleranced; deep: Toleranced } 
 }
 
 /** "⌀0.70 ±0.05", "⌀1.00 +0.10/−0.05": a toleranced length as a drawing writes it. */
-export function tolerancedText({ least, nominal, greatest }: Toleranced, sign = ''): string {
+export function tolerancedText({ min, nominal, greatest }: Toleranced, sign = ''): string {
   const decimals = 2
   const up = (greatest - nominal).toFixed(decimals)
-  const down = (nominal - least).toFixed(decimals)
+  const down = (nominal - min).toFixed(decimals)
   const value = `${sign}${nominal.toFixed(decimals)}`
   if (Number(up) === 0 && Number(down) === 0) return value
   return up === down ? `${value} ±${up}` : `${value} +${up}/−${down}`

@@ -22,7 +22,7 @@ export function LeadInHole(props: LeadInHoleProps) {
   return (
     <Drawing
       title={title}
-      description={`A ${lead.form} lead in ${props.plated === false ? 'an unplated' : 'a plated'} hole, in section and from above, to scale. Radial clearance ${formatNumber(clearance.leastMm, 3)} to ${formatQuantity(clearance.greatestMm, 'mm', 3)} against a window of ${clearance.windowMm.from} to ${clearance.windowMm.to} mm.`}
+      description={`A ${lead.form} lead in ${props.plated === false ? 'an unplated' : 'a plated'} hole, in section and from above, to scale. Radial clearance ${formatNumber(clearance.minMm, 3)} to ${formatQuantity(clearance.greatestMm, 'mm', 3)} against a window of ${clearance.windowMm.from} to ${clearance.windowMm.to} mm.`}
       width={WIDTH}
       height={gaugeY + 68}
       size="narrow"
@@ -50,9 +50,9 @@ export function LeadInHole(props: LeadInHoleProps) {
 
 function numbersOf({ holeMm, lead, landDiameterMm, boardThicknessMm, clearance }: LeadInHoleProps) {
   const { across, deep } = leadSides(lead)
-  const row = (name: string, { least, nominal, greatest }: Toleranced) => [
+  const row = (name: string, { min, nominal, greatest }: Toleranced) => [
     name,
-    ...[least, nominal, greatest].map((mm) => formatQuantity(mm, 'mm', 3)),
+    ...[min, nominal, greatest].map((mm) => formatQuantity(mm, 'mm', 3)),
   ]
   return {
     columns: [{ label: 'Measure' }, { label: 'Least' }, { label: 'Nominal' }, { label: 'Greatest' }],
@@ -66,7 +66,7 @@ function numbersOf({ holeMm, lead, landDiameterMm, boardThicknessMm, clearance }
       ['Land', '', formatQuantity(landDiameterMm, 'mm', 3), ''],
       ['Board', '', formatQuantity(boardThicknessMm, 'mm', 3), ''],
       row('Radial clearance', {
-        least: clearance.leastMm,
+        min: clearance.minMm,
         nominal: clearance.nominalMm,
         greatest: clearance.greatestMm,
       }),

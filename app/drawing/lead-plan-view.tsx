@@ -30,10 +30,10 @@ export function PlanView({
         strokeWidth="1.7"
       />
       <circle cx={AXIS} cy={y} r={half(holeMm.greatest)} className="line-bound" />
-      <circle cx={AXIS} cy={y} r={half(holeMm.least)} className="line-bound" />
+      <circle cx={AXIS} cy={y} r={half(holeMm.min)} className="line-bound" />
       <LeadOutline lead={lead} size="nominal" scale={scale} y={y} className="lead-cut" />
       <LeadOutline lead={lead} size="greatest" scale={scale} y={y} className="line-bound" />
-      <LeadOutline lead={lead} size="least" scale={scale} y={y} className="line-bound" />
+      <LeadOutline lead={lead} size="min" scale={scale} y={y} className="line-bound" />
       <path className="line-chain" d={`M${AXIS - land - 12} ${y}H${AXIS + land + 12}`} />
       <AcrossDimension
         from={AXIS - land}

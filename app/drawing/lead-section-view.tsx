@@ -1,6 +1,6 @@
 import { CutLaminate } from './cut-laminate'
 import { AcrossDimension, UprightDimension } from './dimension'
-import { landAndWall } from './joint-section-outline'
+import { landAndBarrel } from './joint-section-outline'
 import { AXIS, leadSides, tolerancedText, type LeadAndHole } from './lead-geometry'
 
 /** Height of the board's upper side, and how much of the lead stands out of it. */
@@ -41,15 +41,10 @@ export function SectionView({
           className="fill-copper-bright"
           stroke="var(--color-ink)"
           strokeWidth="1.2"
-          d={landAndWall({ axis: AXIS, land, hole }, side, { top, bottom, copper, plated })}
+          d={landAndBarrel({ axis: AXIS, land, hole }, side, { top, bottom, copper, plated })}
         />
       ))}
-      <Band
-        from={half(holeMm.least)}
-        to={half(holeMm.greatest)}
-        top={top - copper}
-        bottom={bottom + copper}
-      />
+      <Band from={half(holeMm.min)} to={half(holeMm.greatest)} top={top - copper} bottom={bottom + copper} />
       <path
         className="fill-lead"
         d={`M${AXIS - wide} ${top - STUB}h${2 * wide}V${bottom + STUB}h${-2 * wide}Z`}
@@ -58,7 +53,7 @@ export function SectionView({
         className="line-seen"
         d={`M${AXIS - wide} ${top - STUB}V${bottom + STUB}M${AXIS + wide} ${top - STUB}V${bottom + STUB}`}
       />
-      <Band from={half(across.least)} to={half(across.greatest)} top={top - STUB} bottom={bottom + STUB} />
+      <Band from={half(across.min)} to={half(across.greatest)} top={top - STUB} bottom={bottom + STUB} />
       <path
         className="line-thin"
         d={freehand(AXIS - wide, AXIS + wide, top - STUB) + freehand(AXIS - wide, AXIS + wide, bottom + STUB)}

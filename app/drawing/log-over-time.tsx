@@ -38,7 +38,7 @@ export function LogOverTime(props: LogOverTimeProps) {
 
 function numbersOf({ readings, unit, specification = {} }: LogOverTimeProps): Numbers {
   const [first, last] = [readings[0], readings[readings.length - 1]]
-  const [least, most] = extentOf([readings.map(({ value }) => value)])
+  const [min, max] = extentOf([readings.map(({ value }) => value)])
   const said = (value: number) => formatQuantity(value, unit)
   const { atLeast, atMost } = specification
   return {
@@ -48,8 +48,8 @@ function numbersOf({ readings, unit, specification = {} }: LogOverTimeProps): Nu
       ...(last
         ? [
             ['Last reading', said(last.value), <Moment key="to" at={new Date(last.at)} />],
-            ['Lowest', said(least), ''],
-            ['Highest', said(most), ''],
+            ['Lowest', said(min), ''],
+            ['Highest', said(max), ''],
           ]
         : []),
       ...(atMost === undefined ? [] : [['at most', said(atMost), '']]),

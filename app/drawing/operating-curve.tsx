@@ -25,8 +25,8 @@ const HEIGHT = 280
 /** The operating characteristic of a sampling plan. */
 export function OperatingCurve({ title, plan, points, marks = [] }: OperatingCurveProps) {
   const frame = frameOf(WIDTH, HEIGHT, { left: 48 })
-  const most = Math.max(...points.map(({ fractionDefective }) => fractionDefective))
-  const x = scaleLinear([0, most * 100], [frame.left, frame.right])
+  const max = Math.max(...points.map(({ fractionDefective }) => fractionDefective))
+  const x = scaleLinear([0, max * 100], [frame.left, frame.right])
   const y = scaleLinear([0, 100], [frame.bottom, frame.top])
   const lineOf = line<AcceptancePoint>(
     ({ fractionDefective }) => x(fractionDefective * 100),

@@ -7,15 +7,15 @@ import { numberTicks } from './ticks'
 
 export interface RangeInWindow {
   readonly name: string
-  readonly least: number
+  readonly min: number
   /** Left out where only the ends are known. */
   readonly nominal?: number | undefined
   /** Undefined where nothing bounds it. */
-  readonly most: number | undefined
+  readonly max: number | undefined
   /** Undefined where no value would do; open upwards without a `to`. */
   readonly window?: { readonly from: number; readonly to?: number | undefined } | undefined
   /** Said at the right, such as what would serve. */
-  readonly says: string
+  readonly message: string
 }
 
 interface RangesInWindowsProps {
@@ -37,7 +37,7 @@ const ROW = 46
 /** Toleranced sizes as bars, each in the window it must keep to, on one common scale. */
 export function RangesInWindows({ title, description, axis, rows, numbers, note }: RangesInWindowsProps) {
   const all = rows
-    .flatMap(({ least, most, window }) => [least, most, window?.from, window?.to])
+    .flatMap(({ min, max, window }) => [min, max, window?.from, window?.to])
     .filter((value) => value !== undefined)
   const x = scaleLinear([Math.min(...all), Math.max(...all)], [LEFT + 14, RIGHT - 14])
   const bottom = TOP + rows.length * ROW + 4
@@ -61,17 +61,17 @@ export function RangesInWindows({ title, description, axis, rows, numbers, note 
 }
 
 function Row({ row, y, x }: { row: RangeInWindow; y: number; x: (value: number) => number }) {
-  const { name, least, nominal, most, window, says } = row
+  const { name, min, nominal, max, window, message } = row
   const middle = y + 30
   const to = window?.to === undefined ? RIGHT : x(window.to)
-  const end = most === undefined ? RIGHT - 2 : x(most)
+  const end = max === undefined ? RIGHT - 2 : x(max)
   return (
     <g>
       <text x={LEFT} y={y + 12} className="text-haloed">
         {name}
       </text>
       <text x={RIGHT} y={y + 12} textAnchor="end" className="text-soft text-haloed">
-        {says}
+        {message}
       </text>
       <path className="line-grid" d={`M${LEFT} ${middle}H${RIGHT}`} />
       {window && (
@@ -91,7 +91,7 @@ function Row({ row, y, x }: { row: RangeInWindow; y: number; x: (value: number) 
       )}
       <path
         className="line-heavy"
-        d={`M${x(least)} ${middle - 6}v12M${x(least)} ${middle}H${end}${most === undefined ? 'm-5 -4l5 4l-5 4' : `m0 -6v12`}`}
+        d={`M${x(min)} ${middle - 6}v12M${x(min)} ${middle}H${end}${max === undefined ? 'm-5 -4l5 4l-5 4' : `m0 -6v12`}`}
       />
       {nominal !== undefined && (
         <path className="fill-ink" d={`M${x(nominal)} ${middle - 6}l4 6l-4 6l-4 -6Z`} />

@@ -33,7 +33,7 @@ const HEIGHT = 280
 /** What service has shown of a failure rate, month by month, between its bounds and against the budget. */
 export function RateOverTime({ title, points, allowed, confidencePct }: RateOverTimeProps) {
   const frame = frameOf(WIDTH, HEIGHT, { left: 62, right: 130 })
-  const [least, most] = decadesAround([
+  const [min, max] = decadesAround([
     allowed / 2,
     allowed * 2,
     ...points.flatMap(({ lower, rate, upper }) => [lower, rate, upper]),
@@ -41,10 +41,10 @@ export function RateOverTime({ title, points, allowed, confidencePct }: RateOver
   const moments = points.map(({ on }) => instantOf(on))
   const [first = 0, last = 1] = [moments[0], moments.at(-1)]
   const x = scaleUtc([first - 5 * MS_PER_DAY, last + 5 * MS_PER_DAY], [frame.left, frame.right])
-  const y = scaleLog([least, most], [frame.bottom, frame.top]).clamp(true)
+  const y = scaleLog([min, max], [frame.bottom, frame.top]).clamp(true)
   type P = (typeof points)[number] & { at: number }
   const placed: P[] = points.map((point, position) => ({ ...point, at: x(moments[position] ?? 0) }))
-  const level = (rate: number): number => y(Math.max(least, rate))
+  const level = (rate: number): number => y(Math.max(min, rate))
   const band = area<P>(
     ({ at }) => at,
     ({ lower }) => level(lower),
@@ -89,7 +89,7 @@ export function RateOverTime({ title, points, allowed, confidencePct }: RateOver
       <Axes
         frame={frame}
         across={{ title: 'End of the period', ticks: timeTicks(x, 8), grid: false }}
-        up={{ title: 'Failure rate of a board, FIT, logarithmic', ticks: logTicks(least, most, y) }}
+        up={{ title: 'Failure rate of a board, FIT, logarithmic', ticks: logTicks(min, max, y) }}
       />
       <path className="line-bound" d={edge(({ upper }) => upper)} />
       {placed.map(({ on, at, upper }) => (

@@ -15,7 +15,7 @@ export interface RateOnScale {
   readonly rate: number
   readonly lower: number | undefined
   readonly upper: number
-  readonly standing: string
+  readonly status: string
 }
 
 const WIDTH = 900
@@ -33,17 +33,17 @@ export function RatesOnScale({
 }) {
   const height = 76 + rates.length * ROW
   const frame = frameOf(WIDTH, height, { left: 150, right: 30, top: 26 })
-  const [least, most] = decadesAround([
+  const [min, max] = decadesAround([
     allowed / 3,
     allowed * 3,
     ...rates.flatMap(({ rate, lower, upper }) => [rate, lower ?? 0, upper]),
   ])
-  const x = scaleLog([least, most], [frame.left, frame.right]).clamp(true)
+  const x = scaleLog([min, max], [frame.left, frame.right]).clamp(true)
   const fit = (rate: number): string => formatQuantity(rate, 'FIT', 3)
   return (
     <Drawing
       title={title}
-      description={`${rates.map(({ name, upper, standing }) => `${name}: at most ${fit(upper)}, ${standing}`).join('; ')}. Allowed: ${fit(allowed)} a board.`}
+      description={`${rates.map(({ name, upper, status }) => `${name}: at most ${fit(upper)}, ${status}`).join('; ')}. Allowed: ${fit(allowed)} a board.`}
       width={WIDTH}
       height={height}
       size="wide"
@@ -57,20 +57,20 @@ export function RatesOnScale({
           { label: 'At most' },
           { label: 'Against the target', set: 'text' },
         ],
-        rows: rates.map(({ name, assumed, rate, lower, upper, standing }) => [
+        rows: rates.map(({ name, assumed, rate, lower, upper, status }) => [
           name,
           assumed ? 'assumed' : 'shown',
           fit(rate),
           lower === undefined ? '–' : fit(lower),
           fit(upper),
-          standing,
+          status,
         ]),
       }}
       note="Hollow and dashed: assumed from a model. Filled, with bounds: shown by joints of this programme."
     >
       <Axes
         frame={frame}
-        across={{ title: 'Failure rate of a board, FIT, logarithmic', ticks: logTicks(least, most, x) }}
+        across={{ title: 'Failure rate of a board, FIT, logarithmic', ticks: logTicks(min, max, x) }}
       />
       <UprightLimit x={x(allowed)} top={frame.top} bottom={frame.bottom} beyond="right" />
       <text x={x(allowed) - 6} y={frame.top - 8} textAnchor="end">
@@ -78,7 +78,7 @@ export function RatesOnScale({
       </text>
       {rates.map(({ name, assumed, rate, lower, upper }, position) => {
         const y = frame.top + 24 + position * ROW
-        const from = x(Math.max(least, lower ?? rate))
+        const from = x(Math.max(min, lower ?? rate))
         return (
           <g key={name}>
             <text x={frame.left - 12} y={y + 4} textAnchor="end" className="text-strong">

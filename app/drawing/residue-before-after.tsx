@@ -20,8 +20,8 @@ const ROW = 44
 
 /** Residue of each board before (ring) and after (full square) its cleaning, with the limit for what may stay. */
 export function ResidueBeforeAfter({ title, limit, trials }: ResidueBeforeAfterProps) {
-  const most = Math.max(limit ?? 0, ...trials.flatMap(({ before, after }) => [before, after]))
-  const x = scaleLinear([0, most], [LEFT, RIGHT]).nice(5)
+  const max = Math.max(limit ?? 0, ...trials.flatMap(({ before, after }) => [before, after]))
+  const x = scaleLinear([0, max], [LEFT, RIGHT]).nice(5)
   const bottom = TOP + trials.length * ROW
   return (
     <Drawing

@@ -1,11 +1,11 @@
-import { GATE_STANDINGS, type GateStanding } from '@/shared/gate/gate'
-import type { Standing } from '@/shared/gate/standing'
+import { GATE_STANDINGS, type GateStatus } from '@/shared/gate/gate'
+import type { Status } from '@/shared/gate/item-status'
 import { GATE_INK, gateMarkup } from '@/app/ui/gate-drawing'
 import { placed } from '@/app/ui/placed-by-name'
-import { landName, standingInk } from '@/app/ui/standing-shape'
+import { landName, statusInk } from '@/app/ui/status-shape'
 
 /** A stage as the route draws it: its items one by one, settled first. */
-export type RouteStage = { name: string; items: readonly Standing[]; gate: GateStanding }
+export type RouteStage = { name: string; items: readonly Status[]; gate: GateStatus }
 
 /** Which way the route runs, and the room it takes. */
 export type RouteLayout = { runs: 'across' | 'down'; width: number; height: number }
@@ -172,15 +172,15 @@ function StageOnRoute({ stage, at, runs, state, place }: StageOnRouteProps) {
 const GATE_ROOM = '<rect x="-13" y="-15" width="26" height="30" class="fill-sheet"/>'
 
 /** The lands of a stage's items, settled first, so that those of one ink lie together. */
-function landsMarkup(standings: readonly Standing[], first: Spot, aRow: number): string {
-  return [...new Set(standings)]
-    .map((standing) => {
-      const lands = standings.map((one, item) => {
-        if (one !== standing) return ''
+function landsMarkup(statuses: readonly Status[], first: Spot, aRow: number): string {
+  return [...new Set(statuses)]
+    .map((status) => {
+      const lands = statuses.map((one, item) => {
+        if (one !== status) return ''
         const [column, row] = [item % aRow, Math.floor(item / aRow)]
-        return placed(landName(standing), { x: first.x + column * PITCH, y: first.y + row * PITCH })
+        return placed(landName(status), { x: first.x + column * PITCH, y: first.y + row * PITCH })
       })
-      return `<g class="${standingInk(standing)}">${lands.join('')}</g>`
+      return `<g class="${statusInk(status)}">${lands.join('')}</g>`
     })
     .join('')
 }

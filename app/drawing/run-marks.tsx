@@ -4,10 +4,10 @@ import { pointShape, type PointShape } from './point-shape'
 export type RunMark = { at: number; is: 'inside' | 'outside' | 'not shown' }
 
 /** Shape and ink of each, and its words below the plot: no mark speaks by colour alone. */
-const RUN_MARKS: Readonly<Record<RunMark['is'], { shape: PointShape; ink: string; says: string }>> = {
-  inside: { shape: 'triangle', ink: 'ink-mask', says: 'run with a reading inside, in time before it' },
-  outside: { shape: 'cross', ink: 'ink-carmine', says: 'run on a reading outside, not answered' },
-  'not shown': { shape: 'square', ink: 'ink-tin', says: 'run that no reading speaks for' },
+const RUN_MARKS: Readonly<Record<RunMark['is'], { shape: PointShape; ink: string; message: string }>> = {
+  inside: { shape: 'triangle', ink: 'ink-mask', message: 'run with a reading inside, in time before it' },
+  outside: { shape: 'cross', ink: 'ink-carmine', message: 'run on a reading outside, not answered' },
+  'not shown': { shape: 'square', ink: 'ink-tin', message: 'run that no reading speaks for' },
 }
 
 /** Room that the words below the plot take. */
@@ -36,7 +36,7 @@ export function RunMarks({
 }) {
   const kinds = (Object.keys(RUN_MARKS) as RunMark['is'][]).filter((is) => runs.some((run) => run.is === is))
   return kinds.map((is, position) => {
-    const { shape, ink, says } = RUN_MARKS[is]
+    const { shape, ink, message } = RUN_MARKS[is]
     return (
       <g key={is}>
         <path
@@ -49,7 +49,7 @@ export function RunMarks({
         />
         <g transform={`translate(${left + position * 290} ${top})`}>
           <path className={`${ink} outlined`} strokeWidth="1.6" d={pointShape(shape, 5, -4, 4)} />
-          <text x={16}>{says}</text>
+          <text x={16}>{message}</text>
         </g>
       </g>
     )

@@ -1,7 +1,7 @@
 import { pointShape, shapeFor } from './point-shape'
 
 /** A place on a plot where a rule was broken, in words. */
-export type SignalMark = { x: number; y: number; says: string }
+export type SignalMark = { x: number; y: number; message: string }
 
 const A_ROW = 2
 
@@ -16,15 +16,15 @@ export function SignalMarks({
   marks: readonly SignalMark[]
   legend: { left: number; top: number }
 }) {
-  const kinds = [...new Set(marks.map(({ says }) => says))]
-  return kinds.map((says, position) => {
+  const kinds = [...new Set(marks.map(({ message }) => message))]
+  return kinds.map((message, position) => {
     const shape = shapeFor(position + 2)
     return (
-      <g key={says}>
+      <g key={message}>
         <path
           className="ink-carmine outlined-filled"
           strokeWidth="1.8"
-          d={apart(marks.filter((mark) => mark.says === says))
+          d={apart(marks.filter((mark) => mark.message === message))
             .map(({ x, y }) => pointShape(shape, x, y, 5))
             .join('')}
         />
@@ -32,7 +32,7 @@ export function SignalMarks({
           transform={`translate(${left + (position % A_ROW) * 400} ${top + Math.floor(position / A_ROW) * 22})`}
         >
           <path className="ink-carmine outlined" strokeWidth="1.8" d={pointShape(shape, 5, -4, 5)} />
-          <text x={16}>{says}</text>
+          <text x={16}>{message}</text>
         </g>
       </g>
     )

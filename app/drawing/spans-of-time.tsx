@@ -32,8 +32,8 @@ const TOP = 34
 const ROW = 40
 /** A row with nothing to draw needs only its line of text. */
 const BARE_ROW = 20
-const LEAST = 0.01
-const MOST = 12_000
+const MIN = 0.01
+const MAX = 12_000
 const TICKS = [
   { months: 1 / DAYS_PER_MONTH, text: '1 day' },
   { months: 7 / DAYS_PER_MONTH, text: '1 week' },
@@ -47,7 +47,7 @@ const TICKS = [
 export function SpansOfTime({ title, description, rows, wanted, numbers }: SpansOfTimeProps) {
   const tops = topsOf(rows)
   const bottom = tops.at(-1)!
-  const x = scaleLog([LEAST, MOST], [LEFT, RIGHT]).clamp(true)
+  const x = scaleLog([MIN, MAX], [LEFT, RIGHT]).clamp(true)
   return (
     <Drawing title={title} description={description} width={WIDTH} height={bottom + 26} numbers={numbers}>
       <path
@@ -93,8 +93,8 @@ const topsOf = (rows: readonly SpanRow[]): number[] =>
 
 function Span({ row, y, x }: { row: SpanRow; y: number; x: (months: number) => number }) {
   if (row.months.length === 0) return null
-  const [least, most] = [Math.min(...row.months), Math.max(...row.months)]
-  const [from, to] = [x(least), x(most)]
+  const [min, max] = [Math.min(...row.months), Math.max(...row.months)]
+  const [from, to] = [x(min), x(max)]
   return (
     <g className={row.borrowed ? 'ink-tin' : 'ink-copper'}>
       <path
@@ -104,7 +104,7 @@ function Span({ row, y, x }: { row: SpanRow; y: number; x: (months: number) => n
         d={`M${from} ${y}H${to}`}
       />
       {row.months.map((months, at) =>
-        months > MOST ? (
+        months > MAX ? (
           <path key={at} className="fill-current" d={`M${RIGHT + 12} ${y}l-12 -6v12Z`} />
         ) : (
           <path

@@ -45,9 +45,9 @@ export function TrendPlot(props: TrendPlotProps) {
   } = props
   const frame = frameOf(WIDTH, HEIGHT, { left: 54, right: 160, top: 44 })
   const [first, last] = extentOf([[...readings, ...line, ...uprights].map(({ at }) => at)])
-  const [, most] = extentOf([readings.map(({ value }) => value), line.map(({ upper }) => upper), [atMost]])
+  const [, max] = extentOf([readings.map(({ value }) => value), line.map(({ upper }) => upper), [atMost]])
   const x = scaleUtc([first, last], [frame.left + 6, frame.right - 6])
-  const y = scaleLinear([0, most * 1.05], [frame.bottom, frame.top]).nice(5)
+  const y = scaleLinear([0, max * 1.05], [frame.bottom, frame.top]).nice(5)
   const kept = line.filter(({ value }) => value >= 0)
   const band = area<(typeof line)[number]>(
     ({ at }) => tenth(x(at)),

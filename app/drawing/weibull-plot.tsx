@@ -10,7 +10,7 @@ import { pointShape } from './point-shape'
 interface WeibullPlotProps {
   title: string
   /** Failures with their plotting positions and bounds, shares between 0 and 1. */
-  ranks: readonly { life: number; shareFailed: number; least: number; most: number }[]
+  ranks: readonly { life: number; shareFailed: number; min: number; max: number }[]
   /** Lives of specimens that did not fail. */
   suspensions: readonly number[]
   fit: { shape: number; scale: number } | undefined
@@ -30,7 +30,7 @@ export function WeibullPlot({ title, ranks, suspensions, fit, confidencePct }: W
   const frame = frameOf(WIDTH, HEIGHT, { left: 58 })
   const lives = [...ranks.map(({ life }) => life), ...suspensions].filter((life) => life > 0)
   const x = scaleLog([Math.min(...lives) / 1.6, Math.max(...lives) * 1.4], [frame.left, frame.right])
-  const lowest = Math.max(1e-4, Math.min(0.01, ...ranks.map(({ least }) => least)))
+  const lowest = Math.max(1e-4, Math.min(0.01, ...ranks.map(({ min }) => min)))
   const y = scaleLinear([height(lowest), height(0.995)], [frame.bottom, frame.top])
   // Where the fit puts a share; without a fit, where the failure itself lies.
   const lifeAt = (share: number, life: number): number =>
@@ -38,8 +38,8 @@ export function WeibullPlot({ title, ranks, suspensions, fit, confidencePct }: W
   const clamp = (share: number): number => Math.min(0.995, Math.max(lowest, share))
   const band = area<(typeof ranks)[number]>(
     ({ life, shareFailed }) => x(lifeAt(shareFailed, life)),
-    ({ least }) => y(height(clamp(least))),
-    ({ most }) => y(height(clamp(most))),
+    ({ min }) => y(height(clamp(min))),
+    ({ max }) => y(height(clamp(max))),
   )
   const [from, to] = x.domain() as [number, number]
   return (
@@ -56,12 +56,12 @@ export function WeibullPlot({ title, ranks, suspensions, fit, confidencePct }: W
           { label: `At least (${confidencePct} %)` },
           { label: `At most (${confidencePct} %)` },
         ],
-        rows: ranks.map(({ life, shareFailed, least, most }, position) => [
+        rows: ranks.map(({ life, shareFailed, min, max }, position) => [
           String(position + 1),
           formatNumber(life, 6),
           formatQuantity(shareFailed * 100, '%', 3),
-          formatQuantity(least * 100, '%', 3),
-          formatQuantity(most * 100, '%', 3),
+          formatQuantity(min * 100, '%', 3),
+          formatQuantity(max * 100, '%', 3),
         ]),
       }}
       note={`Rings: failures at their median ranks. Ticks on the base: specimens that did not fail. Band: ${confidencePct} % bounds of the ranks.`}

@@ -12,7 +12,7 @@ import { axisTitle, numberTicks } from './ticks'
 /** One line: its points in order of x, and how far it may lie off either way. */
 export type Series = {
   name: string
-  points: readonly { x: number; y: number; least?: number; most?: number }[]
+  points: readonly { x: number; y: number; min?: number; max?: number }[]
 }
 
 type XyLinesProps = {
@@ -35,7 +35,7 @@ const DASHES = [undefined, '7 3', '2.5 2.5', '9 2.5 2 2.5', '14 4', '4 2 1 2 1 2
 export function XyLines({ title, description, across, up, series, limit, upright }: XyLinesProps) {
   const frame = frameOf(WIDTH, HEIGHT, { right: 74 })
   const points = series.flatMap((one) => one.points)
-  const heights = [...points.flatMap(({ y, least, most }) => [y, least ?? y, most ?? y]), limit?.y ?? 0]
+  const heights = [...points.flatMap(({ y, min, max }) => [y, min ?? y, max ?? y]), limit?.y ?? 0]
   const x = scaleLinear(spanOf(points.map((point) => point.x)), [frame.left, frame.right])
   const y = scaleLinear(spanOf([0, ...heights]), [frame.bottom, frame.top]).nice(5)
   const ends = spreadLabels(
@@ -51,8 +51,8 @@ export function XyLines({ title, description, across, up, series, limit, upright
   )
   const bandOf = area<P>(
     (point) => x(point.x),
-    (point) => y(point.least ?? point.y),
-    (point) => y(point.most ?? point.y),
+    (point) => y(point.min ?? point.y),
+    (point) => y(point.max ?? point.y),
   )
   return (
     <Drawing
@@ -73,8 +73,8 @@ export function XyLines({ title, description, across, up, series, limit, upright
             one.name,
             formatQuantity(point.x, across.unit, 3),
             formatQuantity(point.y, up.unit, 3),
-            point.least === undefined ? '–' : formatQuantity(point.least, up.unit, 3),
-            point.most === undefined ? '–' : formatQuantity(point.most, up.unit, 3),
+            point.min === undefined ? '–' : formatQuantity(point.min, up.unit, 3),
+            point.max === undefined ? '–' : formatQuantity(point.max, up.unit, 3),
           ]),
         ),
       }}
@@ -85,7 +85,7 @@ export function XyLines({ title, description, across, up, series, limit, upright
         up={{ title: axisTitle(up.label, printedUnit(up.unit)), ticks: numberTicks(y, 5) }}
       />
       {series
-        .filter((one) => one.points.some(({ least }) => least !== undefined))
+        .filter((one) => one.points.some(({ min }) => min !== undefined))
         .map((one) => (
           <path
             key={one.name}

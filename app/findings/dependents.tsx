@@ -2,7 +2,7 @@ import { findingAddress, gateAddress, itemAddress } from '@/app/addresses'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import type { SignaturesUndone } from '@/shared/gate/signatures-undone'
+import type { LapsedSignatures } from '@/shared/gate/lapsed-signatures'
 import { itemHolding } from '@/shared/catalogue/standard-plan'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { STAGE_NAMES } from '@/shared/plan/stage'
@@ -11,7 +11,7 @@ import type { AnyRule } from '@/shared/rules/rule'
 interface DependentsProps {
   view: ProgrammeView
   rules: readonly AnyRule[]
-  reach: SignaturesUndone
+  reach: LapsedSignatures
 }
 
 /** What rests on a value or a limit: the findings that read it, and the signatures that cover it. */
@@ -54,7 +54,7 @@ function ItemLink({ code, rule }: { code: string; rule: string }) {
   return item ? <a href={itemAddress(code, item.key)}>{item.title}</a> : <>–</>
 }
 
-function Signatures({ code, reach: { approvals, gates } }: { code: string; reach: SignaturesUndone }) {
+function Signatures({ code, reach: { approvals, gates } }: { code: string; reach: LapsedSignatures }) {
   if (approvals.length === 0 && gates.length === 0)
     return <p>No signature rests on it: a change undoes none.</p>
   const items = [...new Map(approvals.map(({ itemKey, item }) => [itemKey, item]))]

@@ -1,16 +1,22 @@
 import { limitAddress } from '@/app/addresses'
 import { Quantity } from '@/app/ui/quantity'
 import { RuledTable } from '@/app/ui/ruled-table'
-import type { Layer, Ruling } from '@/shared/plan/requirement'
+import type { Layer, GoverningRequirement } from '@/shared/plan/requirement'
 
 /** Rulings, one a row, each with its layers. */
-export function LimitTable({ code, rulings }: { code: string; rulings: readonly Ruling[] }) {
+export function LimitTable({
+  code,
+  governingRequirements,
+}: {
+  code: string
+  governingRequirements: readonly GoverningRequirement[]
+}) {
   return (
     <RuledTable
       caption="Limits in force"
       captionHidden
       narrow="cards-early"
-      rows={rulings}
+      rows={governingRequirements}
       rowKey={({ limit }) => limit.key}
       columns={[
         {
@@ -28,14 +34,14 @@ export function LimitTable({ code, rulings }: { code: string; rulings: readonly 
           ),
         },
         { label: 'Source', cell: ({ authority, document }) => `${document} (${authority})` },
-        { label: 'Overridden sources', cell: (ruling) => <GivesWay ruling={ruling} /> },
-        { label: 'Default', set: 'shrink', cell: (ruling) => <AgainstDefault ruling={ruling} /> },
+        { label: 'Overridden sources', cell: (governing) => <Overridden governing={governing} /> },
+        { label: 'Default', set: 'shrink', cell: (governing) => <AgainstDefault governing={governing} /> },
       ]}
     />
   )
 }
 
-function GivesWay({ ruling: { layers, limit } }: { ruling: Ruling }) {
+function Overridden({ governing: { layers, limit } }: { governing: GoverningRequirement }) {
   const others = layers.filter(({ rules }) => !rules)
   if (others.length === 0) return <>–</>
   return (
@@ -50,7 +56,11 @@ function GivesWay({ ruling: { layers, limit } }: { ruling: Ruling }) {
 }
 
 /** Looser than the default is marked, never only coloured. */
-export function AgainstDefault({ ruling: { relaxed, conflict, value, limit } }: { ruling: Ruling }) {
+export function AgainstDefault({
+  governing: { relaxed, conflict, value, limit },
+}: {
+  governing: GoverningRequirement
+}) {
   return (
     <>
       {relaxed ? (

@@ -9,7 +9,7 @@ export function RemedyLine({ remedy, code }: { remedy: Remedy; code?: string | u
   const item = proposal && itemHolding.parameter(proposal.parameter)
   return (
     <span className="finding-remedy">
-      <strong>Remedy:</strong> {remedy.says}
+      <strong>Remedy:</strong> {remedy.message}
       {code && item && (
         <>
           {' '}

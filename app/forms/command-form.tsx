@@ -40,9 +40,9 @@ export function CommandForm({ action, formKey, hidden = {}, label, className, ch
     if (message) head.current?.focus()
   }, [state, message])
   const stopTooLarge = (event: FormEvent<HTMLFormElement>) => {
-    const says = tooLargeToSend(new FormData(event.currentTarget), state)
-    if (says) event.preventDefault()
-    setTooLarge(says)
+    const message = tooLargeToSend(new FormData(event.currentTarget), state)
+    if (message) event.preventDefault()
+    setTooLarge(message)
   }
   return (
     <FormStateContext value={state}>

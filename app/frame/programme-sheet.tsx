@@ -7,7 +7,7 @@ import { Sheet } from '@/app/ui/sheet'
 import { TitleBlock, type TitleCell } from '@/app/ui/title-block'
 import { TrailHead } from '@/app/ui/trail-head'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { waitsFor } from '@/shared/gate/action-standing'
+import { waitsFor } from '@/shared/gate/action-status'
 import type { ActionEntry } from '@/shared/gate/programme-state'
 
 interface ProgrammeSheetProps {

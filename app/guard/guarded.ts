@@ -26,7 +26,7 @@ export const guarded = <Params, Right>(
   marked(
     async (request: Request, place: { params: Promise<Params> }): Promise<Response> => {
       if (!ONLY_READS.has(request.method) && !isSameOrigin(request))
-        return refusedAnswer(request, { status: 403, says: 'The form came from another site.' })
+        return refusedAnswer(request, { status: 403, message: 'The form came from another site.' })
       const came = await personLetIn(pageOf(request))
       if (!('person' in came)) return refusedAnswer(request, came)
       const params = await place.params

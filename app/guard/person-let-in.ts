@@ -13,8 +13,8 @@ export async function personLetIn(
   then?: string,
 ): Promise<{ readonly person: SignedIn } | Required<NotLetIn>> {
   const person = await signedIn()
-  if (!person) return { status: 401, says: 'Sign in first.', goTo: signInAddress(then) }
+  if (!person) return { status: 401, message: 'Sign in first.', goTo: signInAddress(then) }
   if (person.mustChangePassword)
-    return { status: 403, says: ONE_TIME_PASSWORD_FIRST, goTo: passwordAddress() }
+    return { status: 403, message: ONE_TIME_PASSWORD_FIRST, goTo: passwordAddress() }
   return { person }
 }

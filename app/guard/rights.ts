@@ -18,17 +18,17 @@ interface InProgramme {
 export const readsInstallation: Rights<unknown, undefined> = async ({ administrator, auditor }) =>
   administrator || auditor
     ? { right: undefined }
-    : { status: 403, says: 'Only an administrator or an auditor may read this.' }
+    : { status: 403, message: 'Only an administrator or an auditor may read this.' }
 
 /** The trails of programmes are for everybody but an administrator; which ones, the query decides. */
 export const readsTrails: Rights<unknown, undefined> = async ({ administrator }) =>
-  administrator ? { status: 403, says: 'An administrator reads no programme.' } : { right: undefined }
+  administrator ? { status: 403, message: 'An administrator reads no programme.' } : { right: undefined }
 
 /** A programme, for those who may read it. */
 export const readsProgramme: Rights<InProgramme, ProgrammeView> = async (person, { code }) => {
   const read = await readProgramme(code, person)
-  if (!read.found) return { status: 404, says: 'There is no such programme.' }
-  return read.view ? { right: read.view } : { status: 403, says: read.refused }
+  if (!read.found) return { status: 404, message: 'There is no such programme.' }
+  return read.view ? { right: read.view } : { status: 403, message: read.refused }
 }
 
 /** A programme, for those who may read it and give a command there. */
@@ -37,6 +37,6 @@ export const mayInProgramme =
   async (person, params) => {
     const read = await readsProgramme(person, params)
     if (!('right' in read)) return read
-    const says = refusal(command, read.right.actor)
-    return says === undefined ? read : { status: 403, says }
+    const message = refusal(command, read.right.actor)
+    return message === undefined ? read : { status: 403, message }
   }

@@ -19,9 +19,9 @@ export function CsvUpload({ action, hidden = {}, hint, refused: before }: CsvUpl
   const send = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault()
     const request = new XMLHttpRequest()
-    const fail = (says: string) => {
+    const fail = (message: string) => {
       setSent(undefined)
-      setRefused(says)
+      setRefused(message)
     }
     request.upload.onprogress = ({ loaded, total }) =>
       setSent({ done: Math.round(loaded / 1024), of: Math.max(1, Math.round(total / 1024)) })

@@ -10,9 +10,9 @@ export const importAction =
   (command: NameWithoutSubject, prepare: Prepare): FormAction =>
   async (_state, form) => {
     const importer = await importerInto(text(form, 'programme'), command)
-    if ('says' in importer) return sentBack(form, importer.says)
+    if ('message' in importer) return sentBack(form, importer.message)
     const prepared = await prepare(importer, form)
-    return 'says' in prepared
-      ? sentBack(form, prepared.says, prepared.fields)
+    return 'message' in prepared
+      ? sentBack(form, prepared.message, prepared.fields)
       : submit(command, form, () => prepared.input)
   }

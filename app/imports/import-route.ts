@@ -59,7 +59,7 @@ async function ended(
   tell: TellProgress,
 ): Promise<ImportStep> {
   const prepared = await prepare(importer, form, tell)
-  if ('says' in prepared) return { refused: prepared.says }
+  if ('message' in prepared) return { refused: prepared.message }
   const { personId } = importer.person
   const outcome = await performUnparsed(personId, command, prepared.input, { key: text(form, 'key') })
   return outcome.ok ? { address: whereItLeads(outcome, form) } : { refused: outcome.message }

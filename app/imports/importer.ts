@@ -15,12 +15,12 @@ export interface Importer {
 export async function importerInto(
   code: string,
   command: NameWithoutSubject,
-): Promise<Importer | { readonly says: string }> {
+): Promise<Importer | { readonly message: string }> {
   const person = await signedIn()
   const unfit = unfitToSend(person)
-  if (!person || unfit) return { says: unfit ?? '' }
+  if (!person || unfit) return { message: unfit ?? '' }
   const may = await mayInProgramme(command)(person, { code })
-  return 'right' in may ? { person, view: may.right } : { says: may.says }
+  return 'right' in may ? { person, view: may.right } : { message: may.message }
 }
 
 /** Whose file it has to be. */

@@ -7,7 +7,8 @@ import type { Readings } from '@/shared/records/readings'
 
 /** A command's input, still to be parsed, or why there is none. */
 type Prepared =
-  { readonly input: unknown } | { readonly says: string; readonly fields?: Readonly<Record<string, string>> }
+  | { readonly input: unknown }
+  | { readonly message: string; readonly fields?: Readonly<Record<string, string>> }
 
 export type TellProgress = (read: number, of: number) => void
 
@@ -15,7 +16,7 @@ export type TellProgress = (read: number, of: number) => void
 export type Prepare = (importer: Importer, form: FormData, tell?: TellProgress) => Promise<Prepared>
 
 type FileReadings =
-  { readonly readings: Readings; readonly mapping: ColumnMapping } | { readonly says: string }
+  { readonly readings: Readings; readonly mapping: ColumnMapping } | { readonly message: string }
 
 /** The readings of a previewed file, read again from the store as the preview read them. */
 export async function readingsOfFile(
@@ -28,10 +29,10 @@ export async function readingsOfFile(
   const given = textsIn(form)
   const mapping = mappingFrom(given, fields)
   if (mappingText(mapping) !== given['seen'])
-    return { says: 'The columns were changed. Read the file again so, look at it, then import it.' }
+    return { message: 'The columns were changed. Read the file again so, look at it, then import it.' }
   const found = await readImport(file, fileReaderOf(importer), fields, mapping, tell)
-  if (!found) return { says: 'The file is no longer there. Send it again.' }
+  if (!found) return { message: 'The file is no longer there. Send it again.' }
   if (!found.parsed.ok)
-    return { says: 'The file cannot be imported as it is; see what is wrong with it. Nothing was stored.' }
+    return { message: 'The file cannot be imported as it is; see what is wrong with it. Nothing was stored.' }
   return { readings: found.parsed.readings, mapping: found.parsed.mapping }
 }

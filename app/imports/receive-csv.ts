@@ -15,10 +15,10 @@ export async function receiveCsv(
   preview: (sha256: string) => string,
 ): Promise<Response> {
   const wantsJson = request.headers.get('accept')?.includes('application/json') ?? false
-  const refuse = (says: string) =>
+  const refuse = (message: string) =>
     wantsJson
-      ? Response.json({ message: says }, { status: 400 })
-      : see(`${back}${back.includes('?') ? '&' : '?'}${new URLSearchParams({ refused: says })}`)
+      ? Response.json({ message: message }, { status: 400 })
+      : see(`${back}${back.includes('?') ? '&' : '?'}${new URLSearchParams({ refused: message })}`)
   try {
     const { files } = await receiveUpload(request, await installedStore(), { files: 1 })
     const [file] = files

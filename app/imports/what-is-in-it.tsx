@@ -1,7 +1,7 @@
 import { Notice } from '@/app/ui/notice'
 import type { ReadingsImport } from '@/lib/readings/parse-readings'
 
-const MOST_LISTED = 50
+const MAX_LISTED = 50
 
 /** How many readings a file holds, or everything that is wrong with it by line and column. */
 export function WhatIsInIt({ parsed }: { parsed: ReadingsImport }) {
@@ -21,13 +21,11 @@ export function WhatIsInIt({ parsed }: { parsed: ReadingsImport }) {
       title={`Nothing is imported: ${errorCount} ${errorCount === 1 ? 'thing is' : 'things are'} wrong`}
     >
       <ul>
-        {errors.slice(0, MOST_LISTED).map(({ message }) => (
+        {errors.slice(0, MAX_LISTED).map(({ message }) => (
           <li key={message}>{message}</li>
         ))}
       </ul>
-      {errorCount > MOST_LISTED && (
-        <p>And {errorCount - MOST_LISTED} more. Mend the file and send it again.</p>
-      )}
+      {errorCount > MAX_LISTED && <p>And {errorCount - MAX_LISTED} more. Mend the file and send it again.</p>}
     </Notice>
   )
 }

@@ -7,7 +7,7 @@ import { RuledTable } from '@/app/ui/ruled-table'
 import { Sign, type SignKind } from '@/app/ui/sign'
 import { readInstrumentUse, readInstruments, type InstrumentInProgramme } from '@/lib/queries/instruments'
 import { refusal } from '@/shared/policy'
-import { dueStanding, type DueStanding } from '@/shared/instruments/due-status'
+import { dueStatus, type DueStatus } from '@/shared/instruments/due-status'
 import { dateOf } from '@/shared/quantity/calendar'
 import { AddInstrumentForm, InstrumentForms } from './forms'
 
@@ -19,8 +19,8 @@ export default async function InstrumentsPage() {
   const [instruments, uses] = await Promise.all([readInstruments(), readInstrumentUse(person)])
   const today = dateOf(new Date())
   const mayChange = !refusal('add-instrument', { ...person, departments: [], leads: false })
-  const count = (standing: DueStanding) =>
-    instruments.filter((instrument) => dueStanding(instrument, today) === standing).length
+  const count = (status: DueStatus) =>
+    instruments.filter((instrument) => dueStatus(instrument, today) === status).length
   return (
     <DeskSheet
       person={person}
@@ -47,7 +47,7 @@ export default async function InstrumentsPage() {
             {
               label: 'Standing',
               set: 'shrink',
-              cell: (instrument) => <Standing standing={dueStanding(instrument, today)} />,
+              cell: (instrument) => <Status status={dueStatus(instrument, today)} />,
             },
             { label: 'Certificate', cell: ({ certificate }) => certificate },
             {
@@ -88,7 +88,7 @@ function UsedIn({ tag, uses }: { tag: string; uses: readonly InstrumentInProgram
   ))
 }
 
-const SIGNS: Readonly<Record<DueStanding, SignKind | undefined>> = {
+const SIGNS: Readonly<Record<DueStatus, SignKind | undefined>> = {
   overdue: 'refusal',
   'due soon': 'warning',
   'in date': undefined,
@@ -96,13 +96,13 @@ const SIGNS: Readonly<Record<DueStanding, SignKind | undefined>> = {
 }
 
 /** What needs somebody is set apart by weight and a sign, not by colour alone. */
-function Standing({ standing }: { standing: DueStanding }) {
-  const sign = SIGNS[standing]
-  if (!sign) return <>{standing}</>
+function Status({ status }: { status: DueStatus }) {
+  const sign = SIGNS[status]
+  if (!sign) return <>{status}</>
   return (
     <span className="mark">
       <Sign kind={sign} size={16} />
-      <strong>{standing}</strong>
+      <strong>{status}</strong>
     </span>
   )
 }

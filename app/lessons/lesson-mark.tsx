@@ -1,7 +1,7 @@
 import { Sign, type SignKind } from '@/app/ui/sign'
-import { lessonStanding, type Lesson, type LessonStanding } from '@/shared/lessons/lesson'
+import { lessonStatus, type Lesson, type LessonStatus } from '@/shared/lessons/lesson'
 
-const SIGNS: Readonly<Record<LessonStanding, SignKind>> = {
+const SIGNS: Readonly<Record<LessonStatus, SignKind>> = {
   proposed: 'info',
   accepted: 'success',
   declined: 'refusal',
@@ -10,10 +10,10 @@ const SIGNS: Readonly<Record<LessonStanding, SignKind>> = {
 
 /** Whether a lesson is proposed, accepted, declined or retired: sign and word. */
 export function LessonMark({ lesson }: { lesson: Lesson }) {
-  const standing = lessonStanding(lesson)
+  const status = lessonStatus(lesson)
   return (
     <span className="mark">
-      <Sign kind={SIGNS[standing]} size={16} /> {standing}
+      <Sign kind={SIGNS[status]} size={16} /> {status}
     </span>
   )
 }

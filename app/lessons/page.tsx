@@ -10,16 +10,16 @@ import { lessonsFor } from '@/lib/queries/lessons'
 import {
   LESSON_STANDINGS,
   lessonName,
-  lessonStanding,
+  lessonStatus,
   type Lesson,
-  type LessonStanding,
+  type LessonStatus,
 } from '@/shared/lessons/lesson'
 import { changeInWords } from '@/shared/lessons/lesson-change'
 import { LessonMark } from './lesson-mark'
 
 export const metadata = { title: 'Lessons – Liquidus' }
 
-const PARTS: Readonly<Record<LessonStanding, { heading: string; lead: string }>> = {
+const PARTS: Readonly<Record<LessonStatus, { heading: string; lead: string }>> = {
   proposed: {
     heading: 'Waiting for quality',
     lead: 'Proposed in programmes you may read; they change nothing until quality decides.',
@@ -40,9 +40,9 @@ export default async function LessonsPage() {
   const person = await requirePerson(lessonsAddress())
   if (person.administrator) forbidden()
   const lessons = await lessonsFor(person)
-  const parts = LESSON_STANDINGS.map((standing) => ({
-    ...PARTS[standing],
-    own: lessons.filter((one) => lessonStanding(one) === standing),
+  const parts = LESSON_STANDINGS.map((status) => ({
+    ...PARTS[status],
+    own: lessons.filter((one) => lessonStatus(one) === status),
   }))
   return (
     <DeskSheet

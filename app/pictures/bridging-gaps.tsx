@@ -1,19 +1,19 @@
 import { BridgingGap } from '@/app/drawing/bridging-gap'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { bridgingGapLeast, bridgingRunMost } from '@/shared/plan/limits/spacings'
+import { bridgingGapMin, bridgingRunMax } from '@/shared/plan/limits/spacings'
 import { spacings } from '@/shared/plan/parameters/spacings'
 import { formatQuantity } from '@/shared/quantity/format'
 import { acrossMm } from '@/shared/rules/specification/bridging-risk'
-import { DrawnInPart, MOST_DRAWN } from './drawn-in-part'
-import { rulingFor, valueOf } from './value-of'
+import { DrawnInPart, MAX_DRAWN } from './drawn-in-part'
+import { governingFor, valueOf } from './value-of'
 
 /** Every pair that meets the solder bare, as it lies to the travel of the board. */
 export function BridgingGaps({ view }: { view: ProgrammeView }) {
   const bare = (valueOf(view, spacings) ?? []).filter(({ solderSide }) => solderSide === 'bare')
   if (bare.length === 0) return null
-  const gap = rulingFor(view, bridgingGapLeast)
-  const run = rulingFor(view, bridgingRunMost)
+  const gap = governingFor(view, bridgingGapMin)
+  const run = governingFor(view, bridgingRunMax)
   return (
     <Section
       heading="Bare copper on the wave"
@@ -21,7 +21,7 @@ export function BridgingGaps({ view }: { view: ProgrammeView }) {
     >
       <DrawnInPart all={bare.length} />
       <div className="picture-row">
-        {bare.slice(0, MOST_DRAWN).map((row, at) => (
+        {bare.slice(0, MAX_DRAWN).map((row, at) => (
           <BridgingGap
             key={at}
             title={row.between}

@@ -6,7 +6,7 @@ import { leftUm, type AlikeCoats } from './coats-in-store'
 
 interface ChartProps extends AlikeCoats {
   temperatureC: number
-  leastUm: number
+  minUm: number
 }
 
 const STEPS = 60
@@ -14,7 +14,7 @@ const STEPS = 60
 const TOLD = [0, 1 / 8, 1 / 4, 1 / 2, 3 / 4, 1]
 
 /** What is left of a coating at the store's temperature: each published law, and the span they leave. */
-export function CoatingLeftAtStore({ subjects, coat, months, temperatureC, leastUm }: ChartProps) {
+export function CoatingLeftAtStore({ subjects, coat, months, temperatureC, minUm }: ChartProps) {
   const until = drawnMonths(months)
   const band = growthBand(temperatureC)
   const laws: readonly GrowthLaw[] = Object.values(GROWTH_LAWS)
@@ -24,7 +24,7 @@ export function CoatingLeftAtStore({ subjects, coat, months, temperatureC, least
   return (
     <Curves
       title={`${subjects.join(', ')}: coating left at ${formatQuantity(temperatureC, '°C')}`}
-      description={`Sound coating left of ${formatQuantity(coat.coatingUm, 'µm')} over ${formatQuantity(until, 'months')}: after ${formatQuantity(months, 'months')} between ${um(leftUm(coat, band.fastest, months))} and ${um(leftUm(coat, band.slowest, months))}; at least ${um(leastUm)} is asked.`}
+      description={`Sound coating left of ${formatQuantity(coat.coatingUm, 'µm')} over ${formatQuantity(until, 'months')}: after ${formatQuantity(months, 'months')} between ${um(leftUm(coat, band.fastest, months))} and ${um(leftUm(coat, band.slowest, months))}; at least ${um(minUm)} is asked.`}
       across={{ label: 'In store', unit: 'months', from: 0, to: until }}
       up={{ label: 'Sound coating left', unit: 'µm', from: 0, to: coat.coatingUm * 1.05 }}
       bands={[
@@ -42,7 +42,7 @@ export function CoatingLeftAtStore({ subjects, coat, months, temperatureC, least
         heavy: law.attributed,
         points: times.map((time) => [time, leftUm(coat, growthConstant(law, temperatureC), time)] as const),
       }))}
-      limits={[{ y: leastUm, name: `at least ${um(leastUm)}`, beyond: 'below' }]}
+      limits={[{ y: minUm, name: `at least ${um(minUm)}`, beyond: 'below' }]}
       upright={{ x: months, name: 'as specified' }}
       numbersPlace="beside"
       numbers={{

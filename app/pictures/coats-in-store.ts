@@ -7,11 +7,11 @@ import {
   hoursUntilLeft,
   type Coat,
 } from '@/shared/physics/intermetallic'
-import { freeTinLeast } from '@/shared/plan/limits/finishes'
-import { boardFinish, boardFinishLeast, boardNickel, leadFinishes } from '@/shared/plan/parameters/finishes'
+import { freeTinMin } from '@/shared/plan/limits/finishes'
+import { boardFinish, boardFinishMin, boardNickel, leadFinishes } from '@/shared/plan/parameters/finishes'
 import { boardStorageMonths, leadStorageMonths, storageTemperature } from '@/shared/plan/parameters/storage'
 import { storedCoats } from '@/shared/storage/stored-coats'
-import { rulingFor, valueOf } from './value-of'
+import { governingFor, valueOf } from './value-of'
 
 /** Coatings that age alike, drawn once. */
 export interface AlikeCoats {
@@ -22,7 +22,7 @@ export interface AlikeCoats {
 
 export interface Store {
   readonly temperatureC: number
-  readonly leastUm: number
+  readonly minUm: number
   /** The coating with the least left at its time first. */
   readonly coats: readonly AlikeCoats[]
 }
@@ -30,7 +30,7 @@ export interface Store {
 /** The store as specified; undefined while a value is missing. */
 export function storeOf(view: ProgrammeView): Store | undefined {
   const finish = valueOf(view, boardFinish)
-  const boardUm = valueOf(view, boardFinishLeast)
+  const boardUm = valueOf(view, boardFinishMin)
   const finishes = valueOf(view, leadFinishes)
   const boardMonths = valueOf(view, boardStorageMonths)
   const leadMonths = valueOf(view, leadStorageMonths)
@@ -48,7 +48,7 @@ export function storeOf(view: ProgrammeView): Store | undefined {
   const left = ({ coat, months }: AlikeCoats): number => leftUm(coat, fastest, months)
   return {
     temperatureC,
-    leastUm: rulingFor(view, freeTinLeast).value,
+    minUm: governingFor(view, freeTinMin).value,
     coats: [...alike.values()].toSorted((one, other) => left(one) - left(other)),
   }
 }
@@ -58,5 +58,5 @@ export const leftUm = (coat: Coat, growthUm2h: number, months: number): number =
   coatingLeftUm(coat, compoundUm(growthUm2h, months * HOURS_PER_MONTH, coat.firstUm))
 
 /** Months until so much is left. */
-export const monthsUntil = (coat: Coat, leastUm: number, growthUm2h: number): number =>
-  hoursUntilLeft(coat, leastUm, growthUm2h) / HOURS_PER_MONTH
+export const monthsUntil = (coat: Coat, minUm: number, growthUm2h: number): number =>
+  hoursUntilLeft(coat, minUm, growthUm2h) / HOURS_PER_MONTH

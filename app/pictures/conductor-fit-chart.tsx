@@ -58,7 +58,7 @@ export function ConductorFitChart({ copperUm, riseK, rows }: ConductorFitChartPr
       }}
       curves={curves}
       points={rows.map((row) => ({ x: row.widthMm, y: drawnCurrent(row), name: `${row.net}, ${row.layer}` }))}
-      room={74}
+      marginValue={74}
       numbers={{
         columns: [{ label: 'Width' }, ...FITS.map(({ name }) => ({ label: name }))],
         rows: TOLD_MM.map((widthMm) => [

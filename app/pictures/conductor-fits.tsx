@@ -11,18 +11,18 @@ import {
   widthByIpc2221,
 } from '@/shared/physics/conductor-current'
 import { conductorResistanceOhm } from '@/shared/physics/conductor-resistance'
-import { conductorRiseMost } from '@/shared/plan/limits/conductors'
+import { conductorRiseMax } from '@/shared/plan/limits/conductors'
 import { conductors, type ConductorRow } from '@/shared/plan/parameters/conductors'
 import { serviceTemperature } from '@/shared/plan/parameters/laminate'
 import type { Unit } from '@/shared/quantity/unit'
 import { ConductorFitChart } from './conductor-fit-chart'
-import { rulingFor, valueOf } from './value-of'
+import { governingFor, valueOf } from './value-of'
 
 /** Both fits for every conductor, side by side, and their curves with the conductors among them. */
 export function ConductorFits({ view }: { view: ProgrammeView }) {
   const rows = valueOf(view, conductors)
   if (!rows) return null
-  const riseK = rulingFor(view, conductorRiseMost).value
+  const riseK = governingFor(view, conductorRiseMax).value
   const thicknesses = [...new Set(rows.map(({ copperUm }) => copperUm))].toSorted((a, b) => a - b)
   return (
     <Section

@@ -26,15 +26,15 @@ export function CyclesChart({ view }: { view: ProgrammeView }) {
           <SharesAddedUp
             key={model.edition}
             title={`Share of ${asked} by ${modelLabel(model)}`}
-            mostPct={100}
+            maxPct={100}
             axis="Cycles of the test, %"
-            saysLabel="Of the test"
+            messageLabel="Of the test"
             shares={cycles.map((cycle) => {
               const needed = testCyclesFor(model, test, cycle, years)
               return {
                 name: `${cycle.cycle}: ${formatQuantity(cycle.swingK, 'K')}, ${formatQuantity(cycle.perYear, '1')} a year`,
                 pct: (needed / test.cycles) * 100,
-                says: formatQuantity(needed, 'cycles', 3),
+                message: formatQuantity(needed, 'cycles', 3),
               }
             })}
             note={model.caution}

@@ -5,12 +5,12 @@ import { Section } from '@/app/ui/section'
 import { Disclosure } from '@/app/ui/disclosure'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { applicableDocuments, type ApplicableDocument } from '@/shared/plan/parameters/documents'
-import { rulingOn, type Layer, type Ruling } from '@/shared/plan/requirement'
+import { governingRequirement, type Layer, type GoverningRequirement } from '@/shared/plan/requirement'
 import { valueOf } from './value-of'
 
 /** One document's say on one limit. */
 interface Say {
-  readonly ruling: Ruling
+  readonly governing: GoverningRequirement
   readonly layer: Layer
 }
 
@@ -18,42 +18,42 @@ interface Say {
 export function DocumentsAndLimits({ view }: { view: ProgrammeView }) {
   const register = valueOf(view, applicableDocuments)
   if (!register) return null
-  const says = saysOf(view)
-  const registered = register.map((entry) => groupOf(entry, says))
+  const message = messageOf(view)
+  const registered = register.map((entry) => groupOf(entry, message))
   const named = new Set(registered.flatMap(({ rows }) => rows))
-  const others = byDocument(says.filter((say) => !named.has(say)))
+  const others = byDocument(message.filter((say) => !named.has(say)))
   return (
     <Section
       heading="What each document sets"
       lead="The strictest layer of a limit rules, unless a document of higher authority expressly relaxes it."
     >
-      <SaysTable caption="Limits by applicable document" groups={registered} view={view} />
+      <MessageTable caption="Limits by applicable document" groups={registered} view={view} />
       <Disclosure
         summary={`Defaults from ${others.length} documents and practices that are not in the register`}
         printed={false}
       >
-        <SaysTable caption="Limits by other source" groups={others} view={view} />
+        <MessageTable caption="Limits by other source" groups={others} view={view} />
       </Disclosure>
     </Section>
   )
 }
 
-const saysOf = ({ state }: ProgrammeView): Say[] => {
+const messageOf = ({ state }: ProgrammeView): Say[] => {
   const limits = new Map(
     state.items.flatMap(({ definition }) => definition.limits).map((limit) => [limit.key, limit]),
   )
   return [...limits.values()].flatMap((limit) => {
-    const ruling = rulingOn(limit, state.facts.requirements)
-    return ruling.layers.map((layer) => ({ ruling, layer }))
+    const governing = governingRequirement(limit, state.facts.requirements)
+    return governing.layers.map((layer) => ({ governing, layer }))
   })
 }
 
 /** A limit may cite a document with or without its edition and table behind the number. */
-function groupOf(entry: ApplicableDocument, says: readonly Say[]): RowGroup<Say> {
+function groupOf(entry: ApplicableDocument, message: readonly Say[]): RowGroup<Say> {
   const { document, edition, authority } = entry
   const cites = ({ layer }: Say): boolean =>
     layer.document.toLowerCase().startsWith(document.trim().toLowerCase())
-  const rows = says.filter(cites)
+  const rows = message.filter(cites)
   return {
     key: `${document} ${edition}`,
     heading: `${document}, ${edition} (${authority})${rows.length === 0 ? ': sets no limit here' : ''}`,
@@ -61,38 +61,42 @@ function groupOf(entry: ApplicableDocument, says: readonly Say[]): RowGroup<Say>
   }
 }
 
-function byDocument(says: readonly Say[]): RowGroup<Say>[] {
-  const documents = [...new Set(says.map(({ layer }) => layer.document))].toSorted()
+function byDocument(message: readonly Say[]): RowGroup<Say>[] {
+  const documents = [...new Set(message.map(({ layer }) => layer.document))].toSorted()
   return documents.map((document) => ({
     key: document,
     heading: document,
-    rows: says.filter(({ layer }) => layer.document === document),
+    rows: message.filter(({ layer }) => layer.document === document),
   }))
 }
 
-interface SaysTableProps {
+interface MessageTableProps {
   caption: string
   groups: readonly RowGroup<Say>[]
   view: ProgrammeView
 }
 
-const SaysTable = ({ caption, groups, view }: SaysTableProps) => (
+const MessageTable = ({ caption, groups, view }: MessageTableProps) => (
   <RuledTable
     caption={caption}
     captionHidden
     narrow="cards-early"
     groups={groups}
-    rowKey={({ ruling, layer }) => `${ruling.limit.key} ${layer.kind === 'stated' ? layer.id : layer.kind}`}
+    rowKey={({ governing, layer }) =>
+      `${governing.limit.key} ${layer.kind === 'stated' ? layer.id : layer.kind}`
+    }
     columns={[
       {
         label: 'Limit',
         names: true,
-        cell: ({ ruling: { limit } }: Say) => <a href={limitAddress(view.code, limit.key)}>{limit.label}</a>,
+        cell: ({ governing: { limit } }: Say) => (
+          <a href={limitAddress(view.code, limit.key)}>{limit.label}</a>
+        ),
       },
       {
         label: 'Asks',
         set: 'number',
-        cell: ({ ruling: { limit }, layer }: Say) => (
+        cell: ({ governing: { limit }, layer }: Say) => (
           <>
             {limit.direction} <Quantity value={layer.value} unit={limit.unit} />
           </>
@@ -102,24 +106,24 @@ const SaysTable = ({ caption, groups, view }: SaysTableProps) => (
         label: 'Where',
         cell: ({ layer }: Say) => (layer.kind === 'default' ? `default, ${layer.document}` : layer.clause),
       },
-      { label: 'Standing', cell: standingOf },
+      { label: 'Standing', cell: statusOf },
     ]}
   />
 )
 
-function standingOf({ ruling, layer }: Say) {
+function statusOf({ governing, layer }: Say) {
   if (layer.rules) {
     return (
       <>
         rules
-        {ruling.conflict && <strong className="ink-carmine">, layers disagree</strong>}
-        {ruling.relaxed && <strong className="ink-rosin">, looser than the default</strong>}
+        {governing.conflict && <strong className="ink-carmine">, layers disagree</strong>}
+        {governing.relaxed && <strong className="ink-rosin">, looser than the default</strong>}
       </>
     )
   }
   return (
     <>
-      gives way to <Quantity value={ruling.value} unit={ruling.limit.unit} />, {ruling.document}
+      gives way to <Quantity value={governing.value} unit={governing.limit.unit} />, {governing.document}
     </>
   )
 }

@@ -55,7 +55,7 @@ export function ExpansionChart({ view }: { view: ProgrammeView }) {
         },
       ]}
       points={told.map(({ name, warmC }) => ({ x: warmC, y: at(warmC), name }))}
-      room={64}
+      marginValue={64}
       numbersPlace="beside"
       numbers={{
         columns: [{ label: 'At' }, { label: 'Laminate' }, { label: 'Growth' }, { label: 'Of the board' }],

@@ -4,12 +4,12 @@ import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { BOARD_FINISHES } from '@/shared/materials/board-finishes'
 import { LAMINATES, type Laminate } from '@/shared/materials/laminates'
 import { floatShareUsed } from '@/shared/physics/solder-exposure'
-import { floatUsedMost } from '@/shared/plan/limits/laminate'
+import { floatUsedMax } from '@/shared/plan/limits/laminate'
 import { boardFinish } from '@/shared/plan/parameters/finishes'
 import { laminate, solderExposures } from '@/shared/plan/parameters/laminate'
 import { formatQuantity } from '@/shared/quantity/format'
 import { exposuresCounted } from '@/shared/rules/specification/solder-exposures'
-import { orNothing, rulingFor, valueOf } from './value-of'
+import { orNothing, governingFor, valueOf } from './value-of'
 
 /** Each soldering's share of the time that the laminate floats on solder, one after the other. */
 export function ExposureChart({ view }: { view: ProgrammeView }) {
@@ -22,7 +22,7 @@ export function ExposureChart({ view }: { view: ProgrammeView }) {
     row,
     share: orNothing(() => floatShareUsed(grade.solderFloat, [row])),
   }))
-  const most = rulingFor(view, floatUsedMost)
+  const max = governingFor(view, floatUsedMax)
   if (rows.some(({ share }) => share === undefined)) return null
   return (
     <Section
@@ -31,13 +31,13 @@ export function ExposureChart({ view }: { view: ProgrammeView }) {
     >
       <SharesAddedUp
         title="Share of the solder-float capability used"
-        mostPct={most.value}
+        maxPct={max.value}
         axis="Capability used, %"
-        saysLabel="Exposure"
+        messageLabel="Exposure"
         shares={rows.map(({ row, share = 0 }) => ({
           name: row.step,
           pct: share * 100,
-          says: `${row.times} × ${formatQuantity(row.seconds, 's')} at ${formatQuantity(row.temperatureC, '°C')}`,
+          message: `${row.times} × ${formatQuantity(row.seconds, 's')} at ${formatQuantity(row.temperatureC, '°C')}`,
         }))}
       />
     </Section>

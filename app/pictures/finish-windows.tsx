@@ -3,12 +3,12 @@ import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { BOARD_FINISHES, type BoardFinish } from '@/shared/materials/board-finishes'
 import { LEAD_BASES, LEAD_COATINGS } from '@/shared/materials/lead-finishes'
-import { platingConfidenceLeast, platingCoverageLeast } from '@/shared/plan/limits/evaluation-plating'
-import { brassBarrierLeast, tinCoatingLeast, tinCoatingMost } from '@/shared/plan/limits/finishes'
+import { platingConfidenceMin, platingCoverageMin } from '@/shared/plan/limits/evaluation-plating'
+import { brassBarrierMin, tinCoatingMin, tinCoatingMax } from '@/shared/plan/limits/finishes'
 import {
   boardFinish,
-  boardFinishLeast,
-  boardFinishMost,
+  boardFinishMin,
+  boardFinishMax,
   boardNickel,
   leadFinishes,
 } from '@/shared/plan/parameters/finishes'
@@ -16,28 +16,28 @@ import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { platingSpreads, type PlatingSpread } from '@/shared/plating/plating-spreads'
 import { fractionOf } from '@/shared/sampling/sampling-reads'
 import { finishWindow } from '@/shared/rules/specification/board-finish-thickness'
-import { MOST_DRAWN } from './drawn-in-part'
-import { rulingFor, valueOf } from './value-of'
+import { MAX_DRAWN } from './drawn-in-part'
+import { governingFor, valueOf } from './value-of'
 
 /** One bar and where its window is from. */
-type Bar = Omit<RangeInWindow, 'says'> & { readonly kind: 'ordered' | 'measured'; readonly by: string }
+type Bar = Omit<RangeInWindow, 'message'> & { readonly kind: 'ordered' | 'measured'; readonly by: string }
 
 /** The board's finish as ordered against its standard, and as measured against the order. */
 export function BoardFinishWindow({ view }: { view: ProgrammeView }) {
   const key = valueOf(view, boardFinish)
-  const least = valueOf(view, boardFinishLeast)
-  if (!key || least === undefined) return null
+  const min = valueOf(view, boardFinishMin)
+  if (!key || min === undefined) return null
   const finish: BoardFinish = BOARD_FINISHES[key]
-  const window = finishWindow(finish, rulingFor(view, tinCoatingLeast), rulingFor(view, tinCoatingMost))
+  const window = finishWindow(finish, governingFor(view, tinCoatingMin), governingFor(view, tinCoatingMax))
   if (!window) return null
   const nickel = valueOf(view, boardNickel)
   const ordered: Bar[] = [
     {
       kind: 'ordered',
       name: `${finish.label}, as ordered`,
-      least,
-      most: valueOf(view, boardFinishMost),
-      window: { from: window.leastUm, to: window.mostUm },
+      min,
+      max: valueOf(view, boardFinishMax),
+      window: { from: window.minUm, to: window.maxUm },
       by: window.document,
     },
     ...(finish.underlayer && nickel !== undefined
@@ -45,9 +45,9 @@ export function BoardFinishWindow({ view }: { view: ProgrammeView }) {
           {
             kind: 'ordered' as const,
             name: 'Nickel under it, as ordered',
-            least: nickel,
-            most: undefined,
-            window: { from: finish.underlayer.leastUm, to: finish.underlayer.mostUm },
+            min: nickel,
+            max: undefined,
+            window: { from: finish.underlayer.minUm, to: finish.underlayer.maxUm },
             by: finish.underlayer.source.cite,
           },
         ]
@@ -60,8 +60,8 @@ export function BoardFinishWindow({ view }: { view: ProgrammeView }) {
 /** Tin and barrier of every lead as ordered, and the lots' as measured. */
 export function LeadFinishWindows({ view }: { view: ProgrammeView }) {
   const rows = valueOf(view, leadFinishes) ?? []
-  const [least, most, barrier] = [tinCoatingLeast, tinCoatingMost, brassBarrierLeast].map((limit) =>
-    rulingFor(view, limit),
+  const [min, max, barrier] = [tinCoatingMin, tinCoatingMax, brassBarrierMin].map((limit) =>
+    governingFor(view, limit),
   ) as [Ruled, Ruled, Ruled]
   const ordered = rows.flatMap((row): Bar[] => [
     ...(LEAD_COATINGS[row.coating].tinWindow
@@ -69,10 +69,10 @@ export function LeadFinishWindows({ view }: { view: ProgrammeView }) {
           {
             kind: 'ordered' as const,
             name: `${row.component}: ${LEAD_COATINGS[row.coating].label}`,
-            least: row.coatingUm,
-            most: row.coatingMostUm,
-            window: { from: least.value, to: most.value },
-            by: [...new Set([least.document, most.document])].join('; '),
+            min: row.coatingUm,
+            max: row.coatingMostUm,
+            window: { from: min.value, to: max.value },
+            by: [...new Set([min.document, max.document])].join('; '),
           },
         ]
       : []),
@@ -81,8 +81,8 @@ export function LeadFinishWindows({ view }: { view: ProgrammeView }) {
           {
             kind: 'ordered' as const,
             name: `${row.component}: ${row.barrier} on the brass`,
-            least: row.barrierUm,
-            most: undefined,
+            min: row.barrierUm,
+            max: undefined,
             window: { from: barrier.value },
             by: barrier.document,
           },
@@ -93,7 +93,7 @@ export function LeadFinishWindows({ view }: { view: ProgrammeView }) {
   return <Windows title="Lead finishes in their windows" view={view} bars={[...ordered, ...measured]} />
 }
 
-type Ruled = ReturnType<typeof rulingFor>
+type Ruled = ReturnType<typeof governingFor>
 
 function measuredOf(
   view: ProgrammeView,
@@ -105,23 +105,23 @@ function measuredOf(
     .map(({ lot, deposit, place, readings, mean, bounds, window }) => ({
       kind: 'measured',
       name: `Lot ${lot.code}, ${deposit}, ${place}: ${readings} readings`,
-      least: bounds.lower,
+      min: bounds.lower,
       nominal: mean,
-      most: bounds.upper,
-      window: { from: window.leastUm, to: window.mostUm },
+      max: bounds.upper,
+      window: { from: window.minUm, to: window.maxUm },
       by: window.document,
     }))
 }
 
 const contentOf = (view: ProgrammeView) => ({
-  coverage: fractionOf(rulingFor(view, platingCoverageLeast)),
-  confidence: fractionOf(rulingFor(view, platingConfidenceLeast)),
+  coverage: fractionOf(governingFor(view, platingCoverageMin)),
+  confidence: fractionOf(governingFor(view, platingConfidenceMin)),
 })
 
 function Windows({ title, view, bars }: { title: string; view: ProgrammeView; bars: readonly Bar[] }) {
   if (bars.length === 0) return null
   const { coverage, confidence } = contentOf(view)
-  const drawn = bars.slice(0, MOST_DRAWN)
+  const drawn = bars.slice(0, MAX_DRAWN)
   return (
     <Section
       heading={title}
@@ -129,9 +129,9 @@ function Windows({ title, view, bars }: { title: string; view: ProgrammeView; ba
     >
       <RangesInWindows
         title={title}
-        description={`Thickness in µm: ${drawn.map((bar) => `${bar.name} ${span(bar.least, bar.most)}, window ${windowText(bar)}`).join('; ')}.`}
+        description={`Thickness in µm: ${drawn.map((bar) => `${bar.name} ${span(bar.min, bar.max)}, window ${windowText(bar)}`).join('; ')}.`}
         axis="Thickness, µm"
-        rows={drawn.map((bar) => ({ ...bar, says: '' }))}
+        rows={drawn.map((bar) => ({ ...bar, message: '' }))}
         numbers={{
           columns: [
             { label: 'Of' },
@@ -143,20 +143,20 @@ function Windows({ title, view, bars }: { title: string; view: ProgrammeView; ba
           ],
           rows: bars.map((bar) => [
             bar.name,
-            um(bar.least),
+            um(bar.min),
             bar.nominal === undefined ? '–' : um(bar.nominal),
-            bar.most === undefined ? 'open' : um(bar.most),
+            bar.max === undefined ? 'open' : um(bar.max),
             windowText(bar),
             bar.by,
           ]),
         }}
-        note={`${bars.some(({ kind }) => kind === 'measured') ? `Measured: diamond at the mean, ends at the one-sided tolerance bounds of ${formatNumber(coverage * 100)} % of the places with ${formatNumber(confidence * 100)} % confidence. ` : ''}${bars.some(({ most }) => most === undefined) ? 'An arrow: no most is ordered.' : ''}`}
+        note={`${bars.some(({ kind }) => kind === 'measured') ? `Measured: diamond at the mean, ends at the one-sided tolerance bounds of ${formatNumber(coverage * 100)} % of the places with ${formatNumber(confidence * 100)} % confidence. ` : ''}${bars.some(({ max }) => max === undefined) ? 'An arrow: no most is ordered.' : ''}`}
       />
     </Section>
   )
 }
 
 const um = (value: number): string => formatQuantity(value, 'µm', 3)
-const span = (least: number, most: number | undefined): string =>
-  most === undefined ? `at least ${um(least)}` : `${formatNumber(least, 3)} to ${um(most)}`
+const span = (min: number, max: number | undefined): string =>
+  max === undefined ? `at least ${um(min)}` : `${formatNumber(min, 3)} to ${um(max)}`
 const windowText = ({ window }: Bar): string => (window ? span(window.from, window.to) : 'none')

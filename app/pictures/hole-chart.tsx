@@ -5,36 +5,36 @@ import { Disclosure } from '@/app/ui/disclosure'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { radialClearance, clearanceShares } from '@/shared/physics/lead-clearance'
-import { radialClearanceLeast, radialClearanceMost } from '@/shared/plan/limits/lead-holes'
+import { radialClearanceMin, radialClearanceMax } from '@/shared/plan/limits/lead-holes'
 import { boardThickness } from '@/shared/plan/parameters/laminate'
-import { holeWall, leadHoles, toleranceSigmas, type LeadHole } from '@/shared/plan/parameters/lead-holes'
+import { barrelPlating, leadHoles, toleranceSigmas, type LeadHole } from '@/shared/plan/parameters/lead-holes'
 import { holeOf, leadOf } from '@/shared/holes/joint-row'
-import { DrawnInPart, MOST_DRAWN } from './drawn-in-part'
-import { orNothing, rulingFor, valueOf } from './value-of'
+import { DrawnInPart, MAX_DRAWN } from './drawn-in-part'
+import { orNothing, governingFor, valueOf } from './value-of'
 
 /** Each kind of lead in its hole, to scale, with its clearance against the window. */
 export function HoleChart({ view }: { view: ProgrammeView }) {
   const rows = valueOf(view, leadHoles)
-  const wallUm = valueOf(view, holeWall)
-  if (!rows || wallUm === undefined) return null
+  const barrelUm = valueOf(view, barrelPlating)
+  if (!rows || barrelUm === undefined) return null
   const windowMm = {
-    from: rulingFor(view, radialClearanceLeast).value,
-    to: rulingFor(view, radialClearanceMost).value,
+    from: governingFor(view, radialClearanceMin).value,
+    to: governingFor(view, radialClearanceMax).value,
   }
   const thickness = valueOf(view, boardThickness) ?? 1.6
   const sigmas = valueOf(view, toleranceSigmas) ?? 3
-  const drawable = rows.filter((row) => isDrawable(row, wallUm))
+  const drawable = rows.filter((row) => isDrawable(row, barrelUm))
   if (drawable.length === 0) return null
   return (
     <Section heading="Hole chart" lead="Drawn to scale from the finished hole and the lead at their limits.">
       <DrawnInPart all={drawable.length} />
-      {drawable.slice(0, MOST_DRAWN).map((row, position) => (
+      {drawable.slice(0, MAX_DRAWN).map((row, position) => (
         <Disclosure
           key={`${row.component} ${position}`}
           summary={`${row.component}: lead in hole`}
           open={position === 0}
         >
-          <JointPictures row={row} {...{ wallUm, windowMm, thickness, sigmas }} />
+          <JointPictures row={row} {...{ barrelUm, windowMm, thickness, sigmas }} />
         </Disclosure>
       ))}
     </Section>
@@ -43,32 +43,32 @@ export function HoleChart({ view }: { view: ProgrammeView }) {
 
 interface JointPicturesProps {
   row: LeadHole
-  wallUm: number
+  barrelUm: number
   windowMm: { from: number; to: number }
   thickness: number
   sigmas: number
 }
 
-function JointPictures({ row, wallUm, windowMm, thickness, sigmas }: JointPicturesProps) {
-  const hole = holeOf(row, wallUm)
+function JointPictures({ row, barrelUm, windowMm, thickness, sigmas }: JointPicturesProps) {
+  const hole = holeOf(row, barrelUm)
   const lead = leadOf(row)
   const radial = radialClearance(hole, lead)
-  const shares = clearanceShares(hole, lead, { leastMm: windowMm.from, mostMm: windowMm.to }, sigmas)
-  const spread = (radial.rootSumSquare.mostMm - radial.rootSumSquare.leastMm) / 2 / sigmas
+  const shares = clearanceShares(hole, lead, { minMm: windowMm.from, maxMm: windowMm.to }, sigmas)
+  const spread = (radial.rootSumSquare.maxMm - radial.rootSumSquare.minMm) / 2 / sigmas
   return (
     <div className="picture-row">
       <LeadInHole
         title={`${row.component}: lead in hole`}
-        holeMm={{ least: hole.leastMm, nominal: hole.nominalMm, greatest: hole.mostMm }}
+        holeMm={{ min: hole.minMm, nominal: hole.nominalMm, greatest: hole.maxMm }}
         lead={drawnLead(row)}
         landDiameterMm={row.landMm}
         boardThicknessMm={thickness}
         plated={row.plated}
-        copperMm={wallUm / 1000}
+        copperMm={barrelUm / 1000}
         clearance={{
-          leastMm: radial.worstCase.leastMm,
+          minMm: radial.worstCase.minMm,
           nominalMm: radial.nominalMm,
-          greatestMm: radial.worstCase.mostMm,
+          greatestMm: radial.worstCase.maxMm,
           windowMm,
         }}
       />
@@ -86,15 +86,15 @@ function JointPictures({ row, wallUm, windowMm, thickness, sigmas }: JointPictur
 }
 
 /** A row whose numbers contradict each other is told by the finding, not drawn. */
-const isDrawable = (row: LeadHole, wallUm: number): boolean =>
+const isDrawable = (row: LeadHole, barrelUm: number): boolean =>
   orNothing(() => {
-    const gap = radialClearance(holeOf(row, wallUm), leadOf(row))
-    return gap.nominalMm > 0 && row.landMm > holeOf(row, wallUm).nominalMm
+    const gap = radialClearance(holeOf(row, barrelUm), leadOf(row))
+    return gap.nominalMm > 0 && row.landMm > holeOf(row, barrelUm).nominalMm
   }) ?? false
 
 function drawnLead(row: LeadHole): Lead {
   const sized = (nominal: number): Toleranced => ({
-    least: nominal - row.leadToleranceMm,
+    min: nominal - row.leadToleranceMm,
     nominal,
     greatest: nominal + row.leadToleranceMm,
   })

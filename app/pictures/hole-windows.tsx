@@ -6,18 +6,18 @@ import { DRILL_SERIES, type DrillSeries } from '@/shared/materials/preferred-dri
 import { nearestDrill } from '@/shared/physics/drill-choice'
 import { holeWindow } from '@/shared/physics/hole-window'
 import { clearanceWindow, type Interval } from '@/shared/physics/lead-clearance'
-import { radialClearanceLeast, radialClearanceMost } from '@/shared/plan/limits/lead-holes'
+import { radialClearanceMin, radialClearanceMax } from '@/shared/plan/limits/lead-holes'
 import {
   drillSeries,
-  holeWall,
+  barrelPlating,
   leadHoles,
   producibilityLevel,
   type LeadHole,
 } from '@/shared/plan/parameters/lead-holes'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { holeOf, leadOf } from '@/shared/holes/joint-row'
-import { MOST_DRAWN } from './drawn-in-part'
-import { orNothing, rulingFor, valueOf } from './value-of'
+import { MAX_DRAWN } from './drawn-in-part'
+import { orNothing, governingFor, valueOf } from './value-of'
 
 /** Taken while production has named no series. */
 const USUAL_SERIES: DrillSeries = 'metric-0.05'
@@ -25,15 +25,15 @@ const USUAL_SERIES: DrillSeries = 'metric-0.05'
 /** Every finished hole against the window of its lead and level, and the drill that would serve. */
 export function HoleWindows({ view }: { view: ProgrammeView }) {
   const rows = valueOf(view, leadHoles)
-  const wallUm = valueOf(view, holeWall)
+  const barrelUm = valueOf(view, barrelPlating)
   const level = valueOf(view, producibilityLevel)
-  if (!rows || wallUm === undefined || !level) return null
+  if (!rows || barrelUm === undefined || !level) return null
   const series = valueOf(view, drillSeries) ?? USUAL_SERIES
   const clearance = {
-    leastMm: rulingFor(view, radialClearanceLeast).value,
-    mostMm: rulingFor(view, radialClearanceMost).value,
+    minMm: governingFor(view, radialClearanceMin).value,
+    maxMm: governingFor(view, radialClearanceMax).value,
   }
-  const terms: Terms = { wallUm, level, series, clearance }
+  const terms: Terms = { barrelUm, level, series, clearance }
   const plated = rows.filter((row) => row.plated)
   const holes = plated.flatMap((row) => orNothing(() => [holeIn(row, terms)]) ?? [])
   if (holes.length === 0) return null
@@ -45,17 +45,17 @@ export function HoleWindows({ view }: { view: ProgrammeView }) {
       <RangesInWindows
         title={`Finished holes against level ${level} and the clearance window`}
         description={`Each plated hole at its limits against the window of its lead: ${holes
-          .slice(0, MOST_DRAWN)
-          .map(({ row, hole }) => `${row.component} ${range(hole.leastMm, hole.mostMm)}`)
+          .slice(0, MAX_DRAWN)
+          .map(({ row, hole }) => `${row.component} ${range(hole.minMm, hole.maxMm)}`)
           .join(', ')}.`}
         axis="Finished hole, mm"
-        rows={holes.slice(0, MOST_DRAWN).map(({ row, hole, both, drill }) => ({
+        rows={holes.slice(0, MAX_DRAWN).map(({ row, hole, both, drill }) => ({
           name: row.component,
-          least: hole.leastMm,
+          min: hole.minMm,
           nominal: hole.nominalMm,
-          most: hole.mostMm,
+          max: hole.maxMm,
           window: both,
-          says: both ? (drill ? `drill ${mm(drill.drillMm)}` : 'no drill of the series') : 'no hole suits',
+          message: both ? (drill ? `drill ${mm(drill.drillMm)}` : 'no drill of the series') : 'no hole suits',
         }))}
         numbers={{
           columns: [
@@ -69,10 +69,10 @@ export function HoleWindows({ view }: { view: ProgrammeView }) {
           ],
           rows: holes.map(({ row, hole, lead, byLevel, byClearance, drill }) => [
             row.component,
-            range(lead.leastMm, lead.mostMm),
-            byLevel.feasible ? range(byLevel.leastMm, byLevel.mostMm) : 'none',
-            range(byClearance.leastMm, byClearance.mostMm),
-            range(hole.leastMm, hole.mostMm),
+            range(lead.minMm, lead.maxMm),
+            byLevel.feasible ? range(byLevel.minMm, byLevel.maxMm) : 'none',
+            range(byClearance.minMm, byClearance.maxMm),
+            range(hole.minMm, hole.maxMm),
             mm(hole.drillMm),
             drill ? `${mm(drill.drillMm)}, finishes at ${mm(drill.finishedMm)}` : '–',
           ]),
@@ -84,11 +84,10 @@ export function HoleWindows({ view }: { view: ProgrammeView }) {
 }
 
 const mm = (value: number): string => formatQuantity(Number(value.toFixed(3)), 'mm')
-const range = (least: number, most: number): string =>
-  `${formatNumber(Number(least.toFixed(3)))} to ${mm(most)}`
+const range = (min: number, max: number): string => `${formatNumber(Number(min.toFixed(3)))} to ${mm(max)}`
 
 interface Terms {
-  readonly wallUm: number
+  readonly barrelUm: number
   readonly level: ProducibilityLevel
   readonly series: DrillSeries
   /** Radial, mm. */
@@ -96,18 +95,18 @@ interface Terms {
 }
 
 /** Throws RangeError when the row contradicts itself. */
-function holeIn(row: LeadHole, { wallUm, level, series, clearance }: Terms) {
-  const hole = holeOf(row, wallUm)
+function holeIn(row: LeadHole, { barrelUm, level, series, clearance }: Terms) {
+  const hole = holeOf(row, barrelUm)
   const lead = leadOf(row)
   const byLevel = holeWindow(lead, level)
   const byClearance = clearanceWindow(lead, clearance)
-  const from = Math.max(byLevel.leastMm, byClearance.leastMm)
-  const to = Math.min(byLevel.mostMm, byClearance.mostMm)
+  const from = Math.max(byLevel.minMm, byClearance.minMm)
+  const to = Math.min(byLevel.maxMm, byClearance.maxMm)
   const drill = nearestDrill({
     wantedMm: (from + to) / 2,
-    leastMm: from + hole.toleranceMm,
-    mostMm: to - hole.toleranceMm,
-    wallUm,
+    minMm: from + hole.toleranceMm,
+    maxMm: to - hole.toleranceMm,
+    barrelUm,
     sizesMm: DRILL_SERIES[series].sizesMm,
   })
   return { row, hole, lead, byLevel, byClearance, both: from <= to ? { from, to } : undefined, drill }

@@ -6,13 +6,13 @@ import { ALLOYS } from '@/shared/materials/alloys'
 import { FILL_EDITIONS, type FillEdition } from '@/shared/materials/hole-fill'
 import { contactAngle, fillEdition, leadProjection } from '@/shared/plan/parameters/joint-geometry'
 import { boardThickness } from '@/shared/plan/parameters/laminate'
-import { holeWall, leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
+import { barrelPlating, leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
 import { productClass } from '@/shared/plan/parameters/programme'
 import { solderAlloy } from '@/shared/plan/parameters/solder'
 import { formatQuantity } from '@/shared/quantity/format'
 import { fillAskedPct } from '@/shared/rules/specification/hole-fill'
 import { DEFAULT_ANGLE_DEG, jointShapeOf, type JointShape, type JointTerms } from '@/shared/holes/joint-shape'
-import { DrawnInPart, MOST_DRAWN } from './drawn-in-part'
+import { DrawnInPart, MAX_DRAWN } from './drawn-in-part'
 import { orNothing, valueOf } from './value-of'
 
 interface Terms extends JointTerms {
@@ -37,7 +37,7 @@ export function JointSections({ view }: { view: ProgrammeView }) {
       lead="Drawn to scale from land, hole and lead at their nominal sizes, with the fillet that the contact angle gives."
     >
       <DrawnInPart all={shapes.length} />
-      {shapes.slice(0, MOST_DRAWN).map(({ row, shape }, position) => (
+      {shapes.slice(0, MAX_DRAWN).map(({ row, shape }, position) => (
         <Disclosure
           key={`${row.component} ${position}`}
           summary={`${row.component}: ${formatQuantity(shape.solderMm3, 'mm³', 3)} of solder`}
@@ -52,15 +52,15 @@ export function JointSections({ view }: { view: ProgrammeView }) {
 
 function termsOf(view: ProgrammeView): Terms | undefined {
   const boardMm = valueOf(view, boardThickness)
-  const wallUm = valueOf(view, holeWall)
+  const barrelUm = valueOf(view, barrelPlating)
   const grade = valueOf(view, productClass)
-  if (boardMm === undefined || wallUm === undefined || grade === undefined) return undefined
+  if (boardMm === undefined || barrelUm === undefined || grade === undefined) return undefined
   const edition = valueOf(view, fillEdition)
   const editions = edition ? [edition] : (Object.keys(FILL_EDITIONS) as FillEdition[])
   const alloy = valueOf(view, solderAlloy)
   return {
     boardMm,
-    wallUm,
+    barrelUm,
     angleDeg: valueOf(view, contactAngle) ?? DEFAULT_ANGLE_DEG,
     projectionMm: valueOf(view, leadProjection) ?? 0,
     densityGcm3: alloy && ALLOYS[alloy].densityGcm3,
@@ -78,7 +78,7 @@ function OneSection({ row, shape, terms }: { row: LeadHole; shape: JointShape; t
       leadMm={shape.leadMm}
       boardMm={terms.boardMm}
       plated={row.plated}
-      wallMm={terms.wallUm / 1000}
+      barrelMm={terms.barrelUm / 1000}
       projectionMm={terms.projectionMm}
       contactAngleDeg={terms.angleDeg}
       filletHeightMm={shape.fillet.heightMm}

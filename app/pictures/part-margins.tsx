@@ -1,7 +1,7 @@
 import { MarginBars } from '@/app/drawing/margin-bars'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { Margin } from '@/shared/rules/finding'
-import { MOST_DRAWN } from './drawn-in-part'
+import { MAX_DRAWN } from './drawn-in-part'
 
 interface PartMarginsProps {
   view: ProgrammeView
@@ -16,7 +16,7 @@ export function PartMargins({ view, rule, title }: PartMarginsProps) {
   const margins = parts.flatMap(({ subject, margin }) => (margin ? [{ name: subject, margin }] : []))
   if (margins.length < 2) return null
   const closest = margins.toSorted((one, other) => nearness(other.margin) - nearness(one.margin))
-  return <MarginBars title={title} margins={closest.slice(0, MOST_DRAWN)} />
+  return <MarginBars title={title} margins={closest.slice(0, MAX_DRAWN)} />
 }
 
 /** How near to its limit, or how far beyond it, in parts of the limit. */

@@ -22,7 +22,7 @@ export function ProcessCostChart({ view }: { view: ProgrammeView }) {
   const [from, to] = [Math.max(1, volume / 20), volume * 20]
   const volumes = Array.from({ length: STEPS + 1 }, (_, step) => from * (to / from) ** (step / STEPS))
   const at = (row: (typeof costs)[number], boards: number): number => costOfBoard(row, joints, boards).total
-  const most = Math.max(...costs.map((row) => at(row, volume))) * 2
+  const max = Math.max(...costs.map((row) => at(row, volume))) * 2
   const money = (value: number): string => formatQuantity(value, 'currency')
   return (
     <Section
@@ -33,16 +33,16 @@ export function ProcessCostChart({ view }: { view: ProgrammeView }) {
         title="Cost of a board against boards a year"
         description={`Cost of a board by ${costs.map(({ process }) => process).join(', ')}; at ${formatQuantity(volume, 'boards', 6)} a year ${costs.map((row) => `${row.process} ${money(at(row, volume))}`).join(', ')}.`}
         across={{ label: 'Boards a year', unit: '1', from, to, log: true }}
-        up={{ label: 'Cost of a board', unit: 'currency', from: 0, to: most }}
+        up={{ label: 'Cost of a board', unit: 'currency', from: 0, to: max }}
         curves={costs.map((row) => ({
           name: row.process,
           heavy: row.process === chosen,
           points: volumes
             .map((boards) => [boards, at(row, boards)] as const)
-            .filter(([, cost]) => cost <= most),
+            .filter(([, cost]) => cost <= max),
         }))}
         upright={{ x: volume, name: 'as specified' }}
-        room={70}
+        marginValue={70}
         numbersPlace="beside"
         numbers={{
           columns: [

@@ -7,7 +7,7 @@ import {
   type SpacingCategory,
   type SpacingEdition,
 } from '@/shared/materials/conductor-spacings'
-import { leastSpacingMm } from '@/shared/physics/conductor-spacing'
+import { minSpacingMm } from '@/shared/physics/conductor-spacing'
 import { spacingEdition, spacings, type SpacingRow } from '@/shared/plan/parameters/spacings'
 import { formatQuantity } from '@/shared/quantity/format'
 import { valueOf } from './value-of'
@@ -73,7 +73,7 @@ function SpacingChart({ category, editions, rows }: SpacingChartProps) {
         y: gapMm,
         name: between,
       }))}
-      room={60}
+      marginValue={60}
       numbersPlace="beside"
       numbers={{
         columns: [
@@ -86,7 +86,7 @@ function SpacingChart({ category, editions, rows }: SpacingChartProps) {
           between,
           formatQuantity(peakV, 'V'),
           mm(gapMm),
-          ...editions.map((key) => mm(leastSpacingMm(SPACING_TABLES[key], category, peakV))),
+          ...editions.map((key) => mm(minSpacingMm(SPACING_TABLES[key], category, peakV))),
         ]),
       }}
     />
@@ -107,5 +107,5 @@ function steps(
   ])
   const [last] = [table.rows.at(-1)?.upToV ?? FROM_V]
   const beyond = Array.from({ length: 13 }, (_, step) => last * (toV / last) ** (step / 12))
-  return [...stairs, ...beyond.map((volts) => [volts, leastSpacingMm(table, category, volts)] as const)]
+  return [...stairs, ...beyond.map((volts) => [volts, minSpacingMm(table, category, volts)] as const)]
 }

@@ -10,7 +10,7 @@ import { CoatingLeftByTemperature } from './store-temperature-charts'
 export function StorageCharts({ view }: { view: ProgrammeView }) {
   const store = storeOf(view)
   if (!store || store.coats.length === 0) return null
-  const { temperatureC, leastUm, coats } = store
+  const { temperatureC, minUm, coats } = store
   return (
     <Section
       heading="Coating left in store"
@@ -23,8 +23,8 @@ export function StorageCharts({ view }: { view: ProgrammeView }) {
           open={position === 0}
         >
           <div className="picture-row">
-            <CoatingLeftAtStore {...alike} temperatureC={temperatureC} leastUm={leastUm} />
-            <CoatingLeftByTemperature {...alike} temperatureC={temperatureC} leastUm={leastUm} />
+            <CoatingLeftAtStore {...alike} temperatureC={temperatureC} minUm={minUm} />
+            <CoatingLeftByTemperature {...alike} temperatureC={temperatureC} minUm={minUm} />
           </div>
         </Disclosure>
       ))}

@@ -6,7 +6,7 @@ import { leftUm, monthsUntil, type AlikeCoats } from './coats-in-store'
 
 interface ChartProps extends AlikeCoats {
   temperatureC: number
-  leastUm: number
+  minUm: number
 }
 
 const STEPS = 60
@@ -18,7 +18,7 @@ const temperaturesAround = (storeC: number): number[] =>
   [...ROUND_C.filter((each) => Math.abs(each - storeC) >= APART_K), storeC].toSorted((a, b) => a - b)
 
 /** The judged, fastest growth in warmer and cooler stores. */
-export function CoatingLeftByTemperature({ subjects, coat, months, temperatureC, leastUm }: ChartProps) {
+export function CoatingLeftByTemperature({ subjects, coat, months, temperatureC, minUm }: ChartProps) {
   const until = drawnMonths(months)
   const times = Array.from({ length: STEPS + 1 }, (_, step) => (until * step) / STEPS)
   const temperatures = temperaturesAround(temperatureC)
@@ -33,22 +33,22 @@ export function CoatingLeftByTemperature({ subjects, coat, months, temperatureC,
         heavy: each === temperatureC,
         points: times.map((time) => [time, leftUm(coat, growthBand(each).fastest, time)] as const),
       }))}
-      limits={[{ y: leastUm, name: `at least ${formatQuantity(leastUm, 'µm')}`, beyond: 'below' }]}
+      limits={[{ y: minUm, name: `at least ${formatQuantity(minUm, 'µm')}`, beyond: 'below' }]}
       upright={{ x: months, name: 'as specified' }}
-      room={60}
+      marginValue={60}
       numbersPlace="beside"
       numbers={{
         columns: [
           { label: 'Store' },
           { label: `Left after ${formatQuantity(months, 'months')}` },
-          { label: `Months until ${formatQuantity(leastUm, 'µm')} is left` },
+          { label: `Months until ${formatQuantity(minUm, 'µm')} is left` },
         ],
         rows: temperatures.map((each) => {
           const { fastest, slowest } = growthBand(each)
           return [
             formatQuantity(each, '°C'),
             `${formatQuantity(leftUm(coat, fastest, months), 'µm', 2)} to ${formatQuantity(leftUm(coat, slowest, months), 'µm', 2)}`,
-            `${inMonths(monthsUntil(coat, leastUm, fastest))} to ${inMonths(monthsUntil(coat, leastUm, slowest))}`,
+            `${inMonths(monthsUntil(coat, minUm, fastest))} to ${inMonths(monthsUntil(coat, minUm, slowest))}`,
           ]
         }),
       }}
@@ -58,6 +58,6 @@ export function CoatingLeftByTemperature({ subjects, coat, months, temperatureC,
 }
 
 /** Centuries are extrapolated beyond any measurement. */
-const MOST_TOLD = 600
+const MAX_TOLD = 600
 const inMonths = (months: number): string =>
-  months > MOST_TOLD ? 'over 50 years' : formatQuantity(months, '1', 2)
+  months > MAX_TOLD ? 'over 50 years' : formatQuantity(months, '1', 2)

@@ -79,7 +79,7 @@ const COLUMNS: Column<JudgedProgramme>[] = [
     label: `${STAGE_NAMES[stage]} gate`,
     set: 'shrink',
     cell: ({ judgement }) => (
-      <GateMark standing={judgement.gates.find((gate) => gate.stage === stage)?.standing ?? 'blocked'} />
+      <GateMark status={judgement.gates.find((gate) => gate.stage === stage)?.status ?? 'blocked'} />
     ),
   })),
 ]

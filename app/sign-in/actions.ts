@@ -15,7 +15,7 @@ export async function signIn(_state: FormState, form: FormData): Promise<FormSta
   const typed = { email: text(form, 'email'), password: typeof password === 'string' ? password : '' }
   const visitor = visitorFrom(await headers())
   const checked = await checkPassword(typed, visitor)
-  if (!checked.ok) return { message: checked.says, fields: {}, typed: typedIn(form) }
+  if (!checked.ok) return { message: checked.message, fields: {}, typed: typedIn(form) }
   noteSignIn(visitor, { personId: checked.personId })
   await startSession(checked.personId, checked.credentialEpoch)
   redirect(placeWithin(text(form, 'then')))

@@ -19,11 +19,11 @@ interface SignalAnswerProps {
   /** What an answer names the signal by. */
   names: readonly string[]
   /** The signal in words, for who cannot see its row. */
-  says: string
+  message: string
 }
 
 /** What was answered to a signal; where nothing was and it is asked for, a box to tick. */
-export function SignalAnswer({ answer, asked, may, names, says }: SignalAnswerProps) {
+export function SignalAnswer({ answer, asked, may, names, message }: SignalAnswerProps) {
   if (answer) {
     const kind = ANSWER_COLUMNS.answer.options.find(({ value }) => value === answer.answer)
     return (
@@ -39,7 +39,7 @@ export function SignalAnswer({ answer, asked, may, names, says }: SignalAnswerPr
       name={tickName(names)}
       label={
         <>
-          Answer below<span className="sr-only">: {says}</span>
+          Answer below<span className="sr-only">: {message}</span>
         </>
       }
     />

@@ -1,7 +1,7 @@
-import type { GateStanding } from '@/shared/gate/gate'
+import type { GateStatus } from '@/shared/gate/gate'
 import { toPlace } from './placed-by-name'
 
-export const GATE_INK: Record<GateStanding, string> = {
+export const GATE_INK: Record<GateStatus, string> = {
   blocked: 'ink-tin',
   ready: 'ink-copper',
   'part signed': 'ink-copper',
@@ -14,14 +14,14 @@ export const GATE_INK: Record<GateStanding, string> = {
  * a barred leaf, a plain leaf, half a leaf, no leaf and a tick, or a broken
  * leaf. `turned` for a route that runs down. Text to be placed inside an `svg`.
  */
-export function gateMarkup(standing: GateStanding, turned = false): string {
+export function gateMarkup(status: GateStatus, turned = false): string {
   const quarter = ' transform="rotate(90)"'
   const line = (d: string, turn: boolean, width: number): string =>
     `<path d="${d}"${turn ? quarter : ''} fill="none" stroke="currentColor" stroke-width="${width}"/>`
-  return line('M-9 -11V11M9 -11V11', turned, 3) + line(LEAVES[standing], turned && standing !== 'open', 2)
+  return line('M-9 -11V11M9 -11V11', turned, 3) + line(LEAVES[status], turned && status !== 'open', 2)
 }
 
-const LEAVES: Record<GateStanding, string> = {
+const LEAVES: Record<GateStatus, string> = {
   blocked: 'M-9 -6H9M-9 6H9M-9 6L9 -6M-9 -6L9 6',
   ready: 'M-9 -6H9M-9 6H9',
   'part signed': 'M-9 -6H0V6H-9M0 0H2',
@@ -30,9 +30,9 @@ const LEAVES: Record<GateStanding, string> = {
 }
 
 /** The name that a gate across the route is placed by; see `MarksToPlace`. */
-export const gateName = (standing: GateStanding): string => `gate-${standing.replaceAll(' ', '-')}`
+export const gateName = (status: GateStatus): string => `gate-${status.replaceAll(' ', '-')}`
 
 export const gatesToPlace = (): string =>
-  (Object.keys(LEAVES) as GateStanding[])
-    .map((standing) => toPlace(gateName(standing), gateMarkup(standing)))
+  (Object.keys(LEAVES) as GateStatus[])
+    .map((status) => toPlace(gateName(status), gateMarkup(status)))
     .join('')

@@ -24,8 +24,8 @@ export function marginGeometry({ found, limit, direction, guardBand }: Margin): 
     throw new RangeError('A margin bar needs a finite found value and limit.')
   }
   const span = Math.abs(limit) || 4 * guardBand || Math.abs(found) || 1
-  const room = direction === 'at most' ? limit - found : found - limit
-  const placed = LIMIT_AT - (room / span) * LIMIT_AT
+  const marginValue = direction === 'at most' ? limit - found : found - limit
+  const placed = LIMIT_AT - (marginValue / span) * LIMIT_AT
   return {
     limit: LIMIT_AT,
     found: Math.min(1, Math.max(0, placed)),

@@ -1,7 +1,7 @@
 import { departmentsToPlace } from './department-tag'
 import { gatesToPlace } from './gate-drawing'
 import { jointsToPlace } from './joint-drawing'
-import { landsToPlace } from './standing-shape'
+import { landsToPlace } from './status-shape'
 
 const MARKS = (
   <svg

@@ -10,7 +10,7 @@ export type Checked =
   | { readonly ok: true; readonly personId: string; readonly credentialEpoch: number }
   | {
       readonly ok: false
-      readonly says: string
+      readonly message: string
       /** Seconds until another try is looked at, where this one was not. */
       readonly retryAfterS?: number
     }
@@ -37,7 +37,7 @@ export async function checkPassword(
   } catch (error) {
     if (!(error instanceof LineIsFull)) throw error
     noteSignIn(visitor, { refused: 'no place in the line' })
-    return { ok: false, says: error.message, retryAfterS: LINE_EASES_AFTER_S }
+    return { ok: false, message: error.message, retryAfterS: LINE_EASES_AFTER_S }
   }
 }
 
@@ -55,8 +55,8 @@ async function checkInTurn(
   const admission = await admitTry(signInCounts(address, visitor.origin), now)
   if (!admission.admitted) {
     noteSignIn(visitor, { refused: 'too many tries', waitS: admission.waitS })
-    const says = `Too many tries from where you are. Wait ${admission.waitS} seconds before the next one.`
-    return { ok: false, says, retryAfterS: admission.waitS }
+    const message = `Too many tries from where you are. Wait ${admission.waitS} seconds before the next one.`
+    return { ok: false, message, retryAfterS: admission.waitS }
   }
   const person = await database().person.findUnique({ where: { email: address } })
   const right = await passwordMatches(turn, password, person?.passwordHash ?? NOBODYS_HASH)
@@ -65,7 +65,7 @@ async function checkInTurn(
   if (person.disabledAt) return refused('access ended', visitor, person.id)
   if (oneTimePasswordIsOver(person, now)) {
     noteSignIn(visitor, { refused: 'one-time password expired', personId: person.id })
-    return { ok: false, says: ONE_TIME_PASSWORD_OVER }
+    return { ok: false, message: ONE_TIME_PASSWORD_OVER }
   }
   await countSuccess(admission.counted, now)
   return { ok: true, personId: person.id, credentialEpoch: person.credentialEpoch }
@@ -73,5 +73,5 @@ async function checkInTurn(
 
 function refused(why: string, visitor: Visitor, personId?: string): Checked {
   noteSignIn(visitor, { refused: why, ...(personId ? { personId } : {}) })
-  return { ok: false, says: NOT_RIGHT }
+  return { ok: false, message: NOT_RIGHT }
 }

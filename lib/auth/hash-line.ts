@@ -13,9 +13,9 @@ export interface LineLimits {
   /** How many hashes run side by side. */
   readonly atOnce: number
   /** How many of a kind may wait; a flood of sign-ins takes no place from people at work. */
-  readonly mostWaiting: Readonly<Record<Place['who'], number>>
+  readonly maxWaiting: Readonly<Record<Place['who'], number>>
   /** How many places, running or waiting, one person or origin may hold. */
-  readonly mostOfOne: number
+  readonly maxOfOne: number
 }
 
 /** Says that its holder's turn has come; only the line gives one, so that no hash runs beside it. */
@@ -51,13 +51,13 @@ const newLine = (atOnce: number): Line => ({ queue: new PQueue({ concurrency: at
  * refused at once with `LineIsFull`.
  */
 export function hashLine(
-  { atOnce, mostWaiting, mostOfOne }: LineLimits,
+  { atOnce, maxWaiting, maxOfOne }: LineLimits,
   { queue, held }: Line = newLine(atOnce),
 ) {
   return async <Result>({ who, shareOf }: Place, work: (turn: Turn) => Promise<Result>): Promise<Result> => {
     const priority = PRIORITY[who]
     const mine = shareOf === undefined ? 0 : (held.get(shareOf) ?? 0)
-    if (mine >= mostOfOne || queue.sizeBy({ priority }) >= mostWaiting[who]) throw new LineIsFull()
+    if (mine >= maxOfOne || queue.sizeBy({ priority }) >= maxWaiting[who]) throw new LineIsFull()
     if (shareOf !== undefined) held.set(shareOf, mine + 1)
     try {
       return await queue.add(() => work({ from: 'the line' }), { priority })
@@ -79,8 +79,8 @@ function giveBack(held: Map<string, number>, shareOf: string): void {
  */
 const LIMITS: LineLimits = {
   atOnce: Math.min(2, availableParallelism()),
-  mostWaiting: { 'signed in': 40, 'signing in': 20 },
-  mostOfOne: 10,
+  maxWaiting: { 'signed in': 40, 'signing in': 20 },
+  maxOfOne: 10,
 }
 
 /**

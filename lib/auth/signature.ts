@@ -72,15 +72,16 @@ async function verifyInTurn(
 ): Promise<void> {
   const admission = await admitTry(counts, now)
   if (!admission.admitted) {
-    const says = `Too many wrong passwords. Try again in ${admission.waitS} seconds.`
-    throw passwordRefusal(says, 'Wait before you try again.')
+    const message = `Too many wrong passwords. Try again in ${admission.waitS} seconds.`
+    throw passwordRefusal(message, 'Wait before you try again.')
   }
   if (!(await passwordMatches(turn, password, stored)))
     throw passwordRefusal(`The password is not right.${undone}`, 'The password is not right.')
   await countSuccess(admission.counted, now)
 }
 
-const passwordRefusal = (says: string, atField: string): Refused => new Refused(says, { password: atField })
+const passwordRefusal = (message: string, atField: string): Refused =>
+  new Refused(message, { password: atField })
 
 function verifyFreshness(proof: SignatureProof | undefined, now: Date): void {
   const age = now.getTime() / 1000 - (proof?.freshSignInAt ?? 0)

@@ -16,27 +16,27 @@ export const programmeCode = z
     'A programme code has 2 to 24 letters, digits or hyphens, such as LX-41.',
   )
 
-export const line = (what: string, most = 200) =>
+export const line = (what: string, max = 200) =>
   z
     .string({ error: `${what} must be filled in.` })
     .trim()
     .min(1, `${what} must be filled in.`)
-    .max(most, `${what} has at most ${most} characters.`)
+    .max(max, `${what} has at most ${max} characters.`)
 
 export const paragraph = (what: string) => line(what, 2000)
 
 /** May be left empty. */
-export const optionalLine = (what: string, most = 500) =>
-  z.string().trim().max(most, `${what} has at most ${most} characters.`).default('')
+export const optionalLine = (what: string, max = 500) =>
+  z.string().trim().max(max, `${what} has at most ${max} characters.`).default('')
 
 export const reason = line('The reason', 1000)
 
-export const wholeNumber = (what: string, least: number, most: number) =>
+export const wholeNumber = (what: string, min: number, max: number) =>
   z
     .number({ error: numberWanted(what) })
     .int(`${what} must be a whole number.`)
-    .min(least, `${what} lies between ${least} and ${most}.`)
-    .max(most, `${what} lies between ${least} and ${most}.`)
+    .min(min, `${what} lies between ${min} and ${max}.`)
+    .max(max, `${what} lies between ${min} and ${max}.`)
 
 /** A specified value, parsed further by its parameter's declaration. */
 export const jsonValue = z.json() as unknown as z.ZodType<JsonValue, JsonValue>

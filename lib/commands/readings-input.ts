@@ -29,10 +29,13 @@ export function refuseBadReadings(
   const problems = readingProblems(readings, columns, sharesOfWhole)
   if (problems.length === 0) return
   const fields = Object.fromEntries(
-    problems.map(({ reading, column, says }) => [`readings.${Math.max(0, reading - 1)}.${column}`, says]),
+    problems.map(({ reading, column, message }) => [
+      `readings.${Math.max(0, reading - 1)}.${column}`,
+      message,
+    ]),
   )
   const [first] = problems
-  throw new Refused(`Reading ${first?.reading}: ${first?.says} Nothing was stored.`, fields)
+  throw new Refused(`Reading ${first?.reading}: ${first?.message} Nothing was stored.`, fields)
 }
 
 /** What the trail says of a batch: enough to prove later that the stored readings and their file are these. */

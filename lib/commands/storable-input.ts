@@ -33,8 +33,8 @@ function storable(value: unknown, path: readonly string[], fields: Record<string
 }
 
 function storableText(text: string, path: readonly string[], fields: Record<string, string>): string {
-  const says = whyNotStorable(text)
-  if (says) fields[path.join('.')] ??= says
+  const message = whyNotStorable(text)
+  if (message) fields[path.join('.')] ??= message
   return text.normalize('NFC')
 }
 

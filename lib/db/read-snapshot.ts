@@ -12,9 +12,9 @@ export interface Snapshot extends RowReader {
 const LONGEST_IDLE_MS = 60_000
 const LONGEST_STATEMENT_MS = 120_000
 const LONGEST_CONNECT_MS = 10_000
-const MOST_AT_ONCE = 2
+const MAX_AT_ONCE = 2
 
-const turn = turns(MOST_AT_ONCE)
+const turn = turns(MAX_AT_ONCE)
 
 /**
  * Opens a connection of its own that reads in one REPEATABLE READ transaction: long readers neither

@@ -6,7 +6,7 @@ import { log } from '@/lib/log/log'
 /** A client whose statements belong to one transaction. To ask for it is to say: only inside one. */
 export type Transaction = Prisma.TransactionClient
 
-const MOST_TRIES = 6
+const MAX_TRIES = 6
 const FIRST_PAUSE_MS = 10
 const LONGEST_WAIT_FOR_CONNECTION_MS = 15_000
 const LONGEST_TRANSACTION_MS = 30_000
@@ -30,7 +30,7 @@ export async function inTransaction<Result>(
         timeout: LONGEST_TRANSACTION_MS,
       })
     } catch (error) {
-      if (tries === MOST_TRIES || !wasUndone(error)) throw error
+      if (tries === MAX_TRIES || !hasLapsed(error)) throw error
       log.debug('A transaction is run again.', { tries })
       await wait(Math.random() * FIRST_PAUSE_MS * 2 ** tries)
     }
@@ -46,7 +46,7 @@ export const inSnapshot = <Result>(read: (transaction: Transaction) => Promise<R
   })
 
 /** Prisma has a code of its own for both (P2034); a raw statement's error carries the server's, some levels down. */
-function wasUndone(error: unknown): boolean {
+function hasLapsed(error: unknown): boolean {
   for (let level: unknown = error; level !== null && typeof level === 'object';) {
     const { code, originalCode, cause, meta } = level as Record<string, unknown>
     if (code === 'P2034' || UNDONE.has(String(originalCode ?? code))) return true

@@ -1,7 +1,7 @@
 /** Hands out a limited number of places; who finds none free waits for one, in the order of asking. */
-export function turns(most: number): () => Promise<() => void> {
+export function turns(max: number): () => Promise<() => void> {
   const waiting: (() => void)[] = []
-  let free = most
+  let free = max
   const giveBack = (): void => {
     const next = waiting.shift()
     if (next) next()

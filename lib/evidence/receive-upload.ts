@@ -123,18 +123,18 @@ function formParser(request: Request, limits: UploadLimits): BusboyInstance {
   }
 }
 
-function counting(mostBytes: number): Transform {
+function counting(maxBytes: number): Transform {
   let bytes = 0
   return new Transform({
     transform(chunk: Uint8Array, _encoding, done) {
       bytes += chunk.length
-      if (bytes > mostBytes) done(tooLarge(mostBytes))
+      if (bytes > maxBytes) done(tooLarge(maxBytes))
       else done(null, chunk)
     },
   })
 }
 
-const tooLarge = (mostBytes: number): Refused =>
+const tooLarge = (maxBytes: number): Refused =>
   new Refused(
-    `The upload is larger than ${Math.floor(mostBytes / (1024 * 1024))} MiB altogether. Send fewer files at once.`,
+    `The upload is larger than ${Math.floor(maxBytes / (1024 * 1024))} MiB altogether. Send fewer files at once.`,
   )

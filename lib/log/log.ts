@@ -7,8 +7,8 @@ type Fields = Record<string, unknown>
 
 /** Reads the level itself: a log must work even where the settings are what is wrong. */
 function isWanted(level: Level): boolean {
-  const least = LEVELS.indexOf((process.env.LOG_LEVEL ?? 'info') as Level)
-  return LEVELS.indexOf(level) >= (least < 0 ? LEVELS.indexOf('info') : least)
+  const min = LEVELS.indexOf((process.env.LOG_LEVEL ?? 'info') as Level)
+  return LEVELS.indexOf(level) >= (min < 0 ? LEVELS.indexOf('info') : min)
 }
 
 function write(level: Exclude<Level, 'silent'>, message: string, fields: Fields = {}): void {

@@ -2,7 +2,7 @@ import { z } from 'zod'
 import { CHARACTERISTICS } from '@/shared/records/characteristics'
 import type { Characteristic } from '@/shared/records/characteristic'
 import { CALLS_AT_ONCE, CALLS_PER_SECOND } from './call-rate'
-import { LARGEST_BODY_BYTES, MOST_READINGS_A_CALL, pushEnvelope, readingSchema } from './push-schema'
+import { LARGEST_BODY_BYTES, MAX_READINGS_A_CALL, pushEnvelope, readingSchema } from './push-schema'
 
 const stored = z.strictObject({
   log: z.string(),
@@ -43,7 +43,7 @@ export function apiDocument() {
         post: {
           operationId: 'addReadings',
           summary: 'Add readings to a log',
-          description: `At most ${MOST_READINGS_A_CALL} readings and ${LARGEST_BODY_BYTES / 1024} KiB a call; ${CALLS_AT_ONCE} calls at once, then ${CALLS_PER_SECOND} a second.`,
+          description: `At most ${MAX_READINGS_A_CALL} readings and ${LARGEST_BODY_BYTES / 1024} KiB a call; ${CALLS_AT_ONCE} calls at once, then ${CALLS_PER_SECOND} a second.`,
           parameters: [
             {
               name: 'Idempotency-Key',

@@ -3,7 +3,7 @@ import { LRUCache } from 'lru-cache'
 /** How many calls a machine may make at once, and how fast it earns new ones. */
 export const CALLS_AT_ONCE = 60
 export const CALLS_PER_SECOND = 1
-const MOST_KEPT = 10_000
+const MAX_KEPT = 10_000
 
 interface Allowance {
   readonly calls: number
@@ -15,7 +15,7 @@ interface Allowance {
  * and a restart forgives it.
  */
 export function callRate(now: () => number) {
-  const kept = new LRUCache<string, Allowance>({ max: MOST_KEPT })
+  const kept = new LRUCache<string, Allowance>({ max: MAX_KEPT })
   /** Seconds to wait before the next call; 0 when this one is admitted and counted. */
   return (machine: string): number => {
     const at = now()

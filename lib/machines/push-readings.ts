@@ -12,11 +12,11 @@ export type Pushed =
   | { readonly stored: { readonly log: string; readonly readings: number; readonly trailEntry: number } }
   | {
       readonly status: 400 | 404 | 409
-      readonly says: string
+      readonly message: string
       readonly problems?: Readonly<Record<string, string>>
     }
 
-const MOST_PROBLEMS = 50
+const MAX_PROBLEMS = 50
 
 /**
  * Takes a machine's readings into its log, all or none, as the person who let the machine in.
@@ -29,16 +29,16 @@ export async function pushReadings(machine: Machine, body: string, key: string |
   const known = await characteristicOfLog(machine.programme.id, log)
   const characteristic = known === undefined ? undefined : findCharacteristic(known)
   if (!characteristic)
-    return { status: 404, says: `There is no log ${log} in programme ${machine.programme.code}.` }
+    return { status: 404, message: `There is no log ${log} in programme ${machine.programme.code}.` }
   const schema = readingSchema(characteristic)
   const problems: Record<string, string> = {}
   sent.forEach((reading, index) => {
-    if (Object.keys(problems).length >= MOST_PROBLEMS) return
+    if (Object.keys(problems).length >= MAX_PROBLEMS) return
     const parsed = schema.safeParse(reading)
     if (!parsed.success) Object.assign(problems, problemsOf(parsed.error, `readings.${index}.`))
   })
   const [first] = Object.entries(problems)
-  if (first) return { status: 400, says: `${first[0]}: ${first[1]} Nothing was stored.`, problems }
+  if (first) return { status: 400, message: `${first[0]}: ${first[1]} Nothing was stored.`, problems }
 
   const outcome = await perform(
     machine.createdById,
@@ -52,7 +52,7 @@ export async function pushReadings(machine: Machine, body: string, key: string |
     },
     { key: callNumber(machine, key ?? body) },
   )
-  if (!outcome.ok) return { status: 409, says: outcome.message, problems: outcome.fields }
+  if (!outcome.ok) return { status: 409, message: outcome.message, problems: outcome.fields }
   return { stored: { log, readings: sent.length, trailEntry: outcome.seq } }
 }
 
@@ -66,7 +66,7 @@ function parsedJson(body: string): unknown {
 
 function unreadable(error: z.ZodError): Pushed {
   const problems = problemsOf(error, '')
-  return { status: 400, says: `${Object.values(problems)[0]} Nothing was stored.`, problems }
+  return { status: 400, message: `${Object.values(problems)[0]} Nothing was stored.`, problems }
 }
 
 const problemsOf = (error: z.ZodError, before: string): Record<string, string> =>

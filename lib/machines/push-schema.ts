@@ -5,7 +5,7 @@ import type { Characteristic } from '@/shared/records/characteristic'
 import type { Readings } from '@/shared/records/readings'
 import { readingsFromRows } from '@/shared/records/readings-from-rows'
 
-export const MOST_READINGS_A_CALL = 5000
+export const MAX_READINGS_A_CALL = 5000
 export const LARGEST_BODY_BYTES = 1024 * 1024
 
 const instant = z.iso
@@ -30,7 +30,7 @@ export const pushEnvelope = z.strictObject(
     readings: z
       .array(z.record(z.string(), z.unknown()), { error: 'The readings are a list.' })
       .min(1, 'There are no readings.')
-      .max(MOST_READINGS_A_CALL, `At most ${MOST_READINGS_A_CALL} readings a call: send several.`),
+      .max(MAX_READINGS_A_CALL, `At most ${MAX_READINGS_A_CALL} readings a call: send several.`),
   },
   { error: 'Send an object with the log’s code and its readings: {"log": …, "readings": [ … ]}.' },
 )

@@ -25,8 +25,8 @@ interface Kept {
   readonly key: string
   readonly judged: Promise<JudgedProgramme>
 }
-const MOST_KEPT = 200
-const kept = new LRUCache<string, Kept>({ max: MOST_KEPT })
+const MAX_KEPT = 200
+const kept = new LRUCache<string, Kept>({ max: MAX_KEPT })
 
 /** The programme as it stands; undefined when there is none of that code. */
 export async function judgedProgramme(code: string, now = new Date()): Promise<JudgedProgramme | undefined> {
@@ -51,7 +51,7 @@ export function judgedAt(
   const key = `${head.hash} ${installation} ${today}`
   const known = kept.get(id)
   if (known?.key === key) return known.judged
-  const judged = judgeAfresh(id, head, today, known?.judged)
+  const judged = judgeAgain(id, head, today, known?.judged)
   kept.set(id, { key, judged })
   judged.catch(() => {
     if (kept.peek(id)?.judged === judged) kept.delete(id)
@@ -59,7 +59,7 @@ export function judgedAt(
   return judged
 }
 
-async function judgeAfresh(
+async function judgeAgain(
   id: string,
   head: { seq: number; hash: string },
   today: string,

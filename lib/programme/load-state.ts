@@ -24,7 +24,7 @@ export async function loadState(
   today: string,
 ): Promise<ProgrammeState> {
   const own = { where: { programmeId } }
-  const standing = { where: { programmeId, withdrawnAt: null } }
+  const inForce = { where: { programmeId, withdrawnAt: null } }
   const inOrder = { orderBy: [{ at: 'asc' as const }, { id: 'asc' as const }] }
   const [programme, memberships, people, planRows, revisions, requirements, evidence] = await Promise.all([
     db.programme.findUniqueOrThrow({
@@ -43,17 +43,17 @@ export async function loadState(
       orderBy: [{ parameter: 'asc' }, { number: 'desc' }],
       distinct: ['parameter'],
     }),
-    db.requirement.findMany({ ...standing, ...inOrder }),
-    db.evidence.findMany({ ...standing, ...inOrder }),
+    db.requirement.findMany({ ...inForce, ...inOrder }),
+    db.evidence.findMany({ ...inForce, ...inOrder }),
   ])
   const [lots, lotTests, logs, batches, inspections, instruments, records] = await Promise.all([
     db.lot.findMany({ ...own, ...inOrder }),
-    db.lotTest.findMany({ ...standing, ...inOrder }),
+    db.lotTest.findMany({ ...inForce, ...inOrder }),
     db.log.findMany({ ...own, ...inOrder }),
     db.readingBatch.findMany({ ...own, ...inOrder, select: { id: true, lotTestId: true, logId: true } }),
-    db.inspection.findMany({ ...standing, ...inOrder }),
+    db.inspection.findMany({ ...inForce, ...inOrder }),
     db.instrument.findMany({ orderBy: { tag: 'asc' } }),
-    db.record.findMany({ ...standing, ...inOrder, select: { id: true, kind: true, data: true } }),
+    db.record.findMany({ ...inForce, ...inOrder, select: { id: true, kind: true, data: true } }),
   ])
   const [actions, approvals, concessions, gateSignatures] = await Promise.all([
     db.action.findMany({ ...own, orderBy: { number: 'asc' } }),
@@ -139,7 +139,7 @@ export async function loadState(
       personId,
       personName,
       digest,
-      cover,
+      signedContent: cover,
       at: at.toISOString(),
     })),
     concessions: concessions.map((row) => concessionEntry(row, nameOf)),

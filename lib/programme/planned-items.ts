@@ -1,4 +1,4 @@
-import type { PlannedItem, SetAside } from '@/shared/gate/programme-state'
+import type { PlannedItem, TailoredOut } from '@/shared/gate/programme-state'
 import { addedItemSchema } from '@/shared/catalogue/added-item'
 import { findItem } from '@/shared/catalogue/standard-plan'
 import { STAGES, type Stage } from '@/shared/plan/stage'
@@ -22,7 +22,7 @@ export function plannedItems(rows: readonly PlanRow[]): PlannedItem[] {
   return inOrder.map((row) => ({
     definition: row.added ? { ...addedItemSchema.parse(row.added), key: row.key } : standardItem(row),
     added: row.added !== null,
-    setAside: (row.setAside as SetAside | null) ?? null,
+    tailoredOut: (row.setAside as TailoredOut | null) ?? null,
     lesson: (row.lesson as LessonRef | null) ?? null,
   }))
 }

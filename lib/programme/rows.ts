@@ -129,7 +129,7 @@ export const gateSignatureEntry = (row: GateSignature): GateSignatureEntry => ({
   personId: row.personId,
   personName: row.personName,
   digest: row.digest,
-  cover: row.cover,
+  signedContent: row.cover,
   merkleRoot: row.merkleRoot,
   trailSeq: row.trailSeq,
   headHash: row.headHash,

@@ -4,12 +4,12 @@ import { judgedAt } from '@/lib/programme/judged'
 import { lessonsToDecide } from '@/lib/queries/lessons'
 import { actorFrom } from '@/lib/queries/programme-reader'
 import { INSTALLATION_TRAIL } from '@/lib/trail/append-entry'
-import { owedBy } from '@/shared/gate/owed'
-import type { Owed } from '@/shared/gate/owed-work'
+import { openTasksOf } from '@/shared/gate/open-tasks'
+import type { OpenTask } from '@/shared/gate/open-task'
 import { dateOf } from '@/shared/quantity/calendar'
 
 /** Something a person owes, and in which programme. */
-export interface OwedInProgramme extends Owed {
+export interface OpenTasksInProgramme extends OpenTask {
   readonly code: string
   readonly programme: string
 }
@@ -24,7 +24,7 @@ interface HeadRow {
 export async function deskOf(
   person: SignedIn,
   now = new Date(),
-): Promise<{ owed: OwedInProgramme[]; programmes: number }> {
+): Promise<{ openTasks: OpenTasksInProgramme[]; programmes: number }> {
   const [heads, installation, lessons] = await Promise.all([
     database().$queryRaw<HeadRow[]>`
       SELECT t."id", t."seq", t."headHash" AS "hash" FROM "Trail" t
@@ -36,28 +36,28 @@ export async function deskOf(
   const judged = await Promise.all(
     heads.map(({ id, ...head }) => judgedAt(id, head, installation?.headHash ?? '', today)),
   )
-  const owed = judged.flatMap((programme) => {
+  const openTasks = judged.flatMap((programme) => {
     const { code, title } = programme.state.programme
-    return owedBy(actorFrom(programme, person), programme.state, programme.judgement).map((entry) => ({
+    return openTasksOf(actorFrom(programme, person), programme.state, programme.judgement).map((entry) => ({
       ...entry,
       code,
       programme: title,
     }))
   })
-  const decisions = lessons.map(({ code, programme, number, title }): OwedInProgramme => ({
+  const decisions = lessons.map(({ code, programme, number, title }): OpenTasksInProgramme => ({
     verb: 'decide',
-    says: `Lesson for later programmes: ${title}`,
+    message: `Lesson for later programmes: ${title}`,
     department: 'quality',
     dueOn: null,
     place: { kind: 'lesson', number },
     code,
     programme,
   }))
-  return { owed: [...owed, ...decisions].sort(byDue), programmes: heads.length }
+  return { openTasks: [...openTasks, ...decisions].sort(byDue), programmes: heads.length }
 }
 
 /** Dated things first, the oldest first; then the rest, programme by programme. */
-const byDue = (a: OwedInProgramme, b: OwedInProgramme): number => {
+const byDue = (a: OpenTasksInProgramme, b: OpenTasksInProgramme): number => {
   if (a.dueOn !== b.dueOn) return (a.dueOn ?? '9999') < (b.dueOn ?? '9999') ? -1 : 1
   return a.code < b.code ? -1 : a.code > b.code ? 1 : 0
 }

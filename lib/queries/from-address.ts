@@ -4,8 +4,8 @@ const LAST_PAGE = 100_000
 const UUID = /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/
 
 /** A text to look for; the database refuses to look for U+0000, which no text holds. */
-export const textFromAddress = (given: unknown, most = 100): string =>
-  typeof given === 'string' ? given.replaceAll('\0', '').trim().slice(0, most) : ''
+export const textFromAddress = (given: unknown, max = 100): string =>
+  typeof given === 'string' ? given.replaceAll('\0', '').trim().slice(0, max) : ''
 
 /** Which page of a list, 1 when it is no number that could be one. */
 export const pageFromAddress = (given: unknown): number =>

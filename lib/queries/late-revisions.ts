@@ -9,14 +9,14 @@ export interface LateRevision {
   readonly author: string
 }
 
-const MOST_READ = 200
+const MAX_READ = 200
 
 /** The changes of specified values in a programme, oldest first, at most 200; two statements. */
 export async function lateRevisions(programmeId: string): Promise<LateRevision[]> {
   const rows = await database().revision.findMany({
     where: { programmeId, number: { gt: 1 } },
     orderBy: { at: 'asc' },
-    take: MOST_READ,
+    take: MAX_READ,
     select: { parameter: true, number: true, reason: true, at: true, authorId: true },
   })
   const people = await database().person.findMany({

@@ -12,7 +12,7 @@ const CARRIAGE_RETURN = 0x0d
 export type RecordReader = (cells: readonly string[], line: number) => void
 
 /** A file in which quotations go wrong this often is not read to its end. */
-const MOST_MISQUOTED_LINES = 100
+const MAX_MISQUOTED_LINES = 100
 
 /**
  * Why a block cannot be text in UTF-8, in words; undefined when it can.
@@ -57,7 +57,7 @@ export function readRecords(
     tryRecords(rest.subarray(0, from), delimiter, line, read)
     errors.add(fault.line, fault.message)
     misquoted.lines += 1
-    if (misquoted.lines >= MOST_MISQUOTED_LINES) {
+    if (misquoted.lines >= MAX_MISQUOTED_LINES) {
       errors.add(fault.line, `reading stopped here: ${misquoted.lines} lines have misplaced quotation marks.`)
       return false
     }

@@ -8,7 +8,7 @@ export type ImportError = {
   readonly message: string
 }
 
-export const MOST_ERRORS_LISTED = 200
+export const MAX_ERRORS_LISTED = 200
 const LONGEST_QUOTE = 40
 
 /** Collects errors: all are counted, the first ones listed. */
@@ -24,7 +24,7 @@ export class ImportErrors {
   /** Something wrong with one cell. */
   addCell(line: number, column: number, heading: string, found: string, expected: string): void {
     this.count += 1
-    if (this.listed.length >= MOST_ERRORS_LISTED) return
+    if (this.listed.length >= MAX_ERRORS_LISTED) return
     const what = found === '' ? 'nothing' : `"${shortened(found)}"`
     const message = `Line ${line}, column ${column} (${shortened(heading)}): found ${what}, expected was ${expected}.`
     this.listed.push({ line, column, message })
@@ -32,7 +32,7 @@ export class ImportErrors {
 
   private put(error: ImportError): void {
     this.count += 1
-    if (this.listed.length < MOST_ERRORS_LISTED) this.listed.push(error)
+    if (this.listed.length < MAX_ERRORS_LISTED) this.listed.push(error)
   }
 }
 

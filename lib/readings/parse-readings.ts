@@ -42,7 +42,7 @@ export type ReadingsImport =
       readonly errorCount: number
     }
 
-const MOST_ROWS = 1_000_000
+const MAX_ROWS = 1_000_000
 
 /**
  * Reads a CSV file of readings (RFC 4180, also with semicolons or tabs, and a byte order mark),
@@ -52,7 +52,7 @@ const MOST_ROWS = 1_000_000
 export async function parseReadings(
   source: Uint8Array | AsyncIterable<Uint8Array>,
   fields: readonly ReadingField[],
-  { mapping, onProgress, maxRows = MOST_ROWS, signal }: ImportOptions = {},
+  { mapping, onProgress, maxRows = MAX_ROWS, signal }: ImportOptions = {},
 ): Promise<ReadingsImport> {
   const errors = new ImportErrors()
   const misquoted = { lines: 0 }

@@ -4,7 +4,7 @@ import { beginningOf, isAlive } from '@/lib/settings/process-identity'
 import { readIfThere } from '@/lib/settings/read-if-there'
 import { StartRefused } from '@/lib/settings/start-refused'
 
-const MOST_TRIES = 20
+const MAX_TRIES = 20
 
 /**
  * Takes the data folder for this process, so that two starts cannot share one private database.
@@ -17,7 +17,7 @@ export function lockDataFolder(dataFolder: string): () => void {
   const aside = `${path}.${process.pid}`
   writeFileSync(aside, mine, { mode: 0o644 })
   try {
-    for (let tries = 0; tries < MOST_TRIES; tries++) {
+    for (let tries = 0; tries < MAX_TRIES; tries++) {
       if (linkIfFree(aside, path)) return () => release(path, mine)
       const found = readIfThere(path)
       if (found === undefined) continue

@@ -172,9 +172,9 @@ function addressOf(host: string, port: number): string {
   return `http://${name}:${port}`
 }
 
-function wholeNumber(least: number, most: number) {
-  const message = `must be a whole number from ${least} to ${most}`
-  return z.coerce.number(message).int(message).min(least, message).max(most, message)
+function wholeNumber(min: number, max: number) {
+  const message = `must be a whole number from ${min} to ${max}`
+  return z.coerce.number(message).int(message).min(min, message).max(max, message)
 }
 
 function webAddress() {

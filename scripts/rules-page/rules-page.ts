@@ -50,7 +50,7 @@ function entryOf(rule: AnyRule, facts: Facts, checks: readonly Check[]): string[
 }
 
 /** The register of documents is judged over every limit there is: listing them all would say nothing. */
-const MOST_LISTED = 60
+const MAX_LISTED = 60
 
 const limitsOf = ({ reads }: AnyRule): Limit[] =>
   Object.values(reads)
@@ -61,7 +61,7 @@ function limitLines(rule: AnyRule): string[] {
   const limits = limitsOf(rule)
   if (limits.length === 0)
     return ['- **Limits:** none of its own; what it compares is specified, or in a table.']
-  if (limits.length > MOST_LISTED) return [`- **Limits:** all ${limits.length} of the plan.`]
+  if (limits.length > MAX_LISTED) return [`- **Limits:** all ${limits.length} of the plan.`]
   return ['- **Limits:**', ...limits.map((limit) => `  - ${limitText(limit)}`)]
 }
 

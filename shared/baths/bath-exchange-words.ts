@@ -8,7 +8,7 @@ import { guardBandOf } from '@/shared/logs/logged-window'
 
 /** The share to bring a bath to by exchange, so that it meets and is not marginal at once. */
 export const exchangeTargetPct = ({ window }: BathQuestion): number =>
-  (window.most?.value ?? Number.NaN) - guardBandOf(window)
+  (window.max?.value ?? Number.NaN) - guardBandOf(window)
 
 /** How much solder to exchange for new; what is added up from an analysis may come to a little more than the bath, in words; in kilograms where the bath's mass is known. */
 export function exchangeInWords(
@@ -36,7 +36,7 @@ export function exchangeWorking(question: BathQuestion, bathKg: number | undefin
   const { series, window, addedPct } = question
   const found = series.values[series.values.length - 1]
   const targetPct = exchangeTargetPct(question)
-  if (found === undefined || !window.most || found <= window.most.value || !(addedPct < targetPct)) return []
+  if (found === undefined || !window.max || found <= window.max.value || !(addedPct < targetPct)) return []
   const mass = bathKg ?? 100
   const kg = exchangeMassKg({ bathKg: mass, foundPct: Math.min(100, found), targetPct, addedPct })
   return [

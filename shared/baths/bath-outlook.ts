@@ -1,4 +1,4 @@
-import { trendConfidenceLeast } from '@/shared/plan/limits/control-bath'
+import { trendConfidenceMin } from '@/shared/plan/limits/control-bath'
 import { bathMass } from '@/shared/plan/parameters/control-bath'
 import { exchangeMassKg } from '@/shared/physics/bath-exchange'
 import type { Log } from '@/shared/records/log'
@@ -45,7 +45,7 @@ export interface BathOutlook {
 /** All constituents of a bath against their limits; undefined until the alloy family is specified, or while the edition is of another family. */
 export function bathOutlook(log: Log, facts: Facts): BathOutlook | undefined {
   const inputs = inputsOf(
-    { ...bathLimitReads, ...newCopperRead, massKg: optional(bathMass), trust: trendConfidenceLeast },
+    { ...bathLimitReads, ...newCopperRead, massKg: optional(bathMass), trust: trendConfidenceMin },
     facts,
   )
   const chosen = inputs && chosenEdition(inputs)
@@ -67,7 +67,7 @@ function outlookOf(
   bathKg: number | undefined,
   confidence: number,
 ): ConstituentOutlook[] {
-  const limitPct = question.window.most?.value
+  const limitPct = question.window.max?.value
   if (limitPct === undefined) return []
   const { values } = question.series
   const newestPct = values[values.length - 1]

@@ -4,10 +4,10 @@ import {
   type BathLimits,
   type Contaminant,
 } from '@/shared/materials/bath-contaminants'
-import type { Limit, Ruling } from '@/shared/plan/requirement'
+import type { Limit, GoverningRequirement } from '@/shared/plan/requirement'
 import { columnSeries, seriesFrom, type LogSeries } from '@/shared/logs/log-series'
 import type { Log } from '@/shared/records/log'
-import { rulingUnder } from '@/shared/plan/edition-ruling'
+import { governingUnder } from '@/shared/plan/edition-requirement'
 import { boundBy, type ProcessWindow } from '@/shared/logs/logged-window'
 import type { About } from '@/shared/rules/finding'
 
@@ -19,52 +19,54 @@ export interface BathQuestion {
   readonly label: string
   readonly series: LogSeries
   readonly window: ProcessWindow
-  readonly ruling: Ruling
+  readonly governing: GoverningRequirement
   /** Share in the solder added, % by mass. */
   readonly addedPct: number
   readonly ofSum: boolean
 }
 
-export interface MetalRuling {
+export interface MetalRequirement {
   readonly metal: Contaminant
-  readonly ruling: Ruling
+  readonly governing: GoverningRequirement
 }
 
 /** What rules for each metal: the programme's layers over the chosen edition, or over the strictest. */
-export function metalRulings(
+export function metalRequirements(
   family: BathLimits['family'],
-  inputs: Readonly<Record<string, Ruling | undefined>>,
+  inputs: Readonly<Record<string, GoverningRequirement | undefined>>,
   edition: BathLimits | undefined,
-): MetalRuling[] {
+): MetalRequirement[] {
   return (Object.keys(CONTAMINANTS) as Contaminant[]).flatMap((metal) => {
-    const ruling = inputs[`bath-${family}-${metal}-most`]
-    if (!ruling) return []
-    const value = edition?.most[metal]
-    if (!edition || value === undefined) return [{ metal, ruling }]
-    return [{ metal, ruling: rulingUnder(ruling, { value, authority: 'standard', from: edition.source }) }]
+    const governing = inputs[`bath-${family}-${metal}-most`]
+    if (!governing) return []
+    const value = edition?.max[metal]
+    if (!edition || value === undefined) return [{ metal, governing }]
+    return [
+      { metal, governing: governingUnder(governing, { value, authority: 'standard', from: edition.source }) },
+    ]
   })
 }
 
 export function questionsOn(
   log: Log,
-  metals: readonly MetalRuling[],
+  metals: readonly MetalRequirement[],
   addedOf: (metal: Contaminant) => number,
-  sumRuling: Ruling | undefined,
+  sumRequirement: GoverningRequirement | undefined,
 ): BathQuestion[] {
-  const single = metals.map(({ metal, ruling }): BathQuestion => {
+  const single = metals.map(({ metal, governing }): BathQuestion => {
     const { label, column } = CONTAMINANTS[metal]
     return {
       subject: `Log ${log.code}, ${label.toLowerCase()}`,
       about: { log: log.code, of: metal },
       label: label.toLowerCase(),
       series: columnSeries(log, column),
-      window: { most: boundBy(ruling), unit: '%' },
-      ruling,
+      window: { max: boundBy(governing), unit: '%' },
+      governing,
       addedPct: addedOf(metal),
       ofSum: false,
     }
   })
-  if (!sumRuling) return single
+  if (!sumRequirement) return single
   return [
     ...single,
     {
@@ -72,8 +74,8 @@ export function questionsOn(
       about: { log: log.code, of: 'sum of five' },
       label: 'five metals together',
       series: sumSeries(log),
-      window: { most: boundBy(sumRuling), unit: '%' },
-      ruling: sumRuling,
+      window: { max: boundBy(sumRequirement), unit: '%' },
+      governing: sumRequirement,
       addedPct: SUMMED_CONTAMINANTS.reduce((total, metal) => total + addedOf(metal), 0),
       ofSum: true,
     },

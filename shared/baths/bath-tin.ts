@@ -1,6 +1,6 @@
 import { BATH_CONSTITUENTS } from '@/shared/materials/bath-constituents'
 import { exchangeMassKg } from '@/shared/physics/bath-exchange'
-import type { Ruling } from '@/shared/plan/requirement'
+import type { GoverningRequirement } from '@/shared/plan/requirement'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { columnSeries } from '@/shared/logs/log-series'
 import type { Log } from '@/shared/records/log'
@@ -13,8 +13,8 @@ import { logSubject } from '@/shared/logs/judge-logged-window'
 export function tinPart(
   log: Log,
   alloy: keyof typeof BATH_CONSTITUENTS,
-  tolerance: Ruling,
-  guard: Ruling,
+  tolerance: GoverningRequirement,
+  guard: GoverningRequirement,
   bathKg: number | undefined,
 ): Part | undefined {
   const { values } = columnSeries(log, 'tinPct')
@@ -29,10 +29,10 @@ export function tinPart(
       measured,
       verdict: 'undetermined',
       found: `never analysed; the nominal is ${formatQuantity(tinPct, '%')} ± ${formatQuantity(tolerance.value, '%')}.`,
-      remedy: { says: 'Ask the laboratory for it: an empty cell is not a zero.' },
+      remedy: { message: 'Ask the laboratory for it: an empty cell is not a zero.' },
     }
   const window = guarded(windowAround(tinPct, tolerance.value, '%', tolerance.document), guard)
-  const low = newest < window.least!.value
+  const low = newest < window.min!.value
   const { verdict, margin } = marginIn(window, newest)
   return {
     ...named,
@@ -40,7 +40,7 @@ export function tinPart(
     verdict,
     found: `${formatQuantity(newest, '%')} against a nominal of ${formatQuantity(tinPct, '%')} ± ${formatQuantity(tolerance.value, '%')}.`,
     margin,
-    remedy: low ? { says: tinInWords(newest, tinPct, bathKg) } : undefined,
+    remedy: low ? { message: tinInWords(newest, tinPct, bathKg) } : undefined,
   }
 }
 

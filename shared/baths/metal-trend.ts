@@ -14,7 +14,7 @@ export interface TrendedMetal {
  * `confidence`: one-sided, of a further analysis staying below the bound, between 0 and 1.
  */
 export function trendOf(question: BathQuestion, confidence: number): TrendedMetal[] {
-  const limit = question.window.most?.value
+  const limit = question.window.max?.value
   if (limit === undefined) return []
   const trend = trendTowards(question.series, limit, {
     resetFall: guardBandOf(question.window),

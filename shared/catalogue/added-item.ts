@@ -3,8 +3,8 @@ import { DEPARTMENTS } from '@/shared/plan/department'
 import type { ItemDefinition } from './item'
 import { STAGES } from '@/shared/plan/stage'
 
-const line = (what: string, most: number) =>
-  z.string().trim().min(1, `${what} must be filled in.`).max(most, `${what} has at most ${most} characters.`)
+const line = (what: string, max: number) =>
+  z.string().trim().min(1, `${what} must be filled in.`).max(max, `${what} has at most ${max} characters.`)
 
 /** An item a programme adds to its plan: settled by evidence and approval, without rules of its own. */
 export const addedItemSchema = z

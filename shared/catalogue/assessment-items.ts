@@ -1,26 +1,26 @@
 import type { ItemDefinition } from './item'
 import {
-  budgetConfidenceLeast,
-  firstPassYieldLeast,
-  inspectedJointsLeast,
-  magnificationMost,
+  budgetConfidenceMin,
+  firstPassYieldMin,
+  inspectedJointsMin,
+  magnificationMax,
 } from '@/shared/plan/limits/assessment-inspection'
 import {
-  demonstrationConfidenceLeast,
-  inspectorKappaLeast,
-  sectionAngleMost,
-  sectionFillLeast,
-  sectionIntermetallicLeast,
-  sectionIntermetallicMost,
-  sectionVoidMost,
+  demonstrationConfidenceMin,
+  inspectorKappaMin,
+  sectionAngleMax,
+  sectionFillMin,
+  sectionIntermetallicMin,
+  sectionIntermetallicMax,
+  sectionVoidMax,
 } from '@/shared/plan/limits/assessment-proof'
 import {
-  directionChanceMost,
-  firstPassYieldConfidenceLeast,
-  inspectorKappaConfidenceLeast,
-  insulationPatternsLeast,
-  wearOutShapeLeast,
-  wearOutShapeMost,
+  directionChanceMax,
+  firstPassYieldConfidenceMin,
+  inspectorKappaConfidenceMin,
+  insulationPatternsMin,
+  wearOutShapeMin,
+  wearOutShapeMax,
 } from '@/shared/plan/limits/assessment-evidence'
 import {
   defectBudgetGuard,
@@ -29,8 +29,8 @@ import {
   lifeTestGuard,
   sectionGuard,
 } from '@/shared/plan/limits/assessment-guards'
-import { insulationResistanceLeast, ionicResidueMost } from '@/shared/plan/limits/assessment-residue'
-import { reworkHeatsMost } from '@/shared/plan/limits/assessment-rework'
+import { insulationResistanceMin, ionicResidueMax } from '@/shared/plan/limits/assessment-residue'
+import { reworkHeatsMax } from '@/shared/plan/limits/assessment-rework'
 import {
   boardLength,
   boardWidth,
@@ -75,10 +75,10 @@ export const assessmentItems: readonly ItemDefinition[] = [
     approvers: ['production', 'quality'],
     parameters: [cleanlinessEdition, insulationTest],
     limits: [
-      ionicResidueMost,
+      ionicResidueMax,
       ionicResidueGuard,
-      insulationResistanceLeast,
-      insulationPatternsLeast,
+      insulationResistanceMin,
+      insulationPatternsMin,
       insulationGuard,
     ],
     rules: [fluxRemovalTrial, ionicCleanlinessRule, insulationResistanceRule],
@@ -96,7 +96,7 @@ export const assessmentItems: readonly ItemDefinition[] = [
     owner: 'quality',
     approvers: ['production', 'quality'],
     parameters: [inspectedAssembliesShare, agreementStudyAsked, defectCharts, defectChartPhases],
-    limits: [inspectedJointsLeast, magnificationMost, inspectorKappaLeast, inspectorKappaConfidenceLeast],
+    limits: [inspectedJointsMin, magnificationMax, inspectorKappaMin, inspectorKappaConfidenceMin],
     rules: [
       inspectionCoverage,
       inspectionMagnification,
@@ -116,7 +116,7 @@ export const assessmentItems: readonly ItemDefinition[] = [
     owner: 'production',
     approvers: ['production', 'quality'],
     parameters: [],
-    limits: [firstPassYieldLeast, firstPassYieldConfidenceLeast],
+    limits: [firstPassYieldMin, firstPassYieldConfidenceMin],
     rules: [firstPassYield],
     evidence: [],
     cautions: [
@@ -132,7 +132,7 @@ export const assessmentItems: readonly ItemDefinition[] = [
     owner: 'quality',
     approvers: ['design', 'production', 'quality'],
     parameters: [boardLength, boardWidth, componentPlaces],
-    limits: [budgetConfidenceLeast, defectBudgetGuard, directionChanceMost],
+    limits: [budgetConfidenceMin, defectBudgetGuard, directionChanceMax],
     rules: [defectsAgainstBudget, defectDirection],
     evidence: [],
     cautions: [],
@@ -146,7 +146,7 @@ export const assessmentItems: readonly ItemDefinition[] = [
     owner: 'production',
     approvers: ['production', 'quality'],
     parameters: [workingHourCost],
-    limits: [reworkHeatsMost],
+    limits: [reworkHeatsMax],
     rules: [reworkLimits],
     evidence: [],
     cautions: ['Hot metal, and fume at the face: use extraction; wash hands after handling leaded solder.'],
@@ -161,15 +161,15 @@ export const assessmentItems: readonly ItemDefinition[] = [
     approvers: ['design', 'quality'],
     parameters: [microsectionsAsked, lifeTestAsked, lifeCyclesNeeded],
     limits: [
-      sectionFillLeast,
-      sectionVoidMost,
-      sectionAngleMost,
-      sectionIntermetallicLeast,
-      sectionIntermetallicMost,
+      sectionFillMin,
+      sectionVoidMax,
+      sectionAngleMax,
+      sectionIntermetallicMin,
+      sectionIntermetallicMax,
       sectionGuard,
-      demonstrationConfidenceLeast,
-      wearOutShapeLeast,
-      wearOutShapeMost,
+      demonstrationConfidenceMin,
+      wearOutShapeMin,
+      wearOutShapeMax,
       lifeTestGuard,
     ],
     rules: [microsectionsSound, reliabilityDemonstrated],

@@ -1,12 +1,7 @@
 import type { ItemDefinition } from './item'
-import { lacquerStorageMost, tinCoatingLeast, tinCoatingMost } from '@/shared/plan/limits/finishes'
+import { lacquerStorageMax, tinCoatingMin, tinCoatingMax } from '@/shared/plan/limits/finishes'
 import { lacquerStorageGuard } from '@/shared/plan/limits/specification-guards'
-import {
-  boardFinish,
-  boardFinishLeast,
-  boardFinishMost,
-  boardNickel,
-} from '@/shared/plan/parameters/finishes'
+import { boardFinish, boardFinishMin, boardFinishMax, boardNickel } from '@/shared/plan/parameters/finishes'
 import { boardFinishThickness } from '@/shared/rules/specification/board-finish-thickness'
 import { finishShelfLife } from '@/shared/rules/specification/finish-shelf-life'
 
@@ -18,8 +13,8 @@ export const boardFinishItem: ItemDefinition = {
   version: 1,
   owner: 'design',
   approvers: ['design', 'production', 'quality'],
-  parameters: [boardFinish, boardFinishLeast, boardFinishMost, boardNickel],
-  limits: [tinCoatingLeast, tinCoatingMost, lacquerStorageMost, lacquerStorageGuard],
+  parameters: [boardFinish, boardFinishMin, boardFinishMax, boardNickel],
+  limits: [tinCoatingMin, tinCoatingMax, lacquerStorageMax, lacquerStorageGuard],
   rules: [boardFinishThickness, finishShelfLife],
   evidence: [],
   cautions: [],

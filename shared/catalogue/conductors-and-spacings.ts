@@ -1,10 +1,10 @@
 import type { ItemDefinition } from './item'
-import { conductorRiseMost } from '@/shared/plan/limits/conductors'
+import { conductorRiseMax } from '@/shared/plan/limits/conductors'
 import {
-  bridgingGapLeast,
-  bridgingRunMost,
-  copperToEdgeLeast,
-  partsToEdgeLeast,
+  bridgingGapMin,
+  bridgingRunMax,
+  copperToEdgeMin,
+  partsToEdgeMin,
 } from '@/shared/plan/limits/spacings'
 import {
   bridgingGuard,
@@ -31,11 +31,11 @@ export const conductorsAndSpacingsItem: ItemDefinition = {
   approvers: ['design', 'production', 'quality'],
   parameters: [conductors, conductorMethod, spacings, spacingEdition, copperToEdge, partsToEdge],
   limits: [
-    conductorRiseMost,
-    bridgingGapLeast,
-    bridgingRunMost,
-    copperToEdgeLeast,
-    partsToEdgeLeast,
+    conductorRiseMax,
+    bridgingGapMin,
+    bridgingRunMax,
+    copperToEdgeMin,
+    partsToEdgeMin,
     conductorRiseGuard,
     conductorDropGuard,
     voltageSpacingGuard,

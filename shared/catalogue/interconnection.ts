@@ -1,5 +1,5 @@
 import type { ItemDefinition } from './item'
-import { contactGoldLeast, contactNickelLeast } from '@/shared/plan/limits/interconnection'
+import { contactGoldMin, contactNickelMin } from '@/shared/plan/limits/interconnection'
 import {
   contactGold,
   contactNickel,
@@ -17,7 +17,7 @@ export const interconnectionItem: ItemDefinition = {
   owner: 'design',
   approvers: ['design', 'quality'],
   parameters: [interconnection, contactGold, contactNickel, contactsCovered],
-  limits: [contactGoldLeast, contactNickelLeast],
+  limits: [contactGoldMin, contactNickelMin],
   rules: [edgeContacts],
   evidence: [],
   cautions: [],

@@ -1,5 +1,5 @@
 import type { ItemDefinition } from './item'
-import { fatigueShareFailedMost } from '@/shared/plan/limits/thermal-fatigue'
+import { fatigueShareFailedMax } from '@/shared/plan/limits/thermal-fatigue'
 import {
   boardQuality,
   defectFreeBoards,
@@ -43,7 +43,7 @@ export const jointBudgetItem: ItemDefinition = {
     leadlessPresent,
     leadlessParts,
   ],
-  limits: [fatigueShareFailedMost, jointBudgetGuard, testCyclesGuard, leadlessFatigueGuard],
+  limits: [fatigueShareFailedMax, jointBudgetGuard, testCyclesGuard, leadlessFatigueGuard],
   rules: [jointBudget, thermalFatigue, leadlessFatigue],
   evidence: [],
   cautions: [

@@ -1,13 +1,13 @@
 import type { ItemDefinition } from './item'
 import {
-  capillaryRiseLeast,
-  leadProjectionClass3Most,
-  leadProjectionMost,
+  capillaryRiseMin,
+  leadProjectionClass3Max,
+  leadProjectionMax,
 } from '@/shared/plan/limits/joint-geometry'
 import {
   capillaryRiseGuard,
   filletAngleGuard,
-  leadStandingGuard,
+  leadStatusGuard,
 } from '@/shared/plan/limits/specification-guards'
 import {
   contactAngle,
@@ -29,11 +29,11 @@ export const jointGeometryItem: ItemDefinition = {
   approvers: ['design', 'production', 'quality'],
   parameters: [leadProjection, leadProjectionAtMost, contactAngle, fillEdition],
   limits: [
-    leadProjectionMost,
-    leadProjectionClass3Most,
-    capillaryRiseLeast,
+    leadProjectionMax,
+    leadProjectionClass3Max,
+    capillaryRiseMin,
     filletAngleGuard,
-    leadStandingGuard,
+    leadStatusGuard,
     capillaryRiseGuard,
   ],
   rules: [jointFillet, holeFill, leadProjectionRule],

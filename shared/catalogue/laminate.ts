@@ -1,10 +1,10 @@
 import type { ItemDefinition } from './item'
 import {
-  bowThroughHoleMost,
-  bowWithSurfaceMountMost,
-  floatUsedMost,
-  glassTransitionMarginLeast,
-  limitedLaminateYearsMost,
+  bowThroughHoleMax,
+  bowWithSurfaceMountMax,
+  floatUsedMax,
+  glassTransitionMarginMin,
+  limitedLaminateYearsMax,
 } from '@/shared/plan/limits/laminate'
 import {
   conductorCopperGuard,
@@ -48,11 +48,11 @@ export const laminateItem: ItemDefinition = {
     solderExposures,
   ],
   limits: [
-    floatUsedMost,
-    glassTransitionMarginLeast,
-    bowWithSurfaceMountMost,
-    bowThroughHoleMost,
-    limitedLaminateYearsMost,
+    floatUsedMax,
+    glassTransitionMarginMin,
+    bowWithSurfaceMountMax,
+    bowThroughHoleMax,
+    limitedLaminateYearsMax,
     conductorCopperGuard,
     floatUsedGuard,
     glassTransitionGuard,

@@ -1,9 +1,5 @@
 import type { ItemDefinition } from './item'
-import {
-  insulationWithResidueMost,
-  restrictedLeadMost,
-  solidusMarginLeast,
-} from '@/shared/plan/limits/solder'
+import { insulationWithResidueMax, restrictedLeadMax, solidusMarginMin } from '@/shared/plan/limits/solder'
 import { insulationWithResidueGuard, solidusGuard } from '@/shared/plan/limits/specification-guards'
 import {
   flux,
@@ -27,9 +23,9 @@ export const solderAndFluxItem: ItemDefinition = {
   approvers: ['design', 'production', 'quality'],
   parameters: [solderAlloy, flux, fluxResidue, insulationNeeded, leadRestriction],
   limits: [
-    solidusMarginLeast,
-    insulationWithResidueMost,
-    restrictedLeadMost,
+    solidusMarginMin,
+    insulationWithResidueMax,
+    restrictedLeadMax,
     solidusGuard,
     insulationWithResidueGuard,
   ],

@@ -1,5 +1,5 @@
 import type { ItemDefinition } from './item'
-import { handJointsMost, processExcessMost } from '@/shared/plan/limits/soldering-process'
+import { handJointsMax, processExcessMax } from '@/shared/plan/limits/soldering-process'
 import { handJointsGuard, processExcessGuard } from '@/shared/plan/limits/specification-guards'
 import { processCosts, solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import { processEconomy } from '@/shared/rules/specification/process-economy'
@@ -14,7 +14,7 @@ export const solderingProcessItem: ItemDefinition = {
   owner: 'production',
   approvers: ['design', 'production', 'quality'],
   parameters: [solderingProcess, processCosts],
-  limits: [handJointsMost, processExcessMost, handJointsGuard, processExcessGuard],
+  limits: [handJointsMax, processExcessMax, handJointsGuard, processExcessGuard],
   rules: [processSuitsJoints, processEconomy],
   evidence: [],
   cautions: [

@@ -1,5 +1,5 @@
 import type { ItemDefinition } from './item'
-import { freeTinLeast } from '@/shared/plan/limits/finishes'
+import { freeTinMin } from '@/shared/plan/limits/finishes'
 import { freeTinGuard } from '@/shared/plan/limits/specification-guards'
 import { boardStorageMonths, leadStorageMonths, storageTemperature } from '@/shared/plan/parameters/storage'
 import { storageLife } from '@/shared/rules/specification/storage-life'
@@ -13,7 +13,7 @@ export const storageItem: ItemDefinition = {
   owner: 'production',
   approvers: ['design', 'production', 'quality'],
   parameters: [boardStorageMonths, leadStorageMonths, storageTemperature],
-  limits: [freeTinLeast, freeTinGuard],
+  limits: [freeTinMin, freeTinGuard],
   rules: [storageLife],
   evidence: [],
   cautions: [],

@@ -39,20 +39,20 @@ export function newestStretch(
  */
 export function capabilityOf(
   stretch: Series,
-  { least, most }: ProcessWindow,
+  { min, max }: ProcessWindow,
   { choice, rules }: Charting,
   confidence: number,
 ): LogCapability | undefined {
   const { values } = stretch
-  if (values.length < FEWEST_FOR_CAPABILITY || (!least && !most)) return undefined
-  if (least && most && !(least.value < most.value)) return undefined
+  if (values.length < FEWEST_FOR_CAPABILITY || (!min && !max)) return undefined
+  if (min && max && !(min.value < max.value)) return undefined
   const within = sigmaFromMovingRange(values)
   if (!(within.sigma > 0)) return undefined
   const signals = askedSignals(stretch, { choice: { ...choice, phases: [] }, rules }).length
   const study = capabilityStudy({
     values,
     within,
-    limits: { lower: least?.value, upper: most?.value },
+    limits: { lower: min?.value, upper: max?.value },
     stability: signals === 0 ? 'stable' : 'unstable',
     confidence,
   })
@@ -66,5 +66,5 @@ export function capabilityOf(
  */
 export const readingsToShow = (
   { index, lowerBound, readings }: { index: number; lowerBound: number; readings: number },
-  least: number,
-): number => (index > least ? Math.ceil(readings * ((index - lowerBound) / (index - least)) ** 2) : Infinity)
+  min: number,
+): number => (index > min ? Math.ceil(readings * ((index - lowerBound) / (index - min)) ** 2) : Infinity)

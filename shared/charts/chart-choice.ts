@@ -36,12 +36,12 @@ export function specifiedChart(
     subgroup: row?.subgroup ?? USUAL_SUBGROUP,
     grouping: row?.grouping ?? 'in-a-row',
     ...(from !== undefined && to !== undefined && from <= to && { baseline: { from, to } }),
-    phases: freshStarts({ code }, phases),
+    phases: newPhases({ code }, phases),
   }
 }
 
 /** The fresh starts of a log, the earliest first. */
-const freshStarts = (
+const newPhases = (
   { code }: Pick<Log, 'code'>,
   phases: readonly ChartPhaseRow[] = [],
 ): ChartChoice['phases'] =>

@@ -6,7 +6,7 @@ export interface PanelSignal {
   /** As an answer names it: "western-electric-1", "range:western-electric-1". */
   readonly chartRule: string
   readonly ruleId: string
-  readonly says: string
+  readonly message: string
   readonly point: number
   /** The line it is on, counted from 0. */
   readonly line: number
@@ -25,7 +25,7 @@ export interface ChartPanel {
   readonly upper: Float64Array
   readonly phases: readonly ChartPhase[]
   readonly signals: readonly PanelSignal[]
-  readonly rulesSetAside: readonly { readonly ruleId: string; readonly because: string }[]
+  readonly rulesNotRun: readonly { readonly ruleId: string; readonly because: string }[]
   /** Whether a signal here must be answered; a moving range only repeats what its readings say. */
   readonly asked: boolean
 }

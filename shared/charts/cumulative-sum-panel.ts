@@ -48,7 +48,7 @@ export function cumulativeSumPanel(
       signals.push({
         chartRule: `cumulative-sum:${side}`,
         ruleId: 'cumulative-sum',
-        says: WORDS[side],
+        message: WORDS[side],
         point: start.from + soundedAt,
         line: side === 'high' ? 0 : 1,
       })
@@ -69,7 +69,7 @@ export function cumulativeSumPanel(
     upper,
     phases,
     signals,
-    rulesSetAside: [],
+    rulesNotRun: [],
     asked: true,
   }
 }

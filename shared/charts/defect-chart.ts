@@ -48,7 +48,7 @@ export function specifiedDefectCharts(
 /** A chart of defects, or why there is none. */
 export type DefectChart =
   | { readonly samples: readonly DefectSample[]; readonly chart: JudgedChart }
-  | { readonly samples: readonly DefectSample[]; readonly says: string; readonly because: 'few' | 'unfit' }
+  | { readonly samples: readonly DefectSample[]; readonly message: string; readonly because: 'few' | 'unfit' }
 
 /** Below this many defects expected in a sample a chart of counts rings at a single one (common practice). */
 const FEWEST_EXPECTED = 1
@@ -74,13 +74,13 @@ export function defectChart(
   if (samples.length < FEWEST_TO_CHART)
     return {
       samples,
-      says: `Limits need ${FEWEST_TO_CHART} ${kind.sampled}; there ${samples.length === 1 ? 'is' : 'are'} ${samples.length}.`,
+      message: `Limits need ${FEWEST_TO_CHART} ${kind.sampled}; there ${samples.length === 1 ? 'is' : 'are'} ${samples.length}.`,
       because: 'few',
     }
   if (samples.every(({ defects }) => defects === 0))
-    return { samples, says: 'No defect was found: there is no level to chart yet.', because: 'few' }
+    return { samples, message: 'No defect was found: there is no level to chart yet.', because: 'few' }
   const refused = kind.refuses(samples)
-  if (refused) return { samples, says: refused, because: 'unfit' }
+  if (refused) return { samples, message: refused, because: 'unfit' }
   const chart = chartInPhases(samples, startsAmong(samples, choice.phases), (part) =>
     stretch(kind, part, choice),
   )

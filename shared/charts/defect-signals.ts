@@ -5,7 +5,7 @@ import type { DefectChart, DefectChartChoice } from './defect-chart'
 
 /** A signal of a chart of defects, told by the sample that completed the pattern. */
 export interface DefectSignal extends DefectSignalName {
-  readonly says: string
+  readonly message: string
   /** Place among the chart's points, counted from 0. */
   readonly point: number
   readonly of: DefectSample
@@ -21,9 +21,9 @@ export function defectSignals(
   { chart: name }: Pick<DefectChartChoice, 'chart'>,
   rules: RunRuleSet,
 ): DefectSignal[] {
-  if ('says' in found) return []
+  if ('message' in found) return []
   const { drawn, asked } = RUN_RULE_SETS[rules]
-  const words = new Map<string, string>(drawn.map(({ id, says }) => [id, says]))
+  const words = new Map<string, string>(drawn.map(({ id, message }) => [id, message]))
   const answered = new Set<string>(asked.map(({ id }) => id))
   return found.chart.signals.map(({ ruleId, soundedAt }) => {
     const of = found.samples[soundedAt]!
@@ -32,7 +32,7 @@ export function defectSignals(
       chartRule: ruleId,
       sample: of.name,
       inspectedOn: of.on,
-      says: words.get(ruleId) ?? ruleId,
+      message: words.get(ruleId) ?? ruleId,
       point: soundedAt,
       of,
       value: found.chart.values[soundedAt]!,

@@ -24,7 +24,7 @@ import { memory } from '@/shared/memo'
 /** A signal of a log's chart, told by the reading that completed the pattern. */
 export interface LogSignal {
   readonly chartRule: string
-  readonly says: string
+  readonly message: string
   /** Epoch milliseconds, and its text as an answer names it. */
   readonly instant: number
   readonly readingAt: string
@@ -108,11 +108,11 @@ export const signalsOf = (panels: readonly ChartPanel[], rules: RunRuleSet): Log
   panels
     .flatMap((panel) =>
       panel.signals.map((signal): LogSignal => {
-        const { chartRule, says, point, line } = signal
+        const { chartRule, message, point, line } = signal
         const instant = panel.instants[point]!
         return {
           chartRule,
-          says: `${PANEL_KINDS[panel.kind].signalPrefix}${says}`,
+          message: `${PANEL_KINDS[panel.kind].signalPrefix}${message}`,
           instant,
           readingAt: readingText(instant),
           value: panel.lines[line]![point]!,

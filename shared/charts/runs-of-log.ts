@@ -12,7 +12,7 @@ import {
 } from '@/shared/plan/limits/control-intervals'
 import { processWindowGuard } from '@/shared/plan/limits/guard-bands'
 import type { Limit } from '@/shared/plan/requirement'
-import { rulingOn } from '@/shared/plan/requirement'
+import { governingRequirement } from '@/shared/plan/requirement'
 import { instantOf } from '@/shared/quantity/calendar'
 import type { Log } from '@/shared/records/log'
 import { solderingRuns } from '@/shared/rules/assembly-record-sources'
@@ -28,7 +28,7 @@ export interface RunOfLog extends HeldRun {
 
 /** The runs a log is kept for, and how old a reading may be for them, in hours. */
 export interface RunsOfLog {
-  readonly mostHours: number
+  readonly maxHours: number
   readonly runs: readonly RunOfLog[]
 }
 
@@ -65,19 +65,19 @@ export function runsOfLog(log: Log, facts: Facts): RunsOfLog | undefined {
   )
   const own = alike.find(({ series }) => series.log.code === log.code)
   if (!own) return undefined
-  const interval = rulingOn(INTERVALS[own.characteristic], facts.requirements)
+  const interval = governingRequirement(INTERVALS[own.characteristic], facts.requirements)
   const { answers, instruments, calibrations: earlier } = inputs
   const held = runsHeld(
     { ...MACHINE_WORK, runs: inputs.runs, interval },
     alike.map(({ series }) => series),
     {
-      window: guarded(own.window, rulingOn(processWindowGuard, facts.requirements)),
+      window: guarded(own.window, governingRequirement(processWindowGuard, facts.requirements)),
       answers,
       instruments: { instruments, calibrations: earlier },
     },
   )
   return {
-    mostHours: interval.value,
+    maxHours: interval.value,
     runs: held
       .filter(({ run }) => mayBeOfLog(run, own.series))
       .map((one) => ({

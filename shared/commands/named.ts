@@ -42,10 +42,10 @@ export const fromTo = (before: string, now: string): string => `${before} → ${
 export const counted = (count: number, one: string, several: string): string =>
   `${count} ${count === 1 ? one : several}`
 
-const MOST_NAMED = 6
+const MAX_NAMED = 6
 
 /** The first few of a list, and how many more. */
 export function firstFew(names: readonly string[]): string {
-  const more = names.length - MOST_NAMED
-  return `${names.slice(0, MOST_NAMED).join(', ')}${more > 0 ? ` and ${more} more` : ''}`
+  const more = names.length - MAX_NAMED
+  return `${names.slice(0, MAX_NAMED).join(', ')}${more > 0 ? ` and ${more} more` : ''}`
 }

@@ -121,7 +121,7 @@ export function cheapestByBoards(
 ): readonly CheapestFrom[] {
   const segments: CheapestFrom[] = []
   let from = 1
-  let current = least(lines, (line) => line.once + line.running)
+  let current = min(lines, (line) => line.once + line.running)
   while (current) {
     segments.push({ name: current.name, from })
     const { once, running } = current
@@ -129,7 +129,7 @@ export function cheapestByBoards(
       .filter((line) => line.running < running)
       .map((line) => ({ line, at: (line.once - once) / (running - line.running) }))
     const next = crossings.length > 0 ? Math.min(...crossings.map(({ at }) => at)) : Infinity
-    current = least(
+    current = min(
       crossings.filter(({ at }) => at === next).map(({ line }) => line),
       (line) => line.running,
     )
@@ -138,7 +138,7 @@ export function cheapestByBoards(
   return segments
 }
 
-function least<Line extends { readonly running: number }>(
+function min<Line extends { readonly running: number }>(
   lines: readonly Line[],
   measure: (line: Line) => number,
 ): Line | undefined {

@@ -1,15 +1,15 @@
 import type { Department } from '@/shared/plan/department'
 import type { Stage } from '@/shared/plan/stage'
 import { sameFinding } from './finding-data'
-import type { SignaturesUndone } from './signatures-undone'
+import type { LapsedSignatures } from './lapsed-signatures'
 import { GATE_STANDINGS, type GateState } from './gate'
 import { judgeProgramme, type Judgement } from './judgement'
 import type { ProgrammeState } from './programme-state'
-import type { ItemState } from './standing'
+import type { ItemState } from './item-status'
 import { turn, type Turn } from './turn'
 
 /** What a new value would do, before it is saved. */
-export interface ChangePreview extends SignaturesUndone {
+export interface ChangePreview extends LapsedSignatures {
   /** Findings with another verdict. */
   readonly turned: readonly Turn[]
   /** Findings with the verdict they have, but another number found or another limit. */
@@ -63,7 +63,7 @@ export function previewBetween(state: ProgrammeState, before: Judgement, after: 
 }
 
 const isOpen = (gate: GateState | undefined): boolean =>
-  gate !== undefined && GATE_STANDINGS[gate.standing].isOpen
+  gate !== undefined && GATE_STANDINGS[gate.status].isOpen
 
 const turnsOf = (state: ProgrammeState, before: Judgement, after: Judgement): Turn[] =>
   state.items
@@ -75,7 +75,7 @@ const turnsOf = (state: ProgrammeState, before: Judgement, after: Judgement): Tu
 
 const holding = ({ items }: Judgement) =>
   items
-    .filter(({ item }) => !item.setAside?.agreed)
+    .filter(({ item }) => !item.tailoredOut?.agreed)
     .flatMap((item) =>
       item.approvals.flatMap(({ department, approval, holds }) =>
         approval && holds ? { id: approval.id, item, department, personName: approval.personName } : [],
@@ -89,7 +89,7 @@ function approvalsThatOnly(one: Judgement, other: Judgement) {
 }
 
 function gateSignaturesThatOnly(one: Judgement, other: Judgement) {
-  const standing = ({ gates }: Judgement) =>
+  const status = ({ gates }: Judgement) =>
     gates.flatMap(({ stage, signatures }) =>
       signatures.flatMap(({ department, signature, holds }) =>
         signature && holds
@@ -97,8 +97,8 @@ function gateSignaturesThatOnly(one: Judgement, other: Judgement) {
           : [],
       ),
     )
-  const elsewhere = new Set(standing(other).map(({ id }) => id))
-  return standing(one)
+  const elsewhere = new Set(status(other).map(({ id }) => id))
+  return status(one)
     .filter(({ id }) => !elsewhere.has(id))
     .map(({ stage, department, personName }) => ({ stage, department, personName }))
 }

@@ -11,7 +11,7 @@ export const CONCESSION_STANDINGS = {
   'no longer about this finding': { waits: false, lets: false },
 } as const satisfies Record<string, ConcessionMeaning>
 /** The state of a concession today. */
-export type ConcessionStanding = keyof typeof CONCESSION_STANDINGS
+export type ConcessionStatus = keyof typeof CONCESSION_STANDINGS
 
 interface ConcessionMeaning {
   /** Whether it waits to be granted or refused. */
@@ -21,14 +21,14 @@ interface ConcessionMeaning {
 }
 
 /** Whether its signatures stand, and no other is to be asked for. */
-export const isAlive = (standing: ConcessionStanding): boolean =>
-  CONCESSION_STANDINGS[standing].waits || CONCESSION_STANDINGS[standing].lets
+export const isAlive = (status: ConcessionStatus): boolean =>
+  CONCESSION_STANDINGS[status].waits || CONCESSION_STANDINGS[status].lets
 
-export function concessionStanding(
+export function concessionStatus(
   concession: ConcessionEntry,
   finding: Finding | undefined,
   today: string,
-): ConcessionStanding {
+): ConcessionStatus {
   if (concession.refused) return 'refused'
   if (!finding || findingData(finding) !== concession.findingData) return 'no longer about this finding'
   if (concession.untilOn !== null && concession.untilOn < today) return 'expired'
@@ -46,6 +46,6 @@ export function concessionFor(
     (concession) =>
       concession.itemKey === itemKey &&
       concession.rule === finding.rule &&
-      CONCESSION_STANDINGS[concessionStanding(concession, finding, state.facts.today)].lets,
+      CONCESSION_STANDINGS[concessionStatus(concession, finding, state.facts.today)].lets,
   )
 }

@@ -1,6 +1,6 @@
 import type { Stage } from '@/shared/plan/stage'
 import type { ProgrammeState } from './programme-state'
-import type { ItemState } from './standing'
+import type { ItemState } from './item-status'
 
 /** What every form of a gate's cover holds: its stage's items by their digests in that form, and the gate before by its own. */
 export const gateSubstance = (
@@ -15,7 +15,7 @@ export const gateSubstance = (
   before: before ?? null,
   items: items.map((state) => ({
     item: state.item.definition.key,
-    setAside: state.standing === 'set aside',
+    setAside: state.status === 'not applicable',
     digest: digestOf(state),
   })),
 })

@@ -4,30 +4,34 @@ import { canonicalJson } from '@/shared/trail/canonical-json'
 import { sha256 } from '@/shared/trail/sha256'
 import type { GateSignatureEntry, ProgrammeState } from './programme-state'
 import type { Finding } from '@/shared/rules/finding'
-import { hasFirstForm } from './first-cover'
-import { firstGateDigests } from './first-gate-cover'
+import { hasFirstForm } from './first-form-content'
+import { firstGateDigests } from './first-gate-content'
 import { gateSubstance } from './gate-substance'
-import type { ItemState } from './standing'
+import type { ItemState } from './item-status'
 
 /** A gate is signed in this order; quality signs last. */
 export const GATE_SIGNATORIES: readonly Department[] = ['design', 'production', 'quality']
 
 /** What each standing of a gate means to whoever comes after it. */
 export const GATE_STANDINGS = {
-  blocked: { isOpen: false, wasOpen: false, says: 'is not open' },
-  ready: { isOpen: false, wasOpen: false, says: 'is not open' },
-  'part signed': { isOpen: false, wasOpen: false, says: 'is not open' },
-  open: { isOpen: true, wasOpen: true, says: 'is open' },
-  'no longer standing': { isOpen: false, wasOpen: true, says: 'no longer stands and must be signed again' },
+  blocked: { isOpen: false, wasOpen: false, message: 'is not open' },
+  ready: { isOpen: false, wasOpen: false, message: 'is not open' },
+  'part signed': { isOpen: false, wasOpen: false, message: 'is not open' },
+  open: { isOpen: true, wasOpen: true, message: 'is open' },
+  'no longer standing': {
+    isOpen: false,
+    wasOpen: true,
+    message: 'no longer stands and must be signed again',
+  },
 } as const satisfies Record<string, GateMeaning>
-export type GateStanding = keyof typeof GATE_STANDINGS
+export type GateStatus = keyof typeof GATE_STANDINGS
 
 interface GateMeaning {
   readonly isOpen: boolean
   /** Whether all three have signed it once: after the last gate the programme is in service. */
   readonly wasOpen: boolean
   /** As the gate after it says. */
-  readonly says: string
+  readonly message: string
 }
 
 /** One thing in the way of a gate, with the item it belongs to when there is one. */
@@ -35,14 +39,14 @@ export interface Blocker {
   readonly kind: 'gate' | 'item'
   readonly itemKey: string | null
   readonly title: string
-  readonly says: string
+  readonly message: string
   /** What the shortfall is about, for the link: see Shortfall. */
-  readonly shortfall: { readonly kind: string; readonly target: string } | null
+  readonly openPoint: { readonly kind: string; readonly target: string } | null
 }
 
 export interface GateState {
   readonly stage: Stage
-  readonly standing: GateStanding
+  readonly status: GateStatus
   readonly blockers: readonly Blocker[]
   /** Newest signature of each department, and whether it covers the stage as it stands. */
   readonly signatures: readonly {
@@ -50,7 +54,7 @@ export interface GateState {
     readonly signature: GateSignatureEntry | null
     readonly holds: boolean
   }[]
-  readonly cover: string
+  readonly signedContent: string
   readonly digest: string
 }
 
@@ -80,14 +84,14 @@ function gateStateOf(
   firstDigest: (stage: Stage) => string | undefined,
 ): GateState {
   const items = all.filter(({ item }) => item.definition.stage === stage)
-  const cover = canonicalJson({
+  const signedContent = canonicalJson({
     form: GATE_COVER_FORM,
     ...gateSubstance(stage, state, before?.digest, items, ({ digest }) => digest),
   })
-  const digest = sha256(cover)
+  const digest = sha256(signedContent)
   const holds = (signature: GateSignatureEntry | null): boolean =>
     signature?.digest === digest ||
-    (signature !== null && hasFirstForm(signature.cover) && signature.digest === firstDigest(stage))
+    (signature !== null && hasFirstForm(signature.signedContent) && signature.digest === firstDigest(stage))
   const blockers = [...gateBlocker(before), ...items.flatMap(itemBlockers)]
   const signatures = GATE_SIGNATORIES.map((department) => {
     const signature =
@@ -95,7 +99,7 @@ function gateStateOf(
       null
     return { department, signature, holds: holds(signature) }
   })
-  return { stage, standing: gateStanding(blockers, signatures), blockers, signatures, cover, digest }
+  return { stage, status: gateStatus(blockers, signatures), blockers, signatures, signedContent, digest }
 }
 
 /**
@@ -103,7 +107,7 @@ function gateStateOf(
  * the stage as it stands. Once quality has signed, a change shows as a gate
  * that no longer stands, never as one that was not signed.
  */
-function gateStanding(blockers: readonly Blocker[], signatures: GateState['signatures']): GateStanding {
+function gateStatus(blockers: readonly Blocker[], signatures: GateState['signatures']): GateStatus {
   const wasSigned = signatures.every(({ signature }) => signature)
   const allHold = signatures.every(({ holds }) => holds)
   if (blockers.length === 0 && allHold) return 'open'
@@ -113,18 +117,20 @@ function gateStanding(blockers: readonly Blocker[], signatures: GateState['signa
 }
 
 function gateBlocker(before: GateState | undefined): Blocker[] {
-  if (!before || GATE_STANDINGS[before.standing].isOpen) return []
-  const says = `The ${STAGE_NAMES[before.stage].toLowerCase()} gate ${GATE_STANDINGS[before.standing].says}.`
-  return [{ kind: 'gate', itemKey: null, title: `${STAGE_NAMES[before.stage]} gate`, says, shortfall: null }]
+  if (!before || GATE_STANDINGS[before.status].isOpen) return []
+  const message = `The ${STAGE_NAMES[before.stage].toLowerCase()} gate ${GATE_STANDINGS[before.status].message}.`
+  return [
+    { kind: 'gate', itemKey: null, title: `${STAGE_NAMES[before.stage]} gate`, message, openPoint: null },
+  ]
 }
 
-const itemBlockers = ({ item, shortfalls }: ItemState): Blocker[] =>
-  shortfalls.map(({ kind, target, says }) => ({
+const itemBlockers = ({ item, openPoints }: ItemState): Blocker[] =>
+  openPoints.map(({ kind, target, message }) => ({
     kind: 'item',
     itemKey: item.definition.key,
     title: item.definition.title,
-    says,
-    shortfall: { kind, target },
+    message,
+    openPoint: { kind, target },
   }))
 
 /** Whose signature the gate waits for, when nothing blocks it. */
@@ -136,7 +142,7 @@ export function gateRefusal(gate: GateState, department: Department): string | u
   const [first] = gate.blockers
   if (first) {
     const others = gate.blockers.length - 1
-    return `The gate is blocked. ${first.title}: ${first.says}${others > 0 ? ` And ${others} more.` : ''}`
+    return `The gate is blocked. ${first.title}: ${first.message}${others > 0 ? ` And ${others} more.` : ''}`
   }
   if (gate.signatures.some((entry) => entry.department === department && entry.holds)) {
     return `${DEPARTMENT_NAMES[department]} has already signed this gate as it stands.`

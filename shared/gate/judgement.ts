@@ -2,7 +2,7 @@ import { judgeAll, type Judging } from '@/shared/rules/judge-all'
 import type { Finding } from '@/shared/rules/finding'
 import { GATE_STANDINGS, gateStatesOf, type GateState } from './gate'
 import type { ProgrammeState } from './programme-state'
-import { itemStateOf, type ItemState } from './standing'
+import { itemStateOf, type ItemState } from './item-status'
 
 /** Everything derived from a programme's facts, in one piece. */
 export interface Judgement {
@@ -24,7 +24,7 @@ export function judgeProgramme(state: ProgrammeState, before?: Judgement): Judge
   )
   const gates = gateStatesOf(state, items, judging.findings)
   const last = gates.at(-1)
-  const inService = last !== undefined && GATE_STANDINGS[last.standing].wasOpen
+  const inService = last !== undefined && GATE_STANDINGS[last.status].wasOpen
   return { judging, findings: judging.findings, items, gates, inService }
 }
 

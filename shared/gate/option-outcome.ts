@@ -85,7 +85,7 @@ function outcomeOf(
 
 const rulesReadingAny = (state: ProgrammeState, parameters: ReadonlySet<string>) =>
   state.items
-    .filter(({ setAside }) => !setAside?.agreed)
+    .filter(({ tailoredOut }) => !tailoredOut?.agreed)
     .flatMap(({ definition: { key, rules } }) => rules.map((rule) => ({ rule, itemKey: key })))
     .filter(({ rule }) => Object.values(rule.reads).some((read) => parameters.has(readableOf(read).key)))
 

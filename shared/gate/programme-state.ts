@@ -34,11 +34,11 @@ export interface Member {
 export interface PlannedItem {
   readonly definition: ItemDefinition
   readonly added: boolean
-  readonly setAside: SetAside | null
+  readonly tailoredOut: TailoredOut | null
   /** The lesson that brought it when the programme was opened. */
   readonly lesson: LessonRef | null
 }
-export interface SetAside {
+export interface TailoredOut {
   readonly reason: string
   readonly proposedById: string
   readonly proposedByName: string
@@ -108,7 +108,7 @@ export interface ApprovalEntry {
   readonly personId: string
   readonly personName: string
   readonly digest: string
-  readonly cover: string
+  readonly signedContent: string
   readonly at: string
 }
 
@@ -145,7 +145,7 @@ export interface GateSignatureEntry {
   readonly personId: string
   readonly personName: string
   readonly digest: string
-  readonly cover: string
+  readonly signedContent: string
   readonly merkleRoot: string
   readonly trailSeq: number
   readonly headHash: string

@@ -1,7 +1,7 @@
 import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
 import type { GateState } from './gate'
 import type { ConcessionEntry, ProgrammeState } from './programme-state'
-import type { ItemState } from './standing'
+import type { ItemState } from './item-status'
 
 /*
  * Separation of duties: what a person may not sign because of what they
@@ -22,15 +22,15 @@ export function approvalRefusal(
   personId: string,
   department: Department,
 ): string | undefined {
-  const { definition, setAside } = { ...itemState.item, setAside: itemState.item.setAside }
-  if (setAside?.agreed) return 'The item is not applicable; there is nothing to approve.'
+  const { definition, tailoredOut } = { ...itemState.item, tailoredOut: itemState.item.tailoredOut }
+  if (tailoredOut?.agreed) return 'The item is not applicable; there is nothing to approve.'
   if (!definition.approvers.includes(department))
     return `${DEPARTMENT_NAMES[department]} is not asked to approve this item.`
   if (itemState.approvals.some((entry) => entry.department === department && entry.holds)) {
     return `${DEPARTMENT_NAMES[department]} has already approved the item as it stands.`
   }
-  const substance = itemState.shortfalls.find(({ kind }) => kind !== 'approval')
-  if (substance) return `It cannot be approved yet. ${substance.says}`
+  const substance = itemState.openPoints.find(({ kind }) => kind !== 'approval')
+  if (substance) return `It cannot be approved yet. ${substance.message}`
   const other = itemState.approvals.find((entry) => entry.holds && entry.approval?.personId === personId)
   if (other)
     return `You have approved it for ${DEPARTMENT_NAMES[other.department]}. A second department’s approval comes from somebody else.`

@@ -17,5 +17,5 @@ export const turn = (title: string, was: Finding, is: Finding): Turn => ({
   before: was.verdict,
   after: is.verdict,
   found: is.found,
-  ...(is.remedy && WANTS_REMEDY[is.verdict] ? { remedy: is.remedy.says } : {}),
+  ...(is.remedy && WANTS_REMEDY[is.verdict] ? { remedy: is.remedy.message } : {}),
 })

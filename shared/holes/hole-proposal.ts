@@ -11,7 +11,7 @@ import type { Remedy } from '@/shared/rules/finding'
 /** Where the row stands in its table, and what holes are made with. */
 export interface ProposalTerms {
   readonly index: number
-  readonly wallUm: number
+  readonly barrelUm: number
   readonly series: DrillSeries | undefined
 }
 
@@ -20,8 +20,8 @@ interface Wanted extends ProposalTerms {
   readonly hole: FinishedHole
   readonly lead: LeadEnvelope
   /** Bounds of the finished hole at its least and its most, mm. */
-  readonly leastMm: number
-  readonly mostMm: number
+  readonly minMm: number
+  readonly maxMm: number
   /** Kept free at both ends where there is room, mm of diameter. */
   readonly guardMm: number
 }
@@ -32,9 +32,9 @@ interface Wanted extends ProposalTerms {
  * tolerance that would.
  */
 export function proposeHole(wanted: Wanted): Remedy {
-  const { hole, leastMm, mostMm, guardMm } = wanted
-  const lowMm = leastMm + hole.toleranceMm
-  const highMm = mostMm - hole.toleranceMm
+  const { hole, minMm, maxMm, guardMm } = wanted
+  const lowMm = minMm + hole.toleranceMm
+  const highMm = maxMm - hole.toleranceMm
   if (lowMm > highMm) return proposeTolerance(wanted)
   const guarded = lowMm + guardMm <= highMm - guardMm ? guardMm : 0
   const wantedMm = (lowMm + highMm) / 2
@@ -63,37 +63,37 @@ export function proposeHole(wanted: Wanted): Remedy {
  * not break the other; left alone where both leave no hole at its tolerance.
  */
 export function withinBoth(own: Interval, other: Interval, toleranceMm: number): Interval {
-  const leastMm = Math.max(own.leastMm, other.leastMm)
-  const mostMm = Math.min(own.mostMm, other.mostMm)
-  return mostMm - leastMm >= 2 * toleranceMm ? { leastMm, mostMm } : own
+  const minMm = Math.max(own.minMm, other.minMm)
+  const maxMm = Math.min(own.maxMm, other.maxMm)
+  return maxMm - minMm >= 2 * toleranceMm ? { minMm, maxMm } : own
 }
 
-function drillBetween(wanted: Wanted, wantedMm: number, leastMm: number, mostMm: number) {
-  const { series, row, wallUm } = wanted
+function drillBetween(wanted: Wanted, wantedMm: number, minMm: number, maxMm: number) {
+  const { series, row, barrelUm } = wanted
   if (!series) return undefined
   return nearestDrill({
     wantedMm,
-    leastMm,
-    mostMm,
-    wallUm: row.plated ? wallUm : 0,
+    minMm,
+    maxMm,
+    barrelUm: row.plated ? barrelUm : 0,
     sizesMm: DRILL_SERIES[series].sizesMm,
   })
 }
 
-const cellRemedy = ({ row, index }: Wanted, value: number, says: string): Remedy => ({
-  says: `${row.component}: ${says}`,
+const cellRemedy = ({ row, index }: Wanted, value: number, message: string): Remedy => ({
+  message: `${row.component}: ${message}`,
   cell: { parameter: leadHoles.key, row: index, column: 'holeMm', value },
 })
 
-function proposeTolerance({ row, lead, leastMm, mostMm }: Wanted): Remedy {
-  const forHoleMm = roundedDown((mostMm - leastMm) / 2, 0.005)
+function proposeTolerance({ row, lead, minMm, maxMm }: Wanted): Remedy {
+  const forHoleMm = roundedDown((maxMm - minMm) / 2, 0.005)
   if (!(forHoleMm > 0)) {
-    const roomMm = mostMm - leastMm + (lead.mostMm - lead.leastMm)
+    const marginMm = maxMm - minMm + (lead.maxMm - lead.minMm)
     return {
-      says: `${row.component}: no hole serves. The lead itself varies by ${formatQuantity(lead.mostMm - lead.leastMm, 'mm')} where the window leaves ${formatQuantity(roomMm, 'mm')}: ask for a closer lead.`,
+      message: `${row.component}: no hole serves. The lead itself varies by ${formatQuantity(lead.maxMm - lead.minMm, 'mm')} where the window leaves ${formatQuantity(marginMm, 'mm')}: ask for a closer lead.`,
     }
   }
   return {
-    says: `${row.component}: no hole serves at ± ${formatQuantity(row.holeToleranceMm, 'mm')}. Hold the finished hole within ± ${formatQuantity(forHoleMm, 'mm')} and centre it on ${formatQuantity((leastMm + mostMm) / 2, 'mm')} finished.`,
+    message: `${row.component}: no hole serves at ± ${formatQuantity(row.holeToleranceMm, 'mm')}. Hold the finished hole within ± ${formatQuantity(forHoleMm, 'mm')} and centre it on ${formatQuantity((minMm + maxMm) / 2, 'mm')} finished.`,
   }
 }

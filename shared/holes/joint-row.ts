@@ -3,12 +3,12 @@ import { leadEnvelope, type LeadEnvelope } from '@/shared/physics/lead-envelope'
 import type { LeadHole } from '@/shared/plan/parameters/lead-holes'
 
 /** The finished hole of a row; an unplated hole has no metal on its wall. */
-export const holeOf = (row: LeadHole, wallUm: number): FinishedHole =>
+export const holeOf = (row: LeadHole, barrelUm: number): FinishedHole =>
   finishedHole({
     diameterMm: row.holeMm,
     toleranceMm: row.holeToleranceMm,
     given: row.holeGiven,
-    wallUm: row.plated ? wallUm : 0,
+    barrelUm: row.plated ? barrelUm : 0,
   })
 
 /**

@@ -10,7 +10,7 @@ export const DEFAULT_ANGLE_DEG = 30
 
 export interface JointTerms {
   readonly boardMm: number
-  readonly wallUm: number
+  readonly barrelUm: number
   /** Contact angle on lead and land alike. */
   readonly angleDeg: number
 }
@@ -34,10 +34,10 @@ export interface JointShape {
  * corners is counted as a round one of equal section.
  * Throws RangeError when the row contradicts itself.
  */
-export function jointShapeOf(row: LeadHole, { boardMm, wallUm, angleDeg }: JointTerms): JointShape {
+export function jointShapeOf(row: LeadHole, { boardMm, barrelUm, angleDeg }: JointTerms): JointShape {
   const lead = { shape: row.leadShape, widthMm: row.leadMm, thicknessMm: row.leadThicknessMm }
   const leadMm = 2 * Math.sqrt(leadSectionMm2(lead) / Math.PI)
-  const hole = holeOf(row, wallUm)
+  const hole = holeOf(row, barrelUm)
   const angles = { leadDeg: angleDeg, landDeg: angleDeg }
   const sizes = { landMm: row.landMm, leadMm }
   const inHole = annulusMm3({ landMm: row.landMm, holeMm: hole.nominalMm, boardMm, lead })

@@ -2,7 +2,7 @@ import { clearanceShares, radialClearance, type RadialClearance } from '@/shared
 import type { FinishedHole } from '@/shared/physics/finished-hole'
 import type { LeadEnvelope } from '@/shared/physics/lead-envelope'
 import type { LeadHole } from '@/shared/plan/parameters/lead-holes'
-import type { Ruling } from '@/shared/plan/requirement'
+import type { GoverningRequirement } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Margin, Measured } from '@/shared/rules/finding'
 import { measure } from '@/shared/rules/measure'
@@ -12,15 +12,15 @@ import { holeOf, leadOf } from './joint-row'
 export type Basis = 'worst-case' | 'statistical'
 
 export interface ClearanceTerms {
-  readonly wallUm: number
-  readonly least: Ruling
-  readonly most: Ruling
-  readonly flatGap: Ruling
-  readonly outside: Ruling
-  readonly windowGuard: Ruling
-  readonly shareGuard: Ruling
-  readonly entryGuard: Ruling
-  readonly flatGuard: Ruling
+  readonly barrelUm: number
+  readonly min: GoverningRequirement
+  readonly max: GoverningRequirement
+  readonly flatGap: GoverningRequirement
+  readonly outside: GoverningRequirement
+  readonly windowGuard: GoverningRequirement
+  readonly shareGuard: GoverningRequirement
+  readonly entryGuard: GoverningRequirement
+  readonly flatGuard: GoverningRequirement
   readonly basis: Basis
   readonly sigmas: number
 }
@@ -36,10 +36,10 @@ export interface Clearance {
 }
 
 /** Throws RangeError when the row's numbers contradict each other. */
-export function clearanceOf(row: LeadHole, { wallUm, least, most, sigmas }: ClearanceTerms): Clearance {
-  const hole = holeOf(row, wallUm)
+export function clearanceOf(row: LeadHole, { barrelUm, min, max, sigmas }: ClearanceTerms): Clearance {
+  const hole = holeOf(row, barrelUm)
   const lead = leadOf(row)
-  const window = { leastMm: least.value, mostMm: most.value }
+  const window = { minMm: min.value, maxMm: max.value }
   const { below, above } = clearanceShares(hole, lead, window, sigmas)
   return { hole, lead, radial: radialClearance(hole, lead), tight: below * 1e6, wide: above * 1e6 }
 }
@@ -48,7 +48,7 @@ export function clearanceOf(row: LeadHole, { wallUm, least, most, sigmas }: Clea
 interface Check {
   readonly margin: Margin
   readonly measured?: Measured
-  readonly says: string
+  readonly message: string
 }
 
 /** The check with the least room, and the row's clearance in words. */
@@ -60,12 +60,12 @@ export function decidingCheck(row: LeadHole, clearance: Clearance, terms: Cleara
   return {
     margin,
     measured: { ...measuredOf(clearance), ...deciding.measured },
-    says: `${inWords(clearance)}${deciding.says}`,
+    message: `${inWords(clearance)}${deciding.message}`,
   }
 }
 
 function windowCheck({ radial, tight, wide }: Clearance, terms: ClearanceTerms): Check {
-  const { least, most, outside, basis } = terms
+  const { min, max, outside, basis } = terms
   if (basis === 'statistical') {
     const guardBand = (terms.shareGuard.value / 100) * outside.value
     return {
@@ -76,30 +76,30 @@ function windowCheck({ radial, tight, wide }: Clearance, terms: ClearanceTerms):
         direction: 'at most',
         guardBand,
       },
-      says: '',
+      message: '',
     }
   }
-  const guardBand = (terms.windowGuard.value / 100) * (most.value - least.value)
-  const { leastMm, mostMm } = radial.worstCase
+  const guardBand = (terms.windowGuard.value / 100) * (max.value - min.value)
+  const { minMm, maxMm } = radial.worstCase
   return {
     margin: tightest(
-      { found: clean(leastMm), limit: least.value, unit: 'mm', direction: 'at least', guardBand },
-      { found: clean(mostMm), limit: most.value, unit: 'mm', direction: 'at most', guardBand },
+      { found: clean(minMm), limit: min.value, unit: 'mm', direction: 'at least', guardBand },
+      { found: clean(maxMm), limit: max.value, unit: 'mm', direction: 'at most', guardBand },
     ),
-    says: '',
+    message: '',
   }
 }
 
 /** A lead off its place must still enter: what clearance is left beside the offset. */
 function entryCheck(row: LeadHole, { radial }: Clearance, { basis, entryGuard }: ClearanceTerms): Check[] {
   if (row.leadPositionMm === undefined) return []
-  const { leastMm } = basis === 'worst-case' ? radial.worstCase : radial.rootSumSquare
-  const found = clean(leastMm - row.leadPositionMm)
+  const { minMm } = basis === 'worst-case' ? radial.worstCase : radial.rootSumSquare
+  const found = clean(minMm - row.leadPositionMm)
   return [
     {
       margin: { found, limit: 0, unit: 'mm', direction: 'at least', guardBand: entryGuard.value },
       measured: { check: 'entry', offPlace: measure(row.leadPositionMm, 'mm') },
-      says: `; a lead ${formatQuantity(row.leadPositionMm, 'mm')} off its place has ${formatQuantity(found, 'mm')} left to enter`,
+      message: `; a lead ${formatQuantity(row.leadPositionMm, 'mm')} off its place has ${formatQuantity(found, 'mm')} left to enter`,
     },
   ]
 }
@@ -112,7 +112,7 @@ function flatCheck(row: LeadHole, { hole }: Clearance, { flatGap, flatGuard }: C
     {
       margin: { found, limit: flatGap.value, unit: 'mm', direction: 'at most', guardBand },
       measured: { check: 'flat lead' },
-      says: `; the hole is ${formatQuantity(found, 'mm')} wider than the flat lead is thick`,
+      message: `; the hole is ${formatQuantity(found, 'mm')} wider than the flat lead is thick`,
     },
   ]
 }
@@ -121,17 +121,17 @@ function flatCheck(row: LeadHole, { hole }: Clearance, { flatGap, flatGuard }: C
 export const clean = (mm: number): number => Number(mm.toFixed(7))
 
 const measuredOf = ({ radial: { worstCase, rootSumSquare }, tight, wide }: Clearance): Measured => ({
-  leastAtWorst: measure(clean(worstCase.leastMm), 'mm'),
-  mostAtWorst: measure(clean(worstCase.mostMm), 'mm'),
-  leastRootSumSquare: measure(clean(rootSumSquare.leastMm), 'mm'),
-  mostRootSumSquare: measure(clean(rootSumSquare.mostMm), 'mm'),
+  minAtWorst: measure(clean(worstCase.minMm), 'mm'),
+  maxAtWorst: measure(clean(worstCase.maxMm), 'mm'),
+  minRootSumSquare: measure(clean(rootSumSquare.minMm), 'mm'),
+  maxRootSumSquare: measure(clean(rootSumSquare.maxMm), 'mm'),
   outside: measure(tight + wide, 'per million'),
 })
 
 function inWords({ radial: { worstCase, rootSumSquare }, tight, wide }: Clearance): string {
-  const range = (least: number, most: number): string =>
-    `${formatQuantity(clean(least), '1')} to ${formatQuantity(clean(most), 'mm')}`
-  return `radial clearance ${range(worstCase.leastMm, worstCase.mostMm)} at worst, ${range(rootSumSquare.leastMm, rootSumSquare.mostMm)} root-sum-square, ${shareInWords(tight + wide)} outside the window`
+  const range = (min: number, max: number): string =>
+    `${formatQuantity(clean(min), '1')} to ${formatQuantity(clean(max), 'mm')}`
+  return `radial clearance ${range(worstCase.minMm, worstCase.maxMm)} at worst, ${range(rootSumSquare.minMm, rootSumSquare.maxMm)} root-sum-square, ${shareInWords(tight + wide)} outside the window`
 }
 
 /** Per million; tails beyond any real process are told as such, not to the last power of ten. */

@@ -21,25 +21,25 @@ export function clearanceWorking(row: LeadHole, clearance: Clearance, terms: Cle
     {
       label: `Lead of ${row.component}, least and most`,
       formula: LEAD_FORMULA[row.leadShape],
-      result: `${mm(lead.leastMm)} and ${mm(lead.mostMm)}`,
+      result: `${mm(lead.minMm)} and ${mm(lead.maxMm)}`,
     },
     {
       label: 'Worst case, least',
       formula: '(hole least − lead most)/2',
-      numbers: `(${mm(hole.leastMm)} − ${mm(lead.mostMm)})/2`,
-      result: mm(radial.worstCase.leastMm),
+      numbers: `(${mm(hole.minMm)} − ${mm(lead.maxMm)})/2`,
+      result: mm(radial.worstCase.minMm),
     },
     {
       label: 'Worst case, most',
       formula: '(hole most − lead least)/2',
-      numbers: `(${mm(hole.mostMm)} − ${mm(lead.leastMm)})/2`,
-      result: mm(radial.worstCase.mostMm),
+      numbers: `(${mm(hole.maxMm)} − ${mm(lead.minMm)})/2`,
+      result: mm(radial.worstCase.maxMm),
     },
     {
       label: 'Root-sum-square',
       formula: 'nominal ± √(hole tolerance² + lead tolerance²)/2',
       numbers: `${mm(radial.nominalMm)} ± √(${mm(hole.toleranceMm)}² + ${mm(lead.rootSumSquareMm)}²)/2`,
-      result: `${mm(radial.rootSumSquare.leastMm)} to ${mm(radial.rootSumSquare.mostMm)}`,
+      result: `${mm(radial.rootSumSquare.minMm)} to ${mm(radial.rootSumSquare.maxMm)}`,
     },
     {
       label: 'Share outside the window',
@@ -51,13 +51,13 @@ export function clearanceWorking(row: LeadHole, clearance: Clearance, terms: Cle
   ]
 }
 
-function platingWorking(row: LeadHole, { hole }: Clearance, { wallUm }: ClearanceTerms): WorkingLine[] {
+function platingWorking(row: LeadHole, { hole }: Clearance, { barrelUm }: ClearanceTerms): WorkingLine[] {
   if (row.holeGiven !== 'drilled' || !row.plated) return []
   return [
     {
       label: 'Finished hole',
       formula: 'drill − 2 · metal on the wall',
-      numbers: `${mm(row.holeMm)} − 2 · ${formatQuantity(wallUm, 'µm')}`,
+      numbers: `${mm(row.holeMm)} − 2 · ${formatQuantity(barrelUm, 'µm')}`,
       result: mm(hole.nominalMm),
     },
   ]

@@ -34,11 +34,11 @@ export function kappaBounds(
 /** Joints still to be called, all of them alike and the set made up as it is, for the exact bound to reach a kappa. */
 export function jointsStillToCall(
   { objects, observedAgreement, chanceAgreement }: CohenKappa,
-  kappaLeast: number,
+  kappaMin: number,
   confidence: number,
 ): number | undefined {
   const alike = objects - differently(objects, observedAgreement)
-  const share = 1 - (1 - kappaLeast) * (1 - chanceAgreement)
+  const share = 1 - (1 - kappaMin) * (1 - chanceAgreement)
   return goodStillToSee({ found: alike, inspected: objects }, share, confidence)
 }
 

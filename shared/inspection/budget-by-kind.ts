@@ -1,12 +1,12 @@
 import { allowedDefectsPerMillion } from '@/shared/physics/joint-budget'
-import { budgetStanding, type BudgetStanding } from './budget-status'
+import { budgetStatus, type BudgetStatus } from './budget-status'
 import type { DefectRecord } from './defect-record'
 import { countsByKind, type KindRate } from './defect-summary'
 
 /** A kind of defect, or all together, held against the whole budget. */
 export interface HeldToBudget extends Pick<KindRate, 'joints' | 'perMillion' | 'interval'> {
   readonly kind: KindRate['kind'] | 'all kinds together'
-  readonly standing: BudgetStanding
+  readonly status: BudgetStatus
   /** Of all joints counted under a kind. */
   readonly share: number
 }
@@ -29,9 +29,9 @@ export function budgetByKind(record: DefectRecord, asked: BudgetAsked): HeldToBu
   if (jointsSeen === 0 || defective > jointsSeen) return []
   const { jointsOnBoard: joints, defectFreeBoards, confidence } = asked
   const budget = allowedDefectsPerMillion({ joints, defectFreeBoards })
-  const standingOf = (count: number) => budgetStanding({ ...record, defective: count }, budget, confidence)
-  const boundsOf = ({ lower, upper }: BudgetStanding) => ({ lower, upper })
-  const whole = standingOf(defective)
+  const statusOf = (count: number) => budgetStatus({ ...record, defective: count }, budget, confidence)
+  const boundsOf = ({ lower, upper }: BudgetStatus) => ({ lower, upper })
+  const whole = statusOf(defective)
   return [
     {
       kind: 'all kinds together',
@@ -39,17 +39,17 @@ export function budgetByKind(record: DefectRecord, asked: BudgetAsked): HeldToBu
       perMillion: whole.perMillion,
       interval: boundsOf(whole),
       share: 1,
-      standing: whole,
+      status: whole,
     },
     ...countsByKind(record).map(({ kind, joints: count, share }) => {
-      const standing = standingOf(count)
+      const status = statusOf(count)
       return {
         kind,
         joints: count,
-        perMillion: standing.perMillion,
-        interval: boundsOf(standing),
+        perMillion: status.perMillion,
+        interval: boundsOf(status),
         share,
-        standing,
+        status,
       }
     }),
   ]

@@ -1,4 +1,4 @@
-import { binaryDust } from '@/shared/quantity/binary-dust'
+import { roundingTolerance } from '@/shared/quantity/rounding-tolerance'
 import { defectsPerMillionJoints } from '@/shared/statistics/intervals/defects-per-million'
 import {
   eventsExpectedToShow,
@@ -10,13 +10,13 @@ import type { DefectRecord } from './defect-record'
 const MILLION = 1e6
 
 /** What the inspections show of the defect budget. */
-export interface BudgetStanding {
+export interface BudgetStatus {
   readonly budgetPerMillion: number
   readonly perMillion: number
   /** One-sided, at the confidence asked for, and holding at every look: boards are counted as they come. */
   readonly upper: number
   readonly lower: number
-  readonly standing: 'shown' | 'not shown' | 'exceeded'
+  readonly status: 'shown' | 'not shown' | 'exceeded'
   /** With no further defect; 0 when shown. */
   readonly jointsStillToSee: number
 }
@@ -26,23 +26,23 @@ export interface BudgetStanding {
  * joints must be seen. Boards are looked at one after another and the budget
  * with each, so the bounds are those of a confidence sequence.
  */
-export function budgetStanding(
+export function budgetStatus(
   record: Pick<DefectRecord, 'defective' | 'jointsSeen'>,
   budgetPerMillion: number,
   confidence: number,
-): BudgetStanding {
+): BudgetStatus {
   const { defective, jointsSeen } = record
   const seen = { events: defective, exposure: jointsSeen / MILLION }
   const upper = Math.min(MILLION, sequentialRateUpperBound(seen, confidence))
   const lower = sequentialRateLowerBound(seen, confidence)
-  const shown = upper - budgetPerMillion <= binaryDust(upper, budgetPerMillion)
-  const standing = shown ? 'shown' : lower > budgetPerMillion ? 'exceeded' : 'not shown'
+  const shown = upper - budgetPerMillion <= roundingTolerance(upper, budgetPerMillion)
+  const status = shown ? 'shown' : lower > budgetPerMillion ? 'exceeded' : 'not shown'
   return {
     budgetPerMillion,
     perMillion: defectsPerMillionJoints({ defectiveJoints: defective, jointsSeen }),
     upper,
     lower,
-    standing,
+    status,
     jointsStillToSee: shown ? 0 : jointsToSee(defective, budgetPerMillion, confidence) - jointsSeen,
   }
 }

@@ -31,16 +31,16 @@ export function defectsByComponent(
   const joints = new Map<string, number>()
   for (const row of components) joints.set(row.component, (joints.get(row.component) ?? 0) + row.joints)
   const names = [...joints.keys()]
-  const bad = new Map<string, number>()
+  const nonconforming = new Map<string, number>()
   let unplaced = record.unnamed
   for (const { joint } of record.defectiveJoints) {
     const name = componentOfJoint(joint, names)
     if (name === undefined) unplaced++
-    else bad.set(name, (bad.get(name) ?? 0) + 1)
+    else nonconforming.set(name, (nonconforming.get(name) ?? 0) + 1)
   }
   const rows = [...joints].map(([component, each]) => {
     const jointsSeen = each * record.assembliesSeen
-    const defective = Math.min(bad.get(component) ?? 0, jointsSeen)
+    const defective = Math.min(nonconforming.get(component) ?? 0, jointsSeen)
     return {
       component,
       defective,

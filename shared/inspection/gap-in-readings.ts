@@ -12,12 +12,12 @@ const LATE = 1.05
  */
 export function gapInReadings(
   rows: readonly Reading[],
-  mostHoursBetween: number,
+  maxHoursBetween: number,
 ): { readonly from: number; readonly to: number } | undefined {
   let from = 0
   for (const { hours: to, everyMin } of rows.toSorted((a, b) => a.hours - b.hours)) {
     const between = everyMin === undefined ? to - from : Math.min(to - from, everyMin / 60)
-    if (between > mostHoursBetween * LATE) return { from, to }
+    if (between > maxHoursBetween * LATE) return { from, to }
     from = to
   }
   return undefined

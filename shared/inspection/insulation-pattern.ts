@@ -11,7 +11,7 @@ interface Asked {
   readonly limitMOhm: number
   readonly guardBand: number
   readonly countsFromHours: number
-  readonly mostHoursBetween: number
+  readonly maxHoursBetween: number
   readonly lastsHours: number
 }
 
@@ -25,12 +25,12 @@ const LOOK_FAILS: Readonly<Partial<Record<NonNullable<Reading['look']>, string>>
 }
 
 const CLEANER = {
-  says: 'Remove the residue better, or choose a flux of lower activity; then test new coupons.',
+  message: 'Remove the residue better, or choose a flux of lower activity; then test new coupons.',
 }
 
 /** One pattern of an insulation resistance test: its lowest reading, whether it was read long and often enough, and how it looked afterwards. */
 export function judgePattern(pattern: string, rows: readonly Reading[], asked: Asked): Part {
-  const { limitMOhm, guardBand, countsFromHours, mostHoursBetween, lastsHours } = asked
+  const { limitMOhm, guardBand, countsFromHours, maxHoursBetween, lastsHours } = asked
   const counting = rows.filter(({ hours }) => hours >= countsFromHours)
   const looks = rows.flatMap(({ look }) => look ?? [])
   const ill = looks.find((look) => LOOK_FAILS[look] !== undefined)
@@ -60,19 +60,19 @@ export function judgePattern(pattern: string, rows: readonly Reading[], asked: A
       ...part,
       verdict: 'undetermined',
       found: `no reading after ${countsFromHours} h yet.`,
-      remedy: { says: `Read on to ${lastsHours} h.` },
+      remedy: { message: `Read on to ${lastsHours} h.` },
     }
   const verdict = verdictOn(margin)
   if (verdict === 'fails')
     return { ...part, verdict, found: `${printed} at the lowest, at ${lowest.hours} h.`, remedy: CLEANER }
-  const short = shortOf(rows, mostHoursBetween, lastsHours)
+  const short = openPointsOf(rows, maxHoursBetween, lastsHours)
   if (short)
     return {
       ...part,
       verdict: 'undetermined',
       found: `${printed} at the lowest, but ${short.found}.`,
       measured: { ...part.measured, ...short.measured },
-      remedy: { says: short.says },
+      remedy: { message: short.message },
     }
   return {
     ...part,
@@ -83,45 +83,45 @@ export function judgePattern(pattern: string, rows: readonly Reading[], asked: A
 }
 
 /** What of the test is not done yet: its length, its interval, or the look at the end. */
-function shortOf(
+function openPointsOf(
   rows: readonly Reading[],
-  mostHoursBetween: number,
+  maxHoursBetween: number,
   lastsHours: number,
-): { found: string; says: string; measured: Measured } | undefined {
+): { found: string; message: string; measured: Measured } | undefined {
   const longest = Math.max(...rows.map(({ hours }) => hours))
   if (longest < lastsHours)
     return {
       found: `read for ${longest} of ${lastsHours} h only`,
-      says: `Read on to ${lastsHours} h.`,
+      message: `Read on to ${lastsHours} h.`,
       measured: { readTo: measure(longest, 'h') },
     }
-  const gap = gapInReadings(rows, mostHoursBetween)
+  const gap = gapInReadings(rows, maxHoursBetween)
   if (gap)
     return {
       found: `no reading from ${gap.from} to ${gap.to} h`,
-      says: `Read at least every ${betweenInWords(mostHoursBetween)}; where an instrument read by itself, record how often.`,
+      message: `Read at least every ${betweenInWords(maxHoursBetween)}; where an instrument read by itself, record how often.`,
       measured: { unreadFrom: measure(gap.from, 'h'), unreadTo: measure(gap.to, 'h') },
     }
   if (rows.every(({ look }) => look === undefined))
     return {
       found: 'nobody looked at the pattern afterwards',
-      says: 'Look for filaments and corrosion under magnification, and record what is seen.',
+      message: 'Look for filaments and corrosion under magnification, and record what is seen.',
       measured: { lookedAt: false },
     }
   return undefined
 }
 
 /** One pattern may be lucky in its place. */
-export const tooFew = (read: number, least: number): Part[] =>
-  read >= least
+export const tooFew = (read: number, min: number): Part[] =>
+  read >= min
     ? []
     : [
         {
           subject: 'Patterns',
           about: { matter: 'patterns' },
           verdict: 'undetermined',
-          measured: { read: count(read, 'pieces'), needed: count(least, 'pieces') },
-          found: `${read} of ${least} were read.`,
-          remedy: { says: `Read ${least - read} more, prepared alike.` },
+          measured: { read: count(read, 'pieces'), needed: count(min, 'pieces') },
+          found: `${read} of ${min} were read.`,
+          remedy: { message: `Read ${min - read} more, prepared alike.` },
         },
       ]

@@ -13,7 +13,7 @@ export interface InstrumentFile {
 }
 
 /** Whether a reading of a given day may be believed, as far as its instrument goes. */
-export type CalibrationStanding =
+export type CalibrationStatus =
   | { readonly stands: true; readonly instrument: Instrument }
   /** `proven` is false where a certificate or a note could still settle it. */
   | {
@@ -23,7 +23,7 @@ export type CalibrationStanding =
       /** The day the reason rests on: when it was due, first calibrated or found outside. */
       readonly since?: string
       /** The reason, of the instrument by its tag where it is on file, else of the reading. */
-      readonly says: string
+      readonly message: string
       readonly instrument?: Instrument
     }
 
@@ -35,20 +35,20 @@ export type CalibrationDoubt =
  * certificate covers the date and no later calibration found the instrument
  * outside its limits.
  */
-export function calibrationStanding(
+export function calibrationStatus(
   instrumentId: string | null,
   date: string,
   file: InstrumentFile,
-): CalibrationStanding {
+): CalibrationStatus {
   if (instrumentId === null)
-    return { stands: false, proven: false, reason: 'unnamed', says: 'names no instrument' }
+    return { stands: false, proven: false, reason: 'unnamed', message: 'names no instrument' }
   const instrument = byId(file.instruments).get(instrumentId)
   if (!instrument)
     return {
       stands: false,
       proven: true,
       reason: 'not on file',
-      says: 'names an instrument that is not on file',
+      message: 'names an instrument that is not on file',
     }
 
   const certificates = certificatesOf(instrument, file.calibrations)
@@ -58,19 +58,19 @@ export function calibrationStanding(
   const after = certificates.filter(({ calibratedOn }) => calibratedOn > date)
   const next = after[0]
   if (next?.found === 'outside') {
-    const says = `${instrument.tag} was found outside its limits on ${next.calibratedOn}, after the reading`
+    const message = `${instrument.tag} was found outside its limits on ${next.calibratedOn}, after the reading`
     return {
       stands: false,
       proven: true,
       reason: 'found outside',
       since: next.calibratedOn,
-      says,
+      message,
       instrument,
     }
   }
   if (instrument.outOfUse && next?.found !== 'within') {
-    const says = `${instrument.tag} is out of use, and no later calibration says how it was found`
-    return { stands: false, proven: false, reason: 'out of use', says, instrument }
+    const message = `${instrument.tag} is out of use, and no later calibration says how it was found`
+    return { stands: false, proven: false, reason: 'out of use', message, instrument }
   }
   return { stands: true, instrument }
 }
@@ -98,12 +98,12 @@ function uncovered(instrument: Instrument, date: string, certificates: readonly 
       proven: true,
       reason: 'ran out',
       since: lapsed.dueOn,
-      says: `${instrument.tag} was due on ${lapsed.dueOn}`,
+      message: `${instrument.tag} was due on ${lapsed.dueOn}`,
     } as const
   }
   const since = certificates[0]?.calibratedOn ?? date
-  const says = `${instrument.tag} has no certificate on file before ${since}`
-  return { stands: false, proven: false, reason: 'not yet calibrated', since, says } as const
+  const message = `${instrument.tag} has no certificate on file before ${since}`
+  return { stands: false, proven: false, reason: 'not yet calibrated', since, message } as const
 }
 
 /** Look-ups by id and by tag, kept for as long as their list is. */

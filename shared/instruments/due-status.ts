@@ -4,13 +4,13 @@ import type { Instrument } from '@/shared/records/instrument'
 /** Shown as due soon for so many days before. */
 const SOON_DAYS = 30
 
-export type DueStanding = 'out of use' | 'overdue' | 'due soon' | 'in date'
+export type DueStatus = 'out of use' | 'overdue' | 'due soon' | 'in date'
 
 /** How an instrument's calibration stands on a day, 'YYYY-MM-DD'. */
-export function dueStanding(
+export function dueStatus(
   { dueOn, outOfUse }: Pick<Instrument, 'dueOn' | 'outOfUse'>,
   today: string,
-): DueStanding {
+): DueStatus {
   if (outOfUse) return 'out of use'
   if (dueOn < today) return 'overdue'
   return daysBetween(today, dueOn) <= SOON_DAYS ? 'due soon' : 'in date'

@@ -77,20 +77,20 @@ const namesOf = (all: readonly string[]): string[] => [...new Set(all)].sort(cou
 
 /** What is asked of a gauge. */
 export interface GaugeDemand {
-  readonly mostSharePct: number
-  readonly leastCategories: number
+  readonly maxSharePct: number
+  readonly minCategories: number
 }
 
 /** Tags of instruments that a complete study shows to be unfit, with the study's name. */
 export function unfitGauges(
   readings: readonly GaugeReading[],
-  { mostSharePct, leastCategories }: GaugeDemand,
+  { maxSharePct, minCategories }: GaugeDemand,
 ): ReadonlyMap<string, string> {
   const unfit = new Map<string, string>()
   for (const { study: name, instrumentTag, result } of studiedGauges(readings)) {
     if ('incomplete' in result) continue
     const { gaugeShareOfTotalPct, distinctCategories } = result.figures
-    const isFit = gaugeShareOfTotalPct <= mostSharePct && distinctCategories >= leastCategories
+    const isFit = gaugeShareOfTotalPct <= maxSharePct && distinctCategories >= minCategories
     if (!isFit) unfit.set(instrumentTag, name)
   }
   return unfit

@@ -1,4 +1,4 @@
-import { calibrationStanding, type Calibration, type CalibrationStanding } from './calibration-status'
+import { calibrationStatus, type Calibration, type CalibrationStatus } from './calibration-status'
 import type { Instrument } from '@/shared/records/instrument'
 import type { Log } from '@/shared/records/log'
 import type { Lot, LotTest } from '@/shared/records/lot'
@@ -9,7 +9,7 @@ import type { RecordOf } from '@/shared/records/record-kinds'
 export interface TestUse {
   readonly lot: Lot
   readonly test: LotTest
-  readonly standing: CalibrationStanding
+  readonly status: CalibrationStatus
 }
 
 /** What of a programme rests on one instrument. */
@@ -36,7 +36,7 @@ export function instrumentUses(records: ProgrammeRecords): InstrumentUses[] {
           .map((test) => ({
             lot,
             test,
-            standing: calibrationStanding(instrument.id, test.testedOn, file),
+            status: calibrationStatus(instrument.id, test.testedOn, file),
           })),
       ),
       logs: logs.filter(({ instrumentId }) => instrumentId === instrument.id),

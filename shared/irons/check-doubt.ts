@@ -1,4 +1,4 @@
-import { calibrationStanding, type InstrumentFile } from '@/shared/instruments/calibration-status'
+import { calibrationStatus, type InstrumentFile } from '@/shared/instruments/calibration-status'
 import type { Log } from '@/shared/records/log'
 import type { Verdict } from '@/shared/rules/finding'
 
@@ -15,6 +15,6 @@ export function checkDoubt(
 ): string | undefined {
   if (instrumentId === null)
     return verdict === 'marginal' ? 'so near to a limit the instrument must be named' : undefined
-  const standing = calibrationStanding(instrumentId, on, file)
-  return standing.stands ? undefined : standing.says
+  const status = calibrationStatus(instrumentId, on, file)
+  return status.stands ? undefined : status.message
 }

@@ -1,23 +1,23 @@
 import {
   groundCheckInterval,
   TIP_GROUND_BY_EDITION,
-  tipAccuracyMost,
+  tipAccuracyMax,
   tipCheckInterval,
-  tipGroundMost,
+  tipGroundMax,
 } from '@/shared/plan/limits/control-hand'
 import { tipAccuracyEdition } from '@/shared/plan/parameters/control-hand'
 import type { Parameter } from '@/shared/plan/parameter'
-import { rulingOn, type Ruling } from '@/shared/plan/requirement'
+import { governingRequirement, type GoverningRequirement } from '@/shared/plan/requirement'
 import { addDays, dateOf, daysBetween } from '@/shared/quantity/calendar'
 import { tipGround } from '@/shared/records/characteristics/tip-ground'
 import { cellAt } from '@/shared/logs/log-series'
 import type { Log } from '@/shared/records/log'
 import { rowsByText } from '@/shared/logs/readings-by-text'
 import type { Facts } from '@/shared/rules/facts'
-import { rulingUnder } from '@/shared/plan/edition-ruling'
+import { governingUnder } from '@/shared/plan/edition-requirement'
 import type { ProcessWindow } from '@/shared/logs/logged-window'
 import { boundBy } from '@/shared/logs/logged-window'
-import { accuracyRuling } from './tip-accuracy'
+import { accuracyRequirement } from './tip-accuracy'
 
 /** What is checked of an iron, as the check tells it: how far the tip lies off its setting, or its way to ground. */
 export interface IronCheck {
@@ -38,7 +38,7 @@ export interface IronDue {
 
 export interface IronSchedule {
   readonly window: ProcessWindow
-  readonly everyDays: Ruling
+  readonly everyDays: GoverningRequirement
   /** Due soonest first; those out of use last. */
   readonly irons: readonly IronDue[]
 }
@@ -47,7 +47,7 @@ export interface IronSchedule {
 export function ironSchedule(log: Log, facts: Facts): IronSchedule {
   const ground = log.characteristic === tipGround.key
   const { requirements } = facts
-  const everyDays = rulingOn(ground ? groundCheckInterval : tipCheckInterval, requirements)
+  const everyDays = governingRequirement(ground ? groundCheckInterval : tipCheckInterval, requirements)
   const found = (row: number): number =>
     ground
       ? cellAt(log, 'resistanceOhm', row)
@@ -73,21 +73,21 @@ export function ironSchedule(log: Log, facts: Facts): IronSchedule {
 }
 
 const editionOf = ({ values }: Facts) =>
-  values.get((tipAccuracyEdition as Parameter).key) as Parameters<typeof accuracyRuling>[1]
+  values.get((tipAccuracyEdition as Parameter).key) as Parameters<typeof accuracyRequirement>[1]
 
 function tipWindow(facts: Facts): ProcessWindow {
   const { value, document } = boundBy(
-    accuracyRuling(rulingOn(tipAccuracyMost, facts.requirements), editionOf(facts)),
+    accuracyRequirement(governingRequirement(tipAccuracyMax, facts.requirements), editionOf(facts)),
   )
-  return { least: { value: -value, document }, most: { value, document }, unit: 'K' }
+  return { min: { value: -value, document }, max: { value, document }, unit: 'K' }
 }
 
 function groundWindow(facts: Facts): ProcessWindow {
-  const ruling = rulingOn(tipGroundMost, facts.requirements)
+  const governing = governingRequirement(tipGroundMax, facts.requirements)
   const edition = editionOf(facts)
-  const most =
+  const max =
     edition === undefined || edition === 'strictest'
-      ? ruling
-      : rulingUnder(ruling, { ...TIP_GROUND_BY_EDITION[edition], authority: 'standard' })
-  return { most: boundBy(most), unit: 'Ω' }
+      ? governing
+      : governingUnder(governing, { ...TIP_GROUND_BY_EDITION[edition], authority: 'standard' })
+  return { max: boundBy(max), unit: 'Ω' }
 }

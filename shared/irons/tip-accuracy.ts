@@ -1,12 +1,12 @@
-import { rulingUnder } from '@/shared/plan/edition-ruling'
+import { governingUnder } from '@/shared/plan/edition-requirement'
 import { TIP_ACCURACY_BY_EDITION } from '@/shared/plan/limits/control-hand'
-import type { Ruling } from '@/shared/plan/requirement'
+import type { GoverningRequirement } from '@/shared/plan/requirement'
 
 /** The accuracy asked for: the programme's layers over the edition chosen, else over the strictest. */
-export const accuracyRuling = (
-  strictest: Ruling,
+export const accuracyRequirement = (
+  strictest: GoverningRequirement,
   edition: keyof typeof TIP_ACCURACY_BY_EDITION | 'strictest' | undefined,
-): Ruling =>
+): GoverningRequirement =>
   edition === undefined || edition === 'strictest'
     ? strictest
-    : rulingUnder(strictest, { ...TIP_ACCURACY_BY_EDITION[edition], authority: 'standard' })
+    : governingUnder(strictest, { ...TIP_ACCURACY_BY_EDITION[edition], authority: 'standard' })

@@ -42,9 +42,9 @@ export const learntIn = (lesson: LessonRef): string => `Learnt in ${lessonName(l
 
 /** In the order of what wants a hand. */
 export const LESSON_STANDINGS = ['proposed', 'accepted', 'retired', 'declined'] as const
-export type LessonStanding = (typeof LESSON_STANDINGS)[number]
+export type LessonStatus = (typeof LESSON_STANDINGS)[number]
 
-export function lessonStanding({ decided, retired }: Pick<Lesson, 'decided' | 'retired'>): LessonStanding {
+export function lessonStatus({ decided, retired }: Pick<Lesson, 'decided' | 'retired'>): LessonStatus {
   if (!decided) return 'proposed'
   if (!decided.accepted) return 'declined'
   return retired ? 'retired' : 'accepted'
@@ -62,7 +62,7 @@ export function lessonDecisionRefusal(
 
 /** Why a lesson cannot be retired; undefined when it can. Anybody of quality may, since it only lessens what is asked. */
 export function lessonRetirementRefusal(lesson: Pick<Lesson, 'decided' | 'retired'>): string | undefined {
-  switch (lessonStanding(lesson)) {
+  switch (lessonStatus(lesson)) {
     case 'accepted':
       return undefined
     case 'retired':

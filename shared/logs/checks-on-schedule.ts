@@ -1,4 +1,4 @@
-import { calibrationStanding, type InstrumentFile } from '@/shared/instruments/calibration-status'
+import { calibrationStatus, type InstrumentFile } from '@/shared/instruments/calibration-status'
 import { addDays, dateOf, daysBetween } from '@/shared/quantity/calendar'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Log } from '@/shared/records/log'
@@ -35,7 +35,7 @@ export const daysChecked = (
 ): string[] =>
   instants
     .map(dateOf)
-    .filter((day) => instrumentId === null || calibrationStanding(instrumentId, day, file).stands)
+    .filter((day) => instrumentId === null || calibrationStatus(instrumentId, day, file).stands)
 
 /** For each day of work, the newest check on or before it. Both lists ascending; linear. */
 function coverageOf(days: readonly string[], checks: readonly string[]): Coverage[] {
@@ -57,12 +57,12 @@ export function judgeSchedule(question: {
   readonly subjects: readonly Checked[]
   /** Days on which work was done, ascending. */
   readonly days: readonly string[]
-  readonly mostDays: number
+  readonly maxDays: number
   readonly document: string
   readonly work: string
 }): Omit<Judged, 'sources'> {
-  const { check, subjects, days, mostDays, document, work } = question
-  const limit = `${check} no more than ${formatQuantity(mostDays, 'days')} before the work (${document}).`
+  const { check, subjects, days, maxDays, document, work } = question
+  const limit = `${check} no more than ${formatQuantity(maxDays, 'days')} before the work (${document}).`
   if (days.length === 0)
     return undetermined(
       `No ${work} is recorded yet: there is no day to hold the checks against.`,
@@ -76,9 +76,9 @@ export function judgeSchedule(question: {
       found: `${check}: none is recorded, yet ${work} was done from ${days[0]} on.`,
       limit,
       working: [],
-      remedy: { says: `Do it now, record it, and answer for the work since ${days[0]}.` },
+      remedy: { message: `Do it now, record it, and answer for the work since ${days[0]}.` },
     }
-  const parts = subjects.map((one) => partOf(one, days, mostDays))
+  const parts = subjects.map((one) => partOf(one, days, maxDays))
   const worst = decidingPart(parts)!
   return {
     verdict: worst.verdict,
@@ -94,7 +94,7 @@ export function judgeSchedule(question: {
 function partOf(
   { subject, about, checks, from = '', until = '9999-12-31' }: Checked,
   days: readonly string[],
-  mostDays: number,
+  maxDays: number,
 ): Part {
   const inUse = days.filter((day) => from <= day && day <= until)
   if (inUse.length === 0)
@@ -106,7 +106,7 @@ function partOf(
     }
   const coverage = coverageOf(inUse, checks)
   const uncovered = coverage.filter(
-    ({ checkedOn, day }) => !(checkedOn !== undefined && daysBetween(checkedOn, day) <= mostDays),
+    ({ checkedOn, day }) => !(checkedOn !== undefined && daysBetween(checkedOn, day) <= maxDays),
   )
   const first = uncovered[0]
   if (first) {
@@ -123,9 +123,9 @@ function partOf(
       margin:
         age === undefined
           ? undefined
-          : { found: age, limit: mostDays, unit: 'days', direction: 'at most', guardBand: 0 },
+          : { found: age, limit: maxDays, unit: 'days', direction: 'at most', guardBand: 0 },
       remedy: {
-        says: `A check by ${addDays(first.checkedOn ?? first.day, first.checkedOn ? mostDays : 0)} would have covered it. Check now, and let quality decide what that work is worth.`,
+        message: `A check by ${addDays(first.checkedOn ?? first.day, first.checkedOn ? maxDays : 0)} would have covered it. Check now, and let quality decide what that work is worth.`,
       },
     }
   }
@@ -137,6 +137,6 @@ function partOf(
     verdict: 'meets',
     measured: { newestCheck: newest.checkedOn ?? '' },
     found: `every day of work was covered; the newest check is of ${newest.checkedOn}, the oldest in use was ${oldest} days old.`,
-    margin: { found: oldest, limit: mostDays, unit: 'days', direction: 'at most', guardBand: 0 },
+    margin: { found: oldest, limit: maxDays, unit: 'days', direction: 'at most', guardBand: 0 },
   }
 }

@@ -114,7 +114,7 @@ export function judgeSeries(
       found: `${reading} lies inside, but ${counted(open.length, 'earlier excursion')} from ${since.slice(0, 10)} on went unanswered.`,
       margin,
       remedy: {
-        says: `Answer the excursion of ${since} in log ${log.code} (chart rule "${OUTSIDE_WINDOW}"): what caused it, and what became of the boards soldered then.`,
+        message: `Answer the excursion of ${since} in log ${log.code} (chart rule "${OUTSIDE_WINDOW}"): what caused it, and what became of the boards soldered then.`,
       },
     }
   }
@@ -126,7 +126,7 @@ export function judgeSeries(
       measured,
       found: `${reading} proves nothing: ${doubt}.`,
       margin,
-      remedy: { says: 'Read it again with an instrument in calibration, named in the log.' },
+      remedy: { message: 'Read it again with an instrument in calibration, named in the log.' },
     }
   return {
     ...named,
@@ -137,6 +137,7 @@ export function judgeSeries(
   }
 }
 
-const remedyFrom = (says: string | undefined): Part['remedy'] => (says === undefined ? undefined : { says })
+const remedyFrom = (message: string | undefined): Part['remedy'] =>
+  message === undefined ? undefined : { message }
 
 const counted = (times: number, noun: string): string => `${times} ${noun}${times === 1 ? '' : 's'}`

@@ -1,10 +1,5 @@
 import { bathTemperatureTolerance } from '@/shared/plan/limits/control-bath'
-import {
-  immersionLeast,
-  immersionMost,
-  waveDwellLeast,
-  waveDwellMost,
-} from '@/shared/plan/limits/control-wave'
+import { immersionMin, immersionMax, waveDwellMin, waveDwellMax } from '@/shared/plan/limits/control-wave'
 import { bathTemperatureTarget } from '@/shared/plan/parameters/control-bath'
 import {
   fluxAcidNumberTarget,
@@ -28,7 +23,7 @@ import {
   between,
   immersionWindow,
   preheatRangeReads,
-  preheatRulings,
+  preheatRequirements,
 } from './process-windows'
 import { keepsBath, passesWave } from '@/shared/plan/soldering-baths'
 
@@ -44,12 +39,12 @@ export const windowReads = {
   bath: optional(bathTemperatureTarget),
   bathTolerance: bathTemperatureTolerance,
   ...bathRangeReads,
-  dwellLeast: waveDwellLeast,
-  dwellMost: waveDwellMost,
+  dwellMin: waveDwellMin,
+  dwellMax: waveDwellMax,
   ...preheatRangeReads,
   thickness: optional(boardThickness),
-  immersionLeast,
-  immersionMost,
+  immersionMin,
+  immersionMax,
 }
 export type WindowInputs = Inputs<typeof windowReads>
 
@@ -78,15 +73,15 @@ const WINDOWS: Readonly<Record<LevelCharacteristic, (inputs: WindowInputs) => Pr
       windowAround(bath, bathTolerance.value, '°C', bathTolerance.document),
     )
   },
-  'wave-contact': ({ process, dwellLeast, dwellMost }) =>
-    passesWave(process) ? between(dwellLeast, dwellMost, 's') : undefined,
+  'wave-contact': ({ process, dwellMin, dwellMax }) =>
+    passesWave(process) ? between(dwellMin, dwellMax, 's') : undefined,
   'wave-preheat': (inputs) =>
     passesWave(inputs.process) && inputs.family !== undefined
-      ? between(...preheatRulings(inputs.family, inputs), '°C')
+      ? between(...preheatRequirements(inputs.family, inputs), '°C')
       : undefined,
   'wave-geometry': (inputs) =>
     passesWave(inputs.process) && inputs.thickness !== undefined
-      ? immersionWindow(inputs.thickness, inputs.immersionLeast, inputs.immersionMost)
+      ? immersionWindow(inputs.thickness, inputs.immersionMin, inputs.immersionMax)
       : undefined,
 }
 

@@ -1,10 +1,10 @@
 import { processWindowGuard } from '@/shared/plan/limits/guard-bands'
-import type { Ruling } from '@/shared/plan/requirement'
-import { binaryDust } from '@/shared/quantity/binary-dust'
+import type { GoverningRequirement } from '@/shared/plan/requirement'
+import { roundingTolerance } from '@/shared/quantity/rounding-tolerance'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Unit } from '@/shared/quantity/unit'
 import { verdictOn, worstVerdict, type Margin, type Verdict } from '@/shared/rules/finding'
-import { namedRuling } from '@/shared/rules/ruling-source'
+import { governingName } from '@/shared/rules/governing-source'
 
 /** One side of a process window and the document that sets it. */
 export interface Bound {
@@ -12,14 +12,17 @@ export interface Bound {
   readonly document: string
 }
 export interface ProcessWindow {
-  readonly least?: Bound
-  readonly most?: Bound
+  readonly min?: Bound
+  readonly max?: Bound
   readonly unit: Unit
   /** Of its width, or of its one limit, inside which a reading is only just good; the usual share where it is not said. */
   readonly guardShare?: number
 }
 
-export const boundBy = (ruling: Ruling): Bound => ({ value: ruling.value, document: namedRuling(ruling) })
+export const boundBy = (governing: GoverningRequirement): Bound => ({
+  value: governing.value,
+  document: governingName(governing),
+})
 
 /** A window of so much to either side of a target. Binary dust is taken off, so that a typed limit counts as itself. */
 export const windowAround = (
@@ -28,15 +31,15 @@ export const windowAround = (
   unit: Unit,
   document: string,
 ): ProcessWindow => ({
-  least: { value: Number((target - tolerance).toPrecision(12)), document },
-  most: { value: Number((target + tolerance).toPrecision(12)), document },
+  min: { value: Number((target - tolerance).toPrecision(12)), document },
+  max: { value: Number((target + tolerance).toPrecision(12)), document },
   unit,
 })
 
 /** The part common to two windows in the same unit: the higher of the lower bounds, the lower of the upper. */
 export const bothWindows = (one: ProcessWindow, other: ProcessWindow): ProcessWindow => ({
-  least: tighter(one.least, other.least, (a, b) => a > b),
-  most: tighter(one.most, other.most, (a, b) => a < b),
+  min: tighter(one.min, other.min, (a, b) => a > b),
+  max: tighter(one.max, other.max, (a, b) => a < b),
   unit: one.unit,
   ...((one.guardShare ?? other.guardShare) !== undefined && {
     guardShare: one.guardShare ?? other.guardShare,
@@ -52,30 +55,30 @@ const tighter = (
 }
 
 /** The same window with the guard share that rules in a programme. */
-export const guarded = (window: ProcessWindow, guard: Ruling): ProcessWindow => ({
+export const guarded = (window: ProcessWindow, guard: GoverningRequirement): ProcessWindow => ({
   ...window,
   guardShare: guard.value / 100,
 })
 
 /** Inside by less than this is marginal: a share of the window's width, or of its one limit. */
 export function guardBandOf({
-  least,
-  most,
+  min,
+  max,
   guardShare = processWindowGuard.byDefault.value / 100,
 }: ProcessWindow): number {
-  if (least && most) return Math.abs(most.value - least.value) * guardShare
-  return Math.abs((least ?? most)?.value ?? 0) * guardShare
+  if (min && max) return Math.abs(max.value - min.value) * guardShare
+  return Math.abs((min ?? max)?.value ?? 0) * guardShare
 }
 
 /** Stretches of consecutive readings outside the window: index of the first and of the last of each. */
 export function excursionsFrom(
   values: readonly number[],
-  { least, most }: ProcessWindow,
+  { min, max }: ProcessWindow,
 ): { first: number; last: number }[] {
-  const low = least?.value ?? -Infinity
-  const high = most?.value ?? Infinity
-  const slackLow = binaryDust(low, low)
-  const slackHigh = binaryDust(high, high)
+  const low = min?.value ?? -Infinity
+  const high = max?.value ?? Infinity
+  const slackLow = roundingTolerance(low, low)
+  const slackHigh = roundingTolerance(high, high)
   const found: { first: number; last: number }[] = []
   for (let index = 0; index < values.length; index++) {
     const value = values[index]!
@@ -88,11 +91,11 @@ export function excursionsFrom(
 }
 
 /** "240 °C (DOC A) to 260 °C (DOC B)". */
-export function windowInWords({ least, most, unit }: ProcessWindow): string {
+export function windowInWords({ min, max, unit }: ProcessWindow): string {
   const worded = ({ value, document }: Bound): string => `${formatQuantity(value, unit)} (${document})`
-  if (least && most) return `At least ${worded(least)} and at most ${worded(most)}.`
-  if (least) return `At least ${worded(least)}.`
-  return most ? `At most ${worded(most)}.` : 'No limit is set.'
+  if (min && max) return `At least ${worded(min)} and at most ${worded(max)}.`
+  if (min) return `At least ${worded(min)}.`
+  return max ? `At most ${worded(max)}.` : 'No limit is set.'
 }
 
 /** The margin to whichever limit lies nearer, and the verdict against both. */
@@ -101,14 +104,14 @@ export function marginIn(
   found: number,
 ): { verdict: Verdict; margin: Margin | undefined } {
   const guardBand = guardBandOf(window)
-  const { least, most, unit } = window
+  const { min, max, unit } = window
   const margins: Margin[] = []
-  if (least) margins.push({ found, limit: least.value, unit, direction: 'at least', guardBand })
-  if (most) margins.push({ found, limit: most.value, unit, direction: 'at most', guardBand })
-  const room = (margin: Margin): number =>
+  if (min) margins.push({ found, limit: min.value, unit, direction: 'at least', guardBand })
+  if (max) margins.push({ found, limit: max.value, unit, direction: 'at most', guardBand })
+  const marginValue = (margin: Margin): number =>
     margin.direction === 'at most' ? margin.limit - margin.found : margin.found - margin.limit
   const nearest = margins.reduce<Margin | undefined>(
-    (near, next) => (near === undefined || room(next) < room(near) ? next : near),
+    (near, next) => (near === undefined || marginValue(next) < marginValue(near) ? next : near),
     undefined,
   )
   return { verdict: worstVerdict(margins.map(verdictOn)), margin: nearest }

@@ -1,28 +1,28 @@
 import {
-  leadFreeBathLeast,
-  leadFreeBathMost,
-  tinLeadBathLeast,
-  tinLeadBathMost,
+  leadFreeBathMin,
+  leadFreeBathMax,
+  tinLeadBathMin,
+  tinLeadBathMax,
 } from '@/shared/plan/limits/control-bath'
 import {
-  preheatLeadFreeLeast,
-  preheatLeadFreeMost,
-  preheatTinLeadLeast,
-  preheatTinLeadMost,
+  preheatLeadFreeMin,
+  preheatLeadFreeMax,
+  preheatTinLeadMin,
+  preheatTinLeadMax,
 } from '@/shared/plan/limits/control-wave'
 import { ALLOYS, meltsAsItsFamily, type Alloy } from '@/shared/materials/alloys'
 import {
-  bathAboveLiquidusLeast,
-  bathAboveLiquidusMost,
-  preheatBelowSolidusLeast,
+  bathAboveLiquidusMin,
+  bathAboveLiquidusMax,
+  preheatBelowSolidusMin,
 } from '@/shared/plan/limits/control-alloy'
 import { solderAlloy } from '@/shared/plan/parameters/solder'
 import type { ValueOf } from '@/shared/plan/parameter'
 import type { alloyFamily } from '@/shared/plan/parameters/programme'
-import type { Ruling } from '@/shared/plan/requirement'
+import type { GoverningRequirement } from '@/shared/plan/requirement'
 import type { Unit } from '@/shared/quantity/unit'
 import { optional, type Inputs } from '@/shared/rules/rule'
-import { followingAlloy } from '@/shared/plan/alloy-ruling'
+import { followingAlloy } from '@/shared/plan/alloy-requirement'
 import { boundBy, type Bound, type ProcessWindow } from './logged-window'
 import type { Process } from '@/shared/plan/soldering-baths'
 
@@ -30,62 +30,62 @@ type Family = ValueOf<typeof alloyFamily>
 
 /** What a solder bath of either family is run at. */
 export const bathRangeReads = {
-  bathTinLeadLeast: tinLeadBathLeast,
-  bathTinLeadMost: tinLeadBathMost,
-  bathLeadFreeLeast: leadFreeBathLeast,
-  bathLeadFreeMost: leadFreeBathMost,
+  bathTinLeadMin: tinLeadBathMin,
+  bathTinLeadMax: tinLeadBathMax,
+  bathLeadFreeMin: leadFreeBathMin,
+  bathLeadFreeMax: leadFreeBathMax,
   alloy: optional(solderAlloy),
-  bathAboveLeast: bathAboveLiquidusLeast,
-  bathAboveMost: bathAboveLiquidusMost,
+  bathAboveMin: bathAboveLiquidusMin,
+  bathAboveMax: bathAboveLiquidusMax,
 }
 
 /** What boards of either family enter the wave at. */
 export const preheatRangeReads = {
-  preheatTinLeadLeast,
-  preheatTinLeadMost,
-  preheatLeadFreeLeast,
-  preheatLeadFreeMost,
+  preheatTinLeadMin,
+  preheatTinLeadMax,
+  preheatLeadFreeMin,
+  preheatLeadFreeMax,
   alloy: optional(solderAlloy),
-  preheatBelowSolidus: preheatBelowSolidusLeast,
+  preheatBelowSolidus: preheatBelowSolidusMin,
 }
 
 /** Both rulings as a window. */
-export const between = (least: Ruling, most: Ruling, unit: Unit): ProcessWindow => ({
-  least: boundBy(least),
-  most: boundBy(most),
+export const between = (min: GoverningRequirement, max: GoverningRequirement, unit: Unit): ProcessWindow => ({
+  min: boundBy(min),
+  max: boundBy(max),
   unit,
 })
 
 /** Least and most of a bath: what the family is run at, or as far above its liquidus where the alloy melts elsewhere. */
-export function bathRulings(
+export function bathRequirements(
   family: Family,
   inputs: Inputs<typeof bathRangeReads>,
-): readonly [least: Ruling, most: Ruling] {
-  const [least, most] =
+): readonly [min: GoverningRequirement, max: GoverningRequirement] {
+  const [min, max] =
     family === 'tin-lead'
-      ? [inputs.bathTinLeadLeast, inputs.bathTinLeadMost]
-      : [inputs.bathLeadFreeLeast, inputs.bathLeadFreeMost]
+      ? [inputs.bathTinLeadMin, inputs.bathTinLeadMax]
+      : [inputs.bathLeadFreeMin, inputs.bathLeadFreeMax]
   const alloy: Alloy | undefined = inputs.alloy && ALLOYS[inputs.alloy]
-  if (!alloy || meltsAsItsFamily(alloy)) return [least, most]
+  if (!alloy || meltsAsItsFamily(alloy)) return [min, max]
   return [
-    followingAlloy(least, alloy.liquidusC, inputs.bathAboveLeast),
-    followingAlloy(most, alloy.liquidusC, inputs.bathAboveMost),
+    followingAlloy(min, alloy.liquidusC, inputs.bathAboveMin),
+    followingAlloy(max, alloy.liquidusC, inputs.bathAboveMax),
   ]
 }
 
 /** Least and most of the upper side of a board as it enters the wave; never so hot that joints already made soften. */
-export function preheatRulings(
+export function preheatRequirements(
   family: Family,
   inputs: Inputs<typeof preheatRangeReads>,
-): readonly [least: Ruling, most: Ruling] {
-  const [least, most] =
+): readonly [min: GoverningRequirement, max: GoverningRequirement] {
+  const [min, max] =
     family === 'tin-lead'
-      ? [inputs.preheatTinLeadLeast, inputs.preheatTinLeadMost]
-      : [inputs.preheatLeadFreeLeast, inputs.preheatLeadFreeMost]
+      ? [inputs.preheatTinLeadMin, inputs.preheatTinLeadMax]
+      : [inputs.preheatLeadFreeMin, inputs.preheatLeadFreeMax]
   const alloy: Alloy | undefined = inputs.alloy && ALLOYS[inputs.alloy]
   const { preheatBelowSolidus } = inputs
-  if (!alloy || most.value <= alloy.solidusC - preheatBelowSolidus.value) return [least, most]
-  return [least, followingAlloy(most, alloy.solidusC, preheatBelowSolidus, -1)]
+  if (!alloy || max.value <= alloy.solidusC - preheatBelowSolidus.value) return [min, max]
+  return [min, followingAlloy(max, alloy.solidusC, preheatBelowSolidus, -1)]
 }
 
 /** A bath of the alloy; a selective fountain is run hotter, and has no upper end here. */
@@ -94,12 +94,16 @@ export function bathRange(
   process: Process | undefined,
   inputs: Inputs<typeof bathRangeReads>,
 ): ProcessWindow {
-  const { least, most, unit } = between(...bathRulings(family, inputs), '°C')
-  return process === 'selective' ? { least, unit } : { least, most, unit }
+  const { min, max, unit } = between(...bathRequirements(family, inputs), '°C')
+  return process === 'selective' ? { min, unit } : { min, max, unit }
 }
 
 /** Immersion in mm, from its limits as shares of the board's thickness in %. */
-export function immersionWindow(thicknessMm: number, least: Ruling, most: Ruling): ProcessWindow {
+export function immersionWindow(
+  thicknessMm: number,
+  min: GoverningRequirement,
+  max: GoverningRequirement,
+): ProcessWindow {
   const share = ({ value, document }: Bound): Bound => ({ value: (value / 100) * thicknessMm, document })
-  return { least: share(boundBy(least)), most: share(boundBy(most)), unit: 'mm' }
+  return { min: share(boundBy(min)), max: share(boundBy(max)), unit: 'mm' }
 }

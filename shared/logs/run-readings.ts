@@ -26,7 +26,7 @@ export type RunReadings =
 export function readingsOfRun(
   { line, doneOn, begunAtH }: Pick<SolderingRun, 'line' | 'doneOn' | 'begunAtH'>,
   logs: readonly LogSeries[],
-  mostHours: number,
+  maxHours: number,
 ): RunReadings {
   const own = logsOfLine(line, logs)
   if (own === undefined) return { missing: 'line not named' }
@@ -36,7 +36,7 @@ export function readingsOfRun(
     begunAtH === undefined
       ? [day, day + MS_A_DAY - 1]
       : [day + begunAtH * MS_AN_HOUR, day + begunAtH * MS_AN_HOUR]
-  const oldest = to - mostHours * MS_AN_HOUR
+  const oldest = to - maxHours * MS_AN_HOUR
   const readings = own.flatMap((series): ReadingOfRun[] => {
     const last = newestAtOrBefore(series.instants, to)
     if (last < 0 || !(series.instants[last]! >= oldest)) return []

@@ -1,11 +1,11 @@
-import { calibrationStanding, type InstrumentFile } from '@/shared/instruments/calibration-status'
-import type { Ruling } from '@/shared/plan/requirement'
+import { calibrationStatus, type InstrumentFile } from '@/shared/instruments/calibration-status'
+import type { GoverningRequirement } from '@/shared/plan/requirement'
 import { dateOf } from '@/shared/quantity/calendar'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { SolderingRun } from '@/shared/records/soldering-work'
 import type { Measured, Part } from '@/shared/rules/finding'
 import { measure, count } from '@/shared/rules/measure'
-import { namedRuling } from '@/shared/rules/ruling-source'
+import { governingName } from '@/shared/rules/governing-source'
 import type { LogSeries } from './log-series'
 import { excursionsFrom, marginIn, type ProcessWindow } from './logged-window'
 import { readingsOfRun, type ReadingOfRun } from './run-readings'
@@ -18,7 +18,7 @@ export interface Work {
   /** "soldering by machine" */
   readonly called: string
   /** In hours. */
-  readonly interval: Ruling
+  readonly interval: GoverningRequirement
 }
 
 export const MACHINE_WORK = { skills: ['machine-soldering'], called: 'soldering by machine' } as const
@@ -31,17 +31,18 @@ interface Held {
 
 /** "a reading no more than 24 h before each run (document)", for the limit line. */
 export const intervalInWords = ({ interval }: Pick<Work, 'interval'>): string =>
-  `A reading no more than ${formatQuantity(interval.value, 'h')} before each run (${namedRuling(interval)}).`
+  `A reading no more than ${formatQuantity(interval.value, 'h')} before each run (${governingName(interval)}).`
 
 /** Why a run is not held: the reading outside, or what makes none speak for it. */
-type Standing = { readonly outside: boolean; readonly says: string; readonly measured?: Measured } | undefined
+type Status =
+  { readonly outside: boolean; readonly message: string; readonly measured?: Measured } | undefined
 
 /** A run of the work, and whether it was soldered inside the window as far as the readings say. */
 export interface HeldRun {
   readonly run: SolderingRun
   readonly is: 'inside' | 'outside' | 'not shown'
   /** Why it is not inside. */
-  readonly says: string | undefined
+  readonly message: string | undefined
   readonly measured: Measured | undefined
 }
 
@@ -55,12 +56,12 @@ export function runsHeld(
   return runs
     .filter(({ skill }) => skills.includes(skill))
     .map((run) => {
-      const standing = standingOf(run, logs, interval.value, held, open)
+      const status = statusOf(run, logs, interval.value, held, open)
       return {
         run,
-        is: standing === undefined ? 'inside' : standing.outside ? 'outside' : 'not shown',
-        says: standing?.says,
-        measured: standing?.measured,
+        is: status === undefined ? 'inside' : status.outside ? 'outside' : 'not shown',
+        message: status?.message,
+        measured: status?.measured,
       }
     })
 }
@@ -80,7 +81,7 @@ export function runsPart(work: Work, logs: readonly LogSeries[], held: Held): Pa
       ...subject,
       verdict: 'undetermined',
       found: `no ${called} is recorded yet: there is no day of work to hold the readings against.`,
-      remedy: { says: `Record the runs of ${called}, each with its day and line.` },
+      remedy: { message: `Record the runs of ${called}, each with its day and line.` },
     }
   const judged = own.filter(({ is }) => is !== 'inside')
   const outside = judged.filter(({ is }) => is === 'outside')
@@ -100,18 +101,18 @@ export function runsPart(work: Work, logs: readonly LogSeries[], held: Held): Pa
         ...subject,
         verdict: 'fails',
         measured,
-        found: `${named}: ${first.says}.`,
+        found: `${named}: ${first.message}.`,
         remedy: {
-          says: 'Answer the excursion: what caused it, and what became of the boards of these runs.',
+          message: 'Answer the excursion: what caused it, and what became of the boards of these runs.',
         },
       }
     : {
         ...subject,
         verdict: 'undetermined',
         measured,
-        found: `${named}: ${first.says} (${judged.length} of ${own.length} runs).`,
+        found: `${named}: ${first.message} (${judged.length} of ${own.length} runs).`,
         remedy: {
-          says: `Record the readings that were taken; from now on read no more than ${formatQuantity(interval.value, 'h')} before the work. Where none was taken, quality decides what that work is worth.`,
+          message: `Record the readings that were taken; from now on read no more than ${formatQuantity(interval.value, 'h')} before the work. Where none was taken, quality decides what that work is worth.`,
         },
       }
 }
@@ -122,25 +123,25 @@ const MISSING = {
   'no reading in time': 'no reading in time before the work',
 } as const
 
-function standingOf(
+function statusOf(
   run: SolderingRun,
   logs: readonly LogSeries[],
-  mostHours: number,
+  maxHours: number,
   held: Held,
   open: OpenExcursions,
-): Standing {
-  const found = readingsOfRun(run, logs, mostHours)
-  if ('missing' in found) return { outside: false, says: MISSING[found.missing] }
+): Status {
+  const found = readingsOfRun(run, logs, maxHours)
+  if ('missing' in found) return { outside: false, message: MISSING[found.missing] }
   const beyond = found.readings.find(({ series, at }) => open.get(series)?.has(at))
   if (beyond)
     return {
       outside: true,
       measured: readingMeasured(beyond, held.window),
-      says: `${inWords(beyond, held.window)} lay outside and went unanswered`,
+      message: `${inWords(beyond, held.window)} lay outside and went unanswered`,
     }
   const doubts = found.readings.map((reading) => doubtOf(reading, held))
   // One reading that can be believed is enough; of several doubtful ones the first is told.
-  return doubts.includes(undefined) ? undefined : { outside: false, says: doubts[0]! }
+  return doubts.includes(undefined) ? undefined : { outside: false, message: doubts[0]! }
 }
 
 const readingMeasured = ({ series, at }: ReadingOfRun, { unit }: ProcessWindow): Measured => ({
@@ -174,8 +175,8 @@ export function instrumentDoubt(
     return marginIn(window, values[at]!).verdict === 'marginal'
       ? 'so near to a limit the instrument must be named'
       : undefined
-  const standing = calibrationStanding(log.instrumentId, dateOf(instants[at]!), file)
-  return standing.stands ? undefined : standing.says
+  const status = calibrationStatus(log.instrumentId, dateOf(instants[at]!), file)
+  return status.stands ? undefined : status.message
 }
 
 /** By series, the places of readings in excursions that nobody has answered. */
@@ -199,12 +200,12 @@ function openExcursionsOf(logs: readonly LogSeries[], { window, answers }: Held)
 export const runsMeasured = (runs: readonly SolderingRun[]): string[] =>
   [...new Set(runs.map(({ doneOn, line }) => (line === undefined ? doneOn : `${doneOn} (${line})`)))].sort()
 
-const MOST_NAMED = 4
+const MAX_NAMED = 4
 
 /** "2026-12-01 (Line 1), 2026-12-02 and 3 more". */
 export function runsInWords(runs: readonly SolderingRun[]): string {
   const names = runsMeasured(runs)
-  const rest = names.length - MOST_NAMED
-  const listed = names.slice(0, MOST_NAMED).join(', ')
+  const rest = names.length - MAX_NAMED
+  const listed = names.slice(0, MAX_NAMED).join(', ')
   return rest > 0 ? `${listed} and ${rest} more` : listed
 }

@@ -22,7 +22,7 @@ export const BATH_CONSTITUENTS = {
 
 /** The most of each impurity that newly supplied solder may hold, % by mass, as one revision prints it: not a limit for a used bath. */
 interface NewSolderLimits {
-  readonly most: Readonly<Record<Contaminant | 'indium', number>>
+  readonly max: Readonly<Record<Contaminant | 'indium', number>>
   readonly source: Source
 }
 
@@ -42,11 +42,11 @@ const OTHERS = {
 /** J-STD-006 by revision. Lead and antimony changed; indium, which no bath here is analysed for, stands at 0.10 %. */
 export const NEW_SOLDER_BY_REVISION = {
   'j-std-006b': {
-    most: { ...OTHERS, lead: 0.1, antimony: 0.05, indium: 0.1 },
+    max: { ...OTHERS, lead: 0.1, antimony: 0.05, indium: 0.1 },
     source: published('J-STD-006B (2006), 3.3, as quoted in 2007 before its amendments'),
   },
   'j-std-006c': {
-    most: { ...OTHERS, lead: 0.07, antimony: 0.2, indium: 0.1 },
+    max: { ...OTHERS, lead: 0.07, antimony: 0.2, indium: 0.1 },
     source: fromMemory(
       'J-STD-006C (2013), 3.3: lead and antimony as corrected by amendments 1 and 2 to revision B (2008, 2009)',
     ),
@@ -58,14 +58,14 @@ export const NEW_SOLDER_BY_REVISION = {
  * of each impurity the most that either revision allows, so that no exchange is
  * promised to do more than it may.
  */
-export const NEW_SOLDER_MOST: {
-  readonly most: Readonly<Record<Contaminant, number>>
+export const NEW_SOLDER_MAX: {
+  readonly max: Readonly<Record<Contaminant, number>>
   readonly source: Source
 } = {
-  most: {
+  max: {
     ...OTHERS,
-    lead: Math.max(...Object.values(NEW_SOLDER_BY_REVISION).map(({ most }) => most.lead)),
-    antimony: Math.max(...Object.values(NEW_SOLDER_BY_REVISION).map(({ most }) => most.antimony)),
+    lead: Math.max(...Object.values(NEW_SOLDER_BY_REVISION).map(({ max }) => max.lead)),
+    antimony: Math.max(...Object.values(NEW_SOLDER_BY_REVISION).map(({ max }) => max.antimony)),
   },
   source: published(
     'J-STD-006, 3.3: impurities of supplied alloy; lead 0.10 % by revision B, antimony 0.20 % by revision C (from memory)',

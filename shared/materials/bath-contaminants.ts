@@ -26,9 +26,9 @@ export interface BathLimits {
   readonly family: 'tin-lead' | 'lead-free'
   /** Of a tinning pot, which may hold more; else of a bath that makes joints. */
   readonly forPreconditioning?: true
-  readonly most: Readonly<Partial<Record<Contaminant, number>>>
+  readonly max: Readonly<Partial<Record<Contaminant, number>>>
   /** Most that the five summed metals may amount to together. */
-  readonly sumMost?: number
+  readonly sumMax?: number
   readonly source: Source
 }
 
@@ -41,7 +41,7 @@ export const BATH_LIMITS = {
   'j-std-001c-assembly': {
     label: 'J-STD-001C / DOD-STD-2000A, assembly, tin-lead',
     family: 'tin-lead',
-    most: {
+    max: {
       copper: 0.3,
       gold: 0.2,
       cadmium: 0.005,
@@ -54,13 +54,13 @@ export const BATH_LIMITS = {
       silver: 0.1,
       nickel: 0.01,
     },
-    sumMost: 0.4,
+    sumMax: 0.4,
     source: { cite: 'J-STD-001C / DOD-STD-2000A, solder contamination limits, assembly', how: 'published' },
   },
   'mil-std-2000a-assembly': {
     label: 'MIL-STD-2000A, assembly, tin-lead',
     family: 'tin-lead',
-    most: {
+    max: {
       copper: 0.3,
       gold: 0.2,
       cadmium: 0.005,
@@ -73,14 +73,14 @@ export const BATH_LIMITS = {
       silver: 0.1,
       nickel: 0.01,
     },
-    sumMost: 0.4,
+    sumMax: 0.4,
     source: { cite: 'MIL-STD-2000A, solder contamination limits, assembly', how: 'from memory' },
   },
   'j-std-001c-preconditioning': {
     label: 'J-STD-001C / DOD-STD-2000A, preconditioning (tinning pots), tin-lead',
     family: 'tin-lead',
     forPreconditioning: true,
-    most: {
+    max: {
       copper: 0.75,
       gold: 0.5,
       cadmium: 0.01,
@@ -101,7 +101,7 @@ export const BATH_LIMITS = {
   'j-std-001-lead-free': {
     label: 'J-STD-001F, lead-free (tin-silver-copper)',
     family: 'lead-free',
-    most: {
+    max: {
       lead: 0.1,
       copper: 1.1,
       gold: 0.2,

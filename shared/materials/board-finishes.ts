@@ -9,16 +9,16 @@ export interface BoardFinish {
   readonly tinPct: number
   readonly leadPct: number
   /** The finish's own thickness window, µm, where it is not the programme's window for tin and tin-lead. */
-  readonly window?: { readonly leastUm: number; readonly mostUm?: number; readonly source: Source }
+  readonly window?: { readonly minUm: number; readonly maxUm?: number; readonly source: Source }
   /** Metal that must lie under the coating, and how thick, by the finish's own standard. */
   readonly underlayer?: {
     readonly metal: 'nickel'
-    readonly leastUm: number
-    readonly mostUm?: number
+    readonly minUm: number
+    readonly maxUm?: number
     readonly source: Source
   }
   /** Months in a sealed pack until solderability is doubtful: the spread of the sources. */
-  readonly shelfMonths?: { readonly least: number; readonly most: number; readonly source: Source }
+  readonly shelfMonths?: { readonly min: number; readonly max: number; readonly source: Source }
   /** Made by dipping into solder: one solder exposure of the laminate. */
   readonly hotDipped: boolean
   /** Pure tin over copper may grow whiskers. */
@@ -66,11 +66,11 @@ export const BOARD_FINISHES = {
     tinPct: 63,
     leadPct: 37,
     window: {
-      leastUm: 2.5,
-      mostUm: 25,
+      minUm: 2.5,
+      maxUm: 25,
       source: LEVELLED,
     },
-    shelfMonths: { least: 12, most: 12, source: SHELF },
+    shelfMonths: { min: 12, max: 12, source: SHELF },
     hotDipped: true,
     pureTin: false,
   },
@@ -81,11 +81,11 @@ export const BOARD_FINISHES = {
     tinPct: 99,
     leadPct: 0,
     window: {
-      leastUm: 2.5,
-      mostUm: 25,
+      minUm: 2.5,
+      maxUm: 25,
       source: LEVELLED,
     },
-    shelfMonths: { least: 6, most: 12, source: SHELF },
+    shelfMonths: { min: 6, max: 12, source: SHELF },
     hotDipped: true,
     pureTin: false,
   },
@@ -95,8 +95,8 @@ export const BOARD_FINISHES = {
     coating: 'tin',
     tinPct: 100,
     leadPct: 0,
-    window: { leastUm: 1, source: published('IPC-4554: 1.0 µm at −4 standard deviations (secondary copy)') },
-    shelfMonths: { least: 3, most: 12, source: SHELF },
+    window: { minUm: 1, source: published('IPC-4554: 1.0 µm at −4 standard deviations (secondary copy)') },
+    shelfMonths: { min: 3, max: 12, source: SHELF },
     hotDipped: false,
     pureTin: true,
   },
@@ -107,11 +107,11 @@ export const BOARD_FINISHES = {
     tinPct: 0,
     leadPct: 0,
     window: {
-      leastUm: 0.12,
-      mostUm: 0.4,
+      minUm: 0.12,
+      maxUm: 0.4,
       source: published('IPC-4553A: 0.12 to 0.4 µm (secondary copy)'),
     },
-    shelfMonths: { least: 3, most: 12, source: SHELF },
+    shelfMonths: { min: 3, max: 12, source: SHELF },
     hotDipped: false,
     pureTin: false,
     note: 'Sulphur tarnishes it: needs a sulphur-free pack.',
@@ -123,17 +123,17 @@ export const BOARD_FINISHES = {
     tinPct: 0,
     leadPct: 0,
     window: {
-      leastUm: 0.05,
-      mostUm: 0.125,
+      minUm: 0.05,
+      maxUm: 0.125,
       source: published('IPC-4552 (2002): 0.05 µm and more, 0.075 to 0.125 typical (secondary copy)'),
     },
     underlayer: {
       metal: 'nickel',
-      leastUm: 3,
-      mostUm: 6,
+      minUm: 3,
+      maxUm: 6,
       source: published('IPC-4552 (2002), Table 3-1: nickel 3 to 6 µm (secondary copy)'),
     },
-    shelfMonths: { least: 6, most: 12, source: SHELF },
+    shelfMonths: { min: 6, max: 12, source: SHELF },
     hotDipped: false,
     pureTin: false,
     note: 'Thicker gold means longer attack of the bath on the nickel (black pad).',
@@ -146,7 +146,7 @@ export const BOARD_FINISHES = {
     leadPct: 0,
     underlayer: {
       metal: 'nickel',
-      leastUm: 5.1,
+      minUm: 5.1,
       source: published('MIL-STD-275: low-stress nickel of 0.0002 in (secondary copy)'),
     },
     hotDipped: false,
@@ -162,13 +162,13 @@ export const BOARD_FINISHES = {
     tinPct: 0,
     leadPct: 0,
     window: {
-      leastUm: 0.2,
-      mostUm: 1,
+      minUm: 0.2,
+      maxUm: 1,
       source: published(
         'Organic preservative 0.2 to 0.5 µm typical, up to 1.0 µm (Coombs & Holden, Printed Circuits Handbook, 7th ed.; secondary copy)',
       ),
     },
-    shelfMonths: { least: 3, most: 12, source: SHELF },
+    shelfMonths: { min: 3, max: 12, source: SHELF },
     hotDipped: false,
     pureTin: false,
   },

@@ -6,9 +6,9 @@ export const IPC_2221_CURRENT = {
   riseExponent: 0.44,
   areaExponent: 0.725,
   /** Beyond these the chart the fit was made from ends. */
-  mostCurrentA: { external: 35, internal: 17.5 },
-  mostRiseK: 100,
-  mostWidthMil: 400,
+  maxCurrentA: { external: 35, internal: 17.5 },
+  maxRiseK: 100,
+  maxWidthMil: 400,
   source: published('IPC-2221, Figure 6-4, as fitted (secondary copies)'),
 } as const
 

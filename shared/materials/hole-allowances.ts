@@ -9,20 +9,20 @@ import { published } from '@/shared/sources/provenance'
 export const HOLE_ALLOWANCES = {
   A: {
     label: 'Level A: general, preferred',
-    leastOverMostMm: 0.25,
-    mostOverLeastMm: 0.7,
+    minOverMaxMm: 0.25,
+    maxOverMinMm: 0.7,
     source: published('IPC-2222A/B, Table 9-5, level A (secondary copies)'),
   },
   B: {
     label: 'Level B: moderate, standard',
-    leastOverMostMm: 0.2,
-    mostOverLeastMm: 0.7,
+    minOverMaxMm: 0.2,
+    maxOverMinMm: 0.7,
     source: published('IPC-2222A/B, Table 9-5, level B (secondary copies)'),
   },
   C: {
     label: 'Level C: high, reduced producibility',
-    leastOverMostMm: 0.15,
-    mostOverLeastMm: 0.6,
+    minOverMaxMm: 0.15,
+    maxOverMinMm: 0.6,
     source: published('IPC-2222A/B, Table 9-5, level C (secondary copies)'),
   },
 } as const

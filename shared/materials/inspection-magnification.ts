@@ -12,18 +12,18 @@ const SOURCE: Source = {
  * to the narrower lands at 1.0 and 0.5 mm, but at 0.25 mm to the wider ones.
  */
 export const MAGNIFICATION_BY_LAND = [
-  { fromMm: 1.0, included: false, least: 1.5, most: 3, referee: 4, source: SOURCE },
-  { fromMm: 0.5, included: false, least: 3, most: 7.5, referee: 10, source: SOURCE },
-  { fromMm: 0.25, included: true, least: 7.5, most: 10, referee: 20, source: SOURCE },
-  { fromMm: 0, included: false, least: 20, most: 20, referee: 40, source: SOURCE },
+  { fromMm: 1.0, included: false, min: 1.5, max: 3, referee: 4, source: SOURCE },
+  { fromMm: 0.5, included: false, min: 3, max: 7.5, referee: 10, source: SOURCE },
+  { fromMm: 0.25, included: true, min: 7.5, max: 10, referee: 20, source: SOURCE },
+  { fromMm: 0, included: false, min: 20, max: 20, referee: 40, source: SOURCE },
 ] as const satisfies readonly MagnificationRow[]
 
 interface MagnificationRow {
   readonly fromMm: number
   /** Whether a land of just this width is among them. */
   readonly included: boolean
-  readonly least: number
-  readonly most: number
+  readonly min: number
+  readonly max: number
   readonly referee: number
   readonly source: Source
 }

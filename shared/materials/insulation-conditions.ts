@@ -8,7 +8,7 @@ interface InsulationCondition {
   /** The hours from which readings count. */
   readonly countsFromHours: number
   /** Hours from one reading to the next at most. */
-  readonly mostHoursBetween: number
+  readonly maxHoursBetween: number
   /** The last reading the condition asks for. */
   readonly lastsHours: number
   readonly source: Source
@@ -22,7 +22,7 @@ export const INSULATION_CONDITIONS = {
     temperatureC: 85,
     relativeHumidityPct: 85,
     countsFromHours: 96,
-    mostHoursBetween: 72,
+    maxHoursBetween: 72,
     lastsHours: 168,
     source: { cite: 'J-STD-004A, IPC-TM-650 2.6.3.3: readings at 24, 96 and 168 h', how: 'published' },
   },
@@ -31,7 +31,7 @@ export const INSULATION_CONDITIONS = {
     temperatureC: 40,
     relativeHumidityPct: 90,
     countsFromHours: 24,
-    mostHoursBetween: TWENTY_MINUTES,
+    maxHoursBetween: TWENTY_MINUTES,
     lastsHours: 168,
     source: {
       cite: 'J-STD-004B, IPC-TM-650 2.6.3.7: readings every 20 minutes at 25 V/mm',
@@ -43,7 +43,7 @@ export const INSULATION_CONDITIONS = {
     temperatureC: 85,
     relativeHumidityPct: 85,
     countsFromHours: 24,
-    mostHoursBetween: TWENTY_MINUTES,
+    maxHoursBetween: TWENTY_MINUTES,
     lastsHours: 168,
     source: {
       cite: 'IEC 61189-5-502, condition for cleaned boards; read every 20 minutes at least',
@@ -55,7 +55,7 @@ export const INSULATION_CONDITIONS = {
     temperatureC: 40,
     relativeHumidityPct: 90,
     countsFromHours: 24,
-    mostHoursBetween: TWENTY_MINUTES,
+    maxHoursBetween: TWENTY_MINUTES,
     lastsHours: 168,
     source: {
       cite: 'IEC 61189-5-502, condition for boards that are not cleaned; read every 20 minutes at least',

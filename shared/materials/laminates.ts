@@ -14,7 +14,7 @@ export interface Laminate {
   readonly platedHoles: 'no' | 'not for a long life' | 'yes'
   readonly glassTransitionC: number
   /** Highest temperature to work at, whatever the glass transition. */
-  readonly mostOperatingC: number
+  readonly maxOperatingC: number
   /** Expansion through the thickness below and above the glass transition, ppm/K. */
   readonly throughExpansionPpmK?: { readonly below: number; readonly above: number }
   /** Expansion in the plane, ppm/K. */
@@ -38,7 +38,7 @@ export const LAMINATES = {
     base: 'paper and phenolic',
     platedHoles: 'no',
     glassTransitionC: 105,
-    mostOperatingC: 70,
+    maxOperatingC: 70,
     flammability: 'HB (UL 94)',
     solderFloat: [{ temperatureC: 260, seconds: 10 }],
     leadFree: false,
@@ -50,7 +50,7 @@ export const LAMINATES = {
     base: 'paper and phenolic',
     platedHoles: 'no',
     glassTransitionC: 105,
-    mostOperatingC: 105,
+    maxOperatingC: 105,
     flammability: 'V-0 or V-1 (UL 94)',
     solderFloat: [{ temperatureC: 260, seconds: 10 }],
     leadFree: false,
@@ -62,7 +62,7 @@ export const LAMINATES = {
     base: 'paper and phenolic',
     platedHoles: 'no',
     glassTransitionC: 105,
-    mostOperatingC: 105,
+    maxOperatingC: 105,
     flammability: 'V-0 or V-1 (UL 94)',
     solderFloat: [{ temperatureC: 260, seconds: 10 }],
     leadFree: false,
@@ -74,7 +74,7 @@ export const LAMINATES = {
     base: 'paper and epoxy',
     platedHoles: 'not for a long life',
     glassTransitionC: 100,
-    mostOperatingC: 100,
+    maxOperatingC: 100,
     flammability: 'V-0 (UL 94)',
     solderFloat: [{ temperatureC: 260, seconds: 20 }],
     leadFree: false,
@@ -85,7 +85,7 @@ export const LAMINATES = {
     base: 'composite',
     platedHoles: 'not for a long life',
     glassTransitionC: 110,
-    mostOperatingC: 110,
+    maxOperatingC: 110,
     flammability: 'V-0 (UL 94)',
     solderFloat: [{ temperatureC: 260, seconds: 20 }],
     leadFree: false,
@@ -96,7 +96,7 @@ export const LAMINATES = {
     base: 'composite',
     platedHoles: 'yes',
     glassTransitionC: 125,
-    mostOperatingC: 110,
+    maxOperatingC: 110,
     flammability: 'V-0 (UL 94)',
     solderFloat: [{ temperatureC: 260, seconds: 60 }],
     leadFree: false,
@@ -107,7 +107,7 @@ export const LAMINATES = {
     base: 'woven glass',
     platedHoles: 'yes',
     glassTransitionC: 135,
-    mostOperatingC: 110,
+    maxOperatingC: 110,
     throughExpansionPpmK: { below: 60, above: 300 },
     inPlaneExpansionPpmK: 14,
     flammability: 'V-0 (UL 94)',
@@ -126,7 +126,7 @@ export const LAMINATES = {
     base: 'woven glass',
     platedHoles: 'yes',
     glassTransitionC: 153,
-    mostOperatingC: 125,
+    maxOperatingC: 125,
     throughExpansionPpmK: { below: 55, above: 287 },
     inPlaneExpansionPpmK: 14,
     flammability: 'V-0 (UL 94)',
@@ -142,7 +142,7 @@ export const LAMINATES = {
     base: 'woven glass',
     platedHoles: 'yes',
     glassTransitionC: 175,
-    mostOperatingC: 150,
+    maxOperatingC: 150,
     throughExpansionPpmK: { below: 40, above: 200 },
     inPlaneExpansionPpmK: 13,
     flammability: 'V-0 (UL 94)',
@@ -158,7 +158,7 @@ export const LAMINATES = {
     base: 'woven glass',
     platedHoles: 'yes',
     glassTransitionC: 130,
-    mostOperatingC: 100,
+    maxOperatingC: 100,
     inPlaneExpansionPpmK: 14,
     flammability: 'HB (UL 94)',
     solderFloat: [{ temperatureC: 260, seconds: 60 }],
@@ -170,7 +170,7 @@ export const LAMINATES = {
     base: 'woven glass',
     platedHoles: 'yes',
     glassTransitionC: 250,
-    mostOperatingC: 210,
+    maxOperatingC: 210,
     flammability: 'HB or V-1 (UL 94)',
     solderFloat: [
       { temperatureC: 260, seconds: 240 },

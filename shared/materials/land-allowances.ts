@@ -41,7 +41,8 @@ export const CURRENT_LAND_EDITIONS = ['ipc-2221', 'ipc-7251'] as const satisfies
 
 /** What is known of the ring on inner layers of a delivered board. */
 export const INNER_RING = {
-  says: 'A ring on an inner layer is measured from the drilled hole; a delivered board of class 3 must keep 0.025 mm of it.',
+  message:
+    'A ring on an inner layer is measured from the drilled hole; a delivered board of class 3 must keep 0.025 mm of it.',
   source: published(
     'IPC-6012E, Table 3-9, class 3: 0.025 mm internal from the drilled hole (secondary copy: Summit Interconnect, “IPC rule for land sizes for a plated mechanically drilled hole”, 2022)',
   ),

@@ -132,7 +132,7 @@ export const LEAD_COATINGS = {
 
 /** Least lead in a tin finish that keeps whiskers away, % by mass. */
 export const LEAD_AGAINST_WHISKERS = {
-  leastPct: 3,
+  minPct: 3,
   source: published('MIL-PRF-28776, 3.31: tin finishes hold at least 3 % lead'),
 } as const
 
@@ -147,7 +147,7 @@ export const WHISKER_MEASURES = {
     source: fromMemory('JP002: matte tin without barrier at least 7, better 8 to 10 µm'),
   },
   anneal: {
-    says: '1 h at 150 °C within 24 h of plating',
+    message: '1 h at 150 °C within 24 h of plating',
     source: fromMemory('JP002: matte tin annealed 1 h at 150 °C within 24 h of plating'),
   },
 } as const

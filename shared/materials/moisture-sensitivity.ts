@@ -8,20 +8,20 @@ const SOURCE: Source = { cite: 'IPC/JEDEC J-STD-033, floor life by level', how: 
  * 1: 85 %). `null`: no limit. Level 6 is baked before every use.
  */
 export const FLOOR_LIFE = [
-  { level: '1', hours: null, atMostRelativeHumidityPct: 85, source: SOURCE },
-  { level: '2', hours: 8760, atMostRelativeHumidityPct: 60, source: SOURCE },
-  { level: '2a', hours: 672, atMostRelativeHumidityPct: 60, source: SOURCE },
-  { level: '3', hours: 168, atMostRelativeHumidityPct: 60, source: SOURCE },
-  { level: '4', hours: 72, atMostRelativeHumidityPct: 60, source: SOURCE },
-  { level: '5', hours: 48, atMostRelativeHumidityPct: 60, source: SOURCE },
-  { level: '5a', hours: 24, atMostRelativeHumidityPct: 60, source: SOURCE },
-  { level: '6', hours: 0, atMostRelativeHumidityPct: 60, source: SOURCE },
+  { level: '1', hours: null, atMaxRelativeHumidityPct: 85, source: SOURCE },
+  { level: '2', hours: 8760, atMaxRelativeHumidityPct: 60, source: SOURCE },
+  { level: '2a', hours: 672, atMaxRelativeHumidityPct: 60, source: SOURCE },
+  { level: '3', hours: 168, atMaxRelativeHumidityPct: 60, source: SOURCE },
+  { level: '4', hours: 72, atMaxRelativeHumidityPct: 60, source: SOURCE },
+  { level: '5', hours: 48, atMaxRelativeHumidityPct: 60, source: SOURCE },
+  { level: '5a', hours: 24, atMaxRelativeHumidityPct: 60, source: SOURCE },
+  { level: '6', hours: 0, atMaxRelativeHumidityPct: 60, source: SOURCE },
 ] as const satisfies readonly FloorLife[]
 
 interface FloorLife {
   readonly level: string
   readonly hours: number | null
-  readonly atMostRelativeHumidityPct: number
+  readonly atMaxRelativeHumidityPct: number
   readonly source: Source
 }
 export type MoistureLevel = (typeof FLOOR_LIFE)[number]['level']

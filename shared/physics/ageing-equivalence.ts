@@ -10,8 +10,8 @@ import { BOLTZMANN_EV_PER_K, HUMIDITY_MODELS, arrheniusFactor, humidityFactor } 
  * equivalence is a span.
  */
 export const GROWTH_ENERGIES = {
-  leastKjMol: TIN_SILVER_ENERGIES.cu6sn5KjMol,
-  mostKjMol: HIGHEST_ENERGY.kjMol,
+  minKjMol: TIN_SILVER_ENERGIES.cu6sn5KjMol,
+  maxKjMol: HIGHEST_ENERGY.kjMol,
   source: published(`Least: ${TIN_SILVER_ENERGIES.source.cite}. Greatest: ${HIGHEST_ENERGY.source.cite}`),
 } as const
 
@@ -19,8 +19,8 @@ export const GROWTH_ENERGIES = {
 export type AgeingEquivalence =
   | {
       readonly kind: 'span'
-      readonly leastMonths: number
-      readonly mostMonths: number
+      readonly minMonths: number
+      readonly maxMonths: number
       /** Each set of published constants with what it gives. */
       readonly models: readonly EquivalenceModel[]
       /** `growth of compound` bears on solderability; `corrosion` was fitted to something else. */
@@ -55,7 +55,7 @@ export function ageingEquivalence(method: AgeingMethod, store: Store): AgeingEqu
   if (temperatureC === undefined)
     return { kind: 'none', because: 'the temperature of the ageing is not stated' }
   if (acts === 'dry heat') {
-    const factors = [GROWTH_ENERGIES.leastKjMol, GROWTH_ENERGIES.mostKjMol].map((energy) => ({
+    const factors = [GROWTH_ENERGIES.minKjMol, GROWTH_ENERGIES.maxKjMol].map((energy) => ({
       name: `Arrhenius, ${energy} kJ/mol`,
       factor: arrheniusFactor(electronVolts(energy), { useC: store.temperatureC, testC: temperatureC }),
     }))
@@ -77,7 +77,7 @@ export const STEAM_HAS_NONE =
 function spanOf(hours: number, factors: readonly { readonly name: string; readonly factor: number }[]) {
   const models = factors.map((one) => ({ ...one, months: (hours * one.factor) / HOURS_PER_MONTH }))
   const months = models.map((one) => one.months)
-  return { leastMonths: Math.min(...months), mostMonths: Math.max(...months), models }
+  return { minMonths: Math.min(...months), maxMonths: Math.max(...months), models }
 }
 
 /** kJ/mol as eV a particle: the ratio of the gas constant to Boltzmann's. */

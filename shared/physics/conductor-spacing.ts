@@ -5,7 +5,7 @@ import type { SpacingCategory, SpacingTable } from '@/shared/materials/conductor
  * table's last row grows by so much a volt.
  * Throws RangeError on a negative voltage.
  */
-export function leastSpacingMm(table: SpacingTable, category: SpacingCategory, peakV: number): number {
+export function minSpacingMm(table: SpacingTable, category: SpacingCategory, peakV: number): number {
   if (!(peakV >= 0)) throw new RangeError('A voltage must not be negative here: give its size.')
   const row = table.rows.find(({ upToV }) => peakV <= upToV)
   if (row) return row[category]

@@ -7,21 +7,21 @@
  */
 export function nearestDrill(question: {
   readonly wantedMm: number
-  readonly leastMm: number
-  readonly mostMm: number
-  readonly wallUm: number
+  readonly minMm: number
+  readonly maxMm: number
+  readonly barrelUm: number
   readonly sizesMm: readonly number[]
 }): { drillMm: number; finishedMm: number } | undefined {
-  const { wantedMm, leastMm, mostMm, wallUm, sizesMm } = question
-  const wallsMm = (2 * wallUm) / 1000
+  const { wantedMm, minMm, maxMm, barrelUm, sizesMm } = question
+  const barrelsMm = (2 * barrelUm) / 1000
   let best: number | undefined
   for (const drillMm of sizesMm) {
-    const finishedMm = drillMm - wallsMm
-    if (finishedMm < leastMm - HAIR_MM || finishedMm > mostMm + HAIR_MM) continue
-    if (best === undefined || Math.abs(finishedMm - wantedMm) < Math.abs(best - wallsMm - wantedMm))
+    const finishedMm = drillMm - barrelsMm
+    if (finishedMm < minMm - HAIR_MM || finishedMm > maxMm + HAIR_MM) continue
+    if (best === undefined || Math.abs(finishedMm - wantedMm) < Math.abs(best - barrelsMm - wantedMm))
       best = drillMm
   }
-  return best === undefined ? undefined : { drillMm: best, finishedMm: Number((best - wallsMm).toFixed(6)) }
+  return best === undefined ? undefined : { drillMm: best, finishedMm: Number((best - barrelsMm).toFixed(6)) }
 }
 
 /** Less than this is binary dust of decimals, not a difference of holes. */

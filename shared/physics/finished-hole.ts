@@ -4,13 +4,13 @@ export interface HoleCall {
   readonly toleranceMm: number
   readonly given: 'finished' | 'drilled'
   /** Metal on the wall of the hole, copper and finish; zero for an unplated hole. */
-  readonly wallUm: number
+  readonly barrelUm: number
 }
 
 export interface FinishedHole {
-  readonly leastMm: number
+  readonly minMm: number
   readonly nominalMm: number
-  readonly mostMm: number
+  readonly maxMm: number
   readonly toleranceMm: number
   /** The tool that makes it. */
   readonly drillMm: number
@@ -22,19 +22,19 @@ export interface FinishedHole {
  *
  * Units: mm, wall metal in µm. Throws RangeError when nothing of the hole is left.
  */
-export function finishedHole({ diameterMm, toleranceMm, given, wallUm }: HoleCall): FinishedHole {
-  if (!(wallUm >= 0)) throw new RangeError('The metal on the wall of a hole must not be negative.')
-  const wallsMm = (2 * wallUm) / 1000
-  const nominalMm = given === 'drilled' ? diameterMm - wallsMm : diameterMm
+export function finishedHole({ diameterMm, toleranceMm, given, barrelUm }: HoleCall): FinishedHole {
+  if (!(barrelUm >= 0)) throw new RangeError('The metal on the wall of a hole must not be negative.')
+  const barrelsMm = (2 * barrelUm) / 1000
+  const nominalMm = given === 'drilled' ? diameterMm - barrelsMm : diameterMm
   if (!(nominalMm > 0)) throw new RangeError('The plating leaves no hole.')
   if (!(toleranceMm >= 0 && toleranceMm < nominalMm)) {
     throw new RangeError('The tolerance of a hole must be smaller than the hole, and not negative.')
   }
   return {
-    leastMm: nominalMm - toleranceMm,
+    minMm: nominalMm - toleranceMm,
     nominalMm,
-    mostMm: nominalMm + toleranceMm,
+    maxMm: nominalMm + toleranceMm,
     toleranceMm,
-    drillMm: given === 'drilled' ? diameterMm : diameterMm + wallsMm,
+    drillMm: given === 'drilled' ? diameterMm : diameterMm + barrelsMm,
   }
 }

@@ -2,9 +2,9 @@ import { HOLE_ALLOWANCES, type ProducibilityLevel } from '@/shared/materials/hol
 
 export interface HoleWindow {
   /** The least the finished hole may measure at its smallest. */
-  readonly leastMm: number
+  readonly minMm: number
   /** The most the finished hole may measure at its largest. */
-  readonly mostMm: number
+  readonly maxMm: number
   /** The window is empty when the lead itself varies by more than the allowances differ. */
   readonly feasible: boolean
 }
@@ -17,14 +17,14 @@ export interface HoleWindow {
  * Units: mm, diameters. Source: IPC-2222A/B, Table 9-5.
  */
 export function holeWindow(
-  lead: { readonly leastMm: number; readonly mostMm: number },
+  lead: { readonly minMm: number; readonly maxMm: number },
   level: ProducibilityLevel,
 ): HoleWindow {
-  if (!(lead.leastMm > 0 && lead.mostMm >= lead.leastMm)) {
+  if (!(lead.minMm > 0 && lead.maxMm >= lead.minMm)) {
     throw new RangeError('A lead has a least size above zero and a most size not below it.')
   }
-  const { leastOverMostMm, mostOverLeastMm } = HOLE_ALLOWANCES[level]
-  const leastMm = lead.mostMm + leastOverMostMm
-  const mostMm = lead.leastMm + mostOverLeastMm
-  return { leastMm, mostMm, feasible: leastMm <= mostMm }
+  const { minOverMaxMm, maxOverMinMm } = HOLE_ALLOWANCES[level]
+  const minMm = lead.maxMm + minOverMaxMm
+  const maxMm = lead.minMm + maxOverMinMm
+  return { minMm, maxMm, feasible: minMm <= maxMm }
 }

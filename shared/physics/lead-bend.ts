@@ -1,8 +1,8 @@
 /** A rule for bending component leads: the least inside radius and the least straight length before the bend. */
 export interface BendRule {
   readonly edition: string
-  readonly leastRadiusMm: (diameterMm: number) => number
-  readonly leastStraightMm: (diameterMm: number) => number
+  readonly minRadiusMm: (diameterMm: number) => number
+  readonly minStraightMm: (diameterMm: number) => number
 }
 
 /** "Less than 0.8 mm", "0.8 to 1.2 mm", "greater than 1.2 mm": both ends belong to the middle row. */
@@ -15,18 +15,18 @@ const bySize = (diameterMm: number): number => {
 export const BEND_RULES = {
   'ipc-by-size': {
     edition: 'J-STD-001 / IPC-A-610 lead bend table: 1, 1.5 or 2 diameters by size',
-    leastRadiusMm: (diameterMm) => bySize(diameterMm) * diameterMm,
-    leastStraightMm: (diameterMm) => Math.max(diameterMm, 0.8),
+    minRadiusMm: (diameterMm) => bySize(diameterMm) * diameterMm,
+    minStraightMm: (diameterMm) => Math.max(diameterMm, 0.8),
   },
   'tm-9-254': {
     edition: 'TM 9-254, page 4-42: 2 diameters, 1/16 inch clear',
-    leastRadiusMm: (diameterMm) => 2 * diameterMm,
-    leastStraightMm: () => 1.5875,
+    minRadiusMm: (diameterMm) => 2 * diameterMm,
+    minStraightMm: () => 1.5875,
   },
   'nasa-8739': {
     edition: 'NASA-STD-8739.3 (from memory): 1 diameter, 2 diameters straight',
-    leastRadiusMm: (diameterMm) => diameterMm,
-    leastStraightMm: (diameterMm) => 2 * diameterMm,
+    minRadiusMm: (diameterMm) => diameterMm,
+    minStraightMm: (diameterMm) => 2 * diameterMm,
   },
 } as const satisfies Record<string, BendRule>
 export type BendEdition = keyof typeof BEND_RULES
@@ -37,20 +37,20 @@ export type BendEdition = keyof typeof BEND_RULES
  *
  * Units: mm. Throws RangeError on a diameter that is not positive.
  */
-export function leastBend(
+export function minBend(
   diameterMm: number,
   edition?: BendEdition,
 ): { radiusMm: number; radiusFrom: string; straightMm: number; straightFrom: string } {
   if (!(diameterMm > 0)) throw new RangeError('A lead has a diameter greater than zero.')
   const rules: BendRule[] = edition ? [BEND_RULES[edition]] : Object.values(BEND_RULES)
   const strictest = (ask: (rule: BendRule) => number): BendRule =>
-    rules.reduce((most, rule) => (ask(rule) > ask(most) ? rule : most))
-  const radius = strictest((rule) => rule.leastRadiusMm(diameterMm))
-  const straight = strictest((rule) => rule.leastStraightMm(diameterMm))
+    rules.reduce((max, rule) => (ask(rule) > ask(max) ? rule : max))
+  const radius = strictest((rule) => rule.minRadiusMm(diameterMm))
+  const straight = strictest((rule) => rule.minStraightMm(diameterMm))
   return {
-    radiusMm: radius.leastRadiusMm(diameterMm),
+    radiusMm: radius.minRadiusMm(diameterMm),
     radiusFrom: radius.edition,
-    straightMm: straight.leastStraightMm(diameterMm),
+    straightMm: straight.minStraightMm(diameterMm),
     straightFrom: straight.edition,
   }
 }

@@ -3,8 +3,8 @@ import type { FinishedHole } from './finished-hole'
 import type { LeadEnvelope } from './lead-envelope'
 
 export interface Interval {
-  readonly leastMm: number
-  readonly mostMm: number
+  readonly minMm: number
+  readonly maxMm: number
 }
 
 /** Radial gap between lead and hole wall, three ways of adding the tolerances. */
@@ -29,8 +29,8 @@ export function radialClearance(hole: FinishedHole, lead: LeadEnvelope): RadialC
   const spreadMm = Math.hypot(hole.toleranceMm, lead.rootSumSquareMm) / 2
   return {
     nominalMm,
-    worstCase: { leastMm: (hole.leastMm - lead.mostMm) / 2, mostMm: (hole.mostMm - lead.leastMm) / 2 },
-    rootSumSquare: { leastMm: nominalMm - spreadMm, mostMm: nominalMm + spreadMm },
+    worstCase: { minMm: (hole.minMm - lead.maxMm) / 2, maxMm: (hole.maxMm - lead.minMm) / 2 },
+    rootSumSquare: { minMm: nominalMm - spreadMm, maxMm: nominalMm + spreadMm },
   }
 }
 
@@ -47,14 +47,11 @@ export const clearanceShares = (
   differenceInWindow(
     { meanMm: hole.nominalMm, standardDeviationMm: hole.toleranceMm / sigmas },
     { meanMm: lead.nominalMm, standardDeviationMm: lead.rootSumSquareMm / sigmas },
-    { leastMm: 2 * window.leastMm, mostMm: 2 * window.mostMm },
+    { minMm: 2 * window.minMm, maxMm: 2 * window.maxMm },
   )
 
 /** The finished hole, least at its smallest and most at its largest, that keeps the radial clearance in a window. */
-export const clearanceWindow = (
-  lead: Pick<LeadEnvelope, 'leastMm' | 'mostMm'>,
-  radial: Interval,
-): Interval => ({
-  leastMm: lead.mostMm + 2 * radial.leastMm,
-  mostMm: lead.leastMm + 2 * radial.mostMm,
+export const clearanceWindow = (lead: Pick<LeadEnvelope, 'minMm' | 'maxMm'>, radial: Interval): Interval => ({
+  minMm: lead.maxMm + 2 * radial.minMm,
+  maxMm: lead.minMm + 2 * radial.maxMm,
 })

@@ -14,9 +14,9 @@ export interface Lead {
 
 /** The circle a lead needs: its diameter, or its diagonal when it has corners. */
 export interface LeadEnvelope {
-  readonly leastMm: number
+  readonly minMm: number
   readonly nominalMm: number
-  readonly mostMm: number
+  readonly maxMm: number
   /** How far the envelope moves for one unit of the sides' tolerance when the sides vary independently. */
   readonly rootSumSquareMm: number
 }
@@ -62,9 +62,9 @@ const envelope = (
   toleranceMm: number,
   rootSumSquareMm: number,
 ): LeadEnvelope => ({
-  leastMm: at(-toleranceMm),
+  minMm: at(-toleranceMm),
   nominalMm: at(0),
-  mostMm: at(toleranceMm),
+  maxMm: at(toleranceMm),
   rootSumSquareMm,
 })
 

@@ -21,7 +21,7 @@ interface MeniscusAsked {
   /** Between lead and surface, through the solder. */
   readonly leadAngleDeg: number
   /** The least angle at which the solder leaves the land before it draws back from the edge. */
-  readonly landAngleLeastDeg: number
+  readonly landAngleMinDeg: number
   readonly volumeMm3: number
 }
 
@@ -44,19 +44,19 @@ const degrees = (angle: number): number => (angle * 180) / Math.PI
  */
 export function meniscusOf(asked: MeniscusAsked): Meniscus {
   requireJoint(asked)
-  const { leadRadiusMm, landRadiusMm, leadAngleDeg, landAngleLeastDeg, volumeMm3 } = asked
+  const { leadRadiusMm, landRadiusMm, leadAngleDeg, landAngleMinDeg, volumeMm3 } = asked
   const pinned = (heightMm: number) => arcTo(leadRadiusMm, landRadiusMm, heightMm, leadAngleDeg)
-  const leastHeightMm = (landRadiusMm - leadRadiusMm) * steepness(leadAngleDeg, landAngleLeastDeg)
+  const minHeightMm = (landRadiusMm - leadRadiusMm) * steepness(leadAngleDeg, landAngleMinDeg)
   const volumeAt = (meniscus: Meniscus) => meniscusVolumeMm3(meniscus, leadRadiusMm)
-  if (volumeMm3 >= volumeAt(pinned(leastHeightMm))) {
-    const most = greatestHeightMm((height) => volumeAt(pinned(height)), leastHeightMm, volumeMm3)
-    return pinned(risingRoot((height) => volumeAt(pinned(height)) - volumeMm3, leastHeightMm, most))
+  if (volumeMm3 >= volumeAt(pinned(minHeightMm))) {
+    const max = greatestHeightMm((height) => volumeAt(pinned(height)), minHeightMm, volumeMm3)
+    return pinned(risingRoot((height) => volumeAt(pinned(height)) - volumeMm3, minHeightMm, max))
   }
   const drawnBack = (footMm: number) =>
     arcTo(
       leadRadiusMm,
       footMm,
-      (footMm - leadRadiusMm) * steepness(leadAngleDeg, landAngleLeastDeg),
+      (footMm - leadRadiusMm) * steepness(leadAngleDeg, landAngleMinDeg),
       leadAngleDeg,
     )
   return drawnBack(
@@ -154,10 +154,10 @@ function risingRoot(value: (at: number) => number, from: number, to: number): nu
 }
 
 function requireJoint(asked: MeniscusAsked): void {
-  const { leadRadiusMm, landRadiusMm, leadAngleDeg, landAngleLeastDeg, volumeMm3 } = asked
+  const { leadRadiusMm, landRadiusMm, leadAngleDeg, landAngleMinDeg, volumeMm3 } = asked
   if (!(leadRadiusMm > 0) || !(landRadiusMm > leadRadiusMm))
     throw new RangeError('The land must be larger than the lead, and the lead larger than nothing.')
   if (!(volumeMm3 > 0)) throw new RangeError('A fillet has a volume greater than zero.')
-  for (const angle of [leadAngleDeg, landAngleLeastDeg])
+  for (const angle of [leadAngleDeg, landAngleMinDeg])
     if (!(angle >= 0 && angle <= 160)) throw new RangeError('A contact angle lies between 0° and 160°.')
 }

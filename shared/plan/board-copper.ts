@@ -33,7 +33,7 @@ export function boardCopper({ foil, how = 'subtractive', holes, wall, finishUm }
  * outside what plating lays on it. An outer layer that nothing is plated on is
  * cleaned and etched as an inner one is.
  */
-export function leastCopperUm(layer: ConductorRow['layer'], { foil, how, platedUm }: BoardCopper): number {
+export function minCopperUm(layer: ConductorRow['layer'], { foil, how, platedUm }: BoardCopper): number {
   const { innerUm, outerUm } = COPPER_FOILS[foil]
   if (layer === 'internal') return innerUm
   if (how === 'additive') return platedUm
@@ -48,7 +48,7 @@ const THINNEST_UM = 1
  * Throws RangeError where the board as specified has none on that layer.
  */
 export function asFinished(row: ConductorRow, copper: BoardCopper): ConductorRow {
-  const leastUm = leastCopperUm(row.layer, copper)
-  if (!(leastUm >= THINNEST_UM)) throw new RangeError('The board as specified has no copper on this layer.')
-  return { ...row, copperUm: Math.min(row.copperUm, leastUm) }
+  const minUm = minCopperUm(row.layer, copper)
+  if (!(minUm >= THINNEST_UM)) throw new RangeError('The board as specified has no copper on this layer.')
+  return { ...row, copperUm: Math.min(row.copperUm, minUm) }
 }

@@ -23,13 +23,13 @@ const ANY_SIZE: LimitRange = { min: 0, max: 1e9 }
 
 /** Units in which nothing keeps to a limit of at most zero: a length, a time or a ratio is always more. */
 const ALWAYS_MORE: readonly Unit[] = ['mm', 'µm', '×', 's', 'h', 'days', 'months', 'K', 'K/s', '°', 'Ω']
-const LEAST_SIZE = 1e-6
+const MIN_SIZE = 1e-6
 
 /** The values that a document can demand of this limit: sizes are never negative, shares never more than all. */
 export function limitRange({ within, unit, direction }: Limit): LimitRange {
   if (within) return within
   const range = BY_UNIT[unit] ?? ANY_SIZE
-  return direction === 'at most' && ALWAYS_MORE.includes(unit) ? { ...range, min: LEAST_SIZE } : range
+  return direction === 'at most' && ALWAYS_MORE.includes(unit) ? { ...range, min: MIN_SIZE } : range
 }
 
 /** Why a limit cannot have this value, as a sentence; undefined when it can. */

@@ -47,7 +47,7 @@ export interface Requirement {
 export type Demand = Omit<Requirement, 'reason'>
 
 /** The layers on one limit, and which of them rules. */
-export interface Ruling {
+export interface GoverningRequirement {
   readonly limit: Limit
   readonly value: number
   readonly authority: Authority
@@ -89,7 +89,10 @@ export const limit = (definition: Omit<Limit, 'source'>): Limit => ({ source: 'l
  * Which layer rules: the strictest of all, except that a layer which expressly
  * relaxes sets aside every layer of lower authority first.
  */
-export function rulingOn(definition: Limit, requirements: readonly Demand[]): Ruling {
+export function governingRequirement(
+  definition: Limit,
+  requirements: readonly Demand[],
+): GoverningRequirement {
   const own = requirements.filter((requirement) => requirement.limit === definition.key)
   const layers = [...own.map(statedLayer), defaultLayer(definition)].sort(
     (a, b) => rank(a.authority) - rank(b.authority),
@@ -99,17 +102,17 @@ export function rulingOn(definition: Limit, requirements: readonly Demand[]): Ru
   const inForce = relaxing
     ? layers.filter((layer) => rank(layer.authority) <= rank(relaxing.authority))
     : layers
-  const ruling = inForce.reduce((strictest, layer) =>
+  const governing = inForce.reduce((strictest, layer) =>
     isStricter(definition, layer.value, strictest.value) ? layer : strictest,
   )
   return {
     limit: definition,
-    value: ruling.value,
-    authority: ruling.authority,
-    document: ruling.document,
-    kind: ruling.kind,
-    relaxed: isStricter(definition, definition.byDefault.value, ruling.value),
-    layers: layers.map((layer) => ({ ...layer, rules: layer === ruling })),
+    value: governing.value,
+    authority: governing.authority,
+    document: governing.document,
+    kind: governing.kind,
+    relaxed: isStricter(definition, definition.byDefault.value, governing.value),
+    layers: layers.map((layer) => ({ ...layer, rules: layer === governing })),
     conflict: layers.some((a) =>
       layers.some((b) => a !== b && a.authority === b.authority && a.value !== b.value),
     ),
@@ -152,4 +155,5 @@ const defaultLayer = ({ byDefault }: Limit): Omit<DefaultLayer, 'rules'> => ({
 export const isStatedLayer = (layer: Layer): layer is StatedLayer => layer.kind === 'stated'
 
 /** Whether the programme states this limit itself: more than the default stands behind it. */
-export const isStated = ({ layers }: Pick<Ruling, 'layers'>): boolean => layers.some(isStatedLayer)
+export const isStated = ({ layers }: Pick<GoverningRequirement, 'layers'>): boolean =>
+  layers.some(isStatedLayer)

@@ -38,11 +38,11 @@ export function judgePlatingGroup(
   const window = platingWindow(group, specification)
   if (!hasWindow(window)) {
     const verdict = window.asksNothing ? 'not applicable' : 'undetermined'
-    return { part: { ...groupSubject(group), verdict, found: window.says }, working: [] }
+    return { part: { ...groupSubject(group), verdict, found: window.message }, working: [] }
   }
-  const { leastUm, mostUm, document } = window
+  const { minUm, maxUm, document } = window
   const { coverage, confidence, guardShare, voidShare } = demands
-  return knownGroups(group, [leastUm, mostUm, document, coverage, confidence, guardShare, voidShare], () =>
+  return knownGroups(group, [minUm, maxUm, document, coverage, confidence, guardShare, voidShare], () =>
     judgeAgainst(window, group, demands),
   )
 }
@@ -67,15 +67,11 @@ interface Side {
   readonly shown?: ToleranceShown
 }
 
-function sidesOf(
-  group: PlatingReadings,
-  { leastUm, mostUm }: PlatingWindow,
-  demands: PlatingDemands,
-): Side[] {
-  if (mostUm === undefined) return [judgeSide(group, { side: 'lower', value: leastUm }, demands)]
+function sidesOf(group: PlatingReadings, { minUm, maxUm }: PlatingWindow, demands: PlatingDemands): Side[] {
+  if (maxUm === undefined) return [judgeSide(group, { side: 'lower', value: minUm }, demands)]
   return [
-    judgeSide(group, { side: 'lower', value: leastUm, ofTwo: true }, demands),
-    judgeSide(group, { side: 'upper', value: mostUm, ofTwo: true }, demands),
+    judgeSide(group, { side: 'lower', value: minUm, ofTwo: true }, demands),
+    judgeSide(group, { side: 'upper', value: maxUm, ofTwo: true }, demands),
   ]
 }
 
@@ -108,7 +104,7 @@ function judgeShown(
       measured,
       verdict: shown.outcome === 'outside' ? 'fails' : 'undetermined',
       found: `${shown.readings === 1 ? 'a single reading' : `${shown.readings} readings on a single specimen`} of ${formatQuantity(shown.mean, 'µm', 3)} on average: one specimen shows no spread between specimens.`,
-      remedy: { says: 'Measure more specimens of the lot.' },
+      remedy: { message: 'Measure more specimens of the lot.' },
     }
   }
   const asked = limit.side === 'lower' ? 'least' : 'most'
@@ -116,7 +112,7 @@ function judgeShown(
   const share = `${formatNumber(demands.coverage * 100)} %`
   const reach = limit.side === 'lower' ? 'have at least' : 'have at most'
   const seen = `${shown.readings} readings on ${shown.specimens} specimens, mean ${formatQuantity(shown.mean, 'µm', 3)}, s ${formatQuantity(shown.standardDeviation, 'µm', 3)}`
-  const says = `${seen}; ${share} of the places ${reach} ${pair.found} (${asked} ${pair.limit})`
+  const message = `${seen}; ${share} of the places ${reach} ${pair.found} (${asked} ${pair.limit})`
   const margin: Margin = {
     found: shown.bound,
     limit: limit.value,
@@ -124,27 +120,27 @@ function judgeShown(
     direction: limit.side === 'lower' ? 'at least' : 'at most',
     guardBand: uncertaintyUm ?? demands.guardShare * limit.value,
   }
-  if (shown.outcome === 'too few') return { ...tooFew(shown, says, margin), measured }
+  if (shown.outcome === 'too few') return { ...tooFew(shown, message, margin), measured }
   if (shown.outcome === 'outside') {
-    const found = `${says}: too ${asked === 'least' ? 'thin' : 'thick'}.`
+    const found = `${message}: too ${asked === 'least' ? 'thin' : 'thick'}.`
     return { verdict: 'fails', found, margin, measured, remedy: shiftNeeded(shown, limit) }
   }
   if (shown.standardDeviation === 0) {
-    const found = `${says}; all readings are alike: the instrument is too coarse to show the spread.`
+    const found = `${message}; all readings are alike: the instrument is too coarse to show the spread.`
     return { verdict: 'marginal', found, margin, measured }
   }
-  return { verdict: verdictOn(margin), found: `${says}.`, margin, measured }
+  return { verdict: verdictOn(margin), found: `${message}.`, margin, measured }
 }
 
-const tooFew = ({ specimens, enough }: ToleranceShown, says: string, margin: Margin): SideJudged => ({
+const tooFew = ({ specimens, enough }: ToleranceShown, message: string, margin: Margin): SideJudged => ({
   verdict: 'undetermined',
-  found: `${says}: too few specimens to tell.`,
+  found: `${message}: too few specimens to tell.`,
   margin,
   remedy:
     enough === undefined
       ? undefined
       : {
-          says: `With the same mean and spread, ${enough} specimens would show it: take ${enough - specimens} more. More readings on the same specimens would not do.`,
+          message: `With the same mean and spread, ${enough} specimens would show it: take ${enough - specimens} more. More readings on the same specimens would not do.`,
         },
 })
 
@@ -152,21 +148,21 @@ function shiftNeeded({ standardDeviation, factor }: ToleranceShown, limit: Toler
   const reach = (factor ?? Number.NaN) * standardDeviation
   const mean = limit.side === 'lower' ? limit.value + reach : limit.value - reach
   return {
-    says: `With this spread the mean would have to be ${formatQuantity(mean, 'µm', 3)}: reject the lot or have it plated again.`,
+    message: `With this spread the mean would have to be ${formatQuantity(mean, 'µm', 3)}: reject the lot or have it plated again.`,
   }
 }
 
 function voids(
   group: PlatingReadings,
-  { leastUm }: PlatingWindow,
+  { minUm }: PlatingWindow,
   { voidShare }: PlatingDemands,
 ): SideJudged | undefined {
   if (group.deposit !== 'copper' || group.place !== 'hole') return undefined
   const thinnest = Math.min(...group.bySpecimen.flat())
-  if (!(thinnest < voidShare * leastUm)) return undefined
+  if (!(thinnest < voidShare * minUm)) return undefined
   const margin: Margin = {
     found: thinnest,
-    limit: voidShare * leastUm,
+    limit: voidShare * minUm,
     unit: 'µm',
     direction: 'at least',
     guardBand: 0,
@@ -177,7 +173,7 @@ function voids(
     measured: { check: 'void' },
     found: `thinnest copper ${pair.found}, under ${pair.limit} (${formatNumber(voidShare * 100)} % of the least): counts as a void.`,
     margin,
-    remedy: { says: 'Reject the lot: a void in the wall cannot be mended.' },
+    remedy: { message: 'Reject the lot: a void in the wall cannot be mended.' },
   }
 }
 

@@ -9,7 +9,7 @@ import { nestedSpread, type NestedSpread } from '@/shared/statistics/components/
 import { platingOf, type PlatingReadings } from './plating-readings'
 import { platingReads, specificationFrom } from './plating-reads'
 import { platingWindow, hasWindow } from './plating-window'
-import { demandsFrom, standingReads, type StandingInputs } from '@/shared/sampling/sampling-reads'
+import { demandsFrom, statusReads, type StatusInputs } from '@/shared/sampling/sampling-reads'
 import type { About } from '@/shared/rules/finding'
 import { scaled } from './tolerance-shown'
 import { groupedBy } from '@/shared/grouped-by'
@@ -25,7 +25,7 @@ export interface PlatingIndex {
   readonly readings: number
   /** What there are several of: specimens in one lot, or lots. */
   readonly units: { readonly count: number; readonly of: 'specimens' | 'lots' }
-  readonly leastUm: number
+  readonly minUm: number
   readonly result:
     | { readonly spread: NestedSpread; readonly index: number; readonly bound: number }
     | { readonly open: string }
@@ -38,7 +38,7 @@ export interface PlatingIndex {
  * Units: µm, the index has none. The confidence is a fraction.
  */
 export function platingIndexes(
-  inputs: StandingInputs & Inputs<typeof platingReads>,
+  inputs: StatusInputs & Inputs<typeof platingReads>,
   confidence: number,
 ): PlatingIndex[] {
   const demands = demandsFrom(inputs)
@@ -47,14 +47,14 @@ export function platingIndexes(
   return pooled(groups).flatMap((series) => {
     const window = platingWindow(series[0]!, specification)
     if (!hasWindow(window)) return []
-    const ofLots = series.map((one) => indexOf([one], window.leastUm, confidence))
-    return series.length === 1 ? ofLots : [...ofLots, indexOf(series, window.leastUm, confidence)]
+    const ofLots = series.map((one) => indexOf([one], window.minUm, confidence))
+    return series.length === 1 ? ofLots : [...ofLots, indexOf(series, window.minUm, confidence)]
   })
 }
 
 /** The same for screens; none while something they read is not specified. */
 export function platingIndexesOf(facts: Facts, confidence: number): PlatingIndex[] {
-  const inputs = inputsOf({ ...standingReads, ...platingReads }, facts)
+  const inputs = inputsOf({ ...statusReads, ...platingReads }, facts)
   return inputs ? platingIndexes(inputs, confidence) : []
 }
 
@@ -65,7 +65,7 @@ const pooled = (groups: readonly PlatingReadings[]): PlatingReadings[][] => [
   ).values(),
 ]
 
-function indexOf(series: readonly PlatingReadings[], leastUm: number, confidence: number): PlatingIndex {
+function indexOf(series: readonly PlatingReadings[], minUm: number, confidence: number): PlatingIndex {
   const { lot, deposit, place } = series[0]!
   const where = `${deposit}, ${PLATING_PLACES[place].label.toLowerCase()}`
   return {
@@ -82,10 +82,10 @@ function indexOf(series: readonly PlatingReadings[], leastUm: number, confidence
       series.length === 1
         ? { count: series[0]!.bySpecimen.length, of: 'specimens' }
         : { count: series.length, of: 'lots' },
-    leastUm,
+    minUm,
     result: resultOf(
       series.map(({ bySpecimen }) => bySpecimen),
-      leastUm,
+      minUm,
       confidence,
     ),
   }
@@ -93,7 +93,7 @@ function indexOf(series: readonly PlatingReadings[], leastUm: number, confidence
 
 function resultOf(
   lots: readonly PlatingReadings['bySpecimen'][],
-  leastUm: number,
+  minUm: number,
   confidence: number,
 ): PlatingIndex['result'] {
   const readings = lots.flat(2)
@@ -104,28 +104,28 @@ function resultOf(
   const spread = nestedSpread(lots, confidence)
   if (!(spread.standardDeviation > 0))
     return { open: 'all readings are alike: the instrument is too coarse to show the spread.' }
-  const index = (spread.mean - leastUm) / (3 * spread.standardDeviation)
+  const index = (spread.mean - minUm) / (3 * spread.standardDeviation)
   return { spread, index, bound: oneSidedIndexBound(index, spread, confidence) }
 }
 
 /** More than anyone has: beyond it "more of them" is no advice. */
-const MOST_UNITS = 10_000
+const MAX_UNITS = 10_000
 
 /** How many such units would show the index to reach the least, with the same mean and spread; undefined where none would. */
 export function unitsEnough(
   { units, result }: PlatingIndex,
-  leastIndex: number,
+  minIndex: number,
   confidence: number,
 ): number | undefined {
-  if ('open' in result || !(result.index > leastIndex)) return undefined
+  if ('open' in result || !(result.index > minIndex)) return undefined
   const shows = (count: number): boolean =>
-    oneSidedIndexBound(result.index, scaled(result.spread, units.count, count), confidence) >= leastIndex
+    oneSidedIndexBound(result.index, scaled(result.spread, units.count, count), confidence) >= minIndex
   let short = units.count
   let enough = short * 2
   while (!shows(enough)) {
-    if (enough >= MOST_UNITS) return undefined
+    if (enough >= MAX_UNITS) return undefined
     short = enough
-    enough = Math.min(MOST_UNITS, enough * 2)
+    enough = Math.min(MAX_UNITS, enough * 2)
   }
   while (enough - short > 1) {
     const middle = Math.floor((short + enough) / 2)

@@ -35,7 +35,7 @@ function readPlating(lot: Lot, demands: TestDemands): PlatingOfLot {
     string,
     { specimens: Map<string, number[]>; instrumentIds: Set<string>; uncertaintyUm?: number }
   >()
-  for (const { conditions, readings, instrumentId } of tests.standing) {
+  for (const { conditions, readings, instrumentId } of tests.counted) {
     const places = readings.columns['place'] ?? []
     const specimens = readings.columns['specimen'] ?? []
     const thicknesses = readings.columns['thicknessUm'] ?? []

@@ -1,13 +1,13 @@
-import { platingGuard, voidShareLeast } from '@/shared/plan/limits/evaluation-guards'
+import { platingGuard, voidShareMin } from '@/shared/plan/limits/evaluation-guards'
 import {
-  holeCopperLeast,
-  platingConfidenceLeast,
-  platingCoverageLeast,
+  holeCopperMin,
+  platingConfidenceMin,
+  platingCoverageMin,
 } from '@/shared/plan/limits/evaluation-plating'
 import {
   boardFinish,
-  boardFinishLeast,
-  boardFinishMost,
+  boardFinishMin,
+  boardFinishMax,
   boardNickel,
   leadFinishes,
 } from '@/shared/plan/parameters/finishes'
@@ -19,19 +19,19 @@ import type { PlatingSpecification } from './plating-window'
 /** What the specification says of plating, as far as it is filled in. */
 export const platingReads = {
   finish: optional(boardFinish),
-  finishLeast: optional(boardFinishLeast),
-  finishMost: optional(boardFinishMost),
+  finishMin: optional(boardFinishMin),
+  finishMax: optional(boardFinishMax),
   nickel: optional(boardNickel),
   leads: optional(leadFinishes),
-  holeCopper: holeCopperLeast,
+  holeCopper: holeCopperMin,
 } as const
 
 /** What is asked of the readings of a lot. */
 export const platingDemandReads = {
-  coverage: platingCoverageLeast,
-  platingConfidence: platingConfidenceLeast,
+  coverage: platingCoverageMin,
+  platingConfidence: platingConfidenceMin,
   platingGuard,
-  voidShare: voidShareLeast,
+  voidShare: voidShareMin,
 } as const
 
 export const platingDemandsFrom = (inputs: Inputs<typeof platingDemandReads>): PlatingDemands => ({
@@ -43,9 +43,9 @@ export const platingDemandsFrom = (inputs: Inputs<typeof platingDemandReads>): P
 
 export const specificationFrom = (inputs: Inputs<typeof platingReads>): PlatingSpecification => ({
   boardFinish: inputs.finish,
-  boardFinishLeastUm: inputs.finishLeast,
-  boardFinishMostUm: inputs.finishMost,
+  boardFinishMinUm: inputs.finishMin,
+  boardFinishMaxUm: inputs.finishMax,
   boardNickelUm: inputs.nickel,
   leadFinishes: inputs.leads,
-  holeCopper: { leastUm: inputs.holeCopper.value, document: inputs.holeCopper.document },
+  holeCopper: { minUm: inputs.holeCopper.value, document: inputs.holeCopper.document },
 })

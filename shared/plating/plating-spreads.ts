@@ -7,7 +7,7 @@ import { platingOf, type PlatingReadings } from './plating-readings'
 import { platingReads, specificationFrom } from './plating-reads'
 import { platingWindow, type PlatingWindow, hasWindow } from './plating-window'
 import { toleranceShown } from './tolerance-shown'
-import { demandsFrom, standingReads } from '@/shared/sampling/sampling-reads'
+import { demandsFrom, statusReads } from '@/shared/sampling/sampling-reads'
 
 /** What a lot's readings of one deposit at one place show, beside what is specified. */
 export interface PlatingSpread extends PlatingReadings {
@@ -24,7 +24,7 @@ export interface PlatingSpread extends PlatingReadings {
  * Source: NIST/SEMATECH e-Handbook 7.2.6.3.
  */
 export function platingSpreads(facts: Facts, content: ToleranceContent): PlatingSpread[] {
-  const inputs = inputsOf({ ...standingReads, ...platingReads }, facts)
+  const inputs = inputsOf({ ...statusReads, ...platingReads }, facts)
   if (!inputs) return []
   const demands = demandsFrom(inputs)
   const specification = specificationFrom(inputs)
@@ -35,9 +35,9 @@ export function platingSpreads(facts: Facts, content: ToleranceContent): Plating
       const window = platingWindow(group, specification)
       const { bySpecimen } = group
       if (!hasWindow(window) || bySpecimen.length < 2 || !bySpecimen.flat().every(Number.isFinite)) return []
-      const ofTwo = window.mostUm !== undefined
+      const ofTwo = window.maxUm !== undefined
       const boundOn = (side: 'lower' | 'upper') =>
-        toleranceShown(bySpecimen, { side, value: window.leastUm, ofTwo }, content)
+        toleranceShown(bySpecimen, { side, value: window.minUm, ofTwo }, content)
       const lower = boundOn('lower')
       const bounds = { lower: lower.bound!, upper: boundOn('upper').bound! }
       return [{ ...group, window, mean: lower.mean, readings: lower.readings, bounds }]

@@ -7,28 +7,28 @@ import type { PlatingReadings } from './plating-readings'
 /** What the specification says of plating; parts of it may still be open. */
 export interface PlatingSpecification {
   readonly boardFinish: keyof typeof BOARD_FINISHES | undefined
-  readonly boardFinishLeastUm: number | undefined
-  readonly boardFinishMostUm: number | undefined
+  readonly boardFinishMinUm: number | undefined
+  readonly boardFinishMaxUm: number | undefined
   readonly boardNickelUm: number | undefined
   readonly leadFinishes: readonly LeadFinish[] | undefined
-  readonly holeCopper: { readonly leastUm: number; readonly document: string }
+  readonly holeCopper: { readonly minUm: number; readonly document: string }
 }
 
 /** The thickness a deposit must have, and who says so. */
 export interface PlatingWindow {
-  readonly leastUm: number
-  readonly mostUm: number | undefined
+  readonly minUm: number
+  readonly maxUm: number | undefined
   readonly document: string
 }
 
 /** Why the specification has no window: it asks nothing, or has not said yet. */
 export interface NoPlatingWindow {
   readonly asksNothing: boolean
-  readonly says: string
+  readonly message: string
 }
 
 export const hasWindow = (window: PlatingWindow | NoPlatingWindow): window is PlatingWindow =>
-  'leastUm' in window
+  'minUm' in window
 
 /** Coats so thin, or dissolved so fast, that a certificate's word does not do: they are measured. */
 const MEASURED_ON_LEADS: readonly string[] = ['silver', 'palladium']
@@ -46,11 +46,11 @@ export function leadCoatToMeasure(
 
 /** Whether the specification gives a least thickness of any coating. */
 export const asksThickness = ({
-  boardFinishLeastUm = 0,
+  boardFinishMinUm = 0,
   boardNickelUm = 0,
   leadFinishes = [],
 }: PlatingSpecification): boolean =>
-  boardFinishLeastUm > 0 || boardNickelUm > 0 || leadFinishes.some(({ coatingUm }) => coatingUm > 0)
+  boardFinishMinUm > 0 || boardNickelUm > 0 || leadFinishes.some(({ coatingUm }) => coatingUm > 0)
 
 /** The window for a group of readings, or why the specification has none. */
 export function platingWindow(
@@ -59,12 +59,12 @@ export function platingWindow(
 ): PlatingWindow | NoPlatingWindow {
   if (lot.kind === 'component') return leadWindow(lot.part, deposit, specification.leadFinishes)
   if (deposit === 'copper') {
-    const { leastUm, document } = specification.holeCopper
+    const { minUm, document } = specification.holeCopper
     return place === 'hole'
-      ? { leastUm, mostUm: undefined, document }
+      ? { minUm, maxUm: undefined, document }
       : {
           asksNothing: true,
-          says: 'the specification sets no least copper on tracks: kept for information.',
+          message: 'the specification sets no least copper on tracks: kept for information.',
         }
   }
   if (deposit === 'nickel' || deposit === 'tin-nickel') {
@@ -75,7 +75,7 @@ export function platingWindow(
   const { coating, label } = BOARD_FINISHES[boardFinish]
   if (coating !== deposit)
     return notSpecified(`${deposit} was measured, and the specified finish is ${label}.`)
-  return specified(specification.boardFinishLeastUm, specification.boardFinishMostUm, 'board finish')
+  return specified(specification.boardFinishMinUm, specification.boardFinishMaxUm, 'board finish')
 }
 
 function leadWindow(
@@ -95,13 +95,13 @@ function leadWindow(
   )
 }
 
-const notSpecified = (says: string): NoPlatingWindow => ({ asksNothing: false, says })
+const notSpecified = (message: string): NoPlatingWindow => ({ asksNothing: false, message })
 
 const specified = (
-  leastUm: number | undefined,
-  mostUm: number | undefined,
+  minUm: number | undefined,
+  maxUm: number | undefined,
   what: string,
 ): PlatingWindow | NoPlatingWindow =>
-  leastUm === undefined
+  minUm === undefined
     ? notSpecified(`the specification gives no least thickness for ${what} yet.`)
-    : { leastUm, mostUm, document: `specification: ${what}` }
+    : { minUm, maxUm, document: `specification: ${what}` }

@@ -38,7 +38,7 @@ export interface ToleranceLimit {
 }
 
 /** More specimens than anyone takes: beyond them "more specimens" is no advice. */
-const MOST_SPECIMENS = 10_000
+const MAX_SPECIMENS = 10_000
 
 /**
  * Judges readings of a normal population against one limit by a tolerance bound,
@@ -81,28 +81,28 @@ function computeShown(
     limit.side === 'lower' ? centre - factor * standardDeviation : centre + factor * standardDeviation
   const inside = limit.side === 'lower' ? bound >= limit.value : bound <= limit.value
   if (inside) return { ...base, factor, bound, outcome: 'shown', enough: specimens.length }
-  const room = limit.side === 'lower' ? centre - limit.value : limit.value - centre
-  const enough = specimensEnough(room / standardDeviation, base, limit, content)
+  const marginValue = limit.side === 'lower' ? centre - limit.value : limit.value - centre
+  const enough = specimensEnough(marginValue / standardDeviation, base, limit, content)
   return { ...base, factor, bound, outcome: enough === undefined ? 'outside' : 'too few', enough }
 }
 
 /** The least number of specimens, made up like these, whose factor is at most so many standard deviations. */
 function specimensEnough(
-  roomInSpreads: number,
+  marginInSpreads: number,
   { specimens, basis }: { readonly specimens: number; readonly basis: ToleranceBasis },
   limit: ToleranceLimit,
   content: ToleranceContent,
 ): number | undefined {
   const endless = limit.ofTwo ? (1 + content.coverage) / 2 : content.coverage
-  if (!(roomInSpreads > normalQuantile(endless))) return undefined
+  if (!(marginInSpreads > normalQuantile(endless))) return undefined
   const isEnough = (count: number) =>
-    rememberedFactor(scaled(basis, specimens, count), limit, content) <= roomInSpreads
+    rememberedFactor(scaled(basis, specimens, count), limit, content) <= marginInSpreads
   let short = specimens
   let enough = specimens * 2
   while (!isEnough(enough)) {
-    if (enough >= MOST_SPECIMENS) return undefined
+    if (enough >= MAX_SPECIMENS) return undefined
     short = enough
-    enough = Math.min(MOST_SPECIMENS, enough * 2)
+    enough = Math.min(MAX_SPECIMENS, enough * 2)
   }
   while (enough - short > 1) {
     const middle = Math.floor((short + enough) / 2)

@@ -1,5 +1,5 @@
 import { marginIn, type ProcessWindow } from '@/shared/logs/logged-window'
-import type { Ruling } from '@/shared/plan/requirement'
+import type { GoverningRequirement } from '@/shared/plan/requirement'
 import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
 import type { Log } from '@/shared/records/log'
 import type { Part } from '@/shared/rules/finding'
@@ -15,7 +15,7 @@ export function profileTerms(
   { code }: Log,
   { couples, peakSpreadK }: ProfileSummary,
   windows: ProfileWindows,
-  leastCouples: Ruling,
+  minCouples: GoverningRequirement,
 ): Part[] {
   const term = (what: string, window: ProcessWindow, of: (couple: Couple) => number, mend: string): Part =>
     decidingPart(couples.map((couple) => placeOf(named(code, what), couple, window, of(couple), mend)))!
@@ -54,7 +54,7 @@ export function profileTerms(
       ({ steepestFallKPerS }) => steepestFallKPerS,
       'Cool more gently behind the peak, and measure again.',
     ),
-    couplesPart(code, couples.length, leastCouples.value),
+    couplesPart(code, couples.length, minCouples.value),
     ...(couples.length > 1 ? [spreadPart(code, peakSpreadK, windows.spread)] : []),
   ]
 }
@@ -79,7 +79,7 @@ function placeOf(
       verdict: 'undetermined',
       measured: { couple: column },
       found: `the samples of ${where} hold no ${SLOPE_WINDOW_S} s of it.`,
-      remedy: { says: 'Measure a whole pass, from the cold board to the cooled one.' },
+      remedy: { message: 'Measure a whole pass, from the cold board to the cooled one.' },
     }
   const { verdict, margin } = marginIn(window, found)
   const printed = margin
@@ -91,21 +91,21 @@ function placeOf(
     measured: { found: measure(found, window.unit), couple: column },
     found: `${printed} at ${where}.`,
     ...(margin && { margin }),
-    ...(verdict === 'fails' && { remedy: { says: mend } }),
+    ...(verdict === 'fails' && { remedy: { message: mend } }),
   }
 }
 
-function couplesPart(code: string, found: number, least: number): Part {
-  const more = least - found
-  const margin = { found, limit: least, unit: '1', direction: 'at least', guardBand: 0 } as const
+function couplesPart(code: string, found: number, min: number): Part {
+  const more = min - found
+  const margin = { found, limit: min, unit: '1', direction: 'at least', guardBand: 0 } as const
   return {
     ...named(code, 'thermocouples'),
     verdict: more > 0 ? 'undetermined' : 'meets',
-    found: more > 0 ? `${found} of the ${least} that are asked: ${more} more.` : `${found} on the board.`,
+    found: more > 0 ? `${found} of the ${min} that are asked: ${more} more.` : `${found} on the board.`,
     margin,
     ...(more > 0 && {
       remedy: {
-        says: `Measure again with ${more} more: the coolest joint, the hottest place and the part most at risk.`,
+        message: `Measure again with ${more} more: the coolest joint, the hottest place and the part most at risk.`,
       },
     }),
   }
@@ -119,7 +119,7 @@ function spreadPart(code: string, peakSpreadK: number, window: ProcessWindow): P
     found: `${formatQuantity(peakSpreadK, 'K', 3)} between the hottest and the coolest place.`,
     ...(margin && { margin }),
     ...(verdict === 'fails' && {
-      remedy: { says: 'Soak longer so that heavy parts catch up, or shield the light ones.' },
+      remedy: { message: 'Soak longer so that heavy parts catch up, or shield the light ones.' },
     }),
   }
 }

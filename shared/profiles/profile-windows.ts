@@ -1,30 +1,30 @@
 import { ALLOYS, meltsAsItsFamily, type Alloy } from '@/shared/materials/alloys'
-import { followingAlloy } from '@/shared/plan/alloy-ruling'
+import { followingAlloy } from '@/shared/plan/alloy-requirement'
 import {
-  aboveLiquidusUnlikeLeast,
-  aboveLiquidusUnlikeMost,
-  peakAboveLiquidusLeast,
-  peakAboveLiquidusMost,
+  aboveLiquidusUnlikeMin,
+  aboveLiquidusUnlikeMax,
+  peakAboveLiquidusMin,
+  peakAboveLiquidusMax,
 } from '@/shared/plan/limits/control-alloy'
 import {
-  aboveLiquidusLeadFreeLeast,
-  aboveLiquidusLeadFreeMost,
-  aboveLiquidusTinLeadLeast,
-  aboveLiquidusTinLeadMost,
-  profileFallMost,
-  profileRiseMost,
-  profileSpreadMost,
-  reflowPeakLeadFreeLeast,
-  reflowPeakLeadFreeMost,
-  reflowPeakTinLeadLeast,
-  reflowPeakTinLeadMost,
-  soakLeadFreeLeast,
-  soakLeadFreeMost,
+  aboveLiquidusLeadFreeMin,
+  aboveLiquidusLeadFreeMax,
+  aboveLiquidusTinLeadMin,
+  aboveLiquidusTinLeadMax,
+  profileFallMax,
+  profileRiseMax,
+  profileSpreadMax,
+  reflowPeakLeadFreeMin,
+  reflowPeakLeadFreeMax,
+  reflowPeakTinLeadMin,
+  reflowPeakTinLeadMax,
+  soakLeadFreeMin,
+  soakLeadFreeMax,
 } from '@/shared/plan/limits/control-profile'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
 import { solderAlloy } from '@/shared/plan/parameters/solder'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
-import type { Ruling } from '@/shared/plan/requirement'
+import type { GoverningRequirement } from '@/shared/plan/requirement'
 import { between } from '@/shared/logs/process-windows'
 import { optional, type Inputs } from '@/shared/rules/rule'
 import { processWindowGuard } from '@/shared/plan/limits/guard-bands'
@@ -38,23 +38,23 @@ export const profileReads = {
   family: alloyFamily,
   process: optional(solderingProcess),
   alloy: optional(solderAlloy),
-  peakTinLeadLeast: reflowPeakTinLeadLeast,
-  peakTinLeadMost: reflowPeakTinLeadMost,
-  peakLeadFreeLeast: reflowPeakLeadFreeLeast,
-  peakLeadFreeMost: reflowPeakLeadFreeMost,
-  timeTinLeadLeast: aboveLiquidusTinLeadLeast,
-  timeTinLeadMost: aboveLiquidusTinLeadMost,
-  timeLeadFreeLeast: aboveLiquidusLeadFreeLeast,
-  timeLeadFreeMost: aboveLiquidusLeadFreeMost,
-  soakLeast: soakLeadFreeLeast,
-  soakMost: soakLeadFreeMost,
-  peakAboveLeast: peakAboveLiquidusLeast,
-  peakAboveMost: peakAboveLiquidusMost,
-  timeUnlikeLeast: aboveLiquidusUnlikeLeast,
-  timeUnlikeMost: aboveLiquidusUnlikeMost,
-  riseMost: profileRiseMost,
-  fallMost: profileFallMost,
-  spreadMost: profileSpreadMost,
+  peakTinLeadMin: reflowPeakTinLeadMin,
+  peakTinLeadMax: reflowPeakTinLeadMax,
+  peakLeadFreeMin: reflowPeakLeadFreeMin,
+  peakLeadFreeMax: reflowPeakLeadFreeMax,
+  timeTinLeadMin: aboveLiquidusTinLeadMin,
+  timeTinLeadMax: aboveLiquidusTinLeadMax,
+  timeLeadFreeMin: aboveLiquidusLeadFreeMin,
+  timeLeadFreeMax: aboveLiquidusLeadFreeMax,
+  soakMin: soakLeadFreeMin,
+  soakMax: soakLeadFreeMax,
+  peakAboveMin: peakAboveLiquidusMin,
+  peakAboveMax: peakAboveLiquidusMax,
+  timeUnlikeMin: aboveLiquidusUnlikeMin,
+  timeUnlikeMax: aboveLiquidusUnlikeMax,
+  riseMax: profileRiseMax,
+  fallMax: profileFallMax,
+  spreadMax: profileSpreadMax,
   guard: processWindowGuard,
 }
 
@@ -75,25 +75,29 @@ type ProfileInputs = Inputs<typeof profileReads>
 const alloyOf = ({ alloy }: ProfileInputs): Alloy | undefined => alloy && ALLOYS[alloy]
 
 /** Least and most of the peak: what the family is run at, or as far above its liquidus where the alloy melts elsewhere. */
-export function peakRulings(inputs: ProfileInputs): readonly [least: Ruling, most: Ruling] {
-  const [least, most] =
+export function peakRequirements(
+  inputs: ProfileInputs,
+): readonly [min: GoverningRequirement, max: GoverningRequirement] {
+  const [min, max] =
     inputs.family === 'tin-lead'
-      ? [inputs.peakTinLeadLeast, inputs.peakTinLeadMost]
-      : [inputs.peakLeadFreeLeast, inputs.peakLeadFreeMost]
+      ? [inputs.peakTinLeadMin, inputs.peakTinLeadMax]
+      : [inputs.peakLeadFreeMin, inputs.peakLeadFreeMax]
   const alloy = alloyOf(inputs)
-  if (!alloy || meltsAsItsFamily(alloy)) return [least, most]
+  if (!alloy || meltsAsItsFamily(alloy)) return [min, max]
   return [
-    followingAlloy(least, alloy.liquidusC, inputs.peakAboveLeast),
-    followingAlloy(most, alloy.liquidusC, inputs.peakAboveMost),
+    followingAlloy(min, alloy.liquidusC, inputs.peakAboveMin),
+    followingAlloy(max, alloy.liquidusC, inputs.peakAboveMax),
   ]
 }
 
-function timeRulings(inputs: ProfileInputs): readonly [least: Ruling, most: Ruling] {
+function timeRequirements(
+  inputs: ProfileInputs,
+): readonly [min: GoverningRequirement, max: GoverningRequirement] {
   const alloy = alloyOf(inputs)
-  if (alloy && !meltsAsItsFamily(alloy)) return [inputs.timeUnlikeLeast, inputs.timeUnlikeMost]
+  if (alloy && !meltsAsItsFamily(alloy)) return [inputs.timeUnlikeMin, inputs.timeUnlikeMax]
   return inputs.family === 'tin-lead'
-    ? [inputs.timeTinLeadLeast, inputs.timeTinLeadMost]
-    : [inputs.timeLeadFreeLeast, inputs.timeLeadFreeMost]
+    ? [inputs.timeTinLeadMin, inputs.timeTinLeadMax]
+    : [inputs.timeLeadFreeMin, inputs.timeLeadFreeMax]
 }
 
 /** The window of a reflow profile for the alloy that is specified, else for the usual one of the family. */
@@ -103,11 +107,11 @@ export function profileWindows(inputs: ProfileInputs): ProfileWindows {
   const window = (one: ProcessWindow): ProcessWindow => guarded(one, inputs.guard)
   return {
     liquidusC: alloy?.liquidusC ?? USUAL_LIQUIDUS_C[inputs.family],
-    peak: window(between(...peakRulings(inputs), '°C')),
-    aboveLiquidus: window(between(...timeRulings(inputs), 's')),
-    soak: soaks ? window(between(inputs.soakLeast, inputs.soakMost, 's')) : undefined,
-    rise: window({ most: boundBy(inputs.riseMost), unit: 'K/s' }),
-    fall: window({ most: boundBy(inputs.fallMost), unit: 'K/s' }),
-    spread: window({ most: boundBy(inputs.spreadMost), unit: 'K' }),
+    peak: window(between(...peakRequirements(inputs), '°C')),
+    aboveLiquidus: window(between(...timeRequirements(inputs), 's')),
+    soak: soaks ? window(between(inputs.soakMin, inputs.soakMax, 's')) : undefined,
+    rise: window({ max: boundBy(inputs.riseMax), unit: 'K/s' }),
+    fall: window({ max: boundBy(inputs.fallMax), unit: 'K/s' }),
+    spread: window({ max: boundBy(inputs.spreadMax), unit: 'K' }),
   }
 }

@@ -1,4 +1,4 @@
-import { binaryDust } from './binary-dust'
+import { roundingTolerance } from './rounding-tolerance'
 import { printedUnit, type Unit } from './unit'
 
 /**
@@ -31,7 +31,7 @@ export function formatQuantity(value: number, unit: Unit, significantFigures = 4
  * "1.33 against 1.33"), and a value on its limit reads as the limit does.
  */
 export function formatAgainst(found: number, limit: number, unit: Unit): { found: string; limit: string } {
-  if (found === limit || Math.abs(found - limit) <= binaryDust(found, limit)) {
+  if (found === limit || Math.abs(found - limit) <= roundingTolerance(found, limit)) {
     const both = formatQuantity(limit, unit, 6)
     return { found: both, limit: both }
   }

@@ -13,7 +13,7 @@ export interface LifeEvent {
   /** 'YYYY-MM-DD'; '' where the record has no date. */
   readonly on: string
   readonly what: string
-  readonly says: string
+  readonly message: string
   readonly from:
     | { readonly kind: 'lot'; readonly code: string }
     | { readonly kind: 'inspection'; readonly id: string }
@@ -65,11 +65,11 @@ const byDay = (one: LifeEvent, other: LifeEvent): number =>
 function eventsOfLot({ code, part, receivedOn, supplier, tests, disposition }: Lot): LifeEvent[] {
   const from = { kind: 'lot', code } as const
   return [
-    { on: receivedOn, what: `Lot ${code} received`, says: `${part}, ${supplier}`, from },
+    { on: receivedOn, what: `Lot ${code} received`, message: `${part}, ${supplier}`, from },
     ...tests.map(({ method, testedOn, testedBy }) => ({
       on: testedOn,
       what: `Lot ${code} tested`,
-      says: `${methodName(method)}, ${testedBy}`,
+      message: `${methodName(method)}, ${testedBy}`,
       from,
     })),
     ...(disposition
@@ -77,7 +77,7 @@ function eventsOfLot({ code, part, receivedOn, supplier, tests, disposition }: L
           {
             on: disposition.on,
             what: `Lot ${code} ${dispositionInWords({ disposition })}`,
-            says: `${disposition.by}: ${disposition.reason}`,
+            message: `${disposition.by}: ${disposition.reason}`,
             from,
           },
         ]
@@ -90,7 +90,7 @@ function eventOfInspection({ id, inspectedOn, inspector, jointsSeen, defects }: 
   return {
     on: inspectedOn,
     what: 'Inspected',
-    says: `${inspector}, ${jointsSeen} joints seen: ${found}`,
+    message: `${inspector}, ${jointsSeen} joints seen: ${found}`,
     from: { kind: 'inspection', id },
   }
 }
@@ -107,13 +107,13 @@ function eventsOfRecords({ byKind }: ProgrammeRecords, serial: string): LifeEven
 
 function eventOfRecord(kind: RecordKind, row: Row, naming: string): LifeEvent {
   const [dated] = Object.entries(kind.columns).find(([, column]) => column.kind === 'date') ?? []
-  const says = Object.entries(kind.columns)
+  const message = Object.entries(kind.columns)
     .filter(([name]) => name !== naming && name !== dated && row[name] !== undefined && row[name] !== '')
     .map(([name, column]) => `${column.label.toLowerCase()} ${kindOf(column).inSentence(column, row[name])}`)
   return {
     on: dated ? String(row[dated] ?? '') : '',
     what: `${kind.label[0]?.toUpperCase()}${kind.label.slice(1)}`,
-    says: says.join(', '),
+    message: message.join(', '),
     from: { kind: 'record', recordKind: kind.key },
   }
 }

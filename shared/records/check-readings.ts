@@ -8,12 +8,12 @@ import type { Readings } from './readings'
 export interface ReadingProblem {
   readonly reading: number
   readonly column: string
-  readonly says: string
+  readonly message: string
 }
 
-const MOST_LISTED = 50
+const MAX_LISTED = 50
 /** An analysis measures each metal apart, so that its shares may come to a little more than the whole. */
-const MOST_TOGETHER_PCT = 101
+const MAX_TOGETHER_PCT = 101
 
 /**
  * What is wrong with readings for these columns, of which some may be shares of one whole; empty when all can be
@@ -27,7 +27,7 @@ export function readingProblems(
   const problems = overWhole(readings, sharesOfWhole)
   for (const name of Object.keys(readings.columns)) {
     if (!Object.hasOwn(columns, name))
-      problems.push({ reading: 0, column: name, says: `There is no column ${name}.` })
+      problems.push({ reading: 0, column: name, message: `There is no column ${name}.` })
   }
   for (const [name, column] of Object.entries(columns)) {
     const cells = readings.columns[name] ?? []
@@ -35,18 +35,18 @@ export function readingProblems(
       problems.push({
         reading: 0,
         column: name,
-        says: `${column.label}: ${readings.count} readings, but ${cells.length} values.`,
+        message: `${column.label}: ${readings.count} readings, but ${cells.length} values.`,
       })
       continue
     }
     const fits = kindOf(column).readingTest(column)
-    for (let index = 0; index < cells.length && problems.length < MOST_LISTED; index++) {
+    for (let index = 0; index < cells.length && problems.length < MAX_LISTED; index++) {
       const cell = cells[index] ?? null
       if (cell === null ? !column.optional : !fits(cell))
-        problems.push({ reading: index + 1, column: name, says: sayWhy(column, cell) })
+        problems.push({ reading: index + 1, column: name, message: sayWhy(column, cell) })
     }
   }
-  return problems.slice(0, MOST_LISTED)
+  return problems.slice(0, MAX_LISTED)
 }
 
 function overWhole({ count, columns }: Readings, shares: readonly string[]): ReadingProblem[] {
@@ -57,8 +57,8 @@ function overWhole({ count, columns }: Readings, shares: readonly string[]): Rea
     column,
     together: shares.reduce((sum, share) => sum + (Number(columns[share]?.[index]) || 0), 0),
   })).flatMap(({ together, ...place }) =>
-    together > MOST_TOGETHER_PCT
-      ? [{ ...place, says: `The shares come to ${formatNumber(together, 4)} %, more than the whole.` }]
+    together > MAX_TOGETHER_PCT
+      ? [{ ...place, message: `The shares come to ${formatNumber(together, 4)} %, more than the whole.` }]
       : [],
   )
 }

@@ -20,8 +20,8 @@ export const DEFECT_KINDS = [
 export type DefectKind = (typeof DEFECT_KINDS)[number]
 
 const millimetres = (way: string) => {
-  const says = `A place ${way} lies between 0 and 2000 mm.`
-  return z.number({ error: says }).min(0, says).max(2000, says).optional()
+  const message = `A place ${way} lies between 0 and 2000 mm.`
+  return z.number({ error: message }).min(0, message).max(2000, message).optional()
 }
 
 /** A defective joint found: what, where on the board, and who says so. */

@@ -1,11 +1,11 @@
 import { computed, fromMemory } from '@/shared/sources/provenance'
-import { demonstrationConfidenceLeast } from '@/shared/plan/limits/assessment-proof'
+import { demonstrationConfidenceMin } from '@/shared/plan/limits/assessment-proof'
 import { lifeCyclesNeeded } from '@/shared/plan/parameters/assessment-proof'
 import { boardQuality, failureRateEdition, survivalTarget } from '@/shared/plan/parameters/joint-budget'
 import type { Parameter, ValueOf } from '@/shared/plan/parameter'
 import { alloyFamily, environment, serviceYears } from '@/shared/plan/parameters/programme'
 import { useCycles } from '@/shared/plan/parameters/thermal-fatigue'
-import { rulingOn } from '@/shared/plan/requirement'
+import { governingRequirement } from '@/shared/plan/requirement'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import type { Facts } from '@/shared/rules/facts'
 import {
@@ -19,7 +19,7 @@ import { NORRIS_LANDZBERG } from '@/shared/reliability/models/norris-landzberg'
 import type { Source } from '@/shared/sources/source'
 import { PRESUMED_SHAPE, type LifeTestShown } from './life-tests-shown'
 import type { ProgrammeTarget } from './programme-target'
-import { sourceOf } from '@/shared/rules/ruling-source'
+import { sourceOf } from '@/shared/rules/governing-source'
 
 /** One thing taken for granted on the way to a figure. */
 export interface Assumption {
@@ -78,8 +78,8 @@ export function assumptionsOf(
     {
       what: 'Confidence of what is shown, one-sided',
       value: formatQuantity(target.confidence * 100, '%'),
-      source: sourceOf(rulingOn(demonstrationConfidenceLeast, requirements)),
-      by: { kind: 'limit', key: demonstrationConfidenceLeast.key },
+      source: sourceOf(governingRequirement(demonstrationConfidenceMin, requirements)),
+      by: { kind: 'limit', key: demonstrationConfidenceMin.key },
     },
   ]
 }

@@ -67,7 +67,7 @@ export function boardHoursStillToServe(
 export type ReturnCause = FieldReturn['cause']
 
 /** Longer gaps between two returns are left out, so that a date far off does not fill a page. */
-const MOST_EMPTY_MONTHS = 24
+const MAX_EMPTY_MONTHS = 24
 
 /**
  * Returns by month and cause, months in order; a month without a return between
@@ -100,7 +100,7 @@ const monthsAlong = (months: readonly string[]): string[] =>
       12 * (Number(month.slice(0, 4)) - Number(before.slice(0, 4))) +
       Number(month.slice(5)) -
       Number(before.slice(5))
-    return apart - 1 > MOST_EMPTY_MONTHS ? [month] : monthsBetween(before, month).slice(1)
+    return apart - 1 > MAX_EMPTY_MONTHS ? [month] : monthsBetween(before, month).slice(1)
   })
 
 /**

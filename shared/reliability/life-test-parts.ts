@@ -9,8 +9,8 @@ import type { Interval } from '@/shared/statistics/intervals/interval'
 export const FIT_CONFIDENCE = 0.9
 
 /** Whether the bounds of a shape reach into those presumed. */
-export const overlap = ({ lower, upper }: Interval, { least, most }: ShapeRange): boolean =>
-  upper >= least && lower <= most
+export const overlap = ({ lower, upper }: Interval, { min, max }: ShapeRange): boolean =>
+  upper >= min && lower <= max
 
 /** What each test's own Weibull fit says. */
 export const weibullNotes = (fits: readonly LifeTestFit[]): string[] =>
@@ -43,7 +43,7 @@ export function partsOfTests(specimens: readonly LifeSpecimen[], runs: readonly 
       subject,
       verdict: 'not applicable',
       measured: {
-        tried: count(own.length),
+        tested: count(own.length),
         failed: count(failed),
         shortest: measure(shortest, '1'),
         longest: measure(longest, '1'),

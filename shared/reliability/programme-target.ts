@@ -4,8 +4,8 @@ import {
   HOURS_PER_YEAR,
 } from '@/shared/physics/joint-budget'
 import { boardJoints } from '@/shared/plan/board-joints'
-import { demonstrationConfidenceLeast } from '@/shared/plan/limits/assessment-proof'
-import { wearOutShapeLeast, wearOutShapeMost } from '@/shared/plan/limits/assessment-evidence'
+import { demonstrationConfidenceMin } from '@/shared/plan/limits/assessment-proof'
+import { wearOutShapeMin, wearOutShapeMax } from '@/shared/plan/limits/assessment-evidence'
 import type { ShapeRange } from '@/shared/reliability/demonstration/wear-out-shown'
 import { lifeCyclesNeeded } from '@/shared/plan/parameters/assessment-proof'
 import { defectFreeBoards, survivalTarget, surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
@@ -13,7 +13,7 @@ import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import type { Parameter } from '@/shared/plan/parameter'
 import { serviceYears } from '@/shared/plan/parameters/programme'
 import { useCycles } from '@/shared/plan/parameters/thermal-fatigue'
-import { rulingOn } from '@/shared/plan/requirement'
+import { governingRequirement } from '@/shared/plan/requirement'
 import type { Facts } from '@/shared/rules/facts'
 
 /** What a programme has to reach, and to show: everything else is held against it. */
@@ -73,14 +73,14 @@ export function programmeTarget({
           : allowedDefectsPerMillion({ joints, defectFreeBoards: defectFree / 100 }),
       lifeCycles: read(lifeCyclesNeeded) ?? (cyclesAYear === undefined ? undefined : cyclesAYear * years),
       wearOutShapes: wearOutShapesOf(requirements),
-      confidence: rulingOn(demonstrationConfidenceLeast, requirements).value / 100,
+      confidence: governingRequirement(demonstrationConfidenceMin, requirements).value / 100,
     },
   }
 }
 
 function wearOutShapesOf(requirements: Facts['requirements']): ShapeRange {
-  const least = rulingOn(wearOutShapeLeast, requirements).value
-  return { least, most: Math.max(least, rulingOn(wearOutShapeMost, requirements).value) }
+  const min = governingRequirement(wearOutShapeMin, requirements).value
+  return { min, max: Math.max(min, governingRequirement(wearOutShapeMax, requirements).value) }
 }
 
 /** Share of boards whose joints all outlive service at a constant rate of the board, in FIT. */

@@ -14,7 +14,7 @@ export interface RateKnown {
   /** What can be relied on: the prediction itself, or the upper bound of what was shown. */
   readonly upper: number
   readonly survival: number
-  readonly standing: 'within the target' | 'not shown yet' | 'beyond the target'
+  readonly status: 'within the target' | 'not shown yet' | 'beyond the target'
   /** What would show it with no further failure; undefined where nothing more is to be shown. */
   readonly toShow:
     { readonly amount: number; readonly unit: 'joints run through a life' | 'board-hours' } | undefined
@@ -46,7 +46,7 @@ export function rollUp(
       lower: undefined,
       upper: predicted,
       survival: survivalAt(predicted, target),
-      standing: predicted <= target.boardFit ? 'within the target' : 'beyond the target',
+      status: predicted <= target.boardFit ? 'within the target' : 'beyond the target',
       toShow: undefined,
     })
   const tested = lifeTestRate(target, specimens)
@@ -89,7 +89,7 @@ function shown(
   { rate, lower, upper }: { rate: number; lower: number; upper: number },
   toShow: RateKnown['toShow'] & object,
 ): RateKnown {
-  const standing =
+  const status =
     upper <= target.boardFit
       ? 'within the target'
       : lower > target.boardFit
@@ -102,7 +102,7 @@ function shown(
     lower,
     upper,
     survival: survivalAt(upper, target),
-    standing,
-    toShow: standing === 'not shown yet' ? toShow : undefined,
+    status,
+    toShow: status === 'not shown yet' ? toShow : undefined,
   }
 }

@@ -1,4 +1,4 @@
-import { binaryDust } from '@/shared/quantity/binary-dust'
+import { roundingTolerance } from '@/shared/quantity/rounding-tolerance'
 import type { Unit } from '@/shared/quantity/unit'
 import type { Source } from '@/shared/sources/source'
 
@@ -108,7 +108,7 @@ export type About = Readonly<Record<string, string>>
 
 /** What would make a finding meet: in words, and as a new value where one input, or one cell of a table, would do it. */
 export interface Remedy {
-  readonly says: string
+  readonly message: string
   readonly parameter?: string
   readonly value?: number
   /** Where a cell would do it, `parameter` and `value` stay empty, so that nothing overwrites the table. */
@@ -145,10 +145,10 @@ export type MarginVerdict = Extract<Verdict, 'meets' | 'marginal' | 'undetermine
  */
 export function verdictOn({ found, limit, direction, guardBand }: Margin): MarginVerdict {
   if (Number.isNaN(found) || Number.isNaN(limit)) return 'undetermined'
-  const room = direction === 'at most' ? limit - found : found - limit
-  const dust = binaryDust(found, limit)
-  if (!(room >= -dust)) return 'fails'
-  return room < guardBand - dust ? 'marginal' : 'meets'
+  const marginValue = direction === 'at most' ? limit - found : found - limit
+  const tolerance = roundingTolerance(found, limit)
+  if (!(marginValue >= -tolerance)) return 'fails'
+  return marginValue < guardBand - tolerance ? 'marginal' : 'meets'
 }
 
 /** An undetermined outcome that says what is missing and where it would come from. */

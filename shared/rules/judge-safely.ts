@@ -23,7 +23,7 @@ export function judgeSafely(rule: AnyRule, facts: Facts): Outcome {
 }
 
 function notComputed(thrown: unknown): Judged {
-  const [why, says] =
+  const [why, message] =
     thrown instanceof NoDate
       ? [thrown.message, 'Withdraw the record that holds it, or revise the value, and enter it anew.']
       : [
@@ -37,6 +37,6 @@ function notComputed(thrown: unknown): Judged {
     missing: ['a result of this rule'],
     working: [],
     sources: [],
-    remedy: { says },
+    remedy: { message },
   }
 }

@@ -9,18 +9,18 @@ import {
 } from './finding'
 
 /** How far inside its limit a value lies; negative outside. In the limit's unit. */
-export const roomOf = ({ found, limit, direction }: Margin): number =>
+export const marginValueOf = ({ found, limit, direction }: Margin): number =>
   direction === 'at most' ? limit - found : found - limit
 
 /** Room counted in guard bands, so that margins in different units can be compared. */
-const relativeRoom = (margin: Margin): number =>
-  roomOf(margin) / (margin.guardBand > 0 ? margin.guardBand : Math.abs(margin.limit) || 1)
+const relativeMargin = (margin: Margin): number =>
+  marginValueOf(margin) / (margin.guardBand > 0 ? margin.guardBand : Math.abs(margin.limit) || 1)
 
 /** The margin with the least room. A margin that is not a number counts as the least of all. */
 export const tightest = (first: Margin, ...others: readonly Margin[]): Margin =>
-  others.reduce((least, margin) => {
-    const room = relativeRoom(margin)
-    return Number.isNaN(room) || room < relativeRoom(least) ? margin : least
+  others.reduce((min, margin) => {
+    const marginValue = relativeMargin(margin)
+    return Number.isNaN(marginValue) || marginValue < relativeMargin(min) ? margin : min
   }, first)
 
 /** A part judged on its margin alone. */
@@ -49,7 +49,7 @@ export const decidingPart = (parts: readonly Part[]): Part | undefined =>
 function isWorse(part: Part, than: Part): boolean {
   if (part.verdict !== than.verdict) return VERDICTS.indexOf(part.verdict) > VERDICTS.indexOf(than.verdict)
   if (!part.margin || !than.margin) return part.margin !== undefined && than.margin === undefined
-  return relativeRoom(part.margin) < relativeRoom(than.margin)
+  return relativeMargin(part.margin) < relativeMargin(than.margin)
 }
 
 /**

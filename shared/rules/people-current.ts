@@ -1,61 +1,61 @@
-import type { Ruling } from '@/shared/plan/requirement'
+import type { GoverningRequirement } from '@/shared/plan/requirement'
 import { addMonths, daysBetween } from '@/shared/quantity/calendar'
 import { SKILLS, type Skill } from '@/shared/records/kinds/training'
 import type { RecordOf } from '@/shared/records/record-kinds'
 import { samePerson } from '@/shared/records/soldering-work'
 import type { Judged, Part } from './finding'
 import { decidingPart } from './parts'
-import { namedRuling, sourceOf } from './ruling-source'
+import { governingName, sourceOf } from './governing-source'
 import { count } from '@/shared/rules/measure'
 import { groupedBy } from '@/shared/grouped-by'
 
 type Training = RecordOf<'training'>
 
 /** Work that a person did, and the day. */
-export interface Deed {
+export interface SkilledTask {
   readonly worker: string
   readonly skill: Skill
   readonly on: string
 }
 
 /** What is asked of people, for the limit line. */
-export const peopleLimit = (validMost: Ruling): string =>
-  `Each person's training in date on the day of the work, and valid no longer than ${validMost.value} months (${namedRuling(validMost)}).`
+export const peopleLimit = (validMax: GoverningRequirement): string =>
+  `Each person's training in date on the day of the work, and valid no longer than ${validMax.value} months (${governingName(validMax)}).`
 
 /** How long a training is good, and how much of it is to be left after its last use. */
 export interface PeopleLimits {
-  readonly validMost: Ruling
-  readonly notice: Ruling
+  readonly validMax: GoverningRequirement
+  readonly notice: GoverningRequirement
 }
 
 /** Whether everyone who did something was trained for it and in date on that day. Asks for one deed at least. */
 export function judgePeople(
-  deeds: readonly Deed[],
+  tasks: readonly SkilledTask[],
   training: readonly Training[],
-  { validMost, notice }: PeopleLimits,
+  { validMax, notice }: PeopleLimits,
 ): Judged {
-  const byWorker = certificatesBy(training, validMost.value)
-  const parts = [...groupedDeeds(deeds)].map(([, own]) => partOf(own, byWorker, notice.value))
+  const byWorker = certificatesBy(training, validMax.value)
+  const parts = [...groupedTasks(tasks)].map(([, own]) => partOf(own, byWorker, notice.value))
   const worst = decidingPart(parts)
   if (!worst) throw new RangeError('There is no work to hold training records against.')
   const { verdict } = worst
-  const bad = parts.filter((part) => part.verdict === 'fails').length
+  const nonconforming = parts.filter((part) => part.verdict === 'fails').length
   return {
     verdict,
     found:
       verdict === 'fails'
-        ? `${worst.subject}: ${worst.found}${bad > 1 ? ` ${bad - 1} more like it.` : ''}`
+        ? `${worst.subject}: ${worst.found}${nonconforming > 1 ? ` ${nonconforming - 1} more like it.` : ''}`
         : `All ${parts.length} pairs of person and skill were in date on every day of work.${verdict === 'marginal' ? ` ${worst.subject}: ${worst.found}` : ''}`,
-    limit: peopleLimit(validMost),
+    limit: peopleLimit(validMax),
     margin: worst.margin,
-    measured: { pairs: count(parts.length), outside: count(bad) },
+    measured: { pairs: count(parts.length), outside: count(nonconforming) },
     working: [
       {
         label: 'Deeds held against training records',
-        result: `${deeds.length} deeds, ${training.length} records`,
+        result: `${tasks.length} deeds, ${training.length} records`,
       },
     ],
-    sources: [sourceOf(validMost), sourceOf(notice)],
+    sources: [sourceOf(validMax), sourceOf(notice)],
     remedy: worst.remedy,
     parts,
   }
@@ -64,9 +64,9 @@ export function judgePeople(
 const keyOf = (worker: string, skill: Skill): string => `${samePerson(worker)}\n${skill}`
 
 /** Deeds by person and skill, the days ascending. */
-const groupedDeeds = (deeds: readonly Deed[]) =>
+const groupedTasks = (tasks: readonly SkilledTask[]) =>
   new Map(
-    [...groupedBy(deeds, ({ worker, skill }) => keyOf(worker, skill))].map(([key, own]) => [
+    [...groupedBy(tasks, ({ worker, skill }) => keyOf(worker, skill))].map(([key, own]) => [
       key,
       { ...own[0]!, days: own.map(({ on }) => on).sort() },
     ]),
@@ -78,12 +78,12 @@ interface Validity {
 }
 
 /** The spans in which a training is valid: to its stated end, or sooner where the limit ends it. */
-const certificatesBy = (training: readonly Training[], mostMonths: number): Map<string, Validity[]> =>
+const certificatesBy = (training: readonly Training[], maxMonths: number): Map<string, Validity[]> =>
   groupedBy(
     training,
     ({ worker, skill }) => keyOf(worker, skill),
     ({ passedOn, expiresOn }) => {
-      const longest = addMonths(passedOn, mostMonths)
+      const longest = addMonths(passedOn, maxMonths)
       return { from: passedOn, to: expiresOn < longest ? expiresOn : longest }
     },
   )
@@ -96,8 +96,9 @@ function partOf(
   const label = SKILLS.find(({ value }) => value === skill)?.label ?? skill
   const named = { subject: `${worker}, ${label.toLowerCase()}`, about: { worker, skill } }
   const spans = byWorker.get(keyOf(worker, skill)) ?? []
-  const covers = (day: string): Validity | undefined => spans.find(({ from, to }) => from <= day && day <= to)
-  const outside = days.filter((day) => !covers(day))
+  const signedContents = (day: string): Validity | undefined =>
+    spans.find(({ from, to }) => from <= day && day <= to)
+  const outside = days.filter((day) => !signedContents(day))
   const first = outside[0]
   if (first !== undefined)
     return {
@@ -110,7 +111,7 @@ function partOf(
       },
       found: `${spans.length === 0 ? 'no training is recorded' : 'not in date'} on ${first}${outside.length > 1 ? ` and on ${outside.length - 1} more days of work` : ''}.`,
       remedy: {
-        says: `Record the training that covered ${first} if there was one; else train and examine ${worker}, and have the work of those days inspected by someone in date.`,
+        message: `Record the training that covered ${first} if there was one; else train and examine ${worker}, and have the work of those days inspected by someone in date.`,
       },
     }
   const last = days[days.length - 1]!

@@ -7,7 +7,7 @@ interface Search {
   readonly meets: (value: number) => boolean
   /** How near to the border the answer must lie, in the input's unit. */
   readonly tolerance: number
-  readonly mostSteps?: number
+  readonly maxSteps?: number
 }
 
 /**
@@ -16,7 +16,7 @@ interface Search {
  * border; undefined when even `to` does not meet.
  * Throws RangeError on a tolerance that is not positive or bounds that are not finite.
  */
-export function bisect({ from, to, meets, tolerance, mostSteps = 60 }: Search): number | undefined {
+export function bisect({ from, to, meets, tolerance, maxSteps = 60 }: Search): number | undefined {
   if (!(tolerance > 0)) throw new RangeError('The tolerance of a search must be greater than zero.')
   if (!Number.isFinite(from) || !Number.isFinite(to)) {
     throw new RangeError('The bounds of a search must be finite numbers.')
@@ -25,7 +25,7 @@ export function bisect({ from, to, meets, tolerance, mostSteps = 60 }: Search): 
   if (!meets(to)) return undefined
   let failing = from
   let meeting = to
-  for (let step = 0; step < mostSteps && Math.abs(meeting - failing) > tolerance; step++) {
+  for (let step = 0; step < maxSteps && Math.abs(meeting - failing) > tolerance; step++) {
     const middle = failing + (meeting - failing) / 2
     if (meets(middle)) meeting = middle
     else failing = middle

@@ -1,5 +1,5 @@
-import type { Limit, Ruling } from '@/shared/plan/requirement'
-import { rulingOn } from '@/shared/plan/requirement'
+import type { Limit, GoverningRequirement } from '@/shared/plan/requirement'
+import { governingRequirement } from '@/shared/plan/requirement'
 import type { Parameter } from '@/shared/plan/parameter'
 import type { Stage } from '@/shared/plan/stage'
 import type { Facts } from './facts'
@@ -29,7 +29,7 @@ type InputOf<R> =
   R extends OptionalRead<infer Inner>
     ? InputOf<Inner> | undefined
     : R extends Limit
-      ? Ruling
+      ? GoverningRequirement
       : R extends TodaySource
         ? string
         : R extends RecordSource<infer T>
@@ -69,7 +69,7 @@ export function take(read: Readable, facts: Facts): unknown {
     case 'parameter':
       return facts.values.get(read.key)
     case 'limit':
-      return rulingFrom(facts.requirements, read)
+      return governingFrom(facts.requirements, read)
     case 'records':
       return read.from(facts.records)
     case 'today':
@@ -101,7 +101,8 @@ const notYet = (missing: readonly string[]): Judged => ({
 })
 
 /** Rulings are remembered per facts, so that unchanged limits stay the same object. */
-const rulingFrom = memo(
-  (requirements: Facts['requirements'], limit: Limit): Ruling => rulingOn(limit, requirements),
+const governingFrom = memo(
+  (requirements: Facts['requirements'], limit: Limit): GoverningRequirement =>
+    governingRequirement(limit, requirements),
   500,
 )

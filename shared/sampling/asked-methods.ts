@@ -1,5 +1,5 @@
-import type { Ruling } from '@/shared/plan/requirement'
-import { coverageLeast, holeRiseLeast, wettingTimeMost } from '@/shared/plan/limits/evaluation-solderability'
+import type { GoverningRequirement } from '@/shared/plan/requirement'
+import { coverageMin, holeRiseMin, wettingTimeMax } from '@/shared/plan/limits/evaluation-solderability'
 import type { Lot } from '@/shared/records/lot'
 import { kindAndPart } from '@/shared/records/lot-identity'
 import {
@@ -13,18 +13,18 @@ import {
 
 /** The limits that specimens of the sampled tests are held to. */
 export const sampledLimits = {
-  wettingTime: wettingTimeMost,
-  dipCoverage: coverageLeast,
-  holeRise: holeRiseLeast,
+  wettingTime: wettingTimeMax,
+  dipCoverage: coverageMin,
+  holeRise: holeRiseMin,
 } as const
 
 /** Every sampled method that is asked for or was used, with the value one specimen is held to. */
 export function sampledMethods(inputs: {
   readonly lots: readonly Lot[]
   readonly needed: readonly { readonly method: string }[]
-  readonly wettingTime: Pick<Ruling, 'value'>
-  readonly dipCoverage: Pick<Ruling, 'value'>
-  readonly holeRise: Pick<Ruling, 'value'>
+  readonly wettingTime: Pick<GoverningRequirement, 'value'>
+  readonly dipCoverage: Pick<GoverningRequirement, 'value'>
+  readonly holeRise: Pick<GoverningRequirement, 'value'>
 }): readonly { readonly method: SampledMethod; readonly limit: number }[] {
   const inUse = new Set([
     ...inputs.needed.map(({ method }) => method),
@@ -34,9 +34,9 @@ export function sampledMethods(inputs: {
 }
 
 const allMethods = (limits: {
-  readonly wettingTime: Pick<Ruling, 'value'>
-  readonly dipCoverage: Pick<Ruling, 'value'>
-  readonly holeRise: Pick<Ruling, 'value'>
+  readonly wettingTime: Pick<GoverningRequirement, 'value'>
+  readonly dipCoverage: Pick<GoverningRequirement, 'value'>
+  readonly holeRise: Pick<GoverningRequirement, 'value'>
 }): readonly { readonly method: SampledMethod; readonly limit: number }[] => [
   { method: ROTARY_DIP, limit: limits.wettingTime.value },
   { method: DIP_AND_LOOK, limit: limits.dipCoverage.value },

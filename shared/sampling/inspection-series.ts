@@ -1,22 +1,22 @@
 import { TEST_METHODS } from '@/shared/methods/test-methods'
 import type { Facts } from '@/shared/rules/facts'
-import type { InspectionStanding } from '@/shared/statistics/sampling/switching'
+import type { InspectionStatus } from '@/shared/statistics/sampling/switching'
 import { askedOf, sampledMethods } from './asked-methods'
 import { seriesOf, type SampledLot } from './lot-sampling'
 import { planForLot, planInWords } from './sampling-plan'
 import { samplingSpecified } from './sampling-of-lot'
 import { contextFrom } from './sampling-reads'
 
-export type SeriesSeverity = InspectionStanding['severity']
+export type SeriesSeverity = InspectionStatus['severity']
 
 /** One lot in its supplier's series: how it was inspected, what came of it, and what that did to the next. */
 export interface SeriesStep {
   readonly lot: string
   readonly receivedOn: string
   readonly severity: SeriesSeverity
-  readonly planSays: string
+  readonly planMessage: string
   readonly tested: number
-  readonly bad: number
+  readonly nonconforming: number
   /** Undefined while the sample has not decided. */
   readonly outcome: 'accepted' | 'accepted in the gap' | 'rejected' | undefined
   /** Why the lot after it is inspected otherwise, when it is. */
@@ -37,9 +37,9 @@ export interface InspectionSeries {
   readonly method: string
   readonly label: string
   readonly steps: readonly SeriesStep[]
-  readonly next: InspectionStanding
+  readonly next: InspectionStatus
   /** The plan for a next lot as large as the last. */
-  readonly nextPlanSays: string
+  readonly nextPlanMessage: string
   readonly edition: string
 }
 
@@ -63,23 +63,23 @@ export function inspectionSeries(facts: Facts): InspectionSeries[] {
           label: TEST_METHODS[method.key].label,
           steps: lots.map((_, at) => stepOf(lots.slice(0, at + 1), lots[at + 1]?.inspection ?? next)),
           next,
-          nextPlanSays: next.severity === 'discontinued' ? 'No lot is taken.' : `${planInWords(plan)}.`,
+          nextPlanMessage: next.severity === 'discontinued' ? 'No lot is taken.' : `${planInWords(plan)}.`,
           edition: context.switching.edition,
         }
       }),
   )
 }
 
-function stepOf(upTo: readonly SampledLot[], after: InspectionStanding): SeriesStep {
+function stepOf(upTo: readonly SampledLot[], after: InspectionStatus): SeriesStep {
   const { lot, inspection, plan, sample } = upTo[upTo.length - 1]!
   const from = inspection.severity
   return {
     lot: lot.code,
     receivedOn: lot.receivedOn,
     severity: from,
-    planSays: planInWords(plan),
+    planMessage: planInWords(plan),
     tested: sample?.tested ?? 0,
-    bad: sample?.bad ?? 0,
+    nonconforming: sample?.nonconforming ?? 0,
     outcome: sample?.outcome.decided,
     switched:
       after.severity === from

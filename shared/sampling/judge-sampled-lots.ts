@@ -37,13 +37,13 @@ interface JudgedLot {
  * that proves of the lot.
  */
 export function judgeSampledLots(question: Question, inputs: SamplingInputs): Judged {
-  const { method, ruling } = question
+  const { method, governing } = question
   const asked = new Set(inputs.needed.filter((row) => row.method === method.key).map(kindAndPart))
   const isAsked = (lot: SampledLot['lot']) => asked.has(kindAndPart(lot))
-  const series = seriesOf(inputs.lots, method, ruling.value, contextFrom(inputs))
+  const series = seriesOf(inputs.lots, method, governing.value, contextFrom(inputs))
   const judged = series
     .flatMap(({ lots }) => lots)
-    .filter(({ lot, tests }) => isAsked(lot) || tests.standing.length + tests.setAside.length > 0)
+    .filter(({ lot, tests }) => isAsked(lot) || tests.counted.length + tests.excluded.length > 0)
     .map((sampled) => judgeLot(sampled, question, inputs))
   const absent = absentParts(question, inputs)
   if (judged.length + absent.length === 0)
@@ -56,7 +56,7 @@ export function judgeSampledLots(question: Question, inputs: SamplingInputs): Ju
   const behind = judged.find(({ part }) => part === worst)
   return {
     ...spokenByWorst(counted),
-    limit: question.limitSays,
+    limit: question.limitMessage,
     working: behind ? workingOf(behind.sampled, question, inputs) : [],
     sources: question.sources,
     parts,
@@ -77,12 +77,12 @@ function judgeLot(sampled: SampledLot, question: Question, inputs: SamplingInput
 type Judgement = Omit<Part, 'subject' | 'about'>
 
 function untested({ plan, tests }: SampledLot, { method }: Question): Judgement {
-  const reasons = tests.setAside.map(({ test, because }) => `test of ${test.testedOn}: ${because}`)
+  const reasons = tests.excluded.map(({ test, because }) => `test of ${test.testedOn}: ${because}`)
   const why = reasons.length > 0 ? `no result counts (${reasons.join('; ')})` : 'not tested'
   return {
     verdict: 'undetermined',
     found: `${why} by ${methodName(method.key)}; the plan asks for ${planInWords(plan)}.`,
-    remedy: { says: `Test ${testedAtLeast(plan)} of the lot under the specified conditions.` },
+    remedy: { message: `Test ${testedAtLeast(plan)} of the lot under the specified conditions.` },
   }
 }
 
@@ -100,7 +100,7 @@ function judgeSample(
       verdict: 'undetermined',
       ...(look && { measured: normalityMeasured(look) }),
       found: `${seen}; ${look?.skewed ? `${normalityInWords(look)} T` : 't'}he plan asks for ${planInWords(plan)}: ${more} more to test.`,
-      remedy: { says: `Test ${more} more ${pieces(more)} of the lot.` },
+      remedy: { message: `Test ${more} more ${pieces(more)} of the lot.` },
     }
   }
   const proof = proofOfLot(lot.quantity, sample, inputs)
@@ -111,10 +111,10 @@ function judgeSample(
   if (outcome.decided === 'accepted in the gap') verdicts.push('marginal')
   if (outcome.decided === 'rejected' || ended) verdicts.push('fails')
   const verdict = worstVerdict(verdicts)
-  const outcomeSays = {
+  const outcomeMessage = {
     accepted:
-      plan.kind === 'double' && firstAccepts(plan, sample.badInFirst)
-        ? `accepted on its first sample (${sample.badInFirst} bad of ${plan.firstSize})`
+      plan.kind === 'double' && firstAccepts(plan, sample.nonconformingInFirst)
+        ? `accepted on its first sample (${sample.nonconformingInFirst} bad of ${plan.firstSize})`
         : 'accepted',
     'accepted in the gap': 'accepted between the two numbers, which returns the series to normal inspection',
     rejected: 'rejected by the plan',
@@ -129,17 +129,18 @@ function judgeSample(
       ...proofMeasured(proof),
       ...(look && normalityMeasured(look)),
     },
-    found: `${seen}; ${outcomeSays}. ${shown}${look ? ` ${normalityInWords(look)}` : ''}${stop}`,
+    found: `${seen}; ${outcomeMessage}. ${shown}${look ? ` ${normalityInWords(look)}` : ''}${stop}`,
     margin: margins.find((margin) => verdictOn(margin) === verdict) ?? margins[0],
     remedy: remedyOf(outcome.decided === 'rejected', ended),
   }
 }
 
 function remedyOf(rejectedByPlan: boolean, ended: boolean): Remedy | undefined {
-  if (ended) return { says: 'Record the supplier’s accepted corrective action, or reject the lot.' }
+  if (ended) return { message: 'Record the supplier’s accepted corrective action, or reject the lot.' }
   if (!rejectedByPlan) return undefined
   return {
-    says: 'Reject the lot, or have it refinished once and test it again as a new lot; a second failure rejects it for good.',
+    message:
+      'Reject the lot, or have it refinished once and test it again as a new lot; a second failure rejects it for good.',
   }
 }
 
@@ -158,7 +159,7 @@ function workingOf(sampled: SampledLot, question: Question, inputs: SamplingInpu
   lines.push({
     label: 'Specimens',
     formula: 'a specimen is bad when any of its places is',
-    numbers: `${sample.tally.places} places, limit ${question.limitSays}`,
+    numbers: `${sample.tally.places} places, limit ${question.limitMessage}`,
     result: sampleInWords(sample, question),
   })
   if (sample.variables && plan.kind === 'variables') {
@@ -172,7 +173,7 @@ function workingOf(sampled: SampledLot, question: Question, inputs: SamplingInpu
   lines.push({
     label: 'What it proves',
     formula: 'the most bad pieces D in the lot for which P(so few found | D) still exceeds 1 − confidence',
-    numbers: `${sample.bad} bad of ${sample.tested}, lot of ${lot.quantity}`,
+    numbers: `${sample.nonconforming} bad of ${sample.tested}, lot of ${lot.quantity}`,
     result: proofInWords(proofOfLot(lot.quantity, sample, inputs)),
   })
   return lines
@@ -187,17 +188,17 @@ function absentParts({ method }: Question, { needed, lots }: SamplingInputs): Pa
       subject: part,
       verdict: 'undetermined',
       found: `no lot of this ${kind} is recorded, so nothing was tested by ${methodName(method.key)}.`,
-      remedy: { says: 'Record the lot when it is received, then test it.' },
+      remedy: { message: 'Record the lot when it is received, then test it.' },
     }))
 }
 
 /** Everything that came was sent back: nothing bad is in use, and nothing good is there yet. */
-function allRejected({ method, limitSays }: Question, parts: readonly Part[]): Judged {
+function allRejected({ method, limitMessage }: Question, parts: readonly Part[]): Judged {
   return {
     ...undetermined(
       `Every lot tested by ${methodName(method.key)} was rejected; a lot that may be used is still to come.`,
       ['a lot that is not rejected'],
-      limitSays,
+      limitMessage,
     ),
     parts,
   }
@@ -205,7 +206,7 @@ function allRejected({ method, limitSays }: Question, parts: readonly Part[]): J
 
 function notesOf(question: Question, judged: readonly JudgedLot[]): string[] {
   const aside = judged.flatMap(({ sampled }) =>
-    sampled.tests.setAside.map(
+    sampled.tests.excluded.map(
       ({ test, because }) => `Lot ${sampled.lot.code}, test of ${test.testedOn}, set aside: ${because}.`,
     ),
   )

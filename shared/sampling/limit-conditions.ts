@@ -2,16 +2,16 @@ import { solderFloat } from '@/shared/methods/solder-float'
 import { rotaryDip } from '@/shared/methods/rotary-dip'
 import { TEST_FLUXES, TEST_SOLDERS } from '@/shared/materials/test-solders'
 import { WETTING_TIME_HOLDS_AT as HOLDS_AT } from '@/shared/plan/limits/evaluation-solderability'
-import type { Ruling } from '@/shared/plan/requirement'
+import type { GoverningRequirement } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { LotTest } from '@/shared/records/lot'
 
 /** What a test must have been made under for its limit to say anything. */
 export interface LimitConditions {
-  readonly wettingTime: Pick<Ruling, 'kind' | 'value'>
+  readonly wettingTime: Pick<GoverningRequirement, 'kind' | 'value'>
   readonly temperatureToleranceK: number
   /** Not looked at by rules that look at solderability alone. */
-  readonly float?: { readonly leastC: number; readonly leastS: number }
+  readonly float?: { readonly minC: number; readonly minS: number }
 }
 
 /**
@@ -42,11 +42,11 @@ function easierDip(
 
 function easierFloat(
   { conditions }: LotTest,
-  { leastC, leastS }: NonNullable<LimitConditions['float']>,
+  { minC, minS }: NonNullable<LimitConditions['float']>,
 ): string | undefined {
   const { bathTemperatureC, floatS } = conditions
   if (typeof bathTemperatureC !== 'number' || typeof floatS !== 'number')
     return 'temperature or time of the float not stated'
-  if (bathTemperatureC >= leastC && floatS >= leastS) return undefined
-  return `floated at ${formatQuantity(bathTemperatureC, '°C')} for ${formatQuantity(floatS, 's')}, less than ${formatQuantity(leastC, '°C')} for ${formatQuantity(leastS, 's')}`
+  if (bathTemperatureC >= minC && floatS >= minS) return undefined
+  return `floated at ${formatQuantity(bathTemperatureC, '°C')} for ${formatQuantity(floatS, 's')}, less than ${formatQuantity(minC, '°C')} for ${formatQuantity(minS, 's')}`
 }

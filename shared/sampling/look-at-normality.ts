@@ -14,7 +14,7 @@ export interface LookAtNormality {
 }
 
 /** A look at the worst reading of every specimen; `leastPValue` is a fraction. */
-export function lookAtNormality({ worstBySpecimen }: SpecimenTally, leastPValue: number): LookAtNormality {
+export function lookAtNormality({ worstBySpecimen }: SpecimenTally, minPValue: number): LookAtNormality {
   const readings = [...worstBySpecimen.values()]
   const shapeless =
     readings.length < FEWEST_FOR_NORMALITY ||
@@ -22,7 +22,7 @@ export function lookAtNormality({ worstBySpecimen }: SpecimenTally, leastPValue:
     readings.every((reading) => reading === readings[0])
   if (shapeless) return { readings: readings.length, pValue: undefined, skewed: false }
   const { pValue } = normalityLook(readings)
-  return { readings: readings.length, pValue, skewed: pValue < leastPValue }
+  return { readings: readings.length, pValue, skewed: pValue < minPValue }
 }
 
 export function normalityInWords({ readings, pValue, skewed }: LookAtNormality): string {

@@ -10,40 +10,40 @@ import { demandInputs, sortTests, type SortedTests, type TestDemands } from './t
 export interface LotSampleFound {
   readonly tally: SpecimenTally
   readonly tested: number
-  readonly bad: number
+  readonly nonconforming: number
   /** Of a double plan, once its first sample is complete. */
-  readonly badInFirst?: number
+  readonly nonconformingInFirst?: number
   readonly outcome: SampleOutcome
   /** Under a variables plan: how far the mean lies inside the limit. */
   readonly variables?: VariablesJudgement
 }
 
 /** A lot's tests by one method, with all that count taken together. */
-export interface TriedLot {
+export interface TestedLot {
   readonly tests: SortedTests
   readonly tally: SpecimenTally | undefined
-  readonly bad: number
+  readonly nonconforming: number
 }
 
 /** The tests of a lot by one method against the value one specimen is held to. */
-export function triedBy(lot: Lot, method: SampledMethod, limit: number, demands: TestDemands): TriedLot {
-  if (!lot.tests.some((test) => test.method === method.key)) return UNTRIED
+export function testedBy(lot: Lot, method: SampledMethod, limit: number, demands: TestDemands): TestedLot {
+  if (!lot.tests.some((test) => test.method === method.key)) return UNTESTED
   return knownTries(lot, [method, limit, ...demandInputs(demands)], () => {
     const tests = sortTests(lot, method.key, demands)
-    if (tests.standing.length === 0) return { tests, tally: undefined, bad: 0 }
+    if (tests.counted.length === 0) return { tests, tally: undefined, nonconforming: 0 }
     const tally = joinTallies(
-      tests.standing.map((test) => method.tally(test.readings, limit)),
+      tests.counted.map((test) => method.tally(test.readings, limit)),
       method.reading?.worseIs ?? 'greater',
     )
-    return { tests, tally, bad: nonconforming(tally) }
+    return { tests, tally, nonconforming: nonconforming(tally) }
   })
 }
-const UNTRIED: TriedLot = { tests: { standing: [], setAside: [] }, tally: undefined, bad: 0 }
-const knownTries = memory<Lot, TriedLot>(6)
+const UNTESTED: TestedLot = { tests: { counted: [], excluded: [] }, tally: undefined, nonconforming: 0 }
+const knownTries = memory<Lot, TestedLot>(6)
 
 /** What the lot's sample has come to under a plan; undefined while no test counts. */
 export function sampleOf(
-  { tally, bad }: TriedLot,
+  { tally, nonconforming }: TestedLot,
   method: SampledMethod,
   limit: number,
   plan: SamplingPlan,
@@ -52,15 +52,21 @@ export function sampleOf(
   if (tally === undefined || tested === 0) return undefined
   if (plan.kind !== 'variables') {
     if (plan.kind !== 'double' || tested < plan.firstSize)
-      return { tally, tested, bad, outcome: outcomeOf(plan, tested, bad) }
-    const badInFirst = badAmongFirst(plan.firstSize, tally)
-    return { tally, tested, bad, badInFirst, outcome: outcomeOf(plan, tested, bad, badInFirst) }
+      return { tally, tested, nonconforming, outcome: outcomeOf(plan, tested, nonconforming) }
+    const nonconformingInFirst = nonconformingAmongFirst(plan.firstSize, tally)
+    return {
+      tally,
+      tested,
+      nonconforming,
+      nonconformingInFirst,
+      outcome: outcomeOf(plan, tested, nonconforming, nonconformingInFirst),
+    }
   }
-  return { tally, tested, bad, ...variablesOutcome(plan, tally, method, limit) }
+  return { tally, tested, nonconforming, ...variablesOutcome(plan, tally, method, limit) }
 }
 
 /** Bad specimens among the first so many, in the order in which they were entered. */
-const badAmongFirst = (size: number, { faults }: SpecimenTally): number =>
+const nonconformingAmongFirst = (size: number, { faults }: SpecimenTally): number =>
   [...faults.values()].slice(0, size).filter((fault) => fault !== undefined).length
 
 /**

@@ -6,10 +6,10 @@ import {
   inspectionAfter,
   nextInspection,
   type InspectedLot,
-  type InspectionStanding,
+  type InspectionStatus,
 } from '@/shared/statistics/sampling/switching'
 import type { SwitchingRules } from '@/shared/statistics/sampling/switching-rules'
-import { sampleOf, triedBy, type LotSampleFound, type TriedLot } from './lot-sample'
+import { sampleOf, testedBy, type LotSampleFound, type TestedLot } from './lot-sample'
 import { lookAtNormality, type LookAtNormality } from './look-at-normality'
 import { memory } from '@/shared/memo'
 import type { SampledMethod } from './sampled-method'
@@ -32,14 +32,14 @@ export interface SamplingContext {
   readonly switching: SwitchingRules
   readonly supplierActions: readonly SupplierAction[]
   /** Readings with a smaller p value for being normal are counted, not measured. A fraction. */
-  readonly normalityLeast: number
+  readonly normalityMin: number
 }
 
 /** One lot under one method: the plan its history asks for, and what its sample says. */
 export interface SampledLot {
   readonly lot: Lot
   /** As the history before this lot left it. */
-  readonly inspection: InspectionStanding
+  readonly inspection: InspectionStatus
   readonly plan: SamplingPlan
   readonly tests: SortedTests
   /** Undefined while no test of the lot counts. */
@@ -50,7 +50,7 @@ export interface SampledLot {
 /** A series of one supplier's lots of one part, and how the next one is to be inspected. */
 export interface Series {
   readonly lots: readonly SampledLot[]
-  readonly next: InspectionStanding
+  readonly next: InspectionStatus
 }
 
 /**
@@ -65,11 +65,11 @@ export function seriesOf(
   limit: number,
   context: SamplingContext,
 ): readonly Series[] {
-  const { settings, demands, switching, supplierActions, normalityLeast } = context
+  const { settings, demands, switching, supplierActions, normalityMin } = context
   const { scheme, level, limit: aql, reducedWanted, zeroAcceptance } = settings
   const inputs = [
     ...[method, limit, scheme, level, aql, reducedWanted, zeroAcceptance.fraction, zeroAcceptance.confidence],
-    ...[switching, supplierActions, normalityLeast],
+    ...[switching, supplierActions, normalityMin],
     ...demandInputs(demands),
   ]
   return knownSeries(lots, inputs, () =>
@@ -87,7 +87,7 @@ export function lotSamplingPlan(
   lot: Lot,
   history: readonly Lot[],
   asked: { readonly method: SampledMethod; readonly limit: number; readonly context: SamplingContext },
-): { readonly plan: SamplingPlan; readonly inspection: InspectionStanding } {
+): { readonly plan: SamplingPlan; readonly inspection: InspectionStatus } {
   const inspection = inspectionStateOf(earlierThan(lot, history), asked)
   return { plan: planUnder(inspection, lot, asked.method, asked.context), inspection }
 }
@@ -100,7 +100,7 @@ export const inspectionStateOf = (
     limit,
     context,
   }: { readonly method: SampledMethod; readonly limit: number; readonly context: SamplingContext },
-): InspectionStanding => goThrough(history, method, limit, context).next
+): InspectionStatus => goThrough(history, method, limit, context).next
 
 const earlierThan = (lot: Lot, history: readonly Lot[]): readonly Lot[] => {
   const series = deliveries(history).get(deliveryKey(lot)) ?? []
@@ -120,10 +120,10 @@ function goThrough(
   for (const lot of series) {
     inspection = afterActions(inspection, lot, { since, until: lot.receivedOn }, context)
     since = lot.receivedOn
-    const tried = triedBy(lot, method, limit, context.demands)
-    const { plan, look } = planAfterLook(inspection, lot, { method, tried, context })
-    const sample = sampleOf(tried, method, limit, plan)
-    sampled.push({ lot, inspection, plan, tests: tried.tests, sample, ...(look && { look }) })
+    const tested = testedBy(lot, method, limit, context.demands)
+    const { plan, look } = planAfterLook(inspection, lot, { method, tested, context })
+    const sample = sampleOf(tested, method, limit, plan)
+    sampled.push({ lot, inspection, plan, tests: tested.tests, sample, ...(look && { look }) })
     if (sample?.outcome.decided === undefined) continue
     inspection = nextInspection(inspection, eventOf(sample, plan, context), context.switching)
   }
@@ -134,11 +134,11 @@ function goThrough(
 
 /** Supplier actions accepted after `since` and up to `until`. */
 function afterActions(
-  inspection: InspectionStanding,
+  inspection: InspectionStatus,
   lot: Lot,
   { since, until }: { readonly since: string; readonly until: string },
   { supplierActions, switching }: SamplingContext,
-): InspectionStanding {
+): InspectionStatus {
   if (inspection.severity !== 'discontinued') return inspection
   const acted = supplierActions.some(
     (action) =>
@@ -152,7 +152,7 @@ function afterActions(
 
 /** A discontinued series is looked at as tightened, so that its lots still have a plan to be read by. */
 function planUnder(
-  { severity }: InspectionStanding,
+  { severity }: InspectionStatus,
   lot: Lot,
   method: SampledMethod,
   { settings }: Pick<SamplingContext, 'settings'>,
@@ -163,34 +163,34 @@ function planUnder(
 
 /** A variables plan is for normal readings: others are sampled by counting. */
 function planAfterLook(
-  inspection: InspectionStanding,
+  inspection: InspectionStatus,
   lot: Lot,
   {
     method,
-    tried,
+    tested,
     context,
-  }: { readonly method: SampledMethod; readonly tried: TriedLot; readonly context: SamplingContext },
+  }: { readonly method: SampledMethod; readonly tested: TestedLot; readonly context: SamplingContext },
 ): { readonly plan: SamplingPlan; readonly look?: LookAtNormality } {
   const plan = planUnder(inspection, lot, method, context)
-  if (plan.kind !== 'variables' || !tried.tally) return { plan }
-  const look = lookAtNormality(tried.tally, context.normalityLeast)
+  if (plan.kind !== 'variables' || !tested.tally) return { plan }
+  const look = lookAtNormality(tested.tally, context.normalityMin)
   if (!look.skewed) return { plan, look }
   const settings = { ...context.settings, scheme: 'single' } as const
   return { plan: planUnder(inspection, lot, method, { settings }), look }
 }
 
 function eventOf(
-  { outcome, bad, badInFirst }: LotSampleFound,
+  { outcome, nonconforming, nonconformingInFirst }: LotSampleFound,
   plan: SamplingPlan,
   { settings }: SamplingContext,
 ): InspectedLot {
   if (outcome.decided === undefined) throw new RangeError('A sample that has not decided is no event.')
   const base = { kind: 'lot', outcome: outcome.decided, mayReduce: settings.reducedWanted } as const
   if (plan.kind === 'variables') return base
-  if (plan.kind === 'double') return { ...base, acceptedOnFirst: firstAccepts(plan, badInFirst) }
+  if (plan.kind === 'double') return { ...base, acceptedOnFirst: firstAccepts(plan, nonconformingInFirst) }
   const counted = { ...base, acceptanceNumber: acceptanceNumber(plan) }
   return plan.kind === 'single'
-    ? { ...counted, passesOneStepTighter: passesOneStepTighter(plan, settings, bad) }
+    ? { ...counted, passesOneStepTighter: passesOneStepTighter(plan, settings, nonconforming) }
     : counted
 }
 
@@ -198,8 +198,8 @@ function eventOf(
 function passesOneStepTighter(
   plan: Extract<SamplingPlan, { kind: 'single' }>,
   { limit }: SamplingSettings,
-  bad: number,
+  nonconforming: number,
 ): boolean {
   const tighter = ACCEPTANCE_QUALITY_LIMITS[ACCEPTANCE_QUALITY_LIMITS.indexOf(limit) - 1]
-  return tighter !== undefined && bad <= tabledPlan(plan.letter, tighter, 'normal').accept
+  return tighter !== undefined && nonconforming <= tabledPlan(plan.letter, tighter, 'normal').accept
 }

@@ -1,8 +1,8 @@
 import {
-  coverageLeast,
-  holeRiseLeast,
-  testTemperatureToleranceMost,
-  wettingTimeMost,
+  coverageMin,
+  holeRiseMin,
+  testTemperatureToleranceMax,
+  wettingTimeMax,
 } from '@/shared/plan/limits/evaluation-solderability'
 import { testConditions } from '@/shared/plan/parameters/evaluation-test-conditions'
 import { isSolderabilityMethod, type SolderabilityMethod } from '@/shared/methods/test-methods'
@@ -13,17 +13,17 @@ import { curvesOfTest } from '@/shared/wetting/curves-of-test'
 import { endsUnwetted } from '@/shared/wetting/wetting-curve'
 import { DIP_AND_LOOK, HOLE_RISE, ROTARY_DIP, type SampledMethod } from './sampled-method'
 import { nonconforming } from './specimen-tally'
-import { whySetAside } from './test-status'
+import { whyTailoredOut } from './test-status'
 
 /** What decides whether a solderability test counts, and whether it passed. */
 export const passingReads = {
   instruments,
   calibrations: recordsOf('calibration', 'calibrations'),
   conditions: optional(testConditions),
-  temperatureTolerance: testTemperatureToleranceMost,
-  wettingTime: wettingTimeMost,
-  coverage: coverageLeast,
-  holeRise: holeRiseLeast,
+  temperatureTolerance: testTemperatureToleranceMax,
+  wettingTime: wettingTimeMax,
+  coverage: coverageMin,
+  holeRise: holeRiseMin,
 } as const
 export type PassingInputs = Inputs<typeof passingReads>
 
@@ -50,7 +50,7 @@ export function solderabilityResults(lot: Lot, inputs: PassingInputs): Solderabi
   return lot.tests
     .filter(
       (test) =>
-        isSolderabilityMethod(test.method) && whySetAside(test, demands) === undefined && isReadable(test),
+        isSolderabilityMethod(test.method) && whyTailoredOut(test, demands) === undefined && isReadable(test),
     )
     .map((test) => ({
       testedOn: test.testedOn,

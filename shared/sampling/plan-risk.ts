@@ -22,38 +22,45 @@ export interface PlanRisk {
 }
 
 /** The chance that a plan accepts a process with this fraction bad. Fractions; RangeError outside 0 to 1. */
-export function acceptanceUnder(plan: SamplingPlan, fractionBad: number): number {
+export function acceptanceUnder(plan: SamplingPlan, fractionNonconforming: number): number {
   switch (plan.kind) {
     case 'double':
-      return doublePlanPerformance(plan, fractionBad).acceptance
+      return doublePlanPerformance(plan, fractionNonconforming).acceptance
     case 'variables':
-      return acceptanceByVariables(plan, fractionBad)
+      return acceptanceByVariables(plan, fractionNonconforming)
     // A count in the gap of a reduced plan accepts the lot.
     case 'single':
-      return acceptanceOfProcess({ sampleSize: plan.sampleSize, accept: mostAccepted(plan) }, fractionBad)
+      return acceptanceOfProcess(
+        { sampleSize: plan.sampleSize, accept: maxAccepted(plan) },
+        fractionNonconforming,
+      )
     case 'zero-acceptance':
-      return acceptanceOfProcess(plan, fractionBad)
+      return acceptanceOfProcess(plan, fractionNonconforming)
   }
 }
 
 /** The operating curve as points, for drawing and for its table. */
 export const operatingCurve = (
   plan: SamplingPlan,
-  fractionsBad: readonly number[],
-): readonly { readonly fractionBad: number; readonly acceptance: number }[] =>
-  fractionsBad.map((fractionBad) => ({ fractionBad, acceptance: acceptanceUnder(plan, fractionBad) }))
+  fractionsNonconforming: readonly number[],
+): readonly { readonly fractionNonconforming: number; readonly acceptance: number }[] =>
+  fractionsNonconforming.map((fractionNonconforming) => ({
+    fractionNonconforming,
+    acceptance: acceptanceUnder(plan, fractionNonconforming),
+  }))
 
 /** The average fraction bad that leaves, where rejected lots are inspected whole and every bad piece replaced. */
-export function outgoingUnder(plan: SamplingPlan, lotSize: number, fractionBad: number): number {
+export function outgoingUnder(plan: SamplingPlan, lotSize: number, fractionNonconforming: number): number {
   switch (plan.kind) {
     case 'double':
-      return doubleOutgoingFraction(plan, lotSize, fractionBad)
+      return doubleOutgoingFraction(plan, lotSize, fractionNonconforming)
     case 'variables':
-      return variablesOutgoingFraction(plan, lotSize, fractionBad)
+      return variablesOutgoingFraction(plan, lotSize, fractionNonconforming)
     case 'single':
     case 'zero-acceptance': {
-      const accept = plan.kind === 'single' ? mostAccepted(plan) : 0
-      return outgoingQuality({ sampleSize: plan.sampleSize, accept }, lotSize, fractionBad).averageOutgoing
+      const accept = plan.kind === 'single' ? maxAccepted(plan) : 0
+      return outgoingQuality({ sampleSize: plan.sampleSize, accept }, lotSize, fractionNonconforming)
+        .averageOutgoing
     }
   }
 }
@@ -62,25 +69,28 @@ export function outgoingUnder(plan: SamplingPlan, lotSize: number, fractionBad: 
 export const outgoingCurve = (
   plan: SamplingPlan,
   lotSize: number,
-  fractionsBad: readonly number[],
-): readonly { readonly fractionBad: number; readonly outgoing: number }[] =>
-  fractionsBad.map((fractionBad) => ({ fractionBad, outgoing: outgoingUnder(plan, lotSize, fractionBad) }))
+  fractionsNonconforming: readonly number[],
+): readonly { readonly fractionNonconforming: number; readonly outgoing: number }[] =>
+  fractionsNonconforming.map((fractionNonconforming) => ({
+    fractionNonconforming,
+    outgoing: outgoingUnder(plan, lotSize, fractionNonconforming),
+  }))
 
 /** The worst that leaves on average, and what comes in when it does: the highest point of the curve, to a thousandth. */
 export function outgoingLimit(
   plan: SamplingPlan,
   lotSize: number,
-): { readonly fractionBad: number; readonly outgoing: number } {
-  const most = Math.min(1, planRisk(plan).oneInTen * 1.8)
-  const steps = Array.from({ length: 1001 }, (_, step) => (most * step) / 1000)
+): { readonly fractionNonconforming: number; readonly outgoing: number } {
+  const max = Math.min(1, planRisk(plan).oneInTen * 1.8)
+  const steps = Array.from({ length: 1001 }, (_, step) => (max * step) / 1000)
   return outgoingCurve(plan, lotSize, steps).reduce((worst, one) =>
     one.outgoing > worst.outgoing ? one : worst,
   )
 }
 
 /** How many pieces are looked at on average before the plan decides, at this fraction bad. */
-export const averageSample = (plan: SamplingPlan, fractionBad: number): number =>
-  plan.kind === 'double' ? doublePlanPerformance(plan, fractionBad).averageSample : plan.sampleSize
+export const averageSample = (plan: SamplingPlan, fractionNonconforming: number): number =>
+  plan.kind === 'double' ? doublePlanPerformance(plan, fractionNonconforming).averageSample : plan.sampleSize
 
 /** Both ends of the operating curve. Source: its definition, MIL-STD-105E tables X. */
 export const planRisk = (plan: SamplingPlan): PlanRisk => ({
@@ -104,21 +114,21 @@ const fractionAccepted = memoByText(
 
 function findFraction(plan: SamplingPlan, acceptance: number): number {
   if (plan.kind === 'single' || plan.kind === 'zero-acceptance') {
-    const accept = plan.kind === 'single' ? mostAccepted(plan) : 0
+    const accept = plan.kind === 'single' ? maxAccepted(plan) : 0
     if (accept >= plan.sampleSize) return 1
     return fractionAtAcceptance({ sampleSize: plan.sampleSize, accept }, acceptance)
   }
   let good = 0
-  let bad = 1
+  let nonconforming = 1
   for (let step = 0; step < 50; step++) {
-    const middle = (good + bad) / 2
+    const middle = (good + nonconforming) / 2
     if (acceptanceUnder(plan, middle) > acceptance) good = middle
-    else bad = middle
+    else nonconforming = middle
   }
-  return (good + bad) / 2
+  return (good + nonconforming) / 2
 }
 
-const mostAccepted = ({ reject, sampleSize }: Extract<SamplingPlan, { kind: 'single' }>): number =>
+const maxAccepted = ({ reject, sampleSize }: Extract<SamplingPlan, { kind: 'single' }>): number =>
   Math.min(reject - 1, sampleSize)
 
 /** What a plan's operating curve follows from. */

@@ -47,9 +47,9 @@ export function resultsOfLots(
 
 /** A balance decides by itself only one thing: that a surface does not wet at all. */
 function onBalance(lot: Lot, demands: TestDemands, asked: boolean): Outcome | undefined {
-  const { standing } = sortTests(lot, wettingBalance.key, demands)
-  if (standing.length === 0) return asked ? 'open' : undefined
-  const read = standing.map(curvesOfTest)
+  const { counted } = sortTests(lot, wettingBalance.key, demands)
+  if (counted.length === 0) return asked ? 'open' : undefined
+  const read = counted.map(curvesOfTest)
   if (read.some((curves) => typeof curves !== 'string' && curves.some(endsUnwetted))) return 'failed'
   return read.some((curves) => typeof curves === 'string' || curves.length === 0) ? 'open' : 'passed'
 }

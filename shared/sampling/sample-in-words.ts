@@ -11,22 +11,22 @@ import { faultCounts, type SpecimenFault } from './specimen-tally'
 import { memoByText } from '@/shared/memo'
 
 /** "13 specimens (52 places), none bad, longest wetting time 1.8 s". */
-export function sampleInWords(sample: LotSampleFound, { method, ruling }: Question): string {
-  const { tally, tested, bad } = sample
+export function sampleInWords(sample: LotSampleFound, { method, governing }: Question): string {
+  const { tally, tested, nonconforming } = sample
   const places = tally.places > tested ? ` (${tally.places} places)` : ''
-  const faults = bad === 0 ? 'none bad' : `${bad} bad: ${faultsInWords(tally, method)}`
+  const faults = nonconforming === 0 ? 'none bad' : `${nonconforming} bad: ${faultsInWords(tally, method)}`
   const { reading } = method
   if (!reading || tally.worst === undefined) return `${tested} tested${places}, ${faults}`
-  const worst = formatAgainst(tally.worst, ruling.value, reading.unit).found
-  const most = reading.worseIs === 'greater' ? 'longest' : 'least'
-  return `${tested} tested${places}, ${faults}, ${most} ${reading.name} ${worst}`
+  const worst = formatAgainst(tally.worst, governing.value, reading.unit).found
+  const max = reading.worseIs === 'greater' ? 'longest' : 'least'
+  return `${tested} tested${places}, ${faults}, ${max} ${reading.name} ${worst}`
 }
 
 function faultsInWords(tally: LotSampleFound['tally'], method: SampledMethod): string {
   const names: Record<SpecimenFault, string> = {
     'non-wetting': 'non-wetting',
     dewetting: 'dewetting',
-    'short of the limit': method.shortfall,
+    'short of the limit': method.openPoint,
     'not readable': 'without a readable result',
   }
   return [...faultCounts(tally)].map(([fault, times]) => `${times} ${names[fault]}`).join(', ')
@@ -34,15 +34,17 @@ function faultsInWords(tally: LotSampleFound['tally'], method: SampledMethod): s
 
 /** The same as data. */
 export function sampleMeasured(
-  { tally, tested, bad, badInFirst }: LotSampleFound,
+  { tally, tested, nonconforming, nonconformingInFirst }: LotSampleFound,
   { method }: Question,
 ): Measured {
   const { reading } = method
   return {
     tested: count(tested, 'pieces'),
     places: count(tally.places),
-    bad: count(bad, 'pieces'),
-    ...(badInFirst !== undefined && { badInFirst: count(badInFirst, 'pieces') }),
+    nonconforming: count(nonconforming, 'pieces'),
+    ...(nonconformingInFirst !== undefined && {
+      nonconformingInFirst: count(nonconformingInFirst, 'pieces'),
+    }),
     ...Object.fromEntries([...faultCounts(tally)].map(([fault, times]) => [fault, count(times, 'pieces')])),
     ...(reading && tally.worst !== undefined && { worst: measure(tally.worst, reading.unit) }),
   }
@@ -55,31 +57,31 @@ export type LotProof =
       readonly of: 'lot'
       readonly confidence: number
       readonly quantity: number
-      readonly badAtMost: number
+      readonly nonconformingAtMost: number
       readonly shareAtMost: number
       /** Undefined where nothing bad was found. */
-      readonly badAtLeast: number | undefined
+      readonly nonconformingAtLeast: number | undefined
     }
 
 /** What this sample proved, whatever the plan promises on average. */
 export function proofOfLot(
   quantity: number,
-  { tested, bad }: LotSampleFound,
+  { tested, nonconforming }: LotSampleFound,
   inputs: SamplingInputs,
 ): LotProof {
   const confidence = fractionOf(inputs.confidence)
   if (tested > quantity) {
-    const shareAtMost = exactProportionUpperBound({ found: bad, inspected: tested }, confidence)
+    const shareAtMost = exactProportionUpperBound({ found: nonconforming, inspected: tested }, confidence)
     return { of: 'process', confidence, shareAtMost }
   }
-  const proof = proofOf({ lotSize: quantity, sampleSize: tested, defectives: bad }, confidence)
+  const proof = proofOf({ lotSize: quantity, sampleSize: tested, defectives: nonconforming }, confidence)
   return {
     of: 'lot',
     confidence,
     quantity,
-    badAtMost: proof.lotDefectivesAtMost,
+    nonconformingAtMost: proof.lotDefectivesAtMost,
     shareAtMost: proof.lotFractionAtMost,
-    badAtLeast: bad > 0 ? proof.lotDefectivesAtLeast : undefined,
+    nonconformingAtLeast: nonconforming > 0 ? proof.lotDefectivesAtLeast : undefined,
   }
 }
 
@@ -88,9 +90,9 @@ export function proofInWords(proof: LotProof): string {
   const share = formatQuantity(proof.shareAtMost * 100, '%', 3)
   if (proof.of === 'process') return `${sure} at most ${share} of what its process makes is nonconforming.`
   const range =
-    proof.badAtLeast === undefined
-      ? `at most ${proof.badAtMost}`
-      : `${proof.badAtLeast} to ${proof.badAtMost}`
+    proof.nonconformingAtLeast === undefined
+      ? `at most ${proof.nonconformingAtMost}`
+      : `${proof.nonconformingAtLeast} to ${proof.nonconformingAtMost}`
   return `${sure} ${range} of ${proof.quantity} nonconforming (at most ${share}).`
 }
 
@@ -101,8 +103,10 @@ export const proofMeasured = (proof: LotProof): Measured => ({
   shareAtMost: measure(proof.shareAtMost * 100, '%'),
   ...(proof.of === 'lot' && {
     quantity: count(proof.quantity, 'pieces'),
-    badAtMost: count(proof.badAtMost, 'pieces'),
-    ...(proof.badAtLeast !== undefined && { badAtLeast: count(proof.badAtLeast, 'pieces') }),
+    nonconformingAtMost: count(proof.nonconformingAtMost, 'pieces'),
+    ...(proof.nonconformingAtLeast !== undefined && {
+      nonconformingAtLeast: count(proof.nonconformingAtLeast, 'pieces'),
+    }),
   }),
 })
 

@@ -28,9 +28,9 @@ export function marginsOf(
     }
     return margins
   }
-  const { bad, accept } = countOf(plan, sample)
+  const { nonconforming, accept } = countOf(plan, sample)
   const counted: Margin = {
-    found: bad,
+    found: nonconforming,
     limit: accept,
     unit: 'pieces',
     direction: 'at most',
@@ -42,22 +42,22 @@ export function marginsOf(
     const direction = reading.worseIs === 'greater' ? 'at most' : 'at least'
     margins.push({
       found: worst,
-      limit: question.ruling.value,
+      limit: question.governing.value,
       unit: reading.unit,
       direction,
       guardBand: question.guardBand,
     })
   }
   // The count leads where anything is bad: it decides.
-  return bad > 0 ? [counted, ...margins] : [...margins, counted]
+  return nonconforming > 0 ? [counted, ...margins] : [...margins, counted]
 }
 
 /** The count that decides: of the first sample of a double plan where that accepts, else of all. */
-function countOf(plan: CountingPlan, { bad, badInFirst, outcome }: LotSampleFound) {
-  if (plan.kind === 'double' && firstAccepts(plan, badInFirst))
-    return { bad: badInFirst!, accept: plan.firstAccept }
+function countOf(plan: CountingPlan, { nonconforming, nonconformingInFirst, outcome }: LotSampleFound) {
+  if (plan.kind === 'double' && firstAccepts(plan, nonconformingInFirst))
+    return { nonconforming: nonconformingInFirst!, accept: plan.firstAccept }
   const inGap = outcome.decided === 'accepted in the gap'
-  return { bad, accept: inGap ? rejectionNumber(plan) - 1 : acceptanceNumber(plan) }
+  return { nonconforming, accept: inGap ? rejectionNumber(plan) - 1 : acceptanceNumber(plan) }
 }
 
 const rememberedWorst = memory<SpecimenTally, number | undefined>(1)

@@ -1,4 +1,4 @@
-import type { Ruling } from '@/shared/plan/requirement'
+import type { GoverningRequirement } from '@/shared/plan/requirement'
 import type { Source } from '@/shared/sources/source'
 import type { SampledMethod } from './sampled-method'
 
@@ -6,10 +6,10 @@ import type { SampledMethod } from './sampled-method'
 export interface Question {
   readonly method: SampledMethod
   /** The limit one specimen is held to. */
-  readonly ruling: Pick<Ruling, 'value'>
+  readonly governing: Pick<GoverningRequirement, 'value'>
   /** Inside the limit by less than this is marginal; in the reading's unit. */
   readonly guardBand: number
-  readonly limitSays: string
+  readonly limitMessage: string
   readonly sources: readonly Source[]
   readonly notes?: readonly string[]
   readonly cautions?: readonly string[]

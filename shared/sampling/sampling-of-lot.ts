@@ -3,7 +3,7 @@ import { TEST_METHODS } from '@/shared/methods/test-methods'
 import type { Facts } from '@/shared/rules/facts'
 import { inputsOf } from '@/shared/rules/inputs-of'
 import type { Inputs } from '@/shared/rules/rule'
-import type { InspectionStanding } from '@/shared/statistics/sampling/switching'
+import type { InspectionStatus } from '@/shared/statistics/sampling/switching'
 import { askedOf, sampledLimits, sampledMethods } from './asked-methods'
 import type { LotSampleFound } from './lot-sample'
 import { seriesOf, type SamplingContext } from './lot-sampling'
@@ -21,13 +21,13 @@ export interface SamplingOfLot {
   readonly label: string
   /** The plan of the evaluation asks for it. */
   readonly asked: boolean
-  readonly inspection: InspectionStanding
+  readonly inspection: InspectionStatus
   readonly plan: SamplingPlan
-  readonly planSays: string
-  readonly riskSays: string
+  readonly planMessage: string
+  readonly riskMessage: string
   readonly sample: LotSampleFound | undefined
   /** What the sample proves of this lot; undefined while nothing counts. */
-  readonly proofSays: string | undefined
+  readonly proofMessage: string | undefined
 }
 
 /**
@@ -54,7 +54,7 @@ export function samplingOfLot(facts: Facts, lot: Pick<Lot, 'id'>): SamplingOfLot
       .find((one) => one.lot.id === lot.id)
     if (!sampled) return []
     const asked = isAsked(sampled.lot, method.key)
-    const used = sampled.tests.standing.length + sampled.tests.setAside.length > 0
+    const used = sampled.tests.counted.length + sampled.tests.excluded.length > 0
     if (!asked && !used) return []
     const { plan, sample, inspection } = sampled
     return [
@@ -64,10 +64,10 @@ export function samplingOfLot(facts: Facts, lot: Pick<Lot, 'id'>): SamplingOfLot
         asked,
         inspection,
         plan,
-        planSays: planInWords(plan),
-        riskSays: riskInWords(plan),
+        planMessage: planInWords(plan),
+        riskMessage: riskInWords(plan),
         sample,
-        proofSays: sample && proofInWords(proofOfLot(sampled.lot.quantity, sample, inputs)),
+        proofMessage: sample && proofInWords(proofOfLot(sampled.lot.quantity, sample, inputs)),
       },
     ]
   })

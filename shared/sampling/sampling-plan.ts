@@ -156,34 +156,42 @@ function zeroAcceptancePlan(
 export function outcomeOf(
   plan: CountingPlan,
   tested: number,
-  bad: number,
-  badInFirst?: number,
+  nonconforming: number,
+  nonconformingInFirst?: number,
 ): SampleOutcome {
   if (plan.kind === 'double')
-    return doubleOutcome(plan, tested, bad, tested <= plan.firstSize ? bad : badInFirst)
-  if (bad >= plan.reject) return { decided: 'rejected' }
+    return doubleOutcome(
+      plan,
+      tested,
+      nonconforming,
+      tested <= plan.firstSize ? nonconforming : nonconformingInFirst,
+    )
+  if (nonconforming >= plan.reject) return { decided: 'rejected' }
   if (tested < plan.sampleSize) return { decided: undefined, stillToTest: plan.sampleSize - tested }
-  return { decided: judgeCount(plan, bad) }
+  return { decided: judgeCount(plan, nonconforming) }
 }
 
 function doubleOutcome(
   plan: DoublePlan,
   tested: number,
-  bad: number,
-  badInFirst: number | undefined,
+  nonconforming: number,
+  nonconformingInFirst: number | undefined,
 ): SampleOutcome {
-  if (badInFirst !== undefined && badInFirst >= plan.firstReject) return { decided: 'rejected' }
+  if (nonconformingInFirst !== undefined && nonconformingInFirst >= plan.firstReject)
+    return { decided: 'rejected' }
   if (tested < plan.firstSize) return { decided: undefined, stillToTest: plan.firstSize - tested }
-  if (firstAccepts(plan, badInFirst ?? bad)) return { decided: 'accepted' }
-  if (bad >= plan.secondReject) return { decided: 'rejected' }
+  if (firstAccepts(plan, nonconformingInFirst ?? nonconforming)) return { decided: 'accepted' }
+  if (nonconforming >= plan.secondReject) return { decided: 'rejected' }
   const both = plan.firstSize + plan.secondSize
-  if (tested >= both) return { decided: judgeBothSamples(plan, bad) }
+  if (tested >= both) return { decided: judgeBothSamples(plan, nonconforming) }
   return { decided: undefined, stillToTest: both - tested }
 }
 
 /** Whether the first sample of a double plan accepts the lot by itself. */
-export const firstAccepts = ({ firstAccept }: DoublePlan, badInFirst: number | undefined): boolean =>
-  badInFirst !== undefined && badInFirst <= firstAccept
+export const firstAccepts = (
+  { firstAccept }: DoublePlan,
+  nonconformingInFirst: number | undefined,
+): boolean => nonconformingInFirst !== undefined && nonconformingInFirst <= firstAccept
 
 /** The most bad pieces with which the plan accepts. */
 export const acceptanceNumber = (plan: CountingPlan): number =>

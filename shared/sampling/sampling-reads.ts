@@ -1,16 +1,16 @@
-import type { Ruling } from '@/shared/plan/requirement'
+import type { GoverningRequirement } from '@/shared/plan/requirement'
 import {
-  normalityLeast,
-  sampleConfidenceLeast,
-  zeroAcceptanceConfidenceLeast,
-  zeroAcceptanceQualityMost,
+  normalityMin,
+  sampleConfidenceMin,
+  zeroAcceptanceConfidenceMin,
+  zeroAcceptanceQualityMax,
 } from '@/shared/plan/limits/evaluation-sampling'
 import { variablesGuard } from '@/shared/plan/limits/evaluation-guards'
 import {
-  floatTemperatureLeast,
-  floatTimeLeast,
-  testTemperatureToleranceMost,
-  wettingTimeMost,
+  floatTemperatureMin,
+  floatTimeMin,
+  testTemperatureToleranceMax,
+  wettingTimeMax,
 } from '@/shared/plan/limits/evaluation-solderability'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import {
@@ -28,20 +28,20 @@ import type { SamplingContext } from './lot-sampling'
 import type { TestDemands } from './test-status'
 
 /** What decides whether a test's result counts. */
-export const standingReads = {
+export const statusReads = {
   lots,
   instruments,
   calibrations: recordsOf('calibration', 'calibrations'),
   conditions: testConditions,
-  temperatureTolerance: testTemperatureToleranceMost,
-  wettingTime: wettingTimeMost,
-  floatTemperature: floatTemperatureLeast,
-  floatTime: floatTimeLeast,
+  temperatureTolerance: testTemperatureToleranceMax,
+  wettingTime: wettingTimeMax,
+  floatTemperature: floatTemperatureMin,
+  floatTime: floatTimeMin,
 } as const
 
 /** What decides how lots are sampled, beside that. */
 export const samplingReads = {
-  ...standingReads,
+  ...statusReads,
   needed: lotsNeeded,
   level: inspectionLevel,
   aql: acceptableQualityLevel,
@@ -49,14 +49,14 @@ export const samplingReads = {
   reducedWanted: optional(reducedInspectionWanted),
   edition: optional(switchingEdition),
   supplierActions: recordsOf('supplier-action', 'supplier actions'),
-  confidence: sampleConfidenceLeast,
-  zeroQuality: zeroAcceptanceQualityMost,
-  zeroConfidence: zeroAcceptanceConfidenceLeast,
+  confidence: sampleConfidenceMin,
+  zeroQuality: zeroAcceptanceQualityMax,
+  zeroConfidence: zeroAcceptanceConfidenceMin,
   variablesGuard,
-  normality: normalityLeast,
+  normality: normalityMin,
 } as const
 
-export type StandingInputs = Inputs<typeof standingReads>
+export type StatusInputs = Inputs<typeof statusReads>
 export type SamplingInputs = Inputs<typeof samplingReads>
 
 const EDITIONS = {
@@ -65,11 +65,11 @@ const EDITIONS = {
   'MIL-STD-105D': MIL_STD_105D,
 } as const
 
-export const demandsFrom = (inputs: StandingInputs): TestDemands => ({
+export const demandsFrom = (inputs: StatusInputs): TestDemands => ({
   specified: inputs.conditions,
   temperatureToleranceK: inputs.temperatureTolerance.value,
   wettingTime: inputs.wettingTime,
-  float: { leastC: inputs.floatTemperature.value, leastS: inputs.floatTime.value },
+  float: { minC: inputs.floatTemperature.value, minS: inputs.floatTime.value },
   instruments: { instruments: inputs.instruments, calibrations: inputs.calibrations },
 })
 
@@ -87,9 +87,9 @@ export const contextFrom = (inputs: SamplingInputs): SamplingContext => ({
   demands: demandsFrom(inputs),
   switching: EDITIONS[inputs.edition ?? 'MIL-STD-105E'],
   supplierActions: inputs.supplierActions,
-  normalityLeast: fractionOf(inputs.normality),
+  normalityMin: fractionOf(inputs.normality),
 })
 
 /** A limit in percent as a fraction strictly between 0 and 1, which the distributions ask for. */
-export const fractionOf = ({ value }: Pick<Ruling, 'value'>): number =>
+export const fractionOf = ({ value }: Pick<GoverningRequirement, 'value'>): number =>
   Math.min(1 - 1e-9, Math.max(1e-9, value / 100))

@@ -25,7 +25,7 @@ interface RowJudge {
 }
 
 /** Rotary dip: a place is at fault when it did not wet, dewetted, or took longer than the limit. */
-export function rotaryDipTally(readings: Readings, wettingTimeMostS: number): SpecimenTally {
+export function rotaryDipTally(readings: Readings, wettingTimeMaxS: number): SpecimenTally {
   const outcomes = readings.columns['outcome'] ?? []
   const times = readings.columns['wettingTimeS'] ?? []
   return tally(readings, {
@@ -36,7 +36,7 @@ export function rotaryDipTally(readings: Readings, wettingTimeMostS: number): Sp
       if (wetting) return wetting
       const time = times[row]
       if (typeof time !== 'number') return 'not readable'
-      return time <= wettingTimeMostS ? undefined : 'short of the limit'
+      return time <= wettingTimeMaxS ? undefined : 'short of the limit'
     },
   })
 }
@@ -45,7 +45,7 @@ export function rotaryDipTally(readings: Readings, wettingTimeMostS: number): Sp
  * Dip and look: coverage is taken as stated or as what the faults leave of the
  * area, whichever is less; a short coverage is put down to its largest cause.
  */
-export function dipAndLookTally(readings: Readings, coverageLeastPct: number): SpecimenTally {
+export function dipAndLookTally(readings: Readings, coverageMinPct: number): SpecimenTally {
   const stated = readings.columns['coveragePct'] ?? []
   const nonWetting = readings.columns['nonWettingPct'] ?? []
   const dewetting = readings.columns['dewettingPct'] ?? []
@@ -62,7 +62,7 @@ export function dipAndLookTally(readings: Readings, coverageLeastPct: number): S
     fault(row) {
       const covered = coverage(row)
       if (covered === undefined || Number.isNaN(covered)) return 'not readable'
-      if (covered >= coverageLeastPct) return undefined
+      if (covered >= coverageMinPct) return undefined
       const never = orZero(nonWetting[row])
       const drewBack = orZero(dewetting[row])
       if (never === 0 && drewBack === 0) return 'short of the limit'
@@ -72,7 +72,7 @@ export function dipAndLookTally(readings: Readings, coverageLeastPct: number): S
 }
 
 /** Rise in plated holes: a hole is at fault when it did not wet, dewetted, or filled too little. */
-export function holeRiseTally(readings: Readings, riseLeastPct: number): SpecimenTally {
+export function holeRiseTally(readings: Readings, riseMinPct: number): SpecimenTally {
   const outcomes = readings.columns['outcome'] ?? []
   const rises = readings.columns['risePct'] ?? []
   return tally(readings, {
@@ -83,7 +83,7 @@ export function holeRiseTally(readings: Readings, riseLeastPct: number): Specime
       if (wetting) return wetting
       const rise = rises[row]
       if (typeof rise !== 'number') return 'not readable'
-      return rise >= riseLeastPct ? undefined : 'short of the limit'
+      return rise >= riseMinPct ? undefined : 'short of the limit'
     },
   })
 }

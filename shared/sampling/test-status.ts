@@ -3,7 +3,7 @@ import { TEST_FLUXES, TEST_SOLDERS } from '@/shared/materials/test-solders'
 import type { ValueOf } from '@/shared/plan/parameter'
 import type { testConditions } from '@/shared/plan/parameters/evaluation-test-conditions'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
-import { calibrationStanding, type InstrumentFile } from '@/shared/instruments/calibration-status'
+import { calibrationStatus, type InstrumentFile } from '@/shared/instruments/calibration-status'
 import type { Lot, LotTest } from '@/shared/records/lot'
 import { isSolderabilityMethod, methodName, needsInstrument } from '@/shared/methods/test-methods'
 import { memory } from '@/shared/memo'
@@ -22,14 +22,14 @@ export interface TestDemands extends LimitConditions {
 
 /** A lot's tests by one method: those whose result counts, and those set aside with the reason. */
 export interface SortedTests {
-  readonly standing: readonly LotTest[]
-  readonly setAside: readonly { readonly test: LotTest; readonly because: string }[]
+  readonly counted: readonly LotTest[]
+  readonly excluded: readonly { readonly test: LotTest; readonly because: string }[]
 }
 
 /** Why a test's result does not count: a phrase about its conditions, about the test, or about its instrument by name. */
-export interface SetAside {
+export interface TailoredOut {
   readonly of: 'conditions' | 'test' | 'instrument'
-  readonly says: string
+  readonly message: string
 }
 
 /** One respect in which a test's conditions differ from the specified ones; what was found and asked by key or number. */
@@ -52,35 +52,35 @@ export type ConditionDifference =
  * no easier than its limit supposes, and its instrument was in calibration on its date.
  */
 export function sortTests(lot: Lot, method: string, demands: TestDemands): SortedTests {
-  const standing: LotTest[] = []
-  const setAside: { test: LotTest; because: string }[] = []
+  const counted: LotTest[] = []
+  const excluded: { test: LotTest; because: string }[] = []
   for (const test of lot.tests) {
     if (test.method !== method) continue
-    const because = whySetAside(test, demands)
-    if (because === undefined) standing.push(test)
-    else setAside.push({ test, because: because.says })
+    const because = whyTailoredOut(test, demands)
+    if (because === undefined) counted.push(test)
+    else excluded.push({ test, because: because.message })
   }
-  return { standing, setAside }
+  return { counted, excluded }
 }
 
 /** Why a test's result does not count; undefined when it does. */
-export function whySetAside(test: LotTest, demands: TestDemands): SetAside | undefined {
+export function whyTailoredOut(test: LotTest, demands: TestDemands): TailoredOut | undefined {
   const { instruments } = demands
   return reasons(test, demandInputs(demands), () => {
     const unlike = unlikeConditions(test, demands)
     if (unlike.length > 0) {
-      const says = `conditions unlike the specified ones (${unlike.map(differenceInWords).join('; ')})`
-      return { of: 'conditions', says }
+      const message = `conditions unlike the specified ones (${unlike.map(differenceInWords).join('; ')})`
+      return { of: 'conditions', message }
     }
     const easier = easierThanItsLimit(test, demands)
-    if (easier !== undefined) return { of: 'conditions', says: easier }
+    if (easier !== undefined) return { of: 'conditions', message: easier }
     if (test.instrumentId === null && !needsInstrument(test.method)) return undefined
-    const standing = calibrationStanding(test.instrumentId, test.testedOn, instruments)
-    if (standing.stands) return undefined
-    return { of: standing.instrument ? 'instrument' : 'test', says: standing.says }
+    const counted = calibrationStatus(test.instrumentId, test.testedOn, instruments)
+    if (counted.stands) return undefined
+    return { of: counted.instrument ? 'instrument' : 'test', message: counted.message }
   })
 }
-const reasons = memory<LotTest, SetAside | undefined>(4)
+const reasons = memory<LotTest, TailoredOut | undefined>(4)
 
 /** All that demands are made of, for a memory to compare. */
 export const demandInputs = ({
@@ -90,7 +90,7 @@ export const demandInputs = ({
   float,
   instruments,
 }: TestDemands): readonly unknown[] => [
-  ...[specified, temperatureToleranceK, wettingTime.kind, wettingTime.value, float?.leastC, float?.leastS],
+  ...[specified, temperatureToleranceK, wettingTime.kind, wettingTime.value, float?.minC, float?.minS],
   ...[instruments.instruments, instruments.calibrations],
 ]
 

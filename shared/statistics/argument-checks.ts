@@ -17,16 +17,16 @@ export function requireNotNegative(value: number, name: string): void {
 }
 
 /** A whole number of at least `least`. */
-export function requireCount(value: number, name: string, least = 0): void {
-  if (!(Number.isSafeInteger(value) && value >= least)) {
-    throw new RangeError(`The ${name} must be a whole number of ${least} or more; it is ${value}.`)
+export function requireCount(value: number, name: string, min = 0): void {
+  if (!(Number.isSafeInteger(value) && value >= min)) {
+    throw new RangeError(`The ${name} must be a whole number of ${min} or more; it is ${value}.`)
   }
 }
 
 /** A whole number from zero to `most`. */
-export function requireCountWithin(value: number, name: string, most: number, ofWhat: string): void {
+export function requireCountWithin(value: number, name: string, max: number, ofWhat: string): void {
   requireCount(value, name)
-  if (value > most) throw new RangeError(`The ${name} (${value}) cannot exceed the ${ofWhat} (${most}).`)
+  if (value > max) throw new RangeError(`The ${name} (${value}) cannot exceed the ${ofWhat} (${max}).`)
 }
 
 /** A probability, 0 and 1 included. */

@@ -34,11 +34,11 @@ export function standardDeviation(values: Readings): number {
 /** Largest minus smallest. */
 export function range(values: Readings): number {
   requireReadings(values, 'readings')
-  let least = Infinity
-  let most = -Infinity
+  let min = Infinity
+  let max = -Infinity
   for (const value of values) {
-    if (value < least) least = value
-    if (value > most) most = value
+    if (value < min) min = value
+    if (value > max) max = value
   }
-  return most - least
+  return max - min
 }

@@ -1,5 +1,5 @@
-import { reaffirmationAgeMost } from '@/shared/plan/limits/evaluation-storage'
-import type { Ruling } from '@/shared/plan/requirement'
+import { reaffirmationAgeMax } from '@/shared/plan/limits/evaluation-storage'
+import type { GoverningRequirement } from '@/shared/plan/requirement'
 import { addDays, daysBetween } from '@/shared/quantity/calendar'
 import type { Lot } from '@/shared/records/lot'
 import { isUsable, partKey } from '@/shared/records/lot-identity'
@@ -46,7 +46,7 @@ export function lotClocks(facts: Facts): readonly LotClock[] | undefined {
     {
       ...storageReads,
       ...passingReads,
-      testedMost: reaffirmationAgeMost,
+      testedMax: reaffirmationAgeMax,
       lots,
       runs: recordsOf('soldering-run', 'soldering runs'),
     },
@@ -77,14 +77,14 @@ type Clock = Omit<LotClock, 'useFirst' | 'passedOver' | 'lastSolderedOn'>
 function clockOf(
   lot: Lot,
   months: number,
-  inputs: PassingInputs & { readonly testedMost: Ruling },
+  inputs: PassingInputs & { readonly testedMax: GoverningRequirement },
   today: string,
 ): Clock {
   const startedOn = startOfStorage(lot)
   const storedUntil = monthsAfter(startedOn, months)
   const newest = solderabilityResults(lot, inputs).at(-1)
   const testedOn = newest?.passed ? newest.testedOn : undefined
-  const testedUntil = testedOn === undefined ? undefined : addDays(testedOn, inputs.testedMost.value)
+  const testedUntil = testedOn === undefined ? undefined : addDays(testedOn, inputs.testedMax.value)
   const solderBy = testedUntil === undefined || testedUntil < storedUntil ? testedUntil : storedUntil
   return {
     lot,

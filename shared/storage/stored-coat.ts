@@ -28,22 +28,22 @@ export interface Stored {
 
 /** What a stored coating is judged by, µm: what must be left and how much more is only just good, and the thickest to order. */
 export interface StoredTerms {
-  readonly leastUm: number
+  readonly minUm: number
   readonly guardUm: number
-  readonly mostUm: number
+  readonly maxUm: number
 }
 
 /** What is left of a stored coating, judged by the fastest growth of the band. */
 export function judgeStored(
   stored: Stored,
   temperatureC: number,
-  { leastUm, guardUm, mostUm }: StoredTerms,
+  { minUm, guardUm, maxUm }: StoredTerms,
 ): Part {
   const { subject, about, coat, months } = stored
   const band = growthBand(temperatureC)
   const hours = months * HOURS_PER_MONTH
   const left = (growth: number): number => coatingLeftUm(coat, compoundUm(growth, hours, coat.firstUm))
-  const life = (growth: number): number => hoursUntilLeft(coat, leastUm, growth) / HOURS_PER_MONTH
+  const life = (growth: number): number => hoursUntilLeft(coat, minUm, growth) / HOURS_PER_MONTH
   const um = (value: number): string => formatQuantity(value, 'µm', 2)
   const part = partOn({
     subject,
@@ -56,49 +56,49 @@ export function judgeStored(
       lastsByFastest: measure(life(band.fastest), 'months'),
       lastsBySlowest: measure(life(band.slowest), 'months'),
     },
-    found: `of ${formatQuantity(coat.coatingUm, 'µm')}, ${um(left(band.fastest))} to ${um(left(band.slowest))} are left after ${formatQuantity(months, 'months')} (by the fit in circulation ${um(left(band.fitted))}); ${um(leastUm)} are left after ${lifeInWords(life(band.fastest))} to ${lifeInWords(life(band.slowest))}`,
+    found: `of ${formatQuantity(coat.coatingUm, 'µm')}, ${um(left(band.fastest))} to ${um(left(band.slowest))} are left after ${formatQuantity(months, 'months')} (by the fit in circulation ${um(left(band.fitted))}); ${um(minUm)} are left after ${lifeInWords(life(band.fastest))} to ${lifeInWords(life(band.slowest))}`,
     margin: {
       found: left(band.fastest),
-      limit: leastUm,
+      limit: minUm,
       unit: 'µm',
       direction: 'at least',
       guardBand: guardUm,
     },
   })
   if (part.verdict === 'meets') return part
-  return { ...part, remedy: remedyFor(stored, temperatureC, leastUm + guardUm, mostUm) }
+  return { ...part, remedy: remedyFor(stored, temperatureC, minUm + guardUm, maxUm) }
 }
 
 /** The slow end of the band runs to centuries, which no measurement backs. */
-const MOST_MONTHS_TOLD = 600
+const MAX_MONTHS_TOLD = 600
 const lifeInWords = (months: number): string =>
-  months > MOST_MONTHS_TOLD ? 'more than 50 years' : formatQuantity(months, 'months', 2)
+  months > MAX_MONTHS_TOLD ? 'more than 50 years' : formatQuantity(months, 'months', 2)
 
 /** A thicker coating while the window allows one, else a shorter storage; the cooler store beside it. */
-function remedyFor(stored: Stored, temperatureC: number, aimUm: number, mostUm: number): Remedy {
+function remedyFor(stored: Stored, temperatureC: number, aimUm: number, maxUm: number): Remedy {
   const { subject, coat, months, thicknessAt, monthsAt } = stored
   const hours = months * HOURS_PER_MONTH
   const growth = growthBand(temperatureC).fastest
   const neededUm = stepAbove(coatingNeededUm(coat, aimUm, growth, hours), COATING_STEP_UM)
   const cooler = coolerStore(coat, hours, temperatureC, aimUm)
   const orCooler = cooler === undefined ? '' : `, or store at ${formatQuantity(cooler, '°C')} or below`
-  if (neededUm <= mostUm) {
-    const says = `${subject}: order at least ${formatQuantity(neededUm, 'µm')} of coating${orCooler}.`
+  if (neededUm <= maxUm) {
+    const message = `${subject}: order at least ${formatQuantity(neededUm, 'µm')} of coating${orCooler}.`
     const { parameter, row, column } = thicknessAt
-    if (row === undefined || column === undefined) return { says, parameter, value: neededUm }
-    return { says, cell: { parameter, row, column, value: neededUm } }
+    if (row === undefined || column === undefined) return { message, parameter, value: neededUm }
+    return { message, cell: { parameter, row, column, value: neededUm } }
   }
   const monthsOf = (each: Coat): number =>
     stepBelow(hoursUntilLeft(each, aimUm, growth) / HOURS_PER_MONTH, 0.5)
   const allowed = monthsOf(coat)
   if (!(allowed > 0)) {
-    const thickest = Math.max(0, monthsOf({ ...coat, coatingUm: mostUm }))
+    const thickest = Math.max(0, monthsOf({ ...coat, coatingUm: maxUm }))
     return {
-      says: `${subject}: order ${formatQuantity(mostUm, 'µm')} of coating and store at most ${formatQuantity(thickest, 'months')} at this temperature${orCooler}.`,
+      message: `${subject}: order ${formatQuantity(maxUm, 'µm')} of coating and store at most ${formatQuantity(thickest, 'months')} at this temperature${orCooler}.`,
     }
   }
   return {
-    says: `${subject}: store at most ${formatQuantity(allowed, 'months')} at this temperature${orCooler}; no coating inside the window would last.`,
+    message: `${subject}: store at most ${formatQuantity(allowed, 'months')} at this temperature${orCooler}; no coating inside the window would last.`,
     parameter: monthsAt,
     value: allowed,
   }

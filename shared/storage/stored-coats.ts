@@ -3,7 +3,7 @@ import { FIRST_COMPOUND_UM } from '@/shared/materials/growth-laws'
 import { LEAD_COATINGS } from '@/shared/materials/lead-finishes'
 import { tinVolumeShare } from '@/shared/materials/metals'
 import type { Coat } from '@/shared/physics/intermetallic'
-import { boardFinishLeast, leadFinishes, type LeadFinish } from '@/shared/plan/parameters/finishes'
+import { boardFinishMin, leadFinishes, type LeadFinish } from '@/shared/plan/parameters/finishes'
 import { boardStorageMonths, leadStorageMonths } from '@/shared/plan/parameters/storage'
 import type { Stored } from './stored-coat'
 
@@ -28,7 +28,7 @@ export function storedCoats({ finish: key, boardUm, nickelUm, finishes, ...month
             coat: coatOf(boardUm, finish.tinPct, finish.hotDipped || key === 'tin-lead-plated'),
             months: months.boardMonths,
             overNickel: nickelUm > 0,
-            thicknessAt: { parameter: boardFinishLeast.key },
+            thicknessAt: { parameter: boardFinishMin.key },
             monthsAt: boardStorageMonths.key,
           },
         ]

@@ -1,5 +1,5 @@
 /** Enough for anybody to see what was done; what is beyond is only counted. */
-const MOST_KEPT = 200
+const MAX_KEPT = 200
 
 /** Breaks as they are found: the first of them, and how many there are in all. */
 export class BreakList<Break> {
@@ -8,6 +8,6 @@ export class BreakList<Break> {
 
   add(found: Break): void {
     this.count += 1
-    if (this.first.length < MOST_KEPT) this.first.push(found)
+    if (this.first.length < MAX_KEPT) this.first.push(found)
   }
 }

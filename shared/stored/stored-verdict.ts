@@ -20,5 +20,5 @@ export const breakCountOf = ({ chain, stored }: StoredVerdict): number =>
   chain.breaks.length + stored.breakCount
 
 /** The first breaks in words: those of the chain before those of what is stored. */
-export const breaksInWords = ({ chain, stored }: StoredVerdict, most: number): readonly string[] =>
-  [...chain.breaks.map(({ sentence }) => sentence), ...stored.breaks.map(storedBreakInWords)].slice(0, most)
+export const breaksInWords = ({ chain, stored }: StoredVerdict, max: number): readonly string[] =>
+  [...chain.breaks.map(({ sentence }) => sentence), ...stored.breaks.map(storedBreakInWords)].slice(0, max)

@@ -8,20 +8,20 @@ export type TrailEnd = { readonly seq: number; readonly hash: string }
 export function endBreaks(newest: Pick<TrailLink, 'seq' | 'hash'> | undefined, end: TrailEnd): TrailBreak[] {
   const kept = newest ?? { seq: 0, hash: '' }
   if (kept.seq === end.seq && kept.hash === end.hash) return []
-  const says = `The trail says it ends at entry ${end.seq} (${hashInWords(end.hash)})`
+  const message = `The trail says it ends at entry ${end.seq} (${hashInWords(end.hash)})`
   if (kept.seq === end.seq)
     return [
       {
         kind: 'other-end',
         seq: end.seq,
-        sentence: `${says}, but that entry’s hash is ${hashInWords(kept.hash)}.`,
+        sentence: `${message}, but that entry’s hash is ${hashInWords(kept.hash)}.`,
       },
     ]
   return [
     {
       kind: kept.seq < end.seq ? 'cut-off' : 'other-end',
       seq: Math.min(kept.seq, end.seq) + 1,
-      sentence: `${says}, but the newest entry kept is ${kept.seq === 0 ? 'none' : kept.seq}.`,
+      sentence: `${message}, but the newest entry kept is ${kept.seq === 0 ? 'none' : kept.seq}.`,
     },
   ]
 }

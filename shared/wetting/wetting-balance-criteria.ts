@@ -48,7 +48,7 @@ export type CriterionKey = keyof typeof CRITERION_NAMES
 export function judgeCurve(
   marks: WettingCurveMarks,
   criteria: WettingBalanceCriteria,
-  { dropMostPct, guardPct }: { readonly dropMostPct: number; readonly guardPct: number },
+  { dropMaxPct, guardPct }: { readonly dropMaxPct: number; readonly guardPct: number },
 ): CriterionJudged[] {
   const { forceAt2sMN = Number.NaN, forceAt5sMN = Number.NaN, theoreticalMN } = marks
   const guardShare = guardPct / 100
@@ -56,7 +56,7 @@ export function judgeCurve(
     atMost('crossing', marks.buoyancyCrossS ?? Infinity, criteria.crossByS, { unit: 's', guardShare }),
     atLeast('force at 2 s', forceAt2sMN, criteria.forceAt2sShare * Math.max(0, theoreticalMN), guardShare),
     atLeast('force at 5 s', forceAt5sMN, criteria.forceAt5sShare * forceAt2sMN, guardShare),
-    atMost('dewetting', marks.dewettingDropPct ?? Infinity, dropMostPct, { unit: '%', guardShare }),
+    atMost('dewetting', marks.dewettingDropPct ?? Infinity, dropMaxPct, { unit: '%', guardShare }),
   ]
 }
 

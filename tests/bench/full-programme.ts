@@ -58,7 +58,7 @@ export function fullProgramme(): ProgrammeState {
   return {
     programme: { id: 'p', code: 'LX-41', title: 'Level transmitter, main board', leadId: 'ines' },
     members: [],
-    items: STANDARD_PLAN.map((definition) => ({ definition, added: false, setAside: null, lesson: null })),
+    items: STANDARD_PLAN.map((definition) => ({ definition, added: false, tailoredOut: null, lesson: null })),
     revisions: new Map(),
     facts: {
       values: specified(),

@@ -120,11 +120,11 @@ test('a file whose name lies about its content, or that is too large, is not att
   await programme.open(page, '/items/laminate')
   const form = formOf(page, 'Attach a file')
   await form.locator('[name="note"]').fill('From the supplier.')
-  const attach = async (name: string, buffer: Buffer, says: string) => {
+  const attach = async (name: string, buffer: Buffer, message: string) => {
     await form.locator('[name="file"]').setInputFiles({ name, mimeType: 'application/octet-stream', buffer })
     await form.getByRole('button', { name: 'Attach the file' }).click()
     await expect(form.getByRole('alert')).toContainText('The file was not attached')
-    await expect(form.getByRole('alert')).toContainText(says)
+    await expect(form.getByRole('alert')).toContainText(message)
     await expect(form.locator('[name="note"]')).toHaveValue('From the supplier.')
   }
   await attach(

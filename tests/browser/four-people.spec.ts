@@ -115,7 +115,7 @@ test.describe.serial('four people take a new programme from opening to in servic
         )) as [string, string][],
     )
     for (const { code, tests } of lots)
-      for (const tried of tests) await programme.testLot(quill, code, tried, instruments)
+      for (const tested of tests) await programme.testLot(quill, code, tested, instruments)
     for (const { code } of lots) {
       await programme.open(quill, `/lots/${code}`)
       const decide = formOf(quill, 'Disposition of the lot')

@@ -20,8 +20,8 @@ test('nobody passes a gate over a blocker of any kind, and each refusal says why
   await test.step('Tomas opens a programme in which nothing is left to settle', async () => {
     await programme.begin(tomas, 'Relay board for blockers')
     for (const { key } of SPECIFICATION) {
-      await proposeToSetAside(tomas, key)
-      await agreeToSetAside(quill, key)
+      await proposeTailoring(tomas, key)
+      await agreeToTailoring(quill, key)
     }
     await gate.goto(`/programmes/${CODE}/gates/specification`)
     await expect(gate.getByText('Nothing outstanding')).toBeVisible()
@@ -34,7 +34,7 @@ test('nobody passes a gate over a blocker of any kind, and each refusal says why
     await programme.open(tomas, '/gates/specification')
     await expect(formOf(tomas, 'Sign for Design engineering')).toHaveCount(0)
     await expect(tomas.getByText(`The gate is blocked. ${first}`).first()).toBeVisible()
-    for (const says of alsoListed) await expect(tomas.getByRole('link', { name: says })).toBeVisible()
+    for (const message of alsoListed) await expect(tomas.getByRole('link', { name: message })).toBeVisible()
   }
 
   await test.step('a gate before it that is not open', async () => {
@@ -65,7 +65,7 @@ test('nobody passes a gate over a blocker of any kind, and each refusal says why
   })
 
   await test.step('a proposal to set aside that quality has not decided', async () => {
-    await proposeToSetAside(tomas, 'interconnection')
+    await proposeTailoring(tomas, 'interconnection')
     await refused('Connection to the equipment: It is proposed as not applicable; quality has not decided.')
     await bringBack(tomas, 'interconnection')
   })
@@ -87,8 +87,8 @@ test('nobody passes a gate over a blocker of any kind, and each refusal says why
     await refused('Connection to the equipment: Edge contacts: ', [
       'Concession 1 is asked for and not decided.',
     ])
-    await proposeToSetAside(tomas, 'interconnection')
-    await agreeToSetAside(quill, 'interconnection')
+    await proposeTailoring(tomas, 'interconnection')
+    await agreeToTailoring(quill, 'interconnection')
   })
 
   await test.step('evidence that is missing, a question that is open, an approval that is', async () => {
@@ -183,7 +183,7 @@ const aimAt = (page: Page, hidden: Readonly<Record<string, string>>): Promise<vo
       (form as HTMLFormElement).querySelector<HTMLInputElement>(`[name="${name}"]`)!.value = value
   }, hidden)
 
-async function proposeToSetAside(page: Page, item: string): Promise<void> {
+async function proposeTailoring(page: Page, item: string): Promise<void> {
   await programme.open(page, `/items/${item}`)
   const form = formOf(page, 'Propose as not applicable')
   await form.locator('summary').click()
@@ -191,7 +191,7 @@ async function proposeToSetAside(page: Page, item: string): Promise<void> {
   await send(page, form.getByRole('button', { name: 'Propose as not applicable' }))
 }
 
-async function agreeToSetAside(page: Page, item: string): Promise<void> {
+async function agreeToTailoring(page: Page, item: string): Promise<void> {
   await programme.open(page, `/items/${item}`)
   const form = formOf(page, 'Decide')
   await form.getByRole('radio', { name: /^Agree/ }).check()

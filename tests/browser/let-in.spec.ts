@@ -33,7 +33,7 @@ test('a page that is not for the person says so, and answers 403; what is not th
   const ines = await atWork(browser, 'ines')
   const adela = await atWork(browser, 'adela')
   const audun = await atWork(browser, 'audun')
-  for (const [page, address, says] of [
+  for (const [page, address, message] of [
     [ines, '/people', 'Only an administrator may do this.'],
     [ines, '/administration', 'an auditor may read it'],
     [adela, '/programmes/LX-41', 'Its lead can invite you.'],
@@ -46,7 +46,7 @@ test('a page that is not for the person says so, and answers 403; what is not th
     const answer = await page.goto(address)
     expect(answer?.status(), address).toBe(403)
     await expect(page.getByRole('heading', { level: 1 }), address).toHaveText('This sheet is not open to you')
-    await expect(page.locator('main'), address).toContainText(says)
+    await expect(page.locator('main'), address).toContainText(message)
   }
   expect((await ines.goto('/programmes/NOT-THERE'))?.status()).toBe(404)
   expect((await ines.goto('/programmes/LX-41'))?.status()).toBe(200)

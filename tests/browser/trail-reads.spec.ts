@@ -8,7 +8,7 @@ const NO_WORDS = /undefined|null|NaN|\[object|\$\{/
 const entriesOf = (page: Page) =>
   page.locator('.entry').evaluateAll((entries) =>
     entries.map((entry) => ({
-      says: [...entry.querySelectorAll(':scope > p')].map((line) => line.textContent).join(' – '),
+      message: [...entry.querySelectorAll(':scope > p')].map((line) => line.textContent).join(' – '),
       isRaw: entry.querySelector('details')?.open ?? true,
     })),
   )
@@ -23,10 +23,10 @@ test('Audun reads every trail of the demo, and each entry is a sentence', async 
   ) {
     await page.goto(`/audit?page=${number}`)
     const entries = await entriesOf(page)
-    for (const { says, isRaw } of entries) {
-      expect(isRaw, says).toBe(false)
-      expect(says).toMatch(/^\S.*: \S/)
-      expect(says).not.toMatch(NO_WORDS)
+    for (const { message, isRaw } of entries) {
+      expect(isRaw, message).toBe(false)
+      expect(message).toMatch(/^\S.*: \S/)
+      expect(message).not.toMatch(NO_WORDS)
     }
     read += entries.length
   }

@@ -7,9 +7,9 @@ import { loadState } from '@/lib/programme/load-state'
 import { nativeSha256 } from '@/lib/trail/native-sha256'
 import { verdictOnStored } from '@/lib/trail/verify-stored'
 import { findLimit } from '@/shared/catalogue/standard-plan'
-import { concessionStanding } from '@/shared/gate/concession'
+import { concessionStatus } from '@/shared/gate/concession'
 import { itemStateFor, judgeProgramme } from '@/shared/gate/judgement'
-import { rulingOn } from '@/shared/plan/requirement'
+import { governingRequirement } from '@/shared/plan/requirement'
 import { breaksInWords } from '@/shared/stored/stored-verdict'
 import { canonicalJson } from '@/shared/trail/canonical-json'
 import type { Finding } from '@/shared/rules/finding'
@@ -53,12 +53,12 @@ const breaks = async (): Promise<readonly string[]> => {
 const approvalsOf = async (item: string): Promise<readonly boolean[]> =>
   itemStateFor((await judged()).judgement, item)?.approvals.map(({ holds }) => holds) ?? []
 
-async function standings(): Promise<Readonly<Record<number, string>>> {
+async function statuses(): Promise<Readonly<Record<number, string>>> {
   const { state, judgement } = await judged()
   return Object.fromEntries(
     state.concessions.map((concession) => [
       concession.number,
-      concessionStanding(concession, judgement.findings.get(concession.rule), state.facts.today),
+      concessionStatus(concession, judgement.findings.get(concession.rule), state.facts.today),
     ]),
   )
 }
@@ -80,7 +80,7 @@ describe('brought to today’s tables', () => {
 
   test('a stated limit whose clause is called “default” is a stated one', async () => {
     const { state } = await judged()
-    const { layers } = rulingOn(findLimit('contact-nickel-least')!, state.facts.requirements)
+    const { layers } = governingRequirement(findLimit('contact-nickel-least')!, state.facts.requirements)
     expect(layers.map(({ kind, value }) => [kind, value])).toEqual([
       ['stated', 4],
       ['default', expect.any(Number)],
@@ -107,12 +107,12 @@ describe('a concession asked for with the sentences that stand today', () => {
       await replaceEverywhere(findingDigest, sentencesDigestThen(today(rule)))
     const signed = (version: number) => `"rule":"edge-contacts","verdict":"fails","version":${version}}`
     await replaceEverywhere(signed(1), signed(today('edge-contacts').version))
-    await digestAnew()
+    await digestAgain()
   })
 
   test('waits until what it was asked for is known as data', async () => {
     expect(await breaks()).toEqual([])
-    expect(await standings()).toEqual({
+    expect(await statuses()).toEqual({
       1: 'refused',
       2: 'no longer about this finding',
       3: 'no longer about this finding',
@@ -122,7 +122,7 @@ describe('a concession asked for with the sentences that stand today', () => {
 
   test('is carried over at the start, and lets its finding pass as it did', async () => {
     expect(await carryConcessions(new Date('2026-12-01T08:00:00Z'))).toBe(2)
-    expect(await standings()).toEqual({ 1: 'refused', 2: 'granted', 3: 'asked' })
+    expect(await statuses()).toEqual({ 1: 'refused', 2: 'granted', 3: 'asked' })
     expect(await approvalsOf('interconnection')).toEqual([true, true])
   })
 
@@ -149,7 +149,7 @@ describe('a concession asked for with the sentences that stand today', () => {
       data: { findingData: null, findingDigest: nativeSha256('another finding') },
     })
     expect(await carryConcessions()).toBe(0)
-    expect((await standings())[2]).toBe('no longer about this finding')
+    expect((await statuses())[2]).toBe('no longer about this finding')
     await db.client.concession.update({ ...row, data: { findingData, findingDigest } })
     expect(await breaks()).toEqual([])
   })
@@ -183,7 +183,7 @@ async function replaceEverywhere(from: string, to: string): Promise<void> {
 const SIGNED = ['cover', 'digest']
 
 /** Gives what was signed the digests of its texts, items before the gates that name them. */
-async function digestAnew(): Promise<void> {
+async function digestAgain(): Promise<void> {
   for (const table of ['Approval', 'GateSignature'])
     for (const { cover, digest } of await attacker.rows<Signed>(
       `SELECT DISTINCT "cover", "digest" FROM "${table}"`,

@@ -6,8 +6,8 @@ import { database } from '@/lib/db/client'
 import { judgedProgramme } from '@/lib/programme/judged'
 import { deskOf } from '@/lib/queries/desk'
 import { lessonsFor } from '@/lib/queries/lessons'
-import { rulingOn } from '@/shared/plan/requirement'
-import { ionicResidueMost } from '@/shared/plan/limits/assessment-residue'
+import { governingRequirement } from '@/shared/plan/requirement'
+import { ionicResidueMax } from '@/shared/plan/limits/assessment-residue'
 import { openWorld, programmeInput, type World } from '@/tests/commands/world'
 import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
 
@@ -75,8 +75,8 @@ describe('a lesson', () => {
   })
 
   test('waits on the desk of quality, and changes nothing until it is decided', async () => {
-    const { owed } = await deskOf((await quality('quality')) as Parameters<typeof deskOf>[0])
-    expect(owed).toContainEqual(
+    const { openTasks } = await deskOf((await quality('quality')) as Parameters<typeof deskOf>[0])
+    expect(openTasks).toContainEqual(
       expect.objectContaining({ verb: 'decide', place: { kind: 'lesson', number }, code: world.code }),
     )
     const items = await database().planItem.findMany({
@@ -143,9 +143,9 @@ test('an accepted limit rules in later programmes as a company requirement, with
   const proposed = await world.must('design', 'propose-lesson', proposal(LIMIT))
   await world.must('quality', 'decide-lesson', decision(proposed.result.lesson))
   const judged = await judgedProgramme(await openAnother())
-  const ruling = rulingOn(ionicResidueMost, judged?.state.facts.requirements ?? [])
-  expect(ruling).toMatchObject({ value: 1, authority: 'company', document: 'Lessons learnt' })
-  expect(ruling.layers).toContainEqual(
+  const governing = governingRequirement(ionicResidueMax, judged?.state.facts.requirements ?? [])
+  expect(governing).toMatchObject({ value: 1, authority: 'company', document: 'Lessons learnt' })
+  expect(governing.layers).toContainEqual(
     expect.objectContaining({
       clause: `${world.code}, lesson ${proposed.result.lesson}`,
       lesson: { programme: world.code, number: proposed.result.lesson },
@@ -169,9 +169,9 @@ describe('it is refused', () => {
       ok: false,
       message: 'You proposed it. Somebody else of quality decides.',
     })
-    const { owed } = await deskOf((await quality('quality')) as Parameters<typeof deskOf>[0])
+    const { openTasks } = await deskOf((await quality('quality')) as Parameters<typeof deskOf>[0])
     const mine = { kind: 'lesson', number: proposed.result.lesson }
-    expect(owed.map(({ place }) => place)).not.toContainEqual(mine)
+    expect(openTasks.map(({ place }) => place)).not.toContainEqual(mine)
   })
 
   test('to propose a limit that is no stricter than every programme has', async () => {
@@ -213,10 +213,10 @@ test('a finding and a record are kept in the words of the day', async () => {
     })
   }
   expect((await from({ kind: 'record', key: id }, 0.6)).source).toMatchObject({
-    says: 'Field return: 2026-01-09, A-7, Board: barrel, track or laminate, 0 joints, 180',
+    message: 'Field return: 2026-01-09, A-7, Board: barrel, track or laminate, 0 joints, 180',
   })
   expect((await from({ kind: 'finding', key: 'joint-budget' }, 0.5)).source).toMatchObject({
-    says: expect.stringMatching(/^Joint reliability budget: Cannot be judged without/),
+    message: expect.stringMatching(/^Joint reliability budget: Cannot be judged without/),
   })
 })
 
@@ -242,7 +242,7 @@ test('a retired lesson no longer reaches programmes opened later, stays in those
   const valuesOf = async (code: string) => (await openingEntry(code)).lessons.map(({ value }) => value)
   expect(await valuesOf(await openAnother())).not.toContain(0.7)
   const judged = await judgedProgramme(before)
-  expect(rulingOn(ionicResidueMost, judged?.state.facts.requirements ?? []).value).toBe(0.7)
+  expect(governingRequirement(ionicResidueMax, judged?.state.facts.requirements ?? []).value).toBe(0.7)
   expect(await world.as('quality', 'retire-lesson', retirement)).toMatchObject({
     ok: false,
     message: expect.stringMatching(/^Test secondQuality has retired it already/),

@@ -59,7 +59,7 @@ describe('a text that cannot be kept', () => {
     const typed = { email: 'ad\0a@example.invalid', password: 'a password that is long' }
     expect(await checkPassword(typed, NOWHERE)).toEqual({
       ok: false,
-      says: 'The address or the password is not right.',
+      message: 'The address or the password is not right.',
     })
   })
 })

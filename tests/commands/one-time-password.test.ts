@@ -46,7 +46,7 @@ describe('the first administrator of an empty installation', () => {
     expect(await checkPassword(made!.email, made!.password, after(first, 71))).toMatchObject({ ok: true })
     expect(await checkPassword(made!.email, made!.password, after(first, 73))).toMatchObject({
       ok: false,
-      says: expect.stringContaining('Ask an administrator'),
+      message: expect.stringContaining('Ask an administrator'),
     })
   })
 
@@ -100,10 +100,10 @@ describe('somebody whom the administrator adds', () => {
     const late = await checkPassword(email, given, after(at, 73))
     expect(late).toEqual({
       ok: false,
-      says: 'This one-time password has expired. Ask an administrator for a new one.',
+      message: 'This one-time password has expired. Ask an administrator for a new one.',
     })
     const wrong = await checkPassword(email, 'something else', after(at, 73))
-    expect(wrong).toMatchObject({ ok: false, says: expect.not.stringContaining('expired') })
+    expect(wrong).toMatchObject({ ok: false, message: expect.not.stringContaining('expired') })
   })
 
   test('stands on the administrator’s list until they choose a password of their own', async () => {

@@ -55,8 +55,8 @@ describe('a flood', { timeout: 120_000 }, () => {
 
   test('of sixty sign-ins takes the memory of two hashes; what finds no place is refused at once', async () => {
     const before = process.memoryUsage().rss
-    let most = before
-    const watch = setInterval(() => (most = Math.max(most, process.memoryUsage().rss)), 5)
+    let max = before
+    const watch = setInterval(() => (max = Math.max(max, process.memoryUsage().rss)), 5)
     const began = performance.now()
     const answers = await flood(60, somewhere)
     clearInterval(watch)
@@ -64,7 +64,7 @@ describe('a flood', { timeout: 120_000 }, () => {
     const checked = answers.filter((answer) => !refused.includes(answer))
     expect([checked.length, refused.length]).toEqual([22, 38])
     expect(checked.map((answer) => answer.checked)).toEqual(
-      Array(22).fill({ ok: false, says: 'The address or the password is not right.' }),
+      Array(22).fill({ ok: false, message: 'The address or the password is not right.' }),
     )
     // The first hash of all takes longer than it takes to refuse 38.
     const firstChecked = Math.min(...checked.map(({ atMs }) => atMs))
@@ -72,7 +72,7 @@ describe('a flood', { timeout: 120_000 }, () => {
     expect(firstChecked).toBeGreaterThan(began)
     // scrypt at N = 2^17, r = 8 takes 128 * N * r bytes (RFC 7914, section 2); the rest is the test itself.
     const hashBytes = 128 * 2 ** 17 * 8
-    expect(most - before).toBeLessThan(2 * hashBytes + 100 * 2 ** 20)
+    expect(max - before).toBeLessThan(2 * hashBytes + 100 * 2 ** 20)
   })
 
   test('from one origin leaves places for others', async () => {
@@ -103,7 +103,7 @@ describe('wrong passwords', () => {
     await failTimes(5, email, attacker)
     expect(await tryAs(email, PASSWORD, attacker)).toEqual({
       ok: false,
-      says: expect.stringContaining('Wait 30 seconds'),
+      message: expect.stringContaining('Wait 30 seconds'),
       retryAfterS: 30,
     })
     expect(await tryAs(email, PASSWORD, somewhere())).toMatchObject({ ok: true })

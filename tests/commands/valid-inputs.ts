@@ -186,7 +186,11 @@ async function failingFinding(world: World): Promise<{ item: string; rule: strin
 /** Nothing blocks the specification gate: every item of the stage is set aside, and the departments before have signed. */
 async function gateReadyFor(world: World, department: Department): Promise<void> {
   const rows = await database().planItem.findMany({
-    where: { programme: { code: world.code }, stage: 'specification', setAside: { equals: Prisma.DbNull } },
+    where: {
+      programme: { code: world.code },
+      stage: 'specification',
+      tailoredOut: { equals: Prisma.DbNull },
+    },
   })
   for (const { key } of rows) {
     await world.must('secondDesign', 'propose-set-aside', { programme: world.code, item: key, reason })

@@ -35,7 +35,7 @@ export async function rewriteTrail(
   const rewritten: TrailEntry[] = []
   for (const entry of entries) {
     const payload = alter(entry.command, JSON.parse(entry.payload) as Payload)
-    if (entry.command === 'sign-gate') await sealAnew(attacker, trailId, payload, rewritten)
+    if (entry.command === 'sign-gate') await sealAgain(attacker, trailId, payload, rewritten)
     rewritten.push(appendEntry(rewritten.at(-1), { ...entry, payload }, nativeSha256))
   }
   await attacker.rows('ALTER TABLE "TrailEntry" DISABLE TRIGGER USER')
@@ -56,7 +56,7 @@ function shorter(command: string, payload: Payload): Payload {
 }
 
 /** The seal that the signature was given over the rewritten entries, in its entry and in its row. */
-async function sealAnew(
+async function sealAgain(
   attacker: Attacker,
   trailId: string,
   payload: Payload,

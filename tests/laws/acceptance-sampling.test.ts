@@ -152,14 +152,14 @@ describe('switching', () => {
     ])
     fc.assert(
       fc.property(series, (history) => {
-        let standing = inspectionAfter([])
+        let status = inspectionAfter([])
         for (const event of history) {
-          const next = nextInspection(standing, event, MIL_STD_105E)
-          if (next.severity !== standing.severity)
-            expect(known).toContain(`${standing.severity} ${next.severity}`)
-          standing = next
+          const next = nextInspection(status, event, MIL_STD_105E)
+          if (next.severity !== status.severity)
+            expect(known).toContain(`${status.severity} ${next.severity}`)
+          status = next
         }
-        expect(inspectionAfter(history)).toEqual(standing)
+        expect(inspectionAfter(history)).toEqual(status)
       }),
     )
   })

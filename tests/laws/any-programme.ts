@@ -67,7 +67,7 @@ const anyItem = (definition: (typeof STANDARD_PLAN)[number]): fc.Arbitrary<Plann
   fc.record({
     definition: fc.constant(definition),
     added: fc.constant(false),
-    setAside: fc.option(
+    tailoredOut: fc.option(
       fc.record({
         reason: anyName,
         proposedById: anyName,
@@ -128,7 +128,7 @@ const anyApproval: fc.Arbitrary<ApprovalEntry> = fc.record({
   personId: anyName,
   personName: anyName,
   digest,
-  cover: fc.constant('{}'),
+  signedContent: fc.constant('{}'),
   at: fc.constant(AT),
 })
 
@@ -161,7 +161,7 @@ const anyGateSignature: fc.Arbitrary<GateSignatureEntry> = fc.record({
   personId: anyName,
   personName: anyName,
   digest,
-  cover: fc.constant('{}'),
+  signedContent: fc.constant('{}'),
   merkleRoot: digest,
   trailSeq: fc.integer({ min: 1, max: 9 }),
   headHash: digest,

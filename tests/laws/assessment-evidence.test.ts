@@ -10,7 +10,7 @@ import { anyValue } from './any-value'
 
 const rules = assessmentItems.flatMap((item) => item.rules)
 const named = rules.map((rule) => [rule.id, rule] as const)
-const says: readonly Verdict[] = ['meets', 'marginal']
+const message: readonly Verdict[] = ['meets', 'marginal']
 
 describe('the assessment rests on evidence', () => {
   test('every rule of the assessment looks at records', () => {
@@ -20,7 +20,7 @@ describe('the assessment rests on evidence', () => {
     expect(without.map(({ id }) => id)).toEqual([])
   })
   test.each(named)('%s does not meet on nothing', (_, rule) => {
-    expect(says).not.toContain(findingOf(rule).verdict)
+    expect(message).not.toContain(findingOf(rule).verdict)
   })
 
   const read = new Set(rules.flatMap((rule) => Object.values(rule.reads).map((one) => readableOf(one).key)))
@@ -35,7 +35,7 @@ describe('the assessment rests on evidence', () => {
   test.each(named)('%s does not meet without a record, whatever is specified', (_, rule) => {
     fc.assert(
       fc.property(specification, (values) => {
-        expect(says).not.toContain(findingOf(rule, { values }).verdict)
+        expect(message).not.toContain(findingOf(rule, { values }).verdict)
       }),
       { numRuns: 60 },
     )
@@ -67,8 +67,8 @@ describe('the assessment rests on evidence', () => {
           // What fails may fail by the record taken away.
           if (before[index] === 'fails') return
           const { verdict } = judge(rule, less)
-          if (says.includes(verdict))
-            expect(says, `${rule.id} with ${keep} of ${rows.length}`).toContain(before[index])
+          if (message.includes(verdict))
+            expect(message, `${rule.id} with ${keep} of ${rows.length}`).toContain(before[index])
         })
       }
     },

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { ionicResidueMost } from '@/shared/plan/limits/assessment-residue'
-import { reworkHeatsMost } from '@/shared/plan/limits/assessment-rework'
+import { ionicResidueMax } from '@/shared/plan/limits/assessment-residue'
+import { reworkHeatsMax } from '@/shared/plan/limits/assessment-rework'
 import { defectFreeBoards } from '@/shared/plan/parameters/joint-budget'
 import { inspectedAssembliesShare } from '@/shared/plan/parameters/assessment-inspection'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
@@ -94,17 +94,17 @@ test('one more assembly inspected in full never worsens coverage', () => {
 })
 
 test('one more heat never improves rework; a looser limit never worsens it', () => {
-  const verdict = (heats: number, most: number): number =>
+  const verdict = (heats: number, max: number): number =>
     rank(
       findingOf(reworkLimits, {
-        requirements: [requirement(reworkHeatsMost, most, { relaxes: true })],
+        requirements: [requirement(reworkHeatsMax, max, { relaxes: true })],
         records: { rework: [{ id: 'w', assembly: 'A', joint: 'J', heats, minutes: 1 } as { id: string }] },
       }).verdict,
     )
   fc.assert(
-    fc.property(fc.integer({ min: 1, max: 10 }), fc.integer({ min: 1, max: 10 }), (heats, most) => {
-      expect(verdict(heats + 1, most)).toBeGreaterThanOrEqual(verdict(heats, most))
-      expect(verdict(heats, most + 1)).toBeLessThanOrEqual(verdict(heats, most))
+    fc.property(fc.integer({ min: 1, max: 10 }), fc.integer({ min: 1, max: 10 }), (heats, max) => {
+      expect(verdict(heats + 1, max)).toBeGreaterThanOrEqual(verdict(heats, max))
+      expect(verdict(heats, max + 1)).toBeLessThanOrEqual(verdict(heats, max))
     }),
   )
 })
@@ -113,7 +113,7 @@ test('more salt never improves cleanliness; a larger board never worsens it', ()
   const verdict = (concentrationUgPerMl: number, lengthMm: number): number =>
     rank(
       findingOf(ionicCleanlinessRule, {
-        requirements: [requirement(ionicResidueMost, 1)],
+        requirements: [requirement(ionicResidueMax, 1)],
         records: {
           'ionic-cleanliness': [
             {

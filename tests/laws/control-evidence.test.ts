@@ -8,7 +8,7 @@ import { findingOf, unchecked, type SetValue } from '../rules/facts-builder'
 import { anyValue } from './any-value'
 
 const rules = controlItems.flatMap((item) => item.rules)
-const says: readonly Verdict[] = ['meets', 'marginal']
+const message: readonly Verdict[] = ['meets', 'marginal']
 
 describe('the control rests on evidence', () => {
   test('every rule of the control looks at records', () => {
@@ -18,7 +18,7 @@ describe('the control rests on evidence', () => {
     expect(without.map(({ id }) => id)).toEqual([])
   })
   test.each(rules.map((rule) => [rule.id, rule] as const))('%s does not meet on nothing', (_, rule) => {
-    expect(says).not.toContain(findingOf(rule).verdict)
+    expect(message).not.toContain(findingOf(rule).verdict)
   })
   const read = new Set(rules.flatMap((rule) => Object.values(rule.reads).map((one) => readableOf(one).key)))
   const parameters = ALL_PARAMETERS.filter(({ key }) => read.has(key))
@@ -34,7 +34,7 @@ describe('the control rests on evidence', () => {
     (_, rule) => {
       fc.assert(
         fc.property(specification, (values) => {
-          expect(says).not.toContain(findingOf(rule, { values }).verdict)
+          expect(message).not.toContain(findingOf(rule, { values }).verdict)
         }),
         { numRuns: 60 },
       )

@@ -14,7 +14,7 @@ const evaluationRules = evaluationItems.flatMap((item) => item.rules)
 const restsOnRecords = ({ reads }: AnyRule): boolean =>
   Object.values(reads).some((read) => readableOf(read).source === 'records')
 const rules = evaluationRules.filter(restsOnRecords)
-const says: readonly Verdict[] = ['meets', 'marginal']
+const message: readonly Verdict[] = ['meets', 'marginal']
 
 describe('the evaluation rests on evidence', () => {
   test('every rule but the one on what an ageing stands for looks at records', () => {
@@ -22,7 +22,7 @@ describe('the evaluation rests on evidence', () => {
     expect(without.map(({ id }) => id)).toEqual(['ageing-stands-for'])
   })
   test.each(rules.map((rule) => [rule.id, rule] as const))('%s does not meet on nothing', (_, rule) => {
-    expect(says).not.toContain(findingOf(rule).verdict)
+    expect(message).not.toContain(findingOf(rule).verdict)
   })
   const read = new Set(rules.flatMap((rule) => Object.values(rule.reads).map((one) => readableOf(one).key)))
   const parameters = ALL_PARAMETERS.filter(({ key }) => read.has(key))
@@ -38,7 +38,7 @@ describe('the evaluation rests on evidence', () => {
     (_, rule) => {
       fc.assert(
         fc.property(specification, (values) => {
-          expect(says).not.toContain(findingOf(rule, { values }).verdict)
+          expect(message).not.toContain(findingOf(rule, { values }).verdict)
         }),
         { numRuns: 60 },
       )
@@ -62,7 +62,7 @@ describe('the evaluation rests on evidence', () => {
   ]
   test.each(poorer)('%s: nothing meets that did not before', (_, less) => {
     for (const rule of rules) {
-      if (says.includes(judge(rule, facts).verdict)) continue
+      if (message.includes(judge(rule, facts).verdict)) continue
       expect([rule.id, judge(rule, less).verdict]).not.toEqual([rule.id, 'meets'])
     }
   })

@@ -4,9 +4,9 @@ import { AGEING_METHODS } from '@/shared/materials/ageing-methods'
 import { ageingEquivalence } from '@/shared/physics/ageing-equivalence'
 import { contactAngleDeg, theoreticalForceMN, type ImmersedSpecimen } from '@/shared/physics/wetting-force'
 import { wettingCurveMarks } from '@/shared/wetting/wetting-curve'
-import { wettingTimeMost } from '@/shared/plan/limits/evaluation-solderability'
+import { wettingTimeMax } from '@/shared/plan/limits/evaluation-solderability'
 import { acceptableQualityLevel } from '@/shared/plan/parameters/evaluation-sampling'
-import { boardFinish, boardFinishLeast } from '@/shared/plan/parameters/finishes'
+import { boardFinish, boardFinishMin } from '@/shared/plan/parameters/finishes'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import { planRisk, acceptanceUnder } from '@/shared/sampling/plan-risk'
 import { platingThickness } from '@/shared/rules/evaluation/plating-thickness'
@@ -23,12 +23,12 @@ const seconds = fc.double({ min: 0.1, max: 6, noNaN: true })
 const sample = fc.array(seconds, { minLength: 1, maxLength: 40 })
 const worse = (a: Verdict, b: Verdict) => VERDICTS.indexOf(a) > VERDICTS.indexOf(b)
 
-const dipped = (times: readonly number[], mostS: number, quantity = 200) =>
+const dipped = (times: readonly number[], maxS: number, quantity = 200) =>
   findingOf(rotaryDipWettingTime, {
     values: [...boardPlan, set(acceptableQualityLevel, '2.5')],
     instruments: [timer],
     lots: [lot({ quantity, tests: [rotaryDip(times)] })],
-    requirements: [requirement(wettingTimeMost, mostS, { relaxes: true })],
+    requirements: [requirement(wettingTimeMax, maxS, { relaxes: true })],
   }).verdict
 
 describe('wetting times of a lot', () => {
@@ -83,35 +83,49 @@ describe('sampling plans', () => {
     fc.assert(
       fc.property(lotSize, severity, settings, (size, state, asked) => {
         const plan = planForLot(size, state, asked)
-        const most = plan.kind === 'double' ? plan.firstSize + plan.secondSize : plan.sampleSize
-        expect(most).toBeGreaterThan(0)
-        expect(most).toBeLessThanOrEqual(size)
+        const max = plan.kind === 'double' ? plan.firstSize + plan.secondSize : plan.sampleSize
+        expect(max).toBeGreaterThan(0)
+        expect(max).toBeLessThanOrEqual(size)
       }),
     )
   })
   test('one more bad piece never turns an outcome to the better', () => {
     fc.assert(
-      fc.property(lotSize, severity, settings, fc.nat(400), fc.nat(30), (size, state, asked, tested, bad) => {
-        const plan = planForLot(size, state, asked)
-        if (plan.kind === 'variables') throw new Error('no variables plan was asked for')
-        const rank = (found: number) => RANK[outcomeOf(plan, tested, found).decided ?? 'open']
-        // With an incomplete sample "open" stands between; rejection can only come nearer.
-        if (tested >= (plan.kind === 'double' ? plan.firstSize + plan.secondSize : plan.sampleSize))
-          expect(rank(bad + 1)).toBeLessThanOrEqual(rank(bad))
-        else if (outcomeOf(plan, tested, bad).decided === 'rejected')
-          expect(rank(bad + 1)).toBe(RANK.rejected)
-      }),
+      fc.property(
+        lotSize,
+        severity,
+        settings,
+        fc.nat(400),
+        fc.nat(30),
+        (size, state, asked, tested, nonconforming) => {
+          const plan = planForLot(size, state, asked)
+          if (plan.kind === 'variables') throw new Error('no variables plan was asked for')
+          const rank = (found: number) => RANK[outcomeOf(plan, tested, found).decided ?? 'open']
+          // With an incomplete sample "open" stands between; rejection can only come nearer.
+          if (tested >= (plan.kind === 'double' ? plan.firstSize + plan.secondSize : plan.sampleSize))
+            expect(rank(nonconforming + 1)).toBeLessThanOrEqual(rank(nonconforming))
+          else if (outcomeOf(plan, tested, nonconforming).decided === 'rejected')
+            expect(rank(nonconforming + 1)).toBe(RANK.rejected)
+        },
+      ),
     )
   })
   test('a rejected sample stays rejected, however many good pieces are tested after it', () => {
     fc.assert(
-      fc.property(lotSize, severity, settings, fc.nat(300), fc.nat(30), (size, state, asked, more, bad) => {
-        const plan = planForLot(size, state, { ...asked, scheme: 'double' })
-        if (plan.kind === 'variables') throw new Error('no variables plan was asked for')
-        const first = plan.kind === 'double' ? plan.firstSize : plan.sampleSize
-        if (outcomeOf(plan, first, bad).decided !== 'rejected') return
-        expect(outcomeOf(plan, first + more, bad, bad).decided).toBe('rejected')
-      }),
+      fc.property(
+        lotSize,
+        severity,
+        settings,
+        fc.nat(300),
+        fc.nat(30),
+        (size, state, asked, more, nonconforming) => {
+          const plan = planForLot(size, state, { ...asked, scheme: 'double' })
+          if (plan.kind === 'variables') throw new Error('no variables plan was asked for')
+          const first = plan.kind === 'double' ? plan.firstSize : plan.sampleSize
+          if (outcomeOf(plan, first, nonconforming).decided !== 'rejected') return
+          expect(outcomeOf(plan, first + more, nonconforming, nonconforming).decided).toBe('rejected')
+        },
+      ),
     )
   })
   test('accept a better process at least as readily', () => {
@@ -119,8 +133,10 @@ describe('sampling plans', () => {
     fc.assert(
       fc.property(lotSize, severity, settings, share, share, (size, state, asked, a, b) => {
         const plan = planForLot(size, state, asked)
-        const [good, bad] = [Math.min(a, b), Math.max(a, b)]
-        expect(acceptanceUnder(plan, good)).toBeGreaterThanOrEqual(acceptanceUnder(plan, bad) - 1e-9)
+        const [good, nonconforming] = [Math.min(a, b), Math.max(a, b)]
+        expect(acceptanceUnder(plan, good)).toBeGreaterThanOrEqual(
+          acceptanceUnder(plan, nonconforming) - 1e-9,
+        )
       }),
     )
   })
@@ -146,13 +162,13 @@ describe('sampling plans', () => {
 describe('plating', () => {
   const thickness = fc.double({ min: 1, max: 20, noNaN: true })
   const readings = fc.array(thickness, { minLength: 2, maxLength: 25 })
-  const judged = (thicknesses: readonly number[], leastUm: number) =>
+  const judged = (thicknesses: readonly number[], minUm: number) =>
     findingOf(platingThickness, {
       values: [
         ...boardPlan,
         set(lotsNeeded, [needed('bare board LX-41', 'bare board', 'plating-thickness')]),
         set(boardFinish, 'tin-lead-plated'),
-        set(boardFinishLeast, leastUm),
+        set(boardFinishMin, minUm),
       ],
       instruments: [timer],
       lots: [
@@ -177,10 +193,10 @@ describe('plating', () => {
   })
   test('a lot is never passed with its mean below the minimum', () => {
     fc.assert(
-      fc.property(readings, thickness, (values, least) => {
+      fc.property(readings, thickness, (values, min) => {
         const mean = values.reduce((sum, value) => sum + value, 0) / values.length
-        fc.pre(mean < least - 1e-9)
-        expect(judged(values, least)).toBe('fails')
+        fc.pre(mean < min - 1e-9)
+        expect(judged(values, min)).toBe('fails')
       }),
     )
   })
@@ -214,9 +230,9 @@ describe('wetting force', () => {
   test('more pull is a smaller angle, and the greatest force is 0°', () => {
     fc.assert(
       fc.property(specimen, fc.double({ min: -0.9, max: 0.99, noNaN: true }), (one, share) => {
-        const most = theoreticalForceMN(one)
+        const max = theoreticalForceMN(one)
         const pull = one.surfaceTensionNPerM * one.perimeterMm
-        const force = most - (1 - share) * pull
+        const force = max - (1 - share) * pull
         const angle = contactAngleDeg(force, one)!
         expect(contactAngleDeg(force + 0.001 * pull, one)!).toBeLessThan(angle)
         expect(Math.cos((angle * Math.PI) / 180)).toBeCloseTo(share, 6)
@@ -265,8 +281,8 @@ test('a warmer store makes an ageing stand for less time, whatever the method', 
         ageingEquivalence(method, { temperatureC, relativeHumidityPct: 50 })
       const [cool, warm] = [at(Math.min(a, b)), at(Math.max(a, b))]
       if (cool.kind !== 'span' || warm.kind !== 'span') return
-      expect(warm.leastMonths).toBeLessThanOrEqual(cool.leastMonths * (1 + 1e-12))
-      expect(warm.leastMonths).toBeLessThanOrEqual(warm.mostMonths)
+      expect(warm.minMonths).toBeLessThanOrEqual(cool.minMonths * (1 + 1e-12))
+      expect(warm.minMonths).toBeLessThanOrEqual(warm.maxMonths)
     }),
   )
 })

@@ -21,12 +21,12 @@ interface Found {
 
 const known = new Map<AnyRule, readonly Found[]>()
 function foundBy(rule: AnyRule): readonly Found[] {
-  const found = known.get(rule) ?? foundAfresh(rule)
+  const found = known.get(rule) ?? foundAgain(rule)
   known.set(rule, found)
   return found
 }
 
-function foundAfresh(rule: AnyRule): Found[] {
+function foundAgain(rule: AnyRule): Found[] {
   const random = randomFrom(ALL_RULES.indexOf(rule))
   return Array.from({ length: TRIES }).flatMap((_, at) => {
     const facts = changedFacts(random, rule, FACTS_LOOKED_AT[at % FACTS_LOOKED_AT.length]!)

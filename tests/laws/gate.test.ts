@@ -65,7 +65,7 @@ interface Facts {
   readonly amount: number | null
   readonly photographed: boolean
   readonly asked: boolean
-  readonly setAside: boolean
+  readonly tailoredOut: boolean
   readonly approvedBy: readonly Department[]
   /** An approval given for another state of the item. */
   readonly stale: boolean
@@ -77,7 +77,7 @@ const factsArb = fc.record<Facts>({
   amount: fc.option(fc.integer({ min: 0, max: 14 }), { nil: null }),
   photographed: fc.boolean(),
   asked: fc.boolean(),
-  setAside: fc.boolean(),
+  tailoredOut: fc.boolean(),
   approvedBy: fc.subarray([...DEPARTMENTS]),
   stale: fc.boolean(),
   signedBy: fc.subarray([...DEPARTMENTS]),
@@ -87,7 +87,7 @@ const inOrder: Facts = {
   amount: 5,
   photographed: true,
   asked: false,
-  setAside: false,
+  tailoredOut: false,
   approvedBy: DEPARTMENTS,
   stale: false,
   signedBy: DEPARTMENTS,
@@ -117,7 +117,7 @@ function stateOf(world: World): ProgrammeState {
       personId: department,
       personName: department,
       digest,
-      cover: '',
+      signedContent: '',
       merkleRoot: '',
       trailSeq: 1,
       headHash: '',
@@ -136,7 +136,7 @@ function approvalsOf(stage: Stage, { approvedBy, stale }: Facts, judgement: Judg
     personId: department,
     personName: department,
     digest: stale ? '0'.repeat(64) : (item?.digest ?? ''),
-    cover: item?.cover ?? '',
+    signedContent: item?.signedContent ?? '',
     at: AT,
   }))
 }
@@ -147,7 +147,7 @@ const bareState = (world: World): ProgrammeState => ({
   items: PLAN.map((definition) => ({
     definition,
     added: false,
-    setAside: world[definition.stage].setAside
+    tailoredOut: world[definition.stage].tailoredOut
       ? { reason: 'Not here.', proposedById: 'd', proposedByName: 'D', proposedAt: AT, agreed: BY }
       : null,
     lesson: null,
@@ -201,8 +201,9 @@ const bareState = (world: World): ProgrammeState => ({
 })
 
 /** Said again from the facts, apart from the code under test: is nothing at all in this stage's way? */
-const isClear = ({ amount: value, photographed, asked, setAside, approvedBy, stale }: Facts): boolean =>
-  setAside || (value !== null && value <= 10 && photographed && !asked && approvedBy.length === 3 && !stale)
+const isClear = ({ amount: value, photographed, asked, tailoredOut, approvedBy, stale }: Facts): boolean =>
+  tailoredOut ||
+  (value !== null && value <= 10 && photographed && !asked && approvedBy.length === 3 && !stale)
 
 const RUNS = { numRuns: 400 }
 
@@ -216,7 +217,7 @@ describe('a gate', () => {
         for (const stage of STAGES) {
           const gate = gateFor(judgement, stage)
           const open: boolean = before && isClear(world[stage]) && world[stage].signedBy.length === 3
-          expect(gate?.standing === 'open').toBe(open)
+          expect(gate?.status === 'open').toBe(open)
           if (open) opened++
           before = open
         }
@@ -231,7 +232,7 @@ describe('a gate', () => {
       fc.property(worldArb, (world) => {
         for (const gate of judgeProgramme(stateOf(world)).gates) {
           if (gate.blockers.length === 0) continue
-          expect(gate.standing).not.toBe('open')
+          expect(gate.status).not.toBe('open')
           for (const department of DEPARTMENTS)
             expect(gateRefusal(gate, department)).toMatch(/^The gate is blocked\./)
         }
@@ -248,19 +249,14 @@ describe('a gate', () => {
       assessment: inOrder,
     }
     const signed = stateOf(whole)
-    expect(judgeProgramme(signed).gates.map(({ standing }) => standing)).toEqual([
-      'open',
-      'open',
-      'open',
-      'open',
-    ])
+    expect(judgeProgramme(signed).gates.map(({ status }) => status)).toEqual(['open', 'open', 'open', 'open'])
     fc.assert(
       fc.property(fc.constantFrom(...STAGES), fc.integer({ min: 0, max: 4 }), (stage, value) => {
         const values = new Map(signed.facts.values).set(`${stage}-amount`, value)
         const changed = judgeProgramme({ ...signed, facts: { ...signed.facts, values } })
         for (const gate of changed.gates) {
           const reached = STAGES.indexOf(gate.stage) >= STAGES.indexOf(stage)
-          expect(gate.standing).toBe(reached ? 'no longer standing' : 'open')
+          expect(gate.status).toBe(reached ? 'no longer standing' : 'open')
         }
       }),
     )
@@ -283,7 +279,7 @@ describe('an approval', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 10 }), (value) => {
         const item = itemStateFor(judgeProgramme(withAmount(value)), 'control-item')
-        expect(item?.standing).toBe(value === 5 ? 'approved' : 'lapsed')
+        expect(item?.status).toBe(value === 5 ? 'approved' : 'lapsed')
         for (const { approval, holds } of item?.approvals ?? [])
           expect(holds).toBe(approval?.digest === item?.digest)
       }),

@@ -5,7 +5,7 @@ import { exactRateInterval } from '@/shared/statistics/intervals/exact-poisson-r
 import { exactProportionInterval } from '@/shared/statistics/intervals/exact-proportion'
 import { exactProportionUpperBound } from '@/shared/statistics/intervals/exact-proportion'
 import { failureRateUpperBound } from '@/shared/statistics/intervals/failure-rate'
-import { budgetStanding } from '@/shared/inspection/budget-status'
+import { budgetStatus } from '@/shared/inspection/budget-status'
 import { wilsonProportionInterval } from '@/shared/statistics/intervals/wilson-proportion'
 import { whatTheSampleProves } from '@/shared/statistics/sampling/what-the-sample-proves'
 
@@ -115,18 +115,18 @@ describe('joints still to see', () => {
   const seen = fc
     .record({ jointsSeen: fc.integer({ min: 1, max: 1_000_000 }), pick: fc.nat(20) })
     .map(({ jointsSeen, pick }) => ({ jointsSeen, defective: Math.min(pick, jointsSeen) }))
-  const standingOf = (
+  const statusOf = (
     { jointsSeen, defective }: { jointsSeen: number; defective: number },
     perMillion: number,
     sure: number,
-  ) => budgetStanding({ jointsSeen, defective }, perMillion, sure)
+  ) => budgetStatus({ jointsSeen, defective }, perMillion, sure)
 
   test('so many more show the budget, one fewer does not', () => {
     fc.assert(
       fc.property(seen, budget, confidence, (seen, perMillion, sure) => {
-        const { jointsStillToSee: more } = standingOf(seen, perMillion, sure)
+        const { jointsStillToSee: more } = statusOf(seen, perMillion, sure)
         const after = (extra: number) =>
-          standingOf({ ...seen, jointsSeen: seen.jointsSeen + extra }, perMillion, sure).upper
+          statusOf({ ...seen, jointsSeen: seen.jointsSeen + extra }, perMillion, sure).upper
         expect(after(more)).toBeLessThanOrEqual(perMillion * (1 + 1e-8))
         if (more > 1) expect(after(more - 1)).toBeGreaterThan(perMillion * (1 - 1e-8))
       }),
@@ -135,8 +135,8 @@ describe('joints still to see', () => {
   test('a looser budget never asks for more', () => {
     fc.assert(
       fc.property(seen, budget, confidence, (seen, perMillion, sure) => {
-        expect(standingOf(seen, 2 * perMillion, sure).jointsStillToSee).toBeLessThanOrEqual(
-          standingOf(seen, perMillion, sure).jointsStillToSee,
+        expect(statusOf(seen, 2 * perMillion, sure).jointsStillToSee).toBeLessThanOrEqual(
+          statusOf(seen, perMillion, sure).jointsStillToSee,
         )
       }),
     )
@@ -144,7 +144,7 @@ describe('joints still to see', () => {
   test('a rate is never said to lie both above and below', () => {
     fc.assert(
       fc.property(seen, confidence, (seen, sure) => {
-        const { lower, upper, perMillion } = standingOf(seen, 100, Math.max(sure, 0.6))
+        const { lower, upper, perMillion } = statusOf(seen, 100, Math.max(sure, 0.6))
         expect(lower).toBeLessThanOrEqual(perMillion)
         expect(upper).toBeGreaterThanOrEqual(Math.min(perMillion, 1e6) * (1 - 1e-9))
       }),

@@ -3,7 +3,7 @@ import type { Finding, Part, Remedy } from '@/shared/rules/finding'
 /** Another wording of the same sentence. */
 const other = (text: string): string => `Otherwise put: ${[...text].reverse().join('')}`
 
-const otherRemedy = (remedy: Remedy): Remedy => ({ ...remedy, says: other(remedy.says) })
+const otherRemedy = (remedy: Remedy): Remedy => ({ ...remedy, message: other(remedy.message) })
 
 /** A subject that is data keeps its words: they are those of people. */
 const otherPart = (part: Part): Part => ({

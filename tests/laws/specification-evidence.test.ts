@@ -22,7 +22,7 @@ import { anyValue } from './any-value'
 
 const stage = STANDARD_PLAN.filter((item) => item.stage === 'specification')
 const rules: readonly AnyRule[] = stage.flatMap((item) => item.rules)
-const says: readonly Verdict[] = ['meets', 'marginal']
+const message: readonly Verdict[] = ['meets', 'marginal']
 const sound = factsWith({ values: soundBoard() })
 
 /** Boards of every kind: each a sound one but for what makes it another. */
@@ -59,7 +59,7 @@ const requiredBy = ({ reads }: AnyRule): string[] =>
   })
 
 /** What a finding rests on is in its words or its data: a limit, what was found, and where the limit comes from. */
-const saysOnWhat = ({ found, working, parts, margin, measured, sources }: Finding): boolean =>
+const messageOnWhat = ({ found, working, parts, margin, measured, sources }: Finding): boolean =>
   found.length > 0 &&
   sources.length > 0 &&
   (margin !== undefined || measured !== undefined || working.length > 0 || (parts?.length ?? 0) > 0)
@@ -75,8 +75,8 @@ describe('the specification rests on what is stated', () => {
       (_id, rule) => {
         const finding = judge(rule, facts)
         // The register of documents is its own source.
-        if (!says.includes(finding.verdict) || rule.id === 'document-conflicts') return
-        expect(saysOnWhat(finding)).toBe(true)
+        if (!message.includes(finding.verdict) || rule.id === 'document-conflicts') return
+        expect(messageOnWhat(finding)).toBe(true)
       },
     )
     test.each(rules.map((rule) => [rule.id, rule] as const))(

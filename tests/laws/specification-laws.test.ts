@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { mayStayEmpty, STANDARD_PLAN } from '@/shared/catalogue/standard-plan'
 import type { Parameter } from '@/shared/plan/parameter'
 import { conductors } from '@/shared/plan/parameters/conductors'
-import { boardFinishLeast, boardFinishMost, leadFinishes } from '@/shared/plan/parameters/finishes'
+import { boardFinishMin, boardFinishMax, leadFinishes } from '@/shared/plan/parameters/finishes'
 import { solderExposures } from '@/shared/plan/parameters/laminate'
 import { leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
 import { spacings } from '@/shared/plan/parameters/spacings'
@@ -58,7 +58,7 @@ test('a sound board meets every rule of the stage whose matter it raises', () =>
   const found = rules
     .map((rule) => judge(rule, sound))
     .filter(({ verdict }) => verdict !== 'meets' && verdict !== 'not applicable')
-  expect(found.map(({ rule, verdict, found: says }) => `${rule}: ${verdict}: ${says}`)).toEqual([])
+  expect(found.map(({ rule, verdict, found: message }) => `${rule}: ${verdict}: ${message}`)).toEqual([])
 })
 
 test('without a specification no rule is taken as met', () => {
@@ -169,8 +169,8 @@ describe('remedies', () => {
           const parsed = parameters
             .find((each) => each.key === key)
             ?.schema.safeParse(mended.values.get(key!))
-          expect(parsed?.success, `${rule.id}: ${finding.remedy.says}`).toBe(true)
-          expect(judge(rule, mended).verdict, `${rule.id}: ${finding.remedy.says}`).toBe('meets')
+          expect(parsed?.success, `${rule.id}: ${finding.remedy.message}`).toBe(true)
+          expect(judge(rule, mended).verdict, `${rule.id}: ${finding.remedy.message}`).toBe('meets')
         }
       }),
       { numRuns: 1500 },
@@ -209,8 +209,8 @@ describe('holes', () => {
     fc.assert(
       fc.property(row, anyNumber(1, 3), (over, factor) => {
         const hole = {
-          leastMm: 0,
-          mostMm: 0,
+          minMm: 0,
+          maxMm: 0,
           drillMm: 0,
           nominalMm: over.holeMm,
           toleranceMm: over.holeToleranceMm,
@@ -219,16 +219,16 @@ describe('holes', () => {
           radialClearance(
             {
               ...hole,
-              leastMm: over.holeMm - scale * over.holeToleranceMm,
-              mostMm: over.holeMm + scale * over.holeToleranceMm,
+              minMm: over.holeMm - scale * over.holeToleranceMm,
+              maxMm: over.holeMm + scale * over.holeToleranceMm,
               toleranceMm: scale * over.holeToleranceMm,
             },
             leadEnvelope({ shape: over.leadShape, widthMm: over.leadMm, toleranceMm: over.leadToleranceMm }),
           )
         const { worstCase, rootSumSquare } = at(1)
-        expect(rootSumSquare.leastMm).toBeGreaterThanOrEqual(worstCase.leastMm - 1e-12)
-        expect(rootSumSquare.mostMm).toBeLessThanOrEqual(worstCase.mostMm + 1e-12)
-        expect(at(factor).worstCase.leastMm).toBeLessThanOrEqual(worstCase.leastMm + 1e-12)
+        expect(rootSumSquare.minMm).toBeGreaterThanOrEqual(worstCase.minMm - 1e-12)
+        expect(rootSumSquare.maxMm).toBeLessThanOrEqual(worstCase.maxMm + 1e-12)
+        expect(at(factor).worstCase.minMm).toBeLessThanOrEqual(worstCase.minMm + 1e-12)
       }),
     )
   })
@@ -261,7 +261,7 @@ describe('holes', () => {
           toleranceMm: over.leadToleranceMm,
         })
         // Window 0.30 less guards 0.06, less all tolerances, less one drill step of 0.05.
-        if (0.24 - 2 * over.holeToleranceMm - (spread.mostMm - spread.leastMm) > 0.051)
+        if (0.24 - 2 * over.holeToleranceMm - (spread.maxMm - spread.minMm) > 0.051)
           expect(after).toBe('meets')
       }),
     )
@@ -364,8 +364,8 @@ describe('finishes and storage', () => {
   test('longer, warmer or thinner is never better', () => {
     const stored = (um: number, months: number, temperatureC: number): Facts =>
       [
-        set(boardFinishLeast, um),
-        set(boardFinishMost, 100),
+        set(boardFinishMin, um),
+        set(boardFinishMax, 100),
         set(boardStorageMonths, months),
         set(storageTemperature, temperatureC),
       ].reduce(withValue, sound)

@@ -68,8 +68,8 @@ describe('stacks', () => {
         const worst = worstCaseGap(stack)
         const likely = rootSumSquareGap(stack)
         expect(likely.nominalMm).toBe(worst.nominalMm)
-        expect(likely.leastMm).toBeGreaterThanOrEqual(worst.leastMm - 1e-9)
-        expect(likely.mostMm).toBeLessThanOrEqual(worst.mostMm + 1e-9)
+        expect(likely.minMm).toBeGreaterThanOrEqual(worst.minMm - 1e-9)
+        expect(likely.maxMm).toBeLessThanOrEqual(worst.maxMm + 1e-9)
       }),
     )
   })
@@ -83,11 +83,11 @@ describe('stacks', () => {
       fc.double({ min: 0, max: 1, noNaN: true }),
     )
     fc.assert(
-      fc.property(scattered, scattered, ends, (hole, lead, [leastMm, widthMm]) => {
-        const narrow = differenceInWindow(hole, lead, { leastMm, mostMm: leastMm + widthMm })
+      fc.property(scattered, scattered, ends, (hole, lead, [minMm, widthMm]) => {
+        const narrow = differenceInWindow(hole, lead, { minMm, maxMm: minMm + widthMm })
         const wide = differenceInWindow(hole, lead, {
-          leastMm: leastMm - 0.1,
-          mostMm: leastMm + widthMm + 0.1,
+          minMm: minMm - 0.1,
+          maxMm: minMm + widthMm + 0.1,
         })
         expect(wide.within).toBeGreaterThanOrEqual(narrow.within - 1e-12)
         expect(narrow.below + narrow.within + narrow.above).toBeCloseTo(1, 12)

@@ -4,13 +4,13 @@ import type { Remedy } from '@/shared/rules/finding'
 
 describe('what a remedy proposes', () => {
   test('one value of a parameter', () => {
-    const proposal = proposalOf({ says: 'Order 5 µm.', parameter: 'coat', value: 5 })
+    const proposal = proposalOf({ message: 'Order 5 µm.', parameter: 'coat', value: 5 })
     expect(proposal).toEqual({ parameter: 'coat', value: 5 })
     expect(withProposal(3, proposal!)).toBe(5)
   })
   test('one cell of a table; the other rows stay the same ones', () => {
     const remedy: Remedy = {
-      says: 'Drill 1.1 mm.',
+      message: 'Drill 1.1 mm.',
       cell: { parameter: 'holes', row: 1, column: 'holeMm', value: 1.1 },
     }
     const table = [{ holeMm: 1 }, { holeMm: 0.9, name: 'R1' }]
@@ -19,11 +19,11 @@ describe('what a remedy proposes', () => {
     expect(mended[0]).toBe(table[0])
   })
   test('nothing, when it only says what to do', () => {
-    expect(proposalOf({ says: 'Ask for a closer lead.' })).toBeUndefined()
-    expect(proposalOf({ says: 'Thicker.', parameter: 'coat' })).toBeUndefined()
+    expect(proposalOf({ message: 'Ask for a closer lead.' })).toBeUndefined()
+    expect(proposalOf({ message: 'Thicker.', parameter: 'coat' })).toBeUndefined()
     expect(proposalOf(undefined)).toBeUndefined()
   })
   test('a value of nought is a value', () => {
-    expect(proposalOf({ says: 'Leave none.', parameter: 'residue', value: 0 })?.value).toBe(0)
+    expect(proposalOf({ message: 'Leave none.', parameter: 'residue', value: 0 })?.value).toBe(0)
   })
 })

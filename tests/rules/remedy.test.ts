@@ -23,7 +23,7 @@ describe('bisect', () => {
   test('stops after the most steps it may take, still on the meeting side', () => {
     let asked = 0
     const meets = (value: number) => (asked++, value >= 0.3)
-    const found = bisect({ from: 0, to: 1, meets, tolerance: 1e-12, mostSteps: 5 })
+    const found = bisect({ from: 0, to: 1, meets, tolerance: 1e-12, maxSteps: 5 })
     expect(asked).toBe(2 + 5)
     expect(found).toBeGreaterThanOrEqual(0.3)
   })

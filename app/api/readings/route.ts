@@ -16,17 +16,17 @@ export const POST = guardedByToken(async (request, machine) => {
   const pushed = await pushReadings(machine, body, key)
   return 'stored' in pushed
     ? Response.json(pushed.stored)
-    : problem(pushed.status, pushed.says, { problems: pushed.problems })
+    : problem(pushed.status, pushed.message, { problems: pushed.problems })
 })
 
 /** The body as text; undefined as soon as it is found to be larger. */
-async function textWithin(request: Request, mostBytes: number): Promise<string | undefined> {
-  if (Number(request.headers.get('content-length')) > mostBytes) return undefined
+async function textWithin(request: Request, maxBytes: number): Promise<string | undefined> {
+  if (Number(request.headers.get('content-length')) > maxBytes) return undefined
   const chunks: Uint8Array[] = []
   let bytes = 0
   for await (const chunk of (request.body ?? []) as AsyncIterable<Uint8Array>) {
     bytes += chunk.length
-    if (bytes > mostBytes) return undefined
+    if (bytes > maxBytes) return undefined
     chunks.push(chunk)
   }
   return Buffer.concat(chunks).toString('utf8')

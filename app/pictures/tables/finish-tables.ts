@@ -6,10 +6,10 @@ import {
   WHISKER_MEASURES,
   type LeadCoating,
 } from '@/shared/materials/lead-finishes'
-import { tinCoatingLeast, tinCoatingMost } from '@/shared/plan/limits/finishes'
+import { tinCoatingMin, tinCoatingMax } from '@/shared/plan/limits/finishes'
 import { boardFinish, leadFinishes } from '@/shared/plan/parameters/finishes'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
-import { rulingFor, valueOf } from '../value-of'
+import { governingFor, valueOf } from '../value-of'
 import { numbers, rangeText, texts, type ReferenceTable } from './reference-table'
 
 /** Finishes of the board's copper, with their windows and lives. */
@@ -36,13 +36,13 @@ export const boardFinishTables = (view: ProgrammeView): ReferenceTable[] => {
 const boardCells = (finish: BoardFinish, window: string): string[] => [
   finish.label,
   finish.window
-    ? rangeText(finish.window.leastUm, finish.window.mostUm)
+    ? rangeText(finish.window.minUm, finish.window.maxUm)
     : finish.coating === 'tin' || finish.coating === 'tin-lead'
       ? window
       : '–',
-  finish.underlayer ? rangeText(finish.underlayer.leastUm, undefined) : '–',
+  finish.underlayer ? rangeText(finish.underlayer.minUm, undefined) : '–',
   formatNumber(finish.leadPct),
-  rangeText(finish.shelfMonths?.least, finish.shelfMonths?.most),
+  rangeText(finish.shelfMonths?.min, finish.shelfMonths?.max),
   [
     finish.note,
     finish.hotDipped && 'One solder exposure of the laminate.',
@@ -96,7 +96,7 @@ const whiskerMeasures: ReferenceTable = {
   columns: texts('Measure', 'How much'),
   rows: [
     {
-      cells: ['Lead in the tin', `at least ${formatQuantity(LEAD_AGAINST_WHISKERS.leastPct, '%')}`],
+      cells: ['Lead in the tin', `at least ${formatQuantity(LEAD_AGAINST_WHISKERS.minPct, '%')}`],
       source: LEAD_AGAINST_WHISKERS.source,
     },
     {
@@ -113,10 +113,10 @@ const whiskerMeasures: ReferenceTable = {
       ],
       source: WHISKER_MEASURES.matteThicknessUm.source,
     },
-    { cells: ['Annealing', WHISKER_MEASURES.anneal.says], source: WHISKER_MEASURES.anneal.source },
+    { cells: ['Annealing', WHISKER_MEASURES.anneal.message], source: WHISKER_MEASURES.anneal.source },
   ],
 }
 
 /** The window of tin and tin-lead in force for the programme. */
 const tinWindow = (view: ProgrammeView): string =>
-  rangeText(rulingFor(view, tinCoatingLeast).value, rulingFor(view, tinCoatingMost).value)
+  rangeText(governingFor(view, tinCoatingMin).value, governingFor(view, tinCoatingMax).value)

@@ -48,7 +48,7 @@ const rowOf = (grade: Laminate, chosen: boolean) => ({
     grade.label,
     grade.platedHoles,
     formatNumber(grade.glassTransitionC),
-    formatNumber(grade.mostOperatingC),
+    formatNumber(grade.maxOperatingC),
     grade.throughExpansionPpmK
       ? `${grade.throughExpansionPpmK.below}, above ${grade.throughExpansionPpmK.above}`
       : '–',

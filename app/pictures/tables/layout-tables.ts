@@ -33,7 +33,7 @@ export const conductorTables = (view: ProgrammeView): ReferenceTable[] => {
           cells: [
             'IPC-2221',
             'I = k · ΔT^0.44 · A^0.725, A in square mils',
-            `k = ${IPC_2221_CURRENT.factor.external} outside, ${IPC_2221_CURRENT.factor.internal} inside; up to ${IPC_2221_CURRENT.mostCurrentA.external} A and ${IPC_2221_CURRENT.mostWidthMil} mil`,
+            `k = ${IPC_2221_CURRENT.factor.external} outside, ${IPC_2221_CURRENT.factor.internal} inside; up to ${IPC_2221_CURRENT.maxCurrentA.external} A and ${IPC_2221_CURRENT.maxWidthMil} mil`,
           ],
           source: IPC_2221_CURRENT.source,
         },
@@ -84,7 +84,7 @@ export const holeTables = (view: ProgrammeView): ReferenceTable[] => {
       ],
       rows: Object.entries(HOLE_ALLOWANCES).map(([key, row]) => ({
         chosen: key === level,
-        cells: [row.label, formatNumber(row.leastOverMostMm), formatNumber(row.mostOverLeastMm)],
+        cells: [row.label, formatNumber(row.minOverMaxMm), formatNumber(row.maxOverMinMm)],
         source: row.source,
       })),
     },
@@ -130,12 +130,12 @@ export const fillTables = (view: ProgrammeView): ReferenceTable[] => {
     {
       caption: 'hole fill by edition',
       columns: [...texts('Edition'), ...numbers('Class 1, %', 'Class 2, %', 'Class 3, %')],
-      rows: Object.entries(FILL_EDITIONS).map(([key, { label, leastPct, source }]) => ({
+      rows: Object.entries(FILL_EDITIONS).map(([key, { label, minPct, source }]) => ({
         chosen: key === edition,
         cells: [
           label,
           ...(['1', '2', '3'] as const).map((grade) => {
-            const asked = leastPct[grade]
+            const asked = minPct[grade]
             return asked === undefined ? 'none' : formatNumber(asked)
           }),
         ],

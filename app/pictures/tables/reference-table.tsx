@@ -61,10 +61,10 @@ export function ReferenceTableShown({ table }: { table: ReferenceTable }) {
 }
 
 /** "5 to 10", "5 and more", "–". */
-export function rangeText(least: number | undefined, most: number | undefined): string {
-  if (least === undefined) return most === undefined ? '–' : `up to ${formatNumber(most)}`
-  if (most === undefined) return `${formatNumber(least)} and more`
-  return least === most ? formatNumber(least) : `${formatNumber(least)} to ${formatNumber(most)}`
+export function rangeText(min: number | undefined, max: number | undefined): string {
+  if (min === undefined) return max === undefined ? '–' : `up to ${formatNumber(max)}`
+  if (max === undefined) return `${formatNumber(min)} and more`
+  return min === max ? formatNumber(min) : `${formatNumber(min)} to ${formatNumber(max)}`
 }
 
 /** A number column. */

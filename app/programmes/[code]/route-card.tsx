@@ -4,11 +4,11 @@ import { departmentTag } from '@/app/ui/department-tag'
 import { gateMark } from '@/app/ui/gate-mark'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
-import { standingMark } from '@/app/ui/standing-mark'
+import { statusMark } from '@/app/ui/status-mark'
 import { verdictMark } from '@/app/ui/verdict-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { GateState } from '@/shared/gate/gate'
-import type { ItemState } from '@/shared/gate/standing'
+import type { ItemState } from '@/shared/gate/item-status'
 import { STAGE_AIMS, STAGE_NAMES, STAGES, type Stage } from '@/shared/plan/stage'
 import { VERDICTS } from '@/shared/rules/finding'
 
@@ -31,7 +31,7 @@ export function RouteCard({ view }: { view: ProgrammeView }) {
           id={stage}
           heading={STAGE_NAMES[stage]}
           lead={STAGE_AIMS[stage]}
-          aside={gate && <a href={gateAddress(view.code, stage)}>Gate: {gateMark(gate.standing)}</a>}
+          aside={gate && <a href={gateAddress(view.code, stage)}>Gate: {gateMark(gate.status)}</a>}
         >
           <StageItems view={view} stage={stage} items={items} />
         </Section>
@@ -69,9 +69,9 @@ function StageItems({
             set: 'shrink',
             cell: ({ item }) => departmentTag(item.definition.owner),
           },
-          { label: 'Standing', set: 'shrink', cell: ({ standing }) => standingMark(standing) },
+          { label: 'Standing', set: 'shrink', cell: ({ status }) => statusMark(status) },
           { label: 'Findings', cell: ({ item }) => <Findings view={view} rules={item.definition.rules} /> },
-          { label: 'Outstanding', cell: shortOf },
+          { label: 'Outstanding', cell: openPointsOf },
         ]}
       />
     </div>
@@ -101,34 +101,34 @@ function Findings({ view, rules }: { view: ProgrammeView; rules: ItemState['item
 }
 
 /** Where nothing is missing the cell stays empty, and no line of a phone’s card is spent on it. */
-function shortOf({ shortfalls }: Pick<ItemState, 'shortfalls'>) {
-  const [first] = shortfalls
+function openPointsOf({ openPoints }: Pick<ItemState, 'openPoints'>) {
+  const [first] = openPoints
   if (!first) return null
-  const others = shortfalls.length - 1
+  const others = openPoints.length - 1
   return (
     <>
-      {first.says}
+      {first.message}
       {others > 0 && ` And ${others} more.`}
     </>
   )
 }
 
 function glance(stage: Stage, items: readonly ItemState[], gate: GateState | undefined): StageGlance {
-  const counts: Partial<Record<ItemState['standing'], number>> = {}
-  for (const { standing } of items) counts[standing] = (counts[standing] ?? 0) + 1
+  const counts: Partial<Record<ItemState['status'], number>> = {}
+  for (const { status } of items) counts[status] = (counts[status] ?? 0) + 1
   return {
     name: STAGE_NAMES[stage],
     counts,
-    gate: gate?.standing ?? 'blocked',
-    gateSays: gateSays(gate),
+    gate: gate?.status ?? 'blocked',
+    gateMessage: gateMessage(gate),
     href: `#${stage}`,
   }
 }
 
-function gateSays(gate: GateState | undefined): string {
+function gateMessage(gate: GateState | undefined): string {
   if (!gate) return ''
   const signed = gate.signatures.at(-1)?.signature
-  switch (gate.standing) {
+  switch (gate.status) {
     case 'open':
       return `signed ${signed?.at.slice(0, 10) ?? ''}`
     case 'no longer standing':

@@ -17,21 +17,21 @@ export function sourceNamed(
   { state, judgement }: Judged,
   { kind, key }: z.infer<typeof sourceInput>,
 ): LessonSource {
-  const says = { finding: findingSays, item: itemSays, record: recordSays }[kind]()
+  const says = { finding: findingMessage, item: itemMessage, record: recordMessage }[kind]()
   if (says === undefined)
     throw new Refused('What it was learnt from is not in this programme any more.', {
       source: 'Choose a finding, an item or a record of this programme.',
     })
   return { kind, key, says }
 
-  function findingSays(): string | undefined {
+  function findingMessage(): string | undefined {
     const finding = judgement.findings.get(key)
     return finding && `${findRule(key)?.title ?? key}: ${finding.found}`
   }
-  function itemSays(): string | undefined {
+  function itemMessage(): string | undefined {
     return state.items.find(({ definition }) => definition.key === key)?.definition.title
   }
-  function recordSays(): string | undefined {
+  function recordMessage(): string | undefined {
     for (const [recordKind, rows] of state.facts.records.byKind) {
       const row = rows.find(({ id }) => id === key)
       if (row) return recordInWords(recordKind as RecordKindKey, row)

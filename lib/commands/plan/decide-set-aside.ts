@@ -15,32 +15,32 @@ export const decideSetAside = defineCommand({
     comment: optionalLine('The comment', 1000),
   }),
   async load(tx, { item }, { programmeId }) {
-    const { definition, setAside } = await loadPlanItem(tx, programmeId, item)
-    if (!setAside) throw new Refused('Nobody proposes that this item is not applicable.')
-    if (setAside.agreed) throw new Refused(`${setAside.agreed.byName} has agreed to it already.`)
-    return { definition, setAside }
+    const { definition, tailoredOut } = await loadPlanItem(tx, programmeId, item)
+    if (!tailoredOut) throw new Refused('Nobody proposes that this item is not applicable.')
+    if (tailoredOut.agreed) throw new Refused(`${tailoredOut.agreed.byName} has agreed to it already.`)
+    return { definition, tailoredOut }
   },
-  subject: ({ setAside }) => setAside,
-  decide({ definition, setAside }, { agree, comment }, { actor, now }) {
+  subject: ({ tailoredOut }) => tailoredOut,
+  decide({ definition, tailoredOut }, { agree, comment }, { actor, now }) {
     if (!agree && !comment)
       throw new Refused('Say why the item has to stay.', { comment: 'Say why the item has to stay.' })
-    const agreed = { ...setAside, agreed: { byId: actor.personId, byName: actor.name, at: now } }
+    const agreed = { ...tailoredOut, agreed: { byId: actor.personId, byName: actor.name, at: now } }
     return {
-      change: { key: definition.key, setAside: agree ? agreed : null },
+      change: { key: definition.key, tailoredOut: agree ? agreed : null },
       record: {
         item: definition.key,
         title: definition.title,
-        reason: setAside.reason,
-        proposedBy: setAside.proposedByName,
+        reason: tailoredOut.reason,
+        proposedBy: tailoredOut.proposedByName,
         agree,
         comment,
       },
     }
   },
-  async apply(tx, { key, setAside }, { programmeId }) {
+  async apply(tx, { key, tailoredOut }, { programmeId }) {
     await tx.planItem.update({
       where: { programmeId_key: { programmeId, key } },
-      data: { setAside: setAside ?? Prisma.DbNull },
+      data: { setAside: tailoredOut ?? Prisma.DbNull },
     })
   },
 })

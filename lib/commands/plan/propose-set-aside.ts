@@ -9,10 +9,10 @@ export const proposeSetAside = defineCommand({
   name: 'propose-set-aside',
   input: z.strictObject({ programme: programmeCode, item: line('The item'), reason }),
   load: (tx, { item }, { programmeId }) => loadPlanItem(tx, programmeId, item),
-  decide({ definition, setAside }, { reason: why }, { actor, now }) {
-    if (setAside)
+  decide({ definition, tailoredOut }, { reason: why }, { actor, now }) {
+    if (tailoredOut)
       throw new Refused(
-        setAside.agreed
+        tailoredOut.agreed
           ? 'The item is not applicable already.'
           : 'It is proposed already; quality has to decide.',
       )
@@ -24,11 +24,14 @@ export const proposeSetAside = defineCommand({
       agreed: null,
     }
     return {
-      change: { key: definition.key, setAside: proposal },
+      change: { key: definition.key, tailoredOut: proposal },
       record: { item: definition.key, title: definition.title, reason: why },
     }
   },
-  async apply(tx, { key, setAside }, { programmeId }) {
-    await tx.planItem.update({ where: { programmeId_key: { programmeId, key } }, data: { setAside } })
+  async apply(tx, { key, tailoredOut }, { programmeId }) {
+    await tx.planItem.update({
+      where: { programmeId_key: { programmeId, key } },
+      data: { setAside: tailoredOut },
+    })
   },
 })

@@ -10,8 +10,8 @@ export const restoreItem = defineCommand({
   name: 'restore-item',
   input: z.strictObject({ programme: programmeCode, item: line('The item'), reason }),
   load: (tx, { item }, { programmeId }) => loadPlanItem(tx, programmeId, item),
-  decide({ definition, setAside }, { reason: why }) {
-    if (!setAside) throw new Refused('The item is in the plan.')
+  decide({ definition, tailoredOut }, { reason: why }) {
+    if (!tailoredOut) throw new Refused('The item is in the plan.')
     return {
       change: { key: definition.key },
       record: { item: definition.key, title: definition.title, reason: why },

@@ -21,8 +21,8 @@ export const inviteMember = defineCommand({
     }),
   decide(person, { email, department: wanted }) {
     if (!person || person.disabledAt) {
-      const says = `Nobody with the address ${email} can sign in here. An administrator adds people.`
-      throw new Refused(says, { email: says })
+      const message = `Nobody with the address ${email} can sign in here. An administrator adds people.`
+      throw new Refused(message, { email: message })
     }
     if (person.auditor || person.administrator) {
       throw new Refused(

@@ -52,8 +52,8 @@ export const openProgramme = defineCommand({
   }),
   decide({ existing, lessons }, input, { programmeId, actor, newId }) {
     if (existing) {
-      const says = `The code ${input.code} is taken by “${existing.title}”. Choose another.`
-      throw new Refused(says, { code: says })
+      const message = `The code ${input.code} is taken by “${existing.title}”. Choose another.`
+      throw new Refused(message, { code: message })
     }
     const values = [
       input.productClass,

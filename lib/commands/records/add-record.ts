@@ -31,12 +31,14 @@ export const addRecord = defineCommand({
       const problems = parsed.success
         ? futureDates(columns, parsed.data, today).map((name) => ({
             name,
-            says: `${columns[name]!.label}: this day lies in the future.`,
+            message: `${columns[name]!.label}: this day lies in the future.`,
           }))
-        : parsed.error.issues.map(({ path, message }) => ({ name: path.join('.'), says: message }))
+        : parsed.error.issues.map(({ path, message }) => ({ name: path.join('.'), message: message }))
       if (parsed.success && problems.length === 0)
         return JSON.parse(JSON.stringify(parsed.data)) as Record<string, JsonValue>
-      const fields = Object.fromEntries(problems.map(({ name, says }) => [`rows.${index}.${name}`, says]))
+      const fields = Object.fromEntries(
+        problems.map(({ name, message }) => [`rows.${index}.${name}`, message]),
+      )
       const place = rows.length > 1 ? `Line ${index + 1}: ` : ''
       throw new Refused(`${place}${Object.values(fields)[0] ?? 'It cannot be read.'}`, fields)
     })

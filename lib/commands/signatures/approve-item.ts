@@ -25,7 +25,7 @@ export const approveItem = defineCommand({
   decide({ itemState }, { item: key, department: own, digest, comment }, { newId }) {
     if (itemState.digest !== digest)
       throw new Refused('The item changed since you opened it. Read it again before you sign.')
-    const approval = { id: newId(), itemKey: key, department: own, digest, cover: itemState.cover }
+    const approval = { id: newId(), itemKey: key, department: own, digest, cover: itemState.signedContent }
     return {
       change: approval,
       record: {
@@ -35,7 +35,7 @@ export const approveItem = defineCommand({
         department: own,
         meaning: 'approves the item as it stands',
         digest,
-        cover: JSON.parse(itemState.cover),
+        cover: JSON.parse(itemState.signedContent),
         comment,
       },
     }

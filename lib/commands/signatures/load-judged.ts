@@ -4,7 +4,7 @@ import { judgeAndLog } from '@/lib/programme/judge-and-log'
 import { loadState } from '@/lib/programme/load-state'
 import { itemStateFor, type Judgement } from '@/shared/gate/judgement'
 import type { ProgrammeState } from '@/shared/gate/programme-state'
-import type { ItemState } from '@/shared/gate/standing'
+import type { ItemState } from '@/shared/gate/item-status'
 import { Refused } from '@/shared/refused'
 
 export interface Judged {

@@ -3,7 +3,7 @@ import { defineCommand } from '@/lib/commands/command'
 import { line, paragraph, programmeCode, wholeNumber } from '@/lib/commands/inputs'
 import { itemNamed, loadJudged } from '@/lib/commands/signatures/load-judged'
 import { nativeSha256 } from '@/lib/trail/native-sha256'
-import { concessionStanding, isAlive } from '@/shared/gate/concession'
+import { concessionStatus, isAlive } from '@/shared/gate/concession'
 import { findingData } from '@/shared/gate/finding-data'
 import { calendarDate } from '@/shared/columns/calendar-date'
 import { Refused } from '@/shared/refused'
@@ -45,7 +45,7 @@ export const requestConcession = defineCommand({
       })
     const twin = judged.state.concessions.find(
       (entry) =>
-        entry.itemKey === key && entry.rule === rule && isAlive(concessionStanding(entry, finding, today)),
+        entry.itemKey === key && entry.rule === rule && isAlive(concessionStatus(entry, finding, today)),
     )
     if (twin) throw new Refused(`Concession ${twin.number} is asked for this finding already.`)
     const data = findingData(finding)

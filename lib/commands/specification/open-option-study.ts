@@ -94,8 +94,8 @@ export const openOptionStudy = defineCommand({
   },
 })
 
-function refuseAt(field: string, says: string): never {
-  throw new Refused(says, { [field]: says })
+function refuseAt(field: string, message: string): never {
+  throw new Refused(message, { [field]: message })
 }
 
 function refuseSameNames(alternatives: readonly Alternative[]): void {

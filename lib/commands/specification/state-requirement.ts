@@ -4,7 +4,7 @@ import { line, optionalLine, programmeCode, reason } from '@/lib/commands/inputs
 import { findLimit } from '@/shared/catalogue/standard-plan'
 import { numberWanted } from '@/shared/columns/number-wanted'
 import { impossibleLimit } from '@/shared/plan/limit-range'
-import { AUTHORITIES, rulingOn } from '@/shared/plan/requirement'
+import { AUTHORITIES, governingRequirement } from '@/shared/plan/requirement'
 import { Refused } from '@/shared/refused'
 
 /** Lays one document's demand on a limit, beside what stands already. */
@@ -32,7 +32,7 @@ export const stateRequirement = defineCommand({
       })
     }
     const { programme: _, ...requirement } = { ...input, id: newId() }
-    const { relaxed } = rulingOn(limit, [{ ...requirement, lesson: null }])
+    const { relaxed } = governingRequirement(limit, [{ ...requirement, lesson: null }])
     return {
       change: requirement,
       record: { ...requirement, label: limit.label, unit: limit.unit, looserThanDefault: relaxed },

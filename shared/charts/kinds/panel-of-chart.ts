@@ -12,8 +12,8 @@ export function panelOfChart(
   rules: readonly RunRule[],
   asked = true,
 ): ChartPanel {
-  const { signals, rulesSetAside } = judgeChart({ ...chart, behaviour: PANEL_KINDS[kind].behaviour }, rules)
-  const words = new Map(rules.map(({ id, says }) => [id, says]))
+  const { signals, rulesNotRun } = judgeChart({ ...chart, behaviour: PANEL_KINDS[kind].behaviour }, rules)
+  const words = new Map(rules.map(({ id, message }) => [id, message]))
   const { values, centre, lower, upper, phases, positions } = chart
   return {
     kind,
@@ -29,11 +29,11 @@ export function panelOfChart(
     signals: signals.map(({ ruleId, soundedAt }) => ({
       chartRule: kind === 'individuals' ? ruleId : `${kind}:${ruleId}`,
       ruleId,
-      says: words.get(ruleId) ?? ruleId,
+      message: words.get(ruleId) ?? ruleId,
       point: soundedAt,
       line: 0,
     })),
-    rulesSetAside,
+    rulesNotRun,
     asked,
   }
 }

@@ -2,13 +2,13 @@ import { z } from 'zod'
 import type { Actor } from '@/shared/actor'
 import { defineFace } from '@/shared/commands/face'
 import { itemName } from '@/shared/commands/named'
-import type { SetAside } from '@/shared/gate/programme-state'
+import type { TailoredOut } from '@/shared/gate/programme-state'
 
 export const decideSetAside = defineFace({
   label: 'Decide whether an item is not applicable',
   done: 'Decided whether an item is not applicable',
   may: { scope: 'programme', departments: ['quality'] },
-  refuses: (actor: Actor, { proposedById }: Pick<SetAside, 'proposedById'>) =>
+  refuses: (actor: Actor, { proposedById }: Pick<TailoredOut, 'proposedById'>) =>
     proposedById === actor.personId ? 'You proposed it. Somebody else of quality decides.' : undefined,
   record: z.object({
     item: z.string(),

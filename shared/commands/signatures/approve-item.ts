@@ -5,7 +5,7 @@ import { itemName } from '@/shared/commands/named'
 import { foreignDepartmentRefusal } from '@/shared/commands/own-department'
 import type { ProgrammeState } from '@/shared/gate/programme-state'
 import { approvalRefusal } from '@/shared/gate/separation'
-import type { ItemState } from '@/shared/gate/standing'
+import type { ItemState } from '@/shared/gate/item-status'
 import { DEPARTMENT_NAMES, DEPARTMENTS, type Department } from '@/shared/plan/department'
 
 interface Approving {

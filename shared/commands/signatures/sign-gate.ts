@@ -5,7 +5,7 @@ import { foreignDepartmentRefusal } from '@/shared/commands/own-department'
 import { gateRefusal, type GateState } from '@/shared/gate/gate'
 import type { ConcessionEntry } from '@/shared/gate/programme-state'
 import { gateSignatoryRefusal } from '@/shared/gate/separation'
-import type { ItemState } from '@/shared/gate/standing'
+import type { ItemState } from '@/shared/gate/item-status'
 import { DEPARTMENT_NAMES, DEPARTMENTS, type Department } from '@/shared/plan/department'
 import { STAGE_NAMES, STAGES } from '@/shared/plan/stage'
 

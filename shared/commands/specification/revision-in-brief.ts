@@ -2,7 +2,7 @@ import { fromTo, valueInBrief } from '@/shared/commands/named'
 import { findParameter } from '@/shared/catalogue/standard-plan'
 import { valueDifference } from '@/shared/plan/value-difference'
 
-const MOST_DIFFERENCES = 3
+const MAX_DIFFERENCES = 3
 
 /** What a revision set: "0.2 mm → 0.25 mm"; of a table the cells that differ, or how many rows where they are many. */
 export function revisionInBrief(key: string, before: unknown, value: unknown): string {
@@ -12,7 +12,7 @@ export function revisionInBrief(key: string, before: unknown, value: unknown): s
     parameter?.shape.kind === 'table' && Array.isArray(before) && Array.isArray(value)
       ? valueDifference(parameter, before, value)
       : []
-  return differences.length > 0 && differences.length <= MOST_DIFFERENCES
+  return differences.length > 0 && differences.length <= MAX_DIFFERENCES
     ? differences.join('; ')
     : fromTo(valueInBrief(key, before), valueInBrief(key, value))
 }

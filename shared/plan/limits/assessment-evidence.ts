@@ -12,18 +12,18 @@ const confidence = (key: string, label: string, practice: string): Limit =>
     byDefault: { value: 95, authority: 'common practice', from: commonPractice(practice) },
   })
 
-export const firstPassYieldConfidenceLeast = confidence(
+export const firstPassYieldConfidenceMin = confidence(
   'first-pass-yield',
   'Confidence with which the first-pass yield is shown',
   'Yields shown at 95 % one-sided confidence',
 )
-export const inspectorKappaConfidenceLeast = confidence(
+export const inspectorKappaConfidenceMin = confidence(
   'inspector-kappa',
   'Confidence with which inspectors’ agreement is shown',
   'Agreement shown at 95 % one-sided confidence',
 )
 
-export const directionChanceMost = limit({
+export const directionChanceMax = limit({
   key: 'direction-chance-most',
   label: 'Chance so small that a class of joints is named as worse, over all comparisons together',
   unit: '%',
@@ -35,7 +35,7 @@ export const directionChanceMost = limit({
   },
 })
 
-export const insulationPatternsLeast = limit({
+export const insulationPatternsMin = limit({
   key: 'insulation-patterns-least',
   label: 'Patterns read in an insulation resistance test',
   unit: 'pieces',
@@ -50,7 +50,7 @@ export const insulationPatternsLeast = limit({
 })
 
 /** Between these the worst is taken: the lower end where specimens outran a life, the upper where they fell short of one. */
-export const wearOutShapeLeast = limit({
+export const wearOutShapeMin = limit({
   key: 'wear-out-shape-least',
   label: 'Least Weibull shape of wear-out presumed in a life test',
   unit: '1',
@@ -63,7 +63,7 @@ export const wearOutShapeLeast = limit({
     ),
   },
 })
-export const wearOutShapeMost = limit({
+export const wearOutShapeMax = limit({
   key: 'wear-out-shape-most',
   label: 'Greatest Weibull shape of wear-out presumed in a life test',
   unit: '1',

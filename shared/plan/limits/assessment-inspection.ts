@@ -2,7 +2,7 @@ import { SHOWN_SHARE } from '@/shared/plan/limit-range'
 import { commonPractice } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
-export const magnificationMost = limit({
+export const magnificationMax = limit({
   key: 'magnification-most',
   label: 'Magnification of visual inspection',
   unit: '×',
@@ -16,7 +16,7 @@ export const magnificationMost = limit({
   },
 })
 
-export const inspectedJointsLeast = limit({
+export const inspectedJointsMin = limit({
   key: 'inspected-joints-least',
   label: 'Joints looked at on each assembly inspected',
   unit: '%',
@@ -28,7 +28,7 @@ export const inspectedJointsLeast = limit({
   },
 })
 
-export const budgetConfidenceLeast = limit({
+export const budgetConfidenceMin = limit({
   key: 'budget-confidence-least',
   label: 'Confidence with which the defect budget is shown',
   unit: '%',
@@ -41,7 +41,7 @@ export const budgetConfidenceLeast = limit({
   },
 })
 
-export const firstPassYieldLeast = limit({
+export const firstPassYieldMin = limit({
   key: 'first-pass-yield-least',
   label: 'First-pass yield of electrical test',
   unit: '%',

@@ -4,7 +4,7 @@ import { limit } from '@/shared/plan/requirement'
 
 /** What further proof has to show where it is asked for. */
 
-export const inspectorKappaLeast = limit({
+export const inspectorKappaMin = limit({
   key: 'inspector-kappa-least',
   label: 'Agreement of inspectors beyond chance (kappa)',
   unit: '1',
@@ -16,7 +16,7 @@ export const inspectorKappaLeast = limit({
   },
 })
 
-export const sectionFillLeast = limit({
+export const sectionFillMin = limit({
   key: 'section-fill-least',
   label: 'Hole filled with solder in a microsection',
   unit: '%',
@@ -28,7 +28,7 @@ export const sectionFillLeast = limit({
   },
 })
 
-export const sectionVoidMost = limit({
+export const sectionVoidMax = limit({
   key: 'section-void-most',
   label: 'Voids in a microsection, share of the area',
   unit: '%',
@@ -40,7 +40,7 @@ export const sectionVoidMost = limit({
   },
 })
 
-export const sectionAngleMost = limit({
+export const sectionAngleMax = limit({
   key: 'section-angle-most',
   label: 'Contact angle in a microsection',
   unit: '°',
@@ -52,7 +52,7 @@ export const sectionAngleMost = limit({
   },
 })
 
-export const sectionIntermetallicLeast = limit({
+export const sectionIntermetallicMin = limit({
   key: 'section-intermetallic-least',
   label: 'Intermetallic layer in a microsection, thinnest',
   unit: 'µm',
@@ -66,7 +66,7 @@ export const sectionIntermetallicLeast = limit({
   },
 })
 
-export const sectionIntermetallicMost = limit({
+export const sectionIntermetallicMax = limit({
   key: 'section-intermetallic-most',
   label: 'Intermetallic layer in a microsection, thickest',
   unit: 'µm',
@@ -80,7 +80,7 @@ export const sectionIntermetallicMost = limit({
   },
 })
 
-export const demonstrationConfidenceLeast = limit({
+export const demonstrationConfidenceMin = limit({
   key: 'demonstration-confidence-least',
   label: 'Confidence of a life test and of field counts',
   unit: '%',

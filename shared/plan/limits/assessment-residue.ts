@@ -3,7 +3,7 @@ import { limit } from '@/shared/plan/requirement'
 
 /** What may be left of the flux, and what insulation has to hold. */
 
-export const ionicResidueMost = limit({
+export const ionicResidueMax = limit({
   key: 'ionic-residue-most',
   label: 'Ionic residue as sodium chloride',
   unit: 'µg/cm²',
@@ -17,7 +17,7 @@ export const ionicResidueMost = limit({
 
 /** The same limit by edition. The newest issues name no figure: they ask for evidence of one's own. */
 export const IONIC_RESIDUE_BY_EDITION = {
-  'nasa-8739': ionicResidueMost.byDefault,
+  'nasa-8739': ionicResidueMax.byDefault,
   'j-std-001': {
     value: 1.56,
     authority: 'standard',
@@ -25,7 +25,7 @@ export const IONIC_RESIDUE_BY_EDITION = {
   },
 } as const
 
-export const insulationResistanceLeast = limit({
+export const insulationResistanceMin = limit({
   key: 'insulation-resistance-least',
   label: 'Surface insulation resistance in damp heat',
   unit: 'MΩ',

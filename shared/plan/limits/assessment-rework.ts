@@ -1,7 +1,7 @@
 import { commonPractice } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
-export const reworkHeatsMost = limit({
+export const reworkHeatsMax = limit({
   key: 'rework-heats-most',
   label: 'Heats of one joint in rework, all visits together',
   unit: 'cycles',

@@ -1,7 +1,7 @@
 import { published } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
-export const conductorRiseMost = limit({
+export const conductorRiseMax = limit({
   key: 'conductor-rise-most',
   label: 'Rise of a conductor over the board',
   unit: 'K',

@@ -19,7 +19,7 @@ const ofAlloy = (
 const BATH = computed(
   'Baths of 240 to 260 °C (Sn63Pb37, 183 °C) and of 255 to 270 °C (Sn96.5Ag3Cu0.5, 220 °C) lie 35 to 77 K above the liquidus',
 )
-export const bathAboveLiquidusLeast = ofAlloy(
+export const bathAboveLiquidusMin = ofAlloy(
   'bath-above-liquidus-least',
   'Bath above the liquidus of an alloy that melts unlike its family, at least',
   'K',
@@ -27,7 +27,7 @@ export const bathAboveLiquidusLeast = ofAlloy(
   35,
   BATH,
 )
-export const bathAboveLiquidusMost = ofAlloy(
+export const bathAboveLiquidusMax = ofAlloy(
   'bath-above-liquidus-most',
   'Bath above the liquidus of an alloy that melts unlike its family, at most',
   'K',
@@ -39,7 +39,7 @@ export const bathAboveLiquidusMost = ofAlloy(
 const PASTE = published(
   'Data sheets of tin-bismuth paste (liquidus 138 °C): peak 160 to 180 °C, 60 to 90 s above liquidus',
 )
-export const peakAboveLiquidusLeast = ofAlloy(
+export const peakAboveLiquidusMin = ofAlloy(
   'peak-above-liquidus-least',
   'Peak of reflow above the liquidus of an alloy that melts unlike its family, at least',
   'K',
@@ -47,7 +47,7 @@ export const peakAboveLiquidusLeast = ofAlloy(
   22,
   PASTE,
 )
-export const peakAboveLiquidusMost = ofAlloy(
+export const peakAboveLiquidusMax = ofAlloy(
   'peak-above-liquidus-most',
   'Peak of reflow above the liquidus of an alloy that melts unlike its family, at most',
   'K',
@@ -55,7 +55,7 @@ export const peakAboveLiquidusMost = ofAlloy(
   42,
   PASTE,
 )
-export const aboveLiquidusUnlikeLeast = ofAlloy(
+export const aboveLiquidusUnlikeMin = ofAlloy(
   'above-liquidus-unlike-least',
   'Shortest time above liquidus, alloy that melts unlike its family',
   's',
@@ -63,7 +63,7 @@ export const aboveLiquidusUnlikeLeast = ofAlloy(
   60,
   PASTE,
 )
-export const aboveLiquidusUnlikeMost = ofAlloy(
+export const aboveLiquidusUnlikeMax = ofAlloy(
   'above-liquidus-unlike-most',
   'Longest time above liquidus, alloy that melts unlike its family',
   's',
@@ -72,7 +72,7 @@ export const aboveLiquidusUnlikeMost = ofAlloy(
   PASTE,
 )
 
-export const preheatBelowSolidusLeast = ofAlloy(
+export const preheatBelowSolidusMin = ofAlloy(
   'preheat-below-solidus-least',
   'Preheat below the solidus of the alloy',
   'K',
@@ -81,7 +81,7 @@ export const preheatBelowSolidusLeast = ofAlloy(
   commonPractice('Joints already made stay 20 K or more below the solidus in preheat'),
 )
 
-export const tipAboveLiquidusMost = ofAlloy(
+export const tipAboveLiquidusMax = ofAlloy(
   'tip-above-liquidus-most',
   'Tip above the liquidus of an alloy that melts unlike its family',
   'K',

@@ -15,12 +15,12 @@ const editionsOf = (family: BathLimits['family']): readonly BathLimits[] =>
   )
 
 function contaminantLimit(family: BathLimits['family'], metal: Contaminant): Limit | undefined {
-  const values = editionsOf(family).flatMap(({ most, source }) => {
-    const value = most[metal]
+  const values = editionsOf(family).flatMap(({ max, source }) => {
+    const value = max[metal]
     return value === undefined ? [] : [{ value, source }]
   })
   const strictest = values.reduce<{ value: number; source: Source } | undefined>(
-    (least, next) => (least === undefined || next.value < least.value ? next : least),
+    (min, next) => (min === undefined || next.value < min.value ? next : min),
     undefined,
   )
   if (!strictest) return undefined
@@ -44,7 +44,7 @@ const limitsOf = (family: BathLimits['family']): Readonly<Partial<Record<Contami
 export const tinLeadBathLimits = limitsOf('tin-lead')
 export const leadFreeBathLimits = limitsOf('lead-free')
 
-export const bathSumMost = limit({
+export const bathSumMax = limit({
   key: 'bath-tin-lead-sum-most',
   label: 'Copper, gold, cadmium, zinc and aluminium together in a tin-lead bath',
   unit: '%',
@@ -71,7 +71,7 @@ export const bathTemperatureTolerance = limit({
   },
 })
 
-export const tinLeadBathLeast = limit({
+export const tinLeadBathMin = limit({
   key: 'bath-temperature-tin-lead-least',
   label: 'Coolest tin-lead bath',
   unit: '°C',
@@ -83,7 +83,7 @@ export const tinLeadBathLeast = limit({
   },
 })
 
-export const tinLeadBathMost = limit({
+export const tinLeadBathMax = limit({
   key: 'bath-temperature-tin-lead-most',
   label: 'Hottest tin-lead bath',
   unit: '°C',
@@ -95,7 +95,7 @@ export const tinLeadBathMost = limit({
   },
 })
 
-export const leadFreeBathLeast = limit({
+export const leadFreeBathMin = limit({
   key: 'bath-temperature-lead-free-least',
   label: 'Coolest lead-free bath',
   unit: '°C',
@@ -107,7 +107,7 @@ export const leadFreeBathLeast = limit({
   },
 })
 
-export const leadFreeBathMost = limit({
+export const leadFreeBathMax = limit({
   key: 'bath-temperature-lead-free-most',
   label: 'Hottest lead-free bath',
   unit: '°C',
@@ -149,7 +149,7 @@ export const bathTinTolerance = limit({
   },
 })
 
-export const trendConfidenceLeast = limit({
+export const trendConfidenceMin = limit({
   key: 'trend-confidence-least',
   label: 'Confidence in a bath’s trend staying below its limit',
   unit: '%',

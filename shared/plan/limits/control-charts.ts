@@ -2,7 +2,7 @@ import { SHOWN_SHARE } from '@/shared/plan/limit-range'
 import { commonPractice } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
-export const capabilityLeast = limit({
+export const capabilityMin = limit({
   key: 'capability-least',
   label: 'Capability and performance of a process characteristic (Cpk and Ppk)',
   unit: '1',
@@ -14,7 +14,7 @@ export const capabilityLeast = limit({
   },
 })
 
-export const capabilityConfidenceLeast = limit({
+export const capabilityConfidenceMin = limit({
   key: 'capability-confidence-least',
   label: 'Confidence with which capability is shown',
   unit: '%',

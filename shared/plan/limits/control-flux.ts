@@ -1,7 +1,7 @@
 import { limit } from '@/shared/plan/requirement'
 
 /** What flux must hold before its density can tell anything of it. */
-export const densityControlSolidsLeast = limit({
+export const densityControlSolidsMin = limit({
   key: 'density-control-solids-least',
   label: 'Solids in a flux controlled by density',
   unit: '%',

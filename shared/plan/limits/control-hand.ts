@@ -30,7 +30,7 @@ export const tipCeilingLeadFree = limit({
 })
 
 /** The strictest edition; the edition chosen may be looser. */
-export const tipAccuracyMost = limit({
+export const tipAccuracyMax = limit({
   key: 'tip-accuracy-most',
   label: 'Tip at rest from its setting, ±',
   unit: 'K',
@@ -49,7 +49,7 @@ export const TIP_ACCURACY_BY_EDITION = {
   },
 } as const
 
-export const tipHoldMost = limit({
+export const tipHoldMax = limit({
   key: 'tip-hold-most',
   label: 'Drift of an idle tip between checks at one setting, ±',
   unit: 'K',
@@ -76,7 +76,7 @@ export const tipCheckInterval = limit({
 })
 
 /** The strictest edition; the edition chosen may be looser. */
-export const tipGroundMost = limit({
+export const tipGroundMax = limit({
   key: 'tip-ground-most',
   label: 'Resistance from tip to ground',
   unit: 'Ω',
@@ -88,7 +88,7 @@ export const TIP_GROUND_BY_EDITION = {
   'nasa-8739': { value: 2, from: fromMemory('NASA-STD-8739.3: 2 Ω from tip to ground') },
 } as const
 
-export const tipLeakageMost = limit({
+export const tipLeakageMax = limit({
   key: 'tip-leakage-most',
   label: 'Leakage voltage at the tip',
   unit: 'mV',

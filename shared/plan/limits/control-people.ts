@@ -1,7 +1,7 @@
 import { commonPractice, fromMemory } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
-export const trainingValidMost = limit({
+export const trainingValidMax = limit({
   key: 'training-valid-most',
   label: 'How long an examination passed is valid',
   unit: 'months',
@@ -13,7 +13,7 @@ export const trainingValidMost = limit({
   },
 })
 
-export const trainingNoticeLeast = limit({
+export const trainingNoticeMin = limit({
   key: 'training-notice-least',
   label: 'Left of a training after its last use',
   unit: 'days',

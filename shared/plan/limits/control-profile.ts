@@ -20,7 +20,7 @@ const LEAD_FREE = published(
   'Reflow window for Sn96.5Ag3Cu0.5 as a component maker publishes it: soak 60 to 120 s, 50 to 70 s above liquidus, peak 235 to 245 °C, rise of 3 K/s at most; others allow 60 to 100 s above liquidus',
 )
 
-export const reflowPeakTinLeadLeast = profileLimit(
+export const reflowPeakTinLeadMin = profileLimit(
   'reflow-peak-tin-lead-least',
   'Coolest peak of tin-lead reflow',
   '°C',
@@ -28,7 +28,7 @@ export const reflowPeakTinLeadLeast = profileLimit(
   205,
   TIN_LEAD,
 )
-export const reflowPeakTinLeadMost = profileLimit(
+export const reflowPeakTinLeadMax = profileLimit(
   'reflow-peak-tin-lead-most',
   'Hottest peak of tin-lead reflow',
   '°C',
@@ -36,7 +36,7 @@ export const reflowPeakTinLeadMost = profileLimit(
   225,
   TIN_LEAD,
 )
-export const reflowPeakLeadFreeLeast = profileLimit(
+export const reflowPeakLeadFreeMin = profileLimit(
   'reflow-peak-lead-free-least',
   'Coolest peak of lead-free reflow',
   '°C',
@@ -44,7 +44,7 @@ export const reflowPeakLeadFreeLeast = profileLimit(
   235,
   LEAD_FREE,
 )
-export const reflowPeakLeadFreeMost = profileLimit(
+export const reflowPeakLeadFreeMax = profileLimit(
   'reflow-peak-lead-free-most',
   'Hottest peak of lead-free reflow',
   '°C',
@@ -52,7 +52,7 @@ export const reflowPeakLeadFreeMost = profileLimit(
   245,
   LEAD_FREE,
 )
-export const aboveLiquidusTinLeadLeast = profileLimit(
+export const aboveLiquidusTinLeadMin = profileLimit(
   'above-liquidus-tin-lead-least',
   'Shortest time above liquidus, tin-lead',
   's',
@@ -60,7 +60,7 @@ export const aboveLiquidusTinLeadLeast = profileLimit(
   45,
   TIN_LEAD,
 )
-export const aboveLiquidusTinLeadMost = profileLimit(
+export const aboveLiquidusTinLeadMax = profileLimit(
   'above-liquidus-tin-lead-most',
   'Longest time above liquidus, tin-lead',
   's',
@@ -68,7 +68,7 @@ export const aboveLiquidusTinLeadMost = profileLimit(
   90,
   TIN_LEAD,
 )
-export const aboveLiquidusLeadFreeLeast = profileLimit(
+export const aboveLiquidusLeadFreeMin = profileLimit(
   'above-liquidus-lead-free-least',
   'Shortest time above liquidus, lead-free',
   's',
@@ -76,7 +76,7 @@ export const aboveLiquidusLeadFreeLeast = profileLimit(
   50,
   LEAD_FREE,
 )
-export const aboveLiquidusLeadFreeMost = profileLimit(
+export const aboveLiquidusLeadFreeMax = profileLimit(
   'above-liquidus-lead-free-most',
   'Longest time above liquidus, lead-free',
   's',
@@ -84,7 +84,7 @@ export const aboveLiquidusLeadFreeMost = profileLimit(
   70,
   LEAD_FREE,
 )
-export const soakLeadFreeLeast = profileLimit(
+export const soakLeadFreeMin = profileLimit(
   'soak-lead-free-least',
   'Shortest soak from 150 to 200 °C, lead-free',
   's',
@@ -92,7 +92,7 @@ export const soakLeadFreeLeast = profileLimit(
   60,
   LEAD_FREE,
 )
-export const soakLeadFreeMost = profileLimit(
+export const soakLeadFreeMax = profileLimit(
   'soak-lead-free-most',
   'Longest soak from 150 to 200 °C, lead-free',
   's',
@@ -100,7 +100,7 @@ export const soakLeadFreeMost = profileLimit(
   120,
   LEAD_FREE,
 )
-export const profileRiseMost = profileLimit(
+export const profileRiseMax = profileLimit(
   'profile-rise-most',
   'Steepest rise of a profile',
   'K/s',
@@ -108,7 +108,7 @@ export const profileRiseMost = profileLimit(
   3,
   LEAD_FREE,
 )
-export const profileSpreadMost = profileLimit(
+export const profileSpreadMax = profileLimit(
   'profile-spread-most',
   'Difference across the board at the peak',
   'K',
@@ -116,7 +116,7 @@ export const profileSpreadMost = profileLimit(
   10,
   commonPractice('Peaks across a board within 10 K of each other'),
 )
-export const profileFallMost: Limit = limit({
+export const profileFallMax: Limit = limit({
   key: 'profile-fall-most',
   label: 'Steepest fall of a profile',
   unit: 'K/s',
@@ -127,7 +127,7 @@ export const profileFallMost: Limit = limit({
     from: fromMemory('IPC/JEDEC J-STD-020, classification reflow profile: cooling by 6 K/s at most'),
   },
 })
-export const thermocouplesLeast = profileLimit(
+export const thermocouplesMin = profileLimit(
   'thermocouples-least',
   'Thermocouples on the measured board',
   '1',

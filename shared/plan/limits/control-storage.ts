@@ -1,7 +1,7 @@
 import { commonPractice } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
-export const storeHumidityMost = limit({
+export const storeHumidityMax = limit({
   key: 'store-humidity-most',
   label: 'Humidity of the store of boards and components',
   unit: '% RH',

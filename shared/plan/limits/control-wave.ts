@@ -21,7 +21,7 @@ const common = (
 
 const DWELL =
   'Dwell in the main wave 2 to 4 s; figures of 5 to 10 s in print count both waves or legacy alloys'
-export const waveDwellLeast = common(
+export const waveDwellMin = common(
   'wave-dwell-least',
   'Shortest dwell in the main wave',
   's',
@@ -29,7 +29,7 @@ export const waveDwellLeast = common(
   2,
   DWELL,
 )
-export const waveDwellMost = common(
+export const waveDwellMax = common(
   'wave-dwell-most',
   'Longest dwell in the main wave',
   's',
@@ -37,7 +37,7 @@ export const waveDwellMost = common(
   4,
   DWELL,
 )
-export const waveDwellTotalMost = common(
+export const waveDwellTotalMax = common(
   'wave-dwell-total-most',
   'Longest dwell in both waves together',
   's',
@@ -49,7 +49,7 @@ export const waveDwellTotalMost = common(
 
 const PREHEAT_TIN_LEAD =
   'Upper side 80 to 110 °C before a tin-lead wave (printed charts go to 120 °C); the flux data sheet governs'
-export const preheatTinLeadLeast = common(
+export const preheatTinLeadMin = common(
   'preheat-tin-lead-least',
   'Coolest upper side entering a tin-lead wave',
   '°C',
@@ -58,7 +58,7 @@ export const preheatTinLeadLeast = common(
   PREHEAT_TIN_LEAD,
   'from memory',
 )
-export const preheatTinLeadMost = common(
+export const preheatTinLeadMax = common(
   'preheat-tin-lead-most',
   'Hottest upper side entering a tin-lead wave',
   '°C',
@@ -69,7 +69,7 @@ export const preheatTinLeadMost = common(
 )
 const PREHEAT_LEAD_FREE =
   'Upper side 100 to 130 °C before a lead-free wave; water-soluble fluxes are run at 140 to 160 °C: the flux data sheet governs'
-export const preheatLeadFreeLeast = common(
+export const preheatLeadFreeMin = common(
   'preheat-lead-free-least',
   'Coolest upper side entering a lead-free wave',
   '°C',
@@ -78,7 +78,7 @@ export const preheatLeadFreeLeast = common(
   PREHEAT_LEAD_FREE,
   'from memory',
 )
-export const preheatLeadFreeMost = common(
+export const preheatLeadFreeMax = common(
   'preheat-lead-free-most',
   'Hottest upper side entering a lead-free wave',
   '°C',
@@ -87,7 +87,7 @@ export const preheatLeadFreeMost = common(
   PREHEAT_LEAD_FREE,
   'from memory',
 )
-export const preheatRiseMost = common(
+export const preheatRiseMax = common(
   'preheat-rise-most',
   'Steepest rise in preheat',
   'K/s',
@@ -97,7 +97,7 @@ export const preheatRiseMost = common(
   'from memory',
 )
 
-export const thermalStepMost = common(
+export const thermalStepMax = common(
   'thermal-step-most',
   'Step from preheat into the wave',
   'K',
@@ -106,7 +106,7 @@ export const thermalStepMost = common(
   'Ceramic parts stand a step of 150 K at most, as their makers publish it',
   'published',
 )
-export const thermalStepChipMost = common(
+export const thermalStepChipMax = common(
   'thermal-step-chip-most',
   'Step from preheat into the wave, with ceramic chip capacitors in it',
   'K',
@@ -117,7 +117,7 @@ export const thermalStepChipMost = common(
 )
 
 const IMMERSION = 'Board immersed by half to two thirds of its thickness'
-export const immersionLeast = common(
+export const immersionMin = common(
   'wave-immersion-least',
   'Shallowest immersion',
   '%',
@@ -125,7 +125,7 @@ export const immersionLeast = common(
   50,
   IMMERSION,
 )
-export const immersionMost = common(
+export const immersionMax = common(
   'wave-immersion-most',
   'Deepest immersion',
   '%',
@@ -133,7 +133,7 @@ export const immersionMost = common(
   66.7,
   IMMERSION,
 )
-export const conveyorAngleLeast = common(
+export const conveyorAngleMin = common(
   'conveyor-angle-least',
   'Flattest conveyor',
   '°',
@@ -142,7 +142,7 @@ export const conveyorAngleLeast = common(
   'Conveyor climbs by 4 to 7°',
   'from memory',
 )
-export const conveyorAngleMost = common(
+export const conveyorAngleMax = common(
   'conveyor-angle-most',
   'Steepest conveyor',
   '°',

@@ -63,7 +63,7 @@ export const gaugeShareGood = limit({
 })
 
 /** Copper on a hole wall thinner than this share of its least is taken as missing. */
-export const voidShareLeast = limit({
+export const voidShareMin = limit({
   key: 'hole-copper-void-share',
   label: 'Copper on a hole wall that is no void yet: share of its least',
   unit: '%',

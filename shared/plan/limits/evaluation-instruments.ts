@@ -3,7 +3,7 @@ import { limit } from '@/shared/plan/requirement'
 
 /** What is asked of the instruments that tests rest on. */
 
-export const calibrationNoticeLeast = limit({
+export const calibrationNoticeMin = limit({
   key: 'calibration-notice-least',
   label: 'Notice before a calibration runs out',
   unit: 'days',
@@ -15,7 +15,7 @@ export const calibrationNoticeLeast = limit({
   },
 })
 
-export const gaugeShareMost = limit({
+export const gaugeShareMax = limit({
   key: 'gauge-share-most',
   label: 'Repeatability and reproducibility, share of the study’s variation',
   unit: '%',
@@ -29,7 +29,7 @@ export const gaugeShareMost = limit({
   },
 })
 
-export const distinctCategoriesLeast = limit({
+export const distinctCategoriesMin = limit({
   key: 'gauge-categories-least',
   label: 'Categories the instrument can tell apart',
   unit: '1',
@@ -45,7 +45,7 @@ const studySize = fromMemory(
   'Measurement Systems Analysis, 4th edition (AIAG): ten parts, two or three appraisers, two or three trials',
 )
 
-export const studyPartsLeast = limit({
+export const studyPartsMin = limit({
   key: 'gauge-study-parts-least',
   label: 'Pieces in a gauge study',
   unit: '1',
@@ -53,7 +53,7 @@ export const studyPartsLeast = limit({
   byDefault: { value: 10, authority: 'common practice', from: studySize },
 })
 
-export const studyPeopleLeast = limit({
+export const studyPeopleMin = limit({
   key: 'gauge-study-people-least',
   label: 'People in a gauge study',
   unit: '1',

@@ -4,7 +4,7 @@ import { limit } from '@/shared/plan/requirement'
 
 /** How much of a lot's plating has to reach its minimum, and how surely. */
 
-export const platingCoverageLeast = limit({
+export const platingCoverageMin = limit({
   key: 'plating-coverage-least',
   label: 'Share of the plating that must reach its minimum',
   unit: '%',
@@ -17,7 +17,7 @@ export const platingCoverageLeast = limit({
   },
 })
 
-export const platingConfidenceLeast = limit({
+export const platingConfidenceMin = limit({
   key: 'plating-confidence-least',
   label: 'Confidence in that share',
   unit: '%',
@@ -30,7 +30,7 @@ export const platingConfidenceLeast = limit({
   },
 })
 
-export const platingCapabilityLeast = limit({
+export const platingCapabilityMin = limit({
   key: 'plating-capability-least',
   label: 'Capability of the plating against its minimum',
   unit: '1',
@@ -42,7 +42,7 @@ export const platingCapabilityLeast = limit({
   },
 })
 
-export const holeCopperLeast = limit({
+export const holeCopperMin = limit({
   key: 'hole-copper-least',
   label: 'Copper on the wall of a plated hole',
   unit: 'µm',

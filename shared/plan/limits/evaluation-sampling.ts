@@ -4,7 +4,7 @@ import { limit } from '@/shared/plan/requirement'
 
 /** What a sample has to prove, and what must not pass it. */
 
-export const sampleConfidenceLeast = limit({
+export const sampleConfidenceMin = limit({
   key: 'sample-confidence-least',
   label: 'Confidence in what a sample proves',
   unit: '%',
@@ -17,7 +17,7 @@ export const sampleConfidenceLeast = limit({
   },
 })
 
-export const limitingQualityMost = limit({
+export const limitingQualityMax = limit({
   key: 'limiting-quality-most',
   label: 'Nonconforming pieces in a lot that the plan accepts one time in ten',
   unit: '%',
@@ -32,7 +32,7 @@ export const limitingQualityMost = limit({
   },
 })
 
-export const normalityLeast = limit({
+export const normalityMin = limit({
   key: 'variables-normality-least',
   label: 'Look at normality before a variables plan: least p value',
   unit: '%',
@@ -44,7 +44,7 @@ export const normalityLeast = limit({
   },
 })
 
-export const zeroAcceptanceQualityMost = limit({
+export const zeroAcceptanceQualityMax = limit({
   key: 'zero-acceptance-quality-most',
   label: 'Share of bad pieces a zero-acceptance plan must find',
   unit: '%',
@@ -57,7 +57,7 @@ export const zeroAcceptanceQualityMost = limit({
   },
 })
 
-export const zeroAcceptanceConfidenceLeast = limit({
+export const zeroAcceptanceConfidenceMin = limit({
   key: 'zero-acceptance-confidence-least',
   label: 'Confidence of a zero-acceptance plan',
   unit: '%',

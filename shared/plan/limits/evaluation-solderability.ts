@@ -3,7 +3,7 @@ import { limit } from '@/shared/plan/requirement'
 
 /** What a solderability test has to show. */
 
-export const wettingTimeMost = limit({
+export const wettingTimeMax = limit({
   key: 'wetting-time-most',
   label: 'Wetting time, rotary dip',
   unit: 's',
@@ -22,7 +22,7 @@ export const WETTING_TIME_HOLDS_AT = {
   flux: 'rosin-non-activated',
 } as const
 
-export const coverageLeast = limit({
+export const coverageMin = limit({
   key: 'dip-coverage-least',
   label: 'Coverage, dip and look',
   unit: '%',
@@ -34,7 +34,7 @@ export const coverageLeast = limit({
   },
 })
 
-export const holeRiseLeast = limit({
+export const holeRiseMin = limit({
   key: 'hole-rise-least',
   label: 'Rise in plated holes',
   unit: '%',
@@ -48,7 +48,7 @@ export const holeRiseLeast = limit({
 
 const float = fromMemory('IPC-TM-650 2.4.13.1 and 2.6.8: floated at 288 ± 5 °C for 10 s')
 
-export const floatTemperatureLeast = limit({
+export const floatTemperatureMin = limit({
   key: 'float-temperature-least',
   label: 'Temperature of the solder float',
   unit: '°C',
@@ -56,7 +56,7 @@ export const floatTemperatureLeast = limit({
   byDefault: { value: 283, authority: 'standard', from: float },
 })
 
-export const floatTimeLeast = limit({
+export const floatTimeMin = limit({
   key: 'float-time-least',
   label: 'Time of the solder float',
   unit: 's',
@@ -64,7 +64,7 @@ export const floatTimeLeast = limit({
   byDefault: { value: 10, authority: 'standard', from: float },
 })
 
-export const testTemperatureToleranceMost = limit({
+export const testTemperatureToleranceMax = limit({
   key: 'test-temperature-tolerance-most',
   label: 'Test bath off its specified temperature',
   unit: 'K',

@@ -2,7 +2,7 @@ import { fromMemory } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
 /** How long a lot's own result stands for it in store. */
-export const reaffirmationAgeMost = limit({
+export const reaffirmationAgeMax = limit({
   key: 'reaffirmation-age-most',
   label: 'Age of a lot’s newest solderability result while it waits in store',
   unit: 'days',

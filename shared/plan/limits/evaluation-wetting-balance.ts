@@ -1,7 +1,7 @@
 import { commonPractice } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
-export const dewettingDropMost = limit({
+export const dewettingDropMax = limit({
   key: 'dewetting-drop-most',
   label: 'Fall of the wetting force after its peak',
   unit: '%',

@@ -3,7 +3,7 @@ import { BRASS_BARRIER_SOURCE } from '@/shared/materials/lead-finishes'
 import { commonPractice, published } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
-export const tinCoatingLeast = limit({
+export const tinCoatingMin = limit({
   key: 'tin-coating-least',
   label: 'Tin or tin-lead coating, least',
   unit: 'µm',
@@ -11,7 +11,7 @@ export const tinCoatingLeast = limit({
   byDefault: { value: 5, authority: 'common practice', from: TIN_WINDOW_SOURCE },
 })
 
-export const tinCoatingMost = limit({
+export const tinCoatingMax = limit({
   key: 'tin-coating-most',
   label: 'Tin or tin-lead coating, most',
   unit: 'µm',
@@ -19,7 +19,7 @@ export const tinCoatingMost = limit({
   byDefault: { value: 10, authority: 'common practice', from: TIN_WINDOW_SOURCE },
 })
 
-export const brassBarrierLeast = limit({
+export const brassBarrierMin = limit({
   key: 'brass-barrier-least',
   label: 'Copper or nickel under tin on brass',
   unit: 'µm',
@@ -27,7 +27,7 @@ export const brassBarrierLeast = limit({
   byDefault: { value: 3, authority: 'common practice', from: BRASS_BARRIER_SOURCE },
 })
 
-export const goldFlashMost = limit({
+export const goldFlashMax = limit({
   key: 'gold-flash-most',
   label: 'Gold flash on a surface to be soldered',
   unit: 'µm',
@@ -35,25 +35,25 @@ export const goldFlashMost = limit({
   byDefault: { value: 0.25, authority: 'common practice', from: GOLD_FLASH_SOURCE },
 })
 
-export const nickelUnderFlashLeast = limit({
+export const nickelUnderFlashMin = limit({
   key: 'nickel-under-flash-least',
   label: 'Nickel or tin-nickel under a gold flash',
   unit: 'µm',
   direction: 'at least',
   byDefault: {
-    value: BOARD_FINISHES.enig.underlayer.leastUm,
+    value: BOARD_FINISHES.enig.underlayer.minUm,
     authority: 'standard',
     from: BOARD_FINISHES.enig.underlayer.source,
   },
 })
 
-export const nickelUnderFlashMost = limit({
+export const nickelUnderFlashMax = limit({
   key: 'nickel-under-flash-most',
   label: 'Nickel under a gold flash, greatest least',
   unit: 'µm',
   direction: 'at most',
   byDefault: {
-    value: BOARD_FINISHES.enig.underlayer.mostUm,
+    value: BOARD_FINISHES.enig.underlayer.maxUm,
     authority: 'standard',
     from: BOARD_FINISHES.enig.underlayer.source,
   },
@@ -62,14 +62,14 @@ export const nickelUnderFlashMost = limit({
 const SILVER_COAT = commonPractice(
   'Silver on leads of 3 to 8 µm: thinner is gone in the first second of solder',
 )
-export const silverCoatLeast = limit({
+export const silverCoatMin = limit({
   key: 'silver-coat-least',
   label: 'Silver coat of a lead, least',
   unit: 'µm',
   direction: 'at least',
   byDefault: { value: 3, authority: 'common practice', from: SILVER_COAT },
 })
-export const silverCoatMost = limit({
+export const silverCoatMax = limit({
   key: 'silver-coat-most',
   label: 'Silver coat of a lead, most',
   unit: 'µm',
@@ -80,14 +80,14 @@ export const silverCoatMost = limit({
 const PALLADIUM_COAT = published(
   'MIL-PRF-38535K, Table A-III: palladium, and palladium with a gold flash, 0.51 to 2.13 µm',
 )
-export const palladiumCoatLeast = limit({
+export const palladiumCoatMin = limit({
   key: 'palladium-coat-least',
   label: 'Palladium coat of a lead, least',
   unit: 'µm',
   direction: 'at least',
   byDefault: { value: 0.51, authority: 'standard', from: PALLADIUM_COAT },
 })
-export const palladiumCoatMost = limit({
+export const palladiumCoatMax = limit({
   key: 'palladium-coat-most',
   label: 'Palladium coat of a lead, most',
   unit: 'µm',
@@ -95,7 +95,7 @@ export const palladiumCoatMost = limit({
   byDefault: { value: 2.13, authority: 'standard', from: PALLADIUM_COAT },
 })
 
-export const goldFractionMost = limit({
+export const goldFractionMax = limit({
   key: 'gold-fraction-most',
   label: 'Gold in a joint, by mass',
   unit: '%',
@@ -107,7 +107,7 @@ export const goldFractionMost = limit({
   },
 })
 
-export const lacquerStorageMost = limit({
+export const lacquerStorageMax = limit({
   key: 'lacquer-storage-most',
   label: 'Storage of lacquered copper',
   unit: 'months',
@@ -119,7 +119,7 @@ export const lacquerStorageMost = limit({
   },
 })
 
-export const freeTinLeast = limit({
+export const freeTinMin = limit({
   key: 'free-tin-least',
   label: 'Solderable coating left at soldering',
   unit: 'µm',

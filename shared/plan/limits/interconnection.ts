@@ -1,7 +1,7 @@
 import { published } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
-export const contactGoldLeast = limit({
+export const contactGoldMin = limit({
   key: 'contact-gold-least',
   label: 'Gold on edge contacts',
   unit: 'µm',
@@ -13,7 +13,7 @@ export const contactGoldLeast = limit({
   },
 })
 
-export const contactNickelLeast = limit({
+export const contactNickelMin = limit({
   key: 'contact-nickel-least',
   label: 'Nickel under the gold of edge contacts',
   unit: 'µm',

@@ -1,7 +1,7 @@
 import { limit } from '@/shared/plan/requirement'
 import { commonPractice, fromMemory } from '@/shared/sources/provenance'
 
-export const leadProjectionMost = limit({
+export const leadProjectionMax = limit({
   key: 'lead-projection-most',
   label: 'Lead beyond the land, classes 1 and 2',
   unit: 'mm',
@@ -15,7 +15,7 @@ export const leadProjectionMost = limit({
   },
 })
 
-export const leadProjectionClass3Most = limit({
+export const leadProjectionClass3Max = limit({
   key: 'lead-projection-class-3-most',
   label: 'Lead beyond the land of a plated hole, class 3',
   unit: 'mm',
@@ -27,7 +27,7 @@ export const leadProjectionClass3Most = limit({
   },
 })
 
-export const capillaryRiseLeast = limit({
+export const capillaryRiseMin = limit({
   key: 'capillary-rise-least',
   label: 'Rise of solder at rest over board thickness',
   unit: '×',

@@ -1,7 +1,7 @@
 import { commonPractice, computed, published } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
-export const floatUsedMost = limit({
+export const floatUsedMax = limit({
   key: 'float-used-most',
   label: 'Solder-float capability used up by soldering',
   unit: '%',
@@ -15,7 +15,7 @@ export const floatUsedMost = limit({
   },
 })
 
-export const limitedLaminateYearsMost = limit({
+export const limitedLaminateYearsMax = limit({
   key: 'limited-laminate-years-most',
   label: 'Service of plated holes in a laminate that carries them for a short life',
   unit: 'years',
@@ -27,7 +27,7 @@ export const limitedLaminateYearsMost = limit({
   },
 })
 
-export const glassTransitionMarginLeast = limit({
+export const glassTransitionMarginMin = limit({
   key: 'glass-transition-margin-least',
   label: 'Glass transition over the service temperature',
   unit: 'K',
@@ -41,7 +41,7 @@ export const glassTransitionMarginLeast = limit({
   },
 })
 
-export const bowWithSurfaceMountMost = limit({
+export const bowWithSurfaceMountMax = limit({
   key: 'bow-with-surface-mount-most',
   label: 'Bow and twist with surface-mount parts',
   unit: '%',
@@ -53,7 +53,7 @@ export const bowWithSurfaceMountMost = limit({
   },
 })
 
-export const bowThroughHoleMost = limit({
+export const bowThroughHoleMax = limit({
   key: 'bow-through-hole-most',
   label: 'Bow and twist without surface-mount parts',
   unit: '%',

@@ -3,7 +3,7 @@ import { commonPractice, computed, fromMemory, published } from '@/shared/source
 
 const RADIAL = commonPractice('Radial clearance of 0.10 to 0.25 mm between lead and plated hole')
 
-export const radialClearanceLeast = limit({
+export const radialClearanceMin = limit({
   key: 'radial-clearance-least',
   label: 'Radial clearance between lead and hole, least',
   unit: 'mm',
@@ -11,7 +11,7 @@ export const radialClearanceLeast = limit({
   byDefault: { value: 0.1, authority: 'common practice', from: RADIAL },
 })
 
-export const radialClearanceMost = limit({
+export const radialClearanceMax = limit({
   key: 'radial-clearance-most',
   label: 'Radial clearance between lead and hole, most',
   unit: 'mm',
@@ -19,7 +19,7 @@ export const radialClearanceMost = limit({
   byDefault: { value: 0.25, authority: 'common practice', from: RADIAL },
 })
 
-export const clearanceOutsideMost = limit({
+export const clearanceOutsideMax = limit({
   key: 'clearance-outside-most',
   label: 'Joints outside the clearance window, when judged statistically',
   unit: 'per million',
@@ -33,7 +33,7 @@ export const clearanceOutsideMost = limit({
   },
 })
 
-export const flatLeadGapMost = limit({
+export const flatLeadGapMax = limit({
   key: 'flat-lead-gap-most',
   label: 'Hole less thickness of a flat lead, most',
   unit: 'mm',
@@ -47,7 +47,7 @@ export const flatLeadGapMost = limit({
   },
 })
 
-export const ringExternalLeast = limit({
+export const ringExternalMin = limit({
   key: 'annular-ring-external-least',
   label: 'Annular ring of a plated hole, outer layer',
   unit: 'mm',
@@ -59,7 +59,7 @@ export const ringExternalLeast = limit({
   },
 })
 
-export const ringUnsupportedLeast = limit({
+export const ringUnsupportedMin = limit({
   key: 'annular-ring-unsupported-least',
   label: 'Annular ring of an unplated hole',
   unit: 'mm',
@@ -72,7 +72,7 @@ export const ringUnsupportedLeast = limit({
 })
 
 /** Measured from the drilled hole, before plating: IPC-2221, 9.2.2. */
-export const ringInternalLeast = limit({
+export const ringInternalMin = limit({
   key: 'annular-ring-internal-least',
   label: 'Annular ring of a plated hole, inner layer',
   unit: 'mm',
@@ -84,7 +84,7 @@ export const ringInternalLeast = limit({
   },
 })
 
-export const holeCopperOtherClassesLeast = limit({
+export const holeCopperOtherClassesMin = limit({
   key: 'hole-copper-other-classes-least',
   label: 'Copper on the wall of a plated hole, classes 1 and 2',
   unit: 'µm',
@@ -112,7 +112,7 @@ export const leadFreeCopperLoss = limit({
   },
 })
 
-export const brittleBarrelYearsMost = limit({
+export const brittleBarrelYearsMax = limit({
   key: 'brittle-barrel-years-most',
   label: 'Service of barrels built up without current',
   unit: 'years',
@@ -124,7 +124,7 @@ export const brittleBarrelYearsMost = limit({
   },
 })
 
-export const drillOffSeriesMost = limit({
+export const drillOffSeriesMax = limit({
   key: 'drill-off-series-most',
   label: 'Drill off its preferred size and still the same drill',
   unit: 'mm',
@@ -136,7 +136,7 @@ export const drillOffSeriesMost = limit({
   },
 })
 
-export const aspectRatioMost = limit({
+export const aspectRatioMax = limit({
   key: 'aspect-ratio-most',
   label: 'Board thickness over drilled hole',
   unit: '×',
@@ -150,7 +150,7 @@ export const aspectRatioMost = limit({
   },
 })
 
-export const gridShareLeast = limit({
+export const gridShareMin = limit({
   key: 'grid-share-least',
   label: 'Joints on the grid',
   unit: '%',

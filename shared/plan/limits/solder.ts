@@ -1,7 +1,7 @@
 import { commonPractice, fromMemory, published } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
-export const solidusMarginLeast = limit({
+export const solidusMarginMin = limit({
   key: 'solidus-margin-least',
   label: 'Solidus of the alloy over the service temperature',
   unit: 'K',
@@ -13,7 +13,7 @@ export const solidusMarginLeast = limit({
   },
 })
 
-export const restrictedLeadMost = limit({
+export const restrictedLeadMax = limit({
   key: 'restricted-lead-most',
   label: 'Lead in a homogeneous material, where restricted',
   unit: '%',
@@ -25,7 +25,7 @@ export const restrictedLeadMost = limit({
   },
 })
 
-export const insulationWithResidueMost = limit({
+export const insulationWithResidueMax = limit({
   key: 'insulation-with-residue-most',
   label: 'Insulation that may be counted on with flux residue left',
   unit: 'MΩ',

@@ -1,7 +1,7 @@
 import { commonPractice } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
-export const handJointsMost = limit({
+export const handJointsMax = limit({
   key: 'hand-joints-most',
   label: 'Joints by hand in a year',
   unit: 'joints',
@@ -13,7 +13,7 @@ export const handJointsMost = limit({
   },
 })
 
-export const processExcessMost = limit({
+export const processExcessMax = limit({
   key: 'process-excess-most',
   label: 'Cost of the chosen process over the cheapest',
   unit: '%',

@@ -1,7 +1,7 @@
 import { commonPractice, published } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
-export const bridgingGapLeast = limit({
+export const bridgingGapMin = limit({
   key: 'bridging-gap-least',
   label: 'Gap between bare copper that meets the solder',
   unit: 'mm',
@@ -15,7 +15,7 @@ export const bridgingGapLeast = limit({
   },
 })
 
-export const bridgingRunMost = limit({
+export const bridgingRunMax = limit({
   key: 'bridging-run-most',
   label: 'Bare side-by-side run across the travel',
   unit: 'mm',
@@ -29,7 +29,7 @@ export const bridgingRunMost = limit({
   },
 })
 
-export const copperToEdgeLeast = limit({
+export const copperToEdgeMin = limit({
   key: 'copper-to-edge-least',
   label: 'Copper to board edge',
   unit: 'mm',
@@ -43,7 +43,7 @@ export const copperToEdgeLeast = limit({
   },
 })
 
-export const partsToEdgeLeast = limit({
+export const partsToEdgeMin = limit({
   key: 'parts-to-edge-least',
   label: 'Components to carried edge',
   unit: 'mm',

@@ -147,7 +147,7 @@ export const filletAngleGuard = guard(
   [20, '°'],
   'Contact angles of one lot scatter by about 10° each',
 )
-export const leadStandingGuard = guard(
+export const leadStatusGuard = guard(
   'lead-standing',
   'lead standing out of its fillet',
   [0.1, 'mm'],

@@ -2,7 +2,7 @@ import { OPEN_SHARE } from '@/shared/plan/limit-range'
 import { commonPractice } from '@/shared/sources/provenance'
 import { limit } from '@/shared/plan/requirement'
 
-export const fatigueShareFailedMost = limit({
+export const fatigueShareFailedMax = limit({
   key: 'fatigue-share-failed-most',
   label: 'Leadless joints failed by fatigue at the end of service',
   unit: '%',

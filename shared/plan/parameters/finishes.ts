@@ -20,7 +20,7 @@ export const boardFinish = choiceParameter({
   options: optionsOf(BOARD_FINISHES),
 })
 
-export const boardFinishLeast = numberParameter({
+export const boardFinishMin = numberParameter({
   key: 'board-finish-least',
   label: 'Board finish, least thickness',
   help: 'As ordered; for gold finishes the gold alone. Zero for bare copper and lacquer.',
@@ -30,7 +30,7 @@ export const boardFinishLeast = numberParameter({
   max: 100,
 })
 
-export const boardFinishMost = numberParameter({
+export const boardFinishMax = numberParameter({
   key: 'board-finish-most',
   label: 'Board finish, most thickness',
   help: 'As ordered; left open when the order sets no most.',

@@ -120,7 +120,7 @@ export const producibilityLevel = choiceParameter({
   options: optionsOf(HOLE_ALLOWANCES),
 })
 
-export const holeWall = numberParameter({
+export const barrelPlating = numberParameter({
   key: 'hole-wall',
   label: 'Metal on the wall of a plated hole',
   help: 'Copper and finish together, as ordered: twice this is taken off a drilled hole.',

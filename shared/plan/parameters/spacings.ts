@@ -10,9 +10,9 @@ import {
 } from '@/shared/columns/column'
 import { choiceParameter, numberParameter, tableParameter, type ValueOf } from '@/shared/plan/parameter'
 
-const categories = Object.entries(SPACING_CATEGORIES).map(([value, says]) => ({
+const categories = Object.entries(SPACING_CATEGORIES).map(([value, message]) => ({
   value: value as keyof typeof SPACING_CATEGORIES,
-  label: `${value}: ${says}`,
+  label: `${value}: ${message}`,
 }))
 
 /** The widest gap that is a matter of layout, mm. */

@@ -1,6 +1,6 @@
 import { requireCount, requireOpenFraction, requirePositive } from '@/shared/statistics/argument-checks'
 import { binomialCdf } from '@/shared/statistics/distributions/binomial'
-import { leastCount, ROUNDING_SLACK } from '@/shared/statistics/intervals/least-count'
+import { minCount, ROUNDING_SLACK } from '@/shared/statistics/intervals/min-count'
 
 export interface ReliabilityClaim {
   readonly reliability: number
@@ -31,7 +31,7 @@ export function unitsToTest({ reliability, confidence }: ReliabilityClaim, failu
   requireOpenFraction(confidence, 'confidence')
   requireCount(failuresAllowed, 'number of failures allowed')
   const risk = (1 - confidence) * (1 + ROUNDING_SLACK)
-  return leastCount(
+  return minCount(
     (units) => binomialCdf(failuresAllowed, units, 1 - reliability) <= risk,
     failuresAllowed + 1,
     (failuresAllowed + 2) / (1 - reliability),

@@ -13,8 +13,8 @@ export interface SpecimenRun {
 
 /** Weibull shapes between which the true one is presumed to lie. */
 export interface ShapeRange {
-  readonly least: number
-  readonly most: number
+  readonly min: number
+  readonly max: number
 }
 
 /** Failures that a board has in its life on average, one-sided each, over all the shapes presumed. */
@@ -23,7 +23,7 @@ export interface WearOutShown {
   readonly lower: number
   /** Joints run through a whole life that the test counts for, at the shape that counts it for least. */
   readonly jointLives: number
-  readonly shapeOfLeast: number
+  readonly shapeOfMin: number
 }
 
 /**
@@ -40,18 +40,18 @@ export function wearOutShown(
   specimens: readonly SpecimenRun[],
   { boardJoints, shapes, confidence }: { boardJoints: number; shapes: ShapeRange; confidence: number },
 ): WearOutShown {
-  requirePositive(shapes.least, 'least Weibull shape')
+  requirePositive(shapes.min, 'least Weibull shape')
   specimens.forEach(({ lives }) => requireNotNegative(lives, 'lives run'))
   const events = specimens.filter(({ failed }) => failed).length
-  const shapeOfLeast = lowestOf((shape) => jointLivesAt(specimens, shape), shapes)
-  const jointLives = jointLivesAt(specimens, shapeOfLeast)
+  const shapeOfMin = lowestOf((shape) => jointLivesAt(specimens, shape), shapes)
+  const jointLives = jointLivesAt(specimens, shapeOfMin)
   // The sum is convex in the shape: it is greatest at one of the ends.
-  const most = Math.max(jointLivesAt(specimens, shapes.least), jointLivesAt(specimens, shapes.most))
+  const max = Math.max(jointLivesAt(specimens, shapes.min), jointLivesAt(specimens, shapes.max))
   return {
     upper: exactRateUpperBound({ events, exposure: jointLives }, confidence) * boardJoints,
-    lower: exactRateLowerBound({ events, exposure: most }, confidence) * boardJoints,
+    lower: exactRateLowerBound({ events, exposure: max }, confidence) * boardJoints,
     jointLives,
-    shapeOfLeast,
+    shapeOfMin,
   }
 }
 
@@ -71,13 +71,13 @@ const jointLivesAt = (specimens: readonly SpecimenRun[], shape: number): number 
   specimens.reduce((sum, { joints, lives }) => sum + joints * lives ** shape, 0)
 
 /** Where a convex function is least between two ends, by thirds. */
-function lowestOf(convex: (shape: number) => number, { least, most }: ShapeRange): number {
-  let [low, high] = [least, Math.max(least, most)]
+function lowestOf(convex: (shape: number) => number, { min, max }: ShapeRange): number {
+  let [low, high] = [min, Math.max(min, max)]
   while (high - low > 1e-9 * high) {
     const [one, other] = [low + (high - low) / 3, high - (high - low) / 3]
     if (convex(one) <= convex(other)) high = other
     else low = one
   }
   // An end that is as low as any is told as it was given.
-  return [least, most].find((end) => convex(end) <= convex((low + high) / 2)) ?? (low + high) / 2
+  return [min, max].find((end) => convex(end) <= convex((low + high) / 2)) ?? (low + high) / 2
 }

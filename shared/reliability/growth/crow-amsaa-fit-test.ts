@@ -35,7 +35,7 @@ const EXCEEDED_BY_A_TENTH = [
  */
 export function growthFitTest(times: readonly number[], end: number): GrowthFitTest | undefined {
   const count = times.length
-  const critical = EXCEEDED_BY_A_TENTH.find(([least]) => count >= least)?.[1]
+  const critical = EXCEEDED_BY_A_TENTH.find(([min]) => count >= min)?.[1]
   const logs = times.reduce((sum, time) => sum + Math.log(end / time), 0)
   if (critical === undefined || !(logs > 0)) return undefined
   const shape = (count - 1) / logs

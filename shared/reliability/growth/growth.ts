@@ -9,8 +9,8 @@ export interface GrowthState {
 }
 
 /** Failure times of one system (or of all together), summed up, in order and above zero; two may fall together. */
-export function requireFailureTimes(times: readonly number[], least: number): void {
-  requireReadings(times, 'failure times', least)
+export function requireFailureTimes(times: readonly number[], min: number): void {
+  requireReadings(times, 'failure times', min)
   times.forEach((time, index) => {
     if (!(time > 0 && time >= (times[index - 1] ?? 0)))
       throw new RangeError(`Failure times must be in order and above zero; number ${index + 1} is ${time}.`)

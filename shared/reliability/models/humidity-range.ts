@@ -2,8 +2,8 @@ import { HUMIDITY_MODELS, humidityFactor } from '@/shared/physics/acceleration-f
 import type { Climate } from '@/shared/physics/acceleration-factor'
 
 export interface HumidityRange {
-  readonly least: number
-  readonly most: number
+  readonly min: number
+  readonly max: number
   readonly byModel: readonly { readonly label: string; readonly factor: number }[]
   readonly caution: string
 }
@@ -20,8 +20,8 @@ export function humidityFactorRange(climates: { use: Climate; test: Climate }): 
   }))
   const factors = byModel.map(({ factor }) => factor)
   return {
-    least: Math.min(...factors),
-    most: Math.max(...factors),
+    min: Math.min(...factors),
+    max: Math.max(...factors),
     byModel,
     caution:
       'Both sets were fitted to aluminium corroding in plastic packages: not for fatigue of joints, nor for loss of solderability.',

@@ -16,7 +16,7 @@ export const USE_ENVIRONMENTS = [
     coldestC: 0,
     hottestC: 60,
     cycles: [{ swingK: 35, dwellH: 12, perYear: 365 }],
-    serviceYears: { least: 1, most: 3 },
+    serviceYears: { min: 1, max: 3 },
     source: read,
   },
   {
@@ -24,7 +24,7 @@ export const USE_ENVIRONMENTS = [
     coldestC: 15,
     hottestC: 60,
     cycles: [{ swingK: 20, dwellH: 2, perYear: 1460 }],
-    serviceYears: { least: 5, most: 5 },
+    serviceYears: { min: 5, max: 5 },
     source: published('IPC-SM-785 Table 1; cycles 1450 in the reprint, 1460 (four a day) from memory'),
   },
   {
@@ -32,7 +32,7 @@ export const USE_ENVIRONMENTS = [
     coldestC: -40,
     hottestC: 85,
     cycles: [{ swingK: 35, dwellH: 12, perYear: 365 }],
-    serviceYears: { least: 7, most: 20 },
+    serviceYears: { min: 7, max: 20 },
     source: read,
   },
   {
@@ -40,7 +40,7 @@ export const USE_ENVIRONMENTS = [
     coldestC: -55,
     hottestC: 95,
     cycles: [{ swingK: 20, dwellH: 2, perYear: 3000 }],
-    serviceYears: { least: 10, most: 10 },
+    serviceYears: { min: 10, max: 10 },
     source: published('IPC-SM-785 Table 1 in the reprint; memory disagrees (12 h, 365 a year, 20 years)'),
   },
   {
@@ -52,7 +52,7 @@ export const USE_ENVIRONMENTS = [
       { swingK: 100, dwellH: 1, perYear: 300 },
       { swingK: 140, dwellH: 2, perYear: 40 },
     ],
-    serviceYears: { least: 5, most: 5 },
+    serviceYears: { min: 5, max: 5 },
     source: read,
   },
   {
@@ -65,7 +65,7 @@ export const USE_ENVIRONMENTS = [
       { swingK: 60, dwellH: 12, perYear: 60 },
       { swingK: 80, dwellH: 12, perYear: 20 },
     ],
-    serviceYears: { least: 10, most: 10 },
+    serviceYears: { min: 10, max: 10 },
     source: fromMemory('IPC-SM-785 Table 1; the reprint has 65 °C for the passenger space'),
   },
   {
@@ -76,7 +76,7 @@ export const USE_ENVIRONMENTS = [
       { swingK: 40, dwellH: 12, perYear: 100 },
       { swingK: 60, dwellH: 12, perYear: 265 },
     ],
-    serviceYears: { least: 5, most: 10 },
+    serviceYears: { min: 5, max: 10 },
     source: remembered,
   },
 ] as const

@@ -7,8 +7,8 @@ export interface LifeData {
 }
 
 /** Checked, as plain lists. Throws RangeError for a life that is not above zero. */
-export function requireLifeData({ failures, suspensions = [] }: LifeData, leastFailures: number): void {
-  requireReadings(failures, 'failures', leastFailures)
+export function requireLifeData({ failures, suspensions = [] }: LifeData, minFailures: number): void {
+  requireReadings(failures, 'failures', minFailures)
   requireReadings(suspensions, 'suspensions', 0)
   for (const life of [...failures, ...suspensions])
     if (!(life > 0)) throw new RangeError(`A life must be above zero; ${life} is not.`)

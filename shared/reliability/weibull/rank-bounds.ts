@@ -5,8 +5,8 @@ import { medianRanks, type RankedFailure } from './median-ranks'
 
 /** A failure with its median rank, and between which shares the true one lies with the confidence asked. */
 export interface BoundedRank extends RankedFailure {
-  readonly least: number
-  readonly most: number
+  readonly min: number
+  readonly max: number
 }
 
 /**
@@ -25,8 +25,8 @@ export function rankBounds(data: LifeData, confidence: number): BoundedRank[] {
     return {
       life,
       shareFailed,
-      least: betaQuantile(tail, rank, units + 1 - rank),
-      most: betaQuantile(1 - tail, rank, units + 1 - rank),
+      min: betaQuantile(tail, rank, units + 1 - rank),
+      max: betaQuantile(1 - tail, rank, units + 1 - rank),
     }
   })
 }

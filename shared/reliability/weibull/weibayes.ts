@@ -27,7 +27,7 @@ function scaleFrom(data: LifeData, shape: number, divisor: number): number {
   requireLifeData(data, 0)
   const lives = [...data.failures, ...(data.suspensions ?? [])]
   if (lives.length === 0) throw new RangeError('No unit was tested.')
-  const longest = lives.reduce((most, life) => Math.max(most, life), 0)
+  const longest = lives.reduce((max, life) => Math.max(max, life), 0)
   const powers = lives.reduce((sum, life) => sum + (life / longest) ** shape, 0)
   return longest * (powers / divisor) ** (1 / shape)
 }

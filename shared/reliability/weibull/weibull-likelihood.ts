@@ -22,7 +22,7 @@ export function weibullByLikelihood(data: LifeData): WeibullLikelihoodFit {
   const { failures, suspensions = [] } = data
   const lives = [...failures, ...suspensions]
   // Lives as shares of the longest, so that no power overflows.
-  const longest = lives.reduce((most, life) => Math.max(most, life), 0)
+  const longest = lives.reduce((max, life) => Math.max(max, life), 0)
   const logs = lives.map((life) => Math.log(life / longest))
   const meanLogFailure = mean(failures.map((life) => Math.log(life / longest)))
   if (!(meanLogFailure < -1e-12))

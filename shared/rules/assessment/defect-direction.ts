@@ -4,9 +4,9 @@ import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { defectRecord } from '@/shared/inspection/defect-record'
 import { defectsByDirection, type DirectionComparison } from '@/shared/inspection/defects-by-direction'
 import type { Inspection } from '@/shared/records/inspection'
-import { directionChanceMost } from '@/shared/plan/limits/assessment-evidence'
+import { directionChanceMax } from '@/shared/plan/limits/assessment-evidence'
 import { exactBinomialPValue } from '@/shared/statistics/comparison/exact-binomial-test'
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import { undetermined, type Judged, type Part, type Measured } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
@@ -27,16 +27,16 @@ export const defectDirection = rule({
     places: optional(componentPlaces),
     lengthMm: optional(boardLength),
     widthMm: optional(boardWidth),
-    chanceMost: directionChanceMost,
+    chanceMax: directionChanceMax,
     inspections,
     tests: electricalTests,
   },
-  judge({ holes, places, lengthMm, widthMm, chanceMost, inspections: looks, tests }): Judged {
+  judge({ holes, places, lengthMm, widthMm, chanceMax, inspections: looks, tests }): Judged {
     if (!places)
       return notApplicable(
         'Where components stand is not specified, so that no effect of direction can be tested.',
       )
-    const limit = `No class of joints worse than chance explains (${formatQuantity(chanceMost.value, '%')} over all comparisons together, ${namedRuling(chanceMost)}).`
+    const limit = `No class of joints worse than chance explains (${formatQuantity(chanceMax.value, '%')} over all comparisons together, ${governingName(chanceMax)}).`
     if (looks.length === 0)
       return undetermined('No inspection is recorded yet.', ['inspections of assemblies'], limit)
     const comparisons = defectsByDirection(defectRecord(looks, tests, undefined), holes, places, lengthMm)
@@ -44,7 +44,7 @@ export const defectDirection = rule({
       return notApplicable('All components named lie alike: there is nothing to compare.')
     const off = outside(looks, lengthMm, widthMm)
     return judgedByParts({
-      parts: comparisons.map((comparison) => partOf(comparison, chanceMost.value / 100 / comparisons.length)),
+      parts: comparisons.map((comparison) => partOf(comparison, chanceMax.value / 100 / comparisons.length)),
       noun: 'comparisons',
       limit,
       working: comparisons.flatMap(({ title, classes, effect }) => ({
@@ -64,7 +64,7 @@ export const defectDirection = rule({
           cite: 'Exact binomial test, two-sided by ordered likelihood; significance shared out over comparisons (Bonferroni)',
           how: 'computed',
         },
-        sourceOf(chanceMost),
+        sourceOf(chanceMax),
       ],
       notes: [
         'It finds that a class is worse, not why: rows across the travel may also be the ones with narrow gaps.',
@@ -115,7 +115,7 @@ function partOf({ key, title, classes, effect }: DirectionComparison, telling: n
     measured,
     found: `defects fall on ${worst} ${times}: ${counted} (chance ${formatNumber(pValue, 2)}).`,
     remedy: {
-      says: `Look at how ${worst} leave the solder: turn the part or the board, change the exit, or give the last joint of the row a land to drain to.`,
+      message: `Look at how ${worst} leave the solder: turn the part or the board, change the exit, or give the last joint of the row a land to drain to.`,
     },
   }
 }

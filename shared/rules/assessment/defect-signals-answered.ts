@@ -89,7 +89,7 @@ function judgeChart(
   const found = defectChart(looks, choice, RUN_RULE_SETS[asked].asked)
   const signals = defectSignals(found, choice, asked)
   const open = signals.filter((signal) => !answerToDefects(answers, signal))
-  const thin = !('says' in found) && isThin(found)
+  const thin = !('message' in found) && isThin(found)
   const judged = (part: Omit<Part, 'subject' | 'about'>): JudgedDefectChart => ({
     choice,
     part: { ...named, ...part },
@@ -97,13 +97,14 @@ function judgeChart(
     open: open.length,
     thin,
   })
-  if ('says' in found && found.because === 'unfit')
+  if ('message' in found && found.because === 'unfit')
     return judged({
       verdict: 'undetermined',
-      found: found.says,
-      remedy: { says: 'Let the specification name a chart that suits the samples.' },
+      found: found.message,
+      remedy: { message: 'Let the specification name a chart that suits the samples.' },
     })
-  if ('says' in found) return judged({ verdict: 'not applicable', found: `no chart yet. ${found.says}` })
+  if ('message' in found)
+    return judged({ verdict: 'not applicable', found: `no chart yet. ${found.message}` })
   const [first] = open
   if (!first)
     return judged({
@@ -119,9 +120,9 @@ function judgeChart(
       first: first.chartRule,
       at: first.sample,
     },
-    found: `${open.length} of ${inNumber(signals.length)} unanswered, the first ${first.chartRule} at ${first.sample} (${first.says}).`,
+    found: `${open.length} of ${inNumber(signals.length)} unanswered, the first ${first.chartRule} at ${first.sample} (${first.message}).`,
     remedy: {
-      says: `Answer ${first.chartRule} at ${first.sample}: what changed then, and what was done about it and about the assemblies made meanwhile.`,
+      message: `Answer ${first.chartRule} at ${first.sample}: what changed then, and what was done about it and about the assemblies made meanwhile.`,
     },
   })
 }

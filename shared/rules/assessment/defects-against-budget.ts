@@ -1,7 +1,7 @@
-import { type BudgetStanding, budgetStanding } from '@/shared/inspection/budget-status'
+import { type BudgetStatus, budgetStatus } from '@/shared/inspection/budget-status'
 import { allowedDefectsPerMillion } from '@/shared/physics/joint-budget'
 import { boardJoints } from '@/shared/plan/board-joints'
-import { budgetConfidenceLeast } from '@/shared/plan/limits/assessment-inspection'
+import { budgetConfidenceMin } from '@/shared/plan/limits/assessment-inspection'
 import { defectFreeBoards, surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
 import { leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
 import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
@@ -17,11 +17,11 @@ import {
 import { measure, count } from '@/shared/rules/measure'
 import { inspections } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import { electricalTests } from '@/shared/rules/assembly-record-sources'
 import { SEQUENTIAL_RATE_SOURCE } from '@/shared/statistics/intervals/sequential-rate'
 import { defectBudgetGuard } from '@/shared/plan/limits/assessment-guards'
-import { directionChanceMost } from '@/shared/plan/limits/assessment-evidence'
+import { directionChanceMax } from '@/shared/plan/limits/assessment-evidence'
 import { ratesByKind } from '@/shared/inspection/defect-summary'
 import { defectsByComponent } from '@/shared/inspection/defects-by-component'
 
@@ -41,9 +41,9 @@ export const defectsAgainstBudget = rule({
     holes: leadHoles,
     surfaceMount: optional(surfaceMountJoints),
     defectFree: defectFreeBoards,
-    confidenceLeast: budgetConfidenceLeast,
+    confidenceMin: budgetConfidenceMin,
     guard: defectBudgetGuard,
-    chanceMost: directionChanceMost,
+    chanceMax: directionChanceMax,
     inspections,
     tests: electricalTests,
   },
@@ -51,17 +51,17 @@ export const defectsAgainstBudget = rule({
     holes,
     surfaceMount,
     defectFree,
-    confidenceLeast,
+    confidenceMin,
     guard,
-    chanceMost,
+    chanceMax,
     inspections: looks,
     tests,
   }): Judged {
     const joints = boardJoints(holes, surfaceMount).total
     const budget = allowedDefectsPerMillion({ joints, defectFreeBoards: defectFree / 100 })
-    const confidence = confidenceLeast.value / 100
-    const limit = `At most ${formatQuantity(budget, 'per million', 4)} (${formatQuantity(defectFree, '%', 6)} of boards with ${joints} joints leave soldering without a defect), shown with ${formatQuantity(confidenceLeast.value, '%')} confidence (${namedRuling(confidenceLeast)}).`
-    const sources = [...SOURCES, sourceOf(confidenceLeast)]
+    const confidence = confidenceMin.value / 100
+    const limit = `At most ${formatQuantity(budget, 'per million', 4)} (${formatQuantity(defectFree, '%', 6)} of boards with ${joints} joints leave soldering without a defect), shown with ${formatQuantity(confidenceMin.value, '%')} confidence (${governingName(confidenceMin)}).`
+    const sources = [...SOURCES, sourceOf(confidenceMin)]
     if (!(confidence > 0 && confidence < 1))
       return undetermined(
         'The confidence asked for must lie between 0 and 100 %, both excluded.',
@@ -85,11 +85,11 @@ export const defectsAgainstBudget = rule({
         limit,
         working: [],
         sources,
-        remedy: { says: 'Record the inspections of the assemblies that failed electrically too.' },
+        remedy: { message: 'Record the inspections of the assemblies that failed electrically too.' },
       }
-    const state = budgetStanding(record, budget, confidence)
+    const state = budgetStatus(record, budget, confidence)
     return {
-      ...judged(state, record, confidenceLeast.value, guard.value / 100),
+      ...judged(state, record, confidenceMin.value, guard.value / 100),
       limit,
       working: workingOf(state, record, joints, defectFree, confidence),
       sources,
@@ -100,7 +100,7 @@ export const defectsAgainstBudget = rule({
         ...(record.unnamed > 0
           ? [`${record.unnamed} joints were found at fault electrically without being named; each counts.`]
           : []),
-        ...componentNotes(record, holes, chanceMost.value / 100),
+        ...componentNotes(record, holes, chanceMax.value / 100),
       ],
     }
   },
@@ -117,13 +117,13 @@ function componentNotes(record: DefectRecord, holes: readonly LeadHole[], tellin
 }
 
 function judged(
-  state: BudgetStanding,
+  state: BudgetStatus,
   record: DefectRecord,
   confidencePct: number,
   guardShare: number,
 ): Pick<Judged, 'verdict' | 'found' | 'margin' | 'measured' | 'remedy' | 'missing'> {
-  const { standing, upper, lower, perMillion, budgetPerMillion: budget, jointsStillToSee } = state
-  const found = standing === 'exceeded' ? lower : upper
+  const { status, upper, lower, perMillion, budgetPerMillion: budget, jointsStillToSee } = state
+  const found = status === 'exceeded' ? lower : upper
   const margin: Margin = {
     found,
     limit: budget,
@@ -135,25 +135,26 @@ function judged(
     defective: count(record.defective, 'joints'),
     seen: count(record.jointsSeen, 'joints'),
     confidence: measure(confidencePct, '%'),
-    standing,
+    status,
   }
   const printed = formatAgainst(found, budget, 'per million')
   const counted = `${record.defective} of ${record.jointsSeen} joints seen were defective (${formatNumber(perMillion)} per million)`
-  if (standing === 'shown')
+  if (status === 'shown')
     return {
       verdict: verdictOn(margin),
       found: `${counted}: with ${confidencePct} % confidence at most ${printed.found}. Shown.`,
       margin,
       measured,
     }
-  if (standing === 'exceeded')
+  if (status === 'exceeded')
     return {
       verdict: 'fails',
       found: `${counted}: with ${confidencePct} % confidence at least ${printed.found}. The budget is exceeded.`,
       margin,
       measured,
       remedy: {
-        says: 'Find the cause of the most frequent kinds and mend the process; joints made after that may be counted as a programme of their own.',
+        message:
+          'Find the cause of the most frequent kinds and mend the process; joints made after that may be counted as a programme of their own.',
       },
     }
   const more = `${formatNumber(jointsStillToSee, 12)} more joints without a defect`
@@ -163,12 +164,12 @@ function judged(
     margin,
     measured,
     missing: [more],
-    remedy: { says: `Inspect ${more}, or mend the cause first where defects recur.` },
+    remedy: { message: `Inspect ${more}, or mend the cause first where defects recur.` },
   }
 }
 
 function workingOf(
-  state: BudgetStanding,
+  state: BudgetStatus,
   { defective, jointsSeen }: DefectRecord,
   joints: number,
   defectFree: number,

@@ -1,6 +1,6 @@
 import { allowedFailureRateFit } from '@/shared/physics/joint-budget'
 import { boardJoints } from '@/shared/plan/board-joints'
-import { demonstrationConfidenceLeast } from '@/shared/plan/limits/assessment-proof'
+import { demonstrationConfidenceMin } from '@/shared/plan/limits/assessment-proof'
 import { fieldRecordAsked } from '@/shared/plan/parameters/assessment-proof'
 import { survivalTarget, surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
@@ -9,7 +9,7 @@ import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/f
 import { undetermined, type Judged, type Margin } from '@/shared/rules/finding'
 import { measure, count } from '@/shared/rules/measure'
 import { optional, rule } from '@/shared/rules/rule'
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { exactRateLowerBound, exactRateUpperBound } from '@/shared/statistics/intervals/exact-poisson-rate'
 import { boardHoursStillToServe } from '@/shared/reliability/field-shown'
@@ -28,11 +28,11 @@ export const fieldReturnsAgainstBudget = rule({
     surfaceMount: optional(surfaceMountJoints),
     survival: survivalTarget,
     years: serviceYears,
-    confidenceLeast: demonstrationConfidenceLeast,
+    confidenceMin: demonstrationConfidenceMin,
     returns: fieldReturns,
     exposures: fieldExposures,
   },
-  judge({ asked, holes, surfaceMount, survival, years, confidenceLeast, returns, exposures }): Judged {
+  judge({ asked, holes, surfaceMount, survival, years, confidenceMin, returns, exposures }): Judged {
     const hours = exposures.reduce((sum, { boards, hoursEach }) => sum + boards * hoursEach, 0)
     if (!(hours > 0))
       return returns.length === 0
@@ -43,11 +43,11 @@ export const fieldReturnsAgainstBudget = rule({
           )
     const joints = boardJoints(holes, surfaceMount).total
     const allowed = allowedFailureRateFit({ joints, serviceYears: years, survival: survival / 100 }) * joints
-    const confidence = confidenceLeast.value / 100
+    const confidence = confidenceMin.value / 100
     const limit = `At most ${formatQuantity(allowed, 'FIT', 4)} a board, so that ${formatQuantity(survival, '%', 6)} outlive ${formatQuantity(years, 'years')}.`
     const failed = returns.filter(({ cause }) => cause === 'solder-joint').length
     const open = returns.filter(({ cause }) => cause === 'open').length
-    const asks = `${limit} Shown with ${formatQuantity(confidenceLeast.value, '%')} confidence (${namedRuling(confidenceLeast)}).`
+    const asks = `${limit} Shown with ${formatQuantity(confidenceMin.value, '%')} confidence (${governingName(confidenceMin)}).`
     if (!(confidence > 0 && confidence < 1))
       return undetermined(
         'The confidence asked for must lie between 0 and 100 %, both excluded.',
@@ -67,7 +67,7 @@ export const fieldReturnsAgainstBudget = rule({
       direction: 'at most',
       guardBand: 0,
     }
-    const counted = `${failed} boards came back with a failed solder joint over ${formatNumber(hours)} board-hours: ${formatQuantity(rate, 'FIT', 3)} (${formatQuantity(lower, 'FIT', 3)} to ${formatQuantity(upper, 'FIT', 3)}, each with ${formatNumber(confidenceLeast.value)} % confidence)`
+    const counted = `${failed} boards came back with a failed solder joint over ${formatNumber(hours)} board-hours: ${formatQuantity(rate, 'FIT', 3)} (${formatQuantity(lower, 'FIT', 3)} to ${formatQuantity(upper, 'FIT', 3)}, each with ${formatNumber(confidenceMin.value)} % confidence)`
     const more = `${formatNumber(Math.ceil(boardHoursStillToServe({ boardHours: hours, failed }, { boardFit: allowed, confidence })), 6)} more board-hours without a failed joint`
     // Watched only: hours too few to show anything stand in nobody’s way, as long as what came back does not exceed the rate.
     const watched = asked === false && rate <= allowed
@@ -87,7 +87,7 @@ export const fieldReturnsAgainstBudget = rule({
         rateAtLeast: measure(lower, 'FIT'),
         rateAtMost: measure(upper, 'FIT'),
         allowed: measure(allowed, 'FIT'),
-        confidence: measure(confidenceLeast.value, '%'),
+        confidence: measure(confidenceMin.value, '%'),
       },
       working: [
         {
@@ -99,11 +99,12 @@ export const fieldReturnsAgainstBudget = rule({
       ],
       sources: [
         { cite: 'Garwood, Biometrika 28 (1936): exact bounds of a rate', how: 'computed' },
-        sourceOf(confidenceLeast),
+        sourceOf(confidenceMin),
       ],
       ...(exceeded && {
         remedy: {
-          says: 'Section the joints that failed, find the decision behind them, and reopen it; warn whoever answers for the equipment in service.',
+          message:
+            'Section the joints that failed, find the decision behind them, and reopen it; warn whoever answers for the equipment in service.',
         },
       }),
       ...(!exceeded &&
@@ -111,7 +112,7 @@ export const fieldReturnsAgainstBudget = rule({
         !watched && {
           missing: [more],
           remedy: {
-            says: `Serve ${more}; where the fleet cannot come to that, quality decides that service is watched only.`,
+            message: `Serve ${more}; where the fleet cannot come to that, quality decides that service is watched only.`,
           },
         }),
       notes: [

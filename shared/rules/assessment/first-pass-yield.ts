@@ -1,5 +1,5 @@
-import { firstPassYieldConfidenceLeast } from '@/shared/plan/limits/assessment-evidence'
-import { firstPassYieldLeast } from '@/shared/plan/limits/assessment-inspection'
+import { firstPassYieldConfidenceMin } from '@/shared/plan/limits/assessment-evidence'
+import { firstPassYieldMin } from '@/shared/plan/limits/assessment-inspection'
 import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
 import {
   undetermined,
@@ -11,7 +11,7 @@ import {
 } from '@/shared/rules/finding'
 import { count, measure } from '@/shared/rules/measure'
 import { rule } from '@/shared/rules/rule'
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import { goodStillToSee } from '@/shared/inspection/good-still-to-see'
 import {
   exactProportionLowerBound,
@@ -29,13 +29,13 @@ export const firstPassYield = rule({
   stage: 'assessment',
   version: 3,
   reads: {
-    least: firstPassYieldLeast,
-    confidenceLeast: firstPassYieldConfidenceLeast,
+    min: firstPassYieldMin,
+    confidenceMin: firstPassYieldConfidenceMin,
     tests: electricalTests,
   },
-  judge({ least, confidenceLeast, tests }): Judged {
-    const limit = `At least ${formatQuantity(least.value, '%')} pass at the first test (${namedRuling(least)}), shown with ${formatQuantity(confidenceLeast.value, '%')} confidence (${namedRuling(confidenceLeast)}).`
-    const confidence = confidenceLeast.value / 100
+  judge({ min, confidenceMin, tests }): Judged {
+    const limit = `At least ${formatQuantity(min.value, '%')} pass at the first test (${governingName(min)}), shown with ${formatQuantity(confidenceMin.value, '%')} confidence (${governingName(confidenceMin)}).`
+    const confidence = confidenceMin.value / 100
     if (!(confidence > 0 && confidence < 1))
       return undetermined(
         'The confidence asked for must lie between 0 and 100 %, both excluded.',
@@ -57,31 +57,31 @@ export const firstPassYield = rule({
         found: `${contradictory.assembly}, ${contradictory.testedOn}: more passed (${contradictory.passedFirst}) than were tested (${contradictory.tested}).`,
         limit,
         working: [],
-        sources: [sourceOf(least)],
-        remedy: { says: 'Withdraw that record and enter it right.' },
+        sources: [sourceOf(min)],
+        remedy: { message: 'Withdraw that record and enter it right.' },
       }
     const tested = tests.reduce((sum, row) => sum + row.tested, 0)
     const passed = tests.reduce((sum, row) => sum + row.passedFirst, 0)
     const joints = tests.reduce((sum, row) => sum + row.jointFailures, 0)
     const share = yieldOf(passed, tested) * 100
     const seen = { found: passed, inspected: tested }
-    const standing = standingOf(seen, least.value, confidence)
-    const { lower, upper, verdict } = standing
-    const months = byMonth(tests, least.value, confidence)
+    const status = statusOf(seen, min.value, confidence)
+    const { lower, upper, verdict } = status
+    const months = byMonth(tests, min.value, confidence)
     const margin: Margin = {
       found: verdict === 'fails' ? upper : lower,
-      limit: least.value,
+      limit: min.value,
       unit: '%',
       direction: 'at least',
       guardBand: 0,
     }
-    const printed = formatAgainst(margin.found, least.value, '%').found
+    const printed = formatAgainst(margin.found, min.value, '%').found
     const counted = `${passed} of ${tested} boards passed at the first test (${formatNumber(share)} %)`
-    const more = verdict === 'undetermined' ? goodStillToSee(seen, least.value / 100, confidence) : undefined
+    const more = verdict === 'undetermined' ? goodStillToSee(seen, min.value / 100, confidence) : undefined
     const ask = more === undefined ? undefined : `${formatNumber(more, 12)} more boards that pass at first`
     return {
       verdict: worstVerdict([verdict, ...months.map((month) => month.verdict)]),
-      found: `${counted}: with ${formatNumber(confidenceLeast.value)} % confidence ${verdict === 'fails' ? 'at most' : 'at least'} ${printed}.${ask === undefined ? '' : ` Not shown yet: ${ask} would show it.`} ${joints} joints were at fault.`,
+      found: `${counted}: with ${formatNumber(confidenceMin.value)} % confidence ${verdict === 'fails' ? 'at most' : 'at least'} ${printed}.${ask === undefined ? '' : ` Not shown yet: ${ask} would show it.`} ${joints} joints were at fault.`,
       limit,
       margin,
       measured: {
@@ -89,7 +89,7 @@ export const firstPassYield = rule({
         passed: count(passed, 'boards'),
         jointsAtFault: count(joints, 'joints'),
         atMost: measure(upper, '%'),
-        confidence: measure(confidenceLeast.value, '%'),
+        confidence: measure(confidenceMin.value, '%'),
       },
       working: [
         {
@@ -100,14 +100,14 @@ export const firstPassYield = rule({
         },
       ],
       sources: [
-        sourceOf(least),
-        sourceOf(confidenceLeast),
+        sourceOf(min),
+        sourceOf(confidenceMin),
         { cite: 'Clopper and Pearson, Biometrika 26 (1934): exact bounds of a proportion', how: 'computed' },
       ],
       ...(verdict === 'undetermined' && {
         missing: [ask ?? 'a yield to be shown below 100 %'],
         remedy: {
-          says:
+          message:
             ask === undefined
               ? 'A yield of all boards cannot be shown by counting: ask for less than 100 %.'
               : `Test ${ask}, or mend the cause first where boards fail for one.`,
@@ -115,7 +115,7 @@ export const firstPassYield = rule({
       }),
       ...(verdict === 'fails' && {
         remedy: {
-          says: 'Mend the causes; boards tested after that may be counted as a series of their own.',
+          message: 'Mend the causes; boards tested after that may be counted as a series of their own.',
         },
       }),
       parts: months,
@@ -124,13 +124,13 @@ export const firstPassYield = rule({
 })
 
 /** What so many that passed show: the limit kept, missed, or neither. Bounds in %, one-sided each. */
-function standingOf(seen: Tally, leastPct: number, confidence: number) {
+function statusOf(seen: Tally, minPct: number, confidence: number) {
   const lower = 100 * exactProportionLowerBound(seen, confidence)
   const upper = 100 * exactProportionUpperBound(seen, confidence)
   const verdict =
-    verdictOn({ found: lower, limit: leastPct, unit: '%', direction: 'at least', guardBand: 0 }) === 'meets'
+    verdictOn({ found: lower, limit: minPct, unit: '%', direction: 'at least', guardBand: 0 }) === 'meets'
       ? 'meets'
-      : upper < leastPct
+      : upper < minPct
         ? 'fails'
         : 'undetermined'
   return { lower, upper, verdict } as const
@@ -142,7 +142,7 @@ const MONTH_VERDICT = { meets: 'meets', fails: 'marginal', undetermined: 'not ap
 /** The yield month by month, so that a fall shows before it moves the whole. */
 function byMonth(
   tests: readonly { readonly testedOn: string; readonly tested: number; readonly passedFirst: number }[],
-  leastPct: number,
+  minPct: number,
   confidence: number,
 ): Part[] {
   const months = new Map<string, { tested: number; passed: number }>()
@@ -154,7 +154,7 @@ function byMonth(
   return [...months]
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([month, { tested, passed }]) => {
-      const { lower, upper, verdict } = standingOf({ found: passed, inspected: tested }, leastPct, confidence)
+      const { lower, upper, verdict } = statusOf({ found: passed, inspected: tested }, minPct, confidence)
       return {
         subject: month,
         about: { month },

@@ -1,16 +1,16 @@
-import { ionicResidueMost, IONIC_RESIDUE_BY_EDITION } from '@/shared/plan/limits/assessment-residue'
+import { ionicResidueMax, IONIC_RESIDUE_BY_EDITION } from '@/shared/plan/limits/assessment-residue'
 import { cleanlinessEdition } from '@/shared/plan/parameters/assessment-residue'
 import { fluxResidue } from '@/shared/plan/parameters/solder'
 import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
 import type { RecordOf } from '@/shared/records/record-kinds'
 import { ionicResidueGuard } from '@/shared/plan/limits/assessment-guards'
 import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
-import { rulingUnder } from '@/shared/plan/edition-ruling'
+import { governingUnder } from '@/shared/plan/edition-requirement'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
 import { recordsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import { measure } from '@/shared/rules/measure'
 
 type Trial = RecordOf<'flux-removal'>
@@ -25,11 +25,11 @@ export const fluxRemovalTrial = rule({
   reads: {
     residue: optional(fluxResidue),
     edition: optional(cleanlinessEdition),
-    most: ionicResidueMost,
+    max: ionicResidueMax,
     guard: ionicResidueGuard,
     trials: recordsOf('flux-removal', 'flux removal trials'),
   },
-  judge({ residue, edition, most, guard, trials }): Judged {
+  judge({ residue, edition, max, guard, trials }): Judged {
     if (trials.length === 0)
       return residue === 'removed'
         ? undetermined(
@@ -41,14 +41,14 @@ export const fluxRemovalTrial = rule({
               ? 'The residue stays on the board, and no cleaning was tried.'
               : 'Whether the residue is removed is not specified, and no cleaning was tried.',
           )
-    const ruling =
+    const governing =
       edition === 'j-std-001' || edition === 'nasa-8739'
-        ? rulingUnder(most, IONIC_RESIDUE_BY_EDITION[edition])
-        : most
+        ? governingUnder(max, IONIC_RESIDUE_BY_EDITION[edition])
+        : max
     return judgedByParts({
-      parts: trials.map((trial) => judgeTrial(trial, ruling.value, guard.value / 100)),
+      parts: trials.map((trial) => judgeTrial(trial, governing.value, guard.value / 100)),
       noun: 'trials',
-      limit: `At most ${formatQuantity(ruling.value, 'µg/cm²')} after cleaning (${namedRuling(ruling)}), less than before, and no residue plain to see.`,
+      limit: `At most ${formatQuantity(governing.value, 'µg/cm²')} after cleaning (${governingName(governing)}), less than before, and no residue plain to see.`,
       working: trials.map((trial) => ({
         label: `${trial.assembly}, ${trial.triedOn}`,
         formula: 'removed = 1 − after / before',
@@ -56,7 +56,7 @@ export const fluxRemovalTrial = rule({
         result:
           removedPct(trial) === undefined ? 'nothing to remove' : formatQuantity(removedPct(trial)!, '%', 3),
       })),
-      sources: [sourceOf(ruling)],
+      sources: [sourceOf(governing)],
       notes: [
         'Before and after must be extracted by the same method, or the difference tells of the method.',
       ],
@@ -87,7 +87,7 @@ function judgeTrial(trial: Trial, limit: number, guardShare: number): Part {
   const printed = formatAgainst(afterUgPerCm2, limit, 'µg/cm²').found
   const found = `${formatNumber(beforeUgPerCm2)} before, ${printed} after (${cleaning})`
   const remedy = {
-    says: 'Fresh agent, longer or warmer as its maker allows, a cleaner last rinse; then try again.',
+    message: 'Fresh agent, longer or warmer as its maker allows, a cleaner last rinse; then try again.',
   }
   if (residue === 'plain')
     return { ...named, verdict: 'fails', found: `${found}; residue is plain to see.`, margin, remedy }
@@ -96,7 +96,7 @@ function judgeTrial(trial: Trial, limit: number, guardShare: number): Part {
       ...named,
       verdict: 'undetermined',
       found: `${found}: there was nothing to remove, so the trial shows nothing of the cleaning.`,
-      remedy: { says: 'Try it on a board soldered and not cleaned.' },
+      remedy: { message: 'Try it on a board soldered and not cleaned.' },
     }
   if (afterUgPerCm2 >= beforeUgPerCm2)
     return { ...named, verdict: 'fails', found: `${found}; cleaning made it no cleaner.`, margin, remedy }

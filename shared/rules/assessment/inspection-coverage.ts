@@ -1,5 +1,5 @@
 import { boardJoints } from '@/shared/plan/board-joints'
-import { inspectedJointsLeast } from '@/shared/plan/limits/assessment-inspection'
+import { inspectedJointsMin } from '@/shared/plan/limits/assessment-inspection'
 import { inspectedAssembliesShare } from '@/shared/plan/parameters/assessment-inspection'
 import { surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
@@ -11,7 +11,7 @@ import { count } from '@/shared/rules/measure'
 import { inspections } from '@/shared/rules/record-source'
 import { worstPart } from '@/shared/rules/worst-part'
 import { optional, rule } from '@/shared/rules/rule'
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import { solderingRuns } from '@/shared/rules/assembly-record-sources'
 
 export const inspectionCoverage = rule({
@@ -25,13 +25,13 @@ export const inspectionCoverage = rule({
     share: inspectedAssembliesShare,
     holes: leadHoles,
     surfaceMount: optional(surfaceMountJoints),
-    jointsLeast: inspectedJointsLeast,
+    jointsMin: inspectedJointsMin,
     inspections,
     runs: solderingRuns,
   },
-  judge({ share, holes, surfaceMount, jointsLeast, inspections: looks, runs }): Judged {
+  judge({ share, holes, surfaceMount, jointsMin, inspections: looks, runs }): Judged {
     const joints = boardJoints(holes, surfaceMount).total
-    const limit = `${formatQuantity(share, '%')} of the assemblies made (inspection plan), on each ${formatQuantity(jointsLeast.value, '%')} of its ${joints} joints (${namedRuling(jointsLeast)}).`
+    const limit = `${formatQuantity(share, '%')} of the assemblies made (inspection plan), on each ${formatQuantity(jointsMin.value, '%')} of its ${joints} joints (${governingName(jointsMin)}).`
     const made = assembliesMade(runs)
     if (made === 0)
       return undetermined(
@@ -49,40 +49,40 @@ export const inspectionCoverage = rule({
       verdict: inspected >= needed ? 'meets' : 'fails',
       found: `${inspected} of ${made} made were inspected; ${needed} are needed.`,
       margin: { found: inspected, limit: needed, unit: 'boards', direction: 'at least', guardBand: 0 },
-      remedy: inspected >= needed ? undefined : { says: `Inspect ${needed - inspected} more assemblies.` },
+      remedy: inspected >= needed ? undefined : { message: `Inspect ${needed - inspected} more assemblies.` },
     }
     const marginOf = (seen: number): Margin => ({
       found: (seen / joints) * 100,
-      limit: jointsLeast.value,
+      limit: jointsMin.value,
       unit: '%',
       direction: 'at least',
       guardBand: 0,
     })
     const short = [...seenOn.values()].filter(({ seen }) => verdictOn(marginOf(seen)) !== 'meets')
-    const least = [...seenOn.values()].reduce((low, { seen }) => Math.min(low, seen), Infinity)
+    const min = [...seenOn.values()].reduce((low, { seen }) => Math.min(low, seen), Infinity)
     const parts: Part[] = [assemblies]
     if (inspected > 0) {
-      const margin = marginOf(least)
+      const margin = marginOf(min)
       parts.push({
         subject: 'Joints',
         about: { share: 'joints' },
         verdict: verdictOn(margin),
         measured: {
           joints: count(joints, 'joints'),
-          fewestSeen: count(least, 'joints'),
+          fewestSeen: count(min, 'joints'),
           short: count(short.length, 'boards'),
           ...(short[0] && { first: short[0].name, seenOnFirst: count(short[0].seen, 'joints') }),
         },
         found:
           short.length === 0
-            ? `on every assembly inspected, ${least} or more of ${joints} joints were seen.`
-            : `on ${short.length} assemblies too few joints were seen, on ${short[0]!.name} ${short[0]!.seen} of ${joints} (${formatAgainst((short[0]!.seen / joints) * 100, jointsLeast.value, '%').found}).`,
+            ? `on every assembly inspected, ${min} or more of ${joints} joints were seen.`
+            : `on ${short.length} assemblies too few joints were seen, on ${short[0]!.name} ${short[0]!.seen} of ${joints} (${formatAgainst((short[0]!.seen / joints) * 100, jointsMin.value, '%').found}).`,
         margin,
         remedy:
           short.length === 0
             ? undefined
             : {
-                says: `Look at the joints left out on ${short
+                message: `Look at the joints left out on ${short
                   .map(({ name }) => name)
                   .slice(0, 5)
                   .join(', ')}.`,
@@ -104,7 +104,7 @@ export const inspectionCoverage = rule({
           result: formatQuantity(needed, 'boards'),
         },
       ],
-      sources: [sourceOf(jointsLeast)],
+      sources: [sourceOf(jointsMin)],
       remedy: worst.remedy,
       parts,
       notes: [

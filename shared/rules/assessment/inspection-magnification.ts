@@ -1,5 +1,5 @@
 import { magnificationFor } from '@/shared/materials/inspection-magnification'
-import { magnificationMost } from '@/shared/plan/limits/assessment-inspection'
+import { magnificationMax } from '@/shared/plan/limits/assessment-inspection'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { formatQuantity } from '@/shared/quantity/format'
 import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
@@ -7,7 +7,7 @@ import { measure, count } from '@/shared/rules/measure'
 import { inspections } from '@/shared/rules/record-source'
 import { decidingPart } from '@/shared/rules/parts'
 import { rule } from '@/shared/rules/rule'
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { governingName, sourceOf } from '@/shared/rules/governing-source'
 
 export const inspectionMagnification = rule({
   id: 'inspection-magnification',
@@ -16,49 +16,49 @@ export const inspectionMagnification = rule({
   formula: 'power used within what the narrowest land asks',
   stage: 'assessment',
   version: 2,
-  reads: { holes: leadHoles, most: magnificationMost, inspections },
-  judge({ holes, most, inspections: looks }): Judged {
+  reads: { holes: leadHoles, max: magnificationMax, inspections },
+  judge({ holes, max, inspections: looks }): Judged {
     const narrowest = Math.min(...holes.map(({ landMm }) => landMm))
     const row = magnificationFor(narrowest)
-    const limit = `At least ${formatQuantity(row.least, '×')} for lands of ${formatQuantity(narrowest, 'mm')} (${row.source.cite}), at most ${formatQuantity(most.value, '×')} (${namedRuling(most)}).`
-    const sources = [row.source, sourceOf(most)]
-    if (row.least > most.value)
+    const limit = `At least ${formatQuantity(row.min, '×')} for lands of ${formatQuantity(narrowest, 'mm')} (${row.source.cite}), at most ${formatQuantity(max.value, '×')} (${governingName(max)}).`
+    const sources = [row.source, sourceOf(max)]
+    if (row.min > max.value)
       return {
         verdict: 'fails',
         measured: {
           land: measure(narrowest, 'mm'),
-          asked: measure(row.least, '×'),
-          allowed: measure(most.value, '×'),
+          asked: measure(row.min, '×'),
+          allowed: measure(max.value, '×'),
         },
         found: `Lands of ${formatQuantity(narrowest, 'mm')} cannot be inspected within the limit.`,
         limit,
         working: [],
         sources,
         remedy: {
-          says: `State a requirement of ${formatQuantity(row.most, '×')} for these lands, or widen them.`,
+          message: `State a requirement of ${formatQuantity(row.max, '×')} for these lands, or widen them.`,
         },
       }
     if (looks.length === 0)
       return undetermined('No inspection is recorded yet.', ['inspections of assemblies'], limit)
-    const guide = Math.min(row.most, most.value)
-    const over = looks.filter(({ magnification }) => !(magnification <= most.value))
-    const under = looks.filter(({ magnification }) => !(magnification >= row.least))
-    const strong = looks.filter(({ magnification }) => magnification > guide && magnification <= most.value)
+    const guide = Math.min(row.max, max.value)
+    const over = looks.filter(({ magnification }) => !(magnification <= max.value))
+    const under = looks.filter(({ magnification }) => !(magnification >= row.min))
+    const strong = looks.filter(({ magnification }) => magnification > guide && magnification <= max.value)
     const parts: Part[] = [
       group(
         'too strong',
         over,
         'fails',
-        most.value,
-        `above ${formatQuantity(most.value, '×')}`,
+        max.value,
+        `above ${formatQuantity(max.value, '×')}`,
         'Look again at the joints rejected: at this power sound joints look bad. Use more only as referee.',
       ),
       group(
         'too weak',
         under,
         'fails',
-        row.least,
-        `below ${formatQuantity(row.least, '×')}`,
+        row.min,
+        `below ${formatQuantity(row.min, '×')}`,
         'Look at these assemblies again with enough magnification.',
       ),
       group(
@@ -85,8 +85,8 @@ export const inspectionMagnification = rule({
         highest: measure(highest, '×'),
       },
       margin: strongSide
-        ? { found: highest, limit: most.value, unit: '×', direction: 'at most', guardBand: 0 }
-        : { found: lowest, limit: row.least, unit: '×', direction: 'at least', guardBand: 0 },
+        ? { found: highest, limit: max.value, unit: '×', direction: 'at most', guardBand: 0 }
+        : { found: lowest, limit: row.min, unit: '×', direction: 'at least', guardBand: 0 },
       working: [{ label: 'Narrowest land', result: formatQuantity(narrowest, 'mm') }],
       sources,
       remedy: worst?.remedy,
@@ -104,7 +104,7 @@ function group(
   verdict: Part['verdict'],
   border: number,
   how: string,
-  says: string | undefined,
+  message: string | undefined,
 ): Part | undefined {
   const first = looks[0]
   if (!first) return undefined
@@ -119,6 +119,6 @@ function group(
       border: measure(border, '×'),
     },
     found: `${looks.length} inspections were made ${how}, such as ${first.assembly} at ${first.magnification}×.`,
-    remedy: says === undefined ? undefined : { says },
+    remedy: message === undefined ? undefined : { message },
   }
 }

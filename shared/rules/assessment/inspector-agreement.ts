@@ -1,4 +1,4 @@
-import { inspectorKappaLeast } from '@/shared/plan/limits/assessment-proof'
+import { inspectorKappaMin } from '@/shared/plan/limits/assessment-proof'
 import { agreementStudyAsked } from '@/shared/plan/parameters/assessment-proof'
 import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
 import {
@@ -7,12 +7,12 @@ import {
   type PairAgreement,
 } from '@/shared/inspection/agreement-study'
 import { jointsStillToCall, kappaBounds } from '@/shared/inspection/agreement-bounds'
-import { inspectorKappaConfidenceLeast } from '@/shared/plan/limits/assessment-evidence'
+import { inspectorKappaConfidenceMin } from '@/shared/plan/limits/assessment-evidence'
 import { undetermined, type Judged, type Margin, type Part } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import type { Interval } from '@/shared/statistics/intervals/interval'
 import { inspectorCalls } from '@/shared/rules/assembly-record-sources'
 import { measure, count } from '@/shared/rules/measure'
@@ -26,21 +26,21 @@ export const inspectorAgreement = rule({
   version: 2,
   reads: {
     asked: optional(agreementStudyAsked),
-    least: inspectorKappaLeast,
-    confidenceLeast: inspectorKappaConfidenceLeast,
+    min: inspectorKappaMin,
+    confidenceMin: inspectorKappaConfidenceMin,
     calls: inspectorCalls,
   },
-  judge({ asked, least, confidenceLeast, calls }): Judged {
+  judge({ asked, min, confidenceMin, calls }): Judged {
     if (calls.length === 0 && asked !== true)
       return notApplicable('No study of the inspectors’ agreement is asked, and none was made.')
-    const limit = `Kappa of at least ${least.value} between every two inspectors, and with what is known (${namedRuling(least)}), shown with ${formatQuantity(confidenceLeast.value, '%')} confidence (${namedRuling(confidenceLeast)}).`
+    const limit = `Kappa of at least ${min.value} between every two inspectors, and with what is known (${governingName(min)}), shown with ${formatQuantity(confidenceMin.value, '%')} confidence (${governingName(confidenceMin)}).`
     if (calls.length === 0)
       return undetermined(
         'No call is recorded yet: let two inspectors or more call the same joints blind.',
         ['inspectors’ calls on the same joints'],
         limit,
       )
-    const confidence = confidenceLeast.value / 100
+    const confidence = confidenceMin.value / 100
     if (!(confidence > 0.5 && confidence < 1))
       return undetermined(
         'The confidence asked for must lie between 50 and 100 %, both excluded.',
@@ -48,7 +48,7 @@ export const inspectorAgreement = rule({
         limit,
       )
     const studies = agreementStudies(calls, 2 * confidence - 1)
-    const parts = studies.flatMap((study) => partsOf(study, { least: least.value, confidence }))
+    const parts = studies.flatMap((study) => partsOf(study, { min: min.value, confidence }))
     if (parts.length === 0)
       return undetermined(
         'One inspector alone, with nothing known of the joints: there is nobody to agree with.',
@@ -67,8 +67,8 @@ export const inspectorAgreement = rule({
         },
       ],
       sources: [
-        sourceOf(least),
-        sourceOf(confidenceLeast),
+        sourceOf(min),
+        sourceOf(confidenceMin),
         { cite: 'J. Cohen, Educational and Psychological Measurement 20 (1960): kappa', how: 'from memory' },
         {
           cite: 'Bounds of kappa: Fleiss, Cohen and Everitt, Psychological Bulletin 72 (1969) 323, or the exact bounds of calls that differ (Clopper and Pearson 1934) where those are wider',
@@ -84,7 +84,7 @@ export const inspectorAgreement = rule({
 })
 
 interface Asked {
-  readonly least: number
+  readonly min: number
   /** One-sided, 0 to 1. */
   readonly confidence: number
 }
@@ -93,9 +93,11 @@ interface Asked {
 function judgePair(
   named: Pick<Part, 'subject' | 'about'>,
   { joints, kappa: found }: PairAgreement,
-  { least, confidence }: Asked,
+  { min, confidence }: Asked,
 ): Part {
-  const train = { says: 'Look together at the joints called differently, agree, train, and call a new set.' }
+  const train = {
+    message: 'Look together at the joints called differently, agree, train, and call a new set.',
+  }
   if (found === undefined)
     return { ...named, verdict: 'undetermined', found: 'no joint was called by both.', remedy: train }
   const { kappa, observedAgreement } = found
@@ -104,13 +106,13 @@ function judgePair(
       ...named,
       verdict: 'undetermined',
       found: `all ${joints} joints were called alike: a set without both good and bad joints shows no agreement.`,
-      remedy: { says: 'Make up a set with sound and defective joints.' },
+      remedy: { message: 'Make up a set with sound and defective joints.' },
     }
   const { lower, upper } = kappaBounds({ ...found, kappa }, confidence)
-  const fails = upper < least
+  const fails = upper < min
   const margin: Margin = {
     found: fails ? upper : lower,
-    limit: least,
+    limit: min,
     unit: '1',
     direction: 'at least',
     guardBand: 0,
@@ -126,16 +128,18 @@ function judgePair(
     },
     margin,
   }
-  const said = `kappa ${formatNumber(kappa, 3)}, ${fails ? 'at most' : 'at least'} ${formatAgainst(margin.found, least, '1').found} with ${formatNumber(confidence * 100)} % confidence; ${formatNumber(observedAgreement * 100, 3)} % of ${joints} calls alike.`
+  const said = `kappa ${formatNumber(kappa, 3)}, ${fails ? 'at most' : 'at least'} ${formatAgainst(margin.found, min, '1').found} with ${formatNumber(confidence * 100)} % confidence; ${formatNumber(observedAgreement * 100, 3)} % of ${joints} calls alike.`
   if (fails) return { ...part, verdict: 'fails', found: said, remedy: train }
-  if (lower >= least) return { ...part, verdict: 'meets', found: said }
-  const more = jointsStillToCall(found, least, confidence)
+  if (lower >= min) return { ...part, verdict: 'meets', found: said }
+  const more = jointsStillToCall(found, min, confidence)
   const ask = more === undefined ? 'more joints' : `${formatNumber(more, 12)} more joints called alike`
   return {
     ...part,
     verdict: 'undetermined',
     found: `${said} Not shown yet: ${ask} would show it.`,
-    remedy: { says: `Let both call ${ask}, in a set made up like this one; train first where calls differ.` },
+    remedy: {
+      message: `Let both call ${ask}, in a set made up like this one; train first where calls differ.`,
+    },
   }
 }
 

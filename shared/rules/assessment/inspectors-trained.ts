@@ -1,4 +1,4 @@
-import { trainingNoticeLeast, trainingValidMost } from '@/shared/plan/limits/control-people'
+import { trainingNoticeMin, trainingValidMax } from '@/shared/plan/limits/control-people'
 import { undetermined, type Judged } from '@/shared/rules/finding'
 import { judgePeople, peopleLimit } from '@/shared/rules/people-current'
 import { inspections, recordsOf } from '@/shared/rules/record-source'
@@ -13,18 +13,18 @@ export const inspectorsTrained = rule({
   stage: 'assessment',
   version: 1,
   reads: {
-    validMost: trainingValidMost,
-    notice: trainingNoticeLeast,
+    validMax: trainingValidMax,
+    notice: trainingNoticeMin,
     training: recordsOf('training', 'training records'),
     inspections,
     rework: reworkRecords,
   },
-  judge({ validMost, notice, training, inspections: looks, rework }): Judged {
+  judge({ validMax, notice, training, inspections: looks, rework }): Judged {
     if (looks.length === 0)
       return undetermined(
         'No inspection is recorded yet: record each assembly looked at, with its inspector.',
         ['inspections of assemblies'],
-        peopleLimit(validMost),
+        peopleLimit(validMax),
       )
     return judgePeople(
       [
@@ -36,7 +36,7 @@ export const inspectorsTrained = rule({
         ...rework.map(({ worker, doneOn }) => ({ worker, skill: 'rework' as const, on: doneOn })),
       ],
       training,
-      { validMost, notice },
+      { validMax, notice },
     )
   },
 })

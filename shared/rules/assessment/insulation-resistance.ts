@@ -1,7 +1,7 @@
 import { INSULATION_CONDITIONS, type InsulationConditionKey } from '@/shared/materials/insulation-conditions'
-import { insulationResistanceLeast } from '@/shared/plan/limits/assessment-residue'
+import { insulationResistanceMin } from '@/shared/plan/limits/assessment-residue'
 import { insulationGuard } from '@/shared/plan/limits/assessment-guards'
-import { insulationPatternsLeast } from '@/shared/plan/limits/assessment-evidence'
+import { insulationPatternsMin } from '@/shared/plan/limits/assessment-evidence'
 import { insulationTest } from '@/shared/plan/parameters/assessment-residue'
 import { fluxResidue, insulationNeeded } from '@/shared/plan/parameters/solder'
 import { formatQuantity } from '@/shared/quantity/format'
@@ -10,7 +10,7 @@ import { undetermined, type Judged } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import { insulationReadings } from '@/shared/rules/assembly-record-sources'
 import { fromMemory } from '@/shared/sources/provenance'
 import { betweenInWords, judgePattern, tooFew } from '@/shared/inspection/insulation-pattern'
@@ -33,12 +33,12 @@ export const insulationResistanceRule = rule({
     asked: optional(insulationTest),
     residue: optional(fluxResidue),
     needed: optional(insulationNeeded),
-    least: insulationResistanceLeast,
-    patternsLeast: insulationPatternsLeast,
+    min: insulationResistanceMin,
+    patternsMin: insulationPatternsMin,
     guard: insulationGuard,
     readings: insulationReadings,
   },
-  judge({ asked, residue, needed, least, patternsLeast, guard, readings }): Judged {
+  judge({ asked, residue, needed, min, patternsMin, guard, readings }): Judged {
     const condition = conditionOf(asked, residue, needed, readings)
     if (condition === undefined)
       return notApplicable(
@@ -46,11 +46,11 @@ export const insulationResistanceRule = rule({
           ? 'No insulation resistance test is asked: the circuit names no insulation that it needs.'
           : `No insulation resistance test is asked by decision, though the circuit needs ${formatQuantity(needed, 'MΩ')}.`,
       )
-    const { label, countsFromHours, mostHoursBetween, lastsHours, source } = INSULATION_CONDITIONS[condition]
-    const limitMOhm = Math.max(least.value, needed ?? 0)
-    const limit = `At least ${formatQuantity(limitMOhm, 'MΩ')} (${needed !== undefined && needed > least.value ? 'what the circuit needs' : namedRuling(least)}) at ${label}, in every reading from ${countsFromHours} h on, to ${lastsHours} h, no more than ${betweenInWords(mostHoursBetween)} apart, on ${formatQuantity(patternsLeast.value, 'pieces')} (${namedRuling(patternsLeast)}); afterwards no corrosion, and no filament over more than a fifth of the spacing (${LOOK_SOURCE.cite}).`
+    const { label, countsFromHours, maxHoursBetween, lastsHours, source } = INSULATION_CONDITIONS[condition]
+    const limitMOhm = Math.max(min.value, needed ?? 0)
+    const limit = `At least ${formatQuantity(limitMOhm, 'MΩ')} (${needed !== undefined && needed > min.value ? 'what the circuit needs' : governingName(min)}) at ${label}, in every reading from ${countsFromHours} h on, to ${lastsHours} h, no more than ${betweenInWords(maxHoursBetween)} apart, on ${formatQuantity(patternsMin.value, 'pieces')} (${governingName(patternsMin)}); afterwards no corrosion, and no filament over more than a fifth of the spacing (${LOOK_SOURCE.cite}).`
     const own = readings.filter((reading) => reading.condition === condition)
-    const sources = [sourceOf(least), sourceOf(patternsLeast), source, LOOK_SOURCE]
+    const sources = [sourceOf(min), sourceOf(patternsMin), source, LOOK_SOURCE]
     if (own.length === 0)
       return {
         ...undetermined(
@@ -70,11 +70,11 @@ export const insulationResistanceRule = rule({
             limitMOhm,
             guardBand: (guard.value / 100) * limitMOhm,
             countsFromHours,
-            mostHoursBetween,
+            maxHoursBetween,
             lastsHours,
           }),
         ),
-        ...tooFew(patterns.size, patternsLeast.value),
+        ...tooFew(patterns.size, patternsMin.value),
       ],
       noun: 'patterns',
       limit,

@@ -5,12 +5,12 @@ import {
   sodiumChlorideEquivalentUgPerCm2,
 } from '@/shared/physics/ionic-equivalents'
 import { ionicResidueGuard } from '@/shared/plan/limits/assessment-guards'
-import { IONIC_RESIDUE_BY_EDITION, ionicResidueMost } from '@/shared/plan/limits/assessment-residue'
+import { IONIC_RESIDUE_BY_EDITION, ionicResidueMax } from '@/shared/plan/limits/assessment-residue'
 import { cleanlinessEdition } from '@/shared/plan/parameters/assessment-residue'
 import { fluxResidue } from '@/shared/plan/parameters/solder'
-import { isStated, type Ruling } from '@/shared/plan/requirement'
+import { isStated, type GoverningRequirement } from '@/shared/plan/requirement'
 import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
-import { calibrationStanding, type InstrumentFile } from '@/shared/instruments/calibration-status'
+import { calibrationStatus, type InstrumentFile } from '@/shared/instruments/calibration-status'
 import type { RecordOf } from '@/shared/records/record-kinds'
 import {
   undetermined,
@@ -24,8 +24,8 @@ import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
 import { instruments, recordsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import { rulingUnder } from '@/shared/plan/edition-ruling'
+import { governingName, sourceOf } from '@/shared/rules/governing-source'
+import { governingUnder } from '@/shared/plan/edition-requirement'
 import { cleanlinessTests } from '@/shared/rules/assembly-record-sources'
 
 type Test = RecordOf<'ionic-cleanliness'>
@@ -40,21 +40,21 @@ export const ionicCleanlinessRule = rule({
   reads: {
     residue: optional(fluxResidue),
     edition: optional(cleanlinessEdition),
-    most: ionicResidueMost,
+    max: ionicResidueMax,
     guard: ionicResidueGuard,
     tests: cleanlinessTests,
     instruments,
     calibrations: recordsOf('calibration', 'earlier calibrations'),
   },
-  judge({ residue, edition, most, guard, tests, instruments: onFile, calibrations }): Judged {
+  judge({ residue, edition, max, guard, tests, instruments: onFile, calibrations }): Judged {
     if (residue === 'stays' && tests.length === 0)
       return notApplicable('The residue stays by specification, and no extract test was made.')
-    const ruling =
+    const governing =
       edition === undefined || edition === 'own-evidence'
-        ? most
-        : rulingUnder(most, IONIC_RESIDUE_BY_EDITION[edition])
-    const limit = `At most ${formatQuantity(ruling.value, 'µg/cm²')} (${formatQuantity(perSquareInch(ruling.value), 'µg/in²', 4)}) as sodium chloride, as the manual rinse would read (${namedRuling(ruling)}).`
-    if (edition === 'own-evidence' && !isStated(most))
+        ? max
+        : governingUnder(max, IONIC_RESIDUE_BY_EDITION[edition])
+    const limit = `At most ${formatQuantity(governing.value, 'µg/cm²')} (${formatQuantity(perSquareInch(governing.value), 'µg/in²', 4)}) as sodium chloride, as the manual rinse would read (${governingName(governing)}).`
+    if (edition === 'own-evidence' && !isStated(max))
       return undetermined(
         'The chosen edition names no figure: state the limit that this programme’s own evidence supports, as a requirement on the ionic residue.',
         ['a requirement on the ionic residue'],
@@ -68,11 +68,11 @@ export const ionicCleanlinessRule = rule({
       )
     const file = { instruments: onFile, calibrations }
     return judgedByParts({
-      parts: tests.map((test) => judgeTest(test, ruling, guard.value / 100, file)),
+      parts: tests.map((test) => judgeTest(test, governing, guard.value / 100, file)),
       noun: 'extracts',
       limit,
       working: tests.slice(0, 3).flatMap(workingOf),
-      sources: [sourceOf(ruling), EXTRACTION_METHODS.manual.source],
+      sources: [sourceOf(governing), EXTRACTION_METHODS.manual.source],
       notes: [
         'Both faces of the board count, and the allowance for components that was entered; a generous area makes a dirty board look clean.',
         ...(tests.some(({ instrument }) => instrument === undefined)
@@ -95,32 +95,37 @@ export function residueOf(test: Test): number {
   return sodiumChlorideEquivalentUgPerCm2({ ...test, areaCm2 }) / EXTRACTION_METHODS[test.method].factor
 }
 
-function judgeTest(test: Test, ruling: Ruling, guardShare: number, file: InstrumentFile): Part {
+function judgeTest(
+  test: Test,
+  governing: GoverningRequirement,
+  guardShare: number,
+  file: InstrumentFile,
+): Part {
   const found = residueOf(test)
   const margin: Margin = {
     found,
-    limit: ruling.value,
+    limit: governing.value,
     unit: 'µg/cm²',
     direction: 'at most',
-    guardBand: guardShare * ruling.value,
+    guardBand: guardShare * governing.value,
   }
   const named = {
     subject: `${test.assembly}, ${test.testedOn}`,
     about: { assembly: test.assembly, testedOn: test.testedOn },
   }
   const verdict = verdictOn(margin)
-  const printed = formatAgainst(found, ruling.value, 'µg/cm²').found
-  const standing =
+  const printed = formatAgainst(found, governing.value, 'µg/cm²').found
+  const status =
     test.instrument === undefined && verdict === 'marginal'
       ? 'so near to the limit the instrument must be named'
-      : standingOf(test, file)
-  if (standing !== undefined && verdict !== 'fails')
+      : statusOf(test, file)
+  if (status !== undefined && verdict !== 'fails')
     return {
       ...named,
       verdict: 'undetermined',
-      found: `${printed} proves nothing: ${standing}.`,
+      found: `${printed} proves nothing: ${status}.`,
       margin,
-      remedy: { says: 'Name the instrument, or extract again with one in calibration.' },
+      remedy: { message: 'Name the instrument, or extract again with one in calibration.' },
     }
   return {
     ...named,
@@ -129,19 +134,20 @@ function judgeTest(test: Test, ruling: Ruling, guardShare: number, file: Instrum
     margin,
     ...(verdict !== 'meets' && {
       remedy: {
-        says: 'Clean longer, hotter or with fresher solvent as its data sheet allows, rinse again, and extract another assembly of the same run.',
+        message:
+          'Clean longer, hotter or with fresher solvent as its data sheet allows, rinse again, and extract another assembly of the same run.',
       },
     }),
   }
 }
 
 /** Why the instrument's reading may not be believed; undefined where it may, or none is named. */
-function standingOf({ instrument: tag, testedOn }: Test, file: InstrumentFile): string | undefined {
+function statusOf({ instrument: tag, testedOn }: Test, file: InstrumentFile): string | undefined {
   if (tag === undefined) return undefined
   const named = file.instruments.find((one) => one.tag.trim().toLowerCase() === tag.trim().toLowerCase())
   if (!named) return `no instrument ${tag} is on file`
-  const standing = calibrationStanding(named.id, testedOn, file)
-  return standing.stands ? undefined : standing.says
+  const status = calibrationStatus(named.id, testedOn, file)
+  return status.stands ? undefined : status.message
 }
 
 function workingOf(test: Test): WorkingLine[] {

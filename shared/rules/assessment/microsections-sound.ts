@@ -1,10 +1,10 @@
 import { sectionGuard } from '@/shared/plan/limits/assessment-guards'
 import {
-  sectionAngleMost,
-  sectionFillLeast,
-  sectionIntermetallicLeast,
-  sectionIntermetallicMost,
-  sectionVoidMost,
+  sectionAngleMax,
+  sectionFillMin,
+  sectionIntermetallicMin,
+  sectionIntermetallicMax,
+  sectionVoidMax,
 } from '@/shared/plan/limits/assessment-proof'
 import { microsectionsAsked } from '@/shared/plan/parameters/assessment-proof'
 import { formatQuantity } from '@/shared/quantity/format'
@@ -20,7 +20,7 @@ import {
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts, tightest } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import { microsections } from '@/shared/rules/assembly-record-sources'
 import { measure } from '@/shared/rules/measure'
 
@@ -35,18 +35,18 @@ export const microsectionsSound = rule({
   version: 2,
   reads: {
     asked: optional(microsectionsAsked),
-    fill: sectionFillLeast,
-    voids: sectionVoidMost,
-    angle: sectionAngleMost,
-    layerLeast: sectionIntermetallicLeast,
-    layerMost: sectionIntermetallicMost,
+    fill: sectionFillMin,
+    voids: sectionVoidMax,
+    angle: sectionAngleMax,
+    layerMin: sectionIntermetallicMin,
+    layerMax: sectionIntermetallicMax,
     guard: sectionGuard,
     sections: microsections,
   },
-  judge({ asked = 0, fill, voids, angle, layerLeast, layerMost, guard, sections }): Judged {
+  judge({ asked = 0, fill, voids, angle, layerMin, layerMax, guard, sections }): Judged {
     if (asked === 0 && sections.length === 0)
       return notApplicable('No microsection is asked, and none was made.')
-    const limit = `${asked} joints cut; fill at least ${formatQuantity(fill.value, '%')} (${namedRuling(fill)}), voids at most ${formatQuantity(voids.value, '%')} (${namedRuling(voids)}), contact angle at most ${formatQuantity(angle.value, '°')} (${namedRuling(angle)}), intermetallic layer ${formatQuantity(layerLeast.value, 'µm')} (${namedRuling(layerLeast)}) to ${formatQuantity(layerMost.value, 'µm')} (${namedRuling(layerMost)}), no crack.`
+    const limit = `${asked} joints cut; fill at least ${formatQuantity(fill.value, '%')} (${governingName(fill)}), voids at most ${formatQuantity(voids.value, '%')} (${governingName(voids)}), contact angle at most ${formatQuantity(angle.value, '°')} (${governingName(angle)}), intermetallic layer ${formatQuantity(layerMin.value, 'µm')} (${governingName(layerMin)}) to ${formatQuantity(layerMax.value, 'µm')} (${governingName(layerMax)}), no crack.`
     if (sections.length === 0)
       return undetermined('No microsection is recorded yet.', [`${asked} microsections`], limit)
     const parts = sections.map((section) =>
@@ -54,8 +54,8 @@ export const microsectionsSound = rule({
         fill: fill.value,
         voids: voids.value,
         angle: angle.value,
-        layerLeast: layerLeast.value,
-        layerMost: layerMost.value,
+        layerMin: layerMin.value,
+        layerMax: layerMax.value,
         guardShare: guard.value / 100,
       }),
     )
@@ -67,7 +67,7 @@ export const microsectionsSound = rule({
               about: { matter: 'count' },
               verdict: 'undetermined',
               found: `${sections.length} of ${asked} joints are cut.`,
-              remedy: { says: `Cut ${asked - sections.length} more.` },
+              remedy: { message: `Cut ${asked - sections.length} more.` },
             },
           ]
         : []
@@ -76,7 +76,7 @@ export const microsectionsSound = rule({
       noun: 'sections',
       limit,
       working: [{ label: 'Joints cut', result: `${sections.length} of ${asked} asked` }],
-      sources: [fill, voids, angle, layerLeast, layerMost].map(sourceOf),
+      sources: [fill, voids, angle, layerMin, layerMax].map(sourceOf),
       cautions: [
         'Cutting, moulding and etching: guards, extraction and gloves as the materials’ safety data sheets say.',
       ],
@@ -88,8 +88,8 @@ interface Asked {
   readonly fill: number
   readonly voids: number
   readonly angle: number
-  readonly layerLeast: number
-  readonly layerMost: number
+  readonly layerMin: number
+  readonly layerMax: number
   readonly guardShare: number
 }
 
@@ -122,8 +122,8 @@ function judgeSection(section: Section, asked: Asked): Part {
     ...(intermetallicUm === undefined
       ? []
       : [
-          on(intermetallicUm, asked.layerLeast, 'µm', 'at least'),
-          on(intermetallicUm, asked.layerMost, 'µm', 'at most'),
+          on(intermetallicUm, asked.layerMin, 'µm', 'at least'),
+          on(intermetallicUm, asked.layerMax, 'µm', 'at most'),
         ]),
   ]
   const missing = notMeasured(section)
@@ -153,11 +153,11 @@ function judgeSection(section: Section, asked: Asked): Part {
     margin: tightest(fillMargin, ...margins),
     ...(verdict === 'fails' && {
       remedy: {
-        says: 'Hold back the boards of that run; find whether lead, hole, flux or heat is at fault.',
+        message: 'Hold back the boards of that run; find whether lead, hole, flux or heat is at fault.',
       },
     }),
     ...(verdict === 'undetermined' && {
-      remedy: { says: `Measure in that section: ${missing.join(', ')}.` },
+      remedy: { message: `Measure in that section: ${missing.join(', ')}.` },
     }),
   }
 }

@@ -1,7 +1,7 @@
 import { boardJoints } from '@/shared/plan/board-joints'
-import { wearOutShapeLeast, wearOutShapeMost } from '@/shared/plan/limits/assessment-evidence'
+import { wearOutShapeMin, wearOutShapeMax } from '@/shared/plan/limits/assessment-evidence'
 import { lifeTestGuard } from '@/shared/plan/limits/assessment-guards'
-import { demonstrationConfidenceLeast } from '@/shared/plan/limits/assessment-proof'
+import { demonstrationConfidenceMin } from '@/shared/plan/limits/assessment-proof'
 import { lifeCyclesNeeded, lifeTestAsked } from '@/shared/plan/parameters/assessment-proof'
 import { survivalTarget, surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
@@ -11,7 +11,7 @@ import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { undetermined, verdictOn, type Judged, type Margin } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { optional, rule } from '@/shared/rules/rule'
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import { testLengthFactor } from '@/shared/reliability/demonstration/demonstration'
 import { lifeTests } from '@/shared/rules/assembly-record-sources'
 import { lifeTestFits } from '@/shared/reliability/life-test-fit'
@@ -34,21 +34,21 @@ export const reliabilityDemonstrated = rule({
     years: serviceYears,
     useCycles: optional(useCycles),
     needed: optional(lifeCyclesNeeded),
-    confidenceLeast: demonstrationConfidenceLeast,
-    shapeLeast: wearOutShapeLeast,
-    shapeMost: wearOutShapeMost,
+    confidenceMin: demonstrationConfidenceMin,
+    shapeMin: wearOutShapeMin,
+    shapeMax: wearOutShapeMax,
     guard: lifeTestGuard,
     specimens: lifeTests,
   },
-  judge({ asked, holes, surfaceMount, survival, years, confidenceLeast, specimens, ...rest }): Judged {
-    const { shapeLeast, shapeMost, guard } = rest
+  judge({ asked, holes, surfaceMount, survival, years, confidenceMin, specimens, ...rest }): Judged {
+    const { shapeMin, shapeMax, guard } = rest
     if (asked !== true && specimens.length === 0)
       return notApplicable('No life test is asked, and none was made.')
     const joints = boardJoints(holes, surfaceMount).total
     const cycles =
       rest.needed ?? (rest.useCycles?.reduce((sum, row) => sum + row.perYear, 0) ?? Number.NaN) * years
-    const confidence = confidenceLeast.value / 100
-    const limit = `${formatQuantity(survival, '%', 6)} of boards with ${joints} joints outlive ${Number.isFinite(cycles) ? formatQuantity(cycles, 'cycles', 5) : 'their service'}, shown with ${formatQuantity(confidenceLeast.value, '%')} confidence (${namedRuling(confidenceLeast)}) for joints that wear out with a Weibull shape of ${formatNumber(shapeLeast.value)} (${namedRuling(shapeLeast)}) to ${formatNumber(shapeMost.value)} (${namedRuling(shapeMost)}).`
+    const confidence = confidenceMin.value / 100
+    const limit = `${formatQuantity(survival, '%', 6)} of boards with ${joints} joints outlive ${Number.isFinite(cycles) ? formatQuantity(cycles, 'cycles', 5) : 'their service'}, shown with ${formatQuantity(confidenceMin.value, '%')} confidence (${governingName(confidenceMin)}) for joints that wear out with a Weibull shape of ${formatNumber(shapeMin.value)} (${governingName(shapeMin)}) to ${formatNumber(shapeMax.value)} (${governingName(shapeMax)}).`
     if (!(cycles > 0))
       return undetermined(
         'How many service cycles are to be shown is not specified.',
@@ -73,8 +73,8 @@ export const reliabilityDemonstrated = rule({
     const events = runs.filter(({ failed }) => failed).length
     if (!runs.some(({ lives }) => lives > 0))
       return undetermined('The specimens have not run yet.', ['cycles run by the specimens'], limit)
-    const shapes = { least: shapeLeast.value, most: Math.max(shapeLeast.value, shapeMost.value) }
-    const { upper, lower, jointLives, shapeOfLeast } = wearOutShown(runs, {
+    const shapes = { min: shapeMin.value, max: Math.max(shapeMin.value, shapeMax.value) }
+    const { upper, lower, jointLives, shapeOfMin } = wearOutShown(runs, {
       boardJoints: joints,
       shapes,
       confidence,
@@ -92,7 +92,7 @@ export const reliabilityDemonstrated = rule({
     const survives = (failures: number): string => formatQuantity(Math.exp(-failures) * 100, '%', 5)
     const whole = runs.filter(({ lives }) => lives >= 1).length
     const counted = `${specimens.length} specimens, ${whole} of them through a whole life, ${events} failed; they count for ${formatNumber(jointLives)} joints run through a life`
-    const fits = lifeTestFits(specimens, { shape: shapes.least, confidence: FIT_CONFIDENCE })
+    const fits = lifeTestFits(specimens, { shape: shapes.min, confidence: FIT_CONFIDENCE })
     const odd = fits.find(({ bounds }) => bounds && !overlap(bounds.shape, shapes))
     const common = {
       limit,
@@ -114,7 +114,7 @@ export const reliabilityDemonstrated = rule({
         {
           label: 'Joints run through a life',
           formula: 'Σ joints · (lives run)^β, at the shape β presumed that counts least',
-          numbers: `β = ${formatNumber(shapeOfLeast, 3)}, a life of ${formatNumber(cycles)} cycles`,
+          numbers: `β = ${formatNumber(shapeOfMin, 3)}, a life of ${formatNumber(cycles)} cycles`,
           result: formatNumber(jointLives),
         },
         {
@@ -134,7 +134,7 @@ export const reliabilityDemonstrated = rule({
           cite: 'Weibayes: joints counted by lives run to the power of the Weibull shape (R. B. Abernethy, The New Weibull Handbook)',
           how: 'from memory' as const,
         },
-        ...[confidenceLeast, shapeLeast, shapeMost].map(sourceOf),
+        ...[confidenceMin, shapeMin, shapeMax].map(sourceOf),
       ],
       parts: partsOfTests(specimens, runs),
       notes: [
@@ -149,10 +149,11 @@ export const reliabilityDemonstrated = rule({
       return {
         ...common,
         verdict: 'undetermined',
-        found: `${odd.test}: its failures have a Weibull shape of ${formatNumber(odd.bounds.shape.lower, 2)} to ${formatNumber(odd.bounds.shape.upper, 2)}, not the ${formatNumber(shapes.least)} to ${formatNumber(shapes.most)} presumed of joints that wear out.`,
+        found: `${odd.test}: its failures have a Weibull shape of ${formatNumber(odd.bounds.shape.lower, 2)} to ${formatNumber(odd.bounds.shape.upper, 2)}, not the ${formatNumber(shapes.min)} to ${formatNumber(shapes.max)} presumed of joints that wear out.`,
         missing: ['a wear-out shape that agrees with the failures'],
         remedy: {
-          says: 'Find in section what failed: joints that wear out, or something else; then state the shape that fits as a requirement.',
+          message:
+            'Find in section what failed: joints that wear out, or something else; then state the shape that fits as a requirement.',
         },
       }
     if (upper <= allowed)
@@ -166,7 +167,9 @@ export const reliabilityDemonstrated = rule({
         ...common,
         verdict: 'fails',
         found: `${counted}: at most ${survives(lower)} of boards survive. The target is contradicted.`,
-        remedy: { says: 'Find the failure’s cause in section, change the design or process, and test anew.' },
+        remedy: {
+          message: 'Find the failure’s cause in section, change the design or process, and test anew.',
+        },
       }
     const more = `${formatNumber(Math.ceil(livesNeeded - jointLives), 12)} more joints run through a whole life without a failure`
     return {
@@ -174,7 +177,7 @@ export const reliabilityDemonstrated = rule({
       verdict: 'undetermined',
       found: `${counted}: at least ${survives(upper)} of boards survive. Not shown yet: ${more} would show it.`,
       missing: [more],
-      remedy: { says: `Run specimens on, or new ones: ${more}.` },
+      remedy: { message: `Run specimens on, or new ones: ${more}.` },
     }
   },
 })

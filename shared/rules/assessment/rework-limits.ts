@@ -1,5 +1,5 @@
 import { type ReworkedJoint, keyOfJoint, reworkSummary } from '@/shared/inspection/rework-summary'
-import { reworkHeatsMost } from '@/shared/plan/limits/assessment-rework'
+import { reworkHeatsMax } from '@/shared/plan/limits/assessment-rework'
 import { workingHourCost } from '@/shared/plan/parameters/assessment-proof'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { defectRecord } from '@/shared/inspection/defect-record'
@@ -9,7 +9,7 @@ import { measure, count } from '@/shared/rules/measure'
 import { decidingPart } from '@/shared/rules/parts'
 import { inspections } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import { electricalTests, reworkRecords } from '@/shared/rules/assembly-record-sources'
 
 export const reworkLimits = rule({
@@ -20,14 +20,14 @@ export const reworkLimits = rule({
   stage: 'assessment',
   version: 3,
   reads: {
-    most: reworkHeatsMost,
+    max: reworkHeatsMax,
     hourCost: optional(workingHourCost),
     rework: reworkRecords,
     inspections,
     tests: electricalTests,
   },
-  judge({ most, hourCost, rework, inspections: looks, tests }): Judged {
-    const limit = `At most ${formatQuantity(most.value, 'cycles')} of heat on one joint in rework, all visits together (${namedRuling(most)}).`
+  judge({ max, hourCost, rework, inspections: looks, tests }): Judged {
+    const limit = `At most ${formatQuantity(max.value, 'cycles')} of heat on one joint in rework, all visits together (${governingName(max)}).`
     const { joints, visits, minutes, material, cost } = reworkSummary(rework, hourCost)
     const mended = new Set(rework.map(({ assembly, joint }) => keyOfJoint(assembly, joint)))
     const waiting = defectRecord(looks, tests, undefined).defectiveJoints.filter(
@@ -39,7 +39,7 @@ export const reworkLimits = rule({
           ? 'No rework is recorded, and no assembly is inspected yet.'
           : 'No joint was found at fault, and none was reworked.',
       )
-    const heated = joints.map((joint) => judgeJoint(joint, most.value))
+    const heated = joints.map((joint) => judgeJoint(joint, max.value))
     const parts = [...heated.filter(({ verdict }) => verdict !== 'meets'), ...unmended(waiting)]
     const verdict = worstVerdict([...heated, ...parts].map((part) => part.verdict))
     const worst = decidingPart(parts)
@@ -63,7 +63,7 @@ export const reworkLimits = rule({
         material: measure(material, 'currency'),
         ...(hourCost !== undefined && { cost: measure(cost, 'currency') }),
       },
-      margin: { found: hottest, limit: most.value, unit: 'cycles', direction: 'at most', guardBand: 0 },
+      margin: { found: hottest, limit: max.value, unit: 'cycles', direction: 'at most', guardBand: 0 },
       working: [
         {
           label: 'Cost of rework',
@@ -72,7 +72,7 @@ export const reworkLimits = rule({
           result: price,
         },
       ],
-      sources: [sourceOf(most)],
+      sources: [sourceOf(max)],
       remedy: worst?.remedy,
       ...(parts.length > 0 && { parts }),
       cautions: ['Hot metal, and fume at the face: use extraction; wash hands after handling leaded solder.'],
@@ -92,14 +92,14 @@ function unmended(waiting: readonly { readonly assembly: string; readonly joint:
       measured: { joints: count(waiting.length, 'joints'), first: first.joint, on: first.assembly },
       found: `${waiting.length} defective joints have no rework on record, such as ${first.joint} on ${first.assembly}: mended, scrapped or let pass?`,
       remedy: {
-        says: 'Record the rework of each; where an assembly was scrapped or let pass, quality says so.',
+        message: 'Record the rework of each; where an assembly was scrapped or let pass, quality says so.',
       },
     },
   ]
 }
 
-function judgeJoint({ assembly, joint, heats, visits }: ReworkedJoint, most: number): Part {
-  const margin: Margin = { found: heats, limit: most, unit: 'cycles', direction: 'at most', guardBand: 0 }
+function judgeJoint({ assembly, joint, heats, visits }: ReworkedJoint, max: number): Part {
+  const margin: Margin = { found: heats, limit: max, unit: 'cycles', direction: 'at most', guardBand: 0 }
   const verdict = verdictOn(margin)
   return {
     subject: `${joint} on ${assembly}`,
@@ -110,7 +110,7 @@ function judgeJoint({ assembly, joint, heats, visits }: ReworkedJoint, most: num
     margin,
     ...(verdict === 'fails' && {
       remedy: {
-        says: `Set ${assembly} aside: scrap it, or let design and quality grant a concession that names ${joint}.`,
+        message: `Set ${assembly} aside: scrap it, or let design and quality grant a concession that names ${joint}.`,
       },
     }),
   }

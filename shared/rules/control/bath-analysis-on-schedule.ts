@@ -7,7 +7,7 @@ import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf, recordsOf } from '@/shared/rules/record-source'
 import { calibrations, instrumentsOnFile } from '@/shared/rules/log-record-sources'
 import { optional, rule } from '@/shared/rules/rule'
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import { daysChecked, judgeSchedule } from '@/shared/logs/checks-on-schedule'
 import { keepsBath } from '@/shared/plan/soldering-baths'
 
@@ -44,8 +44,8 @@ export const bathAnalysisOnScheduleRule = rule({
         check: 'Bath analysis',
         subjects,
         days: daysOfWork(runs, ['machine-soldering']),
-        mostDays: interval.value,
-        document: namedRuling(interval),
+        maxDays: interval.value,
+        document: governingName(interval),
         work: 'soldering by machine',
       }),
       sources: [sourceOf(interval)],

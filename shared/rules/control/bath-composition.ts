@@ -1,5 +1,5 @@
 import type { BathEdition } from '@/shared/materials/bath-contaminants'
-import { NEW_SOLDER_MOST } from '@/shared/materials/bath-constituents'
+import { NEW_SOLDER_MAX } from '@/shared/materials/bath-constituents'
 import { bathTinTolerance } from '@/shared/plan/limits/control-bath'
 import { bathMass } from '@/shared/plan/parameters/control-bath'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
@@ -10,7 +10,7 @@ import { decidingPart } from '@/shared/rules/parts'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
-import { sourceOf } from '@/shared/rules/ruling-source'
+import { sourceOf } from '@/shared/rules/governing-source'
 import { distinctSources } from '@/shared/sources/distinct-sources'
 import { exchangeInWords, exchangeWorking, sumWorking } from '@/shared/baths/bath-exchange-words'
 import { bathLimitReads, bathQuestions, chosenEdition, newCopperRead } from '@/shared/baths/bath-limits'
@@ -56,7 +56,7 @@ export const bathCompositionRule = rule({
         limit: 'The contamination limits must be those of the alloy family.',
         working: [],
         sources: [limits.source],
-        remedy: { says: `Choose an edition for a ${family} bath, or leave the choice to the strictest.` },
+        remedy: { message: `Choose an edition for a ${family} bath, or leave the choice to the strictest.` },
       }
     if (logs.length === 0 || logs.every(({ readings }) => readings.count === 0))
       return undetermined(
@@ -90,7 +90,10 @@ export const bathCompositionRule = rule({
         ...sumWorking(questions),
         ...questions.flatMap((question) => exchangeWorking(question, massKg)),
       ],
-      sources: distinctSources([...questions.map(({ ruling }) => sourceOf(ruling)), NEW_SOLDER_MOST.source]),
+      sources: distinctSources([
+        ...questions.map(({ governing }) => sourceOf(governing)),
+        NEW_SOLDER_MAX.source,
+      ]),
       remedy: worst.remedy,
       missing:
         verdict === 'undetermined'
@@ -107,8 +110,8 @@ const notAnalysed = ({ subject, about, window }: BathQuestion): Part => ({
   subject,
   about,
   verdict: 'undetermined',
-  found: `never analysed; the limit is ${formatQuantity(window.most?.value ?? Number.NaN, '%')}.`,
-  remedy: { says: 'Ask the laboratory for it: an empty cell is not a zero.' },
+  found: `never analysed; the limit is ${formatQuantity(window.max?.value ?? Number.NaN, '%')}.`,
+  remedy: { message: 'Ask the laboratory for it: an empty cell is not a zero.' },
 })
 
 function notes(

@@ -10,12 +10,12 @@ import type { Judged } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
-import { sourceOf } from '@/shared/rules/ruling-source'
+import { sourceOf } from '@/shared/rules/governing-source'
 import { distinctSources } from '@/shared/sources/distinct-sources'
 import { bothWindows, marginIn, windowAround, windowInWords, guarded } from '@/shared/logs/logged-window'
 import { processWindowGuard } from '@/shared/plan/limits/guard-bands'
 import { judgeLoggedWindow } from '@/shared/logs/judge-logged-window'
-import { bathRange, bathRangeReads, bathRulings } from '@/shared/logs/process-windows'
+import { bathRange, bathRangeReads, bathRequirements } from '@/shared/logs/process-windows'
 import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/log-record-sources'
 import { solderingRuns } from '@/shared/rules/assembly-record-sources'
 import { MACHINE_WORK } from '@/shared/logs/runs-held'
@@ -50,7 +50,7 @@ export const bathTemperatureRule = rule({
     if (!keepsBath(process)) return notApplicable('No solder bath is kept in this programme.')
     const ofFamily = bathRange(family, process, inputs)
     const sources = distinctSources(
-      [tolerance, ...bathRulings(family, inputs), inputs.interval].map(sourceOf),
+      [tolerance, ...bathRequirements(family, inputs), inputs.interval].map(sourceOf),
     )
     const { verdict, margin } = marginIn(ofFamily, target)
     if (verdict === 'fails' && margin)
@@ -63,7 +63,7 @@ export const bathTemperatureRule = rule({
         working: [],
         sources,
         remedy: {
-          says: `Specify ${formatQuantity(margin.limit, '°C')}, the nearest inside.`,
+          message: `Specify ${formatQuantity(margin.limit, '°C')}, the nearest inside.`,
           parameter: bathTemperatureTarget.key,
           value: margin.limit,
         },
@@ -89,7 +89,7 @@ export const bathTemperatureRule = rule({
           label: 'Window',
           formula: 'target ± tolerance, within what the alloy is run at',
           numbers: `${target} ± ${tolerance.value} °C; ${windowInWords(ofFamily)}`,
-          result: `${window.least ? formatQuantity(window.least.value, '°C') : '−∞'} to ${window.most ? formatQuantity(window.most.value, '°C') : '∞'}`,
+          result: `${window.min ? formatQuantity(window.min.value, '°C') : '−∞'} to ${window.max ? formatQuantity(window.max.value, '°C') : '∞'}`,
         },
       ],
       sources,

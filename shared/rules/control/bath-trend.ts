@@ -1,5 +1,5 @@
 import { type TrendedMetal, trendOf } from '@/shared/baths/metal-trend'
-import { bathAnalysisInterval, trendConfidenceLeast } from '@/shared/plan/limits/control-bath'
+import { bathAnalysisInterval, trendConfidenceMin } from '@/shared/plan/limits/control-bath'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { bathComposition as characteristic } from '@/shared/records/characteristics/bath-composition'
@@ -7,7 +7,7 @@ import { undetermined, type Judged, type Part, type WorkingLine } from '@/shared
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf, recordsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import { MACHINE_WORK } from '@/shared/logs/runs-held'
 import { daysOfWork } from '@/shared/records/soldering-work'
 import { bathLimitReads, bathQuestions, chosenEdition } from '@/shared/baths/bath-limits'
@@ -30,7 +30,7 @@ export const bathTrendRule = rule({
     ...bathLimitReads,
     process: optional(solderingProcess),
     interval: bathAnalysisInterval,
-    confidence: trendConfidenceLeast,
+    confidence: trendConfidenceMin,
     runs: recordsOf('soldering-run', 'soldering runs'),
     logs: logsOf(characteristic),
   },
@@ -42,7 +42,7 @@ export const bathTrendRule = rule({
       return notApplicable('The edition chosen is for another alloy family: the composition is judged first.')
     const questions = bathQuestions(inputs, logs)
     const trended = questions.flatMap((question) => trendOf(question, confidence.value / 100))
-    const limit = `No metal may reach its limit, with ${formatNumber(confidence.value, 4)} % confidence (${namedRuling(confidence)}), before the next analysis falls due: ${formatQuantity(interval.value, 'days')} (${namedRuling(interval)}).`
+    const limit = `No metal may reach its limit, with ${formatNumber(confidence.value, 4)} % confidence (${governingName(confidence)}), before the next analysis falls due: ${formatQuantity(interval.value, 'days')} (${governingName(interval)}).`
     if (trended.length === 0)
       return daysOfWork(runs, MACHINE_WORK.skills).length === 0
         ? notApplicable('Nothing has been soldered by machine yet, and no bath has a trend to tell.')
@@ -73,18 +73,18 @@ export const bathTrendRule = rule({
 
 /** Boards are soldered, and no bath has been analysed often enough since its last exchange: how many more it takes. */
 function tooFew(questions: readonly BathQuestion[], limit: string): Judged {
-  const most = Math.max(
+  const max = Math.max(
     0,
     ...questions.map(({ series, window }) => sinceLastFall(series, guardBandOf(window))),
   )
-  const more = FEWEST_FOR_TREND - most
+  const more = FEWEST_FOR_TREND - max
   return {
     ...undetermined(
       `No bath has ${FEWEST_FOR_TREND} analyses since its last exchange: there is no trend to tell yet.`,
       [`${more} more ${more === 1 ? 'analysis' : 'analyses'} of the bath, on days of their own`],
       limit,
     ),
-    measured: { analyses: count(most), more: count(more) },
+    measured: { analyses: count(max), more: count(more) },
   }
 }
 
@@ -123,7 +123,7 @@ function partOf({ question, trend }: TrendedMetal, intervalDays: number): Part {
   return {
     ...common,
     verdict: 'marginal',
-    remedy: { says: `Analyse again before ${mayCrossOn}, and plan the exchange of solder for then.` },
+    remedy: { message: `Analyse again before ${mayCrossOn}, and plan the exchange of solder for then.` },
   }
 }
 

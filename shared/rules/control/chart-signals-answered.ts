@@ -158,7 +158,7 @@ function judgeLog(
             measured: { readings: count(length) },
             verdict: 'undetermined',
             found: `${length} readings are too few to chart: ${more} more.`,
-            remedy: { says: `Take ${more} more readings.` },
+            remedy: { message: `Take ${more} more readings.` },
           }
         : {
             ...named,
@@ -182,8 +182,8 @@ function judgeLog(
           first: first.chartRule,
           on: first.readingAt,
         },
-        found: `${open.length} unanswered, the first: ${first.says}, ${minuteOf(first.readingAt)}.`,
-        remedy: { says: remedyFor(log, first) },
+        found: `${open.length} unanswered, the first: ${first.message}, ${minuteOf(first.readingAt)}.`,
+        remedy: { message: remedyFor(log, first) },
       }
     : {
         ...named,
@@ -194,5 +194,5 @@ function judgeLog(
   return { chart, part, drawn: true, readings: length, signals: signals.length, unanswered: open.length }
 }
 
-const remedyFor = ({ code }: Log, { says, readingAt }: LogSignal): string =>
-  `Answer the signal on log ${code} of ${minuteOf(readingAt)} (${says}): what changed then, and what was done about it and about the boards soldered meanwhile.`
+const remedyFor = ({ code }: Log, { message, readingAt }: LogSignal): string =>
+  `Answer the signal on log ${code} of ${minuteOf(readingAt)} (${message}): what changed then, and what was done about it and about the boards soldered meanwhile.`

@@ -11,7 +11,7 @@ import { undetermined, type Judged, type WorkingLine } from '@/shared/rules/find
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
-import { sourceOf } from '@/shared/rules/ruling-source'
+import { sourceOf } from '@/shared/rules/governing-source'
 import { windowAround, guarded } from '@/shared/logs/logged-window'
 import { processWindowGuard } from '@/shared/plan/limits/guard-bands'
 import { judgeLoggedWindow } from '@/shared/logs/judge-logged-window'

@@ -5,7 +5,7 @@ import {
   densitySeries,
 } from '@/shared/logs/flux-density-series'
 import { additionPerLitre, exchangePerLitre } from '@/shared/physics/flux-density'
-import { densityControlSolidsLeast } from '@/shared/plan/limits/control-flux'
+import { densityControlSolidsMin } from '@/shared/plan/limits/control-flux'
 import {
   fluxControlMethod,
   fluxDensityCoefficient,
@@ -23,7 +23,7 @@ import { undetermined, type Judged, type WorkingLine } from '@/shared/rules/find
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
-import { sourceOf } from '@/shared/rules/ruling-source'
+import { sourceOf } from '@/shared/rules/governing-source'
 import { windowAround, guarded } from '@/shared/logs/logged-window'
 import { processWindowGuard } from '@/shared/plan/limits/guard-bands'
 import { judgeLoggedWindow } from '@/shared/logs/judge-logged-window'
@@ -55,7 +55,7 @@ export const fluxDensityRule = rule({
     coefficient: optional(fluxDensityCoefficient),
     thinner: optional(thinnerDensity),
     tank: optional(fluxTankVolume),
-    solidsLeast: densityControlSolidsLeast,
+    solidsMin: densityControlSolidsMin,
     logs: logsOf(characteristic),
     answers: signalAnswers,
     instruments: instrumentsOnFile,
@@ -64,7 +64,7 @@ export const fluxDensityRule = rule({
     interval: fluxDensityInterval,
     guard: processWindowGuard,
   },
-  judge({ method, solids, target, tolerance, solidsLeast, logs, answers, instruments, ...rest }): Judged {
+  judge({ method, solids, target, tolerance, solidsMin, logs, answers, instruments, ...rest }): Judged {
     if (method !== 'density') return notApplicable('The flux is not controlled by density.')
     const missing = [
       ...(solids === undefined ? [fluxSolids.label] : []),
@@ -73,7 +73,7 @@ export const fluxDensityRule = rule({
     ]
     if (solids === undefined || target === undefined || tolerance === undefined)
       return undetermined(`Cannot be judged without: ${missing.join('; ')}.`, missing)
-    if (!(solids >= solidsLeast.value)) return refusal(solids, solidsLeast.value, sourceOf(solidsLeast))
+    if (!(solids >= solidsMin.value)) return refusal(solids, solidsMin.value, sourceOf(solidsMin))
 
     const referenceC = rest.reference ?? USUAL_REFERENCE_C
     const coefficient = rest.coefficient ?? USUAL_COEFFICIENT
@@ -99,7 +99,7 @@ export const fluxDensityRule = rule({
           cite: 'Balance of masses, volumes taken as additive; linear thermal expansion',
           how: 'computed',
         },
-        sourceOf(solidsLeast),
+        sourceOf(solidsMin),
         sourceOf(rest.interval),
       ],
       notes: [...(judged.notes ?? []), ...assumed(rest)],
@@ -108,15 +108,15 @@ export const fluxDensityRule = rule({
   },
 })
 
-const refusal = (solids: number, least: number, source: Judged['sources'][number]): Judged => ({
+const refusal = (solids: number, min: number, source: Judged['sources'][number]): Judged => ({
   verdict: 'fails',
   found: `The flux holds ${formatQuantity(solids, '%')} solids: its density can tell nothing of its strength.`,
-  limit: `Control by density asks for at least ${formatQuantity(least, '%')} solids (${source.cite}).`,
+  limit: `Control by density asks for at least ${formatQuantity(min, '%')} solids (${source.cite}).`,
   measured: { refused: 'solids' },
-  margin: { found: solids, limit: least, unit: '%', direction: 'at least', guardBand: 0 },
+  margin: { found: solids, limit: min, unit: '%', direction: 'at least', guardBand: 0 },
   working: [],
   sources: [source],
-  remedy: { says: 'Control this flux by its acid number, or use it fresh from a sealed supply.' },
+  remedy: { message: 'Control this flux by its acid number, or use it fresh from a sealed supply.' },
   cautions: CAUTIONS,
 })
 

@@ -1,4 +1,4 @@
-import { leastBend } from '@/shared/physics/lead-bend'
+import { minBend } from '@/shared/physics/lead-bend'
 import { leadBendGuard } from '@/shared/plan/limits/guard-bands'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { leadBendEdition, leadsFormedHere } from '@/shared/plan/parameters/control-handling'
@@ -16,7 +16,7 @@ import { judgedByParts, tightest } from '@/shared/rules/parts'
 import { recordsOf } from '@/shared/rules/record-source'
 import type { RecordOf } from '@/shared/records/record-kinds'
 import { optional, rule } from '@/shared/rules/rule'
-import { sourceOf } from '@/shared/rules/ruling-source'
+import { sourceOf } from '@/shared/rules/governing-source'
 import { measure } from '@/shared/rules/measure'
 
 type Check = RecordOf<'lead-forming'>
@@ -49,10 +49,10 @@ export const leadFormingRule = rule({
             'a lead forming check of each part that is bent',
           ])
     }
-    const first = leastBend(checks[0]!.leadDiameterMm, edition)
+    const first = minBend(checks[0]!.leadDiameterMm, edition)
     return judgedByParts({
       parts: checks.map((check) =>
-        judgeCheck(check, leastBend(check.leadDiameterMm, edition), guard.value / 100),
+        judgeCheck(check, minBend(check.leadDiameterMm, edition), guard.value / 100),
       ),
       noun: 'checks',
       limit: `Inside radius by ${first.radiusFrom}; straight before the bend by ${first.straightFrom}; no nick, crack or broken plating.`,
@@ -73,10 +73,10 @@ export const leadFormingRule = rule({
   },
 })
 
-function judgeCheck(check: Check, least: ReturnType<typeof leastBend>, guardShare: number): Part {
+function judgeCheck(check: Check, min: ReturnType<typeof minBend>, guardShare: number): Part {
   const { part, checkedOn, insideRadiusMm, straightMm, marked } = check
-  const radius = marginOf(insideRadiusMm, least.radiusMm, guardShare)
-  const straight = marginOf(straightMm, least.straightMm, guardShare)
+  const radius = marginOf(insideRadiusMm, min.radiusMm, guardShare)
+  const straight = marginOf(straightMm, min.straightMm, guardShare)
   const verdict = marked ? 'fails' : worstVerdict([verdictOn(radius), verdictOn(straight)])
   return {
     subject: `${part}, ${checkedOn}`,
@@ -84,16 +84,16 @@ function judgeCheck(check: Check, least: ReturnType<typeof leastBend>, guardShar
     verdict,
     measured: {
       radius: measure(insideRadiusMm, 'mm'),
-      leastRadius: measure(least.radiusMm, 'mm'),
+      minRadius: measure(min.radiusMm, 'mm'),
       straight: measure(straightMm, 'mm'),
-      leastStraight: measure(least.straightMm, 'mm'),
+      minStraight: measure(min.straightMm, 'mm'),
       marked,
     },
-    found: `radius ${formatQuantity(insideRadiusMm, 'mm')} (at least ${formatQuantity(least.radiusMm, 'mm')}), straight ${formatQuantity(straightMm, 'mm')} (at least ${formatQuantity(least.straightMm, 'mm')})${marked ? ', lead marked' : ''}.`,
+    found: `radius ${formatQuantity(insideRadiusMm, 'mm')} (at least ${formatQuantity(min.radiusMm, 'mm')}), straight ${formatQuantity(straightMm, 'mm')} (at least ${formatQuantity(min.straightMm, 'mm')})${marked ? ', lead marked' : ''}.`,
     margin: tightest(radius, straight),
     ...(verdict === 'fails' && {
       remedy: {
-        says: `Form over a tool of radius ${formatQuantity(least.radiusMm, 'mm')} or more, clamped ${formatQuantity(least.straightMm, 'mm')} from the body, without sharp jaws; do not use the leads already harmed.`,
+        message: `Form over a tool of radius ${formatQuantity(min.radiusMm, 'mm')} or more, clamped ${formatQuantity(min.straightMm, 'mm')} from the body, without sharp jaws; do not use the leads already harmed.`,
       },
     }),
   }

@@ -6,7 +6,7 @@ import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
 import { recordsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
-import { sourceOf } from '@/shared/rules/ruling-source'
+import { sourceOf } from '@/shared/rules/governing-source'
 import { floorLifeGuard } from '@/shared/plan/limits/guard-bands'
 import { moistureSensitiveParts } from '@/shared/plan/parameters/control-handling'
 import { surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
@@ -59,7 +59,7 @@ function judgeExposure(
   { part, openedOn, level, hoursOpen, hottestC, dampestPct, baked, labelHours }: Exposure,
   guardShare: number,
 ): Part {
-  const { hours: ofLevel, atMostRelativeHumidityPct } = floorLifeOf(level)
+  const { hours: ofLevel, atMaxRelativeHumidityPct } = floorLifeOf(level)
   const hours = level === '6' ? labelHours : ofLevel
   const named = {
     subject: `${part}, opened ${openedOn}`,
@@ -73,9 +73,9 @@ function judgeExposure(
     },
   }
   const bake = {
-    says: 'Bake to the part maker’s schedule before soldering, record it, and count the hours anew.',
+    message: 'Bake to the part maker’s schedule before soldering, record it, and count the hours anew.',
   }
-  const harsher = hottestC > FLOOR_LIFE_AT_MOST_C || dampestPct > atMostRelativeHumidityPct
+  const harsher = hottestC > FLOOR_LIFE_AT_MOST_C || dampestPct > atMaxRelativeHumidityPct
   if (level === '6' && baked === 'no')
     return {
       ...named,
@@ -88,7 +88,7 @@ function judgeExposure(
       ...named,
       verdict: 'undetermined',
       found: 'baked before use, but the time to reflow that its label gives is not recorded.',
-      remedy: { says: 'Record the hours of the label with the exposure.' },
+      remedy: { message: 'Record the hours of the label with the exposure.' },
     }
   if (hours === null)
     return harsher

@@ -1,4 +1,4 @@
-import { capabilityConfidenceLeast, capabilityLeast } from '@/shared/plan/limits/control-charts'
+import { capabilityConfidenceMin, capabilityMin } from '@/shared/plan/limits/control-charts'
 import { capabilityAsked } from '@/shared/plan/parameters/control-charts'
 import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
 import {
@@ -12,7 +12,7 @@ import {
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import {
   capabilityOf,
   FEWEST_FOR_CAPABILITY,
@@ -36,14 +36,14 @@ export const processCapabilityRule = rule({
   reads: {
     ...limitedReads,
     asked: optional(capabilityAsked),
-    least: capabilityLeast,
-    sureness: capabilityConfidenceLeast,
+    min: capabilityMin,
+    sureness: capabilityConfidenceMin,
   },
   judge(inputs): Judged {
-    const { asked, least, sureness } = inputs
+    const { asked, min, sureness } = inputs
     const confidence = Math.min(0.9999, sureness.value / 100)
     if (asked !== true) return notApplicable('This programme asks for no proof of capability.')
-    const limit = `Cpk and Ppk of at least ${formatNumber(least.value)} (${namedRuling(least)}) with ${formatQuantity(sureness.value, '%')} confidence (${namedRuling(sureness)}), on a log that no chosen run rule signals on.`
+    const limit = `Cpk and Ppk of at least ${formatNumber(min.value)} (${governingName(min)}) with ${formatQuantity(sureness.value, '%')} confidence (${governingName(sureness)}), on a log that no chosen run rule signals on.`
     const questions = limitedLogs(inputs)
       .filter(({ series }) => series.values.length > 0)
       .map((question) => answered(question, confidence))
@@ -53,7 +53,7 @@ export const processCapabilityRule = rule({
         [`${FEWEST_FOR_CAPABILITY} readings in a process log, and its window specified`],
         limit,
       )
-    const parts = questions.map((question) => partOf(question, least.value))
+    const parts = questions.map((question) => partOf(question, min.value))
     return judgedByParts({
       parts,
       noun: 'logs',
@@ -62,7 +62,7 @@ export const processCapabilityRule = rule({
       sources: [
         { cite: 'NIST/SEMATECH e-Handbook 6.1.6: capability indices', how: 'published' },
         { cite: 'A. F. Bissell, Applied Statistics 39 (1990) 331: bound of Cpk', how: 'from memory' },
-        sourceOf(least),
+        sourceOf(min),
         sourceOf(sureness),
       ],
       notes: [
@@ -97,7 +97,7 @@ interface Index {
 /** Shown by the bounds of both indices: meets. Likely only, or on an unsteady log: no answer yet. */
 function partOf(
   { characteristic, what, series, stretch, charting, capability }: Answered,
-  least: number,
+  min: number,
 ): Part {
   const named = {
     subject: `Log ${series.log.code} (${what})`,
@@ -121,7 +121,7 @@ function partOf(
     { name: 'Cpk', index: study.shortTerm.cpk, lowerBound: study.shortTerm.cpkLowerBound, readings },
     { name: 'Ppk', index: study.longTerm.cpk, lowerBound: study.longTerm.cpkLowerBound, readings },
   ]
-  const found = `${indices.map((one) => inWords(one, least)).join('; ')}; ${readings} readings${since}.`
+  const found = `${indices.map((one) => inWords(one, min)).join('; ')}; ${readings} readings${since}.`
   const measured: Measured = {
     ...Object.fromEntries(
       indices.flatMap(({ name, index, lowerBound }) => [
@@ -139,36 +139,37 @@ function partOf(
       measured,
       verdict: 'undetermined',
       found: `the log is unstable (${signals} ${signals === 1 ? 'signal' : 'signals'} by ${RUN_RULE_SETS[charting.rules].asked.map(({ id }) => id).join(', ')}; ${formatNumber(falseSignalsExpected(charting.rules, readings), 2)} false ones are to be expected of as many readings), so its capability promises nothing. ${found}`,
-      remedy: { says: 'Find and remove the causes of the signals, then take readings again.' },
+      remedy: { message: 'Find and remove the causes of the signals, then take readings again.' },
     }
   const tighter = indices.reduce((one, other) => (other.lowerBound < one.lowerBound ? other : one))
-  const margin = marginOf(tighter.lowerBound, least)
+  const margin = marginOf(tighter.lowerBound, min)
   if (verdictOn(margin) === 'meets') return { ...named, measured, verdict: 'meets', found, margin }
   const short = indices.reduce((one, other) => (other.index < one.index ? other : one))
-  if (short.index < least)
+  if (short.index < min)
     return {
       ...named,
       measured,
       verdict: 'fails',
       found,
-      margin: marginOf(short.index, least),
+      margin: marginOf(short.index, min),
       remedy: {
-        says: 'Bring the mean to the middle of the window and lessen the spread, or let design widen the window.',
+        message:
+          'Bring the mean to the middle of the window and lessen the spread, or let design widen the window.',
       },
     }
-  const needed = Math.max(...indices.map((one) => readingsToShow(one, least)))
+  const needed = Math.max(...indices.map((one) => readingsToShow(one, min)))
   return {
     ...named,
     measured,
     verdict: 'undetermined',
     found: `${found} Likely, not shown: ${Number.isFinite(needed) ? `about ${needed} readings in all would show it, if the process stays as it is` : 'no number of readings shows an index that lies on its limit'}.`,
     margin,
-    remedy: { says: 'Take more readings while the process stays as it is.' },
+    remedy: { message: 'Take more readings while the process stays as it is.' },
   }
 }
 
-const inWords = ({ name, index, lowerBound }: Index, least: number): string =>
-  `${name} ${formatAgainst(index, least, '1').found}, shown ${formatAgainst(lowerBound, least, '1').found}`
+const inWords = ({ name, index, lowerBound }: Index, min: number): string =>
+  `${name} ${formatAgainst(index, min, '1').found}, shown ${formatAgainst(lowerBound, min, '1').found}`
 
 const marginOf = (found: number, limit: number): Margin => ({
   found,
@@ -185,7 +186,7 @@ function workingOf({ what, series, window, capability }: Answered): Judged['work
     {
       label: `Log ${series.log.code} (${what})`,
       formula: 'Cpk = min(upper − mean, mean − lower) / 3σ, σ = mean moving range / 1.128',
-      numbers: `mean ${formatNumber(mean, 6)}, σ ${formatNumber(shortTerm.sigma.sigma, 4)}, window ${window.least?.value ?? '−∞'} to ${window.most?.value ?? '∞'}`,
+      numbers: `mean ${formatNumber(mean, 6)}, σ ${formatNumber(shortTerm.sigma.sigma, 4)}, window ${window.min?.value ?? '−∞'} to ${window.max?.value ?? '∞'}`,
       result: formatNumber(shortTerm.cpk, 4),
     },
   ]

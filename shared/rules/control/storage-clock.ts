@@ -1,6 +1,6 @@
 import { storageClockGuard } from '@/shared/plan/limits/guard-bands'
-import type { Ruling } from '@/shared/plan/requirement'
-import { reaffirmationAgeMost } from '@/shared/plan/limits/evaluation-storage'
+import type { GoverningRequirement } from '@/shared/plan/requirement'
+import { reaffirmationAgeMax } from '@/shared/plan/limits/evaluation-storage'
 import { daysBetween } from '@/shared/quantity/calendar'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Lot } from '@/shared/records/lot'
@@ -19,7 +19,7 @@ import type { SolderingRun } from '@/shared/records/soldering-work'
 import { runsInWords, runsMeasured } from '@/shared/logs/runs-held'
 import { lots, recordsOf } from '@/shared/rules/record-source'
 import { rule } from '@/shared/rules/rule'
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import {
   codeKey,
   lotCodes,
@@ -41,14 +41,14 @@ export const storageClockRule = rule({
   reads: {
     ...storageReads,
     ...passingReads,
-    testedMost: reaffirmationAgeMost,
+    testedMax: reaffirmationAgeMax,
     guard: storageClockGuard,
     lots,
     runs: recordsOf('soldering-run', 'soldering runs'),
   },
   judge(inputs): Judged {
-    const { boardMonths, partMonths, testedMost, lots: onFile, runs } = inputs
-    const limit = `Soldered within ${formatQuantity(boardMonths, 'months')} (boards) or ${formatQuantity(partMonths, 'months')} (components) in store, and within ${formatQuantity(testedMost.value, 'days')} of the newest solderability test it passed (${namedRuling(testedMost)}).`
+    const { boardMonths, partMonths, testedMax, lots: onFile, runs } = inputs
+    const limit = `Soldered within ${formatQuantity(boardMonths, 'months')} (boards) or ${formatQuantity(partMonths, 'months')} (components) in store, and within ${formatQuantity(testedMax.value, 'days')} of the newest solderability test it passed (${governingName(testedMax)}).`
     const used = lotsUsed(runs)
     if (used.length === 0)
       return undetermined(
@@ -83,7 +83,7 @@ export const storageClockRule = rule({
       working: [
         { label: 'Lots soldered', result: `${parts.length} of boards and components in ${runs.length} runs` },
       ],
-      sources: [sourceOf(testedMost), sourceOf(inputs.guard)],
+      sources: [sourceOf(testedMax), sourceOf(inputs.guard)],
       remedy: worst.remedy,
       ...(verdict === 'undetermined' && {
         missing: all.filter((part) => part.verdict === verdict).map((part) => part.subject),
@@ -109,7 +109,7 @@ const runsWithoutLots = (runs: readonly SolderingRun[]): Part => ({
   verdict: 'undetermined',
   measured: { runs: runsMeasured(runs) },
   found: `${runsInWords(runs)}: no lot is named.`,
-  remedy: { says: 'Record the runs again with the codes of the lots that went into them.' },
+  remedy: { message: 'Record the runs again with the codes of the lots that went into them.' },
 })
 
 const unknownLot = (code: string, day: string): Part => ({
@@ -117,7 +117,7 @@ const unknownLot = (code: string, day: string): Part => ({
   about: { lot: code },
   verdict: 'undetermined',
   found: `soldered on ${day}, but no lot of that code is on file.`,
-  remedy: { says: `Enter lot ${code} with its tests, or put the code in the soldering run right.` },
+  remedy: { message: `Enter lot ${code} with its tests, or put the code in the soldering run right.` },
 })
 
 function judgeLot(
@@ -125,7 +125,7 @@ function judgeLot(
   days: readonly string[],
   months: number,
   results: readonly SolderabilityResult[],
-  { testedMost, guard }: { readonly testedMost: Ruling; readonly guard: Ruling },
+  { testedMax, guard }: { readonly testedMax: GoverningRequirement; readonly guard: GoverningRequirement },
 ): Part {
   const named = { subject: lotName(lot), about: aboutLot(lot) }
   const first = days[0]!
@@ -135,7 +135,7 @@ function judgeLot(
       verdict: 'fails',
       measured: { disposition: 'reject', solderedOn: first },
       found: `soldered on ${first} although it was rejected.`,
-      remedy: { says: 'Set the assemblies aside and let quality decide what becomes of them.' },
+      remedy: { message: 'Set the assemblies aside and let quality decide what becomes of them.' },
     }
   const failed = days
     .map((day) => ({ day, newest: results.filter(({ testedOn }) => testedOn <= day).at(-1) }))
@@ -146,7 +146,7 @@ function judgeLot(
       verdict: 'fails',
       measured: { solderedOn: failed.day, failedOn: failed.newest!.testedOn },
       found: `soldered on ${failed.day} although it failed the test of ${failed.newest!.testedOn}.`,
-      remedy: { says: 'Set the assemblies aside and let quality decide what becomes of them.' },
+      remedy: { message: 'Set the assemblies aside and let quality decide what becomes of them.' },
     }
   const tests = results.filter(({ passed }) => passed).map(({ testedOn }) => testedOn)
   const untested = tests[0] === undefined || tests[0] > first
@@ -156,7 +156,7 @@ function judgeLot(
       verdict: 'fails',
       measured: { solderedOn: first, firstTestedOn: tests[0] ?? 'never' },
       found: `soldered on ${first} before it had passed any solderability test under the specified conditions${tests[0] ? ` (first on ${tests[0]})` : ''}.`,
-      remedy: { says: 'Test what is left of the lot; let quality judge the assemblies made from it.' },
+      remedy: { message: 'Test what is left of the lot; let quality judge the assemblies made from it.' },
     }
   const start = startOfStorage(lot)
   const allowed = daysBetween(start, monthsAfter(start, months))
@@ -177,7 +177,7 @@ function judgeLot(
     named,
     { words: `tested ${testedOn}`, measured: { testedOn } },
     oldest.age,
-    testedMost.value,
+    testedMax.value,
     guard,
     oldest.day,
     'Test a sample again before more of the lot is soldered.',
@@ -190,9 +190,9 @@ function partAt(
   since: { readonly words: string; readonly measured: Measured },
   found: number,
   limit: number,
-  guard: Ruling,
+  guard: GoverningRequirement,
   day: string,
-  says: string,
+  message: string,
 ): Part & { margin: Margin } {
   const margin: Margin = {
     found,
@@ -208,6 +208,6 @@ function partAt(
     measured: { ...since.measured, solderedOn: day },
     found: `${since.words}, soldered on ${day}: ${formatQuantity(found, 'days')} of ${formatQuantity(limit, 'days')} allowed.`,
     margin,
-    ...(verdict !== 'meets' && { remedy: { says } }),
+    ...(verdict !== 'meets' && { remedy: { message } }),
   }
 }

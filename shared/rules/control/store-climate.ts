@@ -1,4 +1,4 @@
-import { storeHumidityMost } from '@/shared/plan/limits/control-storage'
+import { storeHumidityMax } from '@/shared/plan/limits/control-storage'
 import { storageTemperature } from '@/shared/plan/parameters/storage'
 import { addMonths, dateOf, instantOf } from '@/shared/quantity/calendar'
 import { formatQuantity } from '@/shared/quantity/format'
@@ -12,7 +12,7 @@ import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
 import { logsOf, lots } from '@/shared/rules/record-source'
 import { rule } from '@/shared/rules/rule'
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import { marginIn, type ProcessWindow, guarded } from '@/shared/logs/logged-window'
 import { processWindowGuard } from '@/shared/plan/limits/guard-bands'
 import { monthsFor } from '@/shared/storage/storage-time'
@@ -28,19 +28,19 @@ export const storeClimateRule = rule({
   version: 2,
   reads: {
     temperature: storageTemperature,
-    humidityMost: storeHumidityMost,
+    humidityMax: storeHumidityMax,
     guard: processWindowGuard,
     logs: logsOf(characteristic),
     lots,
   },
-  judge({ temperature, humidityMost, guard, logs, lots: onFile }): Judged {
+  judge({ temperature, humidityMax, guard, logs, lots: onFile }): Judged {
     const windows: Windows = {
       temperature: guarded(
-        { most: { value: temperature, document: 'specified store temperature' }, unit: '°C' },
+        { max: { value: temperature, document: 'specified store temperature' }, unit: '°C' },
         guard,
       ),
       humidity: guarded(
-        { most: { value: humidityMost.value, document: namedRuling(humidityMost) }, unit: '% RH' },
+        { max: { value: humidityMax.value, document: governingName(humidityMax) }, unit: '% RH' },
         guard,
       ),
     }
@@ -55,9 +55,9 @@ export const storeClimateRule = rule({
     return judgedByParts({
       parts,
       noun: 'means and statements',
-      limit: `At most ${formatQuantity(temperature, '°C')} on the mean of any month, and ${formatQuantity(humidityMost.value, '% RH')} (${namedRuling(humidityMost)}).`,
+      limit: `At most ${formatQuantity(temperature, '°C')} on the mean of any month, and ${formatQuantity(humidityMax.value, '% RH')} (${governingName(humidityMax)}).`,
       working: [],
-      sources: [sourceOf(humidityMost)],
+      sources: [sourceOf(humidityMax)],
       notes: [
         'Ageing follows the mean of the warmest time, so each month is held against the temperature, not each reading.',
       ],
@@ -85,7 +85,9 @@ function logParts(log: Log, windows: Windows): Part[] {
         found: `${formatQuantity(worst.mean, window.unit, 3)} on the mean of ${worst.month}, ${worst.readings} readings.`,
         ...(margin && { margin }),
         ...(verdict === 'fails' && {
-          remedy: { says: 'Cool or dry the store, or reckon the storage life again at what it really is.' },
+          remedy: {
+            message: 'Cool or dry the store, or reckon the storage life again at what it really is.',
+          },
         }),
       },
     ]
@@ -115,7 +117,7 @@ function loggedFrom(stored: readonly Lot[], logs: readonly Log[]): Part {
     ...named,
     verdict: 'undetermined',
     found: `no reading since the first lot came in on ${first}: how it was received is not how it was kept.`,
-    remedy: { says: 'Record temperature and humidity of the store in a log of store climate.' },
+    remedy: { message: 'Record temperature and humidity of the store in a log of store climate.' },
   }
 }
 
@@ -167,7 +169,7 @@ function lotParts(lot: Lot, { temperature, humidity }: Windows): Part[] {
       found,
       ...(beyond.margin && { margin: beyond.margin }),
       remedy: {
-        says: 'Move the lot to the specified store, and test its solderability again before it is used.',
+        message: 'Move the lot to the specified store, and test its solderability again before it is used.',
       },
     },
   ]

@@ -1,15 +1,15 @@
-import { calibrationStanding, type InstrumentFile } from '@/shared/instruments/calibration-status'
+import { calibrationStatus, type InstrumentFile } from '@/shared/instruments/calibration-status'
 import { cellAt, type LogSeries } from '@/shared/logs/log-series'
 import { windowInWords } from '@/shared/logs/logged-window'
 import { readingsOfRun } from '@/shared/logs/run-readings'
 import { intervalInWords, runsInWords, runsMeasured } from '@/shared/logs/runs-held'
 import { thermalProfileInterval } from '@/shared/plan/limits/control-intervals'
-import { thermocouplesLeast } from '@/shared/plan/limits/control-profile'
-import type { Ruling } from '@/shared/plan/requirement'
+import { thermocouplesMin } from '@/shared/plan/limits/control-profile'
+import type { GoverningRequirement } from '@/shared/plan/requirement'
 import { profileSummary, SLOPE_WINDOW_S, type ProfileSummary } from '@/shared/profiles/profile-summary'
 import { profileTerms } from '@/shared/profiles/profile-terms'
 import {
-  peakRulings,
+  peakRequirements,
   profileReads,
   profileWindows,
   type ProfileWindows,
@@ -27,7 +27,7 @@ import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
 import { logsOf } from '@/shared/rules/record-source'
 import { rule } from '@/shared/rules/rule'
-import { sourceOf } from '@/shared/rules/ruling-source'
+import { sourceOf } from '@/shared/rules/governing-source'
 import { distinctSources } from '@/shared/sources/distinct-sources'
 
 export const thermalProfileRule = rule({
@@ -39,7 +39,7 @@ export const thermalProfileRule = rule({
   version: 2,
   reads: {
     ...profileReads,
-    leastCouples: thermocouplesLeast,
+    minCouples: thermocouplesMin,
     interval: thermalProfileInterval,
     logs: logsOf(characteristic),
     runs: solderingRuns,
@@ -47,7 +47,7 @@ export const thermalProfileRule = rule({
     calibrations,
   },
   judge(inputs): Judged {
-    const { process, alloy, logs, leastCouples, interval } = inputs
+    const { process, alloy, logs, minCouples, interval } = inputs
     if (process !== 'reflow' && process !== undefined)
       return notApplicable(
         'No board is reflowed in this programme; a profile of the wave is drawn with its log.',
@@ -64,7 +64,7 @@ export const thermalProfileRule = rule({
         ['a thermal profile of the board'],
         limit,
       )
-    const asked = { windows, leastCouples, file: inputs }
+    const asked = { windows, minCouples, file: inputs }
     const newest = newestOfEachMachine(passes)
     return judgedByParts({
       parts: [
@@ -75,7 +75,7 @@ export const thermalProfileRule = rule({
       limit,
       working: newest.flatMap((log) => workingOf(log, profileSummary(log, liquidusC), liquidusC)),
       sources: distinctSources(
-        [...peakRulings(inputs), inputs.fallMost, inputs.spreadMost, leastCouples, interval].map(sourceOf),
+        [...peakRequirements(inputs), inputs.fallMax, inputs.spreadMax, minCouples, interval].map(sourceOf),
       ),
       notes: [
         'Of several passes on one machine the newest is judged, and for each run the newest before it. The paste and component data sheets govern: state them as requirements.',
@@ -89,7 +89,7 @@ export const thermalProfileRule = rule({
 /** What every pass is held against. */
 interface Asked {
   readonly windows: ProfileWindows
-  readonly leastCouples: Ruling
+  readonly minCouples: GoverningRequirement
   readonly file: InstrumentFile
 }
 
@@ -104,20 +104,20 @@ function newestOfEachMachine(logs: readonly Log[]): Log[] {
   return [...newest.values()]
 }
 
-function passParts(log: Log, { windows, leastCouples, file }: Asked): Part[] {
+function passParts(log: Log, { windows, minCouples, file }: Asked): Part[] {
   const summary = profileSummary(log, windows.liquidusC)
   const named = { subject: `Profile ${log.code}`, about: { log: log.code } }
   if (!summary) return [{ ...named, verdict: 'undetermined', found: 'no thermocouple has two samples.' }]
-  const standing = calibrationStanding(log.instrumentId, dateOf(cellAt(log, 'at', 0)), file)
-  if (!standing.stands)
+  const status = calibrationStatus(log.instrumentId, dateOf(cellAt(log, 'at', 0)), file)
+  if (!status.stands)
     return [
       {
         ...named,
         verdict: 'undetermined',
-        found: `proves nothing: ${log.instrumentId === null ? 'no instrument is named' : standing.says}.`,
+        found: `proves nothing: ${log.instrumentId === null ? 'no instrument is named' : status.message}.`,
       },
     ]
-  return profileTerms(log, summary, windows, leastCouples)
+  return profileTerms(log, summary, windows, minCouples)
 }
 
 /** Every run of reflow rests on a pass before it on its line, in time and inside. */
@@ -125,7 +125,7 @@ function runsPart(
   runs: readonly SolderingRun[],
   passes: readonly Log[],
   asked: Asked,
-  interval: Ruling,
+  interval: GoverningRequirement,
 ): Part {
   const named = { subject: 'Soldering runs', about: { matter: 'soldering runs' } }
   const own = runs.filter(({ skill }) => skill === 'reflow-soldering')
@@ -134,7 +134,7 @@ function runsPart(
       ...named,
       verdict: 'undetermined',
       found: 'no reflow soldering is recorded yet: there is no day of work to hold a profile against.',
-      remedy: { says: 'Record the runs of reflow soldering, each with its day and line.' },
+      remedy: { message: 'Record the runs of reflow soldering, each with its day and line.' },
     }
   const series = passes.map((log): LogSeries => ({
     log,
@@ -163,7 +163,7 @@ function runsPart(
     verdict,
     measured: { runs: runsMeasured(shown) },
     found: `${runsInWords(shown)}: ${verdict === 'fails' ? 'soldered on a profile that lies outside' : 'no sound profile in time before the work'}.`,
-    remedy: { says: 'Measure a board now, and let quality decide what the work of these runs is worth.' },
+    remedy: { message: 'Measure a board now, and let quality decide what the work of these runs is worth.' },
   }
 }
 

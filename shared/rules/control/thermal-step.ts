@@ -1,4 +1,4 @@
-import { thermalStepChipMost, thermalStepMost } from '@/shared/plan/limits/control-wave'
+import { thermalStepChipMax, thermalStepMax } from '@/shared/plan/limits/control-wave'
 import { bathTemperatureTarget } from '@/shared/plan/parameters/control-bath'
 import { chipCapacitorsInWave } from '@/shared/plan/parameters/control-wave'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
@@ -10,7 +10,7 @@ import type { Judged } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
-import { sourceOf } from '@/shared/rules/ruling-source'
+import { sourceOf } from '@/shared/rules/governing-source'
 import { boundBy, guarded } from '@/shared/logs/logged-window'
 import { processWindowGuard } from '@/shared/plan/limits/guard-bands'
 import { judgeLoggedWindow } from '@/shared/logs/judge-logged-window'
@@ -39,8 +39,8 @@ export const thermalStepRule = rule({
     process: optional(solderingProcess),
     bath: bathTemperatureTarget,
     chips: optional(chipCapacitorsInWave),
-    most: thermalStepMost,
-    chipMost: thermalStepChipMost,
+    max: thermalStepMax,
+    chipMax: thermalStepChipMax,
     logs: logsOf(characteristic),
     answers: signalAnswers,
     instruments: instrumentsOnFile,
@@ -49,17 +49,17 @@ export const thermalStepRule = rule({
     interval: wavePreheatInterval,
     guard: processWindowGuard,
   },
-  judge({ process, bath, chips, most, chipMost, logs, answers, instruments, ...rest }): Judged {
+  judge({ process, bath, chips, max, chipMax, logs, answers, instruments, ...rest }): Judged {
     if (!passesWave(process)) return notApplicable('No board passes over a wave in this programme.')
-    const ruling = chips === false || most.value < chipMost.value ? most : chipMost
+    const governing = chips === false || max.value < chipMax.value ? max : chipMax
     const judged = judgeLoggedWindow({
       what: 'Step into the wave',
       series: logs.map((log) => stepSeries(log, bath)),
-      window: guarded({ most: boundBy(ruling), unit: 'K' }, rest.guard),
+      window: guarded({ max: boundBy(governing), unit: 'K' }, rest.guard),
       answers,
       instruments: { instruments, calibrations: rest.calibrations },
       mend: (step) =>
-        `Raise the preheat by ${formatQuantity(step - ruling.value, 'K')} or more, within its own window, or run the bath cooler.`,
+        `Raise the preheat by ${formatQuantity(step - governing.value, 'K')} or more, within its own window, or run the bath cooler.`,
       recordIn: 'a log of preheat',
       work: { ...MACHINE_WORK, runs: rest.runs, interval: rest.interval },
     })
@@ -73,7 +73,7 @@ export const thermalStepRule = rule({
           result: 'see each log',
         },
       ],
-      sources: [sourceOf(ruling), sourceOf(rest.interval)],
+      sources: [sourceOf(governing), sourceOf(rest.interval)],
       notes: [
         ...(judged.notes ?? []),
         ...(chips === undefined ? ['Ceramic chip capacitors are taken to pass through the wave.'] : []),

@@ -5,7 +5,7 @@ import type { Judged } from '@/shared/rules/finding'
 import { logsOf, recordsOf } from '@/shared/rules/record-source'
 import { calibrations, instrumentsOnFile } from '@/shared/rules/log-record-sources'
 import { rule } from '@/shared/rules/rule'
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import { judgeSchedule } from '@/shared/logs/checks-on-schedule'
 import { ironsChecked } from '@/shared/irons/iron-checks'
 
@@ -31,8 +31,8 @@ export const tipChecksOnScheduleRule = rule({
         check: 'Tip check',
         subjects,
         days,
-        mostDays: interval.value,
-        document: namedRuling(interval),
+        maxDays: interval.value,
+        document: governingName(interval),
         work: 'hand soldering or rework',
       }),
       sources: [sourceOf(interval)],

@@ -1,4 +1,4 @@
-import { TIP_GROUND_BY_EDITION, tipGroundMost, tipLeakageMost } from '@/shared/plan/limits/control-hand'
+import { TIP_GROUND_BY_EDITION, tipGroundMax, tipLeakageMax } from '@/shared/plan/limits/control-hand'
 import { tipAccuracyEdition } from '@/shared/plan/parameters/control-hand'
 import { dateOf } from '@/shared/quantity/calendar'
 import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
@@ -20,9 +20,9 @@ import { logsOf } from '@/shared/rules/record-source'
 import { decidingPart, tightest } from '@/shared/rules/parts'
 import { tipCheckGuard } from '@/shared/plan/limits/guard-bands'
 import { optional, rule } from '@/shared/rules/rule'
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import { distinctSources } from '@/shared/sources/distinct-sources'
-import { rulingUnder } from '@/shared/plan/edition-ruling'
+import { governingUnder } from '@/shared/plan/edition-requirement'
 import { calibrations, instrumentsOnFile } from '@/shared/rules/log-record-sources'
 import { measure } from '@/shared/rules/measure'
 
@@ -39,22 +39,22 @@ export const tipGroundRule = rule({
   version: 2,
   reads: {
     edition: optional(tipAccuracyEdition),
-    groundMost: tipGroundMost,
-    leakageMost: tipLeakageMost,
+    groundMax: tipGroundMax,
+    leakageMax: tipLeakageMax,
     guard: tipCheckGuard,
     logs: logsOf(characteristic),
     instruments: instrumentsOnFile,
     calibrations,
   },
-  judge({ edition, groundMost, leakageMost, logs, instruments, ...rest }): Judged {
+  judge({ edition, groundMax, leakageMax, logs, instruments, ...rest }): Judged {
     const ground =
       edition === undefined || edition === 'strictest'
-        ? groundMost
-        : rulingUnder(groundMost, { ...TIP_GROUND_BY_EDITION[edition], authority: 'standard' })
-    const limit = `At most ${formatQuantity(ground.value, 'Ω')} to ground (${namedRuling(ground)}) and ${formatQuantity(leakageMost.value, 'mV')} at the tip (${namedRuling(leakageMost)}).`
+        ? groundMax
+        : governingUnder(groundMax, { ...TIP_GROUND_BY_EDITION[edition], authority: 'standard' })
+    const limit = `At most ${formatQuantity(ground.value, 'Ω')} to ground (${governingName(ground)}) and ${formatQuantity(leakageMax.value, 'mV')} at the tip (${governingName(leakageMax)}).`
     const asked: Asked = {
       groundOhm: ground.value,
-      leakageMv: leakageMost.value,
+      leakageMv: leakageMax.value,
       guardShare: rest.guard.value / 100,
       file: { instruments, calibrations: rest.calibrations },
     }
@@ -75,7 +75,7 @@ export const tipGroundRule = rule({
       limit,
       margin: worst.margin,
       working: [],
-      sources: distinctSources([ground, leakageMost, rest.guard].map(sourceOf)),
+      sources: distinctSources([ground, leakageMax, rest.guard].map(sourceOf)),
       remedy: worst.remedy,
       missing:
         verdict === 'undetermined'
@@ -114,13 +114,13 @@ function ironPart(log: Log, iron: string, row: number | undefined, asked: Asked)
     guardBand: guardShare * groundOhm,
   }
   const outOfUse = {
-    says: `Take iron ${iron} out of use; clean the tip seat, mend the ground, and check it again.`,
+    message: `Take iron ${iron} out of use; clean the tip seat, mend the ground, and check it again.`,
   }
   const hotOrCold = log.readings.columns['tip']?.[row ?? -1]
-  const says = `${formatAgainst(found, groundOhm, 'Ω').found} to ground on ${on}, tip ${typeof hotOrCold === 'string' ? hotOrCold : 'state not said'}`
+  const message = `${formatAgainst(found, groundOhm, 'Ω').found} to ground on ${on}, tip ${typeof hotOrCold === 'string' ? hotOrCold : 'state not said'}`
   const measured = { toGround: measure(found, 'Ω'), on, tip: typeof hotOrCold === 'string' ? hotOrCold : '' }
   if (verdictOn(ground) === 'fails')
-    return { ...named, measured, verdict: 'fails', found: `${says}.`, margin: ground, remedy: outOfUse }
+    return { ...named, measured, verdict: 'fails', found: `${message}.`, margin: ground, remedy: outOfUse }
   const leak = cellAt(log, 'leakageMv', row)
   const leakage: Margin = {
     found: leak,
@@ -143,14 +143,20 @@ function ironPart(log: Log, iron: string, row: number | undefined, asked: Asked)
       ...named,
       measured,
       verdict: 'undetermined',
-      found: `${says}; the leakage at its tip was not measured.`,
+      found: `${message}; the leakage at its tip was not measured.`,
       margin: ground,
-      remedy: { says: `Measure the leakage of iron ${iron} too, and record both.` },
+      remedy: { message: `Measure the leakage of iron ${iron} too, and record both.` },
     }
   const margin = tightest(ground, leakage)
   const verdict = worstVerdict([verdictOn(ground), verdictOn(leakage)])
   const doubt = checkDoubt(log, on, verdict, file)
   if (doubt !== undefined)
-    return { ...named, measured, verdict: 'undetermined', found: `${says} proves nothing: ${doubt}.`, margin }
-  return { ...named, measured, verdict, found: `${says}.`, margin }
+    return {
+      ...named,
+      measured,
+      verdict: 'undetermined',
+      found: `${message} proves nothing: ${doubt}.`,
+      margin,
+    }
+  return { ...named, measured, verdict, found: `${message}.`, margin }
 }

@@ -1,15 +1,15 @@
-import { accuracyRuling } from '@/shared/irons/tip-accuracy'
+import { accuracyRequirement } from '@/shared/irons/tip-accuracy'
 import {
-  tipAccuracyMost,
+  tipAccuracyMax,
   tipCeilingLeadFree,
   tipCeilingTinLead,
-  tipHoldMost,
+  tipHoldMax,
 } from '@/shared/plan/limits/control-hand'
 import { ALLOYS, meltsAsItsFamily, type Alloy } from '@/shared/materials/alloys'
-import { followingAlloy } from '@/shared/plan/alloy-ruling'
-import { tipAboveLiquidusMost } from '@/shared/plan/limits/control-alloy'
+import { followingAlloy } from '@/shared/plan/alloy-requirement'
+import { tipAboveLiquidusMax } from '@/shared/plan/limits/control-alloy'
 import { solderAlloy } from '@/shared/plan/parameters/solder'
-import type { Ruling } from '@/shared/plan/requirement'
+import type { GoverningRequirement } from '@/shared/plan/requirement'
 import { tipAccuracyEdition, tipTemperatureTarget } from '@/shared/plan/parameters/control-hand'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
 import { dateOf } from '@/shared/quantity/calendar'
@@ -28,7 +28,7 @@ import { rowsByText } from '@/shared/logs/readings-by-text'
 import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import { distinctSources } from '@/shared/sources/distinct-sources'
 import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/log-record-sources'
 import { HOT_SOLDER_CAUTIONS } from '@/shared/plan/soldering-baths'
@@ -45,29 +45,32 @@ export const tipTemperatureRule = rule({
     family: alloyFamily,
     target: tipTemperatureTarget,
     edition: optional(tipAccuracyEdition),
-    accuracyMost: tipAccuracyMost,
-    holdMost: tipHoldMost,
+    accuracyMax: tipAccuracyMax,
+    holdMax: tipHoldMax,
     guard: tipCheckGuard,
     answers: signalAnswers,
     runs: solderingRuns,
     ceilingTinLead: tipCeilingTinLead,
     ceilingLeadFree: tipCeilingLeadFree,
     alloy: optional(solderAlloy),
-    aboveLiquidusMost: tipAboveLiquidusMost,
+    aboveLiquidusMax: tipAboveLiquidusMax,
     logs: logsOf(characteristic),
     instruments: instrumentsOnFile,
     calibrations,
   },
-  judge({ family, target, edition, holdMost, logs, instruments, ...rest }): Judged {
-    const ceiling = ceilingRuling(family === 'tin-lead' ? rest.ceilingTinLead : rest.ceilingLeadFree, rest)
-    const accuracy = accuracyRuling(rest.accuracyMost, edition)
+  judge({ family, target, edition, holdMax, logs, instruments, ...rest }): Judged {
+    const ceiling = ceilingRequirement(
+      family === 'tin-lead' ? rest.ceilingTinLead : rest.ceilingLeadFree,
+      rest,
+    )
+    const accuracy = accuracyRequirement(rest.accuracyMax, edition)
     const sources = distinctSources([
       sourceOf(accuracy),
-      sourceOf(holdMost),
+      sourceOf(holdMax),
       sourceOf(ceiling),
       sourceOf(rest.guard),
     ])
-    const limit = `Within ${formatQuantity(accuracy.value, 'K')} of the setting (${namedRuling(accuracy)}), steady within ${formatQuantity(holdMost.value, 'K')} (${namedRuling(holdMost)}), set to ${formatQuantity(target, '°C')} at most.`
+    const limit = `Within ${formatQuantity(accuracy.value, 'K')} of the setting (${governingName(accuracy)}), steady within ${formatQuantity(holdMax.value, 'K')} (${governingName(holdMax)}), set to ${formatQuantity(target, '°C')} at most.`
     const ceilingMargin: Margin = {
       found: target,
       limit: ceiling.value,
@@ -80,12 +83,12 @@ export const tipTemperatureRule = rule({
         verdict: 'fails',
         measured: { family: rest.alloy ?? family },
         found: `Tips may be set to ${formatQuantity(target, '°C')}, above the ceiling for ${rest.alloy ? ALLOYS[rest.alloy].label : family}.`,
-        limit: `At most ${formatQuantity(ceiling.value, '°C')} (${namedRuling(ceiling)}).`,
+        limit: `At most ${formatQuantity(ceiling.value, '°C')} (${governingName(ceiling)}).`,
         margin: ceilingMargin,
         working: [],
         sources,
         remedy: {
-          says: `Specify ${formatQuantity(ceiling.value, '°C')} at most; help heavy joints with a larger bit or preheat.`,
+          message: `Specify ${formatQuantity(ceiling.value, '°C')} at most; help heavy joints with a larger bit or preheat.`,
           parameter: tipTemperatureTarget.key,
           value: ceiling.value,
         },
@@ -94,7 +97,7 @@ export const tipTemperatureRule = rule({
     const asked: Demands = {
       target,
       accuracyK: accuracy.value,
-      holdK: holdMost.value,
+      holdK: holdMax.value,
       guardShare: rest.guard.value / 100,
       file: { instruments, calibrations: rest.calibrations },
       answers: rest.answers,
@@ -136,13 +139,13 @@ export const tipTemperatureRule = rule({
 })
 
 /** The family's ceiling, or so far above its liquidus where the alloy melts lower than its family. */
-function ceilingRuling(
-  ofFamily: Ruling,
-  { alloy: key, aboveLiquidusMost }: { alloy?: keyof typeof ALLOYS; aboveLiquidusMost: Ruling },
-): Ruling {
+function ceilingRequirement(
+  ofFamily: GoverningRequirement,
+  { alloy: key, aboveLiquidusMax }: { alloy?: keyof typeof ALLOYS; aboveLiquidusMax: GoverningRequirement },
+): GoverningRequirement {
   const alloy: Alloy | undefined = key && ALLOYS[key]
   if (!alloy || meltsAsItsFamily(alloy)) return ofFamily
-  const following = followingAlloy(ofFamily, alloy.liquidusC, aboveLiquidusMost)
+  const following = followingAlloy(ofFamily, alloy.liquidusC, aboveLiquidusMax)
   return following.value < ofFamily.value ? following : ofFamily
 }
 
@@ -177,7 +180,7 @@ function ironPart(log: Log, iron: string, rows: readonly number[], demands: Dema
     guardBand: guardShare * accuracyK,
   }
   const printed = formatAgainst(Math.abs(deviationK), accuracyK, 'K').found
-  const says = `${printed} ${deviationK < 0 ? 'below' : 'above'} its setting of ${formatQuantity(setC, '°C')} on ${on}`
+  const message = `${printed} ${deviationK < 0 ? 'below' : 'above'} its setting of ${formatQuantity(setC, '°C')} on ${on}`
   const badDays = daysOnBadChecks(log, rows, demands)
   if (badDays.length === 0 && log.readings.columns['state']?.[row ?? -1] === 'withdrawn')
     return { ...named, verdict: 'not applicable', found: `taken out of use on ${on}.` }
@@ -188,7 +191,7 @@ function ironPart(log: Log, iron: string, rows: readonly number[], demands: Dema
       measured,
       found: `set to ${formatQuantity(setC, '°C')} on ${on}, above the ${formatQuantity(target, '°C')} specified.`,
       margin: { found: setC, limit: target, unit: '°C', direction: 'at most', guardBand: 0 },
-      remedy: { says: `Set iron ${iron} to ${formatQuantity(target, '°C')} or less and check it again.` },
+      remedy: { message: `Set iron ${iron} to ${formatQuantity(target, '°C')} or less and check it again.` },
     }
   const verdict = verdictOn(margin)
   if (verdict === 'fails')
@@ -196,24 +199,30 @@ function ironPart(log: Log, iron: string, rows: readonly number[], demands: Dema
       ...named,
       verdict,
       measured,
-      found: `${says}.`,
+      found: `${message}.`,
       margin,
-      remedy: { says: `Clean or change the bit of iron ${iron}, adjust its station, and check it again.` },
+      remedy: { message: `Clean or change the bit of iron ${iron}, adjust its station, and check it again.` },
     }
   if (badDays.length > 0)
     return {
       ...named,
       verdict: 'fails',
       measured: { ...measured, workedOn: badDays },
-      found: `${says}, but work was done on ${badDays.slice(0, 4).join(', ')}${badDays.length > 4 ? ` and ${badDays.length - 4} more days` : ''} after a check outside.`,
+      found: `${message}, but work was done on ${badDays.slice(0, 4).join(', ')}${badDays.length > 4 ? ` and ${badDays.length - 4} more days` : ''} after a check outside.`,
       margin,
       remedy: {
-        says: `Answer the check in log ${log.code} (chart rule "${OUTSIDE_WINDOW}"): what was done about iron ${iron}, and what became of the joints made with it.`,
+        message: `Answer the check in log ${log.code} (chart rule "${OUTSIDE_WINDOW}"): what was done about iron ${iron}, and what became of the joints made with it.`,
       },
     }
   const doubt = checkDoubt(log, on, verdict, file)
   if (doubt !== undefined)
-    return { ...named, measured, verdict: 'undetermined', found: `${says} proves nothing: ${doubt}.`, margin }
+    return {
+      ...named,
+      measured,
+      verdict: 'undetermined',
+      found: `${message} proves nothing: ${doubt}.`,
+      margin,
+    }
   const driftK = driftSince(log, rows, setC, deviationK)
   if (driftK !== undefined && !(driftK <= holdK))
     return {
@@ -223,10 +232,10 @@ function ironPart(log: Log, iron: string, rows: readonly number[], demands: Dema
       found: `drifted by ${formatQuantity(driftK, 'K')} since the check before, at one setting.`,
       margin: { found: driftK, limit: holdK, unit: 'K', direction: 'at most', guardBand: 0 },
       remedy: {
-        says: `Have the station of iron ${iron} mended; two checks in a row within ${formatQuantity(holdK, 'K')} clear it.`,
+        message: `Have the station of iron ${iron} mended; two checks in a row within ${formatQuantity(holdK, 'K')} clear it.`,
       },
     }
-  return { ...named, verdict, measured, found: `${says}.`, margin }
+  return { ...named, verdict, measured, found: `${message}.`, margin }
 }
 
 /** How far the deviation moved since the check before, if that was at the same setting. */

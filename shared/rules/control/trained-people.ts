@@ -1,4 +1,4 @@
-import { trainingNoticeLeast, trainingValidMost } from '@/shared/plan/limits/control-people'
+import { trainingNoticeMin, trainingValidMax } from '@/shared/plan/limits/control-people'
 import { isSolderabilityMethod } from '@/shared/methods/test-methods'
 import { undetermined, type Judged } from '@/shared/rules/finding'
 import { judgePeople, peopleLimit } from '@/shared/rules/people-current'
@@ -13,15 +13,15 @@ export const trainedPeopleRule = rule({
   stage: 'control',
   version: 1,
   reads: {
-    validMost: trainingValidMost,
-    notice: trainingNoticeLeast,
+    validMax: trainingValidMax,
+    notice: trainingNoticeMin,
     training: recordsOf('training', 'training records'),
     runs: recordsOf('soldering-run', 'soldering runs'),
     forming: recordsOf('lead-forming', 'lead forming checks'),
     lots,
   },
-  judge({ validMost, notice, training, runs, forming, lots: tested }): Judged {
-    const deeds = [
+  judge({ validMax, notice, training, runs, forming, lots: tested }): Judged {
+    const tasks = [
       ...runs.map(({ worker, skill, doneOn }) => ({ worker, skill, on: doneOn })),
       ...forming.map(({ worker, checkedOn }) => ({
         worker,
@@ -29,11 +29,11 @@ export const trainedPeopleRule = rule({
         on: checkedOn,
       })),
     ]
-    if (deeds.length === 0)
+    if (tasks.length === 0)
       return undetermined(
         'No work is recorded yet: soldering runs and lead forming name who did them.',
         ['soldering runs with their workers'],
-        peopleLimit(validMost),
+        peopleLimit(validMax),
       )
     const testers = tested.flatMap(({ tests }) =>
       tests
@@ -44,6 +44,6 @@ export const trainedPeopleRule = rule({
           on: testedOn,
         })),
     )
-    return judgePeople([...deeds, ...testers], training, { validMost, notice })
+    return judgePeople([...tasks, ...testers], training, { validMax, notice })
   },
 })

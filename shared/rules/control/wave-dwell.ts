@@ -1,6 +1,6 @@
 import { dwellSeries, totalDwellSeries } from '@/shared/logs/dwell-series'
 import { contactLengthFor, conveyorSpeedFor } from '@/shared/physics/wave-contact'
-import { waveDwellLeast, waveDwellMost, waveDwellTotalMost } from '@/shared/plan/limits/control-wave'
+import { waveDwellMin, waveDwellMax, waveDwellTotalMax } from '@/shared/plan/limits/control-wave'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { waveContact as characteristic } from '@/shared/records/characteristics/wave-contact'
@@ -9,7 +9,7 @@ import type { Judged } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
-import { sourceOf } from '@/shared/rules/ruling-source'
+import { sourceOf } from '@/shared/rules/governing-source'
 import { distinctSources } from '@/shared/sources/distinct-sources'
 import { withFurtherParts } from '@/shared/rules/secondary-parts'
 import { boundBy, guarded } from '@/shared/logs/logged-window'
@@ -32,9 +32,9 @@ export const waveDwellRule = rule({
   version: 3,
   reads: {
     process: optional(solderingProcess),
-    least: waveDwellLeast,
-    most: waveDwellMost,
-    totalMost: waveDwellTotalMost,
+    min: waveDwellMin,
+    max: waveDwellMax,
+    totalMax: waveDwellTotalMax,
     logs: logsOf(characteristic),
     answers: signalAnswers,
     instruments: instrumentsOnFile,
@@ -43,9 +43,9 @@ export const waveDwellRule = rule({
     interval: waveContactInterval,
     guard: processWindowGuard,
   },
-  judge({ process, least, most, totalMost, logs, answers, ...rest }): Judged {
+  judge({ process, min, max, totalMax, logs, answers, ...rest }): Judged {
     if (!passesWave(process)) return notApplicable('No board passes over a wave in this programme.')
-    const window = guarded(between(least, most, 's'), rest.guard)
+    const window = guarded(between(min, max, 's'), rest.guard)
     const instruments = { instruments: rest.instruments, calibrations: rest.calibrations }
     const series = logs.map(dwellSeries)
     const judged = judgeLoggedWindow({
@@ -54,7 +54,7 @@ export const waveDwellRule = rule({
       window,
       answers,
       instruments,
-      mend: (_, at) => settingsFor((least.value + most.value) / 2, at),
+      mend: (_, at) => settingsFor((min.value + max.value) / 2, at),
       recordIn: 'a log of wave contact and speed',
       work: { ...MACHINE_WORK, runs: rest.runs, interval: rest.interval },
     })
@@ -65,7 +65,7 @@ export const waveDwellRule = rule({
         judgeSeries(
           one,
           {
-            window: guarded({ most: boundBy(totalMost), unit: 's' }, rest.guard),
+            window: guarded({ max: boundBy(totalMax), unit: 's' }, rest.guard),
             answers,
             instruments,
             mend: () => 'Run faster, or shorten the contact of either wave.',
@@ -76,12 +76,7 @@ export const waveDwellRule = rule({
     return {
       ...withFurtherParts(judged, 'Both waves together', totals),
       working: series.flatMap((one) => workingOf(one)),
-      sources: distinctSources([
-        sourceOf(least),
-        sourceOf(most),
-        sourceOf(totalMost),
-        sourceOf(rest.interval),
-      ]),
+      sources: distinctSources([sourceOf(min), sourceOf(max), sourceOf(totalMax), sourceOf(rest.interval)]),
       notes: [
         ...(judged.notes ?? []),
         'The dwell judged is that of the main wave alone; both waves are held to their own limit.',

@@ -1,10 +1,10 @@
 import { guarded } from '@/shared/logs/logged-window'
 import { processWindowGuard } from '@/shared/plan/limits/guard-bands'
 import {
-  conveyorAngleLeast,
-  conveyorAngleMost,
-  immersionLeast,
-  immersionMost,
+  conveyorAngleMin,
+  conveyorAngleMax,
+  immersionMin,
+  immersionMax,
 } from '@/shared/plan/limits/control-wave'
 import { boardThickness } from '@/shared/plan/parameters/laminate'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
@@ -16,7 +16,7 @@ import type { Judged } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
-import { sourceOf } from '@/shared/rules/ruling-source'
+import { sourceOf } from '@/shared/rules/governing-source'
 import { distinctSources } from '@/shared/sources/distinct-sources'
 import { withFurtherParts } from '@/shared/rules/secondary-parts'
 import { judgeLoggedWindow, judgeSeries } from '@/shared/logs/judge-logged-window'
@@ -45,10 +45,10 @@ export const waveGeometryRule = rule({
   reads: {
     process: optional(solderingProcess),
     thickness: boardThickness,
-    least: immersionLeast,
-    most: immersionMost,
-    angleLeast: conveyorAngleLeast,
-    angleMost: conveyorAngleMost,
+    min: immersionMin,
+    max: immersionMax,
+    angleMin: conveyorAngleMin,
+    angleMax: conveyorAngleMax,
     logs: logsOf(characteristic),
     answers: signalAnswers,
     instruments: instrumentsOnFile,
@@ -57,17 +57,17 @@ export const waveGeometryRule = rule({
     interval: waveGeometryInterval,
     guard: processWindowGuard,
   },
-  judge({ process, thickness, least, most, angleLeast, angleMost, logs, answers, ...rest }): Judged {
+  judge({ process, thickness, min, max, angleMin, angleMax, logs, answers, ...rest }): Judged {
     if (!passesWave(process)) return notApplicable('No board passes over a wave in this programme.')
     const instruments = { instruments: rest.instruments, calibrations: rest.calibrations }
     const inMm = (share: number): string => formatQuantity((share / 100) * thickness, 'mm', 3)
     const judged = judgeLoggedWindow({
       what: 'Immersion',
       series: logs.map((log) => immersionShareSeries(log, thickness)),
-      window: guarded(between(least, most, '%'), rest.guard),
+      window: guarded(between(min, max, '%'), rest.guard),
       answers,
       instruments,
-      mend: () => `Set the wave so that the board dips ${inMm(least.value)} to ${inMm(most.value)}.`,
+      mend: () => `Set the wave so that the board dips ${inMm(min.value)} to ${inMm(max.value)}.`,
       recordIn: 'a log of wave immersion and conveyor angle',
       work: { ...MACHINE_WORK, runs: rest.runs, interval: rest.interval },
     })
@@ -78,10 +78,10 @@ export const waveGeometryRule = rule({
         judgeSeries(
           one,
           {
-            window: guarded(between(angleLeast, angleMost, '°'), rest.guard),
+            window: guarded(between(angleMin, angleMax, '°'), rest.guard),
             answers,
             instruments,
-            mend: () => `Set the conveyor to climb by ${angleLeast.value} to ${angleMost.value}°.`,
+            mend: () => `Set the conveyor to climb by ${angleMin.value} to ${angleMax.value}°.`,
           },
           logSubject(one.log, { key: 'angle', words: 'angle' }),
         ),
@@ -93,10 +93,10 @@ export const waveGeometryRule = rule({
           label: 'Immersion',
           formula: 'share = depth / board thickness',
           numbers: `board ${thickness} mm`,
-          result: `${inMm(least.value)} to ${inMm(most.value)}`,
+          result: `${inMm(min.value)} to ${inMm(max.value)}`,
         },
       ],
-      sources: distinctSources([sourceOf(least), sourceOf(angleLeast), sourceOf(rest.interval)]),
+      sources: distinctSources([sourceOf(min), sourceOf(angleMin), sourceOf(rest.interval)]),
     }
   },
 })

@@ -1,4 +1,4 @@
-import { preheatRiseMost } from '@/shared/plan/limits/control-wave'
+import { preheatRiseMax } from '@/shared/plan/limits/control-wave'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import { wavePreheat as characteristic } from '@/shared/records/characteristics/wave-preheat'
@@ -7,13 +7,13 @@ import type { Judged, Part } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
-import { sourceOf } from '@/shared/rules/ruling-source'
+import { sourceOf } from '@/shared/rules/governing-source'
 import { distinctSources } from '@/shared/sources/distinct-sources'
 import { withFurtherParts } from '@/shared/rules/secondary-parts'
 import { boundBy, guarded } from '@/shared/logs/logged-window'
 import { processWindowGuard } from '@/shared/plan/limits/guard-bands'
 import { judgeLoggedWindow, judgeSeries } from '@/shared/logs/judge-logged-window'
-import { between, preheatRangeReads, preheatRulings } from '@/shared/logs/process-windows'
+import { between, preheatRangeReads, preheatRequirements } from '@/shared/logs/process-windows'
 import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/log-record-sources'
 import { solderingRuns } from '@/shared/rules/assembly-record-sources'
 import { MACHINE_WORK } from '@/shared/logs/runs-held'
@@ -32,7 +32,7 @@ export const wavePreheatRule = rule({
     family: alloyFamily,
     process: optional(solderingProcess),
     ...preheatRangeReads,
-    riseMost: preheatRiseMost,
+    riseMax: preheatRiseMax,
     logs: logsOf(characteristic),
     answers: signalAnswers,
     instruments: instrumentsOnFile,
@@ -42,18 +42,18 @@ export const wavePreheatRule = rule({
     guard: processWindowGuard,
   },
   judge(inputs): Judged {
-    const { family, process, logs, answers, riseMost } = inputs
+    const { family, process, logs, answers, riseMax } = inputs
     if (!passesWave(process)) return notApplicable('No board passes over a wave in this programme.')
-    const [least, most] = preheatRulings(family, inputs)
+    const [min, max] = preheatRequirements(family, inputs)
     const instruments = { instruments: inputs.instruments, calibrations: inputs.calibrations }
     const judged = judgeLoggedWindow({
       what: 'Upper side entering the wave',
       series: logs.map((log) => columnSeries(log, characteristic.charted)),
-      window: guarded(between(least, most, '°C'), inputs.guard),
+      window: guarded(between(min, max, '°C'), inputs.guard),
       answers,
       instruments,
       mend: (newest) =>
-        newest < least.value
+        newest < min.value
           ? 'Raise the preheaters or run slower, and measure again with the board’s own mass.'
           : 'Lower the preheaters or run faster, and measure again with the board’s own mass.',
       recordIn: 'a log of preheat',
@@ -70,22 +70,17 @@ export const wavePreheatRule = rule({
             verdict: 'undetermined',
             found: 'never recorded.',
             remedy: {
-              says: 'Take the steepest rise from the measured board and record it with the reading.',
+              message: 'Take the steepest rise from the measured board and record it with the reading.',
             },
           }
-        const window = guarded({ most: boundBy(riseMost), unit: 'K/s' }, inputs.guard)
+        const window = guarded({ max: boundBy(riseMax), unit: 'K/s' }, inputs.guard)
         const mend = () => 'Spread the heat over more of the preheat zone.'
         return judgeSeries(series, { window, answers, instruments, mend }, named)
       })
     return {
       ...withFurtherParts(judged, 'Steepest rise', rises),
       working: [],
-      sources: distinctSources([
-        sourceOf(least),
-        sourceOf(most),
-        sourceOf(riseMost),
-        sourceOf(inputs.interval),
-      ]),
+      sources: distinctSources([sourceOf(min), sourceOf(max), sourceOf(riseMax), sourceOf(inputs.interval)]),
       notes: [
         ...(judged.notes ?? []),
         'The flux data sheet governs the window: state it as a requirement where it differs.',

@@ -109,19 +109,19 @@ function partOf({ method, ageing }: Row, storeC: number | undefined, wantedMonth
     return { ...common, verdict: 'undetermined', found }
   }
   const wanted = formatQuantity(wantedMonths, 'months')
-  if (equivalence.leastMonths >= wantedMonths) {
+  if (equivalence.minMonths >= wantedMonths) {
     return {
       ...common,
       verdict: 'meets',
       found: `${span} at ${at}, for ${wanted} in store.`,
     }
   }
-  const never = equivalence.mostMonths < wantedMonths
+  const never = equivalence.maxMonths < wantedMonths
   return {
     ...common,
     verdict: never ? 'fails' : 'marginal',
     found: `${span} at ${at}, while parts may wait ${wanted}${never ? '' : ': the published energies disagree on whether that is enough'}.`,
-    remedy: { says: 'Age longer, shorten the storage allowed, or test again after the store.' },
+    remedy: { message: 'Age longer, shorten the storage allowed, or test again after the store.' },
   }
 }
 
@@ -144,19 +144,27 @@ function claimPart(
       ...(equivalence && equivalenceMeasured(equivalence)),
     },
   }
-  const says = `${formatQuantity(claim.months, 'months')} claimed by ${claim.claimedBy} (${claim.document})`
+  const message = `${formatQuantity(claim.months, 'months')} claimed by ${claim.claimedBy} (${claim.document})`
   if (method?.acts === 'steam') {
-    return { ...common, verdict: 'marginal', found: `${says}; kept as a claim, not used: ${STEAM_HAS_NONE}.` }
+    return {
+      ...common,
+      verdict: 'marginal',
+      found: `${message}; kept as a claim, not used: ${STEAM_HAS_NONE}.`,
+    }
   }
   if (equivalence?.kind !== 'span' || equivalence.mechanism !== 'growth of compound') {
-    return { ...common, verdict: 'marginal', found: `${says}; kept as a claim: nothing here can confirm it.` }
+    return {
+      ...common,
+      verdict: 'marginal',
+      found: `${message}; kept as a claim: nothing here can confirm it.`,
+    }
   }
-  const within = claim.months <= equivalence.mostMonths
+  const within = claim.months <= equivalence.maxMonths
   return {
     ...common,
-    verdict: claim.months <= equivalence.leastMonths ? 'meets' : within ? 'marginal' : 'fails',
-    found: `${says}; computed: ${spanInWords(equivalence)}.`,
-    remedy: within ? undefined : { says: 'Withdraw the claim: no published energy supports it.' },
+    verdict: claim.months <= equivalence.minMonths ? 'meets' : within ? 'marginal' : 'fails',
+    found: `${message}; computed: ${spanInWords(equivalence)}.`,
+    remedy: within ? undefined : { message: 'Withdraw the claim: no published energy supports it.' },
   }
 }
 
@@ -168,14 +176,14 @@ const equivalenceMeasured = (equivalence: AgeingEquivalence): Measured =>
     ? { standsFor: equivalence.kind }
     : {
         standsFor: equivalence.mechanism,
-        atLeast: measure(equivalence.leastMonths, 'months'),
-        atMost: measure(equivalence.mostMonths, 'months'),
+        atLeast: measure(equivalence.minMonths, 'months'),
+        atMost: measure(equivalence.maxMonths, 'months'),
       }
 
 function spanInWords(equivalence: Extract<AgeingEquivalence, { kind: 'span' }>): string {
-  const { leastMonths, mostMonths } = equivalence
-  const most = mostMonths > 1200 ? 'more than a century' : formatQuantity(mostMonths, 'months', 2)
-  return `stands for ${formatNumber(leastMonths, 2)} months to ${most} of ${equivalence.mechanism}`
+  const { minMonths, maxMonths } = equivalence
+  const max = maxMonths > 1200 ? 'more than a century' : formatQuantity(maxMonths, 'months', 2)
+  return `stands for ${formatNumber(minMonths, 2)} months to ${max} of ${equivalence.mechanism}`
 }
 
 function workingOf({ method, ageing }: Row, storeC: number): WorkingLine {
@@ -197,6 +205,6 @@ function numbersOf(
   if (equivalence.kind === 'none' || aged?.temperatureC === undefined) return undefined
   const temperatures = `${aged.hours} h at ${aged.temperatureC} °C against ${formatNumber(storeC)} °C`
   return equivalence.mechanism === 'growth of compound'
-    ? `${temperatures}, E ${GROWTH_ENERGIES.leastKjMol} to ${GROWTH_ENERGIES.mostKjMol} kJ/mol`
+    ? `${temperatures}, E ${GROWTH_ENERGIES.minKjMol} to ${GROWTH_ENERGIES.maxKjMol} kJ/mol`
     : `${temperatures}, ${aged.relativeHumidityPct} against ${ASSUMED_HUMIDITY_PCT} % RH, ${HUMIDITY_MODELS.map(({ label, exponent, activationEnergyEV }) => `${label}: n ${exponent}, E ${activationEnergyEV} eV`).join('; ')}`
 }

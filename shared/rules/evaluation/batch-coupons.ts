@@ -82,7 +82,7 @@ function partOf(board: Lot, coupons: readonly Lot[], newestOf: NewestOf): Part {
       verdict: 'fails',
       measured: { failed: failed.lot.code, testedOn: failed.testedOn },
       found: `${what} failed its newest solderability test, of ${failed.testedOn}.`,
-      remedy: { says: 'Reject the batch, or find why it failed and test again.' },
+      remedy: { message: 'Reject the batch, or find why it failed and test again.' },
     }
   }
   const [good] = tested
@@ -103,13 +103,13 @@ function partOf(board: Lot, coupons: readonly Lot[], newestOf: NewestOf): Part {
       ...common,
       verdict: 'undetermined',
       found: `coupon lot ${waiting.code} of its batch has no solderability test that counts.`,
-      remedy: { says: `Test coupon lot ${waiting.code}.` },
+      remedy: { message: `Test coupon lot ${waiting.code}.` },
     }
   }
   return {
     ...common,
     verdict: 'undetermined',
     found: `no coupon of ${board.supplier}, date code ${board.dateCode}, and no board of the lot was tested for solderability.`,
-    remedy: { says: 'Ask for coupons of the batch, or spend a board of the lot on the test.' },
+    remedy: { message: 'Ask for coupons of the batch, or spend a board of the lot on the test.' },
   }
 }

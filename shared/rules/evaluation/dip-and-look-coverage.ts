@@ -1,5 +1,5 @@
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import { coverageLeast } from '@/shared/plan/limits/evaluation-solderability'
+import { governingName, sourceOf } from '@/shared/rules/governing-source'
+import { coverageMin } from '@/shared/plan/limits/evaluation-solderability'
 import { coverageGuard } from '@/shared/plan/limits/evaluation-guards'
 import { formatQuantity } from '@/shared/quantity/format'
 import { moltenSolderCautions } from '@/shared/methods/solderability-conditions'
@@ -16,16 +16,16 @@ export const dipAndLookCoverage = rule({
   formula: 'coverage of each specimen ≥ least; specimens bad ≤ acceptance number of the plan',
   stage: 'evaluation',
   version: 4,
-  reads: { ...samplingReads, least: coverageLeast, guard: coverageGuard },
+  reads: { ...samplingReads, min: coverageMin, guard: coverageGuard },
   judge(inputs) {
-    const { least, guard } = inputs
+    const { min, guard } = inputs
     return judgeSampledLots(
       {
         method: DIP_AND_LOOK,
-        ruling: least,
+        governing: min,
         guardBand: guard.value,
-        limitSays: `at least ${formatQuantity(least.value, '%')} of the dipped area covered (${namedRuling(least)}), in a sample by lot size`,
-        sources: [sourceOf(least), ...SAMPLING_SOURCES],
+        limitMessage: `at least ${formatQuantity(min.value, '%')} of the dipped area covered (${governingName(min)}), in a sample by lot size`,
+        sources: [sourceOf(min), ...SAMPLING_SOURCES],
         cautions: moltenSolderCautions,
       },
       inputs,

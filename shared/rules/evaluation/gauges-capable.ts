@@ -1,10 +1,10 @@
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import { gaugeShareGood } from '@/shared/plan/limits/evaluation-guards'
 import {
-  distinctCategoriesLeast,
-  gaugeShareMost,
-  studyPartsLeast,
-  studyPeopleLeast,
+  distinctCategoriesMin,
+  gaugeShareMax,
+  studyPartsMin,
+  studyPeopleMin,
 } from '@/shared/plan/limits/evaluation-instruments'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import { fromMemory } from '@/shared/sources/provenance'
@@ -47,30 +47,30 @@ export const gaugesCapable = rule({
     instruments,
     studies: recordsOf('gauge-reading', 'gauge-study readings'),
     needed: optional(lotsNeeded),
-    share: gaugeShareMost,
+    share: gaugeShareMax,
     good: gaugeShareGood,
-    leastParts: studyPartsLeast,
-    leastPeople: studyPeopleLeast,
-    categories: distinctCategoriesLeast,
+    minParts: studyPartsMin,
+    minPeople: studyPeopleMin,
+    categories: distinctCategoriesMin,
   },
   judge(inputs): Judged {
     const { lots: all, instruments: file, studies, share, categories, needed } = inputs
-    const limit = `gauge spread at most ${formatQuantity(share.value, '%')} of the study’s (${namedRuling(share)}), ${categories.value} categories told apart (${namedRuling(categories)})`
+    const limit = `gauge spread at most ${formatQuantity(share.value, '%')} of the study’s (${governingName(share)}), ${categories.value} categories told apart (${governingName(categories)})`
     const studied = studiedGauges(studies)
     const uses = usesByTag(all, file)
     const judged = studied.map((one) => ({
       one,
       part: partOf(one, uses.get(one.instrumentTag) ?? [], {
-        mostPct: share.value,
+        maxPct: share.value,
         goodPct: Math.min(inputs.good.value, share.value),
-        leastCategories: categories.value,
-        leastParts: inputs.leastParts.value,
-        leastPeople: inputs.leastPeople.value,
+        minCategories: categories.value,
+        minParts: inputs.minParts.value,
+        minPeople: inputs.minPeople.value,
       }),
     }))
     const unstudied = thicknessGaugesWithoutStudy(all, file, studied)
     const parts = [...judged.map(({ part }) => part), ...unstudied]
-    const base = { limit, sources: [SOURCE, sourceOf(share), sourceOf(inputs.leastParts)] }
+    const base = { limit, sources: [SOURCE, sourceOf(share), sourceOf(inputs.minParts)] }
     if (parts.length === 0) {
       return measuresThickness(needed)
         ? undetermined('Thickness is to be measured, and no gauge study is recorded.', [STUDY_WANTED], limit)
@@ -88,11 +88,11 @@ const measuresThickness = (needed: readonly { readonly method: string }[] = []):
   needed.some(({ method }) => method === platingThickness.key)
 
 interface Asked {
-  readonly mostPct: number
+  readonly maxPct: number
   readonly goodPct: number
-  readonly leastParts: number
-  readonly leastPeople: number
-  readonly leastCategories: number
+  readonly minParts: number
+  readonly minPeople: number
+  readonly minCategories: number
 }
 
 function partOf(
@@ -106,7 +106,7 @@ function partOf(
       ...common,
       verdict: 'undetermined',
       found: `${result.incomplete}.`,
-      remedy: { says: 'Complete the study.' },
+      remedy: { message: 'Complete the study.' },
     }
   }
   const more = moreWanted(result, asked)
@@ -116,28 +116,28 @@ function partOf(
       verdict: 'undetermined',
       measured: { parts: count(result.parts), people: count(result.appraisers) },
       found: `${result.parts} parts by ${result.appraisers} people are too few to tell the gauge’s spread from the pieces’.`,
-      remedy: { says: `Add ${more.join(' and ')} to the study.` },
+      remedy: { message: `Add ${more.join(' and ')} to the study.` },
     }
   }
   const { gaugeShareOfTotalPct, distinctCategories } = result.figures
   const margins: Margin[] = [
     {
       found: gaugeShareOfTotalPct,
-      limit: asked.mostPct,
+      limit: asked.maxPct,
       unit: '%',
       direction: 'at most',
-      guardBand: asked.mostPct - asked.goodPct,
+      guardBand: asked.maxPct - asked.goodPct,
     },
     {
       found: distinctCategories,
-      limit: asked.leastCategories,
+      limit: asked.minCategories,
       unit: '1',
       direction: 'at least',
       guardBand: 0,
     },
   ]
   const verdict = worstVerdict(margins.map(verdictOn))
-  const pair = formatAgainst(gaugeShareOfTotalPct, asked.mostPct, '%')
+  const pair = formatAgainst(gaugeShareOfTotalPct, asked.maxPct, '%')
   const used =
     uses.length > 0 && verdict === 'fails' ? ` It was used for ${uses.map(useInWords).join('; ')}.` : ''
   return {
@@ -145,9 +145,9 @@ function partOf(
     verdict,
     measured: {
       gaugeShare: measure(gaugeShareOfTotalPct, '%'),
-      gaugeShareMost: measure(asked.mostPct, '%'),
+      gaugeShareMax: measure(asked.maxPct, '%'),
       categories: count(distinctCategories),
-      categoriesLeast: count(asked.leastCategories),
+      categoriesMin: count(asked.minCategories),
       ...(verdict === 'fails' && {
         usedFor: uses.map(({ lot, method, testedOn }) => [lot, method, testedOn].join(' ')),
       }),
@@ -157,7 +157,8 @@ function partOf(
     remedy:
       verdict === 'fails'
         ? {
-            says: 'Mend what repeats badly (fixture, reading, person), study again, and repeat the tests made with it.',
+            message:
+              'Mend what repeats badly (fixture, reading, person), study again, and repeat the tests made with it.',
           }
         : undefined,
   }
@@ -166,11 +167,11 @@ function partOf(
 /** What a study lacks before its spreads say anything: a few pieces may happen to be alike. */
 function moreWanted(
   { parts, appraisers }: { readonly parts: number; readonly appraisers: number },
-  { leastParts, leastPeople }: Asked,
+  { minParts, minPeople }: Asked,
 ): string[] {
   const wanted = [
-    { short: leastParts - parts, of: 'pieces' },
-    { short: leastPeople - appraisers, of: 'people' },
+    { short: minParts - parts, of: 'pieces' },
+    { short: minPeople - appraisers, of: 'people' },
   ]
   return wanted.flatMap(({ short, of }) => (short > 0 ? [`${short} more ${of}`] : []))
 }
@@ -223,7 +224,9 @@ function thicknessGaugesWithoutStudy(
       about: { instrument: tag },
       verdict: 'undetermined' as const,
       found: 'measures plating thickness and has no gauge study: part of the spread it shows may be its own.',
-      remedy: { says: 'Have two people measure ten pieces two or three times each, and enter the readings.' },
+      remedy: {
+        message: 'Have two people measure ten pieces two or three times each, and enter the readings.',
+      },
     }))
 }
 

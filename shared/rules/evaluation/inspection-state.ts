@@ -3,7 +3,7 @@ import { methodName } from '@/shared/methods/test-methods'
 import { undetermined, type Judged, type Part, type Verdict } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { rule } from '@/shared/rules/rule'
-import type { InspectionStanding } from '@/shared/statistics/sampling/switching'
+import type { InspectionStatus } from '@/shared/statistics/sampling/switching'
 import { askedOf, isSampled, sampledLimits, sampledMethods } from '@/shared/sampling/asked-methods'
 import { seriesOf, type Series } from '@/shared/sampling/lot-sampling'
 import type { SampledMethod } from '@/shared/sampling/sampled-method'
@@ -18,7 +18,7 @@ const SOURCE = published(
 )
 const LIMIT_SAYS = 'no series of a supplier’s lots on tightened inspection, and none discontinued'
 
-const VERDICTS: Record<InspectionStanding['severity'], Verdict> = {
+const VERDICTS: Record<InspectionStatus['severity'], Verdict> = {
   normal: 'meets',
   reduced: 'meets',
   tightened: 'marginal',
@@ -101,7 +101,7 @@ export const inspectionState = rule({
         found: `${next.severity} inspection after ${decided.length} ${decided.length === 1 ? 'lot' : 'lots'}, ${failed} rejected. ${next.because} For ${nextPlan}.`,
         remedy:
           next.severity === 'discontinued'
-            ? { says: 'Record the corrective action of the supplier once quality has accepted it.' }
+            ? { message: 'Record the corrective action of the supplier once quality has accepted it.' }
             : undefined,
       }
     }

@@ -1,10 +1,10 @@
 import { isUsable } from '@/shared/records/lot-identity'
-import { sourceOf } from '@/shared/rules/ruling-source'
-import { calibrationNoticeLeast } from '@/shared/plan/limits/evaluation-instruments'
+import { sourceOf } from '@/shared/rules/governing-source'
+import { calibrationNoticeMin } from '@/shared/plan/limits/evaluation-instruments'
 import { fromMemory } from '@/shared/sources/provenance'
 import { daysBetween } from '@/shared/quantity/calendar'
 import { formatNumber } from '@/shared/quantity/format'
-import { byId, calibrationStanding, type InstrumentFile } from '@/shared/instruments/calibration-status'
+import { byId, calibrationStatus, type InstrumentFile } from '@/shared/instruments/calibration-status'
 import type { Instrument } from '@/shared/records/instrument'
 import type { Lot, LotTest } from '@/shared/records/lot'
 import { methodName, needsInstrument } from '@/shared/methods/test-methods'
@@ -33,7 +33,7 @@ export const instrumentsInCalibration = rule({
     lots,
     instruments,
     calibrations: recordsOf('calibration', 'calibrations'),
-    notice: calibrationNoticeLeast,
+    notice: calibrationNoticeMin,
     today,
   },
   judge(inputs): Judged {
@@ -86,38 +86,38 @@ interface TestOfLot {
 }
 
 function partOf({ lot, test }: TestOfLot, file: InstrumentFile): Part {
-  const standing = calibrationStanding(test.instrumentId, test.testedOn, file)
+  const status = calibrationStatus(test.instrumentId, test.testedOn, file)
   const common = {
     subject: `lot ${lot.code}, ${methodName(test.method)} of ${test.testedOn}`,
     about: { ...aboutLot(lot), method: test.method, testedOn: test.testedOn },
-    measured: calibrationMeasured(standing),
+    measured: calibrationMeasured(status),
   }
-  if (standing.stands) {
-    return { ...common, verdict: 'meets', found: `${standing.instrument.tag} was in calibration.` }
+  if (status.stands) {
+    return { ...common, verdict: 'meets', found: `${status.instrument.tag} was in calibration.` }
   }
   const repeated = lot.tests.some(
     (other) =>
       other !== test &&
       other.method === test.method &&
       other.testedOn >= test.testedOn &&
-      calibrationStanding(other.instrumentId, other.testedOn, file).stands,
+      calibrationStatus(other.instrumentId, other.testedOn, file).stands,
   )
   if (repeated) {
-    return { ...common, verdict: 'meets', found: `${standing.says}; set aside and repeated in calibration.` }
+    return { ...common, verdict: 'meets', found: `${status.message}; set aside and repeated in calibration.` }
   }
   if (!isUsable(lot)) {
     return {
       ...common,
       verdict: 'not applicable',
-      found: `${standing.says}; the lot was rejected and rests on no result.`,
+      found: `${status.message}; the lot was rejected and rests on no result.`,
     }
   }
   return {
     ...common,
-    verdict: standing.proven ? 'fails' : 'undetermined',
-    found: `${standing.says}.`,
+    verdict: status.proven ? 'fails' : 'undetermined',
+    found: `${status.message}.`,
     remedy: {
-      says: standing.proven
+      message: status.proven
         ? 'Repeat the test with an instrument in calibration; the earlier result is kept and set aside.'
         : 'Record the calibration that covers the date, or repeat the test with an instrument in calibration.',
     },
@@ -145,7 +145,7 @@ function dueSoon(
           ? `ran out of calibration on ${instrument.dueOn}: not to be used until calibrated.`
           : `due on ${instrument.dueOn}, in ${formatNumber(margin.found)} days.`,
       margin,
-      remedy: { says: `Have ${instrument.tag} calibrated before the next test.` },
+      remedy: { message: `Have ${instrument.tag} calibrated before the next test.` },
     }))
 }
 

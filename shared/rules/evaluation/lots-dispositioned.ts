@@ -124,7 +124,7 @@ function partOf(lot: Lot, { failed, failedDeposits, open, openDeposits, any }: R
         failures.length > 0
           ? `failed by ${failures.join(', ')}, and is not yet disposed of.`
           : 'not yet disposed of.',
-      remedy: { says: 'Quality accepts it, rejects it, or allows it under concession, with a reason.' },
+      remedy: { message: 'Quality accepts it, rejects it, or allows it under concession, with a reason.' },
     }
   }
   if (disposition.verdict === 'reject') {
@@ -142,7 +142,7 @@ function partOf(lot: Lot, { failed, failedDeposits, open, openDeposits, any }: R
       ...common,
       verdict: 'fails',
       found: `accepted by ${disposition.by} although it failed by ${failures.join(', ')}.`,
-      remedy: { says: 'Reject it, or allow it under concession with the reason why it is tolerable.' },
+      remedy: { message: 'Reject it, or allow it under concession with the reason why it is tolerable.' },
     }
   }
   if (undecided.length > 0) {
@@ -150,7 +150,7 @@ function partOf(lot: Lot, { failed, failedDeposits, open, openDeposits, any }: R
       ...common,
       verdict: 'undetermined',
       found: `accepted by ${disposition.by} before these were decided: ${undecided.join(', ')}.`,
-      remedy: { says: 'Complete the tests.' },
+      remedy: { message: 'Complete the tests.' },
     }
   }
   if (!any) {
@@ -158,7 +158,7 @@ function partOf(lot: Lot, { failed, failedDeposits, open, openDeposits, any }: R
       ...common,
       verdict: 'undetermined',
       found: `accepted by ${disposition.by} on ${disposition.on} without any result of a test here.`,
-      remedy: { says: 'Test a sample of the lot, or record its receiving check.' },
+      remedy: { message: 'Test a sample of the lot, or record its receiving check.' },
     }
   }
   return { ...common, verdict: 'meets', found: `accepted by ${disposition.by} on ${disposition.on}.` }

@@ -8,8 +8,8 @@ import { isSolderabilityMethod, methodName } from '@/shared/methods/test-methods
 import type { Judged, Part } from '@/shared/rules/finding'
 import { count } from '@/shared/rules/measure'
 import { testConditions } from '@/shared/plan/parameters/evaluation-test-conditions'
-import { demandsFrom, standingReads } from '@/shared/sampling/sampling-reads'
-import { whySetAside } from '@/shared/sampling/test-status'
+import { demandsFrom, statusReads } from '@/shared/sampling/sampling-reads'
+import { whyTailoredOut } from '@/shared/sampling/test-status'
 import { optional, rule } from '@/shared/rules/rule'
 import { spokenByWorst } from '@/shared/rules/worst-part'
 import { groupedBy } from '@/shared/grouped-by'
@@ -27,7 +27,7 @@ export const lotsNeededPresent = rule({
   stage: 'evaluation',
   version: 2,
   reads: {
-    ...standingReads,
+    ...statusReads,
     conditions: optional(testConditions),
     needed: lotsNeeded,
     holes: optional(leadHoles),
@@ -35,7 +35,7 @@ export const lotsNeededPresent = rule({
   judge(inputs): Judged {
     const { lots: all, needed, holes } = inputs
     const demands = demandsFrom({ ...inputs, conditions: inputs.conditions ?? [] })
-    const counts: Counts = (test) => whySetAside(test, demands) === undefined && test.readings.count > 0
+    const counts: Counts = (test) => whyTailoredOut(test, demands) === undefined && test.readings.count > 0
     const byPart = groupedBy(all, kindAndPart)
     const rows = partsOf(needed)
     const parts = [
@@ -91,7 +91,7 @@ function judgePart({ part, kind, methods }: PlannedPart, own: readonly Lot[], co
       ...common,
       verdict: 'undetermined',
       found: 'is soldered, and the plan asks for no solderability test of it.',
-      remedy: { says: 'Add a row with a solderability test for this part.' },
+      remedy: { message: 'Add a row with a solderability test for this part.' },
     }
   }
   if (own.length === 0) {
@@ -99,7 +99,7 @@ function judgePart({ part, kind, methods }: PlannedPart, own: readonly Lot[], co
       ...common,
       verdict: 'undetermined',
       found: 'no lot is recorded.',
-      remedy: { says: 'Record the lot when it is received.' },
+      remedy: { message: 'Record the lot when it is received.' },
     }
   }
   const usable = own.filter(isUsable)
@@ -110,7 +110,7 @@ function judgePart({ part, kind, methods }: PlannedPart, own: readonly Lot[], co
       verdict: 'fails',
       measured: { rejected: own.map(({ code }) => code) },
       found: `every lot was rejected (${codes}).`,
-      remedy: { says: 'Obtain and test another lot, or another supplier’s.' },
+      remedy: { message: 'Obtain and test another lot, or another supplier’s.' },
     }
   }
   const short = usable.flatMap((lot) => {
@@ -126,7 +126,7 @@ function judgePart({ part, kind, methods }: PlannedPart, own: readonly Lot[], co
       ...common,
       verdict: 'undetermined',
       found: `${short.join('; ')}.`,
-      remedy: { says: 'Test it, or reject the lot.' },
+      remedy: { message: 'Test it, or reject the lot.' },
     }
   }
   const accepted = usable.filter(({ disposition }) => disposition !== null)
@@ -135,7 +135,7 @@ function judgePart({ part, kind, methods }: PlannedPart, own: readonly Lot[], co
       ...common,
       verdict: 'undetermined',
       found: `${usable.map(({ code }) => `lot ${code}`).join(', ')} tested and not yet disposed of by quality.`,
-      remedy: { says: 'Accept, reject, or allow it under concession.' },
+      remedy: { message: 'Accept, reject, or allow it under concession.' },
     }
   }
   return {
@@ -155,7 +155,7 @@ function boardMissing(needed: Needed): Part[] {
       about: { kind: 'bare board' },
       verdict: 'undetermined',
       found: 'is in no row of the parts to be evaluated.',
-      remedy: { says: 'Add a row for the bare board with its solderability test.' },
+      remedy: { message: 'Add a row for the bare board with its solderability test.' },
     },
   ]
 }
@@ -170,6 +170,6 @@ function componentsMissing(needed: Needed, holes: readonly { readonly component:
       subject: component,
       verdict: 'undetermined',
       found: 'stands in the hole table and in no row of the parts to be evaluated.',
-      remedy: { says: 'Add a row that names it, with its solderability test.' },
+      remedy: { message: 'Add a row that names it, with its solderability test.' },
     }))
 }

@@ -91,7 +91,7 @@ function wrongUse(lot: Lot): Part[] {
         ...common,
         verdict: 'fails',
         found: `used ${into} before quality disposed of it.`,
-        remedy: { says: 'Dispose of the lot on its results; until then hold the assemblies.' },
+        remedy: { message: 'Dispose of the lot on its results; until then hold the assemblies.' },
       },
     ]
   }
@@ -102,7 +102,7 @@ function wrongUse(lot: Lot): Part[] {
         verdict: 'fails',
         found: `rejected, and used ${into}.`,
         remedy: {
-          says: 'Withdraw the assemblies, or have them allowed by concession of design and quality.',
+          message: 'Withdraw the assemblies, or have them allowed by concession of design and quality.',
         },
       },
     ]
@@ -160,7 +160,7 @@ function untraced(
         subject: part,
         verdict: 'undetermined' as const,
         found: `${listed(missing)} ${missing.length === 1 ? 'is' : 'are'} traced to no lot of it.`,
-        remedy: { says: 'Enter on the lot page which assemblies the lot went into.' },
+        remedy: { message: 'Enter on the lot page which assemblies the lot went into.' },
       },
     ]
   })

@@ -1,5 +1,5 @@
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import { holeRiseLeast } from '@/shared/plan/limits/evaluation-solderability'
+import { governingName, sourceOf } from '@/shared/rules/governing-source'
+import { holeRiseMin } from '@/shared/plan/limits/evaluation-solderability'
 import { formatQuantity } from '@/shared/quantity/format'
 import { moltenSolderCautions } from '@/shared/methods/solderability-conditions'
 import { rule } from '@/shared/rules/rule'
@@ -15,17 +15,17 @@ export const platedHoleRise = rule({
   formula: 'rise of solder in each hole ≥ least of the method; specimens bad ≤ acceptance number',
   stage: 'evaluation',
   version: 3,
-  reads: { ...samplingReads, least: holeRiseLeast },
+  reads: { ...samplingReads, min: holeRiseMin },
   judge(inputs) {
-    const { least } = inputs
+    const { min } = inputs
     return judgeSampledLots(
       {
         method: HOLE_RISE,
-        ruling: least,
+        governing: min,
         // A rise cannot exceed the whole hole, so there is no room for a guard band.
         guardBand: 0,
-        limitSays: `solder risen through at least ${formatQuantity(least.value, '%')} of every hole (${namedRuling(least)}), in a sample by lot size`,
-        sources: [sourceOf(least), ...SAMPLING_SOURCES],
+        limitMessage: `solder risen through at least ${formatQuantity(min.value, '%')} of every hole (${governingName(min)}), in a sample by lot size`,
+        sources: [sourceOf(min), ...SAMPLING_SOURCES],
         cautions: moltenSolderCautions,
       },
       inputs,

@@ -1,5 +1,5 @@
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
-import { platingCapabilityLeast, platingConfidenceLeast } from '@/shared/plan/limits/evaluation-plating'
+import { platingCapabilityMin, platingConfidenceMin } from '@/shared/plan/limits/evaluation-plating'
 import { platingThickness } from '@/shared/methods/plating-thickness'
 import { platingIndexes, unitsEnough, type PlatingIndex } from '@/shared/plating/plating-index'
 import { platingReads } from '@/shared/plating/plating-reads'
@@ -15,9 +15,9 @@ import {
 import { measure, count } from '@/shared/rules/measure'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { optional, rule } from '@/shared/rules/rule'
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import { spokenByWorst, worstPart } from '@/shared/rules/worst-part'
-import { fractionOf, standingReads } from '@/shared/sampling/sampling-reads'
+import { fractionOf, statusReads } from '@/shared/sampling/sampling-reads'
 import { fromMemory } from '@/shared/sources/provenance'
 
 const SOURCES = [
@@ -34,17 +34,17 @@ export const platingCapability = rule({
   stage: 'evaluation',
   version: 2,
   reads: {
-    ...standingReads,
+    ...statusReads,
     ...platingReads,
     needed: optional(lotsNeeded),
-    least: platingCapabilityLeast,
-    confidence: platingConfidenceLeast,
+    min: platingCapabilityMin,
+    confidence: platingConfidenceMin,
   },
   judge(inputs): Judged {
-    const { least, needed = [] } = inputs
+    const { min, needed = [] } = inputs
     const confidence = fractionOf(inputs.confidence)
-    const limit = `(mean − least thickness) ÷ 3 s at least ${formatNumber(least.value)} (${namedRuling(least)}), shown with ${inputs.confidence.value} % confidence`
-    const judged = platingIndexes(inputs, confidence).map((one) => judgeIndex(one, least.value, confidence))
+    const limit = `(mean − least thickness) ÷ 3 s at least ${formatNumber(min.value)} (${governingName(min)}), shown with ${inputs.confidence.value} % confidence`
+    const judged = platingIndexes(inputs, confidence).map((one) => judgeIndex(one, min.value, confidence))
     if (judged.length === 0) {
       return needed.some(({ method }) => method === platingThickness.key)
         ? undetermined('No plating is measured yet against a specified minimum.', [MISSING], limit)
@@ -57,7 +57,7 @@ export const platingCapability = rule({
       ...spokenByWorst(parts),
       limit,
       working: speaker.working,
-      sources: [...SOURCES, sourceOf(least)],
+      sources: [...SOURCES, sourceOf(min)],
       notes: [
         'The index of a lot speaks for that lot. For the next it speaks only over several lots, and if the plating was in a stable state.',
       ],
@@ -72,10 +72,10 @@ interface JudgedIndex {
   readonly working: readonly WorkingLine[]
 }
 
-function judgeIndex(one: PlatingIndex, leastIndex: number, confidence: number): JudgedIndex {
+function judgeIndex(one: PlatingIndex, minIndex: number, confidence: number): JudgedIndex {
   const { subject, about, lots, readings, units, result } = one
   if ('open' in result) {
-    const remedy = { says: 'Measure more places over more specimens.' }
+    const remedy = { message: 'Measure more places over more specimens.' }
     const measured = { readings: count(readings), specimens: count(units.count) }
     return {
       part: { subject, about, verdict: 'undetermined', measured, found: result.open, remedy },
@@ -83,17 +83,17 @@ function judgeIndex(one: PlatingIndex, leastIndex: number, confidence: number): 
     }
   }
   const { index, bound } = result
-  const verdict = verdictOf(one, result, leastIndex)
+  const verdict = verdictOf(one, result, minIndex)
   const margin: Margin = {
     found: verdict === 'fails' ? index : bound,
-    limit: leastIndex,
+    limit: minIndex,
     unit: '1',
     direction: 'at least',
     guardBand: 0,
   }
-  const pair = formatAgainst(index, leastIndex, '1')
+  const pair = formatAgainst(index, minIndex, '1')
   const isShown = verdict === 'meets' || verdict === 'fails'
-  const enough = isShown ? undefined : unitsEnough(one, leastIndex, confidence)
+  const enough = isShown ? undefined : unitsEnough(one, minIndex, confidence)
   const over = units.of === 'lots' ? `${units.count} lots` : `${units.count} specimens`
   const claim = verdict === 'not applicable' ? ': too few lots to claim anything over lots' : ''
   return {
@@ -112,7 +112,7 @@ function judgeIndex(one: PlatingIndex, leastIndex: number, confidence: number): 
       },
       found: `index ${pair.found} (at least ${pair.limit}) from ${readings} readings of ${over}; with ${formatNumber(confidence * 100)} % confidence at least ${formatNumber(bound, 3)}${claim}.`,
       margin,
-      ...(!isShown && { remedy: { says: moreWanted(one, enough) } }),
+      ...(!isShown && { remedy: { message: moreWanted(one, enough) } }),
     },
     working: workingOf(one, result, confidence),
   }
@@ -121,9 +121,9 @@ function judgeIndex(one: PlatingIndex, leastIndex: number, confidence: number): 
 type Index = Exclude<PlatingIndex['result'], { readonly open: string }>
 
 /** What a lot shows has to be shown; over lots a few prove nothing either way, and nothing is claimed. */
-function verdictOf({ units }: PlatingIndex, { index, bound }: Index, least: number): Verdict {
-  if (bound >= least) return 'meets'
-  if (index < least) return 'fails'
+function verdictOf({ units }: PlatingIndex, { index, bound }: Index, min: number): Verdict {
+  if (bound >= min) return 'meets'
+  if (index < min) return 'fails'
   return units.of === 'lots' ? 'not applicable' : 'undetermined'
 }
 
@@ -133,7 +133,7 @@ const moreWanted = ({ units }: PlatingIndex, enough: number | undefined): string
     : `With the same mean and spread ${enough} ${units.of} would show it: ${enough - units.count} more.`
 
 function workingOf(
-  { leastUm }: PlatingIndex,
+  { minUm }: PlatingIndex,
   { spread, index, bound }: Index,
   confidence: number,
 ): WorkingLine[] {
@@ -147,7 +147,7 @@ function workingOf(
     {
       label: 'Index',
       formula: '(mean − least) ÷ 3 s',
-      numbers: `(${formatNumber(spread.mean)} − ${formatNumber(leastUm)}) ÷ (3 · ${formatNumber(spread.standardDeviation)})`,
+      numbers: `(${formatNumber(spread.mean)} − ${formatNumber(minUm)}) ÷ (3 · ${formatNumber(spread.standardDeviation)})`,
       result: formatNumber(index),
     },
     {

@@ -1,6 +1,6 @@
-import { sourceOf } from '@/shared/rules/ruling-source'
+import { sourceOf } from '@/shared/rules/governing-source'
 import { fromMemory, published } from '@/shared/sources/provenance'
-import { distinctCategoriesLeast, gaugeShareMost } from '@/shared/plan/limits/evaluation-instruments'
+import { distinctCategoriesMin, gaugeShareMax } from '@/shared/plan/limits/evaluation-instruments'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { byId } from '@/shared/instruments/calibration-status'
@@ -26,7 +26,7 @@ import {
   specificationFrom,
 } from '@/shared/plating/plating-reads'
 import { asksThickness, leadCoatToMeasure, type PlatingSpecification } from '@/shared/plating/plating-window'
-import { demandsFrom, standingReads } from '@/shared/sampling/sampling-reads'
+import { demandsFrom, statusReads } from '@/shared/sampling/sampling-reads'
 import { spokenByWorst, worstPart } from '@/shared/rules/worst-part'
 
 const SOURCE = published(
@@ -44,13 +44,13 @@ export const platingThickness = rule({
   stage: 'evaluation',
   version: 2,
   reads: {
-    ...standingReads,
+    ...statusReads,
     ...platingReads,
     needed: lotsNeeded,
     holes: optional(leadHoles),
     studies: recordsOf('gauge-reading', 'gauge-study readings'),
-    gaugeShare: gaugeShareMost,
-    gaugeCategories: distinctCategoriesLeast,
+    gaugeShare: gaugeShareMax,
+    gaugeCategories: distinctCategoriesMin,
     ...platingDemandReads,
   },
   judge(inputs): Judged {
@@ -64,7 +64,7 @@ export const platingThickness = rule({
       .map((lot) => platingOf(lot, demands))
       .filter(
         ({ lot, groups, tests }) =>
-          groups.length + tests.setAside.length > 0 ||
+          groups.length + tests.excluded.length > 0 ||
           asked.has(kindAndPart(lot)) ||
           leadCoatToMeasure(lot, specification) !== undefined,
       )
@@ -72,8 +72,8 @@ export const platingThickness = rule({
 
     const hasPlatedHoles = inputs.holes?.some(({ plated }) => plated) ?? false
     const unfit = unfitGauges(inputs.studies, {
-      mostSharePct: inputs.gaugeShare.value,
-      leastCategories: inputs.gaugeCategories.value,
+      maxSharePct: inputs.gaugeShare.value,
+      minCategories: inputs.gaugeCategories.value,
     })
     const groups = lots.flatMap((one) =>
       one.groups.map((group) => {
@@ -102,7 +102,7 @@ export const platingThickness = rule({
       notes: [
         'The bound takes specimens as normal and independent; several readings on one specimen are alike and are counted as such. It speaks for this lot only.',
         ...lots.flatMap(({ lot, tests }) =>
-          tests.setAside.map(
+          tests.excluded.map(
             ({ test, because }) => `Lot ${lot.code}, test of ${test.testedOn}, set aside: ${because}.`,
           ),
         ),
@@ -138,7 +138,7 @@ function flagged(
 
 /** Boards are plated on tracks and, where they have plated holes, in them. */
 function missingPlaces({ lot, groups, tests }: PlatingOfLot, hasPlatedHoles: boolean): Part[] {
-  const reasons = tests.setAside.map(({ test, because }) => `test of ${test.testedOn}: ${because}`)
+  const reasons = tests.excluded.map(({ test, because }) => `test of ${test.testedOn}: ${because}`)
   const why = reasons.length > 0 ? ` (no result counts: ${reasons.join('; ')})` : ''
   const places = placesOf(lot, hasPlatedHoles)
   if (places.length === 0 && groups.length > 0) return []
@@ -159,7 +159,7 @@ function missingPlaces({ lot, groups, tests }: PlatingOfLot, hasPlatedHoles: boo
       about: { ...aboutLot(lot), place },
       verdict: 'undetermined' as const,
       found: `no thickness reading${why}.`,
-      remedy: { says: 'Measure it on several specimens of the lot.' },
+      remedy: { message: 'Measure it on several specimens of the lot.' },
     }))
 }
 
@@ -173,7 +173,7 @@ function missingLeadCoat({ lot, groups }: PlatingOfLot, specification: PlatingSp
       about: { ...aboutLot(lot), deposit: coat },
       verdict: 'undetermined',
       found: `its ${coat} was not measured.`,
-      remedy: { says: `Measure the ${coat} on leads of several specimens.` },
+      remedy: { message: `Measure the ${coat} on leads of several specimens.` },
     },
   ]
 }

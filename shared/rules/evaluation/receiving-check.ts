@@ -19,9 +19,9 @@ export const receivingCheck = rule({
     judgeSampledLots(
       {
         method: RECEIVING_CHECK,
-        ruling: { value: 0 },
+        governing: { value: 0 },
         guardBand: 0,
-        limitSays: 'everything compared as ordered, in a sample by lot size',
+        limitMessage: 'everything compared as ordered, in a sample by lot size',
         sources: [SOURCE, ...SAMPLING_SOURCES],
       },
       inputs,

@@ -1,6 +1,6 @@
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
-import type { Ruling } from '@/shared/plan/requirement'
-import { reaffirmationAgeMost } from '@/shared/plan/limits/evaluation-storage'
+import { governingName, sourceOf } from '@/shared/rules/governing-source'
+import type { GoverningRequirement } from '@/shared/plan/requirement'
+import { reaffirmationAgeMax } from '@/shared/plan/limits/evaluation-storage'
 import { daysBetween } from '@/shared/quantity/calendar'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Lot } from '@/shared/records/lot'
@@ -21,10 +21,10 @@ export const resultStillFresh = rule({
   formula: 'days since the newest test that passed under the specified conditions ≤ most',
   stage: 'evaluation',
   version: 2,
-  reads: { ...passingReads, lots, most: reaffirmationAgeMost, guard: resultAgeGuard, today },
+  reads: { ...passingReads, lots, max: reaffirmationAgeMax, guard: resultAgeGuard, today },
   judge(inputs): Judged {
-    const { most } = inputs
-    const limit = `soldered within ${formatQuantity(most.value, 'days')} of its newest result (${namedRuling(most)})`
+    const { max } = inputs
+    const limit = `soldered within ${formatQuantity(max.value, 'days')} of its newest result (${governingName(max)})`
     const parts = inputs.lots
       .filter(waits)
       .map((lot) => partOf(lot, solderabilityResults(lot, inputs).at(-1), inputs))
@@ -33,7 +33,7 @@ export const resultStillFresh = rule({
       ...spokenByWorst(parts),
       limit,
       working: [],
-      sources: [sourceOf(most)],
+      sources: [sourceOf(max)],
       notes: ['A lot that has gone into assemblies is judged by its time to soldering, in control.'],
     }
   },
@@ -46,7 +46,11 @@ const waits = (lot: Lot): boolean =>
 function partOf(
   lot: Lot,
   newest: SolderabilityResult | undefined,
-  { most, guard, today: now }: { readonly most: Ruling; readonly guard: Ruling; readonly today: string },
+  {
+    max,
+    guard,
+    today: now,
+  }: { readonly max: GoverningRequirement; readonly guard: GoverningRequirement; readonly today: string },
 ): Part {
   const inStore = daysBetween(lot.receivedOn, now)
   const common = {
@@ -60,7 +64,7 @@ function partOf(
       ...common,
       verdict: 'undetermined',
       found: `${received}; no solderability test of it counts.`,
-      remedy: { says: 'Test a sample of the lot under the specified conditions.' },
+      remedy: { message: 'Test a sample of the lot under the specified conditions.' },
     }
   }
   if (!newest.passed) {
@@ -69,26 +73,26 @@ function partOf(
       verdict: 'fails',
       measured: { ...common.measured, failedOn: newest.testedOn },
       found: `${received}; failed its newest test, of ${newest.testedOn}.`,
-      remedy: { says: 'Reject the lot, or have it refinished and test it again.' },
+      remedy: { message: 'Reject the lot, or have it refinished and test it again.' },
     }
   }
   const age = daysBetween(newest.testedOn, now)
   const margin: Margin = {
     found: age,
-    limit: most.value,
+    limit: max.value,
     unit: 'days',
     direction: 'at most',
-    guardBand: (guard.value / 100) * most.value,
+    guardBand: (guard.value / 100) * max.value,
   }
   const verdict = verdictOn(margin)
   return {
     ...common,
     verdict,
-    found: `${received}, newest result ${formatQuantity(age, 'days')} old (at most ${formatQuantity(most.value, 'days')}).`,
+    found: `${received}, newest result ${formatQuantity(age, 'days')} old (at most ${formatQuantity(max.value, 'days')}).`,
     margin,
     remedy:
       verdict === 'meets'
         ? undefined
-        : { says: 'Test a sample of the lot again before it is soldered, or solder it by then.' },
+        : { message: 'Test a sample of the lot again before it is soldered, or solder it by then.' },
   }
 }

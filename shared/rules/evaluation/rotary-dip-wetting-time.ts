@@ -1,4 +1,4 @@
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import { wettingTimeGuard } from '@/shared/plan/limits/evaluation-guards'
 import { formatQuantity } from '@/shared/quantity/format'
 import { moltenSolderCautions } from '@/shared/methods/solderability-conditions'
@@ -18,14 +18,14 @@ export const rotaryDipWettingTime = rule({
   version: 3,
   reads: { ...samplingReads, guard: wettingTimeGuard },
   judge(inputs) {
-    const { wettingTime: most, guard } = inputs
+    const { wettingTime: max, guard } = inputs
     return judgeSampledLots(
       {
         method: ROTARY_DIP,
-        ruling: most,
-        guardBand: (guard.value / 100) * most.value,
-        limitSays: `every place wetted within ${formatQuantity(most.value, 's')} (${namedRuling(most)}), in a sample by lot size`,
-        sources: [sourceOf(most), ...SAMPLING_SOURCES],
+        governing: max,
+        guardBand: (guard.value / 100) * max.value,
+        limitMessage: `every place wetted within ${formatQuantity(max.value, 's')} (${governingName(max)}), in a sample by lot size`,
+        sources: [sourceOf(max), ...SAMPLING_SOURCES],
         cautions: moltenSolderCautions,
       },
       inputs,

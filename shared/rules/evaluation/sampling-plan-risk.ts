@@ -1,6 +1,6 @@
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import { published } from '@/shared/sources/provenance'
-import { limitingQualityMost } from '@/shared/plan/limits/evaluation-sampling'
+import { limitingQualityMax } from '@/shared/plan/limits/evaluation-sampling'
 import { samplingRiskGuard } from '@/shared/plan/limits/evaluation-guards'
 import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
 import type { Lot } from '@/shared/records/lot'
@@ -36,17 +36,17 @@ export const samplingPlanRisk = rule({
     'P(accept) = P(bad pieces in the sample ≤ acceptance number) at the quality that must not pass, ≤ risk allowed',
   stage: 'evaluation',
   version: 2,
-  reads: { ...samplingReads, ...sampledLimits, most: limitingQualityMost, guard: samplingRiskGuard },
+  reads: { ...samplingReads, ...sampledLimits, max: limitingQualityMax, guard: samplingRiskGuard },
   judge(inputs): Judged {
-    const { most } = inputs
-    const limit = `a lot accepted one time in ten holds at most ${formatQuantity(most.value, '%')} bad pieces (${namedRuling(most)})`
+    const { max } = inputs
+    const limit = `a lot accepted one time in ten holds at most ${formatQuantity(max.value, '%')} bad pieces (${governingName(max)})`
     const context = contextFrom(inputs)
     const isAsked = askedOf(inputs.needed)
     const planned = sampledMethods(inputs).flatMap(({ method, limit: value }) =>
       seriesOf(inputs.lots, method, value, context)
         .flatMap(({ lots }) => lots)
         .filter(({ lot }) => isUsable(lot) && isAsked(lot, method.key))
-        .map(({ lot, plan }) => ({ lot, plan, says: planInWords(plan), measured: method.fitsVariables })),
+        .map(({ lot, plan }) => ({ lot, plan, message: planInWords(plan), measured: method.fitsVariables })),
     )
     const distinct = planned.filter(
       (one, at) =>
@@ -59,7 +59,7 @@ export const samplingPlanRisk = rule({
         limit,
       )
     }
-    const asked = { mostPct: most.value, guardShare: inputs.guard.value / 100, settings: context.settings }
+    const asked = { maxPct: max.value, guardShare: inputs.guard.value / 100, settings: context.settings }
     const judged = distinct.map((one) => ({ ...one, part: partOf(one, asked) }))
     const parts = judged.map(({ part }) => part)
     const worst = worstPart(parts)
@@ -68,14 +68,14 @@ export const samplingPlanRisk = rule({
       ...spokenByWorst(parts),
       limit,
       working: [
-        { label: 'Plan', result: speaker.says },
+        { label: 'Plan', result: speaker.message },
         {
           label: 'Operating curve',
           formula: 'P(accept) = P(bad pieces in the sample ≤ acceptance number), read at 0.95 and at 0.10',
           result: riskInWords(speaker.plan),
         },
       ],
-      sources: [SOURCE, sourceOf(most)],
+      sources: [SOURCE, sourceOf(max)],
       notes: tablesNote(inputs),
     }
   },
@@ -85,46 +85,46 @@ interface Planned {
   readonly lot: Lot
   readonly plan: SamplingPlan
   /** The plan in words. */
-  readonly says: string
+  readonly message: string
   readonly measured: boolean
 }
 
 /** The most bad pieces that may pass one time in ten, and how the programme samples. */
 interface Asked {
-  readonly mostPct: number
+  readonly maxPct: number
   readonly guardShare: number
   readonly settings: SamplingSettings
 }
 
-function partOf({ lot, plan, says, measured }: Planned, asked: Asked): Part {
+function partOf({ lot, plan, message, measured }: Planned, asked: Asked): Part {
   const common = { subject: lotName(lot), about: aboutLot(lot), measured: planMeasured(plan) }
   if (plan.kind !== 'double' && plan.everyUnit) {
-    return { ...common, verdict: 'meets', found: `${says}: nothing is left to chance.` }
+    return { ...common, verdict: 'meets', found: `${message}: nothing is left to chance.` }
   }
   const margin = marginOf(plan, asked)
   const verdict = verdictOn(margin)
-  const pair = formatAgainst(margin.found, asked.mostPct, '%')
+  const pair = formatAgainst(margin.found, asked.maxPct, '%')
   return {
     ...common,
     verdict,
-    found: `${says}; with ${pair.found} bad it still passes one time in ten.`,
+    found: `${message}; with ${pair.found} bad it still passes one time in ten.`,
     margin,
     remedy: verdict === 'meets' ? undefined : betterLevel(lot, plan, { ...asked, measured }),
   }
 }
 
-const marginOf = (plan: SamplingPlan, { mostPct, guardShare }: Omit<Asked, 'settings'>): Margin => ({
+const marginOf = (plan: SamplingPlan, { maxPct, guardShare }: Omit<Asked, 'settings'>): Margin => ({
   found: planRisk(plan).oneInTen * 100,
-  limit: mostPct,
+  limit: maxPct,
   unit: '%',
   direction: 'at most',
-  guardBand: guardShare * mostPct,
+  guardBand: guardShare * maxPct,
 })
 
 /** The least inspection level at which the same scheme would meet. */
 function betterLevel(lot: Lot, plan: SamplingPlan, asked: Asked & { readonly measured: boolean }) {
   if (plan.kind === 'zero-acceptance') {
-    return { says: 'Ask the zero-acceptance plan for a smaller share of bad pieces or more confidence.' }
+    return { message: 'Ask the zero-acceptance plan for a smaller share of bad pieces or more confidence.' }
   }
   const { settings, measured } = asked
   const severity: Severity = plan.severity
@@ -132,7 +132,7 @@ function betterLevel(lot: Lot, plan: SamplingPlan, asked: Asked & { readonly mea
     const better = planForLot(lot.quantity, severity, { ...settings, level: candidate }, { measured })
     return (better.kind !== 'double' && better.everyUnit) || verdictOn(marginOf(better, asked)) === 'meets'
   })
-  if (level === undefined) return { says: 'No level of this scheme does: use a zero-acceptance plan.' }
+  if (level === undefined) return { message: 'No level of this scheme does: use a zero-acceptance plan.' }
   const better = planForLot(lot.quantity, severity, { ...settings, level }, { measured })
-  return { says: `At inspection level ${level}: ${planInWords(better)}.` }
+  return { message: `At inspection level ${level}: ${planInWords(better)}.` }
 }

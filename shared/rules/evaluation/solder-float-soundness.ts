@@ -1,7 +1,7 @@
 import { fromMemory } from '@/shared/sources/provenance'
 import { solderFloat } from '@/shared/methods/solder-float'
 import { formatQuantity } from '@/shared/quantity/format'
-import { sourceOf } from '@/shared/rules/ruling-source'
+import { sourceOf } from '@/shared/rules/governing-source'
 import { rule } from '@/shared/rules/rule'
 import { judgeSampledLots } from '@/shared/sampling/judge-sampled-lots'
 import { SOLDER_FLOAT } from '@/shared/sampling/sampled-method'
@@ -24,9 +24,9 @@ export const solderFloatSoundness = rule({
     judgeSampledLots(
       {
         method: SOLDER_FLOAT,
-        ruling: { value: 0 },
+        governing: { value: 0 },
         guardBand: 0,
-        limitSays: `every specimen sound after ${formatQuantity(inputs.floatTime.value, 's')} or more at ${formatQuantity(inputs.floatTemperature.value, '°C')} or more, in a sample by lot size`,
+        limitMessage: `every specimen sound after ${formatQuantity(inputs.floatTime.value, 's')} or more at ${formatQuantity(inputs.floatTemperature.value, '°C')} or more, in a sample by lot size`,
         sources: [SOURCE, sourceOf(inputs.floatTemperature), ...SAMPLING_SOURCES],
         notes: ['The float tests the material’s resistance to heat; it says nothing about solderability.'],
         cautions: solderFloat.cautions,

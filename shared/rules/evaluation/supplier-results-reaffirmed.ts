@@ -9,7 +9,7 @@ import { optional, rule } from '@/shared/rules/rule'
 import { sampledLimits } from '@/shared/sampling/asked-methods'
 import { resultsOfLots } from '@/shared/sampling/results-of-lots'
 import { demandsFrom, samplingReads } from '@/shared/sampling/sampling-reads'
-import { whySetAside, type TestDemands } from '@/shared/sampling/test-status'
+import { whyTailoredOut, type TestDemands } from '@/shared/sampling/test-status'
 import { spokenByWorst } from '@/shared/rules/worst-part'
 import { count } from '@/shared/rules/measure'
 
@@ -67,13 +67,13 @@ export const supplierResultsReaffirmed = rule({
 })
 
 /** Papers and markings reaffirm a consumable; a surface or a laminate has to be tried. */
-const saysSomethingOf = (lot: Lot, method: string): boolean =>
+const messageSomethingOf = (lot: Lot, method: string): boolean =>
   lot.kind === 'consumable' || method !== 'receiving-check'
 
 function partOf(lot: Lot, demands: TestDemands, rejectedBy: readonly string[]): Part {
   const common = { subject: lotName(lot), about: aboutLot(lot) }
   const counting = lot.tests.filter(
-    (test) => saysSomethingOf(lot, test.method) && whySetAside(test, demands) === undefined,
+    (test) => messageSomethingOf(lot, test.method) && whyTailoredOut(test, demands) === undefined,
   )
   const stated = lot.supplierResult.trim()
   if (stated === '') {
@@ -82,7 +82,7 @@ function partOf(lot: Lot, demands: TestDemands, rejectedBy: readonly string[]): 
       verdict: 'undetermined',
       found: 'came without a result of the supplier’s.',
       remedy: {
-        says: 'Ask the supplier for the result of this lot, or say in the lot that none was agreed.',
+        message: 'Ask the supplier for the result of this lot, or say in the lot that none was agreed.',
       },
     }
   }
@@ -91,7 +91,7 @@ function partOf(lot: Lot, demands: TestDemands, rejectedBy: readonly string[]): 
       ...common,
       verdict: 'undetermined',
       found: `states “${stated}”; no test of ours that counts stands beside it.`,
-      remedy: { says: 'Test a sample of the lot here.' },
+      remedy: { message: 'Test a sample of the lot here.' },
     }
   }
   if (rejectedBy.length > 0) {
@@ -101,7 +101,8 @@ function partOf(lot: Lot, demands: TestDemands, rejectedBy: readonly string[]): 
       measured: { stated, rejectedBy },
       found: `states “${stated}”; not reaffirmed: here it failed by ${rejectedBy.map(methodName).join(', ')}.`,
       remedy: {
-        says: 'Rely on the result found here, tell the supplier with the readings, and dispose of the lot.',
+        message:
+          'Rely on the result found here, tell the supplier with the readings, and dispose of the lot.',
       },
     }
   }

@@ -1,9 +1,9 @@
 import { isUsable } from '@/shared/records/lot-identity'
-import { namedRuling } from '@/shared/rules/ruling-source'
+import { governingName } from '@/shared/rules/governing-source'
 import { ageingMethod } from '@/shared/materials/ageing-methods'
 import { fromMemory } from '@/shared/sources/provenance'
 import { TEST_SOLDERS } from '@/shared/materials/test-solders'
-import { testTemperatureToleranceMost } from '@/shared/plan/limits/evaluation-solderability'
+import { testTemperatureToleranceMax } from '@/shared/plan/limits/evaluation-solderability'
 import { testConditions } from '@/shared/plan/parameters/evaluation-test-conditions'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
@@ -39,11 +39,11 @@ export const testConditionsAlike = rule({
   reads: {
     lots,
     conditions: testConditions,
-    tolerance: testTemperatureToleranceMost,
+    tolerance: testTemperatureToleranceMax,
     family: optional(alloyFamily),
   },
   judge({ lots: all, conditions, tolerance, family }): Judged {
-    const limit = `solder, flux and ageing as specified, the bath within ± ${formatNumber(tolerance.value)} K (${namedRuling(tolerance)})`
+    const limit = `solder, flux and ageing as specified, the bath within ± ${formatNumber(tolerance.value)} K (${governingName(tolerance)})`
     const demands = { specified: conditions, temperatureToleranceK: tolerance.value }
     const parts = all.flatMap((lot) =>
       SOLDERABILITY_METHODS.flatMap((method) => partOf(lot, method, demands)),
@@ -87,23 +87,24 @@ function partOf(
   if (unlike.length === 0) {
     return [{ ...common, verdict: 'meets', found: `${tests.length} made as specified.` }]
   }
-  const says = unlike
+  const message = unlike
     .map(({ test, differences }) => `${test.testedOn}: ${differences.map(differenceInWords).join('; ')}`)
     .join('. ')
   if (unlike.length < tests.length) {
-    const found = `beside a test made as specified, kept for information and not compared (${says}).`
+    const found = `beside a test made as specified, kept for information and not compared (${message}).`
     return [{ ...common, verdict: 'meets', found }]
   }
   if (!isUsable(lot)) {
-    return [{ ...common, verdict: 'not applicable', found: `rejected lot, not compared (${says}).` }]
+    return [{ ...common, verdict: 'not applicable', found: `rejected lot, not compared (${message}).` }]
   }
   return [
     {
       ...common,
       verdict: 'fails',
-      found: `not compared, since made under other conditions (${says}).`,
+      found: `not compared, since made under other conditions (${message}).`,
       remedy: {
-        says: 'Test the lot under the specified conditions, or agree and specify other conditions for all lots.',
+        message:
+          'Test the lot under the specified conditions, or agree and specify other conditions for all lots.',
       },
     },
   ]

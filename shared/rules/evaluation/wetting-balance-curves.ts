@@ -1,8 +1,8 @@
-import { namedRuling, sourceOf } from '@/shared/rules/ruling-source'
+import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import { published } from '@/shared/sources/provenance'
 import { endsUnwetted, type WettingCurveMarks } from '@/shared/wetting/wetting-curve'
 import { wettingBalanceGuard } from '@/shared/plan/limits/evaluation-guards'
-import { dewettingDropMost } from '@/shared/plan/limits/evaluation-wetting-balance'
+import { dewettingDropMax } from '@/shared/plan/limits/evaluation-wetting-balance'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import {
   wettingBalanceAgreedBy,
@@ -24,7 +24,7 @@ import { notApplicable } from '@/shared/rules/not-applicable'
 import { optional, rule } from '@/shared/rules/rule'
 import { askedOf } from '@/shared/sampling/asked-methods'
 import { curvesOfTest } from '@/shared/wetting/curves-of-test'
-import { demandsFrom, standingReads } from '@/shared/sampling/sampling-reads'
+import { demandsFrom, statusReads } from '@/shared/sampling/sampling-reads'
 import { sortTests, type TestDemands } from '@/shared/sampling/test-status'
 import {
   CRITERIA_SOURCE,
@@ -47,18 +47,18 @@ export const wettingBalanceCurves = rule({
   stage: 'evaluation',
   version: 2,
   reads: {
-    ...standingReads,
+    ...statusReads,
     needed: lotsNeeded,
     criteria: optional(wettingBalanceCriteria),
     agreedBy: optional(wettingBalanceAgreedBy),
-    drop: dewettingDropMost,
+    drop: dewettingDropMax,
     guard: wettingBalanceGuard,
   },
   judge(inputs): Judged {
     const choice = inputs.criteria ?? 'evidence'
     const agreed = choice === 'evidence' ? undefined : WETTING_BALANCE_CRITERIA[choice]
     const limit = agreed
-      ? `${agreed.label}, agreed by ${inputs.agreedBy ?? '(nobody named)'}; fall after the peak at most ${formatQuantity(inputs.drop.value, '%')} (${namedRuling(inputs.drop)})`
+      ? `${agreed.label}, agreed by ${inputs.agreedBy ?? '(nobody named)'}; fall after the peak at most ${formatQuantity(inputs.drop.value, '%')} (${governingName(inputs.drop)})`
       : 'none agreed: the curves are evidence, not a verdict, unless a specimen ends unwetted (over 90°)'
     const isAsked = askedOf(inputs.needed)
     const demands = demandsFrom(inputs)
@@ -68,7 +68,7 @@ export const wettingBalanceCurves = rule({
         judgeLot(
           lot,
           demands,
-          agreed && { ...agreed, dropMostPct: inputs.drop.value, guardPct: inputs.guard.value },
+          agreed && { ...agreed, dropMaxPct: inputs.drop.value, guardPct: inputs.guard.value },
         ),
       )
     const base = {
@@ -94,7 +94,7 @@ export const wettingBalanceCurves = rule({
 
 const hasCurves = (lot: Lot): boolean => lot.tests.some((test) => test.method === method.key)
 
-type AgreedCriteria = WettingBalanceCriteria & { readonly dropMostPct: number; readonly guardPct: number }
+type AgreedCriteria = WettingBalanceCriteria & { readonly dropMaxPct: number; readonly guardPct: number }
 
 interface JudgedLot {
   readonly part: Part
@@ -104,21 +104,21 @@ interface JudgedLot {
 
 function judgeLot(lot: Lot, demands: TestDemands, agreed: AgreedCriteria | undefined): JudgedLot {
   const common = { subject: lotName(lot), about: aboutLot(lot) }
-  const { standing, setAside } = sortTests(lot, method.key, demands)
+  const { counted, excluded } = sortTests(lot, method.key, demands)
   const open = (found: string): JudgedLot => ({
     part: {
       ...common,
       verdict: 'undetermined',
       found,
-      remedy: { says: 'Record a curve under the specified conditions.' },
+      remedy: { message: 'Record a curve under the specified conditions.' },
     },
   })
-  const read = standing.map(curvesOfTest)
+  const read = counted.map(curvesOfTest)
   const broken = read.find((one) => typeof one === 'string')
   if (broken !== undefined) return open(`a curve cannot be read: ${String(broken)}.`)
   const curves = read.flatMap((one) => (typeof one === 'string' ? [] : one))
   if (curves.length === 0) {
-    const reasons = setAside.map(({ test, because }) => `test of ${test.testedOn}: ${because}`)
+    const reasons = excluded.map(({ test, because }) => `test of ${test.testedOn}: ${because}`)
     return open(reasons.length > 0 ? `no curve counts (${reasons.join('; ')}).` : 'no curve is recorded.')
   }
   const unwetted = curves.filter(endsUnwetted)
@@ -179,7 +179,7 @@ function shunned(subject: Subject, curves: number, unwetted: readonly WettingCur
         direction: 'at least',
         guardBand: 0,
       },
-      remedy: { says: 'Reject the lot, or have it refinished and test it again as a new lot.' },
+      remedy: { message: 'Reject the lot, or have it refinished and test it again as a new lot.' },
     },
   }
 }

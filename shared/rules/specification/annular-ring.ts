@@ -6,19 +6,19 @@ import {
   type LandEditionKey,
 } from '@/shared/materials/land-allowances'
 import type { ProducibilityLevel } from '@/shared/materials/hole-allowances'
-import { leastLandMm, remainingRingMm } from '@/shared/physics/land'
-import { ringExternalLeast, ringInternalLeast, ringUnsupportedLeast } from '@/shared/plan/limits/lead-holes'
+import { minLandMm, remainingRingMm } from '@/shared/physics/land'
+import { ringExternalMin, ringInternalMin, ringUnsupportedMin } from '@/shared/plan/limits/lead-holes'
 import { ringGuard } from '@/shared/plan/limits/specification-guards'
 import { copperLayers } from '@/shared/plan/parameters/laminate'
 import {
-  holeWall,
+  barrelPlating,
   landEdition,
   leadHoles,
   producibilityLevel,
   type LeadHole,
 } from '@/shared/plan/parameters/lead-holes'
 import { productClass } from '@/shared/plan/parameters/programme'
-import type { Ruling } from '@/shared/plan/requirement'
+import type { GoverningRequirement } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, Remedy, WorkingLine } from '@/shared/rules/finding'
 import { measure } from '@/shared/rules/measure'
@@ -30,13 +30,13 @@ import { holeOf } from '@/shared/holes/joint-row'
 const LAND_STEP_MM = 0.05
 
 interface Terms {
-  readonly wallUm: number
+  readonly barrelUm: number
   readonly level: ProducibilityLevel
   readonly editions: readonly LandEditionKey[]
-  readonly supported: Ruling
-  readonly unsupported: Ruling
-  readonly internal: Ruling
-  readonly guard: Ruling
+  readonly supported: GoverningRequirement
+  readonly unsupported: GoverningRequirement
+  readonly internal: GoverningRequirement
+  readonly guard: GoverningRequirement
 }
 
 export const annularRing = rule({
@@ -49,18 +49,18 @@ export const annularRing = rule({
   version: 2,
   reads: {
     holes: leadHoles,
-    wall: holeWall,
+    wall: barrelPlating,
     level: producibilityLevel,
     edition: optional(landEdition),
-    supported: ringExternalLeast,
-    unsupported: ringUnsupportedLeast,
-    internal: ringInternalLeast,
+    supported: ringExternalMin,
+    unsupported: ringUnsupportedMin,
+    internal: ringInternalMin,
     guard: ringGuard,
     layers: copperLayers,
     productClass,
   },
   judge({ holes, wall, edition, layers, productClass: grade, ...rest }) {
-    const terms: Terms = { ...rest, wallUm: wall, editions: edition ? [edition] : CURRENT_LAND_EDITIONS }
+    const terms: Terms = { ...rest, barrelUm: wall, editions: edition ? [edition] : CURRENT_LAND_EDITIONS }
     const rings = holes.map((row, index) =>
       partOrContradiction(row.component, () => judgeRow(row, index, terms)),
     )
@@ -83,21 +83,21 @@ export const annularRing = rule({
           ? `Land by ${LAND_EDITIONS[edition].label}.`
           : `No edition is chosen: the strictest of ${CURRENT_LAND_EDITIONS.map((key) => LAND_EDITIONS[key].label).join(' and ')} applies.`,
         `A delivered board of class ${grade} may show ${BREAKOUT_BY_CLASS[grade].allowed}; the design allows none.`,
-        ...(inner.length > 0 ? [INNER_RING.says] : []),
+        ...(inner.length > 0 ? [INNER_RING.message] : []),
       ],
     })
   },
 })
 
 /** The edition that leaves the least ring. */
-function binding(row: LeadHole, { editions, level, wallUm }: Terms) {
-  const hole = holeOf(row, wallUm)
+function binding(row: LeadHole, { editions, level, barrelUm }: Terms) {
+  const hole = holeOf(row, barrelUm)
   return editions
     .map((key) => {
       const edition = LAND_EDITIONS[key]
       return { hole, edition, remainingMm: remainingRingMm(row.landMm, { hole, level, edition }) }
     })
-    .reduce((least, other) => (other.remainingMm < least.remainingMm ? other : least))
+    .reduce((min, other) => (other.remainingMm < min.remainingMm ? other : min))
 }
 
 const ringFor = (row: LeadHole, { supported, unsupported }: Terms): number =>
@@ -115,11 +115,11 @@ function judgeRow(row: LeadHole, index: number, terms: Terms): Part {
   })
   if (part.verdict === 'meets') return part
   const value = stepAbove(
-    leastLandMm({ hole, level: terms.level, edition, ringMm: ringMm + terms.guard.value }),
+    minLandMm({ hole, level: terms.level, edition, ringMm: ringMm + terms.guard.value }),
     LAND_STEP_MM,
   )
   const remedy: Remedy = {
-    says: `${row.component}: make the land ${formatQuantity(value, 'mm')}.`,
+    message: `${row.component}: make the land ${formatQuantity(value, 'mm')}.`,
     cell: { parameter: leadHoles.key, row: index, column: 'landMm', value },
   }
   return { ...part, remedy }
@@ -137,7 +137,7 @@ function innerRing(row: LeadHole, index: number, terms: Terms): Part[] {
     {
       ...partOrContradiction(subject, () => {
         const landMm = row.innerLandMm ?? row.landMm
-        const { drillMm } = holeOf(row, terms.wallUm)
+        const { drillMm } = holeOf(row, terms.barrelUm)
         const allowanceMm = LAND_EDITIONS['ipc-2221'].allowanceMm[terms.level]
         const found = Number(((landMm - drillMm - allowanceMm) / 2).toFixed(7))
         const part = partOn({
@@ -160,7 +160,7 @@ function innerRing(row: LeadHole, index: number, terms: Terms): Part[] {
         return {
           ...part,
           remedy: {
-            says: `${row.component}: make the land on inner layers ${formatQuantity(value, 'mm')}.`,
+            message: `${row.component}: make the land on inner layers ${formatQuantity(value, 'mm')}.`,
             cell: { parameter: leadHoles.key, row: index, column: 'innerLandMm', value },
           },
         }
@@ -172,7 +172,7 @@ function innerRing(row: LeadHole, index: number, terms: Terms): Part[] {
 
 function workingOf(row: LeadHole, terms: Terms): WorkingLine[] {
   const { hole, edition, remainingMm } = binding(row, terms)
-  const base = edition.over === 'largest hole' ? hole.mostMm : hole.leastMm
+  const base = edition.over === 'largest hole' ? hole.maxMm : hole.minMm
   const allowance = edition.allowanceMm[terms.level]
   const ringMm = ringFor(row, terms)
   const mm = (value: number): string => formatQuantity(Number(value.toFixed(7)), 'mm')
@@ -187,7 +187,7 @@ function workingOf(row: LeadHole, terms: Terms): WorkingLine[] {
       label: 'Least land',
       formula: `${edition.over} + 2 · ring + allowance`,
       numbers: `${mm(base)} + 2 · ${mm(ringMm)} + ${mm(allowance)}`,
-      result: mm(leastLandMm({ hole, level: terms.level, edition, ringMm })),
+      result: mm(minLandMm({ hole, level: terms.level, edition, ringMm })),
     },
   ]
 }

@@ -1,8 +1,8 @@
 import { published } from '@/shared/sources/provenance'
-import { aspectRatioMost } from '@/shared/plan/limits/lead-holes'
+import { aspectRatioMax } from '@/shared/plan/limits/lead-holes'
 import { aspectRatioGuard } from '@/shared/plan/limits/specification-guards'
 import { boardThickness } from '@/shared/plan/parameters/laminate'
-import { holeWall, leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { barrelPlating, leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { formatQuantity } from '@/shared/quantity/format'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts'
@@ -18,11 +18,17 @@ export const aspectRatio = rule({
   formula: 'board thickness/drilled hole, at most the ratio',
   stage: 'specification',
   version: 1,
-  reads: { holes: leadHoles, wall: holeWall, boardThickness, most: aspectRatioMost, guard: aspectRatioGuard },
-  judge({ holes, wall, boardThickness: boardMm, most, guard }) {
-    const limit = `At most ${formatQuantity(most.value, '×')} (${most.document})`
+  reads: {
+    holes: leadHoles,
+    wall: barrelPlating,
+    boardThickness,
+    max: aspectRatioMax,
+    guard: aspectRatioGuard,
+  },
+  judge({ holes, wall, boardThickness: boardMm, max, guard }) {
+    const limit = `At most ${formatQuantity(max.value, '×')} (${max.document})`
     const sources = [
-      most.limit.byDefault.from,
+      max.limit.byDefault.from,
       published(
         'Wilson, The Circuit Designer’s Companion: up to 6 without trouble, 12 possible (secondary copy)',
       ),
@@ -39,18 +45,18 @@ export const aspectRatio = rule({
             measured: { board: measure(boardMm, 'mm'), drill: measure(drillMm, 'mm') },
             margin: {
               found,
-              limit: most.value,
+              limit: max.value,
               unit: '×',
               direction: 'at most',
-              guardBand: (guard.value / 100) * most.value,
+              guardBand: (guard.value / 100) * max.value,
             },
           })
           if (part.verdict === 'meets') return part
-          const leastDrillMm = stepAbove(boardMm / (most.value * (1 - guard.value / 100)), 0.05)
+          const minDrillMm = stepAbove(boardMm / (max.value * (1 - guard.value / 100)), 0.05)
           return {
             ...part,
             remedy: {
-              says: `${row.component}: drill at least ${formatQuantity(leastDrillMm, 'mm')}, or use a thinner board.`,
+              message: `${row.component}: drill at least ${formatQuantity(minDrillMm, 'mm')}, or use a thinner board.`,
             },
           }
         }),

@@ -1,11 +1,11 @@
 import { COPPER_FOILS } from '@/shared/materials/copper-foils'
 import { commonPractice } from '@/shared/sources/provenance'
-import { boardCopper, leastCopperUm, type BoardCopper } from '@/shared/plan/board-copper'
+import { boardCopper, minCopperUm, type BoardCopper } from '@/shared/plan/board-copper'
 import { conductorCopperGuard } from '@/shared/plan/limits/specification-guards'
 import { conductors, type ConductorRow } from '@/shared/plan/parameters/conductors'
-import { boardFinishLeast } from '@/shared/plan/parameters/finishes'
+import { boardFinishMin } from '@/shared/plan/parameters/finishes'
 import { boardBuild, copperFoil, copperLayers } from '@/shared/plan/parameters/laminate'
-import { holeWall, leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { barrelPlating, leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, Remedy, WorkingLine } from '@/shared/rules/finding'
 import { count } from '@/shared/rules/measure'
@@ -32,8 +32,8 @@ export const boardBuildRule = rule({
     layers: copperLayers,
     how: optional(boardBuild),
     holes: leadHoles,
-    wall: holeWall,
-    finishUm: boardFinishLeast,
+    wall: barrelPlating,
+    finishUm: boardFinishMin,
     conductors,
     guard: conductorCopperGuard,
   },
@@ -74,7 +74,7 @@ const barrels = (layers: number, plated: boolean): Part[] =>
           measured: { layers: count(layers) },
           found: 'the board has copper on one side only, and barrels join nothing',
           remedy: {
-            says: 'Give the board a second layer, or leave the holes unplated.',
+            message: 'Give the board a second layer, or leave the holes unplated.',
             parameter: copperLayers.key,
             value: 2,
           },
@@ -89,10 +89,10 @@ function judgeConductor(row: ConductorRow, index: number, build: Build): Part {
       verdict: 'fails',
       measured: { layer: row.layer, layers: count(build.layers) },
       found: `lies inside the board, which has ${build.layers === 1 ? 'one layer' : 'two layers'} outside`,
-      remedy: { says: `${row.net}: lead it outside, or give the board inner layers.` },
+      remedy: { message: `${row.net}: lead it outside, or give the board inner layers.` },
     }
   }
-  const available = Number(leastCopperUm(row.layer, build).toFixed(3))
+  const available = Number(minCopperUm(row.layer, build).toFixed(3))
   const part = partOn({
     subject: row.net,
     measured: { layer: row.layer },
@@ -108,7 +108,7 @@ function judgeConductor(row: ConductorRow, index: number, build: Build): Part {
   const value = stepBelow(available * (1 - build.share), 1)
   if (part.verdict === 'meets' || !(value >= 5)) return part
   const remedy: Remedy = {
-    says: `${row.net}: count on ${formatQuantity(value, 'µm')}, or order thicker foil.`,
+    message: `${row.net}: count on ${formatQuantity(value, 'µm')}, or order thicker foil.`,
     cell: { parameter: conductors.key, row: index, column: 'copperUm', value },
   }
   return { ...part, remedy }
@@ -131,12 +131,12 @@ function workingOf(build: Build): WorkingLine[] {
     {
       label: 'Outer layers, at least',
       formula: build.how === 'additive' ? 'laid on' : 'foil after processing + laid on',
-      result: formatQuantity(leastCopperUm('external', build), 'µm', 3),
+      result: formatQuantity(minCopperUm('external', build), 'µm', 3),
     },
     {
       label: 'Inner layers, at least',
       formula: 'foil after processing',
-      result: formatQuantity(leastCopperUm('internal', build), 'µm', 3),
+      result: formatQuantity(minCopperUm('internal', build), 'µm', 3),
     },
   ]
 }

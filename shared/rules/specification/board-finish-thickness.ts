@@ -1,7 +1,7 @@
 import { BOARD_FINISHES, type BoardFinish } from '@/shared/materials/board-finishes'
-import { tinCoatingLeast, tinCoatingMost } from '@/shared/plan/limits/finishes'
-import { boardFinish, boardFinishLeast, boardFinishMost } from '@/shared/plan/parameters/finishes'
-import type { Ruling } from '@/shared/plan/requirement'
+import { tinCoatingMin, tinCoatingMax } from '@/shared/plan/limits/finishes'
+import { boardFinish, boardFinishMin, boardFinishMax } from '@/shared/plan/parameters/finishes'
+import type { GoverningRequirement } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import { undetermined, verdictOn, type Judged, type Margin } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
@@ -12,8 +12,8 @@ import type { Source } from '@/shared/sources/source'
 
 /** The thickness a finish must have by its own standard, or by the programme's window for tin and tin-lead. */
 interface ThicknessWindow {
-  readonly leastUm: number
-  readonly mostUm?: number | undefined
+  readonly minUm: number
+  readonly maxUm?: number | undefined
   readonly document: string
   readonly source: Source
 }
@@ -28,43 +28,43 @@ export const boardFinishThickness = rule({
   version: 2,
   reads: {
     finish: boardFinish,
-    ordered: boardFinishLeast,
-    orderedMost: optional(boardFinishMost),
-    tinLeast: tinCoatingLeast,
-    tinMost: tinCoatingMost,
+    ordered: boardFinishMin,
+    orderedMax: optional(boardFinishMax),
+    tinMin: tinCoatingMin,
+    tinMax: tinCoatingMax,
   },
-  judge({ finish: key, ordered, orderedMost, tinLeast, tinMost }) {
+  judge({ finish: key, ordered, orderedMax, tinMin, tinMax }) {
     const finish: BoardFinish = BOARD_FINISHES[key]
-    const window = finishWindow(finish, tinLeast, tinMost)
+    const window = finishWindow(finish, tinMin, tinMax)
     if (!window)
       return notApplicable(
         `${finish.label}: no thickness window of its own; whether it may be soldered is judged elsewhere.`,
       )
-    if (orderedMost !== undefined && orderedMost < ordered) {
+    if (orderedMax !== undefined && orderedMax < ordered) {
       return undetermined(
-        `The order asks at least ${formatQuantity(ordered, 'µm')} and at most ${formatQuantity(orderedMost, 'µm')}.`,
+        `The order asks at least ${formatQuantity(ordered, 'µm')} and at most ${formatQuantity(orderedMax, 'µm')}.`,
         ['a most thickness of the board finish that is not below its least'],
       )
     }
-    const margin = tightest(...marginsOf(window, ordered, orderedMost))
+    const margin = tightest(...marginsOf(window, ordered, orderedMax))
     return {
       verdict: verdictOn(margin),
-      found: `${finish.label}: at least ${formatQuantity(ordered, 'µm')}${orderedMost === undefined ? '' : `, at most ${formatQuantity(orderedMost, 'µm')}`} ordered.`,
-      limit: inWords(orderedMost === undefined ? { ...window, mostUm: undefined } : window),
+      found: `${finish.label}: at least ${formatQuantity(ordered, 'µm')}${orderedMax === undefined ? '' : `, at most ${formatQuantity(orderedMax, 'µm')}`} ordered.`,
+      limit: inWords(orderedMax === undefined ? { ...window, maxUm: undefined } : window),
       margin,
       measured: {
         finish: key,
-        orderedLeast: measure(ordered, 'µm'),
-        ...(orderedMost !== undefined && { orderedMost: measure(orderedMost, 'µm') }),
+        orderedMin: measure(ordered, 'µm'),
+        ...(orderedMax !== undefined && { orderedMax: measure(orderedMax, 'µm') }),
       },
       working: [
         { label: 'Ordered, least', result: formatQuantity(ordered, 'µm') },
         { label: 'Window', result: inWords(window) },
       ],
       sources: [window.source],
-      ...remedyFor(window, ordered, orderedMost),
+      ...remedyFor(window, ordered, orderedMax),
       notes: [
-        ...(orderedMost === undefined ? ['The order sets no most: only the least is judged.'] : []),
+        ...(orderedMax === undefined ? ['The order sets no most: only the least is judged.'] : []),
         ...(finish.note ? [finish.note] : []),
       ],
     }
@@ -72,52 +72,56 @@ export const boardFinishThickness = rule({
 })
 
 /** Undefined for a finish that has no window. */
-export function finishWindow(finish: BoardFinish, least: Ruling, most: Ruling): ThicknessWindow | undefined {
+export function finishWindow(
+  finish: BoardFinish,
+  min: GoverningRequirement,
+  max: GoverningRequirement,
+): ThicknessWindow | undefined {
   if (finish.window) return { ...finish.window, document: finish.window.source.cite }
   if (finish.coating !== 'tin' && finish.coating !== 'tin-lead') return undefined
   return {
-    leastUm: least.value,
-    mostUm: most.value,
-    document: [...new Set([least.document, most.document])].join('; '),
-    source: least.limit.byDefault.from,
+    minUm: min.value,
+    maxUm: max.value,
+    document: [...new Set([min.document, max.document])].join('; '),
+    source: min.limit.byDefault.from,
   }
 }
 
 function marginsOf(
-  { leastUm, mostUm }: ThicknessWindow,
+  { minUm, maxUm }: ThicknessWindow,
   ordered: number,
-  orderedMost: number | undefined,
+  orderedMax: number | undefined,
 ): [Margin, ...Margin[]] {
   // What is ordered may equal the limit: the lot's own thickness is judged when it comes.
   const common = { unit: 'µm', guardBand: 0 } as const
-  const least: Margin = { ...common, found: ordered, limit: leastUm, direction: 'at least' }
-  if (mostUm === undefined) return [least]
+  const min: Margin = { ...common, found: ordered, limit: minUm, direction: 'at least' }
+  if (maxUm === undefined) return [min]
   // Even where the order sets no most, its least must not lie above the window.
-  return [least, { ...common, found: orderedMost ?? ordered, limit: mostUm, direction: 'at most' }]
+  return [min, { ...common, found: orderedMax ?? ordered, limit: maxUm, direction: 'at most' }]
 }
 
 function remedyFor(
-  { leastUm, mostUm }: ThicknessWindow,
+  { minUm, maxUm }: ThicknessWindow,
   ordered: number,
-  orderedMost: number | undefined,
+  orderedMax: number | undefined,
 ): Pick<Judged, 'remedy'> {
-  const leastWrong = ordered < leastUm || (mostUm !== undefined && ordered > mostUm)
-  const mostWrong = mostUm !== undefined && orderedMost !== undefined && orderedMost > mostUm
-  const atLeast = `at least ${formatQuantity(leastUm, 'µm')}`
-  const atMost = `at most ${formatQuantity(mostUm ?? leastUm, 'µm')}`
-  if (leastWrong && mostWrong) return { remedy: { says: `Order ${atLeast} and ${atMost} of finish.` } }
-  if (leastWrong) {
+  const minWrong = ordered < minUm || (maxUm !== undefined && ordered > maxUm)
+  const maxWrong = maxUm !== undefined && orderedMax !== undefined && orderedMax > maxUm
+  const atLeast = `at least ${formatQuantity(minUm, 'µm')}`
+  const atMost = `at most ${formatQuantity(maxUm ?? minUm, 'µm')}`
+  if (minWrong && maxWrong) return { remedy: { message: `Order ${atLeast} and ${atMost} of finish.` } }
+  if (minWrong) {
     return {
-      remedy: { says: `Order ${atLeast} of finish.`, parameter: boardFinishLeast.key, value: leastUm },
+      remedy: { message: `Order ${atLeast} of finish.`, parameter: boardFinishMin.key, value: minUm },
     }
   }
-  if (mostWrong) {
-    return { remedy: { says: `Order ${atMost} of finish.`, parameter: boardFinishMost.key, value: mostUm } }
+  if (maxWrong) {
+    return { remedy: { message: `Order ${atMost} of finish.`, parameter: boardFinishMax.key, value: maxUm } }
   }
   return {}
 }
 
-const inWords = ({ leastUm, mostUm, document }: ThicknessWindow): string =>
-  mostUm === undefined
-    ? `At least ${formatQuantity(leastUm, 'µm')} (${document})`
-    : `${formatQuantity(leastUm, '1')} to ${formatQuantity(mostUm, 'µm')} (${document})`
+const inWords = ({ minUm, maxUm, document }: ThicknessWindow): string =>
+  maxUm === undefined
+    ? `At least ${formatQuantity(minUm, 'µm')} (${document})`
+    : `${formatQuantity(minUm, '1')} to ${formatQuantity(maxUm, 'µm')} (${document})`

@@ -1,4 +1,4 @@
-import { bowThroughHoleMost, bowWithSurfaceMountMost } from '@/shared/plan/limits/laminate'
+import { bowThroughHoleMax, bowWithSurfaceMountMax } from '@/shared/plan/limits/laminate'
 import { surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
 import { bowAndTwist } from '@/shared/plan/parameters/laminate'
 import { formatQuantity } from '@/shared/quantity/format'
@@ -15,17 +15,17 @@ export const bowAndTwistRule = rule({
   reads: {
     allowed: bowAndTwist,
     surfaceMount: optional(surfaceMountJoints),
-    withSurfaceMount: bowWithSurfaceMountMost,
-    throughHole: bowThroughHoleMost,
+    withSurfaceMount: bowWithSurfaceMountMax,
+    throughHole: bowThroughHoleMax,
   },
   judge({ allowed, surfaceMount, withSurfaceMount, throughHole }) {
-    const ruling = surfaceMount === 0 ? throughHole : withSurfaceMount
+    const governing = surfaceMount === 0 ? throughHole : withSurfaceMount
     const kind = surfaceMount === 0 ? 'without surface-mount parts' : 'with surface-mount parts'
     const unsaid = surfaceMount === undefined ? '; surface-mount joints are not specified' : ''
     // What is ordered may equal the limit; the lot is measured when it comes.
     const margin = {
       found: allowed,
-      limit: ruling.value,
+      limit: governing.value,
       unit: '%',
       direction: 'at most',
       guardBand: 0,
@@ -34,7 +34,7 @@ export const bowAndTwistRule = rule({
     return {
       verdict,
       found: `The order allows ${formatQuantity(allowed, '%')}, ${kind}${unsaid}.`,
-      limit: `At most ${formatQuantity(ruling.value, '%')} ${kind} (${ruling.document})`,
+      limit: `At most ${formatQuantity(governing.value, '%')} ${kind} (${governing.document})`,
       margin,
       measured: { surfaceMount: surfaceMount === undefined ? 'not specified' : surfaceMount > 0 },
       working: [
@@ -45,12 +45,12 @@ export const bowAndTwistRule = rule({
           result: formatQuantity(1.6 * allowed, 'mm'),
         },
       ],
-      sources: [ruling.limit.byDefault.from],
+      sources: [governing.limit.byDefault.from],
       ...(verdict !== 'meets' && {
         remedy: {
-          says: `Order at most ${formatQuantity(ruling.value, '%')}.`,
+          message: `Order at most ${formatQuantity(governing.value, '%')}.`,
           parameter: bowAndTwist.key,
-          value: ruling.value,
+          value: governing.value,
         },
       }),
     }

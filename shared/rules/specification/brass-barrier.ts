@@ -1,8 +1,8 @@
 import { LEAD_BARRIERS, LEAD_BASES, LEAD_COATINGS } from '@/shared/materials/lead-finishes'
 import { published } from '@/shared/sources/provenance'
-import { brassBarrierLeast } from '@/shared/plan/limits/finishes'
+import { brassBarrierMin } from '@/shared/plan/limits/finishes'
 import { leadFinishes, type LeadFinish } from '@/shared/plan/parameters/finishes'
-import type { Ruling } from '@/shared/plan/requirement'
+import type { GoverningRequirement } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, Remedy } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
@@ -16,29 +16,29 @@ export const brassBarrier = rule({
   formula: 'copper or nickel under the coating of brass ≥ least',
   stage: 'specification',
   version: 1,
-  reads: { finishes: leadFinishes, least: brassBarrierLeast },
-  judge({ finishes, least }) {
-    const limit = `At least ${formatQuantity(least.value, 'µm')} of copper or nickel under the coating of brass (${least.document})`
+  reads: { finishes: leadFinishes, min: brassBarrierMin },
+  judge({ finishes, min }) {
+    const limit = `At least ${formatQuantity(min.value, 'µm')} of copper or nickel under the coating of brass (${min.document})`
     const sources = [
-      least.limit.byDefault.from,
+      min.limit.byDefault.from,
       published('ASTM B545: undercoat on alloys with more than 5 % zinc (secondary copy)'),
     ]
     const parts = finishes.flatMap((row, index) =>
-      LEAD_BASES[row.base].zinc ? [judgeRow(row, index, least)] : [],
+      LEAD_BASES[row.base].zinc ? [judgeRow(row, index, min)] : [],
     )
     if (parts.length === 0) return notApplicable('No lead is brass.')
     return judgedByParts({
       parts,
       noun: 'brass leads',
       limit,
-      working: [{ label: 'Barrier asked', result: formatQuantity(least.value, 'µm') }],
+      working: [{ label: 'Barrier asked', result: formatQuantity(min.value, 'µm') }],
       sources,
       notes: ['Copper keeps zinc back but not the growth of copper-tin compound; nickel slows both.'],
     })
   },
 })
 
-function judgeRow(row: LeadFinish, index: number, least: Ruling): Part {
+function judgeRow(row: LeadFinish, index: number, min: GoverningRequirement): Part {
   const coating = LEAD_COATINGS[row.coating].label
   const measured = { coating: row.coating, barrier: row.barrier }
   if (row.barrier === 'none') {
@@ -48,7 +48,7 @@ function judgeRow(row: LeadFinish, index: number, least: Ruling): Part {
       measured,
       found: `${coating} straight on brass`,
       remedy: {
-        says: `${row.component}: order at least ${formatQuantity(least.value, 'µm')} of copper or nickel under the coating.`,
+        message: `${row.component}: order at least ${formatQuantity(min.value, 'µm')} of copper or nickel under the coating.`,
       },
     }
   }
@@ -66,7 +66,7 @@ function judgeRow(row: LeadFinish, index: number, least: Ruling): Part {
     found: `${coating} over ${formatQuantity(row.barrierUm, 'µm')} of ${LEAD_BARRIERS[row.barrier].label.toLowerCase()} on brass`,
     margin: {
       found: row.barrierUm,
-      limit: least.value,
+      limit: min.value,
       unit: 'µm',
       direction: 'at least',
       // What is ordered may equal the limit: the lot's own thickness is judged when it comes.
@@ -75,8 +75,8 @@ function judgeRow(row: LeadFinish, index: number, least: Ruling): Part {
   })
   if (part.verdict === 'meets') return part
   const remedy: Remedy = {
-    says: `${row.component}: order at least ${formatQuantity(least.value, 'µm')} of ${LEAD_BARRIERS[row.barrier].label.toLowerCase()}.`,
-    cell: { parameter: leadFinishes.key, row: index, column: 'barrierUm', value: least.value },
+    message: `${row.component}: order at least ${formatQuantity(min.value, 'µm')} of ${LEAD_BARRIERS[row.barrier].label.toLowerCase()}.`,
+    cell: { parameter: leadFinishes.key, row: index, column: 'barrierUm', value: min.value },
   }
   return { ...part, remedy }
 }

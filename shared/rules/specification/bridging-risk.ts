@@ -1,8 +1,8 @@
 import { fromMemory } from '@/shared/sources/provenance'
-import { bridgingGapLeast, bridgingRunMost } from '@/shared/plan/limits/spacings'
+import { bridgingGapMin, bridgingRunMax } from '@/shared/plan/limits/spacings'
 import { bridgingGuard } from '@/shared/plan/limits/specification-guards'
 import { spacings, type SpacingRow } from '@/shared/plan/parameters/spacings'
-import type { Ruling } from '@/shared/plan/requirement'
+import type { GoverningRequirement } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import { verdictOn, worstVerdict, type Margin, type Part, type Remedy } from '@/shared/rules/finding'
 import { measure } from '@/shared/rules/measure'
@@ -20,7 +20,7 @@ export const bridgingRisk = rule({
   formula: 'bare gap ≥ least; run across the travel = length · sin(angle) ≤ most, below twice the least gap',
   stage: 'specification',
   version: 2,
-  reads: { spacings, gap: bridgingGapLeast, run: bridgingRunMost, guard: bridgingGuard },
+  reads: { spacings, gap: bridgingGapMin, run: bridgingRunMax, guard: bridgingGuard },
   judge({ spacings: rows, gap, run, guard }) {
     const limit = `At least ${formatQuantity(gap.value, 'mm')} bare (${gap.document}); at most ${formatQuantity(run.value, 'mm')} side by side across the travel (${run.document})`
     const sources = [
@@ -52,8 +52,8 @@ export const acrossMm = ({ parallelMm = 0, travelAngleDeg = 90 }: SpacingRow): n
   parallelMm * Math.sin((travelAngleDeg * Math.PI) / 180)
 
 interface Terms {
-  readonly gap: Ruling
-  readonly run: Ruling
+  readonly gap: GoverningRequirement
+  readonly run: GoverningRequirement
   /** Of a limit, kept free. */
   readonly share: number
 }
@@ -93,7 +93,7 @@ function judgeRow(row: SpacingRow, index: number, { gap, run, share }: Terms): P
   const wantedMm = gapVerdict === 'meets' ? 2 * gap.value : gap.value * (1 + share)
   const value = stepAbove(longRun === 'meets' ? wantedMm : 2 * gap.value, GAP_STEP_MM)
   const remedy: Remedy = {
-    says: `${row.between}: open the gap to ${formatQuantity(value, 'mm')}, mask the copper${longRun === 'meets' ? '' : ', or turn the run along the travel'}.`,
+    message: `${row.between}: open the gap to ${formatQuantity(value, 'mm')}, mask the copper${longRun === 'meets' ? '' : ', or turn the run along the travel'}.`,
     cell: { parameter: spacings.key, row: index, column: 'gapMm', value },
   }
   return { ...part, remedy }

@@ -9,7 +9,7 @@ import {
   widthByIpc2221,
 } from '@/shared/physics/conductor-current'
 import { asFinished, boardCopper } from '@/shared/plan/board-copper'
-import { conductorRiseMost } from '@/shared/plan/limits/conductors'
+import { conductorRiseMax } from '@/shared/plan/limits/conductors'
 import { conductorRiseGuard } from '@/shared/plan/limits/specification-guards'
 import {
   conductorMethod,
@@ -17,9 +17,9 @@ import {
   WIDEST_CONDUCTOR_MM,
   type ConductorRow,
 } from '@/shared/plan/parameters/conductors'
-import { boardFinishLeast } from '@/shared/plan/parameters/finishes'
+import { boardFinishMin } from '@/shared/plan/parameters/finishes'
 import { boardBuild, copperFoil } from '@/shared/plan/parameters/laminate'
-import { holeWall, leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { barrelPlating, leadHoles } from '@/shared/plan/parameters/lead-holes'
 import type { ValueOf } from '@/shared/plan/parameter'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, Remedy, WorkingLine } from '@/shared/rules/finding'
@@ -51,9 +51,9 @@ export const conductorCurrent = rule({
     foil: copperFoil,
     how: optional(boardBuild),
     holes: optional(leadHoles),
-    wall: optional(holeWall),
-    finishUm: optional(boardFinishLeast),
-    rise: conductorRiseMost,
+    wall: optional(barrelPlating),
+    finishUm: optional(boardFinishMin),
+    rise: conductorRiseMax,
     method: optional(conductorMethod),
     guard: conductorRiseGuard,
   },
@@ -101,7 +101,7 @@ interface Terms {
 
 function judgeRow(row: ConductorRow, index: number, { riseK, share, methods }: Terms): Part {
   const method = hottest(row, methods)
-  const says = (key: Method): string =>
+  const message = (key: Method): string =>
     `${formatQuantity(LAWS[key].rise(row, row.currentA), 'K', 3)} by ${LAWS[key].label} (carries ${formatQuantity(LAWS[key].current(row, riseK), 'A', 3)})`
   const part = partOn({
     subject: row.net,
@@ -114,7 +114,7 @@ function judgeRow(row: ConductorRow, index: number, { riseK, share, methods }: T
       riseByIpc2152: measure(LAWS['ipc-2152'].rise(row, row.currentA), 'K'),
       carriedByIpc2152: measure(LAWS['ipc-2152'].current(row, riseK), 'A'),
     },
-    found: `${formatQuantity(row.currentA, 'A')} in ${formatQuantity(row.widthMm, 'mm')} of ${formatQuantity(row.copperUm, 'µm', 3)} warm it by ${says('ipc-2221')}, ${says('ipc-2152')}`,
+    found: `${formatQuantity(row.currentA, 'A')} in ${formatQuantity(row.widthMm, 'mm')} of ${formatQuantity(row.copperUm, 'µm', 3)} warm it by ${message('ipc-2221')}, ${message('ipc-2152')}`,
     margin: {
       found: LAWS[method].rise(row, row.currentA),
       limit: riseK,
@@ -130,11 +130,11 @@ function judgeRow(row: ConductorRow, index: number, { riseK, share, methods }: T
     WIDTH_STEP_MM,
   )
   if (value > WIDEST_CONDUCTOR_MM) {
-    const says = `${row.net}: no conductor of ${WIDEST_CONDUCTOR_MM} mm or less stays cool enough: use thicker copper, share the current, or use a bar or a wire.`
-    return { ...part, remedy: { says } }
+    const message = `${row.net}: no conductor of ${WIDEST_CONDUCTOR_MM} mm or less stays cool enough: use thicker copper, share the current, or use a bar or a wire.`
+    return { ...part, remedy: { message } }
   }
   const remedy: Remedy = {
-    says: `${row.net}: widen the conductor to ${formatQuantity(value, 'mm')}.`,
+    message: `${row.net}: widen the conductor to ${formatQuantity(value, 'mm')}.`,
     cell: { parameter: conductors.key, row: index, column: 'widthMm', value },
   }
   return { ...part, remedy }
@@ -170,8 +170,8 @@ function workingOf(row: ConductorRow, riseK: number): WorkingLine[] {
 function outsideChart(rows: readonly ConductorRow[]): string[] {
   const outside = rows.filter(
     (row) =>
-      row.currentA > IPC_2221_CURRENT.mostCurrentA[row.layer] ||
-      row.widthMm > IPC_2221_CURRENT.mostWidthMil * MM_PER_MIL,
+      row.currentA > IPC_2221_CURRENT.maxCurrentA[row.layer] ||
+      row.widthMm > IPC_2221_CURRENT.maxWidthMil * MM_PER_MIL,
   )
   if (outside.length === 0) return []
   return [

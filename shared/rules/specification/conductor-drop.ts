@@ -6,9 +6,9 @@ import { riseByIpc2221 } from '@/shared/physics/conductor-current'
 import { asFinished, boardCopper } from '@/shared/plan/board-copper'
 import { conductorDropGuard } from '@/shared/plan/limits/specification-guards'
 import { conductors, WIDEST_CONDUCTOR_MM, type ConductorRow } from '@/shared/plan/parameters/conductors'
-import { boardFinishLeast } from '@/shared/plan/parameters/finishes'
+import { boardFinishMin } from '@/shared/plan/parameters/finishes'
 import { boardBuild, copperFoil, serviceTemperature } from '@/shared/plan/parameters/laminate'
-import { holeWall, leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { barrelPlating, leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, Remedy, WorkingLine } from '@/shared/rules/finding'
 import { measure } from '@/shared/rules/measure'
@@ -31,8 +31,8 @@ export const conductorDrop = rule({
     foil: copperFoil,
     how: optional(boardBuild),
     holes: optional(leadHoles),
-    wall: optional(holeWall),
-    finishUm: optional(boardFinishLeast),
+    wall: optional(barrelPlating),
+    finishUm: optional(boardFinishMin),
     service: serviceTemperature,
     guard: conductorDropGuard,
   },
@@ -73,30 +73,30 @@ const dropMv = (row: ConductorRow, serviceC: number): number =>
 function judgeRow(row: ConductorRow, index: number, serviceC: number, share: number): Part {
   const found = dropMv(row, serviceC)
   const ohm = conductorResistanceOhm(row, warmC(row, serviceC))
-  const says = `${formatQuantity(ohm * 1e3, 'mΩ', 3)} at ${formatQuantity(warmC(row, serviceC), '°C', 3)}, a drop of ${formatQuantity(found, 'mV', 3)}`
+  const message = `${formatQuantity(ohm * 1e3, 'mΩ', 3)} at ${formatQuantity(warmC(row, serviceC), '°C', 3)}, a drop of ${formatQuantity(found, 'mV', 3)}`
   const measured = {
     resistance: measure(ohm * 1e3, 'mΩ'),
     at: measure(warmC(row, serviceC), '°C'),
     drop: measure(found, 'mV'),
   }
   if (row.dropMostMv === undefined)
-    return { subject: row.net, verdict: 'not applicable', found: `${says}; no drop is named`, measured }
+    return { subject: row.net, verdict: 'not applicable', found: `${message}; no drop is named`, measured }
   const limit = row.dropMostMv
   const part = partOn({
     subject: row.net,
     measured,
-    found: `${says}; allowed ${formatQuantity(limit, 'mV')}`,
+    found: `${message}; allowed ${formatQuantity(limit, 'mV')}`,
     margin: { found, limit, unit: 'mV', direction: 'at most', guardBand: share * limit },
   })
   if (part.verdict === 'meets') return part
   // A wider track runs cooler too, so width in proportion to the drop is on the safe side.
   const value = stepAbove((row.widthMm * found) / (limit * (1 - share)), WIDTH_STEP_MM)
   if (value > WIDEST_CONDUCTOR_MM) {
-    const says = `${row.net}: no conductor of ${WIDEST_CONDUCTOR_MM} mm or less keeps the drop: shorten it, use thicker copper, or use a bar or a wire.`
-    return { ...part, remedy: { says } }
+    const message = `${row.net}: no conductor of ${WIDEST_CONDUCTOR_MM} mm or less keeps the drop: shorten it, use thicker copper, or use a bar or a wire.`
+    return { ...part, remedy: { message } }
   }
   const remedy: Remedy = {
-    says: `${row.net}: widen the conductor to ${formatQuantity(value, 'mm')}.`,
+    message: `${row.net}: widen the conductor to ${formatQuantity(value, 'mm')}.`,
     cell: { parameter: conductors.key, row: index, column: 'widthMm', value },
   }
   return { ...part, remedy }

@@ -1,6 +1,6 @@
 import { ALLOYS, type Alloy } from '@/shared/materials/alloys'
 import { published } from '@/shared/sources/provenance'
-import { solidusMarginLeast } from '@/shared/plan/limits/solder'
+import { solidusMarginMin } from '@/shared/plan/limits/solder'
 import { solidusGuard } from '@/shared/plan/limits/specification-guards'
 import { serviceTemperature } from '@/shared/plan/parameters/laminate'
 import { solderAlloy } from '@/shared/plan/parameters/solder'
@@ -18,23 +18,23 @@ export const creepMargin = rule({
   formula: 'solidus − service ≥ least',
   stage: 'specification',
   version: 1,
-  reads: { alloy: solderAlloy, service: serviceTemperature, least: solidusMarginLeast, guard: solidusGuard },
-  judge({ alloy: key, service, least, guard }) {
+  reads: { alloy: solderAlloy, service: serviceTemperature, min: solidusMarginMin, guard: solidusGuard },
+  judge({ alloy: key, service, min, guard }) {
     const alloy: Alloy = ALLOYS[key]
     const margin = {
       found: alloy.solidusC - service,
-      limit: least.value,
+      limit: min.value,
       unit: 'K',
       direction: 'at least',
       guardBand: guard.value,
     } as const
     const homologous = (service + KELVIN) / (alloy.solidusC + KELVIN)
     const verdict = verdictOn(margin)
-    const coolestC = alloy.solidusC - least.value - guard.value
+    const coolestC = alloy.solidusC - min.value - guard.value
     return {
       verdict,
       found: `${alloy.label} begins to melt at ${formatQuantity(alloy.solidusC, '°C')}; service reaches ${formatQuantity(service, '°C')}, ${formatQuantity(homologous * 100, '%', 3)} of that in kelvin.`,
-      limit: `At least ${formatQuantity(least.value, 'K')} below the solidus (${least.document})`,
+      limit: `At least ${formatQuantity(min.value, 'K')} below the solidus (${min.document})`,
       margin,
       measured: {
         alloy: key,
@@ -56,14 +56,14 @@ export const creepMargin = rule({
       ],
       sources: [
         alloy.source,
-        least.limit.byDefault.from,
+        min.limit.byDefault.from,
         published(
           'Solder joints carry no static load (Coombs & Holden, Printed Circuits Handbook, 7th ed.; secondary copy)',
         ),
       ],
       ...(verdict !== 'meets' && {
         remedy: {
-          says: `Choose an alloy with a higher solidus, or keep the board at ${formatQuantity(coolestC, '°C')} or below.`,
+          message: `Choose an alloy with a higher solidus, or keep the board at ${formatQuantity(coolestC, '°C')} or below.`,
           parameter: serviceTemperature.key,
           value: coolestC,
         },

@@ -1,5 +1,5 @@
 import { GOVERNED, applicableDocuments, type ApplicableDocument } from '@/shared/plan/parameters/documents'
-import { type Limit, type Ruling, isStatedLayer } from '@/shared/plan/requirement'
+import { type Limit, type GoverningRequirement, isStatedLayer } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part } from '@/shared/rules/finding'
 import { judgedByParts } from '@/shared/rules/parts'
@@ -25,12 +25,12 @@ export const documentConflictsOver = (limits: readonly Limit[]) =>
       documents: applicableDocuments,
       ...(Object.fromEntries(limits.map((limit) => [limit.key, limit])) as Record<string, Limit>),
     },
-    judge({ documents, ...rulings }) {
+    judge({ documents, ...governingRequirements }) {
       const register = documents as readonly ApplicableDocument[]
       const parts = [
         ...twoEditions(register),
-        ...Object.values(rulings as Record<string, Ruling>).flatMap((ruling) =>
-          judgeRuling(ruling, register),
+        ...Object.values(governingRequirements as Record<string, GoverningRequirement>).flatMap((governing) =>
+          judgeRequirement(governing, register),
         ),
       ]
       const limit =
@@ -69,14 +69,14 @@ function twoEditions(register: readonly ApplicableDocument[]): Part[] {
         verdict: 'fails' as const,
         found: `is registered in two editions, ${other.edition} and ${entry.edition}`,
         measured: { editions: [other.edition, entry.edition] },
-        remedy: { says: `Settle which edition of ${entry.document} applies and strike the other.` },
+        remedy: { message: `Settle which edition of ${entry.document} applies and strike the other.` },
       },
     ]
   })
 }
 
-function judgeRuling(ruling: Ruling, register: readonly ApplicableDocument[]): Part[] {
-  const { limit, layers } = ruling
+function judgeRequirement(governing: GoverningRequirement, register: readonly ApplicableDocument[]): Part[] {
+  const { limit, layers } = governing
   const print = (value: number): string => formatQuantity(value, limit.unit)
   const parts: Part[] = []
   for (const layer of layers.filter(isStatedLayer)) {
@@ -89,41 +89,41 @@ function judgeRuling(ruling: Ruling, register: readonly ApplicableDocument[]): P
         found: `${layer.document}, ${layer.clause}, asks ${print(layer.value)} but is not among the applicable documents`,
         measured: { asked: measure(layer.value, limit.unit) },
         remedy: {
-          says: `Add ${layer.document} to the applicable documents with its edition, or strike the requirement.`,
+          message: `Add ${layer.document} to the applicable documents with its edition, or strike the requirement.`,
         },
       })
     }
   }
-  if (ruling.conflict) {
+  if (governing.conflict) {
     const asked = layers.map((layer) => `${print(layer.value)} (${layer.document})`).join(', ')
     parts.push({
       subject: limit.label,
       about: { limit: limit.key, matter: 'disagreement' },
       verdict: 'marginal',
       measured: {
-        rules: measure(ruling.value, limit.unit),
-        of: ruling.document,
+        rules: measure(governing.value, limit.unit),
+        of: governing.document,
         ...Object.fromEntries(
           layers.map((layer) => [`asked by ${layer.document}`, measure(layer.value, limit.unit)]),
         ),
       },
-      found: `documents of one authority disagree: ${asked}; ${print(ruling.value)} of ${ruling.document} rules`,
+      found: `documents of one authority disagree: ${asked}; ${print(governing.value)} of ${governing.document} rules`,
       remedy: {
-        says: `Have the parties settle ${limit.label.toLowerCase()}; until then the strictest holds.`,
+        message: `Have the parties settle ${limit.label.toLowerCase()}; until then the strictest holds.`,
       },
     })
   }
-  if (ruling.relaxed) {
+  if (governing.relaxed) {
     parts.push({
       subject: limit.label,
       about: { limit: limit.key, matter: 'relaxation' },
       verdict: 'marginal',
       measured: {
-        rules: measure(ruling.value, limit.unit),
-        of: ruling.document,
+        rules: measure(governing.value, limit.unit),
+        of: governing.document,
         byDefault: measure(limit.byDefault.value, limit.unit),
       },
-      found: `is relaxed to ${print(ruling.value)} by ${ruling.document}; the default is ${print(limit.byDefault.value)}`,
+      found: `is relaxed to ${print(governing.value)} by ${governing.document}; the default is ${print(limit.byDefault.value)}`,
     })
   }
   return parts

@@ -1,8 +1,8 @@
-import { copperToEdgeLeast, partsToEdgeLeast } from '@/shared/plan/limits/spacings'
+import { copperToEdgeMin, partsToEdgeMin } from '@/shared/plan/limits/spacings'
 import { edgeClearanceGuard } from '@/shared/plan/limits/specification-guards'
 import type { Parameter } from '@/shared/plan/parameter'
 import { copperToEdge, partsToEdge } from '@/shared/plan/parameters/spacings'
-import type { Ruling } from '@/shared/plan/requirement'
+import type { GoverningRequirement } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part } from '@/shared/rules/finding'
 import { judgedByParts, partOn } from '@/shared/rules/parts'
@@ -19,20 +19,20 @@ export const edgeClearance = rule({
   reads: {
     copper: copperToEdge,
     parts: partsToEdge,
-    copperLeast: copperToEdgeLeast,
-    partsLeast: partsToEdgeLeast,
+    copperMin: copperToEdgeMin,
+    partsMin: partsToEdgeMin,
     guard: edgeClearanceGuard,
   },
-  judge({ copper, parts, copperLeast, partsLeast, guard }) {
+  judge({ copper, parts, copperMin, partsMin, guard }) {
     return judgedByParts({
       parts: [
-        judgeEdge('Copper', copper, { least: copperLeast, guard }, copperToEdge),
-        judgeEdge('Components at carried edges', parts, { least: partsLeast, guard }, partsToEdge),
+        judgeEdge('Copper', copper, { min: copperMin, guard }, copperToEdge),
+        judgeEdge('Components at carried edges', parts, { min: partsMin, guard }, partsToEdge),
       ],
       noun: 'clearances',
-      limit: `Copper ${formatQuantity(copperLeast.value, 'mm')} (${copperLeast.document}); components ${formatQuantity(partsLeast.value, 'mm')} (${partsLeast.document})`,
+      limit: `Copper ${formatQuantity(copperMin.value, 'mm')} (${copperMin.document}); components ${formatQuantity(partsMin.value, 'mm')} (${partsMin.document})`,
       working: [],
-      sources: [copperLeast.limit.byDefault.from, partsLeast.limit.byDefault.from],
+      sources: [copperMin.limit.byDefault.from, partsMin.limit.byDefault.from],
     })
   },
 })
@@ -40,22 +40,22 @@ export const edgeClearance = rule({
 function judgeEdge(
   subject: string,
   foundMm: number,
-  { least, guard }: { least: Ruling; guard: Ruling },
+  { min, guard }: { min: GoverningRequirement; guard: GoverningRequirement },
   parameter: Parameter,
 ): Part {
-  const guardBand = (guard.value / 100) * least.value
+  const guardBand = (guard.value / 100) * min.value
   const part = partOn({
     subject,
     about: { distance: parameter.key },
     found: `${formatQuantity(foundMm, 'mm')} from the edge`,
-    margin: { found: foundMm, limit: least.value, unit: 'mm', direction: 'at least', guardBand },
+    margin: { found: foundMm, limit: min.value, unit: 'mm', direction: 'at least', guardBand },
   })
   if (part.verdict === 'meets') return part
-  const value = stepAbove(least.value + guardBand, 0.05)
+  const value = stepAbove(min.value + guardBand, 0.05)
   return {
     ...part,
     remedy: {
-      says: `${subject}: keep ${formatQuantity(value, 'mm')} from the edge.`,
+      message: `${subject}: keep ${formatQuantity(value, 'mm')} from the edge.`,
       parameter: parameter.key,
       value,
     },

@@ -1,5 +1,5 @@
 import { fromMemory } from '@/shared/sources/provenance'
-import { contactGoldLeast, contactNickelLeast } from '@/shared/plan/limits/interconnection'
+import { contactGoldMin, contactNickelMin } from '@/shared/plan/limits/interconnection'
 import type { Parameter } from '@/shared/plan/parameter'
 import {
   contactGold,
@@ -7,7 +7,7 @@ import {
   contactsCovered,
   interconnection,
 } from '@/shared/plan/parameters/interconnection'
-import type { Ruling } from '@/shared/plan/requirement'
+import type { GoverningRequirement } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
@@ -26,14 +26,14 @@ export const edgeContacts = rule({
     gold: optional(contactGold),
     nickel: optional(contactNickel),
     covered: optional(contactsCovered),
-    goldLeast: contactGoldLeast,
-    nickelLeast: contactNickelLeast,
+    goldMin: contactGoldMin,
+    nickelMin: contactNickelMin,
   },
-  judge({ connection, gold, nickel, covered, goldLeast, nickelLeast }) {
-    const limit = `Gold ${formatQuantity(goldLeast.value, 'µm')} (${goldLeast.document}) over nickel ${formatQuantity(nickelLeast.value, 'µm')} (${nickelLeast.document}), kept from the solder`
+  judge({ connection, gold, nickel, covered, goldMin, nickelMin }) {
+    const limit = `Gold ${formatQuantity(goldMin.value, 'µm')} (${goldMin.document}) over nickel ${formatQuantity(nickelMin.value, 'µm')} (${nickelMin.document}), kept from the solder`
     const sources = [
-      goldLeast.limit.byDefault.from,
-      nickelLeast.limit.byDefault.from,
+      goldMin.limit.byDefault.from,
+      nickelMin.limit.byDefault.from,
       fromMemory('Contacts are covered while the board is soldered'),
     ]
     if (connection === 'pins') {
@@ -41,9 +41,9 @@ export const edgeContacts = rule({
     }
     return judgedByParts({
       parts: [
-        judgeLayer('Contact gold', gold, goldLeast, contactGold),
-        judgeLayer('Nickel under it', nickel, nickelLeast, contactNickel),
-        judgeCover(covered),
+        judgeLayer('Contact gold', gold, goldMin, contactGold),
+        judgeLayer('Nickel under it', nickel, nickelMin, contactNickel),
+        judgeSignedContent(covered),
       ],
       noun: 'points',
       limit,
@@ -56,7 +56,12 @@ export const edgeContacts = rule({
   },
 })
 
-function judgeLayer(subject: string, foundUm: number | undefined, least: Ruling, parameter: Parameter): Part {
+function judgeLayer(
+  subject: string,
+  foundUm: number | undefined,
+  min: GoverningRequirement,
+  parameter: Parameter,
+): Part {
   const about = { layer: parameter.key }
   if (foundUm === undefined)
     return { subject, about, verdict: 'undetermined', found: 'its thickness is missing' }
@@ -65,14 +70,14 @@ function judgeLayer(subject: string, foundUm: number | undefined, least: Ruling,
     about,
     found: `${formatQuantity(foundUm, 'µm')} ordered`,
     // What is ordered may equal the limit; the lot is measured when it comes.
-    margin: { found: foundUm, limit: least.value, unit: 'µm', direction: 'at least', guardBand: 0 },
+    margin: { found: foundUm, limit: min.value, unit: 'µm', direction: 'at least', guardBand: 0 },
   })
   if (part.verdict === 'meets') return part
-  const says = `Order at least ${formatQuantity(least.value, 'µm')}.`
-  return { ...part, remedy: { says, parameter: parameter.key, value: least.value } }
+  const message = `Order at least ${formatQuantity(min.value, 'µm')}.`
+  return { ...part, remedy: { message, parameter: parameter.key, value: min.value } }
 }
 
-function judgeCover(covered: boolean | undefined): Part {
+function judgeSignedContent(covered: boolean | undefined): Part {
   const [subject, about] = ['Cover', { layer: contactsCovered.key }]
   if (covered === undefined) {
     return {
@@ -88,6 +93,6 @@ function judgeCover(covered: boolean | undefined): Part {
     about,
     verdict: 'fails',
     found: 'the contacts are not covered while soldering',
-    remedy: { says: 'Cover the contacts with a peelable mask or a carrier.' },
+    remedy: { message: 'Cover the contacts with a peelable mask or a carrier.' },
   }
 }

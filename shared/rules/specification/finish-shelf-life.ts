@@ -1,9 +1,9 @@
 import { BOARD_FINISHES, type BoardFinish } from '@/shared/materials/board-finishes'
-import { lacquerStorageMost } from '@/shared/plan/limits/finishes'
+import { lacquerStorageMax } from '@/shared/plan/limits/finishes'
 import { lacquerStorageGuard } from '@/shared/plan/limits/specification-guards'
 import { boardFinish } from '@/shared/plan/parameters/finishes'
 import { boardStorageMonths } from '@/shared/plan/parameters/storage'
-import type { Ruling } from '@/shared/plan/requirement'
+import type { GoverningRequirement } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import { verdictOn, type Judged } from '@/shared/rules/finding'
 import { measure } from '@/shared/rules/measure'
@@ -20,7 +20,7 @@ export const finishShelfLife = rule({
   reads: {
     finish: boardFinish,
     months: boardStorageMonths,
-    lacquer: lacquerStorageMost,
+    lacquer: lacquerStorageMax,
     guard: lacquerStorageGuard,
   },
   judge({ finish: key, months, lacquer, guard }) {
@@ -44,14 +44,14 @@ const bareCopper = (months: number): Judged => ({
   sources: [{ cite: 'Bare copper tarnishes within days', how: 'common practice, no published source' }],
   ...(months > 0 && {
     remedy: {
-      says: 'Choose a finish, or solder at once after cleaning.',
+      message: 'Choose a finish, or solder at once after cleaning.',
       parameter: boardStorageMonths.key,
       value: 0,
     },
   }),
 })
 
-function underLacquer(months: number, limit: Ruling, share: number): Judged {
+function underLacquer(months: number, limit: GoverningRequirement, share: number): Judged {
   const margin = {
     found: months,
     limit: limit.value,
@@ -69,7 +69,7 @@ function underLacquer(months: number, limit: Ruling, share: number): Judged {
     sources: [limit.limit.byDefault.from],
     ...(verdict !== 'meets' && {
       remedy: {
-        says: `Hold the boards at most ${formatQuantity(limit.value * (1 - share), 'months')}, or choose tin or tin-lead.`,
+        message: `Hold the boards at most ${formatQuantity(limit.value * (1 - share), 'months')}, or choose tin or tin-lead.`,
         parameter: boardStorageMonths.key,
         value: limit.value * (1 - share),
       },
@@ -85,24 +85,24 @@ function byPublishedSpread(
 ): Judged {
   const margin = {
     found: months,
-    limit: life.most,
+    limit: life.max,
     unit: 'months',
     direction: 'at most',
-    guardBand: life.most - life.least,
+    guardBand: life.max - life.min,
   } as const
   const verdict = verdictOn(margin)
   return {
     verdict,
-    found: `${label} is to wait ${formatQuantity(months, 'months')}; sources give it ${life.least === life.most ? '' : `${formatQuantity(life.least, '1')} to `}${formatQuantity(life.most, 'months')}.`,
-    limit: `At most ${formatQuantity(life.least, 'months')} by the most careful source (${life.source.cite})`,
+    found: `${label} is to wait ${formatQuantity(months, 'months')}; sources give it ${life.min === life.max ? '' : `${formatQuantity(life.min, '1')} to `}${formatQuantity(life.max, 'months')}.`,
+    limit: `At most ${formatQuantity(life.min, 'months')} by the most careful source (${life.source.cite})`,
     margin,
     working: [],
     sources: [life.source],
     ...(verdict !== 'meets' && {
       remedy: {
-        says: `Hold the boards at most ${formatQuantity(life.least, 'months')}, or test solderability again before use.`,
+        message: `Hold the boards at most ${formatQuantity(life.min, 'months')}, or test solderability again before use.`,
         parameter: boardStorageMonths.key,
-        value: life.least,
+        value: life.min,
       },
     }),
     notes: ['In a sealed, dry, sulphur-free pack.'],

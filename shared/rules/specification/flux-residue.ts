@@ -1,5 +1,5 @@
 import { FLUXES } from '@/shared/materials/fluxes'
-import { insulationWithResidueMost } from '@/shared/plan/limits/solder'
+import { insulationWithResidueMax } from '@/shared/plan/limits/solder'
 import { insulationWithResidueGuard } from '@/shared/plan/limits/specification-guards'
 import { flux, fluxResidue, insulationNeeded } from '@/shared/plan/parameters/solder'
 import { formatQuantity } from '@/shared/quantity/format'
@@ -18,15 +18,15 @@ export const fluxResidueRule = rule({
     flux,
     residue: fluxResidue,
     needed: optional(insulationNeeded),
-    most: insulationWithResidueMost,
+    max: insulationWithResidueMax,
     guard: insulationWithResidueGuard,
   },
-  judge({ flux: key, residue, needed, most, guard }) {
+  judge({ flux: key, residue, needed, max, guard }) {
     const { label, residueMayStay, source } = FLUXES[key]
     const common = {
       measured: { flux: key, residue },
-      limit: `Residue stays only of fluxes that allow it, and where the circuit needs at most ${formatQuantity(most.value, 'MΩ')} (${most.document})`,
-      sources: [source, most.limit.byDefault.from],
+      limit: `Residue stays only of fluxes that allow it, and where the circuit needs at most ${formatQuantity(max.value, 'MΩ')} (${max.document})`,
+      sources: [source, max.limit.byDefault.from],
       notes: [
         'L0 and L1 changed their halide limits between editions: ask by which edition the flux was classified.',
         'Insulation figures of 85 °C/85 % and of 40 °C/90 % tests are not interchangeable.',
@@ -47,10 +47,10 @@ export const fluxResidueRule = rule({
           }
     const margin = {
       found: needed,
-      limit: most.value,
+      limit: max.value,
       unit: 'MΩ',
       direction: 'at most',
-      guardBand: (guard.value / 100) * most.value,
+      guardBand: (guard.value / 100) * max.value,
     } as const
     const byCircuit = verdictOn(margin)
     return {
@@ -79,7 +79,7 @@ const whereItStays = (label: string, verdict: Verdict, common: Common): Judged =
   working: [],
   ...(verdict !== 'meets' && {
     remedy: {
-      says: 'Have the residue removed, or choose a flux of low activity and show the insulation by test.',
+      message: 'Have the residue removed, or choose a flux of low activity and show the insulation by test.',
     },
   }),
   ...common,

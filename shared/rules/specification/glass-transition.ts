@@ -1,6 +1,6 @@
 import { LAMINATES } from '@/shared/materials/laminates'
 import { commonPractice, published } from '@/shared/sources/provenance'
-import { glassTransitionMarginLeast } from '@/shared/plan/limits/laminate'
+import { glassTransitionMarginMin } from '@/shared/plan/limits/laminate'
 import { glassTransitionGuard } from '@/shared/plan/limits/specification-guards'
 import { glassTransition, laminate, serviceTemperature } from '@/shared/plan/parameters/laminate'
 import { formatQuantity } from '@/shared/quantity/format'
@@ -20,39 +20,39 @@ export const glassTransitionRule = rule({
     laminate,
     service: serviceTemperature,
     certified: optional(glassTransition),
-    least: glassTransitionMarginLeast,
+    min: glassTransitionMarginMin,
     guard: glassTransitionGuard,
   },
-  judge({ laminate: key, service, certified, least, guard }) {
+  judge({ laminate: key, service, certified, min, guard }) {
     const grade = LAMINATES[key]
     const transitionC = certified ?? grade.glassTransitionC
     const fromTransition = {
       found: transitionC - service,
-      limit: least.value,
+      limit: min.value,
       unit: 'K',
       direction: 'at least',
       guardBand: guard.value,
     } as const
     const fromGrade = {
       found: service,
-      limit: grade.mostOperatingC,
+      limit: grade.maxOperatingC,
       unit: '°C',
       direction: 'at most',
       guardBand: guard.value,
     } as const
     const margin = tightest(fromTransition, fromGrade)
-    const coolestC = Math.min(transitionC - least.value, grade.mostOperatingC) - guard.value
+    const coolestC = Math.min(transitionC - min.value, grade.maxOperatingC) - guard.value
     const verdict = worstVerdict([verdictOn(fromTransition), verdictOn(fromGrade)])
     return {
       verdict,
-      found: `${grade.label} softens at ${formatQuantity(transitionC, '°C')}${certified === undefined ? ' (table value)' : ' (certified)'} and may work up to ${formatQuantity(grade.mostOperatingC, '°C')}; service reaches ${formatQuantity(service, '°C')}.`,
-      limit: `At least ${formatQuantity(least.value, 'K')} below the glass transition (${least.document}), and at most ${formatQuantity(grade.mostOperatingC, '°C')} for the grade`,
+      found: `${grade.label} softens at ${formatQuantity(transitionC, '°C')}${certified === undefined ? ' (table value)' : ' (certified)'} and may work up to ${formatQuantity(grade.maxOperatingC, '°C')}; service reaches ${formatQuantity(service, '°C')}.`,
+      limit: `At least ${formatQuantity(min.value, 'K')} below the glass transition (${min.document}), and at most ${formatQuantity(grade.maxOperatingC, '°C')} for the grade`,
       margin,
       measured: {
         laminate: key,
         transition: measure(transitionC, '°C'),
         certified: certified !== undefined,
-        hottestUse: measure(grade.mostOperatingC, '°C'),
+        hottestUse: measure(grade.maxOperatingC, '°C'),
         service: measure(service, '°C'),
       },
       working: [
@@ -72,7 +72,7 @@ export const glassTransitionRule = rule({
       ],
       ...(verdict !== 'meets' && {
         remedy: {
-          says: `Choose a laminate with a higher glass transition, or keep the board at ${formatQuantity(coolestC, '°C')} or below.`,
+          message: `Choose a laminate with a higher glass transition, or keep the board at ${formatQuantity(coolestC, '°C')} or below.`,
           parameter: serviceTemperature.key,
           value: coolestC,
         },

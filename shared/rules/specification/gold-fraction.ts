@@ -4,18 +4,18 @@ import { LEAD_COATINGS } from '@/shared/materials/lead-finishes'
 import { GOLD_SOURCE } from '@/shared/materials/metals'
 import { goldMassFraction, goldMassMg, goldThicknessAtUm } from '@/shared/physics/gold-fraction'
 import { annulusMm3, leadGirthMm } from '@/shared/physics/joint-volume'
-import { goldFractionMost } from '@/shared/plan/limits/finishes'
+import { goldFractionMax } from '@/shared/plan/limits/finishes'
 import { goldFractionGuard } from '@/shared/plan/limits/specification-guards'
 import {
   boardFinish,
-  boardFinishLeast,
-  boardFinishMost,
+  boardFinishMin,
+  boardFinishMax,
   leadFinishes,
   type LeadFinish,
 } from '@/shared/plan/parameters/finishes'
 import { contactAngle } from '@/shared/plan/parameters/joint-geometry'
 import { boardThickness } from '@/shared/plan/parameters/laminate'
-import { holeWall, leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
+import { barrelPlating, leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
 import { solderAlloy } from '@/shared/plan/parameters/solder'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, WorkingLine } from '@/shared/rules/finding'
@@ -27,11 +27,11 @@ import { optional, rule } from '@/shared/rules/rule'
 import { finishesByComponent } from '@/shared/plan/finishes-by-component'
 import { holeOf } from '@/shared/holes/joint-row'
 import { DEFAULT_ANGLE_DEG, jointShapeOf } from '@/shared/holes/joint-shape'
-import { mostGoldUm } from './gold-to-solder'
+import { maxGoldUm } from './gold-to-solder'
 
 interface Terms {
   readonly boardMm: number
-  readonly wallUm: number
+  readonly barrelUm: number
   readonly densityGcm3: number
   /** Contact angle on lead and land, which shapes the fillet of an unplated hole. */
   readonly angleDeg: number
@@ -54,30 +54,30 @@ export const goldFraction = rule({
   version: 2,
   reads: {
     holes: leadHoles,
-    wall: holeWall,
+    wall: barrelPlating,
     boardThickness,
     alloy: solderAlloy,
     finish: boardFinish,
-    goldLeast: boardFinishLeast,
-    goldMost: optional(boardFinishMost),
+    goldMin: boardFinishMin,
+    goldMax: optional(boardFinishMax),
     finishes: leadFinishes,
     angle: optional(contactAngle),
-    most: goldFractionMost,
+    max: goldFractionMax,
     guard: goldFractionGuard,
   },
-  judge({ holes, wall, boardThickness: boardMm, alloy, finish, goldLeast, goldMost, finishes, ...rest }) {
-    const { most, guard, angle = DEFAULT_ANGLE_DEG } = rest
+  judge({ holes, wall, boardThickness: boardMm, alloy, finish, goldMin, goldMax, finishes, ...rest }) {
+    const { max, guard, angle = DEFAULT_ANGLE_DEG } = rest
     const gilded = BOARD_FINISHES[finish].coating === 'gold'
-    const mostGold = mostGoldUm(finish, goldLeast, goldMost)
+    const maxGold = maxGoldUm(finish, goldMin, goldMax)
     const terms: Terms = {
       boardMm,
-      wallUm: wall,
+      barrelUm: wall,
       densityGcm3: ALLOYS[alloy].densityGcm3,
       angleDeg: angle,
-      boardGoldUm: gilded ? (mostGold ?? goldLeast) : 0,
-      boardGoldIsOpen: gilded && mostGold === undefined,
+      boardGoldUm: gilded ? (maxGold ?? goldMin) : 0,
+      boardGoldIsOpen: gilded && maxGold === undefined,
       finishOf: finishesByComponent(finishes),
-      limitPct: most.value,
+      limitPct: max.value,
       share: guard.value / 100,
     }
     const parts = holes.map((row) => partOrContradiction(row.component, () => judgeRow(row, terms)))
@@ -88,9 +88,9 @@ export const goldFraction = rule({
     return judgedByParts({
       parts,
       noun: 'joint types',
-      limit: `At most ${formatQuantity(most.value, '%')} of gold by mass (${most.document})`,
+      limit: `At most ${formatQuantity(max.value, '%')} of gold by mass (${max.document})`,
       working: row && deciding.margin ? workingOf(row, terms) : [],
-      sources: [most.limit.byDefault.from, GOLD_SOURCE, ALLOYS[alloy].source],
+      sources: [max.limit.byDefault.from, GOLD_SOURCE, ALLOYS[alloy].source],
       notes: [
         'In a plated hole counted on the lead and the wall within the board, with the smallest hole and the largest lead; the fillets, which would thin the gold, are left out. In an unplated hole there is no solder but the fillet: counted on the lead within it and on the land. All gold is taken to dissolve.',
         'A limit in per cent by volume is another number: 3 % by mass is about 1.3 % by volume in tin-lead.',
@@ -133,8 +133,8 @@ interface Surfaces {
 }
 
 /** Lead and wall within the board, and the solder between them. */
-function inBarrel(row: LeadHole, lead: Lead, { boardMm, wallUm }: Terms): Surfaces {
-  const holeMm = holeOf(row, wallUm).leastMm
+function inBarrel(row: LeadHole, lead: Lead, { boardMm, barrelUm }: Terms): Surfaces {
+  const holeMm = holeOf(row, barrelUm).minMm
   return {
     leadAreaMm2: leadGirthMm(lead) * boardMm,
     boardAreaMm2: Math.PI * holeMm * boardMm,
@@ -143,11 +143,11 @@ function inBarrel(row: LeadHole, lead: Lead, { boardMm, wallUm }: Terms): Surfac
 }
 
 /** Nothing wets the wall of an unplated hole: lead and land within the fillet, and its solder. */
-function inFillet(row: LeadHole, lead: Lead, { boardMm, wallUm, angleDeg }: Terms): Surfaces {
-  const { fillet, filletMm3, hole } = jointShapeOf(row, { boardMm, wallUm, angleDeg })
+function inFillet(row: LeadHole, lead: Lead, { boardMm, barrelUm, angleDeg }: Terms): Surfaces {
+  const { fillet, filletMm3, hole } = jointShapeOf(row, { boardMm, barrelUm, angleDeg })
   return {
     leadAreaMm2: leadGirthMm(lead) * fillet.heightMm,
-    boardAreaMm2: (Math.PI / 4) * (row.landMm ** 2 - hole.leastMm ** 2),
+    boardAreaMm2: (Math.PI / 4) * (row.landMm ** 2 - hole.minMm ** 2),
     solderMm3: filletMm3,
   }
 }
@@ -174,19 +174,19 @@ function judgeRow(row: LeadHole, terms: Terms): Part {
     return {
       ...part,
       verdict: 'undetermined',
-      measured: { ...part.measured, most: 'not specified' },
+      measured: { ...part.measured, max: 'not specified' },
       found: `${part.found} of the least gold; the order of lead or board sets no most`,
     }
   if (part.verdict === 'meets' || goldUm === 0) return part
   const aim = (terms.limitPct / 100) * (1 - terms.share)
-  const atMostUm = stepBelow(goldThicknessAtUm(aim, solderMm3, leadAreaMm2, terms.densityGcm3), 0.01)
+  const atMaxUm = stepBelow(goldThicknessAtUm(aim, solderMm3, leadAreaMm2, terms.densityGcm3), 0.01)
   const limitGold =
-    boardGoldUm === 0 && atMostUm > 0
-      ? `hold the gold on the lead to ${formatQuantity(atMostUm, 'µm')}, or `
+    boardGoldUm === 0 && atMaxUm > 0
+      ? `hold the gold on the lead to ${formatQuantity(atMaxUm, 'µm')}, or `
       : ''
   return {
     ...part,
-    remedy: { says: `${subject}: ${limitGold}have the gold removed before soldering.` },
+    remedy: { message: `${subject}: ${limitGold}have the gold removed before soldering.` },
   }
 }
 

@@ -1,16 +1,16 @@
 import { BOARD_FINISHES, type BoardFinish, type BoardFinishKey } from '@/shared/materials/board-finishes'
 import { LEAD_COATINGS } from '@/shared/materials/lead-finishes'
 import { published } from '@/shared/sources/provenance'
-import { goldFlashMost, nickelUnderFlashLeast, nickelUnderFlashMost } from '@/shared/plan/limits/finishes'
+import { goldFlashMax, nickelUnderFlashMin, nickelUnderFlashMax } from '@/shared/plan/limits/finishes'
 import {
   boardFinish,
-  boardFinishLeast,
-  boardFinishMost,
+  boardFinishMin,
+  boardFinishMax,
   boardNickel,
   leadFinishes,
   type LeadFinish,
 } from '@/shared/plan/parameters/finishes'
-import type { Ruling } from '@/shared/plan/requirement'
+import type { GoverningRequirement } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import { verdictOn, type Margin, type Part, type Remedy } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
@@ -19,17 +19,17 @@ import { optional, rule } from '@/shared/rules/rule'
 import { measure } from '@/shared/rules/measure'
 
 interface Terms {
-  readonly flash: Ruling
-  readonly nickel: Ruling
-  readonly nickelMost: Ruling
+  readonly flash: GoverningRequirement
+  readonly nickel: GoverningRequirement
+  readonly nickelMax: GoverningRequirement
 }
 
 interface GoldSurface {
   readonly subject: string
   /** The least gold ordered, µm. */
-  readonly leastUm: number
+  readonly minUm: number
   /** The most gold there may be, µm; undefined where the order sets none. */
-  readonly mostUm: number | undefined
+  readonly maxUm: number | undefined
   /** Nickel or tin-nickel under it, µm; zero for none, undefined where nobody has said. */
   readonly nickelUm: number | undefined
 }
@@ -43,24 +43,24 @@ export const goldToSolder = rule({
   version: 2,
   reads: {
     finish: boardFinish,
-    goldLeast: boardFinishLeast,
-    goldMost: optional(boardFinishMost),
+    goldMin: boardFinishMin,
+    goldMax: optional(boardFinishMax),
     boardNickel: optional(boardNickel),
     finishes: leadFinishes,
-    flash: goldFlashMost,
-    nickel: nickelUnderFlashLeast,
-    nickelMost: nickelUnderFlashMost,
+    flash: goldFlashMax,
+    nickel: nickelUnderFlashMin,
+    nickelMax: nickelUnderFlashMax,
   },
-  judge({ finish, goldLeast, goldMost, boardNickel: nickelUm, finishes, flash, nickel, nickelMost }) {
-    const terms: Terms = { flash, nickel, nickelMost }
+  judge({ finish, goldMin, goldMax, boardNickel: nickelUm, finishes, flash, nickel, nickelMax }) {
+    const terms: Terms = { flash, nickel, nickelMax }
     const parts = [
       ...(BOARD_FINISHES[finish].coating === 'gold'
         ? [
             judgeBoard(
               {
                 subject: 'Board',
-                leastUm: goldLeast,
-                mostUm: mostGoldUm(finish, goldLeast, goldMost),
+                minUm: goldMin,
+                maxUm: maxGoldUm(finish, goldMin, goldMax),
                 nickelUm,
               },
               terms,
@@ -71,7 +71,7 @@ export const goldToSolder = rule({
         LEAD_COATINGS[row.coating].metal === 'gold' ? [judgeLead(row, terms)] : [],
       ),
     ]
-    const limit = `No gold, save a flash of at most ${formatQuantity(flash.value, 'µm')} (${flash.document}) over ${formatQuantity(nickel.value, '1')} to ${formatQuantity(nickelMost.value, 'µm')} of nickel or tin-nickel (${nickel.document})`
+    const limit = `No gold, save a flash of at most ${formatQuantity(flash.value, 'µm')} (${flash.document}) over ${formatQuantity(nickel.value, '1')} to ${formatQuantity(nickelMax.value, 'µm')} of nickel or tin-nickel (${nickel.document})`
     const sources = [
       flash.limit.byDefault.from,
       nickel.limit.byDefault.from,
@@ -90,7 +90,7 @@ export const goldToSolder = rule({
         { label: 'Flash allowed', result: formatQuantity(flash.value, 'µm') },
         {
           label: 'Nickel asked under it',
-          result: `${formatQuantity(nickel.value, '1')} to ${formatQuantity(nickelMost.value, 'µm')}`,
+          result: `${formatQuantity(nickel.value, '1')} to ${formatQuantity(nickelMax.value, 'µm')}`,
         },
       ],
       sources,
@@ -103,19 +103,19 @@ export const goldToSolder = rule({
 })
 
 /** The most gold a finish may have: as ordered, or where immersion ends it by itself. */
-export function mostGoldUm(
+export function maxGoldUm(
   key: BoardFinishKey,
-  leastUm: number,
+  minUm: number,
   orderedUm: number | undefined,
 ): number | undefined {
   const finish: BoardFinish = BOARD_FINISHES[key]
   if (orderedUm !== undefined) return orderedUm
-  return finish.window?.mostUm === undefined ? undefined : Math.max(leastUm, finish.window.mostUm)
+  return finish.window?.maxUm === undefined ? undefined : Math.max(minUm, finish.window.maxUm)
 }
 
-function judgeSurface({ subject, leastUm, mostUm, nickelUm }: GoldSurface, terms: Terms): Part {
-  const { flash, nickel, nickelMost } = terms
-  const goldUm = mostUm ?? leastUm
+function judgeSurface({ subject, minUm, maxUm, nickelUm }: GoldSurface, terms: Terms): Part {
+  const { flash, nickel, nickelMax } = terms
+  const goldUm = maxUm ?? minUm
   const gold: Margin = { found: goldUm, limit: flash.value, unit: 'µm', direction: 'at most', guardBand: 0 }
   const measured = {
     gold: measure(goldUm, 'µm'),
@@ -129,7 +129,7 @@ function judgeSurface({ subject, leastUm, mostUm, nickelUm }: GoldSurface, terms
         : ' over no nickel'
   const found = `${formatQuantity(goldUm, 'µm')} of gold${over}`
   const missing = [
-    ...(mostUm === undefined ? ['the order sets no most of gold'] : []),
+    ...(maxUm === undefined ? ['the order sets no most of gold'] : []),
     ...(nickelUm === undefined ? ['the nickel under it is not specified'] : []),
   ]
   if (verdictOn(gold) !== 'fails' && missing.length > 0)
@@ -139,7 +139,7 @@ function judgeSurface({ subject, leastUm, mostUm, nickelUm }: GoldSurface, terms
       ? []
       : [
           { found: nickelUm, limit: nickel.value, unit: 'µm', direction: 'at least', guardBand: 0 },
-          { found: nickelUm, limit: nickelMost.value, unit: 'µm', direction: 'at most', guardBand: 0 },
+          { found: nickelUm, limit: nickelMax.value, unit: 'µm', direction: 'at most', guardBand: 0 },
         ]
   const margin = tightest(gold, ...under)
   return { subject, verdict: verdictOn(margin), found, margin, measured }
@@ -149,10 +149,10 @@ function judgeBoard(surface: GoldSurface, terms: Terms): Part {
   const part: Part = { ...judgeSurface(surface, terms), about: { surface: 'board' } }
   if (part.verdict === 'meets') return part
   const remedy: Remedy =
-    (surface.mostUm ?? surface.leastUm) > terms.flash.value
-      ? { says: 'Choose another finish: this is too much gold to solder to.' }
+    (surface.maxUm ?? surface.minUm) > terms.flash.value
+      ? { message: 'Choose another finish: this is too much gold to solder to.' }
       : {
-          says: `Order ${formatQuantity(terms.nickel.value, '1')} to ${formatQuantity(terms.nickelMost.value, 'µm')} of nickel under the gold.`,
+          message: `Order ${formatQuantity(terms.nickel.value, '1')} to ${formatQuantity(terms.nickelMax.value, 'µm')} of nickel under the gold.`,
           parameter: boardNickel.key,
           value: terms.nickel.value,
         }
@@ -167,8 +167,8 @@ function judgeLead(row: LeadFinish, terms: Terms): Part {
   const part = judgeSurface(
     {
       subject: row.component,
-      leastUm: row.coatingUm,
-      mostUm: row.coatingMostUm,
+      minUm: row.coatingUm,
+      maxUm: row.coatingMostUm,
       nickelUm: stops ? row.barrierUm : 0,
     },
     terms,
@@ -176,6 +176,8 @@ function judgeLead(row: LeadFinish, terms: Terms): Part {
   if (part.verdict === 'meets') return part
   return {
     ...part,
-    remedy: { says: `${row.component}: have the gold removed by tinning twice, or order tin or tin-lead.` },
+    remedy: {
+      message: `${row.component}: have the gold removed by tinning twice, or order tin or tin-lead.`,
+    },
   }
 }

@@ -1,5 +1,5 @@
 import { fromMemory } from '@/shared/sources/provenance'
-import { gridShareLeast } from '@/shared/plan/limits/lead-holes'
+import { gridShareMin } from '@/shared/plan/limits/lead-holes'
 import { gridShareGuard } from '@/shared/plan/limits/specification-guards'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { isStated } from '@/shared/plan/requirement'
@@ -16,17 +16,17 @@ export const gridShare = rule({
   formula: 'joints on the grid/all joints ≥ least',
   stage: 'specification',
   version: 2,
-  reads: { holes: leadHoles, least: gridShareLeast, guard: gridShareGuard },
-  judge({ holes, least, guard }) {
+  reads: { holes: leadHoles, min: gridShareMin, guard: gridShareGuard },
+  judge({ holes, min, guard }) {
     const stated = holes.filter((row) => row.onGrid !== undefined)
-    const limit = `At least ${formatQuantity(least.value, '%')} of the joints (${least.document})`
+    const limit = `At least ${formatQuantity(min.value, '%')} of the joints (${min.document})`
     const sources = [
       fromMemory('IEC 60097: basic grid 2.54 mm, with 1.27 and 0.635 mm below it'),
       fromMemory('IEC 60097: metric grid of 0.5 mm, secondary 0.05 mm'),
     ]
     if (stated.length === 0) {
       const unsaid = 'The hole table does not say which holes lie on a grid'
-      return isStated(least)
+      return isStated(min)
         ? { ...undetermined(`${unsaid}.`, ['which holes lie on the grid'], limit), sources }
         : notApplicable(`${unsaid}, and the programme asks for none.`)
     }
@@ -36,7 +36,7 @@ export const gridShare = rule({
     const found = (onGrid / all) * 100
     const margin = {
       found,
-      limit: least.value,
+      limit: min.value,
       unit: '%',
       direction: 'at least',
       guardBand: guard.value,
@@ -59,7 +59,7 @@ export const gridShare = rule({
       ],
       sources,
       ...(verdict !== 'meets' &&
-        off.length > 0 && { remedy: { says: `Move onto the grid what can move: ${off.join(', ')}.` } }),
+        off.length > 0 && { remedy: { message: `Move onto the grid what can move: ${off.join(', ')}.` } }),
     }
   },
 })

@@ -1,14 +1,14 @@
 import { ALLOYS, meltsAsItsFamily, type AlloyFamily, type AlloyKey } from '@/shared/materials/alloys'
 import { fromMemory, published } from '@/shared/sources/provenance'
 import {
-  brittleBarrelYearsMost,
-  holeCopperOtherClassesLeast,
+  brittleBarrelYearsMax,
+  holeCopperOtherClassesMin,
   leadFreeCopperLoss,
 } from '@/shared/plan/limits/lead-holes'
-import { holeCopperLeast } from '@/shared/plan/limits/evaluation-plating'
-import { boardFinishLeast } from '@/shared/plan/parameters/finishes'
+import { holeCopperMin } from '@/shared/plan/limits/evaluation-plating'
+import { boardFinishMin } from '@/shared/plan/parameters/finishes'
 import { boardBuild } from '@/shared/plan/parameters/laminate'
-import { holeWall, leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { barrelPlating, leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { solderAlloy } from '@/shared/plan/parameters/solder'
 import { alloyFamily, productClass, serviceYears } from '@/shared/plan/parameters/programme'
 import { formatQuantity } from '@/shared/quantity/format'
@@ -26,24 +26,24 @@ export const holeCopper = rule({
   version: 3,
   reads: {
     holes: leadHoles,
-    wall: holeWall,
-    finishUm: boardFinishLeast,
+    wall: barrelPlating,
+    finishUm: boardFinishMin,
     family: alloyFamily,
     years: serviceYears,
     build: optional(boardBuild),
     alloy: optional(solderAlloy),
     grade: productClass,
-    ofClass3: holeCopperLeast,
-    ofOthers: holeCopperOtherClassesLeast,
+    ofClass3: holeCopperMin,
+    ofOthers: holeCopperOtherClassesMin,
     loss: leadFreeCopperLoss,
-    brittleYears: brittleBarrelYearsMost,
+    brittleYears: brittleBarrelYearsMax,
   },
   judge({ holes, wall, finishUm, family, years, build = 'subtractive', alloy, grade, ...limits }) {
-    const least = grade === '3' ? limits.ofClass3 : limits.ofOthers
+    const min = grade === '3' ? limits.ofClass3 : limits.ofOthers
     const lossUm = takesCopper(family, alloy) ? limits.loss.value : 0
-    const limit = `At least ${formatQuantity(least.value, 'µm')} of copper on the wall, class ${grade} (${least.document})`
+    const limit = `At least ${formatQuantity(min.value, 'µm')} of copper on the wall, class ${grade} (${min.document})`
     const sources = [
-      least.limit.byDefault.from,
+      min.limit.byDefault.from,
       published('MIL-PRF-31032/1B, 3.6.4.1: copper below 80 % of what is specified counts as a void'),
       ...(lossUm > 0 ? [limits.loss.limit.byDefault.from] : []),
       fromMemory('Copper built up without current stretches 4 to 10 %, plated copper more than 15 %'),
@@ -55,15 +55,15 @@ export const holeCopper = rule({
     // What is ordered may equal the limit: the lot's own thickness is judged when it comes.
     const margin = {
       found: copper,
-      limit: least.value,
+      limit: min.value,
       unit: 'µm',
       direction: 'at least',
       guardBand: 0,
     } as const
     const brittle = build === 'additive' && years >= limits.brittleYears.value
-    const thinForLeadFree = copper < least.value + lossUm && copper >= least.value
+    const thinForLeadFree = copper < min.value + lossUm && copper >= min.value
     const verdict = worstVerdict([verdictOn(margin), brittle || thinForLeadFree ? 'marginal' : 'meets'])
-    const asked = least.value + lossUm + finishUm
+    const asked = min.value + lossUm + finishUm
     return {
       verdict,
       found: `${formatQuantity(wall, 'µm')} of metal on the wall, ${formatQuantity(finishUm, 'µm')} of it finish, leave ${formatQuantity(copper, 'µm')} of copper.${brittle ? ` Built up without current, it stretches little for ${formatQuantity(years, 'years')}.` : ''}`,
@@ -86,11 +86,11 @@ export const holeCopper = rule({
       sources,
       ...(verdict !== 'meets' &&
         (brittle && !thinForLeadFree && verdictOn(margin) === 'meets'
-          ? { remedy: { says: 'Have the barrels plated by current.' } }
+          ? { remedy: { message: 'Have the barrels plated by current.' } }
           : {
               remedy: {
-                says: `Order at least ${formatQuantity(asked, 'µm')} of metal on the wall, and drill to suit.`,
-                parameter: holeWall.key,
+                message: `Order at least ${formatQuantity(asked, 'µm')} of metal on the wall, and drill to suit.`,
+                parameter: barrelPlating.key,
                 value: asked,
               },
             })),

@@ -2,12 +2,12 @@ import { FILL_EDITIONS, type FillEdition } from '@/shared/materials/hole-fill'
 import { MOLTEN_SOLDER } from '@/shared/materials/fillet-data'
 import { published } from '@/shared/sources/provenance'
 import { capillaryRiseMm } from '@/shared/physics/fillet'
-import { capillaryRiseLeast } from '@/shared/plan/limits/joint-geometry'
+import { capillaryRiseMin } from '@/shared/plan/limits/joint-geometry'
 import { capillaryRiseGuard } from '@/shared/plan/limits/specification-guards'
 import { contactAngle, fillEdition } from '@/shared/plan/parameters/joint-geometry'
 import { boardThickness } from '@/shared/plan/parameters/laminate'
-import { holeWall, leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
-import type { Ruling } from '@/shared/plan/requirement'
+import { barrelPlating, leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
+import type { GoverningRequirement } from '@/shared/plan/requirement'
 import type { ValueOf } from '@/shared/plan/parameter'
 import { productClass, serviceYears } from '@/shared/plan/parameters/programme'
 import { formatQuantity } from '@/shared/quantity/format'
@@ -31,13 +31,13 @@ export const holeFill = rule({
   version: 2,
   reads: {
     holes: leadHoles,
-    wall: holeWall,
+    wall: barrelPlating,
     boardThickness,
     grade: productClass,
     years: serviceYears,
     angle: optional(contactAngle),
     edition: optional(fillEdition),
-    rise: capillaryRiseLeast,
+    rise: capillaryRiseMin,
     guard: capillaryRiseGuard,
   },
   judge({
@@ -95,8 +95,8 @@ interface Terms {
   readonly angle: number
   readonly grade: Grade
   readonly editions: readonly FillEdition[]
-  readonly rise: Ruling
-  readonly guard: Ruling
+  readonly rise: GoverningRequirement
+  readonly guard: GoverningRequirement
 }
 
 /** The fill asked, % of the board's thickness; zero where no edition asks any. */
@@ -106,8 +106,8 @@ export function fillAskedPct(
 ): number {
   return Math.max(
     ...editions.map((key) => {
-      const { leastPct, manyLeads } = FILL_EDITIONS[key]
-      const asked = leastPct[grade] ?? 0
+      const { minPct, manyLeads } = FILL_EDITIONS[key]
+      const asked = minPct[grade] ?? 0
       // The relief is the component's, by its own leads; unsaid, it has few.
       if (grade !== '2' || !manyLeads || !(leadsEach !== undefined && leadsEach >= manyLeads.from))
         return asked
@@ -138,5 +138,5 @@ function judgeRow(row: LeadHole, { wall, boardMm, angle, grade, editions, rise, 
   })
   return part.verdict === 'meets'
     ? part
-    : { ...part, remedy: { says: `${row.component}: narrow the gap, or ask for better wetting.` } }
+    : { ...part, remedy: { message: `${row.component}: narrow the gap, or ask for better wetting.` } }
 }

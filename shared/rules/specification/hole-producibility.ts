@@ -1,11 +1,11 @@
 import { HOLE_ALLOWANCES } from '@/shared/materials/hole-allowances'
 import { holeWindow } from '@/shared/physics/hole-window'
 import { clearanceWindow, type Interval } from '@/shared/physics/lead-clearance'
-import { radialClearanceLeast, radialClearanceMost } from '@/shared/plan/limits/lead-holes'
+import { radialClearanceMin, radialClearanceMax } from '@/shared/plan/limits/lead-holes'
 import { holeWindowGuard } from '@/shared/plan/limits/specification-guards'
 import {
   drillSeries,
-  holeWall,
+  barrelPlating,
   leadHoles,
   producibilityLevel,
   type LeadHole,
@@ -31,24 +31,24 @@ export const holeProducibility = rule({
   version: 3,
   reads: {
     holes: leadHoles,
-    wall: holeWall,
+    wall: barrelPlating,
     level: producibilityLevel,
     series: optional(drillSeries),
-    clearanceLeast: radialClearanceLeast,
-    clearanceMost: radialClearanceMost,
+    clearanceMin: radialClearanceMin,
+    clearanceMax: radialClearanceMax,
     guard: holeWindowGuard,
   },
-  judge({ holes, wall, level, series, clearanceLeast, clearanceMost, guard }) {
-    const clearance = { leastMm: clearanceLeast.value, mostMm: clearanceMost.value }
+  judge({ holes, wall, level, series, clearanceMin, clearanceMax, guard }) {
+    const clearance = { minMm: clearanceMin.value, maxMm: clearanceMax.value }
     const allowance = HOLE_ALLOWANCES[level]
-    const limit = `Level ${level}: least hole at least ${formatQuantity(allowance.leastOverMostMm, 'mm')} over the largest lead, largest hole at most ${formatQuantity(allowance.mostOverLeastMm, 'mm')} over the least lead (${allowance.source.cite})`
+    const limit = `Level ${level}: least hole at least ${formatQuantity(allowance.minOverMaxMm, 'mm')} over the largest lead, largest hole at most ${formatQuantity(allowance.maxOverMinMm, 'mm')} over the least lead (${allowance.source.cite})`
     const plated = holes.filter((row) => row.plated)
     if (plated.length === 0) return notApplicable('No hole is plated; the levels speak of plated holes.')
     const parts = plated.map((row) =>
       partOrContradiction(row.component, () =>
         judgeRow(row, level, {
           index: holes.indexOf(row),
-          wallUm: wall,
+          barrelUm: wall,
           series,
           clearance,
           guardMm: guard.value,
@@ -75,30 +75,30 @@ interface Terms extends ProposalTerms {
 }
 
 function judgeRow(row: LeadHole, level: Level, proposal: Terms): Part {
-  const hole = holeOf(row, proposal.wallUm)
+  const hole = holeOf(row, proposal.barrelUm)
   const lead = leadOf(row)
-  const { leastMm, mostMm, feasible } = holeWindow(lead, level)
-  const [holeLeast, holeMost] = [clean(hole.leastMm), clean(hole.mostMm)]
+  const { minMm, maxMm, feasible } = holeWindow(lead, level)
+  const [holeMin, holeMax] = [clean(hole.minMm), clean(hole.maxMm)]
   const margin = tightest(
     {
-      found: holeLeast,
-      limit: clean(leastMm),
+      found: holeMin,
+      limit: clean(minMm),
       unit: 'mm',
       direction: 'at least',
       guardBand: proposal.guardMm,
     },
-    { found: holeMost, limit: clean(mostMm), unit: 'mm', direction: 'at most', guardBand: proposal.guardMm },
+    { found: holeMax, limit: clean(maxMm), unit: 'mm', direction: 'at most', guardBand: proposal.guardMm },
   )
   const window = feasible
-    ? `the window is ${formatQuantity(leastMm, '1')} to ${formatQuantity(mostMm, 'mm')}`
-    : `no hole suits: the least would be ${formatQuantity(leastMm, 'mm')} and the most ${formatQuantity(mostMm, 'mm')}`
+    ? `the window is ${formatQuantity(minMm, '1')} to ${formatQuantity(maxMm, 'mm')}`
+    : `no hole suits: the least would be ${formatQuantity(minMm, 'mm')} and the most ${formatQuantity(maxMm, 'mm')}`
   const verdict = feasible ? verdictOn(margin) : 'fails'
-  const found = `hole ${formatQuantity(holeLeast, '1')} to ${formatQuantity(holeMost, 'mm')} finished; ${window}`
+  const found = `hole ${formatQuantity(holeMin, '1')} to ${formatQuantity(holeMax, 'mm')} finished; ${window}`
   const measured = {
-    leastHole: measure(holeLeast, 'mm'),
-    mostHole: measure(holeMost, 'mm'),
-    leastAsked: measure(clean(leastMm), 'mm'),
-    mostAsked: measure(clean(mostMm), 'mm'),
+    minHole: measure(holeMin, 'mm'),
+    maxHole: measure(holeMax, 'mm'),
+    minAsked: measure(clean(minMm), 'mm'),
+    maxAsked: measure(clean(maxMm), 'mm'),
   }
   const part: Part = { subject: row.component, verdict, found, margin, measured }
   if (verdict === 'meets') return part
@@ -109,37 +109,37 @@ function judgeRow(row: LeadHole, level: Level, proposal: Terms): Part {
       row,
       hole,
       lead,
-      ...withinBoth({ leastMm, mostMm }, clearanceWindow(lead, proposal.clearance), hole.toleranceMm),
+      ...withinBoth({ minMm, maxMm }, clearanceWindow(lead, proposal.clearance), hole.toleranceMm),
     }),
   }
 }
 
 const clean = (mm: number): number => Number(mm.toFixed(7))
 
-function workingOf(row: LeadHole, wallUm: number, level: Level): WorkingLine[] {
-  const { leastOverMostMm, mostOverLeastMm } = HOLE_ALLOWANCES[level]
-  const hole = holeOf(row, wallUm)
+function workingOf(row: LeadHole, barrelUm: number, level: Level): WorkingLine[] {
+  const { minOverMaxMm, maxOverMinMm } = HOLE_ALLOWANCES[level]
+  const hole = holeOf(row, barrelUm)
   const lead = leadOf(row)
-  const { leastMm, mostMm } = holeWindow(lead, level)
+  const { minMm, maxMm } = holeWindow(lead, level)
   const mm = (value: number): string => formatQuantity(clean(value), 'mm')
   return [
     {
       label: `Finished hole of ${row.component}`,
       formula: 'nominal ± tolerance',
       numbers: `${mm(hole.nominalMm)} ± ${mm(hole.toleranceMm)}`,
-      result: `${mm(hole.leastMm)} to ${mm(hole.mostMm)}`,
+      result: `${mm(hole.minMm)} to ${mm(hole.maxMm)}`,
     },
     {
       label: 'Least hole',
       formula: 'largest lead + allowance',
-      numbers: `${mm(lead.mostMm)} + ${mm(leastOverMostMm)}`,
-      result: mm(leastMm),
+      numbers: `${mm(lead.maxMm)} + ${mm(minOverMaxMm)}`,
+      result: mm(minMm),
     },
     {
       label: 'Most hole',
       formula: 'least lead + allowance',
-      numbers: `${mm(lead.leastMm)} + ${mm(mostOverLeastMm)}`,
-      result: mm(mostMm),
+      numbers: `${mm(lead.minMm)} + ${mm(maxOverMinMm)}`,
+      result: mm(maxMm),
     },
   ]
 }

@@ -25,7 +25,7 @@ import { modelLabel } from '@/shared/reliability/models/model'
 import { predictedRates, type Prediction } from '@/shared/reliability/joint-budget-prediction'
 
 /** The plane factor of the handbook ends here. */
-const MOST_PLANES = 18
+const MAX_PLANES = 18
 
 export const jointBudget = rule({
   id: 'joint-budget',
@@ -47,9 +47,9 @@ export const jointBudget = rule({
     guard: jointBudgetGuard,
   },
   judge({ holes, surfaceMount, years, survival, defectFree, edition, layers, guard, ...board }) {
-    if (layers > MOST_PLANES) {
+    if (layers > MAX_PLANES) {
       return undetermined(
-        `The plane factor of MIL-HDBK-217F ends at ${MOST_PLANES} planes; the board has ${layers}.`,
+        `The plane factor of MIL-HDBK-217F ends at ${MAX_PLANES} planes; the board has ${layers}.`,
         ['a failure-rate model for so many layers'],
       )
     }
@@ -98,7 +98,7 @@ export const jointBudget = rule({
         ...prediction.models.map((model) => model.source),
         fromMemory('Series model at constant failure rates; binomial board yield'),
       ],
-      ...(verdict !== 'meets' && { remedy: { says: remedyInWords(joints.hand > 0) } }),
+      ...(verdict !== 'meets' && { remedy: { message: remedyInWords(joints.hand > 0) } }),
       notes: [
         ...(edition ? [] : ['No edition is chosen: the higher of both predictions is taken.']),
         ...new Set(prediction.models.map((model) => model.caution)),

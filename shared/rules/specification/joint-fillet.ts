@@ -1,10 +1,10 @@
 import { ALLOYS } from '@/shared/materials/alloys'
 import { CAPILLARY_LENGTH_MM } from '@/shared/materials/fillet-data'
 import { computed, fromMemory } from '@/shared/sources/provenance'
-import { filletAngleGuard, leadStandingGuard } from '@/shared/plan/limits/specification-guards'
+import { filletAngleGuard, leadStatusGuard } from '@/shared/plan/limits/specification-guards'
 import { contactAngle, leadProjection } from '@/shared/plan/parameters/joint-geometry'
 import { boardThickness } from '@/shared/plan/parameters/laminate'
-import { holeWall, leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
+import { barrelPlating, leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
 import { solderAlloy } from '@/shared/plan/parameters/solder'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Margin, Part, Remedy, WorkingLine } from '@/shared/rules/finding'
@@ -21,7 +21,7 @@ const STRAIGHT_DEG = 90
 interface Terms extends JointTerms {
   readonly projectionMm: number
   readonly angleGuardDeg: number
-  readonly standingGuardMm: number
+  readonly statusGuardMm: number
 }
 
 export const jointFillet = rule({
@@ -34,22 +34,22 @@ export const jointFillet = rule({
   version: 2,
   reads: {
     holes: leadHoles,
-    wall: holeWall,
+    wall: barrelPlating,
     boardThickness,
     projection: leadProjection,
     angle: optional(contactAngle),
     alloy: solderAlloy,
     angleGuard: filletAngleGuard,
-    standingGuard: leadStandingGuard,
+    statusGuard: leadStatusGuard,
   },
   judge({ holes, wall, boardThickness: boardMm, projection, angle = DEFAULT_ANGLE_DEG, alloy, ...guards }) {
     const terms: Terms = {
       boardMm,
-      wallUm: wall,
+      barrelUm: wall,
       angleDeg: angle,
       projectionMm: projection,
       angleGuardDeg: guards.angleGuard.value,
-      standingGuardMm: guards.standingGuard.value,
+      statusGuardMm: guards.statusGuard.value,
     }
     const parts = holes.map((row) => partOrContradiction(row.component, () => judgeRow(row, terms)))
     const deciding = decidingPart(parts)
@@ -93,7 +93,7 @@ function judgeRow(row: LeadHole, terms: Terms): Part {
     limit: 0,
     unit: 'mm',
     direction: 'at least',
-    guardBand: terms.standingGuardMm,
+    guardBand: terms.statusGuardMm,
   }
   const profile = verdictOn(angles)
   const hidden = verdictOn(standing) !== 'meets'
@@ -112,11 +112,11 @@ function judgeRow(row: LeadHole, terms: Terms): Part {
   }
   if (part.verdict === 'meets') return part
   if (profile !== 'meets') return { ...part, remedy: angleRemedy(terms) }
-  const value = stepAbove(fillet.heightMm + terms.standingGuardMm, 0.05)
+  const value = stepAbove(fillet.heightMm + terms.statusGuardMm, 0.05)
   return {
     ...part,
     remedy: {
-      says: `${row.component}: let the lead stand out ${formatQuantity(value, 'mm')}, or make the land smaller.`,
+      message: `${row.component}: let the lead stand out ${formatQuantity(value, 'mm')}, or make the land smaller.`,
       parameter: leadProjection.key,
       value,
     },
@@ -126,7 +126,7 @@ function judgeRow(row: LeadHole, terms: Terms): Part {
 function angleRemedy({ angleGuardDeg }: Terms): Remedy {
   const value = (STRAIGHT_DEG - angleGuardDeg) / 2
   return {
-    says: `Ask for better wetting: ${formatQuantity(value, '°')} or less on lead and land.`,
+    message: `Ask for better wetting: ${formatQuantity(value, '°')} or less on lead and land.`,
     parameter: contactAngle.key,
     value,
   }

@@ -1,5 +1,5 @@
 import { LAMINATES } from '@/shared/materials/laminates'
-import { limitedLaminateYearsMost } from '@/shared/plan/limits/laminate'
+import { limitedLaminateYearsMax } from '@/shared/plan/limits/laminate'
 import { laminate } from '@/shared/plan/parameters/laminate'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { serviceYears } from '@/shared/plan/parameters/programme'
@@ -16,7 +16,7 @@ export const laminatePlatedHoles = rule({
   formula: 'grade carries plated holes, or does for a service ≤ most',
   stage: 'specification',
   version: 1,
-  reads: { laminate, holes: leadHoles, serviceYears, short: limitedLaminateYearsMost },
+  reads: { laminate, holes: leadHoles, serviceYears, short: limitedLaminateYearsMax },
   judge({ laminate: key, holes, serviceYears: years, short }) {
     const { label, platedHoles, source } = LAMINATES[key]
     const plated = holes.filter((row) => row.plated).reduce((sum, row) => sum + row.joints, 0)
@@ -36,7 +36,7 @@ export const laminatePlatedHoles = rule({
     }
     if (plated === 0) return notApplicable('No hole is plated.')
     if (platedHoles === 'yes') return { verdict: 'meets', found: `${label} carries plated holes.`, ...common }
-    const remedy = { says: 'Choose woven glass and epoxy, or design the board without plated holes.' }
+    const remedy = { message: 'Choose woven glass and epoxy, or design the board without plated holes.' }
     if (platedHoles === 'no') {
       return {
         verdict: 'fails',

@@ -2,10 +2,10 @@ import type { ProducibilityLevel } from '@/shared/materials/hole-allowances'
 import { published } from '@/shared/sources/provenance'
 import { holeWindow } from '@/shared/physics/hole-window'
 import {
-  clearanceOutsideMost,
-  flatLeadGapMost,
-  radialClearanceLeast,
-  radialClearanceMost,
+  clearanceOutsideMax,
+  flatLeadGapMax,
+  radialClearanceMin,
+  radialClearanceMax,
 } from '@/shared/plan/limits/lead-holes'
 import {
   clearanceShareGuard,
@@ -16,7 +16,7 @@ import {
 import {
   clearanceBasis,
   drillSeries,
-  holeWall,
+  barrelPlating,
   leadHoles,
   producibilityLevel,
   toleranceSigmas,
@@ -39,11 +39,11 @@ export const leadClearance = rule({
   version: 2,
   reads: {
     holes: leadHoles,
-    wall: holeWall,
-    least: radialClearanceLeast,
-    most: radialClearanceMost,
-    flatGap: flatLeadGapMost,
-    outside: clearanceOutsideMost,
+    wall: barrelPlating,
+    min: radialClearanceMin,
+    max: radialClearanceMax,
+    flatGap: flatLeadGapMax,
+    outside: clearanceOutsideMax,
     windowGuard: clearanceWindowGuard,
     shareGuard: clearanceShareGuard,
     entryGuard: leadEntryGuard,
@@ -54,10 +54,12 @@ export const leadClearance = rule({
     level: optional(producibilityLevel),
   },
   judge({ holes, wall, basis = 'worst-case', sigmas = 3, series, level, ...limits }) {
-    const terms: ClearanceTerms = { ...limits, wallUm: wall, basis, sigmas }
-    if (!(terms.least.value < terms.most.value)) return emptyWindow(terms)
+    const terms: ClearanceTerms = { ...limits, barrelUm: wall, basis, sigmas }
+    if (!(terms.min.value < terms.max.value)) return emptyWindow(terms)
     const parts = holes.map((row, index) =>
-      partOrContradiction(row.component, () => judgeRow(row, terms, { index, wallUm: wall, series, level })),
+      partOrContradiction(row.component, () =>
+        judgeRow(row, terms, { index, barrelUm: wall, series, level }),
+      ),
     )
     const deciding = decidingPart(parts)
     const row = deciding && holes[parts.indexOf(deciding)]
@@ -67,14 +69,12 @@ export const leadClearance = rule({
       limit: limitInWords(terms),
       working: row && deciding.margin ? clearanceWorking(row, clearanceOf(row, terms), terms) : [],
       sources: [
-        terms.least.limit.byDefault.from,
+        terms.min.limit.byDefault.from,
         published('IPC-2222B, hole rule applied to the diagonal of a lead with corners (secondary copy)'),
       ],
       notes: [
         `The share takes hole and lead as centred on nominal, independent and normal, with ± as ${formatQuantity(sigmas, '1')} standard deviations: an assumption until they are measured.`,
-        ...(terms.least.relaxed || terms.most.relaxed
-          ? ['The window in force is wider than the default.']
-          : []),
+        ...(terms.min.relaxed || terms.max.relaxed ? ['The window in force is wider than the default.'] : []),
       ],
     })
   },
@@ -87,15 +87,21 @@ interface Proposal extends ProposalTerms {
 
 function judgeRow(row: LeadHole, terms: ClearanceTerms, proposal: Proposal): Part {
   const clearance = clearanceOf(row, terms)
-  const { margin, measured, says } = decidingCheck(row, clearance, terms)
+  const { margin, measured, message } = decidingCheck(row, clearance, terms)
   const verdict = verdictOn(margin)
-  const part: Part = { subject: row.component, verdict, found: says, margin, ...(measured && { measured }) }
+  const part: Part = {
+    subject: row.component,
+    verdict,
+    found: message,
+    margin,
+    ...(measured && { measured }),
+  }
   if (verdict === 'meets') return part
-  const { least, most } = terms
+  const { min, max } = terms
   const { hole, lead } = clearance
   const own = {
-    leastMm: lead.mostMm + 2 * Math.max(least.value, row.leadPositionMm ?? 0),
-    mostMm: Math.min(lead.leastMm + 2 * most.value, mostForFlat(row, terms)),
+    minMm: lead.maxMm + 2 * Math.max(min.value, row.leadPositionMm ?? 0),
+    maxMm: Math.min(lead.minMm + 2 * max.value, maxForFlat(row, terms)),
   }
   const byLevel = row.plated && proposal.level ? holeWindow(lead, proposal.level) : own
   return {
@@ -106,28 +112,28 @@ function judgeRow(row: LeadHole, terms: ClearanceTerms, proposal: Proposal): Par
       hole,
       lead,
       ...withinBoth(own, byLevel, hole.toleranceMm),
-      guardMm: 2 * (terms.windowGuard.value / 100) * (most.value - least.value),
+      guardMm: 2 * (terms.windowGuard.value / 100) * (max.value - min.value),
     }),
   }
 }
 
 /** A hole's most as the flat-lead limit sees it, which speaks of nominal holes. */
-function mostForFlat(row: LeadHole, { flatGap, flatGuard }: ClearanceTerms): number {
+function maxForFlat(row: LeadHole, { flatGap, flatGuard }: ClearanceTerms): number {
   const { leadShape, leadThicknessMm, holeToleranceMm } = row
   return leadShape === 'flat' && leadThicknessMm !== undefined
     ? leadThicknessMm + flatGap.value * (1 - flatGuard.value / 100) + holeToleranceMm
     : Infinity
 }
 
-const emptyWindow = ({ least, most }: ClearanceTerms) =>
+const emptyWindow = ({ min, max }: ClearanceTerms) =>
   undetermined(
-    `The window is empty: at least ${formatQuantity(least.value, 'mm')} (${least.document}), at most ${formatQuantity(most.value, 'mm')} (${most.document}).`,
+    `The window is empty: at least ${formatQuantity(min.value, 'mm')} (${min.document}), at most ${formatQuantity(max.value, 'mm')} (${max.document}).`,
     ['limits on the radial clearance that leave a window'],
   )
 
-function limitInWords({ least, most, outside, basis }: ClearanceTerms): string {
-  const documents = [...new Set([least.document, most.document])].join('; ')
-  const window = `${formatQuantity(least.value, 'mm')} to ${formatQuantity(most.value, 'mm')} radial (${documents})`
+function limitInWords({ min, max, outside, basis }: ClearanceTerms): string {
+  const documents = [...new Set([min.document, max.document])].join('; ')
+  const window = `${formatQuantity(min.value, 'mm')} to ${formatQuantity(max.value, 'mm')} radial (${documents})`
   return basis === 'worst-case'
     ? `${window}, every lead in every hole`
     : `${window} for all but ${formatQuantity(outside.value, 'per million')} of the joints (${outside.document})`

@@ -1,14 +1,14 @@
 import { LEAD_COATINGS } from '@/shared/materials/lead-finishes'
 import {
-  palladiumCoatLeast,
-  palladiumCoatMost,
-  silverCoatLeast,
-  silverCoatMost,
-  tinCoatingLeast,
-  tinCoatingMost,
+  palladiumCoatMin,
+  palladiumCoatMax,
+  silverCoatMin,
+  silverCoatMax,
+  tinCoatingMin,
+  tinCoatingMax,
 } from '@/shared/plan/limits/finishes'
 import { leadFinishes, type LeadFinish } from '@/shared/plan/parameters/finishes'
-import type { Ruling } from '@/shared/plan/requirement'
+import type { GoverningRequirement } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import { verdictOn, type Margin, type Part, type Remedy } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
@@ -25,18 +25,18 @@ export const leadFinishThickness = rule({
   version: 2,
   reads: {
     finishes: leadFinishes,
-    least: tinCoatingLeast,
-    most: tinCoatingMost,
-    silverLeast: silverCoatLeast,
-    silverMost: silverCoatMost,
-    palladiumLeast: palladiumCoatLeast,
-    palladiumMost: palladiumCoatMost,
+    min: tinCoatingMin,
+    max: tinCoatingMax,
+    silverMin: silverCoatMin,
+    silverMax: silverCoatMax,
+    palladiumMin: palladiumCoatMin,
+    palladiumMax: palladiumCoatMax,
   },
   judge({ finishes, ...limits }) {
     const windows: Windows = {
-      tin: { name: 'tin or tin-lead', least: limits.least, most: limits.most },
-      silver: { name: 'silver', least: limits.silverLeast, most: limits.silverMost },
-      palladium: { name: 'palladium', least: limits.palladiumLeast, most: limits.palladiumMost },
+      tin: { name: 'tin or tin-lead', min: limits.min, max: limits.max },
+      silver: { name: 'silver', min: limits.silverMin, max: limits.silverMax },
+      palladium: { name: 'palladium', min: limits.palladiumMin, max: limits.palladiumMax },
     }
     const judged = finishes.flatMap((row, index) => {
       const kind = kindOf(row)
@@ -46,7 +46,7 @@ export const leadFinishThickness = rule({
     const used = [...new Set(judged.map(({ kind }) => kind))].map((kind) => windows[kind])
     const limit = used.map(inWords).join('; ')
     const parts = judged.map(({ part }) => part)
-    const sources = used.map(({ least }) => least.limit.byDefault.from)
+    const sources = used.map(({ min }) => min.limit.byDefault.from)
     return judgedByParts({
       parts,
       noun: 'coated leads',
@@ -55,7 +55,7 @@ export const leadFinishThickness = rule({
       sources,
       notes: [
         'Qualified components may carry less hot-dipped coat (1.5 to 5 µm, MIL-PRF-38535K, Table A-III): let the programme’s requirement say so where it applies.',
-        ...(windows.palladium.least.kind === 'default' && judged.some(({ kind }) => kind === 'palladium')
+        ...(windows.palladium.min.kind === 'default' && judged.some(({ kind }) => kind === 'palladium')
           ? [
               'Frames plated before moulding carry palladium of a hundredth of that (common practice): let the programme’s requirement say so where it applies.',
             ]
@@ -70,8 +70,8 @@ export const leadFinishThickness = rule({
 
 interface Window {
   readonly name: string
-  readonly least: Ruling
-  readonly most: Ruling
+  readonly min: GoverningRequirement
+  readonly max: GoverningRequirement
 }
 type CoatKind = 'tin' | 'silver' | 'palladium'
 type Windows = Readonly<Record<CoatKind, Window>>
@@ -83,19 +83,19 @@ function kindOf({ coating: key }: LeadFinish): CoatKind | undefined {
   return metal === 'silver' || metal === 'palladium' ? metal : undefined
 }
 
-const inWords = ({ name, least, most }: Window): string =>
-  `${formatQuantity(least.value, '1')} to ${formatQuantity(most.value, 'µm')} of ${name} (${[...new Set([least.document, most.document])].join('; ')})`
+const inWords = ({ name, min, max }: Window): string =>
+  `${formatQuantity(min.value, '1')} to ${formatQuantity(max.value, 'µm')} of ${name} (${[...new Set([min.document, max.document])].join('; ')})`
 
-function judgeRow(row: LeadFinish, index: number, { least, most }: Window): Part {
+function judgeRow(row: LeadFinish, index: number, { min, max }: Window): Part {
   // What is ordered may equal the limit: the lot's own thickness is judged when it comes.
   const common = { unit: 'µm', guardBand: 0 } as const
   const high: Margin = {
     ...common,
     found: row.coatingMostUm ?? row.coatingUm,
-    limit: most.value,
+    limit: max.value,
     direction: 'at most',
   }
-  const low: Margin = { ...common, found: row.coatingUm, limit: least.value, direction: 'at least' }
+  const low: Margin = { ...common, found: row.coatingUm, limit: min.value, direction: 'at least' }
   const margin = tightest(low, high)
   const verdict = verdictOn(margin)
   const ordered =
@@ -109,25 +109,25 @@ function judgeRow(row: LeadFinish, index: number, { least, most }: Window): Part
     margin,
     measured: {
       coating: row.coating,
-      orderedLeast: measure(row.coatingUm, 'µm'),
-      ...(row.coatingMostUm !== undefined && { orderedMost: measure(row.coatingMostUm, 'µm') }),
+      orderedMin: measure(row.coatingUm, 'µm'),
+      ...(row.coatingMostUm !== undefined && { orderedMax: measure(row.coatingMostUm, 'µm') }),
     },
   }
   if (verdict !== 'fails') return part
   const [atLeast, atMost] = [
-    `at least ${formatQuantity(least.value, 'µm')}`,
-    `at most ${formatQuantity(most.value, 'µm')}`,
+    `at least ${formatQuantity(min.value, 'µm')}`,
+    `at most ${formatQuantity(max.value, 'µm')}`,
   ]
-  const leastWrong = verdictOn(low) === 'fails' || row.coatingUm > most.value
-  const mostWrong = row.coatingMostUm !== undefined && row.coatingMostUm > most.value
-  if (leastWrong && mostWrong) {
-    return { ...part, remedy: { says: `${row.component}: order ${atLeast} and ${atMost} of coating.` } }
+  const minWrong = verdictOn(low) === 'fails' || row.coatingUm > max.value
+  const maxWrong = row.coatingMostUm !== undefined && row.coatingMostUm > max.value
+  if (minWrong && maxWrong) {
+    return { ...part, remedy: { message: `${row.component}: order ${atLeast} and ${atMost} of coating.` } }
   }
-  const cell = mostWrong
-    ? { column: 'coatingMostUm', value: most.value, says: atMost }
-    : { column: 'coatingUm', value: least.value, says: atLeast }
+  const cell = maxWrong
+    ? { column: 'coatingMostUm', value: max.value, message: atMost }
+    : { column: 'coatingUm', value: min.value, message: atLeast }
   const remedy: Remedy = {
-    says: `${row.component}: order ${cell.says} of coating.`,
+    message: `${row.component}: order ${cell.message} of coating.`,
     cell: { parameter: leadFinishes.key, row: index, column: cell.column, value: cell.value },
   }
   return { ...part, remedy }

@@ -1,9 +1,9 @@
-import { leadProjectionClass3Most, leadProjectionMost } from '@/shared/plan/limits/joint-geometry'
+import { leadProjectionClass3Max, leadProjectionMax } from '@/shared/plan/limits/joint-geometry'
 import { leadProjection, leadProjectionAtMost } from '@/shared/plan/parameters/joint-geometry'
 import { leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
 import { productClass } from '@/shared/plan/parameters/programme'
 
-import type { Ruling } from '@/shared/plan/requirement'
+import type { GoverningRequirement } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import { undetermined, type Part } from '@/shared/rules/finding'
 import { judgedByParts, partOn } from '@/shared/rules/parts'
@@ -22,11 +22,11 @@ export const leadProjectionRule = rule({
     atLeast: leadProjection,
     atMost: leadProjectionAtMost,
     grade: productClass,
-    most: leadProjectionMost,
-    ofClass3: leadProjectionClass3Most,
+    max: leadProjectionMax,
+    ofClass3: leadProjectionClass3Max,
   },
-  judge({ holes, atLeast, atMost, grade, most, ofClass3 }) {
-    const limit = `At most ${formatQuantity(most.value, 'mm')} (${most.document}); of class 3 in plated holes ${formatQuantity(ofClass3.value, 'mm')} (${ofClass3.document}), and clinched in unplated ones`
+  judge({ holes, atLeast, atMost, grade, max, ofClass3 }) {
+    const limit = `At most ${formatQuantity(max.value, 'mm')} (${max.document}); of class 3 in plated holes ${formatQuantity(ofClass3.value, 'mm')} (${ofClass3.document}), and clinched in unplated ones`
     if (atMost < atLeast)
       return undetermined(
         `Leads are to stand out at least ${formatQuantity(atLeast, 'mm')} and at most ${formatQuantity(atMost, 'mm')}.`,
@@ -35,7 +35,7 @@ export const leadProjectionRule = rule({
       )
     return judgedByParts({
       parts: holes.map((row) =>
-        grade === '3' && !row.plated ? clinch(row) : projection(row, atMost, grade === '3' ? ofClass3 : most),
+        grade === '3' && !row.plated ? clinch(row) : projection(row, atMost, grade === '3' ? ofClass3 : max),
       ),
       noun: 'joint types',
       limit,
@@ -44,7 +44,7 @@ export const leadProjectionRule = rule({
         { label: 'Product class', result: grade },
       ],
       sources: [
-        most.limit.byDefault.from,
+        max.limit.byDefault.from,
         ofClass3.limit.byDefault.from,
         published(
           'IPC-A-610F, Table 7-6 and 7.4.4: leads in unsupported holes are clinched in class 3 (secondary copy)',
@@ -56,20 +56,20 @@ export const leadProjectionRule = rule({
   },
 })
 
-function projection(row: LeadHole, atMostMm: number, limit: Ruling): Part {
+function projection(row: LeadHole, atMaxMm: number, limit: GoverningRequirement): Part {
   const part = partOn({
     subject: row.component,
     measured: { plated: row.plated },
-    found: `leads stand out at most ${formatQuantity(atMostMm, 'mm')}`,
+    found: `leads stand out at most ${formatQuantity(atMaxMm, 'mm')}`,
     // As cut, a lead may be as long as the limit.
-    margin: { found: atMostMm, limit: limit.value, unit: 'mm', direction: 'at most', guardBand: 0 },
+    margin: { found: atMaxMm, limit: limit.value, unit: 'mm', direction: 'at most', guardBand: 0 },
   })
   return part.verdict === 'meets'
     ? part
     : {
         ...part,
         remedy: {
-          says: `Cut leads to at most ${formatQuantity(limit.value, 'mm')} beyond the land.`,
+          message: `Cut leads to at most ${formatQuantity(limit.value, 'mm')} beyond the land.`,
           parameter: leadProjectionAtMost.key,
           value: limit.value,
         },
@@ -93,6 +93,6 @@ function clinch({ component: subject, clinched }: LeadHole): Part {
         measured,
         verdict: 'fails',
         found: 'leads stand straight in unplated holes',
-        remedy: { says: `${subject}: clinch the leads, or plate the holes.` },
+        remedy: { message: `${subject}: clinch the leads, or plate the holes.` },
       }
 }

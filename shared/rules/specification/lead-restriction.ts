@@ -2,7 +2,7 @@ import { ALLOYS } from '@/shared/materials/alloys'
 import { BOARD_FINISHES } from '@/shared/materials/board-finishes'
 import { LEAD_COATINGS } from '@/shared/materials/lead-finishes'
 import { fromMemory } from '@/shared/sources/provenance'
-import { restrictedLeadMost } from '@/shared/plan/limits/solder'
+import { restrictedLeadMax } from '@/shared/plan/limits/solder'
 import { boardFinish, leadFinishes } from '@/shared/plan/parameters/finishes'
 import { leadRestriction, solderAlloy } from '@/shared/plan/parameters/solder'
 import { formatQuantity } from '@/shared/quantity/format'
@@ -21,9 +21,9 @@ export const leadRestrictionRule = rule({
     alloy: solderAlloy,
     finish: boardFinish,
     finishes: leadFinishes,
-    most: restrictedLeadMost,
+    max: restrictedLeadMax,
   },
-  judge({ regime, alloy, finish, finishes, most }) {
+  judge({ regime, alloy, finish, finishes, max }) {
     const leaded = [
       { key: `solder ${alloy}`, name: ALLOYS[alloy].label, leadPct: ALLOYS[alloy].leadPct },
       {
@@ -36,17 +36,17 @@ export const leadRestrictionRule = rule({
         name: `leads of ${row.component}`,
         leadPct: LEAD_COATINGS[row.coating].leadPct,
       })),
-    ].filter(({ leadPct }) => leadPct > most.value)
+    ].filter(({ leadPct }) => leadPct > max.value)
     const list = leaded.map(({ name, leadPct }) => `${name} (${formatQuantity(leadPct, '%')})`).join(', ')
     const common = {
       measured: {
         regime,
         ...Object.fromEntries(leaded.map(({ key, leadPct }) => [key, measure(leadPct, '%')])),
       },
-      limit: `Lead at most ${formatQuantity(most.value, '%')} by mass of each homogeneous material where restricted (${most.document})`,
+      limit: `Lead at most ${formatQuantity(max.value, '%')} by mass of each homogeneous material where restricted (${max.document})`,
       working: [],
       sources: [
-        most.limit.byDefault.from,
+        max.limit.byDefault.from,
         fromMemory('Directive 2011/65/EU: exemptions of Annexes III and IV expire'),
         fromMemory(
           'Scope of 2011/65/EU: space, defence, large fixed installations and vehicles lie outside it',
@@ -64,14 +64,14 @@ export const leadRestrictionRule = rule({
         return {
           verdict: 'marginal',
           found: `An exemption is used for ${list}; exemptions end.`,
-          remedy: { says: 'Record the exemption and its date of expiry, and plan what follows it.' },
+          remedy: { message: 'Record the exemption and its date of expiry, and plan what follows it.' },
           ...common,
         }
       case 'restricted':
         return {
           verdict: 'fails',
           found: `Lead is restricted, and there is lead in ${list}.`,
-          remedy: { says: 'Choose lead-free solder and finishes throughout.' },
+          remedy: { message: 'Choose lead-free solder and finishes throughout.' },
           ...common,
         }
     }

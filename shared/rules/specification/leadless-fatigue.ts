@@ -1,6 +1,6 @@
 import { LAMINATES, type Laminate } from '@/shared/materials/laminates'
 import { ALLOYS, meltsAsItsFamily } from '@/shared/materials/alloys'
-import { fatigueShareFailedMost } from '@/shared/plan/limits/thermal-fatigue'
+import { fatigueShareFailedMax } from '@/shared/plan/limits/thermal-fatigue'
 import { leadlessFatigueGuard } from '@/shared/plan/limits/specification-guards'
 import { surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
 import { solderAlloy } from '@/shared/plan/parameters/solder'
@@ -46,12 +46,12 @@ export const leadlessFatigue = rule({
     laminate,
     years: serviceYears,
     family: alloyFamily,
-    most: fatigueShareFailedMost,
+    max: fatigueShareFailedMax,
     guard: leadlessFatigueGuard,
   },
-  judge({ parts: listed, cycles, laminate: key, years, family, alloy, most, guard, ...stated }) {
-    const limit = `At most ${formatQuantity(most.value, '%')} of the joints failed at the end of service (${most.document})`
-    const sources = [ENGELMAIER.source, most.limit.byDefault.from]
+  judge({ parts: listed, cycles, laminate: key, years, family, alloy, max, guard, ...stated }) {
+    const limit = `At most ${formatQuantity(max.value, '%')} of the joints failed at the end of service (${max.document})`
+    const sources = [ENGELMAIER.source, max.limit.byDefault.from]
     if (listed === undefined) return withoutParts(stated, limit)
     if (cycles === undefined)
       return stated.steady
@@ -82,7 +82,7 @@ export const leadlessFatigue = rule({
             boardPpmK: board,
             cycles,
             years,
-            shareFailed: most.value / 100,
+            shareFailed: max.value / 100,
             guardDamage: guard.value / 100,
           }),
           family,
@@ -95,7 +95,7 @@ export const leadlessFatigue = rule({
           label: 'Cycles to a share of failures',
           formula:
             'N₅₀ = ½ · (2ε_f/Δγ)^(−1/c), Δγ = L/h · |Δα · ΔT|, c = −0.442 − 6·10⁻⁴ · T̄ + 1.74·10⁻² · ln(1 + 360/t); N(x) = N₅₀ · (ln(1 − x)/ln ½)^(1/4)',
-          numbers: `ε_f = 0.325, x = ${formatQuantity(most.value, '%')}, board ${formatQuantity(board, 'ppm/K')}`,
+          numbers: `ε_f = 0.325, x = ${formatQuantity(max.value, '%')}, board ${formatQuantity(board, 'ppm/K')}`,
           result: 'damage = Σ cycles of service/N(x), by row below',
         },
       ],
@@ -176,7 +176,7 @@ function judgePart(
     : {
         ...part,
         remedy: {
-          says: `${subject}: use a smaller or leaded part, a higher joint, or a laminate nearer to it in expansion.`,
+          message: `${subject}: use a smaller or leaded part, a higher joint, or a laminate nearer to it in expansion.`,
         },
       }
 }

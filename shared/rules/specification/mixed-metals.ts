@@ -55,7 +55,7 @@ export const mixedMetals = rule({
         found: `${alloy.label} is ${alloy.family}; the programme is ${family}`,
         ...(alloy.family !== family && {
           remedy: {
-            says: 'Choose an alloy of the programme’s family, or open the programme anew in the other.',
+            message: 'Choose an alloy of the programme’s family, or open the programme anew in the other.',
           },
         }),
       },
@@ -97,7 +97,7 @@ export function judgeSurface(
       ...common,
       verdict: 'fails',
       found: `${label} with ${alloy.label}: bismuth and lead together melt from ${TERNARY_BISMUTH_C.value} °C`,
-      remedy: { says: `${subject}: choose a finish without ${alloy.leadPct > 0 ? 'bismuth' : 'lead'}.` },
+      remedy: { message: `${subject}: choose a finish without ${alloy.leadPct > 0 ? 'bismuth' : 'lead'}.` },
     }
   }
   if (alloy.family === 'lead-free' && leadPct > 0) {
@@ -105,7 +105,7 @@ export function judgeSurface(
       ...common,
       verdict: 'fails',
       found: `${label} brings lead into ${alloy.label}`,
-      remedy: { says: `${subject}: choose a finish without lead.` },
+      remedy: { message: `${subject}: choose a finish without lead.` },
     }
   }
   return { ...common, verdict: 'meets', found: `${label} with ${alloy.label}` }

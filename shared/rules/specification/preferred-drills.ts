@@ -1,7 +1,7 @@
 import { DRILL_SERIES } from '@/shared/materials/preferred-drills'
 import { nearestDrill } from '@/shared/physics/drill-choice'
-import { drillOffSeriesMost } from '@/shared/plan/limits/lead-holes'
-import { drillSeries, holeWall, leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
+import { drillOffSeriesMax } from '@/shared/plan/limits/lead-holes'
+import { drillSeries, barrelPlating, leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, Remedy } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
@@ -17,13 +17,13 @@ export const preferredDrills = rule({
   formula: '|drill − nearest drill of the series| ≤ most',
   stage: 'specification',
   version: 1,
-  reads: { holes: leadHoles, wall: holeWall, series: optional(drillSeries), off: drillOffSeriesMost },
+  reads: { holes: leadHoles, wall: barrelPlating, series: optional(drillSeries), off: drillOffSeriesMax },
   judge({ holes, wall, series, off }) {
     if (!series) return notApplicable('Production has named no preferred series.')
     const { label, sizesMm, source } = DRILL_SERIES[series]
     const parts = holes.map((row, index) =>
       partOrContradiction(row.component, () =>
-        judgeRow(row, index, { wallUm: wall, sizesMm, offMm: off.value }),
+        judgeRow(row, index, { barrelUm: wall, sizesMm, offMm: off.value }),
       ),
     )
     const used = new Set(parts.flatMap((part, index) => drillOf(part, holes[index], wall, sizesMm)))
@@ -49,21 +49,21 @@ export const preferredDrills = rule({
 function drillOf(
   part: Part,
   row: LeadHole | undefined,
-  wallUm: number,
+  barrelUm: number,
   sizesMm: readonly number[],
 ): number[] {
   if (part.verdict === 'undetermined' || !row) return []
-  const drill = nearest(row, wallUm, sizesMm)
+  const drill = nearest(row, barrelUm, sizesMm)
   return drill ? [drill.drillMm] : []
 }
 
-function nearest(row: LeadHole, wallUm: number, sizesMm: readonly number[]) {
-  const { drillMm } = holeOf(row, wallUm)
-  return nearestDrill({ wantedMm: drillMm, leastMm: 0, mostMm: Infinity, wallUm: 0, sizesMm })
+function nearest(row: LeadHole, barrelUm: number, sizesMm: readonly number[]) {
+  const { drillMm } = holeOf(row, barrelUm)
+  return nearestDrill({ wantedMm: drillMm, minMm: 0, maxMm: Infinity, barrelUm: 0, sizesMm })
 }
 
 interface Terms {
-  readonly wallUm: number
+  readonly barrelUm: number
   readonly sizesMm: readonly number[]
   /** So far off a size of the series a drill is that size. */
   readonly offMm: number
@@ -72,9 +72,9 @@ interface Terms {
 /** Differences of decimals carry binary dust, mm. */
 const DUST_MM = 1e-4
 
-function judgeRow(row: LeadHole, index: number, { wallUm, sizesMm, offMm }: Terms): Part {
-  const { drillMm, nominalMm } = holeOf(row, wallUm)
-  const preferred = nearest(row, wallUm, sizesMm)
+function judgeRow(row: LeadHole, index: number, { barrelUm, sizesMm, offMm }: Terms): Part {
+  const { drillMm, nominalMm } = holeOf(row, barrelUm)
+  const preferred = nearest(row, barrelUm, sizesMm)
   if (!preferred)
     return { subject: row.component, verdict: 'marginal', found: 'the series holds no drill at all' }
   if (Math.abs(preferred.drillMm - drillMm) < offMm + DUST_MM) {
@@ -90,7 +90,7 @@ function judgeRow(row: LeadHole, index: number, { wallUm, sizesMm, offMm }: Term
       ? preferred.drillMm
       : Number((preferred.drillMm - (drillMm - nominalMm)).toFixed(4))
   const remedy: Remedy = {
-    says: `${row.component}: use drill ${formatQuantity(preferred.drillMm, 'mm')}, if the lead’s clearance allows.`,
+    message: `${row.component}: use drill ${formatQuantity(preferred.drillMm, 'mm')}, if the lead’s clearance allows.`,
     cell: { parameter: leadHoles.key, row: index, column: 'holeMm', value },
   }
   return {

@@ -1,7 +1,7 @@
 import { costOfBoard } from '@/shared/cost/cost-of-board'
 import { computed } from '@/shared/sources/provenance'
 import { boardJoints } from '@/shared/plan/board-joints'
-import { processExcessMost } from '@/shared/plan/limits/soldering-process'
+import { processExcessMax } from '@/shared/plan/limits/soldering-process'
 import { processExcessGuard } from '@/shared/plan/limits/specification-guards'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { annualVolume } from '@/shared/plan/parameters/programme'
@@ -27,19 +27,19 @@ export const processEconomy = rule({
     costs: optional(processCosts),
     holes: leadHoles,
     volume: annualVolume,
-    most: processExcessMost,
+    max: processExcessMax,
     guard: processExcessGuard,
   },
-  judge({ process, costs, holes, volume, most, guard }) {
-    const limit = `At most ${formatQuantity(most.value, '%')} dearer than the cheapest process considered (${most.document})`
+  judge({ process, costs, holes, volume, max, guard }) {
+    const limit = `At most ${formatQuantity(max.value, '%')} dearer than the cheapest process considered (${max.document})`
     const sources = [
       computed(
         'Fixed cost over a year’s boards, cost of board and joints, and rework and field repair to be expected',
       ),
-      most.limit.byDefault.from,
+      max.limit.byDefault.from,
     ]
     if (costs === undefined)
-      return isStated(most)
+      return isStated(max)
         ? { ...undetermined('No costs of processes are given.', [processCosts.label], limit), sources }
         : notApplicable('No costs of processes are given, and the programme sets no limit to them.')
     const chosen = costs.find((row) => row.process === process)
@@ -52,14 +52,14 @@ export const processEconomy = rule({
     }
     const { total: joints } = boardJoints(holes)
     const cost = (row: ProcessCost): number => costOfBoard(row, joints, volume).total
-    const cheapest = costs.reduce((least, row) => (cost(row) < cost(least) ? row : least))
+    const cheapest = costs.reduce((min, row) => (cost(row) < cost(min) ? row : min))
     const excess = cheapest === chosen ? 0 : (cost(chosen) / cost(cheapest) - 1) * 100
     const margin = {
       found: excess,
-      limit: most.value,
+      limit: max.value,
       unit: '%',
       direction: 'at most',
-      guardBand: (guard.value / 100) * most.value,
+      guardBand: (guard.value / 100) * max.value,
     } as const
     const verdict = verdictOn(margin)
     // Nothing is so many percent of nothing: beside a process that costs nothing no margin can be told.
@@ -92,7 +92,7 @@ export const processEconomy = rule({
         found: `${formatQuantity(cost(row), 'currency')} a board`,
       })),
       ...(cheapest !== chosen && {
-        remedy: { says: remedyInWords(chosen, cheapest, joints) },
+        remedy: { message: remedyInWords(chosen, cheapest, joints) },
       }),
       notes: ['Tooling and set-up are spread over the boards of one year.'],
     }

@@ -1,6 +1,6 @@
 import { commonPractice, fromMemory } from '@/shared/sources/provenance'
 import { boardJoints } from '@/shared/plan/board-joints'
-import { handJointsMost } from '@/shared/plan/limits/soldering-process'
+import { handJointsMax } from '@/shared/plan/limits/soldering-process'
 import { handJointsGuard } from '@/shared/plan/limits/specification-guards'
 import type { ValueOf } from '@/shared/plan/parameter'
 import { surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
@@ -39,15 +39,15 @@ export const processSuitsJoints = rule({
     layers: copperLayers,
     exposures: solderExposures,
     volume: annualVolume,
-    handMost: handJointsMost,
+    handMax: handJointsMax,
     handGuard: handJointsGuard,
   },
-  judge({ process, holes, surfaceMount, layers, exposures, volume, handMost, handGuard }) {
+  judge({ process, holes, surfaceMount, layers, exposures, volume, handMax, handGuard }) {
     const joints = boardJoints(holes, surfaceMount)
     const unplated = holes.some((row) => !row.plated && row.soldered === 'machine')
     const parts: Part[] = [
       agreement(process, joints.machine),
-      handWork(joints.hand * volume, handMost.value, handGuard.value / 100),
+      handWork(joints.hand * volume, handMax.value, handGuard.value / 100),
       ...(process === 'reflow' && unplated
         ? [
             {
@@ -55,7 +55,7 @@ export const processSuitsJoints = rule({
               about: { matter: 'unplated holes' },
               verdict: 'fails' as const,
               found: 'paste does not fill unplated holes',
-              remedy: { says: 'Plate the holes, or wave-solder them.' },
+              remedy: { message: 'Plate the holes, or wave-solder them.' },
             },
           ]
         : []),
@@ -67,7 +67,7 @@ export const processSuitsJoints = rule({
               verdict: 'marginal' as const,
               found:
                 'suits single- and double-sided boards of through-hole parts; gas stays trapped under a flat dip',
-              remedy: { says: 'Prefer the wave for this board.' },
+              remedy: { message: 'Prefer the wave for this board.' },
             },
           ]
         : []),
@@ -79,7 +79,7 @@ export const processSuitsJoints = rule({
               verdict: 'marginal' as const,
               found:
                 'parts on the solder side pass through the wave: they need glue, wider pads and at most 260 °C for 10 s',
-              remedy: { says: 'Keep them on the other side, or solder selectively.' },
+              remedy: { message: 'Keep them on the other side, or solder selectively.' },
             },
           ]
         : []),
@@ -88,7 +88,7 @@ export const processSuitsJoints = rule({
     return judgedByParts({
       parts,
       noun: 'points',
-      limit: `${PROCESS_WORD[process]} for ${joints.machine} joints by machine, ${joints.hand} by hand; at most ${formatQuantity(handMost.value, 'joints')} a year by hand (${handMost.document})`,
+      limit: `${PROCESS_WORD[process]} for ${joints.machine} joints by machine, ${joints.hand} by hand; at most ${formatQuantity(handMax.value, 'joints')} a year by hand (${handMax.document})`,
       working: [
         {
           label: 'Joints by hand in a year',
@@ -98,7 +98,7 @@ export const processSuitsJoints = rule({
         },
       ],
       sources: [
-        handMost.limit.byDefault.from,
+        handMax.limit.byDefault.from,
         fromMemory(
           'Components: at most 260 °C for 5 to 10 s in all waves together, as their data sheets say',
         ),
@@ -120,7 +120,7 @@ function agreement(process: Process, byMachine: number): Part {
       ...common,
       verdict: 'fails',
       found: `${byMachine} joints are said to be soldered by machine, and the process is by hand`,
-      remedy: { says: 'Choose a machine process, or mark the joints as soldered by hand.' },
+      remedy: { message: 'Choose a machine process, or mark the joints as soldered by hand.' },
     }
   }
   if (process !== 'hand' && byMachine === 0) {
@@ -128,20 +128,20 @@ function agreement(process: Process, byMachine: number): Part {
       ...common,
       verdict: 'fails',
       found: `no joint is soldered by machine, and the process is ${PROCESS_WORD[process]}`,
-      remedy: { says: 'Mark the joints of the machine in the hole table, or choose hand soldering.' },
+      remedy: { message: 'Mark the joints of the machine in the hole table, or choose hand soldering.' },
     }
   }
   return { ...common, verdict: 'meets', found: 'agrees with the process' }
 }
 
-const handWork = (found: number, most: number, share: number): Part => {
+const handWork = (found: number, max: number, share: number): Part => {
   const part = partOn({
     subject: 'Hand work',
     about: { matter: 'hand work' },
     found: `${formatQuantity(found, 'joints', 6)} a year`,
-    margin: { found, limit: most, unit: 'joints', direction: 'at most', guardBand: share * most },
+    margin: { found, limit: max, unit: 'joints', direction: 'at most', guardBand: share * max },
   })
-  return part.verdict === 'meets' ? part : { ...part, remedy: { says: 'Move joints to a machine.' } }
+  return part.verdict === 'meets' ? part : { ...part, remedy: { message: 'Move joints to a machine.' } }
 }
 
 /** The heat of the process must be among the exposures that the laminate is judged by. */
@@ -158,6 +158,6 @@ function exposureListed(process: Process, exposures: ValueOf<typeof solderExposu
     ...common,
     verdict: 'fails',
     found: `do not list ${PROCESS_WORD[process]}, so the laminate is judged without it`,
-    remedy: { says: `Add ${PROCESS_WORD[process]} to the solder exposures.` },
+    remedy: { message: `Add ${PROCESS_WORD[process]} to the solder exposures.` },
   }
 }

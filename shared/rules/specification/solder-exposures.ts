@@ -3,7 +3,7 @@ import { ALLOYS, meltsAsItsFamily } from '@/shared/materials/alloys'
 import { LAMINATES, type Laminate, type LaminateKey } from '@/shared/materials/laminates'
 import { commonPractice, published } from '@/shared/sources/provenance'
 import { floatShareUsed, throughExpansionPct } from '@/shared/physics/solder-exposure'
-import { floatUsedMost } from '@/shared/plan/limits/laminate'
+import { floatUsedMax } from '@/shared/plan/limits/laminate'
 import { floatUsedGuard } from '@/shared/plan/limits/specification-guards'
 import { boardFinish } from '@/shared/plan/parameters/finishes'
 import {
@@ -42,17 +42,17 @@ export const solderExposuresRule = rule({
     family: alloyFamily,
     certifiedTransition: optional(glassTransition),
     alloy: optional(solderAlloy),
-    most: floatUsedMost,
+    max: floatUsedMax,
     guard: floatUsedGuard,
   },
-  judge({ laminate: key, exposures: listed, finish, family, certifiedTransition, alloy, most, guard }) {
+  judge({ laminate: key, exposures: listed, finish, family, certifiedTransition, alloy, max, guard }) {
     const grade: Laminate = LAMINATES[key]
     const exposures = exposuresCounted(listed, BOARD_FINISHES[finish])
     const unlisted = exposures.includes(LEVELLING)
-    const hottest = exposures.reduce((most, row) => (row.temperatureC > most.temperatureC ? row : most))
+    const hottest = exposures.reduce((max, row) => (row.temperatureC > max.temperatureC ? row : max))
     const share = floatShareUsed(grade.solderFloat, exposures)
     const common = {
-      limit: `At most ${formatQuantity(most.value, '%')} of the time the laminate floats on solder (${most.document})`,
+      limit: `At most ${formatQuantity(max.value, '%')} of the time the laminate floats on solder (${max.document})`,
       sources: [
         grade.source,
         published(
@@ -71,10 +71,10 @@ export const solderExposuresRule = rule({
     if (share === undefined) return tooHot(key, hottest, common)
     const margin = {
       found: share * 100,
-      limit: most.value,
+      limit: max.value,
       unit: '%',
       direction: 'at most',
-      guardBand: (guard.value / 100) * most.value,
+      guardBand: (guard.value / 100) * max.value,
     } as const
     // A lead-free solder that melts far below its family brings none of the family's heat.
     const hot = family === 'lead-free' && (alloy === undefined || meltsAsItsFamily(ALLOYS[alloy]))
@@ -99,7 +99,8 @@ export const solderExposuresRule = rule({
       })),
       ...(verdict !== 'meets' && {
         remedy: {
-          says: 'Allow fewer or shorter exposures (rework first), or choose a laminate that floats longer.',
+          message:
+            'Allow fewer or shorter exposures (rework first), or choose a laminate that floats longer.',
         },
       }),
       ...common,
@@ -134,7 +135,8 @@ function tooHot(
     found: `${hottest.step} at ${formatQuantity(hottest.temperatureC, '°C')} is hotter than any float known of ${grade.label} (${formatQuantity(last?.temperatureC ?? 0, '°C')}).`,
     working: [],
     remedy: {
-      says: 'Solder cooler, give the temperature of the joint and not of the tip, or choose another laminate.',
+      message:
+        'Solder cooler, give the temperature of the joint and not of the tip, or choose another laminate.',
     },
     ...common,
   }

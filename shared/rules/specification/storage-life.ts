@@ -3,9 +3,9 @@ import { GROWTH_LAWS, PEAK_FACTOR } from '@/shared/materials/growth-laws'
 import { TIN_PER_CU6SN5 } from '@/shared/materials/metals'
 import { compoundUm, growthBand } from '@/shared/physics/intermetallic'
 import { HOURS_PER_MONTH } from '@/shared/quantity/calendar'
-import { freeTinLeast, tinCoatingMost } from '@/shared/plan/limits/finishes'
+import { freeTinMin, tinCoatingMax } from '@/shared/plan/limits/finishes'
 import { freeTinGuard } from '@/shared/plan/limits/specification-guards'
-import { boardFinish, boardFinishLeast, boardNickel, leadFinishes } from '@/shared/plan/parameters/finishes'
+import { boardFinish, boardFinishMin, boardNickel, leadFinishes } from '@/shared/plan/parameters/finishes'
 import { boardStorageMonths, leadStorageMonths, storageTemperature } from '@/shared/plan/parameters/storage'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { WorkingLine } from '@/shared/rules/finding'
@@ -25,18 +25,18 @@ export const storageLife = rule({
   version: 2,
   reads: {
     finish: boardFinish,
-    boardUm: boardFinishLeast,
+    boardUm: boardFinishMin,
     nickel: optional(boardNickel),
     finishes: leadFinishes,
     boardMonths: boardStorageMonths,
     leadMonths: leadStorageMonths,
     temperature: storageTemperature,
-    left: freeTinLeast,
-    most: tinCoatingMost,
+    left: freeTinMin,
+    max: tinCoatingMax,
     guard: freeTinGuard,
   },
   judge({ finish: key, boardUm, nickel = 0, finishes, boardMonths, leadMonths, temperature, ...limits }) {
-    const { left, most, guard } = limits
+    const { left, max, guard } = limits
     const finish: BoardFinish = BOARD_FINISHES[key]
     const stored = storedCoats({
       finish: key,
@@ -56,7 +56,7 @@ export const storageLife = rule({
     if (stored.length === 0)
       return notApplicable('Nothing in store is coated with tin or solder thick enough to grow compound.')
     const parts = stored.map((each) =>
-      judgeStored(each, temperature, { leastUm: left.value, guardUm: guard.value, mostUm: most.value }),
+      judgeStored(each, temperature, { minUm: left.value, guardUm: guard.value, maxUm: max.value }),
     )
     const deciding = decidingPart(parts)
     const worst = stored[deciding ? parts.indexOf(deciding) : 0]

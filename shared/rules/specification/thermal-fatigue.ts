@@ -64,7 +64,7 @@ export const thermalFatigue = rule({
     }
     const models = fatigueModelsFor(family)
     const needs = models.map((model) => ({ model, needed: cyclesNeeded(model, test, cycles, years) }))
-    const worst = needs.reduce((most, other) => (other.needed > most.needed ? other : most))
+    const worst = needs.reduce((max, other) => (other.needed > max.needed ? other : max))
     const margin = {
       found: test.cycles,
       limit: worst.needed,
@@ -89,7 +89,9 @@ export const thermalFatigue = rule({
       working: cycles.flatMap((cycle) => workingOf(worst.model, test, cycle, years)),
       sources: models.map((model) => model.source),
       ...(verdict !== 'meets' && {
-        remedy: { says: `Test for at least ${formatQuantity(value, 'cycles', 6)}, or with a wider swing.` },
+        remedy: {
+          message: `Test for at least ${formatQuantity(value, 'cycles', 6)}, or with a wider swing.`,
+        },
       }),
       notes: [
         SLOWNESS_DIRECTION,

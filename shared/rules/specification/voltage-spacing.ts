@@ -1,5 +1,5 @@
 import { SPACING_TABLES, type SpacingEdition } from '@/shared/materials/conductor-spacings'
-import { leastSpacingMm } from '@/shared/physics/conductor-spacing'
+import { minSpacingMm } from '@/shared/physics/conductor-spacing'
 import { voltageSpacingGuard } from '@/shared/plan/limits/specification-guards'
 import { WIDEST_GAP_MM, spacingEdition, spacings, type SpacingRow } from '@/shared/plan/parameters/spacings'
 import { formatQuantity } from '@/shared/quantity/format'
@@ -51,8 +51,8 @@ const mainsCaution = (rows: readonly SpacingRow[]): string =>
 /** The edition that asks most. */
 const strictest = (row: SpacingRow, editions: readonly SpacingEdition[]) =>
   editions
-    .map((key) => ({ key, leastMm: leastSpacingMm(SPACING_TABLES[key], row.category, row.peakV) }))
-    .reduce((most, other) => (other.leastMm > most.leastMm ? other : most))
+    .map((key) => ({ key, minMm: minSpacingMm(SPACING_TABLES[key], row.category, row.peakV) }))
+    .reduce((max, other) => (other.minMm > max.minMm ? other : max))
 
 interface Terms {
   readonly editions: readonly SpacingEdition[]
@@ -61,8 +61,8 @@ interface Terms {
 }
 
 function judgeRow(row: SpacingRow, index: number, { editions, share }: Terms): Part {
-  const { key, leastMm } = strictest(row, editions)
-  const limit = Number(leastMm.toFixed(7))
+  const { key, minMm } = strictest(row, editions)
+  const limit = Number(minMm.toFixed(7))
   const part = partOn({
     subject: row.between,
     measured: { voltage: measure(row.peakV, 'V'), category: row.category, edition: key },
@@ -72,11 +72,11 @@ function judgeRow(row: SpacingRow, index: number, { editions, share }: Terms): P
   if (part.verdict === 'meets') return part
   const value = stepAbove(limit * (1 + share), GAP_STEP_MM)
   if (value > WIDEST_GAP_MM) {
-    const says = `${row.between}: no gap on a board is wide enough: keep the voltage off the board, coat or encapsulate it, or part the two by a barrier.`
-    return { ...part, remedy: { says } }
+    const message = `${row.between}: no gap on a board is wide enough: keep the voltage off the board, coat or encapsulate it, or part the two by a barrier.`
+    return { ...part, remedy: { message } }
   }
   const remedy: Remedy = {
-    says: `${row.between}: open the gap to ${formatQuantity(value, 'mm')}.`,
+    message: `${row.between}: open the gap to ${formatQuantity(value, 'mm')}.`,
     cell: { parameter: spacings.key, row: index, column: 'gapMm', value },
   }
   return { ...part, remedy }
@@ -85,7 +85,7 @@ function judgeRow(row: SpacingRow, index: number, { editions, share }: Terms): P
 function workingOf(row: SpacingRow, editions: readonly SpacingEdition[]): WorkingLine[] {
   return editions.map((key) => {
     const table = SPACING_TABLES[key]
-    const result = formatQuantity(leastSpacingMm(table, row.category, row.peakV), 'mm')
+    const result = formatQuantity(minSpacingMm(table, row.category, row.peakV), 'mm')
     if (row.peakV <= TABLE_ENDS_V) {
       const upToV = table.rows.find((each) => row.peakV <= each.upToV)?.upToV ?? TABLE_ENDS_V
       return { label: table.label, formula: `row up to ${upToV} V, column ${row.category}`, result }
@@ -93,7 +93,7 @@ function workingOf(row: SpacingRow, editions: readonly SpacingEdition[]): Workin
     return {
       label: table.label,
       formula: 's(500 V) + (V − 500) · millimetres a volt',
-      numbers: `${leastSpacingMm(table, row.category, TABLE_ENDS_V)} + (${formatQuantity(row.peakV, '1')} − 500) · ${table.perVoltMm[row.category]}`,
+      numbers: `${minSpacingMm(table, row.category, TABLE_ENDS_V)} + (${formatQuantity(row.peakV, '1')} − 500) · ${table.perVoltMm[row.category]}`,
       result,
     }
   })

@@ -28,7 +28,7 @@ export const whiskerMitigation = rule({
         LEAD_COATINGS[row.coating].whiskers === 'no' ? [] : [judgeLead(row, grade)],
       ),
     ]
-    const limit = `No bright tin; matte tin over nickel of ${formatQuantity(nickelUnderlayerUm.value, 'µm')}, or at least ${formatQuantity(matteThicknessUm.value, 'µm')} annealed ${anneal.says}; class 3 better at least ${formatQuantity(LEAD_AGAINST_WHISKERS.leastPct, '%')} lead`
+    const limit = `No bright tin; matte tin over nickel of ${formatQuantity(nickelUnderlayerUm.value, 'µm')}, or at least ${formatQuantity(matteThicknessUm.value, 'µm')} annealed ${anneal.message}; class 3 better at least ${formatQuantity(LEAD_AGAINST_WHISKERS.minPct, '%')} lead`
     const sources = [
       LEAD_AGAINST_WHISKERS.source,
       nickelUnderlayerUm.source,
@@ -73,7 +73,7 @@ function judgeLead(row: LeadFinish, grade: Grade): Part {
       measured: { coating: row.coating },
       found: `${coating.label}: the most whisker-prone coating`,
       remedy: {
-        says: `${row.component}: order matte tin over nickel, or tin-lead, or have the leads dipped in solder.`,
+        message: `${row.component}: order matte tin over nickel, or tin-lead, or have the leads dipped in solder.`,
       },
     }
   }
@@ -91,7 +91,7 @@ function judgeLead(row: LeadFinish, grade: Grade): Part {
     found: `${coating.label}, ${measures}`,
     ...(verdict !== 'meets' && {
       remedy: {
-        says:
+        message:
           grade === '3'
             ? `${row.component}: order tin-lead, or have the leads dipped in it; or accept matte tin over nickel by concession.`
             : `${row.component}: order at least ${formatQuantity(nickelUnderlayerUm.value, 'µm')} of nickel under the tin, or ${formatQuantity(matteThicknessUm.value, 'µm')} annealed.`,

@@ -10,7 +10,7 @@ export type GoodnessOfFit = {
   approximationHolds: boolean
 }
 
-const LEAST_EXPECTED = 5
+const MIN_EXPECTED = 5
 
 /**
  * Whether counts follow the weights of their classes (joints exposed, hours,
@@ -37,6 +37,6 @@ export function goodnessOfFit(observed: readonly number[], weights: readonly num
     degreesOfFreedom,
     pValue: chiSquareSf(chiSquare, degreesOfFreedom),
     expected,
-    approximationHolds: expected.every((count) => count >= LEAST_EXPECTED),
+    approximationHolds: expected.every((count) => count >= MIN_EXPECTED),
   }
 }

@@ -96,8 +96,8 @@ function withTopAtItsLimit(
   if (!top) return []
   if (!next) return [top]
   const inflated = top.meanSquare * fQuantile(confidence, next.degreesOfFreedom, top.degreesOfFreedom)
-  const least = next.meanSquare * (1 - next.weight)
-  return [{ ...top, meanSquare: Math.max(inflated, least) }, next, ...rest]
+  const min = next.meanSquare * (1 - next.weight)
+  return [{ ...top, meanSquare: Math.max(inflated, min) }, next, ...rest]
 }
 
 const satterthwaite = (components: readonly SpreadComponent[], variance: number): number =>

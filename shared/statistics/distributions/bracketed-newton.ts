@@ -9,7 +9,7 @@ export interface RootSearch {
   guess: number
 }
 
-const MOST_STEPS = 200
+const MAX_STEPS = 200
 /** Newton's error is about the square of its last step: a step this small has reached all digits. */
 const LAST_STEP = 1e-9
 
@@ -26,7 +26,7 @@ export function bracketedNewton({ at, lower, upper, guess }: RootSearch): number
   let high = upper
   let x = guess > low && guess < high ? guess : (low + high) / 2
   let lastStep = high - low
-  for (let step = 0; step < MOST_STEPS; step++) {
+  for (let step = 0; step < MAX_STEPS; step++) {
     const { value, slope } = at(x)
     if (Number.isNaN(value)) throw new RangeError(`The function has no value at ${x}.`)
     if (value === 0) return x

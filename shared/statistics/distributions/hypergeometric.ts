@@ -41,11 +41,11 @@ const mean = ({ lotSize, defectives, sampleSize }: Draw): number =>
 const fewest = ({ lotSize, defectives, sampleSize }: Draw): number =>
   Math.max(0, sampleSize + defectives - lotSize)
 
-const most = ({ defectives, sampleSize }: Draw): number => Math.min(defectives, sampleSize)
+const max = ({ defectives, sampleSize }: Draw): number => Math.min(defectives, sampleSize)
 
 function pmf(found: number, draw: Draw): number {
   const { lotSize, defectives, sampleSize } = draw
-  if (found < fewest(draw) || found > most(draw)) return 0
+  if (found < fewest(draw) || found > max(draw)) return 0
   if (lotSize === 0 || sampleSize === 0 || sampleSize === lotSize) return 1
   const drawn = sampleSize / lotSize
   const left = (lotSize - sampleSize) / lotSize
@@ -71,7 +71,7 @@ function upperTail(from: number, draw: Draw): number {
   const { lotSize, defectives, sampleSize } = draw
   let term = pmf(from, draw)
   let sum = term
-  for (let x = from; x < most(draw) && term > sum * 1e-17; x++) {
+  for (let x = from; x < max(draw) && term > sum * 1e-17; x++) {
     term *= ((defectives - x) * (sampleSize - x)) / ((x + 1) * (lotSize - defectives - sampleSize + x + 1))
     sum += term
   }

@@ -51,8 +51,8 @@ export function fitLine(x: readonly number[], y: readonly number[]): LineFit {
     meanX,
     meanY,
     spreadX,
-    firstX: x.reduce((least, at) => Math.min(least, at), Infinity),
-    lastX: x.reduce((most, at) => Math.max(most, at), -Infinity),
+    firstX: x.reduce((min, at) => Math.min(min, at), Infinity),
+    lastX: x.reduce((max, at) => Math.max(max, at), -Infinity),
   }
 }
 

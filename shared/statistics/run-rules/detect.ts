@@ -62,12 +62,12 @@ function runFinder(
   [above, below]: Directions,
   reachBack = 0,
 ): FindInPhase {
-  const least = inARow - reachBack
+  const min = inARow - reachBack
   return ({ from, to }) =>
-    runsOfAtLeast(least, classes, from + reachBack, to).map(({ first, last, kind }) => ({
+    runsOfAtLeast(min, classes, from + reachBack, to).map(({ first, last, kind }) => ({
       ruleId,
       direction: kind > 0 ? above : below,
-      soundedAt: first + least - 1,
+      soundedAt: first + min - 1,
       points: indices(first - reachBack, last),
     }))
 }

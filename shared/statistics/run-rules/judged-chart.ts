@@ -8,7 +8,7 @@ import type { Signal } from './signal'
 export type JudgedChart = Chart & {
   signals: readonly Signal[]
   rulesRun: readonly string[]
-  rulesSetAside: readonly { ruleId: string; because: string }[]
+  rulesNotRun: readonly { ruleId: string; because: string }[]
 }
 
 const BECAUSE = {
@@ -24,7 +24,7 @@ export function judgeChart(chart: Chart, rules: readonly RunRule[]): JudgedChart
     ...chart,
     signals: detectSignals(chart, run),
     rulesRun: run.map((rule) => rule.id),
-    rulesSetAside: rules
+    rulesNotRun: rules
       .filter((rule) => !run.includes(rule))
       .map((rule) => ({ ruleId: rule.id, because: BECAUSE[chart.behaviour] })),
   }

@@ -21,7 +21,7 @@ export type Pattern =
 export type RunRule = {
   id: string
   /** In words, as a screen shows it. */
-  says: string
+  message: string
   pattern: Pattern
   source: Source
 }

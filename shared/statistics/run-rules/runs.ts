@@ -5,14 +5,14 @@ export type Run = { first: number; last: number; kind: number }
  * Runs of at least `least` successive points of the same class, between `from`
  * and `to` (not included). Class 0 belongs to no run.
  */
-export function runsOfAtLeast(least: number, classes: Int8Array, from: number, to: number): Run[] {
+export function runsOfAtLeast(min: number, classes: Int8Array, from: number, to: number): Run[] {
   const runs: Run[] = []
   let first = from
   while (first < to) {
     const kind = classes[first]!
     let end = first + 1
     while (end < to && classes[end] === kind) end++
-    if (kind !== 0 && end - first >= least) runs.push({ first, last: end - 1, kind })
+    if (kind !== 0 && end - first >= min) runs.push({ first, last: end - 1, kind })
     first = end
   }
   return runs

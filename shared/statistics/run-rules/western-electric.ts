@@ -9,25 +9,25 @@ const source = published(
 export const WESTERN_ELECTRIC_1956 = [
   {
     id: 'western-electric-1',
-    says: 'a point beyond the control limits',
+    message: 'a point beyond the control limits',
     pattern: { shape: 'beyond-limits' },
     source,
   },
   {
     id: 'western-electric-2',
-    says: 'two of three points beyond two sigma on one side',
+    message: 'two of three points beyond two sigma on one side',
     pattern: { shape: 'beyond-zone', sigmas: 2, count: 2, of: 3 },
     source,
   },
   {
     id: 'western-electric-3',
-    says: 'four of five points beyond one sigma on one side',
+    message: 'four of five points beyond one sigma on one side',
     pattern: { shape: 'beyond-zone', sigmas: 1, count: 4, of: 5 },
     source,
   },
   {
     id: 'western-electric-4',
-    says: 'eight points in a row on one side of the centre',
+    message: 'eight points in a row on one side of the centre',
     pattern: { shape: 'one-side', inARow: 8 },
     source,
   },

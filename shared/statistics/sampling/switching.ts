@@ -25,7 +25,7 @@ export interface InspectedLot {
 }
 
 /** How the next lot of the series is to be inspected, and why. */
-export interface InspectionStanding {
+export interface InspectionStatus {
   severity: Severity | 'discontinued'
   reason: SwitchingReason
   /** The reason in a sentence. */
@@ -60,36 +60,36 @@ const FIRST_STANDING = begin('normal', 'start')
 export function inspectionAfter(
   history: readonly SeriesEvent[],
   rules: SwitchingRules = MIL_STD_105E,
-): InspectionStanding {
-  return history.reduce((standing, event) => nextInspection(standing, event, rules), FIRST_STANDING)
+): InspectionStatus {
+  return history.reduce((status, event) => nextInspection(status, event, rules), FIRST_STANDING)
 }
 
 /** One step of the series. */
 export function nextInspection(
-  standing: InspectionStanding,
+  status: InspectionStatus,
   event: SeriesEvent,
   rules: SwitchingRules,
-): InspectionStanding {
+): InspectionStatus {
   if (event.kind === 'corrective action accepted') {
-    if (standing.severity !== 'discontinued') return standing
+    if (status.severity !== 'discontinued') return status
     return begin('tightened', 'supplier acted')
   }
-  if (event.resubmitted || standing.severity === 'discontinued') return standing
-  const counted = countLot(standing, event)
+  if (event.resubmitted || status.severity === 'discontinued') return status
+  const counted = countLot(status, event)
   if (counted.severity === 'normal') return afterNormal(counted, event, rules)
   if (counted.severity === 'tightened') return afterTightened(counted, rules)
   return afterReduced(counted, event)
 }
 
-function begin(severity: InspectionStanding['severity'], reason: SwitchingReason): InspectionStanding {
+function begin(severity: InspectionStatus['severity'], reason: SwitchingReason): InspectionStatus {
   return { severity, reason, because: REASONS[reason], accepted: [], switchingScore: 0 }
 }
 
-function countLot(standing: InspectionStanding, lot: InspectedLot): InspectionStanding {
+function countLot(status: InspectionStatus, lot: InspectedLot): InspectionStatus {
   return {
-    ...standing,
-    accepted: [...standing.accepted, lot.outcome !== 'rejected'],
-    switchingScore: scoreAfter(standing.switchingScore, lot),
+    ...status,
+    accepted: [...status.accepted, lot.outcome !== 'rejected'],
+    switchingScore: scoreAfter(status.switchingScore, lot),
   }
 }
 
@@ -104,43 +104,39 @@ function scoreAfter(score: number, lot: InspectedLot): number {
   return lot.outcome === 'accepted' ? score + 2 : 0
 }
 
-function afterNormal(
-  standing: InspectionStanding,
-  lot: InspectedLot,
-  rules: SwitchingRules,
-): InspectionStanding {
-  if (rejections(standing.accepted.slice(-5)) >= 2) {
+function afterNormal(status: InspectionStatus, lot: InspectedLot, rules: SwitchingRules): InspectionStatus {
+  if (rejections(status.accepted.slice(-5)) >= 2) {
     return begin('tightened', 'two of five rejected')
   }
   const earned =
     rules.reducedAfter === 'ten lots accepted'
-      ? standing.accepted.length >= 10 && rejections(standing.accepted.slice(-10)) === 0
-      : standing.switchingScore >= 30
-  if (!earned || !lot.mayReduce || lot.irregular) return standing
+      ? status.accepted.length >= 10 && rejections(status.accepted.slice(-10)) === 0
+      : status.switchingScore >= 30
+  if (!earned || !lot.mayReduce || lot.irregular) return status
   return begin('reduced', rules.reducedAfter === 'ten lots accepted' ? 'ten accepted' : 'score of thirty')
 }
 
-function afterTightened(standing: InspectionStanding, rules: SwitchingRules): InspectionStanding {
-  const lastFive = standing.accepted.slice(-5)
+function afterTightened(status: InspectionStatus, rules: SwitchingRules): InspectionStatus {
+  const lastFive = status.accepted.slice(-5)
   if (lastFive.length === 5 && rejections(lastFive) === 0) {
     return begin('normal', 'five accepted on tightened')
   }
-  if (rules.discontinuedAfter === 'ten lots on tightened' && standing.accepted.length >= 10) {
+  if (rules.discontinuedAfter === 'ten lots on tightened' && status.accepted.length >= 10) {
     return begin('discontinued', 'ten on tightened')
   }
-  if (rules.discontinuedAfter === 'five lots rejected on tightened' && rejections(standing.accepted) >= 5) {
+  if (rules.discontinuedAfter === 'five lots rejected on tightened' && rejections(status.accepted) >= 5) {
     return begin('discontinued', 'five rejected on tightened')
   }
-  return standing
+  return status
 }
 
-function afterReduced(standing: InspectionStanding, lot: InspectedLot): InspectionStanding {
+function afterReduced(status: InspectionStatus, lot: InspectedLot): InspectionStatus {
   if (lot.outcome === 'rejected') return begin('normal', 'rejected on reduced')
   if (lot.outcome === 'accepted in the gap') {
     return begin('normal', 'in the gap on reduced')
   }
   if (lot.irregular) return begin('normal', 'irregular')
-  return standing
+  return status
 }
 
 const rejections = (accepted: readonly boolean[]): number => accepted.filter((yes) => !yes).length

@@ -1,7 +1,7 @@
 import { requireCount, requireCountWithin, requireOpenFraction } from '../argument-checks'
 import { hypergeometricCdf } from '../distributions/hypergeometric'
 import { exactProportionUpperBound } from '../intervals/exact-proportion'
-import { leastCount, ROUNDING_SLACK } from '../intervals/least-count'
+import { minCount, ROUNDING_SLACK } from '../intervals/min-count'
 
 /** A sample drawn from a lot and what was found in it. */
 export interface LotSample {
@@ -36,13 +36,13 @@ export function whatTheSampleProves(sample: LotSample, confidence: number): Proo
   requireCountWithin(sampleSize, 'sample size', lotSize, 'lot size')
   requireCountWithin(defectives, 'number of defectives found', sampleSize, 'sample size')
   requireOpenFraction(confidence, 'confidence')
-  const lotDefectivesAtMost = mostInLot(sample, 1 - confidence)
+  const lotDefectivesAtMost = maxInLot(sample, 1 - confidence)
   return {
     lotDefectivesAtMost,
     lotFractionAtMost: lotDefectivesAtMost / lotSize,
     // What is true of the bad pieces at least is what is true of the good ones at most.
     lotDefectivesAtLeast:
-      lotSize - mostInLot({ lotSize, sampleSize, defectives: sampleSize - defectives }, 1 - confidence),
+      lotSize - maxInLot({ lotSize, sampleSize, defectives: sampleSize - defectives }, 1 - confidence),
     processFractionAtMost: exactProportionUpperBound(
       { found: defectives, inspected: sampleSize },
       confidence,
@@ -51,10 +51,10 @@ export function whatTheSampleProves(sample: LotSample, confidence: number): Proo
 }
 
 /** The most defectives in the lot that leave so good a sample likelier than the risk. */
-function mostInLot({ lotSize, sampleSize, defectives }: LotSample, risk: number): number {
-  const most = lotSize - (sampleSize - defectives)
+function maxInLot({ lotSize, sampleSize, defectives }: LotSample, risk: number): number {
+  const max = lotSize - (sampleSize - defectives)
   const limit = risk * (1 + ROUNDING_SLACK)
   const isRuledOut = (inLot: number) =>
-    inLot > most || hypergeometricCdf(defectives, { lotSize, defectives: inLot, sampleSize }) <= limit
-  return leastCount(isRuledOut, defectives, most) - 1
+    inLot > max || hypergeometricCdf(defectives, { lotSize, defectives: inLot, sampleSize }) <= limit
+  return minCount(isRuledOut, defectives, max) - 1
 }

@@ -1,6 +1,6 @@
 import { requireCountWithin, requireCount, requireOpenFraction } from '../argument-checks'
 import { hypergeometricPmf } from '../distributions/hypergeometric'
-import { leastCount, ROUNDING_SLACK } from '../intervals/least-count'
+import { minCount, ROUNDING_SLACK } from '../intervals/min-count'
 
 /**
  * The least sample that, found free of defectives, shows with the stated confidence that the
@@ -33,5 +33,5 @@ export function zeroAcceptanceSampleFromLot(lotSize: number, defectives: number,
   requireOpenFraction(confidence, 'confidence')
   const risk = (1 - confidence) * (1 + ROUNDING_SLACK)
   const shows = (sampleSize: number) => hypergeometricPmf(0, { lotSize, defectives, sampleSize }) <= risk
-  return leastCount((sampleSize) => sampleSize >= lotSize || shows(sampleSize), 1, lotSize)
+  return minCount((sampleSize) => sampleSize >= lotSize || shows(sampleSize), 1, lotSize)
 }

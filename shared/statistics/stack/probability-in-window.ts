@@ -9,8 +9,8 @@ export interface ScatteredDimension {
 
 /** A window for a difference; a side left out (or infinite) is open. */
 export interface Window {
-  leastMm?: number
-  mostMm?: number
+  minMm?: number
+  maxMm?: number
 }
 
 /** Where the difference falls; the three add up to 1. */
@@ -31,23 +31,23 @@ export interface WindowShares {
 export function differenceInWindow(
   outer: ScatteredDimension,
   inner: ScatteredDimension,
-  { leastMm = -Infinity, mostMm = Infinity }: Window,
+  { minMm = -Infinity, maxMm = Infinity }: Window,
 ): WindowShares {
   requireNotNegative(outer.standardDeviationMm, 'standard deviation of the outer dimension')
   requireNotNegative(inner.standardDeviationMm, 'standard deviation of the inner dimension')
   const centreMm = outer.meanMm - inner.meanMm
   if (!Number.isFinite(centreMm)) throw new RangeError('The mean of a dimension is not a number.')
-  if (!(leastMm <= mostMm)) throw new RangeError(`The window is empty: ${leastMm} mm to ${mostMm} mm.`)
+  if (!(minMm <= maxMm)) throw new RangeError(`The window is empty: ${minMm} mm to ${maxMm} mm.`)
   const spreadMm = Math.hypot(outer.standardDeviationMm, inner.standardDeviationMm)
-  if (spreadMm === 0) return sharesWithoutSpread(centreMm, leastMm, mostMm)
-  const low = (leastMm - centreMm) / spreadMm
-  const high = (mostMm - centreMm) / spreadMm
+  if (spreadMm === 0) return sharesWithoutSpread(centreMm, minMm, maxMm)
+  const low = (minMm - centreMm) / spreadMm
+  const high = (maxMm - centreMm) / spreadMm
   const within = low > 0 ? normalSf(low) - normalSf(high) : normalCdf(high) - normalCdf(low)
   return { below: normalCdf(low), within, above: normalSf(high) }
 }
 
-function sharesWithoutSpread(centreMm: number, leastMm: number, mostMm: number): WindowShares {
-  if (centreMm < leastMm) return { below: 1, within: 0, above: 0 }
-  if (centreMm > mostMm) return { below: 0, within: 0, above: 1 }
+function sharesWithoutSpread(centreMm: number, minMm: number, maxMm: number): WindowShares {
+  if (centreMm < minMm) return { below: 1, within: 0, above: 0 }
+  if (centreMm > maxMm) return { below: 0, within: 0, above: 1 }
   return { below: 0, within: 1, above: 0 }
 }

@@ -13,5 +13,5 @@ export function rootSumSquareGap(dimensions: readonly StackedDimension[], inflat
   const nominalMm = nominalGapMm(dimensions)
   const squares = dimensions.reduce((sum, { toleranceMm }) => sum + toleranceMm ** 2, 0)
   const reachMm = inflation * Math.sqrt(squares)
-  return { nominalMm, leastMm: nominalMm - reachMm, mostMm: nominalMm + reachMm }
+  return { nominalMm, minMm: nominalMm - reachMm, maxMm: nominalMm + reachMm }
 }

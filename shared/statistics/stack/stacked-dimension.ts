@@ -10,8 +10,8 @@ export interface StackedDimension {
 /** What is left of a stack: nominal and the extremes. */
 export interface StackedGap {
   nominalMm: number
-  leastMm: number
-  mostMm: number
+  minMm: number
+  maxMm: number
 }
 
 /** Sum of the nominals with their directions. Errors: RangeError for a nominal that is no number. */

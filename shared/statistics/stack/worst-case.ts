@@ -9,5 +9,5 @@ import { nominalGapMm, type StackedDimension, type StackedGap } from './stacked-
 export function worstCaseGap(dimensions: readonly StackedDimension[]): StackedGap {
   const nominalMm = nominalGapMm(dimensions)
   const reachMm = dimensions.reduce((sum, { toleranceMm }) => sum + toleranceMm, 0)
-  return { nominalMm, leastMm: nominalMm - reachMm, mostMm: nominalMm + reachMm }
+  return { nominalMm, minMm: nominalMm - reachMm, maxMm: nominalMm + reachMm }
 }

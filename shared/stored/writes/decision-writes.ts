@@ -40,7 +40,7 @@ const closeAction =
     )
 
 /** A cover is stored as the text that its digest was taken over, and recorded as the value it holds. */
-const coverText = (cover: JsonValue | undefined): string | undefined =>
+const signedContentText = (cover: JsonValue | undefined): string | undefined =>
   cover === undefined ? undefined : canonicalJson(cover)
 
 const approveItem: Writes = ({ at, actorId, actorName, said }, rows) =>
@@ -51,7 +51,7 @@ const approveItem: Writes = ({ at, actorId, actorName, said }, rows) =>
     personId: actorId,
     personName: actorName,
     digest: said['digest'],
-    cover: coverText(said['cover']),
+    cover: signedContentText(said['cover']),
     at,
   })
 
@@ -63,7 +63,7 @@ const signGate: Writes = ({ at, actorId, actorName, said }, rows) =>
     personId: actorId,
     personName: actorName,
     digest: said['digest'],
-    cover: coverText(said['cover']),
+    cover: signedContentText(said['cover']),
     merkleRoot: said['merkleRoot'],
     trailSeq: said['trailSeq'],
     headHash: said['headHash'],
@@ -77,7 +77,7 @@ const requestConcession: Writes = ({ at, actorId, said }, rows) =>
     itemKey: said['itemKey'],
     rule: said['rule'],
     findingDigest: said['findingDigest'],
-    findingData: coverText(said['findingData']) ?? null,
+    findingData: signedContentText(said['findingData']) ?? null,
     why: said['why'],
     quantity: said['quantity'],
     untilOn: said['untilOn'],
@@ -100,7 +100,7 @@ const carryConcessions: Writes = ({ said }, rows) => {
     rows.change(
       'Concession',
       { number: carried['concession'] },
-      { findingData: coverText(carried['findingData']) },
+      { findingData: signedContentText(carried['findingData']) },
     )
 }
 

@@ -35,7 +35,7 @@ describe('a profile as a recorder writes it', () => {
   test('seconds need a start; without one nothing is made up', async () => {
     const { readings } = await read('seconds;TC1\n0;25\n1;26,5\n')
     expect(withInstants(readings, Number.NaN)).toMatchObject({
-      says: expect.stringContaining('when the pass began'),
+      message: expect.stringContaining('when the pass began'),
     })
   })
   test('instants are taken as they are, and seconds beside them are left out', async () => {
@@ -49,9 +49,9 @@ describe('a profile as a recorder writes it', () => {
   })
   test('a row without its seconds is refused, and so is a file without any time', async () => {
     const gap = await read('seconds,TC1\n0,25\n,26\n')
-    expect(withInstants(gap.readings, START)).toHaveProperty('says')
+    expect(withInstants(gap.readings, START)).toHaveProperty('message')
     const none = await read('TC1,TC2\n25,26\n')
-    expect(withInstants(none.readings, START)).toHaveProperty('says')
+    expect(withInstants(none.readings, START)).toHaveProperty('message')
   })
   test('other logs ask for the instant as before', () => {
     expect(logFields('FLUX-1', 'flux-density').find(({ kind }) => kind === 'instant')?.required).toBe(true)

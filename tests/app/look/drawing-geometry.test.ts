@@ -120,8 +120,8 @@ describe('point shapes', () => {
 
 describe('leads', () => {
   test('a flat lead keeps its two sides, others have one', () => {
-    const size = { least: 0.65, nominal: 0.7, greatest: 0.75 }
-    const thin = { least: 0.2, nominal: 0.25, greatest: 0.3 }
+    const size = { min: 0.65, nominal: 0.7, greatest: 0.75 }
+    const thin = { min: 0.2, nominal: 0.25, greatest: 0.3 }
     expect(leadSides({ form: 'flat', widthMm: size, thicknessMm: thin })).toEqual({
       across: size,
       deep: thin,
@@ -129,9 +129,9 @@ describe('leads', () => {
     expect(leadSides({ form: 'round', diameterMm: size })).toEqual({ across: size, deep: size })
   })
   test.each([
-    [{ least: 0.65, nominal: 0.7, greatest: 0.75 }, '⌀0.70 ±0.05'],
-    [{ least: 0.95, nominal: 1, greatest: 1.1 }, '⌀1.00 +0.10/−0.05'],
-    [{ least: 2, nominal: 2, greatest: 2 }, '⌀2.00'],
+    [{ min: 0.65, nominal: 0.7, greatest: 0.75 }, '⌀0.70 ±0.05'],
+    [{ min: 0.95, nominal: 1, greatest: 1.1 }, '⌀1.00 +0.10/−0.05'],
+    [{ min: 2, nominal: 2, greatest: 2 }, '⌀2.00'],
   ])('%o is written %s', (length, text) => {
     expect(tolerancedText(length, '⌀')).toBe(text)
   })

@@ -24,7 +24,7 @@ const parameters = stage.flatMap((item) => item.parameters)
 
 /** As much of a programme as pictures look at. */
 function viewOf(facts: Facts): ProgrammeView {
-  const items = stage.map((definition) => ({ definition, added: false, setAside: null, lesson: null }))
+  const items = stage.map((definition) => ({ definition, added: false, tailoredOut: null, lesson: null }))
   const { findings } = judgeAll(
     stage.flatMap(({ rules }) => rules),
     facts,
@@ -113,10 +113,10 @@ describe('the joint in section', () => {
   // hold 0.2133 mm³ each by Pappus, a full hole (1.15² − 0.8²)π/4 · 1.6 = 0.858 mm³ (by hand).
   const facts = sound(set(leadHoles, [leadHole()]), set(contactAngle, 0))
   test('says what the geometry gives', () => {
-    const says = text(drawn('joint-geometry', facts))
-    expect(says).toMatch(/Fillet height\s+0\.55 mm/)
-    expect(says).toMatch(/Each of two fillets\s+0\.213 mm³/)
-    expect(says).toMatch(/Solder in a full hole\s+0\.858 mm³/)
+    const message = text(drawn('joint-geometry', facts))
+    expect(message).toMatch(/Fillet height\s+0\.55 mm/)
+    expect(message).toMatch(/Each of two fillets\s+0\.213 mm³/)
+    expect(message).toMatch(/Solder in a full hole\s+0\.858 mm³/)
   })
   test('marks the least fill where an edition lets solder be missing', () => {
     const partly = sound(set(leadHoles, [leadHole()]), set(fillEdition, 'ipc-a-610f'))

@@ -14,16 +14,16 @@ import { MarginBar } from '@/app/ui/margin-bar'
 import { MarksToPlace } from '@/app/ui/marks-to-place'
 import { PlaceNav } from '@/app/ui/place-nav'
 import { Stamp } from '@/app/ui/stamp'
-import { STANDING_ORDER } from '@/app/ui/standing-shape'
-import { StandingMark } from '@/app/ui/standing-mark'
+import { STANDING_ORDER } from '@/app/ui/status-shape'
+import { StatusMark } from '@/app/ui/status-mark'
 import { VerdictMark } from '@/app/ui/verdict-mark'
-import type { GateStanding } from '@/shared/gate/gate'
-import { STANDINGS } from '@/shared/gate/standing'
+import type { GateStatus } from '@/shared/gate/gate'
+import { STATUSES } from '@/shared/gate/item-status'
 import { DEPARTMENT_NAMES, DEPARTMENTS } from '@/shared/plan/department'
 import { VERDICTS } from '@/shared/rules/finding'
 
 const DIGEST = '9f2c41ab07d3e85c6b19aa40f7c2d1e8b3954c60aa1278ffcd0e4471b29e6d53'
-const GATE_STANDINGS = Object.keys(GATE_INK) as GateStanding[]
+const GATE_STANDINGS = Object.keys(GATE_INK) as GateStatus[]
 const text = (markup: string): string => markup.replaceAll(/<[^>]+>/g, '')
 
 /** The drawing that a mark places, found among those kept on every sheet. */
@@ -36,8 +36,8 @@ function drawingOf(markup: string): string {
 describe('marks never speak by colour alone', () => {
   const marks = [
     ...VERDICTS.map((verdict) => [verdict, createElement(VerdictMark, { verdict })] as const),
-    ...STANDINGS.map((standing) => [standing, createElement(StandingMark, { standing })] as const),
-    ...GATE_STANDINGS.map((standing) => [standing, createElement(GateMark, { standing })] as const),
+    ...STATUSES.map((status) => [status, createElement(StatusMark, { status })] as const),
+    ...GATE_STANDINGS.map((status) => [status, createElement(GateMark, { status })] as const),
     ...DEPARTMENTS.map(
       (department) => [DEPARTMENT_NAMES[department], createElement(DepartmentTag, { department })] as const,
     ),
@@ -56,7 +56,7 @@ describe('marks never speak by colour alone', () => {
       expect(renderToStaticMarkup(createElement(VerdictMark, { verdict, size: 96 }))).toContain('joint-hatch')
   })
   test('every standing has its place in the order', () => {
-    expect(STANDING_ORDER.toSorted()).toEqual(STANDINGS.toSorted())
+    expect(STANDING_ORDER.toSorted()).toEqual(STATUSES.toSorted())
   })
 })
 
@@ -174,11 +174,16 @@ describe('drawings', () => {
       createElement(FourStages, {
         title: 'Stages',
         stages: [
-          { name: 'Control', counts: { short: 2, open: 12 }, gate: 'blocked', gateSays: '14 outstanding' },
+          {
+            name: 'Control',
+            counts: { incomplete: 2, open: 12 },
+            gate: 'blocked',
+            gateMessage: '14 outstanding',
+          },
         ],
       }),
     )
-    expect(markup).toContain('Control: 2 short, 12 open; gate blocked, 14 outstanding.')
+    expect(markup).toContain('Control: 2 incomplete, 12 open; gate blocked, 14 outstanding.')
     expect(text(markup)).toContain('14 outstanding')
   })
 })

@@ -50,7 +50,7 @@ describe('the runs concerned, listed', () => {
   const run = (doneOn: string, over: Partial<RunOfLog> = {}): RunOfLog => ({
     at: Date.parse(doneOn),
     is: 'inside',
-    says: undefined,
+    message: undefined,
     measured: undefined,
     run: {
       id: doneOn,
@@ -66,10 +66,10 @@ describe('the runs concerned, listed', () => {
     ...over,
   })
   const listed = (runs: readonly RunOfLog[]): string =>
-    renderToStaticMarkup(createElement(RunsAgainstReadings, { log: 'FD-1', of: { mostHours: 24, runs } }))
+    renderToStaticMarkup(createElement(RunsAgainstReadings, { log: 'FD-1', of: { maxHours: 24, runs } }))
 
   test('those not inside, each with the reason; where all are inside, that', () => {
-    const late = run('2026-12-01', { is: 'not shown', says: 'no reading in time before the work' })
+    const late = run('2026-12-01', { is: 'not shown', message: 'no reading in time before the work' })
     expect(listed([run('2026-02-02'), late])).toContain('no reading in time before the work')
     expect(listed([run('2026-02-02'), late])).toContain('1 of 2 soldering runs')
     expect(listed([run('2026-02-02')])).toContain('The one soldering run of this line')

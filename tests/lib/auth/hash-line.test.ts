@@ -24,8 +24,8 @@ const AT_WORK: Place = { who: 'signed in' }
 test('no more than two run, a bounded number waits, and the next is refused at once', async () => {
   const { enter, running, end } = watched({
     atOnce: 2,
-    mostWaiting: { 'signing in': 3, 'signed in': 3 },
-    mostOfOne: 9,
+    maxWaiting: { 'signing in': 3, 'signed in': 3 },
+    maxOfOne: 9,
   })
   const all = [1, 2, 3, 4, 5].map((count) => enter(`${count}`, from(`origin ${count}`)))
   await settle()
@@ -42,8 +42,8 @@ test('no more than two run, a bounded number waits, and the next is refused at o
 test('who signs has places of their own, and goes before everybody at the door', async () => {
   const { enter, began, end } = watched({
     atOnce: 1,
-    mostWaiting: { 'signing in': 2, 'signed in': 2 },
-    mostOfOne: 9,
+    maxWaiting: { 'signing in': 2, 'signed in': 2 },
+    maxOfOne: 9,
   })
   const all = ['a', 'b', 'c'].map((name) => enter(name, from(name)))
   await settle()
@@ -59,8 +59,8 @@ test('who signs has places of their own, and goes before everybody at the door',
 test('one origin cannot fill the line, and gets its places back, after a failure too', async () => {
   const { enter, end } = watched({
     atOnce: 1,
-    mostWaiting: { 'signing in': 9, 'signed in': 9 },
-    mostOfOne: 2,
+    maxWaiting: { 'signing in': 9, 'signed in': 9 },
+    maxOfOne: 2,
   })
   const two = ['a', 'b'].map((name) => enter(name, from('one')))
   await settle()
@@ -71,7 +71,7 @@ test('one origin cannot fill the line, and gets its places back, after a failure
     await settle()
   }
   await Promise.all([...two, other])
-  const line = hashLine({ atOnce: 1, mostWaiting: { 'signing in': 9, 'signed in': 9 }, mostOfOne: 1 })
+  const line = hashLine({ atOnce: 1, maxWaiting: { 'signing in': 9, 'signed in': 9 }, maxOfOne: 1 })
   await expect(line(from('one'), () => Promise.reject(new Error('no database')))).rejects.toThrow(
     'no database',
   )

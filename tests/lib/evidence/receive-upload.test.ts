@@ -205,10 +205,10 @@ test('a large file passes in pieces: the sender is held back and memory does not
     { highWaterMark: 1 },
   )
   const before = process.memoryUsage().arrayBuffers
-  let most = 0
-  const watch = setInterval(() => (most = Math.max(most, process.memoryUsage().arrayBuffers - before)), 5)
+  let max = 0
+  const watch = setInterval(() => (max = Math.max(max, process.memoryUsage().arrayBuffers - before)), 5)
   const { files } = await receive(body, {}, formHeaders)
   clearInterval(watch)
   expect(files[0]!.size).toBe(size)
-  expect(most).toBeLessThan(size / 2)
+  expect(max).toBeLessThan(size / 2)
 })

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { budgetConfidenceLeast } from '@/shared/plan/limits/assessment-inspection'
+import { budgetConfidenceMin } from '@/shared/plan/limits/assessment-inspection'
 import { defectBudgetGuard } from '@/shared/plan/limits/assessment-guards'
 import { defectFreeBoards, surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
@@ -35,7 +35,7 @@ describe('defects against the joint budget', () => {
   // 45 and 59 would do (exact binomial, in many sampling tables).
   const seen = (count: number) => Array.from({ length: count }, (_, index) => inspection(`A-${index}`, 1))
   test('60 joints without a defect show 5 % at 90 %; 59 do not, and it asks for one more', () => {
-    const requirements = [requirement(budgetConfidenceLeast, 90, { relaxes: true })]
+    const requirements = [requirement(budgetConfidenceMin, 90, { relaxes: true })]
     const shown = judged(1, 95, { inspections: seen(60), requirements })
     expect(shown.verdict).toBe('marginal')
     expect(shown.margin?.found).toBeCloseTo((1e6 * 2.98479439621386) / 60, 4)
@@ -128,7 +128,7 @@ describe('the record of defects', () => {
       records: { 'electrical-test': [electrical({ passedFirst: 10, jointFailures: 4 })] },
     })
     expect(finding.verdict).toBe('fails')
-    expect(finding.remedy?.says).toMatch(/Record the inspections/)
+    expect(finding.remedy?.message).toMatch(/Record the inspections/)
   })
 })
 

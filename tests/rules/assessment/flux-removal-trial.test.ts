@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { ionicResidueMost } from '@/shared/plan/limits/assessment-residue'
+import { ionicResidueMax } from '@/shared/plan/limits/assessment-residue'
 import { cleanlinessEdition } from '@/shared/plan/parameters/assessment-residue'
 import { fluxResidue } from '@/shared/plan/parameters/solder'
 import { fluxRemovalTrial } from '@/shared/rules/assessment/flux-removal-trial'
@@ -42,7 +42,7 @@ describe('flux removal, before and after', () => {
   test('the edition is a choice, and a customer’s stricter figure rules over it', () => {
     const values = [set(fluxResidue, 'removed'), set(cleanlinessEdition, 'j-std-001')]
     expect(judged({ afterUgPerCm2: 1.56 }, { values }).verdict).toBe('marginal')
-    expect(judged({}, { values, requirements: [requirement(ionicResidueMost, 0.5)] }).verdict).toBe('fails')
+    expect(judged({}, { values, requirements: [requirement(ionicResidueMax, 0.5)] }).verdict).toBe('fails')
   })
   test('the share removed is worked out', () => {
     expect(judged({ beforeUgPerCm2: 8, afterUgPerCm2: 1 }).working[0]?.result).toBe('87.5 %')

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest'
 import {
-  firstPassYieldLeast,
-  inspectedJointsLeast,
-  magnificationMost,
+  firstPassYieldMin,
+  inspectedJointsMin,
+  magnificationMax,
 } from '@/shared/plan/limits/assessment-inspection'
 import { magnificationFor } from '@/shared/materials/inspection-magnification'
 import { inspectedAssembliesShare } from '@/shared/plan/parameters/assessment-inspection'
@@ -33,7 +33,7 @@ describe('coverage', () => {
     expect(judged(100, 10, boards(10)).verdict).toBe('meets')
     const short = judged(100, 10, boards(9))
     expect(short.verdict).toBe('fails')
-    expect(short.remedy?.says).toMatch(/Inspect 1 more/)
+    expect(short.remedy?.message).toMatch(/Inspect 1 more/)
   })
   test('a share is rounded up: 20 % of 11 are 3', () => {
     expect(judged(20, 11, boards(2)).verdict).toBe('fails')
@@ -46,13 +46,13 @@ describe('coverage', () => {
     expect(judged(100, 1, boards(1, 119)).verdict).toBe('fails')
     expect(judged(100, 1, [inspection('A-1', 70), inspection('A-1', 50)]).verdict).toBe('fails')
     expect(judged(100, 1, [inspection('A-1', 70), inspection('A-1', 120)]).verdict).toBe('meets')
-    const requirements = [requirement(inspectedJointsLeast, 99, { authority: 'customer', relaxes: true })]
+    const requirements = [requirement(inspectedJointsMin, 99, { authority: 'customer', relaxes: true })]
     expect(judged(100, 1, boards(1, 119), { requirements }).verdict).toBe('meets')
   })
   test('29 of 100 joints are 29 %, whatever binary fractions make of it', () => {
     expect((29 / 100) * 100).toBeLessThan(29)
     const values = [set(inspectedAssembliesShare, 100), set(leadHoles, [holes(100)])]
-    const requirements = [requirement(inspectedJointsLeast, 29, { authority: 'customer', relaxes: true })]
+    const requirements = [requirement(inspectedJointsMin, 29, { authority: 'customer', relaxes: true })]
     expect(judged(100, 1, boards(1, 29), { values, requirements }).verdict).toBe('meets')
     expect(judged(100, 1, boards(1, 28), { values, requirements }).verdict).toBe('fails')
   })
@@ -89,13 +89,13 @@ describe('magnification', () => {
   test('the referee power for a doubt is said', () => expect(judged(3).notes?.join()).toMatch(/up to 4 ×/))
   // IPC-A-610E as copied in a board maker's standard: 0.25 to 0.5 mm at 10×, referee 20×; below 0.25 mm 20×, referee 40×.
   test('a land of just 0.25 mm belongs to those of 0.25 to 0.5 mm', () => {
-    expect(magnificationFor(0.25)).toMatchObject({ least: 7.5, most: 10, referee: 20 })
-    expect(magnificationFor(0.249)).toMatchObject({ least: 20, referee: 40 })
-    expect(magnificationFor(0.5)).toMatchObject({ most: 10, referee: 20 })
-    expect(magnificationFor(1)).toMatchObject({ least: 3, referee: 10 })
+    expect(magnificationFor(0.25)).toMatchObject({ min: 7.5, max: 10, referee: 20 })
+    expect(magnificationFor(0.249)).toMatchObject({ min: 20, referee: 40 })
+    expect(magnificationFor(0.5)).toMatchObject({ max: 10, referee: 20 })
+    expect(magnificationFor(1)).toMatchObject({ min: 3, referee: 10 })
   })
   test('a customer’s ceiling of 4× rules', () => {
-    expect(judged(5, 1.8, { requirements: [requirement(magnificationMost, 4)] }).verdict).toBe('fails')
+    expect(judged(5, 1.8, { requirements: [requirement(magnificationMax, 4)] }).verdict).toBe('fails')
   })
 })
 
@@ -118,7 +118,7 @@ describe('first-pass yield', () => {
     const more = (count: number) => electrical({ id: 'e2', tested: count, passedFirst: count })
     expect(judged([...rows, more(53)]).verdict).toBe('meets')
     expect(judged([...rows, more(52)]).verdict).toBe('undetermined')
-    expect(judged(rows, { requirements: [requirement(firstPassYieldLeast, 99.5)] }).verdict).toBe('fails')
+    expect(judged(rows, { requirements: [requirement(firstPassYieldMin, 99.5)] }).verdict).toBe('fails')
   })
   // 0.95^59 < 0.05 < 0.95^58: the sample without a failure of many tables.
   test('one of one shows nothing; 59 of 59 show 95 % at 95 %', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { demonstrationConfidenceLeast, inspectorKappaLeast } from '@/shared/plan/limits/assessment-proof'
+import { demonstrationConfidenceMin, inspectorKappaMin } from '@/shared/plan/limits/assessment-proof'
 import {
   agreementStudyAsked,
   fieldRecordAsked,
@@ -51,9 +51,9 @@ describe('agreement of inspectors', () => {
     expect((finding.parts?.[0]?.measured?.['kappa'] as { value: number }).value).toBeCloseTo(0.4, 10)
     expect(finding.verdict).toBe('fails')
     expect(finding.margin?.found).toBeCloseTo(0.6102302, 6)
-    const asked = (least: number) =>
+    const asked = (min: number) =>
       judged(study([20, 5, 10, 15]), {
-        requirements: [requirement(inspectorKappaLeast, least, { relaxes: true })],
+        requirements: [requirement(inspectorKappaMin, min, { relaxes: true })],
       })
     expect(asked(0.3).verdict).toBe('undetermined')
     expect(asked(0.15).verdict).toBe('meets')
@@ -213,7 +213,7 @@ describe('life test', () => {
     expect(judged([], { values: [...values, set(lifeTestAsked, true)] }).verdict).toBe('undetermined')
   })
   test('more confidence needs more', () => {
-    const requirements = [requirement(demonstrationConfidenceLeast, 95)]
+    const requirements = [requirement(demonstrationConfidenceMin, 95)]
     expect(judged(run(28), { requirements }).verdict).toBe('undetermined')
     // Success run, R = 0.9 at 95 %: 29 units.
     expect(judged(run(29), { requirements }).verdict).toBe('marginal')

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { insulationResistanceLeast, ionicResidueMost } from '@/shared/plan/limits/assessment-residue'
+import { insulationResistanceMin, ionicResidueMax } from '@/shared/plan/limits/assessment-residue'
 import { cleanlinessEdition, insulationTest } from '@/shared/plan/parameters/assessment-residue'
 import { fluxResidue, insulationNeeded } from '@/shared/plan/parameters/solder'
 import type { RecordOf } from '@/shared/records/record-kinds'
@@ -58,7 +58,7 @@ describe('ionic residue', () => {
   test('the edition without a figure wants one’s own, and then judges by it', () => {
     const values = [set(cleanlinessEdition, 'own-evidence')]
     expect(judged([extract({ solventMl: 300 })], { values }).verdict).toBe('undetermined')
-    const requirements = [requirement(ionicResidueMost, 0.7, { clause: 'default' })]
+    const requirements = [requirement(ionicResidueMax, 0.7, { clause: 'default' })]
     expect(judged([extract({ solventMl: 300 })], { values, requirements }).verdict).toBe('fails')
     expect(judged([extract({ solventMl: 200 })], { values, requirements }).verdict).toBe('meets')
   })
@@ -184,7 +184,7 @@ describe('insulation resistance', () => {
     expect(
       judgedAt([], { values: [set(insulationTest, 'not-asked'), set(insulationNeeded, 10)] }).verdict,
     ).toBe('not applicable')
-    expect(judgedAt(rows, { requirements: [requirement(insulationResistanceLeast, 600)] }).verdict).toBe(
+    expect(judgedAt(rows, { requirements: [requirement(insulationResistanceMin, 600)] }).verdict).toBe(
       'fails',
     )
   })

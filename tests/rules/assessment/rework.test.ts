@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { reworkSummary } from '@/shared/inspection/rework-summary'
-import { reworkHeatsMost } from '@/shared/plan/limits/assessment-rework'
+import { reworkHeatsMax } from '@/shared/plan/limits/assessment-rework'
 import { workingHourCost } from '@/shared/plan/parameters/assessment-proof'
 import type { RecordOf } from '@/shared/records/record-kinds'
 import { inspectorsTrained } from '@/shared/rules/assessment/inspectors-trained'
@@ -36,7 +36,7 @@ describe('rework', () => {
     expect(judged([rework(3), rework(3, { id: 'b', assembly: 'A-2' })]).verdict).toBe('meets')
   })
   test('a customer may allow fewer', () => {
-    expect(judged([rework(2)], { requirements: [requirement(reworkHeatsMost, 1)] }).verdict).toBe('fails')
+    expect(judged([rework(2)], { requirements: [requirement(reworkHeatsMax, 1)] }).verdict).toBe('fails')
   })
   test('costs are hours at their price and material: 12 minutes at 50 and 1.5 are 11.5', () => {
     const rows = [rework(1, { material: 1.5 }), rework(1, { id: 'b', joint: 'J2' })]

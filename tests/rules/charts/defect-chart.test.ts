@@ -32,7 +32,7 @@ const charted = (
   over: Partial<DefectChartChoice> = {},
 ): DefectChart => defectChart(inspections, { chart, phases: [], ...over }, RULES)
 function drawn(found: DefectChart): JudgedChart {
-  if ('says' in found) throw new Error(found.says)
+  if ('message' in found) throw new Error(found.message)
   return found.chart
 }
 const beyond = ({ signals }: JudgedChart): number[] =>
@@ -141,7 +141,7 @@ describe('what inspections find, charted', () => {
 })
 
 describe('why there is no chart', () => {
-  const says = (found: DefectChart): string => ('says' in found ? found.says : 'drawn')
+  const message = (found: DefectChart): string => ('message' in found ? found.message : 'drawn')
   const nine = (over: (index: number) => Partial<Inspection>, defects = 1) =>
     Array.from({ length: 9 }, (_, index) => looked(index, defects, over(index)))
 
@@ -151,7 +151,7 @@ describe('why there is no chart', () => {
     ['assemblies of differing size', nine((index) => ({ jointsSeen: 100 + index })), 'c', /u chart/],
     ['days of differing size', [...nine(() => ({})), looked(0, 0)], 'np', /p chart/],
   ] as const)('%s', (_, inspections, chart, expected) => {
-    expect(says(charted(inspections, chart))).toMatch(expected)
+    expect(message(charted(inspections, chart))).toMatch(expected)
   })
 })
 

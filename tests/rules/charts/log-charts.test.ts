@@ -74,7 +74,7 @@ describe('charts of a log, as the handbooks work them', () => {
     expect(line?.[0]).toBeCloseTo(9.8, 12)
     const before = line![7]!
     expect(line?.[8]).toBeCloseTo(before + 0.2 * (12 - before), 12)
-    expect(panels[0]?.rulesSetAside.map(({ ruleId }) => ruleId)).toContain('western-electric-4')
+    expect(panels[0]?.rulesNotRun.map(({ ruleId }) => ruleId)).toContain('western-electric-4')
   })
 
   // Level 10, moving range 2, σ = 2 · 1.772454 / 2: allowance σ/2, interval 5σ. Readings held four σ high add 3.5 σ each.

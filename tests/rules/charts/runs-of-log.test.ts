@@ -24,7 +24,7 @@ const log = logOf('flux-density', [read('2026-02-02T08:00:00Z'), read('2026-02-0
 
 const facts = (runs: readonly Partial<RecordOf<'soldering-run'>>[], over: FactsInput = {}) =>
   factsWith({ values, logs: [log], instruments: [INSTRUMENT], records: worked(...runs), ...over })
-const standings = (runs: readonly Partial<RecordOf<'soldering-run'>>[], over: FactsInput = {}) =>
+const statuses = (runs: readonly Partial<RecordOf<'soldering-run'>>[], over: FactsInput = {}) =>
   runsOfLog(log, facts(runs, over))?.runs.map(({ run, is }) => [run.doneOn, is])
 
 /*
@@ -34,7 +34,7 @@ const standings = (runs: readonly Partial<RecordOf<'soldering-run'>>[], over: Fa
 describe('runs against the readings of a log', () => {
   const runs = [{ doneOn: '2026-02-02' }, { doneOn: '2026-12-01' }, { doneOn: '2026-02-04' }]
   test('in time and inside, in time and outside, not in time', () => {
-    expect(standings(runs)).toEqual([
+    expect(statuses(runs)).toEqual([
       ['2026-02-02', 'inside'],
       ['2026-02-04', 'outside'],
       ['2026-12-01', 'not shown'],
@@ -48,15 +48,15 @@ describe('runs against the readings of a log', () => {
     expect(part?.measured?.['runs']).toEqual(['2026-02-04 (line 1)'])
   })
   test('runs of another line, and work that is not done by machine, are not marked', () => {
-    expect(standings([{ line: 'line 2' }, { skill: 'hand-soldering' }])).toEqual([])
-    expect(standings([{ line: undefined }])).toEqual([['2026-02-02', 'inside']])
+    expect(statuses([{ line: 'line 2' }, { skill: 'hand-soldering' }])).toEqual([])
+    expect(statuses([{ line: undefined }])).toEqual([['2026-02-02', 'inside']])
   })
   test('the interval is the one that rules in the programme', () => {
     const requirements = [requirement(fluxDensityInterval, 8, { authority: 'company' })]
-    expect(runsOfLog(log, facts([{}], { requirements }))?.mostHours).toBe(8)
+    expect(runsOfLog(log, facts([{}], { requirements }))?.maxHours).toBe(8)
     const late = [{ doneOn: '2026-02-02', begunAtH: 17 }]
-    expect(standings(late)).toEqual([['2026-02-02', 'inside']])
-    expect(standings(late, { requirements })).toEqual([['2026-02-02', 'not shown']])
+    expect(statuses(late)).toEqual([['2026-02-02', 'inside']])
+    expect(statuses(late, { requirements })).toEqual([['2026-02-02', 'not shown']])
   })
   test('a log without a window, or without a level, has none', () => {
     expect(runsOfLog(log, factsWith({ logs: [log], records: worked({}) }))).toBeUndefined()

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { NEW_SOLDER_BY_REVISION, NEW_SOLDER_MOST } from '@/shared/materials/bath-constituents'
+import { NEW_SOLDER_BY_REVISION, NEW_SOLDER_MAX } from '@/shared/materials/bath-constituents'
 import { shareAfterExchangePct } from '@/shared/physics/bath-exchange'
 import { bathLimitEdition, bathMass, newSolderCopper } from '@/shared/plan/parameters/control-bath'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
@@ -107,7 +107,7 @@ describe('bath contamination, tin-lead', () => {
     const values = [...TIN_LEAD, set(bathMass, 300), set(newSolderCopper, 0.02)]
     const finding = judged([analysis({ copperPct: 0.36 })], { values })
     // 300 · (0.36 − 0.27) / (0.36 − 0.02) = 79.41 kg, to a tenth inside the limit of 0.30.
-    expect(finding.remedy?.says).toMatch(/79\.41 kg of 300 kg/)
+    expect(finding.remedy?.message).toMatch(/79\.41 kg of 300 kg/)
     const copperPct = shareAfterExchangePct({
       bathKg: 300,
       foundPct: 0.36,
@@ -122,7 +122,7 @@ describe('bath contamination, tin-lead', () => {
   })
 
   test('where new solder may hold as much as the limit, no exchange is promised', () => {
-    expect(judged([analysis({ arsenicPct: 0.05 })]).remedy?.says).toMatch(/certified well below/)
+    expect(judged([analysis({ arsenicPct: 0.05 })]).remedy?.message).toMatch(/certified well below/)
   })
 
   test('a metal never analysed is undetermined, not zero; one analysed earlier counts', () => {
@@ -137,7 +137,7 @@ describe('bath contamination, tin-lead', () => {
   test('tin 1.6 % low fails and says the pure tin; 1.5 % low is still inside', () => {
     const values = [...TIN_LEAD, set(bathMass, 400)]
     expect(judged([analysis({ tinPct: 61.5 })], { values }).verdict).toBe('marginal')
-    expect(judged([analysis({ tinPct: 61 })], { values }).remedy?.says).toMatch(/20\.51 kg for pure tin/)
+    expect(judged([analysis({ tinPct: 61 })], { values }).remedy?.message).toMatch(/20\.51 kg for pure tin/)
   })
 
   test('silver is no contaminant of Sn62Pb36Ag2', () => {
@@ -170,15 +170,15 @@ describe('what new solder may hold', () => {
   // J-STD-006B (2006) as quoted in 2007: antimony 0.05 %, lead 0.10 %; revision C (2013), from memory: 0.20 % and 0.07 %.
   test('is named by revision, and the looser of both is taken where no certificate is entered', () => {
     const { 'j-std-006b': b, 'j-std-006c': c } = NEW_SOLDER_BY_REVISION
-    expect([b.most.antimony, b.most.lead, b.most.indium]).toEqual([0.05, 0.1, 0.1])
-    expect([c.most.antimony, c.most.lead]).toEqual([0.2, 0.07])
-    expect(NEW_SOLDER_MOST.most).toMatchObject({ antimony: 0.2, lead: 0.1, copper: 0.08 })
+    expect([b.max.antimony, b.max.lead, b.max.indium]).toEqual([0.05, 0.1, 0.1])
+    expect([c.max.antimony, c.max.lead]).toEqual([0.2, 0.07])
+    expect(NEW_SOLDER_MAX.max).toMatchObject({ antimony: 0.2, lead: 0.1, copper: 0.08 })
   })
   test('so that no exchange is promised to bring antimony of a lead-free bath below what may be added', () => {
     const values = [set(alloyFamily, 'lead-free'), set(solderAlloy, 'sac305'), set(newSolderCopper, 0.5)]
     const finding = judged([analysis({ antimonyPct: 0.25, leadPct: 0.05, silverPct: 3 })], { values })
     expect(finding.verdict).toBe('fails')
-    expect(finding.remedy?.says).toMatch(/certified well below/)
+    expect(finding.remedy?.message).toMatch(/certified well below/)
   })
 })
 

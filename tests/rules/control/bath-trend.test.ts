@@ -72,7 +72,7 @@ describe('when the bath will reach its limits', () => {
   test('a limit that may be reached before the next analysis is marginal', () => {
     const finding = judged(analyses([0.2, 0.23, 0.26, 0.29]))
     expect(finding.verdict).toBe('marginal')
-    expect(finding.remedy?.says).toMatch(/plan the exchange/)
+    expect(finding.remedy?.message).toMatch(/plan the exchange/)
   })
   test('an exchange starts the trend anew', () => {
     expect(judged(analyses([0.2, 0.23, 0.26, 0.29, 0.1, 0.11, 0.12])).found).toMatch(/no trend to tell/)

@@ -42,8 +42,8 @@ describe('chart of a log', () => {
     expect(logChart(log).window).toBeUndefined()
     const values = [set(alloyFamily, 'tin-lead'), set(bathTemperatureTarget, 250)]
     expect(logChart(log, factsWith({ values })).window).toMatchObject({
-      least: { value: 245 },
-      most: { value: 255 },
+      min: { value: 245 },
+      max: { value: 255 },
     })
   })
 
@@ -62,7 +62,7 @@ describe('signals answered', () => {
     const logs = [bathLog(JUMP)]
     const finding = judged(logs)
     expect(finding.verdict).toBe('fails')
-    expect(finding.remedy?.says).toContain('2026-02-10 08:00')
+    expect(finding.remedy?.message).toContain('2026-02-10 08:00')
     const own = { chartRule: 'western-electric-1', readingAt: '2026-02-10T08:00:00.000Z' }
     const with_ = (over: object) =>
       judged(logs, { records: { 'signal-answer': [answer({ ...own, ...over })] } })

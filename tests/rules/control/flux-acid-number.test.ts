@@ -29,9 +29,9 @@ describe('flux acid number', () => {
   })
   test('19.1 and 16.9 lie outside and say which way to mend', () => {
     expect(judged(17.02).verdict).toBe('fails')
-    expect(judged(17.02).remedy?.says).toMatch(/thinner/)
+    expect(judged(17.02).remedy?.message).toMatch(/thinner/)
     expect(judged(15.06).verdict).toBe('fails')
-    expect(judged(15.06).remedy?.says).toMatch(/fresh flux/)
+    expect(judged(15.06).remedy?.message).toMatch(/fresh flux/)
   })
   test('another method asks nothing; none recorded or no target is undetermined', () => {
     expect(findingOf(fluxAcidNumberRule, { values: [set(fluxControlMethod, 'density')] }).verdict).toBe(

@@ -70,8 +70,8 @@ describe('flux density', () => {
   test('too dense: says the thinner to add, and adding it meets', () => {
     const finding = judged([read(0.84)])
     expect(finding.verdict).toBe('fails')
-    expect(finding.remedy?.says).toMatch(/0\.667 l of thinner to each litre \(8 l to the 12 l/)
-    expect(finding.remedy?.says).toMatch(/exchange 4\.8 l for thinner/)
+    expect(finding.remedy?.message).toMatch(/0\.667 l of thinner to each litre \(8 l to the 12 l/)
+    expect(finding.remedy?.message).toMatch(/exchange 4\.8 l for thinner/)
     const added = additionPerLitre({ foundGPerMl: 0.84, targetGPerMl: 0.82, addedGPerMl: 0.79 })
     const blended = (0.84 + added * 0.79) / (1 + added)
     const after = judged([read(0.84), read(blended, 25, '2026-02-02T09:00:00Z')], {
@@ -88,7 +88,7 @@ describe('flux density', () => {
   test('too thin: no thinner is proposed', () => {
     const finding = judged([read(0.8)])
     expect(finding.verdict).toBe('fails')
-    expect(finding.remedy?.says).toMatch(/fresh flux/)
+    expect(finding.remedy?.message).toMatch(/fresh flux/)
   })
 
   test.each([
@@ -104,7 +104,7 @@ describe('flux density', () => {
     const low = specified.map((value) => (value[0] === 'flux-solids' ? set(fluxSolids, 2.2) : value))
     const finding = judged([read(0.82)], { values: low })
     expect(finding.verdict).toBe('fails')
-    expect(finding.remedy?.says).toMatch(/acid number/)
+    expect(finding.remedy?.message).toMatch(/acid number/)
   })
 
   test('exactly 5 % solids is enough; an unknown content is undetermined', () => {
@@ -131,7 +131,7 @@ describe('flux density', () => {
   test('an earlier excursion must be answered; an answer to another reading does not count', () => {
     const rows = [read(0.84, 25, '2026-02-01T08:00:00Z'), read(0.845, 25, '2026-02-01T12:00:00Z'), read(0.82)]
     expect(judged(rows).verdict).toBe('fails')
-    expect(judged(rows).remedy?.says).toMatch(/2026-02-01T08:00:00/)
+    expect(judged(rows).remedy?.message).toMatch(/2026-02-01T08:00:00/)
     const other = answer({ readingAt: '2026-02-01T12:00:00Z' })
     expect(judged(rows, { records: { 'signal-answer': [other] } }).verdict).toBe('fails')
     expect(judged(rows, { records: { 'signal-answer': [answer({})] } }).verdict).toBe('meets')

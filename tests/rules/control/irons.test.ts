@@ -6,7 +6,7 @@ import { tipChecksOnScheduleRule } from '@/shared/rules/control/tip-checks-on-sc
 import { tipGroundRule } from '@/shared/rules/control/tip-ground'
 import { tipTemperatureRule } from '@/shared/rules/control/tip-temperature'
 import { afterRemedy, factsWith, findingOf, requirement, set, type FactsInput } from '../facts-builder'
-import { groundCheckInterval, tipGroundMost } from '@/shared/plan/limits/control-hand'
+import { groundCheckInterval, tipGroundMax } from '@/shared/plan/limits/control-hand'
 import { addDays } from '@/shared/quantity/calendar'
 import { groundChecksOnScheduleRule } from '@/shared/rules/control/ground-checks-on-schedule'
 import { answer, INSTRUMENT, logOf, worked } from '../log-builder'
@@ -142,12 +142,12 @@ describe('ground and leakage', () => {
     const values = [set(tipAccuracyEdition, 'j-std-001')]
     expect(judged({ resistanceOhm: 4, leakageMv: 0.4 }, { values }).verdict).toBe('meets')
     expect(
-      judged({ resistanceOhm: 4 }, { values, requirements: [requirement(tipGroundMost, 1)] }).verdict,
+      judged({ resistanceOhm: 4 }, { values, requirements: [requirement(tipGroundMax, 1)] }).verdict,
     ).toBe('fails')
   })
   test('a demand for 1 Ω stands, whatever its clause is called', () => {
     const values = [set(tipAccuracyEdition, 'j-std-001')]
-    const requirements = [requirement(tipGroundMost, 1, { clause: 'default' })]
+    const requirements = [requirement(tipGroundMax, 1, { clause: 'default' })]
     expect(judged({ resistanceOhm: 4 }, { values, requirements }).verdict).toBe('fails')
     expect(judged({ resistanceOhm: 4 }, { values, requirements }).margin?.limit).toBe(1)
   })
@@ -179,7 +179,7 @@ describe('checks on schedule', () => {
     const late = judged([{ at: '2026-02-02T08:00:00Z' }], [run('2026-02-09'), run('2026-02-10')])
     expect(late.verdict).toBe('fails')
     expect(late.found).toMatch(/8 days after/)
-    expect(late.remedy?.says).toMatch(/2026-02-09/)
+    expect(late.remedy?.message).toMatch(/2026-02-09/)
   })
   test('a later check does not cover earlier work', () => {
     expect(judged([{ at: '2026-02-03T08:00:00Z' }], [run('2026-02-02')]).verdict).toBe('fails')
@@ -231,9 +231,9 @@ describe('ground checks on schedule', () => {
       records: { 'soldering-run': [work(addDays('2026-02-02', days))] },
     })
   test('the last day of the interval is covered, the next is not, nor is the day before the check', () => {
-    const most = groundCheckInterval.byDefault.value
-    expect(judged(most).verdict).toBe('meets')
-    expect(judged(most + 1).verdict).toBe('fails')
+    const max = groundCheckInterval.byDefault.value
+    expect(judged(max).verdict).toBe('meets')
+    expect(judged(max + 1).verdict).toBe('fails')
     expect(judged(-1).verdict).toBe('fails')
   })
   test('work without any check fails; no work is undetermined', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { capabilityLeast } from '@/shared/plan/limits/control-charts'
+import { capabilityMin } from '@/shared/plan/limits/control-charts'
 import { bathTemperatureTarget } from '@/shared/plan/parameters/control-bath'
 import { capabilityAsked, chartPhases, chartRules } from '@/shared/plan/parameters/control-charts'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
@@ -29,7 +29,7 @@ describe('capability of a log', () => {
   test('is the room to the nearer limit in three sigma', () => {
     const found = capabilityOf(
       { instants: swinging(1).map((_, index) => index), values: swinging(1) },
-      { least: { value: 245, document: '' }, most: { value: 255, document: '' }, unit: '°C' },
+      { min: { value: 245, document: '' }, max: { value: 255, document: '' }, unit: '°C' },
       specifiedCharting(log([]), undefined),
       0.95,
     )
@@ -93,7 +93,7 @@ describe('capability of a log', () => {
     expect(few.found).toContain('9 readings since “new pump”, of the 20')
   })
   test('a customer’s 2.0 rules', () => {
-    expect(judged(swinging(0.5), { requirements: [requirement(capabilityLeast, 2)] }).verdict).toBe('fails')
+    expect(judged(swinging(0.5), { requirements: [requirement(capabilityMin, 2)] }).verdict).toBe('fails')
   })
   test('not asked, nothing is judged', () => {
     expect(judged(swinging(3), { values: VALUES.slice(0, 2) }).verdict).toBe('not applicable')

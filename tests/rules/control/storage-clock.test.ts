@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { reaffirmationAgeMost } from '@/shared/plan/limits/evaluation-storage'
+import { reaffirmationAgeMax } from '@/shared/plan/limits/evaluation-storage'
 import { boardStorageMonths, leadStorageMonths } from '@/shared/plan/parameters/storage'
 import { addDays } from '@/shared/quantity/calendar'
 import type { Lot } from '@/shared/records/lot'
@@ -139,7 +139,7 @@ describe('the storage clock', () => {
     expect(finding.verdict).toBe('fails')
   })
   test('a customer may ask for fewer days', () => {
-    const requirements = [requirement(reaffirmationAgeMost, 20)]
+    const requirements = [requirement(reaffirmationAgeMax, 20)]
     expect(judged(boards(), ['2026-02-01'], { requirements }).verdict).toBe('fails')
   })
   test('law: soldering earlier (after the test) never makes it worse', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { aboveLiquidusLeadFreeMost } from '@/shared/plan/limits/control-profile'
+import { aboveLiquidusLeadFreeMax } from '@/shared/plan/limits/control-profile'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
 import { solderAlloy } from '@/shared/plan/parameters/solder'
 import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
@@ -81,7 +81,7 @@ describe('a measured pass', () => {
     })
   })
   test('a customer’s shorter time rules', () => {
-    expect(judged([pass(GOOD)], { requirements: [requirement(aboveLiquidusLeadFreeMost, 55)] }).verdict).toBe(
+    expect(judged([pass(GOOD)], { requirements: [requirement(aboveLiquidusLeadFreeMax, 55)] }).verdict).toBe(
       'fails',
     )
   })

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import { preheatTinLeadMost, thermalStepChipMost } from '@/shared/plan/limits/control-wave'
+import { preheatTinLeadMax, thermalStepChipMax } from '@/shared/plan/limits/control-wave'
 import { processWindowGuard } from '@/shared/plan/limits/guard-bands'
-import { leadFreeBathMost } from '@/shared/plan/limits/control-bath'
+import { leadFreeBathMax } from '@/shared/plan/limits/control-bath'
 import { bathTemperatureTarget } from '@/shared/plan/parameters/control-bath'
 import { chipCapacitorsInWave } from '@/shared/plan/parameters/control-wave'
 import { boardThickness } from '@/shared/plan/parameters/laminate'
@@ -49,9 +49,9 @@ describe('dwell in the wave', () => {
   test('too short: the speed it proposes meets', () => {
     const finding = judged({ contactLengthMm: 30, conveyorSpeedMPerMin: 1.2 })
     expect(finding.verdict).toBe('fails')
-    expect(finding.remedy?.says).toMatch(/0\.6 m\/min/)
+    expect(finding.remedy?.message).toMatch(/0\.6 m\/min/)
     expect(judged({ contactLengthMm: 30, conveyorSpeedMPerMin: 0.6 }).verdict).toBe('meets')
-    expect(finding.remedy?.says).toMatch(/60 mm/)
+    expect(finding.remedy?.message).toMatch(/60 mm/)
     expect(judged({ contactLengthMm: 60, conveyorSpeedMPerMin: 1.2 }).verdict).toBe('meets')
   })
 
@@ -139,7 +139,7 @@ describe('tin-bismuth in the wave', () => {
     expect(bath(265).verdict).toBe('fails')
   })
   test('a customer’s own limit rules over what follows from the alloy', () => {
-    expect(bath(200, { requirements: [requirement(leadFreeBathMost, 190)] }).verdict).toBe('fails')
+    expect(bath(200, { requirements: [requirement(leadFreeBathMax, 190)] }).verdict).toBe('fails')
   })
   test('preheat stays 20 K below its solidus', () => {
     const upper = (uppersideC: number) =>
@@ -172,7 +172,7 @@ describe('preheat', () => {
   ])('%o %s', (row, verdict) => expect(judged(row).verdict).toBe(verdict))
   test('the flux maker’s window, stated as a requirement that relaxes, rules', () => {
     const requirements = [
-      requirement(preheatTinLeadMost, 120, {
+      requirement(preheatTinLeadMax, 120, {
         authority: 'company',
         document: 'Flux data sheet F-7',
         relaxes: true,
@@ -202,10 +202,10 @@ describe('step into the wave', () => {
     expect(judged(110, true).verdict).toBe('fails')
     expect(judged(110, undefined).verdict).toBe('fails')
     expect(judged(110, false).verdict).toBe('marginal')
-    expect(judged(110, true).remedy?.says).toMatch(/10 K/)
+    expect(judged(110, true).remedy?.message).toMatch(/10 K/)
   })
   test('a customer’s 100 K rules', () => {
-    const requirements = [requirement(thermalStepChipMost, 100)]
+    const requirements = [requirement(thermalStepChipMax, 100)]
     expect(judged(140, true, { requirements }).verdict).toBe('fails')
     expect(judged(165, true, { requirements }).verdict).toBe('meets')
   })

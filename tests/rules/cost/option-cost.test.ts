@@ -129,8 +129,8 @@ describe('the alternative that costs least', () => {
       fc.property(lines, fc.integer({ min: 1, max: 20_000 }), (given, boards) => {
         const named = given.map((line, position) => ({ ...line, name: String(position) }))
         const cost = ({ once, running }: { once: number; running: number }) => once + running * boards
-        const says = cheapestByBoards(named).findLast(({ from }) => from <= boards)
-        const told = named.find(({ name }) => name === says?.name)
+        const message = cheapestByBoards(named).findLast(({ from }) => from <= boards)
+        const told = named.find(({ name }) => name === message?.name)
         expect(told).toBeDefined()
         expect(told && cost(told)).toBeCloseTo(Math.min(...named.map(cost)), 6)
       }),

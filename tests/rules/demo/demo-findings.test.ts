@@ -16,8 +16,8 @@ describe.each(DEMO_PROGRAMMES)('The demo’s %s', (programme) => {
     await expect(text(lines)).toMatchFileSnapshot(`findings/${programme}.txt`)
   })
 
-  test('has the standings, approvals and gates it had', async () => {
-    await expect(text(standingLines(judgement))).toMatchFileSnapshot(`standings/${programme}.txt`)
+  test('has the statuses, approvals and gates it had', async () => {
+    await expect(text(statusLines(judgement))).toMatchFileSnapshot(`statuses/${programme}.txt`)
   })
 })
 
@@ -53,22 +53,22 @@ function remedyText(remedy: Remedy | undefined): string | undefined {
 /** Nine digits: another order of summing is no other finding. */
 const rounded = (value: number): number => Number(value.toPrecision(9))
 
-const standingLines = ({ items, gates }: Judgement): string[] => [
-  ...items.map(({ item, standing, shortfalls, approvals }) =>
+const statusLines = ({ items, gates }: Judgement): string[] => [
+  ...items.map(({ item, status, openPoints, approvals }) =>
     line([
       item.definition.key,
-      standing,
-      shortfalls.map(({ kind, target }) => `${kind} ${target}`).join(', '),
+      status,
+      openPoints.map(({ kind, target }) => `${kind} ${target}`).join(', '),
       approvals
         .filter(({ approval }) => approval)
         .map(({ department, holds }) => `${department} ${holds ? 'holds' : 'lapsed'}`)
         .join(', '),
     ]),
   ),
-  ...gates.map(({ stage, standing, blockers, signatures }) =>
+  ...gates.map(({ stage, status, blockers, signatures }) =>
     line([
       `${stage} gate`,
-      standing,
+      status,
       `${blockers.length} blockers`,
       signatures
         .filter(({ signature }) => signature)

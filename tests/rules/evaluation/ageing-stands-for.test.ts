@@ -17,8 +17,8 @@ describe('what an ageing stands for', () => {
   test('16 h at 155 °C: from 19 months to a geological age', () => {
     const span = ageingEquivalence(AGEING_METHODS['dry-heat-155-16h'], store)
     if (span.kind !== 'span') throw new Error('a span was expected')
-    expect(span.leastMonths).toBeCloseTo((16 * 885) / HOURS_PER_MONTH, 1)
-    expect(span.mostMonths / ((16 * 6.4e6) / HOURS_PER_MONTH)).toBeCloseTo(1, 1)
+    expect(span.minMonths).toBeCloseTo((16 * 885) / HOURS_PER_MONTH, 1)
+    expect(span.maxMonths / ((16 * 6.4e6) / HOURS_PER_MONTH)).toBeCloseTo(1, 1)
     expect(span.mechanism).toBe('growth of compound')
   })
   test('a quarter of the hours is a quarter of the months', () => {
@@ -26,12 +26,12 @@ describe('what an ageing stands for', () => {
       ageingEquivalence(AGEING_METHODS[key], store),
     )
     if (four?.kind !== 'span' || sixteen?.kind !== 'span') throw new Error('spans were expected')
-    expect(sixteen.leastMonths / four.leastMonths).toBeCloseTo(4, 9)
+    expect(sixteen.minMonths / four.minMonths).toBeCloseTo(4, 9)
   })
   test('damp heat gives the two published sets of constants, and says what they were fitted to', () => {
     const span = ageingEquivalence(AGEING_METHODS['damp-heat-40-93-10d'], store)
     if (span.kind !== 'span') throw new Error('a span was expected')
-    expect(span.mostMonths).toBeGreaterThan(span.leastMonths)
+    expect(span.maxMonths).toBeGreaterThan(span.minMonths)
     expect(span.mechanism).toContain('aluminium')
   })
   test.each(['steam-1h', 'steam-4h', 'steam-8h', 'steam-16h'] as const)(

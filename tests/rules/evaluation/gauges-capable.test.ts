@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest'
 import {
-  distinctCategoriesLeast,
-  gaugeShareMost,
-  studyPartsLeast,
+  distinctCategoriesMin,
+  gaugeShareMax,
+  studyPartsMin,
 } from '@/shared/plan/limits/evaluation-instruments'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import type { Instrument } from '@/shared/records/instrument'
@@ -72,11 +72,11 @@ describe('the worked example of ten parts', () => {
     expect(finding.verdict).toBe('fails')
     expect(finding.found).toContain('27.9 % of the study’s')
     expect(finding.found).toContain('4 categories')
-    const four = [requirement(distinctCategoriesLeast, 4, { relaxes: true })]
+    const four = [requirement(distinctCategoriesMin, 4, { relaxes: true })]
     expect(findingWith(example, { requirements: four }).verdict).toBe('marginal')
   })
   test('a stricter contract', () => {
-    const requirements = [requirement(gaugeShareMost, 10)]
+    const requirements = [requirement(gaugeShareMax, 10)]
     expect(findingWith(example, { requirements }).verdict).toBe('fails')
     expect(findingWith(sharp, { requirements }).verdict).toBe('meets')
   })
@@ -98,10 +98,10 @@ describe('a study', () => {
     ['with a reading twice', [...sharp, sharp[0]!], 'entered twice'],
     ['of one person', sharp.filter(({ appraiser }) => appraiser === 'A'), 'two people'],
     ['of readings all alike', sharp.map((one) => ({ ...one, reading: 1 })), 'too coarse'],
-  ])('%s is open', (_, rows, says) => {
+  ])('%s is open', (_, rows, message) => {
     const finding = findingWith(rows)
     expect(finding.verdict).toBe('undetermined')
-    expect(finding.found).toContain(says)
+    expect(finding.found).toContain(message)
   })
   test('each study is judged apart', () => {
     const dull = studyOf(reference.readings, 'S-2')
@@ -126,7 +126,7 @@ test('three pieces are no study, and how many are missing is said', () => {
   const three = sharp.filter(({ part }) => ['p1', 'p2', 'p3'].includes(part))
   const finding = findingWith(three)
   expect(finding.verdict).toBe('undetermined')
-  expect(finding.remedy?.says).toBe('Add 7 more pieces to the study.')
-  const relaxed = [requirement(studyPartsLeast, 3, { relaxes: true })]
+  expect(finding.remedy?.message).toBe('Add 7 more pieces to the study.')
+  const relaxed = [requirement(studyPartsMin, 3, { relaxes: true })]
   expect(findingWith(three, { requirements: relaxed }).verdict).toBe('meets')
 })

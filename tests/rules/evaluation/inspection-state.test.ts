@@ -47,10 +47,10 @@ describe('a supplier’s series', () => {
     ['BBGGGG', 'marginal', 'tightened'],
     ['BBGGGGG', 'meets', 'normal or reduced'],
     ['BBBBBBB', 'fails', 'discontinued'],
-  ] as const)('%s: %s', (outcomes, verdict, says) => {
+  ] as const)('%s: %s', (outcomes, verdict, message) => {
     const finding = findingWith(history(outcomes))
     expect(finding.verdict).toBe(verdict)
-    expect(finding.found).toContain(says)
+    expect(finding.found).toContain(message)
   })
   test('ten good lots earn reduced inspection only where it is allowed', () => {
     const ten = history('GGGGGGGGGG')
@@ -148,7 +148,7 @@ describe('the plan of the next lot', () => {
       },
       switching: MIL_STD_105E,
       supplierActions: [],
-      normalityLeast: 0.05,
+      normalityMin: 0.05,
     },
   } as const
   const coming = lot({ id: 'next', code: 'B-99', receivedOn: '2026-06-01' })

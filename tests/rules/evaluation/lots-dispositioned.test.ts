@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { boardFinish, boardFinishLeast } from '@/shared/plan/parameters/finishes'
+import { boardFinish, boardFinishMin } from '@/shared/plan/parameters/finishes'
 import type { Lot } from '@/shared/records/lot'
 import { lotsDispositioned } from '@/shared/rules/evaluation/lots-dispositioned'
 import { findingOf, set } from '../facts-builder'
@@ -17,7 +17,7 @@ import {
 
 const findingWith = (...lots: Lot[]) =>
   findingOf(lotsDispositioned, {
-    values: [...boardPlan, set(boardFinish, 'tin-lead-plated'), set(boardFinishLeast, 5)],
+    values: [...boardPlan, set(boardFinish, 'tin-lead-plated'), set(boardFinishMin, 5)],
     instruments: [timer],
     lots,
   })

@@ -40,10 +40,10 @@ describe('a part of the plan', () => {
       'no result that counts by rotary dip',
     ],
     ['a lot nobody disposed of', [lot({ tests: [rotaryDip([1])] })], 'not yet disposed of'],
-  ])('%s leaves it open', (_, lots, says) => {
+  ])('%s leaves it open', (_, lots, message) => {
     const finding = findingWith({ lots })
     expect(finding.verdict).toBe('undetermined')
-    expect(finding.found).toContain(says)
+    expect(finding.found).toContain(message)
     expect(finding.missing?.length).toBe(1)
   })
   test('every lot rejected: another is needed', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
-import { limitingQualityMost } from '@/shared/plan/limits/evaluation-sampling'
+import { limitingQualityMax } from '@/shared/plan/limits/evaluation-sampling'
 import {
   acceptableQualityLevel,
   inspectionLevel,
@@ -109,7 +109,7 @@ describe('what the sampling plan lets pass', () => {
     const finding = risk({ values: [...boardPlan, set(acceptableQualityLevel, '2.5')] })
     expect(finding.verdict).toBe('fails')
     expect(finding.margin?.found).toBeCloseTo(36.9, 1)
-    expect(finding.remedy?.says).toContain('At inspection level II: 32 pieces')
+    expect(finding.remedy?.message).toContain('At inspection level II: 32 pieces')
   })
   test('the level that the remedy names really meets', () => {
     const mended = [...boardPlan, set(acceptableQualityLevel, '2.5'), set(inspectionLevel, 'II')]
@@ -117,8 +117,8 @@ describe('what the sampling plan lets pass', () => {
   })
   test('exactly on a contract’s limit is inside', () => {
     const found = risk().margin!.found
-    expect(risk({ requirements: [requirement(limitingQualityMost, found)] }).verdict).toBe('marginal')
-    expect(risk({ requirements: [requirement(limitingQualityMost, found * (1 - 1e-6))] }).verdict).toBe(
+    expect(risk({ requirements: [requirement(limitingQualityMax, found)] }).verdict).toBe('marginal')
+    expect(risk({ requirements: [requirement(limitingQualityMax, found * (1 - 1e-6))] }).verdict).toBe(
       'fails',
     )
   })

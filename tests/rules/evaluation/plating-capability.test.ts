@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest'
-import { platingCapabilityLeast } from '@/shared/plan/limits/evaluation-plating'
+import { platingCapabilityMin } from '@/shared/plan/limits/evaluation-plating'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
-import { boardFinish, boardFinishLeast } from '@/shared/plan/parameters/finishes'
+import { boardFinish, boardFinishMin } from '@/shared/plan/parameters/finishes'
 import type { Lot } from '@/shared/records/lot'
 import { platingCapability } from '@/shared/rules/evaluation/plating-capability'
 import { findingOf, requirement, set, type FactsInput } from '../facts-builder'
 import { boardPlan, lot, needed, testOf, timer, times } from '../lots-builder'
 
-const values = [...boardPlan, set(boardFinish, 'tin-lead-plated'), set(boardFinishLeast, 5)]
+const values = [...boardPlan, set(boardFinish, 'tin-lead-plated'), set(boardFinishMin, 5)]
 /** So many readings of exact mean and standard deviation. */
 const plated = (count: number, mean: number, s: number, over: Partial<Lot> = {}): Lot => {
   const step = s * Math.sqrt((count - 1) / count)
@@ -36,11 +36,11 @@ describe('capability against the minimum', () => {
   test('an index that reaches the limit while its bound does not is open, and says how many would show it', () => {
     const finding = findingWith([plated(20, 7.4, 1)])
     expect(finding.verdict).toBe('undetermined')
-    expect(finding.remedy?.says).toContain('72 specimens would show it: 52 more')
+    expect(finding.remedy?.message).toContain('72 specimens would show it: 52 more')
   })
   test('an index below the limit fails', () => {
     expect(findingWith([plated(20, 7, 1)]).verdict).toBe('fails')
-    const requirements = [requirement(platingCapabilityLeast, 1)]
+    const requirements = [requirement(platingCapabilityMin, 1)]
     expect(findingWith([plated(20, 8.0001, 1)], { requirements }).verdict).toBe('undetermined')
     expect(findingWith([plated(20, 7.999, 1)], { requirements }).verdict).toBe('fails')
   })
@@ -60,7 +60,7 @@ describe('capability against the minimum', () => {
     expect(finding.verdict).toBe('meets')
     expect(finding.parts?.map(({ verdict }) => verdict)).toEqual(['meets', 'meets', 'not applicable'])
     expect(finding.parts?.[2]?.found).toContain('too few lots to claim anything over lots')
-    expect(finding.parts?.[2]?.remedy?.says).toMatch(/\d+ lots would show it/)
+    expect(finding.parts?.[2]?.remedy?.message).toMatch(/\d+ lots would show it/)
   })
   test('lots that differ widely fail together, though each is narrow', () => {
     const two = [plated(10, 8, 0.1), plated(10, 5.5, 0.1, { id: 'B-02', code: 'B-02' })]

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest'
-import { holeCopperLeast, platingCoverageLeast } from '@/shared/plan/limits/evaluation-plating'
+import { holeCopperMin, platingCoverageMin } from '@/shared/plan/limits/evaluation-plating'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import {
   boardFinish,
-  boardFinishLeast,
-  boardFinishMost,
+  boardFinishMin,
+  boardFinishMax,
   leadFinishes,
   type LeadFinish,
 } from '@/shared/plan/parameters/finishes'
@@ -41,7 +41,7 @@ const values = [
   ...boardPlan,
   set(lotsNeeded, [needed('bare board LX-41', 'bare board', 'plating-thickness')]),
   set(boardFinish, 'tin-lead-plated'),
-  set(boardFinishLeast, 5),
+  set(boardFinishMin, 5),
 ]
 const findingWith = (tests: readonly LotTest[], over: FactsInput & { lot?: Partial<Lot> } = {}) =>
   findingOf(platingThickness, { values, instruments: [timer], lots: [lot({ tests, ...over.lot })], ...over })
@@ -67,7 +67,7 @@ describe('ten readings of tin-lead against 5 µm', () => {
     const finding = findingWith([thickness({ mean: 6.2 })])
     expect(finding.verdict).toBe('undetermined')
     expect(finding.found).toContain('too few specimens')
-    expect(finding.remedy?.says).toContain('20 specimens would show it: take 10 more')
+    expect(finding.remedy?.message).toContain('20 specimens would show it: take 10 more')
   })
   test('the number named really is enough', () => {
     expect(findingWith([thickness({ mean: 6.2, count: 20 })]).verdict).toBe('marginal')
@@ -76,7 +76,7 @@ describe('ten readings of tin-lead against 5 µm', () => {
   test('mean 5.5: no number of readings would do', () => {
     const finding = findingWith([thickness({ mean: 5.5 })])
     expect(finding.verdict).toBe('fails')
-    expect(finding.remedy?.says).toContain('6.46 µm')
+    expect(finding.remedy?.message).toContain('6.46 µm')
   })
   test('the mean the remedy names really meets', () => {
     expect(findingWith([thickness({ mean: 6.4555 })]).verdict).toBe('marginal')
@@ -139,26 +139,26 @@ describe('readings that show little', () => {
 
 describe('against what is specified', () => {
   test('a most thickness is judged as well', () => {
-    const thick = [...values, set(boardFinishMost, 9)]
+    const thick = [...values, set(boardFinishMax, 9)]
     const finding = findingWith([thickness({})], { values: thick })
     expect(finding.verdict).toBe('undetermined')
     expect(finding.margin).toMatchObject({ limit: 9, direction: 'at most' })
-    expect(findingWith([thickness({})], { values: [...values, set(boardFinishMost, 11)] }).verdict).toBe(
+    expect(findingWith([thickness({})], { values: [...values, set(boardFinishMax, 11)] }).verdict).toBe(
       'meets',
     )
   })
   // Two-sided k = 3.393 for ten readings, 95 % covered with 95 % confidence (ISO 16269-6, from memory;
   // tests/reference/statistics/tolerance.json, computed in R): 8 ± 3.393 · 0.5 is 6.30 to 9.70 µm.
   test('both sides together hold the share: the factor is the two-sided one', () => {
-    const both = [...values, set(boardFinishMost, 11)]
+    const both = [...values, set(boardFinishMax, 11)]
     const finding = findingWith([thickness({})], { values: both })
     expect(finding.working.find(({ label }) => label === 'Factor k')?.result).toMatch(/^3\.39/)
-    const most = (value: number) =>
-      findingWith([thickness({}, { uncertaintyUm: 0 })], { values: [...values, set(boardFinishMost, value)] })
+    const max = (value: number) =>
+      findingWith([thickness({}, { uncertaintyUm: 0 })], { values: [...values, set(boardFinishMax, value)] })
         .verdict
-    expect(most(9.71)).toBe('meets')
+    expect(max(9.71)).toBe('meets')
     // Between the one-sided bound of 9.46 and the two-sided one more specimens are wanted.
-    expect(most(9.6)).toBe('undetermined')
+    expect(max(9.6)).toBe('undetermined')
   })
   test('another deposit than the specified one is not compared', () => {
     const finding = findingWith([thickness({}, { deposit: 'gold' })])
@@ -172,7 +172,7 @@ describe('against what is specified', () => {
   })
   test('a contract may ask for more of the lot', () => {
     // k for 99 % covered with 95 % confidence, ten readings: 3.9811178 (same source): 8 − 1.99 = 6.01.
-    const finding = findingWith([thickness({})], { requirements: [requirement(platingCoverageLeast, 99)] })
+    const finding = findingWith([thickness({})], { requirements: [requirement(platingCoverageMin, 99)] })
     expect(finding.margin?.found).toBeCloseTo(8 - 3.9811178 * 0.5, 4)
   })
 })
@@ -207,7 +207,7 @@ describe('plated holes', () => {
   })
   test('copper at the limit of 25 µm', () => {
     expect(findingWith([thickness({}), copper(25 + 2.92)]).verdict).toBe('marginal')
-    const relaxed = requirement(holeCopperLeast, 20, { relaxes: true })
+    const relaxed = requirement(holeCopperMin, 20, { relaxes: true })
     expect(findingWith([thickness({}), copper(25)], { requirements: [relaxed] }).verdict).toBe('meets')
   })
 })
@@ -340,7 +340,7 @@ describe('what is asked', () => {
   })
   test('neither specified nor planned is settled, specified alone is open', () => {
     expect(findingOf(platingThickness, { values: boardPlan }).verdict).toBe('not applicable')
-    const specified = [...boardPlan, set(boardFinish, 'tin-lead-plated'), set(boardFinishLeast, 5)]
+    const specified = [...boardPlan, set(boardFinish, 'tin-lead-plated'), set(boardFinishMin, 5)]
     expect(findingOf(platingThickness, { values: specified }).verdict).toBe('undetermined')
   })
   test('a rejected lot is left out', () => {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { reaffirmationAgeMost } from '@/shared/plan/limits/evaluation-storage'
+import { reaffirmationAgeMax } from '@/shared/plan/limits/evaluation-storage'
 import type { Lot } from '@/shared/records/lot'
 import { resultStillFresh } from '@/shared/rules/evaluation/result-still-fresh'
 import { findingOf, requirement, type FactsInput } from '../facts-builder'
@@ -59,7 +59,7 @@ test('a failed test makes nothing fresh', () => {
   expect(findingWith('2026-06-10', { tests }).verdict).toBe('fails')
 })
 test('a contract may allow two years', () => {
-  const requirements = [requirement(reaffirmationAgeMost, 730, { relaxes: true })]
+  const requirements = [requirement(reaffirmationAgeMax, 730, { relaxes: true })]
   const finding = findingWith('2026-12-01', {}, { requirements })
   expect(finding.verdict).toBe('meets')
   expect(finding.limit).toContain('looser than the default')

@@ -5,7 +5,7 @@ import {
   inspectionLevel,
   samplingScheme,
 } from '@/shared/plan/parameters/evaluation-sampling'
-import { wettingTimeMost } from '@/shared/plan/limits/evaluation-solderability'
+import { wettingTimeMax } from '@/shared/plan/limits/evaluation-solderability'
 import { testConditions } from '@/shared/plan/parameters/evaluation-test-conditions'
 import type { Requirement } from '@/shared/plan/requirement'
 import type { Lot, LotTest } from '@/shared/records/lot'
@@ -50,7 +50,7 @@ describe('a lot of 200 boards at S-3, AQL 1.0', () => {
     expect(finding.verdict).toBe('fails')
     expect(finding.found).toContain('1 slow to wet')
     expect(finding.margin).toMatchObject({ found: 1, limit: 0, unit: 'pieces' })
-    expect(finding.remedy?.says).toContain('Reject the lot')
+    expect(finding.remedy?.message).toContain('Reject the lot')
   })
   test('exactly on the limit is good, but only just', () => {
     expect(findingWith([tested(rotaryDip([...times(12, 1.5), 2]))]).verdict).toBe('marginal')
@@ -131,24 +131,34 @@ describe('lots and the plan', () => {
     const finding = findingWith([])
     expect(finding.verdict).toBe('undetermined')
     expect(finding.found).toContain('bare board LX-41')
-    expect(finding.remedy?.says).toContain('Record the lot')
+    expect(finding.remedy?.message).toContain('Record the lot')
   })
   test('an untested lot says how many to test', () => {
     expect(findingWith([lot()]).found).toContain('13 pieces')
   })
   test('every lot is judged; the worst speaks', () => {
     const good = lot({ code: 'B-01', id: 'B-01', tests: [rotaryDip(times(13, 1))] })
-    const bad = lot({ code: 'B-02', id: 'B-02', receivedOn: '2026-02-05', tests: [rotaryDip(times(13, 3))] })
-    const finding = findingWith([bad, good])
+    const nonconforming = lot({
+      code: 'B-02',
+      id: 'B-02',
+      receivedOn: '2026-02-05',
+      tests: [rotaryDip(times(13, 3))],
+    })
+    const finding = findingWith([nonconforming, good])
     expect(finding.verdict).toBe('fails')
     expect(finding.found).toContain('lot B-02')
     expect(finding.parts?.map(({ verdict }) => verdict)).toEqual(['meets', 'fails'])
   })
   test('a rejected lot is shown and holds nothing up', () => {
     const good = lot({ code: 'B-01', id: 'B-01', tests: [rotaryDip(times(13, 1))] })
-    const bad = lot({ code: 'B-02', id: 'B-02', tests: [rotaryDip(times(13, 3))], disposition: rejected })
-    expect(findingWith([good, bad]).verdict).toBe('meets')
-    expect(findingWith([bad]).verdict).toBe('undetermined')
+    const nonconforming = lot({
+      code: 'B-02',
+      id: 'B-02',
+      tests: [rotaryDip(times(13, 3))],
+      disposition: rejected,
+    })
+    expect(findingWith([good, nonconforming]).verdict).toBe('meets')
+    expect(findingWith([nonconforming]).verdict).toBe('undetermined')
   })
   test('a part is recognised whatever the capitals and spaces', () => {
     const finding = findingWith([lot({ part: ' Bare  board lx-41', tests: [rotaryDip(times(13, 1))] })])
@@ -170,7 +180,7 @@ describe('lots and the plan', () => {
   })
   test('a stricter contract rules', () => {
     const finding = findingWith([tested(rotaryDip(times(13, 1.5)))], {
-      requirements: [requirement(wettingTimeMost, 1)],
+      requirements: [requirement(wettingTimeMax, 1)],
     })
     expect(finding.verdict).toBe('fails')
     expect(finding.limit).toContain('1 s (CS-100 issue 2)')
@@ -180,15 +190,17 @@ describe('lots and the plan', () => {
 // Acceptance numbers above zero: 200 pieces at level II is letter G; AQL 2.5 takes 32, accepts on 2.
 describe('a plan that accepts on two', () => {
   const values = [...boardPlan, set(inspectionLevel, 'II'), set(acceptableQualityLevel, '2.5')]
-  const withBad = (bad: number) =>
-    findingWith([tested(rotaryDip([...times(32 - bad, 1), ...times(bad, 3)]))], { values }).verdict
+  const withNonconforming = (nonconforming: number) =>
+    findingWith([tested(rotaryDip([...times(32 - nonconforming, 1), ...times(nonconforming, 3)]))], {
+      values,
+    }).verdict
   test.each([
     [0, 'meets'],
     [1, 'meets'],
     [2, 'marginal'],
     [3, 'fails'],
-  ] as const)('%s bad: %s', (bad, verdict) => {
-    expect(withBad(bad)).toBe(verdict)
+  ] as const)('%s bad: %s', (nonconforming, verdict) => {
+    expect(withNonconforming(nonconforming)).toBe(verdict)
   })
 })
 
@@ -272,7 +284,7 @@ describe('the default of 2 s belongs to its bath, its solder and its flux', () =
     expect(under({ bathTemperatureC: 230, ageing: 'steam-8h' }).verdict).toBe('meets')
   })
   test('a time stated for the programme is taken for its own conditions', () => {
-    const stated = [requirement(wettingTimeMost, 1.8)]
+    const stated = [requirement(wettingTimeMax, 1.8)]
     expect(under({ bathTemperatureC: 255, alloy: 'Sn96.5Ag3Cu0.5' }, stated).verdict).toBe('meets')
   })
 })

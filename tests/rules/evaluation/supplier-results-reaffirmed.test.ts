@@ -28,10 +28,10 @@ test.each([
     lot({ tests: [rotaryDip([1], { instrumentId: null })] }),
     'no test of ours',
   ],
-])('%s: open', (_, one, says) => {
+])('%s: open', (_, one, message) => {
   const finding = findingWith([one])
   expect(finding.verdict).toBe('undetermined')
-  expect(finding.found).toContain(says)
+  expect(finding.found).toContain(message)
 })
 test('papers and markings reaffirm a consumable, not a surface', () => {
   const check = testOf('receiving-check', [{ specimen: 'p', checked: 'identity', outcome: 'as ordered' }], {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { testTemperatureToleranceMost } from '@/shared/plan/limits/evaluation-solderability'
+import { testTemperatureToleranceMax } from '@/shared/plan/limits/evaluation-solderability'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
 import type { Lot } from '@/shared/records/lot'
 import { testConditionsAlike } from '@/shared/rules/evaluation/test-conditions-alike'
@@ -31,10 +31,10 @@ describe('conditions beside the specified ones', () => {
     [{ ageing: 'steam-8h' }, 'ageing Steam, 8 h, not None: as received'],
     [{ ageing: undefined }, 'ageing not stated'],
     [{ bathTemperatureC: undefined }, 'bath temperature not stated'],
-  ])('%o is not compared', (conditions, says) => {
+  ])('%o is not compared', (conditions, message) => {
     const finding = findingWith([under(conditions)])
     expect(finding.verdict).toBe('fails')
-    expect(finding.found).toContain(says)
+    expect(finding.found).toContain(message)
   })
   test('a method with no specified conditions is not compared', () => {
     const balance = lot({ tests: [testOf('wetting-balance', [])] })
@@ -44,7 +44,7 @@ describe('conditions beside the specified ones', () => {
     expect(findingWith([lot({ tests: [testOf('plating-thickness', [])] })]).verdict).toBe('undetermined')
   })
   test('a tighter tolerance by contract rules', () => {
-    const requirements = [requirement(testTemperatureToleranceMost, 2)]
+    const requirements = [requirement(testTemperatureToleranceMax, 2)]
     expect(findingWith([under({ bathTemperatureC: 238 })], { requirements }).verdict).toBe('fails')
   })
 })

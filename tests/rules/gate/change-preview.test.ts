@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { changePreview } from '@/shared/gate/change-preview'
-import { undoneByParameter } from '@/shared/gate/signatures-undone'
+import { lapsedByParameter } from '@/shared/gate/lapsed-signatures'
 import { judgeProgramme } from '@/shared/gate/judgement'
 import { STAGES } from '@/shared/plan/stage'
 import { coat, signedUpTo, width } from './small-programme'
@@ -12,7 +12,7 @@ const preview = (value: number, parameter = coat.key) => changePreview(signed, j
 
 describe('a change preview', () => {
   test('starts from a programme with three gates open, or it would show nothing', () => {
-    expect(judged.gates.map(({ standing }) => standing)).toEqual(['open', 'open', 'open', 'ready'])
+    expect(judged.gates.map(({ status }) => status)).toEqual(['open', 'open', 'open', 'ready'])
   })
 
   test('tells the finding that turns, with what it would find and what would mend it', () => {
@@ -77,7 +77,7 @@ describe('a change preview', () => {
     const state = {
       ...signed,
       items: signed.items.map((item) =>
-        item.definition.key === 'store' ? { ...item, setAside: aside } : item,
+        item.definition.key === 'store' ? { ...item, tailoredOut: aside } : item,
       ),
     }
     const { approvals } = changePreview(state, judgeProgramme(state), coat.key, 6)
@@ -98,13 +98,13 @@ describe('the reach of a change', () => {
         fc.pre(state.facts.values.get(parameter) !== value)
         const judgement = judgeProgramme(state)
         const { approvals, gateSignatures, gates } = changePreview(state, judgement, parameter, value)
-        expect(undoneByParameter(parameter, judgement)).toEqual({ approvals, gateSignatures, gates })
+        expect(lapsedByParameter(parameter, judgement)).toEqual({ approvals, gateSignatures, gates })
       }),
       { numRuns: 60 },
     )
   })
   test('of a value nothing is signed on is empty', () => {
-    expect(undoneByParameter('nobody-reads-this', judged)).toEqual({
+    expect(lapsedByParameter('nobody-reads-this', judged)).toEqual({
       approvals: [],
       gateSignatures: [],
       gates: [],

@@ -2,12 +2,12 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { findLimit, findParameter } from '@/shared/catalogue/standard-plan'
 import type { ItemDefinition } from '@/shared/catalogue/item'
-import type { CoverShape } from '@/shared/gate/cover-difference'
-import { coverOf } from '@/shared/gate/cover'
-import { hasFirstForm } from '@/shared/gate/first-cover'
+import type { SignedContentShape } from '@/shared/gate/signed-content-difference'
+import { signedContentOf } from '@/shared/gate/signed-content'
+import { hasFirstForm } from '@/shared/gate/first-form-content'
 import { gateStatesOf } from '@/shared/gate/gate'
 import type { PlannedItem, ProgrammeState } from '@/shared/gate/programme-state'
-import { itemStateOf } from '@/shared/gate/standing'
+import { itemStateOf } from '@/shared/gate/item-status'
 import type { Authority, Limit } from '@/shared/plan/requirement'
 import type { Finding, Verdict } from '@/shared/rules/finding'
 import { revivedState } from '../demo/demo-state'
@@ -19,15 +19,15 @@ import { revivedState } from '../demo/demo-state'
  */
 const stored = revivedState(readFileSync(new URL('first-form/lx-41.json', import.meta.url), 'utf8'))
 
-const signedCover = (key: string): CoverShape => {
+const contentSigned = (key: string): SignedContentShape => {
   const approval = stored.approvals.findLast(({ itemKey }) => itemKey === key)
   if (!approval) throw new Error(`${key} was not approved.`)
-  return JSON.parse(approval.cover) as CoverShape
+  return JSON.parse(approval.signedContent) as SignedContentShape
 }
 
 /** The item with what it specified, was limited and judged by when it was signed. */
 function asSigned(item: PlannedItem): PlannedItem {
-  const { values, limits, findings } = signedCover(item.definition.key)
+  const { values, limits, findings } = contentSigned(item.definition.key)
   const definition: ItemDefinition = {
     ...item.definition,
     // Every standard item asked its first question then.
@@ -60,7 +60,7 @@ const NO_RULE: Omit<ItemDefinition['rules'][number], 'id' | 'version'> = {
 
 const findingsSigned = new Map(
   stored.items.flatMap(({ definition }) =>
-    signedCover(definition.key).findings.map(({ rule, version, verdict }): [string, Finding] => [
+    contentSigned(definition.key).findings.map(({ rule, version, verdict }): [string, Finding] => [
       rule,
       { rule, version, verdict: verdict as Verdict, found: '', limit: '', working: [], sources: [] },
     ]),
@@ -108,7 +108,9 @@ describe('what was signed in the first form', () => {
     expect(stored.approvals.length).toBe(91)
     expect(stored.gateSignatures.length).toBe(12)
     expect(
-      [...stored.approvals, ...stored.gateSignatures].filter(({ cover }) => !hasFirstForm(cover)),
+      [...stored.approvals, ...stored.gateSignatures].filter(
+        ({ signedContent }) => !hasFirstForm(signedContent),
+      ),
     ).toEqual([])
   })
 
@@ -141,7 +143,7 @@ describe('what was signed in the first form', () => {
     ['another rule version', (finding: Finding) => ({ ...finding, version: finding.version + 1 })],
     ['a finding that turns', (finding: Finding) => ({ ...finding, verdict: 'marginal' as const })],
   ])('lapses by %s', (_, alter) => {
-    const [rule] = signedCover('irons').findings
+    const [rule] = contentSigned('irons').findings
     const definition = (item: PlannedItem) =>
       item.definition.key === 'irons'
         ? {
@@ -167,17 +169,20 @@ describe('what was signed in the first form', () => {
 })
 
 describe('what is signed now', () => {
-  const cover = (state: ProgrammeState) => state.items.map((item) => coverOf(item, state, findingsSigned))
+  const signedContent = (state: ProgrammeState) =>
+    state.items.map((item) => signedContentOf(item, state, findingsSigned))
 
   test('holds none of the program’s words', () => {
-    expect(cover(reworded)).toEqual(cover(stateThen))
+    expect(signedContent(reworded)).toEqual(signedContent(stateThen))
   })
 
   test('holds the words of people: what an added item asks, a stated document', () => {
     const [first, ...others] = stateThen.items
     const added = { ...stateThen, items: [{ ...first!, added: true }, ...others] }
-    expect(cover({ ...added, items: added.items.map(rewordedItem) })[0]).not.toBe(cover(added)[0])
-    const [limit] = Object.keys(signedCover('irons').limits)
+    expect(signedContent({ ...added, items: added.items.map(rewordedItem) })[0]).not.toBe(
+      signedContent(added)[0],
+    )
+    const [limit] = Object.keys(contentSigned('irons').limits)
     const stated = (document: string): ProgrammeState => ({
       ...stateThen,
       facts: {
@@ -197,6 +202,6 @@ describe('what is signed now', () => {
         ],
       },
     })
-    expect(cover(stated('CS-100'))).not.toEqual(cover(stated('CS-200')))
+    expect(signedContent(stated('CS-100'))).not.toEqual(signedContent(stated('CS-200')))
   })
 })

@@ -49,7 +49,7 @@ describe('alternatives side by side', () => {
     const verdicts = outcomes.map(({ findings }) => findings.get('test-coat-least')?.verdict)
     expect(verdicts).toEqual(['meets', 'meets', 'fails'])
     expect(outcomes[1]?.findings.get('test-coat-least')?.found).toBe('The coat is 6 µm.')
-    expect(outcomes[2]?.findings.get('test-coat-least')?.remedy?.says).toBe('Order 5 µm.')
+    expect(outcomes[2]?.findings.get('test-coat-least')?.remedy?.message).toBe('Order 5 µm.')
   })
 
   test('undo nothing where they are what stands, and else every signature on the value', () => {
@@ -83,7 +83,7 @@ describe('alternatives side by side', () => {
     const without: ProgrammeState = {
       ...state,
       items: state.items.map((item) =>
-        item.definition.key === 'store' ? { ...item, setAside: aside } : item,
+        item.definition.key === 'store' ? { ...item, tailoredOut: aside } : item,
       ),
     }
     expect(compare([option('Thin', { [coat.key]: 6 })], without).rules.map(({ rule }) => rule.id)).toEqual([

@@ -54,7 +54,7 @@ describe('a rule that throws', () => {
       verdict: 'undetermined',
       found: 'This rule could not be computed: the program failed on what is specified and recorded.',
     })
-    expect(findings.get('broken')?.remedy?.says).toContain('log')
+    expect(findings.get('broken')?.remedy?.message).toContain('log')
     expect(findings.get('sound')?.found).toBe('It is 11.')
     expect([...failures]).toEqual([['broken', { thrown }]])
   })
@@ -92,7 +92,7 @@ describe('a date that an earlier version let pass and that no calendar has', () 
     expect(judged.findings.get('trained-people')).toMatchObject({
       verdict: 'undetermined',
       found: expect.stringContaining('"2027-02-30" is not a date of the calendar'),
-      remedy: { says: expect.stringContaining('Withdraw the record') },
+      remedy: { message: expect.stringContaining('Withdraw the record') },
     })
   })
 })
@@ -100,7 +100,7 @@ describe('a date that an earlier version let pass and that no calendar has', () 
 test('a rule that throws on a value being typed is told as undetermined, and the others are told too', () => {
   // No schema lets null in for a row: the catalogue's own rules are made to throw.
   const turns = liveTurns(leadHoles, [null], { values: {}, requirements: [], today: '2026-03-02' })
-  const found = [...turns.turned, ...turns.steady].map(({ found: says }) => says)
-  expect(found.filter((says) => says.includes('could not be computed')).length).toBeGreaterThan(0)
-  expect(found.filter((says) => says.includes('Cannot be judged without')).length).toBeGreaterThan(0)
+  const found = [...turns.turned, ...turns.steady].map(({ found: message }) => message)
+  expect(found.filter((message) => message.includes('could not be computed')).length).toBeGreaterThan(0)
+  expect(found.filter((message) => message.includes('Cannot be judged without')).length).toBeGreaterThan(0)
 })

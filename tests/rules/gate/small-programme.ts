@@ -44,7 +44,7 @@ const coatRule = rule({
     limit: 'at least 5 µm',
     working: [],
     sources: [],
-    remedy: { says: 'Order 5 µm.', parameter: coat.key, value: 5 },
+    remedy: { message: 'Order 5 µm.', parameter: coat.key, value: 5 },
   }),
 })
 const storageRule = rule({
@@ -93,7 +93,7 @@ const PLAN = [
 const bare: ProgrammeState = {
   programme: { id: 'p', code: 'P-1', title: 'A board', leadId: 'l' },
   members: [],
-  items: PLAN.map((definition) => ({ definition, added: false, setAside: null, lesson: null })),
+  items: PLAN.map((definition) => ({ definition, added: false, tailoredOut: null, lesson: null })),
   revisions: new Map(),
   facts: {
     values: new Map<string, unknown>([
@@ -113,7 +113,7 @@ const bare: ProgrammeState = {
 
 /** Everything approved, and the gates up to this stage signed by all three; a coat of 8 µm. */
 export function signedUpTo(last: Stage): ProgrammeState {
-  const approvals = judgeProgramme(bare).items.flatMap(({ item: { definition }, cover, digest }) =>
+  const approvals = judgeProgramme(bare).items.flatMap(({ item: { definition }, signedContent, digest }) =>
     definition.approvers.map((department): ApprovalEntry => ({
       id: `${definition.key} ${department}`,
       itemKey: definition.key,
@@ -121,7 +121,7 @@ export function signedUpTo(last: Stage): ProgrammeState {
       personId: department,
       personName: `Somebody of ${department}`,
       digest,
-      cover,
+      signedContent,
       at: AT,
     })),
   )
@@ -138,7 +138,7 @@ function withGateSigned(state: ProgrammeState, stage: Stage): ProgrammeState {
     personId: department,
     personName: `Somebody of ${department}`,
     digest: gate.digest,
-    cover: gate.cover,
+    signedContent: gate.signedContent,
     merkleRoot: '',
     trailSeq: 1,
     headHash: '',

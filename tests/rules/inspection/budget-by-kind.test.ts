@@ -13,12 +13,12 @@ describe('each kind against the whole budget', () => {
   test('all together first, with bounds good at every look and the budget of the specification', () => {
     const [all, bridges] = budgetByKind(defectRecord([inspection('A-1', 100, 3)], [], 500), asked)
     expect(all).toMatchObject({ kind: 'all kinds together', joints: 3, perMillion: 30_000, share: 1 })
-    expect(all?.standing.budgetPerMillion).toBeCloseTo(210.699, 3)
+    expect(all?.status.budgetPerMillion).toBeCloseTo(210.699, 3)
     expect(all?.interval.lower).toBeCloseTo(3676.310537783, 5)
     const [one] = budgetByKind(defectRecord([inspection('A-1', 10, 1)], [], 500), asked)
     expect(one?.interval.upper).toBeCloseTo(665_722.81932654, 4)
     expect(bridges).toMatchObject({ kind: 'bridge', joints: 3 })
-    expect(all?.standing.standing).toBe('exceeded')
+    expect(all?.status.status).toBe('exceeded')
   })
   test('a joint found only electrically is among them, under its kind or under none', () => {
     const named = electrical({
@@ -48,12 +48,12 @@ describe('each kind against the whole budget', () => {
         confidence: 0.95,
       },
     )
-    expect(rows.map(({ kind, standing }) => [kind, standing.standing])).toEqual([
+    expect(rows.map(({ kind, status }) => [kind, status.status])).toEqual([
       ['all kinds together', 'not shown'],
       ['kind not said', 'not shown'],
       ['bridge', 'shown'],
     ])
-    expect(rows[0]!.standing.jointsStillToSee).toBeGreaterThan(rows[1]!.standing.jointsStillToSee)
+    expect(rows[0]!.status.jointsStillToSee).toBeGreaterThan(rows[1]!.status.jointsStillToSee)
   })
   test('nothing seen gives no row', () => expect(budgetByKind(defectRecord([], [], 500), asked)).toEqual([]))
 })

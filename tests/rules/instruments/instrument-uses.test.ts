@@ -28,7 +28,7 @@ describe('what rests on an instrument', () => {
   const [first, second, ...rest] = instrumentUses(records)
   test('names its tests, each with its calibration on that day', () => {
     expect(first?.instrument.tag).toBe('T-07')
-    expect(first?.tests.map(({ standing }) => standing.stands)).toEqual([true, false])
+    expect(first?.tests.map(({ status }) => status.stands)).toEqual([true, false])
   })
   test('an instrument that was only studied is in use, one that nothing names is not', () => {
     expect(second).toMatchObject({ instrument: { tag: 'T-08' }, tests: [], studies: ['S-1'] })

@@ -25,8 +25,8 @@ describe('the window that a log’s chart is drawn against', () => {
       set(bathTemperatureTarget, 300),
     ]
     expect(windowFor('bath-temperature', ...values)).toMatchObject({
-      least: { value: 295 },
-      most: { value: 305 },
+      min: { value: 295 },
+      max: { value: 305 },
     })
     const log = logOf('bath-temperature', [{ at: '2026-02-01T08:00:00Z', bathC: 302 }])
     expect(findingOf(bathTemperatureRule, { values, logs: [log] }).verdict).not.toBe('fails')
@@ -38,15 +38,15 @@ describe('the window that a log’s chart is drawn against', () => {
     const flux = [set(fluxDensityTarget, 0.81), set(fluxDensityTolerance, 0.005)]
     expect(windowFor('flux-density', ...flux, set(fluxControlMethod, 'acid-number'))).toBeUndefined()
     expect(windowFor('flux-density', ...flux)).toMatchObject({
-      least: { value: 0.805 },
-      most: { value: 0.815 },
+      min: { value: 0.805 },
+      max: { value: 0.815 },
     })
   })
   test('of the immersion is told in mm of the board’s own thickness', () => {
     const thin = windowFor('wave-geometry', set(boardThickness, 0.8))
     const thick = windowFor('wave-geometry', set(boardThickness, 1.6))
     expect(thick?.unit).toBe('mm')
-    expect(thick!.most!.value).toBeCloseTo(2 * thin!.most!.value, 12)
-    expect(thick!.most!.value).toBeLessThanOrEqual(1.6)
+    expect(thick!.max!.value).toBeCloseTo(2 * thin!.max!.value, 12)
+    expect(thick!.max!.value).toBeLessThanOrEqual(1.6)
   })
 })

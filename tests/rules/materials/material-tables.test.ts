@@ -51,7 +51,7 @@ describe('spacing tables', () => {
 
 describe('holes and lands', () => {
   test('IPC-2222 allowances by level', () => {
-    expect(Object.values(HOLE_ALLOWANCES).map((row) => [row.leastOverMostMm, row.mostOverLeastMm])).toEqual([
+    expect(Object.values(HOLE_ALLOWANCES).map((row) => [row.minOverMaxMm, row.maxOverMinMm])).toEqual([
       [0.25, 0.7],
       [0.2, 0.7],
       [0.15, 0.6],
@@ -87,7 +87,7 @@ describe('laminates', () => {
           false,
         ),
       ).toBe(true)
-      expect(grade.mostOperatingC).toBeLessThanOrEqual(grade.glassTransitionC)
+      expect(grade.maxOperatingC).toBeLessThanOrEqual(grade.glassTransitionC)
       if (grade.throughExpansionPpmK) {
         expect(grade.throughExpansionPpmK.above).toBeGreaterThan(grade.throughExpansionPpmK.below)
       }
@@ -101,7 +101,7 @@ describe('laminates', () => {
   })
   // Sources give 105 and 130 °C to FR-1 and FR-2 either way round: the lower holds for both.
   test('FR-1 and FR-2 take the lower of the swapped ratings', () => {
-    expect([LAMINATES['fr-1'].mostOperatingC, LAMINATES['fr-2'].mostOperatingC]).toEqual([105, 105])
+    expect([LAMINATES['fr-1'].maxOperatingC, LAMINATES['fr-2'].maxOperatingC]).toEqual([105, 105])
   })
 })
 
@@ -121,9 +121,8 @@ describe('alloys, finishes and fluxes', () => {
   })
   test('board finishes: windows and shelf lives run from least to most, lead only where the coating is tin-lead', () => {
     for (const finish of Object.values(BOARD_FINISHES) as BoardFinish[]) {
-      if (finish.window?.mostUm !== undefined)
-        expect(finish.window.leastUm).toBeLessThan(finish.window.mostUm)
-      if (finish.shelfMonths) expect(finish.shelfMonths.least).toBeLessThanOrEqual(finish.shelfMonths.most)
+      if (finish.window?.maxUm !== undefined) expect(finish.window.minUm).toBeLessThan(finish.window.maxUm)
+      if (finish.shelfMonths) expect(finish.shelfMonths.min).toBeLessThanOrEqual(finish.shelfMonths.max)
       expect(finish.leadPct > 0).toBe(finish.coating === 'tin-lead')
       expect(finish.pureTin).toBe(finish.coating === 'tin')
     }

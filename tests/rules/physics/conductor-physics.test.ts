@@ -10,7 +10,7 @@ import {
   widthByIpc2221,
 } from '@/shared/physics/conductor-current'
 import { conductorResistanceOhm } from '@/shared/physics/conductor-resistance'
-import { leastSpacingMm } from '@/shared/physics/conductor-spacing'
+import { minSpacingMm } from '@/shared/physics/conductor-spacing'
 
 const MIL = 0.0254
 /** One ounce as the laws count it: 1.378 mil. */
@@ -86,13 +86,13 @@ describe('least spacing', () => {
     ['B4', 1.105],
     ['A6', 1.805],
   ] as const)('at 600 V %s asks %s mm', (category, mm) => {
-    expect(leastSpacingMm(SPACING_TABLES['ipc-2221'], category, 600)).toBeCloseTo(mm, 9)
+    expect(minSpacingMm(SPACING_TABLES['ipc-2221'], category, 600)).toBeCloseTo(mm, 9)
   })
   test('a voltage between two rows takes the higher row', () => {
-    expect(leastSpacingMm(SPACING_TABLES['ipc-2221'], 'B2', 30)).toBe(0.1)
-    expect(leastSpacingMm(SPACING_TABLES['ipc-2221'], 'B2', 30.5)).toBe(0.6)
+    expect(minSpacingMm(SPACING_TABLES['ipc-2221'], 'B2', 30)).toBe(0.1)
+    expect(minSpacingMm(SPACING_TABLES['ipc-2221'], 'B2', 30.5)).toBe(0.6)
   })
   test.each([-1, Number.NaN])('%s V is refused', (peakV) => {
-    expect(() => leastSpacingMm(SPACING_TABLES['ipc-2221'], 'B1', peakV)).toThrow(RangeError)
+    expect(() => minSpacingMm(SPACING_TABLES['ipc-2221'], 'B1', peakV)).toThrow(RangeError)
   })
 })

@@ -6,7 +6,7 @@ import { clearanceShares, radialClearance } from '@/shared/physics/lead-clearanc
 import { leadEnvelope } from '@/shared/physics/lead-envelope'
 
 const hole = (diameterMm: number, toleranceMm: number) =>
-  finishedHole({ diameterMm, toleranceMm, given: 'finished', wallUm: 25 })
+  finishedHole({ diameterMm, toleranceMm, given: 'finished', barrelUm: 25 })
 const round = (widthMm: number, toleranceMm: number) => leadEnvelope({ shape: 'round', widthMm, toleranceMm })
 
 describe('the share of joints inside a clearance window', () => {
@@ -55,8 +55,8 @@ describe('the share of joints inside a clearance window', () => {
     },
   ])('hole $hole, lead $lead, window $from to $to', (row) => {
     const shares = clearanceShares(hole(row.hole, 3 * row.holeSd), round(row.lead, 3 * row.leadSd), {
-      leastMm: row.from / 2,
-      mostMm: row.to / 2,
+      minMm: row.from / 2,
+      maxMm: row.to / 2,
     })
     expect(shares.below / row.below).toBeCloseTo(1, 9)
     expect(shares.above / row.above).toBeCloseTo(1, 9)
@@ -67,10 +67,10 @@ describe('radial clearance', () => {
   test('worst case and root-sum-square by hand: 1.15 ± 0.05 over 0.8 ± 0.025', () => {
     const { nominalMm, worstCase, rootSumSquare } = radialClearance(hole(1.15, 0.05), round(0.8, 0.025))
     expect(nominalMm).toBeCloseTo(0.175, 12)
-    expect(worstCase.leastMm).toBeCloseTo((1.1 - 0.825) / 2, 12)
-    expect(worstCase.mostMm).toBeCloseTo((1.2 - 0.775) / 2, 12)
+    expect(worstCase.minMm).toBeCloseTo((1.1 - 0.825) / 2, 12)
+    expect(worstCase.maxMm).toBeCloseTo((1.2 - 0.775) / 2, 12)
     // √(0.05² + 0.025²)/2 = 0.0279508…
-    expect(rootSumSquare.mostMm).toBeCloseTo(0.175 + 0.02795084971874737, 12)
+    expect(rootSumSquare.maxMm).toBeCloseTo(0.175 + 0.02795084971874737, 12)
   })
 })
 
@@ -78,11 +78,11 @@ describe('the circle a lead needs', () => {
   // IPC-2222B with the diagonal of a square pin of 0.62 to 0.66 mm, level B (arithmetic on the published rule).
   test('a square pin is as large as its diagonal, least and most apart', () => {
     const lead = leadEnvelope({ shape: 'square', widthMm: 0.64, toleranceMm: 0.02 })
-    expect(lead.leastMm).toBeCloseTo(0.8768, 4)
-    expect(lead.mostMm).toBeCloseTo(0.9334, 4)
+    expect(lead.minMm).toBeCloseTo(0.8768, 4)
+    expect(lead.maxMm).toBeCloseTo(0.9334, 4)
     const window = holeWindow(lead, 'B')
-    expect(window.leastMm).toBeCloseTo(1.1334, 4)
-    expect(window.mostMm).toBeCloseTo(1.5768, 4)
+    expect(window.minMm).toBeCloseTo(1.1334, 4)
+    expect(window.maxMm).toBeCloseTo(1.5768, 4)
   })
   test('a flat lead of 3 by 4 is as large as 5', () => {
     expect(leadEnvelope({ shape: 'flat', widthMm: 4, thicknessMm: 3, toleranceMm: 0 }).nominalMm).toBe(5)
@@ -100,28 +100,28 @@ describe('the circle a lead needs', () => {
 describe('the hole window by producibility level', () => {
   // IPC-2222B, level B, lead 0.9 to 1.1 mm: hole 1.3 to 1.6 mm (published input and output of a footprint library).
   test('gives the published 1.3 to 1.6 mm', () => {
-    const { leastMm, mostMm, feasible } = holeWindow({ leastMm: 0.9, mostMm: 1.1 }, 'B')
-    expect([leastMm, mostMm]).toEqual([expect.closeTo(1.3, 9), expect.closeTo(1.6, 9)])
+    const { minMm, maxMm, feasible } = holeWindow({ minMm: 0.9, maxMm: 1.1 }, 'B')
+    expect([minMm, maxMm]).toEqual([expect.closeTo(1.3, 9), expect.closeTo(1.6, 9)])
     expect(feasible).toBe(true)
   })
   // The operands are easily swapped: 0.88 to 1.66 has the same middle and has been published.
   test('takes the largest lead for the least hole', () => {
-    const { leastMm, mostMm } = holeWindow({ leastMm: 0.68, mostMm: 0.96 }, 'B')
-    expect(leastMm).toBeCloseTo(1.16, 9)
-    expect(mostMm).toBeCloseTo(1.38, 9)
+    const { minMm, maxMm } = holeWindow({ minMm: 0.68, maxMm: 0.96 }, 'B')
+    expect(minMm).toBeCloseTo(1.16, 9)
+    expect(maxMm).toBeCloseTo(1.38, 9)
   })
   // IPC-2222A, level A, lead 32 mil ± 10 %: 45.2 to 56.8 mil printed with addends rounded to 10 and 28 mil.
   test('agrees with the textbook in mils within its rounding', () => {
     const mil = 0.0254
-    const { leastMm, mostMm } = holeWindow({ leastMm: 28.8 * mil, mostMm: 35.2 * mil }, 'A')
-    expect(leastMm / mil).toBeCloseTo(45.04, 2)
-    expect(mostMm / mil).toBeCloseTo(56.36, 2)
-    expect(Math.abs(leastMm / mil - 45.2)).toBeLessThan(0.5)
+    const { minMm, maxMm } = holeWindow({ minMm: 28.8 * mil, maxMm: 35.2 * mil }, 'A')
+    expect(minMm / mil).toBeCloseTo(45.04, 2)
+    expect(maxMm / mil).toBeCloseTo(56.36, 2)
+    expect(Math.abs(minMm / mil - 45.2)).toBeLessThan(0.5)
   })
   test('an empty window is reported, not swapped', () => {
-    const window = holeWindow({ leastMm: 0.4, mostMm: 1.0 }, 'B')
-    expect(window.leastMm).toBeCloseTo(1.2, 9)
-    expect(window.mostMm).toBeCloseTo(1.1, 9)
+    const window = holeWindow({ minMm: 0.4, maxMm: 1.0 }, 'B')
+    expect(window.minMm).toBeCloseTo(1.2, 9)
+    expect(window.maxMm).toBeCloseTo(1.1, 9)
     expect(window.feasible).toBe(false)
   })
 })
@@ -134,7 +134,7 @@ describe('the finished hole', () => {
       diameterMm: 51 * mil,
       toleranceMm: 0,
       given: 'drilled',
-      wallUm: 25.4,
+      barrelUm: 25.4,
     })
     expect(nominalMm / mil).toBeCloseTo(49, 9)
   })
@@ -142,7 +142,7 @@ describe('the finished hole', () => {
     expect(hole(1.0, 0.05).drillMm).toBeCloseTo(1.05, 12)
   })
   test('plating that closes the hole is refused', () => {
-    expect(() => finishedHole({ diameterMm: 0.2, toleranceMm: 0, given: 'drilled', wallUm: 100 })).toThrow(
+    expect(() => finishedHole({ diameterMm: 0.2, toleranceMm: 0, given: 'drilled', barrelUm: 100 })).toThrow(
       RangeError,
     )
   })
@@ -151,12 +151,12 @@ describe('the finished hole', () => {
 describe('the nearest drill', () => {
   const sizesMm = [0.9, 1, 1.1, 1.2]
   test('finishes nearest to what is wanted', () => {
-    expect(nearestDrill({ wantedMm: 1.06, leastMm: 0.9, mostMm: 1.2, wallUm: 25, sizesMm })).toEqual({
+    expect(nearestDrill({ wantedMm: 1.06, minMm: 0.9, maxMm: 1.2, barrelUm: 25, sizesMm })).toEqual({
       drillMm: 1.1,
       finishedMm: 1.05,
     })
   })
   test('is none when none finishes inside', () => {
-    expect(nearestDrill({ wantedMm: 1, leastMm: 0.96, mostMm: 0.99, wallUm: 25, sizesMm })).toBeUndefined()
+    expect(nearestDrill({ wantedMm: 1, minMm: 0.96, maxMm: 0.99, barrelUm: 25, sizesMm })).toBeUndefined()
   })
 })

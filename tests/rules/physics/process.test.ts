@@ -10,7 +10,7 @@ import {
   perSquareInch,
   sodiumChlorideEquivalentUgPerCm2,
 } from '@/shared/physics/ionic-equivalents'
-import { leastBend } from '@/shared/physics/lead-bend'
+import { minBend } from '@/shared/physics/lead-bend'
 import { contactLengthFor, conveyorSpeedFor, dwellS } from '@/shared/physics/wave-contact'
 
 describe('acid number', () => {
@@ -60,16 +60,16 @@ describe('bath exchange', () => {
 
 describe('bath limits', () => {
   test('the five single limits add to more than the sum allows, so the sum is a test of its own', () => {
-    const { most, sumMost } = BATH_LIMITS['j-std-001c-assembly']
-    const sum = SUMMED_CONTAMINANTS.reduce((total, metal) => total + most[metal], 0)
+    const { max, sumMax } = BATH_LIMITS['j-std-001c-assembly']
+    const sum = SUMMED_CONTAMINANTS.reduce((total, metal) => total + max[metal], 0)
     expect(sum).toBeCloseTo(0.518, 9)
-    expect(sumMost).toBe(0.4)
+    expect(sumMax).toBe(0.4)
   })
   test('the editions disagree on aluminium only', () => {
-    expect(BATH_LIMITS['j-std-001c-assembly'].most.aluminium).toBe(0.008)
-    expect(BATH_LIMITS['mil-std-2000a-assembly'].most.aluminium).toBe(0.006)
-    expect({ ...BATH_LIMITS['j-std-001c-assembly'].most, aluminium: 0 }).toEqual({
-      ...BATH_LIMITS['mil-std-2000a-assembly'].most,
+    expect(BATH_LIMITS['j-std-001c-assembly'].max.aluminium).toBe(0.008)
+    expect(BATH_LIMITS['mil-std-2000a-assembly'].max.aluminium).toBe(0.006)
+    expect({ ...BATH_LIMITS['j-std-001c-assembly'].max, aluminium: 0 }).toEqual({
+      ...BATH_LIMITS['mil-std-2000a-assembly'].max,
       aluminium: 0,
     })
   })
@@ -122,12 +122,12 @@ describe('lead bends', () => {
     [1.2, 1.8],
     [1.3, 2.6],
   ])('by size, a lead of %s mm bends at %s mm', (diameter, radius) =>
-    expect(leastBend(diameter, 'ipc-by-size').radiusMm).toBeCloseTo(radius, 9),
+    expect(minBend(diameter, 'ipc-by-size').radiusMm).toBeCloseTo(radius, 9),
   )
   test('without an edition the strictest rules, and is named', () => {
-    expect(leastBend(0.6)).toMatchObject({ radiusMm: 1.2, straightMm: 1.5875 })
-    expect(leastBend(0.6).radiusFrom).toMatch(/TM 9-254/)
-    expect(leastBend(1).straightFrom).toMatch(/NASA/)
+    expect(minBend(0.6)).toMatchObject({ radiusMm: 1.2, straightMm: 1.5875 })
+    expect(minBend(0.6).radiusFrom).toMatch(/TM 9-254/)
+    expect(minBend(1).straightFrom).toMatch(/NASA/)
   })
 })
 
@@ -152,12 +152,12 @@ describe('magnification by land width', () => {
     [1.0, 3, 7.5],
     [0.5, 7.5, 10],
     [0.2, 20, 20],
-  ])('a land of %s mm is looked at with %s to %s times', (width, least, most) =>
-    expect(magnificationFor(width)).toMatchObject({ least, most }),
+  ])('a land of %s mm is looked at with %s to %s times', (width, min, max) =>
+    expect(magnificationFor(width)).toMatchObject({ min, max }),
   )
   test('rows fall in width and rise in power', () => {
     const widths = MAGNIFICATION_BY_LAND.map((row) => row.fromMm)
     expect(widths).toEqual([...widths].sort((a, b) => b - a))
-    expect(MAGNIFICATION_BY_LAND.every((row) => row.least <= row.most && row.most < row.referee)).toBe(true)
+    expect(MAGNIFICATION_BY_LAND.every((row) => row.min <= row.max && row.max < row.referee)).toBe(true)
   })
 })

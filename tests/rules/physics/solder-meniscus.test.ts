@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { quarterCircleFilletMm3 } from '@/shared/physics/joint-volume'
 import { dropOf, meniscusOf, meniscusVolumeMm3, surfaceOf } from '@/shared/physics/solder-meniscus'
 
-const joint = { leadRadiusMm: 0.3, landRadiusMm: 0.95, landAngleLeastDeg: 0 }
+const joint = { leadRadiusMm: 0.3, landRadiusMm: 0.95, landAngleMinDeg: 0 }
 
 describe('the fillet of so much solder', () => {
   // Theorem of Pappus: a quarter circle of radius r round a lead of radius a turns to 2π(1 − π/4)r²(a + 0.2234r) (computed).
@@ -28,7 +28,7 @@ describe('the fillet of so much solder', () => {
     expect(fillet.landAngleDeg).toBeCloseTo(45, 4)
   })
   test('too little draws back from the edge, much more bulges over it', () => {
-    const little = meniscusOf({ ...joint, leadAngleDeg: 20, landAngleLeastDeg: 20, volumeMm3: 0.1 })
+    const little = meniscusOf({ ...joint, leadAngleDeg: 20, landAngleMinDeg: 20, volumeMm3: 0.1 })
     expect(little.footRadiusMm).toBeLessThan(0.9)
     expect(little.landAngleDeg).toBeCloseTo(20, 6)
     const much = meniscusOf({ ...joint, leadAngleDeg: 70, volumeMm3: 3 })

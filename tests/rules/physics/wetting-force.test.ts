@@ -22,10 +22,10 @@ describe('the force balance on a wire', () => {
     [0.6, 0.754, 0.0887, 0.6653],
     [0.8, 1.0053, 0.1577, 0.8476],
     [1.0, 1.2566, 0.2465, 1.0102],
-  ])('%s mm: pull %s mN, buoyancy %s mN, most %s mN', (diameter, pull, buoyancy, most) => {
+  ])('%s mm: pull %s mN, buoyancy %s mN, most %s mN', (diameter, pull, buoyancy, max) => {
     expect(tensionMN(wire(diameter))).toBeCloseTo(pull, 3)
     expect(buoyancyMN(wire(diameter))).toBeCloseTo(buoyancy, 3)
-    expect(theoreticalForceMN(wire(diameter))).toBeCloseTo(most, 3)
+    expect(theoreticalForceMN(wire(diameter))).toBeCloseTo(max, 3)
   })
 
   test.each([
@@ -51,9 +51,9 @@ describe('the force balance on coupons', () => {
   test.each([
     [4, 5.021, 4.259],
     [2, 2.511, 6.7695],
-  ])('10 × 1.6 mm board, %s mm deep: buoyancy eats %s mN and leaves %s mN', (depth, buoyancy, most) => {
+  ])('10 × 1.6 mm board, %s mm deep: buoyancy eats %s mN and leaves %s mN', (depth, buoyancy, max) => {
     expect(buoyancyMN(coupon(1.6, depth))).toBeCloseTo(buoyancy, 3)
-    expect(theoreticalForceMN(coupon(1.6, depth))).toBeCloseTo(most, 3)
+    expect(theoreticalForceMN(coupon(1.6, depth))).toBeCloseTo(max, 3)
   })
 })
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { boardFinish, boardFinishLeast, boardFinishMost } from '@/shared/plan/parameters/finishes'
+import { boardFinish, boardFinishMin, boardFinishMax } from '@/shared/plan/parameters/finishes'
 import type { LotTest } from '@/shared/records/lot'
 import { platingSpreads } from '@/shared/plating/plating-spreads'
 import reference from '@/tests/reference/statistics/tolerance.json'
@@ -19,8 +19,8 @@ const readings = (deposit: string, count = 10): LotTest => {
 const values = [
   ...boardPlan,
   set(boardFinish, 'tin-lead-plated'),
-  set(boardFinishLeast, 5),
-  set(boardFinishMost, 10),
+  set(boardFinishMin, 5),
+  set(boardFinishMax, 10),
 ]
 const content = { coverage: 0.95, confidence: 0.95 }
 const spreads = (...tests: LotTest[]) =>
@@ -37,7 +37,7 @@ describe('spread of a lot’s thickness', () => {
     expect(one?.mean).toBeCloseTo(8, 9)
     expect(one?.bounds.lower).toBeCloseTo(8 - TWO_SIDED * 0.5, 6)
     expect(one?.bounds.upper).toBeCloseTo(8 + TWO_SIDED * 0.5, 6)
-    expect(one?.window).toMatchObject({ leastUm: 5, mostUm: 10 })
+    expect(one?.window).toMatchObject({ minUm: 5, maxUm: 10 })
   })
 
   test('none for another deposit than the finish, one reading, or a rejected lot', () => {

@@ -24,14 +24,14 @@ describe('a lower bound', () => {
     [2.5659, 16],
     [2.3961, 20],
     [2.3959, 21],
-  ])('with room for %s standard deviations, %s readings would be enough', (room, enough) => {
-    const shown = toleranceShown(spread(10, 5 + room * 0.5, 0.5), { value: 5, side: 'lower' }, content)
+  ])('with room for %s standard deviations, %s readings would be enough', (marginValue, enough) => {
+    const shown = toleranceShown(spread(10, 5 + marginValue * 0.5, 0.5), { value: 5, side: 'lower' }, content)
     expect(shown.outcome).toBe('too few')
     expect(shown.enough).toBe(enough)
   })
   test('a mean less than 1.645 standard deviations inside cannot be mended by more readings', () => {
-    const at = (room: number) =>
-      toleranceShown(spread(10, 5 + room * 0.5, 0.5), { value: 5, side: 'lower' }, content).outcome
+    const at = (marginValue: number) =>
+      toleranceShown(spread(10, 5 + marginValue * 0.5, 0.5), { value: 5, side: 'lower' }, content).outcome
     expect(at(1.6)).toBe('outside')
     expect(at(-1)).toBe('outside')
     expect(at(1.75)).toBe('too few')

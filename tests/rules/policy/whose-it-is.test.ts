@@ -28,7 +28,7 @@ interface Case<N extends NameWithSubject> {
   readonly subject: SubjectOf<N>
   readonly may: Actor
   readonly mayNot: Actor
-  readonly says: RegExp
+  readonly message: RegExp
 }
 
 const asked = { number: 3, from: 'design', to: 'production', answeredById: 'p' } as const
@@ -66,102 +66,112 @@ const CASES: { readonly [N in NameWithSubject]: Case<N> } = {
     subject: asked,
     may: design,
     mayNot: quality,
-    says: /^Design engineering asked and accepts/,
+    message: /^Design engineering asked and accepts/,
   },
   'return-answer': {
     subject: asked,
     may: design,
     mayNot: quality,
-    says: /^Design engineering asked and returns/,
+    message: /^Design engineering asked and returns/,
   },
-  'withdraw-action': { subject: asked, may: design, mayNot: production, says: /only they can withdraw it/ },
-  'answer-action': { subject: asked, may: production, mayNot: design, says: /^Action 3 is for production/ },
+  'withdraw-action': {
+    subject: asked,
+    may: design,
+    mayNot: production,
+    message: /only they can withdraw it/,
+  },
+  'answer-action': {
+    subject: asked,
+    may: production,
+    mayNot: design,
+    message: /^Action 3 is for production/,
+  },
   'ask-action': {
     subject: { from: 'design' },
     may: design,
     mayNot: quality,
-    says: /a department you belong to/,
+    message: /a department you belong to/,
   },
   'withdraw-evidence': {
     subject: { addedById: 'd' },
     may: quality,
     mayNot: production,
-    says: /^Only who attached it/,
+    message: /^Only who attached it/,
   },
   'decide-lesson': {
     subject: lesson,
     may: person('r', 'quality'),
     mayNot: quality,
-    says: /^You proposed it/,
+    message: /^You proposed it/,
   },
   'decide-set-aside': {
     subject: { proposedById: 'q' },
     may: person('r', 'quality'),
     mayNot: quality,
-    says: /^You proposed it/,
+    message: /^You proposed it/,
   },
   'add-record': {
     subject: { label: 'rework', departments: ['production', 'quality'] },
     may: production,
     mayNot: design,
-    says: /^Production or Quality keeps this kind of record \(rework\)\.$/,
+    message: /^Production or Quality keeps this kind of record \(rework\)\.$/,
   },
   'withdraw-record': {
     subject: { departments: ['quality'] },
     may: quality,
     mayNot: design,
-    says: /^Only a department that keeps this kind/,
+    message: /^Only a department that keeps this kind/,
   },
   'revise-parameter': {
     subject: { label: 'Hole', owner: 'design' },
     may: design,
     mayNot: production,
-    says: /^Hole belongs to design engineering\. Ask them with an action\.$/,
+    message: /^Hole belongs to design engineering\. Ask them with an action\.$/,
   },
   'adopt-option': {
     subject: { item: { title: 'Frame', owner: 'design' }, changes: new Map([['annual-volume', 5]]) },
     may: production,
     mayNot: design,
-    says: /belongs to production; they or the lead/,
+    message: /belongs to production; they or the lead/,
   },
   'approve-item': {
     subject: { department: 'design', item, state: unapproved },
     may: design,
     mayNot: quality,
-    says: /^You are not in design engineering\.$/,
+    message: /^You are not in design engineering\.$/,
   },
   'grant-concession': {
     subject: { department: 'quality', concession },
     may: person('r', 'quality'),
     mayNot: quality,
-    says: /^You asked for this concession/,
+    message: /^You asked for this concession/,
   },
   'sign-gate': {
     subject: { department: 'design', gate, items: judged.items, concessions: [] },
     may: design,
     mayNot: quality,
-    says: /^You are not in design engineering\.$/,
+    message: /^You are not in design engineering\.$/,
   },
   'disable-person': {
     subject: { personId: 'a' },
     may: { ...administrator, personId: 'b' },
     mayNot: administrator,
-    says: /^You cannot disable yourself\.$/,
+    message: /^You cannot disable yourself\.$/,
   },
   'reset-password': {
     subject: { personId: 'a' },
     may: { ...administrator, personId: 'b' },
     mayNot: administrator,
-    says: /^Change your own password/,
+    message: /^Change your own password/,
   },
 }
 
 describe.each(Object.keys(CASES) as NameWithSubject[])('%s', (command) => {
-  const { subject, may, mayNot, says } = CASES[command]
+  const { subject, may, mayNot, message } = CASES[command]
   const on = [subject] as SubjectArgument<NameWithSubject>
   test('is refused for whose it is, where the part alone would allow it', () => {
     expect(partRefusal(command, mayNot)).toBeUndefined()
-    expect(refusal(command, mayNot, ...on)).toMatch(says)
+    expect(refusal(command, mayNot, ...on)).toMatch(message)
   })
   test('is allowed to whom it belongs', () => {
     expect(refusal(command, may, ...on)).toBeUndefined()

@@ -74,8 +74,8 @@ describe('the life of an assembly', () => {
       '2026-04-03 Inspected',
       '2026-04-04 Rework',
     ])
-    expect(life.events[4]?.says).toContain('bridge at U1-3')
-    expect(life.events[5]?.says).toBe('joint U1-3, because of bridge')
+    expect(life.events[4]?.message).toContain('bridge at U1-3')
+    expect(life.events[5]?.message).toBe('joint U1-3, because of bridge')
   })
   test('nothing on record is nothing to show', () => {
     expect(assemblyLife(records, 'LX41-9999')).toBeUndefined()

@@ -27,7 +27,7 @@ describe('readings given one by one', () => {
   test('that are shares of one whole come to no more than it', () => {
     const { columns, sharesOfWhole } = bathComposition
     const problems = (row: Record<string, number>) =>
-      readingProblems(readingsFromRows([row]), columns, sharesOfWhole).map(({ says }) => says)
+      readingProblems(readingsFromRows([row]), columns, sharesOfWhole).map(({ message }) => message)
     // Each metal is analysed apart: the shares of one sample may come to a little more than 100 %.
     expect(problems({ tinPct: 63.2, leadPct: 37 })).toEqual([])
     expect(problems({ tinPct: 63, leadPct: 37, copperPct: 63 })).toEqual([
@@ -37,7 +37,7 @@ describe('readings given one by one', () => {
 
   test('name columns that are declared, not what every object has', () => {
     const readings = { count: 1, columns: { constructor: [1] } }
-    expect(readingProblems(readings, {})).toMatchObject([{ says: 'There is no column constructor.' }])
+    expect(readingProblems(readings, {})).toMatchObject([{ message: 'There is no column constructor.' }])
   })
 })
 
@@ -72,6 +72,8 @@ test('a yes-or-no column takes yes and no, and nothing else', () => {
   const given = (cell: string | number | null) => ({ count: 1, columns: { baked: [cell] } })
   expect(['yes', 'no'].flatMap((cell) => readingProblems(given(cell), columns))).toEqual([])
   for (const cell of ['maybe', 'true', '', 1])
-    expect(readingProblems(given(cell), columns)).toMatchObject([{ reading: 1, says: 'Baked is yes or no.' }])
+    expect(readingProblems(given(cell), columns)).toMatchObject([
+      { reading: 1, message: 'Baked is yes or no.' },
+    ])
   expect(readingProblems(given(null), columns)).toHaveLength(1)
 })

@@ -126,7 +126,7 @@ test('heat and moisture: 85 °C/85 % against 30 °C/60 % is a range, 262.6 to 56
     use: { temperatureC: 30, relativeHumidityPct: 60 },
     test: { temperatureC: 85, relativeHumidityPct: 85 },
   })
-  expect(found.most).toBeCloseTo(564.3, 1)
-  expect(found.least).toBeCloseTo(262.6, 1)
+  expect(found.max).toBeCloseTo(564.3, 1)
+  expect(found.min).toBeCloseTo(262.6, 1)
   expect(found.byModel).toHaveLength(2)
 })

@@ -60,10 +60,13 @@ describe('power law', () => {
 })
 
 describe('failure times', () => {
-  test.each([[[]], [[5]], [[5, 3, 8]], [[0, 3, 8]], [[3, Number.NaN, 8]]])('%j are refused', (bad) => {
-    expect(() => duaneGrowth(bad)).toThrow(RangeError)
-    expect(() => crowAmsaaGrowth(bad, { estimate: 'maximum likelihood' })).toThrow(RangeError)
-  })
+  test.each([[[]], [[5]], [[5, 3, 8]], [[0, 3, 8]], [[3, Number.NaN, 8]]])(
+    '%j are refused',
+    (nonconforming) => {
+      expect(() => duaneGrowth(nonconforming)).toThrow(RangeError)
+      expect(() => crowAmsaaGrowth(nonconforming, { estimate: 'maximum likelihood' })).toThrow(RangeError)
+    },
+  )
 
   test('a test cannot end before its last failure, nor be corrected with two', () => {
     expect(() => crowAmsaaGrowth([1, 2], { endedAt: 1, estimate: 'unbiased' })).toThrow(

@@ -6,16 +6,16 @@ describe('bounds of ranks', () => {
   // The least and the greatest of n have ranks in closed form: F = 1 − (1 − p)^(1/n) and p^(1/n) (computed).
   test('five failures at 5 % and 95 %: 1.02 % to 45.07 % for the first, 54.93 % to 98.98 % for the last', () => {
     const ranks = rankBounds({ failures: [10, 20, 30, 40, 50] }, 0.9)
-    expect(ranks[0]?.least).toBeCloseTo(1 - 0.95 ** (1 / 5), 10)
-    expect(ranks[0]?.most).toBeCloseTo(1 - 0.05 ** (1 / 5), 10)
-    expect(ranks[4]?.least).toBeCloseTo(0.05 ** (1 / 5), 10)
-    expect(ranks[4]?.most).toBeCloseTo(0.95 ** (1 / 5), 10)
+    expect(ranks[0]?.min).toBeCloseTo(1 - 0.95 ** (1 / 5), 10)
+    expect(ranks[0]?.max).toBeCloseTo(1 - 0.05 ** (1 / 5), 10)
+    expect(ranks[4]?.min).toBeCloseTo(0.05 ** (1 / 5), 10)
+    expect(ranks[4]?.max).toBeCloseTo(0.95 ** (1 / 5), 10)
   })
 
   // Johnson 1964, tables of ranks for a sample of five (from memory): 5 % 0.0764, 0.1893, 0.3426.
   test('the ranks between agree with the printed tables to four figures', () => {
     const ranks = rankBounds({ failures: [10, 20, 30, 40, 50] }, 0.9)
-    expect(ranks.slice(1, 4).map(({ least }) => Number(least.toFixed(4)))).toEqual([0.0764, 0.1893, 0.3426])
+    expect(ranks.slice(1, 4).map(({ min }) => Number(min.toFixed(4)))).toEqual([0.0764, 0.1893, 0.3426])
   })
 
   test('the median rank lies between them, whatever failed and whatever did not', () => {
@@ -23,9 +23,9 @@ describe('bounds of ranks', () => {
     const others = fc.array(fc.integer({ min: 1, max: 5000 }), { maxLength: 30 })
     fc.assert(
       fc.property(lives, others, (failures, suspensions) => {
-        for (const { least, shareFailed, most } of rankBounds({ failures, suspensions }, 0.9)) {
-          expect(least).toBeLessThan(shareFailed)
-          expect(most).toBeGreaterThan(shareFailed)
+        for (const { min, shareFailed, max } of rankBounds({ failures, suspensions }, 0.9)) {
+          expect(min).toBeLessThan(shareFailed)
+          expect(max).toBeGreaterThan(shareFailed)
         }
       }),
     )

@@ -106,13 +106,13 @@ describe('life tests', () => {
   })
 
   test('a success run counts who ran a life, and brings specimens to boards', () => {
-    const outlived = Array.from({ length: 22 }, () => specimen())
-    const run = successRun([...outlived, specimen({ cycles: 100 })], target())
+    const survived = Array.from({ length: 22 }, () => specimen())
+    const run = successRun([...survived, specimen({ cycles: 100 })], target())
     expect(run).toMatchObject({ specimens: 22, failed: 0, jointsEach: 500 })
     // Success-run theorem: 22 without a failure show 0.9 with 90 % confidence (0.1^(1/22) = 0.9006).
     expect(run?.specimenSurvival).toBeCloseTo(reliabilityShown(22, 0.9), 10)
     expect(run?.specimenSurvival).toBeCloseTo(0.9006, 4)
-    const half = outlived.map((row) => ({ ...row, joints: 250 }))
+    const half = survived.map((row) => ({ ...row, joints: 250 }))
     expect(successRun(half, target())?.boardSurvival).toBeCloseTo(0.1 ** (2 / 22), 10)
   })
 
@@ -247,7 +247,7 @@ describe('the roll-up', () => {
       ['life test', 'shown'],
       ['service', 'shown'],
     ])
-    expect(rows[0]).toMatchObject({ standing: 'within the target', lower: undefined, toShow: undefined })
+    expect(rows[0]).toMatchObject({ status: 'within the target', lower: undefined, toShow: undefined })
   })
 
   test('agrees with the finding on the life test, failures of a life brought to a rate', () => {
@@ -259,7 +259,7 @@ describe('the roll-up', () => {
 
   test('says how much more would show it, and that it then is shown', () => {
     const { toShow } = rows[1]!
-    expect(rows[1]?.standing).toBe('not shown yet')
+    expect(rows[1]?.status).toBe('not shown yet')
     const more = specimen({ joints: Math.ceil(toShow!.amount), acceleration: 7.3 })
     const after = rollUp(target(), {
       predicted: undefined,
@@ -267,6 +267,6 @@ describe('the roll-up', () => {
       returns: [],
       exposures: [],
     })
-    expect(after[0]).toMatchObject({ from: 'life test', standing: 'within the target', toShow: undefined })
+    expect(after[0]).toMatchObject({ from: 'life test', status: 'within the target', toShow: undefined })
   })
 })

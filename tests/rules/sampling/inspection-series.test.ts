@@ -33,13 +33,13 @@ describe('the history of a supplier’s lots', () => {
     expect(next.severity).toBe('normal')
   })
   test('a lot without a test is in the series and changes nothing', () => {
-    const { steps, nextPlanSays } = seriesOf('BB-')
+    const { steps, nextPlanMessage } = seriesOf('BB-')
     expect(steps[2]).toMatchObject({ severity: 'tightened', outcome: undefined, switched: undefined })
-    expect(nextPlanSays).toContain('20 pieces')
+    expect(nextPlanMessage).toContain('20 pieces')
   })
   test('a discontinued series takes no lot, and names the five rejected on tightened inspection', () => {
-    const { steps, nextPlanSays } = seriesOf('BBBBBBB')
-    expect(nextPlanSays).toBe('No lot is taken.')
+    const { steps, nextPlanMessage } = seriesOf('BBBBBBB')
+    expect(nextPlanMessage).toBe('No lot is taken.')
     expect(steps[6]?.switched?.by).toEqual(['B-03', 'B-04', 'B-05', 'B-06', 'B-07'])
   })
   test('whatever happened, it ends where the switching rules end', () => {

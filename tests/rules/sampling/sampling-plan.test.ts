@@ -96,9 +96,9 @@ describe('double plans', () => {
     [70, 3, { decided: undefined, stillToTest: 30 }],
     [100, 3, { decided: 'accepted' }],
     [60, 4, { decided: 'rejected' }],
-  ] as const)('%s tested, %s bad', (tested, bad, expected) => {
+  ] as const)('%s tested, %s bad', (tested, nonconforming, expected) => {
     if (plan.kind === 'variables') throw new Error('a double plan was asked for')
-    expect(outcomeOf(plan, tested, bad)).toEqual(expected)
+    expect(outcomeOf(plan, tested, nonconforming)).toEqual(expected)
   })
 })
 

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest'
 import { LAND_EDITIONS } from '@/shared/materials/land-allowances'
-import { leastLandMm, remainingRingMm } from '@/shared/physics/land'
+import { minLandMm, remainingRingMm } from '@/shared/physics/land'
 import { copperLayers } from '@/shared/plan/parameters/laminate'
-import { ringExternalLeast } from '@/shared/plan/limits/lead-holes'
+import { ringExternalMin } from '@/shared/plan/limits/lead-holes'
 import {
-  holeWall,
+  barrelPlating,
   landEdition,
   leadHoles,
   producibilityLevel,
@@ -21,30 +21,30 @@ describe('the least land', () => {
   // 16 mil: (50 − 2) + 2·2 + 16 = 68 mil. The standard's metric allowance of 0.4 mm is 15.75 mil.
   test('gives the published 68 mil within the rounding of mils', () => {
     const mil = 0.0254
-    const hole = { leastMm: 48 * mil, mostMm: 48 * mil }
-    const land = leastLandMm({ hole, level: 'A', edition: LAND_EDITIONS['ipc-2221'], ringMm: 2 * mil })
+    const hole = { minMm: 48 * mil, maxMm: 48 * mil }
+    const land = minLandMm({ hole, level: 'A', edition: LAND_EDITIONS['ipc-2221'], ringMm: 2 * mil })
     expect(Math.abs(land / mil - 68)).toBeLessThan(0.3)
   })
   // MIL-STD-275: at least 0.034 in (0.864 mm) over the largest hole.
   test('gives MIL-STD-275’s 0.864 mm over the hole', () => {
-    const hole = { leastMm: 0.9, mostMm: 1 }
-    const land = leastLandMm({ hole, level: 'C', edition: LAND_EDITIONS['mil-std-275'], ringMm: 0.05 })
+    const hole = { minMm: 0.9, maxMm: 1 }
+    const land = minLandMm({ hole, level: 'C', edition: LAND_EDITIONS['mil-std-275'], ringMm: 0.05 })
     expect(land).toBeCloseTo(1.864, 9)
   })
   test('leaves exactly the ring it was made for', () => {
     const question = {
-      hole: { leastMm: 0.9, mostMm: 1 },
+      hole: { minMm: 0.9, maxMm: 1 },
       level: 'B',
       edition: LAND_EDITIONS['ipc-7251'],
     } as const
-    expect(remainingRingMm(leastLandMm({ ...question, ringMm: 0.05 }), question)).toBeCloseTo(0.05, 12)
+    expect(remainingRingMm(minLandMm({ ...question, ringMm: 0.05 }), question)).toBeCloseTo(0.05, 12)
   })
 })
 
 const board = (rows: readonly LeadHole[], ...more: SetValue[]) => ({
   values: [
     set(leadHoles, rows),
-    set(holeWall, 25),
+    set(barrelPlating, 25),
     set(producibilityLevel, 'B'),
     set(productClass, '2'),
     set(copperLayers, 2),
@@ -111,7 +111,7 @@ describe('annular ring', () => {
   test('a customer’s wider ring rules', () => {
     const finding = findingOf(annularRing, {
       ...board([leadHole()]),
-      requirements: [requirement(ringExternalLeast, 0.2)],
+      requirements: [requirement(ringExternalMin, 0.2)],
     })
     expect(finding.verdict).toBe('fails')
     expect(finding.limit).toContain('CS-100 issue 2')

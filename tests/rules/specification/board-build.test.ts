@@ -1,11 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { COPPER_FOILS, type CopperFoilKey } from '@/shared/materials/copper-foils'
-import { leastCopperUm } from '@/shared/plan/board-copper'
+import { minCopperUm } from '@/shared/plan/board-copper'
 import { conductors, type ConductorRow } from '@/shared/plan/parameters/conductors'
-import { boardFinishLeast } from '@/shared/plan/parameters/finishes'
+import { boardFinishMin } from '@/shared/plan/parameters/finishes'
 import { boardBuild, copperFoil, copperLayers } from '@/shared/plan/parameters/laminate'
-import { holeWall, leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { barrelPlating, leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { VERDICTS } from '@/shared/rules/finding'
 import { boardBuildRule } from '@/shared/rules/specification/board-build'
 import { afterCellRemedy } from '../cell-remedy'
@@ -28,8 +28,8 @@ const board = (rows: readonly ConductorRow[], ...more: SetValue[]) => ({
     set(copperFoil, '35'),
     set(copperLayers, 4),
     set(leadHoles, [leadHole()]),
-    set(holeWall, 25),
-    set(boardFinishLeast, 5),
+    set(barrelPlating, 25),
+    set(boardFinishMin, 5),
     set(conductors, rows),
     ...more,
   ],
@@ -45,9 +45,9 @@ describe('the least copper of a finished layer', () => {
     ['70', 55.7, 78.7, 83.7],
   ] as const)('of %s µm is %s µm inside, %s and %s µm outside', (foil, inside, class2, class3) => {
     const copper = (platedUm: number) => ({ foil, how: 'subtractive', platedUm }) as const
-    expect(leastCopperUm('internal', copper(25))).toBeCloseTo(inside, 9)
-    expect(leastCopperUm('external', copper(20))).toBeCloseTo(class2, 9)
-    expect(leastCopperUm('external', copper(25))).toBeCloseTo(class3, 9)
+    expect(minCopperUm('internal', copper(25))).toBeCloseTo(inside, 9)
+    expect(minCopperUm('external', copper(20))).toBeCloseTo(class2, 9)
+    expect(minCopperUm('external', copper(25))).toBeCloseTo(class3, 9)
   })
   test('lies below its name', () => {
     for (const [key, foil] of Object.entries(COPPER_FOILS)) expect(foil.boughtUm).toBeLessThan(Number(key))

@@ -1,15 +1,15 @@
 import { describe, expect, test } from 'vitest'
 import type { BoardFinishKey } from '@/shared/materials/board-finishes'
-import { tinCoatingLeast } from '@/shared/plan/limits/finishes'
-import { boardFinish, boardFinishLeast, boardFinishMost } from '@/shared/plan/parameters/finishes'
+import { tinCoatingMin } from '@/shared/plan/limits/finishes'
+import { boardFinish, boardFinishMin, boardFinishMax } from '@/shared/plan/parameters/finishes'
 import { boardFinishThickness } from '@/shared/rules/specification/board-finish-thickness'
 import { afterRemedy, factsWith, findingOf, requirement, set } from '../facts-builder'
 
-const ordered = (finish: BoardFinishKey, least: number, most?: number) => ({
+const ordered = (finish: BoardFinishKey, min: number, max?: number) => ({
   values: [
     set(boardFinish, finish),
-    set(boardFinishLeast, least),
-    ...(most === undefined ? [] : [set(boardFinishMost, most)]),
+    set(boardFinishMin, min),
+    ...(max === undefined ? [] : [set(boardFinishMax, max)]),
   ],
 })
 
@@ -27,21 +27,21 @@ describe('board finish thickness', () => {
     ['immersion-silver', 0.12, 0.4, 'meets'],
     ['immersion-silver', 0.12, 0.5, 'fails'],
     ['enig', 0.05, 0.12, 'meets'],
-  ] as const)('%s ordered %s to %s µm %s', (finish, least, most, verdict) => {
-    expect(findingOf(boardFinishThickness, ordered(finish, least, most)).verdict).toBe(verdict)
+  ] as const)('%s ordered %s to %s µm %s', (finish, min, max, verdict) => {
+    expect(findingOf(boardFinishThickness, ordered(finish, min, max)).verdict).toBe(verdict)
   })
   test.each([
     [3, 10],
     [5, 20],
     [12, undefined],
-  ])('the remedy for %s to %s µm meets', (least, most) => {
-    expect(afterRemedy(boardFinishThickness, factsWith(ordered('tin-plated', least, most))).verdict).toBe(
+  ])('the remedy for %s to %s µm meets', (min, max) => {
+    expect(afterRemedy(boardFinishThickness, factsWith(ordered('tin-plated', min, max))).verdict).toBe(
       'meets',
     )
   })
   test('least and most both wrong are answered in words, not with half a remedy', () => {
     const { remedy } = findingOf(boardFinishThickness, ordered('tin-plated', 3, 20))
-    expect(remedy?.says).toContain('at least 5 µm and at most 10 µm')
+    expect(remedy?.message).toContain('at least 5 µm and at most 10 µm')
     expect(remedy?.parameter).toBeUndefined()
   })
   test('an order that contradicts itself cannot be judged', () => {
@@ -54,7 +54,7 @@ describe('board finish thickness', () => {
   test('a customer’s thicker coat rules and is named', () => {
     const finding = findingOf(boardFinishThickness, {
       ...ordered('tin-plated', 5, 10),
-      requirements: [requirement(tinCoatingLeast, 8)],
+      requirements: [requirement(tinCoatingMin, 8)],
     })
     expect(finding.verdict).toBe('fails')
     expect(finding.limit).toContain('CS-100 issue 2')

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { conductorRiseMost } from '@/shared/plan/limits/conductors'
+import { conductorRiseMax } from '@/shared/plan/limits/conductors'
 import { conductorMethod, conductors, type ConductorRow } from '@/shared/plan/parameters/conductors'
 import { copperFoil, serviceTemperature } from '@/shared/plan/parameters/laminate'
 import { conductorCurrent } from '@/shared/rules/specification/conductor-current'
@@ -53,7 +53,7 @@ describe('conductor current', () => {
   test('a customer’s 5 K rules', () => {
     const finding = findingOf(conductorCurrent, {
       ...board([conductor({ currentA: 1.2 })]),
-      requirements: [requirement(conductorRiseMost, 5)],
+      requirements: [requirement(conductorRiseMax, 5)],
     })
     expect(finding.verdict).toBe('fails')
   })
@@ -62,7 +62,7 @@ describe('conductor current', () => {
     const { verdict, remedy } = findingOf(conductorCurrent, board(rows))
     expect(verdict).toBe('fails')
     expect(remedy?.cell).toBeUndefined()
-    expect(remedy?.says).toContain('a bar or a wire')
+    expect(remedy?.message).toContain('a bar or a wire')
   })
   // IPC-6012: 35 µm inner foil leaves 24.9 µm. IPC-2221 inside: 0.024 · 10^0.44 · (20 · 24.9/25.4)^0.725 mil² = 0.573 A
   // (by hand), where 35 µm would carry 0.733 A.

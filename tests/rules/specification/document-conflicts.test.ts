@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest'
-import { radialClearanceLeast, radialClearanceMost } from '@/shared/plan/limits/lead-holes'
+import { radialClearanceMin, radialClearanceMax } from '@/shared/plan/limits/lead-holes'
 import { applicableDocuments, type ApplicableDocument } from '@/shared/plan/parameters/documents'
 import { documentConflictsOver } from '@/shared/rules/specification/document-conflicts'
 import { findingOf, requirement, set, type FactsInput } from '../facts-builder'
 
-const documentConflicts = documentConflictsOver([radialClearanceLeast, radialClearanceMost])
+const documentConflicts = documentConflictsOver([radialClearanceMin, radialClearanceMax])
 const contract: ApplicableDocument = {
   document: 'CS-100',
   edition: 'issue 2',
@@ -20,29 +20,29 @@ describe('documents and their precedence', () => {
     expect(judged([contract]).verdict).toBe('meets')
   })
   test('a stricter requirement of a registered document is no dispute', () => {
-    expect(judged([contract], [requirement(radialClearanceLeast, 0.15)]).verdict).toBe('meets')
+    expect(judged([contract], [requirement(radialClearanceMin, 0.15)]).verdict).toBe('meets')
   })
   test('a requirement of a document that is not registered fails', () => {
-    const finding = judged([contract], [requirement(radialClearanceLeast, 0.15, { document: 'QP-7' })])
+    const finding = judged([contract], [requirement(radialClearanceMin, 0.15, { document: 'QP-7' })])
     expect(finding.verdict).toBe('fails')
-    expect(finding.remedy?.says).toContain('Add QP-7')
+    expect(finding.remedy?.message).toContain('Add QP-7')
     const registered = { ...contract, document: 'QP-7', edition: '1' }
     expect(
-      judged([contract, registered], [requirement(radialClearanceLeast, 0.15, { document: 'QP-7' })]).verdict,
+      judged([contract, registered], [requirement(radialClearanceMin, 0.15, { document: 'QP-7' })]).verdict,
     ).toBe('meets')
   })
   test('the lessons that an installation keeps itself need no place in the register', () => {
-    const lesson = requirement(radialClearanceLeast, 0.15, {
+    const lesson = requirement(radialClearanceMin, 0.15, {
       document: 'Lessons learnt',
       authority: 'company',
       lesson: { programme: 'LX-41', number: 1 },
     })
     expect(judged([contract], [lesson]).verdict).toBe('meets')
   })
-  test.each(['Lessons learnt', radialClearanceLeast.byDefault.from.cite])(
+  test.each(['Lessons learnt', radialClearanceMin.byDefault.from.cite])(
     'a document that is only called “%s” has to be registered like any other',
     (document) => {
-      const stated = requirement(radialClearanceLeast, 0.15, { document, authority: 'company' })
+      const stated = requirement(radialClearanceMin, 0.15, { document, authority: 'company' })
       expect(judged([contract], [stated]).verdict).toBe('fails')
     },
   )
@@ -50,8 +50,8 @@ describe('documents and their precedence', () => {
     const finding = judged(
       [contract, { ...contract, document: 'CS-200' }],
       [
-        requirement(radialClearanceLeast, 0.15),
-        requirement(radialClearanceLeast, 0.12, { document: 'CS-200', id: 'second' }),
+        requirement(radialClearanceMin, 0.15),
+        requirement(radialClearanceMin, 0.12, { document: 'CS-200', id: 'second' }),
       ],
     )
     expect(finding.verdict).toBe('marginal')
@@ -60,7 +60,7 @@ describe('documents and their precedence', () => {
     expect(finding.found).toContain('0.15 mm of CS-100 issue 2 rules')
   })
   test('a relaxed limit is shown as such', () => {
-    const finding = judged([contract], [requirement(radialClearanceLeast, 0.05, { relaxes: true })])
+    const finding = judged([contract], [requirement(radialClearanceMin, 0.05, { relaxes: true })])
     expect(finding.verdict).toBe('marginal')
     expect(finding.found).toContain('is relaxed to 0.05 mm')
   })

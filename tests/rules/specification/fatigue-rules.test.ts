@@ -77,7 +77,7 @@ describe('temperature cycles to be shown by test', () => {
   })
   test('the cycles of the remedy meet', () => {
     const { remedy } = judged('tin-lead', [daily()], chamber(100))
-    const cycles = Number(/at least (\d+) cycles/.exec(remedy?.says ?? '')?.[1])
+    const cycles = Number(/at least (\d+) cycles/.exec(remedy?.message ?? '')?.[1])
     expect(judged('tin-lead', [daily()], chamber(cycles)).verdict).toBe('meets')
   })
   test('cycles without a test cannot be judged; cycles that nobody specified are not taken as none', () => {

@@ -1,15 +1,10 @@
 import { describe, expect, test } from 'vitest'
 import { goldMassFraction, goldMassMg, goldThicknessAtUm } from '@/shared/physics/gold-fraction'
 import { annulusMm3, jointSolderMm3, quarterCircleFilletMm3 } from '@/shared/physics/joint-volume'
-import {
-  boardFinish,
-  boardFinishLeast,
-  leadFinishes,
-  type LeadFinish,
-} from '@/shared/plan/parameters/finishes'
+import { boardFinish, boardFinishMin, leadFinishes, type LeadFinish } from '@/shared/plan/parameters/finishes'
 import { contactAngle } from '@/shared/plan/parameters/joint-geometry'
 import { boardThickness } from '@/shared/plan/parameters/laminate'
-import { holeWall, leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { barrelPlating, leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { solderAlloy } from '@/shared/plan/parameters/solder'
 import { goldFraction } from '@/shared/rules/specification/gold-fraction'
 import { findingOf, set, type SetValue } from '../facts-builder'
@@ -62,11 +57,11 @@ describe('gold in each joint', () => {
     findingOf(goldFraction, {
       values: [
         set(leadHoles, holes),
-        set(holeWall, 25),
+        set(barrelPlating, 25),
         set(boardThickness, 1.6),
         set(solderAlloy, alloy),
         set(boardFinish, 'tin-plated'),
-        set(boardFinishLeast, 5),
+        set(boardFinishMin, 5),
         set(leadFinishes, [finish]),
         ...more,
       ],
@@ -83,8 +78,8 @@ describe('gold in each joint', () => {
   })
   test('the thickness of the remedy meets', () => {
     const { remedy } = judged('sac305', goldLead)
-    const says = Number(/to ([\d.]+) µm/.exec(remedy?.says ?? '')?.[1])
-    expect(judged('sac305', { ...goldLead, coatingMostUm: says }).verdict).toBe('meets')
+    const message = Number(/to ([\d.]+) µm/.exec(remedy?.message ?? '')?.[1])
+    expect(judged('sac305', { ...goldLead, coatingMostUm: message }).verdict).toBe('meets')
   })
   test('gold removed leaves none', () => {
     expect(judged('sac305', { ...goldLead, goldRemoved: true }).verdict).toBe('not applicable')

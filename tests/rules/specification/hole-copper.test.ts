@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import { boardFinishLeast } from '@/shared/plan/parameters/finishes'
+import { boardFinishMin } from '@/shared/plan/parameters/finishes'
 import { boardBuild } from '@/shared/plan/parameters/laminate'
-import { holeWall, leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { barrelPlating, leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { solderAlloy } from '@/shared/plan/parameters/solder'
 import { alloyFamily, productClass, serviceYears } from '@/shared/plan/parameters/programme'
 import { holeCopper } from '@/shared/rules/specification/hole-copper'
@@ -27,8 +27,8 @@ const barrel = (
 ) => ({
   values: [
     set(leadHoles, [leadHole({ plated })]),
-    set(holeWall, wall),
-    set(boardFinishLeast, finish),
+    set(barrelPlating, wall),
+    set(boardFinishMin, finish),
     set(alloyFamily, family),
     set(serviceYears, 20),
     set(boardBuild, build),
@@ -75,7 +75,7 @@ describe('copper of the barrels', () => {
   test('copper built up without current is close to the limit for a long service', () => {
     const finding = findingOf(holeCopper, barrel(30, 5, { build: 'additive' }))
     expect(finding.verdict).toBe('marginal')
-    expect(finding.remedy?.says).toContain('plated by current')
+    expect(finding.remedy?.message).toContain('plated by current')
   })
   test('without plated holes there is no barrel', () => {
     expect(findingOf(holeCopper, barrel(0, 0, { plated: false })).verdict).toBe('not applicable')

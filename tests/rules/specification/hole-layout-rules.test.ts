@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import { gridShareLeast } from '@/shared/plan/limits/lead-holes'
+import { gridShareMin } from '@/shared/plan/limits/lead-holes'
 import { boardThickness } from '@/shared/plan/parameters/laminate'
-import { drillSeries, holeWall, leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
+import { drillSeries, barrelPlating, leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
 import { copperToEdge, partsToEdge, spacings, type SpacingRow } from '@/shared/plan/parameters/spacings'
 import { aspectRatio } from '@/shared/rules/specification/aspect-ratio'
 import { bridgingRisk } from '@/shared/rules/specification/bridging-risk'
@@ -14,7 +14,7 @@ import { leadHole } from './lead-hole-rows'
 import { spacing } from './spacing-rows'
 
 const board = (rows: readonly LeadHole[], ...more: SetValue[]) => ({
-  values: [set(leadHoles, rows), set(holeWall, 25), ...more],
+  values: [set(leadHoles, rows), set(barrelPlating, 25), ...more],
 })
 
 describe('aspect ratio', () => {
@@ -32,7 +32,7 @@ describe('aspect ratio', () => {
   test('the drill of the remedy meets', () => {
     const rows = [leadHole({ holeGiven: 'drilled', holeMm: 0.5, holeToleranceMm: 0.05 })]
     const { remedy } = findingOf(aspectRatio, thick(3.2, rows))
-    const drill = Number(/at least ([\d.]+) mm/.exec(remedy?.says ?? '')?.[1])
+    const drill = Number(/at least ([\d.]+) mm/.exec(remedy?.message ?? '')?.[1])
     const mended = [leadHole({ holeGiven: 'drilled', holeMm: drill, holeToleranceMm: 0.05 })]
     expect(findingOf(aspectRatio, thick(3.2, mended)).verdict).toBe('meets')
   })
@@ -66,7 +66,7 @@ describe('grid share', () => {
       verdict: 'not applicable',
       limit: 'Not required in this programme.',
     })
-    const asked = findingOf(gridShare, { ...silent, requirements: [requirement(gridShareLeast, 80)] })
+    const asked = findingOf(gridShare, { ...silent, requirements: [requirement(gridShareMin, 80)] })
     expect(asked).toMatchObject({ verdict: 'undetermined', missing: ['which holes lie on the grid'] })
   })
 })

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import {
   drillSeries,
-  holeWall,
+  barrelPlating,
   leadHoles,
   producibilityLevel,
   type LeadHole,
@@ -16,7 +16,7 @@ import { leadHole } from './lead-hole-rows'
 const board = (rows: readonly LeadHole[], level: 'A' | 'B' | 'C' = 'B') => ({
   values: [
     set(leadHoles, rows),
-    set(holeWall, 25),
+    set(barrelPlating, 25),
     set(producibilityLevel, level),
     set(drillSeries, 'metric-0.05'),
   ],
@@ -44,7 +44,7 @@ describe('hole by producibility level', () => {
     const finding = findingOf(holeProducibility, board(rows))
     expect(finding.verdict).toBe('fails')
     expect(finding.found).toContain('no hole suits')
-    expect(finding.remedy?.says).toContain('ask for a closer lead')
+    expect(finding.remedy?.message).toContain('ask for a closer lead')
   })
   // Lead 0.98 to 1.02 mm: level B leaves 1.22 to 1.68 mm, a radial clearance of 0.10 to 0.25 mm 1.22 to 1.48 mm (by hand).
   test('its remedy keeps the radial clearance too, and that of the clearance keeps the level', () => {

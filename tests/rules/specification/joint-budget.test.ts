@@ -46,7 +46,7 @@ describe('joint budget', () => {
     const finding = findingOf(jointBudget, board())
     expect(finding.margin?.found).toBeCloseTo(151.52425451062538, 9)
     expect(finding.verdict).toBe('fails')
-    expect(finding.remedy?.says).toContain('fewer joints by hand')
+    expect(finding.remedy?.message).toContain('fewer joints by hand')
   })
   // 99 % of 500-joint boards without a defect: 20.1 per million; survival 0.99: 0.1147 FIT a joint.
   test('says what each joint is allowed', () => {

@@ -4,7 +4,7 @@ import { CAPILLARY_LENGTH_MM } from '@/shared/materials/fillet-data'
 import { capillaryRiseMm, filletOf } from '@/shared/physics/fillet'
 import { contactAngle, fillEdition, leadProjection } from '@/shared/plan/parameters/joint-geometry'
 import { boardThickness } from '@/shared/plan/parameters/laminate'
-import { holeWall, leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
+import { barrelPlating, leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
 import { productClass, serviceYears } from '@/shared/plan/parameters/programme'
 import { solderAlloy } from '@/shared/plan/parameters/solder'
 import { fillAskedPct, holeFill } from '@/shared/rules/specification/hole-fill'
@@ -61,7 +61,7 @@ describe('rise at rest', () => {
 const board = (rows: readonly LeadHole[], ...more: SetValue[]) => ({
   values: [
     set(leadHoles, rows),
-    set(holeWall, 25),
+    set(barrelPlating, 25),
     set(boardThickness, 1.6),
     set(solderAlloy, 'sn60pb40'),
     set(productClass, '2'),

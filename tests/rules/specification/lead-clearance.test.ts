@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest'
-import { radialClearanceLeast, radialClearanceMost } from '@/shared/plan/limits/lead-holes'
+import { radialClearanceMin, radialClearanceMax } from '@/shared/plan/limits/lead-holes'
 import {
   clearanceBasis,
   drillSeries,
-  holeWall,
+  barrelPlating,
   leadHoles,
   type LeadHole,
 } from '@/shared/plan/parameters/lead-holes'
@@ -13,7 +13,7 @@ import { factsWith, findingOf, requirement, set, unchecked, type SetValue } from
 import { leadHole } from './lead-hole-rows'
 
 const board = (rows: readonly LeadHole[], ...more: SetValue[]) => ({
-  values: [set(leadHoles, rows), set(holeWall, 25), set(drillSeries, 'metric-0.05'), ...more],
+  values: [set(leadHoles, rows), set(barrelPlating, 25), set(drillSeries, 'metric-0.05'), ...more],
 })
 
 describe('lead clearance', () => {
@@ -64,14 +64,14 @@ describe('lead clearance', () => {
     expect(finding.verdict).toBe('fails')
     expect(isCellRemedy(finding.remedy)).toBe(false)
     // Window 0.30 less the lead's spread 0.05 leaves ± 0.125 for the hole, centred on 1.15.
-    expect(finding.remedy?.says).toContain('± 0.125 mm')
+    expect(finding.remedy?.message).toContain('± 0.125 mm')
     const after = findingOf(leadClearance, board([leadHole({ holeToleranceMm: 0.125, holeMm: 1.15 })]))
     expect(after.verdict).not.toBe('fails')
   })
 
   test('a lead that varies by more than the window asks for a closer lead', () => {
     const finding = findingOf(leadClearance, board([leadHole({ leadToleranceMm: 0.2 })]))
-    expect(finding.remedy?.says).toContain('ask for a closer lead')
+    expect(finding.remedy?.message).toContain('ask for a closer lead')
   })
 
   test('judged statistically, the same spread may pass', () => {
@@ -118,7 +118,7 @@ describe('lead clearance', () => {
   })
 
   test('without a hole table it is undetermined and says what is missing', () => {
-    const finding = findingOf(leadClearance, { values: [set(holeWall, 25)] })
+    const finding = findingOf(leadClearance, { values: [set(barrelPlating, 25)] })
     expect(finding.verdict).toBe('undetermined')
     expect(finding.missing).toEqual(['Holes and leads'])
   })
@@ -126,14 +126,14 @@ describe('lead clearance', () => {
   test('a number that is none is never a pass', () => {
     const rows = [leadHole({ holeMm: Number.NaN })]
     expect(
-      findingOf(leadClearance, { values: [unchecked(leadHoles, rows), set(holeWall, 25)] }).verdict,
+      findingOf(leadClearance, { values: [unchecked(leadHoles, rows), set(barrelPlating, 25)] }).verdict,
     ).toBe('undetermined')
   })
 
   test('the document that sets the window is named', () => {
     const finding = findingOf(leadClearance, {
       ...board([leadHole()]),
-      requirements: [requirement(radialClearanceLeast, 0.15)],
+      requirements: [requirement(radialClearanceMin, 0.15)],
     })
     expect(finding.verdict).toBe('fails')
     expect(finding.limit).toContain('CS-100 issue 2')
@@ -142,7 +142,7 @@ describe('lead clearance', () => {
   test('layers that leave no window cannot be judged', () => {
     const finding = findingOf(leadClearance, {
       ...board([leadHole()]),
-      requirements: [requirement(radialClearanceLeast, 0.2), requirement(radialClearanceMost, 0.15)],
+      requirements: [requirement(radialClearanceMin, 0.2), requirement(radialClearanceMax, 0.15)],
     })
     expect(finding.verdict).toBe('undetermined')
   })

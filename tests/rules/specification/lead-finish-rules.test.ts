@@ -3,8 +3,8 @@ import type { AlloyKey } from '@/shared/materials/alloys'
 import type { BoardFinishKey } from '@/shared/materials/board-finishes'
 import {
   boardFinish,
-  boardFinishLeast,
-  boardFinishMost,
+  boardFinishMin,
+  boardFinishMax,
   boardNickel,
   leadFinishes,
   type LeadFinish,
@@ -82,7 +82,7 @@ describe('barrier on brass', () => {
 describe('gold where solder goes', () => {
   const board = (finish: BoardFinishKey, gold: number, ...more: SetValue[]) => [
     set(boardFinish, finish),
-    set(boardFinishLeast, gold),
+    set(boardFinishMin, gold),
     ...more,
   ]
   const judged = (values: SetValue[], ...rows: LeadFinish[]) =>
@@ -118,7 +118,7 @@ describe('gold where solder goes', () => {
     expect(afterRemedy(goldToSolder, factsWith({ values })).verdict).toBe('meets')
   })
   test('the most gold the order allows is what counts', () => {
-    expect(judged(board('enig', 0.05, set(boardFinishMost, 0.5), set(boardNickel, 5))).verdict).toBe('fails')
+    expect(judged(board('enig', 0.05, set(boardFinishMax, 0.5), set(boardNickel, 5))).verdict).toBe('fails')
   })
   test.each([
     [leadFinish({ coating: 'gold', coatingUm: 1.3, coatingMostUm: undefined }), 'fails'],

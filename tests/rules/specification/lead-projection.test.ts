@@ -6,12 +6,12 @@ import { leadProjectionRule } from '@/shared/rules/specification/lead-projection
 import { afterRemedy, factsWith, findingOf, set } from '../facts-builder'
 import { leadHole } from './lead-hole-rows'
 
-const board = (grade: '1' | '2' | '3', atMostMm: number, row: Partial<LeadHole> = {}) => ({
+const board = (grade: '1' | '2' | '3', atMaxMm: number, row: Partial<LeadHole> = {}) => ({
   values: [
     set(productClass, grade),
     set(leadHoles, [leadHole(row)]),
     set(leadProjection, 0.5),
-    set(leadProjectionAtMost, atMostMm),
+    set(leadProjectionAtMost, atMaxMm),
   ],
 })
 
@@ -23,8 +23,8 @@ describe('leads beyond the land', () => {
     ['3', 1.5, 'meets'],
     ['3', 1.6, 'fails'],
     ['1', 2.5, 'meets'],
-  ] as const)('class %s, %s mm: %s', (grade, atMostMm, verdict) => {
-    expect(findingOf(leadProjectionRule, board(grade, atMostMm)).verdict).toBe(verdict)
+  ] as const)('class %s, %s mm: %s', (grade, atMaxMm, verdict) => {
+    expect(findingOf(leadProjectionRule, board(grade, atMaxMm)).verdict).toBe(verdict)
   })
   test('the length of the remedy meets', () => {
     expect(afterRemedy(leadProjectionRule, factsWith(board('3', 2))).verdict).toBe('meets')

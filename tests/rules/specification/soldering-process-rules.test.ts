@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { processExcessMost } from '@/shared/plan/limits/soldering-process'
+import { processExcessMax } from '@/shared/plan/limits/soldering-process'
 import { surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
 import { copperLayers, solderExposures, type SolderExposure } from '@/shared/plan/parameters/laminate'
 import { leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
@@ -95,7 +95,7 @@ describe('economy of the process', () => {
       set(annualVolume, 100),
     ]
     expect(findingOf(processEconomy, { values }).limit).toBe('Not required in this programme.')
-    const asked = findingOf(processEconomy, { values, requirements: [requirement(processExcessMost, 10)] })
+    const asked = findingOf(processEconomy, { values, requirements: [requirement(processExcessMax, 10)] })
     expect(asked).toMatchObject({ verdict: 'undetermined', missing: [processCosts.label] })
   })
   // Tooling 20 000 against a saving of 4 a board: worth it from 5000 boards.
@@ -104,7 +104,7 @@ describe('economy of the process', () => {
     expect(judged('wave', 10_000, costs).verdict).toBe('meets')
     const few = judged('wave', 2000, costs)
     expect(few.verdict).toBe('marginal')
-    expect(few.remedy?.says).toContain('below 5000 boards')
+    expect(few.remedy?.message).toContain('below 5000 boards')
     expect(judged('hand', 5000, costs).found).toContain('9 a board')
   })
   test('a dearer process is shown but never fails a design', () => {

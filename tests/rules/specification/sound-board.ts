@@ -1,11 +1,6 @@
 import { applicableDocuments } from '@/shared/plan/parameters/documents'
 import { conductors } from '@/shared/plan/parameters/conductors'
-import {
-  boardFinish,
-  boardFinishLeast,
-  boardFinishMost,
-  leadFinishes,
-} from '@/shared/plan/parameters/finishes'
+import { boardFinish, boardFinishMin, boardFinishMax, leadFinishes } from '@/shared/plan/parameters/finishes'
 import { interconnection } from '@/shared/plan/parameters/interconnection'
 import {
   boardQuality,
@@ -24,7 +19,12 @@ import {
   serviceTemperature,
   solderExposures,
 } from '@/shared/plan/parameters/laminate'
-import { drillSeries, holeWall, leadHoles, producibilityLevel } from '@/shared/plan/parameters/lead-holes'
+import {
+  drillSeries,
+  barrelPlating,
+  leadHoles,
+  producibilityLevel,
+} from '@/shared/plan/parameters/lead-holes'
 import {
   alloyFamily,
   annualVolume,
@@ -69,7 +69,7 @@ export const soundBoard = (): SetValue[] => [
     leadHole({ joints: 300, holeGiven: 'drilled', holeMm: 1.2 }),
     leadHole({ component: 'T1', joints: 12, leadMm: 0.9, holeGiven: 'drilled', holeMm: 1.3, landMm: 2.2 }),
   ]),
-  set(holeWall, 35),
+  set(barrelPlating, 35),
   set(producibilityLevel, 'B'),
   set(drillSeries, 'metric-0.05'),
   set(leadProjection, 1.2),
@@ -93,8 +93,8 @@ export const soundBoard = (): SetValue[] => [
   set(partsToEdge, 5),
   set(interconnection, 'pins'),
   set(boardFinish, 'tin-lead-plated'),
-  set(boardFinishLeast, 7),
-  set(boardFinishMost, 10),
+  set(boardFinishMin, 7),
+  set(boardFinishMax, 10),
   set(leadFinishes, [leadFinish({ coatingUm: 7 }), leadFinish({ component: 'T1', coatingUm: 7 })]),
   set(boardStorageMonths, 6),
   set(leadStorageMonths, 12),

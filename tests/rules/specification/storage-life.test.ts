@@ -11,7 +11,7 @@ import {
 } from '@/shared/physics/intermetallic'
 import {
   boardFinish,
-  boardFinishLeast,
+  boardFinishMin,
   boardNickel,
   leadFinishes,
   type LeadFinish,
@@ -124,7 +124,7 @@ const stored = ({
 }: Case) => ({
   values: [
     set(boardFinish, finish),
-    set(boardFinishLeast, um),
+    set(boardFinishMin, um),
     set(leadFinishes, [lead]),
     set(boardStorageMonths, months),
     set(leadStorageMonths, leadMonths),
@@ -164,7 +164,7 @@ describe('storage life', () => {
   })
   test('the cooler store that the remedy names is cool enough', () => {
     const warm = stored({ um: 5, months: 12, temperatureC: 45 })
-    const degrees = Number(/store at (\d+) °C/.exec(findingOf(storageLife, warm).remedy?.says ?? '')?.[1])
+    const degrees = Number(/store at (\d+) °C/.exec(findingOf(storageLife, warm).remedy?.message ?? '')?.[1])
     expect(findingOf(storageLife, stored({ um: 5, months: 12, temperatureC: degrees })).verdict).toBe('meets')
   })
   test('over nickel the copper law is kept and said to be on the safe side', () => {

@@ -8,7 +8,7 @@ import { exactProportionLowerBound } from '@/shared/statistics/intervals/exact-p
 import { exactProportionUpperBound } from '@/shared/statistics/intervals/exact-proportion'
 import { failureRateInterval, failureRateLowerBound } from '@/shared/statistics/intervals/failure-rate'
 import { failureRateUpperBound } from '@/shared/statistics/intervals/failure-rate'
-import { leastCount } from '@/shared/statistics/intervals/least-count'
+import { minCount } from '@/shared/statistics/intervals/min-count'
 import { wilsonProportionInterval } from '@/shared/statistics/intervals/wilson-proportion'
 import reference from '@/tests/reference/statistics/intervals.json'
 import performance from '@/tests/reference/statistics/sampling-performance.json'
@@ -138,10 +138,10 @@ describe('a least count', () => {
   ])('a share of %s at most is shown by %i without one', (share, sample) => {
     const shows = (count: number) =>
       count > 0 && exactProportionUpperBound({ found: 0, inspected: count }, 0.95) <= share
-    expect(leastCount(shows, 0, 10)).toBe(sample)
+    expect(minCount(shows, 0, 10)).toBe(sample)
   })
   test('a count that is never enough is an error, not an endless search', () => {
-    expect(() => leastCount(() => false, 0, 1)).toThrow('No count that can be reached is enough.')
+    expect(() => minCount(() => false, 0, 1)).toThrow('No count that can be reached is enough.')
   })
 })
 

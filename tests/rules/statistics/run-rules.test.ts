@@ -216,12 +216,12 @@ describe('rules that mean nothing for a chart are set aside, and it is said', ()
     const movingRange = movingRangeChart([1, 2, 3, 4])
     const judged = judgeChart(movingRange, WESTERN_ELECTRIC_1956)
     expect(judged.rulesRun).toEqual(['western-electric-1'])
-    expect(judged.rulesSetAside.map(({ ruleId }) => ruleId)).toEqual([
+    expect(judged.rulesNotRun.map(({ ruleId }) => ruleId)).toEqual([
       'western-electric-2',
       'western-electric-3',
       'western-electric-4',
     ])
-    expect(judged.rulesSetAside[0]!.because).toContain('share readings')
+    expect(judged.rulesNotRun[0]!.because).toContain('share readings')
   })
 
   test('counts keep runs and trends, and lose the zones', () => {
@@ -234,6 +234,6 @@ describe('rules that mean nothing for a chart are set aside, and it is said', ()
   })
 
   test('individuals run them all', () => {
-    expect(judgeChart(chartOf([0, 1]), ALL).rulesSetAside).toEqual([])
+    expect(judgeChart(chartOf([0, 1]), ALL).rulesNotRun).toEqual([])
   })
 })

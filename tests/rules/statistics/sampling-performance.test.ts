@@ -209,15 +209,12 @@ describe('what the sample proves', () => {
   test.each([
     [120, 20, 18, 88, 117],
     [200, 20, 2, 4, 54],
-  ])(
-    '%s with %s tried and %s bad: at least %s, at most %s',
-    (lotSize, sampleSize, defectives, least, most) => {
-      expect(whatTheSampleProves({ lotSize, sampleSize, defectives }, 0.95)).toMatchObject({
-        lotDefectivesAtLeast: least,
-        lotDefectivesAtMost: most,
-      })
-    },
-  )
+  ])('%s with %s tried and %s bad: at least %s, at most %s', (lotSize, sampleSize, defectives, min, max) => {
+    expect(whatTheSampleProves({ lotSize, sampleSize, defectives }, 0.95)).toMatchObject({
+      lotDefectivesAtLeast: min,
+      lotDefectivesAtMost: max,
+    })
+  })
   test('a lot inspected whole holds what was found', () => {
     const proof = whatTheSampleProves({ lotSize: 30, sampleSize: 30, defectives: 2 }, 0.99)
     expect(proof).toMatchObject({ lotDefectivesAtMost: 2, lotFractionAtMost: 2 / 30 })

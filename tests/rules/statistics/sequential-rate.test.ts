@@ -24,8 +24,8 @@ describe('a rate with bounds that hold at every look', () => {
     [3, 0.95, 0.3676310537783],
     [10, 0.95, 3.1881710212149],
     [40, 0.9, 23.106124244671],
-  ])('%i events at %s: at least %s', (events, confidence, least) =>
-    expect(sequentialRateLowerBound({ events, exposure: 1 }, confidence)).toBeCloseTo(least, 9),
+  ])('%i events at %s: at least %s', (events, confidence, min) =>
+    expect(sequentialRateLowerBound({ events, exposure: 1 }, confidence)).toBeCloseTo(min, 9),
   )
   test('one event in any exposure never shows a rate too high', () =>
     expect(sequentialRateLowerBound({ events: 1, exposure: 1e-6 }, 0.95)).toBe(0))

@@ -16,12 +16,12 @@ describe('a stack of three', () => {
   test('worst case', () => {
     const gap = worstCaseGap(stack)
     expect(gap.nominalMm).toBeCloseTo(values.gap, 12)
-    expect(gap.leastMm).toBeCloseTo(values.gap_min_wc, 12)
-    expect(gap.mostMm).toBeCloseTo(values.gap_max_wc, 12)
+    expect(gap.minMm).toBeCloseTo(values.gap_min_wc, 12)
+    expect(gap.maxMm).toBeCloseTo(values.gap_max_wc, 12)
   })
   test('root sum square, plain and inflated by 1.5', () => {
-    expect(rootSumSquareGap(stack).mostMm - values.gap).toBeCloseTo(values.rss, 12)
-    expect(rootSumSquareGap(stack, 1.5).mostMm - values.gap).toBeCloseTo(values['rss_inflated_1.5'], 12)
+    expect(rootSumSquareGap(stack).maxMm - values.gap).toBeCloseTo(values.rss, 12)
+    expect(rootSumSquareGap(stack, 1.5).maxMm - values.gap).toBeCloseTo(values['rss_inflated_1.5'], 12)
   })
   test('at three standard deviations a tolerance, a gap under 0.3 mm has the computed probability', () => {
     const standardDeviationMm = values.rss / 3
@@ -29,7 +29,7 @@ describe('a stack of three', () => {
     const shares = differenceInWindow(
       { meanMm: values.gap, standardDeviationMm },
       { meanMm: 0, standardDeviationMm: 0 },
-      { leastMm: 0.3 },
+      { minMm: 0.3 },
     )
     expect(shares.below).toBeCloseTo(values['P_gap_below_0.3'], 14)
     expect(shares.above).toBe(0)
@@ -54,7 +54,7 @@ describe('the clearance of hole and lead', () => {
     const shares = differenceInWindow(
       { meanMm: row.hole_mean, standardDeviationMm: row.hole_sd },
       { meanMm: row.lead_mean, standardDeviationMm: row.lead_sd },
-      { leastMm: row.a, mostMm: row.b ?? undefined },
+      { minMm: row.a, maxMm: row.b ?? undefined },
     )
     expect(shares.within).toBeCloseTo(row.P_in, 13)
     expect(shares.below).toBeCloseTo(row.P_below_a, 13)
@@ -64,13 +64,13 @@ describe('the clearance of hole and lead', () => {
   test('without scatter it is inside or not; an end counts as inside', () => {
     const hole = { meanMm: 1, standardDeviationMm: 0 }
     const lead = { meanMm: 0.75, standardDeviationMm: 0 }
-    expect(differenceInWindow(hole, lead, { leastMm: 0.25, mostMm: 0.5 }).within).toBe(1)
-    expect(differenceInWindow(hole, lead, { leastMm: 0.3, mostMm: 0.5 }).below).toBe(1)
-    expect(differenceInWindow(hole, lead, { mostMm: 0.2 }).above).toBe(1)
+    expect(differenceInWindow(hole, lead, { minMm: 0.25, maxMm: 0.5 }).within).toBe(1)
+    expect(differenceInWindow(hole, lead, { minMm: 0.3, maxMm: 0.5 }).below).toBe(1)
+    expect(differenceInWindow(hole, lead, { maxMm: 0.2 }).above).toBe(1)
   })
   test.each([
-    ['an empty window', 1, 0.01, { leastMm: 0.3, mostMm: 0.1 }],
-    ['a NaN end', 1, 0.01, { leastMm: NaN }],
+    ['an empty window', 1, 0.01, { minMm: 0.3, maxMm: 0.1 }],
+    ['a NaN end', 1, 0.01, { minMm: NaN }],
     ['a NaN mean', NaN, 0.01, {}],
     ['a negative standard deviation', 1, -0.01, {}],
   ])('%s is refused', (_, meanMm, standardDeviationMm, window) => {

@@ -4,7 +4,7 @@ import { inspectionAfter } from '@/shared/statistics/sampling/switching'
 import { ISO_2859_1, MIL_STD_105D } from '@/shared/statistics/sampling/switching-rules'
 
 const good: InspectedLot = { kind: 'lot', outcome: 'accepted' }
-const bad: InspectedLot = { kind: 'lot', outcome: 'rejected' }
+const nonconforming: InspectedLot = { kind: 'lot', outcome: 'rejected' }
 const steady: InspectedLot = { ...good, mayReduce: true }
 const gap: InspectedLot = { kind: 'lot', outcome: 'accepted in the gap' }
 const correction: SeriesEvent = { kind: 'corrective action accepted' }
@@ -22,49 +22,53 @@ describe('MIL-STD-105E', () => {
 
   describe('normal to tightened: two of five or fewer rejected', () => {
     test('two in a row are enough', () => {
-      expect(severityAfter(bad)).toBe('normal')
-      expect(severityAfter(bad, bad)).toBe('tightened')
+      expect(severityAfter(nonconforming)).toBe('normal')
+      expect(severityAfter(nonconforming, nonconforming)).toBe('tightened')
     })
     test('two with three between are within five', () => {
-      expect(severityAfter(bad, good, good, good, bad)).toBe('tightened')
+      expect(severityAfter(nonconforming, good, good, good, nonconforming)).toBe('tightened')
     })
     test('two with four between are not', () => {
-      expect(severityAfter(bad, good, good, good, good, bad)).toBe('normal')
+      expect(severityAfter(nonconforming, good, good, good, good, nonconforming)).toBe('normal')
     })
     test('a lot offered again does not count', () => {
-      expect(severityAfter(bad, { ...bad, resubmitted: true })).toBe('normal')
+      expect(severityAfter(nonconforming, { ...nonconforming, resubmitted: true })).toBe('normal')
     })
     test('rejections before a return to normal do not count again', () => {
-      expect(severityAfter(bad, bad, ...times(5, good), bad)).toBe('normal')
+      expect(severityAfter(nonconforming, nonconforming, ...times(5, good), nonconforming)).toBe('normal')
     })
   })
 
   describe('tightened to normal: five in a row accepted', () => {
-    const tightened = [bad, bad]
+    const tightened = [nonconforming, nonconforming]
     test('four are not enough, five are', () => {
       expect(severityAfter(...tightened, ...times(4, good))).toBe('tightened')
       expect(severityAfter(...tightened, ...times(5, good))).toBe('normal')
     })
     test('a rejection starts the count again', () => {
-      expect(severityAfter(...tightened, ...times(4, good), bad, ...times(4, good))).toBe('tightened')
+      expect(severityAfter(...tightened, ...times(4, good), nonconforming, ...times(4, good))).toBe(
+        'tightened',
+      )
     })
   })
 
   describe('tightened to discontinued: five rejected while on tightened', () => {
-    const tightened = [bad, bad]
+    const tightened = [nonconforming, nonconforming]
     test('in a row or with accepted lots between', () => {
-      expect(severityAfter(...tightened, ...times(4, bad))).toBe('tightened')
-      expect(severityAfter(...tightened, ...times(5, bad))).toBe('discontinued')
-      expect(severityAfter(...tightened, ...times(5, [good, good, bad]).flat())).toBe('discontinued')
+      expect(severityAfter(...tightened, ...times(4, nonconforming))).toBe('tightened')
+      expect(severityAfter(...tightened, ...times(5, nonconforming))).toBe('discontinued')
+      expect(severityAfter(...tightened, ...times(5, [good, good, nonconforming]).flat())).toBe(
+        'discontinued',
+      )
     })
     test('lots change nothing until the supplier has acted; then it resumes tightened', () => {
-      const discontinued = [...tightened, ...times(5, bad)]
+      const discontinued = [...tightened, ...times(5, nonconforming)]
       expect(severityAfter(...discontinued, ...times(20, good))).toBe('discontinued')
       expect(severityAfter(...discontinued, correction)).toBe('tightened')
       expect(severityAfter(...discontinued, correction, ...times(5, good))).toBe('normal')
     })
     test('an action accepted while inspection runs changes nothing', () => {
-      expect(severityAfter(bad, correction, bad)).toBe('tightened')
+      expect(severityAfter(nonconforming, correction, nonconforming)).toBe('tightened')
     })
   })
 
@@ -74,8 +78,8 @@ describe('MIL-STD-105E', () => {
       expect(severityAfter(...times(10, steady))).toBe('reduced')
     })
     test('a rejection among the ten puts it off', () => {
-      expect(severityAfter(...times(5, steady), bad, ...times(9, steady))).toBe('normal')
-      expect(severityAfter(...times(5, steady), bad, ...times(10, steady))).toBe('reduced')
+      expect(severityAfter(...times(5, steady), nonconforming, ...times(9, steady))).toBe('normal')
+      expect(severityAfter(...times(5, steady), nonconforming, ...times(10, steady))).toBe('reduced')
     })
     test('it is never taken unless the conditions are said to hold', () => {
       expect(severityAfter(...times(30, good))).toBe('normal')
@@ -87,7 +91,7 @@ describe('MIL-STD-105E', () => {
   describe('reduced to normal', () => {
     const reduced = times(10, steady)
     test('a rejected lot', () => {
-      expect(severityAfter(...reduced, bad)).toBe('normal')
+      expect(severityAfter(...reduced, nonconforming)).toBe('normal')
     })
     test('a lot in the gap is accepted, and the next is normal', () => {
       const { severity, because } = inspectionAfter([...reduced, gap])
@@ -110,11 +114,11 @@ describe('MIL-STD-105E', () => {
 // MIL-STD-105D (from memory): ten consecutive lots on tightened inspection end it.
 describe('MIL-STD-105D', () => {
   test('ten lots on tightened discontinue, five accepted at the end return to normal instead', () => {
-    const tightened = [bad, bad]
-    const mixed = times(3, [good, good, bad]).flat()
+    const tightened = [nonconforming, nonconforming]
+    const mixed = times(3, [good, good, nonconforming]).flat()
     expect(inspectionAfter([...tightened, ...mixed], MIL_STD_105D).severity).toBe('tightened')
     expect(inspectionAfter([...tightened, ...mixed, good], MIL_STD_105D).severity).toBe('discontinued')
-    const recovering = [...tightened, ...times(5, bad), ...times(5, good)]
+    const recovering = [...tightened, ...times(5, nonconforming), ...times(5, good)]
     expect(inspectionAfter(recovering, MIL_STD_105D).severity).toBe('normal')
   })
 })

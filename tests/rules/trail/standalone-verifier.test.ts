@@ -146,10 +146,10 @@ describe('a header that is not what the entries say is broken, though every entr
       { gates: [first, { ...second, stage: 'specification (design)' }] },
       'no entry signs',
     ],
-  ])('%s', async (_, changed, says) => {
+  ])('%s', async (_, changed, message) => {
     const { code, out } = await check(JSON.stringify({ ...bundle, ...changed }))
     expect(code).toBe(1)
-    expect(out).toContain(says)
+    expect(out).toContain(message)
   })
 
   test('entries that open no programme bear out no name', async () => {

@@ -18,7 +18,7 @@ const handler = openToAll(
     const unseen = checked as Checked | undefined
     if (!unseen || unseen.ok || unseen.retryAfterS === undefined) return answer
     return Response.json(
-      { message: unseen.says },
+      { message: unseen.message },
       { status: 429, headers: { 'Retry-After': String(unseen.retryAfterS), 'Cache-Control': 'no-store' } },
     )
   },

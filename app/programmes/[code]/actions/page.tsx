@@ -10,7 +10,7 @@ import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { ActionEntry } from '@/shared/gate/programme-state'
 import { findItem } from '@/shared/catalogue/standard-plan'
-import { actionStanding, isClosed } from '@/shared/gate/action-standing'
+import { actionStatus, isClosed } from '@/shared/gate/action-status'
 
 interface ActionsPageProps {
   params: Promise<{ code: string }>
@@ -111,7 +111,7 @@ function ActionTable({
             </>
           ),
         },
-        { label: 'Standing', set: 'shrink', cell: actionStanding },
+        { label: 'Standing', set: 'shrink', cell: actionStatus },
       ]}
     />
   )

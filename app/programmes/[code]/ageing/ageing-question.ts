@@ -27,10 +27,10 @@ export function ageingQuestionFrom(
   specified: Specified,
 ): AskedAgeing {
   const problems: Record<string, string> = {}
-  const read = (name: string, otherwise: number, [least, most]: readonly [number, number], says: string) => {
+  const read = (name: string, otherwise: number, [min, max]: readonly [number, number], message: string) => {
     const typed = given[name]?.trim()
     const value = typed ? Number(typed.replace(',', '.').replace('−', '-')) : otherwise
-    if (!(value >= least && value <= most)) problems[name] = says
+    if (!(value >= min && value <= max)) problems[name] = message
     return value
   }
   const isBlank = (name: string) => !given[name]?.trim()

@@ -15,7 +15,7 @@ export function Assumptions() {
           {
             label: 'Dry heat',
             formula: 'months = hours · exp((E ÷ R)(1 ÷ T store − 1 ÷ T ageing)) ÷ 730.5',
-            numbers: `E from ${GROWTH_ENERGIES.leastKjMol} to ${GROWTH_ENERGIES.mostKjMol} kJ/mol`,
+            numbers: `E from ${GROWTH_ENERGIES.minKjMol} to ${GROWTH_ENERGIES.maxKjMol} kJ/mol`,
             result:
               'Holds while one and the same compound grows in both, and growth of compound is what spoils the surface; oxide and contamination age otherwise. The energies were measured from 70 to 170 °C and are carried down to the store.',
           },

@@ -8,8 +8,8 @@ const CENTURY_MONTHS = 1200
 /** "5.5 months to more than a century". */
 export function monthsInWords(equivalence: AgeingEquivalence): string {
   if (equivalence.kind === 'none') return 'no storage time'
-  const { leastMonths, mostMonths } = equivalence
-  return `${oneTime(leastMonths)} to ${oneTime(mostMonths)}`
+  const { minMonths, maxMonths } = equivalence
+  return `${oneTime(minMonths)} to ${oneTime(maxMonths)}`
 }
 
 /** Every set of constants with its factor and its months. */

@@ -34,9 +34,9 @@ export function DefectCharts({ view, asked }: { view: ProgrammeView; asked: Defe
       <InspectionPlaces code={view.code} at={defectChartsAddress(view.code)} />
       <AnsweredFor code={view.code} charts={specified} />
       <DefectChartForm shown={choice} asked={asked} />
-      {'says' in found ? (
+      {'message' in found ? (
         <Empty title="No chart yet">
-          {found.says} <a href={inspectionsAddress(view.code)}>Inspections</a>
+          {found.message} <a href={inspectionsAddress(view.code)}>Inspections</a>
         </Empty>
       ) : (
         <>

@@ -30,7 +30,7 @@ export function DefectPlot({ chart: key, found: { samples, chart }, signals }: D
       lines={[chart.values]}
       limits={chart}
       stretches={chart.phases}
-      signals={signals.map(({ point, says }) => ({ point, line: 0, says }))}
+      signals={signals.map(({ point, message }) => ({ point, line: 0, message }))}
       floor={0}
       note={notesOf(samples, chart).join(' ')}
       numbers={numbersOf(samples, chart)}
@@ -39,23 +39,23 @@ export function DefectPlot({ chart: key, found: { samples, chart }, signals }: D
 }
 
 /** What the picture and its numbers leave out, and why. */
-const notesOf = (samples: readonly DefectSample[], { rulesSetAside }: JudgedChart): string[] => [
-  ...(rulesSetAside.length > 0
-    ? [`${rulesSetAside.length} run rules switched off: ${rulesSetAside[0]!.because}`]
+const notesOf = (samples: readonly DefectSample[], { rulesNotRun }: JudgedChart): string[] => [
+  ...(rulesNotRun.length > 0
+    ? [`${rulesNotRun.length} run rules switched off: ${rulesNotRun[0]!.because}`]
     : []),
-  ...(samples.length > MOST_ROWS
-    ? [`The data table lists samples with a defect or a signal, the newest ${MOST_ROWS} at most.`]
+  ...(samples.length > MAX_ROWS
+    ? [`The data table lists samples with a defect or a signal, the newest ${MAX_ROWS} at most.`]
     : []),
 ]
 
-const MOST_ROWS = 40
+const MAX_ROWS = 40
 
 /** All samples, or of many those that say something: with a defect, or where a signal sounded. */
 function worthListing(samples: readonly DefectSample[], { signals }: JudgedChart): readonly number[] {
   const every = samples.map((_, at) => at)
-  if (samples.length <= MOST_ROWS) return every
+  if (samples.length <= MAX_ROWS) return every
   const sounded = new Set(signals.map(({ soundedAt }) => soundedAt))
-  return every.filter((at) => samples[at]!.defects > 0 || sounded.has(at)).slice(-MOST_ROWS)
+  return every.filter((at) => samples[at]!.defects > 0 || sounded.has(at)).slice(-MAX_ROWS)
 }
 
 function numbersOf(samples: readonly DefectSample[], chart: JudgedChart): Numbers {

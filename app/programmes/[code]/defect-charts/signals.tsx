@@ -36,7 +36,7 @@ export function DefectSignals({ view, chart, signals, specified }: DefectSignals
       columns={[
         { label: 'Sample', names: true, set: 'shrink', cell: ({ sample }) => sample },
         { label: 'Inspected', set: 'shrink', cell: ({ inspectedOn }) => <Day at={inspectedOn} /> },
-        { label: 'Signal', cell: ({ says }) => says },
+        { label: 'Signal', cell: ({ message }) => message },
         { label: 'Plotted', set: 'number', cell: ({ value }) => formatNumber(value, 3) },
         { label: 'Defects', set: 'number', cell: ({ of }) => of.defects },
         { label: 'Joints seen', set: 'number', cell: ({ of }) => of.jointsSeen },
@@ -48,7 +48,7 @@ export function DefectSignals({ view, chart, signals, specified }: DefectSignals
               asked={specified && signal.asked}
               may={may}
               names={[signal.chartRule, signal.sample, signal.inspectedOn]}
-              says={`${signal.says}, ${signal.sample}`}
+              message={`${signal.message}, ${signal.sample}`}
             />
           ),
         },

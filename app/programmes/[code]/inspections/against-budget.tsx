@@ -5,7 +5,7 @@ import { Empty } from '@/app/ui/empty'
 import { Section } from '@/app/ui/section'
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import type { BudgetStanding } from '@/shared/inspection/budget-status'
+import type { BudgetStatus } from '@/shared/inspection/budget-status'
 import { formatNumber } from '@/shared/quantity/format'
 import type { DefectFacts } from './defect-facts'
 
@@ -28,14 +28,14 @@ export function AgainstBudget({ view, facts }: { view: ProgrammeView; facts: Def
         <div className="picture-row">
           <DefectRates
             title="Rates by kind, each bound one-sided and good at every look"
-            budget={all.standing.budgetPerMillion}
+            budget={all.status.budgetPerMillion}
             confidencePct={confidencePct}
-            rows={held.map(({ kind, joints, perMillion, interval, standing }) => ({
+            rows={held.map(({ kind, joints, perMillion, interval, status }) => ({
               name: kind,
               joints,
               perMillion,
               ...interval,
-              held: inWords(standing, kind === all.kind),
+              held: inWords(status, kind === all.kind),
             }))}
           />
           {kinds.length > 0 && (
@@ -59,8 +59,8 @@ export function AgainstBudget({ view, facts }: { view: ProgrammeView; facts: Def
   )
 }
 
-function inWords({ standing, jointsStillToSee }: BudgetStanding, all: boolean): string {
-  switch (standing) {
+function inWords({ status, jointsStillToSee }: BudgetStatus, all: boolean): string {
+  switch (status) {
     case 'shown':
       return all ? 'shown' : 'alone it would keep the budget'
     case 'exceeded':

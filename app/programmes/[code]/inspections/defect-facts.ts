@@ -1,7 +1,7 @@
-import { rulingFor, valueOf } from '@/app/pictures/value-of'
+import { governingFor, valueOf } from '@/app/pictures/value-of'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { boardJoints } from '@/shared/plan/board-joints'
-import { budgetConfidenceLeast } from '@/shared/plan/limits/assessment-inspection'
+import { budgetConfidenceMin } from '@/shared/plan/limits/assessment-inspection'
 import { defectFreeBoards, surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { defectRecord, type DefectRecord, type ElectricalTest } from '@/shared/inspection/defect-record'
@@ -21,7 +21,7 @@ export function defectFactsOf(view: ProgrammeView): DefectFacts {
   const tests = (byKind.get('electrical-test') ?? []) as readonly ElectricalTest[]
   const holes = valueOf(view, leadHoles)
   const free = valueOf(view, defectFreeBoards)
-  const confidencePct = rulingFor(view, budgetConfidenceLeast).value
+  const confidencePct = governingFor(view, budgetConfidenceMin).value
   const joints = holes && boardJoints(holes, valueOf(view, surfaceMountJoints)).total
   const record = defectRecord(inspections, tests, joints)
   const askable = joints !== undefined && free !== undefined && confidencePct > 0 && confidencePct < 100

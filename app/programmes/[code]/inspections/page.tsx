@@ -40,7 +40,7 @@ export default async function InspectionsPage({ params, searchParams }: Inspecti
         { label: 'Joints seen', value: record.jointsSeen },
         { label: 'Defective joints', value: record.defective },
         { label: 'Per million', value: held[0] ? formatNumber(held[0].perMillion, 3) : '–' },
-        { label: 'Budget', value: held[0] ? formatNumber(held[0].standing.budgetPerMillion, 3) : 'not set' },
+        { label: 'Budget', value: held[0] ? formatNumber(held[0].status.budgetPerMillion, 3) : 'not set' },
       ]}
     >
       {(view) => (

@@ -76,8 +76,7 @@ function InUse({ view, uses }: { view: ProgrammeView; uses: readonly InstrumentU
         },
         {
           label: 'Out of calibration when used',
-          cell: ({ tests }) =>
-            counted(tests.filter(({ standing }) => !standing.stands).length, 'test') || 'none',
+          cell: ({ tests }) => counted(tests.filter(({ status }) => !status.stands).length, 'test') || 'none',
         },
         { label: 'Gauge study', cell: (one) => <Studied view={view} uses={one} /> },
       ]}

@@ -4,7 +4,7 @@ import { visitProgramme } from '@/app/frame/visit'
 import { ButtonLink } from '@/app/ui/button'
 import { Empty } from '@/app/ui/empty'
 import { lessonsOf } from '@/lib/queries/lessons'
-import { LESSON_STANDINGS, lessonStanding } from '@/shared/lessons/lesson'
+import { LESSON_STANDINGS, lessonStatus } from '@/shared/lessons/lesson'
 import { refusal } from '@/shared/policy'
 import { BroughtBy } from './brought-by'
 import { LessonSheet } from './lesson-sheet'
@@ -31,9 +31,9 @@ export default async function ProgrammeLessonsPage({ params }: ProgrammeLessonsP
           What this programme teaches the ones after it; <a href={lessonsAddress()}>all lessons</a>
         </>
       }
-      cells={LESSON_STANDINGS.map((standing) => ({
-        label: `${standing.charAt(0).toUpperCase()}${standing.slice(1)}`,
-        value: lessons.filter((one) => lessonStanding(one) === standing).length,
+      cells={LESSON_STANDINGS.map((status) => ({
+        label: `${status.charAt(0).toUpperCase()}${status.slice(1)}`,
+        value: lessons.filter((one) => lessonStatus(one) === status).length,
       }))}
     >
       {(view) => (

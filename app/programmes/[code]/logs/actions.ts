@@ -13,8 +13,8 @@ export const addReading = formAction('add-readings', {
       const characteristic = findCharacteristic(text(form, 'characteristic'))
       const at = Date.parse(`${text(form, 'readings.0.at')}Z`)
       if (!characteristic || Number.isNaN(at)) {
-        const says = 'Say when it was read: date and time.'
-        throw new Refused(says, { 'readings.0.at': says })
+        const message = 'Say when it was read: date and time.'
+        throw new Refused(message, { 'readings.0.at': message })
       }
       return readingsFromRows([{ at, ...rowFromForm(form, 'readings.0', characteristic.columns) }])
     },

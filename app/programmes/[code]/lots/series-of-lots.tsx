@@ -5,7 +5,7 @@ import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { inspectionSeries, type InspectionSeries } from '@/shared/sampling/inspection-series'
 
-const MOST_DRAWN = 24
+const MAX_DRAWN = 24
 
 /** How the next lot of every supplier and part is inspected, and which lots made it so. */
 export function SeriesOfLots({ view }: { view: ProgrammeView }) {
@@ -31,12 +31,12 @@ export function SeriesOfLots({ view }: { view: ProgrammeView }) {
           { label: 'Next lot', set: 'shrink', cell: ({ next }) => <strong>{next.severity}</strong> },
           { label: 'Why', cell: ({ next }) => next.because },
           { label: 'Lots so far', cell: (one) => lotsInWords(one) },
-          { label: 'Plan of the next', cell: ({ nextPlanSays }) => nextPlanSays },
+          { label: 'Plan of the next', cell: ({ nextPlanMessage }) => nextPlanMessage },
         ]}
       />
       {histories.length > 0 && (
         <div className="picture-row">
-          {histories.slice(0, MOST_DRAWN).map((one) => (
+          {histories.slice(0, MAX_DRAWN).map((one) => (
             <History key={`${one.supplier} ${one.part} ${one.method}`} code={view.code} series={one} />
           ))}
         </div>
@@ -47,7 +47,7 @@ export function SeriesOfLots({ view }: { view: ProgrammeView }) {
 
 function History({ code, series }: { code: string; series: InspectionSeries }) {
   const { supplier, part, label, steps, next } = series
-  const shown = steps.slice(-MOST_DRAWN)
+  const shown = steps.slice(-MAX_DRAWN)
   return (
     <div>
       <InspectionTrack

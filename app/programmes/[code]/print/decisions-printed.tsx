@@ -2,8 +2,8 @@ import { Day } from '@/app/ui/date'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { actionStanding } from '@/shared/gate/action-standing'
-import { concessionStanding } from '@/shared/gate/concession'
+import { actionStatus } from '@/shared/gate/action-status'
+import { concessionStatus } from '@/shared/gate/concession'
 import { findRule } from '@/shared/catalogue/standard-plan'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 
@@ -42,7 +42,7 @@ const ActionTable = ({ actions }: { actions: ProgrammeView['state']['actions'] }
         cell: ({ answer, answeredByName }) =>
           answer ? `${answeredByName}: ${answer.comment}` : 'not answered yet',
       },
-      { label: 'Standing', set: 'shrink', cell: (action) => actionStanding(action) },
+      { label: 'Standing', set: 'shrink', cell: (action) => actionStatus(action) },
     ]}
   />
 )
@@ -78,7 +78,7 @@ const ConcessionTable = ({ view: { state, judgement } }: { view: ProgrammeView }
       {
         label: 'Standing',
         set: 'shrink',
-        cell: (entry) => concessionStanding(entry, judgement.findings.get(entry.rule), state.facts.today),
+        cell: (entry) => concessionStatus(entry, judgement.findings.get(entry.rule), state.facts.today),
       },
     ]}
   />

@@ -7,11 +7,7 @@ import { STAGE_NAMES } from '@/shared/plan/stage'
 /** A gate with its stamps, and what is in its way. */
 export function GatePrinted({ gate }: { gate: GateState }) {
   return (
-    <Section
-      level={3}
-      heading={`${STAGE_NAMES[gate.stage]} gate`}
-      aside={<GateMark standing={gate.standing} />}
-    >
+    <Section level={3} heading={`${STAGE_NAMES[gate.stage]} gate`} aside={<GateMark status={gate.status} />}>
       <StampRow
         meaning="Gate signed"
         wanted="not signed yet"
@@ -20,9 +16,9 @@ export function GatePrinted({ gate }: { gate: GateState }) {
       />
       {gate.blockers.length > 0 && (
         <ul className="finding-notes">
-          {gate.blockers.map(({ title, says }) => (
-            <li key={`${title} ${says}`}>
-              {title}: {says}
+          {gate.blockers.map(({ title, message }) => (
+            <li key={`${title} ${message}`}>
+              {title}: {message}
             </li>
           ))}
         </ul>

@@ -3,30 +3,30 @@ import { StampRow } from '@/app/frame/stamp-row'
 import { Caution } from '@/app/ui/caution'
 import { DepartmentTag } from '@/app/ui/department-tag'
 import { Section } from '@/app/ui/section'
-import { StandingMark } from '@/app/ui/standing-mark'
+import { StatusMark } from '@/app/ui/status-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { learntIn } from '@/shared/lessons/lesson'
-import type { ItemState } from '@/shared/gate/standing'
+import type { ItemState } from '@/shared/gate/item-status'
 import { EvidencePrinted } from './evidence-printed'
 import { ValuesPrinted } from './values-printed'
 
 /** One item in full: what it asks, what is specified, what was found with its working, and who agreed. */
 export function ItemPrinted({ view, state }: { view: ProgrammeView; state: ItemState }) {
-  const { definition, setAside, lesson } = state.item
+  const { definition, tailoredOut, lesson } = state.item
   const findings = definition.rules.flatMap((rule) => {
     const finding = view.judgement.findings.get(rule.id)
     return finding ? [{ rule, finding }] : []
   })
   return (
-    <Section level={3} heading={definition.title} aside={<StandingMark standing={state.standing} />}>
+    <Section level={3} heading={definition.title} aside={<StatusMark status={state.status} />}>
       <p>
         <DepartmentTag department={definition.owner} /> {definition.asks}
         {lesson && !lesson.inAsks && ` ${learntIn(lesson)}`}
       </p>
-      {setAside && (
+      {tailoredOut && (
         <p>
-          Not applicable, proposed by {setAside.proposedByName}: {setAside.reason}{' '}
-          {setAside.agreed ? `Agreed by ${setAside.agreed.byName}.` : 'Not agreed yet.'}
+          Not applicable, proposed by {tailoredOut.proposedByName}: {tailoredOut.reason}{' '}
+          {tailoredOut.agreed ? `Agreed by ${tailoredOut.agreed.byName}.` : 'Not agreed yet.'}
         </p>
       )}
       {definition.cautions.map((caution) => (

@@ -6,7 +6,7 @@ import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { OptionStudy } from '@/shared/gate/option-study'
 import { ALL_LIMITS } from '@/shared/catalogue/standard-plan'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
-import { rulingOn } from '@/shared/plan/requirement'
+import { governingRequirement } from '@/shared/plan/requirement'
 import { STAGE_AIMS, STAGE_NAMES, STAGES, type Stage } from '@/shared/plan/stage'
 import { RouteCard } from '../route-card'
 import { DecisionsPrinted } from './decisions-printed'
@@ -26,7 +26,9 @@ export function Pack({ view, studies }: { view: ProgrammeView; studies: readonly
       <Section heading="Limits in force">
         <LimitTable
           code={view.code}
-          rulings={ALL_LIMITS.map((limit) => rulingOn(limit, view.state.facts.requirements))}
+          governingRequirements={ALL_LIMITS.map((limit) =>
+            governingRequirement(limit, view.state.facts.requirements),
+          )}
         />
       </Section>
       <RecordsPrinted view={view} />

@@ -42,7 +42,7 @@ export function StudyPrinted({ view, study }: { view: ProgrammeView; study: Opti
       ) : (
         <p>{problem}</p>
       )}
-      <RestsOn view={view} study={study} />
+      <CitedBy view={view} study={study} />
     </Section>
   )
 }
@@ -57,13 +57,13 @@ function Adoption({ study: { adoption } }: { study: OptionStudy }) {
 }
 
 /** What other departments answered about the item, and which alternatives name it as what they rest on. */
-function RestsOn({ view, study: { itemKey, alternatives } }: { view: ProgrammeView; study: OptionStudy }) {
+function CitedBy({ view, study: { itemKey, alternatives } }: { view: ProgrammeView; study: OptionStudy }) {
   const rows = view.state.actions.flatMap((action) => {
-    const restedOnBy = alternatives.flatMap(({ actions }, position) =>
+    const citedBy = alternatives.flatMap(({ actions }, position) =>
       actions.includes(action.number) ? [letterOf(position)] : [],
     )
-    return action.answer && (action.itemKey === itemKey || restedOnBy.length > 0)
-      ? [{ ...action, answer: action.answer, restedOnBy }]
+    return action.answer && (action.itemKey === itemKey || citedBy.length > 0)
+      ? [{ ...action, answer: action.answer, citedBy }]
       : []
   })
   if (rows.length === 0) return null
@@ -80,7 +80,7 @@ function RestsOn({ view, study: { itemKey, alternatives } }: { view: ProgrammeVi
           cell: ({ answer, answeredByName, to }) =>
             `${answerInWords(answer)}. ${answer.comment} (${answeredByName}, ${DEPARTMENT_NAMES[to].toLowerCase()})`,
         },
-        { label: 'Cited by', set: 'shrink', cell: ({ restedOnBy }) => restedOnBy.join(', ') || 'none' },
+        { label: 'Cited by', set: 'shrink', cell: ({ citedBy }) => citedBy.join(', ') || 'none' },
       ]}
     />
   )

@@ -15,8 +15,8 @@ const NAMES: Record<RateKnown['from'], string> = {
 
 /** Everything known of the board's failure rate against the target, and what remains to be shown. */
 export function RolledUp({ known: { target, rates }, code }: { known: Known; code: string }) {
-  const shown = rates.find(({ basis, standing }) => basis === 'shown' && standing === 'within the target')
-  const beyond = rates.find(({ basis, standing }) => basis === 'shown' && standing === 'beyond the target')
+  const shown = rates.find(({ basis, status }) => basis === 'shown' && status === 'within the target')
+  const beyond = rates.find(({ basis, status }) => basis === 'shown' && status === 'beyond the target')
   return (
     <Section heading="Against the target" lead={verdict(shown, beyond)}>
       <RatesOnScale
@@ -51,7 +51,7 @@ export function RolledUp({ known: { target, rates }, code }: { known: Known; cod
             {
               label: 'Life test brought to a board’s rate, upper bound',
               formula: 'χ²(C; 2r + 2)/2/(joints run through a life, Σ joints · lives^β) · joints/H · 10⁹',
-              numbers: `C = ${target.confidence}, ${target.joints} joints, β from ${target.wearOutShapes.least} to ${target.wearOutShapes.most}, the worst; ${target.lifeCycles === undefined ? 'cycles of a life not specified' : `${formatNumber(target.lifeCycles, 6)} cycles`}`,
+              numbers: `C = ${target.confidence}, ${target.joints} joints, β from ${target.wearOutShapes.min} to ${target.wearOutShapes.max}, the worst; ${target.lifeCycles === undefined ? 'cycles of a life not specified' : `${formatNumber(target.lifeCycles, 6)} cycles`}`,
               result: rateOf(rates, 'life test'),
             },
             {

@@ -15,13 +15,18 @@ export function Shown({ view, known }: { view: ProgrammeView; known: Known }) {
     what,
     href: findingAddress(code, rule),
     verdict: finding(rule)?.verdict,
-    says: finding(rule)?.found ?? 'not in the plan',
+    message: finding(rule)?.found ?? 'not in the plan',
   })
   const rows = [
     found('defects-against-budget', 'Joints inspected, with the exact bound'),
     found('microsections-sound', 'Joints cut open'),
     found('reliability-demonstrated', 'Life test, chi-square demonstration'),
-    { what: 'Life test, success run', href: undefined, verdict: undefined, says: successRunSays(known) },
+    {
+      what: 'Life test, success run',
+      href: undefined,
+      verdict: undefined,
+      message: successRunMessage(known),
+    },
     found('field-returns', 'Service, with exact bounds'),
   ]
   return (
@@ -46,7 +51,7 @@ export function Shown({ view, known }: { view: ProgrammeView; known: Known }) {
             names: true,
             cell: ({ what, href }) => (href ? <a href={href}>{what}</a> : what),
           },
-          { label: 'What it shows', cell: ({ says }) => says },
+          { label: 'What it shows', cell: ({ message }) => message },
           {
             label: 'Verdict',
             set: 'shrink',
@@ -58,7 +63,7 @@ export function Shown({ view, known }: { view: ProgrammeView; known: Known }) {
   )
 }
 
-function successRunSays({ specimens, target }: Known): string {
+function successRunMessage({ specimens, target }: Known): string {
   if (specimens.length === 0) return 'No life test is on record.'
   const run = successRun(specimens, target)
   if (!run)

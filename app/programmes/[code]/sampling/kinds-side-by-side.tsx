@@ -29,8 +29,8 @@ export function KindsSideBySide({ question }: { question: PlanQuestion }) {
     scheme,
     plan: planForLot(lotSize, severity, { ...settings, scheme }, { measured: true }),
   })).filter(({ scheme, plan }) => plan.kind === scheme)
-  const most = Math.min(1, Math.max(...plans.map(({ plan }) => planRisk(plan).oneInTen)) * 1.4)
-  const fractions = Array.from({ length: STEPS + 1 }, (_, step) => (most * step) / STEPS)
+  const max = Math.min(1, Math.max(...plans.map(({ plan }) => planRisk(plan).oneInTen)) * 1.4)
+  const fractions = Array.from({ length: STEPS + 1 }, (_, step) => (max * step) / STEPS)
   return (
     <Section
       heading="The kinds of plan side by side"
@@ -44,12 +44,12 @@ export function KindsSideBySide({ question }: { question: PlanQuestion }) {
           up={{ label: 'Accepted', unit: '%' }}
           series={plans.map(({ plan }) => ({
             name: NAMES[plan.kind],
-            points: operatingCurve(plan, fractions).map(({ fractionBad, acceptance }) => ({
-              x: fractionBad * 100,
+            points: operatingCurve(plan, fractions).map(({ fractionNonconforming, acceptance }) => ({
+              x: fractionNonconforming * 100,
               y: acceptance * 100,
             })),
           }))}
-          {...(acceptable < most && { upright: { x: acceptable * 100, name: `AQL ${percent(acceptable)}` } })}
+          {...(acceptable < max && { upright: { x: acceptable * 100, name: `AQL ${percent(acceptable)}` } })}
         />
         <RuledTable
           caption="What each costs and lets through"

@@ -2,8 +2,8 @@ import { lotsAddress, samplingAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { samplingContextOf } from '@/shared/sampling/sampling-of-lot'
-import { rulingOn } from '@/shared/plan/requirement'
-import { sampleConfidenceLeast } from '@/shared/plan/limits/evaluation-sampling'
+import { governingRequirement } from '@/shared/plan/requirement'
+import { sampleConfidenceMin } from '@/shared/plan/limits/evaluation-sampling'
 import { PlanShown } from './plan-shown'
 import { PlannerForm } from './planner-form'
 import { questionFrom, USUAL_SETTINGS } from './plan-question'
@@ -44,7 +44,7 @@ export default async function SamplingPage({ params, searchParams }: SamplingPag
         const context = samplingContextOf(facts)
         const specified = context?.settings ?? USUAL_SETTINGS
         const { question, problems = {} } = questionFrom(given, specified)
-        const confidence = rulingOn(sampleConfidenceLeast, facts.requirements).value / 100
+        const confidence = governingRequirement(sampleConfidenceMin, facts.requirements).value / 100
         return (
           <>
             <p className="section-lead">

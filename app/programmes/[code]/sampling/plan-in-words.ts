@@ -8,8 +8,8 @@ export const percent = (fraction: number): string => formatQuantity(fraction * 1
 
 /** Fractions bad along which a plan's curves are drawn: from none to well past where it still passes one in ten. */
 export function fractionsToDraw(plan: SamplingPlan): number[] {
-  const most = Math.min(1, planRisk(plan).oneInTen * 1.8)
-  return Array.from({ length: 81 }, (_, step) => (most * step) / 80)
+  const max = Math.min(1, planRisk(plan).oneInTen * 1.8)
+  return Array.from({ length: 81 }, (_, step) => (max * step) / 80)
 }
 
 /** The supplier's side: how often a process just at the acceptable quality level is sent back. */
@@ -31,7 +31,7 @@ export function consumersRiskInWords(plan: SamplingPlan): string {
 export function outgoingInWords(plan: SamplingPlan, { lotSize }: PlanQuestion): string {
   const worst = outgoingLimit(plan, lotSize)
   if (worst.outgoing === 0) return 'Every piece is looked at: none bad leaves.'
-  return `At worst ${percent(worst.outgoing)} on average, when ${percent(worst.fractionBad)} come in – if rejected lots are inspected whole and every bad piece is replaced. A test that uses up its specimens cannot do that.`
+  return `At worst ${percent(worst.outgoing)} on average, when ${percent(worst.fractionNonconforming)} come in – if rejected lots are inspected whole and every bad piece is replaced. A test that uses up its specimens cannot do that.`
 }
 
 /** What an acceptance shows of this very lot, with the confidence given. */

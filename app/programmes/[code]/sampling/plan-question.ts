@@ -26,10 +26,10 @@ export function questionFrom(
   specified: SamplingSettings,
 ): AskedQuestion {
   const problems: Record<string, string> = {}
-  const numberWithin = (name: string, otherwise: number, least: number, most: number, says: string) => {
+  const numberWithin = (name: string, otherwise: number, min: number, max: number, message: string) => {
     const typed = given[name]?.trim()
     const value = typed ? Number(typed.replace(',', '.').replace(/[\s\u202f]/g, '')) : otherwise
-    if (!(value >= least && value <= most)) problems[name] = says
+    if (!(value >= min && value <= max)) problems[name] = message
     return value
   }
   const lotSize = numberWithin('lot', 150, 1, LARGEST_LOT, 'A lot has 1 to 1 000 000 pieces.')

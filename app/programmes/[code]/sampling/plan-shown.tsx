@@ -46,17 +46,17 @@ export function PlanShown({ question, confidence }: { question: PlanQuestion; co
           caption="The plan in words"
           captionHidden
           rows={[
-            { what: 'Try', says: planInWords(plan) },
-            ...(average ? [{ what: 'Sample on average', says: average }] : []),
-            { what: 'Producer’s risk', says: producersRiskInWords(plan, question) },
-            { what: 'Consumer’s risk', says: consumersRiskInWords(plan) },
-            ...(proof ? [{ what: 'An accepted lot, at worst', says: proof }] : []),
-            { what: 'Outgoing quality', says: outgoingInWords(plan, question) },
+            { what: 'Try', message: planInWords(plan) },
+            ...(average ? [{ what: 'Sample on average', message: average }] : []),
+            { what: 'Producer’s risk', message: producersRiskInWords(plan, question) },
+            { what: 'Consumer’s risk', message: consumersRiskInWords(plan) },
+            ...(proof ? [{ what: 'An accepted lot, at worst', message: proof }] : []),
+            { what: 'Outgoing quality', message: outgoingInWords(plan, question) },
           ]}
           rowKey={({ what }) => what}
           columns={[
             { label: 'What', names: true, cell: ({ what }) => what },
-            { label: 'In words', cell: ({ says }) => says },
+            { label: 'In words', cell: ({ message }) => message },
           ]}
         />
       </Section>
@@ -65,8 +65,8 @@ export function PlanShown({ question, confidence }: { question: PlanQuestion; co
           <OperatingCurve
             title="Operating curve"
             plan={planInWords(plan)}
-            points={operatingCurve(plan, fractions).map(({ fractionBad, acceptance }) => ({
-              fractionDefective: fractionBad,
+            points={operatingCurve(plan, fractions).map(({ fractionNonconforming, acceptance }) => ({
+              fractionDefective: fractionNonconforming,
               probability: acceptance,
             }))}
             marks={[
@@ -93,14 +93,14 @@ export function PlanShown({ question, confidence }: { question: PlanQuestion; co
               across={{ label: 'Incoming nonconforming', unit: '%' }}
               up={{ label: 'Bad leaving', unit: '%' }}
               upright={{
-                x: worst.fractionBad * 100,
+                x: worst.fractionNonconforming * 100,
                 name: `at worst ${percent(worst.outgoing)} leave`,
               }}
               series={[
                 {
                   name: 'leaving',
-                  points: outgoing.map(({ fractionBad, outgoing: leaving }) => ({
-                    x: fractionBad * 100,
+                  points: outgoing.map(({ fractionNonconforming, outgoing: leaving }) => ({
+                    x: fractionNonconforming * 100,
                     y: leaving * 100,
                   })),
                 },

@@ -4,9 +4,9 @@ import { DepartmentTag } from '@/app/ui/department-tag'
 import { Disclosure } from '@/app/ui/disclosure'
 import { ParameterValue } from '@/app/ui/parameter-value'
 import { Section } from '@/app/ui/section'
-import { StandingMark } from '@/app/ui/standing-mark'
+import { StatusMark } from '@/app/ui/status-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import type { ItemState } from '@/shared/gate/standing'
+import type { ItemState } from '@/shared/gate/item-status'
 import { mayStayEmpty } from '@/shared/catalogue/standard-plan'
 import type { Parameter } from '@/shared/plan/parameter'
 import { refusal } from '@/shared/policy'
@@ -24,7 +24,7 @@ export function ItemValues({ view, state, parameters }: ItemValuesProps) {
     <Section
       level={3}
       heading={<a href={itemAddress(view.code, key)}>{title}</a>}
-      aside={<StandingMark standing={state.standing} />}
+      aside={<StatusMark status={state.status} />}
     >
       <div className="values">
         {parameters.map((parameter) => (

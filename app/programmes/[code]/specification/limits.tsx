@@ -2,20 +2,20 @@ import { LimitTable } from '@/app/findings/limit-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { ALL_LIMITS, itemHolding } from '@/shared/catalogue/standard-plan'
-import { rulingOn } from '@/shared/plan/requirement'
+import { governingRequirement } from '@/shared/plan/requirement'
 import type { SheetFilter } from './sheet-filter'
 
 /** Every limit of the programme with its layers, as far as the filter lets it through. */
 export function Limits({ view, filter }: { view: ProgrammeView; filter: SheetFilter }) {
   if (filter.shown === 'missing') return null
-  const rulings = ALL_LIMITS.filter((limit) => {
+  const governingRequirements = ALL_LIMITS.filter((limit) => {
     const item = itemHolding.limit(limit.key)
     return (
       (!filter.stage || item?.stage === filter.stage) &&
       (!filter.department || item?.owner === filter.department)
     )
   })
-    .map((limit) => rulingOn(limit, view.state.facts.requirements))
+    .map((limit) => governingRequirement(limit, view.state.facts.requirements))
     .filter(({ relaxed }) => filter.shown !== 'relaxed' || relaxed)
   return (
     <Section
@@ -23,8 +23,8 @@ export function Limits({ view, filter }: { view: ProgrammeView; filter: SheetFil
       heading="Limits"
       lead="The strictest layer rules, unless one of higher authority expressly permits the looser value."
     >
-      {rulings.length > 0 ? (
-        <LimitTable code={view.code} rulings={rulings} />
+      {governingRequirements.length > 0 ? (
+        <LimitTable code={view.code} governingRequirements={governingRequirements} />
       ) : (
         <p>{filter.shown === 'relaxed' ? 'No limit is looser than its default.' : 'No limits here.'}</p>
       )}

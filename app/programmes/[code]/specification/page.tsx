@@ -5,7 +5,7 @@ import { Empty } from '@/app/ui/empty'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { ALL_LIMITS, mayStayEmpty } from '@/shared/catalogue/standard-plan'
-import { rulingOn } from '@/shared/plan/requirement'
+import { governingRequirement } from '@/shared/plan/requirement'
 import { STAGE_NAMES, STAGES } from '@/shared/plan/stage'
 import { FilterForm } from './filter-form'
 import { ItemValues } from './item-values'
@@ -46,10 +46,10 @@ export default async function SpecificationPage({ params, searchParams }: Specif
 
 function cellsOf({ state }: ProgrammeView) {
   const parameters = state.items
-    .filter(({ setAside }) => !setAside?.agreed)
+    .filter(({ tailoredOut }) => !tailoredOut?.agreed)
     .flatMap(({ definition }) => definition.parameters)
   const empty = parameters.filter(({ key }) => !state.facts.values.has(key))
-  const relaxed = ALL_LIMITS.filter((limit) => rulingOn(limit, state.facts.requirements).relaxed)
+  const relaxed = ALL_LIMITS.filter((limit) => governingRequirement(limit, state.facts.requirements).relaxed)
   return [
     { label: 'Specified', value: `${parameters.length - empty.length} of ${parameters.length}` },
     { label: 'Still to specify', value: empty.filter((parameter) => !mayStayEmpty(parameter)).length },
@@ -62,7 +62,7 @@ function Values({ view, filter }: { view: ProgrammeView; filter: SheetFilter }) 
   const stages = STAGES.filter((stage) => !filter.stage || stage === filter.stage).map((stage) => ({
     stage,
     items: view.judgement.items
-      .filter(({ item }) => item.definition.stage === stage && !item.setAside?.agreed)
+      .filter(({ item }) => item.definition.stage === stage && !item.tailoredOut?.agreed)
       .map((state) => ({
         state,
         parameters: state.item.definition.parameters.filter(

@@ -5,13 +5,13 @@ import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { Sign } from '@/app/ui/sign'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { reaffirmationAgeMost } from '@/shared/plan/limits/evaluation-storage'
+import { reaffirmationAgeMax } from '@/shared/plan/limits/evaluation-storage'
 import { boardStorageMonths, leadStorageMonths } from '@/shared/plan/parameters/storage'
-import { rulingOn } from '@/shared/plan/requirement'
+import { governingRequirement } from '@/shared/plan/requirement'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import type { ClockState, LotClock } from '@/shared/storage/lot-clocks'
 import { storageClockRule } from '@/shared/rules/control/storage-clock'
-import { namedRuling } from '@/shared/rules/ruling-source'
+import { governingName } from '@/shared/rules/governing-source'
 
 interface StorageClocksProps {
   view: ProgrammeView
@@ -30,15 +30,15 @@ export function StorageClocks({ view, clocks }: StorageClocksProps) {
     )
   if (clocks.length === 0)
     return <Empty title="Nothing in store">No lot of boards, coupons or components is on file.</Empty>
-  const tested = rulingOn(reaffirmationAgeMost, view.state.facts.requirements)
+  const tested = governingRequirement(reaffirmationAgeMax, view.state.facts.requirements)
   return (
     <Section
       heading="Lots by the day they must be soldered"
       lead={
         <>
           The earlier of the end of their time in store and of what the newest solderability test stands for:{' '}
-          {formatQuantity(tested.value, 'days')} ({namedRuling(tested)}). A retest moves the second, never the
-          first. <a href={findingAddress(view.code, storageClockRule.id)}>What was soldered, and when</a>
+          {formatQuantity(tested.value, 'days')} ({governingName(tested)}). A retest moves the second, never
+          the first. <a href={findingAddress(view.code, storageClockRule.id)}>What was soldered, and when</a>
         </>
       }
     >

@@ -46,14 +46,14 @@ const COLUMNS: Column<EntryShown>[] = [
 
 function What({ entry: { command, payload, code } }: { entry: EntryShown }) {
   const told = entryTold({ command, payload })
-  const says = [told?.what, told?.words].filter(Boolean).join(' – ')
+  const message = [told?.what, told?.words].filter(Boolean).join(' – ')
   return (
     <div className="entry">
       <p>
         <strong>{entryLabel(command)}</strong>
         {told && <>: {code ? <a href={placeAddress(code, told.leads)}>{told.subject}</a> : told.subject}</>}
       </p>
-      {says && <p className="entry-says">{says}</p>}
+      {message && <p className="entry-says">{message}</p>}
       <Disclosure summary="Full entry" open={!told} printed={false}>
         <EntryText payload={payload} />
       </Disclosure>

@@ -4,7 +4,7 @@ import { Notice } from '@/app/ui/notice'
 import { breakCountOf, breaksInWords, type StoredVerdict } from '@/shared/stored/stored-verdict'
 import type { ClockStep } from '@/shared/trail/trail-break'
 
-const MOST_SHOWN = 20
+const MAX_SHOWN = 20
 
 /** What a verification found: of the chain, of what its entries say was stored, and of the clock. */
 export function Verdict({ verdict }: { verdict: StoredVerdict }) {
@@ -50,11 +50,11 @@ function Broken({ verdict }: { verdict: StoredVerdict }) {
       }
     >
       <ul className="finding-notes">
-        {breaksInWords(verdict, MOST_SHOWN).map((sentence, position) => (
+        {breaksInWords(verdict, MAX_SHOWN).map((sentence, position) => (
           <li key={position}>{sentence}</li>
         ))}
       </ul>
-      {count > MOST_SHOWN && <p>And {countText(count - MOST_SHOWN)} more.</p>}
+      {count > MAX_SHOWN && <p>And {countText(count - MAX_SHOWN)} more.</p>}
       {verdict.stored.unhashedRows > 0 && <p>{unhashedInWords(verdict.stored.unhashedRows)}</p>}
     </Notice>
   )
@@ -70,13 +70,13 @@ function ClockSteps({ steps }: { steps: readonly ClockStep[] }) {
         certain, their times are not.
       </p>
       <ul className="finding-notes">
-        {steps.slice(0, MOST_SHOWN).map(({ seq, at, before }) => (
+        {steps.slice(0, MAX_SHOWN).map(({ seq, at, before }) => (
           <li key={seq}>
             Entry {seq} says {timeInWords(at)}, the one before it {timeInWords(before)}.
           </li>
         ))}
       </ul>
-      {steps.length > MOST_SHOWN && <p>And {countText(steps.length - MOST_SHOWN)} more.</p>}
+      {steps.length > MAX_SHOWN && <p>And {countText(steps.length - MAX_SHOWN)} more.</p>}
     </Notice>
   )
 }

@@ -3,7 +3,7 @@ import { actionsAddress, itemAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { Day } from '@/app/ui/date'
-import { actionStanding } from '@/shared/gate/action-standing'
+import { actionStatus } from '@/shared/gate/action-status'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { Answer } from './answer'
 import { AnswerForm, DecisionForms, WithdrawForm } from './forms'
@@ -33,7 +33,7 @@ export default async function ActionPage({ params }: ActionPageProps) {
         { label: 'To', value: DEPARTMENT_NAMES[action.to] },
         { label: 'About', value: action.kind },
         { label: 'Due', value: <Day at={action.dueOn} /> },
-        { label: 'Standing', value: actionStanding(action) },
+        { label: 'Standing', value: actionStatus(action) },
       ]}
     >
       {(view) => (

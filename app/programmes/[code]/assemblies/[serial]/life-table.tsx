@@ -23,7 +23,7 @@ export function LifeTable({ code, events }: { code: string; events: readonly Lif
             names: true,
             cell: ({ what, from }) => <a href={addressOf(code, from)}>{what}</a>,
           },
-          { label: 'Recorded', cell: ({ says }) => says },
+          { label: 'Recorded', cell: ({ message }) => message },
         ]}
       />
     </Section>

@@ -5,7 +5,7 @@ import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { Notice } from '@/app/ui/notice'
 import { Section } from '@/app/ui/section'
-import { concessionStanding } from '@/shared/gate/concession'
+import { concessionStatus } from '@/shared/gate/concession'
 import { findRule } from '@/shared/catalogue/standard-plan'
 import { Signatures } from './signatures'
 
@@ -21,7 +21,7 @@ export default async function ConcessionPage({ params }: ConcessionPageProps) {
   const concession = visit.view.state.concessions.find((entry) => String(entry.number) === number)
   if (!concession) notFound()
   const finding = visit.view.judgement.findings.get(concession.rule)
-  const standing = concessionStanding(concession, finding, visit.view.state.facts.today)
+  const status = concessionStatus(concession, finding, visit.view.state.facts.today)
   const title = `Concession ${number}`
   return (
     <ProgrammeSheet
@@ -44,7 +44,7 @@ export default async function ConcessionPage({ params }: ConcessionPageProps) {
           value: concession.quantity === null ? 'any number' : `${concession.quantity} boards`,
         },
         { label: 'Until', value: concession.untilOn ?? 'no last day' },
-        { label: 'Standing', value: standing },
+        { label: 'Standing', value: status },
       ]}
     >
       {(view) => (
@@ -55,7 +55,7 @@ export default async function ConcessionPage({ params }: ConcessionPageProps) {
               {concession.refused.why}
             </Notice>
           )}
-          {standing === 'no longer about this finding' && (
+          {status === 'no longer about this finding' && (
             <Notice kind="warning" title="The finding has changed">
               What was asked for is not what is found today: another number, or another part. It lets nothing
               pass; ask again if the finding still fails.
@@ -74,7 +74,7 @@ export default async function ConcessionPage({ params }: ConcessionPageProps) {
           <Signatures
             view={view}
             concession={concession}
-            standing={standing}
+            status={status}
             hasPassword={visit.person.hasPassword}
           />
         </>

@@ -6,7 +6,7 @@ import { StampRow } from '@/app/frame/stamp-row'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { CONCESSION_STANDINGS, isAlive, type ConcessionStanding } from '@/shared/gate/concession'
+import { CONCESSION_STANDINGS, isAlive, type ConcessionStatus } from '@/shared/gate/concession'
 import type { ConcessionEntry } from '@/shared/gate/programme-state'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { refusal } from '@/shared/policy'
@@ -15,12 +15,12 @@ import { grantConcession, refuseConcession } from '@/app/forms/command-actions'
 interface SignaturesProps {
   view: ProgrammeView
   concession: ConcessionEntry
-  standing: ConcessionStanding
+  status: ConcessionStatus
   hasPassword: boolean
 }
 
 /** The two signatures of a concession, and the forms to give one or to refuse it. */
-export function Signatures({ view, concession, standing, hasPassword }: SignaturesProps) {
+export function Signatures({ view, concession, status, hasPassword }: SignaturesProps) {
   return (
     <Section
       heading="Signatures"
@@ -33,14 +33,14 @@ export function Signatures({ view, concession, standing, hasPassword }: Signatur
         signed={(['design', 'quality'] as const).map((department) => ({
           department,
           signature: signatureOf(concession, department),
-          holds: isAlive(standing),
+          holds: isAlive(status),
         }))}
       />
-      {CONCESSION_STANDINGS[standing].waits && (
+      {CONCESSION_STANDINGS[status].waits && (
         <Granting view={view} concession={concession} hasPassword={hasPassword} />
       )}
       {!concession.refused && !refusal('refuse-concession', view.actor) && (
-        <Refusing code={view.code} concession={concession} granted={CONCESSION_STANDINGS[standing].lets} />
+        <Refusing code={view.code} concession={concession} granted={CONCESSION_STANDINGS[status].lets} />
       )}
     </Section>
   )
@@ -58,7 +58,7 @@ function signatureOf(concession: ConcessionEntry, department: 'design' | 'qualit
   )
 }
 
-function Granting({ view, concession, hasPassword }: Omit<SignaturesProps, 'standing'>) {
+function Granting({ view, concession, hasPassword }: Omit<SignaturesProps, 'status'>) {
   const asked = view.actor.departments
     .filter((department) => department !== 'production')
     .map((department) => ({

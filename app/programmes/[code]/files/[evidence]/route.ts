@@ -12,7 +12,7 @@ const readsFile: Rights<{ code: string; evidence: string }, StoredFile> = async 
   const read = await readsProgramme(person, params)
   if (!('right' in read)) return read
   const file = await readStoredFile(read.right.state.programme.id, params.evidence)
-  return file ? { right: file } : { status: 404, says: 'There is no such file in this programme.' }
+  return file ? { right: file } : { status: 404, message: 'There is no such file in this programme.' }
 }
 
 export const GET = guarded(readsFile, async ({ right: file }) => {

@@ -6,7 +6,7 @@ import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { concessionStanding, isAlive } from '@/shared/gate/concession'
+import { concessionStatus, isAlive } from '@/shared/gate/concession'
 import { refusal } from '@/shared/policy'
 import { CAN_BE_CONCEDED, type Finding } from '@/shared/rules/finding'
 import { requestConcession } from '@/app/forms/command-actions'
@@ -22,11 +22,11 @@ export function Concessions({
   finding: Finding
 }) {
   const own = view.state.concessions.filter((entry) => entry.rule === finding.rule)
-  const standing = own.map((entry) => ({
+  const status = own.map((entry) => ({
     entry,
-    standing: concessionStanding(entry, finding, view.state.facts.today),
+    status: concessionStatus(entry, finding, view.state.facts.today),
   }))
-  const open = standing.some((row) => isAlive(row.standing))
+  const open = status.some((row) => isAlive(row.status))
   const mayAsk = CAN_BE_CONCEDED[finding.verdict] && !open && !refusal('request-concession', view.actor)
   if (own.length === 0 && !mayAsk) return null
   return (
@@ -39,7 +39,7 @@ export function Concessions({
         <RuledTable
           caption="Concessions on this finding"
           captionHidden
-          rows={standing}
+          rows={status}
           rowKey={({ entry }) => entry.number}
           columns={[
             {
@@ -50,7 +50,7 @@ export function Concessions({
               ),
             },
             { label: 'Why', names: true, cell: ({ entry }) => entry.why },
-            { label: 'Standing', set: 'shrink', cell: (row) => row.standing },
+            { label: 'Standing', set: 'shrink', cell: (row) => row.status },
           ]}
         />
       )}

@@ -7,8 +7,8 @@ import { Quantity } from '@/app/ui/quantity'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { findParameter, itemHolding } from '@/shared/catalogue/standard-plan'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
-import { rulingOn } from '@/shared/plan/requirement'
-import { rulingInWords } from '@/shared/plan/ruling-in-words'
+import { governingRequirement } from '@/shared/plan/requirement'
+import { governingInWords } from '@/shared/plan/governing-in-words'
 import { readableOf, type AnyRule, type Readable } from '@/shared/rules/rule'
 import { placeOfInput } from './input-place'
 import { RecordsRead } from './records-read'
@@ -64,7 +64,8 @@ function InputValue({ view, read }: { view: ProgrammeView; read: Readable }): Re
     case 'limit':
       return (
         <>
-          {read.direction} <Quantity value={rulingOn(read, facts.requirements).value} unit={read.unit} />
+          {read.direction}{' '}
+          <Quantity value={governingRequirement(read, facts.requirements).value} unit={read.unit} />
         </>
       )
     case 'today':
@@ -79,7 +80,7 @@ function Origin({ view, read }: { view: ProgrammeView; read: Readable }): ReactN
     case 'parameter':
       return <ParameterOrigin view={view} parameter={read.key} />
     case 'limit':
-      return rulingInWords(rulingOn(read, view.state.facts.requirements))
+      return governingInWords(governingRequirement(read, view.state.facts.requirements))
     case 'today':
       return 'The day of judging.'
     case 'records':

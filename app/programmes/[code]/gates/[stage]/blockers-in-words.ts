@@ -1,13 +1,13 @@
 import { actionAddress, concessionAddress, findingAddress, gateAddress, itemAddress } from '@/app/addresses'
 import type { Blocker, GateState } from '@/shared/gate/gate'
-import type { ItemState } from '@/shared/gate/standing'
+import type { ItemState } from '@/shared/gate/item-status'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { stageBefore } from '@/shared/plan/stage'
 
 /** One line of what is in the way, and where it is mended. */
 export interface BlockerLine {
   readonly kind: string
-  readonly says: string
+  readonly message: string
   readonly href: string
 }
 
@@ -21,10 +21,10 @@ export function blockersInWords(code: string, gate: GateState, items: readonly I
     const blockers = gate.blockers.filter(({ itemKey }) => itemKey === key)
     const awaited = awaitedBy(items.find(({ item }) => item.definition.key === key))
     const lines = blockers
-      .filter(({ shortfall }) => shortfall?.kind !== 'approval' || !awaited.includes(shortfall.target))
+      .filter(({ openPoint }) => openPoint?.kind !== 'approval' || !awaited.includes(openPoint.target))
       .map((blocker) => ({
-        kind: blocker.shortfall?.kind ?? 'gate',
-        says: blocker.says,
+        kind: blocker.openPoint?.kind ?? 'gate',
+        message: blocker.message,
         href: placeOf(code, gate, blocker),
       }))
     return {
@@ -44,14 +44,14 @@ function awaitedLine(code: string, item: string, departments: readonly string[])
   const all = new Intl.ListFormat('en-GB').format(names)
   return {
     kind: 'approval',
-    says: `Waits for the approval of ${all}.`,
+    message: `Waits for the approval of ${all}.`,
     href: `${itemAddress(code, item)}#approvals`,
   }
 }
 
-function placeOf(code: string, gate: GateState, { itemKey, shortfall }: Blocker): string {
-  if (!itemKey || !shortfall) return gateAddress(code, stageBefore(gate.stage) ?? gate.stage)
-  const { kind, target } = shortfall
+function placeOf(code: string, gate: GateState, { itemKey, openPoint }: Blocker): string {
+  if (!itemKey || !openPoint) return gateAddress(code, stageBefore(gate.stage) ?? gate.stage)
+  const { kind, target } = openPoint
   if (kind === 'finding') return findingAddress(code, target)
   if (kind === 'action') return actionAddress(code, target)
   if (kind === 'concession') return concessionAddress(code, target)

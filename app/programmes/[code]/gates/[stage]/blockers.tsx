@@ -2,7 +2,7 @@ import { Notice } from '@/app/ui/notice'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { GateState } from '@/shared/gate/gate'
-import type { ItemState } from '@/shared/gate/standing'
+import type { ItemState } from '@/shared/gate/item-status'
 import { blockersInWords } from './blockers-in-words'
 
 interface BlockersProps {
@@ -30,10 +30,10 @@ export function Blockers({ code, gate, items }: BlockersProps) {
           caption="Outstanding before this gate"
           captionHidden
           groups={blockersInWords(code, gate, items)}
-          rowKey={({ says }, position) => `${says} ${position}`}
+          rowKey={({ message }, position) => `${message} ${position}`}
           columns={[
             { label: 'Kind', set: 'shrink', cell: ({ kind }) => <span className="faint">{kind}</span> },
-            { label: 'What', names: true, cell: ({ says, href }) => <a href={href}>{says}</a> },
+            { label: 'What', names: true, cell: ({ message, href }) => <a href={href}>{message}</a> },
           ]}
         />
       </div>

@@ -2,7 +2,7 @@ import { itemAddress } from '@/app/addresses'
 import { Digest } from '@/app/ui/digest'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
-import { StandingMark } from '@/app/ui/standing-mark'
+import { StatusMark } from '@/app/ui/status-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { Stage } from '@/shared/plan/stage'
 
@@ -27,7 +27,7 @@ export function Covered({ view, stage }: { view: ProgrammeView; stage: Stage }) 
               <a href={itemAddress(view.code, item.definition.key)}>{item.definition.title}</a>
             ),
           },
-          { label: 'Standing', set: 'shrink', cell: ({ standing }) => <StandingMark standing={standing} /> },
+          { label: 'Standing', set: 'shrink', cell: ({ status }) => <StatusMark status={status} /> },
           {
             label: 'Approved by',
             cell: ({ approvals }) =>

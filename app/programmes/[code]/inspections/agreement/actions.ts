@@ -53,12 +53,12 @@ export async function recordBlindCalls(_state: FormState, form: FormData): Promi
 /** What is wrong with the nth row that was sent, said at the box it was typed into. */
 const atItsRow = (fields: FormState['fields'], kept: readonly number[]): FormState['fields'] =>
   Object.fromEntries(
-    Object.entries(fields).map(([name, says]) => {
+    Object.entries(fields).map(([name, message]) => {
       const [, sent, box] = /^rows\.(\d+)\.(\w+)$/.exec(name) ?? []
-      if (sent === undefined) return [name, says]
+      if (sent === undefined) return [name, message]
       return [
         box === 'reference' ? `calls.${kept[Number(sent)]}.known` : `calls.${kept[Number(sent)]}.${box}`,
-        says,
+        message,
       ]
     }),
   )

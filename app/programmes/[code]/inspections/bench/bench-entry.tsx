@@ -1,13 +1,13 @@
 import { randomUUID } from 'node:crypto'
 import { CommandForm } from '@/app/forms/command-form'
 import { NumberBox, TextBox } from '@/app/forms/fields'
-import { rulingFor, valueOf } from '@/app/pictures/value-of'
+import { governingFor, valueOf } from '@/app/pictures/value-of'
 import { Day } from '@/app/ui/date'
 import { Disclosure } from '@/app/ui/disclosure'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { magnificationFor } from '@/shared/materials/inspection-magnification'
-import { magnificationMost } from '@/shared/plan/limits/assessment-inspection'
-import { trainingNoticeLeast, trainingValidMost } from '@/shared/plan/limits/control-people'
+import { magnificationMax } from '@/shared/plan/limits/assessment-inspection'
+import { trainingNoticeMin, trainingValidMax } from '@/shared/plan/limits/control-people'
 import { componentPlaces } from '@/shared/plan/parameters/assessment-inspection'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { DEFECT_KINDS } from '@/shared/records/inspection'
@@ -96,16 +96,16 @@ function powerAsked(view: ProgrammeView): string | undefined {
   const holes = valueOf(view, leadHoles)
   if (!holes) return undefined
   const narrowest = Math.min(...holes.map(({ landMm }) => landMm))
-  const { least, most } = magnificationFor(narrowest)
-  return `Lands of ${narrowest} mm ask for ${least} to ${most} ×; at most ${rulingFor(view, magnificationMost).value} ×.`
+  const { min, max } = magnificationFor(narrowest)
+  return `Lands of ${narrowest} mm ask for ${min} to ${max} ×; at most ${governingFor(view, magnificationMax).value} ×.`
 }
 
 /** Whether the inspector is in date today, in the words of the rule that will ask it. */
 function qualified(view: ProgrammeView, worker: string, on: string): string {
   const training = (view.state.facts.records.byKind.get('training') ?? []) as readonly RecordOf<'training'>[]
   const { verdict, found } = judgePeople([{ worker, skill: 'inspection', on }], training, {
-    validMost: rulingFor(view, trainingValidMost),
-    notice: rulingFor(view, trainingNoticeLeast),
+    validMax: governingFor(view, trainingValidMax),
+    notice: governingFor(view, trainingNoticeMin),
   })
   return verdict === 'meets' ? `${worker} is in date for visual inspection.` : found
 }

@@ -27,7 +27,7 @@ export function PlaceOnBoard({ outline, components, defects, active, onPlace }: 
     const matrix = event.currentTarget.getScreenCTM()
     if (!matrix) return
     const at = new DOMPoint(event.clientX, event.clientY).matrixTransform(matrix.inverse())
-    const within = (mm: number, most: number) => String(Math.round(Math.min(most, Math.max(0, mm)) * 2) / 2)
+    const within = (mm: number, max: number) => String(Math.round(Math.min(max, Math.max(0, mm)) * 2) / 2)
     onPlace(within(at.x, lengthMm), within(widthMm - at.y, widthMm))
   }
   const size = Math.max(lengthMm, widthMm) / 40

@@ -30,7 +30,7 @@ export function repeatedFor(view: ProgrammeView, after: string | undefined): Rep
   const holes = valueOf(view, leadHoles)
   const earlier = last ?? inspections.findLast(({ inspector }) => inspector === view.actor.name)
   const joints = holes && boardJoints(holes, valueOf(view, surfaceMountJoints)).total
-  const power = holes && magnificationFor(Math.min(...holes.map(({ landMm }) => landMm))).most
+  const power = holes && magnificationFor(Math.min(...holes.map(({ landMm }) => landMm))).max
   return {
     assembly: nextSerial((earlier ?? inspections.at(-1))?.assembly ?? '', seen),
     inspectedOn: last?.inspectedOn ?? view.state.facts.today,

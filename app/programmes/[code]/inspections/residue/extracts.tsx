@@ -9,7 +9,7 @@ import { VerdictMark } from '@/app/ui/verdict-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { EXTRACTION_METHODS } from '@/shared/materials/extraction-methods'
 import { extractedAreaCm2, perSquareInch } from '@/shared/physics/ionic-equivalents'
-import { ionicResidueMost } from '@/shared/plan/limits/assessment-residue'
+import { ionicResidueMax } from '@/shared/plan/limits/assessment-residue'
 import { formatNumber } from '@/shared/quantity/format'
 import type { RecordOf } from '@/shared/records/record-kinds'
 import { residueOf } from '@/shared/rules/assessment/ionic-cleanliness'
@@ -116,7 +116,7 @@ function Factors({ view }: { view: ProgrammeView }) {
       <p className="field-hint">
         A stronger extraction reads higher: its reading is divided by its factor, so that the limit of the
         manual rinse applies.{' '}
-        <a href={limitAddress(view.code, ionicResidueMost.key)}>The limit and its layers</a>;{' '}
+        <a href={limitAddress(view.code, ionicResidueMax.key)}>The limit and its layers</a>;{' '}
         <a href={instrumentsAddress()}>instruments in calibration</a>.
       </p>
     </div>

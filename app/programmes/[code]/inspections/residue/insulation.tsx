@@ -1,11 +1,11 @@
 import { findingAddress, recordKindAddress } from '@/app/addresses'
 import { Curves } from '@/app/drawing/curves'
-import { rulingFor, valueOf } from '@/app/pictures/value-of'
+import { governingFor, valueOf } from '@/app/pictures/value-of'
 import { Empty } from '@/app/ui/empty'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { INSULATION_CONDITIONS, type InsulationConditionKey } from '@/shared/materials/insulation-conditions'
-import { insulationResistanceLeast } from '@/shared/plan/limits/assessment-residue'
+import { insulationResistanceMin } from '@/shared/plan/limits/assessment-residue'
 import { insulationTest } from '@/shared/plan/parameters/assessment-residue'
 import { insulationNeeded } from '@/shared/plan/parameters/solder'
 import { formatQuantity } from '@/shared/quantity/format'
@@ -22,7 +22,7 @@ export function Insulation({ view }: { view: ProgrammeView }) {
     (a, b) => Number(b === asked) - Number(a === asked),
   )
   const limitMOhm = Math.max(
-    rulingFor(view, insulationResistanceLeast).value,
+    governingFor(view, insulationResistanceMin).value,
     valueOf(view, insulationNeeded) ?? 0,
   )
   return (
@@ -112,7 +112,7 @@ function UnderCondition({ condition, asked, readings, limitMOhm }: UnderConditio
         ]),
       }}
       note={`${source.cite} (${source.how}).`}
-      room={104}
+      marginValue={104}
     />
   )
 }

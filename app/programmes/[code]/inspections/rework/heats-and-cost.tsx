@@ -1,12 +1,12 @@
 import { findingAddress, recordKindAddress } from '@/app/addresses'
 import { ReadingsAgainstLimit } from '@/app/drawing/readings-against-limit'
-import { rulingFor, valueOf } from '@/app/pictures/value-of'
+import { governingFor, valueOf } from '@/app/pictures/value-of'
 import { Empty } from '@/app/ui/empty'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { reworkSummary } from '@/shared/inspection/rework-summary'
-import { reworkHeatsMost } from '@/shared/plan/limits/assessment-rework'
+import { reworkHeatsMax } from '@/shared/plan/limits/assessment-rework'
 import { workingHourCost } from '@/shared/plan/parameters/assessment-proof'
 import { formatNumber } from '@/shared/quantity/format'
 import type { RecordOf } from '@/shared/records/record-kinds'
@@ -17,7 +17,7 @@ type Rework = RecordOf<'rework'>
 /** Heats of each joint against the limit, and hours and money by the defect that caused them. */
 export function HeatsAndCost({ view }: { view: ProgrammeView }) {
   const rows = (view.state.facts.records.byKind.get('rework') ?? []) as readonly Rework[]
-  const most = rulingFor(view, reworkHeatsMost).value
+  const max = governingFor(view, reworkHeatsMax).value
   const { joints } = reworkSummary(rows)
   return (
     <Section
@@ -40,7 +40,7 @@ export function HeatsAndCost({ view }: { view: ProgrammeView }) {
               characteristic="Heats, all visits together"
               unit="cycles"
               readings={joints.map(({ heats }) => heats)}
-              limits={{ atMost: most }}
+              limits={{ atMost: max }}
             />
             <RuledTable
               caption="By defect that caused it"
@@ -71,7 +71,7 @@ export function HeatsAndCost({ view }: { view: ProgrammeView }) {
               {
                 label: 'May still be heated',
                 cell: ({ heats }) =>
-                  heats > most ? 'too often already' : heats === most ? 'no more' : `${most - heats} more`,
+                  heats > max ? 'too often already' : heats === max ? 'no more' : `${max - heats} more`,
               },
             ]}
           />

@@ -81,6 +81,6 @@ const sceneOf = ({ fillPct, contactAngleDeg, voidPct = 0, cracked }: Cut) => ({
       ? { also: 'void' as const }
       : {}),
   mark: cracked
-    ? { says: 'crack beside the lead', at: [0.36, 0.3] as const }
-    : { says: `filled to ${formatQuantity(fillPct, '%')}`, at: [0.39, (-1.1 * fillPct) / 100] as const },
+    ? { message: 'crack beside the lead', at: [0.36, 0.3] as const }
+    : { message: `filled to ${formatQuantity(fillPct, '%')}`, at: [0.39, (-1.1 * fillPct) / 100] as const },
 })

@@ -7,7 +7,7 @@ import { instrumentUses } from '@/shared/instruments/instrument-uses'
 import { studiedGauges, type GaugeReading } from '@/shared/instruments/gauge-study'
 import { GaugeStudySheet } from './gauge-study-sheet'
 import { RecordStudy } from './record-study'
-import { RestsOnIt } from './rests-on-it'
+import { WhereUsed } from './where-used'
 
 interface GaugePageProps {
   params: Promise<{ code: string; tag: string }>
@@ -53,7 +53,7 @@ export default async function GaugePage({ params }: GaugePageProps) {
           {studies.map((study) => (
             <GaugeStudySheet key={study.study} view={view} studied={study} />
           ))}
-          <RestsOnIt view={view} uses={uses} />
+          <WhereUsed view={view} uses={uses} />
           <RecordStudy view={view} tag={tag} />
         </>
       )}

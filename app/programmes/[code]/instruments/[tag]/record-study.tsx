@@ -13,7 +13,7 @@ import { STUDY_COLUMNS } from '../study-columns'
 
 /** Two people, five parts, three trials without scripts; more are added or pasted with them. */
 const BLANK_ROWS = Array.from({ length: 30 }, () => ({}))
-const MOST_ROWS = 600
+const MAX_ROWS = 600
 
 /** The readings of a study entered together, typed or pasted from a spreadsheet. */
 export function RecordStudy({ view, tag }: { view: ProgrammeView; tag: string }) {
@@ -40,7 +40,7 @@ export function RecordStudy({ view, tag }: { view: ProgrammeView; tag: string })
               caption="Readings of the study"
               columns={STUDY_COLUMNS}
               rows={BLANK_ROWS}
-              maxRows={MOST_ROWS}
+              maxRows={MAX_ROWS}
             />
             <SubmitButton>Record the study</SubmitButton>
           </div>

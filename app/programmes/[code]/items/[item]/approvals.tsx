@@ -2,12 +2,12 @@ import { StampRow } from '@/app/frame/stamp-row'
 import { Disclosure } from '@/app/ui/disclosure'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import type { ItemState } from '@/shared/gate/standing'
+import type { ItemState } from '@/shared/gate/item-status'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { refusal } from '@/shared/policy'
 import { ApproveForm } from './approve-form'
 import { ChangedSince } from './changed-since'
-import { Cover } from './cover'
+import { SignedContent } from './signed-content'
 
 interface ApprovalsProps {
   view: ProgrammeView
@@ -43,7 +43,7 @@ export function Approvals({ view, state, hasPassword }: ApprovalsProps) {
         summary={maySign.length > 0 ? 'What your signature covers' : 'What an approval covers today'}
         open={maySign.length > 0}
       >
-        <Cover view={view} cover={state.cover} digest={state.digest} />
+        <SignedContent view={view} signedContent={state.signedContent} digest={state.digest} />
       </Disclosure>
       {asked
         .filter(({ refused }) => refused !== undefined)

@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto'
 import { CommandForm } from '@/app/forms/command-form'
 import { SignatureBox, TextBox } from '@/app/forms/fields'
 import { SubmitButton } from '@/app/ui/submit-button'
-import type { ItemState } from '@/shared/gate/standing'
+import type { ItemState } from '@/shared/gate/item-status'
 import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
 import { approveItem } from '@/app/forms/command-actions'
 

@@ -1,9 +1,9 @@
 import { findingAddress, limitAddress, parameterAddress } from '@/app/addresses'
 import { Day } from '@/app/ui/date'
 import { Disclosure } from '@/app/ui/disclosure'
-import { coverInFormOf } from '@/shared/gate/standing'
-import { coverDifference, type CoverChange } from '@/shared/gate/cover-difference'
-import type { ItemState } from '@/shared/gate/standing'
+import { signedContentInFormOf } from '@/shared/gate/item-status'
+import { signedContentDifference, type SignedContentChange } from '@/shared/gate/signed-content-difference'
+import type { ItemState } from '@/shared/gate/item-status'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 
 /** For lapsed approvals: what differs between the item as signed and as it stands. Equal ones are told together. */
@@ -11,12 +11,12 @@ export function ChangedSince({ code, state }: { code: string; state: ItemState }
   const lapsed = state.approvals.flatMap(({ department, approval, holds }) =>
     approval && !holds ? { department, approval } : [],
   )
-  const covers = [...new Set(lapsed.map(({ approval }) => approval.cover))]
-  return covers.map((cover) => {
-    const signed = lapsed.filter(({ approval }) => approval.cover === cover)
-    const changes = coverDifference(cover, coverInFormOf(cover, state))
+  const signedContents = [...new Set(lapsed.map(({ approval }) => approval.signedContent))]
+  return signedContents.map((signedContent) => {
+    const signed = lapsed.filter(({ approval }) => approval.signedContent === signedContent)
+    const changes = signedContentDifference(signedContent, signedContentInFormOf(signedContent, state))
     return (
-      <div key={cover} className="changed-since">
+      <div key={signedContent} className="changed-since">
         <p>
           <strong>
             Changed since {signed.map(({ department }) => DEPARTMENT_NAMES[department]).join(', ')}
@@ -45,7 +45,7 @@ function Differences({ how }: { how: readonly string[] }) {
   return how.length > 4 ? <Disclosure summary={`${how.length} differences`}>{lines}</Disclosure> : lines
 }
 
-function placeOf(code: string, { kind, target }: CoverChange): string {
+function placeOf(code: string, { kind, target }: SignedContentChange): string {
   if (kind === 'value') return parameterAddress(code, target)
   if (kind === 'limit') return limitAddress(code, target)
   if (kind === 'finding') return findingAddress(code, target)

@@ -2,8 +2,8 @@ import { concessionAddress, findingAddress } from '@/app/addresses'
 import { FindingSheet } from '@/app/findings/finding-sheet'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { concessionStanding } from '@/shared/gate/concession'
-import type { ItemState } from '@/shared/gate/standing'
+import { concessionStatus } from '@/shared/gate/concession'
+import type { ItemState } from '@/shared/gate/item-status'
 import { refusal } from '@/shared/policy'
 import { CAN_BE_CONCEDED, type Finding, type Verdict } from '@/shared/rules/finding'
 
@@ -55,7 +55,7 @@ function ConcessionState({ view, finding }: { view: ProgrammeView; finding: Find
         {own.map((entry) => (
           <span key={entry.number} className="block">
             <a href={concessionAddress(view.code, entry.number)}>Concession {entry.number}</a>:{' '}
-            {concessionStanding(entry, finding, view.state.facts.today)}
+            {concessionStatus(entry, finding, view.state.facts.today)}
             {entry.untilOn && `, until ${entry.untilOn}`}
           </span>
         ))}

@@ -8,9 +8,9 @@ import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { actionStanding } from '@/shared/gate/action-standing'
+import { actionStatus } from '@/shared/gate/action-status'
 import { ACTION_KINDS } from '@/shared/gate/programme-state'
-import type { ItemState } from '@/shared/gate/standing'
+import type { ItemState } from '@/shared/gate/item-status'
 import { DEPARTMENT_NAMES, DEPARTMENTS } from '@/shared/plan/department'
 import { partRefusal } from '@/shared/policy'
 import { askAction } from '@/app/forms/command-actions'
@@ -40,7 +40,7 @@ export function ItemActions({ view, state }: { view: ProgrammeView; state: ItemS
             },
             { label: 'To', set: 'shrink', cell: ({ to }) => DEPARTMENT_NAMES[to] },
             { label: 'Due', set: 'shrink', cell: ({ dueOn }) => <Day at={dueOn} /> },
-            { label: 'Standing', set: 'shrink', cell: actionStanding },
+            { label: 'Standing', set: 'shrink', cell: actionStatus },
           ]}
         />
       )}

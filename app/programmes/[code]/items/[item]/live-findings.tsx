@@ -1,6 +1,6 @@
 'use client'
 import { useEffect, useState } from 'react'
-import type { SignaturesUndone } from '@/shared/gate/signatures-undone'
+import type { LapsedSignatures } from '@/shared/gate/lapsed-signatures'
 import type { SpecificationFacts } from '@/shared/gate/live-turns'
 import type { LiveAnswer } from './judge-in-browser'
 import { WhatWouldChange } from './what-would-change'
@@ -10,7 +10,7 @@ interface LiveFindingsProps {
   /** What is typed so far; undefined until somebody does. */
   draft: unknown
   facts: SpecificationFacts
-  reach: SignaturesUndone
+  reach: LapsedSignatures
 }
 
 const PAUSE_MS = 150
@@ -38,8 +38,8 @@ export function LiveFindings({ parameter, draft, facts, reach }: LiveFindingsPro
   )
 }
 
-function Answer({ answer, reach }: { answer: LiveAnswer; reach: SignaturesUndone }) {
-  if ('says' in answer) return <p className="field-hint">{answer.says}</p>
+function Answer({ answer, reach }: { answer: LiveAnswer; reach: LapsedSignatures }) {
+  if ('message' in answer) return <p className="field-hint">{answer.message}</p>
   const { turned, steady, unseen } = answer.turns
   return (
     <>

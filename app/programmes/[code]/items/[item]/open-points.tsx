@@ -1,18 +1,18 @@
 import { actionAddress, concessionAddress, findingAddress, reviseAddress } from '@/app/addresses'
 import { Notice } from '@/app/ui/notice'
 import type { SignKind } from '@/app/ui/sign'
-import type { ItemState, Shortfall, Standing } from '@/shared/gate/standing'
+import type { ItemState, OpenPoint, Status } from '@/shared/gate/item-status'
 
 /** What keeps the item from being settled, each with a link to where that is done. */
 export function OpenPoints({ code, state }: { code: string; state: ItemState }) {
-  const { kind, title, text } = SAID[state.standing]
+  const { kind, title, text } = SAID[state.status]
   return (
     <Notice kind={kind} title={title}>
       {text?.(state) ?? (
         <ul>
-          {state.shortfalls.map((shortfall) => (
-            <li key={`${shortfall.kind} ${shortfall.target}`}>
-              <a href={placeOf(code, state.item.definition.key, shortfall)}>{shortfall.says}</a>
+          {state.openPoints.map((openPoint) => (
+            <li key={`${openPoint.kind} ${openPoint.target}`}>
+              <a href={placeOf(code, state.item.definition.key, openPoint)}>{openPoint.message}</a>
             </li>
           ))}
         </ul>
@@ -29,9 +29,9 @@ interface Said {
 }
 
 const SHORT = 'Outstanding before approval'
-const SAID: Readonly<Record<Standing, Said>> = {
+const SAID: Readonly<Record<Status, Said>> = {
   open: { kind: 'info', title: SHORT },
-  short: { kind: 'info', title: SHORT },
+  incomplete: { kind: 'info', title: SHORT },
   lapsed: { kind: 'warning', title: SHORT },
   ready: { kind: 'info', title: 'Ready to approve' },
   approved: {
@@ -39,10 +39,14 @@ const SAID: Readonly<Record<Standing, Said>> = {
     title: 'Approved, nothing outstanding',
     text: () => 'Nothing is missing, and every department has approved it as it stands.',
   },
-  'set aside': { kind: 'info', title: 'Not applicable', text: ({ item }) => item.setAside?.reason ?? '' },
+  'not applicable': {
+    kind: 'info',
+    title: 'Not applicable',
+    text: ({ item }) => item.tailoredOut?.reason ?? '',
+  },
 }
 
-function placeOf(code: string, item: string, { kind, target }: Shortfall): string {
+function placeOf(code: string, item: string, { kind, target }: OpenPoint): string {
   switch (kind) {
     case 'finding':
       return findingAddress(code, target)
@@ -56,7 +60,7 @@ function placeOf(code: string, item: string, { kind, target }: Shortfall): strin
       return '#evidence'
     case 'approval':
       return '#approvals'
-    case 'set aside':
+    case 'not applicable':
       return '#set-aside'
   }
 }

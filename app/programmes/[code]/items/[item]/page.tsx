@@ -6,7 +6,7 @@ import { ProposeFrom } from '@/app/lessons/propose-from'
 import { Caution } from '@/app/ui/caution'
 import { Digest } from '@/app/ui/digest'
 import { OnThisSheet } from '@/app/ui/on-this-sheet'
-import { StandingMark } from '@/app/ui/standing-mark'
+import { StatusMark } from '@/app/ui/status-mark'
 import { openUploadAnswer } from '@/lib/evidence/upload-answer'
 import { uploadSecret } from '@/lib/evidence/upload-secret'
 import { itemStateFor } from '@/shared/gate/judgement'
@@ -21,7 +21,7 @@ import { Limits } from './limits'
 import { partsOf } from './parts-of'
 import { Pictures } from './pictures'
 import type { Asked } from './proposal-asked'
-import { SetAside } from './set-aside'
+import { TailoredOut } from './tailored-out'
 import { OpenPoints } from './open-points'
 import { Values } from './values'
 import type { PlannedItem } from '@/shared/gate/programme-state'
@@ -57,7 +57,7 @@ export default async function ItemPage({ params, searchParams }: ItemPageProps) 
       cells={[
         { label: 'Stage', value: STAGE_NAMES[definition.stage] },
         { label: 'Owner', value: DEPARTMENT_NAMES[definition.owner] },
-        { label: 'Standing', value: <StandingMark standing={state.standing} /> },
+        { label: 'Standing', value: <StatusMark status={state.status} /> },
         { label: 'Content hash', value: <Digest value={state.digest} length={12} /> },
       ]}
     >
@@ -76,7 +76,7 @@ export default async function ItemPage({ params, searchParams }: ItemPageProps) 
           <ItemActions view={view} state={state} />
           <ItemStudies view={view} item={state.item.definition} />
           <Approvals view={view} state={state} hasPassword={visit.person.hasPassword} />
-          <SetAside view={view} state={state} />
+          <TailoredOut view={view} state={state} />
           <ProposeFrom view={view} kind="item" what="this item" id={state.item.definition.key} />
         </>
       )}

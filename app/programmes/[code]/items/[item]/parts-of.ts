@@ -1,6 +1,6 @@
 import type { SheetPart } from '@/app/ui/on-this-sheet'
-import { limitsBehind } from '@/shared/gate/cover'
-import type { ItemState } from '@/shared/gate/standing'
+import { limitsBehind } from '@/shared/gate/signed-content'
+import type { ItemState } from '@/shared/gate/item-status'
 
 /** The parts an item's sheet always has or that its declaration brings, in the order of the sheet. */
 export function partsOf({ item }: ItemState): SheetPart[] {

@@ -2,7 +2,7 @@ import { MarginBars } from '@/app/drawing/margin-bars'
 import { ItemPictures } from '@/app/pictures/item-pictures'
 import { TablesOfItem } from '@/app/pictures/tables/tables-of-item'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import type { ItemState } from '@/shared/gate/standing'
+import type { ItemState } from '@/shared/gate/item-status'
 import type { Margin } from '@/shared/rules/finding'
 
 /** Pictures for those who would rather look than read, each with its numbers beside it. */

@@ -7,7 +7,7 @@ import { CommandForm, useFormState } from '@/app/forms/command-form'
 import { LinesBox } from '@/app/forms/fields'
 import { TableEditor } from '@/app/forms/table-editor'
 import { SubmitButton } from '@/app/ui/submit-button'
-import type { SignaturesUndone } from '@/shared/gate/signatures-undone'
+import type { LapsedSignatures } from '@/shared/gate/lapsed-signatures'
 import type { SpecificationFacts } from '@/shared/gate/live-turns'
 import type { ParameterShape } from '@/shared/plan/parameter'
 import { reviseParameter } from './actions'
@@ -27,7 +27,7 @@ interface ReviseFormProps {
   proposed: boolean
   seen: number
   facts: SpecificationFacts
-  reach: SignaturesUndone
+  reach: LapsedSignatures
 }
 
 /** The form of one parameter, folded away under its value. */

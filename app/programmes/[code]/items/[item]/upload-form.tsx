@@ -81,12 +81,12 @@ function upload(
   form: HTMLFormElement,
   action: string,
   tell: (sent: { done: number; of: number } | undefined) => void,
-  refuse: (says: string) => void,
+  refuse: (message: string) => void,
 ): void {
   const request = new XMLHttpRequest()
-  const fail = (says: string) => {
+  const fail = (message: string) => {
     tell(undefined)
-    refuse(says)
+    refuse(message)
   }
   request.upload.onprogress = ({ loaded, total }) =>
     tell({ done: Math.round(loaded / 1024), of: Math.max(1, Math.round(total / 1024)) })

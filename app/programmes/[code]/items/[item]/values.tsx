@@ -4,9 +4,9 @@ import { Day } from '@/app/ui/date'
 import { ParameterValue } from '@/app/ui/parameter-value'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { undoneByParameter } from '@/shared/gate/signatures-undone'
+import { lapsedByParameter } from '@/shared/gate/lapsed-signatures'
 import { specificationFactsFor, type SpecificationFacts } from '@/shared/gate/live-turns'
-import type { ItemState } from '@/shared/gate/standing'
+import type { ItemState } from '@/shared/gate/item-status'
 import { mayStayEmpty } from '@/shared/catalogue/standard-plan'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import type { Parameter } from '@/shared/plan/parameter'
@@ -86,7 +86,7 @@ function Revising({ view, state, asked, parameter, facts }: ValueProps) {
         proposed={proposal !== undefined}
         seen={revision?.number ?? 0}
         facts={facts}
-        reach={undoneByParameter(key, view.judgement)}
+        reach={lapsedByParameter(key, view.judgement)}
       />
     </div>
   )

@@ -1,6 +1,6 @@
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import type { Turn } from '@/shared/gate/turn'
-import type { SignaturesUndone } from '@/shared/gate/signatures-undone'
+import type { LapsedSignatures } from '@/shared/gate/lapsed-signatures'
 import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
 import { STAGE_NAMES } from '@/shared/plan/stage'
 
@@ -8,7 +8,7 @@ interface WhatWouldChangeProps {
   turned: readonly Turn[]
   /** Findings that keep their verdict: with what they would say, when another thing is found. */
   moved: readonly Turn[]
-  reach: SignaturesUndone
+  reach: LapsedSignatures
   revived?: readonly { item: string; department: Department }[]
 }
 
@@ -44,7 +44,7 @@ export function WhatWouldChange({ turned, moved, reach, revived = [] }: WhatWoul
           </ul>
         </details>
       )}
-      <Undone reach={reach} />
+      <Lapsed reach={reach} />
       {revived.length > 0 && (
         <p>
           Would hold again: {listed(revived.map(({ item, department }) => approvalOf(item, department)))}.
@@ -73,7 +73,7 @@ function TurnLine({ turn: { title, before, after, found, remedy } }: { turn: Tur
 }
 
 /** Signatures that saving would undo. */
-function Undone({ reach: { approvals, gateSignatures, gates } }: { reach: SignaturesUndone }) {
+function Lapsed({ reach: { approvals, gateSignatures, gates } }: { reach: LapsedSignatures }) {
   if (approvals.length === 0 && gateSignatures.length === 0)
     return <p>No signature rests on this value, so that saving it undoes none.</p>
   return (
@@ -117,7 +117,7 @@ const approvalOf = (item: string, department: Department): string =>
   `${item}, ${DEPARTMENT_NAMES[department]}`
 
 /** One line an item, for an item's approvals mostly lapse together. */
-const byItem = (approvals: SignaturesUndone['approvals']) =>
+const byItem = (approvals: LapsedSignatures['approvals']) =>
   [...new Set(approvals.map(({ item }) => item))].map((item) => ({
     item,
     signers: approvals

@@ -1,15 +1,15 @@
 import { Quantity } from '@/app/ui/quantity'
 import { RuledTable } from '@/app/ui/ruled-table'
-import type { Layer, Limit, Ruling } from '@/shared/plan/requirement'
+import type { Layer, Limit, GoverningRequirement } from '@/shared/plan/requirement'
 
 /** Every layer that stands on the limit, highest authority first. */
-export function Layers({ limit, ruling }: { limit: Limit; ruling: Ruling }) {
+export function Layers({ limit, governing }: { limit: Limit; governing: GoverningRequirement }) {
   return (
     <>
       <RuledTable
         caption="Layers of the limit"
         captionHidden
-        rows={ruling.layers}
+        rows={governing.layers}
         rowKey={(_layer, position) => position}
         columns={[
           {

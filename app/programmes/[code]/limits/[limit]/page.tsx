@@ -8,10 +8,10 @@ import { Notice } from '@/app/ui/notice'
 import { Quantity } from '@/app/ui/quantity'
 import { Section } from '@/app/ui/section'
 import { readRequirements } from '@/lib/queries/requirements'
-import { undoneByLimit } from '@/shared/gate/signatures-undone'
+import { lapsedByLimit } from '@/shared/gate/lapsed-signatures'
 import { findLimit, itemHolding, rulesReading } from '@/shared/catalogue/standard-plan'
-import { rulingOn } from '@/shared/plan/requirement'
-import { rulingInWords } from '@/shared/plan/ruling-in-words'
+import { governingRequirement } from '@/shared/plan/requirement'
+import { governingInWords } from '@/shared/plan/governing-in-words'
 import { refusal } from '@/shared/policy'
 import { Layers } from './layers'
 import { StateForm } from './requirement-forms'
@@ -29,7 +29,7 @@ export default async function LimitPage({ params }: LimitPageProps) {
   const item = limit && itemHolding.limit(limit.key)
   if (!limit || !item) notFound()
   const code = visit.view.code
-  const ruling = rulingOn(limit, visit.view.state.facts.requirements)
+  const governing = governingRequirement(limit, visit.view.state.facts.requirements)
   const stated = await readRequirements(visit.view.state.programme.id, limit.key)
   return (
     <ProgrammeSheet
@@ -44,11 +44,11 @@ export default async function LimitPage({ params }: LimitPageProps) {
           label: 'In force',
           value: (
             <>
-              {limit.direction} <Quantity value={ruling.value} unit={limit.unit} />
+              {limit.direction} <Quantity value={governing.value} unit={limit.unit} />
             </>
           ),
         },
-        { label: 'Against the default', value: <AgainstDefault ruling={ruling} /> },
+        { label: 'Against the default', value: <AgainstDefault governing={governing} /> },
         { label: 'Item', value: <a href={itemAddress(code, item.key)}>{item.title}</a> },
       ]}
     >
@@ -57,19 +57,19 @@ export default async function LimitPage({ params }: LimitPageProps) {
         const mayWithdraw = !refusal('withdraw-requirement', view.actor)
         return (
           <>
-            {ruling.conflict && (
+            {governing.conflict && (
               <Notice kind="warning" title="Two layers of one authority disagree">
                 The stricter one rules. Withdraw the one that does not hold.
               </Notice>
             )}
-            <Section heading="Layers" lead={rulingInWords(ruling)}>
-              <Layers limit={limit} ruling={ruling} />
+            <Section heading="Layers" lead={governingInWords(governing)}>
+              <Layers limit={limit} governing={governing} />
             </Section>
             <Section heading="Affected if this changes">
               <Dependents
                 view={view}
                 rules={rulesReading(limit.key)}
-                reach={undoneByLimit(limit.key, view.judgement)}
+                reach={lapsedByLimit(limit.key, view.judgement)}
               />
             </Section>
             {stated.length > 0 && (

@@ -4,8 +4,8 @@ import { Facts } from '@/app/ui/facts'
 import { Notice } from '@/app/ui/notice'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { capabilityConfidenceLeast, capabilityLeast } from '@/shared/plan/limits/control-charts'
-import { rulingOn } from '@/shared/plan/requirement'
+import { capabilityConfidenceMin, capabilityMin } from '@/shared/plan/limits/control-charts'
+import { governingRequirement } from '@/shared/plan/requirement'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import type { Log } from '@/shared/records/log'
 import { capabilityOf, FEWEST_FOR_CAPABILITY, newestStretch } from '@/shared/charts/capability-of-log'
@@ -24,7 +24,7 @@ export function Capability({ view, log }: { view: ProgrammeView; log: Log }) {
   const { what, series, window, charting } = limited
   const stretch = newestStretch(series, charting)
   const { values, since } = stretch
-  const sureness = rulingOn(capabilityConfidenceLeast, facts.requirements).value
+  const sureness = governingRequirement(capabilityConfidenceMin, facts.requirements).value
   const heading = `Capability of the ${what}`
   const found = capabilityOf(stretch, window, charting, Math.min(0.9999, sureness / 100))
   if (!found)
@@ -39,8 +39,8 @@ export function Capability({ view, log }: { view: ProgrammeView; log: Log }) {
     )
   const { study, signals } = found
   const { shortTerm, longTerm } = study
-  const asked = rulingOn(capabilityLeast, facts.requirements)
-  const limits = { lower: window.least?.value, upper: window.most?.value }
+  const asked = governingRequirement(capabilityMin, facts.requirements)
+  const limits = { lower: window.min?.value, upper: window.max?.value }
   const outside = expectedOutsidePerMillion(limits, { mean: study.mean, sigma: longTerm.sigma.sigma })
   const said = (value: number) => formatNumber(value, 3)
   return (
@@ -82,7 +82,7 @@ export function Capability({ view, log }: { view: ProgrammeView; log: Log }) {
             value: (
               <>
                 {said(shortTerm.cpkLowerBound)}; asked:{' '}
-                <a href={limitAddress(view.code, capabilityLeast.key)}>{formatNumber(asked.value)}</a>
+                <a href={limitAddress(view.code, capabilityMin.key)}>{formatNumber(asked.value)}</a>
               </>
             ),
           },

@@ -33,7 +33,7 @@ export function ExcursionTable({ open, may }: { open: readonly OpenExcursion[]; 
               asked
               may={may}
               names={[OUTSIDE_WINDOW, readingText(instant)]}
-              says={`outside the window from ${readingText(instant)}`}
+              message={`outside the window from ${readingText(instant)}`}
             />
           ),
         },

@@ -10,9 +10,9 @@ import type { Log } from '@/shared/records/log'
 import { ironSchedule, type IronDue } from '@/shared/irons/iron-schedule'
 import { marginIn, windowInWords } from '@/shared/logs/logged-window'
 import type { Facts } from '@/shared/rules/facts'
-import { namedRuling } from '@/shared/rules/ruling-source'
+import { governingName } from '@/shared/rules/governing-source'
 
-const MOST_DRAWN = 6
+const MAX_DRAWN = 6
 
 /** Irons by when their next check falls due, with what the checks found over time. */
 export function IronChecks({ log, facts }: { log: Log; facts: Facts }) {
@@ -22,12 +22,12 @@ export function IronChecks({ log, facts }: { log: Log; facts: Facts }) {
       <Empty title="No checks yet">Record one row a check of an iron, or import a CSV file, below.</Empty>
     )
   const what = window.unit === 'K' ? 'off its setting' : 'tip to ground'
-  const drawn = irons.slice(0, MOST_DRAWN)
+  const drawn = irons.slice(0, MAX_DRAWN)
   return (
     <Section
       id="chart"
       heading="Checks of irons"
-      lead={`Checked every ${formatQuantity(everyDays.value, 'days')} (${namedRuling(everyDays)}). ${window.unit === 'K' ? 'Off its setting: ' : 'Tip to ground: '}${windowInWords(window)}`}
+      lead={`Checked every ${formatQuantity(everyDays.value, 'days')} (${governingName(everyDays)}). ${window.unit === 'K' ? 'Off its setting: ' : 'Tip to ground: '}${windowInWords(window)}`}
     >
       <RuledTable
         caption="Irons, the next due first"
@@ -58,7 +58,7 @@ export function IronChecks({ log, facts }: { log: Log; facts: Facts }) {
           characteristic={window.unit === 'K' ? 'Off its setting' : 'Tip to ground'}
           unit={window.unit}
           readings={checks.map(({ at, found }) => ({ at, value: found }))}
-          specification={{ atLeast: window.least?.value, atMost: window.most?.value }}
+          specification={{ atLeast: window.min?.value, atMost: window.max?.value }}
         />
       ))}
       {drawn.length < irons.length && (

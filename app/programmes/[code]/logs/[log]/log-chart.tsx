@@ -35,8 +35,8 @@ export function LogChart({ view, log, asked }: LogChartProps) {
   if (series.values.length === 0)
     return <Empty title="No readings yet">Type one in, or import a CSV file, below.</Empty>
   const specification = {
-    ...(window?.least && { atLeast: window.least.value }),
-    ...(window?.most && { atMost: window.most.value }),
+    ...(window?.min && { atLeast: window.min.value }),
+    ...(window?.max && { atMost: window.max.value }),
   }
   const ofRuns = runsOfLog(log, facts)
   const runs = ofRuns?.runs.filter(({ at }) => isWithin(at, asked))

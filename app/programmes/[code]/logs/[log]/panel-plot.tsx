@@ -31,7 +31,7 @@ export function PanelPlot({ log, label, unit, panel, choice, rules, specificatio
   const { instants, signals } = panel
   const drawn = signalsToDraw(panel, rules)
   const { limits, ofSpread } = PANEL_KINDS[panel.kind]
-  const setAside = panel.rulesSetAside.length
+  const notRun = panel.rulesNotRun.length
   return (
     <ControlPlot
       title={`${log}: ${what}`}
@@ -50,9 +50,9 @@ export function PanelPlot({ log, label, unit, panel, choice, rules, specificatio
         ...(drawn.length < signals.length
           ? [`${signals.length - drawn.length} signals that nobody is asked about are not drawn.`]
           : []),
-        ...(setAside > 0
+        ...(notRun > 0
           ? [
-              `${setAside} run ${setAside === 1 ? 'rule is' : 'rules are'} not run here. ${panel.rulesSetAside[0]!.because}`,
+              `${notRun} run ${notRun === 1 ? 'rule is' : 'rules are'} not run here. ${panel.rulesNotRun[0]!.because}`,
             ]
           : []),
       ].join(' ')}
@@ -65,11 +65,11 @@ const LIMIT_NAMES: Readonly<Record<PanelKind['limits'], ComponentProps<typeof Co
   'control limits': undefined,
   'decision interval': { upper: 'upper decision', centre: 'level', lower: 'lower decision' },
 }
-const MOST_DRAWN = 60
+const MAX_DRAWN = 60
 
 /** All signals while they can be told apart; of too many, those that are asked about. */
 const signalsToDraw = (panel: ChartPanel, rules: RunRuleSet): ChartPanel['signals'] =>
-  panel.signals.length <= MOST_DRAWN
+  panel.signals.length <= MAX_DRAWN
     ? panel.signals
     : panel.signals.filter((signal) => isAsked(signal, panel, rules))
 
@@ -80,7 +80,7 @@ function numbersOf(
 ): Numbers {
   const said = (value: number | undefined): string =>
     value === undefined || !Number.isFinite(value) ? '–' : formatQuantity(value, unit, 5)
-  const [least, most] = extentOf(lines)
+  const [min, max] = extentOf(lines)
   const from = (index: number) => <Moment key={index} at={new Date(instants[index]!)} />
   const row = (what: string, value: string, note: Numbers['rows'][number][number] = '') => [what, value, note]
   return {
@@ -90,8 +90,8 @@ function numbersOf(
       ...(instants.length > 0
         ? [
             row('Last point', said(lines[0]?.[instants.length - 1]), from(instants.length - 1)),
-            row('Lowest', said(least)),
-            row('Highest', said(most)),
+            row('Lowest', said(min)),
+            row('Highest', said(max)),
           ]
         : []),
       ...phases.flatMap((phase) => {
@@ -105,8 +105,8 @@ function numbersOf(
       }),
       ...(atMost === undefined ? [] : [row('Specified: at most', said(atMost))]),
       ...(atLeast === undefined ? [] : [row('Specified: at least', said(atLeast))]),
-      ...[...new Set(signals.map(({ says }) => says))].map((says) =>
-        row(`Signals: ${says}`, String(signals.filter((signal) => signal.says === says).length)),
+      ...[...new Set(signals.map(({ message }) => message))].map((message) =>
+        row(`Signals: ${message}`, String(signals.filter((signal) => signal.message === message).length)),
       ),
     ],
   }

@@ -66,17 +66,17 @@ function SignalTable({ states, unit, may }: { states: readonly SignalState[]; un
       rowKey={({ signal }) => `${signal.chartRule} ${signal.readingAt}`}
       columns={[
         { label: 'Reading', names: true, cell: ({ signal }) => <Moment at={signal.readingAt} /> },
-        { label: 'Signal', cell: ({ signal }) => signal.says },
+        { label: 'Signal', cell: ({ signal }) => signal.message },
         { label: 'Value', set: 'number', cell: ({ signal }) => formatQuantity(signal.value, unit) },
         {
           label: 'Cause and action',
-          cell: ({ signal: { chartRule, readingAt, says }, answer, asked }) => (
+          cell: ({ signal: { chartRule, readingAt, message }, answer, asked }) => (
             <SignalAnswer
               answer={answer}
               asked={asked}
               may={may}
               names={[chartRule, readingAt]}
-              says={`${says}, ${readingAt}`}
+              message={`${message}, ${readingAt}`}
             />
           ),
         },

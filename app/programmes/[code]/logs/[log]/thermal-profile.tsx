@@ -50,7 +50,7 @@ export function ThermalProfile({ log, facts }: { log: Log; facts: Facts }) {
         }))}
         {...(reflowed && windows.soak && { soak: SOAK })}
         {...(reflowed && {
-          peak: { atLeast: windows.peak.least?.value, atMost: windows.peak.most?.value },
+          peak: { atLeast: windows.peak.min?.value, atMost: windows.peak.max?.value },
         })}
         numbers={numbersOf(summary, reflowed ? windows : undefined)}
       />
@@ -64,11 +64,9 @@ export function ThermalProfile({ log, facts }: { log: Log; facts: Facts }) {
 }
 
 /** "205 °C to 225 °C", "at most 3 K/s". */
-function spanInWords({ least, most, unit }: ProcessWindow): string {
-  if (least && most) return `${formatQuantity(least.value, unit)} to ${formatQuantity(most.value, unit)}`
-  return most
-    ? `at most ${formatQuantity(most.value, unit)}`
-    : `at least ${formatQuantity(least!.value, unit)}`
+function spanInWords({ min, max, unit }: ProcessWindow): string {
+  if (min && max) return `${formatQuantity(min.value, unit)} to ${formatQuantity(max.value, unit)}`
+  return max ? `at most ${formatQuantity(max.value, unit)}` : `at least ${formatQuantity(min!.value, unit)}`
 }
 
 type Summary = NonNullable<ReturnType<typeof profileSummary>>

@@ -1,9 +1,9 @@
 import { gaugeAddress } from '@/app/addresses'
 import { Sign } from '@/app/ui/sign'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { distinctCategoriesLeast, gaugeShareMost } from '@/shared/plan/limits/evaluation-instruments'
-import { rulingOn } from '@/shared/plan/requirement'
-import { calibrationStanding, type Calibration } from '@/shared/instruments/calibration-status'
+import { distinctCategoriesMin, gaugeShareMax } from '@/shared/plan/limits/evaluation-instruments'
+import { governingRequirement } from '@/shared/plan/requirement'
+import { calibrationStatus, type Calibration } from '@/shared/instruments/calibration-status'
 import type { LotTest } from '@/shared/records/lot'
 import { needsInstrument } from '@/shared/methods/test-methods'
 import { unfitGauges, type GaugeReading } from '@/shared/instruments/gauge-study'
@@ -12,31 +12,31 @@ import { unfitGauges, type GaugeReading } from '@/shared/instruments/gauge-study
 export function InstrumentThen({ view, test }: { view: ProgrammeView; test: LotTest }) {
   const { records, requirements } = view.state.facts
   if (test.instrumentId === null) return <>{needsInstrument(test.method) ? 'none named' : 'none needed'}</>
-  const standing = calibrationStanding(test.instrumentId, test.testedOn, {
+  const status = calibrationStatus(test.instrumentId, test.testedOn, {
     instruments: records.instruments,
     calibrations: (records.byKind.get('calibration') ?? []) as readonly Calibration[],
   })
-  const tag = standing.instrument?.tag
+  const tag = status.instrument?.tag
   const study =
     tag &&
     unfitGauges((records.byKind.get('gauge-reading') ?? []) as readonly GaugeReading[], {
-      mostSharePct: rulingOn(gaugeShareMost, requirements).value,
-      leastCategories: rulingOn(distinctCategoriesLeast, requirements).value,
+      maxSharePct: governingRequirement(gaugeShareMax, requirements).value,
+      minCategories: governingRequirement(distinctCategoriesMin, requirements).value,
     }).get(tag)
   return (
     <>
       {tag && <a href={gaugeAddress(view.code, tag)}>{tag}</a>}
-      {standing.stands ? ', in calibration that day' : <Flag says={standing.says} />}
-      {study && <Flag says={`unfit by gauge study ${study}`} />}
+      {status.stands ? ', in calibration that day' : <Flag message={status.message} />}
+      {study && <Flag message={`unfit by gauge study ${study}`} />}
     </>
   )
 }
 
-function Flag({ says }: { says: string }) {
+function Flag({ message }: { message: string }) {
   return (
     <span className="mark">
       <Sign kind="warning" size={16} />
-      <strong>{says}</strong>
+      <strong>{message}</strong>
     </span>
   )
 }

@@ -36,7 +36,7 @@ export function LotFindings({ view, parts }: { view: ProgrammeView; parts: reado
                 {WANTS_REMEDY[part.verdict] && part.remedy && (
                   <>
                     {' '}
-                    <strong>Remedy:</strong> {part.remedy.says}
+                    <strong>Remedy:</strong> {part.remedy.message}
                   </>
                 )}
               </>

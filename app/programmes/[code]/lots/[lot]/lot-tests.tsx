@@ -9,7 +9,7 @@ import type { Lot, LotTest } from '@/shared/records/lot'
 import type { TestMethod } from '@/shared/methods/test-method'
 import { TEST_METHODS, type TestMethodKey } from '@/shared/methods/test-methods'
 import { samplingContextOf } from '@/shared/sampling/sampling-of-lot'
-import { whySetAside } from '@/shared/sampling/test-status'
+import { whyTailoredOut } from '@/shared/sampling/test-status'
 import { InstrumentThen } from './instrument-then'
 import { TestPictures } from './test-pictures'
 import { WithdrawTest } from './withdraw-test'
@@ -50,7 +50,7 @@ function Test({ view, lot, test }: TestProps) {
       <h3>
         {method.label}, {test.testedOn}, {test.testedBy}
       </h3>
-      <SetAside view={view} test={test} />
+      <TailoredOut view={view} test={test} />
       <Facts
         facts={[
           { label: 'Instrument', value: <InstrumentThen view={view} test={test} /> },
@@ -73,13 +73,13 @@ function Test({ view, lot, test }: TestProps) {
 }
 
 /** Why the test's result does not count, when it does not. */
-function SetAside({ view, test }: Omit<TestProps, 'lot'>) {
+function TailoredOut({ view, test }: Omit<TestProps, 'lot'>) {
   const demands = samplingContextOf(view.state.facts)?.demands
-  const because = demands && whySetAside(test, demands)
+  const because = demands && whyTailoredOut(test, demands)
   return because ? (
     <Notice kind="warning" title="This test does not count">
       {{ conditions: 'Its ', test: 'It ', instrument: '' }[because.of]}
-      {because.says}.
+      {because.message}.
     </Notice>
   ) : null
 }

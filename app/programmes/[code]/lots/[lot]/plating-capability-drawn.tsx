@@ -2,8 +2,8 @@ import { IndexAgainstLimit } from '@/app/drawing/index-against-limit'
 import { findingAddress } from '@/app/addresses'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { platingCapabilityLeast, platingConfidenceLeast } from '@/shared/plan/limits/evaluation-plating'
-import { rulingOn } from '@/shared/plan/requirement'
+import { platingCapabilityMin, platingConfidenceMin } from '@/shared/plan/limits/evaluation-plating'
+import { governingRequirement } from '@/shared/plan/requirement'
 import { formatNumber } from '@/shared/quantity/format'
 import type { Lot } from '@/shared/records/lot'
 import { platingIndexesOf } from '@/shared/plating/plating-index'
@@ -11,7 +11,7 @@ import { platingIndexesOf } from '@/shared/plating/plating-index'
 /** How surely the lot's plating keeps from its minimum, place by place; too few readings are said so. */
 export function PlatingCapabilityDrawn({ view, lot }: { view: ProgrammeView; lot: Lot }) {
   const { facts } = view.state
-  const sure = rulingOn(platingConfidenceLeast, facts.requirements).value
+  const sure = governingRequirement(platingConfidenceMin, facts.requirements).value
   const own = platingIndexesOf(facts, sure / 100).filter(({ lots }) => lots.some(({ id }) => id === lot.id))
   if (own.length === 0) return null
   return (
@@ -22,7 +22,7 @@ export function PlatingCapabilityDrawn({ view, lot }: { view: ProgrammeView; lot
     >
       <IndexAgainstLimit
         title="Index against what is asked"
-        atLeast={rulingOn(platingCapabilityLeast, facts.requirements).value}
+        atLeast={governingRequirement(platingCapabilityMin, facts.requirements).value}
         confidence={`${formatNumber(sure)} % confident`}
         rows={own.map(({ where, readings, lots, result }) => ({
           name: `${where}${lots.length > 1 ? ` (${lots.length} lots)` : ''}`,

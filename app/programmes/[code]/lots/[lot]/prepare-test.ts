@@ -9,13 +9,13 @@ import { readingsFromRows } from '@/shared/records/readings-from-rows'
 export const prepareLotTest: Prepare = async (importer, form, tell) => {
   const file = text(form, 'file')
   const target = lotTarget(text(form, 'lot'), text(form, 'method'))
-  const says = 'Choose how it was tested.'
-  if (target?.kind !== 'lot') return { says, fields: { method: says } }
+  const message = 'Choose how it was tested.'
+  if (target?.kind !== 'lot') return { message, fields: { method: message } }
   const { method } = target
   const read = file
     ? await readingsOfFile(importer, form, file, targetFields(target), tell)
     : { readings: readingsFromRows(rowsFromForm(form, 'readings', method.columns)) }
-  if ('says' in read) return read
+  if ('message' in read) return read
   return {
     input: commandInput('test-lot', form, {
       conditions: () => rowFromForm(form, 'conditions', method.conditions),

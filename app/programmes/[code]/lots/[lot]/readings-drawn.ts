@@ -1,5 +1,5 @@
-import { platingConfidenceLeast, platingCoverageLeast } from '@/shared/plan/limits/evaluation-plating'
-import { rulingOn, type Limit } from '@/shared/plan/requirement'
+import { platingConfidenceMin, platingCoverageMin } from '@/shared/plan/limits/evaluation-plating'
+import { governingRequirement, type Limit } from '@/shared/plan/requirement'
 import { formatNumber } from '@/shared/quantity/format'
 import type { Lot, LotTest } from '@/shared/records/lot'
 import { PLATING_PLACES, type Deposit, type PlatingPlace } from '@/shared/methods/plating-thickness'
@@ -27,7 +27,7 @@ export const against =
   (limit: Limit): Drawn =>
   ({ readings }, _lot, charted, { requirements }) => {
     const values = numbersOf(readings, charted)
-    const { value } = rulingOn(limit, requirements)
+    const { value } = governingRequirement(limit, requirements)
     const limits = limit.direction === 'at most' ? { atMost: value } : { atLeast: value }
     return values.length > 0 ? [{ name: '', values, limits }] : []
   }
@@ -39,8 +39,8 @@ export const platingDrawn: Drawn = ({ readings, conditions }, lot, _charted, fac
       Object.entries(platingReads).map(([name, read]) => [name, take(readableOf(read), facts)]),
     ) as unknown as Inputs<typeof platingReads>,
   )
-  const share = rulingOn(platingCoverageLeast, facts.requirements).value
-  const sure = rulingOn(platingConfidenceLeast, facts.requirements).value
+  const share = governingRequirement(platingCoverageMin, facts.requirements).value
+  const sure = governingRequirement(platingConfidenceMin, facts.requirements).value
   return (Object.keys(PLATING_PLACES) as PlatingPlace[]).flatMap((place) => {
     const bySpecimen = thicknessesAt(place, readings)
     const values = bySpecimen.flat()
@@ -50,14 +50,14 @@ export const platingDrawn: Drawn = ({ readings, conditions }, lot, _charted, fac
     if (!hasWindow(window)) return [{ name, values, limits: {} }]
     const { bound } = toleranceShown(
       bySpecimen,
-      { side: 'lower', value: window.leastUm, ofTwo: window.mostUm !== undefined },
+      { side: 'lower', value: window.minUm, ofTwo: window.maxUm !== undefined },
       { coverage: share / 100, confidence: sure / 100 },
     )
     return [
       {
         name,
         values,
-        limits: { atLeast: window.leastUm, ...(window.mostUm !== undefined && { atMost: window.mostUm }) },
+        limits: { atLeast: window.minUm, ...(window.maxUm !== undefined && { atMost: window.maxUm }) },
         ...(bound !== undefined && {
           bound: {
             value: bound,

@@ -25,13 +25,13 @@ export function Sampling({ view, lot }: { view: ProgrammeView; lot: Lot }) {
             },
             { label: 'Inspection', set: 'shrink', cell: ({ inspection }) => inspection.severity },
             { label: 'Plan', cell: (one) => <Plan view={view} lot={lot} sampled={one} /> },
-            { label: 'Risk', cell: ({ riskSays }) => riskSays },
+            { label: 'Risk', cell: ({ riskMessage }) => riskMessage },
             {
               label: 'So far',
-              cell: ({ sample, proofSays }) => (
+              cell: ({ sample, proofMessage }) => (
                 <>
-                  {sample ? `${sample.tested} tried, ${sample.bad} bad. ${decided(sample)} ` : ''}
-                  {proofSays ?? 'Nothing is proved yet.'}
+                  {sample ? `${sample.tested} tried, ${sample.nonconforming} bad. ${decided(sample)} ` : ''}
+                  {proofMessage ?? 'Nothing is proved yet.'}
                 </>
               ),
             },
@@ -51,7 +51,7 @@ export function Sampling({ view, lot }: { view: ProgrammeView; lot: Lot }) {
 function Plan({
   view,
   lot,
-  sampled: { planSays, plan },
+  sampled: { planMessage, plan },
 }: {
   view: ProgrammeView
   lot: Lot
@@ -64,7 +64,7 @@ function Plan({
   })
   return (
     <>
-      {planSays}. <a href={`${samplingAddress(view.code)}?${asked}`}>Its operating curve</a>
+      {planMessage}. <a href={`${samplingAddress(view.code)}?${asked}`}>Its operating curve</a>
     </>
   )
 }

@@ -25,17 +25,17 @@ export function SupplierBeside({ lot, parts }: { lot: Lot; parts: readonly LotPa
         caption="The supplier’s result and ours"
         captionHidden
         rows={[
-          { from: 'The supplier states', says: lot.supplierResult || 'nothing came with the lot' },
-          ...(here.length === 0 ? [{ from: 'Found here', says: 'nothing yet' }] : []),
+          { from: 'The supplier states', message: lot.supplierResult || 'nothing came with the lot' },
+          ...(here.length === 0 ? [{ from: 'Found here', message: 'nothing yet' }] : []),
           ...here.map(({ title, part }) => ({
             from: `Found here: ${title.toLowerCase()}${detailOf(part)}`,
-            says: part.found,
+            message: part.found,
           })),
         ]}
         rowKey={(_row, position) => position}
         columns={[
           { label: 'From', names: true, cell: ({ from }) => from },
-          { label: 'Result', cell: ({ says }) => says },
+          { label: 'Result', cell: ({ message }) => message },
         ]}
       />
     </Section>

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react'
 import { ReadingsAgainstLimit } from '@/app/drawing/readings-against-limit'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { coverageLeast, holeRiseLeast, wettingTimeMost } from '@/shared/plan/limits/evaluation-solderability'
+import { coverageMin, holeRiseMin, wettingTimeMax } from '@/shared/plan/limits/evaluation-solderability'
 import { kindOf } from '@/shared/columns/column-kinds'
 import type { Lot, LotTest } from '@/shared/records/lot'
 import { textsOf } from '@/shared/records/readings'
@@ -10,7 +10,7 @@ import type { TestMethodKey } from '@/shared/methods/test-methods'
 import { against, platingDrawn, type Drawn } from './readings-drawn'
 import { WettingCurves } from './wetting-curves'
 
-const MOST_DOTS = 1000
+const MAX_DOTS = 1000
 
 interface TestPicturesProps {
   view: ProgrammeView
@@ -31,7 +31,7 @@ const dots = (drawn: Drawn): Picture =>
         {drawn(test, lot, method.charted, view.state.facts).map(({ name, values, limits, bound }) => (
           <ReadingsAgainstLimit
             key={name}
-            title={[column.label, name && name.toLowerCase(), thinnedSays(values.length)]
+            title={[column.label, name && name.toLowerCase(), thinnedMessage(values.length)]
               .filter(Boolean)
               .join(', ')}
             characteristic={column.label}
@@ -56,9 +56,9 @@ const outcomes: Picture = ({ test, method }) => {
 }
 
 const PICTURES: Readonly<Record<TestMethodKey, Picture>> = {
-  'rotary-dip': dots(against(wettingTimeMost)),
-  'dip-and-look': dots(against(coverageLeast)),
-  'plated-hole-rise': dots(against(holeRiseLeast)),
+  'rotary-dip': dots(against(wettingTimeMax)),
+  'dip-and-look': dots(against(coverageMin)),
+  'plated-hole-rise': dots(against(holeRiseMin)),
   'plating-thickness': dots(platingDrawn),
   'wetting-balance': ({ test }) => <WettingCurves test={test} />,
   'solder-float': outcomes,
@@ -70,13 +70,13 @@ export const TestPictures = (props: TestPicturesProps) => PICTURES[props.method.
 
 /** Too many dots are drawn as so many at even ranks: the ends and the shape stay. */
 function thinned(values: readonly number[]): readonly number[] {
-  if (values.length <= MOST_DOTS) return values
+  if (values.length <= MAX_DOTS) return values
   const rising = [...values].sort((one, other) => one - other)
   return Array.from(
-    { length: MOST_DOTS },
-    (_, dot) => rising[Math.round((dot * (rising.length - 1)) / (MOST_DOTS - 1))] ?? 0,
+    { length: MAX_DOTS },
+    (_, dot) => rising[Math.round((dot * (rising.length - 1)) / (MAX_DOTS - 1))] ?? 0,
   )
 }
 
-const thinnedSays = (count: number): string =>
-  count > MOST_DOTS ? `${MOST_DOTS} of ${count} at even ranks` : ''
+const thinnedMessage = (count: number): string =>
+  count > MAX_DOTS ? `${MAX_DOTS} of ${count} at even ranks` : ''

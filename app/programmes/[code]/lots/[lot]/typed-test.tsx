@@ -10,7 +10,7 @@ import { TestFacts } from './test-facts'
 
 /** Enough to type a usual sample without scripts. */
 const BLANK_ROWS = Array.from({ length: 11 }, () => ({}))
-const MOST_TYPED = 500
+const MAX_TYPED = 500
 
 /** A test whose readings are typed in, or pasted from a spreadsheet. */
 export function TypedTest({ view, lot, method }: { view: ProgrammeView; lot: Lot; method: TestMethod }) {
@@ -28,7 +28,7 @@ export function TypedTest({ view, lot, method }: { view: ProgrammeView; lot: Lot
         caption={`Readings of ${method.label}`}
         columns={method.columns}
         rows={BLANK_ROWS}
-        maxRows={MOST_TYPED}
+        maxRows={MAX_TYPED}
       />
       <SubmitButton>Record the test</SubmitButton>
     </CommandForm>

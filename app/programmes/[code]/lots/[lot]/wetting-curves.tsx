@@ -7,9 +7,9 @@ import type { WettingCurveMarks } from '@/shared/wetting/wetting-curve'
 import type { LotTest } from '@/shared/records/lot'
 import { curvesOfTest } from '@/shared/wetting/curves-of-test'
 
-const MOST_CURVES = 12
-const MOST_POINTS = 4000
-const MOST_ROWS = 200
+const MAX_CURVES = 12
+const MAX_POINTS = 4000
+const MAX_ROWS = 200
 
 /** The force on each specimen over time, with what the curve is read for. */
 export function WettingCurves({ test }: { test: LotTest }) {
@@ -24,7 +24,7 @@ export function WettingCurves({ test }: { test: LotTest }) {
   return (
     <>
       <div className="picture-row">
-        {curves.slice(0, MOST_CURVES).map((curve) => (
+        {curves.slice(0, MAX_CURVES).map((curve) => (
           <CurveWithMarks
             key={curve.specimen}
             title={`Specimen ${curve.specimen}`}
@@ -39,9 +39,9 @@ export function WettingCurves({ test }: { test: LotTest }) {
           />
         ))}
       </div>
-      <CurveTable curves={curves.slice(0, MOST_ROWS)} />
-      {curves.length > MOST_CURVES && (
-        <p className="field-hint">{`${MOST_CURVES} of ${curves.length} curves are drawn.`}</p>
+      <CurveTable curves={curves.slice(0, MAX_ROWS)} />
+      {curves.length > MAX_CURVES && (
+        <p className="field-hint">{`${MAX_CURVES} of ${curves.length} curves are drawn.`}</p>
       )}
     </>
   )
@@ -99,7 +99,7 @@ function CurveTable({ curves }: { curves: readonly WettingCurveMarks[] }) {
 }
 
 function pointsOf({ points }: WettingCurveMarks): { x: number; y: number }[] {
-  const step = Math.max(1, Math.ceil(points.length / MOST_POINTS))
+  const step = Math.max(1, Math.ceil(points.length / MAX_POINTS))
   return points.filter((_, at) => at % step === 0).map(({ timeS, forceMN }) => ({ x: timeS, y: forceMN }))
 }
 

@@ -53,7 +53,7 @@ function Reasons({ view, parts }: { view: ProgrammeView; parts: readonly LotPart
     <ul className="what-rests">
       {parts.map(({ rule, title, part }, at) => (
         <li key={`${rule} ${at}`}>
-          <a href={findingAddress(view.code, rule)}>{title}</a>: {part.found} {part.remedy?.says}
+          <a href={findingAddress(view.code, rule)}>{title}</a>: {part.found} {part.remedy?.message}
         </li>
       ))}
     </ul>

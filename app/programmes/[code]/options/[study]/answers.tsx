@@ -2,7 +2,7 @@ import { actionAddress } from '@/app/addresses'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { actionStanding } from '@/shared/gate/action-standing'
+import { actionStatus } from '@/shared/gate/action-status'
 import { answerInWords } from '@/shared/gate/answer-in-words'
 import { letterOf } from '@/shared/gate/option-letter'
 import type { OptionStudy } from '@/shared/gate/option-study'
@@ -49,7 +49,7 @@ export function Answers({
               </>
             ),
           },
-          { label: 'Standing', set: 'shrink', cell: actionStanding },
+          { label: 'Standing', set: 'shrink', cell: actionStatus },
           { label: 'Cited by', set: 'shrink', cell: ({ number }) => cited(number) || 'none' },
         ]}
       />

@@ -11,17 +11,17 @@ export function CostLines({
   costCase: OptionCostCase
 }) {
   const lastCrossing = Math.max(...cheapest.map(({ from }) => from))
-  const most = Math.max(2 * boards, lastCrossing <= 10 * boards ? 1.25 * lastCrossing : 0)
+  const max = Math.max(2 * boards, lastCrossing <= 10 * boards ? 1.25 * lastCrossing : 0)
   return (
     <XyLines
       title="Cost over the number of boards"
-      description={`Cost of each alternative from no board to ${Math.round(most)} boards${reworkCounted ? ', rework and field repair included' : ''}; the upright line is the number reckoned with.`}
+      description={`Cost of each alternative from no board to ${Math.round(max)} boards${reworkCounted ? ', rework and field repair included' : ''}; the upright line is the number reckoned with.`}
       across={{ label: 'Boards', unit: '1' }}
       up={{ label: 'Cost', unit: 'currency' }}
       series={costs.map(({ once, running }, position) => ({
         name: letterOf(position),
         points: Array.from({ length: POINTS + 1 }, (_, step) => {
-          const x = (most * step) / POINTS
+          const x = (max * step) / POINTS
           return { x, y: once + running * x }
         }),
       }))}

@@ -17,7 +17,7 @@ export function costRows(costCase: OptionCostCase): OptionRow[] {
       return cost && cell(cost)
     },
   })
-  const least = Math.min(...costs.map(({ total }) => total))
+  const min = Math.min(...costs.map(({ total }) => total))
   return [
     row('board', 'Per board', ({ perBoard }) => money(perBoard)),
     row('once', 'Once', ({ once }) => money(once)),
@@ -26,7 +26,7 @@ export function costRows(costCase: OptionCostCase): OptionRow[] {
     row('total', `Over ${countText(boards)} boards`, ({ total }) => (
       <>
         <strong>{money(total)}</strong>
-        {total === least ? ' (least)' : ` (${money(total - least)} more)`}
+        {total === min ? ' (least)' : ` (${money(total - min)} more)`}
       </>
     )),
     row('cheapest', 'Costs least', ({ name }) => cheapestInWords(costCase, name)),
@@ -62,7 +62,7 @@ const boardsText = (boards: number): string => `${countText(Math.ceil(boards))} 
 /** How many defects a dearer alternative has to save against the one that costs least without them. */
 function savingInWords({ costs, boards }: OptionCostCase, cost: OptionCost): string {
   const bare = (one: OptionCost): number => one.once + one.perBoard * boards
-  const cheapest = costs.reduce((least, one) => (bare(one) < bare(least) ? one : least))
+  const cheapest = costs.reduce((min, one) => (bare(one) < bare(min) ? one : min))
   if (bare(cost) <= bare(cheapest)) return 'costs least without rework'
   const saved = defectsToSave(cost, cheapest, boards)
   return saved === undefined

@@ -32,7 +32,7 @@ function FindingCell({ finding, today }: { finding: Finding; today?: Finding | u
       {margin ? <MarginBar margin={margin} /> : <p className="finding-limit">Requirement: {limit}</p>}
       {remedy && WANTS_REMEDY[verdict] && (
         <p>
-          <strong>Remedy:</strong> {remedy.says}
+          <strong>Remedy:</strong> {remedy.message}
         </p>
       )}
     </div>

@@ -40,11 +40,11 @@ export function comparisonLead({ parameters, rules, outcomes }: OptionComparison
     return 'The alternatives specify the same as today: they differ in what they cost and rest on.'
   const judged = 'Judged by the programme’s rules on today’s records and values.'
   const turning = rules.some(({ effect }) => effect === 'turns')
-  const undoing = outcomes.some(({ preview }) => preview.approvals.length + preview.gateSignatures.length > 0)
+  const lapsing = outcomes.some(({ preview }) => preview.approvals.length + preview.gateSignatures.length > 0)
   return [
     judged,
     ...(turning ? [] : ['No finding turns with any of them.']),
-    ...(undoing ? [] : ['No signature rests on what they would change.']),
+    ...(lapsing ? [] : ['No signature rests on what they would change.']),
   ].join(' ')
 }
 

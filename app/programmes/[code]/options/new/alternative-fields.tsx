@@ -120,11 +120,11 @@ export function AlternativeFields({ position, parameters, today, begin, answers 
       {answers.length > 0 && (
         <fieldset className="field field-fieldset">
           <legend className="field-label">Answers it rests on</legend>
-          {answers.map(({ number, says }) => (
+          {answers.map(({ number, message }) => (
             <TickBox
               key={number}
               name={`${at}.actions.${number}`}
-              label={`Action ${number}: ${says}`}
+              label={`Action ${number}: ${message}`}
               defaultChecked={
                 'count' in typed ? `${at}.actions.${number}` in typed : begin?.actions.includes(number)
               }

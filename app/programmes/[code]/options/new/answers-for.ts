@@ -1,17 +1,17 @@
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { hasAnswerToCite } from '@/shared/gate/action-standing'
+import { hasAnswerToCite } from '@/shared/gate/action-status'
 import { answerInWords } from '@/shared/gate/answer-in-words'
 
 /** An answered action that an alternative may rest on, in one line. */
 export interface AnswerToCite {
   readonly number: number
-  readonly says: string
+  readonly message: string
 }
 
 /** The answered actions of an item: what other departments said that it would cost and take. */
 export const answersFor = (view: ProgrammeView, itemKey: string): AnswerToCite[] =>
   view.state.actions.flatMap((action) =>
     action.answer && action.itemKey === itemKey && hasAnswerToCite(action)
-      ? [{ number: action.number, says: `${action.question} – ${answerInWords(action.answer)}` }]
+      ? [{ number: action.number, message: `${action.question} – ${answerInWords(action.answer)}` }]
       : [],
   )

@@ -3,7 +3,7 @@ import { Button } from '@/app/ui/button'
 import { ChoiceField } from '@/app/ui/field'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { STAGE_NAMES } from '@/shared/plan/stage'
-import { FEWEST, MOST } from './count-asked'
+import { FEWEST, MAX } from './count-asked'
 
 interface ChooseItemProps {
   view: ProgrammeView
@@ -14,7 +14,7 @@ interface ChooseItemProps {
 /** Which item, and how many alternatives: a plain question to the page, so that it works without scripts. */
 export function ChooseItem({ view, item, count }: ChooseItemProps) {
   const items = view.state.items.filter(
-    ({ definition, setAside }) => definition.parameters.length > 0 && !setAside?.agreed,
+    ({ definition, tailoredOut }) => definition.parameters.length > 0 && !tailoredOut?.agreed,
   )
   return (
     <form
@@ -40,7 +40,7 @@ export function ChooseItem({ view, item, count }: ChooseItemProps) {
         name="alternatives"
         label="Alternatives"
         defaultValue={String(count)}
-        choices={Array.from({ length: MOST - FEWEST + 1 }, (_, more) => ({
+        choices={Array.from({ length: MAX - FEWEST + 1 }, (_, more) => ({
           value: String(FEWEST + more),
           text: String(FEWEST + more),
         }))}

@@ -11,7 +11,7 @@ import type { ItemDefinition } from '@/shared/catalogue/item'
 import { STAGE_NAMES } from '@/shared/plan/stage'
 import { refusal } from '@/shared/policy'
 import { ChooseItem } from './choose-item'
-import { countAsked, FEWEST, MOST } from './count-asked'
+import { countAsked, FEWEST, MAX } from './count-asked'
 import { StudyForm } from './study-form'
 import { answersFor } from './answers-for'
 
@@ -49,7 +49,7 @@ export default async function NewOptionPage({ params, searchParams }: NewOptionP
               { label: 'Stage', value: STAGE_NAMES[item.stage] },
               { label: 'Owner', value: DEPARTMENT_NAMES[item.owner] },
             ]
-          : [{ label: 'Compares', value: `${FEWEST} to ${MOST} alternatives` }]
+          : [{ label: 'Compares', value: `${FEWEST} to ${MAX} alternatives` }]
       }
     >
       {(view) => {

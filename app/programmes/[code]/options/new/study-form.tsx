@@ -6,7 +6,7 @@ import type { OptionAlternative } from '@/shared/gate/option-study'
 import { AlternativeFields, type AskedParameter } from './alternative-fields'
 import type { AnswerToCite } from './answers-for'
 import { openStudy } from './actions'
-import { countAsked, FEWEST, MOST } from './count-asked'
+import { countAsked, FEWEST, MAX } from './count-asked'
 
 interface StudyFormProps {
   formKey: string
@@ -73,7 +73,7 @@ function Fields({ parameters, today, begin, title, count, answers }: FieldsProps
         <SubmitButton name="intent" value="open">
           Lay them side by side
         </SubmitButton>
-        {shown < MOST && (
+        {shown < MAX && (
           <SubmitButton name="intent" value="more" kind="quiet">
             One more alternative
           </SubmitButton>

@@ -8,7 +8,7 @@ import { ParameterValue } from '@/app/ui/parameter-value'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { readRevisions } from '@/lib/queries/revisions'
-import { undoneByParameter } from '@/shared/gate/signatures-undone'
+import { lapsedByParameter } from '@/shared/gate/lapsed-signatures'
 import { findParameter, itemHolding, rulesReading } from '@/shared/catalogue/standard-plan'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { refusal } from '@/shared/policy'
@@ -61,7 +61,7 @@ export default async function ParameterPage({ params }: ParameterPageProps) {
             <Dependents
               view={view}
               rules={rulesReading(parameter.key)}
-              reach={undoneByParameter(parameter.key, view.judgement)}
+              reach={lapsedByParameter(parameter.key, view.judgement)}
             />
           </Section>
           <Section heading="Revisions">

@@ -23,9 +23,9 @@ async function attachFile({
   const back = itemAddress(code, item)
   const fields = new Map<string, string[]>()
   const field = (name: string) => fields.get(name)?.[0] ?? ''
-  const refuse = (says: string, status: number) => {
-    if (wantsJson) return Response.json({ message: says }, { status })
-    const answer = { refused: says, kind: field('kind'), note: field('note') }
+  const refuse = (message: string, status: number) => {
+    if (wantsJson) return Response.json({ message: message }, { status })
+    const answer = { refused: message, kind: field('kind'), note: field('note') }
     const upload = sealUploadAnswer(answer, uploadSecret(), Date.now())
     return see(`${back}?${new URLSearchParams({ upload })}#evidence`)
   }

@@ -8,7 +8,7 @@ import { logNamed } from '../log-of'
 const mayAdd: Rights<{ code: string; log: string }, ProgrammeView> = async (person, params) => {
   const may = await mayInProgramme('add-readings')(person, params)
   return 'right' in may && !logNamed(may.right, params.log)
-    ? { status: 404, says: 'There is no such log in this programme.' }
+    ? { status: 404, message: 'There is no such log in this programme.' }
     : may
 }
 

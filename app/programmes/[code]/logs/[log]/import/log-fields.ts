@@ -42,13 +42,13 @@ export const isTimedFromStart = ({ columns }: Readings): boolean =>
 export function withInstants(
   readings: Readings,
   startedAt: number,
-): { readonly readings: Readings } | { readonly says: string } {
+): { readonly readings: Readings } | { readonly message: string } {
   const { [ELAPSED]: elapsed, ...columns } = readings.columns
   if (!isTimedFromStart(readings)) {
-    return columns['at'] ? { readings: { ...readings, columns } } : { says: NO_TIME }
+    return columns['at'] ? { readings: { ...readings, columns } } : { message: NO_TIME }
   }
-  if (!Number.isFinite(startedAt)) return { says: 'Say when the pass began: date and time, UTC.' }
-  if (elapsed?.some((seconds) => typeof seconds !== 'number')) return { says: NO_TIME }
+  if (!Number.isFinite(startedAt)) return { message: 'Say when the pass began: date and time, UTC.' }
+  if (elapsed?.some((seconds) => typeof seconds !== 'number')) return { message: NO_TIME }
   const at = (elapsed ?? []).map((seconds) => startedAt + Math.round(Number(seconds) * 1000))
   return { readings: { ...readings, columns: { at, ...columns } } }
 }

@@ -7,11 +7,11 @@ import { logFields, withInstants } from './log-fields'
 /** A previewed file on its way into a log: whole, or not at all. */
 export const prepareLogImport: Prepare = async (importer, form, tell) => {
   const [log, file] = [logNamed(importer.view, text(form, 'log')), text(form, 'file')]
-  if (!log) return { says: 'There is no such log in this programme.' }
+  if (!log) return { message: 'There is no such log in this programme.' }
   const read = await readingsOfFile(importer, form, file, logFields(log.code, log.characteristic), tell)
-  if ('says' in read) return read
+  if ('message' in read) return read
   const timed = withInstants(read.readings, Date.parse(`${text(form, 'startedAt')}Z`))
-  if ('says' in timed) return { says: timed.says, fields: { startedAt: timed.says } }
+  if ('message' in timed) return { message: timed.message, fields: { startedAt: timed.message } }
   return {
     input: commandInput('add-readings', form, {
       log: () => log.code,

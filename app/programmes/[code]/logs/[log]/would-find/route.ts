@@ -31,7 +31,7 @@ function wouldFind({ request, params, right: view }: LetIn<{ code: string; log: 
   const rules = items.flatMap(({ definition }) => definition.rules)
   const findings = findingsReading(log, rules, view.judgement.findings).map(({ rule, finding: before }) => {
     const { verdict, found, remedy, cautions } = judgeSafely(rule, { ...facts, records }).finding
-    return { title: rule.title, before: before.verdict, verdict, found, remedy: remedy?.says, cautions }
+    return { title: rule.title, before: before.verdict, verdict, found, remedy: remedy?.message, cautions }
   })
   return Response.json({ findings }, { headers: { 'cache-control': 'no-store' } })
 }

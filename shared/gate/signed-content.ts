@@ -1,5 +1,5 @@
 import { mayStayEmpty } from '@/shared/catalogue/standard-plan'
-import { rulingOn, type Limit, type Requirement } from '@/shared/plan/requirement'
+import { governingRequirement, type Limit, type Requirement } from '@/shared/plan/requirement'
 import { readableOf } from '@/shared/rules/rule'
 import type { Finding } from '@/shared/rules/finding'
 import { canonicalJson, type JsonValue } from '@/shared/trail/canonical-json'
@@ -18,7 +18,7 @@ const COVER_FORM = 2
  * the program are not in it, so that they may change; words of people are. Two
  * covers of one form are the same agreement exactly when the texts are equal.
  */
-export const coverOf = (
+export const signedContentOf = (
   item: PlannedItem,
   state: ProgrammeState,
   findings: ReadonlyMap<string, Finding>,
@@ -28,7 +28,7 @@ export const coverOf = (
     form: COVER_FORM,
     asks: questionOf(item),
     limits: Object.fromEntries(
-      limitsBehind(item).map((limit) => [limit.key, rulingCovered(limit, state.facts.requirements)]),
+      limitsBehind(item).map((limit) => [limit.key, governingSigned(limit, state.facts.requirements)]),
     ),
   })
 
@@ -43,8 +43,8 @@ export type CoveredLimit = { readonly value: number; readonly authority: string 
   { readonly by: 'default' } | { readonly by: 'stated'; readonly document: string }
 )
 
-function rulingCovered(limit: Limit, requirements: readonly Requirement[]): CoveredLimit {
-  const { value, authority, document, kind } = rulingOn(limit, requirements)
+function governingSigned(limit: Limit, requirements: readonly Requirement[]): CoveredLimit {
+  const { value, authority, document, kind } = governingRequirement(limit, requirements)
   return kind === 'default' ? { value, authority, by: kind } : { value, authority, by: kind, document }
 }
 
@@ -58,7 +58,9 @@ export function coveredSubstance(
   return {
     item: definition.key,
     approvers: [...definition.approvers],
-    setAside: item.setAside ? { reason: item.setAside.reason, agreed: item.setAside.agreed !== null } : null,
+    setAside: item.tailoredOut
+      ? { reason: item.tailoredOut.reason, agreed: item.tailoredOut.agreed !== null }
+      : null,
     values: Object.fromEntries(
       parametersBehind(item).map((key) => [key, jsonValue(state.facts.values.get(key))]),
     ),
@@ -88,11 +90,11 @@ export function basisOf(
   state: ProgrammeState,
   findings: ReadonlyMap<string, Finding>,
 ): readonly unknown[] {
-  const { definition, setAside } = item
+  const { definition, tailoredOut } = item
   return [
     definition,
-    setAside?.reason,
-    setAside && setAside.agreed !== null,
+    tailoredOut?.reason,
+    tailoredOut && tailoredOut.agreed !== null,
     state.facts.requirements,
     state.facts.today,
     state.evidence,
@@ -103,7 +105,7 @@ export function basisOf(
 }
 
 /** SHA-256 of a cover, in hex. */
-export const digestOf = (cover: string): string => sha256(cover)
+export const digestOf = (signedContent: string): string => sha256(signedContent)
 
 /** Keys of every parameter the item specifies or its rules read. */
 export const parametersBehind = ({ definition }: PlannedItem): readonly string[] => keysBehind(definition)

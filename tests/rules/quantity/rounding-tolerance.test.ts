@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { binaryDust } from '@/shared/quantity/binary-dust'
+import { roundingTolerance } from '@/shared/quantity/rounding-tolerance'
 import { formatAgainst } from '@/shared/quantity/format'
 import { verdictOn, type Margin } from '@/shared/rules/finding'
 
@@ -57,8 +57,8 @@ test('a millionth beyond the limit is beyond it, on either side', () => {
 })
 
 test('without a finite figure there is no dust, and no pass', () => {
-  expect(binaryDust(Infinity, 1)).toBe(0)
-  expect(binaryDust(Number.NaN, 1)).toBe(0)
+  expect(roundingTolerance(Infinity, 1)).toBe(0)
+  expect(roundingTolerance(Number.NaN, 1)).toBe(0)
   expect(at(Infinity, 1, 'at most')).toBe('fails')
   expect(at(-Infinity, 1, 'at least')).toBe('fails')
   expect(at(Infinity, Infinity, 'at most')).not.toBe('meets')

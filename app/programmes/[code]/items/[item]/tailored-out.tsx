@@ -5,15 +5,15 @@ import { LinesBox, PickBox } from '@/app/forms/fields'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import type { ItemState } from '@/shared/gate/standing'
+import type { ItemState } from '@/shared/gate/item-status'
 import { refusal } from '@/shared/policy'
 import { decideSetAside, proposeSetAside, restoreItem } from '@/app/forms/command-actions'
 
 /** Leaving the item out of this programme: proposed with a reason, agreed by quality. */
-export function SetAside({ view, state }: { view: ProgrammeView; state: ItemState }) {
-  const { setAside, definition } = state.item
+export function TailoredOut({ view, state }: { view: ProgrammeView; state: ItemState }) {
+  const { tailoredOut, definition } = state.item
   const hidden = { programme: view.code, item: definition.key }
-  if (!setAside) {
+  if (!tailoredOut) {
     if (refusal('propose-set-aside', view.actor)) return null
     return (
       <CommandForm
@@ -37,12 +37,13 @@ export function SetAside({ view, state }: { view: ProgrammeView; state: ItemStat
       </CommandForm>
     )
   }
-  const mayDecide = !setAside.agreed && !refusal('decide-set-aside', view.actor, setAside)
+  const mayDecide = !tailoredOut.agreed && !refusal('decide-set-aside', view.actor, tailoredOut)
   return (
-    <Section id="set-aside" heading={setAside.agreed ? 'Not applicable' : 'Proposed as not applicable'}>
+    <Section id="set-aside" heading={tailoredOut.agreed ? 'Not applicable' : 'Proposed as not applicable'}>
       <p>
-        {setAside.proposedByName}: {setAside.reason}
-        {setAside.agreed && ` Agreed by ${setAside.agreed.byName} on ${setAside.agreed.at.slice(0, 10)}.`}
+        {tailoredOut.proposedByName}: {tailoredOut.reason}
+        {tailoredOut.agreed &&
+          ` Agreed by ${tailoredOut.agreed.byName} on ${tailoredOut.agreed.at.slice(0, 10)}.`}
       </p>
       {mayDecide && (
         <CommandForm

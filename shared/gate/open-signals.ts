@@ -6,18 +6,18 @@ import { openDefectSignals } from '@/shared/charts/open-defect-signals'
 import { chartSignalsAnsweredRule } from '@/shared/rules/control/chart-signals-answered'
 import { openLogSignals } from '@/shared/charts/open-signals'
 import type { Judgement } from './judgement'
-import type { Owed } from './owed-work'
+import type { OpenTask } from './open-task'
 import type { ProgrammeState } from './programme-state'
 
 /** Signals while they are fresh: those of logs wait for production, those of what inspections find for quality. */
-export function owedSignals(
+export function openSignals(
   department: Department,
   { facts }: Pick<ProgrammeState, 'facts'>,
   { findings }: Pick<Judgement, 'findings'>,
-): Owed[] {
-  const entry = (open: number, of: string, place: Place): Owed => ({
+): OpenTask[] {
+  const entry = (open: number, of: string, place: Place): OpenTask => ({
     verb: 'find the cause',
-    says: `${open === 1 ? '1 signal' : `${open} signals`} of ${of}`,
+    message: `${open === 1 ? '1 signal' : `${open} signals`} of ${of}`,
     department,
     dueOn: null,
     place,

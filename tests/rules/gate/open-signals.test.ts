@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { owedSignals } from '@/shared/gate/owed-signals'
+import { openSignals } from '@/shared/gate/open-signals'
 import { defectCharts } from '@/shared/plan/parameters/defect-charts'
 import { addDays } from '@/shared/quantity/calendar'
 import { defectSignalsAnswered } from '@/shared/rules/assessment/defect-signals-answered'
@@ -21,27 +21,27 @@ const BOARDS = Array.from({ length: 10 }, (_, index) =>
 )
 const C_CHART = set(defectCharts, [{ chart: 'c', baselineFrom: undefined, baselineTo: undefined }])
 
-function owed(department: 'design' | 'production' | 'quality', over: FactsInput = {}) {
+function openTasks(department: 'design' | 'production' | 'quality', over: FactsInput = {}) {
   const facts = factsWith({ logs: [LOG], inspections: BOARDS, values: [C_CHART], ...over })
   const rules = [chartSignalsAnsweredRule, defectSignalsAnswered]
   const findings = new Map(rules.map((rule) => [rule.id, judge(rule, facts)]))
-  return owedSignals(department, { facts }, { findings })
+  return openSignals(department, { facts }, { findings })
 }
 
 describe('signals on the desk', () => {
   test('of a log wait for production, at the log', () => {
-    expect(owed('production')).toMatchObject([
-      { verb: 'find the cause', says: '1 signal of log L-1', place: { kind: 'log', log: 'L-1' } },
+    expect(openTasks('production')).toMatchObject([
+      { verb: 'find the cause', message: '1 signal of log L-1', place: { kind: 'log', log: 'L-1' } },
     ])
   })
   test('of a chart of defects wait for quality, at the chart', () => {
-    expect(owed('quality')).toMatchObject([
-      { says: '1 signal of chart c: defects an assembly', place: { kind: 'defect chart', chart: 'c' } },
+    expect(openTasks('quality')).toMatchObject([
+      { message: '1 signal of chart c: defects an assembly', place: { kind: 'defect chart', chart: 'c' } },
     ])
   })
   test('are nobody else’s, and nobody’s once they are answered', () => {
-    expect(owed('design')).toEqual([])
+    expect(openTasks('design')).toEqual([])
     const own = answer({ chartRule: 'western-electric-1', readingAt: '2026-02-10T08:00:00Z' })
-    expect(owed('production', { records: { 'signal-answer': [own] } })).toEqual([])
+    expect(openTasks('production', { records: { 'signal-answer': [own] } })).toEqual([])
   })
 })

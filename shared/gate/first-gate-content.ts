@@ -4,7 +4,7 @@ import { canonicalJson } from '@/shared/trail/canonical-json'
 import { sha256 } from '@/shared/trail/sha256'
 import { gateSubstance } from './gate-substance'
 import type { ProgrammeState } from './programme-state'
-import { firstCover, type ItemState } from './standing'
+import { firstSignedContent, type ItemState } from './item-status'
 
 /**
  * What a signature in the first form would cover today, by gate. Undefined for
@@ -26,7 +26,7 @@ export function firstGateDigests(
     const before = earlier && digestOf(earlier)
     const items = all.filter(({ item }) => item.definition.stage === stage)
     const digests = new Map(
-      items.map((entry) => [entry, (entry.first ?? firstCover(entry.item, state, findings))?.digest]),
+      items.map((entry) => [entry, (entry.first ?? firstSignedContent(entry.item, state, findings))?.digest]),
     )
     if ((earlier && !before) || [...digests.values()].includes(undefined)) return undefined
     return sha256(

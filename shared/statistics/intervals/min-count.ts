@@ -10,10 +10,10 @@ export const ROUNDING_SLACK = 1e-12
  *
  * Errors: RangeError when no safe whole number satisfies it.
  */
-export function leastCount(isEnough: (count: number) => boolean, least: number, guess: number): number {
-  if (isEnough(least)) return least
-  let tooFew = least
-  let enough = Math.max(least + 1, Math.ceil(guess))
+export function minCount(isEnough: (count: number) => boolean, min: number, guess: number): number {
+  if (isEnough(min)) return min
+  let tooFew = min
+  let enough = Math.max(min + 1, Math.ceil(guess))
   while (Number.isSafeInteger(enough) && !isEnough(enough)) {
     tooFew = enough
     enough = enough * 2

@@ -8,7 +8,7 @@ const ACTION_STANDINGS = {
   accepted: { waitsFor: 'nothing', hasAnswerToCite: true },
   withdrawn: { waitsFor: 'nothing', hasAnswerToCite: false },
 } as const satisfies Record<string, ActionMeaning>
-export type ActionStanding = keyof typeof ACTION_STANDINGS
+export type ActionStatus = keyof typeof ACTION_STANDINGS
 
 interface ActionMeaning {
   /** The asked department's answer, or the asker's word on it. */
@@ -20,13 +20,13 @@ interface ActionMeaning {
 type Told = Pick<ActionEntry, 'answer' | 'outcome'>
 
 /** How an action stands, in words. */
-export function actionStanding({ answer, outcome }: Told): ActionStanding {
+export function actionStatus({ answer, outcome }: Told): ActionStatus {
   if (outcome) return outcome
   return answer ? 'answered' : 'unanswered'
 }
 
 export const waitsFor = (action: Told): ActionMeaning['waitsFor'] =>
-  ACTION_STANDINGS[actionStanding(action)].waitsFor
+  ACTION_STANDINGS[actionStatus(action)].waitsFor
 
 /** Nothing more is expected of anybody. */
 export const isClosed = (action: Told): boolean => waitsFor(action) === 'nothing'
@@ -35,4 +35,4 @@ export const isClosed = (action: Told): boolean => waitsFor(action) === 'nothing
 export const wantsAnswer = (action: Told): boolean => waitsFor(action) === 'answer'
 
 export const hasAnswerToCite = (action: Told): boolean =>
-  ACTION_STANDINGS[actionStanding(action)].hasAnswerToCite
+  ACTION_STANDINGS[actionStatus(action)].hasAnswerToCite

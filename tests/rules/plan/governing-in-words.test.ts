@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { limit, rulingOn, type Requirement } from '@/shared/plan/requirement'
-import { rulingInWords } from '@/shared/plan/ruling-in-words'
+import { limit, governingRequirement, type Requirement } from '@/shared/plan/requirement'
+import { governingInWords } from '@/shared/plan/governing-in-words'
 
 const gap = limit({
   key: 'gap',
@@ -25,7 +25,7 @@ const stated = (over: Partial<Requirement>): Requirement => ({
   lesson: null,
   ...over,
 })
-const words = (...requirements: Requirement[]) => rulingInWords(rulingOn(gap, requirements))
+const words = (...requirements: Requirement[]) => governingInWords(governingRequirement(gap, requirements))
 
 describe('why a layer rules', () => {
   test('the default alone', () => expect(words()).toBe('Default: The default.'))

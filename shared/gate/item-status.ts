@@ -3,19 +3,19 @@ import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { findRule } from '@/shared/catalogue/standard-plan'
 import { PASSES, type Finding } from '@/shared/rules/finding'
 import { sameInputs } from '@/shared/rules/judge-all'
-import { isClosed, waitsFor } from './action-standing'
-import { CONCESSION_STANDINGS, concessionFor, concessionStanding } from './concession'
-import { basisOf, coverOf, digestOf, emptyParameters } from './cover'
-import { firstCoverOf, hasFirstForm } from './first-cover'
+import { isClosed, waitsFor } from './action-status'
+import { CONCESSION_STANDINGS, concessionFor, concessionStatus } from './concession'
+import { basisOf, signedContentOf, digestOf, emptyParameters } from './signed-content'
+import { firstSignedContentOf, hasFirstForm } from './first-form-content'
 import type { ApprovalEntry, PlannedItem, ProgrammeState } from './programme-state'
 
-export const STANDINGS = ['open', 'short', 'ready', 'approved', 'lapsed', 'set aside'] as const
-export type Standing = (typeof STANDINGS)[number]
+export const STATUSES = ['open', 'incomplete', 'ready', 'approved', 'lapsed', 'not applicable'] as const
+export type Status = (typeof STATUSES)[number]
 
 /** One reason why an item is not settled, and where to go about it. */
-export interface Shortfall {
-  readonly kind: 'value' | 'finding' | 'evidence' | 'action' | 'concession' | 'set aside' | 'approval'
-  readonly says: string
+export interface OpenPoint {
+  readonly kind: 'value' | 'finding' | 'evidence' | 'action' | 'concession' | 'not applicable' | 'approval'
+  readonly message: string
   /** Key of the parameter, id of the rule, number of the action…: the link's target. */
   readonly target: string
 }
@@ -29,20 +29,20 @@ export interface ApprovalState {
 
 export interface ItemState {
   readonly item: PlannedItem
-  readonly standing: Standing
-  readonly shortfalls: readonly Shortfall[]
+  readonly status: Status
+  readonly openPoints: readonly OpenPoint[]
   readonly approvals: readonly ApprovalState[]
-  readonly cover: string
+  readonly signedContent: string
   readonly digest: string
   /** The same in the first form of covers; made only where an approval in that form asks for it. */
-  readonly first: FirstCover | undefined
+  readonly first: FirstSignedContent | undefined
   /** What the cover was made of, to know whether it must be made again. */
   readonly basis: readonly unknown[]
 }
 
 /** What an approval in the first form would cover today. */
-interface FirstCover {
-  readonly cover: string
+interface FirstSignedContent {
+  readonly signedContent: string
   readonly digest: string
 }
 
@@ -55,15 +55,16 @@ export function itemStateOf(
 ): ItemState {
   const covered = coveredBy(item, state, findings, before)
   const approvals = approvalStates(item, state, covered)
-  if (item.setAside?.agreed) return { item, standing: 'set aside', shortfalls: [], approvals, ...covered }
+  if (item.tailoredOut?.agreed)
+    return { item, status: 'not applicable', openPoints: [], approvals, ...covered }
 
   const substance = shortfallsOf(item, state, findings)
   const unsigned = approvals.filter(({ holds }) => !holds)
-  const shortfalls = [...substance, ...unsigned.map(missingApproval)]
+  const openPoints = [...substance, ...unsigned.map(missingApproval)]
   return {
     item,
-    standing: standingFrom(item, state, substance, approvals),
-    shortfalls,
+    status: statusFrom(item, state, substance, approvals),
+    openPoints,
     approvals,
     ...covered,
   }
@@ -74,41 +75,41 @@ function coveredBy(
   state: ProgrammeState,
   findings: ReadonlyMap<string, Finding>,
   before: ItemState | undefined,
-): Pick<ItemState, 'cover' | 'digest' | 'first' | 'basis'> {
+): Pick<ItemState, 'signedContent' | 'digest' | 'first' | 'basis'> {
   const basis = basisOf(item, state, findings)
   const unchanged = before && sameInputs(before.basis, basis) ? before : undefined
-  const cover = unchanged?.cover ?? coverOf(item, state, findings)
-  const digest = cover === before?.cover ? before.digest : digestOf(cover)
+  const signedContent = unchanged?.signedContent ?? signedContentOf(item, state, findings)
+  const digest = signedContent === before?.signedContent ? before.digest : digestOf(signedContent)
   const asked = newestApprovals(item, state).some(
-    ({ approval }) => approval && approval.digest !== digest && hasFirstForm(approval.cover),
+    ({ approval }) => approval && approval.digest !== digest && hasFirstForm(approval.signedContent),
   )
-  const first = asked ? (unchanged?.first ?? firstCover(item, state, findings)) : undefined
-  return { cover, digest, first, basis }
+  const first = asked ? (unchanged?.first ?? firstSignedContent(item, state, findings)) : undefined
+  return { signedContent, digest, first, basis }
 }
 
 /** What approvals in the first form are held against; undefined where they lapse whatever else stands. */
-export function firstCover(
+export function firstSignedContent(
   item: PlannedItem,
   state: ProgrammeState,
   findings: ReadonlyMap<string, Finding>,
-): FirstCover | undefined {
-  const cover = firstCoverOf(item, state, findings)
-  return cover === undefined ? undefined : { cover, digest: digestOf(cover) }
+): FirstSignedContent | undefined {
+  const signedContent = firstSignedContentOf(item, state, findings)
+  return signedContent === undefined ? undefined : { signedContent, digest: digestOf(signedContent) }
 }
 
 /** What stands today in the form that a signed cover has, so that the two can be compared. */
-export const coverInFormOf = (signed: string, { cover, first }: ItemState): string =>
-  first && hasFirstForm(signed) ? first.cover : cover
+export const signedContentInFormOf = (signed: string, { signedContent, first }: ItemState): string =>
+  first && hasFirstForm(signed) ? first.signedContent : signedContent
 
-function standingFrom(
+function statusFrom(
   item: PlannedItem,
   state: ProgrammeState,
-  substance: readonly Shortfall[],
+  substance: readonly OpenPoint[],
   approvals: readonly ApprovalState[],
-): Standing {
+): Status {
   const lapsed = approvals.some(({ approval, holds }) => approval && !holds)
   if (lapsed) return 'lapsed'
-  if (substance.length > 0) return isUntouched(item, state) ? 'open' : 'short'
+  if (substance.length > 0) return isUntouched(item, state) ? 'open' : 'incomplete'
   return approvals.every(({ holds }) => holds) ? 'approved' : 'ready'
 }
 
@@ -145,10 +146,10 @@ const newestApprovals = (
       ) ?? null,
   }))
 
-const missingApproval = ({ department, approval }: ApprovalState): Shortfall => ({
+const missingApproval = ({ department, approval }: ApprovalState): OpenPoint => ({
   kind: 'approval',
   target: department,
-  says: approval
+  message: approval
     ? `The approval of ${DEPARTMENT_NAMES[department]} (${approval.personName}) lapsed: what it covered has changed.`
     : `Awaiting approval by ${DEPARTMENT_NAMES[department]}.`,
 })
@@ -158,24 +159,24 @@ function shortfallsOf(
   item: PlannedItem,
   state: ProgrammeState,
   findings: ReadonlyMap<string, Finding>,
-): Shortfall[] {
+): OpenPoint[] {
   const { definition } = item
   return [
-    ...(item.setAside
+    ...(item.tailoredOut
       ? [
           {
-            kind: 'set aside' as const,
+            kind: 'not applicable' as const,
             target: definition.key,
-            says: 'It is proposed as not applicable; quality has not decided.',
+            message: 'It is proposed as not applicable; quality has not decided.',
           },
         ]
       : []),
     ...emptyParameters(item, state).map((parameter) => ({
       kind: 'value' as const,
       target: parameter.key,
-      says: `Not specified: ${parameter.label}.`,
+      message: `Not specified: ${parameter.label}.`,
     })),
-    ...definition.rules.flatMap((rule) => findingShortfall(definition.key, findings.get(rule.id), state)),
+    ...definition.rules.flatMap((rule) => findingOpenPoint(definition.key, findings.get(rule.id), state)),
     ...definition.evidence
       .filter(
         ({ kind, required }) =>
@@ -185,14 +186,14 @@ function shortfallsOf(
       .map(({ kind, label }) => ({
         kind: 'evidence' as const,
         target: kind,
-        says: `Evidence is missing: ${label}.`,
+        message: `Evidence is missing: ${label}.`,
       })),
     ...state.actions
       .filter((action) => action.itemKey === definition.key && !isClosed(action))
       .map((action) => ({
         kind: 'action' as const,
         target: String(action.number),
-        says:
+        message:
           waitsFor(action) === 'acceptance'
             ? `Action ${action.number} is answered but not accepted.`
             : `Action ${action.number} to ${DEPARTMENT_NAMES[action.to]} is unanswered.`,
@@ -201,21 +202,20 @@ function shortfallsOf(
       .filter(
         (concession) =>
           concession.itemKey === definition.key &&
-          CONCESSION_STANDINGS[
-            concessionStanding(concession, findings.get(concession.rule), state.facts.today)
-          ].waits,
+          CONCESSION_STANDINGS[concessionStatus(concession, findings.get(concession.rule), state.facts.today)]
+            .waits,
       )
       .map((concession) => ({
         kind: 'concession' as const,
         target: String(concession.number),
-        says: `Concession ${concession.number} is asked for and not decided.`,
+        message: `Concession ${concession.number} is asked for and not decided.`,
       })),
   ]
 }
 
-function findingShortfall(itemKey: string, finding: Finding | undefined, state: ProgrammeState): Shortfall[] {
+function findingOpenPoint(itemKey: string, finding: Finding | undefined, state: ProgrammeState): OpenPoint[] {
   if (!finding || PASSES[finding.verdict]) return []
   if (concessionFor(finding, itemKey, state)) return []
   const title = findRule(finding.rule)?.title ?? finding.rule
-  return [{ kind: 'finding', target: finding.rule, says: `${title}: ${finding.found}` }]
+  return [{ kind: 'finding', target: finding.rule, message: `${title}: ${finding.found}` }]
 }

@@ -1,12 +1,12 @@
 import type { Department } from '@/shared/plan/department'
 import { STAGES, type Stage } from '@/shared/plan/stage'
-import { limitsBehind, parametersBehind } from './cover'
+import { limitsBehind, parametersBehind } from './signed-content'
 import { GATE_STANDINGS } from './gate'
 import type { Judgement } from './judgement'
-import type { ItemState } from './standing'
+import type { ItemState } from './item-status'
 
 /** Signatures that a change undoes: approvals of items, and signatures on gates. */
-export interface SignaturesUndone {
+export interface LapsedSignatures {
   readonly approvals: readonly {
     readonly itemKey: string
     readonly item: string
@@ -27,20 +27,20 @@ export interface SignaturesUndone {
  * itself, so that this does not depend on what the new value is; a gate rests
  * on the items of its stage and on the gate before.
  */
-export const undoneByParameter = (parameter: string, judgement: Judgement): SignaturesUndone =>
+export const lapsedByParameter = (parameter: string, judgement: Judgement): LapsedSignatures =>
   reachOver(judgement, ({ item }) => parametersBehind(item).includes(parameter))
 
 /** What another ruling on a limit would undo, in the same way. */
-export const undoneByLimit = (limit: string, judgement: Judgement): SignaturesUndone =>
+export const lapsedByLimit = (limit: string, judgement: Judgement): LapsedSignatures =>
   reachOver(judgement, ({ item }) => limitsBehind(item).some(({ key }) => key === limit))
 
-function reachOver(judgement: Judgement, rests: (item: ItemState) => boolean): SignaturesUndone {
+function reachOver(judgement: Judgement, rests: (item: ItemState) => boolean): LapsedSignatures {
   const reached = judgement.items.filter(rests)
   const firstStage = Math.min(...reached.map(({ item }) => STAGES.indexOf(item.definition.stage)))
   const gates = judgement.gates.filter(({ stage }) => STAGES.indexOf(stage) >= firstStage)
   return {
-    approvals: reached.flatMap(({ item: { definition, setAside }, approvals }) =>
-      setAside?.agreed
+    approvals: reached.flatMap(({ item: { definition, tailoredOut }, approvals }) =>
+      tailoredOut?.agreed
         ? []
         : approvals.flatMap(({ department, approval, holds }) =>
             approval && holds
@@ -58,6 +58,6 @@ function reachOver(judgement: Judgement, rests: (item: ItemState) => boolean): S
         signature && holds ? { stage, department, personName: signature.personName } : [],
       ),
     ),
-    gates: gates.filter(({ standing }) => GATE_STANDINGS[standing].isOpen).map(({ stage }) => stage),
+    gates: gates.filter(({ status }) => GATE_STANDINGS[status].isOpen).map(({ stage }) => stage),
   }
 }

@@ -1,36 +1,36 @@
 import type { Department } from '@/shared/plan/department'
 import { STAGE_NAMES } from '@/shared/plan/stage'
 import type { Actor } from '@/shared/actor'
-import { waitsFor } from './action-standing'
-import { CONCESSION_STANDINGS, concessionStanding } from './concession'
+import { waitsFor } from './action-status'
+import { CONCESSION_STANDINGS, concessionStatus } from './concession'
 import { gateRefusal } from './gate'
 import type { Judgement } from './judgement'
-import { owedSignals } from './owed-signals'
-import type { Owed } from './owed-work'
+import { openSignals } from './open-signals'
+import type { OpenTask } from './open-task'
 import type { ProgrammeState } from './programme-state'
 import { approvalRefusal, concessionGrantRefusal, gateSignatoryRefusal } from './separation'
 
 /** What waits for a person in one programme, from the facts as judged. */
-export const owedBy = (actor: Actor, state: ProgrammeState, judgement: Judgement): Owed[] =>
+export const openTasksOf = (actor: Actor, state: ProgrammeState, judgement: Judgement): OpenTask[] =>
   actor.departments.flatMap((department) => [
-    ...owedActions(department, actor, state),
-    ...owedSignals(department, state, judgement),
-    ...owedApprovals(department, actor, state, judgement),
-    ...owedConcessions(department, actor, state, judgement),
-    ...owedSetAsides(department, actor, state),
-    ...owedGates(department, actor, state, judgement),
+    ...openActions(department, actor, state),
+    ...openSignals(department, state, judgement),
+    ...openApprovals(department, actor, state, judgement),
+    ...openConcessions(department, actor, state, judgement),
+    ...openTailorings(department, actor, state),
+    ...openGates(department, actor, state, judgement),
   ])
 
-function owedActions(department: Department, actor: Actor, state: ProgrammeState): Owed[] {
-  return state.actions.flatMap((action): Owed[] => {
+function openActions(department: Department, actor: Actor, state: ProgrammeState): OpenTask[] {
+  return state.actions.flatMap((action): OpenTask[] => {
     const { number, question, dueOn } = action
-    const owed = { says: question, department, dueOn, place: { kind: 'action', number } } as const
+    const openTasks = { message: question, department, dueOn, place: { kind: 'action', number } } as const
     switch (waitsFor(action)) {
       case 'answer':
-        return action.to === department ? [{ verb: 'answer', ...owed }] : []
+        return action.to === department ? [{ verb: 'answer', ...openTasks }] : []
       case 'acceptance': {
         const mayAccept = action.from === department && action.answeredById !== actor.personId
-        return mayAccept ? [{ verb: 'accept', ...owed }] : []
+        return mayAccept ? [{ verb: 'accept', ...openTasks }] : []
       }
       case 'nothing':
         return []
@@ -38,12 +38,12 @@ function owedActions(department: Department, actor: Actor, state: ProgrammeState
   })
 }
 
-const owedApprovals = (
+const openApprovals = (
   department: Department,
   actor: Actor,
   state: ProgrammeState,
   judgement: Judgement,
-): Owed[] =>
+): OpenTask[] =>
   judgement.items
     .filter(
       (item) =>
@@ -54,52 +54,55 @@ const owedApprovals = (
       verb: approvals.some((entry) => entry.department === department && entry.approval)
         ? 'approve again'
         : 'approve',
-      says: item.definition.title,
+      message: item.definition.title,
       department,
       dueOn: null,
       place: { kind: 'item', item: item.definition.key },
     }))
 
-const owedConcessions = (
+const openConcessions = (
   department: Department,
   actor: Actor,
   state: ProgrammeState,
   judgement: Judgement,
-): Owed[] =>
+): OpenTask[] =>
   state.concessions
     .filter(
       (entry) =>
-        CONCESSION_STANDINGS[concessionStanding(entry, judgement.findings.get(entry.rule), state.facts.today)]
+        CONCESSION_STANDINGS[concessionStatus(entry, judgement.findings.get(entry.rule), state.facts.today)]
           .waits,
     )
     .filter((entry) => !concessionGrantRefusal(entry, actor.personId, department))
     .map(({ number, why }) => ({
       verb: 'decide',
-      says: why,
+      message: why,
       department,
       dueOn: null,
       place: { kind: 'concession', number },
     }))
 
-const owedSetAsides = (department: Department, actor: Actor, state: ProgrammeState): Owed[] =>
+const openTailorings = (department: Department, actor: Actor, state: ProgrammeState): OpenTask[] =>
   department !== 'quality'
     ? []
     : state.items
-        .filter(({ setAside }) => setAside && !setAside.agreed && setAside.proposedById !== actor.personId)
+        .filter(
+          ({ tailoredOut }) =>
+            tailoredOut && !tailoredOut.agreed && tailoredOut.proposedById !== actor.personId,
+        )
         .map(({ definition }) => ({
           verb: 'decide',
-          says: `Not applicable? ${definition.title}`,
+          message: `Not applicable? ${definition.title}`,
           department,
           dueOn: null,
           place: { kind: 'item', item: definition.key },
         }))
 
-const owedGates = (
+const openGates = (
   department: Department,
   actor: Actor,
   state: ProgrammeState,
   judgement: Judgement,
-): Owed[] =>
+): OpenTask[] =>
   judgement.gates
     .filter(
       (gate) =>
@@ -108,7 +111,7 @@ const owedGates = (
     )
     .map(({ stage }) => ({
       verb: 'sign',
-      says: `The ${STAGE_NAMES[stage].toLowerCase()} gate`,
+      message: `The ${STAGE_NAMES[stage].toLowerCase()} gate`,
       department,
       dueOn: null,
       place: { kind: 'gate', stage },

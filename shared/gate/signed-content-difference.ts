@@ -2,10 +2,10 @@ import { findLimit, findParameter, findRule, findItem } from '@/shared/catalogue
 import { valueDifference } from '@/shared/plan/value-difference'
 import { formatQuantity } from '@/shared/quantity/format'
 import { sameValue } from '@/shared/plan/same-value'
-import type { CoveredLimit, CoveredQuestion } from './cover'
+import type { CoveredLimit, CoveredQuestion } from './signed-content'
 
 /** What an approval's cover holds, in the form written now or in the first. */
-export interface CoverShape {
+export interface SignedContentShape {
   readonly item: string
   readonly asks: CoveredQuestion | FirstQuestion
   readonly approvers: readonly string[]
@@ -30,17 +30,17 @@ type FirstQuestion = string
 type FirstLimit = { readonly value: number; readonly authority: string; readonly document: string }
 
 /** The document that a covered limit names; for a default, its source as it reads today. */
-export const documentCovered = (key: string, limit: CoverShape['limits'][string]): string =>
+export const documentCovered = (key: string, limit: SignedContentShape['limits'][string]): string =>
   'document' in limit ? limit.document : (findLimit(key)?.byDefault.from.cite ?? 'the default')
 
 /** What a covered item asks, as it reads: a standard one in today's words. */
-export const questionCovered = ({ item, asks }: Pick<CoverShape, 'item' | 'asks'>): string => {
+export const questionCovered = ({ item, asks }: Pick<SignedContentShape, 'item' | 'asks'>): string => {
   if (typeof asks === 'string') return asks
   return 'text' in asks ? asks.text : (findItem(item)?.asks ?? item)
 }
 
 /** One thing that changed between a cover as signed and as it stands, and how. */
-export interface CoverChange {
+export interface SignedContentChange {
   readonly kind: 'value' | 'limit' | 'evidence' | 'finding' | 'item'
   /** Key of the parameter or limit, id of the rule; what the change is about. */
   readonly target: string
@@ -50,9 +50,9 @@ export interface CoverChange {
 }
 
 /** What differs between a cover as signed and as it stands today, both in one form; empty when nothing does. */
-export function coverDifference(signed: string, today: string): CoverChange[] {
+export function signedContentDifference(signed: string, today: string): SignedContentChange[] {
   if (signed === today) return []
-  const [before, now] = [JSON.parse(signed) as CoverShape, JSON.parse(today) as CoverShape]
+  const [before, now] = [JSON.parse(signed) as SignedContentShape, JSON.parse(today) as SignedContentShape]
   return [
     ...valueChanges(before, now),
     ...limitChanges(before, now),
@@ -62,7 +62,7 @@ export function coverDifference(signed: string, today: string): CoverChange[] {
   ]
 }
 
-const valueChanges = (before: CoverShape, now: CoverShape): CoverChange[] =>
+const valueChanges = (before: SignedContentShape, now: SignedContentShape): SignedContentChange[] =>
   changedKeys(before.values, now.values).map((key) => {
     const parameter = findParameter(key)
     return {
@@ -73,10 +73,10 @@ const valueChanges = (before: CoverShape, now: CoverShape): CoverChange[] =>
     }
   })
 
-const limitChanges = (before: CoverShape, now: CoverShape): CoverChange[] =>
+const limitChanges = (before: SignedContentShape, now: SignedContentShape): SignedContentChange[] =>
   changedKeys(before.limits, now.limits).map((key) => {
     const limit = findLimit(key)
-    const said = (entry: CoverShape['limits'][string] | undefined) =>
+    const said = (entry: SignedContentShape['limits'][string] | undefined) =>
       entry
         ? `${limit ? formatQuantity(entry.value, limit.unit, 6) : entry.value} by ${documentCovered(key, entry)} (${entry.authority})`
         : 'none'
@@ -88,10 +88,10 @@ const limitChanges = (before: CoverShape, now: CoverShape): CoverChange[] =>
     }
   })
 
-function evidenceChanges(before: CoverShape, now: CoverShape): CoverChange[] {
-  const name = ({ kind, sha256, url }: CoverShape['evidence'][number]) =>
+function evidenceChanges(before: SignedContentShape, now: SignedContentShape): SignedContentChange[] {
+  const name = ({ kind, sha256, url }: SignedContentShape['evidence'][number]) =>
     `${kind} (${sha256 ? sha256.slice(0, 12) : url})`
-  const without = (some: CoverShape['evidence'], others: CoverShape['evidence']) =>
+  const without = (some: SignedContentShape['evidence'], others: SignedContentShape['evidence']) =>
     some.map(name).filter((entry) => !others.map(name).includes(entry))
   const how = [
     ...without(now.evidence, before.evidence).map((entry) => `attached: ${entry}`),
@@ -101,7 +101,7 @@ function evidenceChanges(before: CoverShape, now: CoverShape): CoverChange[] {
   return [{ kind: 'evidence', target: 'evidence', what: 'the evidence', how }]
 }
 
-const findingChanges = (before: CoverShape, now: CoverShape): CoverChange[] => [
+const findingChanges = (before: SignedContentShape, now: SignedContentShape): SignedContentChange[] => [
   ...now.findings.flatMap((finding) => {
     const how = findingDifference(
       before.findings.find(({ rule }) => rule === finding.rule),
@@ -114,7 +114,7 @@ const findingChanges = (before: CoverShape, now: CoverShape): CoverChange[] => [
     .map(({ rule }) => findingChange(rule, 'is not judged any more')),
 ]
 
-const findingChange = (rule: string, how: string): CoverChange => ({
+const findingChange = (rule: string, how: string): SignedContentChange => ({
   kind: 'finding',
   target: rule,
   what: `the finding “${findRule(rule)?.title ?? rule}”`,
@@ -122,8 +122,8 @@ const findingChange = (rule: string, how: string): CoverChange => ({
 })
 
 function findingDifference(
-  before: CoverShape['findings'][number] | undefined,
-  now: CoverShape['findings'][number],
+  before: SignedContentShape['findings'][number] | undefined,
+  now: SignedContentShape['findings'][number],
 ): string | undefined {
   if (!before) return `was not judged then; ${now.verdict} now`
   if (before.verdict !== now.verdict) return `${before.verdict} → ${now.verdict}`
@@ -136,7 +136,7 @@ function findingDifference(
   return undefined
 }
 
-function itemChanges(before: CoverShape, now: CoverShape): CoverChange[] {
+function itemChanges(before: SignedContentShape, now: SignedContentShape): SignedContentChange[] {
   const how = [
     ...(same(before.asks, now.asks) ? [] : [questionChange(before, now)]),
     ...(same(before.approvers, now.approvers)
@@ -147,7 +147,7 @@ function itemChanges(before: CoverShape, now: CoverShape): CoverChange[] {
   return how.length > 0 ? [{ kind: 'item', target: now.item, what: 'the item itself', how }] : []
 }
 
-function questionChange(before: CoverShape, now: CoverShape): string {
+function questionChange(before: SignedContentShape, now: SignedContentShape): string {
   const [was, is] = [questionCovered(before), questionCovered(now)]
   return was === is ? `asks something else than then: “${is}”` : `asks: “${was}” → “${is}”`
 }

@@ -6,27 +6,31 @@ import { ParameterValue } from '@/app/ui/parameter-value'
 import { Quantity } from '@/app/ui/quantity'
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { type CoverShape, documentCovered, questionCovered } from '@/shared/gate/cover-difference'
+import {
+  type SignedContentShape,
+  documentCovered,
+  questionCovered,
+} from '@/shared/gate/signed-content-difference'
 import { findLimit, findParameter, findRule } from '@/shared/catalogue/standard-plan'
 import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
 import type { Verdict } from '@/shared/rules/finding'
 
-interface CoverProps {
+interface SignedContentProps {
   view: ProgrammeView
-  cover: string
+  signedContent: string
   digest: string
 }
 
 /** Everything a signature on the item covers, and the digest over it. */
-export function Cover({ view, cover, digest }: CoverProps) {
-  const covered = JSON.parse(cover) as CoverShape
+export function SignedContent({ view, signedContent, digest }: SignedContentProps) {
+  const covered = JSON.parse(signedContent) as SignedContentShape
   const { approvers, setAside, values, limits, evidence, findings } = covered
   return (
     <div className="cover">
       <p>
         SHA-256 of what follows, as canonical JSON: <Digest value={digest} full />
       </p>
-      <CoverPart
+      <SignedContentPart
         heading="The item"
         facts={[
           { label: 'Asks', value: questionCovered(covered) },
@@ -37,22 +41,22 @@ export function Cover({ view, cover, digest }: CoverProps) {
           ...(setAside ? [{ label: 'Not applicable', value: setAside.reason }] : []),
         ]}
       />
-      <CoverPart
+      <SignedContentPart
         heading="Values it specifies or its rules read"
         facts={Object.entries(values).map(([key, value]) => valueFact(key, value))}
       />
-      <CoverPart
+      <SignedContentPart
         heading="Limits in force"
-        facts={Object.entries(limits).map(([key, ruling]) => limitFact(key, ruling))}
+        facts={Object.entries(limits).map(([key, governing]) => limitFact(key, governing))}
       />
-      <CoverPart
+      <SignedContentPart
         heading="Evidence"
         facts={evidence.map((entry, position) => ({
           label: `${position + 1}. ${entry.kind}`,
           value: <EvidenceName view={view} item={covered.item} entry={entry} />,
         }))}
       />
-      <CoverPart
+      <SignedContentPart
         heading="Findings"
         facts={findings.map(({ rule, version, verdict, concession }) => ({
           label: findRule(rule)?.title ?? rule,
@@ -77,7 +81,7 @@ interface Fact {
   value: ReactNode
 }
 
-function CoverPart({ heading, facts }: { heading: string; facts: readonly Fact[] }) {
+function SignedContentPart({ heading, facts }: { heading: string; facts: readonly Fact[] }) {
   if (facts.length === 0) return null
   return (
     <>
@@ -93,7 +97,7 @@ function valueFact(key: string, value: unknown): Fact {
   return { label: parameter.label, value: <ParameterValue parameter={parameter} value={value} /> }
 }
 
-function limitFact(key: string, covered: CoverShape['limits'][string]): Fact {
+function limitFact(key: string, covered: SignedContentShape['limits'][string]): Fact {
   const { value, authority } = covered
   const limit = findLimit(key)
   return {
@@ -121,7 +125,7 @@ function EvidenceName({
 }: {
   view: ProgrammeView
   item: string
-  entry: CoverShape['evidence'][number]
+  entry: SignedContentShape['evidence'][number]
 }) {
   if (!sha256) return <>{url}</>
   const here = view.state.evidence.find((entry) => entry.itemKey === item && entry.sha256 === sha256)

@@ -1,22 +1,23 @@
 import { describe, expect, test } from 'vitest'
-import { coverDifference, type CoverShape } from '@/shared/gate/cover-difference'
-import { radialClearanceMost } from '@/shared/plan/limits/lead-holes'
+import { signedContentDifference, type SignedContentShape } from '@/shared/gate/signed-content-difference'
+import { radialClearanceMax } from '@/shared/plan/limits/lead-holes'
 import { boardThickness } from '@/shared/plan/parameters/laminate'
 import { leadClearance } from '@/shared/rules/specification/lead-clearance'
 import { canonicalJson, type JsonValue } from '@/shared/trail/canonical-json'
 
-const SIGNED: CoverShape = {
+const SIGNED: SignedContentShape = {
   item: 'holes-and-lands',
   asks: { version: 1 },
   approvers: ['design', 'quality'],
   setAside: null,
   values: { [boardThickness.key]: 1.6 },
-  limits: { [radialClearanceMost.key]: { value: 0.25, authority: 'common practice', by: 'default' } },
+  limits: { [radialClearanceMax.key]: { value: 0.25, authority: 'common practice', by: 'default' } },
   evidence: [{ kind: 'drawing', sha256: 'a'.repeat(64), url: null }],
   findings: [{ rule: leadClearance.id, version: 1, verdict: 'meets', concession: null }],
 }
-const text = (cover: object): string => canonicalJson(cover as JsonValue)
-const since = (change: Partial<CoverShape>) => coverDifference(text(SIGNED), text({ ...SIGNED, ...change }))
+const text = (signedContent: object): string => canonicalJson(signedContent as JsonValue)
+const since = (change: Partial<SignedContentShape>) =>
+  signedContentDifference(text(SIGNED), text({ ...SIGNED, ...change }))
 const [finding] = SIGNED.findings
 
 describe('what changed since a signature', () => {
@@ -32,9 +33,9 @@ describe('what changed since a signature', () => {
   })
   test('a limit, with the document of either', () => {
     const limits = {
-      [radialClearanceMost.key]: { value: 0.2, authority: 'customer', by: 'stated', document: 'CS-100' },
+      [radialClearanceMax.key]: { value: 0.2, authority: 'customer', by: 'stated', document: 'CS-100' },
     } as const
-    const { cite } = radialClearanceMost.byDefault.from
+    const { cite } = radialClearanceMax.byDefault.from
     expect(since({ limits })[0]?.how).toEqual([
       `0.25 mm by ${cite} (common practice) → 0.2 mm by CS-100 (customer)`,
     ])
@@ -50,13 +51,13 @@ describe('what changed since a signature', () => {
     [{ verdict: 'fails' }, 'meets → fails'],
     [{ version: 2 }, 'by version 2 of the rule, before by 1'],
     [{ concession: 4 }, 'concession 4 lets it pass'],
-  ])('a finding: %o', (change, says) => {
+  ])('a finding: %o', (change, message) => {
     expect(since({ findings: [{ ...finding!, ...change }] })).toEqual([
       {
         kind: 'finding',
         target: leadClearance.id,
         what: `the finding “${leadClearance.title}”`,
-        how: [says],
+        how: [message],
       },
     ])
   })
@@ -70,7 +71,7 @@ describe('what changed since a signature', () => {
   test('the item itself, beside a value', () => {
     const both = since({ asks: { version: 2 }, values: { [boardThickness.key]: 2.4 } })
     expect(both.map(({ kind }) => kind)).toEqual(['value', 'item'])
-    const added = coverDifference(
+    const added = signedContentDifference(
       text({ ...SIGNED, asks: { text: 'Is it warm?' } }),
       text({ ...SIGNED, asks: { text: 'Is it hot?' } }),
     )

@@ -1,8 +1,8 @@
-import { rulingOn, type Limit, type Requirement } from '@/shared/plan/requirement'
+import { governingRequirement, type Limit, type Requirement } from '@/shared/plan/requirement'
 import type { Finding } from '@/shared/rules/finding'
 import { canonicalJson, type JsonValue } from '@/shared/trail/canonical-json'
-import { coveredSubstance, limitsBehind } from './cover'
-import { FIRST_DEFAULT_SOURCES, FIRST_QUESTIONS } from './first-cover-words'
+import { coveredSubstance, limitsBehind } from './signed-content'
+import { FIRST_DEFAULT_SOURCES, FIRST_QUESTIONS } from './first-form-words'
 import type { PlannedItem, ProgrammeState } from './programme-state'
 
 /*
@@ -12,9 +12,9 @@ import type { PlannedItem, ProgrammeState } from './programme-state'
  */
 
 /** Whether a stored cover, of an item or a gate, has the first form, which had no number. One that cannot be read has none. */
-export function hasFirstForm(cover: string): boolean {
+export function hasFirstForm(signedContent: string): boolean {
   try {
-    return !('form' in (JSON.parse(cover) as object))
+    return !('form' in (JSON.parse(signedContent) as object))
   } catch (error) {
     if (error instanceof SyntaxError) return false
     throw error
@@ -22,14 +22,17 @@ export function hasFirstForm(cover: string): boolean {
 }
 
 /** What an approval of the item would cover in the first form; undefined when what it asks has changed since. */
-export function firstCoverOf(
+export function firstSignedContentOf(
   item: PlannedItem,
   state: ProgrammeState,
   findings: ReadonlyMap<string, Finding>,
 ): string | undefined {
   const asks = firstQuestion(item)
   if (asks === undefined) return undefined
-  const limits = limitsBehind(item).map((limit) => [limit.key, firstRuling(limit, state.facts.requirements)])
+  const limits = limitsBehind(item).map((limit) => [
+    limit.key,
+    firstRequirement(limit, state.facts.requirements),
+  ])
   const substance = coveredSubstance(item, state, findings)
   return canonicalJson({
     ...substance,
@@ -49,8 +52,8 @@ function firstQuestion({ definition, added }: PlannedItem): string | undefined {
   return definition.version === 1 ? FIRST_QUESTIONS[definition.key] : undefined
 }
 
-function firstRuling(limit: Limit, requirements: readonly Requirement[]) {
-  const { value, authority, document, kind } = rulingOn(limit, requirements)
+function firstRequirement(limit: Limit, requirements: readonly Requirement[]) {
+  const { value, authority, document, kind } = governingRequirement(limit, requirements)
   const named = kind === 'default' ? (FIRST_DEFAULT_SOURCES[limit.key] ?? document) : document
   return { value, authority, document: named }
 }

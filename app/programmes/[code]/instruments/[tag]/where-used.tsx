@@ -10,7 +10,7 @@ import type { InstrumentUses, TestUse } from '@/shared/instruments/instrument-us
 import { methodName } from '@/shared/methods/test-methods'
 
 /** The tests and logs of the programme that are worth what this instrument is. */
-export function RestsOnIt({ view, uses }: { view: ProgrammeView; uses: InstrumentUses | undefined }) {
+export function WhereUsed({ view, uses }: { view: ProgrammeView; uses: InstrumentUses | undefined }) {
   const { tests = [], logs = [] } = uses ?? {}
   return (
     <Section heading="Where it was used">
@@ -28,7 +28,7 @@ export function RestsOnIt({ view, uses }: { view: ProgrammeView; uses: Instrumen
             },
             { label: 'Test', cell: ({ test }) => methodName(test.method) },
             { label: 'Made on', set: 'shrink', cell: ({ test }) => <Day at={test.testedOn} /> },
-            { label: 'That day', cell: ({ standing }) => <ThatDay standing={standing} /> },
+            { label: 'That day', cell: ({ status }) => <ThatDay status={status} /> },
             { label: 'Lot was', set: 'shrink', cell: ({ lot }) => dispositionInWords(lot) },
           ]}
         />
@@ -48,12 +48,12 @@ export function RestsOnIt({ view, uses }: { view: ProgrammeView; uses: Instrumen
   )
 }
 
-function ThatDay({ standing }: Pick<TestUse, 'standing'>) {
-  if (standing.stands) return <>in calibration</>
+function ThatDay({ status }: Pick<TestUse, 'status'>) {
+  if (status.stands) return <>in calibration</>
   return (
     <span className="mark">
       <Sign kind="refusal" size={16} />
-      <strong>{standing.says}</strong>
+      <strong>{status.message}</strong>
     </span>
   )
 }

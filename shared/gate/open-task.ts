@@ -2,9 +2,9 @@ import type { Department } from '@/shared/plan/department'
 import type { Place } from '@/shared/place'
 
 /** One thing that waits for this person. */
-export interface Owed {
+export interface OpenTask {
   readonly verb: 'answer' | 'accept' | 'find the cause' | 'approve' | 'approve again' | 'sign' | 'decide'
-  readonly says: string
+  readonly message: string
   readonly department: Department
   readonly dueOn: string | null
   readonly place: Place

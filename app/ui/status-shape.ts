@@ -1,4 +1,4 @@
-import type { Standing } from '@/shared/gate/standing'
+import type { Status } from '@/shared/gate/item-status'
 import { toPlace } from './placed-by-name'
 
 interface Look {
@@ -12,28 +12,28 @@ interface Look {
 }
 
 /** In the order a summary counts them: settled first, then what wants a hand, then what waits. */
-const LOOKS: Readonly<Record<Standing, Look>> = {
+const LOOKS: Readonly<Record<Status, Look>> = {
   approved: { ink: 'ink-mask', land: filled('M-4.2 0.3L-1.2 3.3L4.4 -3', 2.2) },
   ready: {
     ink: 'ink-copper',
     land: '<circle r="6.5" fill="none" stroke="currentColor" stroke-width="4.4"/>',
   },
-  short: {
+  incomplete: {
     ink: 'ink-copper',
     land: '<path d="M0 -6.5A6.5 6.5 0 1 0 6.5 0" fill="none" stroke="currentColor" stroke-width="4"/>',
   },
   lapsed: { ink: 'ink-carmine', land: filled('M3 -10L-1.8 -2.2L2.2 1L-2.6 10', 2.4) },
   open: { ink: 'ink-tin', land: '<circle r="7.5" fill="none" stroke="currentColor" stroke-width="1.8"/>' },
-  'set aside': {
+  'not applicable': {
     ink: 'ink-tin',
     land:
       '<circle r="7.5" fill="none" stroke="currentColor" stroke-width="1.6" stroke-dasharray="2.6 2.1"/>' +
       '<path d="M-9.5 0H9.5" stroke="currentColor" stroke-width="2.2"/>',
   },
 }
-export const STANDING_ORDER = Object.keys(LOOKS) as readonly Standing[]
+export const STANDING_ORDER = Object.keys(LOOKS) as readonly Status[]
 
-export const standingInk = (standing: Standing): string => LOOKS[standing].ink
+export const statusInk = (status: Status): string => LOOKS[status].ink
 
 function filled(line: string, width: number): string {
   return (
@@ -43,7 +43,7 @@ function filled(line: string, width: number): string {
 }
 
 /** The name that an item's land is placed by; see `MarksToPlace`. */
-export const landName = (standing: Standing): string => `land-${standing.replace(' ', '-')}`
+export const landName = (status: Status): string => `land-${status.replace(' ', '-')}`
 
 export const landsToPlace = (): string =>
-  STANDING_ORDER.map((standing) => toPlace(landName(standing), LOOKS[standing].land)).join('')
+  STANDING_ORDER.map((status) => toPlace(landName(status), LOOKS[status].land)).join('')

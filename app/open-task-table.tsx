@@ -3,21 +3,27 @@ import { placeAddress } from '@/app/place-address'
 import { Day } from '@/app/ui/date'
 import { DepartmentTag } from '@/app/ui/department-tag'
 import { RuledTable } from '@/app/ui/ruled-table'
-import type { OwedInProgramme } from '@/lib/queries/desk'
+import type { OpenTasksInProgramme } from '@/lib/queries/desk'
 
 /** The things a person owes, each leading to where it is done. */
-export function OwedTable({ owed, today }: { owed: readonly OwedInProgramme[]; today: string }) {
+export function OpenTaskTable({
+  openTasks,
+  today,
+}: {
+  openTasks: readonly OpenTasksInProgramme[]
+  today: string
+}) {
   return (
     <RuledTable
       caption="Open tasks"
       captionHidden
-      rows={owed}
+      rows={openTasks}
       rowKey={({ code, verb }, position) => `${code} ${verb} ${position}`}
       columns={[
         {
           label: 'What',
           names: true,
-          cell: ({ code, place, says }) => <a href={placeAddress(code, place)}>{says}</a>,
+          cell: ({ code, place, message }) => <a href={placeAddress(code, place)}>{message}</a>,
         },
         { label: 'To do', set: 'shrink', cell: ({ verb }) => VERBS[verb] },
         {
@@ -41,7 +47,7 @@ export function OwedTable({ owed, today }: { owed: readonly OwedInProgramme[]; t
   )
 }
 
-const VERBS: Record<OwedInProgramme['verb'], string> = {
+const VERBS: Record<OpenTasksInProgramme['verb'], string> = {
   answer: 'Answer a question',
   accept: 'Accept or return an answer',
   'find the cause': 'Answer chart signal',
