@@ -12,7 +12,7 @@ const REGISTER = [
   ['SP-04', 'spectrometer for solder'],
 ] as const
 
-/** The firm's instruments, all in date; answers their ids by tag. */
+/** The firm's instruments, all in calibration; answers their ids by tag. */
 export async function addInstruments(people: PersonIds): Promise<Readonly<Record<string, string>>> {
   const story = new Story(people, 'the register', '2026-01-12')
   const ids: Record<string, string> = {}

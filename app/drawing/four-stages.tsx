@@ -11,7 +11,7 @@ export type StageGlance = {
   name: string
   counts: Readonly<Partial<Record<Status, number>>>
   gate: GateStatus
-  /** What the gate says beside its mark, such as "6 in the way" or "signed 12 Jan 2026". */
+  /** What the gate says beside its mark, such as "6 outstanding" or "signed 12 Jan 2026". */
   gateMessage: string
   /** Where the stage's part of the route card is. */
   href?: string

@@ -3,7 +3,7 @@ import { Quantity } from '@/app/ui/quantity'
 import { RuledTable } from '@/app/ui/ruled-table'
 import type { Layer, GoverningRequirement } from '@/shared/plan/requirement'
 
-/** Rulings, one a row, each with its layers. */
+/** Governing requirements, one a row, each with its layers. */
 export function LimitTable({
   code,
   governingRequirements,

@@ -45,7 +45,7 @@ export default async function InstrumentsPage() {
             { label: 'Calibrated', set: 'shrink', cell: ({ calibratedOn }) => <Day at={calibratedOn} /> },
             { label: 'Due', set: 'shrink', cell: ({ dueOn }) => <Day at={dueOn} /> },
             {
-              label: 'Standing',
+              label: 'Status',
               set: 'shrink',
               cell: (instrument) => <Status status={dueStatus(instrument, today)} />,
             },
@@ -91,7 +91,7 @@ function UsedIn({ tag, uses }: { tag: string; uses: readonly InstrumentInProgram
 const SIGNS: Readonly<Record<DueStatus, SignKind | undefined>> = {
   overdue: 'refusal',
   'due soon': 'warning',
-  'in date': undefined,
+  current: undefined,
   'out of use': undefined,
 }
 

@@ -86,7 +86,7 @@ function LessonTable({ caption, lessons }: { caption: string; lessons: readonly 
         { label: 'What was learnt', cell: ({ learnt }) => learnt },
         { label: 'Change', cell: ({ change }) => changeInWords(change) },
         { label: 'From', set: 'shrink', cell: ({ programme, number }) => `${programme}, no. ${number}` },
-        { label: 'Standing', set: 'shrink', cell: (lesson) => <LessonMark lesson={lesson} /> },
+        { label: 'Status', set: 'shrink', cell: (lesson) => <LessonMark lesson={lesson} /> },
         {
           label: 'By',
           cell: ({ proposed, decided, retired }) => {

@@ -19,7 +19,7 @@ export function CyclesChart({ view }: { view: ProgrammeView }) {
   return (
     <Section
       heading="Temperature cycles against their test"
-      lead={`Swings of ${formatQuantity(years, 'years')} of service, reckoned over to cycles of the test “${test.test}” and added up.`}
+      lead={`Swings of ${formatQuantity(years, 'years')} of service, converted to cycles of the test “${test.test}” and added up.`}
     >
       <div className="picture-row">
         {fatigueModelsFor(family).map((model) => (

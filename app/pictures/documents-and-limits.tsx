@@ -106,7 +106,7 @@ const MessageTable = ({ caption, groups, view }: MessageTableProps) => (
         label: 'Where',
         cell: ({ layer }: Say) => (layer.kind === 'default' ? `default, ${layer.document}` : layer.clause),
       },
-      { label: 'Standing', cell: statusOf },
+      { label: 'Status', cell: statusOf },
     ]}
   />
 )

@@ -61,7 +61,7 @@ export function SurvivalChart({ view }: { view: ProgrammeView }) {
             ]),
           ],
         }}
-        note="Random failures only: wear by temperature cycles is reckoned apart, and defects that escape inspection are not in the rates."
+        note="Random failures only: wear by temperature cycles is calculated apart, and defects that escape inspection are not in the rates."
       />
     </Section>
   )

@@ -6,7 +6,7 @@ export const GATE_INK: Record<GateStatus, string> = {
   ready: 'ink-copper',
   'part signed': 'ink-copper',
   open: 'ink-mask',
-  'no longer standing': 'ink-carmine',
+  lapsed: 'ink-carmine',
 }
 
 /**
@@ -26,7 +26,7 @@ const LEAVES: Record<GateStatus, string> = {
   ready: 'M-9 -6H9M-9 6H9',
   'part signed': 'M-9 -6H0V6H-9M0 0H2',
   open: 'M-5 0.3L-1.2 4L5.4 -4',
-  'no longer standing': 'M-9 -6H-1L-4 1L1 6H-9M9 -6H4L2 -1M9 6H6',
+  lapsed: 'M-9 -6H-1L-4 1L1 6H-9M9 -6H4L2 -1M9 6H6',
 }
 
 /** The name that a gate across the route is placed by; see `MarksToPlace`. */

@@ -8,7 +8,7 @@ type StatusMarkProps = {
   status: Status
   /** How many stand so, for a summary. */
   count?: number
-  /** What it is short of, or why it lapsed; follows the word. */
+  /** Its open points, or why it lapsed; follows the word. */
   because?: ReactNode
 }
 

@@ -11,7 +11,7 @@ export interface LotTestStory {
   readonly rows: readonly Row[]
 }
 
-/** A delivery and what is tried on it. */
+/** A delivery and how it is tested. */
 export interface LotStory {
   readonly code: string
   readonly kind: LotKind

@@ -10,7 +10,7 @@ const SAMPLE_EVERY_S = 0.04
 const COLD_ANGLE_DEG = 125
 const NOISE_MN = 0.006
 
-/** Round leads of the resistors, as IEC 60068-2-69 reckons their forces. */
+/** Round leads of the resistors, as IEC 60068-2-69 gives their forces. */
 const LEADS = {
   perimeterMm: rounded(Math.PI * LEAD_MM, 3),
   sectionMm2: rounded((Math.PI / 4) * LEAD_MM ** 2, 4),

@@ -167,7 +167,7 @@ export const controlItems: readonly ItemDefinition[] = [
     key: 'people-trained',
     stage: 'control',
     title: 'People trained',
-    asks: 'Was everyone who soldered, prepared, tested or inspected trained for it, and in date on the day?',
+    asks: 'Was everyone who soldered, prepared, tested or inspected trained for it, with a certificate current on the day?',
     version: 1,
     owner: 'production',
     approvers: ['production', 'quality'],

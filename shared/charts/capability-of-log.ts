@@ -14,7 +14,7 @@ export interface LogCapability {
   readonly signals: number
 }
 
-/** The readings since the newest fresh start; all of them where the log has none. */
+/** The readings since the newest reset; all of them where the log has none. */
 export interface NewestStretch extends Series {
   /** What began; undefined where nothing did. */
   readonly since: string | undefined

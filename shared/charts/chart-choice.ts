@@ -17,7 +17,7 @@ export interface ChartChoice {
   readonly grouping: Grouping
   /** Days, both included, whose readings set the limits that are held afterwards. */
   readonly baseline?: { readonly from: string; readonly to: string }
-  /** Fresh starts, the earliest first. */
+  /** Resets, the earliest first. */
   readonly phases: readonly { readonly startsOn: string; readonly name: string }[]
 }
 
@@ -40,7 +40,7 @@ export function specifiedChart(
   }
 }
 
-/** The fresh starts of a log, the earliest first. */
+/** The resets of a log, the earliest first. */
 const newPhases = (
   { code }: Pick<Log, 'code'>,
   phases: readonly ChartPhaseRow[] = [],

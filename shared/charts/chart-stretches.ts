@@ -10,7 +10,7 @@ export interface Series {
   readonly values: readonly number[]
 }
 
-/** Where each fresh start falls among the points; a start before the first or after the last point is none. */
+/** Where each reset falls among the points; a start before the first or after the last point is none. */
 export function phaseStarts(
   instants: readonly number[],
   phases: ChartChoice['phases'],
@@ -56,7 +56,7 @@ export interface Groups {
   readonly leftOut: number
 }
 
-/** Whole subgroups of a series; none reaches across a fresh start. */
+/** Whole subgroups of a series; none reaches across a reset. */
 export function groupsOf({ instants, values }: Series, choice: ChartChoice): Groups {
   const { subgroup, grouping } = choice
   const starts = new Set(phaseStarts(instants, choice.phases).map(({ from }) => from))

@@ -25,7 +25,7 @@ export interface DefectChartChoice {
   readonly chart: DefectChartKey
   /** Days whose samples set the limits that are held afterwards. */
   readonly baseline?: Days
-  /** Fresh starts, the earliest first. */
+  /** Resets, the earliest first. */
   readonly phases: readonly { readonly startsOn: string; readonly name: string }[]
 }
 
@@ -108,7 +108,7 @@ function baselineFor(
   return held({ centre }, `${used.length} samples`, days)
 }
 
-/** Where each fresh start falls among the samples; one before the first or after the last is none. */
+/** Where each reset falls among the samples; one before the first or after the last is none. */
 function startsAmong(
   samples: readonly DefectSample[],
   phases: DefectChartChoice['phases'],

@@ -10,7 +10,7 @@ import { chartedReads, chartedSeries } from '@/shared/logs/charted-series'
 import type { ProcessWindow } from '@/shared/logs/logged-window'
 import { windowOf, windowReads } from '@/shared/logs/log-window'
 
-/** What the window of every logged quantity, the quantity itself and its fresh starts follow from. */
+/** What the window of every logged quantity, the quantity itself and its resets follow from. */
 export const limitedReads = {
   ...windowReads,
   ...chartedReads,

@@ -1,6 +1,6 @@
 import type { ActionEntry } from './programme-state'
 
-/** What each standing of an action means to the two departments. */
+/** What each status of an action means to the two departments. */
 const ACTION_STANDINGS = {
   unanswered: { waitsFor: 'answer', hasAnswerToCite: false },
   answered: { waitsFor: 'acceptance', hasAnswerToCite: true },

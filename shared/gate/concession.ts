@@ -2,7 +2,7 @@ import { CAN_BE_CONCEDED, type Finding } from '@/shared/rules/finding'
 import { findingData } from './finding-data'
 import type { ConcessionEntry, ProgrammeState } from './programme-state'
 
-/** What each standing of a concession means. */
+/** What each status of a concession means. */
 export const CONCESSION_STANDINGS = {
   asked: { waits: true, lets: false },
   granted: { waits: false, lets: true },

@@ -12,13 +12,13 @@ import type { ItemState } from './item-status'
 /** A gate is signed in this order; quality signs last. */
 export const GATE_SIGNATORIES: readonly Department[] = ['design', 'production', 'quality']
 
-/** What each standing of a gate means to whoever comes after it. */
+/** What each status of a gate means to whoever comes after it. */
 export const GATE_STANDINGS = {
   blocked: { isOpen: false, wasOpen: false, message: 'is not open' },
   ready: { isOpen: false, wasOpen: false, message: 'is not open' },
   'part signed': { isOpen: false, wasOpen: false, message: 'is not open' },
   open: { isOpen: true, wasOpen: true, message: 'is open' },
-  'no longer standing': {
+  lapsed: {
     isOpen: false,
     wasOpen: true,
     message: 'no longer stands and must be signed again',
@@ -34,7 +34,7 @@ interface GateMeaning {
   readonly message: string
 }
 
-/** One thing in the way of a gate, with the item it belongs to when there is one. */
+/** One open point of a gate, with the item it belongs to when there is one. */
 export interface Blocker {
   readonly kind: 'gate' | 'item'
   readonly itemKey: string | null
@@ -111,7 +111,7 @@ function gateStatus(blockers: readonly Blocker[], signatures: GateState['signatu
   const wasSigned = signatures.every(({ signature }) => signature)
   const allHold = signatures.every(({ holds }) => holds)
   if (blockers.length === 0 && allHold) return 'open'
-  if (wasSigned) return 'no longer standing'
+  if (wasSigned) return 'lapsed'
   if (blockers.length > 0) return 'blocked'
   return signatures.some(({ holds }) => holds) ? 'part signed' : 'ready'
 }

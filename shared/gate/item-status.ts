@@ -46,7 +46,7 @@ interface FirstSignedContent {
   readonly digest: string
 }
 
-/** Derives an item's standing from the recorded facts and the findings on them; what it was before saves work. */
+/** Derives an item's status from the recorded facts and the findings on them; what it was before saves work. */
 export function itemStateOf(
   item: PlannedItem,
   state: ProgrammeState,

@@ -30,7 +30,7 @@ export interface LapsedSignatures {
 export const lapsedByParameter = (parameter: string, judgement: Judgement): LapsedSignatures =>
   reachOver(judgement, ({ item }) => parametersBehind(item).includes(parameter))
 
-/** What another ruling on a limit would undo, in the same way. */
+/** What another requirement on a limit would make lapse, in the same way. */
 export const lapsedByLimit = (limit: string, judgement: Judgement): LapsedSignatures =>
   reachOver(judgement, ({ item }) => limitsBehind(item).some(({ key }) => key === limit))
 

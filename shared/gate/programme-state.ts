@@ -4,7 +4,7 @@ import type { Stage } from '@/shared/plan/stage'
 import type { Facts } from '@/shared/rules/facts'
 import type { LessonRef } from '@/shared/plan/lesson-ref'
 
-/** All recorded facts of one programme; standing, blockers and lapses are derived from it. */
+/** All recorded facts of one programme; status, blockers and lapses are derived from it. */
 export interface ProgrammeState {
   readonly programme: {
     readonly id: string

@@ -117,7 +117,7 @@ function flatCheck(row: LeadHole, { hole }: Clearance, { flatGap, flatGuard }: C
   ]
 }
 
-/** Sums of decimals carry binary dust; a tenth of a nanometre decides nothing. */
+/** Sums of decimals carry binary rounding error; a tenth of a nanometre decides nothing. */
 export const clean = (mm: number): number => Number(mm.toFixed(7))
 
 const measuredOf = ({ radial: { worstCase, rootSumSquare }, tight, wide }: Clearance): Measured => ({

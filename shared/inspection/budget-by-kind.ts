@@ -15,7 +15,7 @@ interface BudgetAsked {
   readonly jointsOnBoard: number
   /** Share of boards, between 0 and 1, that shall leave soldering without a defect. */
   readonly defectFreeBoards: number
-  /** One-sided, for the standing and for each of the bounds shown: the upper one is what the budget is held against. */
+  /** One-sided, for the status and for each of the bounds shown: the upper one is what the budget is held against. */
   readonly confidence: number
 }
 

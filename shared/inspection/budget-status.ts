@@ -47,6 +47,6 @@ export function budgetStatus(
   }
 }
 
-/** Joints to see in all, with no further defect; a hair off a whole number is binary dust. */
+/** Joints to see in all, with no further defect; a hair off a whole number is binary rounding error. */
 const jointsToSee = (defective: number, budgetPerMillion: number, confidence: number): number =>
   Math.ceil(((eventsExpectedToShow(defective, confidence) * MILLION) / budgetPerMillion) * (1 - 1e-12))

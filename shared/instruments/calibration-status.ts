@@ -31,7 +31,7 @@ export type CalibrationDoubt =
   'unnamed' | 'not on file' | 'ran out' | 'not yet calibrated' | 'found outside' | 'out of use'
 
 /**
- * The standing of an instrument on the date of a test. It stands when a
+ * The status of an instrument on the date of a test. It stands when a
  * certificate covers the date and no later calibration found the instrument
  * outside its limits.
  */

@@ -24,7 +24,7 @@ export const boundBy = (governing: GoverningRequirement): Bound => ({
   document: governingName(governing),
 })
 
-/** A window of so much to either side of a target. Binary dust is taken off, so that a typed limit counts as itself. */
+/** A window of so much to either side of a target. Binary rounding error is taken off, so that a typed limit counts as itself. */
 export const windowAround = (
   target: number,
   tolerance: number,

@@ -49,7 +49,7 @@ export const preheatRangeReads = {
   preheatBelowSolidus: preheatBelowSolidusMin,
 }
 
-/** Both rulings as a window. */
+/** Both requirements as a window. */
 export const between = (min: GoverningRequirement, max: GoverningRequirement, unit: Unit): ProcessWindow => ({
   min: boundBy(min),
   max: boundBy(max),

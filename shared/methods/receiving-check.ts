@@ -1,7 +1,7 @@
 import { choiceColumn, optionalColumn, textColumn } from '@/shared/columns/column'
 import type { TestMethod } from './test-method'
 
-/** A delivery compared with its order and its certificate, before anything is tried on it. */
+/** A delivery compared with its order and its certificate, before anything is tested. */
 export const receivingCheck = {
   key: 'receiving-check',
   label: 'Receiving check',

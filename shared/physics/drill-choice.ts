@@ -24,5 +24,5 @@ export function nearestDrill(question: {
   return best === undefined ? undefined : { drillMm: best, finishedMm: Number((best - barrelsMm).toFixed(6)) }
 }
 
-/** Less than this is binary dust of decimals, not a difference of holes. */
+/** Less than this is a rounding error of decimals, not a difference of holes. */
 const HAIR_MM = 1e-9

@@ -42,7 +42,7 @@ export const theoreticalForceMN = (specimen: ImmersedSpecimen): number => {
 export function contactAngleDeg(forceMN: number, specimen: ImmersedSpecimen): number | undefined {
   requireSpecimen(specimen)
   const cosine = (forceMN + buoyancyMN(specimen)) / tensionMN(specimen)
-  // A hair over 1 is binary dust of a perfect 0°, not a contradiction.
+  // A hair over 1 is binary rounding error of a perfect 0°, not a contradiction.
   if (!(Math.abs(cosine) <= 1 + 1e-12)) return undefined
   return (Math.acos(Math.max(-1, Math.min(1, cosine))) * 180) / Math.PI
 }

@@ -2,7 +2,7 @@ import { isStricter, type GoverningRequirement } from './requirement'
 import { governingUnder } from './edition-requirement'
 
 /**
- * A ruling in °C whose default follows from where the alloy melts: so many
+ * A requirement in °C whose default follows from where the alloy melts: so many
  * kelvin above (`sign` 1) or below (−1) a temperature of the alloy. The
  * programme's own layers keep their weight.
  */

@@ -6,7 +6,7 @@ import {
 } from '@/shared/plan/requirement'
 
 /**
- * A ruling worked out again under another default: the value of the edition the
+ * A requirement worked out again under another default: the value of the edition the
  * programme chose. The programme's own layers keep their weight.
  */
 export function governingUnder(

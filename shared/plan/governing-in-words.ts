@@ -2,14 +2,14 @@ import { formatQuantity } from '@/shared/quantity/format'
 import type { Layer, GoverningRequirement } from './requirement'
 import { AUTHORITIES } from './requirement'
 
-/** Why the ruling layer of a limit rules, in one or two sentences. */
+/** Why the governing layer of a limit governs, in one or two sentences. */
 export function governingInWords(governing: GoverningRequirement): string {
   const { limit, layers } = governing
   const [only, ...more] = layers
   const said = (layer: Layer) => `${layer.document}, ${formatQuantity(layer.value, limit.unit, 6)}`
   if (!only || more.length === 0) return `Default: ${governing.document}.`
   const rules = layers.find((layer) => layer.rules)
-  if (!rules) throw new RangeError('A ruling has one layer that rules.')
+  if (!rules) throw new RangeError('A requirement has one layer that governs.')
   const relaxing = layers.find(({ relaxes }) => relaxes)
   const strictest = limit.direction === 'at most' ? 'smallest' : 'largest'
   if (!relaxing)

@@ -54,7 +54,7 @@ export interface GoverningRequirement {
   readonly document: string
   /** Whether the default rules or a layer that the programme states. */
   readonly kind: Layer['kind']
-  /** The ruling value is looser than the default. */
+  /** The governing value is looser than the default. */
   readonly relaxed: boolean
   /** Every layer, the default included, highest authority first. */
   readonly layers: readonly Layer[]

@@ -4,7 +4,7 @@ import type { Readings } from './readings'
 export const DISPOSITIONS = ['accept', 'reject', 'use under concession'] as const
 export type Disposition = (typeof DISPOSITIONS)[number]
 
-/** A delivered batch, what was tried on it and what was decided about it. */
+/** A delivered batch, how it was tested and what was decided about it. */
 export interface Lot {
   readonly id: string
   readonly code: string

@@ -140,7 +140,7 @@ export type MarginVerdict = Extract<Verdict, 'meets' | 'marginal' | 'undetermine
 /**
  * The verdict on a value against its limit. Outside is `fails`; inside by less
  * than the guard band is `marginal`; exactly on the limit, or off it by no more
- * than the dust of binary arithmetic, counts as inside.
+ * than the rounding error of binary arithmetic, counts as inside.
  * A value that is not a number is `undetermined`, never a pass.
  */
 export function verdictOn({ found, limit, direction, guardBand }: Margin): MarginVerdict {

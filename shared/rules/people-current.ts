@@ -20,7 +20,7 @@ export interface SkilledTask {
 
 /** What is asked of people, for the limit line. */
 export const peopleLimit = (validMax: GoverningRequirement): string =>
-  `Each person's training in date on the day of the work, and valid no longer than ${validMax.value} months (${governingName(validMax)}).`
+  `Each person's training current on the day of the work, and valid no longer than ${validMax.value} months (${governingName(validMax)}).`
 
 /** How long a training is good, and how much of it is to be left after its last use. */
 export interface PeopleLimits {
@@ -28,7 +28,7 @@ export interface PeopleLimits {
   readonly notice: GoverningRequirement
 }
 
-/** Whether everyone who did something was trained for it and in date on that day. Asks for one deed at least. */
+/** Whether everyone who did something was trained for it and current on that day. Asks for one task at least. */
 export function judgePeople(
   tasks: readonly SkilledTask[],
   training: readonly Training[],
@@ -45,14 +45,14 @@ export function judgePeople(
     found:
       verdict === 'fails'
         ? `${worst.subject}: ${worst.found}${nonconforming > 1 ? ` ${nonconforming - 1} more like it.` : ''}`
-        : `All ${parts.length} pairs of person and skill were in date on every day of work.${verdict === 'marginal' ? ` ${worst.subject}: ${worst.found}` : ''}`,
+        : `All ${parts.length} pairs of person and skill were current on every day of work.${verdict === 'marginal' ? ` ${worst.subject}: ${worst.found}` : ''}`,
     limit: peopleLimit(validMax),
     margin: worst.margin,
     measured: { pairs: count(parts.length), outside: count(nonconforming) },
     working: [
       {
         label: 'Deeds held against training records',
-        result: `${tasks.length} deeds, ${training.length} records`,
+        result: `${tasks.length} tasks, ${training.length} records`,
       },
     ],
     sources: [sourceOf(validMax), sourceOf(notice)],
@@ -109,9 +109,9 @@ function partOf(
         firstOutside: first,
         outside: count(outside.length, 'days'),
       },
-      found: `${spans.length === 0 ? 'no training is recorded' : 'not in date'} on ${first}${outside.length > 1 ? ` and on ${outside.length - 1} more days of work` : ''}.`,
+      found: `${spans.length === 0 ? 'no training is recorded' : 'certificate not current'} on ${first}${outside.length > 1 ? ` and on ${outside.length - 1} more days of work` : ''}.`,
       remedy: {
-        message: `Record the training that covered ${first} if there was one; else train and examine ${worker}, and have the work of those days inspected by someone in date.`,
+        message: `Record the training that covered ${first} if there was one; else train and examine ${worker}, and have the work of those days inspected by someone whose certificate is current.`,
       },
     }
   const last = days[days.length - 1]!
@@ -125,7 +125,7 @@ function partOf(
     ...named,
     measured: { daysOfWork: count(days.length, 'days') },
     verdict: left < noticeDays ? 'marginal' : 'meets',
-    found: `in date on all ${days.length} days of work; ${left} days were left after the last.`,
+    found: `current on all ${days.length} days of work; ${left} days were left after the last.`,
     margin: { found: left, limit: 0, unit: 'days', direction: 'at least', guardBand: noticeDays },
   }
 }

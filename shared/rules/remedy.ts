@@ -35,7 +35,7 @@ export function bisect({ from, to, meets, tolerance, maxSteps = 60 }: Search): n
 
 /**
  * A value rounded up to a step a person would write down; steps such as 0.01
- * do not leave binary dust behind.
+ * do not leave binary rounding error behind.
  */
 export const roundedUp = (value: number, step: number): number => onStep(Math.ceil, value, step)
 
@@ -44,7 +44,7 @@ export const roundedDown = (value: number, step: number): number => onStep(Math.
 
 /**
  * The next step above a value, even when the value lies on a step: for aims that
- * must not fall back into a guard band by binary dust.
+ * must not fall back into a guard band by binary rounding error.
  */
 export const stepAbove = (value: number, step: number): number => roundedUp(value + 1e-6 * step, step)
 

@@ -100,7 +100,7 @@ const notYet = (missing: readonly string[]): Judged => ({
   sources: [],
 })
 
-/** Rulings are remembered per facts, so that unchanged limits stay the same object. */
+/** Governing requirements are remembered per facts, so that unchanged limits stay the same object. */
 const governingFrom = memo(
   (requirements: Facts['requirements'], limit: Limit): GoverningRequirement =>
     governingRequirement(limit, requirements),

@@ -26,7 +26,7 @@ function faultsInWords(tally: LotSampleFound['tally'], method: SampledMethod): s
   const names: Record<SpecimenFault, string> = {
     'non-wetting': 'non-wetting',
     dewetting: 'dewetting',
-    'short of the limit': method.openPoint,
+    'short of the limit': method.outOfLimit,
     'not readable': 'without a readable result',
   }
   return [...faultCounts(tally)].map(([fault, times]) => `${times} ${names[fault]}`).join(', ')

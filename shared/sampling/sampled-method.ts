@@ -19,7 +19,7 @@ export interface SampledMethod {
   /** Its readings may be judged by mean and spread; shares that crowd at 100 % may not. */
   readonly fitsVariables: boolean
   /** How a specimen that merely falls short is described. */
-  readonly openPoint: string
+  readonly outOfLimit: string
   readonly tally: (readings: Readings, limit: number) => SpecimenTally
 }
 
@@ -30,7 +30,7 @@ export const ROTARY_DIP = remembered({
   key: 'rotary-dip',
   reading: { name: 'wetting time', unit: 's', worseIs: 'greater' },
   fitsVariables: true,
-  openPoint: 'slow to wet',
+  outOfLimit: 'slow to wet',
   tally: rotaryDipTally,
 } satisfies SampledMethod)
 
@@ -38,7 +38,7 @@ export const DIP_AND_LOOK = remembered({
   key: 'dip-and-look',
   reading: { name: 'coverage', unit: '%', worseIs: 'smaller' },
   fitsVariables: false,
-  openPoint: 'short of coverage',
+  outOfLimit: 'short of coverage',
   tally: dipAndLookTally,
 } satisfies SampledMethod)
 
@@ -46,7 +46,7 @@ export const HOLE_RISE = remembered({
   key: 'plated-hole-rise',
   reading: { name: 'rise', unit: '%', worseIs: 'smaller' },
   fitsVariables: false,
-  openPoint: 'not risen',
+  outOfLimit: 'not risen',
   tally: holeRiseTally,
 } satisfies SampledMethod)
 
@@ -54,7 +54,7 @@ export const SOLDER_FLOAT = remembered({
   key: 'solder-float',
   reading: undefined,
   fitsVariables: false,
-  openPoint: 'damaged',
+  outOfLimit: 'damaged',
   tally: (readings: Readings) => outcomeTally(readings, 'sound'),
 } satisfies SampledMethod)
 
@@ -62,6 +62,6 @@ export const RECEIVING_CHECK = remembered({
   key: 'receiving-check',
   reading: undefined,
   fitsVariables: false,
-  openPoint: 'not as ordered',
+  outOfLimit: 'not as ordered',
   tally: (readings: Readings) => outcomeTally(readings, 'as ordered'),
 } satisfies SampledMethod)

@@ -341,7 +341,7 @@ function logOf({ characteristic, cells }: Logged, count: number): Log {
   }
 }
 
-/** Boards soldered, a batch each second day, by people in date. */
+/** Boards soldered, a batch each second day, by people whose certificates are current. */
 const runs = (): RecordOf<'soldering-run'>[] =>
   Array.from({ length: 40 }, (_, index) => ({
     id: `run-${index}`,

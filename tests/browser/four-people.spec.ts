@@ -270,6 +270,6 @@ test.describe.serial('four people take a new programme from opening to in servic
     await form.locator('[name="reason"]').fill('Stiffer against vibration.')
     await send(ines, form.getByRole('button', { name: /^Save as revision/ }))
     await programme.open(ines, '/gates/specification')
-    await expect(ines.getByText('no longer standing').first()).toBeVisible()
+    await expect(ines.getByText('lapsed').first()).toBeVisible()
   })
 })

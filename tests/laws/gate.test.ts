@@ -256,7 +256,7 @@ describe('a gate', () => {
         const changed = judgeProgramme({ ...signed, facts: { ...signed.facts, values } })
         for (const gate of changed.gates) {
           const reached = STAGES.indexOf(gate.stage) >= STAGES.indexOf(stage)
-          expect(gate.status).toBe(reached ? 'no longer standing' : 'open')
+          expect(gate.status).toBe(reached ? 'lapsed' : 'open')
         }
       }),
     )

@@ -12,7 +12,7 @@ import type { ItemState } from '@/shared/gate/item-status'
 import { STAGE_AIMS, STAGE_NAMES, STAGES, type Stage } from '@/shared/plan/stage'
 import { VERDICTS } from '@/shared/rules/finding'
 
-/** The four stages as one sheet: items, owners, standing, findings, and each gate with what blocks it. */
+/** The four stages as one sheet: items, owners, status, findings, and each gate with what blocks it. */
 export function RouteCard({ view }: { view: ProgrammeView }) {
   const stages = STAGES.map((stage) => ({
     stage,
@@ -69,7 +69,7 @@ function StageItems({
             set: 'shrink',
             cell: ({ item }) => departmentTag(item.definition.owner),
           },
-          { label: 'Standing', set: 'shrink', cell: ({ status }) => statusMark(status) },
+          { label: 'Status', set: 'shrink', cell: ({ status }) => statusMark(status) },
           { label: 'Findings', cell: ({ item }) => <Findings view={view} rules={item.definition.rules} /> },
           { label: 'Outstanding', cell: openPointsOf },
         ]}
@@ -131,7 +131,7 @@ function gateMessage(gate: GateState | undefined): string {
   switch (gate.status) {
     case 'open':
       return `signed ${signed?.at.slice(0, 10) ?? ''}`
-    case 'no longer standing':
+    case 'lapsed':
       return 'changed since it was signed'
     case 'ready':
       return 'nothing outstanding'

@@ -1,6 +1,6 @@
 import { choiceParameter, numberParameter } from '@/shared/plan/parameter'
 
-/** What is said of a programme when it is opened; the whole specification hangs on it. */
+/** What is said of a programme when it is opened; the whole specification depends on it. */
 
 export const productClass = choiceParameter({
   key: 'product-class',

@@ -19,7 +19,7 @@ export const training = recordKind({
   key: 'training',
   label: 'training record',
   plural: 'Training',
-  help: 'One row per person, skill and examination passed, with the day it runs out. An older row is kept: who was in date then is asked later.',
+  help: 'One row per person, skill and examination passed, with the day it runs out. An older row is kept: who was current then is asked later.',
   stage: 'control',
   departments: ['production', 'quality'],
   assemblies: null,

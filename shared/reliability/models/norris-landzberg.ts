@@ -78,7 +78,7 @@ export interface CycleAcceleration {
   readonly swingTerm: number
   readonly slownessTerm: number
   readonly temperatureTerm: number
-  /** Whether slowness was reckoned from the cycles a day or from the dwells. */
+  /** Whether slowness was calculated from the cycles a day or from the dwells. */
   readonly slownessBy: 'frequency' | 'dwell'
   readonly direction: string
   readonly model: ReliabilityModel

@@ -7,8 +7,8 @@ import { reworkRecords } from '@/shared/rules/assembly-record-sources'
 
 export const inspectorsTrained = rule({
   id: 'inspectors-trained',
-  title: 'Inspectors and reworkers in date on the day',
-  why: 'A count of defects is worth what the eye behind it knows, and a repaired joint what the hand knows. Both must have been in date then.',
+  title: 'Inspectors and reworkers trained, certificates current on the day',
+  why: 'A count of defects is worth what the eye behind it knows, and a repaired joint what the hand knows. Both must have been current then.',
   formula: 'on each day of inspection the person’s training was passed and had not run out',
   stage: 'assessment',
   version: 1,

@@ -66,7 +66,7 @@ export const processCapabilityRule = rule({
         sourceOf(sureness),
       ],
       notes: [
-        'Readings from before the newest fresh start of a log’s chart are left out.',
+        'Readings from before the newest reset of a log’s chart are left out.',
         'Spread is taken from the moving range of successive readings: readings that follow close upon each other look steadier than the process is.',
         'The index presumes a normal spread; look at the chart before believing it.',
       ],

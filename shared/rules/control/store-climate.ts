@@ -22,7 +22,7 @@ import { logSubject } from '@/shared/logs/judge-logged-window'
 export const storeClimateRule = rule({
   id: 'store-climate',
   title: 'Climate of the store',
-  why: 'The months that a finish may wait were reckoned at one temperature. A warmer store ages it faster than the clock counts, a damp one tarnishes and corrodes it.',
+  why: 'The months that a finish may wait were calculated for one temperature. A warmer store ages it faster than the clock counts, a damp one tarnishes and corrodes it.',
   formula: 'each reading of temperature and humidity within its window',
   stage: 'control',
   version: 2,
@@ -86,7 +86,7 @@ function logParts(log: Log, windows: Windows): Part[] {
         ...(margin && { margin }),
         ...(verdict === 'fails' && {
           remedy: {
-            message: 'Cool or dry the store, or reckon the storage life again at what it really is.',
+            message: 'Cool or dry the store, or calculate the storage life again at what it really is.',
           },
         }),
       },

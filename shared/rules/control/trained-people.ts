@@ -7,8 +7,8 @@ import { rule } from '@/shared/rules/rule'
 
 export const trainedPeopleRule = rule({
   id: 'trained-people',
-  title: 'People trained, and in date on the day',
-  why: 'A joint is as good as the hand that made it. What counts is who was in date on the day of the work, not today.',
+  title: 'People trained, certificates current on the day',
+  why: 'A joint is as good as the hand that made it. What counts is who was current on the day of the work, not today.',
   formula: 'on each day of work the person’s training was passed and had not run out',
   stage: 'control',
   version: 1,

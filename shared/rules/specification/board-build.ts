@@ -22,7 +22,7 @@ interface Build extends BoardCopper {
 export const boardBuildRule = rule({
   id: 'board-build',
   title: 'Layers and copper of the board',
-  why: 'A conductor reckoned in copper that the board will not have runs hotter and drops more than was judged; a barrel or an inner conductor needs layers to join.',
+  why: 'A conductor calculated in copper that the board will not have runs hotter and drops more than was judged; a barrel or an inner conductor needs layers to join.',
   formula:
     'copper counted on ≤ foil after processing, outside + copper laid on by plating; barrels join two layers at least',
   stage: 'specification',

@@ -69,7 +69,7 @@ interface Terms {
   readonly offMm: number
 }
 
-/** Differences of decimals carry binary dust, mm. */
+/** Differences of decimals carry binary rounding error, mm. */
 const DUST_MM = 1e-4
 
 function judgeRow(row: LeadHole, index: number, { barrelUm, sizesMm, offMm }: Terms): Part {

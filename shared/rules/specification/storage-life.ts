@@ -75,7 +75,7 @@ export const storageLife = rule({
             ]
           : []),
         ...(finish.coating === 'tin' && !growsCompound(key)
-          ? ['Immersion tin is too thin for this reckoning; its published shelf life decides.']
+          ? ['Immersion tin is too thin for this calculation; its published shelf life decides.']
           : []),
       ],
     })

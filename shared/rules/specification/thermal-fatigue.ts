@@ -24,7 +24,7 @@ import { measure } from '@/shared/rules/measure'
 export const thermalFatigue = rule({
   id: 'thermal-fatigue',
   title: 'Temperature cycles to be shown by test',
-  why: 'Every swing works the solder a little; a cycling test stands for the service only if its cycles, reckoned over, are as many as the service brings.',
+  why: 'Every swing works the solder a little; a cycling test stands for the service only if its cycles, converted, are as many as the service brings.',
   formula:
     'cycles of the test ≥ Σ cycles of service/factor; factor = (ΔT_test/ΔT_use)^n · slowness^m · exp(B · (1/T_use − 1/T_test))',
   stage: 'specification',
@@ -39,7 +39,7 @@ export const thermalFatigue = rule({
     guard: testCyclesGuard,
   },
   judge({ cycles, steady, test: tests, alloy, years, family, guard }) {
-    const limit = 'The test’s cycles, reckoned over to service, are at least those of the service life'
+    const limit = 'The test’s cycles, converted to service, are at least those of the service life'
     if (cycles === undefined)
       return steady
         ? notApplicable('Service is stated to have no temperature cycles.')

@@ -55,7 +55,7 @@ describe('marks never speak by colour alone', () => {
     for (const verdict of VERDICTS)
       expect(renderToStaticMarkup(createElement(VerdictMark, { verdict, size: 96 }))).toContain('joint-hatch')
   })
-  test('every standing has its place in the order', () => {
+  test('every status has its place in the order', () => {
     expect(STANDING_ORDER.toSorted()).toEqual(STATUSES.toSorted())
   })
 })

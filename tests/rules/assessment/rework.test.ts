@@ -66,7 +66,7 @@ describe('inspectors and reworkers', () => {
       inspections: [inspection('A-1', 10)],
       records: { training, rework: rows },
     })
-  test('the inspector must have been in date on the day', () => {
+  test('the inspector must have been current on the day', () => {
     expect(judgedPeople([passed('C. Hale', 'inspection')]).verdict).toBe('meets')
     expect(judgedPeople([passed('C. Hale', 'inspection', '2026-02-09')]).verdict).toBe('fails')
     expect(judgedPeople([passed('C. Hale', 'rework')]).verdict).toBe('fails')

@@ -104,7 +104,7 @@ describe('what inspections find, charted', () => {
     expect(chart.phases[0]?.limits).toMatchObject({ kind: 'estimated', pointsUsed: 18 })
     expect(chart.centre[0]).toBe(2)
   })
-  test('a fresh start has a level of its own, and none before it has eight samples', () => {
+  test('a reset has a level of its own, and none before it has eight samples', () => {
     const counts = [...Array<number>(10).fill(16), ...Array<number>(9).fill(1), ...Array<number>(3).fill(40)]
     const chart = drawn(
       charted(

@@ -93,7 +93,7 @@ describe('charts of a log, as the handbooks work them', () => {
   })
 })
 
-describe('limits held, and fresh starts', () => {
+describe('limits held, and resets', () => {
   const values = [
     ...Array.from({ length: 10 }, (_, i) => 250 + (i % 2)),
     260,
@@ -122,7 +122,7 @@ describe('limits held, and fresh starts', () => {
     expect(limitsInWords(panels[0]!.phases[0]!)).toBe('estimated from these 18 points')
   })
 
-  test('a fresh start gives the eight readings after it limits of their own, and no signal', () => {
+  test('a reset gives the eight readings after it limits of their own, and no signal', () => {
     const phases = [{ startsOn: addDays(START, 10), name: 'new pump' }]
     const { panels } = panelsOf(daily(values), chosen({ phases }), RULES)
     expect(ends(panels[0]!.centre)).toEqual([250.5, 260.5])
@@ -135,7 +135,7 @@ describe('limits held, and fresh starts', () => {
     expect(panels[1]?.lines[0]?.length).toBe(16)
   })
 
-  test('seven readings after a fresh start have no limits yet', () => {
+  test('seven readings after a reset have no limits yet', () => {
     const phases = [{ startsOn: addDays(START, 11), name: 'new pump' }]
     const { panels } = panelsOf(daily(values), chosen({ phases }), RULES)
     expect(panels[0]?.upper[17]).toBeNaN()
@@ -176,7 +176,7 @@ describe('subgroups', () => {
       leftOut: 2,
     })
   })
-  test('law: no subgroup reaches across a fresh start, and nothing is lost', () => {
+  test('law: no subgroup reaches across a reset, and nothing is lost', () => {
     fc.assert(
       fc.property(
         fc.array(fc.integer({ min: 0, max: 9 }), { minLength: 1, maxLength: 40 }),
@@ -203,7 +203,7 @@ describe('what the specification says of a chart', () => {
   test('nothing: individuals, estimated', () => {
     expect(specifiedChart(bathLog(JUMP), undefined, undefined)).toEqual(chosen({}))
   })
-  test('its row, and the fresh starts of the log itself, the earliest first', () => {
+  test('its row, and the resets of the log itself, the earliest first', () => {
     const phases = [
       { log: 'l-1', startsOn: '2026-02-02', name: 'late' },
       { log: 'L-1', startsOn: '2026-01-02', name: 'early' },
@@ -225,7 +225,7 @@ describe('what the specification says of a chart', () => {
     const logs = [bathLog(JUMP)]
     const judged = (...values: SetValue[]) => findingOf(chartSignalsAnsweredRule, { logs, values })
     expect(judged().verdict).toBe('fails')
-    // A fresh start on the day of the jump leaves one reading, which has no limits yet.
+    // A reset on the day of the jump leaves one reading, which has no limits yet.
     const start = set(chartPhases, [{ log: 'L-1', startsOn: addDays(START, 9), name: 'mended' }])
     expect(judged(start).verdict).toBe('meets')
     expect(judged(row({ chart: 'cumulative-sum' })).found).toMatch(/signals/)

@@ -40,7 +40,7 @@ describe('tip temperature', () => {
   ])('set to 310, measured %s °C: %s by the strictest edition', (measuredC, verdict) =>
     expect(judged([check(measuredC)]).verdict).toBe(verdict),
   )
-  // 256.1 °C − 250.6 °C leaves 5.5 K and binary dust: on the limit is inside, and reads as the limit.
+  // 256.1 °C − 250.6 °C leaves 5.5 K and binary rounding error: on the limit is inside, and reads as the limit.
   test.each([250.6, 251.1, 252.6])('exactly on the limit at a setting of %s °C is inside', (setC) => {
     const values = [set(alloyFamily, 'lead-free'), set(tipTemperatureTarget, 360)]
     const finding = judged([check(Number((setC + 5.5).toFixed(1)), { setC })], { values })

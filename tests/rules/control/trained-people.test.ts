@@ -28,8 +28,8 @@ const judged = (
   over: FactsInput = {},
 ) => findingOf(trainedPeopleRule, { records: { training, 'soldering-run': runs }, ...over })
 
-describe('people trained and in date then', () => {
-  test('the first and the last day of validity are in date; a day beyond is not', () => {
+describe('people trained and current then', () => {
+  test('the first and the last day of validity are current; a day beyond is not', () => {
     expect(judged([passed()], [run('2025-03-01')]).verdict).toBe('meets')
     expect(judged([passed()], [run('2027-03-01')]).verdict).toBe('marginal')
     expect(judged([passed()], [run('2027-03-02')]).verdict).toBe('fails')
@@ -46,7 +46,7 @@ describe('people trained and in date then', () => {
     expect(judged(records, [run('2026-01-31'), run('2026-02-10')]).verdict).toBe('meets')
     const finding = judged(records, [run('2026-02-05')])
     expect(finding.verdict).toBe('fails')
-    expect(finding.found).toMatch(/A\. Ward, hand soldering: not in date on 2026-02-05/)
+    expect(finding.found).toMatch(/A\. Ward, hand soldering: certificate not current on 2026-02-05/)
   })
   test('another skill, or another person, does not count', () => {
     expect(judged([passed({ skill: 'inspection' })], [run('2026-02-02')]).verdict).toBe('fails')

@@ -120,7 +120,7 @@ describe('the alternative that costs least', () => {
     ])
   })
 
-  test('agrees with reckoning every alternative out, at any number of boards', () => {
+  test('agrees with working every alternative out, at any number of boards', () => {
     const lines = fc.array(fc.record({ once: fc.nat(5000), running: fc.nat(100) }), {
       minLength: 1,
       maxLength: 6,

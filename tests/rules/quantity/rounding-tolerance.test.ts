@@ -8,7 +8,7 @@ const at = (found: number, limit: number, direction: Margin['direction'], guardB
   verdictOn({ found, limit, unit: 'mm', direction, guardBand })
 
 // IEEE 754 double precision is the outside authority: these sums and quotients are off by its last digit.
-describe('on a limit, but for binary dust', () => {
+describe('on a limit, but for binary rounding error', () => {
   test.each([
     [0.1 + 0.2, 0.3, 'at most'],
     [(1 - 0.8) / 2, 0.1, 'at least'],

@@ -31,7 +31,7 @@ export default async function ActionsPage({ params }: ActionsPageProps) {
       at={actionsAddress(code)}
       place={[{ text: 'Actions' }]}
       title="Actions"
-      supplement="Questions across departments; an item is short of each until its answer is accepted"
+      supplement="Questions across departments; each is an open point until its answer is accepted"
       cells={[
         { label: 'Open', value: open.length },
         { label: 'Overdue', value: open.filter(({ dueOn }) => dueOn < today).length },
@@ -111,7 +111,7 @@ function ActionTable({
             </>
           ),
         },
-        { label: 'Standing', set: 'shrink', cell: actionStatus },
+        { label: 'Status', set: 'shrink', cell: actionStatus },
       ]}
     />
   )

@@ -7,7 +7,7 @@ import type { ProgrammeView } from '@/lib/queries/programme-reader'
 const ASKED = [
   { rule: 'inspection-coverage', what: 'Assemblies and joints looked at' },
   { rule: 'inspection-magnification', what: 'Magnification by land width' },
-  { rule: 'inspectors-trained', what: 'Inspectors in date on the day' },
+  { rule: 'inspectors-trained', what: 'Inspectors’ certificates current on the day' },
   { rule: 'inspector-agreement', what: 'Inspectors agree on blind sets' },
 ]
 

@@ -23,7 +23,7 @@ export async function generateMetadata({ params }: LotsPageProps) {
   return { title: `Lots, ${decodeURIComponent((await params).code)} – Liquidus` }
 }
 
-/** Delivered batches: what was tried on them, what was decided, and where they went. */
+/** Delivered batches: how they were tested, what was decided, and where they went. */
 export default async function LotsPage({ params }: LotsPageProps) {
   const { code: asked } = await params
   const visit = await visitProgramme(asked)

@@ -42,7 +42,7 @@ const ActionTable = ({ actions }: { actions: ProgrammeView['state']['actions'] }
         cell: ({ answer, answeredByName }) =>
           answer ? `${answeredByName}: ${answer.comment}` : 'not answered yet',
       },
-      { label: 'Standing', set: 'shrink', cell: (action) => actionStatus(action) },
+      { label: 'Status', set: 'shrink', cell: (action) => actionStatus(action) },
     ]}
   />
 )
@@ -76,7 +76,7 @@ const ConcessionTable = ({ view: { state, judgement } }: { view: ProgrammeView }
           [design, quality].flatMap((signed) => signed?.byName ?? []).join(', ') || 'nobody yet',
       },
       {
-        label: 'Standing',
+        label: 'Status',
         set: 'shrink',
         cell: (entry) => concessionStatus(entry, judgement.findings.get(entry.rule), state.facts.today),
       },

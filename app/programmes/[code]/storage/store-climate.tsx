@@ -5,7 +5,7 @@ import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { storeClimate } from '@/shared/records/characteristics/store-climate'
 import { storeClimateRule } from '@/shared/rules/control/store-climate'
 
-/** The conditions in which lots wait, against what their time in store was reckoned at. */
+/** The conditions in which lots wait, against what their time in store was calculated for. */
 export function StoreClimate({ view }: { view: ProgrammeView }) {
   const finding = view.judgement.findings.get(storeClimateRule.id)
   const logs = view.state.facts.records.logs.get(storeClimate.key) ?? []

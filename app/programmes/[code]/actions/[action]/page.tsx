@@ -33,7 +33,7 @@ export default async function ActionPage({ params }: ActionPageProps) {
         { label: 'To', value: DEPARTMENT_NAMES[action.to] },
         { label: 'About', value: action.kind },
         { label: 'Due', value: <Day at={action.dueOn} /> },
-        { label: 'Standing', value: actionStatus(action) },
+        { label: 'Status', value: actionStatus(action) },
       ]}
     >
       {(view) => (

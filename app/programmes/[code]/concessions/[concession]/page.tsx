@@ -44,7 +44,7 @@ export default async function ConcessionPage({ params }: ConcessionPageProps) {
           value: concession.quantity === null ? 'any number' : `${concession.quantity} boards`,
         },
         { label: 'Until', value: concession.untilOn ?? 'no last day' },
-        { label: 'Standing', value: status },
+        { label: 'Status', value: status },
       ]}
     >
       {(view) => (

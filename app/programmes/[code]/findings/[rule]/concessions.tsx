@@ -50,7 +50,7 @@ export function Concessions({
               ),
             },
             { label: 'Why', names: true, cell: ({ entry }) => entry.why },
-            { label: 'Standing', set: 'shrink', cell: (row) => row.status },
+            { label: 'Status', set: 'shrink', cell: (row) => row.status },
           ]}
         />
       )}

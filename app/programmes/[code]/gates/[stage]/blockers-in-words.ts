@@ -4,7 +4,7 @@ import type { ItemState } from '@/shared/gate/item-status'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { stageBefore } from '@/shared/plan/stage'
 
-/** One line of what is in the way, and where it is mended. */
+/** One line of what is outstanding, and where it is mended. */
 export interface BlockerLine {
   readonly kind: string
   readonly message: string

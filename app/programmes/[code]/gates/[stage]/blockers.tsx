@@ -11,7 +11,7 @@ interface BlockersProps {
   items: readonly ItemState[]
 }
 
-/** Everything in the way of the gate, each with a link to where it is mended. */
+/** Everything outstanding before the gate, each with a link to where it is mended. */
 export function Blockers({ code, gate, items }: BlockersProps) {
   if (gate.blockers.length === 0) {
     return (

@@ -27,7 +27,7 @@ export function Covered({ view, stage }: { view: ProgrammeView; stage: Stage }) 
               <a href={itemAddress(view.code, item.definition.key)}>{item.definition.title}</a>
             ),
           },
-          { label: 'Standing', set: 'shrink', cell: ({ status }) => <StatusMark status={status} /> },
+          { label: 'Status', set: 'shrink', cell: ({ status }) => <StatusMark status={status} /> },
           {
             label: 'Approved by',
             cell: ({ approvals }) =>

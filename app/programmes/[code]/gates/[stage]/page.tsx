@@ -33,7 +33,7 @@ export default async function GatePage({ params }: GatePageProps) {
       cells={
         gate
           ? [
-              { label: 'Standing', value: <GateMark status={gate.status} /> },
+              { label: 'Status', value: <GateMark status={gate.status} /> },
               { label: 'Content hash', value: <Digest value={gate.digest} length={16} /> },
             ]
           : []

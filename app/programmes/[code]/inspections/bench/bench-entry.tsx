@@ -100,14 +100,14 @@ function powerAsked(view: ProgrammeView): string | undefined {
   return `Lands of ${narrowest} mm ask for ${min} to ${max} ×; at most ${governingFor(view, magnificationMax).value} ×.`
 }
 
-/** Whether the inspector is in date today, in the words of the rule that will ask it. */
+/** Whether the inspector is current today, in the words of the rule that will ask it. */
 function qualified(view: ProgrammeView, worker: string, on: string): string {
   const training = (view.state.facts.records.byKind.get('training') ?? []) as readonly RecordOf<'training'>[]
   const { verdict, found } = judgePeople([{ worker, skill: 'inspection', on }], training, {
     validMax: governingFor(view, trainingValidMax),
     notice: governingFor(view, trainingNoticeMin),
   })
-  return verdict === 'meets' ? `${worker} is in date for visual inspection.` : found
+  return verdict === 'meets' ? `${worker} is qualified today for visual inspection.` : found
 }
 
 /** The kinds found most here, to be at hand. */

@@ -40,7 +40,7 @@ export function ItemActions({ view, state }: { view: ProgrammeView; state: ItemS
             },
             { label: 'To', set: 'shrink', cell: ({ to }) => DEPARTMENT_NAMES[to] },
             { label: 'Due', set: 'shrink', cell: ({ dueOn }) => <Day at={dueOn} /> },
-            { label: 'Standing', set: 'shrink', cell: actionStatus },
+            { label: 'Status', set: 'shrink', cell: actionStatus },
           ]}
         />
       )}

@@ -57,7 +57,7 @@ export default async function ItemPage({ params, searchParams }: ItemPageProps) 
       cells={[
         { label: 'Stage', value: STAGE_NAMES[definition.stage] },
         { label: 'Owner', value: DEPARTMENT_NAMES[definition.owner] },
-        { label: 'Standing', value: <StatusMark status={state.status} /> },
+        { label: 'Status', value: <StatusMark status={state.status} /> },
         { label: 'Content hash', value: <Digest value={state.digest} length={12} /> },
       ]}
     >

@@ -25,7 +25,7 @@ export async function generateMetadata({ params }: LotPageProps) {
   return { title: `Lot ${decodeURIComponent((await params).lot)} – Liquidus` }
 }
 
-/** One lot: what it is, how it is sampled, what was tried on it, what it proves, and what becomes of it. */
+/** One lot: what it is, how it is sampled, how it was tested, what it proves, and what becomes of it. */
 export default async function LotPage({ params, searchParams }: LotPageProps) {
   const { code: asked, lot: key } = await params
   const given = await searchParams

@@ -49,7 +49,7 @@ export function Answers({
               </>
             ),
           },
-          { label: 'Standing', set: 'shrink', cell: actionStatus },
+          { label: 'Status', set: 'shrink', cell: actionStatus },
           { label: 'Cited by', set: 'shrink', cell: ({ number }) => cited(number) || 'none' },
         ]}
       />

@@ -15,7 +15,7 @@ export function CostLines({
   return (
     <XyLines
       title="Cost over the number of boards"
-      description={`Cost of each alternative from no board to ${Math.round(max)} boards${reworkCounted ? ', rework and field repair included' : ''}; the upright line is the number reckoned with.`}
+      description={`Cost of each alternative from no board to ${Math.round(max)} boards${reworkCounted ? ', rework and field repair included' : ''}; the upright line is the number calculated with.`}
       across={{ label: 'Boards', unit: '1' }}
       up={{ label: 'Cost', unit: 'currency' }}
       series={costs.map(({ once, running }, position) => ({

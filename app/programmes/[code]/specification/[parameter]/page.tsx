@@ -19,7 +19,7 @@ interface ParameterPageProps {
   params: Promise<{ code: string; parameter: string }>
 }
 
-/** One parameter: what hangs on it, and every value it ever had. */
+/** One parameter: what depends on it, and every value it ever had. */
 export default async function ParameterPage({ params }: ParameterPageProps) {
   const { code: asked, parameter: key } = await params
   const visit = await visitProgramme(asked)
