@@ -1,6 +1,6 @@
 /**
  * Moves labels apart that would overprint: keeps their order, keeps them within
- * `least` and `most`, and leaves at least `gap` between neighbours while there
+ * `min` and `max`, and leaves at least `gap` between neighbours while there
  * is room. Positions in the order given.
  */
 export function spreadLabels(wanted: readonly number[], gap: number, min: number, max: number): number[] {

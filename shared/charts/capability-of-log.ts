@@ -60,7 +60,7 @@ export function capabilityOf(
 }
 
 /**
- * How many readings in all would show an index of at least `least`, if the
+ * How many readings in all would show an index of at least `min`, if the
  * process stays as it is: the bound's distance falls with the root of their
  * number. Infinite where the estimate itself does not clear it.
  */

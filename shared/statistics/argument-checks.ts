@@ -16,14 +16,14 @@ export function requireNotNegative(value: number, name: string): void {
   }
 }
 
-/** A whole number of at least `least`. */
+/** A whole number of at least `min`. */
 export function requireCount(value: number, name: string, min = 0): void {
   if (!(Number.isSafeInteger(value) && value >= min)) {
     throw new RangeError(`The ${name} must be a whole number of ${min} or more; it is ${value}.`)
   }
 }
 
-/** A whole number from zero to `most`. */
+/** A whole number from zero to `max`. */
 export function requireCountWithin(value: number, name: string, max: number, ofWhat: string): void {
   requireCount(value, name)
   if (value > max) throw new RangeError(`The ${name} (${value}) cannot exceed the ${ofWhat} (${max}).`)

@@ -10,7 +10,7 @@ export function requireFinite(value: number, name: string): void {
 
 export type Readings = readonly number[] | Float64Array
 
-/** At least `least` readings, every one of them finite. */
+/** At least `min` readings, every one of them finite. */
 export function requireReadings(values: Readings, name: string, min = 1): void {
   if (values.length < min) throw new RangeError(`At least ${min} ${name} are needed; ${values.length} given.`)
   for (let index = 0; index < values.length; index++)
@@ -18,7 +18,7 @@ export function requireReadings(values: Readings, name: string, min = 1): void {
       throw new RangeError(`Number ${index + 1} of the ${name} is ${values[index]}, which is no reading.`)
 }
 
-/** Rows of one length, at least `least` readings each. */
+/** Rows of one length, at least `min` readings each. */
 export function requireEqualRows(rows: readonly (readonly number[])[], name: string, min = 1): void {
   if (rows.length === 0) throw new RangeError(`There are no ${name}.`)
   const length = rows[0]!.length

@@ -5,7 +5,7 @@
 export const ROUNDING_SLACK = 1e-12
 
 /**
- * The least whole number from `least` on that satisfies a condition which, once met, stays met.
+ * The least whole number from `min` on that satisfies a condition which, once met, stays met.
  * Doubles from a guess to bracket it, then halves.
  *
  * Errors: RangeError when no safe whole number satisfies it.

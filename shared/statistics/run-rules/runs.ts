@@ -2,7 +2,7 @@
 export type Run = { first: number; last: number; kind: number }
 
 /**
- * Runs of at least `least` successive points of the same class, between `from`
+ * Runs of at least `min` successive points of the same class, between `from`
  * and `to` (not included). Class 0 belongs to no run.
  */
 export function runsOfAtLeast(min: number, classes: Int8Array, from: number, to: number): Run[] {
