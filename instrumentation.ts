@@ -3,4 +3,6 @@ export async function register(): Promise<void> {
   if (process.env.NEXT_RUNTIME !== 'nodejs') return
   const { noteEveryPeer } = await import('@/lib/auth/peer-address')
   noteEveryPeer()
+  const { answerOddRequests } = await import('@/app/guard/odd-requests')
+  answerOddRequests()
 }

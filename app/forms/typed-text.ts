@@ -1,3 +1,5 @@
+import { decimalTyped } from '@/shared/quantity/decimal-typed'
+
 /** A text field, trimmed; '' when it is not there. */
 export function text(form: FormData, name: string): string {
   const value = form.get(name)
@@ -11,6 +13,5 @@ export function text(form: FormData, name: string): string {
 export function numberTyped(form: FormData, name: string): number | string | undefined {
   const typed = text(form, name)
   if (!typed) return undefined
-  const value = Number(typed.replace('−', '-').replace(/[\s\u202f]/g, ''))
-  return Number.isNaN(value) ? typed : value
+  return decimalTyped(typed) ?? typed
 }

@@ -5,6 +5,8 @@ import { isWellFormedText } from '@/shared/trail/canonical-json'
 const NOTHING = '\0'
 /** Embeddings, overrides and isolates, which show letters in another order than they are in (UAX #9, section 2). */
 const TURNS_LETTERS = /[\u202a-\u202e\u2066-\u2069]/
+/** A character that is seen: no blank, no control, nothing of no width (Unicode, Default_Ignorable_Code_Point), no empty Braille cell. */
+const SEEN = /[^\p{White_Space}\p{Cc}\p{Cf}\p{Default_Ignorable_Code_Point}\u2800]/u
 
 /** No record needs as many levels; the trail's canonical JSON ends at 200. */
 const DEEPEST_NESTING = 100
@@ -13,7 +15,7 @@ const DEEPEST_NESTING = 100
  * An input as it can be kept: texts composed (Unicode NFC), so that two codes that look alike are
  * one, and minus zero as zero, which has no canonical JSON form of its own. Parts that are right
  * already are handed on as they are. Refused, with the field, is a text that the database or the
- * trail cannot hold, or that would show other than it reads.
+ * trail cannot hold, that would show other than it reads, or of which nothing would show.
  */
 export function storableInput(input: unknown): unknown {
   const fields: Record<string, string> = {}
@@ -41,8 +43,10 @@ function storableText(text: string, path: readonly string[], fields: Record<stri
 function whyNotStorable(text: string): string | undefined {
   if (text.includes(NOTHING)) return 'The text holds a character that cannot be kept (NUL). Type it again.'
   if (!isWellFormedText(text)) return 'The text holds half a character. Type it again.'
-  return TURNS_LETTERS.test(text)
-    ? 'The text holds an unseen mark that turns the order of its letters. Type it again without.'
+  if (TURNS_LETTERS.test(text))
+    return 'The text holds an unseen mark that turns the order of its letters. Type it again without.'
+  return text.trim() !== '' && !SEEN.test(text)
+    ? 'The text holds nothing that can be seen. Type it again.'
     : undefined
 }
 

@@ -28,10 +28,19 @@ function letGoOfOlderClient(): void {
   kept.liquidusTables = TABLES
 }
 
+/** The server ends a statement by itself; one that hangs and cannot is given up by us, a little later. */
+const LONGEST_STATEMENT_MS = 30_000
+
 function connect(): PrismaClient {
   const { databasePoolSize } = readSettings(process.env)
   const adapter = new PrismaPg(
-    { connectionString: urlInUse(), max: databasePoolSize, connectionTimeoutMillis: 10_000 },
+    {
+      connectionString: urlInUse(),
+      max: databasePoolSize,
+      connectionTimeoutMillis: 10_000,
+      statement_timeout: LONGEST_STATEMENT_MS,
+      query_timeout: LONGEST_STATEMENT_MS + 5_000,
+    },
     {
       onPoolError: (error) => log.warn('A database connection was lost while idle.', { error }),
       onConnectionError: (error) => log.warn('A database connection was lost.', { error }),

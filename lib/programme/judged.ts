@@ -1,10 +1,10 @@
 import { LRUCache } from 'lru-cache'
 import { database } from '@/lib/db/client'
 import { inSnapshot } from '@/lib/db/transaction'
+import { installationMark } from '@/lib/programme/installation-mark'
 import { judgeAndLog } from '@/lib/programme/judge-and-log'
 import { loadState } from '@/lib/programme/load-state'
 import { shareUnchanged } from '@/lib/programme/share-unchanged'
-import { INSTALLATION_TRAIL } from '@/lib/trail/append-entry'
 import type { Judgement } from '@/shared/gate/judgement'
 import type { ProgrammeState } from '@/shared/gate/programme-state'
 import { dateOf } from '@/shared/quantity/calendar'
@@ -17,8 +17,8 @@ export interface JudgedProgramme {
 }
 
 /**
- * Nothing changes a fact without an entry in a trail, so the newest hashes of
- * the programme's and the installation's trails name the facts exactly: they
+ * Nothing changes a fact without an entry in a trail, so the newest hash of the
+ * programme's trail and the installation's mark name the facts exactly: they
  * and the date are the key of this cache.
  */
 interface Kept {
@@ -31,14 +31,11 @@ const kept = new LRUCache<string, Kept>({ max: MAX_KEPT })
 /** The programme as it stands; undefined when there is none of that code. */
 export async function judgedProgramme(code: string, now = new Date()): Promise<JudgedProgramme | undefined> {
   const today = dateOf(now)
-  const [row] = await database().$queryRaw<
-    { id: string; seq: number; hash: string; installation: string | null }[]
-  >`
-    SELECT p."id"::text AS "id", t."seq", t."headHash" AS "hash",
-           (SELECT "headHash" FROM "Trail" WHERE "id" = ${INSTALLATION_TRAIL}) AS "installation"
+  const asked = database().$queryRaw<{ id: string; seq: number; hash: string }[]>`
+    SELECT p."id"::text AS "id", t."seq", t."headHash" AS "hash"
     FROM "Programme" p JOIN "Trail" t ON t."id" = p."id"::text WHERE p."code" = ${code}`
-  if (!row) return undefined
-  return judgedAt(row.id, { seq: row.seq, hash: row.hash }, row.installation ?? '', today)
+  const [[row], installation] = await Promise.all([asked, installationMark()])
+  return row && judgedAt(row.id, { seq: row.seq, hash: row.hash }, installation, today)
 }
 
 /** The same for several programmes at once, whose heads were read together. */

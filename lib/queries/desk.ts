@@ -1,9 +1,9 @@
 import { database } from '@/lib/db/client'
 import type { SignedIn } from '@/lib/auth/session'
+import { installationMark } from '@/lib/programme/installation-mark'
 import { judgedAt } from '@/lib/programme/judged'
 import { lessonsToDecide } from '@/lib/queries/lessons'
 import { actorFrom } from '@/lib/queries/programme-reader'
-import { INSTALLATION_TRAIL } from '@/lib/trail/append-entry'
 import { openTasksOf } from '@/shared/gate/open-tasks'
 import type { OpenTask } from '@/shared/gate/open-task'
 import { dateOf } from '@/shared/quantity/calendar'
@@ -29,13 +29,11 @@ export async function deskOf(
     database().$queryRaw<HeadRow[]>`
       SELECT t."id", t."seq", t."headHash" AS "hash" FROM "Trail" t
       WHERE t."id" IN (SELECT DISTINCT "programmeId"::text FROM "Membership" WHERE "personId" = ${person.personId}::uuid)`,
-    database().trail.findUnique({ where: { id: INSTALLATION_TRAIL }, select: { headHash: true } }),
+    installationMark(),
     lessonsToDecide(person.personId),
   ])
   const today = dateOf(now)
-  const judged = await Promise.all(
-    heads.map(({ id, ...head }) => judgedAt(id, head, installation?.headHash ?? '', today)),
-  )
+  const judged = await Promise.all(heads.map(({ id, ...head }) => judgedAt(id, head, installation, today)))
   const openTasks = judged.flatMap((programme) => {
     const { code, title } = programme.state.programme
     return openTasksOf(actorFrom(programme, person), programme.state, programme.judgement).map((entry) => ({

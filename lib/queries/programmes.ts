@@ -1,7 +1,7 @@
 import { database } from '@/lib/db/client'
 import type { SignedIn } from '@/lib/auth/session'
+import { installationMark } from '@/lib/programme/installation-mark'
 import { judgedAt, type JudgedProgramme } from '@/lib/programme/judged'
-import { INSTALLATION_TRAIL } from '@/lib/trail/append-entry'
 import { dateOf } from '@/shared/quantity/calendar'
 
 export const PROGRAMMES_A_PAGE = 20
@@ -36,7 +36,7 @@ export async function readProgrammes(
       select: { id: true },
     }),
     database().programme.count({ where }),
-    database().trail.findUnique({ where: { id: INSTALLATION_TRAIL }, select: { headHash: true } }),
+    installationMark(),
   ])
   const ids = rows.map(({ id }) => id)
   const heads = await database().$queryRaw<
@@ -46,9 +46,7 @@ export async function readProgrammes(
   const programmes = await Promise.all(
     ids.flatMap((id) => {
       const head = heads.find((entry) => entry.id === id)
-      return head
-        ? [judgedAt(id, { seq: head.seq, hash: head.hash }, installation?.headHash ?? '', today)]
-        : []
+      return head ? [judgedAt(id, { seq: head.seq, hash: head.hash }, installation, today)] : []
     }),
   )
   return { programmes, found }

@@ -26,6 +26,7 @@ const environment = z.object({
     .min(32, 'is too short to sign sessions with: give 32 characters or more')
     .optional(),
   LIQUIDUS_IDLE_MINUTES: wholeNumber(5, 720).default(60),
+  LIQUIDUS_MIN_FREE_MB: wholeNumber(0, 1_000_000_000).default(200),
   LIQUIDUS_TRUSTED_PROXIES: wholeNumber(0, 10).default(0),
   LIQUIDUS_DEMO: z.enum(['on', 'off'], 'must be on or off').default('on'),
   OIDC_ISSUER: webAddress().optional(),
@@ -70,6 +71,8 @@ export interface Settings {
   sessionSecret: string | undefined
   /** A session ends after so long without a request. */
   idleMinutes: number
+  /** The health check says 503 while the disk of the data folder has less left, in millions of bytes. */
+  minFreeMb: number
   /** How many proxies of the installation's own stand in front and name the address they were called from. */
   trustedProxies: number
   /** Whether an empty database receives the demo programme. */
@@ -110,6 +113,7 @@ export function readSettings(
     urlIsNamed: named !== undefined,
     sessionSecret: data.NEXTAUTH_SECRET,
     idleMinutes: data.LIQUIDUS_IDLE_MINUTES,
+    minFreeMb: data.LIQUIDUS_MIN_FREE_MB,
     trustedProxies: data.LIQUIDUS_TRUSTED_PROXIES,
     demo: data.LIQUIDUS_DEMO === 'on',
     identityProvider: identityProviderOf(data),
@@ -174,7 +178,8 @@ function addressOf(host: string, port: number): string {
 
 function wholeNumber(min: number, max: number) {
   const message = `must be a whole number from ${min} to ${max}`
-  return z.coerce.number(message).int(message).min(min, message).max(max, message)
+  const digits = z.string().trim().regex(/^\d+$/, message)
+  return digits.transform(Number).pipe(z.number().min(min, message).max(max, message))
 }
 
 function webAddress() {

@@ -9,14 +9,20 @@ export type CsvValue = string | number | boolean | null | undefined
  */
 const STARTS_A_FORMULA = /^[ \u00a0]*[=+\-@\t\r\n\0\uff1d\uff0b\uff0d\uff20]/
 
+/**
+ * The same behind a separator within the text. A program that splits at semicolons or tabs sees no quotes
+ * in the middle of a cell, so that what follows begins a cell of its own there; blanks and quotes may stand between.
+ */
+const STARTS_ONE_WHEN_SPLIT = /(?=[=+\-@\0\uff1d\uff0b\uff0d\uff20])(?<!')(?<=[;\t\r\n][ \u00a0\t\r\n"']*)./gs
+
 /** Separators of other locales too, so that a file opened with another separator splits in fewer places. */
 const NEEDS_QUOTES = /[",;\t\r\n]|^\s|\s$/
 
 /**
  * One cell of a CSV file, safe to open in a spreadsheet.
  *
- * Text that would start a formula gets an apostrophe in front and is quoted;
- * quoting alone does not stop a formula. A number is written as a number, so that
+ * Text that would start a formula, or would in a file split at semicolons or tabs, gets an
+ * apostrophe in front of it and is quoted; quoting alone does not stop a formula. A number is written as a number, so that
  * −1.5 stays a number; give numbers as numbers, not as text. NaN and the infinities,
  * which a spreadsheet cannot hold, are refused with a RangeError. Null and undefined
  * leave the cell empty.
@@ -31,8 +37,9 @@ export function csvCell(value: CsvValue): string {
       throw new RangeError(`A cell cannot hold the number ${value}; leave it empty instead.`)
     return String(value)
   }
-  if (STARTS_A_FORMULA.test(value)) return quoted(`'${value}`)
-  return NEEDS_QUOTES.test(value) ? quoted(value) : value
+  const text = value.replace(STARTS_ONE_WHEN_SPLIT, "'$&")
+  if (STARTS_A_FORMULA.test(text)) return quoted(`'${text}`)
+  return NEEDS_QUOTES.test(text) ? quoted(text) : text
 }
 
 /** One record: cells between commas, ended by CRLF (RFC 4180 section 2, rule 1). */

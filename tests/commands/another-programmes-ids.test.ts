@@ -72,3 +72,16 @@ describe.each(ABOUT_A_PROGRAMME)('%s', (command) => {
     expect(await everythingOf(place.code)).toBe(before)
   })
 })
+
+test('a code that is taken tells nobody whose programme it is, nor its title', async () => {
+  const { title } = await database().programme.update({
+    where: { code: theirs.code },
+    data: { title: 'A board nobody is to hear of' },
+  })
+  const outcome = await ours.as('design', 'open-programme', {
+    ...(await VALID_INPUT['open-programme'](ours, 'design')),
+    code: theirs.code,
+  })
+  expect(outcome).toMatchObject({ ok: false, fields: { code: expect.stringContaining('is taken') } })
+  expect(JSON.stringify(outcome)).not.toContain(title)
+})

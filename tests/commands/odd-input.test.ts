@@ -41,6 +41,35 @@ describe('a text that cannot be kept', () => {
     expect(outcome).toMatchObject({ ok: false, fields: { part: expect.stringMatching(/^The text holds /) } })
   })
 
+  // Unicode 16.0, DerivedCoreProperties.txt (Default_Ignorable_Code_Point), and the Braille cell without dots.
+  test.each([
+    ['spaces of no width', '\u200b\u200b'],
+    ['a joiner', '\u200d'],
+    ['marks of direction', '\u200e\u200f\u061c'],
+    ['a byte order mark between blanks', ' \u2060\ufeff '],
+    ['a Hangul filler', '\u3164'],
+    ['an empty Braille cell', '\u2800'],
+    ['tags', '\u{e0041}'],
+  ])('as nothing of it is seen, is refused at its field: %s', async (_what, unseen) => {
+    for (const field of ['part', 'supplierResult'] as const) {
+      expect(await world.as('quality', 'receive-lot', lot({ [field]: unseen }))).toMatchObject({
+        ok: false,
+        fields: { [field]: 'The text holds nothing that can be seen. Type it again.' },
+      })
+    }
+    const title = await world.as('design', 'open-programme', {
+      code: 'UNSEEN',
+      title: unseen,
+      department: 'design',
+      productClass: '2',
+      alloyFamily: 'tin-lead',
+      serviceYears: 10,
+      environment: 'GB',
+      annualVolume: 50,
+    })
+    expect(title).toMatchObject({ ok: false, fields: { title: expect.stringContaining('seen') } })
+  })
+
   test('as the name of a column in a record of a list, too', async () => {
     const outcome = await world.as('quality', 'add-readings', {
       programme: world.code,

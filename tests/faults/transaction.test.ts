@@ -107,3 +107,8 @@ test('twenty at once on one row, over a pool of ten, lose nothing', async () => 
   await Promise.all(turns)
   expect(await amounts()).toContainEqual({ name: 'one', amount: 20 })
 })
+
+test('a statement that does not end is ended by the server, after half a minute', async () => {
+  const rows = await inTransaction((transaction) => transaction.$queryRaw`SHOW statement_timeout`)
+  expect(rows).toEqual([{ statement_timeout: '30s' }])
+})

@@ -1,3 +1,4 @@
+import { addressPart } from '@/app/address-part'
 import { newItemAddress, printAddress, routeCardAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
@@ -11,7 +12,7 @@ interface RouteCardPageProps {
 }
 
 export async function generateMetadata({ params }: RouteCardPageProps) {
-  return { title: `${decodeURIComponent((await params).code)} – Liquidus` }
+  return { title: `${addressPart((await params).code)} – Liquidus` }
 }
 
 /** A programme on one sheet: the four stages, what stands in them, and their gates. */

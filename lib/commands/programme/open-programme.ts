@@ -37,7 +37,7 @@ export const openProgramme = defineCommand({
     annualVolume: schemaOf(annualVolume),
   }),
   load: async (tx, { code }, { now }) => ({
-    existing: await tx.programme.findUnique({ where: { code }, select: { title: true } }),
+    existing: await tx.programme.findUnique({ where: { code }, select: { id: true } }),
     lessons: (
       await tx.lesson.findMany({
         where: {
@@ -52,7 +52,7 @@ export const openProgramme = defineCommand({
   }),
   decide({ existing, lessons }, input, { programmeId, actor, newId }) {
     if (existing) {
-      const message = `The code ${input.code} is taken by “${existing.title}”. Choose another.`
+      const message = `The code ${input.code} is taken by another programme. Choose another.`
       throw new Refused(message, { code: message })
     }
     const values = [

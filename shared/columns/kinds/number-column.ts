@@ -2,6 +2,7 @@ import type { NumberColumn } from '@/shared/columns/column'
 import type { ColumnKind } from '@/shared/columns/column-kind'
 import { numberWanted } from '@/shared/columns/number-wanted'
 import { isToldFromZero } from '@/shared/quantity/smallest-number'
+import { decimalTyped } from '@/shared/quantity/decimal-typed'
 import { formatQuantity } from '@/shared/quantity/format'
 
 const inWords = ({ unit }: NumberColumn, value: unknown): string =>
@@ -20,9 +21,7 @@ export const NUMBER_COLUMN: ColumnKind<NumberColumn> = {
   },
   fromTyped(typed) {
     const text = typed?.trim() ?? ''
-    if (!text) return undefined
-    const value = Number(text.replace('−', '-').replace(/[\s\u202f]/g, ''))
-    return Number.isNaN(value) ? text : value
+    return text ? (decimalTyped(text) ?? text) : undefined
   },
   toTyped: String,
   fromSpreadsheet: (_column, text) => text,

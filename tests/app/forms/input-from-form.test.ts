@@ -25,6 +25,8 @@ describe('a number', () => {
     ['', undefined],
     ['1,35', '1,35'],
     ['twelve', 'twelve'],
+    ['0x10', '0x10'],
+    ['1e3', 1000],
   ])('typed %j is %j', (typed, value) => expect(read(z.number(), { box: typed })).toBe(value))
   test('left empty is null where the schema takes that, and undefined where it has a default', () => {
     expect(read(z.number().nullable(), { box: ' ' })).toBeNull()

@@ -1,6 +1,7 @@
 import type { AgeingMethod } from '@/shared/materials/ageing-methods'
 import { commonPractice } from '@/shared/sources/provenance'
 import type { Store } from '@/shared/physics/ageing-equivalence'
+import { decimalTyped } from '@/shared/quantity/decimal-typed'
 import { formatQuantity } from '@/shared/quantity/format'
 
 /** What is asked on the page of ageings, as it stands in the address. */
@@ -29,7 +30,7 @@ export function ageingQuestionFrom(
   const problems: Record<string, string> = {}
   const read = (name: string, otherwise: number, [min, max]: readonly [number, number], message: string) => {
     const typed = given[name]?.trim()
-    const value = typed ? Number(typed.replace(',', '.').replace('−', '-')) : otherwise
+    const value = typed ? (decimalTyped(typed.replace(',', '.')) ?? NaN) : otherwise
     if (!(value >= min && value <= max)) problems[name] = message
     return value
   }

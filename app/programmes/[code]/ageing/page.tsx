@@ -1,3 +1,4 @@
+import { addressPart } from '@/app/address-part'
 import { ageingAddress, itemAddress, lotsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
@@ -13,7 +14,7 @@ interface AgeingPageProps {
 }
 
 export async function generateMetadata({ params }: AgeingPageProps) {
-  return { title: `Ageing equivalence, ${decodeURIComponent((await params).code)} – Liquidus` }
+  return { title: `Ageing equivalence, ${addressPart((await params).code)} – Liquidus` }
 }
 
 /** Every artificial ageing against the store: months by each published set of constants, and why steam has none. */

@@ -1,4 +1,5 @@
 import { redirect } from 'next/navigation'
+import { addressPart } from '@/app/address-part'
 import { assembliesAddress, assemblyAddress, lotsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
@@ -14,7 +15,7 @@ interface AssembliesPageProps {
 }
 
 export async function generateMetadata({ params }: AssembliesPageProps) {
-  return { title: `Assemblies, ${decodeURIComponent((await params).code)} – Liquidus` }
+  return { title: `Assemblies, ${addressPart((await params).code)} – Liquidus` }
 }
 
 /** Every assembly on record, found by its serial number: the way back from a board to its lots. */

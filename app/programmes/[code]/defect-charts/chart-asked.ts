@@ -27,4 +27,5 @@ export function choiceAsked(
   return { chart, phases: specified[0].phases, ...(from && to && from <= to && { baseline: { from, to } }) }
 }
 
-const isChart = (key: string | undefined): key is DefectChartKey => key !== undefined && key in DEFECT_CHARTS
+const isChart = (key: string | undefined): key is DefectChartKey =>
+  key !== undefined && Object.hasOwn(DEFECT_CHARTS, key)

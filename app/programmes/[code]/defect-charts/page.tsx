@@ -1,3 +1,4 @@
+import { addressPart } from '@/app/address-part'
 import { inspectionsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
@@ -10,7 +11,7 @@ interface DefectChartsPageProps {
 }
 
 export async function generateMetadata({ params }: DefectChartsPageProps) {
-  return { title: `Defect control charts, ${decodeURIComponent((await params).code)} – Liquidus` }
+  return { title: `Defect control charts, ${addressPart((await params).code)} – Liquidus` }
 }
 
 /** What inspections find, in the order they find it, against its own level. */

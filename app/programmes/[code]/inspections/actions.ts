@@ -2,6 +2,7 @@
 import { formAction } from '@/app/forms/form-action'
 import { numberTyped, text } from '@/app/forms/typed-text'
 import { kindMeantBy } from '@/shared/inspection/typed-defect-kind'
+import { decimalTyped } from '@/shared/quantity/decimal-typed'
 
 /** Many assemblies at once, one a line: serial number, joints seen, then defects as kind@joint. */
 export const recordMany = formAction('record-inspection', {
@@ -25,7 +26,7 @@ function inspectionOnLine(line: string) {
   const [assembly = '', joints = '', ...defects] = line.split(/[;\t]/).map((cell) => cell.trim())
   return {
     assembly,
-    jointsSeen: Number.isNaN(Number(joints)) ? joints : Number(joints),
+    jointsSeen: decimalTyped(joints) ?? joints,
     defects: defects.filter(Boolean).map((defect) => {
       const [kind = '', joint = ''] = defect.split('@').map((part) => part.trim())
       return { kind: kindMeantBy(kind) ?? kind, joint }

@@ -1,3 +1,4 @@
+import { addressPart } from '@/app/address-part'
 import { gaugeAddress, gaugesAddress, instrumentsAddress, lotsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
@@ -15,7 +16,7 @@ interface InstrumentsInUseProps {
 }
 
 export async function generateMetadata({ params }: InstrumentsInUseProps) {
-  return { title: `Instruments in use, ${decodeURIComponent((await params).code)} – Liquidus` }
+  return { title: `Instruments in use, ${addressPart((await params).code)} – Liquidus` }
 }
 
 /** The instruments that readings of the programme rest on: in calibration when used, and fit for what they measure. */

@@ -1,3 +1,4 @@
+import { addressPart } from '@/app/address-part'
 import { defectChartsAddress, logsAddress, storageAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
@@ -13,7 +14,7 @@ interface LogsPageProps {
 }
 
 export async function generateMetadata({ params }: LogsPageProps) {
-  return { title: `Logs, ${decodeURIComponent((await params).code)} – Liquidus` }
+  return { title: `Logs, ${addressPart((await params).code)} – Liquidus` }
 }
 
 /** The process characteristics that are logged, by line and machine. */

@@ -6,6 +6,7 @@ import {
   samplingAddress,
   storageAddress,
 } from '@/app/addresses'
+import { addressPart } from '@/app/address-part'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { ButtonLink } from '@/app/ui/button'
@@ -20,7 +21,7 @@ interface LotsPageProps {
 }
 
 export async function generateMetadata({ params }: LotsPageProps) {
-  return { title: `Lots, ${decodeURIComponent((await params).code)} – Liquidus` }
+  return { title: `Lots, ${addressPart((await params).code)} – Liquidus` }
 }
 
 /** Delivered batches: how they were tested, what was decided, and where they went. */

@@ -1,3 +1,4 @@
+import { addressPart } from '@/app/address-part'
 import { newOptionAddress, optionsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
@@ -13,7 +14,7 @@ interface OptionsPageProps {
 }
 
 export async function generateMetadata({ params }: OptionsPageProps) {
-  return { title: `Options, ${decodeURIComponent((await params).code)} – Liquidus` }
+  return { title: `Options, ${addressPart((await params).code)} – Liquidus` }
 }
 
 /** The choices that were laid side by side: the undecided first. */

@@ -1,3 +1,4 @@
+import { addressPart } from '@/app/address-part'
 import { printAddress, routeCardAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
@@ -13,7 +14,7 @@ interface PrintPageProps {
 }
 
 export async function generateMetadata({ params }: PrintPageProps) {
-  return { title: `${decodeURIComponent((await params).code)}, print pack – Liquidus` }
+  return { title: `${addressPart((await params).code)}, print pack – Liquidus` }
 }
 
 /** The programme as one document for paper, as of the newest entry of its trail. */

@@ -1,3 +1,4 @@
+import { addressPart } from '@/app/address-part'
 import { lotsAddress, samplingAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
@@ -14,7 +15,7 @@ interface SamplingPageProps {
 }
 
 export async function generateMetadata({ params }: SamplingPageProps) {
-  return { title: `Sampling planner, ${decodeURIComponent((await params).code)} – Liquidus` }
+  return { title: `Sampling planner, ${addressPart((await params).code)} – Liquidus` }
 }
 
 /** How many to try of a lot, what the plan lets through, and what it proves; before any lot is there. */

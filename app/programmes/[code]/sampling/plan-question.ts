@@ -1,3 +1,4 @@
+import { decimalTyped } from '@/shared/quantity/decimal-typed'
 import type { SamplingSettings } from '@/shared/sampling/sampling-plan'
 import { INSPECTION_LEVELS } from '@/shared/statistics/sampling/code-letters'
 import { SEVERITIES, type Severity } from '@/shared/statistics/sampling/single-plan'
@@ -28,7 +29,7 @@ export function questionFrom(
   const problems: Record<string, string> = {}
   const numberWithin = (name: string, otherwise: number, min: number, max: number, message: string) => {
     const typed = given[name]?.trim()
-    const value = typed ? Number(typed.replace(',', '.').replace(/[\s\u202f]/g, '')) : otherwise
+    const value = typed ? (decimalTyped(typed.replace(',', '.')) ?? NaN) : otherwise
     if (!(value >= min && value <= max)) problems[name] = message
     return value
   }

@@ -1,3 +1,4 @@
+import { addressPart } from '@/app/address-part'
 import { lotsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
@@ -10,7 +11,7 @@ interface StoragePageProps {
 }
 
 export async function generateMetadata({ params }: StoragePageProps) {
-  return { title: `Storage, ${decodeURIComponent((await params).code)} – Liquidus` }
+  return { title: `Storage, ${addressPart((await params).code)} – Liquidus` }
 }
 
 /** Which lot must be soldered by when, and which is to be used first. */

@@ -1,4 +1,5 @@
 import { notFound } from 'next/navigation'
+import { addressPart } from '@/app/address-part'
 import { assembliesAddress, lotsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
@@ -11,13 +12,13 @@ interface AssemblyPageProps {
 }
 
 export async function generateMetadata({ params }: AssemblyPageProps) {
-  return { title: `Assembly ${decodeURIComponent((await params).serial)} – Liquidus` }
+  return { title: `Assembly ${addressPart((await params).serial)} – Liquidus` }
 }
 
 /** One assembly: the lots it is made of, and what was done to it from delivery to service. */
 export default async function AssemblyPage({ params }: AssemblyPageProps) {
   const { code: asked, serial: key } = await params
-  const serial = decodeURIComponent(key)
+  const serial = addressPart(key)
   const visit = await visitProgramme(asked)
   const code = visit.view.code
   const life = assemblyLife(visit.view.state.facts.records, serial)

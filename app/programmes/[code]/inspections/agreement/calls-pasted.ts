@@ -1,3 +1,4 @@
+import { decimalTyped } from '@/shared/quantity/decimal-typed'
 import { callMeantBy } from './call-meant'
 
 /** One call as a line of a table gives it. */
@@ -30,7 +31,7 @@ export function callsPasted(lines: string): CallPasted[] {
         inspector,
         joint,
         call: callMeantBy(call),
-        round: round === '' ? 1 : Number(round),
+        round: round === '' ? 1 : (decimalTyped(round) ?? NaN),
         ...(known !== '' && { reference: callMeantBy(known) }),
       }
     })

@@ -4,6 +4,7 @@ import { formAction } from '@/app/forms/form-action'
 import { typedIn } from '@/app/forms/form-state'
 import { numberTyped, text } from '@/app/forms/typed-text'
 import { kindMeantBy } from '@/shared/inspection/typed-defect-kind'
+import { decimalTyped } from '@/shared/quantity/decimal-typed'
 import { rowsTyped } from './defect-typed'
 
 /** One assembly at the bench; the next one follows. */
@@ -32,6 +33,5 @@ const inspectionOf = (form: FormData) => ({
 /** A number as typed; a text that is none is passed on, so that it is told back. */
 function numberIn(typed: string): number | string | undefined {
   const plain = typed.trim().replace(',', '.')
-  if (!plain) return undefined
-  return Number.isNaN(Number(plain)) ? typed : Number(plain)
+  return plain ? (decimalTyped(plain) ?? typed) : undefined
 }

@@ -1,6 +1,7 @@
 'use client'
 import type { MouseEvent } from 'react'
 import type { BoardOutline } from '@/shared/inspection/board-outline'
+import { decimalTyped } from '@/shared/quantity/decimal-typed'
 import type { DefectTyped } from './defect-typed'
 
 interface PlaceOnBoardProps {
@@ -59,7 +60,7 @@ export function PlaceOnBoard({ outline, components, defects, active, onPlace }: 
           travel
         </text>
         {defects.map(({ xMm, yMm }, at) => {
-          const [x, y] = [xMm, yMm].map((mm) => Number(mm.replace(',', '.'))) as [number, number]
+          const [x, y] = [xMm, yMm].map((mm) => decimalTyped(mm.replace(',', '.')) ?? NaN) as [number, number]
           if (xMm === '' || yMm === '' || Number.isNaN(x + y)) return null
           return (
             <g key={at} className={at === active ? 'ink-carmine' : 'ink-copper'}>

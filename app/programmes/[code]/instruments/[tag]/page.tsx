@@ -1,4 +1,5 @@
 import { notFound } from 'next/navigation'
+import { addressPart } from '@/app/address-part'
 import { gaugesAddress, lotsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
@@ -14,13 +15,13 @@ interface GaugePageProps {
 }
 
 export async function generateMetadata({ params }: GaugePageProps) {
-  return { title: `Instrument ${decodeURIComponent((await params).tag)} – Liquidus` }
+  return { title: `Instrument ${addressPart((await params).tag)} – Liquidus` }
 }
 
 /** One instrument in a programme: its calibration, its gauge studies, and what rests on it. */
 export default async function GaugePage({ params }: GaugePageProps) {
   const { code: asked, tag: key } = await params
-  const tag = decodeURIComponent(key)
+  const tag = addressPart(key)
   const visit = await visitProgramme(asked)
   const code = visit.view.code
   const records = visit.view.state.facts.records

@@ -1,4 +1,5 @@
 import { notFound } from 'next/navigation'
+import { addressPart } from '@/app/address-part'
 import { routeCardAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
@@ -43,7 +44,7 @@ export default async function ItemPage({ params, searchParams }: ItemPageProps) 
   const answer = upload ? openUploadAnswer(upload, uploadSecret()) : {}
   const visit = await visitProgramme(given)
   const code = visit.view.code
-  const state = itemStateFor(visit.view.judgement, decodeURIComponent(key))
+  const state = itemStateFor(visit.view.judgement, addressPart(key))
   if (!state) notFound()
   const definition = state.item.definition
   return (

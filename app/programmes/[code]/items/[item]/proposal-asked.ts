@@ -1,3 +1,4 @@
+import { decimalTyped } from '@/shared/quantity/decimal-typed'
 import type { Proposal } from '@/shared/rules/proposal'
 
 /** What the address asks of an item's page: a form to open, and a value to fill in there. */
@@ -10,8 +11,8 @@ export interface Asked {
 /** The proposal in the address for this parameter, if there is one that can be read. */
 export function proposalAsked({ revise, value, cell }: Asked, parameter: string): Proposal | undefined {
   if (revise !== parameter || value === undefined || !value.trim()) return undefined
-  const number = Number(value)
-  if (!Number.isFinite(number)) return undefined
+  const number = decimalTyped(value)
+  if (number === undefined) return undefined
   if (cell === undefined) return { parameter, value: number }
   const [, row, column] = /^(\d{1,4})\.(\w{1,60})$/.exec(cell) ?? []
   return row && column ? { parameter, value: number, cell: { row: Number(row), column } } : undefined

@@ -1,4 +1,5 @@
 import { notFound } from 'next/navigation'
+import { addressPart } from '@/app/address-part'
 import { itemAddress, specificationAddress } from '@/app/addresses'
 import { AgainstDefault } from '@/app/findings/limit-table'
 import { Dependents } from '@/app/findings/dependents'
@@ -25,7 +26,7 @@ interface LimitPageProps {
 export default async function LimitPage({ params }: LimitPageProps) {
   const { code: asked, limit: key } = await params
   const visit = await visitProgramme(asked)
-  const limit = findLimit(decodeURIComponent(key))
+  const limit = findLimit(addressPart(key))
   const item = limit && itemHolding.limit(limit.key)
   if (!limit || !item) notFound()
   const code = visit.view.code

@@ -18,7 +18,8 @@ export interface ChartAsked {
 export function chartingAsked(asked: ChartAsked, specified: Charting): Charting | undefined {
   const chart = CHART_OPTIONS.find(({ value }) => value === asked.chart)?.value
   const grouping = GROUPING_OPTIONS.find(({ value }) => value === asked.grouping)?.value
-  const rules = asked.rules && asked.rules in RUN_RULE_SETS ? (asked.rules as RunRuleSet) : undefined
+  const rules =
+    asked.rules && Object.hasOwn(RUN_RULE_SETS, asked.rules) ? (asked.rules as RunRuleSet) : undefined
   const size = Number(asked.size)
   const { baseline, ...choice } = specified.choice
   const instead: Charting = {

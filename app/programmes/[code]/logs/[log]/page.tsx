@@ -1,4 +1,5 @@
 import { notFound } from 'next/navigation'
+import { addressPart } from '@/app/address-part'
 import { logAddress, logsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
@@ -22,7 +23,7 @@ interface LogPageProps {
 }
 
 export async function generateMetadata({ params }: LogPageProps) {
-  return { title: `Log ${decodeURIComponent((await params).log)} – Liquidus` }
+  return { title: `Log ${addressPart((await params).log)} – Liquidus` }
 }
 
 /** One log: its chart, its signals, what it means for the specification, and the ways to add readings. */

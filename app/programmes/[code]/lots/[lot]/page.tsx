@@ -1,3 +1,4 @@
+import { addressPart } from '@/app/address-part'
 import { dispositionInWords } from '@/shared/records/lot-identity'
 import { notFound } from 'next/navigation'
 import { lotsAddress } from '@/app/addresses'
@@ -22,7 +23,7 @@ interface LotPageProps {
 }
 
 export async function generateMetadata({ params }: LotPageProps) {
-  return { title: `Lot ${decodeURIComponent((await params).lot)} – Liquidus` }
+  return { title: `Lot ${addressPart((await params).lot)} – Liquidus` }
 }
 
 /** One lot: what it is, how it is sampled, how it was tested, what it proves, and what becomes of it. */
@@ -31,7 +32,7 @@ export default async function LotPage({ params, searchParams }: LotPageProps) {
   const given = await searchParams
   const visit = await visitProgramme(asked)
   const code = visit.view.code
-  const lot = visit.view.state.facts.records.lots.find((entry) => entry.code === decodeURIComponent(key))
+  const lot = visit.view.state.facts.records.lots.find((entry) => entry.code === addressPart(key))
   if (!lot) notFound()
   const parts = partsOfLot(visit.view, lot)
   const verdict = verdictOfLot(parts)

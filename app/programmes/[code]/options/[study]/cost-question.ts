@@ -1,4 +1,5 @@
 import { annualVolume } from '@/shared/plan/parameters/programme'
+import { decimalTyped } from '@/shared/quantity/decimal-typed'
 
 /** Over how many boards costs are compared. */
 export interface CostQuestion {
@@ -22,7 +23,8 @@ export function costQuestion(
   }
   if (!typed.boards)
     return { typed, problem: `Say how many boards a year; ${annualVolume.label} is not specified yet.` }
-  const [boardsAYear, years] = [Number(typed.boards), Number(typed.years)]
+  const boardsAYear = decimalTyped(typed.boards) ?? NaN
+  const years = decimalTyped(typed.years) ?? NaN
   if (!(boardsAYear >= 1 && boardsAYear <= 1e7))
     return { typed, problem: 'Boards a year lie between 1 and 10 000 000.' }
   if (!(years > 0 && years <= 60)) return { typed, problem: 'Production years lie between 0 and 60.' }

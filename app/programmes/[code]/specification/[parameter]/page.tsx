@@ -1,4 +1,5 @@
 import { notFound } from 'next/navigation'
+import { addressPart } from '@/app/address-part'
 import { fileAddress, itemAddress, reviseAddress, specificationAddress } from '@/app/addresses'
 import { Dependents } from '@/app/findings/dependents'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
@@ -23,7 +24,7 @@ interface ParameterPageProps {
 export default async function ParameterPage({ params }: ParameterPageProps) {
   const { code: asked, parameter: key } = await params
   const visit = await visitProgramme(asked)
-  const parameter = findParameter(decodeURIComponent(key))
+  const parameter = findParameter(addressPart(key))
   const item = parameter && itemHolding.parameter(parameter.key)
   if (!parameter || !item) notFound()
   const code = visit.view.code

@@ -1,4 +1,5 @@
 import { forbidden, notFound } from 'next/navigation'
+import { addressPart } from '@/app/address-part'
 import { lotAddress, lotsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
@@ -24,7 +25,7 @@ export default async function LotImportPage({ params, searchParams }: ImportPage
   const given = await searchParams
   const visit = await visitProgramme(asked)
   const code = visit.view.code
-  const lot = visit.view.state.facts.records.lots.find((entry) => entry.code === decodeURIComponent(key))
+  const lot = visit.view.state.facts.records.lots.find((entry) => entry.code === addressPart(key))
   if (!lot) notFound()
   const [file, method] = [given['file'] ?? '', given['method'] ?? '']
   if (refusal('test-lot', visit.view.actor)) forbidden()
