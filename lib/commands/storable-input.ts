@@ -1,4 +1,5 @@
 import { Refused } from '@/shared/refused'
+import { isKept, keptNumber } from '@/shared/quantity/kept-number'
 import { isWellFormedText } from '@/shared/trail/canonical-json'
 
 /** PostgreSQL's text and jsonb hold no U+0000 (PostgreSQL manual, sections 8.3 and 8.14). */
@@ -13,7 +14,7 @@ const DEEPEST_NESTING = 100
 
 /**
  * An input as it can be kept: texts composed (Unicode NFC), so that two codes that look alike are
- * one, and minus zero as zero, which has no canonical JSON form of its own. Parts that are right
+ * one, and numbers to the digits that a database gives back (`keptNumber`). Parts that are right
  * already are handed on as they are. Refused, with the field, is a text that the database or the
  * trail cannot hold, that would show other than it reads, or of which nothing would show.
  */
@@ -27,7 +28,7 @@ export function storableInput(input: unknown): unknown {
 
 function storable(value: unknown, path: readonly string[], fields: Record<string, string>): unknown {
   if (typeof value === 'string') return storableText(value, path, fields)
-  if (Object.is(value, -0)) return 0
+  if (typeof value === 'number') return Number.isFinite(value) ? keptNumber(value) : value
   if (path.length > DEEPEST_NESTING)
     throw new Refused('The input is nested deeper than anything that is recorded.')
   if (Array.isArray(value)) return storableList(value, path, fields)
@@ -59,7 +60,7 @@ function storableList(
   let copy: unknown[] | undefined
   for (let index = 0; index < list.length; index++) {
     const cell = list[index]
-    if (typeof cell === 'number' && !Object.is(cell, -0)) continue
+    if (typeof cell === 'number' && isKept(cell)) continue
     const kept = storable(cell, [...path, String(index)], fields)
     if (!Object.is(kept, cell)) (copy ??= [...list])[index] = kept
   }

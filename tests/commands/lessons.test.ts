@@ -213,10 +213,10 @@ test('a finding and a record are kept in the words of the day', async () => {
     })
   }
   expect((await from({ kind: 'record', key: id }, 0.6)).source).toMatchObject({
-    message: 'Field return: 2026-01-09, A-7, Board: barrel, track or laminate, 0 joints, 180',
+    says: 'Field return: 2026-01-09, A-7, Board: barrel, track or laminate, 0 joints, 180',
   })
   expect((await from({ kind: 'finding', key: 'joint-budget' }, 0.5)).source).toMatchObject({
-    message: expect.stringMatching(/^Joint reliability budget: Cannot be judged without/),
+    says: expect.stringMatching(/^Joint reliability budget: Cannot be judged without/),
   })
 })
 

@@ -128,7 +128,7 @@ describe('a day to come', () => {
     const outcome = await world.as('quality', 'add-record', {
       programme: world.code,
       kind: 'quality-cost',
-      rows: [row('2026-01-02'), row('2999-01-01')],
+      rows: [row('2026-01-02'), row('2150-01-01')],
     })
     expect(outcome).toMatchObject({
       ok: false,
@@ -139,7 +139,7 @@ describe('a day to come', () => {
     const outcome = await world.as('production', 'add-record', {
       programme: world.code,
       kind: 'training',
-      rows: [{ ...trained, expiresOn: '2999-01-01' }],
+      rows: [{ ...trained, expiresOn: '2150-01-01' }],
     })
     expect(outcome).toMatchObject({ ok: true })
   })

@@ -1,4 +1,5 @@
 import fc from 'fast-check'
+import { storableInput } from '@/lib/commands/storable-input'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { database } from '@/lib/db/client'
 import { judgedProgramme } from '@/lib/programme/judged'
@@ -41,7 +42,7 @@ async function save(parameter: Parameter, value: unknown): Promise<void> {
 
 test('a value that was saved is the value it has, and another is not, for every parameter there is', async () => {
   for (const parameter of ALL_PARAMETERS) {
-    const [value, other] = twoValues(parameter)
+    const [value, other] = twoValues(parameter).map(storableInput)
     const before = (await judgedProgramme(world.code))?.state.facts.values.get(parameter.key)
     if (JSON.stringify(before) !== JSON.stringify(value)) await save(parameter, value)
     const judged = await judgedProgramme(world.code)

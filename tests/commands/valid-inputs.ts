@@ -189,7 +189,7 @@ async function gateReadyFor(world: World, department: Department): Promise<void>
     where: {
       programme: { code: world.code },
       stage: 'specification',
-      tailoredOut: { equals: Prisma.DbNull },
+      setAside: { equals: Prisma.DbNull },
     },
   })
   for (const { key } of rows) {
