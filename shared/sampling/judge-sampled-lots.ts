@@ -114,7 +114,7 @@ function judgeSample(
   const outcomeMessage = {
     accepted:
       plan.kind === 'double' && firstAccepts(plan, sample.nonconformingInFirst)
-        ? `accepted on its first sample (${sample.nonconformingInFirst} bad of ${plan.firstSize})`
+        ? `accepted on its first sample (${sample.nonconformingInFirst} nonconforming of ${plan.firstSize})`
         : 'accepted',
     'accepted in the gap': 'accepted between the two numbers, which returns the series to normal inspection',
     rejected: 'rejected by the plan',
@@ -173,7 +173,7 @@ function workingOf(sampled: SampledLot, question: Question, inputs: SamplingInpu
   lines.push({
     label: 'What it proves',
     formula: 'the most bad pieces D in the lot for which P(so few found | D) still exceeds 1 − confidence',
-    numbers: `${sample.nonconforming} bad of ${sample.tested}, lot of ${lot.quantity}`,
+    numbers: `${sample.nonconforming} nonconforming of ${sample.tested}, lot of ${lot.quantity}`,
     result: proofInWords(proofOfLot(lot.quantity, sample, inputs)),
   })
   return lines

@@ -102,7 +102,7 @@ export const planRisk = (plan: SamplingPlan): PlanRisk => ({
 export function riskInWords(plan: SamplingPlan): string {
   const { mostlyAccepted, oneInTen } = planRisk(plan)
   const percent = (fraction: number) => formatQuantity(fraction * 100, '%', 3)
-  return `A process with ${percent(mostlyAccepted)} bad passes nineteen times in twenty, one with ${percent(oneInTen)} still one time in ten.`
+  return `A process with ${percent(mostlyAccepted)} nonconforming passes nineteen times in twenty, one with ${percent(oneInTen)} still one time in ten.`
 }
 
 /** The fraction bad that a plan accepts with this probability; plans are asked about again and again. */

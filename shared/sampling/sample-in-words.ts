@@ -10,11 +10,14 @@ import { fractionOf, type SamplingInputs } from './sampling-reads'
 import { faultCounts, type SpecimenFault } from './specimen-tally'
 import { memoByText } from '@/shared/memo'
 
-/** "13 specimens (52 places), none bad, longest wetting time 1.8 s". */
+/** "13 specimens (52 places), none nonconforming, longest wetting time 1.8 s". */
 export function sampleInWords(sample: LotSampleFound, { method, governing }: Question): string {
   const { tally, tested, nonconforming } = sample
   const places = tally.places > tested ? ` (${tally.places} places)` : ''
-  const faults = nonconforming === 0 ? 'none bad' : `${nonconforming} bad: ${faultsInWords(tally, method)}`
+  const faults =
+    nonconforming === 0
+      ? 'none nonconforming'
+      : `${nonconforming} nonconforming: ${faultsInWords(tally, method)}`
   const { reading } = method
   if (!reading || tally.worst === undefined) return `${tested} tested${places}, ${faults}`
   const worst = formatAgainst(tally.worst, governing.value, reading.unit).found
@@ -59,7 +62,7 @@ export type LotProof =
       readonly quantity: number
       readonly nonconformingAtMost: number
       readonly shareAtMost: number
-      /** Undefined where nothing bad was found. */
+      /** Undefined where nothing nonconforming was found. */
       readonly nonconformingAtLeast: number | undefined
     }
 

@@ -223,7 +223,7 @@ export function planInWords(plan: SamplingPlan): string {
       return `${plan.sampleSize} pieces measured, the mean at least ${plan.acceptabilityConstant} standard deviations inside the limit (letter ${plan.letter}, ${plan.severity} inspection, s method)`
     case 'zero-acceptance': {
       const all = plan.everyUnit ? ', the whole lot' : ''
-      return `${plan.sampleSize} ${pieces(plan.sampleSize)}${all}, none may be bad (finds ${plan.caught} bad ${pieces(plan.caught)} in the lot with ${formatNumber(plan.confidence * 100)} % confidence, ${plan.severity} inspection)`
+      return `${plan.sampleSize} ${pieces(plan.sampleSize)}${all}, none may be nonconforming (finds ${plan.caught} nonconforming ${pieces(plan.caught)} in the lot with ${formatNumber(plan.confidence * 100)} % confidence, ${plan.severity} inspection)`
     }
   }
 }

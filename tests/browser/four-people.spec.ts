@@ -1,8 +1,10 @@
 import { expect, test, type Page } from 'playwright/test'
 import { LEVEL_TRANSMITTER } from '@/seed/boards/level-transmitter'
 import { PROCESS } from '@/seed/level-transmitter/control'
+import { gaugeStudies } from '@/seed/level-transmitter/gauge-study'
 import { logsAt } from '@/seed/level-transmitter/logs'
 import { lotsFor, SOLDERED_LOTS } from '@/seed/level-transmitter/lots'
+import { groupedBy } from '@/shared/grouped-by'
 import type { Stage } from '@/shared/plan/stage'
 import { atWork, enter, enterAll, formOf, send, unfold } from '@/tests/browser/at-work'
 import { ProgrammeAtWork } from '@/tests/browser/programme-at-work'
@@ -10,6 +12,7 @@ import { ProgrammeAtWork } from '@/tests/browser/programme-at-work'
 const CODE = 'ST-9'
 const today = new Date().toISOString().slice(0, 10)
 const TEN_MINUTES_MS = 10 * 60_000
+const FORTNIGHT_MS = 14 * 86_400_000
 const assemblies = Array.from({ length: 160 }, (_, index) => `ST9-${index + 1}`)
 
 test.describe.serial('four people take a new programme from opening to in service', () => {
@@ -123,6 +126,12 @@ test.describe.serial('four people take a new programme from opening to in servic
       await decide.locator('[name="reason"]').fill('Every finding on the lot meets.')
       await send(quill, decide.getByRole('button', { name: 'Record disposition' }))
     }
+    const studies = groupedBy(gaugeStudies(), ({ instrumentTag, study }) => `${instrumentTag}\n${study}`)
+    for (const [named, rows] of studies) {
+      const [tag = '', study = ''] = named.split('\n')
+      const cells = rows.map(({ part, appraiser, trial, reading }) => ({ part, appraiser, trial, reading }))
+      await programme.recordStudy(quill, tag, study, cells as Record<string, string | number>[])
+    }
     for (const code of SOLDERED_LOTS) {
       await programme.open(petra, `/lots/${code}`)
       const trace = formOf(petra, 'Record assemblies')
@@ -156,7 +165,8 @@ test.describe.serial('four people take a new programme from opening to in servic
     }
     const start = Date.now() - 20 * TEN_MINUTES_MS
     const instants = Array.from({ length: 20 }, (_, index) => start + index * TEN_MINUTES_MS)
-    const analyses = [start, start + 6 * TEN_MINUTES_MS]
+    // A trend wants four analyses, a fortnight apart; the newest is of today.
+    const analyses = [3, 2, 1, 0].map((fortnights) => start - fortnights * FORTNIGHT_MS)
     const logs = logsAt({ instants, analyses, store: instants })
     for (const log of logs) {
       await programme.openLog(petra, log, instruments)

@@ -136,7 +136,7 @@ test('before scripts load the number of alternatives grows, and what was typed s
   await page.goto('/programmes/LX-41/options/new')
   await page.getByLabel('Item').selectOption('board-finish')
   await page.getByLabel('Alternatives').selectOption('3')
-  await page.getByRole('button', { name: 'Go on' }).click()
+  await page.getByRole('button', { name: 'Continue' }).click()
   await page.locator('[name="alternatives.2.name"]').fill('The third')
   await page.getByRole('button', { name: 'One more alternative' }).click()
   await expect(page.locator('[name="alternatives.3.name"]')).toBeVisible()

@@ -144,12 +144,30 @@ export class ProgrammeAtWork {
     await confirmImport(page)
   }
 
+  /** Records the readings of a gauge study, pasted from a spreadsheet. */
+  async recordStudy(page: Page, tag: string, study: string, rows: readonly Row[]): Promise<void> {
+    await this.open(page, `/instruments/${tag}`)
+    const form = formOf(page, 'Record a gauge study')
+    await form.locator('summary').first().click()
+    await form.locator('[name="study"]').fill(study)
+    const text = rows.map((row) => Object.values(row).join('\t')).join('\n')
+    await form.locator('[name="rows.0.part"]').evaluate((box, pasted) => {
+      const clipboardData = new DataTransfer()
+      clipboardData.setData('text/plain', pasted)
+      box.dispatchEvent(new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true }))
+    }, text)
+    await expect(form.locator(`[name="rows.${rows.length - 1}.part"]`)).toBeVisible()
+    await send(page, form.getByRole('button', { name: 'Record the study' }))
+  }
+
   async addRecord(page: Page, kind: string, row: Readonly<Record<string, unknown>>): Promise<void> {
     await this.open(page, `/records/${kind}`)
     await enterAll(page.locator('main'), 'rows.0.', row)
     await send(page, page.getByRole('button', { name: 'Add it' }))
   }
 }
+
+type Row = Readonly<Record<string, string | number>>
 
 const DAY_MS = 86_400_000
 

@@ -13,7 +13,7 @@ export const dipAndLookCoverage = rule({
   id: 'dip-and-look-coverage',
   title: 'Coverage by dip and look',
   why: 'A lead that takes no even coating in clean solder leaves a joint that looks filled and is not held. The look tells non-wetting from dewetting, whose causes differ.',
-  formula: 'coverage of each specimen ≥ least; specimens bad ≤ acceptance number of the plan',
+  formula: 'coverage of each specimen ≥ least; nonconforming specimens ≤ acceptance number of the plan',
   stage: 'evaluation',
   version: 4,
   reads: { ...samplingReads, min: coverageMin, guard: coverageGuard },

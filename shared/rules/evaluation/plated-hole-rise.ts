@@ -12,7 +12,7 @@ export const platedHoleRise = rule({
   id: 'plated-hole-rise',
   title: 'Rise of solder in plated holes',
   why: 'Capillarity could lift solder through many board thicknesses. A hole that does not fill on the test bath has a wall that does not wet, or that gives off gas.',
-  formula: 'rise of solder in each hole ≥ least of the method; specimens bad ≤ acceptance number',
+  formula: 'rise of solder in each hole ≥ least of the method; nonconforming specimens ≤ acceptance number',
   stage: 'evaluation',
   version: 3,
   reads: { ...samplingReads, min: holeRiseMin },

@@ -13,7 +13,7 @@ export const rotaryDipWettingTime = rule({
   title: 'Wetting time by rotary dip',
   why: 'A track or plated hole that wets slowly on clean solder will not fill in the seconds the wave gives it. A sample from every lot shows it before boards are built.',
   formula:
-    'time to wet of each specimen ≤ most of the method at its temperature, flux and alloy; bad ≤ acceptance number',
+    'time to wet of each specimen ≤ most of the method at its temperature, flux and alloy; nonconforming ≤ acceptance number',
   stage: 'evaluation',
   version: 3,
   reads: { ...samplingReads, guard: wettingTimeGuard },

@@ -39,7 +39,7 @@ export const samplingPlanRisk = rule({
   reads: { ...samplingReads, ...sampledLimits, max: limitingQualityMax, guard: samplingRiskGuard },
   judge(inputs): Judged {
     const { max } = inputs
-    const limit = `a lot accepted one time in ten holds at most ${formatQuantity(max.value, '%')} bad pieces (${governingName(max)})`
+    const limit = `a lot accepted one time in ten holds at most ${formatQuantity(max.value, '%')} nonconforming pieces (${governingName(max)})`
     const context = contextFrom(inputs)
     const isAsked = askedOf(inputs.needed)
     const planned = sampledMethods(inputs).flatMap(({ method, limit: value }) =>
@@ -107,7 +107,7 @@ function partOf({ lot, plan, message, measured }: Planned, asked: Asked): Part {
   return {
     ...common,
     verdict,
-    found: `${message}; with ${pair.found} bad it still passes one time in ten.`,
+    found: `${message}; with ${pair.found} nonconforming it still passes one time in ten.`,
     margin,
     remedy: verdict === 'meets' ? undefined : betterLevel(lot, plan, { ...asked, measured }),
   }

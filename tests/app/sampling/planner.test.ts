@@ -20,10 +20,10 @@ const asked = (given: Record<string, string>) => {
 }
 
 describe('a planned sample in words', () => {
-  // Lot 150, level II: letter F; at AQL 1.0 the arrow leads to 13 pieces, none bad (MIL-STD-105E
+  // Lot 150, level II: letter F; at AQL 1.0 the arrow leads to 13 pieces, none nonconforming (MIL-STD-105E
   // tables I and II-A). Consumer: 1 − 0.1^(1/13) = 16.2 %, in table VI-A printed as 16 (from memory);
   // producer: 1 − 0.99^13 = 12.2 %; outgoing: the summit of p(1 − p)^13 · 137/150 = 2.49 % at 1/14.
-  test('tells both risks and the outgoing quality of 13 pieces, none bad', () => {
+  test('tells both risks and the outgoing quality of 13 pieces, none nonconforming', () => {
     const { question, plan } = asked({ lot: '150', level: 'II', aql: '1.0' })
     expect(plan).toMatchObject({ kind: 'single', sampleSize: 13, accept: 0 })
     expect(consumersRiskInWords(plan)).toContain('16.2 %')
@@ -31,7 +31,7 @@ describe('a planned sample in words', () => {
     expect(outgoingInWords(plan, question)).toContain('2.49 %')
   })
 
-  // By counting: a sample of all but one of a lot, none bad, leaves at most that one.
+  // By counting: a sample of all but one of a lot, none nonconforming, leaves at most that one.
   test('what an accepted lot is shown to be is exact for the lot', () => {
     const { question, plan } = asked({ lot: '20', type: 'zero-acceptance', share: '5', confidence: '90' })
     expect(plan).toMatchObject({ sampleSize: 18 })

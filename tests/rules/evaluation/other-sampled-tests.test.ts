@@ -98,7 +98,7 @@ describe('receiving check', () => {
 describe('what the sampling plan lets pass', () => {
   const risk = (over: FactsInput = {}, lots: readonly Lot[] = [lot()]) =>
     findingOf(samplingPlanRisk, { values: boardPlan, instruments: [timer], lots, ...over })
-  // 13 pieces with none bad: 16.2 % passes one time in ten (computed; the sample of MIL-PRF-22684F).
+  // 13 pieces with none nonconforming: 16.2 % passes one time in ten (computed; the sample of MIL-PRF-22684F).
   test('13 on 0 is inside 20 %', () => {
     const finding = risk()
     expect(finding.verdict).toBe('meets')

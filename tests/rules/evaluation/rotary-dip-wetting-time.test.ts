@@ -39,8 +39,8 @@ describe('a lot of 200 boards at S-3, AQL 1.0', () => {
     )
   })
   test('says what 13 good ones prove: no more than the arithmetic allows', () => {
-    // Of 200 with 39 bad, 13 good ones are drawn with probability C(161,13)/C(200,13) = 0.0540; with
-    // 40 bad 0.0496 (computed). For an endless process the bound is 1 − 0.05^(1/13) = 20.6 %.
+    // Of 200 with 39 nonconforming, 13 good ones are drawn with probability C(161,13)/C(200,13) = 0.0540; with
+    // 40 nonconforming 0.0496 (computed). For an endless process the bound is 1 − 0.05^(1/13) = 20.6 %.
     expect(findingWith([tested(rotaryDip(times(13, 1.5)))]).found).toContain(
       '95 % confidence: at most 39 of 200 nonconforming (at most 19.5 %)',
     )
@@ -77,7 +77,7 @@ describe('wetting, non-wetting and dewetting', () => {
   test('are counted apart', () => {
     const rows = [...wetted(times(11, 1)), place('x', 'non-wetting'), place('y', 'dewetting', 0.8)]
     const finding = findingWith([tested(testOf('rotary-dip', rows))])
-    expect(finding.found).toContain('2 bad: 1 non-wetting, 1 dewetting')
+    expect(finding.found).toContain('2 nonconforming: 1 non-wetting, 1 dewetting')
     expect(finding.verdict).toBe('fails')
   })
   test('a dewetted place is bad however fast it first wetted', () => {
@@ -206,10 +206,12 @@ describe('a plan that accepts on two', () => {
 
 describe('other kinds of plan', () => {
   test('zero acceptance asks for what finds 10 % bad with 90 % confidence', () => {
-    // 20 bad of 200 are missed by 20 pieces with probability C(180,20)/C(200,20) = 0.1085, by 21 with 0.0965
+    // 20 nonconforming of 200 are missed by 20 pieces with probability C(180,20)/C(200,20) = 0.1085, by 21 with 0.0965
     // (computed); the binomial 22 (MIL-STD-883 method 2003, from memory) is for an endless lot.
     const values = [...boardPlan, set(samplingScheme, 'zero-acceptance')]
-    expect(findingWith([lot()], { values }).found).toContain('21 pieces, none may be bad (finds 20 bad')
+    expect(findingWith([lot()], { values }).found).toContain(
+      '21 pieces, none may be nonconforming (finds 20 nonconforming',
+    )
   })
   test('a double plan stops at a clear first sample', () => {
     // MIL-STD-105E table III-A (one transcription read): 1000 pieces at level II is letter J, AQL 1.0 double: 50 then 50, 0/3 then 3/4.
@@ -221,7 +223,9 @@ describe('other kinds of plan', () => {
     expect(of([...times(99, 1), 3]).verdict).toBe('meets')
     // Drawn together, the first fifty decide where they can; what the others hold comes after.
     expect(of([...times(97, 1), 3, 3, 3]).verdict).toBe('meets')
-    expect(of([...times(97, 1), 3, 3, 3]).found).toContain('accepted on its first sample (0 bad of 50)')
+    expect(of([...times(97, 1), 3, 3, 3]).found).toContain(
+      'accepted on its first sample (0 nonconforming of 50)',
+    )
     expect(of([3, ...times(97, 1), 3, 3]).verdict).toBe('marginal')
     expect(of([3, ...times(96, 1), 3, 3, 3]).verdict).toBe('fails')
     expect(of([...times(47, 1), 3, 3, 3]).verdict).toBe('fails')
@@ -298,7 +302,7 @@ describe('readings that are not normal', () => {
       lots: [lot({ quantity: 100, tests: [rotaryDip(rows)] })],
     })
   // ANSI/ASQ Z1.9: letter F, 10 pieces; counted at level II, AQL 1.0, 100 pieces: letter F, 20 pieces with
-  // none bad, the arrow leads to 13 (MIL-STD-105E tables I and II-A).
+  // none nonconforming, the arrow leads to 13 (MIL-STD-105E tables I and II-A).
   const skewed = [0.8, 0.82, 0.81, 0.83, 0.8, 0.84, 0.82, 0.81, 0.83, 1.9]
   test('are counted instead, in the sample that counting asks for', () => {
     const finding = of(skewed)

@@ -48,7 +48,7 @@ describe('single plans by lot size', () => {
 })
 
 describe('zero acceptance', () => {
-  // Hypergeometric samples at 95 % (computed with scipy): 100 pieces, 5 bad: 45; 500, 25: 56; 1000, 50: 57.
+  // Hypergeometric samples at 95 % (computed with scipy): 100 pieces, 5 nonconforming: 45; 500, 25: 56; 1000, 50: 57.
   test.each([
     [100, 45],
     [500, 56],
@@ -66,7 +66,7 @@ describe('zero acceptance', () => {
   })
   test('a share of a small lot means at least one piece', () => {
     const asked = settings({ scheme: 'zero-acceptance', zeroAcceptance: { fraction: 0.01, confidence: 0.9 } })
-    // 20 pieces, 1 bad, 90 %: 18 (computed with scipy; P(0) = 0.1 exactly).
+    // 20 pieces, 1 nonconforming, 90 %: 18 (computed with scipy; P(0) = 0.1 exactly).
     expect(planForLot(20, 'normal', asked)).toMatchObject({ sampleSize: 18, caught: 1 })
   })
 })
@@ -141,7 +141,7 @@ describe('variables plans', () => {
 })
 
 describe('the risk of a plan', () => {
-  // 13 pieces, none bad: 1 − 0.1^(1/13) = 16.23 %, 1 − 0.95^(1/13) = 0.394 % (computed).
+  // 13 pieces, none nonconforming: 1 − 0.1^(1/13) = 16.23 %, 1 − 0.95^(1/13) = 0.394 % (computed).
   test('13 pieces on 0', () => {
     const risk = planRisk(planForLot(200, 'normal', settings()))
     expect(risk.oneInTen).toBeCloseTo(0.1623, 4)
@@ -155,7 +155,7 @@ describe('the risk of a plan', () => {
   })
   test('is said in plain words', () => {
     expect(riskInWords(planForLot(200, 'normal', settings()))).toBe(
-      'A process with 0.394 % bad passes nineteen times in twenty, one with 16.2 % still one time in ten.',
+      'A process with 0.394 % nonconforming passes nineteen times in twenty, one with 16.2 % still one time in ten.',
     )
   })
   test.each(['double', 'zero-acceptance', 'variables'] as const)(

@@ -39,7 +39,7 @@ export function KindsSideBySide({ question }: { question: PlanQuestion }) {
       <div className="picture-row">
         <XyLines
           title="Operating curves"
-          description={`Probability of acceptance against bad pieces, for ${plans.map(({ plan }) => NAMES[plan.kind]).join(', ')}.`}
+          description={`Probability of acceptance against nonconforming pieces, for ${plans.map(({ plan }) => NAMES[plan.kind]).join(', ')}.`}
           across={{ label: 'Bad in the lot', unit: '%' }}
           up={{ label: 'Accepted', unit: '%' }}
           series={plans.map(({ plan }) => ({

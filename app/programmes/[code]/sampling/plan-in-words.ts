@@ -6,7 +6,7 @@ import type { PlanQuestion } from './plan-question'
 
 export const percent = (fraction: number): string => formatQuantity(fraction * 100, '%', 3)
 
-/** Fractions bad along which a plan's curves are drawn: from none to well past where it still passes one in ten. */
+/** Fractions nonconforming along which a plan's curves are drawn: from none to well past where it still passes one in ten. */
 export function fractionsToDraw(plan: SamplingPlan): number[] {
   const max = Math.min(1, planRisk(plan).oneInTen * 1.8)
   return Array.from({ length: 81 }, (_, step) => (max * step) / 80)
@@ -18,19 +18,19 @@ export function producersRiskInWords(plan: SamplingPlan, { settings }: PlanQuest
   const risk = 1 - acceptanceUnder(plan, acceptable)
   const oneIn = Math.round(1 / risk)
   const often = risk >= 0.001 ? `, one lot in ${oneIn}` : ''
-  return `A supplier whose process makes ${percent(acceptable)} bad has ${percent(risk)} of the lots sent back${often}.`
+  return `A supplier whose process makes ${percent(acceptable)} nonconforming has ${percent(risk)} of the lots sent back${often}.`
 }
 
-/** The buyer's side: how bad a process may be and still pass. */
+/** The buyer's side: how poor a process may be and still pass. */
 export function consumersRiskInWords(plan: SamplingPlan): string {
   const { oneInTen, mostlyAccepted } = planRisk(plan)
-  return `A process with ${percent(oneInTen)} bad still passes one time in ten; to pass nineteen times in twenty it must make at most ${percent(mostlyAccepted)} bad.`
+  return `A process with ${percent(oneInTen)} nonconforming still passes one time in ten; to pass nineteen times in twenty it must make at most ${percent(mostlyAccepted)} nonconforming.`
 }
 
 /** The average outgoing quality limit, and what has to happen for it to hold. */
 export function outgoingInWords(plan: SamplingPlan, { lotSize }: PlanQuestion): string {
   const worst = outgoingLimit(plan, lotSize)
-  if (worst.outgoing === 0) return 'Every piece is looked at: none bad leaves.'
+  if (worst.outgoing === 0) return 'Every piece is inspected: no nonconforming one leaves.'
   return `At worst ${percent(worst.outgoing)} on average, when ${percent(worst.fractionNonconforming)} come in – if rejected lots are inspected whole and every bad piece is replaced. A test that uses up its specimens cannot do that.`
 }
 
@@ -47,14 +47,14 @@ export function proofOfAcceptance(
     { lotSize, sampleSize, defectives },
     confidence,
   )
-  return `${sampleSize} ${pieces(sampleSize)} tried and ${defectives} bad show, with ${percent(confidence)} confidence, that at most ${lotDefectivesAtMost} of the ${lotSize} are bad (${percent(lotFractionAtMost)}).`
+  return `${sampleSize} ${pieces(sampleSize)} tested and ${defectives} nonconforming show, with ${percent(confidence)} confidence, that at most ${lotDefectivesAtMost} of the ${lotSize} are bad (${percent(lotFractionAtMost)}).`
 }
 
 /** How many pieces a double plan takes on average. */
 export function averageSampleInWords(plan: SamplingPlan, { settings }: PlanQuestion): string | undefined {
   if (plan.kind !== 'double') return undefined
   const acceptable = Number(settings.limit) / 100
-  return `${formatQuantity(averageSample(plan, acceptable), '1', 3)} pieces on average, at ${percent(acceptable)} bad.`
+  return `${formatQuantity(averageSample(plan, acceptable), '1', 3)} pieces on average, at ${percent(acceptable)} nonconforming.`
 }
 
 /** When the plan is of another kind than was asked for. */

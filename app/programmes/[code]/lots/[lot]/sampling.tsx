@@ -30,7 +30,9 @@ export function Sampling({ view, lot }: { view: ProgrammeView; lot: Lot }) {
               label: 'So far',
               cell: ({ sample, proofMessage }) => (
                 <>
-                  {sample ? `${sample.tested} tried, ${sample.nonconforming} bad. ${decided(sample)} ` : ''}
+                  {sample
+                    ? `${sample.tested} tested, ${sample.nonconforming} nonconforming. ${decided(sample)} `
+                    : ''}
                   {proofMessage ?? 'Nothing is proved yet.'}
                 </>
               ),
