@@ -5,6 +5,7 @@ import {
   dipAndLookTally,
   holeRiseTally,
   outcomeTally,
+  receivingTally,
   rotaryDipTally,
   type SpecimenTally,
 } from './specimen-tally'
@@ -63,5 +64,5 @@ export const RECEIVING_CHECK = remembered({
   reading: undefined,
   fitsVariables: false,
   outOfLimit: 'not as ordered',
-  tally: (readings: Readings) => outcomeTally(readings, 'as ordered'),
+  tally: receivingTally,
 } satisfies SampledMethod)

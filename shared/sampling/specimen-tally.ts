@@ -88,7 +88,23 @@ export function holeRiseTally(readings: Readings, riseMinPct: number): SpecimenT
   })
 }
 
-/** Solder float and receiving check: anything but the sound outcome is a fault. */
+/**
+ * Receiving check: a piece counts once its part and revision were compared,
+ * since every other comparison is with an order that names them; whatever is not
+ * as ordered counts in any case.
+ */
+export function receivingTally(readings: Readings): SpecimenTally {
+  const compared = readings.columns['checked'] ?? []
+  const specimens = readings.columns['specimen'] ?? []
+  const identified = new Set(specimens.filter((_, row) => compared[row] === 'identity').map(String))
+  const whole = outcomeTally(readings, 'as ordered')
+  const counted = [...whole.faults].filter(
+    ([specimen, fault]) => fault !== undefined || identified.has(specimen),
+  )
+  return { ...whole, faults: new Map(counted) }
+}
+
+/** Solder float, and the outcomes of a receiving check: anything but the sound outcome is a fault. */
 export function outcomeTally(readings: Readings, sound: string): SpecimenTally {
   const outcomes = readings.columns['outcome'] ?? []
   return tally(readings, {

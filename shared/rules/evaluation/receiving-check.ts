@@ -11,9 +11,9 @@ export const receivingCheck = rule({
   id: 'receiving-check',
   title: 'Deliveries as ordered',
   why: 'A test result belongs to the part that was ordered. The wrong revision, finish or date code makes every later result a result about something else.',
-  formula: 'each delivery as ordered, by what was looked at',
+  formula: 'each piece as ordered in all that was compared, its part and revision among it',
   stage: 'evaluation',
-  version: 3,
+  version: 4,
   reads: samplingReads,
   judge: (inputs) =>
     judgeSampledLots(

@@ -83,12 +83,24 @@ describe('solder float of laminate', () => {
 })
 
 describe('receiving check', () => {
-  const check = (outcomes: readonly string[]) =>
+  const check = (outcomes: readonly string[], compared = 'identity') =>
     findingWith(receivingCheck, [
-      lot({ kind: 'consumable', part: 'Flux', tests: [testOf('receiving-check', rows(outcomes))] }),
+      lot({
+        kind: 'consumable',
+        part: 'Flux',
+        tests: [testOf('receiving-check', rows(outcomes, { checked: compared }))],
+      }),
     ])
   test('as ordered', () => {
     expect(check(thirteen('as ordered')).verdict).toBe('meets')
+  })
+  // Common practice, no published source: the part and its revision are compared before anything else.
+  test('packing alone shows nothing of what is in it', () => {
+    const finding = check(thirteen('as ordered'), 'packing')
+    expect(finding.verdict).toBe('undetermined')
+    expect(check([...thirteen('as ordered').slice(1), 'not as ordered'], 'packing').found).toContain(
+      '1 not as ordered',
+    )
   })
   test('not as ordered', () => {
     expect(check([...thirteen('as ordered').slice(1), 'not as ordered']).found).toContain('1 not as ordered')
