@@ -172,7 +172,8 @@ function workingOf(sampled: SampledLot, question: Question, inputs: SamplingInpu
   }
   lines.push({
     label: 'What it proves',
-    formula: 'the most bad pieces D in the lot for which P(so few found | D) still exceeds 1 − confidence',
+    formula:
+      'the most nonconforming pieces D in the lot for which P(so few found | D) still exceeds 1 − confidence',
     numbers: `${sample.nonconforming} nonconforming of ${sample.tested}, lot of ${lot.quantity}`,
     result: proofInWords(proofOfLot(lot.quantity, sample, inputs)),
   })

@@ -44,7 +44,7 @@ export type SamplingPlan =
       readonly accept: 0
       readonly reject: 1
       readonly everyUnit: boolean
-      /** So many bad pieces in the lot, or more, are found with the stated confidence. */
+      /** So many nonconforming pieces in the lot, or more, are found with the stated confidence. */
       readonly caught: number
       readonly confidence: number
     }
@@ -69,7 +69,7 @@ export type SampleOutcome =
  * does a variables scheme unless `measured`: it needs a reading a piece.
  * Variables plans know no reduced inspection here: normal is used.
  * Throws RangeError for a lot that is not a whole number of at least one piece.
- * A zero-acceptance plan is tightened by the next smaller share of bad pieces it must find.
+ * A zero-acceptance plan is tightened by the next smaller share of nonconforming pieces it must find.
  * Source: MIL-STD-105E 4.9 and tables I to III; a single piece is simply tested.
  */
 export function planForLot(
@@ -149,7 +149,7 @@ function zeroAcceptancePlan(
 }
 
 /**
- * What so many bad pieces among so many tested mean under a plan that counts.
+ * What so many nonconforming pieces among so many tested mean under a plan that counts.
  * `badInFirst` are those among the first sample of a double plan: what that
  * sample decided, no further piece undoes. Where it is not known, both decide.
  */
@@ -193,11 +193,11 @@ export const firstAccepts = (
   nonconformingInFirst: number | undefined,
 ): boolean => nonconformingInFirst !== undefined && nonconformingInFirst <= firstAccept
 
-/** The most bad pieces with which the plan accepts. */
+/** The most nonconforming pieces with which the plan accepts. */
 export const acceptanceNumber = (plan: CountingPlan): number =>
   plan.kind === 'double' ? plan.secondAccept : plan.accept
 
-/** From so many bad pieces on, the plan rejects. */
+/** From so many nonconforming pieces on, the plan rejects. */
 export const rejectionNumber = (plan: CountingPlan): number =>
   plan.kind === 'double' ? plan.secondReject : plan.reject
 

@@ -46,7 +46,7 @@ export const normalityMin = limit({
 
 export const zeroAcceptanceQualityMax = limit({
   key: 'zero-acceptance-quality-most',
-  label: 'Share of bad pieces a zero-acceptance plan must find',
+  label: 'Share of nonconforming pieces a zero-acceptance plan must find',
   unit: '%',
   direction: 'at most',
   within: OPEN_SHARE,

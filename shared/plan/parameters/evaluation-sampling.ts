@@ -19,7 +19,7 @@ export const inspectionLevel = choiceParameter({
 export const acceptableQualityLevel = choiceParameter({
   key: 'sampling-aql',
   label: 'Acceptable quality level',
-  help: 'The share of bad pieces that the plan should nearly always accept. It is not what an accepted lot is shown to have.',
+  help: 'The share of nonconforming pieces that the plan should nearly always accept. It is not what an accepted lot is shown to have.',
   owner: 'quality',
   options: [
     { value: '0.10', label: '0.10 %' },

@@ -33,7 +33,7 @@ export const samplingPlanRisk = rule({
   title: 'Consumer’s risk of the sampling plan',
   why: 'An acceptable quality level says what is nearly always accepted. What protects the boards is the other end of the curve: how bad a lot may be and still pass.',
   formula:
-    'P(accept) = P(bad pieces in the sample ≤ acceptance number) at the quality that must not pass, ≤ risk allowed',
+    'P(accept) = P(nonconforming pieces in the sample ≤ acceptance number) at the quality that must not pass, ≤ risk allowed',
   stage: 'evaluation',
   version: 2,
   reads: { ...samplingReads, ...sampledLimits, max: limitingQualityMax, guard: samplingRiskGuard },
@@ -71,7 +71,8 @@ export const samplingPlanRisk = rule({
         { label: 'Plan', result: speaker.message },
         {
           label: 'Operating curve',
-          formula: 'P(accept) = P(bad pieces in the sample ≤ acceptance number), read at 0.95 and at 0.10',
+          formula:
+            'P(accept) = P(nonconforming pieces in the sample ≤ acceptance number), read at 0.95 and at 0.10',
           result: riskInWords(speaker.plan),
         },
       ],
@@ -89,7 +90,7 @@ interface Planned {
   readonly measured: boolean
 }
 
-/** The most bad pieces that may pass one time in ten, and how the programme samples. */
+/** The most nonconforming pieces that may pass one time in ten, and how the programme samples. */
 interface Asked {
   readonly maxPct: number
   readonly guardShare: number
@@ -124,7 +125,9 @@ const marginOf = (plan: SamplingPlan, { maxPct, guardShare }: Omit<Asked, 'setti
 /** The least inspection level at which the same scheme would meet. */
 function betterLevel(lot: Lot, plan: SamplingPlan, asked: Asked & { readonly measured: boolean }) {
   if (plan.kind === 'zero-acceptance') {
-    return { message: 'Ask the zero-acceptance plan for a smaller share of bad pieces or more confidence.' }
+    return {
+      message: 'Ask the zero-acceptance plan for a smaller share of nonconforming pieces or more confidence.',
+    }
   }
   const { settings, measured } = asked
   const severity: Severity = plan.severity

@@ -10,13 +10,13 @@ export const LIMITING_QUALITY_STEPS_PCT = [
 ] as const
 
 /**
- * The next tighter step below a share of bad pieces; two thirds of it below the last step.
+ * The next tighter step below a share of nonconforming pieces; two thirds of it below the last step.
  *
  * Units: fractions. Errors: RangeError unless it lies strictly between 0 and 1.
  * Source: MIL-M-38510, tightened inspection: the next lower LTPD of the table (from memory).
  */
 export function nextTighterFraction(fraction: number): number {
-  requireOpenFraction(fraction, 'share of bad pieces')
+  requireOpenFraction(fraction, 'share of nonconforming pieces')
   const next = LIMITING_QUALITY_STEPS_PCT.find((step) => step < fraction * 100 * (1 - 1e-9))
   return next === undefined ? (fraction * 2) / 3 : next / 100
 }

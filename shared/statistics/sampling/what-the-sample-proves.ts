@@ -40,7 +40,7 @@ export function whatTheSampleProves(sample: LotSample, confidence: number): Proo
   return {
     lotDefectivesAtMost,
     lotFractionAtMost: lotDefectivesAtMost / lotSize,
-    // What is true of the bad pieces at least is what is true of the good ones at most.
+    // What is true of the nonconforming pieces at least is what is true of the good ones at most.
     lotDefectivesAtLeast:
       lotSize - maxInLot({ lotSize, sampleSize, defectives: sampleSize - defectives }, 1 - confidence),
     processFractionAtMost: exactProportionUpperBound(
