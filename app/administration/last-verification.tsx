@@ -1,9 +1,8 @@
+import { MS_PER_HOUR } from '@/shared/quantity/calendar'
 import { Moment } from '@/app/ui/date'
 import { Notice } from '@/app/ui/notice'
 import { Section } from '@/app/ui/section'
 import type { VerificationFacts } from '@/lib/queries/administration'
-
-const HOUR_MS = 3_600_000
 
 /** When all trails were last verified, with all that they speak of, and what was found. */
 export function LastVerification({ facts }: { facts: VerificationFacts }) {
@@ -18,7 +17,7 @@ export function LastVerification({ facts }: { facts: VerificationFacts }) {
         {newest && oldest ? (
           <>
             {verified} of {trails} trails verified, last <Moment at={newest} />
-            {newest.getTime() - oldest.getTime() > HOUR_MS && (
+            {newest.getTime() - oldest.getTime() > MS_PER_HOUR && (
               <>
                 , the one longest ago <Moment at={oldest} />
               </>

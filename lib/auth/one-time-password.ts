@@ -1,3 +1,4 @@
+import { MS_PER_HOUR } from '@/shared/quantity/calendar'
 /**
  * How long a password that an administrator gives is good for. OWASP ASVS 5.0.0 V6.4.1 asks for "a short period";
  * three days (common practice, no published source) reach over a weekend, from handing it over to the first sign-in.
@@ -6,7 +7,7 @@ const ONE_TIME_PASSWORD_HOURS = 72
 
 /** Until when a one-time password given now is good. */
 export const oneTimePasswordUntil = (givenAt: Date | string): Date =>
-  new Date(new Date(givenAt).getTime() + ONE_TIME_PASSWORD_HOURS * 3_600_000)
+  new Date(new Date(givenAt).getTime() + ONE_TIME_PASSWORD_HOURS * MS_PER_HOUR)
 
 interface Holder {
   readonly mustChangePassword: boolean

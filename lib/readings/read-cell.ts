@@ -1,3 +1,4 @@
+import { DECIMAL } from '@/shared/quantity/decimal-typed'
 import { isDate } from '@/shared/quantity/is-date'
 import { readRfc3339, utcEpochMs } from '@/shared/trail/rfc3339'
 import type { Delimiter } from './delimiter'
@@ -13,7 +14,6 @@ export type CellRule = {
 }
 
 const LONGEST_TEXT = 500
-const NUMBER = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/
 const UTC_WITHOUT_ZONE = /^(\d{4})-(\d\d)-(\d\d) (\d\d):(\d\d)(?::(\d\d)(?:\.(\d{1,9}))?)?$/
 
 /** How the cells of a field are read in a file with this separator. */
@@ -59,7 +59,7 @@ export function cellRule(field: ReadingField, delimiter: Delimiter): CellRule {
 
 /** A decimal number as it is written with a point; adding zero turns minus zero into zero. */
 function readNumber(text: string): number | undefined {
-  if (!NUMBER.test(text)) return undefined
+  if (!DECIMAL.test(text)) return undefined
   const number = Number(text) + 0
   return Number.isFinite(number) ? number : undefined
 }

@@ -1,3 +1,4 @@
+import { MS_PER_HOUR } from '@/shared/quantity/calendar'
 import { setTimeout as wait } from 'node:timers/promises'
 import type { Client } from 'pg'
 import { withConnection } from '@/lib/db/connect'
@@ -10,9 +11,8 @@ import { verdictOnStored, type FilesSeen } from '@/lib/trail/verify-stored'
 
 /** The number that instances lock on, so that one of them verifies and the others leave it alone. */
 const NIGHTLY_LOCK = 72_707_371
-const HOUR_MS = 3_600_000
 /** A trail that was verified since is not due: an instance that starts again does not do the night's work twice. */
-const FRESH_MS = 20 * HOUR_MS
+const FRESH_MS = 20 * MS_PER_HOUR
 /** The hour of the server's own clock at which the installation is quietest. */
 const NIGHT_HOUR = 2
 

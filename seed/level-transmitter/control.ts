@@ -25,6 +25,17 @@ export const PROCESS = {
   'tip-temperature-target': 310,
 }
 
+/** The check of the leads that are bent here, but for its day. */
+export const LEADS_FORMED = {
+  worker: 'Goran Eide',
+  part: 'R1–R40',
+  leadDiameterMm: 0.6,
+  insideRadiusMm: 1.3,
+  straightMm: 1.6,
+  marked: false,
+  tool: 'bending gauge 0.6',
+}
+
 /** How quality wants the process charted. */
 const CHARTS: Readonly<Record<string, JsonValue>> = {
   'process-charts': [
@@ -104,18 +115,7 @@ async function runs(story: Story): Promise<void> {
   await story.do('goran', 'add-record', { kind: 'soldering-run', rows: [...rows, ...hand] })
   await story.do('goran', 'add-record', {
     kind: 'lead-forming',
-    rows: [
-      {
-        checkedOn: '2026-03-23',
-        worker: 'Goran Eide',
-        part: 'R1–R40',
-        leadDiameterMm: 0.6,
-        insideRadiusMm: 1.3,
-        straightMm: 1.6,
-        marked: false,
-        tool: 'bending gauge 0.6',
-      },
-    ],
+    rows: [{ checkedOn: '2026-03-23', ...LEADS_FORMED }],
   })
 }
 

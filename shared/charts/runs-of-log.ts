@@ -13,7 +13,7 @@ import {
 import { processWindowGuard } from '@/shared/plan/limits/guard-bands'
 import type { Limit } from '@/shared/plan/requirement'
 import { governingRequirement } from '@/shared/plan/requirement'
-import { instantOf } from '@/shared/quantity/calendar'
+import { instantOf, MS_PER_HOUR } from '@/shared/quantity/calendar'
 import type { Log } from '@/shared/records/log'
 import { solderingRuns } from '@/shared/rules/assembly-record-sources'
 import type { Facts } from '@/shared/rules/facts'
@@ -41,7 +41,6 @@ const INTERVALS: Readonly<Record<LevelCharacteristic, Limit>> = {
   'wave-preheat': wavePreheatInterval,
 }
 
-const MS_AN_HOUR = 3_600_000
 const NOON = 12
 
 const reads = {
@@ -82,7 +81,7 @@ export function runsOfLog(log: Log, facts: Facts): RunsOfLog | undefined {
       .filter(({ run }) => mayBeOfLog(run, own.series))
       .map((one) => ({
         ...one,
-        at: instantOf(one.run.doneOn) + (one.run.begunAtH ?? NOON) * MS_AN_HOUR,
+        at: instantOf(one.run.doneOn) + (one.run.begunAtH ?? NOON) * MS_PER_HOUR,
       }))
       .sort((a, b) => a.at - b.at),
   }

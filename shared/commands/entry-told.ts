@@ -1,3 +1,4 @@
+import { ownMember } from '@/shared/own-member'
 import { faceOf, isCommandName } from '@/shared/commands/all-faces'
 import { BESIDE_THE_DOOR } from '@/shared/commands/beside-the-door'
 import type { AnyEntryFace, Told } from '@/shared/commands/face'
@@ -33,5 +34,5 @@ export function recordedIn(payload: string): unknown {
 
 const faceBehind = (command: string): AnyEntryFace | undefined => {
   if (isCommandName(command)) return faceOf(command)
-  return Object.hasOwn(BESIDE_THE_DOOR, command) ? BESIDE_THE_DOOR[command] : undefined
+  return ownMember(BESIDE_THE_DOOR, command)
 }

@@ -1,9 +1,6 @@
-import { instantOf } from '@/shared/quantity/calendar'
+import { instantOf, MS_PER_HOUR, MS_PER_DAY } from '@/shared/quantity/calendar'
 import type { SolderingRun } from '@/shared/records/soldering-work'
 import type { LogSeries } from './log-series'
-
-const MS_AN_HOUR = 3_600_000
-const MS_A_DAY = 86_400_000
 
 /** A reading by its log and its place in the series. */
 export interface ReadingOfRun {
@@ -34,9 +31,9 @@ export function readingsOfRun(
   const day = instantOf(doneOn)
   const [from, to] =
     begunAtH === undefined
-      ? [day, day + MS_A_DAY - 1]
-      : [day + begunAtH * MS_AN_HOUR, day + begunAtH * MS_AN_HOUR]
-  const oldest = to - maxHours * MS_AN_HOUR
+      ? [day, day + MS_PER_DAY - 1]
+      : [day + begunAtH * MS_PER_HOUR, day + begunAtH * MS_PER_HOUR]
+  const oldest = to - maxHours * MS_PER_HOUR
   const readings = own.flatMap((series): ReadingOfRun[] => {
     const last = newestAtOrBefore(series.instants, to)
     if (last < 0 || !(series.instants[last]! >= oldest)) return []

@@ -1,3 +1,4 @@
+import { minCountUpTo } from '@/shared/statistics/intervals/min-count'
 import { isUsable, lotName, partKey, aboutLot } from '@/shared/records/lot-identity'
 import type { Lot } from '@/shared/records/lot'
 import { PLATING_PLACES } from '@/shared/methods/plating-thickness'
@@ -120,17 +121,5 @@ export function unitsEnough(
   if ('open' in result || !(result.index > minIndex)) return undefined
   const shows = (count: number): boolean =>
     oneSidedIndexBound(result.index, scaled(result.spread, units.count, count), confidence) >= minIndex
-  let short = units.count
-  let enough = short * 2
-  while (!shows(enough)) {
-    if (enough >= MAX_UNITS) return undefined
-    short = enough
-    enough = Math.min(MAX_UNITS, enough * 2)
-  }
-  while (enough - short > 1) {
-    const middle = Math.floor((short + enough) / 2)
-    if (shows(middle)) enough = middle
-    else short = middle
-  }
-  return enough
+  return minCountUpTo(shows, { min: units.count + 1, guess: units.count * 2, max: MAX_UNITS })
 }

@@ -1,3 +1,4 @@
+import { minCountUpTo } from '@/shared/statistics/intervals/min-count'
 import { normalQuantile } from '@/shared/statistics/distributions/normal'
 import { nestedSpread } from '@/shared/statistics/components/nested-spread'
 import { mean } from '@/shared/statistics/sample-moments'
@@ -97,19 +98,7 @@ function specimensEnough(
   if (!(marginInSpreads > normalQuantile(endless))) return undefined
   const isEnough = (count: number) =>
     rememberedFactor(scaled(basis, specimens, count), limit, content) <= marginInSpreads
-  let short = specimens
-  let enough = specimens * 2
-  while (!isEnough(enough)) {
-    if (enough >= MAX_SPECIMENS) return undefined
-    short = enough
-    enough = Math.min(MAX_SPECIMENS, enough * 2)
-  }
-  while (enough - short > 1) {
-    const middle = Math.floor((short + enough) / 2)
-    if (isEnough(middle)) enough = middle
-    else short = middle
-  }
-  return enough
+  return minCountUpTo(isEnough, { min: specimens + 1, guess: specimens * 2, max: MAX_SPECIMENS })
 }
 
 /** What as many units would be worth, were they made up like these. */

@@ -7,7 +7,8 @@ import { CalendarDate, GregorianCalendar } from '@internationalized/date'
  * arithmetic on a date that exists always gives a date that exists.
  */
 
-export const MS_PER_DAY = 86_400_000
+export const MS_PER_HOUR = 3_600_000
+export const MS_PER_DAY = 24 * MS_PER_HOUR
 /** Days of a month on average, by the Julian year of 365.25 days. */
 export const DAYS_PER_MONTH = 365.25 / 12
 /** Hours in a month on average: 730.5. */

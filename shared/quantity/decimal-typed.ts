@@ -1,5 +1,5 @@
 /** Digits with a point or without, and a power of ten where one is given; no other base and no word for infinity. */
-const DECIMAL = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/
+export const DECIMAL = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/
 
 /**
  * A decimal number as a person types it: with "-" or "−" in front, its digits parted by blanks or not.

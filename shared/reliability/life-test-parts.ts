@@ -1,3 +1,4 @@
+import { groupedBy } from '@/shared/grouped-by'
 import { formatNumber } from '@/shared/quantity/format'
 import type { ShapeRange, SpecimenRun } from '@/shared/reliability/demonstration/wear-out-shown'
 import type { LifeSpecimen, LifeTestFit } from '@/shared/reliability/life-test-fit'
@@ -31,8 +32,11 @@ const fitInWords = (fitTest: LifeTestFit['fitTest']): string => {
 
 /** One part a test; the target is judged for all tests together. */
 export function partsOfTests(specimens: readonly LifeSpecimen[], runs: readonly SpecimenRun[]): Part[] {
-  const tests = new Map<string, SpecimenRun[]>()
-  specimens.forEach(({ test }, index) => tests.set(test, [...(tests.get(test) ?? []), runs[index]!]))
+  const tests = groupedBy(
+    specimens.map(({ test }, index) => ({ test, run: runs[index]! })),
+    ({ test }) => test,
+    ({ run }) => run,
+  )
   return [...tests].map(([subject, own]) => {
     const failed = own.filter((one) => one.failed).length
     const [shortest, longest] = [

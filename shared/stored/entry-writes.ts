@@ -1,3 +1,4 @@
+import { ownMember } from '@/shared/own-member'
 import type { CommandName } from '@/shared/commands/all-faces'
 import type { Writes } from './spoken-entry'
 import { DECISION_WRITES } from './writes/decision-writes'
@@ -20,5 +21,4 @@ const ENTRY_WRITES: Readonly<Record<CommandName | BesideTheDoor, Writes>> = {
 }
 
 /** What entries of that command write; undefined for a command that this version does not know. */
-export const writesOf = (command: string): Writes | undefined =>
-  Object.hasOwn(ENTRY_WRITES, command) ? ENTRY_WRITES[command as CommandName] : undefined
+export const writesOf = (command: string): Writes | undefined => ownMember(ENTRY_WRITES, command)

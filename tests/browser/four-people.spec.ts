@@ -1,6 +1,6 @@
 import { expect, test, type Page } from 'playwright/test'
 import { LEVEL_TRANSMITTER } from '@/seed/boards/level-transmitter'
-import { PROCESS } from '@/seed/level-transmitter/control'
+import { LEADS_FORMED, PROCESS } from '@/seed/level-transmitter/control'
 import { gaugeStudies } from '@/seed/level-transmitter/gauge-study'
 import { logsAt } from '@/seed/level-transmitter/logs'
 import { lotsFor, SOLDERED_LOTS } from '@/seed/level-transmitter/lots'
@@ -182,16 +182,7 @@ test.describe.serial('four people take a new programme from opening to in servic
         line: 'Line 1',
       })
     }
-    await programme.addRecord(petra, 'lead-forming', {
-      checkedOn: today,
-      worker: 'Goran Eide',
-      part: 'R1–R40',
-      leadDiameterMm: 0.6,
-      insideRadiusMm: 1.3,
-      straightMm: 1.6,
-      marked: false,
-      tool: 'bending gauge 0.6',
-    })
+    await programme.addRecord(petra, 'lead-forming', { checkedOn: today, ...LEADS_FORMED })
     for (const { code } of logs) await answerSignals(code)
     await gate('control')
   })

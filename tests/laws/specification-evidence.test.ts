@@ -12,17 +12,17 @@ import { alloyFamily } from '@/shared/plan/parameters/programme'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { steadyService } from '@/shared/plan/parameters/thermal-fatigue'
 import type { Facts } from '@/shared/rules/facts'
-import { PASSES, type Finding, type Verdict } from '@/shared/rules/finding'
+import { PASSES, type Finding } from '@/shared/rules/finding'
 import { judge, readableOf, type AnyRule } from '@/shared/rules/rule'
 import { factsWith, set, withValue, type SetValue } from '../rules/facts-builder'
 import { leadFinish } from '../rules/specification/finish-rows'
 import { leadHole } from '../rules/specification/lead-hole-rows'
 import { soundBoard } from '../rules/specification/sound-board'
 import { anyValue } from './any-value'
+import { CLAIMS } from './without-records'
 
 const stage = STANDARD_PLAN.filter((item) => item.stage === 'specification')
 const rules: readonly AnyRule[] = stage.flatMap((item) => item.rules)
-const message: readonly Verdict[] = ['meets', 'marginal']
 const sound = factsWith({ values: soundBoard() })
 
 /** Boards of every kind: each a sound one but for what makes it another. */
@@ -59,7 +59,7 @@ const requiredBy = ({ reads }: AnyRule): string[] =>
   })
 
 /** What a finding rests on is in its words or its data: a limit, what was found, and where the limit comes from. */
-const messageOnWhat = ({ found, working, parts, margin, measured, sources }: Finding): boolean =>
+const saysOnWhat = ({ found, working, parts, margin, measured, sources }: Finding): boolean =>
   found.length > 0 &&
   sources.length > 0 &&
   (margin !== undefined || measured !== undefined || working.length > 0 || (parts?.length ?? 0) > 0)
@@ -75,8 +75,8 @@ describe('the specification rests on what is stated', () => {
       (_id, rule) => {
         const finding = judge(rule, facts)
         // The register of documents is its own source.
-        if (!message.includes(finding.verdict) || rule.id === 'document-conflicts') return
-        expect(messageOnWhat(finding)).toBe(true)
+        if (!CLAIMS.includes(finding.verdict) || rule.id === 'document-conflicts') return
+        expect(saysOnWhat(finding)).toBe(true)
       },
     )
     test.each(rules.map((rule) => [rule.id, rule] as const))(

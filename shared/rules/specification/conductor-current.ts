@@ -17,12 +17,10 @@ import {
   WIDEST_CONDUCTOR_MM,
   type ConductorRow,
 } from '@/shared/plan/parameters/conductors'
-import { boardFinishMin } from '@/shared/plan/parameters/finishes'
-import { boardBuild, copperFoil } from '@/shared/plan/parameters/laminate'
-import { barrelPlating, leadHoles } from '@/shared/plan/parameters/lead-holes'
 import type { ValueOf } from '@/shared/plan/parameter'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, Remedy, WorkingLine } from '@/shared/rules/finding'
+import { boardCopperReads } from '@/shared/rules/board-copper-reads'
 import { measure } from '@/shared/rules/measure'
 import { decidingPart, judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts'
 import { stepAbove } from '@/shared/rules/remedy'
@@ -48,11 +46,7 @@ export const conductorCurrent = rule({
   version: 2,
   reads: {
     conductors,
-    foil: copperFoil,
-    how: optional(boardBuild),
-    holes: optional(leadHoles),
-    wall: optional(barrelPlating),
-    finishUm: optional(boardFinishMin),
+    ...boardCopperReads,
     rise: conductorRiseMax,
     method: optional(conductorMethod),
     guard: conductorRiseGuard,

@@ -6,16 +6,15 @@ import { riseByIpc2221 } from '@/shared/physics/conductor-current'
 import { asFinished, boardCopper } from '@/shared/plan/board-copper'
 import { conductorDropGuard } from '@/shared/plan/limits/specification-guards'
 import { conductors, WIDEST_CONDUCTOR_MM, type ConductorRow } from '@/shared/plan/parameters/conductors'
-import { boardFinishMin } from '@/shared/plan/parameters/finishes'
-import { boardBuild, copperFoil, serviceTemperature } from '@/shared/plan/parameters/laminate'
-import { barrelPlating, leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { serviceTemperature } from '@/shared/plan/parameters/laminate'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, Remedy, WorkingLine } from '@/shared/rules/finding'
+import { boardCopperReads } from '@/shared/rules/board-copper-reads'
 import { measure } from '@/shared/rules/measure'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { decidingPart, judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts'
 import { stepAbove } from '@/shared/rules/remedy'
-import { optional, rule } from '@/shared/rules/rule'
+import { rule } from '@/shared/rules/rule'
 
 const WIDTH_STEP_MM = 0.05
 
@@ -28,11 +27,7 @@ export const conductorDrop = rule({
   version: 2,
   reads: {
     conductors,
-    foil: copperFoil,
-    how: optional(boardBuild),
-    holes: optional(leadHoles),
-    wall: optional(barrelPlating),
-    finishUm: optional(boardFinishMin),
+    ...boardCopperReads,
     service: serviceTemperature,
     guard: conductorDropGuard,
   },

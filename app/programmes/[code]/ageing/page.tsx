@@ -10,7 +10,7 @@ import { ageingQuestionFrom } from './ageing-question'
 
 interface AgeingPageProps {
   params: Promise<{ code: string }>
-  searchParams: Promise<Record<string, string | string[] | undefined>>
+  searchParams: Promise<Record<string, string | undefined>>
 }
 
 export async function generateMetadata({ params }: AgeingPageProps) {
@@ -20,12 +20,7 @@ export async function generateMetadata({ params }: AgeingPageProps) {
 /** Every artificial ageing against the store: months by each published set of constants, and why steam has none. */
 export default async function AgeingPage({ params, searchParams }: AgeingPageProps) {
   const { code: asked } = await params
-  const given = Object.fromEntries(
-    Object.entries(await searchParams).map(([name, value]) => [
-      name,
-      Array.isArray(value) ? value[0] : value,
-    ]),
-  )
+  const given = await searchParams
   const visit = await visitProgramme(asked)
   const code = visit.view.code
   return (

@@ -11,7 +11,7 @@ import { questionFrom, USUAL_SETTINGS } from './plan-question'
 
 interface SamplingPageProps {
   params: Promise<{ code: string }>
-  searchParams: Promise<Record<string, string | string[] | undefined>>
+  searchParams: Promise<Record<string, string | undefined>>
 }
 
 export async function generateMetadata({ params }: SamplingPageProps) {
@@ -21,12 +21,7 @@ export async function generateMetadata({ params }: SamplingPageProps) {
 /** How many to try of a lot, what the plan lets through, and what it proves; before any lot is there. */
 export default async function SamplingPage({ params, searchParams }: SamplingPageProps) {
   const { code: asked } = await params
-  const given = Object.fromEntries(
-    Object.entries(await searchParams).map(([name, value]) => [
-      name,
-      Array.isArray(value) ? value[0] : value,
-    ]),
-  )
+  const given = await searchParams
   const visit = await visitProgramme(asked)
   const code = visit.view.code
   return (
