@@ -12,6 +12,7 @@ export default defineConfig({
   test: {
     // One worker fewer is the default, which on two cores is one.
     maxWorkers: '100%',
+    setupFiles: ['tests/setup/random-search.ts'],
     // Asked for with --coverage, for the rules and for lib and app together.
     coverage: {
       provider: 'v8',

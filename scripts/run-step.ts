@@ -52,6 +52,9 @@ function reporters({ group }: Step, report: string): { args: string[]; env: Reco
   return { args: ['--reporter=default', '--reporter=json', `--outputFile.json=${report}`], env: {} }
 }
 
+/** A step that takes longer hangs: told, it names itself, while CI that runs out of time names nothing. */
+const MAX_STEP_MINUTES = 25
+
 function spawnStep(
   command: readonly string[],
   env: Record<string, string>,
@@ -62,11 +65,16 @@ function spawnStep(
       cwd: PROJECT_ROOT,
       env: { ...withoutInstallation(process.env), ...env },
       stdio: ['ignore', aloud ? 'inherit' : 'pipe', aloud ? 'inherit' : 'pipe'],
+      timeout: MAX_STEP_MINUTES * 60_000,
+      killSignal: 'SIGKILL',
     })
     let printed = ''
     for (const output of [child.stdout, child.stderr]) output?.on('data', (text) => (printed += String(text)))
     child.once('error', reject)
-    child.once('close', (code) => resolve({ succeeded: code === 0, printed: printed.trim() }))
+    child.once('close', (code, signal) => {
+      if (signal) reject(new Error(`it was stopped by ${signal}; it may run for ${MAX_STEP_MINUTES} minutes`))
+      else resolve({ succeeded: code === 0, printed: printed.trim() })
+    })
   })
 }
 

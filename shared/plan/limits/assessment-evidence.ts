@@ -1,5 +1,5 @@
 import { commonPractice, fromMemory } from '@/shared/sources/provenance'
-import { limit, type Limit } from '@/shared/plan/requirement'
+import { limit, type Limit, type LimitRange } from '@/shared/plan/requirement'
 
 /** How surely something counted has to be shown, and how much has to be seen before it says anything. */
 
@@ -49,12 +49,16 @@ export const insulationPatternsMin = limit({
   },
 })
 
+/** No solder joint wears out outside it: below, early failures; above, all at one instant. */
+const WEIBULL_SHAPE: LimitRange = { min: 0.1, max: 20 }
+
 /** Between these the worst is taken: the lower end where specimens outran a life, the upper where they fell short of one. */
 export const wearOutShapeMin = limit({
   key: 'wear-out-shape-least',
   label: 'Least Weibull shape of wear-out presumed in a life test',
   unit: '1',
   direction: 'at most',
+  within: WEIBULL_SHAPE,
   byDefault: {
     value: 2,
     authority: 'common practice',
@@ -68,6 +72,7 @@ export const wearOutShapeMax = limit({
   label: 'Greatest Weibull shape of wear-out presumed in a life test',
   unit: '1',
   direction: 'at least',
+  within: WEIBULL_SHAPE,
   byDefault: {
     value: 4,
     authority: 'common practice',

@@ -59,13 +59,18 @@ export function wearOutShown(
 export const isAccelerationNamed = ({ acceleration, model }: Specimen): boolean =>
   acceleration === 1 || model !== undefined
 
+/** Beyond these a run is none, or counts as this many: what it comes to at any Weibull shape stays a number. */
+const LIVES_RUN = { min: 1e-9, max: 1e6 }
+
 /** The runs of specimens, counted in lives of so many service cycles. */
 export const runsOf = (specimens: readonly Specimen[], lifeCycles: number): SpecimenRun[] =>
   specimens.map(({ joints, cycles, acceleration, failed }) => ({
     joints,
-    lives: (cycles * acceleration) / lifeCycles,
+    lives: livesRun((cycles * acceleration) / lifeCycles),
     failed,
   }))
+
+const livesRun = (lives: number): number => (lives < LIVES_RUN.min ? 0 : Math.min(lives, LIVES_RUN.max))
 
 const jointLivesAt = (specimens: readonly SpecimenRun[], shape: number): number =>
   specimens.reduce((sum, { joints, lives }) => sum + joints * lives ** shape, 0)
