@@ -1,0 +1,83 @@
+import type { Point, Ring, Solid } from './solid'
+
+/** Distance of a point from a line between two points, mm. */
+export function pointToSegment(
+  px: number,
+  py: number,
+  ax: number,
+  ay: number,
+  bx: number,
+  by: number,
+): number {
+  const [dx, dy] = [bx - ax, by - ay]
+  const squared = dx * dx + dy * dy
+  const along = squared === 0 ? 0 : Math.min(1, Math.max(0, ((px - ax) * dx + (py - ay) * dy) / squared))
+  return Math.hypot(px - ax - along * dx, py - ay - along * dy)
+}
+
+/** Least distance of two lines between points, mm; 0 where they cross. */
+export function segmentToSegment(a: Point, b: Point, c: Point, d: Point): number {
+  if (crosses(a, b, c, d)) return 0
+  return Math.min(
+    pointToSegment(a[0], a[1], c[0], c[1], d[0], d[1]),
+    pointToSegment(b[0], b[1], c[0], c[1], d[0], d[1]),
+    pointToSegment(c[0], c[1], a[0], a[1], b[0], b[1]),
+    pointToSegment(d[0], d[1], a[0], a[1], b[0], b[1]),
+  )
+}
+
+const side = (a: Point, b: Point, p: Point): number =>
+  (b[0] - a[0]) * (p[1] - a[1]) - (b[1] - a[1]) * (p[0] - a[0])
+
+const crosses = (a: Point, b: Point, c: Point, d: Point): boolean =>
+  side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0
+
+/** How often the rings wind round a point: inside by the nonzero rule where this is not 0. */
+function winding(rings: readonly Ring[], x: number, y: number): number {
+  let turns = 0
+  for (const ring of rings)
+    for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
+      const [ax, ay, bx, by] = [ring[j]!, ring[j + 1]!, ring[i]!, ring[i + 1]!]
+      if (ay <= y !== by <= y) {
+        const left = (bx - ax) * (y - ay) - (x - ax) * (by - ay)
+        if (ay <= y && left > 0) turns++
+        if (ay > y && left < 0) turns--
+      }
+    }
+  return turns
+}
+
+export const isInside = (solid: Solid, x: number, y: number): boolean =>
+  solid.kind === 'capsule'
+    ? pointToSegment(x, y, ...solid.a, ...solid.b) <= solid.radius
+    : winding(solid.rings, x, y) !== 0
+
+/** Least distance of a point from the boundary of a solid, mm: whichever side of it the point is on. */
+export function toBoundary(solid: Solid, x: number, y: number): number {
+  if (solid.kind === 'capsule') return Math.abs(pointToSegment(x, y, ...solid.a, ...solid.b) - solid.radius)
+  let least = Infinity
+  for (const ring of solid.rings)
+    for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2)
+      least = Math.min(least, pointToSegment(x, y, ring[j]!, ring[j + 1]!, ring[i]!, ring[i + 1]!))
+  return least
+}
+
+/** The lines a solid's distance is measured from, each with the radius round it. */
+export interface Edge {
+  readonly a: Point
+  readonly b: Point
+  readonly radius: number
+}
+
+export function edgesOf(solid: Solid): Edge[] {
+  if (solid.kind === 'capsule') return [solid]
+  const edges: Edge[] = []
+  for (const ring of solid.rings)
+    for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2)
+      edges.push({ a: [ring[j]!, ring[j + 1]!], b: [ring[i]!, ring[i + 1]!], radius: 0 })
+  return edges
+}
+
+/** Clear distance of two edges with their radii, mm; never below 0. */
+export const edgeGap = (one: Edge, other: Edge): number =>
+  Math.max(0, segmentToSegment(one.a, one.b, other.a, other.b) - one.radius - other.radius)
