@@ -45,6 +45,7 @@ function byUse(use: string | undefined): Kind['kind'] | undefined {
     case 'Slot':
     case 'CutOut':
       return 'mounting'
+    case undefined:
     default:
       return undefined
   }

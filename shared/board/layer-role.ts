@@ -38,8 +38,10 @@ export function roleByAttribute(fields: readonly string[] | undefined): LayerRol
       return { kind: 'drill', plated: what === 'Plated' }
     case 'MixedPlating':
       return { kind: 'drill', plated: undefined }
+    case undefined:
+      return undefined
     default:
-      return what === undefined ? undefined : { kind: 'other' }
+      return { kind: 'other' }
   }
 }
 

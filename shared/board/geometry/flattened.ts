@@ -30,7 +30,7 @@ export function arcPoints(from: Point, to: Point, centre: Point, sweep: number):
   return points
 }
 
-/** A circle as a ring turning to the left, its chords outside and inside by equal parts of the error. */
+/** A circle as a ring turning to the left, its chords inside by no more than the error. */
 export function circleRing(x: number, y: number, radius: number): Ring {
   const chords = Math.max(8, chordsFor(radius, 2 * Math.PI))
   const ring: number[] = []

@@ -1,0 +1,89 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { expect, test } from 'vitest'
+import { boardFrom, readBoardFile, type ReadFile } from '@/shared/board/read-files'
+
+/**
+ * Production files of public open-hardware boards, each with what was computed from its layout by an independent
+ * geometry library (`truth.json`). They are other people's work and stay beside the project; without them nothing is
+ * tried here.
+ */
+const BOARDS = join(import.meta.dirname, '../../../../shared/boards')
+const names = existsSync(BOARDS)
+  ? readdirSync(BOARDS).filter((name) => existsSync(join(BOARDS, name, 'files')))
+  : []
+
+interface Truth {
+  holes: { x: number; y: number; w: number; h: number; plated: boolean; via: boolean; ring?: number }[]
+  outline?: [left: number, top: number, right: number, bottom: number]
+  gaps?: Record<string, { pairs: number; min: number; list: [number, string, string][] }>
+}
+
+const read = (name: string): ReadFile[] => {
+  const folder = join(BOARDS, name, 'files')
+  return readdirSync(folder).map((file) =>
+    readBoardFile({ name: file, text: readFileSync(join(folder, file), 'latin1') }),
+  )
+}
+const roleOf = (file: ReadFile) => ('proposed' in file ? file.proposed.role : ({ kind: 'other' } as const))
+
+test.skipIf(names.length > 0)('the real boards are not beside the project: nothing of them was tried', () => {
+  expect(names).toEqual([])
+})
+
+test.each(names)('%s: every layer is read, and every hole has its land', (name) => {
+  const files = read(name)
+  expect(files.filter(({ format }) => format === 'unread')).toEqual([])
+  const board = boardFrom(files, roleOf)
+  const plated = board.holes.filter(({ kind }) => kind !== 'mounting')
+  expect(plated.length).toBeGreaterThan(0)
+  expect(plated.filter(({ top, bottom }) => !top && !bottom)).toEqual([])
+  expect(board.outline).toBeDefined()
+})
+
+/** The files hold one of the two boards that these layouts hold. */
+const TWO_BOARDS = ['gearseq', 'precadsr']
+
+test.each(names.filter((name) => existsSync(join(BOARDS, name, 'truth.json'))))(
+  '%s: holes, rings, gaps and outline are those of its layout',
+  (name) => {
+    const truth = JSON.parse(readFileSync(join(BOARDS, name, 'truth.json'), 'utf8')) as Truth
+    const board = boardFrom(read(name), roleOf)
+    const there = truth.holes.flatMap((hole) => {
+      const found = board.holes.find(
+        ({ a, b }) => Math.hypot((a[0] + b[0]) / 2 - hole.x, (a[1] + b[1]) / 2 + hole.y) < 0.015,
+      )
+      return found ? [{ hole, found }] : []
+    })
+    expect(there.length).toBe(board.holes.length)
+    if (!TWO_BOARDS.includes(name)) expect(there.length).toBe(truth.holes.length)
+    for (const { hole, found } of there) {
+      const { a, b, diameterMm, top, bottom, kind } = found
+      // Inch drill files have four decimals: 1.3 µm.
+      expect(Math.abs(diameterMm - Math.min(hole.w, hole.h))).toBeLessThan(0.003)
+      expect(
+        Math.abs(Math.hypot(b[0] - a[0], b[1] - a[1]) + diameterMm - Math.max(hole.w, hole.h)),
+      ).toBeLessThan(0.006)
+      if (!hole.plated) continue
+      expect(kind).toBe(hole.via ? 'via' : 'component')
+      if (hole.ring !== undefined)
+        expect(
+          Math.abs(Math.min(...[top, bottom].flatMap((land) => land?.ringMm ?? [])) - hole.ring),
+        ).toBeLessThan(0.002)
+    }
+    if (TWO_BOARDS.includes(name)) return
+    const [left, up, right, down] = truth.outline!
+    expect(board.outline!.box.maxX - board.outline!.box.minX).toBeCloseTo(right - left, 1)
+    expect(board.outline!.box.maxY - board.outline!.box.minY).toBeCloseTo(down - up, 1)
+    const layers = Object.values(truth.gaps!)
+    for (const [side, gaps] of [
+      ['top', layers[0]],
+      ['bottom', layers.at(-1)],
+    ] as const) {
+      // A net tie has no gap in the layout, and is one piece of copper on purpose.
+      const least = gaps!.list.map(([gap]) => gap).find((gap) => gap > 0)
+      const found = board.gaps.find(({ layer }) => layer === side)?.gapMm
+      if (least !== undefined && least < 0.6) expect(Math.abs(found! - least)).toBeLessThan(0.001)
+    }
+  },
+)
