@@ -34,6 +34,14 @@ export function reviseAddress(code: string, item: string, parameter: string, pro
   if (proposal?.cell) asked.set('cell', `${proposal.cell.row}.${proposal.cell.column}`)
   return `${itemAddress(code, item)}?${asked}#${encodeURIComponent(parameter)}`
 }
+/** An archive of board files as it was read. */
+export const boardAddress = (code: string, evidence: string): string =>
+  inProgramme(code, `/board/${encodeURIComponent(evidence)}`)
+export const boardPictureAddress = (code: string, evidence: string, side: 'top' | 'bottom'): string =>
+  `${boardAddress(code, evidence)}/picture?side=${side}`
+/** An item with the form of a table open, filled in from an archive of board files. */
+export const fromBoardAddress = (code: string, item: string, parameter: string, evidence: string): string =>
+  `${itemAddress(code, item)}?${new URLSearchParams({ revise: parameter, board: evidence })}#${encodeURIComponent(parameter)}`
 export const newItemAddress = (code: string): string => inProgramme(code, '/items/new')
 export const findingAddress = (code: string, rule: string): string =>
   inProgramme(code, `/findings/${encodeURIComponent(rule)}`)

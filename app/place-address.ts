@@ -30,6 +30,8 @@ export function placeAddress(code: string, place: Place): string {
       return to.limitAddress(code, place.limit)
     case 'lot':
       return to.lotAddress(code, place.lot)
+    case 'board':
+      return to.boardAddress(code, place.evidence)
     case 'log':
       return withPart(to.logAddress(code, place.log), place.part)
     case 'defect chart':

@@ -10,6 +10,7 @@ export type Place =
   | { readonly kind: 'parameter'; readonly parameter: string }
   | { readonly kind: 'limit'; readonly limit: string }
   | { readonly kind: 'lot'; readonly lot: string }
+  | { readonly kind: 'board'; readonly evidence: string }
   | { readonly kind: 'log'; readonly log: string; readonly part?: 'signals' }
   | { readonly kind: 'defect chart'; readonly chart: DefectChartKey }
   | { readonly kind: 'records'; readonly recordKind: string }

@@ -11,6 +11,7 @@ import { answerAction } from '@/lib/commands/actions/answer-action'
 import { approveItem } from '@/lib/commands/signatures/approve-item'
 import { askAction } from '@/lib/commands/actions/ask-action'
 import { attachEvidence } from '@/lib/commands/evidence/attach-evidence'
+import { confirmBoardFiles } from '@/lib/commands/evidence/confirm-board-files'
 import { calibrateInstrument } from '@/lib/commands/instruments/calibrate-instrument'
 import { changeOwnPassword } from '@/lib/commands/people/change-own-password'
 import { changePerson } from '@/lib/commands/people/change-person'
@@ -66,6 +67,7 @@ const COMMANDS = {
   'approve-item': approveItem,
   'ask-action': askAction,
   'attach-evidence': attachEvidence,
+  'confirm-board-files': confirmBoardFiles,
   'calibrate-instrument': calibrateInstrument,
   'change-own-password': changeOwnPassword,
   'change-person': changePerson,

@@ -11,6 +11,7 @@ import { answerAction } from '@/shared/commands/actions/answer-action'
 import { approveItem } from '@/shared/commands/signatures/approve-item'
 import { askAction } from '@/shared/commands/actions/ask-action'
 import { attachEvidence } from '@/shared/commands/evidence/attach-evidence'
+import { confirmBoardFiles } from '@/shared/commands/evidence/confirm-board-files'
 import { calibrateInstrument } from '@/shared/commands/instruments/calibrate-instrument'
 import { changeOwnPassword } from '@/shared/commands/people/change-own-password'
 import { changePerson } from '@/shared/commands/people/change-person'
@@ -69,6 +70,7 @@ export const FACES = {
   'open-option-study': openOptionStudy,
   'adopt-option': adoptOption,
   'attach-evidence': attachEvidence,
+  'confirm-board-files': confirmBoardFiles,
   'withdraw-evidence': withdrawEvidence,
   'receive-lot': receiveLot,
   'test-lot': testLot,

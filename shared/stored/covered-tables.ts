@@ -81,6 +81,14 @@ export const COVERED_TABLES = {
     called: 'requirement',
     shows: ['limit', 'document'],
   },
+  BoardConfirmation: {
+    of: 'programme',
+    programme: 'programmeId',
+    key: ['id'],
+    columns: ['id', 'evidenceId', 'files', 'byId', 'at'],
+    called: 'statement of what board files are',
+    shows: ['evidenceId'],
+  },
   Evidence: {
     of: 'programme',
     programme: 'programmeId',

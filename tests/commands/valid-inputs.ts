@@ -6,6 +6,7 @@ import { ALL_LIMITS } from '@/shared/catalogue/standard-plan'
 import type { Department } from '@/shared/plan/department'
 import type { InputOf } from '@/lib/commands/all-commands'
 import type { CommandName } from '@/shared/commands/all-faces'
+import { attachBoardFiles } from '@/tests/commands/attach-board-files'
 import { itemDigest, programmeInput, stageDigest, type Role, type World } from '@/tests/commands/world'
 
 /** The department in which a role acts; outsiders try as if they were of design. */
@@ -364,6 +365,11 @@ export const VALID_INPUT: {
     kind: 'drawing',
     note: '',
     what: { url: `https://example.invalid/${unique()}` },
+  }),
+  'confirm-board-files': async (world) => ({
+    programme: world.code,
+    evidence: await attachBoardFiles(world),
+    files: [{ name: 'top.gbr', role: 'copper-top' }],
   }),
   'withdraw-evidence': async (world, role) => {
     const by =

@@ -27,6 +27,15 @@ const withdrawEvidence: Writes = ({ at, actorId, said }, rows) =>
     { withdrawnById: actorId, withdrawnAt: at, withdrawnWhy: said['reason'] },
   )
 
+const confirmBoardFiles: Writes = ({ at, actorId, said }, rows) =>
+  rows.insert('BoardConfirmation', {
+    id: said['id'],
+    evidenceId: said['evidence'],
+    files: said['files'],
+    byId: actorId,
+    at,
+  })
+
 const receiveLot: Writes = ({ at, actorId, said }, rows) =>
   rows.insert('Lot', {
     id: said['id'],
@@ -157,6 +166,7 @@ const revokeMachineToken: Writes = ({ at, said }, rows) =>
 /** What is written of evidence, lots, logs, inspections and records. */
 export const RECORD_WRITES = {
   'attach-evidence': attachEvidence,
+  'confirm-board-files': confirmBoardFiles,
   'withdraw-evidence': withdrawEvidence,
   'receive-lot': receiveLot,
   'dispose-lot': disposeLot,

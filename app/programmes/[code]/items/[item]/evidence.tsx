@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto'
-import { fileAddress, itemAddress } from '@/app/addresses'
+import { boardAddress, fileAddress, itemAddress } from '@/app/addresses'
 import { AnsweredDisclosure } from '@/app/forms/answered-disclosure'
 import { CommandForm } from '@/app/forms/command-form'
 import { TextBox } from '@/app/forms/fields'
@@ -92,9 +92,19 @@ function EvidenceTable({ view, entries }: { view: ProgrammeView; entries: readon
           label: 'What',
           names: true,
           cell: ({ id, fileName, url }) => (
-            <a href={url ?? fileAddress(view.code, id)} rel="noreferrer">
-              {fileName ?? url}
-            </a>
+            <>
+              <a href={url ?? fileAddress(view.code, id)} rel="noreferrer">
+                {fileName ?? url}
+              </a>
+              {fileName?.toLowerCase().endsWith('.zip') && (
+                <>
+                  {' '}
+                  <a href={boardAddress(view.code, id)}>
+                    Read as board files<span className="sr-only">, {fileName}</span>
+                  </a>
+                </>
+              )}
+            </>
           ),
         },
         { label: 'Kind', cell: ({ kind, note }) => (note ? `${kind}: ${note}` : kind) },

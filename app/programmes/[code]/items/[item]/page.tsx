@@ -16,6 +16,7 @@ import { STAGE_NAMES } from '@/shared/plan/stage'
 import { ItemStudies } from '../../options/item-studies'
 import { Approvals } from './approvals'
 import { ItemActions } from './item-actions'
+import { boardProposal } from './board-proposal'
 import { Evidence } from './evidence'
 import { Findings } from './findings'
 import { Limits } from './limits'
@@ -46,6 +47,7 @@ export default async function ItemPage({ params, searchParams }: ItemPageProps) 
   const code = visit.view.code
   const state = itemStateFor(visit.view.judgement, addressPart(key))
   if (!state) notFound()
+  const fromBoard = await boardProposal(visit.view, asking)
   const definition = state.item.definition
   return (
     <ProgrammeSheet
@@ -69,7 +71,7 @@ export default async function ItemPage({ params, searchParams }: ItemPageProps) 
           {state.item.definition.cautions.map((caution) => (
             <Caution key={caution}>{caution}</Caution>
           ))}
-          <Values view={view} state={state} asked={asking} />
+          <Values view={view} state={state} asked={asking} fromBoard={fromBoard} />
           <Findings view={view} state={state} />
           <Pictures view={view} state={state} />
           <Limits view={view} state={state} />

@@ -6,6 +6,8 @@ export interface Asked {
   readonly revise?: string
   readonly value?: string
   readonly cell?: string
+  /** An archive of board files that a table is filled in from. */
+  readonly board?: string
 }
 
 /** The proposal in the address for this parameter, if there is one that can be read. */

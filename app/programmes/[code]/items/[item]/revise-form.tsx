@@ -14,6 +14,13 @@ import { reviseParameter } from './actions'
 import { LiveFindings } from './live-findings'
 import { WhatWouldChange } from './what-would-change'
 
+/** Where the value in the boxes comes from, when it is not the one that stands. */
+const FILLED_IN = {
+  remedy: 'Filled in as the remedy proposes; nothing is saved yet.',
+  'board files':
+    'Filled in from the board files: holes, lands and joints as they have them, leads as they stood. Fill in what is blank; nothing is saved yet.',
+} as const
+
 interface ReviseFormProps {
   formKey: string
   programme: string
@@ -24,7 +31,9 @@ interface ReviseFormProps {
   value: unknown
   /** The page was asked for with this form open, and with a proposal in it. */
   open: boolean
-  proposed: boolean
+  proposed: keyof typeof FILLED_IN | undefined
+  /** What the reason starts with. */
+  reason?: string | undefined
   seen: number
   facts: SpecificationFacts
   reach: LapsedSignatures
@@ -61,6 +70,7 @@ function Fields({
   parameter: { key, label, help, shape },
   value,
   proposed,
+  reason,
   seen,
   facts,
   reach,
@@ -83,7 +93,7 @@ function Fields({
     <div className={`revise revise-${shape.kind}`}>
       <div className="form-stack">
         <input type="hidden" name="seen" value={seenNow} />
-        {proposed && <p className="field-hint">Filled in as the remedy proposes; nothing is saved yet.</p>}
+        {proposed && <p className="field-hint">{FILLED_IN[proposed]}</p>}
         <div ref={boxes} onInput={read}>
           <ValueBoxes label={label} help={help} shape={shape} value={value} />
         </div>
@@ -92,6 +102,7 @@ function Fields({
           label="Why"
           hint="It stands in the trail beside the value."
           rows={2}
+          defaultValue={reason}
           required
         />
         <div className="form-actions">

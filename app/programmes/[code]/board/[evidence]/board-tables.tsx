@@ -1,0 +1,168 @@
+import { fromBoardAddress } from '@/app/addresses'
+import { ButtonLink } from '@/app/ui/button'
+import { RuledTable } from '@/app/ui/ruled-table'
+import { Section } from '@/app/ui/section'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import type { Board, ConductorWidth, NetGap } from '@/shared/board/board'
+import type { BoardHole } from '@/shared/board/hole'
+import { holeGroups, type HoleGroup } from '@/shared/board/hole-groups'
+import { leastGaps, type RingPlace } from '@/shared/board/worst-places'
+import { leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { refusal } from '@/shared/policy'
+import { formatNumber, formatQuantity } from '@/shared/quantity/format'
+
+const mm = (value: number): string => formatQuantity(Math.round(value * 1000) / 1000, 'mm', 6)
+const place = ([x, y]: readonly [number, number]): string =>
+  `${formatNumber(Math.round(x * 100) / 100)}, ${formatNumber(Math.round(y * 100) / 100)}`
+
+const KINDS: Record<BoardHole['kind'], string> = {
+  component: 'for leads',
+  via: 'vias',
+  mounting: 'mounting holes',
+}
+
+interface HoleGroupsProps {
+  view: ProgrammeView
+  evidence: string
+  itemKey: string
+  board: Board
+}
+
+/** Holes that are alike, and the way from here into the specification. */
+export function HoleGroups({ view, evidence, board }: HoleGroupsProps) {
+  const groups = holeGroups(board.holes)
+  const may = !refusal('revise-parameter', view.actor, leadHoles)
+  return (
+    <Section
+      id="holes"
+      heading="Holes"
+      lead="Sizes as the drill files have them: whether drilled or finished, the board’s drawing says. Rings as drawn, before any allowance for making the board."
+    >
+      <RuledTable
+        caption="Holes that are alike"
+        captionHidden
+        rows={groups}
+        rowKey={(_, at) => at}
+        columns={[
+          {
+            label: 'Holes',
+            names: true,
+            cell: ({ kind, kindSure }) => (kindSure ? KINDS[kind] : `${KINDS[kind]}, by size only: confirm`),
+          },
+          { label: 'How many', set: 'number', cell: ({ holes }) => holes.length },
+          { label: 'Hole', set: 'number', cell: sizeOf },
+          {
+            label: 'Land',
+            set: 'number',
+            cell: ({ landMm }) => (landMm === undefined ? 'none' : mm(landMm)),
+          },
+          {
+            label: 'Least ring',
+            set: 'number',
+            cell: ({ ringMm }) => (ringMm === undefined ? 'none' : mm(ringMm)),
+          },
+          {
+            label: 'Plated',
+            cell: ({ plated }) => (plated === undefined ? 'not said' : plated ? 'yes' : 'no'),
+          },
+          { label: 'Components', cell: ({ components }) => components.join(', ') },
+        ]}
+      />
+      {may && groups.some(({ kind }) => kind === 'component') && (
+        <p className="form-actions">
+          <ButtonLink href={fromBoardAddress(view.code, HOLES_ITEM, leadHoles.key, evidence)}>
+            Fill in the table of holes and leads from these files
+          </ButtonLink>
+        </p>
+      )}
+    </Section>
+  )
+}
+
+/** The item that specifies the holes. */
+const HOLES_ITEM = 'holes-and-lands'
+
+const sizeOf = ({ diameterMm, lengthMm }: HoleGroup): string =>
+  lengthMm - diameterMm > 0.01 ? `${mm(diameterMm)} × ${mm(lengthMm)}` : mm(diameterMm)
+
+export function NarrowestRings({ rings }: { rings: readonly RingPlace[] }) {
+  if (rings.length === 0) return null
+  return (
+    <Section id="rings" heading="Narrowest rings" lead="Of the holes for leads, the narrower side of each.">
+      <RuledTable
+        caption="Narrowest rings"
+        captionHidden
+        rows={rings}
+        rowKey={(_, at) => at}
+        columns={[
+          { label: 'Number', set: 'shrink', names: true, cell: (_, at) => at + 1 },
+          {
+            label: 'Ring',
+            set: 'number',
+            cell: ({ ringMm }) => (ringMm < 0 ? `${mm(ringMm)}: the hole breaks out` : mm(ringMm)),
+          },
+          { label: 'Hole', set: 'number', cell: ({ hole }) => mm(hole.diameterMm) },
+          { label: 'Side', cell: ({ side }) => side },
+          {
+            label: 'Pin',
+            cell: ({ hole: { component, pin } }) => [component, pin].filter(Boolean).join(' pin '),
+          },
+          { label: 'At x, y in mm', set: 'number', cell: ({ hole }) => place(hole.a) },
+        ]}
+      />
+    </Section>
+  )
+}
+
+export function LeastGaps({ board }: { board: Board }) {
+  const gaps = leastGaps(board)
+  if (gaps.length === 0) return null
+  return (
+    <Section
+      id="gaps"
+      heading="Least gaps"
+      lead="Between copper that is not joined. Where the files name no nets, pieces of copper are numbered."
+    >
+      <RuledTable<NetGap>
+        caption="Least gaps"
+        captionHidden
+        rows={gaps}
+        rowKey={(_, at) => at}
+        columns={[
+          { label: 'Gap', set: 'number', names: true, cell: ({ gapMm }) => mm(gapMm) },
+          { label: 'Layer', cell: ({ layer }) => layer },
+          { label: 'Between', cell: ({ nets }) => nets.join(' and ') },
+          { label: 'At x, y in mm', set: 'number', cell: ({ at }) => place(at) },
+        ]}
+      />
+    </Section>
+  )
+}
+
+export function ConductorWidths({ board }: { board: Board }) {
+  if (board.conductors.length === 0) return null
+  return (
+    <Section
+      id="conductors"
+      heading="Drawn widths"
+      lead="Every line of a round tool: conductors, and sometimes text or the edges of a plane."
+    >
+      <RuledTable<ConductorWidth>
+        caption="Widths drawn"
+        captionHidden
+        rows={board.conductors}
+        rowKey={({ layer, widthMm }) => `${layer} ${widthMm}`}
+        columns={[
+          { label: 'Width', set: 'number', names: true, cell: ({ widthMm }) => mm(widthMm) },
+          { label: 'Layer', cell: ({ layer }) => layer },
+          {
+            label: 'Length in all',
+            set: 'number',
+            cell: ({ lengthMm }) => formatQuantity(Math.round(lengthMm), 'mm', 6),
+          },
+          { label: 'Lines', set: 'number', cell: ({ times }) => times },
+        ]}
+      />
+    </Section>
+  )
+}

@@ -1,0 +1,96 @@
+import { notFound } from 'next/navigation'
+import { addressPart } from '@/app/address-part'
+import { itemAddress, routeCardAddress } from '@/app/addresses'
+import { ProgrammeSheet } from '@/app/frame/programme-sheet'
+import { visitProgramme } from '@/app/frame/visit'
+import { Notice } from '@/app/ui/notice'
+import { OnThisSheet } from '@/app/ui/on-this-sheet'
+import { findBoardArchive, readBoard } from '@/lib/queries/board-files'
+import { narrowestRings } from '@/shared/board/worst-places'
+import { itemStateFor } from '@/shared/gate/judgement'
+import { formatQuantity } from '@/shared/quantity/format'
+import { BoardPicture } from './board-picture'
+import { ConductorWidths, HoleGroups, LeastGaps, NarrowestRings } from './board-tables'
+import { LayerFiles } from './layer-files'
+
+interface BoardPageProps {
+  params: Promise<{ code: string; evidence: string }>
+}
+
+export async function generateMetadata({ params }: BoardPageProps) {
+  return { title: `Board files, ${addressPart((await params).code)} – Liquidus` }
+}
+
+/** What an archive of board files says of the board. */
+export default async function BoardPage({ params }: BoardPageProps) {
+  const { code: given, evidence } = await params
+  const visit = await visitProgramme(given)
+  const code = visit.view.code
+  const archive = await findBoardArchive(visit.view.state.programme.id, addressPart(evidence))
+  if (!archive) notFound()
+  const read = await readBoard(archive)
+  const board = 'reading' in read ? read.reading.board : undefined
+  const rings = board ? narrowestRings(board) : []
+  const box = board?.outline?.box
+  const item = itemStateFor(visit.view.judgement, archive.itemKey)?.item.definition
+  return (
+    <ProgrammeSheet
+      visit={visit}
+      code={code}
+      at={routeCardAddress(code)}
+      place={[
+        ...(item ? [{ text: item.title, href: `${itemAddress(code, item.key)}#evidence` }] : []),
+        { text: archive.fileName },
+      ]}
+      title={archive.fileName}
+      supplement="The board as its production files have it"
+      cells={
+        board
+          ? [
+              { label: 'Holes', value: board.holes.length },
+              {
+                label: 'Outline',
+                value: box
+                  ? `${formatQuantity(box.maxX - box.minX, 'mm', 5)} × ${formatQuantity(box.maxY - box.minY, 'mm', 5)}${board.outline?.closed ? '' : ', open'}`
+                  : 'not found',
+              },
+              { label: 'Pieces of copper', value: board.pieces },
+            ]
+          : []
+      }
+    >
+      {(view) =>
+        'refused' in read || !board ? (
+          <Notice kind="refusal">{'refused' in read ? read.refused : 'The files hold no board.'}</Notice>
+        ) : (
+          <>
+            <OnThisSheet parts={PARTS} />
+            {archive.confirmed ? (
+              <Notice kind="success">
+                What each file is was confirmed by {archive.confirmed.byName}. Confirm again where it is
+                wrong.
+              </Notice>
+            ) : (
+              <Notice kind="refusal">What each file is was proposed and nobody has confirmed it yet.</Notice>
+            )}
+            <LayerFiles view={view} evidence={archive.evidence} files={read.reading.files} />
+            <BoardPicture code={view.code} evidence={archive.evidence} board={board} rings={rings} />
+            <NarrowestRings rings={rings} />
+            <LeastGaps board={board} />
+            <HoleGroups view={view} evidence={archive.evidence} itemKey={archive.itemKey} board={board} />
+            <ConductorWidths board={board} />
+          </>
+        )
+      }
+    </ProgrammeSheet>
+  )
+}
+
+const PARTS = [
+  { id: 'files', text: 'Files' },
+  { id: 'picture', text: 'The board' },
+  { id: 'rings', text: 'Narrowest rings' },
+  { id: 'gaps', text: 'Least gaps' },
+  { id: 'holes', text: 'Holes' },
+  { id: 'conductors', text: 'Drawn widths' },
+]

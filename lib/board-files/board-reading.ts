@@ -1,0 +1,31 @@
+import type { Board } from '@/shared/board/board'
+import type { DrillReading } from '@/shared/board/drill/drill-file'
+import type { Passed } from '@/shared/board/gerber/gerber-layer'
+import type { LayerRole, ProposedRole } from '@/shared/board/layer-role'
+
+/** One file as it is told of: what it holds, what it is taken for, and a picture of it. */
+export interface FileTold {
+  readonly name: string
+  readonly format: 'gerber' | 'drill' | 'unread' | 'other'
+  readonly proposed?: ProposedRole
+  readonly role?: LayerRole
+  /** Things drawn or holes drilled. */
+  readonly count?: number
+  readonly unit?: 'mm' | 'inch'
+  readonly passed?: readonly Passed[]
+  readonly drill?: { readonly reading: DrillReading; readonly assumed: readonly string[] }
+  readonly refused?: { readonly line?: number; readonly reason: string }
+}
+
+/** What was read from an archive of board files. */
+export interface BoardReading {
+  readonly files: readonly FileTold[]
+  readonly board: Board
+  /** Copper and lands of both outer layers as one path each, in mm with y downwards. */
+  readonly pictures: Readonly<Record<'top' | 'bottom', string>>
+}
+
+/** What the worker answers. */
+export type ReadingAnswer =
+  | { readonly kind: 'read'; readonly reading: BoardReading }
+  | { readonly kind: 'refused'; readonly sentence: string }

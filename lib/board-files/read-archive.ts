@@ -1,0 +1,54 @@
+import { boardFrom, layersFrom, readBoardFile, type ReadFile } from '@/shared/board/read-files'
+import { layerPath } from '@/shared/board/layer-path'
+import type { LayerRole } from '@/shared/board/layer-role'
+import type { BoardReading, FileTold } from './board-reading'
+import { unpack } from './unpack'
+
+/** What a person says that a file is, by its name. */
+export type RolesSaid = Readonly<Record<string, LayerRole>>
+
+/** Unpacks an archive and reads all of it as one board. Errors: Refused, where the archive is none. */
+export function readArchive(archive: Uint8Array, said: RolesSaid): BoardReading {
+  // Every format of board files is of one-byte characters; a reader of names finds its own.
+  const text = new TextDecoder('latin1')
+  const files = unpack(archive).map(({ name, bytes }) => readBoardFile({ name, text: text.decode(bytes) }))
+  const roleOf = (file: ReadFile): LayerRole =>
+    (Object.hasOwn(said, file.name) ? said[file.name] : undefined) ??
+    ('proposed' in file ? file.proposed.role : { kind: 'other' })
+  const { top, bottom } = layersFrom(files, roleOf)
+  return {
+    files: files.map((file) => told(file, roleOf(file))),
+    board: boardFrom(files, roleOf),
+    pictures: { top: layerPath(top ?? []), bottom: layerPath(bottom ?? []) },
+  }
+}
+
+function told(file: ReadFile, role: LayerRole): FileTold {
+  const { name, format } = file
+  switch (file.format) {
+    case 'gerber': {
+      const { drawn, unit, passed } = file.layer
+      return { name, format, proposed: file.proposed, role, count: drawn.length, unit, passed }
+    }
+    case 'drill': {
+      const { holes, reading, assumed } = file.drill
+      return {
+        name,
+        format,
+        proposed: file.proposed,
+        role,
+        count: holes.length,
+        unit: reading.unit,
+        drill: { reading, assumed },
+      }
+    }
+    case 'unread':
+      return {
+        name,
+        format,
+        refused: { reason: file.reason, ...(file.line !== undefined && { line: file.line }) },
+      }
+    case 'other':
+      return { name, format }
+  }
+}

@@ -1,0 +1,85 @@
+import { LRUCache } from 'lru-cache'
+import type { BoardReading } from '@/lib/board-files/board-reading'
+import type { RolesSaid } from '@/lib/board-files/read-archive'
+import { readInWorker } from '@/lib/board-files/read-in-worker'
+import { database } from '@/lib/db/client'
+import { installedStore } from '@/lib/evidence/installed-store'
+import { isUuid } from '@/lib/queries/from-address'
+import { roleFrom } from '@/shared/board/role-code'
+import { Refused } from '@/shared/refused'
+
+/** An archive attached as evidence, and what somebody said last that its files are. */
+export interface BoardArchive {
+  readonly evidence: string
+  readonly itemKey: string
+  readonly fileName: string
+  readonly sha256: string
+  readonly confirmed: { readonly byName: string; readonly at: Date; readonly roles: RolesSaid } | undefined
+}
+
+/** The archive behind a piece of evidence; undefined where it is none, or was withdrawn. */
+export async function findBoardArchive(
+  programmeId: string,
+  evidenceId: string,
+): Promise<BoardArchive | undefined> {
+  if (!isUuid(evidenceId)) return undefined
+  const db = database()
+  const evidence = await db.evidence.findFirst({ where: { id: evidenceId, programmeId, withdrawnAt: null } })
+  if (!evidence?.sha256) return undefined
+  const [stored, confirmation] = await Promise.all([
+    db.storedFile.findUnique({ where: { sha256: evidence.sha256 } }),
+    db.boardConfirmation.findFirst({
+      where: { programmeId, evidenceId },
+      orderBy: [{ at: 'desc' }, { id: 'desc' }],
+    }),
+  ])
+  if (stored?.mediaType !== 'application/zip') return undefined
+  const by = confirmation && (await db.person.findUnique({ where: { id: confirmation.byId } }))
+  return {
+    evidence: evidence.id,
+    itemKey: evidence.itemKey,
+    fileName: evidence.fileName ?? '',
+    sha256: evidence.sha256,
+    confirmed: confirmation
+      ? {
+          byName: by?.name ?? '',
+          at: confirmation.at,
+          roles: rolesFrom(confirmation.files as unknown as readonly { name: string; role: string }[]),
+        }
+      : undefined,
+  }
+}
+
+const rolesFrom = (files: readonly { name: string; role: string }[]): RolesSaid =>
+  Object.fromEntries(
+    files.flatMap(({ name, role }) => {
+      const known = roleFrom(role)
+      return known ? [[name, known]] : []
+    }),
+  )
+
+/** Readings follow from the bytes and from what was said of them: what was read once stays right. */
+const readings = new LRUCache<string, Promise<BoardReading>>({ max: 12 })
+
+/** The archive as it was read, or why it was not, as a sentence for the person. */
+export async function readBoard({
+  sha256,
+  confirmed,
+}: BoardArchive): Promise<{ reading: BoardReading } | { refused: string }> {
+  const roles = confirmed?.roles ?? {}
+  const key = `${sha256} ${JSON.stringify(roles)}`
+  let reading = readings.get(key)
+  if (!reading) {
+    reading = installedStore()
+      .then((store) => store.read(sha256))
+      .then((archive) => readInWorker(archive, roles))
+    readings.set(key, reading)
+    reading.catch(() => readings.delete(key))
+  }
+  try {
+    return { reading: await reading }
+  } catch (error) {
+    if (error instanceof Refused) return { refused: error.message }
+    throw error
+  }
+}

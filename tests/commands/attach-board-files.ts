@@ -1,0 +1,35 @@
+import { randomUUID } from 'node:crypto'
+import { Readable } from 'node:stream'
+import { strToU8, zipSync } from 'fflate'
+import { database } from '@/lib/db/client'
+import { installedStore } from '@/lib/evidence/installed-store'
+import { registerFile } from '@/lib/evidence/register-file'
+import type { World } from '@/tests/commands/world'
+
+const TOP = `%FSLAX46Y46*%
+%MOMM*%
+%TF.FileFunction,Copper,L1,Top*%
+%ADD10C,1.6*%
+D10*
+X10000000Y10000000D03*
+M02*
+`
+const DRILL = 'M48\nMETRIC,TZ\nT1C0.900\n%\nT1\nX10.0Y10.0\nM30\n'
+
+/** A zip of a board of one hole, attached to an item; answers the evidence's id. */
+export async function attachBoardFiles(world: World): Promise<string> {
+  const archive = zipSync({ 'top.gbr': strToU8(TOP), 'board-PTH.drl': strToU8(`;${randomUUID()}\n${DRILL}`) })
+  const content = await (
+    await installedStore()
+  ).put(Readable.from([Buffer.from(archive)]), { fileName: 'board.zip' })
+  const { id } = await database().programme.findUniqueOrThrow({ where: { code: world.code } })
+  await registerFile(content, { personId: world.person.design, programmeId: id })
+  const attached = await world.must('design', 'attach-evidence', {
+    programme: world.code,
+    item: 'holes-and-lands',
+    kind: 'drawing',
+    note: '',
+    what: { sha256: content.sha256, fileName: 'board.zip' },
+  })
+  return attached.result.evidence
+}

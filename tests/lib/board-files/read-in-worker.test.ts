@@ -1,0 +1,54 @@
+import { strToU8, zipSync } from 'fflate'
+import { expect, test } from 'vitest'
+import { readInWorker } from '@/lib/board-files/read-in-worker'
+
+const TOP = `%FSLAX46Y46*%
+%MOMM*%
+%TF.FileFunction,Copper,L1,Top*%
+%ADD10C,1.6*%
+D10*
+X10000000Y10000000D03*
+M02*
+`
+const DRILL = 'M48\nMETRIC,TZ\nT1C0.900\n%\nT1\nX10.0Y10.0\nM30\n'
+
+test('reads an archive in a thread of its own: every file told of, the board, and its pictures', async () => {
+  const archive = zipSync({
+    'top.gbr': strToU8(TOP),
+    'board-PTH.drl': strToU8(DRILL),
+    'broken.gbr': strToU8(TOP.replace('M02*', '')),
+    'readme.txt': strToU8('Order 5 of these.'),
+  })
+  const { files, board, pictures } = await readInWorker(archive, {})
+  expect(files.map(({ name, format }) => [name, format])).toEqual([
+    ['top.gbr', 'gerber'],
+    ['board-PTH.drl', 'drill'],
+    ['broken.gbr', 'unread'],
+    ['readme.txt', 'other'],
+  ])
+  expect(files[2]!.refused).toEqual({ line: 6, reason: 'The file breaks off: its end, M02, is missing.' })
+  expect(board.holes[0]!.top!.ringMm).toBeCloseTo(0.35, 9)
+  expect(pictures.top).toMatch(/^M[\d.]+/)
+})
+
+test('what a person says of a file goes before what the file says', async () => {
+  const archive = zipSync({ 'top.gbr': strToU8(TOP), 'board-PTH.drl': strToU8(DRILL) })
+  const { board } = await readInWorker(archive, { 'top.gbr': { kind: 'copper', side: 'bottom' } })
+  expect(board.holes[0]!.top).toBeUndefined()
+  expect(board.holes[0]!.bottom!.ringMm).toBeCloseTo(0.35, 9)
+})
+
+test('ends a reading that takes too long, with a sentence', async () => {
+  const many = Array.from({ length: 30 }, (_, at) => [
+    `layer${at}.gbr`,
+    strToU8(TOP.replace('D10*', '%SRX1000Y1000I0.1J0.1*%\nD10*').replace('M02', '%SR*%\nM02')),
+  ])
+  const archive = zipSync(Object.fromEntries(many))
+  await expect(readInWorker(archive, {}, { milliseconds: 3000, heapMiB: 400 })).rejects.toThrow(
+    /not read within 3 s|more than 400 MiB/,
+  )
+})
+
+test('refuses what is no archive', async () => {
+  await expect(readInWorker(strToU8('no archive'), {})).rejects.toThrow(/no sound zip archive/)
+})
