@@ -1,6 +1,8 @@
 import { z } from 'zod'
-import { defineCommand, loadNothing } from '@/lib/commands/command'
+import { defineCommand } from '@/lib/commands/command'
 import { programmeCode } from '@/lib/commands/inputs'
+import { loadJudged } from '@/lib/commands/signatures/load-judged'
+import { gatesShutBefore, STAGE_OF_INSPECTION } from '@/shared/gate/shut-gates'
 import { inspectionInput, refuseBadInspection } from '@/lib/commands/inspections/inspection-input'
 
 /** Records one assembly looked at, or a whole list of them: all or none. */
@@ -13,14 +15,15 @@ export const recordInspection = defineCommand({
       .min(1, 'There is no inspection.')
       .max(5000, 'At most 5000 assemblies at once.'),
   }),
-  load: loadNothing,
-  decide(_nothing, { inspections }, { newId, today }) {
+  load: (tx, _input, context) => loadJudged(tx, context),
+  decide({ judgement }, { inspections }, { newId, today }) {
     for (const [index, inspection] of inspections.entries())
       refuseBadInspection(inspection, today, `inspections.${index}`)
     const rows = inspections.map((entry) => ({ id: newId(), ...entry }))
     return {
       change: rows,
       record: {
+        gatesShut: gatesShutBefore(STAGE_OF_INSPECTION, judgement.gates),
         inspections: rows.map(
           ({ id, assembly, inspectedOn, inspector, magnification, jointsSeen, defects, note }) => ({
             id,

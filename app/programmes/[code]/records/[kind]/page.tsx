@@ -3,6 +3,7 @@ import { notFound } from 'next/navigation'
 import { newLessonAddress, recordAddress, recordsAddress } from '@/app/addresses'
 import { ColumnField } from '@/app/forms/column-field'
 import { CommandForm } from '@/app/forms/command-form'
+import { GatesShut } from '@/app/frame/gates-shut'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { Caution } from '@/app/ui/caution'
@@ -13,6 +14,7 @@ import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
 import { correctionsOf } from '@/lib/queries/corrections'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { tellsOfWork } from '@/shared/gate/shut-gates'
 import { refusal } from '@/shared/policy'
 import type { RecordKind } from '@/shared/records/record-kind'
 import { RECORD_KINDS, type RecordKindKey } from '@/shared/records/record-kinds'
@@ -57,6 +59,9 @@ export default async function RecordKindPage({ params }: RecordKindPageProps) {
           {kind.cautions.map((caution) => (
             <Caution key={caution}>{caution}</Caution>
           ))}
+          {tellsOfWork(kind) && !refusal('add-record', view.actor, kind) && (
+            <GatesShut view={view} stage={kind.stage} what="Work on assemblies is recorded" />
+          )}
           {!refusal('add-record', view.actor, kind) && (
             <Section heading={`Add a ${kind.label}`}>
               <CommandForm
