@@ -44,7 +44,8 @@ export function isWithin(bounds: DepartureBounds, finding: Finding, rule: AnyRul
 /** What the rule would find if its limit were where the permit lets it depart to. */
 function judgedAsPermitted({ limit: key, value }: LimitDeparture, rule: AnyRule, facts: Facts): Verdict {
   const limit = limitsRead(rule).find((entry) => entry.key === key)
-  if (!limit || !isStricter(limit, governingRequirement(limit, facts.requirements).value, value)) return 'fails'
+  if (!limit || !isStricter(limit, governingRequirement(limit, facts.requirements).value, value))
+    return 'fails'
   const permitted: Requirement = {
     id: 'permit',
     limit: key,

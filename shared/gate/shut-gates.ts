@@ -6,8 +6,7 @@ import { GATE_STANDINGS, type GateState } from './gate'
 export const gatesShutBefore = (stage: Stage, gates: readonly GateState[]): Stage[] =>
   gates
     .filter(
-      (gate) =>
-        STAGES.indexOf(gate.stage) < STAGES.indexOf(stage) && !GATE_STANDINGS[gate.status].isOpen,
+      (gate) => STAGES.indexOf(gate.stage) < STAGES.indexOf(stage) && !GATE_STANDINGS[gate.status].isOpen,
     )
     .map((gate) => gate.stage)
 

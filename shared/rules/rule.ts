@@ -95,7 +95,9 @@ export function judge(subject: AnyRule, facts: Facts): Finding {
 }
 
 const isNothing = (value: unknown): boolean =>
-  value === undefined || (Array.isArray(value) && value.length === 0) || (value instanceof Map && value.size === 0)
+  value === undefined ||
+  (Array.isArray(value) && value.length === 0) ||
+  (value instanceof Map && value.size === 0)
 
 /** What a rule says is missing; else what its undetermined parts are about, or all that it says. */
 function missingFrom({ missing = [], parts = [], found }: Judged): readonly string[] {

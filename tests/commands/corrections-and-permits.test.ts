@@ -75,7 +75,11 @@ test('a supplier’s result left blank is no dead end: the lot is corrected, and
     verdict: 'undetermined',
     missing: [expect.stringContaining('RY-1')],
   })
-  const done = await world.must('production', 'correct-lot', corrected(lot, { supplierResult: '98 % covered' }))
+  const done = await world.must(
+    'production',
+    'correct-lot',
+    corrected(lot, { supplierResult: '98 % covered' }),
+  )
 
   const { state } = await judgedNow(world)
   expect(state.facts.records.lots[0]).toMatchObject({ code: 'RY-1', supplierResult: '98 % covered' })
@@ -225,7 +229,15 @@ test('an inspection and a soldering run before the gates are open say so in the 
   const run = await world.must('production', 'add-record', {
     programme: world.code,
     kind: 'soldering-run',
-    rows: [{ doneOn: '2026-01-06', worker: 'A worker', skill: 'hand-soldering', assemblies: 2, serials: 'SN-1, SN-2' }],
+    rows: [
+      {
+        doneOn: '2026-01-06',
+        worker: 'A worker',
+        skill: 'hand-soldering',
+        assemblies: 2,
+        serials: 'SN-1, SN-2',
+      },
+    ],
   })
   const told = await database().trailEntry.findFirstOrThrow({ where: { hash: run.hash } })
   expect(JSON.parse(told.payload)).toMatchObject({ gatesShut: ['specification', 'evaluation'] })

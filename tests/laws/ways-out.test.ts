@@ -136,7 +136,9 @@ const ORDER = ['not applicable', 'value', 'evidence', 'action', 'concession', 'f
 
 const pointsOf = (judgement: Judgement, kind: OpenPoint['kind']) =>
   judgement.items.flatMap(({ item, openPoints }) =>
-    openPoints.filter((point) => point.kind === kind).map(({ target }) => ({ itemKey: item.definition.key, target })),
+    openPoints
+      .filter((point) => point.kind === kind)
+      .map(({ target }) => ({ itemKey: item.definition.key, target })),
   )
 
 /** Everything but signatures out of the way of every item. */

@@ -50,7 +50,11 @@ export const requestDeviation = defineCommand({
     judged: await loadJudged(tx, context),
     newest: await newestConcession(tx, context.programmeId),
   }),
-  decide({ judged, newest }, { item: key, rule: id, departure: asked, why, quantity, untilOn }, { newId, today }) {
+  decide(
+    { judged, newest },
+    { item: key, rule: id, departure: asked, why, quantity, untilOn },
+    { newId, today },
+  ) {
     const { item } = itemNamed(judged, key)
     const rule = item.definition.rules.find((entry) => entry.id === id)
     if (!rule) throw new Refused('The item has no such finding.')

@@ -22,8 +22,7 @@ export default async function ConcessionsPage({ params }: ConcessionsPageProps) 
   const { code, state, judgement } = visit.view
   const { concessions, facts } = state
   const standing = concessions.map(
-    (entry) =>
-      CONCESSION_STANDINGS[concessionStatus(entry, judgement.findings.get(entry.rule), facts)],
+    (entry) => CONCESSION_STANDINGS[concessionStatus(entry, judgement.findings.get(entry.rule), facts)],
   )
   const permits = concessions.filter(isPermit)
   const after = concessions.filter((entry) => !isPermit(entry))
@@ -43,7 +42,10 @@ export default async function ConcessionsPage({ params }: ConcessionsPageProps) 
     >
       {(view) => (
         <>
-          <Section heading="Concessions" lead="Asked for on a finding that stands; each holds for just that finding.">
+          <Section
+            heading="Concessions"
+            lead="Asked for on a finding that stands; each holds for just that finding."
+          >
             {after.length > 0 ? (
               <ConcessionTable view={view} concessions={after} withFinding />
             ) : (

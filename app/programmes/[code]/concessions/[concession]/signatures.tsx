@@ -85,10 +85,7 @@ function Granting({ view, concession, hasPassword }: Omit<SignaturesProps, 'stat
         label={`Grant for ${DEPARTMENT_NAMES[department]}`}
         className="form-narrow"
       >
-        <SignatureBox
-          meaning={meaningOf(concession, department)}
-          hasPassword={hasPassword}
-        />
+        <SignatureBox meaning={meaningOf(concession, department)} hasPassword={hasPassword} />
         <SubmitButton>Grant for {DEPARTMENT_NAMES[department]}</SubmitButton>
       </CommandForm>
     ),

@@ -9,7 +9,9 @@ import { whoMay } from '@/shared/policy'
 /** For every kind of thing that is in the gate's way: what can be done about it, and who may. */
 export function WaysOut({ gate }: { gate: GateState }) {
   const kinds = [
-    ...new Set(gate.blockers.map(({ openPoint }) => (openPoint?.kind ?? 'gate') as OpenPoint['kind'] | 'gate')),
+    ...new Set(
+      gate.blockers.map(({ openPoint }) => (openPoint?.kind ?? 'gate') as OpenPoint['kind'] | 'gate'),
+    ),
   ]
   return (
     <Disclosure summary="Ways out, for each kind" printed={false}>

@@ -66,8 +66,7 @@ export function SignedContent({ view, signedContent, digest }: SignedContentProp
               <VerdictMark verdict={verdict as Verdict} /> by version {version}
               {concession !== null && (
                 <>
-                  , with{' '}
-                  <a href={concessionAddress(view.code, concession)}>{nameOf(view, concession)}</a>
+                  , with <a href={concessionAddress(view.code, concession)}>{nameOf(view, concession)}</a>
                 </>
               )}
             </>

@@ -32,13 +32,7 @@ export function LotTests({ view, lot, corrections }: LotTestsProps) {
     <Section heading="Tests">
       {lot.tests.length === 0 && <Empty title="Not tested yet" />}
       {lot.tests.map((test) => (
-        <Test
-          key={test.id}
-          view={view}
-          lot={lot}
-          test={test}
-          corrections={corrections.get(test.id) ?? []}
-        />
+        <Test key={test.id} view={view} lot={lot} test={test} corrections={corrections.get(test.id) ?? []} />
       ))}
     </Section>
   )

@@ -81,7 +81,8 @@ export default async function RecordKindPage({ params }: RecordKindPageProps) {
           )}
           {rows.length > 0 ? (
             <Records view={view} kind={kind} rows={rows} corrected={corrected} />
-          ) : ( <Empty title="None yet" />
+          ) : (
+            <Empty title="None yet" />
           )}
         </>
       )}
