@@ -54,6 +54,7 @@ export const limitAddress = (code: string, limit: string): string =>
 export const actionsAddress = (code: string): string => inProgramme(code, '/actions')
 export const actionAddress = (code: string, action: number | string): string =>
   inProgramme(code, `/actions/${action}`)
+export const concessionsAddress = (code: string): string => inProgramme(code, '/concessions')
 export const concessionAddress = (code: string, concession: number | string): string =>
   inProgramme(code, `/concessions/${concession}`)
 /** Alternatives for a choice, side by side. */
@@ -113,6 +114,8 @@ export const inspectionAddress = (code: string, inspection: string): string =>
 export const recordsAddress = (code: string): string => inProgramme(code, '/records')
 export const recordKindAddress = (code: string, kind: string): string =>
   inProgramme(code, `/records/${encodeURIComponent(kind)}`)
+export const recordAddress = (code: string, kind: string, record: string): string =>
+  inProgramme(code, `/records/${kind}/${record}`)
 export const trailAddress = (code: string): string => inProgramme(code, '/trail')
 /** The whole programme as one document for paper. */
 export const printAddress = (code: string): string => inProgramme(code, '/print')

@@ -38,6 +38,10 @@ export function placeAddress(code: string, place: Place): string {
       return `${to.defectChartsAddress(code)}?chart=${place.chart}#signals`
     case 'records':
       return to.recordKindAddress(code, place.recordKind)
+    case 'record':
+      return to.recordAddress(code, place.recordKind, place.record)
+    case 'inspection':
+      return to.inspectionAddress(code, place.inspection)
     case 'instruments':
       return to.instrumentsAddress()
     case 'desk':

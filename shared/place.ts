@@ -14,6 +14,8 @@ export type Place =
   | { readonly kind: 'log'; readonly log: string; readonly part?: 'signals' }
   | { readonly kind: 'defect chart'; readonly chart: DefectChartKey }
   | { readonly kind: 'records'; readonly recordKind: string }
+  | { readonly kind: 'record'; readonly recordKind: string; readonly record: string }
+  | { readonly kind: 'inspection'; readonly inspection: string }
   /* Outside any programme. */
   | { readonly kind: 'instruments' | 'desk' }
   | { readonly kind: 'person'; readonly personId: string }

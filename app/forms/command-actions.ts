@@ -1,7 +1,7 @@
 'use server'
 import { routeCardAddress } from '@/app/addresses'
 import { formAction } from '@/app/forms/form-action'
-import { text } from '@/app/forms/typed-text'
+import { numberTyped, text } from '@/app/forms/typed-text'
 
 /* Forms that say their command's input box by box, and go where the command leads. */
 
@@ -42,6 +42,26 @@ export const receiveLot = formAction('receive-lot')
 export const refuseConcession = formAction('refuse-concession')
 export const removeMember = formAction('remove-member')
 export const requestConcession = formAction('request-concession')
+/** How far it may depart: from a limit, or for names of which each has a line of its own. */
+export const requestDeviation = formAction('request-deviation', {
+  own: {
+    departure: (form) =>
+      text(form, 'departure.kind') === 'limit'
+        ? {
+            kind: 'limit',
+            limit: text(form, 'departure.limit'),
+            value: numberTyped(form, 'departure.value'),
+          }
+        : {
+            kind: 'parts',
+            way: text(form, 'departure.way'),
+            parts: text(form, 'departure.parts')
+              .split('\n')
+              .map((name) => name.trim())
+              .filter(Boolean),
+          },
+  },
+})
 export const restoreItem = formAction('restore-item')
 export const retireLesson = formAction('retire-lesson')
 export const returnAnswer = formAction('return-answer')

@@ -15,6 +15,10 @@ import { confirmBoardFiles } from '@/lib/commands/evidence/confirm-board-files'
 import { calibrateInstrument } from '@/lib/commands/instruments/calibrate-instrument'
 import { changeOwnPassword } from '@/lib/commands/people/change-own-password'
 import { changePerson } from '@/lib/commands/people/change-person'
+import { correctInspection } from '@/lib/commands/inspections/correct-inspection'
+import { correctLot } from '@/lib/commands/lots/correct-lot'
+import { correctLotTest } from '@/lib/commands/lots/correct-lot-test'
+import { correctRecord } from '@/lib/commands/records/correct-record'
 import { createMachineToken } from '@/lib/commands/logs/create-machine-token'
 import { decideLesson } from '@/lib/commands/lessons/decide-lesson'
 import { decideSetAside } from '@/lib/commands/plan/decide-set-aside'
@@ -34,6 +38,7 @@ import { recordInspection } from '@/lib/commands/inspections/record-inspection'
 import { refuseConcession } from '@/lib/commands/signatures/refuse-concession'
 import { removeMember } from '@/lib/commands/programme/remove-member'
 import { requestConcession } from '@/lib/commands/signatures/request-concession'
+import { requestDeviation } from '@/lib/commands/signatures/request-deviation'
 import { resetPassword } from '@/lib/commands/people/reset-password'
 import { restoreItem } from '@/lib/commands/plan/restore-item'
 import { retireLesson } from '@/lib/commands/lessons/retire-lesson'
@@ -71,6 +76,10 @@ const COMMANDS = {
   'calibrate-instrument': calibrateInstrument,
   'change-own-password': changeOwnPassword,
   'change-person': changePerson,
+  'correct-inspection': correctInspection,
+  'correct-lot': correctLot,
+  'correct-lot-test': correctLotTest,
+  'correct-record': correctRecord,
   'create-machine-token': createMachineToken,
   'decide-lesson': decideLesson,
   'decide-set-aside': decideSetAside,
@@ -90,6 +99,7 @@ const COMMANDS = {
   'refuse-concession': refuseConcession,
   'remove-member': removeMember,
   'request-concession': requestConcession,
+  'request-deviation': requestDeviation,
   'reset-password': resetPassword,
   'restore-item': restoreItem,
   'retire-lesson': retireLesson,

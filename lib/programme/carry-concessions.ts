@@ -1,4 +1,5 @@
 import { database } from '@/lib/db/client'
+import { Prisma } from '@/lib/db/generated/client'
 import { inTransaction, type Transaction } from '@/lib/db/transaction'
 import { log } from '@/lib/log/log'
 import { loadState } from '@/lib/programme/load-state'
@@ -21,7 +22,7 @@ const THE_PROGRAM = { actorId: '00000000-0000-0000-0000-000000000000', actorName
  */
 export async function carryConcessions(now = new Date()): Promise<number> {
   const waiting = await database().concession.findMany({
-    where: { findingData: null, refusedAt: null },
+    where: { findingData: null, permit: { equals: Prisma.DbNull }, refusedAt: null },
     select: { programmeId: true },
     distinct: ['programmeId'],
   })

@@ -46,7 +46,7 @@ export async function loadState(
     db.requirement.findMany({ ...inForce, ...inOrder }),
     db.evidence.findMany({ ...inForce, ...inOrder }),
   ])
-  const [lots, lotTests, logs, batches, inspections, instruments, records] = await Promise.all([
+  const [lots, lotTests, logs, batches, inspections, instruments, records, corrections] = await Promise.all([
     db.lot.findMany({ ...own, ...inOrder }),
     db.lotTest.findMany({ ...inForce, ...inOrder }),
     db.log.findMany({ ...own, ...inOrder }),
@@ -54,7 +54,14 @@ export async function loadState(
     db.inspection.findMany({ ...inForce, ...inOrder }),
     db.instrument.findMany({ orderBy: { tag: 'asc' } }),
     db.record.findMany({ ...inForce, ...inOrder, select: { id: true, kind: true, data: true } }),
+    db.correction.findMany({
+      ...own,
+      orderBy: [{ subjectId: 'asc' }, { number: 'desc' }],
+      distinct: ['subjectId'],
+      select: { subjectId: true, values: true },
+    }),
   ])
+  const asCorrected = corrector(corrections)
   const [actions, approvals, concessions, gateSignatures] = await Promise.all([
     db.action.findMany({ ...own, orderBy: { number: 'asc' } }),
     db.approval.findMany({ ...own, ...inOrder }),
@@ -96,8 +103,8 @@ export async function loadState(
       records: {
         lots: lots.map((lot) =>
           lotOf(
-            lot,
-            lotTests.filter(({ lotId }) => lotId === lot.id),
+            asCorrected(lot),
+            lotTests.filter(({ lotId }) => lotId === lot.id).map(asCorrected),
             readings,
           ),
         ),
@@ -105,7 +112,7 @@ export async function loadState(
           logs.map((log) => logOf(log, readings)),
           ({ characteristic }) => characteristic,
         ),
-        inspections: inspections.map(inspectionOf),
+        inspections: inspections.map((row) => inspectionOf(asCorrected(row))),
         instruments: instruments.map(({ id, tag, measures, calibratedOn, dueOn, certificate, outOfUse }) => ({
           id,
           tag,
@@ -115,7 +122,7 @@ export async function loadState(
           certificate,
           outOfUse,
         })),
-        byKind: recordsByKind(records),
+        byKind: recordsByKind(records, corrections),
       },
       today,
     },
@@ -147,9 +154,29 @@ export async function loadState(
   }
 }
 
-const recordsByKind = (rows: readonly { id: string; kind: string; data: unknown }[]) =>
-  groupedBy(
+interface NewestCorrection {
+  readonly subjectId: string
+  readonly values: unknown
+}
+
+const valuesById = (corrections: readonly NewestCorrection[]): ReadonlyMap<string, object> =>
+  new Map(corrections.map(({ subjectId, values }) => [subjectId, values as object]))
+
+/** A row with the values that its newest correction gives instead of those recorded. */
+function corrector(corrections: readonly NewestCorrection[]) {
+  const values = valuesById(corrections)
+  return <Row extends { readonly id: string }>(row: Row): Row => ({ ...row, ...values.get(row.id) })
+}
+
+/** A record's values are one member of its row: a correction stands for all of them. */
+function recordsByKind(
+  rows: readonly { id: string; kind: string; data: unknown }[],
+  corrections: readonly NewestCorrection[],
+) {
+  const values = valuesById(corrections)
+  return groupedBy(
     rows,
     ({ kind }) => kind,
-    ({ id, data }) => ({ ...(data as object), id }),
+    ({ id, data }) => ({ ...(values.get(id) ?? (data as object)), id }),
   )
+}

@@ -8,6 +8,7 @@ import type {
   LotTest as LotTestRow,
 } from '@/lib/db/generated/client'
 import type { BatchReadings } from '@/lib/programme/readings-cache'
+import type { DepartureBounds } from '@/shared/gate/deviation-permit'
 import type {
   ActionAnswer,
   ActionEntry,
@@ -100,6 +101,7 @@ export const concessionEntry = (row: Concession, nameOf: Named): ConcessionEntry
   rule: row.rule,
   findingDigest: row.findingDigest,
   findingData: row.findingData,
+  permit: row.permit as unknown as DepartureBounds | null,
   why: row.why,
   quantity: row.quantity,
   untilOn: row.untilOn,

@@ -15,6 +15,10 @@ import { confirmBoardFiles } from '@/shared/commands/evidence/confirm-board-file
 import { calibrateInstrument } from '@/shared/commands/instruments/calibrate-instrument'
 import { changeOwnPassword } from '@/shared/commands/people/change-own-password'
 import { changePerson } from '@/shared/commands/people/change-person'
+import { correctInspection } from '@/shared/commands/inspections/correct-inspection'
+import { correctLot } from '@/shared/commands/lots/correct-lot'
+import { correctLotTest } from '@/shared/commands/lots/correct-lot-test'
+import { correctRecord } from '@/shared/commands/records/correct-record'
 import { createMachineToken } from '@/shared/commands/logs/create-machine-token'
 import { decideLesson } from '@/shared/commands/lessons/decide-lesson'
 import { decideSetAside } from '@/shared/commands/plan/decide-set-aside'
@@ -34,6 +38,7 @@ import { recordInspection } from '@/shared/commands/inspections/record-inspectio
 import { refuseConcession } from '@/shared/commands/signatures/refuse-concession'
 import { removeMember } from '@/shared/commands/programme/remove-member'
 import { requestConcession } from '@/shared/commands/signatures/request-concession'
+import { requestDeviation } from '@/shared/commands/signatures/request-deviation'
 import { resetPassword } from '@/shared/commands/people/reset-password'
 import { restoreItem } from '@/shared/commands/plan/restore-item'
 import { retireLesson } from '@/shared/commands/lessons/retire-lesson'
@@ -74,14 +79,18 @@ export const FACES = {
   'withdraw-evidence': withdrawEvidence,
   'receive-lot': receiveLot,
   'test-lot': testLot,
+  'correct-lot': correctLot,
+  'correct-lot-test': correctLotTest,
   'withdraw-lot-test': withdrawLotTest,
   'dispose-lot': disposeLot,
   'trace-lot': traceLot,
   'open-log': openLog,
   'add-readings': addReadings,
   'record-inspection': recordInspection,
+  'correct-inspection': correctInspection,
   'withdraw-inspection': withdrawInspection,
   'add-record': addRecord,
+  'correct-record': correctRecord,
   'withdraw-record': withdrawRecord,
   'create-machine-token': createMachineToken,
   'revoke-machine-token': revokeMachineToken,
@@ -92,6 +101,7 @@ export const FACES = {
   'withdraw-action': withdrawAction,
   'approve-item': approveItem,
   'request-concession': requestConcession,
+  'request-deviation': requestDeviation,
   'grant-concession': grantConcession,
   'refuse-concession': refuseConcession,
   'propose-lesson': proposeLesson,

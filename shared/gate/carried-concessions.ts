@@ -35,7 +35,7 @@ export const carriedConcessions = (
 ): CarriedConcession[] =>
   concessions.flatMap((concession) => {
     const finding = findings.get(concession.rule)
-    if (concession.findingData !== null || concession.refused || !finding) return []
+    if (concession.findingData !== null || concession.permit || concession.refused || !finding) return []
     return sentencesDigest(finding) === concession.findingDigest
       ? [{ concession, findingData: findingData(finding) }]
       : []

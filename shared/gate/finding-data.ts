@@ -8,7 +8,7 @@ const FORM = 2
  * What a finding found, as canonical JSON without a sentence: two findings with
  * the same text are the same finding, however they are worded. It names the rule
  * with its version, the verdict, the found value and its limit, whatever else
- * was measured, and the parts that do not pass.
+ * was measured, the parts that do not pass, and what an undetermined one lacks.
  */
 export const findingData = ({
   rule,
@@ -17,7 +17,8 @@ export const findingData = ({
   margin,
   measured,
   parts = [],
-}: Pick<Finding, 'rule' | 'version' | 'verdict' | 'margin' | 'measured' | 'parts'>): string =>
+  lacking,
+}: Pick<Finding, 'rule' | 'version' | 'verdict' | 'margin' | 'measured' | 'parts' | 'lacking'>): string =>
   canonicalJson({
     form: FORM,
     rule,
@@ -25,6 +26,8 @@ export const findingData = ({
     verdict,
     ...numbersOf(margin, measured),
     parts: parts.filter(isInTheWay).map(partData),
+    // Only of an undetermined finding, so that what was conceded of failing ones reads as it did.
+    ...(lacking && { lacking: [...lacking] }),
   })
 
 const isInTheWay = ({ verdict }: Part): boolean => verdict === 'fails' || verdict === 'undetermined'

@@ -4,7 +4,7 @@ import { findRule } from '@/shared/catalogue/standard-plan'
 import { PASSES, type Finding } from '@/shared/rules/finding'
 import { sameInputs } from '@/shared/rules/judge-all'
 import { isClosed, waitsFor } from './action-status'
-import { CONCESSION_STANDINGS, concessionFor, concessionStatus } from './concession'
+import { CONCESSION_STANDINGS, concessionFor, concessionName, concessionStatus } from './concession'
 import { basisOf, signedContentOf, digestOf, emptyParameters } from './signed-content'
 import { firstSignedContentOf, hasFirstForm } from './first-form-content'
 import type { ApprovalEntry, PlannedItem, ProgrammeState } from './programme-state'
@@ -202,13 +202,13 @@ function shortfallsOf(
       .filter(
         (concession) =>
           concession.itemKey === definition.key &&
-          CONCESSION_STANDINGS[concessionStatus(concession, findings.get(concession.rule), state.facts.today)]
+          CONCESSION_STANDINGS[concessionStatus(concession, findings.get(concession.rule), state.facts)]
             .waits,
       )
       .map((concession) => ({
         kind: 'concession' as const,
         target: String(concession.number),
-        message: `Concession ${concession.number} is asked for and not decided.`,
+        message: `${concessionName(concession)} is asked for and not decided.`,
       })),
   ]
 }

@@ -69,8 +69,7 @@ const openConcessions = (
   state.concessions
     .filter(
       (entry) =>
-        CONCESSION_STANDINGS[concessionStatus(entry, judgement.findings.get(entry.rule), state.facts.today)]
-          .waits,
+        CONCESSION_STANDINGS[concessionStatus(entry, judgement.findings.get(entry.rule), state.facts)].waits,
     )
     .filter((entry) => !concessionGrantRefusal(entry, actor.personId, department))
     .map(({ number, why }) => ({

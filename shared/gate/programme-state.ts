@@ -2,6 +2,7 @@ import type { Department } from '@/shared/plan/department'
 import type { ItemDefinition } from '@/shared/catalogue/item'
 import type { Stage } from '@/shared/plan/stage'
 import type { Facts } from '@/shared/rules/facts'
+import type { DepartureBounds } from './deviation-permit'
 import type { LessonRef } from '@/shared/plan/lesson-ref'
 
 /** All recorded facts of one programme; status, blockers and lapses are derived from it. */
@@ -121,6 +122,8 @@ export interface ConcessionEntry {
   readonly findingDigest: string
   /** What the finding it was asked for found: another finding needs another concession. Null where only sentences tell. */
   readonly findingData: string | null
+  /** How far a finding that is still to come may depart; null where it was asked for after the fact. */
+  readonly permit: DepartureBounds | null
   readonly why: string
   readonly quantity: number | null
   /** 'YYYY-MM-DD', last day it holds. */

@@ -1,5 +1,6 @@
 import { mayStayEmpty } from '@/shared/catalogue/standard-plan'
 import { governingRequirement, type Limit, type Requirement } from '@/shared/plan/requirement'
+import { limitsRead } from '@/shared/rules/limits-read'
 import { readableOf } from '@/shared/rules/rule'
 import type { Finding } from '@/shared/rules/finding'
 import { canonicalJson, type JsonValue } from '@/shared/trail/canonical-json'
@@ -99,6 +100,9 @@ export function basisOf(
     state.facts.today,
     state.evidence,
     state.concessions,
+    // A permit for a number of boards is used up by what is soldered.
+    state.concessions.some(({ permit, quantity }) => permit && quantity !== null) &&
+      state.facts.records.byKind.get('soldering-run'),
     ...parametersBehind(item).map((key) => state.facts.values.get(key)),
     ...definition.rules.map(({ id }) => findings.get(id)),
   ]
@@ -121,9 +125,7 @@ const keysBehind = memo((definition: PlannedItem['definition']): readonly string
 
 /** Every limit the item holds or its rules read. */
 export function limitsBehind({ definition }: PlannedItem): Limit[] {
-  const read = definition.rules
-    .flatMap((rule) => Object.values(rule.reads).map(readableOf))
-    .filter((source): source is Limit => source.source === 'limit')
+  const read = definition.rules.flatMap(limitsRead)
   return [...new Map([...definition.limits, ...read].map((limit) => [limit.key, limit])).values()]
 }
 

@@ -1,4 +1,4 @@
-import { IPC_T_50, ISO_3534_2, ISO_9000, standard, TRADE, type Term } from './term'
+import { IPC_T_50, ISO_3534_2, ISO_9000, OWN, standard, TRADE, type Term } from './term'
 
 const ISO_2859 = standard('ISO 2859-1:1999, clause 3')
 const VIM = (entry: string): Term['from'] => standard(`JCGM 200:2012 (VIM), ${entry}`)
@@ -19,6 +19,12 @@ export const TERMS_OF_EVIDENCE: readonly Term[] = [
     insteadOf: ['bad'],
   },
   { term: 'tested', meaning: 'Of a specimen: put through a test method.', from: TRADE, insteadOf: ['tried'] },
+  {
+    term: 'corrected',
+    meaning:
+      'Of something recorded: given other values, with a reason. What stood before is kept and shown beside them.',
+    from: OWN,
+  },
   {
     term: 'disposition',
     meaning: 'What is decided of a lot: accepted, rejected, or used as it is under a concession.',

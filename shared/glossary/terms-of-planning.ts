@@ -144,6 +144,18 @@ export const TERMS_OF_PLANNING: readonly Term[] = [
     from: ISO_9000('3.12.5'),
   },
   {
+    term: 'deviation permit',
+    meaning:
+      'Permission, given before anything is made, to depart from what is specified, limited in number or time.',
+    from: ISO_9000('3.12.6'),
+  },
+  {
+    term: 'open gate',
+    meaning:
+      'A gate that all three departments have signed and that still stands. What is soldered or inspected before an earlier one is open is warned of.',
+    from: OWN,
+  },
+  {
     term: 'open task',
     meaning: 'What a person or department has to do next.',
     from: TRADE,

@@ -27,12 +27,12 @@ export const WANTS_REMEDY: Readonly<Record<Verdict, boolean>> = {
   fails: true,
 }
 
-/** Whether a concession can let it pass: what was never shown cannot be conceded. */
-export const CAN_BE_CONCEDED: Readonly<Record<Verdict, boolean>> = {
+/** Whether a concession can let it pass; an undetermined one only where what is missing is named. */
+const CAN_BE_CONCEDED: Readonly<Record<Verdict, boolean>> = {
   'not applicable': false,
   meets: false,
   marginal: false,
-  undetermined: false,
+  undetermined: true,
   fails: true,
 }
 
@@ -52,8 +52,10 @@ export interface Finding {
   readonly sources: readonly Source[]
   /** What would make it meet; present whenever the rule can say. */
   readonly remedy?: Remedy
-  /** The inputs that are missing, when undetermined. */
+  /** What is missing, when undetermined. The machinery names it where a rule does not. */
   readonly missing?: readonly string[]
+  /** Keys of the rule's reads that yield nothing, when undetermined: the same as data. */
+  readonly lacking?: readonly string[]
   /** The finding for each hole, joint, lot or line, when there are several. */
   readonly parts?: readonly Part[]
   /** Assumptions and warnings that belong beside the verdict. */
@@ -61,8 +63,12 @@ export interface Finding {
   readonly cautions?: readonly string[]
 }
 
-/** What a rule's `judge` returns; the machinery adds the rule's id and version. */
-export type Judged = Omit<Finding, 'rule' | 'version'>
+/** What a rule's `judge` returns; the machinery adds the rule's id and version, and what is lacking. */
+export type Judged = Omit<Finding, 'rule' | 'version' | 'lacking'>
+
+/** Whether a concession can let this finding pass: it fails, or names what is missing. */
+export const canBeConceded = ({ verdict, missing = [] }: Pick<Finding, 'verdict' | 'missing'>): boolean =>
+  CAN_BE_CONCEDED[verdict] && (verdict !== 'undetermined' || missing.length > 0)
 
 /** The found value against its limit, for the margin bar. */
 export interface Margin {

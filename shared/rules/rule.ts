@@ -81,14 +81,29 @@ export function take(read: Readable, facts: Facts): unknown {
 export function judge(subject: AnyRule, facts: Facts): Finding {
   const inputs: Record<string, unknown> = {}
   const missing: string[] = []
+  const lacking: string[] = []
   for (const [name, read] of Object.entries(subject.reads)) {
     const readable = readableOf(read)
     const value = take(readable, facts)
     if (value === undefined && read.source !== 'optional') missing.push(readable.label)
+    if (isNothing(value)) lacking.push(readable.key)
     inputs[name] = value
   }
-  if (missing.length > 0) return { rule: subject.id, version: subject.version, ...notYet(missing) }
-  return { rule: subject.id, version: subject.version, ...subject.judge(inputs as never) }
+  const judged = missing.length > 0 ? notYet(missing) : subject.judge(inputs as never)
+  const found = { rule: subject.id, version: subject.version, ...judged }
+  return judged.verdict === 'undetermined' ? { ...found, missing: missingFrom(judged), lacking } : found
+}
+
+const isNothing = (value: unknown): boolean =>
+  value === undefined ||
+  (Array.isArray(value) && value.length === 0) ||
+  (value instanceof Map && value.size === 0)
+
+/** What a rule says is missing; else what its undetermined parts are about, or all that it says. */
+function missingFrom({ missing = [], parts = [], found }: Judged): readonly string[] {
+  if (missing.length > 0) return missing
+  const open = parts.filter(({ verdict }) => verdict === 'undetermined')
+  return open.length > 0 ? open.map((part) => `${part.subject}: ${part.found}`) : [found]
 }
 
 const notYet = (missing: readonly string[]): Judged => ({

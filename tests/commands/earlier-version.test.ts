@@ -58,7 +58,7 @@ async function statuses(): Promise<Readonly<Record<number, string>>> {
   return Object.fromEntries(
     state.concessions.map((concession) => [
       concession.number,
-      concessionStatus(concession, judgement.findings.get(concession.rule), state.facts.today),
+      concessionStatus(concession, judgement.findings.get(concession.rule), state.facts),
     ]),
   )
 }

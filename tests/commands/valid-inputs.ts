@@ -388,6 +388,36 @@ export const VALID_INPUT: {
 
   'receive-lot': async (world) => lotInput(world, `LOT-${unique()}`),
   'test-lot': async (world) => testInput(world, await freshLot(world)),
+  'correct-lot': async (world) => ({
+    programme: world.code,
+    lot: await freshLot(world),
+    values: {
+      kind: 'bare board',
+      part: 'test board',
+      supplier: 'A supplier',
+      dateCode: '2601',
+      quantity: 120,
+      receivedOn: '2026-01-05',
+      temperatureC: 20,
+      relativeHumidityPct: 40,
+      packing: 'sealed',
+      supplierResult: 'Wetted in 1.2 s',
+    },
+    seen: 0,
+    reason,
+  }),
+  'correct-lot-test': async (world) => {
+    const tested = await world.must('quality', 'test-lot', testInput(world, await freshLot(world)))
+    return {
+      programme: world.code,
+      test: tested.result.test,
+      values: { testedOn: '2026-01-06', testedBy: 'Another tester' },
+      instrument: null,
+      conditions: { bathTemperatureC: 240, alloy: 'Sn60Pb40', flux: 'rosin-non-activated', ageing: 'none' },
+      seen: 0,
+      reason,
+    }
+  },
   'withdraw-lot-test': async (world) => {
     const tested = await world.must('quality', 'test-lot', testInput(world, await freshLot(world)))
     return { programme: world.code, test: tested.result.test, reason }
@@ -420,6 +450,21 @@ export const VALID_INPUT: {
     mapping: null,
   }),
   'record-inspection': async (world) => inspectionInput(world),
+  'correct-inspection': async (world) => {
+    const input = inspectionInput(world)
+    await world.must('quality', 'record-inspection', input)
+    const [seen] = input.inspections
+    const { id } = await database().inspection.findFirstOrThrow({
+      where: { assembly: seen?.assembly ?? '' },
+    })
+    return {
+      programme: world.code,
+      inspection: id,
+      values: { ...seen!, jointsSeen: 120, defects: [{ kind: 'bridge', joint: 'T1-3' }] },
+      seen: 0,
+      reason,
+    }
+  },
   'withdraw-inspection': async (world) => {
     const input = inspectionInput(world)
     await world.must('quality', 'record-inspection', input)
@@ -429,6 +474,12 @@ export const VALID_INPUT: {
     return { programme: world.code, inspection: id, reason }
   },
   'add-record': async (world) => costInput(world),
+  'correct-record': async (world) => {
+    const input = costInput(world)
+    await world.must('production', 'add-record', input)
+    const { id } = await database().record.findFirstOrThrow({ orderBy: { at: 'desc' } })
+    return { programme: world.code, record: id, values: { ...input.rows[0], amount: 125 }, seen: 0, reason }
+  },
   'withdraw-record': async (world) => {
     await world.must('production', 'add-record', costInput(world))
     const { id } = await database().record.findFirstOrThrow({ orderBy: { at: 'desc' } })
@@ -493,6 +544,15 @@ export const VALID_INPUT: {
     const failing = await failingFinding(world)
     return { programme: world.code, ...failing, why: 'It is tolerable.', quantity: 5, untilOn: null }
   },
+  'request-deviation': async (world) => ({
+    programme: world.code,
+    item: 'lots-released',
+    rule: 'lots-traced',
+    departure: { kind: 'parts', way: 'fails', parts: [`LOT-${unique()}`] },
+    why: 'It is tolerable.',
+    quantity: 5,
+    untilOn: null,
+  }),
   'grant-concession': async (world, role) => {
     const failing = await failingFinding(world)
     const asked = await world.must('secondProduction', 'request-concession', {

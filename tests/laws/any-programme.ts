@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { ALL_LIMITS, ALL_PARAMETERS, STANDARD_PLAN } from '@/shared/catalogue/standard-plan'
+import { DEPARTURE_WAYS } from '@/shared/gate/deviation-permit'
 import {
   ACTION_KINDS,
   type ActionEntry,
@@ -132,6 +133,22 @@ const anyApproval: fc.Arbitrary<ApprovalEntry> = fc.record({
   at: fc.constant(AT),
 })
 
+const anyDeparture: fc.Arbitrary<ConcessionEntry['permit']> = fc.oneof(
+  fc.constant(null),
+  fc.constantFrom(...ALL_LIMITS).chain((limit) =>
+    fc.record({
+      kind: fc.constant('limit' as const),
+      limit: fc.constant(limit.key),
+      value: anyNumber(limitRange(limit).min, limitRange(limit).max),
+    }),
+  ),
+  fc.record({
+    kind: fc.constant('parts' as const),
+    way: fc.constantFrom(...DEPARTURE_WAYS),
+    parts: fc.array(anyName, { maxLength: 2 }),
+  }),
+)
+
 const anyConcession: fc.Arbitrary<ConcessionEntry> = fc
   .constantFrom(...STANDARD_PLAN.filter(({ rules }) => rules.length > 0))
   .chain(({ key, rules }) =>
@@ -142,6 +159,7 @@ const anyConcession: fc.Arbitrary<ConcessionEntry> = fc
       rule: fc.constantFrom(...rules.map(({ id }) => id)),
       findingDigest: digest,
       findingData: perhaps(fc.constant('{}')),
+      permit: anyDeparture,
       why: anyName,
       quantity: perhaps(fc.constantFrom(1, 100_000_000)),
       untilOn: perhaps(anyDay),

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { concededData } from '@/shared/gate/conceded-data'
 import { findingData, sameFinding } from '@/shared/gate/finding-data'
 import { ALL_RULES } from '@/shared/catalogue/standard-plan'
 import type { Facts } from '@/shared/rules/facts'
@@ -81,6 +82,20 @@ describe.each(ALL_RULES.map((rule) => [rule.id, rule] as const))('%s', (_, rule)
       const words = said.get(data) ?? sentences(finding)
       said.set(data, words)
       expect(sentences(finding), data).toBe(words)
+    }
+  })
+
+  test('what an undetermined one lacks is named, and follows from what a concession on it is for', () => {
+    const said = new Map<string, string>()
+    for (const { finding, facts } of found.filter(({ finding: one }) => one.verdict === 'undetermined')) {
+      expect(finding.missing?.length).toBeGreaterThan(0)
+      const data = concededData(finding, facts)
+      // How many there are of what does not count is no other thing that is missing.
+      const words = (finding.missing ?? []).join(' ').replace(/[0-9.]+/g, '#')
+      const known = said.get(data) ?? words
+      said.set(data, known)
+      expect(words, data).toBe(known)
+      expect(concededData(reworded(finding), facts)).toBe(data)
     }
   })
 

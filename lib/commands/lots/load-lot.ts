@@ -1,9 +1,15 @@
+import type { Lot } from '@/lib/db/generated/client'
 import type { Transaction } from '@/lib/db/transaction'
 import { Refused } from '@/shared/refused'
 
-/** A lot of this programme, with its newest facts. Refused when there is none of that code. */
-export async function loadLot(tx: Transaction, programmeId: string, code: string) {
+/** A lot of this programme as it stands, corrections included. Refused when there is none of that code. */
+export async function loadLot(tx: Transaction, programmeId: string, code: string): Promise<Lot> {
   const lot = await tx.lot.findUnique({ where: { programmeId_code: { programmeId, code } } })
   if (!lot) throw new Refused(`There is no lot ${code} in this programme.`)
-  return lot
+  const newest = await tx.correction.findFirst({
+    where: { subjectId: lot.id },
+    orderBy: { number: 'desc' },
+    select: { values: true },
+  })
+  return { ...lot, ...(newest?.values as Partial<Lot> | undefined) }
 }

@@ -1,7 +1,10 @@
 import { z } from 'zod'
-import { defineCommand, loadNothing } from '@/lib/commands/command'
+import { defineCommand } from '@/lib/commands/command'
 import { programmeCode } from '@/lib/commands/inputs'
+import { loadJudged } from '@/lib/commands/signatures/load-judged'
 import { rowSchema } from '@/shared/columns/column-schema'
+import { gatesShutBefore, tellsOfWork } from '@/shared/gate/shut-gates'
+import type { Stage } from '@/shared/plan/stage'
 import type { RecordKind } from '@/shared/records/record-kind'
 import { futureDates } from '@/shared/records/future-dates'
 import { RECORD_KINDS, type RecordKindKey } from '@/shared/records/record-kinds'
@@ -21,9 +24,14 @@ export const addRecord = defineCommand({
       .min(1, 'There is nothing to record.')
       .max(5000, 'At most 5000 at once.'),
   }),
-  load: loadNothing,
-  subject: (_nothing, { kind }) => RECORD_KINDS[kind],
-  decide(_nothing, { kind, rows }, { newId, today }) {
+  load: async (tx, { kind: key }, context): Promise<{ readonly gatesShut?: Stage[] }> => {
+    const kind: RecordKind = RECORD_KINDS[key]
+    if (!tellsOfWork(kind)) return {}
+    const { judgement } = await loadJudged(tx, context)
+    return { gatesShut: gatesShutBefore(kind.stage, judgement.gates) }
+  },
+  subject: (_shut, { kind }) => RECORD_KINDS[kind],
+  decide({ gatesShut }, { kind, rows }, { newId, today }) {
     const { columns }: RecordKind = RECORD_KINDS[kind]
     const schema = rowSchema(columns)
     const data = rows.map((row, index) => {
@@ -45,7 +53,11 @@ export const addRecord = defineCommand({
     const records = data.map((entry) => ({ id: newId(), kind, data: entry }))
     return {
       change: records,
-      record: { kind, records: records.map(({ id, data: entry }) => ({ id, ...entry })) },
+      record: {
+        kind,
+        ...(gatesShut && { gatesShut }),
+        records: records.map(({ id, data: entry }) => ({ id, ...entry })),
+      },
       result: { kind, records: records.length },
     }
   },

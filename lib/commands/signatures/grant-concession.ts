@@ -2,9 +2,10 @@ import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
 import { department, programmeCode, wholeNumber } from '@/lib/commands/inputs'
 import { openConcession } from '@/lib/commands/signatures/load-concession'
+import type { RecordedDeparture } from '@/shared/commands/signatures/departure-in-words'
 import { loadJudged } from '@/lib/commands/signatures/load-judged'
 
-/** One of the two signatures, design's or quality's, that let a failing finding pass. */
+/** One of the two signatures, design's or quality's, that let a finding pass, or that permit one to depart. */
 export const grantConcession = defineCommand({
   name: 'grant-concession',
   input: z.strictObject({
@@ -15,7 +16,7 @@ export const grantConcession = defineCommand({
   load: async (tx, { concession }, context) => openConcession(await loadJudged(tx, context), concession),
   subject: (concession, { department: own }) => ({ department: own, concession }),
   decide: (
-    { id, itemKey, rule, why, quantity, untilOn, findingDigest, findingData },
+    { id, itemKey, rule, why, quantity, untilOn, findingDigest, findingData, permit },
     { concession, department: own },
   ) => ({
     change: { id, own },
@@ -30,6 +31,7 @@ export const grantConcession = defineCommand({
       untilOn,
       findingDigest,
       findingData: JSON.parse(findingData ?? 'null'),
+      ...(permit && { permit: JSON.parse(JSON.stringify(permit)) as RecordedDeparture }),
     },
   }),
   async apply(tx, { id, own }, { actor, now }) {

@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
 import { programmeCode, reason, wholeNumber } from '@/lib/commands/inputs'
+import type { RecordedDeparture } from '@/shared/commands/signatures/departure-in-words'
 import { Refused } from '@/shared/refused'
 
 /** Refuses a concession, or takes one back that was granted; the finding fails again. */
@@ -25,6 +26,7 @@ export const refuseConcession = defineCommand({
         rule: concession.rule,
         wasGranted,
         reason: why,
+        ...(concession.permit !== null && { permit: concession.permit as RecordedDeparture }),
       },
     }
   },

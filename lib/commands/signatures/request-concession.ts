@@ -1,15 +1,15 @@
 import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
-import { line, paragraph, programmeCode, wholeNumber } from '@/lib/commands/inputs'
+import { line, paragraph, programmeCode } from '@/lib/commands/inputs'
+import { boundsInput, newestConcession, refuseUnbounded } from '@/lib/commands/signatures/concession-input'
 import { itemNamed, loadJudged } from '@/lib/commands/signatures/load-judged'
 import { nativeSha256 } from '@/lib/trail/native-sha256'
-import { concessionStatus, isAlive } from '@/shared/gate/concession'
-import { findingData } from '@/shared/gate/finding-data'
-import { calendarDate } from '@/shared/columns/calendar-date'
+import { concessionFor, concessionName, concessionStatus, isAlive, isPermit } from '@/shared/gate/concession'
+import { concededData } from '@/shared/gate/conceded-data'
 import { Refused } from '@/shared/refused'
-import { CAN_BE_CONCEDED } from '@/shared/rules/finding'
+import { canBeConceded } from '@/shared/rules/finding'
 
-/** Asks to pass with one failing finding, for so many or until a day. */
+/** Asks to pass with one finding that fails, or that lacks something named, for so many or until a day. */
 export const requestConcession = defineCommand({
   name: 'request-concession',
   input: z.strictObject({
@@ -17,38 +17,33 @@ export const requestConcession = defineCommand({
     item: line('The item'),
     rule: line('The finding'),
     why: paragraph('Why it is tolerable'),
-    quantity: wholeNumber('The number of boards', 1, 100_000_000).nullable(),
-    untilOn: calendarDate('The last day').nullable(),
+    ...boundsInput,
   }),
   load: async (tx, _input, context) => ({
     judged: await loadJudged(tx, context),
-    newest:
-      (await tx.concession.aggregate({ where: { programmeId: context.programmeId }, _max: { number: true } }))
-        ._max.number ?? 0,
+    newest: await newestConcession(tx, context.programmeId),
   }),
   decide({ judged, newest }, { item: key, rule, why, quantity, untilOn }, { newId, today }) {
     const { item } = itemNamed(judged, key)
     const finding = judged.judgement.findings.get(rule)
     if (!finding || !item.definition.rules.some(({ id }) => id === rule))
       throw new Refused('The item has no such finding.')
-    if (!CAN_BE_CONCEDED[finding.verdict])
+    if (!canBeConceded(finding))
       throw new Refused(
-        `This finding does not fail; it is ${finding.verdict}. A concession is for a failing one.`,
+        `This finding is ${finding.verdict}. A concession is for one that fails, or that is undetermined and names what is missing.`,
       )
-    if (quantity === null && untilOn === null)
-      throw new Refused('Say for how many boards, or until which day.', {
-        quantity: 'Give a number, or a last day.',
-      })
-    if (untilOn !== null && untilOn < today)
-      throw new Refused('The last day has passed already.', {
-        untilOn: 'Choose a day that is still to come.',
-      })
+    refuseUnbounded({ quantity, untilOn }, today)
     const twin = judged.state.concessions.find(
       (entry) =>
-        entry.itemKey === key && entry.rule === rule && isAlive(concessionStatus(entry, finding, today)),
+        entry.itemKey === key &&
+        entry.rule === rule &&
+        !isPermit(entry) &&
+        isAlive(concessionStatus(entry, finding, judged.state.facts)),
     )
     if (twin) throw new Refused(`Concession ${twin.number} is asked for this finding already.`)
-    const data = findingData(finding)
+    const permit = concessionFor(finding, key, judged.state)
+    if (permit) throw new Refused(`${concessionName(permit)} lets this finding pass already.`)
+    const data = concededData(finding, judged.state.facts)
     const concession = {
       id: newId(),
       number: newest + 1,
@@ -67,6 +62,7 @@ export const requestConcession = defineCommand({
         findingData: JSON.parse(data),
         found: finding.found,
         limit: finding.limit,
+        ...(finding.verdict === 'undetermined' && { missing: [...(finding.missing ?? [])] }),
       },
       result: { concession: concession.number },
     }

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { defineFace } from '@/shared/commands/face'
+import { gatesShutInWords, recordedGatesShut } from '@/shared/commands/gates-shut'
 import { counted, firstFew } from '@/shared/commands/named'
 
 export const recordInspection = defineFace({
@@ -15,8 +16,9 @@ export const recordInspection = defineFace({
         note: z.string(),
       }),
     ),
+    gatesShut: recordedGatesShut,
   }),
-  reads: ({ inspections }) => {
+  reads: ({ inspections, gatesShut }) => {
     const joints = inspections.reduce((sum, { jointsSeen }) => sum + jointsSeen, 0)
     const defects = inspections.reduce((sum, entry) => sum + entry.defects.length, 0)
     const [only, ...others] = inspections
@@ -26,7 +28,10 @@ export const recordInspection = defineFace({
         counted(inspections.length, 'assembly', 'assemblies'),
         counted(joints, 'joint seen', 'joints seen'),
         counted(defects, 'defect', 'defects'),
-      ].join(', '),
+        gatesShutInWords(gatesShut),
+      ]
+        .filter(Boolean)
+        .join(', '),
       words: others.length === 0 ? only?.note : undefined,
     }
   },

@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import type { Actor } from '@/shared/actor'
 import { defineFace } from '@/shared/commands/face'
+import { gatesShutInWords, recordedGatesShut } from '@/shared/commands/gates-shut'
 import { counted, recordKindName } from '@/shared/commands/named'
 import { keeps } from '@/shared/commands/records/keepers'
 import { DEPARTMENT_NAMES, DEPARTMENTS } from '@/shared/plan/department'
@@ -14,10 +15,12 @@ export const addRecord = defineFace({
     keeps(actor, kind)
       ? undefined
       : `${kind.departments.map((department) => DEPARTMENT_NAMES[department]).join(' or ')} keeps this kind of record (${kind.label}).`,
-  record: z.object({ kind: z.string(), records: z.array(z.unknown()) }),
-  reads: ({ kind, records }) => ({
+  record: z.object({ kind: z.string(), records: z.array(z.unknown()), gatesShut: recordedGatesShut }),
+  reads: ({ kind, records, gatesShut }) => ({
     subject: recordKindName(kind),
-    what: counted(records.length, 'record', 'records'),
+    what: [counted(records.length, 'record', 'records'), gatesShutInWords(gatesShut)]
+      .filter(Boolean)
+      .join(', '),
   }),
   leads: ({ kind }) => ({ kind: 'records', recordKind: kind }),
 })

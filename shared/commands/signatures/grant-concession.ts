@@ -4,6 +4,11 @@ import { defineFace } from '@/shared/commands/face'
 import { ruleName } from '@/shared/commands/named'
 import { foreignDepartmentRefusal } from '@/shared/commands/own-department'
 import { boundsInWords, concessionBounds } from '@/shared/commands/signatures/concession-bounds'
+import {
+  concessionInWords,
+  departureInWords,
+  recordedDeparture,
+} from '@/shared/commands/signatures/departure-in-words'
 import type { ConcessionEntry } from '@/shared/gate/programme-state'
 import { concessionGrantRefusal } from '@/shared/gate/separation'
 import { DEPARTMENT_NAMES, DEPARTMENTS, type Department } from '@/shared/plan/department'
@@ -14,8 +19,8 @@ interface Granting {
 }
 
 export const grantConcession = defineFace({
-  label: 'Grant a concession',
-  done: 'Granted a concession',
+  label: 'Grant a concession or deviation permit',
+  done: 'Granted a concession or deviation permit',
   may: { scope: 'programme', departments: ['design', 'quality'], signature: true },
   refuses: (actor: Actor, { department, concession }: Granting) =>
     foreignDepartmentRefusal(actor, department) ??
@@ -25,11 +30,19 @@ export const grantConcession = defineFace({
     rule: z.string(),
     department: z.enum(DEPARTMENTS),
     why: z.string(),
+    // Entries of before there were deviation permits say nothing of one.
+    permit: recordedDeparture.nullish(),
     ...concessionBounds.shape,
   }),
-  reads: ({ concession, rule, department, why, ...bounds }) => ({
-    subject: `concession ${concession}, ${ruleName(rule)}`,
-    what: `For ${DEPARTMENT_NAMES[department]}. ${boundsInWords(bounds)}`.trim(),
+  reads: ({ concession, rule, department, why, permit, ...bounds }) => ({
+    subject: `${concessionInWords(concession, permit)}, ${ruleName(rule)}`,
+    what: [
+      `For ${DEPARTMENT_NAMES[department]}.`,
+      permit ? departureInWords(permit) : '',
+      boundsInWords(bounds),
+    ]
+      .filter(Boolean)
+      .join(' '),
     words: why,
   }),
   leads: ({ concession }) => ({ kind: 'concession', number: concession }),

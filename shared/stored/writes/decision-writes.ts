@@ -70,6 +70,7 @@ const signGate: Writes = ({ at, actorId, actorName, said }, rows) =>
     at,
   })
 
+/** Asked for after the fact, with what the finding found, or before it, with how far it may depart. */
 const requestConcession: Writes = ({ at, actorId, said }, rows) =>
   rows.insert('Concession', {
     id: said['id'],
@@ -78,6 +79,7 @@ const requestConcession: Writes = ({ at, actorId, said }, rows) =>
     rule: said['rule'],
     findingDigest: said['findingDigest'],
     findingData: signedContentText(said['findingData']) ?? null,
+    permit: said['permit'] ?? null,
     why: said['why'],
     quantity: said['quantity'],
     untilOn: said['untilOn'],
@@ -171,6 +173,7 @@ export const DECISION_WRITES = {
   'approve-item': approveItem,
   'sign-gate': signGate,
   'request-concession': requestConcession,
+  'request-deviation': requestConcession,
   'carry-concessions': carryConcessions,
   'grant-concession': grantConcession,
   'refuse-concession': refuseConcession,

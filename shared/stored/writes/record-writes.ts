@@ -150,6 +150,20 @@ const addRecord: Writes = ({ at, actorId, said }, rows) => {
 const withdrawRecord: Writes = ({ at, said }, rows) =>
   rows.change('Record', { id: said['record'] }, { withdrawnAt: at, withdrawnWhy: said['reason'] })
 
+const correct: Writes = ({ at, actorId, actorName, said }, rows) =>
+  rows.insert('Correction', {
+    id: said['correction'],
+    of: said['of'],
+    subjectId: said['subjectId'],
+    number: said['number'],
+    before: said['before'],
+    values: said['after'],
+    reason: said['reason'],
+    authorId: actorId,
+    authorName: actorName,
+    at,
+  })
+
 const createMachineToken: Writes = ({ at, actorId, said }, rows) =>
   rows.insert('MachineToken', {
     id: said['token'],
@@ -179,6 +193,10 @@ export const RECORD_WRITES = {
   'withdraw-inspection': withdrawInspection,
   'add-record': addRecord,
   'withdraw-record': withdrawRecord,
+  'correct-lot': correct,
+  'correct-lot-test': correct,
+  'correct-inspection': correct,
+  'correct-record': correct,
   'create-machine-token': createMachineToken,
   'revoke-machine-token': revokeMachineToken,
 } as const

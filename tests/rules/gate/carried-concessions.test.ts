@@ -37,6 +37,7 @@ const asked = (over: Partial<ConcessionEntry> = {}): ConcessionEntry => ({
   rule: finding.rule,
   findingDigest: sentencesDigest(finding),
   findingData: null,
+  permit: null,
   why: 'For a trial.',
   quantity: 1,
   untilOn: null,

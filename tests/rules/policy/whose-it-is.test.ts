@@ -45,6 +45,7 @@ const concession: ConcessionEntry = {
   rule: 'r',
   findingDigest: '',
   findingData: null,
+  permit: null,
   why: 'w',
   quantity: 1,
   untilOn: null,
@@ -115,6 +116,12 @@ const CASES: { readonly [N in NameWithSubject]: Case<N> } = {
     may: production,
     mayNot: design,
     message: /^Production or Quality keeps this kind of record \(rework\)\.$/,
+  },
+  'correct-record': {
+    subject: { departments: ['quality'] },
+    may: quality,
+    mayNot: design,
+    message: /^Only a department that keeps this kind/,
   },
   'withdraw-record': {
     subject: { departments: ['quality'] },

@@ -1,8 +1,10 @@
 import { benchAddress, inspectionsAddress } from '@/app/addresses'
+import { GatesShut } from '@/app/frame/gates-shut'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { ButtonLink } from '@/app/ui/button'
 import { formatNumber } from '@/shared/quantity/format'
+import { STAGE_OF_INSPECTION } from '@/shared/gate/shut-gates'
 import { refusal } from '@/shared/policy'
 import { AgainstBudget } from './against-budget'
 import { AssembliesSeen } from './assemblies-seen'
@@ -48,6 +50,7 @@ export default async function InspectionsPage({ params, searchParams }: Inspecti
           <InspectionPlaces code={view.code} at={inspectionsAddress(view.code)} />
           {!refusal('record-inspection', view.actor) && (
             <div className="form-stack">
+              <GatesShut view={view} stage={STAGE_OF_INSPECTION} what="Assemblies are inspected" />
               <p>
                 <ButtonLink kind="primary" href={benchAddress(view.code)}>
                   Inspect at the bench

@@ -3,7 +3,8 @@ import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { actionStatus } from '@/shared/gate/action-status'
-import { concessionStatus } from '@/shared/gate/concession'
+import { departureInWords } from '@/shared/commands/signatures/departure-in-words'
+import { concessionName, concessionStatus } from '@/shared/gate/concession'
 import { findRule } from '@/shared/catalogue/standard-plan'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 
@@ -15,7 +16,7 @@ export function DecisionsPrinted({ view }: { view: ProgrammeView }) {
       <Section heading="Actions">
         {actions.length > 0 ? <ActionTable actions={actions} /> : <p>None asked.</p>}
       </Section>
-      <Section heading="Concessions">
+      <Section heading="Concessions and deviation permits">
         {concessions.length > 0 ? <ConcessionTable view={view} /> : <p>None asked for.</p>}
       </Section>
     </>
@@ -54,13 +55,14 @@ const ConcessionTable = ({ view: { state, judgement } }: { view: ProgrammeView }
     rows={state.concessions}
     rowKey={({ number }) => number}
     columns={[
-      { label: 'No.', set: 'shrink', cell: ({ number }) => number },
+      { label: 'No.', set: 'shrink', cell: (entry) => concessionName(entry) },
       { label: 'Finding', names: true, cell: ({ rule }) => findRule(rule)?.title ?? rule },
       { label: 'Why', cell: ({ why, requestedByName }) => `${requestedByName}: ${why}` },
       {
         label: 'For',
-        cell: ({ quantity, untilOn }) => (
+        cell: ({ quantity, untilOn, permit }) => (
           <>
+            {permit && `${departureInWords(permit)} `}
             {quantity === null ? 'any number' : `${quantity} boards`}
             {untilOn && (
               <>
@@ -78,7 +80,7 @@ const ConcessionTable = ({ view: { state, judgement } }: { view: ProgrammeView }
       {
         label: 'Status',
         set: 'shrink',
-        cell: (entry) => concessionStatus(entry, judgement.findings.get(entry.rule), state.facts.today),
+        cell: (entry) => concessionStatus(entry, judgement.findings.get(entry.rule), state.facts),
       },
     ]}
   />

@@ -6,9 +6,9 @@ import { StampRow } from '@/app/frame/stamp-row'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { CONCESSION_STANDINGS, isAlive, type ConcessionStatus } from '@/shared/gate/concession'
+import { CONCESSION_STANDINGS, isAlive, isPermit, type ConcessionStatus } from '@/shared/gate/concession'
 import type { ConcessionEntry } from '@/shared/gate/programme-state'
-import { DEPARTMENT_NAMES } from '@/shared/plan/department'
+import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
 import { refusal } from '@/shared/policy'
 import { grantConcession, refuseConcession } from '@/app/forms/command-actions'
 
@@ -21,13 +21,14 @@ interface SignaturesProps {
 
 /** The two signatures of a concession, and the forms to give one or to refuse it. */
 export function Signatures({ view, concession, status, hasPassword }: SignaturesProps) {
+  const kind = isPermit(concession) ? 'Deviation permit' : 'Concession'
   return (
     <Section
       heading="Signatures"
       lead="Design and quality sign; neither signature comes from one person for both, and quality’s not from who asked."
     >
       <StampRow
-        meaning="Concession granted"
+        meaning={`${kind} granted`}
         wanted="not signed yet"
         lapse={{ state: 'void' }}
         signed={(['design', 'quality'] as const).map((department) => ({
@@ -58,6 +59,11 @@ function signatureOf(concession: ConcessionEntry, department: 'design' | 'qualit
   )
 }
 
+const meaningOf = (concession: ConcessionEntry, department: Department): string =>
+  isPermit(concession)
+    ? `You permit this departure beforehand for ${DEPARTMENT_NAMES[department]}, within the bounds above.`
+    : `You let this finding pass for ${DEPARTMENT_NAMES[department]}, within the bounds above.`
+
 function Granting({ view, concession, hasPassword }: Omit<SignaturesProps, 'status'>) {
   const asked = view.actor.departments
     .filter((department) => department !== 'production')
@@ -79,10 +85,7 @@ function Granting({ view, concession, hasPassword }: Omit<SignaturesProps, 'stat
         label={`Grant for ${DEPARTMENT_NAMES[department]}`}
         className="form-narrow"
       >
-        <SignatureBox
-          meaning={`You let this failing finding pass for ${DEPARTMENT_NAMES[department]}, within the bounds above.`}
-          hasPassword={hasPassword}
-        />
+        <SignatureBox meaning={meaningOf(concession, department)} hasPassword={hasPassword} />
         <SubmitButton>Grant for {DEPARTMENT_NAMES[department]}</SubmitButton>
       </CommandForm>
     ),
@@ -98,17 +101,18 @@ function Refusing({
   concession: ConcessionEntry
   granted: boolean
 }) {
+  const kind = isPermit(concession) ? 'permit' : 'concession'
   return (
     <CommandForm
       action={refuseConcession}
       formKey={randomUUID()}
       hidden={{ programme: code, concession: concession.number }}
-      label="Refuse the concession"
+      label={`Refuse the ${kind}`}
     >
-      <AnsweredDisclosure summary={granted ? 'Take the concession back' : 'Refuse it'}>
+      <AnsweredDisclosure summary={granted ? `Take the ${kind} back` : 'Refuse it'}>
         <div className="form-narrow">
           <LinesBox name="reason" label="Why not" rows={2} required />
-          <SubmitButton kind="danger">{granted ? 'Take the concession back' : 'Refuse'}</SubmitButton>
+          <SubmitButton kind="danger">{granted ? `Take the ${kind} back` : 'Refuse'}</SubmitButton>
         </div>
       </AnsweredDisclosure>
     </CommandForm>

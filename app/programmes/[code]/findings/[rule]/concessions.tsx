@@ -1,59 +1,44 @@
 import { randomUUID } from 'node:crypto'
-import { concessionAddress } from '@/app/addresses'
+import { requestConcession } from '@/app/forms/command-actions'
 import { CommandForm } from '@/app/forms/command-form'
 import { LinesBox, NumberBox, TextBox } from '@/app/forms/fields'
-import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { concessionStatus, isAlive } from '@/shared/gate/concession'
+import { concessionFor, concessionStatus, isAlive, isPermit } from '@/shared/gate/concession'
 import { refusal } from '@/shared/policy'
-import { CAN_BE_CONCEDED, type Finding } from '@/shared/rules/finding'
-import { requestConcession } from '@/app/forms/command-actions'
+import { canBeConceded, type Finding } from '@/shared/rules/finding'
+import type { AnyRule } from '@/shared/rules/rule'
+import { ConcessionTable } from '../../concessions/concession-table'
+import { DeviationForms } from './deviation-forms'
 
-/** Concessions asked for this finding, and the form to ask for one while it fails. */
-export function Concessions({
-  view,
-  item,
-  finding,
-}: {
+interface ConcessionsProps {
   view: ProgrammeView
   item: string
+  rule: AnyRule
   finding: Finding
-}) {
+}
+
+/** Concessions and deviation permits on this finding, and the forms to ask for one. */
+export function Concessions({ view, item, rule, finding }: ConcessionsProps) {
   const own = view.state.concessions.filter((entry) => entry.rule === finding.rule)
-  const status = own.map((entry) => ({
-    entry,
-    status: concessionStatus(entry, finding, view.state.facts.today),
-  }))
-  const open = status.some((row) => isAlive(row.status))
-  const mayAsk = CAN_BE_CONCEDED[finding.verdict] && !open && !refusal('request-concession', view.actor)
-  if (own.length === 0 && !mayAsk) return null
+  const asked = own.some(
+    (entry) => !isPermit(entry) && isAlive(concessionStatus(entry, finding, view.state.facts)),
+  )
+  const mayAsk =
+    canBeConceded(finding) &&
+    !asked &&
+    !concessionFor(finding, item, view.state) &&
+    !refusal('request-concession', view.actor)
+  const mayDepart = !refusal('request-deviation', view.actor)
+  if (own.length === 0 && !mayAsk && !mayDepart) return null
   return (
     <Section
       id="concessions"
-      heading="Concessions"
-      lead="Permission to pass with this finding as it is: for so many boards or until a day, signed by design and by quality."
+      heading="Concessions and deviation permits"
+      lead="Permission to pass with this finding as it is (concession), or to depart from what is asked before anything has (deviation permit): for so many boards or until a day, signed by design and by quality."
     >
-      {own.length > 0 && (
-        <RuledTable
-          caption="Concessions on this finding"
-          captionHidden
-          rows={status}
-          rowKey={({ entry }) => entry.number}
-          columns={[
-            {
-              label: 'No.',
-              set: 'shrink',
-              cell: ({ entry }) => (
-                <a href={concessionAddress(view.code, entry.number)}>Concession {entry.number}</a>
-              ),
-            },
-            { label: 'Why', names: true, cell: ({ entry }) => entry.why },
-            { label: 'Status', set: 'shrink', cell: (row) => row.status },
-          ]}
-        />
-      )}
+      {own.length > 0 && <ConcessionTable view={view} concessions={own} />}
       {mayAsk && (
         <CommandForm
           action={requestConcession}
@@ -62,12 +47,33 @@ export function Concessions({
           label="Ask for a concession"
           className="form-narrow"
         >
+          {finding.verdict === 'undetermined' && <WhatIsMissing finding={finding} />}
           <LinesBox name="why" label="Why it is tolerable" rows={3} required />
-          <NumberBox name="quantity" label="For how many" unit="boards" optional />
-          <TextBox name="untilOn" type="date" label="Until" hint="A number, a last day, or both." optional />
+          <PermissionBounds />
           <SubmitButton kind="quiet">Ask for a concession</SubmitButton>
         </CommandForm>
       )}
+      {mayDepart && <DeviationForms view={view} item={item} rule={rule} />}
     </Section>
   )
 }
+
+/** A concession over what was never shown is for just what is missing today. */
+const WhatIsMissing = ({ finding: { missing = [] } }: { finding: Finding }) => (
+  <div className="field-hint">
+    <p>It holds only while just this is missing:</p>
+    <ul>
+      {missing.map((one) => (
+        <li key={one}>{one}</li>
+      ))}
+    </ul>
+  </div>
+)
+
+/** For how many, and until when: one of both at least. */
+export const PermissionBounds = () => (
+  <>
+    <NumberBox name="quantity" label="For how many" unit="boards" optional />
+    <TextBox name="untilOn" type="date" label="Until" hint="A number, a last day, or both." optional />
+  </>
+)

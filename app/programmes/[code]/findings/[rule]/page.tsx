@@ -54,7 +54,7 @@ export default async function FindingPage({ params }: FindingPageProps) {
           >
             <Inputs view={view} rule={rule} />
           </Section>
-          <Concessions view={view} item={item.definition.key} finding={finding} />
+          <Concessions view={view} item={item.definition.key} rule={rule} finding={finding} />
           <ProposeFrom view={view} kind="finding" what="this finding" id={id} />
         </>
       )}

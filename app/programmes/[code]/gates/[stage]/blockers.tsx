@@ -1,9 +1,11 @@
+import { concessionsAddress } from '@/app/addresses'
 import { Notice } from '@/app/ui/notice'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { GateState } from '@/shared/gate/gate'
 import type { ItemState } from '@/shared/gate/item-status'
 import { blockersInWords } from './blockers-in-words'
+import { WaysOut } from './ways-out'
 
 interface BlockersProps {
   code: string
@@ -37,6 +39,10 @@ export function Blockers({ code, gate, items }: BlockersProps) {
           ]}
         />
       </div>
+      <WaysOut gate={gate} />
+      <p>
+        <a href={concessionsAddress(code)}>Concessions and deviation permits</a> of the programme.
+      </p>
     </Section>
   )
 }

@@ -10,9 +10,11 @@ import { Disclosure } from '@/app/ui/disclosure'
 import { Notice } from '@/app/ui/notice'
 import { ValueTable } from '@/app/ui/parameter-value'
 import { SubmitButton } from '@/app/ui/submit-button'
+import { correctionsOf } from '@/lib/queries/corrections'
 import { refusal } from '@/shared/policy'
 import { withdrawInspection } from '@/app/forms/command-actions'
 import { DEFECT_COLUMNS } from '../defect-columns'
+import { CorrectInspection } from './correct-inspection'
 
 interface InspectionPageProps {
   params: Promise<{ code: string; inspection: string }>
@@ -25,6 +27,7 @@ export default async function InspectionPage({ params }: InspectionPageProps) {
   const code = visit.view.code
   const inspection = visit.view.state.facts.records.inspections.find((entry) => entry.id === id)
   if (!inspection) notFound()
+  const corrections = (await correctionsOf(visit.view.state.programme.id, [id])).get(id) ?? []
   return (
     <ProgrammeSheet
       visit={visit}
@@ -47,6 +50,7 @@ export default async function InspectionPage({ params }: InspectionPageProps) {
           ) : (
             <Notice kind="success" title="No defect was found" />
           )}
+          <CorrectInspection view={view} inspection={inspection} corrections={corrections} />
           {!refusal('withdraw-inspection', view.actor) && (
             <Disclosure summary="Withdraw this inspection" printed={false}>
               <CommandForm

@@ -1,7 +1,9 @@
 import { benchAddress, defectGuideAddress, inspectionAddress, inspectionsAddress } from '@/app/addresses'
+import { GatesShut } from '@/app/frame/gates-shut'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { Notice } from '@/app/ui/notice'
+import { STAGE_OF_INSPECTION } from '@/shared/gate/shut-gates'
 import { refusal } from '@/shared/policy'
 import { InspectionPlaces } from '../places'
 import { BenchEntry } from './bench-entry'
@@ -48,7 +50,10 @@ export default async function BenchPage({ params, searchParams }: BenchPageProps
             {refused ? (
               <Notice kind="info">{refused}</Notice>
             ) : (
-              <BenchEntry view={view} repeated={repeated} />
+              <>
+                <GatesShut view={view} stage={STAGE_OF_INSPECTION} what="Assemblies are inspected" />
+                <BenchEntry view={view} repeated={repeated} />
+              </>
             )}
             <p>
               In doubt of a kind: the <a href={defectGuideAddress(view.code)}>guide to defects</a> shows each

@@ -2,10 +2,10 @@ import { concessionAddress, findingAddress } from '@/app/addresses'
 import { FindingSheet } from '@/app/findings/finding-sheet'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { concessionStatus } from '@/shared/gate/concession'
+import { concessionName, concessionStatus } from '@/shared/gate/concession'
 import type { ItemState } from '@/shared/gate/item-status'
 import { refusal } from '@/shared/policy'
-import { CAN_BE_CONCEDED, type Finding, type Verdict } from '@/shared/rules/finding'
+import { canBeConceded, type Finding, type Verdict } from '@/shared/rules/finding'
 
 /** What needs a hand comes first. */
 const FIRST: Record<Verdict, number> = {
@@ -46,7 +46,7 @@ export function Findings({ view, state }: { view: ProgrammeView; state: ItemStat
   )
 }
 
-/** Concessions on the finding, or the way to ask for one while it fails. */
+/** Concessions and permits on the finding, or the way to ask for one while it does not pass. */
 function ConcessionState({ view, finding }: { view: ProgrammeView; finding: Finding }) {
   const own = view.state.concessions.filter(({ rule }) => rule === finding.rule)
   if (own.length > 0)
@@ -54,14 +54,14 @@ function ConcessionState({ view, finding }: { view: ProgrammeView; finding: Find
       <p>
         {own.map((entry) => (
           <span key={entry.number} className="block">
-            <a href={concessionAddress(view.code, entry.number)}>Concession {entry.number}</a>:{' '}
-            {concessionStatus(entry, finding, view.state.facts.today)}
+            <a href={concessionAddress(view.code, entry.number)}>{concessionName(entry)}</a>:{' '}
+            {concessionStatus(entry, finding, view.state.facts)}
             {entry.untilOn && `, until ${entry.untilOn}`}
           </span>
         ))}
       </p>
     )
-  if (!CAN_BE_CONCEDED[finding.verdict] || refusal('request-concession', view.actor)) return null
+  if (!canBeConceded(finding) || refusal('request-concession', view.actor)) return null
   return (
     <p>
       <a href={`${findingAddress(view.code, finding.rule)}#concessions`}>Ask for a concession</a> where it

@@ -5,6 +5,7 @@ import { Facts } from '@/app/ui/facts'
 import { ParameterValue } from '@/app/ui/parameter-value'
 import { Quantity } from '@/app/ui/quantity'
 import { VerdictMark } from '@/app/ui/verdict-mark'
+import { concessionName } from '@/shared/gate/concession'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import {
   type SignedContentShape,
@@ -65,7 +66,7 @@ export function SignedContent({ view, signedContent, digest }: SignedContentProp
               <VerdictMark verdict={verdict as Verdict} /> by version {version}
               {concession !== null && (
                 <>
-                  , with <a href={concessionAddress(view.code, concession)}>concession {concession}</a>
+                  , with <a href={concessionAddress(view.code, concession)}>{nameOf(view, concession)}</a>
                 </>
               )}
             </>
@@ -74,6 +75,12 @@ export function SignedContent({ view, signedContent, digest }: SignedContentProp
       />
     </div>
   )
+}
+
+/** What was granted under that number; the cover holds the number alone. */
+function nameOf(view: ProgrammeView, number: number): string {
+  const granted = view.state.concessions.find((entry) => entry.number === number)
+  return concessionName(granted ?? { number, permit: null }).toLowerCase()
 }
 
 interface Fact {

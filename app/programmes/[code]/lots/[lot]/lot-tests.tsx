@@ -5,11 +5,13 @@ import { Notice } from '@/app/ui/notice'
 import { CellValue, ValueTable } from '@/app/ui/parameter-value'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import type { Correction } from '@/shared/records/correction'
 import type { Lot, LotTest } from '@/shared/records/lot'
 import type { TestMethod } from '@/shared/methods/test-method'
 import { TEST_METHODS, type TestMethodKey } from '@/shared/methods/test-methods'
 import { samplingContextOf } from '@/shared/sampling/sampling-of-lot'
 import { whyTailoredOut } from '@/shared/sampling/test-status'
+import { CorrectTest } from './correct-test'
 import { InstrumentThen } from './instrument-then'
 import { TestPictures } from './test-pictures'
 import { WithdrawTest } from './withdraw-test'
@@ -17,13 +19,20 @@ import { ownMember } from '@/shared/own-member'
 
 const SHOWN = 200
 
+interface LotTestsProps {
+  view: ProgrammeView
+  lot: Lot
+  /** By the test's id. */
+  corrections: ReadonlyMap<string, readonly Correction[]>
+}
+
 /** Every test of the lot, with its conditions, its readings drawn and as a table. */
-export function LotTests({ view, lot }: { view: ProgrammeView; lot: Lot }) {
+export function LotTests({ view, lot, corrections }: LotTestsProps) {
   return (
     <Section heading="Tests">
       {lot.tests.length === 0 && <Empty title="Not tested yet" />}
       {lot.tests.map((test) => (
-        <Test key={test.id} view={view} lot={lot} test={test} />
+        <Test key={test.id} view={view} lot={lot} test={test} corrections={corrections.get(test.id) ?? []} />
       ))}
     </Section>
   )
@@ -33,9 +42,10 @@ interface TestProps {
   view: ProgrammeView
   lot: Lot
   test: LotTest
+  corrections: readonly Correction[]
 }
 
-function Test({ view, lot, test }: TestProps) {
+function Test({ view, lot, test, corrections }: TestProps) {
   const method: (TestMethod & { key: TestMethodKey }) | undefined = ownMember(TEST_METHODS, test.method)
   if (!method) return null
   const { count, columns } = test.readings
@@ -67,13 +77,14 @@ function Test({ view, lot, test }: TestProps) {
       >
         <ValueTable caption={`Readings of ${method.label}`} columns={method.columns} rows={rows} />
       </Disclosure>
+      <CorrectTest view={view} test={test} method={method} corrections={corrections} />
       <WithdrawTest view={view} test={test} />
     </article>
   )
 }
 
 /** Why the test's result does not count, when it does not. */
-function TailoredOut({ view, test }: Omit<TestProps, 'lot'>) {
+function TailoredOut({ view, test }: Pick<TestProps, 'view' | 'test'>) {
   const demands = samplingContextOf(view.state.facts)?.demands
   const because = demands && whyTailoredOut(test, demands)
   return because ? (

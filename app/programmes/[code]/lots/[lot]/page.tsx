@@ -6,7 +6,9 @@ import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { Day } from '@/app/ui/date'
 import { VerdictMark } from '@/app/ui/verdict-mark'
+import { correctionsOf } from '@/lib/queries/corrections'
 import { partsOfLot, verdictOfLot } from '../lot-parts'
+import { CorrectLot } from './correct-lot'
 import { Disposition } from './disposition'
 import { LotFindings } from './lot-findings'
 import { LotTests } from './lot-tests'
@@ -35,6 +37,10 @@ export default async function LotPage({ params, searchParams }: LotPageProps) {
   const lot = visit.view.state.facts.records.lots.find((entry) => entry.code === addressPart(key))
   if (!lot) notFound()
   const parts = partsOfLot(visit.view, lot)
+  const corrections = await correctionsOf(visit.view.state.programme.id, [
+    lot.id,
+    ...lot.tests.map(({ id }) => id),
+  ])
   const verdict = verdictOfLot(parts)
   return (
     <ProgrammeSheet
@@ -63,11 +69,12 @@ export default async function LotPage({ params, searchParams }: LotPageProps) {
           <Sampling view={view} lot={lot} />
           <LotFindings view={view} parts={parts} />
           <SupplierBeside lot={lot} parts={parts} />
-          <LotTests view={view} lot={lot} />
+          <LotTests view={view} lot={lot} corrections={corrections} />
           <PlatingCapabilityDrawn view={view} lot={lot} />
           <NewTest view={view} lot={lot} given={given} />
           <Disposition view={view} lot={lot} />
           <Traced view={view} lot={lot} />
+          <CorrectLot view={view} lot={lot} corrections={corrections.get(lot.id) ?? []} />
         </>
       )}
     </ProgrammeSheet>

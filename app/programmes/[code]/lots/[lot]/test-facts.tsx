@@ -13,7 +13,6 @@ interface TestFactsProps {
 
 /** When, by whom, with what and under which conditions a lot was tested. */
 export function TestFacts({ view, method, given = {} }: TestFactsProps) {
-  const { instruments } = view.state.facts.records
   return (
     <div className="form-row">
       <TextBox
@@ -29,19 +28,7 @@ export function TestFacts({ view, method, given = {} }: TestFactsProps) {
         defaultValue={given['testedBy'] ?? view.actor.name}
         required
       />
-      <ChoiceBox
-        name="instrument"
-        label="Instrument"
-        optional
-        defaultValue={given['instrument'] ?? ''}
-        choices={[
-          { value: '', text: 'none named' },
-          ...instruments.map(({ id, tag, measures, dueOn, outOfUse }) => ({
-            value: id,
-            text: `${tag}: ${measures}${outOfUse ? ', out of use' : `, calibrated until ${dueOn}`}`,
-          })),
-        ]}
-      />
+      <InstrumentBox view={view} chosen={given['instrument'] ?? ''} />
       {Object.entries(method.conditions).map(([name, column]) => (
         <ColumnField
           key={name}
@@ -53,3 +40,20 @@ export function TestFacts({ view, method, given = {} }: TestFactsProps) {
     </div>
   )
 }
+
+/** With which instrument of the register it was tested. */
+export const InstrumentBox = ({ view, chosen }: { view: ProgrammeView; chosen: string }) => (
+  <ChoiceBox
+    name="instrument"
+    label="Instrument"
+    optional
+    defaultValue={chosen}
+    choices={[
+      { value: '', text: 'none named' },
+      ...view.state.facts.records.instruments.map(({ id, tag, measures, dueOn, outOfUse }) => ({
+        value: id,
+        text: `${tag}: ${measures}${outOfUse ? ', out of use' : `, calibrated until ${dueOn}`}`,
+      })),
+    ]}
+  />
+)

@@ -1,29 +1,32 @@
 import { randomUUID } from 'node:crypto'
 import { notFound } from 'next/navigation'
-import { newLessonAddress, recordsAddress } from '@/app/addresses'
+import { newLessonAddress, recordAddress, recordsAddress } from '@/app/addresses'
 import { ColumnField } from '@/app/forms/column-field'
 import { CommandForm } from '@/app/forms/command-form'
-import { TextBox } from '@/app/forms/fields'
+import { GatesShut } from '@/app/frame/gates-shut'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { Caution } from '@/app/ui/caution'
-import { Disclosure } from '@/app/ui/disclosure'
 import { Empty } from '@/app/ui/empty'
 import { CellValue, setOf } from '@/app/ui/parameter-value'
 import { RuledTable, type Column as TableColumn } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
+import { correctionsOf } from '@/lib/queries/corrections'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { tellsOfWork } from '@/shared/gate/shut-gates'
 import { refusal } from '@/shared/policy'
 import type { RecordKind } from '@/shared/records/record-kind'
 import { RECORD_KINDS, type RecordKindKey } from '@/shared/records/record-kinds'
-import { withdrawRecord } from '@/app/forms/command-actions'
 import { addRecord } from '../actions'
 import { WorkedOutAt } from './worked-out'
 
 interface RecordKindPageProps {
   params: Promise<{ code: string; kind: string }>
 }
+
+/** As many of the newest are listed. */
+const SHOWN = 200
 
 type Row = { readonly id: string } & Readonly<Record<string, unknown>>
 
@@ -34,7 +37,12 @@ export default async function RecordKindPage({ params }: RecordKindPageProps) {
   if (!Object.hasOwn(RECORD_KINDS, key)) notFound()
   const kind: RecordKind = RECORD_KINDS[key as RecordKindKey]
   const code = visit.view.code
-  const rows = (visit.view.state.facts.records.byKind.get(key) ?? []) as readonly Row[]
+  const all = (visit.view.state.facts.records.byKind.get(key) ?? []) as readonly Row[]
+  const rows = all.slice(-SHOWN)
+  const corrected = await correctionsOf(
+    visit.view.state.programme.id,
+    rows.map(({ id }) => id),
+  )
   return (
     <ProgrammeSheet
       visit={visit}
@@ -43,7 +51,7 @@ export default async function RecordKindPage({ params }: RecordKindPageProps) {
       place={[{ text: 'Records', href: recordsAddress(code) }, { text: kind.plural }]}
       title={kind.plural}
       supplement={kind.help}
-      cells={[{ label: 'Recorded', value: rows.length }]}
+      cells={[{ label: 'Recorded', value: all.length }]}
     >
       {(view) => (
         <>
@@ -51,6 +59,9 @@ export default async function RecordKindPage({ params }: RecordKindPageProps) {
           {kind.cautions.map((caution) => (
             <Caution key={caution}>{caution}</Caution>
           ))}
+          {tellsOfWork(kind) && !refusal('add-record', view.actor, kind) && (
+            <GatesShut view={view} stage={kind.stage} what="Work on assemblies is recorded" />
+          )}
           {!refusal('add-record', view.actor, kind) && (
             <Section heading={`Add a ${kind.label}`}>
               <CommandForm
@@ -68,42 +79,44 @@ export default async function RecordKindPage({ params }: RecordKindPageProps) {
               </CommandForm>
             </Section>
           )}
-          {rows.length > 0 ? <Records view={view} kind={kind} rows={rows} /> : <Empty title="None yet" />}
+          {rows.length > 0 ? (
+            <Records view={view} kind={kind} rows={rows} corrected={corrected} />
+          ) : (
+            <Empty title="None yet" />
+          )}
         </>
       )}
     </ProgrammeSheet>
   )
 }
 
-const SHOWN = 200
+interface RecordsProps {
+  view: ProgrammeView
+  kind: RecordKind
+  rows: readonly Row[]
+  /** The ids of those that were corrected. */
+  corrected: { has(id: string): boolean }
+}
 
-function Records({ view, kind, rows }: { view: ProgrammeView; kind: RecordKind; rows: readonly Row[] }) {
+function Records({ view, kind, rows, corrected }: RecordsProps) {
   const columns: TableColumn<Row>[] = Object.entries(kind.columns).map(([name, column], position) => ({
     label: column.label,
     names: position === 0,
     set: setOf(column),
     cell: (row) => <CellValue column={column} value={row[name]} />,
   }))
-  const withdraw: TableColumn<Row>[] = refusal('withdraw-record', view.actor, kind)
-    ? []
-    : [
-        {
-          label: 'Withdraw',
-          cell: ({ id }) => (
-            <Disclosure summary="Withdraw" printed={false}>
-              <CommandForm
-                action={withdrawRecord}
-                formKey={randomUUID()}
-                hidden={{ programme: view.code, record: id }}
-                label="Withdraw this record"
-              >
-                <TextBox name="reason" label="Why it should not count" required />
-                <SubmitButton kind="danger">Withdraw</SubmitButton>
-              </CommandForm>
-            </Disclosure>
-          ),
-        },
-      ]
+  const mayCorrect = !refusal('correct-record', view.actor, kind)
+  const own: TableColumn<Row>[] = [
+    {
+      label: 'Record',
+      cell: ({ id }) => (
+        <>
+          <a href={recordAddress(view.code, kind.key, id)}>{mayCorrect ? 'Correct or withdraw' : 'Open'}</a>
+          {corrected.has(id) && ' (corrected)'}
+        </>
+      ),
+    },
+  ]
   const lesson: TableColumn<Row>[] =
     kind.teaches && !refusal('propose-lesson', view.actor)
       ? [
@@ -122,9 +135,9 @@ function Records({ view, kind, rows }: { view: ProgrammeView; kind: RecordKind; 
       caption={kind.plural}
       captionHidden
       narrow="scroll"
-      rows={rows.slice(-SHOWN).reverse()}
+      rows={rows.toReversed()}
       rowKey={({ id }) => id}
-      columns={[...columns, ...lesson, ...withdraw]}
+      columns={[...columns, ...lesson, ...own]}
     />
   )
 }

@@ -1,0 +1,22 @@
+import { randomUUID } from 'node:crypto'
+import { withdrawRecord } from '@/app/forms/command-actions'
+import { CommandForm } from '@/app/forms/command-form'
+import { TextBox } from '@/app/forms/fields'
+import { Disclosure } from '@/app/ui/disclosure'
+import { SubmitButton } from '@/app/ui/submit-button'
+
+/** Takes a record back, with the reason; the trail keeps it. */
+export const WithdrawRecord = ({ code, record }: { code: string; record: string }) => (
+  <Disclosure summary="Withdraw" printed={false}>
+    <CommandForm
+      action={withdrawRecord}
+      formKey={randomUUID()}
+      hidden={{ programme: code, record }}
+      label="Withdraw this record"
+      className="form-narrow"
+    >
+      <TextBox name="reason" label="Why it should not count" required />
+      <SubmitButton kind="danger">Withdraw</SubmitButton>
+    </CommandForm>
+  </Disclosure>
+)
