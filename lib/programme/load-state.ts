@@ -55,8 +55,9 @@ export async function loadState(
     db.instrument.findMany({ orderBy: { tag: 'asc' } }),
     db.record.findMany({ ...inForce, ...inOrder, select: { id: true, kind: true, data: true } }),
   ])
-  const [actions, approvals, concessions, gateSignatures] = await Promise.all([
+  const [actions, answerFiles, approvals, concessions, gateSignatures] = await Promise.all([
     db.action.findMany({ ...own, orderBy: { number: 'asc' } }),
+    db.answerFile.findMany({ ...own, ...inOrder }),
     db.approval.findMany({ ...own, ...inOrder }),
     db.concession.findMany({ ...own, orderBy: { number: 'asc' } }),
     db.gateSignature.findMany({ ...own, ...inOrder }),
@@ -131,7 +132,7 @@ export async function loadState(
       addedByName: nameOf(addedById),
       at: at.toISOString(),
     })),
-    actions: actions.map((row) => actionEntry(row, nameOf)),
+    actions: actions.map((row) => actionEntry(row, answerFiles, nameOf)),
     approvals: approvals.map(({ id, itemKey, department, personId, personName, digest, cover, at }) => ({
       id,
       itemKey,
