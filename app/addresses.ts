@@ -59,16 +59,24 @@ export const concessionAddress = (code: string, concession: number | string): st
   inProgramme(code, `/concessions/${concession}`)
 /** Alternatives for a choice, side by side. */
 export const optionsAddress = (code: string): string => inProgramme(code, '/options')
-/** A new study: of an item if one is named, or with an earlier study's alternatives to begin with. */
-export const newOptionAddress = (code: string, item?: string, from?: number): string =>
-  inProgramme(
-    code,
-    `/options/new${item ? `?item=${encodeURIComponent(item)}` : ''}${item && from ? `&from=${from}` : ''}`,
-  )
+/** A new study: of items if any are named, or with an earlier study's alternatives to begin with. */
+export function newOptionAddress(code: string, items: readonly string[] = [], from?: number): string {
+  const asked = new URLSearchParams(items.map((item) => ['item', item]))
+  if (from !== undefined) asked.set('from', String(from))
+  return inProgramme(code, `/options/new${asked.size > 0 ? `?${asked}` : ''}`)
+}
 export const optionAddress = (code: string, study: number | string): string =>
   inProgramme(code, `/options/${study}`)
+/** The form for one more alternative of an open study, or for one that it has. */
+export const alternativeAddress = (code: string, study: number, name?: string): string =>
+  inProgramme(
+    code,
+    `/options/${study}/alternative${name === undefined ? '' : `?${new URLSearchParams({ name })}`}`,
+  )
 export const reliabilityAddress = (code: string): string => inProgramme(code, '/reliability')
 export const costAddress = (code: string): string => inProgramme(code, '/cost')
+/** This programme beside another: what differs. */
+export const compareAddress = (code: string): string => inProgramme(code, '/compare')
 /** What this programme taught, and the form to propose more. */
 export const programmeLessonsAddress = (code: string): string => inProgramme(code, '/lessons')
 export const lessonAddress = (code: string, lesson: number): string =>

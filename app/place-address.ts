@@ -10,6 +10,8 @@ export function placeAddress(code: string, place: Place): string {
       return to.membersAddress(code)
     case 'machines':
       return `${to.logsAddress(code)}#machines`
+    case 'cost':
+      return to.costAddress(code)
     case 'inspections':
       return to.inspectionsAddress(code)
     case 'action':

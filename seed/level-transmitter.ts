@@ -71,9 +71,10 @@ async function askProduction(story: Story): Promise<number> {
   await story.on('2026-02-10').do('petra', 'answer-action', {
     action: asked.action,
     feasible: 'yes',
-    amount: 0.42,
-    amountPer: 'board',
-    leadTimeDays: 10,
+    amounts: [
+      { kind: 'piece', per: 'board', amount: 0.42 },
+      { kind: 'lead time', amount: 10 },
+    ],
     comment: 'Both suppliers plate nickel as standard; the price is the same from 200 pieces on.',
   })
   await story.do('tomas', 'accept-answer', {

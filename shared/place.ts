@@ -3,7 +3,7 @@ import type { Stage } from '@/shared/plan/stage'
 
 /** Where something is shown, as data: the app makes an address of it. Most places lie within a programme. */
 export type Place =
-  | { readonly kind: 'route card' | 'members' | 'machines' | 'inspections' }
+  | { readonly kind: 'route card' | 'members' | 'machines' | 'inspections' | 'cost' }
   | { readonly kind: 'action' | 'concession' | 'lesson' | 'study'; readonly number: number }
   | { readonly kind: 'item'; readonly item: string; readonly part?: 'evidence' | 'approvals' }
   | { readonly kind: 'gate'; readonly stage: Stage }

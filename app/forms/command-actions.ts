@@ -1,7 +1,9 @@
 'use server'
 import { routeCardAddress } from '@/app/addresses'
+import { rowsFromForm } from '@/app/forms/column-value'
 import { formAction } from '@/app/forms/form-action'
 import { numberTyped, text } from '@/app/forms/typed-text'
+import { ANSWER_COLUMNS } from '@/shared/cost/cost-line'
 
 /* Forms that say their command's input box by box, and go where the command leads. */
 
@@ -9,7 +11,10 @@ export const acceptAnswer = formAction('accept-answer')
 export const addInstrument = formAction('add-instrument')
 export const addItem = formAction('add-item')
 export const adoptOption = formAction('adopt-option')
-export const answerAction = formAction('answer-action')
+/** Rows of amounts, in which one without a figure is an amount that is not known. */
+export const answerAction = formAction('answer-action', {
+  own: { amounts: (form) => rowsFromForm(form, 'amounts', ANSWER_COLUMNS) },
+})
 export const approveItem = formAction('approve-item')
 export const askAction = formAction('ask-action')
 export const attachEvidence = formAction('attach-evidence')
@@ -66,6 +71,7 @@ export const restoreItem = formAction('restore-item')
 export const retireLesson = formAction('retire-lesson')
 export const returnAnswer = formAction('return-answer')
 export const revokeMachineToken = formAction('revoke-machine-token')
+export const setMoneyCeiling = formAction('set-money-ceiling')
 export const signGate = formAction('sign-gate')
 export const stateRequirement = formAction('state-requirement')
 export const takeInstrumentOutOfUse = formAction('take-instrument-out-of-use')
@@ -80,6 +86,7 @@ export const traceLot = formAction('trace-lot', {
   },
 })
 export const withdrawAction = formAction('withdraw-action')
+export const withdrawAlternative = formAction('withdraw-alternative')
 export const withdrawEvidence = formAction('withdraw-evidence')
 export const withdrawInspection = formAction('withdraw-inspection')
 export const withdrawLotTest = formAction('withdraw-lot-test')

@@ -1,8 +1,8 @@
 import type { NotLetIn } from '@/app/guard/refused-answer'
 import type { SignedIn } from '@/lib/auth/session'
 import { readProgramme, type ProgrammeView } from '@/lib/queries/programme-reader'
-import type { NameWithoutSubject } from '@/shared/commands/all-faces'
-import { refusal } from '@/shared/policy'
+import type { CommandName } from '@/shared/commands/all-faces'
+import { partRefusal } from '@/shared/policy'
 
 /** Decides whether a person may have what an address names, and hands over what was read to decide it. */
 export type Rights<Params, Right> = (
@@ -31,12 +31,12 @@ export const readsProgramme: Rights<InProgramme, ProgrammeView> = async (person,
   return read.view ? { right: read.view } : { status: 403, message: read.refused }
 }
 
-/** A programme, for those who may read it and give a command there. */
+/** A programme, for those who may read it and, by their part, give a command there; whose it is the door decides. */
 export const mayInProgramme =
-  (command: NameWithoutSubject): Rights<InProgramme, ProgrammeView> =>
+  (command: CommandName): Rights<InProgramme, ProgrammeView> =>
   async (person, params) => {
     const read = await readsProgramme(person, params)
     if (!('right' in read)) return read
-    const message = refusal(command, read.right.actor)
+    const message = partRefusal(command, read.right.actor)
     return message === undefined ? read : { status: 403, message }
   }

@@ -1,6 +1,7 @@
 import type { z } from 'zod'
 import type { AnyCommand } from '@/lib/commands/command'
 import { acceptAnswer } from '@/lib/commands/actions/accept-answer'
+import { addAlternative } from '@/lib/commands/specification/add-alternative'
 import { addInstrument } from '@/lib/commands/instruments/add-instrument'
 import { addItem } from '@/lib/commands/plan/add-item'
 import { addPerson } from '@/lib/commands/people/add-person'
@@ -10,9 +11,11 @@ import { adoptOption } from '@/lib/commands/specification/adopt-option'
 import { answerAction } from '@/lib/commands/actions/answer-action'
 import { approveItem } from '@/lib/commands/signatures/approve-item'
 import { askAction } from '@/lib/commands/actions/ask-action'
+import { attachAnswerFile } from '@/lib/commands/actions/attach-answer-file'
 import { attachEvidence } from '@/lib/commands/evidence/attach-evidence'
 import { confirmBoardFiles } from '@/lib/commands/evidence/confirm-board-files'
 import { calibrateInstrument } from '@/lib/commands/instruments/calibrate-instrument'
+import { changeAlternative } from '@/lib/commands/specification/change-alternative'
 import { changeOwnPassword } from '@/lib/commands/people/change-own-password'
 import { changePerson } from '@/lib/commands/people/change-person'
 import { correctInspection } from '@/lib/commands/inspections/correct-inspection'
@@ -45,6 +48,7 @@ import { retireLesson } from '@/lib/commands/lessons/retire-lesson'
 import { returnAnswer } from '@/lib/commands/actions/return-answer'
 import { reviseParameter } from '@/lib/commands/specification/revise-parameter'
 import { revokeMachineToken } from '@/lib/commands/logs/revoke-machine-token'
+import { setMoneyCeiling } from '@/lib/commands/cost/set-money-ceiling'
 import { signGate } from '@/lib/commands/signatures/sign-gate'
 import { stateRequirement } from '@/lib/commands/specification/state-requirement'
 import { takeInstrumentOutOfUse } from '@/lib/commands/instruments/take-instrument-out-of-use'
@@ -52,6 +56,7 @@ import { takeLead } from '@/lib/commands/programme/take-lead'
 import { testLot } from '@/lib/commands/lots/test-lot'
 import { traceLot } from '@/lib/commands/lots/trace-lot'
 import { withdrawAction } from '@/lib/commands/actions/withdraw-action'
+import { withdrawAlternative } from '@/lib/commands/specification/withdraw-alternative'
 import { withdrawEvidence } from '@/lib/commands/evidence/withdraw-evidence'
 import { withdrawInspection } from '@/lib/commands/inspections/withdraw-inspection'
 import { withdrawLotTest } from '@/lib/commands/lots/withdraw-lot-test'
@@ -67,8 +72,13 @@ const COMMANDS = {
   'add-person': addPerson,
   'add-readings': addReadings,
   'add-record': addRecord,
+  'add-alternative': addAlternative,
+  'change-alternative': changeAlternative,
+  'withdraw-alternative': withdrawAlternative,
   'adopt-option': adoptOption,
+  'set-money-ceiling': setMoneyCeiling,
   'answer-action': answerAction,
+  'attach-answer-file': attachAnswerFile,
   'approve-item': approveItem,
   'ask-action': askAction,
   'attach-evidence': attachEvidence,

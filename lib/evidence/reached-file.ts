@@ -18,6 +18,8 @@ export const isReached = ({ personId, programmeId }: FileReader): Prisma.Sql => 
             AND upload."programmeId" = ${programmeId}::uuid)
   OR EXISTS (SELECT FROM "Evidence" AS evidence
              WHERE evidence."sha256" = file."sha256" AND evidence."programmeId" = ${programmeId}::uuid)
+  OR EXISTS (SELECT FROM "AnswerFile" AS answer
+             WHERE answer."sha256" = file."sha256" AND answer."programmeId" = ${programmeId}::uuid)
   OR EXISTS (SELECT FROM "ReadingBatch" AS batch
              WHERE batch."sha256" = file."sha256" AND batch."programmeId" = ${programmeId}::uuid)
 )`

@@ -19,6 +19,7 @@ export async function sweepInstalled(now = Date.now()): Promise<SweepResult> {
     DELETE FROM "StoredFile" AS file
     WHERE file."storedAt" < ${before}
       AND NOT EXISTS (SELECT FROM "Evidence" WHERE "sha256" = file."sha256")
+      AND NOT EXISTS (SELECT FROM "AnswerFile" WHERE "sha256" = file."sha256")
       AND NOT EXISTS (SELECT FROM "ReadingBatch" WHERE "sha256" = file."sha256")`
   // A registration ends likewise: from then on only a record leads to the file.
   await database().upload.deleteMany({ where: { at: { lt: before } } })

@@ -62,8 +62,9 @@ export async function loadState(
     }),
   ])
   const asCorrected = corrector(corrections)
-  const [actions, approvals, concessions, gateSignatures] = await Promise.all([
+  const [actions, answerFiles, approvals, concessions, gateSignatures] = await Promise.all([
     db.action.findMany({ ...own, orderBy: { number: 'asc' } }),
+    db.answerFile.findMany({ ...own, ...inOrder }),
     db.approval.findMany({ ...own, ...inOrder }),
     db.concession.findMany({ ...own, orderBy: { number: 'asc' } }),
     db.gateSignature.findMany({ ...own, ...inOrder }),
@@ -138,7 +139,7 @@ export async function loadState(
       addedByName: nameOf(addedById),
       at: at.toISOString(),
     })),
-    actions: actions.map((row) => actionEntry(row, nameOf)),
+    actions: actions.map((row) => actionEntry(row, answerFiles, nameOf)),
     approvals: approvals.map(({ id, itemKey, department, personId, personName, digest, cover, at }) => ({
       id,
       itemKey,

@@ -1,5 +1,6 @@
 import type {
   Action,
+  AnswerFile as AnswerFileRow,
   Concession,
   GateSignature,
   Inspection as InspectionRow,
@@ -9,8 +10,8 @@ import type {
 } from '@/lib/db/generated/client'
 import type { BatchReadings } from '@/lib/programme/readings-cache'
 import type { DepartureBounds } from '@/shared/gate/deviation-permit'
+import { answerOf, type ActionAnswer, type FirstAnswer } from '@/shared/gate/action-answer'
 import type {
-  ActionAnswer,
   ActionEntry,
   ActionKind,
   ConcessionEntry,
@@ -74,7 +75,7 @@ export const inspectionOf = (row: InspectionRow): Inspection => ({
   note: row.note,
 })
 
-export const actionEntry = (row: Action, nameOf: Named): ActionEntry => ({
+export const actionEntry = (row: Action, files: readonly AnswerFileRow[], nameOf: Named): ActionEntry => ({
   id: row.id,
   number: row.number,
   itemKey: row.itemKey,
@@ -86,7 +87,19 @@ export const actionEntry = (row: Action, nameOf: Named): ActionEntry => ({
   askedById: row.askedById,
   askedByName: nameOf(row.askedById),
   askedAt: row.askedAt.toISOString(),
-  answer: row.answer as unknown as ActionAnswer | null,
+  askedOf: row.askedOfId ? { id: row.askedOfId, name: nameOf(row.askedOfId) } : null,
+  study: row.study,
+  answer: row.answer === null ? null : answerOf(row.answer as unknown as ActionAnswer | FirstAnswer),
+  files: files
+    .filter(({ action }) => action === row.number)
+    .map(({ id, sha256, fileName, note, addedById, at }) => ({
+      id,
+      sha256,
+      fileName,
+      note,
+      addedByName: nameOf(addedById),
+      at: at.toISOString(),
+    })),
   answeredById: row.answeredById,
   answeredByName: row.answeredById && nameOf(row.answeredById),
   answeredAt: row.answeredAt?.toISOString() ?? null,

@@ -1,9 +1,11 @@
 import { database } from '@/lib/db/client'
-import type { OptionAlternative, OptionStudy } from '@/shared/gate/option-study'
+import { alternativeOf } from '@/shared/gate/option-alternative'
+import { itemsOf, type OptionStudy } from '@/shared/gate/option-study'
 
-/** The option studies of a programme, or of one of its items, newest first: two statements. */
+/** The option studies of a programme, or those that touch one of its items, newest first: two statements. */
 export async function readOptionStudies(programmeId: string, itemKey?: string): Promise<OptionStudy[]> {
-  return studiesWhere({ programmeId, ...(itemKey !== undefined && { itemKey }) })
+  const studies = await studiesWhere({ programmeId })
+  return itemKey === undefined ? studies : studies.filter((study) => itemsOf(study).includes(itemKey))
 }
 
 /** One study by its number; undefined when the programme has none of it. */
@@ -11,11 +13,7 @@ export async function readOptionStudy(programmeId: string, number: number): Prom
   return (await studiesWhere({ programmeId, number }))[0]
 }
 
-async function studiesWhere(where: {
-  programmeId: string
-  itemKey?: string
-  number?: number
-}): Promise<OptionStudy[]> {
+async function studiesWhere(where: { programmeId: string; number?: number }): Promise<OptionStudy[]> {
   const rows = await database().optionStudy.findMany({ where, orderBy: { number: 'desc' }, take: 200 })
   const people = await database().person.findMany({
     where: {
@@ -28,7 +26,7 @@ async function studiesWhere(where: {
     number,
     itemKey,
     title,
-    alternatives: (alternatives as unknown as StoredAlternative[]).map(alternativeOf),
+    alternatives: (alternatives as unknown as Parameters<typeof alternativeOf>[0][]).map(alternativeOf),
     openedBy: nameOf(openedById),
     openedAt: openedAt.toISOString(),
     adoption:
@@ -42,13 +40,3 @@ async function studiesWhere(where: {
         : null,
   }))
 }
-
-/** Studies opened before alternatives had these say nothing of them. */
-type StoredAlternative = Omit<OptionAlternative, 'defectsPerMillion' | 'actions'> &
-  Partial<Pick<OptionAlternative, 'defectsPerMillion' | 'actions'>>
-
-const alternativeOf = (stored: StoredAlternative): OptionAlternative => ({
-  ...stored,
-  defectsPerMillion: stored.defectsPerMillion ?? null,
-  actions: stored.actions ?? [],
-})

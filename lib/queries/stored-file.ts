@@ -2,13 +2,12 @@ import { database } from '@/lib/db/client'
 import { isReached, type FileReader } from '@/lib/evidence/reached-file'
 import { isUuid } from '@/lib/queries/from-address'
 
-/** The stored file behind a piece of evidence of this programme, withdrawn or not. */
-export async function readStoredFile(programmeId: string, evidenceId: string) {
-  if (!isUuid(evidenceId)) return undefined
-  const evidence = await database().evidence.findFirst({
-    where: { id: evidenceId, programmeId },
-    select: { sha256: true, fileName: true },
-  })
+/** The stored file behind a piece of evidence of this programme, withdrawn or not, or behind a file of an answer. */
+export async function readStoredFile(programmeId: string, id: string) {
+  if (!isUuid(id)) return undefined
+  const named = { where: { id, programmeId }, select: { sha256: true, fileName: true } }
+  const evidence =
+    (await database().evidence.findFirst(named)) ?? (await database().answerFile.findFirst(named))
   if (!evidence?.sha256) return undefined
   const stored = await database().storedFile.findUnique({ where: { sha256: evidence.sha256 } })
   return stored

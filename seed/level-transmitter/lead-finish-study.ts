@@ -16,8 +16,7 @@ export async function studyLeadFinish(story: Story, costAction: number): Promise
         name: 'Nickel',
         note: 'As proposed: nickel keeps the zinc of the brass from the tin.',
         values: { 'lead-finishes': LEADS },
-        costPerBoard: 0.42,
-        costOnce: 0,
+        costs: costing(0.42, 0),
         defectsPerMillion: null,
         actions: [costAction],
       },
@@ -25,17 +24,15 @@ export async function studyLeadFinish(story: Story, costAction: number): Promise
         name: 'Copper',
         note: 'Cheaper by the piece; one supplier would have to set up for it.',
         values: { 'lead-finishes': pinsWith({ barrier: 'copper', barrierUm: 4 }) },
-        costPerBoard: 0.3,
-        costOnce: 180,
+        costs: costing(0.3, 180),
         defectsPerMillion: 200,
-        actions: [costAction],
+        actions: [],
       },
       {
         name: 'Nothing',
         note: 'Tin-lead straight on the brass.',
         values: { 'lead-finishes': pinsWith({ barrier: 'none' }) },
-        costPerBoard: 0,
-        costOnce: 0,
+        costs: costing(0, 0),
         defectsPerMillion: 600,
         actions: [],
       },
@@ -43,12 +40,19 @@ export async function studyLeadFinish(story: Story, costAction: number): Promise
   })
   await story.on('2026-02-12').do('ines', 'adopt-option', {
     study: opened.study,
+    revision: 1,
     alternative: 'Nickel',
     seen: { 'lead-finishes': 1 },
     reason:
       'Both suppliers plate it as standard, and without a barrier the pins would not last their year in store.',
   })
 }
+
+/** What a way costs by the piece, and once. */
+const costing = (piece: number, tooling: number) => [
+  { kind: 'piece' as const, per: 'board' as const, amount: piece },
+  { kind: 'tooling' as const, per: 'once' as const, amount: tooling },
+]
 
 /** The leads as specified, with another layer under the coating of the brass pins. */
 const pinsWith = (layer: Row): Row[] =>

@@ -1,6 +1,7 @@
 import type { z } from 'zod'
 import type { AnyFace, Face } from '@/shared/commands/face'
 import { acceptAnswer } from '@/shared/commands/actions/accept-answer'
+import { addAlternative } from '@/shared/commands/specification/add-alternative'
 import { addInstrument } from '@/shared/commands/instruments/add-instrument'
 import { addItem } from '@/shared/commands/plan/add-item'
 import { addPerson } from '@/shared/commands/people/add-person'
@@ -10,9 +11,11 @@ import { adoptOption } from '@/shared/commands/specification/adopt-option'
 import { answerAction } from '@/shared/commands/actions/answer-action'
 import { approveItem } from '@/shared/commands/signatures/approve-item'
 import { askAction } from '@/shared/commands/actions/ask-action'
+import { attachAnswerFile } from '@/shared/commands/actions/attach-answer-file'
 import { attachEvidence } from '@/shared/commands/evidence/attach-evidence'
 import { confirmBoardFiles } from '@/shared/commands/evidence/confirm-board-files'
 import { calibrateInstrument } from '@/shared/commands/instruments/calibrate-instrument'
+import { changeAlternative } from '@/shared/commands/specification/change-alternative'
 import { changeOwnPassword } from '@/shared/commands/people/change-own-password'
 import { changePerson } from '@/shared/commands/people/change-person'
 import { correctInspection } from '@/shared/commands/inspections/correct-inspection'
@@ -45,6 +48,7 @@ import { retireLesson } from '@/shared/commands/lessons/retire-lesson'
 import { returnAnswer } from '@/shared/commands/actions/return-answer'
 import { reviseParameter } from '@/shared/commands/specification/revise-parameter'
 import { revokeMachineToken } from '@/shared/commands/logs/revoke-machine-token'
+import { setMoneyCeiling } from '@/shared/commands/cost/set-money-ceiling'
 import { signGate } from '@/shared/commands/signatures/sign-gate'
 import { stateRequirement } from '@/shared/commands/specification/state-requirement'
 import { takeInstrumentOutOfUse } from '@/shared/commands/instruments/take-instrument-out-of-use'
@@ -52,6 +56,7 @@ import { takeLead } from '@/shared/commands/programme/take-lead'
 import { testLot } from '@/shared/commands/lots/test-lot'
 import { traceLot } from '@/shared/commands/lots/trace-lot'
 import { withdrawAction } from '@/shared/commands/actions/withdraw-action'
+import { withdrawAlternative } from '@/shared/commands/specification/withdraw-alternative'
 import { withdrawEvidence } from '@/shared/commands/evidence/withdraw-evidence'
 import { withdrawInspection } from '@/shared/commands/inspections/withdraw-inspection'
 import { withdrawLotTest } from '@/shared/commands/lots/withdraw-lot-test'
@@ -73,7 +78,11 @@ export const FACES = {
   'state-requirement': stateRequirement,
   'withdraw-requirement': withdrawRequirement,
   'open-option-study': openOptionStudy,
+  'add-alternative': addAlternative,
+  'change-alternative': changeAlternative,
+  'withdraw-alternative': withdrawAlternative,
   'adopt-option': adoptOption,
+  'set-money-ceiling': setMoneyCeiling,
   'attach-evidence': attachEvidence,
   'confirm-board-files': confirmBoardFiles,
   'withdraw-evidence': withdrawEvidence,
@@ -96,6 +105,7 @@ export const FACES = {
   'revoke-machine-token': revokeMachineToken,
   'ask-action': askAction,
   'answer-action': answerAction,
+  'attach-answer-file': attachAnswerFile,
   'accept-answer': acceptAnswer,
   'return-answer': returnAnswer,
   'withdraw-action': withdrawAction,

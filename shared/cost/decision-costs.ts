@@ -1,18 +1,15 @@
-import { optionCostCase, type PricedAlternative } from './option-cost'
-import type { RecordOf } from '@/shared/records/record-kinds'
+import { isExact, isKnown, leastOf, lessAmount, NO_AMOUNT, sumOf, times, type Amount } from './amount'
 import { breakEvenQuantity } from './break-even'
+import { amountIn, isMoney, type AnsweredLine, type CostPer } from './cost-line'
+import { drawnCosts, type AskedCost, type CostedAlternative } from './drawn-costs'
+import { optionCostCase, type OptionCost, type PricedAlternative } from './option-cost'
+import type { RecordOf } from '@/shared/records/record-kinds'
 import type { UnitCosts } from './unit-costs'
 
-/** An action as far as its answer names money; the amount is null where it names none. */
-export interface PricedAction {
-  readonly number: number
+/** An action as far as its answer names money. */
+export interface PricedAction extends AskedCost {
   readonly itemKey: string
   readonly question: string
-  readonly outcome: string | null
-  readonly answer: {
-    readonly amount: number | null
-    readonly amountPer: 'board' | 'lot' | 'once' | null
-  } | null
   readonly answeredAt: string | null
 }
 
@@ -21,11 +18,14 @@ export interface PricedStudy {
   readonly number: number
   readonly itemKey: string
   readonly title: string
-  readonly alternatives: readonly (PricedAlternative & {
-    readonly values: Readonly<Record<string, unknown>>
-  })[]
+  readonly alternatives: readonly StudiedAlternative[]
   readonly adoption: { readonly name: string; readonly at: string } | null
 }
+type StudiedAlternative = PricedAlternative &
+  CostedAlternative & {
+    readonly values: Readonly<Record<string, unknown>>
+    readonly withdrawn: unknown
+  }
 
 /** What a decision costs against doing without it, and what would pay for it. */
 export interface DecisionCost {
@@ -35,12 +35,12 @@ export interface DecisionCost {
   readonly title: string
   /** 'YYYY-MM-DD' on which it was decided. */
   readonly on: string
-  readonly once: number
-  readonly perBoard: number
+  readonly once: Amount
+  readonly perBoard: Amount
   /** Over the boards made so far. */
-  readonly costSoFar: number
+  readonly costSoFar: Amount
   /** Against the next best alternative over the boards made so far; undefined where there is none to compare. */
-  readonly saved: { readonly amount: number; readonly against: string } | undefined
+  readonly saved: { readonly amount: Amount; readonly against: string } | undefined
   /** Boards from which it costs less than the next best; 0 from the first. Undefined where nothing is compared. */
   readonly breakEvenBoards: number | undefined
   /** One rework, or one repair in service, avoided in so many boards pays for its cost a board. */
@@ -48,33 +48,45 @@ export interface DecisionCost {
   readonly paysAtBoardsPerRepair: number | undefined
 }
 
+/** Boards and lots that costs are counted over. */
+export interface Made {
+  readonly boards: number
+  readonly lots: number
+}
+
 /**
  * The accepted answers to questions of cost and the adopted option studies, as
  * money. What an answer names a lot is counted for every lot of bare boards
  * received. An answer has no alternative beside it, so what it saved is not
- * claimed: only what it must avoid to pay. Money is not discounted.
+ * claimed: only what it must avoid to pay; one asked within a study is that
+ * study's money. Money is not discounted; what is not known stays so.
  */
 export function decisionCosts(
   decided: { readonly actions: readonly PricedAction[]; readonly studies: readonly PricedStudy[] },
-  made: { readonly boards: number; readonly lots: number },
+  made: Made,
   values: ReadonlyMap<string, unknown>,
   unit: UnitCosts,
 ): DecisionCost[] {
   return [
     ...decided.actions.flatMap((action) => ofAction(action, made, unit)),
-    ...decided.studies.flatMap((study) => ofStudy(study, made.boards, values, unit)),
+    ...decided.studies.flatMap((study) => ofStudy(study, decided.actions, made, values, unit)),
   ].sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0))
 }
 
+/** What the amounts of one answer come to, by what they are counted by. */
+export function answeredSums(amounts: readonly AnsweredLine[], lots: number) {
+  const of = (per: CostPer): Amount =>
+    sumOf(amounts.filter((line) => isMoney(line) && line.per === per).map(amountIn))
+  return { perBoard: of('board'), once: sumOf([of('once'), times(of('lot'), lots)]) }
+}
+
 function ofAction(
-  { number, itemKey, question, outcome, answer, answeredAt }: PricedAction,
-  { boards, lots }: { boards: number; lots: number },
+  { number, itemKey, question, study, outcome, answer, answeredAt }: PricedAction,
+  { boards, lots }: Made,
   unit: UnitCosts,
 ): DecisionCost[] {
-  if (outcome !== 'accepted' || !answer || answer.amount === null) return []
-  const { amount, amountPer } = answer
-  const perBoard = amountPer === 'board' ? amount : 0
-  const once = amountPer === 'once' ? amount : amountPer === 'lot' ? amount * lots : 0
+  if (outcome !== 'accepted' || study !== null || !answer?.amounts.some(isMoney)) return []
+  const { perBoard, once } = answeredSums(answer.amounts, lots)
   return [
     {
       kind: 'answered action',
@@ -84,7 +96,7 @@ function ofAction(
       on: (answeredAt ?? '').slice(0, 10),
       once,
       perBoard,
-      costSoFar: once + perBoard * boards,
+      costSoFar: sumOf([once, times(perBoard, boards)]),
       saved: undefined,
       breakEvenBoards: undefined,
       ...pays(perBoard, unit),
@@ -92,47 +104,73 @@ function ofAction(
   ]
 }
 
+/** What the alternatives of a study that stand cost over boards made in lots. */
+export function studyCosts(
+  { number, alternatives, adoption }: PricedStudy,
+  actions: readonly AskedCost[],
+  { boards, lots }: Made,
+  values: ReadonlyMap<string, unknown>,
+) {
+  const compared = alternatives.filter(({ name, withdrawn }) => !withdrawn || name === adoption?.name)
+  const drawn = drawnCosts(number, compared, actions)
+  return optionCostCase(
+    compared.map((alternative, position) => ({
+      alternative,
+      drawn: drawn[position] ?? { lines: [], replaced: [], gaps: [] },
+      values: new Map([...values, ...Object.entries(alternative.values)]),
+    })),
+    { boards: Math.max(1, boards), boardsPerLot: lots > 0 ? Math.max(1, boards) / lots : undefined },
+  )
+}
+
 function ofStudy(
-  { number, itemKey, title, alternatives, adoption }: PricedStudy,
-  boards: number,
+  study: PricedStudy,
+  actions: readonly AskedCost[],
+  made: Made,
   values: ReadonlyMap<string, unknown>,
   unit: UnitCosts,
 ): DecisionCost[] {
-  const adopted = alternatives.find(({ name }) => name === adoption?.name)
-  if (!adoption || !adopted) return []
-  const { costs } = optionCostCase(
-    alternatives.map((alternative) => ({
-      alternative,
-      values: new Map([...values, ...Object.entries(alternative.values)]),
-    })),
-    Math.max(1, boards),
+  const { number, itemKey, title, adoption } = study
+  const { costs } = studyCosts(study, actions, made, values)
+  const own = costs.find(({ name }) => name === adoption?.name)
+  if (!adoption || !own) return []
+  const next = leastOf(
+    costs.filter(({ name }) => name !== own.name),
+    ({ total }) => total,
   )
-  const own = costs.find(({ name }) => name === adopted.name)
-  const others = costs.filter(({ name }) => name !== adopted.name)
-  const next = others.toSorted((a, b) => a.total - b.total)[0]
-  const soFar = (cost: { once: number; running: number }): number => cost.once + cost.running * boards
+  const soFar = ({ once, running }: Pick<OptionCost, 'once' | 'running'>): Amount =>
+    sumOf([once, times(running, made.boards)])
   return [
     {
       kind: 'option study',
       number,
       itemKey,
-      title: `${title}: ${adopted.name}`,
+      title: `${title}: ${own.name}`,
       on: adoption.at.slice(0, 10),
-      once: adopted.costOnce,
-      perBoard: adopted.costPerBoard,
-      costSoFar: adopted.costOnce + adopted.costPerBoard * boards,
-      saved: own && next && { amount: soFar(next) - soFar(own), against: next.name },
-      breakEvenBoards:
-        own && next && breakEvenQuantity(Math.max(0, own.once - next.once), next.running - own.running),
-      ...pays(adopted.costPerBoard, unit),
+      once: own.once,
+      perBoard: own.perBoard,
+      costSoFar: soFar({ once: own.once, running: own.perBoard }),
+      saved: next && { amount: lessAmount(soFar(next), soFar(own)), against: next.name },
+      breakEvenBoards: next && breakEvenBoards(own, next),
+      ...pays(own.perBoard, unit),
     },
   ]
 }
 
-const pays = (perBoard: number, { rework, fieldRepair }: UnitCosts) => ({
-  paysAtBoardsPerRework: perBoard > 0 && rework ? rework.amount / perBoard : undefined,
-  paysAtBoardsPerRepair: perBoard > 0 && fieldRepair ? fieldRepair.amount / perBoard : undefined,
-})
+function breakEvenBoards(own: OptionCost, next: OptionCost): number | undefined {
+  const [outlay, saving] = [lessAmount(own.once, next.once), lessAmount(next.running, own.running)]
+  return isKnown(outlay) && isExact(outlay) && isKnown(saving) && isExact(saving)
+    ? breakEvenQuantity(Math.max(0, outlay.from), saving.from)
+    : undefined
+}
+
+function pays(perBoard: Amount, { rework, fieldRepair }: UnitCosts) {
+  const most = isKnown(perBoard) ? perBoard.to : NO_AMOUNT.to
+  return {
+    paysAtBoardsPerRework: most > 0 && rework ? rework.amount / most : undefined,
+    paysAtBoardsPerRepair: most > 0 && fieldRepair ? fieldRepair.amount / most : undefined,
+  }
+}
 
 /** Sums that a decision's name stands behind, by class, for the decisions that any recorded sum names. */
 export function costsByDecision(

@@ -1,4 +1,5 @@
 import type { Department } from '@/shared/plan/department'
+import type { Requirement } from '@/shared/plan/requirement'
 import type { Stage } from '@/shared/plan/stage'
 import { sameFinding } from './finding-data'
 import type { LapsedSignatures } from './lapsed-signatures'
@@ -33,14 +34,16 @@ export const changePreview = (
   value: unknown,
 ): ChangePreview => previewBetween(state, before, judgedWith(state, before, new Map([[parameter, value]])))
 
-/** The programme judged with other values of some parameters; nothing else is judged again. */
+/** The programme judged with other values of some parameters, and limits stated beside those in force; nothing else is judged again. */
 export function judgedWith(
   state: ProgrammeState,
   before: Judgement,
   changes: ReadonlyMap<string, unknown>,
+  stated: readonly Requirement[] = [],
 ): Judgement {
   const values = new Map([...state.facts.values, ...changes])
-  return judgeProgramme({ ...state, facts: { ...state.facts, values } }, before)
+  const requirements = stated.length > 0 ? [...state.facts.requirements, ...stated] : state.facts.requirements
+  return judgeProgramme({ ...state, facts: { ...state.facts, values, requirements } }, before)
 }
 
 /** What differs between a programme as judged and as it would be judged after a change. */

@@ -3,7 +3,8 @@ import { readableOf, type AnyRule } from '@/shared/rules/rule'
 import { sameFinding } from './finding-data'
 import { judgedWith, previewBetween, type ChangePreview } from './change-preview'
 import type { Judgement } from './judgement'
-import { changesOf, type OptionAlternative } from './option-study'
+import type { OptionAlternative, StatedLimit } from './option-alternative'
+import { changesOf, limitsToState } from './option-study'
 import type { ProgrammeState } from './programme-state'
 
 /** What one alternative would give if it were adopted today. */
@@ -11,6 +12,8 @@ export interface OptionOutcome {
   readonly alternative: OptionAlternative
   /** Values other than today's, by parameter; none when it is what stands. */
   readonly changes: ReadonlyMap<string, unknown>
+  /** Limits it would state that do not stand already. */
+  readonly limits: readonly StatedLimit[]
   /** The specification with them. */
   readonly values: ReadonlyMap<string, unknown>
   /** By rule, of the rules that the comparison shows. */
@@ -30,6 +33,8 @@ export interface ComparedRule {
 export interface OptionComparison {
   /** The parameters that any alternative names. */
   readonly parameters: readonly string[]
+  /** The limits that any alternative states. */
+  readonly limits: readonly string[]
   readonly rules: readonly ComparedRule[]
   readonly outcomes: readonly OptionOutcome[]
 }
@@ -45,7 +50,8 @@ export function compareOptions(
   alternatives: readonly OptionAlternative[],
 ): OptionComparison {
   const parameters = [...new Set(alternatives.flatMap(({ values }) => Object.keys(values)))]
-  const readers = rulesReadingAny(state, new Set(parameters))
+  const limits = [...new Set(alternatives.flatMap((one) => one.limits.map(({ limit }) => limit)))]
+  const readers = rulesReadingAny(state, { parameter: new Set(parameters), limit: new Set(limits) })
   const outcomes = alternatives.map((alternative) => outcomeOf(state, judgement, alternative, readers))
   const rules = readers.map(({ rule, itemKey }): ComparedRule => {
     const today = judgement.findings.get(rule.id)
@@ -54,6 +60,7 @@ export function compareOptions(
   })
   return {
     parameters,
+    limits,
     rules: EFFECTS.flatMap((effect) => rules.filter((row) => row.effect === effect)),
     outcomes,
   }
@@ -68,10 +75,13 @@ function outcomeOf(
   readers: readonly { readonly rule: AnyRule }[],
 ): OptionOutcome {
   const changes = changesOf(alternative, state.facts.values)
-  const after = changes.size === 0 ? before : judgedWith(state, before, changes)
+  const limits = limitsToState(alternative, state.facts.requirements)
+  const stated = limits.map((limit) => ({ ...limit, id: `option ${limit.limit}`, reason: '', lesson: null }))
+  const after = changes.size + limits.length === 0 ? before : judgedWith(state, before, changes, stated)
   return {
     alternative,
     changes,
+    limits,
     values: new Map([...state.facts.values, ...changes]),
     findings: new Map(
       readers.flatMap(({ rule: { id } }) => {
@@ -83,11 +93,23 @@ function outcomeOf(
   }
 }
 
-const rulesReadingAny = (state: ProgrammeState, parameters: ReadonlySet<string>) =>
+/** What a comparison is about: keys of parameters and of limits. */
+interface Compared {
+  readonly parameter: ReadonlySet<string>
+  readonly limit: ReadonlySet<string>
+}
+
+const rulesReadingAny = (state: ProgrammeState, compared: Compared) =>
   state.items
     .filter(({ tailoredOut }) => !tailoredOut?.agreed)
     .flatMap(({ definition: { key, rules } }) => rules.map((rule) => ({ rule, itemKey: key })))
-    .filter(({ rule }) => Object.values(rule.reads).some((read) => parameters.has(readableOf(read).key)))
+    .filter(({ rule }) =>
+      Object.values(rule.reads)
+        .map(readableOf)
+        .some(
+          ({ source, key }) => (source === 'parameter' || source === 'limit') && compared[source].has(key),
+        ),
+    )
 
 function effectOf(today: Finding | undefined, found: readonly Finding[]): ComparedRule['effect'] {
   if (found.some(({ verdict }) => verdict !== today?.verdict)) return 'turns'

@@ -1,3 +1,4 @@
+import type { ActionAnswer } from './action-answer'
 import type { Department } from '@/shared/plan/department'
 import type { ItemDefinition } from '@/shared/catalogue/item'
 import type { Stage } from '@/shared/plan/stage'
@@ -74,20 +75,16 @@ export interface EvidenceEntry {
 export const ACTION_KINDS = ['cost', 'feasibility', 'samples', 'information'] as const
 export type ActionKind = (typeof ACTION_KINDS)[number]
 
-export interface ActionAnswer {
-  readonly feasible: 'yes' | 'no' | 'with changes' | 'not asked'
-  /** In the installation's currency; null when no money is in question. */
-  readonly amount: number | null
-  readonly amountPer: 'board' | 'lot' | 'once' | null
-  readonly leadTimeDays: number | null
-  readonly comment: string
-}
 export interface ActionEntry {
   readonly id: string
   readonly number: number
   readonly itemKey: string
   readonly from: Department
   readonly to: Department
+  /** The person who is asked; null where anybody of the department is. */
+  readonly askedOf: { readonly id: string; readonly name: string } | null
+  /** The study it was asked in; null where it was asked outside any. */
+  readonly study: number | null
   readonly kind: ActionKind
   readonly question: string
   readonly dueOn: string
@@ -98,8 +95,19 @@ export interface ActionEntry {
   readonly answeredById: string | null
   readonly answeredByName: string | null
   readonly answeredAt: string | null
+  readonly files: readonly AnswerFile[]
   readonly outcome: 'accepted' | 'returned' | 'withdrawn' | null
   readonly outcomeWhy: string | null
+}
+
+/** A file that belongs to an answer: a quotation, a drawing. */
+export interface AnswerFile {
+  readonly id: string
+  readonly sha256: string
+  readonly fileName: string
+  readonly note: string
+  readonly addedByName: string
+  readonly at: string
 }
 
 export interface ApprovalEntry {

@@ -122,7 +122,7 @@ export const TERMS_OF_PLANNING: readonly Term[] = [
   {
     term: 'option study',
     meaning:
-      'Alternatives for a choice compared: findings, cost and answered actions; one is adopted, with reason.',
+      'Alternatives for a choice, over one item or several, compared: findings, cost and answered actions; one is adopted, with reason.',
     from: TRADE,
   },
   {

@@ -8,3 +8,7 @@ export const GIVEN_AT_OPENING = 'Given when the programme was opened.'
 /** The reason of every revision that an adopted alternative brings. */
 export const givenByAdoption = (study: number, alternative: string, why: string): string =>
   `Option study ${study}, “${alternative}”: ${why}`
+
+/** The reason of every value, limit and proposal that a programme takes over from another. */
+export const takenOverFrom = (programme: string, revision?: number): string =>
+  `Taken over from ${programme}${revision === undefined ? '' : `, revision ${revision} there`}.`

@@ -1,10 +1,14 @@
 import type { Unit } from '@/shared/quantity/unit'
 import type { Source } from '@/shared/sources/source'
+import type { Department } from './department'
 import type { LessonRef } from './lesson-ref'
 
 /** Where a limit may come from, highest authority first. */
 export const AUTHORITIES = ['customer', 'standard', 'company', 'common practice'] as const
 export type Authority = (typeof AUTHORITIES)[number]
+
+/** The departments that may state a programme's own layer on a limit. */
+export const STATES_LIMITS = ['design', 'quality'] as const satisfies readonly Department[]
 
 /**
  * A limit that rules judge against. Its default stands until a programme's

@@ -6,6 +6,7 @@ import { INSTALLATION_WRITES } from './writes/installation-writes'
 import { PROGRAMME_WRITES } from './writes/programme-writes'
 import { RECORD_WRITES } from './writes/record-writes'
 import { SPECIFICATION_WRITES } from './writes/specification-writes'
+import { STUDY_WRITES } from './writes/study-writes'
 
 /** Entries that are written beside the door, where nobody could have been authorised or nobody decided. */
 type BesideTheDoor =
@@ -15,6 +16,7 @@ type BesideTheDoor =
 const ENTRY_WRITES: Readonly<Record<CommandName | BesideTheDoor, Writes>> = {
   ...PROGRAMME_WRITES,
   ...SPECIFICATION_WRITES,
+  ...STUDY_WRITES,
   ...RECORD_WRITES,
   ...DECISION_WRITES,
   ...INSTALLATION_WRITES,

@@ -72,9 +72,11 @@ test.describe.serial('four people take a new programme from opening to in servic
     const answer = formOf(petra, 'Your answer')
     await answer.getByRole('radio', { name: 'Yes', exact: true }).check()
     await enterAll(answer, '', {
-      amount: 0.42,
-      amountPer: 'board',
-      leadTimeDays: 10,
+      'amounts.0.kind': 'piece',
+      'amounts.0.per': 'board',
+      'amounts.0.amount': '0.42',
+      'amounts.1.kind': 'lead time',
+      'amounts.1.amount': '10',
       comment: 'Both suppliers plate it as standard.',
     })
     await send(petra, answer.getByRole('button', { name: 'Send the answer' }))

@@ -112,9 +112,7 @@ describe('whose a thing is', () => {
       programme: place.code,
       action,
       feasible: 'not asked',
-      amount: null,
-      amountPer: null,
-      leadTimeDays: null,
+      amounts: [],
       comment: 'Yes.',
     })
     const accept = { programme: place.code, action, comment: '' }

@@ -27,8 +27,7 @@ const studyOf = (...given: readonly Given[]): InputOf<'open-option-study'> => ({
     name,
     note: '',
     values,
-    costPerBoard: 1,
-    costOnce: 0,
+    costs: [{ kind: 'piece' as const, amount: 1 }],
     actions: [...actions],
   })),
 })
@@ -57,6 +56,7 @@ const adopt = (
 ): InputOf<'adopt-option'> => ({
   programme: world.code,
   study,
+  revision: 1,
   alternative,
   seen,
   reason: 'Agreed in the review.',
@@ -115,9 +115,7 @@ describe('opening a study', () => {
       programme: world.code,
       action,
       feasible: 'yes',
-      amount: 2,
-      amountPer: 'board',
-      leadTimeDays: null,
+      amounts: [{ kind: 'piece', amount: 2 }],
       comment: 'Two a board.',
     })
     expect(await world.as('design', 'open-option-study', resting)).toMatchObject({ ok: true })
@@ -214,4 +212,156 @@ test('the entries of a study lead to it', async () => {
   })
   const place = { kind: 'study', number: study }
   expect(entries.map((entry) => entryTold(entry)?.leads)).toEqual([place, place])
+})
+
+describe('a study over several items', () => {
+  const spanning = (): InputOf<'open-option-study'> => ({
+    programme: world.code,
+    item: 'laminate',
+    title: 'Which laminate, finish and process together?',
+    alternatives: [
+      { name: 'As today', values: {} },
+      {
+        name: 'All three',
+        values: {
+          'board-thickness': 2.4,
+          'board-finish': 'hot-air-tin-lead',
+          'soldering-process': 'wave',
+        },
+        limits: [{ limit: 'magnification-most', authority: 'company', document: 'House rule 12', value: 4 }],
+        costs: [{ kind: 'tooling', amount: '120 to 150' }],
+      },
+    ],
+  })
+  const openSpanning = async () => (await world.must('lead', 'open-option-study', spanning())).result.study
+  const alternativesOf = async (number: number) =>
+    (await database().optionStudy.findFirstOrThrow({ where: { number, programme: { code: world.code } } }))
+      .alternatives as unknown as {
+      name: string
+      values: Record<string, unknown>
+      changed: { byName: string; why: string }[]
+      withdrawn: { why: string } | null
+    }[]
+  const change = (study: number, revision: number, thickness: number): InputOf<'change-alternative'> => ({
+    programme: world.code,
+    study,
+    revision,
+    name: 'All three',
+    alternative: {
+      name: 'All three',
+      values: {
+        'board-thickness': thickness,
+        'board-finish': 'hot-air-tin-lead',
+        'soldering-process': 'wave',
+      },
+      costs: [{ kind: 'piece', amount: null }],
+    },
+    reason: 'The supplier has it in stock.',
+  })
+
+  test('is revised while it is open, with who and why, and adopted with every item’s values and its limits at once', async () => {
+    const study = await openSpanning()
+    await world.must('production', 'change-alternative', change(study, 1, 3.2))
+    await world.must('design', 'add-alternative', {
+      programme: world.code,
+      study,
+      revision: 2,
+      alternative: { name: 'Thin', values: { 'board-thickness': 0.8, 'annual-volume': 777 } },
+      reason: 'For comparison.',
+    })
+    await world.must('quality', 'withdraw-alternative', {
+      programme: world.code,
+      study,
+      revision: 3,
+      name: 'As today',
+      reason: 'Nobody wants it.',
+    })
+    const [asToday, all, thin] = await alternativesOf(study)
+    expect(asToday?.withdrawn?.why).toBe('Nobody wants it.')
+    expect(all?.changed).toMatchObject([{ why: 'The supplier has it in stock.' }])
+    expect(thin?.values).toMatchObject({ 'board-thickness': 0.8, 'annual-volume': 777 })
+    expect(all?.values['annual-volume'], 'today’s value is written down').toBeTypeOf('number')
+    const told = entryTold(
+      await database().trailEntry.findFirstOrThrow({
+        where: { command: 'change-alternative' },
+        orderBy: { at: 'desc' },
+      }),
+    )
+    expect(told?.what).toContain('2.4 mm → 3.2 mm')
+    expect(told?.what).toContain('piece cost not known')
+    await world.must('lead', 'adopt-option', {
+      ...adopt(study, 'All three', {}),
+      revision: 4,
+      seen: { 'annual-volume': (await newest('annual-volume')).number },
+    })
+    expect((await newest('board-thickness')).value).toBe(3.2)
+    expect((await newest('board-finish')).value).toBe('hot-air-tin-lead')
+    expect((await newest('soldering-process')).value).toBe('wave')
+  })
+
+  test('tells whoever read an earlier writing of it that it was revised', async () => {
+    const study = await openSpanning()
+    await world.must('production', 'change-alternative', change(study, 1, 1.6))
+    expect(await world.as('design', 'change-alternative', change(study, 1, 2))).toMatchObject({
+      ok: false,
+      message: expect.stringContaining('was revised since you read it'),
+    })
+    expect(await world.as('lead', 'adopt-option', adopt(study, 'All three', {}))).toMatchObject({ ok: false })
+  })
+
+  test('draws on the answer to what was asked within it, of a person by name', async () => {
+    const study = await openSpanning()
+    const question = {
+      programme: world.code,
+      item: 'laminate',
+      from: 'design' as const,
+      to: 'production' as const,
+      study,
+      kind: 'cost' as const,
+      question: 'What does each come to?',
+      dueOn: '2099-01-01',
+    }
+    expect(
+      await world.as('design', 'ask-action', { ...question, person: world.person.quality }),
+    ).toMatchObject({
+      ok: false,
+      fields: { person: expect.stringContaining('does not belong to production') },
+    })
+    const { result } = await world.must('design', 'ask-action', {
+      ...question,
+      person: world.person.production,
+    })
+    const answer = (alternative: string): InputOf<'answer-action'> => ({
+      programme: world.code,
+      action: result.action,
+      feasible: 'with changes',
+      amounts: [
+        { kind: 'piece', amount: '0.42', alternative },
+        { kind: 'lead time', amount: '10..15' },
+        { kind: 'tooling', amount: '' },
+      ],
+      comment: 'See the quotation.',
+    })
+    expect(await world.as('production', 'answer-action', answer('No such'))).toMatchObject({
+      ok: false,
+      fields: { 'amounts.0.alternative': expect.any(String) },
+    })
+    await world.must('production', 'answer-action', answer('All three'))
+    const stored = await database().action.findFirstOrThrow({
+      where: { number: result.action, programme: { code: world.code } },
+    })
+    expect(stored.answer).toMatchObject({
+      amounts: [
+        { kind: 'piece', per: 'board', amount: 0.42, alternative: 'All three' },
+        { kind: 'lead time', per: null, amount: '10..15' },
+        { kind: 'tooling', per: 'once', amount: null },
+      ],
+    })
+    expect(
+      await world.as('production', 'answer-action', {
+        ...answer('All three'),
+        amounts: [{ kind: 'piece', amount: 'about two' }],
+      }),
+    ).toMatchObject({ ok: false, fields: { 'amounts.0.amount': expect.stringContaining('120 to 150') } })
+  })
 })

@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto'
 import { hashPassword } from '@/lib/auth/password'
 import { database } from '@/lib/db/client'
 import { Prisma } from '@/lib/db/generated/client'
+import { registerFile } from '@/lib/evidence/register-file'
 import { ALL_LIMITS } from '@/shared/catalogue/standard-plan'
 import type { Department } from '@/shared/plan/department'
 import type { InputOf } from '@/lib/commands/all-commands'
@@ -132,9 +133,11 @@ const answerInput = (world: World, action: number): InputOf<'answer-action'> => 
   programme: world.code,
   action,
   feasible: 'yes',
-  amount: null,
-  amountPer: null,
-  leadTimeDays: null,
+  amounts: [
+    { kind: 'piece', per: 'board', amount: 0.4 },
+    { kind: 'tooling', amount: '120 to 150' },
+    { kind: 'test', amount: null },
+  ],
   comment: 'It is.',
 })
 const answered = async (world: World, from: Department): Promise<number> => {
@@ -171,10 +174,34 @@ const studyInput = (world: World): InputOf<'open-option-study'> => ({
     name,
     note: '',
     values: { 'service-years': 11 + index + counter / 1000 },
-    costPerBoard: 1,
-    costOnce: 0,
+    costs: [
+      { kind: 'piece' as const, per: 'board' as const, amount: 1 },
+      { kind: 'tooling' as const, per: 'once' as const, amount: '100 to 200' },
+    ],
+    limits: [
+      {
+        limit: 'magnification-most',
+        authority: 'company' as const,
+        document: 'Our rule',
+        value: 5,
+      },
+    ],
   })),
 })
+/** A file that this role's person sent for the programme. */
+const sentFile = async (world: World, role: Role): Promise<string> => {
+  const hash = sha256()
+  const { id } = await database().programme.findUniqueOrThrow({ where: { code: world.code } })
+  await registerFile(
+    { sha256: hash, size: 12, mediaType: 'text/plain' },
+    { personId: world.person[role], programmeId: id },
+  )
+  return hash
+}
+const openStudy = async (world: World): Promise<number> =>
+  (await world.must('lead', 'open-option-study', studyInput(world))).result.study
+/** Lets one person of a department be asked by name. */
+const memberOf = (world: World, department: Department): string => world.person[SECOND[department]]
 
 /** A failing finding: a rejected lot that went into an assembly. Each call makes it another finding. */
 async function failingFinding(world: World): Promise<{ item: string; rule: string }> {
@@ -340,19 +367,76 @@ export const VALID_INPUT: {
     return { programme: world.code, requirement: id, reason }
   },
   'open-option-study': async (world) => studyInput(world),
+  'add-alternative': async (world) => ({
+    programme: world.code,
+    study: await openStudy(world),
+    revision: 1,
+    alternative: {
+      name: 'Longest',
+      note: 'One more.',
+      values: { 'annual-volume': 7000 + ++counter },
+      costs: [{ kind: 'piece', amount: null }],
+    },
+    reason,
+  }),
+  'change-alternative': async (world) => ({
+    programme: world.code,
+    study: await openStudy(world),
+    revision: 1,
+    name: 'Long',
+    alternative: {
+      name: 'Long',
+      note: 'Cheaper.',
+      values: { 'service-years': 31 + ++counter / 1000 },
+      costs: [{ kind: 'piece', amount: 0.8 }],
+    },
+    reason,
+  }),
+  'withdraw-alternative': async (world) => ({
+    programme: world.code,
+    study: await openStudy(world),
+    revision: 1,
+    name: 'Long',
+    reason,
+  }),
+  'set-money-ceiling': async (world) => {
+    const newest = await database().moneyCeiling.findFirst({
+      where: { programme: { code: world.code } },
+      orderBy: { number: 'desc' },
+    })
+    return {
+      programme: world.code,
+      amount: 20_000 + ++counter,
+      boards: 400,
+      lots: 4,
+      seen: newest?.number ?? 0,
+      reason,
+    }
+  },
   'adopt-option': async (world, role) => {
     const parameter = ownParameterOf(role)
     const alternatives = ['Short', 'Long'].map((name) => ({
       name,
       note: '',
       values: { [parameter]: ownValueOf(role) },
-      costPerBoard: 1,
-      costOnce: 0,
+      limits:
+        role === 'production'
+          ? []
+          : [
+              {
+                limit: 'magnification-most',
+                authority: 'company' as const,
+                document: `Rule ${unique()}`,
+                value: 5,
+              },
+            ],
+      costs: [{ kind: 'piece' as const, per: 'board' as const, amount: 1 }],
     }))
     const opened = await world.must('lead', 'open-option-study', { ...studyInput(world), alternatives })
     return {
       programme: world.code,
       study: opened.result.study,
+      revision: 1,
       alternative: 'Long',
       seen: { [parameter]: await newestRevision(world, parameter) },
       reason,
@@ -506,6 +590,8 @@ export const VALID_INPUT: {
       item: 'programme-frame',
       from,
       to: OTHER[from],
+      person: memberOf(world, OTHER[from]),
+      study: await openStudy(world),
       kind: 'cost',
       question: `Question ${unique()}?`,
       dueOn: '2099-12-31',
@@ -514,6 +600,16 @@ export const VALID_INPUT: {
   'answer-action': async (world, role) => {
     const to = departmentOf(role)
     return answerInput(world, await ask(world, OTHER[to], to))
+  },
+  'attach-answer-file': async (world, role) => {
+    const to = departmentOf(role)
+    return {
+      programme: world.code,
+      action: await ask(world, OTHER[to], to),
+      sha256: await sentFile(world, role),
+      fileName: 'quotation.txt',
+      note: '',
+    }
   },
   'accept-answer': async (world, role) => ({
     programme: world.code,

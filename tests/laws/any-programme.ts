@@ -1,3 +1,4 @@
+import { COST_KINDS } from '@/shared/cost/cost-line'
 import fc from 'fast-check'
 import { ALL_LIMITS, ALL_PARAMETERS, STANDARD_PLAN } from '@/shared/catalogue/standard-plan'
 import { DEPARTURE_WAYS } from '@/shared/gate/deviation-permit'
@@ -106,12 +107,21 @@ const anyAction: fc.Arbitrary<ActionEntry> = fc.record({
   askedById: anyName,
   askedByName: anyName,
   askedAt: fc.constant(AT),
+  askedOf: fc.constant(null),
+  study: fc.constant(null),
+  files: fc.constant([]),
   answer: perhaps(
     fc.record({
       feasible: fc.constantFrom('yes', 'no', 'with changes', 'not asked'),
-      amount: perhaps(anyNumber(0, 1e9)),
-      amountPer: fc.constantFrom('board', 'lot', 'once', null),
-      leadTimeDays: perhaps(fc.integer({ min: 0, max: 1000 })),
+      amounts: fc.array(
+        fc.record({
+          kind: fc.constantFrom(...COST_KINDS),
+          per: fc.constantFrom('board', 'lot', 'once', null),
+          amount: perhaps(anyNumber(0, 1e9)),
+          alternative: perhaps(anyName),
+        }),
+        { maxLength: 3 },
+      ),
       comment: anyName,
     }),
   ),

@@ -21,8 +21,13 @@ import { openProgramme } from '@/app/forms/command-actions'
 export const metadata = { title: 'Open a programme – Liquidus' }
 
 /** Opening a programme: what is said here heads its whole specification. */
-export default async function NewProgrammePage() {
+export default async function NewProgrammePage({
+  searchParams,
+}: {
+  searchParams: Promise<{ from?: string }>
+}) {
   const person = await requirePerson(newProgrammeAddress())
+  const { from = '' } = await searchParams
   if (refusal('open-programme', { ...person, departments: [], leads: false })) forbidden()
   return (
     <DeskSheet
@@ -51,6 +56,14 @@ export default async function NewProgrammePage() {
           hint="What the board is, in a few words."
           maxLength={120}
           required
+        />
+        <TextBox
+          name="from"
+          label="Start from another programme"
+          hint="Its code. Values, stated limits and plan are taken over, each said to be; what it set aside is proposed anew. Evidence, records and approvals are not."
+          maxLength={24}
+          defaultValue={from}
+          optional
         />
         <PickBox
           name="department"

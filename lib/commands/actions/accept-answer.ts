@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { actionNamed, loadOpenAction } from '@/lib/commands/actions/load-action'
 import { defineCommand } from '@/lib/commands/command'
 import { optionalLine } from '@/lib/commands/inputs'
+import { recordable } from '@/lib/commands/recordable'
 import { Refused } from '@/shared/refused'
 
 /** The asker takes the answer; the action is closed. */
@@ -15,7 +16,7 @@ export const acceptAnswer = defineCommand({
       throw new Refused(`Action ${action.number} is not answered yet.`)
     return {
       change: { id: action.id, comment },
-      record: { action: action.number, item: action.itemKey, answer: { ...action.answer }, comment },
+      record: { action: action.number, item: action.itemKey, answer: recordable(action.answer), comment },
     }
   },
   async apply(tx, { id, comment }, { actor, now }) {

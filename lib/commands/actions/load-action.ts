@@ -1,6 +1,6 @@
 import { programmeCode, wholeNumber } from '@/lib/commands/inputs'
 import type { Transaction } from '@/lib/db/transaction'
-import type { ActionAnswer } from '@/shared/gate/programme-state'
+import { answerOf, type ActionAnswer, type FirstAnswer } from '@/shared/gate/action-answer'
 import type { Department } from '@/shared/plan/department'
 import { Refused } from '@/shared/refused'
 
@@ -17,6 +17,6 @@ export async function loadOpenAction(tx: Transaction, programmeId: string, numbe
     ...action,
     from: action.from as Department,
     to: action.to as Department,
-    answer: action.answer as ActionAnswer | null,
+    answer: action.answer === null ? null : answerOf(action.answer as unknown as ActionAnswer | FirstAnswer),
   }
 }

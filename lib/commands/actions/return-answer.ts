@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { actionNamed, loadOpenAction } from '@/lib/commands/actions/load-action'
 import { defineCommand } from '@/lib/commands/command'
 import { paragraph } from '@/lib/commands/inputs'
+import { recordable } from '@/lib/commands/recordable'
 import { Refused } from '@/shared/refused'
 
 /** The asker sends the answer back and says what is missing. */
@@ -15,7 +16,7 @@ export const returnAnswer = defineCommand({
       throw new Refused(`Action ${action.number} is not answered yet.`)
     return {
       change: { id: action.id, comment },
-      record: { action: action.number, item: action.itemKey, answer: { ...action.answer }, comment },
+      record: { action: action.number, item: action.itemKey, answer: recordable(action.answer), comment },
     }
   },
   async apply(tx, { id, comment }, { actor, now }) {

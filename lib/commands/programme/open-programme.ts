@@ -1,6 +1,8 @@
 import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
 import { department, line, programmeCode } from '@/lib/commands/inputs'
+import { loadSource, takenOver, writeTakenOver } from '@/lib/commands/programme/take-over'
+import { recordable } from '@/lib/commands/recordable'
 import { lessonOf, withProgramme } from '@/lib/programme/lesson-row'
 import { changeInWords } from '@/shared/lessons/lesson-change'
 import { openingChanges } from '@/shared/lessons/opening-changes'
@@ -35,8 +37,11 @@ export const openProgramme = defineCommand({
     serviceYears: schemaOf(serviceYears),
     environment: schemaOf(environment),
     annualVolume: schemaOf(annualVolume),
+    /** The code of a programme whose values, plan and limits it starts with. */
+    from: programmeCode.nullable().default(null),
   }),
-  load: async (tx, { code }, { now }) => ({
+  load: async (tx, { code, from }, { now, actor }) => ({
+    source: from === null ? null : await loadSource(tx, from, actor),
     existing: await tx.programme.findUnique({ where: { code }, select: { id: true } }),
     lessons: (
       await tx.lesson.findMany({
@@ -50,7 +55,7 @@ export const openProgramme = defineCommand({
       })
     ).map(lessonOf),
   }),
-  decide({ existing, lessons }, input, { programmeId, actor, newId }) {
+  decide({ existing, lessons, source }, input, { programmeId, actor, now, newId }) {
     if (existing) {
       const message = `The code ${input.code} is taken by another programme. Choose another.`
       throw new Refused(message, { code: message })
@@ -69,6 +74,7 @@ export const openProgramme = defineCommand({
     const { code, title } = input
     const brought = openingChanges(lessons)
     const requirements = brought.requirements.map((requirement) => ({ ...requirement, id: newId() }))
+    const taken = source && takenOver(source, new Set(FRAME.map(({ key }) => key)), newId)
     return {
       change: {
         code,
@@ -77,6 +83,8 @@ export const openProgramme = defineCommand({
         revisions,
         items: brought.items,
         requirements,
+        taken,
+        proposal: { proposedById: actor.personId, proposedByName: actor.name, proposedAt: now, agreed: null },
       },
       record: {
         programmeId,
@@ -110,13 +118,14 @@ export const openProgramme = defineCommand({
             ...stated,
           })),
         ],
+        ...(taken && { takenOver: recordable(taken) }),
       },
       result: { code },
     }
   },
   async apply(
     tx,
-    { code, title, department: own, revisions, items, requirements },
+    { code, title, department: own, revisions, items, requirements, taken, proposal },
     { programmeId, actor, now },
   ) {
     await tx.programme.create({
@@ -165,5 +174,6 @@ export const openProgramme = defineCommand({
         at: now,
       })),
     })
+    if (taken) await writeTakenOver(tx, taken, { programmeId, proposal, actor, now, after: items.length })
   },
 })

@@ -1,19 +1,16 @@
 import { z } from 'zod'
 import type { Actor } from '@/shared/actor'
-import { actionNamed, answerRecord } from '@/shared/commands/actions/answered'
+import { actionNamed, answeringRefusal, answerRecord } from '@/shared/commands/actions/answered'
 import { defineFace } from '@/shared/commands/face'
 import { answerInWords } from '@/shared/gate/answer-in-words'
 import type { ActionEntry } from '@/shared/gate/programme-state'
-import { DEPARTMENT_NAMES, DEPARTMENTS } from '@/shared/plan/department'
+import { DEPARTMENTS } from '@/shared/plan/department'
 
 export const answerAction = defineFace({
   label: 'Answer an action',
   done: 'Answered an action',
   may: { scope: 'programme', departments: DEPARTMENTS },
-  refuses: (actor: Actor, { number, to }: Pick<ActionEntry, 'number' | 'to'>) =>
-    actor.departments.includes(to)
-      ? undefined
-      : `Action ${number} is for ${DEPARTMENT_NAMES[to].toLowerCase()} to answer.`,
+  refuses: (actor: Actor, action: Pick<ActionEntry, 'number' | 'to'>) => answeringRefusal(actor, action),
   record: z.object({ action: z.number(), item: z.string(), question: z.string(), answer: answerRecord }),
   reads: ({ action, item, question, answer }) => ({
     subject: actionNamed(action, item),

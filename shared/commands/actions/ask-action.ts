@@ -15,13 +15,19 @@ export const askAction = defineFace({
     itemKey: z.string(),
     from: z.enum(DEPARTMENTS),
     to: z.enum(DEPARTMENTS),
+    /** The name of the person asked; entries of an earlier version name nobody and no study. */
+    askedOf: z.string().nullish(),
+    study: z.number().nullish(),
     kind: z.string(),
     question: z.string(),
     dueOn: z.string(),
   }),
-  reads: ({ number, itemKey, from, to, kind, question, dueOn }) => ({
+  reads: ({ number, itemKey, from, to, askedOf, study, kind, question, dueOn }) => ({
     subject: actionNamed(number, itemKey),
-    what: `${DEPARTMENT_NAMES[from]} asks ${DEPARTMENT_NAMES[to]} about ${kind}, by ${dueOn}`,
+    what: [
+      `${DEPARTMENT_NAMES[from]} asks ${DEPARTMENT_NAMES[to]}${askedOf ? ` (${askedOf})` : ''} about ${kind}, by ${dueOn}`,
+      ...(study ? [`in study ${study}`] : []),
+    ].join(', '),
     words: question,
   }),
   leads: ({ number }) => ({ kind: 'action', number }),

@@ -12,13 +12,33 @@ export const openProgramme = defineFace({
     values: z.record(z.string(), z.union([z.string(), z.number(), z.null()])),
     /** Entries from before there were lessons have none. */
     lessons: z.array(z.unknown()).optional(),
+    /** What it took over from another programme. */
+    takenOver: z
+      .object({
+        from: z.string(),
+        values: z.array(z.unknown()),
+        requirements: z.array(z.unknown()),
+        items: z.array(z.unknown()),
+        setAside: z.array(z.unknown()),
+      })
+      .optional(),
   }),
-  reads: ({ code, title, values, lessons = [] }) => ({
+  reads: ({ code, title, values, lessons = [], takenOver }) => ({
     subject: `${code}, ${title}`,
     what: [
       ...Object.entries(values).map(([key, value]) => `${parameterName(key)}: ${valueInBrief(key, value)}`),
       ...(lessons.length > 0
         ? [`with ${counted(lessons.length, 'lesson', 'lessons')} of earlier programmes`]
+        : []),
+      ...(takenOver
+        ? [
+            `taken over from ${takenOver.from}: ${[
+              counted(takenOver.values.length, 'value', 'values'),
+              counted(takenOver.requirements.length, 'limit', 'limits'),
+              counted(takenOver.items.length, 'item', 'items'),
+              `${counted(takenOver.setAside.length, 'item', 'items')} proposed as not applicable`,
+            ].join(', ')}`,
+          ]
         : []),
     ].join('; '),
   }),

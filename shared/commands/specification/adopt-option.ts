@@ -1,32 +1,32 @@
 import { z } from 'zod'
 import type { Actor } from '@/shared/actor'
 import { defineFace } from '@/shared/commands/face'
-import { parameterName } from '@/shared/commands/named'
+import { costLineRecord } from '@/shared/commands/cost-line-record'
+import { counted, parameterName } from '@/shared/commands/named'
 import { recordedValue } from '@/shared/commands/recorded-value'
+import { statedInWords, statedLimitRecord } from '@/shared/commands/specification/alternative-record'
 import { revisionInBrief } from '@/shared/commands/specification/revision-in-brief'
-import { adoptionRefusal } from '@/shared/gate/option-study'
+import { lineInWords } from '@/shared/gate/answer-in-words'
+import { adoptionRefusal, type Adopting } from '@/shared/gate/option-study'
 import { DEPARTMENTS } from '@/shared/plan/department'
-import type { ItemDefinition } from '@/shared/catalogue/item'
-
-interface Adopting {
-  readonly item: Pick<ItemDefinition, 'title' | 'owner'>
-  /** The values it would change, by parameter. */
-  readonly changes: ReadonlyMap<string, unknown>
-}
 
 export const adoptOption = defineFace({
   label: 'Adopt an option',
   done: 'Adopted an option',
   may: { scope: 'programme', departments: DEPARTMENTS, lead: true },
-  refuses: (actor: Actor, { item, changes }: Adopting) => adoptionRefusal(item, changes, actor),
+  refuses: (actor: Actor, adopting: Adopting) => adoptionRefusal(adopting, actor),
   record: z.object({
     study: z.number(),
     title: z.string(),
     adopted: z.string(),
     reason: z.string(),
     revisions: z.array(z.object({ parameter: z.string(), value: recordedValue, before: recordedValue })),
+    /** Entries of an earlier version state no limits and say nothing of costs. */
+    requirements: z.array(statedLimitRecord).optional(),
+    costs: z.array(costLineRecord.extend({ action: z.number().nullable() })).optional(),
+    unknown: z.number().optional(),
   }),
-  reads: ({ study, title, adopted, reason, revisions }) => ({
+  reads: ({ study, title, adopted, reason, revisions, requirements = [], costs = [], unknown = 0 }) => ({
     subject: `study ${study}, ${title}`,
     what: [
       adopted,
@@ -34,6 +34,12 @@ export const adoptOption = defineFace({
         ({ parameter, value, before }) =>
           `${parameterName(parameter)}: ${revisionInBrief(parameter, before, value)}`,
       ),
+      ...requirements.map(statedInWords),
+      ...costs.map(
+        ({ action, ...line }) =>
+          `${lineInWords({ ...line, alternative: null })}${action === null ? '' : `, by action ${action}`}`,
+      ),
+      ...(unknown > 0 ? [`${counted(unknown, 'figure', 'figures')} of its cost not known`] : []),
     ].join('; '),
     words: reason,
   }),

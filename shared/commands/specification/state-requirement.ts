@@ -1,11 +1,12 @@
 import { z } from 'zod'
 import { defineFace } from '@/shared/commands/face'
 import { boundInWords, limitName } from '@/shared/commands/named'
+import { STATES_LIMITS } from '@/shared/plan/requirement'
 
 export const stateRequirement = defineFace({
   label: 'State a requirement on a limit',
   done: 'Stated a requirement on a limit',
-  may: { scope: 'programme', departments: ['design', 'quality'] },
+  may: { scope: 'programme', departments: STATES_LIMITS },
   record: z.object({
     limit: z.string(),
     authority: z.string(),

@@ -13,6 +13,8 @@ const askAction: Writes = ({ at, actorId, said }, rows) =>
     dueOn: said['dueOn'],
     askedById: actorId,
     askedAt: at,
+    askedOfId: said['askedOfId'] ?? null,
+    study: said['study'] ?? null,
     answer: null,
     answeredById: null,
     answeredAt: null,
@@ -28,6 +30,19 @@ const answerAction: Writes = ({ at, actorId, said }, rows) =>
     { number: said['action'] },
     { answer: said['answer'], answeredById: actorId, answeredAt: at, outcome: null, outcomeWhy: null },
   )
+
+const attachAnswerFile: Writes = ({ at, actorId, said }, rows) => {
+  rows.insert('AnswerFile', {
+    id: said['id'],
+    action: said['action'],
+    sha256: said['sha256'],
+    fileName: said['fileName'],
+    note: said['note'],
+    addedById: actorId,
+    at,
+  })
+  rows.nameFile(said['sha256'], said['size'], said['mediaType'])
+}
 
 /** An action's outcome, with the member of the entry that says why. */
 const closeAction =
@@ -167,6 +182,7 @@ const retireLesson: Writes = ({ at, actorId, actorName, said }, rows) =>
 export const DECISION_WRITES = {
   'ask-action': askAction,
   'answer-action': answerAction,
+  'attach-answer-file': attachAnswerFile,
   'accept-answer': closeAction('accepted', 'comment'),
   'return-answer': closeAction('returned', 'comment'),
   'withdraw-action': closeAction('withdrawn', 'reason'),

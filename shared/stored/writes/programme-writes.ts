@@ -19,7 +19,60 @@ const openProgramme: Writes = (entry, rows) => {
   for (const [parameter, value] of Object.entries(saidObject(said['values'])))
     rows.insert('Revision', { parameter, number: 1, value, reason: GIVEN_AT_OPENING, authorId: actorId, at })
   const planned = openPlan(said, rows)
-  bringLessons(entry, rows, planned)
+  const brought = bringLessons(entry, rows, planned)
+  takeOver(entry, rows, planned === undefined ? undefined : planned + brought)
+}
+
+/** Values, limits and plan that another programme gave it. */
+function takeOver(
+  { at, actorId, actorName, said }: SpokenEntry,
+  rows: ExpectedRows,
+  planned: number | undefined,
+) {
+  const taken = saidObject(said['takenOver'])
+  for (const { parameter, value, reason } of saidList(taken['values']))
+    rows.insert('Revision', { parameter, number: 1, value, reason, authorId: actorId, at })
+  for (const { id, limit, authority, document, clause, value, relaxes, reason } of saidList(
+    taken['requirements'],
+  ))
+    rows.insert('Requirement', {
+      id,
+      limit,
+      authority,
+      document,
+      clause,
+      value,
+      relaxes,
+      reason,
+      lesson: null,
+      authorId: actorId,
+      at,
+      withdrawnById: null,
+      withdrawnAt: null,
+    })
+  for (const [index, { key, stage, added }] of saidList(taken['items']).entries())
+    rows.insert('PlanItem', {
+      key,
+      stage,
+      position: planned === undefined ? undefined : planned + index,
+      added,
+      setAside: null,
+      lesson: null,
+    })
+  for (const { key, reason } of saidList(taken['setAside']))
+    rows.change(
+      'PlanItem',
+      { key },
+      {
+        setAside: {
+          reason: reason ?? null,
+          proposedById: actorId,
+          proposedByName: actorName,
+          proposedAt: at,
+          agreed: null,
+        },
+      },
+    )
 }
 
 /** The standard plan's items; how many they are, undefined where an older entry does not list them. */
@@ -38,19 +91,20 @@ function openPlan(said: Said, rows: ExpectedRows): number | undefined {
   return position
 }
 
-/** Items and company limits that lessons of other programmes brought. */
-function bringLessons({ at, said }: SpokenEntry, rows: ExpectedRows, planned: number | undefined): void {
+/** Items and company limits that lessons of other programmes brought; answers how many items. */
+function bringLessons({ at, said }: SpokenEntry, rows: ExpectedRows, planned: number | undefined): number {
   let added = 0
   for (const brought of saidList(said['lessons'])) {
     if (brought['addedItem'] !== undefined) {
       rows.insert('PlanItem', {
         key: brought['addedItem'],
         stage: brought['stage'],
-        position: planned === undefined ? undefined : planned + added++,
+        position: planned === undefined ? undefined : planned + added,
         added: without(brought, 'lesson', 'from', 'brings', 'addedItem'),
         setAside: null,
         lesson: brought['from'] ?? { ...lessonOfOlder(brought['lesson']), inAsks: true },
       })
+      added++
     } else {
       rows.insert('Requirement', {
         id: brought['requirement'],
@@ -69,6 +123,7 @@ function bringLessons({ at, said }: SpokenEntry, rows: ExpectedRows, planned: nu
       })
     }
   }
+  return added
 }
 
 /** An older entry names a lesson in words: "LX-41, lesson 2". */

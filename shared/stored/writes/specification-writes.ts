@@ -1,5 +1,4 @@
-import { givenByAdoption } from '@/shared/plan/given-reasons'
-import { saidList, type Writes } from '../spoken-entry'
+import type { Writes } from '../spoken-entry'
 
 const reviseParameter: Writes = ({ at, actorId, said }, rows) =>
   rows.insert('Revision', {
@@ -31,37 +30,21 @@ const stateRequirement: Writes = ({ at, actorId, said }, rows) =>
 const withdrawRequirement: Writes = ({ at, actorId, said }, rows) =>
   rows.change('Requirement', { id: said['requirement'] }, { withdrawnById: actorId, withdrawnAt: at })
 
-const openOptionStudy: Writes = ({ at, actorId, said }, rows) =>
-  rows.insert('OptionStudy', {
-    id: said['id'],
+const setMoneyCeiling: Writes = ({ at, actorId, said }, rows) =>
+  rows.insert('MoneyCeiling', {
     number: said['number'],
-    itemKey: said['itemKey'],
-    title: said['title'],
-    alternatives: said['alternatives'],
-    openedById: actorId,
-    openedAt: at,
-    adopted: null,
-    adoptedWhy: null,
-    adoptedById: null,
-    adoptedAt: null,
+    amount: said['amount'],
+    boards: said['boards'],
+    lots: said['lots'],
+    reason: said['reason'],
+    authorId: actorId,
+    at,
   })
 
-const adoptOption: Writes = ({ at, actorId, said }, rows) => {
-  rows.change(
-    'OptionStudy',
-    { number: said['study'] },
-    { adopted: said['adopted'], adoptedWhy: said['reason'], adoptedById: actorId, adoptedAt: at },
-  )
-  const reason = givenByAdoption(Number(said['study']), String(said['adopted']), String(said['reason']))
-  for (const { parameter, number, value } of saidList(said['revisions']))
-    rows.insert('Revision', { parameter, number, value, reason, authorId: actorId, at })
-}
-
-/** What is written of specified values, requirements and option studies. */
+/** What is written of specified values, requirements and the ceiling of the money. */
 export const SPECIFICATION_WRITES = {
   'revise-parameter': reviseParameter,
   'state-requirement': stateRequirement,
   'withdraw-requirement': withdrawRequirement,
-  'open-option-study': openOptionStudy,
-  'adopt-option': adoptOption,
+  'set-money-ceiling': setMoneyCeiling,
 } as const

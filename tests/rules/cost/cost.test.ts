@@ -4,6 +4,9 @@ import { changeCostOn, changeCostOverTime } from '@/shared/cost/change-cost'
 import { costsByDecision, decisionCosts } from '@/shared/cost/decision-costs'
 import { expectedAndActual } from '@/shared/cost/expected-and-actual'
 import { unitCosts } from '@/shared/cost/unit-costs'
+import { exactly, isKnown, type Amount } from '@/shared/cost/amount'
+import { answerOf } from '@/shared/gate/action-answer'
+import { alternativeOf } from '@/shared/gate/option-alternative'
 import type { OptionStudy } from '@/shared/gate/option-study'
 import type { ActionEntry } from '@/shared/gate/programme-state'
 import { workingHourCost } from '@/shared/plan/parameters/assessment-proof'
@@ -135,22 +138,24 @@ describe('decisions', () => {
     askedById: 'i',
     askedByName: 'I',
     askedAt: '2026-02-05T08:00:00Z',
-    answer: { feasible: 'yes', amount: 0.5, amountPer: 'board', leadTimeDays: null, comment: '' },
+    askedOf: null,
+    study: null,
+    files: [],
+    answer: answerOf({
+      feasible: 'yes',
+      amount: 0.5,
+      amountPer: 'board',
+      leadTimeDays: null,
+      comment: '',
+    }),
     answeredById: 'p',
     answeredByName: 'P',
     answeredAt: '2026-02-10T08:00:00Z',
     outcome: 'accepted',
     outcomeWhy: '',
   }
-  const alternative = (name: string, costPerBoard: number, costOnce: number, defectsPerMillion: number) => ({
-    name,
-    note: '',
-    values: {},
-    costPerBoard,
-    costOnce,
-    defectsPerMillion,
-    actions: [],
-  })
+  const alternative = (name: string, costPerBoard: number, costOnce: number, defectsPerMillion: number) =>
+    alternativeOf({ name, note: '', values: {}, costPerBoard, costOnce, defectsPerMillion })
   const study: OptionStudy = {
     number: 2,
     itemKey: 'board-finish',
@@ -169,7 +174,7 @@ describe('decisions', () => {
     expect(costs([action])).toEqual([
       expect.objectContaining({
         on: '2026-02-10',
-        costSoFar: 120,
+        costSoFar: exactly(120),
         saved: undefined,
         paysAtBoardsPerRework: 40,
         paysAtBoardsPerRepair: 400,
@@ -177,17 +182,24 @@ describe('decisions', () => {
     ])
   })
   test('an answer a lot counts for each lot, one paid once counts once, one not accepted not at all', () => {
-    const per = (amountPer: 'lot' | 'once') => ({ ...action, answer: { ...action.answer!, amountPer } })
-    expect(costs([per('lot')])[0]?.costSoFar).toBe(1)
-    expect(costs([per('once')])[0]?.costSoFar).toBe(0.5)
+    const per = (amountPer: 'lot' | 'once'): ActionEntry => ({
+      ...action,
+      answer: {
+        ...action.answer!,
+        amounts: [{ kind: 'other', per: amountPer, amount: 0.5, alternative: null }],
+      },
+    })
+    expect(costs([per('lot')])[0]?.costSoFar).toEqual(exactly(1))
+    expect(costs([per('once')])[0]?.costSoFar).toEqual(exactly(0.5))
     expect(costs([{ ...action, outcome: null }])).toEqual([])
   })
   // 500 joints: at 100 per million 0.05 defects, ·(0.9·12 + 0.1·0.2·250 = 15.8) = 0.79; at 200 per million 1.58.
   test('an adopted study is held against the next best, rework and repair counted', () => {
     const [found] = costs([], [study])
-    expect(found?.costSoFar).toBeCloseTo(60 + 1.2 * 240, 10)
+    const exact = (amount: Amount | undefined): number => (amount && isKnown(amount) ? amount.from : NaN)
+    expect(exact(found?.costSoFar)).toBeCloseTo(60 + 1.2 * 240, 10)
     expect(found?.saved?.against).toBe('tin')
-    expect(found?.saved?.amount).toBeCloseTo((1 + 1.58) * 240 - (60 + (1.2 + 0.79) * 240), 8)
+    expect(exact(found?.saved?.amount)).toBeCloseTo((1 + 1.58) * 240 - (60 + (1.2 + 0.79) * 240), 8)
     expect(found?.breakEvenBoards).toBeCloseTo(60 / (2.58 - 1.99), 8)
   })
   test('a study that nothing was adopted in costs nothing', () => {

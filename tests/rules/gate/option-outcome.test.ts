@@ -1,12 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { compareOptions } from '@/shared/gate/option-outcome'
-import {
-  adoptionRefusal,
-  changesOf,
-  comparedValues,
-  movedSince,
-  type OptionAlternative,
-} from '@/shared/gate/option-study'
+import { adoptionRefusal, changesOf, comparedValues, movedSince } from '@/shared/gate/option-study'
+import { alternativeOf, type OptionAlternative } from '@/shared/gate/option-alternative'
 import { judgeProgramme } from '@/shared/gate/judgement'
 import type { ProgrammeState } from '@/shared/gate/programme-state'
 import { annualVolume, serviceYears } from '@/shared/plan/parameters/programme'
@@ -15,15 +10,8 @@ import { coat, signedUpTo, width } from './small-programme'
 
 /* The coat is 8 µm, of which one rule asks at least 5, and another says how long it may lie; nothing reads the width. */
 const state = signedUpTo('control')
-const option = (name: string, values: Readonly<Record<string, JsonValue>>): OptionAlternative => ({
-  name,
-  note: '',
-  values,
-  costPerBoard: 0,
-  costOnce: 0,
-  defectsPerMillion: null,
-  actions: [],
-})
+const option = (name: string, values: Readonly<Record<string, JsonValue>>): OptionAlternative =>
+  alternativeOf({ name, note: '', values, costPerBoard: 0, costOnce: 0 })
 const compare = (options: readonly OptionAlternative[], on: ProgrammeState = state) =>
   compareOptions(on, judgeProgramme(on), options)
 
@@ -132,20 +120,43 @@ describe('who adopts', () => {
   const changed = (...keys: string[]) => new Map(keys.map((key) => [key, 1]))
 
   test('the owner of each value that changes', () => {
-    expect(adoptionRefusal(item, changed(serviceYears.key), by('design'))).toBeUndefined()
-    expect(adoptionRefusal(item, changed(serviceYears.key), by('production'))).toContain('belongs to design')
-    expect(adoptionRefusal(item, changed(serviceYears.key, annualVolume.key), by('design'))).toContain(
-      'Boards a year belongs to production',
-    )
     expect(
-      adoptionRefusal(item, changed(serviceYears.key, annualVolume.key), by('design', 'production')),
+      adoptionRefusal({ item, changes: changed(serviceYears.key), limits: [] }, by('design')),
+    ).toBeUndefined()
+    expect(
+      adoptionRefusal({ item, changes: changed(serviceYears.key), limits: [] }, by('production')),
+    ).toContain('belongs to design')
+    expect(
+      adoptionRefusal(
+        { item, changes: changed(serviceYears.key, annualVolume.key), limits: [] },
+        by('design'),
+      ),
+    ).toContain('Boards a year belongs to production')
+    expect(
+      adoptionRefusal(
+        { item, changes: changed(serviceYears.key, annualVolume.key), limits: [] },
+        by('design', 'production'),
+      ),
     ).toBeUndefined()
   })
   test('the item’s owner where nothing changes', () => {
-    expect(adoptionRefusal(item, changed(), by('design'))).toBeUndefined()
-    expect(adoptionRefusal(item, changed(), by('quality'))).toContain('Frame belongs to design')
+    expect(adoptionRefusal({ item, changes: changed(), limits: [] }, by('design'))).toBeUndefined()
+    expect(adoptionRefusal({ item, changes: changed(), limits: [] }, by('quality'))).toContain(
+      'Frame belongs to design',
+    )
   })
   test('the lead, always', () => {
-    expect(adoptionRefusal(item, changed(annualVolume.key), { leads: true, departments: [] })).toBeUndefined()
+    expect(
+      adoptionRefusal(
+        { item, changes: changed(annualVolume.key), limits: [] },
+        { leads: true, departments: [] },
+      ),
+    ).toBeUndefined()
+  })
+  test('a limit, those who may state one outside a study; the lead by their department', () => {
+    const stating = { item, changes: changed(), limits: [{ limit: 'magnification-most' }] }
+    expect(adoptionRefusal(stating, by('quality'))).toBeUndefined()
+    expect(adoptionRefusal(stating, by('production'))).toContain('is a limit')
+    expect(adoptionRefusal(stating, { leads: true, departments: ['production'] })).toContain('is a limit')
   })
 })

@@ -87,6 +87,12 @@ const CASES: { readonly [N in NameWithSubject]: Case<N> } = {
     mayNot: design,
     message: /^Action 3 is for production/,
   },
+  'attach-answer-file': {
+    subject: asked,
+    may: production,
+    mayNot: design,
+    message: /^Action 3 is for production/,
+  },
   'ask-action': {
     subject: { from: 'design' },
     may: design,
@@ -136,7 +142,11 @@ const CASES: { readonly [N in NameWithSubject]: Case<N> } = {
     message: /^Hole belongs to design engineering\. Ask them with an action\.$/,
   },
   'adopt-option': {
-    subject: { item: { title: 'Frame', owner: 'design' }, changes: new Map([['annual-volume', 5]]) },
+    subject: {
+      item: { title: 'Frame', owner: 'design' },
+      changes: new Map([['annual-volume', 5]]),
+      limits: [],
+    },
     may: production,
     mayNot: design,
     message: /belongs to production; they or the lead/,

@@ -9,6 +9,8 @@ import { Day } from '@/app/ui/date'
 import { Empty } from '@/app/ui/empty'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
+import { isKnown, times } from '@/shared/cost/amount'
+import { amountInWords } from '@/shared/cost/amount-in-words'
 import type { DecisionCost } from '@/shared/cost/decision-costs'
 import { processCosts } from '@/shared/plan/parameters/soldering-process'
 import { formatNumber } from '@/shared/quantity/format'
@@ -50,9 +52,9 @@ export function ByDecision({ costs, code }: { costs: Costs; code: string }) {
               ),
             },
             { label: 'On', set: 'shrink', cell: ({ on }) => <Day at={on} /> },
-            { label: 'Per board', set: 'number', cell: ({ perBoard }) => formatNumber(perBoard) },
-            { label: 'Once', set: 'number', cell: ({ once }) => formatNumber(once) },
-            { label: 'Cost so far', set: 'number', cell: ({ costSoFar }) => formatNumber(costSoFar) },
+            { label: 'Per board', set: 'number', cell: ({ perBoard }) => amountInWords(perBoard) },
+            { label: 'Once', set: 'number', cell: ({ once }) => amountInWords(once) },
+            { label: 'Cost so far', set: 'number', cell: ({ costSoFar }) => amountInWords(costSoFar) },
             { label: 'Saved so far', cell: (decision) => <Saved decision={decision} /> },
             { label: 'Pays', cell: (decision) => <Pays decision={decision} /> },
           ]}
@@ -85,9 +87,24 @@ export function ByDecision({ costs, code }: { costs: Costs; code: string }) {
 
 function Saved({ decision: { saved } }: { decision: DecisionCost }) {
   if (!saved) return <>not claimed: nothing to compare with</>
-  const amount = formatNumber(Math.abs(saved.amount))
+  const { amount, against } = saved
+  if (!isKnown(amount)) return <>not known against {against}</>
+  if (amount.from >= 0)
+    return (
+      <>
+        {amountInWords(amount)} against {against}
+      </>
+    )
+  if (amount.to <= 0)
+    return (
+      <>
+        {amountInWords(times(amount, -1))} dearer than {against}
+      </>
+    )
   return (
-    <>{saved.amount >= 0 ? `${amount} against ${saved.against}` : `${amount} dearer than ${saved.against}`}</>
+    <>
+      from {formatNumber(-amount.from)} dearer to {formatNumber(amount.to)} saved against {against}
+    </>
   )
 }
 

@@ -2,8 +2,11 @@ import { costAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { lateRevisions } from '@/lib/queries/late-revisions'
+import { readMoneyCeiling } from '@/lib/queries/money-ceiling'
 import { readOptionStudies } from '@/lib/queries/option-studies'
+import { ceilingStanding } from '@/shared/cost/money-ceiling'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
+import { Ceiling } from './ceiling'
 import { ByClass } from './by-class'
 import { ByDecision } from './by-decision'
 import { costsOf } from './costs'
@@ -20,8 +23,20 @@ export default async function CostPage({ params }: CostPageProps) {
   const { view } = visit
   const code = view.code
   const { id } = view.state.programme
-  const [studies, revisions] = await Promise.all([readOptionStudies(id), lateRevisions(id)])
+  const [studies, revisions, ceiling] = await Promise.all([
+    readOptionStudies(id),
+    lateRevisions(id),
+    readMoneyCeiling(id),
+  ])
   const costs = costsOf(view, { studies, revisions })
+  const standing =
+    ceiling && ceiling.amount !== null && ceiling.boards !== null
+      ? ceilingStanding(
+          { actions: view.state.actions, studies },
+          { amount: ceiling.amount, boards: ceiling.boards, lots: ceiling.lots },
+          view.state.facts.values,
+        )
+      : undefined
   return (
     <ProgrammeSheet
       visit={visit}
@@ -45,6 +60,7 @@ export default async function CostPage({ params }: CostPageProps) {
     >
       {(readable) => (
         <>
+          <Ceiling view={readable} ceiling={ceiling} standing={standing} />
           <ByClass costs={costs} code={readable.code} />
           <ByDecision costs={costs} code={readable.code} />
           <WhenCheaper costs={costs} code={readable.code} />

@@ -21,7 +21,7 @@ export async function ItemStudies({
     <Section
       id="options"
       heading="Option studies"
-      aside={mayOpen && <a href={newOptionAddress(view.code, key)}>Compare options</a>}
+      aside={mayOpen && <a href={newOptionAddress(view.code, [key])}>Compare options</a>}
     >
       {studies.length > 0 ? (
         <StudyTable view={view} caption="Studies of this item" studies={studies} />

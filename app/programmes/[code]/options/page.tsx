@@ -51,8 +51,8 @@ export default async function OptionsPage({ params }: OptionsPageProps) {
             )}
             {studies.length === 0 && (
               <Empty title="No studies yet">
-                A study takes one item, such as the board finish or the soldering process, and shows what each
-                way of settling it would turn, undo and cost.
+                A study takes a choice, of one item or of several such as laminate, finish and process
+                together, and shows what each way of settling it would turn, undo and cost.
               </Empty>
             )}
             {open.length > 0 && (

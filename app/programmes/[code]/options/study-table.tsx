@@ -2,7 +2,8 @@ import { itemAddress, optionAddress } from '@/app/addresses'
 import { Day } from '@/app/ui/date'
 import { RuledTable } from '@/app/ui/ruled-table'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { movedSince, type OptionStudy } from '@/shared/gate/option-study'
+import { itemsOf, movedSince, type OptionStudy } from '@/shared/gate/option-study'
+import { standing } from '@/shared/gate/study-revision'
 import { findItem } from '@/shared/catalogue/standard-plan'
 
 interface StudyTableProps {
@@ -27,12 +28,21 @@ export function StudyTable({ view, caption, studies }: StudyTableProps) {
           cell: ({ number, title }) => <a href={optionAddress(view.code, number)}>{title}</a>,
         },
         {
-          label: 'Item',
-          cell: ({ itemKey }) => <a href={itemAddress(view.code, itemKey)}>{itemTitle(view, itemKey)}</a>,
+          label: 'Items',
+          cell: (study) =>
+            itemsOf(study).map((key, position) => (
+              <span key={key}>
+                {position > 0 && ', '}
+                <a href={itemAddress(view.code, key)}>{itemTitle(view, key)}</a>
+              </span>
+            )),
         },
         {
           label: 'Alternatives',
-          cell: ({ alternatives }) => alternatives.map(({ name }) => name).join('; '),
+          cell: ({ alternatives }) =>
+            standing(alternatives)
+              .map(({ name }) => name)
+              .join('; '),
         },
         {
           label: 'Opened',

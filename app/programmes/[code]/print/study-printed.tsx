@@ -6,7 +6,9 @@ import { answerInWords } from '@/shared/gate/answer-in-words'
 import { letterOf } from '@/shared/gate/option-letter'
 import { optionCostCase } from '@/shared/cost/option-cost'
 import { compareOptions } from '@/shared/gate/option-outcome'
-import type { OptionStudy } from '@/shared/gate/option-study'
+import { itemsOf, type OptionStudy } from '@/shared/gate/option-study'
+import { specifiedOf } from '@/shared/gate/study-cost'
+import { standing } from '@/shared/gate/study-revision'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { optionColumns } from '../options/[study]/columns'
 import { comparedGroups } from '../options/[study]/compared-groups'
@@ -17,13 +19,17 @@ import { itemTitle } from '../options/study-table'
 
 /** One option study: its question, its alternatives beside each other, their cost, what they rest on, what became of it. */
 export function StudyPrinted({ view, study }: { view: ProgrammeView; study: OptionStudy }) {
-  const { number, title, itemKey, openedBy, openedAt } = study
-  const comparison = compareOptions(view.state, view.judgement, study.alternatives)
+  const { number, title, openedBy, openedAt } = study
+  const comparison = compareOptions(view.state, view.judgement, standing(study.alternatives))
   const { question, problem } = costQuestion({}, view.state.facts.values)
   return (
     <Section level={3} heading={`Study ${number}: ${title}`} lead={comparisonLead(comparison)}>
       <p>
-        Of the item {itemTitle(view, itemKey)}. Opened by {openedBy}, <Moment at={openedAt} />.
+        Of{' '}
+        {itemsOf(study)
+          .map((key) => itemTitle(view, key))
+          .join(', ')}
+        . Opened by {openedBy}, <Moment at={openedAt} />.
       </p>
       <Adoption study={study} />
       <RuledTable
@@ -36,7 +42,9 @@ export function StudyPrinted({ view, study }: { view: ProgrammeView; study: Opti
         <RuledTable
           caption={`What each alternative costs over ${question.boards} boards, those of one year`}
           columns={optionColumns(study, comparison, false)}
-          rows={costRows(optionCostCase(comparison.outcomes, question.boards))}
+          rows={costRows(
+            optionCostCase(specifiedOf(number, comparison.outcomes, view.state.actions), question),
+          )}
           rowKey={({ key }) => key}
         />
       ) : (
@@ -57,12 +65,18 @@ function Adoption({ study: { adoption } }: { study: OptionStudy }) {
 }
 
 /** What other departments answered about the item, and which alternatives name it as what they rest on. */
-function CitedBy({ view, study: { itemKey, alternatives } }: { view: ProgrammeView; study: OptionStudy }) {
+function CitedBy({
+  view,
+  study: { number: own, itemKey, alternatives },
+}: {
+  view: ProgrammeView
+  study: OptionStudy
+}) {
   const rows = view.state.actions.flatMap((action) => {
-    const citedBy = alternatives.flatMap(({ actions }, position) =>
+    const citedBy = standing(alternatives).flatMap(({ actions }, position) =>
       actions.includes(action.number) ? [letterOf(position)] : [],
     )
-    return action.answer && (action.itemKey === itemKey || citedBy.length > 0)
+    return action.answer && (action.study === own || action.itemKey === itemKey || citedBy.length > 0)
       ? [{ ...action, answer: action.answer, citedBy }]
       : []
   })

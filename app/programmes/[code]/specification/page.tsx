@@ -1,4 +1,4 @@
-import { specificationAddress } from '@/app/addresses'
+import { compareAddress, specificationAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { Empty } from '@/app/ui/empty'
@@ -38,6 +38,9 @@ export default async function SpecificationPage({ params, searchParams }: Specif
           <FilterForm code={code} filter={filter} />
           {filter.shown !== 'relaxed' && <Values view={view} filter={filter} />}
           <Limits view={view} filter={filter} />
+          <p className="print-hidden">
+            <a href={compareAddress(code)}>Compare with another programme</a>
+          </p>
         </>
       )}
     </ProgrammeSheet>

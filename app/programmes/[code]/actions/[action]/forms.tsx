@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto'
 import { CommandForm } from '@/app/forms/command-form'
-import { ChoiceBox, LinesBox, NumberBox, PickBox } from '@/app/forms/fields'
+import { LinesBox, PickBox } from '@/app/forms/fields'
 import { Disclosure } from '@/app/ui/disclosure'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
@@ -8,6 +8,7 @@ import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { isClosed, waitsFor, wantsAnswer } from '@/shared/gate/action-status'
 import type { ActionEntry } from '@/shared/gate/programme-state'
 import { partRefusal, refusal } from '@/shared/policy'
+import { AnswerAmounts } from './answer-amounts'
 import { acceptAnswer, answerAction, returnAnswer, withdrawAction } from '@/app/forms/command-actions'
 
 interface FormsProps {
@@ -18,7 +19,7 @@ interface FormsProps {
 const hiddenOf = ({ view, action }: FormsProps) => ({ programme: view.code, action: action.number })
 
 /** For the department that was asked. */
-export function AnswerForm(props: FormsProps) {
+export function AnswerForm({ alternatives, ...props }: FormsProps & { alternatives: readonly string[] }) {
   const { view, action } = props
   if (!wantsAnswer(action) || partRefusal('answer-action', view.actor)) return null
   const refused = refusal('answer-action', view.actor, action)
@@ -30,7 +31,7 @@ export function AnswerForm(props: FormsProps) {
         formKey={randomUUID()}
         hidden={hiddenOf(props)}
         label="Your answer"
-        className="form-narrow"
+        className="form-stack"
       >
         <PickBox
           name="feasible"
@@ -42,24 +43,7 @@ export function AnswerForm(props: FormsProps) {
             { value: 'not asked', text: 'Not applicable' },
           ]}
         />
-        <NumberBox
-          name="amount"
-          label="Money"
-          hint="In the firm’s currency, without a sign. 0 if it costs nothing."
-          optional={action.kind !== 'cost'}
-        />
-        <ChoiceBox
-          name="amountPer"
-          label="The money is for"
-          optional={action.kind !== 'cost'}
-          choices={[
-            { value: '', text: 'no cost' },
-            { value: 'board', text: 'each board' },
-            { value: 'lot', text: 'each lot' },
-            { value: 'once', text: 'once' },
-          ]}
-        />
-        <NumberBox name="leadTimeDays" label="Lead time" unit="days" optional />
+        <AnswerAmounts alternatives={alternatives} wanted={action.kind === 'cost'} />
         <LinesBox name="comment" label="Answer in words" required />
         <SubmitButton>Send the answer</SubmitButton>
       </CommandForm>

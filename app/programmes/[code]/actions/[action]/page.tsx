@@ -1,24 +1,33 @@
 import { notFound } from 'next/navigation'
-import { actionsAddress, itemAddress } from '@/app/addresses'
+import { actionsAddress, itemAddress, optionAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { Day } from '@/app/ui/date'
+import { openUploadAnswer } from '@/lib/evidence/upload-answer'
+import { uploadSecret } from '@/lib/evidence/upload-secret'
+import { readOptionStudy } from '@/lib/queries/option-studies'
+import { standing } from '@/shared/gate/study-revision'
 import { actionStatus } from '@/shared/gate/action-status'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { Answer } from './answer'
+import { AnswerFiles } from './files'
 import { AnswerForm, DecisionForms, WithdrawForm } from './forms'
 
 interface ActionPageProps {
   params: Promise<{ code: string; action: string }>
+  searchParams: Promise<{ upload?: string }>
 }
 
 /** One question from a department to another, its answer, and what became of it. */
-export default async function ActionPage({ params }: ActionPageProps) {
+export default async function ActionPage({ params, searchParams }: ActionPageProps) {
   const { code: asked, action: number } = await params
   const visit = await visitProgramme(asked)
   const code = visit.view.code
   const action = visit.view.state.actions.find((entry) => String(entry.number) === number)
   if (!action) notFound()
+  const study =
+    action.study === null ? undefined : await readOptionStudy(visit.view.state.programme.id, action.study)
+  const upload = openUploadAnswer((await searchParams).upload, uploadSecret())
   const item = visit.view.state.items.find(({ definition }) => definition.key === action.itemKey)
   return (
     <ProgrammeSheet
@@ -30,7 +39,10 @@ export default async function ActionPage({ params }: ActionPageProps) {
       supplement={item && <a href={itemAddress(code, item.definition.key)}>{item.definition.title}</a>}
       cells={[
         { label: 'From', value: `${DEPARTMENT_NAMES[action.from]}: ${action.askedByName}` },
-        { label: 'To', value: DEPARTMENT_NAMES[action.to] },
+        {
+          label: 'To',
+          value: `${DEPARTMENT_NAMES[action.to]}${action.askedOf ? `: ${action.askedOf.name}` : ''}`,
+        },
         { label: 'About', value: action.kind },
         { label: 'Due', value: <Day at={action.dueOn} /> },
         { label: 'Status', value: actionStatus(action) },
@@ -39,8 +51,22 @@ export default async function ActionPage({ params }: ActionPageProps) {
       {(view) => (
         <>
           <p className="prose">{action.question}</p>
+          {study && (
+            <p>
+              Asked within the study{' '}
+              <a href={optionAddress(view.code, study.number)}>
+                {study.number}: {study.title}
+              </a>
+              ; its amounts count there.
+            </p>
+          )}
           <Answer action={action} />
-          <AnswerForm view={view} action={action} />
+          <AnswerForm
+            view={view}
+            action={action}
+            alternatives={standing(study?.alternatives ?? []).map(({ name }) => name)}
+          />
+          <AnswerFiles view={view} action={action} answer={upload} />
           <DecisionForms view={view} action={action} />
           <WithdrawForm view={view} action={action} />
         </>

@@ -1,19 +1,13 @@
-import { randomUUID } from 'node:crypto'
 import { actionAddress } from '@/app/addresses'
-import { AnsweredDisclosure } from '@/app/forms/answered-disclosure'
-import { CommandForm } from '@/app/forms/command-form'
-import { ChoiceBox, LinesBox, TextBox } from '@/app/forms/fields'
+import { AskForm } from '@/app/programmes/[code]/actions/ask-form'
 import { Day } from '@/app/ui/date'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
-import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { actionStatus } from '@/shared/gate/action-status'
-import { ACTION_KINDS } from '@/shared/gate/programme-state'
 import type { ItemState } from '@/shared/gate/item-status'
-import { DEPARTMENT_NAMES, DEPARTMENTS } from '@/shared/plan/department'
+import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { partRefusal } from '@/shared/policy'
-import { askAction } from '@/app/forms/command-actions'
 
 /** Questions about the item to other departments, and the form to ask one. */
 export function ItemActions({ view, state }: { view: ProgrammeView; state: ItemState }) {
@@ -21,8 +15,6 @@ export function ItemActions({ view, state }: { view: ProgrammeView; state: ItemS
   const actions = view.state.actions.filter((action) => action.itemKey === key)
   const refused = partRefusal('ask-action', view.actor)
   if (actions.length === 0 && refused) return null
-  const departments = (choices: readonly (typeof DEPARTMENTS)[number][]) =>
-    choices.map((value) => ({ value, text: DEPARTMENT_NAMES[value] }))
   return (
     <Section id="actions" heading="Questions to other departments">
       {actions.length > 0 && (
@@ -44,38 +36,7 @@ export function ItemActions({ view, state }: { view: ProgrammeView; state: ItemS
           ]}
         />
       )}
-      {!refused && view.actor.departments.length > 0 && (
-        <CommandForm
-          action={askAction}
-          formKey={randomUUID()}
-          hidden={{ programme: view.code, item: key }}
-          label="Ask another department"
-        >
-          <AnsweredDisclosure summary="Ask another department">
-            <div className="form-narrow">
-              <ChoiceBox name="from" label="For" choices={departments(view.actor.departments)} />
-              <ChoiceBox
-                name="to"
-                label="To"
-                choices={departments(
-                  DEPARTMENTS.filter(
-                    (department) =>
-                      !view.actor.departments.includes(department) || view.actor.departments.length > 1,
-                  ),
-                )}
-              />
-              <ChoiceBox
-                name="kind"
-                label="About"
-                choices={ACTION_KINDS.map((value) => ({ value, text: value }))}
-              />
-              <LinesBox name="question" label="Question" rows={3} required />
-              <TextBox name="dueOn" type="date" label="Answer wanted by" required />
-              <SubmitButton kind="quiet">Ask</SubmitButton>
-            </div>
-          </AnsweredDisclosure>
-        </CommandForm>
-      )}
+      <AskForm view={view} items={[key]} />
     </Section>
   )
 }

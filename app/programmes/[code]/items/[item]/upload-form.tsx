@@ -8,7 +8,8 @@ import { Button } from '@/app/ui/button'
 interface UploadFormProps {
   formKey: string
   action: string
-  kinds: readonly string[]
+  /** Kinds of evidence to choose from; left out where the file is of no kind. */
+  kinds?: readonly string[]
   /** Why the file was not taken, and what was typed, when no scripts ran. */
   answer: { readonly refused?: string; readonly kind?: string; readonly note?: string }
 }
@@ -47,13 +48,15 @@ export function UploadForm({ formKey, action, kinds, answer }: UploadFormProps) 
         </Notice>
       )}
       <div className="form-row">
-        <TextField
-          name="kind"
-          label="Kind of evidence"
-          defaultValue={answer.kind || kinds[0]}
-          list={`${formKey}-kinds`}
-          required
-        />
+        {kinds && (
+          <TextField
+            name="kind"
+            label="Kind of evidence"
+            defaultValue={answer.kind || kinds[0]}
+            list={`${formKey}-kinds`}
+            required
+          />
+        )}
         <TextField name="note" label="Note" defaultValue={answer.note} optional />
         <TextField
           name="file"
@@ -64,7 +67,7 @@ export function UploadForm({ formKey, action, kinds, answer }: UploadFormProps) 
         />
       </div>
       <datalist id={`${formKey}-kinds`}>
-        {kinds.map((kind) => (
+        {kinds?.map((kind) => (
           <option key={kind} value={kind} />
         ))}
       </datalist>

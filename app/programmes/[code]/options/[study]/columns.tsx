@@ -18,7 +18,7 @@ export function optionColumns(
   { outcomes }: OptionComparison,
   withToday: boolean,
 ): Column<OptionRow>[] {
-  const showToday = withToday && outcomes.every(({ changes }) => changes.size > 0)
+  const showToday = withToday && outcomes.every(({ changes, limits }) => changes.size + limits.length > 0)
   return [
     { label: 'What', names: true, cell: ({ head }) => head },
     ...(showToday ? [{ label: 'Today', cell: ({ today }: OptionRow) => today ?? '–' }] : []),
@@ -31,7 +31,7 @@ export function optionColumns(
             <span className="option-letter">{letterOf(position)}</span> {name}
             <span className="option-state">
               {study.adoption?.name === name && <strong>adopted</strong>}
-              {outcome.changes.size === 0 && <span>as today</span>}
+              {outcome.changes.size + outcome.limits.length === 0 && <span>as today</span>}
             </span>
           </>
         ),

@@ -4,6 +4,7 @@ import type { OptionComparison } from '@/shared/gate/option-outcome'
 import type { OptionRow } from './columns'
 import { findingRow } from './finding-row'
 import { signatureRows } from './signature-rows'
+import { limitRow } from './limit-row'
 import { noteRow, valueRow } from './value-row'
 
 /** The rows of a comparison under their headings; a heading without rows is left out. */
@@ -18,6 +19,7 @@ export function comparedGroups(view: ProgrammeView, comparison: OptionComparison
       rows: [
         ...(outcomes.some(({ alternative }) => alternative.note) ? [noteRow] : []),
         ...parameters.map((key) => valueRow(view, key)),
+        ...comparison.limits.map((key) => limitRow(view, key)),
       ],
     },
     { key: 'turns', heading: 'Findings that turn', rows: of('turns') },

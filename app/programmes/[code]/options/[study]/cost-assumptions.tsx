@@ -2,6 +2,7 @@ import { parameterAddress, recordKindAddress } from '@/app/addresses'
 import { Disclosure } from '@/app/ui/disclosure'
 import { Working } from '@/app/ui/working'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { exactly } from '@/shared/cost/amount'
 import type { OptionCostCase } from '@/shared/cost/option-cost'
 import { letterOf } from '@/shared/gate/option-letter'
 import { reworkOnRecord } from '@/shared/gate/rework-on-record'
@@ -9,6 +10,8 @@ import { computed } from '@/shared/sources/provenance'
 import { processCosts } from '@/shared/plan/parameters/soldering-process'
 import type { WorkingLine } from '@/shared/rules/finding'
 import { money } from './cost-rows'
+
+const figure = (amount: number): string => money(exactly(amount))
 
 interface AssumptionsProps {
   view: ProgrammeView
@@ -23,8 +26,9 @@ export function Assumptions({ view, costCase }: AssumptionsProps) {
     <div className="option-assumptions">
       <ul className="finding-notes">
         <li>
-          The cost of a board and once are the study’s own figures, in one currency; a board’s cost holds all
-          its process adds, so that the cost table adds nothing but defects.
+          Costs are the amounts that the answers to the study’s questions name, and the study’s own figures
+          where no answer names that kind, in one currency; a board’s cost holds all its process adds, so that
+          the cost table adds nothing but defects. What one alternative prices, the others have to price too.
         </li>
         <li>
           {reworkCounted ? (
@@ -46,8 +50,8 @@ export function Assumptions({ view, costCase }: AssumptionsProps) {
             <a href={recordKindAddress(view.code, 'rework')}>Rework on record</a>: {recorded.joints} joints on{' '}
             {recorded.assemblies} inspected assemblies
             {recorded.priced
-              ? `, ${money(recorded.cost)} in all, ${money(recorded.costPerAssembly)} an assembly.`
-              : `, ${money(recorded.cost)} of material; the hours have no price yet.`}
+              ? `, ${figure(recorded.cost)} in all, ${figure(recorded.costPerAssembly)} an assembly.`
+              : `, ${figure(recorded.cost)} of material; the hours have no price yet.`}
           </li>
         )}
       </ul>
@@ -68,8 +72,8 @@ const linesOf = ({ costs, boards }: OptionCostCase): WorkingLine[] =>
           {
             label: `${letterOf(position)}, rework and field repair a board`,
             formula: 'joints · defects · cost of a defect',
-            numbers: `${rework.joints} · ${rework.defectsPerMillion} ÷ 10⁶ · ${money(rework.perDefect)}`,
-            result: money(rework.total),
+            numbers: `${rework.joints} · ${rework.defectsPerMillion} ÷ 10⁶ · ${figure(rework.perDefect)}`,
+            result: figure(rework.total),
           },
         ]
       : []),

@@ -7,6 +7,7 @@ import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { optionCostCase } from '@/shared/cost/option-cost'
 import type { OptionComparison } from '@/shared/gate/option-outcome'
+import { specifiedOf } from '@/shared/gate/study-cost'
 import type { OptionStudy } from '@/shared/gate/option-study'
 import { optionColumns } from './columns'
 import { Assumptions } from './cost-assumptions'
@@ -18,13 +19,14 @@ interface CostCaseProps {
   view: ProgrammeView
   study: OptionStudy
   comparison: OptionComparison
-  asked: { boards?: string; years?: string }
+  asked: { boards?: string; years?: string; lot?: string }
 }
 
 /** What each alternative costs over the boards made, beside the rework and field repair to be expected. */
 export function CostCase({ view, study, comparison, asked }: CostCaseProps) {
   const { typed, question, problem } = costQuestion(asked, view.state.facts.values)
-  const costCase = question && optionCostCase(comparison.outcomes, question.boards)
+  const costCase =
+    question && optionCostCase(specifiedOf(study.number, comparison.outcomes, view.state.actions), question)
   return (
     <Section
       id="cost"
@@ -43,6 +45,7 @@ export function CostCase({ view, study, comparison, asked }: CostCaseProps) {
       >
         <NumberField name="boards" label="Boards a year" defaultValue={typed.boards} />
         <NumberField name="years" label="Production years" defaultValue={typed.years} />
+        <NumberField name="lot" label="Boards in a lot" defaultValue={typed.lot} optional />
         <Button type="submit">Recalculate</Button>
       </form>
       {problem && <Notice kind="warning">{problem}</Notice>}

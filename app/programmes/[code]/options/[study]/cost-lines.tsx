@@ -1,4 +1,5 @@
 import { XyLines } from '@/app/drawing/xy-lines'
+import { isKnown, type Amount } from '@/shared/cost/amount'
 import type { OptionCostCase } from '@/shared/cost/option-cost'
 import { letterOf } from '@/shared/gate/option-letter'
 
@@ -10,6 +11,12 @@ export function CostLines({
 }: {
   costCase: OptionCostCase
 }) {
+  if (!cheapest)
+    return (
+      <p className="field-hint">
+        Lines over the number of boards are drawn once every figure is known to the point.
+      </p>
+    )
   const lastCrossing = Math.max(...cheapest.map(({ from }) => from))
   const max = Math.max(2 * boards, lastCrossing <= 10 * boards ? 1.25 * lastCrossing : 0)
   return (
@@ -22,10 +29,13 @@ export function CostLines({
         name: letterOf(position),
         points: Array.from({ length: POINTS + 1 }, (_, step) => {
           const x = (max * step) / POINTS
-          return { x, y: once + running * x }
+          return { x, y: highest(once) + highest(running) * x }
         }),
       }))}
       upright={{ x: boards, name: `${Math.round(boards)} boards` }}
     />
   )
 }
+
+/** Every figure drawn is exact, so that its ends are one. */
+const highest = (amount: Amount): number => (isKnown(amount) ? amount.to : 0)

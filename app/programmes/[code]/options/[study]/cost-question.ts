@@ -6,6 +6,8 @@ export interface CostQuestion {
   readonly boardsAYear: number
   readonly years: number
   readonly boards: number
+  /** Undefined where nobody says: what a lot costs cannot be spread over its boards then. */
+  readonly boardsPerLot: number | undefined
 }
 
 /**
@@ -13,13 +15,14 @@ export interface CostQuestion {
  * are specified, for one year: nothing says for how long the board is made.
  */
 export function costQuestion(
-  asked: { boards?: string; years?: string },
+  asked: { boards?: string; years?: string; lot?: string },
   values: ReadonlyMap<string, unknown>,
-): { typed: { boards: string; years: string }; question?: CostQuestion; problem?: string } {
+): { typed: { boards: string; years: string; lot: string }; question?: CostQuestion; problem?: string } {
   const specified = values.get(annualVolume.key)
   const typed = {
     boards: asked.boards?.trim() || (typeof specified === 'number' ? String(specified) : ''),
     years: asked.years?.trim() || '1',
+    lot: asked.lot?.trim() ?? '',
   }
   if (!typed.boards)
     return { typed, problem: `Say how many boards a year; ${annualVolume.label} is not specified yet.` }
@@ -28,5 +31,11 @@ export function costQuestion(
   if (!(boardsAYear >= 1 && boardsAYear <= 1e7))
     return { typed, problem: 'Boards a year lie between 1 and 10 000 000.' }
   if (!(years > 0 && years <= 60)) return { typed, problem: 'Production years lie between 0 and 60.' }
-  return { typed, question: { boardsAYear, years, boards: Math.max(1, boardsAYear * years) } }
+  const boardsPerLot = typed.lot ? (decimalTyped(typed.lot) ?? NaN) : undefined
+  if (boardsPerLot !== undefined && !(boardsPerLot >= 1 && boardsPerLot <= 1e7))
+    return { typed, problem: 'Boards in a lot lie between 1 and 10 000 000.' }
+  return {
+    typed,
+    question: { boardsAYear, years, boards: Math.max(1, boardsAYear * years), boardsPerLot },
+  }
 }

@@ -5,17 +5,20 @@ import { visitProgramme } from '@/app/frame/visit'
 import { Day } from '@/app/ui/date'
 import { readOptionStudy } from '@/lib/queries/option-studies'
 import { compareOptions } from '@/shared/gate/option-outcome'
+import { itemsOf } from '@/shared/gate/option-study'
+import { standing, studyRevision } from '@/shared/gate/study-revision'
 import { refusal } from '@/shared/policy'
 import { itemTitle } from '../study-table'
 import { Adopt } from './adopt'
 import { Adopted } from './adopted'
 import { Answers } from './answers'
 import { CostCase } from './cost-case'
+import { Revising } from './revising'
 import { SideBySide } from './side-by-side'
 
 interface StudyPageProps {
   params: Promise<{ code: string; study: string }>
-  searchParams: Promise<{ boards?: string; years?: string }>
+  searchParams: Promise<{ boards?: string; years?: string; lot?: string }>
 }
 
 /** Alternatives for one choice: what each would turn, undo and cost, and which was adopted, and why. */
@@ -38,30 +41,35 @@ export default async function StudyPage({ params, searchParams }: StudyPageProps
       supplement={
         <>
           Option study {number}, of{' '}
-          <a href={itemAddress(code, study.itemKey)}>{itemTitle(visit.view, study.itemKey)}</a>
+          {itemsOf(study).map((key, position) => (
+            <span key={key}>
+              {position > 0 && ', '}
+              <a href={itemAddress(code, key)}>{itemTitle(visit.view, key)}</a>
+            </span>
+          ))}
         </>
       }
       cells={[
         { label: 'Opened by', value: study.openedBy },
         { label: 'On', value: <Day at={study.openedAt} /> },
-        { label: 'Alternatives', value: study.alternatives.length },
+        { label: 'Alternatives', value: standing(study.alternatives).length },
+        { label: 'Revision', value: studyRevision(study.alternatives) },
         { label: 'Adopted', value: study.adoption?.name ?? 'none yet', wide: true },
       ]}
     >
       {(view) => {
-        const comparison = compareOptions(view.state, view.judgement, study.alternatives)
+        const comparison = compareOptions(view.state, view.judgement, standing(study.alternatives))
         return (
           <>
             <Adopted view={view} study={study} />
             <SideBySide view={view} study={study} comparison={comparison} />
             <CostCase view={view} study={study} comparison={comparison} asked={cost} />
             <Answers view={view} study={study} />
+            <Revising view={view} study={study} />
             <Adopt view={view} study={study} comparison={comparison} />
             {!refusal('open-option-study', view.actor) && (
               <p className="print-hidden">
-                <a href={newOptionAddress(view.code, study.itemKey, study.number)}>
-                  New study from these options
-                </a>
+                <a href={newOptionAddress(view.code, [], study.number)}>New study from these options</a>
               </p>
             )}
           </>

@@ -35,8 +35,8 @@ export function SideBySide({ view, study, comparison }: SideBySideProps) {
 }
 
 /** Said in words, so that the table shows only what there is to see. */
-export function comparisonLead({ parameters, rules, outcomes }: OptionComparison): string {
-  if (parameters.length === 0)
+export function comparisonLead({ parameters, limits, rules, outcomes }: OptionComparison): string {
+  if (parameters.length + limits.length === 0)
     return 'The alternatives specify the same as today: they differ in what they cost and rest on.'
   const judged = 'Judged by the programme’s rules on today’s records and values.'
   const turning = rules.some(({ effect }) => effect === 'turns')

@@ -1,24 +1,30 @@
 import { rowsFromForm, valueFromForm } from '@/app/forms/column-value'
 import { numberTyped, text } from '@/app/forms/typed-text'
 import { findItem } from '@/shared/catalogue/standard-plan'
+import { COST_COLUMNS } from '@/shared/cost/cost-line'
+import { STATED_LIMIT_COLUMNS } from '@/shared/gate/stated-limit-columns'
 import type { Parameter } from '@/shared/plan/parameter'
 
-/** What stands in every alternative's boxes, today's values included; of what it costs, nothing typed means nothing. */
-export function alternativesFromForm(form: FormData, count: number) {
-  const parameters = findItem(text(form, 'item'))?.parameters ?? []
-  return Array.from({ length: count }, (_, position) => {
-    const at = `alternatives.${position}`
-    return {
-      name: text(form, `${at}.name`),
-      note: text(form, `${at}.note`),
-      values: valuesOf(form, at, parameters),
-      costPerBoard: numberTyped(form, `${at}.costPerBoard`) ?? 0,
-      costOnce: numberTyped(form, `${at}.costOnce`) ?? 0,
-      defectsPerMillion: numberTyped(form, `${at}.defectsPerMillion`) ?? null,
-      actions: actionsTicked(form, at),
-    }
-  })
-}
+/** What stands in every alternative's boxes, today's values included. */
+export const alternativesFromForm = (form: FormData, count: number) =>
+  Array.from({ length: count }, (_, position) => alternativeFromForm(form, `alternatives.${position}`))
+
+/** One alternative, by its place in the form; an amount left empty is not known. */
+export const alternativeFromForm = (form: FormData, at: string) => ({
+  name: text(form, `${at}.name`),
+  note: text(form, `${at}.note`),
+  values: valuesOf(form, at, parametersAsked(form)),
+  limits: rowsFromForm(form, `${at}.limits`, STATED_LIMIT_COLUMNS),
+  costs: rowsFromForm(form, `${at}.costs`, COST_COLUMNS),
+  defectsPerMillion: numberTyped(form, `${at}.defectsPerMillion`) ?? null,
+  actions: actionsTicked(form, at),
+})
+
+/** The parameters of the items that the form is about. */
+const parametersAsked = (form: FormData): Parameter[] =>
+  text(form, 'items')
+    .split(' ')
+    .flatMap((key) => findItem(key)?.parameters ?? [])
 
 /** A box or table left empty leaves the value as it is today. */
 const valuesOf = (form: FormData, at: string, parameters: readonly Parameter[]): Record<string, unknown> =>

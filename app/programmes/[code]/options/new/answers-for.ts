@@ -8,10 +8,10 @@ export interface AnswerToCite {
   readonly message: string
 }
 
-/** The answered actions of an item: what other departments said that it would cost and take. */
-export const answersFor = (view: ProgrammeView, itemKey: string): AnswerToCite[] =>
+/** The answered actions of some items, asked outside any study: what other departments said that it would cost and take. */
+export const answersFor = (view: ProgrammeView, items: readonly string[]): AnswerToCite[] =>
   view.state.actions.flatMap((action) =>
-    action.answer && action.itemKey === itemKey && hasAnswerToCite(action)
+    action.answer && action.study === null && items.includes(action.itemKey) && hasAnswerToCite(action)
       ? [{ number: action.number, message: `${action.question} – ${answerInWords(action.answer)}` }]
       : [],
   )

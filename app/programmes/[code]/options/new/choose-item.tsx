@@ -1,18 +1,28 @@
 import { newOptionAddress } from '@/app/addresses'
 import { Button } from '@/app/ui/button'
-import { ChoiceField } from '@/app/ui/field'
+import { Disclosure } from '@/app/ui/disclosure'
+import { ChoiceField, TickField } from '@/app/ui/field'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { STAGE_NAMES } from '@/shared/plan/stage'
+import { STAGE_NAMES, STAGES } from '@/shared/plan/stage'
 import { FEWEST, MAX } from './count-asked'
 
-interface ChooseItemProps {
+interface ChooseItemsProps {
   view: ProgrammeView
-  item: string | undefined
+  chosen: readonly string[]
   count: number
 }
 
-/** Which item, and how many alternatives: a plain question to the page, so that it works without scripts. */
-export function ChooseItem({ view, item, count }: ChooseItemProps) {
+/** Which items the choice touches, and how many alternatives: a plain question to the page, so that it works without scripts. */
+export function ChooseItems({ view, chosen, count }: ChooseItemsProps) {
+  if (chosen.length === 0) return <Question view={view} chosen={chosen} count={count} />
+  return (
+    <Disclosure summary="Other items, or more of them" printed={false}>
+      <Question view={view} chosen={chosen} count={count} />
+    </Disclosure>
+  )
+}
+
+function Question({ view, chosen, count }: ChooseItemsProps) {
   const items = view.state.items.filter(
     ({ definition, tailoredOut }) => definition.parameters.length > 0 && !tailoredOut?.agreed,
   )
@@ -20,22 +30,28 @@ export function ChooseItem({ view, item, count }: ChooseItemProps) {
     <form
       method="get"
       action={newOptionAddress(view.code)}
-      className="form-row option-choose"
+      className="form-stack"
       aria-label="Choose what is compared"
     >
-      <ChoiceField
-        name="item"
-        label="Item"
-        defaultValue={item ?? ''}
-        required
-        choices={[
-          { value: '', text: 'Choose …', disabled: true },
-          ...items.map(({ definition: { key, title, stage } }) => ({
-            value: key,
-            text: `${STAGE_NAMES[stage]}: ${title}`,
-          })),
-        ]}
-      />
+      {STAGES.map((stage) => {
+        const own = items.filter(({ definition }) => definition.stage === stage)
+        return own.length === 0 ? null : (
+          <fieldset key={stage} className="field field-fieldset">
+            <legend className="field-label">{STAGE_NAMES[stage]}</legend>
+            <div className="option-items">
+              {own.map(({ definition: { key, title } }) => (
+                <TickField
+                  key={key}
+                  name="item"
+                  value={key}
+                  label={title}
+                  defaultChecked={chosen.includes(key)}
+                />
+              ))}
+            </div>
+          </fieldset>
+        )
+      })}
       <ChoiceField
         name="alternatives"
         label="Alternatives"
@@ -45,9 +61,11 @@ export function ChooseItem({ view, item, count }: ChooseItemProps) {
           text: String(FEWEST + more),
         }))}
       />
-      <Button type="submit" kind={item ? 'quiet' : 'primary'}>
-        {item ? 'Change item' : 'Continue'}
-      </Button>
+      <div className="form-actions">
+        <Button type="submit" kind={chosen.length > 0 ? 'quiet' : 'primary'}>
+          {chosen.length > 0 ? 'Change the items' : 'Continue'}
+        </Button>
+      </div>
     </form>
   )
 }

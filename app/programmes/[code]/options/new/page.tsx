@@ -5,32 +5,38 @@ import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { readOptionStudy } from '@/lib/queries/option-studies'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import type { OptionStudy } from '@/shared/gate/option-study'
+import { itemsOf, type OptionStudy } from '@/shared/gate/option-study'
+import { standing } from '@/shared/gate/study-revision'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import type { ItemDefinition } from '@/shared/catalogue/item'
 import { STAGE_NAMES } from '@/shared/plan/stage'
 import { refusal } from '@/shared/policy'
-import { ChooseItem } from './choose-item'
+import { askedOfItems } from './asked-of-items'
+import { ChooseItems } from './choose-item'
 import { countAsked, FEWEST, MAX } from './count-asked'
 import { StudyForm } from './study-form'
 import { answersFor } from './answers-for'
 
 interface NewOptionPageProps {
   params: Promise<{ code: string }>
-  searchParams: Promise<{ item?: string; alternatives?: string; from?: string }>
+  searchParams: Promise<{ item?: string | string[]; alternatives?: string; from?: string }>
 }
 
-/** Laying alternatives for one item side by side; everything starts from the values of today. */
+/** Laying alternatives for a choice side by side, of one item or of several; everything starts from the values of today. */
 export default async function NewOptionPage({ params, searchParams }: NewOptionPageProps) {
   const { code: given } = await params
   const asked = await searchParams
   const visit = await visitProgramme(given)
   if (refusal('open-option-study', visit.view.actor)) forbidden()
   const code = visit.view.code
-  const item = visit.view.state.items.find(({ definition }) => definition.key === asked.item)?.definition
   const from = /^\d{1,6}$/.test(asked.from ?? '')
     ? await readOptionStudy(visit.view.state.programme.id, Number(asked.from))
     : undefined
+  const named = from ? itemsOf(from) : [asked.item ?? []].flat()
+  const items = visit.view.state.items
+    .map(({ definition }) => definition)
+    .filter(({ key }) => named.includes(key))
+  const [item] = items
   return (
     <ProgrammeSheet
       visit={visit}
@@ -41,13 +47,27 @@ export default async function NewOptionPage({ params, searchParams }: NewOptionP
         { text: 'New study', href: newOptionAddress(code) },
       ]}
       title="Compare options"
-      supplement={item?.asks ?? 'Which item is to be settled?'}
+      supplement={
+        items.length > 1
+          ? 'One choice over several items, judged as one'
+          : (item?.asks ?? 'Which items does the choice touch?')
+      }
       cells={
         item
           ? [
-              { label: 'Item', value: item.title, wide: true },
-              { label: 'Stage', value: STAGE_NAMES[item.stage] },
-              { label: 'Owner', value: DEPARTMENT_NAMES[item.owner] },
+              {
+                label: items.length > 1 ? 'Items' : 'Item',
+                value: items.map(({ title }) => title).join(', '),
+                wide: true,
+              },
+              {
+                label: 'Stage',
+                value: [...new Set(items.map(({ stage }) => STAGE_NAMES[stage]))].join(', '),
+              },
+              {
+                label: 'Owner',
+                value: [...new Set(items.map(({ owner }) => DEPARTMENT_NAMES[owner]))].join(', '),
+              },
             ]
           : [{ label: 'Compares', value: `${FEWEST} to ${MAX} alternatives` }]
       }
@@ -55,15 +75,12 @@ export default async function NewOptionPage({ params, searchParams }: NewOptionP
       {(view) => {
         return (
           <>
-            <ChooseItem view={view} item={item?.key} count={countAsked(asked.alternatives)} />
-            {item && (
-              <Study
-                view={view}
-                item={item}
-                from={from?.itemKey === item.key ? from : undefined}
-                count={countAsked(asked.alternatives)}
-              />
-            )}
+            <ChooseItems
+              view={view}
+              chosen={items.map(({ key }) => key)}
+              count={countAsked(asked.alternatives)}
+            />
+            {item && <Study view={view} items={items} from={from} count={countAsked(asked.alternatives)} />}
           </>
         )
       }}
@@ -73,29 +90,26 @@ export default async function NewOptionPage({ params, searchParams }: NewOptionP
 
 interface StudyProps {
   view: ProgrammeView
-  item: ItemDefinition
+  items: readonly ItemDefinition[]
   from: OptionStudy | undefined
   count: number
 }
 
-function Study({ view, item, from, count }: StudyProps) {
-  const today = Object.fromEntries(
-    item.parameters.flatMap(({ key }) => {
-      const value = view.state.facts.values.get(key)
-      return value === undefined ? [] : [[key, value] as const]
-    }),
-  )
+function Study({ view, items, from, count }: StudyProps) {
+  const begin = standing(from?.alternatives ?? [])
   return (
     <StudyForm
       formKey={randomUUID()}
       programme={view.code}
-      item={item.key}
-      parameters={item.parameters.map(({ key, label, help, shape }) => ({ key, label, help, shape }))}
-      today={today}
-      begin={from?.alternatives ?? []}
+      items={items.map(({ key }) => key)}
+      asked={askedOfItems(view, items)}
+      begin={begin}
       title={from?.title ?? ''}
-      count={from ? Math.max(count, from.alternatives.length) : count}
-      answers={answersFor(view, item.key)}
+      count={Math.max(count, begin.length)}
+      answers={answersFor(
+        view,
+        items.map(({ key }) => key),
+      )}
     />
   )
 }

@@ -2,8 +2,10 @@
 import { CommandForm, useFormState } from '@/app/forms/command-form'
 import { TextBox } from '@/app/forms/fields'
 import { SubmitButton } from '@/app/ui/submit-button'
-import type { OptionAlternative } from '@/shared/gate/option-study'
-import { AlternativeFields, type AskedParameter } from './alternative-fields'
+import type { AlternativeContent } from '@/shared/gate/option-alternative'
+import { letterOf } from '@/shared/gate/option-letter'
+import { AlternativeFields } from './alternative-fields'
+import type { AskedOfItems } from './asked-of-items'
 import type { AnswerToCite } from './answers-for'
 import { openStudy } from './actions'
 import { countAsked, FEWEST, MAX } from './count-asked'
@@ -11,24 +13,22 @@ import { countAsked, FEWEST, MAX } from './count-asked'
 interface StudyFormProps {
   formKey: string
   programme: string
-  item: string
-  parameters: readonly AskedParameter[]
-  /** Values as they stand, by parameter. */
-  today: Readonly<Record<string, unknown>>
+  items: readonly string[]
+  asked: AskedOfItems
   /** Alternatives of an earlier study to begin with. */
-  begin: readonly OptionAlternative[]
+  begin: readonly AlternativeContent[]
   title: string
   count: number
   answers: readonly AnswerToCite[]
 }
 
 /** The question, and a set of boxes for each alternative. */
-export function StudyForm({ formKey, programme, item, ...rest }: StudyFormProps) {
+export function StudyForm({ formKey, programme, items, ...rest }: StudyFormProps) {
   return (
     <CommandForm
       action={openStudy}
       formKey={formKey}
-      hidden={{ programme, item }}
+      hidden={{ programme, item: items[0] ?? '', items: items.join(' ') }}
       label="The alternatives"
       className="form-stack"
     >
@@ -37,9 +37,9 @@ export function StudyForm({ formKey, programme, item, ...rest }: StudyFormProps)
   )
 }
 
-type FieldsProps = Omit<StudyFormProps, 'formKey' | 'programme' | 'item'>
+type FieldsProps = Omit<StudyFormProps, 'formKey' | 'programme' | 'items'>
 
-function Fields({ parameters, today, begin, title, count, answers }: FieldsProps) {
+function Fields({ asked, begin, title, count, answers }: FieldsProps) {
   const { typed } = useFormState()
   const shown = countAsked(typed['count'], count)
   return (
@@ -57,14 +57,16 @@ function Fields({ parameters, today, begin, title, count, answers }: FieldsProps
       </div>
       <p className="field-hint">
         Every box starts with today’s value; only what you change counts, and a box left empty stays as today.
-        An alternative in which nothing is changed stands for “as today”.
+        An alternative in which nothing is changed stands for “as today”. What it costs is not known until a
+        figure is given here or an answer names one; open the study first and ask within it.
       </p>
       {Array.from({ length: shown }, (_, position) => (
         <AlternativeFields
           key={position}
-          position={position}
-          parameters={parameters}
-          today={today}
+          at={`alternatives.${position}`}
+          letter={letterOf(position)}
+          first={position === 0}
+          asked={asked}
           begin={begin[position]}
           answers={answers}
         />
