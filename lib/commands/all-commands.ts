@@ -9,6 +9,7 @@ import { addRecord } from '@/lib/commands/records/add-record'
 import { adoptOption } from '@/lib/commands/specification/adopt-option'
 import { answerAction } from '@/lib/commands/actions/answer-action'
 import { approveItem } from '@/lib/commands/signatures/approve-item'
+import { approveItems } from '@/lib/commands/signatures/approve-items'
 import { askAction } from '@/lib/commands/actions/ask-action'
 import { attachEvidence } from '@/lib/commands/evidence/attach-evidence'
 import { calibrateInstrument } from '@/lib/commands/instruments/calibrate-instrument'
@@ -64,6 +65,7 @@ const COMMANDS = {
   'adopt-option': adoptOption,
   'answer-action': answerAction,
   'approve-item': approveItem,
+  'approve-items': approveItems,
   'ask-action': askAction,
   'attach-evidence': attachEvidence,
   'calibrate-instrument': calibrateInstrument,

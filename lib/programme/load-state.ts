@@ -132,7 +132,7 @@ export async function loadState(
       at: at.toISOString(),
     })),
     actions: actions.map((row) => actionEntry(row, nameOf)),
-    approvals: approvals.map(({ id, itemKey, department, personId, personName, digest, cover, at }) => ({
+    approvals: approvals.map(({ id, itemKey, department, personId, personName, digest, cover, found, at }) => ({
       id,
       itemKey,
       department: department as Department,
@@ -140,6 +140,7 @@ export async function loadState(
       personName,
       digest,
       signedContent: cover,
+      found,
       at: at.toISOString(),
     })),
     concessions: concessions.map((row) => concessionEntry(row, nameOf)),

@@ -9,6 +9,7 @@ import { addRecord } from '@/shared/commands/records/add-record'
 import { adoptOption } from '@/shared/commands/specification/adopt-option'
 import { answerAction } from '@/shared/commands/actions/answer-action'
 import { approveItem } from '@/shared/commands/signatures/approve-item'
+import { approveItems } from '@/shared/commands/signatures/approve-items'
 import { askAction } from '@/shared/commands/actions/ask-action'
 import { attachEvidence } from '@/shared/commands/evidence/attach-evidence'
 import { calibrateInstrument } from '@/shared/commands/instruments/calibrate-instrument'
@@ -89,6 +90,7 @@ export const FACES = {
   'return-answer': returnAnswer,
   'withdraw-action': withdrawAction,
   'approve-item': approveItem,
+  'approve-items': approveItems,
   'request-concession': requestConcession,
   'grant-concession': grantConcession,
   'refuse-concession': refuseConcession,

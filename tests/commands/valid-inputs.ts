@@ -6,7 +6,7 @@ import { ALL_LIMITS } from '@/shared/catalogue/standard-plan'
 import type { Department } from '@/shared/plan/department'
 import type { InputOf } from '@/lib/commands/all-commands'
 import type { CommandName } from '@/shared/commands/all-faces'
-import { itemDigest, programmeInput, stageDigest, type Role, type World } from '@/tests/commands/world'
+import { itemDigest, programmeInput, stageDigest, trailLength, type Role, type World } from '@/tests/commands/world'
 
 /** The department in which a role acts; outsiders try as if they were of design. */
 export const departmentOf = (role: Role): Department =>
@@ -238,6 +238,9 @@ const someLimit = (): string => ALL_LIMITS[0]?.key ?? ''
 
 let hash: Promise<string> | undefined
 const hashed = (): Promise<string> => (hash ??= hashPassword('another long password'))
+
+/** What a command does at once of what others do one by one, with an entry each beside its own. */
+export const ACTS_WITHIN: Readonly<Partial<Record<CommandName, number>>> = { 'approve-items': 1 }
 
 /** What is right for these changes who leads, or what is signed: whoever tries them needs a programme of their own. */
 export const CHANGES_ITS_WORLD: readonly CommandName[] = [
@@ -480,6 +483,16 @@ export const VALID_INPUT: {
       item,
       department: departmentOf(role),
       digest: await itemDigest(world.code, item),
+      comment: '',
+    }
+  },
+  'approve-items': async (world, role) => {
+    const item = await freshItem(world)
+    return {
+      programme: world.code,
+      department: departmentOf(role),
+      seen: await trailLength(world.code),
+      items: [{ item, digest: await itemDigest(world.code, item) }],
       comment: '',
     }
   },

@@ -17,7 +17,15 @@ const openProgramme: Writes = (entry, rows) => {
   })
   rows.insert('Membership', { personId: actorId, department: said['department'], since: at })
   for (const [parameter, value] of Object.entries(saidObject(said['values'])))
-    rows.insert('Revision', { parameter, number: 1, value, reason: GIVEN_AT_OPENING, authorId: actorId, at })
+    rows.insert('Revision', {
+      parameter,
+      number: 1,
+      value,
+      reason: GIVEN_AT_OPENING,
+      authorId: actorId,
+      at,
+      notice: null,
+    })
   const planned = openPlan(said, rows)
   bringLessons(entry, rows, planned)
 }
@@ -66,6 +74,8 @@ function bringLessons({ at, said }: SpokenEntry, rows: ExpectedRows, planned: nu
         at,
         withdrawnById: null,
         withdrawnAt: null,
+        notice: null,
+        withdrawnNotice: null,
       })
     }
   }

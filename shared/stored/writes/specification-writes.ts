@@ -7,8 +7,9 @@ const reviseParameter: Writes = ({ at, actorId, said }, rows) =>
     number: said['revision'],
     value: said['value'],
     reason: said['reason'],
-    authorId: actorId,
+    authorId: said['author'] ?? actorId,
     at,
+    notice: said['notice'] ?? null,
   })
 
 const stateRequirement: Writes = ({ at, actorId, said }, rows) =>
@@ -22,14 +23,20 @@ const stateRequirement: Writes = ({ at, actorId, said }, rows) =>
     relaxes: said['relaxes'],
     reason: said['reason'],
     lesson: null,
-    authorId: actorId,
+    authorId: said['author'] ?? actorId,
     at,
     withdrawnById: null,
     withdrawnAt: null,
+    notice: said['notice'] ?? null,
+    withdrawnNotice: null,
   })
 
 const withdrawRequirement: Writes = ({ at, actorId, said }, rows) =>
-  rows.change('Requirement', { id: said['requirement'] }, { withdrawnById: actorId, withdrawnAt: at })
+  rows.change(
+    'Requirement',
+    { id: said['requirement'] },
+    { withdrawnById: said['author'] ?? actorId, withdrawnAt: at, withdrawnNotice: said['notice'] ?? null },
+  )
 
 const openOptionStudy: Writes = ({ at, actorId, said }, rows) =>
   rows.insert('OptionStudy', {
@@ -54,7 +61,7 @@ const adoptOption: Writes = ({ at, actorId, said }, rows) => {
   )
   const reason = givenByAdoption(Number(said['study']), String(said['adopted']), String(said['reason']))
   for (const { parameter, number, value } of saidList(said['revisions']))
-    rows.insert('Revision', { parameter, number, value, reason, authorId: actorId, at })
+    rows.insert('Revision', { parameter, number, value, reason, authorId: actorId, at, notice: null })
 }
 
 /** What is written of specified values, requirements and option studies. */

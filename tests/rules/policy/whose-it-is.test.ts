@@ -140,6 +140,12 @@ const CASES: { readonly [N in NameWithSubject]: Case<N> } = {
     mayNot: quality,
     message: /^You are not in design engineering\.$/,
   },
+  'approve-items': {
+    subject: { department: 'design' },
+    may: design,
+    mayNot: quality,
+    message: /^You are not in design engineering\.$/,
+  },
   'grant-concession': {
     subject: { department: 'quality', concession },
     may: person('r', 'quality'),
