@@ -3,7 +3,7 @@ import { sameValue } from '@/shared/plan/same-value'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Finding } from '@/shared/rules/finding'
 import { readableOf } from '@/shared/rules/rule'
-import { foundNow, readFound, type FoundThen } from './found-then'
+import { foundNow, readFound, type FoundPart, type FoundThen } from './found-then'
 import { hasFirstForm } from './first-form-content'
 import type { ItemState } from './item-status'
 import type { ApprovalEntry } from './programme-state'
@@ -95,11 +95,23 @@ function marginWorse(
 
 function worseThan(was: FoundThen, is: FoundThen): string | undefined {
   if (was.data === is.data) return undefined
+  if (was.parts.length !== is.parts.length) return 'judges more or fewer things'
+  if (is.parts.length === 0) return lessMargin(was, is)
+  for (const part of is.parts) {
+    const before = was.parts.find(({ about }) => about === part.about)
+    if (!before) return 'judges other things'
+    if (before.verdict !== part.verdict) return 'has another verdict on one of its parts'
+    const less = before.data === part.data ? undefined : lessMargin(before, part)
+    if (less) return less
+  }
+  return undefined
+}
+
+function lessMargin(was: Pick<FoundPart, 'margin'>, is: Pick<FoundPart, 'margin'>): string | undefined {
   if (!was.margin || !is.margin) return 'found something else, and has no margin to compare'
   const { unit, direction, limit } = is.margin
   if (was.margin.unit !== unit || was.margin.direction !== direction || was.margin.limit !== limit)
     return 'is held against another limit'
-  if ((is.parts.marginal ?? 0) > (was.parts.marginal ?? 0)) return 'has more parts that are marginal'
   const [before, now] = [roomIn(was.margin), roomIn(is.margin)]
   return now >= before - rounding(limit)
     ? undefined
