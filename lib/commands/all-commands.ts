@@ -11,6 +11,12 @@ import { answerAction } from '@/lib/commands/actions/answer-action'
 import { approveItem } from '@/lib/commands/signatures/approve-item'
 import { approveItems } from '@/lib/commands/signatures/approve-items'
 import { askAction } from '@/lib/commands/actions/ask-action'
+import { adoptChangeNotice } from '@/lib/commands/changes/adopt-change-notice'
+import { answerChangeNotice } from '@/lib/commands/changes/answer-change-notice'
+import { closeChangeNotice } from '@/lib/commands/changes/close-change-notice'
+import { dropChange } from '@/lib/commands/changes/drop-change'
+import { openChangeNotice } from '@/lib/commands/changes/open-change-notice'
+import { proposeChange } from '@/lib/commands/changes/propose-change'
 import { attachEvidence } from '@/lib/commands/evidence/attach-evidence'
 import { calibrateInstrument } from '@/lib/commands/instruments/calibrate-instrument'
 import { changeOwnPassword } from '@/lib/commands/people/change-own-password'
@@ -64,6 +70,12 @@ const COMMANDS = {
   'add-record': addRecord,
   'adopt-option': adoptOption,
   'answer-action': answerAction,
+  'open-change-notice': openChangeNotice,
+  'propose-change': proposeChange,
+  'drop-change': dropChange,
+  'answer-change-notice': answerChangeNotice,
+  'adopt-change-notice': adoptChangeNotice,
+  'close-change-notice': closeChangeNotice,
   'approve-item': approveItem,
   'approve-items': approveItems,
   'ask-action': askAction,
