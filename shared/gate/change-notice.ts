@@ -137,17 +137,25 @@ export function answerRefusal(
     : undefined
 }
 
-/** Why a notice cannot be adopted now; undefined when every department agrees to it as it stands. */
-export function noticeAdoptionRefusal({ notice, overtaken, answers }: NoticeStanding): string | undefined {
+/**
+ * Why a person cannot adopt a notice now; undefined when every department agrees
+ * to it as it stands. Nobody adopts what they alone proposed.
+ */
+export function noticeAdoptionRefusal(
+  { notice, overtaken, answers }: NoticeStanding,
+  personId: string,
+): string | undefined {
   if (notice.disposition) return closed(notice)
   if (notice.changes.length === 0) return 'It proposes nothing yet.'
   const [first] = overtaken
   if (first) return first
   const objection = answers.find(({ answer, holds }) => holds && answer && !answer.agrees)
-  if (objection)
-    return `${DEPARTMENT_NAMES[objection.department]} objects: ${objection.answer?.reason ?? ''}`
+  if (objection) return `${DEPARTMENT_NAMES[objection.department]} objects: ${objection.answer?.reason ?? ''}`
   const missing = answers.filter(({ holds }) => !holds).map(({ department }) => DEPARTMENT_NAMES[department])
-  return missing.length > 0 ? `Not yet agreed as it stands by ${missing.join(', ')}.` : undefined
+  if (missing.length > 0) return `Not yet agreed as it stands by ${missing.join(', ')}.`
+  return notice.changes.every(({ authorId }) => authorId === personId)
+    ? 'You proposed every change of it. The lead or somebody of quality who did not adopts it.'
+    : undefined
 }
 
 /** Who opened a notice or the lead withdraws it; the lead or quality refuses it, over an objection. */

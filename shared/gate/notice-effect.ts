@@ -53,7 +53,10 @@ function withChange(
       return requirements
     case 'requirement': {
       const { limit, authority, document, clause, value, relaxes } = change
-      return [...requirements, { id, limit, authority, document, clause, value, relaxes, reason, lesson: null }]
+      return [
+        ...requirements,
+        { id, limit, authority, document, clause, value, relaxes, reason, lesson: null },
+      ]
     }
     case 'withdrawal':
       return requirements.filter((entry) => entry.id !== change.requirement)

@@ -82,7 +82,8 @@ function toSign(
   const confirms = confirmableBy(personId, department, item, findings)
   if (confirms) return { item, confirms, anew: undefined }
   const anew =
-    confirmationRefusal(before, item, findings) ?? `${before.personName} gave it before; only they confirm it.`
+    confirmationRefusal(before, item, findings) ??
+    `${before.personName} gave it before; only they confirm it.`
   return { item, confirms, anew }
 }
 

@@ -88,11 +88,29 @@ function revisionMade(
   return {
     act: {
       command: 'revise-parameter',
-      record: { parameter: key, label, revision: number, value, before, reason: why, notice, author: authorId },
+      record: {
+        parameter: key,
+        label,
+        revision: number,
+        value,
+        before,
+        reason: why,
+        notice,
+        author: authorId,
+      },
     },
     write: (tx, programmeId, at) =>
       tx.revision.create({
-        data: { programmeId, parameter: key, number, value: value as object, reason: why, authorId, at, notice },
+        data: {
+          programmeId,
+          parameter: key,
+          number,
+          value: value as object,
+          reason: why,
+          authorId,
+          at,
+          notice,
+        },
       }),
   }
 }

@@ -24,7 +24,14 @@ export const answerChangeNotice = defineCommand({
       )
     if (answer === 'object' && !reason)
       throw new Refused('Say why the department objects.', { reason: 'An objection needs its reason.' })
-    const row = { id: newId(), notice: notice.number, department: own, agrees: answer === 'agree', reason, digest }
+    const row = {
+      id: newId(),
+      notice: notice.number,
+      department: own,
+      agrees: answer === 'agree',
+      reason,
+      digest,
+    }
     return { change: row, record: { ...row, title: notice.title } }
   },
   async apply(tx, row, { programmeId, actor, now }) {

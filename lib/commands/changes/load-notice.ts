@@ -20,5 +20,9 @@ export async function loadNotice(
 export async function loadNoticeStanding(tx: Transaction, context: Context, number: number) {
   const notice = await loadNotice(tx, context, number)
   const { state, judgement } = await loadJudged(tx, context)
-  return { notice, state, standing: noticeStanding(notice, state, noticeEffect(state, judgement, notice.changes)) }
+  return {
+    notice,
+    state,
+    standing: noticeStanding(notice, state, noticeEffect(state, judgement, notice.changes)),
+  }
 }

@@ -4,13 +4,12 @@ import { changeInWords } from '@/shared/commands/changes/change-in-words'
 import { proposedChange } from '@/shared/commands/changes/proposed-change'
 import { defineFace } from '@/shared/commands/face'
 import { noticeAdoptionRefusal, type NoticeStanding } from '@/shared/gate/change-notice'
-import { DEPARTMENTS } from '@/shared/plan/department'
 
 export const adoptChangeNotice = defineFace({
   label: 'Adopt a change notice',
   done: 'Adopted a change notice',
-  may: { scope: 'programme', departments: DEPARTMENTS, lead: true },
-  refuses: (_actor: Actor, standing: NoticeStanding) => noticeAdoptionRefusal(standing),
+  may: { scope: 'programme', departments: ['quality'], lead: true },
+  refuses: (actor: Actor, standing: NoticeStanding) => noticeAdoptionRefusal(standing, actor.personId),
   record: z.object({
     notice: z.number(),
     title: z.string(),

@@ -13,8 +13,7 @@ export const closeChangeNotice = defineFace({
   label: 'Refuse or withdraw a change notice',
   done: 'Refused or withdrew a change notice',
   may: { scope: 'programme', departments: DEPARTMENTS, lead: true },
-  refuses: (actor: Actor, { standing, disposition }: Closing) =>
-    closingRefusal(standing, disposition, actor),
+  refuses: (actor: Actor, { standing, disposition }: Closing) => closingRefusal(standing, disposition, actor),
   record: z.object({
     notice: z.number(),
     title: z.string(),

@@ -71,14 +71,13 @@ describe('a lapsed approval may be confirmed', () => {
   })
   test('when the margin is worse by less than the limit’s third figure shows', () =>
     expect(refusedWith({ [coat.key]: 7.996 }).refused).toBeUndefined())
-  test('by nobody but who gave it', () => expect(refusedWith({ [coat.key]: 9 }).by('quality')).toBeUndefined())
+  test('by nobody but who gave it', () =>
+    expect(refusedWith({ [coat.key]: 9 }).by('quality')).toBeUndefined())
 })
 
 describe('it must be given anew', () => {
   test('when the margin is worse, with what it was and is', () =>
-    expect(refusedWith({ [coat.key]: 7.5 }).refused).toBe(
-      'test-coat-margin has less margin: 3 µm → 2.5 µm.',
-    ))
+    expect(refusedWith({ [coat.key]: 7.5 }).refused).toBe('test-coat-margin has less margin: 3 µm → 2.5 µm.'))
   test('when the verdict is another', () =>
     expect(refusedWith({ [coat.key]: 5.5 }).refused).toMatch(/its verdict.* is another/))
   test('when a value changed that no finding of the item tells of', () =>
@@ -101,9 +100,9 @@ describe('it must be given anew', () => {
     expect(refusedWith({}, { evidence: [entry] }).refused).toBe('Its evidence is not the same.')
   })
   test('when it was signed before margins were kept', () =>
-    expect(
-      confirmationRefusal({ ...approval, found: null }, stateThen, judgedThen.findings),
-    ).toMatch(/before margins were kept/))
+    expect(confirmationRefusal({ ...approval, found: null }, stateThen, judgedThen.findings)).toMatch(
+      /before margins were kept/,
+    ))
 })
 
 test('law: at the same verdict a coat may be confirmed exactly when it is thicker, or thinner by a rounding', () => {
