@@ -22,7 +22,7 @@ export function confirmationRefusal(
   itemState: ItemState,
   findings: ReadonlyMap<string, Finding>,
 ): string | undefined {
-  if (approval.found === null || hasFirstForm(approval.signedContent))
+  if (!approval.found || hasFirstForm(approval.signedContent))
     return 'It was signed before margins were kept beside approvals.'
   const before = JSON.parse(approval.signedContent) as SignedContentShape
   const now = JSON.parse(itemState.signedContent) as SignedContentShape
