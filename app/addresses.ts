@@ -46,6 +46,13 @@ export const newItemAddress = (code: string): string => inProgramme(code, '/item
 export const findingAddress = (code: string, rule: string): string =>
   inProgramme(code, `/findings/${encodeURIComponent(rule)}`)
 export const gateAddress = (code: string, stage: Stage): string => inProgramme(code, `/gates/${stage}`)
+/** Items to approve with one signature, of one stage if it is named. */
+export const signListAddress = (code: string, stage?: Stage): string =>
+  inProgramme(code, `/sign${stage ? `?stage=${stage}` : ''}`)
+/** Several changes, answered and adopted as one. */
+export const changeNoticesAddress = (code: string): string => inProgramme(code, '/changes')
+export const changeNoticeAddress = (code: string, notice: number | string): string =>
+  inProgramme(code, `/changes/${notice}`)
 export const specificationAddress = (code: string): string => inProgramme(code, '/specification')
 export const parameterAddress = (code: string, parameter: string): string =>
   inProgramme(code, `/specification/${encodeURIComponent(parameter)}`)

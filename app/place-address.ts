@@ -26,6 +26,10 @@ export function placeAddress(code: string, place: Place): string {
       return withPart(to.itemAddress(code, place.item), place.part)
     case 'gate':
       return to.gateAddress(code, place.stage)
+    case 'sign list':
+      return to.signListAddress(code, place.stage)
+    case 'notice':
+      return to.changeNoticeAddress(code, place.number)
     case 'parameter':
       return to.parameterAddress(code, place.parameter)
     case 'limit':

@@ -4,9 +4,10 @@ import type { Stage } from '@/shared/plan/stage'
 /** Where something is shown, as data: the app makes an address of it. Most places lie within a programme. */
 export type Place =
   | { readonly kind: 'route card' | 'members' | 'machines' | 'inspections' | 'cost' }
-  | { readonly kind: 'action' | 'concession' | 'lesson' | 'study'; readonly number: number }
+  | { readonly kind: 'action' | 'concession' | 'lesson' | 'notice' | 'study'; readonly number: number }
   | { readonly kind: 'item'; readonly item: string; readonly part?: 'evidence' | 'approvals' }
   | { readonly kind: 'gate'; readonly stage: Stage }
+  | { readonly kind: 'sign list'; readonly stage?: Stage }
   | { readonly kind: 'parameter'; readonly parameter: string }
   | { readonly kind: 'limit'; readonly limit: string }
   | { readonly kind: 'lot'; readonly lot: string }

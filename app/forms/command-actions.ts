@@ -11,6 +11,8 @@ export const acceptAnswer = formAction('accept-answer')
 export const addInstrument = formAction('add-instrument')
 export const addItem = formAction('add-item')
 export const adoptOption = formAction('adopt-option')
+export const adoptChangeNotice = formAction('adopt-change-notice')
+export const answerChangeNotice = formAction('answer-change-notice')
 /** Rows of amounts, in which one without a figure is an amount that is not known. */
 export const answerAction = formAction('answer-action', {
   own: { amounts: (form) => rowsFromForm(form, 'amounts', ANSWER_COLUMNS) },
@@ -21,14 +23,17 @@ export const attachEvidence = formAction('attach-evidence')
 export const calibrateInstrument = formAction('calibrate-instrument')
 export const changePerson = formAction('change-person')
 export const confirmBoardFiles = formAction('confirm-board-files')
+export const closeChangeNotice = formAction('close-change-notice')
 export const decideLesson = formAction('decide-lesson')
 export const decideSetAside = formAction('decide-set-aside')
 export const disablePerson = formAction('disable-person')
 export const disposeLot = formAction('dispose-lot')
+export const dropChange = formAction('drop-change')
 export const enablePerson = formAction('enable-person')
 export const grantConcession = formAction('grant-concession')
 export const handOverLead = formAction('hand-over-lead')
 export const inviteMember = formAction('invite-member')
+export const openChangeNotice = formAction('open-change-notice')
 export const openLog = formAction('open-log')
 export const openProgramme = formAction('open-programme', {
   then: ({ result }) => routeCardAddress(String(result['code'])),
@@ -42,7 +47,24 @@ export const proposeLesson = formAction('propose-lesson', {
     },
   },
 })
+/** The requirement's boxes lie under `change`. */
+export const proposeRequirement = formAction('propose-change', {
+  own: {
+    change: (form) => ({
+      kind: 'requirement',
+      limit: text(form, 'change.limit'),
+      authority: text(form, 'change.authority'),
+      document: text(form, 'change.document'),
+      clause: text(form, 'change.clause'),
+      value: numberTyped(form, 'change.value'),
+      relaxes: form.has('change.relaxes'),
+    }),
+  },
+})
 export const proposeSetAside = formAction('propose-set-aside')
+export const proposeWithdrawal = formAction('propose-change', {
+  own: { change: (form) => ({ kind: 'withdrawal', requirement: text(form, 'change.requirement') }) },
+})
 export const receiveLot = formAction('receive-lot')
 export const refuseConcession = formAction('refuse-concession')
 export const removeMember = formAction('remove-member')

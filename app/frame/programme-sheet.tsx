@@ -65,6 +65,7 @@ function placesOf({ code, state, actor }: ProgrammeView): Place[] {
     { text: 'Specification', href: to.specificationAddress(code) },
     { text: 'Actions', href: to.actionsAddress(code), waiting },
     { text: 'Options', href: to.optionsAddress(code) },
+    { text: 'Changes', href: to.changeNoticesAddress(code) },
     { text: 'Lots', href: to.lotsAddress(code) },
     { text: 'Logs', href: to.logsAddress(code) },
     { text: 'Inspections', href: to.inspectionsAddress(code) },

@@ -10,8 +10,15 @@ import { addRecord } from '@/lib/commands/records/add-record'
 import { adoptOption } from '@/lib/commands/specification/adopt-option'
 import { answerAction } from '@/lib/commands/actions/answer-action'
 import { approveItem } from '@/lib/commands/signatures/approve-item'
+import { approveItems } from '@/lib/commands/signatures/approve-items'
 import { askAction } from '@/lib/commands/actions/ask-action'
 import { attachAnswerFile } from '@/lib/commands/actions/attach-answer-file'
+import { adoptChangeNotice } from '@/lib/commands/changes/adopt-change-notice'
+import { answerChangeNotice } from '@/lib/commands/changes/answer-change-notice'
+import { closeChangeNotice } from '@/lib/commands/changes/close-change-notice'
+import { dropChange } from '@/lib/commands/changes/drop-change'
+import { openChangeNotice } from '@/lib/commands/changes/open-change-notice'
+import { proposeChange } from '@/lib/commands/changes/propose-change'
 import { attachEvidence } from '@/lib/commands/evidence/attach-evidence'
 import { confirmBoardFiles } from '@/lib/commands/evidence/confirm-board-files'
 import { calibrateInstrument } from '@/lib/commands/instruments/calibrate-instrument'
@@ -79,7 +86,14 @@ const COMMANDS = {
   'set-money-ceiling': setMoneyCeiling,
   'answer-action': answerAction,
   'attach-answer-file': attachAnswerFile,
+  'open-change-notice': openChangeNotice,
+  'propose-change': proposeChange,
+  'drop-change': dropChange,
+  'answer-change-notice': answerChangeNotice,
+  'adopt-change-notice': adoptChangeNotice,
+  'close-change-notice': closeChangeNotice,
   'approve-item': approveItem,
+  'approve-items': approveItems,
   'ask-action': askAction,
   'attach-evidence': attachEvidence,
   'confirm-board-files': confirmBoardFiles,

@@ -30,9 +30,19 @@ export interface Decision<Change, Recorded = unknown, Result = Identifiers> {
   readonly change: Change
   /** What changed, in full and for good: it goes into the trail as it stands. At least what the command's face tells of. */
   readonly record: Recorded & Readonly<Record<string, JsonValue>>
+  /** What it does at once of what other commands do one by one: an entry each, before its own. */
+  readonly acts?: readonly Act[]
   /** Identifiers the caller needs to go on, such as the code of what was made. */
   readonly result?: Result
 }
+
+/** One thing done within another command, recorded as if it had been given alone. */
+export type Act = {
+  readonly [N in CommandName]: {
+    readonly command: N
+    readonly record: RecordOf<N> & Readonly<Record<string, JsonValue>>
+  }
+}[CommandName]
 
 /**
  * One verb's work; its face is in `shared/commands`. `load` reads the rows it

@@ -16,7 +16,7 @@ import { faceOf, type CommandName } from '@/shared/commands/all-faces'
 import { partRefusal, refusal } from '@/shared/policy'
 import { Refused } from '@/shared/refused'
 import type { JsonValue } from '@/shared/trail/canonical-json'
-import type { TrailEntry } from '@/shared/trail/entry'
+import type { TrailEntry, TrailHead } from '@/shared/trail/entry'
 
 export interface Circumstances {
   /** One per form or call, so that a retry or a double click does nothing twice. */
@@ -100,13 +100,10 @@ async function performIn(
   const trailId = head.trailId === INSTALLATION_TRAIL && programmeId ? programmeId : head.trailId
   const target = trailId === head.trailId ? head : { trailId, seq: 0, hash: '' }
   if (target !== head) await openTrail(tx, trailId)
-  const entry = await recordEntry(tx, target, {
-    at: now,
-    actorId: personId,
-    actorName: actor.name,
-    command: command.name,
-    payload: await recordOf(tx, personId, command.name, decision.record),
-  })
+  const entry = await recordAll(tx, target, { at: now, actorId: personId, actorName: actor.name }, [
+    ...(decision.acts ?? []),
+    { command: command.name, record: decision.record },
+  ])
   const outcome: Outcome = {
     ok: true,
     result: decision.result ?? {},
@@ -116,6 +113,21 @@ async function performIn(
   }
   await rememberOutcome(tx, personId, key, command.name, input, outcome, now)
   return { entry, outcome }
+}
+
+/** Appends an entry for each thing done, in one transaction; answers the last, which is the command's own. */
+async function recordAll(
+  tx: Transaction,
+  head: TrailHead,
+  by: Pick<TrailEntry, 'at' | 'actorId' | 'actorName'>,
+  done: readonly { readonly command: CommandName; readonly record: Entry }[],
+): Promise<TrailEntry> {
+  const [first, ...rest] = done
+  if (!first) throw new Error('A command records at least its own entry.')
+  const payload = await recordOf(tx, by.actorId, first.command, first.record)
+  const entry = await recordEntry(tx, head, { ...by, command: first.command, payload })
+  if (rest.length === 0) return entry
+  return recordAll(tx, { trailId: head.trailId, seq: entry.seq, hash: entry.hash }, by, rest)
 }
 
 /**

@@ -10,8 +10,15 @@ import { addRecord } from '@/shared/commands/records/add-record'
 import { adoptOption } from '@/shared/commands/specification/adopt-option'
 import { answerAction } from '@/shared/commands/actions/answer-action'
 import { approveItem } from '@/shared/commands/signatures/approve-item'
+import { approveItems } from '@/shared/commands/signatures/approve-items'
 import { askAction } from '@/shared/commands/actions/ask-action'
 import { attachAnswerFile } from '@/shared/commands/actions/attach-answer-file'
+import { adoptChangeNotice } from '@/shared/commands/changes/adopt-change-notice'
+import { answerChangeNotice } from '@/shared/commands/changes/answer-change-notice'
+import { closeChangeNotice } from '@/shared/commands/changes/close-change-notice'
+import { dropChange } from '@/shared/commands/changes/drop-change'
+import { openChangeNotice } from '@/shared/commands/changes/open-change-notice'
+import { proposeChange } from '@/shared/commands/changes/propose-change'
 import { attachEvidence } from '@/shared/commands/evidence/attach-evidence'
 import { confirmBoardFiles } from '@/shared/commands/evidence/confirm-board-files'
 import { calibrateInstrument } from '@/shared/commands/instruments/calibrate-instrument'
@@ -109,7 +116,14 @@ export const FACES = {
   'accept-answer': acceptAnswer,
   'return-answer': returnAnswer,
   'withdraw-action': withdrawAction,
+  'open-change-notice': openChangeNotice,
+  'propose-change': proposeChange,
+  'drop-change': dropChange,
+  'answer-change-notice': answerChangeNotice,
+  'adopt-change-notice': adoptChangeNotice,
+  'close-change-notice': closeChangeNotice,
   'approve-item': approveItem,
+  'approve-items': approveItems,
   'request-concession': requestConcession,
   'request-deviation': requestDeviation,
   'grant-concession': grantConcession,

@@ -35,6 +35,10 @@ export function boundInWords(key: string, value: number): string {
   return limit ? `${limit.direction} ${formatQuantity(value, limit.unit, 6)}` : String(value)
 }
 
+/** ", by change notice 3", where one brought it. */
+export const byNotice = (notice: number | undefined): string =>
+  notice === undefined ? '' : `, by change notice ${notice}`
+
 /** "10 mm → 12 mm" */
 export const fromTo = (before: string, now: string): string => `${before} → ${now}`
 

@@ -32,7 +32,8 @@ export const findingData = ({
 
 const isInTheWay = ({ verdict }: Part): boolean => verdict === 'fails' || verdict === 'undetermined'
 
-const partData = ({ subject, about, verdict, margin, measured }: Part): JsonValue => ({
+/** What one part found, without a sentence. */
+export const partData = ({ subject, about, verdict, margin, measured }: Part): JsonValue => ({
   about: about ? { ...about } : subject,
   verdict,
   ...numbersOf(margin, measured),

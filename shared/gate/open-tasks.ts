@@ -1,5 +1,5 @@
 import type { Department } from '@/shared/plan/department'
-import { STAGE_NAMES } from '@/shared/plan/stage'
+import { STAGE_NAMES, STAGES, type Stage } from '@/shared/plan/stage'
 import type { Actor } from '@/shared/actor'
 import { waitsFor } from './action-status'
 import { CONCESSION_STANDINGS, concessionStatus } from './concession'
@@ -8,7 +8,8 @@ import type { Judgement } from './judgement'
 import { openSignals } from './open-signals'
 import type { OpenTask } from './open-task'
 import type { ProgrammeState } from './programme-state'
-import { approvalRefusal, concessionGrantRefusal, gateSignatoryRefusal } from './separation'
+import { concessionGrantRefusal, gateSignatoryRefusal } from './separation'
+import { approvableBy } from './sign-list'
 
 /** What waits for a person in one programme, from the facts as judged. */
 export const openTasksOf = (actor: Actor, state: ProgrammeState, judgement: Judgement): OpenTask[] =>
@@ -38,27 +39,31 @@ function openActions(department: Department, actor: Actor, state: ProgrammeState
   })
 }
 
+/** Items of one stage that can be approved are one task, since they are signed as one list. */
 const openApprovals = (
   department: Department,
   actor: Actor,
   state: ProgrammeState,
   judgement: Judgement,
 ): OpenTask[] =>
-  judgement.items
-    .filter(
-      (item) =>
-        item.item.definition.approvers.includes(department) &&
-        !approvalRefusal(item, state, actor.personId, department),
+  STAGES.flatMap((stage): OpenTask[] => {
+    const items = approvableBy(actor.personId, department, state, judgement).filter(
+      ({ item }) => item.definition.stage === stage,
     )
-    .map(({ item, approvals }) => ({
-      verb: approvals.some((entry) => entry.department === department && entry.approval)
-        ? 'approve again'
-        : 'approve',
-      message: item.definition.title,
-      department,
-      dueOn: null,
-      place: { kind: 'item', item: item.definition.key },
-    }))
+    const [first, ...others] = items
+    if (!first) return []
+    const isAgain = items.some(({ approvals }) =>
+      approvals.some((entry) => entry.department === department && entry.approval),
+    )
+    const { key, title } = first.item.definition
+    const common = { verb: isAgain ? 'approve again' : 'approve', department, dueOn: null } as const
+    return others.length > 0
+      ? [{ ...common, message: listName(items.length, stage), place: { kind: 'sign list', stage } }]
+      : [{ ...common, message: title, place: { kind: 'item', item: key, part: 'approvals' } }]
+  })
+
+const listName = (count: number, stage: Stage): string =>
+  `${count} items of the ${STAGE_NAMES[stage].toLowerCase()} stage`
 
 const openConcessions = (
   department: Department,

@@ -118,6 +118,8 @@ export interface ApprovalEntry {
   readonly personName: string
   readonly digest: string
   readonly signedContent: string
+  /** What the findings found when it was given; null in entries of earlier versions. */
+  readonly found: string | null
   readonly at: string
 }
 

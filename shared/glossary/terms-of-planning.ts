@@ -138,6 +138,18 @@ export const TERMS_OF_PLANNING: readonly Term[] = [
     insteadOf: ['cover'],
   },
   {
+    term: 'confirmation',
+    meaning:
+      'An approval renewed by who gave it, after a change that left verdicts, limits and evidence the same and no margin worse.',
+    from: OWN,
+  },
+  {
+    term: 'change notice',
+    meaning:
+      'Several changes of a specification seen as one: each department agrees or objects, then all are made at once, or none.',
+    from: TRADE,
+  },
+  {
     term: 'concession',
     meaning:
       'Permission to use or release something that does not meet a requirement, limited in number or time.',

@@ -1,6 +1,7 @@
 import { ownMember } from '@/shared/own-member'
 import type { CommandName } from '@/shared/commands/all-faces'
 import type { Writes } from './spoken-entry'
+import { CHANGE_WRITES } from './writes/change-writes'
 import { DECISION_WRITES } from './writes/decision-writes'
 import { INSTALLATION_WRITES } from './writes/installation-writes'
 import { PROGRAMME_WRITES } from './writes/programme-writes'
@@ -19,6 +20,7 @@ const ENTRY_WRITES: Readonly<Record<CommandName | BesideTheDoor, Writes>> = {
   ...STUDY_WRITES,
   ...RECORD_WRITES,
   ...DECISION_WRITES,
+  ...CHANGE_WRITES,
   ...INSTALLATION_WRITES,
 }
 

@@ -5,7 +5,7 @@ import { COMMAND_NAMES, faceOf } from '@/shared/commands/all-faces'
 import { entryTold } from '@/shared/commands/entry-told'
 import type { Rights } from '@/shared/commands/face'
 import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
-import { CHANGES_ITS_WORLD, departmentOf, VALID_INPUT } from '@/tests/commands/valid-inputs'
+import { ACTS_WITHIN, CHANGES_ITS_WORLD, departmentOf, VALID_INPUT } from '@/tests/commands/valid-inputs'
 import { openWorld, ROLES, type Role, type World } from '@/tests/commands/world'
 
 let db: FreshDatabase
@@ -43,7 +43,7 @@ describe.each(COMMAND_NAMES)('%s', (command) => {
     const outcome = await place.asUnparsed(role, command, input)
     if (mayBy(faceOf(command).may, role)) {
       expect(outcome).toMatchObject({ ok: true })
-      expect(await entries()).toBe(before + 1)
+      expect(await entries()).toBe(before + 1 + (ACTS_WITHIN[command] ?? 0))
       const told = entryTold(await entryOf(outcome))
       expect(told).toMatchObject({ subject: expect.stringMatching(/./) })
       expect(outcome).toMatchObject({ leads: told?.leads })

@@ -8,7 +8,15 @@ import type { Department } from '@/shared/plan/department'
 import type { InputOf } from '@/lib/commands/all-commands'
 import type { CommandName } from '@/shared/commands/all-faces'
 import { attachBoardFiles } from '@/tests/commands/attach-board-files'
-import { itemDigest, programmeInput, stageDigest, type Role, type World } from '@/tests/commands/world'
+import {
+  itemDigest,
+  noticeDigest,
+  programmeInput,
+  stageDigest,
+  trailLength,
+  type Role,
+  type World,
+} from '@/tests/commands/world'
 
 /** The department in which a role acts; outsiders try as if they were of design. */
 export const departmentOf = (role: Role): Department =>
@@ -264,8 +272,48 @@ const lessonInput = (world: World): InputOf<'propose-lesson'> => ({
 /** Some limit of the catalogue. */
 const someLimit = (): string => ALL_LIMITS[0]?.key ?? ''
 
+/** Who of the programme does in an outsider’s place what comes before what the outsider tries. */
+const memberOf = (role: Role) => (role === 'production' || role === 'quality' ? role : 'design')
+
+const freshNotice = async (
+  world: World,
+  opener: 'design' | 'production' | 'quality' = 'design',
+): Promise<number> => {
+  const opened = await world.must(opener, 'open-change-notice', {
+    programme: world.code,
+    title: `Notice ${unique()}`,
+    reason,
+  })
+  return opened.result.notice
+}
+const demand = () => ({
+  kind: 'requirement' as const,
+  limit: 'magnification-most',
+  authority: 'company' as const,
+  document: `Rule ${unique()}`,
+  clause: '',
+  value: 6,
+  relaxes: false,
+})
+/** A change of the role's own in the notice; the lead's where the role is the lead. */
+const propose = async (world: World, role: Role, notice: number): Promise<string> => {
+  const proposed = await world.must(role === 'lead' ? 'lead' : memberOf(role), 'propose-change', {
+    programme: world.code,
+    notice,
+    change: demand(),
+    reason,
+  })
+  return proposed.result.change
+}
+
 let hash: Promise<string> | undefined
 const hashed = (): Promise<string> => (hash ??= hashPassword('another long password'))
+
+/** What a command does at once of what others do one by one, with an entry each beside its own. */
+export const ACTS_WITHIN: Readonly<Partial<Record<CommandName, number>>> = {
+  'approve-items': 1,
+  'adopt-change-notice': 1,
+}
 
 /** What is right for these changes who leads, or what is signed: whoever tries them needs a programme of their own. */
 export const CHANGES_ITS_WORLD: readonly CommandName[] = [
@@ -626,6 +674,55 @@ export const VALID_INPUT: {
     return { programme: world.code, action: await ask(world, from, OTHER[from]), reason }
   },
 
+  'open-change-notice': async (world) => ({
+    programme: world.code,
+    title: `Notice ${unique()}`,
+    reason,
+    costPerBoard: null,
+    costOnce: 120,
+  }),
+  'propose-change': async (world) => ({
+    programme: world.code,
+    notice: await freshNotice(world),
+    change: demand(),
+    reason,
+  }),
+  'drop-change': async (world, role) => {
+    const notice = await freshNotice(world)
+    return { programme: world.code, notice, change: await propose(world, role, notice) }
+  },
+  'answer-change-notice': async (world, role) => {
+    const notice = await freshNotice(world)
+    await propose(world, role, notice)
+    return {
+      programme: world.code,
+      notice,
+      department: departmentOf(role),
+      answer: 'agree',
+      reason: '',
+      digest: await noticeDigest(world.code, notice),
+    }
+  },
+  'adopt-change-notice': async (world) => {
+    const notice = await freshNotice(world)
+    await propose(world, 'production', notice)
+    const digest = await noticeDigest(world.code, notice)
+    for (const own of ['design', 'production', 'quality'] as const)
+      await world.must(own, 'answer-change-notice', {
+        programme: world.code,
+        notice,
+        department: own,
+        answer: 'agree',
+        digest,
+      })
+    return { programme: world.code, notice, digest, reason }
+  },
+  'close-change-notice': async (world, role) => ({
+    programme: world.code,
+    notice: await freshNotice(world, memberOf(role)),
+    disposition: 'withdrawn',
+    reason,
+  }),
   'approve-item': async (world, role) => {
     const item = await freshItem(world)
     return {
@@ -633,6 +730,16 @@ export const VALID_INPUT: {
       item,
       department: departmentOf(role),
       digest: await itemDigest(world.code, item),
+      comment: '',
+    }
+  },
+  'approve-items': async (world, role) => {
+    const item = await freshItem(world)
+    return {
+      programme: world.code,
+      department: departmentOf(role),
+      seen: await trailLength(world.code),
+      items: [{ item, digest: await itemDigest(world.code, item) }],
       comment: '',
     }
   },

@@ -5,6 +5,9 @@ import type { InputOf, ResultOf } from '@/lib/commands/all-commands'
 import { perform, performUnparsed } from '@/lib/commands/perform'
 import { database } from '@/lib/db/client'
 import { judgedProgramme } from '@/lib/programme/judged'
+import { loadChangeNotices } from '@/lib/programme/change-notices'
+import { noticeStanding } from '@/shared/gate/change-notice'
+import { noticeEffect } from '@/shared/gate/notice-effect'
 import { itemStateFor } from '@/shared/gate/judgement'
 import type { Department } from '@/shared/plan/department'
 import type { CommandName } from '@/shared/commands/all-faces'
@@ -114,6 +117,16 @@ export async function stageDigest(code: string, stage: string): Promise<string> 
   const gate = judged?.judgement.gates.find((entry) => entry.stage === stage)
   if (!gate) throw new Error(`Programme ${code} has no gate ${stage}.`)
   return gate.digest
+}
+
+/** What departments answer to of a change notice as it stands. */
+export async function noticeDigest(code: string, number: number): Promise<string> {
+  const judged = await judgedProgramme(code)
+  if (!judged) throw new Error(`There is no programme ${code}.`)
+  const { state, judgement } = judged
+  const [notice] = await loadChangeNotices(database(), state.programme.id, number)
+  if (!notice) throw new Error(`Programme ${code} has no change notice ${number}.`)
+  return noticeStanding(notice, state, noticeEffect(state, judgement, notice.changes)).digest
 }
 
 /** How many entries the programme's trail has. */

@@ -140,6 +140,7 @@ const anyApproval: fc.Arbitrary<ApprovalEntry> = fc.record({
   personName: anyName,
   digest,
   signedContent: fc.constant('{}'),
+  found: fc.constant(null),
   at: fc.constant(AT),
 })
 

@@ -118,6 +118,7 @@ function stateOf(world: World): ProgrammeState {
       personName: department,
       digest,
       signedContent: '',
+      found: null,
       merkleRoot: '',
       trailSeq: 1,
       headHash: '',
@@ -137,6 +138,7 @@ function approvalsOf(stage: Stage, { approvedBy, stale }: Facts, judgement: Judg
     personName: department,
     digest: stale ? '0'.repeat(64) : (item?.digest ?? ''),
     signedContent: item?.signedContent ?? '',
+    found: null,
     at: AT,
   }))
 }

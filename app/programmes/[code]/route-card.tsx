@@ -1,4 +1,4 @@
-import { findingAddress, gateAddress, itemAddress } from '@/app/addresses'
+import { findingAddress, gateAddress, itemAddress, signListAddress } from '@/app/addresses'
 import { FourStages, type StageGlance } from '@/app/drawing/four-stages'
 import { departmentTag } from '@/app/ui/department-tag'
 import { gateMark } from '@/app/ui/gate-mark'
@@ -9,6 +9,7 @@ import { verdictMark } from '@/app/ui/verdict-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { GateState } from '@/shared/gate/gate'
 import type { ItemState } from '@/shared/gate/item-status'
+import { approvableBy } from '@/shared/gate/sign-list'
 import { STAGE_AIMS, STAGE_NAMES, STAGES, type Stage } from '@/shared/plan/stage'
 import { VERDICTS } from '@/shared/rules/finding'
 
@@ -19,6 +20,7 @@ export function RouteCard({ view }: { view: ProgrammeView }) {
     items: view.judgement.items.filter(({ item }) => item.definition.stage === stage),
     gate: view.judgement.gates.find((gate) => gate.stage === stage),
   }))
+  const waiting = toSignByStage(view)
   return (
     <>
       <FourStages
@@ -31,12 +33,27 @@ export function RouteCard({ view }: { view: ProgrammeView }) {
           id={stage}
           heading={STAGE_NAMES[stage]}
           lead={STAGE_AIMS[stage]}
-          aside={gate && <a href={gateAddress(view.code, stage)}>Gate: {gateMark(gate.status)}</a>}
+          aside={
+            <>
+              {(waiting.get(stage) ?? 0) > 0 && (
+                <a href={signListAddress(view.code, stage)}>{waiting.get(stage)} to sign</a>
+              )}
+              {gate && <a href={gateAddress(view.code, stage)}>Gate: {gateMark(gate.status)}</a>}
+            </>
+          }
         >
           <StageItems view={view} stage={stage} items={items} />
         </Section>
       ))}
     </>
+  )
+}
+
+/** How many items of each stage this person can approve now, for any of their departments. */
+function toSignByStage({ actor, state, judgement }: ProgrammeView): ReadonlyMap<Stage, number> {
+  const items = actor.departments.flatMap((own) => approvableBy(actor.personId, own, state, judgement))
+  return new Map(
+    STAGES.map((stage) => [stage, items.filter(({ item }) => item.definition.stage === stage).length]),
   )
 }
 

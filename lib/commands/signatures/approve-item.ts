@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
 import { department, line, optionalLine, programmeCode, sha256Hex } from '@/lib/commands/inputs'
+import { approvalOf } from '@/lib/commands/signatures/approval-record'
 import { itemNamed, loadJudged } from '@/lib/commands/signatures/load-judged'
 import { Refused } from '@/shared/refused'
 
@@ -19,26 +20,14 @@ export const approveItem = defineCommand({
   }),
   async load(tx, { item }, context) {
     const judged = await loadJudged(tx, context)
-    return { itemState: itemNamed(judged, item), state: judged.state }
+    return { itemState: itemNamed(judged, item), ...judged }
   },
   subject: ({ itemState, state }, { department: own }) => ({ department: own, item: itemState, state }),
-  decide({ itemState }, { item: key, department: own, digest, comment }, { newId }) {
+  decide({ itemState, judgement }, { department: own, digest, comment }, { newId }) {
     if (itemState.digest !== digest)
       throw new Refused('The item changed since you opened it. Read it again before you sign.')
-    const approval = { id: newId(), itemKey: key, department: own, digest, cover: itemState.signedContent }
-    return {
-      change: approval,
-      record: {
-        approval: approval.id,
-        item: key,
-        title: itemState.item.definition.title,
-        department: own,
-        meaning: 'approves the item as it stands',
-        digest,
-        cover: JSON.parse(itemState.signedContent),
-        comment,
-      },
-    }
+    const { row, record } = approvalOf({ judgement }, { id: newId(), itemState, department: own, comment })
+    return { change: row, record }
   },
   async apply(tx, approval, { programmeId, actor, now }) {
     await tx.approval.create({

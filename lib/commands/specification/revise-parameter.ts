@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
 import { jsonValue, line, programmeCode, reason, wholeNumber } from '@/lib/commands/inputs'
-import { findParameter } from '@/shared/catalogue/standard-plan'
+import { checkedValue, parameterNamed } from '@/lib/commands/specification/checked-value'
 import { Refused } from '@/shared/refused'
 import { canonicalJson, type JsonValue } from '@/shared/trail/canonical-json'
 
@@ -19,8 +19,7 @@ export const reviseParameter = defineCommand({
     reason,
   }),
   async load(tx, { parameter: key }, { programmeId }) {
-    const parameter = findParameter(key)
-    if (!parameter) throw new Refused('The specification has no such parameter.')
+    const parameter = parameterNamed(key)
     const current = await tx.revision.findFirst({
       where: { programmeId, parameter: key },
       orderBy: { number: 'desc' },
@@ -29,14 +28,7 @@ export const reviseParameter = defineCommand({
   },
   subject: ({ parameter }) => parameter,
   decide({ parameter, current }, { parameter: key, value, seen, reason: why }) {
-    const parsed = parameter.schema.safeParse(value)
-    if (!parsed.success) {
-      const fields = Object.fromEntries(
-        parsed.error.issues.map(({ path, message }) => [['value', ...path.map(String)].join('.'), message]),
-      )
-      throw new Refused(Object.values(fields)[0] ?? 'The value cannot be read.', fields)
-    }
-    const clean = JSON.parse(JSON.stringify(parsed.data)) as JsonValue
+    const clean = checkedValue(parameter, value)
     const number = current?.number ?? 0
     if (number !== seen) {
       throw new Refused(

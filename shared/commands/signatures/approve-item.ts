@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import type { Actor } from '@/shared/actor'
 import { defineFace } from '@/shared/commands/face'
-import { itemName } from '@/shared/commands/named'
+import { counted, itemName } from '@/shared/commands/named'
 import { foreignDepartmentRefusal } from '@/shared/commands/own-department'
 import type { ProgrammeState } from '@/shared/gate/programme-state'
 import { approvalRefusal } from '@/shared/gate/separation'
@@ -25,10 +25,18 @@ export const approveItem = defineFace({
     title: z.string(),
     department: z.enum(DEPARTMENTS),
     comment: z.string(),
+    /** Null or absent where it was given on reading. */
+    confirms: z.string().nullish(),
+    /** How many were signed with it. */
+    list: z.number().optional(),
   }),
-  reads: ({ item, title, department, comment }) => ({
+  reads: ({ item, title, department, comment, confirms, list }) => ({
     subject: itemName(item, title),
-    what: `for ${DEPARTMENT_NAMES[department]}`,
+    what: [
+      `for ${DEPARTMENT_NAMES[department]}`,
+      ...(confirms ? ['confirmed after a change that leaves it as it was in substance'] : []),
+      ...(list !== undefined ? [`with one signature over ${counted(list, 'item', 'items')}`] : []),
+    ].join(', '),
     words: comment,
   }),
   leads: ({ item }) => ({ kind: 'item', item, part: 'approvals' }),

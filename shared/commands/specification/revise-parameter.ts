@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import type { Actor } from '@/shared/actor'
 import { defineFace } from '@/shared/commands/face'
-import { parameterName } from '@/shared/commands/named'
+import { byNotice, parameterName } from '@/shared/commands/named'
 import { recordedValue } from '@/shared/commands/recorded-value'
 import { revisionInBrief } from '@/shared/commands/specification/revision-in-brief'
 import { DEPARTMENT_NAMES, DEPARTMENTS } from '@/shared/plan/department'
@@ -21,10 +21,12 @@ export const reviseParameter = defineFace({
     value: recordedValue,
     before: recordedValue,
     reason: z.string(),
+    /** The change notice that brought it. */
+    notice: z.number().optional(),
   }),
-  reads: ({ parameter, revision, value, before, reason }) => ({
+  reads: ({ parameter, revision, value, before, reason, notice }) => ({
     subject: `${parameterName(parameter)}, revision ${revision}`,
-    what: revisionInBrief(parameter, before, value),
+    what: `${revisionInBrief(parameter, before, value)}${byNotice(notice)}`,
     words: reason,
   }),
   leads: ({ parameter }) => ({ kind: 'parameter', parameter }),

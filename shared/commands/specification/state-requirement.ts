@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { defineFace } from '@/shared/commands/face'
-import { boundInWords, limitName } from '@/shared/commands/named'
+import { boundInWords, byNotice, limitName } from '@/shared/commands/named'
 import { STATES_LIMITS } from '@/shared/plan/requirement'
 
 export const stateRequirement = defineFace({
@@ -15,13 +15,15 @@ export const stateRequirement = defineFace({
     value: z.number(),
     looserThanDefault: z.boolean(),
     reason: z.string(),
+    /** The change notice that brought it. */
+    notice: z.number().optional(),
   }),
-  reads: ({ limit, authority, document, clause, value, looserThanDefault, reason }) => ({
+  reads: ({ limit, authority, document, clause, value, looserThanDefault, reason, notice }) => ({
     subject: limitName(limit),
     what: [
       boundInWords(limit, value),
       ...(looserThanDefault ? ['looser than the default'] : []),
-      `by ${document}${clause ? `, ${clause}` : ''} (${authority})`,
+      `by ${document}${clause ? `, ${clause}` : ''} (${authority})${byNotice(notice)}`,
     ].join(', '),
     words: reason,
   }),

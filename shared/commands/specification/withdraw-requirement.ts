@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { defineFace } from '@/shared/commands/face'
-import { boundInWords, limitName } from '@/shared/commands/named'
+import { boundInWords, byNotice, limitName } from '@/shared/commands/named'
 
 export const withdrawRequirement = defineFace({
   label: 'Withdraw a requirement',
@@ -12,10 +12,12 @@ export const withdrawRequirement = defineFace({
     document: z.string(),
     value: z.number(),
     reason: z.string(),
+    /** The change notice that withdrew it. */
+    notice: z.number().optional(),
   }),
-  reads: ({ limit, authority, document, value, reason }) => ({
+  reads: ({ limit, authority, document, value, reason, notice }) => ({
     subject: limitName(limit),
-    what: `${boundInWords(limit, value)}, by ${document} (${authority})`,
+    what: `${boundInWords(limit, value)}, by ${document} (${authority})${byNotice(notice)}`,
     words: reason,
   }),
   leads: ({ limit }) => ({ kind: 'limit', limit }),

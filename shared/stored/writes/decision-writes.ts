@@ -67,8 +67,13 @@ const approveItem: Writes = ({ at, actorId, actorName, said }, rows) =>
     personName: actorName,
     digest: said['digest'],
     cover: signedContentText(said['cover']),
+    found: said['found'] === undefined ? null : canonicalJson(said['found']),
+    confirms: said['confirms'] ?? null,
     at,
   })
+
+/** Each approval of the list has an entry of its own. */
+const approveItems: Writes = () => undefined
 
 const signGate: Writes = ({ at, actorId, actorName, said }, rows) =>
   rows.insert('GateSignature', {
@@ -187,6 +192,7 @@ export const DECISION_WRITES = {
   'return-answer': closeAction('returned', 'comment'),
   'withdraw-action': closeAction('withdrawn', 'reason'),
   'approve-item': approveItem,
+  'approve-items': approveItems,
   'sign-gate': signGate,
   'request-concession': requestConcession,
   'request-deviation': requestConcession,

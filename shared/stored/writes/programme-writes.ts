@@ -17,7 +17,15 @@ const openProgramme: Writes = (entry, rows) => {
   })
   rows.insert('Membership', { personId: actorId, department: said['department'], since: at })
   for (const [parameter, value] of Object.entries(saidObject(said['values'])))
-    rows.insert('Revision', { parameter, number: 1, value, reason: GIVEN_AT_OPENING, authorId: actorId, at })
+    rows.insert('Revision', {
+      parameter,
+      number: 1,
+      value,
+      reason: GIVEN_AT_OPENING,
+      authorId: actorId,
+      at,
+      notice: null,
+    })
   const planned = openPlan(said, rows)
   const brought = bringLessons(entry, rows, planned)
   takeOver(entry, rows, planned === undefined ? undefined : planned + brought)
@@ -31,7 +39,7 @@ function takeOver(
 ) {
   const taken = saidObject(said['takenOver'])
   for (const { parameter, value, reason } of saidList(taken['values']))
-    rows.insert('Revision', { parameter, number: 1, value, reason, authorId: actorId, at })
+    rows.insert('Revision', { parameter, number: 1, value, reason, authorId: actorId, at, notice: null })
   for (const { id, limit, authority, document, clause, value, relaxes, reason } of saidList(
     taken['requirements'],
   ))
@@ -49,6 +57,8 @@ function takeOver(
       at,
       withdrawnById: null,
       withdrawnAt: null,
+      notice: null,
+      withdrawnNotice: null,
     })
   for (const [index, { key, stage, added }] of saidList(taken['items']).entries())
     rows.insert('PlanItem', {
@@ -120,6 +130,8 @@ function bringLessons({ at, said }: SpokenEntry, rows: ExpectedRows, planned: nu
         at,
         withdrawnById: null,
         withdrawnAt: null,
+        notice: null,
+        withdrawnNotice: null,
       })
     }
   }

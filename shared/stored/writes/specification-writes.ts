@@ -6,8 +6,9 @@ const reviseParameter: Writes = ({ at, actorId, said }, rows) =>
     number: said['revision'],
     value: said['value'],
     reason: said['reason'],
-    authorId: actorId,
+    authorId: said['author'] ?? actorId,
     at,
+    notice: said['notice'] ?? null,
   })
 
 const stateRequirement: Writes = ({ at, actorId, said }, rows) =>
@@ -21,14 +22,20 @@ const stateRequirement: Writes = ({ at, actorId, said }, rows) =>
     relaxes: said['relaxes'],
     reason: said['reason'],
     lesson: null,
-    authorId: actorId,
+    authorId: said['author'] ?? actorId,
     at,
     withdrawnById: null,
     withdrawnAt: null,
+    notice: said['notice'] ?? null,
+    withdrawnNotice: null,
   })
 
 const withdrawRequirement: Writes = ({ at, actorId, said }, rows) =>
-  rows.change('Requirement', { id: said['requirement'] }, { withdrawnById: actorId, withdrawnAt: at })
+  rows.change(
+    'Requirement',
+    { id: said['requirement'] },
+    { withdrawnById: said['author'] ?? actorId, withdrawnAt: at, withdrawnNotice: said['notice'] ?? null },
+  )
 
 const setMoneyCeiling: Writes = ({ at, actorId, said }, rows) =>
   rows.insert('MoneyCeiling', {

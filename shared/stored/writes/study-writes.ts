@@ -88,7 +88,7 @@ const adoptOption: Writes = ({ at, actorId, said }, rows) => {
   )
   const reason = givenByAdoption(Number(said['study']), String(said['adopted']), String(said['reason']))
   for (const { parameter, number, value } of saidList(said['revisions']))
-    rows.insert('Revision', { parameter, number, value, reason, authorId: actorId, at })
+    rows.insert('Revision', { parameter, number, value, reason, authorId: actorId, at, notice: null })
   for (const { id, limit, authority, document, clause, value, relaxes } of saidList(said['requirements']))
     rows.insert('Requirement', {
       id,
@@ -104,6 +104,8 @@ const adoptOption: Writes = ({ at, actorId, said }, rows) => {
       at,
       withdrawnById: null,
       withdrawnAt: null,
+      notice: null,
+      withdrawnNotice: null,
     })
 }
 

@@ -1,3 +1,4 @@
+import { foundText } from '@/shared/gate/found-then'
 import { judgeProgramme } from '@/shared/gate/judgement'
 import type { ApprovalEntry, GateSignatureEntry, ProgrammeState } from '@/shared/gate/programme-state'
 import { GATE_SIGNATORIES } from '@/shared/gate/gate'
@@ -113,7 +114,8 @@ const bare: ProgrammeState = {
 
 /** Everything approved, and the gates up to this stage signed by all three; a coat of 8 µm. */
 export function signedUpTo(last: Stage): ProgrammeState {
-  const approvals = judgeProgramme(bare).items.flatMap(({ item: { definition }, signedContent, digest }) =>
+  const judged = judgeProgramme(bare)
+  const approvals = judged.items.flatMap(({ item, item: { definition }, signedContent, digest }) =>
     definition.approvers.map((department): ApprovalEntry => ({
       id: `${definition.key} ${department}`,
       itemKey: definition.key,
@@ -122,6 +124,7 @@ export function signedUpTo(last: Stage): ProgrammeState {
       personName: `Somebody of ${department}`,
       digest,
       signedContent,
+      found: foundText(item, judged.findings),
       at: AT,
     })),
   )

@@ -2,8 +2,9 @@ import { describe, expect, test } from 'vitest'
 import type { Actor } from '@/shared/actor'
 import type { NameWithSubject, SubjectOf } from '@/shared/commands/all-faces'
 import { gateFor, itemStateFor, judgeProgramme } from '@/shared/gate/judgement'
+import type { ChangeNotice, NoticeStanding } from '@/shared/gate/change-notice'
 import type { ConcessionEntry } from '@/shared/gate/programme-state'
-import type { Department } from '@/shared/plan/department'
+import { DEPARTMENTS, type Department } from '@/shared/plan/department'
 import { partRefusal, refusal, type SubjectArgument } from '@/shared/policy'
 import { signedUpTo } from '@/tests/rules/gate/small-programme'
 
@@ -61,6 +62,47 @@ const item = itemStateFor(judgeProgramme(unapproved), 'finish')!
 const unsigned = { ...signedUpTo('evaluation'), gateSignatures: [] }
 const judged = judgeProgramme(unsigned)
 const gate = gateFor(judged, 'specification')!
+
+const notice: ChangeNotice = {
+  number: 1,
+  title: 'T',
+  reason: 'R',
+  costPerBoard: null,
+  costOnce: null,
+  openedById: 'd',
+  openedByName: 'D',
+  openedAt: '2026-01-01T00:00:00.000Z',
+  changes: [
+    {
+      id: 'c',
+      change: { kind: 'value', parameter: 'board-thickness', value: 1.6, seen: 0 },
+      reason: 'R',
+      authorId: 'd',
+      authorName: 'D',
+      at: '2026-01-01T00:00:00.000Z',
+    },
+  ],
+  answers: [],
+  disposition: null,
+}
+const standing: NoticeStanding = {
+  notice,
+  digest: 'x',
+  overtaken: [],
+  answers: DEPARTMENTS.map((department) => ({
+    department,
+    holds: true,
+    answer: {
+      department,
+      agrees: true,
+      reason: '',
+      digest: 'x',
+      personId: department === 'design' ? 'e' : department,
+      personName: 'Somebody',
+      at: '2026-01-01T00:00:00.000Z',
+    },
+  })),
+}
 
 const CASES: { readonly [N in NameWithSubject]: Case<N> } = {
   'accept-answer': {
@@ -153,6 +195,36 @@ const CASES: { readonly [N in NameWithSubject]: Case<N> } = {
   },
   'approve-item': {
     subject: { department: 'design', item, state: unapproved },
+    may: design,
+    mayNot: quality,
+    message: /^You are not in design engineering\.$/,
+  },
+  'drop-change': {
+    subject: { notice, change: { authorId: 'd' } },
+    may: design,
+    mayNot: production,
+    message: /^Only who put the change in/,
+  },
+  'answer-change-notice': {
+    subject: { department: 'design', standing },
+    may: design,
+    mayNot: person('e', 'quality'),
+    message: /^You are not in design engineering\.$/,
+  },
+  'adopt-change-notice': {
+    subject: standing,
+    may: quality,
+    mayNot: person('d', 'quality'),
+    message: /^You proposed every change of it/,
+  },
+  'close-change-notice': {
+    subject: { standing, disposition: 'withdrawn' },
+    may: design,
+    mayNot: production,
+    message: /^Only who opened the notice/,
+  },
+  'approve-items': {
+    subject: { department: 'design' },
     may: design,
     mayNot: quality,
     message: /^You are not in design engineering\.$/,

@@ -1,3 +1,4 @@
+import { signListAddress } from '@/app/addresses'
 import { CommandForm } from '@/app/forms/command-form'
 import { SignatureBox } from '@/app/forms/fields'
 import { StampRow } from '@/app/frame/stamp-row'
@@ -25,6 +26,7 @@ export function Signatures({ view, gate, hasPassword, formKey }: SignaturesProps
   return (
     <Section
       heading="Signatures"
+      aside={<a href={signListAddress(view.code, gate.stage)}>Approvals of the stage to sign</a>}
       lead="Design signs first, then production, then quality, whose signature opens the gate."
     >
       <StampRow

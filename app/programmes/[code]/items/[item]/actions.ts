@@ -4,7 +4,7 @@ import { rowsFromForm, valueFromForm } from '@/app/forms/column-value'
 import { commandInput } from '@/app/forms/form-action'
 import type { FormState } from '@/app/forms/form-state'
 import { submit } from '@/app/forms/submit'
-import { text } from '@/app/forms/typed-text'
+import { numberTyped, text } from '@/app/forms/typed-text'
 import { findParameter } from '@/shared/catalogue/standard-plan'
 import { previewRevision } from './preview-revision'
 
@@ -12,6 +12,7 @@ import { previewRevision } from './preview-revision'
 export async function reviseParameter(_state: FormState, form: FormData): Promise<FormState> {
   const [programme, parameter] = [text(form, 'programme'), text(form, 'parameter')]
   if (text(form, 'intent') === 'preview') return previewRevision(programme, parameter, valueOf(form), form)
+  if (text(form, 'notice')) return proposeValue(form)
   return submit(
     'revise-parameter',
     form,
@@ -19,6 +20,19 @@ export async function reviseParameter(_state: FormState, form: FormData): Promis
     () => `${itemAddress(programme, text(form, 'item'))}#${parameter}`,
   )
 }
+
+/** Puts the value into a change notice instead. */
+const proposeValue = (form: FormData): Promise<FormState> =>
+  submit('propose-change', form, () =>
+    commandInput('propose-change', form, {
+      change: () => ({
+        kind: 'value',
+        parameter: text(form, 'parameter'),
+        value: valueOf(form),
+        seen: numberTyped(form, 'seen'),
+      }),
+    }),
+  )
 
 /** A parameter's value out of the form its declaration gave. */
 function valueOf(form: FormData): unknown {

@@ -1,3 +1,4 @@
+import { signListAddress } from '@/app/addresses'
 import { StampRow } from '@/app/frame/stamp-row'
 import { Disclosure } from '@/app/ui/disclosure'
 import { Section } from '@/app/ui/section'
@@ -30,6 +31,11 @@ export function Approvals({ view, state, hasPassword }: ApprovalsProps) {
     <Section
       id="approvals"
       heading="Approvals"
+      aside={
+        maySign.length > 0 && (
+          <a href={signListAddress(view.code, state.item.definition.stage)}>Sign several items at once</a>
+        )
+      }
       lead="An approval covers the item as it stands and lapses by itself when anything it covers changes."
     >
       <StampRow

@@ -25,6 +25,8 @@ interface ReviseFormProps {
   formKey: string
   programme: string
   item: string
+  /** The change notice that the value is put into, instead of being saved. */
+  notice?: number
   /** As much of the parameter's declaration as can be sent to the browser. */
   parameter: { key: string; label: string; help: string; shape: ParameterShape }
   /** The value the boxes start with: as it stands, or as a remedy proposes. */
@@ -46,15 +48,25 @@ export function ReviseForm({ formKey, programme, item, parameter, open, ...rest 
     <CommandForm
       action={reviseParameter}
       formKey={formKey}
-      hidden={{ programme, item, parameter: parameter.key }}
+      hidden={{
+        programme,
+        item,
+        parameter: parameter.key,
+        ...(rest.notice !== undefined && { notice: rest.notice }),
+      }}
       label={`Revise ${label}`}
     >
       <AnsweredDisclosure
         open={open}
         summary={
           <>
-            {rest.seen > 0 ? 'Revise' : 'Specify'}
-            <span className="sr-only"> {label}</span>
+            {rest.notice === undefined && (
+              <>
+                {rest.seen > 0 ? 'Revise' : 'Specify'}
+                <span className="sr-only"> {label}</span>
+              </>
+            )}
+            {rest.notice !== undefined && <>Propose another value of {label}</>}
           </>
         }
       >
@@ -67,6 +79,7 @@ export function ReviseForm({ formKey, programme, item, parameter, open, ...rest 
 type FieldsProps = Omit<ReviseFormProps, 'formKey' | 'programme' | 'item' | 'open'>
 
 function Fields({
+  notice,
   parameter: { key, label, help, shape },
   value,
   proposed,
@@ -107,7 +120,7 @@ function Fields({
         />
         <div className="form-actions">
           <SubmitButton name="intent" value="save">
-            Save as revision {seenNow + 1}
+            {notice === undefined ? `Save as revision ${seenNow + 1}` : `Put it in notice ${notice}`}
           </SubmitButton>
           <SubmitButton name="intent" value="preview" kind="quiet">
             Preview

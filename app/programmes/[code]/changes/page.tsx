@@ -1,0 +1,64 @@
+import { addressPart } from '@/app/address-part'
+import { changeNoticesAddress } from '@/app/addresses'
+import { ProgrammeSheet } from '@/app/frame/programme-sheet'
+import { visitProgramme } from '@/app/frame/visit'
+import { Empty } from '@/app/ui/empty'
+import { Section } from '@/app/ui/section'
+import { readChangeNotices } from '@/lib/queries/change-notices'
+import { refusal } from '@/shared/policy'
+import { NoticeTable } from './notice-table'
+import { OpenNotice } from './open-notice'
+
+interface ChangesPageProps {
+  params: Promise<{ code: string }>
+}
+
+export async function generateMetadata({ params }: ChangesPageProps) {
+  return { title: `Change notices, ${addressPart((await params).code)} – Liquidus` }
+}
+
+/** Changes that are decided together: the open notices first, and what became of the others. */
+export default async function ChangesPage({ params }: ChangesPageProps) {
+  const { code: asked } = await params
+  const visit = await visitProgramme(asked)
+  const code = visit.view.code
+  const notices = await readChangeNotices(visit.view.state.programme.id)
+  const open = notices.filter(({ disposition }) => !disposition)
+  const closed = notices.filter(({ disposition }) => disposition)
+  return (
+    <ProgrammeSheet
+      visit={visit}
+      code={code}
+      at={changeNoticesAddress(code)}
+      place={[{ text: 'Changes' }]}
+      title="Change notices"
+      supplement="Several changes seen, answered and adopted as one"
+      cells={[
+        { label: 'Open', value: open.length },
+        { label: 'Closed', value: closed.length },
+      ]}
+    >
+      {(view) => (
+        <>
+          {notices.length === 0 && (
+            <Empty title="No change notices yet">
+              A notice collects new values and limits of a programme that is signed already, shows what they
+              do together, and is adopted once every department agrees.
+            </Empty>
+          )}
+          {open.length > 0 && (
+            <Section heading="Open">
+              <NoticeTable code={view.code} caption="Open change notices" notices={open} />
+            </Section>
+          )}
+          {!refusal('open-change-notice', view.actor) && <OpenNotice code={view.code} />}
+          {closed.length > 0 && (
+            <Section heading="Closed">
+              <NoticeTable code={view.code} caption="Closed change notices" notices={closed} />
+            </Section>
+          )}
+        </>
+      )}
+    </ProgrammeSheet>
+  )
+}
