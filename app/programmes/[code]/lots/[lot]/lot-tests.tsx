@@ -50,7 +50,7 @@ function Test({ view, lot, test }: TestProps) {
       <h3>
         {method.label}, {test.testedOn}, {test.testedBy}
       </h3>
-      <TailoredOut view={view} test={test} />
+      <TailoredOut view={view} lot={lot} test={test} />
       <Facts
         facts={[
           { label: 'Instrument', value: <InstrumentThen view={view} test={test} /> },
@@ -73,9 +73,9 @@ function Test({ view, lot, test }: TestProps) {
 }
 
 /** Why the test's result does not count, when it does not. */
-function TailoredOut({ view, test }: Omit<TestProps, 'lot'>) {
+function TailoredOut({ view, lot, test }: TestProps) {
   const demands = samplingContextOf(view.state.facts)?.demands
-  const because = demands && whyTailoredOut(test, demands)
+  const because = demands && whyTailoredOut(lot, test, demands)
   return because ? (
     <Notice kind="warning" title="This test does not count">
       {{ conditions: 'Its ', test: 'It ', instrument: '' }[because.of]}
