@@ -97,7 +97,7 @@ export function seriesOf(
 const knownSeries = memory<readonly Lot[], readonly Series[]>(12)
 
 /** What one series of lots is tried under: one stated condition and the part's own sampling. */
-interface Demand extends Pick<Series, 'condition' | 'stated' | 'settings'> {}
+type Demand = Pick<Series, 'condition' | 'stated' | 'settings'>
 
 function demandsOn(
   series: readonly Lot[],

@@ -1,6 +1,7 @@
-import { AGEING_METHODS } from '@/shared/materials/ageing-methods'
+import { ageingMethod } from '@/shared/materials/ageing-methods'
 import { TEST_FLUXES, TEST_SOLDERS } from '@/shared/materials/test-solders'
 import { memory } from '@/shared/memo'
+import { ownMember } from '@/shared/own-member'
 import { isSolderabilityMethod } from '@/shared/methods/test-methods'
 import type { ValueOf } from '@/shared/plan/parameter'
 import type { testConditions } from '@/shared/plan/parameters/evaluation-test-conditions'
@@ -60,23 +61,22 @@ export const conditionAbout = (
       )
 
 /** The same as a phrase: "after steam, 8 h"; empty when it stands alone. */
-export function conditionInWords(
+export const conditionInWords = (
   condition: StatedCondition | undefined,
   among: readonly StatedCondition[],
-): string {
-  if (condition === undefined) return ''
-  const told = conditionAbout(condition, among)
-  return ASPECTS.filter((aspect) => aspect in told)
-    .map((aspect) => ASPECT_WORDS[aspect](condition))
-    .join(', ')
-}
+): string => toldInWords(conditionAbout(condition, among))
 
-const ASPECT_WORDS: Readonly<Record<(typeof ASPECTS)[number], (condition: StatedCondition) => string>> = {
-  ageing: ({ ageing }) =>
-    ageing === 'none' ? 'as received' : `after ${firstLower(AGEING_METHODS[ageing].label)}`,
-  bathTemperatureC: ({ bathTemperatureC }) => `at ${formatQuantity(bathTemperatureC, '°C')}`,
-  alloy: ({ alloy }) => `in ${TEST_SOLDERS[alloy].label}`,
-  flux: ({ flux }) => `with ${firstLower(TEST_FLUXES[flux].label)}`,
+/** What tells a condition from others, as a part of a finding holds it, as a phrase; empty when nothing does. */
+export const toldInWords = (told: Readonly<Record<string, string>>): string =>
+  ASPECTS.flatMap((aspect) => (told[aspect] === undefined ? [] : ASPECT_WORDS[aspect](told[aspect]))).join(
+    ', ',
+  )
+
+const ASPECT_WORDS: Readonly<Record<(typeof ASPECTS)[number], (value: string) => string>> = {
+  ageing: (key) => (key === 'none' ? 'as received' : `after ${firstLower(ageingMethod(key)?.label ?? key)}`),
+  bathTemperatureC: (value) => `at ${formatQuantity(Number(value), '°C')}`,
+  alloy: (key) => `in ${ownMember(TEST_SOLDERS, key)?.label ?? key}`,
+  flux: (key) => `with ${firstLower(ownMember(TEST_FLUXES, key)?.label ?? key)}`,
 }
 
 const firstLower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1)

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import { testConditions } from '@/shared/plan/parameters/evaluation-test-conditions'
-import type { ValueOf } from '@/shared/plan/parameter'
 import { leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
 import { namesComponent } from '@/shared/records/lot-identity'
 import { lotsNeededPresent } from '@/shared/rules/evaluation/lots-needed-present'
