@@ -15,6 +15,8 @@ import {
   flux,
   fluxResidue,
   insulationNeeded,
+  deliveriesUntil,
+  leadExemptions,
   leadRestriction,
   solderAlloy,
 } from '@/shared/plan/parameters/solder'
