@@ -2,9 +2,11 @@ import type { ItemDefinition } from './item'
 import { insulationWithResidueMax, restrictedLeadMax, solidusMarginMin } from '@/shared/plan/limits/solder'
 import { insulationWithResidueGuard, solidusGuard } from '@/shared/plan/limits/specification-guards'
 import {
+  deliveriesUntil,
   flux,
   fluxResidue,
   insulationNeeded,
+  leadExemptions,
   leadRestriction,
   solderAlloy,
 } from '@/shared/plan/parameters/solder'
@@ -21,7 +23,15 @@ export const solderAndFluxItem: ItemDefinition = {
   version: 1,
   owner: 'design',
   approvers: ['design', 'production', 'quality'],
-  parameters: [solderAlloy, flux, fluxResidue, insulationNeeded, leadRestriction],
+  parameters: [
+    solderAlloy,
+    flux,
+    fluxResidue,
+    insulationNeeded,
+    leadRestriction,
+    leadExemptions,
+    deliveriesUntil,
+  ],
   limits: [
     solidusMarginMin,
     insulationWithResidueMax,

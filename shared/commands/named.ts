@@ -45,11 +45,3 @@ export const fromTo = (before: string, now: string): string => `${before} → ${
 /** "1 row", "3 rows" */
 export const counted = (count: number, one: string, several: string): string =>
   `${count} ${count === 1 ? one : several}`
-
-const MAX_NAMED = 6
-
-/** The first few of a list, and how many more. */
-export function firstFew(names: readonly string[]): string {
-  const more = names.length - MAX_NAMED
-  return `${names.slice(0, MAX_NAMED).join(', ')}${more > 0 ? ` and ${more} more` : ''}`
-}

@@ -5,6 +5,7 @@ import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import type { Parameter } from '@/shared/plan/parameter'
 import { processCosts, solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import type { RecordOf } from '@/shared/records/record-kinds'
+import { amountOf, exactly, lessAmount, sumOf, times, type Amount } from './amount'
 import { reworkToExpect } from './cost-of-board'
 
 /** Rework and repair in service: what the specification expected of the boards made, and what came. */
@@ -12,10 +13,11 @@ export interface ExpectedAndActual {
   readonly boards: number
   readonly expectedHere: number
   readonly expectedInService: number
-  readonly actualHere: number
-  readonly actualInService: number
+  /** What it cost; not known while some of it has no price. */
+  readonly actualHere: Amount
+  readonly actualInService: Amount
   /** Expected less actual; below zero when it came dearer. */
-  readonly saved: number
+  readonly saved: Amount
 }
 
 /** Rework that no defective joint caused. */
@@ -26,7 +28,7 @@ const NO_DEFECT: readonly RecordOf<'rework'>['defect'][] = ['component', 'change
  * process leads one to expect of as many boards: rework of joints, and returns
  * traced to a solder joint; other rework and returns are not the process's.
  * Boards in service are still young, so what was expected of their whole life
- * is not yet due. Rework without a price for the hour counts its material alone.
+ * is not yet due. Rework whose hours have no price, and a return without a cost, are not known.
  * Undefined while the cost table or the process is not specified, or no board is made.
  */
 export function expectedAndActual(
@@ -42,13 +44,15 @@ export function expectedAndActual(
   const holes = read(leadHoles)
   if (!row || !holes || boards === 0) return undefined
   const { here, inService } = reworkToExpect(row, boardJoints(holes, read(surfaceMountJoints)).total)
-  const hour = read(workingHourCost) ?? 0
-  const actualHere = records.rework
-    .filter(({ defect }) => !NO_DEFECT.includes(defect))
-    .reduce((sum, { minutes, material }) => sum + (minutes / 60) * hour + (material ?? 0), 0)
-  const actualInService = records.returns
-    .filter(({ cause }) => cause === 'solder-joint')
-    .reduce((sum, { cost }) => sum + (cost ?? 0), 0)
+  const hour = amountOf(read(workingHourCost))
+  const actualHere = sumOf(
+    records.rework
+      .filter(({ defect }) => !NO_DEFECT.includes(defect))
+      .map(({ minutes, material }) => sumOf([times(hour, minutes / 60), exactly(material ?? 0)])),
+  )
+  const actualInService = sumOf(
+    records.returns.filter(({ cause }) => cause === 'solder-joint').map(({ cost }) => amountOf(cost)),
+  )
   const [expectedHere, expectedInService] = [here * boards, inService * boards]
   return {
     boards,
@@ -56,6 +60,6 @@ export function expectedAndActual(
     expectedInService,
     actualHere,
     actualInService,
-    saved: expectedHere + expectedInService - actualHere - actualInService,
+    saved: lessAmount(exactly(expectedHere + expectedInService), sumOf([actualHere, actualInService])),
   }
 }

@@ -1,3 +1,4 @@
+import { groupedBy } from '@/shared/grouped-by'
 import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
 import { STAGE_NAMES, STAGES, stageBefore, type Stage } from '@/shared/plan/stage'
 import { canonicalJson } from '@/shared/trail/canonical-json'
@@ -139,10 +140,9 @@ export const nextSignatory = (gate: GateState): Department | undefined =>
 
 /** Why this department cannot sign the gate now, in a sentence; undefined when it can. */
 export function gateRefusal(gate: GateState, department: Department): string | undefined {
-  const [first] = gate.blockers
-  if (first) {
-    const others = gate.blockers.length - 1
-    return `The gate is blocked. ${first.title}: ${first.message}${others > 0 ? ` And ${others} more.` : ''}`
+  if (gate.blockers.length > 0) {
+    const byTitle = groupedBy(gate.blockers, ({ title }) => title)
+    return `The gate is blocked. ${[...byTitle].map(([title, own]) => `${title}: ${own.map(({ message }) => message).join(' ')}`).join(' ')}`
   }
   if (gate.signatures.some((entry) => entry.department === department && entry.holds)) {
     return `${DEPARTMENT_NAMES[department]} has already signed this gate as it stands.`

@@ -6,6 +6,7 @@ import { sameInputs } from '@/shared/rules/judge-all'
 import { isClosed, waitsFor } from './action-status'
 import { CONCESSION_STANDINGS, concessionFor, concessionName, concessionStatus } from './concession'
 import { basisOf, signedContentOf, digestOf, emptyParameters } from './signed-content'
+import { concernedInWords } from './concerned'
 import { firstSignedContentOf, hasFirstForm } from './first-form-content'
 import type { ApprovalEntry, PlannedItem, ProgrammeState } from './programme-state'
 
@@ -217,5 +218,7 @@ function findingOpenPoint(itemKey: string, finding: Finding | undefined, state: 
   if (!finding || PASSES[finding.verdict]) return []
   if (concessionFor(finding, itemKey, state)) return []
   const title = findRule(finding.rule)?.title ?? finding.rule
-  return [{ kind: 'finding', target: finding.rule, message: `${title}: ${finding.found}` }]
+  const concerned = concernedInWords(finding)
+  const message = `${title}: ${finding.found}${concerned && ` Concerned, ${concerned}.`}`
+  return [{ kind: 'finding', target: finding.rule, message }]
 }

@@ -1,3 +1,4 @@
+import { foldedList } from '@/shared/quantity/folded-names'
 import { calibrationStatus, type InstrumentFile } from '@/shared/instruments/calibration-status'
 import type { GoverningRequirement } from '@/shared/plan/requirement'
 import { dateOf } from '@/shared/quantity/calendar'
@@ -200,12 +201,5 @@ function openExcursionsOf(logs: readonly LogSeries[], { window, answers }: Held)
 export const runsMeasured = (runs: readonly SolderingRun[]): string[] =>
   [...new Set(runs.map(({ doneOn, line }) => (line === undefined ? doneOn : `${doneOn} (${line})`)))].sort()
 
-const MAX_NAMED = 4
-
-/** "2026-12-01 (Line 1), 2026-12-02 and 3 more". */
-export function runsInWords(runs: readonly SolderingRun[]): string {
-  const names = runsMeasured(runs)
-  const rest = names.length - MAX_NAMED
-  const listed = names.slice(0, MAX_NAMED).join(', ')
-  return rest > 0 ? `${listed} and ${rest} more` : listed
-}
+/** "2026-12-01–2026-12-04, 2026-12-07 (Line 1)": every day, days on end as a range. */
+export const runsInWords = (runs: readonly SolderingRun[]): string => foldedList(runsMeasured(runs))

@@ -21,6 +21,8 @@ export interface BoardFinish {
   readonly shelfMonths?: { readonly min: number; readonly max: number; readonly source: Source }
   /** Made by dipping into solder: one solder exposure of the laminate. */
   readonly hotDipped: boolean
+  /** Plated and then molten: it starts with compound, as a dipped coating does. */
+  readonly fused?: true
   /** Pure tin over copper may grow whiskers. */
   readonly pureTin: boolean
   readonly note?: string
@@ -39,14 +41,27 @@ const LEVELLED = published(
 /** Finishes of the board's copper where solder shall go. */
 export const BOARD_FINISHES = {
   'tin-lead-plated': {
-    label: 'Sn60Pb40, plated (and fused)',
-    source: commonPractice('Sn60Pb40 plated over the copper of 5 to 10 µm, fused where it is to be handled'),
+    label: 'Sn60Pb40, plated and left unfused',
+    source: commonPractice('Sn60Pb40 plated over the copper of 5 to 10 µm'),
     coating: 'tin-lead',
     tinPct: 60,
     leadPct: 40,
     hotDipped: false,
     pureTin: false,
     note: 'The knee of the hole is thinnest: about 1 µm may be left there.',
+  },
+  'tin-lead-fused': {
+    label: 'Sn60Pb40, plated and fused',
+    source: commonPractice(
+      'Sn60Pb40 plated over the copper of 5 to 10 µm and fused in hot oil, vapour or infra-red, where it is to be stored and handled',
+    ),
+    coating: 'tin-lead',
+    tinPct: 60,
+    leadPct: 40,
+    hotDipped: false,
+    fused: true,
+    pureTin: false,
+    note: 'Fusing shows by dewetting what does not take solder, closes pores, and draws the coating thin at the knee of the hole; it is a heat exposure of the laminate, to be listed as one.',
   },
   'tin-plated': {
     label: 'Tin, plated',

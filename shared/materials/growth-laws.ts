@@ -107,6 +107,15 @@ export const PEAK_FACTOR = {
   source: commonPractice('Peaks of compound stand about half as high again as its mean thickness'),
 } as const
 
+/** Metals under tin other than copper, and how the laws above stand to them. */
+export const GROWTH_UNDER = {
+  'iron-nickel': {
+    source: fromMemory(
+      'FeSn₂ on iron with 42 % nickel grows several times more slowly than Cu₆Sn₅ on copper; no full set of constants is published',
+    ),
+  },
+} as const
+
 /** Compound that a coating has already when it is made, µm. */
 export const FIRST_COMPOUND_UM = {
   plated: { value: 0, source: computed('A plated coating starts without compound') },

@@ -18,6 +18,29 @@ export const LEAD_BARRIERS = {
   'tin-nickel': { label: 'Tin-nickel' },
 } as const
 
+/**
+ * What tin meets under a coating: it decides by which law compound grows, and what makes whiskers grow.
+ * The underlayer where there is one; copper over steel, brass and bronze grow compound as copper does.
+ */
+export type UnderTin = 'copper' | 'nickel' | 'iron-nickel'
+export function underTin({
+  base,
+  barrier,
+}: {
+  readonly base: keyof typeof LEAD_BASES
+  readonly barrier: keyof typeof LEAD_BARRIERS
+}): UnderTin {
+  switch (barrier) {
+    case 'nickel':
+    case 'tin-nickel':
+      return 'nickel'
+    case 'copper':
+      return 'copper'
+    case 'none':
+      return base === 'iron-nickel' ? 'iron-nickel' : 'copper'
+  }
+}
+
 export interface LeadCoating {
   readonly label: string
   readonly metal: 'tin' | 'tin-lead' | 'lead-free solder' | 'gold' | 'silver' | 'palladium'
@@ -26,6 +49,8 @@ export interface LeadCoating {
   readonly bismuthPct: number
   /** Pure tin, or so nearly that whiskers may grow (less than 3 % lead). */
   readonly whiskers: 'bright' | 'matte' | 'no'
+  /** Dipped, or plated and then fused: it starts with compound. */
+  readonly molten?: true
   /** Judged against the programme's window for tin and tin-lead. */
   readonly tinWindow: boolean
   readonly note?: string
@@ -57,13 +82,24 @@ export const LEAD_COATINGS = {
     tinWindow: true,
   },
   'tin-lead': {
-    label: 'Sn60Pb40, plated',
+    label: 'Sn60Pb40, plated and left unfused',
     source: published('MIL-PRF-38535K, Table A-III: tin-lead plate of 3 to 50 % lead, 7.62 µm as plated'),
     metal: 'tin-lead',
     tinPct: 60,
     leadPct: 40,
     bismuthPct: 0,
     whiskers: 'no',
+    tinWindow: true,
+  },
+  'tin-lead-fused': {
+    label: 'Sn60Pb40, plated and fused',
+    source: fromMemory('MIL-M-38510 and MIL-PRF-38535: tin-lead plate, fused after plating'),
+    metal: 'tin-lead',
+    tinPct: 60,
+    leadPct: 40,
+    bismuthPct: 0,
+    whiskers: 'no',
+    molten: true,
     tinWindow: true,
   },
   'dipped-tin-lead': {
@@ -74,6 +110,7 @@ export const LEAD_COATINGS = {
     leadPct: 40,
     bismuthPct: 0,
     whiskers: 'no',
+    molten: true,
     tinWindow: true,
   },
   'dipped-lead-free': {
@@ -84,6 +121,7 @@ export const LEAD_COATINGS = {
     leadPct: 0,
     bismuthPct: 0,
     whiskers: 'no',
+    molten: true,
     tinWindow: true,
     note: 'Fused tin alloy: whiskers are rare but not excluded.',
   },
@@ -145,6 +183,11 @@ export const WHISKER_MEASURES = {
   matteThicknessUm: {
     value: 8,
     source: fromMemory('JP002: matte tin without barrier at least 7, better 8 to 10 µm'),
+  },
+  ironNickel: {
+    source: fromMemory(
+      'JP002: on iron-nickel whiskers grow by the mismatch of expansion with every change of temperature, which neither underlayer nor anneal relieves',
+    ),
   },
   anneal: {
     message: '1 h at 150 °C within 24 h of plating',

@@ -2,6 +2,7 @@ import { z } from 'zod'
 import type { Unit } from '@/shared/quantity/unit'
 import {
   choiceColumn,
+  dateColumn,
   flagColumn,
   numberColumn,
   textColumn,
@@ -63,6 +64,10 @@ export const choiceParameter = <const C extends string>(
 /** Yes or no. */
 export const flagParameter = (described: Described): Parameter<boolean> =>
   fieldParameter(described, flagColumn({ label: described.label }))
+
+/** A calendar date, one to come among them. */
+export const dateParameter = (described: Described): Parameter<string> =>
+  fieldParameter(described, dateColumn({ label: described.label, mayLieAhead: true }))
 
 /** A line or paragraph of text. */
 export const textParameter = (described: Described & { maxLength?: number }): Parameter<string> =>

@@ -3,6 +3,7 @@ import type { Facts } from '@/shared/rules/facts'
 import type { InspectionStatus } from '@/shared/statistics/sampling/switching'
 import { askedOf, sampledMethods } from './asked-methods'
 import { seriesOf, type SampledLot } from './lot-sampling'
+import { labelOf } from './test-asked'
 import { planForLot, planInWords } from './sampling-plan'
 import { samplingSpecified } from './sampling-of-lot'
 import { contextFrom } from './sampling-reads'
@@ -52,15 +53,15 @@ export function inspectionSeries(facts: Facts): InspectionSeries[] {
   return sampledMethods(inputs).flatMap(({ method, limit }) =>
     seriesOf(inputs.lots, method, limit, context)
       .filter(({ lots }) => lots.some(({ lot, sample }) => sample !== undefined || isAsked(lot, method.key)))
-      .map(({ lots, next }) => {
+      .map(({ lots, next, condition, stated, settings }) => {
         const { lot } = lots[lots.length - 1]!
         const inUse = next.severity === 'discontinued' ? 'tightened' : next.severity
-        const plan = planForLot(lot.quantity, inUse, context.settings, { measured: method.fitsVariables })
+        const plan = planForLot(lot.quantity, inUse, settings, { measured: method.fitsVariables })
         return {
           supplier: lot.supplier,
           part: lot.part,
           method: method.key,
-          label: TEST_METHODS[method.key].label,
+          label: labelOf(TEST_METHODS[method.key].label, condition, stated),
           steps: lots.map((_, at) => stepOf(lots.slice(0, at + 1), lots[at + 1]?.inspection ?? next)),
           next,
           nextPlanMessage: next.severity === 'discontinued' ? 'No lot is taken.' : `${planInWords(plan)}.`,

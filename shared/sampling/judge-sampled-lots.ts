@@ -15,6 +15,7 @@ import { notApplicable } from '@/shared/rules/not-applicable'
 import type { LotSampleFound } from './lot-sample'
 import { seriesOf, type SampledLot } from './lot-sampling'
 import { spokenByWorst, worstPart } from '@/shared/rules/worst-part'
+import { conditionAbout, conditionInWords, type StatedCondition } from './stated-conditions'
 import { marginsOf } from './sample-margins'
 import { proofInWords, sampleInWords, proofMeasured, proofOfLot, sampleMeasured } from './sample-in-words'
 import { normalityInWords, normalityMeasured } from './look-at-normality'
@@ -41,10 +42,11 @@ export function judgeSampledLots(question: Question, inputs: SamplingInputs): Ju
   const asked = new Set(inputs.needed.filter((row) => row.method === method.key).map(kindAndPart))
   const isAsked = (lot: SampledLot['lot']) => asked.has(kindAndPart(lot))
   const series = seriesOf(inputs.lots, method, governing.value, contextFrom(inputs))
-  const judged = series
-    .flatMap(({ lots }) => lots)
-    .filter(({ lot, tests }) => isAsked(lot) || tests.counted.length + tests.excluded.length > 0)
-    .map((sampled) => judgeLot(sampled, question, inputs))
+  const judged = series.flatMap(({ lots, stated }) =>
+    lots
+      .filter(({ lot, tests }) => isAsked(lot) || tests.counted.length + tests.excluded.length > 0)
+      .map((sampled) => judgeLot(sampled, stated, question, inputs)),
+  )
   const absent = absentParts(question, inputs)
   if (judged.length + absent.length === 0)
     return notApplicable(`No part is to be tested by ${methodName(method.key)}, and none was.`)
@@ -65,12 +67,22 @@ export function judgeSampledLots(question: Question, inputs: SamplingInputs): Ju
   }
 }
 
-function judgeLot(sampled: SampledLot, question: Question, inputs: SamplingInputs): JudgedLot {
-  const { lot, sample } = sampled
+function judgeLot(
+  sampled: SampledLot,
+  stated: readonly StatedCondition[],
+  question: Question,
+  inputs: SamplingInputs,
+): JudgedLot {
+  const { lot, sample, condition } = sampled
   const rejected = !isUsable(lot)
-  const subject = rejected ? `${lotName(lot)}, rejected` : lotName(lot)
+  const under = conditionInWords(condition, stated)
+  const subject = [lotName(lot), under, rejected && 'rejected'].filter(Boolean).join(', ')
   const judgement = sample ? judgeSample(sampled, sample, question, inputs) : untested(sampled, question)
-  const about = { ...aboutLot(lot), ...(rejected && { disposition: 'reject' }) }
+  const about = {
+    ...aboutLot(lot),
+    ...conditionAbout(condition, stated),
+    ...(rejected && { disposition: 'reject' }),
+  }
   return { part: { subject, about, ...judgement }, sampled, counts: !rejected }
 }
 
@@ -145,12 +157,12 @@ function remedyOf(rejectedByPlan: boolean, ended: boolean): Remedy | undefined {
 }
 
 function workingOf(sampled: SampledLot, question: Question, inputs: SamplingInputs): WorkingLine[] {
-  const { lot, plan, inspection, sample } = sampled
+  const { lot, plan, inspection, sample, settings } = sampled
   const lines: WorkingLine[] = [
     {
       label: 'Plan',
       formula: 'lot size and inspection level → code letter; letter, AQL and state of inspection → sample',
-      numbers: `${lot.quantity} ${pieces(lot.quantity)}, level ${inputs.level}, AQL ${inputs.aql} %`,
+      numbers: `${lot.quantity} ${pieces(lot.quantity)}, level ${settings.level}, AQL ${settings.limit} %`,
       result: planInWords(plan),
     },
     { label: 'State of inspection', result: `${inspection.severity}: ${inspection.because}` },

@@ -3,6 +3,7 @@ import { judgeVariables, type VariablesJudgement } from '@/shared/statistics/sam
 import { memory } from '@/shared/memo'
 import type { SampledMethod } from './sampled-method'
 import { outcomeOf, type SampleOutcome, type SamplingPlan } from './sampling-plan'
+import type { StatedCondition } from './stated-conditions'
 import { joinTallies, nonconforming, type SpecimenTally } from './specimen-tally'
 import { demandInputs, sortTests, type SortedTests, type TestDemands } from './test-status'
 
@@ -25,11 +26,17 @@ export interface TestedLot {
   readonly nonconforming: number
 }
 
-/** The tests of a lot by one method against the value one specimen is held to. */
-export function testedBy(lot: Lot, method: SampledMethod, limit: number, demands: TestDemands): TestedLot {
+/** The tests of a lot by one method, under one stated condition where several are, against the value one specimen is held to. */
+export function testedBy(
+  lot: Lot,
+  method: SampledMethod,
+  limit: number,
+  demands: TestDemands,
+  condition?: StatedCondition,
+): TestedLot {
   if (!lot.tests.some((test) => test.method === method.key)) return UNTESTED
-  return knownTries(lot, [method, limit, ...demandInputs(demands)], () => {
-    const tests = sortTests(lot, method.key, demands)
+  return knownTries(lot, [method, limit, condition, ...demandInputs(demands)], () => {
+    const tests = sortTests(lot, method.key, demands, condition)
     if (tests.counted.length === 0) return { tests, tally: undefined, nonconforming: 0 }
     const tally = joinTallies(
       tests.counted.map((test) => method.tally(test.readings, limit)),
@@ -39,7 +46,7 @@ export function testedBy(lot: Lot, method: SampledMethod, limit: number, demands
   })
 }
 const UNTESTED: TestedLot = { tests: { counted: [], excluded: [] }, tally: undefined, nonconforming: 0 }
-const knownTries = memory<Lot, TestedLot>(6)
+const knownTries = memory<Lot, TestedLot>(12)
 
 /** What the lot's sample has come to under a plan; undefined while no test counts. */
 export function sampleOf(

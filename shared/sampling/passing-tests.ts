@@ -9,11 +9,13 @@ import { isSolderabilityMethod, type SolderabilityMethod } from '@/shared/method
 import type { Lot, LotTest } from '@/shared/records/lot'
 import { instruments, recordsOf } from '@/shared/rules/record-source'
 import { optional, type Inputs } from '@/shared/rules/rule'
+import { groupedBy } from '@/shared/grouped-by'
 import { curvesOfTest } from '@/shared/wetting/curves-of-test'
 import { endsUnwetted } from '@/shared/wetting/wetting-curve'
 import { DIP_AND_LOOK, HOLE_RISE, ROTARY_DIP, type SampledMethod } from './sampled-method'
 import { nonconforming } from './specimen-tally'
-import { whyTailoredOut } from './test-status'
+import { conditionsFor, type StatedCondition } from './stated-conditions'
+import { conditionOf, whyTailoredOut } from './test-status'
 
 /** What decides whether a solderability test counts, and whether it passed. */
 export const passingReads = {
@@ -29,7 +31,10 @@ export type PassingInputs = Inputs<typeof passingReads>
 
 /** A solderability test that counts, and whether the lot passed it. */
 export interface SolderabilityResult {
+  /** The day on which it was complete: every condition stated for its method tried, or one of them failed. */
   readonly testedOn: string
+  /** The day of the oldest test it rests on, one of each condition stated. */
+  readonly restsOn: string
   readonly passed: boolean
 }
 
@@ -38,7 +43,8 @@ export interface SolderabilityResult {
  * conditions than specified, by an instrument out of calibration, or of curves that cannot be read, is none.
  * A test passes when no specimen fails it; one with bad specimens only where
  * quality accepted the lot afterwards, with that result in view. Nobody's word
- * makes a surface wet that a balance shows unwetted.
+ * makes a surface wet that a balance shows unwetted. Where several conditions are
+ * stated for a method, its result is passed once each of them is.
  */
 export function solderabilityResults(lot: Lot, inputs: PassingInputs): SolderabilityResult[] {
   const demands = {
@@ -47,22 +53,55 @@ export function solderabilityResults(lot: Lot, inputs: PassingInputs): Solderabi
     wettingTime: inputs.wettingTime,
     instruments: inputs,
   }
-  return lot.tests
+  const single = lot.tests
     .filter(
       (test) =>
-        isSolderabilityMethod(test.method) && whyTailoredOut(test, demands) === undefined && isReadable(test),
+        isSolderabilityMethod(test.method) &&
+        whyTailoredOut(lot, test, demands) === undefined &&
+        isReadable(test),
     )
     .map((test) => ({
+      method: test.method,
+      condition: conditionOf(lot, test, demands),
       testedOn: test.testedOn,
       passed: isClean(test, inputs) || (test.method !== 'wetting-balance' && isAcceptedAfter(lot, test)),
     }))
-    .sort((one, other) =>
-      one.testedOn === other.testedOn
-        ? Number(other.passed) - Number(one.passed)
-        : one.testedOn < other.testedOn
-          ? -1
-          : 1,
-    )
+  return [...groupedBy(single, ({ method }) => method)]
+    .flatMap(([method, tests]) => completed(tests, conditionsFor(demands.specified, method, lot)))
+    .sort(earliestFirst)
+}
+
+const earliestFirst = (
+  one: Pick<SolderabilityResult, 'testedOn' | 'passed'>,
+  other: Pick<SolderabilityResult, 'testedOn' | 'passed'>,
+): number =>
+  one.testedOn === other.testedOn
+    ? Number(other.passed) - Number(one.passed)
+    : one.testedOn < other.testedOn
+      ? -1
+      : 1
+
+interface SingleResult {
+  readonly condition: StatedCondition | undefined
+  readonly testedOn: string
+  readonly passed: boolean
+}
+
+/** What a method's tests come to, test by test: failed while the newest under any stated condition is, passed once each has passed. */
+function completed(
+  tests: readonly SingleResult[],
+  stated: readonly StatedCondition[],
+): readonly SolderabilityResult[] {
+  const newest = new Map<StatedCondition | undefined, SingleResult>()
+  return tests.toSorted(earliestFirst).flatMap((test): SolderabilityResult[] => {
+    newest.set(test.condition, test)
+    const resting = [...newest.values()]
+    const failed = resting.findLast(({ passed }) => !passed)
+    if (failed) return [{ testedOn: test.testedOn, restsOn: failed.testedOn, passed: false }]
+    if (stated.some((condition) => !newest.has(condition))) return []
+    const restsOn = resting.map(({ testedOn }) => testedOn).sort()[0]!
+    return [{ testedOn: test.testedOn, restsOn, passed: true }]
+  })
 }
 
 const isAcceptedAfter = ({ disposition }: Lot, { testedOn, readings }: LotTest): boolean =>

@@ -6,14 +6,15 @@ import { endsUnwetted } from '@/shared/wetting/wetting-curve'
 import { askedOf, sampledMethods, type sampledLimits } from './asked-methods'
 import { seriesOf } from './lot-sampling'
 import { contextFrom, demandsFrom, type SamplingInputs } from './sampling-reads'
+import { testsAsked, type TestAsked } from './test-asked'
 import { sortTests, type TestDemands } from './test-status'
 
-/** What the solderability and receiving tests of a lot came to, by their keys. */
+/** What the solderability and receiving tests of a lot came to. */
 export interface ResultsOfLot {
-  readonly failed: readonly string[]
+  readonly failed: readonly TestAsked[]
   /** Asked for or begun, and not decided. */
-  readonly open: readonly string[]
-  readonly passed: readonly string[]
+  readonly open: readonly TestAsked[]
+  readonly passed: readonly TestAsked[]
 }
 type Outcome = keyof ResultsOfLot
 
@@ -24,30 +25,41 @@ export function resultsOfLots(
   inputs: SamplingInputs & Inputs<typeof sampledLimits>,
 ): (lot: Pick<Lot, 'id'>) => ResultsOfLot {
   const results = new Map<string, ResultsOfLot>()
-  const add = ({ id }: Lot, outcome: Outcome, method: string) => {
+  const add = ({ id }: Lot, outcome: Outcome, test: TestAsked) => {
     const known = results.get(id) ?? NOTHING
-    results.set(id, { ...known, [outcome]: [...known[outcome], method] })
+    results.set(id, { ...known, [outcome]: [...known[outcome], test] })
   }
   const context = contextFrom(inputs)
   const isAsked = askedOf(inputs.needed)
   for (const { method, limit } of sampledMethods(inputs)) {
-    for (const { lot, sample } of seriesOf(inputs.lots, method, limit, context).flatMap(({ lots }) => lots)) {
-      if (!sample && !isAsked(lot, method.key)) continue
-      const decided = sample?.outcome.decided
-      add(lot, decided === undefined ? 'open' : decided === 'rejected' ? 'failed' : 'passed', method.key)
+    for (const { lots, condition, stated } of seriesOf(inputs.lots, method, limit, context)) {
+      for (const { lot, sample } of lots) {
+        if (!sample && !isAsked(lot, method.key)) continue
+        const decided = sample?.outcome.decided
+        const outcome = decided === undefined ? 'open' : decided === 'rejected' ? 'failed' : 'passed'
+        add(lot, outcome, { method: method.key, condition, stated })
+      }
     }
   }
   const demands = demandsFrom(inputs)
   for (const lot of inputs.lots) {
-    const outcome = onBalance(lot, demands, isAsked(lot, wettingBalance.key))
-    if (outcome) add(lot, outcome, wettingBalance.key)
+    const asked = isAsked(lot, wettingBalance.key)
+    for (const test of testsAsked(lot, wettingBalance.key, demands)) {
+      const outcome = onBalance(lot, demands, test, asked)
+      if (outcome) add(lot, outcome, test)
+    }
   }
   return ({ id }) => results.get(id) ?? NOTHING
 }
 
 /** A balance decides by itself only one thing: that a surface does not wet at all. */
-function onBalance(lot: Lot, demands: TestDemands, asked: boolean): Outcome | undefined {
-  const { counted } = sortTests(lot, wettingBalance.key, demands)
+function onBalance(
+  lot: Lot,
+  demands: TestDemands,
+  { condition }: TestAsked,
+  asked: boolean,
+): Outcome | undefined {
+  const { counted } = sortTests(lot, wettingBalance.key, demands, condition)
   if (counted.length === 0) return asked ? 'open' : undefined
   const read = counted.map(curvesOfTest)
   if (read.some((curves) => typeof curves !== 'string' && curves.some(endsUnwetted))) return 'failed'

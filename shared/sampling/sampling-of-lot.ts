@@ -7,6 +7,7 @@ import type { InspectionStatus } from '@/shared/statistics/sampling/switching'
 import { askedOf, sampledLimits, sampledMethods } from './asked-methods'
 import type { LotSampleFound } from './lot-sample'
 import { seriesOf, type SamplingContext } from './lot-sampling'
+import { labelOf } from './test-asked'
 import { riskInWords } from './plan-risk'
 import { proofInWords, proofOfLot } from './sample-in-words'
 import { planInWords, type SamplingPlan } from './sampling-plan'
@@ -15,7 +16,7 @@ import { contextFrom, samplingReads } from './sampling-reads'
 const reads = { ...samplingReads, ...sampledLimits } as const
 type SamplingSpecified = Inputs<typeof reads>
 
-/** How one lot is sampled under one method, for its page and for whoever plans the test. */
+/** How one lot is sampled under one method and stated condition, for its page and for whoever plans the test. */
 export interface SamplingOfLot {
   readonly method: string
   readonly label: string
@@ -49,26 +50,26 @@ export function samplingOfLot(facts: Facts, lot: Pick<Lot, 'id'>): SamplingOfLot
   const isAsked = askedOf(inputs.needed)
   const context = contextFrom(inputs)
   return sampledMethods(inputs).flatMap(({ method, limit }) => {
-    const sampled = seriesOf(inputs.lots, method, limit, context)
-      .flatMap(({ lots }) => lots)
-      .find((one) => one.lot.id === lot.id)
-    if (!sampled) return []
-    const asked = isAsked(sampled.lot, method.key)
-    const used = sampled.tests.counted.length + sampled.tests.excluded.length > 0
-    if (!asked && !used) return []
-    const { plan, sample, inspection } = sampled
-    return [
-      {
-        method: method.key,
-        label: TEST_METHODS[method.key].label,
-        asked,
-        inspection,
-        plan,
-        planMessage: planInWords(plan),
-        riskMessage: riskInWords(plan),
-        sample,
-        proofMessage: sample && proofInWords(proofOfLot(sampled.lot.quantity, sample, inputs)),
-      },
-    ]
+    return seriesOf(inputs.lots, method, limit, context).flatMap(({ lots, condition, stated }) => {
+      const sampled = lots.find((one) => one.lot.id === lot.id)
+      if (!sampled) return []
+      const asked = isAsked(sampled.lot, method.key)
+      const used = sampled.tests.counted.length + sampled.tests.excluded.length > 0
+      if (!asked && !used) return []
+      const { plan, sample, inspection } = sampled
+      return [
+        {
+          method: method.key,
+          label: labelOf(TEST_METHODS[method.key].label, condition, stated),
+          asked,
+          inspection,
+          plan,
+          planMessage: planInWords(plan),
+          riskMessage: riskInWords(plan),
+          sample,
+          proofMessage: sample && proofInWords(proofOfLot(sampled.lot.quantity, sample, inputs)),
+        },
+      ]
+    })
   })
 }

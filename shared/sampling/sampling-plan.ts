@@ -30,6 +30,8 @@ export interface SamplingSettings {
   /** Reduced inspection is wanted and production is steady. */
   readonly reducedWanted: boolean
   readonly zeroAcceptance: { readonly fraction: number; readonly confidence: number }
+  /** A sample that a part states for itself, in pieces: none of it may be nonconforming, whatever scheme and level. */
+  readonly statedSize?: number
 }
 
 /** The plan a lot is tested to. */
@@ -47,6 +49,8 @@ export type SamplingPlan =
       /** So many nonconforming pieces in the lot, or more, are found with the stated confidence. */
       readonly caught: number
       readonly confidence: number
+      /** The part states the size of its sample; its history changes nothing of it. */
+      readonly stated?: true
     }
   | {
       readonly kind: 'variables'
@@ -78,8 +82,9 @@ export function planForLot(
   settings: SamplingSettings,
   { measured }: { measured: boolean } = { measured: false },
 ): SamplingPlan {
-  if (settings.scheme === 'zero-acceptance')
+  if (settings.scheme === 'zero-acceptance' && settings.statedSize === undefined)
     return zeroAcceptancePlan(lotSize, severity === 'tightened' ? 'tightened' : 'normal', settings)
+  if (settings.statedSize !== undefined) return statedPlan(lotSize, settings.statedSize, settings)
   const { level, limit } = settings
   if (lotSize === 1) {
     return { kind: 'single', severity, letter: 'A', sampleSize: 1, accept: 0, reject: 1, everyUnit: true }
@@ -146,6 +151,34 @@ function zeroAcceptancePlan(
     caught,
     confidence,
   }
+}
+
+/** A stated sample finds so many nonconforming pieces in the lot, or more, with the confidence asked of a zero-acceptance plan. */
+function statedPlan(lotSize: number, size: number, { zeroAcceptance }: SamplingSettings): SamplingPlan {
+  const { confidence } = zeroAcceptance
+  const sampleSize = Math.min(size, lotSize)
+  return {
+    kind: 'zero-acceptance',
+    severity: 'normal',
+    sampleSize,
+    accept: 0,
+    reject: 1,
+    everyUnit: sampleSize === lotSize,
+    caught: leastCaught(lotSize, sampleSize, confidence),
+    confidence,
+    stated: true,
+  }
+}
+
+/** The fewest nonconforming pieces in a lot of which such a sample surely enough holds one. */
+function leastCaught(lotSize: number, sampleSize: number, confidence: number): number {
+  let [few, many] = [1, lotSize]
+  while (few < many) {
+    const middle = Math.floor((few + many) / 2)
+    if (zeroAcceptanceSampleFromLot(lotSize, middle, confidence) <= sampleSize) many = middle
+    else few = middle + 1
+  }
+  return many
 }
 
 /**
@@ -223,7 +256,7 @@ export function planInWords(plan: SamplingPlan): string {
       return `${plan.sampleSize} pieces measured, the mean at least ${plan.acceptabilityConstant} standard deviations inside the limit (letter ${plan.letter}, ${plan.severity} inspection, s method)`
     case 'zero-acceptance': {
       const all = plan.everyUnit ? ', the whole lot' : ''
-      return `${plan.sampleSize} ${pieces(plan.sampleSize)}${all}, none may be nonconforming (finds ${plan.caught} nonconforming ${pieces(plan.caught)} in the lot with ${formatNumber(plan.confidence * 100)} % confidence, ${plan.severity} inspection)`
+      return `${plan.sampleSize} ${pieces(plan.sampleSize)}${all}, none may be nonconforming (finds ${plan.caught} nonconforming ${pieces(plan.caught)} in the lot with ${formatNumber(plan.confidence * 100)} % confidence, ${plan.stated ? 'a sample stated for the part' : `${plan.severity} inspection`})`
     }
   }
 }

@@ -84,6 +84,7 @@ export const contextFrom = (inputs: SamplingInputs): SamplingContext => ({
       confidence: fractionOf(inputs.zeroConfidence),
     },
   },
+  needed: inputs.needed,
   demands: demandsFrom(inputs),
   switching: EDITIONS[inputs.edition ?? 'MIL-STD-105E'],
   supplierActions: inputs.supplierActions,

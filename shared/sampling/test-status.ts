@@ -1,18 +1,14 @@
 import { ageingMethod } from '@/shared/materials/ageing-methods'
 import { TEST_FLUXES, TEST_SOLDERS } from '@/shared/materials/test-solders'
-import type { ValueOf } from '@/shared/plan/parameter'
-import type { testConditions } from '@/shared/plan/parameters/evaluation-test-conditions'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { calibrationStatus, type InstrumentFile } from '@/shared/instruments/calibration-status'
 import type { Lot, LotTest } from '@/shared/records/lot'
 import { isSolderabilityMethod, methodName, needsInstrument } from '@/shared/methods/test-methods'
 import { memory } from '@/shared/memo'
 import { easierThanItsLimit, type LimitConditions } from './limit-conditions'
+import { conditionsFor, type SpecifiedConditions, type StatedCondition } from './stated-conditions'
 import type { Measured } from '@/shared/rules/finding'
 import { measure } from '@/shared/rules/measure'
-
-/** The conditions a programme specifies for its solderability tests. */
-export type SpecifiedConditions = ValueOf<typeof testConditions>
 
 /** What a test is held against before its result counts. */
 export interface TestDemands extends LimitConditions {
@@ -48,15 +44,23 @@ export type ConditionDifference =
     }
 
 /**
- * Sorts a lot's tests by one method. A test counts only when its conditions are the specified ones,
- * no easier than its limit supposes, and its instrument was in calibration on its date.
+ * Sorts a lot's tests by one method, of those under one stated condition where several are stated. A test
+ * counts only when its conditions are the specified ones, no easier than its limit supposes, and its
+ * instrument was in calibration on its date. One that meets no stated condition is set aside with the first
+ * of those it comes nearest to.
  */
-export function sortTests(lot: Lot, method: string, demands: TestDemands): SortedTests {
+export function sortTests(
+  lot: Lot,
+  method: string,
+  demands: TestDemands,
+  condition?: StatedCondition,
+): SortedTests {
   const counted: LotTest[] = []
   const excluded: { test: LotTest; because: string }[] = []
   for (const test of lot.tests) {
     if (test.method !== method) continue
-    const because = whyTailoredOut(test, demands)
+    if (condition !== undefined && conditionOf(lot, test, demands) !== condition) continue
+    const because = whyTailoredOut(lot, test, demands)
     if (because === undefined) counted.push(test)
     else excluded.push({ test, because: because.message })
   }
@@ -64,10 +68,10 @@ export function sortTests(lot: Lot, method: string, demands: TestDemands): Sorte
 }
 
 /** Why a test's result does not count; undefined when it does. */
-export function whyTailoredOut(test: LotTest, demands: TestDemands): TailoredOut | undefined {
+export function whyTailoredOut(lot: Lot, test: LotTest, demands: TestDemands): TailoredOut | undefined {
   const { instruments } = demands
-  return reasons(test, demandInputs(demands), () => {
-    const unlike = unlikeConditions(test, demands)
+  return reasons(test, [lot.kind, lot.part, ...demandInputs(demands)], () => {
+    const unlike = unlikeConditions(lot, test, demands)
     if (unlike.length > 0) {
       const message = `conditions unlike the specified ones (${unlike.map(differenceInWords).join('; ')})`
       return { of: 'conditions', message }
@@ -98,18 +102,37 @@ export const demandInputs = ({
  * In which respects a test's conditions differ from the specified ones. Empty when they are alike, or when conditions do not bear on the method.
  */
 export function unlikeConditions(
+  lot: Pick<Lot, 'kind' | 'part'>,
   test: LotTest,
-  { specified, temperatureToleranceK }: Pick<TestDemands, 'specified' | 'temperatureToleranceK'>,
+  demands: ConditionDemands,
 ): ConditionDifference[] {
   if (!isSolderabilityMethod(test.method)) return []
-  const rows = specified.filter(({ method }) => method === test.method)
-  if (rows.length === 0) return [{ of: 'specification', method: test.method }]
-  const differences = rows.map((row) => differencesFrom(row, test, temperatureToleranceK))
-  return differences.reduce((fewest, one) => (one.length < fewest.length ? one : fewest))
+  const nearest = conditionOf(lot, test, demands)
+  return nearest
+    ? differencesFrom(nearest, test, demands.temperatureToleranceK)
+    : [{ of: 'specification', method: test.method }]
+}
+
+/** What the conditions of a test are held against. */
+export type ConditionDemands = Pick<TestDemands, 'specified' | 'temperatureToleranceK'>
+
+/** The stated condition that a test was made under, or comes nearest to, the first of several; undefined when none is stated for it. */
+export function conditionOf(
+  lot: Pick<Lot, 'kind' | 'part'>,
+  test: LotTest,
+  { specified, temperatureToleranceK }: ConditionDemands,
+): StatedCondition | undefined {
+  const stated = conditionsFor(specified, test.method, lot)
+  if (stated.length < 2) return stated[0]
+  const { bathTemperatureC: foundC } = test.conditions
+  const distance = (row: StatedCondition): number =>
+    differencesFrom(row, test, temperatureToleranceK).length * 1000 +
+    (typeof foundC === 'number' ? Math.abs(foundC - row.bathTemperatureC) : 0)
+  return stated.reduce((nearest, row) => (distance(nearest) <= distance(row) ? nearest : row))
 }
 
 function differencesFrom(
-  row: SpecifiedConditions[number],
+  row: StatedCondition,
   { conditions }: LotTest,
   toleranceK: number,
 ): ConditionDifference[] {

@@ -83,7 +83,7 @@ function clockOf(
   const startedOn = startOfStorage(lot)
   const storedUntil = monthsAfter(startedOn, months)
   const newest = solderabilityResults(lot, inputs).at(-1)
-  const testedOn = newest?.passed ? newest.testedOn : undefined
+  const testedOn = newest?.passed ? newest.restsOn : undefined
   const testedUntil = testedOn === undefined ? undefined : addDays(testedOn, inputs.testedMax.value)
   const solderBy = testedUntil === undefined || testedUntil < storedUntil ? testedUntil : storedUntil
   return {

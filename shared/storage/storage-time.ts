@@ -28,10 +28,6 @@ export const monthsFor = ({ kind }: Lot, board: number, part: number): number | 
   return kind === 'component' ? part : undefined
 }
 
-/** The newest of dates (ascending) on or before a day; the first when all are later. */
-export const newestOnOrBefore = (dates: readonly string[], day: string): string =>
-  dates.reduce((newest, date) => (date <= day ? date : newest))
-
 export const monthsAfter = (date: string, months: number): string =>
   addDays(addMonths(date, Math.trunc(months)), Math.round((months - Math.trunc(months)) * DAYS_PER_MONTH))
 

@@ -6,6 +6,7 @@ import {
   hoursUntilLeft,
   type Coat,
 } from '@/shared/physics/intermetallic'
+import type { UnderTin } from '@/shared/materials/lead-finishes'
 import { HOURS_PER_MONTH } from '@/shared/quantity/calendar'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { About, Part, Remedy } from '@/shared/rules/finding'
@@ -21,7 +22,8 @@ export interface Stored {
   readonly about?: About
   readonly coat: Coat
   readonly months: number
-  readonly overNickel: boolean
+  /** What the tin grows compound with. */
+  readonly under: UnderTin
   readonly thicknessAt: { readonly parameter: string; readonly row?: number; readonly column?: string }
   readonly monthsAt: string
 }
@@ -66,8 +68,21 @@ export function judgeStored(
     },
   })
   if (part.verdict === 'meets') return part
-  return { ...part, remedy: remedyFor(stored, temperatureC, minUm + guardUm, maxUm) }
+  const remedy = remedyFor(stored, temperatureC, minUm + guardUm, maxUm)
+  if (part.verdict === 'fails' && stored.under === 'iron-nickel') return boundOnly(part, remedy)
+  return { ...part, remedy }
 }
+
+/**
+ * Copper's law is the fastest that compound grows over iron-nickel: what lasts by it lasts, and what does
+ * not is not shown to fail either.
+ */
+const boundOnly = (part: Part, remedy: Remedy): Part => ({
+  ...part,
+  verdict: 'undetermined',
+  found: `${part.found}; that is copper’s law, and iron-nickel grows compound more slowly by a law whose constants are not published`,
+  remedy: { ...remedy, message: `Test the leads after the store, or after ageing; or, ${remedy.message}` },
+})
 
 /** The slow end of the band runs to centuries, which no measurement backs. */
 const MAX_MONTHS_TOLD = 600

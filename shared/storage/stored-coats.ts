@@ -1,6 +1,6 @@
 import { BOARD_FINISHES, type BoardFinish, type BoardFinishKey } from '@/shared/materials/board-finishes'
 import { FIRST_COMPOUND_UM } from '@/shared/materials/growth-laws'
-import { LEAD_COATINGS } from '@/shared/materials/lead-finishes'
+import { LEAD_COATINGS, underTin, type LeadCoating } from '@/shared/materials/lead-finishes'
 import { tinVolumeShare } from '@/shared/materials/metals'
 import type { Coat } from '@/shared/physics/intermetallic'
 import { boardFinishMin, leadFinishes, type LeadFinish } from '@/shared/plan/parameters/finishes'
@@ -25,24 +25,23 @@ export function storedCoats({ finish: key, boardUm, nickelUm, finishes, ...month
           {
             subject: 'Board',
             about: { surface: 'board' },
-            coat: coatOf(boardUm, finish.tinPct, finish.hotDipped || key === 'tin-lead-plated'),
+            coat: coatOf(boardUm, finish.tinPct, finish.hotDipped || finish.fused === true),
             months: months.boardMonths,
-            overNickel: nickelUm > 0,
+            under: nickelUm > 0 ? ('nickel' as const) : ('copper' as const),
             thicknessAt: { parameter: boardFinishMin.key },
             monthsAt: boardStorageMonths.key,
           },
         ]
       : []),
     ...finishes.flatMap((row, index): Stored[] => {
-      const coating = LEAD_COATINGS[row.coating]
+      const coating: LeadCoating = LEAD_COATINGS[row.coating]
       if (!coating.tinWindow) return []
-      const dipped = row.coating === 'dipped-tin-lead' || row.coating === 'dipped-lead-free'
       return [
         {
           subject: row.component,
-          coat: coatOf(row.coatingUm, coating.tinPct, dipped),
+          coat: coatOf(row.coatingUm, coating.tinPct, coating.molten === true),
           months: months.leadMonths,
-          overNickel: row.barrier === 'nickel' || row.barrier === 'tin-nickel',
+          under: underTin(row),
           thicknessAt: { parameter: leadFinishes.key, row: index, column: 'coatingUm' },
           monthsAt: leadStorageMonths.key,
         },

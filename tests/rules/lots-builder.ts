@@ -96,10 +96,22 @@ type Needed = ValueOf<typeof lotsNeeded>[number]
 export const needed = (part: string, kind: Needed['kind'], method: Needed['method']): Needed =>
   ({ part, kind, method }) as Needed
 
+/** A row of stated conditions: those of boards, stated for every lot, save for what is given. */
+export const stated = (
+  method: ValueOf<typeof testConditions>[number]['method'],
+  over: Partial<ValueOf<typeof testConditions>[number]> = {},
+): ValueOf<typeof testConditions>[number] => ({
+  method,
+  ...boardConditions,
+  kind: undefined,
+  part: undefined,
+  ...over,
+})
+
 /** What a programme with one board to evaluate by rotary dip specifies: S-3, AQL 1.0. */
 export const boardPlan: readonly SetValue[] = [
   set(lotsNeeded, [needed('bare board LX-41', 'bare board', 'rotary-dip')]),
-  set(testConditions, [{ method: 'rotary-dip', ...boardConditions }]),
+  set(testConditions, [stated('rotary-dip')]),
   set(inspectionLevel, 'S-3'),
   set(acceptableQualityLevel, '1.0'),
 ]
@@ -118,4 +130,4 @@ export const dippedOn = (testedOn: string, seconds = 1.2, over: Partial<LotTest>
   rotaryDip([seconds], { id: `t-${testedOn}`, testedOn, instrumentId: lastingTimer.id, ...over })
 
 /** The conditions that `dippedOn` was made under, as a programme specifies them. */
-export const dipSpecified = set(testConditions, [{ method: 'rotary-dip', ...boardConditions }])
+export const dipSpecified = set(testConditions, [stated('rotary-dip')])

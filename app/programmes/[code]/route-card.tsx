@@ -1,3 +1,4 @@
+import { pointName } from './point-name'
 import { findingAddress, gateAddress, itemAddress, signListAddress } from '@/app/addresses'
 import { FourStages, type StageGlance } from '@/app/drawing/four-stages'
 import { departmentTag } from '@/app/ui/department-tag'
@@ -119,13 +120,12 @@ function Findings({ view, rules }: { view: ProgrammeView; rules: ItemState['item
 
 /** Where nothing is missing the cell stays empty, and no line of a phone’s card is spent on it. */
 function openPointsOf({ openPoints }: Pick<ItemState, 'openPoints'>) {
-  const [first] = openPoints
+  const [first, ...others] = openPoints
   if (!first) return null
-  const others = openPoints.length - 1
   return (
     <>
       {first.message}
-      {others > 0 && ` And ${others} more.`}
+      {others.length > 0 && ` Also: ${others.map(pointName).join('; ')}.`}
     </>
   )
 }

@@ -1,7 +1,8 @@
 import { z } from 'zod'
 import { defineFace } from '@/shared/commands/face'
 import { gatesShutInWords, recordedGatesShut } from '@/shared/commands/gates-shut'
-import { counted, firstFew } from '@/shared/commands/named'
+import { counted } from '@/shared/commands/named'
+import { foldedList } from '@/shared/quantity/folded-names'
 
 export const recordInspection = defineFace({
   label: 'Record an inspection',
@@ -23,7 +24,7 @@ export const recordInspection = defineFace({
     const defects = inspections.reduce((sum, entry) => sum + entry.defects.length, 0)
     const [only, ...others] = inspections
     return {
-      subject: firstFew(inspections.map(({ assembly }) => assembly)),
+      subject: foldedList(inspections.map(({ assembly }) => assembly)),
       what: [
         counted(inspections.length, 'assembly', 'assemblies'),
         counted(joints, 'joint seen', 'joints seen'),

@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { defineFace } from '@/shared/commands/face'
-import { firstFew } from '@/shared/commands/named'
+import { foldedList } from '@/shared/quantity/folded-names'
 
 export const traceLot = defineFace({
   label: 'Record which assemblies a lot went into',
@@ -9,7 +9,7 @@ export const traceLot = defineFace({
   record: z.object({ lot: z.string(), part: z.string(), assemblies: z.array(z.string()) }),
   reads: ({ lot, part, assemblies }) => ({
     subject: `${lot}, ${part}`,
-    what: `into ${firstFew(assemblies)}`,
+    what: `into ${foldedList(assemblies)}`,
   }),
   leads: ({ lot }) => ({ kind: 'lot', lot }),
 })

@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { defineFace } from '@/shared/commands/face'
-import { firstFew, itemName } from '@/shared/commands/named'
+import { itemName } from '@/shared/commands/named'
+import { foldedList } from '@/shared/quantity/folded-names'
 import { DEPARTMENTS } from '@/shared/plan/department'
 
 export const openOptionStudy = defineFace({
@@ -15,7 +16,7 @@ export const openOptionStudy = defineFace({
   }),
   reads: ({ number, itemKey, title, alternatives }) => ({
     subject: `study ${number}, ${itemName(itemKey)}`,
-    what: firstFew(alternatives.map(({ name }) => name)),
+    what: foldedList(alternatives.map(({ name }) => name)),
     words: title,
   }),
   leads: ({ number }) => ({ kind: 'study', number }),

@@ -1,3 +1,4 @@
+import { SHOWN_SHARE } from '@/shared/plan/limit-range'
 import {
   BATH_LIMITS,
   CONTAMINANTS,
@@ -154,6 +155,7 @@ export const trendConfidenceMin = limit({
   label: 'Confidence in a bath’s trend staying below its limit',
   unit: '%',
   direction: 'at least',
+  within: SHOWN_SHARE,
   byDefault: {
     value: 95,
     authority: 'common practice',

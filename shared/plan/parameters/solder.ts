@@ -1,7 +1,14 @@
 import { ALLOYS } from '@/shared/materials/alloys'
 import { FLUXES } from '@/shared/materials/fluxes'
 import { optionsOf } from '@/shared/columns/choice-options'
-import { choiceParameter, numberParameter } from '@/shared/plan/parameter'
+import { dateColumn, optionalColumn, textColumn } from '@/shared/columns/column'
+import {
+  choiceParameter,
+  dateParameter,
+  numberParameter,
+  tableParameter,
+  type ValueOf,
+} from '@/shared/plan/parameter'
 
 export const solderAlloy = choiceParameter({
   key: 'solder-alloy',
@@ -50,4 +57,26 @@ export const leadRestriction = choiceParameter({
     { value: 'exempt', label: 'An exemption in force is used' },
     { value: 'out-of-scope', label: 'Out of scope of the law' },
   ],
+})
+
+/** The exemptions that leaded materials rest on, each with the day on which it ends. */
+export const leadExemptions = tableParameter({
+  key: 'lead-exemptions',
+  label: 'Exemptions used',
+  help: 'Only where an exemption in force is used: which, for what, and its last day as the law has it now. A renewal that is only applied for is no date.',
+  owner: 'design',
+  maxRows: 20,
+  columns: {
+    exemption: textColumn({ label: 'Exemption', maxLength: 40, help: 'As the law numbers it.' }),
+    covers: textColumn({ label: 'Used for', maxLength: 160 }),
+    expiresOn: optionalColumn(dateColumn({ label: 'Last day', mayLieAhead: true })),
+  },
+})
+export type LeadExemption = ValueOf<typeof leadExemptions>[number]
+
+export const deliveriesUntil = dateParameter({
+  key: 'deliveries-until',
+  label: 'Deliveries planned until',
+  help: 'The last day on which a board is to be placed on the market. An exemption must last until then.',
+  owner: 'design',
 })

@@ -1,3 +1,4 @@
+import { foldedList } from '@/shared/quantity/folded-names'
 import { boardJoints } from '@/shared/plan/board-joints'
 import { inspectedJointsMin } from '@/shared/plan/limits/assessment-inspection'
 import { inspectedAssembliesShare } from '@/shared/plan/parameters/assessment-inspection'
@@ -82,10 +83,7 @@ export const inspectionCoverage = rule({
           short.length === 0
             ? undefined
             : {
-                message: `Look at the joints left out on ${short
-                  .map(({ name }) => name)
-                  .slice(0, 5)
-                  .join(', ')}.`,
+                message: `Look at the joints left out on ${foldedList(short.map(({ name }) => name))}.`,
               },
       })
     }

@@ -26,7 +26,6 @@ import {
   lotsUsed,
   monthsAfter,
   monthsFor,
-  newestOnOrBefore,
   startOfStorage,
   storageReads,
 } from '@/shared/storage/storage-time'
@@ -37,7 +36,7 @@ export const storageClockRule = rule({
   why: 'What wetted well when it was tested goes on ageing. The clock runs from making and from the test, and stops when the solder flows.',
   formula: 'days from the newest passing test to soldering ≤ months allowed',
   stage: 'control',
-  version: 4,
+  version: 5,
   reads: {
     ...storageReads,
     ...passingReads,
@@ -144,11 +143,12 @@ function judgeLot(
     return {
       ...named,
       verdict: 'fails',
-      measured: { solderedOn: failed.day, failedOn: failed.newest!.testedOn },
-      found: `soldered on ${failed.day} although it failed the test of ${failed.newest!.testedOn}.`,
+      measured: { solderedOn: failed.day, failedOn: failed.newest!.restsOn },
+      found: `soldered on ${failed.day} although it failed the test of ${failed.newest!.restsOn}.`,
       remedy: { message: 'Set the assemblies aside and let quality decide what becomes of them.' },
     }
-  const tests = results.filter(({ passed }) => passed).map(({ testedOn }) => testedOn)
+  const passed = results.filter((result) => result.passed)
+  const tests = passed.map(({ testedOn }) => testedOn)
   const untested = tests[0] === undefined || tests[0] > first
   if (untested)
     return {
@@ -170,9 +170,12 @@ function judgeLot(
     last,
     'Solder no more of it; reaffirm its solderability and ask quality for a concession that names it.',
   )
-  const ages = days.map((day) => ({ day, age: daysBetween(newestOnOrBefore(tests, day), day) }))
+  const ages = days.map((day) => {
+    const { restsOn } = passed.filter(({ testedOn }) => testedOn <= day).at(-1)!
+    return { day, testedOn: restsOn, age: daysBetween(restsOn, day) }
+  })
   const oldest = ages.reduce((worst, one) => (one.age > worst.age ? one : worst))
-  const testedOn = newestOnOrBefore(tests, oldest.day)
+  const { testedOn } = oldest
   const sinceTest = partAt(
     named,
     { words: `tested ${testedOn}`, measured: { testedOn } },

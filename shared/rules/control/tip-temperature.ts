@@ -1,3 +1,4 @@
+import { foldedList } from '@/shared/quantity/folded-names'
 import { accuracyRequirement } from '@/shared/irons/tip-accuracy'
 import {
   tipAccuracyMax,
@@ -208,7 +209,7 @@ function ironPart(log: Log, iron: string, rows: readonly number[], demands: Dema
       ...named,
       verdict: 'fails',
       measured: { ...measured, workedOn: badDays },
-      found: `${message}, but work was done on ${badDays.slice(0, 4).join(', ')}${badDays.length > 4 ? ` and ${badDays.length - 4} more days` : ''} after a check outside.`,
+      found: `${message}, but work was done on ${foldedList(badDays)} after a check outside.`,
       margin,
       remedy: {
         message: `Answer the check in log ${log.code} (chart rule "${OUTSIDE_WINDOW}"): what was done about iron ${iron}, and what became of the joints made with it.`,

@@ -19,7 +19,7 @@ export const batchCoupons = rule({
   why: 'Every plating batch is its own: a coupon of last month’s batch says nothing about this one, and a finished board is dear to spend on a test.',
   formula: 'each batch of boards has a coupon of its supplier and date code, or a test of its own',
   stage: 'evaluation',
-  version: 3,
+  version: 4,
   reads: { ...passingReads, lots },
   judge(inputs): Judged {
     const boards = inputs.lots.filter((lot) => lot.kind === 'bare board' && isUsable(lot))
@@ -80,8 +80,8 @@ function partOf(board: Lot, coupons: readonly Lot[], newestOf: NewestOf): Part {
     return {
       ...common,
       verdict: 'fails',
-      measured: { failed: failed.lot.code, testedOn: failed.testedOn },
-      found: `${what} failed its newest solderability test, of ${failed.testedOn}.`,
+      measured: { failed: failed.lot.code, testedOn: failed.restsOn },
+      found: `${what} failed its newest solderability test, of ${failed.restsOn}.`,
       remedy: { message: 'Reject the batch, or find why it failed and test again.' },
     }
   }

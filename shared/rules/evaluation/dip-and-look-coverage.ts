@@ -15,7 +15,7 @@ export const dipAndLookCoverage = rule({
   why: 'A lead that takes no even coating in clean solder leaves a joint that looks filled and is not held. The look tells non-wetting from dewetting, whose causes differ.',
   formula: 'coverage of each specimen ≥ least; nonconforming specimens ≤ acceptance number of the plan',
   stage: 'evaluation',
-  version: 4,
+  version: 5,
   reads: { ...samplingReads, min: coverageMin, guard: coverageGuard },
   judge(inputs) {
     const { min, guard } = inputs

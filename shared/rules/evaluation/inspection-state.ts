@@ -1,5 +1,4 @@
 import { published } from '@/shared/sources/provenance'
-import { methodName } from '@/shared/methods/test-methods'
 import { undetermined, type Judged, type Part, type Verdict } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { rule } from '@/shared/rules/rule'
@@ -8,6 +7,8 @@ import { askedOf, isSampled, sampledLimits, sampledMethods } from '@/shared/samp
 import { seriesOf, type Series } from '@/shared/sampling/lot-sampling'
 import type { SampledMethod } from '@/shared/sampling/sampled-method'
 import { planForLot, planInWords, planMeasured } from '@/shared/sampling/sampling-plan'
+import { conditionAbout } from '@/shared/sampling/stated-conditions'
+import { testInWords } from '@/shared/sampling/test-asked'
 import { tablesNote } from '@/shared/sampling/sampling-sources'
 import { contextFrom, samplingReads } from '@/shared/sampling/sampling-reads'
 import { spokenByWorst } from '@/shared/rules/worst-part'
@@ -40,7 +41,7 @@ export const inspectionState = rule({
   why: 'A plan protects over a series of lots, not in one: it does so only when poor lots make the next sample stricter.',
   formula: 'state by the switching rules of the scheme, from the lots before in their order',
   stage: 'evaluation',
-  version: 3,
+  version: 4,
   reads: { ...samplingReads, ...sampledLimits },
   judge(inputs): Judged {
     const context = contextFrom(inputs)
@@ -74,19 +75,24 @@ export const inspectionState = rule({
       ...base,
     }
 
-    function partOf({ lots, next }: Series, method: SampledMethod): Part {
+    function partOf({ lots, next, condition, stated, settings }: Series, method: SampledMethod): Part {
       const { lot } = lots[lots.length - 1]!
       const decided = lots.filter(({ sample }) => sample?.outcome.decided !== undefined)
       const failed = decided.filter(({ sample }) => sample?.outcome.decided === 'rejected').length
       const inUse = next.severity === 'discontinued' ? 'tightened' : next.severity
-      const plan = planForLot(lot.quantity, inUse, context.settings, { measured: method.fitsVariables })
+      const plan = planForLot(lot.quantity, inUse, settings, { measured: method.fitsVariables })
       const nextPlan =
         next.severity === 'discontinued'
           ? 'no lot is taken'
           : `the next lot of ${lot.quantity}: ${planInWords(plan)}`
       return {
-        subject: `${lot.supplier}, ${lot.part}, ${methodName(method.key)}`,
-        about: { supplier: lot.supplier, part: lot.part, method: method.key },
+        subject: `${lot.supplier}, ${lot.part}, ${testInWords({ method: method.key, condition, stated })}`,
+        about: {
+          supplier: lot.supplier,
+          part: lot.part,
+          method: method.key,
+          ...conditionAbout(condition, stated),
+        },
         verdict: decided.length === 0 ? 'undetermined' : VERDICTS[next.severity],
         measured: {
           inspection: next.severity,

@@ -1,7 +1,6 @@
 import { commonPractice } from '@/shared/sources/provenance'
 import type { Lot } from '@/shared/records/lot'
 import { lotName, aboutLot } from '@/shared/records/lot-identity'
-import { methodName } from '@/shared/methods/test-methods'
 import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
 import { rule, type Inputs } from '@/shared/rules/rule'
 import { judgePlatingGroup } from '@/shared/plating/judge-plating-group'
@@ -15,6 +14,7 @@ import {
 } from '@/shared/plating/plating-reads'
 import { askedOf, sampledLimits } from '@/shared/sampling/asked-methods'
 import { resultsOfLots } from '@/shared/sampling/results-of-lots'
+import { testInWords, testKey, type TestAsked } from '@/shared/sampling/test-asked'
 import { demandsFrom, samplingReads } from '@/shared/sampling/sampling-reads'
 import { spokenByWorst } from '@/shared/rules/worst-part'
 import { count } from '@/shared/rules/measure'
@@ -38,7 +38,7 @@ export const lotsDispositioned = rule({
   why: 'A lot on the shelf without a decision is used sooner or later, and one accepted against its results takes them along into every board.',
   formula: 'every lot with a result is accepted or rejected by someone entitled, as its result says',
   stage: 'evaluation',
-  version: 3,
+  version: 4,
   reads,
   judge(inputs): Judged {
     if (inputs.lots.length === 0) {
@@ -66,11 +66,11 @@ export const lotsDispositioned = rule({
   },
 })
 
-/** What a disposition rests on: tests and deposits, by their keys. */
+/** What a disposition rests on: tests, and deposits by their keys. */
 interface Results {
-  readonly failed: readonly string[]
+  readonly failed: readonly TestAsked[]
   readonly failedDeposits: readonly string[]
-  readonly open: readonly string[]
+  readonly open: readonly TestAsked[]
   readonly openDeposits: readonly string[]
   /** Whether any result speaks for the lot. */
   readonly any: boolean
@@ -94,16 +94,18 @@ function resultsFrom(inputs: Inputs<typeof reads>): (lot: Lot) => Results {
     return {
       failed,
       failedDeposits: depositsOf('fails'),
-      open: unmeasured ? [...open, platingThickness.key] : open,
+      open: unmeasured ? [...open, PLATING] : open,
       openDeposits: depositsOf('undetermined'),
       any: failed.length + passed.length + judged.length > 0,
     }
   }
 }
 
+const PLATING: TestAsked = { method: platingThickness.key, condition: undefined, stated: [] }
+
 /** Tests and deposits as they are named in a sentence. */
-const named = (tests: readonly string[], deposits: readonly string[]): string[] => [
-  ...tests.map(methodName),
+const named = (tests: readonly TestAsked[], deposits: readonly string[]): string[] => [
+  ...tests.map(testInWords),
   ...deposits.map((deposit) => `thickness of ${deposit}`),
 ]
 
@@ -114,7 +116,14 @@ function partOf(lot: Lot, { failed, failedDeposits, open, openDeposits, any }: R
   const common = {
     subject: lotName(lot),
     about: aboutLot(lot),
-    measured: { ...(disposition && { ...disposition }), failed, failedDeposits, open, openDeposits, any },
+    measured: {
+      ...(disposition && { ...disposition }),
+      failed: failed.map(testKey),
+      failedDeposits,
+      open: open.map(testKey),
+      openDeposits,
+      any,
+    },
   }
   if (disposition === null) {
     return {

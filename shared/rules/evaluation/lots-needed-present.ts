@@ -2,14 +2,15 @@ import { commonPractice } from '@/shared/sources/provenance'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import type { ValueOf } from '@/shared/plan/parameter'
-import type { Lot, LotTest } from '@/shared/records/lot'
+import type { Lot } from '@/shared/records/lot'
 import { isUsable, kindAndPart, namesComponent } from '@/shared/records/lot-identity'
-import { isSolderabilityMethod, methodName } from '@/shared/methods/test-methods'
+import { isSolderabilityMethod } from '@/shared/methods/test-methods'
 import type { Judged, Part } from '@/shared/rules/finding'
 import { count } from '@/shared/rules/measure'
 import { testConditions } from '@/shared/plan/parameters/evaluation-test-conditions'
 import { demandsFrom, statusReads } from '@/shared/sampling/sampling-reads'
-import { whyTailoredOut } from '@/shared/sampling/test-status'
+import { testInWords, testKey, untried } from '@/shared/sampling/test-asked'
+import type { TestDemands } from '@/shared/sampling/test-status'
 import { optional, rule } from '@/shared/rules/rule'
 import { spokenByWorst } from '@/shared/rules/worst-part'
 import { groupedBy } from '@/shared/grouped-by'
@@ -25,7 +26,7 @@ export const lotsNeededPresent = rule({
   why: 'A joint has two surfaces. One component type that nobody tested is enough to spoil every board it goes into.',
   formula: 'a lot of every part that is asked for, tested by the method asked',
   stage: 'evaluation',
-  version: 2,
+  version: 3,
   reads: {
     ...statusReads,
     conditions: optional(testConditions),
@@ -35,11 +36,10 @@ export const lotsNeededPresent = rule({
   judge(inputs): Judged {
     const { lots: all, needed, holes } = inputs
     const demands = demandsFrom({ ...inputs, conditions: inputs.conditions ?? [] })
-    const counts: Counts = (test) => whyTailoredOut(test, demands) === undefined && test.readings.count > 0
     const byPart = groupedBy(all, kindAndPart)
     const rows = partsOf(needed)
     const parts = [
-      ...rows.map((row) => judgePart(row, byPart.get(kindAndPart(row)) ?? [], counts)),
+      ...rows.map((row) => judgePart(row, byPart.get(kindAndPart(row)) ?? [], demands)),
       ...boardMissing(needed),
       ...componentsMissing(needed, holes ?? []),
     ]
@@ -80,10 +80,7 @@ function partsOf(needed: Needed): PlannedPart[] {
   return [...planned.values()]
 }
 
-/** Whether the result of a test counts: its conditions, its instrument, and any reading at all. */
-type Counts = (test: LotTest) => boolean
-
-function judgePart({ part, kind, methods }: PlannedPart, own: readonly Lot[], counts: Counts): Part {
+function judgePart({ part, kind, methods }: PlannedPart, own: readonly Lot[], demands: TestDemands): Part {
   const common = { subject: `${part} (${kind})`, about: { part, kind } }
   const hasSolderability = methods.some(isSolderabilityMethod)
   if (SOLDERED_KINDS.includes(kind) && !hasSolderability) {
@@ -114,18 +111,15 @@ function judgePart({ part, kind, methods }: PlannedPart, own: readonly Lot[], co
     }
   }
   const short = usable.flatMap((lot) => {
-    const missing = methods.filter(
-      (method) => !lot.tests.some((test) => test.method === method && counts(test)),
-    )
-    return missing.length > 0
-      ? [`lot ${lot.code} has no result that counts by ${missing.map(methodName).join(', ')}`]
-      : []
+    const missing = untried(lot, methods, demands)
+    return missing.length > 0 ? [{ lot, missing }] : []
   })
   if (short.length > 0) {
     return {
       ...common,
       verdict: 'undetermined',
-      found: `${short.join('; ')}.`,
+      measured: Object.fromEntries(short.map(({ lot, missing }) => [lot.code, missing.map(testKey)])),
+      found: `${short.map(({ lot, missing }) => `lot ${lot.code} has no result that counts by ${missing.map(testInWords).join(', ')}`).join('; ')}.`,
       remedy: { message: 'Test it, or reject the lot.' },
     }
   }

@@ -1,3 +1,4 @@
+import { foldedList } from '@/shared/quantity/folded-names'
 import { commonPractice } from '@/shared/sources/provenance'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import type { Lot } from '@/shared/records/lot'
@@ -84,7 +85,7 @@ function wrongUse(lot: Lot): Part[] {
     about: aboutLot(lot),
     measured: { usedIn: lot.usedIn, disposition: lot.disposition?.verdict ?? 'none' },
   }
-  const into = `in ${listed(lot.usedIn)}`
+  const into = `in ${foldedList(lot.usedIn)}`
   if (lot.disposition === null) {
     return [
       {
@@ -159,12 +160,9 @@ function untraced(
       {
         subject: part,
         verdict: 'undetermined' as const,
-        found: `${listed(missing)} ${missing.length === 1 ? 'is' : 'are'} traced to no lot of it.`,
+        found: `${foldedList(missing)} ${missing.length === 1 ? 'is' : 'are'} traced to no lot of it.`,
         remedy: { message: 'Enter on the lot page which assemblies the lot went into.' },
       },
     ]
   })
 }
-
-const listed = (names: readonly string[]): string =>
-  names.length <= 4 ? names.join(', ') : `${names.slice(0, 3).join(', ')} and ${names.length - 3} more`

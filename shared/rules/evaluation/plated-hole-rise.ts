@@ -14,7 +14,7 @@ export const platedHoleRise = rule({
   why: 'Capillarity could lift solder through many board thicknesses. A hole that does not fill on the test bath has a wall that does not wet, or that gives off gas.',
   formula: 'rise of solder in each hole ≥ least of the method; nonconforming specimens ≤ acceptance number',
   stage: 'evaluation',
-  version: 3,
+  version: 4,
   reads: { ...samplingReads, min: holeRiseMin },
   judge(inputs) {
     const { min } = inputs

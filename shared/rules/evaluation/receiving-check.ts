@@ -13,7 +13,7 @@ export const receivingCheck = rule({
   why: 'A test result belongs to the part that was ordered. The wrong revision, finish or date code makes every later result a result about something else.',
   formula: 'each piece as ordered in all that was compared, its part and revision among it',
   stage: 'evaluation',
-  version: 4,
+  version: 5,
   reads: samplingReads,
   judge: (inputs) =>
     judgeSampledLots(

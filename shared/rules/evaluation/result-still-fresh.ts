@@ -20,7 +20,7 @@ export const resultStillFresh = rule({
   why: 'A surface that wetted well goes on ageing in store. A result is a picture of the day of the test, and a lot that waits too long needs a new one.',
   formula: 'days since the newest test that passed under the specified conditions ≤ most',
   stage: 'evaluation',
-  version: 2,
+  version: 3,
   reads: { ...passingReads, lots, max: reaffirmationAgeMax, guard: resultAgeGuard, today },
   judge(inputs): Judged {
     const { max } = inputs
@@ -71,12 +71,12 @@ function partOf(
     return {
       ...common,
       verdict: 'fails',
-      measured: { ...common.measured, failedOn: newest.testedOn },
-      found: `${received}; failed its newest test, of ${newest.testedOn}.`,
+      measured: { ...common.measured, failedOn: newest.restsOn },
+      found: `${received}; failed its newest test, of ${newest.restsOn}.`,
       remedy: { message: 'Reject the lot, or have it refinished and test it again.' },
     }
   }
-  const age = daysBetween(newest.testedOn, now)
+  const age = daysBetween(newest.restsOn, now)
   const margin: Margin = {
     found: age,
     limit: max.value,

@@ -15,7 +15,7 @@ export const rotaryDipWettingTime = rule({
   formula:
     'time to wet of each specimen ≤ most of the method at its temperature, flux and alloy; nonconforming ≤ acceptance number',
   stage: 'evaluation',
-  version: 3,
+  version: 4,
   reads: { ...samplingReads, guard: wettingTimeGuard },
   judge(inputs) {
     const { wettingTime: max, guard } = inputs

@@ -18,7 +18,7 @@ export const solderFloatSoundness = rule({
   why: 'A laminate that blisters or delaminates on the bath fails in the wave as well, board by board and after the parts are in.',
   formula: 'each specimen sound after its float; bad ≤ acceptance number',
   stage: 'evaluation',
-  version: 3,
+  version: 4,
   reads: samplingReads,
   judge: (inputs) =>
     judgeSampledLots(

@@ -7,7 +7,8 @@ import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import { acceptableQualityLevel, inspectionLevel } from '@/shared/plan/parameters/evaluation-sampling'
 import { optional, rule } from '@/shared/rules/rule'
 import { sampledLimits } from '@/shared/sampling/asked-methods'
-import { resultsOfLots } from '@/shared/sampling/results-of-lots'
+import { resultsOfLots, type ResultsOfLot } from '@/shared/sampling/results-of-lots'
+import { testInWords, testKey, untried } from '@/shared/sampling/test-asked'
 import { demandsFrom, samplingReads } from '@/shared/sampling/sampling-reads'
 import { whyTailoredOut, type TestDemands } from '@/shared/sampling/test-status'
 import { spokenByWorst } from '@/shared/rules/worst-part'
@@ -22,7 +23,7 @@ export const supplierResultsReaffirmed = rule({
   why: 'A supplier tests what left the line; transport and store come after. His result saves nothing unless a test here has confirmed it for this lot.',
   formula: 'supplier’s result repeated by a test of one’s own within the time allowed, and agreeing',
   stage: 'evaluation',
-  version: 4,
+  version: 5,
   reads: {
     ...samplingReads,
     ...sampledLimits,
@@ -42,9 +43,7 @@ export const supplierResultsReaffirmed = rule({
     }
     const { needed, level, aql } = inputs
     const resultsOf = needed && level && aql && resultsOfLots({ ...inputs, needed, level, aql })
-    const spoken = spokenByWorst(
-      usable.map((lot) => partOf(lot, demandsFrom(inputs), resultsOf?.(lot).failed ?? [])),
-    )
+    const spoken = spokenByWorst(usable.map((lot) => partOf(lot, demandsFrom(inputs), resultsOf?.(lot))))
     return {
       ...spoken,
       found:
@@ -70,10 +69,11 @@ export const supplierResultsReaffirmed = rule({
 const messageSomethingOf = (lot: Lot, method: string): boolean =>
   lot.kind === 'consumable' || method !== 'receiving-check'
 
-function partOf(lot: Lot, demands: TestDemands, rejectedBy: readonly string[]): Part {
+function partOf(lot: Lot, demands: TestDemands, results: ResultsOfLot | undefined): Part {
+  const rejectedBy = results?.failed ?? []
   const common = { subject: lotName(lot), about: aboutLot(lot) }
   const counting = lot.tests.filter(
-    (test) => messageSomethingOf(lot, test.method) && whyTailoredOut(test, demands) === undefined,
+    (test) => messageSomethingOf(lot, test.method) && whyTailoredOut(lot, test, demands) === undefined,
   )
   const stated = lot.supplierResult.trim()
   if (stated === '') {
@@ -98,8 +98,8 @@ function partOf(lot: Lot, demands: TestDemands, rejectedBy: readonly string[]): 
     return {
       ...common,
       verdict: 'fails',
-      measured: { stated, rejectedBy },
-      found: `states “${stated}”; not reaffirmed: here it failed by ${rejectedBy.map(methodName).join(', ')}.`,
+      measured: { stated, rejectedBy: rejectedBy.map(testKey) },
+      found: `states “${stated}”; not reaffirmed: here it failed by ${rejectedBy.map(testInWords).join(', ')}.`,
       remedy: {
         message:
           'Rely on the result found here, tell the supplier with the readings, and dispose of the lot.',
@@ -107,6 +107,16 @@ function partOf(lot: Lot, demands: TestDemands, rejectedBy: readonly string[]): 
     }
   }
   const methods = [...new Set(counting.map(({ method }) => method))]
+  const missing = untried(lot, methods, demands)
+  if (missing.length > 0) {
+    return {
+      ...common,
+      verdict: 'undetermined',
+      measured: { stated, untried: missing.map(testKey) },
+      found: `states “${stated}”; not tried here by ${missing.map(testInWords).join(', ')}.`,
+      remedy: { message: 'Test a sample of the lot under that condition too.' },
+    }
+  }
   return {
     ...common,
     verdict: 'meets',

@@ -13,12 +13,19 @@ import { undetermined, type Judged, type Part, type Measured } from '@/shared/ru
 import { lots } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import {
+  conditionOf,
   unlikeConditions,
-  type SpecifiedConditions,
+  type ConditionDemands,
   type ConditionDifference,
   differenceInWords,
   differenceMeasured,
 } from '@/shared/sampling/test-status'
+import {
+  conditionInWords,
+  conditionsFor,
+  type SpecifiedConditions,
+} from '@/shared/sampling/stated-conditions'
+import { testKey, type TestAsked } from '@/shared/sampling/test-asked'
 import { spokenByWorst } from '@/shared/rules/worst-part'
 import { aboutLot } from '@/shared/records/lot-identity'
 import { count } from '@/shared/rules/measure'
@@ -35,7 +42,7 @@ export const testConditionsAlike = rule({
   why: 'A hotter bath, a stronger flux or a skipped ageing turns a bad surface into a good result. Results under different conditions cannot be set side by side.',
   formula: 'alloy, flux, temperature and ageing of each test = those specified',
   stage: 'evaluation',
-  version: 2,
+  version: 3,
   reads: {
     lots,
     conditions: testConditions,
@@ -69,20 +76,28 @@ export const testConditionsAlike = rule({
 })
 
 /** One lot under one method: nothing when the method was not used on it. */
-function partOf(
-  lot: Lot,
-  method: string,
-  demands: { readonly specified: SpecifiedConditions; readonly temperatureToleranceK: number },
-): Part[] {
+function partOf(lot: Lot, method: string, demands: ConditionDemands): Part[] {
   const tests = lot.tests.filter((test) => test.method === method)
   const unlike = tests
-    .map((test) => ({ test, differences: unlikeConditions(test, demands) }))
+    .map((test) => ({ test, differences: unlikeConditions(lot, test, demands) }))
     .filter(({ differences }) => differences.length > 0)
   if (tests.length === 0) return []
   const common = {
     subject: `lot ${lot.code}, ${methodName(method)}`,
     about: { ...aboutLot(lot), method },
     measured: unlikeMeasured(tests.length, unlike),
+  }
+  const untried = statedAndUntried(lot, method, demands)
+  if (untried.length > 0 && unlike.length < tests.length) {
+    return [
+      {
+        ...common,
+        verdict: isUsable(lot) ? 'undetermined' : 'not applicable',
+        measured: { ...common.measured, untried: untried.map(testKey) },
+        found: `not tested ${untried.map(({ condition, stated }) => conditionInWords(condition, stated)).join(', nor ')}, which is stated too.`,
+        remedy: { message: 'Test a sample of the lot under each condition stated.' },
+      },
+    ]
   }
   if (unlike.length === 0) {
     return [{ ...common, verdict: 'meets', found: `${tests.length} made as specified.` }]
@@ -108,6 +123,18 @@ function partOf(
       },
     },
   ]
+}
+
+/** Conditions stated for the lot that none of its tests was made under, whatever else is wrong with a test. */
+function statedAndUntried(lot: Lot, method: string, demands: ConditionDemands): TestAsked[] {
+  const alike = lot.tests.filter(
+    (test) => test.method === method && unlikeConditions(lot, test, demands).length === 0,
+  )
+  const made = new Set(alike.map((test) => conditionOf(lot, test, demands)))
+  const stated = conditionsFor(demands.specified, method, lot)
+  return stated
+    .filter((condition) => !made.has(condition))
+    .map((condition) => ({ method, condition, stated }))
 }
 
 interface UnlikeTest {

@@ -25,6 +25,8 @@ import { optional, rule } from '@/shared/rules/rule'
 import { askedOf } from '@/shared/sampling/asked-methods'
 import { curvesOfTest } from '@/shared/wetting/curves-of-test'
 import { demandsFrom, statusReads } from '@/shared/sampling/sampling-reads'
+import { conditionAbout, conditionInWords } from '@/shared/sampling/stated-conditions'
+import { testsAsked, type TestAsked } from '@/shared/sampling/test-asked'
 import { sortTests, type TestDemands } from '@/shared/sampling/test-status'
 import {
   CRITERIA_SOURCE,
@@ -45,7 +47,7 @@ export const wettingBalanceCurves = rule({
   why: 'The curve shows how fast and how well solder takes, and whether it draws back. It is evidence; it decides a lot only where named people agreed that it does, or where solder shuns the surface to the end.',
   formula: 'criteria of the edition on each curve; F = γ · P · cos θ − ρ · g · V; no lead ends unwetted',
   stage: 'evaluation',
-  version: 2,
+  version: 3,
   reads: {
     ...statusReads,
     needed: lotsNeeded,
@@ -64,12 +66,17 @@ export const wettingBalanceCurves = rule({
     const demands = demandsFrom(inputs)
     const judged = inputs.lots
       .filter((lot) => isUsable(lot) && (isAsked(lot, method.key) || hasCurves(lot)))
-      .map((lot) =>
-        judgeLot(
-          lot,
-          demands,
-          agreed && { ...agreed, dropMaxPct: inputs.drop.value, guardPct: inputs.guard.value },
-        ),
+      .flatMap((lot) =>
+        testsAsked(lot, method.key, demands)
+          .filter(({ condition }) => isAsked(lot, method.key) || wasTriedUnder(lot, demands, condition))
+          .map((asked) =>
+            judgeLot(
+              lot,
+              asked,
+              demands,
+              agreed && { ...agreed, dropMaxPct: inputs.drop.value, guardPct: inputs.guard.value },
+            ),
+          ),
       )
     const base = {
       limit,
@@ -102,9 +109,22 @@ interface JudgedLot {
   readonly marks?: WettingCurveMarks
 }
 
-function judgeLot(lot: Lot, demands: TestDemands, agreed: AgreedCriteria | undefined): JudgedLot {
-  const common = { subject: lotName(lot), about: aboutLot(lot) }
-  const { counted, excluded } = sortTests(lot, method.key, demands)
+function wasTriedUnder(lot: Lot, demands: TestDemands, condition: TestAsked['condition']): boolean {
+  const { counted, excluded } = sortTests(lot, method.key, demands, condition)
+  return counted.length + excluded.length > 0
+}
+
+function judgeLot(
+  lot: Lot,
+  { condition, stated }: TestAsked,
+  demands: TestDemands,
+  agreed: AgreedCriteria | undefined,
+): JudgedLot {
+  const common = {
+    subject: [lotName(lot), conditionInWords(condition, stated)].filter(Boolean).join(', '),
+    about: { ...aboutLot(lot), ...conditionAbout(condition, stated) },
+  }
+  const { counted, excluded } = sortTests(lot, method.key, demands, condition)
   const open = (found: string): JudgedLot => ({
     part: {
       ...common,

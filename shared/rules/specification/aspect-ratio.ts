@@ -3,6 +3,7 @@ import { aspectRatioMax } from '@/shared/plan/limits/lead-holes'
 import { aspectRatioGuard } from '@/shared/plan/limits/specification-guards'
 import { boardThickness } from '@/shared/plan/parameters/laminate'
 import { barrelPlating, leadHoles } from '@/shared/plan/parameters/lead-holes'
+import type { GoverningRequirement } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts'
@@ -52,13 +53,7 @@ export const aspectRatio = rule({
             },
           })
           if (part.verdict === 'meets') return part
-          const minDrillMm = stepAbove(boardMm / (max.value * (1 - guard.value / 100)), 0.05)
-          return {
-            ...part,
-            remedy: {
-              message: `${row.component}: drill at least ${formatQuantity(minDrillMm, 'mm')}, or use a thinner board.`,
-            },
-          }
+          return { ...part, remedy: { message: `${row.component}: ${remedyInWords(boardMm, max, guard)}.` } }
         }),
       )
     if (parts.length === 0) return notApplicable('No hole is plated.')
@@ -71,3 +66,14 @@ export const aspectRatio = rule({
     })
   },
 })
+
+/** The drill that keeps out of the guard band; a band as wide as the limit leaves no room to any. */
+function remedyInWords(
+  boardMm: number,
+  max: Pick<GoverningRequirement, 'value'>,
+  guard: Pick<GoverningRequirement, 'value'>,
+): string {
+  const aim = max.value * (1 - guard.value / 100)
+  if (!(aim > 0)) return 'state a guard band narrower than the limit: within this one no hole meets'
+  return `drill at least ${formatQuantity(stepAbove(boardMm / aim, 0.05), 'mm')}, or use a thinner board`
+}

@@ -1,5 +1,5 @@
 import { BOARD_FINISHES, type BoardFinish } from '@/shared/materials/board-finishes'
-import { GROWTH_LAWS, PEAK_FACTOR } from '@/shared/materials/growth-laws'
+import { GROWTH_LAWS, GROWTH_UNDER, PEAK_FACTOR } from '@/shared/materials/growth-laws'
 import { TIN_PER_CU6SN5 } from '@/shared/materials/metals'
 import { compoundUm, growthBand } from '@/shared/physics/intermetallic'
 import { HOURS_PER_MONTH } from '@/shared/quantity/calendar'
@@ -22,7 +22,7 @@ export const storageLife = rule({
   formula:
     'h − 0.692 · x/s ≥ least; x = √(x₀² + k · t), k the fastest of the laws whose author can be followed, times 1.5² for the peaks',
   stage: 'specification',
-  version: 2,
+  version: 3,
   reads: {
     finish: boardFinish,
     boardUm: boardFinishMin,
@@ -69,9 +69,14 @@ export const storageLife = rule({
       notes: [
         'Published energies run from 55 to 128 kJ/mol and rates differ severalfold: the span is shown, and the fastest growth whose author can be followed decides. A fit in circulation without an author is shown beside it.',
         'Solderability is lost before the tin: compound stands up in peaks, which the fastest growth counts; coatings thin at edges, and oxide joins in.',
-        ...(stored.some((each) => each.overNickel)
+        ...(stored.some(({ under }) => under === 'nickel')
           ? [
               'Over nickel the compound grows more slowly by a law of its own, for which no full set of constants is published: the copper law is kept, on the safe side.',
+            ]
+          : []),
+        ...(stored.some(({ under }) => under === 'iron-nickel')
+          ? [
+              `Leads of iron-nickel do not grow compound as copper does (${GROWTH_UNDER['iron-nickel'].source.cite}): copper’s law is the most it can be, so a lead that fails by it is open, not failed.`,
             ]
           : []),
         ...(finish.coating === 'tin' && !growsCompound(key)

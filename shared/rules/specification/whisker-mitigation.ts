@@ -16,9 +16,10 @@ export const whiskerMitigation = rule({
   id: 'whisker-mitigation',
   title: 'Tin whiskers',
   why: 'Pure tin can grow hair-thin crystals for years that short its neighbours; what solder covers is safe, what stays bare is not.',
-  formula: 'no bright tin; matte tin over nickel, or thick and annealed; class 3 with lead',
+  formula:
+    'no bright tin; matte tin over nickel, or thick and annealed; class 3, and leads of iron-nickel, with lead',
   stage: 'specification',
-  version: 1,
+  version: 2,
   reads: { finish: boardFinish, finishes: leadFinishes, grade: productClass },
   judge({ finish, finishes, grade }) {
     const { nickelUnderlayerUm, matteThicknessUm, anneal } = WHISKER_MEASURES
@@ -34,6 +35,7 @@ export const whiskerMitigation = rule({
       nickelUnderlayerUm.source,
       matteThicknessUm.source,
       anneal.source,
+      WHISKER_MEASURES.ironNickel.source,
       published(
         'Conformal coating of 2 mil slows whiskers without preventing them (NASA Goddard; secondary copy)',
       ),
@@ -82,17 +84,27 @@ function judgeLead(row: LeadFinish, grade: Grade): Part {
     : annealedThick
       ? 'thick and annealed'
       : 'without a measure against whiskers'
-  const verdict: Verdict =
-    nickel || annealedThick ? (grade === '3' ? 'marginal' : 'meets') : grade === '1' ? 'marginal' : 'fails'
+  const measured = nickel || annealedThick
+  // What drives them on iron-nickel is the mismatch of expansion, which no measure on the coating relieves.
+  const strict = grade === '3' || row.base === 'iron-nickel'
+  const verdict: Verdict = measured
+    ? grade === '3' && row.base === 'iron-nickel'
+      ? 'fails'
+      : strict
+        ? 'marginal'
+        : 'meets'
+    : grade === '1'
+      ? 'marginal'
+      : 'fails'
   return {
     subject: row.component,
     verdict,
-    measured: { coating: row.coating, overNickel: nickel, annealedThick },
-    found: `${coating.label}, ${measures}`,
+    measured: { coating: row.coating, base: row.base, overNickel: nickel, annealedThick },
+    found: `${coating.label}, ${measures}${row.base === 'iron-nickel' ? '; on iron-nickel every change of temperature strains it' : ''}`,
     ...(verdict !== 'meets' && {
       remedy: {
         message:
-          grade === '3'
+          grade === '3' || row.base === 'iron-nickel'
             ? `${row.component}: order tin-lead, or have the leads dipped in it; or accept matte tin over nickel by concession.`
             : `${row.component}: order at least ${formatQuantity(nickelUnderlayerUm.value, 'µm')} of nickel under the tin, or ${formatQuantity(matteThicknessUm.value, 'µm')} annealed.`,
       },

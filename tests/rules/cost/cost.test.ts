@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { changeCostOn, changeCostOverTime } from '@/shared/cost/change-cost'
 import { costsByDecision, decisionCosts } from '@/shared/cost/decision-costs'
+import { exactly, isKnown } from '@/shared/cost/amount'
 import { expectedAndActual } from '@/shared/cost/expected-and-actual'
 import { unitCosts } from '@/shared/cost/unit-costs'
 import { exactly, isKnown, type Amount } from '@/shared/cost/amount'
@@ -230,8 +231,22 @@ describe('expected and actual', () => {
     expect(found?.expectedHere).toBeCloseTo(240 * 0.05 * 0.9 * 12, 8)
     expect(found?.expectedInService).toBeCloseTo(240 * 0.05 * 0.1 * 0.2 * 250, 8)
     // Half an hour at 40, and the one return that a joint caused.
-    expect(found).toMatchObject({ actualHere: 20, actualInService: 300 })
-    expect(found?.saved).toBeCloseTo(129.6 + 60 - 320, 8)
+    expect(found).toMatchObject({ actualHere: exactly(20), actualInService: exactly(300) })
+    const saved = found?.saved
+    expect(saved !== undefined && isKnown(saved) && saved.from).toBeCloseTo(129.6 + 60 - 320, 8)
+  })
+  test('a return without a cost, and rework without a price for the hour, are not known and not nothing', () => {
+    const unpriced = { ...returned(0), cause: 'solder-joint' as const, cost: undefined }
+    expect(expectedAndActual(values, 240, { rework: [rework(30)], returns: [unpriced] })).toMatchObject({
+      actualHere: exactly(20),
+      actualInService: 'unknown',
+      saved: 'unknown',
+    })
+    const without = new Map([...values].filter(([key]) => key !== workingHourCost.key))
+    expect(expectedAndActual(without, 240, { rework: [rework(30)], returns: [] })).toMatchObject({
+      actualHere: 'unknown',
+      saved: 'unknown',
+    })
   })
   test('nothing is expected without a cost table or before the first board', () => {
     const none = { rework: [], returns: [] }

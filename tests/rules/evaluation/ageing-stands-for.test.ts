@@ -7,7 +7,7 @@ import { boardStorageMonths, leadStorageMonths, storageTemperature } from '@/sha
 import { HOURS_PER_MONTH } from '@/shared/quantity/calendar'
 import { ageingStandsFor } from '@/shared/rules/evaluation/ageing-stands-for'
 import { findingOf, set, type SetValue } from '../facts-builder'
-import { boardConditions } from '../lots-builder'
+import { stated } from '../lots-builder'
 
 const store = { temperatureC: 25, relativeHumidityPct: 60 }
 
@@ -50,8 +50,7 @@ describe('what an ageing stands for', () => {
   })
 })
 
-const aged = (ageing: AgeingKey): SetValue =>
-  set(testConditions, [{ method: 'rotary-dip', ...boardConditions, ageing }])
+const aged = (ageing: AgeingKey): SetValue => set(testConditions, [stated('rotary-dip', { ageing })])
 const findingWith = (...values: SetValue[]) => findingOf(ageingStandsFor, { values })
 const at25 = set(storageTemperature, 25)
 const months = (value: number) => set(boardStorageMonths, value)

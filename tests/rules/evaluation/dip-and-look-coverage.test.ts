@@ -5,7 +5,7 @@ import { testConditions } from '@/shared/plan/parameters/evaluation-test-conditi
 import { dipAndLookCoverage } from '@/shared/rules/evaluation/dip-and-look-coverage'
 import { dipAndLookTally } from '@/shared/sampling/specimen-tally'
 import { findingOf, set } from '../facts-builder'
-import { boardConditions, lot, needed, readingsOf, testOf, timer } from '../lots-builder'
+import { boardConditions, lot, needed, readingsOf, stated, testOf, timer } from '../lots-builder'
 
 // MIL-STD-883 method 2003 (published, secondary copy): at least 95 % covered; pinholes, voids,
 // porosity, non-wetting and dewetting together at most 5 %.
@@ -62,7 +62,7 @@ describe('a lot of components', () => {
   const conditions = { ...boardConditions, bathTemperatureC: 245, ageing: 'steam-8h' } as const
   const values = [
     set(lotsNeeded, [needed('transformer T1', 'component', 'dip-and-look')]),
-    set(testConditions, [{ method: 'dip-and-look', ...conditions }]),
+    set(testConditions, [stated('dip-and-look', conditions)]),
     set(inspectionLevel, 'S-3'),
     set(acceptableQualityLevel, '1.0'),
   ]

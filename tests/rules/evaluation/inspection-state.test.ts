@@ -7,13 +7,13 @@ import {
 } from '@/shared/plan/parameters/evaluation-sampling'
 import type { Lot } from '@/shared/records/lot'
 import { inspectionState } from '@/shared/rules/evaluation/inspection-state'
-import { lotSamplingPlan } from '@/shared/sampling/lot-sampling'
+import { seriesOf } from '@/shared/sampling/lot-sampling'
 import { samplingPlanRisk } from '@/shared/rules/evaluation/sampling-plan-risk'
 import { rotaryDipWettingTime } from '@/shared/rules/evaluation/rotary-dip-wetting-time'
 import { ROTARY_DIP } from '@/shared/sampling/sampled-method'
 import { MIL_STD_105E } from '@/shared/statistics/sampling/switching-rules'
 import { findingOf, set, type FactsInput, type SetValue } from '../facts-builder'
-import { boardConditions, boardPlan, lot, rotaryDip, timer, times } from '../lots-builder'
+import { boardConditions, boardPlan, lot, rotaryDip, stated, timer, times } from '../lots-builder'
 
 /** A year of lots, one every ten days; G is good and B has one slow specimen among twenty. */
 const history = (outcomes: string, over: Partial<Lot> = {}): Lot[] =>
@@ -141,35 +141,35 @@ describe('the plan of the next lot', () => {
         zeroAcceptance: { fraction: 0.1, confidence: 0.9 },
       },
       demands: {
-        specified: [{ method: 'rotary-dip', ...boardConditions }],
+        specified: [stated('rotary-dip')],
         temperatureToleranceK: 5,
         wettingTime: { kind: 'default', value: 2 },
         instruments: { instruments: [timer], calibrations: [] },
       },
+      needed: [],
       switching: MIL_STD_105E,
       supplierActions: [],
       normalityMin: 0.05,
     },
   } as const
   const coming = lot({ id: 'next', code: 'B-99', receivedOn: '2026-06-01' })
+  const planOf = (lots: readonly Lot[], code: string) =>
+    seriesOf(lots, asked.method, asked.limit, asked.context)
+      .flatMap((series) => series.lots)
+      .find((one) => one.lot.code === code)
   test('grows from 13 to 20 pieces after two bad lots', () => {
-    expect(lotSamplingPlan(coming, history('GG'), asked).plan).toMatchObject({
+    expect(planOf([...history('GG'), coming], 'B-99')?.plan).toMatchObject({
       sampleSize: 13,
       severity: 'normal',
     })
-    expect(lotSamplingPlan(coming, history('BB'), asked).plan).toMatchObject({
+    expect(planOf([...history('BB'), coming], 'B-99')?.plan).toMatchObject({
       sampleSize: 20,
       severity: 'tightened',
     })
   })
   test('asks only about lots before it', () => {
     const early = { ...coming, receivedOn: '2026-01-06' }
-    expect(lotSamplingPlan(early, history('GBB'), asked).inspection.severity).toBe('normal')
-  })
-  test('of the lot in the history itself is the plan it was tested to', () => {
-    const lots = history('BBG')
-    expect(lotSamplingPlan(lots[2]!, lots, asked).plan).toMatchObject({ sampleSize: 20 })
-    expect(lotSamplingPlan(lots[0]!, lots, asked).plan).toMatchObject({ sampleSize: 13 })
+    expect(planOf([...history('GBB'), early], 'B-99')?.inspection.severity).toBe('normal')
   })
 })
 

@@ -1,22 +1,11 @@
 import { describe, expect, test } from 'vitest'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import { testConditions } from '@/shared/plan/parameters/evaluation-test-conditions'
-import type { ValueOf } from '@/shared/plan/parameter'
 import { leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
 import { namesComponent } from '@/shared/records/lot-identity'
 import { lotsNeededPresent } from '@/shared/rules/evaluation/lots-needed-present'
 import { findingOf, set, unchecked, type FactsInput } from '../facts-builder'
-import {
-  accepted,
-  boardConditions,
-  boardPlan,
-  lot,
-  needed,
-  rejected,
-  rotaryDip,
-  testOf,
-  timer,
-} from '../lots-builder'
+import { accepted, boardPlan, lot, needed, rejected, rotaryDip, stated, testOf, timer } from '../lots-builder'
 
 const findingWith = (over: FactsInput) =>
   findingOf(lotsNeededPresent, { values: boardPlan, instruments: [timer], ...over })
@@ -83,13 +72,8 @@ describe('what the plan forgot', () => {
       tests: [testOf('dip-and-look', [{ specimen: 's1', coveragePct: 99 }])],
       disposition: accepted,
     })
-    const conditions = ['rotary-dip', 'dip-and-look'].map((method) => ({ method, ...boardConditions }))
-    const values = [
-      ...boardPlan,
-      set(lotsNeeded, rows),
-      set(testConditions, conditions as ValueOf<typeof testConditions>),
-      withHoles('T1'),
-    ]
+    const conditions = (['rotary-dip', 'dip-and-look'] as const).map((method) => stated(method))
+    const values = [...boardPlan, set(lotsNeeded, rows), set(testConditions, conditions), withHoles('T1')]
     expect(findingWith({ values, lots: [tested, component] }).verdict).toBe('meets')
   })
   test('the board itself', () => {

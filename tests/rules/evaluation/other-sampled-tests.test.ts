@@ -14,7 +14,7 @@ import { samplingPlanRisk } from '@/shared/rules/evaluation/sampling-plan-risk'
 import { solderFloatSoundness } from '@/shared/rules/evaluation/solder-float-soundness'
 import type { AnyRule } from '@/shared/rules/rule'
 import { findingOf, requirement, set, type FactsInput } from '../facts-builder'
-import { boardConditions, boardPlan, lot, needed, rejected, testOf, timer } from '../lots-builder'
+import { boardPlan, lot, needed, rejected, stated, testOf, timer } from '../lots-builder'
 
 const values = [
   ...boardPlan,
@@ -23,7 +23,7 @@ const values = [
     needed('laminate', 'laminate', 'solder-float'),
     needed('flux', 'consumable', 'receiving-check'),
   ]),
-  set(testConditions, [{ method: 'plated-hole-rise', ...boardConditions }]),
+  set(testConditions, [stated('plated-hole-rise')]),
 ]
 const findingWith = (rule: AnyRule, lots: readonly Lot[]) =>
   findingOf(rule, { values, instruments: [timer], lots })
@@ -140,8 +140,58 @@ describe('what the sampling plan lets pass', () => {
   test('a lot taken whole leaves nothing to chance', () => {
     expect(risk({}, [lot({ quantity: 10 })]).verdict).toBe('meets')
   })
-  test('no lot, or a rejected one: nothing to plan for', () => {
-    expect(risk({}, []).verdict).toBe('undetermined')
-    expect(risk({}, [lot({ disposition: rejected })]).verdict).toBe('undetermined')
+  // Level S-3 at AQL 1.0 is letter E in the table with 0 accepted, 13 pieces, for every size of lot.
+  test('no lot, or a rejected one: the plan is judged as it is stated, for every size of lot', () => {
+    for (const lots of [[], [lot({ disposition: rejected })]]) {
+      const finding = risk({}, lots)
+      expect(finding.verdict).toBe('meets')
+      expect(finding.margin?.found).toBeCloseTo(16.23, 2)
+    }
+    expect(risk({ values: [...boardPlan, set(inspectionLevel, 'S-1')] }, []).verdict).toBe('meets')
+  })
+  // At AQL 2.5 level S-1 takes 5 pieces of any lot: 1 − 0.1^(1/5) = 36.9 % passes one time in ten.
+  test('a plan that lets too much through of any lot fails before one comes', () => {
+    const values = [...boardPlan, set(acceptableQualityLevel, '2.5'), set(inspectionLevel, 'S-1')]
+    const finding = risk({ values }, [])
+    expect(finding.verdict).toBe('fails')
+    expect(finding.margin?.found).toBeCloseTo(36.9, 1)
+    expect(finding.parts?.[0]?.about).toEqual({
+      part: 'bare board LX-41',
+      kind: 'bare board',
+      method: 'rotary-dip',
+    })
+  })
+  test('a plan that protects large lots only asks how large they will be', () => {
+    const values = [...boardPlan, set(acceptableQualityLevel, '2.5'), set(inspectionLevel, 'II')]
+    expect(risk({ values }, []).verdict).toBe('undetermined')
+    const expecting = (lotSize: number) =>
+      risk(
+        {
+          values: [
+            ...values,
+            set(lotsNeeded, [{ ...needed('bare board LX-41', 'bare board', 'rotary-dip'), lotSize }]),
+          ],
+        },
+        [],
+      ).verdict
+    expect(expecting(40)).toBe('fails')
+    expect(expecting(1000)).toBe('meets')
+  })
+  // 22 of none nonconforming: 1 − 0.1^(1/22) = 9.94 %; 5: 36.9 %.
+  test('a sample stated for the part is judged in place of the programme’s', () => {
+    const sampling = (sampleSize: number) =>
+      risk(
+        {
+          values: [
+            ...boardPlan,
+            set(lotsNeeded, [{ ...needed('bare board LX-41', 'bare board', 'rotary-dip'), sampleSize }]),
+          ],
+        },
+        [lot({ quantity: 5000 })],
+      )
+    expect(sampling(22).margin?.found).toBeCloseTo(9.94, 2)
+    expect(sampling(22).verdict).toBe('meets')
+    expect(sampling(5).verdict).toBe('fails')
+    expect(sampling(5).remedy?.message).toContain('larger sample')
   })
 })

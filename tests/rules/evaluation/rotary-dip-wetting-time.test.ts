@@ -18,6 +18,7 @@ import {
   needed,
   rejected,
   rotaryDip,
+  stated,
   testOf,
   timer,
   times,
@@ -267,7 +268,7 @@ describe('the default of 2 s belongs to its bath, its solder and its flux', () =
     return findingOf(rotaryDipWettingTime, {
       values: [
         ...boardPlan.filter(([key]) => key !== testConditions.key),
-        set(testConditions, [{ method: 'rotary-dip', ...conditions }]),
+        set(testConditions, [stated('rotary-dip', conditions)]),
       ],
       instruments: [timer],
       lots: [lot({ tests: [rotaryDip(times(13, 1), { conditions })] })],

@@ -12,7 +12,7 @@ import { resultStillFresh } from '@/shared/rules/evaluation/result-still-fresh'
 import { supplierResultsReaffirmed } from '@/shared/rules/evaluation/supplier-results-reaffirmed'
 import { wettingBalanceCurves } from '@/shared/rules/evaluation/wetting-balance-curves'
 import { findingOf, set, type SetValue } from '../facts-builder'
-import { accepted, boardConditions, boardPlan, lot, needed, testOf, timer } from '../lots-builder'
+import { accepted, boardConditions, boardPlan, lot, needed, stated, testOf, timer } from '../lots-builder'
 
 const conditions = {
   ...boardConditions,
@@ -39,7 +39,7 @@ const curve = (crossS: number, peak: number, end = peak, over: Partial<LotTest> 
   return testOf('wetting-balance', rows, { conditions, ...over })
 }
 const wire = (...tests: LotTest[]): Lot => lot({ kind: 'component', part: 'T1', tests })
-const base = [...boardPlan, set(testConditions, [{ method: 'wetting-balance', ...boardConditions }])]
+const base = [...boardPlan, set(testConditions, [stated('wetting-balance')])]
 const agreed = (set_: 'set-a' | 'set-b'): SetValue[] => [
   set(wettingBalanceCriteria, set_),
   set(wettingBalanceAgreedBy, 'R. Osei and Northgate Circuits, QA-12'),

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { defectRecord } from '@/shared/inspection/defect-record'
 import { defectsByComponent } from '@/shared/inspection/defects-by-component'
+import { exactly } from '@/shared/cost/amount'
 import { qualityCostSummary } from '@/shared/cost/quality-cost-summary'
 import { lifeTestFits, type LifeSpecimen } from '@/shared/reliability/life-test-fit'
 import { inspection } from '../record-builder'
@@ -116,6 +117,17 @@ describe('quality costs', () => {
       ['__proto__', 101],
       ['constructor', 100],
     ])
+  })
+  test('what has no price leaves the sum unknown; the rest is the least it can be', () => {
+    const records = { costs: [cost('prevention', 300)], rework: [rework], returns: [back] }
+    expect(qualityCostSummary(records)).toMatchObject({
+      sum: 'unknown',
+      unpriced: { rework: 1, returns: 0 },
+    })
+    expect(
+      qualityCostSummary({ ...records, returns: [back, { ...back, cost: undefined }] }, 80),
+    ).toMatchObject({ sum: 'unknown', total: 740, unpriced: { rework: 0, returns: 1 } })
+    expect(qualityCostSummary(records, 80).sum).toEqual(exactly(740))
   })
   test('nothing spent is nothing, not a division by it', () => {
     expect(qualityCostSummary({ costs: [], rework: [], returns: [] })).toMatchObject({

@@ -15,6 +15,8 @@ import {
   flux,
   fluxResidue,
   insulationNeeded,
+  deliveriesUntil,
+  leadExemptions,
   leadRestriction,
   solderAlloy,
 } from '@/shared/plan/parameters/solder'
@@ -97,10 +99,38 @@ describe('restriction of lead', () => {
     ['restricted', 'sac305', 'enig', leadFinish(), 'fails'],
     ['restricted', 'sac305', 'hot-air-tin-lead', tin, 'fails'],
     ['restricted', 'sn60pb40', 'enig', tin, 'fails'],
-    ['exempt', 'sn60pb40', 'enig', tin, 'marginal'],
+    ['exempt', 'sn60pb40', 'enig', tin, 'undetermined'],
     ['out-of-scope', 'sn60pb40', 'tin-lead-plated', leadFinish(), 'meets'],
   ] as const)('%s, %s, %s: %5$s', (regime, alloy, finish, row, verdict) => {
     expect(judged(regime, alloy, finish, row).verdict).toBe(verdict)
+  })
+  describe('under an exemption', () => {
+    const exempt = (expiresOn: string | undefined, until?: string, now = '2026-03-02') =>
+      findingOf(leadRestrictionRule, {
+        values: [
+          set(leadRestriction, 'exempt'),
+          set(solderAlloy, 'sn60pb40'),
+          set(boardFinish, 'enig'),
+          set(leadFinishes, [tin]),
+          set(leadExemptions, [{ exemption: '7(a)', covers: 'solder of high melting point', expiresOn }]),
+          ...(until === undefined ? [] : [set(deliveriesUntil, until)]),
+        ],
+        today: now,
+      })
+    test('its last day and the last delivery decide', () => {
+      expect(exempt('2027-06-30', '2027-06-30').verdict).toBe('meets')
+      expect(exempt('2027-06-30', '2027-07-01').verdict).toBe('fails')
+      expect(exempt('2027-06-30', '2027-07-01').found).toContain('before the last delivery')
+    })
+    test('it has run out the day after', () => {
+      expect(exempt('2026-03-02', '2026-03-02').verdict).toBe('meets')
+      expect(exempt('2026-03-01', '2026-02-01').verdict).toBe('fails')
+      expect(exempt('2026-03-01').found).toContain('ran out')
+    })
+    test('what is not stated is undetermined', () => {
+      expect(exempt(undefined, '2027-01-01').verdict).toBe('undetermined')
+      expect(exempt('2027-06-30').verdict).toBe('undetermined')
+    })
   })
   test('always says that it is no legal advice', () => {
     expect(judged('restricted', 'sac305', 'enig', tin).cautions?.[0]).toContain('No legal advice')

@@ -21,7 +21,7 @@ export function ByClass({ costs: { summary, hourCost }, code }: { costs: Costs; 
           {hourCost === undefined ? (
             <>
               <a href={parameterAddress(code, workingHourCost.key)}>The cost of a working hour</a> is not
-              given: rework counts its material alone.
+              given: what rework costs is not known.
             </>
           ) : (
             <>An hour costs {formatQuantity(hourCost, 'currency')}.</>

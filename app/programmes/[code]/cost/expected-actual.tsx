@@ -1,4 +1,6 @@
 import { RuledTable } from '@/app/ui/ruled-table'
+import { exactly, isKnown, lessAmount, sumOf, type Amount } from '@/shared/cost/amount'
+import { amountInWords } from '@/shared/cost/amount-in-words'
 import type { ExpectedAndActual } from '@/shared/cost/expected-and-actual'
 import { formatNumber } from '@/shared/quantity/format'
 
@@ -8,7 +10,11 @@ export function ExpectedActual({ expected }: { expected: ExpectedAndActual }) {
   const rows = [
     { what: 'Found here', expected: expectedHere, actual: actualHere },
     { what: 'In service, over the whole life', expected: expectedInService, actual: actualInService },
-    { what: 'Together', expected: expectedHere + expectedInService, actual: actualHere + actualInService },
+    {
+      what: 'Together',
+      expected: expectedHere + expectedInService,
+      actual: sumOf([actualHere, actualInService]),
+    },
   ]
   return (
     <>
@@ -19,20 +25,25 @@ export function ExpectedActual({ expected }: { expected: ExpectedAndActual }) {
         columns={[
           { label: 'Failure', names: true, cell: ({ what }) => what },
           { label: 'Expected', set: 'number', cell: (row) => formatNumber(row.expected) },
-          { label: 'So far', set: 'number', cell: (row) => formatNumber(row.actual) },
+          { label: 'So far', set: 'number', cell: (row) => amountInWords(row.actual) },
           {
             label: 'Saved',
             set: 'number',
-            cell: (row) => formatNumber(row.expected - row.actual),
+            cell: (row) => amountInWords(lessAmount(exactly(row.expected), row.actual)),
           },
         ]}
       />
       <p className="field-hint">
         Expected: joints · defects per million · (found · rework + escaped · failing · repair), by the cost
-        table of the chosen process. {saved >= 0 ? 'Less' : 'More'} was spent than expected; boards in service
-        are still young, so their part is not due yet. Rework of joints and returns traced to a solder joint
-        count; what came back for another cause does not.
+        table of the chosen process. {spentInWords(saved)} Boards in service are still young, so their part is
+        not due yet. Rework of joints and returns traced to a solder joint count; what came back for another
+        cause does not.
       </p>
     </>
   )
 }
+
+const spentInWords = (saved: Amount): string =>
+  isKnown(saved)
+    ? `${saved.from >= 0 ? 'Less' : 'More'} was spent than expected.`
+    : 'What was spent is not known while some of it has no price.'

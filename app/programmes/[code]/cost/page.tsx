@@ -7,6 +7,9 @@ import { readOptionStudies } from '@/lib/queries/option-studies'
 import { ceilingStanding } from '@/shared/cost/money-ceiling'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { Ceiling } from './ceiling'
+import { isKnown } from '@/shared/cost/amount'
+import { amountInWords } from '@/shared/cost/amount-in-words'
+import type { QualityCostSummary } from '@/shared/cost/quality-cost-summary'
 import { ByClass } from './by-class'
 import { ByDecision } from './by-decision'
 import { costsOf } from './costs'
@@ -46,15 +49,20 @@ export default async function CostPage({ params }: CostPageProps) {
       title="Cost"
       supplement="What was spent so that joints hold, what failure cost, and what each decision is worth; one currency throughout"
       cells={[
-        { label: 'Spent in all', value: formatNumber(costs.summary.total) },
+        { label: 'Spent in all', value: spentInWords(costs.summary) },
         {
           label: 'Of it on failure',
-          value: formatQuantity(costs.summary.failureShare * 100, '%', 3),
+          value: isKnown(costs.summary.sum)
+            ? formatQuantity(costs.summary.failureShare * 100, '%', 3)
+            : amountInWords('unknown'),
         },
         { label: 'Boards made', value: costs.boards },
         {
           label: 'Per board',
-          value: costs.boards > 0 ? formatNumber(costs.summary.total / costs.boards) : 'none made yet',
+          value:
+            costs.boards > 0
+              ? `${isKnown(costs.summary.sum) ? '' : 'at least '}${formatNumber(costs.summary.total / costs.boards)}`
+              : 'none made yet',
         },
       ]}
     >
@@ -68,4 +76,14 @@ export default async function CostPage({ params }: CostPageProps) {
       )}
     </ProgrammeSheet>
   )
+}
+
+/** The sum where all of it has a price; else the least it can be, and what has none. */
+function spentInWords({ sum, total, unpriced: { rework, returns } }: QualityCostSummary): string {
+  if (isKnown(sum)) return formatNumber(total)
+  const without = [
+    rework > 0 && `${rework} rework${rework === 1 ? '' : 's'}`,
+    returns > 0 && `${returns} return${returns === 1 ? '' : 's'}`,
+  ].filter(Boolean)
+  return `at least ${formatNumber(total)}; ${without.join(' and ')} without a price`
 }

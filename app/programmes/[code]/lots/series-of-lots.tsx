@@ -24,7 +24,7 @@ export function SeriesOfLots({ view }: { view: ProgrammeView }) {
         captionHidden
         narrow="cards-early"
         rows={series}
-        rowKey={({ supplier, part, method }) => `${supplier} ${part} ${method}`}
+        rowKey={({ supplier, part, label }) => `${supplier} ${part} ${label}`}
         columns={[
           { label: 'Supplier and part', names: true, cell: ({ supplier, part }) => `${supplier}, ${part}` },
           { label: 'Test', cell: ({ label }) => label },
@@ -37,7 +37,7 @@ export function SeriesOfLots({ view }: { view: ProgrammeView }) {
       {histories.length > 0 && (
         <div className="picture-row">
           {histories.slice(0, MAX_DRAWN).map((one) => (
-            <History key={`${one.supplier} ${one.part} ${one.method}`} code={view.code} series={one} />
+            <History key={`${one.supplier} ${one.part} ${one.label}`} code={view.code} series={one} />
           ))}
         </div>
       )}

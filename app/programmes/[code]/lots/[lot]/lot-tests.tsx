@@ -60,7 +60,7 @@ function Test({ view, lot, test, corrections }: TestProps) {
       <h3>
         {method.label}, {test.testedOn}, {test.testedBy}
       </h3>
-      <TailoredOut view={view} test={test} />
+      <TailoredOut view={view} lot={lot} test={test} />
       <Facts
         facts={[
           { label: 'Instrument', value: <InstrumentThen view={view} test={test} /> },
@@ -84,9 +84,9 @@ function Test({ view, lot, test, corrections }: TestProps) {
 }
 
 /** Why the test's result does not count, when it does not. */
-function TailoredOut({ view, test }: Pick<TestProps, 'view' | 'test'>) {
+function TailoredOut({ view, lot, test }: TestProps) {
   const demands = samplingContextOf(view.state.facts)?.demands
-  const because = demands && whyTailoredOut(test, demands)
+  const because = demands && whyTailoredOut(lot, test, demands)
   return because ? (
     <Notice kind="warning" title="This test does not count">
       {{ conditions: 'Its ', test: 'It ', instrument: '' }[because.of]}

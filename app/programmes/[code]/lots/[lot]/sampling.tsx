@@ -16,7 +16,7 @@ export function Sampling({ view, lot }: { view: ProgrammeView; lot: Lot }) {
           caption="Sampling of the lot"
           captionHidden
           rows={sampled}
-          rowKey={({ method }) => method}
+          rowKey={({ label }) => label}
           columns={[
             {
               label: 'Test',

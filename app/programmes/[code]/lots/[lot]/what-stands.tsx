@@ -3,7 +3,7 @@ import { Notice } from '@/app/ui/notice'
 import { refusal } from '@/shared/policy'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { Lot } from '@/shared/records/lot'
-import type { LotPart } from '../lot-parts'
+import { blamedBy, type Blamed, type LotPart } from '../lot-parts'
 import { PASSES } from '@/shared/rules/finding'
 
 /** Before all the tables: why the lot cannot be used as it stands, and what to do about it. */
@@ -17,21 +17,36 @@ export function WhatStands({
   parts: readonly LotPart[]
 }) {
   if (lot.disposition) return null
-  const failing = parts.filter(({ part }) => part.verdict === 'fails')
+  const failing = parts.filter((one) => one.part.verdict === 'fails' && blamedBy(one) === 'lot')
+  const amiss = BLAMES.flatMap((blamed) => {
+    const own = parts.filter((one) => one.part.verdict === 'fails' && blamedBy(one) === blamed)
+    return own.length > 0 ? [{ blamed, own }] : []
+  })
   const open = parts.filter(({ part }) => part.verdict !== 'fails' && !PASSES[part.verdict])
   if (failing.length > 0) {
     return (
-      <Notice kind="refusal" title="This lot fails and must not be soldered as it stands">
-        <Reasons view={view} parts={failing} />
-        <p>
-          {refusal('dispose-lot', view.actor)
-            ? 'Quality decides what becomes of it.'
-            : 'Decide what becomes of it: '}
-          {!refusal('dispose-lot', view.actor) && (
-            <a href="#disposition">reject it, or allow it under concession with a reason</a>
-          )}
-        </p>
-      </Notice>
+      <>
+        <Notice kind="refusal" title="This lot fails and must not be soldered as it stands">
+          <Reasons view={view} parts={failing} />
+          <p>
+            {refusal('dispose-lot', view.actor)
+              ? 'Quality decides what becomes of it.'
+              : 'Decide what becomes of it: '}
+            {!refusal('dispose-lot', view.actor) && (
+              <a href="#disposition">reject it, or allow it under concession with a reason</a>
+            )}
+          </p>
+        </Notice>
+        <Amiss view={view} amiss={amiss} />
+      </>
+    )
+  }
+  if (amiss.length > 0) {
+    return (
+      <>
+        <Amiss view={view} amiss={amiss} />
+        {open.length > 0 && <NotShownYet view={view} open={open} />}
+      </>
     )
   }
   if (open.length === 0) {
@@ -41,11 +56,36 @@ export function WhatStands({
       </Notice>
     )
   }
-  return (
-    <Notice kind="warning" title="Not shown yet">
-      <Reasons view={view} parts={open} />
+  return <NotShownYet view={view} open={open} />
+}
+
+const NotShownYet = ({ view, open }: { view: ProgrammeView; open: readonly LotPart[] }) => (
+  <Notice kind="warning" title="Not shown yet">
+    <Reasons view={view} parts={open} />
+  </Notice>
+)
+
+/** What has failed beside the lot itself, and so is not mended by rejecting it. */
+const BLAMES = ['plan', 'test', 'age of the test', 'store'] as const satisfies readonly Blamed[]
+const AMISS: Readonly<Record<(typeof BLAMES)[number], string>> = {
+  plan: 'The plan it is sampled by lets too much through; the lot itself has not failed',
+  test: 'A test of this lot does not count as it was made',
+  'age of the test': 'It has waited too long since its test',
+  store: 'It was not kept as specified',
+}
+
+function Amiss({
+  view,
+  amiss,
+}: {
+  view: ProgrammeView
+  amiss: readonly { readonly blamed: (typeof BLAMES)[number]; readonly own: readonly LotPart[] }[]
+}) {
+  return amiss.map(({ blamed, own }) => (
+    <Notice key={blamed} kind="warning" title={AMISS[blamed]}>
+      <Reasons view={view} parts={own} />
     </Notice>
-  )
+  ))
 }
 
 function Reasons({ view, parts }: { view: ProgrammeView; parts: readonly LotPart[] }) {
