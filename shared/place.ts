@@ -3,11 +3,15 @@ import type { Stage } from '@/shared/plan/stage'
 
 /** Where something is shown, as data: the app makes an address of it. Most places lie within a programme. */
 export type Place =
-  | { readonly kind: 'route card' | 'members' | 'machines' | 'inspections' }
-  | { readonly kind: 'action' | 'concession' | 'lesson' | 'study'; readonly number: number }
-  | { readonly kind: 'item'; readonly item: string; readonly part?: 'evidence' | 'approvals' }
+  | { readonly kind: 'route card' | 'members' | 'machines' | 'inspections' | 'rework' }
+  | {
+      readonly kind: 'action' | 'concession' | 'lesson' | 'study' | 'review' | 'nonconformity'
+      readonly number: number
+    }
+  | { readonly kind: 'item'; readonly item: string; readonly part?: 'evidence' | 'approvals' | 'comments' }
+  | { readonly kind: 'finding'; readonly rule: string; readonly part?: 'comments' }
   | { readonly kind: 'gate'; readonly stage: Stage }
-  | { readonly kind: 'parameter'; readonly parameter: string }
+  | { readonly kind: 'parameter'; readonly parameter: string; readonly part?: 'comments' }
   | { readonly kind: 'limit'; readonly limit: string }
   | { readonly kind: 'lot'; readonly lot: string }
   | { readonly kind: 'log'; readonly log: string; readonly part?: 'signals' }

@@ -1,6 +1,7 @@
 import type { z } from 'zod'
 import type { AnyFace, Face } from '@/shared/commands/face'
 import { acceptAnswer } from '@/shared/commands/actions/accept-answer'
+import { addComment } from '@/shared/commands/comments/add-comment'
 import { addInstrument } from '@/shared/commands/instruments/add-instrument'
 import { addItem } from '@/shared/commands/plan/add-item'
 import { addPerson } from '@/shared/commands/people/add-person'
@@ -11,9 +12,11 @@ import { answerAction } from '@/shared/commands/actions/answer-action'
 import { approveItem } from '@/shared/commands/signatures/approve-item'
 import { askAction } from '@/shared/commands/actions/ask-action'
 import { attachEvidence } from '@/shared/commands/evidence/attach-evidence'
+import { attachPicture } from '@/shared/commands/evidence/attach-picture'
 import { calibrateInstrument } from '@/shared/commands/instruments/calibrate-instrument'
 import { changeOwnPassword } from '@/shared/commands/people/change-own-password'
 import { changePerson } from '@/shared/commands/people/change-person'
+import { closeReview } from '@/shared/commands/reviews/close-review'
 import { createMachineToken } from '@/shared/commands/logs/create-machine-token'
 import { decideLesson } from '@/shared/commands/lessons/decide-lesson'
 import { decideSetAside } from '@/shared/commands/plan/decide-set-aside'
@@ -23,17 +26,23 @@ import { enablePerson } from '@/shared/commands/people/enable-person'
 import { grantConcession } from '@/shared/commands/signatures/grant-concession'
 import { handOverLead } from '@/shared/commands/programme/hand-over-lead'
 import { inviteMember } from '@/shared/commands/programme/invite-member'
+import { nameMinutes } from '@/shared/commands/reviews/name-minutes'
 import { openLog } from '@/shared/commands/logs/open-log'
+import { openNonconformity } from '@/shared/commands/nonconformities/open-nonconformity'
 import { openOptionStudy } from '@/shared/commands/specification/open-option-study'
 import { openProgramme } from '@/shared/commands/programme/open-programme'
+import { openReview } from '@/shared/commands/reviews/open-review'
 import { proposeLesson } from '@/shared/commands/lessons/propose-lesson'
 import { proposeSetAside } from '@/shared/commands/plan/propose-set-aside'
 import { receiveLot } from '@/shared/commands/lots/receive-lot'
+import { recordAttendance } from '@/shared/commands/reviews/record-attendance'
 import { recordInspection } from '@/shared/commands/inspections/record-inspection'
+import { recordStep } from '@/shared/commands/nonconformities/record-step'
 import { refuseConcession } from '@/shared/commands/signatures/refuse-concession'
 import { removeMember } from '@/shared/commands/programme/remove-member'
 import { requestConcession } from '@/shared/commands/signatures/request-concession'
 import { resetPassword } from '@/shared/commands/people/reset-password'
+import { resolveComment } from '@/shared/commands/comments/resolve-comment'
 import { restoreItem } from '@/shared/commands/plan/restore-item'
 import { retireLesson } from '@/shared/commands/lessons/retire-lesson'
 import { returnAnswer } from '@/shared/commands/actions/return-answer'
@@ -41,6 +50,7 @@ import { reviseParameter } from '@/shared/commands/specification/revise-paramete
 import { revokeMachineToken } from '@/shared/commands/logs/revoke-machine-token'
 import { signGate } from '@/shared/commands/signatures/sign-gate'
 import { stateRequirement } from '@/shared/commands/specification/state-requirement'
+import { strikeMinute } from '@/shared/commands/reviews/strike-minute'
 import { takeInstrumentOutOfUse } from '@/shared/commands/instruments/take-instrument-out-of-use'
 import { takeLead } from '@/shared/commands/programme/take-lead'
 import { testLot } from '@/shared/commands/lots/test-lot'
@@ -51,6 +61,8 @@ import { withdrawInspection } from '@/shared/commands/inspections/withdraw-inspe
 import { withdrawLotTest } from '@/shared/commands/lots/withdraw-lot-test'
 import { withdrawRecord } from '@/shared/commands/records/withdraw-record'
 import { withdrawRequirement } from '@/shared/commands/specification/withdraw-requirement'
+import { withdrawStep } from '@/shared/commands/nonconformities/withdraw-step'
+import { writeMinute } from '@/shared/commands/reviews/write-minute'
 
 /** The face of every command there is, in the order of the table of rights. A command that is not here cannot be written. */
 export const FACES = {
@@ -88,6 +100,18 @@ export const FACES = {
   'accept-answer': acceptAnswer,
   'return-answer': returnAnswer,
   'withdraw-action': withdrawAction,
+  'open-review': openReview,
+  'record-attendance': recordAttendance,
+  'write-minute': writeMinute,
+  'strike-minute': strikeMinute,
+  'close-review': closeReview,
+  'name-minutes': nameMinutes,
+  'add-comment': addComment,
+  'resolve-comment': resolveComment,
+  'open-nonconformity': openNonconformity,
+  'record-step': recordStep,
+  'withdraw-step': withdrawStep,
+  'attach-picture': attachPicture,
   'approve-item': approveItem,
   'request-concession': requestConcession,
   'grant-concession': grantConcession,

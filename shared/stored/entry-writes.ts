@@ -2,6 +2,7 @@ import { ownMember } from '@/shared/own-member'
 import type { CommandName } from '@/shared/commands/all-faces'
 import type { Writes } from './spoken-entry'
 import { DECISION_WRITES } from './writes/decision-writes'
+import { DELIBERATION_WRITES } from './writes/deliberation-writes'
 import { INSTALLATION_WRITES } from './writes/installation-writes'
 import { PROGRAMME_WRITES } from './writes/programme-writes'
 import { RECORD_WRITES } from './writes/record-writes'
@@ -17,6 +18,7 @@ const ENTRY_WRITES: Readonly<Record<CommandName | BesideTheDoor, Writes>> = {
   ...SPECIFICATION_WRITES,
   ...RECORD_WRITES,
   ...DECISION_WRITES,
+  ...DELIBERATION_WRITES,
   ...INSTALLATION_WRITES,
 }
 

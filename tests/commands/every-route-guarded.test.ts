@@ -29,6 +29,7 @@ const ROUTES: Readonly<Record<string, { may: Role; mayNot: Role }>> = {
   'GET administration/verification': { may: 'administrator', mayNot: 'design' },
   'GET audit/csv': { may: 'quality', mayNot: 'administrator' },
   'GET audit/verification': { may: 'auditor', mayNot: 'administrator' },
+  'POST programmes/[code]/pictures': { may: 'production', mayNot: 'auditor' },
   'GET programmes/[code]/files/[evidence]': { may: 'production', mayNot: 'stranger' },
   'POST programmes/[code]/items/[item]/evidence': { may: 'design', mayNot: 'auditor' },
   'POST programmes/[code]/logs/[log]/file': { may: 'production', mayNot: 'design' },

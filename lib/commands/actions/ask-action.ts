@@ -1,7 +1,9 @@
 import { z } from 'zod'
+import { applyOrigin, loadOrigin, originInput } from '@/lib/commands/actions/action-origin'
 import { defineCommand } from '@/lib/commands/command'
 import { department, line, paragraph, programmeCode } from '@/lib/commands/inputs'
 import { loadPlanItem } from '@/lib/commands/plan/load-plan-item'
+import { Prisma } from '@/lib/db/generated/client'
 import { ACTION_KINDS } from '@/shared/gate/programme-state'
 import { calendarDate } from '@/shared/columns/calendar-date'
 import { Refused } from '@/shared/refused'
@@ -17,13 +19,15 @@ export const askAction = defineCommand({
     kind: z.enum(ACTION_KINDS, { error: 'Choose what is asked: cost, feasibility, samples or information.' }),
     question: paragraph('The question'),
     dueOn: calendarDate('The due date'),
+    bornOf: originInput,
   }),
-  load: async (tx, { item }, { programmeId }) => ({
+  load: async (tx, { item, bornOf }, { programmeId, newId }) => ({
+    origin: await loadOrigin(tx, bornOf, { programmeId, newId }),
     item: await loadPlanItem(tx, programmeId, item),
     newest: (await tx.action.aggregate({ where: { programmeId }, _max: { number: true } }))._max.number ?? 0,
   }),
   subject: (_item, { from }) => ({ from }),
-  decide({ item, newest }, { from, to, kind, question, dueOn }, { newId, today }) {
+  decide({ item, newest, origin }, { from, to, kind, question, dueOn }, { newId, today }) {
     if (from === to)
       throw new Refused('An action goes to another department.', { to: 'Choose another department.' })
     if (dueOn < today)
@@ -38,9 +42,22 @@ export const askAction = defineCommand({
       question,
       dueOn,
     }
-    return { change: action, record: { ...action }, result: { action: action.number } }
+    return {
+      change: { ...action, bornOf: origin },
+      record: { ...action, bornOf: origin },
+      result: { action: action.number },
+    }
   },
   async apply(tx, action, { programmeId, actor, now }) {
-    await tx.action.create({ data: { ...action, programmeId, askedById: actor.personId, askedAt: now } })
+    await tx.action.create({
+      data: {
+        ...action,
+        bornOf: action.bornOf ?? Prisma.DbNull,
+        programmeId,
+        askedById: actor.personId,
+        askedAt: now,
+      },
+    })
+    await applyOrigin(tx, action.bornOf, action, { programmeId, personId: actor.personId, now })
   },
 })

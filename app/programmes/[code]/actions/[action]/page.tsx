@@ -1,8 +1,9 @@
 import { notFound } from 'next/navigation'
-import { actionsAddress, itemAddress } from '@/app/addresses'
+import { actionsAddress, itemAddress, reviewAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { Day } from '@/app/ui/date'
+import { readMinuteOf } from '@/lib/queries/reviews'
 import { actionStatus } from '@/shared/gate/action-status'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { Answer } from './answer'
@@ -19,6 +20,7 @@ export default async function ActionPage({ params }: ActionPageProps) {
   const code = visit.view.code
   const action = visit.view.state.actions.find((entry) => String(entry.number) === number)
   if (!action) notFound()
+  const minuted = await readMinuteOf(visit.view.state.programme.id, action.number)
   const item = visit.view.state.items.find(({ definition }) => definition.key === action.itemKey)
   return (
     <ProgrammeSheet
@@ -30,7 +32,10 @@ export default async function ActionPage({ params }: ActionPageProps) {
       supplement={item && <a href={itemAddress(code, item.definition.key)}>{item.definition.title}</a>}
       cells={[
         { label: 'From', value: `${DEPARTMENT_NAMES[action.from]}: ${action.askedByName}` },
-        { label: 'To', value: DEPARTMENT_NAMES[action.to] },
+        {
+          label: 'To',
+          value: minuted ? `${DEPARTMENT_NAMES[action.to]}: ${minuted.owner}` : DEPARTMENT_NAMES[action.to],
+        },
         { label: 'About', value: action.kind },
         { label: 'Due', value: <Day at={action.dueOn} /> },
         { label: 'Status', value: actionStatus(action) },
@@ -39,6 +44,15 @@ export default async function ActionPage({ params }: ActionPageProps) {
       {(view) => (
         <>
           <p className="prose">{action.question}</p>
+          {minuted && (
+            <p className="faint">
+              From{' '}
+              <a href={`${reviewAddress(code, minuted.review)}#line-${minuted.line}`}>
+                line {minuted.line} of review {minuted.review}
+              </a>
+              .
+            </p>
+          )}
           <Answer action={action} />
           <AnswerForm view={view} action={action} />
           <DecisionForms view={view} action={action} />

@@ -16,7 +16,17 @@ import { partRefusal } from '@/shared/policy'
 import { askAction } from '@/app/forms/command-actions'
 
 /** Questions about the item to other departments, and the form to ask one. */
-export function ItemActions({ view, state }: { view: ProgrammeView; state: ItemState }) {
+export function ItemActions({
+  view,
+  state,
+  comment,
+}: {
+  view: ProgrammeView
+  state: ItemState
+  /** The number of a comment that is to become an action. */
+  comment?: string | undefined
+}) {
+  const bornOf = /^\d{1,6}$/.test(comment ?? '') ? Number(comment) : undefined
   const { key } = state.item.definition
   const actions = view.state.actions.filter((action) => action.itemKey === key)
   const refused = partRefusal('ask-action', view.actor)
@@ -48,10 +58,17 @@ export function ItemActions({ view, state }: { view: ProgrammeView; state: ItemS
         <CommandForm
           action={askAction}
           formKey={randomUUID()}
-          hidden={{ programme: view.code, item: key }}
+          hidden={{
+            programme: view.code,
+            item: key,
+            ...(bornOf && { 'bornOf.kind': 'comment', 'bornOf.comment': bornOf }),
+          }}
           label="Ask another department"
         >
-          <AnsweredDisclosure summary="Ask another department">
+          <AnsweredDisclosure
+            summary={bornOf ? `Ask comment ${bornOf} as an action` : 'Ask another department'}
+            open={bornOf !== undefined}
+          >
             <div className="form-narrow">
               <ChoiceBox name="from" label="For" choices={departments(view.actor.departments)} />
               <ChoiceBox

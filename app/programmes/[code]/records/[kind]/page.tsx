@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto'
 import { notFound } from 'next/navigation'
-import { newLessonAddress, recordsAddress } from '@/app/addresses'
+import { newLessonAddress, newNonconformityAddress, recordsAddress } from '@/app/addresses'
 import { ColumnField } from '@/app/forms/column-field'
 import { CommandForm } from '@/app/forms/command-form'
 import { TextBox } from '@/app/forms/fields'
@@ -117,6 +117,22 @@ function Records({ view, kind, rows }: { view: ProgrammeView; kind: RecordKind; 
           },
         ]
       : []
+  const nonconformity: TableColumn<Row>[] =
+    kind.teaches && !refusal('open-nonconformity', view.actor)
+      ? [
+          {
+            label: 'Nonconformity',
+            cell: ({ id }) => (
+              <a
+                className="print-hidden"
+                href={newNonconformityAddress(view.code, `record:${kind.key}/${id}`)}
+              >
+                Open one
+              </a>
+            ),
+          },
+        ]
+      : []
   return (
     <RuledTable
       caption={kind.plural}
@@ -124,7 +140,7 @@ function Records({ view, kind, rows }: { view: ProgrammeView; kind: RecordKind; 
       narrow="scroll"
       rows={rows.slice(-SHOWN).reverse()}
       rowKey={({ id }) => id}
-      columns={[...columns, ...lesson, ...withdraw]}
+      columns={[...columns, ...lesson, ...nonconformity, ...withdraw]}
     />
   )
 }
