@@ -1,4 +1,4 @@
-import { IPC_T_50, ISO_3534_2, ISO_9000, standard, TRADE, type Term } from './term'
+import { IPC_T_50, ISO_3534_2, ISO_9000, OWN, standard, TRADE, type Term } from './term'
 
 const ISO_2859 = standard('ISO 2859-1:1999, clause 3')
 const VIM = (entry: string): Term['from'] => standard(`JCGM 200:2012 (VIM), ${entry}`)
@@ -22,6 +22,17 @@ export const TERMS_OF_EVIDENCE: readonly Term[] = [
   {
     term: 'disposition',
     meaning: 'What is decided of a lot: accepted, rejected, or used as it is under a concession.',
+    from: TRADE,
+  },
+  {
+    term: 'rework desk',
+    meaning:
+      'Where joints found defective wait to be soldered again; each goes back to be looked at, and returns if it is still at fault.',
+    from: OWN,
+  },
+  {
+    term: 're-inspection',
+    meaning: 'Another look at a reworked joint that names the joint.',
     from: TRADE,
   },
   {

@@ -37,3 +37,7 @@ export const minutesContentOf = (
       struck: line.struck && { ...line.struck },
     })),
   })
+
+/** What was open when minutes were signed, out of the text that the signature covers. */
+export const agendaSigned = (cover: string): readonly Omit<AgendaPoint, 'group'>[] =>
+  (JSON.parse(cover) as { readonly agenda: readonly Omit<AgendaPoint, 'group'>[] }).agenda

@@ -179,7 +179,7 @@ function PicturesOf({
   )
   return (
     <>
-      {own.length > 0 && <PictureList code={view.code} pictures={own} />}
+      {own.length > 0 && <PictureList view={view} pictures={own} />}
       {!partRefusal('attach-picture', view.actor) && (
         <Disclosure summary="Add one" printed={false}>
           <PictureForm

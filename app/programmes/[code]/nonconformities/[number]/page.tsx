@@ -71,7 +71,7 @@ export default async function NonconformityPage({ params, searchParams }: Noncon
           <Steps view={view} nonconformity={one} />
           <RecordStep view={view} nonconformity={one} />
           <Section id="pictures" heading="Pictures">
-            {pictures.length > 0 && <PictureList code={code} pictures={pictures} />}
+            {pictures.length > 0 && <PictureList view={view} pictures={pictures} />}
             {!refusal('attach-picture', view.actor) && (
               <PictureForm
                 code={code}

@@ -5,12 +5,15 @@ import { CommandForm } from '@/app/forms/command-form'
 import { ChoiceBox, TextBox } from '@/app/forms/fields'
 import { Day } from '@/app/ui/date'
 import { Digest } from '@/app/ui/digest'
+import { Disclosure } from '@/app/ui/disclosure'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { refusal } from '@/shared/policy'
+import { agendaSigned } from '@/shared/reviews/minutes-content'
 import type { Review } from '@/shared/reviews/review'
 import { nameMinutes } from '../actions'
+import { SubjectLink } from './subject-link'
 
 /** The chair's signature, and the items whose evidence the minutes are. */
 export function Closed({ view, review }: { view: ProgrammeView; review: Review }) {
@@ -25,6 +28,7 @@ export function Closed({ view, review }: { view: ProgrammeView; review: Review }
       <p>
         {closed.by}, <Day at={closed.at} />: signs the minutes as they stand. <Digest value={closed.digest} />
       </p>
+      <OpenThen view={view} review={review} cover={closed.cover} />
       {named.length > 0 && (
         <p>
           Evidence of{' '}
@@ -59,6 +63,24 @@ export function Closed({ view, review }: { view: ProgrammeView; review: Review }
         </CommandForm>
       )}
     </Section>
+  )
+}
+
+/** What was open when the chair signed, as the signature covers it. */
+function OpenThen({ view, review, cover }: { view: ProgrammeView; review: Review; cover: string }) {
+  const agenda = agendaSigned(cover)
+  if (agenda.length === 0) return null
+  return (
+    <Disclosure summary={`What was open when they were signed: ${agenda.length}`}>
+      <ul>
+        {agenda.map(({ about, open, count }) => (
+          <li key={`${about.kind} ${about.key}`}>
+            <SubjectLink view={view} review={review} subject={about} />: {open}
+            {count > 1 && `, ${count} findings`}
+          </li>
+        ))}
+      </ul>
+    </Disclosure>
   )
 }
 
