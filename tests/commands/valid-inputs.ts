@@ -266,17 +266,21 @@ const comment = async (world: World): Promise<number> =>
       mentions: [world.person.quality],
     })
   ).result.comment
-const nonconformityInput = (world: World): InputOf<'open-nonconformity'> => ({
+const nonconformityInput = (
+  world: World,
+  owner: Department = 'production',
+): InputOf<'open-nonconformity'> => ({
   programme: world.code,
   title: `Nonconformity ${unique()}`,
   found: 'Solder balls beside the connector.',
   foundOn: '2026-01-10',
-  owner: 'production',
+  owner,
   place: { joint: 'T1-3', part: '', lot: '', assembly: 'SN-1', line: 'Line 1' },
   source: { kind: 'item', key: 'programme-frame' },
 })
-const nonconformity = async (world: World): Promise<number> =>
-  (await world.must('secondDesign', 'open-nonconformity', nonconformityInput(world))).result.nonconformity
+const nonconformity = async (world: World, owner?: Department): Promise<number> =>
+  (await world.must('secondDesign', 'open-nonconformity', nonconformityInput(world, owner))).result
+    .nonconformity
 const stepInput = (
   world: World,
   number: number,
@@ -517,14 +521,14 @@ export const VALID_INPUT: {
     return stepInput(world, number, 'check')
   },
   'withdraw-step': async (world, role) => {
-    const number = await nonconformity(world)
-    const by = role === 'quality' ? 'secondProduction' : role === 'production' ? role : 'secondQuality'
+    const by = role === 'auditor' || role === 'administrator' || role === 'stranger' ? 'secondDesign' : role
+    const number = await nonconformity(world, departmentOf(role))
+    const { id } = await database().programme.findUniqueOrThrow({ where: { code: world.code } })
     await world.must(by, 'record-step', stepInput(world, number))
-    const { id } = await database().nonconformityStep.findFirstOrThrow({ orderBy: { id: 'desc' } })
-    // Of design nobody records for production: the row is given to them, so that only their part decides.
-    if (role === 'lead' || role === 'design')
-      await database().nonconformityStep.update({ where: { id }, data: { addedById: world.person[role] } })
-    return { programme: world.code, step: id, reason }
+    const step = await database().nonconformityStep.findFirstOrThrow({
+      where: { programmeId: id, nonconformity: number },
+    })
+    return { programme: world.code, step: step.id, reason }
   },
   'attach-picture': async (world, role) => ({
     programme: world.code,

@@ -29,7 +29,7 @@ export default async function ReworkPage({ params, searchParams }: ReworkPagePro
       at={inspectionsAddress(code)}
       place={[{ text: 'Inspections', href: inspectionsAddress(code) }, { text: 'Rework desk and sections' }]}
       title="Rework desk and sections"
-      supplement="How often each joint was heated and what it cost, and what joints show when cut open"
+      supplement="Joints that wait for the iron or for another look; how often each was heated and what it cost; what joints show when cut open"
       cells={[
         { label: 'Visits of rework', value: byKind.get('rework')?.length ?? 0 },
         { label: 'Joints cut open', value: byKind.get('microsection')?.length ?? 0 },
