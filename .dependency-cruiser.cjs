@@ -30,6 +30,8 @@ const SHARED_LAYERS = [
   ['catalogue'],
   ['lessons'],
   ['gate'],
+  ['reviews'],
+  ['nonconformities'],
   // What the door, the screens and the trail know of every command.
   ['commands'],
   // Who may, and what the entries of every command say was written.

@@ -64,6 +64,18 @@ export const actionAddress = (code: string, action: number | string): string =>
 export const concessionsAddress = (code: string): string => inProgramme(code, '/concessions')
 export const concessionAddress = (code: string, concession: number | string): string =>
   inProgramme(code, `/concessions/${concession}`)
+/** Design reviews; one of them with its minutes. */
+export const reviewsAddress = (code: string): string => inProgramme(code, '/reviews')
+export const reviewAddress = (code: string, review: number | string): string =>
+  inProgramme(code, `/reviews/${review}`)
+/** Nonconformities; the form for one from what it was found on, "kind:key". */
+export const nonconformitiesAddress = (code: string): string => inProgramme(code, '/nonconformities')
+export const nonconformityAddress = (code: string, number: number | string): string =>
+  inProgramme(code, `/nonconformities/${number}`)
+export const newNonconformityAddress = (code: string, source?: string): string =>
+  inProgramme(code, `/nonconformities/new${source ? `?${new URLSearchParams({ source })}` : ''}`)
+/** Takes a picture of a nonconformity or a joint. */
+export const picturesAddress = (code: string): string => inProgramme(code, '/pictures')
 /** Alternatives for a choice, side by side. */
 export const optionsAddress = (code: string): string => inProgramme(code, '/options')
 /** A new study: of items if any are named, or with an earlier study's alternatives to begin with. */

@@ -1,5 +1,6 @@
 import { redirect } from 'next/navigation'
 import { deskAddress, instrumentsAddress, newProgrammeAddress, programmesAddress } from '@/app/addresses'
+import { CommentsForMe } from '@/app/deliberation/comments-for-me'
 import { DeskSheet } from '@/app/frame/desk-sheet'
 import { requirePerson } from '@/app/frame/visit'
 import { OpenTaskTable } from '@/app/open-task-table'
@@ -39,6 +40,7 @@ export default async function DeskPage() {
             : 'Questions, approvals and gates that wait for your department appear here.'}
         </Empty>
       )}
+      <CommentsForMe personId={person.personId} />
       <p className="form-actions">
         <ButtonLink href={newProgrammeAddress()}>Open a programme</ButtonLink>
       </p>

@@ -14,6 +14,8 @@ export function placeAddress(code: string, place: Place): string {
       return to.costAddress(code)
     case 'inspections':
       return to.inspectionsAddress(code)
+    case 'rework':
+      return to.reworkAddress(code)
     case 'action':
       return to.actionAddress(code, place.number)
     case 'concession':
@@ -22,6 +24,12 @@ export function placeAddress(code: string, place: Place): string {
       return to.lessonAddress(code, place.number)
     case 'study':
       return to.optionAddress(code, place.number)
+    case 'review':
+      return to.reviewAddress(code, place.number)
+    case 'nonconformity':
+      return to.nonconformityAddress(code, place.number)
+    case 'finding':
+      return withPart(to.findingAddress(code, place.rule), place.part)
     case 'item':
       return withPart(to.itemAddress(code, place.item), place.part)
     case 'gate':
@@ -31,7 +39,7 @@ export function placeAddress(code: string, place: Place): string {
     case 'notice':
       return to.changeNoticeAddress(code, place.number)
     case 'parameter':
-      return to.parameterAddress(code, place.parameter)
+      return withPart(to.parameterAddress(code, place.parameter), place.part)
     case 'limit':
       return to.limitAddress(code, place.limit)
     case 'lot':

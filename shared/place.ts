@@ -3,12 +3,17 @@ import type { Stage } from '@/shared/plan/stage'
 
 /** Where something is shown, as data: the app makes an address of it. Most places lie within a programme. */
 export type Place =
-  | { readonly kind: 'route card' | 'members' | 'machines' | 'inspections' | 'cost' }
-  | { readonly kind: 'action' | 'concession' | 'lesson' | 'notice' | 'study'; readonly number: number }
-  | { readonly kind: 'item'; readonly item: string; readonly part?: 'evidence' | 'approvals' }
+  | { readonly kind: 'route card' | 'members' | 'machines' | 'inspections' | 'cost' | 'rework' }
+  | {
+      readonly kind:
+        'action' | 'concession' | 'lesson' | 'notice' | 'study' | 'review' | 'nonconformity'
+      readonly number: number
+    }
+  | { readonly kind: 'item'; readonly item: string; readonly part?: 'evidence' | 'approvals' | 'comments' }
+  | { readonly kind: 'finding'; readonly rule: string; readonly part?: 'comments' }
   | { readonly kind: 'gate'; readonly stage: Stage }
   | { readonly kind: 'sign list'; readonly stage?: Stage }
-  | { readonly kind: 'parameter'; readonly parameter: string }
+  | { readonly kind: 'parameter'; readonly parameter: string; readonly part?: 'comments' }
   | { readonly kind: 'limit'; readonly limit: string }
   | { readonly kind: 'lot'; readonly lot: string }
   | { readonly kind: 'board'; readonly evidence: string }

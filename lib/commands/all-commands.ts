@@ -2,6 +2,7 @@ import type { z } from 'zod'
 import type { AnyCommand } from '@/lib/commands/command'
 import { acceptAnswer } from '@/lib/commands/actions/accept-answer'
 import { addAlternative } from '@/lib/commands/specification/add-alternative'
+import { addComment } from '@/lib/commands/comments/add-comment'
 import { addInstrument } from '@/lib/commands/instruments/add-instrument'
 import { addItem } from '@/lib/commands/plan/add-item'
 import { addPerson } from '@/lib/commands/people/add-person'
@@ -21,6 +22,7 @@ import { openChangeNotice } from '@/lib/commands/changes/open-change-notice'
 import { proposeChange } from '@/lib/commands/changes/propose-change'
 import { attachEvidence } from '@/lib/commands/evidence/attach-evidence'
 import { confirmBoardFiles } from '@/lib/commands/evidence/confirm-board-files'
+import { attachPicture } from '@/lib/commands/evidence/attach-picture'
 import { calibrateInstrument } from '@/lib/commands/instruments/calibrate-instrument'
 import { changeAlternative } from '@/lib/commands/specification/change-alternative'
 import { changeOwnPassword } from '@/lib/commands/people/change-own-password'
@@ -29,6 +31,7 @@ import { correctInspection } from '@/lib/commands/inspections/correct-inspection
 import { correctLot } from '@/lib/commands/lots/correct-lot'
 import { correctLotTest } from '@/lib/commands/lots/correct-lot-test'
 import { correctRecord } from '@/lib/commands/records/correct-record'
+import { closeReview } from '@/lib/commands/reviews/close-review'
 import { createMachineToken } from '@/lib/commands/logs/create-machine-token'
 import { decideLesson } from '@/lib/commands/lessons/decide-lesson'
 import { decideSetAside } from '@/lib/commands/plan/decide-set-aside'
@@ -38,18 +41,24 @@ import { enablePerson } from '@/lib/commands/people/enable-person'
 import { grantConcession } from '@/lib/commands/signatures/grant-concession'
 import { handOverLead } from '@/lib/commands/programme/hand-over-lead'
 import { inviteMember } from '@/lib/commands/programme/invite-member'
+import { nameMinutes } from '@/lib/commands/reviews/name-minutes'
 import { openLog } from '@/lib/commands/logs/open-log'
+import { openNonconformity } from '@/lib/commands/nonconformities/open-nonconformity'
 import { openOptionStudy } from '@/lib/commands/specification/open-option-study'
 import { openProgramme } from '@/lib/commands/programme/open-programme'
+import { openReview } from '@/lib/commands/reviews/open-review'
 import { proposeLesson } from '@/lib/commands/lessons/propose-lesson'
 import { proposeSetAside } from '@/lib/commands/plan/propose-set-aside'
 import { receiveLot } from '@/lib/commands/lots/receive-lot'
+import { recordAttendance } from '@/lib/commands/reviews/record-attendance'
 import { recordInspection } from '@/lib/commands/inspections/record-inspection'
+import { recordStep } from '@/lib/commands/nonconformities/record-step'
 import { refuseConcession } from '@/lib/commands/signatures/refuse-concession'
 import { removeMember } from '@/lib/commands/programme/remove-member'
 import { requestConcession } from '@/lib/commands/signatures/request-concession'
 import { requestDeviation } from '@/lib/commands/signatures/request-deviation'
 import { resetPassword } from '@/lib/commands/people/reset-password'
+import { resolveComment } from '@/lib/commands/comments/resolve-comment'
 import { restoreItem } from '@/lib/commands/plan/restore-item'
 import { retireLesson } from '@/lib/commands/lessons/retire-lesson'
 import { returnAnswer } from '@/lib/commands/actions/return-answer'
@@ -58,6 +67,7 @@ import { revokeMachineToken } from '@/lib/commands/logs/revoke-machine-token'
 import { setMoneyCeiling } from '@/lib/commands/cost/set-money-ceiling'
 import { signGate } from '@/lib/commands/signatures/sign-gate'
 import { stateRequirement } from '@/lib/commands/specification/state-requirement'
+import { strikeMinute } from '@/lib/commands/reviews/strike-minute'
 import { takeInstrumentOutOfUse } from '@/lib/commands/instruments/take-instrument-out-of-use'
 import { takeLead } from '@/lib/commands/programme/take-lead'
 import { testLot } from '@/lib/commands/lots/test-lot'
@@ -69,11 +79,14 @@ import { withdrawInspection } from '@/lib/commands/inspections/withdraw-inspecti
 import { withdrawLotTest } from '@/lib/commands/lots/withdraw-lot-test'
 import { withdrawRecord } from '@/lib/commands/records/withdraw-record'
 import { withdrawRequirement } from '@/lib/commands/specification/withdraw-requirement'
+import { withdrawStep } from '@/lib/commands/nonconformities/withdraw-step'
+import { writeMinute } from '@/lib/commands/reviews/write-minute'
 import type { CommandName } from '@/shared/commands/all-faces'
 
 /** The work of every command, by the name of its face; one missing here does not compile. */
 const COMMANDS = {
   'accept-answer': acceptAnswer,
+  'add-comment': addComment,
   'add-instrument': addInstrument,
   'add-item': addItem,
   'add-person': addPerson,
@@ -96,10 +109,12 @@ const COMMANDS = {
   'approve-items': approveItems,
   'ask-action': askAction,
   'attach-evidence': attachEvidence,
+  'attach-picture': attachPicture,
   'confirm-board-files': confirmBoardFiles,
   'calibrate-instrument': calibrateInstrument,
   'change-own-password': changeOwnPassword,
   'change-person': changePerson,
+  'close-review': closeReview,
   'correct-inspection': correctInspection,
   'correct-lot': correctLot,
   'correct-lot-test': correctLotTest,
@@ -113,18 +128,24 @@ const COMMANDS = {
   'grant-concession': grantConcession,
   'hand-over-lead': handOverLead,
   'invite-member': inviteMember,
+  'name-minutes': nameMinutes,
   'open-log': openLog,
+  'open-nonconformity': openNonconformity,
   'open-option-study': openOptionStudy,
   'open-programme': openProgramme,
+  'open-review': openReview,
   'propose-lesson': proposeLesson,
   'propose-set-aside': proposeSetAside,
   'receive-lot': receiveLot,
+  'record-attendance': recordAttendance,
   'record-inspection': recordInspection,
+  'record-step': recordStep,
   'refuse-concession': refuseConcession,
   'remove-member': removeMember,
   'request-concession': requestConcession,
   'request-deviation': requestDeviation,
   'reset-password': resetPassword,
+  'resolve-comment': resolveComment,
   'restore-item': restoreItem,
   'retire-lesson': retireLesson,
   'return-answer': returnAnswer,
@@ -132,6 +153,7 @@ const COMMANDS = {
   'revoke-machine-token': revokeMachineToken,
   'sign-gate': signGate,
   'state-requirement': stateRequirement,
+  'strike-minute': strikeMinute,
   'take-instrument-out-of-use': takeInstrumentOutOfUse,
   'take-lead': takeLead,
   'test-lot': testLot,
@@ -142,6 +164,8 @@ const COMMANDS = {
   'withdraw-lot-test': withdrawLotTest,
   'withdraw-record': withdrawRecord,
   'withdraw-requirement': withdrawRequirement,
+  'withdraw-step': withdrawStep,
+  'write-minute': writeMinute,
 } as const satisfies Record<CommandName, AnyCommand>
 
 /** What a caller gives a command: its input before it is parsed. */

@@ -44,7 +44,11 @@ export async function loadState(
       distinct: ['parameter'],
     }),
     db.requirement.findMany({ ...inForce, ...inOrder }),
-    db.evidence.findMany({ ...inForce, ...inOrder }),
+    // Pictures of what is no item are shown where they belong, and nothing rests on them.
+    db.evidence.findMany({
+      where: { programmeId, withdrawnAt: null, itemKey: { not: null } },
+      ...inOrder,
+    }),
   ])
   const [lots, lotTests, logs, batches, inspections, instruments, records, corrections] = await Promise.all([
     db.lot.findMany({ ...own, ...inOrder }),
@@ -129,7 +133,7 @@ export async function loadState(
     },
     evidence: evidence.map(({ id, itemKey, kind, note, sha256, fileName, url, addedById, at }) => ({
       id,
-      itemKey,
+      itemKey: itemKey ?? '',
       kind,
       note,
       sha256,

@@ -2,6 +2,7 @@ import type { z } from 'zod'
 import type { AnyFace, Face } from '@/shared/commands/face'
 import { acceptAnswer } from '@/shared/commands/actions/accept-answer'
 import { addAlternative } from '@/shared/commands/specification/add-alternative'
+import { addComment } from '@/shared/commands/comments/add-comment'
 import { addInstrument } from '@/shared/commands/instruments/add-instrument'
 import { addItem } from '@/shared/commands/plan/add-item'
 import { addPerson } from '@/shared/commands/people/add-person'
@@ -21,6 +22,7 @@ import { openChangeNotice } from '@/shared/commands/changes/open-change-notice'
 import { proposeChange } from '@/shared/commands/changes/propose-change'
 import { attachEvidence } from '@/shared/commands/evidence/attach-evidence'
 import { confirmBoardFiles } from '@/shared/commands/evidence/confirm-board-files'
+import { attachPicture } from '@/shared/commands/evidence/attach-picture'
 import { calibrateInstrument } from '@/shared/commands/instruments/calibrate-instrument'
 import { changeAlternative } from '@/shared/commands/specification/change-alternative'
 import { changeOwnPassword } from '@/shared/commands/people/change-own-password'
@@ -29,6 +31,7 @@ import { correctInspection } from '@/shared/commands/inspections/correct-inspect
 import { correctLot } from '@/shared/commands/lots/correct-lot'
 import { correctLotTest } from '@/shared/commands/lots/correct-lot-test'
 import { correctRecord } from '@/shared/commands/records/correct-record'
+import { closeReview } from '@/shared/commands/reviews/close-review'
 import { createMachineToken } from '@/shared/commands/logs/create-machine-token'
 import { decideLesson } from '@/shared/commands/lessons/decide-lesson'
 import { decideSetAside } from '@/shared/commands/plan/decide-set-aside'
@@ -38,18 +41,24 @@ import { enablePerson } from '@/shared/commands/people/enable-person'
 import { grantConcession } from '@/shared/commands/signatures/grant-concession'
 import { handOverLead } from '@/shared/commands/programme/hand-over-lead'
 import { inviteMember } from '@/shared/commands/programme/invite-member'
+import { nameMinutes } from '@/shared/commands/reviews/name-minutes'
 import { openLog } from '@/shared/commands/logs/open-log'
+import { openNonconformity } from '@/shared/commands/nonconformities/open-nonconformity'
 import { openOptionStudy } from '@/shared/commands/specification/open-option-study'
 import { openProgramme } from '@/shared/commands/programme/open-programme'
+import { openReview } from '@/shared/commands/reviews/open-review'
 import { proposeLesson } from '@/shared/commands/lessons/propose-lesson'
 import { proposeSetAside } from '@/shared/commands/plan/propose-set-aside'
 import { receiveLot } from '@/shared/commands/lots/receive-lot'
+import { recordAttendance } from '@/shared/commands/reviews/record-attendance'
 import { recordInspection } from '@/shared/commands/inspections/record-inspection'
+import { recordStep } from '@/shared/commands/nonconformities/record-step'
 import { refuseConcession } from '@/shared/commands/signatures/refuse-concession'
 import { removeMember } from '@/shared/commands/programme/remove-member'
 import { requestConcession } from '@/shared/commands/signatures/request-concession'
 import { requestDeviation } from '@/shared/commands/signatures/request-deviation'
 import { resetPassword } from '@/shared/commands/people/reset-password'
+import { resolveComment } from '@/shared/commands/comments/resolve-comment'
 import { restoreItem } from '@/shared/commands/plan/restore-item'
 import { retireLesson } from '@/shared/commands/lessons/retire-lesson'
 import { returnAnswer } from '@/shared/commands/actions/return-answer'
@@ -58,6 +67,7 @@ import { revokeMachineToken } from '@/shared/commands/logs/revoke-machine-token'
 import { setMoneyCeiling } from '@/shared/commands/cost/set-money-ceiling'
 import { signGate } from '@/shared/commands/signatures/sign-gate'
 import { stateRequirement } from '@/shared/commands/specification/state-requirement'
+import { strikeMinute } from '@/shared/commands/reviews/strike-minute'
 import { takeInstrumentOutOfUse } from '@/shared/commands/instruments/take-instrument-out-of-use'
 import { takeLead } from '@/shared/commands/programme/take-lead'
 import { testLot } from '@/shared/commands/lots/test-lot'
@@ -69,6 +79,8 @@ import { withdrawInspection } from '@/shared/commands/inspections/withdraw-inspe
 import { withdrawLotTest } from '@/shared/commands/lots/withdraw-lot-test'
 import { withdrawRecord } from '@/shared/commands/records/withdraw-record'
 import { withdrawRequirement } from '@/shared/commands/specification/withdraw-requirement'
+import { withdrawStep } from '@/shared/commands/nonconformities/withdraw-step'
+import { writeMinute } from '@/shared/commands/reviews/write-minute'
 
 /** The face of every command there is, in the order of the table of rights. A command that is not here cannot be written. */
 export const FACES = {
@@ -122,6 +134,18 @@ export const FACES = {
   'answer-change-notice': answerChangeNotice,
   'adopt-change-notice': adoptChangeNotice,
   'close-change-notice': closeChangeNotice,
+  'open-review': openReview,
+  'record-attendance': recordAttendance,
+  'write-minute': writeMinute,
+  'strike-minute': strikeMinute,
+  'close-review': closeReview,
+  'name-minutes': nameMinutes,
+  'add-comment': addComment,
+  'resolve-comment': resolveComment,
+  'open-nonconformity': openNonconformity,
+  'record-step': recordStep,
+  'withdraw-step': withdrawStep,
+  'attach-picture': attachPicture,
   'approve-item': approveItem,
   'approve-items': approveItems,
   'request-concession': requestConcession,

@@ -31,6 +31,17 @@ export const TERMS_OF_EVIDENCE: readonly Term[] = [
     from: TRADE,
   },
   {
+    term: 'rework desk',
+    meaning:
+      'Where joints found defective wait to be soldered again; each goes back to be looked at, and returns if it is still at fault.',
+    from: OWN,
+  },
+  {
+    term: 're-inspection',
+    meaning: 'Another look at a reworked joint that names the joint.',
+    from: TRADE,
+  },
+  {
     term: 'consumer’s risk',
     meaning: 'The probability that a sampling plan accepts a lot of limiting quality.',
     from: ISO_3534_2,

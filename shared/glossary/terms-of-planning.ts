@@ -168,6 +168,46 @@ export const TERMS_OF_PLANNING: readonly Term[] = [
     from: OWN,
   },
   {
+    term: 'design review',
+    meaning:
+      'A meeting on one programme: who was there, what was open, and the minutes; what became of each line stands beside it.',
+    from: ISO_9000('3.11.2 (review)'),
+  },
+  {
+    term: 'minutes',
+    meaning:
+      'The lines of a design review: points, notes, decisions, actions. A line may be struck and corrected until the chair signs; then nothing of them changes.',
+    from: TRADE,
+  },
+  {
+    term: 'comment',
+    meaning:
+      'A remark beside an item, a finding or a value, for people it names, until it is resolved or becomes an action.',
+    from: OWN,
+  },
+  {
+    term: 'nonconformity',
+    meaning:
+      'Something found that does not fulfil what was required of it. It is open, contained, corrected or checked by what is on record of it.',
+    from: ISO_9000('3.6.9'),
+    insteadOf: ['problem'],
+  },
+  {
+    term: 'containment',
+    meaning: 'What keeps a nonconformity from going further until it is corrected.',
+    from: TRADE,
+  },
+  {
+    term: 'correction',
+    meaning: 'What removes a nonconformity that was found.',
+    from: ISO_9000('3.12.3'),
+  },
+  {
+    term: 'corrective action',
+    meaning: 'What removes the cause of a nonconformity, so that it does not come again.',
+    from: ISO_9000('3.12.2'),
+  },
+  {
     term: 'open task',
     meaning: 'What a person or department has to do next.',
     from: TRADE,

@@ -13,6 +13,7 @@ import { lifeTest } from './kinds/life-test'
 import { microsection } from './kinds/microsection'
 import { moistureExposure } from './kinds/moisture-exposure'
 import { qualityCost } from './kinds/quality-cost'
+import { reInspection } from './kinds/re-inspection'
 import { rework } from './kinds/rework'
 import { signalAnswer } from './kinds/signal-answer'
 import { solderingRun } from './kinds/soldering-run'
@@ -37,6 +38,7 @@ export const RECORD_KINDS = {
   microsection,
   'moisture-exposure': moistureExposure,
   'quality-cost': qualityCost,
+  're-inspection': reInspection,
   rework,
   'signal-answer': signalAnswer,
   'soldering-run': solderingRun,

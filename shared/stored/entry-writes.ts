@@ -3,6 +3,7 @@ import type { CommandName } from '@/shared/commands/all-faces'
 import type { Writes } from './spoken-entry'
 import { CHANGE_WRITES } from './writes/change-writes'
 import { DECISION_WRITES } from './writes/decision-writes'
+import { DELIBERATION_WRITES } from './writes/deliberation-writes'
 import { INSTALLATION_WRITES } from './writes/installation-writes'
 import { PROGRAMME_WRITES } from './writes/programme-writes'
 import { RECORD_WRITES } from './writes/record-writes'
@@ -21,6 +22,7 @@ const ENTRY_WRITES: Readonly<Record<CommandName | BesideTheDoor, Writes>> = {
   ...RECORD_WRITES,
   ...DECISION_WRITES,
   ...CHANGE_WRITES,
+  ...DELIBERATION_WRITES,
   ...INSTALLATION_WRITES,
 }
 

@@ -134,8 +134,9 @@ const OTHER_VALUE: Readonly<Record<string, (column: string) => string>> = {
   timestamptz: (column) => `coalesce(${column}, '2026-01-01T00:00:00Z') + interval '1 millisecond'`,
   int4: (column) => `coalesce(${column}, 0) + 1000`,
   float8: (column) => `${column} + 0.001`,
-  bool: (column) => `NOT ${column}`,
+  bool: (column) => `NOT coalesce(${column}, false)`,
   jsonb: () => `'{"forged": true}'`,
   json: () => `'{"count": 1, "columns": {"forged": [1]}}'`,
   _text: (column) => `${column} || '{forged}'::text[]`,
+  _uuid: (column) => `${column} || gen_random_uuid()`,
 }

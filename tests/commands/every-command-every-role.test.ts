@@ -1,3 +1,6 @@
+import { mkdtemp, rm } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import type { Outcome } from '@/lib/commands/outcome'
 import { database } from '@/lib/db/client'
@@ -10,11 +13,17 @@ import { openWorld, ROLES, type Role, type World } from '@/tests/commands/world'
 
 let db: FreshDatabase
 let world: World
+let folder: string
 beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'every-command-'))
+  process.env.LIQUIDUS_DATA = folder
   db = await freshDatabase()
   world = await openWorld()
 })
-afterAll(() => db.drop())
+afterAll(async () => {
+  await db.drop()
+  await rm(folder, { recursive: true })
+})
 
 /**
  * Who may, read off the table by hand: written apart from the function the

@@ -31,6 +31,7 @@ const ROUTES: Readonly<Record<string, { may: Role; mayNot: Role }>> = {
   'GET audit/verification': { may: 'auditor', mayNot: 'administrator' },
   'GET programmes/[code]/board/[evidence]/picture': { may: 'production', mayNot: 'stranger' },
   'POST programmes/[code]/actions/[action]/files': { may: 'production', mayNot: 'auditor' },
+  'POST programmes/[code]/pictures': { may: 'production', mayNot: 'auditor' },
   'GET programmes/[code]/files/[evidence]': { may: 'production', mayNot: 'stranger' },
   'POST programmes/[code]/items/[item]/evidence': { may: 'design', mayNot: 'auditor' },
   'POST programmes/[code]/logs/[log]/file': { may: 'production', mayNot: 'design' },

@@ -1,10 +1,17 @@
-import { randomUUID } from 'node:crypto'
+import { createHash, randomUUID } from 'node:crypto'
+import { Readable } from 'node:stream'
 import { hashPassword } from '@/lib/auth/password'
 import { database } from '@/lib/db/client'
 import { Prisma } from '@/lib/db/generated/client'
+import { installedStore } from '@/lib/evidence/installed-store'
 import { registerFile } from '@/lib/evidence/register-file'
+import { judgedProgramme } from '@/lib/programme/judged'
+import { loadReview } from '@/lib/programme/load-review'
+import { openBeside } from '@/lib/programme/open-beside'
 import { ALL_LIMITS } from '@/shared/catalogue/standard-plan'
 import type { Department } from '@/shared/plan/department'
+import { agendaOf } from '@/shared/reviews/agenda'
+import { minutesContentOf } from '@/shared/reviews/minutes-content'
 import type { InputOf } from '@/lib/commands/all-commands'
 import type { CommandName } from '@/shared/commands/all-faces'
 import { attachBoardFiles } from '@/tests/commands/attach-board-files'
@@ -249,6 +256,88 @@ async function gateReadyFor(world: World, department: Department): Promise<void>
       digest: await stageDigest(world.code, 'specification'),
     })
   }
+}
+
+const reviewInput = (world: World, chair = world.person.lead): InputOf<'open-review'> => ({
+  programme: world.code,
+  title: `Review ${unique()}`,
+  heldOn: '2026-01-09',
+  chair,
+  members: [world.person.quality],
+  guests: [{ name: 'Gesine Aure', from: 'the supplier of boards' }],
+})
+const openedReview = async (world: World, chair?: string): Promise<number> =>
+  (await world.must('secondDesign', 'open-review', reviewInput(world, chair))).result.review
+const minuted = async (world: World, review: number): Promise<number> =>
+  (
+    await world.must('secondDesign', 'write-minute', {
+      programme: world.code,
+      review,
+      kind: 'decision',
+      about: { kind: 'item', key: 'programme-frame' },
+      text: `Decided ${unique()}`,
+    })
+  ).result.line
+/** The digest of the minutes as they stand, made apart from the command. */
+const minutesDigest = async (world: World, number: number): Promise<string> => {
+  const judged = await judgedProgramme(world.code)
+  const id = judged?.state.programme.id ?? ''
+  const review = await loadReview(database(), id, number)
+  if (!judged || !review) throw new Error(`There is no review ${number}.`)
+  const agenda = agendaOf(judged.state, judged.judgement, await openBeside(database(), id))
+  return createHash('sha256')
+    .update(minutesContentOf(world.code, review, agenda))
+    .digest('hex')
+}
+/** Whoever the role is, they chair it; where they are no member, the lead does. */
+const chairOf = (world: World, role: Role): string =>
+  role === 'design' || role === 'production' || role === 'quality' ? world.person[role] : world.person.lead
+const comment = async (world: World): Promise<number> =>
+  (
+    await world.must('secondDesign', 'add-comment', {
+      programme: world.code,
+      about: { kind: 'parameter', key: 'service-years' },
+      text: `A remark ${unique()}`,
+      mentions: [world.person.quality],
+    })
+  ).result.comment
+const nonconformityInput = (
+  world: World,
+  owner: Department = 'production',
+): InputOf<'open-nonconformity'> => ({
+  programme: world.code,
+  title: `Nonconformity ${unique()}`,
+  found: 'Solder balls beside the connector.',
+  foundOn: '2026-01-10',
+  owner,
+  place: { joint: 'T1-3', part: '', lot: '', assembly: 'SN-1', line: 'Line 1' },
+  source: { kind: 'item', key: 'programme-frame' },
+})
+const nonconformity = async (world: World, owner?: Department): Promise<number> =>
+  (await world.must('secondDesign', 'open-nonconformity', nonconformityInput(world, owner))).result
+    .nonconformity
+const stepInput = (
+  world: World,
+  number: number,
+  kind: InputOf<'record-step'>['kind'] = 'containment',
+): InputOf<'record-step'> => ({
+  programme: world.code,
+  nonconformity: number,
+  kind,
+  text: `Done ${unique()}`,
+  doneOn: '2026-01-11',
+  helped: kind === 'check' ? true : null,
+})
+/** A picture of one point, by whoever is to attach it; RFC 2083 names the eight bytes it begins with. */
+const picture = async (world: World, by: string): Promise<string> => {
+  const png = Buffer.from(
+    'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNkYPhfDwAChwGA60e6kgAAAABJRU5ErkJggg==',
+    'base64',
+  )
+  const content = await (await installedStore()).put(Readable.from([png]))
+  const { id } = await database().programme.findUniqueOrThrow({ where: { code: world.code } })
+  await registerFile(content, { personId: by, programmeId: id })
+  return content.sha256
 }
 
 const lessonInput = (world: World): InputOf<'propose-lesson'> => ({
@@ -517,6 +606,74 @@ export const VALID_INPUT: {
     })
     return { programme: world.code, evidence: attached.result.evidence, reason }
   },
+
+  'open-review': async (world) => reviewInput(world),
+  'record-attendance': async (world) => {
+    const { chair, members } = reviewInput(world)
+    return { programme: world.code, review: await openedReview(world), chair, members, guests: [] }
+  },
+  'write-minute': async (world) => ({
+    programme: world.code,
+    review: await openedReview(world),
+    kind: 'note',
+    about: { kind: 'finding', key: 'lead-clearance' },
+    text: `Noted ${unique()}`,
+  }),
+  'strike-minute': async (world) => {
+    const review = await openedReview(world)
+    return {
+      programme: world.code,
+      review,
+      line: await minuted(world, review),
+      instead: 'What was decided.',
+      reason,
+    }
+  },
+  'close-review': async (world, role) => {
+    const review = await openedReview(world, chairOf(world, role))
+    await minuted(world, review)
+    return { programme: world.code, review, digest: await minutesDigest(world, review) }
+  },
+  'name-minutes': async (world) => {
+    const review = await openedReview(world, world.person.secondQuality)
+    await minuted(world, review)
+    await world.must('secondQuality', 'close-review', {
+      programme: world.code,
+      review,
+      digest: await minutesDigest(world, review),
+    })
+    return { programme: world.code, review, item: 'programme-frame', note: '' }
+  },
+  'add-comment': async (world) => ({
+    programme: world.code,
+    about: { kind: 'item', key: 'programme-frame' },
+    text: `A remark ${unique()}`,
+    mentions: [world.person.production],
+  }),
+  'resolve-comment': async (world) => ({ programme: world.code, comment: await comment(world) }),
+  'open-nonconformity': async (world) => nonconformityInput(world),
+  'record-step': async (world) => {
+    const number = await nonconformity(world)
+    await world.must('secondProduction', 'record-step', stepInput(world, number, 'correction'))
+    return stepInput(world, number, 'check')
+  },
+  'withdraw-step': async (world, role) => {
+    const by = role === 'auditor' || role === 'administrator' || role === 'stranger' ? 'secondDesign' : role
+    const number = await nonconformity(world, departmentOf(role))
+    const { id } = await database().programme.findUniqueOrThrow({ where: { code: world.code } })
+    await world.must(by, 'record-step', stepInput(world, number))
+    const step = await database().nonconformityStep.findFirstOrThrow({
+      where: { programmeId: id, nonconformity: number },
+    })
+    return { programme: world.code, step: step.id, reason }
+  },
+  'attach-picture': async (world, role) => ({
+    programme: world.code,
+    about: { kind: 'nonconformity', number: await nonconformity(world) },
+    note: '',
+    sha256: await picture(world, world.person[role]),
+    fileName: 'joint.png',
+  }),
 
   'receive-lot': async (world) => lotInput(world, `LOT-${unique()}`),
   'test-lot': async (world) => testInput(world, await freshLot(world)),

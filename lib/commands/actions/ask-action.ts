@@ -1,7 +1,9 @@
 import { z } from 'zod'
+import { applyOrigin, loadOrigin, originInput } from '@/lib/commands/actions/action-origin'
 import { defineCommand } from '@/lib/commands/command'
 import { department, id, line, paragraph, programmeCode, wholeNumber } from '@/lib/commands/inputs'
 import { loadPlanItem } from '@/lib/commands/plan/load-plan-item'
+import { Prisma } from '@/lib/db/generated/client'
 import { ACTION_KINDS } from '@/shared/gate/programme-state'
 import { calendarDate } from '@/shared/columns/calendar-date'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
@@ -24,8 +26,10 @@ export const askAction = defineCommand({
     kind: z.enum(ACTION_KINDS, { error: 'Choose what is asked: cost, feasibility, samples or information.' }),
     question: paragraph('The question'),
     dueOn: calendarDate('The due date'),
+    bornOf: originInput,
   }),
-  load: async (tx, { item, person, study }, { programmeId }) => ({
+  load: async (tx, { item, person, study, bornOf }, { programmeId, newId }) => ({
+    origin: await loadOrigin(tx, bornOf, { programmeId, newId }),
     item: await loadPlanItem(tx, programmeId, item),
     newest: (await tx.action.aggregate({ where: { programmeId }, _max: { number: true } }))._max.number ?? 0,
     belongsTo: person
@@ -47,7 +51,7 @@ export const askAction = defineCommand({
           }),
   }),
   subject: (_state, { from }) => ({ from }),
-  decide({ item, newest, belongsTo, named, study }, input, { newId, today }) {
+  decide({ item, newest, belongsTo, named, study, origin }, input, { newId, today }) {
     const { from, to, person, kind, question, dueOn } = input
     if (from === to)
       throw new Refused('An action goes to another department.', { to: 'Choose another department.' })
@@ -73,12 +77,21 @@ export const askAction = defineCommand({
       dueOn,
     }
     return {
-      change: action,
-      record: { ...action, askedOf: named?.name ?? null },
+      change: { ...action, bornOf: origin },
+      record: { ...action, askedOf: named?.name ?? null, bornOf: origin },
       result: { action: action.number },
     }
   },
   async apply(tx, action, { programmeId, actor, now }) {
-    await tx.action.create({ data: { ...action, programmeId, askedById: actor.personId, askedAt: now } })
+    await tx.action.create({
+      data: {
+        ...action,
+        bornOf: action.bornOf ?? Prisma.DbNull,
+        programmeId,
+        askedById: actor.personId,
+        askedAt: now,
+      },
+    })
+    await applyOrigin(tx, action.bornOf, action, { programmeId, personId: actor.personId, now })
   },
 })

@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
 import { id, programmeCode, reason } from '@/lib/commands/inputs'
+import type { Pictured } from '@/shared/reviews/pictured'
 import { Refused } from '@/shared/refused'
 
 /** Takes evidence off an item; the file and the trail keep it. By who attached it, or by quality. */
@@ -13,9 +14,18 @@ export const withdrawEvidence = defineCommand({
     return evidence
   },
   subject: (evidence) => evidence,
-  decide: ({ id: key, itemKey, kind, sha256, fileName, url }, { reason: why }) => ({
+  decide: ({ id: key, itemKey, about, kind, sha256, fileName, url }, { reason: why }) => ({
     change: { id: key, why },
-    record: { evidence: key, itemKey, kind, sha256, fileName, url, reason: why },
+    record: {
+      evidence: key,
+      itemKey,
+      about: about as Pictured | null,
+      kind,
+      sha256,
+      fileName,
+      url,
+      reason: why,
+    },
   }),
   async apply(tx, { id: key, why }, { actor, now }) {
     await tx.evidence.update({

@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import type { Actor } from '@/shared/actor'
 import { actionNamed } from '@/shared/commands/actions/answered'
+import { originInWords, originRecord } from '@/shared/commands/actions/origin'
 import { defineFace } from '@/shared/commands/face'
 import { DEPARTMENT_NAMES, DEPARTMENTS, type Department } from '@/shared/plan/department'
 
@@ -21,13 +22,15 @@ export const askAction = defineFace({
     kind: z.string(),
     question: z.string(),
     dueOn: z.string(),
+    /** The line of minutes or the comment that it came from; older entries know of none. */
+    bornOf: originRecord.nullish(),
   }),
-  reads: ({ number, itemKey, from, to, askedOf, study, kind, question, dueOn }) => ({
+  reads: ({ number, itemKey, from, to, askedOf, study, kind, question, dueOn, bornOf }) => ({
     subject: actionNamed(number, itemKey),
-    what: [
+    what: `${[
       `${DEPARTMENT_NAMES[from]} asks ${DEPARTMENT_NAMES[to]}${askedOf ? ` (${askedOf})` : ''} about ${kind}, by ${dueOn}`,
       ...(study ? [`in study ${study}`] : []),
-    ].join(', '),
+    ].join(', ')}${originInWords(bornOf)}`,
     words: question,
   }),
   leads: ({ number }) => ({ kind: 'action', number }),

@@ -4,6 +4,7 @@ import { defineFace } from '@/shared/commands/face'
 import { itemName } from '@/shared/commands/named'
 import type { EvidenceEntry } from '@/shared/gate/programme-state'
 import { DEPARTMENTS } from '@/shared/plan/department'
+import { picturedInWords, picturedRecord, placeOfPictured } from '@/shared/reviews/pictured'
 
 export const withdrawEvidence = defineFace({
   label: 'Withdraw evidence',
@@ -14,16 +15,19 @@ export const withdrawEvidence = defineFace({
       ? undefined
       : 'Only who attached it, or quality, may withdraw evidence.',
   record: z.object({
-    itemKey: z.string(),
+    itemKey: z.string().nullable(),
+    /** Of a picture that belongs to no item. */
+    about: picturedRecord.nullish(),
     kind: z.string(),
     fileName: z.string().nullable(),
     url: z.string().nullable(),
     reason: z.string(),
   }),
-  reads: ({ itemKey, kind, fileName, url, reason }) => ({
-    subject: itemName(itemKey),
+  reads: ({ itemKey, about, kind, fileName, url, reason }) => ({
+    subject: about ? picturedInWords(about) : itemName(itemKey ?? ''),
     what: `${kind}: ${fileName ?? url}`,
     words: reason,
   }),
-  leads: ({ itemKey }) => ({ kind: 'item', item: itemKey, part: 'evidence' }),
+  leads: ({ itemKey, about }) =>
+    about ? placeOfPictured(about) : { kind: 'item', item: itemKey ?? '', part: 'evidence' },
 })

@@ -1,7 +1,10 @@
 import { canonicalJson, type JsonValue } from '@/shared/trail/canonical-json'
-import { saidList, type Writes } from '../spoken-entry'
+import { saidList, saidObject, type Writes } from '../spoken-entry'
+import { bareSubject, blankLine } from './deliberation-writes'
 
-const askAction: Writes = ({ at, actorId, said }, rows) =>
+const askAction: Writes = (entry, rows) => {
+  const { at, actorId, said } = entry
+  writeOrigin(entry, rows)
   rows.insert('Action', {
     id: said['id'],
     number: said['number'],
@@ -22,7 +25,32 @@ const askAction: Writes = ({ at, actorId, said }, rows) =>
     outcomeWhy: null,
     closedById: null,
     closedAt: null,
+    bornOf: said['bornOf'] ?? null,
   })
+}
+
+/** What an action does to where it came from: a line of the minutes, or the comment that it resolves. */
+const writeOrigin: Writes = ({ at, actorId, said }, rows) => {
+  const origin = saidObject(said['bornOf'])
+  if (origin['kind'] === 'comment')
+    rows.change(
+      'Comment',
+      { number: origin['comment'] },
+      { resolvedById: actorId, resolvedAt: at, action: said['number'] },
+    )
+  if (origin['kind'] === 'minute')
+    rows.insert('MinuteLine', {
+      ...blankLine(actorId, at),
+      id: origin['lineId'],
+      review: origin['review'],
+      number: origin['line'],
+      kind: 'action',
+      about: bareSubject(origin['about']),
+      text: said['question'],
+      action: said['number'],
+      ownerId: origin['ownerId'],
+    })
+}
 
 const answerAction: Writes = ({ at, actorId, said }, rows) =>
   rows.change(
@@ -89,6 +117,19 @@ const signGate: Writes = ({ at, actorId, actorName, said }, rows) =>
     headHash: said['headHash'],
     at,
   })
+
+const closeReview: Writes = ({ at, actorId, actorName, said }, rows) =>
+  rows.change(
+    'Review',
+    { number: said['review'] },
+    {
+      closedById: actorId,
+      closedByName: actorName,
+      closedAt: at,
+      digest: said['digest'],
+      cover: signedContentText(said['cover']),
+    },
+  )
 
 /** Asked for after the fact, with what the finding found, or before it, with how far it may depart. */
 const requestConcession: Writes = ({ at, actorId, said }, rows) =>
@@ -194,6 +235,7 @@ export const DECISION_WRITES = {
   'approve-item': approveItem,
   'approve-items': approveItems,
   'sign-gate': signGate,
+  'close-review': closeReview,
   'request-concession': requestConcession,
   'request-deviation': requestConcession,
   'carry-concessions': carryConcessions,

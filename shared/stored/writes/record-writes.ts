@@ -6,12 +6,13 @@ const NOT_WITHDRAWN = { withdrawnAt: null, withdrawnWhy: null } as const
 const attachEvidence: Writes = ({ at, actorId, said }, rows) => {
   rows.insert('Evidence', {
     id: said['id'],
-    itemKey: said['itemKey'],
+    itemKey: said['itemKey'] ?? null,
+    about: said['about'] ?? null,
     kind: said['kind'],
     note: said['note'],
     sha256: said['sha256'],
     fileName: said['fileName'],
-    url: said['url'],
+    url: said['url'] ?? null,
     addedById: actorId,
     at,
     withdrawnById: null,
@@ -181,6 +182,8 @@ const revokeMachineToken: Writes = ({ at, said }, rows) =>
 export const RECORD_WRITES = {
   'attach-evidence': attachEvidence,
   'confirm-board-files': confirmBoardFiles,
+  'attach-picture': attachEvidence,
+  'name-minutes': attachEvidence,
   'withdraw-evidence': withdrawEvidence,
   'receive-lot': receiveLot,
   'dispose-lot': disposeLot,

@@ -241,6 +241,24 @@ const CASES: { readonly [N in NameWithSubject]: Case<N> } = {
     mayNot: quality,
     message: /^You are not in design engineering\.$/,
   },
+  'close-review': {
+    subject: { number: 2, chairId: 'd', chair: 'Dell' },
+    may: design,
+    mayNot: quality,
+    message: /^Dell chairs review 2 and closes it\.$/,
+  },
+  'record-step': {
+    subject: { number: 4, owner: 'production', kind: 'correction', correctedById: undefined },
+    may: production,
+    mayNot: design,
+    message: /^Production sees to nonconformity 4; quality may record for them\.$/,
+  },
+  'withdraw-step': {
+    subject: { addedById: 'p' },
+    may: quality,
+    mayNot: design,
+    message: /^Only who recorded it, or quality/,
+  },
   'disable-person': {
     subject: { personId: 'a' },
     may: { ...administrator, personId: 'b' },
@@ -275,5 +293,9 @@ test('the lead may where a value belongs to another department; nobody decides o
   const ownAnswer = { ...asked, answeredById: 'd' }
   expect(refusal('accept-answer', design, ownAnswer)).toMatch(/^You answered it yourself/)
   expect(refusal('return-answer', design, ownAnswer)).toMatch(/^You answered it yourself/)
+  const ownCheck = { number: 4, owner: 'production', kind: 'check', correctedById: 'p' } as const
+  expect(refusal('record-step', production, ownCheck)).toMatch(/^You recorded the correction yourself/)
+  expect(refusal('record-step', design, ownCheck)).toBeUndefined()
+  expect(refusal('record-step', quality, { ...ownCheck, kind: 'cause' })).toBeUndefined()
   expect(refusal('withdraw-evidence', design, { addedById: 'd' })).toBeUndefined()
 })

@@ -16,10 +16,12 @@ interface AskFormProps {
   items: readonly string[]
   /** The study within which it is asked. */
   study?: number
+  /** The comment that becomes this action. */
+  comment?: number | undefined
 }
 
 /** Asks another department, or one person of it. */
-export function AskForm({ view, items, study }: AskFormProps) {
+export function AskForm({ view, items, study, comment }: AskFormProps) {
   const { actor, state, code } = view
   const [only, ...more] = items
   if (!only || actor.departments.length === 0 || partRefusal('ask-action', actor)) return null
@@ -34,10 +36,14 @@ export function AskForm({ view, items, study }: AskFormProps) {
         programme: code,
         ...(more.length === 0 && { item: only }),
         ...(study !== undefined && { study }),
+        ...(comment !== undefined && { 'bornOf.kind': 'comment', 'bornOf.comment': comment }),
       }}
       label="Ask another department"
     >
-      <AnsweredDisclosure summary="Ask another department">
+      <AnsweredDisclosure
+        summary={comment === undefined ? 'Ask another department' : `Ask comment ${comment} as an action`}
+        open={comment !== undefined}
+      >
         <div className="form-narrow">
           {more.length > 0 && (
             <ChoiceBox

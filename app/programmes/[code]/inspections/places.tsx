@@ -17,7 +17,7 @@ export function InspectionPlaces({ code, at }: { code: string; at: string }) {
     { text: 'Guide to defects', href: defectGuideAddress(code) },
     { text: 'Agreement of inspectors', href: agreementAddress(code) },
     { text: 'Residue and insulation', href: residueAddress(code) },
-    { text: 'Rework and sections', href: reworkAddress(code) },
+    { text: 'Rework desk and sections', href: reworkAddress(code) },
   ]
   return (
     <nav className="inspection-places" aria-label="Inspection">

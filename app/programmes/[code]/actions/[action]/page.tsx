@@ -1,11 +1,12 @@
 import { notFound } from 'next/navigation'
-import { actionsAddress, itemAddress, optionAddress } from '@/app/addresses'
+import { actionsAddress, itemAddress, optionAddress, reviewAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { Day } from '@/app/ui/date'
 import { openUploadAnswer } from '@/lib/evidence/upload-answer'
 import { uploadSecret } from '@/lib/evidence/upload-secret'
 import { readOptionStudy } from '@/lib/queries/option-studies'
+import { readMinuteOf } from '@/lib/queries/reviews'
 import { standing } from '@/shared/gate/study-revision'
 import { actionStatus } from '@/shared/gate/action-status'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
@@ -28,6 +29,7 @@ export default async function ActionPage({ params, searchParams }: ActionPagePro
   const study =
     action.study === null ? undefined : await readOptionStudy(visit.view.state.programme.id, action.study)
   const upload = openUploadAnswer((await searchParams).upload, uploadSecret())
+  const minuted = await readMinuteOf(visit.view.state.programme.id, action.number)
   const item = visit.view.state.items.find(({ definition }) => definition.key === action.itemKey)
   return (
     <ProgrammeSheet
@@ -41,7 +43,9 @@ export default async function ActionPage({ params, searchParams }: ActionPagePro
         { label: 'From', value: `${DEPARTMENT_NAMES[action.from]}: ${action.askedByName}` },
         {
           label: 'To',
-          value: `${DEPARTMENT_NAMES[action.to]}${action.askedOf ? `: ${action.askedOf.name}` : ''}`,
+          value: [DEPARTMENT_NAMES[action.to], action.askedOf?.name ?? minuted?.owner]
+            .filter((name) => name !== undefined)
+            .join(': '),
         },
         { label: 'About', value: action.kind },
         { label: 'Due', value: <Day at={action.dueOn} /> },
@@ -58,6 +62,15 @@ export default async function ActionPage({ params, searchParams }: ActionPagePro
                 {study.number}: {study.title}
               </a>
               ; its amounts count there.
+            </p>
+          )}
+          {minuted && (
+            <p className="faint">
+              From{' '}
+              <a href={`${reviewAddress(code, minuted.review)}#line-${minuted.line}`}>
+                line {minuted.line} of review {minuted.review}
+              </a>
+              .
             </p>
           )}
           <Answer action={action} />

@@ -1,5 +1,7 @@
 import { notFound } from 'next/navigation'
 import { itemAddress, routeCardAddress } from '@/app/addresses'
+import { Comments } from '@/app/deliberation/comments'
+import { NonconformitiesFrom } from '@/app/deliberation/open-nonconformity-from'
 import { FindingSheet } from '@/app/findings/finding-sheet'
 import { WhereDrawn } from '@/app/findings/where-drawn'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
@@ -54,7 +56,9 @@ export default async function FindingPage({ params }: FindingPageProps) {
           >
             <Inputs view={view} rule={rule} />
           </Section>
+          <Comments view={view} subjects={[{ kind: 'finding', key: id }]} item={item.definition.key} />
           <Concessions view={view} item={item.definition.key} rule={rule} finding={finding} />
+          <NonconformitiesFrom view={view} source={{ kind: 'finding', key: id }} />
           <ProposeFrom view={view} kind="finding" what="this finding" id={id} />
         </>
       )}

@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto'
 import { notFound } from 'next/navigation'
-import { inspectionsAddress } from '@/app/addresses'
+import { inspectionsAddress, reworkAddress } from '@/app/addresses'
 import { CommandForm } from '@/app/forms/command-form'
 import { TextBox } from '@/app/forms/fields'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
@@ -46,7 +46,13 @@ export default async function InspectionPage({ params }: InspectionPageProps) {
       {(view) => (
         <>
           {inspection.defects.length > 0 ? (
-            <ValueTable caption="Defects" columns={DEFECT_COLUMNS} rows={inspection.defects} />
+            <>
+              <ValueTable caption="Defects" columns={DEFECT_COLUMNS} rows={inspection.defects} />
+              <p>
+                <a href={reworkAddress(view.code)}>The rework desk</a> has each of them, until it is mended
+                and looked at again.
+              </p>
+            </>
           ) : (
             <Notice kind="success" title="No defect was found" />
           )}

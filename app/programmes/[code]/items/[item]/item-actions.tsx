@@ -10,7 +10,17 @@ import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { partRefusal } from '@/shared/policy'
 
 /** Questions about the item to other departments, and the form to ask one. */
-export function ItemActions({ view, state }: { view: ProgrammeView; state: ItemState }) {
+export function ItemActions({
+  view,
+  state,
+  comment,
+}: {
+  view: ProgrammeView
+  state: ItemState
+  /** The number of a comment that is to become an action. */
+  comment?: string | undefined
+}) {
+  const becoming = /^\d{1,6}$/.test(comment ?? '') ? Number(comment) : undefined
   const { key } = state.item.definition
   const actions = view.state.actions.filter((action) => action.itemKey === key)
   const refused = partRefusal('ask-action', view.actor)
@@ -36,7 +46,7 @@ export function ItemActions({ view, state }: { view: ProgrammeView; state: ItemS
           ]}
         />
       )}
-      <AskForm view={view} items={[key]} />
+      <AskForm view={view} items={[key]} comment={becoming} />
     </Section>
   )
 }

@@ -1,6 +1,7 @@
 import { notFound } from 'next/navigation'
 import { addressPart } from '@/app/address-part'
 import { routeCardAddress } from '@/app/addresses'
+import { Comments } from '@/app/deliberation/comments'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { ProposeFrom } from '@/app/lessons/propose-from'
@@ -26,22 +27,31 @@ import type { Asked } from './proposal-asked'
 import { TailoredOut } from './tailored-out'
 import { OpenPoints } from './open-points'
 import { Values } from './values'
+import type { ItemState } from '@/shared/gate/item-status'
 import type { PlannedItem } from '@/shared/gate/programme-state'
 import { learntIn } from '@/shared/lessons/lesson'
+import type { Subject } from '@/shared/reviews/subject'
 
 interface ItemPageProps {
   params: Promise<{ code: string; item: string }>
-  searchParams: Promise<Asked & { upload?: string }>
+  searchParams: Promise<Asked & { upload?: string; comment?: string }>
 }
 
 /** What the item settles, and which lesson brought it. */
 const questionOf = ({ definition, lesson }: PlannedItem): string =>
   lesson && !lesson.inAsks ? `${definition.asks} ${learntIn(lesson)}` : definition.asks
 
+/** What can be remarked on beside an item: itself, its values and its findings. */
+const remarkable = ({ item: { definition } }: ItemState): [Subject, ...Subject[]] => [
+  { kind: 'item', key: definition.key },
+  ...definition.parameters.map(({ key }): Subject => ({ kind: 'parameter', key })),
+  ...definition.rules.map(({ id }): Subject => ({ kind: 'finding', key: id })),
+]
+
 /** One thing to be settled: its values, findings, evidence, questions and approvals. */
 export default async function ItemPage({ params, searchParams }: ItemPageProps) {
   const { code: given, item: key } = await params
-  const { upload, ...asking } = await searchParams
+  const { upload, comment, ...asking } = await searchParams
   const answer = upload ? openUploadAnswer(upload, uploadSecret()) : {}
   const visit = await visitProgramme(given)
   const code = visit.view.code
@@ -76,7 +86,8 @@ export default async function ItemPage({ params, searchParams }: ItemPageProps) 
           <Pictures view={view} state={state} />
           <Limits view={view} state={state} />
           <Evidence view={view} state={state} answer={answer} />
-          <ItemActions view={view} state={state} />
+          <ItemActions view={view} state={state} comment={comment} />
+          <Comments view={view} subjects={remarkable(state)} item={definition.key} />
           <ItemStudies view={view} item={state.item.definition} />
           <Approvals view={view} state={state} hasPassword={visit.person.hasPassword} />
           <TailoredOut view={view} state={state} />

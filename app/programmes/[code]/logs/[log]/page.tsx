@@ -1,6 +1,7 @@
 import { notFound } from 'next/navigation'
 import { addressPart } from '@/app/address-part'
 import { logAddress, logsAddress } from '@/app/addresses'
+import { NonconformitiesFrom } from '@/app/deliberation/open-nonconformity-from'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { CsvUpload } from '@/app/imports/csv-upload'
@@ -72,6 +73,7 @@ export default async function LogPage({ params, searchParams }: LogPageProps) {
             <LogFindings view={view} log={log} />
             {isLevel(log.characteristic) && <Signals view={view} log={log} />}
             <NewestReadings log={log} characteristic={characteristic} />
+            <NonconformitiesFrom view={view} source={{ kind: 'log', key: log.code }} />
             {may && (
               <Section id="import" heading="Import readings from a file">
                 <CsvUpload action={`${logAddress(view.code, log.code)}/file`} refused={refused} />

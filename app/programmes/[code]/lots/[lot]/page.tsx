@@ -2,6 +2,7 @@ import { addressPart } from '@/app/address-part'
 import { dispositionInWords } from '@/shared/records/lot-identity'
 import { notFound } from 'next/navigation'
 import { lotsAddress } from '@/app/addresses'
+import { NonconformitiesFrom } from '@/app/deliberation/open-nonconformity-from'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { Day } from '@/app/ui/date'
@@ -75,6 +76,7 @@ export default async function LotPage({ params, searchParams }: LotPageProps) {
           <Disposition view={view} lot={lot} />
           <Traced view={view} lot={lot} />
           <CorrectLot view={view} lot={lot} corrections={corrections.get(lot.id) ?? []} />
+          <NonconformitiesFrom view={view} source={{ kind: 'lot', key: lot.code }} />
         </>
       )}
     </ProgrammeSheet>

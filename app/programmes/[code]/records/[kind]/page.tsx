@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto'
 import { notFound } from 'next/navigation'
-import { newLessonAddress, recordAddress, recordsAddress } from '@/app/addresses'
+import { newLessonAddress, newNonconformityAddress, recordAddress, recordsAddress } from '@/app/addresses'
 import { ColumnField } from '@/app/forms/column-field'
 import { CommandForm } from '@/app/forms/command-form'
 import { GatesShut } from '@/app/frame/gates-shut'
@@ -130,6 +130,22 @@ function Records({ view, kind, rows, corrected }: RecordsProps) {
           },
         ]
       : []
+  const nonconformity: TableColumn<Row>[] =
+    kind.teaches && !refusal('open-nonconformity', view.actor)
+      ? [
+          {
+            label: 'Nonconformity',
+            cell: ({ id }) => (
+              <a
+                className="print-hidden"
+                href={newNonconformityAddress(view.code, `record:${kind.key}/${id}`)}
+              >
+                Open one
+              </a>
+            ),
+          },
+        ]
+      : []
   return (
     <RuledTable
       caption={kind.plural}
@@ -137,7 +153,7 @@ function Records({ view, kind, rows, corrected }: RecordsProps) {
       narrow="scroll"
       rows={rows.toReversed()}
       rowKey={({ id }) => id}
-      columns={[...columns, ...lesson, ...own]}
+      columns={[...columns, ...lesson, ...nonconformity, ...own]}
     />
   )
 }

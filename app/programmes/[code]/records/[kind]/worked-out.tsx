@@ -21,7 +21,7 @@ interface WorkedOut {
 const RESIDUE: WorkedOut = { message: 'Residue and insulation', address: residueAddress }
 const GAUGES: WorkedOut = { message: 'Instruments in use', address: gaugesAddress }
 const RELIABILITY: WorkedOut = { message: 'Reliability', address: reliabilityAddress }
-const REWORK: WorkedOut = { message: 'Rework and sections', address: reworkAddress }
+const REWORK: WorkedOut = { message: 'Rework desk and sections', address: reworkAddress }
 
 const NOWHERE = undefined
 
@@ -42,6 +42,7 @@ const WORKED_OUT: Readonly<Record<RecordKindKey, WorkedOut | undefined>> = {
   microsection: REWORK,
   'moisture-exposure': NOWHERE,
   'quality-cost': { message: 'Cost', address: costAddress },
+  're-inspection': REWORK,
   rework: REWORK,
   'signal-answer': { message: 'Logs and their charts', address: logsAddress },
   'soldering-run': { message: 'Assemblies and the lots in them', address: assembliesAddress },

@@ -2,6 +2,7 @@ import { notFound } from 'next/navigation'
 import { addressPart } from '@/app/address-part'
 import { fileAddress, itemAddress, reviseAddress, specificationAddress } from '@/app/addresses'
 import { Dependents } from '@/app/findings/dependents'
+import { Comments } from '@/app/deliberation/comments'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { ButtonLink } from '@/app/ui/button'
@@ -65,6 +66,7 @@ export default async function ParameterPage({ params }: ParameterPageProps) {
               reach={lapsedByParameter(parameter.key, view.judgement)}
             />
           </Section>
+          <Comments view={view} subjects={[{ kind: 'parameter', key: parameter.key }]} item={item.key} />
           <Section heading="Revisions">
             <Revisions parameter={parameter} revisions={revisions} />
           </Section>

@@ -1,0 +1,74 @@
+import { z } from 'zod'
+import { line } from '@/lib/commands/inputs'
+import { loadPlanItem } from '@/lib/commands/plan/load-plan-item'
+import type { Transaction } from '@/lib/db/transaction'
+import { findParameter, findRule } from '@/shared/catalogue/standard-plan'
+import { Refused } from '@/shared/refused'
+import { jointOfKey, SUBJECT_KINDS, type Subject } from '@/shared/reviews/subject'
+import { recordOfKey } from '@/shared/reviews/subject-in-words'
+
+/** What something is about, as a form or a caller gives it. */
+export const subjectInput = z.strictObject({
+  kind: z.enum(SUBJECT_KINDS, { error: 'Choose what it is about.' }),
+  key: line('What it is about', 200),
+})
+
+/** A subject with its name, where no catalogue holds it. */
+export interface NamedSubject {
+  readonly kind: Subject['kind']
+  readonly key: string
+  readonly name?: string
+}
+
+/** The subject as an entry records it. Refused when the programme has no such thing. */
+export async function knownSubject(
+  tx: Transaction,
+  programmeId: string,
+  { kind, key }: Subject,
+): Promise<NamedSubject> {
+  const name = await nameOf(tx, programmeId, { kind, key })
+  if (name === undefined) throw new Refused('This programme has nothing of that name to speak about.')
+  return name ? { kind, key, name } : { kind, key }
+}
+
+/** Its name, '' where the key is name enough; undefined when there is none. */
+async function nameOf(
+  tx: Transaction,
+  programmeId: string,
+  { kind, key }: Subject,
+): Promise<string | undefined> {
+  const numbered = { programmeId, number: /^\d{1,6}$/.test(key) ? Number(key) : 0 }
+  switch (kind) {
+    case 'item':
+    case 'set-aside':
+      return (await loadPlanItem(tx, programmeId, key)).definition.title
+    case 'finding':
+      return findRule(key) && ''
+    case 'parameter':
+      return findParameter(key) && ''
+    case 'action':
+      return (await tx.action.findFirst({ where: numbered })) ? '' : undefined
+    case 'concession':
+      return (await tx.concession.findFirst({ where: numbered })) ? '' : undefined
+    case 'study':
+      return (await tx.optionStudy.findFirst({ where: numbered }))?.title
+    case 'comment':
+      return (await tx.comment.findFirst({ where: numbered })) ? '' : undefined
+    case 'nonconformity':
+      return (await tx.nonconformity.findFirst({ where: numbered }))?.title
+    case 'lot':
+      return (await tx.lot.findFirst({ where: { programmeId, code: key } })) ? '' : undefined
+    case 'log':
+      return (await tx.log.findFirst({ where: { programmeId, code: key } })) ? '' : undefined
+    case 'joint':
+      return jointOfKey(key) && ''
+    case 'record': {
+      const { kind: recordKind, id } = recordOfKey(key)
+      if (!z.uuid().safeParse(id).success) return undefined
+      return (await tx.record.findFirst({ where: { programmeId, kind: recordKind, id } })) ? '' : undefined
+    }
+    // A point is known within its own minutes; whoever takes minutes looks there.
+    case 'point':
+      return undefined
+  }
+}

@@ -1,0 +1,69 @@
+import { database } from '@/lib/db/client'
+import type { Comment as Row } from '@/lib/db/generated/client'
+import { namesOf } from '@/lib/programme/load-review'
+import type { Named } from '@/lib/programme/rows'
+import type { Comment } from '@/shared/reviews/review'
+import type { Subject, SubjectKind } from '@/shared/reviews/subject'
+
+const SHOWN = 50
+
+/** Comments on these subjects, oldest first, the newest of them; two statements. */
+export async function readComments(programmeId: string, subjects: readonly Subject[]): Promise<Comment[]> {
+  const rows = await database().comment.findMany({
+    where: { programmeId, OR: subjects.map(({ kind, key }) => ({ aboutKind: kind, aboutKey: key })) },
+    orderBy: { number: 'desc' },
+    take: SHOWN,
+  })
+  if (rows.length === 0) return []
+  const nameOf = await namesOf(
+    database(),
+    rows.flatMap(({ authorId, resolvedById, mentions }) => [authorId, resolvedById ?? authorId, ...mentions]),
+  )
+  return rows.reverse().map((row) => commentOf(row, nameOf))
+}
+
+/** A comment that names a person and is not resolved yet, and where it stands. */
+export interface CommentForMe {
+  readonly code: string
+  readonly programme: string
+  readonly comment: Comment
+}
+
+/** Unresolved comments for this person over all their programmes, oldest first; two statements. */
+export async function commentsFor(personId: string): Promise<CommentForMe[]> {
+  const rows = await database().comment.findMany({
+    where: {
+      mentions: { has: personId },
+      resolvedAt: null,
+      programme: { memberships: { some: { personId } } },
+    },
+    orderBy: { at: 'asc' },
+    take: SHOWN,
+    include: { programme: { select: { code: true, title: true } } },
+  })
+  if (rows.length === 0) return []
+  const nameOf = await namesOf(
+    database(),
+    rows.map(({ authorId }) => authorId),
+  )
+  return rows.map(({ programme, ...row }) => ({
+    code: programme.code,
+    programme: programme.title,
+    comment: commentOf(row, nameOf),
+  }))
+}
+
+const commentOf = (row: Row, nameOf: Named): Comment => ({
+  number: row.number,
+  about: { kind: row.aboutKind as SubjectKind, key: row.aboutKey },
+  text: row.text,
+  mentions: row.mentions.map((id) => ({ id, name: nameOf(id) })),
+  authorId: row.authorId,
+  author: nameOf(row.authorId),
+  at: row.at.toISOString(),
+  resolved:
+    row.resolvedById && row.resolvedAt
+      ? { by: nameOf(row.resolvedById), at: row.resolvedAt.toISOString() }
+      : null,
+  action: row.action,
+})

@@ -1,0 +1,115 @@
+import type { DefectKind, Inspection } from '@/shared/records/inspection'
+import type { RecordOf } from '@/shared/records/record-kinds'
+import { keyOfJoint } from './rework-summary'
+
+/** One defective joint on its way from the bench to the rework desk and back. */
+export interface JointInRework {
+  readonly assembly: string
+  readonly joint: string
+  readonly kinds: readonly DefectKind[]
+  /** What the inspector wrote beside it. */
+  readonly note: string
+  readonly xMm: number | undefined
+  readonly yMm: number | undefined
+  readonly foundOn: string
+  readonly foundBy: string
+  /** The inspection that found it; undefined where only a re-inspection did. */
+  readonly inspection: string | undefined
+  readonly reworked: { readonly on: string; readonly by: string; readonly heats: number } | undefined
+}
+
+export interface ReworkWaiting {
+  readonly forRework: readonly JointInRework[]
+  readonly forInspection: readonly JointInRework[]
+}
+
+type Rework = RecordOf<'rework'>
+type Again = RecordOf<'re-inspection'>
+
+/** One event of a joint's life. Of one day, ids (RFC 9562, version 7) tell which came first. */
+type Event = { readonly on: string; readonly id: string } & (
+  | { readonly did: 'found'; readonly joint: JointInRework }
+  | { readonly did: 'reworked'; readonly row: Rework }
+  | { readonly did: 'looked again'; readonly row: Again }
+)
+
+/**
+ * The joints that wait for rework, and those reworked that wait to be looked at again. A look at the whole assembly
+ * does not say which joints it saw, so that only a re-inspection that names the joint ends the waiting.
+ */
+export function reworkWaiting(
+  inspections: readonly Inspection[],
+  rework: readonly Rework[],
+  again: readonly Again[],
+): ReworkWaiting {
+  const lives = new Map<string, Event[]>()
+  const add = (assembly: string, joint: string, event: Event): void => {
+    const key = keyOfJoint(assembly, joint)
+    lives.set(key, [...(lives.get(key) ?? []), event])
+  }
+  for (const seen of inspections)
+    for (const joint of jointsFound(seen))
+      add(joint.assembly, joint.joint, { on: seen.inspectedOn, id: seen.id, did: 'found', joint })
+  for (const row of rework) add(row.assembly, row.joint, { on: row.doneOn, id: row.id, did: 'reworked', row })
+  for (const row of again)
+    add(row.assembly, row.joint, { on: row.inspectedOn, id: row.id, did: 'looked again', row })
+  const waiting = [...lives.values()].flatMap((events) => waitingAfter(events.sort(byTime)) ?? [])
+  return {
+    forRework: waiting.filter(({ reworked }) => !reworked),
+    forInspection: waiting.filter(({ reworked }) => reworked),
+  }
+}
+
+const byTime = (a: Event, b: Event): number =>
+  a.on !== b.on ? (a.on < b.on ? -1 : 1) : a.id < b.id ? -1 : a.id > b.id ? 1 : 0
+
+/** The defects of one inspection, joint by joint. */
+function jointsFound({ id, assembly, inspectedOn, inspector, defects }: Inspection): JointInRework[] {
+  const joints = new Map<string, JointInRework>()
+  for (const { joint, kind, xMm, yMm, note } of defects) {
+    const key = keyOfJoint(assembly, joint)
+    const known = joints.get(key)
+    joints.set(key, {
+      assembly,
+      joint,
+      kinds: [...new Set([...(known?.kinds ?? []), kind])],
+      note: [known?.note, note].filter(Boolean).join('; '),
+      xMm: known?.xMm ?? xMm,
+      yMm: known?.yMm ?? yMm,
+      foundOn: inspectedOn,
+      foundBy: inspector,
+      inspection: id,
+      reworked: undefined,
+    })
+  }
+  return [...joints.values()]
+}
+
+/** What a joint waits for after all that happened to it; undefined when it waits for nothing. */
+function waitingAfter(events: readonly Event[]): JointInRework | undefined {
+  let waits: JointInRework | undefined
+  for (const event of events) {
+    if (event.did === 'found') waits = event.joint
+    else if (event.did === 'reworked') {
+      const { doneOn, worker, heats } = event.row
+      waits = waits && { ...waits, reworked: { on: doneOn, by: worker, heats } }
+    } else waits = afterAnotherLook(waits, event.row)
+  }
+  return waits
+}
+
+function afterAnotherLook(before: JointInRework | undefined, row: Again): JointInRework | undefined {
+  if (row.outcome === 'sound') return undefined
+  return {
+    assembly: row.assembly,
+    joint: row.joint,
+    kinds: [row.outcome],
+    note: row.note ?? '',
+    xMm: before?.xMm,
+    yMm: before?.yMm,
+    foundOn: row.inspectedOn,
+    foundBy: row.inspector,
+    inspection: before?.inspection,
+    reworked: undefined,
+  }
+}
