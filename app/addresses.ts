@@ -4,6 +4,10 @@ import type { Proposal } from '@/shared/rules/proposal'
 /* Every address of the app, so that a link and its page cannot drift apart. */
 
 export const deskAddress = (): string => '/'
+/** Who stands in for one, the daily mail, the calendar. */
+export const deskSettingsAddress = (): string => '/desk-settings'
+/** Where a calendar asks for a person's due days, by its token. */
+export const calendarAddress = (token: string): string => `/calendar/${token}`
 export const signInAddress = (then?: string): string =>
   then ? `/sign-in?then=${encodeURIComponent(then)}` : '/sign-in'
 export const passwordAddress = (): string => '/password'

@@ -40,6 +40,8 @@ export function placeAddress(code: string, place: Place): string {
       return to.instrumentsAddress()
     case 'desk':
       return to.deskAddress()
+    case 'desk settings':
+      return to.deskSettingsAddress()
     case 'person':
       return to.personAddress(place.personId)
   }

@@ -14,5 +14,5 @@ export type Place =
   | { readonly kind: 'defect chart'; readonly chart: DefectChartKey }
   | { readonly kind: 'records'; readonly recordKind: string }
   /* Outside any programme. */
-  | { readonly kind: 'instruments' | 'desk' }
+  | { readonly kind: 'instruments' | 'desk' | 'desk settings' }
   | { readonly kind: 'person'; readonly personId: string }

@@ -14,6 +14,11 @@ import { attachEvidence } from '@/lib/commands/evidence/attach-evidence'
 import { calibrateInstrument } from '@/lib/commands/instruments/calibrate-instrument'
 import { changeOwnPassword } from '@/lib/commands/people/change-own-password'
 import { changePerson } from '@/lib/commands/people/change-person'
+import { chooseDigest } from '@/lib/commands/desk/choose-digest'
+import { createCalendarAddress } from '@/lib/commands/desk/create-calendar-address'
+import { endDelegation } from '@/lib/commands/desk/end-delegation'
+import { nameDelegate } from '@/lib/commands/desk/name-delegate'
+import { revokeCalendarAddress } from '@/lib/commands/desk/revoke-calendar-address'
 import { createMachineToken } from '@/lib/commands/logs/create-machine-token'
 import { decideLesson } from '@/lib/commands/lessons/decide-lesson'
 import { decideSetAside } from '@/lib/commands/plan/decide-set-aside'
@@ -106,6 +111,11 @@ const COMMANDS = {
   'withdraw-lot-test': withdrawLotTest,
   'withdraw-record': withdrawRecord,
   'withdraw-requirement': withdrawRequirement,
+  'choose-digest': chooseDigest,
+  'create-calendar-address': createCalendarAddress,
+  'end-delegation': endDelegation,
+  'name-delegate': nameDelegate,
+  'revoke-calendar-address': revokeCalendarAddress,
 } as const satisfies Record<CommandName, AnyCommand>
 
 /** What a caller gives a command: its input before it is parsed. */

@@ -14,6 +14,11 @@ import { attachEvidence } from '@/shared/commands/evidence/attach-evidence'
 import { calibrateInstrument } from '@/shared/commands/instruments/calibrate-instrument'
 import { changeOwnPassword } from '@/shared/commands/people/change-own-password'
 import { changePerson } from '@/shared/commands/people/change-person'
+import { chooseDigest } from '@/shared/commands/desk/choose-digest'
+import { createCalendarAddress } from '@/shared/commands/desk/create-calendar-address'
+import { endDelegation } from '@/shared/commands/desk/end-delegation'
+import { nameDelegate } from '@/shared/commands/desk/name-delegate'
+import { revokeCalendarAddress } from '@/shared/commands/desk/revoke-calendar-address'
 import { createMachineToken } from '@/shared/commands/logs/create-machine-token'
 import { decideLesson } from '@/shared/commands/lessons/decide-lesson'
 import { decideSetAside } from '@/shared/commands/plan/decide-set-aside'
@@ -105,6 +110,11 @@ export const FACES = {
   'calibrate-instrument': calibrateInstrument,
   'take-instrument-out-of-use': takeInstrumentOutOfUse,
   'change-own-password': changeOwnPassword,
+  'choose-digest': chooseDigest,
+  'create-calendar-address': createCalendarAddress,
+  'end-delegation': endDelegation,
+  'name-delegate': nameDelegate,
+  'revoke-calendar-address': revokeCalendarAddress,
 } as const satisfies Record<string, AnyFace>
 
 export type CommandName = keyof typeof FACES

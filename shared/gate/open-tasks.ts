@@ -1,6 +1,6 @@
 import type { Department } from '@/shared/plan/department'
 import { STAGE_NAMES } from '@/shared/plan/stage'
-import type { Actor } from '@/shared/actor'
+import { heldTo, type Actor } from '@/shared/actor'
 import { waitsFor } from './action-status'
 import { CONCESSION_STANDINGS, concessionStatus } from './concession'
 import { gateRefusal } from './gate'
@@ -29,7 +29,8 @@ function openActions(department: Department, actor: Actor, state: ProgrammeState
       case 'answer':
         return action.to === department ? [{ verb: 'answer', ...openTasks }] : []
       case 'acceptance': {
-        const mayAccept = action.from === department && action.answeredById !== actor.personId
+        const mayAccept =
+          action.from === department && !heldTo(actor).some((id) => id === action.answeredById)
         return mayAccept ? [{ verb: 'accept', ...openTasks }] : []
       }
       case 'nothing':
@@ -48,7 +49,7 @@ const openApprovals = (
     .filter(
       (item) =>
         item.item.definition.approvers.includes(department) &&
-        !approvalRefusal(item, state, actor.personId, department),
+        !heldTo(actor).some((id) => approvalRefusal(item, state, id, department)),
     )
     .map(({ item, approvals }) => ({
       verb: approvals.some((entry) => entry.department === department && entry.approval)
@@ -72,7 +73,7 @@ const openConcessions = (
         CONCESSION_STANDINGS[concessionStatus(entry, judgement.findings.get(entry.rule), state.facts.today)]
           .waits,
     )
-    .filter((entry) => !concessionGrantRefusal(entry, actor.personId, department))
+    .filter((entry) => !heldTo(actor).some((id) => concessionGrantRefusal(entry, id, department)))
     .map(({ number, why }) => ({
       verb: 'decide',
       message: why,
@@ -87,7 +88,7 @@ const openTailorings = (department: Department, actor: Actor, state: ProgrammeSt
     : state.items
         .filter(
           ({ tailoredOut }) =>
-            tailoredOut && !tailoredOut.agreed && tailoredOut.proposedById !== actor.personId,
+            tailoredOut && !tailoredOut.agreed && !heldTo(actor).includes(tailoredOut.proposedById),
         )
         .map(({ definition }) => ({
           verb: 'decide',
@@ -107,7 +108,9 @@ const openGates = (
     .filter(
       (gate) =>
         !gateRefusal(gate, department) &&
-        !gateSignatoryRefusal(gate, judgement.items, state.concessions, actor.personId, department),
+        !heldTo(actor).some((id) =>
+          gateSignatoryRefusal(gate, judgement.items, state.concessions, id, department),
+        ),
     )
     .map(({ stage }) => ({
       verb: 'sign',

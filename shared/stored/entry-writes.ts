@@ -2,6 +2,7 @@ import { ownMember } from '@/shared/own-member'
 import type { CommandName } from '@/shared/commands/all-faces'
 import type { Writes } from './spoken-entry'
 import { DECISION_WRITES } from './writes/decision-writes'
+import { DESK_WRITES } from './writes/desk-writes'
 import { INSTALLATION_WRITES } from './writes/installation-writes'
 import { PROGRAMME_WRITES } from './writes/programme-writes'
 import { RECORD_WRITES } from './writes/record-writes'
@@ -18,6 +19,7 @@ const ENTRY_WRITES: Readonly<Record<CommandName | BesideTheDoor, Writes>> = {
   ...RECORD_WRITES,
   ...DECISION_WRITES,
   ...INSTALLATION_WRITES,
+  ...DESK_WRITES,
 }
 
 /** What entries of that command write; undefined for a command that this version does not know. */

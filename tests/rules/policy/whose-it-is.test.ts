@@ -152,6 +152,12 @@ const CASES: { readonly [N in NameWithSubject]: Case<N> } = {
     mayNot: quality,
     message: /^You are not in design engineering\.$/,
   },
+  'end-delegation': {
+    subject: { personId: 'd', delegateId: 'p' },
+    may: design,
+    mayNot: quality,
+    message: /^Only who is away, or who stands in, can end it\.$/,
+  },
   'disable-person': {
     subject: { personId: 'a' },
     may: { ...administrator, personId: 'b' },
