@@ -29,6 +29,7 @@ const SHARED_LAYERS = [
   ['catalogue'],
   ['lessons'],
   ['gate'],
+  ['desk'],
   // What the door, the screens and the trail know of every command.
   ['commands'],
   // Who may, and what the entries of every command say was written.

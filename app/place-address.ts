@@ -28,6 +28,10 @@ export function placeAddress(code: string, place: Place): string {
       return to.parameterAddress(code, place.parameter)
     case 'limit':
       return to.limitAddress(code, place.limit)
+    case 'finding':
+      return to.findingAddress(code, place.rule)
+    case 'assembly':
+      return to.assemblyAddress(code, place.serial)
     case 'lot':
       return to.lotAddress(code, place.lot)
     case 'log':

@@ -9,7 +9,9 @@ export type Place =
   | { readonly kind: 'gate'; readonly stage: Stage }
   | { readonly kind: 'parameter'; readonly parameter: string }
   | { readonly kind: 'limit'; readonly limit: string }
+  | { readonly kind: 'finding'; readonly rule: string }
   | { readonly kind: 'lot'; readonly lot: string }
+  | { readonly kind: 'assembly'; readonly serial: string }
   | { readonly kind: 'log'; readonly log: string; readonly part?: 'signals' }
   | { readonly kind: 'defect chart'; readonly chart: DefectChartKey }
   | { readonly kind: 'records'; readonly recordKind: string }
