@@ -112,6 +112,8 @@ export const recordKindAddress = (code: string, kind: string): string =>
 export const trailAddress = (code: string): string => inProgramme(code, '/trail')
 /** The whole programme as one document for paper. */
 export const printAddress = (code: string): string => inProgramme(code, '/print')
+/** The same on two sheets: decisions, exceptions, signatures. */
+export const summaryAddress = (code: string): string => inProgramme(code, '/print/summary')
 export const membersAddress = (code: string): string => inProgramme(code, '/people')
 /** A stored file is served within the programme it is evidence of, where access to it is decided. */
 export const fileAddress = (code: string, evidence: string): string => inProgramme(code, `/files/${evidence}`)

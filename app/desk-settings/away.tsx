@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto'
 import { endDelegation, nameDelegate } from '@/app/forms/command-actions'
 import { CommandForm } from '@/app/forms/command-form'
-import { PickBox, TextBox } from '@/app/forms/fields'
+import { ChoiceBox, TextBox } from '@/app/forms/fields'
 import { Day } from '@/app/ui/date'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
@@ -52,7 +52,7 @@ export function Away({
           label="Name who stands in"
           className="form-narrow"
         >
-          <PickBox
+          <ChoiceBox
             name="delegate"
             label="Stands in for you"
             choices={colleagues.map(({ id, name }) => ({ value: id, text: name }))}
