@@ -32,6 +32,7 @@ const SHARED_LAYERS = [
   ['gate'],
   ['reviews'],
   ['nonconformities'],
+  ['desk'],
   // What the door, the screens and the trail know of every command.
   ['commands'],
   // Who may, and what the entries of every command say was written.

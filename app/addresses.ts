@@ -4,6 +4,10 @@ import type { Proposal } from '@/shared/rules/proposal'
 /* Every address of the app, so that a link and its page cannot drift apart. */
 
 export const deskAddress = (): string => '/'
+/** Who stands in for one, the daily mail, the calendar. */
+export const deskSettingsAddress = (): string => '/desk-settings'
+/** Where a calendar asks for a person's due days, by its token. */
+export const calendarAddress = (token: string): string => `/calendar/${token}`
 export const signInAddress = (then?: string): string =>
   then ? `/sign-in?then=${encodeURIComponent(then)}` : '/sign-in'
 export const passwordAddress = (): string => '/password'
@@ -146,6 +150,8 @@ export const recordAddress = (code: string, kind: string, record: string): strin
 export const trailAddress = (code: string): string => inProgramme(code, '/trail')
 /** The whole programme as one document for paper. */
 export const printAddress = (code: string): string => inProgramme(code, '/print')
+/** The same on two sheets: decisions, exceptions, signatures. */
+export const summaryAddress = (code: string): string => inProgramme(code, '/print/summary')
 export const membersAddress = (code: string): string => inProgramme(code, '/people')
 /** A stored file is served within the programme it is evidence of, where access to it is decided. */
 export const fileAddress = (code: string, evidence: string): string => inProgramme(code, `/files/${evidence}`)

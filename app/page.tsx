@@ -1,49 +1,83 @@
 import { redirect } from 'next/navigation'
-import { deskAddress, instrumentsAddress, newProgrammeAddress, programmesAddress } from '@/app/addresses'
+import {
+  deskAddress,
+  deskSettingsAddress,
+  instrumentsAddress,
+  newProgrammeAddress,
+  programmesAddress,
+} from '@/app/addresses'
 import { CommentsForMe } from '@/app/deliberation/comments-for-me'
+import { DeskSection } from '@/app/desk-section'
 import { DeskSheet } from '@/app/frame/desk-sheet'
 import { requirePerson } from '@/app/frame/visit'
-import { OpenTaskTable } from '@/app/open-task-table'
 import { ButtonLink } from '@/app/ui/button'
+import { Day } from '@/app/ui/date'
 import { Empty } from '@/app/ui/empty'
-import { deskOf } from '@/lib/queries/desk'
+import { Notice } from '@/app/ui/notice'
+import { deskOf, type Desk } from '@/lib/queries/desk'
+import { BEARINGS } from '@/shared/desk/desk-entry'
 import { dateOf } from '@/shared/quantity/calendar'
 
 export const metadata = { title: 'Desk – Liquidus' }
 
-/** What this person owes, over all programmes, oldest due first. */
+/** What this person can do now, over all programmes, by how it bears on others. */
 export default async function DeskPage() {
   const person = await requirePerson(deskAddress())
   if (person.auditor) redirect(programmesAddress())
   if (person.administrator) redirect(instrumentsAddress())
-  const { openTasks, programmes } = await deskOf(person)
+  const desk = await deskOf(person)
   const today = dateOf(new Date())
-  const late = openTasks.filter(({ dueOn }) => dueOn !== null && dueOn < today).length
+  const of = (bearing: (typeof BEARINGS)[number]) => desk.lines.filter((line) => line.bearing === bearing)
+  const late = desk.lines.filter(
+    ({ dueOn, bearing }) => bearing !== 'I wait' && dueOn !== null && dueOn < today,
+  )
   return (
     <DeskSheet
       person={person}
       at={deskAddress()}
       title={'My work'}
-      supplement="Oldest due first, over all programmes"
+      supplement="What is possible now, over all programmes; oldest due first"
       cells={[
-        { label: 'Waiting', value: openTasks.length },
-        { label: 'Overdue', value: late },
-        { label: 'Programmes', value: programmes },
+        { label: 'Others wait for me', value: of('others wait').length },
+        { label: 'Own work', value: of('own work').length },
+        { label: 'Overdue', value: late.length },
+        { label: 'Programmes', value: desk.programmes },
       ]}
     >
-      {openTasks.length > 0 ? (
-        <OpenTaskTable openTasks={openTasks} today={today} />
-      ) : (
-        <Empty title="Nothing waits for you">
-          {programmes === 0
-            ? 'You belong to no programme yet. Open one, or ask a programme’s lead to invite you.'
-            : 'Questions, approvals and gates that wait for your department appear here.'}
-        </Empty>
-      )}
+      <StandsIn desk={desk} />
+      {desk.lines.length === 0 && <NothingWaits programmes={desk.programmes} />}
+      {BEARINGS.map((bearing) => (
+        <DeskSection key={bearing} bearing={bearing} lines={of(bearing)} later={desk.later} today={today} />
+      ))}
       <CommentsForMe personId={person.personId} />
       <p className="form-actions">
-        <ButtonLink href={newProgrammeAddress()}>Open a programme</ButtonLink>
+        <ButtonLink href={newProgrammeAddress()}>Open a programme</ButtonLink>{' '}
+        <a href={deskSettingsAddress()}>Away, daily mail, calendar</a>
       </p>
     </DeskSheet>
+  )
+}
+
+function StandsIn({ desk: { standsInFor } }: { desk: Desk }) {
+  if (standsInFor.length === 0) return null
+  return (
+    <Notice kind="info" title="You stand in">
+      {standsInFor.map(({ personId, name, until }) => (
+        <span key={personId}>
+          For {name} until <Day at={until} />: their programmes are on your desk. What you sign there says
+          “for {name}”.{' '}
+        </span>
+      ))}
+    </Notice>
+  )
+}
+
+function NothingWaits({ programmes }: { programmes: number }) {
+  return (
+    <Empty title="Nothing waits for you">
+      {programmes === 0
+        ? 'You belong to no programme yet. Open one, or ask a programme’s lead to invite you.'
+        : 'Values, findings, questions, approvals and gates that wait for your department appear here.'}
+    </Empty>
   )
 }

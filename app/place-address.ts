@@ -42,6 +42,10 @@ export function placeAddress(code: string, place: Place): string {
       return withPart(to.parameterAddress(code, place.parameter), place.part)
     case 'limit':
       return to.limitAddress(code, place.limit)
+    case 'finding':
+      return to.findingAddress(code, place.rule)
+    case 'assembly':
+      return to.assemblyAddress(code, place.serial)
     case 'lot':
       return to.lotAddress(code, place.lot)
     case 'board':
@@ -60,6 +64,8 @@ export function placeAddress(code: string, place: Place): string {
       return to.instrumentsAddress()
     case 'desk':
       return to.deskAddress()
+    case 'desk settings':
+      return to.deskSettingsAddress()
     case 'person':
       return to.personAddress(place.personId)
   }

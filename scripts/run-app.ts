@@ -3,6 +3,9 @@ import { sweepSignIns } from '@/lib/auth/sweep-sign-ins'
 import { closeDatabase } from '@/lib/db/client'
 import { startEmbeddedServer, type EmbeddedServer } from '@/lib/db/embedded-server'
 import { prepareTables, type DemoState } from '@/lib/db/first-run'
+import { turns } from '@/lib/db/turns'
+import { digestDaily } from '@/lib/digest/digest-daily'
+import { sendDigests } from '@/lib/digest/send-digests'
 import { carryConcessions } from '@/lib/programme/carry-concessions'
 import { sweepDaily, sweepInstalled } from '@/lib/evidence/sweep-installed'
 import { prepareDataFolder } from '@/lib/settings/data-folder'
@@ -85,11 +88,8 @@ async function bringUp(
   const over = new AbortController()
   const ending = AbortSignal.any([stopping, over.signal])
   const upkeep = [
-    sweepDaily(ending, () =>
-      sweepSignIns()
-        .then(() => sweepInstalled())
-        .finally(closeDatabase),
-    ),
+    sweepDaily(ending, () => inTurn(() => sweepSignIns().then(() => sweepInstalled()))),
+    ...(settings.mail ? [digestDaily(ending, () => inTurn(() => sendDigests()), settings.mail)] : []),
     verifyNightly(ending, () => verifyInstalled(ending)),
   ]
   const told = new Promise<undefined>((resolve) =>
@@ -108,6 +108,18 @@ async function bringUp(
   await Promise.all(upkeep)
   if (end) throw new StartRefused(`${end} Start Liquidus again.`)
 }
+
+/** One piece of upkeep at a time uses the database, and leaves no connection behind. */
+async function inTurn<Result>(work: () => Promise<Result>): Promise<Result> {
+  const giveBack = await upkeepTurn()
+  try {
+    return await work()
+  } finally {
+    await closeDatabase()
+    giveBack()
+  }
+}
+const upkeepTurn = turns(1)
 
 /** The database and the build have nothing to do with each other; side by side the first start is shorter. */
 async function prepareBoth(mode: Mode, settings: Settings, stopping: AbortSignal): Promise<DemoState> {

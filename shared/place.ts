@@ -15,13 +15,15 @@ export type Place =
   | { readonly kind: 'sign list'; readonly stage?: Stage }
   | { readonly kind: 'parameter'; readonly parameter: string; readonly part?: 'comments' }
   | { readonly kind: 'limit'; readonly limit: string }
+  | { readonly kind: 'finding'; readonly rule: string }
   | { readonly kind: 'lot'; readonly lot: string }
   | { readonly kind: 'board'; readonly evidence: string }
+  | { readonly kind: 'assembly'; readonly serial: string }
   | { readonly kind: 'log'; readonly log: string; readonly part?: 'signals' }
   | { readonly kind: 'defect chart'; readonly chart: DefectChartKey }
   | { readonly kind: 'records'; readonly recordKind: string }
   | { readonly kind: 'record'; readonly recordKind: string; readonly record: string }
   | { readonly kind: 'inspection'; readonly inspection: string }
   /* Outside any programme. */
-  | { readonly kind: 'instruments' | 'desk' }
+  | { readonly kind: 'instruments' | 'desk' | 'desk settings' }
   | { readonly kind: 'person'; readonly personId: string }

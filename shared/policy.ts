@@ -18,7 +18,27 @@ export function refusal<N extends CommandName>(
   actor: Actor,
   ...[subject]: SubjectArgument<N>
 ): string | undefined {
-  return partRefusal(command, actor) ?? faceOf(command).refuses?.(actor, subject as never)
+  const { refuses } = faceOf(command)
+  return (
+    partRefusal(command, actor) ??
+    refuses?.(actor, subject as never) ??
+    absentRefusal(command, actor, (absent) => refuses?.(absent, subject as never))
+  )
+}
+
+/** What whoever is away could not decide, because of what they did themselves, nobody decides in their stead. */
+function absentRefusal(
+  command: CommandName,
+  actor: Actor,
+  refusedAs: (absent: Actor) => string | undefined,
+): string | undefined {
+  const { may, separates } = faceOf(command)
+  if (!may.signature && !separates) return undefined
+  for (const { personId, name } of actor.standsInFor ?? []) {
+    const refused = refusedAs({ ...actor, personId })
+    if (refused) return `${name}, for whom you stand in, could not decide this either. To them: ${refused}`
+  }
+  return undefined
 }
 
 /** Why nobody with this person's part may, whatever it is done to; for where there is no subject yet. */

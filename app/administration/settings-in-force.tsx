@@ -57,6 +57,12 @@ function rowsOf(settings: Settings): SettingRow[] {
         : 'none',
       by: 'LIQUIDUS_HEAD_WEBHOOK',
     },
+    { what: 'Time zone of the works', value: settings.timeZone, by: 'LIQUIDUS_TIME_ZONE' },
+    {
+      what: 'Mail server',
+      value: settings.mail ? `${new URL(settings.mail.server).host}, from ${settings.mail.from}` : 'none',
+      by: 'LIQUIDUS_SMTP_URL',
+    },
     { what: 'Log', value: logLevel, by: 'LOG_LEVEL' },
   ]
 }

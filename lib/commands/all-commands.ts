@@ -32,6 +32,11 @@ import { correctLot } from '@/lib/commands/lots/correct-lot'
 import { correctLotTest } from '@/lib/commands/lots/correct-lot-test'
 import { correctRecord } from '@/lib/commands/records/correct-record'
 import { closeReview } from '@/lib/commands/reviews/close-review'
+import { chooseDigest } from '@/lib/commands/desk/choose-digest'
+import { createCalendarAddress } from '@/lib/commands/desk/create-calendar-address'
+import { endDelegation } from '@/lib/commands/desk/end-delegation'
+import { nameDelegate } from '@/lib/commands/desk/name-delegate'
+import { revokeCalendarAddress } from '@/lib/commands/desk/revoke-calendar-address'
 import { createMachineToken } from '@/lib/commands/logs/create-machine-token'
 import { decideLesson } from '@/lib/commands/lessons/decide-lesson'
 import { decideSetAside } from '@/lib/commands/plan/decide-set-aside'
@@ -166,6 +171,11 @@ const COMMANDS = {
   'withdraw-requirement': withdrawRequirement,
   'withdraw-step': withdrawStep,
   'write-minute': writeMinute,
+  'choose-digest': chooseDigest,
+  'create-calendar-address': createCalendarAddress,
+  'end-delegation': endDelegation,
+  'name-delegate': nameDelegate,
+  'revoke-calendar-address': revokeCalendarAddress,
 } as const satisfies Record<CommandName, AnyCommand>
 
 /** What a caller gives a command: its input before it is parsed. */

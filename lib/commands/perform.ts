@@ -12,6 +12,7 @@ import { inTransaction, type Transaction } from '@/lib/db/transaction'
 import { log } from '@/lib/log/log'
 import { INSTALLATION_TRAIL, lockTrail, openTrail, recordEntry } from '@/lib/trail/append-entry'
 import { publishHead } from '@/lib/trail/publish-head'
+import type { Actor } from '@/shared/actor'
 import { faceOf, type CommandName } from '@/shared/commands/all-faces'
 import { partRefusal, refusal } from '@/shared/policy'
 import { Refused } from '@/shared/refused'
@@ -80,7 +81,7 @@ async function performIn(
   const before = await recallOutcome(tx, personId, key, command.name, input)
   if (before) return { entry: undefined, outcome: before }
 
-  const actor = await actorInProgramme(tx, personId, programmeId)
+  const actor = await actorInProgramme(tx, personId, programmeId, now.slice(0, 10))
   refuse(partRefusal(command.name, actor))
   const context: Context = {
     actor,
@@ -100,7 +101,7 @@ async function performIn(
   const trailId = head.trailId === INSTALLATION_TRAIL && programmeId ? programmeId : head.trailId
   const target = trailId === head.trailId ? head : { trailId, seq: 0, hash: '' }
   if (target !== head) await openTrail(tx, trailId)
-  const entry = await recordAll(tx, target, { at: now, actorId: personId, actorName: actor.name }, [
+  const entry = await recordAll(tx, target, actor, now, [
     ...(decision.acts ?? []),
     { command: command.name, record: decision.record },
   ])
@@ -119,27 +120,37 @@ async function performIn(
 async function recordAll(
   tx: Transaction,
   head: TrailHead,
-  by: Pick<TrailEntry, 'at' | 'actorId' | 'actorName'>,
+  actor: Actor,
+  at: Date,
   done: readonly { readonly command: CommandName; readonly record: Entry }[],
 ): Promise<TrailEntry> {
   const [first, ...rest] = done
   if (!first) throw new Error('A command records at least its own entry.')
-  const payload = await recordOf(tx, by.actorId, first.command, first.record)
-  const entry = await recordEntry(tx, head, { ...by, command: first.command, payload })
+  const entry = await recordEntry(tx, head, {
+    at,
+    actorId: actor.personId,
+    actorName: actor.name,
+    command: first.command,
+    payload: await recordOf(tx, actor, first.command, first.record),
+  })
   if (rest.length === 0) return entry
-  return recordAll(tx, { trailId: head.trailId, seq: entry.seq, hash: entry.hash }, by, rest)
+  return recordAll(tx, { trailId: head.trailId, seq: entry.seq, hash: entry.hash }, actor, at, rest)
 }
 
 /**
- * What the entry says. Beside a signature of somebody whom an administrator gave a password stands that they did:
- * they could have signed in that name.
+ * What the entry says. Beside what somebody did while standing in for another stands for whom. Beside a signature of
+ * somebody whom an administrator gave a password stands that they did: they could have signed in that name.
  */
-async function recordOf(tx: Transaction, personId: string, name: CommandName, record: Entry): Promise<Entry> {
-  if (!faceOf(name).may.signature) return record
+async function recordOf(tx: Transaction, actor: Actor, name: CommandName, record: Entry): Promise<Entry> {
+  const { personId, standsInFor } = actor
+  const told = standsInFor
+    ? { ...record, standingInFor: standsInFor.map((absent) => ({ ...absent })) }
+    : record
+  if (!faceOf(name).may.signature) return told
   const reset = (await readResets(tx, personId)).at(-1)
-  if (!reset) return record
+  if (!reset) return told
   const { at, byId, byName, changedAt } = reset
-  return { ...record, passwordReset: { at, byId, byName, changedAt } }
+  return { ...told, passwordReset: { at, byId, byName, changedAt } }
 }
 
 type Entry = Readonly<Record<string, JsonValue>>

@@ -9,11 +9,16 @@ export const LEAVE_FACTS = [
   'add-person',
   'bind-identity',
   'change-own-password',
+  'choose-digest',
+  'create-calendar-address',
   'disable-person',
   'enable-person',
+  'end-delegation',
   'first-administrator',
+  'name-delegate',
   'renew-first-administrator',
   'reset-password',
+  'revoke-calendar-address',
 ]
 
 /** The hash of the newest entry in the installation's trail that programmes' facts may rest on; '' when there is none. */

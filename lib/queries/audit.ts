@@ -1,6 +1,7 @@
 import { database } from '@/lib/db/client'
 import type { Prisma } from '@/lib/db/generated/client'
 import type { SignedIn } from '@/lib/auth/session'
+import { entriesSaying } from '@/lib/queries/entries-saying'
 import { pageFromAddress, textFromAddress } from '@/lib/queries/from-address'
 import { INSTALLATION_TRAIL } from '@/lib/trail/append-entry'
 import type { TrailEntry } from '@/shared/trail/entry'
@@ -130,7 +131,7 @@ export async function readableTrails(
 const whereOf = ({ text, command, who, from, until }: AuditSearch): Prisma.TrailEntryWhereInput => ({
   ...(command ? { command } : {}),
   ...(who ? { actorName: { contains: who, mode: 'insensitive' } } : {}),
-  ...(text ? { payload: { contains: text, mode: 'insensitive' } } : {}),
+  ...(text ? entriesSaying(text) : {}),
   ...(from || until
     ? { at: { ...(from ? { gte: from } : {}), ...(until ? { lte: `${until}T23:59:59.999Z` } : {}) } }
     : {}),

@@ -2,17 +2,33 @@ import { database } from '@/lib/db/client'
 import type { SignedIn } from '@/lib/auth/session'
 import { installationMark } from '@/lib/programme/installation-mark'
 import { judgedAt } from '@/lib/programme/judged'
+import { standInsOf, standingIn } from '@/lib/programme/stand-ins'
 import { lessonsToDecide } from '@/lib/queries/lessons'
 import { actorFrom } from '@/lib/queries/programme-reader'
-import { openTasksOf } from '@/shared/gate/open-tasks'
-import type { OpenTask } from '@/shared/gate/open-task'
+import type { Absent } from '@/shared/actor'
+import { deskKey, type DeskEntry } from '@/shared/desk/desk-entry'
+import { deskEntriesOf, valuesForLaterOf } from '@/shared/desk/desk-of'
 import { dateOf } from '@/shared/quantity/calendar'
 
-/** Something a person owes, and in which programme. */
-export interface OpenTasksInProgramme extends OpenTask {
+/** A line of a person's desk, and the programme it is of. */
+export interface DeskLine extends DeskEntry {
   readonly code: string
   readonly programme: string
 }
+
+/** A person's desk over all their programmes. */
+export interface Desk {
+  /** Oldest due first. */
+  readonly lines: readonly DeskLine[]
+  readonly programmes: number
+  /** Values of later stages, which wait for their stage. */
+  readonly later: number
+  /** For whom some of these lines are there. */
+  readonly standsInFor: readonly Absent[]
+}
+
+/** Whose desk it is, as far as it matters. */
+export type DeskOwner = Pick<SignedIn, 'personId' | 'name' | 'auditor' | 'administrator'>
 
 interface HeadRow {
   readonly id: string
@@ -20,29 +36,33 @@ interface HeadRow {
   readonly hash: string
 }
 
-/** What a person owes over all their programmes, oldest due first; a few statements, and more only for programmes that changed. */
-export async function deskOf(
-  person: SignedIn,
-  now = new Date(),
-): Promise<{ openTasks: OpenTasksInProgramme[]; programmes: number }> {
+/** What lies on a person's desk; a few statements, and more only for programmes that changed. */
+export async function deskOf(person: DeskOwner, now = new Date()): Promise<Desk> {
+  const today = dateOf(now)
+  const standIns = await standInsOf(database(), person.personId, today)
   const [heads, installation, lessons] = await Promise.all([
     database().$queryRaw<HeadRow[]>`
       SELECT t."id", t."seq", t."headHash" AS "hash" FROM "Trail" t
-      WHERE t."id" IN (SELECT DISTINCT "programmeId"::text FROM "Membership" WHERE "personId" = ${person.personId}::uuid)`,
+      WHERE t."id" IN (SELECT "programmeId"::text FROM "Membership" WHERE "personId" = ${person.personId}::uuid)
+         OR t."id" = ANY(${[...standIns.keys()]})`,
     installationMark(),
     lessonsToDecide(person.personId),
   ])
-  const today = dateOf(now)
-  const judged = await Promise.all(heads.map(({ id, ...head }) => judgedAt(id, head, installation, today)))
-  const openTasks = judged.flatMap((programme) => {
-    const { code, title } = programme.state.programme
-    return openTasksOf(actorFrom(programme, person), programme.state, programme.judgement).map((entry) => ({
+  const parts = await Promise.all(
+    heads.map(async ({ id, ...head }) => {
+      const judged = await judgedAt(id, head, installation, today)
+      return { judged, actor: standingIn(actorFrom(judged, person), standIns.get(id)) }
+    }),
+  )
+  const lines = parts.flatMap(({ judged: { state, judgement }, actor }) =>
+    deskEntriesOf(actor, state, judgement).map((entry) => ({
       ...entry,
-      code,
-      programme: title,
-    }))
-  })
-  const decisions = lessons.map(({ code, programme, number, title }): OpenTasksInProgramme => ({
+      code: state.programme.code,
+      programme: state.programme.title,
+    })),
+  )
+  const decisions = lessons.map(({ code, programme, number, title }): DeskLine => ({
+    bearing: 'others wait',
     verb: 'decide',
     message: `Lesson for later programmes: ${title}`,
     department: 'quality',
@@ -51,11 +71,23 @@ export async function deskOf(
     code,
     programme,
   }))
-  return { openTasks: [...openTasks, ...decisions].sort(byDue), programmes: heads.length }
+  return {
+    lines: [...lines, ...decisions].sort(byDue),
+    programmes: heads.length,
+    later: parts.reduce((sum, { judged, actor }) => sum + valuesForLaterOf(actor, judged.judgement), 0),
+    standsInFor: absentIn(parts.flatMap(({ actor }) => actor.standsInFor ?? [])),
+  }
 }
 
+/** The same line of two programmes is two things. */
+export const deskLineKey = (line: DeskLine): string => `${line.code} ${deskKey(line)}`
+
+const absentIn = (all: readonly Absent[]): Absent[] => [
+  ...new Map(all.map((absent) => [absent.personId, absent])).values(),
+]
+
 /** Dated things first, the oldest first; then the rest, programme by programme. */
-const byDue = (a: OpenTasksInProgramme, b: OpenTasksInProgramme): number => {
+const byDue = (a: DeskLine, b: DeskLine): number => {
   if (a.dueOn !== b.dueOn) return (a.dueOn ?? '9999') < (b.dueOn ?? '9999') ? -1 : 1
   return a.code < b.code ? -1 : a.code > b.code ? 1 : 0
 }

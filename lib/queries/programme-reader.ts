@@ -1,8 +1,11 @@
+import { database } from '@/lib/db/client'
 import { judgedProgramme, type JudgedProgramme } from '@/lib/programme/judged'
+import { standingIn, standInsOf } from '@/lib/programme/stand-ins'
 import { textFromAddress } from '@/lib/queries/from-address'
 import type { SignedIn } from '@/lib/auth/session'
 import type { Actor } from '@/shared/actor'
 import { readRefusal } from '@/shared/policy'
+import { dateOf } from '@/shared/quantity/calendar'
 
 /** A programme as one person may see it: what stands, and what they may do there. */
 export interface ProgrammeView extends JudgedProgramme {
@@ -16,19 +19,36 @@ export type ProgrammeRead =
   | { readonly found: true; readonly refused?: undefined; readonly view: ProgrammeView }
 
 /** Reads a programme for a person; says so when there is none, or when it is not theirs to read. */
-export async function readProgramme(code: string, person: SignedIn): Promise<ProgrammeRead> {
+export async function readProgramme(
+  code: string,
+  person: SignedIn,
+  now = new Date(),
+): Promise<ProgrammeRead> {
   const judged = await judgedProgramme(textFromAddress(code).toUpperCase())
   if (!judged) return { found: false }
-  const actor = actorFrom(judged, person)
+  const actor = await actorOn(judged, person, now)
   const refused = readRefusal(actor)
   if (refused) return { found: true, refused }
   return { found: true, view: { ...judged, actor, code: judged.state.programme.code } }
 }
 
-/** The person's part in a programme, from the facts as judged. */
+/** The person's part in a programme; where they have none of their own, the part of whom they stand in for that day. */
+async function actorOn(judged: JudgedProgramme, person: SignedIn, now: Date): Promise<Actor> {
+  const own = actorFrom(judged, person)
+  if (readRefusal(own) === undefined || person.administrator) return own
+  const standIns = await standInsOf(database(), person.personId, dateOf(now))
+  return standingIn(own, standIns.get(judged.state.programme.id))
+}
+
+/** The person's own part in a programme, from the facts as judged. */
 export const actorFrom = (
   { state }: JudgedProgramme,
-  { personId, name, auditor, administrator }: SignedIn,
+  {
+    personId,
+    name,
+    auditor,
+    administrator,
+  }: Pick<SignedIn, 'personId' | 'name' | 'auditor' | 'administrator'>,
 ): Actor => ({
   personId,
   name,

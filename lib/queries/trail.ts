@@ -1,5 +1,6 @@
 import { database } from '@/lib/db/client'
 import type { Prisma } from '@/lib/db/generated/client'
+import { entriesSaying } from '@/lib/queries/entries-saying'
 import { isUuid, pageFromAddress, textFromAddress } from '@/lib/queries/from-address'
 import type { TrailEntry } from '@/shared/trail/entry'
 
@@ -47,7 +48,8 @@ export async function readTrail(trailId: string, search: TrailSearch): Promise<T
     commands: commands.map(({ command }) => command),
     actors: [
       ...new Map(
-        actors.map(({ actorId, actorName }) => [actorId, { id: actorId, name: actorName }]),
+        // The plain name comes before the one that somebody signs with while standing in.
+        actors.toReversed().map(({ actorId, actorName }) => [actorId, { id: actorId, name: actorName }]),
       ).values(),
     ],
   }
@@ -60,14 +62,7 @@ const whereOf = (
   trailId,
   ...(command ? { command } : {}),
   ...(actorId ? { actorId } : {}),
-  ...(text
-    ? {
-        OR: [
-          { payload: { contains: text, mode: 'insensitive' } },
-          { actorName: { contains: text, mode: 'insensitive' } },
-        ],
-      }
-    : {}),
+  ...(text ? entriesSaying(text) : {}),
   ...(from || until
     ? { at: { ...(from ? { gte: from } : {}), ...(until ? { lte: `${until}T23:59:59.999Z` } : {}) } }
     : {}),

@@ -32,6 +32,11 @@ import { correctLot } from '@/shared/commands/lots/correct-lot'
 import { correctLotTest } from '@/shared/commands/lots/correct-lot-test'
 import { correctRecord } from '@/shared/commands/records/correct-record'
 import { closeReview } from '@/shared/commands/reviews/close-review'
+import { chooseDigest } from '@/shared/commands/desk/choose-digest'
+import { createCalendarAddress } from '@/shared/commands/desk/create-calendar-address'
+import { endDelegation } from '@/shared/commands/desk/end-delegation'
+import { nameDelegate } from '@/shared/commands/desk/name-delegate'
+import { revokeCalendarAddress } from '@/shared/commands/desk/revoke-calendar-address'
 import { createMachineToken } from '@/shared/commands/logs/create-machine-token'
 import { decideLesson } from '@/shared/commands/lessons/decide-lesson'
 import { decideSetAside } from '@/shared/commands/plan/decide-set-aside'
@@ -165,6 +170,11 @@ export const FACES = {
   'calibrate-instrument': calibrateInstrument,
   'take-instrument-out-of-use': takeInstrumentOutOfUse,
   'change-own-password': changeOwnPassword,
+  'choose-digest': chooseDigest,
+  'create-calendar-address': createCalendarAddress,
+  'end-delegation': endDelegation,
+  'name-delegate': nameDelegate,
+  'revoke-calendar-address': revokeCalendarAddress,
 } as const satisfies Record<string, AnyFace>
 
 export type CommandName = keyof typeof FACES

@@ -49,6 +49,8 @@ export interface Face<
    * to another department, or they would decide on their own work.
    */
   readonly refuses?: (actor: Actor, subject: Subject) => string | undefined
+  /** `refuses` keeps duties apart, so that it is asked of whoever is away as well as of who stands in; a signature always is. */
+  readonly separates?: true
 }
 
 /** Faces whose types are no longer known, as they are found by name. */
@@ -62,6 +64,7 @@ export interface AnyEntryFace {
 export interface AnyFace extends AnyEntryFace {
   readonly may: Rights
   readonly refuses?: (actor: Actor, subject: never) => string | undefined
+  readonly separates?: true
 }
 
 export const defineFace = <Recorded extends z.ZodType, Subject = undefined>(

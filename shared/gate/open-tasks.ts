@@ -1,6 +1,6 @@
 import type { Department } from '@/shared/plan/department'
 import { STAGE_NAMES, STAGES, type Stage } from '@/shared/plan/stage'
-import type { Actor } from '@/shared/actor'
+import { heldTo, type Actor } from '@/shared/actor'
 import { waitsFor } from './action-status'
 import { CONCESSION_STANDINGS, concessionStatus } from './concession'
 import { gateRefusal } from './gate'
@@ -30,7 +30,8 @@ function openActions(department: Department, actor: Actor, state: ProgrammeState
       case 'answer':
         return action.to === department ? [{ verb: 'answer', ...openTasks }] : []
       case 'acceptance': {
-        const mayAccept = action.from === department && action.answeredById !== actor.personId
+        const mayAccept =
+          action.from === department && !heldTo(actor).some((id) => id === action.answeredById)
         return mayAccept ? [{ verb: 'accept', ...openTasks }] : []
       }
       case 'nothing':
@@ -47,7 +48,7 @@ const openApprovals = (
   judgement: Judgement,
 ): OpenTask[] =>
   STAGES.flatMap((stage): OpenTask[] => {
-    const items = approvableBy(actor.personId, department, state, judgement).filter(
+    const items = approvableBy(actor, department, state, judgement).filter(
       ({ item }) => item.definition.stage === stage,
     )
     const [first, ...others] = items
@@ -76,7 +77,7 @@ const openConcessions = (
       (entry) =>
         CONCESSION_STANDINGS[concessionStatus(entry, judgement.findings.get(entry.rule), state.facts)].waits,
     )
-    .filter((entry) => !concessionGrantRefusal(entry, actor.personId, department))
+    .filter((entry) => !heldTo(actor).some((id) => concessionGrantRefusal(entry, id, department)))
     .map(({ number, why }) => ({
       verb: 'decide',
       message: why,
@@ -91,7 +92,7 @@ const openTailorings = (department: Department, actor: Actor, state: ProgrammeSt
     : state.items
         .filter(
           ({ tailoredOut }) =>
-            tailoredOut && !tailoredOut.agreed && tailoredOut.proposedById !== actor.personId,
+            tailoredOut && !tailoredOut.agreed && !heldTo(actor).includes(tailoredOut.proposedById),
         )
         .map(({ definition }) => ({
           verb: 'decide',
@@ -111,7 +112,9 @@ const openGates = (
     .filter(
       (gate) =>
         !gateRefusal(gate, department) &&
-        !gateSignatoryRefusal(gate, judgement.items, state.concessions, actor.personId, department),
+        !heldTo(actor).some((id) =>
+          gateSignatoryRefusal(gate, judgement.items, state.concessions, id, department),
+        ),
     )
     .map(({ stage }) => ({
       verb: 'sign',

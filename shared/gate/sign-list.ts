@@ -1,3 +1,4 @@
+import { heldTo, type Actor } from '@/shared/actor'
 import type { Department } from '@/shared/plan/department'
 import { STAGES, type Stage } from '@/shared/plan/stage'
 import { confirmableBy, confirmationRefusal } from './confirmation'
@@ -26,7 +27,7 @@ export interface SignList {
 
 /** The items that a person can approve for a department now, over all stages. */
 export const approvableBy = (
-  personId: string,
+  actor: Actor,
   department: Department,
   state: ProgrammeState,
   { items }: Judgement,
@@ -34,22 +35,33 @@ export const approvableBy = (
   items.filter(
     (item) =>
       item.item.definition.approvers.includes(department) &&
-      !approvalRefusal(item, state, personId, department),
+      !refusedTo(actor, item, state, department),
   )
+
+/** Why this actor cannot approve an item now: for what they did themselves, or for what they stand in for did. */
+export const refusedTo = (
+  actor: Actor,
+  item: ItemState,
+  state: ProgrammeState,
+  department: Department,
+): string | undefined =>
+  heldTo(actor)
+    .map((id) => approvalRefusal(item, state, id, department))
+    .find((why) => why !== undefined)
 
 /** What one person can approve for a department, of each stage in turn; what is not applicable is left out. */
 export const signListsOf = (
   state: ProgrammeState,
   judgement: Judgement,
-  personId: string,
+  actor: Actor,
   department: Department,
-): SignList[] => STAGES.map((stage) => signListOf(stage, state, judgement, personId, department))
+): SignList[] => STAGES.map((stage) => signListOf(stage, state, judgement, actor, department))
 
 function signListOf(
   stage: Stage,
   state: ProgrammeState,
   judgement: Judgement,
-  personId: string,
+  actor: Actor,
   department: Department,
 ): SignList {
   const asked = judgement.items
@@ -58,12 +70,12 @@ function signListOf(
     .map((item) => ({ item, own: item.approvals.find((entry) => entry.department === department) }))
   const open = asked
     .filter(({ own }) => !own?.holds)
-    .map((entry) => ({ ...entry, why: approvalRefusal(entry.item, state, personId, department) }))
+    .map((entry) => ({ ...entry, why: refusedTo(actor, entry.item, state, department) }))
   return {
     stage,
     toSign: open
       .filter(({ why }) => why === undefined)
-      .map(({ item, own }) => toSign(item, own?.approval ?? undefined, judgement, personId, department)),
+      .map(({ item, own }) => toSign(item, own?.approval ?? undefined, judgement, actor.personId, department)),
     notNow: open.flatMap(({ item, why }) => (why === undefined ? [] : [{ item, why }])),
     signed: asked.flatMap(({ item, own }) =>
       own?.holds && own.approval ? [{ item, approval: own.approval }] : [],

@@ -563,6 +563,27 @@ export const COVERED_TABLES = {
     called: 'instrument',
     shows: ['tag'],
   },
+  Delegation: {
+    of: 'installation',
+    key: ['id'],
+    columns: ['id', 'personId', 'delegateId', 'fromOn', 'toOn', 'namedAt', 'endedById', 'endedAt'],
+    called: 'standing in',
+    shows: ['fromOn', 'toOn'],
+  },
+  DigestWish: {
+    of: 'installation',
+    key: ['personId'],
+    columns: ['personId', 'wanted', 'chosenAt'],
+    called: 'wish for the daily mail',
+    shows: ['personId'],
+  },
+  CalendarAddress: {
+    of: 'installation',
+    key: ['id'],
+    columns: ['id', 'personId', 'tokenHash', 'createdAt', 'revokedAt'],
+    called: 'address of a calendar',
+    shows: ['personId'],
+  },
 } as const satisfies Readonly<Record<string, CoveredTable>>
 
 export type TableName = keyof typeof COVERED_TABLES
@@ -588,5 +609,6 @@ export const TABLES_LEFT_OUT: Readonly<Record<string, string>> = {
   SignInThrottle: 'Failed tries at passwords, counted beside the trail.',
   Session: 'Browsers in which people are signed in; a row goes when its session ends.',
   Upload: 'Who sent a file that no record may name yet; where a record names it, its own entry says who.',
+  DigestSent: 'What the newest mail to each person told of; the next tells what came since.',
   Verification: 'What the nightly verification found last; written anew by each.',
 }

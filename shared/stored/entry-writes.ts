@@ -4,6 +4,7 @@ import type { Writes } from './spoken-entry'
 import { CHANGE_WRITES } from './writes/change-writes'
 import { DECISION_WRITES } from './writes/decision-writes'
 import { DELIBERATION_WRITES } from './writes/deliberation-writes'
+import { DESK_WRITES } from './writes/desk-writes'
 import { INSTALLATION_WRITES } from './writes/installation-writes'
 import { PROGRAMME_WRITES } from './writes/programme-writes'
 import { RECORD_WRITES } from './writes/record-writes'
@@ -24,6 +25,7 @@ const ENTRY_WRITES: Readonly<Record<CommandName | BesideTheDoor, Writes>> = {
   ...CHANGE_WRITES,
   ...DELIBERATION_WRITES,
   ...INSTALLATION_WRITES,
+  ...DESK_WRITES,
 }
 
 /** What entries of that command write; undefined for a command that this version does not know. */

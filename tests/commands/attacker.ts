@@ -107,7 +107,7 @@ export class Attacker {
     const name = randomUUID()
     return {
       ...((await this.typeOf(table, 'id')) ? { id: name } : {}),
-      ...(table === 'Membership' ? { personId: person?.id } : {}),
+      ...(table === 'Membership' || table === 'DigestWish' ? { personId: person?.id } : {}),
       code: name.slice(0, 20),
       key: name,
       number: 9_999,

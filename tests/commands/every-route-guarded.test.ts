@@ -56,6 +56,8 @@ const OPEN: Readonly<Record<string, 'nothing' | 'token'>> = {
   'POST sign-in/provider': 'nothing',
   // For machines, by their own token; see machine-readings.test.ts.
   'POST api/readings': 'token',
+  // For calendar programs, by the secret in the address; see calendar.test.ts.
+  'GET calendar/[token]': 'token',
 }
 
 const EMPTY_FORM = '--x--\r\n'

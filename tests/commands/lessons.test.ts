@@ -75,8 +75,8 @@ describe('a lesson', () => {
   })
 
   test('waits on the desk of quality, and changes nothing until it is decided', async () => {
-    const { openTasks } = await deskOf((await quality('quality')) as Parameters<typeof deskOf>[0])
-    expect(openTasks).toContainEqual(
+    const { lines } = await deskOf((await quality('quality')) as Parameters<typeof deskOf>[0])
+    expect(lines).toContainEqual(
       expect.objectContaining({ verb: 'decide', place: { kind: 'lesson', number }, code: world.code }),
     )
     const items = await database().planItem.findMany({
@@ -169,9 +169,9 @@ describe('it is refused', () => {
       ok: false,
       message: 'You proposed it. Somebody else of quality decides.',
     })
-    const { openTasks } = await deskOf((await quality('quality')) as Parameters<typeof deskOf>[0])
+    const { lines } = await deskOf((await quality('quality')) as Parameters<typeof deskOf>[0])
     const mine = { kind: 'lesson', number: proposed.result.lesson }
-    expect(openTasks.map(({ place }) => place)).not.toContainEqual(mine)
+    expect(lines.map(({ place }) => place)).not.toContainEqual(mine)
   })
 
   test('to propose a limit that is no stricter than every programme has', async () => {

@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto'
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { POST } from '@/app/api/readings/route'
 import { database } from '@/lib/db/client'
-import { newMachineToken } from '@/lib/machines/machine-token'
+import { newSecretToken } from '@/lib/auth/secret-token'
 import { openWorld, type World } from '@/tests/commands/world'
 import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
 
@@ -26,7 +26,7 @@ beforeEach(async () => {
     machine: 'Wave 1',
     instrument: null,
   })
-  const made = newMachineToken()
+  const made = newSecretToken()
   token = made.token
   const { result } = await world.must('production', 'create-machine-token', {
     programme: world.code,
@@ -145,7 +145,7 @@ describe('a machine’s token', () => {
   })
 
   test('lets nobody in that was never given', async () => {
-    const { token: unknown } = newMachineToken()
+    const { token: unknown } = newSecretToken()
     for (const authorization of [`Bearer ${unknown}`, `Basic ${token}`, 'Bearer', ''])
       expect((await push({ log, readings }, { authorization })).status).toBe(401)
   })

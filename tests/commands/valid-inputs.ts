@@ -8,6 +8,7 @@ import { registerFile } from '@/lib/evidence/register-file'
 import { judgedProgramme } from '@/lib/programme/judged'
 import { loadReview } from '@/lib/programme/load-review'
 import { openBeside } from '@/lib/programme/open-beside'
+import { addDays } from '@/shared/quantity/calendar'
 import { ALL_LIMITS } from '@/shared/catalogue/standard-plan'
 import type { Department } from '@/shared/plan/department'
 import { agendaOf } from '@/shared/reviews/agenda'
@@ -394,6 +395,21 @@ const propose = async (world: World, role: Role, notice: number): Promise<string
   })
   return proposed.result.change
 }
+/** Somebody who can stand in for the role, in a department that both belong to; and days that nobody named yet. */
+async function delegationInput(world: World, role: Role): Promise<InputOf<'name-delegate'>> {
+  const delegate = await person(world)
+  const programme = `D-${unique()}`.toUpperCase()
+  await world.must('secondDesign', 'open-programme', programmeInput(programme))
+  const department = departmentOf(role)
+  for (const personId of role === 'auditor' || role === 'administrator'
+    ? [delegate]
+    : [delegate, world.person[role]])
+    await world.as('secondDesign', 'invite-member', { programme, email: await emailOf(personId), department })
+  const fromOn = addDays('2090-01-01', 2 * ++counter)
+  return { delegate, fromOn, toOn: addDays(fromOn, 1) }
+}
+const hasAddress = async (personId: string): Promise<boolean> =>
+  (await database().calendarAddress.count({ where: { personId, revokedAt: null } })) > 0
 
 let hash: Promise<string> | undefined
 const hashed = (): Promise<string> => (hash ??= hashPassword('another long password'))
@@ -984,4 +1000,21 @@ export const VALID_INPUT: {
   }),
   'take-instrument-out-of-use': async (world) => ({ instrument: await instrument(world), reason }),
   'change-own-password': async () => ({ passwordHash: await hashed() }),
+
+  'name-delegate': delegationInput,
+  'end-delegation': async (world, role) => {
+    const by = role === 'auditor' || role === 'administrator' ? 'design' : role
+    const named = await world.must(by, 'name-delegate', await delegationInput(world, by))
+    return { delegation: named.result.delegation }
+  },
+  'choose-digest': async () => ({ wanted: true }),
+  'create-calendar-address': async (world, role) => {
+    if (await hasAddress(world.person[role])) await world.must(role, 'revoke-calendar-address', {})
+    return { tokenHash: sha256() }
+  },
+  'revoke-calendar-address': async (world, role) => {
+    if (role !== 'auditor' && role !== 'administrator' && !(await hasAddress(world.person[role])))
+      await world.must(role, 'create-calendar-address', { tokenHash: sha256() })
+    return {}
+  },
 }

@@ -74,8 +74,30 @@ beforeAll(async () => {
   await must('add-instrument', { tag: 'I-2', measures: 'a mass', ...CALIBRATION })
   code = `N-${randomUUID().slice(0, 8).toUpperCase()}`
   await must('open-programme', programmeInput(code), member)
+  await desksOf(must, await add('five'))
   attacker = await Attacker.enter()
 })
+/** Every command about a person's own desk. */
+async function desksOf(
+  must: (command: CommandName, input: object, by?: string) => Promise<Readonly<Record<string, unknown>>>,
+  colleague: string,
+): Promise<void> {
+  await must('invite-member', { programme: code, email: 'five@test.invalid', department: 'design' }, member)
+  const away = (day: number) => ({
+    delegate: colleague,
+    fromOn: `2090-01-0${day}`,
+    toOn: `2090-01-0${day + 1}`,
+  })
+  const { delegation } = await must('name-delegate', away(1), member)
+  await must('end-delegation', { delegation }, colleague)
+  await must('name-delegate', away(5), member)
+  await must('choose-digest', { wanted: true }, member)
+  await must('choose-digest', { wanted: false }, member)
+  await must('choose-digest', { wanted: true }, colleague)
+  await must('create-calendar-address', { tokenHash: 'a'.repeat(64) }, member)
+  await must('revoke-calendar-address', {}, member)
+  await must('create-calendar-address', { tokenHash: 'b'.repeat(64) }, member)
+}
 afterAll(async () => {
   await attacker.leave()
   await db.drop()
@@ -119,7 +141,7 @@ describe('every night', () => {
     ])
     expect(await verification()).toEqual([
       expect.objectContaining({ intact: true, breaks: 0, clockSteps: 0, unhashedRows: 0 }),
-      expect.objectContaining({ trailId: INSTALLATION_TRAIL, intact: true, entries: 15 }),
+      expect.objectContaining({ trailId: INSTALLATION_TRAIL, intact: true, entries: 25 }),
     ])
     expect(await verifyInstalled(never), 'not due again').toEqual([])
   })

@@ -26,6 +26,8 @@ test('with nothing set, everything has a default and nothing is open to the netw
     minFreeMb: 200,
     trustedProxies: 0,
     trailHeads: { file: undefined, webhook: undefined },
+    timeZone: 'UTC',
+    mail: undefined,
     logLevel: 'info',
   })
 })

@@ -1,5 +1,5 @@
 import { addressPart } from '@/app/address-part'
-import { newItemAddress, printAddress, routeCardAddress } from '@/app/addresses'
+import { newItemAddress, printAddress, routeCardAddress, summaryAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { statusOf } from '@/app/programmes/status'
@@ -39,7 +39,8 @@ export default async function RouteCardPage({ params }: RouteCardPageProps) {
         <>
           <RouteCard view={readable} />
           <p className="form-actions">
-            <ButtonLink href={printAddress(readable.code)}>Print pack: the programme in full</ButtonLink>
+            <ButtonLink href={printAddress(readable.code)}>Print pack: the programme in full</ButtonLink>{' '}
+            <a href={summaryAddress(readable.code)}>Summary on two sheets</a>
             {!refusal('add-item', readable.actor) && (
               <ButtonLink href={newItemAddress(readable.code)}>Add an item to the plan</ButtonLink>
             )}

@@ -52,7 +52,7 @@ export function RouteCard({ view }: { view: ProgrammeView }) {
 
 /** How many items of each stage this person can approve now, for any of their departments. */
 function toSignByStage({ actor, state, judgement }: ProgrammeView): ReadonlyMap<Stage, number> {
-  const items = actor.departments.flatMap((own) => approvableBy(actor.personId, own, state, judgement))
+  const items = actor.departments.flatMap((own) => approvableBy(actor, own, state, judgement))
   return new Map(
     STAGES.map((stage) => [stage, items.filter(({ item }) => item.definition.stage === stage).length]),
   )

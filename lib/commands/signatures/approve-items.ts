@@ -1,3 +1,4 @@
+import type { Actor } from '@/shared/actor'
 import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
 import { department, line, optionalLine, programmeCode, sha256Hex, wholeNumber } from '@/lib/commands/inputs'
@@ -6,7 +7,7 @@ import { itemNamed, loadJudged, type Judged } from '@/lib/commands/signatures/lo
 import { touching } from '@/shared/commands/touching'
 import { confirmationRefusal } from '@/shared/gate/confirmation'
 import type { ItemState } from '@/shared/gate/item-status'
-import { approvalRefusal } from '@/shared/gate/separation'
+import { refusedTo } from '@/shared/gate/sign-list'
 import type { Department } from '@/shared/plan/department'
 import { Refused } from '@/shared/refused'
 
@@ -58,7 +59,7 @@ export const approveItems = defineCommand({
       asked.flatMap(({ item, digest, confirms, itemState }) => {
         const why =
           itemState.digest === digest
-            ? notNow(judged, itemState, own, actor.personId, confirms)
+            ? notNow(judged, itemState, own, actor, confirms)
             : changedSince(touching(itemState, since))
         return why ? [[`items.${item}`, why]] : []
       }),
@@ -111,13 +112,13 @@ function notNow(
   { state, judgement }: Judged,
   itemState: ItemState,
   own: Department,
-  personId: string,
+  actor: Actor,
   confirms: boolean,
 ): string | undefined {
-  const refused = approvalRefusal(itemState, state, personId, own)
+  const refused = refusedTo(actor, itemState, state, own)
   if (refused || !confirms) return refused
   const approval = newestOf(itemState, own)
-  if (approval?.personId !== personId) return 'Only who gave an approval confirms it. Approve it anew.'
+  if (approval?.personId !== actor.personId) return 'Only who gave an approval confirms it. Approve it anew.'
   const anew = confirmationRefusal(approval, itemState, judgement.findings)
   return anew && `It must be approved anew. ${anew}`
 }

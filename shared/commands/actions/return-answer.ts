@@ -12,6 +12,7 @@ export const returnAnswer = defineFace({
   may: { scope: 'programme', departments: DEPARTMENTS },
   refuses: (actor: Actor, action: Pick<ActionEntry, 'from' | 'answeredById'>) =>
     answerDecisionRefusal(actor, action, 'returns'),
+  separates: true,
   record: z.object({ action: z.number(), item: z.string(), answer: answerRecord, comment: z.string() }),
   reads: ({ action, item, answer, comment }) => ({
     subject: actionNamed(action, item),

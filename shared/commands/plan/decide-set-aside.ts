@@ -10,6 +10,7 @@ export const decideSetAside = defineFace({
   may: { scope: 'programme', departments: ['quality'] },
   refuses: (actor: Actor, { proposedById }: Pick<TailoredOut, 'proposedById'>) =>
     proposedById === actor.personId ? 'You proposed it. Somebody else of quality decides.' : undefined,
+  separates: true,
   record: z.object({
     item: z.string(),
     title: z.string(),

@@ -259,6 +259,12 @@ const CASES: { readonly [N in NameWithSubject]: Case<N> } = {
     mayNot: design,
     message: /^Only who recorded it, or quality/,
   },
+  'end-delegation': {
+    subject: { personId: 'd', delegateId: 'p' },
+    may: design,
+    mayNot: quality,
+    message: /^Only who is away, or who stands in, can end it\.$/,
+  },
   'disable-person': {
     subject: { personId: 'a' },
     may: { ...administrator, personId: 'b' },

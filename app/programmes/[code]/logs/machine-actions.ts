@@ -3,11 +3,11 @@ import { commandInput } from '@/app/forms/form-action'
 import type { FormState } from '@/app/forms/form-state'
 import { send } from '@/app/forms/submit'
 import { text } from '@/app/forms/typed-text'
-import { newMachineToken } from '@/lib/machines/machine-token'
+import { newSecretToken } from '@/lib/auth/secret-token'
 
 /** Makes a token and shows it in the answer, the only time it is ever seen. */
 export async function createToken(_state: FormState, form: FormData): Promise<FormState> {
-  const { token, tokenHash } = newMachineToken()
+  const { token, tokenHash } = newSecretToken()
   const outcome = await send('create-machine-token', form, () =>
     commandInput('create-machine-token', form, { tokenHash: () => tokenHash }),
   )

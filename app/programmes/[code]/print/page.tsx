@@ -1,5 +1,5 @@
 import { addressPart } from '@/app/address-part'
-import { printAddress, routeCardAddress } from '@/app/addresses'
+import { printAddress, routeCardAddress, summaryAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { statusOf } from '@/app/programmes/status'
@@ -45,6 +45,9 @@ export default async function PrintPage({ params }: PrintPageProps) {
       {(readable) => (
         <>
           <PrintButton />
+          <p className="print-hidden">
+            <a href={summaryAddress(code)}>Summary on two sheets: decisions, exceptions, signatures</a>
+          </p>
           <Pack view={readable} studies={[...studies].reverse()} />
         </>
       )}

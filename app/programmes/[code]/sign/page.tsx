@@ -26,7 +26,7 @@ export default async function SignPage({ params, searchParams }: SignPageProps) 
   const { actor, state, judgement, code } = view
   const lists = actor.departments.map((department) => ({
     department,
-    lists: signListsOf(state, judgement, actor.personId, department),
+    lists: signListsOf(state, judgement, actor, department),
   }))
   const stage = STAGES.find((one) => one === wanted) ?? stageToSign(lists.flatMap((entry) => entry.lists))
   return (

@@ -1,0 +1,38 @@
+import type { OpenTask } from '@/shared/gate/open-task'
+
+/** How a thing on the desk bears on others, in the order the desk shows them. */
+export const BEARINGS = ['others wait', 'own work', 'coming due', 'I wait'] as const
+export type Bearing = (typeof BEARINGS)[number]
+
+/** What is to be done about it. */
+export type DeskVerb =
+  | OpenTask['verb']
+  | 'specify'
+  | 'mend'
+  | 'show'
+  | 'attach'
+  | 'test'
+  | 'dispose'
+  | 'check'
+  | 'rework'
+  | 'calibrate'
+  | 'solder or test again'
+  | 'renew'
+
+/** One line of a person's desk. */
+export interface DeskEntry extends Omit<OpenTask, 'verb'> {
+  readonly bearing: Bearing
+  readonly verb: DeskVerb
+  /** The names behind a line that stands for several things. */
+  readonly several?: readonly string[]
+  /** Whose move it is, where it is not this person's: "Quality". */
+  readonly waitsFor?: string
+}
+
+/** Two lines with one key are one thing, however its counts or words change from day to day. */
+export const deskKey = ({ bearing, verb, place, department, dueOn }: DeskEntry): string =>
+  `${bearing} ${verb} ${department} ${dueOn ?? ''} ${JSON.stringify(place)}`
+
+/** "12 values" is told apart from "1 value". */
+export const counted = (count: number, one: string, several: string): string =>
+  `${count} ${count === 1 ? one : several}`

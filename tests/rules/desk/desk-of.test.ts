@@ -1,0 +1,133 @@
+import { describe, expect, test } from 'vitest'
+import type { Actor } from '@/shared/actor'
+import { deskEntriesOf, valuesForLaterOf } from '@/shared/desk/desk-of'
+import { deskKey } from '@/shared/desk/desk-entry'
+import { judgeProgramme } from '@/shared/gate/judgement'
+import type { ActionEntry, ProgrammeState } from '@/shared/gate/programme-state'
+import type { Department } from '@/shared/plan/department'
+import { coat, signedUpTo, width } from '@/tests/rules/gate/small-programme'
+import { inspection } from '@/tests/rules/record-builder'
+
+/* What lies on whose desk is this project's own decision, with no source outside it. */
+
+const of = (department: Department, personId: string = department): Actor => ({
+  personId,
+  name: personId,
+  departments: [department],
+  leads: false,
+  auditor: false,
+  administrator: false,
+})
+const deskOf = (actor: Actor, state: ProgrammeState) => deskEntriesOf(actor, state, judgeProgramme(state))
+
+const untouched: ProgrammeState = { ...signedUpTo('specification'), approvals: [], gateSignatures: [] }
+const withValues = (values: readonly (readonly [string, unknown])[]): ProgrammeState => ({
+  ...untouched,
+  facts: { ...untouched.facts, values: new Map(values) },
+})
+const asked: ActionEntry = {
+  id: 'a',
+  number: 4,
+  itemKey: 'finish',
+  from: 'design',
+  to: 'production',
+  kind: 'cost',
+  question: 'What does it cost?',
+  dueOn: '2026-03-09',
+  askedById: 'design',
+  askedByName: 'D',
+  askedAt: '2026-03-01T00:00:00.000Z',
+  answer: null,
+  answeredById: null,
+  answeredByName: null,
+  answeredAt: null,
+  outcome: null,
+  outcomeWhy: null,
+}
+
+describe('own work', () => {
+  test('is whatever fails, told with what was found, and leads to the finding', () => {
+    const state = withValues([
+      [coat.key, 3],
+      [width.key, 1],
+    ])
+    expect(deskOf(of('design'), state)).toContainEqual(
+      expect.objectContaining({
+        bearing: 'own work',
+        verb: 'mend',
+        message: expect.stringContaining('The coat is 3 µm.'),
+        place: { kind: 'finding', rule: 'test-coat-least' },
+      }),
+    )
+    expect(deskOf(of('production'), state).filter(({ verb }) => verb === 'mend')).toEqual([])
+  })
+
+  test('of a later stage waits for its gate, and of the stage at work does not', () => {
+    const design = of('design')
+    const messages = (state: ProgrammeState) =>
+      deskOf(design, state)
+        .filter(({ bearing }) => bearing === 'own work')
+        .map(({ place }) => place)
+    const early = withValues([[width.key, 1]])
+    // The item of the control stage reads the coat, which nobody specified; its gate is far.
+    expect(messages(early)).not.toContainEqual({ kind: 'item', item: 'store' })
+    expect(valuesForLaterOf(design, judgeProgramme(early))).toBe(0)
+  })
+
+  test('joints to rework are production’s, an assembly a line', () => {
+    const records = { ...untouched.facts.records, inspections: [inspection('S-1', 100, 2)] }
+    const state = { ...untouched, facts: { ...untouched.facts, records } }
+    expect(deskOf(of('production'), state)).toContainEqual(
+      expect.objectContaining({ verb: 'rework', place: { kind: 'assembly', serial: 'S-1' } }),
+    )
+    expect(deskOf(of('design'), state).filter(({ verb }) => verb === 'rework')).toEqual([])
+  })
+})
+
+test('a question lies on the desk of whom it asks, and whoever asked waits', () => {
+  const state = { ...untouched, actions: [asked] }
+  const place = { kind: 'action', number: 4 }
+  expect(deskOf(of('production'), state)).toContainEqual(
+    expect.objectContaining({ bearing: 'others wait', verb: 'answer', place, dueOn: '2026-03-09' }),
+  )
+  expect(deskOf(of('design'), state)).toContainEqual(
+    expect.objectContaining({ bearing: 'I wait', verb: 'answer', place, waitsFor: 'Production' }),
+  )
+  expect(deskOf(of('quality'), state).map((entry) => entry.place)).not.toContainEqual(place)
+})
+
+test('an item that only others have still to approve is waited for', () => {
+  const whole = signedUpTo('specification')
+  const approvals = whole.approvals.filter(
+    ({ itemKey, department }) => itemKey !== 'coupons' || department !== 'quality',
+  )
+  const state = { ...whole, approvals }
+  expect(deskOf(of('design'), state)).toContainEqual(
+    expect.objectContaining({ bearing: 'I wait', verb: 'approve', message: 'coupons', waitsFor: 'Quality' }),
+  )
+  expect(deskOf(of('quality'), state)).toContainEqual(
+    expect.objectContaining({ bearing: 'others wait', verb: 'approve', message: 'coupons' }),
+  )
+})
+
+test('whose own deeds bar them bars whoever stands in for them', () => {
+  const tailoredOut = {
+    reason: 'r',
+    proposedById: 'away',
+    proposedByName: 'Away',
+    proposedAt: '2026-01-01T00:00:00.000Z',
+    agreed: null,
+  }
+  const state = { ...untouched, items: untouched.items.map((item) => ({ ...item, tailoredOut })) }
+  const decisions = (actor: Actor) => deskOf(actor, state).filter(({ verb }) => verb === 'decide')
+  expect(decisions(of('quality')).length).toBe(state.items.length)
+  const standsInFor = [{ personId: 'away', name: 'Away', until: '2026-03-09' }]
+  expect(decisions({ ...of('quality'), standsInFor })).toEqual([])
+})
+
+test('no two lines of a desk are the same thing', () => {
+  for (const department of ['design', 'production', 'quality'] as const) {
+    const keys = deskOf(of(department), { ...untouched, actions: [asked] }).map(deskKey)
+    expect(new Set(keys).size).toBe(keys.length)
+  }
+})
