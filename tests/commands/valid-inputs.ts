@@ -9,6 +9,7 @@ import { judgedProgramme } from '@/lib/programme/judged'
 import { loadReview } from '@/lib/programme/load-review'
 import { openBeside } from '@/lib/programme/open-beside'
 import { addDays } from '@/shared/quantity/calendar'
+import type { StoredContent } from '@/lib/evidence/store'
 import { ALL_LIMITS } from '@/shared/catalogue/standard-plan'
 import type { Department } from '@/shared/plan/department'
 import { agendaOf } from '@/shared/reviews/agenda'
@@ -204,15 +205,14 @@ const studyInput = (world: World): InputOf<'open-option-study'> => ({
     ],
   })),
 })
-/** A file that this role's person sent for the programme. */
+/** A file that this role's person sent for the programme; in the store too where the test has one. */
 const sentFile = async (world: World, role: Role): Promise<string> => {
-  const hash = sha256()
+  const content: StoredContent = process.env.LIQUIDUS_DATA
+    ? await (await installedStore()).put(Readable.from([Buffer.from(`A quotation ${unique()}`)]))
+    : { sha256: sha256(), size: 12, mediaType: 'text/plain' }
   const { id } = await database().programme.findUniqueOrThrow({ where: { code: world.code } })
-  await registerFile(
-    { sha256: hash, size: 12, mediaType: 'text/plain' },
-    { personId: world.person[role], programmeId: id },
-  )
-  return hash
+  await registerFile(content, { personId: world.person[role], programmeId: id })
+  return content.sha256
 }
 const openStudy = async (world: World): Promise<number> =>
   (await world.must('lead', 'open-option-study', studyInput(world))).result.study
