@@ -30,7 +30,10 @@ test('Quill signs a list once, is stopped by a change, confirms after a change n
     await quill.goto('/')
     await expect(quill.getByRole('link', { name: /items of the specification stage/ }).first()).toBeVisible()
     await programme.open(quill)
-    await quill.locator('#specification').getByRole('link', { name: /^\d+ to sign$/ }).click()
+    await quill
+      .locator('#specification')
+      .getByRole('link', { name: /^\d+ to sign$/ })
+      .click()
     await expect(quill.getByRole('heading', { name: /^Not now: \d+$/ })).toBeVisible()
   })
 
