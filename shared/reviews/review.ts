@@ -69,4 +69,3 @@ export interface Comment {
 
 /** What comments stand beside. */
 export const COMMENTED_KINDS = ['item', 'finding', 'parameter'] as const
-export type CommentedKind = (typeof COMMENTED_KINDS)[number]

@@ -24,6 +24,7 @@ const mended = (id: string, doneOn: string, joint = 'T1-3'): RecordOf<'rework'> 
   defect: 'bridge',
   heats: 1,
   minutes: 5,
+  material: undefined,
 })
 const again = (
   id: string,
@@ -37,6 +38,7 @@ const again = (
   joint: 't1-3',
   outcome,
   magnification: 4,
+  note: undefined,
 })
 const BRIDGE = { kind: 'bridge' as const, joint: 'T1-3', xMm: 14, yMm: 48, note: 'to T1-4' }
 
