@@ -1,7 +1,9 @@
 import { database } from '@/lib/db/client'
 import type { SignedIn } from '@/lib/auth/session'
+import type { Prisma } from '@/lib/db/generated/client'
 import { installationMark } from '@/lib/programme/installation-mark'
 import { judgedAt, type JudgedProgramme } from '@/lib/programme/judged'
+import { standInsOf } from '@/lib/programme/stand-ins'
 import { dateOf } from '@/shared/quantity/calendar'
 
 export const PROGRAMMES_A_PAGE = 20
@@ -17,16 +19,16 @@ interface HeadRow {
   readonly hash: string
 }
 
-/** One page of the programmes a person may read, newest opened first: three statements, and more only for those that changed. */
+/** One page of the programmes a person may read, newest opened first: five statements, and more only for those that changed. */
 export async function readProgrammes(
   person: SignedIn,
   text: string,
   page: number,
   now = new Date(),
 ): Promise<ProgrammesPage> {
-  const own = person.auditor ? {} : { memberships: { some: { personId: person.personId } } }
+  const own = person.auditor ? {} : await ownOf(person.personId, dateOf(now))
   const contains = { contains: text, mode: 'insensitive' } as const
-  const where = { ...own, ...(text ? { OR: [{ code: contains }, { title: contains }] } : {}) }
+  const where = { AND: [own, text ? { OR: [{ code: contains }, { title: contains }] } : {}] }
   const [rows, found, installation] = await Promise.all([
     database().programme.findMany({
       where,
@@ -50,4 +52,10 @@ export async function readProgrammes(
     }),
   )
   return { programmes, found }
+}
+
+/** The programmes a person belongs to, and those in which they stand in for somebody. */
+async function ownOf(personId: string, today: string): Promise<Prisma.ProgrammeWhereInput> {
+  const standIns = await standInsOf(database(), personId, today)
+  return { OR: [{ memberships: { some: { personId } } }, { id: { in: [...standIns.keys()] } }] }
 }
