@@ -5,8 +5,7 @@ import type { Stage } from '@/shared/plan/stage'
 export type Place =
   | { readonly kind: 'route card' | 'members' | 'machines' | 'inspections' | 'cost' | 'rework' }
   | {
-      readonly kind:
-        'action' | 'concession' | 'lesson' | 'notice' | 'study' | 'review' | 'nonconformity'
+      readonly kind: 'action' | 'concession' | 'lesson' | 'notice' | 'study' | 'review' | 'nonconformity'
       readonly number: number
     }
   | { readonly kind: 'item'; readonly item: string; readonly part?: 'evidence' | 'approvals' | 'comments' }
@@ -15,7 +14,6 @@ export type Place =
   | { readonly kind: 'sign list'; readonly stage?: Stage }
   | { readonly kind: 'parameter'; readonly parameter: string; readonly part?: 'comments' }
   | { readonly kind: 'limit'; readonly limit: string }
-  | { readonly kind: 'finding'; readonly rule: string }
   | { readonly kind: 'lot'; readonly lot: string }
   | { readonly kind: 'board'; readonly evidence: string }
   | { readonly kind: 'assembly'; readonly serial: string }

@@ -17,7 +17,10 @@ export interface UnpackedFile {
  * The files of a zip archive, by their names without folders. Refuses what is
  * no archive, holds too much, or says less of its size than it unpacks to.
  */
-export function unpack(archive: Uint8Array, limits = UNPACK_LIMITS): UnpackedFile[] {
+export function unpack(
+  archive: Uint8Array,
+  limits: Record<keyof typeof UNPACK_LIMITS, number> = UNPACK_LIMITS,
+): UnpackedFile[] {
   let [files, total] = [0, 0]
   const wanted = ({ name, originalSize }: UnzipFileInfo): boolean => {
     if (name.endsWith('/') || isBeside(name)) return false

@@ -121,7 +121,7 @@ async function recordAll(
   tx: Transaction,
   head: TrailHead,
   actor: Actor,
-  at: Date,
+  at: string,
   done: readonly { readonly command: CommandName; readonly record: Entry }[],
 ): Promise<TrailEntry> {
   const [first, ...rest] = done

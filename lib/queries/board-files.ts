@@ -37,7 +37,7 @@ export async function findBoardArchive(
   const by = confirmation && (await db.person.findUnique({ where: { id: confirmation.byId } }))
   return {
     evidence: evidence.id,
-    itemKey: evidence.itemKey,
+    itemKey: evidence.itemKey ?? '',
     fileName: evidence.fileName ?? '',
     sha256: evidence.sha256,
     confirmed: confirmation

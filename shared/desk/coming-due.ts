@@ -75,8 +75,7 @@ const concessionsEnding = (
 ): DeskEntry[] =>
   concessions.flatMap((concession) => {
     const { number, untilOn, why } = concession
-    const { lets } =
-      CONCESSION_STANDINGS[concessionStatus(concession, findings.get(concession.rule), facts.today)]
+    const { lets } = CONCESSION_STANDINGS[concessionStatus(concession, findings.get(concession.rule), facts)]
     if (!lets || untilOn === null || !(untilOn === facts.today || isAhead(untilOn, facts.today))) return []
     return [
       {

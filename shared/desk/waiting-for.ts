@@ -72,7 +72,7 @@ const concessionsAway = (
   { findings }: Judgement,
 ): DeskEntry[] =>
   concessions.flatMap((concession) => {
-    const status = concessionStatus(concession, findings.get(concession.rule), facts.today)
+    const status = concessionStatus(concession, findings.get(concession.rule), facts)
     const missing = (['design', 'quality'] as const).filter((one) => !concession[one] && one !== department)
     if (!CONCESSION_STANDINGS[status].waits || concession.requestedById !== personId || missing.length === 0)
       return []

@@ -34,8 +34,7 @@ export const approvableBy = (
 ): ItemState[] =>
   items.filter(
     (item) =>
-      item.item.definition.approvers.includes(department) &&
-      !refusedTo(actor, item, state, department),
+      item.item.definition.approvers.includes(department) && !refusedTo(actor, item, state, department),
   )
 
 /** Why this actor cannot approve an item now: for what they did themselves, or for what they stand in for did. */
@@ -75,7 +74,9 @@ function signListOf(
     stage,
     toSign: open
       .filter(({ why }) => why === undefined)
-      .map(({ item, own }) => toSign(item, own?.approval ?? undefined, judgement, actor.personId, department)),
+      .map(({ item, own }) =>
+        toSign(item, own?.approval ?? undefined, judgement, actor.personId, department),
+      ),
     notNow: open.flatMap(({ item, why }) => (why === undefined ? [] : [{ item, why }])),
     signed: asked.flatMap(({ item, own }) =>
       own?.holds && own.approval ? [{ item, approval: own.approval }] : [],

@@ -113,8 +113,7 @@ function proposals(state: ProgrammeState, { findings }: Judgement, { studies }: 
       .map(({ definition: { key } }) => proposed({ kind: 'set-aside', key }, key)),
     ...state.concessions
       .filter(
-        (entry) =>
-          CONCESSION_STANDINGS[concessionStatus(entry, findings.get(entry.rule), state.facts.today)].waits,
+        (entry) => CONCESSION_STANDINGS[concessionStatus(entry, findings.get(entry.rule), state.facts)].waits,
       )
       .map(({ number, itemKey }) => proposed({ kind: 'concession', key: String(number) }, itemKey)),
     ...studies.map(({ number, itemKey }) => proposed({ kind: 'study', key: String(number) }, itemKey)),

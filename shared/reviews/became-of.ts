@@ -1,6 +1,7 @@
 import { itemHolding } from '@/shared/catalogue/standard-plan'
 import { actionStatus, type ActionStatus } from '@/shared/gate/action-status'
-import type { ActionAnswer, CurrentRevision, ProgrammeState } from '@/shared/gate/programme-state'
+import type { ActionAnswer } from '@/shared/gate/action-answer'
+import type { CurrentRevision, ProgrammeState } from '@/shared/gate/programme-state'
 import { parametersBehind } from '@/shared/gate/signed-content'
 import type { MinuteLine } from './review'
 import type { Subject } from './subject'

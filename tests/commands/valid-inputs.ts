@@ -217,7 +217,7 @@ const sentFile = async (world: World, role: Role): Promise<string> => {
 const openStudy = async (world: World): Promise<number> =>
   (await world.must('lead', 'open-option-study', studyInput(world))).result.study
 /** Lets one person of a department be asked by name. */
-const memberOf = (world: World, department: Department): string => world.person[SECOND[department]]
+const somebodyOf = (world: World, department: Department): string => world.person[SECOND[department]]
 
 /** A failing finding: a rejected lot that went into an assembly. Each call makes it another finding. */
 async function failingFinding(world: World): Promise<{ item: string; rule: string }> {
@@ -811,7 +811,7 @@ export const VALID_INPUT: {
       item: 'programme-frame',
       from,
       to: OTHER[from],
-      person: memberOf(world, OTHER[from]),
+      person: somebodyOf(world, OTHER[from]),
       study: await openStudy(world),
       kind: 'cost',
       question: `Question ${unique()}?`,

@@ -197,6 +197,7 @@ function approved(state: ProgrammeState, met: Set<string>): ProgrammeState {
         personName: department,
         digest: item.digest,
         signedContent: item.signedContent,
+        found: null,
         at: AT,
       }
       approving = { ...approving, approvals: [...approving.approvals, approval] }

@@ -1,6 +1,5 @@
 import { z } from 'zod'
 import { defineFace } from '@/shared/commands/face'
-import { firstFew } from '@/shared/commands/named'
 import { DEPARTMENTS } from '@/shared/plan/department'
 import { subjectRecord } from '@/shared/reviews/subject'
 import { commentsPlace, subjectInWords } from '@/shared/reviews/subject-in-words'
@@ -19,7 +18,7 @@ export const addComment = defineFace({
     subject: subjectInWords(about, about.name),
     what: [
       `comment ${number}`,
-      mentioned.length > 0 ? `for ${firstFew(mentioned.map(({ name }) => name))}` : '',
+      mentioned.length > 0 ? `for ${mentioned.map(({ name }) => name).join(', ')}` : '',
     ]
       .filter(Boolean)
       .join(', '),

@@ -1,6 +1,5 @@
 import { z } from 'zod'
 import { defineFace } from '@/shared/commands/face'
-import { firstFew } from '@/shared/commands/named'
 import { DEPARTMENTS } from '@/shared/plan/department'
 
 export const recordAttendance = defineFace({
@@ -14,7 +13,7 @@ export const recordAttendance = defineFace({
   }),
   reads: ({ review, chairName, present }) => ({
     subject: `review ${review}`,
-    what: `chaired by ${chairName}, present: ${firstFew(present.map(({ name }) => name))}`,
+    what: `chaired by ${chairName}, present: ${present.map(({ name }) => name).join(', ')}`,
   }),
   leads: ({ review }) => ({ kind: 'review', number: review }),
 })

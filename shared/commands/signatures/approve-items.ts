@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import type { Actor } from '@/shared/actor'
 import { defineFace } from '@/shared/commands/face'
-import { counted, firstFew, itemName } from '@/shared/commands/named'
+import { counted, itemName } from '@/shared/commands/named'
 import { foreignDepartmentRefusal } from '@/shared/commands/own-department'
 import { DEPARTMENT_NAMES, DEPARTMENTS, type Department } from '@/shared/plan/department'
 import { STAGES } from '@/shared/plan/stage'
@@ -24,7 +24,7 @@ export const approveItems = defineFace({
     return {
       subject: `${counted(approvals.length, 'item', 'items')} for ${DEPARTMENT_NAMES[department]}`,
       what: [
-        firstFew(approvals.map(({ item }) => itemName(item))),
+        approvals.map(({ item }) => itemName(item)).join(', '),
         ...(confirmed > 0 ? [`${confirmed} of them confirmed after a change`] : []),
       ].join('; '),
       words: comment,

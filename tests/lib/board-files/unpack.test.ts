@@ -1,9 +1,9 @@
 import { strToU8, zipSync } from 'fflate'
 import { expect, test } from 'vitest'
-import { unpack, type UNPACK_LIMITS } from '@/lib/board-files/unpack'
+import { unpack } from '@/lib/board-files/unpack'
 import { Refused } from '@/shared/refused'
 
-const limits = { files: 3, fileBytes: 1000, totalBytes: 1500 } as typeof UNPACK_LIMITS
+const limits = { files: 3, fileBytes: 1000, totalBytes: 1500 }
 
 test('takes the files of all folders by their names, and leaves what systems pack beside them', () => {
   const archive = zipSync({

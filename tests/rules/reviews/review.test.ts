@@ -24,6 +24,9 @@ const action: ActionEntry = {
   askedById: 'd',
   askedByName: 'Dell',
   askedAt: '2026-02-02T08:00:00.000Z',
+  askedOf: null,
+  study: null,
+  files: [],
   answer: null,
   answeredById: null,
   answeredByName: null,
@@ -126,7 +129,11 @@ describe('the minutes as signed', () => {
 describe('what became of a line', () => {
   const answered: ActionEntry = {
     ...action,
-    answer: { feasible: 'yes', amount: 0.2, amountPer: 'board', leadTimeDays: null, comment: 'It does.' },
+    answer: {
+      feasible: 'yes',
+      amounts: [{ kind: 'piece', per: 'board', amount: 0.2, alternative: null }],
+      comment: 'It does.',
+    },
     answeredByName: 'Pell',
   }
 

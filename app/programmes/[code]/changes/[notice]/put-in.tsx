@@ -113,7 +113,7 @@ function ValueForm({
       parameter={{ key, label, help, shape }}
       value={proposed?.change.kind === 'value' ? proposed.change.value : revision?.value}
       open
-      proposed={false}
+      proposed={undefined}
       seen={revision?.number ?? 0}
       facts={specificationFactsFor([parameter], view.state.facts)}
       reach={lapsedByParameter(key, view.judgement)}

@@ -84,7 +84,7 @@ function Test({ view, lot, test, corrections }: TestProps) {
 }
 
 /** Why the test's result does not count, when it does not. */
-function TailoredOut({ view, lot, test }: TestProps) {
+function TailoredOut({ view, lot, test }: Omit<TestProps, 'corrections'>) {
   const demands = samplingContextOf(view.state.facts)?.demands
   const because = demands && whyTailoredOut(lot, test, demands)
   return because ? (

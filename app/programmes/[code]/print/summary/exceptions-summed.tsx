@@ -70,7 +70,7 @@ function FindingsSummed({ view: { code, judgement } }: { view: ProgrammeView }) 
 
 function ConcessionsSummed({ view: { code, state, judgement } }: { view: ProgrammeView }) {
   const statusOf = (entry: (typeof state.concessions)[number]) =>
-    concessionStatus(entry, judgement.findings.get(entry.rule), state.facts.today)
+    concessionStatus(entry, judgement.findings.get(entry.rule), state.facts)
   const { shown, rest } = fewOf(
     state.concessions.filter((entry) => isAlive(statusOf(entry))),
     MOST,
