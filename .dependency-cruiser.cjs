@@ -18,8 +18,8 @@ const SHARED_LAYERS = [
   ['glossary', 'grouped-by.ts', 'memo.ts', 'own-member.ts', 'refused.ts', 'sources', 'trail'],
   ['columns', 'materials', 'statistics'],
   ['methods', 'physics'],
-  ['board'],
   ['plan'],
+  ['board'],
   ['actor.ts', 'place.ts', 'records'],
   // What a rule is and how it is judged. The rules themselves come after the subjects they share with screens.
   ['rules'],

@@ -18,6 +18,8 @@ type Kind = Pick<BoardHole, 'kind' | 'kindBy'>
  */
 export function kindOf(hole: Drilled, lands: readonly FoundLand[], masks: readonly CopperLayer[]): Kind {
   const said = byUse(hole.use)
+  // A part's locating peg goes into a hole of its own, which holds no solder.
+  if (hole.plated === false && lands.length === 0) return { kind: 'mounting', kindBy: 'plating' }
   if (said) return { kind: said, kindBy: 'drill file' }
   const ofLand = lands.map(({ drawn }) => byUse(drawn.attributes.use?.[0])).find((kind) => kind !== undefined)
   if (ofLand) return { kind: ofLand, kindBy: 'land' }

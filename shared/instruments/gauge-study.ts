@@ -8,6 +8,9 @@ import { memo } from '@/shared/memo'
 
 export type GaugeReading = RecordOf<'gauge-reading'>
 
+/** What keeps a study from being worked out: too few of everything, a reading twice, readings missing, none that differ. */
+export type GaugeFault = 'small' | 'twice' | 'gaps' | 'alike'
+
 /** One study with its spreads by both computations, or why it cannot be computed. */
 export interface StudiedGauge {
   readonly study: string
@@ -25,7 +28,7 @@ export interface StudiedGauge {
         readonly byRanges: GaugeSpread | undefined
         readonly figures: GaugeFigures
       }
-    | { readonly incomplete: string }
+    | { readonly incomplete: string; readonly fault: GaugeFault }
 }
 
 /** Every study in a list of readings, in the order their first readings were entered. */
@@ -42,13 +45,15 @@ function resultOf(own: readonly GaugeReading[]): StudiedGauge['result'] {
   const appraisers = namesOf(own.map(({ appraiser }) => appraiser))
   const trials = [...new Set(own.map(({ trial }) => trial))]
   if (parts.length < 2 || appraisers.length < 2 || trials.length < 2) {
-    return { incomplete: 'a study needs at least two parts, two people and two trials' }
+    return { fault: 'small', incomplete: 'a study needs at least two parts, two people and two trials' }
   }
   const cells = new Map(own.map((one) => [`${one.part}\n${one.appraiser}\n${one.trial}`, one.reading]))
   const expected = parts.length * appraisers.length * trials.length
-  if (own.length !== cells.size) return { incomplete: 'a part, person and trial is entered twice' }
+  if (own.length !== cells.size)
+    return { fault: 'twice', incomplete: 'a part, person and trial is entered twice' }
   if (cells.size !== expected) {
     return {
+      fault: 'gaps',
       incomplete: `${expected - cells.size} of ${expected} readings are missing: every person measures every part equally often`,
     }
   }
@@ -57,7 +62,10 @@ function resultOf(own: readonly GaugeReading[]): StudiedGauge['result'] {
   )
   const byVariance = gaugeSpreadByVariance(crossed)
   if (!(byVariance.total > 0))
-    return { incomplete: 'all readings are alike: the instrument is too coarse for a study' }
+    return {
+      fault: 'alike',
+      incomplete: 'all readings are alike: the instrument is too coarse for a study',
+    }
   const small = Math.max(parts.length, appraisers.length, trials.length) <= 25
   return {
     parts: parts.length,

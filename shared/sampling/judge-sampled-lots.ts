@@ -1,3 +1,4 @@
+import { count } from '@/shared/rules/measure'
 import { formatNumber } from '@/shared/quantity/format'
 import { aboutLot, isUsable, kindAndPart, lotName, partsDelivered } from '@/shared/records/lot-identity'
 import { methodName } from '@/shared/methods/test-methods'
@@ -123,11 +124,13 @@ function judgeSample(
   if (outcome.decided === 'accepted in the gap') verdicts.push('marginal')
   if (outcome.decided === 'rejected' || ended) verdicts.push('fails')
   const verdict = worstVerdict(verdicts)
+  const first =
+    plan.kind === 'double' && firstAccepts(plan, sample.nonconformingInFirst) ? plan.firstSize : undefined
   const outcomeMessage = {
     accepted:
-      plan.kind === 'double' && firstAccepts(plan, sample.nonconformingInFirst)
-        ? `accepted on its first sample (${sample.nonconformingInFirst} nonconforming of ${plan.firstSize})`
-        : 'accepted',
+      first === undefined
+        ? 'accepted'
+        : `accepted on its first sample (${sample.nonconformingInFirst} nonconforming of ${first})`,
     'accepted in the gap': 'accepted between the two numbers, which returns the series to normal inspection',
     rejected: 'rejected by the plan',
   }[outcome.decided]
@@ -139,6 +142,7 @@ function judgeSample(
       discontinued: ended,
       ...sampleMeasured(sample, question),
       ...proofMeasured(proof),
+      ...(first !== undefined && outcome.decided === 'accepted' && { firstSample: count(first) }),
       ...(look && normalityMeasured(look)),
     },
     found: `${seen}; ${outcomeMessage}. ${shown}${look ? ` ${normalityInWords(look)}` : ''}${stop}`,

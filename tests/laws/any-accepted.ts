@@ -32,7 +32,7 @@ function anyOf(schema: z.core.$ZodType): fc.Arbitrary<unknown> {
     case 'array':
       return fc.uniqueArray(anyOf(def.element), { maxLength: 3, selector: (value) => JSON.stringify(value) })
     case 'record':
-      return fc.dictionary(fc.stringMatching(/^[a-z]{1,8}(-[a-z]{1,8})?$/), anyOf(def.valueType), {
+      return fc.dictionary(anyKey(def.keyType), anyOf(def.valueType), {
         maxKeys: 3,
         noNullPrototype: true,
       })
@@ -51,6 +51,14 @@ function anyOf(schema: z.core.$ZodType): fc.Arbitrary<unknown> {
     default:
       throw new TypeError(`No values are made up for a schema of type ${def.type}.`)
   }
+}
+
+/** Keys of a record: of a closed list where it names one. */
+function anyKey({ _zod }: z.core.$ZodType): fc.Arbitrary<string> {
+  const { def } = _zod as z.core.$ZodTypes['_zod']
+  return def.type === 'enum'
+    ? fc.constantFrom(...Object.values(def.entries).map(String))
+    : fc.stringMatching(/^[a-z]{1,8}(-[a-z]{1,8})?$/)
 }
 
 const DAY = /^\d{4}-\d{2}-\d{2}$/

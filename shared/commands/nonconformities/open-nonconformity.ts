@@ -14,7 +14,7 @@ export const openNonconformity = defineFace({
     title: z.string(),
     found: z.string(),
     owner: z.enum(DEPARTMENTS),
-    place: z.record(z.enum(['joint', 'part', 'lot', 'assembly', 'line']), z.string()),
+    place: z.partialRecord(z.enum(['joint', 'part', 'lot', 'assembly', 'line']), z.string()),
     source: subjectRecord.nullable(),
   }),
   reads: ({ number, title, found, owner, place, source }) => ({

@@ -105,6 +105,7 @@ function partOf(
     return {
       ...common,
       verdict: 'undetermined',
+      measured: { fault: result.fault },
       found: `${result.incomplete}.`,
       remedy: { message: 'Complete the study.' },
     }

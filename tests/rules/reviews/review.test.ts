@@ -141,7 +141,7 @@ describe('what became of a line', () => {
     expect(becameOf(line, withAction(action)).action).toMatchObject({ number: 3, status: 'unanswered' })
     expect(becameOf(line, withAction(answered)).action).toMatchObject({
       status: 'answered',
-      answer: { amount: 0.2 },
+      answer: { amounts: [{ amount: 0.2 }] },
       answeredBy: 'Pell',
     })
   })

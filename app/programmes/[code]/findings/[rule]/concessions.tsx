@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto'
 import { requestConcession } from '@/app/forms/command-actions'
 import { CommandForm } from '@/app/forms/command-form'
-import { LinesBox, NumberBox, TextBox } from '@/app/forms/fields'
+import { LinesBox } from '@/app/forms/fields'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
@@ -11,6 +11,7 @@ import { canBeConceded, type Finding } from '@/shared/rules/finding'
 import type { AnyRule } from '@/shared/rules/rule'
 import { ConcessionTable } from '../../concessions/concession-table'
 import { DeviationForms } from './deviation-forms'
+import { PermissionBounds } from './permission-bounds'
 
 interface ConcessionsProps {
   view: ProgrammeView
@@ -68,12 +69,4 @@ const WhatIsMissing = ({ finding: { missing = [] } }: { finding: Finding }) => (
       ))}
     </ul>
   </div>
-)
-
-/** For how many, and until when: one of both at least. */
-export const PermissionBounds = () => (
-  <>
-    <NumberBox name="quantity" label="For how many" unit="boards" optional />
-    <TextBox name="untilOn" type="date" label="Until" hint="A number, a last day, or both." optional />
-  </>
 )

@@ -9,7 +9,7 @@ import { governingRequirement } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import { limitsRead } from '@/shared/rules/limits-read'
 import type { AnyRule } from '@/shared/rules/rule'
-import { PermissionBounds } from './concessions'
+import { PermissionBounds } from './permission-bounds'
 
 interface DeviationFormsProps {
   view: ProgrammeView
