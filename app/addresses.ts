@@ -84,7 +84,10 @@ export const picturesAddress = (code: string): string => inProgramme(code, '/pic
 export const optionsAddress = (code: string): string => inProgramme(code, '/options')
 /** A new study: of items if any are named, or with an earlier study's alternatives to begin with. */
 export function newOptionAddress(code: string, items: readonly string[] = [], from?: number): string {
-  const asked = new URLSearchParams(items.map((item) => ['item', item]))
+  // One item is named as itself; of several each has a name of its own, as its box in the form has.
+  const asked = new URLSearchParams(
+    items.length === 1 ? { item: items[0]! } : items.map((item) => [`item.${item}`, 'on']),
+  )
   if (from !== undefined) asked.set('from', String(from))
   return inProgramme(code, `/options/new${asked.size > 0 ? `?${asked}` : ''}`)
 }

@@ -1,5 +1,5 @@
 import { join } from 'node:path'
-import { Worker } from 'node:worker_threads'
+import { Worker, type WorkerOptions } from 'node:worker_threads'
 import { Refused } from '@/shared/refused'
 import type { BoardReading, ReadingAnswer } from './board-reading'
 import type { RolesSaid } from './read-archive'
@@ -19,7 +19,7 @@ export function readInWorker(
   limits: { milliseconds: number; heapMiB: number } = WORKER_LIMITS,
 ): Promise<BoardReading> {
   return new Promise((resolve, reject) => {
-    const worker = new Worker(join(process.cwd(), 'lib', 'board-files', 'board-thread.mjs'), {
+    const worker = startThread({
       workerData: { archive, roles },
       resourceLimits: { maxOldGenerationSizeMb: limits.heapMiB },
     })
@@ -45,3 +45,10 @@ export function readInWorker(
     worker.once('exit', () => clearTimeout(late))
   })
 }
+
+/** The bundler would follow `new Worker` and fail on what reads TypeScript: the thread is Node's own affair. */
+const startThread = (options: WorkerOptions): Worker =>
+  Reflect.construct(Worker, [
+    join(process.cwd(), 'lib', 'board-files', 'board-thread.mjs'),
+    options,
+  ]) as Worker

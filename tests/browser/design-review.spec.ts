@@ -247,8 +247,8 @@ test('a review whose line becomes an action, an answer and a value; comments; a 
 
   await test.step('the trail tells all of it in words', async () => {
     await programme.open(quill, '/trail')
-    await expect(quill.getByText('Recorded what was done about a nonconformity').first()).toBeVisible()
-    await expect(quill.getByText('Opened a nonconformity').first()).toBeVisible()
+    await expect(quill.getByText('Recorded what was done about a nonconformity').last()).toBeVisible()
+    await expect(quill.getByText('Opened a nonconformity').last()).toBeVisible()
   })
 })
 

@@ -29,7 +29,7 @@ test('Design and production have their argument over laminate, finish and proces
   await test.step('she lays two ways side by side that touch three items, with nothing known of their cost', async () => {
     await programme.open(ines, '/options/new')
     for (const item of ['laminate', 'board-finish', 'soldering-process'])
-      await ines.locator(`[name="item"][value="${item}"]`).check()
+      await ines.locator(`[name="item.${item}"]`).check()
     await ines.getByRole('button', { name: 'Continue' }).click()
     const form = formOf(ines, 'The alternatives')
     await enterAll(form, '', {

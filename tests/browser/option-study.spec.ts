@@ -142,7 +142,7 @@ test('before scripts load the number of alternatives grows, and what was typed s
   const page = await (await browser.newContext({ javaScriptEnabled: false })).newPage()
   await signIn(page, 'ines')
   await page.goto('/programmes/LX-41/options/new')
-  await page.locator('[name="item"][value="board-finish"]').check()
+  await page.locator('[name="item.board-finish"]').check()
   await page.getByLabel('Alternatives').selectOption('3')
   await page.getByRole('button', { name: 'Continue' }).click()
   await page.locator('[name="alternatives.2.name"]').fill('The third')

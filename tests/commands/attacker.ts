@@ -133,7 +133,7 @@ const OTHER_VALUE: Readonly<Record<string, (column: string) => string>> = {
   uuid: () => 'gen_random_uuid()',
   timestamptz: (column) => `coalesce(${column}, '2026-01-01T00:00:00Z') + interval '1 millisecond'`,
   int4: (column) => `coalesce(${column}, 0) + 1000`,
-  float8: (column) => `${column} + 0.001`,
+  float8: (column) => `coalesce(${column}, 0) + 0.001`,
   bool: (column) => `NOT coalesce(${column}, false)`,
   jsonb: () => `'{"forged": true}'`,
   json: () => `'{"count": 1, "columns": {"forged": [1]}}'`,

@@ -3,6 +3,7 @@ import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { Readable } from 'node:stream'
+import { attachBoardFiles } from '@/tests/commands/attach-board-files'
 import { afterAll, beforeAll, beforeEach, describe, expect, test, vi } from 'vitest'
 
 vi.mock('next/headers', async () => (await import('@/tests/commands/session-cookie')).REQUEST_HEADERS)
@@ -68,6 +69,7 @@ const found = new Map<string, Handler>()
 let db: FreshDatabase
 let world: World
 let evidence: string
+let boardFiles: string
 let folder: string
 
 beforeAll(async () => {
@@ -83,6 +85,7 @@ beforeAll(async () => {
   db = await freshDatabase()
   world = await openWorld()
   evidence = await attachedFile()
+  boardFiles = await attachBoardFiles(world)
   await world.must('quality', 'open-log', {
     code: 'FLUX 5%',
     programme: world.code,
@@ -151,7 +154,14 @@ async function ask(name: string, accept = '*/*'): Promise<{ answer: Response; bo
     },
     ...(method === 'GET' ? {} : ({ body, duplex: 'half' } as object)),
   })
-  const params = { code: world.code, item: 'laminate', log: 'FLUX 5%', lot: 'LOT 5%', evidence }
+  const params = {
+    code: world.code,
+    item: 'laminate',
+    log: 'FLUX 5%',
+    lot: 'LOT 5%',
+    action: '1',
+    evidence: name.includes('/board/') ? boardFiles : evidence,
+  }
   const answer = await found.get(name)!(request, { params: Promise.resolve(params) })
   return { answer, bodyWasRead }
 }

@@ -15,8 +15,11 @@ export async function approveItems(_state: FormState, form: FormData): Promise<F
   const outcome = await send('approve-items', form, () =>
     commandInput('approve-items', form, { items: tickedItems }),
   )
+  if ('fields' in outcome) {
+    if (Object.keys(outcome.fields).length > 0) revalidatePath('/', 'layout')
+    return outcome
+  }
   revalidatePath('/', 'layout')
-  if ('fields' in outcome) return outcome
   redirect(
     signListAddress(
       text(form, 'programme'),

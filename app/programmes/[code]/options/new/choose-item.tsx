@@ -5,6 +5,7 @@ import { ChoiceField, TickField } from '@/app/ui/field'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { STAGE_NAMES, STAGES } from '@/shared/plan/stage'
 import { FEWEST, MAX } from './count-asked'
+import { itemBox } from '../items-in-address'
 
 interface ChooseItemsProps {
   view: ProgrammeView
@@ -42,8 +43,7 @@ function Question({ view, chosen, count }: ChooseItemsProps) {
               {own.map(({ definition: { key, title } }) => (
                 <TickField
                   key={key}
-                  name="item"
-                  value={key}
+                  name={itemBox(key)}
                   label={title}
                   defaultChecked={chosen.includes(key)}
                 />

@@ -12,6 +12,7 @@ import type { ItemDefinition } from '@/shared/catalogue/item'
 import { STAGE_NAMES } from '@/shared/plan/stage'
 import { refusal } from '@/shared/policy'
 import { askedOfItems } from './asked-of-items'
+import { itemsInAddress } from '../items-in-address'
 import { ChooseItems } from './choose-item'
 import { countAsked, FEWEST, MAX } from './count-asked'
 import { StudyForm } from './study-form'
@@ -19,7 +20,7 @@ import { answersFor } from './answers-for'
 
 interface NewOptionPageProps {
   params: Promise<{ code: string }>
-  searchParams: Promise<{ item?: string | string[]; alternatives?: string; from?: string }>
+  searchParams: Promise<Record<string, string | undefined>>
 }
 
 /** Laying alternatives for a choice side by side, of one item or of several; everything starts from the values of today. */
@@ -29,10 +30,10 @@ export default async function NewOptionPage({ params, searchParams }: NewOptionP
   const visit = await visitProgramme(given)
   if (refusal('open-option-study', visit.view.actor)) forbidden()
   const code = visit.view.code
-  const from = /^\d{1,6}$/.test(asked.from ?? '')
-    ? await readOptionStudy(visit.view.state.programme.id, Number(asked.from))
+  const from = /^\d{1,6}$/.test(asked['from'] ?? '')
+    ? await readOptionStudy(visit.view.state.programme.id, Number(asked['from']))
     : undefined
-  const named = from ? itemsOf(from) : [asked.item ?? []].flat()
+  const named = from ? itemsOf(from) : itemsInAddress(asked)
   const items = visit.view.state.items
     .map(({ definition }) => definition)
     .filter(({ key }) => named.includes(key))
@@ -78,9 +79,11 @@ export default async function NewOptionPage({ params, searchParams }: NewOptionP
             <ChooseItems
               view={view}
               chosen={items.map(({ key }) => key)}
-              count={countAsked(asked.alternatives)}
+              count={countAsked(asked['alternatives'])}
             />
-            {item && <Study view={view} items={items} from={from} count={countAsked(asked.alternatives)} />}
+            {item && (
+              <Study view={view} items={items} from={from} count={countAsked(asked['alternatives'])} />
+            )}
           </>
         )
       }}

@@ -3,6 +3,7 @@ import { Button } from '@/app/ui/button'
 import { Disclosure } from '@/app/ui/disclosure'
 import { TickField } from '@/app/ui/field'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { itemBox } from '@/app/programmes/[code]/options/items-in-address'
 
 interface ChooseMoreItemsProps {
   view: ProgrammeView
@@ -29,7 +30,7 @@ export function ChooseMoreItems({ view, study, name, chosen }: ChooseMoreItemsPr
         {name !== undefined && <input type="hidden" name="name" value={name} />}
         <div className="option-items">
           {more.map(({ definition: { key, title } }) => (
-            <TickField key={key} name="item" value={key} label={title} />
+            <TickField key={key} name={itemBox(key)} label={title} />
           ))}
         </div>
         <div className="form-actions">

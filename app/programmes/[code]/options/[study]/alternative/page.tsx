@@ -5,6 +5,7 @@ import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { answersFor } from '@/app/programmes/[code]/options/new/answers-for'
 import { askedOfItems } from '@/app/programmes/[code]/options/new/asked-of-items'
+import { itemsInAddress } from '@/app/programmes/[code]/options/items-in-address'
 import { ChooseMoreItems } from './choose-more-items'
 import { readOptionStudy } from '@/lib/queries/option-studies'
 import { letterOf } from '@/shared/gate/option-letter'
@@ -15,14 +16,15 @@ import { AlternativeForm } from './alternative-form'
 
 interface AlternativePageProps {
   params: Promise<{ code: string; study: string }>
-  searchParams: Promise<{ name?: string; item?: string | string[] }>
+  searchParams: Promise<Record<string, string | undefined>>
 }
 
 /** One more alternative for an open study, or one that it has said anew. */
 export default async function AlternativePage({ params, searchParams }: AlternativePageProps) {
-  const { code: asked, study: number } = await params
-  const { name, item } = await searchParams
-  const visit = await visitProgramme(asked)
+  const { code: given, study: number } = await params
+  const asked = await searchParams
+  const name = asked['name']
+  const visit = await visitProgramme(given)
   if (refusal('change-alternative', visit.view.actor)) forbidden()
   const { code, state } = visit.view
   const study = /^\d{1,6}$/.test(number)
@@ -32,7 +34,7 @@ export default async function AlternativePage({ params, searchParams }: Alternat
   const stand = standing(study.alternatives)
   const begin = stand.find((one) => one.name === name)
   if (name !== undefined && !begin) notFound()
-  const named = [...itemsOf(study), ...[item ?? []].flat()]
+  const named = [...itemsOf(study), ...itemsInAddress(asked)]
   const items = state.items.map(({ definition }) => definition).filter(({ key }) => named.includes(key))
   const keys = items.map(({ key }) => key)
   return (
