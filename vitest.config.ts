@@ -46,8 +46,8 @@ export default defineConfig({
           name: 'commands',
           include: ['tests/commands/**/*.test.ts'],
           globalSetup: ['tests/setup/global-database.ts'],
-          testTimeout: 60_000,
-          hookTimeout: 120_000,
+          testTimeout: 120_000,
+          hookTimeout: 300_000,
         },
       },
       {

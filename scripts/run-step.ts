@@ -53,7 +53,7 @@ function reporters({ group }: Step, report: string): { args: string[]; env: Reco
 }
 
 /** A step that takes longer hangs: told, it names itself, while CI that runs out of time names nothing. */
-const MAX_STEP_MINUTES = 25
+const MAX_STEP_MINUTES = 40
 
 function spawnStep(
   command: readonly string[],

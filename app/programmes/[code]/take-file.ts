@@ -11,7 +11,7 @@ interface Taking {
   readonly personId: string
   readonly programmeId: string
   /** Where the form is, and the part of that page that shows what was taken. */
-  readonly back: string
+  readonly back: (field: (name: string) => string) => string
   readonly part: string
   /** What is done with the file through the door. */
   readonly then: (
@@ -36,7 +36,7 @@ export async function takeFile({
     if (wantsJson) return Response.json({ message: message }, { status })
     const answer = { refused: message, kind: field('kind'), note: field('note') }
     const upload = sealUploadAnswer(answer, uploadSecret(), Date.now())
-    return see(`${back}?${new URLSearchParams({ upload })}#${part}`)
+    return see(`${back(field)}?${new URLSearchParams({ upload })}#${part}`)
   }
   try {
     const upload = await receiveUpload(request, await installedStore(), { files: 1 }, fields)
@@ -45,7 +45,7 @@ export async function takeFile({
     await registerFile(file, { personId, programmeId })
     const outcome = await then(file, field)
     if (!outcome.ok) return refuse(outcome.message, 409)
-    return wantsJson ? Response.json({ address: `${back}#${part}` }) : see(`${back}#${part}`)
+    return wantsJson ? Response.json({ address: `${back(field)}#${part}` }) : see(`${back(field)}#${part}`)
   } catch (error) {
     if (error instanceof Refused) return refuse(error.message, 400)
     throw error

@@ -18,7 +18,7 @@ function layFile({
     request,
     personId,
     programmeId: state.programme.id,
-    back: actionAddress(code, action),
+    back: () => actionAddress(code, action),
     part: 'files',
     then: ({ sha256, fileName }, field) =>
       perform(

@@ -18,7 +18,7 @@ function attachFile({
     request,
     personId,
     programmeId: state.programme.id,
-    back: itemAddress(code, item),
+    back: () => itemAddress(code, item),
     part: 'evidence',
     then: ({ sha256, fileName }, field) =>
       perform(
