@@ -152,7 +152,7 @@ test('Design and production have their argument over laminate, finish and proces
     await expect(ines.getByRole('row', { name: /^Committed/ })).toContainText('280')
     await programme.open(ines, '/trail')
     for (const words of ['Withdrew an alternative of a study', 'Laid a file with an answer'])
-      await expect(ines.getByText(words).first()).toBeVisible()
+      await expect(ines.getByText(words).last()).toBeVisible()
   })
 
   await test.step('the next programme starts from it, and the two stand side by side', async () => {

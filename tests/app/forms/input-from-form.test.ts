@@ -103,11 +103,17 @@ test('what no box can stand for is a fault of the form, not of who fills it in',
 
 /** Parts that no form asks for box by box: each form reads them in a way of its own, or the server makes them. */
 const OWN_PARTS: Partial<Record<CommandName, readonly string[]>> = {
+  'add-alternative': ['alternative'],
   'add-person': ['passwordHash'],
   'add-readings': ['readings', 'mapping'],
   'add-record': ['rows'],
+  'answer-action': ['amounts'],
   'approve-items': ['items'],
+  'change-alternative': ['alternative'],
   'change-own-password': ['passwordHash'],
+  'correct-lot': ['values'],
+  'correct-lot-test': ['values', 'conditions'],
+  'correct-record': ['values'],
   'create-machine-token': ['tokenHash'],
   'open-option-study': ['alternatives'],
   'propose-change': ['change'],
