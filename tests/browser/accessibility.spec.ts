@@ -171,6 +171,8 @@ test('axe finds no fault on the sign-in', async ({ page }) => {
 for (const [who, screens] of Object.entries(SCREENS) as [DemoPerson, readonly Screen[]][]) {
   test.describe(`axe finds no fault as ${who} sees`, () => {
     let page: Page
+    // The specification is one long sheet, looked over at two widths.
+    test.describe.configure({ timeout: 300_000 })
     test.beforeAll(async ({ browser }: { browser: Browser }) => {
       page = await atWork(browser, who)
     })
