@@ -6,7 +6,8 @@ import { visitProgramme } from '@/app/frame/visit'
 import { Notice } from '@/app/ui/notice'
 import { OnThisSheet } from '@/app/ui/on-this-sheet'
 import { findBoardArchive, readBoard } from '@/lib/queries/board-files'
-import { narrowestRings } from '@/shared/board/worst-places'
+import type { Board } from '@/shared/board/board'
+import { narrowestRings, type RingPlace } from '@/shared/board/worst-places'
 import { itemStateFor } from '@/shared/gate/judgement'
 import { formatQuantity } from '@/shared/quantity/format'
 import { BoardPicture } from './board-picture'
@@ -64,7 +65,7 @@ export default async function BoardPage({ params }: BoardPageProps) {
           <Notice kind="refusal">{'refused' in read ? read.refused : 'The files hold no board.'}</Notice>
         ) : (
           <>
-            <OnThisSheet parts={PARTS} />
+            <OnThisSheet parts={partsOf(board, rings)} />
             {archive.confirmed ? (
               <Notice kind="success">
                 What each file is was confirmed by {archive.confirmed.byName}. Confirm again where it is
@@ -86,11 +87,13 @@ export default async function BoardPage({ params }: BoardPageProps) {
   )
 }
 
-const PARTS = [
-  { id: 'files', text: 'Files' },
-  { id: 'picture', text: 'The board' },
-  { id: 'rings', text: 'Narrowest rings' },
-  { id: 'gaps', text: 'Least gaps' },
-  { id: 'holes', text: 'Holes' },
-  { id: 'conductors', text: 'Drawn widths' },
-]
+/** The parts of the sheet that have something in them. */
+const partsOf = (board: Board, rings: readonly RingPlace[]) =>
+  [
+    { id: 'files', text: 'Files', there: true },
+    { id: 'picture', text: 'The board', there: true },
+    { id: 'rings', text: 'Narrowest rings', there: rings.length > 0 },
+    { id: 'gaps', text: 'Least gaps', there: board.gaps.length > 0 },
+    { id: 'holes', text: 'Holes', there: true },
+    { id: 'conductors', text: 'Drawn widths', there: board.conductors.length > 0 },
+  ].filter(({ there }) => there)
