@@ -1,4 +1,5 @@
-import { boardFrom, layersFrom, readBoardFile, type ReadFile } from '@/shared/board/read-files'
+import { boardOf } from '@/shared/board/board'
+import { layersFrom, readBoardFile, type ReadFile } from '@/shared/board/read-files'
 import { layerPath } from '@/shared/board/layer-path'
 import type { LayerRole } from '@/shared/board/layer-role'
 import type { BoardReading, FileTold } from './board-reading'
@@ -15,11 +16,11 @@ export function readArchive(archive: Uint8Array, said: RolesSaid): BoardReading 
   const roleOf = (file: ReadFile): LayerRole =>
     (Object.hasOwn(said, file.name) ? said[file.name] : undefined) ??
     ('proposed' in file ? file.proposed.role : { kind: 'other' })
-  const { top, bottom } = layersFrom(files, roleOf)
+  const layers = layersFrom(files, roleOf)
   return {
     files: files.map((file) => told(file, roleOf(file))),
-    board: boardFrom(files, roleOf),
-    pictures: { top: layerPath(top ?? []), bottom: layerPath(bottom ?? []) },
+    board: boardOf(layers),
+    pictures: { top: layerPath(layers.top ?? []), bottom: layerPath(layers.bottom ?? []) },
   }
 }
 

@@ -1,6 +1,6 @@
 import type { DeskLine } from '@/lib/queries/desk'
 import { TO_DO } from '@/shared/desk/desk-words'
-import { counted } from '@/shared/desk/desk-entry'
+import { counted } from '@/shared/quantity/counted'
 
 const MOST_TOLD = 40
 const LONGEST_LINE = 160

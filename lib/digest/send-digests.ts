@@ -1,7 +1,6 @@
 import { fromDate, toCalendarDate } from '@internationalized/date'
 import { database } from '@/lib/db/client'
-import { withConnection } from '@/lib/db/connect'
-import { urlInUse } from '@/lib/db/url-in-use'
+import { whileAlone } from '@/lib/db/while-alone'
 import { digestText } from '@/lib/digest/digest-text'
 import { mailServer } from '@/lib/digest/mail-server'
 import { log } from '@/lib/log/log'
@@ -25,11 +24,7 @@ export interface DigestRound {
 export async function sendDigests(now = new Date()): Promise<DigestRound> {
   const { mail, url } = settings()
   if (!mail) return { sent: 0, failed: 0 }
-  return withConnection(urlInUse(), async (client) => {
-    const { rows } = await client.query<{ mine: boolean }>('SELECT pg_try_advisory_lock($1) AS mine', [
-      DIGEST_LOCK,
-    ])
-    if (!rows[0]?.mine) return { sent: 0, failed: 0 }
+  const round = await whileAlone(DIGEST_LOCK, async () => {
     const today = dayIn(mail.timeZone, now)
     const server = mailServer(mail)
     let [sent, failed] = [0, 0]
@@ -57,6 +52,7 @@ export async function sendDigests(now = new Date()): Promise<DigestRound> {
     }
     return { sent, failed }
   })
+  return round ?? { sent: 0, failed: 0 }
 }
 
 /** The date, 'YYYY-MM-DD', that it is somewhere. */

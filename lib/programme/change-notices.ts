@@ -1,5 +1,6 @@
 import type { PrismaClient } from '@/lib/db/generated/client'
 import type { Transaction } from '@/lib/db/transaction'
+import { namesOf } from '@/lib/programme/names-of'
 import type { ChangeNotice, Disposition } from '@/shared/gate/change-notice'
 import type { ProposedChange } from '@/shared/gate/proposed-change'
 import type { Department } from '@/shared/plan/department'
@@ -22,18 +23,10 @@ export async function loadChangeNotices(
     orderBy: inOrder,
   })
   const answers = await db.noticeAnswer.findMany({ where: within, orderBy: inOrder })
-  const people = await db.person.findMany({
-    where: {
-      id: {
-        in: [
-          ...notices.flatMap(({ openedById, disposedById }) => [openedById, disposedById ?? openedById]),
-          ...changes.map(({ authorId }) => authorId),
-        ],
-      },
-    },
-    select: { id: true, name: true },
-  })
-  const nameOf = (id: string) => people.find((person) => person.id === id)?.name ?? 'somebody unknown'
+  const nameOf = await namesOf(db, [
+    ...notices.flatMap(({ openedById, disposedById }) => [openedById, disposedById ?? openedById]),
+    ...changes.map(({ authorId }) => authorId),
+  ])
   return notices.map((row) => ({
     number: row.number,
     title: row.title,

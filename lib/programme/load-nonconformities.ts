@@ -5,7 +5,7 @@ import type {
   PrismaClient,
 } from '@/lib/db/generated/client'
 import type { Transaction } from '@/lib/db/transaction'
-import { namesOf } from '@/lib/programme/load-review'
+import { namesOf } from '@/lib/programme/names-of'
 import type { Named } from '@/lib/programme/rows'
 import { groupedBy } from '@/shared/grouped-by'
 import type {

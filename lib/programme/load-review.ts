@@ -1,5 +1,6 @@
 import type { MinuteLine as LineRow, PrismaClient, Review as ReviewRow } from '@/lib/db/generated/client'
 import type { Transaction } from '@/lib/db/transaction'
+import { namesOf } from '@/lib/programme/names-of'
 import type { Named } from '@/lib/programme/rows'
 import type { LineKind, MinuteLine, Present, Review } from '@/shared/reviews/review'
 import type { Subject } from '@/shared/reviews/subject'
@@ -19,16 +20,6 @@ export async function loadReview(
     orderBy: { number: 'asc' },
   })
   return reviewOf(row, lines, await namesOf(db, peopleIn(row, lines)))
-}
-
-/** The names of people by their ids. */
-export async function namesOf(db: Database, ids: readonly string[]): Promise<Named> {
-  const people = await db.person.findMany({
-    where: { id: { in: [...new Set(ids)] } },
-    select: { id: true, name: true },
-  })
-  const names = new Map(people.map(({ id, name }) => [id, name]))
-  return (id) => names.get(id) ?? 'somebody unknown'
 }
 
 const peopleIn = ({ chairId }: ReviewRow, lines: readonly LineRow[]): string[] => [

@@ -65,7 +65,11 @@ export async function loadState(
       select: { subjectId: true, values: true },
     }),
   ])
-  const asCorrected = corrector(corrections)
+  const corrected = new Map(corrections.map(({ subjectId, values }) => [subjectId, values as object]))
+  const asCorrected = <Row extends { readonly id: string }>(row: Row): Row => ({
+    ...row,
+    ...corrected.get(row.id),
+  })
   const [actions, answerFiles, approvals, concessions, gateSignatures] = await Promise.all([
     db.action.findMany({ ...own, orderBy: { number: 'asc' } }),
     db.answerFile.findMany({ ...own, ...inOrder }),
@@ -73,6 +77,7 @@ export async function loadState(
     db.concession.findMany({ ...own, orderBy: { number: 'asc' } }),
     db.gateSignature.findMany({ ...own, ...inOrder }),
   ])
+  const filesOf = groupedBy(answerFiles, ({ action }) => action)
   const readings = await loadReadings(db, batches)
   const nameOf: Named = (id) => people.find((person) => person.id === id)?.name ?? 'somebody unknown'
 
@@ -127,7 +132,7 @@ export async function loadState(
           certificate,
           outOfUse,
         })),
-        byKind: recordsByKind(records, corrections),
+        byKind: recordsByKind(records, corrected),
       },
       today,
     },
@@ -143,7 +148,7 @@ export async function loadState(
       addedByName: nameOf(addedById),
       at: at.toISOString(),
     })),
-    actions: actions.map((row) => actionEntry(row, answerFiles, nameOf)),
+    actions: actions.map((row) => actionEntry(row, filesOf.get(row.number) ?? [], nameOf)),
     approvals: approvals.map(
       ({ id, itemKey, department, personId, personName, digest, cover, found, at }) => ({
         id,
@@ -162,29 +167,14 @@ export async function loadState(
   }
 }
 
-interface NewestCorrection {
-  readonly subjectId: string
-  readonly values: unknown
-}
-
-const valuesById = (corrections: readonly NewestCorrection[]): ReadonlyMap<string, object> =>
-  new Map(corrections.map(({ subjectId, values }) => [subjectId, values as object]))
-
-/** A row with the values that its newest correction gives instead of those recorded. */
-function corrector(corrections: readonly NewestCorrection[]) {
-  const values = valuesById(corrections)
-  return <Row extends { readonly id: string }>(row: Row): Row => ({ ...row, ...values.get(row.id) })
-}
-
 /** A record's values are one member of its row: a correction stands for all of them. */
 function recordsByKind(
   rows: readonly { id: string; kind: string; data: unknown }[],
-  corrections: readonly NewestCorrection[],
+  corrected: ReadonlyMap<string, object>,
 ) {
-  const values = valuesById(corrections)
   return groupedBy(
     rows,
     ({ kind }) => kind,
-    ({ id, data }) => ({ ...(values.get(id) ?? (data as object)), id }),
+    ({ id, data }) => ({ ...(corrected.get(id) ?? (data as object)), id }),
   )
 }

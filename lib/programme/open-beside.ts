@@ -1,5 +1,6 @@
 import type { PrismaClient } from '@/lib/db/generated/client'
 import type { Transaction } from '@/lib/db/transaction'
+import { groupedBy } from '@/shared/grouped-by'
 import { standingOf } from '@/shared/nonconformities/standing'
 import type { StepKind } from '@/shared/nonconformities/nonconformity'
 import type { OpenBeside } from '@/shared/reviews/agenda'
@@ -29,6 +30,7 @@ export async function openBeside(db: PrismaClient | Transaction, programmeId: st
       select: { nonconformity: true, kind: true, helped: true },
     }),
   ])
+  const stepsOf = groupedBy(steps, ({ nonconformity }) => nonconformity)
   return {
     studies,
     comments: comments.map(({ number, aboutKind, aboutKey }) => ({
@@ -39,9 +41,11 @@ export async function openBeside(db: PrismaClient | Transaction, programmeId: st
       .map(({ number }) => ({
         number,
         standing: standingOf(
-          steps
-            .filter(({ nonconformity }) => nonconformity === number)
-            .map(({ kind, helped }) => ({ kind: kind as StepKind, helped, withdrawn: null })),
+          (stepsOf.get(number) ?? []).map(({ kind, helped }) => ({
+            kind: kind as StepKind,
+            helped,
+            withdrawn: null,
+          })),
         ),
       }))
       .filter(({ standing }) => standing !== 'checked'),

@@ -90,16 +90,14 @@ export const actionEntry = (row: Action, files: readonly AnswerFileRow[], nameOf
   askedOf: row.askedOfId ? { id: row.askedOfId, name: nameOf(row.askedOfId) } : null,
   study: row.study,
   answer: row.answer === null ? null : answerOf(row.answer as unknown as ActionAnswer | FirstAnswer),
-  files: files
-    .filter(({ action }) => action === row.number)
-    .map(({ id, sha256, fileName, note, addedById, at }) => ({
-      id,
-      sha256,
-      fileName,
-      note,
-      addedByName: nameOf(addedById),
-      at: at.toISOString(),
-    })),
+  files: files.map(({ id, sha256, fileName, note, addedById, at }) => ({
+    id,
+    sha256,
+    fileName,
+    note,
+    addedByName: nameOf(addedById),
+    at: at.toISOString(),
+  })),
   answeredById: row.answeredById,
   answeredByName: row.answeredById && nameOf(row.answeredById),
   answeredAt: row.answeredAt?.toISOString() ?? null,

@@ -1,6 +1,6 @@
 import { database } from '@/lib/db/client'
 import type { Comment as Row } from '@/lib/db/generated/client'
-import { namesOf } from '@/lib/programme/load-review'
+import { namesOf } from '@/lib/programme/names-of'
 import type { Named } from '@/lib/programme/rows'
 import type { Comment } from '@/shared/reviews/review'
 import type { Subject, SubjectKind } from '@/shared/reviews/subject'

@@ -1,4 +1,5 @@
 import { database } from '@/lib/db/client'
+import { groupedBy } from '@/shared/grouped-by'
 import type { CorrectedValues, Correction } from '@/shared/records/correction'
 
 /** The corrections of some subjects of a programme, oldest first, by the subject's id; one statement. */
@@ -10,18 +11,16 @@ export async function correctionsOf(
     where: { programmeId, subjectId: { in: [...subjectIds] } },
     orderBy: [{ subjectId: 'asc' }, { number: 'asc' }],
   })
-  const bySubject = new Map<string, Correction[]>()
-  for (const { subjectId, number, before, values, reason, authorName, at } of rows) {
-    const own = bySubject.get(subjectId) ?? []
-    own.push({
+  return groupedBy(
+    rows,
+    ({ subjectId }) => subjectId,
+    ({ number, before, values, reason, authorName, at }): Correction => ({
       number,
       before: before as CorrectedValues,
       after: values as CorrectedValues,
       reason,
       byName: authorName,
       at: at.toISOString(),
-    })
-    bySubject.set(subjectId, own)
-  }
-  return bySubject
+    }),
+  )
 }

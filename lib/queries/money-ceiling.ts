@@ -1,4 +1,5 @@
 import { database } from '@/lib/db/client'
+import { namesOf } from '@/lib/programme/names-of'
 
 /** The ceiling as it was set last; `amount` is null where it was taken away. */
 export interface CeilingSet {
@@ -18,10 +19,7 @@ export async function readMoneyCeiling(programmeId: string): Promise<CeilingSet 
     orderBy: { number: 'desc' },
   })
   if (!row) return undefined
-  const author = await database().person.findUnique({
-    where: { id: row.authorId },
-    select: { name: true },
-  })
+  const nameOf = await namesOf(database(), [row.authorId])
   const { number, amount, boards, lots, reason, at } = row
   return {
     number,
@@ -29,7 +27,7 @@ export async function readMoneyCeiling(programmeId: string): Promise<CeilingSet 
     boards,
     lots,
     reason,
-    by: author?.name ?? 'somebody unknown',
+    by: nameOf(row.authorId),
     at: at.toISOString(),
   }
 }

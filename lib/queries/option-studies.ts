@@ -1,4 +1,5 @@
 import { database } from '@/lib/db/client'
+import { namesOf } from '@/lib/programme/names-of'
 import { alternativeOf } from '@/shared/gate/option-alternative'
 import { itemsOf, type OptionStudy } from '@/shared/gate/option-study'
 
@@ -15,13 +16,10 @@ export async function readOptionStudy(programmeId: string, number: number): Prom
 
 async function studiesWhere(where: { programmeId: string; number?: number }): Promise<OptionStudy[]> {
   const rows = await database().optionStudy.findMany({ where, orderBy: { number: 'desc' }, take: 200 })
-  const people = await database().person.findMany({
-    where: {
-      id: { in: rows.flatMap(({ openedById, adoptedById }) => [openedById, adoptedById ?? openedById]) },
-    },
-    select: { id: true, name: true },
-  })
-  const nameOf = (id: string) => people.find((person) => person.id === id)?.name ?? 'somebody unknown'
+  const nameOf = await namesOf(
+    database(),
+    rows.flatMap(({ openedById, adoptedById }) => [openedById, adoptedById ?? openedById]),
+  )
   return rows.map(({ number, itemKey, title, alternatives, openedById, openedAt, ...row }) => ({
     number,
     itemKey,

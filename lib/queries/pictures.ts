@@ -1,5 +1,5 @@
 import { database } from '@/lib/db/client'
-import { namesOf } from '@/lib/programme/load-review'
+import { namesOf } from '@/lib/programme/names-of'
 import type { Pictured } from '@/shared/reviews/pictured'
 
 /** A picture of a joint or a nonconformity. */

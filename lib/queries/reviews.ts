@@ -1,5 +1,6 @@
 import { database } from '@/lib/db/client'
-import { loadReview, namesOf } from '@/lib/programme/load-review'
+import { loadReview } from '@/lib/programme/load-review'
+import { namesOf } from '@/lib/programme/names-of'
 import { openBeside } from '@/lib/programme/open-beside'
 import type { OpenBeside } from '@/shared/reviews/agenda'
 import type { MinuteLine, Review } from '@/shared/reviews/review'

@@ -1,9 +1,8 @@
 import { MS_PER_HOUR } from '@/shared/quantity/calendar'
 import { setTimeout as wait } from 'node:timers/promises'
 import type { Client } from 'pg'
-import { withConnection } from '@/lib/db/connect'
+import { whileAlone } from '@/lib/db/while-alone'
 import { readerOver } from '@/lib/db/row-reader'
-import { urlInUse } from '@/lib/db/url-in-use'
 import { log } from '@/lib/log/log'
 import { allTrails, type NamedTrail } from '@/lib/trail/all-trails'
 import { outcomeOf, type TrailOutcome } from '@/lib/trail/trail-outcome'
@@ -24,22 +23,19 @@ export async function verifyInstalled(
   stopping: AbortSignal,
   now = Date.now,
 ): Promise<readonly TrailOutcome[]> {
-  return withConnection(urlInUse(), async (client) => {
-    const { rows } = await client.query<{ mine: boolean }>('SELECT pg_try_advisory_lock($1) AS mine', [
-      NIGHTLY_LOCK,
-    ])
-    if (!rows[0]?.mine) return []
+  const outcomes = await whileAlone(NIGHTLY_LOCK, async (client) => {
     const due = await dueOf(client, await allTrails(readerOver(client)), new Date(now() - FRESH_MS))
     const seen: FilesSeen = new Map()
-    const outcomes: TrailOutcome[] = []
+    const found: TrailOutcome[] = []
     for (const trail of due) {
       const outcome = outcomeOf(trail.code, await verdictOnStored(trail.id, seen, stopping))
       tell(outcome)
       await note(client, trail.id, outcome, new Date(now()))
-      outcomes.push(outcome)
+      found.push(outcome)
     }
-    return outcomes
+    return found
   })
+  return outcomes ?? []
 }
 
 /** Verifies what is due now and then every night, until told to stop; what fails is logged, and the next night tries again. */

@@ -73,14 +73,12 @@ export function boardOf(layers: BoardLayers): Board {
   return {
     holes: found.map(({ hole, lands }) => boardHole(hole, lands, masks, (at) => netOf(groups.of(at)))),
     outline: layers.outline && outlineOf(layers.outline),
-    gaps: copper.flatMap(({ name, copper: layer, first }, at) =>
-      gapsOf(layer, { lines: lines[at]!, groups, first, reachMm: GAP_REACH_MM }).map(
-        ({ groups: pair, ...gap }) => ({
-          ...gap,
-          layer: name,
-          nets: [netOf(pair[0]), netOf(pair[1])] as const,
-        }),
-      ),
+    gaps: copper.flatMap(({ name, first }, at) =>
+      gapsOf(lines[at]!, { groups, first, reachMm: GAP_REACH_MM }).map(({ groups: pair, ...gap }) => ({
+        ...gap,
+        layer: name,
+        nets: [netOf(pair[0]), netOf(pair[1])] as const,
+      })),
     ),
     conductors: copper.flatMap(conductorsOf),
     pieces: new Set(Array.from({ length: size }, (_, at) => groups.of(at))).size,

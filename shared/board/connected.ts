@@ -1,7 +1,6 @@
-import type { CopperLayer } from './copper'
-import { indexOf } from './copper'
+import { indexOf, type CopperLayer } from './copper'
 import { edgeGap, edgesOf, isInside, type Edge } from './geometry/distance'
-import type { Box, Solid } from './geometry/solid'
+import { boxOfCapsule, type Solid } from './geometry/solid'
 
 /** Copper closer than this is one piece, mm: a tenth of a micrometre is rounding, not a gap. */
 const TOUCHING_MM = 1e-4
@@ -39,23 +38,16 @@ export function layerEdges({ copper }: CopperLayer): LayerEdges {
       owner.push(at)
     }
   })
-  const index = indexOf(edges.map(edgeBox))
+  const index = indexOf(edges.map(boxOfCapsule))
   return {
     edges,
     owner,
     near(edge, reach) {
-      const { minX, minY, maxX, maxY } = edgeBox(edge)
+      const { minX, minY, maxX, maxY } = boxOfCapsule(edge)
       return index?.search(minX - reach, minY - reach, maxX + reach, maxY + reach) ?? []
     },
   }
 }
-
-const edgeBox = ({ a, b, radius }: Edge): Box => ({
-  minX: Math.min(a[0], b[0]) - radius,
-  minY: Math.min(a[1], b[1]) - radius,
-  maxX: Math.max(a[0], b[0]) + radius,
-  maxY: Math.max(a[1], b[1]) + radius,
-})
 
 /**
  * Joins what touches on one layer in `groups`, whose numbers of this layer

@@ -1,6 +1,6 @@
 import Flatbush from 'flatbush'
 import { without } from './geometry/boolean'
-import { boxOf, touches, type Box, type Solid } from './geometry/solid'
+import { boxOf, type Box, type Solid } from './geometry/solid'
 import type { Drawn } from './gerber/gerber-layer'
 
 /** Copper of one layer: what is left of each thing drawn once everything clear after it is taken out. */
@@ -50,11 +50,10 @@ function clearsTaken(drawn: readonly Drawn[]): Copper[] {
 }
 
 function takenOut(copper: readonly Copper[], clears: readonly Solid[]): Copper[] {
-  const boxes = clears.map(boxOf)
-  const index = indexOf(boxes)!
+  const index = indexOf(clears.map(boxOf))!
   return copper.flatMap((piece) => {
     const { minX, minY, maxX, maxY } = piece.box
-    const met = index.search(minX, minY, maxX, maxY).filter((at) => touches(boxes[at]!, piece.box))
+    const met = index.search(minX, minY, maxX, maxY)
     if (met.length === 0) return [piece]
     const solid = without(
       [piece.solid],

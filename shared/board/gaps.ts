@@ -1,5 +1,4 @@
-import type { CopperLayer } from './copper'
-import { layerEdges, type Groups, type LayerEdges } from './connected'
+import type { Groups, LayerEdges } from './connected'
 import { edgeGap, type Edge } from './geometry/distance'
 
 /** The least clear distance of two pieces of copper on one layer, mm, and where it is. */
@@ -11,13 +10,8 @@ export interface Gap {
 
 /** For every pair of pieces that come nearer than `reachMm`, their least gap: the smallest first. */
 export function gapsOf(
-  layer: CopperLayer,
-  {
-    lines = layerEdges(layer),
-    groups,
-    first,
-    reachMm,
-  }: { lines?: LayerEdges; groups: Groups; first: number; reachMm: number },
+  lines: LayerEdges,
+  { groups, first, reachMm }: { groups: Groups; first: number; reachMm: number },
 ): Gap[] {
   const least = new Map<string, Gap>()
   lines.edges.forEach((edge, at) => {

@@ -1,5 +1,5 @@
 import type { Drawn } from './gerber/gerber-layer'
-import type { Box, Point } from './geometry/solid'
+import { boxOfPoints, type Box, type Point } from './geometry/solid'
 
 /** How far ends may lie apart and still meet, mm. */
 const MEET_MM = 0.02
@@ -64,12 +64,4 @@ function chained(lines: readonly (readonly [Point, Point])[]): Point[][] {
     chains.push(goOn(goOn([a, b]).reverse()))
   })
   return chains
-}
-
-function boxOfPoints(points: readonly Point[]): Box {
-  const xs = points.map(([x]) => x)
-  const ys = points.map(([, y]) => y)
-  const least = (values: number[]) => values.reduce((one, other) => Math.min(one, other))
-  const most = (values: number[]) => values.reduce((one, other) => Math.max(one, other))
-  return { minX: least(xs), minY: least(ys), maxX: most(xs), maxY: most(ys) }
 }

@@ -1,4 +1,4 @@
-import { boardOf, type Board, type BoardLayers } from './board'
+import type { BoardLayers } from './board'
 import type { Drilled, DrillFile } from './drill/drill-file'
 import { readDrill } from './drill/read-drill'
 import type { GerberLayer } from './gerber/gerber-layer'
@@ -82,6 +82,3 @@ export function layersFrom(files: readonly ReadFile[], roleOf: (file: ReadFile) 
 /** What a person says of a whole drill file holds for the holes of which the file says nothing. */
 const withPlating = (holes: readonly Drilled[], role: LayerRole): Drilled[] =>
   holes.map((hole) => ({ ...hole, plated: hole.plated ?? (role.kind === 'drill' ? role.plated : undefined) }))
-
-export const boardFrom = (files: readonly ReadFile[], roleOf: (file: ReadFile) => LayerRole): Board =>
-  boardOf(layersFrom(files, roleOf))

@@ -1,4 +1,5 @@
 import { findItem, findLimit, findParameter, findRule } from '@/shared/catalogue/standard-plan'
+import { counted } from '@/shared/quantity/counted'
 import { kindOf } from '@/shared/columns/column-kinds'
 import { formatQuantity } from '@/shared/quantity/format'
 import { CHARACTERISTICS } from '@/shared/records/characteristics'
@@ -41,7 +42,3 @@ export const byNotice = (notice: number | undefined): string =>
 
 /** "10 mm → 12 mm" */
 export const fromTo = (before: string, now: string): string => `${before} → ${now}`
-
-/** "1 row", "3 rows" */
-export const counted = (count: number, one: string, several: string): string =>
-  `${count} ${count === 1 ? one : several}`

@@ -1,9 +1,10 @@
 import { isExact, isKnown, leastOf, lessAmount, NO_AMOUNT, sumOf, times, type Amount } from './amount'
 import { breakEvenQuantity } from './break-even'
 import { amountIn, isMoney, type AnsweredLine, type CostPer } from './cost-line'
-import { drawnCosts, type AskedCost, type CostedAlternative } from './drawn-costs'
+import type { AskedCost, CostedAlternative } from './drawn-costs'
 import { optionCostCase, type OptionCost, type PricedAlternative } from './option-cost'
 import type { RecordOf } from '@/shared/records/record-kinds'
+import { specifiedOf } from './specified-alternatives'
 import type { UnitCosts } from './unit-costs'
 
 /** An action as far as its answer names money. */
@@ -112,15 +113,14 @@ export function studyCosts(
   values: ReadonlyMap<string, unknown>,
 ) {
   const compared = alternatives.filter(({ name, withdrawn }) => !withdrawn || name === adoption?.name)
-  const drawn = drawnCosts(number, compared, actions)
-  return optionCostCase(
-    compared.map((alternative, position) => ({
-      alternative,
-      drawn: drawn[position] ?? { lines: [], replaced: [], gaps: [] },
-      values: new Map([...values, ...Object.entries(alternative.values)]),
-    })),
-    { boards: Math.max(1, boards), boardsPerLot: lots > 0 ? Math.max(1, boards) / lots : undefined },
-  )
+  const specified = compared.map((alternative) => ({
+    alternative,
+    values: new Map([...values, ...Object.entries(alternative.values)]),
+  }))
+  return optionCostCase(specifiedOf(number, specified, actions), {
+    boards: Math.max(1, boards),
+    boardsPerLot: lots > 0 ? Math.max(1, boards) / lots : undefined,
+  })
 }
 
 function ofStudy(

@@ -1,3 +1,4 @@
+import { groupedBy } from '@/shared/grouped-by'
 import { ironSchedule } from '@/shared/irons/iron-schedule'
 import { cellAt } from '@/shared/logs/log-series'
 import { bathAnalysisInterval } from '@/shared/plan/limits/control-bath'
@@ -31,9 +32,11 @@ const logsOf = ({ records }: Facts, characteristic: string): readonly Log[] =>
 
 /** The irons that are due on one day are one line. */
 function ironsDue(log: Log, facts: Facts, what: string): CheckDue[] {
-  const byDay = new Map<string, string[]>()
-  for (const { iron, dueOn, withdrawn } of ironSchedule(log, facts).irons)
-    if (!withdrawn) byDay.set(dueOn, [...(byDay.get(dueOn) ?? []), iron])
+  const byDay = groupedBy(
+    ironSchedule(log, facts).irons.filter(({ withdrawn }) => !withdrawn),
+    ({ dueOn }) => dueOn,
+    ({ iron }) => iron,
+  )
   return [...byDay].map(([dueOn, irons]) => ({
     log: log.code,
     subject: `${irons.length === 1 ? 'Iron' : 'Irons'} ${irons.join(', ')}: ${what}`,

@@ -32,7 +32,3 @@ export interface DeskEntry extends Omit<OpenTask, 'verb'> {
 /** Two lines with one key are one thing, however its counts or words change from day to day. */
 export const deskKey = ({ bearing, verb, place, department, dueOn }: DeskEntry): string =>
   `${bearing} ${verb} ${department} ${dueOn ?? ''} ${JSON.stringify(place)}`
-
-/** "12 values" is told apart from "1 value". */
-export const counted = (count: number, one: string, several: string): string =>
-  `${count} ${count === 1 ? one : several}`

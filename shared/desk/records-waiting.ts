@@ -5,7 +5,8 @@ import type { Facts } from '@/shared/rules/facts'
 import { electricalTests, reworkRecords } from '@/shared/rules/assembly-record-sources'
 import { groupedBy } from '@/shared/grouped-by'
 import { checksDue } from './checks-due'
-import { counted, type DeskEntry } from './desk-entry'
+import type { DeskEntry } from './desk-entry'
+import { counted } from '@/shared/quantity/counted'
 
 /** Lots without a decision, checks that are due, joints to rework: what records ask for today. */
 export const recordsWaiting = (department: Department, facts: Facts): DeskEntry[] => [

@@ -5,6 +5,3 @@ import { STAGES, type Stage } from '@/shared/plan/stage'
 /** The stage whose gate is the next to open; the last once all are. Work of later stages can wait for it. */
 export const stageAtWork = ({ gates }: Pick<Judgement, 'gates'>): Stage =>
   gates.find(({ status }) => !GATE_STANDINGS[status].isOpen)?.stage ?? STAGES[STAGES.length - 1]!
-
-/** Whether a stage comes after another. */
-export const isLater = (stage: Stage, than: Stage): boolean => STAGES.indexOf(stage) > STAGES.indexOf(than)

@@ -5,9 +5,9 @@ import { nextSignatory } from '@/shared/gate/gate'
 import type { Judgement } from '@/shared/gate/judgement'
 import type { ProgrammeState } from '@/shared/gate/programme-state'
 import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
-import { STAGE_NAMES } from '@/shared/plan/stage'
+import { isLater, STAGE_NAMES } from '@/shared/plan/stage'
 import type { DeskEntry } from './desk-entry'
-import { isLater, stageAtWork } from './stage-at-work'
+import { stageAtWork } from './stage-at-work'
 
 /** What a department has done its part of and now waits for others with. */
 export const waitingFor = (

@@ -2,8 +2,10 @@ import { findParameter, findRule } from '@/shared/catalogue/standard-plan'
 import type { ItemState, OpenPoint } from '@/shared/gate/item-status'
 import type { Judgement } from '@/shared/gate/judgement'
 import type { Department } from '@/shared/plan/department'
-import { counted, type DeskEntry } from './desk-entry'
-import { isLater, stageAtWork } from './stage-at-work'
+import { isLater } from '@/shared/plan/stage'
+import type { DeskEntry } from './desk-entry'
+import { counted } from '@/shared/quantity/counted'
+import { stageAtWork } from './stage-at-work'
 
 /**
  * What a department can do about its items now: values and evidence of the stage at work, findings that no record

@@ -8,6 +8,7 @@ import { readableOf, type AnyRule, type Readable } from '@/shared/rules/rule'
 import { canonicalJson, type JsonValue } from '@/shared/trail/canonical-json'
 import { sha256 } from '@/shared/trail/sha256'
 import { findingData } from './finding-data'
+import { jsonValue } from './json-value'
 
 /**
  * What a concession is for, as canonical JSON. A failing finding says it all in
@@ -27,7 +28,7 @@ function soughtIn(finding: Finding, rule: AnyRule, facts: Facts): JsonValue {
   const reads = Object.values(rule.reads).map(readableOf)
   const values = reads
     .filter(({ source }) => source === 'parameter')
-    .map(({ key }) => [key, plain(facts.values.get(key))])
+    .map(({ key }) => [key, jsonValue(facts.values.get(key))])
   const limits = limitsRead(rule).map((limit) => {
     const { value, authority, kind } = governingRequirement(limit, facts.requirements)
     return [limit.key, value, authority, kind]
@@ -66,9 +67,6 @@ const lotSought = ({ code, supplierResult, disposition, tests }: Lot): JsonValue
     id,
     testedOn,
     instrumentId,
-    conditions: plain(conditions),
+    conditions: jsonValue(conditions),
   })),
 })
-
-const plain = (value: unknown): JsonValue =>
-  value === undefined ? null : (JSON.parse(JSON.stringify(value)) as JsonValue)

@@ -52,11 +52,8 @@ function withChange(
     case 'value':
       return requirements
     case 'requirement': {
-      const { limit, authority, document, clause, value, relaxes } = change
-      return [
-        ...requirements,
-        { id, limit, authority, document, clause, value, relaxes, reason, lesson: null },
-      ]
+      const { kind: _, ...stated } = change
+      return [...requirements, { ...stated, id, reason, lesson: null }]
     }
     case 'withdrawal':
       return requirements.filter((entry) => entry.id !== change.requirement)

@@ -1,5 +1,5 @@
 import type { CostLine } from '@/shared/cost/cost-line'
-import type { Authority } from '@/shared/plan/requirement'
+import type { StatedLimit } from '@/shared/plan/requirement'
 import type { JsonValue } from '@/shared/trail/canonical-json'
 
 /** One way a choice can be made: values of any items, limits it would state, and what it costs. */
@@ -16,16 +16,6 @@ export interface AlternativeContent {
   readonly defectsPerMillion: number | null
   /** Numbers of the answered actions it rests on, beside those asked within the study. */
   readonly actions: readonly number[]
-}
-
-/** A demand on a limit, as a programme states it. */
-export interface StatedLimit {
-  readonly limit: string
-  readonly authority: Authority
-  readonly document: string
-  readonly clause: string
-  readonly value: number
-  readonly relaxes: boolean
 }
 
 /** Who did something to an alternative, when and why. */

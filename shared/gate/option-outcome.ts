@@ -1,9 +1,10 @@
 import type { Finding } from '@/shared/rules/finding'
+import type { StatedLimit } from '@/shared/plan/requirement'
 import { readableOf, type AnyRule } from '@/shared/rules/rule'
 import { sameFinding } from './finding-data'
 import { judgedWith, previewBetween, type ChangePreview } from './change-preview'
 import type { Judgement } from './judgement'
-import type { OptionAlternative, StatedLimit } from './option-alternative'
+import type { OptionAlternative } from './option-alternative'
 import { changesOf, limitsToState } from './option-study'
 import type { ProgrammeState } from './programme-state'
 

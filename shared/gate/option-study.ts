@@ -3,10 +3,9 @@ import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
 import type { ItemDefinition } from '@/shared/catalogue/item'
 import type { Actor } from '@/shared/actor'
 import type { JsonValue } from '@/shared/trail/canonical-json'
-import type { Requirement } from '@/shared/plan/requirement'
-import { STATES_LIMITS } from '@/shared/plan/requirement'
+import { STATES_LIMITS, type StatedLimit } from '@/shared/plan/requirement'
 import { sameValue } from '@/shared/plan/same-value'
-import type { OptionAlternative, StatedLimit } from './option-alternative'
+import type { OptionAlternative } from './option-alternative'
 
 /** Alternatives for a choice, laid side by side, and what became of them. */
 export interface OptionStudy {
@@ -62,7 +61,7 @@ export const changesOf = (
 /** The limits an alternative would state that do not stand already by the same document. */
 export const limitsToState = (
   { limits }: Pick<OptionAlternative, 'limits'>,
-  inForce: readonly Pick<Requirement, keyof StatedLimit>[],
+  inForce: readonly StatedLimit[],
 ): readonly StatedLimit[] =>
   limits.filter(
     (stated) =>

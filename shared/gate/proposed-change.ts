@@ -1,4 +1,4 @@
-import type { Authority } from '@/shared/plan/requirement'
+import type { StatedLimit } from '@/shared/plan/requirement'
 import type { JsonValue } from '@/shared/trail/canonical-json'
 
 /** One change that a notice proposes: a new value, a stated requirement, or one taken away. */
@@ -10,23 +10,11 @@ export type ProposedChange =
       /** The revision it was proposed over; 0 for none. */
       readonly seen: number
     }
-  | {
-      readonly kind: 'requirement'
-      readonly limit: string
-      readonly authority: Authority
-      readonly document: string
-      readonly clause: string
-      readonly value: number
-      readonly relaxes: boolean
-    }
-  | {
-      readonly kind: 'withdrawal'
-      readonly requirement: string
-      readonly limit: string
-      readonly authority: Authority
-      readonly document: string
-      readonly value: number
-    }
+  | ({ readonly kind: 'requirement' } & StatedLimit)
+  | ({ readonly kind: 'withdrawal'; readonly requirement: string } & Pick<
+      StatedLimit,
+      'limit' | 'authority' | 'document' | 'value'
+    >)
 
 export interface NoticeChange {
   readonly id: string

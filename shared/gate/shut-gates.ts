@@ -1,13 +1,11 @@
-import { STAGES, type Stage } from '@/shared/plan/stage'
+import { isLater, type Stage } from '@/shared/plan/stage'
 import type { RecordKind } from '@/shared/records/record-kind'
 import { GATE_STANDINGS, type GateState } from './gate'
 
 /** The stages before this one whose gate is not open today, in their order. */
 export const gatesShutBefore = (stage: Stage, gates: readonly GateState[]): Stage[] =>
   gates
-    .filter(
-      (gate) => STAGES.indexOf(gate.stage) < STAGES.indexOf(stage) && !GATE_STANDINGS[gate.status].isOpen,
-    )
+    .filter((gate) => isLater(stage, gate.stage) && !GATE_STANDINGS[gate.status].isOpen)
     .map((gate) => gate.stage)
 
 /** Assemblies are looked at in the last stage; what is before it should be agreed by then. */

@@ -3,8 +3,9 @@ import { governingRequirement, type Limit, type Requirement } from '@/shared/pla
 import { limitsRead } from '@/shared/rules/limits-read'
 import { readableOf } from '@/shared/rules/rule'
 import type { Finding } from '@/shared/rules/finding'
-import { canonicalJson, type JsonValue } from '@/shared/trail/canonical-json'
+import { canonicalJson } from '@/shared/trail/canonical-json'
 import { sha256 } from '@/shared/trail/sha256'
+import { jsonValue } from './json-value'
 import type { PlannedItem, ProgrammeState } from './programme-state'
 import { concessionFor } from './concession'
 import { memo } from '@/shared/memo'
@@ -134,8 +135,5 @@ export const emptyParameters = ({ definition }: PlannedItem, state: ProgrammeSta
   definition.parameters.filter(
     (parameter) => !state.facts.values.has(parameter.key) && !mayStayEmpty(parameter),
   )
-
-const jsonValue = (value: unknown): JsonValue =>
-  value === undefined ? null : JSON.parse(JSON.stringify(value))
 
 const compareText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0)

@@ -1,3 +1,4 @@
+import { groupedBy } from '@/shared/grouped-by'
 import type { DefectKind, Inspection } from '@/shared/records/inspection'
 import type { RecordOf } from '@/shared/records/record-kinds'
 import { keyOfJoint } from './rework-summary'
@@ -42,22 +43,25 @@ export function reworkWaiting(
   rework: readonly Rework[],
   again: readonly Again[],
 ): ReworkWaiting {
-  const lives = new Map<string, Event[]>()
-  const add = (assembly: string, joint: string, event: Event): void => {
-    const key = keyOfJoint(assembly, joint)
-    lives.set(key, [...(lives.get(key) ?? []), event])
-  }
-  for (const seen of inspections)
-    for (const joint of jointsFound(seen))
-      add(joint.assembly, joint.joint, { on: seen.inspectedOn, id: seen.id, did: 'found', joint })
-  for (const row of rework) add(row.assembly, row.joint, { on: row.doneOn, id: row.id, did: 'reworked', row })
-  for (const row of again)
-    add(row.assembly, row.joint, { on: row.inspectedOn, id: row.id, did: 'looked again', row })
-  const waiting = [...lives.values()].flatMap((events) => waitingAfter(events.sort(byTime)) ?? [])
+  const events = [
+    ...inspections.flatMap((seen) =>
+      jointsFound(seen).map((joint): Event => ({ on: seen.inspectedOn, id: seen.id, did: 'found', joint })),
+    ),
+    ...rework.map((row): Event => ({ on: row.doneOn, id: row.id, did: 'reworked', row })),
+    ...again.map((row): Event => ({ on: row.inspectedOn, id: row.id, did: 'looked again', row })),
+  ]
+  const waiting = [...groupedBy(events, jointOf).values()].flatMap(
+    (life) => waitingAfter(life.sort(byTime)) ?? [],
+  )
   return {
     forRework: waiting.filter(({ reworked }) => !reworked),
     forInspection: waiting.filter(({ reworked }) => reworked),
   }
+}
+
+const jointOf = (event: Event): string => {
+  const { assembly, joint } = event.did === 'found' ? event.joint : event.row
+  return keyOfJoint(assembly, joint)
 }
 
 const byTime = (a: Event, b: Event): number =>

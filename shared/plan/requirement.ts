@@ -47,6 +47,12 @@ export interface Requirement {
   readonly lesson: LessonRef | null
 }
 
+/** A demand on a limit, as one document states it: a requirement before anybody has laid it. */
+export type StatedLimit = Pick<
+  Requirement,
+  'limit' | 'authority' | 'document' | 'clause' | 'value' | 'relaxes'
+>
+
 /** As much of a requirement as decides which layer rules. */
 export type Demand = Omit<Requirement, 'reason'>
 

@@ -19,3 +19,6 @@ export const STAGE_AIMS: Record<Stage, string> = {
 
 /** The stage before, whose gate must stand first; undefined for the first. */
 export const stageBefore = (stage: Stage): Stage | undefined => STAGES[STAGES.indexOf(stage) - 1]
+
+/** Whether a stage comes after another. */
+export const isLater = (stage: Stage, than: Stage): boolean => STAGES.indexOf(stage) > STAGES.indexOf(than)

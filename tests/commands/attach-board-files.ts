@@ -5,20 +5,14 @@ import { database } from '@/lib/db/client'
 import { installedStore } from '@/lib/evidence/installed-store'
 import { registerFile } from '@/lib/evidence/register-file'
 import type { World } from '@/tests/commands/world'
-
-const TOP = `%FSLAX46Y46*%
-%MOMM*%
-%TF.FileFunction,Copper,L1,Top*%
-%ADD10C,1.6*%
-D10*
-X10000000Y10000000D03*
-M02*
-`
-const DRILL = 'M48\nMETRIC,TZ\nT1C0.900\n%\nT1\nX10.0Y10.0\nM30\n'
+import { ONE_HOLE } from '@/tests/rules/board/small-board'
 
 /** A zip of a board of one hole, attached to an item; answers the evidence's id. */
 export async function attachBoardFiles(world: World): Promise<string> {
-  const archive = zipSync({ 'top.gbr': strToU8(TOP), 'board-PTH.drl': strToU8(`;${randomUUID()}\n${DRILL}`) })
+  const archive = zipSync({
+    'top.gbr': strToU8(ONE_HOLE.top),
+    'board-PTH.drl': strToU8(`;${randomUUID()}\n${ONE_HOLE.drill}`),
+  })
   const content = await (
     await installedStore()
   ).put(Readable.from([Buffer.from(archive)]), { fileName: 'board.zip' })

@@ -9,6 +9,7 @@ import { flagParameter, numberParameter } from '@/shared/plan/parameter'
 import { STAGES, stageBefore, type Stage } from '@/shared/plan/stage'
 import { rule } from '@/shared/rules/rule'
 import { NO_RECORDS } from '@/shared/records/programme-records'
+import { UNANSWERED } from '@/tests/rules/gate/unanswered'
 
 /*
  * A plan of one item a stage, small enough to reason about: a number that a
@@ -190,15 +191,7 @@ const bareState = (world: World): ProgrammeState => ({
     askedById: 'd',
     askedByName: 'D',
     askedAt: AT,
-    askedOf: null,
-    study: null,
-    files: [],
-    answer: null,
-    answeredById: null,
-    answeredByName: null,
-    answeredAt: null,
-    outcome: null,
-    outcomeWhy: null,
+    ...UNANSWERED,
   })),
   approvals: [],
   concessions: [],

@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import type { Context } from '@/lib/commands/command'
 import { programmeCode, reason, wholeNumber } from '@/lib/commands/inputs'
+import { recordable } from '@/lib/commands/recordable'
 import type { Transaction } from '@/lib/db/transaction'
 import type { Corrected, CorrectedValues } from '@/shared/records/correction'
 import { Refused } from '@/shared/refused'
@@ -48,7 +49,10 @@ export function decideCorrection(
       `It was corrected meanwhile by ${newest?.authorName ?? 'somebody'} (“${newest?.reason ?? ''}”). What you typed is still here; look at the page again, and save again to replace it.`,
       { seen: String(number) },
     )
-  const [was, is] = [plain(before), plain(after)]
+  const [was, is] = [before, after].map((values) => recordable(values) as Record<string, JsonValue>) as [
+    Record<string, JsonValue>,
+    Record<string, JsonValue>,
+  ]
   if (canonicalJson(was) === canonicalJson(is))
     throw new Refused('Nothing differs from what stands already. Nothing was changed.')
   const correction = { id: newId(), of, subjectId, number: number + 1, before: was, values: is, reason: why }
@@ -65,9 +69,6 @@ export function decideCorrection(
     },
   }
 }
-
-/** As it is stored and hashed: plain data without what is undefined. */
-const plain = (values: CorrectedValues): Record<string, JsonValue> => JSON.parse(JSON.stringify(values))
 
 export async function writeCorrection(
   tx: Transaction,

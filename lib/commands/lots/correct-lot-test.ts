@@ -7,7 +7,7 @@ import {
   standingOf,
   writeCorrection,
 } from '@/lib/commands/corrections/correction'
-import { parsedCells } from '@/lib/commands/corrections/parsed-cells'
+import { parsedCells } from '@/lib/commands/parsed-cells'
 import { id } from '@/lib/commands/inputs'
 import { loadLot } from '@/lib/commands/lots/load-lot'
 import type { TestMethod } from '@/shared/methods/test-method'

@@ -7,7 +7,7 @@ import {
   standingOf,
   writeCorrection,
 } from '@/lib/commands/corrections/correction'
-import { parsedCells } from '@/lib/commands/corrections/parsed-cells'
+import { parsedCells } from '@/lib/commands/parsed-cells'
 import { line } from '@/lib/commands/inputs'
 import { testsThatStand } from '@/lib/commands/lots/tests-that-stand'
 import { TEST_METHODS } from '@/shared/methods/test-methods'

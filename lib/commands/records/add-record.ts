@@ -1,14 +1,13 @@
 import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
 import { programmeCode } from '@/lib/commands/inputs'
+import { parsedCells } from '@/lib/commands/parsed-cells'
+import { recordable } from '@/lib/commands/recordable'
 import { loadJudged } from '@/lib/commands/signatures/load-judged'
-import { rowSchema } from '@/shared/columns/column-schema'
 import { gatesShutBefore, tellsOfWork } from '@/shared/gate/shut-gates'
 import type { Stage } from '@/shared/plan/stage'
 import type { RecordKind } from '@/shared/records/record-kind'
-import { futureDates } from '@/shared/records/future-dates'
 import { RECORD_KINDS, type RecordKindKey } from '@/shared/records/record-kinds'
-import { Refused } from '@/shared/refused'
 import type { JsonValue } from '@/shared/trail/canonical-json'
 
 /** Adds one record of a kind, or a whole list of them: all or none. */
@@ -33,22 +32,9 @@ export const addRecord = defineCommand({
   subject: (_shut, { kind }) => RECORD_KINDS[kind],
   decide({ gatesShut }, { kind, rows }, { newId, today }) {
     const { columns }: RecordKind = RECORD_KINDS[kind]
-    const schema = rowSchema(columns)
     const data = rows.map((row, index) => {
-      const parsed = schema.safeParse(row)
-      const problems = parsed.success
-        ? futureDates(columns, parsed.data, today).map((name) => ({
-            name,
-            message: `${columns[name]!.label}: this day lies in the future.`,
-          }))
-        : parsed.error.issues.map(({ path, message }) => ({ name: path.join('.'), message: message }))
-      if (parsed.success && problems.length === 0)
-        return JSON.parse(JSON.stringify(parsed.data)) as Record<string, JsonValue>
-      const fields = Object.fromEntries(
-        problems.map(({ name, message }) => [`rows.${index}.${name}`, message]),
-      )
       const place = rows.length > 1 ? `Line ${index + 1}: ` : ''
-      throw new Refused(`${place}${Object.values(fields)[0] ?? 'It cannot be read.'}`, fields)
+      return recordable(parsedCells(columns, row, today, `rows.${index}`, place)) as Record<string, JsonValue>
     })
     const records = data.map((entry) => ({ id: newId(), kind, data: entry }))
     return {

@@ -7,7 +7,7 @@ import {
   standingOf,
   writeCorrection,
 } from '@/lib/commands/corrections/correction'
-import { parsedCells } from '@/lib/commands/corrections/parsed-cells'
+import { parsedCells } from '@/lib/commands/parsed-cells'
 import { id } from '@/lib/commands/inputs'
 import type { CorrectedValues } from '@/shared/records/correction'
 import type { RecordKind } from '@/shared/records/record-kind'

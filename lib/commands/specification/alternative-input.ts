@@ -1,23 +1,13 @@
 import { z } from 'zod'
 import { costLines } from '@/lib/commands/cost-line-input'
 import { jsonValue, line, optionalLine, wholeNumber } from '@/lib/commands/inputs'
-import { findLimit, findParameter } from '@/shared/catalogue/standard-plan'
-import { numberWanted } from '@/shared/columns/number-wanted'
-import { impossibleLimit } from '@/shared/plan/limit-range'
-import { AUTHORITIES } from '@/shared/plan/requirement'
+import { demandBoxes, faultOfDemand } from '@/lib/commands/specification/checked-requirement'
+import { checkedValue } from '@/lib/commands/specification/checked-value'
+import { findParameter } from '@/shared/catalogue/standard-plan'
 import { Refused } from '@/shared/refused'
 import type { JsonValue } from '@/shared/trail/canonical-json'
 
 const MOST_PER_MILLION = 'Defects expected lie between 0 and 1 000 000 per million joints.'
-
-const statedLimit = z.strictObject({
-  limit: line('The limit'),
-  authority: z.enum(AUTHORITIES, { error: 'Choose where the demand comes from.' }),
-  document: line('The document', 160),
-  clause: optionalLine('The clause', 80),
-  value: z.number({ error: numberWanted('The limit') }),
-  relaxes: z.boolean().default(false),
-})
 
 /** One way a choice can be made, as it is given to a study. */
 export const alternativeInput = z.strictObject({
@@ -25,7 +15,7 @@ export const alternativeInput = z.strictObject({
   note: optionalLine('The note', 500),
   /** What it would specify, by parameter of any item; left out, it stays as it is today. */
   values: z.record(z.string(), jsonValue),
-  limits: z.array(statedLimit).max(20, 'It states at most 20 limits.').default([]),
+  limits: z.array(z.strictObject(demandBoxes)).max(20, 'It states at most 20 limits.').default([]),
   costs: costLines.default([]),
   defectsPerMillion: z
     .number({ error: 'The defects expected must be a number.' })
@@ -53,14 +43,9 @@ export function checkedAlternative(
       `${at}.actions`,
       `Action ${unanswered} is not answered in this programme; an alternative rests on answers only.`,
     )
-  given.limits.forEach(({ limit: key, value, authority, relaxes }, index) => {
-    const place = `${at}.limits.${index}`
-    const limit = findLimit(key)
-    if (!limit) refuseAt(`${place}.limit`, 'There is no such limit.')
-    const impossible = impossibleLimit(limit, value)
-    if (impossible) refuseAt(`${place}.value`, impossible)
-    if (authority === 'common practice' && relaxes)
-      refuseAt(`${place}.relaxes`, 'Common practice cannot permit what a higher authority forbids.')
+  given.limits.forEach((demand, index) => {
+    const fault = faultOfDemand(demand)
+    if (fault) refuseAt(`${at}.limits.${index}.${fault.box}`, fault.message)
   })
   return { ...given, values: checkedValues(given.values, at) }
 }
@@ -77,14 +62,7 @@ function checkedValues(values: Readonly<Record<string, unknown>>, at: string): R
     const place = `${at}.values.${key}`
     const parameter = findParameter(key)
     if (!parameter) refuseAt(place, `The specification has no parameter ${key}.`)
-    const parsed = parameter.schema.safeParse(value)
-    if (!parsed.success) {
-      const fields = Object.fromEntries(
-        parsed.error.issues.map(({ path, message }) => [[place, ...path.map(String)].join('.'), message]),
-      )
-      throw new Refused(Object.values(fields)[0] ?? `${parameter.label} cannot be read.`, fields)
-    }
-    return [key, JSON.parse(JSON.stringify(parsed.data)) as JsonValue] as const
+    return [key, checkedValue(parameter, value, place)] as const
   })
   return Object.fromEntries(entries)
 }

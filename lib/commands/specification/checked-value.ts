@@ -1,3 +1,4 @@
+import { recordable } from '@/lib/commands/recordable'
 import { findParameter } from '@/shared/catalogue/standard-plan'
 import type { Parameter } from '@/shared/plan/parameter'
 import { Refused } from '@/shared/refused'
@@ -9,12 +10,12 @@ export function parameterNamed(key: string): Parameter {
   return parameter
 }
 
-/** A value as its parameter's declaration holds it; refused at the boxes named `value`. */
-export function checkedValue({ schema }: Parameter, value: JsonValue): JsonValue {
+/** A value as its parameter's declaration holds it; refused at the boxes named `at`. */
+export function checkedValue({ schema }: Parameter, value: unknown, at = 'value'): JsonValue {
   const parsed = schema.safeParse(value)
-  if (parsed.success) return JSON.parse(JSON.stringify(parsed.data)) as JsonValue
+  if (parsed.success) return recordable(parsed.data) as JsonValue
   const fields = Object.fromEntries(
-    parsed.error.issues.map(({ path, message }) => [['value', ...path.map(String)].join('.'), message]),
+    parsed.error.issues.map(({ path, message }) => [[at, ...path.map(String)].join('.'), message]),
   )
   throw new Refused(Object.values(fields)[0] ?? 'The value cannot be read.', fields)
 }

@@ -1,4 +1,4 @@
-import { MM_PER_INCH } from '../gerber/coordinate-format'
+import { coordinate, MM_PER_INCH } from '../coordinate-format'
 import { READ_LIMITS } from '../read-limits'
 import { Unreadable } from '../unreadable'
 import type { Drilled, DrillFile, DrillReading } from './drill-file'
@@ -245,13 +245,10 @@ class DrillReader {
   }
 }
 
-function lengthMm(text: string, { unit, integerDigits, decimals, kept }: DrillReading): number {
-  const mm = unit === 'mm' ? 1 : MM_PER_INCH
-  if (text.includes('.')) return Number(text) * mm
-  if (kept === 'trailing') return (Number(text) / 10 ** decimals) * mm
-  const sign = text.startsWith('-') ? -1 : 1
-  const digits = text.replace(/^[+-]/, '').padEnd(integerDigits + decimals, '0')
-  return ((sign * Number(digits)) / 10 ** (digits.length - integerDigits)) * mm
+/** Where trailing zeros are kept, leading ones may be left out, and the other way round. */
+function lengthMm(text: string, { unit, kept, ...digits }: DrillReading): number {
+  const omitted = kept === 'trailing' ? 'leading' : 'trailing'
+  return (coordinate(text, { ...digits, omitted }) ?? Number.NaN) * (unit === 'mm' ? 1 : MM_PER_INCH)
 }
 
 /** A slot that is cut to and fro is one slot. */

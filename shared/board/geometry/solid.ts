@@ -57,31 +57,32 @@ export function reversed(ring: Ring): Ring {
 }
 
 export function boxOf(solid: Solid): Box {
-  if (solid.kind === 'capsule') {
-    const { a, b, radius } = solid
-    return {
-      minX: Math.min(a[0], b[0]) - radius,
-      minY: Math.min(a[1], b[1]) - radius,
-      maxX: Math.max(a[0], b[0]) + radius,
-      maxY: Math.max(a[1], b[1]) + radius,
-    }
-  }
-  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity]
-  for (const ring of solid.rings)
-    for (let i = 0; i < ring.length; i += 2) {
-      minX = Math.min(minX, ring[i]!)
-      maxX = Math.max(maxX, ring[i]!)
-      minY = Math.min(minY, ring[i + 1]!)
-      maxY = Math.max(maxY, ring[i + 1]!)
-    }
-  return { minX, minY, maxX, maxY }
+  return solid.kind === 'capsule' ? boxOfCapsule(solid) : boxOfPoints(pointsOf(solid.rings))
 }
 
-export const touches = (one: Box, other: Box, reach = 0): boolean =>
-  one.minX <= other.maxX + reach &&
-  other.minX <= one.maxX + reach &&
-  one.minY <= other.maxY + reach &&
-  other.minY <= one.maxY + reach
+/** The box of a line with a radius. */
+export const boxOfCapsule = ({ a, b, radius }: { a: Point; b: Point; radius: number }): Box => ({
+  minX: Math.min(a[0], b[0]) - radius,
+  minY: Math.min(a[1], b[1]) - radius,
+  maxX: Math.max(a[0], b[0]) + radius,
+  maxY: Math.max(a[1], b[1]) + radius,
+})
+
+function* pointsOf(rings: readonly Ring[]): Generator<Point> {
+  for (const ring of rings) for (let i = 0; i < ring.length; i += 2) yield [ring[i]!, ring[i + 1]!]
+}
+
+/** The box round some points; turned inside out where there are none. */
+export function boxOfPoints(points: Iterable<Point>): Box {
+  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity]
+  for (const [x, y] of points) {
+    minX = Math.min(minX, x)
+    maxX = Math.max(maxX, x)
+    minY = Math.min(minY, y)
+    maxY = Math.max(maxY, y)
+  }
+  return { minX, minY, maxX, maxY }
+}
 
 /** Twice the area inside the ring would be this over 1; positive where it turns to the left. */
 export function ringArea(ring: Ring): number {

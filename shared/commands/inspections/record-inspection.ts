@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import { defineFace } from '@/shared/commands/face'
 import { gatesShutInWords, recordedGatesShut } from '@/shared/commands/gates-shut'
-import { counted } from '@/shared/commands/named'
+import { counted } from '@/shared/quantity/counted'
 import { foldedList } from '@/shared/quantity/folded-names'
 
 export const recordInspection = defineFace({

@@ -1,7 +1,8 @@
 import { minuteOf } from '@/shared/quantity/minute-of'
 import { z } from 'zod'
 import { defineFace } from '@/shared/commands/face'
-import { characteristicName, counted } from '@/shared/commands/named'
+import { characteristicName } from '@/shared/commands/named'
+import { counted } from '@/shared/quantity/counted'
 
 export const addReadings = defineFace({
   label: 'Add readings to a log',

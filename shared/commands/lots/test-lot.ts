@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { defineFace } from '@/shared/commands/face'
-import { counted, methodName } from '@/shared/commands/named'
+import { methodName } from '@/shared/commands/named'
+import { counted } from '@/shared/quantity/counted'
 
 export const testLot = defineFace({
   label: 'Record a test of a lot',

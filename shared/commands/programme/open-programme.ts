@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { defineFace } from '@/shared/commands/face'
-import { counted, parameterName, valueInBrief } from '@/shared/commands/named'
+import { parameterName, valueInBrief } from '@/shared/commands/named'
+import { counted } from '@/shared/quantity/counted'
 
 export const openProgramme = defineFace({
   label: 'Open a programme',

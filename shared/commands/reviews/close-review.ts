@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import { defineFace } from '@/shared/commands/face'
 import { chairRefusal } from '@/shared/commands/reviews/own-review'
-import { counted } from '@/shared/commands/named'
+import { counted } from '@/shared/quantity/counted'
 import { DEPARTMENTS } from '@/shared/plan/department'
 
 export const closeReview = defineFace({

@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { defineFace } from '@/shared/commands/face'
-import { counted } from '@/shared/commands/named'
+import { counted } from '@/shared/quantity/counted'
 import { DEPARTMENTS } from '@/shared/plan/department'
 
 export const openReview = defineFace({

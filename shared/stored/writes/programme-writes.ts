@@ -4,6 +4,7 @@ import { GIVEN_AT_OPENING } from '@/shared/plan/given-reasons'
 import type { JsonValue } from '@/shared/trail/canonical-json'
 import type { ExpectedRows } from '../expected-rows'
 import { saidList, saidObject, without, type Said, type SpokenEntry, type Writes } from '../spoken-entry'
+import { insertRequirement, insertRevision } from './stated-rows'
 
 const openProgramme: Writes = (entry, rows) => {
   const { at, actorId, said } = entry
@@ -17,15 +18,7 @@ const openProgramme: Writes = (entry, rows) => {
   })
   rows.insert('Membership', { personId: actorId, department: said['department'], since: at })
   for (const [parameter, value] of Object.entries(saidObject(said['values'])))
-    rows.insert('Revision', {
-      parameter,
-      number: 1,
-      value,
-      reason: GIVEN_AT_OPENING,
-      authorId: actorId,
-      at,
-      notice: null,
-    })
+    insertRevision(rows, { parameter, number: 1, value, reason: GIVEN_AT_OPENING }, { authorId: actorId, at })
   const planned = openPlan(said, rows)
   const brought = bringLessons(entry, rows, planned)
   takeOver(entry, rows, planned === undefined ? undefined : planned + brought)
@@ -38,28 +31,9 @@ function takeOver(
   planned: number | undefined,
 ) {
   const taken = saidObject(said['takenOver'])
-  for (const { parameter, value, reason } of saidList(taken['values']))
-    rows.insert('Revision', { parameter, number: 1, value, reason, authorId: actorId, at, notice: null })
-  for (const { id, limit, authority, document, clause, value, relaxes, reason } of saidList(
-    taken['requirements'],
-  ))
-    rows.insert('Requirement', {
-      id,
-      limit,
-      authority,
-      document,
-      clause,
-      value,
-      relaxes,
-      reason,
-      lesson: null,
-      authorId: actorId,
-      at,
-      withdrawnById: null,
-      withdrawnAt: null,
-      notice: null,
-      withdrawnNotice: null,
-    })
+  const by = { authorId: actorId, at }
+  for (const value of saidList(taken['values'])) insertRevision(rows, { ...value, number: 1 }, by)
+  for (const requirement of saidList(taken['requirements'])) insertRequirement(rows, requirement, by)
   for (const [index, { key, stage, added }] of saidList(taken['items']).entries())
     rows.insert('PlanItem', {
       key,
@@ -116,23 +90,22 @@ function bringLessons({ at, said }: SpokenEntry, rows: ExpectedRows, planned: nu
       })
       added++
     } else {
-      rows.insert('Requirement', {
-        id: brought['requirement'],
-        limit: brought['limit'],
-        authority: brought['authority'] ?? 'company',
-        document: brought['document'] ?? LESSONS_DOCUMENT,
-        clause: brought['clause'] ?? brought['lesson'],
-        value: brought['value'],
-        relaxes: brought['relaxes'] ?? false,
-        reason: brought['reason'],
-        lesson: brought['from'] ?? lessonOfOlder(brought['lesson']),
-        authorId: brought['authorId'],
-        at,
-        withdrawnById: null,
-        withdrawnAt: null,
-        notice: null,
-        withdrawnNotice: null,
-      })
+      const { requirement: id, limit, value, reason } = brought
+      insertRequirement(
+        rows,
+        {
+          id,
+          limit,
+          value,
+          reason,
+          authority: brought['authority'] ?? 'company',
+          document: brought['document'] ?? LESSONS_DOCUMENT,
+          clause: brought['clause'] ?? brought['lesson'],
+          relaxes: brought['relaxes'] ?? false,
+          lesson: brought['from'] ?? lessonOfOlder(brought['lesson']),
+        },
+        { authorId: brought['authorId'], at },
+      )
     }
   }
   return added

@@ -1,34 +1,11 @@
 import type { Writes } from '../spoken-entry'
+import { insertRequirement, insertRevision } from './stated-rows'
 
 const reviseParameter: Writes = ({ at, actorId, said }, rows) =>
-  rows.insert('Revision', {
-    parameter: said['parameter'],
-    number: said['revision'],
-    value: said['value'],
-    reason: said['reason'],
-    authorId: said['author'] ?? actorId,
-    at,
-    notice: said['notice'] ?? null,
-  })
+  insertRevision(rows, { ...said, number: said['revision'] }, { authorId: said['author'] ?? actorId, at })
 
 const stateRequirement: Writes = ({ at, actorId, said }, rows) =>
-  rows.insert('Requirement', {
-    id: said['id'],
-    limit: said['limit'],
-    authority: said['authority'],
-    document: said['document'],
-    clause: said['clause'],
-    value: said['value'],
-    relaxes: said['relaxes'],
-    reason: said['reason'],
-    lesson: null,
-    authorId: said['author'] ?? actorId,
-    at,
-    withdrawnById: null,
-    withdrawnAt: null,
-    notice: said['notice'] ?? null,
-    withdrawnNotice: null,
-  })
+  insertRequirement(rows, { ...said, lesson: null }, { authorId: said['author'] ?? actorId, at })
 
 const withdrawRequirement: Writes = ({ at, actorId, said }, rows) =>
   rows.change(

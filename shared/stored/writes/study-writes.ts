@@ -1,9 +1,15 @@
-import { alternativeOf, type AlternativeContent, type Deed } from '@/shared/gate/option-alternative'
+import {
+  alternativeOf,
+  type AlternativeContent,
+  type Deed,
+  type OptionAlternative,
+} from '@/shared/gate/option-alternative'
 import { withAdded, withChanged, withWithdrawn } from '@/shared/gate/study-revision'
 import { givenByAdoption } from '@/shared/plan/given-reasons'
 import type { JsonValue } from '@/shared/trail/canonical-json'
 import type { ExpectedRows } from '../expected-rows'
 import { saidList, saidObject, type SpokenEntry, type Writes } from '../spoken-entry'
+import { insertRequirement, insertRevision } from './stated-rows'
 
 const openOptionStudy: Writes = ({ at, actorId, said }, rows) =>
   rows.insert('OptionStudy', {
@@ -38,47 +44,29 @@ function alternativesOf({ said }: SpokenEntry, rows: ExpectedRows) {
 const writtenIn = ({ said }: SpokenEntry) => saidObject(said['written']) as Record<string, JsonValue>
 const contentIn = ({ said }: SpokenEntry) => said['alternative'] as unknown as AlternativeContent
 
-const addAlternative: Writes = (entry, rows) =>
-  rows.change(
-    'OptionStudy',
-    { number: entry.said['study'] },
-    {
-      alternatives: withAdded(
-        alternativesOf(entry, rows),
-        contentIn(entry),
-        writtenIn(entry),
-        deedOf(entry),
-      ) as unknown as JsonValue,
-    },
-  )
+/** A study whose alternatives an entry leaves as others. */
+const revising =
+  (
+    revise: (alternatives: readonly OptionAlternative[], entry: SpokenEntry) => readonly OptionAlternative[],
+  ): Writes =>
+  (entry, rows) =>
+    rows.change(
+      'OptionStudy',
+      { number: entry.said['study'] },
+      { alternatives: revise(alternativesOf(entry, rows), entry) as unknown as JsonValue },
+    )
 
-const changeAlternative: Writes = (entry, rows) =>
-  rows.change(
-    'OptionStudy',
-    { number: entry.said['study'] },
-    {
-      alternatives: withChanged(
-        alternativesOf(entry, rows),
-        String(entry.said['name']),
-        contentIn(entry),
-        writtenIn(entry),
-        deedOf(entry),
-      ) as unknown as JsonValue,
-    },
-  )
+const nameIn = ({ said }: SpokenEntry): string => String(said['name'])
 
-const withdrawAlternative: Writes = (entry, rows) =>
-  rows.change(
-    'OptionStudy',
-    { number: entry.said['study'] },
-    {
-      alternatives: withWithdrawn(
-        alternativesOf(entry, rows),
-        String(entry.said['name']),
-        deedOf(entry),
-      ) as unknown as JsonValue,
-    },
-  )
+const addAlternative = revising((alternatives, entry) =>
+  withAdded(alternatives, contentIn(entry), writtenIn(entry), deedOf(entry)),
+)
+const changeAlternative = revising((alternatives, entry) =>
+  withChanged(alternatives, nameIn(entry), contentIn(entry), writtenIn(entry), deedOf(entry)),
+)
+const withdrawAlternative = revising((alternatives, entry) =>
+  withWithdrawn(alternatives, nameIn(entry), deedOf(entry)),
+)
 
 const adoptOption: Writes = ({ at, actorId, said }, rows) => {
   rows.change(
@@ -87,26 +75,10 @@ const adoptOption: Writes = ({ at, actorId, said }, rows) => {
     { adopted: said['adopted'], adoptedWhy: said['reason'], adoptedById: actorId, adoptedAt: at },
   )
   const reason = givenByAdoption(Number(said['study']), String(said['adopted']), String(said['reason']))
-  for (const { parameter, number, value } of saidList(said['revisions']))
-    rows.insert('Revision', { parameter, number, value, reason, authorId: actorId, at, notice: null })
-  for (const { id, limit, authority, document, clause, value, relaxes } of saidList(said['requirements']))
-    rows.insert('Requirement', {
-      id,
-      limit,
-      authority,
-      document,
-      clause,
-      value,
-      relaxes,
-      reason,
-      lesson: null,
-      authorId: actorId,
-      at,
-      withdrawnById: null,
-      withdrawnAt: null,
-      notice: null,
-      withdrawnNotice: null,
-    })
+  const by = { authorId: actorId, at }
+  for (const revision of saidList(said['revisions'])) insertRevision(rows, { ...revision, reason }, by)
+  for (const requirement of saidList(said['requirements']))
+    insertRequirement(rows, { ...requirement, reason }, by)
 }
 
 /** What is written of option studies. */

@@ -1,16 +1,9 @@
 import { strToU8, zipSync } from 'fflate'
 import { expect, test } from 'vitest'
 import { readInWorker } from '@/lib/board-files/read-in-worker'
+import { ONE_HOLE } from '@/tests/rules/board/small-board'
 
-const TOP = `%FSLAX46Y46*%
-%MOMM*%
-%TF.FileFunction,Copper,L1,Top*%
-%ADD10C,1.6*%
-D10*
-X10000000Y10000000D03*
-M02*
-`
-const DRILL = 'M48\nMETRIC,TZ\nT1C0.900\n%\nT1\nX10.0Y10.0\nM30\n'
+const { top: TOP, drill: DRILL } = ONE_HOLE
 
 test('reads an archive in a thread of its own: every file told of, the board, and its pictures', async () => {
   const archive = zipSync({

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
-import { boardFrom, readBoardFile, type ReadFile } from '@/shared/board/read-files'
+import { boardOf } from '@/shared/board/board'
+import { layersFrom, readBoardFile, type ReadFile } from '@/shared/board/read-files'
 import { at, drillMm, gerber } from './small-board'
 
 /** Two lands of 1.6 mm with holes of 0.9 mm, 2.54 mm apart, a conductor to one of them, a via under the mask. */
@@ -49,6 +50,7 @@ const DRILL = drillMm({ T1: 0.9, T2: 0.4 }, 'T1', 'X10.0Y10.0', 'X12.54Y10.0', '
 const files = (texts: Record<string, string>): ReadFile[] =>
   Object.entries(texts).map(([name, text]) => readBoardFile({ name, text }))
 const roleOf = (file: ReadFile) => ('proposed' in file ? file.proposed.role : ({ kind: 'other' } as const))
+const boardFrom = (read: readonly ReadFile[], roles: typeof roleOf) => boardOf(layersFrom(read, roles))
 const SET = { 'a.gbr': TOP, 'b.gbr': BOTTOM, 'm.gbr': MASK, 'o.gbr': OUTLINE, 'board-PTH.drl': DRILL }
 const board = boardFrom(files(SET), roleOf)
 

@@ -1,7 +1,8 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, test } from 'vitest'
-import { boardFrom, readBoardFile, type ReadFile } from '@/shared/board/read-files'
+import { boardOf } from '@/shared/board/board'
+import { layersFrom, readBoardFile, type ReadFile } from '@/shared/board/read-files'
 
 /**
  * Production files of public open-hardware boards, each with what was computed from its layout by an independent
@@ -26,6 +27,7 @@ const read = (name: string): ReadFile[] => {
   )
 }
 const roleOf = (file: ReadFile) => ('proposed' in file ? file.proposed.role : ({ kind: 'other' } as const))
+const boardFrom = (read: readonly ReadFile[], roles: typeof roleOf) => boardOf(layersFrom(read, roles))
 
 test.skipIf(names.length > 0)('the real boards are not beside the project: nothing of them was tried', () => {
   expect(names).toEqual([])

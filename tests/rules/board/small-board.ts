@@ -18,3 +18,9 @@ export const drillMm = (tools: Readonly<Record<string, number>>, ...lines: strin
     'M30',
     '',
   ].join('\n')
+
+/** The least board: one land of 1.6 mm on the top with a hole of 0.9 mm. */
+export const ONE_HOLE = {
+  top: gerber('%TF.FileFunction,Copper,L1,Top*%', '%ADD10C,1.6*%', 'D10*', `${at(10, 10)}D03*`),
+  drill: drillMm({ T1: 0.9 }, 'T1', 'X10.0Y10.0'),
+}

@@ -7,6 +7,7 @@ import type { ActionEntry, ProgrammeState } from '@/shared/gate/programme-state'
 import type { Department } from '@/shared/plan/department'
 import { coat, signedUpTo, width } from '@/tests/rules/gate/small-programme'
 import { inspection } from '@/tests/rules/record-builder'
+import { UNANSWERED } from '@/tests/rules/gate/unanswered'
 
 /* What lies on whose desk is this project's own decision, with no source outside it. */
 
@@ -37,15 +38,7 @@ const asked: ActionEntry = {
   askedById: 'design',
   askedByName: 'D',
   askedAt: '2026-03-01T00:00:00.000Z',
-  askedOf: null,
-  study: null,
-  files: [],
-  answer: null,
-  answeredById: null,
-  answeredByName: null,
-  answeredAt: null,
-  outcome: null,
-  outcomeWhy: null,
+  ...UNANSWERED,
 }
 
 describe('own work', () => {

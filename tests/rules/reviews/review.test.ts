@@ -8,6 +8,7 @@ import { minutesContentOf } from '@/shared/reviews/minutes-content'
 import type { MinuteLine, Review } from '@/shared/reviews/review'
 import { sha256 } from '@/shared/trail/sha256'
 import { signedUpTo } from '@/tests/rules/gate/small-programme'
+import { UNANSWERED } from '@/tests/rules/gate/unanswered'
 
 /* What stands on an agenda and what minutes cover is this project's own decision; the digest is held against Node's. */
 
@@ -24,15 +25,7 @@ const action: ActionEntry = {
   askedById: 'd',
   askedByName: 'Dell',
   askedAt: '2026-02-02T08:00:00.000Z',
-  askedOf: null,
-  study: null,
-  files: [],
-  answer: null,
-  answeredById: null,
-  answeredByName: null,
-  answeredAt: null,
-  outcome: null,
-  outcomeWhy: null,
+  ...UNANSWERED,
 }
 const line: MinuteLine = {
   number: 1,

@@ -1,5 +1,5 @@
 import { notFound } from 'next/navigation'
-import { actionAddress, actionsAddress, itemAddress } from '@/app/addresses'
+import { actionsAddress, itemAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { Day } from '@/app/ui/date'
@@ -11,6 +11,7 @@ import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { ActionEntry } from '@/shared/gate/programme-state'
 import { findItem } from '@/shared/catalogue/standard-plan'
 import { actionStatus, isClosed } from '@/shared/gate/action-status'
+import { actionColumns } from './action-columns'
 
 interface ActionsPageProps {
   params: Promise<{ code: string }>
@@ -89,12 +90,7 @@ function ActionTable({
       rows={actions}
       rowKey={({ number }) => number}
       columns={[
-        { label: 'No.', set: 'shrink', cell: ({ number }) => number },
-        {
-          label: 'Question',
-          names: true,
-          cell: ({ number, question }) => <a href={actionAddress(view.code, number)}>{question}</a>,
-        },
+        ...actionColumns(view.code),
         {
           label: 'Item',
           cell: ({ itemKey }) => <a href={itemAddress(view.code, itemKey)}>{titleOf(itemKey)}</a>,

@@ -24,7 +24,6 @@ const KINDS: Record<BoardHole['kind'], string> = {
 interface HoleGroupsProps {
   view: ProgrammeView
   evidence: string
-  itemKey: string
   board: Board
 }
 

@@ -78,7 +78,7 @@ export default async function BoardPage({ params }: BoardPageProps) {
             <BoardPicture code={view.code} evidence={archive.evidence} board={board} rings={rings} />
             <NarrowestRings rings={rings} />
             <LeastGaps board={board} />
-            <HoleGroups view={view} evidence={archive.evidence} itemKey={archive.itemKey} board={board} />
+            <HoleGroups view={view} evidence={archive.evidence} board={board} />
             <ConductorWidths board={board} />
           </>
         )

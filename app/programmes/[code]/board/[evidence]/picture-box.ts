@@ -1,4 +1,5 @@
 import type { Board } from '@/shared/board/board'
+import { boxOfPoints } from '@/shared/board/geometry/solid'
 
 /** Room left around a board in its picture, mm. */
 const MARGIN_MM = 1
@@ -11,10 +12,12 @@ export function pictureBox({ outline, holes }: Board): {
   height: number
 } {
   const points = outline?.points ?? holes.flatMap(({ a, b }) => [a, b])
-  const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => -y)]
-  const least = (values: number[]) => values.reduce((one, other) => Math.min(one, other), Infinity)
-  const most = (values: number[]) => values.reduce((one, other) => Math.max(one, other), -Infinity)
   if (points.length === 0) return { minX: 0, minY: 0, width: 1, height: 1 }
-  const [minX, minY] = [least(xs) - MARGIN_MM, least(ys) - MARGIN_MM]
-  return { minX, minY, width: most(xs) + MARGIN_MM - minX, height: most(ys) + MARGIN_MM - minY }
+  const box = boxOfPoints(points)
+  return {
+    minX: box.minX - MARGIN_MM,
+    minY: -box.maxY - MARGIN_MM,
+    width: box.maxX - box.minX + 2 * MARGIN_MM,
+    height: box.maxY - box.minY + 2 * MARGIN_MM,
+  }
 }

@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto'
 import { changeNoticeAddress } from '@/app/addresses'
 import { proposeRequirement, proposeWithdrawal } from '@/app/forms/command-actions'
 import { CommandForm } from '@/app/forms/command-form'
-import { ChoiceBox, LinesBox, NumberBox, TextBox, TickBox } from '@/app/forms/fields'
+import { ChoiceBox, LinesBox } from '@/app/forms/fields'
 import { Button } from '@/app/ui/button'
 import { ChoiceField } from '@/app/ui/field'
 import { Section } from '@/app/ui/section'
@@ -15,10 +15,10 @@ import { lapsedByParameter } from '@/shared/gate/lapsed-signatures'
 import { specificationFactsFor } from '@/shared/gate/live-turns'
 import type { PlannedItem } from '@/shared/gate/programme-state'
 import type { Parameter } from '@/shared/plan/parameter'
-import { AUTHORITIES, type Limit } from '@/shared/plan/requirement'
+import type { Limit } from '@/shared/plan/requirement'
 import { refusal } from '@/shared/policy'
-import { printedUnit } from '@/shared/quantity/unit'
 import { ReviseForm } from '../../items/[item]/revise-form'
+import { DemandBoxes } from '../../limits/[limit]/demand-boxes'
 
 interface PutInProps {
   view: ProgrammeView
@@ -135,23 +135,7 @@ function RequirementForm({ code, notice, limit }: { code: string; notice: Change
       label={`Propose a requirement on ${limit.label}`}
       className="form-narrow"
     >
-      <ChoiceBox
-        name="change.authority"
-        label="Authority"
-        choices={AUTHORITIES.map((value) => ({ value, text: value }))}
-      />
-      <TextBox name="change.document" label="Document" required />
-      <TextBox name="change.clause" label="Clause" optional />
-      <NumberBox
-        name="change.value"
-        label={`Value, ${limit.direction}`}
-        unit={printedUnit(limit.unit)}
-        required
-      />
-      <TickBox
-        name="change.relaxes"
-        label="The document expressly permits this although layers below it are stricter"
-      />
+      <DemandBoxes limit={limit} within="change." />
       <LinesBox name="reason" label="Why" rows={2} required />
       <SubmitButton>Put it in the notice</SubmitButton>
     </CommandForm>

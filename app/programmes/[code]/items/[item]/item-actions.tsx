@@ -1,6 +1,6 @@
-import { actionAddress } from '@/app/addresses'
 import { AskForm } from '@/app/programmes/[code]/actions/ask-form'
 import { Day } from '@/app/ui/date'
+import { actionColumns } from '@/app/programmes/[code]/actions/action-columns'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
@@ -34,12 +34,7 @@ export function ItemActions({
           rows={actions}
           rowKey={({ number }) => number}
           columns={[
-            { label: 'No.', set: 'shrink', cell: ({ number }) => number },
-            {
-              label: 'Question',
-              names: true,
-              cell: ({ number, question }) => <a href={actionAddress(view.code, number)}>{question}</a>,
-            },
+            ...actionColumns(view.code),
             { label: 'To', set: 'shrink', cell: ({ to }) => DEPARTMENT_NAMES[to] },
             { label: 'Due', set: 'shrink', cell: ({ dueOn }) => <Day at={dueOn} /> },
             { label: 'Status', set: 'shrink', cell: actionStatus },

@@ -1,10 +1,10 @@
 import { randomUUID } from 'node:crypto'
 import { AnsweredDisclosure } from '@/app/forms/answered-disclosure'
 import { CommandForm } from '@/app/forms/command-form'
-import { ChoiceBox, LinesBox, NumberBox, TextBox, TickBox } from '@/app/forms/fields'
+import { LinesBox } from '@/app/forms/fields'
 import { SubmitButton } from '@/app/ui/submit-button'
-import { AUTHORITIES, type Limit } from '@/shared/plan/requirement'
-import { printedUnit } from '@/shared/quantity/unit'
+import type { Limit } from '@/shared/plan/requirement'
+import { DemandBoxes } from './demand-boxes'
 import { stateRequirement, withdrawRequirement } from '@/app/forms/command-actions'
 
 /** Lays one document's demand on the limit, beside what stands already. */
@@ -17,17 +17,8 @@ export function StateForm({ programme, limit }: { programme: string; limit: Limi
       label="Add a requirement"
       className="form-narrow"
     >
-      <ChoiceBox
-        name="authority"
-        label="Authority"
-        choices={AUTHORITIES.map((value) => ({ value, text: value }))}
-      />
-      <TextBox name="document" label="Document" required />
-      <TextBox name="clause" label="Clause" optional />
-      <NumberBox name="value" label={`Value, ${limit.direction}`} unit={printedUnit(limit.unit)} required />
-      <TickBox
-        name="relaxes"
-        label="The document expressly permits this although layers below it are stricter"
+      <DemandBoxes
+        limit={limit}
         hint="Only then is a looser value let in; it is shown as looser wherever it rules."
       />
       <LinesBox name="reason" label="Why" rows={2} required />

@@ -1,5 +1,5 @@
-import { actionAddress } from '@/app/addresses'
 import { AskForm } from '@/app/programmes/[code]/actions/ask-form'
+import { actionColumns } from '@/app/programmes/[code]/actions/action-columns'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
@@ -37,12 +37,7 @@ export function Answers({ view, study }: { view: ProgrammeView; study: OptionStu
           rows={asked}
           rowKey={({ number }) => number}
           columns={[
-            { label: 'No.', set: 'shrink', cell: ({ number }) => number },
-            {
-              label: 'Question',
-              names: true,
-              cell: ({ number, question }) => <a href={actionAddress(view.code, number)}>{question}</a>,
-            },
+            ...actionColumns(view.code),
             {
               label: 'Answer',
               cell: (action) => <Answered action={action} />,

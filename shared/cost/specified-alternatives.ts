@@ -1,21 +1,23 @@
-import { drawnCosts, type AskedCost } from '@/shared/cost/drawn-costs'
-import type { Specified } from '@/shared/cost/option-cost'
-import type { OptionOutcome } from './option-outcome'
+import { drawnCosts, type AskedCost, type CostedAlternative } from './drawn-costs'
+import type { PricedAlternative, Specified } from './option-cost'
 
 const NOTHING = { lines: [], replaced: [], gaps: [{ kind: 'nothing named' }] } as const
 
 /** The alternatives of a study with what they cost by what is said, and the specification as each would have it. */
 export function specifiedOf(
   study: number,
-  outcomes: readonly OptionOutcome[],
+  alternatives: readonly {
+    readonly alternative: PricedAlternative & CostedAlternative
+    readonly values: ReadonlyMap<string, unknown>
+  }[],
   actions: readonly AskedCost[],
 ): Specified[] {
   const drawn = drawnCosts(
     study,
-    outcomes.map(({ alternative }) => alternative),
+    alternatives.map(({ alternative }) => alternative),
     actions,
   )
-  return outcomes.map(({ alternative, values }, position) => ({
+  return alternatives.map(({ alternative, values }, position) => ({
     alternative,
     drawn: drawn[position] ?? NOTHING,
     values,
