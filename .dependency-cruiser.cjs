@@ -24,8 +24,8 @@ const SHARED_LAYERS = [
   // What a rule is and how it is judged. The rules themselves come after the subjects they share with screens.
   ['rules'],
   ['cost', 'holes', 'inspection', 'instruments', 'reliability', 'wetting'],
-  ['logs', 'sampling'],
-  ['baths', 'charts', 'irons', 'plating', 'profiles', 'storage'],
+  ['logs', 'lot-tests'],
+  ['baths', 'charts', 'irons', 'plating', 'sampling', 'profiles', 'storage'],
   ['rules/specification', 'rules/evaluation', 'rules/control', 'rules/assessment'],
   ['catalogue'],
   ['lessons'],

@@ -14,7 +14,7 @@ import {
 } from '@/shared/plan/parameters/finishes'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { platingSpreads, type PlatingSpread } from '@/shared/plating/plating-spreads'
-import { fractionOf } from '@/shared/sampling/sampling-reads'
+import { fractionOf } from '@/shared/plan/limit-fraction'
 import { finishWindow } from '@/shared/rules/specification/board-finish-thickness'
 import { MAX_DRAWN } from './drawn-in-part'
 import { governingFor, valueOf } from './value-of'

@@ -5,17 +5,15 @@ import { verdictOn, worstVerdict, type Margin, type Part, type WorkingLine } fro
 import type { ToleranceContent } from '@/shared/statistics/tolerance/tolerance-content'
 import { memory } from '@/shared/memo'
 import type { PlatingReadings } from './plating-readings'
-import { platingWindow, type PlatingSpecification, type PlatingWindow, hasWindow } from './plating-window'
+import {
+  platingDemandsFrom,
+  specificationFrom,
+  type PlatingDemands,
+  type PlatingInputs,
+} from './plating-reads'
+import { platingWindow, type PlatingWindow, hasWindow } from './plating-window'
 import { toleranceShown, type ToleranceLimit, type ToleranceShown } from './tolerance-shown'
 import { measure, count } from '@/shared/rules/measure'
-
-/** What is asked of readings beside the window. Shares are fractions. */
-export interface PlatingDemands extends ToleranceContent {
-  /** Where no uncertainty is stated, this share of the limit stands in for it. */
-  readonly guardShare: number
-  /** Copper on a hole wall thinner than this share of its least is taken as missing. */
-  readonly voidShare: number
-}
 
 /** What is judged: one deposit at one kind of place of a lot. */
 const groupSubject = ({ lot, deposit, place }: PlatingReadings) => ({
@@ -30,17 +28,14 @@ export interface JudgedGroup {
 }
 
 /** Judges one deposit at one kind of place of a lot against its specified thickness. */
-export function judgePlatingGroup(
-  group: PlatingReadings,
-  specification: PlatingSpecification,
-  demands: PlatingDemands,
-): JudgedGroup {
-  const window = platingWindow(group, specification)
+export function judgePlatingGroup(group: PlatingReadings, inputs: PlatingInputs): JudgedGroup {
+  const window = platingWindow(group, specificationFrom(inputs))
   if (!hasWindow(window)) {
     const verdict = window.asksNothing ? 'not applicable' : 'undetermined'
     return { part: { ...groupSubject(group), verdict, found: window.message }, working: [] }
   }
   const { minUm, maxUm, document } = window
+  const demands = platingDemandsFrom(inputs)
   const { coverage, confidence, guardShare, voidShare } = demands
   return knownGroups(group, [minUm, maxUm, document, coverage, confidence, guardShare, voidShare], () =>
     judgeAgainst(window, group, demands),

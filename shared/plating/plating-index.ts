@@ -10,7 +10,7 @@ import { nestedSpread, type NestedSpread } from '@/shared/statistics/components/
 import { platingOf, type PlatingReadings } from './plating-readings'
 import { platingReads, specificationFrom } from './plating-reads'
 import { platingWindow, hasWindow } from './plating-window'
-import { demandsFrom, statusReads, type StatusInputs } from '@/shared/sampling/sampling-reads'
+import { countingReads } from '@/shared/lot-tests/counted-tests'
 import type { About } from '@/shared/rules/finding'
 import { scaled } from './tolerance-shown'
 import { groupedBy } from '@/shared/grouped-by'
@@ -39,12 +39,11 @@ export interface PlatingIndex {
  * Units: µm, the index has none. The confidence is a fraction.
  */
 export function platingIndexes(
-  inputs: StatusInputs & Inputs<typeof platingReads>,
+  inputs: Inputs<typeof countingReads & typeof platingReads>,
   confidence: number,
 ): PlatingIndex[] {
-  const demands = demandsFrom(inputs)
   const specification = specificationFrom(inputs)
-  const groups = inputs.lots.filter(isUsable).flatMap((lot) => platingOf(lot, demands).groups)
+  const groups = inputs.lots.filter(isUsable).flatMap((lot) => platingOf(lot, inputs).groups)
   return pooled(groups).flatMap((series) => {
     const window = platingWindow(series[0]!, specification)
     if (!hasWindow(window)) return []
@@ -55,7 +54,7 @@ export function platingIndexes(
 
 /** The same for screens; none while something they read is not specified. */
 export function platingIndexesOf(facts: Facts, confidence: number): PlatingIndex[] {
-  const inputs = inputsOf({ ...statusReads, ...platingReads }, facts)
+  const inputs = inputsOf({ ...countingReads, ...platingReads }, facts)
   return inputs ? platingIndexes(inputs, confidence) : []
 }
 

@@ -1,7 +1,7 @@
 import type { Lot } from '@/shared/records/lot'
 import type { Deposit, PlatingPlace } from '@/shared/methods/plating-thickness'
 import { memory } from '@/shared/memo'
-import { sortTests, type SortedTests, type TestDemands } from '@/shared/sampling/test-status'
+import { sortTests, type CountingInputs, type SortedTests } from '@/shared/lot-tests/counted-tests'
 
 /** Readings of one deposit at one kind of place of a lot. */
 export interface PlatingReadings {
@@ -22,15 +22,13 @@ export interface PlatingOfLot {
 }
 
 /** A lot's plating readings by deposit and place; tests that do not count are left out and named. */
-export function platingOf(lot: Lot, demands: TestDemands): PlatingOfLot {
-  const { instruments, calibrations } = demands.instruments
-  return knownPlating(lot, [instruments, calibrations], () => readPlating(lot, demands))
-}
+export const platingOf = (lot: Lot, inputs: CountingInputs): PlatingOfLot =>
+  knownPlating(lot, [inputs.instruments, inputs.calibrations], () => readPlating(lot, inputs))
 /** Solderability conditions do not bear on thickness: only an instrument can set a test aside. */
 const knownPlating = memory<Lot, PlatingOfLot>(1)
 
-function readPlating(lot: Lot, demands: TestDemands): PlatingOfLot {
-  const tests = sortTests(lot, 'plating-thickness', demands)
+function readPlating(lot: Lot, inputs: CountingInputs): PlatingOfLot {
+  const tests = sortTests(lot, 'plating-thickness', inputs)
   const groups = new Map<
     string,
     { specimens: Map<string, number[]>; instrumentIds: Set<string>; uncertaintyUm?: number }

@@ -12,8 +12,8 @@ import {
   leadFinishes,
 } from '@/shared/plan/parameters/finishes'
 import { optional, type Inputs } from '@/shared/rules/rule'
-import { fractionOf } from '@/shared/sampling/sampling-reads'
-import type { PlatingDemands } from './judge-plating-group'
+import { fractionOf } from '@/shared/plan/limit-fraction'
+import type { ToleranceContent } from '@/shared/statistics/tolerance/tolerance-content'
 import type { PlatingSpecification } from './plating-window'
 
 /** What the specification says of plating, as far as it is filled in. */
@@ -33,6 +33,17 @@ export const platingDemandReads = {
   platingGuard,
   voidShare: voidShareMin,
 } as const
+
+/** All that a lot's plating is judged by. */
+export type PlatingInputs = Inputs<typeof platingReads & typeof platingDemandReads>
+
+/** What is asked of readings beside the window. Shares are fractions. */
+export interface PlatingDemands extends ToleranceContent {
+  /** Where no uncertainty is stated, this share of the limit stands in for it. */
+  readonly guardShare: number
+  /** Copper on a hole wall thinner than this share of its least is taken as missing. */
+  readonly voidShare: number
+}
 
 export const platingDemandsFrom = (inputs: Inputs<typeof platingDemandReads>): PlatingDemands => ({
   coverage: fractionOf(inputs.coverage),

@@ -7,7 +7,7 @@ import { platingOf, type PlatingReadings } from './plating-readings'
 import { platingReads, specificationFrom } from './plating-reads'
 import { platingWindow, type PlatingWindow, hasWindow } from './plating-window'
 import { toleranceShown } from './tolerance-shown'
-import { demandsFrom, statusReads } from '@/shared/sampling/sampling-reads'
+import { countingReads } from '@/shared/lot-tests/counted-tests'
 
 /** What a lot's readings of one deposit at one place show, beside what is specified. */
 export interface PlatingSpread extends PlatingReadings {
@@ -24,13 +24,12 @@ export interface PlatingSpread extends PlatingReadings {
  * Source: NIST/SEMATECH e-Handbook 7.2.6.3.
  */
 export function platingSpreads(facts: Facts, content: ToleranceContent): PlatingSpread[] {
-  const inputs = inputsOf({ ...statusReads, ...platingReads }, facts)
+  const inputs = inputsOf({ ...countingReads, ...platingReads }, facts)
   if (!inputs) return []
-  const demands = demandsFrom(inputs)
   const specification = specificationFrom(inputs)
   return inputs.lots
     .filter(isUsable)
-    .flatMap((lot) => platingOf(lot, demands).groups)
+    .flatMap((lot) => platingOf(lot, inputs).groups)
     .flatMap((group) => {
       const window = platingWindow(group, specification)
       const { bySpecimen } = group

@@ -1,12 +1,11 @@
+import { testLabel } from '@/shared/lot-tests/tests-asked'
 import { TEST_METHODS } from '@/shared/methods/test-methods'
 import type { Facts } from '@/shared/rules/facts'
 import type { InspectionStatus } from '@/shared/statistics/sampling/switching'
-import { askedOf, sampledMethods } from './asked-methods'
-import { seriesOf, type SampledLot } from './lot-sampling'
-import { labelOf } from './test-asked'
-import { planForLot, planInWords } from './sampling-plan'
+import { allSeries, type SampledLot } from './sampled-series'
+import { planInWords } from './sampling-plan'
 import { samplingSpecified } from './sampling-of-lot'
-import { contextFrom } from './sampling-reads'
+import { switchingRules } from './sampling-reads'
 
 export type SeriesSeverity = InspectionStatus['severity']
 
@@ -48,27 +47,22 @@ export interface InspectionSeries {
 export function inspectionSeries(facts: Facts): InspectionSeries[] {
   const inputs = samplingSpecified(facts)
   if (!inputs) return []
-  const context = contextFrom(inputs)
-  const isAsked = askedOf(inputs.needed)
-  return sampledMethods(inputs).flatMap(({ method, limit }) =>
-    seriesOf(inputs.lots, method, limit, context)
-      .filter(({ lots }) => lots.some(({ lot, sample }) => sample !== undefined || isAsked(lot, method.key)))
-      .map(({ lots, next, condition, stated, settings }) => {
-        const { lot } = lots[lots.length - 1]!
-        const inUse = next.severity === 'discontinued' ? 'tightened' : next.severity
-        const plan = planForLot(lot.quantity, inUse, settings, { measured: method.fitsVariables })
-        return {
-          supplier: lot.supplier,
-          part: lot.part,
-          method: method.key,
-          label: labelOf(TEST_METHODS[method.key].label, condition, stated),
-          steps: lots.map((_, at) => stepOf(lots.slice(0, at + 1), lots[at + 1]?.inspection ?? next)),
-          next,
-          nextPlanMessage: next.severity === 'discontinued' ? 'No lot is taken.' : `${planInWords(plan)}.`,
-          edition: context.switching.edition,
-        }
-      }),
-  )
+  const { edition } = switchingRules(inputs)
+  return allSeries(inputs)
+    .filter(({ begun }) => begun)
+    .map(({ method: { key }, test, lots, next, nextPlan }) => {
+      const { supplier, part } = lots[lots.length - 1]!.lot
+      return {
+        supplier,
+        part,
+        method: key,
+        label: testLabel(TEST_METHODS[key].label, test),
+        steps: lots.map((_, at) => stepOf(lots.slice(0, at + 1), lots[at + 1]?.inspection ?? next)),
+        next,
+        nextPlanMessage: nextPlan ? `${planInWords(nextPlan)}.` : 'No lot is taken.',
+        edition,
+      }
+    })
 }
 
 function stepOf(upTo: readonly SampledLot[], after: InspectionStatus): SeriesStep {

@@ -14,16 +14,15 @@ import {
 } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import type { LotSampleFound } from './lot-sample'
-import { seriesOf, type SampledLot } from './lot-sampling'
+import { seriesOf, type SampledLot } from './sampled-series'
 import { spokenByWorst, worstPart } from '@/shared/rules/worst-part'
-import { conditionAbout, conditionInWords, type StatedCondition } from './stated-conditions'
+import { conditionAbout, conditionInWords } from '@/shared/lot-tests/stated-conditions'
 import { marginsOf } from './sample-margins'
 import { proofInWords, sampleInWords, proofMeasured, proofOfLot, sampleMeasured } from './sample-in-words'
 import { normalityInWords, normalityMeasured } from './look-at-normality'
-import type { Question } from './sampled-question'
+import { SAMPLING_SOURCES, type Question } from './sampled-question'
 import { firstAccepts, pieces, planInWords } from './sampling-plan'
-import { tablesNote } from './sampling-sources'
-import { contextFrom, type SamplingInputs } from './sampling-reads'
+import { tablesNote, type SamplingInputs } from './sampling-reads'
 
 /** A lot's part of the finding, with what the overall finding needs of it. */
 interface JudgedLot {
@@ -40,14 +39,10 @@ interface JudgedLot {
  */
 export function judgeSampledLots(question: Question, inputs: SamplingInputs): Judged {
   const { method, governing } = question
-  const asked = new Set(inputs.needed.filter((row) => row.method === method.key).map(kindAndPart))
-  const isAsked = (lot: SampledLot['lot']) => asked.has(kindAndPart(lot))
-  const series = seriesOf(inputs.lots, method, governing.value, contextFrom(inputs))
-  const judged = series.flatMap(({ lots, stated }) =>
-    lots
-      .filter(({ lot, tests }) => isAsked(lot) || tests.counted.length + tests.excluded.length > 0)
-      .map((sampled) => judgeLot(sampled, stated, question, inputs)),
-  )
+  const judged = seriesOf(method, governing.value, inputs)
+    .flatMap(({ lots }) => lots)
+    .filter(({ asked, tests }) => asked || tests.counted.length + tests.excluded.length > 0)
+    .map((sampled) => judgeLot(sampled, question, inputs))
   const absent = absentParts(question, inputs)
   if (judged.length + absent.length === 0)
     return notApplicable(`No part is to be tested by ${methodName(method.key)}, and none was.`)
@@ -61,27 +56,22 @@ export function judgeSampledLots(question: Question, inputs: SamplingInputs): Ju
     ...spokenByWorst(counted),
     limit: question.limitMessage,
     working: behind ? workingOf(behind.sampled, question, inputs) : [],
-    sources: question.sources,
+    sources: [...question.sources, ...SAMPLING_SOURCES],
     parts,
     notes: [...notesOf(question, judged), ...tablesNote(inputs)],
     cautions: question.cautions,
   }
 }
 
-function judgeLot(
-  sampled: SampledLot,
-  stated: readonly StatedCondition[],
-  question: Question,
-  inputs: SamplingInputs,
-): JudgedLot {
-  const { lot, sample, condition } = sampled
+function judgeLot(sampled: SampledLot, question: Question, inputs: SamplingInputs): JudgedLot {
+  const { lot, sample, test } = sampled
   const rejected = !isUsable(lot)
-  const under = conditionInWords(condition, stated)
+  const under = conditionInWords(test.condition, test.stated)
   const subject = [lotName(lot), under, rejected && 'rejected'].filter(Boolean).join(', ')
   const judgement = sample ? judgeSample(sampled, sample, question, inputs) : untested(sampled, question)
   const about = {
     ...aboutLot(lot),
-    ...conditionAbout(condition, stated),
+    ...conditionAbout(test.condition, test.stated),
     ...(rejected && { disposition: 'reject' }),
   }
   return { part: { subject, about, ...judgement }, sampled, counts: !rejected }

@@ -2,7 +2,7 @@ import { formatNumber } from '@/shared/quantity/format'
 import type { Measured } from '@/shared/rules/finding'
 import { count, measure } from '@/shared/rules/measure'
 import { FEWEST_FOR_NORMALITY, normalityLook } from '@/shared/statistics/comparison/normality'
-import type { SpecimenTally } from './specimen-tally'
+import type { SpecimenTally } from '@/shared/lot-tests/specimen-tally'
 
 /** Whether the readings of a sample may be judged by mean and spread, which only normal readings may. */
 export interface LookAtNormality {

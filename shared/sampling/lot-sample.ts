@@ -1,11 +1,16 @@
 import type { Lot } from '@/shared/records/lot'
 import { judgeVariables, type VariablesJudgement } from '@/shared/statistics/sampling/variables-plan'
 import { memory } from '@/shared/memo'
-import type { SampledMethod } from './sampled-method'
+import type { SampledMethod } from '@/shared/lot-tests/sampled-methods'
 import { outcomeOf, type SampleOutcome, type SamplingPlan } from './sampling-plan'
-import type { StatedCondition } from './stated-conditions'
-import { joinTallies, nonconforming, type SpecimenTally } from './specimen-tally'
-import { demandInputs, sortTests, type SortedTests, type TestDemands } from './test-status'
+import type { StatedCondition } from '@/shared/lot-tests/stated-conditions'
+import { joinTallies, nonconforming, type SpecimenTally } from '@/shared/lot-tests/specimen-tally'
+import {
+  countingKey,
+  sortTests,
+  type CountingInputs,
+  type SortedTests,
+} from '@/shared/lot-tests/counted-tests'
 
 /** What was found in the sample of a lot, and what it decides. */
 export interface LotSampleFound {
@@ -31,12 +36,12 @@ export function testedBy(
   lot: Lot,
   method: SampledMethod,
   limit: number,
-  demands: TestDemands,
+  inputs: CountingInputs,
   condition?: StatedCondition,
 ): TestedLot {
   if (!lot.tests.some((test) => test.method === method.key)) return UNTESTED
-  return knownTries(lot, [method, limit, condition, ...demandInputs(demands)], () => {
-    const tests = sortTests(lot, method.key, demands, condition)
+  return knownTries(lot, [method, limit, condition, ...countingKey(inputs)], () => {
+    const tests = sortTests(lot, method.key, inputs, condition)
     if (tests.counted.length === 0) return { tests, tally: undefined, nonconforming: 0 }
     const tally = joinTallies(
       tests.counted.map((test) => method.tally(test.readings, limit)),

@@ -1,13 +1,12 @@
+import { sortTests, type CountingInputs } from '@/shared/lot-tests/counted-tests'
+import type { SampledLimits } from '@/shared/lot-tests/sampled-methods'
+import { askedOf, testsAsked, type TestAsked } from '@/shared/lot-tests/tests-asked'
 import { wettingBalance } from '@/shared/methods/wetting-balance'
 import type { Lot } from '@/shared/records/lot'
-import type { Inputs } from '@/shared/rules/rule'
 import { curvesOfTest } from '@/shared/wetting/curves-of-test'
 import { endsUnwetted } from '@/shared/wetting/wetting-curve'
-import { askedOf, sampledMethods, type sampledLimits } from './asked-methods'
-import { seriesOf } from './lot-sampling'
-import { contextFrom, demandsFrom, type SamplingInputs } from './sampling-reads'
-import { testsAsked, type TestAsked } from './test-asked'
-import { sortTests, type TestDemands } from './test-status'
+import { allSeries } from './sampled-series'
+import type { SamplingInputs } from './sampling-reads'
 
 /** What the solderability and receiving tests of a lot came to. */
 export interface ResultsOfLot {
@@ -22,30 +21,23 @@ const NOTHING: ResultsOfLot = { failed: [], open: [], passed: [] }
 
 /** The results of every lot, by its id: samples as their plan decides them, and whether a balance found it unwetted. */
 export function resultsOfLots(
-  inputs: SamplingInputs & Inputs<typeof sampledLimits>,
+  inputs: SamplingInputs & SampledLimits,
 ): (lot: Pick<Lot, 'id'>) => ResultsOfLot {
   const results = new Map<string, ResultsOfLot>()
   const add = ({ id }: Lot, outcome: Outcome, test: TestAsked) => {
     const known = results.get(id) ?? NOTHING
     results.set(id, { ...known, [outcome]: [...known[outcome], test] })
   }
-  const context = contextFrom(inputs)
-  const isAsked = askedOf(inputs.needed)
-  for (const { method, limit } of sampledMethods(inputs)) {
-    for (const { lots, condition, stated } of seriesOf(inputs.lots, method, limit, context)) {
-      for (const { lot, sample } of lots) {
-        if (!sample && !isAsked(lot, method.key)) continue
-        const decided = sample?.outcome.decided
-        const outcome = decided === undefined ? 'open' : decided === 'rejected' ? 'failed' : 'passed'
-        add(lot, outcome, { method: method.key, condition, stated })
-      }
-    }
+  for (const { lot, test, asked, sample } of allSeries(inputs).flatMap(({ lots }) => lots)) {
+    if (!sample && !asked) continue
+    const decided = sample?.outcome.decided
+    add(lot, decided === undefined ? 'open' : decided === 'rejected' ? 'failed' : 'passed', test)
   }
-  const demands = demandsFrom(inputs)
+  const isAsked = askedOf(inputs.needed)
   for (const lot of inputs.lots) {
     const asked = isAsked(lot, wettingBalance.key)
-    for (const test of testsAsked(lot, wettingBalance.key, demands)) {
-      const outcome = onBalance(lot, demands, test, asked)
+    for (const test of testsAsked(lot, wettingBalance.key, inputs)) {
+      const outcome = onBalance(lot, inputs, test, asked)
       if (outcome) add(lot, outcome, test)
     }
   }
@@ -55,11 +47,11 @@ export function resultsOfLots(
 /** A balance decides by itself only one thing: that a surface does not wet at all. */
 function onBalance(
   lot: Lot,
-  demands: TestDemands,
+  inputs: CountingInputs,
   { condition }: TestAsked,
   asked: boolean,
 ): Outcome | undefined {
-  const { counted } = sortTests(lot, wettingBalance.key, demands, condition)
+  const { counted } = sortTests(lot, wettingBalance.key, inputs, condition)
   if (counted.length === 0) return asked ? 'open' : undefined
   const read = counted.map(curvesOfTest)
   if (read.some((curves) => typeof curves !== 'string' && curves.some(endsUnwetted))) return 'failed'

@@ -4,10 +4,11 @@ import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/f
 import { exactProportionUpperBound } from '@/shared/statistics/intervals/exact-proportion'
 import { whatTheSampleProves, type LotSample } from '@/shared/statistics/sampling/what-the-sample-proves'
 import type { LotSampleFound } from './lot-sample'
-import type { SampledMethod } from './sampled-method'
+import type { SampledMethod } from '@/shared/lot-tests/sampled-methods'
 import type { Question } from './sampled-question'
-import { fractionOf, type SamplingInputs } from './sampling-reads'
-import { faultCounts, type SpecimenFault } from './specimen-tally'
+import { fractionOf } from '@/shared/plan/limit-fraction'
+import type { SamplingInputs } from './sampling-reads'
+import { faultCounts, type SpecimenFault } from '@/shared/lot-tests/specimen-tally'
 import { memoByText } from '@/shared/memo'
 
 /** "13 specimens (52 places), none nonconforming, longest wetting time 1.8 s". */

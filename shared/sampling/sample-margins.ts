@@ -1,12 +1,12 @@
 import type { Margin } from '@/shared/rules/finding'
 import type { LotSampleFound } from './lot-sample'
 import { memory } from '@/shared/memo'
-import type { SampledLot } from './lot-sampling'
-import type { SampledMethod } from './sampled-method'
+import type { SampledLot } from './sampled-series'
+import type { SampledMethod } from '@/shared/lot-tests/sampled-methods'
 import type { Question } from './sampled-question'
 import { acceptanceNumber, firstAccepts, rejectionNumber, type CountingPlan } from './sampling-plan'
 import type { SamplingInputs } from './sampling-reads'
-import type { SpecimenTally } from './specimen-tally'
+import type { SpecimenTally } from '@/shared/lot-tests/specimen-tally'
 
 /** Bad pieces against the acceptance number, and the worst reading of the good ones against its limit. */
 export function marginsOf(

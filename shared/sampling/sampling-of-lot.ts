@@ -1,17 +1,17 @@
-import type { Lot } from '@/shared/records/lot'
+import { sampledLimits } from '@/shared/lot-tests/sampled-methods'
+import { testLabel } from '@/shared/lot-tests/tests-asked'
 import { TEST_METHODS } from '@/shared/methods/test-methods'
+import type { Lot } from '@/shared/records/lot'
 import type { Facts } from '@/shared/rules/facts'
 import { inputsOf } from '@/shared/rules/inputs-of'
 import type { Inputs } from '@/shared/rules/rule'
 import type { InspectionStatus } from '@/shared/statistics/sampling/switching'
-import { askedOf, sampledLimits, sampledMethods } from './asked-methods'
 import type { LotSampleFound } from './lot-sample'
-import { seriesOf, type SamplingContext } from './lot-sampling'
-import { labelOf } from './test-asked'
 import { riskInWords } from './plan-risk'
 import { proofInWords, proofOfLot } from './sample-in-words'
+import { allSeries } from './sampled-series'
 import { planInWords, type SamplingPlan } from './sampling-plan'
-import { contextFrom, samplingReads } from './sampling-reads'
+import { samplingReads } from './sampling-reads'
 
 const reads = { ...samplingReads, ...sampledLimits } as const
 type SamplingSpecified = Inputs<typeof reads>
@@ -37,39 +37,24 @@ export interface SamplingOfLot {
  */
 export const samplingSpecified = (facts: Facts): SamplingSpecified | undefined => inputsOf(reads, facts)
 
-/** The settings of a planner that tries lot sizes before any lot is there. */
-export function samplingContextOf(facts: Facts): SamplingContext | undefined {
-  const specified = samplingSpecified(facts)
-  return specified && contextFrom(specified)
-}
-
 /** Every sampled test asked of a lot or made on it; empty while the sampling is not specified. */
 export function samplingOfLot(facts: Facts, lot: Pick<Lot, 'id'>): SamplingOfLot[] {
   const inputs = samplingSpecified(facts)
   if (!inputs) return []
-  const isAsked = askedOf(inputs.needed)
-  const context = contextFrom(inputs)
-  return sampledMethods(inputs).flatMap(({ method, limit }) => {
-    return seriesOf(inputs.lots, method, limit, context).flatMap(({ lots, condition, stated }) => {
-      const sampled = lots.find((one) => one.lot.id === lot.id)
-      if (!sampled) return []
-      const asked = isAsked(sampled.lot, method.key)
-      const used = sampled.tests.counted.length + sampled.tests.excluded.length > 0
-      if (!asked && !used) return []
-      const { plan, sample, inspection } = sampled
-      return [
-        {
-          method: method.key,
-          label: labelOf(TEST_METHODS[method.key].label, condition, stated),
-          asked,
-          inspection,
-          plan,
-          planMessage: planInWords(plan),
-          riskMessage: riskInWords(plan),
-          sample,
-          proofMessage: sample && proofInWords(proofOfLot(sampled.lot.quantity, sample, inputs)),
-        },
-      ]
-    })
-  })
+  return allSeries(inputs).flatMap(({ method: { key }, lots }) =>
+    lots
+      .filter((one) => one.lot.id === lot.id)
+      .filter(({ asked, tests }) => asked || tests.counted.length + tests.excluded.length > 0)
+      .map(({ lot: { quantity }, test, asked, inspection, plan, sample }) => ({
+        method: key,
+        label: testLabel(TEST_METHODS[key].label, test),
+        asked,
+        inspection,
+        plan,
+        planMessage: planInWords(plan),
+        riskMessage: riskInWords(plan),
+        sample,
+        proofMessage: sample && proofInWords(proofOfLot(quantity, sample, inputs)),
+      })),
+  )
 }

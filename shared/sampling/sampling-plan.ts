@@ -18,7 +18,7 @@ import { nextTighterFraction } from '@/shared/statistics/sampling/limiting-quali
 import { zeroAcceptanceSampleFromLot } from '@/shared/statistics/sampling/zero-acceptance'
 import { formatNumber } from '@/shared/quantity/format'
 import type { Measured } from '@/shared/rules/finding'
-import { variablesLetterFor } from './variables-letters'
+import { variablesLetterFor } from '@/shared/statistics/sampling/variables-letters'
 import { count } from '@/shared/rules/measure'
 
 /** How a programme samples its lots. Fractions, not percent. */

@@ -1,4 +1,5 @@
-import type { GoverningRequirement } from '@/shared/plan/requirement'
+import type { ValueOf } from '@/shared/plan/parameter'
+import { fractionOf } from '@/shared/plan/limit-fraction'
 import {
   normalityMin,
   sampleConfidenceMin,
@@ -6,12 +7,6 @@ import {
   zeroAcceptanceQualityMax,
 } from '@/shared/plan/limits/evaluation-sampling'
 import { variablesGuard } from '@/shared/plan/limits/evaluation-guards'
-import {
-  floatTemperatureMin,
-  floatTimeMin,
-  testTemperatureToleranceMax,
-  wettingTimeMax,
-} from '@/shared/plan/limits/evaluation-solderability'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import {
   acceptableQualityLevel,
@@ -20,28 +15,21 @@ import {
   samplingScheme,
   switchingEdition,
 } from '@/shared/plan/parameters/evaluation-sampling'
-import { testConditions } from '@/shared/plan/parameters/evaluation-test-conditions'
-import { instruments, lots, recordsOf } from '@/shared/rules/record-source'
+import { kindAndPart } from '@/shared/records/lot-identity'
+import { countingReads } from '@/shared/lot-tests/counted-tests'
+import { recordsOf } from '@/shared/rules/record-source'
 import { optional, type Inputs } from '@/shared/rules/rule'
-import { ISO_2859_1, MIL_STD_105D, MIL_STD_105E } from '@/shared/statistics/sampling/switching-rules'
-import type { SamplingContext } from './lot-sampling'
-import type { TestDemands } from './test-status'
+import {
+  ISO_2859_1,
+  MIL_STD_105D,
+  MIL_STD_105E,
+  type SwitchingRules,
+} from '@/shared/statistics/sampling/switching-rules'
+import type { SamplingSettings } from './sampling-plan'
 
-/** What decides whether a test's result counts. */
-export const statusReads = {
-  lots,
-  instruments,
-  calibrations: recordsOf('calibration', 'calibrations'),
-  conditions: testConditions,
-  temperatureTolerance: testTemperatureToleranceMax,
-  wettingTime: wettingTimeMax,
-  floatTemperature: floatTemperatureMin,
-  floatTime: floatTimeMin,
-} as const
-
-/** What decides how lots are sampled, beside that. */
+/** What decides how lots are sampled, beside whether their tests count. */
 export const samplingReads = {
-  ...statusReads,
+  ...countingReads,
   needed: lotsNeeded,
   level: inspectionLevel,
   aql: acceptableQualityLevel,
@@ -55,9 +43,38 @@ export const samplingReads = {
   variablesGuard,
   normality: normalityMin,
 } as const
-
-export type StatusInputs = Inputs<typeof statusReads>
 export type SamplingInputs = Inputs<typeof samplingReads>
+
+/** How the programme samples, where a part states nothing else. */
+export const settingsOf = (inputs: SamplingInputs): SamplingSettings => ({
+  scheme: inputs.scheme ?? 'single',
+  level: inputs.level,
+  limit: inputs.aql,
+  reducedWanted: inputs.reducedWanted ?? false,
+  zeroAcceptance: {
+    fraction: fractionOf(inputs.zeroQuality),
+    confidence: fractionOf(inputs.zeroConfidence),
+  },
+})
+
+/** A part to be evaluated by one test, with what is stated of its sampling. */
+type NeededPart = ValueOf<typeof lotsNeeded>[number]
+
+/** How lots of one part are sampled for one test: as the programme samples, save for what the part's own row states. */
+export function settingsFor(
+  part: Pick<NeededPart, 'kind' | 'part'>,
+  method: string,
+  inputs: SamplingInputs,
+): SamplingSettings {
+  const programme = settingsOf(inputs)
+  const own = inputs.needed.find((row) => row.method === method && kindAndPart(row) === kindAndPart(part))
+  return {
+    ...programme,
+    level: own?.level ?? programme.level,
+    limit: own?.aql ?? programme.limit,
+    ...(own?.sampleSize !== undefined && { statedSize: own.sampleSize }),
+  }
+}
 
 const EDITIONS = {
   'MIL-STD-105E': MIL_STD_105E,
@@ -65,32 +82,14 @@ const EDITIONS = {
   'MIL-STD-105D': MIL_STD_105D,
 } as const
 
-export const demandsFrom = (inputs: StatusInputs): TestDemands => ({
-  specified: inputs.conditions,
-  temperatureToleranceK: inputs.temperatureTolerance.value,
-  wettingTime: inputs.wettingTime,
-  float: { minC: inputs.floatTemperature.value, minS: inputs.floatTime.value },
-  instruments: { instruments: inputs.instruments, calibrations: inputs.calibrations },
-})
+/** The rules by which inspection turns stricter and easier. */
+export const switchingRules = ({ edition }: Pick<SamplingInputs, 'edition'>): SwitchingRules =>
+  EDITIONS[edition ?? 'MIL-STD-105E']
 
-export const contextFrom = (inputs: SamplingInputs): SamplingContext => ({
-  settings: {
-    scheme: inputs.scheme ?? 'single',
-    level: inputs.level,
-    limit: inputs.aql,
-    reducedWanted: inputs.reducedWanted ?? false,
-    zeroAcceptance: {
-      fraction: fractionOf(inputs.zeroQuality),
-      confidence: fractionOf(inputs.zeroConfidence),
-    },
-  },
-  needed: inputs.needed,
-  demands: demandsFrom(inputs),
-  switching: EDITIONS[inputs.edition ?? 'MIL-STD-105E'],
-  supplierActions: inputs.supplierActions,
-  normalityMin: fractionOf(inputs.normality),
-})
-
-/** A limit in percent as a fraction strictly between 0 and 1, which the distributions ask for. */
-export const fractionOf = ({ value }: Pick<GoverningRequirement, 'value'>): number =>
-  Math.min(1 - 1e-9, Math.max(1e-9, value / 100))
+/** The edition chosen rules the switching; what is sampled is always read from the tables of MIL-STD-105E. */
+export const tablesNote = ({ edition }: Pick<SamplingInputs, 'edition'>): readonly string[] =>
+  edition === 'ISO 2859-1'
+    ? [
+        'ISO 2859-1 rules the switching alone: sample sizes, acceptance and rejection numbers are those of the MIL-STD-105E tables, from which ISO 2859-1:1999 departs in places (its reduced plans have no gap between the two numbers; from memory).',
+      ]
+    : []

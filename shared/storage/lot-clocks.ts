@@ -6,7 +6,11 @@ import { isUsable, partKey } from '@/shared/records/lot-identity'
 import type { Facts } from '@/shared/rules/facts'
 import { inputsOf } from '@/shared/rules/inputs-of'
 import { lots, recordsOf } from '@/shared/rules/record-source'
-import { passingReads, solderabilityResults, type PassingInputs } from '@/shared/sampling/passing-tests'
+import {
+  passingReads,
+  solderabilityResults,
+  type PassingInputs,
+} from '@/shared/lot-tests/solderability-results'
 import { codeKey, lotsUsed, monthsAfter, monthsFor, startOfStorage, storageReads } from './storage-time'
 
 /** How a lot in store stands: past its time it asks for a test anew, or must not be soldered at all. */

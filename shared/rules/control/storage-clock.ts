@@ -14,7 +14,11 @@ import {
   type Measured,
 } from '@/shared/rules/finding'
 import { decidingPart } from '@/shared/rules/parts'
-import { passingReads, solderabilityResults, type SolderabilityResult } from '@/shared/sampling/passing-tests'
+import {
+  passingReads,
+  solderabilityResults,
+  type SolderabilityResult,
+} from '@/shared/lot-tests/solderability-results'
 import type { SolderingRun } from '@/shared/records/soldering-work'
 import { runsInWords, runsMeasured } from '@/shared/logs/runs-held'
 import { lots, recordsOf } from '@/shared/rules/record-source'

@@ -4,7 +4,11 @@ import { isUsable, lotName, partKey, aboutLot } from '@/shared/records/lot-ident
 import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
 import { lots } from '@/shared/rules/record-source'
 import { rule } from '@/shared/rules/rule'
-import { passingReads, solderabilityResults, type SolderabilityResult } from '@/shared/sampling/passing-tests'
+import {
+  passingReads,
+  solderabilityResults,
+  type SolderabilityResult,
+} from '@/shared/lot-tests/solderability-results'
 import { spokenByWorst } from '@/shared/rules/worst-part'
 import { count } from '@/shared/rules/measure'
 import { groupedBy } from '@/shared/grouped-by'

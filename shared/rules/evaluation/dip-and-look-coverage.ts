@@ -5,8 +5,7 @@ import { formatQuantity } from '@/shared/quantity/format'
 import { moltenSolderCautions } from '@/shared/methods/solderability-conditions'
 import { rule } from '@/shared/rules/rule'
 import { judgeSampledLots } from '@/shared/sampling/judge-sampled-lots'
-import { DIP_AND_LOOK } from '@/shared/sampling/sampled-method'
-import { SAMPLING_SOURCES } from '@/shared/sampling/sampling-sources'
+import { DIP_AND_LOOK } from '@/shared/lot-tests/sampled-methods'
 import { samplingReads } from '@/shared/sampling/sampling-reads'
 
 export const dipAndLookCoverage = rule({
@@ -25,7 +24,7 @@ export const dipAndLookCoverage = rule({
         governing: min,
         guardBand: guard.value,
         limitMessage: `at least ${formatQuantity(min.value, '%')} of the dipped area covered (${governingName(min)}), in a sample by lot size`,
-        sources: [sourceOf(min), ...SAMPLING_SOURCES],
+        sources: [sourceOf(min)],
         cautions: moltenSolderCautions,
       },
       inputs,

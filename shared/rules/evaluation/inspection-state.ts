@@ -3,14 +3,12 @@ import { undetermined, type Judged, type Part, type Verdict } from '@/shared/rul
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { rule } from '@/shared/rules/rule'
 import type { InspectionStatus } from '@/shared/statistics/sampling/switching'
-import { askedOf, isSampled, sampledLimits, sampledMethods } from '@/shared/sampling/asked-methods'
-import { seriesOf, type Series } from '@/shared/sampling/lot-sampling'
-import type { SampledMethod } from '@/shared/sampling/sampled-method'
-import { planForLot, planInWords, planMeasured } from '@/shared/sampling/sampling-plan'
-import { conditionAbout } from '@/shared/sampling/stated-conditions'
-import { testInWords } from '@/shared/sampling/test-asked'
-import { tablesNote } from '@/shared/sampling/sampling-sources'
-import { contextFrom, samplingReads } from '@/shared/sampling/sampling-reads'
+import { sampledLimits, sampledMethod } from '@/shared/lot-tests/sampled-methods'
+import { conditionAbout } from '@/shared/lot-tests/stated-conditions'
+import { testInWords } from '@/shared/lot-tests/tests-asked'
+import { allSeries, type Series } from '@/shared/sampling/sampled-series'
+import { planInWords, planMeasured } from '@/shared/sampling/sampling-plan'
+import { samplingReads, switchingRules, tablesNote } from '@/shared/sampling/sampling-reads'
 import { spokenByWorst } from '@/shared/rules/worst-part'
 import { count } from '@/shared/rules/measure'
 
@@ -27,7 +25,7 @@ const VERDICTS: Record<InspectionStatus['severity'], Verdict> = {
 }
 
 const nothingSampled = (needed: readonly { readonly method: string }[]): Judged =>
-  needed.some(({ method }) => isSampled(method))
+  needed.some(({ method }) => sampledMethod(method) !== undefined)
     ? undetermined(
         'No lot is recorded of a part that is to be sampled.',
         ['a lot, and its sample'],
@@ -44,20 +42,14 @@ export const inspectionState = rule({
   version: 4,
   reads: { ...samplingReads, ...sampledLimits },
   judge(inputs): Judged {
-    const context = contextFrom(inputs)
-    const isAsked = askedOf(inputs.needed)
-    const parts = sampledMethods(inputs).flatMap(({ method, limit }) =>
-      seriesOf(inputs.lots, method, limit, context)
-        .filter(({ lots }) =>
-          lots.some(({ lot, sample }) => sample !== undefined || isAsked(lot, method.key)),
-        )
-        .map((series) => partOf(series, method)),
-    )
+    const parts = allSeries(inputs)
+      .filter(({ begun }) => begun)
+      .map(partOf)
     const base = {
       limit: LIMIT_SAYS,
       sources: [SOURCE],
       notes: [
-        `Switching by ${context.switching.edition}. A lot counts once its sample has decided; a lot offered again after rejection is to be entered as a new lot only when it was made anew.`,
+        `Switching by ${switchingRules(inputs).edition}. A lot counts once its sample has decided; a lot offered again after rejection is to be entered as a new lot only when it was made anew.`,
         ...tablesNote(inputs),
         'The limit numbers that reduced inspection also asks for (MIL-STD-105E table VIII) are not held here: quality confirms them when it allows reduced inspection.',
       ],
@@ -75,23 +67,20 @@ export const inspectionState = rule({
       ...base,
     }
 
-    function partOf({ lots, next, condition, stated, settings }: Series, method: SampledMethod): Part {
+    function partOf({ test, lots, next, nextPlan }: Series): Part {
       const { lot } = lots[lots.length - 1]!
       const decided = lots.filter(({ sample }) => sample?.outcome.decided !== undefined)
       const failed = decided.filter(({ sample }) => sample?.outcome.decided === 'rejected').length
-      const inUse = next.severity === 'discontinued' ? 'tightened' : next.severity
-      const plan = planForLot(lot.quantity, inUse, settings, { measured: method.fitsVariables })
-      const nextPlan =
-        next.severity === 'discontinued'
-          ? 'no lot is taken'
-          : `the next lot of ${lot.quantity}: ${planInWords(plan)}`
+      const coming = nextPlan
+        ? `the next lot of ${lot.quantity}: ${planInWords(nextPlan)}`
+        : 'no lot is taken'
       return {
-        subject: `${lot.supplier}, ${lot.part}, ${testInWords({ method: method.key, condition, stated })}`,
+        subject: `${lot.supplier}, ${lot.part}, ${testInWords(test)}`,
         about: {
           supplier: lot.supplier,
           part: lot.part,
-          method: method.key,
-          ...conditionAbout(condition, stated),
+          method: test.method,
+          ...conditionAbout(test.condition, test.stated),
         },
         verdict: decided.length === 0 ? 'undetermined' : VERDICTS[next.severity],
         measured: {
@@ -99,12 +88,9 @@ export const inspectionState = rule({
           reason: next.reason,
           decided: count(decided.length),
           rejected: count(failed),
-          ...(next.severity !== 'discontinued' && {
-            nextLot: count(lot.quantity, 'pieces'),
-            ...planMeasured(plan),
-          }),
+          ...(nextPlan && { nextLot: count(lot.quantity, 'pieces'), ...planMeasured(nextPlan) }),
         },
-        found: `${next.severity} inspection after ${decided.length} ${decided.length === 1 ? 'lot' : 'lots'}, ${failed} rejected. ${next.because} For ${nextPlan}.`,
+        found: `${next.severity} inspection after ${decided.length} ${decided.length === 1 ? 'lot' : 'lots'}, ${failed} rejected. ${next.because} For ${coming}.`,
         remedy:
           next.severity === 'discontinued'
             ? { message: 'Record the corrective action of the supplier once quality has accepted it.' }

@@ -6,16 +6,11 @@ import { rule, type Inputs } from '@/shared/rules/rule'
 import { judgePlatingGroup } from '@/shared/plating/judge-plating-group'
 import { platingThickness } from '@/shared/methods/plating-thickness'
 import { platingOf } from '@/shared/plating/plating-readings'
-import {
-  platingDemandReads,
-  platingDemandsFrom,
-  platingReads,
-  specificationFrom,
-} from '@/shared/plating/plating-reads'
-import { askedOf, sampledLimits } from '@/shared/sampling/asked-methods'
+import { platingDemandReads, platingReads } from '@/shared/plating/plating-reads'
+import { sampledLimits } from '@/shared/lot-tests/sampled-methods'
+import { askedOf, testInWords, testKey, type TestAsked } from '@/shared/lot-tests/tests-asked'
 import { resultsOfLots } from '@/shared/sampling/results-of-lots'
-import { testInWords, testKey, type TestAsked } from '@/shared/sampling/test-asked'
-import { demandsFrom, samplingReads } from '@/shared/sampling/sampling-reads'
+import { samplingReads } from '@/shared/sampling/sampling-reads'
 import { spokenByWorst } from '@/shared/rules/worst-part'
 import { count } from '@/shared/rules/measure'
 
@@ -78,15 +73,12 @@ interface Results {
 
 function resultsFrom(inputs: Inputs<typeof reads>): (lot: Lot) => Results {
   const testsOf = resultsOfLots(inputs)
-  const demands = demandsFrom(inputs)
-  const specification = specificationFrom(inputs)
   const isAsked = askedOf(inputs.needed)
-  const platingDemands = platingDemandsFrom(inputs)
   return (lot) => {
     const { failed, open, passed } = testsOf(lot)
-    const judged = platingOf(lot, demands).groups.map((group) => ({
+    const judged = platingOf(lot, inputs).groups.map((group) => ({
       deposit: group.deposit,
-      verdict: judgePlatingGroup(group, specification, platingDemands).part.verdict,
+      verdict: judgePlatingGroup(group, inputs).part.verdict,
     }))
     const depositsOf = (verdict: string) =>
       judged.flatMap((one) => (one.verdict === verdict ? [one.deposit] : []))

@@ -8,9 +8,8 @@ import { isSolderabilityMethod } from '@/shared/methods/test-methods'
 import type { Judged, Part } from '@/shared/rules/finding'
 import { count } from '@/shared/rules/measure'
 import { testConditions } from '@/shared/plan/parameters/evaluation-test-conditions'
-import { demandsFrom, statusReads } from '@/shared/sampling/sampling-reads'
-import { testInWords, testKey, untried } from '@/shared/sampling/test-asked'
-import type { TestDemands } from '@/shared/sampling/test-status'
+import { countingReads, type CountingInputs } from '@/shared/lot-tests/counted-tests'
+import { testInWords, testKey, untried } from '@/shared/lot-tests/tests-asked'
 import { optional, rule } from '@/shared/rules/rule'
 import { spokenByWorst } from '@/shared/rules/worst-part'
 import { groupedBy } from '@/shared/grouped-by'
@@ -28,18 +27,17 @@ export const lotsNeededPresent = rule({
   stage: 'evaluation',
   version: 3,
   reads: {
-    ...statusReads,
+    ...countingReads,
     conditions: optional(testConditions),
     needed: lotsNeeded,
     holes: optional(leadHoles),
   },
   judge(inputs): Judged {
     const { lots: all, needed, holes } = inputs
-    const demands = demandsFrom({ ...inputs, conditions: inputs.conditions ?? [] })
     const byPart = groupedBy(all, kindAndPart)
     const rows = partsOf(needed)
     const parts = [
-      ...rows.map((row) => judgePart(row, byPart.get(kindAndPart(row)) ?? [], demands)),
+      ...rows.map((row) => judgePart(row, byPart.get(kindAndPart(row)) ?? [], inputs)),
       ...boardMissing(needed),
       ...componentsMissing(needed, holes ?? []),
     ]
@@ -80,7 +78,7 @@ function partsOf(needed: Needed): PlannedPart[] {
   return [...planned.values()]
 }
 
-function judgePart({ part, kind, methods }: PlannedPart, own: readonly Lot[], demands: TestDemands): Part {
+function judgePart({ part, kind, methods }: PlannedPart, own: readonly Lot[], inputs: CountingInputs): Part {
   const common = { subject: `${part} (${kind})`, about: { part, kind } }
   const hasSolderability = methods.some(isSolderabilityMethod)
   if (SOLDERED_KINDS.includes(kind) && !hasSolderability) {
@@ -111,7 +109,7 @@ function judgePart({ part, kind, methods }: PlannedPart, own: readonly Lot[], de
     }
   }
   const short = usable.flatMap((lot) => {
-    const missing = untried(lot, methods, demands)
+    const missing = untried(lot, methods, inputs)
     return missing.length > 0 ? [{ lot, missing }] : []
   })
   if (short.length > 0) {

@@ -4,8 +4,7 @@ import { formatQuantity } from '@/shared/quantity/format'
 import { moltenSolderCautions } from '@/shared/methods/solderability-conditions'
 import { rule } from '@/shared/rules/rule'
 import { judgeSampledLots } from '@/shared/sampling/judge-sampled-lots'
-import { HOLE_RISE } from '@/shared/sampling/sampled-method'
-import { SAMPLING_SOURCES } from '@/shared/sampling/sampling-sources'
+import { HOLE_RISE } from '@/shared/lot-tests/sampled-methods'
 import { samplingReads } from '@/shared/sampling/sampling-reads'
 
 export const platedHoleRise = rule({
@@ -25,7 +24,7 @@ export const platedHoleRise = rule({
         // A rise cannot exceed the whole hole, so there is no room for a guard band.
         guardBand: 0,
         limitMessage: `solder risen through at least ${formatQuantity(min.value, '%')} of every hole (${governingName(min)}), in a sample by lot size`,
-        sources: [sourceOf(min), ...SAMPLING_SOURCES],
+        sources: [sourceOf(min)],
         cautions: moltenSolderCautions,
       },
       inputs,

@@ -17,7 +17,8 @@ import { notApplicable } from '@/shared/rules/not-applicable'
 import { optional, rule } from '@/shared/rules/rule'
 import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import { spokenByWorst, worstPart } from '@/shared/rules/worst-part'
-import { fractionOf, statusReads } from '@/shared/sampling/sampling-reads'
+import { fractionOf } from '@/shared/plan/limit-fraction'
+import { countingReads } from '@/shared/lot-tests/counted-tests'
 import { fromMemory } from '@/shared/sources/provenance'
 
 const SOURCES = [
@@ -34,7 +35,7 @@ export const platingCapability = rule({
   stage: 'evaluation',
   version: 2,
   reads: {
-    ...statusReads,
+    ...countingReads,
     ...platingReads,
     needed: optional(lotsNeeded),
     min: platingCapabilityMin,

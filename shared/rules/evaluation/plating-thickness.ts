@@ -19,14 +19,9 @@ import { optional, rule } from '@/shared/rules/rule'
 import { judgePlatingGroup } from '@/shared/plating/judge-plating-group'
 import { platingOf, type PlatingOfLot, type PlatingReadings } from '@/shared/plating/plating-readings'
 import { unfitGauges } from '@/shared/instruments/gauge-study'
-import {
-  platingDemandReads,
-  platingDemandsFrom,
-  platingReads,
-  specificationFrom,
-} from '@/shared/plating/plating-reads'
+import { platingDemandReads, platingReads, specificationFrom } from '@/shared/plating/plating-reads'
 import { asksThickness, leadCoatToMeasure, type PlatingSpecification } from '@/shared/plating/plating-window'
-import { demandsFrom, statusReads } from '@/shared/sampling/sampling-reads'
+import { countingReads } from '@/shared/lot-tests/counted-tests'
 import { spokenByWorst, worstPart } from '@/shared/rules/worst-part'
 
 const SOURCE = published(
@@ -44,7 +39,7 @@ export const platingThickness = rule({
   stage: 'evaluation',
   version: 2,
   reads: {
-    ...statusReads,
+    ...countingReads,
     ...platingReads,
     needed: lotsNeeded,
     holes: optional(leadHoles),
@@ -54,14 +49,12 @@ export const platingThickness = rule({
     ...platingDemandReads,
   },
   judge(inputs): Judged {
-    const platingDemands = platingDemandsFrom(inputs)
     const limit = `at least ${inputs.coverage.value} % of the places inside the specified thickness with ${inputs.platingConfidence.value} % confidence`
     const asked = new Set(inputs.needed.filter((row) => row.method === method.key).map(kindAndPart))
-    const demands = demandsFrom(inputs)
     const specification = specificationFrom(inputs)
     const lots = inputs.lots
       .filter(isUsable)
-      .map((lot) => platingOf(lot, demands))
+      .map((lot) => platingOf(lot, inputs))
       .filter(
         ({ lot, groups, tests }) =>
           groups.length + tests.excluded.length > 0 ||
@@ -77,7 +70,7 @@ export const platingThickness = rule({
     })
     const groups = lots.flatMap((one) =>
       one.groups.map((group) => {
-        const judged = judgePlatingGroup(group, specification, platingDemands)
+        const judged = judgePlatingGroup(group, inputs)
         return { ...judged, part: flagged(judged.part, group, inputs.instruments, unfit) }
       }),
     )

@@ -1,8 +1,7 @@
 import { commonPractice } from '@/shared/sources/provenance'
 import { rule } from '@/shared/rules/rule'
 import { judgeSampledLots } from '@/shared/sampling/judge-sampled-lots'
-import { RECEIVING_CHECK } from '@/shared/sampling/sampled-method'
-import { SAMPLING_SOURCES } from '@/shared/sampling/sampling-sources'
+import { RECEIVING_CHECK } from '@/shared/lot-tests/sampled-methods'
 import { samplingReads } from '@/shared/sampling/sampling-reads'
 
 const SOURCE = commonPractice('Receiving inspection: the delivery against the order and its certificate')
@@ -22,7 +21,7 @@ export const receivingCheck = rule({
         governing: { value: 0 },
         guardBand: 0,
         limitMessage: 'everything compared as ordered, in a sample by lot size',
-        sources: [SOURCE, ...SAMPLING_SOURCES],
+        sources: [SOURCE],
       },
       inputs,
     ),

@@ -10,7 +10,11 @@ import { resultAgeGuard } from '@/shared/plan/limits/evaluation-guards'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { lots } from '@/shared/rules/record-source'
 import { rule, today } from '@/shared/rules/rule'
-import { passingReads, solderabilityResults, type SolderabilityResult } from '@/shared/sampling/passing-tests'
+import {
+  passingReads,
+  solderabilityResults,
+  type SolderabilityResult,
+} from '@/shared/lot-tests/solderability-results'
 import { spokenByWorst } from '@/shared/rules/worst-part'
 import { measure } from '@/shared/rules/measure'
 

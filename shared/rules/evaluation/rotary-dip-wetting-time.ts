@@ -4,8 +4,7 @@ import { formatQuantity } from '@/shared/quantity/format'
 import { moltenSolderCautions } from '@/shared/methods/solderability-conditions'
 import { rule } from '@/shared/rules/rule'
 import { judgeSampledLots } from '@/shared/sampling/judge-sampled-lots'
-import { ROTARY_DIP } from '@/shared/sampling/sampled-method'
-import { SAMPLING_SOURCES } from '@/shared/sampling/sampling-sources'
+import { ROTARY_DIP } from '@/shared/lot-tests/sampled-methods'
 import { samplingReads } from '@/shared/sampling/sampling-reads'
 
 export const rotaryDipWettingTime = rule({
@@ -25,7 +24,7 @@ export const rotaryDipWettingTime = rule({
         governing: max,
         guardBand: (guard.value / 100) * max.value,
         limitMessage: `every place wetted within ${formatQuantity(max.value, 's')} (${governingName(max)}), in a sample by lot size`,
-        sources: [sourceOf(max), ...SAMPLING_SOURCES],
+        sources: [sourceOf(max)],
         cautions: moltenSolderCautions,
       },
       inputs,

@@ -9,12 +9,11 @@ import { aboutLot, isUsable, kindAndPart, lotName, partsDelivered } from '@/shar
 import { verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
 import { count, measure } from '@/shared/rules/measure'
 import { notApplicable } from '@/shared/rules/not-applicable'
-import { rule, type Inputs } from '@/shared/rules/rule'
+import { rule } from '@/shared/rules/rule'
 import { INSPECTION_LEVELS, LOT_BANDS } from '@/shared/statistics/sampling/code-letters'
 import type { Severity } from '@/shared/statistics/sampling/single-plan'
-import { askedOf, sampledLimits, sampledMethods } from '@/shared/sampling/asked-methods'
-import { seriesOf, type SamplingContext } from '@/shared/sampling/lot-sampling'
-import { settingsFor } from '@/shared/sampling/part-sampling'
+import { methodsInUse, sampledLimits } from '@/shared/lot-tests/sampled-methods'
+import { allSeries } from '@/shared/sampling/sampled-series'
 import { planRisk, riskInWords } from '@/shared/sampling/plan-risk'
 import {
   planForLot,
@@ -23,8 +22,7 @@ import {
   type SamplingSettings,
   planMeasured,
 } from '@/shared/sampling/sampling-plan'
-import { tablesNote } from '@/shared/sampling/sampling-sources'
-import { contextFrom, samplingReads, type SamplingInputs } from '@/shared/sampling/sampling-reads'
+import { samplingReads, settingsFor, tablesNote, type SamplingInputs } from '@/shared/sampling/sampling-reads'
 import { worstPart, spokenByWorst } from '@/shared/rules/worst-part'
 import { sameValue } from '@/shared/plan/same-value'
 
@@ -44,12 +42,9 @@ export const samplingPlanRisk = rule({
   judge(inputs): Judged {
     const { max } = inputs
     const limit = `a lot accepted one time in ten holds at most ${formatQuantity(max.value, '%')} nonconforming pieces (${governingName(max)})`
-    const context = contextFrom(inputs)
-    const isAsked = askedOf(inputs.needed)
-    const planned = sampledMethods(inputs).flatMap(({ method, limit: value }) =>
-      seriesOf(inputs.lots, method, value, context)
-        .flatMap(({ lots }) => lots)
-        .filter(({ lot }) => isUsable(lot) && isAsked(lot, method.key))
+    const planned = allSeries(inputs).flatMap(({ method, lots }) =>
+      lots
+        .filter(({ lot, asked }) => asked && isUsable(lot))
         .map(({ lot, plan, settings }) => ({
           lot,
           plan,
@@ -65,7 +60,7 @@ export const samplingPlanRisk = rule({
     const asked = { maxPct: max.value, guardShare: inputs.guard.value / 100 }
     const judged = [
       ...distinct.map((one) => ({ ...one, part: partOf(one, asked) })),
-      ...statedPlans(inputs, context).map((stated) => ({ ...stated, part: statedPart(stated, asked) })),
+      ...statedPlans(inputs).map((stated) => ({ ...stated, part: statedPart(stated, asked) })),
     ]
     if (judged.length === 0) return notApplicable('No part is to be tested by a sample.')
     const parts = judged.map(({ part }) => part)
@@ -179,16 +174,13 @@ interface StatedPlan {
 /** Where no size is expected, the plan is shown for lots such as the tables have most rows for. */
 const SHOWN_LOT = 500
 
-function statedPlans(
-  inputs: SamplingInputs & Inputs<typeof sampledLimits>,
-  context: SamplingContext,
-): StatedPlan[] {
+function statedPlans(inputs: SamplingInputs): StatedPlan[] {
   const delivered = partsDelivered(inputs.lots.filter(isUsable))
-  return sampledMethods(inputs).flatMap(({ method }) =>
+  return methodsInUse(inputs).flatMap((method) =>
     inputs.needed
       .filter((row) => row.method === method.key && !delivered.has(kindAndPart(row)))
       .map((row) => {
-        const settings = settingsFor(context.settings, inputs.needed, row, method.key)
+        const settings = settingsFor(row, method.key, inputs)
         const measured = method.fitsVariables
         const plan = planForLot(row.lotSize ?? SHOWN_LOT, 'normal', settings, { measured })
         const { part, kind, lotSize } = row

@@ -4,8 +4,7 @@ import { formatQuantity } from '@/shared/quantity/format'
 import { sourceOf } from '@/shared/rules/governing-source'
 import { rule } from '@/shared/rules/rule'
 import { judgeSampledLots } from '@/shared/sampling/judge-sampled-lots'
-import { SOLDER_FLOAT } from '@/shared/sampling/sampled-method'
-import { SAMPLING_SOURCES } from '@/shared/sampling/sampling-sources'
+import { SOLDER_FLOAT } from '@/shared/lot-tests/sampled-methods'
 import { samplingReads } from '@/shared/sampling/sampling-reads'
 
 const SOURCE = fromMemory(
@@ -27,7 +26,7 @@ export const solderFloatSoundness = rule({
         governing: { value: 0 },
         guardBand: 0,
         limitMessage: `every specimen sound after ${formatQuantity(inputs.floatTime.value, 's')} or more at ${formatQuantity(inputs.floatTemperature.value, '°C')} or more, in a sample by lot size`,
-        sources: [SOURCE, sourceOf(inputs.floatTemperature), ...SAMPLING_SOURCES],
+        sources: [SOURCE, sourceOf(inputs.floatTemperature)],
         notes: ['The float tests the material’s resistance to heat; it says nothing about solderability.'],
         cautions: solderFloat.cautions,
       },

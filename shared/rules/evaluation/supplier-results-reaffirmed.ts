@@ -6,11 +6,11 @@ import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import { acceptableQualityLevel, inspectionLevel } from '@/shared/plan/parameters/evaluation-sampling'
 import { optional, rule } from '@/shared/rules/rule'
-import { sampledLimits } from '@/shared/sampling/asked-methods'
+import { whyNotCounted, type CountingInputs } from '@/shared/lot-tests/counted-tests'
+import { sampledLimits } from '@/shared/lot-tests/sampled-methods'
+import { testInWords, testKey, untried } from '@/shared/lot-tests/tests-asked'
 import { resultsOfLots, type ResultsOfLot } from '@/shared/sampling/results-of-lots'
-import { testInWords, testKey, untried } from '@/shared/sampling/test-asked'
-import { demandsFrom, samplingReads } from '@/shared/sampling/sampling-reads'
-import { whyTailoredOut, type TestDemands } from '@/shared/sampling/test-status'
+import { samplingReads } from '@/shared/sampling/sampling-reads'
 import { spokenByWorst } from '@/shared/rules/worst-part'
 import { count } from '@/shared/rules/measure'
 
@@ -43,7 +43,7 @@ export const supplierResultsReaffirmed = rule({
     }
     const { needed, level, aql } = inputs
     const resultsOf = needed && level && aql && resultsOfLots({ ...inputs, needed, level, aql })
-    const spoken = spokenByWorst(usable.map((lot) => partOf(lot, demandsFrom(inputs), resultsOf?.(lot))))
+    const spoken = spokenByWorst(usable.map((lot) => partOf(lot, inputs, resultsOf?.(lot))))
     return {
       ...spoken,
       found:
@@ -69,11 +69,11 @@ export const supplierResultsReaffirmed = rule({
 const messageSomethingOf = (lot: Lot, method: string): boolean =>
   lot.kind === 'consumable' || method !== 'receiving-check'
 
-function partOf(lot: Lot, demands: TestDemands, results: ResultsOfLot | undefined): Part {
+function partOf(lot: Lot, inputs: CountingInputs, results: ResultsOfLot | undefined): Part {
   const rejectedBy = results?.failed ?? []
   const common = { subject: lotName(lot), about: aboutLot(lot) }
   const counting = lot.tests.filter(
-    (test) => messageSomethingOf(lot, test.method) && whyTailoredOut(lot, test, demands) === undefined,
+    (test) => messageSomethingOf(lot, test.method) && whyNotCounted(lot, test, inputs) === undefined,
   )
   const stated = lot.supplierResult.trim()
   if (stated === '') {
@@ -107,7 +107,7 @@ function partOf(lot: Lot, demands: TestDemands, results: ResultsOfLot | undefine
     }
   }
   const methods = [...new Set(counting.map(({ method }) => method))]
-  const missing = untried(lot, methods, demands)
+  const missing = untried(lot, methods, inputs)
   if (missing.length > 0) {
     return {
       ...common,

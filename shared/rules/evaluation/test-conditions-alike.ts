@@ -15,17 +15,13 @@ import { optional, rule } from '@/shared/rules/rule'
 import {
   conditionOf,
   unlikeConditions,
-  type ConditionDemands,
+  type ConditionInputs,
   type ConditionDifference,
   differenceInWords,
   differenceMeasured,
-} from '@/shared/sampling/test-status'
-import {
-  conditionInWords,
-  conditionsFor,
-  type SpecifiedConditions,
-} from '@/shared/sampling/stated-conditions'
-import { testKey, type TestAsked } from '@/shared/sampling/test-asked'
+} from '@/shared/lot-tests/condition-differences'
+import { conditionInWords, type SpecifiedConditions } from '@/shared/lot-tests/stated-conditions'
+import { testKey, testsAsked, type TestAsked } from '@/shared/lot-tests/tests-asked'
 import { spokenByWorst } from '@/shared/rules/worst-part'
 import { aboutLot } from '@/shared/records/lot-identity'
 import { count } from '@/shared/rules/measure'
@@ -46,15 +42,13 @@ export const testConditionsAlike = rule({
   reads: {
     lots,
     conditions: testConditions,
-    tolerance: testTemperatureToleranceMax,
+    temperatureTolerance: testTemperatureToleranceMax,
     family: optional(alloyFamily),
   },
-  judge({ lots: all, conditions, tolerance, family }): Judged {
+  judge(inputs): Judged {
+    const { lots: all, conditions, temperatureTolerance: tolerance, family } = inputs
     const limit = `solder, flux and ageing as specified, the bath within ± ${formatNumber(tolerance.value)} K (${governingName(tolerance)})`
-    const demands = { specified: conditions, temperatureToleranceK: tolerance.value }
-    const parts = all.flatMap((lot) =>
-      SOLDERABILITY_METHODS.flatMap((method) => partOf(lot, method, demands)),
-    )
+    const parts = all.flatMap((lot) => SOLDERABILITY_METHODS.flatMap((method) => partOf(lot, method, inputs)))
     const notes = familyNotes(conditions, family)
     if (parts.length === 0) {
       const found = 'No solderability test of a lot is recorded yet.'
@@ -76,10 +70,10 @@ export const testConditionsAlike = rule({
 })
 
 /** One lot under one method: nothing when the method was not used on it. */
-function partOf(lot: Lot, method: string, demands: ConditionDemands): Part[] {
+function partOf(lot: Lot, method: string, inputs: ConditionInputs): Part[] {
   const tests = lot.tests.filter((test) => test.method === method)
   const unlike = tests
-    .map((test) => ({ test, differences: unlikeConditions(lot, test, demands) }))
+    .map((test) => ({ test, differences: unlikeConditions(lot, test, inputs) }))
     .filter(({ differences }) => differences.length > 0)
   if (tests.length === 0) return []
   const common = {
@@ -87,7 +81,7 @@ function partOf(lot: Lot, method: string, demands: ConditionDemands): Part[] {
     about: { ...aboutLot(lot), method },
     measured: unlikeMeasured(tests.length, unlike),
   }
-  const untried = statedAndUntried(lot, method, demands)
+  const untried = statedAndUntried(lot, method, inputs)
   if (untried.length > 0 && unlike.length < tests.length) {
     return [
       {
@@ -126,15 +120,14 @@ function partOf(lot: Lot, method: string, demands: ConditionDemands): Part[] {
 }
 
 /** Conditions stated for the lot that none of its tests was made under, whatever else is wrong with a test. */
-function statedAndUntried(lot: Lot, method: string, demands: ConditionDemands): TestAsked[] {
+function statedAndUntried(lot: Lot, method: string, inputs: ConditionInputs): TestAsked[] {
   const alike = lot.tests.filter(
-    (test) => test.method === method && unlikeConditions(lot, test, demands).length === 0,
+    (test) => test.method === method && unlikeConditions(lot, test, inputs).length === 0,
   )
-  const made = new Set(alike.map((test) => conditionOf(lot, test, demands)))
-  const stated = conditionsFor(demands.specified, method, lot)
-  return stated
-    .filter((condition) => !made.has(condition))
-    .map((condition) => ({ method, condition, stated }))
+  const made = new Set(alike.map((test) => conditionOf(lot, test, inputs)))
+  return testsAsked(lot, method, inputs).filter(
+    ({ condition }) => condition !== undefined && !made.has(condition),
+  )
 }
 
 interface UnlikeTest {

@@ -22,12 +22,10 @@ import {
 } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { optional, rule } from '@/shared/rules/rule'
-import { askedOf } from '@/shared/sampling/asked-methods'
 import { curvesOfTest } from '@/shared/wetting/curves-of-test'
-import { demandsFrom, statusReads } from '@/shared/sampling/sampling-reads'
-import { conditionAbout, conditionInWords } from '@/shared/sampling/stated-conditions'
-import { testsAsked, type TestAsked } from '@/shared/sampling/test-asked'
-import { sortTests, type TestDemands } from '@/shared/sampling/test-status'
+import { countingReads, sortTests, type CountingInputs } from '@/shared/lot-tests/counted-tests'
+import { conditionAbout, conditionInWords } from '@/shared/lot-tests/stated-conditions'
+import { askedOf, testsAsked, type TestAsked } from '@/shared/lot-tests/tests-asked'
 import {
   CRITERIA_SOURCE,
   WETTING_BALANCE_CRITERIA,
@@ -49,7 +47,7 @@ export const wettingBalanceCurves = rule({
   stage: 'evaluation',
   version: 3,
   reads: {
-    ...statusReads,
+    ...countingReads,
     needed: lotsNeeded,
     criteria: optional(wettingBalanceCriteria),
     agreedBy: optional(wettingBalanceAgreedBy),
@@ -63,17 +61,16 @@ export const wettingBalanceCurves = rule({
       ? `${agreed.label}, agreed by ${inputs.agreedBy ?? '(nobody named)'}; fall after the peak at most ${formatQuantity(inputs.drop.value, '%')} (${governingName(inputs.drop)})`
       : 'none agreed: the curves are evidence, not a verdict, unless a specimen ends unwetted (over 90°)'
     const isAsked = askedOf(inputs.needed)
-    const demands = demandsFrom(inputs)
     const judged = inputs.lots
       .filter((lot) => isUsable(lot) && (isAsked(lot, method.key) || hasCurves(lot)))
       .flatMap((lot) =>
-        testsAsked(lot, method.key, demands)
-          .filter(({ condition }) => isAsked(lot, method.key) || wasTriedUnder(lot, demands, condition))
+        testsAsked(lot, method.key, inputs)
+          .filter(({ condition }) => isAsked(lot, method.key) || wasTriedUnder(lot, inputs, condition))
           .map((asked) =>
             judgeLot(
               lot,
               asked,
-              demands,
+              inputs,
               agreed && { ...agreed, dropMaxPct: inputs.drop.value, guardPct: inputs.guard.value },
             ),
           ),
@@ -109,22 +106,22 @@ interface JudgedLot {
   readonly marks?: WettingCurveMarks
 }
 
-function wasTriedUnder(lot: Lot, demands: TestDemands, condition: TestAsked['condition']): boolean {
-  const { counted, excluded } = sortTests(lot, method.key, demands, condition)
+function wasTriedUnder(lot: Lot, inputs: CountingInputs, condition: TestAsked['condition']): boolean {
+  const { counted, excluded } = sortTests(lot, method.key, inputs, condition)
   return counted.length + excluded.length > 0
 }
 
 function judgeLot(
   lot: Lot,
   { condition, stated }: TestAsked,
-  demands: TestDemands,
+  inputs: CountingInputs,
   agreed: AgreedCriteria | undefined,
 ): JudgedLot {
   const common = {
     subject: [lotName(lot), conditionInWords(condition, stated)].filter(Boolean).join(', '),
     about: { ...aboutLot(lot), ...conditionAbout(condition, stated) },
   }
-  const { counted, excluded } = sortTests(lot, method.key, demands, condition)
+  const { counted, excluded } = sortTests(lot, method.key, inputs, condition)
   const open = (found: string): JudgedLot => ({
     part: {
       ...common,

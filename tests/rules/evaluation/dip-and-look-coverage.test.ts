@@ -3,7 +3,7 @@ import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import { acceptableQualityLevel, inspectionLevel } from '@/shared/plan/parameters/evaluation-sampling'
 import { testConditions } from '@/shared/plan/parameters/evaluation-test-conditions'
 import { dipAndLookCoverage } from '@/shared/rules/evaluation/dip-and-look-coverage'
-import { dipAndLookTally } from '@/shared/sampling/specimen-tally'
+import { dipAndLookTally } from '@/shared/lot-tests/specimen-tally'
 import { findingOf, set } from '../facts-builder'
 import { boardConditions, lot, needed, readingsOf, stated, testOf, timer } from '../lots-builder'
 

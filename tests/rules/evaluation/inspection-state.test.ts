@@ -7,13 +7,12 @@ import {
 } from '@/shared/plan/parameters/evaluation-sampling'
 import type { Lot } from '@/shared/records/lot'
 import { inspectionState } from '@/shared/rules/evaluation/inspection-state'
-import { seriesOf } from '@/shared/sampling/lot-sampling'
+import { allSeries } from '@/shared/sampling/sampled-series'
+import { samplingSpecified } from '@/shared/sampling/sampling-of-lot'
 import { samplingPlanRisk } from '@/shared/rules/evaluation/sampling-plan-risk'
 import { rotaryDipWettingTime } from '@/shared/rules/evaluation/rotary-dip-wetting-time'
-import { ROTARY_DIP } from '@/shared/sampling/sampled-method'
-import { MIL_STD_105E } from '@/shared/statistics/sampling/switching-rules'
-import { findingOf, set, type FactsInput, type SetValue } from '../facts-builder'
-import { boardConditions, boardPlan, lot, rotaryDip, stated, timer, times } from '../lots-builder'
+import { factsWith, findingOf, set, type FactsInput, type SetValue } from '../facts-builder'
+import { boardConditions, boardPlan, lot, rotaryDip, timer, times } from '../lots-builder'
 
 /** A year of lots, one every ten days; G is good and B has one slow specimen among twenty. */
 const history = (outcomes: string, over: Partial<Lot> = {}): Lot[] =>
@@ -129,32 +128,9 @@ describe('a discontinued series', () => {
 })
 
 describe('the plan of the next lot', () => {
-  const asked = {
-    method: ROTARY_DIP,
-    limit: 2,
-    context: {
-      settings: {
-        scheme: 'single',
-        level: 'S-3',
-        limit: '1.0',
-        reducedWanted: false,
-        zeroAcceptance: { fraction: 0.1, confidence: 0.9 },
-      },
-      demands: {
-        specified: [stated('rotary-dip')],
-        temperatureToleranceK: 5,
-        wettingTime: { kind: 'default', value: 2 },
-        instruments: { instruments: [timer], calibrations: [] },
-      },
-      needed: [],
-      switching: MIL_STD_105E,
-      supplierActions: [],
-      normalityMin: 0.05,
-    },
-  } as const
   const coming = lot({ id: 'next', code: 'B-99', receivedOn: '2026-06-01' })
   const planOf = (lots: readonly Lot[], code: string) =>
-    seriesOf(lots, asked.method, asked.limit, asked.context)
+    allSeries(samplingSpecified(factsWith({ values: boardPlan, instruments: [timer], lots: [...lots] }))!)
       .flatMap((series) => series.lots)
       .find((one) => one.lot.code === code)
   test('grows from 13 to 20 pieces after two bad lots', () => {

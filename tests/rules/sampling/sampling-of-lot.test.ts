@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { samplingContextOf, samplingOfLot } from '@/shared/sampling/sampling-of-lot'
+import { samplingOfLot, samplingSpecified } from '@/shared/sampling/sampling-of-lot'
+import { settingsOf } from '@/shared/sampling/sampling-reads'
 import { factsWith } from '../facts-builder'
 import { boardPlan, lot, rotaryDip, testOf, timer, times } from '../lots-builder'
 
@@ -35,7 +36,11 @@ describe('the sampling of one lot', () => {
   test('waits for the specification', () => {
     const bare = factsWith({ lots: [tested] })
     expect(samplingOfLot(bare, tested)).toEqual([])
-    expect(samplingContextOf(bare)).toBeUndefined()
-    expect(samplingContextOf(facts)?.settings).toMatchObject({ scheme: 'single', level: 'S-3', limit: '1.0' })
+    expect(samplingSpecified(bare)).toBeUndefined()
+    expect(settingsOf(samplingSpecified(facts)!)).toMatchObject({
+      scheme: 'single',
+      level: 'S-3',
+      limit: '1.0',
+    })
   })
 })

@@ -7,7 +7,7 @@ import {
   riskInWords,
 } from '@/shared/sampling/plan-risk'
 import { outcomeOf, planForLot, planInWords, type SamplingSettings } from '@/shared/sampling/sampling-plan'
-import { VARIABLES_LOT_BANDS, variablesLetterFor } from '@/shared/sampling/variables-letters'
+import { VARIABLES_LOT_BANDS, variablesLetterFor } from '@/shared/statistics/sampling/variables-letters'
 import { nextTighterFraction } from '@/shared/statistics/sampling/limiting-quality-steps'
 import { variablesPlan } from '@/shared/statistics/sampling/variables-plan'
 import reference from '@/tests/reference/evaluation/single-plans.json'

@@ -7,7 +7,7 @@ import { instrumentsInCalibration } from '@/shared/rules/evaluation/instruments-
 import { resultStillFresh } from '@/shared/rules/evaluation/result-still-fresh'
 import { samplingPlanRisk } from '@/shared/rules/evaluation/sampling-plan-risk'
 import { testConditionsAlike } from '@/shared/rules/evaluation/test-conditions-alike'
-import { toldInWords } from '@/shared/sampling/stated-conditions'
+import { toldInWords } from '@/shared/lot-tests/stated-conditions'
 import { worstVerdict, type Part, type Verdict } from '@/shared/rules/finding'
 
 /** What one rule found on one lot. */

@@ -2,7 +2,8 @@ import { addressPart } from '@/app/address-part'
 import { lotsAddress, samplingAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
-import { samplingContextOf } from '@/shared/sampling/sampling-of-lot'
+import { samplingSpecified } from '@/shared/sampling/sampling-of-lot'
+import { settingsOf } from '@/shared/sampling/sampling-reads'
 import { governingRequirement } from '@/shared/plan/requirement'
 import { sampleConfidenceMin } from '@/shared/plan/limits/evaluation-sampling'
 import { PlanShown } from './plan-shown'
@@ -37,14 +38,14 @@ export default async function SamplingPage({ params, searchParams }: SamplingPag
       supplement="How many to try of a lot, and what that proves"
     >
       {({ state: { facts } }) => {
-        const context = samplingContextOf(facts)
-        const specified = context?.settings ?? USUAL_SETTINGS
+        const stated = samplingSpecified(facts)
+        const specified = stated ? settingsOf(stated) : USUAL_SETTINGS
         const { question, problems = {} } = questionFrom(given, specified)
         const confidence = governingRequirement(sampleConfidenceMin, facts.requirements).value / 100
         return (
           <>
             <p className="section-lead">
-              {context
+              {stated
                 ? 'Starts from what this programme specifies; what you change here changes nothing there.'
                 : 'This programme does not specify its sampling yet: level II and 1.0 % are shown to begin with.'}
             </p>

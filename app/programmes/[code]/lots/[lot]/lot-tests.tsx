@@ -9,8 +9,8 @@ import type { Correction } from '@/shared/records/correction'
 import type { Lot, LotTest } from '@/shared/records/lot'
 import type { TestMethod } from '@/shared/methods/test-method'
 import { TEST_METHODS, type TestMethodKey } from '@/shared/methods/test-methods'
-import { samplingContextOf } from '@/shared/sampling/sampling-of-lot'
-import { whyTailoredOut } from '@/shared/sampling/test-status'
+import { samplingSpecified } from '@/shared/sampling/sampling-of-lot'
+import { whyNotCounted } from '@/shared/lot-tests/counted-tests'
 import { CorrectTest } from './correct-test'
 import { InstrumentThen } from './instrument-then'
 import { TestPictures } from './test-pictures'
@@ -60,7 +60,7 @@ function Test({ view, lot, test, corrections }: TestProps) {
       <h3>
         {method.label}, {test.testedOn}, {test.testedBy}
       </h3>
-      <TailoredOut view={view} lot={lot} test={test} />
+      <NotCounted view={view} lot={lot} test={test} />
       <Facts
         facts={[
           { label: 'Instrument', value: <InstrumentThen view={view} test={test} /> },
@@ -84,9 +84,9 @@ function Test({ view, lot, test, corrections }: TestProps) {
 }
 
 /** Why the test's result does not count, when it does not. */
-function TailoredOut({ view, lot, test }: Omit<TestProps, 'corrections'>) {
-  const demands = samplingContextOf(view.state.facts)?.demands
-  const because = demands && whyTailoredOut(lot, test, demands)
+function NotCounted({ view, lot, test }: Omit<TestProps, 'corrections'>) {
+  const inputs = samplingSpecified(view.state.facts)
+  const because = inputs && whyNotCounted(lot, test, inputs)
   return because ? (
     <Notice kind="warning" title="This test does not count">
       {{ conditions: 'Its ', test: 'It ', instrument: '' }[because.of]}

@@ -3,7 +3,7 @@ import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { Lot } from '@/shared/records/lot'
-import { samplingContextOf, samplingOfLot, type SamplingOfLot } from '@/shared/sampling/sampling-of-lot'
+import { samplingOfLot, samplingSpecified, type SamplingOfLot } from '@/shared/sampling/sampling-of-lot'
 
 /** The plan for each test of the lot, by its size and its supplier's history, and what the sample proves. */
 export function Sampling({ view, lot }: { view: ProgrammeView; lot: Lot }) {
@@ -41,7 +41,7 @@ export function Sampling({ view, lot }: { view: ProgrammeView; lot: Lot }) {
         />
       ) : (
         <p>
-          {samplingContextOf(facts)
+          {samplingSpecified(facts)
             ? 'No sampled test is asked of this lot or made on it.'
             : 'The sampling is not specified yet: inspection level, acceptable quality level, conditions of the tests, and the lots to be evaluated.'}
         </p>

@@ -1,21 +1,17 @@
-import {
-  coverageMin,
-  holeRiseMin,
-  testTemperatureToleranceMax,
-  wettingTimeMax,
-} from '@/shared/plan/limits/evaluation-solderability'
+import { testTemperatureToleranceMax } from '@/shared/plan/limits/evaluation-solderability'
 import { testConditions } from '@/shared/plan/parameters/evaluation-test-conditions'
-import { isSolderabilityMethod, type SolderabilityMethod } from '@/shared/methods/test-methods'
+import { isSolderabilityMethod } from '@/shared/methods/test-methods'
 import type { Lot, LotTest } from '@/shared/records/lot'
 import { instruments, recordsOf } from '@/shared/rules/record-source'
 import { optional, type Inputs } from '@/shared/rules/rule'
 import { groupedBy } from '@/shared/grouped-by'
 import { curvesOfTest } from '@/shared/wetting/curves-of-test'
 import { endsUnwetted } from '@/shared/wetting/wetting-curve'
-import { DIP_AND_LOOK, HOLE_RISE, ROTARY_DIP, type SampledMethod } from './sampled-method'
+import { conditionOf } from './condition-differences'
+import { whyNotCounted } from './counted-tests'
+import { sampledLimits, sampledMethod } from './sampled-methods'
 import { nonconforming } from './specimen-tally'
 import { conditionsFor, type StatedCondition } from './stated-conditions'
-import { conditionOf, whyTailoredOut } from './test-status'
 
 /** What decides whether a solderability test counts, and whether it passed. */
 export const passingReads = {
@@ -23,9 +19,7 @@ export const passingReads = {
   calibrations: recordsOf('calibration', 'calibrations'),
   conditions: optional(testConditions),
   temperatureTolerance: testTemperatureToleranceMax,
-  wettingTime: wettingTimeMax,
-  coverage: coverageMin,
-  holeRise: holeRiseMin,
+  ...sampledLimits,
 } as const
 export type PassingInputs = Inputs<typeof passingReads>
 
@@ -47,27 +41,21 @@ export interface SolderabilityResult {
  * stated for a method, its result is passed once each of them is.
  */
 export function solderabilityResults(lot: Lot, inputs: PassingInputs): SolderabilityResult[] {
-  const demands = {
-    specified: inputs.conditions ?? [],
-    temperatureToleranceK: inputs.temperatureTolerance.value,
-    wettingTime: inputs.wettingTime,
-    instruments: inputs,
-  }
   const single = lot.tests
     .filter(
       (test) =>
         isSolderabilityMethod(test.method) &&
-        whyTailoredOut(lot, test, demands) === undefined &&
+        whyNotCounted(lot, test, inputs) === undefined &&
         isReadable(test),
     )
     .map((test) => ({
       method: test.method,
-      condition: conditionOf(lot, test, demands),
+      condition: conditionOf(lot, test, inputs),
       testedOn: test.testedOn,
       passed: isClean(test, inputs) || (test.method !== 'wetting-balance' && isAcceptedAfter(lot, test)),
     }))
   return [...groupedBy(single, ({ method }) => method)]
-    .flatMap(([method, tests]) => completed(tests, conditionsFor(demands.specified, method, lot)))
+    .flatMap(([method, tests]) => completed(tests, conditionsFor(inputs.conditions ?? [], method, lot)))
     .sort(earliestFirst)
 }
 
@@ -116,26 +104,11 @@ function isReadable(test: LotTest): boolean {
 
 /** Some specimens, and not one that fails. */
 function isClean(test: LotTest, inputs: PassingInputs): boolean {
-  const method = test.method as SolderabilityMethod
-  if (method === 'wetting-balance') {
+  const method = sampledMethod(test.method)
+  if (!method) {
     const curves = curvesOfTest(test)
     return typeof curves !== 'string' && !curves.some(endsUnwetted)
   }
-  const [how, limit] = heldTo(method, inputs)
-  const tally = how.tally(test.readings, limit)
+  const tally = method.tally(test.readings, method.limitIn(inputs))
   return tally.faults.size > 0 && nonconforming(tally) === 0
-}
-
-function heldTo(
-  method: Exclude<SolderabilityMethod, 'wetting-balance'>,
-  { wettingTime, coverage, holeRise }: PassingInputs,
-): readonly [SampledMethod, number] {
-  switch (method) {
-    case 'rotary-dip':
-      return [ROTARY_DIP, wettingTime.value]
-    case 'dip-and-look':
-      return [DIP_AND_LOOK, coverage.value]
-    case 'plated-hole-rise':
-      return [HOLE_RISE, holeRise.value]
-  }
 }

@@ -1,6 +1,10 @@
+import { countingKey, type SortedTests } from '@/shared/lot-tests/counted-tests'
+import { methodsInUse, type SampledLimits, type SampledMethod } from '@/shared/lot-tests/sampled-methods'
+import { askedOf, testsAsked, type TestAsked } from '@/shared/lot-tests/tests-asked'
+import { memory } from '@/shared/memo'
+import { fractionOf } from '@/shared/plan/limit-fraction'
 import type { Lot } from '@/shared/records/lot'
 import { deliveries, partKey } from '@/shared/records/lot-identity'
-import type { RecordOf } from '@/shared/records/record-kinds'
 import { ACCEPTANCE_QUALITY_LIMITS } from '@/shared/statistics/sampling/acceptance-quality-limit'
 import {
   inspectionAfter,
@@ -8,11 +12,8 @@ import {
   type InspectedLot,
   type InspectionStatus,
 } from '@/shared/statistics/sampling/switching'
-import type { SwitchingRules } from '@/shared/statistics/sampling/switching-rules'
 import { sampleOf, testedBy, type LotSampleFound, type TestedLot } from './lot-sample'
 import { lookAtNormality, type LookAtNormality } from './look-at-normality'
-import { memory } from '@/shared/memo'
-import type { SampledMethod } from './sampled-method'
 import {
   acceptanceNumber,
   firstAccepts,
@@ -21,29 +22,14 @@ import {
   type SamplingPlan,
   type SamplingSettings,
 } from './sampling-plan'
-import { settingsFor, type NeededPart } from './part-sampling'
-import { conditionsFor, type StatedCondition } from './stated-conditions'
-import { demandInputs, type SortedTests, type TestDemands } from './test-status'
+import { settingsFor, switchingRules, type SamplingInputs } from './sampling-reads'
 
-export type SupplierAction = RecordOf<'supplier-action'>
-
-/** Everything that the sampling of lots rests on beside the lots. */
-export interface SamplingContext {
-  /** The programme's own, where a part states nothing else. */
-  readonly settings: SamplingSettings
-  readonly needed: readonly NeededPart[]
-  readonly demands: TestDemands
-  readonly switching: SwitchingRules
-  readonly supplierActions: readonly SupplierAction[]
-  /** Readings with a smaller p value for being normal are counted, not measured. A fraction. */
-  readonly normalityMin: number
-}
-
-/** One lot under one method and one stated condition: the plan its history asks for, and what its sample says. */
+/** One lot under one test: the plan its history asks for, and what its sample says. */
 export interface SampledLot {
   readonly lot: Lot
-  /** Of those stated for the lot; undefined where conditions do not bear on the method, or none is stated. */
-  readonly condition: StatedCondition | undefined
+  readonly test: TestAsked
+  /** The plan of the evaluation asks this test of the lot's part. */
+  readonly asked: boolean
   /** How its part is sampled. */
   readonly settings: SamplingSettings
   /** As the history before this lot left it. */
@@ -55,98 +41,86 @@ export interface SampledLot {
   /** Before a variables plan; undefined where none was to be used, or nothing is measured yet. */
   readonly look?: LookAtNormality
 }
-/** A series of one supplier's lots of one part under one stated condition, and how the next one is to be inspected. */
+
+/** A series of one supplier's lots of one part under one test, and how the next one is to be inspected. */
 export interface Series {
-  readonly condition: StatedCondition | undefined
-  /** All conditions stated for its lots. */
-  readonly stated: readonly StatedCondition[]
-  readonly settings: SamplingSettings
+  readonly method: SampledMethod
+  readonly test: TestAsked
+  /** Oldest first, at least one. */
   readonly lots: readonly SampledLot[]
+  /** A lot of it was tested, or is asked to be. */
+  readonly begun: boolean
   readonly next: InspectionStatus
+  /** For a next lot as large as the last; undefined where none is taken. */
+  readonly nextPlan: SamplingPlan | undefined
 }
+
+/** Every series of lots by every sampled method that is asked for or was used. */
+export const allSeries = (inputs: SamplingInputs & SampledLimits): Series[] =>
+  methodsInUse(inputs).flatMap((method) => seriesOf(method, method.limitIn(inputs), inputs))
 
 /**
  * Goes through every supplier's lots of every part in the order of receipt, once
  * for each condition stated for them: each is a demand with a history of its own. A
  * lot whose sample has decided counts for the switching rules; one that is not
  * yet decided leaves the inspection as it was.
- * Source: MIL-STD-105E 4.7 and 4.8, by the edition in `switching`.
+ * Source: MIL-STD-105E 4.7 and 4.8, by the edition chosen.
  */
-export function seriesOf(
-  lots: readonly Lot[],
-  method: SampledMethod,
-  limit: number,
-  context: SamplingContext,
-): readonly Series[] {
-  const { settings, needed, demands, switching, supplierActions, normalityMin } = context
-  const { scheme, level, limit: aql, reducedWanted, zeroAcceptance } = settings
-  const inputs = [
-    ...[method, limit, scheme, level, aql, reducedWanted, zeroAcceptance.fraction, zeroAcceptance.confidence],
-    ...[needed, switching, supplierActions, normalityMin],
-    ...demandInputs(demands),
-  ]
-  return knownSeries(lots, inputs, () =>
-    [...deliveries(lots).values()].flatMap((series) =>
-      demandsOn(series, method, context).map((demand) =>
-        goThrough(series, { method, limit, context, demand }),
-      ),
+export const seriesOf = (method: SampledMethod, limit: number, inputs: SamplingInputs): readonly Series[] =>
+  knownSeries(inputs.lots, [method, limit, ...samplingKey(inputs)], () =>
+    [...deliveries(inputs.lots).values()].flatMap((lots) =>
+      lots[0] === undefined
+        ? []
+        : testsAsked(lots[0], method.key, inputs).map((test) =>
+            goThrough(lots, lots[0]!, { method, test, limit, inputs }),
+          ),
     ),
   )
-}
 /** Several rules ask for the same series: enough is kept for every method under two specifications. */
 const knownSeries = memory<readonly Lot[], readonly Series[]>(12)
 
-/** What one series of lots is tried under: one stated condition and the part's own sampling. */
-type Demand = Pick<Series, 'condition' | 'stated' | 'settings'>
+/** All that decides how lots are sampled and whether their tests count, for the memory to compare. */
+const samplingKey = (inputs: SamplingInputs): readonly unknown[] => [
+  ...[inputs.scheme, inputs.level, inputs.aql, inputs.reducedWanted, inputs.edition, inputs.needed],
+  ...[inputs.zeroQuality.value, inputs.zeroConfidence.value, inputs.supplierActions, inputs.normality.value],
+  ...countingKey(inputs),
+]
 
-function demandsOn(
-  series: readonly Lot[],
-  { key }: SampledMethod,
-  { settings, needed, demands }: SamplingContext,
-): readonly Demand[] {
-  const [lot] = series
-  if (!lot) return []
-  const own = settingsFor(settings, needed, lot, key)
-  const stated = conditionsFor(demands.specified, key, lot)
-  return stated.length === 0
-    ? [{ condition: undefined, stated, settings: own }]
-    : stated.map((condition) => ({ condition, stated, settings: own }))
-}
-
-interface Asked {
+interface Tested {
   readonly method: SampledMethod
+  readonly test: TestAsked
   readonly limit: number
-  readonly context: SamplingContext
-  readonly demand: Demand
+  readonly inputs: SamplingInputs
 }
 
-function goThrough(series: readonly Lot[], { method, limit, context, demand }: Asked): Series {
-  let inspection = inspectionAfter([], context.switching)
-  const { condition, settings } = demand
+function goThrough(lots: readonly Lot[], first: Lot, { method, test, limit, inputs }: Tested): Series {
+  const rules = switchingRules(inputs)
+  const settings = settingsFor(first, method.key, inputs)
+  const asked = askedOf(inputs.needed)(first, method.key)
   const sampled: SampledLot[] = []
+  let inspection = inspectionAfter([], rules)
   let since = ''
-  for (const lot of series) {
-    inspection = afterActions(inspection, lot, { since, until: lot.receivedOn }, context)
+  for (const lot of lots) {
+    inspection = afterActions(inspection, lot, { since, until: lot.receivedOn }, inputs)
     since = lot.receivedOn
-    const tested = testedBy(lot, method, limit, context.demands, condition)
-    const { plan, look } = planAfterLook(inspection, lot, { method, tested, settings, context })
+    const tested = testedBy(lot, method, limit, inputs, test.condition)
+    const { plan, look } = planAfterLook(inspection, lot, { method, tested, settings, inputs })
     const sample = sampleOf(tested, method, limit, plan)
-    sampled.push({
-      lot,
-      condition,
-      settings,
-      inspection,
-      plan,
-      tests: tested.tests,
-      sample,
-      ...(look && { look }),
-    })
+    const { tests } = tested
+    sampled.push({ lot, test, asked, settings, inspection, plan, tests, sample, ...(look && { look }) })
     if (sample?.outcome.decided === undefined) continue
-    inspection = nextInspection(inspection, eventOf(sample, plan, settings), context.switching)
+    inspection = nextInspection(inspection, eventOf(sample, plan, settings), rules)
   }
-  const last = series[series.length - 1]
-  const next = last ? afterActions(inspection, last, { since, until: '9999-12-31' }, context) : inspection
-  return { ...demand, lots: sampled, next }
+  const last = lots.at(-1) ?? first
+  const next = afterActions(inspection, last, { since, until: '9999-12-31' }, inputs)
+  return {
+    method,
+    test,
+    lots: sampled,
+    begun: asked || sampled.some(({ sample }) => sample !== undefined),
+    next,
+    nextPlan: next.severity === 'discontinued' ? undefined : planUnder(next, last, method, settings),
+  }
 }
 
 /** Supplier actions accepted after `since` and up to `until`. */
@@ -154,17 +128,19 @@ function afterActions(
   inspection: InspectionStatus,
   lot: Lot,
   { since, until }: { readonly since: string; readonly until: string },
-  { supplierActions, switching }: SamplingContext,
+  inputs: SamplingInputs,
 ): InspectionStatus {
   if (inspection.severity !== 'discontinued') return inspection
-  const acted = supplierActions.some(
+  const acted = inputs.supplierActions.some(
     (action) =>
       partKey(action.part) === partKey(lot.part) &&
       partKey(action.supplier) === partKey(lot.supplier) &&
       since <= action.acceptedOn &&
       action.acceptedOn <= until,
   )
-  return acted ? nextInspection(inspection, { kind: 'corrective action accepted' }, switching) : inspection
+  return acted
+    ? nextInspection(inspection, { kind: 'corrective action accepted' }, switchingRules(inputs))
+    : inspection
 }
 
 /** A discontinued series is looked at as tightened, so that its lots still have a plan to be read by. */
@@ -186,17 +162,17 @@ function planAfterLook(
     method,
     tested,
     settings,
-    context,
+    inputs,
   }: {
     readonly method: SampledMethod
     readonly tested: TestedLot
     readonly settings: SamplingSettings
-    readonly context: SamplingContext
+    readonly inputs: SamplingInputs
   },
 ): { readonly plan: SamplingPlan; readonly look?: LookAtNormality } {
   const plan = planUnder(inspection, lot, method, settings)
   if (plan.kind !== 'variables' || !tested.tally) return { plan }
-  const look = lookAtNormality(tested.tally, context.normalityMin)
+  const look = lookAtNormality(tested.tally, fractionOf(inputs.normality))
   if (!look.skewed) return { plan, look }
   return { plan: planUnder(inspection, lot, method, { ...settings, scheme: 'single' }), look }
 }

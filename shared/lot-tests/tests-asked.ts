@@ -1,7 +1,9 @@
 import { methodName } from '@/shared/methods/test-methods'
 import type { Lot } from '@/shared/records/lot'
+import { kindAndPart } from '@/shared/records/lot-identity'
 import { conditionAbout, conditionInWords, conditionsFor, type StatedCondition } from './stated-conditions'
-import { sortTests, type TestDemands } from './test-status'
+import type { ConditionInputs } from './condition-differences'
+import { sortTests, type CountingInputs } from './counted-tests'
 
 /** One test asked of a lot: its method, under the stated condition that tells it from others by the method. */
 export interface TestAsked {
@@ -15,30 +17,39 @@ export interface TestAsked {
 export const testInWords = ({ method, condition, stated }: TestAsked): string =>
   [methodName(method), conditionInWords(condition, stated)].filter(Boolean).join(' ')
 
-/** A test's name with the condition that tells it from others by the method. */
-export const labelOf = (
-  label: string,
-  condition: StatedCondition | undefined,
-  stated: readonly StatedCondition[],
-): string => [label, conditionInWords(condition, stated)].filter(Boolean).join(', ')
+/** A test as a table names it, by its method's label. */
+export const testLabel = (label: string, { condition, stated }: TestAsked): string =>
+  [label, conditionInWords(condition, stated)].filter(Boolean).join(', ')
 
 /** The same as data: its method, and what tells its condition from those stated beside it. */
 export const testKey = ({ method, condition, stated }: TestAsked): string =>
   [method, ...Object.values(conditionAbout(condition, stated))].join(' ')
 
 /** Every test that a method stands for on a lot: one for each condition stated for it. */
-export function testsAsked(lot: Lot, method: string, { specified }: TestDemands): readonly TestAsked[] {
-  const stated = conditionsFor(specified, method, lot)
+export function testsAsked(
+  lot: Pick<Lot, 'kind' | 'part'>,
+  method: string,
+  { conditions = [] }: Pick<ConditionInputs, 'conditions'>,
+): readonly TestAsked[] {
+  const stated = conditionsFor(conditions, method, lot)
   return stated.length === 0
     ? [{ method, condition: undefined, stated }]
     : stated.map((condition) => ({ method, condition, stated }))
 }
 
 /** Those of which no result counts. */
-export const untried = (lot: Lot, methods: readonly string[], demands: TestDemands): readonly TestAsked[] =>
+export const untried = (lot: Lot, methods: readonly string[], inputs: CountingInputs): readonly TestAsked[] =>
   methods
-    .flatMap((method) => testsAsked(lot, method, demands))
+    .flatMap((method) => testsAsked(lot, method, inputs))
     .filter(
       ({ method, condition }) =>
-        !sortTests(lot, method, demands, condition).counted.some(({ readings }) => readings.count > 0),
+        !sortTests(lot, method, inputs, condition).counted.some(({ readings }) => readings.count > 0),
     )
+
+/** Whether the plan asks a method of a lot's part. */
+export function askedOf(
+  needed: readonly { readonly kind: string; readonly part: string; readonly method: string }[],
+): (lot: { readonly kind: string; readonly part: string }, method: string) => boolean {
+  const asked = new Set(needed.map((row) => `${kindAndPart(row)}\n${row.method}`))
+  return (lot, method) => asked.has(`${kindAndPart(lot)}\n${method}`)
+}
