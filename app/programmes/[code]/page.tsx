@@ -1,24 +1,15 @@
-import { addressPart } from '@/app/address-part'
 import { newItemAddress, printAddress, routeCardAddress, summaryAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { statusOf } from '@/app/programmes/status'
 import { ButtonLink } from '@/app/ui/button'
 import { refusal } from '@/shared/policy'
 import { RouteCard } from './route-card'
 
-interface RouteCardPageProps {
-  params: Promise<{ code: string }>
-}
-
-export async function generateMetadata({ params }: RouteCardPageProps) {
-  return { title: `${addressPart((await params).code)} – Liquidus` }
-}
+export const generateMetadata = programmeTitle(({ code }) => `${code}`)
 
 /** A programme on one sheet: the four stages, what stands in them, and their gates. */
-export default async function RouteCardPage({ params }: RouteCardPageProps) {
-  const { code } = await params
-  const visit = await visitProgramme(code)
+export default programmePage(async ({ visit }) => {
   const { view } = visit
   const programme = view.state.programme
   const lead = view.state.members.find(({ personId }) => personId === programme.leadId)
@@ -49,4 +40,4 @@ export default async function RouteCardPage({ params }: RouteCardPageProps) {
       )}
     </ProgrammeSheet>
   )
-}
+})

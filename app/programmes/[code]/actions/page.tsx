@@ -1,7 +1,7 @@
 import { notFound } from 'next/navigation'
 import { actionsAddress, itemAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Day } from '@/app/ui/date'
 import { DepartmentTag } from '@/app/ui/department-tag'
 import { Empty } from '@/app/ui/empty'
@@ -13,14 +13,10 @@ import { findItem } from '@/shared/catalogue/standard-plan'
 import { actionStatus, isClosed } from '@/shared/gate/action-status'
 import { actionColumns } from './action-columns'
 
-interface ActionsPageProps {
-  params: Promise<{ code: string }>
-}
+export const generateMetadata = programmeTitle(({ code }) => `Actions, ${code}`)
 
 /** What the departments have asked each other: the open questions first, oldest due first. */
-export default async function ActionsPage({ params }: ActionsPageProps) {
-  const visit = await visitProgramme((await params).code)
-  const code = visit.view.code
+export default programmePage(async ({ visit, code }) => {
   if (!code) notFound()
   const actions = visit.view.state.actions
   const today = visit.view.state.facts.today
@@ -67,7 +63,7 @@ export default async function ActionsPage({ params }: ActionsPageProps) {
       )}
     </ProgrammeSheet>
   )
-}
+})
 
 function ActionTable({
   view,

@@ -1,28 +1,16 @@
-import { addressPart } from '@/app/address-part'
 import { ageingAddress, itemAddress, lotsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { boardStorageMonths, leadStorageMonths, storageTemperature } from '@/shared/plan/parameters/storage'
 import { AgeingForm } from './ageing-form'
 import { AgeingsShown } from './ageings-shown'
 import { ageingQuestionFrom } from './ageing-question'
 
-interface AgeingPageProps {
-  params: Promise<{ code: string }>
-  searchParams: Promise<Record<string, string | undefined>>
-}
-
-export async function generateMetadata({ params }: AgeingPageProps) {
-  return { title: `Ageing equivalence, ${addressPart((await params).code)} – Liquidus` }
-}
+export const generateMetadata = programmeTitle(({ code }) => `Ageing equivalence, ${code}`)
 
 /** Every artificial ageing against the store: months by each published set of constants, and why steam has none. */
-export default async function AgeingPage({ params, searchParams }: AgeingPageProps) {
-  const { code: asked } = await params
-  const given = await searchParams
-  const visit = await visitProgramme(asked)
-  const code = visit.view.code
+export default programmePage(async ({ visit, code, searchParams: given }) => {
   return (
     <ProgrammeSheet
       visit={visit}
@@ -53,7 +41,7 @@ export default async function AgeingPage({ params, searchParams }: AgeingPagePro
       }}
     </ProgrammeSheet>
   )
-}
+})
 
 function storeSpecified({ state: { facts } }: ProgrammeView) {
   const numberOf = (key: string) => {

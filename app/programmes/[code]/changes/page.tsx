@@ -1,7 +1,6 @@
-import { addressPart } from '@/app/address-part'
 import { changeNoticesAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Empty } from '@/app/ui/empty'
 import { Section } from '@/app/ui/section'
 import { readChangeNotices } from '@/lib/queries/change-notices'
@@ -9,19 +8,10 @@ import { refusal } from '@/shared/policy'
 import { NoticeTable } from './notice-table'
 import { OpenNotice } from './open-notice'
 
-interface ChangesPageProps {
-  params: Promise<{ code: string }>
-}
-
-export async function generateMetadata({ params }: ChangesPageProps) {
-  return { title: `Change notices, ${addressPart((await params).code)} – Liquidus` }
-}
+export const generateMetadata = programmeTitle(({ code }) => `Change notices, ${code}`)
 
 /** Changes that are decided together: the open notices first, and what became of the others. */
-export default async function ChangesPage({ params }: ChangesPageProps) {
-  const { code: asked } = await params
-  const visit = await visitProgramme(asked)
-  const code = visit.view.code
+export default programmePage(async ({ visit, code }) => {
   const notices = await readChangeNotices(visit.view.state.programme.id)
   const open = notices.filter(({ disposition }) => !disposition)
   const closed = notices.filter(({ disposition }) => disposition)
@@ -61,4 +51,4 @@ export default async function ChangesPage({ params }: ChangesPageProps) {
       )}
     </ProgrammeSheet>
   )
-}
+})

@@ -1,6 +1,6 @@
 import { compareAddress, newProgrammeAddress, programmesAddress, routeCardAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Button } from '@/app/ui/button'
 import { TextField } from '@/app/ui/field'
 import { Notice } from '@/app/ui/notice'
@@ -8,17 +8,11 @@ import { readProgramme } from '@/lib/queries/programme-reader'
 import { programmeDifference } from '@/shared/gate/programme-difference'
 import { Differences } from './differences'
 
-interface ComparePageProps {
-  params: Promise<{ code: string }>
-  searchParams: Promise<{ with?: string }>
-}
+export const generateMetadata = programmeTitle(({ code }) => `Comparison, ${code}`)
 
 /** Two programmes side by side: the values, limits, verdicts and items that differ. */
-export default async function ComparePage({ params, searchParams }: ComparePageProps) {
-  const { code: asked } = await params
-  const wanted = (await searchParams).with?.trim().toUpperCase() ?? ''
-  const visit = await visitProgramme(asked)
-  const code = visit.view.code
+export default programmePage<object, { with?: string }>(async ({ visit, code, searchParams }) => {
+  const wanted = searchParams.with?.trim().toUpperCase() ?? ''
   const read = wanted && wanted !== code ? await readProgramme(wanted, visit.person) : undefined
   const other = read?.found ? read.view : undefined
   const difference = other && programmeDifference(visit.view, other)
@@ -78,4 +72,4 @@ export default async function ComparePage({ params, searchParams }: ComparePageP
       )}
     </ProgrammeSheet>
   )
-}
+})

@@ -1,25 +1,16 @@
-import { addressPart } from '@/app/address-part'
 import { concessionsAddress, routeCardAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Empty } from '@/app/ui/empty'
 import { Section } from '@/app/ui/section'
 import { CONCESSION_STANDINGS, concessionStatus, isPermit } from '@/shared/gate/concession'
 import { ConcessionTable } from './concession-table'
 
-interface ConcessionsPageProps {
-  params: Promise<{ code: string }>
-}
-
-export async function generateMetadata({ params }: ConcessionsPageProps) {
-  return { title: `Concessions, ${addressPart((await params).code)} – Liquidus` }
-}
+export const generateMetadata = programmeTitle(({ code }) => `Concessions, ${code}`)
 
 /** Everything that a programme lets pass or permits to depart, in force or not. */
-export default async function ConcessionsPage({ params }: ConcessionsPageProps) {
-  const { code: asked } = await params
-  const visit = await visitProgramme(asked)
-  const { code, state, judgement } = visit.view
+export default programmePage(async ({ visit, code }) => {
+  const { state, judgement } = visit.view
   const { concessions, facts } = state
   const standing = concessions.map(
     (entry) => CONCESSION_STANDINGS[concessionStatus(entry, judgement.findings.get(entry.rule), facts)],
@@ -66,4 +57,4 @@ export default async function ConcessionsPage({ params }: ConcessionsPageProps) 
       )}
     </ProgrammeSheet>
   )
-}
+})

@@ -1,6 +1,6 @@
 import { costAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { lateRevisions } from '@/lib/queries/late-revisions'
 import { readMoneyCeiling } from '@/lib/queries/money-ceiling'
 import { readOptionStudies } from '@/lib/queries/option-studies'
@@ -15,14 +15,10 @@ import { ByDecision } from './by-decision'
 import { costsOf } from './costs'
 import { WhenCheaper } from './when-cheaper'
 
-interface CostPageProps {
-  params: Promise<{ code: string }>
-}
+export const generateMetadata = programmeTitle(({ code }) => `Cost, ${code}`)
 
 /** What quality costs and what failure cost, by class and by decision, and when a change is cheap. */
-export default async function CostPage({ params }: CostPageProps) {
-  const { code: asked } = await params
-  const visit = await visitProgramme(asked)
+export default programmePage(async ({ visit }) => {
   const { view } = visit
   const code = view.code
   const { id } = view.state.programme
@@ -76,7 +72,7 @@ export default async function CostPage({ params }: CostPageProps) {
       )}
     </ProgrammeSheet>
   )
-}
+})
 
 /** The sum where all of it has a price; else the least it can be, and what has none. */
 function spentInWords({ sum, total, unpriced: { rework, returns } }: QualityCostSummary): string {

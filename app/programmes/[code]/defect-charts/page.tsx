@@ -1,25 +1,13 @@
-import { addressPart } from '@/app/address-part'
 import { inspectionsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import type { DefectChartAsked } from './chart-asked'
 import { DefectCharts } from './defect-charts'
 
-interface DefectChartsPageProps {
-  params: Promise<{ code: string }>
-  searchParams: Promise<DefectChartAsked>
-}
-
-export async function generateMetadata({ params }: DefectChartsPageProps) {
-  return { title: `Defect control charts, ${addressPart((await params).code)} – Liquidus` }
-}
+export const generateMetadata = programmeTitle(({ code }) => `Defect control charts, ${code}`)
 
 /** What inspections find, in the order they find it, against its own level. */
-export default async function DefectChartsPage({ params, searchParams }: DefectChartsPageProps) {
-  const { code: programme } = await params
-  const asked = await searchParams
-  const visit = await visitProgramme(programme)
-  const code = visit.view.code
+export default programmePage<object, DefectChartAsked>(async ({ visit, code, searchParams: asked }) => {
   return (
     <ProgrammeSheet
       visit={visit}
@@ -33,4 +21,4 @@ export default async function DefectChartsPage({ params, searchParams }: DefectC
       {(view) => <DefectCharts view={view} asked={asked} />}
     </ProgrammeSheet>
   )
-}
+})

@@ -1,7 +1,7 @@
 import { benchAddress, inspectionsAddress } from '@/app/addresses'
 import { GatesShut } from '@/app/frame/gates-shut'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { ButtonLink } from '@/app/ui/button'
 import { formatNumber } from '@/shared/quantity/format'
 import { STAGE_OF_INSPECTION } from '@/shared/gate/shut-gates'
@@ -16,61 +16,56 @@ import { InspectionPlaces } from './places'
 import { WhereTheyLie } from './where-they-lie'
 import { Yields } from './yields'
 
-interface InspectionsPageProps {
-  params: Promise<{ code: string }>
-  searchParams: Promise<{ find?: string; page?: string }>
-}
+export const generateMetadata = programmeTitle(({ code }) => `Inspections, ${code}`)
 
 /** Assemblies looked at, the defects found on them, and what they prove. */
-export default async function InspectionsPage({ params, searchParams }: InspectionsPageProps) {
-  const { code: asked } = await params
-  const { find = '', page = '1' } = await searchParams
-  const visit = await visitProgramme(asked)
-  const code = visit.view.code
-  const facts = defectFactsOf(visit.view)
-  const { record, held = [] } = facts
-  return (
-    <ProgrammeSheet
-      visit={visit}
-      code={code}
-      at={inspectionsAddress(code)}
-      place={[{ text: 'Inspections' }]}
-      title="Inspections"
-      supplement="Joints seen and defects found, judged against the joint budget of the specification"
-      cells={[
-        { label: 'Assemblies', value: record.assembliesSeen },
-        { label: 'Joints seen', value: record.jointsSeen },
-        { label: 'Defective joints', value: record.defective },
-        { label: 'Per million', value: held[0] ? formatNumber(held[0].perMillion, 3) : '–' },
-        { label: 'Budget', value: held[0] ? formatNumber(held[0].status.budgetPerMillion, 3) : 'not set' },
-      ]}
-    >
-      {(view) => (
-        <>
-          <InspectionPlaces code={view.code} at={inspectionsAddress(view.code)} />
-          {!refusal('record-inspection', view.actor) && (
-            <div className="form-stack">
-              <GatesShut view={view} stage={STAGE_OF_INSPECTION} what="Assemblies are inspected" />
-              <p>
-                <ButtonLink kind="primary" href={benchAddress(view.code)}>
-                  Inspect at the bench
-                </ButtonLink>
-              </p>
-              <ManyAtOnce view={view} />
-            </div>
-          )}
-          {
-            <>
-              <AgainstBudget view={view} facts={facts} />
-              <WhereTheyLie view={view} facts={facts} />
-              <DefectiveJoints view={view} facts={facts} />
-              <Yields view={view} facts={facts} />
-              <PlanKept view={view} />
-            </>
-          }
-          <AssembliesSeen view={view} find={find} page={Number.parseInt(page, 10) || 1} />
-        </>
-      )}
-    </ProgrammeSheet>
-  )
-}
+export default programmePage<object, { find?: string; page?: string }>(
+  async ({ visit, code, searchParams: { find = '', page = '1' } }) => {
+    const facts = defectFactsOf(visit.view)
+    const { record, held = [] } = facts
+    return (
+      <ProgrammeSheet
+        visit={visit}
+        code={code}
+        at={inspectionsAddress(code)}
+        place={[{ text: 'Inspections' }]}
+        title="Inspections"
+        supplement="Joints seen and defects found, judged against the joint budget of the specification"
+        cells={[
+          { label: 'Assemblies', value: record.assembliesSeen },
+          { label: 'Joints seen', value: record.jointsSeen },
+          { label: 'Defective joints', value: record.defective },
+          { label: 'Per million', value: held[0] ? formatNumber(held[0].perMillion, 3) : '–' },
+          { label: 'Budget', value: held[0] ? formatNumber(held[0].status.budgetPerMillion, 3) : 'not set' },
+        ]}
+      >
+        {(view) => (
+          <>
+            <InspectionPlaces code={view.code} at={inspectionsAddress(view.code)} />
+            {!refusal('record-inspection', view.actor) && (
+              <div className="form-stack">
+                <GatesShut view={view} stage={STAGE_OF_INSPECTION} what="Assemblies are inspected" />
+                <p>
+                  <ButtonLink kind="primary" href={benchAddress(view.code)}>
+                    Inspect at the bench
+                  </ButtonLink>
+                </p>
+                <ManyAtOnce view={view} />
+              </div>
+            )}
+            {
+              <>
+                <AgainstBudget view={view} facts={facts} />
+                <WhereTheyLie view={view} facts={facts} />
+                <DefectiveJoints view={view} facts={facts} />
+                <Yields view={view} facts={facts} />
+                <PlanKept view={view} />
+              </>
+            }
+            <AssembliesSeen view={view} find={find} page={Number.parseInt(page, 10) || 1} />
+          </>
+        )}
+      </ProgrammeSheet>
+    )
+  },
+)

@@ -1,7 +1,6 @@
-import { addressPart } from '@/app/address-part'
 import { gaugeAddress, gaugesAddress, instrumentsAddress, lotsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Day } from '@/app/ui/date'
 import { Empty } from '@/app/ui/empty'
 import { RuledTable } from '@/app/ui/ruled-table'
@@ -11,19 +10,10 @@ import { instrumentUses, type InstrumentUses } from '@/shared/instruments/instru
 import { worstVerdict } from '@/shared/rules/finding'
 import { partOfStudy } from './study-part'
 
-interface InstrumentsInUseProps {
-  params: Promise<{ code: string }>
-}
-
-export async function generateMetadata({ params }: InstrumentsInUseProps) {
-  return { title: `Instruments in use, ${addressPart((await params).code)} – Liquidus` }
-}
+export const generateMetadata = programmeTitle(({ code }) => `Instruments in use, ${code}`)
 
 /** The instruments that readings of the programme rest on: in calibration when used, and fit for what they measure. */
-export default async function InstrumentsInUsePage({ params }: InstrumentsInUseProps) {
-  const { code: asked } = await params
-  const visit = await visitProgramme(asked)
-  const code = visit.view.code
+export default programmePage(async ({ visit, code }) => {
   const uses = instrumentUses(visit.view.state.facts.records)
   return (
     <ProgrammeSheet
@@ -52,7 +42,7 @@ export default async function InstrumentsInUsePage({ params }: InstrumentsInUseP
       }
     </ProgrammeSheet>
   )
-}
+})
 
 function InUse({ view, uses }: { view: ProgrammeView; uses: readonly InstrumentUses[] }) {
   return (

@@ -1,6 +1,6 @@
 import { lessonsAddress, newLessonAddress, programmeLessonsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { ButtonLink } from '@/app/ui/button'
 import { Empty } from '@/app/ui/empty'
 import { lessonsOf } from '@/lib/queries/lessons'
@@ -9,15 +9,10 @@ import { refusal } from '@/shared/policy'
 import { BroughtBy } from './brought-by'
 import { LessonSheet } from './lesson-sheet'
 
-interface ProgrammeLessonsPageProps {
-  params: Promise<{ code: string }>
-}
+export const generateMetadata = programmeTitle(({ code }) => `Lessons, ${code}`)
 
 /** What this programme taught the later ones, and what earlier ones taught it. */
-export default async function ProgrammeLessonsPage({ params }: ProgrammeLessonsPageProps) {
-  const { code: asked } = await params
-  const visit = await visitProgramme(asked)
-  const code = visit.view.code
+export default programmePage(async ({ visit, code }) => {
   const lessons = await lessonsOf(visit.view.state.programme.id)
   return (
     <ProgrammeSheet
@@ -62,4 +57,4 @@ export default async function ProgrammeLessonsPage({ params }: ProgrammeLessonsP
       )}
     </ProgrammeSheet>
   )
-}
+})

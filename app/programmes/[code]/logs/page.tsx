@@ -1,7 +1,6 @@
-import { addressPart } from '@/app/address-part'
 import { defectChartsAddress, logsAddress, storageAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { ButtonLink } from '@/app/ui/button'
 import { Empty } from '@/app/ui/empty'
 import { machineTokens } from '@/lib/queries/machine-tokens'
@@ -9,19 +8,10 @@ import { LogTable } from './log-table'
 import { Machines } from './machines'
 import { OpenLogForm } from './open-log'
 
-interface LogsPageProps {
-  params: Promise<{ code: string }>
-}
-
-export async function generateMetadata({ params }: LogsPageProps) {
-  return { title: `Logs, ${addressPart((await params).code)} – Liquidus` }
-}
+export const generateMetadata = programmeTitle(({ code }) => `Logs, ${code}`)
 
 /** The process characteristics that are logged, by line and machine. */
-export default async function LogsPage({ params }: LogsPageProps) {
-  const { code: asked } = await params
-  const visit = await visitProgramme(asked)
-  const code = visit.view.code
+export default programmePage(async ({ visit, code }) => {
   const logs = [...visit.view.state.facts.records.logs.values()].flat()
   const tokens = await machineTokens(visit.view.state.programme.id)
   return (
@@ -54,4 +44,4 @@ export default async function LogsPage({ params }: LogsPageProps) {
       )}
     </ProgrammeSheet>
   )
-}
+})

@@ -6,9 +6,8 @@ import {
   samplingAddress,
   storageAddress,
 } from '@/app/addresses'
-import { addressPart } from '@/app/address-part'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { ButtonLink } from '@/app/ui/button'
 import { Empty } from '@/app/ui/empty'
 import { refusal } from '@/shared/policy'
@@ -16,19 +15,10 @@ import { LotTable } from './lot-table'
 import { ReceiveForm } from './receive-form'
 import { SeriesOfLots } from './series-of-lots'
 
-interface LotsPageProps {
-  params: Promise<{ code: string }>
-}
-
-export async function generateMetadata({ params }: LotsPageProps) {
-  return { title: `Lots, ${addressPart((await params).code)} – Liquidus` }
-}
+export const generateMetadata = programmeTitle(({ code }) => `Lots, ${code}`)
 
 /** Delivered batches: how they were tested, what was decided, and where they went. */
-export default async function LotsPage({ params }: LotsPageProps) {
-  const { code: asked } = await params
-  const visit = await visitProgramme(asked)
-  const code = visit.view.code
+export default programmePage(async ({ visit, code }) => {
   const lots = visit.view.state.facts.records.lots
   return (
     <ProgrammeSheet
@@ -69,4 +59,4 @@ export default async function LotsPage({ params }: LotsPageProps) {
       }}
     </ProgrammeSheet>
   )
-}
+})

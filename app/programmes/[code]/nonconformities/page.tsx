@@ -1,6 +1,6 @@
 import { newNonconformityAddress, nonconformitiesAddress, nonconformityAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { ButtonLink } from '@/app/ui/button'
 import { Day } from '@/app/ui/date'
 import { DepartmentTag } from '@/app/ui/department-tag'
@@ -11,14 +11,11 @@ import { STANDINGS, standingOf } from '@/shared/nonconformities/standing'
 import { refusal } from '@/shared/policy'
 import { placeInWords } from './place-in-words'
 
-interface NonconformitiesPageProps {
-  params: Promise<{ code: string }>
-}
+export const generateMetadata = programmeTitle(({ code }) => `Nonconformities, ${code}`)
 
 /** What was found that does not fulfil what was required, and how far it is seen to. */
-export default async function NonconformitiesPage({ params }: NonconformitiesPageProps) {
-  const visit = await visitProgramme((await params).code)
-  const { code, state } = visit.view
+export default programmePage(async ({ visit, code }) => {
+  const { state } = visit.view
   const rows = (await readNonconformities(state.programme.id)).map((one) => ({
     ...one,
     standing: standingOf(one.steps),
@@ -75,4 +72,4 @@ export default async function NonconformitiesPage({ params }: NonconformitiesPag
       )}
     </ProgrammeSheet>
   )
-}
+})

@@ -1,7 +1,6 @@
-import { addressPart } from '@/app/address-part'
 import { newOptionAddress, optionsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { ButtonLink } from '@/app/ui/button'
 import { Empty } from '@/app/ui/empty'
 import { Section } from '@/app/ui/section'
@@ -9,19 +8,10 @@ import { readOptionStudies } from '@/lib/queries/option-studies'
 import { refusal } from '@/shared/policy'
 import { StudyTable } from './study-table'
 
-interface OptionsPageProps {
-  params: Promise<{ code: string }>
-}
-
-export async function generateMetadata({ params }: OptionsPageProps) {
-  return { title: `Options, ${addressPart((await params).code)} – Liquidus` }
-}
+export const generateMetadata = programmeTitle(({ code }) => `Options, ${code}`)
 
 /** The choices that were laid side by side: the undecided first. */
-export default async function OptionsPage({ params }: OptionsPageProps) {
-  const { code: asked } = await params
-  const visit = await visitProgramme(asked)
-  const code = visit.view.code
+export default programmePage(async ({ visit, code }) => {
   const studies = await readOptionStudies(visit.view.state.programme.id)
   const open = studies.filter(({ adoption }) => !adoption)
   const decided = studies.filter(({ adoption }) => adoption)
@@ -70,4 +60,4 @@ export default async function OptionsPage({ params }: OptionsPageProps) {
       }}
     </ProgrammeSheet>
   )
-}
+})

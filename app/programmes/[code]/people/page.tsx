@@ -1,6 +1,6 @@
 import { membersAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Disclosure } from '@/app/ui/disclosure'
 import { Section } from '@/app/ui/section'
 import { refusal } from '@/shared/policy'
@@ -9,15 +9,10 @@ import { MemberTable } from './member-table'
 import { RightsTable } from './rights-table'
 import { TakeLeadForm } from './take-lead-form'
 
-interface MembersPageProps {
-  params: Promise<{ code: string }>
-}
+export const generateMetadata = programmeTitle(({ code }) => `People, ${code}`)
 
 /** Who takes part in the programme, for which department, and who may do what. */
-export default async function MembersPage({ params }: MembersPageProps) {
-  const { code: asked } = await params
-  const visit = await visitProgramme(asked)
-  const code = visit.view.code
+export default programmePage(async ({ visit, code }) => {
   const { members, programme } = visit.view.state
   return (
     <ProgrammeSheet
@@ -51,4 +46,4 @@ export default async function MembersPage({ params }: MembersPageProps) {
       )}
     </ProgrammeSheet>
   )
-}
+})

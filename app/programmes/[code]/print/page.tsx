@@ -1,7 +1,6 @@
-import { addressPart } from '@/app/address-part'
 import { printAddress, routeCardAddress, summaryAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { statusOf } from '@/app/programmes/status'
 import { Digest } from '@/app/ui/digest'
 import { Moment } from '@/app/ui/date'
@@ -9,18 +8,10 @@ import { readOptionStudies } from '@/lib/queries/option-studies'
 import { Pack } from './pack'
 import { PrintButton } from './print-button'
 
-interface PrintPageProps {
-  params: Promise<{ code: string }>
-}
-
-export async function generateMetadata({ params }: PrintPageProps) {
-  return { title: `${addressPart((await params).code)}, print pack – Liquidus` }
-}
+export const generateMetadata = programmeTitle(({ code }) => `${code}, print pack`)
 
 /** The programme as one document for paper, as of the newest entry of its trail. */
-export default async function PrintPage({ params }: PrintPageProps) {
-  const { code: asked } = await params
-  const visit = await visitProgramme(asked)
+export default programmePage(async ({ visit }) => {
   const { view } = visit
   const code = view.code
   const lead = view.state.members.find(({ personId }) => personId === view.state.programme.leadId)
@@ -53,4 +44,4 @@ export default async function PrintPage({ params }: PrintPageProps) {
       )}
     </ProgrammeSheet>
   )
-}
+})

@@ -1,6 +1,6 @@
 import { recordKindAddress, recordsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
@@ -8,15 +8,10 @@ import { STAGE_NAMES, STAGES } from '@/shared/plan/stage'
 import type { RecordKind } from '@/shared/records/record-kind'
 import { RECORD_KINDS } from '@/shared/records/record-kinds'
 
-interface RecordsPageProps {
-  params: Promise<{ code: string }>
-}
+export const generateMetadata = programmeTitle(({ code }) => `Records, ${code}`)
 
 /** Every kind of record the rules read beside lots, logs and inspections. */
-export default async function RecordsPage({ params }: RecordsPageProps) {
-  const { code: asked } = await params
-  const visit = await visitProgramme(asked)
-  const code = visit.view.code
+export default programmePage(async ({ visit, code }) => {
   const kinds: RecordKind[] = Object.values(RECORD_KINDS)
   return (
     <ProgrammeSheet
@@ -64,4 +59,4 @@ export default async function RecordsPage({ params }: RecordsPageProps) {
       }
     </ProgrammeSheet>
   )
-}
+})

@@ -1,6 +1,6 @@
 import { reliabilityAddress, specificationAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Empty } from '@/app/ui/empty'
 import { recordAuthors } from '@/lib/queries/record-authors'
 import { formatQuantity } from '@/shared/quantity/format'
@@ -12,15 +12,10 @@ import { LifeTests } from './life-tests'
 import { RolledUp } from './rolled-up'
 import { Shown } from './shown'
 
-interface ReliabilityPageProps {
-  params: Promise<{ code: string }>
-}
+export const generateMetadata = programmeTitle(({ code }) => `Reliability, ${code}`)
 
 /** The programme's reliability target: what is assumed, what is shown, and what is still to be shown. */
-export default async function ReliabilityPage({ params }: ReliabilityPageProps) {
-  const { code: asked } = await params
-  const visit = await visitProgramme(asked)
-  const code = visit.view.code
+export default programmePage(async ({ visit, code }) => {
   const authors = await recordAuthors(visit.view.state.programme.id, ['life-test'])
   const { known, missing = [] } = knownOf(visit.view)
   return (
@@ -65,4 +60,4 @@ export default async function ReliabilityPage({ params }: ReliabilityPageProps) 
       }
     </ProgrammeSheet>
   )
-}
+})

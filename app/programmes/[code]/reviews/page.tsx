@@ -4,7 +4,7 @@ import { AnsweredDisclosure } from '@/app/forms/answered-disclosure'
 import { CommandForm } from '@/app/forms/command-form'
 import { TextBox } from '@/app/forms/fields'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Day } from '@/app/ui/date'
 import { Empty } from '@/app/ui/empty'
 import { RuledTable } from '@/app/ui/ruled-table'
@@ -15,14 +15,11 @@ import { refusal } from '@/shared/policy'
 import { openReview } from './actions'
 import { AttendanceBoxes } from './attendance-boxes'
 
-interface ReviewsPageProps {
-  params: Promise<{ code: string }>
-}
+export const generateMetadata = programmeTitle(({ code }) => `Design reviews, ${code}`)
 
 /** The design reviews of a programme, and the form to open one. */
-export default async function ReviewsPage({ params }: ReviewsPageProps) {
-  const visit = await visitProgramme((await params).code)
-  const { code, state } = visit.view
+export default programmePage(async ({ visit, code }) => {
+  const { state } = visit.view
   const reviews = await readReviews(state.programme.id)
   return (
     <ProgrammeSheet
@@ -78,7 +75,7 @@ export default async function ReviewsPage({ params }: ReviewsPageProps) {
       )}
     </ProgrammeSheet>
   )
-}
+})
 
 function OpenReview({ view, open }: { view: ProgrammeView; open: boolean }) {
   if (refusal('open-review', view.actor)) return null

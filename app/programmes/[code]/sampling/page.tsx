@@ -1,7 +1,6 @@
-import { addressPart } from '@/app/address-part'
 import { lotsAddress, samplingAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { samplingSpecified } from '@/shared/sampling/sampling-of-lot'
 import { settingsOf } from '@/shared/sampling/sampling-reads'
 import { governingRequirement } from '@/shared/plan/requirement'
@@ -10,21 +9,10 @@ import { PlanShown } from './plan-shown'
 import { PlannerForm } from './planner-form'
 import { questionFrom, USUAL_SETTINGS } from './plan-question'
 
-interface SamplingPageProps {
-  params: Promise<{ code: string }>
-  searchParams: Promise<Record<string, string | undefined>>
-}
-
-export async function generateMetadata({ params }: SamplingPageProps) {
-  return { title: `Sampling planner, ${addressPart((await params).code)} – Liquidus` }
-}
+export const generateMetadata = programmeTitle(({ code }) => `Sampling planner, ${code}`)
 
 /** How many to try of a lot, what the plan lets through, and what it proves; before any lot is there. */
-export default async function SamplingPage({ params, searchParams }: SamplingPageProps) {
-  const { code: asked } = await params
-  const given = await searchParams
-  const visit = await visitProgramme(asked)
-  const code = visit.view.code
+export default programmePage(async ({ visit, code, searchParams: given }) => {
   return (
     <ProgrammeSheet
       visit={visit}
@@ -56,4 +44,4 @@ export default async function SamplingPage({ params, searchParams }: SamplingPag
       }}
     </ProgrammeSheet>
   )
-}
+})

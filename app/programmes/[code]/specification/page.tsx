@@ -1,6 +1,6 @@
 import { compareAddress, specificationAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Empty } from '@/app/ui/empty'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
@@ -12,40 +12,36 @@ import { ItemValues } from './item-values'
 import { Limits } from './limits'
 import { sheetFilter, type SheetFilter } from './sheet-filter'
 
-interface SpecificationPageProps {
-  params: Promise<{ code: string }>
-  searchParams: Promise<Record<string, string | string[] | undefined>>
-}
+export const generateMetadata = programmeTitle(({ code }) => `Specification, ${code}`)
 
 /** Every specified value and every limit of the programme on one sheet. */
-export default async function SpecificationPage({ params, searchParams }: SpecificationPageProps) {
-  const { code: asked } = await params
-  const filter = sheetFilter(await searchParams)
-  const visit = await visitProgramme(asked)
-  const code = visit.view.code
-  return (
-    <ProgrammeSheet
-      visit={visit}
-      code={code}
-      at={specificationAddress(code)}
-      place={[{ text: 'Specification' }]}
-      title="Specification"
-      supplement="What every later limit and finding is judged on"
-      cells={cellsOf(visit.view)}
-    >
-      {(view) => (
-        <>
-          <FilterForm code={code} filter={filter} />
-          {filter.shown !== 'relaxed' && <Values view={view} filter={filter} />}
-          <Limits view={view} filter={filter} />
-          <p className="print-hidden">
-            <a href={compareAddress(code)}>Compare with another programme</a>
-          </p>
-        </>
-      )}
-    </ProgrammeSheet>
-  )
-}
+export default programmePage<object, Record<string, string | string[] | undefined>>(
+  async ({ visit, code, searchParams }) => {
+    const filter = sheetFilter(searchParams)
+    return (
+      <ProgrammeSheet
+        visit={visit}
+        code={code}
+        at={specificationAddress(code)}
+        place={[{ text: 'Specification' }]}
+        title="Specification"
+        supplement="What every later limit and finding is judged on"
+        cells={cellsOf(visit.view)}
+      >
+        {(view) => (
+          <>
+            <FilterForm code={code} filter={filter} />
+            {filter.shown !== 'relaxed' && <Values view={view} filter={filter} />}
+            <Limits view={view} filter={filter} />
+            <p className="print-hidden">
+              <a href={compareAddress(code)}>Compare with another programme</a>
+            </p>
+          </>
+        )}
+      </ProgrammeSheet>
+    )
+  },
+)
 
 function cellsOf({ state }: ProgrammeView) {
   const parameters = state.items

@@ -1,24 +1,14 @@
-import { addressPart } from '@/app/address-part'
 import { lotsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { lotClocks } from '@/shared/storage/lot-clocks'
 import { StorageClocks } from './storage-clocks'
 import { StoreClimate } from './store-climate'
 
-interface StoragePageProps {
-  params: Promise<{ code: string }>
-}
-
-export async function generateMetadata({ params }: StoragePageProps) {
-  return { title: `Storage, ${addressPart((await params).code)} – Liquidus` }
-}
+export const generateMetadata = programmeTitle(({ code }) => `Storage, ${code}`)
 
 /** Which lot must be soldered by when, and which is to be used first. */
-export default async function StoragePage({ params }: StoragePageProps) {
-  const { code: programme } = await params
-  const visit = await visitProgramme(programme)
-  const code = visit.view.code
+export default programmePage(async ({ visit, code }) => {
   const clocks = lotClocks(visit.view.state.facts)
   const count = (wanted: (days: number | undefined) => boolean) =>
     clocks?.filter(({ daysLeft }) => wanted(daysLeft)).length ?? 0
@@ -48,4 +38,4 @@ export default async function StoragePage({ params }: StoragePageProps) {
       )}
     </ProgrammeSheet>
   )
-}
+})

@@ -1,6 +1,6 @@
 import { trailAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Digest } from '@/app/ui/digest'
 import { Empty } from '@/app/ui/empty'
 import { Pagination } from '@/app/ui/pagination'
@@ -13,45 +13,30 @@ import { SearchForm } from './search-form'
 import { Verdict } from './verdict'
 import { VerifyButton } from './verify-button'
 
-interface TrailPageProps {
-  params: Promise<{ code: string }>
-  searchParams: Promise<Record<string, string | string[] | undefined>>
-}
+export const generateMetadata = programmeTitle(({ code }) => `Decision trail, ${code}`)
 
 /** Who decided what, when and why; and the proof that it still says so. */
-export default async function TrailPage({ params, searchParams }: TrailPageProps) {
-  const { code: asked } = await params
-  const given = await searchParams
-  const visit = await visitProgramme(asked)
-  const code = visit.view?.code ?? asked
-  const id = visit.view?.state.programme.id
-  const search = trailSearchFrom(given)
-  const page = id ? await readTrail(id, search) : undefined
-  const verdict = id && given['verify'] ? await verdictOnStored(id) : undefined
-  const at = trailAddress(code)
-  return (
-    <ProgrammeSheet
-      visit={visit}
-      code={code}
-      at={at}
-      place={[{ text: 'Trail' }]}
-      title="Decision trail"
-      supplement="Append-only; each entry carries the hash of the one before"
-      cells={
-        visit.view
-          ? [
-              { label: 'Entries', value: visit.view.head.seq },
-              {
-                label: 'Newest hash',
-                value: <Digest value={visit.view.head.hash} length={24} />,
-                wide: true,
-              },
-            ]
-          : []
-      }
-    >
-      {() =>
-        page && (
+export default programmePage<object, Record<string, string | string[] | undefined>>(
+  async ({ visit, code, searchParams: given }) => {
+    const { id } = visit.view.state.programme
+    const search = trailSearchFrom(given)
+    const page = await readTrail(id, search)
+    const verdict = given['verify'] ? await verdictOnStored(id) : undefined
+    const at = trailAddress(code)
+    return (
+      <ProgrammeSheet
+        visit={visit}
+        code={code}
+        at={at}
+        place={[{ text: 'Trail' }]}
+        title="Decision trail"
+        supplement="Append-only; each entry carries the hash of the one before"
+        cells={[
+          { label: 'Entries', value: visit.view.head.seq },
+          { label: 'Newest hash', value: <Digest value={visit.view.head.hash} length={24} />, wide: true },
+        ]}
+      >
+        {() => (
           <>
             <Section
               heading="Proof"
@@ -81,8 +66,8 @@ export default async function TrailPage({ params, searchParams }: TrailPageProps
               />
             </Section>
           </>
-        )
-      }
-    </ProgrammeSheet>
-  )
-}
+        )}
+      </ProgrammeSheet>
+    )
+  },
+)

@@ -2,25 +2,16 @@ import { notFound } from 'next/navigation'
 import { addressPart } from '@/app/address-part'
 import { assembliesAddress, lotsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { assemblyLife } from '@/shared/records/assembly-life'
 import { LifeTable } from './life-table'
 import { LotsInIt } from './lots-in-it'
 
-interface AssemblyPageProps {
-  params: Promise<{ code: string; serial: string }>
-}
-
-export async function generateMetadata({ params }: AssemblyPageProps) {
-  return { title: `Assembly ${addressPart((await params).serial)} – Liquidus` }
-}
+export const generateMetadata = programmeTitle<{ serial: string }>(({ serial }) => `Assembly ${serial}`)
 
 /** One assembly: the lots it is made of, and what was done to it from delivery to service. */
-export default async function AssemblyPage({ params }: AssemblyPageProps) {
-  const { code: asked, serial: key } = await params
+export default programmePage<{ serial: string }>(async ({ visit, code, params: { serial: key } }) => {
   const serial = addressPart(key)
-  const visit = await visitProgramme(asked)
-  const code = visit.view.code
   const life = assemblyLife(visit.view.state.facts.records, serial)
   if (!life) notFound()
   const defects = life.inspections.reduce((sum, { defects: found }) => sum + found.length, 0)
@@ -50,4 +41,4 @@ export default async function AssemblyPage({ params }: AssemblyPageProps) {
       )}
     </ProgrammeSheet>
   )
-}
+})

@@ -2,7 +2,7 @@ import { notFound } from 'next/navigation'
 import { addressPart } from '@/app/address-part'
 import { itemAddress, routeCardAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Notice } from '@/app/ui/notice'
 import { OnThisSheet } from '@/app/ui/on-this-sheet'
 import { findBoardArchive, readBoard } from '@/lib/queries/board-files'
@@ -14,19 +14,10 @@ import { BoardPicture } from './board-picture'
 import { ConductorWidths, HoleGroups, LeastGaps, NarrowestRings } from './board-tables'
 import { LayerFiles } from './layer-files'
 
-interface BoardPageProps {
-  params: Promise<{ code: string; evidence: string }>
-}
-
-export async function generateMetadata({ params }: BoardPageProps) {
-  return { title: `Board files, ${addressPart((await params).code)} – Liquidus` }
-}
+export const generateMetadata = programmeTitle(({ code }) => `Board files, ${code}`)
 
 /** What an archive of board files says of the board. */
-export default async function BoardPage({ params }: BoardPageProps) {
-  const { code: given, evidence } = await params
-  const visit = await visitProgramme(given)
-  const code = visit.view.code
+export default programmePage<{ evidence: string }>(async ({ visit, code, params: { evidence } }) => {
   const archive = await findBoardArchive(visit.view.state.programme.id, addressPart(evidence))
   if (!archive) notFound()
   const read = await readBoard(archive)
@@ -85,7 +76,7 @@ export default async function BoardPage({ params }: BoardPageProps) {
       }
     </ProgrammeSheet>
   )
-}
+})
 
 /** The parts of the sheet that have something in them. */
 const partsOf = (board: Board, rings: readonly RingPlace[]) =>

@@ -1,3 +1,4 @@
+import { findRule } from '@/shared/catalogue/standard-plan'
 import { notFound } from 'next/navigation'
 import { itemAddress, routeCardAddress } from '@/app/addresses'
 import { Comments } from '@/app/deliberation/comments'
@@ -5,7 +6,7 @@ import { NonconformitiesFrom } from '@/app/deliberation/open-nonconformity-from'
 import { FindingSheet } from '@/app/findings/finding-sheet'
 import { WhereDrawn } from '@/app/findings/where-drawn'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { ProposeFrom } from '@/app/lessons/propose-from'
 import { Section } from '@/app/ui/section'
 import { VerdictMark } from '@/app/ui/verdict-mark'
@@ -13,15 +14,12 @@ import { STAGE_NAMES } from '@/shared/plan/stage'
 import { Concessions } from './concessions'
 import { Inputs } from './inputs'
 
-interface FindingPageProps {
-  params: Promise<{ code: string; rule: string }>
-}
+export const generateMetadata = programmeTitle<{ rule: string }>(
+  ({ code, rule }) => `${findRule(rule)?.title ?? 'Finding'}, ${code}`,
+)
 
 /** One finding with its whole working, and the walk back from it to every input, its author and its reason. */
-export default async function FindingPage({ params }: FindingPageProps) {
-  const { code: asked, rule: id } = await params
-  const visit = await visitProgramme(asked)
-  const code = visit.view.code
+export default programmePage<{ rule: string }>(async ({ visit, code, params: { rule: id } }) => {
   const item = visit.view.state.items.find(({ definition }) =>
     definition.rules.some((rule) => rule.id === id),
   )
@@ -64,4 +62,4 @@ export default async function FindingPage({ params }: FindingPageProps) {
       )}
     </ProgrammeSheet>
   )
-}
+})

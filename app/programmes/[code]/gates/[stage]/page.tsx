@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto'
 import { notFound } from 'next/navigation'
 import { gateAddress, routeCardAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Digest } from '@/app/ui/digest'
 import { GateMark } from '@/app/ui/gate-mark'
 import { STAGE_NAMES, STAGES, type Stage } from '@/shared/plan/stage'
@@ -10,17 +10,14 @@ import { Blockers } from './blockers'
 import { Covered } from './covered'
 import { Signatures } from './signatures'
 
-interface GatePageProps {
-  params: Promise<{ code: string; stage: string }>
-}
+export const generateMetadata = programmeTitle<{ stage: string }>(
+  ({ code, stage }) => `${isStage(stage) ? STAGE_NAMES[stage] : 'Stage'} gate, ${code}`,
+)
 
 /** The end of a stage: what blocks it, what a signature covers, and the signatures. */
-export default async function GatePage({ params }: GatePageProps) {
-  const { code, stage } = await params
-  const visit = await visitProgramme(code)
+export default programmePage<{ stage: string }>(async ({ visit, code: programme, params: { stage } }) => {
   if (!isStage(stage)) notFound()
   const gate = visit.view.judgement.gates.find((entry) => entry.stage === stage)
-  const programme = visit.view.code
   const title = `${STAGE_NAMES[stage]} gate`
   return (
     <ProgrammeSheet
@@ -55,6 +52,6 @@ export default async function GatePage({ params }: GatePageProps) {
       }
     </ProgrammeSheet>
   )
-}
+})
 
 const isStage = (text: string): text is Stage => (STAGES as readonly string[]).includes(text)

@@ -4,7 +4,7 @@ import { inspectionsAddress, reworkAddress } from '@/app/addresses'
 import { CommandForm } from '@/app/forms/command-form'
 import { TextBox } from '@/app/forms/fields'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Day } from '@/app/ui/date'
 import { Disclosure } from '@/app/ui/disclosure'
 import { Notice } from '@/app/ui/notice'
@@ -16,15 +16,10 @@ import { withdrawInspection } from '@/app/forms/command-actions'
 import { DEFECT_COLUMNS } from '../defect-columns'
 import { CorrectInspection } from './correct-inspection'
 
-interface InspectionPageProps {
-  params: Promise<{ code: string; inspection: string }>
-}
+export const generateMetadata = programmeTitle(({ code }) => `Inspection, ${code}`)
 
 /** One assembly looked at. */
-export default async function InspectionPage({ params }: InspectionPageProps) {
-  const { code: asked, inspection: id } = await params
-  const visit = await visitProgramme(asked)
-  const code = visit.view.code
+export default programmePage<{ inspection: string }>(async ({ visit, code, params: { inspection: id } }) => {
   const inspection = visit.view.state.facts.records.inspections.find((entry) => entry.id === id)
   if (!inspection) notFound()
   const corrections = (await correctionsOf(visit.view.state.programme.id, [id])).get(id) ?? []
@@ -75,4 +70,4 @@ export default async function InspectionPage({ params }: InspectionPageProps) {
       )}
     </ProgrammeSheet>
   )
-}
+})

@@ -1,6 +1,6 @@
 import { agreementAddress, blindCallAddress, findingAddress, inspectionsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { ButtonLink } from '@/app/ui/button'
 import { Empty } from '@/app/ui/empty'
 import { Section } from '@/app/ui/section'
@@ -12,17 +12,12 @@ import { InspectionPlaces } from '../places'
 import { PasteCalls } from './paste-calls'
 import { Study } from './study'
 
-interface AgreementPageProps {
-  params: Promise<{ code: string }>
-}
-
 const CONFIDENCE = 0.95
 
+export const generateMetadata = programmeTitle(({ code }) => `Agreement of inspectors, ${code}`)
+
 /** Blind sets called by several inspectors: how far they agree, and on which joints they do not. */
-export default async function AgreementPage({ params }: AgreementPageProps) {
-  const { code: asked } = await params
-  const visit = await visitProgramme(asked)
-  const code = visit.view.code
+export default programmePage(async ({ visit, code }) => {
   const calls = (visit.view.state.facts.records.byKind.get('inspector-call') ??
     []) as readonly InspectorCall[]
   const studies = agreementStudies(calls, CONFIDENCE)
@@ -81,4 +76,4 @@ export default async function AgreementPage({ params }: AgreementPageProps) {
       }}
     </ProgrammeSheet>
   )
-}
+})

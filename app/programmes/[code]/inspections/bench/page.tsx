@@ -1,7 +1,7 @@
 import { benchAddress, defectGuideAddress, inspectionAddress, inspectionsAddress } from '@/app/addresses'
 import { GatesShut } from '@/app/frame/gates-shut'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Notice } from '@/app/ui/notice'
 import { STAGE_OF_INSPECTION } from '@/shared/gate/shut-gates'
 import { refusal } from '@/shared/policy'
@@ -10,17 +10,10 @@ import { BenchEntry } from './bench-entry'
 import { LastRecorded } from './last-recorded'
 import { repeatedFor } from './repeated'
 
-interface BenchPageProps {
-  params: Promise<{ code: string }>
-  searchParams: Promise<{ after?: string }>
-}
+export const generateMetadata = programmeTitle(({ code }) => `At the bench, ${code}`)
 
 /** Entry at the bench, one assembly after another. */
-export default async function BenchPage({ params, searchParams }: BenchPageProps) {
-  const { code: asked } = await params
-  const { after } = await searchParams
-  const visit = await visitProgramme(asked)
-  const code = visit.view.code
+export default programmePage<object, { after?: string }>(async ({ visit, code, searchParams: { after } }) => {
   const { inspections } = visit.view.state.facts.records
   return (
     <ProgrammeSheet
@@ -65,4 +58,4 @@ export default async function BenchPage({ params, searchParams }: BenchPageProps
       }}
     </ProgrammeSheet>
   )
-}
+})

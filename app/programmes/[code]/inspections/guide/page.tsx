@@ -2,21 +2,16 @@ import { defectGuideAddress, inspectionsAddress } from '@/app/addresses'
 import { DEFECT_SCENES, SOUND_SCENE } from '@/app/drawing/defect-scene'
 import { DefectSection } from '@/app/drawing/defect-section'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Section } from '@/app/ui/section'
 import { DEFECT_GUIDE, GUIDE_SOURCE } from '@/shared/inspection/defect-guide'
 import { DEFECT_KINDS } from '@/shared/records/inspection'
 import { InspectionPlaces } from '../places'
 
-interface GuidePageProps {
-  params: Promise<{ code: string }>
-}
+export const generateMetadata = programmeTitle(({ code }) => `Guide to defects, ${code}`)
 
 /** Every kind of defect with a joint cut through, what to look for, where it comes from and what it asks. */
-export default async function DefectGuidePage({ params }: GuidePageProps) {
-  const { code: asked } = await params
-  const visit = await visitProgramme(asked)
-  const code = visit.view.code
+export default programmePage(async ({ visit, code }) => {
   return (
     <ProgrammeSheet
       visit={visit}
@@ -65,7 +60,7 @@ export default async function DefectGuidePage({ params }: GuidePageProps) {
       )}
     </ProgrammeSheet>
   )
-}
+})
 
 const anchorOf = (kind: string): string => kind.replaceAll(' ', '-')
 const sentenceCase = (kind: string): string => kind.charAt(0).toUpperCase() + kind.slice(1)

@@ -1,20 +1,15 @@
 import { inspectionsAddress, residueAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { InspectionPlaces } from '../places'
 import { Extracts } from './extracts'
 import { Insulation } from './insulation'
 import { Removal } from './removal'
 
-interface ResiduePageProps {
-  params: Promise<{ code: string }>
-}
+export const generateMetadata = programmeTitle(({ code }) => `Residue and insulation, ${code}`)
 
 /** What is left of the flux: removal tried, salts extracted, insulation in damp heat. */
-export default async function ResiduePage({ params }: ResiduePageProps) {
-  const { code: asked } = await params
-  const visit = await visitProgramme(asked)
-  const code = visit.view.code
+export default programmePage(async ({ visit, code }) => {
   const { byKind } = visit.view.state.facts.records
   const countOf = (kind: string) => byKind.get(kind)?.length ?? 0
   return (
@@ -41,4 +36,4 @@ export default async function ResiduePage({ params }: ResiduePageProps) {
       )}
     </ProgrammeSheet>
   )
-}
+})

@@ -2,7 +2,7 @@ import { notFound } from 'next/navigation'
 import { addressPart } from '@/app/address-part'
 import { gaugesAddress, lotsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Day } from '@/app/ui/date'
 import { instrumentUses } from '@/shared/instruments/instrument-uses'
 import { studiedGauges, type GaugeReading } from '@/shared/instruments/gauge-study'
@@ -10,20 +10,11 @@ import { GaugeStudySheet } from './gauge-study-sheet'
 import { RecordStudy } from './record-study'
 import { WhereUsed } from './where-used'
 
-interface GaugePageProps {
-  params: Promise<{ code: string; tag: string }>
-}
-
-export async function generateMetadata({ params }: GaugePageProps) {
-  return { title: `Instrument ${addressPart((await params).tag)} – Liquidus` }
-}
+export const generateMetadata = programmeTitle<{ tag: string }>(({ tag }) => `Instrument ${tag}`)
 
 /** One instrument in a programme: its calibration, its gauge studies, and what rests on it. */
-export default async function GaugePage({ params }: GaugePageProps) {
-  const { code: asked, tag: key } = await params
+export default programmePage<{ tag: string }>(async ({ visit, code, params: { tag: key } }) => {
   const tag = addressPart(key)
-  const visit = await visitProgramme(asked)
-  const code = visit.view.code
   const records = visit.view.state.facts.records
   const instrument = records.instruments.find((one) => one.tag === tag)
   if (!instrument) notFound()
@@ -60,4 +51,4 @@ export default async function GaugePage({ params }: GaugePageProps) {
       )}
     </ProgrammeSheet>
   )
-}
+})

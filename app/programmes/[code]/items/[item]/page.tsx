@@ -1,9 +1,10 @@
+import { findItem } from '@/shared/catalogue/standard-plan'
 import { notFound } from 'next/navigation'
 import { addressPart } from '@/app/address-part'
 import { routeCardAddress } from '@/app/addresses'
 import { Comments } from '@/app/deliberation/comments'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { ProposeFrom } from '@/app/lessons/propose-from'
 import { Caution } from '@/app/ui/caution'
 import { Digest } from '@/app/ui/digest'
@@ -32,11 +33,6 @@ import type { PlannedItem } from '@/shared/gate/programme-state'
 import { learntIn } from '@/shared/lessons/lesson'
 import type { Subject } from '@/shared/reviews/subject'
 
-interface ItemPageProps {
-  params: Promise<{ code: string; item: string }>
-  searchParams: Promise<Asked & { upload?: string; comment?: string }>
-}
-
 /** What the item settles, and which lesson brought it. */
 const questionOf = ({ definition, lesson }: PlannedItem): string =>
   lesson && !lesson.inAsks ? `${definition.asks} ${learntIn(lesson)}` : definition.asks
@@ -48,52 +44,54 @@ const remarkable = ({ item: { definition } }: ItemState): [Subject, ...Subject[]
   ...definition.rules.map(({ id }): Subject => ({ kind: 'finding', key: id })),
 ]
 
+export const generateMetadata = programmeTitle<{ item: string }>(
+  ({ code, item }) => `${findItem(item)?.title ?? 'Item'}, ${code}`,
+)
+
 /** One thing to be settled: its values, findings, evidence, questions and approvals. */
-export default async function ItemPage({ params, searchParams }: ItemPageProps) {
-  const { code: given, item: key } = await params
-  const { upload, comment, ...asking } = await searchParams
-  const answer = upload ? openUploadAnswer(upload, uploadSecret()) : {}
-  const visit = await visitProgramme(given)
-  const code = visit.view.code
-  const state = itemStateFor(visit.view.judgement, addressPart(key))
-  if (!state) notFound()
-  const fromBoard = await boardProposal(visit.view, asking)
-  const definition = state.item.definition
-  return (
-    <ProgrammeSheet
-      visit={visit}
-      code={code}
-      at={routeCardAddress(code)}
-      place={[{ text: definition.title }]}
-      title={definition.title}
-      supplement={questionOf(state.item)}
-      cells={[
-        { label: 'Stage', value: STAGE_NAMES[definition.stage] },
-        { label: 'Owner', value: DEPARTMENT_NAMES[definition.owner] },
-        { label: 'Status', value: <StatusMark status={state.status} /> },
-        { label: 'Content hash', value: <Digest value={state.digest} length={12} /> },
-      ]}
-    >
-      {(view) => (
-        <>
-          <OnThisSheet parts={partsOf(state)} />
-          <OpenPoints code={view.code} state={state} />
-          {state.item.definition.cautions.map((caution) => (
-            <Caution key={caution}>{caution}</Caution>
-          ))}
-          <Values view={view} state={state} asked={asking} fromBoard={fromBoard} />
-          <Findings view={view} state={state} />
-          <Pictures view={view} state={state} />
-          <Limits view={view} state={state} />
-          <Evidence view={view} state={state} answer={answer} />
-          <ItemActions view={view} state={state} comment={comment} />
-          <Comments view={view} subjects={remarkable(state)} item={definition.key} />
-          <ItemStudies view={view} item={state.item.definition} />
-          <Approvals view={view} state={state} hasPassword={visit.person.hasPassword} />
-          <TailoredOut view={view} state={state} />
-          <ProposeFrom view={view} kind="item" what="this item" id={state.item.definition.key} />
-        </>
-      )}
-    </ProgrammeSheet>
-  )
-}
+export default programmePage<{ item: string }, Asked & { upload?: string; comment?: string }>(
+  async ({ visit, code, params: { item: key }, searchParams: { upload, comment, ...asking } }) => {
+    const answer = upload ? openUploadAnswer(upload, uploadSecret()) : {}
+    const state = itemStateFor(visit.view.judgement, addressPart(key))
+    if (!state) notFound()
+    const fromBoard = await boardProposal(visit.view, asking)
+    const definition = state.item.definition
+    return (
+      <ProgrammeSheet
+        visit={visit}
+        code={code}
+        at={routeCardAddress(code)}
+        place={[{ text: definition.title }]}
+        title={definition.title}
+        supplement={questionOf(state.item)}
+        cells={[
+          { label: 'Stage', value: STAGE_NAMES[definition.stage] },
+          { label: 'Owner', value: DEPARTMENT_NAMES[definition.owner] },
+          { label: 'Status', value: <StatusMark status={state.status} /> },
+          { label: 'Content hash', value: <Digest value={state.digest} length={12} /> },
+        ]}
+      >
+        {(view) => (
+          <>
+            <OnThisSheet parts={partsOf(state)} />
+            <OpenPoints code={view.code} state={state} />
+            {state.item.definition.cautions.map((caution) => (
+              <Caution key={caution}>{caution}</Caution>
+            ))}
+            <Values view={view} state={state} asked={asking} fromBoard={fromBoard} />
+            <Findings view={view} state={state} />
+            <Pictures view={view} state={state} />
+            <Limits view={view} state={state} />
+            <Evidence view={view} state={state} answer={answer} />
+            <ItemActions view={view} state={state} comment={comment} />
+            <Comments view={view} subjects={remarkable(state)} item={definition.key} />
+            <ItemStudies view={view} item={state.item.definition} />
+            <Approvals view={view} state={state} hasPassword={visit.person.hasPassword} />
+            <TailoredOut view={view} state={state} />
+            <ProposeFrom view={view} kind="item" what="this item" id={state.item.definition.key} />
+          </>
+        )}
+      </ProgrammeSheet>
+    )
+  },
+)

@@ -4,7 +4,7 @@ import { newItemAddress, routeCardAddress } from '@/app/addresses'
 import { CommandForm } from '@/app/forms/command-form'
 import { LinesBox, PickBox, TextBox } from '@/app/forms/fields'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { SubmitButton } from '@/app/ui/submit-button'
 import { DEPARTMENT_NAMES, DEPARTMENTS } from '@/shared/plan/department'
 import { STAGE_NAMES, STAGES } from '@/shared/plan/stage'
@@ -12,16 +12,11 @@ import { refusal } from '@/shared/policy'
 import { addItem } from '@/app/forms/command-actions'
 import { ApproversBoxes } from './approvers-boxes'
 
-interface NewItemPageProps {
-  params: Promise<{ code: string }>
-}
+export const generateMetadata = programmeTitle(({ code }) => `Add an item to the plan, ${code}`)
 
 /** Tailoring the plan: something this board needs settled that the standard plan does not ask. */
-export default async function NewItemPage({ params }: NewItemPageProps) {
-  const { code: asked } = await params
-  const visit = await visitProgramme(asked)
+export default programmePage(async ({ visit, code }) => {
   if (refusal('add-item', visit.view.actor)) forbidden()
-  const code = visit.view.code
   return (
     <ProgrammeSheet
       visit={visit}
@@ -34,7 +29,7 @@ export default async function NewItemPage({ params }: NewItemPageProps) {
       {(view) => <ItemForm code={view.code} />}
     </ProgrammeSheet>
   )
-}
+})
 
 function ItemForm({ code }: { code: string }) {
   return (

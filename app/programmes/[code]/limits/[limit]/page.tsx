@@ -4,7 +4,7 @@ import { itemAddress, specificationAddress } from '@/app/addresses'
 import { AgainstDefault } from '@/app/findings/limit-table'
 import { Dependents } from '@/app/findings/dependents'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Notice } from '@/app/ui/notice'
 import { Quantity } from '@/app/ui/quantity'
 import { Section } from '@/app/ui/section'
@@ -18,18 +18,15 @@ import { Layers } from './layers'
 import { StateForm } from './requirement-forms'
 import { Stated } from './stated'
 
-interface LimitPageProps {
-  params: Promise<{ code: string; limit: string }>
-}
+export const generateMetadata = programmeTitle<{ limit: string }>(
+  ({ code, limit }) => `${findLimit(limit)?.label ?? 'Limit'}, ${code}`,
+)
 
 /** One limit: its layers, which of them rules and why, and the form to lay another. */
-export default async function LimitPage({ params }: LimitPageProps) {
-  const { code: asked, limit: key } = await params
-  const visit = await visitProgramme(asked)
+export default programmePage<{ limit: string }>(async ({ visit, code, params: { limit: key } }) => {
   const limit = findLimit(addressPart(key))
   const item = limit && itemHolding.limit(limit.key)
   if (!limit || !item) notFound()
-  const code = visit.view.code
   const governing = governingRequirement(limit, visit.view.state.facts.requirements)
   const stated = await readRequirements(visit.view.state.programme.id, limit.key)
   return (
@@ -90,4 +87,4 @@ export default async function LimitPage({ params }: LimitPageProps) {
       }}
     </ProgrammeSheet>
   )
-}
+})

@@ -1,9 +1,8 @@
 import { notFound } from 'next/navigation'
-import { addressPart } from '@/app/address-part'
 import { logAddress, logsAddress } from '@/app/addresses'
 import { NonconformitiesFrom } from '@/app/deliberation/open-nonconformity-from'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { CsvUpload } from '@/app/imports/csv-upload'
 import { ButtonLink } from '@/app/ui/button'
 import { Section } from '@/app/ui/section'
@@ -18,70 +17,61 @@ import { NewestReadings } from './newest-readings'
 import { ReadingForm } from './reading-form'
 import { Signals } from './signals'
 
-interface LogPageProps {
-  params: Promise<{ code: string; log: string }>
-  searchParams: Promise<ChartAsked & { metal?: string; refused?: string }>
-}
-
-export async function generateMetadata({ params }: LogPageProps) {
-  return { title: `Log ${addressPart((await params).log)} – Liquidus` }
-}
+export const generateMetadata = programmeTitle<{ log: string }>(({ log }) => `Log ${log}`)
 
 /** One log: its chart, its signals, what it means for the specification, and the ways to add readings. */
-export default async function LogPage({ params, searchParams }: LogPageProps) {
-  const { code: programme, log: key } = await params
-  const { refused, ...asked } = await searchParams
-  const visit = await visitProgramme(programme)
-  const code = visit.view.code
-  const log = logOf(visit.view, key)
-  const characteristic = log && findCharacteristic(log.characteristic)
-  if (!characteristic) notFound()
-  const instrument = visit.view.state.facts.records.instruments.find(({ id }) => id === log.instrumentId)
-  return (
-    <ProgrammeSheet
-      visit={visit}
-      code={code}
-      at={logsAddress(code)}
-      place={[{ text: 'Logs', href: logsAddress(code) }, { text: log.code }]}
-      title={`${log.code}: ${characteristic.label}`}
-      supplement={characteristic.help}
-      cells={[
-        { label: 'Line', value: log.line },
-        { label: 'Machine', value: log.machine },
-        { label: 'Instrument', value: instrument?.tag ?? 'none named' },
-        { label: 'Readings', value: log.readings.count },
-      ]}
-    >
-      {(view) => {
-        const may = !refusal('add-readings', view.actor)
-        const typed = may && !characteristic.comesWhole
-        return (
-          <>
-            {may && (
-              <p>
-                <ButtonLink href={typed ? '#add' : '#import'}>
-                  {typed ? 'Add a reading' : 'Import a pass'}
-                </ButtonLink>
-              </p>
-            )}
-            <LogPicture view={view} log={log} characteristic={characteristic} asked={asked} />
-            {typed && (
-              <Section id="add" heading="Add a reading">
-                <ReadingForm view={view} log={log} characteristic={characteristic} />
-              </Section>
-            )}
-            <LogFindings view={view} log={log} />
-            {isLevel(log.characteristic) && <Signals view={view} log={log} />}
-            <NewestReadings log={log} characteristic={characteristic} />
-            <NonconformitiesFrom view={view} source={{ kind: 'log', key: log.code }} />
-            {may && (
-              <Section id="import" heading="Import readings from a file">
-                <CsvUpload action={`${logAddress(view.code, log.code)}/file`} refused={refused} />
-              </Section>
-            )}
-          </>
-        )
-      }}
-    </ProgrammeSheet>
-  )
-}
+export default programmePage<{ log: string }, ChartAsked & { metal?: string; refused?: string }>(
+  async ({ visit, code, params: { log: key }, searchParams: { refused, ...asked } }) => {
+    const log = logOf(visit.view, key)
+    const characteristic = log && findCharacteristic(log.characteristic)
+    if (!characteristic) notFound()
+    const instrument = visit.view.state.facts.records.instruments.find(({ id }) => id === log.instrumentId)
+    return (
+      <ProgrammeSheet
+        visit={visit}
+        code={code}
+        at={logsAddress(code)}
+        place={[{ text: 'Logs', href: logsAddress(code) }, { text: log.code }]}
+        title={`${log.code}: ${characteristic.label}`}
+        supplement={characteristic.help}
+        cells={[
+          { label: 'Line', value: log.line },
+          { label: 'Machine', value: log.machine },
+          { label: 'Instrument', value: instrument?.tag ?? 'none named' },
+          { label: 'Readings', value: log.readings.count },
+        ]}
+      >
+        {(view) => {
+          const may = !refusal('add-readings', view.actor)
+          const typed = may && !characteristic.comesWhole
+          return (
+            <>
+              {may && (
+                <p>
+                  <ButtonLink href={typed ? '#add' : '#import'}>
+                    {typed ? 'Add a reading' : 'Import a pass'}
+                  </ButtonLink>
+                </p>
+              )}
+              <LogPicture view={view} log={log} characteristic={characteristic} asked={asked} />
+              {typed && (
+                <Section id="add" heading="Add a reading">
+                  <ReadingForm view={view} log={log} characteristic={characteristic} />
+                </Section>
+              )}
+              <LogFindings view={view} log={log} />
+              {isLevel(log.characteristic) && <Signals view={view} log={log} />}
+              <NewestReadings log={log} characteristic={characteristic} />
+              <NonconformitiesFrom view={view} source={{ kind: 'log', key: log.code }} />
+              {may && (
+                <Section id="import" heading="Import readings from a file">
+                  <CsvUpload action={`${logAddress(view.code, log.code)}/file`} refused={refused} />
+                </Section>
+              )}
+            </>
+          )
+        }}
+      </ProgrammeSheet>
+    )
+  },
+)

@@ -4,7 +4,7 @@ import { notFound } from 'next/navigation'
 import { lotsAddress } from '@/app/addresses'
 import { NonconformitiesFrom } from '@/app/deliberation/open-nonconformity-from'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Day } from '@/app/ui/date'
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import { correctionsOf } from '@/lib/queries/corrections'
@@ -20,65 +20,56 @@ import { SupplierBeside } from './supplier-beside'
 import { Traced } from './traced'
 import { WhatStands } from './what-stands'
 
-interface LotPageProps {
-  params: Promise<{ code: string; lot: string }>
-  searchParams: Promise<Record<string, string | undefined>>
-}
-
-export async function generateMetadata({ params }: LotPageProps) {
-  return { title: `Lot ${addressPart((await params).lot)} – Liquidus` }
-}
+export const generateMetadata = programmeTitle<{ lot: string }>(({ lot }) => `Lot ${lot}`)
 
 /** One lot: what it is, how it is sampled, how it was tested, what it proves, and what becomes of it. */
-export default async function LotPage({ params, searchParams }: LotPageProps) {
-  const { code: asked, lot: key } = await params
-  const given = await searchParams
-  const visit = await visitProgramme(asked)
-  const code = visit.view.code
-  const lot = visit.view.state.facts.records.lots.find((entry) => entry.code === addressPart(key))
-  if (!lot) notFound()
-  const parts = partsOfLot(visit.view, lot)
-  const corrections = await correctionsOf(visit.view.state.programme.id, [
-    lot.id,
-    ...lot.tests.map(({ id }) => id),
-  ])
-  const verdict = verdictOfLot(parts)
-  return (
-    <ProgrammeSheet
-      visit={visit}
-      code={code}
-      at={lotsAddress(code)}
-      place={[{ text: 'Lots', href: lotsAddress(code) }, { text: lot.code }]}
-      title={`Lot ${lot.code}`}
-      supplement={`${lot.part}, ${lot.kind}`}
-      cells={[
-        { label: 'Supplier', value: lot.supplier },
-        { label: 'Date code', value: lot.dateCode || 'none' },
-        { label: 'Quantity', value: lot.quantity },
-        { label: 'Received', value: <Day at={lot.receivedOn} /> },
-        {
-          label: 'Store',
-          value: `${lot.storage.temperatureC} °C, ${lot.storage.relativeHumidityPct} % RH, ${lot.storage.packing}`,
-        },
-        { label: 'Findings', value: verdict ? <VerdictMark verdict={verdict} /> : 'none' },
-        { label: 'Disposition', value: dispositionInWords(lot) },
-      ]}
-    >
-      {(view) => (
-        <>
-          <WhatStands view={view} lot={lot} parts={parts} />
-          <Sampling view={view} lot={lot} />
-          <LotFindings view={view} parts={parts} />
-          <SupplierBeside lot={lot} parts={parts} />
-          <LotTests view={view} lot={lot} corrections={corrections} />
-          <PlatingCapabilityDrawn view={view} lot={lot} />
-          <NewTest view={view} lot={lot} given={given} />
-          <Disposition view={view} lot={lot} />
-          <Traced view={view} lot={lot} />
-          <CorrectLot view={view} lot={lot} corrections={corrections.get(lot.id) ?? []} />
-          <NonconformitiesFrom view={view} source={{ kind: 'lot', key: lot.code }} />
-        </>
-      )}
-    </ProgrammeSheet>
-  )
-}
+export default programmePage<{ lot: string }>(
+  async ({ visit, code, params: { lot: key }, searchParams: given }) => {
+    const lot = visit.view.state.facts.records.lots.find((entry) => entry.code === addressPart(key))
+    if (!lot) notFound()
+    const parts = partsOfLot(visit.view, lot)
+    const corrections = await correctionsOf(visit.view.state.programme.id, [
+      lot.id,
+      ...lot.tests.map(({ id }) => id),
+    ])
+    const verdict = verdictOfLot(parts)
+    return (
+      <ProgrammeSheet
+        visit={visit}
+        code={code}
+        at={lotsAddress(code)}
+        place={[{ text: 'Lots', href: lotsAddress(code) }, { text: lot.code }]}
+        title={`Lot ${lot.code}`}
+        supplement={`${lot.part}, ${lot.kind}`}
+        cells={[
+          { label: 'Supplier', value: lot.supplier },
+          { label: 'Date code', value: lot.dateCode || 'none' },
+          { label: 'Quantity', value: lot.quantity },
+          { label: 'Received', value: <Day at={lot.receivedOn} /> },
+          {
+            label: 'Store',
+            value: `${lot.storage.temperatureC} °C, ${lot.storage.relativeHumidityPct} % RH, ${lot.storage.packing}`,
+          },
+          { label: 'Findings', value: verdict ? <VerdictMark verdict={verdict} /> : 'none' },
+          { label: 'Disposition', value: dispositionInWords(lot) },
+        ]}
+      >
+        {(view) => (
+          <>
+            <WhatStands view={view} lot={lot} parts={parts} />
+            <Sampling view={view} lot={lot} />
+            <LotFindings view={view} parts={parts} />
+            <SupplierBeside lot={lot} parts={parts} />
+            <LotTests view={view} lot={lot} corrections={corrections} />
+            <PlatingCapabilityDrawn view={view} lot={lot} />
+            <NewTest view={view} lot={lot} given={given} />
+            <Disposition view={view} lot={lot} />
+            <Traced view={view} lot={lot} />
+            <CorrectLot view={view} lot={lot} corrections={corrections.get(lot.id) ?? []} />
+            <NonconformitiesFrom view={view} source={{ kind: 'lot', key: lot.code }} />
+          </>
+        )}
+      </ProgrammeSheet>
+    )
+  },
+)

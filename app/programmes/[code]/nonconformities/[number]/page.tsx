@@ -4,7 +4,7 @@ import { nonconformitiesAddress } from '@/app/addresses'
 import { PictureForm } from '@/app/deliberation/picture-form'
 import { PictureList } from '@/app/deliberation/picture-list'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { placeAddress } from '@/app/place-address'
 import { Day } from '@/app/ui/date'
 import { Section } from '@/app/ui/section'
@@ -20,70 +20,68 @@ import { placeInWords } from '../place-in-words'
 import { RecordStep } from './record-step'
 import { Steps } from './steps'
 
-interface NonconformityPageProps {
-  params: Promise<{ code: string; number: string }>
-  searchParams: Promise<{ upload?: string }>
-}
+export const generateMetadata = programmeTitle<{ number: string }>(
+  ({ code, number }) => `Nonconformity ${number}, ${code}`,
+)
 
 /** One nonconformity: what was found and where, pictures, and what was done about it. */
-export default async function NonconformityPage({ params, searchParams }: NonconformityPageProps) {
-  const { code: asked, number } = await params
-  const { upload } = await searchParams
-  const visit = await visitProgramme(asked)
-  const { code, state } = visit.view
-  const one = /^\d{1,6}$/.test(number)
-    ? await readNonconformity(state.programme.id, Number(number))
-    : undefined
-  if (!one) notFound()
-  const pictures = (await readPictures(state.programme.id, 'nonconformity')).filter(
-    ({ about }) => about.kind === 'nonconformity' && about.number === one.number,
-  )
-  const place = one.source && placeOfSubject(one.source)
-  return (
-    <ProgrammeSheet
-      visit={visit}
-      code={code}
-      at={nonconformitiesAddress(code)}
-      place={[
-        { text: 'Nonconformities', href: nonconformitiesAddress(code) },
-        { text: `Nonconformity ${number}` },
-      ]}
-      title={one.title}
-      supplement={
-        one.source && place ? (
+export default programmePage<{ number: string }, { upload?: string }>(
+  async ({ visit, code, params: { number }, searchParams: { upload } }) => {
+    const { state } = visit.view
+    const one = /^\d{1,6}$/.test(number)
+      ? await readNonconformity(state.programme.id, Number(number))
+      : undefined
+    if (!one) notFound()
+    const pictures = (await readPictures(state.programme.id, 'nonconformity')).filter(
+      ({ about }) => about.kind === 'nonconformity' && about.number === one.number,
+    )
+    const place = one.source && placeOfSubject(one.source)
+    return (
+      <ProgrammeSheet
+        visit={visit}
+        code={code}
+        at={nonconformitiesAddress(code)}
+        place={[
+          { text: 'Nonconformities', href: nonconformitiesAddress(code) },
+          { text: `Nonconformity ${number}` },
+        ]}
+        title={one.title}
+        supplement={
+          one.source && place ? (
+            <>
+              From <a href={placeAddress(code, place)}>{subjectInWords(one.source)}</a>
+            </>
+          ) : undefined
+        }
+        cells={[
+          { label: 'Nonconformity', value: number },
+          { label: 'Stands', value: standingOf(one.steps) },
+          { label: 'Seen to by', value: DEPARTMENT_NAMES[one.owner] },
+          { label: 'Where', value: placeInWords(one.place) || 'not said' },
+          { label: 'Found', value: <Day at={one.foundOn} /> },
+          { label: 'Opened by', value: one.openedBy },
+        ]}
+      >
+        {(view) => (
           <>
-            From <a href={placeAddress(code, place)}>{subjectInWords(one.source)}</a>
+            <p className="prose">{one.found}</p>
+            <Steps view={view} nonconformity={one} />
+            <RecordStep view={view} nonconformity={one} />
+            <Section id="pictures" heading="Pictures">
+              {pictures.length > 0 && <PictureList view={view} pictures={pictures} />}
+              {!refusal('attach-picture', view.actor) && (
+                <PictureForm
+                  code={code}
+                  formKey={randomUUID()}
+                  about={{ about: 'nonconformity', number: one.number }}
+                  label="Attach a picture"
+                  refused={upload ? openUploadAnswer(upload, uploadSecret()).refused : undefined}
+                />
+              )}
+            </Section>
           </>
-        ) : undefined
-      }
-      cells={[
-        { label: 'Nonconformity', value: number },
-        { label: 'Stands', value: standingOf(one.steps) },
-        { label: 'Seen to by', value: DEPARTMENT_NAMES[one.owner] },
-        { label: 'Where', value: placeInWords(one.place) || 'not said' },
-        { label: 'Found', value: <Day at={one.foundOn} /> },
-        { label: 'Opened by', value: one.openedBy },
-      ]}
-    >
-      {(view) => (
-        <>
-          <p className="prose">{one.found}</p>
-          <Steps view={view} nonconformity={one} />
-          <RecordStep view={view} nonconformity={one} />
-          <Section id="pictures" heading="Pictures">
-            {pictures.length > 0 && <PictureList view={view} pictures={pictures} />}
-            {!refusal('attach-picture', view.actor) && (
-              <PictureForm
-                code={code}
-                formKey={randomUUID()}
-                about={{ about: 'nonconformity', number: one.number }}
-                label="Attach a picture"
-                refused={upload ? openUploadAnswer(upload, uploadSecret()).refused : undefined}
-              />
-            )}
-          </Section>
-        </>
-      )}
-    </ProgrammeSheet>
-  )
-}
+        )}
+      </ProgrammeSheet>
+    )
+  },
+)

@@ -2,7 +2,7 @@ import { forbidden } from 'next/navigation'
 import { randomUUID } from 'node:crypto'
 import { newOptionAddress, optionsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { readOptionStudy } from '@/lib/queries/option-studies'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { itemsOf, type OptionStudy } from '@/shared/gate/option-study'
@@ -18,18 +18,11 @@ import { countAsked, FEWEST, MAX } from './count-asked'
 import { StudyForm } from './study-form'
 import { answersFor } from './answers-for'
 
-interface NewOptionPageProps {
-  params: Promise<{ code: string }>
-  searchParams: Promise<Record<string, string | undefined>>
-}
+export const generateMetadata = programmeTitle(({ code }) => `Compare options, ${code}`)
 
 /** Laying alternatives for a choice side by side, of one item or of several; everything starts from the values of today. */
-export default async function NewOptionPage({ params, searchParams }: NewOptionPageProps) {
-  const { code: given } = await params
-  const asked = await searchParams
-  const visit = await visitProgramme(given)
+export default programmePage(async ({ visit, code, searchParams: asked }) => {
   if (refusal('open-option-study', visit.view.actor)) forbidden()
-  const code = visit.view.code
   const from = /^\d{1,6}$/.test(asked['from'] ?? '')
     ? await readOptionStudy(visit.view.state.programme.id, Number(asked['from']))
     : undefined
@@ -89,7 +82,7 @@ export default async function NewOptionPage({ params, searchParams }: NewOptionP
       }}
     </ProgrammeSheet>
   )
-}
+})
 
 interface StudyProps {
   view: ProgrammeView

@@ -1,7 +1,6 @@
-import { addressPart } from '@/app/address-part'
 import { printAddress, routeCardAddress, summaryAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { statusOf } from '@/app/programmes/status'
 import { Moment } from '@/app/ui/date'
 import { Digest } from '@/app/ui/digest'
@@ -11,17 +10,10 @@ import { DecisionsSummed } from './decisions-summed'
 import { ExceptionsSummed } from './exceptions-summed'
 import { SignaturesSummed } from './signatures-summed'
 
-interface SummaryPageProps {
-  params: Promise<{ code: string }>
-}
-
-export async function generateMetadata({ params }: SummaryPageProps) {
-  return { title: `${addressPart((await params).code)}, summary – Liquidus` }
-}
+export const generateMetadata = programmeTitle(({ code }) => `${code}, summary`)
 
 /** The programme on two sheets of A4: what was decided, what is let pass, who signed. */
-export default async function SummaryPage({ params }: SummaryPageProps) {
-  const visit = await visitProgramme((await params).code)
+export default programmePage(async ({ visit }) => {
   const { view } = visit
   const { programme, members } = view.state
   const studies = await readOptionStudies(programme.id)
@@ -55,4 +47,4 @@ export default async function SummaryPage({ params }: SummaryPageProps) {
       )}
     </ProgrammeSheet>
   )
-}
+})

@@ -1,3 +1,4 @@
+import { ownMember } from '@/shared/own-member'
 import { randomUUID } from 'node:crypto'
 import { notFound } from 'next/navigation'
 import { newLessonAddress, newNonconformityAddress, recordAddress, recordsAddress } from '@/app/addresses'
@@ -5,7 +6,7 @@ import { ColumnField } from '@/app/forms/column-field'
 import { CommandForm } from '@/app/forms/command-form'
 import { GatesShut } from '@/app/frame/gates-shut'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Caution } from '@/app/ui/caution'
 import { Empty } from '@/app/ui/empty'
 import { CellValue, setOf } from '@/app/ui/parameter-value'
@@ -21,22 +22,19 @@ import { RECORD_KINDS, type RecordKindKey } from '@/shared/records/record-kinds'
 import { addRecord } from '../actions'
 import { WorkedOutAt } from './worked-out'
 
-interface RecordKindPageProps {
-  params: Promise<{ code: string; kind: string }>
-}
-
 /** As many of the newest are listed. */
 const SHOWN = 200
 
 type Row = { readonly id: string } & Readonly<Record<string, unknown>>
 
+export const generateMetadata = programmeTitle<{ kind: string }>(
+  ({ code, kind }) => `${ownMember(RECORD_KINDS, kind)?.plural ?? 'Records'}, ${code}`,
+)
+
 /** All records of one kind, newest first, and the form its declaration gives. */
-export default async function RecordKindPage({ params }: RecordKindPageProps) {
-  const { code: asked, kind: key } = await params
-  const visit = await visitProgramme(asked)
+export default programmePage<{ kind: string }>(async ({ visit, code, params: { kind: key } }) => {
   if (!Object.hasOwn(RECORD_KINDS, key)) notFound()
   const kind: RecordKind = RECORD_KINDS[key as RecordKindKey]
-  const code = visit.view.code
   const all = (visit.view.state.facts.records.byKind.get(key) ?? []) as readonly Row[]
   const rows = all.slice(-SHOWN)
   const corrected = await correctionsOf(
@@ -88,7 +86,7 @@ export default async function RecordKindPage({ params }: RecordKindPageProps) {
       )}
     </ProgrammeSheet>
   )
-}
+})
 
 interface RecordsProps {
   view: ProgrammeView

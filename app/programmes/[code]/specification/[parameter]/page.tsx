@@ -4,7 +4,7 @@ import { fileAddress, itemAddress, reviseAddress, specificationAddress } from '@
 import { Dependents } from '@/app/findings/dependents'
 import { Comments } from '@/app/deliberation/comments'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { ButtonLink } from '@/app/ui/button'
 import { ParameterValue } from '@/app/ui/parameter-value'
 import { Section } from '@/app/ui/section'
@@ -17,18 +17,15 @@ import { refusal } from '@/shared/policy'
 import type { ItemDefinition } from '@/shared/catalogue/item'
 import { Revisions } from './revisions'
 
-interface ParameterPageProps {
-  params: Promise<{ code: string; parameter: string }>
-}
+export const generateMetadata = programmeTitle<{ parameter: string }>(
+  ({ code, parameter }) => `${findParameter(parameter)?.label ?? 'Parameter'}, ${code}`,
+)
 
 /** One parameter: what depends on it, and every value it ever had. */
-export default async function ParameterPage({ params }: ParameterPageProps) {
-  const { code: asked, parameter: key } = await params
-  const visit = await visitProgramme(asked)
+export default programmePage<{ parameter: string }>(async ({ visit, code, params: { parameter: key } }) => {
   const parameter = findParameter(addressPart(key))
   const item = parameter && itemHolding.parameter(parameter.key)
   if (!parameter || !item) notFound()
-  const code = visit.view.code
   const revisions = await readRevisions(visit.view.state.programme.id, parameter.key)
   return (
     <ProgrammeSheet
@@ -74,7 +71,7 @@ export default async function ParameterPage({ params }: ParameterPageProps) {
       )}
     </ProgrammeSheet>
   )
-}
+})
 
 /** Evidence is attached to items, so that a value's is that of its item. */
 function EvidenceOf({ view, item }: { view: ProgrammeView; item: ItemDefinition }) {

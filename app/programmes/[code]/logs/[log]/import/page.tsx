@@ -1,7 +1,7 @@
 import { forbidden, notFound } from 'next/navigation'
 import { logAddress, logsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { TextBox } from '@/app/forms/fields'
 import { fileReaderOf } from '@/app/imports/importer'
 import { ImportSheet } from '@/app/imports/import-sheet'
@@ -14,71 +14,68 @@ import { logOf } from '../log-of'
 import { importLog } from './actions'
 import { isTimedFromStart, logFields } from './log-fields'
 
-interface ImportPageProps {
-  params: Promise<{ code: string; log: string }>
-  searchParams: Promise<Record<string, string | undefined>>
-}
+export const generateMetadata = programmeTitle<{ log: string }>(
+  ({ code, log }) => `Import into ${log}, ${code}`,
+)
 
 /** A file about to go into a log: which column is which, what is wrong, and the confirmation. */
-export default async function LogImportPage({ params, searchParams }: ImportPageProps) {
-  const { code: asked, log: key } = await params
-  const given = await searchParams
-  const visit = await visitProgramme(asked)
-  const code = visit.view.code
-  const log = logOf(visit.view, key)
-  if (!log) notFound()
-  const file = given['file'] ?? ''
-  const fields = logFields(log.code, log.characteristic)
-  if (refusal('add-readings', visit.view.actor)) forbidden()
-  const found = await readImport(
-    file,
-    fileReaderOf(visit),
-    fields,
-    mappingFrom(given, fields),
-    undefined,
-    await rememberedMapping(log.id),
-  )
-  if (!found) notFound()
-  const address = logAddress(code, log.code)
-  return (
-    <ProgrammeSheet
-      visit={visit}
-      code={code}
-      at={logsAddress(code)}
-      place={[
-        { text: 'Logs', href: logsAddress(code) },
-        { text: log.code, href: address },
-        { text: 'Import' },
-      ]}
-      title={`Import into ${log.code}`}
-      supplement="Every reading of the file, or none"
-    >
-      {() => (
-        <>
-          <ImportSheet
-            found={found}
-            fields={fields}
-            address={`${address}/import`}
-            hidden={{ programme: code, log: log.code, file }}
-            action={importLog}
-            label="Import the file"
-          >
-            {found.parsed.ok && isTimedFromStart(found.parsed.readings) && (
-              <TextBox
-                name="startedAt"
-                type="datetime-local"
-                step="1"
-                label="The pass began at, UTC"
-                hint="The file tells seconds from the start only."
-                required
-              />
-            )}
-          </ImportSheet>
-          <p>
-            <ButtonLink href={address}>Back to the log; nothing is stored</ButtonLink>
-          </p>
-        </>
-      )}
-    </ProgrammeSheet>
-  )
-}
+export default programmePage<{ log: string }>(
+  async ({ visit, code, params: { log: key }, searchParams: given }) => {
+    const log = logOf(visit.view, key)
+    if (!log) notFound()
+    const file = given['file'] ?? ''
+    const fields = logFields(log.code, log.characteristic)
+    if (refusal('add-readings', visit.view.actor)) forbidden()
+    const found = await readImport(
+      file,
+      fileReaderOf(visit),
+      fields,
+      mappingFrom(given, fields),
+      undefined,
+      await rememberedMapping(log.id),
+    )
+    if (!found) notFound()
+    const address = logAddress(code, log.code)
+    return (
+      <ProgrammeSheet
+        visit={visit}
+        code={code}
+        at={logsAddress(code)}
+        place={[
+          { text: 'Logs', href: logsAddress(code) },
+          { text: log.code, href: address },
+          { text: 'Import' },
+        ]}
+        title={`Import into ${log.code}`}
+        supplement="Every reading of the file, or none"
+      >
+        {() => (
+          <>
+            <ImportSheet
+              found={found}
+              fields={fields}
+              address={`${address}/import`}
+              hidden={{ programme: code, log: log.code, file }}
+              action={importLog}
+              label="Import the file"
+            >
+              {found.parsed.ok && isTimedFromStart(found.parsed.readings) && (
+                <TextBox
+                  name="startedAt"
+                  type="datetime-local"
+                  step="1"
+                  label="The pass began at, UTC"
+                  hint="The file tells seconds from the start only."
+                  required
+                />
+              )}
+            </ImportSheet>
+            <p>
+              <ButtonLink href={address}>Back to the log; nothing is stored</ButtonLink>
+            </p>
+          </>
+        )}
+      </ProgrammeSheet>
+    )
+  },
+)

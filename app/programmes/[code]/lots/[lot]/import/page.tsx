@@ -2,7 +2,7 @@ import { forbidden, notFound } from 'next/navigation'
 import { addressPart } from '@/app/address-part'
 import { lotAddress, lotsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
-import { visitProgramme } from '@/app/frame/visit'
+import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { fileReaderOf } from '@/app/imports/importer'
 import { ImportSheet } from '@/app/imports/import-sheet'
 import { mappingFrom } from '@/app/imports/chosen-mapping'
@@ -14,59 +14,56 @@ import { refusal } from '@/shared/policy'
 import { testLot } from '../actions'
 import { TestFacts } from '../test-facts'
 
-interface ImportPageProps {
-  params: Promise<{ code: string; lot: string }>
-  searchParams: Promise<Record<string, string | undefined>>
-}
+export const generateMetadata = programmeTitle<{ lot: string }>(
+  ({ code, lot }) => `Test of lot ${lot}, ${code}`,
+)
 
 /** A file of test readings: which column is which, and the facts of the test to confirm with. */
-export default async function LotImportPage({ params, searchParams }: ImportPageProps) {
-  const { code: asked, lot: key } = await params
-  const given = await searchParams
-  const visit = await visitProgramme(asked)
-  const code = visit.view.code
-  const lot = visit.view.state.facts.records.lots.find((entry) => entry.code === addressPart(key))
-  if (!lot) notFound()
-  const [file, method] = [given['file'] ?? '', given['method'] ?? '']
-  if (refusal('test-lot', visit.view.actor)) forbidden()
-  const target = lotTarget(lot.code, method)
-  if (target?.kind !== 'lot') notFound()
-  const fields = targetFields(target)
-  const found = await readImport(file, fileReaderOf(visit), fields, mappingFrom(given, fields))
-  if (!found) notFound()
-  const address = lotAddress(code, lot.code)
-  return (
-    <ProgrammeSheet
-      visit={visit}
-      code={code}
-      at={lotsAddress(code)}
-      place={[
-        { text: 'Lots', href: lotsAddress(code) },
-        { text: lot.code, href: address },
-        { text: 'Import' },
-      ]}
-      title={`Test of lot ${lot.code}`}
-      supplement="All readings of the file, or none"
-    >
-      {(view) => (
-        <>
-          <ImportSheet
-            found={found}
-            fields={fields}
-            address={`${address}/import`}
-            hidden={{ programme: code, lot: lot.code, method, file }}
-            action={testLot}
-            label="Record the test"
-          >
-            <Section heading={`The test: ${target.method.label.toLowerCase()}`}>
-              <TestFacts view={view} method={target.method} given={given} />
-            </Section>
-          </ImportSheet>
-          <p>
-            <ButtonLink href={address}>Back to the lot; nothing is stored</ButtonLink>
-          </p>
-        </>
-      )}
-    </ProgrammeSheet>
-  )
-}
+export default programmePage<{ lot: string }>(
+  async ({ visit, code, params: { lot: key }, searchParams: given }) => {
+    const lot = visit.view.state.facts.records.lots.find((entry) => entry.code === addressPart(key))
+    if (!lot) notFound()
+    const [file, method] = [given['file'] ?? '', given['method'] ?? '']
+    if (refusal('test-lot', visit.view.actor)) forbidden()
+    const target = lotTarget(lot.code, method)
+    if (target?.kind !== 'lot') notFound()
+    const fields = targetFields(target)
+    const found = await readImport(file, fileReaderOf(visit), fields, mappingFrom(given, fields))
+    if (!found) notFound()
+    const address = lotAddress(code, lot.code)
+    return (
+      <ProgrammeSheet
+        visit={visit}
+        code={code}
+        at={lotsAddress(code)}
+        place={[
+          { text: 'Lots', href: lotsAddress(code) },
+          { text: lot.code, href: address },
+          { text: 'Import' },
+        ]}
+        title={`Test of lot ${lot.code}`}
+        supplement="All readings of the file, or none"
+      >
+        {(view) => (
+          <>
+            <ImportSheet
+              found={found}
+              fields={fields}
+              address={`${address}/import`}
+              hidden={{ programme: code, lot: lot.code, method, file }}
+              action={testLot}
+              label="Record the test"
+            >
+              <Section heading={`The test: ${target.method.label.toLowerCase()}`}>
+                <TestFacts view={view} method={target.method} given={given} />
+              </Section>
+            </ImportSheet>
+            <p>
+              <ButtonLink href={address}>Back to the lot; nothing is stored</ButtonLink>
+            </p>
+          </>
+        )}
+      </ProgrammeSheet>
+    )
+  },
+)
