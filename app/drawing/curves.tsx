@@ -1,24 +1,33 @@
 import type { ReactNode } from 'react'
 import { scaleLinear, scaleLog } from 'd3-scale'
-import { area, line } from 'd3-shape'
 import { printedUnit, type Unit } from '@/shared/quantity/unit'
 import { Axes } from './axes'
 import { Drawing } from './drawing'
 import { frameOf } from './frame'
-import { LevelLimit, UprightLimit } from './limit-line'
+import { UprightLimit } from './limit-line'
 import { logTicks } from './log-ticks'
 import type { Numbers } from './numbers-table'
+import {
+  BandLayer,
+  dashFor,
+  EndNames,
+  LineLayer,
+  NamedLevel,
+  UprightLayer,
+  type PlotPlace,
+  type XBounds,
+  type XY,
+} from './plot-layers'
 import { pointShape, shapeFor } from './point-shape'
 import { spreadLabels } from './spread-labels'
 import { axisTitle, numberTicks } from './ticks'
 
 type Axis = { label: string; unit: Unit; from: number; to: number; log?: boolean }
-type XY = readonly [x: number, y: number]
 
 /** A line, told apart by its dash and by its name at its end. */
 export type Curve = { name: string; points: readonly XY[]; heavy?: boolean }
 /** Where a value is known only between two bounds. */
-export type Band = { name: string; points: readonly (readonly [x: number, min: number, max: number])[] }
+export type Band = { name: string; points: readonly XBounds[] }
 /** A limit, toothed on the side that is not allowed. */
 export type CurveLimit =
   | { y: number; name: string; beyond: 'above' | 'below' }
@@ -47,7 +56,6 @@ type CurvesProps = {
 
 const WIDTH = 440
 const HEIGHT = 290
-const DASHES = [undefined, '7 3', '2.5 2.5', '9 2.5 2 2.5', '14 4', '4 2 1 2 1 2', '1.5 4']
 
 /** Curves over linear or logarithmic axes, with bands of uncertainty, limits, and the design's own points among them. */
 export function Curves(props: CurvesProps) {
@@ -80,20 +88,34 @@ export function Curves(props: CurvesProps) {
         up={{ title: axisTitle(up.label, printedUnit(up.unit)), ticks: ticksOf(up, y, 5) }}
       />
       {bands.map((band) => (
-        <path key={band.name} className="fill-copper-wash" fillOpacity="0.8" d={bandPath(band, place)} />
+        <BandLayer key={band.name} place={place} points={band.points} opacity={0.8} />
       ))}
-      <CurveLines curves={curves} {...place} />
+      {curves.map(({ name, points, heavy }, at) => (
+        <LineLayer
+          key={name}
+          place={place}
+          points={points}
+          ink={heavy ? undefined : 'line-data outlined'}
+          dash={dashFor(at)}
+        />
+      ))}
+      <EndNames
+        led
+        frame={frame}
+        gap={14}
+        top={frame.top + 4}
+        ends={curves.map(({ name, points }) => ({ name, height: y(points.at(-1)?.[1] ?? 0) }))}
+      />
       {limits.map((limit) => (
-        <LimitDrawn key={limit.name} limit={limit} {...place} />
+        <LimitDrawn key={limit.name} limit={limit} place={place} />
       ))}
-      {props.upright && <Upright at={props.upright.x} name={props.upright.name} x={x} frame={frame} />}
-      <Points points={props.points ?? []} {...place} />
+      {props.upright && <UprightLayer place={place} at={props.upright.x} name={props.upright.name} />}
+      <Points points={props.points ?? []} place={place} />
     </Drawing>
   )
 }
 
 type Scale = ReturnType<typeof scaleLinear<number>> | ReturnType<typeof scaleLog<number>>
-type Place = { x: Scale; y: Scale; frame: ReturnType<typeof frameOf> }
 
 /** Held inside the axis, so that a steep curve ends at the frame and not on the words around it. */
 const scaleOf = ({ from, to, log }: Axis, range: [number, number]): Scale =>
@@ -104,51 +126,10 @@ const ticksOf = (axis: Axis, scale: Scale, count: number) =>
     ? logTicks(axis.from, axis.to, scale)
     : numberTicks(scale as ReturnType<typeof scaleLinear<number>>, count)
 
-const bandPath = ({ points }: Band, { x, y }: Place): string =>
-  area<Band['points'][number]>(
-    ([at]) => x(at),
-    ([, min]) => y(min),
-    ([, , max]) => y(max),
-  )([...points]) ?? ''
-
-function CurveLines({ curves, x, y, frame }: Place & { curves: readonly Curve[] }) {
-  const heights = curves.map(({ points }) => y(points.at(-1)?.[1] ?? 0))
-  const names = spreadLabels(heights, 14, frame.top + 4, frame.bottom)
-  return curves.map(({ name, points, heavy }, at) => (
-    <g key={name}>
-      <path
-        className={heavy ? 'line-data outlined ink-copper' : 'line-data outlined'}
-        strokeDasharray={DASHES[at % DASHES.length]}
-        d={
-          line<XY>(
-            ([one]) => x(one),
-            ([, other]) => y(other),
-          )([...points]) ?? ''
-        }
-      />
-      <path className="line-thin" d={`M${frame.right + 1} ${heights[at]}L${frame.right + 8} ${names[at]}`} />
-      <text x={frame.right + 11} y={(names[at] ?? 0) + 4}>
-        {name}
-      </text>
-    </g>
-  ))
-}
-
-function LimitDrawn({ limit, x, y, frame }: Place & { limit: CurveLimit }) {
-  if ('y' in limit) {
-    return (
-      <g>
-        <LevelLimit y={y(limit.y)} left={frame.left} right={frame.right} beyond={limit.beyond} />
-        <text
-          x={frame.left + 6}
-          y={y(limit.y) + (limit.beyond === 'below' ? -5 : 15)}
-          className="text-haloed"
-        >
-          {limit.name}
-        </text>
-      </g>
-    )
-  }
+function LimitDrawn({ limit, place }: { limit: CurveLimit; place: PlotPlace }) {
+  if ('y' in limit)
+    return <NamedLevel place={place} limit={limit} drop={limit.beyond === 'below' ? -5 : 15} />
+  const { frame, x } = place
   return (
     <g>
       <UprightLimit x={x(limit.x)} top={frame.top} bottom={frame.bottom} beyond={limit.beyond} />
@@ -159,25 +140,8 @@ function LimitDrawn({ limit, x, y, frame }: Place & { limit: CurveLimit }) {
   )
 }
 
-function Upright({ at, name, x, frame }: Omit<Place, 'y'> & { at: number; name: string }) {
-  const nearRight = x(at) > (frame.left + frame.right) / 2
-  return (
-    <g>
-      <path className="line-chain" d={`M${x(at)} ${frame.top}V${frame.bottom}`} />
-      <text
-        x={x(at) + (nearRight ? -5 : 5)}
-        y={frame.top + 11}
-        textAnchor={nearRight ? 'end' : 'start'}
-        className="text-haloed"
-      >
-        {name}
-      </text>
-    </g>
-  )
-}
-
 /** The points of the design with their names, on whichever side leaves them room. */
-function Points({ points, x, y, frame }: Place & { points: readonly NamedPoint[] }) {
+function Points({ points, place: { x, y, frame } }: { points: readonly NamedPoint[]; place: PlotPlace }) {
   const heights = spreadLabels(
     points.map((point) => y(point.y) + 4),
     13,

@@ -1,6 +1,5 @@
 import { useId } from 'react'
 import { scaleLog } from 'd3-scale'
-import { area, line } from 'd3-shape'
 import { formatNumber } from '@/shared/quantity/format'
 import type { GrowthShown } from '@/shared/reliability/growth-shown'
 import {
@@ -12,8 +11,7 @@ import { Axes } from './axes'
 import { Drawing } from './drawing'
 import { frameOf } from './frame'
 import { logTicks } from './log-ticks'
-import { pointShape } from './point-shape'
-import { spreadLabels } from './spread-labels'
+import { BandLayer, EndNames, FrameClip, LineLayer, RingsLayer } from './plot-layers'
 
 interface GrowthPlotProps {
   title: string
@@ -46,33 +44,11 @@ export function GrowthPlot({ title, growth, unit, allowed, confidence }: GrowthP
     expected: expectedFailures(crow, time),
     ...expectedFailuresInterval(seen, time, confidence),
   })
-  type P = ReturnType<typeof onLine>
   const points = Array.from({ length: STEPS + 1 }, (_, step) => onLine(from * (end / from) ** (step / STEPS)))
-  const edge = (of: (point: P) => number) =>
-    line<P>(
-      ({ time }) => x(time),
-      (point) => y(of(point)),
-    )(points) ?? ''
-  const band = area<P>(
-    ({ time }) => x(time),
-    ({ lower }) => y(lower),
-    ({ upper }) => y(upper),
-  )
+  const place = { x, y, frame }
   const meanTime = currentMeanTimeInterval(seen, confidence)
   const percent = `${formatNumber(confidence * 100)} %`
   const lastOf = onLine(end)
-  const labels = [
-    { text: 'at most', wanted: y(lastOf.upper) },
-    { text: 'power law', wanted: y(lastOf.expected) },
-    { text: 'at least', wanted: y(lastOf.lower) },
-    ...(allowed ? [{ text: 'target', wanted: y(allowed) }] : []),
-  ]
-  const places = spreadLabels(
-    labels.map(({ wanted }) => wanted),
-    15,
-    frame.top,
-    frame.bottom,
-  )
   return (
     <Drawing
       title={title}
@@ -101,45 +77,40 @@ export function GrowthPlot({ title, growth, unit, allowed, confidence }: GrowthP
       }}
       note={`Rings: failures as counted. After: ${unit}. Dashed: ${percent} bounds of the line. Steep as the target, failures come at one rate; flatter, they grow rarer. At the end one in ${round(crow.currentMeanTime)} ${unit} (bounds ${round(meanTime.lower)} to ${round(meanTime.upper)})${allowed ? `; the target allows one in ${round(end / allowed)}` : ''}. The bounds are those of many failures, and rough for few.`}
     >
-      <clipPath id={clip}>
-        <rect
-          x={frame.left}
-          y={frame.top}
-          width={frame.right - frame.left}
-          height={frame.bottom - frame.top}
-        />
-      </clipPath>
-      <path className="fill-copper-wash" clipPath={`url(#${clip})`} d={band(points) ?? ''} />
+      <FrameClip id={clip} frame={frame} />
+      <BandLayer
+        place={place}
+        clip={clip}
+        points={points.map(({ time, lower, upper }) => [time, lower, upper])}
+      />
       <Axes
         frame={frame}
         across={{ title: `${unit}, logarithmic`, ticks: logTicks(from, end, x) }}
         up={{ title: 'Failures so far, logarithmic', ticks: logTicks(y.domain()[0]!, y.domain()[1]!, y) }}
       />
       <g clipPath={`url(#${clip})`}>
-        <path className="line-bound" d={edge(({ upper }) => upper)} />
-        <path className="line-bound" d={edge(({ lower }) => lower)} />
+        <LineLayer place={place} ink="line-bound" points={points.map(({ time, upper }) => [time, upper])} />
+        <LineLayer place={place} ink="line-bound" points={points.map(({ time, lower }) => [time, lower])} />
         {allowed && (
-          <path
-            className="line-limit"
-            d={`M${x(from)} ${y((allowed * from) / end)}L${x(end)} ${y(allowed)}`}
+          <LineLayer
+            place={place}
+            ink="line-limit"
+            points={[from, end].map((time) => [time, (allowed * time) / end])}
           />
         )}
-        <path className="line-data outlined ink-copper" d={edge(({ expected }) => expected)} />
+        <LineLayer place={place} points={points.map(({ time, expected }) => [time, expected])} />
       </g>
-      {times.map((time, position) => (
-        <path
-          key={time}
-          className="fill-sheet"
-          stroke="var(--color-ink)"
-          strokeWidth="1.4"
-          d={pointShape('ring', x(time), y(position + 1), 4)}
-        />
-      ))}
-      {labels.map(({ text }, position) => (
-        <text key={text} x={frame.right + 6} y={places[position]! + 4} className="text-small">
-          {text}
-        </text>
-      ))}
+      <RingsLayer place={place} points={times.map((time, position) => [time, position + 1])} />
+      <EndNames
+        frame={frame}
+        size="text-small"
+        ends={[
+          { name: 'at most', height: y(lastOf.upper) },
+          { name: 'power law', height: y(lastOf.expected) },
+          { name: 'at least', height: y(lastOf.lower) },
+          ...(allowed ? [{ name: 'target', height: y(allowed) }] : []),
+        ]}
+      />
     </Drawing>
   )
 }

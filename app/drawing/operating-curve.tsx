@@ -1,9 +1,9 @@
 import { scaleLinear } from 'd3-scale'
-import { line } from 'd3-shape'
 import { formatQuantity } from '@/shared/quantity/format'
 import { Axes } from './axes'
 import { Drawing } from './drawing'
 import { frameOf } from './frame'
+import { LineLayer } from './plot-layers'
 import { pointShape } from './point-shape'
 import { numberTicks } from './ticks'
 
@@ -28,10 +28,6 @@ export function OperatingCurve({ title, plan, points, marks = [] }: OperatingCur
   const max = Math.max(...points.map(({ fractionDefective }) => fractionDefective))
   const x = scaleLinear([0, max * 100], [frame.left, frame.right])
   const y = scaleLinear([0, 100], [frame.bottom, frame.top])
-  const lineOf = line<AcceptancePoint>(
-    ({ fractionDefective }) => x(fractionDefective * 100),
-    ({ probability }) => y(probability * 100),
-  )
   const percent = (share: number) => formatQuantity(share * 100, '%', 3)
   const said = marks.map(
     (mark) =>
@@ -59,7 +55,13 @@ export function OperatingCurve({ title, plan, points, marks = [] }: OperatingCur
         across={{ title: 'Defective in the lot, %', ticks: numberTicks(x, 6) }}
         up={{ title: 'Accepted, %', ticks: numberTicks(y, 5) }}
       />
-      <path className="line-data outlined ink-copper" d={lineOf([...points]) ?? ''} />
+      <LineLayer
+        place={{ x, y, frame }}
+        points={points.map(({ fractionDefective, probability }) => [
+          fractionDefective * 100,
+          probability * 100,
+        ])}
+      />
       {marks.map((mark, at) => {
         const [markX, markY] = [x(mark.fractionDefective * 100), y(mark.probability * 100)]
         return (

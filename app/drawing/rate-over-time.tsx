@@ -1,5 +1,4 @@
 import { scaleLog, scaleUtc } from 'd3-scale'
-import { area, line } from 'd3-shape'
 import { Day } from '@/app/ui/date'
 import { instantOf, MS_PER_DAY } from '@/shared/quantity/calendar'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
@@ -9,7 +8,7 @@ import { frameOf } from './frame'
 import { LevelLimit } from './limit-line'
 import { decadesAround } from './decade-scale'
 import { logTicks } from './log-ticks'
-import { pointShape } from './point-shape'
+import { BandLayer, EndNames, LineLayer, RingsLayer } from './plot-layers'
 import { timeTicks } from './ticks'
 
 interface RateOverTimeProps {
@@ -42,19 +41,9 @@ export function RateOverTime({ title, points, allowed, confidencePct }: RateOver
   const [first = 0, last = 1] = [moments[0], moments.at(-1)]
   const x = scaleUtc([first - 5 * MS_PER_DAY, last + 5 * MS_PER_DAY], [frame.left, frame.right])
   const y = scaleLog([min, max], [frame.bottom, frame.top]).clamp(true)
-  type P = (typeof points)[number] & { at: number }
-  const placed: P[] = points.map((point, position) => ({ ...point, at: x(moments[position] ?? 0) }))
+  const placed = points.map((point, position) => ({ ...point, at: moments[position] ?? 0 }))
   const level = (rate: number): number => y(Math.max(min, rate))
-  const band = area<P>(
-    ({ at }) => at,
-    ({ lower }) => level(lower),
-    ({ upper }) => level(upper),
-  )
-  const edge = (of: (point: P) => number) =>
-    line<P>(
-      ({ at }) => at,
-      (point) => level(of(point)),
-    )(placed) ?? ''
+  const place = { frame, x, y: level }
   const fit = (rate: number): string => formatQuantity(rate, 'FIT', 3)
   const end = placed.at(-1)
   return (
@@ -85,39 +74,31 @@ export function RateOverTime({ title, points, allowed, confidencePct }: RateOver
       }}
       note="Dashed: one-sided bounds. Rings: the rate itself, once something has failed. A bound below the budget shows it; a lower bound above it contradicts it."
     >
-      <path className="fill-copper-wash" d={band(placed) ?? ''} />
+      <BandLayer place={place} points={placed.map(({ at, lower, upper }) => [at, lower, upper])} />
       <Axes
         frame={frame}
         across={{ title: 'End of the period', ticks: timeTicks(x, 8), grid: false }}
         up={{ title: 'Failure rate of a board, FIT, logarithmic', ticks: logTicks(min, max, y) }}
       />
-      <path className="line-bound" d={edge(({ upper }) => upper)} />
+      <LineLayer place={place} ink="line-bound" points={placed.map(({ at, upper }) => [at, upper])} />
       {placed.map(({ on, at, upper }) => (
-        <path key={on} className="line-seen" d={`M${at - 5} ${level(upper)}h10`} />
+        <path key={on} className="line-seen" d={`M${x(at) - 5} ${level(upper)}h10`} />
       ))}
       {placed.some(({ lower }) => lower > 0) && (
-        <path className="line-bound" d={edge(({ lower }) => lower)} />
+        <LineLayer place={place} ink="line-bound" points={placed.map(({ at, lower }) => [at, lower])} />
       )}
-      {placed
-        .filter(({ rate }) => rate > 0)
-        .map(({ on, at, rate }) => (
-          <path
-            key={on}
-            className="fill-sheet"
-            stroke="var(--color-ink)"
-            strokeWidth="1.4"
-            d={pointShape('ring', at, level(rate), 4)}
-          />
-        ))}
+      <RingsLayer
+        place={place}
+        points={placed.filter(({ rate }) => rate > 0).map(({ at, rate }) => [at, rate])}
+      />
       <LevelLimit y={y(allowed)} left={frame.left} right={frame.right} beyond="above" />
-      <text x={frame.right + 8} y={y(allowed) + 4}>
-        budget {fit(allowed)}
-      </text>
-      {end && (
-        <text x={frame.right + 8} y={level(end.upper) + 4}>
-          at most {fit(end.upper)}
-        </text>
-      )}
+      <EndNames
+        frame={frame}
+        ends={[
+          { name: `budget ${fit(allowed)}`, height: y(allowed) },
+          ...(end ? [{ name: `at most ${fit(end.upper)}`, height: level(end.upper) }] : []),
+        ]}
+      />
     </Drawing>
   )
 }

@@ -1,11 +1,11 @@
+import { useId } from 'react'
 import { scaleLinear, scaleLog } from 'd3-scale'
-import { area } from 'd3-shape'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { Axes } from './axes'
 import { Drawing } from './drawing'
 import { frameOf } from './frame'
 import { logTicks } from './log-ticks'
-import { pointShape } from './point-shape'
+import { BandLayer, FrameClip, LineLayer, RingsLayer } from './plot-layers'
 
 interface WeibullPlotProps {
   title: string
@@ -27,6 +27,7 @@ const height = (share: number): number => Math.log(-Math.log1p(-share))
 
 /** Lives on Weibull paper: median ranks, the fitted line, and the band of the ranks about it. */
 export function WeibullPlot({ title, ranks, suspensions, fit, confidencePct }: WeibullPlotProps) {
+  const clip = useId()
   const frame = frameOf(WIDTH, HEIGHT, { left: 58 })
   const lives = [...ranks.map(({ life }) => life), ...suspensions].filter((life) => life > 0)
   const x = scaleLog([Math.min(...lives) / 1.6, Math.max(...lives) * 1.4], [frame.left, frame.right])
@@ -36,11 +37,7 @@ export function WeibullPlot({ title, ranks, suspensions, fit, confidencePct }: W
   const lifeAt = (share: number, life: number): number =>
     fit ? fit.scale * (-Math.log1p(-share)) ** (1 / fit.shape) : life
   const clamp = (share: number): number => Math.min(0.995, Math.max(lowest, share))
-  const band = area<(typeof ranks)[number]>(
-    ({ life, shareFailed }) => x(lifeAt(shareFailed, life)),
-    ({ min }) => y(height(clamp(min))),
-    ({ max }) => y(height(clamp(max))),
-  )
+  const place = { x, y, frame }
   const [from, to] = x.domain() as [number, number]
   return (
     <Drawing
@@ -66,15 +63,17 @@ export function WeibullPlot({ title, ranks, suspensions, fit, confidencePct }: W
       }}
       note={`Rings: failures at their median ranks. Ticks on the base: specimens that did not fail. Band: ${confidencePct} % bounds of the ranks.`}
     >
-      <clipPath id="weibull-frame">
-        <rect
-          x={frame.left}
-          y={frame.top}
-          width={frame.right - frame.left}
-          height={frame.bottom - frame.top}
+      <FrameClip id={clip} frame={frame} />
+      {ranks.length > 1 && (
+        <BandLayer
+          place={place}
+          points={ranks.map(({ life, shareFailed, min, max }) => [
+            lifeAt(shareFailed, life),
+            height(clamp(min)),
+            height(clamp(max)),
+          ])}
         />
-      </clipPath>
-      {ranks.length > 1 && <path className="fill-copper-wash" d={band([...ranks]) ?? ''} />}
+      )}
       <Axes
         frame={frame}
         across={{
@@ -90,24 +89,16 @@ export function WeibullPlot({ title, ranks, suspensions, fit, confidencePct }: W
         }}
       />
       {fit && (
-        <path
-          className="line-data outlined ink-copper"
-          clipPath="url(#weibull-frame)"
-          d={`M${x(from)} ${y(fit.shape * Math.log(from / fit.scale))}L${x(to)} ${y(fit.shape * Math.log(to / fit.scale))}`}
+        <LineLayer
+          place={place}
+          clip={clip}
+          points={[from, to].map((life) => [life, fit.shape * Math.log(life / fit.scale)])}
         />
       )}
       {suspensions.map((life, position) => (
         <path key={position} className="line-seen" d={`M${x(life)} ${frame.bottom}v-9`} />
       ))}
-      {ranks.map(({ life, shareFailed }, position) => (
-        <path
-          key={position}
-          className="fill-sheet"
-          stroke="var(--color-ink)"
-          strokeWidth="1.4"
-          d={pointShape('ring', x(life), y(height(shareFailed)), 4)}
-        />
-      ))}
+      <RingsLayer place={place} points={ranks.map(({ life, shareFailed }) => [life, height(shareFailed)])} />
     </Drawing>
   )
 }

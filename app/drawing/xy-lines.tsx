@@ -1,12 +1,10 @@
 import { scaleLinear } from 'd3-scale'
-import { area, line } from 'd3-shape'
 import { formatQuantity } from '@/shared/quantity/format'
 import { printedUnit, type Unit } from '@/shared/quantity/unit'
 import { Axes } from './axes'
 import { Drawing } from './drawing'
 import { frameOf } from './frame'
-import { LevelLimit } from './limit-line'
-import { spreadLabels } from './spread-labels'
+import { BandLayer, dashFor, EndNames, LineLayer, NamedLevel, UprightLayer } from './plot-layers'
 import { axisTitle, numberTicks } from './ticks'
 
 /** One line: its points in order of x, and how far it may lie off either way. */
@@ -29,7 +27,6 @@ type XyLinesProps = {
 
 const WIDTH = 440
 const HEIGHT = 280
-const DASHES = [undefined, '7 3', '2.5 2.5', '9 2.5 2 2.5', '14 4', '4 2 1 2 1 2']
 
 /** Lines of one family, told apart by dash and by name at their ends, with a band where the value is uncertain. */
 export function XyLines({ title, description, across, up, series, limit, upright }: XyLinesProps) {
@@ -38,22 +35,7 @@ export function XyLines({ title, description, across, up, series, limit, upright
   const heights = [...points.flatMap(({ y, min, max }) => [y, min ?? y, max ?? y]), limit?.y ?? 0]
   const x = scaleLinear(spanOf(points.map((point) => point.x)), [frame.left, frame.right])
   const y = scaleLinear(spanOf([0, ...heights]), [frame.bottom, frame.top]).nice(5)
-  const ends = spreadLabels(
-    series.map((one) => y(one.points.at(-1)?.y ?? 0)),
-    15,
-    frame.top,
-    frame.bottom,
-  )
-  type P = Series['points'][number]
-  const lineOf = line<P>(
-    (point) => x(point.x),
-    (point) => y(point.y),
-  )
-  const bandOf = area<P>(
-    (point) => x(point.x),
-    (point) => y(point.min ?? point.y),
-    (point) => y(point.max ?? point.y),
-  )
+  const place = { x, y, frame }
   return (
     <Drawing
       title={title}
@@ -87,49 +69,28 @@ export function XyLines({ title, description, across, up, series, limit, upright
       {series
         .filter((one) => one.points.some(({ min }) => min !== undefined))
         .map((one) => (
-          <path
+          <BandLayer
             key={one.name}
-            className="fill-copper-wash"
-            fillOpacity="0.8"
-            d={bandOf([...one.points]) ?? ''}
+            place={place}
+            opacity={0.8}
+            points={one.points.map((point) => [point.x, point.min ?? point.y, point.max ?? point.y])}
           />
         ))}
       {series.map((one, at) => (
-        <g key={one.name}>
-          <path
-            className="line-data outlined ink-copper"
-            strokeDasharray={DASHES[at % DASHES.length]}
-            d={lineOf([...one.points]) ?? ''}
-          />
-          <path
-            className="line-thin"
-            d={`M${frame.right + 1} ${y(one.points.at(-1)?.y ?? 0)}L${frame.right + 8} ${ends[at]}`}
-          />
-          <text x={frame.right + 11} y={ends[at]! + 4}>
-            {one.name}
-          </text>
-        </g>
+        <LineLayer
+          key={one.name}
+          place={place}
+          dash={dashFor(at)}
+          points={one.points.map((point) => [point.x, point.y])}
+        />
       ))}
-      {limit && (
-        <g>
-          <LevelLimit y={y(limit.y)} left={frame.left} right={frame.right} beyond={limit.beyond} />
-          <text
-            x={frame.left + 6}
-            y={y(limit.y) + (limit.beyond === 'below' ? 20 : -11)}
-            className="text-haloed"
-          >
-            {limit.name}
-          </text>
-        </g>
-      )}
-      {upright && (
-        <g>
-          <path className="line-chain" d={`M${x(upright.x)} ${frame.top}V${frame.bottom}`} />
-          <text x={x(upright.x) + 4} y={frame.top + 11} className="text-haloed">
-            {upright.name}
-          </text>
-        </g>
-      )}
+      <EndNames
+        led
+        frame={frame}
+        ends={series.map((one) => ({ name: one.name, height: y(one.points.at(-1)?.y ?? 0) }))}
+      />
+      {limit && <NamedLevel place={place} limit={limit} drop={limit.beyond === 'below' ? 20 : -11} />}
+      {upright && <UprightLayer place={place} at={upright.x} name={upright.name} />}
     </Drawing>
   )
 }
