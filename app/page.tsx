@@ -77,7 +77,7 @@ function NothingWaits({ programmes }: { programmes: number }) {
     <Empty title="Nothing waits for you">
       {programmes === 0
         ? 'You belong to no programme yet. Open one, or ask a programme’s lead to invite you.'
-        : 'Values, findings, questions, approvals and gates that wait for your department appear here.'}
+        : 'Values, findings, actions, approvals and gates that wait for your department appear here.'}
     </Empty>
   )
 }

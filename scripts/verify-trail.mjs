@@ -7,7 +7,7 @@
  * Ends with 0 when the trail is whole, 1 when it is broken, 2 when the file
  * could not be checked. --known-hash (as often as wanted) gives a hash copied
  * from a printed page or another place outside the database: the trail must
- * hold an entry with it, or its end was cut off or the chain written anew.
+ * hold an entry with it, or its end was cut off or the chain rewritten.
  *
  * What is checked, from the published rules and on purpose with no code shared
  * with the program:
@@ -354,7 +354,7 @@ function checkKnownHash(known, hashes, breaks) {
   }
   breaks.push({
     seq: newestNumber(hashes) + 1,
-    sentence: `No entry has the known hash ${known}: the end was cut off or the record written anew.`,
+    sentence: `No entry has the known hash ${known}: the end was cut off or the record rewritten.`,
   })
   return `Known hash ${known}: NOT THERE`
 }

@@ -35,7 +35,7 @@ export function Keeping({ facts, settings }: { facts: InstallationFacts; setting
             title="The newest hashes leave this installation only on paper and in exports"
           >
             Name a file on another disk in LIQUIDUS_HEAD_FILE, or a web hook in LIQUIDUS_HEAD_WEBHOOK: only a
-            hash kept elsewhere shows that a trail was cut off with all that its end wrote, or written anew.
+            hash kept elsewhere shows that a trail was cut off with all that its end wrote, or rewritten.
           </Notice>
         )}
       </Section>

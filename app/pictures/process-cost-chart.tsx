@@ -30,9 +30,9 @@ export function ProcessCostChart({ view }: { view: ProgrammeView }) {
       lead="Set-up spread over a year’s boards, joints, and the rework and field repair that its defects bring."
     >
       <Curves
-        title="Cost of a board against boards a year"
+        title="Cost of a board against boards per year"
         description={`Cost of a board by ${costs.map(({ process }) => process).join(', ')}; at ${formatQuantity(volume, 'boards', 6)} a year ${costs.map((row) => `${row.process} ${money(at(row, volume))}`).join(', ')}.`}
-        across={{ label: 'Boards a year', unit: '1', from, to, log: true }}
+        across={{ label: 'Boards per year', unit: '1', from, to, log: true }}
         up={{ label: 'Cost of a board', unit: 'currency', from: 0, to: max }}
         curves={costs.map((row) => ({
           name: row.process,

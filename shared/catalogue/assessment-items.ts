@@ -91,7 +91,7 @@ export const assessmentItems: readonly ItemDefinition[] = [
     key: 'visual-inspection',
     stage: 'assessment',
     title: 'Visual inspection',
-    asks: 'How many assemblies and joints were looked at, with what magnification, by whom, and did what they found stay level?',
+    asks: 'How many assemblies and joints were inspected, with what magnification, by whom, and did what they found stay level?',
     version: 1,
     owner: 'quality',
     approvers: ['production', 'quality'],

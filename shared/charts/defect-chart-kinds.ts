@@ -66,7 +66,7 @@ export const DEFECT_CHARTS: Readonly<Record<DefectChartKey, DefectChartKind>> = 
     formula: 'c̄ ± 3 √c̄',
     refuses: (samples) =>
       differ(samples, ({ jointsSeen }) => jointsSeen)
-        ? 'Not all assemblies had the same number of joints looked at: a c chart would call the larger ones worse. The u chart allows for it.'
+        ? 'Not all assemblies had the same number of joints inspected: a c chart would call the larger ones worse. The u chart allows for it.'
         : undefined,
     chart: (samples, baseline) =>
       defectCountChart(
@@ -108,6 +108,6 @@ export const DEFECT_CHARTS: Readonly<Record<DefectChartKey, DefectChartKind>> = 
   },
 }
 
-/** "u: defects for each thousand joints seen, by day" */
+/** "u: defects for each thousand joints inspected, by day" */
 export const defectChartLabel = (key: DefectChartKey): string =>
   DEFECT_CHART_OPTIONS.find(({ value }) => value === key)!.label

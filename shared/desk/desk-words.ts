@@ -2,7 +2,7 @@ import type { DeskVerb } from './desk-entry'
 
 /** What a line asks of whose desk it is on. */
 export const TO_DO: Readonly<Record<DeskVerb, string>> = {
-  answer: 'Answer a question',
+  answer: 'Answer an action',
   accept: 'Accept or return an answer',
   'find the cause': 'Answer chart signal',
   approve: 'Approve',
@@ -19,7 +19,7 @@ export const TO_DO: Readonly<Record<DeskVerb, string>> = {
   rework: 'Rework and inspect again',
   calibrate: 'Have it calibrated',
   'solder or test again': 'Solder by then, or test again',
-  renew: 'Mend it, or ask anew',
+  renew: 'Mend it, or ask again',
 }
 
 /** The same, as somebody else owes it. */

@@ -10,7 +10,7 @@ import type { ApprovalEntry } from './programme-state'
 import type { SignedContentShape } from './signed-content-difference'
 
 /**
- * Why a lapsed approval cannot be confirmed but has to be given anew, in a
+ * Why a lapsed approval cannot be confirmed but has to be given again, in a
  * sentence; undefined when what stands is substantively what was approved:
  * the item asks the same of the same departments on the same evidence, the same
  * layers govern with the same limits, every finding has its verdict by the same
@@ -35,7 +35,7 @@ export function confirmationRefusal(
   )
 }
 
-/** The approval of a department that its signatory may confirm; undefined where there is none, or it must be given anew. */
+/** The approval of a department that its signatory may confirm; undefined where there is none, or it must be given again. */
 export function confirmableBy(
   personId: string,
   department: string,

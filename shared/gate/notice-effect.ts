@@ -9,13 +9,13 @@ import type { NoticeChange } from './proposed-change'
 /** What all changes of a notice would do together. */
 export interface NoticeEffect {
   readonly preview: ChangePreview
-  /** Of the approvals that lapse: which their signatories may confirm, and why others must be given anew. */
+  /** Of the approvals that lapse: which their signatories may confirm, and why others must be given again. */
   readonly lapsing: readonly {
     readonly itemKey: string
     readonly item: string
     readonly department: string
     readonly personName: string
-    readonly anew: string | undefined
+    readonly again: string | undefined
   }[]
   /** Codes of the lots that a finding names which turns or moves. */
   readonly lots: readonly string[]
@@ -39,7 +39,7 @@ export function noticeEffect(
   const preview = previewBetween(state, before, after)
   return {
     preview,
-    lapsing: preview.approvals.map((entry) => ({ ...entry, anew: anewBecause(entry, after) })),
+    lapsing: preview.approvals.map((entry) => ({ ...entry, again: againBecause(entry, after) })),
     lots: lotsNamed(state, preview, before, after),
   }
 }
@@ -60,7 +60,7 @@ function withChange(
   }
 }
 
-function anewBecause(
+function againBecause(
   { itemKey, department }: ChangePreview['approvals'][number],
   after: Judgement,
 ): string | undefined {

@@ -12,8 +12,8 @@ export interface ToSign {
   readonly item: ItemState
   /** Their own lapsed approval, where a change left it as it was in substance. */
   readonly confirms: ApprovalEntry | undefined
-  /** Why a lapsed approval must be given anew; undefined for a first one. */
-  readonly anew: string | undefined
+  /** Why a lapsed approval must be given again; undefined for a first one. */
+  readonly again: string | undefined
 }
 
 /** The items of one stage that a department is asked to approve. */
@@ -91,13 +91,13 @@ function toSign(
   personId: string,
   department: Department,
 ): ToSign {
-  if (!before) return { item, confirms: undefined, anew: undefined }
+  if (!before) return { item, confirms: undefined, again: undefined }
   const confirms = confirmableBy(personId, department, item, findings)
-  if (confirms) return { item, confirms, anew: undefined }
-  const anew =
+  if (confirms) return { item, confirms, again: undefined }
+  const again =
     confirmationRefusal(before, item, findings) ??
     `${before.personName} gave it before; only they confirm it.`
-  return { item, confirms, anew }
+  return { item, confirms, again }
 }
 
 /** The stage to begin with: the first in which something can be signed, or else the first that waits at all. */

@@ -33,7 +33,7 @@ export const TERMS_OF_EVIDENCE: readonly Term[] = [
   {
     term: 'rework desk',
     meaning:
-      'Where joints found defective wait to be soldered again; each goes back to be looked at, and returns if it is still at fault.',
+      'Where joints found defective wait to be soldered again; each goes back to be inspected, and returns if it is still at fault.',
     from: OWN,
   },
   {
@@ -59,7 +59,7 @@ export const TERMS_OF_EVIDENCE: readonly Term[] = [
   },
   {
     term: 'fixed limits',
-    meaning: 'Control limits set from an earlier period and kept, instead of estimated anew.',
+    meaning: 'Control limits set from an earlier period and kept, instead of estimated again.',
     from: standard('ISO 7870-2:2013, charts with prespecified values'),
     insteadOf: ['held limits'],
   },

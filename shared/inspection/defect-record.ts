@@ -15,7 +15,7 @@ export interface DefectiveJoint {
 export interface DefectRecord {
   readonly assembliesSeen: number
   /**
-   * Different joints seen. Which joints a partial look saw is not recorded, so
+   * Different joints inspected. Which joints a partial look saw is not recorded, so
    * that several looks at one assembly are taken to have seen those of the largest.
    */
   readonly jointsSeen: number

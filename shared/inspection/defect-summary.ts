@@ -7,7 +7,7 @@ import type { Interval } from '@/shared/statistics/intervals/interval'
 import { defectRecord, type DefectRecord, type ElectricalTest } from './defect-record'
 import type { DefectKind, Inspection } from '@/shared/records/inspection'
 
-/** Joints with one kind of defect, per million joints seen, with exact two-sided bounds. */
+/** Joints with one kind of defect, per million joints inspected, with exact two-sided bounds. */
 export interface KindRate {
   readonly kind: DefectKind | 'kind not said'
   readonly joints: number
@@ -58,7 +58,7 @@ export interface DefectSummary {
   readonly assembliesSeen: number
   readonly jointsSeen: number
   readonly defectiveJoints: number
-  /** Per million joints seen, with exact two-sided bounds; undefined while no joint was seen. */
+  /** Per million joints inspected, with exact two-sided bounds; undefined while no joint was seen. */
   readonly rate: { readonly perMillion: number; readonly interval: Interval } | undefined
   readonly byKind: readonly KindRate[]
 }

@@ -90,7 +90,7 @@ function eventOfInspection({ id, inspectedOn, inspector, jointsSeen, defects }: 
   return {
     on: inspectedOn,
     what: 'Inspected',
-    message: `${inspector}, ${jointsSeen} joints seen: ${found}`,
+    message: `${inspector}, ${jointsSeen} joints inspected: ${found}`,
     from: { kind: 'inspection', id },
   }
 }

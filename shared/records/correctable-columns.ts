@@ -29,6 +29,6 @@ export const INSPECTION_COLUMNS = {
   inspectedOn: dateColumn({ label: 'Inspected on' }),
   inspector: textColumn({ label: 'Inspector', maxLength: 80 }),
   magnification: numberColumn({ label: 'Magnification', unit: '×', min: 1, max: 100 }),
-  jointsSeen: numberColumn({ label: 'Joints seen', unit: 'joints', min: 1, max: 100_000, whole: true }),
+  jointsSeen: numberColumn({ label: 'Joints inspected', unit: 'joints', min: 1, max: 100_000, whole: true }),
   note: optionalColumn(textColumn({ label: 'Note', maxLength: 1000 })),
 }

@@ -25,7 +25,7 @@ export function judgeSafely(rule: AnyRule, facts: Facts): Outcome {
 function notComputed(thrown: unknown): Judged {
   const [why, message] =
     thrown instanceof NoDate
-      ? [thrown.message, 'Withdraw the record that holds it, or revise the value, and enter it anew.']
+      ? [thrown.message, 'Withdraw the record that holds it, or revise the value, and enter it again.']
       : [
           'the program failed on what is specified and recorded.',
           'Tell whoever looks after this installation: the server’s log names the rule and what went wrong.',

@@ -6,7 +6,7 @@ import type { TrailBreak } from './trail-break'
 /**
  * A statement about a trail made at some time and kept elsewhere: a gate's signature,
  * or a hash read from a printed page. Only a seal can show that a trail's end was cut
- * off, or that the whole chain was written anew by someone able to write the table.
+ * off, or that the whole chain was rewritten by someone able to write the table.
  */
 export type TrailSeal = {
   /** As the reader knows it, such as `the specification gate`. */
@@ -37,7 +37,7 @@ export function sealBreaks(
           {
             kind: 'resealed',
             seq: seal.seq,
-            sentence: `Entries 1 to ${seal.seq} are not those that ${seal.name} covered; the record was written anew.`,
+            sentence: `Entries 1 to ${seal.seq} are not those that ${seal.name} covered; the record was rewritten.`,
           },
         ]
   })

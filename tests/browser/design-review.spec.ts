@@ -99,7 +99,7 @@ test('a review whose line becomes an action, an answer and a value; comments; a 
 
   await test.step('a line becomes an action with an owner and a date', async () => {
     await quill.locator('.minute-form [name="about"]').selectOption('item:programme-frame@programme-frame')
-    await quill.locator('.minute-form [name="text"]').pressSequentially('a: How many boards a year now?')
+    await quill.locator('.minute-form [name="text"]').pressSequentially('a: How many boards per year now?')
     const form = formOf(quill, 'Write a line of minutes')
     await form.getByLabel('Owed by').selectOption({ label: 'Petra Vance, production' })
     await form.getByLabel('By', { exact: true }).fill('2099-12-31')
@@ -132,7 +132,7 @@ test('a review whose line becomes an action, an answer and a value; comments; a 
     await send(quill, formOf(quill, 'Accept the answer').getByRole('button', { name: 'Accept the answer' }))
     await programme.specify(petra, 'annual-volume', 600, 'As answered in action 1.')
     await programme.open(quill, '/reviews/1')
-    const line = quill.getByRole('row', { name: /How many boards a year now/ })
+    const line = quill.getByRole('row', { name: /How many boards per year now/ })
     await expect(line).toContainText('accepted')
     await expect(line).toContainText('revision 2')
     expect(await faultsOf(quill)).toEqual([])

@@ -21,7 +21,7 @@ test('Tomas opens a programme, and a code that exists keeps what he typed', asyn
     await page.getByLabel('Alloy family').selectOption('lead-free')
     await page.getByLabel('Service life').fill('10')
     await page.getByLabel('Environment in service').selectOption('GB')
-    await page.getByLabel('Boards a year').fill('200')
+    await page.getByLabel('Boards per year').fill('200')
     await page.getByRole('button', { name: 'Open the programme' }).click()
   }
   await fill('LX-41')

@@ -64,7 +64,7 @@ test('Quill inspects at the bench: one assembly after another, by keyboard, by t
     await programme.open(quill, '/inspections')
     await quill.getByRole('link', { name: 'Inspect at the bench' }).click()
     const form = await bench(quill)
-    await expect(form.getByText('306 joints seen at 3 ×, by Quill Amaro')).toBeVisible()
+    await expect(form.getByText('306 joints inspected at 3 ×, by Quill Amaro')).toBeVisible()
     await form.locator('[name="inspections.0.assembly"]').fill('LS-0099')
     await quill.keyboard.press('Enter')
     await expect(quill.getByRole('status')).toContainText('LS-0099 is recorded: no defect.')

@@ -181,7 +181,7 @@ describe('an approval that a change leaves as it was in substance', () => {
     expect(second).toMatchObject({ confirms: first?.id, found: first?.found })
     expect(entryTold((await entries(before))[0]!)?.what).toContain('confirmed after a change')
   })
-  test('is not confirmed by another of the department, who approves it anew', async () => {
+  test('is not confirmed by another of the department, who approves it again', async () => {
     await specify('design', 'contact-gold', 3)
     expect(await world.as('secondQuality', 'approve-items', await confirming())).toMatchObject({
       ok: false,
@@ -193,7 +193,7 @@ describe('an approval that a change leaves as it was in substance', () => {
     await specify('design', 'contact-gold', 1.9)
     expect(await world.as('quality', 'approve-items', await confirming())).toMatchObject({
       ok: false,
-      fields: { [`items.${ITEM}`]: expect.stringMatching(/approved anew.*less margin/) },
+      fields: { [`items.${ITEM}`]: expect.stringMatching(/approved again.*less margin/) },
     })
     await world.must('quality', 'approve-items', await listed(ITEM))
   })

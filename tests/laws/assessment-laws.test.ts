@@ -50,7 +50,7 @@ describe('laws of the defect budget', () => {
     )
   })
 
-  test('more sound joints seen never worsen the verdict', () => {
+  test('more sound joints inspected never worsen the verdict', () => {
     fc.assert(
       fc.property(looks, budgetPct, fc.integer({ min: 1, max: 200 }), (inspections, pct, sound) => {
         const more = [...inspections, inspection('one-more', sound)]

@@ -60,7 +60,7 @@ export default async function NewProgrammePage({
         <TextBox
           name="from"
           label="Start from another programme"
-          hint="Its code. Values, stated limits and plan are taken over, each said to be; what it set aside is proposed anew. Evidence, records and approvals are not."
+          hint="Its code. Values, stated limits and plan are taken over, each said to be; what it set aside is proposed again. Evidence, records and approvals are not."
           maxLength={24}
           defaultValue={from}
           optional

@@ -24,7 +24,7 @@ export const setMoneyCeiling = defineCommand({
     tx.moneyCeiling.findFirst({ where: { programmeId }, orderBy: { number: 'desc' } }),
   decide(newest, { amount, boards, lots, seen, reason: why }) {
     if ((newest?.number ?? 0) !== seen)
-      throw new Refused('The ceiling was set anew since you read it. Load the page again.')
+      throw new Refused('The ceiling was set again since you read it. Load the page again.')
     if (amount !== null && boards === null)
       throw new Refused('A ceiling is for a number of boards.', {
         boards: 'Say for how many boards: what a board costs counts that often.',

@@ -14,12 +14,12 @@ export const inspectionInput = z.strictObject({
     .number({ error: numberWanted('The magnification') })
     .min(1, 'The magnification lies between 1 and 100 times.')
     .max(100, 'The magnification lies between 1 and 100 times.'),
-  jointsSeen: wholeNumber('The joints seen', 1, 100_000),
+  jointsSeen: wholeNumber('The joints inspected', 1, 100_000),
   defects: z.array(defectSchema).max(5000, 'More than 5000 defects on one assembly: set it aside.'),
   note: optionalLine('The note', 1000),
 })
 
-/** Refuses a look that lies ahead, or with more defective joints than joints seen. `field` is where it stands in the form. */
+/** Refuses a look that lies ahead, or with more defective joints than joints inspected. `field` is where it stands in the form. */
 export function refuseBadInspection(
   { assembly, inspectedOn, jointsSeen, defects }: z.output<typeof inspectionInput>,
   today: string,
@@ -31,7 +31,10 @@ export function refuseBadInspection(
     })
   const joints = new Set(defects.map(({ joint }) => joint)).size
   if (joints > jointsSeen)
-    throw new Refused(`${assembly}: ${joints} joints with defects, but only ${jointsSeen} joints seen.`, {
-      [`${field}.jointsSeen`]: 'Fewer than the joints with defects.',
-    })
+    throw new Refused(
+      `${assembly}: ${joints} joints with defects, but only ${jointsSeen} joints inspected.`,
+      {
+        [`${field}.jointsSeen`]: 'Fewer than the joints with defects.',
+      },
+    )
 }

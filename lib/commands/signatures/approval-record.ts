@@ -9,7 +9,7 @@ interface Approving {
   readonly itemState: ItemState
   readonly department: Department
   readonly comment: string
-  /** The lapsed approval that is confirmed, if it is not given anew. */
+  /** The lapsed approval that is confirmed, if it is not given again. */
   readonly confirms?: ApprovalEntry
 }
 

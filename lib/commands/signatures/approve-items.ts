@@ -118,9 +118,9 @@ function notNow(
   const refused = refusedTo(actor, itemState, state, own)
   if (refused || !confirms) return refused
   const approval = newestOf(itemState, own)
-  if (approval?.personId !== actor.personId) return 'Only who gave an approval confirms it. Approve it anew.'
-  const anew = confirmationRefusal(approval, itemState, judgement.findings)
-  return anew && `It must be approved anew. ${anew}`
+  if (approval?.personId !== actor.personId) return 'Only who gave an approval confirms it. Approve it again.'
+  const again = confirmationRefusal(approval, itemState, judgement.findings)
+  return again && `It must be approved again. ${again}`
 }
 
 const newestOf = (itemState: ItemState, own: Department) =>

@@ -27,7 +27,7 @@ export const recordInspection = defineFace({
       subject: foldedList(inspections.map(({ assembly }) => assembly)),
       what: [
         counted(inspections.length, 'assembly', 'assemblies'),
-        counted(joints, 'joint seen', 'joints seen'),
+        counted(joints, 'joint seen', 'joints inspected'),
         counted(defects, 'defect', 'defects'),
         gatesShutInWords(gatesShut),
       ]

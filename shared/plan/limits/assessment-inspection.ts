@@ -18,7 +18,7 @@ export const magnificationMax = limit({
 
 export const inspectedJointsMin = limit({
   key: 'inspected-joints-least',
-  label: 'Joints looked at on each assembly inspected',
+  label: 'Joints inspected on each assembly',
   unit: '%',
   direction: 'at least',
   byDefault: {

@@ -37,7 +37,7 @@ export const storageClockGuard = guard(
   'storage-clock',
   'Only just soldered in time: share of the time allowed',
   10,
-  'Within the last tenth of its time a lot is soldered first or tested anew',
+  'Within the last tenth of its time a lot is soldered first or tested again',
 )
 export const tipCheckGuard = guard(
   'tip-check',

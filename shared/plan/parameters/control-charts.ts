@@ -59,7 +59,7 @@ const chartColumns = {
 export const processCharts = tableParameter({
   key: 'process-charts',
   label: 'Charts and fixed limits',
-  help: 'One row per characteristic. With two dates the limits come from the readings of those days and are held from then on; without, they are estimated anew from all readings. A characteristic without a row has the individuals chart, its limits estimated.',
+  help: 'One row per characteristic. With two dates the limits come from the readings of those days and are held from then on; without, they are estimated again from all readings. A characteristic without a row has the individuals chart, its limits estimated.',
   owner: 'quality',
   columns: chartColumns,
   maxRows: 6,

@@ -3,8 +3,8 @@ import { tableParameter } from '@/shared/plan/parameter'
 
 /** Charts of what inspections find, as a specification, an answer and an address name them. */
 export const DEFECT_CHART_OPTIONS = [
-  { value: 'u-by-day', label: 'u: defects for each thousand joints seen, by day' },
-  { value: 'u', label: 'u: defects for each thousand joints seen, by assembly' },
+  { value: 'u-by-day', label: 'u: defects for each thousand joints inspected, by day' },
+  { value: 'u', label: 'u: defects for each thousand joints inspected, by assembly' },
   { value: 'c', label: 'c: defects an assembly' },
   { value: 'p', label: 'p: share of assemblies with a defect, by day' },
   { value: 'np', label: 'np: assemblies with a defect, by day' },
@@ -20,7 +20,7 @@ const chartColumns = {
 export const defectCharts = tableParameter({
   key: 'defect-charts',
   label: 'Defect control charts and fixed limits',
-  help: 'One row per chart whose signals must be answered. With two dates the limits come from the samples of those days and are held from then on; without, they are estimated anew from all samples. Left open, the u chart by day is answered for, its limits estimated.',
+  help: 'One row per chart whose signals must be answered. With two dates the limits come from the samples of those days and are held from then on; without, they are estimated again from all samples. Left open, the u chart by day is answered for, its limits estimated.',
   owner: 'quality',
   columns: chartColumns,
   maxRows: DEFECT_CHART_OPTIONS.length,

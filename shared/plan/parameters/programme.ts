@@ -60,7 +60,7 @@ export const environment = choiceParameter({
 
 export const annualVolume = numberParameter({
   key: 'annual-volume',
-  label: 'Boards a year',
+  label: 'Boards per year',
   help: 'Sets how far sampling, tooling and rework costs are spread.',
   owner: 'production',
   unit: 'boards',

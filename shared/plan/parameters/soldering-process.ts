@@ -34,14 +34,14 @@ export const processCosts = tableParameter({
       help: 'Paid once, spread over the boards of the programme.',
     }),
     perBoard: numberColumn({ label: 'Per board', unit: 'currency', min: 0, max: 1e6 }),
-    perJoint: numberColumn({ label: 'A joint', unit: 'currency', min: 0, max: 1e4 }),
+    perJoint: numberColumn({ label: 'Per joint', unit: 'currency', min: 0, max: 1e4 }),
     defectsPerMillion: numberColumn({
       label: 'Defects expected',
       unit: 'per million',
       min: 0,
       max: 1e6,
     }),
-    perRework: numberColumn({ label: 'A rework', unit: 'currency', min: 0, max: 1e5 }),
+    perRework: numberColumn({ label: 'Per rework', unit: 'currency', min: 0, max: 1e5 }),
     foundPct: numberColumn({ label: 'Found before delivery', unit: '%', min: 0, max: 100 }),
     failingPct: numberColumn({
       label: 'Escapes that fail in service',
@@ -49,7 +49,7 @@ export const processCosts = tableParameter({
       min: 0,
       max: 100,
     }),
-    perFieldRepair: numberColumn({ label: 'A field repair', unit: 'currency', min: 0, max: 1e7 }),
+    perFieldRepair: numberColumn({ label: 'Per field repair', unit: 'currency', min: 0, max: 1e7 }),
   },
 })
 export type ProcessCost = ValueOf<typeof processCosts>[number]

@@ -6,7 +6,7 @@ export const ANSWER_COLUMNS = {
     label: 'Kind of answer',
     options: [
       { value: 'cause-removed', label: 'Cause found and removed' },
-      { value: 'cause-accepted', label: 'Cause found, a lasting change: the limits are to be set anew' },
+      { value: 'cause-accepted', label: 'Cause found, a lasting change: the limits are to be set again' },
       { value: 'no-cause-found', label: 'Looked for, no cause found' },
     ],
   }),

@@ -6,7 +6,7 @@ export const moistureExposure = recordKind({
   key: 'moisture-exposure',
   label: 'moisture exposure',
   plural: 'Moisture exposures',
-  help: 'One row per opened pack: the part, its level, hours open until soldered (or until now), and the floor climate. Start anew after baking.',
+  help: 'One row per opened pack: the part, its level, hours open until soldered (or until now), and the floor climate. Start again after baking.',
   stage: 'control',
   departments: ['production'],
   assemblies: null,

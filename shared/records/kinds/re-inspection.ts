@@ -7,7 +7,7 @@ export const reInspection = recordKind({
   key: 're-inspection',
   label: 're-inspection',
   plural: 'Re-inspections',
-  help: 'One row per reworked joint that was looked at again: sound now, or what is still at fault.',
+  help: 'One row per reworked joint that was inspected again: sound now, or what is still at fault.',
   stage: 'assessment',
   departments: ['quality'],
   assemblies: { column: 'assembly', one: true },

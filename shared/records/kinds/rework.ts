@@ -31,7 +31,7 @@ export const rework = recordKind({
       min: 1,
       max: 20,
       whole: true,
-      help: 'Taking solder out and soldering anew are two.',
+      help: 'Taking solder out and soldering again are two.',
     }),
     minutes: numberColumn({ label: 'Time spent', unit: 'min', min: 0, max: 10_000 }),
     material: optionalColumn(numberColumn({ label: 'Material', unit: 'currency', min: 0, max: 1e9 })),

@@ -50,7 +50,9 @@ export const defectDirection = rule({
       working: comparisons.flatMap(({ title, classes, effect }) => ({
         label: title,
         formula:
-          effect === undefined ? 'no defect to compare' : `${effect.test}: defects shared out by joints seen`,
+          effect === undefined
+            ? 'no defect to compare'
+            : `${effect.test}: defects shared out by joints inspected`,
         numbers: classes
           .map(({ name, defects, joints }) => `${name}: ${defects} of ${formatNumber(joints, 12)}`)
           .join('; '),

@@ -138,7 +138,7 @@ function judged(
     status,
   }
   const printed = formatAgainst(found, budget, 'per million')
-  const counted = `${record.defective} of ${record.jointsSeen} joints seen were defective (${formatNumber(perMillion)} per million)`
+  const counted = `${record.defective} of ${record.jointsSeen} joints inspected were defective (${formatNumber(perMillion)} per million)`
   if (status === 'shown')
     return {
       verdict: verdictOn(margin),

@@ -19,7 +19,7 @@ export const inspectionCoverage = rule({
   id: 'inspection-coverage',
   title: 'How much was inspected',
   why: 'A plan to inspect all, or a share, is worth what was really looked at: assemblies of those made, joints of those on the board.',
-  formula: 'joints looked at, as a union of looks, ≥ share · made',
+  formula: 'joints inspected, as a union of looks, ≥ share · made',
   stage: 'assessment',
   version: 3,
   reads: {

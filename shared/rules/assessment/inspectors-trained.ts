@@ -22,7 +22,7 @@ export const inspectorsTrained = rule({
   judge({ validMax, notice, training, inspections: looks, rework }): Judged {
     if (looks.length === 0)
       return undetermined(
-        'No inspection is recorded yet: record each assembly looked at, with its inspector.',
+        'No inspection is recorded yet: record each assembly inspected, with its inspector.',
         ['inspections of assemblies'],
         peopleLimit(validMax),
       )

@@ -168,7 +168,7 @@ export const reliabilityDemonstrated = rule({
         verdict: 'fails',
         found: `${counted}: at most ${survives(lower)} of boards survive. The target is contradicted.`,
         remedy: {
-          message: 'Find the failure’s cause in section, change the design or process, and test anew.',
+          message: 'Find the failure’s cause in section, change the design or process, and test again.',
         },
       }
     const more = `${formatNumber(Math.ceil(livesNeeded - jointLives), 12)} more joints run through a whole life without a failure`

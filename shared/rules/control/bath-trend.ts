@@ -63,7 +63,7 @@ export const bathTrendRule = rule({
       ...(worst.remedy && { remedy: worst.remedy }),
       parts,
       notes: [
-        'The trend starts anew after a fall of more than a tenth of the limit: an exchange.',
+        'The trend starts again after a fall of more than a tenth of the limit: an exchange.',
         'A straight line presumes the same boards at the same pace; a busier month reaches the limit sooner.',
       ],
       cautions: HOT_SOLDER_CAUTIONS,

@@ -73,7 +73,7 @@ function judgeExposure(
     },
   }
   const bake = {
-    message: 'Bake to the part maker’s schedule before soldering, record it, and count the hours anew.',
+    message: 'Bake to the part maker’s schedule before soldering, record it, and count the hours again.',
   }
   const harsher = hottestC > FLOOR_LIFE_AT_MOST_C || dampestPct > atMaxRelativeHumidityPct
   if (level === '6' && baked === 'no')

@@ -55,7 +55,7 @@ export const mixedMetals = rule({
         found: `${alloy.label} is ${alloy.family}; the programme is ${family}`,
         ...(alloy.family !== family && {
           remedy: {
-            message: 'Choose an alloy of the programme’s family, or open the programme anew in the other.',
+            message: 'Choose an alloy of the programme’s family, or open the programme again in the other.',
           },
         }),
       },

@@ -29,7 +29,7 @@ export const processSuitsJoints = rule({
   title: 'Process for these joints',
   why: 'A process chosen for another board shows only in production: too many joints for the iron, too much heat for the parts, or joints that no solder reaches.',
   formula:
-    'process and hole table agree; joints by hand · boards a year ≤ most; its heat is among the exposures',
+    'process and hole table agree; joints by hand · boards per year ≤ most; its heat is among the exposures',
   stage: 'specification',
   version: 1,
   reads: {
@@ -92,7 +92,7 @@ export const processSuitsJoints = rule({
       working: [
         {
           label: 'Joints by hand in a year',
-          formula: 'joints by hand · boards a year',
+          formula: 'joints by hand · boards per year',
           numbers: `${joints.hand} · ${formatQuantity(volume, 'boards')}`,
           result: formatQuantity(joints.hand * volume, 'joints', 6),
         },

@@ -26,7 +26,7 @@ export type DirectionEffect = {
 export function directionEffect(classes: readonly DefectsByClass[]): DirectionEffect | undefined {
   if (classes.length < 2) throw new RangeError('A comparison needs two classes of joints at least.')
   for (const { name, defects, joints } of classes) {
-    requireCountWithin(defects, `defects of “${name}”`, joints, 'joints seen')
+    requireCountWithin(defects, `defects of “${name}”`, joints, 'joints inspected')
     if (joints === 0) throw new RangeError(`No joint of class “${name}” was seen.`)
   }
   const defects = classes.map((each) => each.defects)

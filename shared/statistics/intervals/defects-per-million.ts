@@ -2,7 +2,7 @@ import { requireCount, requireCountWithin } from '../argument-checks'
 import { exactProportionInterval } from './exact-proportion'
 import type { Interval } from './interval'
 
-/** Defective joints among joints seen. A joint counts once, however many faults it shows. */
+/** Defective joints among joints inspected. A joint counts once, however many faults it shows. */
 export interface JointsSeen {
   defectiveJoints: number
   jointsSeen: number
@@ -16,8 +16,8 @@ const MILLION = 1e6
  * Units: per million joints. Errors: as for the exact proportion.
  */
 export function defectsPerMillionJoints({ defectiveJoints, jointsSeen }: JointsSeen): number {
-  requireCount(jointsSeen, 'number of joints seen', 1)
-  requireCountWithin(defectiveJoints, 'number of defective joints', jointsSeen, 'number of joints seen')
+  requireCount(jointsSeen, 'number of joints inspected', 1)
+  requireCountWithin(defectiveJoints, 'number of defective joints', jointsSeen, 'number of joints inspected')
   return (MILLION * defectiveJoints) / jointsSeen
 }
 

@@ -75,7 +75,7 @@ describe('a lapsed approval may be confirmed', () => {
     expect(refusedWith({ [coat.key]: 9 }).by('quality')).toBeUndefined())
 })
 
-describe('it must be given anew', () => {
+describe('it must be given again', () => {
   test('when the margin is worse, with what it was and is', () =>
     expect(refusedWith({ [coat.key]: 7.5 }).refused).toBe('test-coat-margin has less margin: 3 µm → 2.5 µm.'))
   test('when the verdict is another', () =>

@@ -131,7 +131,7 @@ describe('who adopts', () => {
         { item, changes: changed(serviceYears.key, annualVolume.key), limits: [] },
         by('design'),
       ),
-    ).toContain('Boards a year belongs to production')
+    ).toContain('Boards per year belongs to production')
     expect(
       adoptionRefusal(
         { item, changes: changed(serviceYears.key, annualVolume.key), limits: [] },

@@ -47,7 +47,7 @@ describe('process for these joints', () => {
     [1000, 'meets'],
     [1600, 'marginal'],
     [1700, 'fails'],
-  ] as const)('300 joints by hand on %i boards a year: %s', (volume, verdict) => {
+  ] as const)('300 joints by hand on %i boards per year: %s', (volume, verdict) => {
     expect(judged({ process: 'hand', rows: byHand, volume }).verdict).toBe(verdict)
   })
   test('paste does not fill unplated holes', () => {

@@ -195,7 +195,7 @@ test('an end cut off behind the last gate shows only against a known hash', asyn
   expect((await check(cut)).code).toBe(0)
   const { code, out } = await check(cut, '--known-hash', longer.entries.at(-1)!.hash)
   expect(code).toBe(1)
-  expect(out).toContain('the end was cut off or the record written anew')
+  expect(out).toContain('the end was cut off or the record rewritten')
   expect((await check(JSON.stringify(bundle), '--known-hash', at(5).hash)).out).toContain('it is entry 5')
 })
 

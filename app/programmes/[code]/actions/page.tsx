@@ -28,7 +28,7 @@ export default programmePage(async ({ visit, code }) => {
       at={actionsAddress(code)}
       place={[{ text: 'Actions' }]}
       title="Actions"
-      supplement="Questions across departments; each is an open point until its answer is accepted"
+      supplement="What departments ask of each other; each is an open point until its answer is accepted"
       cells={[
         { label: 'Open', value: open.length },
         { label: 'Overdue', value: open.filter(({ dueOn }) => dueOn < today).length },
@@ -45,8 +45,8 @@ export default programmePage(async ({ visit, code }) => {
                 actions={[...open].sort((a, b) => (a.dueOn < b.dueOn ? -1 : 1))}
               />
             ) : (
-              <Empty title="No open questions">
-                Ask another department from the page of the item the question is about.
+              <Empty title="No open actions">
+                Ask another department from the page of the item it is about.
               </Empty>
             )}
           </Section>

@@ -24,7 +24,7 @@ export function DefectPlot({ chart: key, found: { samples, chart }, signals }: D
       up={{ label: plotted, unit }}
       across={{
         kind: 'order',
-        title: 'Samples in the order they were looked at',
+        title: 'Samples in the order they were inspected',
         places: samples.map((_, index) => index + 1),
       }}
       lines={[chart.values]}
@@ -64,7 +64,7 @@ function numbersOf(samples: readonly DefectSample[], chart: JudgedChart): Number
       { label: 'No.' },
       { label: 'Sample', set: 'text' },
       { label: 'Assemblies' },
-      { label: 'Joints seen' },
+      { label: 'Joints inspected' },
       { label: 'Defects' },
       { label: 'Plotted' },
       { label: 'Lower limit' },

@@ -39,7 +39,7 @@ export function DefectSignals({ view, chart, signals, specified }: DefectSignals
         { label: 'Signal', cell: ({ message }) => message },
         { label: 'Plotted', set: 'number', cell: ({ value }) => formatNumber(value, 3) },
         { label: 'Defects', set: 'number', cell: ({ of }) => of.defects },
-        { label: 'Joints seen', set: 'number', cell: ({ of }) => of.jointsSeen },
+        { label: 'Joints inspected', set: 'number', cell: ({ of }) => of.jointsSeen },
         {
           label: 'Cause and action',
           cell: (signal) => (

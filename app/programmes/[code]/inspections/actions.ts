@@ -4,7 +4,7 @@ import { numberTyped, text } from '@/app/forms/typed-text'
 import { kindMeantBy } from '@/shared/inspection/typed-defect-kind'
 import { decimalTyped } from '@/shared/quantity/decimal-typed'
 
-/** Many assemblies at once, one a line: serial number, joints seen, then defects as kind@joint. */
+/** Many assemblies at once, one a line: serial number, joints inspected, then defects as kind@joint. */
 export const recordMany = formAction('record-inspection', {
   own: {
     inspections: (form) => {

@@ -48,7 +48,7 @@ export function AgainstBudget({ view, facts }: { view: ProgrammeView; facts: Def
         </div>
       ) : (
         <Empty title="No rate to hold against a budget yet">
-          It needs joints seen, the hole table, and the{' '}
+          It needs joints inspected, the hole table, and the{' '}
           <a href={reviseAddress(view.code, 'joint-budget', 'defect-free-boards')}>
             share of boards that shall leave soldering without a defect
           </a>

@@ -31,7 +31,7 @@ export function AssembliesSeen({ view, find, page }: AssembliesSeenProps) {
   const addressOf = (number: number) =>
     `${inspectionsAddress(view.code)}?${new URLSearchParams({ ...(find && { find }), page: String(number) })}#looks`
   return (
-    <Section id="looks" heading="Assemblies looked at">
+    <Section id="looks" heading="Assemblies inspected">
       <form className="form-find" action={`${inspectionsAddress(view.code)}#looks`} role="search">
         <TextField name="find" label="Serial number, or part of it" defaultValue={find} />
         <Button type="submit">Find</Button>
@@ -53,7 +53,7 @@ export function AssembliesSeen({ view, find, page }: AssembliesSeenProps) {
             { label: 'On', set: 'shrink', cell: ({ inspectedOn }) => <Day at={inspectedOn} /> },
             { label: 'By', cell: ({ inspector }) => inspector },
             { label: 'Magnified', set: 'number', cell: ({ magnification }) => `${magnification} ×` },
-            { label: 'Joints seen', set: 'number', cell: ({ jointsSeen }) => jointsSeen },
+            { label: 'Joints inspected', set: 'number', cell: ({ jointsSeen }) => jointsSeen },
             {
               label: 'Defects',
               cell: ({ defects }) =>

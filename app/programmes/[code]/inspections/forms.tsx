@@ -24,7 +24,7 @@ export function ManyAtOnce({ view }: { view: ProgrammeView }) {
           name="lines"
           label="Assemblies"
           rows={8}
-          hint="One a line: serial number; joints seen; then each defect as kind@joint. For example: LX41-0007; 306; bridge@U3-4"
+          hint="One a line: serial number; joints inspected; then each defect as kind@joint. For example: LX41-0007; 306; bridge@U3-4"
           required
         />
         <SubmitButton>Record them all, or none</SubmitButton>

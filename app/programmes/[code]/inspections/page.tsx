@@ -18,7 +18,7 @@ import { Yields } from './yields'
 
 export const generateMetadata = programmeTitle(({ code }) => `Inspections, ${code}`)
 
-/** Assemblies looked at, the defects found on them, and what they prove. */
+/** Assemblies inspected, the defects found on them, and what they prove. */
 export default programmePage<object, { find?: string; page?: string }>(
   async ({ visit, code, searchParams: { find = '', page = '1' } }) => {
     const facts = defectFactsOf(visit.view)
@@ -30,10 +30,10 @@ export default programmePage<object, { find?: string; page?: string }>(
         at={inspectionsAddress(code)}
         place={[{ text: 'Inspections' }]}
         title="Inspections"
-        supplement="Joints seen and defects found, judged against the joint budget of the specification"
+        supplement="Joints inspected and defects found, judged against the joint budget of the specification"
         cells={[
           { label: 'Assemblies', value: record.assembliesSeen },
-          { label: 'Joints seen', value: record.jointsSeen },
+          { label: 'Joints inspected', value: record.jointsSeen },
           { label: 'Defective joints', value: record.defective },
           { label: 'Per million', value: held[0] ? formatNumber(held[0].perMillion, 3) : '–' },
           { label: 'Budget', value: held[0] ? formatNumber(held[0].status.budgetPerMillion, 3) : 'not set' },

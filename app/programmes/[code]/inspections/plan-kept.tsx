@@ -5,7 +5,7 @@ import { VerdictMark } from '@/app/ui/verdict-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 
 const ASKED = [
-  { rule: 'inspection-coverage', what: 'Assemblies and joints looked at' },
+  { rule: 'inspection-coverage', what: 'Assemblies and joints inspected' },
   { rule: 'inspection-magnification', what: 'Magnification by land width' },
   { rule: 'inspectors-trained', what: 'Inspectors’ certificates current on the day' },
   { rule: 'inspector-agreement', what: 'Inspectors agree on blind sets' },

@@ -89,7 +89,11 @@ function ByComponent({ view, facts: { record } }: { view: ProgrammeView; facts: 
         columns={[
           { label: 'Component', names: true, cell: ({ component }) => component },
           { label: 'Defective', set: 'number', cell: ({ defective }) => defective },
-          { label: 'Joints seen', set: 'number', cell: ({ jointsSeen }) => formatNumber(jointsSeen, 12) },
+          {
+            label: 'Joints inspected',
+            set: 'number',
+            cell: ({ jointsSeen }) => formatNumber(jointsSeen, 12),
+          },
           { label: 'Per million', set: 'number', cell: ({ perMillion }) => formatNumber(perMillion, 3) },
         ]}
       />

@@ -53,8 +53,7 @@ export function Pack({ view, studies }: { view: ProgrammeView; studies: readonly
           Newest hash of the trail: <Digest value={view.head.hash} full />
         </p>
         <p className="section-lead">
-          A trail whose entry {view.head.seq} has another hash than this was written anew after this was
-          printed.
+          A trail whose entry {view.head.seq} has another hash than this was rewritten after this was printed.
         </p>
       </Section>
     </div>

@@ -36,7 +36,7 @@ const InspectionTable = ({ inspections }: { inspections: readonly Inspection[] }
       { label: 'On', set: 'shrink', cell: ({ inspectedOn }) => <Day at={inspectedOn} /> },
       { label: 'By', cell: ({ inspector }) => inspector },
       { label: 'Magnified', set: 'number', cell: ({ magnification }) => `${magnification} ×` },
-      { label: 'Joints seen', set: 'number', cell: ({ jointsSeen }) => jointsSeen },
+      { label: 'Joints inspected', set: 'number', cell: ({ jointsSeen }) => jointsSeen },
       {
         label: 'Defects',
         cell: ({ defects }) =>

@@ -39,7 +39,7 @@ export default programmePage(async ({ visit, code }) => {
           <OpenReview view={view} open={reviews.length === 0} />
           {reviews.length === 0 ? (
             <Empty title="No review was held yet">
-              Its agenda is made from what is open: failing findings, unanswered questions, proposals.
+              Its agenda is made from what is open: failing findings, open actions, proposals.
             </Empty>
           ) : (
             <RuledTable

@@ -11,7 +11,7 @@ import { ReadTick } from './read-tick'
 
 /** One item of the list: its tick, what a signature would cover, and what changed since the last one. */
 export function ItemToSign({ view, entry }: { view: ProgrammeView; entry: ToSign }) {
-  const { item: state, confirms, anew } = entry
+  const { item: state, confirms, again } = entry
   const { key, title } = state.item.definition
   const covered = JSON.parse(state.signedContent) as SignedContentShape
   return (
@@ -31,7 +31,7 @@ export function ItemToSign({ view, entry }: { view: ProgrammeView; entry: ToSign
           <a href={itemAddress(view.code, key)}>open the item</a>
         </span>
       </p>
-      {anew && <p className="field-hint">To be approved anew. {anew}</p>}
+      {again && <p className="field-hint">To be approved again. {again}</p>}
       {confirms && <p className="field-hint">Same verdicts, limits and evidence; no margin is worse.</p>}
       <ChangedSince code={view.code} state={state} />
       <Disclosure summary={`What it covers, digest ${state.digest.slice(0, 12)}`}>

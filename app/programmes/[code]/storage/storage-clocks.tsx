@@ -88,7 +88,7 @@ const SOON_DAYS = 30
 /** What a lot's clock asks for before any of it is soldered. */
 const TO_DO: Readonly<Record<ClockState, string | undefined>> = {
   'never tested': 'test its solderability before it is soldered',
-  'failed its newest test': 'reject it, or have it refinished and tested anew',
+  'failed its newest test': 'reject it, or have it refinished and tested again',
   'test too old': 'retest before use',
   'past its time in store': 'do not use without a concession',
   'in time': undefined,

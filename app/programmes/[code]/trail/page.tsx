@@ -40,7 +40,7 @@ export default programmePage<object, Record<string, string | string[] | undefine
           <>
             <Section
               heading="Proof"
-              lead="Verifying shows an entry that was changed, left out, moved or cut off, and anything stored – approvals, signatures, readings, files – that is not what the entries say. A chain written anew with all that it speaks of shows only against a newest hash kept elsewhere: on a print, in an export, or in the file the installation names."
+              lead="Verifying shows an entry that was changed, left out, moved or cut off, and anything stored – approvals, signatures, readings, files – that is not what the entries say. A chain rewritten with all that it speaks of shows only against a newest hash kept elsewhere: on a print, in an export, or in the file the installation names."
               aside={
                 <span className="mark-row">
                   <a href={`${at}/bundle`}>Export for the standalone verifier</a>

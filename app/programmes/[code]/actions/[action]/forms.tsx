@@ -89,16 +89,16 @@ export function WithdrawForm(props: FormsProps) {
   const { view, action } = props
   if (isClosed(action) || refusal('withdraw-action', view.actor, action)) return null
   return (
-    <Disclosure summary="Withdraw the question" printed={false}>
+    <Disclosure summary="Withdraw the action" printed={false}>
       <CommandForm
         action={withdrawAction}
         formKey={randomUUID()}
         hidden={hiddenOf(props)}
-        label="Withdraw the question"
+        label="Withdraw the action"
         className="form-narrow"
       >
         <LinesBox name="reason" label="Why it needs no answer any more" rows={2} required />
-        <SubmitButton kind="danger">Withdraw the question</SubmitButton>
+        <SubmitButton kind="danger">Withdraw the action</SubmitButton>
       </CommandForm>
     </Disclosure>
   )

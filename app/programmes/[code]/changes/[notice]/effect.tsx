@@ -13,7 +13,7 @@ export function Effect({
   notice: ChangeNotice
   effect: NoticeEffect
 }) {
-  const confirmable = lapsing.filter(({ anew }) => anew === undefined)
+  const confirmable = lapsing.filter(({ again }) => again === undefined)
   return (
     <Section
       id="effect"
@@ -30,13 +30,13 @@ export function Effect({
         <details className="disclosure">
           <summary>
             {confirmable.length} of {lapsing.length} approvals could be confirmed, the others must be given
-            anew
+            again
           </summary>
           <ul>
-            {lapsing.map(({ itemKey, item, department, personName, anew }) => (
+            {lapsing.map(({ itemKey, item, department, personName, again }) => (
               <li key={`${itemKey} ${department}`}>
                 {item}, {DEPARTMENT_NAMES[department as Department]} ({personName}):{' '}
-                {anew ? `anew. ${anew}` : 'to be confirmed.'}
+                {again ? `again. ${again}` : 'to be confirmed.'}
               </li>
             ))}
           </ul>

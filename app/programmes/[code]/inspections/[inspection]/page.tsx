@@ -35,7 +35,7 @@ export default programmePage<{ inspection: string }>(async ({ visit, code, param
         { label: 'Inspected', value: <Day at={inspection.inspectedOn} /> },
         { label: 'By', value: inspection.inspector },
         { label: 'Magnification', value: `${inspection.magnification} ×` },
-        { label: 'Joints seen', value: inspection.jointsSeen },
+        { label: 'Joints inspected', value: inspection.jointsSeen },
       ]}
     >
       {(view) => (

@@ -40,7 +40,7 @@ export function BenchEntry({ view, repeated }: { view: ProgrammeView; repeated: 
         <Disclosure
           summary={
             <>
-              {jointsSeen || 'No'} joints seen at {magnification || '…'} ×, by {inspector},{' '}
+              {jointsSeen || 'No'} joints inspected at {magnification || '…'} ×, by {inspector},{' '}
               <Day at={inspectedOn} />
             </>
           }
@@ -50,7 +50,7 @@ export function BenchEntry({ view, repeated }: { view: ProgrammeView; repeated: 
           <div className="form-row">
             <NumberBox
               name="inspections.0.jointsSeen"
-              label="Joints seen"
+              label="Joints inspected"
               unit="joints"
               defaultValue={jointsSeen}
               required

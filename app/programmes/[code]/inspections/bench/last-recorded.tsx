@@ -28,7 +28,7 @@ export function LastRecorded({ view }: { view: ProgrammeView }) {
           },
           { label: 'On', set: 'shrink', cell: ({ inspectedOn }) => <Day at={inspectedOn} /> },
           { label: 'By', cell: ({ inspector }) => inspector },
-          { label: 'Joints seen', set: 'number', cell: ({ jointsSeen }) => jointsSeen },
+          { label: 'Joints inspected', set: 'number', cell: ({ jointsSeen }) => jointsSeen },
           {
             label: 'Defects',
             cell: ({ defects }) =>

@@ -23,7 +23,7 @@ export default programmePage<object, { after?: string }>(async ({ visit, code, s
       place={[{ text: 'Inspections', href: inspectionsAddress(code) }, { text: 'At the bench' }]}
       title="At the bench"
       supplement="One assembly after another: details are kept for the next board"
-      cells={[{ label: 'Looked at so far', value: inspections.length }]}
+      cells={[{ label: 'Inspected so far', value: inspections.length }]}
     >
       {(view) => {
         const refused = refusal('record-inspection', view.actor)

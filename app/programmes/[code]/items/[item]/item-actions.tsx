@@ -26,7 +26,7 @@ export function ItemActions({
   const refused = partRefusal('ask-action', view.actor)
   if (actions.length === 0 && refused) return null
   return (
-    <Section id="actions" heading="Questions to other departments">
+    <Section id="actions" heading="Actions for other departments">
       {actions.length > 0 && (
         <RuledTable
           caption="Actions about this item"

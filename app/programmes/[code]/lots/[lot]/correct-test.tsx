@@ -49,7 +49,7 @@ export function CorrectTest({ view, test, method, corrections }: CorrectTestProp
             ))}
           </div>
           <p className="field-hint">
-            Readings are not corrected one by one: withdraw the test and record it anew with the right ones.
+            Readings are not corrected one by one: withdraw the test and record it again with the right ones.
           </p>
         </CorrectionForm>
       )}

@@ -43,7 +43,7 @@ export function CostCase({ view, study, comparison, asked }: CostCaseProps) {
         className="form-row option-choose print-hidden"
         aria-label="Over how many boards"
       >
-        <NumberField name="boards" label="Boards a year" defaultValue={typed.boards} />
+        <NumberField name="boards" label="Boards per year" defaultValue={typed.boards} />
         <NumberField name="years" label="Production years" defaultValue={typed.years} />
         <NumberField name="lot" label="Boards in a lot" defaultValue={typed.lot} optional />
         <Button type="submit">Recalculate</Button>

@@ -11,7 +11,7 @@ export interface CostQuestion {
 }
 
 /**
- * The question in the page's address. It starts from the boards a year that
+ * The question in the page's address. It starts from the boards per year that
  * are specified, for one year: nothing says for how long the board is made.
  */
 export function costQuestion(
@@ -25,11 +25,11 @@ export function costQuestion(
     lot: asked.lot?.trim() ?? '',
   }
   if (!typed.boards)
-    return { typed, problem: `Say how many boards a year; ${annualVolume.label} is not specified yet.` }
+    return { typed, problem: `Say how many boards per year; ${annualVolume.label} is not specified yet.` }
   const boardsAYear = decimalTyped(typed.boards) ?? NaN
   const years = decimalTyped(typed.years) ?? NaN
   if (!(boardsAYear >= 1 && boardsAYear <= 1e7))
-    return { typed, problem: 'Boards a year lie between 1 and 10 000 000.' }
+    return { typed, problem: 'Boards per year lie between 1 and 10 000 000.' }
   if (!(years > 0 && years <= 60)) return { typed, problem: 'Production years lie between 0 and 60.' }
   const boardsPerLot = typed.lot ? (decimalTyped(typed.lot) ?? NaN) : undefined
   if (boardsPerLot !== undefined && !(boardsPerLot >= 1 && boardsPerLot <= 1e7))

@@ -13,7 +13,7 @@ import { SubjectLink } from './subject-link'
 
 const HEADINGS: Readonly<Record<AgendaGroup, string>> = {
   findings: 'Findings',
-  actions: 'Questions',
+  actions: 'Actions',
   proposals: 'Proposals',
   comments: 'Comments',
   nonconformities: 'Nonconformities',
