@@ -20,8 +20,8 @@ export default defineConfig({
       exclude: ['lib/db/generated/**'],
       reporter: ['text-summary'],
       reportOnFailure: true,
-      // What the tests of the rules of the four stages alone come to; all tests together come to more.
-      thresholds: { branches: 48 },
+      // What all but the laws and the statistics come to, 68.9 %; all tests together come to more.
+      thresholds: { branches: 68 },
     },
     projects: [
       {
