@@ -279,4 +279,16 @@ describe('field returns', () => {
     expect(judged(1000, back(10)).verdict).toBe('fails')
     expect(judged(5000, back(10, 'component')).verdict).toBe('meets')
   })
+  // One failure at 90 %: χ²(0.9; 4)/2 = 3.8897 (tables) over 57.365 FIT: 6.7807·10⁷ board-hours, 7741 board-years.
+  test('a return that nobody has analysed may be a joint: it counts until it is', () => {
+    expect(judged(5000, []).verdict).toBe('meets')
+    const open = judged(5000, back(1, 'open'))
+    expect(open.verdict).toBe('undetermined')
+    expect(open.remedy?.message).toMatch(/^Analyse what came back and is still open \(1\)/)
+    expect(judged(7742, back(1, 'open')).verdict).toBe('meets')
+    expect(judged(7739, back(1, 'open')).verdict).toBe('undetermined')
+    // Nor is it held against the boards: ten of them contradict nothing.
+    expect(judged(1000, back(10, 'open')).verdict).toBe('undetermined')
+    expect(judged(10, back(1, 'open'), false).verdict).toBe('undetermined')
+  })
 })
