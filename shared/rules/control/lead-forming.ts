@@ -27,7 +27,7 @@ export const leadFormingRule = rule({
   why: 'A bend too sharp or too near the body cracks the plating, the lead or the seal. None of it shows once the joint is soldered.',
   formula: 'bend radius ≥ least by diameter; straight length ≥ least; no lead marked',
   stage: 'control',
-  version: 2,
+  version: 3,
   reads: {
     formed: optional(leadsFormedHere),
     holes: optional(leadHoles),
@@ -35,14 +35,14 @@ export const leadFormingRule = rule({
     guard: leadBendGuard,
     checks: recordsOf('lead-forming', 'lead forming checks'),
   },
-  judge({ formed, holes = [], edition, guard, checks }): Judged {
+  judge({ formed, holes, edition, guard, checks }): Judged {
     if (checks.length === 0) {
       if (formed === false) return notApplicable('No component lead is bent here.')
-      if (formed === undefined && holes.length === 0)
-        return notApplicable('No component with leads is specified.')
       return formed === undefined
         ? undetermined(
-            'Components with leads are specified, and nothing says whether their leads are bent here.',
+            holes === undefined
+              ? 'No component is specified yet, and nothing says whether leads are bent here.'
+              : 'Components with leads are specified, and nothing says whether their leads are bent here.',
             [leadsFormedHere.label],
           )
         : undetermined('No lead forming check is recorded yet.', [
