@@ -25,7 +25,7 @@ export const fieldReturnsAgainstBudget = rule({
   reads: {
     asked: optional(fieldRecordAsked),
     holes: leadHoles,
-    surfaceMount: optional(surfaceMountJoints),
+    surfaceMount: surfaceMountJoints,
     survival: survivalTarget,
     years: serviceYears,
     confidenceMin: demonstrationConfidenceMin,
