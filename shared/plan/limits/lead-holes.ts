@@ -93,7 +93,7 @@ export const holeCopperOtherClassesMin = limit({
     value: 20,
     authority: 'standard',
     from: published(
-      'IPC-6012, external conductor thickness after plating: 20 µm plated of classes 1 and 2, 25 µm of class 3 (secondary copy: NCAB Group, “How much finished copper can be expected?”, by difference)',
+      'IPC-6012, external conductor thickness after plating (Table 3-12 of revision C, from memory): 20 µm plated of classes 1 and 2, 25 µm of class 3, by difference of what NCAB Group, “How much finished copper can be expected?”, prints',
     ),
   },
 })

@@ -1,3 +1,4 @@
+import { distinctSources } from '@/shared/sources/distinct-sources'
 import { minBend } from '@/shared/physics/lead-bend'
 import { leadBendGuard } from '@/shared/plan/limits/guard-bands'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
@@ -55,7 +56,7 @@ export const leadFormingRule = rule({
         judgeCheck(check, minBend(check.leadDiameterMm, edition), guard.value / 100),
       ),
       noun: 'checks',
-      limit: `Inside radius by ${first.radiusFrom}; straight before the bend by ${first.straightFrom}; no nick, crack or broken plating.`,
+      limit: `Inside radius by ${first.radiusFrom.edition}; straight before the bend by ${first.straightFrom.edition}; no nick, crack or broken plating.`,
       working: [
         {
           label: `${checks[0]!.part}: least bend`,
@@ -63,11 +64,7 @@ export const leadFormingRule = rule({
           result: `radius ${formatQuantity(first.radiusMm, 'mm')}, straight ${formatQuantity(first.straightMm, 'mm')}`,
         },
       ],
-      sources: [
-        { cite: first.radiusFrom, how: 'published' },
-        { cite: first.straightFrom, how: 'published' },
-        sourceOf(guard),
-      ],
+      sources: distinctSources([first.radiusFrom.source, first.straightFrom.source, sourceOf(guard)]),
       cautions: ['Wear eye protection when leads are cut: the ends fly.'],
     })
   },

@@ -1,6 +1,6 @@
 import { BOARD_FINISHES, type BoardFinishKey } from '@/shared/materials/board-finishes'
 import { LEAD_AGAINST_WHISKERS, LEAD_COATINGS, WHISKER_MEASURES } from '@/shared/materials/lead-finishes'
-import { published } from '@/shared/sources/provenance'
+import { fromMemory } from '@/shared/sources/provenance'
 import { boardFinish, leadFinishes, type LeadFinish } from '@/shared/plan/parameters/finishes'
 import type { ValueOf } from '@/shared/plan/parameter'
 import { productClass } from '@/shared/plan/parameters/programme'
@@ -36,8 +36,8 @@ export const whiskerMitigation = rule({
       matteThicknessUm.source,
       anneal.source,
       WHISKER_MEASURES.ironNickel.source,
-      published(
-        'Conformal coating of 2 mil slows whiskers without preventing them (NASA Goddard; secondary copy)',
+      fromMemory(
+        'NASA Goddard Space Flight Center, tin whisker home page, conformal coat experiments: 2 mil slows whiskers without preventing them',
       ),
     ]
     if (parts.length === 0) return notApplicable('Nothing is coated with pure tin.')

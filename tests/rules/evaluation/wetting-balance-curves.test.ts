@@ -62,6 +62,20 @@ describe('without an agreement', () => {
     expect(finding.found).toContain('slowest passes 90°')
     expect(finding.working.find(({ label }) => label === 'Buoyancy line')?.result).toBe('−0.158 mN')
   })
+  // J-STD-002, suggested criteria: the first force asked is that at 2 s (from memory).
+  test('a curve that ends before the specimen has had time to wet tells nothing, good or bad', () => {
+    const cutAt = (timeS: number, forceMN: number) => {
+      const rows = [
+        { specimen: 'w1', timeS: 0, forceMN: 0 },
+        { specimen: 'w1', timeS, forceMN },
+      ]
+      return findingWith([wire(testOf('wetting-balance', rows, { conditions }))])
+    }
+    expect(cutAt(1.9, 0.3).verdict).toBe('undetermined')
+    expect(cutAt(1.9, -0.3).verdict).toBe('undetermined')
+    expect(cutAt(2, 0.3).verdict).toBe('meets')
+    expect(cutAt(2, -0.3).verdict).toBe('fails')
+  })
   test('no curve asked for and none recorded', () => {
     expect(findingWith([wire()]).verdict).toBe('not applicable')
   })
