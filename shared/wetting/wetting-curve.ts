@@ -77,12 +77,6 @@ export function wettingCurveMarks(readings: Readings, conditions: CurveCondition
   )
 }
 
-/**
- * The curve ends below its buoyancy line: the contact angle is over 90°, solder still shuns the surface.
- * Source: force balance of the immersed specimen, F = γ·P·cos θ − ρ·g·V; at θ = 90° only buoyancy is left.
- */
-export const endsUnwetted = ({ endMN, buoyancyLineMN }: WettingCurveMarks): boolean => endMN < buoyancyLineMN
-
 /** The first instant that any criteria ask a force of, s after contact. */
 const FIRST_ASKED_S = 2
 
@@ -92,6 +86,13 @@ const FIRST_ASKED_S = 2
  */
 export const endsTooSoon = ({ endAtS, downAtS }: WettingCurveMarks): boolean =>
   endAtS < Math.max(downAtS, FIRST_ASKED_S)
+
+/**
+ * The curve ends below its buoyancy line: the contact angle is over 90°, solder still shuns the surface.
+ * Source: force balance of the immersed specimen, F = γ·P·cos θ − ρ·g·V; at θ = 90° only buoyancy is left.
+ */
+export const endsUnwetted = (marks: WettingCurveMarks): boolean =>
+  !endsTooSoon(marks) && marks.endMN < marks.buoyancyLineMN
 
 /** Points by specimen, in time order, from the moment of contact on. */
 function curvesOf(readings: Readings, { forceSign, contactAtS = 0 }: CurveConditions) {

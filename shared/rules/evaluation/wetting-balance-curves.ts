@@ -143,7 +143,7 @@ function judgeLot(
     return open(reasons.length > 0 ? `no curve counts (${reasons.join('; ')}).` : 'no curve is recorded.')
   }
   const cut = curves.find(endsTooSoon)
-  const unwetted = curves.filter((one) => !endsTooSoon(one) && endsUnwetted(one))
+  const unwetted = curves.filter(endsUnwetted)
   if (unwetted.length > 0) return shunned(common, curves.length, unwetted)
   if (cut)
     return open(

@@ -168,6 +168,16 @@ describe('curves that do not count', () => {
     const other = curve(0.5, 0.7, 0.7, { conditions: { ...conditions, bathTemperatureC: 260 } })
     expect(findingWith([wire(other)]).found).toContain('no curve counts')
   })
+  test('cut off before they tell of wetting: no clock starts by them', () => {
+    const rows = [
+      { specimen: 'w1', timeS: 0, forceMN: 0 },
+      { specimen: 'w1', timeS: 1.5, forceMN: 0.3 },
+    ]
+    const kept = { ...wire(testOf('wetting-balance', rows, { conditions })), disposition: accepted }
+    const facts = { values: base, instruments: [timer], lots: [kept] }
+    expect(findingOf(resultStillFresh, facts).verdict).toBe('undetermined')
+    expect(findingOf(lotsDispositioned, facts).verdict).toBe('undetermined')
+  })
   test('without the dimensions that give them meaning', () => {
     const blind = curve(0.5, 0.7, 0.7, { conditions: { ...conditions, perimeterMm: undefined } })
     const finding = findingWith([wire(blind)])
