@@ -23,8 +23,14 @@ const extract = (over: Partial<RecordOf<'ionic-cleanliness'>> = {}): RecordOf<'i
   instrument: undefined,
   ...over,
 })
+const onThree = ['A-1', 'A-2', 'A-3']
 const judged = (tests: RecordOf<'ionic-cleanliness'>[], over: FactsInput = {}) =>
-  findingOf(ionicCleanlinessRule, { records: { 'ionic-cleanliness': tests }, ...over })
+  findingOf(ionicCleanlinessRule, {
+    records: {
+      'ionic-cleanliness': tests.flatMap((test) => onThree.map((assembly) => ({ ...test, assembly }))),
+    },
+    ...over,
+  })
 
 describe('ionic residue', () => {
   test('both faces count, the allowance lowers, the instrument’s factor divides', () => {
@@ -61,6 +67,19 @@ describe('ionic residue', () => {
     const requirements = [requirement(ionicResidueMax, 0.7, { clause: 'default' })]
     expect(judged([extract({ solventMl: 300 })], { values, requirements }).verdict).toBe('fails')
     expect(judged([extract({ solventMl: 200 })], { values, requirements }).verdict).toBe('meets')
+  })
+  // Three assemblies at least: common practice, no published source.
+  test('one clean extract is not a clean production; one dirty one is a dirty one', () => {
+    const on = (...assemblies: readonly string[]) =>
+      findingOf(ionicCleanlinessRule, {
+        records: { 'ionic-cleanliness': assemblies.map((assembly) => extract({ assembly, solventMl: 300 })) },
+      })
+    expect(on('A-1').verdict).toBe('undetermined')
+    expect(on('A-1').missing).toEqual(['Assemblies: 1 of 3 were extracted.'])
+    expect(on('A-1', 'A-1', 'A-1').verdict).toBe('undetermined')
+    expect(on('A-1', 'A-2', 'A-3').verdict).toBe('meets')
+    const dirty = { records: { 'ionic-cleanliness': [extract()] } }
+    expect(findingOf(ionicCleanlinessRule, dirty).verdict).toBe('fails')
   })
   test('it says that an extract predicts nothing', () => {
     expect(judged([extract()]).cautions?.join(' ')).toMatch(/does not predict reliability/)
