@@ -12,7 +12,7 @@ import { verdictOn } from '@/shared/rules/finding'
 import { measure } from '@/shared/rules/measure'
 import { decidingPart, judgedByParts, partOrContradiction } from '@/shared/rules/parts'
 import { stepAbove } from '@/shared/rules/remedy'
-import { optional, rule } from '@/shared/rules/rule'
+import { rule } from '@/shared/rules/rule'
 import { jointShapeOf, type JointTerms } from '@/shared/holes/joint-shape'
 
 /** The two contact angles together at which the profile is straight. */
