@@ -19,12 +19,12 @@ export const whiskerMitigation = rule({
   formula:
     'no bright tin; matte tin over nickel, or thick and annealed; class 3, and leads of iron-nickel, with lead',
   stage: 'specification',
-  version: 2,
+  version: 3,
   reads: { finish: boardFinish, finishes: leadFinishes, grade: productClass },
   judge({ finish, finishes, grade }) {
     const { nickelUnderlayerUm, matteThicknessUm, anneal } = WHISKER_MEASURES
     const parts: Part[] = [
-      ...(BOARD_FINISHES[finish].pureTin ? [judgeBoard(finish, grade)] : []),
+      ...(BOARD_FINISHES[finish].pureTin ? [judgeBoard(finish)] : []),
       ...finishes.flatMap((row) =>
         LEAD_COATINGS[row.coating].whiskers === 'no' ? [] : [judgeLead(row, grade)],
       ),
@@ -55,10 +55,11 @@ export const whiskerMitigation = rule({
   },
 })
 
-const judgeBoard = (finish: BoardFinishKey, grade: Grade): Part => ({
+/** No measure is known of a board: as a lead without one, of class 1 it is close to the limit at best. */
+const judgeBoard = (finish: BoardFinishKey): Part => ({
   subject: 'Board',
   about: { surface: 'board' },
-  verdict: grade === '1' ? 'meets' : 'marginal',
+  verdict: 'marginal',
   measured: { finish },
   found: `${BOARD_FINISHES[finish].label}: pure tin stays bare where no solder covers it`,
 })
