@@ -1,3 +1,5 @@
+import type { InstrumentFile } from '@/shared/instruments/calibration-status'
+import { namedInstrumentDoubt } from '@/shared/instruments/named-instrument'
 import { gapInReadings } from '@/shared/inspection/gap-in-readings'
 import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
 import type { RecordOf } from '@/shared/records/record-kinds'
@@ -13,6 +15,7 @@ interface Asked {
   readonly countsFromHours: number
   readonly maxHoursBetween: number
   readonly lastsHours: number
+  readonly file: InstrumentFile
 }
 
 /** "20 min", "72 h" */
@@ -30,7 +33,7 @@ const CLEANER = {
 
 /** One pattern of an insulation resistance test: its lowest reading, whether it was read long and often enough, and how it looked afterwards. */
 export function judgePattern(pattern: string, rows: readonly Reading[], asked: Asked): Part {
-  const { limitMOhm, guardBand, countsFromHours, maxHoursBetween, lastsHours } = asked
+  const { limitMOhm, guardBand, countsFromHours, maxHoursBetween, lastsHours, file } = asked
   const counting = rows.filter(({ hours }) => hours >= countsFromHours)
   const looks = rows.flatMap(({ look }) => look ?? [])
   const ill = looks.find((look) => LOOK_FAILS[look] !== undefined)
@@ -65,6 +68,17 @@ export function judgePattern(pattern: string, rows: readonly Reading[], asked: A
   const verdict = verdictOn(margin)
   if (verdict === 'fails')
     return { ...part, verdict, found: `${printed} at the lowest, at ${lowest.hours} h.`, remedy: CLEANER }
+  const doubt = counting
+    .map((row) => namedInstrumentDoubt(row, row === lowest ? verdict : 'meets', file))
+    .find(Boolean)
+  if (doubt !== undefined)
+    return {
+      ...part,
+      verdict: 'undetermined',
+      found: `${printed} at the lowest proves nothing: ${doubt}.`,
+      measured: { ...part.measured, doubt },
+      remedy: { message: 'Name the instrument with the reading, or read again with one in calibration.' },
+    }
   const short = openPointsOf(rows, maxHoursBetween, lastsHours)
   if (short)
     return {

@@ -82,7 +82,7 @@ export function runsPart(
 ): Part {
   const { called, interval } = work
   const own = runsHeld(work, logs, held)
-  const subject = of
+  const subject: Pick<Part, 'subject' | 'about'> = of
     ? { subject: `Soldering runs, ${of.words}`, about: { matter: 'soldering runs', of: of.key } }
     : { subject: 'Soldering runs', about: { matter: 'soldering runs' } }
   if (own.length === 0)

@@ -12,7 +12,8 @@ import { cleanlinessEdition } from '@/shared/plan/parameters/assessment-residue'
 import { fluxResidue } from '@/shared/plan/parameters/solder'
 import { isStated, type GoverningRequirement } from '@/shared/plan/requirement'
 import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
-import { calibrationStatus, type InstrumentFile } from '@/shared/instruments/calibration-status'
+import type { InstrumentFile } from '@/shared/instruments/calibration-status'
+import { namedInstrumentDoubt } from '@/shared/instruments/named-instrument'
 import type { RecordOf } from '@/shared/records/record-kinds'
 import {
   undetermined,
@@ -137,15 +138,12 @@ function judgeTest(
   }
   const verdict = verdictOn(margin)
   const printed = formatAgainst(found, governing.value, 'µg/cm²').found
-  const status =
-    test.instrument === undefined && verdict === 'marginal'
-      ? 'so near to the limit the instrument must be named'
-      : statusOf(test, file)
-  if (status !== undefined && verdict !== 'fails')
+  const doubt = namedInstrumentDoubt(test, verdict, file)
+  if (doubt !== undefined && verdict !== 'fails')
     return {
       ...named,
       verdict: 'undetermined',
-      found: `${printed} proves nothing: ${status}.`,
+      found: `${printed} proves nothing: ${doubt}.`,
       margin,
       remedy: { message: 'Name the instrument, or extract again with one in calibration.' },
     }
@@ -161,15 +159,6 @@ function judgeTest(
       },
     }),
   }
-}
-
-/** Why the instrument's reading may not be believed; undefined where it may, or none is named. */
-function statusOf({ instrument: tag, testedOn }: Test, file: InstrumentFile): string | undefined {
-  if (tag === undefined) return undefined
-  const named = file.instruments.find((one) => one.tag.trim().toLowerCase() === tag.trim().toLowerCase())
-  if (!named) return `no instrument ${tag} is on file`
-  const status = calibrationStatus(named.id, testedOn, file)
-  return status.stands ? undefined : status.message
 }
 
 function workingOf(test: Test): WorkingLine[] {
