@@ -24,7 +24,7 @@ export const conductorDrop = rule({
   why: 'A drop that the circuit cannot bear shows only when the board is warm and loaded.',
   formula: 'I · ρ · L/(w · t) · (1 + α · (T − 20 °C)) ≤ drop allowed, t what the finished layer has at least',
   stage: 'specification',
-  version: 2,
+  version: 3,
   reads: {
     conductors,
     ...boardCopperReads,
