@@ -1,3 +1,4 @@
+import { namedInstrumentDoubt } from '@/shared/instruments/named-instrument'
 import { calibrations } from '@/shared/rules/log-record-sources'
 import { instruments } from '@/shared/rules/record-source'
 import { INSULATION_CONDITIONS, type InsulationConditionKey } from '@/shared/materials/insulation-conditions'
@@ -76,7 +77,7 @@ export const insulationResistanceRule = rule({
             countsFromHours,
             maxHoursBetween,
             lastsHours,
-            file,
+            doubtOf: (reading, verdict) => namedInstrumentDoubt(reading, verdict, file),
           }),
         ),
         ...tooFew(patterns.size, patternsMin.value),

@@ -32,7 +32,9 @@ export const moistureFloorLifeRule = rule({
       if (sensitive === false)
         return notApplicable('No moisture-sensitive part is soldered in this programme.')
       if (sensitive === undefined && surfaceMount === 0)
-        return notApplicable('The board has no surface-mount joints, and no moisture-sensitive part is named.')
+        return notApplicable(
+          'The board has no surface-mount joints, and no moisture-sensitive part is named.',
+        )
       return sensitive === undefined
         ? undetermined(
             `${surfaceMount === undefined ? 'It is not specified whether there are surface-mount joints' : 'Surface-mount joints are specified'}, and nothing says whether any part is moisture-sensitive.`,
