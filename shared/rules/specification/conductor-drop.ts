@@ -51,7 +51,7 @@ export const conductorDrop = rule({
         COPPER_RESISTANCE.source,
         COPPER_FOILS[copper.foil].source,
         published(
-          'Wilson, The Circuit Designer’s Companion, p. 59: finished tracks vary up to two to one (secondary copy)',
+          'Wilson, The Circuit Designer’s Companion (2011), p. 59: finished tracks vary up to two to one',
         ),
       ],
       notes: [

@@ -44,7 +44,7 @@ export const holeFill = rule({
     const sources = [
       ...editions.map((key) => FILL_EDITIONS[key].source),
       MOLTEN_SOLDER.source,
-      published('IPC-A-610F: fill below 100 % may not do in thermal shock (secondary copy)'),
+      published('IPC-A-610F (July 2014), 7.3.5: fill below 100 % may not do in thermal shock'),
     ]
     const limit = `${editions.length > 1 ? 'No edition is chosen, so the strictest applies' : FILL_EDITIONS[editions[0] ?? 'full'].label}; the gap must draw solder at rest ${rises.rise.value} times as high as the board is thick (${rises.rise.document})`
     const plated = holes.filter((row) => row.plated)

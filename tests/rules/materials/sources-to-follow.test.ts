@@ -32,7 +32,7 @@ test('there are sources to look at', () => {
 
 /** Words that send a reader nowhere: whose data sheet, which maker, an abstract of what, quoted by whom? */
 const NOWHERE =
-  /\babstracts?\b|as makers|maker publishes|a component maker|a board maker|^data sheets|as quoted in \d|statistics texts|transcriptions/i
+  /secondary cop|\babstracts?\b|as makers|maker publishes|a component maker|a board maker|^data sheets|as quoted in \d|statistics texts|transcriptions/i
 
 test.each(published)('can be followed: %s', (cite) => {
   expect(cite).not.toMatch(NOWHERE)
