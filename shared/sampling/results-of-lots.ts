@@ -2,7 +2,7 @@ import { wettingBalance } from '@/shared/methods/wetting-balance'
 import type { Lot } from '@/shared/records/lot'
 import type { Inputs } from '@/shared/rules/rule'
 import { curvesOfTest } from '@/shared/wetting/curves-of-test'
-import { endsUnwetted } from '@/shared/wetting/wetting-curve'
+import { endsTooSoon, endsUnwetted } from '@/shared/wetting/wetting-curve'
 import { askedOf, sampledMethods, type sampledLimits } from './asked-methods'
 import { seriesOf } from './lot-sampling'
 import { contextFrom, demandsFrom, type SamplingInputs } from './sampling-reads'
@@ -63,5 +63,7 @@ function onBalance(
   if (counted.length === 0) return asked ? 'open' : undefined
   const read = counted.map(curvesOfTest)
   if (read.some((curves) => typeof curves !== 'string' && curves.some(endsUnwetted))) return 'failed'
-  return read.some((curves) => typeof curves === 'string' || curves.length === 0) ? 'open' : 'passed'
+  return read.some((curves) => typeof curves === 'string' || curves.length === 0 || curves.some(endsTooSoon))
+    ? 'open'
+    : 'passed'
 }

@@ -21,6 +21,7 @@ async function openProgramme(ines: Page): Promise<void> {
   await programme.begin(ines, 'Level switch')
   for (const [key, value] of Object.entries({
     'lead-holes': LEVEL_TRANSMITTER['lead-holes'],
+    'surface-mount-joints': 0,
     'board-length': 160,
     'board-width': 100,
     'component-places': [
