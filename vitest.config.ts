@@ -30,6 +30,8 @@ export default defineConfig({
           name: 'rules',
           include: ['tests/rules/**/*.test.ts', 'tests/laws/**/*.test.ts'],
           testTimeout: 30_000,
+          // What they test is pure, so that one file leaves nothing behind for the next; loading it anew took half the time.
+          isolate: false,
         },
       },
       {

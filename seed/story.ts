@@ -7,7 +7,7 @@ import type { FileReader } from '@/lib/evidence/reached-file'
 import { loadState } from '@/lib/programme/load-state'
 import { judgeProgramme, type Judgement } from '@/shared/gate/judgement'
 import type { ProgrammeState } from '@/shared/gate/programme-state'
-import type { Department } from '@/shared/plan/department'
+import { DEPARTMENTS, type Department } from '@/shared/plan/department'
 import type { Stage } from '@/shared/plan/stage'
 import type { JsonValue } from '@/shared/trail/canonical-json'
 import type { CommandName } from '@/shared/commands/all-faces'
@@ -76,6 +76,11 @@ export class Story {
     return id
   }
 
+  /** How many entries the programme's trail has. */
+  private async entries(): Promise<number> {
+    return database().trailEntry.count({ where: { trailId: await this.programmeId() } })
+  }
+
   private async judged(): Promise<Judgement> {
     return (await this.read()).judgement
   }
@@ -86,26 +91,27 @@ export class Story {
       await this.do(who, 'revise-parameter', { parameter, value, seen: 0, reason })
   }
 
-  /** Approves every item of a stage that is ready or has lapsed, for every department asked. */
+  /** Approves every item of a stage that is ready or has lapsed: each department asked signs once for all of its own. */
   async approve(stage: Stage): Promise<void> {
     const { items } = await this.judged()
-    for (const { item, digest, status } of items) {
-      const { definition } = item
-      if (definition.stage !== stage || (status !== 'ready' && status !== 'lapsed')) continue
-      for (const department of definition.approvers) {
-        await this.do(SIGNATORIES[department], 'approve-item', {
-          item: definition.key,
-          department,
-          digest,
-          comment: '',
-        })
-      }
+    const open = items.filter(
+      ({ item, status }) => item.definition.stage === stage && (status === 'ready' || status === 'lapsed'),
+    )
+    for (const department of DEPARTMENTS) {
+      const asked = open.filter(({ item }) => item.definition.approvers.includes(department))
+      if (asked.length === 0) continue
+      await this.do(SIGNATORIES[department], 'approve-items', {
+        department,
+        seen: await this.entries(),
+        items: asked.map(({ item, digest }) => ({ item: item.definition.key, digest, confirms: false })),
+        comment: '',
+      })
     }
   }
 
   /** Signs a gate for the three departments in their order. */
   async signGate(stage: Stage): Promise<void> {
-    for (const department of ['design', 'production', 'quality'] as const) {
+    for (const department of DEPARTMENTS) {
       const gate = (await this.judged()).gates.find((entry) => entry.stage === stage)
       const [blocker] = gate?.blockers ?? []
       if (!gate || blocker)

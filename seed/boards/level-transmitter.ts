@@ -51,6 +51,7 @@ export const LEVEL_TRANSMITTER: Readonly<Record<string, JsonValue>> = {
     hole('J1', 40, { leadShape: 'square', leadMm: 0.64, leadToleranceMm: 0.01, holeMm: 1.25, landMm: 2.2 }),
   ],
   'hole-wall': 30,
+  'hole-copper': 25,
   'producibility-level': 'B',
   'clearance-basis': 'statistical',
   'lead-projection': 1.2,

@@ -18,6 +18,7 @@ import {
   directionChanceMax,
   firstPassYieldConfidenceMin,
   inspectorKappaConfidenceMin,
+  extractedAssembliesMin,
   insulationPatternsMin,
   wearOutShapeMin,
   wearOutShapeMax,
@@ -77,6 +78,7 @@ export const assessmentItems: readonly ItemDefinition[] = [
     limits: [
       ionicResidueMax,
       ionicResidueGuard,
+      extractedAssembliesMin,
       insulationResistanceMin,
       insulationPatternsMin,
       insulationGuard,

@@ -67,7 +67,7 @@ import {
   soakLeadFreeMax,
   thermocouplesMin,
 } from '@/shared/plan/limits/control-profile'
-import { storeHumidityMax } from '@/shared/plan/limits/control-storage'
+import { storeHumidityMax, storeReadingInterval } from '@/shared/plan/limits/control-storage'
 import {
   conveyorAngleMin,
   conveyorAngleMax,
@@ -154,7 +154,7 @@ export const controlItems: readonly ItemDefinition[] = [
     owner: 'production',
     approvers: ['production', 'quality'],
     parameters: [leadsFormedHere, leadBendEdition, moistureSensitiveParts],
-    limits: [storeHumidityMax, storageClockGuard, floorLifeGuard, leadBendGuard],
+    limits: [storeHumidityMax, storeReadingInterval, storageClockGuard, floorLifeGuard, leadBendGuard],
     rules: [storageClockRule, storeClimateRule, moistureFloorLifeRule, leadFormingRule],
     evidence: [
       { kind: 'procedure', label: 'Routine for storage, handling and lead forming', required: false },

@@ -27,6 +27,7 @@ import {
 import {
   clearanceBasis,
   drillSeries,
+  barrelCopper,
   barrelPlating,
   landEdition,
   leadHoles,
@@ -52,6 +53,7 @@ export const holesAndLandsItem: ItemDefinition = {
   parameters: [
     leadHoles,
     barrelPlating,
+    barrelCopper,
     producibilityLevel,
     landEdition,
     drillSeries,

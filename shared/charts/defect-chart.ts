@@ -48,7 +48,11 @@ export function specifiedDefectCharts(
 /** A chart of defects, or why there is none. */
 export type DefectChart =
   | { readonly samples: readonly DefectSample[]; readonly chart: JudgedChart }
-  | { readonly samples: readonly DefectSample[]; readonly message: string; readonly because: 'few' | 'unfit' }
+  | {
+      readonly samples: readonly DefectSample[]
+      readonly message: string
+      readonly because: 'few' | 'no defect' | 'unfit'
+    }
 
 /** Below this many defects expected in a sample a chart of counts rings at a single one (common practice). */
 const FEWEST_EXPECTED = 1
@@ -78,7 +82,7 @@ export function defectChart(
       because: 'few',
     }
   if (samples.every(({ defects }) => defects === 0))
-    return { samples, message: 'No defect was found: there is no level to chart yet.', because: 'few' }
+    return { samples, message: 'No defect was found: there is no level to chart yet.', because: 'no defect' }
   const refused = kind.refuses(samples)
   if (refused) return { samples, message: refused, because: 'unfit' }
   const chart = chartInPhases(samples, startsAmong(samples, choice.phases), (part) =>

@@ -1,7 +1,7 @@
 import { gapInReadings } from '@/shared/inspection/gap-in-readings'
 import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
 import type { RecordOf } from '@/shared/records/record-kinds'
-import { verdictOn, type Margin, type Measured, type Part } from '@/shared/rules/finding'
+import { verdictOn, type Margin, type Measured, type Part, type Verdict } from '@/shared/rules/finding'
 import { count, measure } from '@/shared/rules/measure'
 
 type Reading = RecordOf<'insulation-resistance'>
@@ -13,6 +13,8 @@ interface Asked {
   readonly countsFromHours: number
   readonly maxHoursBetween: number
   readonly lastsHours: number
+  /** Why a reading of that verdict may not be believed for its instrument; undefined where it may. */
+  readonly doubtOf: (reading: Reading, verdict: Verdict) => string | undefined
 }
 
 /** "20 min", "72 h" */
@@ -30,7 +32,7 @@ const CLEANER = {
 
 /** One pattern of an insulation resistance test: its lowest reading, whether it was read long and often enough, and how it looked afterwards. */
 export function judgePattern(pattern: string, rows: readonly Reading[], asked: Asked): Part {
-  const { limitMOhm, guardBand, countsFromHours, maxHoursBetween, lastsHours } = asked
+  const { limitMOhm, guardBand, countsFromHours, maxHoursBetween, lastsHours, doubtOf } = asked
   const counting = rows.filter(({ hours }) => hours >= countsFromHours)
   const looks = rows.flatMap(({ look }) => look ?? [])
   const ill = looks.find((look) => LOOK_FAILS[look] !== undefined)
@@ -65,6 +67,15 @@ export function judgePattern(pattern: string, rows: readonly Reading[], asked: A
   const verdict = verdictOn(margin)
   if (verdict === 'fails')
     return { ...part, verdict, found: `${printed} at the lowest, at ${lowest.hours} h.`, remedy: CLEANER }
+  const doubt = counting.map((row) => doubtOf(row, row === lowest ? verdict : 'meets')).find(Boolean)
+  if (doubt !== undefined)
+    return {
+      ...part,
+      verdict: 'undetermined',
+      found: `${printed} at the lowest proves nothing: ${doubt}.`,
+      measured: { ...part.measured, doubt },
+      remedy: { message: 'Name the instrument with the reading, or read again with one in calibration.' },
+    }
   const short = openPointsOf(rows, maxHoursBetween, lastsHours)
   if (short)
     return {

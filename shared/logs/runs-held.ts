@@ -9,7 +9,7 @@ import { measure, count } from '@/shared/rules/measure'
 import { governingName } from '@/shared/rules/governing-source'
 import type { LogSeries } from './log-series'
 import { excursionsFrom, marginIn, type ProcessWindow } from './logged-window'
-import { readingsOfRun, type ReadingOfRun } from './run-readings'
+import { mayBeOfLog, readingsOfRun, type ReadingOfRun } from './run-readings'
 import { answerTo, OUTSIDE_WINDOW, type SignalAnswer } from './signal-answers'
 
 /** The work that readings are taken for, and how old the newest may be then. */
@@ -71,12 +71,20 @@ export function runsHeld(
  * Whether every run was soldered inside the window: a reading of its line before
  * it, within the interval, inside and by an instrument in calibration then. A
  * run on a reading outside fails until that excursion is answered; a run that no
- * reading speaks for is undetermined. The runs are named.
+ * reading speaks for is undetermined. The runs are named. `of` tells which of
+ * several things read the part is about.
  */
-export function runsPart(work: Work, logs: readonly LogSeries[], held: Held): Part {
+export function runsPart(
+  work: Work,
+  logs: readonly LogSeries[],
+  held: Held,
+  of?: { readonly key: string; readonly words: string },
+): Part {
   const { called, interval } = work
   const own = runsHeld(work, logs, held)
-  const subject = { subject: 'Soldering runs', about: { matter: 'soldering runs' } }
+  const subject: Pick<Part, 'subject' | 'about'> = of
+    ? { subject: `Soldering runs, ${of.words}`, about: { matter: 'soldering runs', of: of.key } }
+    : { subject: 'Soldering runs', about: { matter: 'soldering runs' } }
   if (own.length === 0)
     return {
       ...subject,
@@ -116,6 +124,23 @@ export function runsPart(work: Work, logs: readonly LogSeries[], held: Held): Pa
           message: `Record the readings that were taken; from now on read no more than ${formatQuantity(interval.value, 'h')} before the work. Where none was taken, quality decides what that work is worth.`,
         },
       }
+}
+
+/**
+ * The same for something read beside the main value, where it is read at all: of
+ * the runs on the lines whose logs tell of it. Nothing where none does.
+ */
+export function furtherRunsPart(
+  work: Work,
+  logs: readonly LogSeries[],
+  held: Held,
+  of: { readonly key: string; readonly words: string },
+): Part[] {
+  const told = logs.filter(({ values }) => values.length > 0)
+  const runs = work.runs.filter(
+    (run) => work.skills.includes(run.skill) && told.some((series) => mayBeOfLog(run, series)),
+  )
+  return runs.length === 0 ? [] : [runsPart({ ...work, runs }, told, held, of)]
 }
 
 const MISSING = {

@@ -6,7 +6,7 @@ import { instruments, recordsOf } from '@/shared/rules/record-source'
 import { optional, type Inputs } from '@/shared/rules/rule'
 import { groupedBy } from '@/shared/grouped-by'
 import { curvesOfTest } from '@/shared/wetting/curves-of-test'
-import { endsUnwetted } from '@/shared/wetting/wetting-curve'
+import { endsTooSoon, endsUnwetted } from '@/shared/wetting/wetting-curve'
 import { conditionOf } from './condition-differences'
 import { whyNotCounted } from './counted-tests'
 import { sampledLimits, sampledMethod } from './sampled-methods'
@@ -95,11 +95,15 @@ function completed(
 const isAcceptedAfter = ({ disposition }: Lot, { testedOn, readings }: LotTest): boolean =>
   readings.count > 0 && disposition !== null && disposition.verdict !== 'reject' && disposition.on >= testedOn
 
-/** Curves need the dimensions that give them meaning; every other reading speaks for itself. */
+/** Curves need the dimensions that give them meaning, and the time to wet; every other reading speaks for itself. */
 function isReadable(test: LotTest): boolean {
   if (test.method !== 'wetting-balance') return true
   const curves = curvesOfTest(test)
-  return typeof curves !== 'string' && curves.length > 0
+  return (
+    typeof curves !== 'string' &&
+    curves.length > 0 &&
+    (curves.some(endsUnwetted) || !curves.some(endsTooSoon))
+  )
 }
 
 /** Some specimens, and not one that fails. */

@@ -34,7 +34,7 @@ export const AGEING_METHODS = {
     acts: 'steam',
     temperatureC: 93,
     hours: 8,
-    from: published('MIL-STD-883 method 2003: 8 h of steam (secondary copy)'),
+    from: published('MIL-STD-883 method 2003: 8 h of steam'),
   },
   'steam-16h': { label: 'Steam, 16 h', acts: 'steam', temperatureC: 93, hours: 16, from: jStd002 },
   'damp-heat-40-93-10d': {

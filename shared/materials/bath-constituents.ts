@@ -43,7 +43,9 @@ const OTHERS = {
 export const NEW_SOLDER_BY_REVISION = {
   'j-std-006b': {
     max: { ...OTHERS, lead: 0.1, antimony: 0.05, indium: 0.1 },
-    source: published('J-STD-006B (2006), 3.3, as quoted in 2007 before its amendments'),
+    source: published(
+      'J-STD-006B (2006), 3.3, before its amendments, as quoted on the IPC TGAsia mail list, June 2007',
+    ),
   },
   'j-std-006c': {
     max: { ...OTHERS, lead: 0.07, antimony: 0.2, indium: 0.1 },
@@ -67,7 +69,7 @@ export const NEW_SOLDER_MAX: {
     lead: Math.max(...Object.values(NEW_SOLDER_BY_REVISION).map(({ max }) => max.lead)),
     antimony: Math.max(...Object.values(NEW_SOLDER_BY_REVISION).map(({ max }) => max.antimony)),
   },
-  source: published(
-    'J-STD-006, 3.3: impurities of supplied alloy; lead 0.10 % by revision B, antimony 0.20 % by revision C (from memory)',
+  source: fromMemory(
+    'J-STD-006, 3.3: impurities of supplied alloy; lead 0.10 % by revision B (2006), antimony 0.20 % by revision C (2013)',
   ),
 }

@@ -55,7 +55,10 @@ export const BATH_LIMITS = {
       nickel: 0.01,
     },
     sumMax: 0.4,
-    source: { cite: 'J-STD-001C / DOD-STD-2000A, solder contamination limits, assembly', how: 'published' },
+    source: {
+      cite: 'J-STD-001C / DOD-STD-2000A, solder contamination limits, assembly, printed by AIM Solder, “Solder analysis”',
+      how: 'published',
+    },
   },
   'mil-std-2000a-assembly': {
     label: 'MIL-STD-2000A, assembly, tin-lead',
@@ -94,7 +97,7 @@ export const BATH_LIMITS = {
       nickel: 0.025,
     },
     source: {
-      cite: 'J-STD-001C / DOD-STD-2000A, solder contamination limits, preconditioning',
+      cite: 'J-STD-001C / DOD-STD-2000A, solder contamination limits, preconditioning, printed by AIM Solder, “Solder analysis”',
       how: 'published',
     },
   },
@@ -114,7 +117,10 @@ export const BATH_LIMITS = {
       bismuth: 0.25,
       nickel: 0.05,
     },
-    source: { cite: 'J-STD-001F, solder contamination limits, lead-free', how: 'from memory' },
+    source: {
+      cite: 'J-STD-001F, 3.2.2, Table 3-1, solder contamination limits, lead-free',
+      how: 'from memory',
+    },
   },
 } as const satisfies Record<string, BathLimits>
 export type BathEdition = keyof typeof BATH_LIMITS

@@ -35,7 +35,7 @@ const SHELF = commonPractice(
 )
 
 const LEVELLED = published(
-  'Hot-air levelling as ordered, 2.5 to 12.7 µm, and as made, 1 to 40 µm (Coombs & Holden, Printed Circuits Handbook, 7th ed.; secondary copies)',
+  'Hot-air levelling as ordered, 2.5 to 12.7 µm, and as made, 1 to 40 µm (Coombs & Holden, Printed Circuits Handbook, 7th ed., 2016)',
 )
 
 /** Finishes of the board's copper where solder shall go. */
@@ -65,9 +65,7 @@ export const BOARD_FINISHES = {
   },
   'tin-plated': {
     label: 'Tin, plated',
-    source: published(
-      'ASTM B545: tin coatings by class, 5 µm (B) and 8 µm (C) for solderability (secondary copies)',
-    ),
+    source: published('ASTM B545: tin coatings by class, 5 µm (B) and 8 µm (C) for solderability'),
     coating: 'tin',
     tinPct: 100,
     leadPct: 0,
@@ -106,25 +104,36 @@ export const BOARD_FINISHES = {
   },
   'immersion-tin': {
     label: 'Immersion tin',
-    source: published('IPC-4554: 1.0 µm at −4 standard deviations (secondary copy)'),
+    source: published(
+      'IPC-4554: 1.0 µm at −4 standard deviations (Coombs & Holden, Printed Circuits Handbook, 7th ed., 2016)',
+    ),
     coating: 'tin',
     tinPct: 100,
     leadPct: 0,
-    window: { minUm: 1, source: published('IPC-4554: 1.0 µm at −4 standard deviations (secondary copy)') },
+    window: {
+      minUm: 1,
+      source: published(
+        'IPC-4554: 1.0 µm at −4 standard deviations (Coombs & Holden, Printed Circuits Handbook, 7th ed., 2016)',
+      ),
+    },
     shelfMonths: { min: 3, max: 12, source: SHELF },
     hotDipped: false,
     pureTin: true,
   },
   'immersion-silver': {
     label: 'Immersion silver',
-    source: published('IPC-4553A: 0.12 to 0.4 µm (secondary copy)'),
+    source: published(
+      'IPC-4553A: 0.12 to 0.4 µm (Coombs & Holden, Printed Circuits Handbook, 7th ed., 2016)',
+    ),
     coating: 'silver',
     tinPct: 0,
     leadPct: 0,
     window: {
       minUm: 0.12,
       maxUm: 0.4,
-      source: published('IPC-4553A: 0.12 to 0.4 µm (secondary copy)'),
+      source: published(
+        'IPC-4553A: 0.12 to 0.4 µm (Coombs & Holden, Printed Circuits Handbook, 7th ed., 2016)',
+      ),
     },
     shelfMonths: { min: 3, max: 12, source: SHELF },
     hotDipped: false,
@@ -133,20 +142,26 @@ export const BOARD_FINISHES = {
   },
   enig: {
     label: 'Electroless nickel, immersion gold',
-    source: published('IPC-4552 (2002): gold 0.05 µm and more over nickel of 3 to 6 µm (secondary copy)'),
+    source: published(
+      'IPC-4552 (2002): gold 0.05 µm and more over nickel of 3 to 6 µm (Coombs & Holden, Printed Circuits Handbook, 7th ed., 2016)',
+    ),
     coating: 'gold',
     tinPct: 0,
     leadPct: 0,
     window: {
       minUm: 0.05,
       maxUm: 0.125,
-      source: published('IPC-4552 (2002): 0.05 µm and more, 0.075 to 0.125 typical (secondary copy)'),
+      source: published(
+        'IPC-4552 (2002): 0.05 µm and more, 0.075 to 0.125 typical (Coombs & Holden, Printed Circuits Handbook, 7th ed., 2016)',
+      ),
     },
     underlayer: {
       metal: 'nickel',
       minUm: 3,
       maxUm: 6,
-      source: published('IPC-4552 (2002), Table 3-1: nickel 3 to 6 µm (secondary copy)'),
+      source: published(
+        'IPC-4552 (2002), Table 3-1: nickel 3 to 6 µm (Coombs & Holden, Printed Circuits Handbook, 7th ed., 2016)',
+      ),
     },
     shelfMonths: { min: 6, max: 12, source: SHELF },
     hotDipped: false,
@@ -155,14 +170,18 @@ export const BOARD_FINISHES = {
   },
   'electrolytic-gold': {
     label: 'Electrolytic gold over nickel',
-    source: published('MIL-STD-275: gold over low-stress nickel of 0.0002 in on contacts (secondary copy)'),
+    source: published(
+      'MIL-STD-275: gold over low-stress nickel of 0.0002 in on contacts (Coombs & Holden, Printed Circuits Handbook, 7th ed., 2016)',
+    ),
     coating: 'gold',
     tinPct: 0,
     leadPct: 0,
     underlayer: {
       metal: 'nickel',
       minUm: 5.1,
-      source: published('MIL-STD-275: low-stress nickel of 0.0002 in (secondary copy)'),
+      source: published(
+        'MIL-STD-275: low-stress nickel of 0.0002 in (Coombs & Holden, Printed Circuits Handbook, 7th ed., 2016)',
+      ),
     },
     hotDipped: false,
     pureTin: false,
@@ -171,7 +190,7 @@ export const BOARD_FINISHES = {
   osp: {
     label: 'Organic solderability preservative on copper',
     source: published(
-      'Organic preservative 0.2 to 0.5 µm typical (Coombs & Holden, Printed Circuits Handbook, 7th ed.; secondary copy)',
+      'Organic preservative 0.2 to 0.5 µm typical (Coombs & Holden, Printed Circuits Handbook, 7th ed., 2016)',
     ),
     coating: 'organic',
     tinPct: 0,
@@ -180,7 +199,7 @@ export const BOARD_FINISHES = {
       minUm: 0.2,
       maxUm: 1,
       source: published(
-        'Organic preservative 0.2 to 0.5 µm typical, up to 1.0 µm (Coombs & Holden, Printed Circuits Handbook, 7th ed.; secondary copy)',
+        'Organic preservative 0.2 to 0.5 µm typical, up to 1.0 µm (Coombs & Holden, Printed Circuits Handbook, 7th ed., 2016)',
       ),
     },
     shelfMonths: { min: 3, max: 12, source: SHELF },

@@ -9,7 +9,7 @@ export const IPC_2221_CURRENT = {
   maxCurrentA: { external: 35, internal: 17.5 },
   maxRiseK: 100,
   maxWidthMil: 400,
-  source: published('IPC-2221, Figure 6-4, as fitted (secondary copies)'),
+  source: published('IPC-2221, Figure 6-4, as the source of KiCad fits it'),
 } as const
 
 /** One fit ΔT = K · I^a · W^b · T^c, with W and T in mils. */
@@ -58,7 +58,7 @@ export const IPC_2152_RISE = {
     },
   ],
   source: published(
-    'Brooks & Adam, PCB Design Guide to Via and Trace Currents and Temperatures (2015): fits to IPC-2152 (secondary copy)',
+    'Brooks & Adam, PCB Design Guide to Via and Trace Currents and Temperatures (2015): fits to IPC-2152',
   ),
 } as const satisfies {
   external: RiseFit

@@ -40,7 +40,7 @@ export const SPACING_TABLES = {
       { upToV: 500, B1: 0.25, B2: 2.5, B3: 12.5, B4: 0.8, A5: 0.8, A6: 1.5, A7: 0.8 },
     ],
     perVoltMm: { B1: 0.0025, B2: 0.005, B3: 0.025, B4: 0.00305, A5: 0.00305, A6: 0.00305, A7: 0.00305 },
-    source: published('IPC-2221A/B, Table 6-1 (secondary copy)'),
+    source: published('IPC-2221B, Table 6-1, as the source of KiCad holds it'),
   },
   'ipc-d-275': {
     label: 'IPC-D-275 (predecessor)',
@@ -57,7 +57,7 @@ export const SPACING_TABLES = {
       { upToV: 500, B1: 0.25, B2: 2.54, B3: 12.7, B4: 0.75, A5: 0.75, A6: 1.5, A7: 0.75 },
     ],
     perVoltMm: { B1: 0.0025, B2: 0.005, B3: 0.0254, B4: 0.00305, A5: 0.00305, A6: 0.00305, A7: 0.00305 },
-    source: published('IPC-D-275, conductor spacing table (secondary copy)'),
+    source: published('IPC-D-275, conductor spacing table, printed on the si-list mail list, August 2002'),
   },
 } as const satisfies Record<string, SpacingTable>
 export type SpacingEdition = keyof typeof SPACING_TABLES

@@ -14,7 +14,7 @@ export interface CopperFoil {
 }
 
 const AFTER_PROCESSING = published(
-  'IPC-6012, tables of internal layer foil thickness after processing and of external conductor thickness after plating: inner 11.4, 24.9 and 55.7 µm, outer 38.4, 52.9 and 83.7 µm of class 3 with 25 µm plated (secondary copy: NCAB Group, “How much finished copper can be expected?”)',
+  'IPC-6012, internal layer foil thickness after processing and external conductor thickness after plating (Tables 3-11 and 3-12 of revision C, from memory), printed by NCAB Group, “How much finished copper can be expected?”: inner 11.4, 24.9 and 55.7 µm, outer 38.4, 52.9 and 83.7 µm of class 3 with 25 µm plated',
 )
 const IN_BETWEEN = fromMemory(
   'IPC-6012, the same tables: 3 oz leaves 86.6 µm inside, and 113.6 µm outside with 25 µm plated',

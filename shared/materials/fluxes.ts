@@ -12,9 +12,7 @@ export interface Flux {
 }
 
 const CODES = 'J-STD-004, flux classification (base RO/RE/OR/IN, activity L/M/H, halide 0/1)'
-const ALLOWED = published(
-  `${CODES}; J-STD-001, 3.3: L0 and L1 of RO, RE, OR without further proof (secondary copy)`,
-)
+const ALLOWED = published(`${CODES}; J-STD-001D, 3.3: L0 and L1 of RO, RE, OR without further proof`)
 
 /** Fluxes by their classification. Edition matters: an L0 of one edition may hold more halide than an L1 of the next. */
 export const FLUXES = {
@@ -96,7 +94,7 @@ export const FLUXES = {
     activity: 'low',
     halide: true,
     residueMayStay: 'no',
-    source: published(`${CODES}; J-STD-001, 3.3: OR L1 not where residue stays (secondary copy)`),
+    source: published(`${CODES}; J-STD-001D, 3.3: OR L1 not where residue stays`),
   },
   orm0: {
     label: 'ORM0: organic, moderate activity, halide-free',

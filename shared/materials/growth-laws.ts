@@ -27,7 +27,7 @@ const throughPoint = (
 export const GAS_CONSTANT = 8.314462618
 
 const TIN_SILVER_PAPER =
-  '“Reaction diffusions of Cu6Sn5 and Cu3Sn intermetallic compound in the couple of Sn-3.5Ag eutectic solder and copper substrate”, Metals and Materials International 9 (2003), 193–199, abstract'
+  'J.-W. Yoon and others, “Reaction diffusions of Cu6Sn5 and Cu3Sn intermetallic compound in the couple of Sn-3.5Ag eutectic solder and copper substrate”, Metals and Materials International 9 (2003), 193–199, DOI 10.1007/BF03027277'
 
 /** Energies of one published series on copper, 70 to 200 °C, kJ/mol. */
 export const TIN_SILVER_ENERGIES = {
@@ -40,7 +40,7 @@ export const TIN_SILVER_ENERGIES = {
 export const HIGHEST_ENERGY = {
   kjMol: 127.9,
   source: published(
-    '“Interfacial reactions between Sn-58 mass% Bi eutectic solder and (Cu, electroless Ni-P/Cu) substrate”, Materials Transactions (2002), abstract: 127.9 kJ/mol for Cu₆Sn₅, 70 to 120 °C',
+    'J.-W. Yoon, C.-B. Lee and S.-B. Jung, “Interfacial reactions between Sn-58 mass% Bi eutectic solder and (Cu, electroless Ni-P/Cu) substrate”, Materials Transactions 43 (2002), 1821–1826: 127.9 kJ/mol for Cu₆Sn₅, 70 to 120 °C',
   ),
 } as const
 

@@ -7,7 +7,7 @@ export const FILL_EDITIONS = {
     minPct: { '1': undefined, '2': 75, '3': 75 },
     /** Class 2 components with this many leads or more get by with 50 % or 1.2 mm, whichever is less. */
     manyLeads: { from: 14, pct: 50, mm: 1.2 },
-    source: published('IPC-A-610F, Table 7-4 (secondary copy)'),
+    source: published('IPC-A-610F (July 2014), Table 7-4'),
   },
   'ipc-a-610-classes': {
     label: 'Class 2 50 %, class 3 75 %',

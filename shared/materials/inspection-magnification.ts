@@ -1,9 +1,9 @@
+import { fromMemory } from '@/shared/sources/provenance'
 import type { Source } from '@/shared/sources/source'
 
-const SOURCE: Source = {
-  cite: 'IPC-A-610E, magnification by land width (secondary copy in a board maker’s inspection standard: 0.25 to 0.5 mm, below 0.25 mm)',
-  how: 'published',
-}
+const SOURCE: Source = fromMemory(
+  'IPC-A-610E, Table 1-2, inspection magnification by land width: above 1.0, above 0.5 to 1.0, 0.25 to 0.5, and below 0.25 mm',
+)
 
 /**
  * Magnification by the width of the land looked at: the range to inspect with,

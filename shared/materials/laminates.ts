@@ -163,7 +163,7 @@ export const LAMINATES = {
     flammability: 'HB (UL 94)',
     solderFloat: [{ temperatureC: 260, seconds: 60 }],
     leadFree: false,
-    source: fromMemory('IPC-4101/20: G-10; use temperature 100 °C published (secondary copy)'),
+    source: fromMemory('IPC-4101/20: G-10; use temperature 100 °C'),
   },
   polyimide: {
     label: 'Polyimide and glass',
@@ -177,7 +177,7 @@ export const LAMINATES = {
       { temperatureC: 288, seconds: 60 },
     ],
     leadFree: true,
-    source: fromMemory('IPC-4101/40: polyimide glass; use temperature 210 °C published (secondary copy)'),
+    source: fromMemory('IPC-4101/40: polyimide glass; use temperature 210 °C'),
   },
 } as const satisfies Record<string, Laminate>
 export type LaminateKey = keyof typeof LAMINATES

@@ -18,7 +18,9 @@ export const LAND_EDITIONS = {
     label: 'IPC-2221B, Tables 9-1 and 9-2',
     over: 'largest hole',
     allowanceMm: { A: 0.4, B: 0.25, C: 0.2 },
-    source: published('IPC-2221B, Table 9-1: standard fabrication allowance (secondary copy)'),
+    source: published(
+      'IPC-2221B, Table 9-1: standard fabrication allowance, printed in K. Mitzner, Complete PCB Design (2019)',
+    ),
   },
   'ipc-7251': {
     label: 'Larger lands, as IPC-7251 style libraries draw them',
@@ -31,7 +33,7 @@ export const LAND_EDITIONS = {
     over: 'largest hole',
     // 0.864 mm in all, less the two rings of 0.05 mm that are added apart
     allowanceMm: { A: 0.764, B: 0.764, C: 0.764 },
-    source: published('MIL-STD-275: terminal area at least 0.034 in over the largest hole (secondary copy)'),
+    source: published('MIL-STD-275: terminal area at least 0.034 in over the largest hole'),
   },
 } as const satisfies Record<string, LandEdition>
 export type LandEditionKey = keyof typeof LAND_EDITIONS
@@ -44,7 +46,7 @@ export const INNER_RING = {
   message:
     'A ring on an inner layer is measured from the drilled hole; a delivered board of class 3 must keep 0.025 mm of it.',
   source: published(
-    'IPC-6012E, Table 3-9, class 3: 0.025 mm internal from the drilled hole (secondary copy: Summit Interconnect, “IPC rule for land sizes for a plated mechanically drilled hole”, 2022)',
+    'IPC-6012E, Table 3-9, class 3: 0.025 mm internal from the drilled hole, printed by Summit Interconnect, “IPC rule for land sizes for a plated mechanically drilled hole”, 2022',
   ),
 } as const
 
@@ -53,7 +55,14 @@ export const BREAKOUT_BY_CLASS = {
   '1': { allowed: '180° of breakout', source: fromMemory('IPC-6012, class 1') },
   '2': {
     allowed: '90° of breakout, with a filleted conductor junction',
-    source: published('IPC-6012E, Table 3-9 (secondary copy)'),
+    source: published(
+      'IPC-6012E, Table 3-9, printed by Summit Interconnect, “IPC rule for land sizes for a plated mechanically drilled hole”, 2022',
+    ),
   },
-  '3': { allowed: 'no breakout', source: published('IPC-6012E, Table 3-9 (secondary copy)') },
+  '3': {
+    allowed: 'no breakout',
+    source: published(
+      'IPC-6012E, Table 3-9, printed by Summit Interconnect, “IPC rule for land sizes for a plated mechanically drilled hole”, 2022',
+    ),
+  },
 } as const

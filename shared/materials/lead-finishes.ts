@@ -61,9 +61,7 @@ export interface LeadCoating {
 export const LEAD_COATINGS = {
   'tin-matte': {
     label: 'Tin, matte plated',
-    source: published(
-      'ASTM B545: tin coatings by class, 5 µm (B) and 8 µm (C) for solderability (secondary copies)',
-    ),
+    source: published('ASTM B545: tin coatings by class, 5 µm (B) and 8 µm (C) for solderability'),
     metal: 'tin',
     tinPct: 100,
     leadPct: 0,

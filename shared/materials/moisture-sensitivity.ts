@@ -1,6 +1,9 @@
 import type { Source } from '@/shared/sources/source'
 
-const SOURCE: Source = { cite: 'IPC/JEDEC J-STD-033, floor life by level', how: 'published' }
+const SOURCE: Source = {
+  cite: 'IPC/JEDEC J-STD-033B, Table 5-1, floor life by level',
+  how: 'from memory',
+}
 
 /**
  * How long a moisture-sensitive part may lie outside its dry pack before

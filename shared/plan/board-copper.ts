@@ -19,13 +19,33 @@ interface Specified {
   /** Metal on the wall, copper and finish, µm. */
   readonly wall: number | undefined
   readonly finishUm: number | undefined
+  /** The most that the order allows the finish, µm. */
+  readonly finishMostUm: number | undefined
+  /** Copper on the wall that is ordered as such, µm. */
+  readonly copperUm: number | undefined
+}
+
+/**
+ * The copper on the wall of a plated hole that is sure, µm: as ordered, else the
+ * metal on the wall less the most that the finish may take of it. Undefined
+ * while neither is specified.
+ */
+export function sureBarrelUm({
+  wall,
+  finishUm,
+  finishMostUm = finishUm,
+  copperUm,
+}: Pick<Specified, 'wall' | 'finishUm' | 'finishMostUm' | 'copperUm'>): number | undefined {
+  if (copperUm !== undefined) return copperUm
+  return wall === undefined || finishMostUm === undefined
+    ? undefined
+    : Number((wall - finishMostUm).toFixed(6))
 }
 
 /** The copper of a board as specified: plating lays about as much on the outer layers as on the walls. */
-export function boardCopper({ foil, how = 'subtractive', holes, wall, finishUm }: Specified): BoardCopper {
+export function boardCopper({ foil, how = 'subtractive', holes, ...barrel }: Specified): BoardCopper {
   const plates = how === 'additive' || (holes?.some((row) => row.plated) ?? false)
-  const laid = wall === undefined || finishUm === undefined ? 0 : Math.max(0, wall - finishUm)
-  return { foil, how, platedUm: plates ? laid : 0 }
+  return { foil, how, platedUm: plates ? Math.max(0, sureBarrelUm(barrel) ?? 0) : 0 }
 }
 
 /**

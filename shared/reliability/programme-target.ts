@@ -46,14 +46,15 @@ export function programmeTarget({
   | { readonly target: ProgrammeTarget; readonly missing?: undefined }
   | { readonly target?: undefined; readonly missing: readonly string[] } {
   const read = <T>(parameter: Parameter<T>): T | undefined => values.get(parameter.key) as T | undefined
-  const [holes, years, survivalPct] = [read(leadHoles), read(serviceYears), read(survivalTarget)]
-  if (holes === undefined || years === undefined || survivalPct === undefined)
+  const [holes, surfaceMount] = [read(leadHoles), read(surfaceMountJoints)]
+  const [years, survivalPct] = [read(serviceYears), read(survivalTarget)]
+  if (holes === undefined || surfaceMount === undefined || years === undefined || survivalPct === undefined)
     return {
-      missing: [leadHoles, serviceYears, survivalTarget]
+      missing: [leadHoles, surfaceMountJoints, serviceYears, survivalTarget]
         .filter(({ key }) => !values.has(key))
         .map(({ label }) => label),
     }
-  const joints = boardJoints(holes, read(surfaceMountJoints)).total
+  const joints = boardJoints(holes, surfaceMount).total
   const survival = survivalPct / 100
   const jointFit = allowedFailureRateFit({ joints, serviceYears: years, survival })
   const defectFree = read(defectFreeBoards)

@@ -1,6 +1,6 @@
-import { boardFinishMin } from '@/shared/plan/parameters/finishes'
+import { boardFinishMax, boardFinishMin } from '@/shared/plan/parameters/finishes'
 import { boardBuild, copperFoil } from '@/shared/plan/parameters/laminate'
-import { barrelPlating, leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { barrelCopper, barrelPlating, leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { optional } from '@/shared/rules/rule'
 
 /** What `boardCopper` is worked out from; what is not specified yet takes nothing away. */
@@ -10,4 +10,6 @@ export const boardCopperReads = {
   holes: optional(leadHoles),
   wall: optional(barrelPlating),
   finishUm: optional(boardFinishMin),
+  finishMostUm: optional(boardFinishMax),
+  copperUm: optional(barrelCopper),
 }

@@ -4,7 +4,7 @@ import { askedOf, testsAsked, type TestAsked } from '@/shared/lot-tests/tests-as
 import { wettingBalance } from '@/shared/methods/wetting-balance'
 import type { Lot } from '@/shared/records/lot'
 import { curvesOfTest } from '@/shared/wetting/curves-of-test'
-import { endsUnwetted } from '@/shared/wetting/wetting-curve'
+import { endsTooSoon, endsUnwetted } from '@/shared/wetting/wetting-curve'
 import { allSeries } from './sampled-series'
 import type { SamplingInputs } from './sampling-reads'
 
@@ -55,5 +55,7 @@ function onBalance(
   if (counted.length === 0) return asked ? 'open' : undefined
   const read = counted.map(curvesOfTest)
   if (read.some((curves) => typeof curves !== 'string' && curves.some(endsUnwetted))) return 'failed'
-  return read.some((curves) => typeof curves === 'string' || curves.length === 0) ? 'open' : 'passed'
+  return read.some((curves) => typeof curves === 'string' || curves.length === 0 || curves.some(endsTooSoon))
+    ? 'open'
+    : 'passed'
 }

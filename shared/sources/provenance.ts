@@ -4,7 +4,7 @@ const from =
   (how: Provenance) =>
   (cite: string): Source => ({ cite, how })
 
-/** A value seen in print; say in brackets when the print was a secondary copy of the standard. */
+/** A value seen in print; name the print where it was not the standard itself. */
 export const published = from('published')
 /** A value that nobody has checked against the text. */
 export const fromMemory = from('from memory')

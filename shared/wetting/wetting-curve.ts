@@ -48,6 +48,9 @@ export interface WettingCurveMarks {
   readonly angleAtPeakDeg: number | undefined
   /** The last point that was recorded. */
   readonly endMN: number
+  readonly endAtS: number
+  /** From here on the specimen is down, and forces belong to wetting. */
+  readonly downAtS: number
   /**
    * Fall from the peak to the last point, as a share of the peak above the
    * buoyancy line. A curve that never rises above it has none.
@@ -74,11 +77,22 @@ export function wettingCurveMarks(readings: Readings, conditions: CurveCondition
   )
 }
 
+/** The first instant that any criteria ask a force of, s after contact. */
+const FIRST_ASKED_S = 2
+
+/**
+ * The curve ends before it tells of wetting: the specimen is not down yet, or the first force that criteria ask is not reached.
+ * Source: J-STD-002, suggested criteria, force at 2 s (from memory).
+ */
+export const endsTooSoon = ({ endAtS, downAtS }: WettingCurveMarks): boolean =>
+  endAtS < Math.max(downAtS, FIRST_ASKED_S)
+
 /**
  * The curve ends below its buoyancy line: the contact angle is over 90°, solder still shuns the surface.
  * Source: force balance of the immersed specimen, F = γ·P·cos θ − ρ·g·V; at θ = 90° only buoyancy is left.
  */
-export const endsUnwetted = ({ endMN, buoyancyLineMN }: WettingCurveMarks): boolean => endMN < buoyancyLineMN
+export const endsUnwetted = (marks: WettingCurveMarks): boolean =>
+  !endsTooSoon(marks) && marks.endMN < marks.buoyancyLineMN
 
 /** Points by specimen, in time order, from the moment of contact on. */
 function curvesOf(readings: Readings, { forceSign, contactAtS = 0 }: CurveConditions) {
@@ -131,6 +145,8 @@ function marksOf(
     angleAt2sDeg: forceAt2sMN === undefined ? undefined : contactAngleDeg(forceAt2sMN, conditions),
     angleAtPeakDeg: contactAngleDeg(peak.forceMN, conditions),
     endMN: last.forceMN,
+    endAtS: last.timeS,
+    downAtS: conditions.depthMm / conditions.immersionSpeedMmPerS,
     dewettingDropPct:
       peakAboveLineMN > 0 ? (100 * (peak.forceMN - last.forceMN)) / peakAboveLineMN : undefined,
     areaTo5sMNs: areaAbove(points, buoyancyLineMN, 5),

@@ -1,11 +1,8 @@
-import AxeBuilder from '@axe-core/playwright'
 import { expect, test, type Browser, type Page } from 'playwright/test'
 import type { DemoPerson } from '@/seed/people'
 import { STAGES } from '@/shared/plan/stage'
 import { atWork, csvFile, formOf, send, unfold } from '@/tests/browser/at-work'
-
-const DESK = { width: 1440, height: 900 }
-const PHONE = { width: 390, height: 844 }
+import { DESK, expectNoFault } from '@/tests/browser/no-fault'
 
 /** A screen, as the person whose screen it is reaches it. */
 type Screen = readonly [name: string, open: string | ((page: Page) => Promise<void>)]
@@ -140,27 +137,6 @@ async function askedConcession(page: Page): Promise<void> {
     await send(page, ask.getByRole('button', { name: 'Ask for a concession' }))
   }
   await follow(finding, /\/concessions\/\d+$/)(page)
-}
-
-async function expectNoFault(page: Page, sizes = [DESK, PHONE]): Promise<void> {
-  for (const size of sizes) {
-    await page.setViewportSize(size)
-    const { violations } = await new AxeBuilder({ page })
-      .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
-      .analyze()
-    const faults = violations.map(({ id, impact, nodes }) => ({
-      id,
-      impact,
-      at: nodes.slice(0, 3).map(({ html }) => html.slice(0, 160)),
-    }))
-    expect.soft(faults, `at ${size.width} px`).toEqual([])
-  }
-  await page.setViewportSize(PHONE)
-  const { wide, sees } = await page.evaluate(() => ({
-    wide: document.documentElement.scrollWidth,
-    sees: window.innerWidth,
-  }))
-  expect.soft(wide, 'the page is no wider than the phone').toBeLessThanOrEqual(sees)
 }
 
 test('axe finds no fault on the sign-in', async ({ page }) => {

@@ -1,27 +1,12 @@
-import AxeBuilder from '@axe-core/playwright'
 import { expect, test, type Page } from 'playwright/test'
 import { DEMO_PASSWORD } from '@/seed/people'
 import { atWork, enterAll, formOf, send, unfold } from '@/tests/browser/at-work'
+import { expectNoFault } from '@/tests/browser/no-fault'
 import { ProgrammeAtWork } from '@/tests/browser/programme-at-work'
 
 /** A programme of its own for each telling, so that a second telling finds nothing of the first. */
 const CODE = `DR-${Date.now().toString(36).slice(-6).toUpperCase()}`
 const programme = new ProgrammeAtWork(CODE)
-
-async function faultsOf(page: Page): Promise<unknown[]> {
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'])
-    .analyze()
-  return violations.filter(({ impact }) => impact === 'serious' || impact === 'critical')
-}
-
-const fitsAPhone = async (page: Page): Promise<void> => {
-  await page.setViewportSize({ width: 390, height: 800 })
-  expect(
-    await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth),
-  ).toBeLessThanOrEqual(0)
-  await page.setViewportSize({ width: 1440, height: 900 })
-}
 
 /** Types one line and sends it by Enter; the next form stands ready afterwards. */
 async function minute(page: Page, text: string): Promise<void> {
@@ -75,8 +60,7 @@ test('a review whose line becomes an action, an answer and a value; comments; a 
     await expect(quill.getByText(', guest: supplier of boards')).toBeVisible()
     await expect(quill.getByRole('link', { name: /^Comment 1 on/ })).toBeVisible()
     await expect(quill.getByRole('table', { name: 'What is open' })).toContainText('undetermined')
-    expect(await faultsOf(quill)).toEqual([])
-    await fitsAPhone(quill)
+    await expectNoFault(quill)
   })
 
   await test.step('he takes the minutes by keyboard: a point, a note, a decision', async () => {
@@ -135,8 +119,7 @@ test('a review whose line becomes an action, an answer and a value; comments; a 
     const line = quill.getByRole('row', { name: /How many boards per year now/ })
     await expect(line).toContainText('accepted')
     await expect(line).toContainText('revision 2')
-    expect(await faultsOf(quill)).toEqual([])
-    await fitsAPhone(quill)
+    await expectNoFault(quill)
   })
 
   await test.step('Quill turns the comment into an action, which resolves it', async () => {
@@ -183,8 +166,7 @@ test('a review whose line becomes an action, an answer and a value; comments; a 
     await quill.getByRole('link', { name: 'Record the re-inspection of J1-9 on DC-0001' }).click()
     const again = formOf(quill, 'Re-inspection of J1-9 on DC-0001')
     await again.locator('[name="rows.0.outcome"]').selectOption('sound')
-    expect(await faultsOf(quill)).toEqual([])
-    await fitsAPhone(quill)
+    await expectNoFault(quill)
     await send(quill, again.getByRole('button', { name: 'Record it' }))
     await expect(quill.getByText('No joint waits for rework')).toBeVisible()
     await expect(quill.getByRole('heading', { name: 'Waiting for re-inspection' })).toHaveCount(0)
@@ -219,7 +201,7 @@ test('a review whose line becomes an action, an answer and a value; comments; a 
     })
     await send(quill, form.getByRole('button', { name: 'Open it' }))
     await expect(quill.getByText('Contain it:', { exact: false })).toBeVisible()
-    expect(await faultsOf(quill)).toEqual([])
+    await expectNoFault(quill)
   })
 
   await test.step('Petra contains and corrects it; somebody else finds that it helped, which closes it', async () => {
@@ -240,7 +222,6 @@ test('a review whose line becomes an action, an answer and a value; comments; a 
     await enterAll(check, '', { kind: 'check', helped: 'yes', text: 'Eight of eight boards wet.' })
     await send(quill, check.getByRole('button', { name: 'Record it' }))
     await expect(quill.getByText('Corrected, and found to have helped.')).toBeVisible()
-    await fitsAPhone(quill)
     await programme.open(quill, '/lots/BB-7')
     await expect(quill.getByRole('link', { name: 'Nonconformity 1: Lands do not wet' })).toBeVisible()
   })

@@ -215,18 +215,19 @@ test.describe.serial('four people take a new programme from opening to in servic
       lines: assemblies.map((assembly) => `${assembly}; 306`).join('\n'),
     })
     await send(quill, many.getByRole('button', { name: 'Record them all, or none' }))
-    await programme.addRecord(quill, 'ionic-cleanliness', {
-      testedOn: today,
-      assembly: 'ST9-10',
-      method: 'manual',
-      concentrationUgPerMl: 0.42,
-      solventMl: 500,
-      lengthMm: 160,
-      widthMm: 100,
-      componentAllowancePct: 10,
-      minutes: 10,
-      solventC: 23,
-    })
+    for (const assembly of ['ST9-10', 'ST9-80', 'ST9-150'])
+      await programme.addRecord(quill, 'ionic-cleanliness', {
+        testedOn: today,
+        assembly,
+        method: 'manual',
+        concentrationUgPerMl: 0.42,
+        solventMl: 500,
+        lengthMm: 160,
+        widthMm: 100,
+        componentAllowancePct: 10,
+        minutes: 10,
+        solventC: 23,
+      })
     await programme.addRecord(petra, 'flux-removal', {
       triedOn: today,
       assembly: 'ST9-10',

@@ -1,7 +1,7 @@
-import AxeBuilder from '@axe-core/playwright'
 import { expect, test, type Browser, type Page } from 'playwright/test'
 import { LEVEL_TRANSMITTER } from '@/seed/boards/level-transmitter'
 import { atWork, enterAll, formOf, send, unfold } from '@/tests/browser/at-work'
+import { expectNoFault } from '@/tests/browser/no-fault'
 import { ProgrammeAtWork } from '@/tests/browser/programme-at-work'
 
 /** A programme of its own for each telling, so that a second telling finds nothing of the first. */
@@ -21,6 +21,7 @@ async function openProgramme(ines: Page): Promise<void> {
   await programme.begin(ines, 'Level switch')
   for (const [key, value] of Object.entries({
     'lead-holes': LEVEL_TRANSMITTER['lead-holes'],
+    'surface-mount-joints': 0,
     'board-length': 160,
     'board-width': 100,
     'component-places': [
@@ -30,16 +31,6 @@ async function openProgramme(ines: Page): Promise<void> {
   }))
     await programme.specify(ines, key, value, 'From the layout.')
 }
-
-async function faultsOf(page: Page): Promise<unknown[]> {
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'])
-    .analyze()
-  return violations.filter(({ impact }) => impact === 'serious' || impact === 'critical')
-}
-
-const overflowOf = (page: Page): Promise<number> =>
-  page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)
 
 async function withoutScripts(browser: Browser, signedIn: Page, width: number): Promise<Page> {
   const context = await browser.newContext({
@@ -115,7 +106,7 @@ test('Quill inspects at the bench: one assembly after another, by keyboard, by t
     await form.getByRole('button', { name: 'Record with 1 defect' }).first().click()
     await expect(form.getByText('Say which joint, such as T1-3.').first()).toBeVisible()
     await expect(form.getByLabel('Kind', { exact: true }).first()).toHaveValue('void')
-    expect(await faultsOf(quill)).toEqual([])
+    await expectNoFault(quill)
   })
 
   await test.step('on a phone, before scripts load, it works the same', async () => {
@@ -153,7 +144,7 @@ test('Quill inspects at the bench: one assembly after another, by keyboard, by t
     await quill.getByLabel('Serial number, or part of it').fill('0101')
     await quill.getByRole('button', { name: 'Find', exact: true }).click()
     await expect(quill.getByRole('table', { name: 'Inspections' }).getByRole('row')).toHaveCount(2)
-    expect(await faultsOf(quill)).toEqual([])
+    await expectNoFault(quill)
   })
 
   await test.step('two call a set blind; the page for calling shows nobody’s calls', async () => {
@@ -186,13 +177,3 @@ test('Quill inspects at the bench: one assembly after another, by keyboard, by t
     await expect(quill.getByRole('row', { name: /^Quill Amaro 1 of 3 \(33\.3 %\)/ })).toBeVisible()
   })
 })
-
-for (const path of ['', '/bench', '/guide', '/agreement', '/agreement/call', '/residue', '/rework'])
-  test(`the page of inspection ${path || '/'} has no serious fault and fits a phone`, async ({ browser }) => {
-    const quill = await atWork(browser, 'quill')
-    await quill.setViewportSize({ width: 390, height: 800 })
-    await quill.goto(`/programmes/LX-41/inspections${path}`)
-    await expect(quill.getByRole('heading', { level: 1 })).toBeVisible()
-    expect(await overflowOf(quill)).toBeLessThanOrEqual(0)
-    expect(await faultsOf(quill)).toEqual([])
-  })

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { hashPassword } from '@/lib/auth/password'
 import { readResets, resetBefore } from '@/lib/auth/password-reset'
 import { database } from '@/lib/db/client'
+import { quickHash } from '@/tests/commands/quick-hash'
 import { itemDigest, openWorld, PASSWORD, type World } from '@/tests/commands/world'
 import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
 
@@ -11,7 +11,7 @@ let passwordHash: string
 beforeAll(async () => {
   db = await freshDatabase()
   world = await openWorld()
-  passwordHash = await hashPassword(PASSWORD)
+  passwordHash = quickHash(PASSWORD)
 })
 afterAll(() => db.drop())
 

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto'
 import { afterAll, afterEach, beforeAll, describe, expect, test, vi } from 'vitest'
 import { checkPassword, type Checked } from '@/lib/auth/check-password'
+import { hashPassword } from '@/lib/auth/password'
 import { verifySignature } from '@/lib/auth/signature'
 import { admitTry, signInCounts, sweepCounts } from '@/lib/auth/throttle'
 import type { Visitor } from '@/lib/auth/visitor'
@@ -14,6 +15,8 @@ beforeAll(async () => {
   vi.stubEnv('LOG_LEVEL', 'silent')
   db = await freshDatabase()
   world = await openWorld()
+  // What is tested here is what passwords cost.
+  await database().person.updateMany({ data: { passwordHash: await hashPassword(PASSWORD) } })
 })
 afterAll(() => db.drop())
 afterAll(() => vi.unstubAllEnvs())

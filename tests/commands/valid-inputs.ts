@@ -1,6 +1,5 @@
 import { createHash, randomUUID } from 'node:crypto'
 import { Readable } from 'node:stream'
-import { hashPassword } from '@/lib/auth/password'
 import { database } from '@/lib/db/client'
 import { Prisma } from '@/lib/db/generated/client'
 import { installedStore } from '@/lib/evidence/installed-store'
@@ -26,6 +25,7 @@ import {
   type Role,
   type World,
 } from '@/tests/commands/world'
+import { quickHash } from '@/tests/commands/quick-hash'
 
 /** The department in which a role acts; outsiders try as if they were of design. */
 export const departmentOf = (role: Role): Department =>
@@ -411,8 +411,7 @@ async function delegationInput(world: World, role: Role): Promise<InputOf<'name-
 const hasAddress = async (personId: string): Promise<boolean> =>
   (await database().calendarAddress.count({ where: { personId, revokedAt: null } })) > 0
 
-let hash: Promise<string> | undefined
-const hashed = (): Promise<string> => (hash ??= hashPassword('another long password'))
+const ANOTHERS_HASH = quickHash('another long password')
 
 /** What a command does at once of what others do one by one, with an entry each beside its own. */
 export const ACTS_WITHIN: Readonly<Partial<Record<CommandName, number>>> = {
@@ -991,7 +990,7 @@ export const VALID_INPUT: {
     await world.must('administrator', 'disable-person', { personId, reason })
     return { personId, reason }
   },
-  'reset-password': async (world) => ({ personId: await person(world), passwordHash: await hashed() }),
+  'reset-password': async (world) => ({ personId: await person(world), passwordHash: ANOTHERS_HASH }),
   'add-instrument': async () => ({ tag: `I-${unique()}`, measures: 'a length', ...CALIBRATION }),
   'calibrate-instrument': async (world) => ({
     instrument: await instrument(world),
@@ -999,7 +998,7 @@ export const VALID_INPUT: {
     calibratedOn: '2026-02-02',
   }),
   'take-instrument-out-of-use': async (world) => ({ instrument: await instrument(world), reason }),
-  'change-own-password': async () => ({ passwordHash: await hashed() }),
+  'change-own-password': () => Promise.resolve({ passwordHash: ANOTHERS_HASH }),
 
   'name-delegate': delegationInput,
   'end-delegation': async (world, role) => {

@@ -1,5 +1,4 @@
 import { randomUUID } from 'node:crypto'
-import { hashPassword } from '@/lib/auth/password'
 import type { Outcome } from '@/lib/commands/outcome'
 import type { InputOf, ResultOf } from '@/lib/commands/all-commands'
 import { perform, performUnparsed } from '@/lib/commands/perform'
@@ -11,6 +10,7 @@ import { noticeEffect } from '@/shared/gate/notice-effect'
 import { itemStateFor } from '@/shared/gate/judgement'
 import type { Department } from '@/shared/plan/department'
 import type { CommandName } from '@/shared/commands/all-faces'
+import { quickHash } from '@/tests/commands/quick-hash'
 
 export const PASSWORD = 'correct horse battery staple'
 
@@ -54,12 +54,9 @@ const DEPARTMENT_OF: Readonly<Record<string, Department>> = {
   secondQuality: 'quality',
 }
 
-/** Hashed once: the parameters are as slow as they are meant to be. */
-let hash: Promise<string> | undefined
-
 /** A programme led by `lead` (of design), with two people in each department and the outsiders. */
 export async function openWorld(): Promise<World> {
-  const passwordHash = await (hash ??= hashPassword(PASSWORD))
+  const passwordHash = quickHash(PASSWORD)
   const names = [...ROLES, 'secondDesign', 'secondProduction', 'secondQuality'] as const
   const person = Object.fromEntries(names.map((name) => [name, randomUUID()])) as World['person']
   const code = `T-${randomUUID().slice(0, 8).toUpperCase()}`

@@ -35,6 +35,20 @@ export const directionChanceMax = limit({
   },
 })
 
+export const extractedAssembliesMin = limit({
+  key: 'extracted-assemblies-least',
+  label: 'Assemblies extracted to show how clean they are',
+  unit: 'boards',
+  direction: 'at least',
+  byDefault: {
+    value: 3,
+    authority: 'common practice',
+    from: commonPractice(
+      'Three assemblies of a production extracted at least: from its beginning, its middle and its end',
+    ),
+  },
+})
+
 export const insulationPatternsMin = limit({
   key: 'insulation-patterns-least',
   label: 'Patterns read in an insulation resistance test',

@@ -9,6 +9,6 @@ export const conductorRiseMax = limit({
   byDefault: {
     value: 10,
     authority: 'standard',
-    from: published('ECSS-Q-ST-70-12C Rev.1, 13.6.2: 10 K, better 5 K (secondary copy)'),
+    from: published('ECSS-Q-ST-70-12C Rev.1, 13.6.2: 10 K, better 5 K, as a tailoring note of it quotes'),
   },
 })

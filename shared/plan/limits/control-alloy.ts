@@ -37,7 +37,7 @@ export const bathAboveLiquidusMax = ofAlloy(
 )
 
 const PASTE = published(
-  'Data sheets of tin-bismuth paste (liquidus 138 °C): peak 160 to 180 °C, 60 to 90 s above liquidus',
+  'Reflow of tin-bismuth, liquidus 138 °C: technical data sheet of paste 4902P, version 1.03 (24 August 2020), page 4: peak 160 to 180 °C, 60 to 90 s above liquidus',
 )
 export const peakAboveLiquidusMin = ofAlloy(
   'peak-above-liquidus-least',

@@ -144,7 +144,7 @@ export const bathTinTolerance = limit({
     value: 1.5,
     authority: 'standard',
     from: {
-      cite: 'J-STD-001C / DOD-STD-2000A, solder contamination limits: tin within 1.5 % of nominal',
+      cite: 'J-STD-001C / DOD-STD-2000A, solder contamination limits, printed by AIM Solder, “Solder analysis”: tin within 1.5 % of nominal',
       how: 'published',
     },
   },

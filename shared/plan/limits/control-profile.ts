@@ -17,7 +17,7 @@ const TIN_LEAD = fromMemory(
   'Tin-lead reflow: 45 to 90 s above liquidus, peak 205 to 225 °C, rise of 3 K/s at most',
 )
 const LEAD_FREE = published(
-  'Reflow window for Sn96.5Ag3Cu0.5 as a component maker publishes it: soak 60 to 120 s, 50 to 70 s above liquidus, peak 235 to 245 °C, rise of 3 K/s at most; others allow 60 to 100 s above liquidus',
+  'Reflow of Sn96.5Ag3Cu0.5: CB3S module data sheet, page 25: soak from 150 to 200 °C for 60 to 120 s, 50 to 70 s above liquidus, peak 235 to 245 °C, rise of 3 K/s at most',
 )
 
 export const reflowPeakTinLeadMin = profileLimit(

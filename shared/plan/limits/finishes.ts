@@ -103,7 +103,7 @@ export const goldFractionMax = limit({
   byDefault: {
     value: 3,
     authority: 'standard',
-    from: published('IPC-D-279, 5.4.4: 3 % by mass; other readings 3 to 5 % (secondary copies)'),
+    from: published('IPC-D-279, 5.4.4: 3 % by mass; other readings 3 to 5 %'),
   },
 })
 

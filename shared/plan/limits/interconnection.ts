@@ -9,7 +9,9 @@ export const contactGoldMin = limit({
   byDefault: {
     value: 1.27,
     authority: 'standard',
-    from: published('MIL-STD-275 and MIL-G-45204: 50 to 100 microinches on contacts (secondary copy)'),
+    from: published(
+      'MIL-STD-275 and MIL-G-45204: 50 to 100 microinches on contacts (Coombs & Holden, Printed Circuits Handbook, 7th ed., 2016)',
+    ),
   },
 })
 
@@ -21,6 +23,8 @@ export const contactNickelMin = limit({
   byDefault: {
     value: 5.1,
     authority: 'standard',
-    from: published('MIL-STD-275: low-stress nickel of at least 0.0002 in (secondary copy)'),
+    from: published(
+      'MIL-STD-275: low-stress nickel of at least 0.0002 in (Coombs & Holden, Printed Circuits Handbook, 7th ed., 2016)',
+    ),
   },
 })

@@ -49,7 +49,7 @@ export const bowWithSurfaceMountMax = limit({
   byDefault: {
     value: 0.75,
     authority: 'standard',
-    from: published('IPC-6012B, 3.4.3, and IPC-A-610F, 10.2.7: 0.75 % with surface mount (secondary copies)'),
+    from: published('IPC-6012B, 3.4.3, and IPC-A-610F, 10.2.7: 0.75 % with surface mount'),
   },
 })
 
@@ -61,6 +61,6 @@ export const bowThroughHoleMax = limit({
   byDefault: {
     value: 1.5,
     authority: 'standard',
-    from: published('IPC-6012B, 3.4.3, and IPC-A-610F, 10.2.7: 1.5 % otherwise (secondary copies)'),
+    from: published('IPC-6012B, 3.4.3, and IPC-A-610F, 10.2.7: 1.5 % otherwise'),
   },
 })

@@ -41,9 +41,7 @@ export const flatLeadGapMax = limit({
   byDefault: {
     value: 0.711,
     authority: 'standard',
-    from: published(
-      'MIL-STD-275: flat ribbon lead, nominal hole at most 0.028 in over the thickness (secondary copy)',
-    ),
+    from: published('MIL-STD-275: flat ribbon lead, nominal hole at most 0.028 in over the thickness'),
   },
 })
 
@@ -55,7 +53,9 @@ export const ringExternalMin = limit({
   byDefault: {
     value: 0.05,
     authority: 'standard',
-    from: published('IPC-2221B, Table 9-2: external, supported (secondary copy)'),
+    from: published(
+      'IPC-2221B, Table 9-2: external, supported, printed in K. Mitzner, Complete PCB Design (2019)',
+    ),
   },
 })
 
@@ -93,7 +93,7 @@ export const holeCopperOtherClassesMin = limit({
     value: 20,
     authority: 'standard',
     from: published(
-      'IPC-6012, external conductor thickness after plating: 20 µm plated of classes 1 and 2, 25 µm of class 3 (secondary copy: NCAB Group, “How much finished copper can be expected?”, by difference)',
+      'IPC-6012, external conductor thickness after plating (Table 3-12 of revision C, from memory): 20 µm plated of classes 1 and 2, 25 µm of class 3, by difference of what NCAB Group, “How much finished copper can be expected?”, prints',
     ),
   },
 })
@@ -107,7 +107,7 @@ export const leadFreeCopperLoss = limit({
     value: 12,
     authority: 'common practice',
     from: published(
-      'Coombs & Holden, Printed Circuits Handbook, 7th ed.: up to 12 µm of barrel copper lost to lead-free solder (secondary copy)',
+      'Coombs & Holden, Printed Circuits Handbook, 7th ed. (2016): up to 12 µm of barrel copper lost to lead-free solder',
     ),
   },
 })
@@ -145,7 +145,7 @@ export const aspectRatioMax = limit({
     value: 5,
     authority: 'common practice',
     from: published(
-      'Coombs & Holden, Printed Circuits Handbook, 7th ed.: up to 3 routine, above 5 the barrel thins in the middle (secondary copy)',
+      'Coombs & Holden, Printed Circuits Handbook, 7th ed. (2016): up to 3 routine, above 5 the barrel thins in the middle',
     ),
   },
 })

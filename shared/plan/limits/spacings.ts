@@ -10,7 +10,7 @@ export const bridgingGapMin = limit({
     value: 0.5,
     authority: 'standard',
     from: published(
-      'MIL-PRF-55110G, A.3.5.7.1b: 0.020 in between exposed parallel conductors; Wilson, The Circuit Designer’s Companion, p. 61: 0.5 mm without resist (secondary copies)',
+      'MIL-PRF-55110G, A.3.5.7.1b: 0.020 in between exposed parallel conductors; Wilson, The Circuit Designer’s Companion (2011), p. 61: 0.5 mm without resist',
     ),
   },
 })
@@ -38,7 +38,7 @@ export const copperToEdgeMin = limit({
     value: 0.5,
     authority: 'common practice',
     from: published(
-      'Wilson, The Circuit Designer’s Companion, p. 68: 0.5 mm; ECSS-Q-ST-70-12C, Table 14-1, asks 0.7 mm of space boards (secondary copies)',
+      'Wilson, The Circuit Designer’s Companion (2011), p. 68: 0.5 mm; ECSS-Q-ST-70-12C, Table 14-1, asks 0.7 mm of space boards, as a tailoring note of it quotes',
     ),
   },
 })
@@ -52,7 +52,7 @@ export const partsToEdgeMin = limit({
     value: 3,
     authority: 'common practice',
     from: published(
-      'Coombs & Holden, Printed Circuits Handbook, 7th ed.: 3 mm for the conveyor; ECSS-Q-ST-70-12C, 14.3.2c, asks 5 mm of space boards (secondary copies)',
+      'Coombs & Holden, Printed Circuits Handbook, 7th ed. (2016): 3 mm for the conveyor; ECSS-Q-ST-70-12C, 14.3.2c, asks 5 mm of space boards, as a tailoring note of it quotes',
     ),
   },
 })

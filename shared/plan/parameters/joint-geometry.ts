@@ -5,7 +5,7 @@ import { choiceParameter, numberParameter } from '@/shared/plan/parameter'
 export const contactAngle = numberParameter({
   key: 'contact-angle',
   label: 'Contact angle to design for',
-  help: 'Solder against lead and land, in degrees. Left open, 30°, between good and fair wetting.',
+  help: 'Solder against lead and land, in degrees; 30° lies between good and fair wetting. Left open, pictures are drawn at 30°, and no rule takes it for stated.',
   owner: 'design',
   unit: '°',
   min: 0,

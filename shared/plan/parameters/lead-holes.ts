@@ -130,6 +130,16 @@ export const barrelPlating = numberParameter({
   max: 150,
 })
 
+export const barrelCopper = numberParameter({
+  key: 'hole-copper',
+  label: 'Copper on the wall of a plated hole, at least',
+  help: 'As ordered, without the finish. Left open, what is sure of it: the metal on the wall less the most that the finish may take of it.',
+  owner: 'design',
+  unit: 'µm',
+  min: 0,
+  max: 150,
+})
+
 export const landEdition = choiceParameter({
   key: 'land-edition',
   label: 'Lands drawn to',

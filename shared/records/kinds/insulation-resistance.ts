@@ -31,6 +31,7 @@ export const insulationResistance = recordKind({
     }),
     hours: numberColumn({ label: 'Hours in the chamber', unit: 'h', min: 0, max: 10_000 }),
     resistanceMOhm: numberColumn({ label: 'Resistance', unit: 'MΩ', min: 0, max: 1e9 }),
+    instrument: optionalColumn(textColumn({ label: 'Instrument', maxLength: 40, help: 'Its tag.' })),
     everyMin: optionalColumn(
       numberColumn({
         label: 'Read by itself every',

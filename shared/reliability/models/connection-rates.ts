@@ -4,8 +4,8 @@ import { published } from '@/shared/sources/provenance'
 export const HANDBOOK_REVISIONS = ['Notice 2, 1995', 'base issue, 1991'] as const
 export type HandbookRevision = (typeof HANDBOOK_REVISIONS)[number]
 
-const connections = published('MIL-HDBK-217F section 17.1 (secondary transcriptions, two or more agree)')
-const platedHoles = published('MIL-HDBK-217F section 16.1 (secondary transcriptions, two or more agree)')
+const connections = published('MIL-HDBK-217F (1991) and Notice 2 (1995), section 17.1')
+const platedHoles = published('MIL-HDBK-217F (1991) and Notice 2 (1995), section 16.1')
 
 /**
  * Base failure rates of single connections, failures per 10⁶ hours. There is no

@@ -7,7 +7,7 @@ export const ENGELMAIER: ReliabilityModel = {
   name: 'Engelmaier',
   edition: 'eutectic tin–lead',
   source: published(
-    'W. Engelmaier, Solder joints in electronics: design for reliability, equations 3 to 5; IEEE Trans. CHMT-6 (1983) (read in a secondary copy)',
+    'W. Engelmaier, Solder joints in electronics: design for reliability, equations 3 to 5; IEEE Trans. CHMT-6 (1983)',
   ),
   caution:
     'Made for leadless surface-mounted joints. A compliant pin in a plated hole does not fit it, and ' +

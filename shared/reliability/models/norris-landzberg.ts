@@ -46,9 +46,7 @@ export const NORRIS_LANDZBERG = [
     swingExponent: 2.65,
     slownessExponent: 0.136,
     temperatureK: 2185,
-    source: fromMemory(
-      'N. Pan and others, SMTA International 2005 (constants read in a secondary copy, attribution from memory)',
-    ),
+    source: fromMemory('N. Pan and others, SMTA International 2005: constants of tin-silver-copper'),
     caution: `${CAUTION} The ramp term of the paper is left out.`,
   },
   {

@@ -1,3 +1,4 @@
+import { FEWEST_TO_CHART } from '@/shared/charts/chart-stretches'
 import { chartRules } from '@/shared/plan/parameters/control-charts'
 import { defectChartPhases, defectCharts } from '@/shared/plan/parameters/defect-charts'
 import type { Inspection } from '@/shared/records/inspection'
@@ -26,7 +27,7 @@ export const defectSignalsAnswered = rule({
   why: 'A rate may lie within its budget and yet have changed: soldering got worse, or inspection did. The day it changed is when its cause can be found.',
   formula: 'every signal of the charts of defects has an answer',
   stage: 'assessment',
-  version: 2,
+  version: 3,
   reads: {
     asked: optional(chartRules),
     charts: optional(defectCharts),
@@ -40,7 +41,7 @@ export const defectSignalsAnswered = rule({
     if (looks.length === 0)
       return undetermined('No assembly is inspected yet: there is nothing to chart.', ['inspections'], limit)
     const charted = specifiedDefectCharts(charts, phases).map((choice) =>
-      judgeChart(looks, choice, asked, answers),
+      judgeChart(looks, choice, { asked, named: charts !== undefined }, answers),
     )
     return judgedByParts({
       parts: charted.map(({ part }) => part),
@@ -82,7 +83,7 @@ interface JudgedDefectChart {
 function judgeChart(
   looks: readonly Inspection[],
   choice: DefectChartChoice,
-  asked: RunRuleSet,
+  { asked, named: isNamed }: { readonly asked: RunRuleSet; readonly named: boolean },
   answers: readonly DefectSignalAnswer[],
 ): JudgedDefectChart {
   const named = { subject: `Chart ${defectChartLabel(choice.chart)}`, about: { chart: choice.chart } }
@@ -102,6 +103,16 @@ function judgeChart(
       verdict: 'undetermined',
       found: found.message,
       remedy: { message: 'Let the specification name a chart that suits the samples.' },
+    })
+  // A chart that the specification names is asked for; the usual one waits until there is something to chart.
+  if ('message' in found && found.because === 'few' && isNamed)
+    return judged({
+      verdict: 'undetermined',
+      measured: { samples: count(found.samples.length), needed: count(FEWEST_TO_CHART) },
+      found: found.message,
+      remedy: {
+        message: `Inspect on: ${FEWEST_TO_CHART - found.samples.length} more samples of this chart.`,
+      },
     })
   if ('message' in found)
     return judged({ verdict: 'not applicable', found: `no chart yet. ${found.message}` })

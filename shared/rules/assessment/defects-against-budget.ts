@@ -16,7 +16,7 @@ import {
 } from '@/shared/rules/finding'
 import { measure, count } from '@/shared/rules/measure'
 import { inspections } from '@/shared/rules/record-source'
-import { optional, rule } from '@/shared/rules/rule'
+import { rule } from '@/shared/rules/rule'
 import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import { electricalTests } from '@/shared/rules/assembly-record-sources'
 import { SEQUENTIAL_RATE_SOURCE } from '@/shared/statistics/intervals/sequential-rate'
@@ -36,10 +36,10 @@ export const defectsAgainstBudget = rule({
   why: 'Few defects among few joints prove little. The question is whether what was seen shows the rate the specification asks for, or how much more must be seen.',
   formula: 'upper bound of defective joints a million ≤ 10⁶ · (1 − Y^(1/N))',
   stage: 'assessment',
-  version: 2,
+  version: 3,
   reads: {
     holes: leadHoles,
-    surfaceMount: optional(surfaceMountJoints),
+    surfaceMount: surfaceMountJoints,
     defectFree: defectFreeBoards,
     confidenceMin: budgetConfidenceMin,
     guard: defectBudgetGuard,

@@ -19,13 +19,13 @@ export const fieldReturnsAgainstBudget = rule({
   id: 'field-returns',
   title: 'Field returns against the budget',
   why: 'Service is the last judge. Returns are held against the failure rate that the specification allowed, so that the next programme starts wiser.',
-  formula: 'upper bound of boards failed at a joint/board-hours ≤ budget',
+  formula: 'upper bound of boards failed at a joint, or not analysed yet/board-hours ≤ budget',
   stage: 'assessment',
-  version: 3,
+  version: 4,
   reads: {
     asked: optional(fieldRecordAsked),
     holes: leadHoles,
-    surfaceMount: optional(surfaceMountJoints),
+    surfaceMount: surfaceMountJoints,
     survival: survivalTarget,
     years: serviceYears,
     confidenceMin: demonstrationConfidenceMin,
@@ -55,7 +55,8 @@ export const fieldReturnsAgainstBudget = rule({
         asks,
       )
     const seen = { events: failed, exposure: hours / 1e9 }
-    const upper = exactRateUpperBound(seen, confidence)
+    // A board that nobody has looked into may have failed at a joint: what is shown is shown with it, what is exceeded without.
+    const upper = exactRateUpperBound({ ...seen, events: failed + open }, confidence)
     const lower = exactRateLowerBound(seen, confidence)
     const rate = failed / seen.exposure
     const exceeded = lower > allowed
@@ -67,10 +68,11 @@ export const fieldReturnsAgainstBudget = rule({
       direction: 'at most',
       guardBand: 0,
     }
-    const counted = `${failed} boards came back with a failed solder joint over ${formatNumber(hours)} board-hours: ${formatQuantity(rate, 'FIT', 3)} (${formatQuantity(lower, 'FIT', 3)} to ${formatQuantity(upper, 'FIT', 3)}, each with ${formatNumber(confidenceMin.value)} % confidence)`
-    const more = `${formatNumber(Math.ceil(boardHoursStillToServe({ boardHours: hours, failed }, { boardFit: allowed, confidence })), 6)} more board-hours without a failed joint`
+    const unanalysed = open > 0 ? `, ${open} not yet analysed counted among them` : ''
+    const counted = `${failed} boards came back with a failed solder joint over ${formatNumber(hours)} board-hours: ${formatQuantity(rate, 'FIT', 3)} (${formatQuantity(lower, 'FIT', 3)} to ${formatQuantity(upper, 'FIT', 3)}${unanalysed}, each with ${formatNumber(confidenceMin.value)} % confidence)`
+    const more = `${formatNumber(Math.ceil(boardHoursStillToServe({ boardHours: hours, failed: failed + open }, { boardFit: allowed, confidence })), 6)} more board-hours without a failed joint`
     // Watched only: hours too few to show anything stand in nobody’s way, as long as what came back does not exceed the rate.
-    const watched = asked === false && rate <= allowed
+    const watched = asked === false && (failed + open) / seen.exposure <= allowed
     return {
       verdict: exceeded ? 'fails' : shown ? 'meets' : watched ? 'not applicable' : 'undetermined',
       found: exceeded
@@ -83,6 +85,7 @@ export const fieldReturnsAgainstBudget = rule({
       ...((exceeded || shown || !watched) && { margin }),
       measured: {
         failed: count(failed, 'boards'),
+        ...(open > 0 && { notAnalysed: count(open, 'boards') }),
         boardHours: measure(hours, 'h'),
         rateAtLeast: measure(lower, 'FIT'),
         rateAtMost: measure(upper, 'FIT'),
@@ -112,12 +115,11 @@ export const fieldReturnsAgainstBudget = rule({
         !watched && {
           missing: [more],
           remedy: {
-            message: `Serve ${more}; where the fleet cannot come to that, quality decides that service is watched only.`,
+            message: `${open > 0 ? `Analyse what came back and is still open (${open}). ` : ''}Serve ${more}; where the fleet cannot come to that, quality decides that service is watched only.`,
           },
         }),
       notes: [
-        'Only returns traced to a solder joint count; boards that fail and do not come back are not seen.',
-        ...(open > 0 ? [`${open} returns are not analysed yet and are not counted.`] : []),
+        'Only returns traced to a solder joint count, and those not analysed yet until they are; boards that fail and do not come back are not seen.',
       ],
     }
   },

@@ -19,9 +19,9 @@ export const fluxRemovalTrial = rule({
   id: 'flux-removal-trial',
   title: 'Flux removal, before and after',
   why: 'Cleaning that only spreads the residue looks the same as cleaning that removes it. The same board measured before and after tells them apart.',
-  formula: '1 − after/before ≥ least, by the bound of the trial',
+  formula: 'residue after cleaning ≤ most, and less than before; none plain to see',
   stage: 'assessment',
-  version: 2,
+  version: 3,
   reads: {
     residue: optional(fluxResidue),
     edition: optional(cleanlinessEdition),
@@ -36,11 +36,11 @@ export const fluxRemovalTrial = rule({
             'No trial of the cleaning is recorded: measure a board before and after by the same extract.',
             ['a flux removal trial'],
           )
-        : notApplicable(
-            residue === 'stays'
-              ? 'The residue stays on the board, and no cleaning was tried.'
-              : 'Whether the residue is removed is not specified, and no cleaning was tried.',
-          )
+        : residue === 'stays'
+          ? notApplicable('The residue stays on the board, and no cleaning was tried.')
+          : undetermined('Whether the residue is removed is not specified, and no cleaning was tried.', [
+              fluxResidue.label,
+            ])
     const governing =
       edition === 'j-std-001' || edition === 'nasa-8739'
         ? governingUnder(max, IONIC_RESIDUE_BY_EDITION[edition])

@@ -11,7 +11,7 @@ import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/
 import { count } from '@/shared/rules/measure'
 import { inspections } from '@/shared/rules/record-source'
 import { worstPart } from '@/shared/rules/worst-part'
-import { optional, rule } from '@/shared/rules/rule'
+import { rule } from '@/shared/rules/rule'
 import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import { solderingRuns } from '@/shared/rules/assembly-record-sources'
 
@@ -21,11 +21,11 @@ export const inspectionCoverage = rule({
   why: 'A plan to inspect all, or a share, is worth what was really looked at: assemblies of those made, joints of those on the board.',
   formula: 'joints inspected, as a union of looks, ≥ share · made',
   stage: 'assessment',
-  version: 3,
+  version: 4,
   reads: {
     share: inspectedAssembliesShare,
     holes: leadHoles,
-    surfaceMount: optional(surfaceMountJoints),
+    surfaceMount: surfaceMountJoints,
     jointsMin: inspectedJointsMin,
     inspections,
     runs: solderingRuns,

@@ -1,3 +1,6 @@
+import { namedInstrumentDoubt } from '@/shared/instruments/named-instrument'
+import { calibrations } from '@/shared/rules/log-record-sources'
+import { instruments } from '@/shared/rules/record-source'
 import { INSULATION_CONDITIONS, type InsulationConditionKey } from '@/shared/materials/insulation-conditions'
 import { insulationResistanceMin } from '@/shared/plan/limits/assessment-residue'
 import { insulationGuard } from '@/shared/plan/limits/assessment-guards'
@@ -28,7 +31,7 @@ export const insulationResistanceRule = rule({
   why: 'Residue that is harmless when dry conducts in damp heat. The test shows what the circuit will see between its conductors.',
   formula: 'every reading ≥ least at its test’s climate and hours; none falls without cause',
   stage: 'assessment',
-  version: 3,
+  version: 4,
   reads: {
     asked: optional(insulationTest),
     residue: optional(fluxResidue),
@@ -37,8 +40,10 @@ export const insulationResistanceRule = rule({
     patternsMin: insulationPatternsMin,
     guard: insulationGuard,
     readings: insulationReadings,
+    instruments,
+    calibrations,
   },
-  judge({ asked, residue, needed, min, patternsMin, guard, readings }): Judged {
+  judge({ asked, residue, needed, min, patternsMin, guard, readings, ...file }): Judged {
     const condition = conditionOf(asked, residue, needed, readings)
     if (condition === undefined)
       return notApplicable(
@@ -72,6 +77,7 @@ export const insulationResistanceRule = rule({
             countsFromHours,
             maxHoursBetween,
             lastsHours,
+            doubtOf: (reading, verdict) => namedInstrumentDoubt(reading, verdict, file),
           }),
         ),
         ...tooFew(patterns.size, patternsMin.value),

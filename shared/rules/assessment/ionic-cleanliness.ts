@@ -1,3 +1,5 @@
+import { extractedAssembliesMin } from '@/shared/plan/limits/assessment-evidence'
+import { count } from '@/shared/rules/measure'
 import { EXTRACTION_METHODS } from '@/shared/materials/extraction-methods'
 import {
   extractedAreaCm2,
@@ -10,7 +12,8 @@ import { cleanlinessEdition } from '@/shared/plan/parameters/assessment-residue'
 import { fluxResidue } from '@/shared/plan/parameters/solder'
 import { isStated, type GoverningRequirement } from '@/shared/plan/requirement'
 import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
-import { calibrationStatus, type InstrumentFile } from '@/shared/instruments/calibration-status'
+import type { InstrumentFile } from '@/shared/instruments/calibration-status'
+import { namedInstrumentDoubt } from '@/shared/instruments/named-instrument'
 import type { RecordOf } from '@/shared/records/record-kinds'
 import {
   undetermined,
@@ -34,26 +37,27 @@ export const ionicCleanlinessRule = rule({
   id: 'ionic-cleanliness',
   title: 'Ionic residue after flux removal',
   why: 'Salts left under a film of moisture conduct, corrode and grow filaments between conductors. The extract says how well cleaning works, in one figure that can be followed.',
-  formula: 'concentration · volume/area/instrument factor ≤ most',
+  formula: 'concentration · volume/area/instrument factor ≤ most, on as many assemblies as are asked',
   stage: 'assessment',
-  version: 2,
+  version: 3,
   reads: {
     residue: optional(fluxResidue),
     edition: optional(cleanlinessEdition),
     max: ionicResidueMax,
     guard: ionicResidueGuard,
+    assembliesMin: extractedAssembliesMin,
     tests: cleanlinessTests,
     instruments,
     calibrations: recordsOf('calibration', 'earlier calibrations'),
   },
-  judge({ residue, edition, max, guard, tests, instruments: onFile, calibrations }): Judged {
+  judge({ residue, edition, max, guard, assembliesMin, tests, instruments: onFile, calibrations }): Judged {
     if (residue === 'stays' && tests.length === 0)
       return notApplicable('The residue stays by specification, and no extract test was made.')
     const governing =
       edition === undefined || edition === 'own-evidence'
         ? max
         : governingUnder(max, IONIC_RESIDUE_BY_EDITION[edition])
-    const limit = `At most ${formatQuantity(governing.value, 'µg/cm²')} (${formatQuantity(perSquareInch(governing.value), 'µg/in²', 4)}) as sodium chloride, as the manual rinse would read (${governingName(governing)}).`
+    const limit = `At most ${formatQuantity(governing.value, 'µg/cm²')} (${formatQuantity(perSquareInch(governing.value), 'µg/in²', 4)}) as sodium chloride, as the manual rinse would read (${governingName(governing)}), on at least ${formatQuantity(assembliesMin.value, 'boards')} (${governingName(assembliesMin)}).`
     if (edition === 'own-evidence' && !isStated(max))
       return undetermined(
         'The chosen edition names no figure: state the limit that this programme’s own evidence supports, as a requirement on the ionic residue.',
@@ -68,11 +72,14 @@ export const ionicCleanlinessRule = rule({
       )
     const file = { instruments: onFile, calibrations }
     return judgedByParts({
-      parts: tests.map((test) => judgeTest(test, governing, guard.value / 100, file)),
+      parts: [
+        ...tests.map((test) => judgeTest(test, governing, guard.value / 100, file)),
+        ...tooFewExtracted(tests, assembliesMin.value),
+      ],
       noun: 'extracts',
       limit,
       working: tests.slice(0, 3).flatMap(workingOf),
-      sources: [sourceOf(governing), EXTRACTION_METHODS.manual.source],
+      sources: [sourceOf(governing), sourceOf(assembliesMin), EXTRACTION_METHODS.manual.source],
       notes: [
         'Both faces of the board count, and the allowance for components that was entered; a generous area makes a dirty board look clean.',
         ...(tests.some(({ instrument }) => instrument === undefined)
@@ -88,6 +95,22 @@ export const ionicCleanlinessRule = rule({
     })
   },
 })
+
+/** One assembly may have been the clean one. */
+function tooFewExtracted(tests: readonly Test[], min: number): Part[] {
+  const extracted = new Set(tests.map(({ assembly }) => assembly.trim().toLowerCase())).size
+  if (extracted >= min) return []
+  return [
+    {
+      subject: 'Assemblies',
+      about: { matter: 'assemblies' },
+      verdict: 'undetermined',
+      measured: { extracted: count(extracted, 'boards'), needed: count(min, 'boards') },
+      found: `${extracted} of ${min} were extracted.`,
+      remedy: { message: `Extract ${min - extracted} more, from other parts of the production.` },
+    },
+  ]
+}
 
 /** Residue as the manual rinse would have read it, µg/cm². */
 export function residueOf(test: Test): number {
@@ -115,15 +138,12 @@ function judgeTest(
   }
   const verdict = verdictOn(margin)
   const printed = formatAgainst(found, governing.value, 'µg/cm²').found
-  const status =
-    test.instrument === undefined && verdict === 'marginal'
-      ? 'so near to the limit the instrument must be named'
-      : statusOf(test, file)
-  if (status !== undefined && verdict !== 'fails')
+  const doubt = namedInstrumentDoubt(test, verdict, file)
+  if (doubt !== undefined && verdict !== 'fails')
     return {
       ...named,
       verdict: 'undetermined',
-      found: `${printed} proves nothing: ${status}.`,
+      found: `${printed} proves nothing: ${doubt}.`,
       margin,
       remedy: { message: 'Name the instrument, or extract again with one in calibration.' },
     }
@@ -139,15 +159,6 @@ function judgeTest(
       },
     }),
   }
-}
-
-/** Why the instrument's reading may not be believed; undefined where it may, or none is named. */
-function statusOf({ instrument: tag, testedOn }: Test, file: InstrumentFile): string | undefined {
-  if (tag === undefined) return undefined
-  const named = file.instruments.find((one) => one.tag.trim().toLowerCase() === tag.trim().toLowerCase())
-  if (!named) return `no instrument ${tag} is on file`
-  const status = calibrationStatus(named.id, testedOn, file)
-  return status.stands ? undefined : status.message
 }
 
 function workingOf(test: Test): WorkingLine[] {

@@ -30,7 +30,7 @@ export const microsectionsSound = rule({
   id: 'microsections-sound',
   title: 'Microsections',
   why: 'Fill, wetting inside the hole, voids and cracks show only in a joint that is cut open. Few are, so those few are looked at hard.',
-  formula: 'copper, fill and voids of each section within their limits; no crack',
+  formula: 'fill, voids, contact angle and intermetallic layer of each section within their limits; no crack',
   stage: 'assessment',
   version: 2,
   reads: {

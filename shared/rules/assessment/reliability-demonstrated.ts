@@ -25,11 +25,11 @@ export const reliabilityDemonstrated = rule({
   why: 'A prediction compares designs; a test shows joints. Few specimens show little: the rule says how much the test has shown, and how much longer it must run.',
   formula: 'rate or wear-out life shown at the confidence ≤ −ln R over the service',
   stage: 'assessment',
-  version: 2,
+  version: 3,
   reads: {
     asked: optional(lifeTestAsked),
     holes: leadHoles,
-    surfaceMount: optional(surfaceMountJoints),
+    surfaceMount: surfaceMountJoints,
     survival: survivalTarget,
     years: serviceYears,
     useCycles: optional(useCycles),

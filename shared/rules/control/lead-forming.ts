@@ -1,3 +1,4 @@
+import { distinctSources } from '@/shared/sources/distinct-sources'
 import { minBend } from '@/shared/physics/lead-bend'
 import { leadBendGuard } from '@/shared/plan/limits/guard-bands'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
@@ -27,7 +28,7 @@ export const leadFormingRule = rule({
   why: 'A bend too sharp or too near the body cracks the plating, the lead or the seal. None of it shows once the joint is soldered.',
   formula: 'bend radius ≥ least by diameter; straight length ≥ least; no lead marked',
   stage: 'control',
-  version: 2,
+  version: 3,
   reads: {
     formed: optional(leadsFormedHere),
     holes: optional(leadHoles),
@@ -35,14 +36,14 @@ export const leadFormingRule = rule({
     guard: leadBendGuard,
     checks: recordsOf('lead-forming', 'lead forming checks'),
   },
-  judge({ formed, holes = [], edition, guard, checks }): Judged {
+  judge({ formed, holes, edition, guard, checks }): Judged {
     if (checks.length === 0) {
       if (formed === false) return notApplicable('No component lead is bent here.')
-      if (formed === undefined && holes.length === 0)
-        return notApplicable('No component with leads is specified.')
       return formed === undefined
         ? undetermined(
-            'Components with leads are specified, and nothing says whether their leads are bent here.',
+            holes === undefined
+              ? 'No component is specified yet, and nothing says whether leads are bent here.'
+              : 'Components with leads are specified, and nothing says whether their leads are bent here.',
             [leadsFormedHere.label],
           )
         : undetermined('No lead forming check is recorded yet.', [
@@ -55,7 +56,7 @@ export const leadFormingRule = rule({
         judgeCheck(check, minBend(check.leadDiameterMm, edition), guard.value / 100),
       ),
       noun: 'checks',
-      limit: `Inside radius by ${first.radiusFrom}; straight before the bend by ${first.straightFrom}; no nick, crack or broken plating.`,
+      limit: `Inside radius by ${first.radiusFrom.edition}; straight before the bend by ${first.straightFrom.edition}; no nick, crack or broken plating.`,
       working: [
         {
           label: `${checks[0]!.part}: least bend`,
@@ -63,11 +64,7 @@ export const leadFormingRule = rule({
           result: `radius ${formatQuantity(first.radiusMm, 'mm')}, straight ${formatQuantity(first.straightMm, 'mm')}`,
         },
       ],
-      sources: [
-        { cite: first.radiusFrom, how: 'published' },
-        { cite: first.straightFrom, how: 'published' },
-        sourceOf(guard),
-      ],
+      sources: distinctSources([first.radiusFrom.source, first.straightFrom.source, sourceOf(guard)]),
       cautions: ['Wear eye protection when leads are cut: the ends fly.'],
     })
   },

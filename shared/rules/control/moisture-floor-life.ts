@@ -20,22 +20,24 @@ export const moistureFloorLifeRule = rule({
   why: 'Plastic packages drink moisture from the air; soldering heat turns it to steam, which cracks them inside where nobody sees it.',
   formula: 'time out of the bag · factor of the climate ≤ floor life of the level',
   stage: 'control',
-  version: 2,
+  version: 3,
   reads: {
     sensitive: optional(moistureSensitiveParts),
     surfaceMount: optional(surfaceMountJoints),
     guard: floorLifeGuard,
     exposures: recordsOf('moisture-exposure', 'moisture exposures'),
   },
-  judge({ sensitive, surfaceMount = 0, guard, exposures }): Judged {
+  judge({ sensitive, surfaceMount, guard, exposures }): Judged {
     if (exposures.length === 0) {
       if (sensitive === false)
         return notApplicable('No moisture-sensitive part is soldered in this programme.')
       if (sensitive === undefined && surfaceMount === 0)
-        return notApplicable('No surface-mount joint is specified, and no moisture-sensitive part.')
+        return notApplicable(
+          'The board has no surface-mount joints, and no moisture-sensitive part is named.',
+        )
       return sensitive === undefined
         ? undetermined(
-            'Surface-mount joints are specified, and nothing says whether any of the parts is moisture-sensitive.',
+            `${surfaceMount === undefined ? 'It is not specified whether there are surface-mount joints' : 'Surface-mount joints are specified'}, and nothing says whether any part is moisture-sensitive.`,
             [moistureSensitiveParts.label],
           )
         : undetermined('No moisture exposure is recorded yet.', [

@@ -40,7 +40,7 @@ export const storageClockRule = rule({
   why: 'What wetted well when it was tested goes on ageing. The clock runs from making and from the test, and stops when the solder flows.',
   formula: 'days from the newest passing test to soldering ≤ months allowed',
   stage: 'control',
-  version: 5,
+  version: 6,
   reads: {
     ...storageReads,
     ...passingReads,

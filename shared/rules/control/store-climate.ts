@@ -1,4 +1,4 @@
-import { storeHumidityMax } from '@/shared/plan/limits/control-storage'
+import { storeHumidityMax, storeReadingInterval } from '@/shared/plan/limits/control-storage'
 import { storageTemperature } from '@/shared/plan/parameters/storage'
 import { addMonths, dateOf, instantOf } from '@/shared/quantity/calendar'
 import { formatQuantity } from '@/shared/quantity/format'
@@ -11,7 +11,12 @@ import type { Judged, Part } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts } from '@/shared/rules/parts'
 import { logsOf, lots } from '@/shared/rules/record-source'
-import { rule } from '@/shared/rules/rule'
+import type { InstrumentFile } from '@/shared/instruments/calibration-status'
+import { daysRead, doubtOfStore } from '@/shared/storage/store-readings'
+import { staysInStore, watchPart } from '@/shared/storage/store-watch'
+import { rule, today } from '@/shared/rules/rule'
+import { solderingRuns } from '@/shared/rules/assembly-record-sources'
+import { calibrations, instrumentsOnFile } from '@/shared/rules/log-record-sources'
 import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import { marginIn, type ProcessWindow, guarded } from '@/shared/logs/logged-window'
 import { processWindowGuard } from '@/shared/plan/limits/guard-bands'
@@ -23,17 +28,25 @@ export const storeClimateRule = rule({
   id: 'store-climate',
   title: 'Climate of the store',
   why: 'The months that a finish may wait were calculated for one temperature. A warmer store ages it faster than the clock counts, a damp one tarnishes and corrodes it.',
-  formula: 'each reading of temperature and humidity within its window',
+  formula:
+    'mean of each month within its window; while lots wait, days between readings by instruments in calibration ≤ most',
   stage: 'control',
-  version: 2,
+  version: 3,
   reads: {
     temperature: storageTemperature,
     humidityMax: storeHumidityMax,
     guard: processWindowGuard,
+    interval: storeReadingInterval,
     logs: logsOf(characteristic),
     lots,
+    runs: solderingRuns,
+    instruments: instrumentsOnFile,
+    calibrations,
+    today,
   },
-  judge({ temperature, humidityMax, guard, logs, lots: onFile }): Judged {
+  judge({ temperature, humidityMax, guard, logs, lots: onFile, ...rest }): Judged {
+    const { interval } = rest
+    const file = { instruments: rest.instruments, calibrations: rest.calibrations }
     const windows: Windows = {
       temperature: guarded(
         { max: { value: temperature, document: 'specified store temperature' }, unit: '°C' },
@@ -47,17 +60,17 @@ export const storeClimateRule = rule({
     const stored = onFile.filter((lot) => isUsable(lot) && monthsFor(lot, 1, 1) !== undefined)
     const logged = logs.filter(({ readings }) => readings.count > 0)
     const parts = [
-      ...logged.flatMap((log) => logParts(log, windows)),
+      ...logged.flatMap((log) => logParts(log, windows, file)),
       ...stored.flatMap((lot) => lotParts(lot, windows)),
-      ...(stored.length > 0 ? [loggedFrom(stored, logged)] : []),
+      ...watchPart(staysInStore(stored, rest.runs, rest.today), daysRead(logged, file), interval.value),
     ]
     if (parts.length === 0) return notApplicable('No lot is in store, and no climate of a store is logged.')
     return judgedByParts({
       parts,
       noun: 'means and statements',
-      limit: `At most ${formatQuantity(temperature, '°C')} on the mean of any month, and ${formatQuantity(humidityMax.value, '% RH')} (${governingName(humidityMax)}).`,
+      limit: `At most ${formatQuantity(temperature, '°C')} on the mean of any month, and ${formatQuantity(humidityMax.value, '% RH')} (${governingName(humidityMax)}); read every ${formatQuantity(interval.value, 'days')} at least while lots wait (${governingName(interval)}).`,
       working: [],
-      sources: [sourceOf(humidityMax)],
+      sources: [humidityMax, interval].map(sourceOf),
       notes: [
         'Ageing follows the mean of the warmest time, so each month is held against the temperature, not each reading.',
       ],
@@ -68,21 +81,35 @@ export const storeClimateRule = rule({
 type Windows = { readonly temperature: ProcessWindow; readonly humidity: ProcessWindow }
 
 /** The warmest and the dampest month of a logged store. */
-function logParts(log: Log, windows: Windows): Part[] {
+function logParts(log: Log, windows: Windows, file: InstrumentFile): Part[] {
   const part = (words: string, column: string, window: ProcessWindow): Part[] => {
     const worst = highestMonth(columnSeries(log, column))
     if (!worst) return []
     const { verdict, margin } = marginIn(window, worst.mean)
+    const measured = {
+      mean: measure(worst.mean, window.unit),
+      month: worst.month,
+      readings: count(worst.readings),
+    }
+    const found = `${formatQuantity(worst.mean, window.unit, 3)} on the mean of ${worst.month}, ${worst.readings} readings`
+    const doubt = verdict === 'fails' ? undefined : doubtOfStore(log, verdict === 'marginal', file)
+    if (doubt !== undefined)
+      return [
+        {
+          ...logSubject(log, { key: column, words }),
+          verdict: 'undetermined',
+          measured: { ...measured, doubt },
+          found: `${found}, proves nothing: ${doubt}.`,
+          ...(margin && { margin }),
+          remedy: { message: 'Read the store with an instrument in calibration, named in the log.' },
+        },
+      ]
     return [
       {
         ...logSubject(log, { key: column, words }),
         verdict,
-        measured: {
-          mean: measure(worst.mean, window.unit),
-          month: worst.month,
-          readings: count(worst.readings),
-        },
-        found: `${formatQuantity(worst.mean, window.unit, 3)} on the mean of ${worst.month}, ${worst.readings} readings.`,
+        measured,
+        found: `${found}.`,
         ...(margin && { margin }),
         ...(verdict === 'fails' && {
           remedy: {
@@ -96,29 +123,6 @@ function logParts(log: Log, windows: Windows): Part[] {
     ...part('temperature', 'temperatureC', windows.temperature),
     ...part('humidity', 'relativeHumidityPct', windows.humidity),
   ]
-}
-
-/** What is stated at receipt says nothing of the months after it: the store is to be logged while lots wait. */
-function loggedFrom(stored: readonly Lot[], logs: readonly Log[]): Part {
-  const named = { subject: 'A log of the store while lots wait', about: { matter: 'log of the store' } }
-  const first = stored.map(({ receivedOn }) => receivedOn).reduce((one, other) => (other < one ? other : one))
-  const since = instantOf(first)
-  const readings = logs
-    .flatMap((log) => columnSeries(log, 'temperatureC').instants)
-    .filter((at) => at >= since)
-  if (readings.length > 0)
-    return {
-      ...named,
-      verdict: 'meets',
-      measured: { readings: count(readings.length), since: first },
-      found: `${readings.length} readings since ${first}.`,
-    }
-  return {
-    ...named,
-    verdict: 'undetermined',
-    found: `no reading since the first lot came in on ${first}: how it was received is not how it was kept.`,
-    remedy: { message: 'Record temperature and humidity of the store in a log of store climate.' },
-  }
 }
 
 interface MonthMean {

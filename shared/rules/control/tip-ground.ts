@@ -4,6 +4,11 @@ import { dateOf } from '@/shared/quantity/calendar'
 import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
 import type { InstrumentFile } from '@/shared/instruments/calibration-status'
 import { checkDoubt } from '@/shared/irons/check-doubt'
+import { daysOnBadChecks, type CheckedIron } from '@/shared/irons/days-on-bad-checks'
+import { OUTSIDE_WINDOW, type SignalAnswer } from '@/shared/logs/signal-answers'
+import { foldedList } from '@/shared/quantity/folded-names'
+import { daysOfWork } from '@/shared/records/soldering-work'
+import { solderingRuns } from '@/shared/rules/assembly-record-sources'
 import { tipGround as characteristic } from '@/shared/records/characteristics/tip-ground'
 import { cellAt } from '@/shared/logs/log-series'
 import type { Log } from '@/shared/records/log'
@@ -23,7 +28,7 @@ import { optional, rule } from '@/shared/rules/rule'
 import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import { distinctSources } from '@/shared/sources/distinct-sources'
 import { governingUnder } from '@/shared/plan/edition-requirement'
-import { calibrations, instrumentsOnFile } from '@/shared/rules/log-record-sources'
+import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/log-record-sources'
 import { measure } from '@/shared/rules/measure'
 
 const CAUTIONS = [
@@ -34,14 +39,16 @@ export const tipGroundRule = rule({
   id: 'tip-ground',
   title: 'Irons: ground and leakage',
   why: 'A tip that floats or leaks destroys sensitive parts and can hurt the person who holds it.',
-  formula: 'resistance to ground and leakage of each iron ≤ most',
+  formula: 'resistance to ground and leakage of each iron ≤ most; no work on an iron whose check lay outside',
   stage: 'control',
-  version: 2,
+  version: 3,
   reads: {
     edition: optional(tipAccuracyEdition),
     groundMax: tipGroundMax,
     leakageMax: tipLeakageMax,
     guard: tipCheckGuard,
+    answers: signalAnswers,
+    runs: solderingRuns,
     logs: logsOf(characteristic),
     instruments: instrumentsOnFile,
     calibrations,
@@ -57,9 +64,11 @@ export const tipGroundRule = rule({
       leakageMv: leakageMax.value,
       guardShare: rest.guard.value / 100,
       file: { instruments, calibrations: rest.calibrations },
+      answers: rest.answers,
+      days: daysOfWork(rest.runs, ['hand-soldering', 'rework']),
     }
     const parts = logs.flatMap((log) =>
-      [...rowsByText(log, 'iron')].map(([iron, rows]) => ironPart(log, iron, rows[rows.length - 1], asked)),
+      [...rowsByText(log, 'iron')].map(([iron, rows]) => ironPart(log, iron, rows, asked)),
     )
     if (parts.length === 0)
       return undetermined(
@@ -95,10 +104,14 @@ interface Asked {
   readonly leakageMv: number
   readonly guardShare: number
   readonly file: InstrumentFile
+  readonly answers: readonly SignalAnswer[]
+  /** On which work was done by hand, ascending. */
+  readonly days: readonly string[]
 }
 
 /** The newest check of one iron: its way to ground, what leaks to its tip, and what it was read with. */
-function ironPart(log: Log, iron: string, row: number | undefined, asked: Asked): Part {
+function ironPart(log: Log, iron: string, rows: readonly number[], asked: Asked): Part {
+  const row = rows[rows.length - 1]
   const { groundOhm, leakageMv, guardShare, file } = asked
   const named = { subject: `Iron ${iron}`, about: { log: log.code, iron } }
   const found = cellAt(log, 'resistanceOhm', row)
@@ -138,6 +151,18 @@ function ironPart(log: Log, iron: string, row: number | undefined, asked: Asked)
       margin: leakage,
       remedy: outOfUse,
     }
+  const badDays = daysOnBadChecks(log, checksOf(log, rows, asked), asked)
+  if (badDays.length > 0)
+    return {
+      ...named,
+      measured: { ...measured, workedOn: badDays },
+      verdict: 'fails',
+      found: `${message}, but work was done on ${foldedList(badDays)} after a check outside.`,
+      margin: ground,
+      remedy: {
+        message: `Answer the check in log ${log.code} (chart rule "${OUTSIDE_WINDOW}"): what was done about iron ${iron}, and what became of the parts soldered with it.`,
+      },
+    }
   if (!Number.isFinite(leak))
     return {
       ...named,
@@ -160,3 +185,22 @@ function ironPart(log: Log, iron: string, row: number | undefined, asked: Asked)
     }
   return { ...named, measured, verdict, found: `${message}.`, margin }
 }
+
+/** Each check of the iron, bad where its way to ground or what leaked to its tip lay outside. */
+const checksOf = (log: Log, rows: readonly number[], { groundOhm, leakageMv }: Asked): CheckedIron[] =>
+  rows.map((row) => {
+    const common = { direction: 'at most', guardBand: 0 } as const
+    const ground = verdictOn({
+      ...common,
+      found: cellAt(log, 'resistanceOhm', row),
+      limit: groundOhm,
+      unit: 'Ω',
+    })
+    const leakage = verdictOn({
+      ...common,
+      found: cellAt(log, 'leakageMv', row),
+      limit: leakageMv,
+      unit: 'mV',
+    })
+    return { at: cellAt(log, 'at', row), isBad: ground === 'fails' || leakage === 'fails' }
+  })

@@ -17,7 +17,8 @@ import { dateOf } from '@/shared/quantity/calendar'
 import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
 import type { InstrumentFile } from '@/shared/instruments/calibration-status'
 import { checkDoubt } from '@/shared/irons/check-doubt'
-import { answerTo, OUTSIDE_WINDOW, type SignalAnswer } from '@/shared/logs/signal-answers'
+import { daysOnBadChecks, type CheckedIron } from '@/shared/irons/days-on-bad-checks'
+import { OUTSIDE_WINDOW, type SignalAnswer } from '@/shared/logs/signal-answers'
 import { daysOfWork } from '@/shared/records/soldering-work'
 import { solderingRuns } from '@/shared/rules/assembly-record-sources'
 import { tipCheckGuard } from '@/shared/plan/limits/guard-bands'
@@ -182,7 +183,7 @@ function ironPart(log: Log, iron: string, rows: readonly number[], demands: Dema
   }
   const printed = formatAgainst(Math.abs(deviationK), accuracyK, 'K').found
   const message = `${printed} ${deviationK < 0 ? 'below' : 'above'} its setting of ${formatQuantity(setC, '°C')} on ${on}`
-  const badDays = daysOnBadChecks(log, rows, demands)
+  const badDays = daysOnBadChecks(log, checksOf(log, rows, demands), demands)
   if (badDays.length === 0 && log.readings.columns['state']?.[row ?? -1] === 'withdrawn')
     return { ...named, verdict: 'not applicable', found: `taken out of use on ${on}.` }
   if (setC > target)
@@ -247,15 +248,10 @@ function driftSince(log: Log, rows: readonly number[], setC: number, deviationK:
   return Number.isFinite(drift) ? Number(drift.toPrecision(12)) : undefined
 }
 
-/** Days of work by hand on which the newest check of the iron lay outside, or the iron stood too hot, unanswered. */
-function daysOnBadChecks(
-  log: Log,
-  rows: readonly number[],
-  { target, accuracyK, answers, days }: Demands,
-): string[] {
-  const checks = rows.map((row) => {
+/** Each check of the iron, bad where it was left in use outside or set too hot. */
+const checksOf = (log: Log, rows: readonly number[], { target, accuracyK }: Demands): CheckedIron[] =>
+  rows.map((row) => {
     const setC = cellAt(log, 'setC', row)
-    const at = cellAt(log, 'at', row)
     const off: Margin = {
       found: Math.abs(cellAt(log, 'measuredC', row) - setC),
       limit: accuracyK,
@@ -264,9 +260,5 @@ function daysOnBadChecks(
       guardBand: 0,
     }
     const inUse = log.readings.columns['state']?.[row] !== 'withdrawn'
-    const answered =
-      answerTo(answers, { log: log.code, chartRule: OUTSIDE_WINDOW, instant: at }) !== undefined
-    return { on: dateOf(at), isBad: inUse && !answered && (setC > target || verdictOn(off) === 'fails') }
+    return { at: cellAt(log, 'at', row), isBad: inUse && (setC > target || verdictOn(off) === 'fails') }
   })
-  return days.filter((day) => checks.findLast(({ on }) => on <= day)?.isBad)
-}

@@ -18,10 +18,13 @@ import { judgeLoggedWindow, judgeSeries } from '@/shared/logs/judge-logged-windo
 import { between } from '@/shared/logs/process-windows'
 import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/log-record-sources'
 import { solderingRuns } from '@/shared/rules/assembly-record-sources'
-import { MACHINE_WORK } from '@/shared/logs/runs-held'
+import { furtherRunsPart, MACHINE_WORK } from '@/shared/logs/runs-held'
 import { waveContactInterval } from '@/shared/plan/limits/control-intervals'
 import { HOT_SOLDER_CAUTIONS, passesWave } from '@/shared/plan/soldering-baths'
 import { logSubject } from '@/shared/logs/judge-logged-window'
+
+/** What the part on both waves is about. */
+const BOTH = { key: 'both waves', words: 'both waves' } as const
 
 export const waveDwellRule = rule({
   id: 'wave-dwell',
@@ -29,7 +32,7 @@ export const waveDwellRule = rule({
   why: 'A joint needs so many seconds in the wave to heat through, wet and fill; more of them dissolves copper and harms laminate and parts.',
   formula: 'length of contact/conveyor speed within the window',
   stage: 'control',
-  version: 3,
+  version: 4,
   reads: {
     process: optional(solderingProcess),
     min: waveDwellMin,
@@ -47,6 +50,7 @@ export const waveDwellRule = rule({
     if (!passesWave(process)) return notApplicable('No board passes over a wave in this programme.')
     const window = guarded(between(min, max, 's'), rest.guard)
     const instruments = { instruments: rest.instruments, calibrations: rest.calibrations }
+    const work = { ...MACHINE_WORK, runs: rest.runs, interval: rest.interval }
     const series = logs.map(dwellSeries)
     const judged = judgeLoggedWindow({
       what: 'Dwell in the main wave',
@@ -56,23 +60,26 @@ export const waveDwellRule = rule({
       instruments,
       mend: (_, at) => settingsFor((min.value + max.value) / 2, at),
       recordIn: 'a log of wave contact and speed',
-      work: { ...MACHINE_WORK, runs: rest.runs, interval: rest.interval },
+      work,
     })
-    const totals = logs
-      .map(totalDwellSeries)
-      .filter(({ values }) => values.length > 0)
-      .map((one) =>
+    const both = logs.map(totalDwellSeries).filter(({ values }) => values.length > 0)
+    const bothWindow = guarded({ max: boundBy(totalMax), unit: 's' }, rest.guard)
+    const totals = [
+      ...both.map((one) =>
         judgeSeries(
           one,
           {
-            window: guarded({ max: boundBy(totalMax), unit: 's' }, rest.guard),
+            window: bothWindow,
             answers,
             instruments,
             mend: () => 'Run faster, or shorten the contact of either wave.',
           },
-          logSubject(one.log, { key: 'both waves', words: 'both waves' }),
+          logSubject(one.log, BOTH),
         ),
-      )
+      ),
+      // Where a first wave runs, its contact is read as often as that of the main wave.
+      ...furtherRunsPart(work, both, { window: bothWindow, answers, instruments }, BOTH),
+    ]
     return {
       ...withFurtherParts(judged, 'Both waves together', totals),
       working: series.flatMap((one) => workingOf(one)),

@@ -16,10 +16,13 @@ import { judgeLoggedWindow, judgeSeries } from '@/shared/logs/judge-logged-windo
 import { between, preheatRangeReads, preheatRequirements } from '@/shared/logs/process-windows'
 import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/log-record-sources'
 import { solderingRuns } from '@/shared/rules/assembly-record-sources'
-import { MACHINE_WORK } from '@/shared/logs/runs-held'
-import { wavePreheatInterval } from '@/shared/plan/limits/control-intervals'
+import { furtherRunsPart, MACHINE_WORK } from '@/shared/logs/runs-held'
+import { thermalProfileInterval, wavePreheatInterval } from '@/shared/plan/limits/control-intervals'
 import { HOT_SOLDER_CAUTIONS, passesWave } from '@/shared/plan/soldering-baths'
 import { logSubject } from '@/shared/logs/judge-logged-window'
+
+/** What the parts on the rise are about. */
+const RISE = { key: 'steepest rise', words: 'steepest rise' } as const
 
 export const wavePreheatRule = rule({
   id: 'wave-preheat',
@@ -27,7 +30,7 @@ export const wavePreheatRule = rule({
   why: 'Preheat dries and wakes the flux and takes the shock out of the wave; too much burns the flux off before it is needed.',
   formula: 'temperature of the upper side before the wave within the window',
   stage: 'control',
-  version: 3,
+  version: 4,
   reads: {
     family: alloyFamily,
     process: optional(solderingProcess),
@@ -39,6 +42,7 @@ export const wavePreheatRule = rule({
     calibrations,
     runs: solderingRuns,
     interval: wavePreheatInterval,
+    riseInterval: thermalProfileInterval,
     guard: processWindowGuard,
   },
   judge(inputs): Judged {
@@ -59,11 +63,12 @@ export const wavePreheatRule = rule({
       recordIn: 'a log of preheat',
       work: { ...MACHINE_WORK, runs: inputs.runs, interval: inputs.interval },
     })
+    const riseWindow = guarded({ max: boundBy(riseMax), unit: 'K/s' }, inputs.guard)
     const rises = logs
       .filter(({ readings }) => readings.count > 0)
       .map((log): Part => {
         const series = columnSeries(log, 'steepestRiseKPerS')
-        const named = logSubject(log, { key: 'steepest rise', words: 'steepest rise' })
+        const named = logSubject(log, RISE)
         if (series.values.length === 0)
           return {
             ...named,
@@ -73,14 +78,26 @@ export const wavePreheatRule = rule({
               message: 'Take the steepest rise from the measured board and record it with the reading.',
             },
           }
-        const window = guarded({ max: boundBy(riseMax), unit: 'K/s' }, inputs.guard)
         const mend = () => 'Spread the heat over more of the preheat zone.'
-        return judgeSeries(series, { window, answers, instruments, mend }, named)
+        return judgeSeries(series, { window: riseWindow, answers, instruments, mend }, named)
       })
+    // The rise comes of a measured board, as a profile does, and is good for as long.
+    const riseInTime = furtherRunsPart(
+      { ...MACHINE_WORK, runs: inputs.runs, interval: inputs.riseInterval },
+      logs.map((log) => columnSeries(log, 'steepestRiseKPerS')),
+      { window: riseWindow, answers, instruments },
+      RISE,
+    )
     return {
-      ...withFurtherParts(judged, 'Steepest rise', rises),
+      ...withFurtherParts(judged, 'Steepest rise', [...rises, ...riseInTime]),
       working: [],
-      sources: distinctSources([sourceOf(min), sourceOf(max), sourceOf(riseMax), sourceOf(inputs.interval)]),
+      sources: distinctSources([
+        sourceOf(min),
+        sourceOf(max),
+        sourceOf(riseMax),
+        sourceOf(inputs.interval),
+        sourceOf(inputs.riseInterval),
+      ]),
       notes: [
         ...(judged.notes ?? []),
         'The flux data sheet governs the window: state it as a requirement where it differs.',

@@ -23,7 +23,7 @@ export const batchCoupons = rule({
   why: 'Every plating batch is its own: a coupon of last month’s batch says nothing about this one, and a finished board is dear to spend on a test.',
   formula: 'each batch of boards has a coupon of its supplier and date code, or a test of its own',
   stage: 'evaluation',
-  version: 4,
+  version: 5,
   reads: { ...passingReads, lots },
   judge(inputs): Judged {
     const boards = inputs.lots.filter((lot) => lot.kind === 'bare board' && isUsable(lot))

@@ -41,7 +41,7 @@ export const gaugesCapable = rule({
   why: 'Calibration says that an instrument is right on average. A gauge study says how far two people, or the same one twice, differ on the same piece: that spread is taken for the lot’s.',
   formula: 'gauge study: 100 · gauge/√(gauge² + parts²) ≤ most, and distinct categories 1.41 · parts/gauge',
   stage: 'evaluation',
-  version: 2,
+  version: 3,
   reads: {
     lots,
     instruments,
@@ -72,6 +72,12 @@ export const gaugesCapable = rule({
     const parts = [...judged.map(({ part }) => part), ...unstudied]
     const base = { limit, sources: [SOURCE, sourceOf(share), sourceOf(inputs.minParts)] }
     if (parts.length === 0) {
+      if (needed === undefined)
+        return undetermined(
+          'Which lots are to be judged by measured thickness is not specified, and no gauge study is recorded.',
+          [lotsNeeded.label],
+          limit,
+        )
       return measuresThickness(needed)
         ? undetermined('Thickness is to be measured, and no gauge study is recorded.', [STUDY_WANTED], limit)
         : notApplicable('No gauge study is recorded, and no lot is or will be judged by measured thickness.')
@@ -84,7 +90,7 @@ export const gaugesCapable = rule({
 
 const STUDY_WANTED = 'a gauge study of the instrument that measures thickness'
 
-const measuresThickness = (needed: readonly { readonly method: string }[] = []): boolean =>
+const measuresThickness = (needed: readonly { readonly method: string }[]): boolean =>
   needed.some(({ method }) => method === platingThickness.key)
 
 interface Asked {

@@ -33,7 +33,7 @@ export const lotsDispositioned = rule({
   why: 'A lot on the shelf without a decision is used sooner or later, and one accepted against its results takes them along into every board.',
   formula: 'every lot with a result is accepted or rejected by someone entitled, as its result says',
   stage: 'evaluation',
-  version: 4,
+  version: 5,
   reads,
   judge(inputs): Judged {
     if (inputs.lots.length === 0) {

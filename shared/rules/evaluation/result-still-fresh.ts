@@ -24,7 +24,7 @@ export const resultStillFresh = rule({
   why: 'A surface that wetted well goes on ageing in store. A result is a picture of the day of the test, and a lot that waits too long needs a new one.',
   formula: 'days since the newest test that passed under the specified conditions ≤ most',
   stage: 'evaluation',
-  version: 3,
+  version: 4,
   reads: { ...passingReads, lots, max: reaffirmationAgeMax, guard: resultAgeGuard, today },
   judge(inputs): Judged {
     const { max } = inputs

@@ -23,7 +23,7 @@ export const supplierResultsReaffirmed = rule({
   why: 'A supplier tests what left the line; transport and store come after. His result saves nothing unless a test here has confirmed it for this lot.',
   formula: 'supplier’s result repeated by a test of one’s own within the time allowed, and agreeing',
   stage: 'evaluation',
-  version: 5,
+  version: 6,
   reads: {
     ...samplingReads,
     ...sampledLimits,

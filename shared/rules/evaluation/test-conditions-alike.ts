@@ -38,7 +38,7 @@ export const testConditionsAlike = rule({
   why: 'A hotter bath, a stronger flux or a skipped ageing turns a bad surface into a good result. Results under different conditions cannot be set side by side.',
   formula: 'alloy, flux, temperature and ageing of each test = those specified',
   stage: 'evaluation',
-  version: 3,
+  version: 4,
   reads: {
     lots,
     conditions: testConditions,
@@ -48,13 +48,14 @@ export const testConditionsAlike = rule({
   judge(inputs): Judged {
     const { lots: all, conditions, temperatureTolerance: tolerance, family } = inputs
     const limit = `solder, flux and ageing as specified, the bath within ± ${formatNumber(tolerance.value)} K (${governingName(tolerance)})`
-    const parts = all.flatMap((lot) => SOLDERABILITY_METHODS.flatMap((method) => partOf(lot, method, inputs)))
-    const notes = familyNotes(conditions, family)
-    if (parts.length === 0) {
-      const found = 'No solderability test of a lot is recorded yet.'
-      return { ...undetermined(found, ['a solderability test of a lot'], limit), notes }
-    }
-    const spoken = spokenByWorst(parts)
+    const made = all.flatMap((lot) => SOLDERABILITY_METHODS.flatMap((method) => partOf(lot, method, inputs)))
+    if (made.length === 0)
+      return undetermined(
+        'No solderability test of a lot is recorded yet.',
+        ['a solderability test of a lot'],
+        limit,
+      )
+    const spoken = spokenByWorst([...made, ...ofOtherFamily(conditions, family)])
     return {
       ...spoken,
       found: spoken.verdict === 'meets' ? 'Every solderability test was made as specified.' : spoken.found,
@@ -64,7 +65,6 @@ export const testConditionsAlike = rule({
         result: `${TEST_SOLDERS[row.alloy].label}, ${formatQuantity(row.bathTemperatureC, '°C')}, ${ageingMethod(row.ageing)?.label ?? row.ageing}`,
       })),
       sources: SOURCES,
-      notes,
     }
   },
 })
@@ -150,16 +150,20 @@ const unlikeMeasured = (tests: number, unlike: readonly UnlikeTest[]): Measured 
   ),
 })
 
-/** A tin-lead test says little about a lead-free joint, and the other way about. */
-function familyNotes(
+/** A tin-lead test says little about a lead-free joint, and the other way about: kept, and close at best. */
+function ofOtherFamily(
   conditions: SpecifiedConditions,
   family: 'tin-lead' | 'lead-free' | undefined,
-): string[] {
+): Part[] {
   if (family === undefined) return []
   return conditions
     .filter(({ alloy }) => TEST_SOLDERS[alloy].family !== family)
-    .map(
-      ({ method, alloy }) =>
-        `${methodName(method)} is specified with ${TEST_SOLDERS[alloy].label}, while the joints are ${family}.`,
-    )
+    .map(({ method, alloy }) => ({
+      subject: `${methodName(method)} as specified`,
+      about: { method, alloy, matter: 'family' },
+      verdict: 'marginal' as const,
+      measured: { testedIn: TEST_SOLDERS[alloy].family, joints: family },
+      found: `with ${TEST_SOLDERS[alloy].label}, while the joints are ${family}.`,
+      remedy: { message: `Specify the test with a ${family} solder, or agree why this one will do.` },
+    }))
 }

@@ -1,6 +1,6 @@
 import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import { published } from '@/shared/sources/provenance'
-import { endsUnwetted, type WettingCurveMarks } from '@/shared/wetting/wetting-curve'
+import { endsTooSoon, endsUnwetted, type WettingCurveMarks } from '@/shared/wetting/wetting-curve'
 import { wettingBalanceGuard } from '@/shared/plan/limits/evaluation-guards'
 import { dewettingDropMax } from '@/shared/plan/limits/evaluation-wetting-balance'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
@@ -45,7 +45,7 @@ export const wettingBalanceCurves = rule({
   why: 'The curve shows how fast and how well solder takes, and whether it draws back. It is evidence; it decides a lot only where named people agreed that it does, or where solder shuns the surface to the end.',
   formula: 'criteria of the edition on each curve; F = γ · P · cos θ − ρ · g · V; no lead ends unwetted',
   stage: 'evaluation',
-  version: 3,
+  version: 4,
   reads: {
     ...countingReads,
     needed: lotsNeeded,
@@ -122,9 +122,10 @@ function judgeLot(
     about: { ...aboutLot(lot), ...conditionAbout(condition, stated) },
   }
   const { counted, excluded } = sortTests(lot, method.key, inputs, condition)
-  const open = (found: string): JudgedLot => ({
+  const open = (found: string, measured?: Part['measured']): JudgedLot => ({
     part: {
       ...common,
+      ...(measured && { measured }),
       verdict: 'undetermined',
       found,
       remedy: { message: 'Record a curve under the specified conditions.' },
@@ -138,8 +139,14 @@ function judgeLot(
     const reasons = excluded.map(({ test, because }) => `test of ${test.testedOn}: ${because}`)
     return open(reasons.length > 0 ? `no curve counts (${reasons.join('; ')}).` : 'no curve is recorded.')
   }
+  const cut = curves.find(endsTooSoon)
   const unwetted = curves.filter(endsUnwetted)
   if (unwetted.length > 0) return shunned(common, curves.length, unwetted)
+  if (cut)
+    return open(
+      `the curve of specimen ${cut.specimen} ends ${formatQuantity(cut.endAtS, 's', 3)} after contact, too soon to tell of wetting.`,
+      { specimen: cut.specimen, endsAt: measure(cut.endAtS, 's') },
+    )
   return agreed ? judgeCurves(common, curves, agreed) : asEvidence(common, curves)
 }
 

@@ -30,9 +30,7 @@ export const aspectRatio = rule({
     const limit = `At most ${formatQuantity(max.value, '×')} (${max.document})`
     const sources = [
       max.limit.byDefault.from,
-      published(
-        'Wilson, The Circuit Designer’s Companion: up to 6 without trouble, 12 possible (secondary copy)',
-      ),
+      published('Wilson, The Circuit Designer’s Companion (2011): up to 6 without trouble, 12 possible'),
     ]
     const parts = holes
       .filter((row) => row.plated)

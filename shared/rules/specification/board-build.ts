@@ -3,9 +3,9 @@ import { commonPractice } from '@/shared/sources/provenance'
 import { boardCopper, minCopperUm, type BoardCopper } from '@/shared/plan/board-copper'
 import { conductorCopperGuard } from '@/shared/plan/limits/specification-guards'
 import { conductors, type ConductorRow } from '@/shared/plan/parameters/conductors'
-import { boardFinishMin } from '@/shared/plan/parameters/finishes'
+import { boardFinishMax, boardFinishMin } from '@/shared/plan/parameters/finishes'
 import { boardBuild, copperFoil, copperLayers } from '@/shared/plan/parameters/laminate'
-import { barrelPlating, leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { barrelCopper, barrelPlating, leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, Remedy, WorkingLine } from '@/shared/rules/finding'
 import { count } from '@/shared/rules/measure'
@@ -26,7 +26,7 @@ export const boardBuildRule = rule({
   formula:
     'copper counted on ≤ foil after processing, outside + copper laid on by plating; barrels join two layers at least',
   stage: 'specification',
-  version: 2,
+  version: 3,
   reads: {
     foil: copperFoil,
     layers: copperLayers,
@@ -34,13 +34,15 @@ export const boardBuildRule = rule({
     holes: leadHoles,
     wall: barrelPlating,
     finishUm: boardFinishMin,
+    finishMostUm: optional(boardFinishMax),
+    copperUm: optional(barrelCopper),
     conductors,
     guard: conductorCopperGuard,
   },
-  judge({ foil, layers, how = 'subtractive', holes, wall, finishUm, conductors: rows, guard }) {
+  judge({ foil, layers, how = 'subtractive', holes, conductors: rows, guard, ...barrel }) {
     const plated = holes.some((row) => row.plated)
     const build: Build = {
-      ...boardCopper({ foil, how, holes, wall, finishUm }),
+      ...boardCopper({ foil, how, holes, ...barrel }),
       layers,
       share: guard.value / 100,
     }
@@ -125,7 +127,7 @@ function workingOf(build: Build): WorkingLine[] {
     },
     {
       label: 'Laid on outside by plating the holes',
-      formula: 'metal on the wall − finish',
+      formula: 'copper ordered on the wall, else metal on the wall − most of the finish',
       result: formatQuantity(build.platedUm, 'µm', 3),
     },
     {

@@ -21,7 +21,7 @@ export const brassBarrier = rule({
     const limit = `At least ${formatQuantity(min.value, 'µm')} of copper or nickel under the coating of brass (${min.document})`
     const sources = [
       min.limit.byDefault.from,
-      published('ASTM B545: undercoat on alloys with more than 5 % zinc (secondary copy)'),
+      published('ASTM B545: undercoat on alloys with more than 5 % zinc'),
     ]
     const parts = finishes.flatMap((row, index) =>
       LEAD_BASES[row.base].zinc ? [judgeRow(row, index, min)] : [],

@@ -19,7 +19,7 @@ export const bridgingRisk = rule({
   why: 'Solder joins what lies close, bare and long across the wave; a bridge is the commonest defect of wave and dip soldering.',
   formula: 'bare gap ≥ least; run across the travel = length · sin(angle) ≤ most, below twice the least gap',
   stage: 'specification',
-  version: 2,
+  version: 3,
   reads: { spacings, gap: bridgingGapMin, run: bridgingRunMax, guard: bridgingGuard },
   judge({ spacings: rows, gap, run, guard }) {
     const limit = `At least ${formatQuantity(gap.value, 'mm')} bare (${gap.document}); at most ${formatQuantity(run.value, 'mm')} side by side across the travel (${run.document})`
@@ -77,20 +77,29 @@ function judgeRow(row: SpacingRow, index: number, { gap, run, share }: Terms): P
   // A gap twice the least bridges no longer for its length alone.
   const longRun = row.gapMm >= 2 * gap.value ? 'meets' : verdictOn(runMargin)
   const gapVerdict = verdictOn(gapMargin)
-  // How long a run may be is common practice alone: it warns, the gap decides.
-  const verdict = worstVerdict([gapVerdict, longRun === 'fails' ? 'marginal' : longRun])
+  // How long a run may be is common practice alone: it warns, the gap decides. One that nobody has stated may be as long.
+  const unstated = row.parallelMm === undefined && row.gapMm < 2 * gap.value
+  const verdict = worstVerdict([gapVerdict, longRun === 'fails' || unstated ? 'marginal' : longRun])
   const part: Part = {
     subject: row.between,
     verdict,
-    found: `${formatQuantity(row.gapMm, 'mm')} bare${row.parallelMm === undefined ? '' : `, ${formatQuantity(across, 'mm', 3)} of side-by-side run across the travel`}`,
+    found: `${formatQuantity(row.gapMm, 'mm')} bare${unstated ? '; how long they run side by side is not specified' : row.parallelMm === undefined ? '' : `, ${formatQuantity(across, 'mm', 3)} of side-by-side run across the travel`}`,
     margin: longRun === 'meets' ? gapMargin : tightest(gapMargin, runMargin),
     measured: {
       gap: measure(row.gapMm, 'mm'),
       ...(row.parallelMm !== undefined && { acrossTravel: measure(across, 'mm') }),
+      ...(unstated && { sideBySide: 'not specified' }),
     },
   }
   if (verdict === 'meets') return part
-  const wantedMm = gapVerdict === 'meets' ? 2 * gap.value : gap.value * (1 + share)
+  if (unstated && gapVerdict === 'meets')
+    return {
+      ...part,
+      remedy: {
+        message: `${row.between}: state how long they run side by side, and at what angle to the travel.`,
+      },
+    }
+  const wantedMm = gapVerdict === 'meets' || unstated ? 2 * gap.value : gap.value * (1 + share)
   const value = stepAbove(longRun === 'meets' ? wantedMm : 2 * gap.value, GAP_STEP_MM)
   const remedy: Remedy = {
     message: `${row.between}: open the gap to ${formatQuantity(value, 'mm')}, mask the copper${longRun === 'meets' ? '' : ', or turn the run along the travel'}.`,

@@ -43,7 +43,7 @@ export const conductorCurrent = rule({
   formula:
     'IPC-2221: ΔT = (I/(k · A^0.725))^(1/0.44); IPC-2152: ΔT = K · I^a · W^b · T^c; A of the copper that the finished layer has at least; the greater ΔT ≤ most',
   stage: 'specification',
-  version: 2,
+  version: 3,
   reads: {
     conductors,
     ...boardCopperReads,

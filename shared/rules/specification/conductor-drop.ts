@@ -24,7 +24,7 @@ export const conductorDrop = rule({
   why: 'A drop that the circuit cannot bear shows only when the board is warm and loaded.',
   formula: 'I · ρ · L/(w · t) · (1 + α · (T − 20 °C)) ≤ drop allowed, t what the finished layer has at least',
   stage: 'specification',
-  version: 2,
+  version: 3,
   reads: {
     conductors,
     ...boardCopperReads,
@@ -51,7 +51,7 @@ export const conductorDrop = rule({
         COPPER_RESISTANCE.source,
         COPPER_FOILS[copper.foil].source,
         published(
-          'Wilson, The Circuit Designer’s Companion, p. 59: finished tracks vary up to two to one (secondary copy)',
+          'Wilson, The Circuit Designer’s Companion (2011), p. 59: finished tracks vary up to two to one',
         ),
       ],
       notes: [

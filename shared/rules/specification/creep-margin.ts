@@ -58,7 +58,7 @@ export const creepMargin = rule({
         alloy.source,
         min.limit.byDefault.from,
         published(
-          'Solder joints carry no static load (Coombs & Holden, Printed Circuits Handbook, 7th ed.; secondary copy)',
+          'Solder joints carry no static load (Coombs & Holden, Printed Circuits Handbook, 7th ed., 2016)',
         ),
       ],
       ...(verdict !== 'meets' && {

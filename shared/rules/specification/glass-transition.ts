@@ -66,7 +66,7 @@ export const glassTransitionRule = rule({
       sources: [
         grade.source,
         published(
-          'Never above the glass transition in use or test (Coombs & Holden, Printed Circuits Handbook, 7th ed.; secondary copy)',
+          'Never above the glass transition in use or test (Coombs & Holden, Printed Circuits Handbook, 7th ed., 2016)',
         ),
         commonPractice('Use temperatures of grades are defined in different ways; the lowest is taken'),
       ],

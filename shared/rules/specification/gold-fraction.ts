@@ -26,7 +26,7 @@ import { stepBelow } from '@/shared/rules/remedy'
 import { optional, rule } from '@/shared/rules/rule'
 import { finishesByComponent } from '@/shared/plan/finishes-by-component'
 import { holeOf } from '@/shared/holes/joint-row'
-import { DEFAULT_ANGLE_DEG, jointShapeOf } from '@/shared/holes/joint-shape'
+import { jointShapeOf } from '@/shared/holes/joint-shape'
 import { maxGoldUm } from './gold-to-solder'
 
 interface Terms {
@@ -34,7 +34,7 @@ interface Terms {
   readonly barrelUm: number
   readonly densityGcm3: number
   /** Contact angle on lead and land, which shapes the fillet of an unplated hole. */
-  readonly angleDeg: number
+  readonly angleDeg: number | undefined
   /** Gold on walls and lands, µm, and whether its order leaves open how much more there may be. */
   readonly boardGoldUm: number
   readonly boardGoldIsOpen: boolean
@@ -51,7 +51,7 @@ export const goldFraction = rule({
   formula:
     'm_Au/(m_Au + m_solder) ≤ most; plated hole: lead and wall in the board, solder between them; unplated: lead and land in the fillet, solder of the fillet alone',
   stage: 'specification',
-  version: 2,
+  version: 3,
   reads: {
     holes: leadHoles,
     wall: barrelPlating,
@@ -66,7 +66,7 @@ export const goldFraction = rule({
     guard: goldFractionGuard,
   },
   judge({ holes, wall, boardThickness: boardMm, alloy, finish, goldMin, goldMax, finishes, ...rest }) {
-    const { max, guard, angle = DEFAULT_ANGLE_DEG } = rest
+    const { max, guard, angle } = rest
     const gilded = BOARD_FINISHES[finish].coating === 'gold'
     const maxGold = maxGoldUm(finish, goldMin, goldMax)
     const terms: Terms = {
@@ -144,6 +144,10 @@ function inBarrel(row: LeadHole, lead: Lead, { boardMm, barrelUm }: Terms): Surf
 
 /** Nothing wets the wall of an unplated hole: lead and land within the fillet, and its solder. */
 function inFillet(row: LeadHole, lead: Lead, { boardMm, barrelUm, angleDeg }: Terms): Surfaces {
+  if (angleDeg === undefined)
+    throw new RangeError(
+      'the contact angle to design for is not specified, which shapes the fillet: all the solder there is.',
+    )
   const { fillet, filletMm3, hole } = jointShapeOf(row, { boardMm, barrelUm, angleDeg })
   return {
     leadAreaMm2: leadGirthMm(lead) * fillet.heightMm,

@@ -76,7 +76,7 @@ export const goldToSolder = rule({
       flash.limit.byDefault.from,
       nickel.limit.byDefault.from,
       published(
-        'J-STD-001J: gold to be removed from leads before soldering, with exceptions by thickness and process (secondary copy)',
+        'J-STD-001J: gold to be removed from leads before soldering, with exceptions by thickness and process, as SMT007 Magazine, May 2025, page 69, tells it',
       ),
     ]
     if (parts.length === 0) {

@@ -16,7 +16,6 @@ import { notApplicable } from '@/shared/rules/not-applicable'
 import { judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts'
 import { optional, rule } from '@/shared/rules/rule'
 import { holeOf, leadOf } from '@/shared/holes/joint-row'
-import { DEFAULT_ANGLE_DEG } from '@/shared/holes/joint-shape'
 import { measure } from '@/shared/rules/measure'
 
 type Grade = ValueOf<typeof productClass>
@@ -28,33 +27,24 @@ export const holeFill = rule({
   formula:
     '2γ · cos θ/(ρ · g · gap) ≥ factor · board thickness; fill asked by edition, class and leads of the component',
   stage: 'specification',
-  version: 2,
+  version: 3,
   reads: {
     holes: leadHoles,
     wall: barrelPlating,
     boardThickness,
     grade: productClass,
     years: serviceYears,
-    angle: optional(contactAngle),
+    angle: contactAngle,
     edition: optional(fillEdition),
     rise: capillaryRiseMin,
     guard: capillaryRiseGuard,
   },
-  judge({
-    holes,
-    wall,
-    boardThickness: boardMm,
-    grade,
-    years,
-    angle = DEFAULT_ANGLE_DEG,
-    edition,
-    ...rises
-  }) {
+  judge({ holes, wall, boardThickness: boardMm, grade, years, angle, edition, ...rises }) {
     const editions = edition ? [edition] : (Object.keys(FILL_EDITIONS) as FillEdition[])
     const sources = [
       ...editions.map((key) => FILL_EDITIONS[key].source),
       MOLTEN_SOLDER.source,
-      published('IPC-A-610F: fill below 100 % may not do in thermal shock (secondary copy)'),
+      published('IPC-A-610F (July 2014), 7.3.5: fill below 100 % may not do in thermal shock'),
     ]
     const limit = `${editions.length > 1 ? 'No edition is chosen, so the strictest applies' : FILL_EDITIONS[editions[0] ?? 'full'].label}; the gap must draw solder at rest ${rises.rise.value} times as high as the board is thick (${rises.rise.document})`
     const plated = holes.filter((row) => row.plated)

@@ -12,8 +12,8 @@ import { verdictOn } from '@/shared/rules/finding'
 import { measure } from '@/shared/rules/measure'
 import { decidingPart, judgedByParts, partOrContradiction } from '@/shared/rules/parts'
 import { stepAbove } from '@/shared/rules/remedy'
-import { optional, rule } from '@/shared/rules/rule'
-import { DEFAULT_ANGLE_DEG, jointShapeOf, type JointTerms } from '@/shared/holes/joint-shape'
+import { rule } from '@/shared/rules/rule'
+import { jointShapeOf, type JointTerms } from '@/shared/holes/joint-shape'
 
 /** The two contact angles together at which the profile is straight. */
 const STRAIGHT_DEG = 90
@@ -31,18 +31,18 @@ export const jointFillet = rule({
   formula:
     'contact angles of lead and land together < 90°; projection − fillet height ≥ 0, height = width · (cos θ_land − sin θ_lead)/(cos θ_lead − sin θ_land)',
   stage: 'specification',
-  version: 2,
+  version: 3,
   reads: {
     holes: leadHoles,
     wall: barrelPlating,
     boardThickness,
     projection: leadProjection,
-    angle: optional(contactAngle),
+    angle: contactAngle,
     alloy: solderAlloy,
     angleGuard: filletAngleGuard,
     statusGuard: leadStatusGuard,
   },
-  judge({ holes, wall, boardThickness: boardMm, projection, angle = DEFAULT_ANGLE_DEG, alloy, ...guards }) {
+  judge({ holes, wall, boardThickness: boardMm, projection, angle, alloy, ...guards }) {
     const terms: Terms = {
       boardMm,
       barrelUm: wall,

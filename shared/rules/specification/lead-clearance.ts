@@ -70,7 +70,9 @@ export const leadClearance = rule({
       working: row && deciding.margin ? clearanceWorking(row, clearanceOf(row, terms), terms) : [],
       sources: [
         terms.min.limit.byDefault.from,
-        published('IPC-2222B, hole rule applied to the diagonal of a lead with corners (secondary copy)'),
+        published(
+          'IPC-2222B, hole rule applied to the diagonal of a lead with corners, as the source of KiCad does',
+        ),
       ],
       notes: [
         `The share takes hole and lead as centred on nominal, independent and normal, with ± as ${formatQuantity(sigmas, '1')} standard deviations: an assumption until they are measured.`,

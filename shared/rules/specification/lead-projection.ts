@@ -47,7 +47,7 @@ export const leadProjectionRule = rule({
         max.limit.byDefault.from,
         ofClass3.limit.byDefault.from,
         published(
-          'IPC-A-610F, Table 7-6 and 7.4.4: leads in unsupported holes are clinched in class 3 (secondary copy)',
+          'IPC-A-610F (July 2014), Table 7-6 and 7.4.4: leads in unsupported holes are clinched in class 3',
         ),
         fromMemory('IPC-A-610F: no lead may come nearer to its neighbour than the electrical clearance'),
       ],

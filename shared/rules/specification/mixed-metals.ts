@@ -68,7 +68,7 @@ export const mixedMetals = rule({
       working: [],
       sources: [
         TERNARY_BISMUTH_C.source,
-        published('2011/65/EU: lead at most 0.1 % by mass of a homogeneous material (secondary copy)'),
+        published('Directive 2011/65/EU, Annex II: lead at most 0.1 % by mass of a homogeneous material'),
         fromMemory('Tin-lead soldering of lead-free tin and solder finishes: compatible'),
       ],
       notes: [

@@ -31,7 +31,7 @@ export const processSuitsJoints = rule({
   formula:
     'process and hole table agree; joints by hand · boards per year ≤ most; its heat is among the exposures',
   stage: 'specification',
-  version: 1,
+  version: 2,
   reads: {
     process: solderingProcess,
     holes: leadHoles,
@@ -44,6 +44,8 @@ export const processSuitsJoints = rule({
   },
   judge({ process, holes, surfaceMount, layers, exposures, volume, handMax, handGuard }) {
     const joints = boardJoints(holes, surfaceMount)
+    // Left open, there may be some: silence takes away no warning.
+    const mayHaveSurfaceMount = surfaceMount === undefined || surfaceMount > 0
     const unplated = holes.some((row) => !row.plated && row.soldered === 'machine')
     const parts: Part[] = [
       agreement(process, joints.machine),
@@ -59,7 +61,7 @@ export const processSuitsJoints = rule({
             },
           ]
         : []),
-      ...(process === 'dip' && (layers > 2 || joints.surfaceMount > 0)
+      ...(process === 'dip' && (layers > 2 || mayHaveSurfaceMount)
         ? [
             {
               subject: 'Dip soldering',
@@ -71,15 +73,20 @@ export const processSuitsJoints = rule({
             },
           ]
         : []),
-      ...(process === 'wave' && joints.surfaceMount > 0
+      ...(process === 'wave' && mayHaveSurfaceMount
         ? [
             {
               subject: 'Surface-mount parts on the wave',
               about: { matter: 'surface mount on the wave' },
               verdict: 'marginal' as const,
-              found:
-                'parts on the solder side pass through the wave: they need glue, wider pads and at most 260 °C for 10 s',
-              remedy: { message: 'Keep them on the other side, or solder selectively.' },
+              measured: { surfaceMount: surfaceMount === undefined ? 'not specified' : true },
+              found: `${surfaceMount === undefined ? 'it is not specified whether there are any; ' : ''}parts on the solder side pass through the wave: they need glue, wider pads and at most 260 °C for 10 s`,
+              remedy: {
+                message:
+                  surfaceMount === undefined
+                    ? 'State how many surface-mount joints there are; none is 0.'
+                    : 'Keep them on the other side, or solder selectively.',
+              },
             },
           ]
         : []),

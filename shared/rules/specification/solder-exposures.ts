@@ -56,7 +56,7 @@ export const solderExposuresRule = rule({
       sources: [
         grade.source,
         published(
-          'One levelling of the finish counts as one solder shock (Coombs & Holden, Printed Circuits Handbook, 7th ed.; secondary copy)',
+          'One levelling of the finish counts as one solder shock (Coombs & Holden, Printed Circuits Handbook, 7th ed., 2016)',
         ),
         commonPractice('Exposure times add up in proportion; no published law'),
       ],

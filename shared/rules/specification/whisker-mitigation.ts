@@ -1,6 +1,6 @@
 import { BOARD_FINISHES, type BoardFinishKey } from '@/shared/materials/board-finishes'
 import { LEAD_AGAINST_WHISKERS, LEAD_COATINGS, WHISKER_MEASURES } from '@/shared/materials/lead-finishes'
-import { published } from '@/shared/sources/provenance'
+import { fromMemory } from '@/shared/sources/provenance'
 import { boardFinish, leadFinishes, type LeadFinish } from '@/shared/plan/parameters/finishes'
 import type { ValueOf } from '@/shared/plan/parameter'
 import { productClass } from '@/shared/plan/parameters/programme'
@@ -19,12 +19,12 @@ export const whiskerMitigation = rule({
   formula:
     'no bright tin; matte tin over nickel, or thick and annealed; class 3, and leads of iron-nickel, with lead',
   stage: 'specification',
-  version: 2,
+  version: 3,
   reads: { finish: boardFinish, finishes: leadFinishes, grade: productClass },
   judge({ finish, finishes, grade }) {
     const { nickelUnderlayerUm, matteThicknessUm, anneal } = WHISKER_MEASURES
     const parts: Part[] = [
-      ...(BOARD_FINISHES[finish].pureTin ? [judgeBoard(finish, grade)] : []),
+      ...(BOARD_FINISHES[finish].pureTin ? [judgeBoard(finish)] : []),
       ...finishes.flatMap((row) =>
         LEAD_COATINGS[row.coating].whiskers === 'no' ? [] : [judgeLead(row, grade)],
       ),
@@ -36,8 +36,8 @@ export const whiskerMitigation = rule({
       matteThicknessUm.source,
       anneal.source,
       WHISKER_MEASURES.ironNickel.source,
-      published(
-        'Conformal coating of 2 mil slows whiskers without preventing them (NASA Goddard; secondary copy)',
+      fromMemory(
+        'NASA Goddard Space Flight Center, tin whisker home page, conformal coat experiments: 2 mil slows whiskers without preventing them',
       ),
     ]
     if (parts.length === 0) return notApplicable('Nothing is coated with pure tin.')
@@ -55,10 +55,11 @@ export const whiskerMitigation = rule({
   },
 })
 
-const judgeBoard = (finish: BoardFinishKey, grade: Grade): Part => ({
+/** No measure is known of a board: as a lead without one, of class 1 it is close to the limit at best. */
+const judgeBoard = (finish: BoardFinishKey): Part => ({
   subject: 'Board',
   about: { surface: 'board' },
-  verdict: grade === '1' ? 'meets' : 'marginal',
+  verdict: 'marginal',
   measured: { finish },
   found: `${BOARD_FINISHES[finish].label}: pure tin stays bare where no solder covers it`,
 })

@@ -2,7 +2,7 @@ import { published } from '@/shared/sources/provenance'
 import type { RunRule } from './rule'
 
 const source = published(
-  'L. S. Nelson, The Shewhart control chart: tests for special causes, Journal of Quality Technology 16 (1984), as statistics texts restate it',
+  'L. S. Nelson, The Shewhart control chart: tests for special causes, Journal of Quality Technology 16 (1984), 237–239',
 )
 
 /**

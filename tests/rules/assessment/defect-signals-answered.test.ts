@@ -80,8 +80,13 @@ describe('where there is no chart', () => {
     expect(judged([]).verdict).toBe('undetermined')
   })
   test('too few samples, or none with a defect, have no chart to answer, and nothing is said to meet', () => {
-    expect(judged(boards([4, 0, 9])).verdict).toBe('not applicable')
+    expect(judged(boards([4, 0, 9]), [], []).verdict).toBe('not applicable')
     expect(judged(boards(Array<number>(30).fill(0))).verdict).toBe('not applicable')
+  })
+  test('a chart that the specification names is asked for: too few samples leave it open, with how many more', () => {
+    const finding = judged(boards([4, 0, 9]))
+    expect(finding.verdict).toBe('undetermined')
+    expect(finding.remedy?.message).toBe('Inspect on: 5 more samples of this chart.')
   })
   test('a chart that does not suit the samples is no answer: another must be named', () => {
     const uneven = PRINTED_BOARDS.map((one, index) => ({ ...one, jointsSeen: 1000 + index }))

@@ -12,7 +12,11 @@ import { electrical, holes, inspection } from '../record-builder'
 
 const judged = (joints: number, defectFreePct: number, input: FactsInput) =>
   findingOf(defectsAgainstBudget, {
-    values: [set(leadHoles, [holes(joints)]), set(defectFreeBoards, defectFreePct)],
+    values: [
+      set(surfaceMountJoints, 0),
+      set(leadHoles, [holes(joints)]),
+      set(defectFreeBoards, defectFreePct),
+    ],
     ...input,
   })
 
@@ -76,7 +80,12 @@ describe('defects against the joint budget', () => {
   })
 
   test('surface-mount joints count to the board’s joints', () => {
-    const values = [set(leadHoles, [holes(100)]), set(surfaceMountJoints, 400), set(defectFreeBoards, 99)]
+    const values = [
+      set(surfaceMountJoints, 0),
+      set(leadHoles, [holes(100)]),
+      set(surfaceMountJoints, 400),
+      set(defectFreeBoards, 99),
+    ]
     const finding = findingOf(defectsAgainstBudget, { values, inspections: [inspection('A-1', 500)] })
     expect(finding.margin?.limit).toBeCloseTo(20.1005, 3)
   })

@@ -47,13 +47,13 @@ describe('flux removal, before and after', () => {
   test('the share removed is worked out', () => {
     expect(judged({ beforeUgPerCm2: 8, afterUgPerCm2: 1 }).working[0]?.result).toBe('87.5 %')
   })
-  test('residue that is to be removed wants a trial; residue that stays, or nothing said, wants none', () => {
+  test('residue that is to be removed wants a trial; residue that stays wants none; nothing said is no answer', () => {
     const finding = findingOf(fluxRemovalTrial, { values: [set(fluxResidue, 'removed')] })
     expect(finding.verdict).toBe('undetermined')
     expect(finding.missing).toEqual(['a flux removal trial'])
     expect(findingOf(fluxRemovalTrial, { values: [set(fluxResidue, 'stays')] }).verdict).toBe(
       'not applicable',
     )
-    expect(findingOf(fluxRemovalTrial).verdict).toBe('not applicable')
+    expect(findingOf(fluxRemovalTrial).missing).toEqual([fluxResidue.label])
   })
 })

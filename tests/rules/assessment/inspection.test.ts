@@ -6,6 +6,7 @@ import {
 } from '@/shared/plan/limits/assessment-inspection'
 import { magnificationFor } from '@/shared/materials/inspection-magnification'
 import { inspectedAssembliesShare } from '@/shared/plan/parameters/assessment-inspection'
+import { surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { firstPassYield } from '@/shared/rules/assessment/first-pass-yield'
 import { inspectionCoverage } from '@/shared/rules/assessment/inspection-coverage'
@@ -21,7 +22,11 @@ describe('coverage', () => {
     over: FactsInput = {},
   ) =>
     findingOf(inspectionCoverage, {
-      values: [set(inspectedAssembliesShare, share), set(leadHoles, [holes(120)])],
+      values: [
+        set(inspectedAssembliesShare, share),
+        set(surfaceMountJoints, 0),
+        set(leadHoles, [holes(120)]),
+      ],
       inspections: looks,
       records: { 'soldering-run': [run(made)] },
       ...over,
@@ -51,7 +56,11 @@ describe('coverage', () => {
   })
   test('29 of 100 joints are 29 %, whatever binary fractions make of it', () => {
     expect((29 / 100) * 100).toBeLessThan(29)
-    const values = [set(inspectedAssembliesShare, 100), set(leadHoles, [holes(100)])]
+    const values = [
+      set(inspectedAssembliesShare, 100),
+      set(surfaceMountJoints, 0),
+      set(leadHoles, [holes(100)]),
+    ]
     const requirements = [requirement(inspectedJointsMin, 29, { authority: 'customer', relaxes: true })]
     expect(judged(100, 1, boards(1, 29), { values, requirements }).verdict).toBe('meets')
     expect(judged(100, 1, boards(1, 28), { values, requirements }).verdict).toBe('fails')
@@ -66,7 +75,7 @@ describe('coverage', () => {
 describe('magnification', () => {
   const judged = (magnification: number, landMm = 1.8, over: FactsInput = {}) =>
     findingOf(inspectionMagnification, {
-      values: [set(leadHoles, [holes(120, { landMm })])],
+      values: [set(surfaceMountJoints, 0), set(leadHoles, [holes(120, { landMm })])],
       inspections: [inspection('A-1', 120, 0, { magnification })],
       ...over,
     })
@@ -83,7 +92,7 @@ describe('magnification', () => {
     [0.4, 7, 'fails'],
   ])('lands of %s mm at %s×: %s', (land, power, verdict) => expect(judged(power, land).verdict).toBe(verdict))
   test('the narrowest land decides', () => {
-    const values = [set(leadHoles, [holes(100), holes(20, { landMm: 0.9 })])]
+    const values = [set(surfaceMountJoints, 0), set(leadHoles, [holes(100), holes(20, { landMm: 0.9 })])]
     expect(judged(2, 1.8, { values }).verdict).toBe('fails')
   })
   test('the referee power for a doubt is said', () => expect(judged(3).notes?.join()).toMatch(/up to 4 ×/))

@@ -7,7 +7,7 @@ import {
   lifeTestAsked,
   microsectionsAsked,
 } from '@/shared/plan/parameters/assessment-proof'
-import { survivalTarget } from '@/shared/plan/parameters/joint-budget'
+import { survivalTarget, surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { serviceYears } from '@/shared/plan/parameters/programme'
 import { useCycles } from '@/shared/plan/parameters/thermal-fatigue'
@@ -140,6 +140,7 @@ describe('life test', () => {
   const run = (count: number, failed = 0, over: Partial<RecordOf<'life-test'>> = {}) =>
     Array.from({ length: count }, (_, index) => specimen(index, { failed: index < failed, ...over }))
   const values = [
+    set(surfaceMountJoints, 0),
     set(leadHoles, [holes(1)]),
     set(survivalTarget, 90),
     set(serviceYears, 10),
@@ -204,9 +205,9 @@ describe('life test', () => {
   })
   test('the cycles of a life follow from the cycles a year where they are not stated', () => {
     const cycles = { cycle: 'day', swingK: 20, hottestC: 45, perYear: 100, dwellMin: 240 }
-    const yearly = [...values.slice(0, 3), set(useCycles, [cycles])]
+    const yearly = [...values.slice(0, 4), set(useCycles, [cycles])]
     expect(judged(run(22), { values: yearly }).verdict).toBe('marginal')
-    expect(judged(run(22), { values: values.slice(0, 3) }).verdict).toBe('undetermined')
+    expect(judged(run(22), { values: values.slice(0, 4) }).verdict).toBe('undetermined')
   })
   test('none asked, none made is no obstacle; asked and not made is undetermined', () => {
     expect(judged([]).verdict).toBe('not applicable')
@@ -221,7 +222,12 @@ describe('life test', () => {
 })
 
 describe('field returns', () => {
-  const values = [set(leadHoles, [holes(500)]), set(survivalTarget, 99), set(serviceYears, 20)]
+  const values = [
+    set(surfaceMountJoints, 0),
+    set(leadHoles, [holes(500)]),
+    set(survivalTarget, 99),
+    set(serviceYears, 20),
+  ]
   const served = (boards: number) => ({
     id: 'x1',
     from: '2026-01-01',
@@ -278,5 +284,17 @@ describe('field returns', () => {
     expect(judged(1000, back(1)).verdict).toBe('undetermined')
     expect(judged(1000, back(10)).verdict).toBe('fails')
     expect(judged(5000, back(10, 'component')).verdict).toBe('meets')
+  })
+  // One failure at 90 %: χ²(0.9; 4)/2 = 3.8897 (tables) over 57.365 FIT: 6.7807·10⁷ board-hours, 7741 board-years.
+  test('a return that nobody has analysed may be a joint: it counts until it is', () => {
+    expect(judged(5000, []).verdict).toBe('meets')
+    const open = judged(5000, back(1, 'open'))
+    expect(open.verdict).toBe('undetermined')
+    expect(open.remedy?.message).toMatch(/^Analyse what came back and is still open \(1\)/)
+    expect(judged(7742, back(1, 'open')).verdict).toBe('meets')
+    expect(judged(7739, back(1, 'open')).verdict).toBe('undetermined')
+    // Nor is it held against the boards: ten of them contradict nothing.
+    expect(judged(1000, back(10, 'open')).verdict).toBe('undetermined')
+    expect(judged(10, back(1, 'open'), false).verdict).toBe('undetermined')
   })
 })

@@ -6,6 +6,7 @@ import type { RecordOf } from '@/shared/records/record-kinds'
 import { insulationResistanceRule } from '@/shared/rules/assessment/insulation-resistance'
 import { ionicCleanlinessRule, residueOf } from '@/shared/rules/assessment/ionic-cleanliness'
 import { findingOf, requirement, set, type FactsInput } from '../facts-builder'
+import { INSTRUMENT } from '../log-builder'
 
 /** 100 × 100 mm: both faces are 200 cm². 0.5 µg/ml in 624 ml are 312 µg: 1.56 µg/cm² by hand. */
 const extract = (over: Partial<RecordOf<'ionic-cleanliness'>> = {}): RecordOf<'ionic-cleanliness'> => ({
@@ -23,8 +24,14 @@ const extract = (over: Partial<RecordOf<'ionic-cleanliness'>> = {}): RecordOf<'i
   instrument: undefined,
   ...over,
 })
+const onThree = ['A-1', 'A-2', 'A-3']
 const judged = (tests: RecordOf<'ionic-cleanliness'>[], over: FactsInput = {}) =>
-  findingOf(ionicCleanlinessRule, { records: { 'ionic-cleanliness': tests }, ...over })
+  findingOf(ionicCleanlinessRule, {
+    records: {
+      'ionic-cleanliness': tests.flatMap((test) => onThree.map((assembly) => ({ ...test, assembly }))),
+    },
+    ...over,
+  })
 
 describe('ionic residue', () => {
   test('both faces count, the allowance lowers, the instrument’s factor divides', () => {
@@ -61,6 +68,19 @@ describe('ionic residue', () => {
     const requirements = [requirement(ionicResidueMax, 0.7, { clause: 'default' })]
     expect(judged([extract({ solventMl: 300 })], { values, requirements }).verdict).toBe('fails')
     expect(judged([extract({ solventMl: 200 })], { values, requirements }).verdict).toBe('meets')
+  })
+  // Three assemblies at least: common practice, no published source.
+  test('one clean extract is not a clean production; one dirty one is a dirty one', () => {
+    const on = (...assemblies: readonly string[]) =>
+      findingOf(ionicCleanlinessRule, {
+        records: { 'ionic-cleanliness': assemblies.map((assembly) => extract({ assembly, solventMl: 300 })) },
+      })
+    expect(on('A-1').verdict).toBe('undetermined')
+    expect(on('A-1').missing).toEqual(['Assemblies: 1 of 3 were extracted.'])
+    expect(on('A-1', 'A-1', 'A-1').verdict).toBe('undetermined')
+    expect(on('A-1', 'A-2', 'A-3').verdict).toBe('meets')
+    const dirty = { records: { 'ionic-cleanliness': [extract()] } }
+    expect(findingOf(ionicCleanlinessRule, dirty).verdict).toBe('fails')
   })
   test('it says that an extract predicts nothing', () => {
     expect(judged([extract()]).cautions?.join(' ')).toMatch(/does not predict reliability/)
@@ -100,6 +120,7 @@ describe('insulation resistance', () => {
     condition: 'j-std-004a',
     hours,
     resistanceMOhm,
+    instrument: undefined,
     everyMin: undefined,
     look: hours >= 168 ? 'clean' : undefined,
     ...over,
@@ -125,7 +146,22 @@ describe('insulation resistance', () => {
   test('a low first reading does not count; one at 96 h does', () => {
     expect(judgedAt(three(...whole(50, 900))).verdict).toBe('meets')
     expect(judgedAt(three(reading(24, 500), reading(96, 99), reading(168, 800))).verdict).toBe('fails')
-    expect(judgedAt(three(reading(24, 500), reading(96, 100), reading(168, 800))).verdict).toBe('marginal')
+    const near = (instrument?: string) =>
+      three(reading(24, 500), reading(96, 100, { instrument }), reading(168, 800))
+    // So near to the limit only a known instrument tells inside from outside.
+    expect(judgedAt(near()).verdict).toBe('undetermined')
+    const meter = { ...INSTRUMENT, tag: 'M-1' }
+    expect(judgedAt(near('M-1'), { instruments: [meter] }).verdict).toBe('marginal')
+  })
+  test('a reading by an instrument out of calibration, or not on file, proves nothing; a failure stands', () => {
+    const by = (instrument: string, after = 900) =>
+      three(reading(24, 900), reading(96, after, { instrument }), reading(168, 900))
+    const out = { ...INSTRUMENT, tag: 'M-1', dueOn: '2026-02-01' }
+    const finding = judgedAt(by('M-1'), { instruments: [out] })
+    expect(finding.verdict).toBe('undetermined')
+    expect(finding.found).toContain('M-1 was due on 2026-02-01')
+    expect(judgedAt(by('M-2'), { instruments: [out] }).verdict).toBe('undetermined')
+    expect(judgedAt(by('M-1', 99), { instruments: [out] }).verdict).toBe('fails')
   })
   test('a test cut short shows nothing yet, a low reading shows enough', () => {
     expect(judgedAt(three(reading(24, 900), reading(96, 900))).verdict).toBe('undetermined')

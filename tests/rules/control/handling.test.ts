@@ -47,7 +47,7 @@ describe('lead forming', () => {
   test('where leads are bent here a check is asked for; where none are, nothing is', () => {
     const asked = (...values: ReturnType<typeof set>[]) => findingOf(leadFormingRule, { values }).verdict
     const leads = set(leadHoles, [{ ...holes(12), onGrid: false }])
-    expect(asked()).toBe('not applicable')
+    expect(asked()).toBe('undetermined')
     expect(asked(leads)).toBe('undetermined')
     expect(asked(leads, set(leadsFormedHere, false))).toBe('not applicable')
     expect(asked(leads, set(leadsFormedHere, true))).toBe('undetermined')
@@ -96,7 +96,8 @@ describe('moisture', () => {
   test('asked once such parts exist; surface-mount joints ask whether they do', () => {
     const asked = (...values: ReturnType<typeof set>[]) =>
       findingOf(moistureFloorLifeRule, { values }).verdict
-    expect(asked()).toBe('not applicable')
+    expect(asked()).toBe('undetermined')
+    expect(asked(set(surfaceMountJoints, 0))).toBe('not applicable')
     expect(asked(set(surfaceMountJoints, 400))).toBe('undetermined')
     expect(asked(set(surfaceMountJoints, 400), set(moistureSensitiveParts, false))).toBe('not applicable')
     expect(asked(set(moistureSensitiveParts, true))).toBe('undetermined')

@@ -151,6 +151,21 @@ describe('ground and leakage', () => {
     expect(judged({ resistanceOhm: 4 }, { values, requirements }).verdict).toBe('fails')
     expect(judged({ resistanceOhm: 4 }, { values, requirements }).margin?.limit).toBe(1)
   })
+  // Readings belong to the days worked (common practice, no published source).
+  test('work done after a check outside fails, until the check is answered', () => {
+    const rows = [
+      { at: '2026-01-26T08:00:00Z', iron: 'W-1', tip: 'hot', resistanceOhm: 8, leakageMv: 0.4 },
+      { at: '2026-01-28T08:00:00Z', iron: 'W-1', tip: 'hot', resistanceOhm: 1.2, leakageMv: 0.4 },
+    ]
+    const after = (records: FactsInput['records']) =>
+      findingOf(tipGroundRule, { logs: [logOf('tip-ground', rows)], instruments, records })
+    const work = (doneOn: string) => worked({ skill: 'hand-soldering', doneOn })
+    expect(after(work('2026-01-27')).found).toContain('work was done on 2026-01-27 after a check outside')
+    expect(after(work('2026-01-27')).verdict).toBe('fails')
+    expect(after(work('2026-01-28')).verdict).toBe('meets')
+    const answered = { 'signal-answer': [answer({ readingAt: '2026-01-26T08:00:00Z' })] }
+    expect(after({ ...work('2026-01-27'), ...answered }).verdict).toBe('meets')
+  })
   test('mains is cautioned', () => expect(judged({ resistanceOhm: 1 }).cautions?.join()).toMatch(/mains/))
 })
 

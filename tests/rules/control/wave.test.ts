@@ -64,6 +64,23 @@ describe('dwell in the wave', () => {
     )
   })
 
+  // Readings belong to the days worked (common practice, no published source).
+  test('a first wave once read is read for every day of work', () => {
+    const rows = [
+      { ...AT, contactLengthMm: 50, firstWaveLengthMm: 20, conveyorSpeedMPerMin: 1 },
+      { at: '2026-03-02T08:00:00Z', contactLengthMm: 50, conveyorSpeedMPerMin: 1 },
+    ]
+    const finding = findingOf(waveDwellRule, {
+      values: WAVE,
+      logs: [logOf('wave-contact', rows)],
+      instruments,
+      records: worked({ doneOn: '2026-03-02' }),
+    })
+    expect(finding.verdict).toBe('undetermined')
+    expect(finding.parts?.find(({ subject }) => subject === 'Soldering runs, both waves')?.found).toContain(
+      'no reading in time before the work',
+    )
+  })
   test('a stopped conveyor is no reading', () => {
     expect(judged({ contactLengthMm: 50, conveyorSpeedMPerMin: 0 }).verdict).toBe('undetermined')
   })
@@ -170,6 +187,24 @@ describe('preheat', () => {
     [{ uppersideC: 111 }, 'fails'],
     [{ uppersideC: 95, steepestRiseKPerS: 2.5 }, 'fails'],
   ])('%o %s', (row, verdict) => expect(judged(row).verdict).toBe(verdict))
+  // As a profile, once a month at least (common practice, no published source).
+  test('the steepest rise of a year ago says nothing of today', () => {
+    const on = (doneOn: string) =>
+      findingOf(wavePreheatRule, {
+        values: WAVE,
+        logs: [
+          logOf('wave-preheat', [
+            { ...AT, uppersideC: 95, steepestRiseKPerS: 1.2 },
+            { at: `${doneOn}T08:00:00Z`, uppersideC: 95 },
+          ]),
+        ],
+        instruments,
+        records: worked({ doneOn }),
+      })
+    expect(on('2026-02-20').verdict).toBe('meets')
+    expect(on('2026-12-01').verdict).toBe('undetermined')
+    expect(on('2026-12-01').found).toContain('no reading in time before the work')
+  })
   test('the flux maker’s window, stated as a requirement that relaxes, rules', () => {
     const requirements = [
       requirement(preheatTinLeadMax, 120, {

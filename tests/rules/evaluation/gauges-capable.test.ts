@@ -115,7 +115,10 @@ test('a thickness gauge nobody studied leaves its readings open', () => {
   expect(finding.found).toContain('no gauge study')
 })
 test('no study and no thickness: nothing rests on a gauge', () => {
-  expect(findingWith([], { lots: [lot()] }).verdict).toBe('not applicable')
+  const values = [set(lotsNeeded, [needed('bare board LX-41', 'bare board', 'rotary-dip')])]
+  expect(findingWith([], { values, lots: [lot()] }).verdict).toBe('not applicable')
+  // Which lots are to be measured nobody has said yet.
+  expect(findingWith([], { lots: [lot()] }).missing).toEqual([lotsNeeded.label])
 })
 test('thickness that is to be measured wants a study', () => {
   const values = [set(lotsNeeded, [needed('bare board LX-41', 'bare board', 'plating-thickness')])]

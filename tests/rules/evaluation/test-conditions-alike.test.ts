@@ -61,8 +61,12 @@ describe('what is made of an unlike test', () => {
       'not applicable',
     )
   })
-  test('a tin-lead test of a lead-free joint is remarked on', () => {
-    const values = [...boardPlan, set(alloyFamily, 'lead-free')]
-    expect(findingWith([under({})], { values }).notes?.join(' ')).toContain('while the joints are lead-free')
+  // J-STD-002 keeps tests in tin-lead and in lead-free solder apart (from memory).
+  test('a tin-lead test says little of a lead-free joint: close at best', () => {
+    const inFamily = (family: 'tin-lead' | 'lead-free') =>
+      findingWith([under({})], { values: [...boardPlan, set(alloyFamily, family)] })
+    expect(inFamily('tin-lead').verdict).toBe('meets')
+    expect(inFamily('lead-free').verdict).toBe('marginal')
+    expect(inFamily('lead-free').found).toContain('while the joints are lead-free')
   })
 })

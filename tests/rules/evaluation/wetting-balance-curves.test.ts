@@ -62,6 +62,20 @@ describe('without an agreement', () => {
     expect(finding.found).toContain('slowest passes 90°')
     expect(finding.working.find(({ label }) => label === 'Buoyancy line')?.result).toBe('−0.158 mN')
   })
+  // J-STD-002, suggested criteria: the first force asked is that at 2 s (from memory).
+  test('a curve that ends before the specimen has had time to wet tells nothing, good or bad', () => {
+    const cutAt = (timeS: number, forceMN: number) => {
+      const rows = [
+        { specimen: 'w1', timeS: 0, forceMN: 0 },
+        { specimen: 'w1', timeS, forceMN },
+      ]
+      return findingWith([wire(testOf('wetting-balance', rows, { conditions }))])
+    }
+    expect(cutAt(1.9, 0.3).verdict).toBe('undetermined')
+    expect(cutAt(1.9, -0.3).verdict).toBe('undetermined')
+    expect(cutAt(2, 0.3).verdict).toBe('meets')
+    expect(cutAt(2, -0.3).verdict).toBe('fails')
+  })
   test('no curve asked for and none recorded', () => {
     expect(findingWith([wire()]).verdict).toBe('not applicable')
   })
@@ -153,6 +167,16 @@ describe('curves that do not count', () => {
   test('under other conditions', () => {
     const other = curve(0.5, 0.7, 0.7, { conditions: { ...conditions, bathTemperatureC: 260 } })
     expect(findingWith([wire(other)]).found).toContain('no curve counts')
+  })
+  test('cut off before they tell of wetting: no clock starts by them', () => {
+    const rows = [
+      { specimen: 'w1', timeS: 0, forceMN: 0 },
+      { specimen: 'w1', timeS: 1.5, forceMN: 0.3 },
+    ]
+    const kept = { ...wire(testOf('wetting-balance', rows, { conditions })), disposition: accepted }
+    const facts = { values: base, instruments: [timer], lots: [kept] }
+    expect(findingOf(resultStillFresh, facts).verdict).toBe('undetermined')
+    expect(findingOf(lotsDispositioned, facts).verdict).toBe('undetermined')
   })
   test('without the dimensions that give them meaning', () => {
     const blind = curve(0.5, 0.7, 0.7, { conditions: { ...conditions, perimeterMm: undefined } })

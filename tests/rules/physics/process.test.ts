@@ -126,8 +126,8 @@ describe('lead bends', () => {
   )
   test('without an edition the strictest rules, and is named', () => {
     expect(minBend(0.6)).toMatchObject({ radiusMm: 1.2, straightMm: 1.5875 })
-    expect(minBend(0.6).radiusFrom).toMatch(/TM 9-254/)
-    expect(minBend(1).straightFrom).toMatch(/NASA/)
+    expect(minBend(0.6).radiusFrom.edition).toMatch(/TM 9-254/)
+    expect(minBend(1).straightFrom.edition).toMatch(/NASA/)
   })
 })
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { lifeCyclesNeeded, lifeTestAsked } from '@/shared/plan/parameters/assessment-proof'
-import { survivalTarget } from '@/shared/plan/parameters/joint-budget'
+import { survivalTarget, surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { serviceYears } from '@/shared/plan/parameters/programme'
 import { NO_RECORDS } from '@/shared/records/programme-records'
@@ -26,6 +26,7 @@ import { holes } from '@/tests/rules/record-builder'
 const facts = (records: Record<string, readonly { readonly id: string }[]> = {}): Facts => ({
   values: new Map<string, unknown>([
     [leadHoles.key, [holes(500)]],
+    [surfaceMountJoints.key, 0],
     [serviceYears.key, 20],
     [survivalTarget.key, 99],
     [lifeTestAsked.key, true],
@@ -83,7 +84,12 @@ describe('the target', () => {
 
   test('names what is not specified yet', () => {
     const { missing } = programmeTarget({ values: new Map(), requirements: [] })
-    expect(missing).toEqual([leadHoles.label, serviceYears.label, survivalTarget.label])
+    expect(missing).toEqual([
+      leadHoles.label,
+      surfaceMountJoints.label,
+      serviceYears.label,
+      survivalTarget.label,
+    ])
   })
 })
 

@@ -95,6 +95,7 @@ describe('gold in each joint', () => {
   test('an unplated hole has no solder but its fillet', () => {
     const bare = leadHole({ plated: false, leadMm: 0.5, leadToleranceMm: 0, holeMm: 0.8, holeToleranceMm: 0 })
     const thin = { ...goldLead, coatingUm: 0.1, coatingMostUm: 0.2 }
+    expect(judged('sn60pb40', thin, [bare]).found).toContain('contact angle to design for is not specified')
     const finding = judged('sn60pb40', thin, [bare], set(contactAngle, 0))
     expect(finding.margin?.found).toBeCloseTo(0.186, 3)
     expect(finding.parts?.[0]?.measured?.solder).toMatchObject({ value: expect.closeTo(2.282, 2) as number })

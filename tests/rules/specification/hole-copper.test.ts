@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import { boardFinishMin } from '@/shared/plan/parameters/finishes'
+import { boardFinishMax, boardFinishMin } from '@/shared/plan/parameters/finishes'
 import { boardBuild } from '@/shared/plan/parameters/laminate'
-import { barrelPlating, leadHoles } from '@/shared/plan/parameters/lead-holes'
+import { barrelCopper, barrelPlating, leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { solderAlloy } from '@/shared/plan/parameters/solder'
 import { alloyFamily, productClass, serviceYears } from '@/shared/plan/parameters/programme'
 import { holeCopper } from '@/shared/rules/specification/hole-copper'
@@ -49,6 +49,19 @@ describe('copper of the barrels', () => {
     [24, 0, 'fails'],
   ] as const)('%s µm with %s µm of finish %s', (wall, finish, verdict) => {
     expect(findingOf(holeCopper, barrel(wall, finish)).verdict).toBe(verdict)
+  })
+  // By hand: 30 µm of metal of which solder levelled on may take 20 leave 10; ordered as such, 25 are 25.
+  test('what the finish may take of the wall at most is not copper, unless the copper is ordered as such', () => {
+    const levelled = (...more: SetValue[]) =>
+      findingOf(holeCopper, barrel(30, 5, { more: [set(boardFinishMax, 20), ...more] }))
+    expect(levelled()).toMatchObject({ verdict: 'fails', margin: { found: 10, limit: 25 } })
+    expect(levelled(set(barrelCopper, 25))).toMatchObject({ verdict: 'meets', margin: { found: 25 } })
+    expect(levelled(set(barrelCopper, 24)).verdict).toBe('fails')
+    expect(levelled(set(barrelCopper, 26)).missing).toEqual([
+      'metal on the wall that holds the copper and the finish ordered',
+    ])
+    const open = factsWith(barrel(30, 5, { more: [set(boardFinishMax, 20)] }))
+    expect(afterRemedy(holeCopper, open).verdict).toBe('meets')
   })
   // Coombs & Holden: up to 12 µm lost in lead-free soldering.
   test('lead-free asks 12 µm more to be clear of the limit', () => {

@@ -99,7 +99,9 @@ describe('bridging risk', () => {
   test.each([
     [bare({ gapMm: 0.49 }), 'fails'],
     [bare({ gapMm: 0.5 }), 'marginal'],
-    [bare({ gapMm: 0.6 }), 'meets'],
+    [bare({ gapMm: 0.6, parallelMm: 2 }), 'meets'],
+    [bare({ gapMm: 0.6 }), 'marginal'],
+    [bare({ gapMm: 1 }), 'meets'],
     [spacing({ gapMm: 0.2, solderSide: 'masked' }), 'not applicable'],
     [spacing({ gapMm: 0.2, solderSide: 'away' }), 'not applicable'],
   ] as const)('%o', (row, verdict) => {

@@ -66,6 +66,7 @@ const board = (rows: readonly LeadHole[], ...more: SetValue[]) => ({
     set(solderAlloy, 'sn60pb40'),
     set(productClass, '2'),
     set(serviceYears, 20),
+    set(contactAngle, 30),
     ...more,
   ],
 })
@@ -89,6 +90,13 @@ describe('joint fillet', () => {
   ] as const)('a contact angle of %s° %s', (angle, verdict) => {
     const facts = board([leadHole()], set(leadProjection, 1.5), set(contactAngle, angle))
     expect(findingOf(jointFillet, facts).verdict).toBe(verdict)
+  })
+  test('an angle that nobody has stated shapes no fillet and draws no solder', () => {
+    const silent = board([leadHole()], set(leadProjection, 1.5)).values.filter(
+      ([key]) => key !== contactAngle.key,
+    )
+    for (const rule of [jointFillet, holeFill])
+      expect(findingOf(rule, { values: silent }).missing).toEqual([contactAngle.label])
   })
   test('the contact angle of the remedy meets', () => {
     const facts = factsWith(board([leadHole()], set(leadProjection, 1.5), set(contactAngle, 60)))

@@ -17,7 +17,7 @@ describe('process for these joints', () => {
     process = 'wave' as Process,
     rows = [leadHole({ joints: 300 })] as readonly LeadHole[],
     kind = process as SolderExposure['kind'],
-    surfaceMount = 0,
+    surfaceMount = 0 as number | 'not specified',
     volume = 1000,
     layers = 2,
   }) =>
@@ -26,7 +26,7 @@ describe('process for these joints', () => {
         set(solderingProcess, process),
         set(leadHoles, rows),
         set(solderExposures, [{ step: 'Soldering', kind, temperatureC: 250, seconds: 4, times: 1 }]),
-        set(surfaceMountJoints, surfaceMount),
+        ...(surfaceMount === 'not specified' ? [] : [set(surfaceMountJoints, surfaceMount)]),
         set(annualVolume, volume),
         set(copperLayers, layers),
       ],
@@ -57,6 +57,11 @@ describe('process for these joints', () => {
   test('surface-mount parts on the wave, and dips of boards with layers, are close to the limit', () => {
     expect(judged({ surfaceMount: 100 }).verdict).toBe('marginal')
     expect(judged({ process: 'dip', layers: 4 }).verdict).toBe('marginal')
+  })
+  test('silence about surface-mount parts takes none of these warnings away', () => {
+    expect(judged({ surfaceMount: 'not specified' }).verdict).toBe('marginal')
+    expect(judged({ process: 'dip', surfaceMount: 'not specified' }).verdict).toBe('marginal')
+    expect(judged({ process: 'selective', surfaceMount: 'not specified' }).verdict).toBe('meets')
   })
 })
 

@@ -9,7 +9,7 @@ import {
   surfaceMountJoints,
   survivalTarget,
 } from '@/shared/plan/parameters/joint-budget'
-import { leadProjection, leadProjectionAtMost } from '@/shared/plan/parameters/joint-geometry'
+import { contactAngle, leadProjection, leadProjectionAtMost } from '@/shared/plan/parameters/joint-geometry'
 import {
   boardThickness,
   bowAndTwist,
@@ -56,6 +56,7 @@ export const soundBoard = (): SetValue[] => [
   set(defectFreeBoards, 99),
   set(boardQuality, 'qualified'),
   set(surfaceMountJoints, 0),
+  set(contactAngle, 30),
   set(steadyService, true),
   set(failureRateEdition, 'notice-2'),
   set(laminate, 'fr-4'),

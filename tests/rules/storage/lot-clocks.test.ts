@@ -1,11 +1,16 @@
+import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { storeReadingInterval } from '@/shared/plan/limits/control-storage'
+import { addDays } from '@/shared/quantity/calendar'
+import type { Log } from '@/shared/records/log'
 import { boardStorageMonths, leadStorageMonths, storageTemperature } from '@/shared/plan/parameters/storage'
 import type { Lot } from '@/shared/records/lot'
 import { lotClocks } from '@/shared/storage/lot-clocks'
 import { storeClimateRule } from '@/shared/rules/control/store-climate'
-import { factsWith, findingOf, set, type FactsInput } from '../facts-builder'
+import { factsWith, findingOf, requirement, set, type FactsInput } from '../facts-builder'
 import { dippedOn, dipSpecified, lastingTimer } from '../lots-builder'
-import { logOf } from '../log-builder'
+import { INSTRUMENT, logOf } from '../log-builder'
+import { run } from '../record-builder'
 
 const boards = (code: string, over: Partial<Lot> = {}): Lot => ({
   id: `lot-${code}`,
@@ -113,7 +118,9 @@ describe('first expired, first used', () => {
 })
 
 describe('the climate of the store', () => {
-  const judged = (over: FactsInput) => findingOf(storeClimateRule, { values, ...over })
+  const calibrated = { ...INSTRUMENT, calibratedOn: '2025-12-01' }
+  const judged = (over: FactsInput) =>
+    findingOf(storeClimateRule, { values, instruments: [calibrated], ...over })
   const day = (month: number, temperatureC: number, relativeHumidityPct = 45) => ({
     at: `2026-0${month}-10T08:00:00Z`,
     temperatureC,
@@ -129,18 +136,57 @@ describe('the climate of the store', () => {
   test('a damp store fails by common practice', () => {
     expect(judged({ logs: [logOf('store-climate', [day(1, 20, 70)])] }).verdict).toBe('fails')
   })
-  test('how a lot was received is not how it was kept: beside it a log of the store is asked for', () => {
-    expect(judged({ lots: [boards('A')] }).verdict).toBe('undetermined')
-    const logged = logOf('store-climate', [
-      { at: '2026-02-02T08:00:00Z', temperatureC: 22, relativeHumidityPct: 45 },
-    ])
-    expect(judged({ lots: [boards('A')], logs: [logged] }).verdict).toBe('meets')
-    const before = logOf('store-climate', [
-      { at: '2025-12-02T08:00:00Z', temperatureC: 22, relativeHumidityPct: 45 },
-    ])
-    expect(judged({ lots: [boards('A')], logs: [before] }).verdict).toBe('undetermined')
+  // Read once a week at least: common practice, no published source.
+  const readOn = (...days: readonly string[]) =>
+    logOf(
+      'store-climate',
+      days.map((one) => ({ at: `${one}T08:00:00Z`, temperatureC: 20, relativeHumidityPct: 45 })),
+    )
+  const kept = (log: Log, over: FactsInput = {}) =>
+    judged({ lots: [boards('A')], logs: [log], today: '2026-01-20', ...over })
+  test('how a lot was received is not how it was kept: the store is read while it waits', () => {
+    expect(judged({ lots: [boards('A')], today: '2026-01-20' }).verdict).toBe('undetermined')
+    expect(kept(readOn('2026-01-06', '2026-01-13')).verdict).toBe('meets')
+    const lapsed = kept(readOn('2026-01-06', '2026-01-13'), { today: '2026-01-21' })
+    expect(lapsed.verdict).toBe('undetermined')
+    expect(lapsed.found).toContain('not read from 2026-01-13 to 2026-01-21 while A waited')
+    expect(kept(readOn('2026-01-09', '2026-01-16')).verdict).toBe('undetermined')
+    expect(kept(readOn('2025-12-02')).verdict).toBe('undetermined')
     const hot = boards('A', { storage: { temperatureC: 31, relativeHumidityPct: 50, packing: 'open' } })
     expect(judged({ lots: [hot] })).toMatchObject({ verdict: 'fails', margin: { found: 31, limit: 25 } })
+  })
+  test('one reading on the day of receipt stands for a week, not for the months after', () => {
+    expect(kept(readOn('2026-01-01'), { today: '2026-01-08' }).verdict).toBe('meets')
+    expect(kept(readOn('2026-01-01'), { today: '2026-06-30' }).verdict).toBe('undetermined')
+    const monthly = [requirement(storeReadingInterval, 31, { relaxes: true })]
+    expect(kept(readOn('2026-01-01'), { today: '2026-01-30', requirements: monthly }).verdict).toBe('meets')
+  })
+  test('what is soldered waits no longer', () => {
+    const runs = { 'soldering-run': [run(10, { doneOn: '2026-01-14', lots: 'A' })] }
+    expect(kept(readOn('2026-01-06', '2026-01-13'), { today: '2026-06-30', records: runs }).verdict).toBe(
+      'meets',
+    )
+  })
+  test('a reading by an instrument that had run out then is none', () => {
+    const out = { ...calibrated, dueOn: '2026-01-10' }
+    const finding = kept(readOn('2026-01-06', '2026-01-13'), { instruments: [out] })
+    expect(finding.verdict).toBe('undetermined')
+    expect(finding.parts?.[0]?.found).toContain('proves nothing: I-1 was due on 2026-01-10')
+    const unnamed = { ...readOn('2026-01-06', '2026-01-13'), instrumentId: null }
+    expect(kept(unnamed, { instruments: [] }).verdict).toBe('meets')
+  })
+  test('law: a reading taken away never makes the store meet', () => {
+    const days = fc.uniqueArray(fc.integer({ min: 0, max: 40 }), { minLength: 1, maxLength: 12 })
+    const verdictOf = (some: readonly number[]) =>
+      kept(readOn(...some.toSorted((a, b) => a - b).map((one) => addDays('2025-12-28', one)))).verdict
+    fc.assert(
+      fc.property(days, fc.nat(), (some, at) => {
+        const less = some.toSpliced(at % some.length, 1)
+        if (less.length === 0 || verdictOf(some) === 'meets') return
+        expect(verdictOf(less)).not.toBe('meets')
+      }),
+      { numRuns: 60 },
+    )
   })
   test('nothing in store and nothing logged: nothing is asked', () => {
     expect(judged({}).verdict).toBe('not applicable')

@@ -22,9 +22,16 @@ export function defectFactsOf(view: ProgrammeView): DefectFacts {
   const holes = valueOf(view, leadHoles)
   const free = valueOf(view, defectFreeBoards)
   const confidencePct = governingFor(view, budgetConfidenceMin).value
-  const joints = holes && boardJoints(holes, valueOf(view, surfaceMountJoints)).total
+  const surfaceMount = valueOf(view, surfaceMountJoints)
+  const joints = holes && boardJoints(holes, surfaceMount).total
   const record = defectRecord(inspections, tests, joints)
-  const askable = joints !== undefined && free !== undefined && confidencePct > 0 && confidencePct < 100
+  // A budget is of all joints of the board: of none while those on the surface are not specified.
+  const askable =
+    joints !== undefined &&
+    surfaceMount !== undefined &&
+    free !== undefined &&
+    confidencePct > 0 &&
+    confidencePct < 100
   const held = askable
     ? budgetByKind(record, {
         jointsOnBoard: joints,

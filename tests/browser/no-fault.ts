@@ -1,0 +1,41 @@
+import AxeBuilder from '@axe-core/playwright'
+import { expect, type Page } from 'playwright/test'
+
+export const DESK = { width: 1440, height: 900 }
+export const PHONE = { width: 390, height: 844 }
+
+/** WCAG 2.2 up to AA, and what axe calls good practice besides. */
+const ASKED = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
+
+/** Axe finds nothing on the page at these sizes, and the page is no wider than a phone. It is left at its size. */
+export async function expectNoFault(page: Page, sizes = [DESK, PHONE]): Promise<void> {
+  const before = page.viewportSize()
+  for (const size of sizes) {
+    await page.setViewportSize(size)
+    expect.soft(await faultsOf(page), `at ${size.width} px`).toEqual([])
+  }
+  await expectToFitPhone(page)
+  if (before) await page.setViewportSize(before)
+}
+
+async function expectToFitPhone(page: Page): Promise<void> {
+  await page.setViewportSize(PHONE)
+  const { wide, sees } = await page.evaluate(() => ({
+    wide: document.documentElement.scrollWidth,
+    sees: window.innerWidth,
+  }))
+  expect.soft(wide, `${page.url()} is no wider than the phone`).toBeLessThanOrEqual(sees)
+}
+
+async function faultsOf(page: Page) {
+  const { violations } = await new AxeBuilder({ page })
+    // No page holds another origin's frame, and what passes is not wanted: on a long sheet that is two thirds of the time.
+    .setLegacyMode(true)
+    .options({ runOnly: { type: 'tag', values: ASKED }, resultTypes: ['violations'] })
+    .analyze()
+  return violations.map(({ id, impact, nodes }) => ({
+    id,
+    impact,
+    at: nodes.slice(0, 3).map(({ html }) => html.slice(0, 160)),
+  }))
+}
