@@ -6,9 +6,11 @@ import { useFormState } from '@/app/forms/command-form'
 import { cellError, freshId, useEditorRows, type EditorRow } from '@/app/forms/editor-rows'
 import { useHydrated } from '@/app/forms/hydrated'
 import { pastedInto, spreadsheetCells } from '@/app/forms/spreadsheet-cells'
+import { useWorks } from '@/app/forms/works'
 import { Button } from '@/app/ui/button'
 import type { Column } from '@/shared/columns/column'
 import { kindOf } from '@/shared/columns/column-kinds'
+import type { Notation } from '@/shared/quantity/notation'
 import { printedUnit } from '@/shared/quantity/unit'
 
 interface TableEditorProps {
@@ -29,6 +31,7 @@ export function TableEditor({ name, caption, columns, rows: given, maxRows }: Ta
   const { rows, setRows, order } = useEditorRows(name, columns, given, maxRows, state)
   const body = useRef<HTMLTableSectionElement>(null)
   const hydrated = useHydrated()
+  const { notation } = useWorks()
   const entries = Object.entries(columns)
 
   const tell = () => body.current?.dispatchEvent(new Event('input', { bubbles: true }))
@@ -58,7 +61,7 @@ export function TableEditor({ name, caption, columns, rows: given, maxRows }: Ta
       cell.cellIndex - 1,
     ]
     if (top + cells.length > rows.length) add(top + cells.length - rows.length)
-    fill(body.current, cells, entries, top, left)
+    fill(body.current, cells, entries, top, left, notation)
     tell()
   }
 
@@ -182,12 +185,13 @@ function fill(
   columns: readonly (readonly [string, Column])[],
   top: number,
   left: number,
+  notation: Notation,
 ): void {
   cells.forEach((line, down) =>
     line.forEach((text, right) => {
       const box = boxIn(body.rows[top + down]?.cells[left + right + 1])
       const column = columns[left + right]?.[1]
-      if (box && column) box.value = pastedInto(column, text)
+      if (box && column) box.value = pastedInto(column, text, notation)
     }),
   )
 }

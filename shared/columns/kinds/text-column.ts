@@ -1,4 +1,5 @@
 import type { TextColumn } from '@/shared/columns/column'
+import { numberOrRangeTyped } from '@/shared/quantity/range-text'
 import type { ColumnKind } from '@/shared/columns/column-kind'
 
 const asItIs = (_column: TextColumn, value: unknown): string => String(value)
@@ -11,8 +12,13 @@ export const TEXT_COLUMN: ColumnKind<TextColumn> = {
       .trim()
       .min(1, `${label} must be filled in.`)
       .max(maxLength, `${label} has at most ${maxLength} characters.`),
-  fromTyped: (typed) => typed?.trim() || undefined,
-  toTyped: String,
+  fromTyped({ figures }, typed, { decimal }) {
+    const text = typed?.trim() ?? ''
+    const read = figures ? numberOrRangeTyped(text, decimal) : undefined
+    return read === undefined ? text || undefined : String(read)
+  },
+  toTyped: ({ figures }, value, { decimal }) =>
+    figures ? String(value).replace(/(\d)\.(?=\d)/g, `$1${decimal}`) : String(value),
   fromSpreadsheet: (_column, text) => text,
   readingTest: ({ maxLength }) => {
     return (cell) => typeof cell === 'string' && cell.trim() !== '' && cell.trim().length <= maxLength

@@ -3,6 +3,7 @@ import { ageingAddress, itemAddress, lotsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { works } from '@/lib/settings/works'
 import { boardStorageMonths, leadStorageMonths, storageTemperature } from '@/shared/plan/parameters/storage'
 import { AgeingForm } from './ageing-form'
 import { AgeingsShown } from './ageings-shown'
@@ -37,7 +38,7 @@ export default async function AgeingPage({ params, searchParams }: AgeingPagePro
     >
       {(view) => {
         const specified = storeSpecified(view)
-        const { question, problems } = ageingQuestionFrom(given, specified)
+        const { question, problems } = ageingQuestionFrom(given, specified, works().notation.decimal)
         return (
           <>
             <p className="section-lead">

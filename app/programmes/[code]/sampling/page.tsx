@@ -2,6 +2,7 @@ import { addressPart } from '@/app/address-part'
 import { lotsAddress, samplingAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
+import { works } from '@/lib/settings/works'
 import { samplingContextOf } from '@/shared/sampling/sampling-of-lot'
 import { governingRequirement } from '@/shared/plan/requirement'
 import { sampleConfidenceMin } from '@/shared/plan/limits/evaluation-sampling'
@@ -39,7 +40,7 @@ export default async function SamplingPage({ params, searchParams }: SamplingPag
       {({ state: { facts } }) => {
         const context = samplingContextOf(facts)
         const specified = context?.settings ?? USUAL_SETTINGS
-        const { question, problems = {} } = questionFrom(given, specified)
+        const { question, problems = {} } = questionFrom(given, specified, works().notation.decimal)
         const confidence = governingRequirement(sampleConfidenceMin, facts.requirements).value / 100
         return (
           <>

@@ -15,7 +15,9 @@ import { SubmitButton } from '@/app/ui/submit-button'
 import { correctionsOf } from '@/lib/queries/corrections'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { tellsOfWork } from '@/shared/gate/shut-gates'
+import { insulationTest } from '@/shared/plan/parameters/assessment-residue'
 import { refusal } from '@/shared/policy'
+import { insulationResistance } from '@/shared/records/kinds/insulation-resistance'
 import type { RecordKind } from '@/shared/records/record-kind'
 import { RECORD_KINDS, type RecordKindKey } from '@/shared/records/record-kinds'
 import { addRecord } from '../actions'
@@ -72,7 +74,12 @@ export default async function RecordKindPage({ params }: RecordKindPageProps) {
               >
                 <div className="form-row">
                   {Object.entries(kind.columns).map(([name, column]) => (
-                    <ColumnField key={name} name={`rows.0.${name}`} column={column} />
+                    <ColumnField
+                      key={name}
+                      name={`rows.0.${name}`}
+                      column={column}
+                      {...specifiedStart(view, key, name)}
+                    />
                   ))}
                 </div>
                 <SubmitButton>Add it</SubmitButton>
@@ -88,6 +95,15 @@ export default async function RecordKindPage({ params }: RecordKindPageProps) {
       )}
     </ProgrammeSheet>
   )
+}
+
+/** What the programme specifies of a record's own test condition. */
+function specifiedStart({ state }: ProgrammeView, kind: string, column: string) {
+  if (kind !== insulationResistance.key || column !== 'condition') return {}
+  const asked = state.facts.values.get(insulationTest.key)
+  return asked === undefined || asked === 'not-asked'
+    ? {}
+    : { value: asked, hint: 'Filled in from the specification.' }
 }
 
 interface RecordsProps {

@@ -59,7 +59,7 @@ export default async function LotImportPage({ params, searchParams }: ImportPage
             label="Record the test"
           >
             <Section heading={`The test: ${target.method.label.toLowerCase()}`}>
-              <TestFacts view={view} method={target.method} given={given} />
+              <TestFacts view={view} lot={lot} method={target.method} given={given} />
             </Section>
           </ImportSheet>
           <p>
