@@ -9,9 +9,8 @@ import { pastedInto, spreadsheetCells } from '@/app/forms/spreadsheet-cells'
 import { useWorks } from '@/app/forms/works'
 import { Button } from '@/app/ui/button'
 import type { Column } from '@/shared/columns/column'
-import { kindOf } from '@/shared/columns/column-kinds'
+import { columnHeading, unitToName } from '@/shared/columns/column-heading'
 import type { Notation } from '@/shared/quantity/notation'
-import { printedUnit } from '@/shared/quantity/unit'
 
 interface TableEditorProps {
   /** Fields are named `name.0.column`, `name.1.column`, … */
@@ -93,13 +92,13 @@ export function TableEditor({ name, caption, columns, rows: given, maxRows }: Ta
                 const sentAs = order.indexOf(id)
                 const typed = sentAs < 0 ? undefined : state.typed[`${name}.${sentAs}.${key}`]
                 return (
-                  <td key={key} data-label={labelOf(column)} className={`table-editor-${column.kind}`}>
+                  <td key={key} data-label={columnHeading(column)} className={`table-editor-${column.kind}`}>
                     <CellBox
                       key={typed ?? ''}
                       name={`${name}.${position}.${key}`}
                       column={column}
                       value={typed ?? cells[key] ?? ''}
-                      label={`${labelOf(column)}, row ${position + 1}`}
+                      label={`${columnHeading(column)}, row ${position + 1}`}
                       error={sentAs < 0 ? undefined : cellError(state, name, columns, sentAs, key)}
                     />
                   </td>
@@ -153,17 +152,6 @@ function ColumnHead({ column }: { column: Column }) {
   )
 }
 
-function labelOf(column: Column): string {
-  const unit = unitToName(column)
-  return unit ? `${column.label}, ${unit}` : column.label
-}
-
-/** The unit to name beside a column's label; empty where there is none, or the label is the unit itself. */
-function unitToName(column: Column): string {
-  const unit = kindOf(column).unit(column)
-  const printed = unit === undefined ? '' : printedUnit(unit)
-  return printed === column.label.toLowerCase() ? '' : printed
-}
 
 type Box = HTMLInputElement | HTMLSelectElement
 const boxIn = (cell: Element | undefined): Box | null => cell?.querySelector<Box>('input, select') ?? null

@@ -1,4 +1,4 @@
-import { gaugeAddress, instrumentsAddress } from '@/app/addresses'
+import { gaugeAddress, instrumentsAddress, instrumentsTableAddress } from '@/app/addresses'
 import { DeskSheet } from '@/app/frame/desk-sheet'
 import { requirePerson } from '@/app/frame/visit'
 import { Day } from '@/app/ui/date'
@@ -37,6 +37,7 @@ export default async function InstrumentsPage() {
         <RuledTable
           caption="Instruments"
           captionHidden
+          take={instrumentsTableAddress()}
           rows={instruments}
           rowKey={({ id }) => id}
           columns={[

@@ -2,6 +2,7 @@ import { isAbsolute, resolve, sep } from 'node:path'
 import { z } from 'zod'
 import { StartRefused } from '@/lib/settings/start-refused'
 import { NEUTRAL_NOTATION, notationOf, type Notation } from '@/shared/quantity/notation'
+import { isTimeZone } from '@/shared/quantity/works-clock'
 
 const HEAD_FILE_PLACE = 'must be an absolute path, outside the data folder'
 
@@ -211,15 +212,6 @@ function mailOf(data: Environment): MailSettings | undefined {
 }
 
 /** Whether the platform knows the zone: a name of the IANA time zone database, such as Europe/Ljubljana. */
-function isTimeZone(name: string): boolean {
-  try {
-    new Intl.DateTimeFormat('en', { timeZone: name })
-    return true
-  } catch {
-    return false
-  }
-}
-
 function identityProviderOf(data: Environment): IdentityProvider | undefined {
   if (!data.OIDC_ISSUER || !data.OIDC_CLIENT_ID || !data.OIDC_CLIENT_SECRET) return undefined
   return {

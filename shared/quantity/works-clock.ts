@@ -5,6 +5,16 @@ import { fromAbsolute, parseDateTime, toCalendarDate, toCalendarDateTime } from 
  * time is 'YYYY-MM-DDTHH:mm', with seconds and their parts where there are any, and no zone.
  */
 
+/** Whether a text is the IANA name of a time zone that the platform knows. */
+export function isTimeZone(name: string): boolean {
+  try {
+    new Intl.DateTimeFormat('en', { timeZone: name })
+    return true
+  } catch {
+    return false
+  }
+}
+
 /** The date that the works' calendar shows at an instant. */
 export const dateInZone = (instant: number | Date, timeZone: string): string =>
   toCalendarDate(fromAbsolute(Number(instant), timeZone)).toString()

@@ -37,7 +37,7 @@ describe('what was typed into a field', () => {
   test('a number typed wrongly is passed on, so that its own sentence says so', () => {
     const value = valueFromForm(formOf({ value: '1,35' }), 'value', COLUMNS.holeMm)
     expect(columnSchema(COLUMNS.holeMm).safeParse(value).error?.issues[0]?.message).toBe(
-      'Hole must be a number.',
+      'Hole must be a number. Write 1,35 with the decimal sign of the works and nothing between thousands.',
     )
   })
   test('a number left empty is to be filled in', () => {

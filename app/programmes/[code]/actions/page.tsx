@@ -1,5 +1,5 @@
 import { notFound } from 'next/navigation'
-import { actionsAddress, itemAddress } from '@/app/addresses'
+import { actionsAddress, itemAddress, tableAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { Day } from '@/app/ui/date'
@@ -86,6 +86,7 @@ function ActionTable({
   return (
     <RuledTable
       caption={caption}
+      take={tableAddress(view.code, 'actions')}
       captionHidden
       rows={actions}
       rowKey={({ number }) => number}

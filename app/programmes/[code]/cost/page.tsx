@@ -1,4 +1,5 @@
-import { costAddress } from '@/app/addresses'
+import { TakeTable } from '@/app/ui/take-table'
+import { costAddress, tableAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { lateRevisions } from '@/lib/queries/late-revisions'
@@ -71,6 +72,7 @@ export default async function CostPage({ params }: CostPageProps) {
           <Ceiling view={readable} ceiling={ceiling} standing={standing} />
           <ByClass costs={costs} code={readable.code} />
           <ByDecision costs={costs} code={readable.code} />
+          <TakeTable address={tableAddress(readable.code, 'costs')} what="amounts answered" />
           <WhenCheaper costs={costs} code={readable.code} />
         </>
       )}

@@ -1,7 +1,8 @@
-import { benchAddress, inspectionsAddress } from '@/app/addresses'
+import { benchAddress, inspectionsAddress, tableAddress } from '@/app/addresses'
 import { GatesShut } from '@/app/frame/gates-shut'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
+import { TakeTable } from '@/app/ui/take-table'
 import { ButtonLink } from '@/app/ui/button'
 import { formatNumber } from '@/shared/quantity/format'
 import { STAGE_OF_INSPECTION } from '@/shared/gate/shut-gates'
@@ -69,6 +70,7 @@ export default async function InspectionsPage({ params, searchParams }: Inspecti
             </>
           }
           <AssembliesSeen view={view} find={find} page={Number.parseInt(page, 10) || 1} />
+          <TakeTable address={tableAddress(view.code, 'inspections')} what="all inspections" />
         </>
       )}
     </ProgrammeSheet>

@@ -1,4 +1,4 @@
-import { newNonconformityAddress, nonconformitiesAddress, nonconformityAddress } from '@/app/addresses'
+import { newNonconformityAddress, nonconformitiesAddress, nonconformityAddress, tableAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { ButtonLink } from '@/app/ui/button'
@@ -50,6 +50,7 @@ export default async function NonconformitiesPage({ params }: NonconformitiesPag
           ) : (
             <RuledTable
               caption="Nonconformities"
+      take={tableAddress(code, 'nonconformities')}
               captionHidden
               rows={rows}
               rowKey={({ number }) => number}

@@ -1,6 +1,7 @@
-import { compareAddress, specificationAddress } from '@/app/addresses'
+import { compareAddress, specificationAddress, tableAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
+import { TakeTable } from '@/app/ui/take-table'
 import { Empty } from '@/app/ui/empty'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
@@ -35,6 +36,7 @@ export default async function SpecificationPage({ params, searchParams }: Specif
     >
       {(view) => (
         <>
+          <TakeTable address={tableAddress(code, 'specification')} what="the specification" />
           <FilterForm code={code} filter={filter} />
           {filter.shown !== 'relaxed' && <Values view={view} filter={filter} />}
           <Limits view={view} filter={filter} />

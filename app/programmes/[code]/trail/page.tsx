@@ -5,6 +5,7 @@ import { Digest } from '@/app/ui/digest'
 import { Empty } from '@/app/ui/empty'
 import { Pagination } from '@/app/ui/pagination'
 import { Section } from '@/app/ui/section'
+import { TakeTable } from '@/app/ui/take-table'
 import { ENTRIES_A_PAGE, readTrail, trailSearchFrom } from '@/lib/queries/trail'
 import { verdictOnStored } from '@/lib/trail/verify-stored'
 import { Entries } from './entries'
@@ -59,7 +60,7 @@ export default async function TrailPage({ params, searchParams }: TrailPageProps
               aside={
                 <span className="mark-row">
                   <a href={`${at}/bundle`}>Export for the standalone verifier</a>
-                  <a href={`${at}/csv`}>Export as CSV</a>
+                  <TakeTable address={`${at}/csv`} what="the trail" />
                 </span>
               }
             >

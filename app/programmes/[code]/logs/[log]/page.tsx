@@ -1,10 +1,11 @@
 import { notFound } from 'next/navigation'
 import { addressPart } from '@/app/address-part'
-import { logAddress, logsAddress } from '@/app/addresses'
+import { logAddress, logsAddress, tableAddress } from '@/app/addresses'
 import { NonconformitiesFrom } from '@/app/deliberation/open-nonconformity-from'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { CsvUpload } from '@/app/imports/csv-upload'
+import { TakeTable } from '@/app/ui/take-table'
 import { ButtonLink } from '@/app/ui/button'
 import { Section } from '@/app/ui/section'
 import { refusal } from '@/shared/policy'
@@ -73,6 +74,9 @@ export default async function LogPage({ params, searchParams }: LogPageProps) {
             <LogFindings view={view} log={log} />
             {isLevel(log.characteristic) && <Signals view={view} log={log} />}
             <NewestReadings log={log} characteristic={characteristic} />
+            {log.readings.count > 0 && (
+              <TakeTable address={tableAddress(view.code, 'log-readings', log.code)} what="all readings" />
+            )}
             <NonconformitiesFrom view={view} source={{ kind: 'log', key: log.code }} />
             {may && (
               <Section id="import" heading="Import readings from a file">

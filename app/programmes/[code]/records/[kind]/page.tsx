@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto'
 import { notFound } from 'next/navigation'
-import { newLessonAddress, newNonconformityAddress, recordAddress, recordsAddress } from '@/app/addresses'
+import { newLessonAddress, newNonconformityAddress, recordAddress, recordsAddress, tableAddress } from '@/app/addresses'
 import { ColumnField } from '@/app/forms/column-field'
 import { CommandForm } from '@/app/forms/command-form'
 import { GatesShut } from '@/app/frame/gates-shut'
@@ -165,6 +165,7 @@ function Records({ view, kind, rows, corrected }: RecordsProps) {
   return (
     <RuledTable
       caption={kind.plural}
+      take={tableAddress(view.code, 'records', kind.key)}
       captionHidden
       narrow="scroll"
       rows={rows.toReversed()}

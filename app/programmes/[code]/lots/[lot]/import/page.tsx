@@ -5,6 +5,7 @@ import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { fileReaderOf } from '@/app/imports/importer'
 import { ImportSheet } from '@/app/imports/import-sheet'
+import { formFrom } from '@/app/imports/chosen-form'
 import { mappingFrom } from '@/app/imports/chosen-mapping'
 import { ButtonLink } from '@/app/ui/button'
 import { Section } from '@/app/ui/section'
@@ -32,7 +33,10 @@ export default async function LotImportPage({ params, searchParams }: ImportPage
   const target = lotTarget(lot.code, method)
   if (target?.kind !== 'lot') notFound()
   const fields = targetFields(target)
-  const found = await readImport(file, fileReaderOf(visit), fields, mappingFrom(given, fields))
+  const found = await readImport(file, fileReaderOf(visit), fields, {
+    mapping: mappingFrom(given, fields),
+    form: formFrom(given),
+  })
   if (!found) notFound()
   const address = lotAddress(code, lot.code)
   return (
