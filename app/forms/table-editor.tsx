@@ -1,16 +1,19 @@
 'use client'
-import { useRef, type ClipboardEvent } from 'react'
+import { useRef, useState, type ClipboardEvent } from 'react'
 import { flushSync } from 'react-dom'
 import { CellBox } from '@/app/forms/cell-box'
 import { useFormState } from '@/app/forms/command-form'
 import { cellError, freshId, useEditorRows, type EditorRow } from '@/app/forms/editor-rows'
 import { useHydrated } from '@/app/forms/hydrated'
+import { LoadRows } from '@/app/forms/load-rows'
 import { pastedInto, spreadsheetCells } from '@/app/forms/spreadsheet-cells'
 import { useWorks } from '@/app/forms/works'
 import { Button } from '@/app/ui/button'
 import type { Column } from '@/shared/columns/column'
 import { columnHeading, unitToName } from '@/shared/columns/column-heading'
 import type { Notation } from '@/shared/quantity/notation'
+
+type Cells = Readonly<Record<string, string>>
 
 interface TableEditorProps {
   /** Fields are named `name.0.column`, `name.1.column`, … */
@@ -30,6 +33,8 @@ export function TableEditor({ name, caption, columns, rows: given, maxRows }: Ta
   const { rows, setRows, order } = useEditorRows(name, columns, given, maxRows, state)
   const body = useRef<HTMLTableSectionElement>(null)
   const hydrated = useHydrated()
+  /** What stood in the boxes before rows were loaded. */
+  const [before, setBefore] = useState<readonly EditorRow[]>()
   const { notation } = useWorks()
   const entries = Object.entries(columns)
 
@@ -46,6 +51,28 @@ export function TableEditor({ name, caption, columns, rows: given, maxRows }: Ta
         cells: {},
       })),
     ])
+  const load = (loaded: readonly Cells[], place: 'instead' | 'below') => {
+    const standing = rows.map((row, position) => ({
+      ...row,
+      cells: typedIn(body.current?.rows[position], name, position),
+    }))
+    setBefore(standing)
+    const kept =
+      place === 'instead'
+        ? []
+        : standing.filter(({ cells }) => Object.values(cells).some((cell) => cell.trim() !== ''))
+    const first = freshId(rows)
+    change([
+      ...kept.slice(0, Math.max(0, maxRows - loaded.length)),
+      ...loaded.map((cells, more) => ({ id: first + more, cells })),
+    ])
+  }
+  const putBack = () => {
+    if (!before) return
+    const first = freshId(rows)
+    change(before.map(({ cells }, more) => ({ id: first + more, cells })))
+    setBefore(undefined)
+  }
   const double = (position: number) => {
     const copy = { id: freshId(rows), cells: typedIn(body.current?.rows[position], name, position) }
     change(rows.toSpliced(position + 1, 0, copy))
@@ -138,6 +165,12 @@ export function TableEditor({ name, caption, columns, rows: given, maxRows }: Ta
         Rows left blank are not kept{hydrated && '; cells copied from a spreadsheet can be pasted in'}. At
         most {maxRows} rows.
       </p>
+      {hydrated && <LoadRows columns={columns} maxRows={maxRows} onRows={load} />}
+      {before && (
+        <Button kind="plain" onClick={putBack}>
+          Put the rows back as they were before
+        </Button>
+      )}
     </div>
   )
 }

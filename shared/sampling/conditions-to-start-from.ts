@@ -45,8 +45,7 @@ const floatStart = ({ minC, minS }: { readonly minC: number; readonly minS: numb
 
 const valuesFor = (method: TestMethod, row: SpecifiedConditions[number]): Readonly<Record<string, Cell>> =>
   Object.fromEntries(
-    Object.entries(row).filter(
-      (entry): entry is [string, Cell] =>
-        Object.hasOwn(method.conditions, entry[0]) && entry[1] !== undefined,
+    Object.entries(row).flatMap(([name, value]) =>
+      value !== undefined && Object.hasOwn(method.conditions, name) ? [[name, value]] : [],
     ),
   )

@@ -44,12 +44,15 @@ export function csvCell(value: CsvValue): string {
   return NEEDS_QUOTES.test(text) ? quoted(text) : text
 }
 
+/** One record: cells between commas, ended by CRLF (RFC 4180 section 2, rule 1). */
+export const csvLine = (cells: readonly CsvValue[]): string => `${cells.map(csvCell).join(',')}\r\n`
+
 /**
- * One record: cells between commas, ended by CRLF (RFC 4180 section 2, rule 1). Where numbers have a decimal comma,
- * semicolons part the cells, as spreadsheets of such locales write and read them.
+ * The same with this decimal sign. Where that is a comma, semicolons part the cells, as spreadsheets of such locales
+ * write and read them.
  */
-export const csvLine = (cells: readonly CsvValue[], decimal: DecimalSign = '.'): string =>
-  decimal === '.' ? `${cells.map(csvCell).join(',')}\r\n` : `${cells.map(withComma).join(';')}\r\n`
+export const csvLineWith = (cells: readonly CsvValue[], decimal: DecimalSign): string =>
+  decimal === '.' ? csvLine(cells) : `${cells.map(withComma).join(';')}\r\n`
 
 const withComma = (value: CsvValue): string =>
   typeof value === 'number' ? csvCell(value).replace('.', ',') : csvCell(value)

@@ -18,6 +18,8 @@ import { amountIn, type AnsweredLine } from '@/shared/cost/cost-line'
 import type { ActionEntry, ConcessionEntry, Member } from '@/shared/gate/programme-state'
 import type { Nonconformity } from '@/shared/nonconformities/nonconformity'
 import type { Parameter } from '@/shared/plan/parameter'
+import type { Finding } from '@/shared/rules/finding'
+import type { AnyRule } from '@/shared/rules/rule'
 
 /* Tables of what was specified, found and decided. */
 
@@ -36,19 +38,24 @@ export function parameterTable({ state }: ProgrammeView, key: string): ExportTab
       )
 }
 
+interface SpecifiedRow {
+  readonly item: string
+  readonly parameter: Parameter
+}
+
 /** Every parameter that is one value, with what is specified. */
 export function specificationTable({ state }: ProgrammeView): ExportTable {
-  const rows = state.items.flatMap(({ definition }) =>
+  const rows: SpecifiedRow[] = state.items.flatMap(({ definition }) =>
     definition.parameters
       .filter((parameter) => parameter.shape.kind === 'field')
       .map((parameter) => ({ item: definition.title, parameter })),
   )
-  const valueOf = ({ parameter: { key, shape } }: { parameter: Parameter }) => {
+  const valueOf = ({ parameter: { key, shape } }: SpecifiedRow) => {
     const value = state.facts.values.get(key)
     if (shape.kind !== 'field' || value === undefined) return undefined
     return typeof value === 'number' ? value : kindOf(shape.column).inWords(shape.column, value)
   }
-  return exportTable(
+  return exportTable<SpecifiedRow>(
     'specification',
     [
       textOf('Item', ({ item }) => item),
@@ -68,8 +75,14 @@ export function specificationTable({ state }: ProgrammeView): ExportTable {
   )
 }
 
+interface JudgedRow {
+  readonly item: string
+  readonly rule: AnyRule
+  readonly finding: Finding | undefined
+}
+
 export const findingsTable = ({ state, judgement }: ProgrammeView): ExportTable =>
-  exportTable(
+  exportTable<JudgedRow>(
     'findings',
     [
       textOf('Item', ({ item }) => item),

@@ -96,7 +96,10 @@ export function logReadingsTable({ state }: ProgrammeView, code: string): Export
   if (!characteristic) return undefined
   return exportTable(
     log.code,
-    [instantOf('Time', (row) => row['at'] as number), ...declaredColumns(characteristic.columns)],
+    [
+      instantOf('Time', (row: Readonly<Record<string, unknown>>) => row['at'] as number),
+      ...declaredColumns(characteristic.columns),
+    ],
     rowsOf(log.readings),
   )
 }

@@ -3,7 +3,6 @@ import { describe, expect, test } from 'vitest'
 import type { Delimiter } from '@/lib/readings/delimiter'
 import { cellRule } from '@/lib/readings/read-cell'
 import { INSTANT_FIELD, type ReadingField } from '@/lib/readings/reading-field'
-import type { Delimiter } from '@/lib/readings/delimiter'
 import type { FileForm } from '@/lib/readings/file-form'
 
 const formOf = (delimiter: Delimiter): FileForm => ({

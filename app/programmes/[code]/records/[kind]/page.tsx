@@ -2,7 +2,9 @@ import { randomUUID } from 'node:crypto'
 import { notFound } from 'next/navigation'
 import { newLessonAddress, newNonconformityAddress, recordAddress, recordsAddress, tableAddress } from '@/app/addresses'
 import { ColumnField } from '@/app/forms/column-field'
+import { AnsweredDisclosure } from '@/app/forms/answered-disclosure'
 import { CommandForm } from '@/app/forms/command-form'
+import { TableEditor } from '@/app/forms/table-editor'
 import { GatesShut } from '@/app/frame/gates-shut'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
@@ -29,6 +31,8 @@ interface RecordKindPageProps {
 
 /** As many of the newest are listed. */
 const SHOWN = 200
+/** As many are taken at once. */
+const MOST_AT_ONCE = 200
 
 type Row = { readonly id: string } & Readonly<Record<string, unknown>>
 
@@ -83,6 +87,23 @@ export default async function RecordKindPage({ params }: RecordKindPageProps) {
                   ))}
                 </div>
                 <SubmitButton>Add it</SubmitButton>
+              </CommandForm>
+              <CommandForm
+                action={addRecord}
+                formKey={randomUUID()}
+                hidden={{ programme: view.code, kind: key, many: 'yes' }}
+                label={`Add several ${kind.plural.toLowerCase()}`}
+              >
+                <AnsweredDisclosure summary="Add several at once, typed, pasted or loaded">
+                  <TableEditor
+                    name="rows"
+                    caption={kind.plural}
+                    columns={kind.columns}
+                    rows={[]}
+                    maxRows={MOST_AT_ONCE}
+                  />
+                  <SubmitButton>Add them</SubmitButton>
+                </AnsweredDisclosure>
               </CommandForm>
             </Section>
           )}
