@@ -22,13 +22,14 @@ export function detectForm(head: string, { notation, timeZone }: Works): FileFor
   return { delimiter, decimal, dates: notation.dates, timeZone }
 }
 
-/** The sign in the first number that shows one beyond doubt: a single one, with no three digits behind it. */
+/** The sign in the first number that shows one beyond doubt: a single one, which cannot part thousands. */
 function signShown(head: string, delimiter: Delimiter): DecimalSign | undefined {
   for (const cell of head.split(/\r\n|\n|\r/).flatMap((line) => line.split(delimiter))) {
     const text = cell.trim().replaceAll('"', '')
     const sign = text.includes(',') ? ',' : '.'
     const [before = '', after, more] = text.split(sign)
-    if (after === undefined || more !== undefined || after.length === 3) continue
+    if (after === undefined || more !== undefined) continue
+    if (after.length === 3 && /^[+-]?[1-9]\d{0,2}$/.test(before)) continue
     if (DECIMAL.test(`${before}.${after}`)) return sign
   }
   return undefined
