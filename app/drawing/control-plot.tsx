@@ -88,7 +88,8 @@ export function ControlPlot(props: ControlPlotProps) {
         frame={frame}
         across={{
           title: across.title,
-          ticks: across.kind === 'time' ? timeTicks(time, 8, works().timeZone) : wholeTicks(numberTicks(order, 8)),
+          ticks:
+            across.kind === 'time' ? timeTicks(time, 8, works().timeZone) : wholeTicks(numberTicks(order, 8)),
           grid: false,
         }}
         up={{ title: axisTitle(up.label, printedUnit(up.unit)), ticks: numberTicks(y, 5) }}

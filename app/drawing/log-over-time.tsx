@@ -28,7 +28,11 @@ export function LogOverTime(props: LogOverTimeProps) {
       title={title}
       description={`${readings.length} readings of ${characteristic.toLowerCase()} over time.`}
       up={{ label: characteristic, unit }}
-      across={{ kind: 'time', title: `Date and time, ${works().timeZone}`, places: readings.map(({ at }) => at) }}
+      across={{
+        kind: 'time',
+        title: `Date and time, ${works().timeZone}`,
+        places: readings.map(({ at }) => at),
+      }}
       lines={[readings.map(({ value }) => value)]}
       specification={specification}
       runs={runs}

@@ -27,11 +27,7 @@ const clockOf = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-d
  * Round ticks of a time axis by the clock of a time zone, each said as shortly as its spacing allows.
  * An axis of days, which are the same everywhere, is left in UTC.
  */
-export function timeTicks(
-  scale: ReturnType<typeof scaleUtc<number>>,
-  count = 6,
-  timeZone = 'UTC',
-): Tick[] {
+export function timeTicks(scale: ReturnType<typeof scaleUtc<number>>, count = 6, timeZone = 'UTC'): Tick[] {
   const onClock = (instant: number): number => instant + zoneOffsetMs(instant, timeZone)
   const instantOn = (shown: number): number =>
     shown - zoneOffsetMs(shown - zoneOffsetMs(shown, timeZone), timeZone)

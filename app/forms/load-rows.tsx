@@ -177,7 +177,8 @@ function Faults({ faults }: { faults: readonly string[] }) {
 }
 
 type Answer =
-  { readonly rows: readonly (readonly string[])[]; readonly decimal: DecimalSign } | { readonly message: string }
+  | { readonly rows: readonly (readonly string[])[]; readonly decimal: DecimalSign }
+  | { readonly message: string }
 
 async function readTable(table: File | string): Promise<Answer> {
   if (typeof table === 'string' && table.trim() === '')

@@ -68,7 +68,9 @@ export function boxesFrom(
         const text = at === undefined ? '' : (cells[at] ?? '')
         const box = boxFrom(column, text, { ...notation, decimal }, notation)
         if (box === undefined)
-          faults.push(`Line ${number}, column ${at! + 1} (${column.label}): “${text}” is nothing that can stand there.`)
+          faults.push(
+            `Line ${number}, column ${at! + 1} (${column.label}): “${text}” is nothing that can stand there.`,
+          )
         return [key, box ?? '']
       }),
     ),

@@ -185,7 +185,6 @@ function ColumnHead({ column }: { column: Column }) {
   )
 }
 
-
 type Box = HTMLInputElement | HTMLSelectElement
 const boxIn = (cell: Element | undefined): Box | null => cell?.querySelector<Box>('input, select') ?? null
 

@@ -58,7 +58,10 @@ export function CsvUpload({ action, hidden = {}, hint, refused: before }: CsvUpl
         type="file"
         label="CSV or XLSX file"
         accept=".csv,.txt,.tsv,.xlsx,text/csv,text/plain"
-        hint={hint ?? 'The first line holds the headings; of a workbook the first sheet is read. You see a preview before anything is stored.'}
+        hint={
+          hint ??
+          'The first line holds the headings; of a workbook the first sheet is read. You see a preview before anything is stored.'
+        }
         required
       />
       {sent && <Progress label="Sending" done={sent.done} of={sent.of} what="kB" />}

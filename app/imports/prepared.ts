@@ -31,7 +31,10 @@ export async function readingsOfFile(
   const mapping = mappingFrom(given, fields)
   const as = formFrom(given)
   if (readingText(mapping, as) !== given['seen'])
-    return { message: 'The columns or the way of reading were changed. Read the file again so, look at it, then import it.' }
+    return {
+      message:
+        'The columns or the way of reading were changed. Read the file again so, look at it, then import it.',
+    }
   const found = await readImport(file, fileReaderOf(importer), fields, { mapping, form: as }, tell)
   if (!found) return { message: 'The file is no longer there. Send it again.' }
   if (!found.parsed.ok)

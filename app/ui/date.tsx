@@ -43,8 +43,7 @@ export function Month({ at }: { at: string }) {
 }
 
 /** A moment by the works' clock: "12 Mar 2026, 14:05 CET". */
-export const momentInWords = (at: string | Date): string =>
-  momentText(works().timeZone).format(new Date(at))
+export const momentInWords = (at: string | Date): string => momentText(works().timeZone).format(new Date(at))
 
 export const Moment = ({ at }: { at: string | Date }) => (
   <time dateTime={new Date(at).toISOString()}>{momentInWords(at)}</time>

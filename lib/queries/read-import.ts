@@ -63,9 +63,7 @@ export async function readImport(
 async function textOfFile(
   stored: Buffer,
   chosen: Partial<FileForm>,
-): Promise<
-  { readonly content: Buffer; readonly form: Partial<FileForm> } | { readonly refused: string }
-> {
+): Promise<{ readonly content: Buffer; readonly form: Partial<FileForm> } | { readonly refused: string }> {
   if (!isArchive(stored)) return { content: stored, form: {} }
   const decimal = chosen.decimal ?? works().notation.decimal
   try {

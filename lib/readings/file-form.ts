@@ -18,7 +18,8 @@ export interface FileForm {
  */
 export function detectForm(head: string, { notation, timeZone }: Works): FileForm {
   const delimiter = detectDelimiter(head)
-  const decimal = delimiter === ',' ? '.' : (signShown(head, delimiter) ?? usualSign(delimiter, notation.decimal))
+  const decimal =
+    delimiter === ',' ? '.' : (signShown(head, delimiter) ?? usualSign(delimiter, notation.decimal))
   return { delimiter, decimal, dates: notation.dates, timeZone }
 }
 

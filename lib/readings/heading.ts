@@ -59,7 +59,8 @@ export function readHeading(
       )
     } else {
       if (field.kind === 'time of day') times.set(field.of, { index, heading })
-      else columns.push({ ...cellRule(field, form), name: field.name, index, heading, required: field.required })
+      else
+        columns.push({ ...cellRule(field, form), name: field.name, index, heading, required: field.required })
     }
   }
   if (errors.count > before) return undefined

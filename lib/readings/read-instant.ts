@@ -12,7 +12,8 @@ type Clock = Pick<FileForm, 'dates' | 'timeZone'>
 export function instantRule({ dates, timeZone }: Clock) {
   const minute = minuteReader(timeZone)
   const partsOf = (text: string) => {
-    const [, date = '', hour = '', minutes = '', seconds = '0', fraction = ''] = DATE_AND_TIME.exec(text) ?? []
+    const [, date = '', hour = '', minutes = '', seconds = '0', fraction = ''] =
+      DATE_AND_TIME.exec(text) ?? []
     const day = dateTyped(date, dates)
     const restMs = Number(seconds) * 1000 + Number(fraction.slice(0, 3).padEnd(3, '0'))
     return day && restMs < MS_PER_MINUTE

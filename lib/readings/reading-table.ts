@@ -39,8 +39,7 @@ export class ReadingTable {
   /** The headings; when the line that should hold them was faulty, a reading is not taken for them. */
   private takeFirst(cells: readonly string[], line: number): void {
     const heading =
-      this.errors.count === 0 &&
-      readHeading(cells, line, this.fields, this.form, this.wanted, this.errors)
+      this.errors.count === 0 && readHeading(cells, line, this.fields, this.form, this.wanted, this.errors)
     if (!heading) {
       this.isHopeless = true
       return
@@ -73,7 +72,13 @@ export class ReadingTable {
       const text = textOf(target, cells)
       const value = text === '' ? (target.required ? undefined : null) : target.read(text)
       if (value === undefined) {
-        this.errors.addCell(line, target.index + 1, target.heading, text, target.why?.(text) ?? target.expected)
+        this.errors.addCell(
+          line,
+          target.index + 1,
+          target.heading,
+          text,
+          target.why?.(text) ?? target.expected,
+        )
       } else {
         target.values.push(value)
       }

@@ -32,7 +32,9 @@ export function workbookRows(workbook: Uint8Array): Promise<readonly (readonly W
     worker.once('error', (error) =>
       reject(
         'code' in error && error.code === 'ERR_WORKER_OUT_OF_MEMORY'
-          ? new Refused(`Reading the workbook takes more than ${LIMITS.heapMiB} MiB of memory. Send it as CSV.`)
+          ? new Refused(
+              `Reading the workbook takes more than ${LIMITS.heapMiB} MiB of memory. Send it as CSV.`,
+            )
           : error,
       ),
     )

@@ -15,7 +15,10 @@ export interface Range {
  * "120..150" or "120 - 150". The number when there is one, or both ends are the
  * same; the range as it is stored, the lower end first; undefined for anything else.
  */
-export function numberOrRangeTyped(typed: string, decimal: DecimalSign = '.'): number | RangeText | undefined {
+export function numberOrRangeTyped(
+  typed: string,
+  decimal: DecimalSign = '.',
+): number | RangeText | undefined {
   const one = decimalTyped(typed, decimal)
   if (one !== undefined) return one
   const ends = typed.split(PARTING).map((end) => decimalTyped(end.trim(), decimal))

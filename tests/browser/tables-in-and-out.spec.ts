@@ -29,7 +29,9 @@ test('Ines takes a table out, changes it in a spreadsheet and loads it again; Pe
     await form.getByText('Paste or load rows').click()
     await form
       .getByLabel('Rows copied from a spreadsheet')
-      .fill('Component\tRow of joints\tMiddle, across the plan, mm\nT1\tAlong the travel\t0,813\nT2\tacross\t12,5')
+      .fill(
+        'Component\tRow of joints\tMiddle, across the plan, mm\nT1\tAlong the travel\t0,813\nT2\tacross\t12,5',
+      )
     await form.getByRole('button', { name: 'Read the rows' }).click()
     await form.getByRole('button', { name: 'Put 2 rows in place of those here' }).click()
     await expect(box('0.component')).toHaveValue('T1')
@@ -73,14 +75,20 @@ test('Ines takes a table out, changes it in a spreadsheet and loads it again; Pe
   })
 
   await test.step('Petra imports readings whose date and time stand in two columns, by the clock of New York', async () => {
-    await programme.openLog(petra, { code: 'FLUX', characteristic: 'flux-density', machine: 'Wave 1', rows: [] }, {})
-    await programme.open(petra, '/logs/FLUX')
-    await petra.locator('input[type="file"][name="file"]').setInputFiles(
-      csvFile(
-        'flux.csv',
-        'Date;Time;Density as read;Flux temperature\n11/02/2026;08:00;0,813;21,5\n11/02/2026;09:00;0,814;21,5\n',
-      ),
+    await programme.openLog(
+      petra,
+      { code: 'FLUX', characteristic: 'flux-density', machine: 'Wave 1', rows: [] },
+      {},
     )
+    await programme.open(petra, '/logs/FLUX')
+    await petra
+      .locator('input[type="file"][name="file"]')
+      .setInputFiles(
+        csvFile(
+          'flux.csv',
+          'Date;Time;Density as read;Flux temperature\n11/02/2026;08:00;0,813;21,5\n11/02/2026;09:00;0,814;21,5\n',
+        ),
+      )
     await petra.getByRole('button', { name: 'Preview the file' }).click()
     await petra.waitForURL(/\/import/)
     await petra.getByLabel('Dates are written').selectOption('month first')

@@ -20,7 +20,8 @@ export const POST = guarded(signedIn, async ({ request }) => {
   if (!table) return refused('Paste the rows, or choose a file.')
   const given = typeof table === 'string' ? Buffer.from(table) : Buffer.from(await table.arrayBuffer())
   if (given.length === 0) return refused('Paste the rows, or choose a file that is not empty.')
-  if (given.length > LARGEST_BYTES) return refused('The table takes more than 5 MiB. Take it in several goes.', 413)
+  if (given.length > LARGEST_BYTES)
+    return refused('The table takes more than 5 MiB. Take it in several goes.', 413)
   try {
     return Response.json(await tableRows(given, works()), { headers: { 'cache-control': 'no-store' } })
   } catch (error) {

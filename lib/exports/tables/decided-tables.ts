@@ -31,11 +31,7 @@ export function parameterTable({ state }: ProgrammeView, key: string): ExportTab
   const { shape } = parameter
   return shape.kind === 'table'
     ? exportTable(key, declaredColumns(shape.columns), (value ?? []) as Readonly<Record<string, unknown>>[])
-    : exportTable(
-        key,
-        declaredColumns({ value: shape.column }),
-        value === undefined ? [] : [{ value }],
-      )
+    : exportTable(key, declaredColumns({ value: shape.column }), value === undefined ? [] : [{ value }])
 }
 
 interface SpecifiedRow {
@@ -134,9 +130,7 @@ export const costsTable = ({ state }: ProgrammeView): ExportTable =>
       numberOf('At most', ({ line }) => endsOf(line)?.to),
       textOf('Alternative', ({ line }) => line.alternative),
     ],
-    state.actions.flatMap((action) =>
-      (action.answer?.amounts ?? []).map((line) => ({ action, line })),
-    ),
+    state.actions.flatMap((action) => (action.answer?.amounts ?? []).map((line) => ({ action, line }))),
   )
 
 export const concessionsTable = ({ state }: ProgrammeView): ExportTable =>

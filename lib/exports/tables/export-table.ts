@@ -48,9 +48,7 @@ export const instantOf = columnOf('instant')
 type DeclaredRow = Readonly<Record<string, unknown>>
 
 /** The columns that a declaration of columns gives, choices and yes or no in words. */
-export const declaredColumns = (
-  columns: Readonly<Record<string, Column>>,
-): ExportColumn<DeclaredRow>[] =>
+export const declaredColumns = (columns: Readonly<Record<string, Column>>): ExportColumn<DeclaredRow>[] =>
   Object.entries(columns).map(([key, column]) => ({
     heading: columnHeading(column),
     kind: EXPORTED_AS[column.kind],

@@ -18,13 +18,11 @@ const FIRST_SOUND_DAY = '1900-03-01'
  * is text, which no spreadsheet takes for a formula.
  */
 export function tableAsXlsx(table: ExportTable, works: Works): Promise<Buffer> {
-  const heading = table.columns.map(
-    (column): Cell => ({
-      value: headingAtWorks(column, works),
-      type: String,
-      fontWeight: 'bold',
-    }),
-  )
+  const heading = table.columns.map((column): Cell => ({
+    value: headingAtWorks(column, works),
+    type: String,
+    fontWeight: 'bold',
+  }))
   const rows = [...table.rows()].map((cells) =>
     cells.map((cell, at) => sheetCell(cell, table.columns[at]!.kind, works)),
   )

@@ -32,7 +32,9 @@ describe('what was typed into a field', () => {
     ['', undefined],
     ['1,35', '1,35'],
     ['abc', 'abc'],
-  ])('the number %j is %j', (typed, value) => expect(cellFrom(COLUMNS.holeMm, typed, NEUTRAL_NOTATION)).toBe(value))
+  ])('the number %j is %j', (typed, value) =>
+    expect(cellFrom(COLUMNS.holeMm, typed, NEUTRAL_NOTATION)).toBe(value),
+  )
 
   test('a number typed wrongly is passed on, so that its own sentence says so', () => {
     const value = valueFromForm(formOf({ value: '1,35' }), 'value', COLUMNS.holeMm)
@@ -103,11 +105,9 @@ describe('cells pasted from a spreadsheet', () => {
   })
   test('one cell is left to the browser', () => expect(spreadsheetCells('1.35\n', COLUMNS)).toBeUndefined())
   test('a choice goes by its words or its value, and what is neither stays unchosen', () => {
-    expect(['Flat ribbon', 'flat', 'bent'].map((text) => pastedInto(COLUMNS.shape, text, NEUTRAL_NOTATION))).toEqual([
-      'flat',
-      'flat',
-      '',
-    ])
+    expect(
+      ['Flat ribbon', 'flat', 'bent'].map((text) => pastedInto(COLUMNS.shape, text, NEUTRAL_NOTATION)),
+    ).toEqual(['flat', 'flat', ''])
   })
   test('a yes and a no in the ways they are written; other words are neither', () => {
     const pasted = ['yes', 'TRUE', '1', 'No', 'false', '0', '', 'maybe']

@@ -17,7 +17,10 @@ const COLUMNS = {
 const GERMAN = { timeZone: 'Europe/Berlin', notation: { decimal: ',', dates: 'day first' } } as const
 const table = exportTable(
   'holes',
-  [...declaredColumns(COLUMNS), instantOf('Read', (row: Readonly<Record<string, unknown>>) => row['at'] as number)],
+  [
+    ...declaredColumns(COLUMNS),
+    instantOf('Read', (row: Readonly<Record<string, unknown>>) => row['at'] as number),
+  ],
   [
     { name: '=1+1', holeMm: 0.813, day: '2026-12-31', plated: true, at: Date.UTC(2026, 6, 1, 10, 0) },
     { name: 'A;B', at: Date.UTC(2026, 11, 1, 10, 0) },

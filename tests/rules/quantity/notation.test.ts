@@ -25,9 +25,13 @@ describe('how a locale writes', () => {
 
 test('law: a number as a locale writes it is read there as that number', () => {
   fc.assert(
-    fc.property(fc.double({ noNaN: true, noDefaultInfinity: true }), fc.constantFrom(...NOTATIONS), (value, { decimal }) => {
-      expect(decimalTyped(decimalText(value, decimal), decimal)).toBe(value + 0)
-    }),
+    fc.property(
+      fc.double({ noNaN: true, noDefaultInfinity: true }),
+      fc.constantFrom(...NOTATIONS),
+      (value, { decimal }) => {
+        expect(decimalTyped(decimalText(value, decimal), decimal)).toBe(value + 0)
+      },
+    ),
   )
 })
 
@@ -80,7 +84,13 @@ test('the date at a works is that of its own calendar', () => {
 })
 
 test('law: what the clock shows at an instant is shown at that instant, or twice', () => {
-  const zones = fc.constantFrom('UTC', 'Europe/Berlin', 'America/New_York', 'Asia/Kolkata', 'Australia/Lord_Howe')
+  const zones = fc.constantFrom(
+    'UTC',
+    'Europe/Berlin',
+    'America/New_York',
+    'Asia/Kolkata',
+    'Australia/Lord_Howe',
+  )
   fc.assert(
     fc.property(fc.integer({ min: 0, max: 4_000_000_000 }), zones, (second, zone) => {
       const found = instantAtWorks(wallTimeOf(second * 1000, zone), zone)

@@ -2,7 +2,7 @@
 import { rowFromForm } from '@/app/forms/column-value'
 import { formAction } from '@/app/forms/form-action'
 import { text } from '@/app/forms/typed-text'
-import { instantInForm } from '@/app/forms/works-in-form'
+import { instantInForm } from '@/app/forms/instant-in-form'
 import { findCharacteristic } from '@/shared/records/characteristics'
 import { readingsFromRows } from '@/shared/records/readings-from-rows'
 import { Refused } from '@/shared/refused'

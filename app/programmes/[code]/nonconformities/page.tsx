@@ -1,4 +1,9 @@
-import { newNonconformityAddress, nonconformitiesAddress, nonconformityAddress, tableAddress } from '@/app/addresses'
+import {
+  newNonconformityAddress,
+  nonconformitiesAddress,
+  nonconformityAddress,
+  tableAddress,
+} from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { ButtonLink } from '@/app/ui/button'
@@ -50,7 +55,7 @@ export default async function NonconformitiesPage({ params }: NonconformitiesPag
           ) : (
             <RuledTable
               caption="Nonconformities"
-      take={tableAddress(code, 'nonconformities')}
+              take={tableAddress(code, 'nonconformities')}
               captionHidden
               rows={rows}
               rowKey={({ number }) => number}

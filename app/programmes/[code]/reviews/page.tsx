@@ -47,7 +47,7 @@ export default async function ReviewsPage({ params }: ReviewsPageProps) {
           ) : (
             <RuledTable
               caption="Reviews"
-      take={tableAddress(view.code, 'reviews')}
+              take={tableAddress(view.code, 'reviews')}
               captionHidden
               rows={reviews}
               rowKey={({ number }) => number}

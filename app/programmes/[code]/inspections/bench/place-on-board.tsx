@@ -30,7 +30,7 @@ export function PlaceOnBoard({ outline, components, defects, active, onPlace }: 
     const matrix = event.currentTarget.getScreenCTM()
     if (!matrix) return
     const at = new DOMPoint(event.clientX, event.clientY).matrixTransform(matrix.inverse())
-    const within = (mm: number, max: number) => 
+    const within = (mm: number, max: number) =>
       decimalText(Math.round(Math.min(max, Math.max(0, mm)) * 2) / 2, notation.decimal)
     onPlace(within(at.x, lengthMm), within(widthMm - at.y, widthMm))
   }

@@ -21,7 +21,7 @@ interface ReadingFormProps {
 /** One reading, typed in at the line. */
 export function ReadingForm({ view, log, characteristic }: ReadingFormProps) {
   const { timeZone } = works()
-  const now = wallTimeOf(Date.now(), timeZone).slice(0, 16)
+  const now = wallTimeOf(new Date().getTime(), timeZone).slice(0, 16)
   return (
     <CommandForm
       action={addReading}

@@ -25,29 +25,29 @@ export function TestFacts({ view, lot, method, given }: TestFactsProps) {
     <>
       <StartsToChoose starts={starts} chosen={start} given={given} />
       <div className="form-row">
-      <TextBox
-        name="testedOn"
-        type="date"
-        label="Tested on"
-        defaultValue={given['testedOn'] ?? view.state.facts.today}
-        required
-      />
-      <TextBox
-        name="testedBy"
-        label="Tested by"
-        defaultValue={given['testedBy'] ?? view.actor.name}
-        required
-      />
-      <InstrumentBox view={view} chosen={given['instrument'] ?? ''} />
-      {Object.entries(method.conditions).map(([name, column]) => (
-        <ColumnField
-          key={name}
-          name={`conditions.${name}`}
-          column={column}
-          value={cellFrom(column, given[`conditions.${name}`] ?? '', notation) ?? start?.values[name]}
-          {...(start && name in start.values && { hint: fromSpecification(column.help) })}
+        <TextBox
+          name="testedOn"
+          type="date"
+          label="Tested on"
+          defaultValue={given['testedOn'] ?? view.state.facts.today}
+          required
         />
-      ))}
+        <TextBox
+          name="testedBy"
+          label="Tested by"
+          defaultValue={given['testedBy'] ?? view.actor.name}
+          required
+        />
+        <InstrumentBox view={view} chosen={given['instrument'] ?? ''} />
+        {Object.entries(method.conditions).map(([name, column]) => (
+          <ColumnField
+            key={name}
+            name={`conditions.${name}`}
+            column={column}
+            value={cellFrom(column, given[`conditions.${name}`] ?? '', notation) ?? start?.values[name]}
+            {...(start && name in start.values && { hint: fromSpecification(column.help) })}
+          />
+        ))}
       </div>
     </>
   )
@@ -73,7 +73,9 @@ function StartsToChoose({ starts, chosen, given }: StartsToChooseProps) {
       {starts.map((other, at) =>
         other === chosen ? null : (
           <Fragment key={other.message}>
-            <a href={`?${new URLSearchParams([...asked.filter(([name]) => name !== 'start'), ['start', String(at)]])}`}>
+            <a
+              href={`?${new URLSearchParams([...asked.filter(([name]) => name !== 'start'), ['start', String(at)]])}`}
+            >
               Start with: {other.message}
             </a>
             {other.tried ? ' (tested already) ' : ' '}

@@ -1,6 +1,12 @@
 import { randomUUID } from 'node:crypto'
 import { notFound } from 'next/navigation'
-import { newLessonAddress, newNonconformityAddress, recordAddress, recordsAddress, tableAddress } from '@/app/addresses'
+import {
+  newLessonAddress,
+  newNonconformityAddress,
+  recordAddress,
+  recordsAddress,
+  tableAddress,
+} from '@/app/addresses'
 import { ColumnField } from '@/app/forms/column-field'
 import { AnsweredDisclosure } from '@/app/forms/answered-disclosure'
 import { CommandForm } from '@/app/forms/command-form'

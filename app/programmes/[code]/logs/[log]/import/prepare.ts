@@ -1,7 +1,7 @@
 import { commandInput } from '@/app/forms/form-action'
 import { text } from '@/app/forms/typed-text'
 import { readingsOfFile, type Prepare } from '@/app/imports/prepared'
-import { instantTyped } from '@/app/forms/works-in-form'
+import { instantTyped } from '@/app/forms/instant-in-form'
 import { logNamed } from '../log-of'
 import { logFields, withInstants } from './log-fields'
 
