@@ -77,7 +77,7 @@ test('Ines takes a table out, changes it in a spreadsheet and loads it again; Pe
   await test.step('Petra imports readings whose date and time stand in two columns, by the clock of New York', async () => {
     await programme.openLog(
       petra,
-      { code: 'FLUX', characteristic: 'flux-density', machine: 'Wave 1', instrument: undefined, rows: [] },
+      { code: 'FLUX', characteristic: 'flux-density', machine: 'Wave 1', instrument: null, rows: [] },
       {},
     )
     await programme.open(petra, '/logs/FLUX')
