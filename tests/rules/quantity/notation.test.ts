@@ -4,7 +4,10 @@ import { dateText, dateTyped, hasShortYear } from '@/shared/quantity/date-typed'
 import { decimalText, decimalTyped } from '@/shared/quantity/decimal-typed'
 import { NEUTRAL_NOTATION, notationOf } from '@/shared/quantity/notation'
 import { dateInZone, instantAtWorks, wallTimeOf } from '@/shared/quantity/works-clock'
+import { textColumn } from '@/shared/columns/column'
+import { kindOf } from '@/shared/columns/column-kinds'
 import { addDays } from '@/shared/quantity/calendar'
+import { numberOrRangeTyped } from '@/shared/quantity/range-text'
 
 const LOCALES = ['de-DE', 'sl-SI', 'fr-FR', 'en-GB', 'en-US', 'sv-SE', 'ja-JP', 'de-CH']
 const NOTATIONS = [NEUTRAL_NOTATION, ...LOCALES.map((tag) => notationOf(tag)!)]
@@ -97,4 +100,14 @@ test('law: what the clock shows at an instant is shown at that instant, or twice
       expect([second * 1000, 'twice']).toContain(found)
     }),
   )
+})
+
+// Common practice, no published source: what could be two numbers is refused, never guessed at.
+test('an amount or a range of amounts is read with the decimal sign it is typed with', () => {
+  const column = textColumn({ label: 'Amount', figures: true })
+  const read = (typed: string) =>
+    kindOf(column).fromTyped(column, typed, { decimal: ',', dates: 'day first' })
+  expect(read('0,42')).toBe('0.42')
+  expect(read('120,5 to 150')).toBe('120.5..150')
+  expect(numberOrRangeTyped(String(read('1.234')))).toBeUndefined()
 })
