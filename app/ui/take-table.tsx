@@ -5,6 +5,7 @@ export function TakeTable({ address, what }: { address: string; what: ReactNode 
   const as = (form: string) => `${address}${address.includes('?') ? '&' : '?'}as=${form}`
   return (
     <p className="take-table print-hidden">
+      {what}:{' '}
       <a href={as('csv')} download>
         CSV<span className="sr-only"> of {what}</span>
       </a>{' '}

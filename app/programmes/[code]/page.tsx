@@ -1,8 +1,9 @@
 import { addressPart } from '@/app/address-part'
-import { newItemAddress, printAddress, routeCardAddress, summaryAddress } from '@/app/addresses'
+import { newItemAddress, printAddress, routeCardAddress, summaryAddress, tableAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
 import { statusOf } from '@/app/programmes/status'
+import { TakeTable } from '@/app/ui/take-table'
 import { ButtonLink } from '@/app/ui/button'
 import { refusal } from '@/shared/policy'
 import { RouteCard } from './route-card'
@@ -38,6 +39,7 @@ export default async function RouteCardPage({ params }: RouteCardPageProps) {
       {(readable) => (
         <>
           <RouteCard view={readable} />
+          <TakeTable address={tableAddress(readable.code, 'findings')} what="All findings" />
           <p className="form-actions">
             <ButtonLink href={printAddress(readable.code)}>Print pack: the programme in full</ButtonLink>{' '}
             <a href={summaryAddress(readable.code)}>Summary on two sheets</a>

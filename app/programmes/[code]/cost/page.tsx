@@ -72,7 +72,7 @@ export default async function CostPage({ params }: CostPageProps) {
           <Ceiling view={readable} ceiling={ceiling} standing={standing} />
           <ByClass costs={costs} code={readable.code} />
           <ByDecision costs={costs} code={readable.code} />
-          <TakeTable address={tableAddress(readable.code, 'costs')} what="amounts answered" />
+          <TakeTable address={tableAddress(readable.code, 'costs')} what="Amounts answered" />
           <WhenCheaper costs={costs} code={readable.code} />
         </>
       )}

@@ -70,7 +70,8 @@ export default async function InspectionsPage({ params, searchParams }: Inspecti
             </>
           }
           <AssembliesSeen view={view} find={find} page={Number.parseInt(page, 10) || 1} />
-          <TakeTable address={tableAddress(view.code, 'inspections')} what="all inspections" />
+          <TakeTable address={tableAddress(view.code, 'inspections')} what="All inspections" />
+          <TakeTable address={tableAddress(view.code, 'defects')} what="All defects" />
         </>
       )}
     </ProgrammeSheet>

@@ -5,10 +5,12 @@ import {
   lotsAddress,
   samplingAddress,
   storageAddress,
+  tableAddress,
 } from '@/app/addresses'
 import { addressPart } from '@/app/address-part'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { visitProgramme } from '@/app/frame/visit'
+import { TakeTable } from '@/app/ui/take-table'
 import { ButtonLink } from '@/app/ui/button'
 import { Empty } from '@/app/ui/empty'
 import { refusal } from '@/shared/policy'
@@ -56,7 +58,10 @@ export default async function LotsPage({ params }: LotsPageProps) {
               <ButtonLink href={assembliesAddress(code)}>Find an assembly</ButtonLink>
             </p>
             {lots.length > 0 ? (
-              <LotTable view={view} lots={lots} />
+              <>
+                <LotTable view={view} lots={lots} />
+                <TakeTable address={tableAddress(code, 'lot-tests')} what="Tests of all lots" />
+              </>
             ) : (
               <Empty title="No lots yet">
                 Every delivery of laminate, boards, coupons, components and consumables is a lot.

@@ -36,7 +36,7 @@ export default async function SpecificationPage({ params, searchParams }: Specif
     >
       {(view) => (
         <>
-          <TakeTable address={tableAddress(code, 'specification')} what="the specification" />
+          <TakeTable address={tableAddress(code, 'specification')} what="Every value" />
           <FilterForm code={code} filter={filter} />
           {filter.shown !== 'relaxed' && <Values view={view} filter={filter} />}
           <Limits view={view} filter={filter} />

@@ -60,7 +60,7 @@ export default async function TrailPage({ params, searchParams }: TrailPageProps
               aside={
                 <span className="mark-row">
                   <a href={`${at}/bundle`}>Export for the standalone verifier</a>
-                  <TakeTable address={`${at}/csv`} what="the trail" />
+                  <TakeTable address={`${at}/csv`} what="All entries" />
                 </span>
               }
             >

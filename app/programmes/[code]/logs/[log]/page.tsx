@@ -75,7 +75,7 @@ export default async function LogPage({ params, searchParams }: LogPageProps) {
             {isLevel(log.characteristic) && <Signals view={view} log={log} />}
             <NewestReadings log={log} characteristic={characteristic} />
             {log.readings.count > 0 && (
-              <TakeTable address={tableAddress(view.code, 'log-readings', log.code)} what="all readings" />
+              <TakeTable address={tableAddress(view.code, 'log-readings', log.code)} what="All readings" />
             )}
             <NonconformitiesFrom view={view} source={{ kind: 'log', key: log.code }} />
             {may && (
