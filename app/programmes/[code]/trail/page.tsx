@@ -58,10 +58,10 @@ export default async function TrailPage({ params, searchParams }: TrailPageProps
               heading="Proof"
               lead="Verifying shows an entry that was changed, left out, moved or cut off, and anything stored – approvals, signatures, readings, files – that is not what the entries say. A chain written anew with all that it speaks of shows only against a newest hash kept elsewhere: on a print, in an export, or in the file the installation names."
               aside={
-                <span className="mark-row">
+                <div className="mark-row">
                   <a href={`${at}/bundle`}>Export for the standalone verifier</a>
                   <TakeTable address={`${at}/csv`} what="All entries" />
-                </span>
+                </div>
               }
             >
               {verdict && <Verdict verdict={verdict} />}
