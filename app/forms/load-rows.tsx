@@ -6,6 +6,7 @@ import { useWorks } from '@/app/forms/works'
 import { Button } from '@/app/ui/button'
 import { Notice } from '@/app/ui/notice'
 import type { Column } from '@/shared/columns/column'
+import { counted } from '@/shared/quantity/counted'
 import type { DecimalSign } from '@/shared/quantity/notation'
 
 type Cells = Readonly<Record<string, string>>
@@ -165,7 +166,7 @@ const MAX_FAULTS = 20
 function Faults({ faults }: { faults: readonly string[] }) {
   if (faults.length === 0) return null
   return (
-    <Notice kind="warning" announced title={`${faults.length} cells are left empty`}>
+    <Notice kind="warning" announced title={`${counted(faults.length, 'cell is', 'cells are')} left empty`}>
       <ul>
         {faults.slice(0, MAX_FAULTS).map((fault) => (
           <li key={fault}>{fault}</li>

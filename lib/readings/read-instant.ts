@@ -35,7 +35,7 @@ export function instantRule({ dates, timeZone }: Clock) {
         return hasShortYear(parts.date ?? '') ? 'a year of four digits' : undefined
       const at = minute(parts.wall)
       return at === 'skipped' || at === 'twice'
-        ? `another time. ${noInstantInWords(at, parts.wall, timeZone)}`
+        ? `another time. ${noInstantInWords(at, parts.wall, timeZone).replace(/\.$/, '')}`
         : undefined
     },
   }
