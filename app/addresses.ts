@@ -1,3 +1,4 @@
+import type { ProgrammeTable } from '@/lib/exports/tables/programme-tables'
 import type { Stage } from '@/shared/plan/stage'
 import type { Proposal } from '@/shared/rules/proposal'
 
@@ -25,6 +26,10 @@ export const lessonsAddress = (): string => '/lessons'
 export const glossaryAddress = (): string => '/glossary'
 /** The trails of all programmes a person may read, searched and verified together. */
 export const auditAddress = (): string => '/audit'
+/** The register of instruments for a spreadsheet. */
+export const instrumentsTableAddress = (): string => '/instruments/table'
+/** Reads the rows of a table that was pasted or sent; takes a POST. */
+export const tableRowsAddress = (): string => '/tables/rows'
 
 const inProgramme = (code: string, rest = ''): string => `/programmes/${encodeURIComponent(code)}${rest}`
 
@@ -158,3 +163,7 @@ export const summaryAddress = (code: string): string => inProgramme(code, '/prin
 export const membersAddress = (code: string): string => inProgramme(code, '/people')
 /** A stored file is served within the programme it is evidence of, where access to it is decided. */
 export const fileAddress = (code: string, evidence: string): string => inProgramme(code, `/files/${evidence}`)
+
+/** A table of a programme for a spreadsheet; `of` says which one, where there are several of its sort. */
+export const tableAddress = (code: string, table: ProgrammeTable, of?: string): string =>
+  inProgramme(code, `/tables/${table}${of === undefined ? '' : `?${new URLSearchParams({ of })}`}`)

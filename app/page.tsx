@@ -15,8 +15,8 @@ import { Day } from '@/app/ui/date'
 import { Empty } from '@/app/ui/empty'
 import { Notice } from '@/app/ui/notice'
 import { deskOf, type Desk } from '@/lib/queries/desk'
+import { dateAtWorks } from '@/lib/settings/works'
 import { BEARINGS } from '@/shared/desk/desk-entry'
-import { dateOf } from '@/shared/quantity/calendar'
 
 export const metadata = { title: 'Desk – Liquidus' }
 
@@ -26,7 +26,7 @@ export default async function DeskPage() {
   if (person.auditor) redirect(programmesAddress())
   if (person.administrator) redirect(instrumentsAddress())
   const desk = await deskOf(person)
-  const today = dateOf(new Date())
+  const today = dateAtWorks(new Date())
   const of = (bearing: (typeof BEARINGS)[number]) => desk.lines.filter((line) => line.bearing === bearing)
   const late = desk.lines.filter(
     ({ dueOn, bearing }) => bearing !== 'I wait' && dueOn !== null && dueOn < today,

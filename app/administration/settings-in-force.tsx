@@ -2,6 +2,8 @@ import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { isOwnDatabase } from '@/lib/settings/own-database'
 import type { Settings } from '@/lib/settings/settings'
+import { dateText } from '@/shared/quantity/date-typed'
+import { decimalText } from '@/shared/quantity/decimal-typed'
 
 interface SettingRow {
   readonly what: string
@@ -58,6 +60,11 @@ function rowsOf(settings: Settings): SettingRow[] {
       by: 'LIQUIDUS_HEAD_WEBHOOK',
     },
     { what: 'Time zone of the works', value: settings.timeZone, by: 'LIQUIDUS_TIME_ZONE' },
+    {
+      what: 'Numbers and dates typed at the works',
+      value: `${settings.locale ?? 'no locale stated'}: ${decimalText(1234.5, settings.notation.decimal)}, ${dateText('2026-12-31', settings.notation.dates)}`,
+      by: 'LIQUIDUS_LOCALE',
+    },
     {
       what: 'Mail server',
       value: settings.mail ? `${new URL(settings.mail.server).host}, from ${settings.mail.from}` : 'none',

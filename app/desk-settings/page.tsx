@@ -4,10 +4,10 @@ import { DeskSheet } from '@/app/frame/desk-sheet'
 import { requirePerson } from '@/app/frame/visit'
 import { readDeskSettings } from '@/lib/queries/desk-settings'
 import { settings } from '@/lib/settings/settings'
-import { dateOf } from '@/shared/quantity/calendar'
 import { Away } from './away'
 import { Calendar } from './calendar'
 import { DailyMail } from './daily-mail'
+import { dateAtWorks } from '@/lib/settings/works'
 
 export const metadata = { title: 'Away, daily mail, calendar – Liquidus' }
 
@@ -15,7 +15,7 @@ export const metadata = { title: 'Away, daily mail, calendar – Liquidus' }
 export default async function DeskSettingsPage() {
   const person = await requirePerson(deskSettingsAddress())
   if (person.auditor || person.administrator) redirect(programmesAddress())
-  const today = dateOf(new Date())
+  const today = dateAtWorks(new Date())
   const chosen = await readDeskSettings(person.personId, today)
   return (
     <DeskSheet

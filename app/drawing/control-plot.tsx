@@ -1,4 +1,5 @@
 import { scaleLinear, scaleUtc } from 'd3-scale'
+import { works } from '@/lib/settings/works'
 import { printedUnit, type Unit } from '@/shared/quantity/unit'
 import { Axes } from './axes'
 import { decimateByColumn, type Point } from './decimate'
@@ -87,7 +88,8 @@ export function ControlPlot(props: ControlPlotProps) {
         frame={frame}
         across={{
           title: across.title,
-          ticks: across.kind === 'time' ? timeTicks(time, 8) : wholeTicks(numberTicks(order, 8)),
+          ticks:
+            across.kind === 'time' ? timeTicks(time, 8, works().timeZone) : wholeTicks(numberTicks(order, 8)),
           grid: false,
         }}
         up={{ title: axisTitle(up.label, printedUnit(up.unit)), ticks: numberTicks(y, 5) }}

@@ -1,3 +1,4 @@
+import { works } from '@/lib/settings/works'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Unit } from '@/shared/quantity/unit'
 import { Moment } from '@/app/ui/date'
@@ -27,7 +28,11 @@ export function LogOverTime(props: LogOverTimeProps) {
       title={title}
       description={`${readings.length} readings of ${characteristic.toLowerCase()} over time.`}
       up={{ label: characteristic, unit }}
-      across={{ kind: 'time', title: 'Date and time, UTC', places: readings.map(({ at }) => at) }}
+      across={{
+        kind: 'time',
+        title: `Date and time, ${works().timeZone}`,
+        places: readings.map(({ at }) => at),
+      }}
       lines={[readings.map(({ value }) => value)]}
       specification={specification}
       runs={runs}

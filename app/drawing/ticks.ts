@@ -1,6 +1,7 @@
 import type { scaleUtc } from 'd3-scale'
 import { groupDigits } from '@/app/ui/group-digits'
 import { MS_PER_DAY } from '@/shared/quantity/calendar'
+import { zoneOffsetMs } from '@/shared/quantity/works-clock'
 
 /** A tick: where along the axis it stands, and what it says. */
 export type Tick = { at: number; text: string }
@@ -22,11 +23,21 @@ const dayOf = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short',
 const monthOf = new Intl.DateTimeFormat('en-GB', { month: 'short', year: 'numeric', timeZone: 'UTC' })
 const clockOf = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit', timeZone: 'UTC' })
 
-/** Round ticks of a time axis in UTC, each said as shortly as its spacing allows. */
-export function timeTicks(scale: ReturnType<typeof scaleUtc<number>>, count = 6): Tick[] {
-  const times = scale.ticks(count)
+/**
+ * Round ticks of a time axis by the clock of a time zone, each said as shortly as its spacing allows.
+ * An axis of days, which are the same everywhere, is left in UTC.
+ */
+export function timeTicks(scale: ReturnType<typeof scaleUtc<number>>, count = 6, timeZone = 'UTC'): Tick[] {
+  const onClock = (instant: number): number => instant + zoneOffsetMs(instant, timeZone)
+  const instantOn = (shown: number): number =>
+    shown - zoneOffsetMs(shown - zoneOffsetMs(shown, timeZone), timeZone)
+  // What the clock shows, told as if it were UTC, so that round times come out round.
+  const times = scale
+    .copy()
+    .domain(scale.domain().map((end) => onClock(end.getTime())))
+    .ticks(count)
   const gapMs = times.length > 1 ? times[1]!.getTime() - times[0]!.getTime() : MS_PER_DAY
-  return times.map((time) => ({ at: scale(time), text: timeText(time, gapMs) }))
+  return times.map((time) => ({ at: scale(instantOn(time.getTime())), text: timeText(time, gapMs) }))
 }
 
 function timeText(time: Date, gapMs: number): string {

@@ -1,5 +1,6 @@
 import { scaleLinear, scaleUtc } from 'd3-scale'
 import { area } from 'd3-shape'
+import { works } from '@/lib/settings/works'
 import { printedUnit, type Unit } from '@/shared/quantity/unit'
 import { Axes } from './axes'
 import { Drawing } from './drawing'
@@ -68,7 +69,7 @@ export function TrendPlot(props: TrendPlotProps) {
       {line.length > 0 && <path className="fill-copper-wash" fillOpacity="0.8" d={band([...line]) ?? ''} />}
       <Axes
         frame={frame}
-        across={{ title: 'Date, UTC', ticks: timeTicks(x, 8), grid: false }}
+        across={{ title: `Date, ${works().timeZone}`, ticks: timeTicks(x, 8, works().timeZone), grid: false }}
         up={{ title: axisTitle(up.label, printedUnit(up.unit)), ticks: numberTicks(y, 5) }}
       />
       {kept.length > 1 && (

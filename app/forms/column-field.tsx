@@ -1,6 +1,7 @@
 'use client'
 import { textOfCell } from '@/app/forms/column-value'
 import { boxesOf } from '@/app/forms/columns/column-boxes'
+import { useWorks } from '@/app/forms/works'
 import type { Column } from '@/shared/columns/column'
 
 interface ColumnFieldProps {
@@ -12,11 +13,13 @@ interface ColumnFieldProps {
 }
 
 /** The field of one declared column, by its kind. */
-export const ColumnField = ({ name, column, value, hint }: ColumnFieldProps) =>
-  boxesOf(column).field(column, {
+export function ColumnField({ name, column, value, hint }: ColumnFieldProps) {
+  const { notation } = useWorks()
+  return boxesOf(column).field(column, {
     name,
     label: column.label,
     hint: hint ?? column.help,
     optional: column.optional,
-    defaultValue: textOfCell(column, value),
+    defaultValue: textOfCell(column, value, notation),
   })
+}

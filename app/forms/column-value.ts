@@ -1,13 +1,18 @@
+import { notationIn } from '@/app/forms/works-in-form'
 import type { Cell, Column } from '@/shared/columns/column'
 import { kindOf } from '@/shared/columns/column-kinds'
+import type { Notation } from '@/shared/quantity/notation'
 
 /** What was typed into a column's field, as its kind reads it; undefined when nothing was. */
-export const cellFrom = (column: Column, typed: FormDataEntryValue | null): Cell | undefined =>
-  kindOf(column).fromTyped(typeof typed === 'string' ? typed : null)
+export const cellFrom = (
+  column: Column,
+  typed: FormDataEntryValue | null,
+  notation: Notation,
+): Cell | undefined => kindOf(column).fromTyped(column, typeof typed === 'string' ? typed : null, notation)
 
 /** One column's value from a form. */
 export const valueFromForm = (form: FormData, name: string, column: Column): Cell | undefined =>
-  cellFrom(column, form.get(name))
+  cellFrom(column, form.get(name), notationIn(form))
 
 /** A row of fields named `prefix.column`; empty cells are left out. */
 export function rowFromForm(
@@ -47,5 +52,5 @@ export function rowsTypedInto(
 }
 
 /** A stored value as its field shows it. */
-export const textOfCell = (column: Column, value: unknown): string =>
-  value === undefined || value === null ? '' : kindOf(column).toTyped(value)
+export const textOfCell = (column: Column, value: unknown, notation: Notation): string =>
+  value === undefined || value === null ? '' : kindOf(column).toTyped(column, value, notation)

@@ -11,7 +11,9 @@ import {
 } from 'react'
 import { tooLargeToSend } from '@/app/forms/form-size'
 import { UNTOUCHED, type FormAction, type FormState } from '@/app/forms/form-state'
+import { useWorks, WorksFields } from '@/app/forms/works'
 import { Notice } from '@/app/ui/notice'
+import { decimalText } from '@/shared/quantity/decimal-typed'
 
 const FormStateContext = createContext<FormState>(UNTOUCHED)
 
@@ -33,6 +35,7 @@ interface CommandFormProps {
 /** A form that goes through a server action; it works before scripts load, and comes back with what was typed. */
 export function CommandForm({ action, formKey, hidden = {}, label, className, children }: CommandFormProps) {
   const [state, send] = useActionState(action, UNTOUCHED)
+  const { notation } = useWorks()
   const head = useRef<HTMLDivElement>(null)
   const [tooLarge, setTooLarge] = useState<string>()
   const message = tooLarge ?? state.message
@@ -49,8 +52,14 @@ export function CommandForm({ action, formKey, hidden = {}, label, className, ch
       <form action={send} onSubmit={stopTooLarge} className={className} aria-label={label} noValidate>
         <input type="hidden" name="key" value={formKey} />
         {Object.entries(hidden).map(([name, value]) => (
-          <input key={name} type="hidden" name={name} value={value} />
+          <input
+            key={name}
+            type="hidden"
+            name={name}
+            value={typeof value === 'number' ? decimalText(value, notation.decimal) : value}
+          />
         ))}
+        <WorksFields />
         <div ref={head} tabIndex={-1}>
           {message && (
             <Notice kind="refusal" announced>

@@ -1,7 +1,9 @@
 import { useState } from 'react'
 import { rowsTypedInto, textOfCell } from '@/app/forms/column-value'
 import type { FormState } from '@/app/forms/form-state'
+import { useWorks } from '@/app/forms/works'
 import type { Column } from '@/shared/columns/column'
+import type { Notation } from '@/shared/quantity/notation'
 
 type Columns = Readonly<Record<string, Column>>
 type Cells = Readonly<Record<string, string>>
@@ -22,7 +24,11 @@ export function useEditorRows(
   maxRows: number,
   state: FormState,
 ) {
-  const [rows, setRows] = useState(() => firstRows(name, columns, given, maxRows, state.typed))
+  const { notation } = useWorks()
+  const [rows, setRows] = useState(() => {
+    const cells = given.map((row) => cellsOf(columns, row, notation))
+    return firstRows(name, columns, cells, maxRows, state.typed)
+  })
   const [sent, setSent] = useState({ state, order: rows.map(({ id }) => id) })
   if (sent.state !== state) setSent({ state, order: rows.map(({ id }) => id) })
   return { rows, setRows, order: sent.order }
@@ -31,17 +37,19 @@ export function useEditorRows(
 function firstRows(
   name: string,
   columns: Columns,
-  given: readonly Readonly<Record<string, unknown>>[],
+  given: readonly Cells[],
   maxRows: number,
   typed: Cells,
 ): EditorRow[] {
   const last = Math.max(-1, ...rowsTypedInto(name, columns, Object.keys(typed), (field) => typed[field]))
   const count = Math.min(maxRows, Math.max(given.length, last + 1) + SPARE_ROWS)
-  return Array.from({ length: count }, (_, id) => ({ id, cells: cellsOf(columns, given[id] ?? {}) }))
+  return Array.from({ length: count }, (_, id) => ({ id, cells: given[id] ?? {} }))
 }
 
-export const cellsOf = (columns: Columns, row: Readonly<Record<string, unknown>>): Cells =>
-  Object.fromEntries(Object.entries(columns).map(([key, column]) => [key, textOfCell(column, row[key])]))
+const cellsOf = (columns: Columns, row: Readonly<Record<string, unknown>>, notation: Notation): Cells =>
+  Object.fromEntries(
+    Object.entries(columns).map(([key, column]) => [key, textOfCell(column, row[key], notation)]),
+  )
 
 /** An id no row has yet. */
 export const freshId = (rows: readonly EditorRow[]): number => Math.max(-1, ...rows.map(({ id }) => id)) + 1

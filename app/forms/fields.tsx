@@ -3,7 +3,9 @@ import { usePathname } from 'next/navigation'
 import type { ComponentProps } from 'react'
 import { signInAddress } from '@/app/addresses'
 import { useFormState } from '@/app/forms/command-form'
+import { useWorks } from '@/app/forms/works'
 import { ChoiceField, LinesField, NumberField, PickField, TextField, TickField } from '@/app/ui/field'
+import { decimalText } from '@/shared/quantity/decimal-typed'
 
 /*
  * The plain fields of app/ui, inside a CommandForm: after a refusal each shows
@@ -22,7 +24,12 @@ export function TextBox(props: ComponentProps<typeof TextField>) {
   return <TextField key={key} {...props} {...field} />
 }
 export function NumberBox(props: ComponentProps<typeof NumberField>) {
-  const { key, ...field } = useField(props.name, props.defaultValue)
+  const { notation } = useWorks()
+  const given = props.defaultValue
+  const { key, ...field } = useField(
+    props.name,
+    typeof given === 'number' ? decimalText(given, notation.decimal) : given,
+  )
   return <NumberField key={key} {...props} {...field} />
 }
 export function LinesBox(props: ComponentProps<typeof LinesField>) {

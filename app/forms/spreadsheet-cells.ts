@@ -1,5 +1,6 @@
 import type { Column } from '@/shared/columns/column'
 import { kindOf } from '@/shared/columns/column-kinds'
+import type { Notation } from '@/shared/quantity/notation'
 
 /**
  * Cells copied from a spreadsheet: lines of cells parted by tabs, undefined
@@ -18,5 +19,5 @@ export function spreadsheetCells(
 }
 
 /** What a pasted text is in a column's box, as its kind reads it; empty when it is nothing that can be chosen there. */
-export const pastedInto = (column: Column, text: string): string =>
-  kindOf(column).fromSpreadsheet(column, text)
+export const pastedInto = (column: Column, text: string, notation: Notation): string =>
+  kindOf(column).fromSpreadsheet(column, text, notation)

@@ -1,15 +1,19 @@
 'use client'
-import { useRef, type ClipboardEvent } from 'react'
+import { useRef, useState, type ClipboardEvent } from 'react'
 import { flushSync } from 'react-dom'
 import { CellBox } from '@/app/forms/cell-box'
 import { useFormState } from '@/app/forms/command-form'
 import { cellError, freshId, useEditorRows, type EditorRow } from '@/app/forms/editor-rows'
 import { useHydrated } from '@/app/forms/hydrated'
+import { LoadRows } from '@/app/forms/load-rows'
 import { pastedInto, spreadsheetCells } from '@/app/forms/spreadsheet-cells'
+import { useWorks } from '@/app/forms/works'
 import { Button } from '@/app/ui/button'
 import type { Column } from '@/shared/columns/column'
-import { kindOf } from '@/shared/columns/column-kinds'
-import { printedUnit } from '@/shared/quantity/unit'
+import { columnHeading, unitToName } from '@/shared/columns/column-heading'
+import type { Notation } from '@/shared/quantity/notation'
+
+type Cells = Readonly<Record<string, string>>
 
 interface TableEditorProps {
   /** Fields are named `name.0.column`, `name.1.column`, … */
@@ -29,6 +33,9 @@ export function TableEditor({ name, caption, columns, rows: given, maxRows }: Ta
   const { rows, setRows, order } = useEditorRows(name, columns, given, maxRows, state)
   const body = useRef<HTMLTableSectionElement>(null)
   const hydrated = useHydrated()
+  /** What stood in the boxes before rows were loaded. */
+  const [before, setBefore] = useState<readonly EditorRow[]>()
+  const { notation } = useWorks()
   const entries = Object.entries(columns)
 
   const tell = () => body.current?.dispatchEvent(new Event('input', { bubbles: true }))
@@ -44,6 +51,28 @@ export function TableEditor({ name, caption, columns, rows: given, maxRows }: Ta
         cells: {},
       })),
     ])
+  const load = (loaded: readonly Cells[], place: 'instead' | 'below') => {
+    const standing = rows.map((row, position) => ({
+      ...row,
+      cells: typedIn(body.current?.rows[position], name, position),
+    }))
+    setBefore(standing)
+    const kept =
+      place === 'instead'
+        ? []
+        : standing.filter(({ cells }) => Object.values(cells).some((cell) => cell.trim() !== ''))
+    const first = freshId(rows)
+    change([
+      ...kept.slice(0, Math.max(0, maxRows - loaded.length)),
+      ...loaded.map((cells, more) => ({ id: first + more, cells })),
+    ])
+  }
+  const putBack = () => {
+    if (!before) return
+    const first = freshId(rows)
+    change(before.map(({ cells }, more) => ({ id: first + more, cells })))
+    setBefore(undefined)
+  }
   const double = (position: number) => {
     const copy = { id: freshId(rows), cells: typedIn(body.current?.rows[position], name, position) }
     change(rows.toSpliced(position + 1, 0, copy))
@@ -58,7 +87,7 @@ export function TableEditor({ name, caption, columns, rows: given, maxRows }: Ta
       cell.cellIndex - 1,
     ]
     if (top + cells.length > rows.length) add(top + cells.length - rows.length)
-    fill(body.current, cells, entries, top, left)
+    fill(body.current, cells, entries, top, left, notation)
     tell()
   }
 
@@ -90,13 +119,13 @@ export function TableEditor({ name, caption, columns, rows: given, maxRows }: Ta
                 const sentAs = order.indexOf(id)
                 const typed = sentAs < 0 ? undefined : state.typed[`${name}.${sentAs}.${key}`]
                 return (
-                  <td key={key} data-label={labelOf(column)} className={`table-editor-${column.kind}`}>
+                  <td key={key} data-label={columnHeading(column)} className={`table-editor-${column.kind}`}>
                     <CellBox
                       key={typed ?? ''}
                       name={`${name}.${position}.${key}`}
                       column={column}
                       value={typed ?? cells[key] ?? ''}
-                      label={`${labelOf(column)}, row ${position + 1}`}
+                      label={`${columnHeading(column)}, row ${position + 1}`}
                       error={sentAs < 0 ? undefined : cellError(state, name, columns, sentAs, key)}
                     />
                   </td>
@@ -136,6 +165,12 @@ export function TableEditor({ name, caption, columns, rows: given, maxRows }: Ta
         Rows left blank are not kept{hydrated && '; cells copied from a spreadsheet can be pasted in'}. At
         most {maxRows} rows.
       </p>
+      {hydrated && <LoadRows columns={columns} maxRows={maxRows} onRows={load} />}
+      {before && (
+        <Button kind="plain" onClick={putBack}>
+          Put the rows back as they were before
+        </Button>
+      )}
     </div>
   )
 }
@@ -148,18 +183,6 @@ function ColumnHead({ column }: { column: Column }) {
       {unit && <span className="quantity-unit"> {unit}</span>}
     </th>
   )
-}
-
-function labelOf(column: Column): string {
-  const unit = unitToName(column)
-  return unit ? `${column.label}, ${unit}` : column.label
-}
-
-/** The unit to name beside a column's label; empty where there is none, or the label is the unit itself. */
-function unitToName(column: Column): string {
-  const unit = kindOf(column).unit(column)
-  const printed = unit === undefined ? '' : printedUnit(unit)
-  return printed === column.label.toLowerCase() ? '' : printed
 }
 
 type Box = HTMLInputElement | HTMLSelectElement
@@ -182,12 +205,13 @@ function fill(
   columns: readonly (readonly [string, Column])[],
   top: number,
   left: number,
+  notation: Notation,
 ): void {
   cells.forEach((line, down) =>
     line.forEach((text, right) => {
       const box = boxIn(body.rows[top + down]?.cells[left + right + 1])
       const column = columns[left + right]?.[1]
-      if (box && column) box.value = pastedInto(column, text)
+      if (box && column) box.value = pastedInto(column, text, notation)
     }),
   )
 }

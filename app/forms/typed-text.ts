@@ -1,3 +1,4 @@
+import { notationIn } from '@/app/forms/works-in-form'
 import { decimalTyped } from '@/shared/quantity/decimal-typed'
 
 /** A text field, trimmed; '' when it is not there. */
@@ -13,5 +14,5 @@ export function text(form: FormData, name: string): string {
 export function numberTyped(form: FormData, name: string): number | string | undefined {
   const typed = text(form, name)
   if (!typed) return undefined
-  return decimalTyped(typed) ?? typed
+  return decimalTyped(typed, notationIn(form).decimal) ?? typed
 }

@@ -1,4 +1,5 @@
 import type { ColumnMapping } from '@/lib/readings/column-mapping'
+import type { FileForm } from '@/lib/readings/file-form'
 import type { ReadingField } from '@/lib/readings/reading-field'
 
 type Given = Readonly<Record<string, string | undefined>>
@@ -16,6 +17,10 @@ export function mappingFrom(given: Given, fields: readonly ReadingField[]): Colu
 export const textsIn = (form: FormData): Record<string, string> =>
   Object.fromEntries([...form].filter((entry): entry is [string, string] => typeof entry[1] === 'string'))
 
-/** A mapping as a form keeps the one that its preview was made with. */
-export const mappingText = (mapping: ColumnMapping | undefined): string =>
-  JSON.stringify(Object.entries(mapping ?? {}).sort(([one], [other]) => (one < other ? -1 : 1)))
+/** How a file is read, as a form keeps what its preview was made with. */
+export const readingText = (mapping: ColumnMapping | undefined, form: Partial<FileForm>): string =>
+  JSON.stringify(
+    [...Object.entries(mapping ?? {}), ...Object.entries(form).map(([box, way]) => [`as ${box}`, way])].sort(
+      ([one = ''], [other = '']) => (one < other ? -1 : 1),
+    ),
+  )

@@ -56,9 +56,12 @@ export function CsvUpload({ action, hidden = {}, hint, refused: before }: CsvUpl
       <TextField
         name="file"
         type="file"
-        label="CSV file"
-        accept=".csv,.txt,text/csv,text/plain"
-        hint={hint ?? 'The first line holds the headings. You see a preview before anything is stored.'}
+        label="CSV or XLSX file"
+        accept=".csv,.txt,.tsv,.xlsx,text/csv,text/plain"
+        hint={
+          hint ??
+          'The first line holds the headings; of a workbook the first sheet is read. You see a preview before anything is stored.'
+        }
         required
       />
       {sent && <Progress label="Sending" done={sent.done} of={sent.of} what="kB" />}

@@ -3,12 +3,12 @@ import type { ReactNode } from 'react'
 import { CommandForm } from '@/app/forms/command-form'
 import { ChoiceBox } from '@/app/forms/fields'
 import type { FormAction } from '@/app/forms/form-state'
-import { mappingText } from '@/app/imports/chosen-mapping'
+import { readingText } from '@/app/imports/chosen-mapping'
+import { HowItIsRead } from '@/app/imports/how-it-is-read'
 import { Button } from '@/app/ui/button'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ImportPreview } from '@/lib/queries/read-import'
-import { delimiterInWords } from '@/lib/readings/delimiter'
 import type { ReadingField } from '@/lib/readings/reading-field'
 import { ImportButton } from './import-button'
 import { WhatIsInIt } from './what-is-in-it'
@@ -28,22 +28,21 @@ interface ImportSheetProps {
 /** A file before it is imported: its columns, its first rows, all that is wrong with it, and the confirmation. */
 export function ImportSheet({ found, fields, address, hidden, action, label, children }: ImportSheetProps) {
   const { preview, parsed, mapping } = found
+  const seen = readingText(mapping, preview?.form ?? {})
   return (
     <>
       <WhatIsInIt parsed={parsed} />
       {preview && (
         <CommandForm
-          key={mappingText(mapping)}
+          key={seen}
           action={action}
           formKey={randomUUID()}
-          hidden={{ ...hidden, seen: mappingText(mapping) }}
+          hidden={{ ...hidden, seen }}
           label={label}
           className="form-stack"
         >
-          <Section
-            heading="Which column is which"
-            lead={`The file is separated by ${delimiterInWords(preview.delimiter)}.`}
-          >
+          <HowItIsRead form={preview.form} />
+          <Section heading="Which column is which">
             <div className="form-row">
               {fields.map(({ name, label: text, required }) => (
                 <ChoiceBox

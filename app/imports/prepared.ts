@@ -1,5 +1,6 @@
 import { fileReaderOf, type Importer } from '@/app/imports/importer'
-import { mappingFrom, mappingText, textsIn } from '@/app/imports/chosen-mapping'
+import { formFrom } from '@/app/imports/chosen-form'
+import { mappingFrom, readingText, textsIn } from '@/app/imports/chosen-mapping'
 import { readImport } from '@/lib/queries/read-import'
 import type { ReadingField } from '@/lib/readings/reading-field'
 import type { ColumnMapping } from '@/lib/readings/column-mapping'
@@ -28,9 +29,13 @@ export async function readingsOfFile(
 ): Promise<FileReadings> {
   const given = textsIn(form)
   const mapping = mappingFrom(given, fields)
-  if (mappingText(mapping) !== given['seen'])
-    return { message: 'The columns were changed. Read the file again so, look at it, then import it.' }
-  const found = await readImport(file, fileReaderOf(importer), fields, mapping, tell)
+  const as = formFrom(given)
+  if (readingText(mapping, as) !== given['seen'])
+    return {
+      message:
+        'The columns or the way of reading were changed. Read the file again so, look at it, then import it.',
+    }
+  const found = await readImport(file, fileReaderOf(importer), fields, { mapping, form: as }, tell)
   if (!found) return { message: 'The file is no longer there. Send it again.' }
   if (!found.parsed.ok)
     return { message: 'The file cannot be imported as it is; see what is wrong with it. Nothing was stored.' }

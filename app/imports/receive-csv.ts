@@ -1,4 +1,5 @@
 import type { LetIn } from '@/app/guard/guarded'
+import { CONTENT_KINDS } from '@/lib/evidence/content-kind'
 import { installedStore } from '@/lib/evidence/installed-store'
 import { receiveUpload } from '@/lib/evidence/receive-upload'
 import { registerFile } from '@/lib/evidence/register-file'
@@ -6,7 +7,7 @@ import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { Refused } from '@/shared/refused'
 
 /**
- * Takes a CSV file into the store and answers with the address of its preview.
+ * Takes a CSV file or a workbook into the store and answers with the address of its preview.
  * Nothing refers to the file until the import is confirmed there; until then it is its sender's alone.
  */
 export async function receiveCsv(
@@ -22,8 +23,9 @@ export async function receiveCsv(
   try {
     const { files } = await receiveUpload(request, await installedStore(), { files: 1 })
     const [file] = files
-    if (!file) return refuse('Choose a CSV file.')
-    if (!/^text\//.test(file.mediaType)) return refuse(`${file.fileName} is no CSV file.`)
+    if (!file) return refuse('Choose a CSV or XLSX file.')
+    if (!/^text\//.test(file.mediaType) && file.mediaType !== CONTENT_KINDS.xlsx.mediaType)
+      return refuse(`${file.fileName} is neither a CSV file nor an XLSX workbook.`)
     await registerFile(file, { personId, programmeId: state.programme.id })
     const address = preview(file.sha256)
     return wantsJson ? Response.json({ address }) : see(address)

@@ -1,4 +1,4 @@
-import { gaugeAddress, instrumentsAddress } from '@/app/addresses'
+import { gaugeAddress, instrumentsAddress, instrumentsTableAddress } from '@/app/addresses'
 import { DeskSheet } from '@/app/frame/desk-sheet'
 import { requirePerson } from '@/app/frame/visit'
 import { Day } from '@/app/ui/date'
@@ -6,9 +6,9 @@ import { Empty } from '@/app/ui/empty'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Sign, type SignKind } from '@/app/ui/sign'
 import { readInstrumentUse, readInstruments, type InstrumentInProgramme } from '@/lib/queries/instruments'
+import { dateAtWorks } from '@/lib/settings/works'
 import { refusal } from '@/shared/policy'
 import { dueStatus, type DueStatus } from '@/shared/instruments/due-status'
-import { dateOf } from '@/shared/quantity/calendar'
 import { AddInstrumentForm, InstrumentForms } from './forms'
 
 export const metadata = { title: 'Instruments – Liquidus' }
@@ -17,7 +17,7 @@ export const metadata = { title: 'Instruments – Liquidus' }
 export default async function InstrumentsPage() {
   const person = await requirePerson(instrumentsAddress())
   const [instruments, uses] = await Promise.all([readInstruments(), readInstrumentUse(person)])
-  const today = dateOf(new Date())
+  const today = dateAtWorks(new Date())
   const mayChange = !refusal('add-instrument', { ...person, departments: [], leads: false })
   const count = (status: DueStatus) =>
     instruments.filter((instrument) => dueStatus(instrument, today) === status).length
@@ -37,6 +37,7 @@ export default async function InstrumentsPage() {
         <RuledTable
           caption="Instruments"
           captionHidden
+          take={instrumentsTableAddress()}
           rows={instruments}
           rowKey={({ id }) => id}
           columns={[

@@ -5,7 +5,16 @@ import { kindOf } from '@/shared/columns/column-kinds'
 import type { Parameter } from '@/shared/plan/parameter'
 
 /** A specified value as its parameter's declaration says to print it. */
-export function ParameterValue({ parameter, value }: { parameter: Parameter; value: unknown }) {
+export function ParameterValue({
+  parameter,
+  value,
+  take,
+}: {
+  parameter: Parameter
+  value: unknown
+  /** Where a table of it can be taken along. */
+  take?: string
+}) {
   if (value === undefined || value === null) return <span className="not-specified">not specified</span>
   if (parameter.shape.kind === 'field') return <CellValue column={parameter.shape.column} value={value} />
   return (
@@ -13,6 +22,7 @@ export function ParameterValue({ parameter, value }: { parameter: Parameter; val
       caption={`${parameter.label}, row by row`}
       columns={parameter.shape.columns}
       rows={value as readonly Record<string, unknown>[]}
+      {...(take && { take })}
     />
   )
 }
@@ -22,8 +32,10 @@ export function ValueTable({
   caption,
   columns,
   rows,
+  take,
 }: {
   caption: string
+  take?: string
   columns: Readonly<Record<string, Column>>
   rows: readonly Readonly<Record<string, unknown>>[]
 }) {
@@ -35,6 +47,7 @@ export function ValueTable({
       caption={caption}
       captionHidden
       narrow="scroll"
+      {...(take && { take })}
       rows={rows}
       rowKey={(_row, position) => position}
       columns={used.map(([key, column], position) => ({

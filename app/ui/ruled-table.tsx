@@ -1,4 +1,5 @@
 import { useId, type Key, type ReactNode } from 'react'
+import { TakeTable } from './take-table'
 
 /** One column: its heading, how a row fills it, and how it is set. */
 export type Column<Row> = {
@@ -31,6 +32,8 @@ type RuledTableProps<Row> = {
    * `cards-early` (the same, already at half a desk), or `scroll` in its own box.
    */
   narrow?: 'cards' | 'cards-early' | 'scroll'
+  /** Where the whole table can be taken along for a spreadsheet. */
+  take?: string
 }
 
 /** A ruled table with a caption; never wider than its place. */
@@ -38,6 +41,7 @@ export function RuledTable<Row>({
   caption,
   captionHidden,
   narrow = 'cards',
+  take,
   ...table
 }: RuledTableProps<Row>) {
   const captionId = useId()
@@ -52,15 +56,21 @@ export function RuledTable<Row>({
   )
   if (narrow !== 'scroll') {
     return (
-      <div className="ruled">
-        <div className={narrow === 'cards' ? 'ruled-cards' : 'ruled-cards-early'}>{body}</div>
-      </div>
+      <>
+        <div className="ruled">
+          <div className={narrow === 'cards' ? 'ruled-cards' : 'ruled-cards-early'}>{body}</div>
+        </div>
+        {take && <TakeTable address={take} what={caption} />}
+      </>
     )
   }
   return (
-    <div className="ruled ruled-scroll" role="region" aria-labelledby={captionId} tabIndex={0}>
-      {body}
-    </div>
+    <>
+      <div className="ruled ruled-scroll" role="region" aria-labelledby={captionId} tabIndex={0}>
+        {body}
+      </div>
+      {take && <TakeTable address={take} what={caption} />}
+    </>
   )
 }
 
@@ -89,7 +99,7 @@ function TableBody<Row>({
   rows = [],
   groups = [],
   rowKey,
-}: Omit<RuledTableProps<Row>, 'caption' | 'captionHidden' | 'narrow'>) {
+}: Omit<RuledTableProps<Row>, 'caption' | 'captionHidden' | 'narrow' | 'take'>) {
   const rowsOf = (some: readonly Row[]) =>
     some.map((row, position) => (
       <tr key={rowKey(row, position)} role="row">

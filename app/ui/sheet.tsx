@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react'
+import { ZoneNamed } from '@/app/forms/works'
 import { Breadcrumb, type Crumb } from './breadcrumb'
 import { MarksToPlace } from './marks-to-place'
 import { ProductMark } from './product-mark'
@@ -49,6 +50,8 @@ export function Sheet({ place, nav, person, titleBlock, headHash, children }: Sh
       <footer className="desk-footer">
         <div className="desk-footer-line">
           <p>{place.map(({ text }) => text).join(' – ')}</p>
+          {/* Who is not signed in sees no time. */}
+          {person && <ZoneNamed />}
           {headHash}
         </div>
       </footer>

@@ -16,7 +16,7 @@ export interface Context {
   readonly actor: Actor
   /** The moment of the command, RFC 3339 UTC with milliseconds. */
   readonly now: string
-  /** The same moment's date, 'YYYY-MM-DD' in UTC. */
+  /** The same moment's date, 'YYYY-MM-DD' at the works. */
   readonly today: string
   /** The programme in question; the programme being opened for `open-programme`; '' outside any. */
   readonly programmeId: string

@@ -8,6 +8,7 @@ import { parseInput } from '@/lib/commands/parse-input'
 import { readResets } from '@/lib/auth/password-reset'
 import { verifySignature, type SignatureProof } from '@/lib/auth/signature'
 import { actorInProgramme } from '@/lib/auth/actor'
+import { dateAtWorks } from '@/lib/settings/works'
 import { inTransaction, type Transaction } from '@/lib/db/transaction'
 import { log } from '@/lib/log/log'
 import { INSTALLATION_TRAIL, lockTrail, openTrail, recordEntry } from '@/lib/trail/append-entry'
@@ -77,16 +78,17 @@ async function performIn(
   { key, at = new Date() }: Circumstances,
 ): Promise<Performed> {
   const now = at.toISOString()
+  const today = dateAtWorks(at)
   const { programmeId, head } = await lockSubject(tx, command.name, input)
   const before = await recallOutcome(tx, personId, key, command.name, input)
   if (before) return { entry: undefined, outcome: before }
 
-  const actor = await actorInProgramme(tx, personId, programmeId, now.slice(0, 10))
+  const actor = await actorInProgramme(tx, personId, programmeId, today)
   refuse(partRefusal(command.name, actor))
   const context: Context = {
     actor,
     now,
-    today: now.slice(0, 10),
+    today,
     programmeId,
     head,
     // RFC 9562 version 7: of one command's rows the id tells the order, since all have one instant.

@@ -1,4 +1,3 @@
-import { fromDate, toCalendarDate } from '@internationalized/date'
 import { database } from '@/lib/db/client'
 import { whileAlone } from '@/lib/db/while-alone'
 import { digestText } from '@/lib/digest/digest-text'
@@ -6,6 +5,7 @@ import { mailServer } from '@/lib/digest/mail-server'
 import { log } from '@/lib/log/log'
 import { deskLineKey, deskOf } from '@/lib/queries/desk'
 import { settings } from '@/lib/settings/settings'
+import { dateInZone } from '@/shared/quantity/works-clock'
 
 /** The number that instances lock on, so that one of them sends and nobody is told twice. */
 const DIGEST_LOCK = 72_707_372
@@ -25,7 +25,7 @@ export async function sendDigests(now = new Date()): Promise<DigestRound> {
   const { mail, url } = settings()
   if (!mail) return { sent: 0, failed: 0 }
   const round = await whileAlone(DIGEST_LOCK, async () => {
-    const today = dayIn(mail.timeZone, now)
+    const today = dateInZone(now, mail.timeZone)
     const server = mailServer(mail)
     let [sent, failed] = [0, 0]
     try {
@@ -54,10 +54,6 @@ export async function sendDigests(now = new Date()): Promise<DigestRound> {
   })
   return round ?? { sent: 0, failed: 0 }
 }
-
-/** The date, 'YYYY-MM-DD', that it is somewhere. */
-export const dayIn = (timeZone: string, now: Date): string =>
-  toCalendarDate(fromDate(now, timeZone)).toString()
 
 interface Reader {
   readonly id: string

@@ -6,6 +6,7 @@ import { loadState } from '@/lib/programme/load-state'
 import { lockTrail, recordEntry } from '@/lib/trail/append-entry'
 import { nativeSha256 } from '@/lib/trail/native-sha256'
 import { publishHead } from '@/lib/trail/publish-head'
+import { dateAtWorks } from '@/lib/settings/works'
 import { carriedConcessions } from '@/shared/gate/carried-concessions'
 import { judgeProgramme } from '@/shared/gate/judgement'
 import type { TrailEntry } from '@/shared/trail/entry'
@@ -51,7 +52,7 @@ async function carryIn(tx: Transaction, programmeId: string, now: Date): Promise
   const head = await lockTrail(tx, programmeId)
   if (!head) throw new Error('The programme has no trail.')
   const at = now.toISOString()
-  const state = await loadState(tx, programmeId, at.slice(0, 10))
+  const state = await loadState(tx, programmeId, dateAtWorks(now))
   const carried = carriedConcessions(state.concessions, judgeProgramme(state).findings)
   if (carried.length === 0) return undefined
   for (const { concession, findingData } of carried)

@@ -5,9 +5,9 @@ import { installationMark } from '@/lib/programme/installation-mark'
 import { judgeAndLog } from '@/lib/programme/judge-and-log'
 import { loadState } from '@/lib/programme/load-state'
 import { shareUnchanged } from '@/lib/programme/share-unchanged'
+import { dateAtWorks } from '@/lib/settings/works'
 import type { Judgement } from '@/shared/gate/judgement'
 import type { ProgrammeState } from '@/shared/gate/programme-state'
-import { dateOf } from '@/shared/quantity/calendar'
 
 /** A programme's facts and all that follows from them, as of one trail entry. */
 export interface JudgedProgramme {
@@ -30,7 +30,7 @@ const kept = new LRUCache<string, Kept>({ max: MAX_KEPT })
 
 /** The programme as it stands; undefined when there is none of that code. */
 export async function judgedProgramme(code: string, now = new Date()): Promise<JudgedProgramme | undefined> {
-  const today = dateOf(now)
+  const today = dateAtWorks(now)
   const asked = database().$queryRaw<{ id: string; seq: number; hash: string }[]>`
     SELECT p."id"::text AS "id", t."seq", t."headHash" AS "hash"
     FROM "Programme" p JOIN "Trail" t ON t."id" = p."id"::text WHERE p."code" = ${code}`

@@ -5,10 +5,10 @@ import { judgedAt } from '@/lib/programme/judged'
 import { standInsOf, standingIn } from '@/lib/programme/stand-ins'
 import { lessonsToDecide } from '@/lib/queries/lessons'
 import { actorFrom } from '@/lib/queries/programme-reader'
+import { dateAtWorks } from '@/lib/settings/works'
 import type { Absent } from '@/shared/actor'
 import { deskKey, type DeskEntry } from '@/shared/desk/desk-entry'
 import { deskEntriesOf, valuesForLaterOf } from '@/shared/desk/desk-of'
-import { dateOf } from '@/shared/quantity/calendar'
 
 /** A line of a person's desk, and the programme it is of. */
 export interface DeskLine extends DeskEntry {
@@ -38,7 +38,7 @@ interface HeadRow {
 
 /** What lies on a person's desk; a few statements, and more only for programmes that changed. */
 export async function deskOf(person: DeskOwner, now = new Date()): Promise<Desk> {
-  const today = dateOf(now)
+  const today = dateAtWorks(now)
   const standIns = await standInsOf(database(), person.personId, today)
   const [heads, installation, lessons] = await Promise.all([
     database().$queryRaw<HeadRow[]>`

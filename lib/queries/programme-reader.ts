@@ -3,9 +3,9 @@ import { judgedProgramme, type JudgedProgramme } from '@/lib/programme/judged'
 import { standingIn, standInsOf } from '@/lib/programme/stand-ins'
 import { textFromAddress } from '@/lib/queries/from-address'
 import type { SignedIn } from '@/lib/auth/session'
+import { dateAtWorks } from '@/lib/settings/works'
 import type { Actor } from '@/shared/actor'
 import { readRefusal } from '@/shared/policy'
-import { dateOf } from '@/shared/quantity/calendar'
 
 /** A programme as one person may see it: what stands, and what they may do there. */
 export interface ProgrammeView extends JudgedProgramme {
@@ -36,7 +36,7 @@ export async function readProgramme(
 async function actorOn(judged: JudgedProgramme, person: SignedIn, now: Date): Promise<Actor> {
   const own = actorFrom(judged, person)
   if (readRefusal(own) === undefined || person.administrator) return own
-  const standIns = await standInsOf(database(), person.personId, dateOf(now))
+  const standIns = await standInsOf(database(), person.personId, dateAtWorks(now))
   return standingIn(own, standIns.get(judged.state.programme.id))
 }
 

@@ -4,7 +4,7 @@ import type { Prisma } from '@/lib/db/generated/client'
 import { installationMark } from '@/lib/programme/installation-mark'
 import { judgedAt, type JudgedProgramme } from '@/lib/programme/judged'
 import { standInsOf } from '@/lib/programme/stand-ins'
-import { dateOf } from '@/shared/quantity/calendar'
+import { dateAtWorks } from '@/lib/settings/works'
 
 export const PROGRAMMES_A_PAGE = 20
 
@@ -26,7 +26,7 @@ export async function readProgrammes(
   page: number,
   now = new Date(),
 ): Promise<ProgrammesPage> {
-  const own = person.auditor ? {} : await ownOf(person.personId, dateOf(now))
+  const own = person.auditor ? {} : await ownOf(person.personId, dateAtWorks(now))
   const contains = { contains: text, mode: 'insensitive' } as const
   const where = { AND: [own, text ? { OR: [{ code: contains }, { title: contains }] } : {}] }
   const [rows, found, installation] = await Promise.all([
@@ -44,7 +44,7 @@ export async function readProgrammes(
   const heads = await database().$queryRaw<
     HeadRow[]
   >`SELECT "id", "seq", "headHash" AS "hash" FROM "Trail" WHERE "id" = ANY(${ids})`
-  const today = dateOf(now)
+  const today = dateAtWorks(now)
   const programmes = await Promise.all(
     ids.flatMap((id) => {
       const head = heads.find((entry) => entry.id === id)

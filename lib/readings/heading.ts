@@ -1,6 +1,7 @@
 import type { ColumnMapping } from './column-mapping'
 import { suggestMapping } from './column-mapping'
 import { delimiterInWords, type Delimiter } from './delimiter'
+import type { FileForm } from './file-form'
 import { shortened, type ImportErrors } from './import-errors'
 import { cellRule, type CellRule } from './read-cell'
 import type { ReadingField } from './reading-field'
@@ -20,6 +21,8 @@ export type HeadingColumn = CellRule & {
   readonly index: number
   readonly heading: string
   readonly required: boolean
+  /** Where its second half stands, which is read behind it. */
+  readonly timeIndex?: number
 }
 
 /** Reads the line of headings; undefined, with the errors added, when a field that must be there is not. */
@@ -27,14 +30,16 @@ export function readHeading(
   cells: readonly string[],
   line: number,
   fields: readonly ReadingField[],
-  delimiter: Delimiter,
+  form: FileForm,
   wanted: ColumnMapping | undefined,
   errors: ImportErrors,
 ): Heading | undefined {
+  const { delimiter } = form
   const headings = withoutEmptyEnd(cells.map((cell) => cell.trim()))
   const mapping = wanted ?? suggestMapping(headings, fields)
   const before = errors.count
   const columns: HeadingColumn[] = []
+  const times = new Map<string, { readonly index: number; readonly heading: string }>()
   for (const field of fields) {
     const heading = mapping[field.name]
     if (heading === undefined) {
@@ -53,22 +58,21 @@ export function readHeading(
         `two columns are called "${shortened(heading)}"; ${field.label} can be read from one only. Rename one.`,
       )
     } else {
-      columns.push({
-        ...cellRule(field, delimiter),
-        name: field.name,
-        index,
-        heading,
-        required: field.required,
-      })
+      if (field.kind === 'time of day') times.set(field.of, { index, heading })
+      else
+        columns.push({ ...cellRule(field, form), name: field.name, index, heading, required: field.required })
     }
   }
   if (errors.count > before) return undefined
-  const used = new Set(columns.map(({ heading }) => heading))
+  const used = new Set([...columns, ...times.values()].map(({ heading }) => heading))
   return {
     width: headings.length,
     mapping,
     ignored: headings.filter((heading) => !used.has(heading)),
-    columns,
+    columns: columns.map((column) => {
+      const time = times.get(column.name)
+      return time ? { ...column, timeIndex: time.index } : column
+    }),
   }
 }
 

@@ -1,4 +1,4 @@
-import { INSTANT_FIELD, fieldsOf, type ReadingField } from '@/lib/readings/reading-field'
+import { INSTANT_FIELD, TIME_OF_DAY_FIELD, fieldsOf, type ReadingField } from '@/lib/readings/reading-field'
 import type { Characteristic } from '@/shared/records/characteristic'
 import { CHARACTERISTICS, type CharacteristicKey } from '@/shared/records/characteristics'
 import type { TestMethod } from '@/shared/methods/test-method'
@@ -29,5 +29,5 @@ export function lotTarget(code: string, method: string): ImportTarget | undefine
 /** The fields a file has to fill. */
 export const targetFields = (target: ImportTarget): ReadingField[] =>
   target.kind === 'log'
-    ? [INSTANT_FIELD, ...fieldsOf(target.characteristic.columns)]
+    ? [INSTANT_FIELD, TIME_OF_DAY_FIELD, ...fieldsOf(target.characteristic.columns)]
     : fieldsOf(target.method.columns)

@@ -2,7 +2,8 @@ import { setImmediate as othersFirst } from 'node:timers/promises'
 import type { Readings } from '@/shared/records/readings'
 import { encodingFault, readRecords } from './block-records'
 import type { ColumnMapping } from './column-mapping'
-import { detectDelimiter, type Delimiter } from './delimiter'
+import { NEUTRAL_WORKS, type Works } from '@/shared/quantity/works'
+import { detectForm, type FileForm } from './file-form'
 import { ImportErrors, type ImportError } from './import-errors'
 import { lineBlocks, LONGEST_LINE_BYTES, type LineBlock } from './line-blocks'
 import type { ReadingField } from './reading-field'
@@ -17,6 +18,10 @@ export type ImportProgress = {
 export type ImportOptions = {
   /** Which heading each field is read from; without it, the suggested ones. */
   readonly mapping?: ColumnMapping
+  /** How the file is read where it does not show that itself. */
+  readonly works?: Works
+  /** How it is to be read, instead of as it shows. */
+  readonly form?: FileForm
   /** Called now and then, and once at the end. */
   readonly onProgress?: (progress: ImportProgress) => void
   readonly maxRows?: number
@@ -30,7 +35,7 @@ export type ReadingsImport =
       readonly ok: true
       /** Column by column, by field name; instants in epoch milliseconds, an empty cell null. */
       readonly readings: Readings
-      readonly delimiter: Delimiter
+      readonly form: FileForm
       readonly mapping: ColumnMapping
       /** Headings that no field was read from. */
       readonly ignoredHeadings: readonly string[]
@@ -46,13 +51,13 @@ const MAX_ROWS = 1_000_000
 
 /**
  * Reads a CSV file of readings (RFC 4180, also with semicolons or tabs, and a byte order mark),
- * all or nothing. The first line holds the headings. With semicolons, numbers may have a decimal
- * comma. Times without a zone are UTC. Lets others run between blocks of 128 KiB.
+ * all or nothing. The first line holds the headings. Numbers, dates
+ * and times without a zone are read in the file's form. Lets others run between blocks of 128 KiB.
  */
 export async function parseReadings(
   source: Uint8Array | AsyncIterable<Uint8Array>,
   fields: readonly ReadingField[],
-  { mapping, onProgress, maxRows = MAX_ROWS, signal }: ImportOptions = {},
+  { mapping, works = NEUTRAL_WORKS, form, onProgress, maxRows = MAX_ROWS, signal }: ImportOptions = {},
 ): Promise<ReadingsImport> {
   const errors = new ImportErrors()
   const misquoted = { lines: 0 }
@@ -72,8 +77,8 @@ export async function parseReadings(
       if (!table) break
       continue
     }
-    table ??= new ReadingTable(detectDelimiter(headOf(text)), fields, mapping, errors, maxRows)
-    const goOn = readRecords(text, table.delimiter, errors, misquoted, table.take)
+    table ??= new ReadingTable(form ?? detectForm(headOf(text), works), fields, mapping, errors, maxRows)
+    const goOn = readRecords(text, table.form.delimiter, errors, misquoted, table.take)
     if (!goOn || table.isHopeless) break
     onProgress?.({ bytesRead, rows: table.rows, errorCount: errors.count })
     await othersFirst()
@@ -86,11 +91,11 @@ export async function parseReadings(
     errors.add(1, 'there are headings, but no readings below them.')
   if (errors.count > 0 || !table?.heading)
     return { ok: false, errors: inOrder(errors.listed), errorCount: errors.count }
-  const { delimiter, heading } = table
+  const { heading } = table
   return {
     ok: true,
     readings: { count: table.rows, columns: table.columns() },
-    delimiter,
+    form: table.form,
     mapping: heading.mapping,
     ignoredHeadings: heading.ignored,
   }

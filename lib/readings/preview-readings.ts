@@ -1,6 +1,7 @@
 import { encodingFault, readRecords } from './block-records'
 import { suggestMapping, type ColumnMapping } from './column-mapping'
-import { detectDelimiter, type Delimiter } from './delimiter'
+import type { Works } from '@/shared/quantity/works'
+import { detectForm, type FileForm } from './file-form'
 import { ImportErrors } from './import-errors'
 import type { ReadingField } from './reading-field'
 
@@ -8,7 +9,7 @@ const SAMPLE_ROWS = 5
 
 /** What the start of a file shows, for a person to say which column is which. */
 export type ReadingsPreview = {
-  readonly delimiter: Delimiter
+  readonly form: FileForm
   readonly headings: readonly string[]
   readonly sampleRows: readonly (readonly string[])[]
   readonly suggested: ColumnMapping
@@ -21,18 +22,20 @@ export type ReadingsPreview = {
 export function previewReadings(
   start: Uint8Array,
   fields: readonly ReadingField[],
+  works: Works,
+  chosen?: FileForm,
 ): ReadingsPreview | undefined {
   const lines = wholeLines(Buffer.from(start.buffer, start.byteOffset, start.byteLength))
   const block = { is: 'lines', bytes: lines, firstLine: 1, bytesRead: lines.length } as const
   if (encodingFault(block)) return undefined
-  const delimiter = detectDelimiter(lines.toString('utf8'))
+  const form = chosen ?? detectForm(lines.toString('utf8'), works)
   const rows: (readonly string[])[] = []
-  readRecords(block, delimiter, new ImportErrors(), { lines: 0 }, (cells) => rows.push(cells))
+  readRecords(block, form.delimiter, new ImportErrors(), { lines: 0 }, (cells) => rows.push(cells))
   const [heading, ...rest] = rows.filter((cells) => cells.some((cell) => cell.trim() !== ''))
   if (!heading) return undefined
   const headings = heading.map((cell) => cell.trim())
   return {
-    delimiter,
+    form,
     headings,
     sampleRows: rest.slice(0, SAMPLE_ROWS),
     suggested: suggestMapping(headings, fields),

@@ -1,7 +1,7 @@
-import { DECIMAL } from '@/shared/quantity/decimal-typed'
-import { isDate } from '@/shared/quantity/is-date'
-import { readRfc3339, utcEpochMs } from '@/shared/trail/rfc3339'
-import type { Delimiter } from './delimiter'
+import { dateText, dateTyped, hasShortYear } from '@/shared/quantity/date-typed'
+import { decimalTyped } from '@/shared/quantity/decimal-typed'
+import type { FileForm } from './file-form'
+import { instantRule } from './read-instant'
 import type { ReadingField } from './reading-field'
 
 /** Reads one cell, not empty and without blanks around it; undefined when it is not what the field takes. */
@@ -11,29 +11,35 @@ export type CellRule = {
   readonly read: CellReader
   /** What was expected, to follow "expected was". */
   readonly expected: string
+  /** What was expected of a text that is nearly right, when that says more. */
+  readonly why?: (text: string) => string | undefined
 }
 
 const LONGEST_TEXT = 500
-const UTC_WITHOUT_ZONE = /^(\d{4})-(\d\d)-(\d\d) (\d\d):(\d\d)(?::(\d\d)(?:\.(\d{1,9}))?)?$/
 
-/** How the cells of a field are read in a file with this separator. */
-export function cellRule(field: ReadingField, delimiter: Delimiter): CellRule {
+/** How the cells of a field are read in a file of this form. */
+export function cellRule(field: ReadingField, form: FileForm): CellRule {
   switch (field.kind) {
     case 'number': {
       const { min = -Infinity, max = Infinity, whole = false } = field
-      const toNumber = delimiter === ';' ? readNumberWithComma : readNumber
       const read: CellReader = (text) => {
-        const number = toNumber(text)
+        const number = readNumber(text, form)
         return number !== undefined && number >= min && number <= max && (!whole || Number.isInteger(number))
           ? number
           : undefined
       }
-      return { read, expected: numberInWords(field, delimiter) }
+      return { read, expected: numberInWords(field, form), why: twoNumbers }
     }
     case 'instant':
-      return { read: readInstant, expected: 'a time as 2026-03-04T10:11:12Z, or 2026-03-04 10:11 in UTC' }
+      return instantRule(form)
     case 'date':
-      return { read: readDate, expected: 'a date as 2026-03-04' }
+      return {
+        read: (text) => dateTyped(text, form.dates),
+        expected: `a date as ${dateText('2026-03-04', form.dates)}`,
+        why: (text) => (hasShortYear(text) ? 'a year of four digits' : undefined),
+      }
+    case 'time of day':
+      throw new RangeError('A time of day is read with its date.')
     case 'text': {
       const { maxLength = LONGEST_TEXT } = field
       return {
@@ -57,44 +63,22 @@ export function cellRule(field: ReadingField, delimiter: Delimiter): CellRule {
   }
 }
 
-/** A decimal number as it is written with a point; adding zero turns minus zero into zero. */
-function readNumber(text: string): number | undefined {
-  if (!DECIMAL.test(text)) return undefined
-  const number = Number(text) + 0
-  return Number.isFinite(number) ? number : undefined
+/** A decimal number without blanks; adding zero turns minus zero into zero. */
+function readNumber(text: string, { decimal }: FileForm): number | undefined {
+  const number = /\s/.test(text) ? undefined : decimalTyped(text, decimal)
+  return number === undefined ? undefined : number + 0
 }
 
-/** One comma may stand for the point; point and comma together would be a guess at thousands. */
-function readNumberWithComma(text: string): number | undefined {
-  const at = text.indexOf(',')
-  if (at < 0) return readNumber(text)
-  return text.includes('.') ? undefined : readNumber(`${text.slice(0, at)}.${text.slice(at + 1)}`)
-}
+/** Thousands are never guessed at: what could be two numbers is asked for again. */
+const twoNumbers = (text: string): string | undefined =>
+  /^[+-]?\d{1,3}(?:[.,]\d{3})+$/.test(text)
+    ? 'a number that can be read one way only, without a sign between thousands'
+    : undefined
 
-/** RFC 3339, or date and time of day without a zone, which is taken as UTC. In milliseconds since 1970. */
-function readInstant(text: string): number | undefined {
-  const withZone = readRfc3339(text)
-  if (withZone) return withZone.epochMs
-  const found = UTC_WITHOUT_ZONE.exec(text)
-  if (!found) return undefined
-  const [, year, month, day, hour, minute, second = '0', fraction = ''] = found
-  const wholeSecondMs = utcEpochMs(
-    Number(year),
-    Number(month),
-    Number(day),
-    Number(hour),
-    Number(minute),
-    Number(second),
-  )
-  return wholeSecondMs === undefined ? undefined : wholeSecondMs + Number(fraction.slice(0, 3).padEnd(3, '0'))
-}
-
-const readDate: CellReader = (text) => (isDate(text) ? text : undefined)
-
-function numberInWords(field: ReadingField & { kind: 'number' }, delimiter: Delimiter): string {
+function numberInWords(field: ReadingField & { kind: 'number' }, { decimal }: FileForm): string {
   const { min, max, whole, unit } = field
   const units = unit ? ` ${unit}` : ''
-  const kind = whole ? 'a whole number' : `a number such as ${delimiter === ';' ? '0,82 or 0.82' : '0.82'}`
+  const kind = whole ? 'a whole number' : `a number such as ${decimal === ',' ? '0,82 or 0.82' : '0.82'}`
   if (min !== undefined && max !== undefined) return `${kind} from ${min} to ${max}${units}`
   if (min !== undefined) return `${kind}, ${min}${units} or more`
   if (max !== undefined) return `${kind}, ${max}${units} or less`

@@ -12,7 +12,7 @@ export type ReadingField = {
   readonly alsoCalled?: readonly string[]
 } & FieldKind
 
-type FieldKind = NumberField | InstantField | DateField | TextField | ChoiceField
+type FieldKind = NumberField | InstantField | TimeOfDayField | DateField | TextField | ChoiceField
 
 type NumberField = {
   readonly kind: 'number'
@@ -24,6 +24,8 @@ type NumberField = {
 }
 /** Read as milliseconds since 1970-01-01T00:00:00Z. */
 type InstantField = { readonly kind: 'instant' }
+/** The time of day of an instant's column, where that holds the date alone; read together with it. */
+type TimeOfDayField = { readonly kind: 'time of day'; readonly of: string }
 /** A calendar date, kept as `YYYY-MM-DD`. */
 type DateField = { readonly kind: 'date' }
 type TextField = { readonly kind: 'text'; readonly maxLength?: number }
@@ -40,6 +42,15 @@ export const INSTANT_FIELD: ReadingField = {
   kind: 'instant',
   required: true,
   alsoCalled: ['timestamp', 'date time', 'date and time', 'datetime', 'instant', 'date', 'utc', 'time utc'],
+}
+
+/** The second half of such an instant, where date and time of day stand in columns of their own. */
+export const TIME_OF_DAY_FIELD: ReadingField = {
+  name: 'at.time',
+  label: 'Time of day, where it has a column of its own',
+  kind: 'time of day',
+  of: 'at',
+  required: false,
 }
 
 /** How a column of each kind is read from a file; a yes or no is not, since readings hold numbers and text. */

@@ -1,5 +1,5 @@
 import type { ColumnMapping } from './column-mapping'
-import type { Delimiter } from './delimiter'
+import type { FileForm } from './file-form'
 import { readHeading, type Heading, type HeadingColumn } from './heading'
 import type { ImportErrors } from './import-errors'
 import type { ReadingField } from './reading-field'
@@ -16,7 +16,7 @@ export class ReadingTable {
   private targets: readonly Target[] = []
 
   constructor(
-    readonly delimiter: Delimiter,
+    readonly form: FileForm,
     private readonly fields: readonly ReadingField[],
     private readonly wanted: ColumnMapping | undefined,
     private readonly errors: ImportErrors,
@@ -39,8 +39,7 @@ export class ReadingTable {
   /** The headings; when the line that should hold them was faulty, a reading is not taken for them. */
   private takeFirst(cells: readonly string[], line: number): void {
     const heading =
-      this.errors.count === 0 &&
-      readHeading(cells, line, this.fields, this.delimiter, this.wanted, this.errors)
+      this.errors.count === 0 && readHeading(cells, line, this.fields, this.form, this.wanted, this.errors)
     if (!heading) {
       this.isHopeless = true
       return
@@ -63,17 +62,23 @@ export class ReadingTable {
   }
 
   private commaHint(isTooLong: boolean): string {
-    return isTooLong && this.delimiter === ','
+    return isTooLong && this.form.delimiter === ','
       ? ' If numbers have a decimal comma, separate the columns by semicolons.'
       : ''
   }
 
   private takeReading(cells: readonly string[], line: number): void {
     for (const target of this.targets) {
-      const text = cells[target.index]!.trim()
+      const text = textOf(target, cells)
       const value = text === '' ? (target.required ? undefined : null) : target.read(text)
       if (value === undefined) {
-        this.errors.addCell(line, target.index + 1, target.heading, text, target.expected)
+        this.errors.addCell(
+          line,
+          target.index + 1,
+          target.heading,
+          text,
+          target.why?.(text) ?? target.expected,
+        )
       } else {
         target.values.push(value)
       }
@@ -84,6 +89,12 @@ export class ReadingTable {
     this.isHopeless = true
     this.errors.add(line, message)
   }
+}
+
+/** The cell, with that of its time of day behind it where that has a column of its own. */
+function textOf({ index, timeIndex }: Target, cells: readonly string[]): string {
+  const text = cells[index]!.trim()
+  return timeIndex === undefined ? text : `${text} ${cells[timeIndex]!.trim()}`.trim()
 }
 
 const isBlank = (cells: readonly string[]): boolean =>

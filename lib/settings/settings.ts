@@ -1,6 +1,8 @@
 import { isAbsolute, resolve, sep } from 'node:path'
 import { z } from 'zod'
 import { StartRefused } from '@/lib/settings/start-refused'
+import { NEUTRAL_NOTATION, notationOf, type Notation } from '@/shared/quantity/notation'
+import { isTimeZone } from '@/shared/quantity/works-clock'
 
 const HEAD_FILE_PLACE = 'must be an absolute path, outside the data folder'
 
@@ -43,6 +45,13 @@ const environment = z.object({
     .string()
     .refine(isTimeZone, 'is not a time zone, such as Europe/Ljubljana or UTC')
     .default('UTC'),
+  LIQUIDUS_LOCALE: z
+    .string()
+    .refine(
+      (tag) => notationOf(tag) !== undefined,
+      'is not a locale whose decimal sign is a point or a comma, such as de-DE, en-GB or en-US',
+    )
+    .optional(),
   LIQUIDUS_SMTP_URL: z
     .url({
       protocol: /^smtps?$/,
@@ -105,6 +114,10 @@ export interface Settings {
   trailHeads: { file: string | undefined; webhook: { url: string; secret: string | undefined } | undefined }
   /** The works' time zone, by its IANA name. */
   timeZone: string
+  /** The works' locale by its BCP 47 tag; undefined where none is stated. */
+  locale: string | undefined
+  /** How numbers and dates in figures are written at the works, by its locale. */
+  notation: Notation
   /** Undefined where no mail is sent. */
   mail: MailSettings | undefined
   logLevel: Environment['LOG_LEVEL']
@@ -151,6 +164,8 @@ export function readSettings(
         : undefined,
     },
     timeZone: data.LIQUIDUS_TIME_ZONE,
+    locale: data.LIQUIDUS_LOCALE,
+    notation: (data.LIQUIDUS_LOCALE && notationOf(data.LIQUIDUS_LOCALE)) || NEUTRAL_NOTATION,
     mail: mailOf(data),
     logLevel: data.LOG_LEVEL,
   }
@@ -197,15 +212,6 @@ function mailOf(data: Environment): MailSettings | undefined {
 }
 
 /** Whether the platform knows the zone: a name of the IANA time zone database, such as Europe/Ljubljana. */
-function isTimeZone(name: string): boolean {
-  try {
-    new Intl.DateTimeFormat('en', { timeZone: name })
-    return true
-  } catch {
-    return false
-  }
-}
-
 function identityProviderOf(data: Environment): IdentityProvider | undefined {
   if (!data.OIDC_ISSUER || !data.OIDC_CLIENT_ID || !data.OIDC_CLIENT_SECRET) return undefined
   return {

@@ -1,4 +1,5 @@
 import type { z } from 'zod'
+import type { Notation } from '@/shared/quantity/notation'
 import type { Unit } from '@/shared/quantity/unit'
 import type { Cell, Column } from './column'
 
@@ -13,15 +14,15 @@ export interface ColumnKind<C extends Column> {
   /** The schema of a cell that must be filled in; its messages are sentences for the person typing. */
   schema(make: SchemaMaker, column: C): z.ZodType
   /**
-   * What was typed into its field, null where the form had no such field.
+   * What was typed into its field as the works writes it, null where the form had no such field.
    * Undefined when nothing was typed or chosen; a text that cannot be read
    * stays the text it is, so that the schema's own sentence says so.
    */
-  fromTyped(typed: string | null): Cell | undefined
+  fromTyped(column: C, typed: string | null, notation: Notation): Cell | undefined
   /** A value as its field shows it, which `fromTyped` reads back. */
-  toTyped(value: unknown): string
-  /** What a cell copied from a spreadsheet is in its field; empty when it is nothing that can be chosen there. */
-  fromSpreadsheet(column: C, text: string): string
+  toTyped(column: C, value: unknown, notation: Notation): string
+  /** What a cell copied from a spreadsheet is in its field; empty when it is nothing that can stand there. */
+  fromSpreadsheet(column: C, text: string, notation: Notation): string
   /**
    * Whether a cell of stored readings, which are numbers and text only, is what
    * the schema would take. It is asked of a hundred thousand cells at once.

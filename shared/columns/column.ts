@@ -27,6 +27,8 @@ export interface ChoiceColumn<C extends string> extends ColumnBase {
 export interface TextColumn extends ColumnBase {
   readonly kind: 'text'
   readonly maxLength: number
+  /** It holds a number or a range of numbers, which are typed as the works writes them. */
+  readonly figures?: boolean
 }
 export interface FlagColumn extends ColumnBase {
   readonly kind: 'flag'
@@ -87,6 +89,7 @@ export const textColumn = (options: {
   label: string
   maxLength?: number
   help?: string
+  figures?: boolean
 }): Required<TextColumn> => ({
   ...options,
   kind: 'text',

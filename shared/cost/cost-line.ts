@@ -63,7 +63,7 @@ export const COST_COLUMNS = {
       ],
     }),
   ),
-  amount: optionalColumn(textColumn({ label: 'Amount', maxLength: 40 })),
+  amount: optionalColumn(textColumn({ label: 'Amount', maxLength: 40, figures: true })),
 } as const
 
 /** A row of an answer's amounts as it is read: for one alternative of the study it was asked in, or for all. */

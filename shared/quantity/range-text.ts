@@ -1,4 +1,5 @@
 import { decimalTyped } from './decimal-typed'
+import type { DecimalSign } from './notation'
 
 /** A range as it is stored: its two ends in the language's own decimal writing, parted by two dots. */
 export type RangeText = `${number}..${number}`
@@ -14,10 +15,13 @@ export interface Range {
  * "120..150" or "120 - 150". The number when there is one, or both ends are the
  * same; the range as it is stored, the lower end first; undefined for anything else.
  */
-export function numberOrRangeTyped(typed: string): number | RangeText | undefined {
-  const one = decimalTyped(typed)
+export function numberOrRangeTyped(
+  typed: string,
+  decimal: DecimalSign = '.',
+): number | RangeText | undefined {
+  const one = decimalTyped(typed, decimal)
   if (one !== undefined) return one
-  const ends = typed.split(PARTING).map((end) => decimalTyped(end.trim()))
+  const ends = typed.split(PARTING).map((end) => decimalTyped(end.trim(), decimal))
   const [first, second] = ends
   if (ends.length !== 2 || first === undefined || second === undefined) return undefined
   return first === second ? first : rangeText({ from: Math.min(first, second), to: Math.max(first, second) })

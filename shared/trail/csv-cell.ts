@@ -1,3 +1,5 @@
+import type { DecimalSign } from '@/shared/quantity/notation'
+
 /** A value that an exported cell can hold. */
 export type CsvValue = string | number | boolean | null | undefined
 
@@ -44,5 +46,15 @@ export function csvCell(value: CsvValue): string {
 
 /** One record: cells between commas, ended by CRLF (RFC 4180 section 2, rule 1). */
 export const csvLine = (cells: readonly CsvValue[]): string => `${cells.map(csvCell).join(',')}\r\n`
+
+/**
+ * The same with this decimal sign. Where that is a comma, semicolons part the cells, as spreadsheets of such locales
+ * write and read them.
+ */
+export const csvLineWith = (cells: readonly CsvValue[], decimal: DecimalSign): string =>
+  decimal === '.' ? csvLine(cells) : `${cells.map(withComma).join(';')}\r\n`
+
+const withComma = (value: CsvValue): string =>
+  typeof value === 'number' ? csvCell(value).replace('.', ',') : csvCell(value)
 
 const quoted = (text: string): string => `"${text.replaceAll('"', '""')}"`

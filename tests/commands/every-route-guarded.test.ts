@@ -24,7 +24,7 @@ import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
 const METHODS = ['GET', 'HEAD', 'POST', 'PUT', 'PATCH', 'DELETE', 'OPTIONS'] as const
 
 /** Who may, and who may not though signed in with a password of their own. A new route needs its row here. */
-const ROUTES: Readonly<Record<string, { may: Role; mayNot: Role }>> = {
+const ROUTES: Readonly<Record<string, { may: Role; mayNot: Role | 'nobody' }>> = {
   'GET administration/bundle': { may: 'auditor', mayNot: 'lead' },
   'GET administration/csv': { may: 'administrator', mayNot: 'quality' },
   'GET administration/verification': { may: 'administrator', mayNot: 'design' },
@@ -40,6 +40,10 @@ const ROUTES: Readonly<Record<string, { may: Role; mayNot: Role }>> = {
   'GET programmes/[code]/logs/[log]/would-find': { may: 'design', mayNot: 'stranger' },
   'POST programmes/[code]/lots/[lot]/file': { may: 'quality', mayNot: 'production' },
   'POST programmes/[code]/lots/[lot]/import/run': { may: 'quality', mayNot: 'administrator' },
+  // Everybody who is signed in reads the register, and may have a table read that is their own.
+  'GET instruments/table': { may: 'design', mayNot: 'nobody' },
+  'POST tables/rows': { may: 'production', mayNot: 'nobody' },
+  'GET programmes/[code]/tables/[table]': { may: 'production', mayNot: 'stranger' },
   'GET programmes/[code]/trail/bundle': { may: 'auditor', mayNot: 'stranger' },
   'GET programmes/[code]/trail/csv': { may: 'design', mayNot: 'administrator' },
   'GET programmes/[code]/trail/verification': { may: 'production', mayNot: 'stranger' },
@@ -160,6 +164,7 @@ async function ask(name: string, accept = '*/*'): Promise<{ answer: Response; bo
     log: 'FLUX 5%',
     lot: 'LOT 5%',
     action: '1',
+    table: 'lots',
     evidence: name.includes('/board/') ? boardFiles : evidence,
   }
   const answer = await found.get(name)!(request, { params: Promise.resolve(params) })
@@ -207,6 +212,7 @@ describe.each(Object.entries(ROUTES))('%s', (name, { may, mayNot }) => {
   })
 
   test(`is refused to ${mayNot}, and nothing is read`, async () => {
+    if (mayNot === 'nobody') return
     await signInHere(world.person[mayNot])
     const { answer, bodyWasRead } = await ask(name)
     expect(answer.status).toBe(403)

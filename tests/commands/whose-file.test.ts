@@ -64,7 +64,7 @@ const preview = async (world: World, who: Who, sha256: string) =>
     sha256,
     { personId: world.person[who], programmeId: await idOf(world) },
     targetFields(logTarget('FLUX', 'flux-density')),
-    undefined,
+    { mapping: undefined, form: {} },
   )
 
 const NOT_THERE = { ok: false, fields: { file: 'Upload it again.' } }

@@ -27,6 +27,8 @@ test('with nothing set, everything has a default and nothing is open to the netw
     trustedProxies: 0,
     trailHeads: { file: undefined, webhook: undefined },
     timeZone: 'UTC',
+    locale: undefined,
+    notation: { decimal: '.', dates: 'year first' },
     mail: undefined,
     logLevel: 'info',
   })

@@ -11,6 +11,7 @@ import {
 } from '@/shared/columns/column'
 import { kindOf } from '@/shared/columns/column-kinds'
 import { columnSchema } from '@/shared/columns/column-schema'
+import { NEUTRAL_NOTATION, notationOf } from '@/shared/quantity/notation'
 import { readingsFromRows } from '@/shared/records/readings-from-rows'
 import { anyCell } from './any-value'
 
@@ -28,6 +29,8 @@ const COLUMNS: Readonly<Record<ColumnKindName, Column>> = {
   flag: flagColumn({ label: 'Plated' }),
   date: dateColumn({ label: 'Day' }),
 }
+/** As locales write: de-DE, en-US, en-GB, sv-SE and none stated. */
+const NOTATIONS = [...['de-DE', 'en-US', 'en-GB', 'sv-SE'].map((tag) => notationOf(tag)!), NEUTRAL_NOTATION]
 /** As it stands in readings, which hold numbers and text only. */
 const asReading = (value: unknown) =>
   readingsFromRows([{ cell: value as number }]).columns['cell']?.[0] as number | string
@@ -56,15 +59,15 @@ describe.each(Object.entries(COLUMNS))('a %s', (_kind, column) => {
 
   test('law: what its field shows of a value is read back as that value, and accepted', () => {
     fc.assert(
-      fc.property(anyCell(column), (value) => {
-        const back = kind.fromTyped(kind.toTyped(value))
+      fc.property(anyCell(column), fc.constantFrom(...NOTATIONS), (value, notation) => {
+        const back = kind.fromTyped(column, kind.toTyped(column, value, notation), notation)
         expect(back === value).toBe(true)
         expect(accepts(back)).toBe(true)
       }),
     )
   })
   test('law: nothing typed is nothing, and nothing is refused', () => {
-    expect(kind.fromTyped('')).toBeUndefined()
+    expect(kind.fromTyped(column, '', NEUTRAL_NOTATION)).toBeUndefined()
     expect(accepts(undefined)).toBe(false)
   })
   test('law: readings take every value that the schema takes, and no other cell', () => {
@@ -76,7 +79,7 @@ describe.each(Object.entries(COLUMNS))('a %s', (_kind, column) => {
     )
     fc.assert(
       fc.property(JUNK, (cell) => {
-        const value = typeof cell === 'number' ? cell : kind.fromTyped(cell)
+        const value = typeof cell === 'number' ? cell : kind.fromTyped(column, cell, NEUTRAL_NOTATION)
         const same = value !== undefined && asReading(value) === cell
         // A text is kept with the blanks around it; a number that was typed is no cell of text.
         const kept = column.kind === 'text' && typeof cell === 'string' && cell.trim() === value

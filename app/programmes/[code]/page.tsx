@@ -1,7 +1,8 @@
-import { newItemAddress, printAddress, routeCardAddress, summaryAddress } from '@/app/addresses'
+import { newItemAddress, printAddress, routeCardAddress, summaryAddress, tableAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { statusOf } from '@/app/programmes/status'
+import { TakeTable } from '@/app/ui/take-table'
 import { ButtonLink } from '@/app/ui/button'
 import { refusal } from '@/shared/policy'
 import { RouteCard } from './route-card'
@@ -29,6 +30,7 @@ export default programmePage(async ({ visit }) => {
       {(readable) => (
         <>
           <RouteCard view={readable} />
+          <TakeTable address={tableAddress(readable.code, 'findings')} what="All findings" />
           <p className="form-actions">
             <ButtonLink href={printAddress(readable.code)}>Print pack: the programme in full</ButtonLink>{' '}
             <a href={summaryAddress(readable.code)}>Summary on two sheets</a>

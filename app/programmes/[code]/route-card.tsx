@@ -8,6 +8,7 @@ import { Section } from '@/app/ui/section'
 import { statusMark } from '@/app/ui/status-mark'
 import { verdictMark } from '@/app/ui/verdict-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { dateAtWorks } from '@/lib/settings/works'
 import type { GateState } from '@/shared/gate/gate'
 import type { ItemState } from '@/shared/gate/item-status'
 import { approvableBy } from '@/shared/gate/sign-list'
@@ -147,7 +148,7 @@ function gateMessage(gate: GateState | undefined): string {
   const signed = gate.signatures.at(-1)?.signature
   switch (gate.status) {
     case 'open':
-      return `signed ${signed?.at.slice(0, 10) ?? ''}`
+      return `signed ${signed ? dateAtWorks(new Date(signed.at)) : ''}`
     case 'lapsed':
       return 'changed since it was signed'
     case 'ready':

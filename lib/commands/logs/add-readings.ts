@@ -3,8 +3,9 @@ import { defineCommand } from '@/lib/commands/command'
 import { line, programmeCode } from '@/lib/commands/inputs'
 import { batchRecord, readingsInput, refuseBadReadings, sourceFile } from '@/lib/commands/readings-input'
 import { claimFile } from '@/lib/evidence/claim-file'
+import { dateAtWorks } from '@/lib/settings/works'
 import { numberColumn, type Column } from '@/shared/columns/column'
-import { dateOf, MS_PER_DAY } from '@/shared/quantity/calendar'
+import { MS_PER_DAY } from '@/shared/quantity/calendar'
 import { CHARACTERISTICS, type CharacteristicKey } from '@/shared/records/characteristics'
 import type { Characteristic } from '@/shared/records/characteristic'
 import { Refused } from '@/shared/refused'
@@ -45,7 +46,7 @@ export const addReadings = defineCommand({
       throw new Refused('The file did not arrive. Upload it again.', { file: 'Upload it again.' })
     if (twin)
       throw new Refused(
-        `This very file was imported on ${dateOf(twin.at)} (${twin.count} readings). Nothing was stored twice.`,
+        `This very file was imported on ${dateAtWorks(twin.at)} (${twin.count} readings). Nothing was stored twice.`,
       )
     const characteristic: Characteristic = CHARACTERISTICS[log.characteristic as CharacteristicKey]
     refuseBadReadings(readings, logColumns(characteristic, Date.parse(now)), characteristic.sharesOfWhole)

@@ -12,8 +12,8 @@ export const CHOICE_COLUMN: ColumnKind<Choice> = {
     make.enum(options.map(({ value }) => value) as [string, ...string[]], {
       error: `${label}: choose one of the listed values.`,
     }),
-  fromTyped: (typed) => typed?.trim() || undefined,
-  toTyped: String,
+  fromTyped: (_column, typed) => typed?.trim() || undefined,
+  toTyped: (_column, value) => String(value),
   fromSpreadsheet({ options }, text) {
     const asked = text.toLowerCase()
     return options.find(({ value, label }) => value === text || label.toLowerCase() === asked)?.value ?? ''

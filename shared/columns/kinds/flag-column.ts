@@ -9,8 +9,8 @@ const yesOrNo = (_column: FlagColumn, value: unknown): string => (isYes(value) ?
 export const FLAG_COLUMN: ColumnKind<FlagColumn> = {
   schema: (make, { label }) => make.boolean({ error: `${label} is yes or no.` }),
   // Nothing chosen is never a no; only a box to tick that is not there at all is one.
-  fromTyped: (typed) => (typed === '' ? undefined : typed === 'yes' || typed === 'on'),
-  toTyped: (value) => (value === true ? 'yes' : 'no'),
+  fromTyped: (_column, typed) => (typed === '' ? undefined : typed === 'yes' || typed === 'on'),
+  toTyped: (_column, value) => (value === true ? 'yes' : 'no'),
   fromSpreadsheet(_column, text) {
     if (/^(yes|y|true|1|x)$/i.test(text)) return 'yes'
     return /^(no|n|false|0)$/i.test(text) ? 'no' : ''

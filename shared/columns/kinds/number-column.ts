@@ -2,7 +2,7 @@ import type { NumberColumn } from '@/shared/columns/column'
 import type { ColumnKind } from '@/shared/columns/column-kind'
 import { numberWanted } from '@/shared/columns/number-wanted'
 import { isToldFromZero } from '@/shared/quantity/smallest-number'
-import { decimalTyped } from '@/shared/quantity/decimal-typed'
+import { decimalText, decimalTyped } from '@/shared/quantity/decimal-typed'
 import { formatQuantity } from '@/shared/quantity/format'
 
 const inWords = ({ unit }: NumberColumn, value: unknown): string =>
@@ -19,11 +19,12 @@ export const NUMBER_COLUMN: ColumnKind<NumberColumn> = {
       .refine(isToldFromZero, `${label} is too small to be told from zero: enter 0.`)
     return whole ? number.int(`${label} must be a whole number.`) : number
   },
-  fromTyped(typed) {
+  fromTyped(_column, typed, { decimal }) {
     const text = typed?.trim() ?? ''
-    return text ? (decimalTyped(text) ?? text) : undefined
+    return text ? (decimalTyped(text, decimal) ?? text) : undefined
   },
-  toTyped: String,
+  toTyped: (_column, value, { decimal }) =>
+    typeof value === 'number' ? decimalText(value, decimal) : String(value),
   fromSpreadsheet: (_column, text) => text,
   readingTest:
     ({ min, max, whole }) =>

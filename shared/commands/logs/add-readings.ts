@@ -19,7 +19,7 @@ export const addReadings = defineFace({
     subject: `${log}, ${characteristicName(characteristic)}`,
     what: `${counted(readings, 'reading', 'readings')}, ${
       first === last ? minuteOf(first) : `${minuteOf(first)} to ${minuteOf(last)}`
-    } UTC`,
+    }`,
   }),
   leads: ({ log }) => ({ kind: 'log', log }),
 })

@@ -17,7 +17,7 @@ export const resetPassword = defineFace({
   }),
   reads: ({ person, oneTimePasswordUntil: until }) => ({
     subject: person,
-    what: until && `good until ${minuteOf(until)} UTC`,
+    what: until && `good until ${minuteOf(until)}`,
   }),
   leads: ({ personId }) => ({ kind: 'person', personId }),
 })

@@ -4,6 +4,7 @@ import { cellError } from '@/app/forms/editor-rows'
 import { pastedInto, spreadsheetCells } from '@/app/forms/spreadsheet-cells'
 import { choiceColumn, dateColumn, flagColumn, numberColumn, textColumn } from '@/shared/columns/column'
 import { columnSchema } from '@/shared/columns/column-schema'
+import { NEUTRAL_NOTATION } from '@/shared/quantity/notation'
 
 const COLUMNS = {
   name: textColumn({ label: 'Name' }),
@@ -31,12 +32,14 @@ describe('what was typed into a field', () => {
     ['', undefined],
     ['1,35', '1,35'],
     ['abc', 'abc'],
-  ])('the number %j is %j', (typed, value) => expect(cellFrom(COLUMNS.holeMm, typed)).toBe(value))
+  ])('the number %j is %j', (typed, value) =>
+    expect(cellFrom(COLUMNS.holeMm, typed, NEUTRAL_NOTATION)).toBe(value),
+  )
 
   test('a number typed wrongly is passed on, so that its own sentence says so', () => {
     const value = valueFromForm(formOf({ value: '1,35' }), 'value', COLUMNS.holeMm)
     expect(columnSchema(COLUMNS.holeMm).safeParse(value).error?.issues[0]?.message).toBe(
-      'Hole must be a number.',
+      'Hole must be a number. Write 1,35 with the decimal sign of the works and nothing between thousands.',
     )
   })
   test('a number left empty is to be filled in', () => {
@@ -46,15 +49,15 @@ describe('what was typed into a field', () => {
     )
   })
   test('a yes or no that nobody chose is not a no', () => {
-    expect(cellFrom(COLUMNS.plated, '')).toBeUndefined()
-    expect(cellFrom(COLUMNS.plated, 'no')).toBe(false)
-    expect(cellFrom(COLUMNS.plated, 'yes')).toBe(true)
-    expect(cellFrom(COLUMNS.plated, null)).toBe(false)
+    expect(cellFrom(COLUMNS.plated, '', NEUTRAL_NOTATION)).toBeUndefined()
+    expect(cellFrom(COLUMNS.plated, 'no', NEUTRAL_NOTATION)).toBe(false)
+    expect(cellFrom(COLUMNS.plated, 'yes', NEUTRAL_NOTATION)).toBe(true)
+    expect(cellFrom(COLUMNS.plated, null, NEUTRAL_NOTATION)).toBe(false)
   })
   test('comes back into its field as it was', () => {
-    expect(textOfCell(COLUMNS.plated, false)).toBe('no')
-    expect(textOfCell(COLUMNS.holeMm, 0)).toBe('0')
-    expect(textOfCell(dateColumn({ label: 'Day' }), undefined)).toBe('')
+    expect(textOfCell(COLUMNS.plated, false, NEUTRAL_NOTATION)).toBe('no')
+    expect(textOfCell(COLUMNS.holeMm, 0, NEUTRAL_NOTATION)).toBe('0')
+    expect(textOfCell(dateColumn({ label: 'Day' }), undefined, NEUTRAL_NOTATION)).toBe('')
   })
 })
 
@@ -102,15 +105,13 @@ describe('cells pasted from a spreadsheet', () => {
   })
   test('one cell is left to the browser', () => expect(spreadsheetCells('1.35\n', COLUMNS)).toBeUndefined())
   test('a choice goes by its words or its value, and what is neither stays unchosen', () => {
-    expect(['Flat ribbon', 'flat', 'bent'].map((text) => pastedInto(COLUMNS.shape, text))).toEqual([
-      'flat',
-      'flat',
-      '',
-    ])
+    expect(
+      ['Flat ribbon', 'flat', 'bent'].map((text) => pastedInto(COLUMNS.shape, text, NEUTRAL_NOTATION)),
+    ).toEqual(['flat', 'flat', ''])
   })
   test('a yes and a no in the ways they are written; other words are neither', () => {
     const pasted = ['yes', 'TRUE', '1', 'No', 'false', '0', '', 'maybe']
-    expect(pasted.map((text) => pastedInto(COLUMNS.plated, text))).toEqual([
+    expect(pasted.map((text) => pastedInto(COLUMNS.plated, text, NEUTRAL_NOTATION))).toEqual([
       'yes',
       'yes',
       'yes',

@@ -34,8 +34,8 @@ describe('a profile as a recorder writes it', () => {
   })
   test('seconds need a start; without one nothing is made up', async () => {
     const { readings } = await read('seconds;TC1\n0;25\n1;26,5\n')
-    expect(withInstants(readings, Number.NaN)).toMatchObject({
-      message: expect.stringContaining('when the pass began'),
+    expect(withInstants(readings, { message: 'Give the date and the time of day.' })).toMatchObject({
+      message: expect.stringContaining('When did the pass begin?'),
     })
   })
   test('instants are taken as they are, and seconds beside them are left out', async () => {

@@ -11,7 +11,7 @@ import { questionFrom, USUAL_SETTINGS } from '@/app/programmes/[code]/sampling/p
 import { planForLot } from '@/shared/sampling/sampling-plan'
 
 const asked = (given: Record<string, string>) => {
-  const { question } = questionFrom(given, USUAL_SETTINGS)
+  const { question } = questionFrom(given, USUAL_SETTINGS, '.')
   if (!question) throw new Error('It could not be planned.')
   return {
     question,
@@ -61,7 +61,7 @@ describe('what stands in the address', () => {
     [{ share: '0' }, 'share'],
     [{ confidence: '100' }, 'confidence'],
   ])('%j is told at its field', (given, field) => {
-    expect(questionFrom(given, USUAL_SETTINGS).problems).toHaveProperty(field)
+    expect(questionFrom(given, USUAL_SETTINGS, '.').problems).toHaveProperty(field)
   })
 
   test('whatever it is, it is planned or explained, and never thrown at', () => {
@@ -80,7 +80,7 @@ describe('what stands in the address', () => {
     })
     fc.assert(
       fc.property(given, (one) => {
-        const { question, problems } = questionFrom(one, USUAL_SETTINGS)
+        const { question, problems } = questionFrom(one, USUAL_SETTINGS, '.')
         if (!question) {
           expect(Object.values(problems).join('')).not.toBe('')
           return

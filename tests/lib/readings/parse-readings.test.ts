@@ -10,6 +10,7 @@ import {
 import { previewReadings } from '@/lib/readings/preview-readings'
 import { INSTANT_FIELD, type ReadingField } from '@/lib/readings/reading-field'
 import { csvLine } from '@/shared/trail/csv-cell'
+import { NEUTRAL_WORKS } from '@/shared/quantity/works'
 
 const DENSITY: ReadingField = {
   name: 'densityGPerMl',
@@ -90,7 +91,7 @@ describe('files that are right', () => {
   test('says how it was read', async () => {
     const result = await importOf('Nr;Density;Time\n1;0,8;2026-03-04 10:00\n')
     expect(result).toMatchObject({
-      delimiter: ';',
+      form: { delimiter: ';', decimal: ',' },
       mapping: { at: 'Time', densityGPerMl: 'Density' },
       ignoredHeadings: ['Nr'],
     })
@@ -339,8 +340,8 @@ describe('a look at the start of a file', () => {
     const start = Buffer.from(
       '\ufeffTime;Density\n2026-03-04 10:00;0,8\n2026-03-04 10:01;0,81\n2026-03-04 10',
     )
-    expect(previewReadings(start, FIELDS)).toEqual({
-      delimiter: ';',
+    expect(previewReadings(start, FIELDS, NEUTRAL_WORKS)).toEqual({
+      form: { delimiter: ';', decimal: ',', dates: 'year first', timeZone: 'UTC' },
       headings: ['Time', 'Density'],
       sampleRows: [
         ['2026-03-04 10:00', '0,8'],
@@ -350,8 +351,8 @@ describe('a look at the start of a file', () => {
     })
   })
   test('what cannot be read shows nothing', () => {
-    expect(previewReadings(Buffer.from('Gr\xf6\xdfe\n', 'latin1'), FIELDS)).toBeUndefined()
-    expect(previewReadings(Buffer.alloc(0), FIELDS)).toBeUndefined()
+    expect(previewReadings(Buffer.from('Gr\xf6\xdfe\n', 'latin1'), FIELDS, NEUTRAL_WORKS)).toBeUndefined()
+    expect(previewReadings(Buffer.alloc(0), FIELDS, NEUTRAL_WORKS)).toBeUndefined()
   })
 })
 

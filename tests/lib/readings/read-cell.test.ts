@@ -3,6 +3,14 @@ import { describe, expect, test } from 'vitest'
 import type { Delimiter } from '@/lib/readings/delimiter'
 import { cellRule } from '@/lib/readings/read-cell'
 import { INSTANT_FIELD, type ReadingField } from '@/lib/readings/reading-field'
+import type { FileForm } from '@/lib/readings/file-form'
+
+const formOf = (delimiter: Delimiter): FileForm => ({
+  delimiter,
+  decimal: delimiter === ';' ? ',' : '.',
+  dates: 'year first',
+  timeZone: 'UTC',
+})
 
 const density: ReadingField = { name: 'd', label: 'Density', kind: 'number', required: true }
 
@@ -33,18 +41,18 @@ describe('numbers', () => {
     [',', '12 °C', undefined],
     [',', '٣', undefined],
   ])('separator %j: %j is %s', (delimiter, text, number) => {
-    expect(cellRule(density, delimiter).read(text)).toBe(number)
+    expect(cellRule(density, formOf(delimiter)).read(text)).toBe(number)
   })
 
   test('minus zero is zero, which the record can hold', () => {
-    expect(Object.is(cellRule(density, ',').read('-0.0'), 0)).toBe(true)
+    expect(Object.is(cellRule(density, formOf(',')).read('-0.0'), 0)).toBe(true)
   })
 
   test('limits belong to the field, and are named', () => {
-    const rule = cellRule({ ...density, min: 0.5, max: 1.5, unit: 'g/ml' }, ',')
+    const rule = cellRule({ ...density, min: 0.5, max: 1.5, unit: 'g/ml' }, formOf(','))
     expect(['0.4999', '0.5', '1.5', '1.5001'].map(rule.read)).toEqual([undefined, 0.5, 1.5, undefined])
     expect(rule.expected).toBe('a number such as 0.82 from 0.5 to 1.5 g/ml')
-    const count = cellRule({ ...density, min: 0, whole: true }, ';')
+    const count = cellRule({ ...density, min: 0, whole: true }, formOf(';'))
     expect(['3', '3,0', '3,5', '-1'].map(count.read)).toEqual([3, 3, undefined, undefined])
     expect(count.expected).toBe('a whole number, 0 or more')
   })
@@ -53,15 +61,15 @@ describe('numbers', () => {
     fc.assert(
       fc.property(fc.double({ noDefaultInfinity: true, noNaN: true }), (number) => {
         const text = String(number)
-        expect(cellRule(density, ',').read(text)).toBe(number + 0)
-        expect(cellRule(density, ';').read(text.replace('.', ','))).toBe(number + 0)
+        expect(cellRule(density, formOf(',')).read(text)).toBe(number + 0)
+        expect(cellRule(density, formOf(';')).read(text.replace('.', ','))).toBe(number + 0)
       }),
     )
   })
 })
 
 describe('instants', () => {
-  const { read } = cellRule(INSTANT_FIELD, ',')
+  const { read } = cellRule(INSTANT_FIELD, formOf(','))
   test.each<[string, string | undefined]>([
     ['2026-03-04T10:11:12Z', '2026-03-04T10:11:12.000Z'],
     ['2026-03-04T11:11:12.5+01:00', '2026-03-04T10:11:12.500Z'],
@@ -85,20 +93,20 @@ describe('instants', () => {
 
 test('dates, text and choices', () => {
   const common = { name: 'x', label: 'X', required: true } as const
-  const date = cellRule({ ...common, kind: 'date' }, ',')
+  const date = cellRule({ ...common, kind: 'date' }, formOf(','))
   expect(['2026-03-04', '2026-02-29', '4.3.2026', '2026-3-4'].map(date.read)).toEqual([
     '2026-03-04',
     undefined,
     undefined,
     undefined,
   ])
-  const text = cellRule({ ...common, kind: 'text', maxLength: 3 }, ',')
+  const text = cellRule({ ...common, kind: 'text', maxLength: 3 }, formOf(','))
   expect(['abc', 'abcd'].map(text.read)).toEqual(['abc', undefined])
   const options = [
     { value: 'hand', label: 'Hand soldering' },
     { value: 'wave', label: 'Wave' },
   ]
-  const choice = cellRule({ ...common, kind: 'choice', options }, ',')
+  const choice = cellRule({ ...common, kind: 'choice', options }, formOf(','))
   expect(['hand', 'HAND SOLDERING', 'wave', 'dip'].map(choice.read)).toEqual([
     'hand',
     'hand',

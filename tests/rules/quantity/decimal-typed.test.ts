@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { numberColumn } from '@/shared/columns/column'
 import { kindOf } from '@/shared/columns/column-kinds'
 import { decimalTyped } from '@/shared/quantity/decimal-typed'
+import { NEUTRAL_NOTATION } from '@/shared/quantity/notation'
 
 describe('a number as a person types it', () => {
   test.each([
@@ -40,6 +41,6 @@ describe('a number as a person types it', () => {
 
 test('a column of a table passes 0x10 on as the text it is, for its sentence to refuse', () => {
   const column = numberColumn({ label: 'Thickness', unit: 'mm', min: 0, max: 100 })
-  expect(kindOf(column).fromTyped('0x10')).toBe('0x10')
-  expect(kindOf(column).fromTyped('16')).toBe(16)
+  expect(kindOf(column).fromTyped(column, '0x10', NEUTRAL_NOTATION)).toBe('0x10')
+  expect(kindOf(column).fromTyped(column, '16', NEUTRAL_NOTATION)).toBe(16)
 })

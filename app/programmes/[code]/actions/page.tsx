@@ -1,5 +1,5 @@
 import { notFound } from 'next/navigation'
-import { actionsAddress, itemAddress } from '@/app/addresses'
+import { actionsAddress, itemAddress, tableAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Day } from '@/app/ui/date'
@@ -82,6 +82,7 @@ function ActionTable({
   return (
     <RuledTable
       caption={caption}
+      take={tableAddress(view.code, 'actions')}
       captionHidden
       rows={actions}
       rowKey={({ number }) => number}

@@ -1,6 +1,7 @@
 import { ageingAddress } from '@/app/addresses'
 import { Button } from '@/app/ui/button'
 import { NumberField } from '@/app/ui/field'
+import { works } from '@/lib/settings/works'
 import { formatNumber } from '@/shared/quantity/format'
 
 interface AgeingFormProps {
@@ -23,7 +24,7 @@ export function AgeingForm({ code, given, specified, problems }: AgeingFormProps
         name="store"
         label="Store"
         unit="°C"
-        defaultValue={given['store'] ?? formatNumber(specified.temperatureC ?? 25)}
+        defaultValue={given['store'] ?? asTyped(specified.temperatureC ?? 25)}
         error={problems['store']}
       />
       <NumberField
@@ -37,7 +38,7 @@ export function AgeingForm({ code, given, specified, problems }: AgeingFormProps
         name="months"
         label="Storage time to cover"
         unit="months"
-        defaultValue={given['months'] ?? formatNumber(specified.months || 12)}
+        defaultValue={given['months'] ?? asTyped(specified.months || 12)}
         error={problems['months']}
       />
       <NumberField
@@ -61,3 +62,5 @@ export function AgeingForm({ code, given, specified, problems }: AgeingFormProps
     </form>
   )
 }
+
+const asTyped = (value: number): string => formatNumber(value).replace('.', works().notation.decimal)

@@ -2,6 +2,7 @@ import type { AgeingMethod } from '@/shared/materials/ageing-methods'
 import { commonPractice } from '@/shared/sources/provenance'
 import type { Store } from '@/shared/physics/ageing-equivalence'
 import { decimalTyped } from '@/shared/quantity/decimal-typed'
+import type { DecimalSign } from '@/shared/quantity/notation'
 import { formatQuantity } from '@/shared/quantity/format'
 
 /** What is asked on the page of ageings, as it stands in the address. */
@@ -26,11 +27,12 @@ type Specified = { readonly temperatureC?: number | undefined; readonly months?:
 export function ageingQuestionFrom(
   given: Readonly<Record<string, string | undefined>>,
   specified: Specified,
+  decimal: DecimalSign,
 ): AskedAgeing {
   const problems: Record<string, string> = {}
   const read = (name: string, otherwise: number, [min, max]: readonly [number, number], message: string) => {
     const typed = given[name]?.trim()
-    const value = typed ? (decimalTyped(typed.replace(',', '.')) ?? NaN) : otherwise
+    const value = typed ? (decimalTyped(typed, decimal) ?? NaN) : otherwise
     if (!(value >= min && value <= max)) problems[name] = message
     return value
   }

@@ -2,6 +2,7 @@ import { ageingAddress, itemAddress, lotsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { works } from '@/lib/settings/works'
 import { boardStorageMonths, leadStorageMonths, storageTemperature } from '@/shared/plan/parameters/storage'
 import { AgeingForm } from './ageing-form'
 import { AgeingsShown } from './ageings-shown'
@@ -25,7 +26,7 @@ export default programmePage(async ({ visit, code, searchParams: given }) => {
     >
       {(view) => {
         const specified = storeSpecified(view)
-        const { question, problems } = ageingQuestionFrom(given, specified)
+        const { question, problems } = ageingQuestionFrom(given, specified, works().notation.decimal)
         return (
           <>
             <p className="section-lead">

@@ -1,4 +1,4 @@
-import { concessionAddress, findingAddress } from '@/app/addresses'
+import { concessionAddress, findingAddress, tableAddress } from '@/app/addresses'
 import { RuledTable } from '@/app/ui/ruled-table'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { findRule } from '@/shared/catalogue/standard-plan'
@@ -20,6 +20,7 @@ export function ConcessionTable({ view, concessions, withFinding = false }: Conc
   return (
     <RuledTable
       caption="Concessions and deviation permits"
+      take={tableAddress(view.code, 'concessions')}
       captionHidden
       rows={concessions}
       rowKey={({ number }) => number}

@@ -1,5 +1,6 @@
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { LateRevision } from '@/lib/queries/late-revisions'
+import { dateAtWorks } from '@/lib/settings/works'
 import { changeCostOn, changeCostOverTime, type ChangeCost } from '@/shared/cost/change-cost'
 import { costsByDecision, decisionCosts, type DecisionCost } from '@/shared/cost/decision-costs'
 import { expectedAndActual, type ExpectedAndActual } from '@/shared/cost/expected-and-actual'
@@ -53,7 +54,7 @@ export function costsOf(
     const on = firstSigned(state, stage)
     return on ? [{ on, name: STAGE_NAMES[stage], change: changeCostOn(on, facts, unit) }] : []
   })
-  const begun = [...state.revisions.values()].map(({ at }) => at.slice(0, 10)).sort()[0] ?? today
+  const begun = [...state.revisions.values()].map(({ at }) => dateAtWorks(new Date(at))).sort()[0] ?? today
   return {
     boards,
     hourCost,
@@ -71,7 +72,7 @@ export function costsOf(
     gates,
     late: read.revisions.map((revision) => ({
       revision,
-      change: changeCostOn(revision.at.slice(0, 10), facts, unit),
+      change: changeCostOn(dateAtWorks(new Date(revision.at)), facts, unit),
     })),
   }
 }
@@ -80,5 +81,5 @@ export function costsOf(
 const firstSigned = ({ gateSignatures }: ProgrammeView['state'], stage: Stage): string | undefined =>
   gateSignatures
     .filter((signature) => signature.stage === stage && signature.department === 'quality')
-    .map(({ at }) => at.slice(0, 10))
+    .map(({ at }) => dateAtWorks(new Date(at)))
     .sort()[0]

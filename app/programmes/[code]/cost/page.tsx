@@ -1,4 +1,5 @@
-import { costAddress } from '@/app/addresses'
+import { TakeTable } from '@/app/ui/take-table'
+import { costAddress, tableAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { lateRevisions } from '@/lib/queries/late-revisions'
@@ -67,6 +68,7 @@ export default programmePage(async ({ visit }) => {
           <Ceiling view={readable} ceiling={ceiling} standing={standing} />
           <ByClass costs={costs} code={readable.code} />
           <ByDecision costs={costs} code={readable.code} />
+          <TakeTable address={tableAddress(readable.code, 'costs')} what="Amounts answered" />
           <WhenCheaper costs={costs} code={readable.code} />
         </>
       )}

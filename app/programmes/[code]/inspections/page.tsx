@@ -1,7 +1,8 @@
-import { benchAddress, inspectionsAddress } from '@/app/addresses'
+import { benchAddress, inspectionsAddress, tableAddress } from '@/app/addresses'
 import { GatesShut } from '@/app/frame/gates-shut'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
+import { TakeTable } from '@/app/ui/take-table'
 import { ButtonLink } from '@/app/ui/button'
 import { formatNumber } from '@/shared/quantity/format'
 import { STAGE_OF_INSPECTION } from '@/shared/gate/shut-gates'
@@ -63,6 +64,8 @@ export default programmePage<object, { find?: string; page?: string }>(
               </>
             }
             <AssembliesSeen view={view} find={find} page={Number.parseInt(page, 10) || 1} />
+            <TakeTable address={tableAddress(view.code, 'inspections')} what="All inspections" />
+            <TakeTable address={tableAddress(view.code, 'defects')} what="All defects" />
           </>
         )}
       </ProgrammeSheet>

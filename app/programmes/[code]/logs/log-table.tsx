@@ -1,4 +1,4 @@
-import { findingAddress, logAddress } from '@/app/addresses'
+import { findingAddress, logAddress, tableAddress } from '@/app/addresses'
 import { Moment } from '@/app/ui/date'
 import { CellValue } from '@/app/ui/parameter-value'
 import { RuledTable, type RowGroup } from '@/app/ui/ruled-table'
@@ -13,6 +13,7 @@ export function LogTable({ view, logs }: { view: ProgrammeView; logs: readonly L
   return (
     <RuledTable
       caption="Logs by characteristic"
+      take={tableAddress(view.code, 'logs')}
       captionHidden
       groups={byCharacteristic(logs)}
       rowKey={({ id }) => id}

@@ -1,5 +1,5 @@
 import { dispositionInWords } from '@/shared/records/lot-identity'
-import { lotAddress } from '@/app/addresses'
+import { lotAddress, tableAddress } from '@/app/addresses'
 import { Day } from '@/app/ui/date'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { VerdictMark } from '@/app/ui/verdict-mark'
@@ -13,6 +13,7 @@ export function LotTable({ view, lots }: { view: ProgrammeView; lots: readonly L
   return (
     <RuledTable
       caption="Lots"
+      take={tableAddress(view.code, 'lots')}
       captionHidden
       rows={[...lots].reverse().sort(newestFirst)}
       rowKey={({ id }) => id}

@@ -5,9 +5,11 @@ import {
   lotsAddress,
   samplingAddress,
   storageAddress,
+  tableAddress,
 } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
+import { TakeTable } from '@/app/ui/take-table'
 import { ButtonLink } from '@/app/ui/button'
 import { Empty } from '@/app/ui/empty'
 import { refusal } from '@/shared/policy'
@@ -46,7 +48,10 @@ export default programmePage(async ({ visit, code }) => {
               <ButtonLink href={assembliesAddress(code)}>Find an assembly</ButtonLink>
             </p>
             {lots.length > 0 ? (
-              <LotTable view={view} lots={lots} />
+              <>
+                <LotTable view={view} lots={lots} />
+                <TakeTable address={tableAddress(code, 'lot-tests')} what="Tests of all lots" />
+              </>
             ) : (
               <Empty title="No lots yet">
                 Every delivery of laminate, boards, coupons, components and consumables is a lot.

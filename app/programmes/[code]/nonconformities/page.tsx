@@ -1,4 +1,9 @@
-import { newNonconformityAddress, nonconformitiesAddress, nonconformityAddress } from '@/app/addresses'
+import {
+  newNonconformityAddress,
+  nonconformitiesAddress,
+  nonconformityAddress,
+  tableAddress,
+} from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { ButtonLink } from '@/app/ui/button'
@@ -47,6 +52,7 @@ export default programmePage(async ({ visit, code }) => {
           ) : (
             <RuledTable
               caption="Nonconformities"
+              take={tableAddress(code, 'nonconformities')}
               captionHidden
               rows={rows}
               rowKey={({ number }) => number}

@@ -1,3 +1,4 @@
+import { tableAddress } from '@/app/addresses'
 import { randomUUID } from 'node:crypto'
 import { AnsweredDisclosure } from '@/app/forms/answered-disclosure'
 import { CommandForm } from '@/app/forms/command-form'
@@ -30,6 +31,7 @@ export function MemberTable({ view }: { view: ProgrammeView }) {
   return (
     <RuledTable
       caption="Members"
+      take={tableAddress(view.code, 'members')}
       captionHidden
       rows={DEPARTMENTS.flatMap((department) => members.filter((member) => member.department === department))}
       rowKey={({ personId, department }) => `${personId} ${department}`}

@@ -2,6 +2,7 @@ import { Moment } from '@/app/ui/date'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { works } from '@/lib/settings/works'
 import { answerInWords } from '@/shared/gate/answer-in-words'
 import { letterOf } from '@/shared/gate/option-letter'
 import { optionCostCase } from '@/shared/cost/option-cost'
@@ -21,7 +22,7 @@ import { itemTitle } from '../options/study-table'
 export function StudyPrinted({ view, study }: { view: ProgrammeView; study: OptionStudy }) {
   const { number, title, openedBy, openedAt } = study
   const comparison = compareOptions(view.state, view.judgement, standing(study.alternatives))
-  const { question, problem } = costQuestion({}, view.state.facts.values)
+  const { question, problem } = costQuestion({}, view.state.facts.values, works().notation.decimal)
   return (
     <Section level={3} heading={`Study ${number}: ${title}`} lead={comparisonLead(comparison)}>
       <p>

@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto'
-import { reviewAddress, reviewsAddress } from '@/app/addresses'
+import { reviewAddress, reviewsAddress, tableAddress } from '@/app/addresses'
 import { AnsweredDisclosure } from '@/app/forms/answered-disclosure'
 import { CommandForm } from '@/app/forms/command-form'
 import { TextBox } from '@/app/forms/fields'
@@ -44,6 +44,7 @@ export default programmePage(async ({ visit, code }) => {
           ) : (
             <RuledTable
               caption="Reviews"
+              take={tableAddress(view.code, 'reviews')}
               captionHidden
               rows={reviews}
               rowKey={({ number }) => number}

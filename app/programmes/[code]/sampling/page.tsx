@@ -2,6 +2,7 @@ import { lotsAddress, samplingAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { samplingSpecified } from '@/shared/sampling/sampling-of-lot'
+import { works } from '@/lib/settings/works'
 import { settingsOf } from '@/shared/sampling/sampling-reads'
 import { governingRequirement } from '@/shared/plan/requirement'
 import { sampleConfidenceMin } from '@/shared/plan/limits/evaluation-sampling'
@@ -28,7 +29,7 @@ export default programmePage(async ({ visit, code, searchParams: given }) => {
       {({ state: { facts } }) => {
         const stated = samplingSpecified(facts)
         const specified = stated ? settingsOf(stated) : USUAL_SETTINGS
-        const { question, problems = {} } = questionFrom(given, specified)
+        const { question, problems = {} } = questionFrom(given, specified, works().notation.decimal)
         const confidence = governingRequirement(sampleConfidenceMin, facts.requirements).value / 100
         return (
           <>

@@ -1,4 +1,5 @@
 import { decimalTyped } from '@/shared/quantity/decimal-typed'
+import type { DecimalSign } from '@/shared/quantity/notation'
 import type { SamplingSettings } from '@/shared/sampling/sampling-plan'
 import { INSPECTION_LEVELS } from '@/shared/statistics/sampling/code-letters'
 import { SEVERITIES, type Severity } from '@/shared/statistics/sampling/single-plan'
@@ -25,11 +26,12 @@ export type AskedQuestion =
 export function questionFrom(
   given: Readonly<Record<string, string | undefined>>,
   specified: SamplingSettings,
+  decimal: DecimalSign,
 ): AskedQuestion {
   const problems: Record<string, string> = {}
   const numberWithin = (name: string, otherwise: number, min: number, max: number, message: string) => {
     const typed = given[name]?.trim()
-    const value = typed ? (decimalTyped(typed.replace(',', '.')) ?? NaN) : otherwise
+    const value = typed ? (decimalTyped(typed, decimal) ?? NaN) : otherwise
     if (!(value >= min && value <= max)) problems[name] = message
     return value
   }

@@ -6,6 +6,7 @@ import {
   inspectionLevel,
   samplingScheme,
 } from '@/shared/plan/parameters/evaluation-sampling'
+import { works } from '@/lib/settings/works'
 import type { SamplingSettings } from '@/shared/sampling/sampling-plan'
 import { SEVERITIES } from '@/shared/statistics/sampling/single-plan'
 import { formatNumber } from '@/shared/quantity/format'
@@ -57,14 +58,14 @@ export function PlannerForm({ code, given, specified, problems }: PlannerFormPro
         name="share"
         label="Zero acceptance: share to be found"
         unit="%"
-        defaultValue={given['share'] ?? formatNumber(fraction * 100)}
+        defaultValue={given['share'] ?? asTyped(fraction * 100)}
         error={problems['share']}
       />
       <NumberField
         name="confidence"
         label="Zero acceptance: confidence"
         unit="%"
-        defaultValue={given['confidence'] ?? formatNumber(confidence * 100)}
+        defaultValue={given['confidence'] ?? asTyped(confidence * 100)}
         error={problems['confidence']}
       />
       <Button type="submit" kind="primary">
@@ -80,3 +81,5 @@ function choicesOf({ shape }: Chosen) {
   if (shape.kind !== 'field' || shape.column.kind !== 'choice') return []
   return shape.column.options.map(({ value, label }) => ({ value, text: label }))
 }
+
+const asTyped = (value: number): string => formatNumber(value).replace('.', works().notation.decimal)

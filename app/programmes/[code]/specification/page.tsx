@@ -1,6 +1,7 @@
-import { compareAddress, specificationAddress } from '@/app/addresses'
+import { compareAddress, specificationAddress, tableAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
+import { TakeTable } from '@/app/ui/take-table'
 import { Empty } from '@/app/ui/empty'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
@@ -30,6 +31,7 @@ export default programmePage<object, Record<string, string | string[] | undefine
       >
         {(view) => (
           <>
+            <TakeTable address={tableAddress(code, 'specification')} what="Every value" />
             <FilterForm code={code} filter={filter} />
             {filter.shown !== 'relaxed' && <Values view={view} filter={filter} />}
             <Limits view={view} filter={filter} />

@@ -5,6 +5,7 @@ import { Digest } from '@/app/ui/digest'
 import { Empty } from '@/app/ui/empty'
 import { Pagination } from '@/app/ui/pagination'
 import { Section } from '@/app/ui/section'
+import { TakeTable } from '@/app/ui/take-table'
 import { ENTRIES_A_PAGE, readTrail, trailSearchFrom } from '@/lib/queries/trail'
 import { verdictOnStored } from '@/lib/trail/verify-stored'
 import { Entries } from './entries'
@@ -42,10 +43,10 @@ export default programmePage<object, Record<string, string | string[] | undefine
               heading="Proof"
               lead="Verifying shows an entry that was changed, left out, moved or cut off, and anything stored – approvals, signatures, readings, files – that is not what the entries say. A chain rewritten with all that it speaks of shows only against a newest hash kept elsewhere: on a print, in an export, or in the file the installation names."
               aside={
-                <span className="mark-row">
+                <div className="mark-row">
                   <a href={`${at}/bundle`}>Export for the standalone verifier</a>
-                  <a href={`${at}/csv`}>Export as CSV</a>
-                </span>
+                  <TakeTable address={`${at}/csv`} what="All entries" />
+                </div>
               }
             >
               {verdict && <Verdict verdict={verdict} />}

@@ -1,6 +1,8 @@
 import { Digest } from '@/app/ui/digest'
 import { countText } from '@/app/ui/group-digits'
 import { Notice } from '@/app/ui/notice'
+import { useWorks } from '@/app/forms/works'
+import { wallTimeOf } from '@/shared/quantity/works-clock'
 import { breakCountOf, breaksInWords, type StoredVerdict } from '@/shared/stored/stored-verdict'
 import type { ClockStep } from '@/shared/trail/trail-break'
 
@@ -62,6 +64,7 @@ function Broken({ verdict }: { verdict: StoredVerdict }) {
 
 /** No break: a clock that was set back does it, and the chain holds all the same. */
 function ClockSteps({ steps }: { steps: readonly ClockStep[] }) {
+  const { timeZone } = useWorks()
   if (steps.length === 0) return null
   return (
     <Notice kind="warning" announced title="Time runs backwards in this trail">
@@ -72,7 +75,7 @@ function ClockSteps({ steps }: { steps: readonly ClockStep[] }) {
       <ul className="finding-notes">
         {steps.slice(0, MAX_SHOWN).map(({ seq, at, before }) => (
           <li key={seq}>
-            Entry {seq} says {timeInWords(at)}, the one before it {timeInWords(before)}.
+            Entry {seq} says {timeInWords(at, timeZone)}, the one before it {timeInWords(before, timeZone)}.
           </li>
         ))}
       </ul>
@@ -82,7 +85,8 @@ function ClockSteps({ steps }: { steps: readonly ClockStep[] }) {
 }
 
 /** To the millisecond: the clock may have gone back by less than a second. */
-const timeInWords = (at: string): string => at.replace('T', ' ').replace('Z', ' UTC')
+const timeInWords = (at: string, timeZone: string): string =>
+  `${wallTimeOf(Date.parse(at), timeZone).replace('T', ' ')}${at.slice(19, 23)}`
 
 const filesInWords = (files: number): string =>
   files === 0 ? 'no file' : files === 1 ? '1 file' : `${countText(files)} files`

@@ -2,8 +2,7 @@
 import { agreementAddress } from '@/app/addresses'
 import type { FormState } from '@/app/forms/form-state'
 import { submit } from '@/app/forms/submit'
-import { text } from '@/app/forms/typed-text'
-import { decimalTyped } from '@/shared/quantity/decimal-typed'
+import { numberTyped, text } from '@/app/forms/typed-text'
 import { callsPasted } from './calls-pasted'
 import { callMeantBy } from './call-meant'
 
@@ -28,7 +27,7 @@ export async function recordBlindCalls(_state: FormState, form: FormData): Promi
     study: text(form, 'study'),
     calledOn: text(form, 'calledOn'),
     inspector: text(form, 'inspector'),
-    round: decimalTyped(text(form, 'round')) ?? 0,
+    round: numberTyped(form, 'round') ?? 0,
   }
   const kept = positionsOf(form).filter(
     (at) => text(form, `calls.${at}.call`) || text(form, `calls.${at}.known`),

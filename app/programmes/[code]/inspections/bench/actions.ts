@@ -3,6 +3,7 @@ import { benchAddress } from '@/app/addresses'
 import { formAction } from '@/app/forms/form-action'
 import { typedIn } from '@/app/forms/form-state'
 import { numberTyped, text } from '@/app/forms/typed-text'
+import { notationIn } from '@/app/forms/works-in-form'
 import { kindMeantBy } from '@/shared/inspection/typed-defect-kind'
 import { decimalTyped } from '@/shared/quantity/decimal-typed'
 import { rowsTyped } from './defect-typed'
@@ -23,15 +24,15 @@ const inspectionOf = (form: FormData) => ({
   defects: rowsTyped(typedIn(form)).map(({ joint, kind, xMm, yMm, note }) => ({
     kind: kindMeantBy(kind) ?? kind,
     joint,
-    xMm: numberIn(xMm),
-    yMm: numberIn(yMm),
+    xMm: numberIn(xMm, form),
+    yMm: numberIn(yMm, form),
     note: note.trim() || undefined,
   })),
   note: text(form, 'inspections.0.note'),
 })
 
 /** A number as typed; a text that is none is passed on, so that it is told back. */
-function numberIn(typed: string): number | string | undefined {
-  const plain = typed.trim().replace(',', '.')
-  return plain ? (decimalTyped(plain) ?? typed) : undefined
+function numberIn(typed: string, form: FormData): number | string | undefined {
+  const plain = typed.trim()
+  return plain ? (decimalTyped(plain, notationIn(form).decimal) ?? typed) : undefined
 }

@@ -1,7 +1,8 @@
 'use client'
 import type { MouseEvent } from 'react'
+import { useWorks } from '@/app/forms/works'
 import type { BoardOutline } from '@/shared/inspection/board-outline'
-import { decimalTyped } from '@/shared/quantity/decimal-typed'
+import { decimalText, decimalTyped } from '@/shared/quantity/decimal-typed'
 import type { DefectTyped } from './defect-typed'
 
 interface PlaceOnBoardProps {
@@ -17,6 +18,7 @@ const MARGIN_MM = 4
 
 /** The board’s plan, soldered side, to click on; the same as typing the millimetres. */
 export function PlaceOnBoard({ outline, components, defects, active, onPlace }: PlaceOnBoardProps) {
+  const { notation } = useWorks()
   if (!outline)
     return (
       <p className="field-hint bench-plan">
@@ -28,7 +30,8 @@ export function PlaceOnBoard({ outline, components, defects, active, onPlace }: 
     const matrix = event.currentTarget.getScreenCTM()
     if (!matrix) return
     const at = new DOMPoint(event.clientX, event.clientY).matrixTransform(matrix.inverse())
-    const within = (mm: number, max: number) => String(Math.round(Math.min(max, Math.max(0, mm)) * 2) / 2)
+    const within = (mm: number, max: number) =>
+      decimalText(Math.round(Math.min(max, Math.max(0, mm)) * 2) / 2, notation.decimal)
     onPlace(within(at.x, lengthMm), within(widthMm - at.y, widthMm))
   }
   const size = Math.max(lengthMm, widthMm) / 40
@@ -60,7 +63,7 @@ export function PlaceOnBoard({ outline, components, defects, active, onPlace }: 
           travel
         </text>
         {defects.map(({ xMm, yMm }, at) => {
-          const [x, y] = [xMm, yMm].map((mm) => decimalTyped(mm.replace(',', '.')) ?? NaN) as [number, number]
+          const [x, y] = [xMm, yMm].map((mm) => decimalTyped(mm, notation.decimal) ?? NaN) as [number, number]
           if (xMm === '' || yMm === '' || Number.isNaN(x + y)) return null
           return (
             <g key={at} className={at === active ? 'ink-carmine' : 'ink-copper'}>

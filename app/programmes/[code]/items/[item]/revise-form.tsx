@@ -2,7 +2,7 @@
 import { useRef, useState } from 'react'
 import { AnsweredDisclosure } from '@/app/forms/answered-disclosure'
 import { ColumnField } from '@/app/forms/column-field'
-import { cellFrom, rowsFromForm } from '@/app/forms/column-value'
+import { rowsFromForm, valueFromForm } from '@/app/forms/column-value'
 import { CommandForm, useFormState } from '@/app/forms/command-form'
 import { LinesBox } from '@/app/forms/fields'
 import { TableEditor } from '@/app/forms/table-editor'
@@ -174,5 +174,5 @@ function ValueBoxes({
 
 const valueIn = (form: FormData, shape: ParameterShape): unknown =>
   shape.kind === 'field'
-    ? cellFrom(shape.column, form.get('value'))
+    ? valueFromForm(form, 'value', shape.column)
     : rowsFromForm(form, 'value', shape.columns)

@@ -5,6 +5,7 @@ import { LinesBox, PickBox } from '@/app/forms/fields'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { dateAtWorks } from '@/lib/settings/works'
 import type { ItemState } from '@/shared/gate/item-status'
 import { refusal } from '@/shared/policy'
 import { decideSetAside, proposeSetAside, restoreItem } from '@/app/forms/command-actions'
@@ -43,7 +44,7 @@ export function TailoredOut({ view, state }: { view: ProgrammeView; state: ItemS
       <p>
         {tailoredOut.proposedByName}: {tailoredOut.reason}
         {tailoredOut.agreed &&
-          ` Agreed by ${tailoredOut.agreed.byName} on ${tailoredOut.agreed.at.slice(0, 10)}.`}
+          ` Agreed by ${tailoredOut.agreed.byName} on ${dateAtWorks(new Date(tailoredOut.agreed.at))}.`}
       </p>
       {mayDecide && (
         <CommandForm

@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto'
-import { parameterAddress } from '@/app/addresses'
+import { parameterAddress, tableAddress } from '@/app/addresses'
 import { Day } from '@/app/ui/date'
 import { ParameterValue } from '@/app/ui/parameter-value'
 import { Section } from '@/app/ui/section'
@@ -54,7 +54,11 @@ function Value({ view, state, asked, fromBoard, parameter, facts }: ValueProps) 
         {!revision && mayStayEmpty(parameter) && <span className="field-optional"> (optional)</span>}
       </h3>
       <div className="value-now">
-        <ParameterValue parameter={parameter} value={revision?.value} />
+        <ParameterValue
+          parameter={parameter}
+          value={revision?.value}
+          take={tableAddress(view.code, 'parameter', key)}
+        />
       </div>
       <p className="value-why">
         {revision ? (

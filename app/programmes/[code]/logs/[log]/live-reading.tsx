@@ -1,5 +1,6 @@
 'use client'
 import { useEffect, useRef, useState, type ReactNode } from 'react'
+import { WORKS_FIELDS } from '@/app/forms/works-in-form'
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import { WANTS_REMEDY, type Verdict } from '@/shared/rules/finding'
 
@@ -60,10 +61,10 @@ export function LiveReading({ address, children }: { address: string; children: 
 
 /** The reading as typed, for the address. */
 function askedOf(form: FormData): string {
-  const cells = [...form].flatMap(([name, value]) =>
-    name.startsWith('readings.0.') && typeof value === 'string'
-      ? [[name.slice('readings.0.'.length), value]]
-      : [],
-  )
+  const cells = [...form].flatMap(([name, value]) => {
+    if (typeof value !== 'string') return []
+    if (name.startsWith('readings.0.')) return [[name.slice('readings.0.'.length), value]]
+    return Object.values<string>(WORKS_FIELDS).includes(name) ? [[name, value]] : []
+  })
   return new URLSearchParams(cells).toString()
 }

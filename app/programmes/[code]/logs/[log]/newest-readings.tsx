@@ -1,6 +1,8 @@
 import { Section } from '@/app/ui/section'
 import { ValueTable } from '@/app/ui/parameter-value'
+import { works } from '@/lib/settings/works'
 import { textColumn } from '@/shared/columns/column'
+import { wallTimeOf } from '@/shared/quantity/works-clock'
 import type { Characteristic } from '@/shared/records/characteristic'
 import type { Log } from '@/shared/records/log'
 
@@ -13,10 +15,7 @@ export function NewestReadings({ log, characteristic }: { log: Log; characterist
   const shown = Math.min(SHOWN, count)
   const close = hasSeconds(log)
   const rows = Array.from({ length: shown }, (_, back) => count - 1 - back).map((index) => ({
-    at: new Date(Number(columns['at']?.[index]))
-      .toISOString()
-      .slice(0, close ? 21 : 16)
-      .replace('T', ' '),
+    at: readAt(Number(columns['at']?.[index]), close),
     ...Object.fromEntries(
       Object.keys(characteristic.columns).map((name) => [name, columns[name]?.[index] ?? undefined]),
     ),
@@ -25,11 +24,17 @@ export function NewestReadings({ log, characteristic }: { log: Log; characterist
     <Section heading="Newest readings" lead={`${shown} of ${count}`}>
       <ValueTable
         caption="Readings, newest first"
-        columns={{ at: textColumn({ label: 'Time, UTC' }), ...characteristic.columns }}
+        columns={{ at: textColumn({ label: `Time, ${works().timeZone}` }), ...characteristic.columns }}
         rows={rows}
       />
     </Section>
   )
+}
+
+/** By the works' clock, to the minute or to the tenth of a second. */
+function readAt(instant: number, close: boolean): string {
+  const time = wallTimeOf(instant, works().timeZone).replace('T', ' ')
+  return close ? `${time}.${Math.floor((instant % 1000) / 100)}` : time.slice(0, 16)
 }
 
 /** Readings that follow within the minute are told to the tenth of a second. */

@@ -1,9 +1,10 @@
 import { notFound } from 'next/navigation'
-import { logAddress, logsAddress } from '@/app/addresses'
+import { logAddress, logsAddress, tableAddress } from '@/app/addresses'
 import { NonconformitiesFrom } from '@/app/deliberation/open-nonconformity-from'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { CsvUpload } from '@/app/imports/csv-upload'
+import { TakeTable } from '@/app/ui/take-table'
 import { ButtonLink } from '@/app/ui/button'
 import { Section } from '@/app/ui/section'
 import { refusal } from '@/shared/policy'
@@ -62,6 +63,9 @@ export default programmePage<{ log: string }, ChartAsked & { metal?: string; ref
               <LogFindings view={view} log={log} />
               {isLevel(log.characteristic) && <Signals view={view} log={log} />}
               <NewestReadings log={log} characteristic={characteristic} />
+              {log.readings.count > 0 && (
+                <TakeTable address={tableAddress(view.code, 'log-readings', log.code)} what="All readings" />
+              )}
               <NonconformitiesFrom view={view} source={{ kind: 'log', key: log.code }} />
               {may && (
                 <Section id="import" heading="Import readings from a file">

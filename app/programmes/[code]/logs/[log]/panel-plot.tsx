@@ -4,6 +4,7 @@ import { extentOf } from '@/app/drawing/extent'
 import type { Numbers } from '@/app/drawing/numbers-table'
 import type { RunMark } from '@/app/drawing/run-marks'
 import { Moment } from '@/app/ui/date'
+import { works } from '@/lib/settings/works'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Unit } from '@/shared/quantity/unit'
 import type { ChartChoice } from '@/shared/charts/chart-choice'
@@ -37,7 +38,7 @@ export function PanelPlot({ log, label, unit, panel, choice, rules, specificatio
       title={`${log}: ${what}`}
       description={`${instants.length} points of ${what.toLowerCase()} over time; ${signals.length} signals.`}
       up={{ label: what, unit }}
-      across={{ kind: 'time', title: 'Date and time, UTC', places: instants }}
+      across={{ kind: 'time', title: `Date and time, ${works().timeZone}`, places: instants }}
       lines={panel.lines}
       limits={panel}
       stretches={panel.phases}

@@ -4,7 +4,9 @@ import { ColumnField } from '@/app/forms/column-field'
 import { CommandForm } from '@/app/forms/command-form'
 import { TextBox } from '@/app/forms/fields'
 import { SubmitButton } from '@/app/ui/submit-button'
+import { works } from '@/lib/settings/works'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { wallTimeOf } from '@/shared/quantity/works-clock'
 import type { Characteristic } from '@/shared/records/characteristic'
 import type { Log } from '@/shared/records/log'
 import { addReading } from '../actions'
@@ -18,7 +20,8 @@ interface ReadingFormProps {
 
 /** One reading, typed in at the line. */
 export function ReadingForm({ view, log, characteristic }: ReadingFormProps) {
-  const now = new Date().toISOString().slice(0, 16)
+  const { timeZone } = works()
+  const now = wallTimeOf(new Date().getTime(), timeZone).slice(0, 16)
   return (
     <CommandForm
       action={addReading}
@@ -34,7 +37,7 @@ export function ReadingForm({ view, log, characteristic }: ReadingFormProps) {
         <TextBox
           name="readings.0.at"
           type="datetime-local"
-          label="Read at, UTC"
+          label={`Read at, ${timeZone}`}
           defaultValue={now}
           required
         />

@@ -1,3 +1,4 @@
+import { tableAddress } from '@/app/addresses'
 import { Disclosure } from '@/app/ui/disclosure'
 import { Empty } from '@/app/ui/empty'
 import { Facts } from '@/app/ui/facts'
@@ -75,7 +76,12 @@ function Test({ view, lot, test, corrections }: TestProps) {
         summary={shown < count ? `The first ${shown} of ${count} readings` : `${count} readings`}
         printed={false}
       >
-        <ValueTable caption={`Readings of ${method.label}`} columns={method.columns} rows={rows} />
+        <ValueTable
+          caption={`Readings of ${method.label}`}
+          columns={method.columns}
+          rows={rows}
+          take={tableAddress(view.code, 'test-readings', test.id)}
+        />
       </Disclosure>
       <CorrectTest view={view} test={test} method={method} corrections={corrections} />
       <WithdrawTest view={view} test={test} />

@@ -43,7 +43,7 @@ export function NewTest({ view, lot, given }: NewTestProps) {
           label="Its readings"
           defaultValue={by}
           choices={[
-            { value: 'file', text: 'From a CSV file' },
+            { value: 'file', text: 'From a CSV or XLSX file' },
             { value: 'hand', text: 'Typed in' },
           ]}
         />
@@ -60,7 +60,7 @@ export function NewTest({ view, lot, given }: NewTestProps) {
             </Caution>
           )}
           {by === 'hand' ? (
-            <TypedTest view={view} lot={lot} method={method} />
+            <TypedTest view={view} lot={lot} method={method} given={given} />
           ) : (
             <CsvUpload
               action={`${address}/file?${new URLSearchParams({ method: method.key })}`}

@@ -1,43 +1,88 @@
+import { Fragment } from 'react'
 import { ColumnField } from '@/app/forms/column-field'
 import { cellFrom } from '@/app/forms/column-value'
 import { ChoiceBox, TextBox } from '@/app/forms/fields'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { works } from '@/lib/settings/works'
 import type { TestMethod } from '@/shared/methods/test-method'
+import type { Lot } from '@/shared/records/lot'
+import { conditionsToStartFrom, type SpecifiedStart } from '@/shared/sampling/conditions-to-start-from'
 
 interface TestFactsProps {
   view: ProgrammeView
+  lot: Lot
   method: TestMethod
   /** What was typed before, by the name of its field. */
-  given?: Readonly<Record<string, string | undefined>>
+  given: Readonly<Record<string, string | undefined>>
 }
 
 /** When, by whom, with what and under which conditions a lot was tested. */
-export function TestFacts({ view, method, given = {} }: TestFactsProps) {
+export function TestFacts({ view, lot, method, given }: TestFactsProps) {
+  const starts = conditionsToStartFrom(view.state.facts, lot, method)
+  const start = starts[Number(given['start'] ?? 0)] ?? starts[0]
+  const { notation } = works()
   return (
-    <div className="form-row">
-      <TextBox
-        name="testedOn"
-        type="date"
-        label="Tested on"
-        defaultValue={given['testedOn'] ?? view.state.facts.today}
-        required
-      />
-      <TextBox
-        name="testedBy"
-        label="Tested by"
-        defaultValue={given['testedBy'] ?? view.actor.name}
-        required
-      />
-      <InstrumentBox view={view} chosen={given['instrument'] ?? ''} />
-      {Object.entries(method.conditions).map(([name, column]) => (
-        <ColumnField
-          key={name}
-          name={`conditions.${name}`}
-          column={column}
-          value={cellFrom(column, given[`conditions.${name}`] ?? null)}
+    <>
+      <StartsToChoose starts={starts} chosen={start} given={given} />
+      <div className="form-row">
+        <TextBox
+          name="testedOn"
+          type="date"
+          label="Tested on"
+          defaultValue={given['testedOn'] ?? view.state.facts.today}
+          required
         />
-      ))}
-    </div>
+        <TextBox
+          name="testedBy"
+          label="Tested by"
+          defaultValue={given['testedBy'] ?? view.actor.name}
+          required
+        />
+        <InstrumentBox view={view} chosen={given['instrument'] ?? ''} />
+        {Object.entries(method.conditions).map(([name, column]) => (
+          <ColumnField
+            key={name}
+            name={`conditions.${name}`}
+            column={column}
+            value={cellFrom(column, given[`conditions.${name}`] ?? '', notation) ?? start?.values[name]}
+            {...(start && name in start.values && { hint: fromSpecification(column.help) })}
+          />
+        ))}
+      </div>
+    </>
+  )
+}
+
+const fromSpecification = (help: string | undefined): string =>
+  [help, 'Filled in from the specification.'].filter(Boolean).join(' ')
+
+interface StartsToChooseProps {
+  starts: readonly SpecifiedStart[]
+  chosen: SpecifiedStart | undefined
+  given: TestFactsProps['given']
+}
+
+/** Of several conditions that the programme states, which one the boxes start with, and the ways to the others. */
+function StartsToChoose({ starts, chosen, given }: StartsToChooseProps) {
+  if (starts.length < 2 || !chosen) return null
+  const asked = Object.entries(given).filter((entry): entry is [string, string] => entry[1] !== undefined)
+  return (
+    <p className="field-hint">
+      The programme states {starts.length} conditions for this test; the boxes start with: {chosen.message}
+      {chosen.tried ? ' (tested already)' : ''}.{' '}
+      {starts.map((other, at) =>
+        other === chosen ? null : (
+          <Fragment key={other.message}>
+            <a
+              href={`?${new URLSearchParams([...asked.filter(([name]) => name !== 'start'), ['start', String(at)]])}`}
+            >
+              Start with: {other.message}
+            </a>
+            {other.tried ? ' (tested already) ' : ' '}
+          </Fragment>
+        ),
+      )}
+    </p>
   )
 }
 

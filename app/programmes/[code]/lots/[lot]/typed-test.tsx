@@ -12,8 +12,16 @@ import { TestFacts } from './test-facts'
 const BLANK_ROWS = Array.from({ length: 11 }, () => ({}))
 const MAX_TYPED = 500
 
+interface TypedTestProps {
+  view: ProgrammeView
+  lot: Lot
+  method: TestMethod
+  /** What the address asks for. */
+  given: Readonly<Record<string, string | undefined>>
+}
+
 /** A test whose readings are typed in, or pasted from a spreadsheet. */
-export function TypedTest({ view, lot, method }: { view: ProgrammeView; lot: Lot; method: TestMethod }) {
+export function TypedTest({ view, lot, method, given }: TypedTestProps) {
   return (
     <CommandForm
       action={testLot}
@@ -22,7 +30,7 @@ export function TypedTest({ view, lot, method }: { view: ProgrammeView; lot: Lot
       label="Record the test"
       className="form-stack"
     >
-      <TestFacts view={view} method={method} />
+      <TestFacts view={view} lot={lot} method={method} given={given} />
       <TableEditor
         name="readings"
         caption={`Readings of ${method.label}`}

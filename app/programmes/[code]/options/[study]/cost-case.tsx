@@ -5,6 +5,7 @@ import { Notice } from '@/app/ui/notice'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { works } from '@/lib/settings/works'
 import { optionCostCase } from '@/shared/cost/option-cost'
 import type { OptionComparison } from '@/shared/gate/option-outcome'
 import { specifiedOf } from '@/shared/cost/specified-alternatives'
@@ -24,7 +25,7 @@ interface CostCaseProps {
 
 /** What each alternative costs over the boards made, beside the rework and field repair to be expected. */
 export function CostCase({ view, study, comparison, asked }: CostCaseProps) {
-  const { typed, question, problem } = costQuestion(asked, view.state.facts.values)
+  const { typed, question, problem } = costQuestion(asked, view.state.facts.values, works().notation.decimal)
   const costCase =
     question && optionCostCase(specifiedOf(study.number, comparison.outcomes, view.state.actions), question)
   return (

@@ -1,5 +1,6 @@
 import { annualVolume } from '@/shared/plan/parameters/programme'
-import { decimalTyped } from '@/shared/quantity/decimal-typed'
+import { decimalText, decimalTyped } from '@/shared/quantity/decimal-typed'
+import type { DecimalSign } from '@/shared/quantity/notation'
 
 /** Over how many boards costs are compared. */
 export interface CostQuestion {
@@ -17,21 +18,22 @@ export interface CostQuestion {
 export function costQuestion(
   asked: { boards?: string; years?: string; lot?: string },
   values: ReadonlyMap<string, unknown>,
+  decimal: DecimalSign,
 ): { typed: { boards: string; years: string; lot: string }; question?: CostQuestion; problem?: string } {
   const specified = values.get(annualVolume.key)
   const typed = {
-    boards: asked.boards?.trim() || (typeof specified === 'number' ? String(specified) : ''),
+    boards: asked.boards?.trim() || (typeof specified === 'number' ? decimalText(specified, decimal) : ''),
     years: asked.years?.trim() || '1',
     lot: asked.lot?.trim() ?? '',
   }
   if (!typed.boards)
     return { typed, problem: `Say how many boards per year; ${annualVolume.label} is not specified yet.` }
-  const boardsAYear = decimalTyped(typed.boards) ?? NaN
-  const years = decimalTyped(typed.years) ?? NaN
+  const boardsAYear = decimalTyped(typed.boards, decimal) ?? NaN
+  const years = decimalTyped(typed.years, decimal) ?? NaN
   if (!(boardsAYear >= 1 && boardsAYear <= 1e7))
     return { typed, problem: 'Boards per year lie between 1 and 10 000 000.' }
   if (!(years > 0 && years <= 60)) return { typed, problem: 'Production years lie between 0 and 60.' }
-  const boardsPerLot = typed.lot ? (decimalTyped(typed.lot) ?? NaN) : undefined
+  const boardsPerLot = typed.lot ? (decimalTyped(typed.lot, decimal) ?? NaN) : undefined
   if (boardsPerLot !== undefined && !(boardsPerLot >= 1 && boardsPerLot <= 1e7))
     return { typed, problem: 'Boards in a lot lie between 1 and 10 000 000.' }
   return {

@@ -1,9 +1,17 @@
 import { ownMember } from '@/shared/own-member'
 import { randomUUID } from 'node:crypto'
 import { notFound } from 'next/navigation'
-import { newLessonAddress, newNonconformityAddress, recordAddress, recordsAddress } from '@/app/addresses'
+import {
+  newLessonAddress,
+  newNonconformityAddress,
+  recordAddress,
+  recordsAddress,
+  tableAddress,
+} from '@/app/addresses'
 import { ColumnField } from '@/app/forms/column-field'
+import { AnsweredDisclosure } from '@/app/forms/answered-disclosure'
 import { CommandForm } from '@/app/forms/command-form'
+import { TableEditor } from '@/app/forms/table-editor'
 import { GatesShut } from '@/app/frame/gates-shut'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
@@ -16,7 +24,9 @@ import { SubmitButton } from '@/app/ui/submit-button'
 import { correctionsOf } from '@/lib/queries/corrections'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { tellsOfWork } from '@/shared/gate/shut-gates'
+import { insulationTest } from '@/shared/plan/parameters/assessment-residue'
 import { refusal } from '@/shared/policy'
+import { insulationResistance } from '@/shared/records/kinds/insulation-resistance'
 import type { RecordKind } from '@/shared/records/record-kind'
 import { RECORD_KINDS, type RecordKindKey } from '@/shared/records/record-kinds'
 import { addRecord } from '../actions'
@@ -24,6 +34,8 @@ import { WorkedOutAt } from './worked-out'
 
 /** As many of the newest are listed. */
 const SHOWN = 200
+/** As many are taken at once. */
+const MOST_AT_ONCE = 200
 
 type Row = { readonly id: string } & Readonly<Record<string, unknown>>
 
@@ -70,10 +82,32 @@ export default programmePage<{ kind: string }>(async ({ visit, code, params: { k
               >
                 <div className="form-row">
                   {Object.entries(kind.columns).map(([name, column]) => (
-                    <ColumnField key={name} name={`rows.0.${name}`} column={column} />
+                    <ColumnField
+                      key={name}
+                      name={`rows.0.${name}`}
+                      column={column}
+                      {...specifiedStart(view, key, name)}
+                    />
                   ))}
                 </div>
                 <SubmitButton>Add it</SubmitButton>
+              </CommandForm>
+              <CommandForm
+                action={addRecord}
+                formKey={randomUUID()}
+                hidden={{ programme: view.code, kind: key, many: 'yes' }}
+                label={`Add several ${kind.plural.toLowerCase()}`}
+              >
+                <AnsweredDisclosure summary="Add several at once, typed, pasted or loaded">
+                  <TableEditor
+                    name="rows"
+                    caption={kind.plural}
+                    columns={kind.columns}
+                    rows={[]}
+                    maxRows={MOST_AT_ONCE}
+                  />
+                  <SubmitButton>Add them</SubmitButton>
+                </AnsweredDisclosure>
               </CommandForm>
             </Section>
           )}
@@ -87,6 +121,15 @@ export default programmePage<{ kind: string }>(async ({ visit, code, params: { k
     </ProgrammeSheet>
   )
 })
+
+/** What the programme specifies of a record's own test condition. */
+function specifiedStart({ state }: ProgrammeView, kind: string, column: string) {
+  if (kind !== insulationResistance.key || column !== 'condition') return {}
+  const asked = state.facts.values.get(insulationTest.key)
+  return asked === undefined || asked === 'not-asked'
+    ? {}
+    : { value: asked, hint: 'Filled in from the specification.' }
+}
 
 interface RecordsProps {
   view: ProgrammeView
@@ -147,6 +190,7 @@ function Records({ view, kind, rows, corrected }: RecordsProps) {
   return (
     <RuledTable
       caption={kind.plural}
+      take={tableAddress(view.code, 'records', kind.key)}
       captionHidden
       narrow="scroll"
       rows={rows.toReversed()}

@@ -1,6 +1,6 @@
 import { notFound } from 'next/navigation'
 import { addressPart } from '@/app/address-part'
-import { fileAddress, itemAddress, reviseAddress, specificationAddress } from '@/app/addresses'
+import { fileAddress, itemAddress, reviseAddress, specificationAddress, tableAddress } from '@/app/addresses'
 import { Dependents } from '@/app/findings/dependents'
 import { Comments } from '@/app/deliberation/comments'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
@@ -53,7 +53,11 @@ export default programmePage<{ parameter: string }>(async ({ visit, code, params
               )
             }
           >
-            <ParameterValue parameter={parameter} value={view.state.facts.values.get(parameter.key)} />
+            <ParameterValue
+              parameter={parameter}
+              value={view.state.facts.values.get(parameter.key)}
+              take={tableAddress(code, 'parameter', parameter.key)}
+            />
             <EvidenceOf view={view} item={item} />
           </Section>
           <Section heading="Affected if this changes">

@@ -38,16 +38,16 @@ export function logFields(code: string, characteristic: string): ReadingField[] 
 export const isTimedFromStart = ({ columns }: Readings): boolean =>
   !columns['at']?.length && ELAPSED in columns
 
-/** Readings with their instants: as read, or counted from the start of the pass (epoch milliseconds). */
+/** Readings with their instants: as read, or counted from the start of the pass (epoch milliseconds, or why it is none). */
 export function withInstants(
   readings: Readings,
-  startedAt: number,
+  startedAt: number | { readonly message: string },
 ): { readonly readings: Readings } | { readonly message: string } {
   const { [ELAPSED]: elapsed, ...columns } = readings.columns
   if (!isTimedFromStart(readings)) {
     return columns['at'] ? { readings: { ...readings, columns } } : { message: NO_TIME }
   }
-  if (!Number.isFinite(startedAt)) return { message: 'Say when the pass began: date and time, UTC.' }
+  if (typeof startedAt !== 'number') return { message: `When did the pass begin? ${startedAt.message}` }
   if (elapsed?.some((seconds) => typeof seconds !== 'number')) return { message: NO_TIME }
   const at = (elapsed ?? []).map((seconds) => startedAt + Math.round(Number(seconds) * 1000))
   return { readings: { ...readings, columns: { at, ...columns } } }

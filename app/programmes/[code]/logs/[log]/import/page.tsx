@@ -5,10 +5,12 @@ import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { TextBox } from '@/app/forms/fields'
 import { fileReaderOf } from '@/app/imports/importer'
 import { ImportSheet } from '@/app/imports/import-sheet'
+import { formFrom } from '@/app/imports/chosen-form'
 import { mappingFrom } from '@/app/imports/chosen-mapping'
 import { ButtonLink } from '@/app/ui/button'
 import { readImport } from '@/lib/queries/read-import'
 import { rememberedMapping } from '@/lib/queries/remembered-mapping'
+import { works } from '@/lib/settings/works'
 import { refusal } from '@/shared/policy'
 import { logOf } from '../log-of'
 import { importLog } from './actions'
@@ -30,7 +32,7 @@ export default programmePage<{ log: string }>(
       file,
       fileReaderOf(visit),
       fields,
-      mappingFrom(given, fields),
+      { mapping: mappingFrom(given, fields), form: formFrom(given) },
       undefined,
       await rememberedMapping(log.id),
     )
@@ -64,7 +66,7 @@ export default programmePage<{ log: string }>(
                   name="startedAt"
                   type="datetime-local"
                   step="1"
-                  label="The pass began at, UTC"
+                  label={`The pass began at, ${works().timeZone}`}
                   hint="The file tells seconds from the start only."
                   required
                 />

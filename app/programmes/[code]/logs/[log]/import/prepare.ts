@@ -1,6 +1,7 @@
 import { commandInput } from '@/app/forms/form-action'
 import { text } from '@/app/forms/typed-text'
 import { readingsOfFile, type Prepare } from '@/app/imports/prepared'
+import { instantTyped } from '@/app/forms/instant-in-form'
 import { logNamed } from '../log-of'
 import { logFields, withInstants } from './log-fields'
 
@@ -10,7 +11,7 @@ export const prepareLogImport: Prepare = async (importer, form, tell) => {
   if (!log) return { message: 'There is no such log in this programme.' }
   const read = await readingsOfFile(importer, form, file, logFields(log.code, log.characteristic), tell)
   if ('message' in read) return read
-  const timed = withInstants(read.readings, Date.parse(`${text(form, 'startedAt')}Z`))
+  const timed = withInstants(read.readings, instantTyped(form, 'startedAt'))
   if ('message' in timed) return { message: timed.message, fields: { startedAt: timed.message } }
   return {
     input: commandInput('add-readings', form, {

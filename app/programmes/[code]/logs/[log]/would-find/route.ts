@@ -1,6 +1,8 @@
 import { guarded, type LetIn } from '@/app/guard/guarded'
 import { readsProgramme } from '@/app/guard/rights'
 import { cellFrom } from '@/app/forms/column-value'
+import { instantTyped } from '@/app/forms/instant-in-form'
+import { notationIn } from '@/app/forms/works-in-form'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { columnSchema } from '@/shared/columns/column-schema'
 import { findCharacteristic } from '@/shared/records/characteristics'
@@ -18,14 +20,14 @@ function wouldFind({ request, params, right: view }: LetIn<{ code: string; log: 
   const characteristic = log && findCharacteristic(log.characteristic)
   if (!log || !characteristic) return Response.json({ findings: [] }, { status: 404 })
   const given = new URL(request.url).searchParams
-  const at = Date.parse(`${given.get('at') ?? ''}Z`)
+  const at = instantTyped(given, 'at')
   const row: Record<string, string | number | boolean> = {}
   for (const [name, column] of Object.entries(characteristic.columns)) {
-    const value = cellFrom(column, given.get(name))
+    const value = cellFrom(column, given.get(name), notationIn(given))
     if (!columnSchema(column).safeParse(value).success) return Response.json({ findings: [] })
     if (value !== undefined) row[name] = value
   }
-  if (Number.isNaN(at)) return Response.json({ findings: [] })
+  if (typeof at !== 'number') return Response.json({ findings: [] })
   const { facts, items } = view.state
   const records = recordsWithReadings(facts.records, log, readingsFromRows([{ at, ...row }]))
   const rules = items.flatMap(({ definition }) => definition.rules)

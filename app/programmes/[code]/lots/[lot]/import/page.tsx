@@ -5,6 +5,7 @@ import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { fileReaderOf } from '@/app/imports/importer'
 import { ImportSheet } from '@/app/imports/import-sheet'
+import { formFrom } from '@/app/imports/chosen-form'
 import { mappingFrom } from '@/app/imports/chosen-mapping'
 import { ButtonLink } from '@/app/ui/button'
 import { Section } from '@/app/ui/section'
@@ -28,7 +29,10 @@ export default programmePage<{ lot: string }>(
     const target = lotTarget(lot.code, method)
     if (target?.kind !== 'lot') notFound()
     const fields = targetFields(target)
-    const found = await readImport(file, fileReaderOf(visit), fields, mappingFrom(given, fields))
+    const found = await readImport(file, fileReaderOf(visit), fields, {
+      mapping: mappingFrom(given, fields),
+      form: formFrom(given),
+    })
     if (!found) notFound()
     const address = lotAddress(code, lot.code)
     return (
@@ -55,7 +59,7 @@ export default programmePage<{ lot: string }>(
               label="Record the test"
             >
               <Section heading={`The test: ${target.method.label.toLowerCase()}`}>
-                <TestFacts view={view} method={target.method} given={given} />
+                <TestFacts view={view} lot={lot} method={target.method} given={given} />
               </Section>
             </ImportSheet>
             <p>
