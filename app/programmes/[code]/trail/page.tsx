@@ -66,7 +66,11 @@ export default async function TrailPage({ params, searchParams }: TrailPageProps
               {verdict && <Verdict verdict={verdict} />}
               <VerifyButton verification={`${at}/verification`} withoutScripts={at} />
             </Section>
-            <Section heading="Entries" lead={`${page.found} found, newest first`}>
+            <Section
+              heading={search.entry > 0 ? `Entry ${search.entry}` : 'Entries'}
+              lead={`${page.found} found, newest first`}
+              aside={search.entry > 0 && <a href={at}>All entries</a>}
+            >
               <SearchForm search={search} page={page} />
               {page.entries.length > 0 ? (
                 <Entries entries={page.entries.map((entry) => ({ ...entry, code }))} />
