@@ -4,7 +4,13 @@ import { namesOf } from '@/lib/programme/names-of'
 import { correctionsOf } from '@/lib/queries/corrections'
 import { readOptionStudies } from '@/lib/queries/option-studies'
 import { groupedBy } from '@/shared/grouped-by'
-import type { BatchOrigin, Origins, RecordedBy, RequirementOrigin, RevisionOrigin } from '@/shared/why/origins'
+import type {
+  BatchOrigin,
+  Origins,
+  RecordedBy,
+  RequirementOrigin,
+  RevisionOrigin,
+} from '@/shared/why/origins'
 import { recordedKey, type RecordedAs } from '@/shared/why/step'
 
 /** What a chain asks of how facts came about: parameters and limits by key, recorded rows by id. */
@@ -20,7 +26,10 @@ export async function readOrigins(
   { parameters, limits, rows }: OriginsAsked,
 ): Promise<Origins> {
   const db = database()
-  const own = { where: { programmeId, id: { in: [...rows] } }, select: { id: true, addedById: true, at: true } }
+  const own = {
+    where: { programmeId, id: { in: [...rows] } },
+    select: { id: true, addedById: true, at: true },
+  }
   const [revisions, requirements, lots, tests, logs, inspections, records, batches] = await Promise.all([
     db.revision.findMany({
       where: { programmeId, parameter: { in: [...parameters] } },
@@ -35,7 +44,15 @@ export async function readOrigins(
     db.readingBatch.findMany({
       where: { programmeId, OR: [{ lotTestId: { in: [...rows] } }, { logId: { in: [...rows] } }] },
       orderBy: [{ at: 'asc' }, { id: 'asc' }],
-      select: { id: true, lotTestId: true, logId: true, count: true, sha256: true, addedById: true, at: true },
+      select: {
+        id: true,
+        lotTestId: true,
+        logId: true,
+        count: true,
+        sha256: true,
+        addedById: true,
+        at: true,
+      },
     }),
   ])
   const recorded = [...lots, ...tests, ...logs, ...inspections, ...records]

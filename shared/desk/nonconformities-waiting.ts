@@ -35,7 +35,8 @@ export function nonconformitiesWaiting(
     const checks = verb === 'check that it helped'
     const seesToIt = actor.departments.includes(owner) || (checks && actor.departments.includes('quality'))
     const corrected = correctedById(steps)
-    if (!verb || !seesToIt || (checks && corrected !== undefined && heldTo(actor).includes(corrected))) return []
+    if (!verb || !seesToIt || (checks && corrected !== undefined && heldTo(actor).includes(corrected)))
+      return []
     return [
       {
         bearing: checks ? 'others wait' : 'own work',

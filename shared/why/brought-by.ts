@@ -13,8 +13,7 @@ export const studyBringing = (
   target: { readonly parameter: string } | { readonly limit: string },
 ): OptionStudy | undefined =>
   studies.find(({ adoption, alternatives }) => {
-    const adopted =
-      adoption?.at === at ? alternatives.find(({ name }) => name === adoption.name) : undefined
+    const adopted = adoption?.at === at ? alternatives.find(({ name }) => name === adoption.name) : undefined
     if (!adopted) return false
     return 'parameter' in target
       ? target.parameter in adopted.values

@@ -41,9 +41,6 @@ function layerStep(limit: Limit, layer: Layer, state: ProgrammeState, origins: O
     words: stated.reason,
     recorded: { at: stated.at, name: layer.id },
     ...(lesson && { lines: [`Brought by lesson ${lesson.number} of ${lesson.programme}.`] }),
-    rests: [
-      ...(notice ? [noticeStep(notice)] : []),
-      ...(study ? [studyStep(study, state.actions)] : []),
-    ],
+    rests: [...(notice ? [noticeStep(notice)] : []), ...(study ? [studyStep(study, state.actions)] : [])],
   }
 }

@@ -46,7 +46,9 @@ export function recordOrigin(
     return {
       what: label,
       says: rows.length === 0 ? 'nothing recorded' : counted(rows.length, ...noun),
-      ...(left > 0 && { lines: [`The newest ${RECORDS_TOLD} follow; ${left} earlier ones are in the records.`] }),
+      ...(left > 0 && {
+        lines: [`The newest ${RECORDS_TOLD} follow; ${left} earlier ones are in the records.`],
+      }),
       rests: told.map(step),
     }
   }
@@ -152,7 +154,14 @@ function batchSteps({ batches }: Origins, id: string): WhyStep[] {
 const usedInstrument = (id: string | null, { instruments }: ProgrammeRecords): WhyStep[] =>
   instruments.filter((instrument) => instrument.id === id).map(instrumentStep)
 
-const instrumentStep = ({ tag, measures, calibratedOn, dueOn, certificate, outOfUse }: Instrument): WhyStep => ({
+const instrumentStep = ({
+  tag,
+  measures,
+  calibratedOn,
+  dueOn,
+  certificate,
+  outOfUse,
+}: Instrument): WhyStep => ({
   what: `Instrument ${tag}, ${measures}`,
   says: `calibrated on ${calibratedOn}, due on ${dueOn}, certificate ${certificate}`,
   ...(outOfUse && { lines: ['Out of use today.'] }),
@@ -167,11 +176,7 @@ const inspectionStep = (inspection: Inspection, origins: Origins): WhyStep => ({
   rests: correctionSteps(origins, inspection.id, inspectionFieldsCorrected),
 })
 
-function recordStep(
-  key: RecordKindKey,
-  row: { readonly id: string },
-  origins: Origins,
-): WhyStep {
+function recordStep(key: RecordKindKey, row: { readonly id: string }, origins: Origins): WhyStep {
   const { columns }: RecordKind = RECORD_KINDS[key]
   return {
     what: recordKindName(key),

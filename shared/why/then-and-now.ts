@@ -45,7 +45,11 @@ export function approvalThenAndNow(approval: ApprovalEntry, item: ItemState): Co
     return { same: change === undefined, how: change?.how ?? [], ...about }
   }
   return [
-    thing('item', now.item, { what: 'What the item asks', then: questionCovered(then), now: questionCovered(now) }),
+    thing('item', now.item, {
+      what: 'What the item asks',
+      then: questionCovered(then),
+      now: questionCovered(now),
+    }),
     thing('item', now.item, { what: 'Who approves it', then: approversIn(then), now: approversIn(now) }),
     ...keysOf(then.values, now.values).map((key) =>
       thing('value', key, {
@@ -127,12 +131,16 @@ export function gateThenAndNow(
       ? (itemState.first ?? firstSignedContent(itemState.item, state, findings))?.digest
       : itemState.digest
   const own = items.filter(({ item }) => item.definition.stage === stage)
-  const keys = [...new Set([...then.items.map(({ item }) => item), ...own.map(({ item }) => item.definition.key)])]
+  const keys = [
+    ...new Set([...then.items.map(({ item }) => item), ...own.map(({ item }) => item.definition.key)]),
+  ]
   const covered = keys.map((key) => {
     const was = then.items.find(({ item }) => item === key)
     const is = own.find(({ item }) => item.definition.key === key)
     const digest = is && digestOf(is)
-    const approval = state.approvals.findLast((entry) => entry.itemKey === key && entry.digest === was?.digest)
+    const approval = state.approvals.findLast(
+      (entry) => entry.itemKey === key && entry.digest === was?.digest,
+    )
     return {
       what: is?.item.definition.title ?? key,
       then: was ? coveredItem(was.setAside, was.digest) : 'not in the plan',

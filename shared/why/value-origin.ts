@@ -68,7 +68,9 @@ export const groundsOf = (
   { actions, evidence }: Pick<ProgrammeState, 'actions' | 'evidence'>,
 ): WhyStep[] => [
   ...actions
-    .filter(({ itemKey, study, outcome }) => items.includes(itemKey) && study === null && outcome === 'accepted')
+    .filter(
+      ({ itemKey, study, outcome }) => items.includes(itemKey) && study === null && outcome === 'accepted',
+    )
     .map(answerStep),
   ...evidence.filter(({ itemKey }) => items.includes(itemKey)).map(evidenceStep),
 ]

@@ -66,7 +66,9 @@ function numbersIn(value: unknown): string[] {
 
 /** Of a correction, which records all values, those that it changed. */
 function changedOf(recorded: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> {
-  const { before, after } = recorded as Readonly<Record<'before' | 'after', Readonly<Record<string, unknown>>>>
+  const { before, after } = recorded as Readonly<
+    Record<'before' | 'after', Readonly<Record<string, unknown>>>
+  >
   if (!before || !after) return recorded
   const differs = (key: string) => JSON.stringify(before[key]) !== JSON.stringify(after[key])
   const only = (values: Readonly<Record<string, unknown>>) =>

@@ -19,7 +19,10 @@ export const handOverLead = defineCommand({
       throw new Refused('The new lead has to be a member of the programme.')
     const { person, programme } = membership
     if (programme.leadId === person.id) throw new Refused(`${person.name} leads the programme already.`)
-    return { change: { leadId: person.id }, record: { lead: person.name, personId: person.id, insteadOf: actor.name } }
+    return {
+      change: { leadId: person.id },
+      record: { lead: person.name, personId: person.id, insteadOf: actor.name },
+    }
   },
   async apply(tx, { leadId }, { programmeId }) {
     await tx.programme.update({ where: { id: programmeId }, data: { leadId } })

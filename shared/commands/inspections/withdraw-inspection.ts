@@ -6,7 +6,13 @@ export const withdrawInspection = defineFace({
   label: 'Withdraw an inspection',
   done: 'Withdrew an inspection',
   may: { scope: 'programme', departments: ['quality'] },
-  record: z.object({ assembly: z.string(), inspectedOn: z.string(), jointsSeen: z.number().optional(), defects: z.number().optional(), reason: z.string() }),
+  record: z.object({
+    assembly: z.string(),
+    inspectedOn: z.string(),
+    jointsSeen: z.number().optional(),
+    defects: z.number().optional(),
+    reason: z.string(),
+  }),
   reads: ({ assembly, inspectedOn, jointsSeen, defects, reason }) => ({
     subject: `assembly ${assembly}`,
     what: [

@@ -16,7 +16,11 @@ export const addRecord = defineFace({
     keeps(actor, kind)
       ? undefined
       : `${kind.departments.map((department) => DEPARTMENT_NAMES[department]).join(' or ')} keeps this kind of record (${kind.label}).`,
-  record: z.object({ kind: z.string(), records: z.array(z.record(z.string(), z.unknown())), gatesShut: recordedGatesShut }),
+  record: z.object({
+    kind: z.string(),
+    records: z.array(z.record(z.string(), z.unknown())),
+    gatesShut: recordedGatesShut,
+  }),
   reads: ({ kind, records, gatesShut }) => ({
     subject: recordKindName(kind),
     what: [recordsInBrief(kind, records), gatesShutInWords(gatesShut)].filter(Boolean).join('; '),

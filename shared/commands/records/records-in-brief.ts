@@ -15,5 +15,7 @@ export function recordsInBrief(key: string, records: readonly Values[]): string 
   if (!kind) return number
   const told = records.slice(0, MOST_TOLD).map((record) => valuesInWords(kind.columns, record))
   const left = records.length - told.length
-  return [...(records.length > 1 ? [number] : []), ...told, ...(left > 0 ? [`and ${left} more`] : [])].join('; ')
+  return [...(records.length > 1 ? [number] : []), ...told, ...(left > 0 ? [`and ${left} more`] : [])].join(
+    '; ',
+  )
 }

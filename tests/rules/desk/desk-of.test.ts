@@ -81,7 +81,11 @@ describe('own work', () => {
 })
 
 describe('a nonconformity', () => {
-  const step = (kind: 'containment' | 'correction' | 'check', addedById: string, helped: boolean | null = null) => ({
+  const step = (
+    kind: 'containment' | 'correction' | 'check',
+    addedById: string,
+    helped: boolean | null = null,
+  ) => ({
     kind,
     addedById,
     helped,

@@ -96,7 +96,9 @@ async function SignatureSheet({ visit, signature, title, place, covered, childre
       at={trailAddress(code)}
       place={[place, { text: 'What a signature covered' }]}
       title={title}
-      supplement={changed === 0 ? 'All that it covered is as it was' : `Changed since: ${changed} of ${covered.length}`}
+      supplement={
+        changed === 0 ? 'All that it covered is as it was' : `Changed since: ${changed} of ${covered.length}`
+      }
       cells={[
         { label: 'Signed by', value: signature.personName },
         { label: 'When', value: <Moment at={signature.at} /> },
@@ -108,7 +110,8 @@ async function SignatureSheet({ visit, signature, title, place, covered, childre
             heading="What it covered"
             lead={
               <>
-                The digest is the SHA-256 of all of it as canonical JSON: <Digest value={signature.digest} full />.{' '}
+                The digest is the SHA-256 of all of it as canonical JSON:{' '}
+                <Digest value={signature.digest} full />.{' '}
                 {entries.map((seq) => (
                   <a key={seq} href={trailEntryAddress(code, seq)}>
                     Entry {seq} of the trail

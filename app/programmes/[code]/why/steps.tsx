@@ -59,7 +59,15 @@ function Step({ code, step, entries }: { code: string; step: WhyStep; entries: S
 }
 
 /** Who, when, and the entry of the trail that says so. */
-function Foot({ code, step: { by, recorded }, entries }: { code: string; step: WhyStep; entries: StepsProps['entries'] }) {
+function Foot({
+  code,
+  step: { by, recorded },
+  entries,
+}: {
+  code: string
+  step: WhyStep
+  entries: StepsProps['entries']
+}) {
   const seqs = recorded ? (entries.get(recordedKey(recorded)) ?? []) : []
   if (!by && seqs.length === 0) return null
   return (

@@ -21,7 +21,9 @@ export function AmendCost({ view, notice }: { view: ProgrammeView; notice: Chang
       className="form-narrow"
     >
       <AnsweredDisclosure summary="Change what it costs">
-        <p className="field-hint">Departments that have answered answer again: theirs was to the costs of then.</p>
+        <p className="field-hint">
+          Departments that have answered answer again: theirs was to the costs of then.
+        </p>
         <CostBoxes costPerBoard={notice.costPerBoard} costOnce={notice.costOnce} />
         <LinesBox name="reason" label="Why they change" rows={2} required />
         <SubmitButton kind="quiet">Change the costs</SubmitButton>

@@ -53,7 +53,11 @@ export default async function FindingPage({ params }: FindingPageProps) {
           <Section
             heading="Inputs to this check"
             lead="Every input the rule declares, as it stands, with who set it and on what grounds."
-            aside={<a href={whyAddress(view.code, { kind: 'finding', key: id })}>Why is this so? The whole chain</a>}
+            aside={
+              <a href={whyAddress(view.code, { kind: 'finding', key: id })}>
+                Why is this so? The whole chain
+              </a>
+            }
           >
             <Inputs view={view} rule={rule} />
           </Section>

@@ -46,7 +46,9 @@ export default async function WhyPage({ params }: WhyPageProps) {
   )
 }
 
-const CHAINS: Readonly<Record<string, { ask: typeof whyFinding; address: typeof findingAddress } | undefined>> = {
+const CHAINS: Readonly<
+  Record<string, { ask: typeof whyFinding; address: typeof findingAddress } | undefined>
+> = {
   finding: { ask: whyFinding, address: findingAddress },
   value: { ask: whyValue, address: parameterAddress },
   limit: { ask: whyLimit, address: limitAddress },
