@@ -11,7 +11,7 @@ interface BroughtByProps {
 export function BroughtBy({ code, notice, study }: BroughtByProps) {
   return (
     <>
-      {notice != null && (
+      {notice !== null && notice !== undefined && (
         <>
           {', by '}
           <a href={changeNoticeAddress(code, notice)}>change notice {notice}</a>

@@ -63,9 +63,9 @@ const ruleStep = (rule: AnyRule, finding: Finding | undefined): WhyStep => ({
   }),
 })
 
-/** "Dwell: contact length ÷ speed = 40 mm ÷ 1.2 m/min = 2 s" */
+/** "Dwell: contact length ÷ speed, with 40 mm and 1.2 m/min → 2 s" */
 const workingInWords = ({ label, formula, numbers, result }: WorkingLine): string =>
-  `${label}: ${[formula, numbers, result].filter(Boolean).join(' = ')}`
+  `${label}: ${[formula, numbers && `with ${numbers}`].filter(Boolean).join(', ')} → ${result}`
 
 function readStep(read: Readable, state: ProgrammeState, origins: Origins): WhyStep {
   switch (read.source) {

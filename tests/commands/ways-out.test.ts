@@ -32,7 +32,7 @@ const KEPT = [
   'joint-budget',
   ...STAGES.filter((stage) => stage !== 'specification').flatMap((stage) =>
     STANDARD_PLAN.filter((item) => item.stage === stage)
-      .slice(0, 2)
+      .slice(0, 1)
       .map(({ key }) => key),
   ),
 ]

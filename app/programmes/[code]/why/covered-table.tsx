@@ -21,6 +21,7 @@ export function CoveredTable({ code, covered }: { code: string; covered: readonl
         { label: 'Today', cell: ({ now }) => now },
         {
           label: 'Same',
+          set: 'shrink',
           cell: ({ same, how }) =>
             same ? (
               'the same'
