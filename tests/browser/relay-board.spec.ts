@@ -78,7 +78,7 @@ const FINISHES = [
   { component: 'U1–U6', base: 'iron-nickel', barrier: 'none', coating: 'dipped-tin-lead', coatingUm: 6 },
   { component: 'X1', base: 'brass', barrier: 'nickel', barrierUm: 5, coating: 'tin-lead', coatingUm: 6 },
 ]
-type Cells = Readonly<Record<string, string | number>>
+type Cells = Readonly<Record<string, string | number | undefined>>
 
 test('a relay board of 424 joints goes through its first gate in a third of the acts', async ({
   browser,
