@@ -13,7 +13,7 @@ import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { keyOfJoint } from '@/shared/inspection/rework-summary'
 import { reworkWaitingIn, type JointInRework } from '@/shared/inspection/rework-waiting'
 import { partRefusal, refusal } from '@/shared/policy'
-import { RECORD_KINDS, type RecordOf } from '@/shared/records/record-kinds'
+import { RECORD_KINDS } from '@/shared/records/record-kinds'
 import { jointKey } from '@/shared/reviews/subject'
 import { AgainForm, ReworkForm } from './bench-forms'
 
