@@ -35,8 +35,8 @@ const SHARED_LAYERS = [
   ['desk'],
   // What the door, the screens and the trail know of every command.
   ['commands'],
-  // Who may, and what the entries of every command say was written.
-  ['policy.ts', 'stored'],
+  // Who may, what the entries of every command say was written, and the walk back from anything to who stated it.
+  ['policy.ts', 'stored', 'why'],
 ]
 
 const pathOf = (name) => (name.endsWith('.ts') ? `^shared/${name.replace('.', '\\.')}$` : `^shared/${name}/`)

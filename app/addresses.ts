@@ -1,6 +1,7 @@
 import type { ProgrammeTable } from '@/lib/exports/tables/programme-tables'
 import type { Stage } from '@/shared/plan/stage'
 import type { Proposal } from '@/shared/rules/proposal'
+import type { WhyAbout } from '@/shared/why/step'
 
 /* Every address of the app, so that a link and its page cannot drift apart. */
 
@@ -156,6 +157,11 @@ export const recordKindAddress = (code: string, kind: string): string =>
 export const recordAddress = (code: string, kind: string, record: string): string =>
   inProgramme(code, `/records/${kind}/${record}`)
 export const trailAddress = (code: string): string => inProgramme(code, '/trail')
+/** One entry of the trail, alone. */
+export const trailEntryAddress = (code: string, seq: number): string => `${trailAddress(code)}?entry=${seq}`
+/** The walk back from a finding, a value, a limit or a signature to who stated what it rests on. */
+export const whyAddress = (code: string, { kind, key }: WhyAbout): string =>
+  inProgramme(code, `/why/${kind}/${encodeURIComponent(key)}`)
 /** The whole programme as one document for paper. */
 export const printAddress = (code: string): string => inProgramme(code, '/print')
 /** The same on two sheets: decisions, exceptions, signatures. */

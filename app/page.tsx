@@ -6,7 +6,6 @@ import {
   newProgrammeAddress,
   programmesAddress,
 } from '@/app/addresses'
-import { CommentsForMe } from '@/app/deliberation/comments-for-me'
 import { DeskSection } from '@/app/desk-section'
 import { DeskSheet } from '@/app/frame/desk-sheet'
 import { requirePerson } from '@/app/frame/visit'
@@ -49,7 +48,6 @@ export default async function DeskPage() {
       {BEARINGS.map((bearing) => (
         <DeskSection key={bearing} bearing={bearing} lines={of(bearing)} later={desk.later} today={today} />
       ))}
-      <CommentsForMe personId={person.personId} />
       <p className="form-actions">
         <ButtonLink href={newProgrammeAddress()}>Open a programme</ButtonLink>{' '}
         <a href={deskSettingsAddress()}>Away, daily mail, calendar</a>

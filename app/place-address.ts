@@ -42,8 +42,6 @@ export function placeAddress(code: string, place: Place): string {
       return withPart(to.parameterAddress(code, place.parameter), place.part)
     case 'limit':
       return to.limitAddress(code, place.limit)
-    case 'finding':
-      return to.findingAddress(code, place.rule)
     case 'assembly':
       return to.assemblyAddress(code, place.serial)
     case 'lot':

@@ -19,6 +19,8 @@ interface StampRowProps {
     readonly department: Department
     readonly signature: Signature | null
     readonly holds: boolean
+    /** Where it is told what the signature covered. */
+    readonly coveredAt?: string | undefined
   }[]
   /** How a signature that holds no longer is called, and why it does not. */
   lapse?: { readonly state: 'lapsed' | 'void'; readonly because?: string }
@@ -28,7 +30,7 @@ interface StampRowProps {
 export function StampRow({ meaning, wanted, signed, lapse = { state: 'lapsed' } }: StampRowProps) {
   return (
     <div className="stamp-row">
-      {signed.map(({ department, signature, holds }) =>
+      {signed.map(({ department, signature, holds, coveredAt }) =>
         signature ? (
           <Stamp
             key={department}
@@ -37,7 +39,16 @@ export function StampRow({ meaning, wanted, signed, lapse = { state: 'lapsed' } 
             name={signature.personName}
             at={signature.at}
             digest={signature.digest}
-            note={<ResetNote personId={signature.personId} at={signature.at} />}
+            note={
+              <>
+                <ResetNote personId={signature.personId} at={signature.at} />
+                {coveredAt && (
+                  <p className="stamp-because">
+                    <a href={coveredAt}>What it covered, then and today</a>
+                  </p>
+                )}
+              </>
+            }
             {...(holds ? {} : lapse)}
           />
         ) : (

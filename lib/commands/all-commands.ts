@@ -17,6 +17,7 @@ import { attachAnswerFile } from '@/lib/commands/actions/attach-answer-file'
 import { adoptChangeNotice } from '@/lib/commands/changes/adopt-change-notice'
 import { answerChangeNotice } from '@/lib/commands/changes/answer-change-notice'
 import { closeChangeNotice } from '@/lib/commands/changes/close-change-notice'
+import { costChangeNotice } from '@/lib/commands/changes/cost-change-notice'
 import { dropChange } from '@/lib/commands/changes/drop-change'
 import { openChangeNotice } from '@/lib/commands/changes/open-change-notice'
 import { proposeChange } from '@/lib/commands/changes/propose-change'
@@ -106,6 +107,7 @@ const COMMANDS = {
   'attach-answer-file': attachAnswerFile,
   'open-change-notice': openChangeNotice,
   'propose-change': proposeChange,
+  'cost-change-notice': costChangeNotice,
   'drop-change': dropChange,
   'answer-change-notice': answerChangeNotice,
   'adopt-change-notice': adoptChangeNotice,

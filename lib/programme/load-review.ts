@@ -2,6 +2,7 @@ import type { MinuteLine as LineRow, PrismaClient, Review as ReviewRow } from '@
 import type { Transaction } from '@/lib/db/transaction'
 import { namesOf } from '@/lib/programme/names-of'
 import type { Named } from '@/lib/programme/rows'
+import { groupedBy } from '@/shared/grouped-by'
 import type { LineKind, MinuteLine, Present, Review } from '@/shared/reviews/review'
 import type { Subject } from '@/shared/reviews/subject'
 
@@ -20,6 +21,21 @@ export async function loadReview(
     orderBy: { number: 'asc' },
   })
   return reviewOf(row, lines, await namesOf(db, peopleIn(row, lines)))
+}
+
+/** Every review of a programme with all its lines, oldest first; three statements. */
+export async function loadReviews(db: Database, programmeId: string): Promise<Review[]> {
+  const [rows, lines] = await Promise.all([
+    db.review.findMany({ where: { programmeId }, orderBy: { number: 'asc' } }),
+    db.minuteLine.findMany({ where: { programmeId }, orderBy: { number: 'asc' } }),
+  ])
+  const linesOf = groupedBy(lines, ({ review }) => review)
+  const own = ({ number }: ReviewRow) => linesOf.get(number) ?? []
+  const nameOf = await namesOf(
+    db,
+    rows.flatMap((row) => peopleIn(row, own(row))),
+  )
+  return rows.map((row) => reviewOf(row, own(row), nameOf))
 }
 
 const peopleIn = ({ chairId }: ReviewRow, lines: readonly LineRow[]): string[] => [

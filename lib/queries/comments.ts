@@ -3,6 +3,7 @@ import type { Comment as Row } from '@/lib/db/generated/client'
 import { namesOf } from '@/lib/programme/names-of'
 import type { Named } from '@/lib/programme/rows'
 import type { Comment } from '@/shared/reviews/review'
+import type { Department } from '@/shared/plan/department'
 import type { Subject, SubjectKind } from '@/shared/reviews/subject'
 
 const SHOWN = 50
@@ -26,6 +27,8 @@ export async function readComments(programmeId: string, subjects: readonly Subje
 export interface CommentForMe {
   readonly code: string
   readonly programme: string
+  /** The person's own there. */
+  readonly department: Department
   readonly comment: Comment
 }
 
@@ -39,7 +42,15 @@ export async function commentsFor(personId: string): Promise<CommentForMe[]> {
     },
     orderBy: { at: 'asc' },
     take: SHOWN,
-    include: { programme: { select: { code: true, title: true } } },
+    include: {
+      programme: {
+        select: {
+          code: true,
+          title: true,
+          memberships: { where: { personId }, select: { department: true }, take: 1 },
+        },
+      },
+    },
   })
   if (rows.length === 0) return []
   const nameOf = await namesOf(
@@ -49,6 +60,7 @@ export async function commentsFor(personId: string): Promise<CommentForMe[]> {
   return rows.map(({ programme, ...row }) => ({
     code: programme.code,
     programme: programme.title,
+    department: (programme.memberships[0]?.department ?? 'quality') as Department,
     comment: commentOf(row, nameOf),
   }))
 }

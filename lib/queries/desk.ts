@@ -3,12 +3,16 @@ import type { SignedIn } from '@/lib/auth/session'
 import { installationMark } from '@/lib/programme/installation-mark'
 import { judgedAt } from '@/lib/programme/judged'
 import { standInsOf, standingIn } from '@/lib/programme/stand-ins'
+import { commentsFor, type CommentForMe } from '@/lib/queries/comments'
 import { lessonsToDecide } from '@/lib/queries/lessons'
+import { nonconformitiesAtWork } from '@/lib/queries/nonconformities-at-work'
 import { actorFrom } from '@/lib/queries/programme-reader'
 import { dateAtWorks } from '@/lib/settings/works'
 import type { Absent } from '@/shared/actor'
 import { deskKey, type DeskEntry } from '@/shared/desk/desk-entry'
 import { deskEntriesOf, valuesForLaterOf } from '@/shared/desk/desk-of'
+import { commentsPlace } from '@/shared/reviews/subject-in-words'
+import { groupedBy } from '@/shared/grouped-by'
 
 /** A line of a person's desk, and the programme it is of. */
 export interface DeskLine extends DeskEntry {
@@ -40,14 +44,16 @@ interface HeadRow {
 export async function deskOf(person: DeskOwner, now = new Date()): Promise<Desk> {
   const today = dateAtWorks(now)
   const standIns = await standInsOf(database(), person.personId, today)
-  const [heads, installation, lessons] = await Promise.all([
+  const [heads, installation, lessons, comments] = await Promise.all([
     database().$queryRaw<HeadRow[]>`
       SELECT t."id", t."seq", t."headHash" AS "hash" FROM "Trail" t
       WHERE t."id" IN (SELECT "programmeId"::text FROM "Membership" WHERE "personId" = ${person.personId}::uuid)
          OR t."id" = ANY(${[...standIns.keys()]})`,
     installationMark(),
     lessonsToDecide(person.personId),
+    commentsFor(person.personId),
   ])
+  const nonconformities = await nonconformitiesAtWork(heads.map(({ id }) => id))
   const parts = await Promise.all(
     heads.map(async ({ id, ...head }) => {
       const judged = await judgedAt(id, head, installation, today)
@@ -55,7 +61,7 @@ export async function deskOf(person: DeskOwner, now = new Date()): Promise<Desk>
     }),
   )
   const lines = parts.flatMap(({ judged: { state, judgement }, actor }) =>
-    deskEntriesOf(actor, state, judgement).map((entry) => ({
+    deskEntriesOf(actor, state, judgement, nonconformities.get(state.programme.id)).map((entry) => ({
       ...entry,
       code: state.programme.code,
       programme: state.programme.title,
@@ -72,11 +78,29 @@ export async function deskOf(person: DeskOwner, now = new Date()): Promise<Desk>
     programme,
   }))
   return {
-    lines: [...lines, ...decisions].sort(byDue),
+    lines: [...lines, ...decisions, ...toReply(comments)].sort(byDue),
     programmes: heads.length,
     later: parts.reduce((sum, { judged, actor }) => sum + valuesForLaterOf(actor, judged.judgement), 0),
     standsInFor: absentIn(parts.flatMap(({ actor }) => actor.standsInFor ?? [])),
   }
+}
+
+/** Comments that name the person wait for their reply; those beside one thing are one line. */
+function toReply(comments: readonly CommentForMe[]): DeskLine[] {
+  const lines = comments.map(({ code, programme, department, comment }): DeskLine => ({
+    bearing: 'others wait',
+    verb: 'reply',
+    message: `${comment.author}: ${comment.text}`,
+    department,
+    dueOn: null,
+    place: commentsPlace(comment.about),
+    code,
+    programme,
+  }))
+  return [...groupedBy(lines, deskLineKey).values()].map((same) => ({
+    ...same[0]!,
+    message: same.map(({ message }) => message).join(' · '),
+  }))
 }
 
 /** The same line of two programmes is two things. */

@@ -18,6 +18,8 @@ export async function readRequirements(programmeId: string, limit: string) {
       at: true,
       withdrawnById: true,
       withdrawnAt: true,
+      notice: true,
+      withdrawnNotice: true,
     },
   })
   const people = await database().person.findMany({
@@ -27,12 +29,14 @@ export async function readRequirements(programmeId: string, limit: string) {
     select: { id: true, name: true },
   })
   const nameOf = (id: string) => people.find((person) => person.id === id)?.name ?? 'somebody unknown'
-  return stated.map(({ authorId, withdrawnById, withdrawnAt, at, ...requirement }) => ({
+  return stated.map(({ authorId, withdrawnById, withdrawnAt, withdrawnNotice, at, ...requirement }) => ({
     ...requirement,
     at: at.toISOString(),
     author: nameOf(authorId),
     withdrawn:
-      withdrawnById && withdrawnAt ? { by: nameOf(withdrawnById), at: withdrawnAt.toISOString() } : null,
+      withdrawnById && withdrawnAt
+        ? { by: nameOf(withdrawnById), at: withdrawnAt.toISOString(), notice: withdrawnNotice }
+        : null,
   }))
 }
 

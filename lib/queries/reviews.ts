@@ -1,5 +1,5 @@
 import { database } from '@/lib/db/client'
-import { loadReview } from '@/lib/programme/load-review'
+import { loadReview, loadReviews } from '@/lib/programme/load-review'
 import { namesOf } from '@/lib/programme/names-of'
 import { openBeside } from '@/lib/programme/open-beside'
 import type { OpenBeside } from '@/shared/reviews/agenda'
@@ -8,6 +8,9 @@ import type { MinuteLine, Review } from '@/shared/reviews/review'
 /** One review with its minutes; undefined when the programme has none of that number. */
 export const readReview = (programmeId: string, number: number): Promise<Review | undefined> =>
   loadReview(database(), programmeId, number)
+
+/** Every review of a programme with its minutes, oldest first. */
+export const readMinutes = (programmeId: string): Promise<Review[]> => loadReviews(database(), programmeId)
 
 /** What is open beside the judged facts of a programme. */
 export const readOpenBeside = (programmeId: string): Promise<OpenBeside> =>

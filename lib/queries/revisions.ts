@@ -11,11 +11,12 @@ export async function readRevisions(programmeId: string, parameter: string) {
     where: { id: { in: revisions.map(({ authorId }) => authorId) } },
     select: { id: true, name: true },
   })
-  return revisions.map(({ number, value, reason, at, authorId }) => ({
+  return revisions.map(({ number, value, reason, at, authorId, notice }) => ({
     number,
     value: value as unknown,
     reason,
     at: at.toISOString(),
+    notice,
     author: people.find(({ id }) => id === authorId)?.name ?? 'somebody unknown',
   }))
 }

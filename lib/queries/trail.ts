@@ -13,6 +13,8 @@ export interface TrailSearch {
   readonly text: string
   readonly from: string
   readonly until: string
+  /** One entry alone, by its number; 0 for any. */
+  readonly entry: number
   readonly page: number
 }
 
@@ -57,9 +59,10 @@ export async function readTrail(trailId: string, search: TrailSearch): Promise<T
 
 const whereOf = (
   trailId: string,
-  { command, actorId, text, from, until }: TrailSearch,
+  { command, actorId, text, from, until, entry }: TrailSearch,
 ): Prisma.TrailEntryWhereInput => ({
   trailId,
+  ...(entry > 0 ? { seq: entry } : {}),
   ...(command ? { command } : {}),
   ...(actorId ? { actorId } : {}),
   ...(text ? entriesSaying(text) : {}),
@@ -79,6 +82,7 @@ export function trailSearchFrom(given: Record<string, string | string[] | undefi
     text: text('text'),
     from: date('from'),
     until: date('until'),
+    entry: /^\d{1,9}$/.test(text('entry')) ? Number(text('entry')) : 0,
     page: pageFromAddress(given['page']),
   }
 }

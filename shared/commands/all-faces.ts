@@ -17,6 +17,7 @@ import { attachAnswerFile } from '@/shared/commands/actions/attach-answer-file'
 import { adoptChangeNotice } from '@/shared/commands/changes/adopt-change-notice'
 import { answerChangeNotice } from '@/shared/commands/changes/answer-change-notice'
 import { closeChangeNotice } from '@/shared/commands/changes/close-change-notice'
+import { costChangeNotice } from '@/shared/commands/changes/cost-change-notice'
 import { dropChange } from '@/shared/commands/changes/drop-change'
 import { openChangeNotice } from '@/shared/commands/changes/open-change-notice'
 import { proposeChange } from '@/shared/commands/changes/propose-change'
@@ -135,6 +136,7 @@ export const FACES = {
   'withdraw-action': withdrawAction,
   'open-change-notice': openChangeNotice,
   'propose-change': proposeChange,
+  'cost-change-notice': costChangeNotice,
   'drop-change': dropChange,
   'answer-change-notice': answerChangeNotice,
   'adopt-change-notice': adoptChangeNotice,

@@ -5,13 +5,20 @@ import type { Judgement } from '@/shared/gate/judgement'
 import type { ProgrammeState } from '@/shared/gate/programme-state'
 import { comingDue } from './coming-due'
 import { deskKey, type DeskEntry } from './desk-entry'
+import { nonconformitiesWaiting, type NonconformityAtWork } from './nonconformities-waiting'
 import { recordsWaiting } from './records-waiting'
 import { waitingFor } from './waiting-for'
 import { valuesForLater, workAtHand } from './work-at-hand'
 
 /** What one programme lays on a person's desk: by what is possible now. */
-export function deskEntriesOf(actor: Actor, state: ProgrammeState, judgement: Judgement): DeskEntry[] {
+export function deskEntriesOf(
+  actor: Actor,
+  state: ProgrammeState,
+  judgement: Judgement,
+  nonconformities: readonly NonconformityAtWork[] = [],
+): DeskEntry[] {
   const entries = [
+    ...nonconformitiesWaiting(actor, nonconformities),
     ...openTasksOf(actor, state, judgement).map(asEntry),
     ...actor.departments.flatMap((department) => [
       ...workAtHand(department, judgement),

@@ -1,8 +1,6 @@
-import { defectRecord, type DefectiveJoint } from '@/shared/inspection/defect-record'
-import { keyOfJoint } from '@/shared/inspection/rework-summary'
+import { reworkWaitingIn, type JointInRework } from '@/shared/inspection/rework-waiting'
 import type { Department } from '@/shared/plan/department'
 import type { Facts } from '@/shared/rules/facts'
-import { electricalTests, reworkRecords } from '@/shared/rules/assembly-record-sources'
 import { groupedBy } from '@/shared/grouped-by'
 import { checksDue } from './checks-due'
 import type { DeskEntry } from './desk-entry'
@@ -10,7 +8,7 @@ import { counted } from '@/shared/quantity/counted'
 
 /** Lots without a decision, checks that are due, joints to rework: what records ask for today. */
 export const recordsWaiting = (department: Department, facts: Facts): DeskEntry[] => [
-  ...(department === 'quality' ? lotsWaiting(facts) : []),
+  ...(department === 'quality' ? [...lotsWaiting(facts), ...jointsToInspect(facts)] : []),
   ...(department === 'production' ? [...checksToday(facts), ...jointsToRework(facts)] : []),
 ]
 
@@ -38,22 +36,36 @@ const checksToday = (facts: Facts): DeskEntry[] =>
       place: { kind: 'log', log },
     }))
 
-/** Defective joints that no rework is recorded of, an assembly a line. */
-function jointsToRework({ records }: Facts): DeskEntry[] {
-  const mended = new Set(
-    reworkRecords.from(records).map(({ assembly, joint }) => keyOfJoint(assembly, joint)),
-  )
-  const { defectiveJoints } = defectRecord(records.inspections, electricalTests.from(records), undefined)
-  const waiting = defectiveJoints.filter(({ assembly, joint }) => !mended.has(keyOfJoint(assembly, joint)))
-  return [...groupedBy(waiting, ({ assembly }) => assembly)].map(([assembly, joints]) => ({
-    bearing: 'own work',
+/** Defective joints that wait for the iron, an assembly a line. */
+const jointsToRework = ({ records }: Facts): DeskEntry[] =>
+  assemblyByAssembly(reworkWaitingIn(records).forRework, {
     verb: 'rework',
-    message: `Assembly ${assembly}: ${counted(joints.length, 'joint', 'joints')}`,
-    several: joints.map(inWords),
     department: 'production',
-    dueOn: null,
-    place: { kind: 'assembly', serial: assembly },
-  }))
-}
+    placeOf: (serial) => ({ kind: 'assembly', serial }),
+  })
 
-const inWords = ({ joint, kinds }: DefectiveJoint): string => [joint, ...kinds].join(' ')
+/** Reworked joints that nobody has looked at since, an assembly a line. */
+const jointsToInspect = ({ records }: Facts): DeskEntry[] =>
+  assemblyByAssembly(reworkWaitingIn(records).forInspection, {
+    verb: 'inspect again',
+    department: 'quality',
+    placeOf: (serial) => ({ kind: 'assembly', serial }),
+  })
+
+const assemblyByAssembly = (
+  joints: readonly JointInRework[],
+  {
+    placeOf,
+    ...line
+  }: Pick<DeskEntry, 'verb' | 'department'> & { placeOf: (serial: string) => DeskEntry['place'] },
+): DeskEntry[] =>
+  [...groupedBy(joints, ({ assembly }) => assembly)].map(([assembly, own]) => ({
+    bearing: 'own work',
+    ...line,
+    message: `Assembly ${assembly}: ${counted(own.length, 'joint', 'joints')}`,
+    several: own.map(inWords),
+    dueOn: null,
+    place: placeOf(assembly),
+  }))
+
+const inWords = ({ joint, kinds }: JointInRework): string => [joint, ...kinds].join(' ')

@@ -47,7 +47,7 @@ export interface ChangeNotice {
 /** What departments answer to, and whether the newest answer of each is to that. */
 export interface NoticeStanding {
   readonly notice: ChangeNotice
-  /** SHA-256 over what is proposed and which findings it would turn. */
+  /** SHA-256 over what is proposed, which findings it would turn and what it costs. */
   readonly digest: string
   /** What has moved under a change since it was proposed, a sentence each. */
   readonly overtaken: readonly string[]
@@ -58,26 +58,29 @@ export interface NoticeStanding {
   }[]
 }
 
-/** An answer holds while the notice proposes the same and would turn the same findings. */
+/** An answer holds while the notice proposes the same at the same cost, and would turn the same findings. */
 export function noticeStanding(
   notice: ChangeNotice,
   state: ProgrammeState,
   effect: NoticeEffect,
 ): NoticeStanding {
+  const proposed = {
+    notice: notice.number,
+    changes: notice.changes.map(({ change }) => ({ ...change })),
+    turned: effect.preview.turned.map(({ rule, before, after }) => ({ rule, before, after })),
+  }
   const digest = sha256(
-    canonicalJson({
-      notice: notice.number,
-      changes: notice.changes.map(({ change }) => ({ ...change })),
-      turned: effect.preview.turned.map(({ rule, before, after }) => ({ rule, before, after })),
-    }),
+    canonicalJson({ ...proposed, costPerBoard: notice.costPerBoard, costOnce: notice.costOnce }),
   )
+  // Answers of an earlier version are to what is proposed alone, and go on holding over it.
+  const firstDigest = sha256(canonicalJson(proposed))
   return {
     notice,
     digest,
     overtaken: notice.changes.flatMap(({ change }) => overtakenBy(change, state) ?? []),
     answers: DEPARTMENTS.map((department) => {
       const answer = notice.answers.findLast((entry) => entry.department === department) ?? null
-      return { department, answer, holds: answer?.digest === digest }
+      return { department, answer, holds: answer !== null && [digest, firstDigest].includes(answer.digest) }
     }),
   }
 }

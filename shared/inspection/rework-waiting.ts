@@ -1,6 +1,8 @@
 import { groupedBy } from '@/shared/grouped-by'
 import type { DefectKind, Inspection } from '@/shared/records/inspection'
+import type { ProgrammeRecords } from '@/shared/records/programme-records'
 import type { RecordOf } from '@/shared/records/record-kinds'
+import { electricalTests, reInspections, reworkRecords } from '@/shared/rules/assembly-record-sources'
 import { keyOfJoint } from './rework-summary'
 
 /** One defective joint on its way from the bench to the rework desk and back. */
@@ -24,6 +26,7 @@ export interface ReworkWaiting {
   readonly forInspection: readonly JointInRework[]
 }
 
+type Test = RecordOf<'electrical-test'>
 type Rework = RecordOf<'rework'>
 type Again = RecordOf<'re-inspection'>
 
@@ -35,15 +38,19 @@ type Event = { readonly on: string; readonly id: string } & (
 )
 
 /**
- * The joints that wait for rework, and those reworked that wait to be looked at again. A look at the whole assembly
+ * The joints, found at inspection or by electrical test, that wait for rework, and those reworked that wait to be looked at again. A look at the whole assembly
  * does not say which joints it saw, so that only a re-inspection that names the joint ends the waiting.
  */
 export function reworkWaiting(
   inspections: readonly Inspection[],
   rework: readonly Rework[],
   again: readonly Again[],
+  tests: readonly Test[] = [],
 ): ReworkWaiting {
   const events = [
+    ...tests.flatMap((test) =>
+      jointFailing(test).map((joint): Event => ({ on: test.testedOn, id: test.id, did: 'found', joint })),
+    ),
     ...inspections.flatMap((seen) =>
       jointsFound(seen).map((joint): Event => ({ on: seen.inspectedOn, id: seen.id, did: 'found', joint })),
     ),
@@ -58,6 +65,15 @@ export function reworkWaiting(
     forInspection: waiting.filter(({ reworked }) => reworked),
   }
 }
+
+/** The same of all that is recorded of a programme. */
+export const reworkWaitingIn = (records: ProgrammeRecords): ReworkWaiting =>
+  reworkWaiting(
+    records.inspections,
+    reworkRecords.from(records),
+    reInspections.from(records),
+    electricalTests.from(records),
+  )
 
 const jointOf = (event: Event): string => {
   const { assembly, joint } = event.did === 'found' ? event.joint : event.row
@@ -88,6 +104,25 @@ function jointsFound({ id, assembly, inspectedOn, inspector, defects }: Inspecti
   }
   return [...joints.values()]
 }
+
+/** The joint that an electrical test names, where one failed. */
+const jointFailing = ({ assembly, joint, jointFailures, defect, testedOn }: Test): JointInRework[] =>
+  jointFailures === 0 || !joint?.trim()
+    ? []
+    : [
+        {
+          assembly,
+          joint,
+          kinds: defect ? [defect] : [],
+          note: '',
+          xMm: undefined,
+          yMm: undefined,
+          foundOn: testedOn,
+          foundBy: 'electrical test',
+          inspection: undefined,
+          reworked: undefined,
+        },
+      ]
 
 /** What a joint waits for after all that happened to it; undefined when it waits for nothing. */
 function waitingAfter(events: readonly Event[]): JointInRework | undefined {

@@ -115,6 +115,29 @@ describe('a notice that every department agrees to', () => {
     })
     expect(await adopt('lead')).toMatchObject({ ok: true })
   })
+  test('is answered anew once its costs are others, and what they were stands in the trail', async () => {
+    await allAgree()
+    const amend = () =>
+      world.as('production', 'cost-change-notice', {
+        programme: world.code,
+        notice,
+        costPerBoard: 0.55,
+        costOnce: 900,
+        reason: 'The plater quoted.',
+      })
+    expect(await amend()).toMatchObject({ ok: true })
+    expect(await amend()).toMatchObject({ ok: false, message: expect.stringContaining('already') })
+    const { id } = await programme()
+    const entry = await database().trailEntry.findFirstOrThrow({
+      where: { trailId: id, command: 'cost-change-notice' },
+    })
+    expect(entryTold(entry)?.what).toBe('0.4 a board, not known once → 0.55 a board, 900 once')
+    expect(await adopt()).toMatchObject({ ok: false, message: expect.stringContaining('Not yet agreed') })
+    await allAgree()
+    expect(await adopt()).toMatchObject({ ok: true })
+    expect((await verdictOnStored(id, new Map())).intact).toBe(true)
+    expect(await amend()).toMatchObject({ ok: false, message: expect.stringContaining('was adopted') })
+  })
   test('takes a requirement away as well', async () => {
     const { result: _, ...stated } = await world.must('quality', 'state-requirement', {
       programme: world.code,

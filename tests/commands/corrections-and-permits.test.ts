@@ -89,7 +89,7 @@ test('a supplier’s result left blank is no dead end: the lot is corrected, and
   expect(correction).toMatchObject({ reason, byName: 'Test production', number: 1 })
   const told = entryTold(await database().trailEntry.findFirstOrThrow({ where: { hash: done.hash } }))
   expect(told).toMatchObject({
-    subject: 'RY-1',
+    subject: 'lot RY-1',
     what: 'Supplier’s own result: blank → 98 % covered',
     words: reason,
   })

@@ -859,6 +859,13 @@ export const VALID_INPUT: {
     change: demand(),
     reason,
   }),
+  'cost-change-notice': async (world) => ({
+    programme: world.code,
+    notice: await freshNotice(world),
+    costPerBoard: 0.35,
+    costOnce: null,
+    reason,
+  }),
   'drop-change': async (world, role) => {
     const notice = await freshNotice(world)
     return { programme: world.code, notice, change: await propose(world, role, notice) }

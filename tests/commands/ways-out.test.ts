@@ -1,9 +1,12 @@
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { database } from '@/lib/db/client'
+import { STANDARD_PLAN } from '@/shared/catalogue/standard-plan'
+import { STAGES, type Stage } from '@/shared/plan/stage'
+import { verdictOnStored } from '@/lib/trail/verify-stored'
 import { WAYS_OUT } from '@/shared/commands/ways-out'
 import { openWorld, type World } from '@/tests/commands/world'
 import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
-import { judgedNow, wayThrough } from '@/tests/commands/way-through'
+import { judgedNow, wayThrough, type WayTaken } from '@/tests/commands/way-through'
 
 /*
  * From any blocked state some sequence of permitted commands opens the gate. Here
@@ -20,10 +23,20 @@ afterAll(() => db.drop())
 
 const reason = 'A relay driver board of 424 joints.'
 
-/** Of the standard plan's first stage a few items are kept, so that every signature is still given one by one. */
-const KEPT = ['programme-frame', 'documents', 'laminate', 'board-finish', 'joint-budget']
-const isLeftOut = ({ stage, key }: { readonly stage: string; readonly key: string }): boolean =>
-  stage === 'specification' && !KEPT.includes(key)
+/** A few items of each stage are kept, so that every signature is still given one by one. */
+const KEPT = [
+  'programme-frame',
+  'documents',
+  'laminate',
+  'board-finish',
+  'joint-budget',
+  ...STAGES.filter((stage) => stage !== 'specification').flatMap((stage) =>
+    STANDARD_PLAN.filter((item) => item.stage === stage)
+      .slice(0, 1)
+      .map(({ key }) => key),
+  ),
+]
+const isLeftOut = ({ key }: { readonly key: string }): boolean => !KEPT.includes(key)
 
 /** Everything that can be in the way of the first gates, on purpose. */
 async function blockedEverywhere(): Promise<void> {
@@ -53,19 +66,23 @@ async function blockedEverywhere(): Promise<void> {
   })
 }
 
-test('a board with blanks, open questions and failing findings gets through its first gate', async () => {
-  await blockedEverywhere()
-  const taken = await wayThrough(world, 'specification')
-  const { judgement } = await judgedNow(world)
-  expect(judgement.gates[0]).toMatchObject({ stage: 'specification', status: 'open', blockers: [] })
-
-  // Each kind was met, and went by a command that is a way out of it.
+/** Each kind went by a command that is a way out of it. */
+const everyCommandIsAWayOut = (taken: WayTaken): void => {
   for (const [kind, commands] of taken)
     for (const command of commands)
       expect(
         WAYS_OUT[kind].some((way) => way.some((step) => step === command)),
         `${command} out of ${kind}`,
       ).toBe(true)
+}
+
+test('a board with blanks, open questions and failing findings gets through its first gate', async () => {
+  await blockedEverywhere()
+  const taken = await wayThrough(world, 'specification')
+  const { judgement } = await judgedNow(world)
+  expect(judgement.gates[0]).toMatchObject({ stage: 'specification', status: 'open', blockers: [] })
+
+  everyCommandIsAWayOut(taken)
   expect([...taken.keys()].sort()).toEqual(
     ['action', 'approval', 'evidence', 'finding', 'not applicable', 'value'].sort(),
   )
@@ -75,3 +92,19 @@ test('a board with blanks, open questions and failing findings gets through its 
   const verdicts = granted.map(({ findingData }) => JSON.parse(findingData ?? '{}').verdict as string)
   expect(new Set(verdicts)).toEqual(new Set(['fails', 'undetermined']))
 }, 600_000)
+
+const LATER: readonly Stage[] = ['evaluation', 'control', 'assessment']
+
+test.each(LATER)('and, without a single record, through its %s gate', async (stage) => {
+  const taken = await wayThrough(world, stage)
+  const { judgement } = await judgedNow(world)
+  expect(judgement.gates.find((gate) => gate.stage === stage)).toMatchObject({ status: 'open', blockers: [] })
+  everyCommandIsAWayOut(taken)
+  expect(taken.has('finding')).toBe(true)
+})
+
+test('after the last gate the board is in service, and its trail holds', async () => {
+  const { state, judgement } = await judgedNow(world)
+  expect(judgement.inService).toBe(true)
+  expect((await verdictOnStored(state.programme.id, new Map())).intact).toBe(true)
+})

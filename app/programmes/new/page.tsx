@@ -6,6 +6,7 @@ import { ChoiceBox, NumberBox, PickBox, TextBox } from '@/app/forms/fields'
 import { DeskSheet } from '@/app/frame/desk-sheet'
 import { requirePerson } from '@/app/frame/visit'
 import { SubmitButton } from '@/app/ui/submit-button'
+import { readProgramme, type ProgrammeView } from '@/lib/queries/programme-reader'
 import { DEPARTMENT_NAMES, DEPARTMENTS } from '@/shared/plan/department'
 import type { Parameter } from '@/shared/plan/parameter'
 import {
@@ -29,6 +30,8 @@ export default async function NewProgrammePage({
   const person = await requirePerson(newProgrammeAddress())
   const { from = '' } = await searchParams
   if (refusal('open-programme', { ...person, departments: [], leads: false })) forbidden()
+  const read = from ? await readProgramme(from, person) : undefined
+  const taken = read?.found && read.view ? takenFrom(read.view) : NOTHING_TAKEN
   return (
     <DeskSheet
       person={person}
@@ -55,6 +58,7 @@ export default async function NewProgrammePage({
           label="Title"
           hint="What the board is, in a few words."
           maxLength={120}
+          defaultValue={taken.title}
           required
         />
         <TextBox
@@ -69,6 +73,7 @@ export default async function NewProgrammePage({
           name="department"
           label="Your department in this programme"
           choices={DEPARTMENTS.map((value) => ({ value, text: DEPARTMENT_NAMES[value] }))}
+          defaultValue={taken.department}
           required
         />
         <ChoiceBox
@@ -76,18 +81,21 @@ export default async function NewProgrammePage({
           label={productClass.label}
           hint={productClass.help}
           choices={choicesOf(productClass)}
+          defaultValue={taken.text(productClass)}
         />
         <ChoiceBox
           name="alloyFamily"
           label={alloyFamily.label}
           hint={alloyFamily.help}
           choices={choicesOf(alloyFamily)}
+          defaultValue={taken.text(alloyFamily)}
         />
         <NumberBox
           name="serviceYears"
           label={serviceYears.label}
           hint={serviceYears.help}
           unit="years"
+          defaultValue={taken.text(serviceYears)}
           required
         />
         <ChoiceBox
@@ -95,12 +103,14 @@ export default async function NewProgrammePage({
           label={environment.label}
           hint={environment.help}
           choices={choicesOf(environment)}
+          defaultValue={taken.text(environment)}
         />
         <NumberBox
           name="annualVolume"
           label={annualVolume.label}
           hint={annualVolume.help}
           unit="boards"
+          defaultValue={taken.text(annualVolume)}
           required
         />
         <SubmitButton>Open the programme</SubmitButton>
@@ -108,6 +118,14 @@ export default async function NewProgrammePage({
     </DeskSheet>
   )
 }
+
+/** What the form is filled with from the programme it starts from; all of it can be typed over. */
+const takenFrom = ({ state, actor }: ProgrammeView) => ({
+  title: state.programme.title,
+  department: actor.departments[0],
+  text: ({ key }: { readonly key: string }): string => String(state.facts.values.get(key) ?? ''),
+})
+const NOTHING_TAKEN = { title: '', department: undefined, text: () => '' } as const
 
 /** The options of a choice, with an empty one first so that nothing is chosen by accident. */
 function choicesOf({ shape }: Parameter<string>) {

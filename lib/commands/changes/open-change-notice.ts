@@ -1,15 +1,7 @@
 import { z } from 'zod'
+import { noticeCost } from '@/lib/commands/changes/notice-cost'
 import { defineCommand } from '@/lib/commands/command'
 import { line, programmeCode, reason } from '@/lib/commands/inputs'
-import { numberWanted } from '@/shared/columns/number-wanted'
-
-const money = (what: string) =>
-  z
-    .number({ error: numberWanted(what) })
-    .min(-1e9, `${what} is too large.`)
-    .max(1e9, `${what} is too large.`)
-    .nullable()
-    .default(null)
 
 /** Begins a notice that changes are then put into. A saving is a negative cost; what nobody knows stays empty. */
 export const openChangeNotice = defineCommand({
@@ -18,8 +10,7 @@ export const openChangeNotice = defineCommand({
     programme: programmeCode,
     title: line('The title', 120),
     reason,
-    costPerBoard: money('The cost per board'),
-    costOnce: money('The cost once'),
+    ...noticeCost,
   }),
   load: async (tx, _input, { programmeId }) =>
     (await tx.changeNotice.aggregate({ where: { programmeId }, _max: { number: true } }))._max.number ?? 0,

@@ -10,8 +10,18 @@ export const withdrawInspection = defineCommand({
     tx.inspection.findFirst({ where: { id: inspection, programmeId, withdrawnAt: null } }),
   decide(inspection, { reason: why }) {
     if (!inspection) throw new Refused('This inspection does not count any more.')
-    const { id: key, assembly, inspectedOn } = inspection
-    return { change: { id: key, why }, record: { inspection: key, assembly, inspectedOn, reason: why } }
+    const { id: key, assembly, inspectedOn, jointsSeen, defects } = inspection
+    return {
+      change: { id: key, why },
+      record: {
+        inspection: key,
+        assembly,
+        inspectedOn,
+        jointsSeen,
+        defects: Array.isArray(defects) ? defects.length : 0,
+        reason: why,
+      },
+    }
   },
   async apply(tx, { id: key, why }, { now }) {
     await tx.inspection.update({ where: { id: key }, data: { withdrawnAt: now, withdrawnWhy: why } })

@@ -14,12 +14,15 @@ export const handOverLead = defineCommand({
         programme: { select: { leadId: true } },
       },
     }),
-  decide(membership) {
+  decide(membership, _input, { actor }) {
     if (!membership || membership.person.disabledAt)
       throw new Refused('The new lead has to be a member of the programme.')
     const { person, programme } = membership
     if (programme.leadId === person.id) throw new Refused(`${person.name} leads the programme already.`)
-    return { change: { leadId: person.id }, record: { lead: person.name, personId: person.id } }
+    return {
+      change: { leadId: person.id },
+      record: { lead: person.name, personId: person.id, insteadOf: actor.name },
+    }
   },
   async apply(tx, { leadId }, { programmeId }) {
     await tx.programme.update({ where: { id: programmeId }, data: { leadId } })

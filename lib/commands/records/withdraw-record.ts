@@ -17,7 +17,7 @@ export const withdrawRecord = defineCommand({
   subject: ({ kind }): RecordKind => RECORD_KINDS[kind as RecordKindKey],
   decide: ({ id: key, kind, data }, { reason: why }) => ({
     change: { id: key, why },
-    record: { record: key, kind, data: data as JsonValue, reason: why },
+    record: { record: key, kind, data: data as Record<string, JsonValue>, reason: why },
   }),
   async apply(tx, { id: key, why }, { now }) {
     await tx.record.update({ where: { id: key }, data: { withdrawnAt: now, withdrawnWhy: why } })

@@ -11,11 +11,17 @@ export const recordAttendance = defineCommand({
     review: await loadOpenReview(tx, programmeId, review),
     names: await memberNames(tx, programmeId),
   }),
-  decide({ review: { number }, names }, { chair, members, guests }) {
+  decide({ review: { number, chair: chairBefore, present: before }, names }, { chair, members, guests }) {
     const { present, chairName } = presentOf(names, { chair, members, guests })
     return {
       change: { number, chairId: chair, present },
-      record: { review: number, chairId: chair, chairName, present: present.map((one) => ({ ...one })) },
+      record: {
+        review: number,
+        chairId: chair,
+        chairName,
+        present: present.map((one) => ({ ...one })),
+        before: { chairName: chairBefore, present: before.map(({ name }) => name) },
+      },
     }
   },
   async apply(tx, { number, chairId, present }, { programmeId }) {

@@ -9,7 +9,7 @@ export const correctInspection = defineFace({
   may: { scope: 'programme', departments: ['quality'] },
   record: z.object({ subjectId: z.string(), assembly: z.string(), ...correctionRecorded.shape }),
   reads: ({ assembly, before, after, reason }) => ({
-    subject: assembly,
+    subject: `assembly ${assembly}`,
     what: correctedInWords(inspectionFieldsCorrected(before, after)),
     words: reason,
   }),

@@ -1,14 +1,25 @@
 import { z } from 'zod'
 import { defineFace } from '@/shared/commands/face'
+import { counted } from '@/shared/quantity/counted'
 
 export const withdrawInspection = defineFace({
   label: 'Withdraw an inspection',
   done: 'Withdrew an inspection',
   may: { scope: 'programme', departments: ['quality'] },
-  record: z.object({ assembly: z.string(), inspectedOn: z.string(), reason: z.string() }),
-  reads: ({ assembly, inspectedOn, reason }) => ({
-    subject: assembly,
-    what: `inspected on ${inspectedOn}`,
+  record: z.object({
+    assembly: z.string(),
+    inspectedOn: z.string(),
+    jointsSeen: z.number().optional(),
+    defects: z.number().optional(),
+    reason: z.string(),
+  }),
+  reads: ({ assembly, inspectedOn, jointsSeen, defects, reason }) => ({
+    subject: `assembly ${assembly}`,
+    what: [
+      `inspected on ${inspectedOn}`,
+      ...(jointsSeen === undefined ? [] : [counted(jointsSeen, 'joint seen', 'joints seen')]),
+      ...(defects === undefined ? [] : [counted(defects, 'defect', 'defects')]),
+    ].join(', '),
     words: reason,
   }),
   leads: () => ({ kind: 'inspections' }),

@@ -8,7 +8,7 @@ export const addInstrument = defineFace({
   may: { scope: 'installation', administrator: true },
   record: z.object({ tag: z.string(), measures: z.string(), ...calibrationRecord.shape }),
   reads: ({ tag, measures, ...calibration }) => ({
-    subject: `${tag}, ${measures}`,
+    subject: `instrument ${tag}, ${measures}`,
     what: calibrationInWords(calibration),
   }),
   leads: () => ({ kind: 'instruments' }),

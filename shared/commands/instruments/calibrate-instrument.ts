@@ -9,7 +9,7 @@ export const calibrateInstrument = defineFace({
   may: { scope: 'installation', administrator: true },
   record: z.object({ tag: z.string(), ...calibrationRecord.shape, before: calibrationRecord }),
   reads: ({ tag, before, ...calibration }) => ({
-    subject: tag,
+    subject: `instrument ${tag}`,
     what: fromTo(calibrationInWords(before), calibrationInWords(calibration)),
   }),
   leads: () => ({ kind: 'instruments' }),

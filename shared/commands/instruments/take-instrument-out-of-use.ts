@@ -6,6 +6,6 @@ export const takeInstrumentOutOfUse = defineFace({
   done: 'Took an instrument out of use',
   may: { scope: 'installation', administrator: true },
   record: z.object({ tag: z.string(), reason: z.string() }),
-  reads: ({ tag, reason }) => ({ subject: tag, words: reason }),
+  reads: ({ tag, reason }) => ({ subject: `instrument ${tag}`, words: reason }),
   leads: () => ({ kind: 'instruments' }),
 })

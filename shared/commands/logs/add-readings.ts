@@ -16,7 +16,7 @@ export const addReadings = defineFace({
     readings: z.number(),
   }),
   reads: ({ log, characteristic, first, last, readings }) => ({
-    subject: `${log}, ${characteristicName(characteristic)}`,
+    subject: `log ${log}, ${characteristicName(characteristic)}`,
     what: `${counted(readings, 'reading', 'readings')}, ${
       first === last ? minuteOf(first) : `${minuteOf(first)} to ${minuteOf(last)}`
     }`,

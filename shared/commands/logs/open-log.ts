@@ -14,7 +14,7 @@ export const openLog = defineFace({
     instrument: z.string().nullable(),
   }),
   reads: ({ code, characteristic, line, machine, instrument }) => ({
-    subject: code,
+    subject: `log ${code}`,
     what: `${characteristicName(characteristic)} of ${machine}, ${line}${instrument ? `, by ${instrument}` : ''}`,
   }),
   leads: ({ code }) => ({ kind: 'log', log: code }),

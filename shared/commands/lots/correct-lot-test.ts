@@ -15,7 +15,7 @@ export const correctLotTest = defineFace({
   reads: ({ lot, method, before, after, reason }) => {
     const known: TestMethod | undefined = ownMember(TEST_METHODS, method)
     return {
-      subject: `${lot}, ${methodName(method)}`,
+      subject: `lot ${lot}, ${methodName(method)}`,
       what: correctedInWords(testFieldsCorrected(known, before, after)),
       words: reason,
     }

@@ -9,7 +9,7 @@ export const correctLot = defineFace({
   may: { scope: 'programme', departments: ['quality', 'production'] },
   record: z.object({ lot: z.string(), ...correctionRecorded.shape }),
   reads: ({ lot, before, after, reason }) => ({
-    subject: lot,
+    subject: `lot ${lot}`,
     what: correctedInWords(lotFieldsCorrected(before, after)),
     words: reason,
   }),

@@ -14,7 +14,7 @@ export const disposeLot = defineFace({
     reason: z.string(),
   }),
   reads: ({ lot, part, verdict, before, reason }) => ({
-    subject: `${lot}, ${part}`,
+    subject: `lot ${lot}, ${part}`,
     what: before === null ? verdict : fromTo(before, verdict),
     words: reason,
   }),

@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { defineFace } from '@/shared/commands/face'
-import { formatQuantity } from '@/shared/quantity/format'
+import { LOT_COLUMNS } from '@/shared/records/correctable-columns'
+import { valuesInWords } from '@/shared/records/values-in-words'
 
 export const receiveLot = defineFace({
   label: 'Receive a lot',
@@ -9,14 +10,17 @@ export const receiveLot = defineFace({
   record: z.object({
     code: z.string(),
     part: z.string(),
+    supplierResult: z.string(),
+    storage: z.record(z.string(), z.unknown()),
+    kind: z.string(),
     supplier: z.string(),
+    dateCode: z.string(),
     quantity: z.number(),
     receivedOn: z.string(),
-    supplierResult: z.string(),
   }),
-  reads: ({ code, part, supplier, quantity, receivedOn, supplierResult }) => ({
-    subject: `${code}, ${part}`,
-    what: `${formatQuantity(quantity, 'pieces', 9)} from ${supplier}, received on ${receivedOn}`,
+  reads: ({ code, part, supplierResult, storage, ...noted }) => ({
+    subject: `lot ${code}, ${part}`,
+    what: valuesInWords(LOT_COLUMNS, { ...noted, ...storage }),
     words: supplierResult,
   }),
   leads: ({ code }) => ({ kind: 'lot', lot: code }),

@@ -8,7 +8,7 @@ export const traceLot = defineFace({
   may: { scope: 'programme', departments: ['production', 'quality'] },
   record: z.object({ lot: z.string(), part: z.string(), assemblies: z.array(z.string()) }),
   reads: ({ lot, part, assemblies }) => ({
-    subject: `${lot}, ${part}`,
+    subject: `lot ${lot}, ${part}`,
     what: `into ${foldedList(assemblies)}`,
   }),
   leads: ({ lot }) => ({ kind: 'lot', lot }),

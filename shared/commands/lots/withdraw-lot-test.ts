@@ -8,7 +8,7 @@ export const withdrawLotTest = defineFace({
   may: { scope: 'programme', departments: ['quality'] },
   record: z.object({ lot: z.string(), method: z.string(), testedOn: z.string(), reason: z.string() }),
   reads: ({ lot, method, testedOn, reason }) => ({
-    subject: `${lot}, ${methodName(method)}`,
+    subject: `lot ${lot}, ${methodName(method)}`,
     what: `tested on ${testedOn}`,
     words: reason,
   }),

@@ -16,6 +16,7 @@ export const recordStep = defineFace({
   label: 'Record what was done about a nonconformity',
   done: 'Recorded what was done about a nonconformity',
   may: { scope: 'programme', departments: DEPARTMENTS },
+  separates: true,
   refuses: (actor: Actor, { number, owner, kind, correctedById }: StepTaken) => {
     if (kind === 'check')
       return actor.personId === correctedById

@@ -15,13 +15,14 @@ export const decideSetAside = defineFace({
     item: z.string(),
     title: z.string(),
     reason: z.string(),
+    proposedBy: z.string().optional(),
     agree: z.boolean(),
     comment: z.string(),
   }),
-  reads: ({ item, title, reason, agree, comment }) => ({
+  reads: ({ item, title, reason, proposedBy, agree, comment }) => ({
     subject: itemName(item, title),
-    what: agree ? 'agreed' : 'refused',
-    words: comment || reason,
+    what: `${agree ? 'agreed' : 'refused'}; proposed${proposedBy ? ` by ${proposedBy}` : ''} because: ${reason}`,
+    words: comment,
   }),
   leads: ({ item }) => ({ kind: 'item', item }),
 })

@@ -8,6 +8,10 @@ export const proposeSetAside = defineFace({
   done: 'Proposed an item as not applicable',
   may: { scope: 'programme', departments: DEPARTMENTS },
   record: z.object({ item: z.string(), title: z.string(), reason: z.string() }),
-  reads: ({ item, title, reason }) => ({ subject: itemName(item, title), words: reason }),
+  reads: ({ item, title, reason }) => ({
+    subject: itemName(item, title),
+    what: 'proposed as not applicable; it stays in the plan until quality agrees',
+    words: reason,
+  }),
   leads: ({ item }) => ({ kind: 'item', item }),
 })

@@ -3,7 +3,7 @@ import type { Actor } from '@/shared/actor'
 import { defineFace } from '@/shared/commands/face'
 import { gatesShutInWords, recordedGatesShut } from '@/shared/commands/gates-shut'
 import { recordKindName } from '@/shared/commands/named'
-import { counted } from '@/shared/quantity/counted'
+import { recordsInBrief } from '@/shared/commands/records/records-in-brief'
 import { keeps } from '@/shared/commands/records/keepers'
 import { DEPARTMENT_NAMES, DEPARTMENTS } from '@/shared/plan/department'
 import type { RecordKind } from '@/shared/records/record-kind'
@@ -16,12 +16,14 @@ export const addRecord = defineFace({
     keeps(actor, kind)
       ? undefined
       : `${kind.departments.map((department) => DEPARTMENT_NAMES[department]).join(' or ')} keeps this kind of record (${kind.label}).`,
-  record: z.object({ kind: z.string(), records: z.array(z.unknown()), gatesShut: recordedGatesShut }),
+  record: z.object({
+    kind: z.string(),
+    records: z.array(z.record(z.string(), z.unknown())),
+    gatesShut: recordedGatesShut,
+  }),
   reads: ({ kind, records, gatesShut }) => ({
     subject: recordKindName(kind),
-    what: [counted(records.length, 'record', 'records'), gatesShutInWords(gatesShut)]
-      .filter(Boolean)
-      .join(', '),
+    what: [recordsInBrief(kind, records), gatesShutInWords(gatesShut)].filter(Boolean).join('; '),
   }),
   leads: ({ kind }) => ({ kind: 'records', recordKind: kind }),
 })

@@ -7,6 +7,7 @@ import type { ConcessionEntry } from '@/shared/gate/programme-state'
 import { gateSignatoryRefusal } from '@/shared/gate/separation'
 import type { ItemState } from '@/shared/gate/item-status'
 import { DEPARTMENT_NAMES, DEPARTMENTS, type Department } from '@/shared/plan/department'
+import { counted } from '@/shared/quantity/counted'
 import { STAGE_NAMES, STAGES } from '@/shared/plan/stage'
 
 interface SigningGate {
@@ -24,10 +25,15 @@ export const signGate = defineFace({
     foreignDepartmentRefusal(actor, department) ??
     gateRefusal(gate, department) ??
     gateSignatoryRefusal(gate, items, concessions, actor.personId, department),
-  record: z.object({ stage: z.enum(STAGES), department: z.enum(DEPARTMENTS) }),
-  reads: ({ stage, department }) => ({
+  record: z.object({
+    stage: z.enum(STAGES),
+    department: z.enum(DEPARTMENTS),
+    digest: z.string(),
+    trailSeq: z.number(),
+  }),
+  reads: ({ stage, department, digest, trailSeq }) => ({
     subject: STAGE_NAMES[stage],
-    what: `for ${DEPARTMENT_NAMES[department]}${department === 'quality' ? ', which opens it' : ''}`,
+    what: `for ${DEPARTMENT_NAMES[department]}${department === 'quality' ? ', which opens it' : ''}; digest ${digest.slice(0, 12)}, over ${counted(trailSeq, 'entry', 'entries')} of the trail`,
   }),
   leads: ({ stage }) => ({ kind: 'gate', stage }),
 })

@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import { defineFace } from '@/shared/commands/face'
 import { itemName } from '@/shared/commands/named'
-import { foldedList } from '@/shared/quantity/folded-names'
+import { alternativeInWords, alternativeRecord } from '@/shared/commands/specification/alternative-record'
 import { DEPARTMENTS } from '@/shared/plan/department'
 
 export const openOptionStudy = defineFace({
@@ -12,11 +12,14 @@ export const openOptionStudy = defineFace({
     number: z.number(),
     itemKey: z.string(),
     title: z.string(),
-    alternatives: z.array(z.object({ name: z.string() })),
+    /** Of a study of an earlier version only the names are told. */
+    alternatives: z.array(z.union([alternativeRecord, z.object({ name: z.string() })])),
   }),
   reads: ({ number, itemKey, title, alternatives }) => ({
     subject: `study ${number}, ${itemName(itemKey)}`,
-    what: foldedList(alternatives.map(({ name }) => name)),
+    what: alternatives
+      .map((alternative) => ('values' in alternative ? alternativeInWords(alternative) : alternative.name))
+      .join(' | '),
     words: title,
   }),
   leads: ({ number }) => ({ kind: 'study', number }),

@@ -49,6 +49,9 @@ const answerChangeNotice: Writes = ({ at, actorId, actorName, said }, rows) =>
     at,
   })
 
+const costChangeNotice: Writes = ({ said }, rows) =>
+  rows.change('ChangeNotice', { number: said['notice'] }, saidObject(said['after']))
+
 /** The changes themselves have entries of their own, before this one. */
 const adoptChangeNotice: Writes = ({ at, actorId, said }, rows) =>
   rows.change(
@@ -73,6 +76,7 @@ const closeChangeNotice: Writes = ({ at, actorId, said }, rows) =>
 export const CHANGE_WRITES = {
   'open-change-notice': openChangeNotice,
   'propose-change': proposeChange,
+  'cost-change-notice': costChangeNotice,
   'drop-change': dropChange,
   'answer-change-notice': answerChangeNotice,
   'adopt-change-notice': adoptChangeNotice,

@@ -80,6 +80,44 @@ describe('own work', () => {
   })
 })
 
+describe('a nonconformity', () => {
+  const step = (
+    kind: 'containment' | 'correction' | 'check',
+    addedById: string,
+    helped: boolean | null = null,
+  ) => ({
+    kind,
+    addedById,
+    helped,
+    withdrawn: null,
+  })
+  const verbsFor = (actor: Actor, steps: ReturnType<typeof step>[]) =>
+    deskEntriesOf(actor, untouched, judgeProgramme(untouched), [
+      { number: 7, title: 'Pins do not wet', owner: 'production', steps },
+    ])
+      .filter(({ place }) => place.kind === 'nonconformity')
+      .map(({ verb, bearing }) => `${verb}, ${bearing}`)
+  const corrected = [step('containment', 'production'), step('correction', 'production')]
+  test('waits for the department that sees to it until it is corrected', () => {
+    expect(verbsFor(of('production'), [])).toEqual(['contain, own work'])
+    expect(verbsFor(of('production'), [step('containment', 'production')])).toEqual(['correct, own work'])
+    expect(verbsFor(of('quality'), [])).toEqual([])
+  })
+  test('is then checked by somebody who did not correct it', () => {
+    expect(verbsFor(of('production'), corrected)).toEqual([])
+    expect(verbsFor(of('production', 'another'), corrected)).toEqual(['check that it helped, others wait'])
+    expect(verbsFor(of('quality'), corrected)).toEqual(['check that it helped, others wait'])
+    expect(verbsFor(of('quality'), [...corrected, step('check', 'quality', true)])).toEqual([])
+  })
+  test('is not checked by whoever stands in for who corrected it', () => {
+    const standIn: Actor = {
+      ...of('production', 'another'),
+      standsInFor: [{ personId: 'production', name: 'P', until: '2026-12-31' }],
+    }
+    expect(verbsFor(standIn, corrected)).toEqual([])
+  })
+})
+
 test('a question lies on the desk of whom it asks, and whoever asked waits', () => {
   const state = { ...untouched, actions: [asked] }
   const place = { kind: 'action', number: 4 }

@@ -51,6 +51,27 @@ describe('a joint from the bench to the rework desk and back', () => {
     expect(forInspection).toEqual([])
   })
 
+  test('that an electrical test found waits like any other, until it is reworked and seen sound', () => {
+    const failed: RecordOf<'electrical-test'> = {
+      id: '1',
+      testedOn: '2026-02-01',
+      assembly: 'SN-7',
+      tested: 1,
+      passedFirst: 0,
+      jointFailures: 1,
+      defect: 'cold joint',
+      joint: 'T1-3',
+      cause: undefined,
+    }
+    const { forRework } = reworkWaiting([], [], [], [failed])
+    expect(forRework).toMatchObject([{ joint: 'T1-3', kinds: ['cold joint'], foundBy: 'electrical test' }])
+    expect(reworkWaiting([], [mended('2', '2026-02-02')], [], [failed]).forInspection).toHaveLength(1)
+    expect(
+      reworkWaiting([], [mended('2', '2026-02-02')], [again('3', '2026-02-03', 'sound')], [failed]),
+    ).toEqual({ forRework: [], forInspection: [] })
+    expect(reworkWaiting([], [], [], [{ ...failed, joint: undefined }]).forRework).toEqual([])
+  })
+
   test('two kinds on one joint are one joint', () => {
     const { forRework } = reworkWaiting(
       [seen('1', '2026-02-01', [BRIDGE, { kind: 'icicle', joint: 'T1-3' }])],

@@ -49,7 +49,7 @@ describe('what was set is told with its unit, and what it was before', () => {
   })
   test('of a lot, what was decided before', () => {
     const record = { lot: 'B-1', part: 'board', verdict: 'reject', before: 'accept', reason: 'R' }
-    expect(told('dispose-lot', record)).toMatchObject({ subject: 'B-1, board', what: 'accept → reject' })
+    expect(told('dispose-lot', record)).toMatchObject({ subject: 'lot B-1, board', what: 'accept → reject' })
   })
 })
 

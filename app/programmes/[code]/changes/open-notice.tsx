@@ -1,9 +1,10 @@
 import { randomUUID } from 'node:crypto'
 import { openChangeNotice } from '@/app/forms/command-actions'
 import { CommandForm } from '@/app/forms/command-form'
-import { LinesBox, NumberBox, TextBox } from '@/app/forms/fields'
+import { LinesBox, TextBox } from '@/app/forms/fields'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
+import { CostBoxes } from './cost-boxes'
 
 /** The head of a new notice; its changes are put in on its own page. */
 export function OpenNotice({ code }: { code: string }) {
@@ -18,13 +19,7 @@ export function OpenNotice({ code }: { code: string }) {
       >
         <TextBox name="title" label="Title" required />
         <LinesBox name="reason" label="Why the changes are wanted" rows={2} required />
-        <NumberBox
-          name="costPerBoard"
-          label="Cost per board"
-          hint="More is positive, a saving negative. Left empty it is shown as unknown."
-          optional
-        />
-        <NumberBox name="costOnce" label="Cost once" optional />
+        <CostBoxes />
         <SubmitButton>Open the notice</SubmitButton>
       </CommandForm>
     </Section>

@@ -5,18 +5,29 @@ import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { OptionStudy } from '@/shared/gate/option-study'
 import { ALL_LIMITS } from '@/shared/catalogue/standard-plan'
+import type { Nonconformity } from '@/shared/nonconformities/nonconformity'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { governingRequirement } from '@/shared/plan/requirement'
 import { STAGE_AIMS, STAGE_NAMES, STAGES, type Stage } from '@/shared/plan/stage'
+import type { Review } from '@/shared/reviews/review'
 import { RouteCard } from '../route-card'
 import { DecisionsPrinted } from './decisions-printed'
 import { GatePrinted } from './gate-printed'
 import { ItemPrinted } from './item-printed'
+import { NonconformitiesPrinted } from './nonconformities-printed'
 import { RecordsPrinted } from './records-printed'
+import { ReviewsPrinted } from './reviews-printed'
 import { StudyPrinted } from './study-printed'
 
+interface PackProps {
+  view: ProgrammeView
+  studies: readonly OptionStudy[]
+  reviews: readonly Review[]
+  nonconformities: readonly Nonconformity[]
+}
+
 /** The whole programme in the order of its stages. */
-export function Pack({ view, studies }: { view: ProgrammeView; studies: readonly OptionStudy[] }) {
+export function Pack({ view, studies, reviews, nonconformities }: PackProps) {
   return (
     <div className="part-body print-pack">
       <RouteCard view={view} />
@@ -39,6 +50,8 @@ export function Pack({ view, studies }: { view: ProgrammeView; studies: readonly
           <StudyPrinted key={study.number} view={view} study={study} />
         ))}
       </Section>
+      <ReviewsPrinted view={view} reviews={reviews} />
+      <NonconformitiesPrinted nonconformities={nonconformities} />
       <Section heading="People and trail">
         <Facts
           facts={[

@@ -4,7 +4,9 @@ import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { statusOf } from '@/app/programmes/status'
 import { Digest } from '@/app/ui/digest'
 import { Moment } from '@/app/ui/date'
+import { readNonconformities } from '@/lib/queries/nonconformities'
 import { readOptionStudies } from '@/lib/queries/option-studies'
+import { readMinutes } from '@/lib/queries/reviews'
 import { Pack } from './pack'
 import { PrintButton } from './print-button'
 
@@ -15,7 +17,12 @@ export default programmePage(async ({ visit }) => {
   const { view } = visit
   const code = view.code
   const lead = view.state.members.find(({ personId }) => personId === view.state.programme.leadId)
-  const studies = await readOptionStudies(view.state.programme.id)
+  const { id } = view.state.programme
+  const [studies, reviews, nonconformities] = await Promise.all([
+    readOptionStudies(id),
+    readMinutes(id),
+    readNonconformities(id),
+  ])
   return (
     <ProgrammeSheet
       visit={visit}
@@ -39,7 +46,12 @@ export default programmePage(async ({ visit }) => {
           <p className="print-hidden">
             <a href={summaryAddress(code)}>Summary on two sheets: decisions, exceptions, signatures</a>
           </p>
-          <Pack view={readable} studies={[...studies].reverse()} />
+          <Pack
+            view={readable}
+            studies={[...studies].reverse()}
+            reviews={reviews}
+            nonconformities={[...nonconformities].reverse()}
+          />
         </>
       )}
     </ProgrammeSheet>

@@ -43,6 +43,7 @@ const askLine = formAction('ask-action', {
   own: {
     item: (form) => text(form, 'item') || aboutTyped(form).item,
     to: (form) => text(form, 'owner').split(' ')[1] ?? '',
+    person: (form) => text(form, 'owner').split(' ')[0] || null,
     question: (form) => text(form, 'text'),
     bornOf: (form) => ({
       kind: 'minute',

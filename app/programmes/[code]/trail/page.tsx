@@ -52,7 +52,11 @@ export default programmePage<object, Record<string, string | string[] | undefine
               {verdict && <Verdict verdict={verdict} />}
               <VerifyButton verification={`${at}/verification`} withoutScripts={at} />
             </Section>
-            <Section heading="Entries" lead={`${page.found} found, newest first`}>
+            <Section
+              heading={search.entry > 0 ? `Entry ${search.entry}` : 'Entries'}
+              lead={`${page.found} found, newest first`}
+              aside={search.entry > 0 && <a href={at}>All entries</a>}
+            >
               <SearchForm search={search} page={page} />
               {page.entries.length > 0 ? (
                 <Entries entries={page.entries.map((entry) => ({ ...entry, code }))} />

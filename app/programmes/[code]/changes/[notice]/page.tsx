@@ -7,6 +7,7 @@ import { Digest } from '@/app/ui/digest'
 import { readChangeNotice } from '@/lib/queries/change-notices'
 import { noticeStanding } from '@/shared/gate/change-notice'
 import { noticeEffect } from '@/shared/gate/notice-effect'
+import { AmendCost } from './amend-cost'
 import { Answers } from './answers'
 import { ChangesProposed } from './changes-proposed'
 import { DispositionPart } from './disposition-part'
@@ -45,6 +46,7 @@ export default programmePage<{ notice: string }, { revise?: string; limit?: stri
           <>
             <ChangesProposed view={view} standing={standing} />
             {open && notice.changes.length > 0 && <Effect notice={notice} effect={effect} />}
+            {open && <AmendCost view={view} notice={notice} />}
             {open && <PutIn view={view} notice={notice} wanted={wanted} />}
             <Answers view={view} standing={standing} />
             <DispositionPart view={view} standing={standing} />

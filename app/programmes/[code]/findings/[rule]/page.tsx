@@ -1,6 +1,6 @@
 import { findRule } from '@/shared/catalogue/standard-plan'
 import { notFound } from 'next/navigation'
-import { itemAddress, routeCardAddress } from '@/app/addresses'
+import { itemAddress, routeCardAddress, whyAddress } from '@/app/addresses'
 import { Comments } from '@/app/deliberation/comments'
 import { NonconformitiesFrom } from '@/app/deliberation/open-nonconformity-from'
 import { FindingSheet } from '@/app/findings/finding-sheet'
@@ -51,6 +51,11 @@ export default programmePage<{ rule: string }>(async ({ visit, code, params: { r
           <Section
             heading="Inputs to this check"
             lead="Every input the rule declares, as it stands, with who set it and on what grounds."
+            aside={
+              <a href={whyAddress(view.code, { kind: 'finding', key: id })}>
+                Why is this so? The whole chain
+              </a>
+            }
           >
             <Inputs view={view} rule={rule} />
           </Section>

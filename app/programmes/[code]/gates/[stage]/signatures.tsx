@@ -1,4 +1,4 @@
-import { signListAddress } from '@/app/addresses'
+import { signListAddress, whyAddress } from '@/app/addresses'
 import { CommandForm } from '@/app/forms/command-form'
 import { SignatureBox } from '@/app/forms/fields'
 import { StampRow } from '@/app/frame/stamp-row'
@@ -33,7 +33,12 @@ export function Signatures({ view, gate, hasPassword, formKey }: SignaturesProps
         meaning="Gate signed"
         wanted="not signed yet"
         lapse={{ state: 'lapsed', because: 'The stage has changed since.' }}
-        signed={gate.signatures}
+        signed={gate.signatures.map((entry) => ({
+          ...entry,
+          coveredAt: entry.signature
+            ? whyAddress(view.code, { kind: 'gate', key: entry.signature.id })
+            : undefined,
+        }))}
       />
       {last && (
         <Facts

@@ -11,9 +11,9 @@ import { Section } from '@/app/ui/section'
 import type { Picture } from '@/lib/queries/pictures'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { keyOfJoint } from '@/shared/inspection/rework-summary'
-import { reworkWaiting, type JointInRework } from '@/shared/inspection/rework-waiting'
+import { reworkWaitingIn, type JointInRework } from '@/shared/inspection/rework-waiting'
 import { partRefusal, refusal } from '@/shared/policy'
-import { RECORD_KINDS, type RecordOf } from '@/shared/records/record-kinds'
+import { RECORD_KINDS } from '@/shared/records/record-kinds'
 import { jointKey } from '@/shared/reviews/subject'
 import { AgainForm, ReworkForm } from './bench-forms'
 
@@ -29,12 +29,7 @@ const SHOWN = 100
 
 /** Joints that wait for the iron, and joints that wait to be looked at again; each with its form filled in. */
 export function Waiting({ view, pictures, joint, refusedPicture }: WaitingProps) {
-  const { inspections, byKind } = view.state.facts.records
-  const { forRework, forInspection } = reworkWaiting(
-    inspections,
-    (byKind.get('rework') ?? []) as readonly RecordOf<'rework'>[],
-    (byKind.get('re-inspection') ?? []) as readonly RecordOf<'re-inspection'>[],
-  )
+  const { forRework, forInspection } = reworkWaitingIn(view.state.facts.records)
   const open = [...forRework, ...forInspection].find((one) => jointKey(one.assembly, one.joint) === joint)
   const mayRework = !refusal('add-record', view.actor, RECORD_KINDS.rework)
   const mayLook = !refusal('add-record', view.actor, RECORD_KINDS['re-inspection'])
@@ -48,7 +43,7 @@ export function Waiting({ view, pictures, joint, refusedPicture }: WaitingProps)
       <Section
         id="waiting"
         heading="Waiting for rework"
-        lead="Defects found at inspection, until their rework is recorded."
+        lead="Defects found at inspection or by electrical test, until their rework is recorded."
       >
         {forRework.length === 0 ? (
           <Empty title="No joint waits for rework" />

@@ -1,4 +1,4 @@
-import { signListAddress } from '@/app/addresses'
+import { signListAddress, whyAddress } from '@/app/addresses'
 import { StampRow } from '@/app/frame/stamp-row'
 import { Disclosure } from '@/app/ui/disclosure'
 import { Section } from '@/app/ui/section'
@@ -42,7 +42,11 @@ export function Approvals({ view, state, hasPassword }: ApprovalsProps) {
         meaning="Approved"
         wanted="not approved yet"
         lapse={{ state: 'lapsed', because: 'What it covered has changed, see below.' }}
-        signed={state.approvals.map(({ approval, ...rest }) => ({ ...rest, signature: approval }))}
+        signed={state.approvals.map(({ approval, ...rest }) => ({
+          ...rest,
+          signature: approval,
+          coveredAt: approval ? whyAddress(view.code, { kind: 'approval', key: approval.id }) : undefined,
+        }))}
       />
       <ChangedSince code={view.code} state={state} />
       <Disclosure

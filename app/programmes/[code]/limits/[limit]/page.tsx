@@ -1,6 +1,6 @@
 import { notFound } from 'next/navigation'
 import { addressPart } from '@/app/address-part'
-import { itemAddress, specificationAddress } from '@/app/addresses'
+import { itemAddress, specificationAddress, whyAddress } from '@/app/addresses'
 import { AgainstDefault } from '@/app/findings/limit-table'
 import { Dependents } from '@/app/findings/dependents'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
@@ -8,6 +8,7 @@ import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Notice } from '@/app/ui/notice'
 import { Quantity } from '@/app/ui/quantity'
 import { Section } from '@/app/ui/section'
+import { readOptionStudies } from '@/lib/queries/option-studies'
 import { readRequirements } from '@/lib/queries/requirements'
 import { lapsedByLimit } from '@/shared/gate/lapsed-signatures'
 import { findLimit, itemHolding, rulesReading } from '@/shared/catalogue/standard-plan'
@@ -28,7 +29,11 @@ export default programmePage<{ limit: string }>(async ({ visit, code, params: { 
   const item = limit && itemHolding.limit(limit.key)
   if (!limit || !item) notFound()
   const governing = governingRequirement(limit, visit.view.state.facts.requirements)
-  const stated = await readRequirements(visit.view.state.programme.id, limit.key)
+  const { id } = visit.view.state.programme
+  const [stated, studies] = await Promise.all([
+    readRequirements(id, limit.key),
+    readOptionStudies(id, item.key),
+  ])
   return (
     <ProgrammeSheet
       visit={visit}
@@ -60,7 +65,11 @@ export default programmePage<{ limit: string }>(async ({ visit, code, params: { 
                 The stricter one rules. Withdraw the one that does not hold.
               </Notice>
             )}
-            <Section heading="Layers" lead={governingInWords(governing)}>
+            <Section
+              heading="Layers"
+              lead={governingInWords(governing)}
+              aside={<a href={whyAddress(code, { kind: 'limit', key: limit.key })}>Why is this so?</a>}
+            >
               <Layers limit={limit} governing={governing} />
             </Section>
             <Section heading="Affected if this changes">
@@ -72,7 +81,13 @@ export default programmePage<{ limit: string }>(async ({ visit, code, params: { 
             </Section>
             {stated.length > 0 && (
               <Section heading="Stated and withdrawn">
-                <Stated programme={code} limit={limit} stated={stated} mayWithdraw={mayWithdraw} />
+                <Stated
+                  programme={code}
+                  limit={limit}
+                  stated={stated}
+                  studies={studies}
+                  mayWithdraw={mayWithdraw}
+                />
               </Section>
             )}
             <Section heading="Add a requirement">

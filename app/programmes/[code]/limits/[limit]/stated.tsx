@@ -1,19 +1,24 @@
+import { BroughtBy } from '@/app/findings/brought-by'
 import { Day } from '@/app/ui/date'
 import { Quantity } from '@/app/ui/quantity'
 import { RuledTable } from '@/app/ui/ruled-table'
 import type { StatedRequirement } from '@/lib/queries/requirements'
+import type { OptionStudy } from '@/shared/gate/option-study'
 import type { Limit } from '@/shared/plan/requirement'
+import { studyBringing } from '@/shared/why/brought-by'
 import { WithdrawForm } from './requirement-forms'
 
 interface StatedProps {
   programme: string
   limit: Limit
   stated: readonly StatedRequirement[]
+  /** The studies that touch the limit's item: by one of them a requirement may have come. */
+  studies: readonly OptionStudy[]
   mayWithdraw: boolean
 }
 
 /** Every requirement ever stated on the limit: by whom, why, and whether it stands. */
-export function Stated({ programme, limit, stated, mayWithdraw }: StatedProps) {
+export function Stated({ programme, limit, stated, studies, mayWithdraw }: StatedProps) {
   return (
     <RuledTable
       caption="Requirements stated on the limit"
@@ -40,9 +45,15 @@ export function Stated({ programme, limit, stated, mayWithdraw }: StatedProps) {
         },
         {
           label: 'Stated',
-          cell: ({ author, at, reason }) => (
+          cell: ({ author, at, reason, notice }) => (
             <>
-              {author}, <Day at={at} />: {reason}
+              {author}, <Day at={at} />
+              <BroughtBy
+                code={programme}
+                notice={notice}
+                study={studyBringing(studies, at, { limit: limit.key })?.number}
+              />
+              : {reason}
             </>
           ),
         },
@@ -52,6 +63,7 @@ export function Stated({ programme, limit, stated, mayWithdraw }: StatedProps) {
             withdrawn ? (
               <>
                 withdrawn by {withdrawn.by}, <Day at={withdrawn.at} />
+                <BroughtBy code={programme} notice={withdrawn.notice} />
               </>
             ) : mayWithdraw ? (
               <WithdrawForm programme={programme} requirement={id} document={document} />

@@ -1,6 +1,6 @@
 import { notFound } from 'next/navigation'
 import { addressPart } from '@/app/address-part'
-import { fileAddress, itemAddress, reviseAddress, specificationAddress, tableAddress } from '@/app/addresses'
+import { fileAddress, itemAddress, reviseAddress, specificationAddress, tableAddress, whyAddress } from '@/app/addresses'
 import { Dependents } from '@/app/findings/dependents'
 import { Comments } from '@/app/deliberation/comments'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
@@ -9,6 +9,7 @@ import { ButtonLink } from '@/app/ui/button'
 import { ParameterValue } from '@/app/ui/parameter-value'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { readOptionStudies } from '@/lib/queries/option-studies'
 import { readRevisions } from '@/lib/queries/revisions'
 import { lapsedByParameter } from '@/shared/gate/lapsed-signatures'
 import { findParameter, itemHolding, rulesReading } from '@/shared/catalogue/standard-plan'
@@ -26,7 +27,11 @@ export default programmePage<{ parameter: string }>(async ({ visit, code, params
   const parameter = findParameter(addressPart(key))
   const item = parameter && itemHolding.parameter(parameter.key)
   if (!parameter || !item) notFound()
-  const revisions = await readRevisions(visit.view.state.programme.id, parameter.key)
+  const { id } = visit.view.state.programme
+  const [revisions, studies] = await Promise.all([
+    readRevisions(id, parameter.key),
+    readOptionStudies(id, item.key),
+  ])
   return (
     <ProgrammeSheet
       visit={visit}
@@ -68,8 +73,11 @@ export default programmePage<{ parameter: string }>(async ({ visit, code, params
             />
           </Section>
           <Comments view={view} subjects={[{ kind: 'parameter', key: parameter.key }]} item={item.key} />
-          <Section heading="Revisions">
-            <Revisions parameter={parameter} revisions={revisions} />
+          <Section
+            heading="Revisions"
+            aside={<a href={whyAddress(code, { kind: 'value', key: parameter.key })}>Why is this so?</a>}
+          >
+            <Revisions code={code} parameter={parameter} revisions={revisions} studies={studies} />
           </Section>
         </>
       )}

@@ -1,19 +1,26 @@
+import { BroughtBy } from '@/app/findings/brought-by'
 import { Day } from '@/app/ui/date'
 import { Disclosure } from '@/app/ui/disclosure'
 import { Empty } from '@/app/ui/empty'
 import { ParameterValue } from '@/app/ui/parameter-value'
 import { RuledTable } from '@/app/ui/ruled-table'
 import type { Revision } from '@/lib/queries/revisions'
+import type { OptionStudy } from '@/shared/gate/option-study'
 import type { Parameter } from '@/shared/plan/parameter'
 import { valueDifference } from '@/shared/plan/value-difference'
+import { studyBringing } from '@/shared/why/brought-by'
 
 /** Every value the parameter ever had, newest first, with what each changed against the one before. */
 export function Revisions({
+  code,
   parameter,
   revisions,
+  studies,
 }: {
+  code: string
   parameter: Parameter
   revisions: readonly Revision[]
+  studies: readonly OptionStudy[]
 }) {
   if (revisions.length === 0)
     return <Empty title="Not specified yet">Its first value will be revision 1.</Empty>
@@ -43,9 +50,14 @@ export function Revisions({
         },
         {
           label: 'By',
-          cell: ({ author, at }) => (
+          cell: ({ author, at, notice }) => (
             <>
               {author}, <Day at={at} />
+              <BroughtBy
+                code={code}
+                notice={notice}
+                study={studyBringing(studies, at, { parameter: parameter.key })?.number}
+              />
             </>
           ),
         },

@@ -1,0 +1,95 @@
+import { findParameter } from '@/shared/catalogue/standard-plan'
+import { parameterName, valueInBrief } from '@/shared/commands/named'
+import { revisionInBrief } from '@/shared/commands/specification/revision-in-brief'
+import type { EvidenceEntry, ProgrammeState } from '@/shared/gate/programme-state'
+import { DEPARTMENT_NAMES } from '@/shared/plan/department'
+import { answerStep, noticeStep, studyBringing, studyStep } from './brought-by'
+import type { Origins, RevisionOrigin } from './origins'
+import type { WhyStep } from './step'
+
+const EARLIER_TOLD = 12
+
+/** A specified value: its newest revision, what brought it, and the revisions before. */
+export function valueOrigin(key: string, state: ProgrammeState, origins: Origins): WhyStep {
+  const [newest, ...earlier] = origins.revisions.get(key) ?? []
+  const step = { what: parameterName(key), place: { kind: 'parameter', parameter: key } as const }
+  if (!newest) {
+    const owner = findParameter(key)?.owner
+    return { ...step, says: `not specified yet${owner ? `; ${DEPARTMENT_NAMES[owner]} does` : ''}` }
+  }
+  return {
+    ...step,
+    says: valueInBrief(key, newest.value),
+    ...revisionTold(key, newest, earlier[0]),
+    rests: [
+      ...broughtBy(key, newest, state, origins),
+      ...earlier.slice(0, EARLIER_TOLD).map((revision, position) => ({
+        what: `Before: revision ${revision.number}`,
+        says: valueInBrief(key, revision.value),
+        ...revisionTold(key, revision, earlier[position + 1]),
+      })),
+      ...(earlier.length > EARLIER_TOLD
+        ? [{ what: `and ${earlier.length - EARLIER_TOLD} earlier revisions, on the value’s own page` }]
+        : []),
+    ],
+  }
+}
+
+const revisionTold = (
+  key: string,
+  { number, value, reason, author, at }: RevisionOrigin,
+  before: RevisionOrigin | undefined,
+): Partial<WhyStep> => ({
+  lines: [
+    before
+      ? `Revision ${number}: ${revisionInBrief(key, before.value, value)}`
+      : `Revision ${number}: first specified`,
+  ],
+  by: { name: author, at },
+  words: reason,
+  recorded: { at, name: key },
+})
+
+/** Through what a revision came: a notice, or a study with its answers. */
+function broughtBy(
+  key: string,
+  { at, notice: number }: RevisionOrigin,
+  { actions }: ProgrammeState,
+  { studies, notices }: Origins,
+): WhyStep[] {
+  const notice = notices.find((entry) => entry.number === number)
+  const study = studyBringing(studies, at, { parameter: key })
+  return [...(notice ? [noticeStep(notice)] : []), ...(study ? [studyStep(study, actions)] : [])]
+}
+
+/** What else stands behind the values of some items: answers accepted on them, and what is attached to them. */
+export const groundsOf = (
+  items: readonly string[],
+  { actions, evidence }: Pick<ProgrammeState, 'actions' | 'evidence'>,
+): WhyStep[] => [
+  ...actions
+    .filter(
+      ({ itemKey, study, outcome }) => items.includes(itemKey) && study === null && outcome === 'accepted',
+    )
+    .map(answerStep),
+  ...evidence.filter(({ itemKey }) => items.includes(itemKey)).map(evidenceStep),
+]
+
+/** A file or link attached to an item. */
+const evidenceStep = ({
+  id,
+  kind,
+  note,
+  fileName,
+  url,
+  sha256,
+  addedByName,
+  at,
+}: EvidenceEntry): WhyStep => ({
+  what: `Evidence: ${kind}`,
+  file: { evidence: id, url, name: fileName ?? url ?? kind },
+  by: { name: addedByName, at },
+  words: note,
+  recorded: { at, name: id },
+  ...(sha256 && { lines: [`SHA-256 ${sha256}`] }),
+})
