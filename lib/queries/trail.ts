@@ -2,6 +2,10 @@ import { database } from '@/lib/db/client'
 import type { Prisma } from '@/lib/db/generated/client'
 import { entriesSaying } from '@/lib/queries/entries-saying'
 import { isUuid, pageFromAddress, textFromAddress } from '@/lib/queries/from-address'
+import { settings } from '@/lib/settings/settings'
+import { addDays } from '@/shared/quantity/calendar'
+import { isDate } from '@/shared/quantity/is-date'
+import { dayBeginsAt } from '@/shared/quantity/works-clock'
 import type { TrailEntry } from '@/shared/trail/entry'
 
 export const ENTRIES_A_PAGE = 40
@@ -67,7 +71,12 @@ const whereOf = (
   ...(actorId ? { actorId } : {}),
   ...(text ? entriesSaying(text) : {}),
   ...(from || until
-    ? { at: { ...(from ? { gte: from } : {}), ...(until ? { lte: `${until}T23:59:59.999Z` } : {}) } }
+    ? {
+        at: {
+          ...(from ? { gte: dayBegins(from) } : {}),
+          ...(until ? { lt: dayBegins(addDays(until, 1)) } : {}),
+        },
+      }
     : {}),
 })
 
@@ -75,7 +84,7 @@ const whereOf = (
 export function trailSearchFrom(given: Record<string, string | string[] | undefined>): TrailSearch {
   const text = (name: string): string => textFromAddress(given[name])
   const id = text('who')
-  const date = (name: string): string => (/^\d{4}-\d{2}-\d{2}$/.test(text(name)) ? text(name) : '')
+  const date = (name: string): string => (isDate(text(name)) ? text(name) : '')
   return {
     command: text('what'),
     actorId: isUuid(id) ? id : '',
@@ -86,3 +95,6 @@ export function trailSearchFrom(given: Record<string, string | string[] | undefi
     page: pageFromAddress(given['page']),
   }
 }
+
+/** When a day of the works begins, as entries tell instants. */
+const dayBegins = (day: string): string => new Date(dayBeginsAt(day, settings().timeZone)).toISOString()

@@ -3,7 +3,8 @@ import { instantAtWorks, noInstantInWords, type NoInstant } from '@/shared/quant
 import { readRfc3339 } from '@/shared/trail/rfc3339'
 import type { FileForm } from './file-form'
 
-const DATE_AND_TIME = /^(\S.*?)[ T](\d{1,2}):(\d\d)(?::(\d\d)(?:[.,](\d{1,9}))?)?$/
+/** Parted by a blank: with a T and no zone it is read as local time by some and as UTC by others. */
+const DATE_AND_TIME = /^(\S.*?) (\d{1,2}):(\d\d)(?::(\d\d)(?:[.,](\d{1,9}))?)?$/
 const MS_PER_MINUTE = 60_000
 
 type Clock = Pick<FileForm, 'dates' | 'timeZone'>

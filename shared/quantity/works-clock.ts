@@ -1,4 +1,10 @@
-import { fromAbsolute, parseDateTime, toCalendarDate, toCalendarDateTime } from '@internationalized/date'
+import {
+  fromAbsolute,
+  parseDate,
+  parseDateTime,
+  toCalendarDate,
+  toCalendarDateTime,
+} from '@internationalized/date'
 
 /*
  * The clock on the wall of a works, by the IANA name of its time zone. Instants are epoch milliseconds; a wall
@@ -18,6 +24,10 @@ export function isTimeZone(name: string): boolean {
 /** The date that the works' calendar shows at an instant. */
 export const dateInZone = (instant: number | Date, timeZone: string): string =>
   toCalendarDate(fromAbsolute(Number(instant), timeZone)).toString()
+
+/** The instant at which a date, 'YYYY-MM-DD', begins on the works' calendar; where its midnight is skipped, right after. */
+export const dayBeginsAt = (date: string, timeZone: string): number =>
+  parseDate(date).toDate(timeZone).getTime()
 
 /** What the works' clock shows at an instant, to the second: '2026-03-04T10:11:12'. */
 export const wallTimeOf = (instant: number, timeZone: string): string =>

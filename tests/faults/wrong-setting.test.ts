@@ -127,3 +127,13 @@ test('no refusal repeats a secret', () => {
     expect(refusal({ [name]: 'hunter2' })).not.toContain('hunter2')
   }
 })
+
+describe('the locale of the works', () => {
+  // Unicode CLDR: German writes a decimal comma and the day first.
+  test('says how numbers and dates are written', () => {
+    expect(readSettings({ LIQUIDUS_LOCALE: 'de-DE' }).notation).toEqual({ decimal: ',', dates: 'day first' })
+  })
+  test.each(['not a locale', 'qq'])('%j is refused with a sentence', (tag) => {
+    expect(() => readSettings({ LIQUIDUS_LOCALE: tag })).toThrow(/^LIQUIDUS_LOCALE is not a locale/)
+  })
+})

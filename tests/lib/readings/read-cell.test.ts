@@ -27,7 +27,9 @@ describe('numbers', () => {
     [';', '0,823', 0.823],
     [';', '0.823', 0.823],
     [';', '-1,5e2', -150],
-    [';', '1.234,5', undefined],
+    // Points between thousands can be nothing else before a comma.
+    [';', '1.234,5', 1234.5],
+    [';', '1.234', undefined],
     [';', '1,234,567', undefined],
     [',', '1 234', undefined],
     [',', '0x10', undefined],
@@ -98,7 +100,7 @@ test('dates, text and choices', () => {
     '2026-03-04',
     undefined,
     undefined,
-    undefined,
+    '2026-03-04',
   ])
   const text = cellRule({ ...common, kind: 'text', maxLength: 3 }, formOf(','))
   expect(['abc', 'abcd'].map(text.read)).toEqual(['abc', undefined])

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { dateText, dateTyped, hasShortYear } from '@/shared/quantity/date-typed'
 import { decimalText, decimalTyped } from '@/shared/quantity/decimal-typed'
 import { NEUTRAL_NOTATION, notationOf } from '@/shared/quantity/notation'
-import { dateInZone, instantAtWorks, wallTimeOf } from '@/shared/quantity/works-clock'
+import { dateInZone, dayBeginsAt, instantAtWorks, wallTimeOf } from '@/shared/quantity/works-clock'
 import { textColumn } from '@/shared/columns/column'
 import { kindOf } from '@/shared/columns/column-kinds'
 import { addDays } from '@/shared/quantity/calendar'
@@ -110,4 +110,10 @@ test('an amount or a range of amounts is read with the decimal sign it is typed 
   expect(read('0,42')).toBe('0.42')
   expect(read('120,5 to 150')).toBe('120.5..150')
   expect(numberOrRangeTyped(String(read('1.234')))).toBeUndefined()
+})
+
+// IANA time zone database: Cairo's clocks go forward at midnight of 24 April 2026, which therefore begins at 01:00.
+test('a day begins at its midnight, or right after where that is skipped', () => {
+  expect(dayBeginsAt('2026-11-30', 'Europe/Berlin')).toBe(Date.UTC(2026, 10, 29, 23, 0))
+  expect(dayBeginsAt('2026-04-24', 'Africa/Cairo')).toBe(Date.UTC(2026, 3, 23, 22, 0))
 })
