@@ -3,7 +3,7 @@ import { rotaryDip as dipMethod } from '@/shared/methods/rotary-dip'
 import { solderFloat } from '@/shared/methods/solder-float'
 import { wettingBalance } from '@/shared/methods/wetting-balance'
 import { testConditions } from '@/shared/plan/parameters/evaluation-test-conditions'
-import { conditionsToStartFrom } from '@/shared/sampling/conditions-to-start-from'
+import { conditionsToStartFrom } from '@/shared/lot-tests/conditions-to-start-from'
 import { factsWith, set } from '../facts-builder'
 import { boardConditions, boardPlan, lot, rotaryDip, stated, timer, times } from '../lots-builder'
 

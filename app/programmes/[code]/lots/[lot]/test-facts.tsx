@@ -6,7 +6,7 @@ import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { works } from '@/lib/settings/works'
 import type { TestMethod } from '@/shared/methods/test-method'
 import type { Lot } from '@/shared/records/lot'
-import { conditionsToStartFrom, type SpecifiedStart } from '@/shared/sampling/conditions-to-start-from'
+import { conditionsToStartFrom, type SpecifiedStart } from '@/shared/lot-tests/conditions-to-start-from'
 
 interface TestFactsProps {
   view: ProgrammeView

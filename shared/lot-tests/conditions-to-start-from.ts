@@ -5,9 +5,9 @@ import { testConditions } from '@/shared/plan/parameters/evaluation-test-conditi
 import type { Lot } from '@/shared/records/lot'
 import type { Facts } from '@/shared/rules/facts'
 import { inputsOf } from '@/shared/rules/inputs-of'
-import { demandsFrom, statusReads } from './sampling-reads'
+import { conditionOf } from './condition-differences'
+import { countingReads } from './counted-tests'
 import { conditionInWords, conditionsFor, type SpecifiedConditions } from './stated-conditions'
-import { conditionOf } from './test-status'
 
 /** What the programme specifies of a test's conditions, for the form that records the test. */
 export interface SpecifiedStart {
@@ -21,23 +21,23 @@ export interface SpecifiedStart {
 
 /** Every condition that the programme specifies for a lot's test by a method, those not tried yet first; empty where it specifies none. */
 export function conditionsToStartFrom(facts: Facts, lot: Lot, method: TestMethod): SpecifiedStart[] {
-  const inputs = inputsOf(statusReads, facts)
-  const demands = inputs && demandsFrom(inputs)
-  if (method.key === solderFloat.key) return demands?.float ? [floatStart(demands.float)] : []
+  const inputs = inputsOf(countingReads, facts)
+  if (method.key === solderFloat.key)
+    return inputs ? [floatStart(inputs.floatTemperature.value, inputs.floatTime.value)] : []
   const specified = (facts.values.get(testConditions.key) ?? []) as SpecifiedConditions
   const stated = conditionsFor(specified, method.key, lot)
   const tests = lot.tests.filter((test) => test.method === method.key)
   return stated
     .map((row) => ({
       message: conditionInWords(row, stated),
-      tried: demands !== undefined && tests.some((test) => conditionOf(lot, test, demands) === row),
+      tried: inputs !== undefined && tests.some((test) => conditionOf(lot, test, inputs) === row),
       values: valuesFor(method, row),
     }))
     .sort((one, other) => Number(one.tried) - Number(other.tried))
 }
 
 /** The least that a float must be to count: its bath is not cooler, nor its time shorter. */
-const floatStart = ({ minC, minS }: { readonly minC: number; readonly minS: number }): SpecifiedStart => ({
+const floatStart = (minC: number, minS: number): SpecifiedStart => ({
   message: '',
   tried: false,
   values: { bathTemperatureC: minC, floatS: minS },
