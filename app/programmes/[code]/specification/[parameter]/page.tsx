@@ -1,6 +1,13 @@
 import { notFound } from 'next/navigation'
 import { addressPart } from '@/app/address-part'
-import { fileAddress, itemAddress, reviseAddress, specificationAddress, tableAddress, whyAddress } from '@/app/addresses'
+import {
+  fileAddress,
+  itemAddress,
+  reviseAddress,
+  specificationAddress,
+  tableAddress,
+  whyAddress,
+} from '@/app/addresses'
 import { Dependents } from '@/app/findings/dependents'
 import { Comments } from '@/app/deliberation/comments'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
