@@ -170,7 +170,7 @@ const instrumentStep = ({
 
 const inspectionStep = (inspection: Inspection, origins: Origins): WhyStep => ({
   what: `Assembly ${inspection.assembly}`,
-  says: `${counted(inspection.jointsSeen, 'joint seen', 'joints seen')} at ${inspection.magnification}×, ${counted(inspection.defects.length, 'defect', 'defects')}, by ${inspection.inspector} on ${inspection.inspectedOn}`,
+  says: `${counted(inspection.jointsSeen, 'joint inspected', 'joints inspected')} at ${inspection.magnification}×, ${counted(inspection.defects.length, 'defect', 'defects')}, by ${inspection.inspector} on ${inspection.inspectedOn}`,
   ...recordedBy(origins, inspection.id),
   place: { kind: 'inspection', inspection: inspection.id },
   rests: correctionSteps(origins, inspection.id, inspectionFieldsCorrected),

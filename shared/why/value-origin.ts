@@ -1,8 +1,9 @@
 import { findParameter } from '@/shared/catalogue/standard-plan'
 import { parameterName, valueInBrief } from '@/shared/commands/named'
-import { revisionInBrief } from '@/shared/commands/specification/revision-in-brief'
+import { revisionInBrief, tableDifferences } from '@/shared/commands/specification/revision-in-brief'
 import type { EvidenceEntry, ProgrammeState } from '@/shared/gate/programme-state'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
+import { counted } from '@/shared/quantity/counted'
 import { answerStep, noticeStep, studyBringing, studyStep } from './brought-by'
 import type { Origins, RevisionOrigin } from './origins'
 import type { WhyStep } from './step'
@@ -40,15 +41,25 @@ const revisionTold = (
   { number, value, reason, author, at }: RevisionOrigin,
   before: RevisionOrigin | undefined,
 ): Partial<WhyStep> => ({
-  lines: [
-    before
-      ? `Revision ${number}: ${revisionInBrief(key, before.value, value)}`
-      : `Revision ${number}: first specified`,
-  ],
+  lines: revisionLines(key, number, value, before),
   by: { name: author, at },
   words: reason,
   recorded: { at, name: key },
 })
+
+/** What a revision changed: of a table every cell and row, a line each. */
+function revisionLines(
+  key: string,
+  number: number,
+  value: unknown,
+  before: RevisionOrigin | undefined,
+): string[] {
+  if (!before) return [`Revision ${number}: first specified`]
+  const differences = tableDifferences(key, before.value, value)
+  return differences.length > 0
+    ? [`Revision ${number}: ${counted(differences.length, 'difference', 'differences')}`, ...differences]
+    : [`Revision ${number}: ${revisionInBrief(key, before.value, value)}`]
+}
 
 /** Through what a revision came: a notice, or a study with its answers. */
 function broughtBy(

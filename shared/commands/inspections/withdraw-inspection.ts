@@ -17,7 +17,7 @@ export const withdrawInspection = defineFace({
     subject: `assembly ${assembly}`,
     what: [
       `inspected on ${inspectedOn}`,
-      ...(jointsSeen === undefined ? [] : [counted(jointsSeen, 'joint seen', 'joints seen')]),
+      ...(jointsSeen === undefined ? [] : [counted(jointsSeen, 'joint inspected', 'joints inspected')]),
       ...(defects === undefined ? [] : [counted(defects, 'defect', 'defects')]),
     ].join(', '),
     words: reason,

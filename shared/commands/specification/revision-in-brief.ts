@@ -4,15 +4,21 @@ import { valueDifference } from '@/shared/plan/value-difference'
 
 const MAX_DIFFERENCES = 3
 
-/** What a revision set: "0.2 mm → 0.25 mm"; of a table the cells that differ, or how many rows where they are many. */
+/** What a revision set: "0.2 mm → 0.25 mm"; of a table the cells that differ, or where they are many how many and the first. */
 export function revisionInBrief(key: string, before: unknown, value: unknown): string {
   if (before === null) return valueInBrief(key, value)
-  const parameter = findParameter(key)
-  const differences =
-    parameter?.shape.kind === 'table' && Array.isArray(before) && Array.isArray(value)
-      ? valueDifference(parameter, before, value)
-      : []
-  return differences.length > 0 && differences.length <= MAX_DIFFERENCES
+  const differences = tableDifferences(key, before, value)
+  const [first] = differences
+  if (!first) return fromTo(valueInBrief(key, before), valueInBrief(key, value))
+  return differences.length <= MAX_DIFFERENCES
     ? differences.join('; ')
-    : fromTo(valueInBrief(key, before), valueInBrief(key, value))
+    : `${differences.length} differences, the first: ${first}`
+}
+
+/** The cells and rows in which two values of a table differ, a line each; empty for a single value. */
+export function tableDifferences(key: string, before: unknown, value: unknown): string[] {
+  const parameter = findParameter(key)
+  return parameter?.shape.kind === 'table' && Array.isArray(before) && Array.isArray(value)
+    ? valueDifference(parameter, before, value)
+    : []
 }

@@ -5,12 +5,12 @@ import { CommandForm } from '@/app/forms/command-form'
 import { Day } from '@/app/ui/date'
 import { Empty } from '@/app/ui/empty'
 import { Notice } from '@/app/ui/notice'
-import { RuledTable } from '@/app/ui/ruled-table'
+import { RuledTable, type Column } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { changeInWords } from '@/shared/commands/changes/change-in-words'
-import { dropRefusal, type NoticeStanding } from '@/shared/gate/change-notice'
+import { dropRefusal, type ChangeNotice, type NoticeStanding } from '@/shared/gate/change-notice'
 import type { NoticeChange } from '@/shared/gate/proposed-change'
 
 interface ChangesProposedProps {
@@ -54,23 +54,7 @@ export function ChangesProposed({ view, standing: { notice, overtaken } }: Chang
                 </>
               ),
             },
-            {
-              label: 'Take out',
-              set: 'shrink',
-              cell: (entry) =>
-                dropRefusal(notice, entry, view.actor) === undefined && (
-                  <CommandForm
-                    action={dropChange}
-                    formKey={randomUUID()}
-                    hidden={{ programme: view.code, notice: notice.number, change: entry.id }}
-                    label={`Take out ${changeInWords(entry.change)}`}
-                  >
-                    <SubmitButton kind="quiet" label={`Take out ${changeInWords(entry.change)}`}>
-                      Take out
-                    </SubmitButton>
-                  </CommandForm>
-                ),
-            },
+            ...(notice.disposition === null ? [takeOutColumn(view, notice)] : []),
           ]}
         />
       )}
@@ -89,3 +73,22 @@ function Changed({ view, entry, open }: { view: ProgrammeView; entry: NoticeChan
     open && change.kind === 'value' ? (view.state.facts.values.get(change.parameter) ?? null) : undefined
   return <a href={address}>{changeInWords(change, before)}</a>
 }
+
+/** The way back out for a change that was put in, while the notice is open. */
+const takeOutColumn = (view: ProgrammeView, notice: ChangeNotice): Column<NoticeChange> => ({
+  label: 'Take out',
+  set: 'shrink',
+  cell: (entry) =>
+    dropRefusal(notice, entry, view.actor) === undefined && (
+      <CommandForm
+        action={dropChange}
+        formKey={randomUUID()}
+        hidden={{ programme: view.code, notice: notice.number, change: entry.id }}
+        label={`Take out ${changeInWords(entry.change)}`}
+      >
+        <SubmitButton kind="quiet" label={`Take out ${changeInWords(entry.change)}`}>
+          Take out
+        </SubmitButton>
+      </CommandForm>
+    ),
+})

@@ -45,7 +45,7 @@ export default programmePage<{ inspection: string }>(async ({ visit, code, param
               <ValueTable caption="Defects" columns={DEFECT_COLUMNS} rows={inspection.defects} />
               <p>
                 <a href={reworkAddress(view.code)}>The rework desk</a> has each of them, until it is mended
-                and looked at again.
+                and inspected again.
               </p>
             </>
           ) : (
