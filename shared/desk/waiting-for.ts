@@ -7,7 +7,7 @@ import type { ProgrammeState } from '@/shared/gate/programme-state'
 import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
 import { isLater, STAGE_NAMES } from '@/shared/plan/stage'
 import type { DeskEntry } from './desk-entry'
-import { stageAtWork } from './stage-at-work'
+import { stageAtWork } from '@/shared/gate/stage-at-work'
 
 /** What a department has done its part of and now waits for others with. */
 export const waitingFor = (

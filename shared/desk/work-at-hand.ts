@@ -5,7 +5,7 @@ import type { Department } from '@/shared/plan/department'
 import { isLater } from '@/shared/plan/stage'
 import type { DeskEntry } from './desk-entry'
 import { counted } from '@/shared/quantity/counted'
-import { stageAtWork } from './stage-at-work'
+import { stageAtWork } from '@/shared/gate/stage-at-work'
 
 /**
  * What a department can do about its items now: values and evidence of the stage at work, findings that no record

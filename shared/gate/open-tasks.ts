@@ -1,5 +1,5 @@
 import type { Department } from '@/shared/plan/department'
-import { STAGE_NAMES, STAGES, type Stage } from '@/shared/plan/stage'
+import { isLater, STAGE_NAMES, STAGES, type Stage } from '@/shared/plan/stage'
 import { heldTo, type Actor } from '@/shared/actor'
 import { waitsFor } from './action-status'
 import { CONCESSION_STANDINGS, concessionStatus } from './concession'
@@ -10,6 +10,7 @@ import type { OpenTask } from './open-task'
 import type { ProgrammeState } from './programme-state'
 import { concessionGrantRefusal, gateSignatoryRefusal } from './separation'
 import { approvableBy } from './sign-list'
+import { stageAtWork } from './stage-at-work'
 
 /** What waits for a person in one programme, from the facts as judged. */
 export const openTasksOf = (actor: Actor, state: ProgrammeState, judgement: Judgement): OpenTask[] =>
@@ -40,14 +41,17 @@ function openActions(department: Department, actor: Actor, state: ProgrammeState
   })
 }
 
-/** Items of one stage that can be approved are one task, since they are signed as one list. */
+/**
+ * Items of one stage that can be approved are one task, since they are signed as one list. Those of a stage after the one
+ * at work can wait: of them only what does not apply is ready yet.
+ */
 const openApprovals = (
   department: Department,
   actor: Actor,
   state: ProgrammeState,
   judgement: Judgement,
 ): OpenTask[] =>
-  STAGES.flatMap((stage): OpenTask[] => {
+  STAGES.filter((stage) => !isLater(stage, stageAtWork(judgement))).flatMap((stage): OpenTask[] => {
     const items = approvableBy(actor, department, state, judgement).filter(
       ({ item }) => item.definition.stage === stage,
     )

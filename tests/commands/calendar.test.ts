@@ -48,7 +48,7 @@ test('the due days of the desk are whole days with what, where and a stable iden
   expect(others).toEqual([])
   expect(event?.startDate.isDate).toBe(true)
   expect(event?.startDate.toString()).toBe('2099-02-28')
-  expect(event?.summary).toMatch(new RegExp(`^${world.code}: Answer a question\\. Can the boards`))
+  expect(event?.summary).toMatch(new RegExp(`^${world.code}: Answer an action\\. Can the boards`))
   expect(event?.description).toBe(LONG)
   expect(String(event?.component.getFirstPropertyValue('url'))).toMatch(
     new RegExp(`/programmes/${world.code}/actions/1$`),

@@ -88,7 +88,7 @@ describe('a daily mail', () => {
     expect(mail?.to).toMatchObject({ value: [{ address: email, name: 'Test production' }] })
     expect(mail?.subject).toMatch(/^Liquidus: \d+ new things on your desk$/)
     expect(mail?.text).toContain(
-      `- ${world.code}. Answer a question: Can the wave line take 2.4 mm boards? By when? (due 2099-05-20)`,
+      `- ${world.code}. Answer an action: Can the wave line take 2.4 mm boards? By when? (due 2099-05-20)`,
     )
     expect(mail?.text).toContain('https://liquidus.works.example/\n')
     expect(mail?.html).toBe(false)

@@ -130,6 +130,16 @@ test('a question lies on the desk of whom it asks, and whoever asked waits', () 
   expect(deskOf(of('quality'), state).map((entry) => entry.place)).not.toContainEqual(place)
 })
 
+test('what can be approved of a later stage waits for that stage', () => {
+  const places = (state: ProgrammeState) =>
+    deskOf(of('quality'), state).flatMap(({ verb, place }) => (verb === 'approve' ? [place] : []))
+  // Coupons, store and closing are ready from the first day: nothing is missing of them but the signatures.
+  expect(places(untouched)).toEqual([{ kind: 'sign list', stage: 'specification' }])
+  const specified = signedUpTo('specification')
+  const approved = { ...specified, approvals: specified.approvals.slice(0, 4) }
+  expect(places(approved)).toEqual([{ kind: 'item', item: 'coupons', part: 'approvals' }])
+})
+
 test('an item that only others have still to approve is waited for', () => {
   const whole = signedUpTo('specification')
   const approvals = whole.approvals.filter(

@@ -1,5 +1,5 @@
-import { GATE_STANDINGS } from '@/shared/gate/gate'
-import type { Judgement } from '@/shared/gate/judgement'
+import { GATE_STANDINGS } from './gate'
+import type { Judgement } from './judgement'
 import { STAGES, type Stage } from '@/shared/plan/stage'
 
 /** The stage whose gate is the next to open; the last once all are. Work of later stages can wait for it. */
