@@ -22,7 +22,8 @@ import {
   type Part,
 } from '@/shared/rules/finding'
 import { logsOf } from '@/shared/rules/record-source'
-import { decidingPart, tightest } from '@/shared/rules/parts'
+import { tightest } from '@/shared/rules/parts'
+import { spokenByWorst } from '@/shared/rules/worst-part'
 import { tipCheckGuard } from '@/shared/plan/limits/guard-bands'
 import { optional, rule } from '@/shared/rules/rule'
 import { governingName, sourceOf } from '@/shared/rules/governing-source'
@@ -76,21 +77,11 @@ export const tipGroundRule = rule({
         ['a ground check of each iron'],
         limit,
       )
-    const worst = decidingPart(parts)!
-    const { verdict } = worst
     return {
-      verdict,
-      found: `${worst.subject}: ${worst.found}`,
+      ...spokenByWorst(parts),
       limit,
-      margin: worst.margin,
       working: [],
       sources: distinctSources([ground, leakageMax, rest.guard].map(sourceOf)),
-      remedy: worst.remedy,
-      missing:
-        verdict === 'undetermined'
-          ? parts.filter((part) => part.verdict === verdict).map((part) => `${part.subject}: ${part.found}`)
-          : undefined,
-      parts,
       notes: [
         'Editions differ between 2 and 5 Ω and on whether the tip is hot: each check says which it was.',
       ],

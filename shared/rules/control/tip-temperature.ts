@@ -22,7 +22,7 @@ import { OUTSIDE_WINDOW, type SignalAnswer } from '@/shared/logs/signal-answers'
 import { daysOfWork } from '@/shared/records/soldering-work'
 import { solderingRuns } from '@/shared/rules/assembly-record-sources'
 import { tipCheckGuard } from '@/shared/plan/limits/guard-bands'
-import { decidingPart } from '@/shared/rules/parts'
+import { spokenByWorst } from '@/shared/rules/worst-part'
 import { tipTemperature as characteristic } from '@/shared/records/characteristics/tip-temperature'
 import { cellAt } from '@/shared/logs/log-series'
 import type { Log } from '@/shared/records/log'
@@ -114,13 +114,9 @@ export const tipTemperatureRule = rule({
         ['a tip check of each iron'],
         limit,
       )
-    const worst = decidingPart(parts)!
-    const { verdict } = worst
     return {
-      verdict,
-      found: `${worst.subject}: ${worst.found}`,
+      ...spokenByWorst(parts),
       limit,
-      margin: worst.margin,
       working: [
         {
           label: 'Accuracy and hold',
@@ -129,12 +125,6 @@ export const tipTemperatureRule = rule({
         },
       ],
       sources,
-      remedy: worst.remedy,
-      missing:
-        verdict === 'undetermined'
-          ? parts.filter((part) => part.verdict === verdict).map((part) => `${part.subject}: ${part.found}`)
-          : undefined,
-      parts,
       cautions: HOT_SOLDER_CAUTIONS,
     }
   },
