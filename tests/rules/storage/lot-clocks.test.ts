@@ -6,7 +6,7 @@ import type { Log } from '@/shared/records/log'
 import { boardStorageMonths, leadStorageMonths, storageTemperature } from '@/shared/plan/parameters/storage'
 import type { Lot } from '@/shared/records/lot'
 import { lotClocks } from '@/shared/storage/lot-clocks'
-import { storeClimateRule } from '@/shared/rules/control/store-climate'
+import { highestMonth, storeClimateRule } from '@/shared/rules/control/store-climate'
 import { factsWith, findingOf, requirement, set, type FactsInput } from '../facts-builder'
 import { dippedOn, dipSpecified, lastingTimer } from '../lots-builder'
 import { INSTRUMENT, logOf } from '../log-builder'
@@ -132,6 +132,62 @@ describe('the climate of the store', () => {
     const warm = judged({ logs: [logOf('store-climate', [day(1, 20), day(2, 26)])] })
     expect(warm.verdict).toBe('fails')
     expect(warm.found).toContain('2026-02')
+  })
+  // By hand: the reading of 1 February at midnight is February’s; (20 + 22) / 2 = 21 and (30 + 18 + 21) / 3 = 23.
+  test('a month begins with its first instant, and is the mean of its readings', () => {
+    const at = (day: string) => Date.parse(`${day}T00:00:00Z`)
+    const instants = ['2026-01-10', '2026-01-31', '2026-02-01', '2026-02-10', '2026-02-28'].map(at)
+    expect(highestMonth({ instants, values: [20, 22, 30, 18, 21] })).toEqual({
+      month: '2026-02',
+      mean: 23,
+      readings: 3,
+    })
+    expect(highestMonth({ instants, values: [28, 22, 30, 24, 21] })?.month).toBe('2026-01')
+    expect(highestMonth({ instants: [], values: [] })).toBeUndefined()
+  })
+  test('the warmest month and the dampest are shown with their numbers, and mended where they fail', () => {
+    const { parts } = judged({ logs: [logOf('store-climate', [day(1, 20, 70), day(2, 21)])] })
+    expect(parts).toMatchObject([
+      {
+        verdict: 'meets',
+        measured: { mean: { value: 21, unit: '°C' }, month: '2026-02', readings: { value: 1 } },
+        margin: { found: 21, limit: 25 },
+      },
+      {
+        verdict: 'fails',
+        measured: { mean: { value: 70, unit: '% RH' }, month: '2026-01' },
+        margin: { found: 70, limit: 60 },
+      },
+    ])
+    expect(parts?.[0]?.remedy).toBeUndefined()
+    expect(parts?.[1]?.remedy?.message).toContain('dry the store')
+  })
+  test('a warm month fails whatever became of its instrument; near the limit the instrument must be named', () => {
+    const out = { ...calibrated, dueOn: '2026-01-05' }
+    const warm = { logs: [logOf('store-climate', [day(1, 26)])], instruments: [out] }
+    expect(judged(warm).verdict).toBe('fails')
+    const unnamed = (temperatureC: number) =>
+      judged({ logs: [{ ...logOf('store-climate', [day(1, temperatureC)]), instrumentId: null }] })
+    expect(unnamed(20).verdict).toBe('meets')
+    expect(unnamed(24.9)).toMatchObject({ verdict: 'undetermined', margin: { found: 24.9, limit: 25 } })
+  })
+  test('only boards and components that may still be used are asked for', () => {
+    const storage = { temperatureC: 31, relativeHumidityPct: 50, packing: 'open' }
+    const disposition = { verdict: 'reject', by: 'Q', on: '2026-02-01', reason: 'Dewetting.' } as const
+    expect(judged({ lots: [boards('A', { storage, disposition })] }).verdict).toBe('not applicable')
+    expect(judged({ lots: [boards('B', { storage, kind: 'laminate' })] }).verdict).toBe('not applicable')
+  })
+  test('a log without readings is no log of the store', () => {
+    expect(judged({ logs: [logOf('store-climate', [])] }).verdict).toBe('not applicable')
+  })
+  test('a damp receipt fails as a hot one does; a sound one is listed with what was stated', () => {
+    const damp = boards('A', { storage: { temperatureC: 22, relativeHumidityPct: 75, packing: 'open' } })
+    expect(judged({ lots: [damp] })).toMatchObject({ verdict: 'fails', margin: { found: 75, limit: 60 } })
+    const sound = kept(readOn('2026-01-06', '2026-01-13')).parts?.find(({ about }) => about?.['lot'] === 'A')
+    expect(sound).toMatchObject({
+      verdict: 'meets',
+      measured: { temperature: { value: 22, unit: '°C' }, humidity: { value: 50, unit: '% RH' } },
+    })
   })
   test('a damp store fails by common practice', () => {
     expect(judged({ logs: [logOf('store-climate', [day(1, 20, 70)])] }).verdict).toBe('fails')
