@@ -1,8 +1,9 @@
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import type { RecordKindKey, RecordOf } from '@/shared/records/record-kinds'
+import type { RecordOf } from '@/shared/records/record-kinds'
 import { lifeTestsShown, type LifeTestShown } from '@/shared/reliability/life-tests-shown'
 import { programmeTarget, type ProgrammeTarget } from '@/shared/reliability/programme-target'
 import { rollUp, type RateKnown } from '@/shared/reliability/roll-up'
+import { recordsOfKind } from '@/shared/records/records-of-kind'
 
 /** All that the reliability page shows, once there is a target. */
 export interface Known {
@@ -22,8 +23,7 @@ export function knownOf({
   | { readonly known?: undefined; readonly missing: readonly string[] } {
   const { target, missing } = programmeTarget(state.facts)
   if (!target) return { missing }
-  const records = <K extends RecordKindKey>(kind: K) =>
-    (state.facts.records.byKind.get(kind) ?? []) as readonly RecordOf<K>[]
+  const records = <K extends RecordKindKey>(kind: K) => recordsOfKind(state.facts.records, kind)
   const [specimens, returns, exposures] = [
     records('life-test'),
     records('field-return'),
