@@ -166,6 +166,56 @@ describe('ground and leakage', () => {
     const answered = { 'signal-answer': [answer({ readingAt: '2026-01-26T08:00:00Z' })] }
     expect(after({ ...work('2026-01-27'), ...answered }).verdict).toBe('meets')
   })
+  test('work done after a check whose leakage lay outside fails as well', () => {
+    const rows = [
+      { at: '2026-01-26T08:00:00Z', iron: 'W-1', tip: 'hot', resistanceOhm: 1.2, leakageMv: 2.4 },
+      { at: '2026-01-28T08:00:00Z', iron: 'W-1', tip: 'hot', resistanceOhm: 1.2, leakageMv: 0.4 },
+    ]
+    const finding = findingOf(tipGroundRule, {
+      logs: [logOf('tip-ground', rows)],
+      instruments,
+      records: worked({ skill: 'rework', doneOn: '2026-01-27' }),
+    })
+    expect(finding.verdict).toBe('fails')
+    expect(finding.parts?.[0]?.measured).toMatchObject({ workedOn: ['2026-01-27'] })
+    expect(finding.remedy?.message).toContain('Answer the check in log')
+  })
+  // Tools are checked with measuring equipment in calibration (J-STD-001): what one past its date read proves nothing good.
+  test('a meter out of calibration proves no ground, but what it found outside stands', () => {
+    const out = { instruments: [{ ...INSTRUMENT, dueOn: '2026-02-01' }] }
+    expect(judged({ resistanceOhm: 1.2, leakageMv: 0.4 }, out).verdict).toBe('undetermined')
+    expect(judged({ resistanceOhm: 2.1, leakageMv: 0.4 }, out).verdict).toBe('fails')
+    const leaks = judged({ resistanceOhm: 1.2, leakageMv: 2.4 }, out)
+    expect(leaks).toMatchObject({ verdict: 'fails', margin: { found: 2.4, limit: 2, unit: 'mV' } })
+    expect(leaks.remedy?.message).toContain('Take iron W-1 out of use')
+  })
+  // By hand: a tenth of the 2 Ω is kept free, so from 1.8 Ω on it is near the limit.
+  test.each([
+    [1.75, 'meets'],
+    [1.9, 'marginal'],
+  ] as const)('%s Ω to ground %s', (resistanceOhm, verdict) =>
+    expect(judged({ resistanceOhm, leakageMv: 0.4 }).verdict).toBe(verdict),
+  )
+  test('the strictest edition is the 2 Ω that rule where none is chosen', () => {
+    const values = [set(tipAccuracyEdition, 'strictest')]
+    expect(judged({ resistanceOhm: 4, leakageMv: 0.4 }, { values }).verdict).toBe('fails')
+  })
+  test('what was not measured is asked for', () => {
+    const noLeakage = judged({ resistanceOhm: 1.2 })
+    expect(noLeakage.remedy?.message).toContain('Measure the leakage of iron W-1')
+    expect(noLeakage.parts?.[0]).toMatchObject({
+      about: { iron: 'W-1' },
+      measured: { toGround: { value: 1.2, unit: 'Ω' }, on: '2026-02-02', tip: 'hot' },
+    })
+    expect(judged({ leakageMv: 0.4 })).toMatchObject({
+      verdict: 'undetermined',
+      missing: ['Iron W-1: its newest check has no resistance.'],
+    })
+    expect(findingOf(tipGroundRule, { instruments })).toMatchObject({
+      verdict: 'undetermined',
+      missing: ['a ground check of each iron'],
+    })
+  })
   test('mains is cautioned', () => expect(judged({ resistanceOhm: 1 }).cautions?.join()).toMatch(/mains/))
 })
 
