@@ -13,6 +13,7 @@ import type { Finding } from '@/shared/rules/finding'
 import { Attacker } from '@/tests/commands/attacker'
 import { earlierDatabase, PROGRAMME } from '@/tests/commands/earlier-version/earlier-database'
 import { rewriteTrail } from '@/tests/commands/written-before'
+import { freshInstallation, type FreshInstallation } from '@/tests/setup/installation'
 
 /*
  * What people signed under version 0.1, whose covers held the program's words and whose concessions
