@@ -1,6 +1,6 @@
 import type { Limit } from '@/shared/plan/requirement'
 import type { Characteristic } from '@/shared/records/characteristic'
-import { daysOfWork } from '@/shared/records/soldering-work'
+import { daysOfHandWork } from '@/shared/records/soldering-work'
 import { judgeSchedule } from '@/shared/logs/checks-on-schedule'
 import { governingName, sourceOf } from '@/shared/rules/governing-source'
 import { calibrations, instrumentsOnFile } from '@/shared/rules/log-record-sources'
@@ -33,7 +33,7 @@ export const ironChecksOnSchedule = ({ check, interval, characteristic, ...named
       ...judgeSchedule({
         check,
         subjects: ironsChecked(logs, file),
-        days: daysOfWork(runs, ['hand-soldering', 'rework']),
+        days: daysOfHandWork(runs),
         maxDays: governing.value,
         document: governingName(governing),
         work: 'hand soldering or rework',
