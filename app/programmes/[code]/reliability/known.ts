@@ -23,12 +23,10 @@ export function knownOf({
   | { readonly known?: undefined; readonly missing: readonly string[] } {
   const { target, missing } = programmeTarget(state.facts)
   if (!target) return { missing }
-  const records = <K extends RecordKindKey>(kind: K) => recordsOfKind(state.facts.records, kind)
-  const [specimens, returns, exposures] = [
-    records('life-test'),
-    records('field-return'),
-    records('field-exposure'),
-  ]
+  const { records } = state.facts
+  const specimens = recordsOfKind(records, 'life-test')
+  const returns = recordsOfKind(records, 'field-return')
+  const exposures = recordsOfKind(records, 'field-exposure')
   const predicted = judgement.findings.get('joint-budget')?.margin?.found
   return {
     known: {
