@@ -142,7 +142,7 @@ describe('tip temperature', () => {
     const out = { instruments: [{ ...INSTRUMENT, dueOn: '2026-01-31' }] }
     expect(judged([check(320)], out).verdict).toBe('fails')
   })
-  // By hand: 320 − 310 = 10 K above, 300 − 310 = 10 K below; 18 − 13 = 5 K of drift is the most that J-STD-001 allows.
+  // By hand: 320 − 310 = 10 K above, 300 − 310 = 10 K below; 8 − 3 = 5 K of drift are the most that J-STD-001 allows.
   test('what decides is shown with its numbers', () => {
     const hot = judged([check(320)])
     expect(hot).toMatchObject({ margin: { found: 10, limit: 5.5, unit: 'K' } })
