@@ -1,5 +1,5 @@
 import { defectChartPhases, defectCharts, type DefectChartKey } from '@/shared/plan/parameters/defect-charts'
-import { answerToDefects, type DefectSignalAnswer } from './defect-signal-answers'
+import { answerToDefects } from './defect-signal-answers'
 import { specifiedRules } from './log-chart'
 import { RUN_RULE_SETS } from './run-rule-sets'
 import type { Facts } from '@/shared/rules/facts'
@@ -7,6 +7,7 @@ import { inputsOf } from '@/shared/rules/inputs-of'
 import { optional } from '@/shared/rules/rule'
 import { defectChart, specifiedDefectCharts } from './defect-chart'
 import { defectSignals } from './defect-signals'
+import { recordsOfKind } from '@/shared/records/records-of-kind'
 
 const chartReads = { charts: optional(defectCharts), phases: optional(defectChartPhases) }
 
@@ -24,7 +25,7 @@ export interface OpenDefectSignals {
 
 /** The specified charts with unanswered signals. */
 export function openDefectSignals(facts: Facts): OpenDefectSignals[] {
-  const answers = (facts.records.byKind.get('defect-signal-answer') ?? []) as readonly DefectSignalAnswer[]
+  const answers = recordsOfKind(facts.records, 'defect-signal-answer')
   const rules = specifiedRules(facts)
   return defectChartsOf(facts).flatMap((choice) => {
     const found = defectChart(facts.records.inspections, choice, RUN_RULE_SETS[rules].asked)

@@ -1,9 +1,10 @@
 import type { Log } from '@/shared/records/log'
 import { LEVEL_CHARACTERISTICS } from '@/shared/logs/level-characteristics'
-import { answerTo, type SignalAnswer } from '@/shared/logs/signal-answers'
+import { answerTo } from '@/shared/logs/signal-answers'
 import type { Facts } from '@/shared/rules/facts'
 import { chartedSeries } from '@/shared/logs/charted-series'
 import { askedSignals, chartedInputs, specifiedCharting } from './log-chart'
+import { recordsOfKind } from '@/shared/records/records-of-kind'
 
 /** A log whose chart, as specified, gave signals that nobody has answered yet. */
 export interface OpenLogSignals {
@@ -13,7 +14,7 @@ export interface OpenLogSignals {
 
 /** The logs with unanswered signals, in the order of their characteristics. */
 export function openLogSignals(facts: Facts): OpenLogSignals[] {
-  const answers = (facts.records.byKind.get('signal-answer') ?? []) as readonly SignalAnswer[]
+  const answers = recordsOfKind(facts.records, 'signal-answer')
   const inputs = chartedInputs(facts)
   return LEVEL_CHARACTERISTICS.flatMap((key) => facts.records.logs.get(key) ?? []).flatMap((log) => {
     const series = chartedSeries(log, inputs)?.series

@@ -5,7 +5,7 @@ import { PASSES, type Finding, type Part, type Verdict } from '@/shared/rules/fi
 import { judgeSafely } from '@/shared/rules/judge-safely'
 import type { AnyRule } from '@/shared/rules/rule'
 import type { ProgrammeRecords } from '@/shared/records/programme-records'
-import type { RecordOf } from '@/shared/records/record-kinds'
+import { recordsOfKind } from '@/shared/records/records-of-kind'
 
 /*
  * A deviation permit is asked for before anything departs: how far one finding
@@ -73,7 +73,7 @@ function isPermitted({ way, parts }: PartsDeparture, { verdict, subject, about }
 const nameKey = (name: string): string => name.trim().replace(/\s+/g, ' ').toLowerCase()
 
 /** Boards soldered on that day or later, by the soldering runs on record. 'YYYY-MM-DD'. */
-export const boardsSolderedSince = ({ byKind }: ProgrammeRecords, day: string): number =>
-  ((byKind.get('soldering-run') ?? []) as readonly RecordOf<'soldering-run'>[])
+export const boardsSolderedSince = (records: ProgrammeRecords, day: string): number =>
+  recordsOfKind(records, 'soldering-run')
     .filter(({ doneOn }) => doneOn >= day)
     .reduce((sum, { assemblies }) => sum + assemblies, 0)

@@ -1,9 +1,9 @@
-import { calibrationStatus, type Calibration, type CalibrationStatus } from './calibration-status'
+import { calibrationStatus, type CalibrationStatus } from './calibration-status'
 import type { Instrument } from '@/shared/records/instrument'
 import type { Log } from '@/shared/records/log'
 import type { Lot, LotTest } from '@/shared/records/lot'
 import type { ProgrammeRecords } from '@/shared/records/programme-records'
-import type { RecordOf } from '@/shared/records/record-kinds'
+import { recordsOfKind } from '@/shared/records/records-of-kind'
 
 /** A test that rests on an instrument, with what was known of the instrument on its day. */
 export interface TestUse {
@@ -23,8 +23,8 @@ export interface InstrumentUses {
 
 /** The instruments that tests, logs or gauge studies of a programme name, by tag; any others are left out. */
 export function instrumentUses(records: ProgrammeRecords): InstrumentUses[] {
-  const calibrations = (records.byKind.get('calibration') ?? []) as readonly Calibration[]
-  const readings = (records.byKind.get('gauge-reading') ?? []) as readonly RecordOf<'gauge-reading'>[]
+  const calibrations = recordsOfKind(records, 'calibration')
+  const readings = recordsOfKind(records, 'gauge-reading')
   const file = { instruments: records.instruments, calibrations }
   const logs = [...records.logs.values()].flat()
   return records.instruments

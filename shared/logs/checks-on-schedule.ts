@@ -3,7 +3,7 @@ import { addDays, dateOf, daysBetween } from '@/shared/quantity/calendar'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Log } from '@/shared/records/log'
 import { undetermined, type Judged, type Part, type About } from '@/shared/rules/finding'
-import { decidingPart } from '@/shared/rules/parts'
+import { spokenByWorst } from '@/shared/rules/worst-part'
 import { count } from '@/shared/rules/measure'
 
 /** A day of work and the newest check on or before it. */
@@ -79,15 +79,12 @@ export function judgeSchedule(question: {
       remedy: { message: `Do it now, record it, and answer for the work since ${days[0]}.` },
     }
   const parts = subjects.map((one) => partOf(one, days, maxDays))
-  const worst = decidingPart(parts)!
+  const spoken = spokenByWorst(parts)
   return {
-    verdict: worst.verdict,
-    found: `${check}, ${worst.subject}: ${worst.found}`,
+    ...spoken,
+    found: `${check}, ${spoken.found}`,
     limit,
-    margin: worst.margin,
     working: [{ label: 'Days of work held against checks', result: formatQuantity(days.length, 'days') }],
-    remedy: worst.remedy,
-    parts,
   }
 }
 

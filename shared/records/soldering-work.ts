@@ -12,6 +12,10 @@ export function daysOfWork(
   return [...days].sort()
 }
 
+/** The days of work with an iron, earliest first, each once. */
+export const daysOfHandWork = (runs: readonly SolderingRun[]): string[] =>
+  daysOfWork(runs, ['hand-soldering', 'rework'])
+
 /** Two names are one person when they differ in case and spacing only. */
 export const samePerson = (name: string): string => name.trim().replace(/\s+/g, ' ').toLowerCase()
 

@@ -2,6 +2,7 @@ import type { Characteristic } from '@/shared/records/characteristic'
 import type { Log } from '@/shared/records/log'
 import type { ProgrammeRecords } from '@/shared/records/programme-records'
 import type { RecordKindKey, RecordOf } from '@/shared/records/record-kinds'
+import { recordsOfKind } from '@/shared/records/records-of-kind'
 
 /** A part of the programme's records that a rule reads. */
 export interface RecordSource<T> {
@@ -56,12 +57,7 @@ export const recordsOf = <K extends RecordKindKey>(
   kind: K,
   label: string,
 ): RecordSource<readonly RecordOf<K>[]> =>
-  source(
-    { is: 'records', of: kind },
-    `records:${kind}`,
-    label,
-    (records) => (records.byKind.get(kind) ?? NONE) as readonly RecordOf<K>[],
-  )
+  source({ is: 'records', of: kind }, `records:${kind}`, label, (records) => recordsOfKind(records, kind))
 
 /** One shared empty list, so that "still none" compares equal by reference. */
 const NONE: readonly never[] = []

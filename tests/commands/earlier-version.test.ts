@@ -1,6 +1,3 @@
-import { mkdtemp, rm } from 'node:fs/promises'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { carryConcessions } from '@/lib/programme/carry-concessions'
 import { loadState } from '@/lib/programme/load-state'
@@ -16,28 +13,24 @@ import type { Finding } from '@/shared/rules/finding'
 import { Attacker } from '@/tests/commands/attacker'
 import { earlierDatabase, PROGRAMME } from '@/tests/commands/earlier-version/earlier-database'
 import { rewriteTrail } from '@/tests/commands/written-before'
-import type { FreshDatabase } from '@/tests/setup/database'
+import { freshInstallation, type FreshInstallation } from '@/tests/setup/installation'
 
 /*
  * What people signed under version 0.1, whose covers held the program's words and whose concessions
  * held a digest of sentences, goes on holding under this one.
  */
 
-let db: FreshDatabase
-let folder: string
+let db: FreshInstallation
 let id: string
 let attacker: Attacker
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'earlier-version-'))
-  process.env.LIQUIDUS_DATA = folder
-  db = await earlierDatabase()
+  db = await freshInstallation(earlierDatabase)
   id = (await db.client.programme.findUniqueOrThrow({ where: { code: PROGRAMME } })).id
   attacker = await Attacker.enter()
 })
 afterAll(async () => {
   await attacker.leave()
   await db.drop()
-  await rm(folder, { recursive: true })
 })
 
 async function judged() {

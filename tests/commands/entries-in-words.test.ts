@@ -1,6 +1,3 @@
-import { mkdtemp, rm } from 'node:fs/promises'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { database } from '@/lib/db/client'
 import { wordsSought } from '@/shared/commands/words-sought'
@@ -9,25 +6,21 @@ import { entryTold, recordedIn } from '@/shared/commands/entry-told'
 import { formatNumber } from '@/shared/quantity/format'
 import { CHANGES_ITS_WORLD, VALID_INPUT } from '@/tests/commands/valid-inputs'
 import { openWorld, ROLES, type World } from '@/tests/commands/world'
-import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
+import { freshInstallation, type FreshInstallation } from '@/tests/setup/installation'
 
 /*
  * An auditor reads entries, not payloads. Whatever is measured, counted, priced or named in an entry is read in its
  * sentence, numbers with what they are of; what changed is read as before → after. Common practice, no published source.
  */
 
-let db: FreshDatabase
+let db: FreshInstallation
 let world: World
-let folder: string
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'entries-in-words-'))
-  process.env.LIQUIDUS_DATA = folder
-  db = await freshDatabase()
+  db = await freshInstallation()
   world = await openWorld()
 })
 afterAll(async () => {
   await db.drop()
-  await rm(folder, { recursive: true })
 })
 
 /** Numbers that say where something is kept, or that are told by their count. */

@@ -1,28 +1,21 @@
-import { mkdtemp, rm } from 'node:fs/promises'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import type { Outcome } from '@/lib/commands/outcome'
 import { database } from '@/lib/db/client'
 import { COMMAND_NAMES, faceOf } from '@/shared/commands/all-faces'
 import { entryTold } from '@/shared/commands/entry-told'
 import type { Rights } from '@/shared/commands/face'
-import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
+import { freshInstallation, type FreshInstallation } from '@/tests/setup/installation'
 import { ACTS_WITHIN, CHANGES_ITS_WORLD, departmentOf, VALID_INPUT } from '@/tests/commands/valid-inputs'
 import { openWorld, ROLES, type Role, type World } from '@/tests/commands/world'
 
-let db: FreshDatabase
+let db: FreshInstallation
 let world: World
-let folder: string
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'every-command-'))
-  process.env.LIQUIDUS_DATA = folder
-  db = await freshDatabase()
+  db = await freshInstallation()
   world = await openWorld()
 })
 afterAll(async () => {
   await db.drop()
-  await rm(folder, { recursive: true })
 })
 
 /**

@@ -1,6 +1,4 @@
 import { readdirSync } from 'node:fs'
-import { mkdtemp, rm } from 'node:fs/promises'
-import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { Readable } from 'node:stream'
 import { attachBoardFiles } from '@/tests/commands/attach-board-files'
@@ -14,7 +12,7 @@ import { installedStore } from '@/lib/evidence/installed-store'
 import { registerFile } from '@/lib/evidence/register-file'
 import { signInHere, signOutHere } from '@/tests/commands/session-cookie'
 import { openWorld, type Role, type World } from '@/tests/commands/world'
-import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
+import { freshInstallation, type FreshInstallation } from '@/tests/setup/installation'
 
 /*
  * OWASP ASVS 5.0.0 V8.2.1 (function-level access is decided for everybody) and V8.3.1 (on the server); V6.4.1:
@@ -70,11 +68,10 @@ const EMPTY_FORM = '--x--\r\n'
 type Handler = (request: Request, place: { params: Promise<object> }) => Promise<Response>
 
 const found = new Map<string, Handler>()
-let db: FreshDatabase
+let db: FreshInstallation
 let world: World
 let evidence: string
 let boardFiles: string
-let folder: string
 
 beforeAll(async () => {
   for (const file of readdirSync('app', { recursive: true, encoding: 'utf8' })) {
@@ -84,9 +81,7 @@ beforeAll(async () => {
     const exported = (await import(/* @vite-ignore */ path)) as Record<string, Handler>
     for (const method of METHODS) if (exported[method]) found.set(`${method} ${place}`, exported[method])
   }
-  folder = await mkdtemp(join(tmpdir(), 'routes-'))
-  process.env.LIQUIDUS_DATA = folder
-  db = await freshDatabase()
+  db = await freshInstallation()
   world = await openWorld()
   evidence = await attachedFile()
   boardFiles = await attachBoardFiles(world)
@@ -115,7 +110,6 @@ beforeAll(async () => {
 })
 afterAll(async () => {
   await db.drop()
-  await rm(folder, { recursive: true })
 })
 beforeEach(signOutHere)
 

@@ -1,6 +1,4 @@
 import { readdirSync, readFileSync } from 'node:fs'
-import { mkdtemp, rm } from 'node:fs/promises'
-import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest'
 
@@ -10,7 +8,7 @@ import { database } from '@/lib/db/client'
 import type { FormAction } from '@/app/forms/form-state'
 import { signInHere, signOutHere } from '@/tests/commands/session-cookie'
 import { openWorld, type World } from '@/tests/commands/world'
-import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
+import { freshInstallation, type FreshInstallation } from '@/tests/setup/installation'
 
 /* OWASP ASVS 5.0.0 V8.3.1 and V6.4.1, as for the routes: what a page shows and a form sends is decided alike. */
 
@@ -31,13 +29,10 @@ const ACTION_FILES = FILES.filter(
   (file) => /\.tsx?$/.test(file) && /^['"]use server['"]/m.test(readFileSync(join('app', file), 'utf8')),
 )
 
-let db: FreshDatabase
+let db: FreshInstallation
 let world: World
-let folder: string
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'screens-'))
-  process.env.LIQUIDUS_DATA = folder
-  db = await freshDatabase()
+  db = await freshInstallation()
   world = await openWorld()
   await database().person.update({
     where: { id: world.person.secondQuality },
@@ -46,7 +41,6 @@ beforeAll(async () => {
 })
 afterAll(async () => {
   await db.drop()
-  await rm(folder, { recursive: true })
 })
 
 const load = (file: string): Promise<Record<string, unknown>> =>

@@ -1,7 +1,5 @@
 import { randomUUID } from 'node:crypto'
-import { mkdtemp, rm, utimes } from 'node:fs/promises'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { utimes } from 'node:fs/promises'
 import { Readable } from 'node:stream'
 import { afterAll, beforeAll, expect, test, vi } from 'vitest'
 import { database } from '@/lib/db/client'
@@ -10,22 +8,18 @@ import { installedStore } from '@/lib/evidence/installed-store'
 import { registerFile } from '@/lib/evidence/register-file'
 import { sweepDaily, sweepInstalled } from '@/lib/evidence/sweep-installed'
 import { openWorld, type World } from '@/tests/commands/world'
-import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
+import { freshInstallation, type FreshInstallation } from '@/tests/setup/installation'
 
 const DAY_MS = 86_400_000
 
-let db: FreshDatabase
+let db: FreshInstallation
 let world: World
-let folder: string
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'sweep-'))
-  process.env.LIQUIDUS_DATA = folder
-  db = await freshDatabase()
+  db = await freshInstallation()
   world = await openWorld()
 })
 afterAll(async () => {
   await db.drop()
-  await rm(folder, { recursive: true })
 })
 
 /** A file sent so many days ago, in the store and in its register. */

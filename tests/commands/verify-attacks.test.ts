@@ -1,6 +1,4 @@
-import { chmod, mkdtemp, rename, rm, writeFile } from 'node:fs/promises'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { chmod, rename, writeFile } from 'node:fs/promises'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { contentPath } from '@/lib/evidence/evidence-paths'
 import { installedStore } from '@/lib/evidence/installed-store'
@@ -14,18 +12,15 @@ import { Attacker } from '@/tests/commands/attacker'
 import { attachFile } from '@/tests/commands/every-command-once'
 import { VALID_INPUT } from '@/tests/commands/valid-inputs'
 import { openWorld, trailLength, type World } from '@/tests/commands/world'
-import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
+import { freshInstallation, type FreshInstallation } from '@/tests/setup/installation'
 
-let db: FreshDatabase
-let folder: string
+let db: FreshInstallation
 let world: World
 let id: string
 let file: string
 let attacker: Attacker
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'verify-attacks-'))
-  process.env.LIQUIDUS_DATA = folder
-  db = await freshDatabase()
+  db = await freshInstallation()
   world = await openWorld()
   id = (await db.client.programme.findUniqueOrThrow({ where: { code: world.code } })).id
   await world.must('design', 'sign-gate', await VALID_INPUT['sign-gate'](world, 'design'))
@@ -38,7 +33,6 @@ beforeAll(async () => {
 afterAll(async () => {
   await attacker.leave()
   await db.drop()
-  await rm(folder, { recursive: true })
 })
 
 const sentences = async (): Promise<readonly string[]> => breaksInWords(await verdictOnStored(id), 50)

@@ -1,6 +1,5 @@
 import { execFileSync } from 'node:child_process'
-import { mkdtemp, rm, writeFile } from 'node:fs/promises'
-import { tmpdir } from 'node:os'
+import { writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { bundleText } from '@/lib/exports/trail-bundle'
@@ -11,19 +10,16 @@ import { Attacker } from '@/tests/commands/attacker'
 import { everyCommandOnce } from '@/tests/commands/every-command-once'
 import type { World } from '@/tests/commands/world'
 import { asWrittenBefore } from '@/tests/commands/written-before'
-import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
+import { freshInstallation, type FreshInstallation } from '@/tests/setup/installation'
 
 /* A programme whose entries were written by the first versions, which said less of what they wrote. */
 
-let db: FreshDatabase
-let folder: string
+let db: FreshInstallation
 let world: World
 let id: string
 let attacker: Attacker
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'verify-older-'))
-  process.env.LIQUIDUS_DATA = folder
-  db = await freshDatabase()
+  db = await freshInstallation()
   world = await everyCommandOnce()
   id = (await db.client.programme.findUniqueOrThrow({ where: { code: world.code } })).id
   attacker = await Attacker.enter()
@@ -32,7 +28,6 @@ beforeAll(async () => {
 afterAll(async () => {
   await attacker.leave()
   await db.drop()
-  await rm(folder, { recursive: true })
 })
 
 const sentences = async (): Promise<readonly string[]> => breaksInWords(await verdictOnStored(id), 50)
@@ -77,7 +72,7 @@ test('its bundle passes the standalone verifier', async () => {
   const { title } = await db.client.programme.findUniqueOrThrow({ where: { id } })
   for await (const piece of bundleText({ id, code: world.code, title }, new Date().toISOString()))
     text += piece
-  const path = join(folder, 'bundle.json')
+  const path = join(db.folder, 'bundle.json')
   await writeFile(path, text)
   const said = execFileSync(process.execPath, ['scripts/verify-trail.mjs', path], { encoding: 'utf8' })
   expect(said).toContain('Verdict: WHOLE')

@@ -1,6 +1,3 @@
-import { mkdtemp, rm } from 'node:fs/promises'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { verdictOnStored } from '@/lib/trail/verify-stored'
 import {
@@ -14,17 +11,14 @@ import { breaksInWords } from '@/shared/stored/stored-verdict'
 import { Attacker } from '@/tests/commands/attacker'
 import { everyCommandOnce, PROGRAMME_COMMANDS } from '@/tests/commands/every-command-once'
 import type { World } from '@/tests/commands/world'
-import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
+import { freshInstallation, type FreshInstallation } from '@/tests/setup/installation'
 
-let db: FreshDatabase
-let folder: string
+let db: FreshInstallation
 let world: World
 let id: string
 let attacker: Attacker
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'verify-stored-'))
-  process.env.LIQUIDUS_DATA = folder
-  db = await freshDatabase()
+  db = await freshInstallation()
   world = await everyCommandOnce()
   id = (await db.client.programme.findUniqueOrThrow({ where: { code: world.code } })).id
   attacker = await Attacker.enter()
@@ -32,7 +26,6 @@ beforeAll(async () => {
 afterAll(async () => {
   await attacker.leave()
   await db.drop()
-  await rm(folder, { recursive: true })
 })
 
 const TABLES = (Object.keys(COVERED_TABLES) as TableName[]).filter(

@@ -1,7 +1,4 @@
 import { randomUUID } from 'node:crypto'
-import { mkdtemp, rm } from 'node:fs/promises'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
 import { Readable } from 'node:stream'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { database } from '@/lib/db/client'
@@ -12,27 +9,23 @@ import { readImport } from '@/lib/queries/read-import'
 import { logTarget, targetFields } from '@/lib/readings/import-target'
 import { VALID_INPUT } from '@/tests/commands/valid-inputs'
 import { openWorld, type World } from '@/tests/commands/world'
-import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
+import { freshInstallation, type FreshInstallation } from '@/tests/setup/installation'
 
 /*
  * OWASP ASVS 5.0.0 V8.2.2 (no access to another's data by naming it) and V8.3.1 (decided at a trusted place):
  * the hash of a file is its name, not a right to it.
  */
 
-let db: FreshDatabase
+let db: FreshInstallation
 let ours: World
 let theirs: World
-let folder: string
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'whose-'))
-  process.env.LIQUIDUS_DATA = folder
-  db = await freshDatabase()
+  db = await freshInstallation()
   ours = await openWorld()
   theirs = await openWorld()
 })
 afterAll(async () => {
   await db.drop()
-  await rm(folder, { recursive: true })
 })
 
 type Who = keyof World['person']

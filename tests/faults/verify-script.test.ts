@@ -1,31 +1,24 @@
-import { mkdtempSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { openWorld, type World } from '@/tests/commands/world'
 import { runScript } from '@/tests/faults/programs'
-import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
+import { freshInstallation, type FreshInstallation } from '@/tests/setup/installation'
 
 /* `npm run verify`, as whoever keeps the server runs it. */
 
-let db: FreshDatabase
-let folder: string
+let db: FreshInstallation
 let world: World
 beforeAll(async () => {
-  folder = mkdtempSync(join(tmpdir(), 'liquidus-verify-'))
-  process.env.LIQUIDUS_DATA = folder
-  db = await freshDatabase()
+  db = await freshInstallation()
   world = await openWorld()
 })
 afterAll(async () => {
   await db.drop()
-  rmSync(folder, { recursive: true, force: true })
 })
 
 async function verify(codes: readonly string[], env: Record<string, string> = {}) {
   const program = runScript('scripts/verify.ts', codes, {
     DATABASE_URL: db.url,
-    LIQUIDUS_DATA: folder,
+    LIQUIDUS_DATA: db.folder,
     ...env,
   })
   return { code: await program.ended, printed: program.printed() }
@@ -61,6 +54,6 @@ test('what could not be checked ends with 2 and a sentence', async () => {
   })
   expect(await verify([], { DATABASE_URL: '' })).toMatchObject({
     code: 2,
-    printed: expect.stringContaining(`There is no installation in ${folder}.`),
+    printed: expect.stringContaining(`There is no installation in ${db.folder}.`),
   })
 })

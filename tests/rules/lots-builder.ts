@@ -131,3 +131,21 @@ export const dippedOn = (testedOn: string, seconds = 1.2, over: Partial<LotTest>
 
 /** The conditions that `dippedOn` was made under, as a programme specifies them. */
 export const dipSpecified = set(testConditions, [stated('rotary-dip')])
+
+/** A lot of bare boards of a known part, received on New Year’s Day in a sound store and tested four days later. */
+export const storedBoards = (code: string, over: Partial<Lot> = {}): Lot => ({
+  id: `lot-${code}`,
+  code,
+  kind: 'bare board',
+  part: 'bare board LX',
+  supplier: 'Northgate',
+  dateCode: 'not stated',
+  quantity: 100,
+  receivedOn: '2026-01-01',
+  storage: { temperatureC: 22, relativeHumidityPct: 50, packing: 'sealed' },
+  supplierResult: '',
+  tests: [dippedOn('2026-01-05')],
+  disposition: null,
+  usedIn: [],
+  ...over,
+})

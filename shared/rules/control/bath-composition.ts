@@ -6,7 +6,7 @@ import { solderingProcess } from '@/shared/plan/parameters/soldering-process'
 import { formatQuantity } from '@/shared/quantity/format'
 import { bathComposition as characteristic } from '@/shared/records/characteristics/bath-composition'
 import { undetermined, type Judged, type Part } from '@/shared/rules/finding'
-import { decidingPart } from '@/shared/rules/parts'
+import { spokenByWorst, worstPart } from '@/shared/rules/worst-part'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
@@ -78,14 +78,10 @@ export const bathCompositionRule = rule({
         ? logs.flatMap((log) => tinPart(log, alloy, inputs.tinTolerance, inputs.guard, massKg) ?? [])
         : []
     const parts = [...questions.map(judgedOf), ...tinParts]
-    const worst = decidingPart(parts)!
-    const { verdict } = worst
-    const asked = questions[parts.indexOf(worst)]
+    const asked = questions[parts.indexOf(worstPart(parts))]
     return {
-      verdict,
-      found: `${worst.subject}: ${worst.found}`,
+      ...spokenByWorst(parts),
       limit: asked ? windowInWords(asked.window) : 'The tin must lie near its nominal.',
-      margin: worst.margin,
       working: [
         ...sumWorking(questions),
         ...questions.flatMap((question) => exchangeWorking(question, massKg)),
@@ -94,12 +90,6 @@ export const bathCompositionRule = rule({
         ...questions.map(({ governing }) => sourceOf(governing)),
         NEW_SOLDER_MAX.source,
       ]),
-      remedy: worst.remedy,
-      missing:
-        verdict === 'undetermined'
-          ? parts.filter((part) => part.verdict === verdict).map((part) => part.subject)
-          : undefined,
-      parts,
       notes: notes(family, edition, inputs.newCopper),
       cautions: CAUTIONS,
     }

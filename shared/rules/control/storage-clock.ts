@@ -14,6 +14,7 @@ import {
   type Measured,
 } from '@/shared/rules/finding'
 import { decidingPart } from '@/shared/rules/parts'
+import { spokenByWorst } from '@/shared/rules/worst-part'
 import {
   passingReads,
   solderabilityResults,
@@ -76,22 +77,13 @@ export const storageClockRule = rule({
         ['the lots of boards and components in each soldering run'],
         limit,
       )
-    const worst = decidingPart(all)!
-    const { verdict } = worst
     return {
-      verdict,
-      found: `${worst.subject}: ${worst.found}`,
+      ...spokenByWorst(all),
       limit,
-      margin: worst.margin,
       working: [
         { label: 'Lots soldered', result: `${parts.length} of boards and components in ${runs.length} runs` },
       ],
       sources: [sourceOf(testedMax), sourceOf(inputs.guard)],
-      remedy: worst.remedy,
-      ...(verdict === 'undetermined' && {
-        missing: all.filter((part) => part.verdict === verdict).map((part) => part.subject),
-      }),
-      parts: all,
       notes: [
         'A date code of four figures is read as year and week of making; without one the clock starts at receipt, which is later than the truth.',
       ],

@@ -7,12 +7,12 @@ import { checkDoubt } from '@/shared/irons/check-doubt'
 import { daysOnBadChecks, type CheckedIron } from '@/shared/irons/days-on-bad-checks'
 import { OUTSIDE_WINDOW, type SignalAnswer } from '@/shared/logs/signal-answers'
 import { foldedList } from '@/shared/quantity/folded-names'
-import { daysOfWork } from '@/shared/records/soldering-work'
+import { daysOfHandWork } from '@/shared/records/soldering-work'
 import { solderingRuns } from '@/shared/rules/assembly-record-sources'
 import { tipGround as characteristic } from '@/shared/records/characteristics/tip-ground'
 import { cellAt } from '@/shared/logs/log-series'
 import type { Log } from '@/shared/records/log'
-import { rowsByText } from '@/shared/logs/readings-by-text'
+import { ofEveryIron } from '@/shared/irons/of-every-iron'
 import {
   undetermined,
   verdictOn,
@@ -22,7 +22,8 @@ import {
   type Part,
 } from '@/shared/rules/finding'
 import { logsOf } from '@/shared/rules/record-source'
-import { decidingPart, tightest } from '@/shared/rules/parts'
+import { tightest } from '@/shared/rules/parts'
+import { spokenByWorst } from '@/shared/rules/worst-part'
 import { tipCheckGuard } from '@/shared/plan/limits/guard-bands'
 import { optional, rule } from '@/shared/rules/rule'
 import { governingName, sourceOf } from '@/shared/rules/governing-source'
@@ -65,32 +66,20 @@ export const tipGroundRule = rule({
       guardShare: rest.guard.value / 100,
       file: { instruments, calibrations: rest.calibrations },
       answers: rest.answers,
-      days: daysOfWork(rest.runs, ['hand-soldering', 'rework']),
+      days: daysOfHandWork(rest.runs),
     }
-    const parts = logs.flatMap((log) =>
-      [...rowsByText(log, 'iron')].map(([iron, rows]) => ironPart(log, iron, rows, asked)),
-    )
+    const parts = ofEveryIron(logs, (log, iron, rows) => ironPart(log, iron, rows, asked))
     if (parts.length === 0)
       return undetermined(
         'No ground check is recorded yet. Record one for each iron in a log of soldering iron ground and leakage.',
         ['a ground check of each iron'],
         limit,
       )
-    const worst = decidingPart(parts)!
-    const { verdict } = worst
     return {
-      verdict,
-      found: `${worst.subject}: ${worst.found}`,
+      ...spokenByWorst(parts),
       limit,
-      margin: worst.margin,
       working: [],
       sources: distinctSources([ground, leakageMax, rest.guard].map(sourceOf)),
-      remedy: worst.remedy,
-      missing:
-        verdict === 'undetermined'
-          ? parts.filter((part) => part.verdict === verdict).map((part) => `${part.subject}: ${part.found}`)
-          : undefined,
-      parts,
       notes: [
         'Editions differ between 2 and 5 Ω and on whether the tip is hot: each check says which it was.',
       ],

@@ -19,14 +19,14 @@ import type { InstrumentFile } from '@/shared/instruments/calibration-status'
 import { checkDoubt } from '@/shared/irons/check-doubt'
 import { daysOnBadChecks, type CheckedIron } from '@/shared/irons/days-on-bad-checks'
 import { OUTSIDE_WINDOW, type SignalAnswer } from '@/shared/logs/signal-answers'
-import { daysOfWork } from '@/shared/records/soldering-work'
+import { daysOfHandWork } from '@/shared/records/soldering-work'
 import { solderingRuns } from '@/shared/rules/assembly-record-sources'
 import { tipCheckGuard } from '@/shared/plan/limits/guard-bands'
-import { decidingPart } from '@/shared/rules/parts'
+import { spokenByWorst } from '@/shared/rules/worst-part'
 import { tipTemperature as characteristic } from '@/shared/records/characteristics/tip-temperature'
 import { cellAt } from '@/shared/logs/log-series'
 import type { Log } from '@/shared/records/log'
-import { rowsByText } from '@/shared/logs/readings-by-text'
+import { ofEveryIron } from '@/shared/irons/of-every-iron'
 import { undetermined, verdictOn, type Judged, type Margin, type Part } from '@/shared/rules/finding'
 import { logsOf } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
@@ -103,24 +103,18 @@ export const tipTemperatureRule = rule({
       guardShare: rest.guard.value / 100,
       file: { instruments, calibrations: rest.calibrations },
       answers: rest.answers,
-      days: daysOfWork(rest.runs, ['hand-soldering', 'rework']),
+      days: daysOfHandWork(rest.runs),
     }
-    const parts = logs.flatMap((log) =>
-      [...rowsByText(log, 'iron')].map(([iron, rows]) => ironPart(log, iron, rows, asked)),
-    )
+    const parts = ofEveryIron(logs, (log, iron, rows) => ironPart(log, iron, rows, asked))
     if (parts.length === 0)
       return undetermined(
         'No tip check is recorded yet. Record one for each iron in a log of soldering iron tip temperature.',
         ['a tip check of each iron'],
         limit,
       )
-    const worst = decidingPart(parts)!
-    const { verdict } = worst
     return {
-      verdict,
-      found: `${worst.subject}: ${worst.found}`,
+      ...spokenByWorst(parts),
       limit,
-      margin: worst.margin,
       working: [
         {
           label: 'Accuracy and hold',
@@ -129,12 +123,6 @@ export const tipTemperatureRule = rule({
         },
       ],
       sources,
-      remedy: worst.remedy,
-      missing:
-        verdict === 'undetermined'
-          ? parts.filter((part) => part.verdict === verdict).map((part) => `${part.subject}: ${part.found}`)
-          : undefined,
-      parts,
       cautions: HOT_SOLDER_CAUTIONS,
     }
   },

@@ -99,8 +99,8 @@ function judgeRow(row: SpacingRow, index: number, { gap, run, share }: Terms): P
         message: `${row.between}: state how long they run side by side, and at what angle to the travel.`,
       },
     }
-  const wantedMm = gapVerdict === 'meets' || unstated ? 2 * gap.value : gap.value * (1 + share)
-  const value = stepAbove(longRun === 'meets' ? wantedMm : 2 * gap.value, GAP_STEP_MM)
+  const gapDecides = longRun === 'meets' && !unstated
+  const value = stepAbove(gap.value * (gapDecides ? 1 + share : 2), GAP_STEP_MM)
   const remedy: Remedy = {
     message: `${row.between}: open the gap to ${formatQuantity(value, 'mm')}, mask the copper${longRun === 'meets' ? '' : ', or turn the run along the travel'}.`,
     cell: { parameter: spacings.key, row: index, column: 'gapMm', value },

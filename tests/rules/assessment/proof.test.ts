@@ -285,6 +285,46 @@ describe('field returns', () => {
     expect(judged(1000, back(10)).verdict).toBe('fails')
     expect(judged(5000, back(10, 'component')).verdict).toBe('meets')
   })
+  // Ten at 90 %: χ²(0.1; 20)/2 = 12.443/2 = 6.2215 at least, χ²(0.9; 22)/2 = 30.813/2 = 15.407 at most (tables), over 8.76·10⁶ h.
+  test('what is contradicted shows its bounds, and what to do', () => {
+    const finding = judged(1000, back(10))
+    const bound = (name: string) => (finding.measured?.[name] as { value: number }).value
+    expect(bound('rateAtLeast')).toBeCloseTo(710.2, 0)
+    expect(bound('rateAtMost')).toBeCloseTo(1758.7, 0)
+    expect(finding.measured).toMatchObject({
+      failed: { value: 10, unit: 'boards' },
+      boardHours: { value: 8_760_000, unit: 'h' },
+      confidence: { value: 90, unit: '%' },
+    })
+    expect(finding.measured).not.toHaveProperty('notAnalysed')
+    expect(finding.margin?.found).toBeCloseTo(710.2, 0)
+    expect(finding.remedy?.message).toMatch(/^Section the joints that failed/)
+    // 10 / 8 760 000 · 10⁹ by hand.
+    expect(finding.working).toMatchObject([{ result: '1142 FIT' }])
+    expect(judged(1000, back(2, 'open')).measured).toMatchObject({
+      failed: { value: 0 },
+      notAnalysed: { value: 2, unit: 'boards' },
+    })
+  })
+  test('what is shown wants nothing more; what is only watched has no place on a bar', () => {
+    const shown = judged(4583, [])
+    expect(shown.missing).toBeUndefined()
+    expect(shown.remedy).toBeUndefined()
+    const watched = judged(10, [], false)
+    expect(watched.margin).toBeUndefined()
+    expect(watched.missing).toBeUndefined()
+    expect(judged(4583, [], false).margin?.limit).toBeCloseTo(57.365, 2)
+    expect(judged(1000, back(10), false).margin?.limit).toBeCloseTo(57.365, 2)
+  })
+  test.each([0, 100])('a confidence of %s % can be shown by no service', (confidence) => {
+    const finding = findingOf(fieldReturnsAgainstBudget, {
+      values,
+      requirements: [requirement(demonstrationConfidenceMin, confidence, { relaxes: true })],
+      records: { 'field-exposure': [served(5000)], 'field-return': [] },
+    })
+    expect(finding.verdict).toBe('undetermined')
+    expect(finding.missing).toEqual(['a confidence below 100 %'])
+  })
   // One failure at 90 %: χ²(0.9; 4)/2 = 3.8897 (tables) over 57.365 FIT: 6.7807·10⁷ board-hours, 7741 board-years.
   test('a return that nobody has analysed may be a joint: it counts until it is', () => {
     expect(judged(5000, []).verdict).toBe('meets')

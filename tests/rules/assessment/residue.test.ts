@@ -82,6 +82,33 @@ describe('ionic residue', () => {
     const dirty = { records: { 'ionic-cleanliness': [extract()] } }
     expect(findingOf(ionicCleanlinessRule, dirty).verdict).toBe('fails')
   })
+  // By hand: a tenth of 1.55 is kept free, so from 1.395 on; 580 ml make 1.45.
+  test('within a tenth of the limit only a known instrument tells', () => {
+    expect(judged([extract({ solventMl: 580 })]).verdict).toBe('undetermined')
+    expect(judged([extract({ solventMl: 550 })]).verdict).toBe('meets')
+    const known = { ...INSTRUMENT, tag: 'X-1' }
+    const near = judged([extract({ solventMl: 580, instrument: 'X-1' })], { instruments: [known] })
+    expect(near.verdict).toBe('marginal')
+    expect(near.remedy?.message).toContain('Clean longer')
+    expect(judged([extract({ solventMl: 550 })]).remedy).toBeUndefined()
+  })
+  // By hand: 2 · 100 · 100 / 100 · 1.5 = 300 cm²; 0.5 · 624 / 300 = 1.04 µg/cm².
+  test('the working shows the area washed and the residue', () => {
+    expect(judged([extract({ componentAllowancePct: 50 })]).working.slice(0, 2)).toMatchObject([
+      { numbers: '2 · 100 · 100 / 100 · (1 + 50 %)', result: '300 cm²' },
+      { numbers: '0.5 · 624 / 300 / 1', result: '1.04 µg/cm²' },
+    ])
+  })
+  test('one assembly written in two ways is one, and those still wanted are counted', () => {
+    const rows = ['A-1', ' a-1 '].map((assembly) => ({ ...extract({ solventMl: 300 }), assembly }))
+    const { parts, remedy } = findingOf(ionicCleanlinessRule, { records: { 'ionic-cleanliness': rows } })
+    expect(parts?.[2]?.measured).toEqual({
+      extracted: { value: 1, unit: 'boards' },
+      needed: { value: 3, unit: 'boards' },
+    })
+    expect(remedy?.message).toContain('Extract 2 more')
+    expect(parts?.[0]?.about).toEqual({ assembly: 'A-1', testedOn: '2026-02-10' })
+  })
   test('it says that an extract predicts nothing', () => {
     expect(judged([extract()]).cautions?.join(' ')).toMatch(/does not predict reliability/)
   })

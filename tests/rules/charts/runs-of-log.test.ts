@@ -1,29 +1,26 @@
 import { describe, expect, test } from 'vitest'
 import { runsOfLog } from '@/shared/charts/runs-of-log'
 import { fluxDensityInterval } from '@/shared/plan/limits/control-intervals'
-import {
-  fluxControlMethod,
-  fluxDensityTarget,
-  fluxDensityTolerance,
-  fluxSolids,
-} from '@/shared/plan/parameters/control-flux'
 import type { RecordOf } from '@/shared/records/record-kinds'
 import { fluxDensityRule } from '@/shared/rules/control/flux-density'
 import { judge } from '@/shared/rules/rule'
-import { factsWith, requirement, set, type FactsInput } from '../facts-builder'
+import { factsWith, requirement, type FactsInput } from '../facts-builder'
+import { densityRead, densitySpecified } from '../control/flux-density-log'
 import { INSTRUMENT, logOf, worked } from '../log-builder'
 
-const values = [
-  set(fluxControlMethod, 'density'),
-  set(fluxSolids, 18),
-  set(fluxDensityTarget, 0.82),
-  set(fluxDensityTolerance, 0.01),
-]
-const read = (at: string, densityGPerMl = 0.82) => ({ at, densityGPerMl, temperatureC: 25 })
-const log = logOf('flux-density', [read('2026-02-02T08:00:00Z'), read('2026-02-04T08:00:00Z', 0.9)])
+const log = logOf('flux-density', [
+  densityRead('2026-02-02T08:00:00Z'),
+  densityRead('2026-02-04T08:00:00Z', 0.9),
+])
 
 const facts = (runs: readonly Partial<RecordOf<'soldering-run'>>[], over: FactsInput = {}) =>
-  factsWith({ values, logs: [log], instruments: [INSTRUMENT], records: worked(...runs), ...over })
+  factsWith({
+    values: densitySpecified,
+    logs: [log],
+    instruments: [INSTRUMENT],
+    records: worked(...runs),
+    ...over,
+  })
 const statuses = (runs: readonly Partial<RecordOf<'soldering-run'>>[], over: FactsInput = {}) =>
   runsOfLog(log, facts(runs, over))?.runs.map(({ run, is }) => [run.doneOn, is])
 
@@ -61,6 +58,6 @@ describe('runs against the readings of a log', () => {
   test('a log without a window, or without a level, has none', () => {
     expect(runsOfLog(log, factsWith({ logs: [log], records: worked({}) }))).toBeUndefined()
     const store = logOf('store-climate', [{ at: '2026-02-02T08:00:00Z', temperatureC: 20 }])
-    expect(runsOfLog(store, factsWith({ values, logs: [store] }))).toBeUndefined()
+    expect(runsOfLog(store, factsWith({ values: densitySpecified, logs: [store] }))).toBeUndefined()
   })
 })

@@ -88,6 +88,19 @@ describe('tip temperature', () => {
     expect(set_(270)).toBe('meets')
     expect(set_(340)).toBe('fails')
   })
+  // 133 K above the 212 °C of Sn50Pb50 would be 345 °C; rosin carbonises above 316 °C all the same (TM 9-243).
+  test('an alloy that melts higher than its family takes no hotter tip', () => {
+    const values = [
+      set(alloyFamily, 'tin-lead'),
+      set(solderAlloy, 'sn50pb50'),
+      set(tipTemperatureTarget, 330),
+    ]
+    expect(judged([check(330, { setC: 330 })], { values })).toMatchObject({
+      verdict: 'fails',
+      margin: { found: 330, limit: 316 },
+      measured: { family: 'sn50pb50' },
+    })
+  })
   test('work done after a check outside fails, until the check is answered; an iron out of use is not asked', () => {
     const rows = [check(320, { at: '2026-01-26T08:00:00Z' }), check(310, { at: '2026-01-28T08:00:00Z' })]
     const work = (doneOn: string) => worked({ skill: 'hand-soldering', doneOn })
@@ -101,6 +114,69 @@ describe('tip temperature', () => {
     )
     const withdrawn = [check(320, { state: 'withdrawn' }), check(310, { iron: 'W-2' })]
     expect(judged(withdrawn).verdict).toBe('meets')
+  })
+  test('work done after a check that was set too hot fails, though the tip was true', () => {
+    const rows = [
+      check(330, { setC: 330, at: '2026-01-26T08:00:00Z' }),
+      check(310, { at: '2026-01-28T08:00:00Z' }),
+    ]
+    const finding = judged(rows, { records: worked({ skill: 'hand-soldering', doneOn: '2026-01-27' }) })
+    expect(finding.verdict).toBe('fails')
+    expect(finding.parts?.[0]).toMatchObject({
+      about: { iron: 'W-1' },
+      measured: { workedOn: ['2026-01-27'] },
+    })
+    expect(finding.remedy?.message).toContain('Answer the check in log')
+  })
+  test('taking an iron out of use does not undo the work it did before, and asks nothing of the work after', () => {
+    const outside = check(320, { at: '2026-01-26T08:00:00Z' })
+    const taken = check(320, { state: 'withdrawn', at: '2026-01-28T08:00:00Z' })
+    const other = check(310, { iron: 'W-2' })
+    const after = (doneOn: string) =>
+      judged([outside, taken, other], { records: worked({ skill: 'hand-soldering', doneOn }) })
+    expect(after('2026-01-27').verdict).toBe('fails')
+    expect(after('2026-02-03').verdict).toBe('meets')
+    expect(after('2026-02-03').parts?.[0]).toMatchObject({ subject: 'Iron W-1', verdict: 'not applicable' })
+  })
+  test('a thermometer out of calibration proves nothing good; what it found outside stands', () => {
+    const out = { instruments: [{ ...INSTRUMENT, dueOn: '2026-01-31' }] }
+    expect(judged([check(320)], out).verdict).toBe('fails')
+  })
+  // By hand: 320 − 310 = 10 K above, 300 − 310 = 10 K below; 8 − 3 = 5 K of drift are the most that J-STD-001 allows.
+  test('what decides is shown with its numbers', () => {
+    const hot = judged([check(320)])
+    expect(hot).toMatchObject({ margin: { found: 10, limit: 5.5, unit: 'K' } })
+    expect(hot.found).toContain('10 K above')
+    expect(hot.remedy?.message).toContain('Clean or change the bit of iron W-1')
+    expect(hot.parts?.[0]?.measured).toEqual({
+      set: { value: 310, unit: '°C' },
+      offSetting: { value: 10, unit: 'K' },
+      on: '2026-02-02',
+    })
+    expect(judged([check(300)]).found).toContain('10 K below')
+    const values = [...TIN_LEAD, set(tipAccuracyEdition, 'j-std-001')]
+    const first = check(318, { at: '2026-01-26T08:00:00Z' })
+    expect(judged([first, check(313)], { values }).verdict).toBe('meets')
+    expect(judged([first, check(309)], { values })).toMatchObject({
+      margin: { found: 9, limit: 5, unit: 'K' },
+      parts: [{ measured: { check: 'drift' } }],
+    })
+    const setHot = judged([check(330, { setC: 330 })])
+    expect(setHot).toMatchObject({ margin: { found: 330, limit: 310, unit: '°C' } })
+    expect(setHot.remedy?.message).toContain('Set iron W-1 to 310 °C or less')
+  })
+  test('a check without its measurement is asked for', () => {
+    const { measuredC: _, ...without } = check(310)
+    const finding = findingOf(tipTemperatureRule, {
+      values: TIN_LEAD,
+      logs: [logOf('tip-temperature', [without])],
+      instruments,
+    })
+    expect(finding).toMatchObject({
+      verdict: 'undetermined',
+      missing: ['Iron W-1: its newest check lacks a setting or a measurement.'],
+    })
+    expect(judged([]).missing).toEqual(['a tip check of each iron'])
   })
   test('a check near its limit by an unnamed instrument proves nothing', () => {
     const unnamed = (measuredC: number) =>
@@ -165,6 +241,56 @@ describe('ground and leakage', () => {
     expect(after(work('2026-01-28')).verdict).toBe('meets')
     const answered = { 'signal-answer': [answer({ readingAt: '2026-01-26T08:00:00Z' })] }
     expect(after({ ...work('2026-01-27'), ...answered }).verdict).toBe('meets')
+  })
+  test('work done after a check whose leakage lay outside fails as well', () => {
+    const rows = [
+      { at: '2026-01-26T08:00:00Z', iron: 'W-1', tip: 'hot', resistanceOhm: 1.2, leakageMv: 2.4 },
+      { at: '2026-01-28T08:00:00Z', iron: 'W-1', tip: 'hot', resistanceOhm: 1.2, leakageMv: 0.4 },
+    ]
+    const finding = findingOf(tipGroundRule, {
+      logs: [logOf('tip-ground', rows)],
+      instruments,
+      records: worked({ skill: 'rework', doneOn: '2026-01-27' }),
+    })
+    expect(finding.verdict).toBe('fails')
+    expect(finding.parts?.[0]?.measured).toMatchObject({ workedOn: ['2026-01-27'] })
+    expect(finding.remedy?.message).toContain('Answer the check in log')
+  })
+  // Tools are checked with measuring equipment in calibration (J-STD-001): what one past its date read proves nothing good.
+  test('a meter out of calibration proves no ground, but what it found outside stands', () => {
+    const out = { instruments: [{ ...INSTRUMENT, dueOn: '2026-02-01' }] }
+    expect(judged({ resistanceOhm: 1.2, leakageMv: 0.4 }, out).verdict).toBe('undetermined')
+    expect(judged({ resistanceOhm: 2.1, leakageMv: 0.4 }, out).verdict).toBe('fails')
+    const leaks = judged({ resistanceOhm: 1.2, leakageMv: 2.4 }, out)
+    expect(leaks).toMatchObject({ verdict: 'fails', margin: { found: 2.4, limit: 2, unit: 'mV' } })
+    expect(leaks.remedy?.message).toContain('Take iron W-1 out of use')
+  })
+  // By hand: a tenth of the 2 Ω is kept free, so from 1.8 Ω on it is near the limit.
+  test.each([
+    [1.75, 'meets'],
+    [1.9, 'marginal'],
+  ] as const)('%s Ω to ground %s', (resistanceOhm, verdict) =>
+    expect(judged({ resistanceOhm, leakageMv: 0.4 }).verdict).toBe(verdict),
+  )
+  test('the strictest edition is the 2 Ω that rule where none is chosen', () => {
+    const values = [set(tipAccuracyEdition, 'strictest')]
+    expect(judged({ resistanceOhm: 4, leakageMv: 0.4 }, { values }).verdict).toBe('fails')
+  })
+  test('what was not measured is asked for', () => {
+    const noLeakage = judged({ resistanceOhm: 1.2 })
+    expect(noLeakage.remedy?.message).toContain('Measure the leakage of iron W-1')
+    expect(noLeakage.parts?.[0]).toMatchObject({
+      about: { iron: 'W-1' },
+      measured: { toGround: { value: 1.2, unit: 'Ω' }, on: '2026-02-02', tip: 'hot' },
+    })
+    expect(judged({ leakageMv: 0.4 })).toMatchObject({
+      verdict: 'undetermined',
+      missing: ['Iron W-1: its newest check has no resistance.'],
+    })
+    expect(findingOf(tipGroundRule, { instruments })).toMatchObject({
+      verdict: 'undetermined',
+      missing: ['a ground check of each iron'],
+    })
   })
   test('mains is cautioned', () => expect(judged({ resistanceOhm: 1 }).cautions?.join()).toMatch(/mains/))
 })

@@ -1,37 +1,25 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { fluxDensityInterval } from '@/shared/plan/limits/control-intervals'
-import {
-  fluxControlMethod,
-  fluxDensityTarget,
-  fluxDensityTolerance,
-  fluxSolids,
-} from '@/shared/plan/parameters/control-flux'
 import { addDays } from '@/shared/quantity/calendar'
 import type { Log } from '@/shared/records/log'
 import type { RecordOf } from '@/shared/records/record-kinds'
 import { fluxDensityRule } from '@/shared/rules/control/flux-density'
 import { VERDICTS } from '@/shared/rules/finding'
-import { findingOf, requirement, set, type FactsInput } from '../facts-builder'
+import { findingOf, requirement, type FactsInput } from '../facts-builder'
 import { answer, INSTRUMENT, logOf, worked } from '../log-builder'
+import { densityRead, densitySpecified } from './flux-density-log'
 
 /*
  * J-STD-001 asks for documented process control and leaves the interval to the
  * shop; each day of work is common practice, no published source.
  */
 
-const values = [
-  set(fluxControlMethod, 'density'),
-  set(fluxSolids, 18),
-  set(fluxDensityTarget, 0.82),
-  set(fluxDensityTolerance, 0.01),
-]
-const read = (at: string, densityGPerMl = 0.82) => ({ at, densityGPerMl, temperatureC: 25 })
-const density = (rows: ReturnType<typeof read>[], over: Partial<Log> = {}) =>
+const density = (rows: ReturnType<typeof densityRead>[], over: Partial<Log> = {}) =>
   logOf('flux-density', rows, over)
 const judged = (logs: Log[], runs: readonly Partial<RecordOf<'soldering-run'>>[], over: FactsInput = {}) =>
   findingOf(fluxDensityRule, {
-    values,
+    values: densitySpecified,
     logs,
     instruments: [INSTRUMENT],
     ...over,
@@ -42,19 +30,19 @@ const runsOf = (finding: ReturnType<typeof judged>) =>
 
 describe('readings belong to the days worked', () => {
   test('a density of 2 February says nothing of a board soldered on 1 December', () => {
-    const finding = judged([density([read('2026-02-02T08:00:00Z')])], [{ doneOn: '2026-12-01' }])
+    const finding = judged([density([densityRead('2026-02-02T08:00:00Z')])], [{ doneOn: '2026-12-01' }])
     expect(finding.verdict).toBe('undetermined')
     expect(finding.found).toContain('2026-12-01 (line 1)')
   })
   test('one of the same day does; without any run there is no day to hold it against', () => {
-    const logs = [density([read('2026-02-02T08:00:00Z')])]
+    const logs = [density([densityRead('2026-02-02T08:00:00Z')])]
     expect(judged(logs, [{ doneOn: '2026-02-02' }]).verdict).toBe('meets')
-    expect(findingOf(fluxDensityRule, { values, logs, instruments: [INSTRUMENT] }).verdict).toBe(
-      'undetermined',
-    )
+    expect(
+      findingOf(fluxDensityRule, { values: densitySpecified, logs, instruments: [INSTRUMENT] }).verdict,
+    ).toBe('undetermined')
   })
   test('a run that states its hour needs a reading before it, no older than the interval', () => {
-    const logs = [density([read('2026-02-02T08:00:00Z')])]
+    const logs = [density([densityRead('2026-02-02T08:00:00Z')])]
     const at = (doneOn: string, begunAtH: number) => judged(logs, [{ doneOn, begunAtH }]).verdict
     expect(at('2026-02-02', 8)).toBe('meets')
     expect(at('2026-02-02', 7.9)).toBe('undetermined')
@@ -63,7 +51,7 @@ describe('readings belong to the days worked', () => {
   })
   test('a shop that reads each shift states 8 h', () => {
     const requirements = [requirement(fluxDensityInterval, 8, { authority: 'company' })]
-    const logs = [density([read('2026-02-02T06:00:00Z')])]
+    const logs = [density([densityRead('2026-02-02T06:00:00Z')])]
     const at = (begunAtH: number) => judged(logs, [{ begunAtH }], { requirements }).verdict
     expect(at(13.9)).toBe('meets')
     expect(at(14.1)).toBe('undetermined')
@@ -71,9 +59,9 @@ describe('readings belong to the days worked', () => {
   test('soldered on a reading outside: fails and names the runs, until the excursion is answered', () => {
     const logs = [
       density([
-        read('2026-02-02T08:00:00Z', 0.85),
-        read('2026-02-03T08:00:00Z', 0.85),
-        read('2026-02-04T08:00:00Z'),
+        densityRead('2026-02-02T08:00:00Z', 0.85),
+        densityRead('2026-02-03T08:00:00Z', 0.85),
+        densityRead('2026-02-04T08:00:00Z'),
       ]),
     ]
     const days = ['2026-02-02', '2026-02-03', '2026-02-04'].map((doneOn) => ({ doneOn }))
@@ -84,23 +72,23 @@ describe('readings belong to the days worked', () => {
     expect(judged(logs, days, { records }).verdict).toBe('meets')
   })
   test('a reading of another line does not count; the bench or machine may be named instead', () => {
-    const logs = [density([read('2026-02-02T08:00:00Z')])]
+    const logs = [density([densityRead('2026-02-02T08:00:00Z')])]
     expect(judged(logs, [{ line: 'line 2' }]).verdict).toBe('undetermined')
     expect(judged(logs, [{ line: ' LINE 1' }]).verdict).toBe('meets')
     expect(judged(logs, [{ line: 'Machine 1' }]).verdict).toBe('meets')
     expect(judged(logs, [{ line: undefined }]).verdict).toBe('meets')
-    const two = [...logs, density([read('2026-02-02T08:00:00Z')], { code: 'L-2', line: 'line 2' })]
+    const two = [...logs, density([densityRead('2026-02-02T08:00:00Z')], { code: 'L-2', line: 'line 2' })]
     expect(judged(two, [{ line: undefined }]).verdict).toBe('undetermined')
   })
   test('hand soldering takes no flux from the tank', () => {
-    const logs = [density([read('2026-02-02T08:00:00Z')])]
+    const logs = [density([densityRead('2026-02-02T08:00:00Z')])]
     const runs = [{}, { doneOn: '2026-06-01', skill: 'hand-soldering' }] as const
     expect(judged(logs, [...runs]).verdict).toBe('meets')
   })
 })
 
 describe('the instrument of each reading', () => {
-  const rows = [read('2026-02-02T08:00:00Z'), read('2026-09-02T08:00:00Z')]
+  const rows = [densityRead('2026-02-02T08:00:00Z'), densityRead('2026-09-02T08:00:00Z')]
   const runs = [{ doneOn: '2026-02-02' }, { doneOn: '2026-09-02' }]
   const certificate = (calibratedOn: string, dueOn: string, found = 'within') => ({
     id: `c-${calibratedOn}`,
@@ -130,7 +118,7 @@ describe('the instrument of each reading', () => {
   })
   test('not named: well inside it is noted, within the guard band it cannot tell inside from outside', () => {
     const unnamed = (value: number) =>
-      judged([density([read('2026-02-02T08:00:00Z', value)], { instrumentId: null })], [{}])
+      judged([density([densityRead('2026-02-02T08:00:00Z', value)], { instrumentId: null })], [{}])
     expect(unnamed(0.82).verdict).toBe('meets')
     expect(unnamed(0.82).notes?.join()).toContain('No instrument is named for L-1')
     expect(unnamed(0.8295).verdict).toBe('undetermined')
@@ -149,7 +137,7 @@ test('law: one reading fewer never makes undetermined or fails meet', () => {
       (rows, days, pick) => {
         const sorted = rows
           .map(({ day: on, hour, value: found }) =>
-            read(`${on}T${String(hour).padStart(2, '0')}:00:00Z`, found),
+            densityRead(`${on}T${String(hour).padStart(2, '0')}:00:00Z`, found),
           )
           .sort((one, other) => (one.at < other.at ? -1 : 1))
         const inside = sorted.filter(({ densityGPerMl }) => Math.abs(densityGPerMl - 0.82) <= 0.01)

@@ -7,24 +7,9 @@ import type { Lot } from '@/shared/records/lot'
 import { storageClockRule } from '@/shared/rules/control/storage-clock'
 import { startOfStorage } from '@/shared/storage/storage-time'
 import { findingOf, requirement, set, type FactsInput } from '../facts-builder'
-import { boardConditions, dippedOn, dipSpecified, lastingTimer } from '../lots-builder'
+import { boardConditions, dippedOn, dipSpecified, lastingTimer, storedBoards } from '../lots-builder'
 
-const boards = (over: Partial<Lot> = {}): Lot => ({
-  id: 'lot-1',
-  code: 'B-07',
-  kind: 'bare board',
-  part: 'bare board LX',
-  supplier: 'Northgate',
-  dateCode: 'not stated',
-  quantity: 100,
-  receivedOn: '2026-01-01',
-  storage: { temperatureC: 22, relativeHumidityPct: 50, packing: 'sealed' },
-  supplierResult: '',
-  tests: [dippedOn('2026-01-05')],
-  disposition: null,
-  usedIn: [],
-  ...over,
-})
+const boards = (over: Partial<Lot> = {}): Lot => storedBoards('B-07', { id: 'lot-1', ...over })
 const run = (doneOn: string, lots: string | undefined = 'B-07') => ({
   id: `run-${doneOn}`,
   doneOn,

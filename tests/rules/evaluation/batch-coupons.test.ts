@@ -45,3 +45,37 @@ test('a rejected batch needs none; no batch, nothing to judge', () => {
   expect(findingWith(lot(), second, coupon()).verdict).toBe('meets')
   expect(findingWith(coupon()).verdict).toBe('undetermined')
 })
+// Rotary dip of boards: wetted within 2 s (common practice, no published source); 2.6 s are too slow, 1 s is not.
+test.each([
+  ['coupon', lot(), coupon({ tests: [rotaryDip([2.6])] }), 'coupon lot C-01 of its batch', 'C-01'],
+  ['board', lot({ tests: [rotaryDip([2.6])] }), coupon(), 'the lot itself', 'B-01'],
+  [
+    'coupon beside a board that passed',
+    lot({ tests: [rotaryDip([1])] }),
+    coupon({ tests: [rotaryDip([2.6])] }),
+    'coupon lot C-01 of its batch',
+    'C-01',
+  ],
+])('a %s that failed its newest test fails the batch', (_, board, other, what, failed) => {
+  const finding = findingWith(board, other)
+  expect(finding.verdict).toBe('fails')
+  expect(finding.found).toContain(`${what} failed its newest solderability test, of 2026-02-09`)
+  expect(finding.parts).toMatchObject([
+    { about: { lot: 'B-01' }, measured: { failed, testedOn: '2026-02-09' } },
+  ])
+  expect(finding.remedy?.message).toContain('Reject the batch')
+})
+test('a coupon not yet tested is the one to test; without one, coupons are asked for', () => {
+  expect(findingWith(lot(), coupon({ tests: [] })).remedy?.message).toBe('Test coupon lot C-01.')
+  expect(findingWith(lot()).remedy?.message).toContain('Ask for coupons')
+})
+test('the batches that are good are counted among all', () => {
+  const second = lot({ id: 'B-02', code: 'B-02', dateCode: '2605' })
+  const finding = findingWith(lot(), second, coupon())
+  expect(finding.working).toMatchObject([{ numbers: '1 of 2 batches' }])
+  expect(finding.measured).toEqual({ lots: { value: 2, unit: '1' } })
+  expect(finding.parts?.[0]?.measured).toEqual({ tested: 'C-01', dateCode: '2604' })
+  expect(findingWith(lot({ tests: [rotaryDip([1])] })).parts?.[0]?.found).toContain(
+    'a board of the lot itself',
+  )
+})

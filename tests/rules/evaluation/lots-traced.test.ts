@@ -63,3 +63,45 @@ test('many assemblies are listed in brief', () => {
   const usedIn = Array.from({ length: 9 }, (_, at) => `A-${at}`)
   expect(findingWith([used({ disposition: rejected, usedIn })]).found).toContain('A-0–A-8')
 })
+test('a rejected lot in an assembly fails, even where nothing says what assemblies are made of', () => {
+  expect(findingWith([used({ disposition: rejected })], { values: [] }).verdict).toBe('fails')
+})
+test('a lot still in store is held against nobody, whatever became of it', () => {
+  const others = [null, rejected].map((disposition, at) =>
+    lot({ id: `x${at}`, code: `B-1${at}`, disposition }),
+  )
+  const finding = findingWith([used(), ...others])
+  expect(finding.verdict).toBe('meets')
+  expect(finding.notes).toEqual([])
+})
+test('an inspection that comes later is judged too, on the same lots', () => {
+  const lots = [used()]
+  expect(findingWith(lots).verdict).toBe('meets')
+  expect(findingWith(lots, { inspections: [inspected] }).verdict).toBe('undetermined')
+})
+test('laminate and coupons are not in an assembly as such, and need no tracing', () => {
+  const rows = [
+    needed('bare board LX-41', 'bare board', 'rotary-dip'),
+    needed('FR-4', 'laminate', 'solder-float'),
+    needed('coupon LX-41', 'coupon', 'rotary-dip'),
+  ]
+  expect(findingWith([used()], { values: [...boardPlan, set(lotsNeeded, rows)] }).verdict).toBe('meets')
+})
+// Counted by hand: A-001 and A-002 of the lot, A-003 inspected; one of two lots used.
+test('what was counted is shown', () => {
+  const finding = findingWith([used({ disposition: null }), lot({ id: 'x', code: 'B-09' })], {
+    inspections: [inspected],
+  })
+  expect(finding.measured).toEqual({ assemblies: { value: 3, unit: '1' } })
+  expect(finding.working).toMatchObject([{ numbers: '3 assemblies, 1 lots used' }])
+  expect(finding.parts?.[0]).toMatchObject({
+    about: { lot: 'B-01' },
+    measured: { usedIn: ['A-001', 'A-002'], disposition: 'none' },
+  })
+  const conceded = { ...accepted, verdict: 'use under concession' } as const
+  expect(findingWith([used({ disposition: conceded })]).parts?.[0]?.measured).toEqual({
+    usedIn: ['A-001', 'A-002'],
+    disposition: 'use under concession',
+    reason: 'Sample good.',
+  })
+})

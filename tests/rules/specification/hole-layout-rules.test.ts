@@ -113,6 +113,43 @@ describe('bridging risk', () => {
     expect(judged(bare({ gapMm: 0.6, parallelMm: 30, travelAngleDeg: 0 })).verdict).toBe('meets')
     expect(judged(bare({ gapMm: 1, parallelMm: 30, travelAngleDeg: 90 })).verdict).toBe('meets')
   })
+  // By hand: a tenth of the 10 mm is kept free, so a run is near the limit from 9 mm on.
+  test.each([
+    [8.9, 'meets'],
+    [9.5, 'marginal'],
+  ] as const)('a run of %s mm across the travel %s', (parallelMm, verdict) => {
+    expect(judged(bare({ gapMm: 0.6, parallelMm })).verdict).toBe(verdict)
+  })
+  // By hand: 12 mm at 30° are 12 · 0.5 = 6 mm across, 4 mm within the limit; the gap has 0.1 mm, two tenths of its least.
+  test('what decides is shown with its numbers', () => {
+    const finding = judged(bare({ gapMm: 0.6, parallelMm: 12, travelAngleDeg: 30 }))
+    expect(finding).toMatchObject({ verdict: 'meets', margin: { found: 0.6, limit: 0.5 } })
+    expect(finding.remedy).toBeUndefined()
+    expect(finding.parts?.[0]?.measured).toEqual({
+      gap: { value: 0.6, unit: 'mm' },
+      acrossTravel: { value: 6, unit: 'mm' },
+    })
+    expect(finding.working).toMatchObject([{ numbers: '12 mm · sin(30°)', result: '6 mm' }])
+    expect(judged(bare({ gapMm: 0.6, parallelMm: 30 })).margin).toMatchObject({ found: 30, limit: 10 })
+    // Twice the least gap bridges no longer for its length, so its run is no margin.
+    expect(judged(bare({ gapMm: 1, parallelMm: 30 })).margin).toMatchObject({ found: 1, limit: 0.5 })
+  })
+  test('a run that nobody has stated is asked for, the gap being wide enough', () => {
+    const { parts, remedy } = judged(bare({ gapMm: 0.6 }))
+    expect(parts?.[0]?.measured).toEqual({ gap: { value: 0.6, unit: 'mm' }, sideBySide: 'not specified' })
+    expect(remedy?.message).toContain('state how long')
+    expect(remedy?.cell).toBeUndefined()
+  })
+  // By hand: the next 0.05 mm above the least and its tenth, 0.55 mm, where the gap alone decides; else above twice the least, 1 mm.
+  test.each([
+    [bare({ gapMm: 0.3, parallelMm: 2 }), 0.6],
+    [bare({ gapMm: 0.52, parallelMm: 2 }), 0.6],
+    [bare({ gapMm: 0.3 }), 1.05],
+    [bare({ gapMm: 0.3, parallelMm: 30 }), 1.05],
+    [bare({ gapMm: 0.6, parallelMm: 30 }), 1.05],
+  ])('%o is opened to %s mm', (row, wantedMm) => {
+    expect(judged(row).remedy?.cell?.value).toBeCloseTo(wantedMm, 9)
+  })
   test.each([
     bare({ gapMm: 0.3 }),
     bare({ gapMm: 0.6, parallelMm: 30, travelAngleDeg: 90 }),

@@ -6,28 +6,12 @@ import type { Log } from '@/shared/records/log'
 import { boardStorageMonths, leadStorageMonths, storageTemperature } from '@/shared/plan/parameters/storage'
 import type { Lot } from '@/shared/records/lot'
 import { lotClocks } from '@/shared/storage/lot-clocks'
-import { storeClimateRule } from '@/shared/rules/control/store-climate'
+import { highestMonth, storeClimateRule } from '@/shared/rules/control/store-climate'
 import { factsWith, findingOf, requirement, set, type FactsInput } from '../facts-builder'
-import { dippedOn, dipSpecified, lastingTimer } from '../lots-builder'
+import { dippedOn, dipSpecified, lastingTimer, storedBoards } from '../lots-builder'
 import { INSTRUMENT, logOf } from '../log-builder'
 import { run } from '../record-builder'
 
-const boards = (code: string, over: Partial<Lot> = {}): Lot => ({
-  id: `lot-${code}`,
-  code,
-  kind: 'bare board',
-  part: 'bare board LX',
-  supplier: 'Northgate',
-  dateCode: 'not stated',
-  quantity: 100,
-  receivedOn: '2026-01-01',
-  storage: { temperatureC: 22, relativeHumidityPct: 50, packing: 'sealed' },
-  supplierResult: '',
-  tests: [dippedOn('2026-01-05')],
-  disposition: null,
-  usedIn: [],
-  ...over,
-})
 const values = [
   set(boardStorageMonths, 6),
   set(leadStorageMonths, 12),
@@ -40,46 +24,49 @@ const clocks = (lots: readonly Lot[], over: FactsInput = {}) =>
 describe('the day by which a lot must be soldered', () => {
   // MIL-STD-2000 5.4.4, option 1: 120 days after a pass, so a test of 5 January stands until 5 May.
   test('is the earlier of the end of its time in store and of what its newest test stands for', () => {
-    expect(clocks([boards('A')])[0]).toMatchObject({
+    expect(clocks([storedBoards('A')])[0]).toMatchObject({
       solderBy: '2026-05-05',
       daysLeft: 34,
       storedUntil: '2026-07-01',
       state: 'in time',
     })
-    const late = boards('B', { tests: [dippedOn('2026-01-05'), dippedOn('2026-03-20')] })
+    const late = storedBoards('B', { tests: [dippedOn('2026-01-05'), dippedOn('2026-03-20')] })
     expect(clocks([late])[0]).toMatchObject({ solderBy: '2026-07-01', testedUntil: '2026-07-18' })
   })
   test('on that day there is no day left, and on the next the test is too old', () => {
-    expect(clocks([boards('A')], { today: '2026-05-05' })[0]).toMatchObject({ daysLeft: 0, state: 'in time' })
-    expect(clocks([boards('A')], { today: '2026-05-06' })[0]).toMatchObject({
+    expect(clocks([storedBoards('A')], { today: '2026-05-05' })[0]).toMatchObject({
+      daysLeft: 0,
+      state: 'in time',
+    })
+    expect(clocks([storedBoards('A')], { today: '2026-05-06' })[0]).toMatchObject({
       daysLeft: -1,
       state: 'test too old',
     })
-    expect(clocks([boards('A')], { today: '2026-07-02' })[0]?.state).toBe('past its time in store')
+    expect(clocks([storedBoards('A')], { today: '2026-07-02' })[0]?.state).toBe('past its time in store')
   })
   test('a lot never tested has no day, and comes last', () => {
-    const found = clocks([boards('A', { tests: [] }), boards('B')])
+    const found = clocks([storedBoards('A', { tests: [] }), storedBoards('B')])
     expect(found.map(({ lot, state }) => [lot.code, state])).toEqual([
       ['B', 'in time'],
       ['A', 'never tested'],
     ])
   })
   test('a lot that failed its newest test has no day by which to solder it', () => {
-    const failed = boards('A', { tests: [dippedOn('2026-01-05'), dippedOn('2026-03-20', 2.6)] })
+    const failed = storedBoards('A', { tests: [dippedOn('2026-01-05'), dippedOn('2026-03-20', 2.6)] })
     expect(clocks([failed])[0]).toMatchObject({ state: 'failed its newest test', solderBy: undefined })
   })
   test('rejected lots and laminate have no clock', () => {
     const disposition = { verdict: 'reject', by: 'Q', on: '2026-02-01', reason: 'Dewetting.' } as const
-    expect(clocks([boards('A', { disposition }), boards('B', { kind: 'laminate' })])).toEqual([])
+    expect(clocks([storedBoards('A', { disposition }), storedBoards('B', { kind: 'laminate' })])).toEqual([])
   })
   test('nothing is told until the specification says how long they may wait', () => {
-    expect(lotClocks(factsWith({ lots: [boards('A')] }))).toBeUndefined()
+    expect(lotClocks(factsWith({ lots: [storedBoards('A')] }))).toBeUndefined()
   })
 })
 
 describe('first expired, first used', () => {
-  const older = boards('A')
-  const newer = boards('B', { receivedOn: '2026-02-01', tests: [dippedOn('2026-02-10')] })
+  const older = storedBoards('A')
+  const newer = storedBoards('B', { receivedOn: '2026-02-01', tests: [dippedOn('2026-02-10')] })
   const run = (doneOn: string, lots: string) => ({
     id: doneOn,
     doneOn,
@@ -133,6 +120,66 @@ describe('the climate of the store', () => {
     expect(warm.verdict).toBe('fails')
     expect(warm.found).toContain('2026-02')
   })
+  // By hand: the reading of 1 February at midnight is February’s; (20 + 22) / 2 = 21 and (30 + 18 + 21) / 3 = 23.
+  test('a month begins with its first instant, and is the mean of its readings', () => {
+    const at = (day: string) => Date.parse(`${day}T00:00:00Z`)
+    const instants = ['2026-01-10', '2026-01-31', '2026-02-01', '2026-02-10', '2026-02-28'].map(at)
+    expect(highestMonth({ instants, values: [20, 22, 30, 18, 21] })).toEqual({
+      month: '2026-02',
+      mean: 23,
+      readings: 3,
+    })
+    expect(highestMonth({ instants, values: [28, 22, 30, 24, 21] })?.month).toBe('2026-01')
+    expect(highestMonth({ instants: [], values: [] })).toBeUndefined()
+  })
+  test('the warmest month and the dampest are shown with their numbers, and mended where they fail', () => {
+    const { parts } = judged({ logs: [logOf('store-climate', [day(1, 20, 70), day(2, 21)])] })
+    expect(parts).toMatchObject([
+      {
+        verdict: 'meets',
+        measured: { mean: { value: 21, unit: '°C' }, month: '2026-02', readings: { value: 1 } },
+        margin: { found: 21, limit: 25 },
+      },
+      {
+        verdict: 'fails',
+        measured: { mean: { value: 70, unit: '% RH' }, month: '2026-01' },
+        margin: { found: 70, limit: 60 },
+      },
+    ])
+    expect(parts?.[0]?.remedy).toBeUndefined()
+    expect(parts?.[1]?.remedy?.message).toContain('dry the store')
+  })
+  test('a warm month fails whatever became of its instrument; near the limit the instrument must be named', () => {
+    const out = { ...calibrated, dueOn: '2026-01-05' }
+    const warm = { logs: [logOf('store-climate', [day(1, 26)])], instruments: [out] }
+    expect(judged(warm).verdict).toBe('fails')
+    const unnamed = (temperatureC: number) =>
+      judged({ logs: [{ ...logOf('store-climate', [day(1, temperatureC)]), instrumentId: null }] })
+    expect(unnamed(20).verdict).toBe('meets')
+    expect(unnamed(24.9)).toMatchObject({ verdict: 'undetermined', margin: { found: 24.9, limit: 25 } })
+  })
+  test('only boards and components that may still be used are asked for', () => {
+    const storage = { temperatureC: 31, relativeHumidityPct: 50, packing: 'open' }
+    const disposition = { verdict: 'reject', by: 'Q', on: '2026-02-01', reason: 'Dewetting.' } as const
+    expect(judged({ lots: [storedBoards('A', { storage, disposition })] }).verdict).toBe('not applicable')
+    expect(judged({ lots: [storedBoards('B', { storage, kind: 'laminate' })] }).verdict).toBe(
+      'not applicable',
+    )
+  })
+  test('a log without readings is no log of the store', () => {
+    expect(judged({ logs: [logOf('store-climate', [])] }).verdict).toBe('not applicable')
+  })
+  test('a damp receipt fails as a hot one does; a sound one is listed with what was stated', () => {
+    const damp = storedBoards('A', {
+      storage: { temperatureC: 22, relativeHumidityPct: 75, packing: 'open' },
+    })
+    expect(judged({ lots: [damp] })).toMatchObject({ verdict: 'fails', margin: { found: 75, limit: 60 } })
+    const sound = kept(readOn('2026-01-06', '2026-01-13')).parts?.find(({ about }) => about?.['lot'] === 'A')
+    expect(sound).toMatchObject({
+      verdict: 'meets',
+      measured: { temperature: { value: 22, unit: '°C' }, humidity: { value: 50, unit: '% RH' } },
+    })
+  })
   test('a damp store fails by common practice', () => {
     expect(judged({ logs: [logOf('store-climate', [day(1, 20, 70)])] }).verdict).toBe('fails')
   })
@@ -143,16 +190,16 @@ describe('the climate of the store', () => {
       days.map((one) => ({ at: `${one}T08:00:00Z`, temperatureC: 20, relativeHumidityPct: 45 })),
     )
   const kept = (log: Log, over: FactsInput = {}) =>
-    judged({ lots: [boards('A')], logs: [log], today: '2026-01-20', ...over })
+    judged({ lots: [storedBoards('A')], logs: [log], today: '2026-01-20', ...over })
   test('how a lot was received is not how it was kept: the store is read while it waits', () => {
-    expect(judged({ lots: [boards('A')], today: '2026-01-20' }).verdict).toBe('undetermined')
+    expect(judged({ lots: [storedBoards('A')], today: '2026-01-20' }).verdict).toBe('undetermined')
     expect(kept(readOn('2026-01-06', '2026-01-13')).verdict).toBe('meets')
     const lapsed = kept(readOn('2026-01-06', '2026-01-13'), { today: '2026-01-21' })
     expect(lapsed.verdict).toBe('undetermined')
     expect(lapsed.found).toContain('not read from 2026-01-13 to 2026-01-21 while A waited')
     expect(kept(readOn('2026-01-09', '2026-01-16')).verdict).toBe('undetermined')
     expect(kept(readOn('2025-12-02')).verdict).toBe('undetermined')
-    const hot = boards('A', { storage: { temperatureC: 31, relativeHumidityPct: 50, packing: 'open' } })
+    const hot = storedBoards('A', { storage: { temperatureC: 31, relativeHumidityPct: 50, packing: 'open' } })
     expect(judged({ lots: [hot] })).toMatchObject({ verdict: 'fails', margin: { found: 31, limit: 25 } })
   })
   test('one reading on the day of receipt stands for a week, not for the months after', () => {

@@ -8,9 +8,10 @@ import { refusal } from '@/shared/policy'
 import { RECORD_KINDS } from '@/shared/records/record-kinds'
 import { formatNumber } from '@/shared/quantity/format'
 import type { DefectChartKey } from '@/shared/plan/parameters/defect-charts'
-import { answerToDefects, type DefectSignalAnswer } from '@/shared/charts/defect-signal-answers'
+import { answerToDefects } from '@/shared/charts/defect-signal-answers'
 import type { DefectSignal } from '@/shared/charts/defect-signals'
 import { answerDefectSignals } from '@/app/signals/actions'
+import { recordsOfKind } from '@/shared/records/records-of-kind'
 
 interface DefectSignalsProps {
   view: ProgrammeView
@@ -22,8 +23,7 @@ interface DefectSignalsProps {
 
 /** Every signal of a chart of defects, with its answer or a box to tick and answer. */
 export function DefectSignals({ view, chart, signals, specified }: DefectSignalsProps) {
-  const answers = (view.state.facts.records.byKind.get('defect-signal-answer') ??
-    []) as readonly DefectSignalAnswer[]
+  const answers = recordsOfKind(view.state.facts.records, 'defect-signal-answer')
   const open = specified
     ? signals.filter((signal) => signal.asked && !answerToDefects(answers, signal)).length
     : 0

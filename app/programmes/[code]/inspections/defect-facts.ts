@@ -6,6 +6,7 @@ import { defectFreeBoards, surfaceMountJoints } from '@/shared/plan/parameters/j
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { defectRecord, type DefectRecord, type ElectricalTest } from '@/shared/inspection/defect-record'
 import { budgetByKind, type HeldToBudget } from '@/shared/inspection/budget-by-kind'
+import { recordsOfKind } from '@/shared/records/records-of-kind'
 
 /** All that the pages of inspection show of defects, from the recorded facts. */
 export interface DefectFacts {
@@ -17,14 +18,14 @@ export interface DefectFacts {
 }
 
 export function defectFactsOf(view: ProgrammeView): DefectFacts {
-  const { inspections, byKind } = view.state.facts.records
-  const tests = (byKind.get('electrical-test') ?? []) as readonly ElectricalTest[]
+  const { records } = view.state.facts
+  const tests = recordsOfKind(records, 'electrical-test')
   const holes = valueOf(view, leadHoles)
   const free = valueOf(view, defectFreeBoards)
   const confidencePct = governingFor(view, budgetConfidenceMin).value
   const surfaceMount = valueOf(view, surfaceMountJoints)
   const joints = holes && boardJoints(holes, surfaceMount).total
-  const record = defectRecord(inspections, tests, joints)
+  const record = defectRecord(records.inspections, tests, joints)
   // A budget is of all joints of the board: of none while those on the surface are not specified.
   const askable =
     joints !== undefined &&

@@ -3,15 +3,15 @@ import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { reworkSummary } from '@/shared/inspection/rework-summary'
-import type { RecordOf } from '@/shared/records/record-kinds'
 import type { DefectFacts } from './defect-facts'
+import { recordsOfKind } from '@/shared/records/records-of-kind'
 
 const SHOWN = 50
 
 /** Every defective joint on record, whoever found it, and whether it was mended. */
 export function DefectiveJoints({ view, facts: { record } }: { view: ProgrammeView; facts: DefectFacts }) {
   if (record.defective === 0) return null
-  const rework = (view.state.facts.records.byKind.get('rework') ?? []) as readonly RecordOf<'rework'>[]
+  const rework = recordsOfKind(view.state.facts.records, 'rework')
   const mended = new Map(
     reworkSummary(rework).joints.map((joint) => [keyOf(joint.assembly, joint.joint), joint.heats]),
   )

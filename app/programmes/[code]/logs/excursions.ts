@@ -1,10 +1,11 @@
 import type { Log } from '@/shared/records/log'
-import { answerTo, OUTSIDE_WINDOW, type SignalAnswer } from '@/shared/logs/signal-answers'
+import { answerTo, OUTSIDE_WINDOW } from '@/shared/logs/signal-answers'
 import { chartedSeries } from '@/shared/logs/charted-series'
 import { chartedInputs } from '@/shared/charts/log-chart'
 import { windowOfLog } from '@/shared/logs/log-window'
 import { excursionsFrom } from '@/shared/logs/logged-window'
 import type { Facts } from '@/shared/rules/facts'
+import { recordsOfKind } from '@/shared/records/records-of-kind'
 
 /** A stretch of readings outside the window that nobody has answered yet, by its first reading. */
 export interface OpenExcursion {
@@ -18,7 +19,7 @@ export function openExcursions(log: Log, facts: Facts): OpenExcursion[] {
   const series = chartedSeries(log, chartedInputs(facts))?.series
   const window = windowOfLog(log.characteristic, facts)
   if (!series || !window) return []
-  const answers = (facts.records.byKind.get('signal-answer') ?? []) as readonly SignalAnswer[]
+  const answers = recordsOfKind(facts.records, 'signal-answer')
   return excursionsFrom(series.values, window).flatMap(({ first, last }) => {
     const [instant, value] = [series.instants[first], series.values[first]]
     if (instant === undefined || value === undefined) return []

@@ -5,6 +5,7 @@ import { logChart, type LogSignal } from '@/shared/charts/log-chart'
 import type { Facts } from '@/shared/rules/facts'
 import type { Finding, Part, Verdict } from '@/shared/rules/finding'
 import { readableOf, type AnyRule } from '@/shared/rules/rule'
+import { recordsOfKind } from '@/shared/records/records-of-kind'
 
 /** A signal with the answer recorded for it, and whether the programme asks for one. */
 export interface SignalState {
@@ -15,7 +16,7 @@ export interface SignalState {
 
 /** Every signal of a log's chart as specified, oldest first. Of what keeps no level none is asked about. */
 export function signalStates(log: Log, facts: Facts): SignalState[] {
-  const answers = (facts.records.byKind.get('signal-answer') ?? []) as readonly SignalAnswer[]
+  const answers = recordsOfKind(facts.records, 'signal-answer')
   const level = isLevel(log.characteristic)
   return logChart(log, facts).signals.map((signal) => ({
     signal,

@@ -1,8 +1,9 @@
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import type { RecordKindKey, RecordOf } from '@/shared/records/record-kinds'
+import type { RecordOf } from '@/shared/records/record-kinds'
 import { lifeTestsShown, type LifeTestShown } from '@/shared/reliability/life-tests-shown'
 import { programmeTarget, type ProgrammeTarget } from '@/shared/reliability/programme-target'
 import { rollUp, type RateKnown } from '@/shared/reliability/roll-up'
+import { recordsOfKind } from '@/shared/records/records-of-kind'
 
 /** All that the reliability page shows, once there is a target. */
 export interface Known {
@@ -22,13 +23,10 @@ export function knownOf({
   | { readonly known?: undefined; readonly missing: readonly string[] } {
   const { target, missing } = programmeTarget(state.facts)
   if (!target) return { missing }
-  const records = <K extends RecordKindKey>(kind: K) =>
-    (state.facts.records.byKind.get(kind) ?? []) as readonly RecordOf<K>[]
-  const [specimens, returns, exposures] = [
-    records('life-test'),
-    records('field-return'),
-    records('field-exposure'),
-  ]
+  const { records } = state.facts
+  const specimens = recordsOfKind(records, 'life-test')
+  const returns = recordsOfKind(records, 'field-return')
+  const exposures = recordsOfKind(records, 'field-exposure')
   const predicted = judgement.findings.get('joint-budget')?.margin?.found
   return {
     known: {

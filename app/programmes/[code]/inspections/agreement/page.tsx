@@ -6,11 +6,12 @@ import { Empty } from '@/app/ui/empty'
 import { Section } from '@/app/ui/section'
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import { refusal } from '@/shared/policy'
-import { agreementStudies, type InspectorCall } from '@/shared/inspection/agreement-study'
+import { agreementStudies } from '@/shared/inspection/agreement-study'
 import { inspectorCall } from '@/shared/records/kinds/inspector-call'
 import { InspectionPlaces } from '../places'
 import { PasteCalls } from './paste-calls'
 import { Study } from './study'
+import { recordsOfKind } from '@/shared/records/records-of-kind'
 
 const CONFIDENCE = 0.95
 
@@ -18,8 +19,7 @@ export const generateMetadata = programmeTitle(({ code }) => `Agreement of inspe
 
 /** Blind sets called by several inspectors: how far they agree, and on which joints they do not. */
 export default programmePage(async ({ visit, code }) => {
-  const calls = (visit.view.state.facts.records.byKind.get('inspector-call') ??
-    []) as readonly InspectorCall[]
+  const calls = recordsOfKind(visit.view.state.facts.records, 'inspector-call')
   const studies = agreementStudies(calls, CONFIDENCE)
   return (
     <ProgrammeSheet

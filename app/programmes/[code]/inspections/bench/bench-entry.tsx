@@ -11,13 +11,13 @@ import { trainingNoticeMin, trainingValidMax } from '@/shared/plan/limits/contro
 import { componentPlaces } from '@/shared/plan/parameters/assessment-inspection'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { DEFECT_KINDS } from '@/shared/records/inspection'
-import type { RecordOf } from '@/shared/records/record-kinds'
 import { judgePeople } from '@/shared/rules/people-current'
 import { outlineOf } from '../outline'
 import { recordAtBench } from './actions'
 import { AssemblyBox, BenchKeys, RecordButton } from './bench-keys'
 import { DefectRows } from './defect-rows'
 import type { Repeated } from './repeated'
+import { recordsOfKind } from '@/shared/records/records-of-kind'
 
 /** The form of one assembly. Enter records it; what rarely changes is folded away. */
 export function BenchEntry({ view, repeated }: { view: ProgrammeView; repeated: Repeated }) {
@@ -102,7 +102,7 @@ function powerAsked(view: ProgrammeView): string | undefined {
 
 /** Whether the inspector is current today, in the words of the rule that will ask it. */
 function qualified(view: ProgrammeView, worker: string, on: string): string {
-  const training = (view.state.facts.records.byKind.get('training') ?? []) as readonly RecordOf<'training'>[]
+  const training = recordsOfKind(view.state.facts.records, 'training')
   const { verdict, found } = judgePeople([{ worker, skill: 'inspection', on }], training, {
     validMax: governingFor(view, trainingValidMax),
     notice: governingFor(view, trainingNoticeMin),

@@ -1,98 +1,86 @@
-import { findingAddress, instrumentsAddress, limitAddress, recordKindAddress } from '@/app/addresses'
+import { instrumentsAddress, limitAddress } from '@/app/addresses'
 import { ReadingsAgainstLimit } from '@/app/drawing/readings-against-limit'
 import { Day } from '@/app/ui/date'
 import { Disclosure } from '@/app/ui/disclosure'
-import { Empty } from '@/app/ui/empty'
 import { RuledTable } from '@/app/ui/ruled-table'
-import { Section } from '@/app/ui/section'
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { EXTRACTION_METHODS } from '@/shared/materials/extraction-methods'
 import { extractedAreaCm2, perSquareInch } from '@/shared/physics/ionic-equivalents'
 import { ionicResidueMax } from '@/shared/plan/limits/assessment-residue'
 import { formatNumber } from '@/shared/quantity/format'
-import type { RecordOf } from '@/shared/records/record-kinds'
 import { residueOf } from '@/shared/rules/assessment/ionic-cleanliness'
-import { FindingLine } from '../finding-line'
+import { JudgedRecords } from '../judged-records'
+import { recordsOfKind } from '@/shared/records/records-of-kind'
 
 /** Each extract worked out: both faces, the allowance, the instrument’s factor, and what a manual rinse would read. */
 export function Extracts({ view }: { view: ProgrammeView }) {
-  const tests = (view.state.facts.records.byKind.get('ionic-cleanliness') ??
-    []) as readonly RecordOf<'ionic-cleanliness'>[]
+  const tests = recordsOfKind(view.state.facts.records, 'ionic-cleanliness')
   const finding = view.judgement.findings.get('ionic-cleanliness')
   const limit = finding?.parts?.[0]?.margin?.limit
   return (
-    <Section
+    <JudgedRecords
+      view={view}
+      kind="ionic-cleanliness"
+      rule="ionic-cleanliness"
       heading="Ionic residue"
-      aside={
-        <span className="section-links">
-          <a href={recordKindAddress(view.code, 'ionic-cleanliness')}>Record an extract</a>
-          <a href={findingAddress(view.code, 'ionic-cleanliness')}>Working</a>
-        </span>
-      }
+      record="Record an extract"
+      none="No extract is recorded"
     >
-      <FindingLine finding={finding} />
-      {tests.length === 0 ? (
-        <Empty title="No extract is recorded" />
-      ) : (
-        <>
-          <RuledTable
-            caption="Extracts, worked out"
-            narrow="cards-early"
-            rows={tests
-              .map((test, at) => ({ test, verdict: finding?.parts?.[at]?.verdict }))
-              .sort((a, b) => (a.test.testedOn < b.test.testedOn ? -1 : 1))}
-            rowKey={({ test }) => test.id}
-            columns={[
-              { label: 'Assembly', names: true, cell: ({ test }) => test.assembly },
-              { label: 'On', set: 'shrink', cell: ({ test }) => <Day at={test.testedOn} /> },
-              {
-                label: 'Both faces, cm²',
-                set: 'number',
-                cell: ({ test }) => formatNumber((2 * test.lengthMm * test.widthMm) / 100),
-              },
-              {
-                label: 'With components, cm²',
-                set: 'number',
-                cell: ({ test }) =>
-                  `${formatNumber(extractedAreaCm2(test))} (+${test.componentAllowancePct} %)`,
-              },
-              {
-                label: 'In the extract, µg',
-                set: 'number',
-                cell: ({ test }) => formatNumber(test.concentrationUgPerMl * test.solventMl),
-              },
-              {
-                label: 'Instrument factor',
-                set: 'number',
-                cell: ({ test }) => EXTRACTION_METHODS[test.method].factor.toFixed(2),
-              },
-              {
-                label: 'As a manual rinse reads, µg/cm²',
-                set: 'number',
-                cell: ({ test }) => formatNumber(residueOf(test)),
-              },
-              {
-                label: 'µg/in²',
-                set: 'number',
-                cell: ({ test }) => formatNumber(perSquareInch(residueOf(test))),
-              },
-              { label: 'Judged', cell: ({ verdict }) => verdict && <VerdictMark verdict={verdict} /> },
-            ]}
-          />
-          <div className="picture-row">
-            <ReadingsAgainstLimit
-              title="Extracts against the limit"
-              characteristic="Residue as sodium chloride"
-              unit="µg/cm²"
-              readings={tests.map(residueOf)}
-              limits={limit === undefined ? {} : { atMost: limit }}
-            />
-            <Factors view={view} />
-          </div>
-        </>
-      )}
-    </Section>
+      <RuledTable
+        caption="Extracts, worked out"
+        narrow="cards-early"
+        rows={tests
+          .map((test, at) => ({ test, verdict: finding?.parts?.[at]?.verdict }))
+          .sort((a, b) => (a.test.testedOn < b.test.testedOn ? -1 : 1))}
+        rowKey={({ test }) => test.id}
+        columns={[
+          { label: 'Assembly', names: true, cell: ({ test }) => test.assembly },
+          { label: 'On', set: 'shrink', cell: ({ test }) => <Day at={test.testedOn} /> },
+          {
+            label: 'Both faces, cm²',
+            set: 'number',
+            cell: ({ test }) => formatNumber((2 * test.lengthMm * test.widthMm) / 100),
+          },
+          {
+            label: 'With components, cm²',
+            set: 'number',
+            cell: ({ test }) => `${formatNumber(extractedAreaCm2(test))} (+${test.componentAllowancePct} %)`,
+          },
+          {
+            label: 'In the extract, µg',
+            set: 'number',
+            cell: ({ test }) => formatNumber(test.concentrationUgPerMl * test.solventMl),
+          },
+          {
+            label: 'Instrument factor',
+            set: 'number',
+            cell: ({ test }) => EXTRACTION_METHODS[test.method].factor.toFixed(2),
+          },
+          {
+            label: 'As a manual rinse reads, µg/cm²',
+            set: 'number',
+            cell: ({ test }) => formatNumber(residueOf(test)),
+          },
+          {
+            label: 'µg/in²',
+            set: 'number',
+            cell: ({ test }) => formatNumber(perSquareInch(residueOf(test))),
+          },
+          { label: 'Judged', cell: ({ verdict }) => verdict && <VerdictMark verdict={verdict} /> },
+        ]}
+      />
+      <div className="picture-row">
+        <ReadingsAgainstLimit
+          title="Extracts against the limit"
+          characteristic="Residue as sodium chloride"
+          unit="µg/cm²"
+          readings={tests.map(residueOf)}
+          limits={limit === undefined ? {} : { atMost: limit }}
+        />
+        <Factors view={view} />
+      </div>
+    </JudgedRecords>
   )
 }
 

@@ -1,8 +1,5 @@
-import { findingAddress, recordKindAddress } from '@/app/addresses'
 import { Curves } from '@/app/drawing/curves'
 import { governingFor, valueOf } from '@/app/pictures/value-of'
-import { Empty } from '@/app/ui/empty'
-import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { INSULATION_CONDITIONS, type InsulationConditionKey } from '@/shared/materials/insulation-conditions'
 import { insulationResistanceMin } from '@/shared/plan/limits/assessment-residue'
@@ -10,13 +7,14 @@ import { insulationTest } from '@/shared/plan/parameters/assessment-residue'
 import { insulationNeeded } from '@/shared/plan/parameters/solder'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { RecordOf } from '@/shared/records/record-kinds'
-import { FindingLine } from '../finding-line'
+import { JudgedRecords } from '../judged-records'
+import { recordsOfKind } from '@/shared/records/records-of-kind'
 
 type Reading = RecordOf<'insulation-resistance'>
 
 /** Resistance over the hours in the chamber, each condition by itself: they are not interchangeable. */
 export function Insulation({ view }: { view: ProgrammeView }) {
-  const readings = (view.state.facts.records.byKind.get('insulation-resistance') ?? []) as readonly Reading[]
+  const readings = recordsOfKind(view.state.facts.records, 'insulation-resistance')
   const asked = valueOf(view, insulationTest)
   const conditions = [...new Set(readings.map(({ condition }) => condition))].sort(
     (a, b) => Number(b === asked) - Number(a === asked),
@@ -26,32 +24,26 @@ export function Insulation({ view }: { view: ProgrammeView }) {
     valueOf(view, insulationNeeded) ?? 0,
   )
   return (
-    <Section
+    <JudgedRecords
+      view={view}
+      kind="insulation-resistance"
+      rule="insulation-resistance"
       heading="Insulation resistance in damp heat"
-      aside={
-        <span className="section-links">
-          <a href={recordKindAddress(view.code, 'insulation-resistance')}>Record readings</a>
-          <a href={findingAddress(view.code, 'insulation-resistance')}>Working</a>
-        </span>
-      }
+      record="Record readings"
+      none="No reading is recorded"
     >
-      <FindingLine finding={view.judgement.findings.get('insulation-resistance')} />
-      {conditions.length === 0 ? (
-        <Empty title="No reading is recorded" />
-      ) : (
-        <div className="picture-row">
-          {conditions.map((condition) => (
-            <UnderCondition
-              key={condition}
-              condition={condition}
-              asked={condition === asked}
-              readings={readings.filter((reading) => reading.condition === condition)}
-              limitMOhm={limitMOhm}
-            />
-          ))}
-        </div>
-      )}
-    </Section>
+      <div className="picture-row">
+        {conditions.map((condition) => (
+          <UnderCondition
+            key={condition}
+            condition={condition}
+            asked={condition === asked}
+            readings={readings.filter((reading) => reading.condition === condition)}
+            limitMOhm={limitMOhm}
+          />
+        ))}
+      </div>
+    </JudgedRecords>
   )
 }
 

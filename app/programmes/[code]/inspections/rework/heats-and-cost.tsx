@@ -1,16 +1,13 @@
-import { findingAddress, recordKindAddress } from '@/app/addresses'
 import { ReadingsAgainstLimit } from '@/app/drawing/readings-against-limit'
 import { governingFor, valueOf } from '@/app/pictures/value-of'
-import { Empty } from '@/app/ui/empty'
 import { RuledTable } from '@/app/ui/ruled-table'
-import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { reworkSummary } from '@/shared/inspection/rework-summary'
 import { reworkHeatsMax } from '@/shared/plan/limits/assessment-rework'
 import { workingHourCost } from '@/shared/plan/parameters/assessment-proof'
 import { formatNumber } from '@/shared/quantity/format'
 import type { RecordOf } from '@/shared/records/record-kinds'
-import { FindingLine } from '../finding-line'
+import { JudgedRecords } from '../judged-records'
 
 type Rework = RecordOf<'rework'>
 
@@ -20,64 +17,58 @@ export function HeatsAndCost({ view }: { view: ProgrammeView }) {
   const max = governingFor(view, reworkHeatsMax).value
   const { joints } = reworkSummary(rows)
   return (
-    <Section
+    <JudgedRecords
+      view={view}
+      kind="rework"
+      rule="rework-limits"
       heading="Rework"
-      aside={
-        <span className="section-links">
-          <a href={recordKindAddress(view.code, 'rework')}>Record rework</a>
-          <a href={findingAddress(view.code, 'rework-limits')}>Working</a>
-        </span>
-      }
+      record="Record rework"
+      none="No joint was reworked"
     >
-      <FindingLine finding={view.judgement.findings.get('rework-limits')} />
-      {rows.length === 0 ? (
-        <Empty title="No joint was reworked" />
-      ) : (
-        <div className="picture-row">
-          <div>
-            <ReadingsAgainstLimit
-              title="Heats of each joint reworked"
-              characteristic="Heats, all visits together"
-              unit="cycles"
-              readings={joints.map(({ heats }) => heats)}
-              limits={{ atMost: max }}
-            />
-            <RuledTable
-              caption="By defect that caused it"
-              rows={byDefect(rows, valueOf(view, workingHourCost))}
-              rowKey={({ defect }) => defect}
-              columns={[
-                { label: 'Because of', names: true, cell: ({ defect }) => defect },
-                { label: 'Visits', set: 'number', cell: ({ visits }) => visits },
-                { label: 'Hours', set: 'number', cell: ({ minutes }) => formatNumber(minutes / 60, 3) },
-                { label: 'Material', set: 'number', cell: ({ material }) => formatNumber(material) },
-                {
-                  label: 'Cost',
-                  set: 'number',
-                  cell: ({ cost }) => (cost === undefined ? 'no price of an hour' : formatNumber(cost)),
-                },
-              ]}
-            />
-          </div>
+      <div className="picture-row">
+        <div>
+          <ReadingsAgainstLimit
+            title="Heats of each joint reworked"
+            characteristic="Heats, all visits together"
+            unit="cycles"
+            readings={joints.map(({ heats }) => heats)}
+            limits={{ atMost: max }}
+          />
           <RuledTable
-            caption="Joints reworked, most heated first"
-            rows={[...joints].sort((a, b) => b.heats - a.heats).slice(0, 50)}
-            rowKey={({ assembly, joint }) => `${assembly} ${joint}`}
+            caption="By defect that caused it"
+            rows={byDefect(rows, valueOf(view, workingHourCost))}
+            rowKey={({ defect }) => defect}
             columns={[
-              { label: 'Joint', names: true, cell: ({ joint }) => joint },
-              { label: 'Assembly', cell: ({ assembly }) => assembly },
+              { label: 'Because of', names: true, cell: ({ defect }) => defect },
               { label: 'Visits', set: 'number', cell: ({ visits }) => visits },
-              { label: 'Heats', set: 'number', cell: ({ heats }) => heats },
+              { label: 'Hours', set: 'number', cell: ({ minutes }) => formatNumber(minutes / 60, 3) },
+              { label: 'Material', set: 'number', cell: ({ material }) => formatNumber(material) },
               {
-                label: 'May still be heated',
-                cell: ({ heats }) =>
-                  heats > max ? 'too often already' : heats === max ? 'no more' : `${max - heats} more`,
+                label: 'Cost',
+                set: 'number',
+                cell: ({ cost }) => (cost === undefined ? 'no price of an hour' : formatNumber(cost)),
               },
             ]}
           />
         </div>
-      )}
-    </Section>
+        <RuledTable
+          caption="Joints reworked, most heated first"
+          rows={[...joints].sort((a, b) => b.heats - a.heats).slice(0, 50)}
+          rowKey={({ assembly, joint }) => `${assembly} ${joint}`}
+          columns={[
+            { label: 'Joint', names: true, cell: ({ joint }) => joint },
+            { label: 'Assembly', cell: ({ assembly }) => assembly },
+            { label: 'Visits', set: 'number', cell: ({ visits }) => visits },
+            { label: 'Heats', set: 'number', cell: ({ heats }) => heats },
+            {
+              label: 'May still be heated',
+              cell: ({ heats }) =>
+                heats > max ? 'too often already' : heats === max ? 'no more' : `${max - heats} more`,
+            },
+          ]}
+        />
+      </div>
+    </JudgedRecords>
   )
 }
 

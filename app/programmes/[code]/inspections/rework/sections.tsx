@@ -1,13 +1,11 @@
-import { findingAddress, recordKindAddress } from '@/app/addresses'
 import { DefectSection } from '@/app/drawing/defect-section'
-import { Empty } from '@/app/ui/empty'
 import { RuledTable } from '@/app/ui/ruled-table'
-import { Section } from '@/app/ui/section'
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { RecordOf } from '@/shared/records/record-kinds'
-import { FindingLine } from '../finding-line'
+import { JudgedRecords } from '../judged-records'
+import { recordsOfKind } from '@/shared/records/records-of-kind'
 
 type Cut = RecordOf<'microsection'>
 const DRAWN = 6
@@ -17,58 +15,50 @@ const FULL_PCT = 90
 
 /** Joints cut open: each judged, the newest drawn with their measured fill and angle. */
 export function Sections({ view }: { view: ProgrammeView }) {
-  const cuts = (view.state.facts.records.byKind.get('microsection') ?? []) as readonly Cut[]
+  const cuts = recordsOfKind(view.state.facts.records, 'microsection')
   const finding = view.judgement.findings.get('microsections-sound')
   const percent = (share: number | undefined) => (share === undefined ? '–' : formatQuantity(share, '%'))
   return (
-    <Section
+    <JudgedRecords
+      view={view}
+      kind="microsection"
+      rule="microsections-sound"
       heading="Microsections"
-      aside={
-        <span className="section-links">
-          <a href={recordKindAddress(view.code, 'microsection')}>Record a section</a>
-          <a href={findingAddress(view.code, 'microsections-sound')}>Working</a>
-        </span>
-      }
+      record="Record a section"
+      none="No joint was cut open"
     >
-      <FindingLine finding={finding} />
-      {cuts.length === 0 ? (
-        <Empty title="No joint was cut open" />
-      ) : (
-        <>
-          <RuledTable
-            caption="Joints cut open"
-            rows={cuts.map((cut, at) => ({ cut, verdict: finding?.parts?.[at]?.verdict }))}
-            rowKey={({ cut }) => cut.id}
-            columns={[
-              { label: 'Joint', names: true, cell: ({ cut }) => cut.joint },
-              { label: 'Assembly', cell: ({ cut }) => cut.assembly },
-              { label: 'Hole filled', set: 'number', cell: ({ cut }) => percent(cut.fillPct) },
-              { label: 'Voids', set: 'number', cell: ({ cut }) => percent(cut.voidPct) },
-              {
-                label: 'Contact angle',
-                set: 'number',
-                cell: ({ cut }) =>
-                  cut.contactAngleDeg === undefined ? '–' : formatQuantity(cut.contactAngleDeg, '°'),
-              },
-              { label: 'Crack', cell: ({ cut }) => (cut.cracked ? 'cracked' : 'none') },
-              { label: 'Judged', cell: ({ verdict }) => verdict && <VerdictMark verdict={verdict} /> },
-            ]}
-          />
-          <div className="defect-guide">
-            {cuts
-              .slice(-DRAWN)
-              .reverse()
-              .map((cut) => (
-                <DefectSection key={cut.id} title={`${cut.joint} on ${cut.assembly}`} scene={sceneOf(cut)} />
-              ))}
-          </div>
-          <p className="field-hint">
-            Drawn from the fill and the angle measured, on a joint of common sizes; where no angle was
-            measured, with {USUAL_ANGLE_DEG}°.
-          </p>
-        </>
-      )}
-    </Section>
+      <RuledTable
+        caption="Joints cut open"
+        rows={cuts.map((cut, at) => ({ cut, verdict: finding?.parts?.[at]?.verdict }))}
+        rowKey={({ cut }) => cut.id}
+        columns={[
+          { label: 'Joint', names: true, cell: ({ cut }) => cut.joint },
+          { label: 'Assembly', cell: ({ cut }) => cut.assembly },
+          { label: 'Hole filled', set: 'number', cell: ({ cut }) => percent(cut.fillPct) },
+          { label: 'Voids', set: 'number', cell: ({ cut }) => percent(cut.voidPct) },
+          {
+            label: 'Contact angle',
+            set: 'number',
+            cell: ({ cut }) =>
+              cut.contactAngleDeg === undefined ? '–' : formatQuantity(cut.contactAngleDeg, '°'),
+          },
+          { label: 'Crack', cell: ({ cut }) => (cut.cracked ? 'cracked' : 'none') },
+          { label: 'Judged', cell: ({ verdict }) => verdict && <VerdictMark verdict={verdict} /> },
+        ]}
+      />
+      <div className="defect-guide">
+        {cuts
+          .slice(-DRAWN)
+          .reverse()
+          .map((cut) => (
+            <DefectSection key={cut.id} title={`${cut.joint} on ${cut.assembly}`} scene={sceneOf(cut)} />
+          ))}
+      </div>
+      <p className="field-hint">
+        Drawn from the fill and the angle measured, on a joint of common sizes; where no angle was measured,
+        with {USUAL_ANGLE_DEG}°.
+      </p>
+    </JudgedRecords>
   )
 }
 

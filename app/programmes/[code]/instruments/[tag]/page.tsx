@@ -5,10 +5,11 @@ import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Day } from '@/app/ui/date'
 import { instrumentUses } from '@/shared/instruments/instrument-uses'
-import { studiedGauges, type GaugeReading } from '@/shared/instruments/gauge-study'
+import { studiedGauges } from '@/shared/instruments/gauge-study'
 import { GaugeStudySheet } from './gauge-study-sheet'
 import { RecordStudy } from './record-study'
 import { WhereUsed } from './where-used'
+import { recordsOfKind } from '@/shared/records/records-of-kind'
 
 export const generateMetadata = programmeTitle<{ tag: string }>(({ tag }) => `Instrument ${tag}`)
 
@@ -19,7 +20,7 @@ export default programmePage<{ tag: string }>(async ({ visit, code, params: { ta
   const instrument = records.instruments.find((one) => one.tag === tag)
   if (!instrument) notFound()
   const uses = instrumentUses(records).find((one) => one.instrument.tag === tag)
-  const readings = (records.byKind.get('gauge-reading') ?? []) as readonly GaugeReading[]
+  const readings = recordsOfKind(records, 'gauge-reading')
   const studies = studiedGauges(readings).filter(({ instrumentTag }) => instrumentTag === tag)
   return (
     <ProgrammeSheet

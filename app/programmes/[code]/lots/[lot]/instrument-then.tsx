@@ -3,10 +3,11 @@ import { Sign } from '@/app/ui/sign'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { distinctCategoriesMin, gaugeShareMax } from '@/shared/plan/limits/evaluation-instruments'
 import { governingRequirement } from '@/shared/plan/requirement'
-import { calibrationStatus, type Calibration } from '@/shared/instruments/calibration-status'
+import { calibrationStatus } from '@/shared/instruments/calibration-status'
 import type { LotTest } from '@/shared/records/lot'
 import { needsInstrument } from '@/shared/methods/test-methods'
-import { unfitGauges, type GaugeReading } from '@/shared/instruments/gauge-study'
+import { unfitGauges } from '@/shared/instruments/gauge-study'
+import { recordsOfKind } from '@/shared/records/records-of-kind'
 
 /** The instrument of a test, whether it was in calibration that day, and whether a study found it unfit. */
 export function InstrumentThen({ view, test }: { view: ProgrammeView; test: LotTest }) {
@@ -14,12 +15,12 @@ export function InstrumentThen({ view, test }: { view: ProgrammeView; test: LotT
   if (test.instrumentId === null) return <>{needsInstrument(test.method) ? 'none named' : 'none needed'}</>
   const status = calibrationStatus(test.instrumentId, test.testedOn, {
     instruments: records.instruments,
-    calibrations: (records.byKind.get('calibration') ?? []) as readonly Calibration[],
+    calibrations: recordsOfKind(records, 'calibration'),
   })
   const tag = status.instrument?.tag
   const study =
     tag &&
-    unfitGauges((records.byKind.get('gauge-reading') ?? []) as readonly GaugeReading[], {
+    unfitGauges(recordsOfKind(records, 'gauge-reading'), {
       maxSharePct: governingRequirement(gaugeShareMax, requirements).value,
       minCategories: governingRequirement(distinctCategoriesMin, requirements).value,
     }).get(tag)

@@ -1,5 +1,5 @@
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import type { InspectorCall } from '@/shared/inspection/agreement-study'
+import { recordsOfKind } from '@/shared/records/records-of-kind'
 
 /** A set laid out earlier: its joints, and how often each person has called it. Never a call. */
 export interface SetToCall {
@@ -11,7 +11,7 @@ export interface SetToCall {
 const byName = new Intl.Collator('en', { numeric: true })
 
 export function setsToCall(view: ProgrammeView): SetToCall[] {
-  const calls = (view.state.facts.records.byKind.get('inspector-call') ?? []) as readonly InspectorCall[]
+  const calls = recordsOfKind(view.state.facts.records, 'inspector-call')
   return [...new Set(calls.map(({ study }) => study))].map((study) => {
     const own = calls.filter((call) => call.study === study)
     const rounds = new Map<string, number>()
