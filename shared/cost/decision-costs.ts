@@ -44,7 +44,7 @@ export interface DecisionCost {
   readonly saved: { readonly amount: Amount; readonly against: string } | undefined
   /** Boards from which it costs less than the next best; 0 from the first. Undefined where nothing is compared. */
   readonly breakEvenBoards: number | undefined
-  /** One rework, or one repair in service, avoided in so many boards pays for its cost a board. */
+  /** One rework, or one repair in service, avoided in so many boards pays for its cost a board; of ranges, surely pays. */
   readonly paysAtBoardsPerRework: number | undefined
   readonly paysAtBoardsPerRepair: number | undefined
 }
@@ -167,8 +167,8 @@ function breakEvenBoards(own: OptionCost, next: OptionCost): number | undefined 
 function pays(perBoard: Amount, { rework, fieldRepair }: UnitCosts) {
   const most = isKnown(perBoard) ? perBoard.to : NO_AMOUNT.to
   return {
-    paysAtBoardsPerRework: most > 0 && rework ? rework.amount / most : undefined,
-    paysAtBoardsPerRepair: most > 0 && fieldRepair ? fieldRepair.amount / most : undefined,
+    paysAtBoardsPerRework: most > 0 && rework ? rework.amount.from / most : undefined,
+    paysAtBoardsPerRepair: most > 0 && fieldRepair ? fieldRepair.amount.from / most : undefined,
   }
 }
 
