@@ -38,6 +38,9 @@ export default programmePage(async ({ visit }) => {
         <>
           <RouteCard view={readable} />
           <TakeTable address={tableAddress(readable.code, 'findings')} what="All findings" />
+          <TakeTable address={tableAddress(readable.code, 'evidence')} what="All evidence" />
+          <TakeTable address={tableAddress(readable.code, 'approvals')} what="All approvals" />
+          <TakeTable address={tableAddress(readable.code, 'gate-signatures')} what="All gate signatures" />
           <p className="form-actions">
             <ButtonLink href={printAddress(readable.code)}>Print pack: the programme in full</ButtonLink>{' '}
             <a href={summaryAddress(readable.code)}>Summary on two sheets</a>
