@@ -34,8 +34,8 @@ export interface DecisionCost {
   readonly number: number
   readonly itemKey: string
   readonly title: string
-  /** 'YYYY-MM-DD' on which it was decided. */
-  readonly on: string
+  /** The instant at which it was decided. */
+  readonly decidedAt: string
   readonly once: Amount
   readonly perBoard: Amount
   /** Over the boards made so far. */
@@ -71,7 +71,7 @@ export function decisionCosts(
   return [
     ...decided.actions.flatMap((action) => ofAction(action, made, unit)),
     ...decided.studies.flatMap((study) => ofStudy(study, decided.actions, made, values, unit)),
-  ].sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0))
+  ].sort((a, b) => (a.decidedAt < b.decidedAt ? -1 : a.decidedAt > b.decidedAt ? 1 : 0))
 }
 
 /** What the amounts of one answer come to, by what they are counted by. */
@@ -94,7 +94,7 @@ function ofAction(
       number,
       itemKey,
       title: question,
-      on: (answeredAt ?? '').slice(0, 10),
+      decidedAt: answeredAt ?? '',
       once,
       perBoard,
       costSoFar: sumOf([once, times(perBoard, boards)]),
@@ -146,7 +146,7 @@ function ofStudy(
       number,
       itemKey,
       title: `${title}: ${own.name}`,
-      on: adoption.at.slice(0, 10),
+      decidedAt: adoption.at,
       once: own.once,
       perBoard: own.perBoard,
       costSoFar: soFar({ once: own.once, running: own.perBoard }),

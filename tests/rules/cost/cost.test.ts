@@ -196,7 +196,7 @@ describe('decisions', () => {
   test('an accepted answer of 0.50 a board has cost 120 over 240 boards; a rework in 40 boards pays it', () => {
     expect(costs([action])).toEqual([
       expect.objectContaining({
-        on: '2026-02-10',
+        decidedAt: '2026-02-10T08:00:00Z',
         costSoFar: exactly(120),
         saved: undefined,
         paysAtBoardsPerRework: 40,
