@@ -14,7 +14,9 @@ export const signInAddress = (then?: string): string =>
   then ? `/sign-in?then=${encodeURIComponent(then)}` : '/sign-in'
 export const passwordAddress = (): string => '/password'
 export const programmesAddress = (): string => '/programmes'
-export const newProgrammeAddress = (): string => '/programmes/new'
+/** Opens a programme, with what another one holds taken over where it is named. */
+export const newProgrammeAddress = (from?: string): string =>
+  from === undefined ? '/programmes/new' : `/programmes/new?${new URLSearchParams({ from })}`
 export const instrumentsAddress = (): string => '/instruments'
 /** Starts a sign-in at the identity provider; takes a POST. */
 export const providerSignInAddress = (): string => '/sign-in/provider'

@@ -6,6 +6,7 @@ import { Verdict } from '@/app/programmes/[code]/trail/verdict'
 import { VerifyButton } from '@/app/programmes/[code]/trail/verify-button'
 import { Empty } from '@/app/ui/empty'
 import { Pagination } from '@/app/ui/pagination'
+import { TakeTable } from '@/app/ui/take-table'
 import { Section } from '@/app/ui/section'
 import { ENTRIES_A_PAGE, type TrailPage, type TrailSearch } from '@/lib/queries/trail'
 import type { StoredVerdict } from '@/shared/stored/stored-verdict'
@@ -25,10 +26,10 @@ export function InstallationTrail({ search, page, verdict }: InstallationTrailPr
       heading="The installation’s trail"
       lead={`What was done to people and instruments; ${page.found} found, newest first`}
       aside={
-        <span className="mark-row">
+        <div className="mark-row">
           <a href={`${at}/bundle`}>Export for the standalone verifier</a>
-          <a href={`${at}/csv`}>Export as CSV</a>
-        </span>
+          <TakeTable address={`${at}/csv`} what="All entries" />
+        </div>
       }
     >
       {verdict && <Verdict verdict={verdict} />}

@@ -8,6 +8,7 @@ import { DeskSheet } from '@/app/frame/desk-sheet'
 import { requirePerson } from '@/app/frame/visit'
 import { Entries } from '@/app/programmes/[code]/trail/entries'
 import { Empty } from '@/app/ui/empty'
+import { TakeTable } from '@/app/ui/take-table'
 import { Section } from '@/app/ui/section'
 import type { SignedIn } from '@/lib/auth/session'
 import {
@@ -82,7 +83,7 @@ async function Trails({ person, search, verifies }: TrailsProps) {
             ? `The first ${TRAILS_A_PAGE} of ${found}; name a programme above for others.`
             : undefined
         }
-        aside={<a href={`${auditAddress()}/csv${asked}`}>Export all entries as CSV</a>}
+        aside={<TakeTable address={`${auditAddress()}/csv${asked}`} what="All entries" />}
       >
         {outcomes && <AllOutcomes outcomes={outcomes} />}
         <VerifyAllButton verification={`${auditAddress()}/verification${asked}`} programme={search.code} />

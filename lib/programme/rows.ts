@@ -8,6 +8,7 @@ import type {
   Lot as LotRow,
   LotTest as LotTestRow,
 } from '@/lib/db/generated/client'
+import { dateAtWorks } from '@/lib/settings/works'
 import type { BatchReadings } from '@/lib/programme/readings-cache'
 import type { DepartureBounds } from '@/shared/gate/deviation-permit'
 import { answerOf, type ActionAnswer, type FirstAnswer } from '@/shared/gate/action-answer'
@@ -16,7 +17,7 @@ import type {
   ActionKind,
   ConcessionEntry,
   GateSignatureEntry,
-  Signed,
+  SignedOn,
 } from '@/shared/gate/programme-state'
 import type { LotKind } from '@/shared/methods/lot-kind'
 import type { Department } from '@/shared/plan/department'
@@ -132,8 +133,8 @@ export const concessionEntry = (row: Concession, nameOf: Named): ConcessionEntry
       : null,
 })
 
-const signed = (byId: string | null, byName: string | null, at: Date | null): Signed | null =>
-  byId && byName && at ? { byId, byName, at: at.toISOString() } : null
+const signed = (byId: string | null, byName: string | null, at: Date | null): SignedOn | null =>
+  byId && byName && at ? { byId, byName, at: at.toISOString(), on: dateAtWorks(at) } : null
 
 export const gateSignatureEntry = (row: GateSignature): GateSignatureEntry => ({
   id: row.id,

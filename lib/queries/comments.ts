@@ -15,12 +15,21 @@ export async function readComments(programmeId: string, subjects: readonly Subje
     orderBy: { number: 'desc' },
     take: SHOWN,
   })
+  return told(rows.reverse())
+}
+
+/** Every comment of the programme, oldest first; two statements. */
+export async function readAllComments(programmeId: string): Promise<Comment[]> {
+  return told(await database().comment.findMany({ where: { programmeId }, orderBy: { number: 'asc' } }))
+}
+
+async function told(rows: readonly Row[]): Promise<Comment[]> {
   if (rows.length === 0) return []
   const nameOf = await namesOf(
     database(),
     rows.flatMap(({ authorId, resolvedById, mentions }) => [authorId, resolvedById ?? authorId, ...mentions]),
   )
-  return rows.reverse().map((row) => commentOf(row, nameOf))
+  return rows.map((row) => commentOf(row, nameOf))
 }
 
 /** A comment that names a person and is not resolved yet, and where it stands. */

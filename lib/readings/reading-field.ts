@@ -53,18 +53,21 @@ export const TIME_OF_DAY_FIELD: ReadingField = {
   required: false,
 }
 
-/** How a column of each kind is read from a file; a yes or no is not, since readings hold numbers and text. */
+/** How a column of each kind is read from a file; a yes or no and a range are not, since readings hold numbers and text. */
 const FIELD_OF_KIND: { readonly [K in ColumnKindName]: (column: ColumnOf<K>) => FieldKind } = {
   number: ({ min, max, whole, unit }) => ({ kind: 'number', min, max, whole, unit: printedUnit(unit) }),
   choice: ({ options }) => ({ kind: 'choice', options }),
   text: ({ maxLength }) => ({ kind: 'text', maxLength }),
   date: () => ({ kind: 'date' }),
+  range({ label }) {
+    throw new RangeError(`${label} is a range; readings hold one number each.`)
+  },
   flag({ label }) {
     throw new RangeError(`${label} is yes or no; readings hold numbers and text.`)
   },
 }
 
-/** The fields that a record's columns ask for. RangeError for a yes-or-no column, which readings do not hold. */
+/** The fields that a record's columns ask for. RangeError for a column of yes or no or of ranges, which readings do not hold. */
 export const fieldsOf = (columns: Readonly<Record<string, Column>>): ReadingField[] =>
   Object.entries(columns).map(([name, column]) => {
     const fieldOf = FIELD_OF_KIND[column.kind] as (column: Column) => FieldKind

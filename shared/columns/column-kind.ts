@@ -39,4 +39,4 @@ export interface ColumnKind<C extends Column> {
 }
 
 /** The parts of zod that schemas are made with: handed in, so that a form in the browser, which parses nothing, does not carry zod. */
-export type SchemaMaker = Pick<typeof z, 'number' | 'string' | 'enum' | 'boolean'>
+export type SchemaMaker = Pick<typeof z, 'number' | 'string' | 'enum' | 'boolean' | 'union'>

@@ -3,7 +3,13 @@ import type { Column, RowOf } from './column'
 import type { SchemaMaker } from './column-kind'
 import { kindOf } from './column-kinds'
 
-const MAKE: SchemaMaker = { number: z.number, string: z.string, enum: z.enum, boolean: z.boolean }
+const MAKE: SchemaMaker = {
+  number: z.number,
+  string: z.string,
+  enum: z.enum,
+  boolean: z.boolean,
+  union: z.union,
+}
 
 /** The zod schema of one column; its messages are sentences for the person typing. */
 export function columnSchema(column: Column): z.ZodType {

@@ -1,10 +1,11 @@
+import type { RangeText } from '@/shared/quantity/range-text'
 import type { Unit } from '@/shared/quantity/unit'
 
 /**
  * One typed field of a table parameter or of a record, as it is declared. What
  * is done with it (parse, show, print, …) its kind knows: see COLUMN_KINDS.
  */
-export type Column = NumberColumn | ChoiceColumn<string> | TextColumn | FlagColumn | DateColumn
+export type Column = NumberColumn | RangeColumn | ChoiceColumn<string> | TextColumn | FlagColumn | DateColumn
 
 interface ColumnBase {
   readonly label: string
@@ -19,6 +20,13 @@ export interface NumberColumn extends ColumnBase {
   readonly min: number
   readonly max: number
   readonly whole: boolean
+}
+/** A number, or a range from one to another where it is known no better. */
+export interface RangeColumn extends ColumnBase {
+  readonly kind: 'range'
+  readonly unit: Unit
+  readonly min: number
+  readonly max: number
 }
 export interface ChoiceColumn<C extends string> extends ColumnBase {
   readonly kind: 'choice'
@@ -47,6 +55,7 @@ export type ColumnOf<K extends ColumnKindName> = Extract<Column, { readonly kind
 /** What a cell of each kind holds: always one plain value, so that two cells are alike exactly when they are identical. */
 interface CellByKind {
   number: number
+  range: number | RangeText
   choice: string
   text: string
   flag: boolean
@@ -80,6 +89,9 @@ export const numberColumn = (options: NumberOptions): Required<NumberColumn> => 
   whole: options.whole ?? false,
   optional: false,
 })
+export const rangeColumn = (
+  options: Pick<NumberOptions, 'label' | 'unit' | 'min' | 'max' | 'help'>,
+): Required<RangeColumn> => ({ ...options, kind: 'range', optional: false })
 export const choiceColumn = <const C extends string>(options: {
   label: string
   options: readonly { value: C; label: string }[]

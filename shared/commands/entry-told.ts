@@ -1,7 +1,8 @@
 import { ownMember } from '@/shared/own-member'
 import { faceOf, isCommandName } from '@/shared/commands/all-faces'
 import { BESIDE_THE_DOOR } from '@/shared/commands/beside-the-door'
-import type { AnyEntryFace, Told } from '@/shared/commands/face'
+import type { AnyEntryFace, TellMoment, Told } from '@/shared/commands/face'
+import { minuteOf } from '@/shared/quantity/minute-of'
 import type { Place } from '@/shared/place'
 import type { TrailEntry } from '@/shared/trail/entry'
 
@@ -13,14 +14,17 @@ export const entryLabel = (command: string): string => faceBehind(command)?.done
 /**
  * How an entry reads, and where it leads. Undefined when this version does not
  * know its command, or not in the form it was recorded in: then it has to be
- * shown as it stands.
+ * shown as it stands. Instants are told as `moment` does, in UTC where none is given.
  */
-export function entryTold({ command, payload }: Entry): (Told & { readonly leads: Place }) | undefined {
+export function entryTold(
+  { command, payload }: Entry,
+  moment: TellMoment = minuteOf,
+): (Told & { readonly leads: Place }) | undefined {
   const face = faceBehind(command)
   const parsed = face?.record.safeParse(recordedIn(payload))
   if (!face || !parsed?.success) return undefined
   const record = parsed.data as never
-  return { ...face.reads(record), leads: face.leads(record) }
+  return { ...face.reads(record, moment), leads: face.leads(record) }
 }
 
 /** What a payload holds; undefined when it is no JSON, as one that was altered may be. */

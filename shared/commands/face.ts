@@ -26,6 +26,9 @@ export interface Told {
   readonly words?: string | undefined
 }
 
+/** An instant as whoever reads an entry is told it: by the works' clock on a screen. */
+export type TellMoment = (instant: string) => string
+
 /** How the entries of one kind read, and where they lead. */
 export interface EntryFace<Recorded extends z.ZodType = z.ZodType> {
   /** What it is to do, as the table of rights says it: "Sign a gate". */
@@ -34,7 +37,7 @@ export interface EntryFace<Recorded extends z.ZodType = z.ZodType> {
   readonly done: string
   /** As much of what is recorded as is told; whatever else was recorded stands in the trail all the same. */
   readonly record: Recorded
-  readonly reads: (record: z.output<Recorded>) => Told
+  readonly reads: (record: z.output<Recorded>, moment: TellMoment) => Told
   readonly leads: (record: z.output<Recorded>) => Place
 }
 
@@ -58,7 +61,7 @@ export interface AnyEntryFace {
   readonly label: string
   readonly done: string
   readonly record: z.ZodType
-  readonly reads: (record: never) => Told
+  readonly reads: (record: never, moment: TellMoment) => Told
   readonly leads: (record: never) => Place
 }
 export interface AnyFace extends AnyEntryFace {

@@ -52,6 +52,15 @@ export function times(amount: Amount, factor: number): Amount {
   return { from: Math.min(...ends), to: Math.max(...ends) }
 }
 
+/** The share of each of so many in an amount. RangeError unless there is at least something to share among. */
+export function shareOfEach(amount: Amount, count: number): Amount {
+  if (!(count > 0)) throw new RangeError('An amount is shared among more than nothing.')
+  return isKnown(amount) ? { from: amount.from / count, to: amount.to / count } : 'unknown'
+}
+
+/** Nothing, and known to be. */
+export const isNothing = (amount: Amount): boolean => isExact(amount) && amount.from === 0
+
 /** One amount less another: from the least it can be to the most. */
 export const lessAmount = (amount: Amount, other: Amount): Amount => sumOf([amount, times(other, -1)])
 
@@ -66,6 +75,10 @@ export function compareAmounts(amount: Amount, other: Amount): Comparison {
   if (amount.to <= other.from) return 'below'
   return amount.from >= other.to ? 'above' : 'untold'
 }
+
+/** What may cost least: whatever no other surely undercuts. All of them while an amount is not known. */
+export const mayBeLeast = <Row>(rows: readonly Row[], amountIn: (row: Row) => Amount): Row[] =>
+  rows.filter((row) => !rows.some((other) => compareAmounts(amountIn(other), amountIn(row)) === 'below'))
 
 /**
  * What surely costs least: no more than every other wherever the figures lie

@@ -1,5 +1,6 @@
 import type { RecordOf } from '@/shared/records/record-kinds'
 import { assembliesMade } from '@/shared/records/soldering-work'
+import { NO_AMOUNT, sumOf, times, type KnownAmount } from './amount'
 import type { UnitCosts } from './unit-costs'
 
 /** What a change to one joint of the board would cost on a day. */
@@ -9,7 +10,7 @@ export interface ChangeCost {
   readonly made: number
   readonly serving: number
   readonly atHand: number
-  readonly cost: number
+  readonly cost: KnownAmount
 }
 
 interface DatedFacts {
@@ -34,7 +35,10 @@ export function changeCostOn(
   const serving = Math.min(made, begun.at(-1)?.boards ?? 0)
   const atHand = made - serving
   if ((atHand > 0 && !unit.rework) || (serving > 0 && !unit.fieldRepair)) return undefined
-  const cost = atHand * (unit.rework?.amount ?? 0) + serving * (unit.fieldRepair?.amount ?? 0)
+  const cost = sumOf([
+    times(unit.rework?.amount ?? NO_AMOUNT, atHand),
+    times(unit.fieldRepair?.amount ?? NO_AMOUNT, serving),
+  ]) as KnownAmount
   return { on, made, serving, atHand, cost }
 }
 

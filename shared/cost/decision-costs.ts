@@ -34,8 +34,8 @@ export interface DecisionCost {
   readonly number: number
   readonly itemKey: string
   readonly title: string
-  /** 'YYYY-MM-DD' on which it was decided. */
-  readonly on: string
+  /** The instant at which it was decided. */
+  readonly decidedAt: string
   readonly once: Amount
   readonly perBoard: Amount
   /** Over the boards made so far. */
@@ -44,7 +44,7 @@ export interface DecisionCost {
   readonly saved: { readonly amount: Amount; readonly against: string } | undefined
   /** Boards from which it costs less than the next best; 0 from the first. Undefined where nothing is compared. */
   readonly breakEvenBoards: number | undefined
-  /** One rework, or one repair in service, avoided in so many boards pays for its cost a board. */
+  /** One rework, or one repair in service, avoided in so many boards pays for its cost a board; of ranges, surely pays. */
   readonly paysAtBoardsPerRework: number | undefined
   readonly paysAtBoardsPerRepair: number | undefined
 }
@@ -71,7 +71,7 @@ export function decisionCosts(
   return [
     ...decided.actions.flatMap((action) => ofAction(action, made, unit)),
     ...decided.studies.flatMap((study) => ofStudy(study, decided.actions, made, values, unit)),
-  ].sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0))
+  ].sort((a, b) => (a.decidedAt < b.decidedAt ? -1 : a.decidedAt > b.decidedAt ? 1 : 0))
 }
 
 /** What the amounts of one answer come to, by what they are counted by. */
@@ -94,7 +94,7 @@ function ofAction(
       number,
       itemKey,
       title: question,
-      on: (answeredAt ?? '').slice(0, 10),
+      decidedAt: answeredAt ?? '',
       once,
       perBoard,
       costSoFar: sumOf([once, times(perBoard, boards)]),
@@ -146,7 +146,7 @@ function ofStudy(
       number,
       itemKey,
       title: `${title}: ${own.name}`,
-      on: adoption.at.slice(0, 10),
+      decidedAt: adoption.at,
       once: own.once,
       perBoard: own.perBoard,
       costSoFar: soFar({ once: own.once, running: own.perBoard }),
@@ -167,8 +167,8 @@ function breakEvenBoards(own: OptionCost, next: OptionCost): number | undefined 
 function pays(perBoard: Amount, { rework, fieldRepair }: UnitCosts) {
   const most = isKnown(perBoard) ? perBoard.to : NO_AMOUNT.to
   return {
-    paysAtBoardsPerRework: most > 0 && rework ? rework.amount / most : undefined,
-    paysAtBoardsPerRepair: most > 0 && fieldRepair ? fieldRepair.amount / most : undefined,
+    paysAtBoardsPerRework: most > 0 && rework ? rework.amount.from / most : undefined,
+    paysAtBoardsPerRepair: most > 0 && fieldRepair ? fieldRepair.amount.from / most : undefined,
   }
 }
 

@@ -11,8 +11,10 @@ import { reworkToExpect } from './cost-of-board'
 /** Rework and repair in service: what the specification expected of the boards made, and what came. */
 export interface ExpectedAndActual {
   readonly boards: number
-  readonly expectedHere: number
-  readonly expectedInService: number
+  readonly expectedHere: Amount
+  readonly expectedInService: Amount
+  /** Both together: of ranges not always the sum of their ends, for what is found here does not fail in service. */
+  readonly expected: Amount
   /** What it cost; not known while some of it has no price. */
   readonly actualHere: Amount
   readonly actualInService: Amount
@@ -43,7 +45,7 @@ export function expectedAndActual(
   const row = read(processCosts)?.find(({ process }) => process === read(solderingProcess))
   const holes = read(leadHoles)
   if (!row || !holes || boards === 0) return undefined
-  const { here, inService } = reworkToExpect(row, boardJoints(holes, read(surfaceMountJoints)).total)
+  const { here, inService, total } = reworkToExpect(row, boardJoints(holes, read(surfaceMountJoints)).total)
   const hour = amountOf(read(workingHourCost))
   const actualHere = sumOf(
     records.rework
@@ -53,13 +55,14 @@ export function expectedAndActual(
   const actualInService = sumOf(
     records.returns.filter(({ cause }) => cause === 'solder-joint').map(({ cost }) => amountOf(cost)),
   )
-  const [expectedHere, expectedInService] = [here * boards, inService * boards]
+  const expected = times(total, boards)
   return {
     boards,
-    expectedHere,
-    expectedInService,
+    expectedHere: times(here, boards),
+    expectedInService: times(inService, boards),
+    expected,
     actualHere,
     actualInService,
-    saved: lessAmount(exactly(expectedHere + expectedInService), sumOf([actualHere, actualInService])),
+    saved: lessAmount(expected, sumOf([actualHere, actualInService])),
   }
 }

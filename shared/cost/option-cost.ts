@@ -2,20 +2,22 @@ import { boardJoints } from '@/shared/plan/board-joints'
 import { leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
 import { processCosts, solderingProcess, type ProcessCost } from '@/shared/plan/parameters/soldering-process'
 import {
+  amountOf,
   exactly,
   isExact,
   isKnown,
   knownPartOf,
+  isNothing,
   leastOf,
+  NO_AMOUNT,
   sumOf,
   times,
   type Amount,
   type KnownAmount,
 } from './amount'
-import { reworkToExpect } from './cost-of-board'
+import { figuresOpen, reworkToExpect, type ReworkToExpect } from './cost-of-board'
 import { amountIn, COST_KIND_FACTS, type CostKind, type CostPer } from './cost-line'
 import type { DrawnCosts, DrawnLine } from './drawn-costs'
-import type { ExpectedReworkCost } from './rework-cost'
 
 /** What is said of an alternative's cost: amounts, and defects per million joints where it says so itself. */
 export interface PricedAlternative {
@@ -42,14 +44,16 @@ export interface OptionCost extends DrawnCosts {
   /** Days until it is there: the longest that is named; undefined where nobody names one. */
   readonly leadTimeDays: Amount | undefined
 }
-export interface OptionRework extends ExpectedReworkCost {
+export interface OptionRework extends ReworkToExpect {
   readonly process: string
   readonly joints: number
-  readonly defectsPerMillion: number
+  readonly defectsPerMillion: Amount
   /** The alternative itself says so, rather than the cost table of its process. */
   readonly stated: boolean
   /** What one defective joint costs, found here or in service. */
-  readonly perDefect: number
+  readonly perDefect: Amount
+  /** Figures of its process's row without which it is not known, by their headings. */
+  readonly open: readonly string[]
 }
 
 /** Over what costs are compared. */
@@ -97,7 +101,7 @@ export function optionCostCase(
   const reworkCounted = found.every(({ rework }) => rework !== undefined)
   const costs = specified.map(({ alternative: { name }, drawn }, position): OptionCost => {
     const { rework, missing = [] } = found[position] ?? {}
-    const reworkPerBoard = exactly(reworkCounted ? (rework?.total ?? 0) : 0)
+    const reworkPerBoard = reworkCounted && rework ? rework.total : NO_AMOUNT
     const { once, perBoard } = sumsOf(drawn, boardsPerLot)
     const running = sumOf([perBoard, reworkPerBoard])
     return {
@@ -142,8 +146,6 @@ const perOfKind = (kind: CostKind): CostPer | null => COST_KIND_FACTS[kind].per
 const shareOf = (perLot: Amount, boardsPerLot: number | undefined): Amount =>
   boardsPerLot === undefined ? (isNothing(perLot) ? perLot : 'unknown') : times(perLot, 1 / boardsPerLot)
 
-const isNothing = (amount: Amount): boolean => isKnown(amount) && isExact(amount) && amount.from === 0
-
 /** What the named figures come to over the boards; what a lot costs counts for one lot where nobody says how many. */
 function knownOver(
   lines: readonly DrawnLine[],
@@ -187,15 +189,17 @@ function reworkOf({
   ]
   if (process === undefined || holes === undefined || row === undefined) return { missing }
   const joints = boardJoints(holes).total
-  const defectsPerMillion = alternative.defectsPerMillion ?? row.defectsPerMillion
+  const own = { ...row, defectsPerMillion: alternative.defectsPerMillion ?? row.defectsPerMillion }
+  const expected = reworkToExpect(own, joints)
   return {
     rework: {
-      ...reworkToExpect({ ...row, defectsPerMillion }, joints),
+      ...expected,
       process,
       joints,
-      defectsPerMillion,
+      defectsPerMillion: amountOf(own.defectsPerMillion),
       stated: alternative.defectsPerMillion !== null,
       perDefect: reworkToExpect({ ...row, defectsPerMillion: 1e6 }, 1).total,
+      open: isKnown(expected.total) ? [] : figuresOpen(own),
     },
   }
 }
@@ -243,13 +247,14 @@ function min<Line extends { readonly running: number }>(
  * How many defects per million joints a dearer alternative must save against a
  * cheaper one to pay for itself: the difference of their costs a board, the
  * outlay spread over the boards, divided by joints and by what a defect costs.
- * Undefined where a defect costs nothing, or one of the costs is not known to the figure.
+ * Undefined where a defect costs nothing, or one of these is not known to the figure.
  */
 export function defectsToSave(dearer: OptionCost, cheaper: OptionCost, boards: number): number | undefined {
-  const { joints, perDefect } = dearer.rework ?? {}
+  const { joints, perDefect = 'unknown' } = dearer.rework ?? {}
   const [more, less] = [bareCost(dearer, boards), bareCost(cheaper, boards)]
-  if (!joints || !perDefect || more === undefined || less === undefined) return undefined
-  return more > less ? ((more - less) / boards / (joints * perDefect)) * 1e6 : 0
+  if (!joints || !isExact(perDefect) || perDefect.from === 0 || more === undefined || less === undefined)
+    return undefined
+  return more > less ? ((more - less) / boards / (joints * perDefect.from)) * 1e6 : 0
 }
 
 /** What it costs over the boards without rework; undefined unless known to the figure. */

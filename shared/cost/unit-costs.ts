@@ -2,10 +2,11 @@ import { solderingProcess, processCosts } from '@/shared/plan/parameters/solderi
 import { workingHourCost } from '@/shared/plan/parameters/assessment-proof'
 import type { Parameter } from '@/shared/plan/parameter'
 import type { RecordOf } from '@/shared/records/record-kinds'
+import { amountOf, exactly, isKnown, type KnownAmount, type StoredAmount } from './amount'
 
 /** What one of something costs, and on what the figure rests. */
 export interface UnitCost {
-  readonly amount: number
+  readonly amount: KnownAmount
   readonly basis: string
 }
 
@@ -17,7 +18,7 @@ export interface UnitCosts {
 /**
  * What one rework and one repair in service cost: the mean of what this
  * programme recorded, or, where nothing priced is recorded, what the cost table
- * of its process expects. Undefined where neither says.
+ * of its process expects, which may be a range. Undefined where neither says.
  */
 export function unitCosts(
   values: ReadonlyMap<string, unknown>,
@@ -36,13 +37,21 @@ export function unitCosts(
   return {
     rework:
       hour !== undefined && reworked.length > 0
-        ? { amount: meanOf(reworked), basis: `mean of ${reworked.length} recorded, an hour at ${hour}` }
-        : expected && { amount: expected.perRework, basis: 'expected by the cost table of the process' },
+        ? {
+            amount: exactly(meanOf(reworked)),
+            basis: `mean of ${reworked.length} recorded, an hour at ${hour}`,
+          }
+        : expectedCost(expected?.perRework),
     fieldRepair:
       repaired.length > 0
-        ? { amount: meanOf(repaired), basis: `mean of ${repaired.length} returns with a cost` }
-        : expected && { amount: expected.perFieldRepair, basis: 'expected by the cost table of the process' },
+        ? { amount: exactly(meanOf(repaired)), basis: `mean of ${repaired.length} returns with a cost` }
+        : expectedCost(expected?.perFieldRepair),
   }
+}
+
+function expectedCost(stored: StoredAmount): UnitCost | undefined {
+  const amount = amountOf(stored)
+  return isKnown(amount) ? { amount, basis: 'expected by the cost table of the process' } : undefined
 }
 
 const meanOf = (amounts: readonly number[]): number =>

@@ -51,9 +51,9 @@ export function concessionStatus(
   return isUsedUp(concession, facts) ? 'used up' : 'granted'
 }
 
-/** The day from which a permit holds: when the second of its two signatures was given. */
+/** The day at the works from which a permit holds: when the second of its two signatures was given. */
 const grantedOn = ({ design, quality }: ConcessionEntry): string | undefined =>
-  design && quality ? [design.at, quality.at].sort()[1]?.slice(0, 10) : undefined
+  design && quality ? [design.on, quality.on].sort()[1] : undefined
 
 /** How many boards a permit has been used for; undefined where it is not granted or not for a number. */
 export function boardsUnder(concession: ConcessionEntry, { records }: Facts): number | undefined {

@@ -141,14 +141,19 @@ export interface ConcessionEntry {
   readonly requestedById: string
   readonly requestedByName: string
   readonly requestedAt: string
-  readonly design: Signed | null
-  readonly quality: Signed | null
+  readonly design: SignedOn | null
+  readonly quality: SignedOn | null
   readonly refused: (Signed & { readonly why: string }) | null
 }
 export interface Signed {
   readonly byId: string
   readonly byName: string
   readonly at: string
+}
+/** A signature from whose day something is counted. */
+export interface SignedOn extends Signed {
+  /** 'YYYY-MM-DD', its day at the works, by which what is recorded there is dated. */
+  readonly on: string
 }
 
 export interface GateSignatureEntry {

@@ -28,7 +28,7 @@ export function numberOrRangeTyped(
 }
 
 /** A word or a dash of its own between two figures; a dash right before the second is its sign only where another stands before. */
-const PARTING = /\s*(?:\bto\b|\.\.|…|–|—|(?<=[\d.\s])-)\s*/i
+const PARTING = /\s*(?:\bto\b|\.\.|…|–|—|(?<=\d\.?\s*)-)\s*/i
 
 /** A range as it is stored. */
 export const rangeText = ({ from, to }: Range): RangeText => `${from}..${to}`

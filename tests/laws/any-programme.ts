@@ -61,7 +61,12 @@ export const anyFacts: fc.Arbitrary<Facts> = fc.record({
 const AT = `${TODAY}T08:00:00.000Z`
 const itemKey = fc.constantFrom(...STANDARD_PLAN.map(({ key }) => key))
 const department = fc.constantFrom(...DEPARTMENTS)
-const signed = fc.record({ byId: anyName, byName: anyName, at: fc.constant(AT) })
+const signed = fc.record({
+  byId: anyName,
+  byName: anyName,
+  at: fc.constant(AT),
+  on: fc.constant(TODAY),
+})
 const perhaps = <T>(arbitrary: fc.Arbitrary<T>) => fc.option(arbitrary, { nil: null })
 const digest = fc.constantFrom('0'.repeat(64), 'f'.repeat(64))
 

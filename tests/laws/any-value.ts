@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import type { Column, ColumnKindName, ColumnOf } from '@/shared/columns/column'
+import { rangeText } from '@/shared/quantity/range-text'
 import { isToldFromZero, SMALLEST_NUMBER } from '@/shared/quantity/smallest-number'
 import type { Parameter } from '@/shared/plan/parameter'
 
@@ -64,6 +65,12 @@ const anyRequired = (column: Column): fc.Arbitrary<unknown> =>
 const ANY_OF_KIND: { readonly [K in ColumnKindName]: (column: ColumnOf<K>) => fc.Arbitrary<unknown> } = {
   number: ({ min, max, whole }) =>
     whole ? fc.oneof(fc.integer({ min, max }), fc.constantFrom(min, max)) : anyNumber(min, max),
+  range: ({ min, max }) =>
+    fc
+      .tuple(anyNumber(min, max), anyNumber(min, max))
+      .map(([one, other]) =>
+        one === other ? one : rangeText({ from: Math.min(one, other), to: Math.max(one, other) }),
+      ),
   choice: ({ options }) => fc.constantFrom(...options.map(({ value }) => value)),
   text: ({ maxLength }) =>
     fc

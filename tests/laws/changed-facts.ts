@@ -2,6 +2,7 @@ import type { Column } from '@/shared/columns/column'
 import type { Parameter } from '@/shared/plan/parameter'
 import type { Limit } from '@/shared/plan/requirement'
 import { addDays } from '@/shared/quantity/calendar'
+import { numberOrRangeTyped } from '@/shared/quantity/range-text'
 import { CHARACTERISTICS, type CharacteristicKey } from '@/shared/records/characteristics'
 import type { Log } from '@/shared/records/log'
 import { DISPOSITIONS, type Lot, type LotTest } from '@/shared/records/lot'
@@ -78,6 +79,12 @@ function changedCell(random: Random, column: Column, value: unknown): unknown {
       const near = typeof value === 'number' ? changedNumber(random, value) : min + random() * (max - min)
       const inside = Math.min(max, Math.max(min, near))
       return whole ? Math.round(inside) : Number(inside.toPrecision(4))
+    }
+    case 'range': {
+      const [one, other] = [0, 0].map(() =>
+        Number((column.min + random() * (column.max - column.min)).toPrecision(4)),
+      ) as [number, number]
+      return random() < 0.5 ? one : (numberOrRangeTyped(`${one} to ${other}`) ?? one)
     }
     case 'choice':
       return pick(random, column.options).value

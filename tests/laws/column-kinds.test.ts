@@ -5,6 +5,7 @@ import {
   dateColumn,
   flagColumn,
   numberColumn,
+  rangeColumn,
   textColumn,
   type Column,
   type ColumnKindName,
@@ -18,6 +19,7 @@ import { anyCell } from './any-value'
 /** One column of every kind. */
 const COLUMNS: Readonly<Record<ColumnKindName, Column>> = {
   number: numberColumn({ label: 'Hole', unit: 'mm', min: -2, max: 10 }),
+  range: rangeColumn({ label: 'Gap', unit: 'mm', min: -1, max: 10 }),
   choice: choiceColumn({
     label: 'Shape',
     options: [

@@ -8,7 +8,7 @@ import { concededData } from '@/shared/gate/conceded-data'
 import { GATE_SIGNATORIES, gateRefusal } from '@/shared/gate/gate'
 import { gateFor, judgeProgramme, type Judgement } from '@/shared/gate/judgement'
 import type { OpenPoint } from '@/shared/gate/item-status'
-import type { ConcessionEntry, ProgrammeState } from '@/shared/gate/programme-state'
+import type { ActionEntry, ConcessionEntry, ProgrammeState } from '@/shared/gate/programme-state'
 import type { Department } from '@/shared/plan/department'
 import { STAGES, type Stage } from '@/shared/plan/stage'
 import { refusal } from '@/shared/policy'
@@ -40,7 +40,7 @@ const OF: Readonly<Record<Department, Actor>> = {
 /** Asks for concessions, so that no signatory of a gate has. */
 const asker = person('ada', 'production')
 const lead: Actor = { ...person('lea', 'design'), leads: true }
-const by = ({ personId, name }: Actor) => ({ byId: personId, byName: name, at: AT })
+const by = ({ personId, name }: Actor) => ({ byId: personId, byName: name, at: AT, on: AT.slice(0, 10) })
 
 /** A command may be given by this person; otherwise the law is broken here. */
 const permitted = (refused: string | undefined): void => expect(refused).toBeUndefined()
@@ -131,8 +131,8 @@ const WAYS: Readonly<Record<Exclude<OpenPoint['kind'], 'approval'>, WayTaken>> =
   },
 }
 
-/** The same programme with a deviation permit asked for and not decided, on an item that concerns the board. */
-function withAskedPermit(state: ProgrammeState): ProgrammeState {
+/** The same programme with a deviation permit asked for and not decided, and a question not answered, on an item that concerns the board. */
+function withPointsOpen(state: ProgrammeState): ProgrammeState {
   const item = state.items.find(({ definition, tailoredOut }) => definition.rules.length > 0 && !tailoredOut)
   const rule = item?.definition.rules[0]
   if (!item || !rule) return state
@@ -154,7 +154,33 @@ function withAskedPermit(state: ProgrammeState): ProgrammeState {
     quality: null,
     refused: null,
   }
-  return { ...state, concessions: [...state.concessions, asked] }
+  const question: ActionEntry = {
+    id: 'question',
+    number: 501,
+    itemKey: item.definition.key,
+    from: 'design',
+    to: 'production',
+    kind: 'information',
+    question: 'Can it be soldered?',
+    dueOn: '2026-12-31',
+    askedById: asker.personId,
+    askedByName: asker.name,
+    askedAt: AT,
+    askedOf: null,
+    study: null,
+    files: [],
+    answer: null,
+    answeredById: null,
+    answeredByName: null,
+    answeredAt: null,
+    outcome: null,
+    outcomeWhy: null,
+  }
+  return {
+    ...state,
+    actions: [...state.actions, question],
+    concessions: [...state.concessions, asked],
+  }
 }
 
 /** What comes earlier may change the findings, which are conceded last. */
@@ -235,7 +261,7 @@ describe('from any blocked state', () => {
     const met = new Set<string>()
     fc.assert(
       fc.property(anyProgramme, (start) => {
-        const ready = approved(cleared(withAskedPermit(start), met), met)
+        const ready = approved(cleared(withPointsOpen(start), met), met)
         const open = STAGES.reduce(signed, ready)
         expect(judgeProgramme(open).gates.map(({ status }) => status)).toEqual(STAGES.map(() => 'open'))
       }),

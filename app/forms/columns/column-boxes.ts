@@ -3,12 +3,14 @@ import { CHOICE_BOXES } from './choice-boxes'
 import { DATE_BOXES } from './date-boxes'
 import { FLAG_BOXES } from './flag-boxes'
 import { NUMBER_BOXES } from './number-boxes'
+import { RANGE_BOXES } from './range-boxes'
 import { TEXT_BOXES } from './text-boxes'
 import type { ColumnBoxes } from './boxes'
 
 /** How each kind of column is asked for. */
 const COLUMN_BOXES: { readonly [K in ColumnKindName]: ColumnBoxes<ColumnOf<K>> } = {
   number: NUMBER_BOXES,
+  range: RANGE_BOXES,
   choice: CHOICE_BOXES,
   text: TEXT_BOXES,
   flag: FLAG_BOXES,

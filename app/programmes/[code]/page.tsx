@@ -1,4 +1,11 @@
-import { newItemAddress, printAddress, routeCardAddress, summaryAddress, tableAddress } from '@/app/addresses'
+import {
+  newItemAddress,
+  newProgrammeAddress,
+  printAddress,
+  routeCardAddress,
+  summaryAddress,
+  tableAddress,
+} from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { statusOf } from '@/app/programmes/status'
@@ -31,9 +38,15 @@ export default programmePage(async ({ visit }) => {
         <>
           <RouteCard view={readable} />
           <TakeTable address={tableAddress(readable.code, 'findings')} what="All findings" />
+          <TakeTable address={tableAddress(readable.code, 'evidence')} what="All evidence" />
+          <TakeTable address={tableAddress(readable.code, 'approvals')} what="All approvals" />
+          <TakeTable address={tableAddress(readable.code, 'gate-signatures')} what="All gate signatures" />
           <p className="form-actions">
             <ButtonLink href={printAddress(readable.code)}>Print pack: the programme in full</ButtonLink>{' '}
             <a href={summaryAddress(readable.code)}>Summary on two sheets</a>
+            {!refusal('open-programme', readable.actor) && (
+              <a href={newProgrammeAddress(readable.code)}>Open another programme from this one</a>
+            )}
             {!refusal('add-item', readable.actor) && (
               <ButtonLink href={newItemAddress(readable.code)}>Add an item to the plan</ButtonLink>
             )}

@@ -180,15 +180,22 @@ export const reviewsTable = async ({ state }: ProgrammeView): Promise<ExportTabl
       numberOf('Review', ({ number }) => number),
       textOf('Title', ({ title }) => title),
       dayOf('Held', ({ heldOn }) => heldOn),
+      textOf('Chair', ({ chair }) => chair),
+      numberOf('Lines', ({ lines }) => lines),
       instantOf('Minutes signed', ({ closedAt }) => closedAt),
     ],
     await readReviews(state.programme.id),
   )
 
+/** The people of the programme, a row for each department that somebody is of. */
 export const membersTable = ({ state }: ProgrammeView): ExportTable =>
   exportTable<Member>(
     'members',
-    [textOf('Name', ({ name }) => name), textOf('Department', ({ department }) => department)],
+    [
+      textOf('Name', ({ name }) => name),
+      textOf('Department', ({ department }) => department),
+      textOf('Leads', ({ personId }) => (personId === state.programme.leadId ? 'yes' : 'no')),
+    ],
     state.members,
   )
 

@@ -57,6 +57,7 @@ export const declaredColumns = (columns: Readonly<Record<string, Column>>): Expo
 
 const EXPORTED_AS: Readonly<Record<ColumnKindName, ExportColumn<never>['kind']>> = {
   number: 'number',
+  range: 'text',
   choice: 'text',
   text: 'text',
   flag: 'text',
@@ -65,5 +66,5 @@ const EXPORTED_AS: Readonly<Record<ColumnKindName, ExportColumn<never>['kind']>>
 
 function exported(column: Column, value: unknown): ExportCell {
   if (value === undefined || value === null || value === '') return undefined
-  return column.kind === 'number' && typeof value === 'number' ? value : kindOf(column).inWords(column, value)
+  return typeof value === 'number' ? value : kindOf(column).inWords(column, value)
 }

@@ -1,6 +1,8 @@
+import * as agreed from '@/lib/exports/tables/agreed-tables'
 import * as decided from '@/lib/exports/tables/decided-tables'
 import type { ExportTable } from '@/lib/exports/tables/export-table'
 import * as recorded from '@/lib/exports/tables/recorded-tables'
+import * as signed from '@/lib/exports/tables/signed-tables'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { ownMember } from '@/shared/own-member'
 
@@ -20,7 +22,16 @@ const PROGRAMME_TABLES = {
   concessions: decided.concessionsTable,
   nonconformities: decided.nonconformitiesTable,
   reviews: decided.reviewsTable,
+  comments: signed.commentsTable,
   members: decided.membersTable,
+  lessons: agreed.lessonsTable,
+  alternatives: agreed.alternativesTable,
+  'alternative-costs': agreed.alternativeCostsTable,
+  'change-notices': agreed.changeNoticesTable,
+  'change-answers': agreed.changeAnswersTable,
+  evidence: signed.evidenceTable,
+  approvals: signed.approvalsTable,
+  'gate-signatures': signed.gateSignaturesTable,
   lots: recorded.lotsTable,
   'lot-tests': recorded.lotTestsTable,
   'test-readings': recorded.testReadingsTable,
@@ -29,9 +40,13 @@ const PROGRAMME_TABLES = {
   records: recorded.recordsTable,
   inspections: recorded.inspectionsTable,
   defects: recorded.defectsTable,
+  assemblies: recorded.assembliesTable,
 } as const satisfies Readonly<Record<string, MakeTable>>
 
 export type ProgrammeTable = keyof typeof PROGRAMME_TABLES
+
+/** The names of all of them. */
+export const PROGRAMME_TABLE_NAMES = Object.keys(PROGRAMME_TABLES) as readonly ProgrammeTable[]
 
 /** The table of that name; undefined where there is none, or it is of nothing that is there. */
 export async function programmeTable(

@@ -8,12 +8,15 @@ import {
   type ExportTable,
 } from '@/lib/exports/tables/export-table'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import { memo } from '@/shared/memo'
 import { TEST_METHODS } from '@/shared/methods/test-methods'
 import { ownMember } from '@/shared/own-member'
+import { assembliesOnRecord, assemblyLife } from '@/shared/records/assembly-life'
 import { findCharacteristic } from '@/shared/records/characteristics'
 import type { Inspection } from '@/shared/records/inspection'
 import type { Log } from '@/shared/records/log'
 import type { Lot, LotTest } from '@/shared/records/lot'
+import type { ProgrammeRecords } from '@/shared/records/programme-records'
 import type { RecordKind } from '@/shared/records/record-kind'
 import { RECORD_KINDS } from '@/shared/records/record-kinds'
 import type { Readings } from '@/shared/records/readings'
@@ -143,6 +146,34 @@ export const defectsTable = ({ state }: ProgrammeView): ExportTable =>
       inspection.defects.map((defect) => ({ inspection, defect })),
     ),
   )
+
+/** Every assembly on record. What is on record of one is looked up when its row is asked for. */
+export const assembliesTable = ({ state: { facts } }: ProgrammeView): ExportTable => {
+  const lifeOf = memo((records: ProgrammeRecords, serial: string) => assemblyLife(records, serial), 1)
+  const life = (serial: string) => lifeOf(facts.records, serial)
+  return exportTable<string>(
+    'assemblies',
+    [
+      textOf('Serial number', (serial) => serial),
+      textOf('Lots', (serial) =>
+        life(serial)
+          ?.lots.map(({ code }) => code)
+          .join('; '),
+      ),
+      numberOf('Inspections', (serial) => life(serial)?.inspections.length),
+      numberOf('Defects', (serial) =>
+        life(serial)?.inspections.reduce((sum, { defects }) => sum + defects.length, 0),
+      ),
+      dayOf('First on record', (serial) => life(serial)?.events.find(({ on }) => on !== '')?.on),
+      dayOf('Last on record', (serial) => life(serial)?.events.findLast(({ on }) => on !== '')?.on),
+      numberOf(
+        'Other records',
+        (serial) => life(serial)?.events.filter(({ from }) => from.kind === 'record').length,
+      ),
+    ],
+    assembliesOnRecord(facts.records),
+  )
+}
 
 /** Readings as rows, each made when it is asked for. */
 function rowsOf({ count, columns }: Readings): readonly Readonly<Record<string, unknown>>[] {

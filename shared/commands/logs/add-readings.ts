@@ -1,4 +1,3 @@
-import { minuteOf } from '@/shared/quantity/minute-of'
 import { z } from 'zod'
 import { defineFace } from '@/shared/commands/face'
 import { characteristicName } from '@/shared/commands/named'
@@ -15,10 +14,10 @@ export const addReadings = defineFace({
     last: z.string(),
     readings: z.number(),
   }),
-  reads: ({ log, characteristic, first, last, readings }) => ({
+  reads: ({ log, characteristic, first, last, readings }, moment) => ({
     subject: `log ${log}, ${characteristicName(characteristic)}`,
     what: `${counted(readings, 'reading', 'readings')}, ${
-      first === last ? minuteOf(first) : `${minuteOf(first)} to ${minuteOf(last)}`
+      first === last ? moment(first) : `${moment(first)} to ${moment(last)}`
     }`,
   }),
   leads: ({ log }) => ({ kind: 'log', log }),

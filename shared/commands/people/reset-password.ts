@@ -1,4 +1,3 @@
-import { minuteOf } from '@/shared/quantity/minute-of'
 import { z } from 'zod'
 import type { Actor } from '@/shared/actor'
 import { defineFace } from '@/shared/commands/face'
@@ -15,9 +14,9 @@ export const resetPassword = defineFace({
     /** Entries from before such passwords expired have none. */
     oneTimePasswordUntil: z.string().optional(),
   }),
-  reads: ({ person, oneTimePasswordUntil: until }) => ({
+  reads: ({ person, oneTimePasswordUntil: until }, moment) => ({
     subject: person,
-    what: until && `good until ${minuteOf(until)}`,
+    what: until && `good until ${moment(until)}`,
   }),
   leads: ({ personId }) => ({ kind: 'person', personId }),
 })

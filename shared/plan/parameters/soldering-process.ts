@@ -1,4 +1,4 @@
-import { choiceColumn, numberColumn } from '@/shared/columns/column'
+import { choiceColumn, optionalColumn, rangeColumn, type RangeColumn } from '@/shared/columns/column'
 import { choiceParameter, tableParameter, type ValueOf } from '@/shared/plan/parameter'
 
 const PROCESS_OPTIONS = [
@@ -17,39 +17,32 @@ export const solderingProcess = choiceParameter({
   options: PROCESS_OPTIONS,
 })
 
+/** A figure from nothing upwards, which may be a range; left empty it is not known. */
+const figure = (options: Pick<RangeColumn, 'label' | 'unit' | 'max' | 'help'>) =>
+  optionalColumn<RangeColumn>(rangeColumn({ ...options, min: 0 }))
+
 /** What each process considered would cost: answered by production. */
 export const processCosts = tableParameter({
   key: 'process-costs',
   label: 'Cost of the processes considered',
-  help: 'One row for each process that could make the joints; the same currency throughout.',
+  help: 'One row for each process that could make the joints; the same currency throughout. A figure may be a range, “12 to 15”; one left empty is not known, and then nothing is called the least.',
   owner: 'production',
   maxRows: 10,
   columns: {
     process: choiceColumn({ label: 'Process', options: PROCESS_OPTIONS }),
-    fixed: numberColumn({
+    fixed: figure({
       label: 'Tooling and set-up',
       unit: 'currency',
-      min: 0,
       max: 1e9,
       help: 'Paid once, spread over the boards of the programme.',
     }),
-    perBoard: numberColumn({ label: 'Per board', unit: 'currency', min: 0, max: 1e6 }),
-    perJoint: numberColumn({ label: 'Per joint', unit: 'currency', min: 0, max: 1e4 }),
-    defectsPerMillion: numberColumn({
-      label: 'Defects expected',
-      unit: 'per million',
-      min: 0,
-      max: 1e6,
-    }),
-    perRework: numberColumn({ label: 'Per rework', unit: 'currency', min: 0, max: 1e5 }),
-    foundPct: numberColumn({ label: 'Found before delivery', unit: '%', min: 0, max: 100 }),
-    failingPct: numberColumn({
-      label: 'Escapes that fail in service',
-      unit: '%',
-      min: 0,
-      max: 100,
-    }),
-    perFieldRepair: numberColumn({ label: 'Per field repair', unit: 'currency', min: 0, max: 1e7 }),
+    perBoard: figure({ label: 'Per board', unit: 'currency', max: 1e6 }),
+    perJoint: figure({ label: 'Per joint', unit: 'currency', max: 1e4 }),
+    defectsPerMillion: figure({ label: 'Defects expected', unit: 'per million', max: 1e6 }),
+    perRework: figure({ label: 'Per rework', unit: 'currency', max: 1e5 }),
+    foundPct: figure({ label: 'Found before delivery', unit: '%', max: 100 }),
+    failingPct: figure({ label: 'Escapes that fail in service', unit: '%', max: 100 }),
+    perFieldRepair: figure({ label: 'Per field repair', unit: 'currency', max: 1e7 }),
   },
 })
 export type ProcessCost = ValueOf<typeof processCosts>[number]

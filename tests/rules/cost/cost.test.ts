@@ -55,6 +55,11 @@ const returned = (cost?: number) => ({
   lesson: undefined,
   cost,
 })
+/** Both ends of an amount that has to be known here. */
+function known(amount: Amount | undefined) {
+  if (amount === undefined || !isKnown(amount)) throw new Error('This amount is not known.')
+  return amount
+}
 const serving = (from: string, to: string, boards: number) => ({
   id: from,
   from,
@@ -70,19 +75,25 @@ describe('unit costs', () => {
       rework: [rework(15), rework(45, 2)],
       returns: [returned(180), returned(), returned(220)],
     })
-    expect(unit.rework?.amount).toBeCloseTo((10 + 32) / 2, 10)
-    expect(unit.fieldRepair?.amount).toBeCloseTo(200, 10)
+    expect(unit.rework?.amount.from).toBeCloseTo((10 + 32) / 2, 10)
+    expect(unit.fieldRepair?.amount.to).toBeCloseTo(200, 10)
     expect(unit.fieldRepair?.basis).toBe('mean of 2 returns with a cost')
   })
   test('fall back on what the process is expected to cost, and then on nothing', () => {
     const none = { rework: [], returns: [] }
-    expect(unitCosts(values, none)).toMatchObject({ rework: { amount: 12 }, fieldRepair: { amount: 250 } })
+    expect(unitCosts(values, none)).toMatchObject({
+      rework: { amount: exactly(12) },
+      fieldRepair: { amount: exactly(250) },
+    })
     expect(unitCosts(new Map(), none)).toEqual({ rework: undefined, fieldRepair: undefined })
   })
 })
 
 describe('the cost of a change', () => {
-  const unit = { rework: { amount: 12, basis: '' }, fieldRepair: { amount: 250, basis: '' } }
+  const unit = {
+    rework: { amount: exactly(12), basis: '' },
+    fieldRepair: { amount: exactly(250), basis: '' },
+  }
   const facts = {
     runs: [
       run(24, { doneOn: '2026-03-23' }),
@@ -92,12 +103,21 @@ describe('the cost of a change', () => {
     exposures: [serving('2026-05-01', '2026-05-31', 40), serving('2026-06-01', '2026-06-30', 46)],
   }
   test('is nothing before the first board, rework while they are at hand, repair once they serve', () => {
-    expect(changeCostOn('2026-03-01', facts, unit)).toMatchObject({ made: 0, cost: 0 })
-    expect(changeCostOn('2026-03-23', facts, unit)).toMatchObject({ made: 24, cost: 24 * 12 })
+    expect(changeCostOn('2026-03-01', facts, unit)).toMatchObject({ made: 0, cost: exactly(0) })
+    expect(changeCostOn('2026-03-23', facts, unit)).toMatchObject({ made: 24, cost: exactly(24 * 12) })
     // A board is soldered by machine and by hand: it is counted once.
-    expect(changeCostOn('2026-04-01', facts, unit)).toMatchObject({ made: 48, cost: 48 * 12 })
-    expect(changeCostOn('2026-05-10', facts, unit)).toMatchObject({ serving: 40, cost: 8 * 12 + 40 * 250 })
-    expect(changeCostOn('2026-06-10', facts, unit)).toMatchObject({ serving: 46, cost: 2 * 12 + 46 * 250 })
+    expect(changeCostOn('2026-04-01', facts, unit)).toMatchObject({ made: 48, cost: exactly(48 * 12) })
+    expect(changeCostOn('2026-05-10', facts, unit)).toMatchObject({
+      serving: 40,
+      cost: exactly(8 * 12 + 40 * 250),
+    })
+    expect(changeCostOn('2026-06-10', facts, unit)).toMatchObject({
+      serving: 46,
+      cost: exactly(2 * 12 + 46 * 250),
+    })
+    // Rework at 10 to 15: 48 boards at hand cost 480 to 720.
+    const ranged = { ...unit, rework: { amount: { from: 10, to: 15 }, basis: '' } }
+    expect(changeCostOn('2026-04-01', facts, ranged)?.cost).toEqual({ from: 480, to: 720 })
   })
   test('has a step on each day it changed, between the days asked', () => {
     const steps = changeCostOverTime(facts, unit, { from: '2026-02-02', to: '2026-05-15' })
@@ -111,7 +131,7 @@ describe('the cost of a change', () => {
   })
   test('is not said where what a repair costs is not known', () => {
     expect(changeCostOn('2026-05-10', facts, { ...unit, fieldRepair: undefined })).toBeUndefined()
-    expect(changeCostOn('2026-03-24', facts, { ...unit, fieldRepair: undefined })?.cost).toBe(576)
+    expect(changeCostOn('2026-03-24', facts, { ...unit, fieldRepair: undefined })?.cost).toEqual(exactly(576))
   })
   test('never falls as boards are made, while a repair costs no less than a rework', () => {
     const days = fc.array(fc.integer({ min: 1, max: 28 }), { minLength: 1, maxLength: 12 })
@@ -119,7 +139,7 @@ describe('the cost of a change', () => {
       fc.property(days, (some) => {
         const runs = some.map((day) => run(5, { doneOn: `2026-03-${String(day).padStart(2, '0')}` }))
         const costs = changeCostOverTime({ ...facts, runs }, unit, { from: '2026-02-01', to: '2026-07-01' })
-        costs.forEach(({ cost }, at) => expect(cost).toBeGreaterThanOrEqual(costs[at - 1]?.cost ?? 0))
+        costs.forEach(({ cost }, at) => expect(cost.from).toBeGreaterThanOrEqual(costs[at - 1]?.cost.to ?? 0))
       }),
     )
   })
@@ -165,7 +185,10 @@ describe('decisions', () => {
     openedAt: '2026-02-06T08:00:00Z',
     adoption: { name: 'tin-lead', why: '', by: 'I', at: '2026-02-12T08:00:00Z' },
   }
-  const unit = { rework: { amount: 20, basis: '' }, fieldRepair: { amount: 200, basis: '' } }
+  const unit = {
+    rework: { amount: exactly(20), basis: '' },
+    fieldRepair: { amount: exactly(200), basis: '' },
+  }
   const made = { boards: 240, lots: 2 }
   const costs = (actions: ActionEntry[], studies: OptionStudy[] = []) =>
     decisionCosts({ actions, studies }, made, values, unit)
@@ -173,7 +196,7 @@ describe('decisions', () => {
   test('an accepted answer of 0.50 a board has cost 120 over 240 boards; a rework in 40 boards pays it', () => {
     expect(costs([action])).toEqual([
       expect.objectContaining({
-        on: '2026-02-10',
+        decidedAt: '2026-02-10T08:00:00Z',
         costSoFar: exactly(120),
         saved: undefined,
         paysAtBoardsPerRework: 40,
@@ -227,8 +250,8 @@ describe('expected and actual', () => {
       rework: [rework(30), { ...rework(600), defect: 'component' }],
       returns: [{ ...returned(300), cause: 'solder-joint' }, returned(999)],
     })
-    expect(found?.expectedHere).toBeCloseTo(240 * 0.05 * 0.9 * 12, 8)
-    expect(found?.expectedInService).toBeCloseTo(240 * 0.05 * 0.1 * 0.2 * 250, 8)
+    expect(known(found?.expectedHere).from).toBeCloseTo(240 * 0.05 * 0.9 * 12, 8)
+    expect(known(found?.expectedInService).to).toBeCloseTo(240 * 0.05 * 0.1 * 0.2 * 250, 8)
     // Half an hour at 40, and the one return that a joint caused.
     expect(found).toMatchObject({ actualHere: exactly(20), actualInService: exactly(300) })
     const saved = found?.saved
@@ -246,6 +269,16 @@ describe('expected and actual', () => {
       actualHere: 'unknown',
       saved: 'unknown',
     })
+  })
+  test('a figure left out of the cost table is not known, and what does not rest on it is', () => {
+    const open = new Map([...values, [processCosts.key, [{ ...WAVE, perFieldRepair: undefined }]]])
+    const found = expectedAndActual(open, 240, { rework: [rework(30)], returns: [] })
+    expect(known(found?.expectedHere).from).toBeCloseTo(129.6, 8)
+    expect(found).toMatchObject({ expectedInService: 'unknown', expected: 'unknown', saved: 'unknown' })
+    const none = { rework: [], returns: [] }
+    expect(unitCosts(open, none)).toMatchObject({ rework: { amount: exactly(12) }, fieldRepair: undefined })
+    const ranged = new Map([...values, [processCosts.key, [{ ...WAVE, perRework: '10..15' }]]])
+    expect(unitCosts(ranged, none).rework?.amount).toEqual({ from: 10, to: 15 })
   })
   test('nothing is expected without a cost table or before the first board', () => {
     const none = { rework: [], returns: [] }

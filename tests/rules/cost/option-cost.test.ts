@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { cheapestByBoards, defectsToSave, optionCostCase } from '@/shared/cost/option-cost'
-import { isKnown, type Amount } from '@/shared/cost/amount'
+import { exactly, isKnown, type Amount } from '@/shared/cost/amount'
 import { drawnCosts, type AskedCost } from '@/shared/cost/drawn-costs'
 import {
   alternativeOf,
@@ -82,17 +82,17 @@ describe('the cost case of alternatives', () => {
   test('sets 0.78 a board of rework and field repair beside the cost of the board', () => {
     const { costs, reworkCounted } = caseOf([alternative({ costPerBoard: 2, costOnce: 50 })], 1000)
     expect(reworkCounted).toBe(true)
-    expect(costs[0]?.rework?.here).toBeCloseTo(0.38, 12)
-    expect(costs[0]?.rework?.inService).toBeCloseTo(0.4, 12)
+    expect(exact(costs[0]?.rework?.here)).toBeCloseTo(0.38, 12)
+    expect(exact(costs[0]?.rework?.inService)).toBeCloseTo(0.4, 12)
     expect(exact(costs[0]?.running)).toBeCloseTo(2.78, 12)
     expect(exact(costs[0]?.total)).toBeCloseTo(50 + 2780, 9)
   })
 
   test('an alternative that says its own defects is counted with these: half of them, half the cost', () => {
     const { costs } = caseOf([alternative({ defectsPerMillion: 50 }), alternative({ name: 'B' })], 1)
-    expect(costs[0]?.rework).toMatchObject({ defectsPerMillion: 50, stated: true })
-    expect(costs[0]?.rework?.total).toBeCloseTo(0.39, 12)
-    expect(costs[1]?.rework).toMatchObject({ defectsPerMillion: 100, stated: false })
+    expect(costs[0]?.rework).toMatchObject({ defectsPerMillion: exactly(50), stated: true })
+    expect(exact(costs[0]?.rework?.total)).toBeCloseTo(0.39, 12)
+    expect(costs[1]?.rework).toMatchObject({ defectsPerMillion: exactly(100), stated: false })
   })
 
   test('names what the specification lacks, and then counts rework for none of them', () => {
@@ -100,6 +100,25 @@ describe('the cost case of alternatives', () => {
     expect(reworkCounted).toBe(false)
     expect(costs[0]?.missing).toEqual([leadHoles.label, processCosts.label])
     expect(exact(costs[0]?.total)).toBe(20)
+  })
+
+  test('a figure cleared in the cost table is not known: nothing is the least, and the figure is named', () => {
+    const cleared = (SPECIFIED[1]?.[1] as readonly object[]).map((row) => ({ ...row, perRework: undefined }))
+    const values: readonly SetValue[] = [...SPECIFIED, [processCosts.key, cleared]]
+    const { costs, least, cheapest } = caseOf([alternative({ costPerBoard: 2 })], 10, values)
+    expect(costs[0]?.rework).toMatchObject({ here: 'unknown', total: 'unknown', open: ['Per rework'] })
+    expect(costs[0]?.total).toBe('unknown')
+    expect([least, cheapest]).toEqual([undefined, undefined])
+  })
+
+  // Rework at 6 to 10: 0.05 · 0.95 · 6 = 0.285 to 0.05 · 0.95 · 10 = 0.475 here; in service 0.40 as above.
+  test('a range in the cost table is a range of the board', () => {
+    const ranged = (SPECIFIED[1]?.[1] as readonly object[]).map((row) => ({ ...row, perRework: '6..10' }))
+    const values: readonly SetValue[] = [...SPECIFIED, [processCosts.key, ranged]]
+    const { running } = caseOf([alternative({ costPerBoard: 2 })], 10, values).costs[0] ?? {}
+    if (running === undefined || !isKnown(running)) throw new Error('The running cost is known.')
+    expect(running.from).toBeCloseTo(2.685, 10)
+    expect(running.to).toBeCloseTo(2.875, 10)
   })
 
   test('says so when the chosen process has no row of costs', () => {
@@ -159,7 +178,7 @@ describe('defects to be saved', () => {
       400,
     )
     const [dearer, cheaper] = costs
-    expect(dearer?.rework?.perDefect).toBeCloseTo(15.6, 12)
+    expect(exact(dearer?.rework?.perDefect)).toBeCloseTo(15.6, 12)
     expect(dearer && cheaper && defectsToSave(dearer, cheaper, boards)).toBeCloseTo(50, 9)
     expect(dearer && cheaper && defectsToSave(cheaper, dearer, boards)).toBe(0)
   })

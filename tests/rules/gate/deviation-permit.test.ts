@@ -85,7 +85,7 @@ describe('a finding that comes', () => {
 })
 
 const AT = '2026-02-10T08:00:00.000Z'
-const granted = { byId: 'd', byName: 'D', at: AT }
+const granted = { byId: 'd', byName: 'D', at: AT, on: '2026-02-10' }
 const permit = (over: Partial<ConcessionEntry> = {}): ConcessionEntry => ({
   id: 'c',
   number: 1,
@@ -101,7 +101,7 @@ const permit = (over: Partial<ConcessionEntry> = {}): ConcessionEntry => ({
   requestedByName: 'P',
   requestedAt: AT,
   design: granted,
-  quality: { ...granted, byId: 'q', at: '2026-02-11T08:00:00.000Z' },
+  quality: { ...granted, byId: 'q', at: '2026-02-11T08:00:00.000Z', on: '2026-02-11' },
   refused: null,
   ...over,
 })
@@ -111,6 +111,14 @@ test('a permit is used up when more boards were soldered from its second signatu
   const at = (...runs: object[]) => concessionStatus(permit(), undefined, factsAt(1, runs))
   expect(at(soldered('2026-02-10', 99), soldered('2026-02-11', 10))).toBe('granted')
   expect(at(soldered('2026-02-11', 10), soldered('2026-02-12', 1))).toBe('used up')
+  // Signed last at 23:00 UTC, midnight in Berlin (IANA time zone database, rule EU: an hour ahead in winter): the day of the works counts.
+  const late = permit({
+    quality: { ...granted, byId: 'q', at: '2026-02-11T00:00:00.000Z', on: '2026-02-11' },
+    design: { ...granted, at: '2026-02-11T23:00:00.000Z', on: '2026-02-12' },
+  })
+  const lateAt = (...runs: object[]) => concessionStatus(late, undefined, factsAt(1, runs))
+  expect(lateAt(soldered('2026-02-11', 99))).toBe('granted')
+  expect(lateAt(soldered('2026-02-12', 11))).toBe('used up')
   expect(concessionStatus(permit({ untilOn: '2026-03-01' }), undefined, factsAt(1))).toBe('expired')
   expect(concessionStatus(permit({ quality: null }), undefined, factsAt(1))).toBe('asked')
 })

@@ -112,6 +112,13 @@ test('an amount or a range of amounts is read with the decimal sign it is typed 
   expect(numberOrRangeTyped(String(read('1.234')))).toBeUndefined()
 })
 
+test('a range between two figures below zero: a dash right before a figure is its sign', () => {
+  expect(numberOrRangeTyped('-1 to -0.5')).toBe('-1..-0.5')
+  expect(numberOrRangeTyped('-1,5..-0,5', ',')).toBe('-1.5..-0.5')
+  expect(numberOrRangeTyped('120 - 150')).toBe('120..150')
+  expect(numberOrRangeTyped('120-150')).toBe('120..150')
+})
+
 // IANA time zone database: Cairo's clocks go forward at midnight of 24 April 2026, which therefore begins at 01:00.
 test('a day begins at its midnight, or right after where that is skipped', () => {
   expect(dayBeginsAt('2026-11-30', 'Europe/Berlin')).toBe(Date.UTC(2026, 10, 29, 23, 0))

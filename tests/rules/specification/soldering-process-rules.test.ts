@@ -112,6 +112,64 @@ describe('economy of the process', () => {
     expect(few.remedy?.message).toContain('below 5000 boards')
     expect(judged('hand', 5000, costs).found).toContain('9 a board')
   })
+  // A board by wave: 20 to 24 of its own. By hand 500 joints at 0.05 = 25, or at 0.045 to 0.06 = 22.5 to 30.
+  test('a range that lies below every other is the least', () => {
+    const finding = judged('wave', 1, [
+      cost('wave', { perBoard: '20..24' }),
+      cost('hand', { perJoint: 0.05 }),
+    ])
+    expect(finding.verdict).toBe('meets')
+    expect(finding.found).toBe('wave costs 20 to 24 a board, the least of those considered.')
+    expect(finding.margin?.found).toBe(0)
+  })
+  test('of ranges that overlap none is the least, and both are named', () => {
+    const finding = judged('wave', 1, [
+      cost('wave', { perBoard: '20..24' }),
+      cost('hand', { perJoint: '0.045..0.06' }),
+    ])
+    expect(finding.found).toBe(
+      'wave costs 20 to 24 a board, and which costs least cannot be told: the ranges of wave and hand overlap.',
+    )
+    // At worst wave costs 24 where hand costs 22.5: a fifteenth more, which is 6.67 %.
+    expect(finding.margin?.found).toBeCloseTo(100 / 15, 10)
+    expect(finding.measured).toMatchObject({ mayBeCheapest: ['wave', 'hand'] })
+    expect(finding.remedy?.message).toContain('Narrow the ranges of wave and hand')
+  })
+  test('surely dearer: by the least and the most that it can be', () => {
+    const finding = judged('hand', 1, [cost('wave', { perBoard: '20..24' }), cost('hand', { perBoard: 30 })])
+    // 30 against 24 is 25 % more, against 20 it is 50 %.
+    expect(finding.found).toBe('hand costs 30 a board, 25 to 50 % more than wave.')
+    expect(finding.verdict).toBe('marginal')
+    expect(finding.remedy?.message).toContain('Choose wave, or say')
+  })
+  // 500 joints at 100 per million are 0.05 defects. 90 to 95 % found at 8, escapes failing at 20 % of 800:
+  // 0.05 · (0.90 · 8 + 0.10 · 160) = 1.16 and 0.05 · (0.95 · 8 + 0.05 · 160) = 0.78: the more is found, the less it costs.
+  test('the share found counts at both its ends', () => {
+    const finding = judged('wave', 1, [cost('wave', { defectsPerMillion: 100, foundPct: '90..95' })])
+    expect(finding.working[0]?.result).toBe('0.78 to 1.16')
+  })
+  test('a figure left empty is not known: nothing is the least, and it is named', () => {
+    const rows = [cost('wave'), cost('hand', { defectsPerMillion: 100, perRework: undefined })]
+    for (const process of ['wave', 'hand'] as const)
+      expect(judged(process, 1, rows)).toMatchObject({
+        verdict: 'undetermined',
+        missing: ['Per rework of hand'],
+        found: 'What a board costs by hand is not known, so nothing is called the least.',
+      })
+  })
+  test('what no defect needs may stay open', () => {
+    expect(
+      judged('wave', 1, [cost('wave', { perRework: undefined, perFieldRepair: undefined })]).verdict,
+    ).toBe('meets')
+  })
+  test('figures of before are read as they were stored; a range the wrong way round is refused', () => {
+    expect(processCosts.schema.safeParse([cost('wave', { fixed: 900 })]).success).toBe(true)
+    expect(processCosts.schema.safeParse([cost('wave', { fixed: '20..24' })]).success).toBe(true)
+    const wrong = processCosts.schema.safeParse([cost('wave', { fixed: '24..20' })])
+    expect(wrong.error?.issues[0]?.message).toContain('A range is written “12 to 15”.')
+    const beyond = processCosts.schema.safeParse([cost('wave', { foundPct: '90..120' })])
+    expect(beyond.error?.issues[0]?.message).toBe('Found before delivery lies between 0 and 100 %.')
+  })
   test('a dearer process is shown but never fails a design', () => {
     expect(judged('wave', 1, [cost('wave', { fixed: 1e6 }), cost('hand', { perJoint: 1 })]).verdict).toBe(
       'marginal',

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { placeAddress } from '@/app/place-address'
 import { COMMAND_NAMES, FACES, type CommandName, type RecordOf } from '@/shared/commands/all-faces'
 import { BESIDE_THE_DOOR } from '@/shared/commands/beside-the-door'
+import { wallTimeOf } from '@/shared/quantity/works-clock'
 import { entryLabel, entryTold } from '@/shared/commands/entry-told'
 import type { AnyEntryFace } from '@/shared/commands/face'
 import { anyAccepted } from '@/tests/laws/any-accepted'
@@ -77,6 +78,22 @@ describe('an entry of an earlier version is told', () => {
       subject: 'LX-7, Board',
       what: expect.stringContaining('20 years'),
     })
+  })
+  test('with its instants in UTC, or as whoever shows it tells them', () => {
+    const record = {
+      log: 'L-1',
+      characteristic: 'flux-density',
+      first: '2026-07-01T22:30:00.000Z',
+      last: '2026-07-01T23:30:00.000Z',
+      readings: 2,
+    }
+    expect(told('add-readings', record)?.what).toBe(
+      '2 readings, 2026-07-01 22:30 UTC to 2026-07-01 23:30 UTC',
+    )
+    const entry = { command: 'add-readings', payload: JSON.stringify(record) }
+    // Europe/Berlin is two hours ahead of UTC in summer (IANA time zone database, rule EU): half past midnight.
+    const berlin = (instant: string) => wallTimeOf(Date.parse(instant), 'Europe/Berlin')
+    expect(entryTold(entry, berlin)?.what).toBe('2 readings, 2026-07-02T00:30:00 to 2026-07-02T01:30:00')
   })
   test('of a parameter that is no longer specified, by its key', () => {
     const record = { parameter: 'pot-colour', revision: 1, value: ['red'], before: null, reason: 'R' }

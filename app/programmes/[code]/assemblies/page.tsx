@@ -1,9 +1,10 @@
 import { redirect } from 'next/navigation'
-import { assembliesAddress, assemblyAddress, lotsAddress } from '@/app/addresses'
+import { assembliesAddress, assemblyAddress, lotsAddress, tableAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Button } from '@/app/ui/button'
 import { TextField } from '@/app/ui/field'
+import { TakeTable } from '@/app/ui/take-table'
 import { assembliesOnRecord } from '@/shared/records/assembly-life'
 import { serialKey } from '@/shared/records/serials-in-text'
 import { AssemblyList } from './assembly-list'
@@ -50,6 +51,7 @@ export default programmePage<object, { serial?: string; page?: string }>(
               <Button type="submit">Find</Button>
             </form>
             <AssemblyList view={view} serials={found} asked={serial} page={Number(page)} />
+            {all.length > 0 && <TakeTable address={tableAddress(code, 'assemblies')} what="All assemblies" />}
           </>
         )}
       </ProgrammeSheet>

@@ -1,8 +1,9 @@
-import { changeNoticesAddress } from '@/app/addresses'
+import { changeNoticesAddress, tableAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Empty } from '@/app/ui/empty'
 import { Section } from '@/app/ui/section'
+import { TakeTable } from '@/app/ui/take-table'
 import { readChangeNotices } from '@/lib/queries/change-notices'
 import { refusal } from '@/shared/policy'
 import { NoticeTable } from './notice-table'
@@ -46,6 +47,12 @@ export default programmePage(async ({ visit, code }) => {
             <Section heading="Closed">
               <NoticeTable code={view.code} caption="Closed change notices" notices={closed} />
             </Section>
+          )}
+          {notices.length > 0 && (
+            <>
+              <TakeTable address={tableAddress(code, 'change-notices')} what="All change notices" />
+              <TakeTable address={tableAddress(code, 'change-answers')} what="Answers to change notices" />
+            </>
           )}
         </>
       )}

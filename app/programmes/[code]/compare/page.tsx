@@ -61,10 +61,7 @@ export default programmePage<object, { with?: string }>(async ({ visit, code, se
               <Differences one={view} other={other} difference={difference} />
               <p className="print-hidden">
                 <a href={routeCardAddress(other.code)}>{other.code}</a>; or{' '}
-                <a href={`${newProgrammeAddress()}?from=${encodeURIComponent(view.code)}`}>
-                  open a programme that starts from {view.code}
-                </a>
-                .
+                <a href={newProgrammeAddress(view.code)}>open a programme that starts from {view.code}</a>.
               </p>
             </>
           )}

@@ -51,7 +51,7 @@ export function ByDecision({ costs, code }: { costs: Costs; code: string }) {
                 </a>
               ),
             },
-            { label: 'On', set: 'shrink', cell: ({ on }) => <Day at={on} /> },
+            { label: 'On', set: 'shrink', cell: ({ decidedAt }) => <Day at={decidedAt} /> },
             { label: 'Per board', set: 'number', cell: ({ perBoard }) => amountInWords(perBoard) },
             { label: 'Once', set: 'number', cell: ({ once }) => amountInWords(once) },
             { label: 'Cost so far', set: 'number', cell: ({ costSoFar }) => amountInWords(costSoFar) },

@@ -1,18 +1,25 @@
 import { RuledTable } from '@/app/ui/ruled-table'
-import { exactly, isKnown, lessAmount, sumOf, type Amount } from '@/shared/cost/amount'
+import { isKnown, lessAmount, sumOf, type Amount } from '@/shared/cost/amount'
 import { amountInWords } from '@/shared/cost/amount-in-words'
 import type { ExpectedAndActual } from '@/shared/cost/expected-and-actual'
-import { formatNumber } from '@/shared/quantity/format'
 
 /** What failure was to be expected to cost by the cost table of the process, and what it did. */
 export function ExpectedActual({ expected }: { expected: ExpectedAndActual }) {
-  const { boards, expectedHere, expectedInService, actualHere, actualInService, saved } = expected
+  const {
+    boards,
+    expectedHere,
+    expectedInService,
+    expected: together,
+    actualHere,
+    actualInService,
+    saved,
+  } = expected
   const rows = [
     { what: 'Found here', expected: expectedHere, actual: actualHere },
     { what: 'In service, over the whole life', expected: expectedInService, actual: actualInService },
     {
       what: 'Together',
-      expected: expectedHere + expectedInService,
+      expected: together,
       actual: sumOf([actualHere, actualInService]),
     },
   ]
@@ -24,12 +31,12 @@ export function ExpectedActual({ expected }: { expected: ExpectedAndActual }) {
         rowKey={({ what }) => what}
         columns={[
           { label: 'Failure', names: true, cell: ({ what }) => what },
-          { label: 'Expected', set: 'number', cell: (row) => formatNumber(row.expected) },
+          { label: 'Expected', set: 'number', cell: (row) => amountInWords(row.expected) },
           { label: 'So far', set: 'number', cell: (row) => amountInWords(row.actual) },
           {
             label: 'Saved',
             set: 'number',
-            cell: (row) => amountInWords(lessAmount(exactly(row.expected), row.actual)),
+            cell: (row) => amountInWords(lessAmount(row.expected, row.actual)),
           },
         ]}
       />
@@ -45,5 +52,7 @@ export function ExpectedActual({ expected }: { expected: ExpectedAndActual }) {
 
 const spentInWords = (saved: Amount): string =>
   isKnown(saved)
-    ? `${saved.from >= 0 ? 'Less' : 'More'} was spent than expected.`
-    : 'What was spent is not known while some of it has no price.'
+    ? saved.from < 0 && saved.to > 0
+      ? 'Whether more was spent than expected cannot be told: the ranges reach to both sides.'
+      : `${saved.from >= 0 ? 'Less' : 'More'} was spent than expected.`
+    : 'What was saved is not known while some of it has no figure.'

@@ -4,9 +4,10 @@ import { Day } from '@/app/ui/date'
 import { Empty } from '@/app/ui/empty'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
+import { lessAmount } from '@/shared/cost/amount'
+import { amountInWords } from '@/shared/cost/amount-in-words'
 import { workingHourCost } from '@/shared/plan/parameters/assessment-proof'
 import { findParameter } from '@/shared/catalogue/standard-plan'
-import { formatNumber } from '@/shared/quantity/format'
 import type { Costs } from './costs'
 
 /** What a change would have cost at each gate, and what those made late did cost. */
@@ -23,16 +24,16 @@ export function WhenCheaper({
     ...(today ? [{ what: 'Today', on: today.on, change: today }] : []),
   ]
   const assumed = [
-    unit.rework && `a rework ${formatNumber(unit.rework.amount)} (${unit.rework.basis})`,
+    unit.rework && `a rework ${amountInWords(unit.rework.amount)} (${unit.rework.basis})`,
     unit.fieldRepair &&
-      `a repair in service ${formatNumber(unit.fieldRepair.amount)} (${unit.fieldRepair.basis})`,
+      `a repair in service ${amountInWords(unit.fieldRepair.amount)} (${unit.fieldRepair.basis})`,
   ].filter(Boolean)
   return (
     <Section
       heading="Cost of a late change"
       lead={`One joint changed on every board there is: a rework for each at hand, a repair for each that serves. ${assumed.length > 0 ? `Taken: ${assumed.join(', ')}.` : ''} New approvals, scrapped parts and tests done again are not counted: it is the least it would cost.`}
     >
-      {steps.length < 2 || !steps.some(({ cost }) => cost > 0) ? (
+      {steps.length < 2 || !steps.some(({ cost }) => cost.to > 0) ? (
         <Empty
           title={boards > 0 ? 'What a change costs cannot be said' : 'A change still costs the drawing only'}
         >
@@ -68,13 +69,13 @@ export function WhenCheaper({
               {
                 label: 'Cost of the change',
                 set: 'number',
-                cell: ({ change }) => (change ? formatNumber(change.cost) : 'not known'),
+                cell: ({ change }) => (change ? amountInWords(change.cost) : 'not known'),
               },
               {
                 label: 'Extra cost today',
                 set: 'number',
                 cell: ({ change }) =>
-                  change && today ? formatNumber(today.cost - change.cost) : 'not known',
+                  change && today ? amountInWords(lessAmount(today.cost, change.cost)) : 'not known',
               },
             ]}
           />
@@ -108,7 +109,7 @@ function LateChanges({ late, code }: { late: Costs['late']; code: string }) {
         {
           label: 'If it touched a joint, at least',
           set: 'number',
-          cell: ({ change }) => (change ? formatNumber(change.cost) : 'not known'),
+          cell: ({ change }) => (change ? amountInWords(change.cost) : 'not known'),
         },
       ]}
     />

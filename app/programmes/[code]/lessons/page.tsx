@@ -1,8 +1,9 @@
-import { lessonsAddress, newLessonAddress, programmeLessonsAddress } from '@/app/addresses'
+import { lessonsAddress, newLessonAddress, programmeLessonsAddress, tableAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { ButtonLink } from '@/app/ui/button'
 import { Empty } from '@/app/ui/empty'
+import { TakeTable } from '@/app/ui/take-table'
 import { lessonsOf } from '@/lib/queries/lessons'
 import { LESSON_STANDINGS, lessonStatus } from '@/shared/lessons/lesson'
 import { refusal } from '@/shared/policy'
@@ -47,6 +48,7 @@ export default programmePage(async ({ visit, code }) => {
               hasPassword={visit.person.hasPassword}
             />
           ))}
+          {lessons.length > 0 && <TakeTable address={tableAddress(code, 'lessons')} what="All lessons" />}
           {!refusal('propose-lesson', view.actor) && (
             <p className="form-actions">
               <ButtonLink href={newLessonAddress(code)}>Propose a lesson</ButtonLink>

@@ -1,9 +1,10 @@
-import { newOptionAddress, optionsAddress } from '@/app/addresses'
+import { newOptionAddress, optionsAddress, tableAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { ButtonLink } from '@/app/ui/button'
 import { Empty } from '@/app/ui/empty'
 import { Section } from '@/app/ui/section'
+import { TakeTable } from '@/app/ui/take-table'
 import { readOptionStudies } from '@/lib/queries/option-studies'
 import { refusal } from '@/shared/policy'
 import { StudyTable } from './study-table'
@@ -54,6 +55,12 @@ export default programmePage(async ({ visit, code }) => {
               <Section heading="Decided">
                 <StudyTable view={view} caption="Decided studies" studies={decided} />
               </Section>
+            )}
+            {studies.length > 0 && (
+              <>
+                <TakeTable address={tableAddress(code, 'alternatives')} what="All alternatives" />
+                <TakeTable address={tableAddress(code, 'alternative-costs')} what="Costs of alternatives" />
+              </>
             )}
           </>
         )

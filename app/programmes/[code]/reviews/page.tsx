@@ -9,6 +9,7 @@ import { Day } from '@/app/ui/date'
 import { Empty } from '@/app/ui/empty'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { SubmitButton } from '@/app/ui/submit-button'
+import { TakeTable } from '@/app/ui/take-table'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { readReviews } from '@/lib/queries/reviews'
 import { refusal } from '@/shared/policy'
@@ -72,6 +73,7 @@ export default programmePage(async ({ visit, code }) => {
               ]}
             />
           )}
+          <TakeTable address={tableAddress(view.code, 'comments')} what="All comments of the programme" />
         </>
       )}
     </ProgrammeSheet>

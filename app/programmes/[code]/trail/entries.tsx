@@ -1,7 +1,7 @@
 import { routeCardAddress } from '@/app/addresses'
 import { placeAddress } from '@/app/place-address'
 import { Digest } from '@/app/ui/digest'
-import { Moment } from '@/app/ui/date'
+import { Moment, momentInWords } from '@/app/ui/date'
 import { Disclosure } from '@/app/ui/disclosure'
 import { RuledTable, type Column } from '@/app/ui/ruled-table'
 import { entryLabel, entryTold } from '@/shared/commands/entry-told'
@@ -44,8 +44,12 @@ const COLUMNS: Column<EntryShown>[] = [
   { label: 'Hash', set: 'shrink', cell: ({ hash }) => <Digest value={hash} /> },
 ]
 
+/** By the works’ clock; a text that is no instant, as an altered entry may hold, as it stands. */
+const atWorks = (instant: string): string =>
+  Number.isNaN(Date.parse(instant)) ? instant : momentInWords(instant)
+
 function What({ entry: { command, payload, code } }: { entry: EntryShown }) {
-  const told = entryTold({ command, payload })
+  const told = entryTold({ command, payload }, atWorks)
   const message = [told?.what, told?.words].filter(Boolean).join(' – ')
   return (
     <div className="entry">

@@ -3,6 +3,7 @@ import { Disclosure } from '@/app/ui/disclosure'
 import { Working } from '@/app/ui/working'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { exactly } from '@/shared/cost/amount'
+import { amountInWords } from '@/shared/cost/amount-in-words'
 import type { OptionCostCase } from '@/shared/cost/option-cost'
 import { letterOf } from '@/shared/gate/option-letter'
 import { reworkOnRecord } from '@/shared/gate/rework-on-record'
@@ -72,8 +73,8 @@ const linesOf = ({ costs, boards }: OptionCostCase): WorkingLine[] =>
           {
             label: `${letterOf(position)}, rework and field repair a board`,
             formula: 'joints · defects · cost of a defect',
-            numbers: `${rework.joints} · ${rework.defectsPerMillion} ÷ 10⁶ · ${figure(rework.perDefect)}`,
-            result: figure(rework.total),
+            numbers: `${rework.joints} · ${amountInWords(rework.defectsPerMillion)} ÷ 10⁶ · ${money(rework.perDefect)}`,
+            result: money(rework.total),
           },
         ]
       : []),

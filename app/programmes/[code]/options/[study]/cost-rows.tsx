@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react'
 import { countText } from '@/app/ui/group-digits'
-import { isKnown, lessAmount, type Amount } from '@/shared/cost/amount'
+import { isKnown, isNothing, lessAmount, type Amount } from '@/shared/cost/amount'
+import { amountInWords } from '@/shared/cost/amount-in-words'
 import { amountIn, COST_KIND_FACTS, COST_KINDS, PER_IN_WORDS, type CostKind } from '@/shared/cost/cost-line'
 import type { CostGap } from '@/shared/cost/drawn-costs'
 import { bareCost, defectsToSave, type OptionCost, type OptionCostCase } from '@/shared/cost/option-cost'
@@ -42,7 +43,7 @@ export function costRows(costCase: OptionCostCase): OptionRow[] {
       ? [row('gaps', 'Not known', ({ gaps }) => gaps.map(gapInWords).join('; ') || 'nothing')]
       : []),
     row('cheapest', 'Costs least', ({ name }) => cheapestInWords(costCase, name)),
-    ...(costs.every(({ rework }) => rework?.perDefect)
+    ...(costs.every(({ rework }) => rework && !isNothing(rework.perDefect))
       ? [row('save', 'Pays for itself', (cost) => savingInWords(costCase, cost))]
       : []),
   ]
@@ -108,12 +109,17 @@ export function gapInWords(gap: CostGap): string {
 
 function Rework({ cost: { rework, missing } }: { cost: OptionCost }) {
   if (!rework) return <>cannot be said without: {missing.join('; ')}</>
-  const { total, here, inService, defectsPerMillion, stated, process } = rework
+  const { total, here, inService, defectsPerMillion, stated, process, open } = rework
+  if (!isKnown(total))
+    return (
+      <>
+        not known: the cost table leaves open of {process}: {open.join(', ')}
+      </>
+    )
   return (
     <>
-      {figure(total)}: {figure(here)} here, {figure(inService)} in service, at{' '}
-      {formatQuantity(defectsPerMillion, 'per million')} joints (
-      {stated ? 'as this study expects' : `as the cost table says of ${process}`})
+      {money(total)}: {money(here)} here, {money(inService)} in service, at {amountInWords(defectsPerMillion)}{' '}
+      per million joints ({stated ? 'as this study expects' : `as the cost table says of ${process}`})
     </>
   )
 }
