@@ -49,11 +49,9 @@ export const RANGE_COLUMN: ColumnKind<RangeColumn> = {
     const { label, min, max } = column
     const { within, tooSmall } = refusals(column)
     const number = make.number().min(min, within).max(max, within).refine(isToldFromZero, tooSmall)
-    const range = make
-      .string()
-      .refine((text) => whatIsWrong(column, text) === undefined, {
-        error: ({ input }) => whatIsWrong(column, input),
-      })
+    const range = make.string().refine((text) => whatIsWrong(column, text) === undefined, {
+      error: ({ input }) => whatIsWrong(column, input),
+    })
     return make.union([number, range], { error: wanted(label) })
   },
   fromTyped(_column, typed, { decimal }) {
