@@ -8,7 +8,7 @@ import type {
   Lot as LotRow,
   LotTest as LotTestRow,
 } from '@/lib/db/generated/client'
-import { dateAtWorks } from '@/lib/settings/works'
+import { dateAtWorks, works } from '@/lib/settings/works'
 import type { BatchReadings } from '@/lib/programme/readings-cache'
 import type { DepartureBounds } from '@/shared/gate/deviation-permit'
 import { answerOf, type ActionAnswer, type FirstAnswer } from '@/shared/gate/action-answer'
@@ -59,6 +59,7 @@ export const logOf = (row: LogRow, readings: BatchReadings): Log => ({
   id: row.id,
   code: row.code,
   characteristic: row.characteristic,
+  timeZone: works().timeZone,
   line: row.line,
   machine: row.machine,
   instrumentId: row.instrumentId,

@@ -1,4 +1,3 @@
-import type { LogSeries } from '@/shared/logs/log-series'
 import type { ProcessWindow } from '@/shared/logs/logged-window'
 import { capabilityStudy, type CapabilityStudy } from '@/shared/statistics/capability/study'
 import { sigmaFromMovingRange } from '@/shared/statistics/capability/within-sigma'
@@ -22,10 +21,10 @@ export interface NewestStretch extends Series {
 
 /** What speaks for the process as it runs now: readings from before a known and lasting change do not. */
 export function newestStretch(
-  { instants, values }: Pick<LogSeries, 'instants' | 'values'>,
+  { instants, values, log }: Series,
   { choice }: Pick<Charting, 'choice'>,
 ): NewestStretch {
-  const { from, name } = phaseStarts(instants, choice.phases).at(-1)!
+  const { from, name } = phaseStarts({ instants, log }, choice.phases).at(-1)!
   return from === 0
     ? { instants, values, since: undefined }
     : { instants: instants.slice(from), values: values.slice(from), since: name }

@@ -1,4 +1,6 @@
-import { instantOf, MS_PER_DAY } from '@/shared/quantity/calendar'
+import { addDays } from '@/shared/quantity/calendar'
+import { dayBegins, dayOf } from '@/shared/logs/log-day'
+import type { Log } from '@/shared/records/log'
 import type { PhaseStart } from '@/shared/statistics/charts/phases'
 import type { ChartChoice } from './chart-choice'
 
@@ -6,19 +8,21 @@ import type { ChartChoice } from './chart-choice'
 export const FEWEST_TO_CHART = 8
 
 export interface Series {
+  /** By whose clock its days are told; UTC where it is not said. */
+  readonly log?: Pick<Log, 'timeZone'>
   readonly instants: readonly number[]
   readonly values: readonly number[]
 }
 
 /** Where each reset falls among the points; a start before the first or after the last point is none. */
 export function phaseStarts(
-  instants: readonly number[],
+  { instants, log = {} }: Pick<Series, 'instants' | 'log'>,
   phases: ChartChoice['phases'],
 ): readonly [PhaseStart, ...PhaseStart[]] {
   const first: PhaseStart = { name: 'from the start', from: 0 }
   const starts: [PhaseStart, ...PhaseStart[]] = [first]
   for (const { startsOn, name } of phases) {
-    const instant = instantOf(startsOn)
+    const instant = dayBegins(log, startsOn)
     const from = firstFrom(instants, instant)
     if (from >= instants.length) continue
     const before = starts[starts.length - 1]!
@@ -30,11 +34,11 @@ export function phaseStarts(
 
 /** First and after-last point of those days among ascending instants. */
 export const pointsOn = (
-  instants: readonly number[],
+  { instants, log = {} }: Pick<Series, 'instants' | 'log'>,
   { from, to }: { readonly from: string; readonly to: string },
 ): { from: number; to: number } => ({
-  from: firstFrom(instants, instantOf(from)),
-  to: firstFrom(instants, instantOf(to) + MS_PER_DAY),
+  from: firstFrom(instants, dayBegins(log, from)),
+  to: firstFrom(instants, dayBegins(log, addDays(to, 1))),
 })
 
 /** Place of the first instant not before another, by halving. */
@@ -57,17 +61,17 @@ export interface Groups {
 }
 
 /** Whole subgroups of a series; none reaches across a reset. */
-export function groupsOf({ instants, values }: Series, choice: ChartChoice): Groups {
+export function groupsOf({ instants, values, log = {} }: Series, choice: ChartChoice): Groups {
   const { subgroup, grouping } = choice
-  const starts = new Set(phaseStarts(instants, choice.phases).map(({ from }) => from))
+  const starts = new Set(phaseStarts({ instants, log }, choice.phases).map(({ from }) => from))
   const found: { at: number; readings: readonly number[] }[] = []
   let open: number[] = []
-  let day = -1
+  let dayEnds = -Infinity
   values.forEach((value, index) => {
-    const today = Math.floor(instants[index]! / MS_PER_DAY)
-    const breaks = starts.has(index) || (grouping === 'each-day' && today !== day)
-    if (breaks) open = []
-    day = today
+    const at = instants[index]!
+    const isNewDay = at >= dayEnds
+    if (isNewDay) dayEnds = dayBegins(log, addDays(dayOf(log, at), 1))
+    if (starts.has(index) || (grouping === 'each-day' && isNewDay)) open = []
     if (open.length === subgroup) return
     open.push(value)
     if (open.length < subgroup) return

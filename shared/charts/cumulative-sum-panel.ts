@@ -21,7 +21,7 @@ const WORDS = {
  * starts at nought. A stretch without spread or with too few readings has none.
  */
 export function cumulativeSumPanel(
-  { instants, values }: Series,
+  { instants, values, log }: Series,
   choice: ChartChoice,
   starts: readonly PhaseStart[],
 ): ChartPanel {
@@ -35,7 +35,7 @@ export function cumulativeSumPanel(
     const phase = { name: start.name, from: start.from, to }
     const none = { kind: 'estimated', pointsUsed: 0, pointsLeftOut: [] } as const
     if (part.length < FEWEST_TO_CHART) return { ...phase, limits: none }
-    const baseline = baselineFor(part, start, instants, choice)
+    const baseline = baselineFor(part, start, { instants, log }, choice)
     const { centre, processSigma, pointsUsed } = estimateFromMovingRange(part, baseline)
     if (!(processSigma > 0)) return { ...phase, limits: none }
     const design = designBySigma(centre, processSigma, CUSUM_DESIGN)

@@ -13,13 +13,13 @@ import {
 import { processWindowGuard } from '@/shared/plan/limits/guard-bands'
 import type { Limit } from '@/shared/plan/requirement'
 import { governingRequirement } from '@/shared/plan/requirement'
-import { instantOf, MS_PER_HOUR } from '@/shared/quantity/calendar'
 import type { Log } from '@/shared/records/log'
 import { solderingRuns } from '@/shared/rules/assembly-record-sources'
 import type { Facts } from '@/shared/rules/facts'
 import { inputsOf } from '@/shared/rules/inputs-of'
 import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/log-record-sources'
 import { limitedLogs, limitedReads } from './limited-logs'
+import { instantAtHour } from '@/shared/logs/log-day'
 
 /** A soldering run of a log's line, at the instant it began (noon where only its day is known), epoch milliseconds. */
 export interface RunOfLog extends HeldRun {
@@ -81,7 +81,7 @@ export function runsOfLog(log: Log, facts: Facts): RunsOfLog | undefined {
       .filter(({ run }) => mayBeOfLog(run, own.series))
       .map((one) => ({
         ...one,
-        at: instantOf(one.run.doneOn) + (one.run.begunAtH ?? NOON) * MS_PER_HOUR,
+        at: instantAtHour(own.series.log, one.run.doneOn, one.run.begunAtH ?? NOON),
       }))
       .sort((a, b) => a.at - b.at),
   }

@@ -3,12 +3,13 @@ import { ironSchedule } from '@/shared/irons/iron-schedule'
 import { cellAt } from '@/shared/logs/log-series'
 import { bathAnalysisInterval } from '@/shared/plan/limits/control-bath'
 import { governingRequirement } from '@/shared/plan/requirement'
-import { addDays, dateOf } from '@/shared/quantity/calendar'
+import { addDays } from '@/shared/quantity/calendar'
 import { bathComposition } from '@/shared/records/characteristics/bath-composition'
 import { tipGround } from '@/shared/records/characteristics/tip-ground'
 import { tipTemperature } from '@/shared/records/characteristics/tip-temperature'
 import type { Log } from '@/shared/records/log'
 import type { Facts } from '@/shared/rules/facts'
+import { dayOf } from '@/shared/logs/log-day'
 
 /** A reading that a kept log asks for again, with the day, 'YYYY-MM-DD'. */
 export interface CheckDue {
@@ -48,5 +49,7 @@ function analysisDue(log: Log, { requirements }: Facts): CheckDue[] {
   const newest = cellAt(log, 'at', log.readings.count - 1)
   if (!Number.isFinite(newest)) return []
   const { value: days } = governingRequirement(bathAnalysisInterval, requirements)
-  return [{ log: log.code, subject: `Bath analysis, log ${log.code}`, dueOn: addDays(dateOf(newest), days) }]
+  return [
+    { log: log.code, subject: `Bath analysis, log ${log.code}`, dueOn: addDays(dayOf(log, newest), days) },
+  ]
 }

@@ -1,6 +1,6 @@
 import { answerTo, OUTSIDE_WINDOW, type SignalAnswer } from '@/shared/logs/signal-answers'
-import { dateOf } from '@/shared/quantity/calendar'
 import type { Log } from '@/shared/records/log'
+import { dayOf } from '@/shared/logs/log-day'
 
 /** A check of one iron: when, and whether it lay outside with the iron left in use. */
 export interface CheckedIron {
@@ -13,13 +13,14 @@ export interface CheckedIron {
  * nobody has answered it. Checks and days ascend.
  */
 export function daysOnBadChecks(
-  { code }: Pick<Log, 'code'>,
+  log: Pick<Log, 'code' | 'timeZone'>,
   checks: readonly CheckedIron[],
   { answers, days }: { readonly answers: readonly SignalAnswer[]; readonly days: readonly string[] },
 ): string[] {
   const open = checks.map(({ at, isBad }) => ({
-    on: dateOf(at),
-    isBad: isBad && answerTo(answers, { log: code, chartRule: OUTSIDE_WINDOW, instant: at }) === undefined,
+    on: dayOf(log, at),
+    isBad:
+      isBad && answerTo(answers, { log: log.code, chartRule: OUTSIDE_WINDOW, instant: at }) === undefined,
   }))
   return days.filter((day) => open.findLast(({ on }) => on <= day)?.isBad)
 }

@@ -8,7 +8,7 @@ import {
 import { tipAccuracyEdition } from '@/shared/plan/parameters/control-hand'
 import type { Parameter } from '@/shared/plan/parameter'
 import { governingRequirement, type GoverningRequirement } from '@/shared/plan/requirement'
-import { addDays, dateOf, daysBetween } from '@/shared/quantity/calendar'
+import { addDays, daysBetween } from '@/shared/quantity/calendar'
 import { tipGround } from '@/shared/records/characteristics/tip-ground'
 import { cellAt } from '@/shared/logs/log-series'
 import type { Log } from '@/shared/records/log'
@@ -18,6 +18,7 @@ import { governingUnder } from '@/shared/plan/edition-requirement'
 import type { ProcessWindow } from '@/shared/logs/logged-window'
 import { boundBy } from '@/shared/logs/logged-window'
 import { accuracyRequirement } from './tip-accuracy'
+import { dayOf } from '@/shared/logs/log-day'
 
 /** What is checked of an iron, as the check tells it: how far the tip lies off its setting, or its way to ground. */
 export interface IronCheck {
@@ -58,7 +59,7 @@ export function ironSchedule(log: Log, facts: Facts): IronSchedule {
       .filter(({ at, found: value }) => Number.isFinite(at) && Number.isFinite(value))
     const newest = checks[checks.length - 1]
     if (!newest) return []
-    const checkedOn = dateOf(newest.at)
+    const checkedOn = dayOf(log, newest.at)
     const dueOn = addDays(checkedOn, everyDays.value)
     const withdrawn = log.readings.columns['state']?.[rows[rows.length - 1]!] === 'withdrawn'
     return [{ iron, checks, withdrawn, checkedOn, dueOn, daysLeft: daysBetween(facts.today, dueOn) }]

@@ -1,10 +1,11 @@
 import { calibrationStatus, type InstrumentFile } from '@/shared/instruments/calibration-status'
-import { addDays, dateOf, daysBetween } from '@/shared/quantity/calendar'
+import { addDays, daysBetween } from '@/shared/quantity/calendar'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Log } from '@/shared/records/log'
 import { undetermined, type Judged, type Part, type About } from '@/shared/rules/finding'
 import { spokenByWorst } from '@/shared/rules/worst-part'
 import { count } from '@/shared/rules/measure'
+import { dayOf } from './log-day'
 
 /** A day of work and the newest check on or before it. */
 interface Coverage {
@@ -29,13 +30,13 @@ export interface Checked {
  * taken at its word, as a laboratory's report is.
  */
 export const daysChecked = (
-  { instrumentId }: Pick<Log, 'instrumentId'>,
+  log: Pick<Log, 'instrumentId' | 'timeZone'>,
   instants: readonly number[],
   file: InstrumentFile,
 ): string[] =>
   instants
-    .map(dateOf)
-    .filter((day) => instrumentId === null || calibrationStatus(instrumentId, day, file).stands)
+    .map((at) => dayOf(log, at))
+    .filter((day) => log.instrumentId === null || calibrationStatus(log.instrumentId, day, file).stands)
 
 /** For each day of work, the newest check on or before it. Both lists ascending; linear. */
 function coverageOf(days: readonly string[], checks: readonly string[]): Coverage[] {

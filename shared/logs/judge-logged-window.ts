@@ -1,6 +1,5 @@
 import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
 import type { Log } from '@/shared/records/log'
-import { dateOf } from '@/shared/quantity/calendar'
 import type { InstrumentFile } from '@/shared/instruments/calibration-status'
 import type { LogSeries } from './log-series'
 import { excursionsFrom, marginIn, windowInWords, type ProcessWindow } from './logged-window'
@@ -9,6 +8,7 @@ import { answerTo, OUTSIDE_WINDOW, type SignalAnswer } from './signal-answers'
 import type { Judged, Part } from '@/shared/rules/finding'
 import { measure, count } from '@/shared/rules/measure'
 import { spokenByWorst } from '@/shared/rules/worst-part'
+import { dayOf } from './log-day'
 
 interface Question {
   /** With which a sentence can begin: "Bath temperature". */
@@ -83,7 +83,7 @@ export function judgeSeries(
   const { log, instants, values } = series
   const last = values.length - 1
   const newest = values[last]!
-  const on = dateOf(instants[last]!)
+  const on = dayOf(log, instants[last]!)
   const { verdict, margin } = marginIn(window, newest)
   const printed = margin
     ? formatAgainst(newest, margin.limit, window.unit).found

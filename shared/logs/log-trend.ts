@@ -1,7 +1,9 @@
-import { addDays, dateOf, DAYS_PER_MONTH, MS_PER_DAY } from '@/shared/quantity/calendar'
+import { addDays, DAYS_PER_MONTH, MS_PER_DAY } from '@/shared/quantity/calendar'
 import type { LogSeries } from './log-series'
 import { limitCrossing } from '@/shared/statistics/regression/limit-crossing'
 import { fitLine, type LineFit } from '@/shared/statistics/regression/straight-line'
+import type { Log } from '@/shared/records/log'
+import { dayOf } from './log-day'
 
 /** A line through three points has one degree of freedom: too few to say how sure it is. */
 export const FEWEST_FOR_TREND = 4
@@ -50,7 +52,11 @@ export const sinceLastFall = (
  * interval for a further reading.
  */
 export function trendTowards(
-  { instants, values }: Pick<LogSeries, 'instants' | 'values'>,
+  {
+    instants,
+    values,
+    log = {},
+  }: Pick<LogSeries, 'instants' | 'values'> & { readonly log?: Pick<Log, 'timeZone'> },
   limit: number,
   { resetFall, confidence }: { resetFall: number; confidence: number },
 ): LogTrend | undefined {
@@ -66,7 +72,7 @@ export function trendTowards(
   const crossing = limitCrossing(fit, { value: limit, side: 'upper' }, confidence, today)
   const ahead = (x: number | undefined): number | undefined =>
     x === undefined || x - today > HORIZON_DAYS ? undefined : x - today
-  const newestOn = dateOf(newest)
+  const newestOn = dayOf(log, newest)
   const dateIn = (after: number | undefined): string | undefined =>
     after === undefined ? undefined : addDays(newestOn, Math.floor(after + ROUNDING_DAYS))
   const daysByLine = ahead(crossing.byLine)

@@ -1,5 +1,6 @@
-import { instantOf, MS_PER_HOUR, MS_PER_DAY } from '@/shared/quantity/calendar'
+import { addDays, MS_PER_HOUR } from '@/shared/quantity/calendar'
 import type { SolderingRun } from '@/shared/records/soldering-work'
+import { dayBegins, instantAtHour } from './log-day'
 import type { LogSeries } from './log-series'
 
 /** A reading by its log and its place in the series. */
@@ -18,7 +19,7 @@ export type RunReadings =
  * that states its hour is held against the newest reading before it, no older
  * than the interval. A run known by its day only is held against every reading
  * of that day, or else the newest before it; age then counts to the day's end.
- * Days and hours in UTC; the interval in hours.
+ * Days and hours by the works' clock; the interval in hours.
  */
 export function readingsOfRun(
   { line, doneOn, begunAtH }: Pick<SolderingRun, 'line' | 'doneOn' | 'begunAtH'>,
@@ -28,13 +29,9 @@ export function readingsOfRun(
   const own = logsOfLine(line, logs)
   if (own === undefined) return { missing: 'line not named' }
   if (own.length === 0) return { missing: 'no log of its line' }
-  const day = instantOf(doneOn)
-  const [from, to] =
-    begunAtH === undefined
-      ? [day, day + MS_PER_DAY - 1]
-      : [day + begunAtH * MS_PER_HOUR, day + begunAtH * MS_PER_HOUR]
-  const oldest = to - maxHours * MS_PER_HOUR
   const readings = own.flatMap((series): ReadingOfRun[] => {
+    const [from, to] = spanOfRun({ doneOn, begunAtH }, series)
+    const oldest = to - maxHours * MS_PER_HOUR
     const last = newestAtOrBefore(series.instants, to)
     if (last < 0 || !(series.instants[last]! >= oldest)) return []
     const ofTheDay: ReadingOfRun[] = []
@@ -42,6 +39,16 @@ export function readingsOfRun(
     return ofTheDay.length > 0 ? ofTheDay : [{ series, at: last }]
   })
   return readings.length > 0 ? { readings } : { missing: 'no reading in time' }
+}
+
+/** The instants between which a run began, for what it states of its hour. */
+function spanOfRun(
+  { doneOn, begunAtH }: Pick<SolderingRun, 'doneOn' | 'begunAtH'>,
+  { log }: Pick<LogSeries, 'log'>,
+): readonly [number, number] {
+  if (begunAtH === undefined) return [dayBegins(log, doneOn), dayBegins(log, addDays(doneOn, 1)) - 1]
+  const began = instantAtHour(log, doneOn, begunAtH)
+  return [began, began]
 }
 
 /** Whether a run was made on the line or machine of a log; one that names none may have been. */

@@ -1,7 +1,6 @@
 import { foldedList } from '@/shared/quantity/folded-names'
 import { calibrationStatus, type InstrumentFile } from '@/shared/instruments/calibration-status'
 import type { GoverningRequirement } from '@/shared/plan/requirement'
-import { dateOf } from '@/shared/quantity/calendar'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { SolderingRun } from '@/shared/records/soldering-work'
 import type { Measured, Part } from '@/shared/rules/finding'
@@ -11,6 +10,7 @@ import type { LogSeries } from './log-series'
 import { excursionsFrom, marginIn, type ProcessWindow } from './logged-window'
 import { mayBeOfLog, readingsOfRun, type ReadingOfRun } from './run-readings'
 import { answerTo, OUTSIDE_WINDOW, type SignalAnswer } from './signal-answers'
+import { dayOf } from './log-day'
 
 /** The work that readings are taken for, and how old the newest may be then. */
 export interface Work {
@@ -173,11 +173,11 @@ function statusOf(
 const readingMeasured = ({ series, at }: ReadingOfRun, { unit }: ProcessWindow): Measured => ({
   reading: measure(series.values[at]!, unit),
   log: series.log.code,
-  on: dateOf(series.instants[at]!),
+  on: dayOf(series.log, series.instants[at]!),
 })
 
 const inWords = ({ series, at }: ReadingOfRun, { unit }: ProcessWindow): string =>
-  `${formatQuantity(series.values[at]!, unit)} of log ${series.log.code} on ${dateOf(series.instants[at]!)}`
+  `${formatQuantity(series.values[at]!, unit)} of log ${series.log.code} on ${dayOf(series.log, series.instants[at]!)}`
 
 /** Why a reading inside proves nothing; undefined when it may be believed. */
 function doubtOf(reading: ReadingOfRun, { window, instruments }: Held): string | undefined {
@@ -201,7 +201,7 @@ export function instrumentDoubt(
     return marginIn(window, values[at]!).verdict === 'marginal'
       ? 'so near to a limit the instrument must be named'
       : undefined
-  const status = calibrationStatus(log.instrumentId, dateOf(instants[at]!), file)
+  const status = calibrationStatus(log.instrumentId, dayOf(log, instants[at]!), file)
   return status.stands ? undefined : status.message
 }
 

@@ -1,3 +1,4 @@
+import { dateOf, instantOf } from './calendar'
 import {
   fromAbsolute,
   parseDate,
@@ -23,11 +24,11 @@ export function isTimeZone(name: string): boolean {
 
 /** The date that the works' calendar shows at an instant. */
 export const dateInZone = (instant: number | Date, timeZone: string): string =>
-  toCalendarDate(fromAbsolute(Number(instant), timeZone)).toString()
+  timeZone === 'UTC' ? dateOf(instant) : toCalendarDate(fromAbsolute(Number(instant), timeZone)).toString()
 
 /** The instant at which a date, 'YYYY-MM-DD', begins on the works' calendar; where its midnight is skipped, right after. */
 export const dayBeginsAt = (date: string, timeZone: string): number =>
-  parseDate(date).toDate(timeZone).getTime()
+  timeZone === 'UTC' ? instantOf(date) : parseDate(date).toDate(timeZone).getTime()
 
 /** What the works' clock shows at an instant, to the second: '2026-03-04T10:11:12'. */
 export const wallTimeOf = (instant: number, timeZone: string): string =>

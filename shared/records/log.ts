@@ -8,6 +8,8 @@ export interface Log {
   readonly line: string
   readonly machine: string
   readonly instrumentId: string | null
+  /** IANA name of the zone by whose clock its days are told, the works' own; UTC where it is not said. */
+  readonly timeZone?: string
   /** Columns of the characteristic, and `at` in epoch milliseconds, ascending. */
   readonly readings: Readings
 }

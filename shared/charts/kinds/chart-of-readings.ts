@@ -17,12 +17,12 @@ export interface ReadingsDrawing {
 
 /** Single readings charted stretch by stretch; a stretch of fewer than eight has no limits. */
 export const chartOfReadings = (
-  { instants, values }: Series,
+  { instants, values, log }: Series,
   choice: ChartChoice,
   { kind, draw, points }: ReadingsDrawing,
 ): Chart =>
-  chartInPhases(values, phaseStarts(instants, choice.phases), (part, start) =>
+  chartInPhases(values, phaseStarts({ instants, log }, choice.phases), (part, start) =>
     part.length < FEWEST_TO_CHART
       ? withoutLimits(kind, points(part))
-      : draw(part, baselineFor(part, start, instants, choice)),
+      : draw(part, baselineFor(part, start, { instants, log }, choice)),
   )

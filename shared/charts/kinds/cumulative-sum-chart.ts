@@ -8,7 +8,7 @@ export const CUMULATIVE_SUM: LogChartKind = {
   formula: `sums of what exceeds the level by more than ${CUSUM_DESIGN.shiftSigmas / 2} σ; signal above ${CUSUM_DESIGN.intervalSigmas} σ`,
   source: { cite: 'NIST/SEMATECH e-Handbook 6.3.2.3: CUSUM control charts', how: 'published' },
   panels: (series, choice) => ({
-    panels: [cumulativeSumPanel(series, choice, phaseStarts(series.instants, choice.phases))],
+    panels: [cumulativeSumPanel(series, choice, phaseStarts(series, choice.phases))],
     leftOut: 0,
   }),
 }

@@ -21,10 +21,13 @@ export function subgroupPanels(
   const { instants, groups, leftOut } = groupsOf(series, choice)
   if (groups.length === 0) return { panels: [], leftOut }
   const fewest = Math.max(2, Math.ceil(FEWEST_TO_CHART / choice.subgroup))
-  const starts = phaseStarts(instants, choice.phases)
+  const starts = phaseStarts({ instants, log: series.log }, choice.phases)
   const baselineOf = (part: Subgroups, start: PhaseStart): Baseline<KnownProcess> => {
     if (!choice.baseline) return { kind: 'estimated' }
-    const days = pointsOn(instants.slice(start.from, start.from + part.length), choice.baseline)
+    const days = pointsOn(
+      { instants: instants.slice(start.from, start.from + part.length), log: series.log },
+      choice.baseline,
+    )
     if (days.to - days.from < fewest) return { kind: 'estimated' }
     const { process } = chartsOf(part, { kind: 'estimated', ...days })
     return held(process, `${days.to - days.from} subgroups`, choice.baseline)

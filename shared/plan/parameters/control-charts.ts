@@ -32,7 +32,7 @@ export const CHART_OPTIONS = [
 /** How readings are put together into subgroups. */
 export const GROUPING_OPTIONS = [
   { value: 'in-a-row', label: 'So many in a row' },
-  { value: 'each-day', label: 'The first so many of each day, UTC' },
+  { value: 'each-day', label: 'The first so many of each day' },
 ] as const
 
 const chartColumns = {

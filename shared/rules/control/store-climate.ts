@@ -1,6 +1,6 @@
 import { storeHumidityMax, storeReadingInterval } from '@/shared/plan/limits/control-storage'
 import { storageTemperature } from '@/shared/plan/parameters/storage'
-import { addMonths, dateOf, instantOf } from '@/shared/quantity/calendar'
+import { addMonths } from '@/shared/quantity/calendar'
 import { formatQuantity } from '@/shared/quantity/format'
 import { storeClimate as characteristic } from '@/shared/records/characteristics/store-climate'
 import { columnSeries, type LogSeries } from '@/shared/logs/log-series'
@@ -23,6 +23,7 @@ import { processWindowGuard } from '@/shared/plan/limits/guard-bands'
 import { monthsFor } from '@/shared/storage/storage-time'
 import { measure, count } from '@/shared/rules/measure'
 import { logSubject } from '@/shared/logs/judge-logged-window'
+import { dayBegins, dayOf } from '@/shared/logs/log-day'
 
 export const storeClimateRule = rule({
   id: 'store-climate',
@@ -135,12 +136,13 @@ interface MonthMean {
 export function highestMonth({
   instants,
   values,
-}: Pick<LogSeries, 'instants' | 'values'>): MonthMean | undefined {
+  log = {},
+}: Pick<LogSeries, 'instants' | 'values'> & { readonly log?: Pick<Log, 'timeZone'> }): MonthMean | undefined {
   let highest: MonthMean | undefined
   let from = 0
   while (from < values.length) {
-    const month = dateOf(instants[from]!).slice(0, 7)
-    const end = instantOf(addMonths(`${month}-01`, 1))
+    const month = dayOf(log, instants[from]!).slice(0, 7)
+    const end = dayBegins(log, addMonths(`${month}-01`, 1))
     let [sum, to] = [0, from]
     while (to < values.length && instants[to]! < end) sum += values[to++]!
     const mean = sum / (to - from)

@@ -14,7 +14,6 @@ import {
   profileWindows,
   type ProfileWindows,
 } from '@/shared/profiles/profile-windows'
-import { dateOf } from '@/shared/quantity/calendar'
 import { formatQuantity } from '@/shared/quantity/format'
 import { thermalProfile as characteristic } from '@/shared/records/characteristics/thermal-profile'
 import type { Log } from '@/shared/records/log'
@@ -29,6 +28,7 @@ import { logsOf } from '@/shared/rules/record-source'
 import { rule } from '@/shared/rules/rule'
 import { sourceOf } from '@/shared/rules/governing-source'
 import { distinctSources } from '@/shared/sources/distinct-sources'
+import { dayOf } from '@/shared/logs/log-day'
 
 export const thermalProfileRule = rule({
   id: 'thermal-profile',
@@ -108,7 +108,7 @@ function passParts(log: Log, { windows, minCouples, file }: Asked): Part[] {
   const summary = profileSummary(log, windows.liquidusC)
   const named = { subject: `Profile ${log.code}`, about: { log: log.code } }
   if (!summary) return [{ ...named, verdict: 'undetermined', found: 'no thermocouple has two samples.' }]
-  const status = calibrationStatus(log.instrumentId, dateOf(cellAt(log, 'at', 0)), file)
+  const status = calibrationStatus(log.instrumentId, dayOf(log, cellAt(log, 'at', 0)), file)
   if (!status.stands)
     return [
       {

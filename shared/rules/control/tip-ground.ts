@@ -1,6 +1,5 @@
 import { TIP_GROUND_BY_EDITION, tipGroundMax, tipLeakageMax } from '@/shared/plan/limits/control-hand'
 import { tipAccuracyEdition } from '@/shared/plan/parameters/control-hand'
-import { dateOf } from '@/shared/quantity/calendar'
 import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
 import type { InstrumentFile } from '@/shared/instruments/calibration-status'
 import { checkDoubt } from '@/shared/irons/check-doubt'
@@ -31,6 +30,7 @@ import { distinctSources } from '@/shared/sources/distinct-sources'
 import { governingUnder } from '@/shared/plan/edition-requirement'
 import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/log-record-sources'
 import { measure } from '@/shared/rules/measure'
+import { dayOf } from '@/shared/logs/log-day'
 
 const CAUTIONS = [
   'Irons run from the mains: their protective earth and insulation are tested by people competent for it under the local electrical code; take an iron that fails out of use at once.',
@@ -107,7 +107,7 @@ function ironPart(log: Log, iron: string, rows: readonly number[], asked: Asked)
   const at = cellAt(log, 'at', row)
   if (!Number.isFinite(found) || !Number.isFinite(at))
     return { ...named, verdict: 'undetermined', found: 'its newest check has no resistance.' }
-  const on = dateOf(at)
+  const on = dayOf(log, at)
   const ground: Margin = {
     found,
     limit: groundOhm,

@@ -13,7 +13,6 @@ import { solderAlloy } from '@/shared/plan/parameters/solder'
 import type { GoverningRequirement } from '@/shared/plan/requirement'
 import { tipAccuracyEdition, tipTemperatureTarget } from '@/shared/plan/parameters/control-hand'
 import { alloyFamily } from '@/shared/plan/parameters/programme'
-import { dateOf } from '@/shared/quantity/calendar'
 import { formatAgainst, formatQuantity } from '@/shared/quantity/format'
 import type { InstrumentFile } from '@/shared/instruments/calibration-status'
 import { checkDoubt } from '@/shared/irons/check-doubt'
@@ -35,6 +34,7 @@ import { distinctSources } from '@/shared/sources/distinct-sources'
 import { calibrations, instrumentsOnFile, signalAnswers } from '@/shared/rules/log-record-sources'
 import { HOT_SOLDER_CAUTIONS } from '@/shared/plan/soldering-baths'
 import { measure } from '@/shared/rules/measure'
+import { dayOf } from '@/shared/logs/log-day'
 
 export const tipTemperatureRule = rule({
   id: 'tip-temperature',
@@ -160,7 +160,7 @@ function ironPart(log: Log, iron: string, rows: readonly number[], demands: Dema
   const named = { subject: `Iron ${iron}`, about: { log: log.code, iron } }
   if (!Number.isFinite(deviationK) || !Number.isFinite(at))
     return { ...named, verdict: 'undetermined', found: 'its newest check lacks a setting or a measurement.' }
-  const on = dateOf(at)
+  const on = dayOf(log, at)
   const measured = { set: measure(setC, '°C'), offSetting: measure(deviationK, 'K'), on }
   const margin: Margin = {
     found: Math.abs(deviationK),

@@ -145,7 +145,7 @@ describe('limits held, and resets', () => {
   test('starts outside the readings are none; two on one day are one', () => {
     const { instants } = daily([1, 2, 3])
     const at = (day: number, name: string) => ({ startsOn: addDays(START, day), name })
-    expect(phaseStarts(instants, [at(-3, 'before'), at(1, 'a'), at(1, 'b'), at(9, 'after')])).toEqual([
+    expect(phaseStarts({ instants }, [at(-3, 'before'), at(1, 'a'), at(1, 'b'), at(9, 'after')])).toEqual([
       { name: 'before', from: 0 },
       { name: 'b', from: 1 },
     ])
@@ -176,6 +176,21 @@ describe('subgroups', () => {
       leftOut: 2,
     })
   })
+  test('a day, and the day of a reset, are those of the works’ clock', () => {
+    // IANA time zone database: Europe/Berlin is an hour ahead of UTC in January.
+    const evening = ['22:00', '22:30', '23:00', '23:30'].map((time) => Date.parse(`2026-01-05T${time}:00Z`))
+    const read = { instants: evening, values: [1, 2, 3, 4] }
+    const daily = chosen({ subgroup: 2, grouping: 'each-day' })
+    const phases = [{ startsOn: '2026-01-06', name: 'after' }]
+    const there = { ...read, log: { timeZone: 'Europe/Berlin' } }
+    expect(groupsOf(read, daily).groups).toEqual([[1, 2]])
+    expect(groupsOf(there, daily).groups).toEqual([
+      [1, 2],
+      [3, 4],
+    ])
+    expect(phaseStarts(read, phases)).toHaveLength(1)
+    expect(phaseStarts(there, phases).at(-1)).toEqual({ name: 'after', from: 2 })
+  })
   test('law: no subgroup reaches across a reset, and nothing is lost', () => {
     fc.assert(
       fc.property(
@@ -186,7 +201,7 @@ describe('subgroups', () => {
           const phases = [{ startsOn: addDays(START, start), name: 'new' }]
           const found = groupsOf(daily(values), chosen({ subgroup, phases }))
           expect(found.groups.length * subgroup + found.leftOut).toBe(values.length)
-          const [, second] = phaseStarts(daily(values).instants, phases)
+          const [, second] = phaseStarts(daily(values), phases)
           const before = second ? Math.floor(second.from / subgroup) : found.groups.length
           expect(found.groups.slice(0, before).flat()).toEqual(values.slice(0, before * subgroup))
         },

@@ -49,6 +49,31 @@ describe('readings belong to the days worked', () => {
     expect(at('2026-02-03', 8)).toBe('meets')
     expect(at('2026-02-03', 8.1)).toBe('undetermined')
   })
+  /* IANA time zone database: Europe/Berlin is an hour ahead of UTC in February, two from 29 March 2026, 01:00 UTC. */
+  test('a day is the works’ own: half past midnight there is still the evening before in UTC', () => {
+    const read = [densityRead('2026-02-02T23:30:00Z')]
+    const requirements = [requirement(fluxDensityInterval, 1, { authority: 'company' })]
+    const on = (doneOn: string, timeZone?: string, begunAtH?: number) =>
+      judged([density(read, timeZone ? { timeZone } : {})], [{ doneOn, begunAtH }], { requirements }).verdict
+    expect(on('2026-02-03', 'Europe/Berlin', 0.5)).toBe('meets')
+    expect(on('2026-02-03', 'Europe/Berlin', 0.4)).toBe('undetermined')
+    expect(on('2026-02-02', 'UTC', 23.5)).toBe('meets')
+    expect(on('2026-02-02', undefined, 23.5)).toBe('meets')
+    expect(on('2026-02-02', 'Europe/Berlin', 23.5)).toBe('undetermined')
+    expect(on('2026-02-02', 'Europe/Berlin')).toBe('undetermined')
+  })
+  test('hours of a day on which the clocks are put forward are those that the clock showed', () => {
+    const read = [densityRead('2026-03-29T06:00:00Z')]
+    const requirements = [requirement(fluxDensityInterval, 1, { authority: 'company' })]
+    const at = (begunAtH: number) =>
+      judged([density(read, { timeZone: 'Europe/Berlin' })], [{ doneOn: '2026-03-29', begunAtH }], {
+        requirements,
+      }).verdict
+    expect(at(7.9)).toBe('undetermined')
+    expect(at(8)).toBe('meets')
+    expect(at(9)).toBe('meets')
+    expect(at(9.1)).toBe('undetermined')
+  })
   test('a shop that reads each shift states 8 h', () => {
     const requirements = [requirement(fluxDensityInterval, 8, { authority: 'company' })]
     const logs = [density([densityRead('2026-02-02T06:00:00Z')])]
