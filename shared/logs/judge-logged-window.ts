@@ -111,7 +111,7 @@ export function judgeSeries(
       ...named,
       verdict: 'fails',
       measured: { ...measured, unanswered: count(open.length), since },
-      found: `${reading} lies inside, but ${counted(open.length, 'earlier excursion')} from ${since.slice(0, 10)} on went unanswered.`,
+      found: `${reading} lies inside, but ${counted(open.length, 'earlier excursion')} from ${dayOf(log, Date.parse(since))} on went unanswered.`,
       margin,
       remedy: {
         message: `Answer the excursion of ${since} in log ${log.code} (chart rule "${OUTSIDE_WINDOW}"): what caused it, and what became of the boards soldered then.`,

@@ -1,4 +1,3 @@
-import { minuteOf } from '@/shared/quantity/minute-of'
 import { formatNumber } from '@/shared/quantity/format'
 import { chartPhases, chartRules, processCharts } from '@/shared/plan/parameters/control-charts'
 import { fluxControlMethod } from '@/shared/plan/parameters/control-flux'
@@ -13,6 +12,7 @@ import { decidingPart } from '@/shared/rules/parts'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { optional, rule } from '@/shared/rules/rule'
 import { specifiedChart, type ChosenChart } from '@/shared/charts/chart-choice'
+import { minuteAtWorks } from '@/shared/logs/log-day'
 import { FEWEST_TO_CHART } from '@/shared/charts/chart-stretches'
 import { chartedReads, chartedSeries, type ChartedInputs } from '@/shared/logs/charted-series'
 import { chartLabel } from '@/shared/charts/chart-words'
@@ -182,7 +182,7 @@ function judgeLog(
           first: first.chartRule,
           on: first.readingAt,
         },
-        found: `${open.length} unanswered, the first: ${first.message}, ${minuteOf(first.readingAt)}.`,
+        found: `${open.length} unanswered, the first: ${first.message}, ${minuteAtWorks(log, first.readingAt)}.`,
         remedy: { message: remedyFor(log, first) },
       }
     : {
@@ -194,5 +194,5 @@ function judgeLog(
   return { chart, part, drawn: true, readings: length, signals: signals.length, unanswered: open.length }
 }
 
-const remedyFor = ({ code }: Log, { message, readingAt }: LogSignal): string =>
-  `Answer the signal on log ${code} of ${minuteOf(readingAt)} (${message}): what changed then, and what was done about it and about the boards soldered meanwhile.`
+const remedyFor = (log: Log, { message, readingAt }: LogSignal): string =>
+  `Answer the signal on log ${log.code} of ${minuteAtWorks(log, readingAt)} (${message}): what changed then, and what was done about it and about the boards soldered meanwhile.`
