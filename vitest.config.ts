@@ -20,7 +20,7 @@ export default defineConfig({
       exclude: ['lib/db/generated/**'],
       reporter: ['text-summary'],
       reportOnFailure: true,
-      // What all but the laws and the statistics come to, 68.9 %; all tests together come to more.
+      // Rules, laws, lib and app come to 72.0 %; with the commands and stories, which are not counted, to more.
       thresholds: { branches: 71 },
     },
     projects: [
