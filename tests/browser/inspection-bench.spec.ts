@@ -73,7 +73,7 @@ test('Quill inspects at the bench: one assembly after another, by keyboard, by t
   await test.step('defects by keyboard alone: Enter goes on to the next box, Ctrl+Enter records', async () => {
     const form = await bench(quill)
     await form.getByLabel('Joint', { exact: true }).first().focus()
-    for (const text of ['J1-9', 'br', '14', '48,5', '']) {
+    for (const text of ['J1-9', 'br', '14', '48.5', '']) {
       await quill.keyboard.type(text)
       await quill.keyboard.press('Enter')
     }

@@ -170,8 +170,9 @@ export class ProgrammeAtWork {
 
   async addRecord(page: Page, kind: string, row: Readonly<Record<string, unknown>>): Promise<void> {
     await this.open(page, `/records/${kind}`)
-    await enterAll(page.locator('main'), 'rows.0.', row)
-    await send(page, page.getByRole('button', { name: 'Add it' }))
+    const button = page.getByRole('button', { name: 'Add it', exact: true })
+    await enterAll(page.locator('form').filter({ has: button }), 'rows.0.', row)
+    await send(page, button)
   }
 }
 
