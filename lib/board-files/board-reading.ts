@@ -24,8 +24,3 @@ export interface BoardReading {
   /** Copper and lands of both outer layers as one path each, in mm with y downwards. */
   readonly pictures: Readonly<Record<'top' | 'bottom', string>>
 }
-
-/** What the worker answers. */
-export type ReadingAnswer =
-  | { readonly kind: 'read'; readonly reading: BoardReading }
-  | { readonly kind: 'refused'; readonly sentence: string }
