@@ -1,4 +1,4 @@
-import type { DateOrder, Notation } from '@/shared/quantity/notation'
+import { DATE_ORDERS, type Notation } from '@/shared/quantity/notation'
 
 /** Names of the hidden fields that say how the boxes of a form are filled in. */
 export const WORKS_FIELDS = {
@@ -10,10 +10,8 @@ export const WORKS_FIELDS = {
 /** A form, or the part of an address after "?". */
 export type Fields = Pick<URLSearchParams | FormData, 'get'>
 
-const ORDERS: readonly DateOrder[] = ['year first', 'day first', 'month first']
-
 /** How the boxes of this form are filled in: a point and dates by ISO 8601 where it does not say. */
 export const notationIn = (form: Fields): Notation => ({
   decimal: form.get(WORKS_FIELDS.decimal) === ',' ? ',' : '.',
-  dates: ORDERS.find((order) => order === form.get(WORKS_FIELDS.dates)) ?? 'year first',
+  dates: DATE_ORDERS.find((order) => order === form.get(WORKS_FIELDS.dates)) ?? 'year first',
 })

@@ -1,7 +1,7 @@
 import type { Delimiter } from '@/lib/readings/delimiter'
 import type { FileForm } from '@/lib/readings/file-form'
 import { isTimeZone } from '@/shared/quantity/works-clock'
-import type { DateOrder, DecimalSign } from '@/shared/quantity/notation'
+import { DATE_ORDERS, DECIMAL_SIGNS } from '@/shared/quantity/notation'
 
 type Given = Readonly<Record<string, string | undefined>>
 
@@ -14,16 +14,14 @@ export const FORM_BOXES = {
 } as const satisfies Record<keyof FileForm, string>
 
 const DELIMITERS: readonly Delimiter[] = [',', ';', '\t']
-const SIGNS: readonly DecimalSign[] = ['.', ',']
-const ORDERS: readonly DateOrder[] = ['year first', 'day first', 'month first']
 
 /** How the file is to be read, as far as that was chosen in a form or an address. */
 export function formFrom(given: Given): Partial<FileForm> {
   const oneOf = <T extends string>(all: readonly T[], box: string) => all.find((one) => one === given[box])
   const [delimiter, decimal, dates] = [
     oneOf(DELIMITERS, FORM_BOXES.delimiter),
-    oneOf(SIGNS, FORM_BOXES.decimal),
-    oneOf(ORDERS, FORM_BOXES.dates),
+    oneOf(DECIMAL_SIGNS, FORM_BOXES.decimal),
+    oneOf(DATE_ORDERS, FORM_BOXES.dates),
   ]
   const timeZone = given[FORM_BOXES.timeZone]?.trim()
   return {

@@ -1,8 +1,10 @@
 /** The sign before the decimals of a number. */
-export type DecimalSign = '.' | ','
+export const DECIMAL_SIGNS = ['.', ','] as const
+export type DecimalSign = (typeof DECIMAL_SIGNS)[number]
 
 /** In which order a date written in figures is read; one that begins with its year can be read anywhere. */
-export type DateOrder = 'year first' | 'day first' | 'month first'
+export const DATE_ORDERS = ['year first', 'day first', 'month first'] as const
+export type DateOrder = (typeof DATE_ORDERS)[number]
 
 /** How numbers and dates in figures are written at a works. */
 export interface Notation {

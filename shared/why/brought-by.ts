@@ -2,15 +2,19 @@ import { changeInWords } from '@/shared/commands/changes/change-in-words'
 import { answerInWords } from '@/shared/gate/answer-in-words'
 import type { ChangeNotice } from '@/shared/gate/change-notice'
 import { itemsOf, type OptionStudy } from '@/shared/gate/option-study'
-import type { ActionEntry } from '@/shared/gate/programme-state'
+import type { ActionEntry, ProgrammeState } from '@/shared/gate/programme-state'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
+import type { Origins } from './origins'
 import type { WhyStep } from './step'
+
+/** What a study or a notice can have brought. */
+type Target = { readonly parameter: string } | { readonly limit: string }
 
 /** The study through which a value or a limit came at an instant; every row of one act has the instant of the act. */
 export const studyBringing = (
   studies: readonly OptionStudy[],
   at: string,
-  target: { readonly parameter: string } | { readonly limit: string },
+  target: Target,
 ): OptionStudy | undefined =>
   studies.find(({ adoption, alternatives }) => {
     const adopted = adoption?.at === at ? alternatives.find(({ name }) => name === adoption.name) : undefined
@@ -20,8 +24,20 @@ export const studyBringing = (
       : adopted.limits.some(({ limit }) => limit === target.limit)
   })
 
+/** Through what a value or a requirement of an instant came: a change notice, or a study with its answers. */
+export function broughtBy(
+  { at, notice: number }: { readonly at: string; readonly notice: number | null },
+  target: Target,
+  { actions }: Pick<ProgrammeState, 'actions'>,
+  { studies, notices }: Pick<Origins, 'studies' | 'notices'>,
+): WhyStep[] {
+  const notice = notices.find((entry) => entry.number === number)
+  const study = studyBringing(studies, at, target)
+  return [...(notice ? [noticeStep(notice)] : []), ...(study ? [studyStep(study, actions)] : [])]
+}
+
 /** A study whose alternative was adopted, with the answers it rests on. */
-export function studyStep(study: OptionStudy, actions: readonly ActionEntry[]): WhyStep {
+function studyStep(study: OptionStudy, actions: readonly ActionEntry[]): WhyStep {
   const { number, title, adoption, alternatives } = study
   const adopted = alternatives.find(({ name }) => name === adoption?.name)
   const rests = actions.filter(
@@ -41,7 +57,7 @@ export function studyStep(study: OptionStudy, actions: readonly ActionEntry[]): 
 }
 
 /** A change notice, with what each department answered. */
-export function noticeStep(notice: ChangeNotice): WhyStep {
+function noticeStep(notice: ChangeNotice): WhyStep {
   const { number, title, reason, changes, answers, disposition } = notice
   return {
     what: `Change notice ${number}, ${title}`,

@@ -2,7 +2,7 @@ import type { ProgrammeState } from '@/shared/gate/programme-state'
 import { governingInWords } from '@/shared/plan/governing-in-words'
 import { governingRequirement, isStatedLayer, type Layer, type Limit } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
-import { noticeStep, studyBringing, studyStep } from './brought-by'
+import { broughtBy } from './brought-by'
 import type { Origins } from './origins'
 import type { WhyStep } from './step'
 
@@ -33,14 +33,12 @@ function layerStep(limit: Limit, layer: Layer, state: ProgrammeState, origins: O
   const stated = origins.requirements.get(layer.id)
   const { lesson } = layer
   if (!stated) return step
-  const notice = origins.notices.find(({ number }) => number === stated.notice)
-  const study = studyBringing(origins.studies, stated.at, { limit: limit.key })
   return {
     ...step,
     by: { name: stated.author, at: stated.at },
     words: stated.reason,
     recorded: { at: stated.at, name: layer.id },
     ...(lesson && { lines: [`Brought by lesson ${lesson.number} of ${lesson.programme}.`] }),
-    rests: [...(notice ? [noticeStep(notice)] : []), ...(study ? [studyStep(study, state.actions)] : [])],
+    rests: broughtBy(stated, { limit: limit.key }, state, origins),
   }
 }

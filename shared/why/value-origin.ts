@@ -4,7 +4,7 @@ import { revisionInBrief, tableDifferences } from '@/shared/commands/specificati
 import type { EvidenceEntry, ProgrammeState } from '@/shared/gate/programme-state'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { counted } from '@/shared/quantity/counted'
-import { answerStep, noticeStep, studyBringing, studyStep } from './brought-by'
+import { answerStep, broughtBy } from './brought-by'
 import type { Origins, RevisionOrigin } from './origins'
 import type { WhyStep } from './step'
 
@@ -23,7 +23,7 @@ export function valueOrigin(key: string, state: ProgrammeState, origins: Origins
     says: valueInBrief(key, newest.value),
     ...revisionTold(key, newest, earlier[0]),
     rests: [
-      ...broughtBy(key, newest, state, origins),
+      ...broughtBy(newest, { parameter: key }, state, origins),
       ...earlier.slice(0, EARLIER_TOLD).map((revision, position) => ({
         what: `Before: revision ${revision.number}`,
         says: valueInBrief(key, revision.value),
@@ -59,18 +59,6 @@ function revisionLines(
   return differences.length > 0
     ? [`Revision ${number}: ${counted(differences.length, 'difference', 'differences')}`, ...differences]
     : [`Revision ${number}: ${revisionInBrief(key, before.value, value)}`]
-}
-
-/** Through what a revision came: a notice, or a study with its answers. */
-function broughtBy(
-  key: string,
-  { at, notice: number }: RevisionOrigin,
-  { actions }: ProgrammeState,
-  { studies, notices }: Origins,
-): WhyStep[] {
-  const notice = notices.find((entry) => entry.number === number)
-  const study = studyBringing(studies, at, { parameter: key })
-  return [...(notice ? [noticeStep(notice)] : []), ...(study ? [studyStep(study, actions)] : [])]
 }
 
 /** What else stands behind the values of some items: answers accepted on them, and what is attached to them. */

@@ -15,6 +15,7 @@ import { refusal } from '@/shared/policy'
 import { canBeConceded } from '@/shared/rules/finding'
 import { anyProgramme } from './any-programme'
 import { anyValue } from './any-value'
+import { UNANSWERED } from '@/tests/rules/gate/unanswered'
 
 /*
  * From any blocked state some sequence of permitted commands opens the gate. Each
@@ -166,15 +167,7 @@ function withPointsOpen(state: ProgrammeState): ProgrammeState {
     askedById: asker.personId,
     askedByName: asker.name,
     askedAt: AT,
-    askedOf: null,
-    study: null,
-    files: [],
-    answer: null,
-    answeredById: null,
-    answeredByName: null,
-    answeredAt: null,
-    outcome: null,
-    outcomeWhy: null,
+    ...UNANSWERED,
   }
   return {
     ...state,
