@@ -1,7 +1,8 @@
 import type { ProcessWindow } from '@/shared/logs/logged-window'
 import { capabilityStudy, type CapabilityStudy } from '@/shared/statistics/capability/study'
 import { sigmaFromMovingRange } from '@/shared/statistics/capability/within-sigma'
-import { phaseStarts, type Series } from './chart-stretches'
+import { phaseStarts } from './chart-stretches'
+import type { Series } from '@/shared/logs/log-series'
 import { askedSignals, type Charting } from './log-chart'
 
 /** Fewer readings leave so wide a bound that the index says nothing. */

@@ -1,6 +1,6 @@
 import type { RunRule } from '@/shared/statistics/run-rules/rule'
 import type { ChartChoice } from './chart-choice'
-import type { Series } from './chart-stretches'
+import type { Series } from '@/shared/logs/log-series'
 import type { Panels } from './kinds/log-chart-kind'
 import { LOG_CHARTS } from './kinds/log-charts'
 

@@ -1,18 +1,11 @@
 import { addDays } from '@/shared/quantity/calendar'
 import { dayBegins, dayOf } from '@/shared/logs/log-day'
-import type { Log } from '@/shared/records/log'
+import type { Series } from '@/shared/logs/log-series'
 import type { PhaseStart } from '@/shared/statistics/charts/phases'
 import type { ChartChoice } from './chart-choice'
 
 /** Fewer readings give no limits worth drawing. */
 export const FEWEST_TO_CHART = 8
-
-export interface Series {
-  /** By whose clock its days are told; UTC where it is not said. */
-  readonly log?: Pick<Log, 'timeZone'>
-  readonly instants: readonly number[]
-  readonly values: readonly number[]
-}
 
 /** Where each reset falls among the points; a start before the first or after the last point is none. */
 export function phaseStarts(

@@ -4,7 +4,8 @@ import type { PhaseStart } from '@/shared/statistics/charts/phases'
 import { estimateFromMovingRange } from '@/shared/statistics/charts/process-estimate'
 import type { ChartChoice } from './chart-choice'
 import type { ChartPanel, PanelSignal } from './chart-panel'
-import { FEWEST_TO_CHART, type Series } from './chart-stretches'
+import { FEWEST_TO_CHART } from './chart-stretches'
+import type { Series } from '@/shared/logs/log-series'
 import { baselineFor } from './fixed-limits'
 
 /** Shift to be found, and the sum at which the chart signals, in standard deviations of the process. */

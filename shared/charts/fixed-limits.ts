@@ -2,7 +2,8 @@ import type { Baseline, FrozenBaseline, KnownProcess } from '@/shared/statistics
 import type { PhaseStart } from '@/shared/statistics/charts/phases'
 import { estimateFromMovingRange } from '@/shared/statistics/charts/process-estimate'
 import type { ChartChoice } from './chart-choice'
-import { FEWEST_TO_CHART, pointsOn, type Series } from './chart-stretches'
+import { FEWEST_TO_CHART, pointsOn } from './chart-stretches'
+import type { Series } from '@/shared/logs/log-series'
 
 /** Held limits where the baseline days hold enough of this stretch, else estimated from all of it. */
 export function baselineFor(

@@ -4,6 +4,7 @@ import type { Log } from '@/shared/records/log'
 import type { Lot, LotTest } from '@/shared/records/lot'
 import type { ProgrammeRecords } from '@/shared/records/programme-records'
 import { recordsOfKind } from '@/shared/records/records-of-kind'
+import { everyLog } from '@/shared/records/every-log'
 
 /** A test that rests on an instrument, with what was known of the instrument on its day. */
 export interface TestUse {
@@ -26,7 +27,7 @@ export function instrumentUses(records: ProgrammeRecords): InstrumentUses[] {
   const calibrations = recordsOfKind(records, 'calibration')
   const readings = recordsOfKind(records, 'gauge-reading')
   const file = { instruments: records.instruments, calibrations }
-  const logs = [...records.logs.values()].flat()
+  const logs = everyLog(records)
   return records.instruments
     .map((instrument) => ({
       instrument,

@@ -3,7 +3,7 @@ import { dateInZone, dayBeginsAt, wallTimeOf, zoneOffsetMs } from '@/shared/quan
 import type { Log } from '@/shared/records/log'
 
 /** By whose clock the days of a log are told. */
-type Clock = Pick<Log, 'timeZone'>
+export type Clock = Pick<Log, 'timeZone'>
 
 const zoneOf = ({ timeZone = 'UTC' }: Clock): string => timeZone
 

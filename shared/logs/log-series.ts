@@ -1,11 +1,18 @@
 import type { Log } from '@/shared/records/log'
 import { memo } from '@/shared/memo'
+import type { Clock } from './log-day'
 
-/** The readings of one log that hold a value, in time order: instants in epoch milliseconds. */
-export interface LogSeries {
-  readonly log: Log
+/** Readings in time order: instants in epoch milliseconds. */
+export interface Series {
+  /** By whose clock its days are told; UTC where it is not said. */
+  readonly log?: Clock
   readonly instants: readonly number[]
   readonly values: readonly number[]
+}
+
+/** The readings of one log that hold a value. */
+export interface LogSeries extends Series {
+  readonly log: Log
   /** Where each value stands among the log's readings. */
   readonly rows: readonly number[]
 }

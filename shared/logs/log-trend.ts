@@ -1,8 +1,7 @@
 import { addDays, DAYS_PER_MONTH, MS_PER_DAY } from '@/shared/quantity/calendar'
-import type { LogSeries } from './log-series'
+import type { Series } from './log-series'
 import { limitCrossing } from '@/shared/statistics/regression/limit-crossing'
 import { fitLine, type LineFit } from '@/shared/statistics/regression/straight-line'
-import type { Log } from '@/shared/records/log'
 import { dayOf } from './log-day'
 
 /** A line through three points has one degree of freedom: too few to say how sure it is. */
@@ -37,10 +36,8 @@ function startOfTrend(values: readonly number[], resetFall: number): number {
 }
 
 /** Instants with a reading since the series last fell so far; several readings of one instant are one. */
-export const sinceLastFall = (
-  { instants, values }: Pick<LogSeries, 'instants' | 'values'>,
-  resetFall: number,
-): number => new Set(instants.slice(startOfTrend(values, resetFall))).size
+export const sinceLastFall = ({ instants, values }: Series, resetFall: number): number =>
+  new Set(instants.slice(startOfTrend(values, resetFall))).size
 
 /**
  * The trend of a series since it last fell by more than `resetFall` between two
@@ -52,11 +49,7 @@ export const sinceLastFall = (
  * interval for a further reading.
  */
 export function trendTowards(
-  {
-    instants,
-    values,
-    log = {},
-  }: Pick<LogSeries, 'instants' | 'values'> & { readonly log?: Pick<Log, 'timeZone'> },
+  { instants, values, log = {} }: Series,
   limit: number,
   { resetFall, confidence }: { resetFall: number; confidence: number },
 ): LogTrend | undefined {

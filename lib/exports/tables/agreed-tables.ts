@@ -5,13 +5,13 @@ import { readOptionStudies } from '@/lib/queries/option-studies'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { changeInWords } from '@/shared/commands/changes/change-in-words'
 import { boundInWords, limitName, parameterName, valueInBrief } from '@/shared/commands/named'
-import { isKnown } from '@/shared/cost/amount'
-import { amountIn, COST_KIND_FACTS, type CostLine } from '@/shared/cost/cost-line'
+import { COST_KIND_FACTS, type CostLine } from '@/shared/cost/cost-line'
 import type { ChangeNotice, NoticeAnswer } from '@/shared/gate/change-notice'
 import type { OptionAlternative } from '@/shared/gate/option-alternative'
 import type { OptionStudy } from '@/shared/gate/option-study'
 import { lessonStatus, type Lesson } from '@/shared/lessons/lesson'
 import { changeInWords as lessonInWords } from '@/shared/lessons/lesson-change'
+import { AMOUNT_COLUMNS } from '@/lib/exports/tables/amount-columns'
 
 /* Tables of what departments argue over and agree on. */
 
@@ -68,18 +68,12 @@ export const alternativeCostsTable = async ({ state }: ProgrammeView): Promise<E
       textOf('Alternative', ({ alternative }) => alternative.name),
       textOf('What', ({ line }) => COST_KIND_FACTS[line.kind].label),
       textOf('For', ({ line }) => line.per),
-      numberOf('At least', ({ line }) => endsOf(line)?.from),
-      numberOf('At most', ({ line }) => endsOf(line)?.to),
+      ...AMOUNT_COLUMNS,
     ],
     alternativesOf(await readOptionStudies(state.programme.id)).flatMap((row) =>
       row.alternative.costs.map((line) => ({ ...row, line })),
     ),
   )
-
-function endsOf(line: CostLine) {
-  const amount = amountIn(line)
-  return isKnown(amount) ? amount : undefined
-}
 
 export const changeNoticesTable = async ({ state }: ProgrammeView): Promise<ExportTable> =>
   exportTable<ChangeNotice>(

@@ -13,13 +13,13 @@ import { readReviews, type ReviewInBrief } from '@/lib/queries/reviews'
 import { findParameter } from '@/shared/catalogue/standard-plan'
 import { kindOf } from '@/shared/columns/column-kinds'
 import { columnHeading } from '@/shared/columns/column-heading'
-import { isKnown } from '@/shared/cost/amount'
-import { amountIn, type AnsweredLine } from '@/shared/cost/cost-line'
+import type { AnsweredLine } from '@/shared/cost/cost-line'
 import type { ActionEntry, ConcessionEntry, Member } from '@/shared/gate/programme-state'
 import type { Nonconformity } from '@/shared/nonconformities/nonconformity'
 import type { Parameter } from '@/shared/plan/parameter'
 import type { Finding } from '@/shared/rules/finding'
 import type { AnyRule } from '@/shared/rules/rule'
+import { AMOUNT_COLUMNS } from '@/lib/exports/tables/amount-columns'
 
 /* Tables of what was specified, found and decided. */
 
@@ -126,8 +126,7 @@ export const costsTable = ({ state }: ProgrammeView): ExportTable =>
       textOf('Item', ({ action }) => action.itemKey),
       textOf('What', ({ line }) => line.kind),
       textOf('For', ({ line }) => line.per),
-      numberOf('At least', ({ line }) => endsOf(line)?.from),
-      numberOf('At most', ({ line }) => endsOf(line)?.to),
+      ...AMOUNT_COLUMNS,
       textOf('Alternative', ({ line }) => line.alternative),
     ],
     state.actions.flatMap((action) => (action.answer?.amounts ?? []).map((line) => ({ action, line }))),
@@ -198,9 +197,3 @@ export const membersTable = ({ state }: ProgrammeView): ExportTable =>
     ],
     state.members,
   )
-
-/** Undefined where the amount is not known. */
-function endsOf(line: AnsweredLine) {
-  const amount = amountIn(line)
-  return isKnown(amount) ? amount : undefined
-}

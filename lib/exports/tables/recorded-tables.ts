@@ -8,18 +8,18 @@ import {
   type ExportTable,
 } from '@/lib/exports/tables/export-table'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { memo } from '@/shared/memo'
 import { TEST_METHODS } from '@/shared/methods/test-methods'
 import { ownMember } from '@/shared/own-member'
-import { assembliesOnRecord, assemblyLife } from '@/shared/records/assembly-life'
+import { assembliesOnRecord, assemblyLife, type AssemblyLife } from '@/shared/records/assembly-life'
 import { findCharacteristic } from '@/shared/records/characteristics'
 import type { Inspection } from '@/shared/records/inspection'
 import type { Log } from '@/shared/records/log'
 import type { Lot, LotTest } from '@/shared/records/lot'
-import type { ProgrammeRecords } from '@/shared/records/programme-records'
 import type { RecordKind } from '@/shared/records/record-kind'
-import { RECORD_KINDS } from '@/shared/records/record-kinds'
+import { RECORD_KINDS, type RecordKindKey } from '@/shared/records/record-kinds'
 import type { Readings } from '@/shared/records/readings'
+import { everyLog, logOfCode } from '@/shared/records/every-log'
+import { recordsOfKind } from '@/shared/records/records-of-kind'
 
 /* Tables of what was recorded; undefined where nothing of that name is there. */
 
@@ -46,8 +46,16 @@ export const lotsTable = ({ state }: ProgrammeView): ExportTable =>
     state.facts.records.lots,
   )
 
-export const lotTestsTable = ({ state }: ProgrammeView): ExportTable =>
-  exportTable<{ lot: Lot; test: LotTest }>(
+interface TestedRow {
+  readonly lot: Lot
+  readonly test: LotTest
+}
+
+const testsOf = ({ state }: ProgrammeView): TestedRow[] =>
+  state.facts.records.lots.flatMap((lot) => lot.tests.map((test) => ({ lot, test })))
+
+export const lotTestsTable = (view: ProgrammeView): ExportTable =>
+  exportTable<TestedRow>(
     'lot-tests',
     [
       textOf('Lot', ({ lot }) => lot.code),
@@ -61,14 +69,12 @@ export const lotTestsTable = ({ state }: ProgrammeView): ExportTable =>
           .join('; '),
       ),
     ],
-    state.facts.records.lots.flatMap((lot) => lot.tests.map((test) => ({ lot, test }))),
+    testsOf(view),
   )
 
 /** The readings of one test of a lot, by the test's id. */
-export function testReadingsTable({ state }: ProgrammeView, id: string): ExportTable | undefined {
-  const found = state.facts.records.lots
-    .flatMap((lot) => lot.tests.map((test) => ({ lot, test })))
-    .find(({ test }) => test.id === id)
+export function testReadingsTable(view: ProgrammeView, id: string): ExportTable | undefined {
+  const found = testsOf(view).find(({ test }) => test.id === id)
   const method = found && ownMember(TEST_METHODS, found.test.method)
   if (!method) return undefined
   return exportTable(
@@ -89,12 +95,12 @@ export const logsTable = ({ state }: ProgrammeView): ExportTable =>
       numberOf('Readings', ({ readings }) => readings.count),
       instantOf('Newest', ({ readings: { count, columns } }) => columns['at']?.[count - 1]),
     ],
-    [...state.facts.records.logs.values()].flat(),
+    everyLog(state.facts.records),
   )
 
 /** The readings of one log, by its code. */
 export function logReadingsTable({ state }: ProgrammeView, code: string): ExportTable | undefined {
-  const log = [...state.facts.records.logs.values()].flat().find((one) => one.code === code)
+  const log = logOfCode(state.facts.records, code)
   const characteristic = log && findCharacteristic(log.characteristic)
   if (!characteristic) return undefined
   return exportTable(
@@ -111,8 +117,11 @@ export function logReadingsTable({ state }: ProgrammeView, code: string): Export
 export function recordsTable({ state }: ProgrammeView, key: string): ExportTable | undefined {
   const kind: RecordKind | undefined = ownMember(RECORD_KINDS, key)
   if (!kind) return undefined
-  const rows = (state.facts.records.byKind.get(key) ?? []) as readonly Readonly<Record<string, unknown>>[]
-  return exportTable(key, declaredColumns(kind.columns), rows)
+  return exportTable<Readonly<Record<string, unknown>>>(
+    key,
+    declaredColumns(kind.columns),
+    recordsOfKind(state.facts.records, kind.key as RecordKindKey),
+  )
 }
 
 export const inspectionsTable = ({ state }: ProgrammeView): ExportTable =>
@@ -147,33 +156,29 @@ export const defectsTable = ({ state }: ProgrammeView): ExportTable =>
     ),
   )
 
-/** Every assembly on record. What is on record of one is looked up when its row is asked for. */
-export const assembliesTable = ({ state: { facts } }: ProgrammeView): ExportTable => {
-  const lifeOf = memo((records: ProgrammeRecords, serial: string) => assemblyLife(records, serial), 1)
-  const life = (serial: string) => lifeOf(facts.records, serial)
-  return exportTable<string>(
+/** Every assembly on record, with what is on record of it. */
+export const assembliesTable = ({ state: { facts } }: ProgrammeView): ExportTable =>
+  exportTable<{ readonly serial: string; readonly life: AssemblyLife | undefined }>(
     'assemblies',
     [
-      textOf('Serial number', (serial) => serial),
-      textOf('Lots', (serial) =>
-        life(serial)
-          ?.lots.map(({ code }) => code)
-          .join('; '),
+      textOf('Serial number', ({ serial }) => serial),
+      textOf('Lots', ({ life }) => life?.lots.map(({ code }) => code).join('; ')),
+      numberOf('Inspections', ({ life }) => life?.inspections.length),
+      numberOf('Defects', ({ life }) =>
+        life?.inspections.reduce((sum, { defects }) => sum + defects.length, 0),
       ),
-      numberOf('Inspections', (serial) => life(serial)?.inspections.length),
-      numberOf('Defects', (serial) =>
-        life(serial)?.inspections.reduce((sum, { defects }) => sum + defects.length, 0),
-      ),
-      dayOf('First on record', (serial) => life(serial)?.events.find(({ on }) => on !== '')?.on),
-      dayOf('Last on record', (serial) => life(serial)?.events.findLast(({ on }) => on !== '')?.on),
+      dayOf('First on record', ({ life }) => life?.events.find(({ on }) => on !== '')?.on),
+      dayOf('Last on record', ({ life }) => life?.events.findLast(({ on }) => on !== '')?.on),
       numberOf(
         'Other records',
-        (serial) => life(serial)?.events.filter(({ from }) => from.kind === 'record').length,
+        ({ life }) => life?.events.filter(({ from }) => from.kind === 'record').length,
       ),
     ],
-    assembliesOnRecord(facts.records),
+    assembliesOnRecord(facts.records).map((serial) => ({
+      serial,
+      life: assemblyLife(facts.records, serial),
+    })),
   )
-}
 
 /** Readings as rows, each made when it is asked for. */
 function rowsOf({ count, columns }: Readings): readonly Readonly<Record<string, unknown>>[] {

@@ -3,7 +3,8 @@ import type { Chart, ChartKind } from '@/shared/statistics/charts/chart'
 import { chartInPhases } from '@/shared/statistics/charts/phases'
 import { withoutLimits } from '@/shared/statistics/charts/without-limits'
 import type { ChartChoice } from '../chart-choice'
-import { FEWEST_TO_CHART, phaseStarts, type Series } from '../chart-stretches'
+import { FEWEST_TO_CHART, phaseStarts } from '../chart-stretches'
+import type { Series } from '@/shared/logs/log-series'
 import { baselineFor } from '../fixed-limits'
 
 /** A chart of single readings. */

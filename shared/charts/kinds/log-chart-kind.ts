@@ -2,7 +2,7 @@ import type { Source } from '@/shared/sources/source'
 import type { RunRule } from '@/shared/statistics/run-rules/rule'
 import type { ChartChoice } from '../chart-choice'
 import type { ChartPanel } from '../chart-panel'
-import type { Series } from '../chart-stretches'
+import type { Series } from '@/shared/logs/log-series'
 
 /** One of the charts a log can have: how it is drawn, and in what words. Its label stands in CHART_OPTIONS. */
 export interface LogChartKind {

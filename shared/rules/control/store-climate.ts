@@ -3,7 +3,7 @@ import { storageTemperature } from '@/shared/plan/parameters/storage'
 import { addMonths } from '@/shared/quantity/calendar'
 import { formatQuantity } from '@/shared/quantity/format'
 import { storeClimate as characteristic } from '@/shared/records/characteristics/store-climate'
-import { columnSeries, type LogSeries } from '@/shared/logs/log-series'
+import { columnSeries, type Series } from '@/shared/logs/log-series'
 import type { Log } from '@/shared/records/log'
 import type { Lot } from '@/shared/records/lot'
 import { isUsable, lotName, aboutLot } from '@/shared/records/lot-identity'
@@ -133,11 +133,7 @@ interface MonthMean {
 }
 
 /** The month of the highest mean; undefined without readings. Instants ascend, so that a month's end is worked out once. */
-export function highestMonth({
-  instants,
-  values,
-  log = {},
-}: Pick<LogSeries, 'instants' | 'values'> & { readonly log?: Pick<Log, 'timeZone'> }): MonthMean | undefined {
+export function highestMonth({ instants, values, log = {} }: Series): MonthMean | undefined {
   let highest: MonthMean | undefined
   let from = 0
   while (from < values.length) {

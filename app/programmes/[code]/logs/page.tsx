@@ -7,12 +7,13 @@ import { machineTokens } from '@/lib/queries/machine-tokens'
 import { LogTable } from './log-table'
 import { Machines } from './machines'
 import { OpenLogForm } from './open-log'
+import { everyLog } from '@/shared/records/every-log'
 
 export const generateMetadata = programmeTitle(({ code }) => `Logs, ${code}`)
 
 /** The process characteristics that are logged, by line and machine. */
 export default programmePage(async ({ visit, code }) => {
-  const logs = [...visit.view.state.facts.records.logs.values()].flat()
+  const logs = everyLog(visit.view.state.facts.records)
   const tokens = await machineTokens(visit.view.state.programme.id)
   return (
     <ProgrammeSheet

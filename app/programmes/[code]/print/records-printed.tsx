@@ -5,18 +5,20 @@ import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { Inspection } from '@/shared/records/inspection'
+import { everyLog } from '@/shared/records/every-log'
 
 /** What the findings rest on: lots, logs and inspections. Their readings stay in the exports. */
 export function RecordsPrinted({ view }: { view: ProgrammeView }) {
-  const { lots, logs, inspections } = view.state.facts.records
-  const everyLog = [...logs.values()].flat()
+  const { records } = view.state.facts
+  const { lots, inspections } = records
+  const logs = everyLog(records)
   return (
     <>
       <Section heading="Lots">
         {lots.length > 0 ? <LotTable view={view} lots={lots} /> : <p>None received.</p>}
       </Section>
       <Section heading="Logs">
-        {everyLog.length > 0 ? <LogTable view={view} logs={everyLog} /> : <p>None opened.</p>}
+        {logs.length > 0 ? <LogTable view={view} logs={logs} /> : <p>None opened.</p>}
       </Section>
       <Section heading="Inspections">
         {inspections.length > 0 ? <InspectionTable inspections={inspections} /> : <p>None recorded.</p>}

@@ -8,6 +8,7 @@ import type { Log } from '@/shared/records/log'
 import type { Lot } from '@/shared/records/lot'
 import { methodName } from '@/shared/methods/test-methods'
 import type { RecordPart } from '@/shared/rules/record-source'
+import { everyLog } from '@/shared/records/every-log'
 
 const IN_SIGHT = 8
 
@@ -25,7 +26,7 @@ export function RecordsRead({ view, part }: { view: ProgrammeView; part: RecordP
     case 'logs':
       return <LogsRead code={code} logs={records.logs.get(part.of) ?? []} />
     case 'all logs':
-      return <LogsRead code={code} logs={[...records.logs.values()].flat()} />
+      return <LogsRead code={code} logs={everyLog(records)} />
     case 'inspections':
       return (
         <Newest of={records.inspections} noun="inspection">

@@ -3,6 +3,7 @@ import type { NonconformityPlace } from '@/shared/nonconformities/nonconformity'
 import type { RecordKindKey } from '@/shared/records/record-kinds'
 import { jointOfKey, type Subject } from '@/shared/reviews/subject'
 import { recordOfKey, subjectInWords } from '@/shared/reviews/subject-in-words'
+import { logOfCode } from '@/shared/records/every-log'
 
 /** What a new nonconformity can take from where it was found. */
 export interface FilledIn {
@@ -28,7 +29,7 @@ export function filledInFrom({ state, judgement }: ProgrammeView, source: Subjec
         : NOTHING
     }
     case 'log': {
-      const log = [...records.logs.values()].flat().find(({ code }) => code === source.key)
+      const log = logOfCode(records, source.key)
       return log ? { title, found: '', place: { line: `${log.line}, ${log.machine}` } } : NOTHING
     }
     case 'joint':
