@@ -19,7 +19,7 @@ const SHARED_LAYERS = [
   ['columns', 'materials', 'statistics'],
   ['methods', 'physics'],
   ['plan'],
-  ['board'],
+  ['board', 'works'],
   ['actor.ts', 'place.ts', 'records'],
   // What a rule is and how it is judged. The rules themselves come after the subjects they share with screens.
   ['rules'],

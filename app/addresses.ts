@@ -1,6 +1,7 @@
 import type { ProgrammeTable } from '@/lib/exports/tables/programme-tables'
 import type { Stage } from '@/shared/plan/stage'
 import type { Proposal } from '@/shared/rules/proposal'
+import type { WorksSubject } from '@/shared/works/works-kind'
 import type { WhyAbout } from '@/shared/why/step'
 
 /* Every address of the app, so that a link and its page cannot drift apart. */
@@ -33,6 +34,16 @@ export const auditAddress = (): string => '/audit'
 export const instrumentsTableAddress = (): string => '/instruments/table'
 /** Reads the rows of a table that was pasted or sent; takes a POST. */
 export const tableRowsAddress = (): string => '/tables/rows'
+
+/** What the works keep once for all programmes. */
+export const worksAddress = (): string => '/works'
+export const lineAddress = (line: string): string => `/works/lines/${encodeURIComponent(line)}`
+export const machineAddress = (machine: string): string => `/works/machines/${encodeURIComponent(machine)}`
+export const machineLogAddress = (machine: string, log: string): string =>
+  `${machineAddress(machine)}/logs/${encodeURIComponent(log)}`
+/** The trail of something of the works. */
+export const worksTrailAddress = ({ kind, code }: WorksSubject): string =>
+  `/works/trails/${kind}/${encodeURIComponent(code)}`
 
 const inProgramme = (code: string, rest = ''): string => `/programmes/${encodeURIComponent(code)}${rest}`
 

@@ -58,6 +58,16 @@ export function placeAddress(code: string, place: Place): string {
       return to.recordAddress(code, place.recordKind, place.record)
     case 'inspection':
       return to.inspectionAddress(code, place.inspection)
+    case 'programme lines':
+      return `${to.logsAddress(code)}#lines`
+    case 'works':
+      return to.worksAddress()
+    case 'line':
+      return to.lineAddress(place.line)
+    case 'machine':
+      return place.log === undefined
+        ? withPart(to.machineAddress(place.machine), place.part)
+        : withPart(to.machineLogAddress(place.machine, place.log), place.part)
     case 'instruments':
       return to.instrumentsAddress()
     case 'desk':

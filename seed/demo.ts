@@ -2,7 +2,9 @@ import { addInstruments } from '@/seed/instruments'
 import { tellLevelTransmitter } from '@/seed/level-transmitter'
 import { addDemoPeople } from '@/seed/people'
 import { tellPumpController } from '@/seed/pump-controller'
+import { Story } from '@/seed/story'
 import { tellValvePositioner } from '@/seed/valve-positioner'
+import { openWorks } from '@/seed/works'
 
 /**
  * The demo: an invented firm, its people, and three programmes made only
@@ -11,6 +13,7 @@ import { tellValvePositioner } from '@/seed/valve-positioner'
 export default async function seedDemo(): Promise<void> {
   const people = await addDemoPeople(new Date('2026-01-05T08:00:00Z'))
   const instruments = await addInstruments(people)
+  await openWorks(new Story(people, '', '2026-01-06'))
   await tellLevelTransmitter(people, instruments)
   await tellPumpController(people, instruments)
   await tellValvePositioner(people)

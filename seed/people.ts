@@ -13,24 +13,57 @@ export const DEMO_PEOPLE = {
     name: 'Ines Okafor',
     does: 'design engineer, leads LX-41',
     rights: 'member',
+    worksDepartment: 'design',
   },
-  tomas: { email: 'tomas@demo.invalid', name: 'Tomas Lindqvist', does: 'design engineer', rights: 'member' },
+  tomas: {
+    email: 'tomas@demo.invalid',
+    name: 'Tomas Lindqvist',
+    does: 'design engineer',
+    rights: 'member',
+    worksDepartment: 'design',
+  },
   petra: {
     email: 'petra@demo.invalid',
     name: 'Petra Vance',
     does: 'production supervisor',
     rights: 'member',
+    worksDepartment: 'production',
   },
-  goran: { email: 'goran@demo.invalid', name: 'Goran Eide', does: 'production, wave line', rights: 'member' },
-  quill: { email: 'quill@demo.invalid', name: 'Quill Amaro', does: 'quality engineer', rights: 'member' },
+  goran: {
+    email: 'goran@demo.invalid',
+    name: 'Goran Eide',
+    does: 'production, wave line',
+    rights: 'member',
+    worksDepartment: 'production',
+  },
+  quill: {
+    email: 'quill@demo.invalid',
+    name: 'Quill Amaro',
+    does: 'quality engineer',
+    rights: 'member',
+    worksDepartment: 'quality',
+  },
   sunniva: {
     email: 'sunniva@demo.invalid',
     name: 'Sunniva Brandt',
     does: 'quality, incoming parts',
     rights: 'member',
+    worksDepartment: 'quality',
   },
-  audun: { email: 'audun@demo.invalid', name: 'Audun Pell', does: 'auditor', rights: 'auditor' },
-  adela: { email: 'adela@demo.invalid', name: 'Adela Storm', does: 'administrator', rights: 'administrator' },
+  audun: {
+    email: 'audun@demo.invalid',
+    name: 'Audun Pell',
+    does: 'auditor',
+    rights: 'auditor',
+    worksDepartment: null,
+  },
+  adela: {
+    email: 'adela@demo.invalid',
+    name: 'Adela Storm',
+    does: 'administrator',
+    rights: 'administrator',
+    worksDepartment: null,
+  },
 } as const
 export type DemoPerson = keyof typeof DEMO_PEOPLE
 export type PersonIds = Readonly<Record<DemoPerson, string>>
@@ -42,11 +75,11 @@ export async function addDemoPeople(at: Date): Promise<PersonIds> {
   if (!administrator) throw new Error('The demo goes into an empty database; this one has people in it.')
   const passwordHash = await hashPassword(DEMO_PASSWORD)
   const ids: Record<string, string> = { adela: administrator.id }
-  for (const [key, { email, name, rights }] of Object.entries(others)) {
+  for (const [key, { email, name, rights, worksDepartment }] of Object.entries(others)) {
     const outcome = await perform(
       administrator.id,
       'add-person',
-      { email, name, rights, passwordHash },
+      { email, name, rights, worksDepartment, passwordHash },
       { key: randomUUID(), at },
     )
     if (!outcome.ok) throw new Error(`The demo could not add ${name}: ${outcome.message}`)

@@ -65,7 +65,13 @@ export class Story {
 
   /** Somebody of the story as the evidence store knows them: by whom and for which programme a file is sent. */
   async fileReader(who: DemoPerson): Promise<FileReader> {
-    return { personId: this.people[who], programmeId: await this.programmeId() }
+    return { personId: this.people[who], trailId: await this.programmeId() }
+  }
+
+  /** The same for what is sent of a machine of the works. */
+  async machineReader(who: DemoPerson, code: string): Promise<FileReader> {
+    const { id } = await database().machine.findUniqueOrThrow({ where: { code }, select: { id: true } })
+    return { personId: this.people[who], trailId: id }
   }
 
   private async programmeId(): Promise<string> {

@@ -22,6 +22,14 @@ export type Place =
   | { readonly kind: 'records'; readonly recordKind: string }
   | { readonly kind: 'record'; readonly recordKind: string; readonly record: string }
   | { readonly kind: 'inspection'; readonly inspection: string }
+  | { readonly kind: 'programme lines' }
   /* Outside any programme. */
-  | { readonly kind: 'instruments' | 'desk' | 'desk settings' }
+  | { readonly kind: 'line'; readonly line: string }
+  | {
+      readonly kind: 'machine'
+      readonly machine: string
+      readonly log?: string
+      readonly part?: 'signals' | 'tokens'
+    }
+  | { readonly kind: 'instruments' | 'desk' | 'desk settings' | 'works' }
   | { readonly kind: 'person'; readonly personId: string }

@@ -49,11 +49,15 @@ export function partRefusal(command: CommandName, actor: Actor): string | undefi
   if (rights.administrator) return actor.administrator ? undefined : `Only ${whoMay(rights)} may do this.`
   if (actor.administrator)
     return 'An administrator keeps people and instruments, and takes no part in a programme’s decisions.'
+  if (rights.scope === 'works' && actor.departments.length === 0) return NOT_OF_THE_WORKS
   if (rights.anyone) return undefined
   if (rights.lead && actor.leads) return undefined
   if (rights.departments?.some((department) => actor.departments.includes(department))) return undefined
   return `Only ${whoMay(rights)} may do this.`
 }
+
+export const NOT_OF_THE_WORKS =
+  'You belong to no department of the works, so you read what they keep and change nothing. An administrator can name your department.'
 
 export const NOT_A_MEMBER = 'You are not a member of this programme. Its lead can invite you.'
 
@@ -62,9 +66,10 @@ export const readRefusal = (actor: Actor): string | undefined =>
   actor.auditor || actor.leads || actor.departments.length > 0 ? undefined : NOT_A_MEMBER
 
 /** "the programme’s lead or quality", for refusals. */
-export function whoMay({ departments = [], lead, administrator }: Rights): string {
+export function whoMay({ scope, departments = [], lead, administrator }: Rights): string {
   if (administrator) return 'an administrator'
   const names = departments.map((department) => DEPARTMENT_NAMES[department].toLowerCase())
+  if (scope === 'works') names.push(`${names.pop() ?? 'nobody'} of the works`)
   const all = lead ? ['the programme’s lead', ...names] : names
   return all.length < 2 ? (all[0] ?? 'nobody') : `${all.slice(0, -1).join(', ')} or ${all.at(-1)}`
 }

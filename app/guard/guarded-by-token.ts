@@ -2,14 +2,12 @@ import { problem } from '@/app/api/problem'
 import { marked } from '@/app/guard/guard-of'
 import { callRate } from '@/lib/machines/call-rate'
 import { tokenHashFrom } from '@/lib/machines/machine-token'
-import { machineBehind } from '@/lib/queries/machine-tokens'
-
-type Machine = NonNullable<Awaited<ReturnType<typeof machineBehind>>>
+import { machineBehind, type MachineBehind } from '@/lib/queries/machine-tokens'
 
 const waitOf = callRate(Date.now)
 
 /** A route handler for machines: let in by the token they were given, not too often, before the call is read. */
-export const guardedByToken = (handle: (request: Request, machine: Machine) => Promise<Response>) =>
+export const guardedByToken = (handle: (request: Request, machine: MachineBehind) => Promise<Response>) =>
   marked(
     async (request: Request): Promise<Response> => {
       const tokenHash = tokenHashFrom(request.headers.get('authorization'))

@@ -26,5 +26,5 @@ export async function importerInto(
 /** Whose file it has to be. */
 export const fileReaderOf = ({ person, view }: Importer): FileReader => ({
   personId: person.personId,
-  programmeId: view.state.programme.id,
+  trailId: view.state.programme.id,
 })

@@ -26,7 +26,7 @@ export async function receiveCsv(
     if (!file) return refuse('Choose a CSV or XLSX file.')
     if (!/^text\//.test(file.mediaType) && file.mediaType !== CONTENT_KINDS.xlsx.mediaType)
       return refuse(`${file.fileName} is neither a CSV file nor an XLSX workbook.`)
-    await registerFile(file, { personId, programmeId: state.programme.id })
+    await registerFile(file, { personId, trailId: state.programme.id })
     const address = preview(file.sha256)
     return wantsJson ? Response.json({ address }) : see(address)
   } catch (error) {

@@ -3,20 +3,30 @@ import { standingIn, standInsOf } from '@/lib/programme/stand-ins'
 import type { Department } from '@/shared/plan/department'
 import type { Actor } from '@/shared/actor'
 import { Refused } from '@/shared/refused'
+import type { TrailKind } from '@/shared/works/works-kind'
 
-/** The person as the programme knows them on a day, 'YYYY-MM-DD', read where the decision is made. */
-export async function actorInProgramme(
+/**
+ * The person as what a command is about knows them on a day, 'YYYY-MM-DD', read where the decision is made: by their
+ * part in the programme, by their department in the works, or by their rights in the installation.
+ */
+export async function actorOn(
+  tx: Transaction,
+  personId: string,
+  { kind, id }: { readonly kind: TrailKind; readonly id: string },
+  today: string,
+): Promise<Actor> {
+  if (kind === 'programme' || kind === 'installation') return actorInProgramme(tx, personId, id, today)
+  const { worksDepartment, ...own } = await personRow(tx, personId)
+  return { personId, ...own, departments: worksDepartment === null ? [] : [worksDepartment], leads: false }
+}
+
+async function actorInProgramme(
   tx: Transaction,
   personId: string,
   programmeId: string,
   today: string,
 ): Promise<Actor> {
-  const person = await tx.person.findUnique({
-    where: { id: personId },
-    select: { name: true, auditor: true, administrator: true, disabledAt: true },
-  })
-  if (!person || person.disabledAt) throw new Refused('Your access has ended. Ask an administrator.')
-  const { name, auditor, administrator } = person
+  const { name, auditor, administrator } = await personRow(tx, personId)
   const { memberships, leads } = programmeId
     ? await partIn(tx, personId, programmeId)
     : { memberships: [], leads: false }
@@ -24,6 +34,16 @@ export async function actorInProgramme(
   const own: Actor = { personId, name, departments, leads, auditor, administrator }
   if (!programmeId || leads || departments.length > 0 || auditor || administrator) return own
   return standingIn(own, (await standInsOf(tx, personId, today)).get(programmeId))
+}
+
+async function personRow(tx: Transaction, personId: string) {
+  const person = await tx.person.findUnique({
+    where: { id: personId },
+    select: { name: true, auditor: true, administrator: true, disabledAt: true, worksDepartment: true },
+  })
+  if (!person || person.disabledAt) throw new Refused('Your access has ended. Ask an administrator.')
+  const { name, auditor, administrator } = person
+  return { name, auditor, administrator, worksDepartment: person.worksDepartment as Department | null }
 }
 
 async function partIn(tx: Transaction, personId: string, programmeId: string) {

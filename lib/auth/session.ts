@@ -7,6 +7,7 @@ import { endSessionOf, openSession, personOfSession } from '@/lib/auth/session-s
 import { noteSignOut } from '@/lib/auth/sign-in-log'
 import { visitorFrom } from '@/lib/auth/visitor'
 import { settings } from '@/lib/settings/settings'
+import type { Department } from '@/shared/plan/department'
 
 /** The person signed in, as the screens need to know them. */
 export interface SignedIn {
@@ -15,6 +16,8 @@ export interface SignedIn {
   readonly email: string
   readonly auditor: boolean
   readonly administrator: boolean
+  /** The department in which they belong to the works, if to any. */
+  readonly worksDepartment: Department | null
   readonly mustChangePassword: boolean
   /** Signs with a password; otherwise by a fresh sign-in at the identity provider. */
   readonly hasPassword: boolean
@@ -28,13 +31,14 @@ export const signedIn = cache(async (): Promise<SignedIn | undefined> => {
   if (!claims) return undefined
   const person = await personOfSession(claims)
   if (!person || oneTimePasswordIsOver(person, new Date())) return undefined
-  const { name, email, auditor, administrator, mustChangePassword } = person
+  const { name, email, auditor, administrator, worksDepartment, mustChangePassword } = person
   return {
     personId: person.id,
     name,
     email,
     auditor,
     administrator,
+    worksDepartment: worksDepartment as Department | null,
     mustChangePassword,
     hasPassword: person.passwordHash !== null,
     signedInAt: claims.signedInAt,

@@ -32,6 +32,12 @@ import { correctInspection } from '@/lib/commands/inspections/correct-inspection
 import { correctLot } from '@/lib/commands/lots/correct-lot'
 import { correctLotTest } from '@/lib/commands/lots/correct-lot-test'
 import { correctRecord } from '@/lib/commands/records/correct-record'
+import { closeLine } from '@/lib/commands/works/close-line'
+import { closeMachine } from '@/lib/commands/works/close-machine'
+import { leaveLine } from '@/lib/commands/works/leave-line'
+import { openLine } from '@/lib/commands/works/open-line'
+import { openMachine } from '@/lib/commands/works/open-machine'
+import { stateLine } from '@/lib/commands/works/state-line'
 import { closeReview } from '@/lib/commands/reviews/close-review'
 import { chooseDigest } from '@/lib/commands/desk/choose-digest'
 import { createCalendarAddress } from '@/lib/commands/desk/create-calendar-address'
@@ -136,6 +142,12 @@ const COMMANDS = {
   'hand-over-lead': handOverLead,
   'invite-member': inviteMember,
   'name-minutes': nameMinutes,
+  'open-line': openLine,
+  'close-line': closeLine,
+  'open-machine': openMachine,
+  'close-machine': closeMachine,
+  'state-line': stateLine,
+  'leave-line': leaveLine,
   'open-log': openLog,
   'open-nonconformity': openNonconformity,
   'open-option-study': openOptionStudy,

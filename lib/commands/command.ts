@@ -10,6 +10,7 @@ import type {
   SubjectOf,
 } from '@/shared/commands/all-faces'
 import type { JsonValue } from '@/shared/trail/canonical-json'
+import type { TrailKind } from '@/shared/works/works-kind'
 
 /** What the door hands to a command beside its input. */
 export interface Context {
@@ -20,6 +21,10 @@ export interface Context {
   readonly today: string
   /** The programme in question; the programme being opened for `open-programme`; '' outside any. */
   readonly programmeId: string
+  /** The id of what the command is about, a programme or something of the works, and so of its trail; '' for the installation. */
+  readonly trailId: string
+  /** What it is about: of something being opened the code is not known yet. */
+  readonly works: { readonly kind: TrailKind; readonly code: string }
   /** The trail as the command finds it. */
   readonly head: { readonly seq: number; readonly hash: string }
   readonly newId: () => string

@@ -3,6 +3,7 @@ import { DEPARTMENTS } from '@/shared/plan/department'
 import { numberWanted } from '@/shared/columns/number-wanted'
 import { STAGES } from '@/shared/plan/stage'
 import type { JsonValue } from '@/shared/trail/canonical-json'
+import { WORKS_KINDS } from '@/shared/works/works-kind'
 
 /* Pieces that many inputs share; each speaks to the person typing. */
 
@@ -22,6 +23,15 @@ export const line = (what: string, max = 200) =>
     .trim()
     .min(1, `${what} must be filled in.`)
     .max(max, `${what} has at most ${max} characters.`)
+
+/** The code or name that something of the works is called by: as typed, one space between words. */
+export const worksCode = (what: string) => line(what, 80).transform((code) => code.replace(/\s+/g, ' '))
+
+/** Something of the works, for what may be kept in a programme or there. */
+export const worksSubject = z.strictObject({
+  kind: z.enum(WORKS_KINDS, { error: 'Say of what of the works.' }),
+  code: line('The code', 80),
+})
 
 export const paragraph = (what: string) => line(what, 2000)
 

@@ -1,17 +1,17 @@
-import { randomUUID } from 'node:crypto'
 import { v7 } from 'uuid'
 import { commandNamed, type InputOf, type ResultOf } from '@/lib/commands/all-commands'
 import type { AnyCommand, Context } from '@/lib/commands/command'
 import type { Outcome } from '@/lib/commands/outcome'
 import { recallOutcome, rememberOutcome } from '@/lib/commands/idempotency'
+import { lockSubject } from '@/lib/commands/lock-subject'
 import { parseInput } from '@/lib/commands/parse-input'
 import { readResets } from '@/lib/auth/password-reset'
 import { verifySignature, type SignatureProof } from '@/lib/auth/signature'
-import { actorInProgramme } from '@/lib/auth/actor'
+import { actorOn } from '@/lib/auth/actor'
 import { dateAtWorks } from '@/lib/settings/works'
 import { inTransaction, type Transaction } from '@/lib/db/transaction'
 import { log } from '@/lib/log/log'
-import { INSTALLATION_TRAIL, lockTrail, openTrail, recordEntry } from '@/lib/trail/append-entry'
+import { openTrail, recordEntry } from '@/lib/trail/append-entry'
 import { publishHead } from '@/lib/trail/publish-head'
 import type { Actor } from '@/shared/actor'
 import { faceOf, type CommandName } from '@/shared/commands/all-faces'
@@ -79,17 +79,20 @@ async function performIn(
 ): Promise<Performed> {
   const now = at.toISOString()
   const today = dateAtWorks(at)
-  const { programmeId, head } = await lockSubject(tx, command.name, input)
+  const subject = await lockSubject(tx, command.name, input)
+  const { head } = subject
   const before = await recallOutcome(tx, personId, key, command.name, input)
   if (before) return { entry: undefined, outcome: before }
 
-  const actor = await actorInProgramme(tx, personId, programmeId, today)
+  const actor = await actorOn(tx, personId, subject, today)
   refuse(partRefusal(command.name, actor))
   const context: Context = {
     actor,
     now,
     today,
-    programmeId,
+    programmeId: subject.kind === 'programme' ? subject.id : '',
+    trailId: subject.id,
+    works: subject,
     head,
     // RFC 9562 version 7: of one command's rows the id tells the order, since all have one instant.
     newId: () => v7(),
@@ -100,9 +103,8 @@ async function performIn(
   const decision = command.decide(state as never, input as never, context)
   await command.apply(tx, decision.change as never, context)
 
-  const trailId = head.trailId === INSTALLATION_TRAIL && programmeId ? programmeId : head.trailId
-  const target = trailId === head.trailId ? head : { trailId, seq: 0, hash: '' }
-  if (target !== head) await openTrail(tx, trailId)
+  const target = subject.opens ? { trailId: subject.id, seq: 0, hash: '' } : head
+  if (subject.opens) await openTrail(tx, subject.id)
   const entry = await recordAll(tx, target, actor, now, [
     ...(decision.acts ?? []),
     { command: command.name, record: decision.record },
@@ -159,23 +161,4 @@ type Entry = Readonly<Record<string, JsonValue>>
 
 function refuse(refused: string | undefined): void {
   if (refused) throw new Refused(refused)
-}
-
-/**
- * Locks what the command is about: the programme it names, or the installation.
- * Opening a programme is serialised on the installation and starts a trail of its own.
- */
-async function lockSubject(tx: Transaction, name: CommandName, input: unknown) {
-  const { scope } = faceOf(name).may
-  if (scope !== 'programme' || name === 'open-programme') {
-    await openTrail(tx, INSTALLATION_TRAIL)
-    const head = await lockTrail(tx, INSTALLATION_TRAIL)
-    if (!head) throw new Error('The installation has no trail.')
-    return { programmeId: name === 'open-programme' ? randomUUID() : '', head }
-  }
-  const { programme: code } = input as { programme: string }
-  const programme = await tx.programme.findUnique({ where: { code }, select: { id: true } })
-  const head = programme && (await lockTrail(tx, programme.id))
-  if (!programme || !head) throw new Refused(`There is no programme ${code}.`)
-  return { programmeId: programme.id, head }
 }

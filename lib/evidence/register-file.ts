@@ -8,7 +8,7 @@ import type { StoredContent } from '@/lib/evidence/store'
  */
 export async function registerFile(
   { sha256, size, mediaType }: StoredContent,
-  { personId, programmeId }: FileReader,
+  { personId, trailId }: FileReader,
   at = new Date(),
 ): Promise<void> {
   await inTransaction(async (tx) => {
@@ -18,8 +18,8 @@ export async function registerFile(
       update: { storedAt: at },
     })
     await tx.upload.upsert({
-      where: { sha256_personId_programmeId: { sha256, personId, programmeId } },
-      create: { sha256, personId, programmeId, at },
+      where: { sha256_personId_trailId: { sha256, personId, trailId } },
+      create: { sha256, personId, trailId, at },
       update: { at },
     })
   })

@@ -7,7 +7,7 @@ import { LARGEST_BODY_BYTES, MAX_READINGS_A_CALL, pushEnvelope, readingSchema } 
 const stored = z.strictObject({
   log: z.string(),
   readings: z.number().int().describe('How many were stored.'),
-  trailEntry: z.number().int().describe('The entry of the programme’s trail that records it.'),
+  trailEntry: z.number().int().describe('The entry of the machine’s trail that records it.'),
 })
 
 const problem = z.object({
@@ -33,8 +33,7 @@ export function apiDocument() {
     info: {
       title: 'Liquidus: readings from machines',
       version: '1',
-      description:
-        'A machine adds readings to a log of its programme. All readings of a call are stored, or none.',
+      description: 'A machine adds readings to a log of its own. All readings of a call are stored, or none.',
     },
     servers: [{ url: '/' }],
     security: [{ machineToken: [] }],
@@ -99,7 +98,7 @@ export function apiDocument() {
         machineToken: {
           type: 'http',
           scheme: 'bearer',
-          description: 'Made on the programme’s page of logs, and shown there once.',
+          description: 'Made on the machine’s page, and shown there once.',
         },
       },
       schemas: {
@@ -114,8 +113,8 @@ export function apiDocument() {
 const REFUSALS = {
   '400': 'Something in the call is wrong; every fault by its path.',
   '401': 'No token, or one that is not known or was stopped.',
-  '404': 'There is no such log in the token’s programme.',
-  '409': 'The programme refuses it; the sentence says why.',
+  '404': 'The token’s machine has no such log.',
+  '409': 'The works refuse it; the sentence says why.',
   '413': 'The call is too large.',
   '415': 'The call is not JSON.',
   '429': 'Too many calls; Retry-After says how many seconds to wait.',

@@ -1,11 +1,9 @@
 import type { z } from 'zod'
 import { perform } from '@/lib/commands/perform'
-import { characteristicOfLog, type machineBehind } from '@/lib/queries/machine-tokens'
+import { logBehind, type MachineBehind } from '@/lib/queries/machine-tokens'
 import { nativeSha256 } from '@/lib/trail/native-sha256'
 import { findCharacteristic } from '@/shared/records/characteristics'
 import { pushEnvelope, readingSchema, readingsOf } from './push-schema'
-
-type Machine = NonNullable<Awaited<ReturnType<typeof machineBehind>>>
 
 /** What came of a call: stored, or why not, in a sentence and by the path of what is wrong. */
 export type Pushed =
@@ -22,14 +20,21 @@ const MAX_PROBLEMS = 50
  * Takes a machine's readings into its log, all or none, as the person who let the machine in.
  * The same call sent twice, or another with the same key, is stored once.
  */
-export async function pushReadings(machine: Machine, body: string, key: string | null): Promise<Pushed> {
+export async function pushReadings(
+  machine: MachineBehind,
+  body: string,
+  key: string | null,
+): Promise<Pushed> {
   const envelope = pushEnvelope.safeParse(parsedJson(body))
   if (!envelope.success) return unreadable(envelope.error)
   const { log, readings: sent } = envelope.data
-  const known = await characteristicOfLog(machine.programme.id, log)
-  const characteristic = known === undefined ? undefined : findCharacteristic(known)
-  if (!characteristic)
-    return { status: 404, message: `There is no log ${log} in programme ${machine.programme.code}.` }
+  const known = await logBehind(machine, log)
+  const characteristic = known && findCharacteristic(known.characteristic)
+  if (!known || !characteristic)
+    return {
+      status: 404,
+      message: `There is no log ${log} of ${machine.subject.kind} ${machine.subject.code}.`,
+    }
   const schema = readingSchema(characteristic)
   const problems: Record<string, string> = {}
   sent.forEach((reading, index) => {
@@ -44,8 +49,8 @@ export async function pushReadings(machine: Machine, body: string, key: string |
     machine.createdById,
     'add-readings',
     {
-      programme: machine.programme.code,
-      log,
+      machine: known.machine,
+      log: known.log,
       readings: readingsOf(sent),
       file: null,
       mapping: null,
@@ -75,8 +80,8 @@ const problemsOf = (error: z.ZodError, before: string): Record<string, string> =
   )
 
 /** A call's number as the door counts them (a UUID, version 8 of RFC 9562), from its key or its content. */
-function callNumber({ name, programme }: Machine, said: string): string {
-  const hex = nativeSha256(`machine call\n${programme.id}\n${name}\n${said}`)
+function callNumber({ name, trailId }: MachineBehind, said: string): string {
+  const hex = nativeSha256(`machine call\n${trailId}\n${name}\n${said}`)
   return [
     hex.slice(0, 8),
     hex.slice(8, 12),

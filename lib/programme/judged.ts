@@ -5,6 +5,7 @@ import { installationMark } from '@/lib/programme/installation-mark'
 import { judgeAndLog } from '@/lib/programme/judge-and-log'
 import { loadState } from '@/lib/programme/load-state'
 import { shareUnchanged } from '@/lib/programme/share-unchanged'
+import { worksMarkOf, worksMarks } from '@/lib/programme/works/works-mark'
 import { dateAtWorks } from '@/lib/settings/works'
 import type { Judgement } from '@/shared/gate/judgement'
 import type { ProgrammeState } from '@/shared/gate/programme-state'
@@ -17,9 +18,9 @@ export interface JudgedProgramme {
 }
 
 /**
- * Nothing changes a fact without an entry in a trail, so the newest hash of the
- * programme's trail and the installation's mark name the facts exactly: they
- * and the date are the key of this cache.
+ * Nothing changes a fact without an entry in a trail, so the newest hashes of the
+ * programme's trail and of the trails of the works that it rests on, and the
+ * installation's mark, name the facts exactly: they and the date are the key of this cache.
  */
 interface Kept {
   readonly key: string
@@ -31,21 +32,43 @@ const kept = new LRUCache<string, Kept>({ max: MAX_KEPT })
 /** The programme as it stands; undefined when there is none of that code. */
 export async function judgedProgramme(code: string, now = new Date()): Promise<JudgedProgramme | undefined> {
   const today = dateAtWorks(now)
-  const asked = database().$queryRaw<{ id: string; seq: number; hash: string }[]>`
+  const asked = database().$queryRaw<ProgrammeHead[]>`
     SELECT p."id"::text AS "id", t."seq", t."headHash" AS "hash"
     FROM "Programme" p JOIN "Trail" t ON t."id" = p."id"::text WHERE p."code" = ${code}`
-  const [[row], installation] = await Promise.all([asked, installationMark()])
-  return row && judgedAt(row.id, { seq: row.seq, hash: row.hash }, installation, today)
+  const [[row], installation, works] = await Promise.all([asked, installationMark(), worksMarkOf(code)])
+  return row && judgedAt(row, { installation, works }, today)
 }
 
-/** The same for several programmes at once, whose heads were read together. */
-export function judgedAt(
-  id: string,
-  head: { seq: number; hash: string },
-  installation: string,
+/** Where a programme's trail ends. */
+export interface ProgrammeHead {
+  readonly id: string
+  readonly seq: number
+  readonly hash: string
+}
+
+/** The same for several programmes at once, whose heads were read together; in their order. */
+export async function judgedProgrammes(
+  heads: readonly ProgrammeHead[],
+  today: string,
+): Promise<JudgedProgramme[]> {
+  const [installation, works] = await Promise.all([installationMark(), worksMarks(heads.map(({ id }) => id))])
+  return Promise.all(
+    heads.map((head) => judgedAt(head, { installation, works: works.get(head.id) ?? '' }, today)),
+  )
+}
+
+interface Marks {
+  readonly installation: string
+  readonly works: string
+}
+
+function judgedAt(
+  { id, seq, hash }: ProgrammeHead,
+  { installation, works }: Marks,
   today: string,
 ): Promise<JudgedProgramme> {
-  const key = `${head.hash} ${installation} ${today}`
+  const head = { seq, hash }
+  const key = `${hash} ${installation} ${works} ${today}`
   const known = kept.get(id)
   if (known?.key === key) return known.judged
   const judged = judgeAgain(id, head, today, known?.judged)

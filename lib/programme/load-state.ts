@@ -7,15 +7,18 @@ import {
   concessionEntry,
   gateSignatureEntry,
   inspectionOf,
-  logOf,
   lotOf,
   type Named,
 } from '@/lib/programme/rows'
+import { logFor } from '@/lib/programme/works/readings-of-logs'
+import { loadBatches, loadLogs } from '@/lib/programme/works/shared-logs'
+import { loadRecords, recordsHere } from '@/lib/programme/works/shared-records'
 import type { ProgrammeState } from '@/shared/gate/programme-state'
 import type { Department } from '@/shared/plan/department'
 import type { LessonRef } from '@/shared/plan/lesson-ref'
 import type { Authority } from '@/shared/plan/requirement'
 import { groupedBy } from '@/shared/grouped-by'
+import type { SolderingRun } from '@/shared/records/soldering-work'
 
 /** Reads all facts of one programme, a bounded number of statements whatever its size. */
 export async function loadState(
@@ -24,47 +27,50 @@ export async function loadState(
   today: string,
 ): Promise<ProgrammeState> {
   const own = { where: { programmeId } }
+  const ofItsTrail = { where: { trailId: programmeId } }
+  const ofItsTrailInForce = { where: { trailId: programmeId, withdrawnAt: null } }
   const inForce = { where: { programmeId, withdrawnAt: null } }
   const inOrder = { orderBy: [{ at: 'asc' as const }, { id: 'asc' as const }] }
-  const [programme, memberships, people, planRows, revisions, requirements, evidence] = await Promise.all([
-    db.programme.findUniqueOrThrow({
-      where: { id: programmeId },
-      select: { id: true, code: true, title: true, leadId: true },
-    }),
-    db.membership.findMany({
-      ...own,
-      select: { personId: true, department: true },
-      orderBy: [{ department: 'asc' }, { since: 'asc' }],
-    }),
-    db.person.findMany({ select: { id: true, name: true } }),
-    db.planItem.findMany({ ...own, orderBy: { position: 'asc' } }),
-    db.revision.findMany({
-      ...own,
-      orderBy: [{ parameter: 'asc' }, { number: 'desc' }],
-      distinct: ['parameter'],
-    }),
-    db.requirement.findMany({ ...inForce, ...inOrder }),
-    // Pictures of what is no item are shown where they belong, and nothing rests on them.
-    db.evidence.findMany({
-      where: { programmeId, withdrawnAt: null, itemKey: { not: null } },
-      ...inOrder,
-    }),
-  ])
-  const [lots, lotTests, logs, batches, inspections, instruments, records, corrections] = await Promise.all([
-    db.lot.findMany({ ...own, ...inOrder }),
-    db.lotTest.findMany({ ...inForce, ...inOrder }),
-    db.log.findMany({ ...own, ...inOrder }),
-    db.readingBatch.findMany({ ...own, ...inOrder, select: { id: true, lotTestId: true, logId: true } }),
+  const [programme, memberships, people, planRows, revisions, requirements, evidence, logs] =
+    await Promise.all([
+      db.programme.findUniqueOrThrow({
+        where: { id: programmeId },
+        select: { id: true, code: true, title: true, leadId: true },
+      }),
+      db.membership.findMany({
+        ...own,
+        select: { personId: true, department: true },
+        orderBy: [{ department: 'asc' }, { since: 'asc' }],
+      }),
+      db.person.findMany({ select: { id: true, name: true } }),
+      db.planItem.findMany({ ...own, orderBy: { position: 'asc' } }),
+      db.revision.findMany({
+        ...own,
+        orderBy: [{ parameter: 'asc' }, { number: 'desc' }],
+        distinct: ['parameter'],
+      }),
+      db.requirement.findMany({ ...inForce, ...inOrder }),
+      // Pictures of what is no item are shown where they belong, and nothing rests on them.
+      db.evidence.findMany({
+        where: { trailId: programmeId, withdrawnAt: null, itemKey: { not: null } },
+        ...inOrder,
+      }),
+      loadLogs(db, programmeId),
+    ])
+  const [lots, lotTests, batches, inspections, instruments, loadedRecords] = await Promise.all([
+    db.lot.findMany({ ...ofItsTrail, ...inOrder }),
+    db.lotTest.findMany({ ...ofItsTrailInForce, ...inOrder }),
+    loadBatches(db, programmeId),
     db.inspection.findMany({ ...inForce, ...inOrder }),
     db.instrument.findMany({ orderBy: { tag: 'asc' } }),
-    db.record.findMany({ ...inForce, ...inOrder, select: { id: true, kind: true, data: true } }),
-    db.correction.findMany({
-      ...own,
-      orderBy: [{ subjectId: 'asc' }, { number: 'desc' }],
-      distinct: ['subjectId'],
-      select: { subjectId: true, values: true },
-    }),
+    loadRecords(db, programmeId, logs),
   ])
+  const records = recordsHere(loadedRecords, logs, programme)
+  const corrections = await loadCorrections(
+    db,
+    programmeId,
+    records.filter(({ trailId }) => trailId !== programmeId).map(({ id }) => id),
+  )
   const corrected = new Map(corrections.map(({ subjectId, values }) => [subjectId, values as object]))
   const asCorrected = <Row extends { readonly id: string }>(row: Row): Row => ({
     ...row,
@@ -79,6 +85,8 @@ export async function loadState(
   ])
   const filesOf = groupedBy(answerFiles, ({ action }) => action)
   const readings = await loadReadings(db, batches)
+  const byKind = recordsByKind(records, corrected)
+  const runs = (byKind.get('soldering-run') ?? []) as unknown as readonly SolderingRun[]
   const nameOf: Named = (id) => people.find((person) => person.id === id)?.name ?? 'somebody unknown'
 
   return {
@@ -119,7 +127,7 @@ export async function loadState(
           ),
         ),
         logs: groupedBy(
-          logs.map((log) => logOf(log, readings)),
+          logs.map((log) => logFor(log, { programme, runs, readings })),
           ({ characteristic }) => characteristic,
         ),
         inspections: inspections.map((row) => inspectionOf(asCorrected(row))),
@@ -132,7 +140,7 @@ export async function loadState(
           certificate,
           outOfUse,
         })),
-        byKind: recordsByKind(records, corrected),
+        byKind,
       },
       today,
     },
@@ -166,6 +174,15 @@ export async function loadState(
     gateSignatures: gateSignatures.map(gateSignatureEntry),
   }
 }
+
+/** The newest correction of each thing recorded in the programme, and of those of other trails that are named. */
+const loadCorrections = (db: PrismaClient | Transaction, trailId: string, others: readonly string[]) =>
+  db.correction.findMany({
+    where: { OR: [{ trailId }, { subjectId: { in: [...others] } }] },
+    orderBy: [{ subjectId: 'asc' }, { number: 'desc' }],
+    distinct: ['subjectId'],
+    select: { subjectId: true, values: true },
+  })
 
 /** A record's values are one member of its row: a correction stands for all of them. */
 function recordsByKind(

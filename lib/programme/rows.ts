@@ -4,11 +4,10 @@ import type {
   Concession,
   GateSignature,
   Inspection as InspectionRow,
-  Log as LogRow,
   Lot as LotRow,
   LotTest as LotTestRow,
 } from '@/lib/db/generated/client'
-import { dateAtWorks, works } from '@/lib/settings/works'
+import { dateAtWorks } from '@/lib/settings/works'
 import type { BatchReadings } from '@/lib/programme/readings-cache'
 import type { DepartureBounds } from '@/shared/gate/deviation-permit'
 import { answerOf, type ActionAnswer, type FirstAnswer } from '@/shared/gate/action-answer'
@@ -23,7 +22,6 @@ import type { LotKind } from '@/shared/methods/lot-kind'
 import type { Department } from '@/shared/plan/department'
 import type { Stage } from '@/shared/plan/stage'
 import type { Defect, Inspection } from '@/shared/records/inspection'
-import type { Log } from '@/shared/records/log'
 import type { Lot, LotStorage, LotTest } from '@/shared/records/lot'
 
 /** The name of a person by id. */
@@ -53,17 +51,6 @@ const lotTestOf = (row: LotTestRow, readings: BatchReadings): LotTest => ({
   instrumentId: row.instrumentId,
   conditions: row.conditions as LotTest['conditions'],
   readings: readings.ofTest(row.id),
-})
-
-export const logOf = (row: LogRow, readings: BatchReadings): Log => ({
-  id: row.id,
-  code: row.code,
-  characteristic: row.characteristic,
-  timeZone: works().timeZone,
-  line: row.line,
-  machine: row.machine,
-  instrumentId: row.instrumentId,
-  readings: readings.ofLog(row.id),
 })
 
 export const inspectionOf = (row: InspectionRow): Inspection => ({

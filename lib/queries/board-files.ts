@@ -24,7 +24,9 @@ export async function findBoardArchive(
 ): Promise<BoardArchive | undefined> {
   if (!isUuid(evidenceId)) return undefined
   const db = database()
-  const evidence = await db.evidence.findFirst({ where: { id: evidenceId, programmeId, withdrawnAt: null } })
+  const evidence = await db.evidence.findFirst({
+    where: { id: evidenceId, trailId: programmeId, withdrawnAt: null },
+  })
   if (!evidence?.sha256) return undefined
   const [stored, confirmation] = await Promise.all([
     db.storedFile.findUnique({ where: { sha256: evidence.sha256 } }),

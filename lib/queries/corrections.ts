@@ -2,13 +2,12 @@ import { database } from '@/lib/db/client'
 import { groupedBy } from '@/shared/grouped-by'
 import type { CorrectedValues, Correction } from '@/shared/records/correction'
 
-/** The corrections of some subjects of a programme, oldest first, by the subject's id; one statement. */
+/** The corrections of some subjects, oldest first, by the subject's id; one statement. */
 export async function correctionsOf(
-  programmeId: string,
   subjectIds: readonly string[],
 ): Promise<ReadonlyMap<string, readonly Correction[]>> {
   const rows = await database().correction.findMany({
-    where: { programmeId, subjectId: { in: [...subjectIds] } },
+    where: { subjectId: { in: [...subjectIds] } },
     orderBy: [{ subjectId: 'asc' }, { number: 'asc' }],
   })
   return groupedBy(

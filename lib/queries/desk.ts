@@ -1,7 +1,6 @@
 import { database } from '@/lib/db/client'
 import type { SignedIn } from '@/lib/auth/session'
-import { installationMark } from '@/lib/programme/installation-mark'
-import { judgedAt } from '@/lib/programme/judged'
+import { judgedProgrammes, type ProgrammeHead } from '@/lib/programme/judged'
 import { standInsOf, standingIn } from '@/lib/programme/stand-ins'
 import { commentsFor, type CommentForMe } from '@/lib/queries/comments'
 import { lessonsToDecide } from '@/lib/queries/lessons'
@@ -34,32 +33,26 @@ export interface Desk {
 /** Whose desk it is, as far as it matters. */
 export type DeskOwner = Pick<SignedIn, 'personId' | 'name' | 'auditor' | 'administrator'>
 
-interface HeadRow {
-  readonly id: string
-  readonly seq: number
-  readonly hash: string
-}
-
 /** What lies on a person's desk; a few statements, and more only for programmes that changed. */
 export async function deskOf(person: DeskOwner, now = new Date()): Promise<Desk> {
   const today = dateAtWorks(now)
   const standIns = await standInsOf(database(), person.personId, today)
-  const [heads, installation, lessons, comments] = await Promise.all([
-    database().$queryRaw<HeadRow[]>`
+  const [heads, lessons, comments] = await Promise.all([
+    database().$queryRaw<ProgrammeHead[]>`
       SELECT t."id", t."seq", t."headHash" AS "hash" FROM "Trail" t
       WHERE t."id" IN (SELECT "programmeId"::text FROM "Membership" WHERE "personId" = ${person.personId}::uuid)
          OR t."id" = ANY(${[...standIns.keys()]})`,
-    installationMark(),
     lessonsToDecide(person.personId),
     commentsFor(person.personId),
   ])
-  const nonconformities = await nonconformitiesAtWork(heads.map(({ id }) => id))
-  const parts = await Promise.all(
-    heads.map(async ({ id, ...head }) => {
-      const judged = await judgedAt(id, head, installation, today)
-      return { judged, actor: standingIn(actorFrom(judged, person), standIns.get(id)) }
-    }),
-  )
+  const [nonconformities, all] = await Promise.all([
+    nonconformitiesAtWork(heads.map(({ id }) => id)),
+    judgedProgrammes(heads, today),
+  ])
+  const parts = all.map((judged) => ({
+    judged,
+    actor: standingIn(actorFrom(judged, person), standIns.get(judged.state.programme.id)),
+  }))
   const lines = parts.flatMap(({ judged: { state, judgement }, actor }) =>
     deskEntriesOf(actor, state, judgement, nonconformities.get(state.programme.id)).map((entry) => ({
       ...entry,

@@ -21,12 +21,12 @@ export const readInstrumentUse = ({ personId, auditor }: SignedIn) =>
     ), uses AS (
       SELECT readable."code", "LotTest"."instrumentId", false AS studied
       FROM readable
-      JOIN "LotTest" ON "LotTest"."programmeId" = readable."id"
+      JOIN "LotTest" ON "LotTest"."trailId" = readable."id"
       WHERE "LotTest"."instrumentId" IS NOT NULL AND "LotTest"."withdrawnAt" IS NULL
       UNION ALL
       SELECT readable."code", "Instrument"."id", true
       FROM readable
-      JOIN "Record" ON "Record"."programmeId" = readable."id" AND "Record"."kind" = 'gauge-reading'
+      JOIN "Record" ON "Record"."trailId" = readable."id" AND "Record"."kind" = 'gauge-reading'
       JOIN "Instrument" ON "Instrument"."tag" = "Record"."data" ->> 'instrumentTag'
       WHERE "Record"."withdrawnAt" IS NULL
     )

@@ -26,23 +26,21 @@ export async function readOrigins(
   { parameters, limits, rows }: OriginsAsked,
 ): Promise<Origins> {
   const db = database()
-  const own = {
-    where: { programmeId, id: { in: [...rows] } },
-    select: { id: true, addedById: true, at: true },
-  }
+  const named = { id: { in: [...rows] } }
+  const select = { id: true, addedById: true, at: true } as const
   const [revisions, requirements, lots, tests, logs, inspections, records, batches] = await Promise.all([
     db.revision.findMany({
       where: { programmeId, parameter: { in: [...parameters] } },
       orderBy: [{ parameter: 'asc' }, { number: 'desc' }],
     }),
     db.requirement.findMany({ where: { programmeId, limit: { in: [...limits] } } }),
-    db.lot.findMany(own),
-    db.lotTest.findMany(own),
-    db.log.findMany(own),
-    db.inspection.findMany(own),
-    db.record.findMany(own),
+    db.lot.findMany({ where: named, select }),
+    db.lotTest.findMany({ where: named, select }),
+    db.log.findMany({ where: named, select }),
+    db.inspection.findMany({ where: { programmeId, ...named }, select }),
+    db.record.findMany({ where: named, select }),
     db.readingBatch.findMany({
-      where: { programmeId, OR: [{ lotTestId: { in: [...rows] } }, { logId: { in: [...rows] } }] },
+      where: { OR: [{ lotTestId: { in: [...rows] } }, { logId: { in: [...rows] } }] },
       orderBy: [{ at: 'asc' }, { id: 'asc' }],
       select: {
         id: true,
@@ -63,7 +61,7 @@ export async function readOrigins(
     ]),
     readOptionStudies(programmeId),
     loadChangeNotices(db, programmeId),
-    correctionsOf(programmeId, rows),
+    correctionsOf(rows),
   ])
   return {
     revisions: groupedBy(

@@ -16,7 +16,12 @@ export interface Picture {
 /** The pictures of a programme that belong to no item, of one kind, oldest first; two statements. */
 export async function readPictures(programmeId: string, kind: Pictured['kind']): Promise<Picture[]> {
   const rows = await database().evidence.findMany({
-    where: { programmeId, itemKey: null, withdrawnAt: null, about: { path: ['kind'], equals: kind } },
+    where: {
+      trailId: programmeId,
+      itemKey: null,
+      withdrawnAt: null,
+      about: { path: ['kind'], equals: kind },
+    },
     orderBy: [{ at: 'asc' }, { id: 'asc' }],
     take: 500,
   })

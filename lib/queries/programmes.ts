@@ -1,8 +1,7 @@
 import { database } from '@/lib/db/client'
 import type { SignedIn } from '@/lib/auth/session'
 import type { Prisma } from '@/lib/db/generated/client'
-import { installationMark } from '@/lib/programme/installation-mark'
-import { judgedAt, type JudgedProgramme } from '@/lib/programme/judged'
+import { judgedProgrammes, type JudgedProgramme, type ProgrammeHead } from '@/lib/programme/judged'
 import { standInsOf } from '@/lib/programme/stand-ins'
 import { dateAtWorks } from '@/lib/settings/works'
 
@@ -11,12 +10,6 @@ export const PROGRAMMES_A_PAGE = 20
 export interface ProgrammesPage {
   readonly programmes: readonly JudgedProgramme[]
   readonly found: number
-}
-
-interface HeadRow {
-  readonly id: string
-  readonly seq: number
-  readonly hash: string
 }
 
 /** One page of the programmes a person may read, newest opened first: five statements, and more only for those that changed. */
@@ -29,7 +22,7 @@ export async function readProgrammes(
   const own = person.auditor ? {} : await ownOf(person.personId, dateAtWorks(now))
   const contains = { contains: text, mode: 'insensitive' } as const
   const where = { AND: [own, text ? { OR: [{ code: contains }, { title: contains }] } : {}] }
-  const [rows, found, installation] = await Promise.all([
+  const [rows, found] = await Promise.all([
     database().programme.findMany({
       where,
       orderBy: [{ openedAt: 'desc' }, { code: 'asc' }],
@@ -38,19 +31,13 @@ export async function readProgrammes(
       select: { id: true },
     }),
     database().programme.count({ where }),
-    installationMark(),
   ])
   const ids = rows.map(({ id }) => id)
   const heads = await database().$queryRaw<
-    HeadRow[]
+    ProgrammeHead[]
   >`SELECT "id", "seq", "headHash" AS "hash" FROM "Trail" WHERE "id" = ANY(${ids})`
-  const today = dateAtWorks(now)
-  const programmes = await Promise.all(
-    ids.flatMap((id) => {
-      const head = heads.find((entry) => entry.id === id)
-      return head ? [judgedAt(id, { seq: head.seq, hash: head.hash }, installation, today)] : []
-    }),
-  )
+  const inOrder = ids.flatMap((id) => heads.filter((head) => head.id === id))
+  const programmes = await judgedProgrammes(inOrder, dateAtWorks(now))
   return { programmes, found }
 }
 

@@ -12,7 +12,7 @@ export async function recordAuthors(
   kinds: readonly string[],
 ): Promise<ReadonlyMap<string, RecordAuthor>> {
   const rows = await database().record.findMany({
-    where: { programmeId, kind: { in: [...kinds] }, withdrawnAt: null },
+    where: { trailId: programmeId, kind: { in: [...kinds] }, withdrawnAt: null },
     select: { id: true, addedById: true, at: true },
   })
   const people = await database().person.findMany({

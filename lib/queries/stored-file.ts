@@ -5,9 +5,10 @@ import { isUuid } from '@/lib/queries/from-address'
 /** The stored file behind a piece of evidence of this programme, withdrawn or not, or behind a file of an answer. */
 export async function readStoredFile(programmeId: string, id: string) {
   if (!isUuid(id)) return undefined
-  const named = { where: { id, programmeId }, select: { sha256: true, fileName: true } }
+  const select = { sha256: true, fileName: true } as const
   const evidence =
-    (await database().evidence.findFirst(named)) ?? (await database().answerFile.findFirst(named))
+    (await database().evidence.findFirst({ where: { id, trailId: programmeId }, select })) ??
+    (await database().answerFile.findFirst({ where: { id, programmeId }, select }))
   if (!evidence?.sha256) return undefined
   const stored = await database().storedFile.findUnique({ where: { sha256: evidence.sha256 } })
   return stored

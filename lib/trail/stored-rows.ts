@@ -7,15 +7,15 @@ import { readingsAsCompared } from '@/shared/stored/writes/reading-writes'
 const ROWS_AT_ONCE = 200
 
 /**
- * The rows of a table that belong to a programme, or all of them, in pages by the table's key.
+ * The rows of a table of which a trail's entries speak, or all of them, in pages by the table's key.
  * Readings are hashed by the database: a batch may hold a million.
  */
 export async function* storedRows(
   reader: RowReader,
   table: TableName,
-  programmeId: string | undefined,
+  trailId: string | undefined,
 ): AsyncGenerator<StoredRow[]> {
-  const { key, columns, programme } = coveredTable(table)
+  const { key, columns, owner } = coveredTable(table)
   const keys = key.map(quoted).join(', ')
   const selected = columns.map((column) => EXPRESSIONS[`${table}.${column}`] ?? quoted(column)).join(', ')
   let after: readonly unknown[] = []
@@ -23,7 +23,7 @@ export async function* storedRows(
     const parameters: unknown[] = []
     const place = (value: unknown): string => `$${parameters.push(value)}`
     const conditions = [
-      ...(programme ? [`${quoted(programme)} = ${place(programmeId)}`] : []),
+      ...(owner ? [`${quoted(owner)} = ${place(trailId)}`] : []),
       ...(after.length > 0 ? [`(${keys}) > (${after.map(place).join(', ')})`] : []),
     ]
     const where = conditions.length > 0 ? `WHERE ${conditions.join(' AND ')}` : ''

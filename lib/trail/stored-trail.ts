@@ -1,8 +1,11 @@
 import type { RowReader } from '@/lib/db/row-reader'
 import { isUuid } from '@/lib/queries/from-address'
+import { WORKS_TABLES } from '@/lib/trail/works-tables'
+import { INSTALLATION_TRAIL } from '@/lib/trail/append-entry'
 import type { BundleGate } from '@/shared/trail/bundle'
 import type { TrailEntry } from '@/shared/trail/entry'
 import type { TrailEnd } from '@/shared/trail/trail-end'
+import type { TrailKind } from '@/shared/works/works-kind'
 
 const ENTRIES_AT_ONCE = 200
 /** The largest number that the column holds. */
@@ -28,6 +31,20 @@ export async function* trailEntries(
     after = entries.at(-1)?.seq ?? after
     if (entries.length < ENTRIES_AT_ONCE) return
   }
+}
+
+/** What a trail is about; of a programme, where nothing says any more. */
+export async function kindOfTrail(reader: RowReader, trailId: string): Promise<TrailKind> {
+  if (trailId === INSTALLATION_TRAIL) return 'installation'
+  if (!isUuid(trailId)) return 'programme'
+  const things = Object.entries(WORKS_TABLES).map(
+    ([kind, table]) => `UNION ALL SELECT '${kind}' FROM "${table}" WHERE "id" = $1::uuid`,
+  )
+  const [row] = await reader.rows<{ kind: TrailKind }>(
+    `SELECT "kind" FROM "TrailSubject" WHERE "id" = $1::uuid ${things.join(' ')} LIMIT 1`,
+    [trailId],
+  )
+  return row?.kind ?? 'programme'
 }
 
 /** Where the trail says that it ends. */

@@ -5,7 +5,7 @@ import { INSTALLATION_TRAIL } from '@/lib/trail/append-entry'
 import { nativeSha256 } from '@/lib/trail/native-sha256'
 import { fileState, registeredFiles } from '@/lib/trail/stored-files'
 import { storedRows } from '@/lib/trail/stored-rows'
-import { gatesOf, trailEnd, trailEntries } from '@/lib/trail/stored-trail'
+import { gatesOf, kindOfTrail, trailEnd, trailEntries } from '@/lib/trail/stored-trail'
 import { isUuid } from '@/lib/queries/from-address'
 import { gateSeals } from '@/shared/trail/bundle'
 import type { FileState, RegisteredFile } from '@/shared/stored/compare-files'
@@ -32,13 +32,10 @@ export async function* verifyStored(
   trailId: string,
   seen: FilesSeen = new Map(),
 ): AsyncGenerator<VerificationStep> {
-  const comparison = new StoredComparison(
-    nativeSha256,
-    trailId === INSTALLATION_TRAIL ? 'installation' : 'programme',
-  )
   const snapshot = await openSnapshot()
   let chain: TrailVerdict
   let registered: ReadonlyMap<string, RegisteredFile>
+  const comparison = new StoredComparison(nativeSha256, await kindOfTrail(snapshot, trailId))
   try {
     chain = yield* verifyChain(snapshot, trailId, comparison)
     await compareTables(snapshot, trailId, comparison)
@@ -89,11 +86,11 @@ async function compareTables(
   trailId: string,
   comparison: StoredComparison,
 ): Promise<void> {
-  const programmeId = programmeOf(trailId)
+  const owner = isUuid(trailId) ? trailId : undefined
   for (const table of comparison.tables()) {
-    // A trail that is named by no programme's id can have no programme's rows.
-    if (trailId === INSTALLATION_TRAIL || programmeId !== undefined)
-      for await (const rows of storedRows(snapshot, table, programmeId)) comparison.takeRows(table, rows)
+    // A trail that is named by no id can have no rows of its own.
+    if (trailId === INSTALLATION_TRAIL || owner !== undefined)
+      for await (const rows of storedRows(snapshot, table, owner)) comparison.takeRows(table, rows)
     comparison.endTable(table)
   }
 }
@@ -123,5 +120,3 @@ function breather(): () => Promise<void> | undefined {
     })
   }
 }
-
-const programmeOf = (trailId: string): string | undefined => (isUuid(trailId) ? trailId : undefined)

@@ -1,4 +1,4 @@
-import { storeText } from '@/seed/attach-file'
+import { storeTextFor } from '@/seed/attach-file'
 import { logsAt } from '@/seed/level-transmitter/logs'
 import { ASSEMBLIES_A_DAY, DAYS } from '@/seed/level-transmitter/days'
 import { serials } from '@/seed/level-transmitter/serials'
@@ -127,18 +127,18 @@ async function keepLogs(story: Story, instruments: Readonly<Record<string, strin
   const analyses = ANALYSES.map((day) => Date.parse(`${day}T09:00:00Z`))
   const store = Array.from({ length: 47 }, (_, day) => Date.parse(`${addDays('2026-02-16', day)}T07:00:00Z`))
   for (const { code, characteristic, machine, instrument, rows } of logsAt({ instants, analyses, store })) {
-    await story.do('goran', 'open-log', {
+    await story.act('goran', 'open-log', {
+      machine,
       code,
       characteristic,
-      line: 'Line 1',
-      machine,
       instrument: instrument && (instruments[instrument] ?? null),
     })
     const written = rows.map((row) => ({ ...row, at: new Date(Number(row['at'])).toISOString() }))
-    await story.do('goran', 'add-readings', {
+    await story.act('goran', 'add-readings', {
+      machine,
       log: code,
       readings: readingsOf(rows),
-      file: await storeText(story, 'goran', `${code}.csv`, csvOf(written)),
+      file: await storeTextFor(await story.machineReader('goran', machine), `${code}.csv`, csvOf(written)),
       mapping: null,
     })
   }

@@ -32,6 +32,12 @@ import { correctInspection } from '@/shared/commands/inspections/correct-inspect
 import { correctLot } from '@/shared/commands/lots/correct-lot'
 import { correctLotTest } from '@/shared/commands/lots/correct-lot-test'
 import { correctRecord } from '@/shared/commands/records/correct-record'
+import { closeLine } from '@/shared/commands/works/close-line'
+import { closeMachine } from '@/shared/commands/works/close-machine'
+import { leaveLine } from '@/shared/commands/works/leave-line'
+import { openLine } from '@/shared/commands/works/open-line'
+import { openMachine } from '@/shared/commands/works/open-machine'
+import { stateLine } from '@/shared/commands/works/state-line'
 import { closeReview } from '@/shared/commands/reviews/close-review'
 import { chooseDigest } from '@/shared/commands/desk/choose-digest'
 import { createCalendarAddress } from '@/shared/commands/desk/create-calendar-address'
@@ -118,6 +124,12 @@ export const FACES = {
   'withdraw-lot-test': withdrawLotTest,
   'dispose-lot': disposeLot,
   'trace-lot': traceLot,
+  'open-line': openLine,
+  'close-line': closeLine,
+  'open-machine': openMachine,
+  'close-machine': closeMachine,
+  'state-line': stateLine,
+  'leave-line': leaveLine,
   'open-log': openLog,
   'add-readings': addReadings,
   'record-inspection': recordInspection,

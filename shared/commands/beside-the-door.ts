@@ -24,6 +24,21 @@ export const BESIDE_THE_DOOR: Readonly<Record<string, AnyEntryFace>> = {
     reads: ({ person, email }) => ({ subject: person, what: email }),
     leads: ({ personId }) => ({ kind: 'person', personId }),
   }),
+  'carry-to-works': defineEntryFace({
+    label: 'Carry to the works what programmes shared',
+    done: 'Carried to the works what programmes shared',
+    record: z.object({
+      logs: z.array(z.object({ code: z.string(), machine: z.string() })).optional(),
+      people: z.array(z.object({ name: z.string() })).optional(),
+    }),
+    reads: ({ logs, people }) => ({
+      subject: [
+        ...(logs ?? []).map(({ code, machine }) => `log ${code} to machine ${machine}`),
+        ...(people ?? []).map(({ name }) => name),
+      ].join(', '),
+    }),
+    leads: ({ logs }) => ({ kind: logs ? 'programme lines' : 'works' }),
+  }),
   'carry-concessions': defineEntryFace({
     label: 'Note what concessions were asked for as data',
     done: 'Noted what concessions were asked for as data',

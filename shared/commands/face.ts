@@ -2,10 +2,17 @@ import type { z } from 'zod'
 import type { Actor } from '@/shared/actor'
 import type { Department } from '@/shared/plan/department'
 import type { Place } from '@/shared/place'
+import type { WorksKind } from '@/shared/works/works-kind'
 
 /** Who may, by their part alone. `signature` asks for the password again. */
 export interface Rights {
-  readonly scope: 'programme' | 'installation' | 'self'
+  readonly scope: 'programme' | 'works' | 'installation' | 'self'
+  /** Of the works: what it is done to, named in the input by a member of this name. */
+  readonly of?: WorksKind
+  /** It starts the trail of what it opens. */
+  readonly opens?: 'programme' | WorksKind
+  /** What is done to a programme may also be done to these of the works, named in the input as `works`. */
+  readonly worksToo?: readonly WorksKind[]
   /** Members of these departments may. */
   readonly departments?: readonly Department[]
   /** The programme's lead may, whatever department. */

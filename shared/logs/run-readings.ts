@@ -1,4 +1,5 @@
 import { addDays, MS_PER_HOUR } from '@/shared/quantity/calendar'
+import type { Log } from '@/shared/records/log'
 import type { SolderingRun } from '@/shared/records/soldering-work'
 import { dayBegins, instantAtHour } from './log-day'
 import type { LogSeries } from './log-series'
@@ -52,7 +53,10 @@ function spanOfRun(
 }
 
 /** Whether a run was made on the line or machine of a log; one that names none may have been. */
-export function mayBeOfLog({ line }: Pick<SolderingRun, 'line'>, { log }: Pick<LogSeries, 'log'>): boolean {
+export function mayBeOfLog(
+  { line }: Pick<SolderingRun, 'line'>,
+  { log }: { readonly log: Pick<Log, 'line' | 'machine'> },
+): boolean {
   if (line === undefined || line.trim() === '') return true
   const wanted = nameKey(line)
   return nameKey(log.line) === wanted || nameKey(log.machine) === wanted

@@ -1,9 +1,11 @@
+import { WORKS_KINDS, type TrailKind } from '@/shared/works/works-kind'
+
 /** One table whose rows are made by commands, and how its rows are found again in the trail's entries. */
 export interface CoveredTable {
-  /** A programme's entries speak of the rows of that programme; the installation's of all rows there are. */
-  readonly of: 'programme' | 'installation'
-  /** The column that names the programme a row belongs to. */
-  readonly programme?: string
+  /** The kinds of trail whose entries speak of its rows: each of its own, the installation's of all rows there are. */
+  readonly of: readonly TrailKind[]
+  /** The column that names the trail whose entries speak of a row. */
+  readonly owner?: string
   /** Columns that name a row. */
   readonly key: readonly string[]
   /** Columns that name a row of which an older entry does not give the key. */
@@ -21,30 +23,67 @@ export interface CoveredTable {
   readonly shows: readonly string[]
 }
 
+/** Tables whose rows a programme or something of the works may hold. */
+const SHARED = ['programme', ...WORKS_KINDS] as const
+
 /**
  * The one place that says which tables and columns a verification compares. A test holds it
  * against the schema: a table or column that is neither here nor left out with a reason fails it.
  */
 export const COVERED_TABLES = {
   Programme: {
-    of: 'programme',
-    programme: 'id',
+    of: ['programme'],
+    owner: 'id',
     key: ['id'],
     columns: ['id', 'code', 'title', 'leadId', 'openedById', 'openedAt'],
     called: 'programme',
     shows: ['code'],
   },
   Membership: {
-    of: 'programme',
-    programme: 'programmeId',
+    of: ['programme'],
+    owner: 'programmeId',
     key: ['personId', 'department'],
     columns: ['personId', 'department', 'since'],
     called: 'membership',
     shows: ['personId', 'department'],
   },
+  ProgrammeLine: {
+    of: ['programme'],
+    owner: 'programmeId',
+    key: ['id'],
+    columns: ['id', 'lineId', 'statedById', 'at', 'leftById', 'leftAt', 'leftWhy'],
+    called: 'line that the programme states',
+    shows: ['at'],
+  },
+  Line: {
+    of: ['line'],
+    owner: 'id',
+    key: ['id'],
+    columns: ['id', 'code', 'name', 'openedById', 'openedAt', 'closedById', 'closedAt', 'closedWhy'],
+    called: 'line',
+    shows: ['code'],
+  },
+  Machine: {
+    of: ['machine'],
+    owner: 'id',
+    key: ['id'],
+    columns: [
+      'id',
+      'code',
+      'lineId',
+      'kind',
+      'openedById',
+      'openedAt',
+      'closedById',
+      'closedAt',
+      'closedWhy',
+    ],
+    called: 'machine',
+    shows: ['code'],
+  },
   PlanItem: {
-    of: 'programme',
-    programme: 'programmeId',
+    of: ['programme'],
+    owner: 'programmeId',
     key: ['key'],
     builtUpon: ['setAside'],
     columns: ['key', 'stage', 'position', 'added', 'setAside', 'lesson'],
@@ -52,16 +91,16 @@ export const COVERED_TABLES = {
     shows: ['key'],
   },
   Revision: {
-    of: 'programme',
-    programme: 'programmeId',
+    of: ['programme'],
+    owner: 'programmeId',
     key: ['parameter', 'number'],
     columns: ['parameter', 'number', 'value', 'reason', 'authorId', 'at', 'notice'],
     called: 'revision',
     shows: ['parameter', 'number'],
   },
   Requirement: {
-    of: 'programme',
-    programme: 'programmeId',
+    of: ['programme'],
+    owner: 'programmeId',
     key: ['id'],
     columns: [
       'id',
@@ -84,16 +123,16 @@ export const COVERED_TABLES = {
     shows: ['limit', 'document'],
   },
   BoardConfirmation: {
-    of: 'programme',
-    programme: 'programmeId',
+    of: ['programme'],
+    owner: 'programmeId',
     key: ['id'],
     columns: ['id', 'evidenceId', 'files', 'byId', 'at'],
     called: 'statement of what board files are',
     shows: ['evidenceId'],
   },
   Evidence: {
-    of: 'programme',
-    programme: 'programmeId',
+    of: SHARED,
+    owner: 'trailId',
     key: ['id'],
     columns: [
       'id',
@@ -114,8 +153,8 @@ export const COVERED_TABLES = {
     shows: ['itemKey', 'kind', 'fileName', 'url'],
   },
   Lot: {
-    of: 'programme',
-    programme: 'programmeId',
+    of: SHARED,
+    owner: 'trailId',
     key: ['id'],
     named: 'code',
     builtUpon: ['usedIn'],
@@ -139,8 +178,8 @@ export const COVERED_TABLES = {
     shows: ['code'],
   },
   LotTest: {
-    of: 'programme',
-    programme: 'programmeId',
+    of: SHARED,
+    owner: 'trailId',
     key: ['id'],
     columns: [
       'id',
@@ -159,18 +198,30 @@ export const COVERED_TABLES = {
     shows: ['method', 'testedOn'],
   },
   Log: {
-    of: 'programme',
-    programme: 'programmeId',
+    of: SHARED,
+    owner: 'trailId',
     key: ['id'],
     named: 'code',
-    columns: ['id', 'code', 'characteristic', 'line', 'machine', 'instrumentId', 'addedById', 'at'],
+    columns: [
+      'id',
+      'code',
+      'characteristic',
+      'line',
+      'machine',
+      'machineId',
+      'onlyForId',
+      'everyH',
+      'instrumentId',
+      'addedById',
+      'at',
+    ],
     leftOut: { mapping: 'Only offered again at the next import; nothing is judged by it.' },
     called: 'log',
     shows: ['code'],
   },
   ReadingBatch: {
-    of: 'programme',
-    programme: 'programmeId',
+    of: SHARED,
+    owner: 'trailId',
     key: ['id'],
     keyOfOlder: ['lotTestId', 'logId', 'at'],
     columns: ['id', 'lotTestId', 'logId', 'count', 'readings', 'sha256', 'addedById', 'at'],
@@ -178,8 +229,8 @@ export const COVERED_TABLES = {
     shows: ['count', 'at'],
   },
   Inspection: {
-    of: 'programme',
-    programme: 'programmeId',
+    of: ['programme'],
+    owner: 'programmeId',
     key: ['id'],
     columns: [
       'id',
@@ -199,16 +250,16 @@ export const COVERED_TABLES = {
     shows: ['assembly', 'inspectedOn'],
   },
   Record: {
-    of: 'programme',
-    programme: 'programmeId',
+    of: SHARED,
+    owner: 'trailId',
     key: ['id'],
     columns: ['id', 'kind', 'data', 'addedById', 'at', 'withdrawnAt', 'withdrawnWhy'],
     called: 'record',
     shows: ['kind', 'at'],
   },
   Correction: {
-    of: 'programme',
-    programme: 'programmeId',
+    of: SHARED,
+    owner: 'trailId',
     key: ['id'],
     columns: [
       'id',
@@ -226,8 +277,8 @@ export const COVERED_TABLES = {
     shows: ['of', 'number', 'at'],
   },
   Action: {
-    of: 'programme',
-    programme: 'programmeId',
+    of: ['programme'],
+    owner: 'programmeId',
     key: ['id'],
     named: 'number',
     columns: [
@@ -256,24 +307,24 @@ export const COVERED_TABLES = {
     shows: ['number'],
   },
   AnswerFile: {
-    of: 'programme',
-    programme: 'programmeId',
+    of: ['programme'],
+    owner: 'programmeId',
     key: ['id'],
     columns: ['id', 'action', 'sha256', 'fileName', 'note', 'addedById', 'at'],
     called: 'file of an answer',
     shows: ['action', 'fileName'],
   },
   MoneyCeiling: {
-    of: 'programme',
-    programme: 'programmeId',
+    of: ['programme'],
+    owner: 'programmeId',
     key: ['number'],
     columns: ['number', 'amount', 'boards', 'lots', 'reason', 'authorId', 'at'],
     called: 'ceiling of the project’s money',
     shows: ['number', 'amount'],
   },
   Approval: {
-    of: 'programme',
-    programme: 'programmeId',
+    of: ['programme'],
+    owner: 'programmeId',
     key: ['id'],
     keyOfOlder: ['itemKey', 'department', 'at'],
     columns: [
@@ -292,8 +343,8 @@ export const COVERED_TABLES = {
     shows: ['itemKey', 'department'],
   },
   Concession: {
-    of: 'programme',
-    programme: 'programmeId',
+    of: ['programme'],
+    owner: 'programmeId',
     key: ['id'],
     named: 'number',
     columns: [
@@ -323,8 +374,8 @@ export const COVERED_TABLES = {
     shows: ['number'],
   },
   GateSignature: {
-    of: 'programme',
-    programme: 'programmeId',
+    of: ['programme'],
+    owner: 'programmeId',
     key: ['id'],
     keyOfOlder: ['stage', 'department', 'at'],
     columns: [
@@ -344,8 +395,8 @@ export const COVERED_TABLES = {
     shows: ['stage', 'department'],
   },
   OptionStudy: {
-    of: 'programme',
-    programme: 'programmeId',
+    of: ['programme'],
+    owner: 'programmeId',
     key: ['id'],
     named: 'number',
     builtUpon: ['alternatives'],
@@ -366,8 +417,8 @@ export const COVERED_TABLES = {
     shows: ['number'],
   },
   ChangeNotice: {
-    of: 'programme',
-    programme: 'programmeId',
+    of: ['programme'],
+    owner: 'programmeId',
     key: ['id'],
     named: 'number',
     columns: [
@@ -388,24 +439,24 @@ export const COVERED_TABLES = {
     shows: ['number'],
   },
   NoticeChange: {
-    of: 'programme',
-    programme: 'programmeId',
+    of: ['programme'],
+    owner: 'programmeId',
     key: ['id'],
     columns: ['id', 'notice', 'kind', 'content', 'reason', 'authorId', 'at', 'droppedById', 'droppedAt'],
     called: 'proposed change',
     shows: ['notice', 'kind'],
   },
   NoticeAnswer: {
-    of: 'programme',
-    programme: 'programmeId',
+    of: ['programme'],
+    owner: 'programmeId',
     key: ['id'],
     columns: ['id', 'notice', 'department', 'agrees', 'reason', 'digest', 'personId', 'personName', 'at'],
     called: 'answer to a change notice',
     shows: ['notice', 'department'],
   },
   Lesson: {
-    of: 'programme',
-    programme: 'programmeId',
+    of: ['programme'],
+    owner: 'programmeId',
     key: ['number'],
     columns: [
       'number',
@@ -431,8 +482,8 @@ export const COVERED_TABLES = {
     shows: ['number'],
   },
   Review: {
-    of: 'programme',
-    programme: 'programmeId',
+    of: ['programme'],
+    owner: 'programmeId',
     key: ['id'],
     named: 'number',
     columns: [
@@ -454,8 +505,8 @@ export const COVERED_TABLES = {
     shows: ['number'],
   },
   MinuteLine: {
-    of: 'programme',
-    programme: 'programmeId',
+    of: ['programme'],
+    owner: 'programmeId',
     key: ['review', 'number'],
     columns: [
       'id',
@@ -477,8 +528,8 @@ export const COVERED_TABLES = {
     shows: ['review', 'number'],
   },
   Comment: {
-    of: 'programme',
-    programme: 'programmeId',
+    of: ['programme'],
+    owner: 'programmeId',
     key: ['id'],
     named: 'number',
     columns: [
@@ -498,8 +549,8 @@ export const COVERED_TABLES = {
     shows: ['number'],
   },
   Nonconformity: {
-    of: 'programme',
-    programme: 'programmeId',
+    of: ['programme'],
+    owner: 'programmeId',
     key: ['id'],
     named: 'number',
     columns: ['id', 'number', 'title', 'found', 'foundOn', 'owner', 'place', 'source', 'openedById', 'at'],
@@ -507,8 +558,8 @@ export const COVERED_TABLES = {
     shows: ['number'],
   },
   NonconformityStep: {
-    of: 'programme',
-    programme: 'programmeId',
+    of: ['programme'],
+    owner: 'programmeId',
     key: ['id'],
     columns: [
       'id',
@@ -527,15 +578,15 @@ export const COVERED_TABLES = {
     shows: ['nonconformity', 'kind'],
   },
   MachineToken: {
-    of: 'programme',
-    programme: 'programmeId',
+    of: SHARED,
+    owner: 'trailId',
     key: ['id'],
     columns: ['id', 'name', 'tokenHash', 'createdById', 'createdAt', 'revokedAt'],
     called: 'token of a machine',
     shows: ['name'],
   },
   Person: {
-    of: 'installation',
+    of: ['installation'],
     key: ['id'],
     columns: [
       'id',
@@ -548,6 +599,7 @@ export const COVERED_TABLES = {
       'credentialEpoch',
       'mustChangePassword',
       'oneTimePasswordUntil',
+      'worksDepartment',
       'createdAt',
     ],
     leftOut: {
@@ -557,28 +609,28 @@ export const COVERED_TABLES = {
     shows: ['name', 'email'],
   },
   Instrument: {
-    of: 'installation',
+    of: ['installation'],
     key: ['id'],
     columns: ['id', 'tag', 'measures', 'calibratedOn', 'dueOn', 'certificate', 'outOfUse', 'updatedAt'],
     called: 'instrument',
     shows: ['tag'],
   },
   Delegation: {
-    of: 'installation',
+    of: ['installation'],
     key: ['id'],
     columns: ['id', 'personId', 'delegateId', 'fromOn', 'toOn', 'namedAt', 'endedById', 'endedAt'],
     called: 'standing in',
     shows: ['fromOn', 'toOn'],
   },
   DigestWish: {
-    of: 'installation',
+    of: ['installation'],
     key: ['personId'],
     columns: ['personId', 'wanted', 'chosenAt'],
     called: 'wish for the daily mail',
     shows: ['personId'],
   },
   CalendarAddress: {
-    of: 'installation',
+    of: ['installation'],
     key: ['id'],
     columns: ['id', 'personId', 'tokenHash', 'createdAt', 'revokedAt'],
     called: 'address of a calendar',
@@ -603,6 +655,8 @@ export const COVERED_FILES = {
 
 /** Tables that no entry is compared with, and why. */
 export const TABLES_LEFT_OUT: Readonly<Record<string, string>> = {
+  TrailSubject:
+    'Which kind of trail an id has; the row of the programme, line or machine itself is compared.',
   Trail: 'The head of a chain: compared with the chain itself.',
   TrailEntry: 'The chain: verified by its hashes.',
   Idempotency: 'What a call answered, for whoever sends it twice; nothing is judged by it.',

@@ -10,10 +10,15 @@ import { PROGRAMME_WRITES } from './writes/programme-writes'
 import { RECORD_WRITES } from './writes/record-writes'
 import { SPECIFICATION_WRITES } from './writes/specification-writes'
 import { STUDY_WRITES } from './writes/study-writes'
+import { WORKS_WRITES } from './writes/works-writes'
 
 /** Entries that are written beside the door, where nobody could have been authorised or nobody decided. */
 type BesideTheDoor =
-  'first-administrator' | 'renew-first-administrator' | 'bind-identity' | 'carry-concessions'
+  | 'first-administrator'
+  | 'renew-first-administrator'
+  | 'bind-identity'
+  | 'carry-concessions'
+  | 'carry-to-works'
 
 /** For every command: what its entry says was written, in this version and in those before it. */
 const ENTRY_WRITES: Readonly<Record<CommandName | BesideTheDoor, Writes>> = {
@@ -26,6 +31,7 @@ const ENTRY_WRITES: Readonly<Record<CommandName | BesideTheDoor, Writes>> = {
   ...DELIBERATION_WRITES,
   ...INSTALLATION_WRITES,
   ...DESK_WRITES,
+  ...WORKS_WRITES,
 }
 
 /** What entries of that command write; undefined for a command that this version does not know. */

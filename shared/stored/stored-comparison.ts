@@ -1,9 +1,10 @@
 import type { TrailEntry } from '@/shared/trail/entry'
 import type { Sha256 } from '@/shared/trail/sha256'
+import type { TrailKind } from '@/shared/works/works-kind'
 import { BreakList } from './break-list'
 import { compareRows, missingRows, type RowCount, type StoredRow } from './compare-rows'
 import { compareRegister, fileBreak, type FileState, type RegisteredFile } from './compare-files'
-import { COVERED_TABLES, type CoveredTable, type TableName } from './covered-tables'
+import { coveredTable, COVERED_TABLES, type TableName } from './covered-tables'
 import { writesOf } from './entry-writes'
 import { ExpectedRows, NoSuchRow, type NamedFile } from './expected-rows'
 import type { Said } from './spoken-entry'
@@ -33,7 +34,7 @@ export class StoredComparison {
 
   constructor(
     private readonly sha256: Sha256,
-    private readonly of: CoveredTable['of'],
+    private readonly of: TrailKind,
   ) {
     this.expected = new ExpectedRows(sha256)
   }
@@ -55,7 +56,7 @@ export class StoredComparison {
   /** The tables whose rows have to be taken. */
   tables(): readonly TableName[] {
     const all = Object.keys(COVERED_TABLES) as TableName[]
-    return all.filter((table) => COVERED_TABLES[table].of === this.of)
+    return all.filter((table) => coveredTable(table).of.includes(this.of))
   }
 
   takeRows(table: TableName, rows: readonly StoredRow[]): void {

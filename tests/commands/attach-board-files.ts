@@ -17,7 +17,7 @@ export async function attachBoardFiles(world: World): Promise<string> {
     await installedStore()
   ).put(Readable.from([Buffer.from(archive)]), { fileName: 'board.zip' })
   const { id } = await database().programme.findUniqueOrThrow({ where: { code: world.code } })
-  await registerFile(content, { personId: world.person.design, programmeId: id })
+  await registerFile(content, { personId: world.person.design, trailId: id })
   const attached = await world.must('design', 'attach-evidence', {
     programme: world.code,
     item: 'holes-and-lands',

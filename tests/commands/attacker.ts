@@ -20,12 +20,12 @@ export class Attacker {
     return (await this.client.query<Row>(statement, [...parameters])).rows
   }
 
-  /** Places of the rows of a table that belong to a programme, or of all. */
-  async places(table: TableName, programmeId?: string): Promise<string[]> {
-    const { programme } = coveredTable(table)
+  /** Places of the rows of a table that belong to a trail, or of all. */
+  async places(table: TableName, trailId?: string): Promise<string[]> {
+    const { owner } = coveredTable(table)
     const found = await this.rows<{ place: string }>(
-      `SELECT ctid::text AS place FROM "${table}" ${programme ? `WHERE "${programme}" = $1` : ''}`,
-      programme ? [programmeId] : [],
+      `SELECT ctid::text AS place FROM "${table}" ${owner ? `WHERE "${owner}" = $1` : ''}`,
+      owner ? [trailId] : [],
     )
     return found.map(({ place }) => place)
   }
@@ -121,7 +121,10 @@ export class Attacker {
 
 /** Columns that point to another table take another of its rows, or none. */
 const FOREIGN: Readonly<Record<string, string>> = {
-  'LotTest.lotId': `(SELECT id FROM "Lot" WHERE id <> own."lotId" AND "programmeId" = own."programmeId" LIMIT 1)`,
+  'ProgrammeLine.lineId': `(SELECT id FROM "Line" WHERE id <> own."lineId" LIMIT 1)`,
+  'Machine.lineId': `(SELECT id FROM "Line" WHERE id <> own."lineId" LIMIT 1)`,
+  'Log.machineId': `(SELECT id FROM "Machine" WHERE id <> own."machineId" LIMIT 1)`,
+  'LotTest.lotId': `(SELECT id FROM "Lot" WHERE id <> own."lotId" AND "trailId" = own."trailId" LIMIT 1)`,
   'ReadingBatch.lotTestId': `CASE WHEN "lotTestId" IS NULL THEN (SELECT id FROM "LotTest" LIMIT 1) END`,
   'ReadingBatch.logId': `CASE WHEN "logId" IS NULL THEN (SELECT id FROM "Log" LIMIT 1) END`,
   'Membership.personId': `(SELECT id FROM "Person" WHERE id NOT IN (SELECT "personId" FROM "Membership") LIMIT 1)`,

@@ -85,7 +85,7 @@ test('a supplier’s result left blank is no dead end: the lot is corrected, and
   expect(state.facts.records.lots[0]).toMatchObject({ code: 'RY-1', supplierResult: '98 % covered' })
   const row = await database().lot.findFirstOrThrow({ where: { code: 'RY-1' } })
   expect(row.supplierResult).toBe('')
-  const [correction] = (await correctionsOf(state.programme.id, [row.id])).get(row.id) ?? []
+  const [correction] = (await correctionsOf([row.id])).get(row.id) ?? []
   expect(correction).toMatchObject({ reason, byName: 'Test production', number: 1 })
   const told = entryTold(await database().trailEntry.findFirstOrThrow({ where: { hash: done.hash } }))
   expect(told).toMatchObject({

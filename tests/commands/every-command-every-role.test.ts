@@ -52,7 +52,9 @@ describe.each(COMMAND_NAMES)('%s', (command) => {
     } else {
       expect(outcome).toMatchObject({
         ok: false,
-        message: expect.stringMatching(/^(Only |An auditor |An administrator )/),
+        message: expect.stringMatching(
+          /^(Only |An auditor |An administrator |You belong to no department of the works)/,
+        ),
       })
       expect(await entries()).toBe(before)
     }

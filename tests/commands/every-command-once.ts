@@ -15,7 +15,12 @@ const reason = 'Because the test needs it.'
 const APART: readonly CommandName[] = ['open-programme', 'take-lead', 'hand-over-lead', 'sign-gate']
 
 /** Commands about one programme, as the policy table has them. */
-export const PROGRAMME_COMMANDS = COMMAND_NAMES.filter((name) => faceOf(name).may.scope === 'programme')
+export const PROGRAMME_COMMANDS = COMMAND_NAMES.filter(
+  (name) =>
+    faceOf(name).may.scope === 'programme' &&
+    // Tokens are the machines'; of a programme there are only those of an earlier version.
+    name !== 'revoke-machine-token',
+)
 
 /** A programme opened with what lessons brought, in which every command about a programme was performed. */
 export async function everyCommandOnce(): Promise<World> {
@@ -28,6 +33,29 @@ export async function everyCommandOnce(): Promise<World> {
   await importFile(world)
   await passTheLead(world)
   return world
+}
+
+/** A machine with everything that a machine's trail tells of, on a line of its own; all of it closed in the end. */
+export async function somethingOfTheWorks(world: World): Promise<{ id: string; lineId: string }> {
+  const readings = await VALID_INPUT['add-readings'](world, 'production')
+  const { machine } = readings
+  await world.must('production', 'add-readings', {
+    ...readings,
+    file: await storeFile(world, 'production', `at,bathC ${randomUUID()}`, machine),
+  })
+  const token = await VALID_INPUT['create-machine-token'](world, 'production')
+  const { result } = await world.must('production', 'create-machine-token', { ...token, machine })
+  await world.must('production', 'revoke-machine-token', {
+    works: { kind: 'machine', code: machine },
+    token: result.token,
+  })
+  await world.must('production', 'close-machine', { machine, reason })
+  const found = await database().machine.findUniqueOrThrow({
+    where: { code: machine },
+    include: { line: true },
+  })
+  await world.must('production', 'close-line', { line: found.line.code, reason })
+  return found
 }
 
 async function byWhoMay(world: World, command: CommandName): Promise<void> {
@@ -67,11 +95,18 @@ async function acceptLessons(world: World): Promise<void> {
   }
 }
 
-/** A file in the store and its register, sent by somebody for the programme; answers its hash. */
-async function storeFile(world: World, who: keyof World['person'], text: string): Promise<string> {
+/** A file in the store and its register, sent by somebody for the programme or for a machine; answers its hash. */
+async function storeFile(
+  world: World,
+  who: keyof World['person'],
+  text: string,
+  machine?: string,
+): Promise<string> {
   const content = await (await installedStore()).put(Readable.from([Buffer.from(text)]))
-  const { id } = await database().programme.findUniqueOrThrow({ where: { code: world.code } })
-  await registerFile(content, { personId: world.person[who], programmeId: id })
+  const kind_code =
+    machine === undefined ? { kind: 'programme', code: world.code } : { kind: 'machine', code: machine }
+  const { id } = await database().trailSubject.findUniqueOrThrow({ where: { kind_code } })
+  await registerFile(content, { personId: world.person[who], trailId: id })
   return content.sha256
 }
 
@@ -88,10 +123,10 @@ export async function attachFile(world: World, text: string): Promise<string> {
 }
 
 async function importFile(world: World): Promise<void> {
-  const input = await VALID_INPUT['add-readings'](world, 'production')
-  await world.must('production', 'add-readings', {
+  const input = await VALID_INPUT['test-lot'](world, 'quality')
+  await world.must('quality', 'test-lot', {
     ...input,
-    file: await storeFile(world, 'production', `at,bathC ${randomUUID()}`),
+    file: await storeFile(world, 'quality', `coverage ${randomUUID()}`),
   })
 }
 

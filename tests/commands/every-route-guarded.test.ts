@@ -85,12 +85,13 @@ beforeAll(async () => {
   world = await openWorld()
   evidence = await attachedFile()
   boardFiles = await attachBoardFiles(world)
+  await world.must('production', 'open-line', { code: 'Line 1', name: 'A line' })
+  await world.must('production', 'open-machine', { line: 'Line 1', code: 'Wave 1', kind: 'wave' })
+  await world.must('production', 'state-line', { programme: world.code, line: 'Line 1' })
   await world.must('quality', 'open-log', {
-    code: 'FLUX 5%',
-    programme: world.code,
-    characteristic: 'flux-density',
-    line: 'Line 1',
     machine: 'Wave 1',
+    code: 'FLUX 5%',
+    characteristic: 'flux-density',
     instrument: null,
   })
   await world.must('quality', 'receive-lot', {
@@ -116,7 +117,7 @@ beforeEach(signOutHere)
 async function attachedFile(): Promise<string> {
   const content = await (await installedStore()).put(Readable.from([Buffer.from('A certificate.')]))
   const { id } = await database().programme.findUniqueOrThrow({ where: { code: world.code } })
-  await registerFile(content, { personId: world.person.design, programmeId: id })
+  await registerFile(content, { personId: world.person.design, trailId: id })
   const { result } = await world.must('design', 'attach-evidence', {
     programme: world.code,
     item: 'laminate',

@@ -14,22 +14,23 @@ let tokenId: string
 beforeAll(async () => {
   db = await freshDatabase()
   world = await openWorld()
+  await world.must('production', 'open-line', { code: 'Line 1', name: 'A line' })
+  await world.must('production', 'open-machine', { line: 'Line 1', code: 'Wave 1', kind: 'wave' })
+  await world.must('production', 'open-machine', { line: 'Line 1', code: 'Wave 2', kind: 'wave' })
 })
 afterAll(() => db.drop())
 beforeEach(async () => {
   log = `BATH-${randomUUID().slice(0, 8)}`
   await world.must('production', 'open-log', {
-    programme: world.code,
+    machine: 'Wave 1',
     code: log,
     characteristic: 'bath-temperature',
-    line: 'Line 1',
-    machine: 'Wave 1',
     instrument: null,
   })
   const made = newSecretToken()
   token = made.token
   const { result } = await world.must('production', 'create-machine-token', {
-    programme: world.code,
+    machine: 'Wave 1',
     name: `Bath meter ${log}`,
     tokenHash: made.tokenHash,
   })
@@ -122,15 +123,12 @@ describe('readings pushed by a machine', () => {
     expect((await push(body)).status).toBe(status)
   })
 
-  test('are refused for a log of another programme', async () => {
-    const other = await openWorld()
+  test('are refused for a log of another machine', async () => {
     const elsewhere = `ELSE-${randomUUID().slice(0, 8)}`
-    await other.must('production', 'open-log', {
-      programme: other.code,
+    await world.must('production', 'open-log', {
+      machine: 'Wave 2',
       code: elsewhere,
       characteristic: 'bath-temperature',
-      line: 'Line 1',
-      machine: 'Wave 1',
       instrument: null,
     })
     expect((await push({ log: elsewhere, readings })).status).toBe(404)
@@ -139,7 +137,10 @@ describe('readings pushed by a machine', () => {
 
 describe('a machine’s token', () => {
   test('lets nobody in once it is stopped', async () => {
-    await world.must('quality', 'revoke-machine-token', { programme: world.code, token: tokenId })
+    await world.must('quality', 'revoke-machine-token', {
+      works: { kind: 'machine', code: 'Wave 1' },
+      token: tokenId,
+    })
     expect((await push({ log, readings })).status).toBe(401)
     expect(await stored()).toEqual([])
   })
@@ -151,12 +152,24 @@ describe('a machine’s token', () => {
   })
 
   test('may do no more than the person who made it: out of the department, out of the log', async () => {
-    const { id } = await database().programme.findUniqueOrThrow({ where: { code: world.code } })
-    const where = { programmeId: id, personId: world.person.production }
-    const memberships = await database().membership.findMany({ where })
-    await database().membership.deleteMany({ where })
+    const {
+      id: personId,
+      email,
+      name,
+    } = await database().person.findUniqueOrThrow({
+      where: { id: world.person.production },
+    })
+    const belongsTo = (worksDepartment: 'production' | null) =>
+      world.must('administrator', 'change-person', {
+        personId,
+        email,
+        name,
+        rights: 'member',
+        worksDepartment,
+      })
+    await belongsTo(null)
     const answer = await push({ log, readings })
-    await database().membership.createMany({ data: memberships })
+    await belongsTo('production')
     expect(answer.status).toBe(409)
     expect(await stored()).toEqual([])
   })

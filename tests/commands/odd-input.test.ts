@@ -72,7 +72,7 @@ describe('a text that cannot be kept', () => {
 
   test('as the name of a column in a record of a list, too', async () => {
     const outcome = await world.as('quality', 'add-readings', {
-      programme: world.code,
+      machine: 'No machine',
       log: 'NO-LOG',
       readings: { count: 1, columns: { at: [0], note: ['x\0y'] } },
       file: null,

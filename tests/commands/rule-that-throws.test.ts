@@ -54,7 +54,7 @@ test('one that an earlier version stored leaves its rule undetermined, logged on
   await database().record.create({
     data: {
       id,
-      programmeId,
+      trailId: programmeId,
       kind: 'training',
       data: { ...passed, expiresOn: '2027-02-30' },
       addedById: world.person.production,

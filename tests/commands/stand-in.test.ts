@@ -32,6 +32,7 @@ const signedIn = (personId: string): SignedIn => ({
   email: 'person@test.invalid',
   auditor: false,
   administrator: false,
+  worksDepartment: null,
   mustChangePassword: false,
   hasPassword: true,
   signedInAt: 0,

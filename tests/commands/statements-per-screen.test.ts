@@ -28,6 +28,7 @@ const lead = (): SignedIn => ({
   email: 'lead@test.invalid',
   auditor: false,
   administrator: false,
+  worksDepartment: null,
   mustChangePassword: false,
   hasPassword: true,
   signedInAt: 0,

@@ -34,7 +34,7 @@ async function sent(text: string, daysAgo: number): Promise<string> {
 
 const sender = async () => ({
   personId: world.person.design,
-  programmeId: (await database().programme.findUniqueOrThrow({ where: { code: world.code } })).id,
+  trailId: (await database().programme.findUniqueOrThrow({ where: { code: world.code } })).id,
 })
 
 const attach = (sha256: string) =>

@@ -71,7 +71,7 @@ test('a programme starts with the values, limits and plan of another, and with n
     { added: { title: 'Start of the shift' } },
   ])
   expect(plan.find(({ key }) => key === 'irons')?.setAside).toMatchObject({ agreed: null })
-  expect(await database().evidence.count(own)).toBe(0)
+  expect(await database().evidence.count({ where: { trailId: id } })).toBe(0)
   expect(await database().approval.count(own)).toBe(0)
 })
 

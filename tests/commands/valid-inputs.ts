@@ -88,17 +88,25 @@ const lotInput = (world: World, code: string): InputOf<'receive-lot'> => ({
   packing: 'sealed',
   supplierResult: '',
 })
-const freshLog = async (world: World): Promise<string> => {
-  const code = `LOG-${unique()}`
+const freshLine = async (world: World): Promise<string> => {
+  const code = `L-${unique()}`
+  await world.must('production', 'open-line', { code, name: 'A line' })
+  return code
+}
+const freshMachine = async (world: World): Promise<string> => {
+  const code = `M-${unique()}`
+  await world.must('production', 'open-machine', { line: await freshLine(world), code, kind: 'wave' })
+  return code
+}
+const freshLog = async (world: World): Promise<{ machine: string; log: string }> => {
+  const [machine, log] = [await freshMachine(world), `LOG-${unique()}`]
   await world.must('production', 'open-log', {
-    programme: world.code,
-    code,
+    machine,
+    code: log,
     characteristic: 'bath-temperature',
-    line: 'Line 1',
-    machine: 'Wave 1',
     instrument: null,
   })
-  return code
+  return { machine, log }
 }
 const testInput = (world: World, lot: string): InputOf<'test-lot'> => ({
   programme: world.code,
@@ -211,7 +219,7 @@ const sentFile = async (world: World, role: Role): Promise<string> => {
     ? await (await installedStore()).put(Readable.from([Buffer.from(`A quotation ${unique()}`)]))
     : { sha256: sha256(), size: 12, mediaType: 'text/plain' }
   const { id } = await database().programme.findUniqueOrThrow({ where: { code: world.code } })
-  await registerFile(content, { personId: world.person[role], programmeId: id })
+  await registerFile(content, { personId: world.person[role], trailId: id })
   return content.sha256
 }
 const openStudy = async (world: World): Promise<number> =>
@@ -337,7 +345,7 @@ const picture = async (world: World, by: string): Promise<string> => {
   )
   const content = await (await installedStore()).put(Readable.from([png]))
   const { id } = await database().programme.findUniqueOrThrow({ where: { code: world.code } })
-  await registerFile(content, { personId: by, programmeId: id })
+  await registerFile(content, { personId: by, trailId: id })
   return content.sha256
 }
 
@@ -738,17 +746,26 @@ export const VALID_INPUT: {
     assemblies: ['SN-1', 'SN-2'],
   }),
 
+  'open-line': async () => ({ code: `L-${unique()}`, name: 'A line' }),
+  'close-line': async (world) => ({ line: await freshLine(world), reason }),
+  'open-machine': async (world) => ({ line: await freshLine(world), code: `M-${unique()}`, kind: 'wave' }),
+  'close-machine': async (world) => ({ machine: await freshMachine(world), reason }),
+  'state-line': async (world) => ({ programme: world.code, line: await freshLine(world) }),
+  'leave-line': async (world) => {
+    const line = await freshLine(world)
+    await world.must('production', 'state-line', { programme: world.code, line })
+    return { programme: world.code, line, reason }
+  },
   'open-log': async (world) => ({
-    programme: world.code,
+    machine: await freshMachine(world),
     code: `LOG-${unique()}`,
     characteristic: 'bath-temperature',
-    line: 'Line 1',
-    machine: 'Wave 1',
     instrument: null,
+    everyH: 4,
+    onlyFor: world.code,
   }),
   'add-readings': async (world) => ({
-    programme: world.code,
-    log: await freshLog(world),
+    ...(await freshLog(world)),
     readings: { count: 1, columns: { at: [Date.parse('2026-01-08T08:00:00Z')], bathC: [248] } },
     file: null,
     mapping: null,
@@ -790,17 +807,18 @@ export const VALID_INPUT: {
     return { programme: world.code, record: id, reason }
   },
   'create-machine-token': async (world) => ({
-    programme: world.code,
+    machine: await freshMachine(world),
     name: `Machine ${unique()}`,
     tokenHash: sha256(),
   }),
   'revoke-machine-token': async (world) => {
+    const machine = await freshMachine(world)
     const created = await world.must('production', 'create-machine-token', {
-      programme: world.code,
+      machine,
       name: `Machine ${unique()}`,
       tokenHash: sha256(),
     })
-    return { programme: world.code, token: created.result.token }
+    return { works: { kind: 'machine', code: machine }, token: created.result.token }
   },
 
   'ask-action': async (world, role) => {

@@ -8,7 +8,7 @@ import { INSTALLATION_TRAIL } from '@/lib/trail/append-entry'
 import { msUntilNight, verifyInstalled, verifyNightly } from '@/lib/trail/verify-nightly'
 import { verdictOnStored } from '@/lib/trail/verify-stored'
 import type { CommandName } from '@/shared/commands/all-faces'
-import { COVERED_TABLES, type TableName } from '@/shared/stored/covered-tables'
+import { coveredTable, COVERED_TABLES, type TableName } from '@/shared/stored/covered-tables'
 import { breaksInWords } from '@/shared/stored/stored-verdict'
 import { Attacker } from '@/tests/commands/attacker'
 import { programmeInput } from '@/tests/commands/world'
@@ -107,7 +107,9 @@ const sentences = async (): Promise<readonly string[]> =>
   breaksInWords(await verdictOnStored(INSTALLATION_TRAIL), 50)
 
 describe.each(
-  (Object.keys(COVERED_TABLES) as TableName[]).filter((name) => COVERED_TABLES[name].of === 'installation'),
+  (Object.keys(COVERED_TABLES) as TableName[]).filter((name) =>
+    coveredTable(name).of.includes('installation'),
+  ),
 )('of %s', (table) => {
   test('another value in any compared column of any row, a row more and a row less are told', async () => {
     expect(await sentences()).toEqual([])
@@ -160,7 +162,7 @@ describe('every night', () => {
     quiet.mockRestore()
     expect(outcomes).toEqual([
       expect.objectContaining({ code: INSTALLATION_TRAIL, intact: false, breaks: 1 }),
-      expect.objectContaining({ code: `programme ${id}, which is gone`, intact: false }),
+      expect.objectContaining({ code: `trail ${id}, whose subject is gone`, intact: false }),
     ])
     expect(said.match(/"level":"error","message":"A trail is broken\."/g)).toHaveLength(2)
     expect(said).toContain('Somebody Else')

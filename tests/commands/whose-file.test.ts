@@ -3,6 +3,7 @@ import { Readable } from 'node:stream'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { database } from '@/lib/db/client'
 import { installedStore } from '@/lib/evidence/installed-store'
+import { isFileReached } from '@/lib/queries/stored-file'
 import { registerFile } from '@/lib/evidence/register-file'
 import { sweepInstalled } from '@/lib/evidence/sweep-installed'
 import { readImport } from '@/lib/queries/read-import'
@@ -36,7 +37,7 @@ const idOf = async ({ code }: World): Promise<string> =>
 /** A file as the upload routes take it: into the store, then registered as sent by somebody for a programme. */
 async function sent(world: World, who: Who, text: string, at = new Date()): Promise<string> {
   const content = await (await installedStore()).put(Readable.from([Buffer.from(text)]))
-  await registerFile(content, { personId: world.person[who], programmeId: await idOf(world) }, at)
+  await registerFile(content, { personId: world.person[who], trailId: await idOf(world) }, at)
   return content.sha256
 }
 
@@ -55,7 +56,7 @@ const readable = (): string => `${READINGS}2026-03-02T08:00:00Z,0.8${Math.floor(
 const preview = async (world: World, who: Who, sha256: string) =>
   readImport(
     sha256,
-    { personId: world.person[who], programmeId: await idOf(world) },
+    { personId: world.person[who], trailId: await idOf(world) },
     targetFields(logTarget('FLUX', 'flux-density')),
     { mapping: undefined, form: {} },
   )
@@ -127,14 +128,19 @@ describe('a file that a record names', () => {
     expect(await attach(ours, 'quality', sha256)).toEqual(await attach(ours, 'quality', unknown))
   })
 
-  test('of readings is open in its own programme through the batch that names it', async () => {
-    const sha256 = await sent(ours, 'production', readable())
+  test('of a machine’s readings is open at the machine through the batch that names it', async () => {
     const input = await VALID_INPUT['add-readings'](ours, 'production')
+    const { id: trailId } = await database().machine.findUniqueOrThrow({ where: { code: input.machine } })
+    const content = await (await installedStore()).put(Readable.from([readable()]), { fileName: 'a.csv' })
+    const { sha256 } = content
+    await registerFile(content, { personId: ours.person.production, trailId })
     expect(await ours.as('production', 'add-readings', { ...input, file: sha256 })).toMatchObject({
       ok: true,
     })
-    expect(await preview(ours, 'quality', sha256)).toBeDefined()
-    expect(await preview(theirs, 'quality', sha256)).toBeUndefined()
+    const reached = (who: 'quality' | 'design') =>
+      isFileReached(sha256, { personId: ours.person[who], trailId })
+    expect(await reached('quality')).toBe(true)
+    expect(await preview(ours, 'quality', sha256)).toBeUndefined()
   })
 })
 
@@ -157,7 +163,7 @@ test('what was sent before uploads were registered is reached through records on
   await database().evidence.create({
     data: {
       id: randomUUID(),
-      programmeId: await idOf(theirs),
+      trailId: await idOf(theirs),
       itemKey: 'laminate',
       kind: 'certificate',
       note: '',

@@ -68,6 +68,7 @@ export async function openWorld(): Promise<World> {
       passwordHash,
       auditor: name === 'auditor',
       administrator: name === 'administrator',
+      worksDepartment: name === 'lead' ? 'design' : (DEPARTMENT_OF[name] ?? null),
       createdAt: new Date(),
     })),
   })

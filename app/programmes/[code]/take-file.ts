@@ -42,7 +42,7 @@ export async function takeFile({
     const upload = await receiveUpload(request, await installedStore(), { files: 1 }, fields)
     const [file] = upload.files
     if (!file) return refuse('Choose a file.', 400)
-    await registerFile(file, { personId, programmeId })
+    await registerFile(file, { personId, trailId: programmeId })
     const outcome = await then(file, field)
     if (!outcome.ok) return refuse(outcome.message, 409)
     return wantsJson ? Response.json({ address: `${back(field)}#${part}` }) : see(`${back(field)}#${part}`)

@@ -16,7 +16,7 @@ export const attachAnswerFile = defineCommand({
   }),
   load: async (tx, { action, sha256 }, { programmeId, actor }) => ({
     action: await loadOpenAction(tx, programmeId, action),
-    stored: await claimFile(tx, sha256, { personId: actor.personId, programmeId }),
+    stored: await claimFile(tx, sha256, { personId: actor.personId, trailId: programmeId }),
     twin: await tx.answerFile.findFirst({ where: { programmeId, action, sha256 }, select: { id: true } }),
   }),
   subject: ({ action }) => action,

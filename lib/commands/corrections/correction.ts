@@ -73,14 +73,14 @@ export function decideCorrection(
 export async function writeCorrection(
   tx: Transaction,
   { before, values, ...correction }: ReturnType<typeof decideCorrection>['change'],
-  { programmeId, actor, now }: Context,
+  { trailId, actor, now }: Context,
 ): Promise<void> {
   await tx.correction.create({
     data: {
       ...correction,
       before: before as object,
       values: values as object,
-      programmeId,
+      trailId,
       authorId: actor.personId,
       authorName: actor.name,
       at: now,

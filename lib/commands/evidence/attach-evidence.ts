@@ -20,14 +20,14 @@ export const attachEvidence = defineCommand({
     note: optionalLine('The note', 500),
     what: z.union([file, link], { error: 'Choose a file or give a link.' }),
   }),
-  async load(tx, { item, what }, { programmeId, actor }) {
+  async load(tx, { item, what }, { trailId, actor }) {
     const hash = 'sha256' in what ? what.sha256 : null
     return {
-      item: await loadPlanItem(tx, programmeId, item),
-      stored: hash ? await claimFile(tx, hash, { personId: actor.personId, programmeId }) : null,
+      item: await loadPlanItem(tx, trailId, item),
+      stored: hash ? await claimFile(tx, hash, { personId: actor.personId, trailId }) : null,
       twin: await tx.evidence.findFirst({
         where: {
-          programmeId,
+          trailId,
           itemKey: item,
           withdrawnAt: null,
           ...(hash ? { sha256: hash } : { url: (what as { url: string }).url }),
@@ -48,7 +48,7 @@ export const attachEvidence = defineCommand({
       result: { evidence: evidence.id },
     }
   },
-  async apply(tx, evidence, { programmeId, actor, now }) {
-    await tx.evidence.create({ data: { ...evidence, programmeId, addedById: actor.personId, at: now } })
+  async apply(tx, evidence, { trailId, actor, now }) {
+    await tx.evidence.create({ data: { ...evidence, trailId, addedById: actor.personId, at: now } })
   },
 })

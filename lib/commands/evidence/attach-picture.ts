@@ -26,13 +26,16 @@ export const attachPicture = defineCommand({
     sha256: sha256Hex,
     fileName: line('The file name', 255),
   }),
-  async load(tx, { about: shown, sha256 }, { programmeId, actor }) {
+  async load(tx, { about: shown, sha256 }, { trailId, actor }) {
     if (shown.kind === 'nonconformity') {
       const { number } = shown
-      const found = await tx.nonconformity.findFirst({ where: { programmeId, number }, select: { id: true } })
+      const found = await tx.nonconformity.findFirst({
+        where: { programmeId: trailId, number },
+        select: { id: true },
+      })
       if (!found) throw new Refused(`There is no nonconformity ${number} in this programme.`)
     }
-    const stored = await claimFile(tx, sha256, { personId: actor.personId, programmeId })
+    const stored = await claimFile(tx, sha256, { personId: actor.personId, trailId })
     if (!stored) throw new Refused('The file did not arrive. Upload it again.', { file: 'Upload it again.' })
     return stored
   },
@@ -48,7 +51,7 @@ export const attachPicture = defineCommand({
       result: { evidence: picture.id },
     }
   },
-  async apply(tx, picture, { programmeId, actor, now }) {
-    await tx.evidence.create({ data: { ...picture, programmeId, addedById: actor.personId, at: now } })
+  async apply(tx, picture, { trailId, actor, now }) {
+    await tx.evidence.create({ data: { ...picture, trailId, addedById: actor.personId, at: now } })
   },
 })

@@ -19,7 +19,9 @@ export const confirmBoardFiles = defineCommand({
     files: z.array(file).min(1, 'The archive has no file that is read.').max(UNPACK_LIMITS.files),
   }),
   async load(tx, { evidence: key }, { programmeId }) {
-    const evidence = await tx.evidence.findFirst({ where: { id: key, programmeId, withdrawnAt: null } })
+    const evidence = await tx.evidence.findFirst({
+      where: { id: key, trailId: programmeId, withdrawnAt: null },
+    })
     if (!evidence?.sha256) throw new Refused('This evidence is not attached any more, or is a link.')
     const stored = await tx.storedFile.findUnique({ where: { sha256: evidence.sha256 } })
     if (stored?.mediaType !== 'application/zip') throw new Refused('This evidence is no zip archive.')

@@ -8,8 +8,8 @@ import { Refused } from '@/shared/refused'
 export const withdrawEvidence = defineCommand({
   name: 'withdraw-evidence',
   input: z.strictObject({ programme: programmeCode, evidence: id, reason }),
-  async load(tx, { evidence: key }, { programmeId }) {
-    const evidence = await tx.evidence.findFirst({ where: { id: key, programmeId, withdrawnAt: null } })
+  async load(tx, { evidence: key }, { trailId }) {
+    const evidence = await tx.evidence.findFirst({ where: { id: key, trailId, withdrawnAt: null } })
     if (!evidence) throw new Refused('This evidence is not attached any more.')
     return evidence
   },

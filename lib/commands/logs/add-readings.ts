@@ -1,7 +1,9 @@
 import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
-import { line, programmeCode } from '@/lib/commands/inputs'
+import { line, worksCode } from '@/lib/commands/inputs'
 import { batchRecord, readingsInput, refuseBadReadings, sourceFile } from '@/lib/commands/readings-input'
+import { logOfMachine } from '@/lib/commands/logs/log-of-machine'
+import { openMachineOf } from '@/lib/commands/works/load-machine'
 import { claimFile } from '@/lib/evidence/claim-file'
 import { dateAtWorks } from '@/lib/settings/works'
 import { numberColumn, type Column } from '@/shared/columns/column'
@@ -23,25 +25,27 @@ export const logColumns = (characteristic: Characteristic, nowMs: number): Recor
 export const addReadings = defineCommand({
   name: 'add-readings',
   input: z.strictObject({
-    programme: programmeCode,
-    log: line('The log', 40),
+    machine: worksCode('The machine'),
+    /** As the machine calls it: its code, with the programme where it was recorded in one before. */
+    log: line('The log', 70),
     readings: readingsInput,
     file: sourceFile,
     /** Which column of the file is which, remembered for the next import. */
     mapping: z.record(z.string(), z.string()).nullable(),
   }),
-  load: async (tx, { log, file }, { programmeId, actor }) => ({
-    log: await tx.log.findUnique({ where: { programmeId_code: { programmeId, code: log } } }),
-    stored: file ? await claimFile(tx, file, { personId: actor.personId, programmeId }) : null,
+  load: async (tx, { log, file }, { trailId, actor }) => ({
+    machine: await openMachineOf(tx, trailId),
+    log: await logOfMachine(tx, trailId, log),
+    stored: file ? await claimFile(tx, file, { personId: actor.personId, trailId }) : null,
     twin:
       file &&
       (await tx.readingBatch.findFirst({
-        where: { programmeId, sha256: file, log: { code: log } },
+        where: { sha256: file, log: { machineId: trailId, code: log } },
         select: { at: true, count: true },
       })),
   }),
-  decide({ log, stored, twin }, { readings, file, mapping }, { now, newId }) {
-    if (!log) throw new Refused('There is no such log in this programme.')
+  decide({ machine, log, stored, twin }, { log: name, readings, file, mapping }, { now, newId }) {
+    if (!log) throw new Refused(`Machine ${machine.code} has no log ${name}.`)
     if (file && !stored)
       throw new Refused('The file did not arrive. Upload it again.', { file: 'Upload it again.' })
     if (twin)
@@ -59,20 +63,22 @@ export const addReadings = defineCommand({
     return {
       change: { batch, logId: log.id, readings, file, mapping },
       record: {
-        log: log.code,
+        machine: machine.code,
+        log: name,
+        logId: log.id,
         characteristic: log.characteristic,
         first: new Date(span.first).toISOString(),
         last: new Date(span.last).toISOString(),
         ...batchRecord(batch, readings, file, stored),
       },
-      result: { log: log.code, readings: readings.count },
+      result: { machine: machine.code, log: name, readings: readings.count },
     }
   },
-  async apply(tx, { batch, logId, readings, file, mapping }, { programmeId, actor, now }) {
+  async apply(tx, { batch, logId, readings, file, mapping }, { trailId, actor, now }) {
     await tx.readingBatch.create({
       data: {
         id: batch,
-        programmeId,
+        trailId,
         logId,
         count: readings.count,
         readings: readings as object,

@@ -26,9 +26,9 @@ export const correctLotTest = defineCommand({
     instrument: id.nullable(),
     conditions: correctedCells,
   }),
-  async load(tx, { test: key, instrument }, { programmeId }) {
+  async load(tx, { test: key, instrument }, { trailId }) {
     const test = await tx.lotTest.findFirst({
-      where: { id: key, programmeId, withdrawnAt: null },
+      where: { id: key, trailId, withdrawnAt: null },
       include: { lot: { select: { code: true } } },
     })
     if (!test) throw new Refused('This test does not count any more.')
@@ -38,7 +38,7 @@ export const correctLotTest = defineCommand({
     const was = await tagOf(instrumentId)
     return {
       test,
-      lot: await loadLot(tx, programmeId, test.lot.code),
+      lot: await loadLot(tx, trailId, test.lot.code),
       instrument: await tagOf(instrument),
       standing: await standingOf(tx, 'lot test', key, {
         testedOn,

@@ -20,8 +20,8 @@ import { Refused } from '@/shared/refused'
 export const correctLot = defineCommand({
   name: 'correct-lot',
   input: z.strictObject({ ...correctionInput, lot: line('The lot', 40), values: correctedCells }),
-  async load(tx, { lot: code }, { programmeId }) {
-    const lot = await tx.lot.findUnique({ where: { programmeId_code: { programmeId, code } } })
+  async load(tx, { lot: code }, { trailId }) {
+    const lot = await tx.lot.findUnique({ where: { trailId_code: { trailId, code } } })
     if (!lot) throw new Refused(`There is no lot ${code} in this programme.`)
     const { kind, part, supplier, dateCode, quantity, receivedOn, storage, supplierResult } = lot
     return {

@@ -14,10 +14,10 @@ export const disposeLot = defineCommand({
     verdict: z.enum(DISPOSITIONS, { error: 'Choose what becomes of the lot.' }),
     reason,
   }),
-  async load(tx, { lot: code }, { programmeId }) {
-    const lot = await loadLot(tx, programmeId, code)
+  async load(tx, { lot: code }, { trailId }) {
+    const lot = await loadLot(tx, trailId, code)
     const granted = await tx.concession.count({
-      where: { programmeId, designAt: { not: null }, qualityAt: { not: null }, refusedAt: null },
+      where: { programmeId: trailId, designAt: { not: null }, qualityAt: { not: null }, refusedAt: null },
     })
     return { lot, granted }
   },

@@ -3,8 +3,8 @@ import type { Transaction } from '@/lib/db/transaction'
 import { Refused } from '@/shared/refused'
 
 /** A lot of this programme as it stands, corrections included. Refused when there is none of that code. */
-export async function loadLot(tx: Transaction, programmeId: string, code: string): Promise<Lot> {
-  const lot = await tx.lot.findUnique({ where: { programmeId_code: { programmeId, code } } })
+export async function loadLot(tx: Transaction, trailId: string, code: string): Promise<Lot> {
+  const lot = await tx.lot.findUnique({ where: { trailId_code: { trailId, code } } })
   if (!lot) throw new Refused(`There is no lot ${code} in this programme.`)
   const newest = await tx.correction.findFirst({
     where: { subjectId: lot.id },

@@ -28,8 +28,8 @@ export const receiveLot = defineCommand({
     packing: line('The packing', 120),
     supplierResult: optionalLine('The supplier’s result', 1000),
   }),
-  load: (tx, { code }, { programmeId }) =>
-    tx.lot.findUnique({ where: { programmeId_code: { programmeId, code } }, select: { part: true } }),
+  load: (tx, { code }, { trailId }) =>
+    tx.lot.findUnique({ where: { trailId_code: { trailId, code } }, select: { part: true } }),
   decide(twin, input, { newId, today }) {
     if (twin)
       throw new Refused(`Lot ${input.code} is here already (${twin.part}).`, {
@@ -43,7 +43,7 @@ export const receiveLot = defineCommand({
     const lot = { id: newId(), ...rest, storage: { temperatureC, relativeHumidityPct, packing } }
     return { change: lot, record: { ...lot }, result: { lot: lot.code } }
   },
-  async apply(tx, lot, { programmeId, actor, now }) {
-    await tx.lot.create({ data: { ...lot, programmeId, addedById: actor.personId, at: now } })
+  async apply(tx, lot, { trailId, actor, now }) {
+    await tx.lot.create({ data: { ...lot, trailId, addedById: actor.personId, at: now } })
   },
 })

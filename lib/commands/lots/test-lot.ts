@@ -27,12 +27,12 @@ export const testLot = defineCommand({
     readings: readingsInput,
     file: sourceFile,
   }),
-  async load(tx, { lot, instrument, file }, { programmeId, actor }) {
+  async load(tx, { lot, instrument, file }, { trailId, actor }) {
     return {
-      lot: await loadLot(tx, programmeId, lot),
+      lot: await loadLot(tx, trailId, lot),
       instrument:
         instrument && (await tx.instrument.findUnique({ where: { id: instrument }, select: { tag: true } })),
-      stored: file ? await claimFile(tx, file, { personId: actor.personId, programmeId }) : null,
+      stored: file ? await claimFile(tx, file, { personId: actor.personId, trailId }) : null,
     }
   },
   decide({ lot, instrument, stored }, input, { newId, today }) {
@@ -88,12 +88,12 @@ export const testLot = defineCommand({
       result: { lot: lot.code, test: test.id },
     }
   },
-  async apply(tx, { batch, test, readings, file }, { programmeId, actor, now }) {
-    await tx.lotTest.create({ data: { ...test, programmeId, addedById: actor.personId, at: now } })
+  async apply(tx, { batch, test, readings, file }, { trailId, actor, now }) {
+    await tx.lotTest.create({ data: { ...test, trailId, addedById: actor.personId, at: now } })
     await tx.readingBatch.create({
       data: {
         id: batch,
-        programmeId,
+        trailId,
         lotTestId: test.id,
         count: readings.count,
         readings: readings as object,

@@ -15,7 +15,7 @@ export const traceLot = defineCommand({
       .min(1, 'Name at least one assembly.')
       .max(5000, 'At most 5000 assemblies at once.'),
   }),
-  load: (tx, { lot }, { programmeId }) => loadLot(tx, programmeId, lot),
+  load: (tx, { lot }, { trailId }) => loadLot(tx, trailId, lot),
   decide(lot, { assemblies }) {
     const added = [...new Set(assemblies)].filter((assembly) => !lot.usedIn.includes(assembly))
     if (added.length === 0) throw new Refused(`Lot ${lot.code} is recorded for all of these already.`)

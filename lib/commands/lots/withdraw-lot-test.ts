@@ -7,9 +7,9 @@ import { Refused } from '@/shared/refused'
 export const withdrawLotTest = defineCommand({
   name: 'withdraw-lot-test',
   input: z.strictObject({ programme: programmeCode, test: id, reason }),
-  load: (tx, { test }, { programmeId }) =>
+  load: (tx, { test }, { trailId }) =>
     tx.lotTest.findFirst({
-      where: { id: test, programmeId, withdrawnAt: null },
+      where: { id: test, trailId, withdrawnAt: null },
       select: { id: true, method: true, testedOn: true, lot: { select: { code: true } } },
     }),
   decide(test, { reason: why }) {

@@ -3,6 +3,7 @@ import { defineCommand } from '@/lib/commands/command'
 import { department, line, programmeCode } from '@/lib/commands/inputs'
 import { loadSource, takenOver, writeTakenOver } from '@/lib/commands/programme/take-over'
 import { recordable } from '@/lib/commands/recordable'
+import { openSubject } from '@/lib/commands/works/open-subject'
 import { lessonOf, withProgramme } from '@/lib/programme/lesson-row'
 import { changeInWords } from '@/shared/lessons/lesson-change'
 import { openingChanges } from '@/shared/lessons/opening-changes'
@@ -128,6 +129,7 @@ export const openProgramme = defineCommand({
     { code, title, department: own, revisions, items, requirements, taken, proposal },
     { programmeId, actor, now },
   ) {
+    await openSubject(tx, { id: programmeId, kind: 'programme', code })
     await tx.programme.create({
       data: {
         id: programmeId,

@@ -47,12 +47,12 @@ export const addRecord = defineCommand({
       result: { kind, records: records.length },
     }
   },
-  async apply(tx, records, { programmeId, actor, now }) {
+  async apply(tx, records, { trailId, actor, now }) {
     await tx.record.createMany({
       data: records.map((record) => ({
         ...record,
         data: record.data as object,
-        programmeId,
+        trailId,
         addedById: actor.personId,
         at: now,
       })),

@@ -18,8 +18,8 @@ import { Refused } from '@/shared/refused'
 export const correctRecord = defineCommand({
   name: 'correct-record',
   input: z.strictObject({ ...correctionInput, record: id, values: correctedCells }),
-  async load(tx, { record: key }, { programmeId }) {
-    const record = await tx.record.findFirst({ where: { id: key, programmeId, withdrawnAt: null } })
+  async load(tx, { record: key }, { trailId }) {
+    const record = await tx.record.findFirst({ where: { id: key, trailId, withdrawnAt: null } })
     if (!record) throw new Refused('This record does not count any more.')
     return {
       kind: record.kind as RecordKindKey,

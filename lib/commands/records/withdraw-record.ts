@@ -9,8 +9,8 @@ import type { JsonValue } from '@/shared/trail/canonical-json'
 export const withdrawRecord = defineCommand({
   name: 'withdraw-record',
   input: z.strictObject({ programme: programmeCode, record: id, reason }),
-  async load(tx, { record: key }, { programmeId }) {
-    const record = await tx.record.findFirst({ where: { id: key, programmeId, withdrawnAt: null } })
+  async load(tx, { record: key }, { trailId }) {
+    const record = await tx.record.findFirst({ where: { id: key, trailId, withdrawnAt: null } })
     if (!record) throw new Refused('This record does not count any more.')
     return record
   },

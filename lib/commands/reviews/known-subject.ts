@@ -57,15 +57,17 @@ async function nameOf(
     case 'nonconformity':
       return (await tx.nonconformity.findFirst({ where: numbered }))?.title
     case 'lot':
-      return (await tx.lot.findFirst({ where: { programmeId, code: key } })) ? '' : undefined
+      return (await tx.lot.findFirst({ where: { trailId: programmeId, code: key } })) ? '' : undefined
     case 'log':
-      return (await tx.log.findFirst({ where: { programmeId, code: key } })) ? '' : undefined
+      return (await tx.log.findFirst({ where: { trailId: programmeId, code: key } })) ? '' : undefined
     case 'joint':
       return jointOfKey(key) && ''
     case 'record': {
       const { kind: recordKind, id } = recordOfKey(key)
       if (!z.uuid().safeParse(id).success) return undefined
-      return (await tx.record.findFirst({ where: { programmeId, kind: recordKind, id } })) ? '' : undefined
+      return (await tx.record.findFirst({ where: { trailId: programmeId, kind: recordKind, id } }))
+        ? ''
+        : undefined
     }
     // A point is known within its own minutes; whoever takes minutes looks there.
     case 'point':

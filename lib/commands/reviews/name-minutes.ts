@@ -25,7 +25,7 @@ export const nameMinutes = defineCommand({
       throw new Refused(`Review ${number} has no signed minutes yet. Its chair closes it first.`)
     const { cover, digest } = review.closed
     const twin = await tx.evidence.findFirst({
-      where: { programmeId, itemKey: item, withdrawnAt: null, sha256: digest },
+      where: { trailId: programmeId, itemKey: item, withdrawnAt: null, sha256: digest },
     })
     if (twin) throw new Refused('These minutes are evidence of the item already.')
     return {
@@ -55,6 +55,8 @@ export const nameMinutes = defineCommand({
       create: { ...file, storedAt: now },
       update: { storedAt: now },
     })
-    await tx.evidence.create({ data: { ...evidence, programmeId, addedById: actor.personId, at: now } })
+    await tx.evidence.create({
+      data: { ...evidence, trailId: programmeId, addedById: actor.personId, at: now },
+    })
   },
 })

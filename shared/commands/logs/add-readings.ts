@@ -6,8 +6,10 @@ import { counted } from '@/shared/quantity/counted'
 export const addReadings = defineFace({
   label: 'Add readings to a log',
   done: 'Added readings to a log',
-  may: { scope: 'programme', departments: ['production', 'quality'] },
+  may: { scope: 'works', of: 'machine', departments: ['production', 'quality'] },
   record: z.object({
+    /** Not in what was recorded before machines had logs. */
+    machine: z.string().optional(),
     log: z.string(),
     characteristic: z.string(),
     first: z.string(),
@@ -20,5 +22,6 @@ export const addReadings = defineFace({
       first === last ? moment(first) : `${moment(first)} to ${moment(last)}`
     }`,
   }),
-  leads: ({ log }) => ({ kind: 'log', log }),
+  leads: ({ machine, log }) =>
+    machine === undefined ? { kind: 'log', log } : { kind: 'machine', machine, log },
 })

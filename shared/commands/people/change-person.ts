@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { defineFace } from '@/shared/commands/face'
+import { ofTheWorks } from '@/shared/commands/people/of-the-works'
 import { fromTo } from '@/shared/commands/named'
 
 export const changePerson = defineFace({
@@ -8,14 +9,18 @@ export const changePerson = defineFace({
   may: { scope: 'installation', administrator: true },
   record: z.object({
     personId: z.string(),
-    before: z.object({ name: z.string(), email: z.string() }),
+    before: z.object({ name: z.string(), email: z.string(), worksDepartment: z.string().nullish() }),
     name: z.string(),
     email: z.string(),
     rights: z.string(),
+    worksDepartment: z.string().nullish(),
   }),
-  reads: ({ before, name, email, rights }) => ({
+  reads: ({ before, name, email, rights, worksDepartment }) => ({
     subject: name,
-    what: `${fromTo(`${before.name}, ${before.email}`, `${name}, ${email}`)}, as ${rights}`,
+    what: `${fromTo(
+      `${before.name}, ${before.email}${ofTheWorks(before.worksDepartment)}`,
+      `${name}, ${email}${ofTheWorks(worksDepartment)}`,
+    )}, as ${rights}`,
   }),
   leads: ({ personId }) => ({ kind: 'person', personId }),
 })

@@ -6,7 +6,7 @@ import { counted } from '@/shared/quantity/counted'
 export const openProgramme = defineFace({
   label: 'Open a programme',
   done: 'Opened a programme',
-  may: { scope: 'programme', anyone: true },
+  may: { scope: 'programme', opens: 'programme', anyone: true },
   record: z.object({
     code: z.string(),
     title: z.string(),

@@ -22,5 +22,7 @@ export const bathComposition = {
     report: optionalColumn(textColumn({ label: 'Analysis report', maxLength: 80 })),
   },
   sharesOfWhole: ['tinPct', ...METALS],
+  takenAt: 'wave',
+  speaks: 'as a course',
   charted: 'copperPct',
 } satisfies Characteristic

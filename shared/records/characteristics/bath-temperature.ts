@@ -9,5 +9,7 @@ export const bathTemperature = {
   level: true,
   comesWhole: false,
   columns: { bathC: numberColumn({ label: 'Bath temperature', unit: '°C', min: 0, max: 600 }) },
+  takenAt: 'wave',
+  speaks: 'of the day of a run',
   charted: 'bathC',
 } satisfies Characteristic

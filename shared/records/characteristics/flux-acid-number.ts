@@ -13,5 +13,7 @@ export const fluxAcidNumber = {
     titrantMolPerL: numberColumn({ label: 'Titrant strength, mol/l', unit: '1', min: 0.001, max: 2 }),
     sampleG: numberColumn({ label: 'Sample', unit: 'g', min: 0.01, max: 100 }),
   },
+  takenAt: 'fluxer',
+  speaks: 'until the next',
   charted: 'titrantMl',
 } satisfies Characteristic

@@ -12,5 +12,7 @@ export const fluxDensity = {
     densityGPerMl: numberColumn({ label: 'Density as read', unit: 'g/ml', min: 0.5, max: 2 }),
     temperatureC: numberColumn({ label: 'Flux temperature', unit: '°C', min: -10, max: 60 }),
   },
+  takenAt: 'fluxer',
+  speaks: 'of the day of a run',
   charted: 'densityGPerMl',
 } satisfies Characteristic

@@ -12,5 +12,7 @@ export const storeClimate = {
     temperatureC: numberColumn({ label: 'Temperature', unit: '°C', min: -40, max: 80 }),
     relativeHumidityPct: numberColumn({ label: 'Relative humidity', unit: '% RH', min: 0, max: 100 }),
   },
+  takenAt: 'store',
+  speaks: 'always',
   charted: 'relativeHumidityPct',
 } satisfies Characteristic

@@ -32,5 +32,8 @@ export const thermalProfile = {
   level: false,
   comesWhole: true,
   columns: Object.fromEntries(THERMOCOUPLES.map((key, index) => [key, couple(index + 1)])),
+  takenAt: 'wave',
+  speaks: 'always',
+  ofOneProgramme: true,
   charted: 'couple1C',
 } satisfies Characteristic

@@ -20,5 +20,7 @@ export const tipGround = {
       ],
     }),
   },
+  takenAt: 'bench',
+  speaks: 'until the next',
   charted: 'resistanceOhm',
 } satisfies Characteristic

@@ -23,5 +23,7 @@ export const tipTemperature = {
       }),
     ),
   },
+  takenAt: 'bench',
+  speaks: 'until the next',
   charted: 'measuredC',
 } satisfies Characteristic

@@ -15,5 +15,7 @@ export const waveContact = {
     ),
     conveyorSpeedMPerMin: numberColumn({ label: 'Conveyor speed', unit: 'm/min', min: 0.05, max: 10 }),
   },
+  takenAt: 'wave',
+  speaks: 'of the day of a run',
   charted: 'contactLengthMm',
 } satisfies Characteristic

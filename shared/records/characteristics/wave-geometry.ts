@@ -12,5 +12,7 @@ export const waveGeometry = {
     immersionMm: numberColumn({ label: 'Immersion', unit: 'mm', min: 0, max: 20 }),
     angleDeg: numberColumn({ label: 'Conveyor angle', unit: '°', min: 0, max: 45 }),
   },
+  takenAt: 'wave',
+  speaks: 'of the day of a run',
   charted: 'immersionMm',
 } satisfies Characteristic

@@ -21,5 +21,7 @@ export const wavePreheat = {
       }),
     ),
   },
+  takenAt: 'preheater',
+  speaks: 'of the day of a run',
   charted: 'uppersideC',
 } satisfies Characteristic

@@ -20,6 +20,7 @@ const addPerson: Writes = ({ at, said }, rows) =>
     name: said['person'],
     identity: null,
     ...rightsOf(said['rights']),
+    worksDepartment: said['worksDepartment'] ?? null,
     disabledAt: null,
     credentialEpoch: 0,
     ...oneTimePassword(said['oneTimePasswordUntil']),
@@ -38,7 +39,12 @@ const changePerson: Writes = ({ said }, rows) => {
   const isChanged = (['auditor', 'administrator'] as const).some(
     (right) => rows.valueOf('Person', person, right) !== rights[right],
   )
-  rows.change('Person', person, { name: said['name'], email: said['email'], ...rights })
+  rows.change('Person', person, {
+    name: said['name'],
+    email: said['email'],
+    ...rights,
+    ...(said['worksDepartment'] !== undefined && { worksDepartment: said['worksDepartment'] }),
+  })
   if (isChanged) endSessions(person.id, rows)
 }
 

@@ -103,6 +103,10 @@ const openLog: Writes = ({ at, actorId, said }, rows) =>
     characteristic: said['characteristic'],
     line: said['line'],
     machine: said['machine'],
+    // Before machines had logs of their own, a log stood on none until it was carried there.
+    machineId: said['machineId'] ?? null,
+    onlyForId: said['onlyForId'] ?? null,
+    everyH: said['everyH'] ?? null,
     instrumentId: said['instrumentId'],
     addedById: actorId,
     at,
@@ -111,7 +115,7 @@ const openLog: Writes = ({ at, actorId, said }, rows) =>
 const addReadings: Writes = (entry, rows) =>
   writeBatch(entry, rows, {
     lotTestId: null,
-    logId: rows.valueOf('Log', { code: entry.said['log'] }, 'id'),
+    logId: entry.said['logId'] ?? rows.valueOf('Log', { code: entry.said['log'] }, 'id'),
   })
 
 const recordInspection: Writes = ({ at, actorId, said }, rows) => {

@@ -15,7 +15,7 @@ function batchesOf(stored: Readonly<Record<string, Readings>>) {
   } as unknown as Parameters<typeof loadReadings>[0]
   return { db, asked }
 }
-const rowOf = (id: string) => ({ id, lotTestId: null, logId: `log of ${id}` })
+const rowOf = (id: string) => ({ id, trailId: 'a trail', lotTestId: null, logId: `log of ${id}` })
 const many = (count: number, at: number): Readings => ({
   count,
   columns: Object.fromEntries(

@@ -22,7 +22,7 @@ export const generateMetadata = programmeTitle(({ code }) => `Inspection, ${code
 export default programmePage<{ inspection: string }>(async ({ visit, code, params: { inspection: id } }) => {
   const inspection = visit.view.state.facts.records.inspections.find((entry) => entry.id === id)
   if (!inspection) notFound()
-  const corrections = (await correctionsOf(visit.view.state.programme.id, [id])).get(id) ?? []
+  const corrections = (await correctionsOf([id])).get(id) ?? []
   return (
     <ProgrammeSheet
       visit={visit}

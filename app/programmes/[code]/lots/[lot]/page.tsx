@@ -28,10 +28,7 @@ export default programmePage<{ lot: string }>(
     const lot = visit.view.state.facts.records.lots.find((entry) => entry.code === addressPart(key))
     if (!lot) notFound()
     const parts = partsOfLot(visit.view, lot)
-    const corrections = await correctionsOf(visit.view.state.programme.id, [
-      lot.id,
-      ...lot.tests.map(({ id }) => id),
-    ])
+    const corrections = await correctionsOf([lot.id, ...lot.tests.map(({ id }) => id)])
     const verdict = verdictOfLot(parts)
     return (
       <ProgrammeSheet

@@ -49,10 +49,7 @@ export default programmePage<{ kind: string }>(async ({ visit, code, params: { k
   const kind: RecordKind = RECORD_KINDS[key as RecordKindKey]
   const all = (visit.view.state.facts.records.byKind.get(key) ?? []) as readonly Row[]
   const rows = all.slice(-SHOWN)
-  const corrected = await correctionsOf(
-    visit.view.state.programme.id,
-    rows.map(({ id }) => id),
-  )
+  const corrected = await correctionsOf(rows.map(({ id }) => id))
   return (
     <ProgrammeSheet
       visit={visit}

@@ -28,7 +28,7 @@ export default programmePage<{ kind: string; record: string }>(
     const row = visit.view.state.facts.records.byKind.get(key)?.find((entry) => entry.id === id)
     if (!kind || !row) notFound()
     const stands: Readonly<Record<string, unknown>> = { ...row }
-    const corrections = (await correctionsOf(visit.view.state.programme.id, [id])).get(id) ?? []
+    const corrections = (await correctionsOf([id])).get(id) ?? []
     const title = `${kind.label[0]?.toUpperCase()}${kind.label.slice(1)}`
     return (
       <ProgrammeSheet
