@@ -30,7 +30,7 @@ export async function databaseBeforeWorks(): Promise<FreshDatabase> {
   await withConnection(db.url, async (client) => {
     for (const [table, rows] of Object.entries(BEFORE.tables))
       await client.query(
-        `INSERT INTO "${table}" SELECT * FROM jsonb_populate_recordset(NULL::"${table}", $1::jsonb)`,
+        `INSERT INTO "${table}" SELECT * FROM json_populate_recordset(NULL::"${table}", $1::json)`,
         [JSON.stringify(rows)],
       )
   })
