@@ -33,9 +33,12 @@ const ROUTES: Readonly<Record<string, { may: Role; mayNot: Role | 'nobody' }>> =
   'POST programmes/[code]/pictures': { may: 'production', mayNot: 'auditor' },
   'GET programmes/[code]/files/[evidence]': { may: 'production', mayNot: 'stranger' },
   'POST programmes/[code]/items/[item]/evidence': { may: 'design', mayNot: 'auditor' },
-  'POST programmes/[code]/logs/[log]/file': { may: 'production', mayNot: 'design' },
-  'POST programmes/[code]/logs/[log]/import/run': { may: 'quality', mayNot: 'auditor' },
-  'GET programmes/[code]/logs/[log]/would-find': { may: 'design', mayNot: 'stranger' },
+  'POST works/machines/[machine]/logs/[log]/file': { may: 'production', mayNot: 'design' },
+  'POST works/machines/[machine]/logs/[log]/import/run': { may: 'quality', mayNot: 'stranger' },
+  'GET works/machines/[machine]/logs/[log]/would-find': { may: 'stranger', mayNot: 'administrator' },
+  'GET works/trails/[kind]/[code]/bundle': { may: 'auditor', mayNot: 'administrator' },
+  'GET works/trails/[kind]/[code]/csv': { may: 'design', mayNot: 'administrator' },
+  'GET works/trails/[kind]/[code]/verification': { may: 'production', mayNot: 'administrator' },
   'POST programmes/[code]/lots/[lot]/file': { may: 'quality', mayNot: 'production' },
   'POST programmes/[code]/lots/[lot]/import/run': { may: 'quality', mayNot: 'administrator' },
   // Everybody who is signed in reads the register, and may have a table read that is their own.
@@ -154,7 +157,9 @@ async function ask(name: string, accept = '*/*'): Promise<{ answer: Response; bo
     ...(method === 'GET' ? {} : ({ body, duplex: 'half' } as object)),
   })
   const params = {
-    code: world.code,
+    code: name.includes('works/trails/') ? 'Wave 1' : world.code,
+    kind: 'machine',
+    machine: 'Wave 1',
     item: 'laminate',
     log: 'FLUX 5%',
     lot: 'LOT 5%',
