@@ -43,6 +43,11 @@ function told(file: ReadFile, role: LayerRole): FileTold {
         drill: { reading, assumed },
       }
     }
+    case 'netlist': {
+      const { points, unit, unitAssumed, passed } = file.netlist
+      const count = points.length
+      return { name, format, proposed: file.proposed, role, count, unit, unitAssumed, passed }
+    }
     case 'unread':
       return {
         name,

@@ -17,6 +17,10 @@ export class Groups {
     for (let at = index; at !== root;) [at, this.parent[at]] = [this.parent[at]!, root]
     return root
   }
+  /** How many sets there are. */
+  get count(): number {
+    return this.parent.filter((parent, index) => parent === index).length
+  }
   join(one: number, other: number): void {
     this.parent[this.of(one)] = this.of(other)
   }

@@ -35,15 +35,20 @@ const isClosed = (chain: readonly Point[]): boolean => chain.length > 3 && meets
 const length = (chain: readonly Point[]): number =>
   chain.slice(1).reduce((sum, [x, y], at) => sum + Math.hypot(x - chain[at]![0], y - chain[at]![1]), 0)
 
+const BESIDE = [-1, 0, 1]
+
 function chained(lines: readonly (readonly [Point, Point])[]): Point[][] {
   const ends = new Map<string, number[]>()
-  const cell = ([x, y]: Point): string => `${Math.round(x / MEET_MM)} ${Math.round(y / MEET_MM)}`
-  const around = ([x, y]: Point): number[] =>
-    [-1, 0, 1].flatMap((dx) =>
-      [-1, 0, 1].flatMap((dy) => ends.get(cell([x + dx * MEET_MM, y + dy * MEET_MM])) ?? []),
-    )
+  const cellOf = ([x, y]: Point): readonly [number, number] => [
+    Math.floor(x / MEET_MM),
+    Math.floor(y / MEET_MM),
+  ]
+  const around = (point: Point): number[] => {
+    const [column, row] = cellOf(point)
+    return BESIDE.flatMap((dx) => BESIDE.flatMap((dy) => ends.get(`${column + dx},${row + dy}`) ?? []))
+  }
   lines.forEach((line, at) => {
-    for (const end of line) ends.set(cell(end), [...(ends.get(cell(end)) ?? []), at])
+    for (const end of line) ends.set(cellOf(end).join(), [...(ends.get(cellOf(end).join()) ?? []), at])
   })
   const used = new Set<number>()
   /** The chain goes on from its last point as long as an unused line begins or ends there. */

@@ -8,4 +8,6 @@ export const READ_LIMITS = {
   /** Points of one outline, region or macro. */
   points: 500_000,
   holes: 200_000,
+  /** Places of a netlist. */
+  netPoints: 400_000,
 } as const

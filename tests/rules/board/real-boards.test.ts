@@ -89,3 +89,29 @@ test.each(names.filter((name) => existsSync(join(BOARDS, name, 'truth.json'))))(
     }
   },
 )
+
+test.each(names.filter((name) => existsSync(join(BOARDS, name, 'files', 'netlist.ipc'))))(
+  '%s: every place of the netlist has its hole or its copper, and no net is open or joined to another',
+  (name) => {
+    const files = read(name)
+    const { netlist, holes } = boardFrom(files, roleOf)
+    expect(netlist!.places).toBeGreaterThan(90)
+    expect(netlist!.met).toBe(netlist!.places)
+    expect(netlist!.differences).toEqual([])
+    // The copper files name the pins of holes too, so that both have to agree.
+    const alone = boardFrom(files, (file) => (file.format === 'netlist' ? { kind: 'other' } : roleOf(file)))
+    const named = alone.holes.map(({ component, pin }, at) => [component, pin, holes[at]!] as const)
+    const listed = files.flatMap((file) => (file.format === 'netlist' ? file.netlist.points : []))
+    const both = named.flatMap(([component, pin, { a, b }]) => {
+      const there = listed.find(
+        ({ at, kind }) =>
+          kind === 'hole' && Math.hypot((a[0] + b[0]) / 2 - at[0], (a[1] + b[1]) / 2 - at[1]) < 0.01,
+      )
+      return component !== undefined && there?.component !== undefined
+        ? [[`${component} ${pin}`, `${there.component} ${there.pin}`]]
+        : []
+    })
+    expect(both.length).toBeGreaterThan(50)
+    expect(both.filter(([inCopper, inList]) => inCopper !== inList)).toEqual([])
+  },
+)
