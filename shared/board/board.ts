@@ -1,21 +1,22 @@
+import { edgeClearances, wallClearances, type Clearance, type WallClearance } from './clearances'
 import { conductorsOf, type ConductorWidth } from './conductor-widths'
-import { copperLayer, type CopperLayer } from './copper'
+import { boardHoles } from './board-holes'
+import { copperLayer } from './copper'
 import type { Drilled } from './drill/drill-file'
 import { gapsOf } from './gaps'
-import { byPlace } from './geometry/by-place'
 import type { Drawn } from './gerber/gerber-layer'
 import type { BoardHole } from './hole'
-import { kindOf } from './hole-kind'
-import { joinedCopper, middleOf, type FoundHole } from './joined-copper'
+import { joinedCopper, type JoinedCopper } from './joined-copper'
+import { landGaps, type LandGap } from './land-gaps'
 import { netNames } from './net-names'
 import { checkNetlist, type NetlistCheck } from './netlist/check-netlist'
 import type { NetPoint } from './netlist/netlist-file'
 import { outlineOf, type Outline } from './outline'
-import { isInner, stackOf, type DrawnCopper } from './stack'
+import { stackOf, type DrawnCopper } from './stack'
 
 /** The files of a board once it is known what each is, with what was read from them. */
 export interface BoardLayers extends DrawnCopper {
-  readonly masks: readonly (readonly Drawn[])[]
+  readonly masks: readonly { readonly side: 'top' | 'bottom'; readonly drawn: readonly Drawn[] }[]
   readonly outline: readonly Drawn[] | undefined
   readonly holes: readonly Drilled[]
   readonly netlist: readonly NetPoint[] | undefined
@@ -33,7 +34,15 @@ export interface NetGap {
 export interface Board {
   readonly holes: readonly BoardHole[]
   readonly outline: Outline | undefined
+  /** The copper layers that were read, from the top. */
+  readonly layers: readonly string[]
   readonly gaps: readonly NetGap[]
+  /** Gaps between bare lands on the side that a wave would meet. */
+  readonly landGaps: readonly LandGap[]
+  /** Copper near the outline and its cut-outs; none where the outline is open or not found. */
+  readonly edges: readonly Clearance[]
+  /** Copper near holes without plating. */
+  readonly walls: readonly WallClearance[]
   readonly conductors: readonly ConductorWidth[]
   /** Pieces of copper that are joined by plated holes or touch. */
   readonly pieces: number
@@ -47,57 +56,53 @@ export const GAP_REACH_MM = 0.6
 /** Puts the layers of a board together: lands, rings, kinds of holes, copper that is joined, gaps and outline. */
 export function boardOf(layers: BoardLayers): Board {
   const joined = joinedCopper(stackOf(layers), layers.holes)
-  const { stack, lines, groups } = joined
   const checked = layers.netlist && checkNetlist(layers.netlist, joined)
-  const netOf = netNames(joined, checked?.netsOfPiece ?? new Map())
-  const listedAt = byPlace(checked?.check.liesOn ? holesIn(layers.netlist!) : [], ({ at }) => at)
-  const masks = layers.masks.map(copperLayer)
+  const netOf = netNames(joined, checked?.netsOfPiece ?? new Map<number, string[]>())
+  const holes = boardHoles(joined, {
+    masks: layers.masks.map(({ drawn }) => copperLayer(drawn)),
+    listed: checked?.check.liesOn ? layers.netlist! : [],
+    netOf,
+  })
+  const outline = layers.outline && outlineOf(layers.outline)
   return {
-    holes: joined.holes.map((found) =>
-      boardHole(found, {
-        masks,
-        listed: listedAt(middleOf(found.hole))[0],
-        netOf: (at) => netOf(groups.of(at)),
-      }),
-    ),
-    outline: layers.outline && outlineOf(layers.outline),
-    gaps: stack.flatMap(({ name, first }, at) =>
-      gapsOf(lines[at]!, { groups, first, reachMm: GAP_REACH_MM }).map(({ groups: pair, ...gap }) => ({
-        ...gap,
-        layer: name,
-        nets: [netOf(pair[0]), netOf(pair[1])] as const,
-      })),
-    ),
-    conductors: stack.flatMap(conductorsOf),
-    pieces: groups.count,
+    holes,
+    outline,
+    layers: joined.stack.map(({ name }) => name),
+    gaps: gapsOfNets(joined, netOf),
+    landGaps: gapsOfLands(joined, layers, { holes, netOf }),
+    edges: outline?.closed ? edgeClearances(joined, outline, netOf) : [],
+    walls: wallClearances(joined, netOf),
+    conductors: joined.stack.flatMap(conductorsOf),
+    pieces: joined.groups.count,
     netlist: checked?.check,
   }
 }
 
-const holesIn = (netlist: readonly NetPoint[]): NetPoint[] => netlist.filter(({ kind }) => kind === 'hole')
+type NetOf = (group: number) => string
 
-interface HoleTerms {
-  readonly masks: readonly CopperLayer[]
-  /** The hole's place in the netlist. */
-  readonly listed: NetPoint | undefined
-  netOf(at: number): string
-}
+const gapsOfNets = ({ stack, lines, groups }: JoinedCopper, netOf: NetOf): NetGap[] =>
+  stack.flatMap(({ name, first }, at) =>
+    gapsOf(lines[at]!, { groups, first, reachMm: GAP_REACH_MM }).map(({ groups: [one, other], ...gap }) => ({
+      ...gap,
+      layer: name,
+      nets: [netOf(one), netOf(other)],
+    })),
+  )
 
-function boardHole({ hole, lands }: FoundHole, { masks, listed, netOf }: HoleTerms): BoardHole {
-  const on = (name: string) => lands.find(({ layer }) => layer.name === name)?.land
-  const said = lands.map(({ drawn }) => drawn.attributes).find(({ component }) => component !== undefined)
-  const { component = undefined, pin = undefined } = said ?? listed ?? {}
-  return {
-    a: hole.a,
-    b: hole.b,
-    diameterMm: hole.diameterMm,
-    plated: hole.plated ?? listed?.plated,
-    ...kindOf(hole, { lands, masks, listed }),
-    top: on('top'),
-    bottom: on('bottom'),
-    inner: lands.flatMap(({ layer, land }) => (isInner(layer) ? [{ layer: layer.number, land }] : [])),
-    ...(lands[0] && { net: netOf(lands[0].at) }),
-    ...(component !== undefined && { component }),
-    ...(pin !== undefined && { pin }),
-  }
+/** The bottom meets the wave, where there is one. */
+function gapsOfLands(
+  joined: JoinedCopper,
+  { masks }: BoardLayers,
+  { holes, netOf }: { holes: readonly BoardHole[]; netOf: NetOf },
+): LandGap[] {
+  const side = joined.stack.some(({ name }) => name === 'bottom') ? 'bottom' : 'top'
+  const drawn = masks.find((mask) => mask.side === side)?.drawn
+  const ofLeads = joined.holes.filter((_, at) => holes[at]!.kind === 'component')
+  const lands = ofLeads.flatMap(({ lands: all }) => all.filter(({ layer }) => layer.name === side))
+  return landGaps(joined, side, {
+    mask: drawn && copperLayer(drawn),
+    leadLands: new Set(lands.map(({ index }) => index)),
+    reachMm: GAP_REACH_MM,
+    netOf,
+  })
 }

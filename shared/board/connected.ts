@@ -33,10 +33,15 @@ export interface LayerEdges {
   near(edge: Edge, reach: number): number[]
 }
 
-export function layerEdges({ copper }: CopperLayer): LayerEdges {
+/** The edges of a layer's copper, or of some of it. */
+export function layerEdges(
+  { copper }: Pick<CopperLayer, 'copper'>,
+  wanted: (at: number) => boolean = () => true,
+): LayerEdges {
   const edges: Edge[] = []
   const owner: number[] = []
   copper.forEach(({ solid }, at) => {
+    if (!wanted(at)) return
     for (const edge of edgesOf(solid)) {
       edges.push(edge)
       owner.push(at)

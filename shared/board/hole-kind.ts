@@ -1,7 +1,7 @@
 import type { CopperLayer } from './copper'
 import type { Drilled } from './drill/drill-file'
-import { isInside } from './geometry/distance'
 import type { BoardHole } from './hole'
+import { isOpen } from './land-gaps'
 import type { FoundLand } from './lands'
 import type { NetPoint } from './netlist/netlist-file'
 
@@ -61,6 +61,3 @@ function byUse(use: string | undefined): Kind['kind'] | undefined {
       return undefined
   }
 }
-
-const isOpen = (mask: CopperLayer, [x, y]: readonly [number, number]): boolean =>
-  mask.near({ minX: x, minY: y, maxX: x, maxY: y }).some((at) => isInside(mask.copper[at]!.solid, x, y))

@@ -1,5 +1,6 @@
 import type { Drawn } from './gerber/gerber-layer'
-import { boxOfPoints, type Box, type Point } from './geometry/solid'
+import { isInside, toBoundary } from './geometry/distance'
+import { boxOfPoints, type Box, type Point, type Solid } from './geometry/solid'
 
 /** How far ends may lie apart and still meet, mm. */
 const MEET_MM = 0.02
@@ -8,6 +9,8 @@ const MEET_MM = 0.02
 export interface Outline {
   readonly points: readonly Point[]
   readonly closed: boolean
+  /** Closed lines inside it: what is cut out of the board. */
+  readonly cutouts: readonly (readonly Point[])[]
   readonly box: Box
 }
 
@@ -23,8 +26,15 @@ export function outlineOf(drawn: readonly Drawn[]): Outline | undefined {
   return {
     points: longest,
     closed: closed.length > 0,
+    cutouts: closed.filter((chain) => chain !== longest && isWithin(chain, longest)),
     box: boxOfPoints(closed.length > 0 ? longest : lines.flat()),
   }
+}
+
+/** Whether all of a closed line lies inside another: one that repeats the outline does not. */
+function isWithin(chain: readonly Point[], outline: readonly Point[]): boolean {
+  const board: Solid = { kind: 'polygon', rings: [outline.flat()] }
+  return chain.every(([x, y]) => isInside(board, x, y) && toBoundary(board, x, y) > MEET_MM)
 }
 
 const meets = (one: Point, other: Point): boolean =>

@@ -78,7 +78,7 @@ export function layersFrom(files: readonly ReadFile[], roleOf: (file: ReadFile) 
     inner: gerbers.flatMap(({ role, drawn }) =>
       role.kind === 'copper' && role.side === 'inner' ? [{ layer: role.layer, drawn }] : [],
     ),
-    masks: gerbers.flatMap(({ role, drawn }) => (role.kind === 'mask' ? [drawn] : [])),
+    masks: gerbers.flatMap(({ role, drawn }) => (role.kind === 'mask' ? [{ side: role.side, drawn }] : [])),
     outline: gerbers.find(({ role }) => role.kind === 'outline')?.drawn,
     holes: files.flatMap((file) =>
       file.format === 'drill' ? withPlating(file.drill.holes, roleOf(file)) : [],

@@ -46,6 +46,9 @@ const archive = (small: boolean): Buffer =>
     }),
   )
 
+const ringPlaces = (page: Page) =>
+  page.getByRole('table', { name: 'Rings of the board’s holes: the worst places' })
+
 async function attach(page: Page, name: string, small: boolean): Promise<void> {
   await programme.open(page, '/items/holes-and-lands')
   const form = formOf(page, 'Attach a file')
@@ -84,7 +87,7 @@ test('Tomas drops the board’s files, says what they are, sees two narrow rings
   })
 
   await test.step('both narrow rings stand first, with pin and place', async () => {
-    const rings = tomas.getByRole('table', { name: 'Narrowest rings' }).getByRole('row')
+    const rings = ringPlaces(tomas).getByRole('row')
     await expect(rings.nth(1)).toContainText('0.05 mm')
     await expect(rings.nth(1)).toContainText('X1 pin 5')
     await expect(rings.nth(2)).toContainText('X1 pin 6')
@@ -94,15 +97,13 @@ test('Tomas drops the board’s files, says what they are, sees two narrow rings
 
   await test.step('Petra reads the board but fills in no table that is design’s', async () => {
     await petra.goto(tomas.url())
-    await expect(petra.getByRole('table', { name: 'Narrowest rings' })).toBeVisible()
+    await expect(ringPlaces(petra)).toBeVisible()
     await expect(petra.getByRole('link', { name: /Fill in the table/ })).toHaveCount(0)
   })
 
   await test.step('he corrects the layout, and the table of holes is filled in from the new files', async () => {
     await attach(tomas, 'strip-b.zip', false)
-    await expect(tomas.getByRole('table', { name: 'Narrowest rings' }).getByRole('row').nth(1)).toContainText(
-      '0.35 mm',
-    )
+    await expect(ringPlaces(tomas).getByRole('row').nth(1)).toContainText('0.35 mm')
     await tomas.getByRole('link', { name: 'Fill in the table of holes and leads from these files' }).click()
     const form = formOf(tomas, 'Revise Holes and leads')
     await expect(form.locator('[name="value.0.component"]')).toHaveValue('X1')
