@@ -49,6 +49,9 @@ export function reviseAddress(code: string, item: string, parameter: string, pro
 /** An archive of board files as it was read. */
 export const boardAddress = (code: string, evidence: string): string =>
   inProgramme(code, `/board/${encodeURIComponent(evidence)}`)
+/** An archive of board files beside an earlier one. */
+export const boardComparisonAddress = (code: string, evidence: string, before: string): string =>
+  `${boardAddress(code, evidence)}/against/${encodeURIComponent(before)}`
 export const boardPictureAddress = (code: string, evidence: string, side: 'top' | 'bottom'): string =>
   `${boardAddress(code, evidence)}/picture?side=${side}`
 /** An item with the form of a table open, filled in from an archive of board files. */

@@ -14,11 +14,13 @@ export interface PlacedPart extends Part {
 /** How many places a finding leads to. */
 export const PLACES = 10
 
-const isPlaced = (part: Part): part is PlacedPart => 'at' in part
+export const isPlaced = (part: Part): part is PlacedPart => 'at' in part
 
 /** The worst of some parts that have a place, the worst first. */
 export const worstPlaces = (parts: readonly Part[]): PlacedPart[] =>
   parts
     .filter(isPlaced)
-    .sort((one, other) => (isWorse(one, other) ? -1 : isWorse(other, one) ? 1 : Math.round(1000 * (one.rank - other.rank))))
+    .sort((one, other) =>
+      isWorse(one, other) ? -1 : isWorse(other, one) ? 1 : Math.round(1000 * (one.rank - other.rank)),
+    )
     .slice(0, PLACES)

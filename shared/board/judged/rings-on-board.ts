@@ -108,6 +108,7 @@ const ringsOf = (hole: BoardHole): Ring[] => [
 function judgeRing(ring: Ring, rows: readonly LeadHole[], terms: RingTerms): PlacedPart {
   const { hole, layer, land } = ring
   const placed = { at: middleOf(hole), layer, rank: land.ringMm }
+  const about = hole.component !== undefined && { about: { pin: [hole.component, hole.pin].join(' ') } }
   const subject = nameOf(ring)
   const drawn = drawnInWords(ring)
   const measured = { ring: measure(toMicrometre(land.ringMm), 'mm'), hole: measure(hole.diameterMm, 'mm') }
@@ -118,7 +119,7 @@ function judgeRing(ring: Ring, rows: readonly LeadHole[], terms: RingTerms): Pla
     verdict: 'undetermined',
     found: `${drawn}, and no row of Holes and leads has that hole`,
   }
-  return { ...part, measured, ...placed }
+  return { ...part, ...about, measured, ...placed }
 }
 
 function judgeByRow(

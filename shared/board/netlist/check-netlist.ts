@@ -1,10 +1,10 @@
 import { groupedBy } from '@/shared/grouped-by'
 import { byPlace } from '../geometry/by-place'
+import { shiftOnto } from '../geometry/shift-onto'
 import type { Point } from '../geometry/solid'
 import { middleOf, pieceAt, type FoundHole, type JoinedCopper } from '../joined-copper'
 import { isInner, type Layer } from '../stack'
 import type { NetPoint } from './netlist-file'
-import { shiftOnto } from './shift-onto'
 
 /** One thing in which netlist and files do not agree, and where. */
 export type NetlistDifference = { readonly at: Point; readonly layer: string } & (
@@ -48,9 +48,10 @@ export function checkNetlist(points: readonly NetPoint[], joined: JoinedCopper):
   const met = placed.filter(({ found }) => found).length
   const counts = { nets: new Set(points.flatMap(({ net }) => net ?? [])).size, places: points.length, met }
   if (met < LIES_ON_SHARE * points.length) {
+    const listed = points.filter(({ kind }) => kind !== 'land').map(({ at }) => at)
     const shift = shiftOnto(
-      points,
-      joined.holes.map(({ hole }) => hole),
+      listed,
+      joined.holes.map(({ hole }) => middleOf(hole)),
     )
     return { check: { ...counts, shift, liesOn: false, differences: [] }, netsOfPiece: new Map() }
   }

@@ -6,14 +6,8 @@ import { Section } from '@/app/ui/section'
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import type { BoardFinding } from '@/shared/board/judged/board-findings'
 import type { PlacedPart } from '@/shared/board/judged/placed-part'
-import { formatNumber } from '@/shared/quantity/format'
 import { WANTS_REMEDY } from '@/shared/rules/finding'
-
-/** The name of a place in tables and pictures: the letter of what is judged, and its rank. */
-export const placeName = (letter: string, at: number): string => `${letter}${at + 1}`
-/** Where a place stands in the picture, and in its table. */
-export const markId = (name: string): string => `at-${name}`
-const rowId = (name: string): string => `place-${name}`
+import { placeInWords, PlaceLink, placeName } from './place-name'
 
 /** What the specification makes of the board as it is drawn: each matter with its worst places. */
 export function JudgedBoard({ findings }: { findings: readonly BoardFinding[] }) {
@@ -42,9 +36,6 @@ function JudgedMatter({ judged: { key, letter, title, why, finding, places } }: 
   )
 }
 
-const place = ([x, y]: readonly [number, number]): string =>
-  `${formatNumber(Math.round(x * 100) / 100)}, ${formatNumber(Math.round(y * 100) / 100)}`
-
 function Places({ title, letter, places }: { title: string; letter: string; places: readonly PlacedPart[] }) {
   return (
     <RuledTable
@@ -56,14 +47,7 @@ function Places({ title, letter, places }: { title: string; letter: string; plac
         {
           label: 'Place',
           set: 'shrink',
-          cell: (_, at) => {
-            const name = placeName(letter, at)
-            return (
-              <a id={rowId(name)} href={`#${markId(name)}`} title="Show it in the picture">
-                {name}
-              </a>
-            )
-          },
+          cell: (_, at) => <PlaceLink name={placeName(letter, at)} />,
         },
         { label: 'Which', names: true, cell: ({ subject }) => subject },
         { label: 'Verdict', set: 'shrink', cell: ({ verdict }) => <VerdictMark verdict={verdict} /> },
@@ -82,7 +66,7 @@ function Places({ title, letter, places }: { title: string; letter: string; plac
           ),
         },
         { label: 'Margin', cell: ({ margin }) => (margin ? <MarginBar margin={margin} /> : '–') },
-        { label: 'At x, y in mm', set: 'number', cell: ({ at }) => place(at) },
+        { label: 'At x, y in mm', set: 'number', cell: ({ at }) => placeInWords(at) },
       ]}
     />
   )

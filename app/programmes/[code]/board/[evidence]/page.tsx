@@ -5,7 +5,7 @@ import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Notice } from '@/app/ui/notice'
 import { OnThisSheet } from '@/app/ui/on-this-sheet'
-import { findBoardArchive, readBoard } from '@/lib/queries/board-files'
+import { findBoardArchive, otherArchives, readBoard } from '@/lib/queries/board-files'
 import type { Board } from '@/shared/board/board'
 import { boardFindings } from '@/shared/board/judged/board-findings'
 import { itemStateFor } from '@/shared/gate/judgement'
@@ -14,6 +14,7 @@ import { BoardPicture } from './board-picture'
 import { ConductorWidths, HoleGroups } from './board-tables'
 import { JudgedBoard } from './judged-board'
 import { LayerFiles } from './layer-files'
+import { OtherArchives } from './other-archives'
 
 export const generateMetadata = programmeTitle(({ code }) => `Board files, ${code}`)
 
@@ -21,7 +22,10 @@ export const generateMetadata = programmeTitle(({ code }) => `Board files, ${cod
 export default programmePage<{ evidence: string }>(async ({ visit, code, params: { evidence } }) => {
   const archive = await findBoardArchive(visit.view.state.programme.id, addressPart(evidence))
   if (!archive) notFound()
-  const read = await readBoard(archive)
+  const [read, others] = await Promise.all([
+    readBoard(archive),
+    otherArchives(visit.view.state.programme.id, archive),
+  ])
   const board = 'reading' in read ? read.reading.board : undefined
   const findings = board ? boardFindings(board, visit.view.state.facts) : []
   const box = board?.outline?.box
@@ -57,7 +61,7 @@ export default programmePage<{ evidence: string }>(async ({ visit, code, params:
           <Notice kind="refusal">{'refused' in read ? read.refused : 'The files hold no board.'}</Notice>
         ) : (
           <>
-            <OnThisSheet parts={partsOf(board)} />
+            <OnThisSheet parts={partsOf(board, others.length > 0)} />
             {archive.confirmed ? (
               <Notice kind="success">
                 What each file is was confirmed by {archive.confirmed.byName}. Confirm again where it is
@@ -71,6 +75,7 @@ export default programmePage<{ evidence: string }>(async ({ visit, code, params:
             <JudgedBoard findings={findings} />
             <HoleGroups view={view} evidence={archive.evidence} board={board} />
             <ConductorWidths board={board} />
+            <OtherArchives code={view.code} evidence={archive.evidence} others={others} />
           </>
         )
       }
@@ -79,11 +84,12 @@ export default programmePage<{ evidence: string }>(async ({ visit, code, params:
 })
 
 /** The parts of the sheet that have something in them. */
-const partsOf = (board: Board) =>
+const partsOf = (board: Board, others: boolean) =>
   [
     { id: 'files', text: 'Files', there: true },
     { id: 'picture', text: 'The board', there: true },
     { id: 'judged', text: 'Judged', there: true },
     { id: 'holes', text: 'Holes', there: true },
     { id: 'conductors', text: 'Drawn widths', there: board.conductors.length > 0 },
+    { id: 'others', text: 'Compare', there: others },
   ].filter(({ there }) => there)
