@@ -47,7 +47,7 @@ export function readBoardFile({ name, text }: BoardFileText): ReadFile {
   }
 }
 
-const isDrill = (text: string): boolean => /^\s*%?\s*M48\s*$/m.test(text.slice(0, 4000))
+const isDrill = (text: string): boolean => /^[ \t]*%?[ \t]*M48[ \t]*\r?$/m.test(text.slice(0, 4000))
 const isGerber = (text: string): boolean =>
   /%(FS|MO|ADD|TF)|G04 /.test(text.slice(0, 20_000)) && text.includes('*')
 
