@@ -1,5 +1,6 @@
 import type { Point, Solid } from './geometry/solid'
 import { edgeGap, isInside, placeBetween, toBoundary, type Edge } from './geometry/distance'
+import { ROUNDED_MM } from './gaps'
 import { middleOf, type JoinedCopper } from './joined-copper'
 import type { Outline } from './outline'
 
@@ -93,9 +94,9 @@ class Nearest {
   /** Offers all copper of one layer that an edge is near to. */
   take(edge: Edge, { lines }: JoinedCopper, layer: number, groupOf: (owner: number) => number): void {
     const { edges, owner, near } = lines[layer]!
-    for (const at of near(edge, CLEARANCE_REACH_MM)) {
+    for (const at of near(edge, CLEARANCE_REACH_MM + ROUNDED_MM)) {
       const gapMm = edgeGap(edge, edges[at]!)
-      if (gapMm <= CLEARANCE_REACH_MM)
+      if (gapMm <= CLEARANCE_REACH_MM + ROUNDED_MM)
         this.offer(groupOf(owner[at]!), { gapMm, at: placeBetween(edge, edges[at]!) })
     }
   }

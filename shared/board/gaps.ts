@@ -8,6 +8,9 @@ export interface Gap {
   readonly at: readonly [x: number, y: number]
 }
 
+/** What is told to the micrometre lies within a reach to the micrometre, mm. */
+export const ROUNDED_MM = 0.0005
+
 interface GapTerms {
   readonly groups: Groups
   /** How much copper of other layers is numbered before this layer's. */
@@ -22,13 +25,13 @@ export function gapsOf(lines: LayerEdges, { groups, first, reachMm, wanted }: Ga
   const least = new Map<string, Gap>()
   lines.edges.forEach((edge, at) => {
     const mine = groups.of(first + lines.owner[at]!)
-    for (const other of lines.near(edge, reachMm)) {
+    for (const other of lines.near(edge, reachMm + ROUNDED_MM)) {
       if (other <= at) continue
       const theirs = groups.of(first + lines.owner[other]!)
       if (theirs === mine) continue
       if (wanted && !wanted(lines.owner[at]!, lines.owner[other]!)) continue
       const gapMm = edgeGap(edge, lines.edges[other]!)
-      if (gapMm > reachMm) continue
+      if (gapMm > reachMm + ROUNDED_MM) continue
       const pair = mine < theirs ? ([mine, theirs] as const) : ([theirs, mine] as const)
       const before = least.get(pair.join())
       if (!before || gapMm < before.gapMm)

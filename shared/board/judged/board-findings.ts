@@ -1,5 +1,5 @@
 import type { Facts } from '@/shared/rules/facts'
-import type { Finding } from '@/shared/rules/finding'
+import { undetermined, type Finding } from '@/shared/rules/finding'
 import { judge, type AnyRule } from '@/shared/rules/rule'
 import type { Board } from '../board'
 import { aspectOnBoard } from './aspect-on-board'
@@ -25,18 +25,20 @@ export interface BoardFinding {
 interface JudgedOnBoard {
   readonly letter: string
   readonly of: (board: Board) => AnyRule
+  /** Whether it is of copper, so that files without any leave it open. */
+  readonly ofCopper: boolean
   /** What is led to where the specification has nothing to judge it by. */
   readonly unjudged?: (board: Board) => readonly PlacedPart[]
 }
 
 /** What is judged on every board, each with its letter. */
 const JUDGED: readonly JudgedOnBoard[] = [
-  { letter: 'R', of: ringsOnBoard, unjudged: unjudgedRings },
-  { letter: 'G', of: gapsOnBoard, unjudged: unjudgedGaps },
-  { letter: 'B', of: bareGapsOnBoard },
-  { letter: 'E', of: edgesOnBoard },
-  { letter: 'U', of: wallsOnBoard },
-  { letter: 'T', of: aspectOnBoard },
+  { letter: 'R', ofCopper: true, of: ringsOnBoard, unjudged: unjudgedRings },
+  { letter: 'G', ofCopper: true, of: gapsOnBoard, unjudged: unjudgedGaps },
+  { letter: 'B', ofCopper: true, of: bareGapsOnBoard },
+  { letter: 'E', ofCopper: true, of: edgesOnBoard },
+  { letter: 'U', ofCopper: true, of: wallsOnBoard },
+  { letter: 'T', ofCopper: false, of: aspectOnBoard },
 ]
 
 const NETLIST = 'N'
@@ -45,12 +47,19 @@ const NETLIST = 'N'
 export function boardFindings(board: Board, facts: Facts): BoardFinding[] {
   const { netlist } = board
   const judged: readonly JudgedOnBoard[] = netlist
-    ? [...JUDGED, { letter: NETLIST, of: () => netlistOnBoard(netlist) }]
+    ? [...JUDGED, { letter: NETLIST, ofCopper: true, of: () => netlistOnBoard(netlist) }]
     : JUDGED
-  return judged.map(({ letter, of, unjudged }) => {
+  return judged.map(({ letter, of, ofCopper, unjudged }) => {
     const rule = of(board)
-    const finding = judge(rule, facts)
+    const finding = judge(ofCopper && board.layers.length === 0 ? withoutCopper(rule) : rule, facts)
     const parts = finding.parts ?? unjudged?.(board) ?? []
     return { key: rule.id, letter, title: rule.title, why: rule.why, finding, places: worstPlaces(parts) }
   })
 }
+
+const withoutCopper = (rule: AnyRule): AnyRule => ({
+  ...rule,
+  reads: {},
+  judge: () =>
+    undetermined('No file is taken for a layer of copper.', ['A layer of copper among the board files']),
+})

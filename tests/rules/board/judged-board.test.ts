@@ -229,3 +229,16 @@ describe('the netlist', () => {
     expect(judged(board).has('netlist-on-board')).toBe(false)
   })
 })
+
+test('files without copper leave all of it open', () => {
+  const bare = { ...JUDGED_BOARD, lands: [], lines: [] }
+  const verdicts = [...judged(boardFrom(bare)).values()].map(({ letter, finding }) => [
+    letter,
+    finding.verdict,
+  ])
+  expect(verdicts).toEqual([
+    ...[...'RGBEU'].map((letter) => [letter, 'undetermined']),
+    // Holes without lands are no less plated.
+    ['T', 'marginal'],
+  ])
+})
