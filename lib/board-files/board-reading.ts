@@ -23,6 +23,12 @@ export interface FileTold {
 export interface BoardReading {
   readonly files: readonly FileTold[]
   readonly board: Board
-  /** Copper and lands of both outer layers as one path each, in mm with y downwards. */
-  readonly pictures: Readonly<Record<'top' | 'bottom', string>>
+  readonly pictures: readonly LayerPicture[]
+}
+
+/** One layer as a path, in mm with y downwards. */
+export interface LayerPicture {
+  /** The code of its role. */
+  readonly code: string
+  readonly path: string
 }

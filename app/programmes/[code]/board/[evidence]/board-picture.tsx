@@ -8,6 +8,7 @@ interface BoardPictureProps {
   code: string
   evidence: string
   board: Board
+  layers: readonly string[]
   findings: readonly BoardFinding[]
 }
 

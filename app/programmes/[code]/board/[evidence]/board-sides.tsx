@@ -1,9 +1,11 @@
 import { boardPictureAddress } from '@/app/addresses'
 import type { Board } from '@/shared/board/board'
 import type { Point } from '@/shared/board/geometry/solid'
+import { roleFrom, roleLabel } from '@/shared/board/role-code'
 import { formatQuantity } from '@/shared/quantity/format'
+import { BoardView, type ViewLayer } from './board-view'
+import { MARGIN_MM, pictureBox } from './picture-box'
 import { markId } from './place-name'
-import { pictureBox } from './picture-box'
 
 /** A place marked in a picture of a board. */
 export interface BoardMark {
@@ -19,6 +21,8 @@ interface BoardSidesProps {
   code: string
   evidence: string
   board: Board
+  /** Codes of the layers that have a picture. */
+  layers: readonly string[]
   marks: readonly BoardMark[]
 }
 
@@ -32,40 +36,55 @@ export function BoardSides(props: BoardSidesProps) {
   )
 }
 
-/** A mark is this share of the board's greater side. */
-const MARK_SHARE = 0.018
-
 const MARK_CLASS = {
   always: 'board-mark',
   followed: 'board-mark board-mark-followed',
   broken: 'board-mark board-mark-broken',
 } as const
 
-function Side({ code, evidence, board, marks, side }: BoardSidesProps & { side: 'top' | 'bottom' }) {
-  const { minX, minY, width, height } = pictureBox(board)
-  const size = Math.max(width, height) * MARK_SHARE
-  const here = marks.filter(({ layer }) => (layer === 'bottom') === (side === 'bottom'))
-  const title = `${side === 'top' ? 'Top' : 'Bottom'} copper and holes, ${formatQuantity(width - 2, 'mm', 4)} by ${formatQuantity(height - 2, 'mm', 4)}`
+function Side({ code, evidence, board, layers, marks, side }: BoardSidesProps & { side: 'top' | 'bottom' }) {
+  const whole = pictureBox(board)
+  const size = [whole.width, whole.height]
+    .map((mm) => formatQuantity(mm - 2 * MARGIN_MM, 'mm', 4))
+    .join(' by ')
   return (
-    <figure className="board-side">
-      <svg viewBox={`${minX} ${minY} ${width} ${height}`} role="img" aria-label={title}>
-        <image
-          href={boardPictureAddress(code, evidence, side)}
-          x={minX}
-          y={minY}
-          width={width}
-          height={height}
-        />
-        {here.map(({ name, at: [x, y], drawn }) => (
-          <g key={name} id={markId(name)} className={MARK_CLASS[drawn ?? 'always']}>
-            <circle cx={x} cy={-y} r={size} strokeWidth={size / 5} />
-            <text x={x + 1.3 * size} y={-y - size / 2} fontSize={2.2 * size}>
-              {name}
-            </text>
-          </g>
-        ))}
-      </svg>
-      <figcaption>{title}.</figcaption>
-    </figure>
+    <BoardView
+      title={`${side === 'top' ? 'Top' : 'Bottom'} copper and holes, ${size}`}
+      whole={whole}
+      layers={layersOf(layers, side).map((layer) => ({
+        ...layer,
+        href: boardPictureAddress(code, evidence, layer.code),
+      }))}
+      marks={marks
+        .filter(({ layer }) => (layer === 'bottom') === (side === 'bottom'))
+        .map(({ name, at: [x, y], drawn }) => ({
+          name,
+          id: markId(name),
+          x,
+          y: -y,
+          className: MARK_CLASS[drawn ?? 'always'],
+        }))}
+    />
   )
+}
+
+/** The bare board lowest, then copper with this side's uppermost, what lies over copper, and the holes through all. */
+function layersOf(codes: readonly string[], side: 'top' | 'bottom'): Omit<ViewLayer, 'href'>[] {
+  const own = `copper-${side}`
+  const copper = codes.filter((code) => code.startsWith('copper') && code !== own)
+  const over = codes.filter((code) => !code.startsWith('copper'))
+  return [
+    { code: 'board', label: 'Bare board', shown: true },
+    ...[...copper, ...codes.filter((code) => code === own), ...over].map((code) => ({
+      code,
+      label: labelOf(code),
+      shown: code === own,
+    })),
+    { code: 'holes', label: 'Holes', shown: true },
+  ]
+}
+
+function labelOf(code: string): string {
+  const role = roleFrom(code)
+  return role ? roleLabel(role) : code
 }

@@ -71,7 +71,13 @@ export default programmePage<{ evidence: string }>(async ({ visit, code, params:
               <Notice kind="refusal">What each file is was proposed and nobody has confirmed it yet.</Notice>
             )}
             <LayerFiles view={view} evidence={archive.evidence} files={read.reading.files} />
-            <BoardPicture code={view.code} evidence={archive.evidence} board={board} findings={findings} />
+            <BoardPicture
+              layers={read.reading.pictures.map((picture) => picture.code)}
+              code={view.code}
+              evidence={archive.evidence}
+              board={board}
+              findings={findings}
+            />
             <JudgedBoard findings={findings} />
             <HoleGroups view={view} evidence={archive.evidence} board={board} />
             <ConductorWidths board={board} />

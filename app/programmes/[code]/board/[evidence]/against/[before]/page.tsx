@@ -6,6 +6,7 @@ import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Notice } from '@/app/ui/notice'
 import { OnThisSheet } from '@/app/ui/on-this-sheet'
 import { Section } from '@/app/ui/section'
+import type { BoardReading } from '@/lib/board-files/board-reading'
 import { findBoardArchive, readBoard, type BoardArchive } from '@/lib/queries/board-files'
 import { GAP_REACH_MM, type Board } from '@/shared/board/board'
 import {
@@ -34,7 +35,7 @@ export default programmePage<{ evidence: string; before: string }>(async ({ visi
   if (!after || !before) notFound()
   const [is, was] = await Promise.all([readBoard(after), readBoard(before)])
   const compared =
-    'reading' in is && 'reading' in was ? comparison(was.reading.board, is.reading.board, facts) : undefined
+    'reading' in is && 'reading' in was ? comparison(was.reading.board, is.reading, facts) : undefined
   return (
     <ProgrammeSheet
       visit={visit}
@@ -75,16 +76,18 @@ export default programmePage<{ evidence: string; before: string }>(async ({ visi
 
 interface Comparison {
   readonly board: Board
+  readonly layers: readonly string[]
   readonly differences: BoardDifferences
   readonly turned: ReturnType<typeof turnedFindings>
   readonly places: readonly TurnedPlace[]
 }
 
-function comparison(earlier: Board, board: Board, facts: Facts): Comparison {
+function comparison(earlier: Board, { board, pictures }: BoardReading, facts: Facts): Comparison {
   const { board: before, shift } = laidOn(earlier, board)
   const turned = turnedFindings(boardFindings(before, facts), boardFindings(board, facts))
   return {
     board,
+    layers: pictures.map(({ code }) => code),
     differences: compareBoards(before, board, shift),
     turned,
     places: turned.flatMap((each) => each.places),
@@ -124,7 +127,13 @@ function Compared({ code, archives: { before, after }, compared }: ComparedProps
         heading="The board"
         lead={`${after.fileName}, seen from the top. Changed holes are marked ${LETTERS.holes}, broken where they are gone; places that turn ${LETTERS.turned}; rings and gaps when their names are followed.`}
       >
-        <BoardSides code={code} evidence={after.evidence} board={board} marks={marksOf(compared)} />
+        <BoardSides
+          layers={compared.layers}
+          code={code}
+          evidence={after.evidence}
+          board={board}
+          marks={marksOf(compared)}
+        />
       </Section>
       <TurnedFindings turned={turned} places={places} />
       <ChangedHoles holes={differences.holes} />

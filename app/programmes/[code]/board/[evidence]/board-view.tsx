@@ -1,0 +1,221 @@
+'use client'
+
+import { useEffect, useId, useRef, useState, type KeyboardEvent, type PointerEvent } from 'react'
+import { useHydrated } from '@/app/forms/hydrated'
+import { Button } from '@/app/ui/button'
+import { afterKey, around, moved, STEP, zoomed, type ViewBox } from './view-box'
+
+/** One layer that can be laid into the picture. */
+export interface ViewLayer {
+  readonly code: string
+  readonly label: string
+  readonly href: string
+  readonly shown: boolean
+}
+
+/** A place marked in the picture, with y downwards. */
+export interface ViewMark {
+  readonly name: string
+  readonly id: string
+  readonly x: number
+  readonly y: number
+  readonly className: string
+}
+
+interface BoardViewProps {
+  title: string
+  whole: ViewBox
+  layers: readonly ViewLayer[]
+  marks: readonly ViewMark[]
+}
+
+/** A mark is this share of what is seen. */
+const MARK_SHARE = 0.018
+
+/** One side of a board: closer, further and beside by mouse and keyboard, its layers on and off, and the places marked. */
+export function BoardView({ title, whole, layers, marks }: BoardViewProps) {
+  const [view, setView] = useState(whole)
+  const [shown, setShown] = useState(
+    () => new Set(layers.filter((each) => each.shown).map(({ code }) => code)),
+  )
+  const picture = useRef<HTMLDivElement>(null)
+  const hint = useId()
+  const scripts = useHydrated()
+  useFollowedMark(marks, whole, setView)
+  useWheel(picture, whole, setView)
+  const dragged = useDrag(whole, setView)
+  const press = (event: KeyboardEvent): void => {
+    if (event.ctrlKey || event.metaKey || event.altKey) return
+    if (!afterKey(event.key, view, whole)) return
+    event.preventDefault()
+    setView((before) => afterKey(event.key, before, whole) ?? before)
+  }
+  const size = Math.max(view.width, view.height) * MARK_SHARE
+  return (
+    <figure className="board-side">
+      <div
+        ref={picture}
+        className={view.width < whole.width ? 'board-view board-view-close' : 'board-view'}
+        role="group"
+        aria-label={title}
+        aria-describedby={scripts ? hint : undefined}
+        tabIndex={scripts ? 0 : undefined}
+        onKeyDown={press}
+        {...dragged}
+      >
+        <svg viewBox={`${view.minX} ${view.minY} ${view.width} ${view.height}`} role="img" aria-label={title}>
+          {layers
+            .filter(({ code }) => shown.has(code))
+            .map(({ code, href }) => (
+              <image
+                key={code}
+                href={href}
+                x={whole.minX}
+                y={whole.minY}
+                width={whole.width}
+                height={whole.height}
+              />
+            ))}
+          {marks.map(({ name, id, x, y, className }) => (
+            <g key={id} id={id} className={className}>
+              <circle cx={x} cy={y} r={size} strokeWidth={size / 5} />
+              <text x={x + 1.3 * size} y={y - size / 2} fontSize={2.2 * size}>
+                {name}
+              </text>
+            </g>
+          ))}
+        </svg>
+      </div>
+      <figcaption>{title}.</figcaption>
+      {scripts && (
+        <>
+          <Controls view={view} whole={whole} setView={setView} />
+          <p id={hint} className="board-hint">
+            Once the picture has the focus, arrows move it, + and − bring it closer and further, 0 shows the
+            whole board; so do the mouse wheel and dragging.
+          </p>
+          <Layers layers={layers} shown={shown} setShown={setShown} of={title} />
+        </>
+      )}
+    </figure>
+  )
+}
+
+type SetView = (next: (before: ViewBox) => ViewBox) => void
+
+/** Keys that the buttons stand for, with their words. */
+const CONTROLS = [
+  ['+', 'Closer'],
+  ['-', 'Further'],
+  ['0', 'Whole board'],
+  ['ArrowLeft', 'Left'],
+  ['ArrowRight', 'Right'],
+  ['ArrowUp', 'Up'],
+  ['ArrowDown', 'Down'],
+] as const
+
+function Controls({ view, whole, setView }: { view: ViewBox; whole: ViewBox; setView: SetView }) {
+  const isWhole = view.width >= whole.width
+  return (
+    <p className="board-controls">
+      {CONTROLS.map(([key, label]) => (
+        <Button
+          key={key}
+          disabled={isWhole && key !== '+'}
+          onClick={() => setView((before) => afterKey(key, before, whole) ?? before)}
+        >
+          {label}
+        </Button>
+      ))}
+    </p>
+  )
+}
+
+interface LayersProps {
+  layers: readonly ViewLayer[]
+  shown: ReadonlySet<string>
+  setShown: (next: Set<string>) => void
+  of: string
+}
+
+function Layers({ layers, shown, setShown, of }: LayersProps) {
+  const turn = (code: string): void => {
+    const next = new Set(shown)
+    if (!next.delete(code)) next.add(code)
+    setShown(next)
+  }
+  return (
+    <fieldset className="board-layers">
+      <legend>
+        Layers<span className="sr-only"> of {of}</span>
+      </legend>
+      {layers.map(({ code, label }) => (
+        <label key={code}>
+          <input type="checkbox" checked={shown.has(code)} onChange={() => turn(code)} /> {label}
+        </label>
+      ))}
+    </fieldset>
+  )
+}
+
+/** Brings the place that the address names into view, when this side has it. */
+function useFollowedMark(marks: readonly ViewMark[], whole: ViewBox, setView: SetView): void {
+  useEffect(() => {
+    const follow = (): void => {
+      const mark = marks.find(({ id }) => `#${id}` === window.location.hash)
+      if (mark) setView(() => around(whole, [mark.x, mark.y]))
+    }
+    follow()
+    window.addEventListener('hashchange', follow)
+    return () => window.removeEventListener('hashchange', follow)
+  }, [marks, whole, setView])
+}
+
+/** The wheel zooms a picture that has the focus; else it moves the page, as anywhere. */
+function useWheel(picture: React.RefObject<HTMLDivElement | null>, whole: ViewBox, setView: SetView): void {
+  useEffect(() => {
+    const element = picture.current
+    const wheel = (event: WheelEvent): void => {
+      if (!element?.contains(document.activeElement)) return
+      event.preventDefault()
+      const at = onBoard(element, event)
+      if (at) setView((view) => zoomed(view, whole, event.deltaY < 0 ? STEP : 1 / STEP, at))
+    }
+    element?.addEventListener('wheel', wheel, { passive: false })
+    return () => element?.removeEventListener('wheel', wheel)
+  }, [picture, whole, setView])
+}
+
+/** Where on the board a pointer is, mm with y downwards; undefined where the picture is not drawn. */
+function onBoard(
+  element: Element | null | undefined,
+  { clientX, clientY }: { clientX: number; clientY: number },
+): readonly [number, number] | undefined {
+  const matrix = element?.querySelector('svg')?.getScreenCTM()
+  if (!matrix) return undefined
+  const { x, y } = new DOMPoint(clientX, clientY).matrixTransform(matrix.inverse())
+  return [x, y]
+}
+
+/** Dragging moves what is seen: the place that was taken hold of stays under the pointer. */
+function useDrag(whole: ViewBox, setView: SetView) {
+  const held = useRef<readonly [number, number] | undefined>(undefined)
+  const letGo = (): void => {
+    held.current = undefined
+  }
+  return {
+    onPointerDown: (event: PointerEvent<HTMLDivElement>) => {
+      if (event.button !== 0) return
+      held.current = onBoard(event.currentTarget, event)
+      event.currentTarget.setPointerCapture(event.pointerId)
+    },
+    onPointerMove: (event: PointerEvent<HTMLDivElement>) => {
+      const at = held.current && onBoard(event.currentTarget, event)
+      const from = held.current
+      if (!at || !from) return
+      setView((view) => moved(view, whole, [(from[0] - at[0]) / view.width, (from[1] - at[1]) / view.height]))
+    },
+    onPointerUp: letGo,
+    onPointerCancel: letGo,
+  }
+}
