@@ -52,9 +52,9 @@ export const boardAddress = (code: string, evidence: string): string =>
 /** An archive of board files beside an earlier one. */
 export const boardComparisonAddress = (code: string, evidence: string, before: string): string =>
   `${boardAddress(code, evidence)}/against/${encodeURIComponent(before)}`
-/** One layer of a board as a picture: the code of its role, `board` or `holes`. */
-export const boardPictureAddress = (code: string, evidence: string, layer: string): string =>
-  `${boardAddress(code, evidence)}/picture?${new URLSearchParams({ layer })}`
+/** One layer of a board as a picture: the code of its role, `board` or `holes`; another where the files are said to be others. */
+export const boardPictureAddress = (code: string, evidence: string, layer: string, asOf: number): string =>
+  `${boardAddress(code, evidence)}/picture?${new URLSearchParams({ layer, 'as-of': String(asOf) })}`
 /** An item with the form of a table open, filled in from an archive of board files. */
 export const fromBoardAddress = (code: string, item: string, parameter: string, evidence: string): string =>
   `${itemAddress(code, item)}?${new URLSearchParams({ revise: parameter, board: evidence })}#${encodeURIComponent(parameter)}`

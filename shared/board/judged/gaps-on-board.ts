@@ -76,7 +76,7 @@ function judgeGap({ nets, layer, gapMm, at }: NetGap, row: SpacingRow): PlacedPa
     ...partOn({
       subject: `${nets.join(' to ')}, ${layer}`,
       about: { row: row.between },
-      found: `${inMm(gapMm)} where ${row.between} states ${inMm(row.gapMm)}`,
+      found: `${inMm(gapMm)}; the closest spacing stated is ${inMm(row.gapMm)}, at “${row.between}”`,
       margin: {
         found: toMicrometre(gapMm),
         limit: row.gapMm,

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { compareBoards, laidOn, type BoardDifferences } from '@/shared/board/compared/compare-boards'
+import { holesAlike, ringsAlike } from '@/shared/board/compared/alike'
 import { turnedFindings } from '@/shared/board/compared/turned-findings'
 import { boardFindings } from '@/shared/board/judged/board-findings'
 import { factsWith } from '../facts-builder'
@@ -156,5 +157,23 @@ test('findings turn at the places that were mended or broken', () => {
       after: 'fails',
       places: [{ before: undefined, after: 'fails' }],
     },
+  ])
+})
+
+test('what changed alike is told of once, with how many', () => {
+  const changed = holes((hole, at) => (at === 5 ? [] : [{ ...hole, mm: hole.mm === 1.15 ? 1.2 : hole.mm }]))
+  const found = compared(changed)
+  expect(holesAlike(found.holes).map((group) => [group[0].kind, group.length])).toEqual([
+    ['gone', 1],
+    ['resized', 4],
+  ])
+  // Every ring is 0.025 narrower: 0.375 outside on five lands, 0.225, 0.275 and 0.175 once or twice.
+  expect(
+    ringsAlike(found.rings).map((group) => [Math.round(group[0].beforeMm! * 1000), group.length]),
+  ).toEqual([
+    [175, 2],
+    [225, 1],
+    [275, 1],
+    [375, 5],
   ])
 })

@@ -1,12 +1,14 @@
 import { Section } from '@/app/ui/section'
+import type { BoardArchive } from '@/lib/queries/board-files'
 import type { Board } from '@/shared/board/board'
 import type { BoardFinding } from '@/shared/board/judged/board-findings'
+import type { Verdict } from '@/shared/rules/finding'
 import { BoardSides, type BoardMark } from './board-sides'
 import { placeName } from './place-name'
 
 interface BoardPictureProps {
   code: string
-  evidence: string
+  archive: BoardArchive
   board: Board
   layers: readonly string[]
   findings: readonly BoardFinding[]
@@ -18,11 +20,20 @@ export function BoardPicture({ findings, ...board }: BoardPictureProps) {
     <Section
       id="picture"
       heading="The board"
-      lead="Both sides seen from the top. Places that do not meet are marked by their names in the tables below; one that meets is shown when its name is followed."
+      lead="Both sides seen from the top. Places that fail or are marginal are marked by their names in the tables below; any other is shown when its name is followed."
     >
       <BoardSides {...board} marks={findings.flatMap(marksOf)} />
     </Section>
   )
+}
+
+/** What is marked from the start: what is undetermined is so all over the board. */
+const STANDS_OUT: Readonly<Record<Verdict, boolean>> = {
+  fails: true,
+  marginal: true,
+  undetermined: false,
+  meets: false,
+  'not applicable': false,
 }
 
 const marksOf = ({ letter, places }: BoardFinding): BoardMark[] =>
@@ -30,5 +41,5 @@ const marksOf = ({ letter, places }: BoardFinding): BoardMark[] =>
     name: placeName(letter, rank),
     at,
     layer,
-    ...(verdict === 'meets' && { drawn: 'followed' }),
+    ...(!STANDS_OUT[verdict] && { drawn: 'followed' }),
   }))

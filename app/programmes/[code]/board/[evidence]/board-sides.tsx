@@ -1,4 +1,5 @@
 import { boardPictureAddress } from '@/app/addresses'
+import type { BoardArchive } from '@/lib/queries/board-files'
 import type { Board } from '@/shared/board/board'
 import type { Point } from '@/shared/board/geometry/solid'
 import { roleFrom, roleLabel } from '@/shared/board/role-code'
@@ -13,13 +14,15 @@ export interface BoardMark {
   readonly at: Point
   /** Inner layers are seen from the top. */
   readonly layer: string
+  /** One of several that share a name is only drawn round. */
+  readonly unnamed?: boolean
   /** Shown only when its name is followed, or drawn broken for what is there no more. */
   readonly drawn?: 'followed' | 'broken'
 }
 
 interface BoardSidesProps {
   code: string
-  evidence: string
+  archive: BoardArchive
   board: Board
   /** Codes of the layers that have a picture. */
   layers: readonly string[]
@@ -42,7 +45,7 @@ const MARK_CLASS = {
   broken: 'board-mark board-mark-broken',
 } as const
 
-function Side({ code, evidence, board, layers, marks, side }: BoardSidesProps & { side: 'top' | 'bottom' }) {
+function Side({ code, archive, board, layers, marks, side }: BoardSidesProps & { side: 'top' | 'bottom' }) {
   const whole = pictureBox(board)
   const size = [whole.width, whole.height]
     .map((mm) => formatQuantity(mm - 2 * MARGIN_MM, 'mm', 4))
@@ -53,13 +56,12 @@ function Side({ code, evidence, board, layers, marks, side }: BoardSidesProps & 
       whole={whole}
       layers={layersOf(layers, side).map((layer) => ({
         ...layer,
-        href: boardPictureAddress(code, evidence, layer.code),
+        href: boardPictureAddress(code, archive.evidence, layer.code, archive.confirmed?.at.getTime() ?? 0),
       }))}
       marks={marks
         .filter(({ layer }) => (layer === 'bottom') === (side === 'bottom'))
-        .map(({ name, at: [x, y], drawn }) => ({
-          name,
-          id: markId(name),
+        .map(({ name, at: [x, y], drawn, unnamed = false }) => ({
+          ...(!unnamed && { name, id: markId(name) }),
           x,
           y: -y,
           className: MARK_CLASS[drawn ?? 'always'],

@@ -15,8 +15,9 @@ export interface ViewLayer {
 
 /** A place marked in the picture, with y downwards. */
 export interface ViewMark {
-  readonly name: string
-  readonly id: string
+  /** What is written beside it, and what leads to it. */
+  readonly name?: string
+  readonly id?: string
   readonly x: number
   readonly y: number
   readonly className: string
@@ -76,12 +77,10 @@ export function BoardView({ title, whole, layers, marks }: BoardViewProps) {
                 height={whole.height}
               />
             ))}
-          {marks.map(({ name, id, x, y, className }) => (
-            <g key={id} id={id} className={className}>
+          {marks.map(({ name, id, x, y, className }, at) => (
+            <g key={id ?? at} id={id} className={className}>
               <circle cx={x} cy={y} r={size} strokeWidth={size / 5} />
-              <text x={x + 1.3 * size} y={y - size / 2} fontSize={2.2 * size}>
-                {name}
-              </text>
+              {name && <MarkName name={name} x={x} y={y} size={size} view={view} />}
             </g>
           ))}
         </svg>
@@ -98,6 +97,34 @@ export function BoardView({ title, whole, layers, marks }: BoardViewProps) {
         </>
       )}
     </figure>
+  )
+}
+
+/** Beside its mark, on the side where there is room. */
+function MarkName({
+  name,
+  x,
+  y,
+  size,
+  view,
+}: {
+  name: string
+  x: number
+  y: number
+  size: number
+  view: ViewBox
+}) {
+  const atRight = x + 8 * size < view.minX + view.width
+  const above = y - 3 * size > view.minY
+  return (
+    <text
+      x={atRight ? x + 1.3 * size : x - 1.3 * size}
+      y={above ? y - size / 2 : y + 2 * size}
+      textAnchor={atRight ? 'start' : 'end'}
+      fontSize={2.2 * size}
+    >
+      {name}
+    </text>
   )
 }
 
@@ -162,7 +189,7 @@ function Layers({ layers, shown, setShown, of }: LayersProps) {
 function useFollowedMark(marks: readonly ViewMark[], whole: ViewBox, setView: SetView): void {
   useEffect(() => {
     const follow = (): void => {
-      const mark = marks.find(({ id }) => `#${id}` === window.location.hash)
+      const mark = marks.find(({ id }) => id !== undefined && `#${id}` === window.location.hash)
       if (mark) setView(() => around(whole, [mark.x, mark.y]))
     }
     follow()

@@ -74,7 +74,7 @@ export default programmePage<{ evidence: string }>(async ({ visit, code, params:
             <BoardPicture
               layers={read.reading.pictures.map((picture) => picture.code)}
               code={view.code}
-              evidence={archive.evidence}
+              archive={archive}
               board={board}
               findings={findings}
             />

@@ -1,39 +1,52 @@
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { VerdictMark } from '@/app/ui/verdict-mark'
+import type { Alike } from '@/shared/board/compared/alike'
 import type { GapDifference, RingDifference } from '@/shared/board/compared/compare-boards'
 import type { HoleDifference } from '@/shared/board/compared/compare-holes'
 import type { TurnedFinding, TurnedPlace } from '@/shared/board/compared/turned-findings'
 import type { BoardHole } from '@/shared/board/hole'
-import { middleOf } from '@/shared/board/joined-copper'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Verdict } from '@/shared/rules/finding'
 import { placeInWords, PlaceLink, placeName } from '../../place-name'
 
-/** A table shows so many rows; how many there are is said above it. */
-export const SHOWN = 60
+/** So many of those alike are named. */
+const NAMED = 5
+
 /** The letters of what changed, in tables and picture. */
 export const LETTERS = { holes: 'H', rings: 'K', gaps: 'L', turned: 'V' } as const
 
 const mm = (value: number | undefined, none: string): string =>
   value === undefined ? none : formatQuantity(Math.round(value * 1000) / 1000, 'mm', 6)
 
-const lead = (all: number, shown: number): string =>
-  all === 0
-    ? 'None changed.'
-    : all > shown
-      ? `${all} changed; the first ${shown} are listed.`
-      : `${all} changed.`
+const lead = (groups: readonly Alike<unknown>[]): string => {
+  const all = groups.reduce((sum, { length }) => sum + length, 0)
+  return all === 0 ? 'None changed.' : `${all} changed; those that changed alike are one row.`
+}
 
 const placeColumn = <Row,>(letter: string) => ({
   label: 'Place',
   set: 'shrink' as const,
-  cell: (_: Row, at: number) => <PlaceLink name={placeName(letter, at)} />,
+  cell: (_: Alike<Row>, at: number) => <PlaceLink name={placeName(letter, at)} />,
 })
+
+const manyColumn = { label: 'How many', set: 'number' as const, cell: ({ length }: Alike<unknown>) => length }
+
+/** The first of those alike by their names, and how many more there are. */
+const namesColumn = <Row,>(label: string, nameOf: (row: Row) => string) => ({
+  label,
+  names: true,
+  cell: (rows: Alike<Row>) => {
+    const names = [...new Set(rows.map(nameOf))]
+    const more = names.length - NAMED
+    return `${names.slice(0, NAMED).join('; ')}${more > 0 ? `; and ${more} more` : ''}`
+  },
+})
+
 const whereColumn = {
-  label: 'At x, y in mm',
+  label: 'The first at x, y in mm',
   set: 'number' as const,
-  cell: ({ at }: { at: readonly [number, number] }) => placeInWords(at),
+  cell: ([{ at }]: Alike<{ at: readonly [number, number] }>) => placeInWords(at),
 }
 
 /** Every matter that is judged, before and after, and the places whose verdict is another. */
@@ -42,7 +55,7 @@ export function TurnedFindings({
   places,
 }: {
   turned: readonly TurnedFinding[]
-  places: readonly TurnedPlace[]
+  places: readonly Alike<TurnedPlace>[]
 }) {
   return (
     <Section id="turned" heading="Judged" lead="Both judged by what the programme specifies today.">
@@ -59,17 +72,18 @@ export function TurnedFindings({
         ]}
       />
       {places.length > 0 && (
-        <RuledTable
+        <RuledTable<Alike<TurnedPlace>>
           caption="Places that turn"
           narrow="cards-early"
-          rows={places.slice(0, SHOWN)}
+          rows={places}
           rowKey={(_, at) => at}
           columns={[
             placeColumn(LETTERS.turned),
-            { label: 'Which', names: true, cell: ({ subject }) => subject },
-            { label: 'Before', set: 'shrink', cell: ({ before }) => <Was verdict={before} /> },
-            { label: 'After', set: 'shrink', cell: ({ after }) => <Was verdict={after} /> },
-            { label: 'Found', cell: ({ found }) => found },
+            manyColumn,
+            namesColumn('Which', ({ subject }) => subject),
+            { label: 'Before', set: 'shrink', cell: ([{ before }]) => <Was verdict={before} /> },
+            { label: 'After', set: 'shrink', cell: ([{ after }]) => <Was verdict={after} /> },
+            { label: 'Found at the first', cell: ([{ found }]) => found },
             whereColumn,
           ]}
         />
@@ -89,21 +103,22 @@ const HOLES: Record<HoleDifference['kind'], string> = {
   plating: 'plated otherwise',
 }
 
-export function ChangedHoles({ holes }: { holes: readonly HoleDifference[] }) {
+export function ChangedHoles({ holes }: { holes: readonly Alike<HoleDifference>[] }) {
   return (
-    <Section id="holes" heading="Holes" lead={lead(holes.length, SHOWN)}>
+    <Section id="holes" heading="Holes" lead={lead(holes)}>
       {holes.length > 0 && (
-        <RuledTable
+        <RuledTable<Alike<HoleDifference>>
           caption="Holes that changed"
           captionHidden
-          rows={holes.slice(0, SHOWN)}
+          rows={holes}
           rowKey={(_, at) => at}
           columns={[
             placeColumn(LETTERS.holes),
-            { label: 'Hole', names: true, cell: ({ hole }) => nameOf(hole) },
-            { label: 'Is', cell: ({ kind }) => HOLES[kind] },
-            { label: 'Before', cell: beforeOf },
-            { label: 'After', cell: afterOf },
+            manyColumn,
+            namesColumn('Holes', ({ hole }) => nameOf(hole)),
+            { label: 'Is', cell: ([{ kind }]) => HOLES[kind] },
+            { label: 'Before', cell: ([difference]) => beforeOf(difference) },
+            { label: 'After', cell: ([difference]) => afterOf(difference) },
             whereColumn,
           ]}
         />
@@ -125,7 +140,7 @@ function beforeOf(difference: HoleDifference): string {
     case 'gone':
       return mm(difference.hole.diameterMm, '')
     case 'moved':
-      return `at ${placeInWords(middleOf(difference.before))}`
+      return 'at its place'
     case 'resized':
       return mm(difference.before.diameterMm, '')
     case 'plating':
@@ -141,26 +156,27 @@ function afterOf(difference: HoleDifference): string {
     case 'resized':
       return mm(difference.hole.diameterMm, '')
     case 'moved':
-      return `${mm(difference.byMm, '')} away`
+      return `${mm(difference.byMm, '')} off it`
     case 'plating':
       return plating(difference.hole)
   }
 }
 
-export function ChangedRings({ rings }: { rings: readonly RingDifference[] }) {
+export function ChangedRings({ rings }: { rings: readonly Alike<RingDifference>[] }) {
   return (
-    <Section id="rings" heading="Rings" lead={lead(rings.length, SHOWN)}>
+    <Section id="rings" heading="Rings" lead={lead(rings)}>
       {rings.length > 0 && (
-        <RuledTable
+        <RuledTable<Alike<RingDifference>>
           caption="Rings that changed"
           captionHidden
-          rows={rings.slice(0, SHOWN)}
+          rows={rings}
           rowKey={(_, at) => at}
           columns={[
             placeColumn(LETTERS.rings),
-            { label: 'Hole', names: true, cell: ({ hole, layer }) => `${nameOf(hole)}, ${layer}` },
-            { label: 'Before', set: 'number', cell: ({ beforeMm }) => mm(beforeMm, 'no land') },
-            { label: 'After', set: 'number', cell: ({ afterMm }) => mm(afterMm, 'no land') },
+            manyColumn,
+            namesColumn('Holes', ({ hole, layer }) => `${nameOf(hole)}, ${layer}`),
+            { label: 'Before', set: 'number', cell: ([{ beforeMm }]) => mm(beforeMm, 'no land') },
+            { label: 'After', set: 'number', cell: ([{ afterMm }]) => mm(afterMm, 'no land') },
             whereColumn,
           ]}
         />
@@ -169,21 +185,22 @@ export function ChangedRings({ rings }: { rings: readonly RingDifference[] }) {
   )
 }
 
-export function ChangedGaps({ gaps, reachMm }: { gaps: readonly GapDifference[]; reachMm: number }) {
+export function ChangedGaps({ gaps, reachMm }: { gaps: readonly Alike<GapDifference>[]; reachMm: number }) {
   const wide = `over ${mm(reachMm, '')}`
   return (
-    <Section id="gaps" heading="Gaps" lead={lead(gaps.length, SHOWN)}>
+    <Section id="gaps" heading="Gaps" lead={lead(gaps)}>
       {gaps.length > 0 && (
-        <RuledTable
+        <RuledTable<Alike<GapDifference>>
           caption="Gaps that changed"
           captionHidden
-          rows={gaps.slice(0, SHOWN)}
+          rows={gaps}
           rowKey={(_, at) => at}
           columns={[
             placeColumn(LETTERS.gaps),
-            { label: 'Between', names: true, cell: ({ nets, layer }) => `${nets.join(' and ')}, ${layer}` },
-            { label: 'Before', set: 'number', cell: ({ beforeMm }) => mm(beforeMm, wide) },
-            { label: 'After', set: 'number', cell: ({ afterMm }) => mm(afterMm, wide) },
+            manyColumn,
+            namesColumn('Between', ({ nets, layer }) => `${nets.join(' and ')}, ${layer}`),
+            { label: 'Before', set: 'number', cell: ([{ beforeMm }]) => mm(beforeMm, wide) },
+            { label: 'After', set: 'number', cell: ([{ afterMm }]) => mm(afterMm, wide) },
             whereColumn,
           ]}
         />

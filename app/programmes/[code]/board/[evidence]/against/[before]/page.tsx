@@ -9,19 +9,23 @@ import { Section } from '@/app/ui/section'
 import type { BoardReading } from '@/lib/board-files/board-reading'
 import { findBoardArchive, readBoard, type BoardArchive } from '@/lib/queries/board-files'
 import { GAP_REACH_MM, type Board } from '@/shared/board/board'
+import { gapsAlike, holesAlike, ringsAlike, turnedAlike, type Alike } from '@/shared/board/compared/alike'
 import {
   compareBoards,
   laidOn,
   type BoardDifferences,
+  type GapDifference,
+  type RingDifference,
   type Size,
 } from '@/shared/board/compared/compare-boards'
-import { turnedFindings, type TurnedPlace } from '@/shared/board/compared/turned-findings'
+import type { HoleDifference } from '@/shared/board/compared/compare-holes'
+import { turnedFindings, type TurnedFinding, type TurnedPlace } from '@/shared/board/compared/turned-findings'
 import { boardFindings } from '@/shared/board/judged/board-findings'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Facts } from '@/shared/rules/facts'
 import { BoardSides, type BoardMark } from '../../board-sides'
 import { placeName } from '../../place-name'
-import { ChangedGaps, ChangedHoles, ChangedRings, LETTERS, SHOWN, TurnedFindings } from './comparison-tables'
+import { ChangedGaps, ChangedHoles, ChangedRings, LETTERS, TurnedFindings } from './comparison-tables'
 
 export const generateMetadata = programmeTitle(({ code }) => `Board files compared, ${code}`)
 
@@ -50,7 +54,10 @@ export default programmePage<{ evidence: string; before: string }>(async ({ visi
               { label: 'Holes changed', value: compared.differences.holes.length },
               { label: 'Rings changed', value: compared.differences.rings.length },
               { label: 'Gaps changed', value: compared.differences.gaps.length },
-              { label: 'Places that turn', value: compared.places.length },
+              {
+                label: 'Places that turn',
+                value: compared.turned.reduce((sum, { places }) => sum + places.length, 0),
+              },
             ]
           : []
       }
@@ -78,19 +85,30 @@ interface Comparison {
   readonly board: Board
   readonly layers: readonly string[]
   readonly differences: BoardDifferences
-  readonly turned: ReturnType<typeof turnedFindings>
-  readonly places: readonly TurnedPlace[]
+  readonly turned: readonly TurnedFinding[]
+  readonly alike: {
+    readonly turned: readonly Alike<TurnedPlace>[]
+    readonly holes: readonly Alike<HoleDifference>[]
+    readonly rings: readonly Alike<RingDifference>[]
+    readonly gaps: readonly Alike<GapDifference>[]
+  }
 }
 
 function comparison(earlier: Board, { board, pictures }: BoardReading, facts: Facts): Comparison {
   const { board: before, shift } = laidOn(earlier, board)
   const turned = turnedFindings(boardFindings(before, facts), boardFindings(board, facts))
+  const differences = compareBoards(before, board, shift)
   return {
     board,
     layers: pictures.map(({ code }) => code),
-    differences: compareBoards(before, board, shift),
+    differences,
     turned,
-    places: turned.flatMap((each) => each.places),
+    alike: {
+      turned: turnedAlike(turned),
+      holes: holesAlike(differences.holes),
+      rings: ringsAlike(differences.rings),
+      gaps: gapsAlike(differences.gaps),
+    },
   }
 }
 
@@ -101,7 +119,7 @@ interface ComparedProps {
 }
 
 function Compared({ code, archives: { before, after }, compared }: ComparedProps) {
-  const { board, differences, turned, places } = compared
+  const { board, differences, turned, alike } = compared
   return (
     <>
       <OnThisSheet
@@ -130,15 +148,15 @@ function Compared({ code, archives: { before, after }, compared }: ComparedProps
         <BoardSides
           layers={compared.layers}
           code={code}
-          evidence={after.evidence}
+          archive={after}
           board={board}
           marks={marksOf(compared)}
         />
       </Section>
-      <TurnedFindings turned={turned} places={places} />
-      <ChangedHoles holes={differences.holes} />
-      <ChangedRings rings={differences.rings} />
-      <ChangedGaps gaps={differences.gaps} reachMm={GAP_REACH_MM} />
+      <TurnedFindings turned={turned} places={alike.turned} />
+      <ChangedHoles holes={alike.holes} />
+      <ChangedRings rings={alike.rings} />
+      <ChangedGaps gaps={alike.gaps} reachMm={GAP_REACH_MM} />
     </>
   )
 }
@@ -167,22 +185,31 @@ function Whole({ differences: { shift, outline, holes } }: { differences: BoardD
   )
 }
 
-function marksOf({ differences: { holes, rings, gaps }, places }: Comparison): BoardMark[] {
-  const named = <T extends { at: BoardMark['at'] }>(
-    letter: string,
-    things: readonly T[],
-    markOf: (thing: T) => Pick<BoardMark, 'layer' | 'drawn'>,
-  ): BoardMark[] =>
-    things
-      .slice(0, SHOWN)
-      .map((thing, at) => ({ name: placeName(letter, at), at: thing.at, ...markOf(thing) }))
+/** All that changed alike bears one name, which stands at the first of them and leads there. */
+function marksOf({ alike: { holes, rings, gaps, turned } }: Comparison): BoardMark[] {
   return [
-    ...named(LETTERS.rings, rings, ({ layer }) => ({ layer, drawn: 'followed' })),
-    ...named(LETTERS.gaps, gaps, ({ layer }) => ({ layer, drawn: 'followed' })),
-    ...named(LETTERS.turned, places, ({ layer }) => ({ layer })),
-    ...named(LETTERS.holes, holes, ({ kind }) => ({
+    ...marked(LETTERS.rings, firstOf(rings), ({ layer }) => ({ layer, drawn: 'followed' })),
+    ...marked(LETTERS.gaps, firstOf(gaps), ({ layer }) => ({ layer, drawn: 'followed' })),
+    ...marked(LETTERS.turned, turned, ({ layer }) => ({ layer })),
+    ...marked(LETTERS.holes, holes, ({ kind }) => ({
       layer: 'top',
       ...(kind === 'gone' && { drawn: 'broken' as const }),
     })),
   ]
 }
+
+const firstOf = <T,>(groups: readonly Alike<T>[]): Alike<T>[] => groups.map(([first]) => [first])
+
+const marked = <T extends { at: BoardMark['at'] }>(
+  letter: string,
+  groups: readonly Alike<T>[],
+  markOf: (thing: T) => Pick<BoardMark, 'layer' | 'drawn'>,
+): BoardMark[] =>
+  groups.flatMap((group, at) =>
+    group.map((thing, place) => ({
+      name: placeName(letter, at),
+      at: thing.at,
+      ...(place > 0 && { unnamed: true }),
+      ...markOf(thing),
+    })),
+  )
