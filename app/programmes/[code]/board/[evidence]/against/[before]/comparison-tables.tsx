@@ -8,13 +8,11 @@ import type { TurnedFinding, TurnedPlace } from '@/shared/board/compared/turned-
 import type { BoardHole } from '@/shared/board/hole'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Verdict } from '@/shared/rules/finding'
+import { LETTERS } from './comparison'
 import { placeInWords, PlaceLink, placeName } from '../../place-name'
 
 /** So many of those alike are named. */
 const NAMED = 5
-
-/** The letters of what changed, in tables and picture. */
-export const LETTERS = { holes: 'H', rings: 'K', gaps: 'L', turned: 'V' } as const
 
 const mm = (value: number | undefined, none: string): string =>
   value === undefined ? none : formatQuantity(Math.round(value * 1000) / 1000, 'mm', 6)

@@ -6,26 +6,13 @@ import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Notice } from '@/app/ui/notice'
 import { OnThisSheet } from '@/app/ui/on-this-sheet'
 import { Section } from '@/app/ui/section'
-import type { BoardReading } from '@/lib/board-files/board-reading'
 import { findBoardArchive, readBoard, type BoardArchive } from '@/lib/queries/board-files'
-import { GAP_REACH_MM, type Board } from '@/shared/board/board'
-import { gapsAlike, holesAlike, ringsAlike, turnedAlike, type Alike } from '@/shared/board/compared/alike'
-import {
-  compareBoards,
-  laidOn,
-  type BoardDifferences,
-  type GapDifference,
-  type RingDifference,
-  type Size,
-} from '@/shared/board/compared/compare-boards'
-import type { HoleDifference } from '@/shared/board/compared/compare-holes'
-import { turnedFindings, type TurnedFinding, type TurnedPlace } from '@/shared/board/compared/turned-findings'
-import { boardFindings } from '@/shared/board/judged/board-findings'
+import { GAP_REACH_MM } from '@/shared/board/board'
+import type { BoardDifferences, Size } from '@/shared/board/compared/compare-boards'
 import { formatQuantity } from '@/shared/quantity/format'
-import type { Facts } from '@/shared/rules/facts'
-import { BoardSides, type BoardMark } from '../../board-sides'
-import { placeName } from '../../place-name'
-import { ChangedGaps, ChangedHoles, ChangedRings, LETTERS, TurnedFindings } from './comparison-tables'
+import { BoardSides } from '../../board-sides'
+import { comparison, LETTERS, marksOf, type Comparison } from './comparison'
+import { ChangedGaps, ChangedHoles, ChangedRings, TurnedFindings } from './comparison-tables'
 
 export const generateMetadata = programmeTitle(({ code }) => `Board files compared, ${code}`)
 
@@ -80,37 +67,6 @@ export default programmePage<{ evidence: string; before: string }>(async ({ visi
     </ProgrammeSheet>
   )
 })
-
-interface Comparison {
-  readonly board: Board
-  readonly layers: readonly string[]
-  readonly differences: BoardDifferences
-  readonly turned: readonly TurnedFinding[]
-  readonly alike: {
-    readonly turned: readonly Alike<TurnedPlace>[]
-    readonly holes: readonly Alike<HoleDifference>[]
-    readonly rings: readonly Alike<RingDifference>[]
-    readonly gaps: readonly Alike<GapDifference>[]
-  }
-}
-
-function comparison(earlier: Board, { board, pictures }: BoardReading, facts: Facts): Comparison {
-  const { board: before, shift } = laidOn(earlier, board)
-  const turned = turnedFindings(boardFindings(before, facts), boardFindings(board, facts))
-  const differences = compareBoards(before, board, shift)
-  return {
-    board,
-    layers: pictures.map(({ code }) => code),
-    differences,
-    turned,
-    alike: {
-      turned: turnedAlike(turned),
-      holes: holesAlike(differences.holes),
-      rings: ringsAlike(differences.rings),
-      gaps: gapsAlike(differences.gaps),
-    },
-  }
-}
 
 interface ComparedProps {
   code: string
@@ -184,32 +140,3 @@ function Whole({ differences: { shift, outline, holes } }: { differences: BoardD
     </>
   )
 }
-
-/** All that changed alike bears one name, which stands at the first of them and leads there. */
-function marksOf({ alike: { holes, rings, gaps, turned } }: Comparison): BoardMark[] {
-  return [
-    ...marked(LETTERS.rings, firstOf(rings), ({ layer }) => ({ layer, drawn: 'followed' })),
-    ...marked(LETTERS.gaps, firstOf(gaps), ({ layer }) => ({ layer, drawn: 'followed' })),
-    ...marked(LETTERS.turned, turned, ({ layer }) => ({ layer })),
-    ...marked(LETTERS.holes, holes, ({ kind }) => ({
-      layer: 'top',
-      ...(kind === 'gone' && { drawn: 'broken' as const }),
-    })),
-  ]
-}
-
-const firstOf = <T,>(groups: readonly Alike<T>[]): Alike<T>[] => groups.map(([first]) => [first])
-
-const marked = <T extends { at: BoardMark['at'] }>(
-  letter: string,
-  groups: readonly Alike<T>[],
-  markOf: (thing: T) => Pick<BoardMark, 'layer' | 'drawn'>,
-): BoardMark[] =>
-  groups.flatMap((group, at) =>
-    group.map((thing, place) => ({
-      name: placeName(letter, at),
-      at: thing.at,
-      ...(place > 0 && { unnamed: true }),
-      ...markOf(thing),
-    })),
-  )
