@@ -107,11 +107,18 @@ const SCREENS: Readonly<Partial<Record<DemoPerson, readonly Screen[]>>> = {
     [
       'preview of a log',
       async (page) => {
-        await follow(inLX41('/logs'), /\/logs\/[^/?#]+$/)(page)
+        await follow('/works', /\/logs\/[^/?#]+$/)(page)
         await preview(new URL(page.url()).pathname, 'at,density\n2026-13-01,0.8\n')(page)
       },
     ],
-    ['logs to be opened', inPX12('/logs')],
+    ['lines to be stated', inPX12('/logs')],
+    ['works', '/works'],
+    ['one line', follow('/works', /\/works\/lines\/[^/?#]+$/)],
+    ['a round of readings', follow('/works', /\/works\/lines\/[^/?#]+\/day$/)],
+    ['a line for the wall', follow('/works', /\/works\/lines\/[^/?#]+\/wall$/)],
+    ['one machine', follow('/works', /\/works\/machines\/[^/?#]+$/)],
+    ['one log of a machine', follow('/works', /\/works\/machines\/[^/]+\/logs\/[^/?#]+$/)],
+    ['programmes compared', '/works/programmes'],
   ],
   audun: [
     ['audit', '/audit'],

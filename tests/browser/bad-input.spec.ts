@@ -86,7 +86,7 @@ test('of two editors of one parameter the second keeps their text and sees what 
 
 test('a table with a wrong line names it, and nothing of it is stored', async ({ page }) => {
   await signIn(page, 'petra')
-  await page.goto('/programmes/LX-41/logs')
+  await page.goto('/works')
   const address = await page
     .getByRole('main')
     .getByRole('link', { name: /^FLUX/ })

@@ -8,8 +8,10 @@ import { groupedBy } from '@/shared/grouped-by'
 import type { Stage } from '@/shared/plan/stage'
 import { atWork, enter, enterAll, formOf, send, unfold } from '@/tests/browser/at-work'
 import { ProgrammeAtWork } from '@/tests/browser/programme-at-work'
+import { WorksAtWork } from '@/tests/browser/works-at-work'
 
 const CODE = 'ST-9'
+const LINE = 'Line of ST-9'
 const today = new Date().toISOString().slice(0, 10)
 const TEN_MINUTES_MS = 10 * 60_000
 const FORTNIGHT_MS = 14 * 86_400_000
@@ -18,6 +20,7 @@ const assemblies = Array.from({ length: 160 }, (_, index) => `ST9-${index + 1}`)
 test.describe.serial('four people take a new programme from opening to in service', () => {
   test.describe.configure({ timeout: 6 * 60_000 })
   const programme = new ProgrammeAtWork(CODE)
+  const works = new WorksAtWork(LINE)
   let ines: Page
   let petra: Page
   let quill: Page
@@ -169,11 +172,20 @@ test.describe.serial('four people take a new programme from opening to in servic
     const instants = Array.from({ length: 20 }, (_, index) => start + index * TEN_MINUTES_MS)
     // A trend wants four analyses, a fortnight apart; the newest is of today.
     const analyses = [3, 2, 1, 0].map((fortnights) => start - fortnights * FORTNIGHT_MS)
-    const logs = logsAt({ instants, analyses, store: instants })
+    // Machines and logs are called otherwise than those of the demo's own line.
+    const logs = logsAt({ instants, analyses, store: instants }).map((log) => ({
+      ...log,
+      code: `${CODE} ${log.code}`,
+      machine: `${CODE} ${log.machine}`,
+    }))
+    await works.openLine(petra, 'The line of this story')
+    for (const machine of new Set(logs.map((log) => log.machine)))
+      await works.openMachine(petra, machine, 'other')
     for (const log of logs) {
-      await programme.openLog(petra, log, instruments)
-      await programme.importReadings(petra, log)
+      await works.openLog(petra, log.machine, log, instruments)
+      await works.importReadings(petra, log.machine, log)
     }
+    await programme.stateLine(petra, LINE)
     for (const skill of ['machine-soldering', 'hand-soldering']) {
       await programme.addRecord(petra, 'soldering-run', {
         doneOn: today,
@@ -181,27 +193,13 @@ test.describe.serial('four people take a new programme from opening to in servic
         skill,
         assemblies: 160,
         lots: SOLDERED_LOTS.join(', '),
-        line: 'Line 1',
+        line: LINE,
       })
     }
     await programme.addRecord(petra, 'lead-forming', { checkedOn: today, ...LEADS_FORMED })
-    for (const { code } of logs) await answerSignals(code)
+    for (const { machine, code } of logs) await works.answerSignals(petra, machine, code)
     await gate('control')
   })
-
-  async function answerSignals(log: string): Promise<void> {
-    await programme.open(petra, `/logs/${log}`)
-    const answer = formOf(petra, 'Answer to signals')
-    if ((await answer.count()) === 0) return
-    for (const box of await answer.getByRole('checkbox').all()) await box.check()
-    await enter(answer.locator('[name="rows.0.answer"]'), 'cause-removed')
-    await enterAll(answer, 'rows.0.', {
-      cause: 'Read before the machine had settled.',
-      action: 'Read half an hour after the start from now on.',
-    })
-    await send(petra, answer.getByRole('button', { name: /^Record/ }))
-    await expect(answer).toHaveCount(0)
-  }
 
   test('Quill inspects every assembly against the budget, and the last gate opens', async () => {
     await programme.specify(quill, 'inspected-assemblies-share', 100, 'A first series is looked at whole.')

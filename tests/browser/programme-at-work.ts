@@ -1,11 +1,11 @@
 import { expect, type Locator, type Page } from 'playwright/test'
 import { DEMO_PASSWORD, DEMO_PEOPLE } from '@/seed/people'
-import type { LogStory } from '@/seed/level-transmitter/logs'
 import type { LotStory, LotTestStory } from '@/seed/level-transmitter/lot-story'
 import { csvOf } from '@/seed/readings'
 import { itemHolding, findParameter, STANDARD_PLAN } from '@/shared/catalogue/standard-plan'
 import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
 import type { Stage } from '@/shared/plan/stage'
+import { chooseCsv, confirmImport } from '@/tests/browser/csv-import'
 import { csvFile, enter, enterAll, formOf, send, unfold } from '@/tests/browser/at-work'
 
 /** What people do in one programme, on its own pages. */
@@ -126,30 +126,12 @@ export class ProgrammeAtWork {
     await confirmImport(page)
   }
 
-  async openLog(page: Page, log: LogStory, instruments: Readonly<Record<string, string>>): Promise<void> {
+  /** States a line of the works that the boards are made on. */
+  async stateLine(page: Page, line: string): Promise<void> {
     await this.open(page, '/logs')
-    const form = formOf(page, 'Open a log')
-    await unfold(form)
-    await enterAll(form, '', {
-      code: log.code,
-      characteristic: log.characteristic,
-      line: 'Line 1',
-      machine: log.machine,
-    })
-    if (log.instrument)
-      await form.locator('[name="instrument"]').selectOption(instruments[log.instrument] ?? '')
-    await send(page, form.getByRole('button', { name: 'Open the log' }))
-  }
-
-  async importReadings(page: Page, log: LogStory): Promise<void> {
-    await this.open(page, `/logs/${log.code}`)
-    const rows = log.rows.map(({ at, ...row }) => ({ Time: new Date(Number(at)).toISOString(), ...row }))
-    await chooseCsv(page, csvFile(`${log.code}.csv`, csvOf(rows)))
-    for (const name of Object.keys(log.rows[0] ?? {})) {
-      await page.locator(`[name="map.${name}"]`).selectOption(name === 'at' ? 'Time' : name)
-    }
-    await page.getByRole('button', { name: 'Read it again so' }).click()
-    await confirmImport(page)
+    const form = formOf(page, 'State a line')
+    await form.locator('[name="line"]').selectOption(line)
+    await send(page, form.getByRole('button', { name: 'State the line' }))
   }
 
   /** Records the readings of a gauge study, pasted from a spreadsheet. */
@@ -195,16 +177,4 @@ async function enterRows(form: Locator, rows: readonly Readonly<Record<string, u
     if ((await first.count()) === 0) await form.getByRole('button', { name: 'Add five rows' }).click()
     await enterAll(form, `value.${index}.`, row)
   }
-}
-
-async function chooseCsv(page: Page, file: ReturnType<typeof csvFile>): Promise<void> {
-  const form = formOf(page, 'Import a CSV file')
-  await form.locator('[name="file"]').setInputFiles(file)
-  await form.getByRole('button', { name: 'Preview the file' }).click()
-  await page.waitForURL(/\/import\?/)
-}
-
-async function confirmImport(page: Page): Promise<void> {
-  await page.getByRole('button', { name: /^Import \d+ readings$/ }).click()
-  await page.waitForURL((address) => !address.pathname.endsWith('/import'))
 }

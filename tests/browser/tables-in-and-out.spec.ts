@@ -5,6 +5,9 @@ import { readWorkbook } from '@/lib/spreadsheets/read-workbook'
 import { itemHolding } from '@/shared/catalogue/standard-plan'
 import { atWork, csvFile, formOf, send, unfold } from '@/tests/browser/at-work'
 import { ProgrammeAtWork } from '@/tests/browser/programme-at-work'
+import { WorksAtWork } from '@/tests/browser/works-at-work'
+
+const RUN = Date.now().toString(36).slice(-5).toUpperCase()
 
 /** A code of its own, so that the story can be told again on the same database. */
 const CODE = `TB-${Date.now() % 1_000_000}`
@@ -75,12 +78,15 @@ test('Ines takes a table out, changes it in a spreadsheet and loads it again; Pe
   })
 
   await test.step('Petra imports readings whose date and time stand in two columns, by the clock of New York', async () => {
-    await programme.openLog(
-      petra,
-      { code: 'FLUX', characteristic: 'flux-density', machine: 'Wave 1', instrument: null, rows: [] },
-      {},
-    )
-    await programme.open(petra, '/logs/FLUX')
+    const works = new WorksAtWork(`Line ${RUN}`)
+    await works.openLine(petra, 'A line for tables')
+    await works.openMachine(petra, `Fluxer ${RUN}`, 'fluxer')
+    await works.openLog(petra, `Fluxer ${RUN}`, {
+      code: `FLUX ${RUN}`,
+      characteristic: 'flux-density',
+      instrument: null,
+    })
+    await works.open(petra, `Fluxer ${RUN}`, `FLUX ${RUN}`)
     await petra
       .locator('input[type="file"][name="file"]')
       .setInputFiles(
@@ -98,7 +104,9 @@ test('Ines takes a table out, changes it in a spreadsheet and loads it again; Pe
     await expect(petra.locator('[name="map.at"]')).toHaveValue('Date')
     await expect(petra.locator('[name="map.at.time"]')).toHaveValue('Time')
     await petra.getByRole('button', { name: 'Import 2 readings' }).click()
-    await petra.waitForURL((address) => address.pathname.endsWith('/logs/FLUX'))
+    await petra.waitForURL((address) =>
+      address.pathname.endsWith(`/logs/${encodeURIComponent(`FLUX ${RUN}`)}`),
+    )
   })
 
   // IANA time zone database: on 2 November 2026 New York is five hours behind UTC (rule US ended the day before), Berlin one ahead.

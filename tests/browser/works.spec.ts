@@ -1,0 +1,104 @@
+import { expect, test, type Page } from 'playwright/test'
+import { atWork, enterAll, formOf, send } from '@/tests/browser/at-work'
+import { ProgrammeAtWork } from '@/tests/browser/programme-at-work'
+import { WorksAtWork } from '@/tests/browser/works-at-work'
+
+const RUN = Date.now().toString(36).slice(-5).toUpperCase()
+const LINE = `Line ${RUN}`
+const FLUXER = `Fluxer ${RUN}`
+const LOG = `FLUX ${RUN}`
+const [ONE, OTHER] = [`WA-${RUN}`, `WB-${RUN}`]
+const today = new Date().toISOString().slice(0, 10)
+const FLUX = {
+  'flux-control-method': 'density',
+  'flux-solids': 18,
+  'flux-density-target': 0.812,
+  'flux-density-tolerance': 0.01,
+  'flux-reference-temperature': 25,
+  'flux-density-coefficient': 0.00085,
+  'thinner-density': 0.785,
+  'flux-tank-volume': 20,
+}
+
+test.describe.serial('one line of the works serves two programmes', () => {
+  test.describe.configure({ timeout: 4 * 60_000 })
+  const works = new WorksAtWork(LINE)
+  const programmes = [new ProgrammeAtWork(ONE), new ProgrammeAtWork(OTHER)] as const
+  let ines: Page
+  let petra: Page
+  test.beforeAll(async ({ browser }) => {
+    ines = await atWork(browser, 'ines')
+    petra = await atWork(browser, 'petra')
+  })
+
+  test('Petra opens the line, its fluxer and a log, once', async () => {
+    await works.openLine(petra, 'Wave line of this story')
+    await works.openMachine(petra, FLUXER, 'fluxer')
+    await works.openLog(petra, FLUXER, { code: LOG, characteristic: 'flux-density', instrument: null })
+    await expect(petra.getByRole('heading', { level: 1 })).toContainText(LOG)
+  })
+
+  test('both programmes state it and are soldered there; one wants a wider window than the other', async () => {
+    for (const [programme, tolerance] of [
+      [programmes[0], 0.01],
+      [programmes[1], 0.05],
+    ] as const) {
+      await programme.begin(ines, 'A board of the shared line')
+      await programme.specify(ines, 'soldering-process', 'wave', 'As agreed.')
+      for (const [key, value] of Object.entries({ ...FLUX, 'flux-density-tolerance': tolerance }))
+        await programme.specify(petra, key, value, 'As agreed.')
+      await programme.stateLine(petra, LINE)
+      await programme.addRecord(petra, 'soldering-run', {
+        doneOn: today,
+        worker: 'Goran Eide',
+        skill: 'machine-soldering',
+        assemblies: 5,
+        line: LINE,
+      })
+    }
+  })
+
+  test('a round of readings is typed once, in one form', async () => {
+    await petra.goto(`/works/lines/${encodeURIComponent(LINE)}/day`)
+    const form = formOf(petra, `Readings of ${LINE}`)
+    await send(petra, form.getByRole('button', { name: 'Store these readings' })).catch(() => undefined)
+    await expect(petra.getByText('Nothing is typed yet.')).toBeVisible()
+    await enterAll(form, 'logs.0.reading.', { densityGPerMl: 0.84, temperatureC: 25 })
+    await send(petra, form.getByRole('button', { name: 'Store these readings' }))
+    await expect(petra.getByRole('row', { name: new RegExp(LOG) })).toContainText(ONE)
+  })
+
+  test('it lies outside one programme’s window and inside the other’s, and the machine’s page says so by programme', async () => {
+    await works.open(petra, FLUXER, LOG)
+    const rowOf = (code: string) => petra.getByRole('row', { name: new RegExp(code) }).first()
+    await expect(rowOf(ONE)).toContainText('fails')
+    await expect(rowOf(OTHER)).toContainText(/meets|marginal/)
+    for (const [code, verdict] of [
+      [ONE, /fails/],
+      [OTHER, /undetermined|meets|marginal/],
+    ] as const) {
+      await petra.goto(`/programmes/${code}/findings/flux-density`)
+      await expect(petra.getByRole('main')).toContainText(verdict)
+    }
+  })
+
+  test('the cause is given once, at the machine', async () => {
+    await works.answerSignals(petra, FLUXER, LOG)
+    await works.open(petra, FLUXER, LOG)
+    await expect(petra.getByText('Read before the machine had settled.').first()).toBeVisible()
+    await petra.goto(`/programmes/${ONE}/records/signal-answer`)
+    await expect(petra.getByText('Read before the machine had settled.').first()).toBeVisible()
+  })
+
+  test('the view for a wall shows the line and asks for itself again', async () => {
+    await petra.goto(`/works/lines/${encodeURIComponent(LINE)}/wall`)
+    await expect(petra.getByRole('heading', { level: 1 })).toContainText(LINE)
+    await expect(petra.locator('meta[http-equiv="refresh"]')).toHaveCount(1)
+  })
+
+  test('the machine’s trail tells of it, and is whole', async () => {
+    await petra.goto(`/works/trails/machine/${encodeURIComponent(FLUXER)}?verify=now`)
+    await expect(petra.getByText(/whole/i).first()).toBeVisible()
+    await expect(petra.getByText('Added readings to a log').first()).toBeVisible()
+  })
+})
