@@ -69,10 +69,7 @@ test('training is added at the works only, by who belongs to a department there 
     message: expect.stringContaining('with the people of the works'),
   })
   expect(await one.as('design', 'add-record', trainingInput())).toMatchObject({ ok: false })
-  expect(await one.as('stranger', 'add-record', trainingInput())).toMatchObject({
-    ok: false,
-    message: expect.stringContaining('no department of the works'),
-  })
+  expect(await one.as('stranger', 'add-record', trainingInput())).toMatchObject({ ok: false })
 })
 
 test('a record of an earlier version stays with the programme that made it, and speaks for both', async () => {

@@ -6,10 +6,11 @@ import { Day } from '@/app/ui/date'
 import { Empty } from '@/app/ui/empty'
 import { RuledTable, type Column } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
+import type { SignedIn } from '@/lib/auth/session'
 import { worksActor } from '@/lib/auth/works-actor'
 import { inForce, readTraining, readValidMax } from '@/lib/queries/people-of-the-works'
 import { dateAtWorks } from '@/lib/settings/works'
-import { refusal } from '@/shared/policy'
+import { NOT_OF_THE_WORKS, refusal } from '@/shared/policy'
 import { SKILLS, training, type Skill } from '@/shared/records/kinds/training'
 import { NOTICE_DAYS, type Competence } from '@/shared/training/competence'
 import { runningOut, skillName, trainingMatrix, type TrainedPerson } from '@/shared/training/training-matrix'
@@ -24,7 +25,7 @@ export default async function WorksPeoplePage() {
   const [recorded, validMax] = await Promise.all([readTraining(), readValidMax()])
   const people = trainingMatrix(inForce(recorded), dateAtWorks(new Date()), validMax.value)
   const soon = runningOut(people)
-  const refused = refusal('add-record', worksActor(person), training)
+  const refused = refusedThere(person)
   return (
     <DeskSheet
       person={person}
@@ -65,6 +66,13 @@ export default async function WorksPeoplePage() {
       <TrailLink />
     </DeskSheet>
   )
+}
+
+/** Why the person adds no training here; undefined when they may. */
+function refusedThere(person: SignedIn): string | undefined {
+  const actor = worksActor(person)
+  const ofNoDepartment = actor.departments.length === 0 && !actor.auditor && !actor.administrator
+  return ofNoDepartment ? NOT_OF_THE_WORKS : refusal('add-record', actor, training)
 }
 
 const count = (people: readonly TrainedPerson[], wanted: Competence): number =>
