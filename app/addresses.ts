@@ -43,6 +43,7 @@ export const machineLogAddress = (machine: string, log: string): string =>
   `${machineAddress(machine)}/logs/${encodeURIComponent(log)}`
 /** Certificates and training of everybody. */
 export const worksPeopleAddress = (): string => '/works/people'
+export const trainingTableAddress = (): string => '/works/tables/training'
 /** One person with their history; one of their trainings. */
 export const trainedPersonAddress = (name: string, record?: string): string =>
   `${worksPeopleAddress()}/${encodeURIComponent(name)}${record === undefined ? '' : `/${record}`}`

@@ -42,6 +42,7 @@ const ROUTES: Readonly<Record<string, { may: Role; mayNot: Role | 'nobody' }>> =
   // Everybody who is signed in reads the register, and may have a table read that is their own.
   'GET instruments/table': { may: 'design', mayNot: 'nobody' },
   // What the works keep is everybody's to read.
+  'GET works/tables/training': { may: 'stranger', mayNot: 'nobody' },
   'GET works/people/[person]/[record]/certificates/[evidence]': { may: 'stranger', mayNot: 'nobody' },
   'POST works/people/[person]/[record]/certificates': { may: 'production', mayNot: 'design' },
   'POST tables/rows': { may: 'production', mayNot: 'nobody' },

@@ -1,4 +1,9 @@
-import { trainedPersonAddress, worksPeopleAddress, worksTrailAddress } from '@/app/addresses'
+import {
+  trainedPersonAddress,
+  trainingTableAddress,
+  worksPeopleAddress,
+  worksTrailAddress,
+} from '@/app/addresses'
 import { DeskSheet } from '@/app/frame/desk-sheet'
 import { requirePerson } from '@/app/frame/visit'
 import { AddRecords } from '@/app/records/add-records'
@@ -46,6 +51,7 @@ export default async function WorksPeoplePage() {
           <RuledTable
             caption="People by skill"
             captionHidden
+            take={trainingTableAddress()}
             narrow="scroll"
             rows={people}
             rowKey={({ name }) => name}
