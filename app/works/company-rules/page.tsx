@@ -31,7 +31,8 @@ export default async function CompanyRulesPage({ searchParams }: CompanyRulesPag
   const [{ rules, preferences }, differing, lessons] = await Promise.all([
     readCompanyRules(),
     readDifferingProgrammes(person),
-    lessonsFor(person),
+    // A lesson is read in its programme, and an administrator reads none.
+    person.administrator ? [] : lessonsFor(person),
   ])
   const inForce = rules.filter(({ withdrawn }) => withdrawn === null)
   const open = differing.filter(({ differences }) => undecided(differences).length > 0)
@@ -61,7 +62,9 @@ export default async function CompanyRulesPage({ searchParams }: CompanyRulesPag
       <Section heading="Programmes that differ">
         <Differing programmes={differing} />
       </Section>
-      <AcceptedLessons lessons={lessons.filter((one) => lessonStatus(one) === 'accepted')} />
+      {!person.administrator && (
+        <AcceptedLessons lessons={lessons.filter((one) => lessonStatus(one) === 'accepted')} />
+      )}
       <PastRules rules={rules} preferences={preferences} />
       <p className="print-hidden">
         <a href={worksTrailAddress({ kind: 'company-rules', code: 'company-rules' })}>

@@ -21,7 +21,8 @@ export function CompetenceMark({ held: { competence, until } }: { held: Held }) 
       <span>
         {look.word}
         <span className="block">
-          {competence === 'lapsed' ? 'since' : 'to'} <Day at={until} />
+          <span className="sr-only">, last day </span>
+          <Day at={until} />
         </span>
       </span>
     </span>

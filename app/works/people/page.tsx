@@ -45,7 +45,7 @@ export default async function WorksPeoplePage() {
     >
       <Section
         heading="Who may do what"
-        lead={`An examination is good to the day it states, and for ${validMax.value} months at the most (${validMax.document}). A programme may ask for less.`}
+        lead={`Each with its last day. An examination is good to the day it states, and for ${validMax.value} months at the most (${validMax.document}). A programme may ask for less.`}
       >
         {people.length > 0 ? (
           <RuledTable

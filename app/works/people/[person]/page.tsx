@@ -49,7 +49,7 @@ export default async function TrainedPersonPage({ params }: TrainedPersonPagePro
       place={[{ text: 'People of the works', href: worksPeopleAddress() }, { text: name }]}
       cells={[{ label: 'Skills', value: standing.length }]}
     >
-      <Section heading="May do">
+      <Section heading="May do" lead="Each with its last day.">
         {standing.length > 0 ? (
           <Facts
             facts={standing.map(({ label, held }) => ({ label, value: <CompetenceMark held={held} /> }))}
