@@ -13,9 +13,9 @@ export async function stateCompanyRules(people: PersonIds): Promise<void> {
     reason: 'Two of last year’s repeats came from people examined more than a year and a half before.',
   })
   await works.act('ines', 'prefer-value', {
-    parameter: 'board-thickness',
-    value: 1.6,
-    reason: 'The carriers of the wave are made for it.',
+    parameter: 'spacing-edition',
+    value: 'ipc-2221',
+    reason: 'Our layout checks are set up for it.',
   })
   await new Story(people, 'LX-41', '2026-11-24').later().do('quill', 'keep-own-rule', {
     rule,
