@@ -49,6 +49,13 @@ export const machineLogAddress = (machine: string, log: string): string =>
   `${machineAddress(machine)}/logs/${encodeURIComponent(log)}`
 /** Certificates and training of everybody. */
 export const worksPeopleAddress = (): string => '/works/people'
+export const trainingTableAddress = (): string => '/works/tables/training'
+/** One person with their history; one of their trainings. */
+export const trainedPersonAddress = (name: string, record?: string): string =>
+  `${worksPeopleAddress()}/${encodeURIComponent(name)}${record === undefined ? '' : `/${record}`}`
+/** Certificates of a training; the file of one. */
+export const certificatesAddress = (name: string, record: string, certificate?: string): string =>
+  `${trainedPersonAddress(name, record)}/certificates${certificate === undefined ? '' : `/${certificate}`}`
 export const companyRulesAddress = (): string => '/works/company-rules'
 export const suppliersAddress = (): string => '/works/suppliers'
 export const supplierAddress = (supplier: string): string =>

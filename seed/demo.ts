@@ -1,3 +1,4 @@
+import { stateCompanyRules } from '@/seed/company-rules'
 import { addInstruments } from '@/seed/instruments'
 import { tellLevelTransmitter } from '@/seed/level-transmitter'
 import { addDemoPeople } from '@/seed/people'
@@ -17,4 +18,5 @@ export default async function seedDemo(): Promise<void> {
   await tellLevelTransmitter(people, instruments)
   await tellPumpController(people, instruments)
   await tellValvePositioner(people)
+  await stateCompanyRules(people)
 }

@@ -32,6 +32,12 @@ export class Story {
     return this
   }
 
+  /** Moves the story on to the afternoon of its day. */
+  later(): this {
+    this.minutes = 7 * 60
+    return this
+  }
+
   /** Does one thing as one person. A step the door refuses is a fault in the story. */
   async act<N extends CommandName>(who: DemoPerson, command: N, input: InputOf<N>): Promise<ResultOf<N>> {
     const at = new Date(`${this.day}T08:00:00Z`)

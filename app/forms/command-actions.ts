@@ -3,6 +3,7 @@ import { routeCardAddress } from '@/app/addresses'
 import { rowsFromForm } from '@/app/forms/column-value'
 import { formAction } from '@/app/forms/form-action'
 import { numberTyped, text } from '@/app/forms/typed-text'
+import { valueTyped } from '@/app/forms/value-typed'
 import { ANSWER_COLUMNS } from '@/shared/cost/cost-line'
 
 /* Forms that say their command's input box by box, and go where the command leads. */
@@ -21,7 +22,10 @@ export const approveItem = formAction('approve-item')
 export const askAction = formAction('ask-action')
 export const attachEvidence = formAction('attach-evidence')
 export const calibrateInstrument = formAction('calibrate-instrument')
-export const changePerson = formAction('change-person')
+/** No department in the works is an answer too. */
+export const changePerson = formAction('change-person', {
+  own: { worksDepartment: (form) => text(form, 'worksDepartment') || null },
+})
 export const confirmBoardFiles = formAction('confirm-board-files')
 export const closeChangeNotice = formAction('close-change-notice')
 export const costChangeNotice = formAction('cost-change-notice')
@@ -34,6 +38,7 @@ export const dropChange = formAction('drop-change')
 export const enablePerson = formAction('enable-person')
 export const endDelegation = formAction('end-delegation')
 export const grantConcession = formAction('grant-concession')
+export const keepOwnRule = formAction('keep-own-rule')
 export const handOverLead = formAction('hand-over-lead')
 export const inviteMember = formAction('invite-member')
 export const openChangeNotice = formAction('open-change-notice')
@@ -48,6 +53,8 @@ export const leaveLine = formAction('leave-line')
 export const openProgramme = formAction('open-programme', {
   then: ({ result }) => routeCardAddress(String(result['code'])),
 })
+/** The value is asked for as its parameter is declared. */
+export const preferValue = formAction('prefer-value', { own: { value: valueTyped } })
 /** What taught it is one box, "kind:key". */
 export const proposeLesson = formAction('propose-lesson', {
   own: {
@@ -107,6 +114,8 @@ export const revokeMachineToken = formAction('revoke-machine-token')
 export const setMoneyCeiling = formAction('set-money-ceiling')
 export const signGate = formAction('sign-gate')
 export const stateRequirement = formAction('state-requirement')
+export const stateCompanyRule = formAction('state-company-rule')
+export const takeCompanyRule = formAction('take-company-rule')
 export const takeInstrumentOutOfUse = formAction('take-instrument-out-of-use')
 export const takeLead = formAction('take-lead')
 /** Serial numbers in one box, parted by spaces, commas or lines. */
@@ -120,8 +129,11 @@ export const traceLot = formAction('trace-lot', {
 })
 export const withdrawAction = formAction('withdraw-action')
 export const withdrawAlternative = formAction('withdraw-alternative')
+export const withdrawCertificate = formAction('withdraw-certificate')
+export const withdrawCompanyRule = formAction('withdraw-company-rule')
 export const withdrawEvidence = formAction('withdraw-evidence')
 export const withdrawInspection = formAction('withdraw-inspection')
 export const withdrawLotTest = formAction('withdraw-lot-test')
+export const withdrawPreference = formAction('withdraw-preference')
 export const withdrawRecord = formAction('withdraw-record')
 export const withdrawRequirement = formAction('withdraw-requirement')

@@ -1,10 +1,10 @@
 import { DATE_ORDERS, type Notation } from '@/shared/quantity/notation'
 
-/** Names of the hidden fields that say how the boxes of a form are filled in. */
+/** Names of the hidden fields that say how the boxes of a form are filled in; no command has a part of that name. */
 export const WORKS_FIELDS = {
-  timeZone: 'works.timeZone',
-  decimal: 'works.decimal',
-  dates: 'works.dates',
+  timeZone: 'written.timeZone',
+  decimal: 'written.decimal',
+  dates: 'written.dates',
 } as const
 
 /** A form, or the part of an address after "?". */

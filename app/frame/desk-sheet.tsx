@@ -33,10 +33,15 @@ export function DeskSheet({ person, at, title, supplement, cells = [], place, ch
 /** Auditors and administrators owe nothing, so they have no desk; an administrator reads no programme. */
 function placesOf({ auditor, administrator }: SignedIn): Place[] {
   const instruments = { text: 'Instruments', href: to.instrumentsAddress() }
+  const works = [
+    { text: 'Training', href: to.worksPeopleAddress() },
+    { text: 'Company rules', href: to.companyRulesAddress() },
+  ]
   const glossary = { text: 'Glossary', href: to.glossaryAddress() }
   if (administrator) {
     return [
       instruments,
+      ...works,
       { text: 'People', href: to.peopleAddress() },
       { text: 'Administration', href: to.administrationAddress() },
       glossary,
@@ -49,6 +54,7 @@ function placesOf({ auditor, administrator }: SignedIn): Place[] {
     { text: 'Lessons', href: to.lessonsAddress() },
     { text: 'Audit', href: to.auditAddress() },
     instruments,
+    ...works,
     glossary,
   ]
 }

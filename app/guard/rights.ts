@@ -1,5 +1,6 @@
 import type { NotLetIn } from '@/app/guard/refused-answer'
 import type { SignedIn } from '@/lib/auth/session'
+import { worksActor } from '@/lib/auth/works-actor'
 import { readProgramme, type ProgrammeView } from '@/lib/queries/programme-reader'
 import type { CommandName } from '@/shared/commands/all-faces'
 import { partRefusal } from '@/shared/policy'
@@ -39,4 +40,15 @@ export const mayInProgramme =
     if (!('right' in read)) return read
     const message = partRefusal(command, read.right.actor)
     return message === undefined ? read : { status: 403, message }
+  }
+
+/** What the works keep is read by everybody who is signed in. */
+export const readsTheWorks: Rights<unknown, undefined> = async () => ({ right: undefined })
+
+/** For those who, by their department in the works, give a command there; whose it is the door decides. */
+export const mayAtTheWorks =
+  (command: CommandName): Rights<unknown, undefined> =>
+  async (person) => {
+    const message = partRefusal(command, worksActor(person))
+    return message === undefined ? { right: undefined } : { status: 403, message }
   }

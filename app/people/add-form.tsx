@@ -5,6 +5,7 @@ import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
 import { addPerson } from './actions'
 import { RIGHTS_CHOICES } from './rights'
+import { WorksDepartmentBox } from './works-department-box'
 
 /** Adds a person. How they sign in is asked only where there is a choice. */
 export function AddPersonForm({ identityProvider }: { identityProvider: string | undefined }) {
@@ -20,6 +21,7 @@ export function AddPersonForm({ identityProvider }: { identityProvider: string |
         />
         <TextBox name="email" type="email" label="E-mail address" autoComplete="off" required />
         <PickBox name="rights" label="Rights" choices={RIGHTS_CHOICES} defaultValue="member" required />
+        <WorksDepartmentBox />
         {identityProvider && (
           <PickBox
             name="signsInBy"

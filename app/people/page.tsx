@@ -13,6 +13,7 @@ import { RuledTable, type Column } from '@/app/ui/ruled-table'
 import { pageFromAddress, textFromAddress } from '@/lib/queries/from-address'
 import { PEOPLE_A_PAGE, readPeople, type PersonRow } from '@/lib/queries/people'
 import { settings } from '@/lib/settings/settings'
+import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { refusal } from '@/shared/policy'
 
 export const metadata = { title: 'People – Liquidus' }
@@ -61,6 +62,11 @@ const COLUMNS: Column<PersonRow>[] = [
   { label: 'Name', names: true, cell: ({ id, name }) => <a href={personAddress(id)}>{name}</a> },
   { label: 'Address', cell: ({ email }) => email },
   { label: 'Rights', set: 'shrink', cell: ({ rights }) => rights },
+  {
+    label: 'In the works',
+    set: 'shrink',
+    cell: ({ worksDepartment }) => (worksDepartment ? DEPARTMENT_NAMES[worksDepartment] : 'none'),
+  },
   { label: 'Programmes', cell: ({ memberships }) => memberships.join('; ') || 'none' },
   { label: 'Signs in by', cell: (person) => <SignsInBy person={person} /> },
   {

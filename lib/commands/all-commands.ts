@@ -32,6 +32,14 @@ import { correctInspection } from '@/lib/commands/inspections/correct-inspection
 import { correctLot } from '@/lib/commands/lots/correct-lot'
 import { correctLotTest } from '@/lib/commands/lots/correct-lot-test'
 import { correctRecord } from '@/lib/commands/records/correct-record'
+import { stateCompanyRule } from '@/lib/commands/company-rules/state-company-rule'
+import { withdrawCompanyRule } from '@/lib/commands/company-rules/withdraw-company-rule'
+import { preferValue } from '@/lib/commands/company-rules/prefer-value'
+import { withdrawPreference } from '@/lib/commands/company-rules/withdraw-preference'
+import { takeCompanyRule } from '@/lib/commands/company-rules/take-company-rule'
+import { keepOwnRule } from '@/lib/commands/company-rules/keep-own-rule'
+import { attachCertificate } from '@/lib/commands/training/attach-certificate'
+import { withdrawCertificate } from '@/lib/commands/training/withdraw-certificate'
 import { closeLine } from '@/lib/commands/works/close-line'
 import { closeMachine } from '@/lib/commands/works/close-machine'
 import { leaveLine } from '@/lib/commands/works/leave-line'
@@ -143,6 +151,14 @@ const COMMANDS = {
   'invite-member': inviteMember,
   'name-minutes': nameMinutes,
   'open-line': openLine,
+  'state-company-rule': stateCompanyRule,
+  'withdraw-company-rule': withdrawCompanyRule,
+  'prefer-value': preferValue,
+  'withdraw-preference': withdrawPreference,
+  'take-company-rule': takeCompanyRule,
+  'keep-own-rule': keepOwnRule,
+  'attach-certificate': attachCertificate,
+  'withdraw-certificate': withdrawCertificate,
   'close-line': closeLine,
   'open-machine': openMachine,
   'close-machine': closeMachine,

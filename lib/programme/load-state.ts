@@ -106,7 +106,7 @@ export async function loadState(
     facts: {
       values: new Map(revisions.map(({ parameter, value }) => [parameter, value])),
       requirements: requirements.map(
-        ({ id, limit, authority, document, clause, value, relaxes, reason, lesson }) => ({
+        ({ id, limit, authority, document, clause, value, relaxes, reason, lesson, companyRule }) => ({
           id,
           limit,
           authority: authority as Authority,
@@ -116,6 +116,7 @@ export async function loadState(
           relaxes,
           reason,
           lesson: lesson as LessonRef | null,
+          ...(companyRule !== null && { companyRule }),
         }),
       ),
       records: {

@@ -77,9 +77,9 @@ export async function readOrigins(
       }),
     ),
     requirements: new Map(
-      requirements.map(({ id, reason, authorId, at, notice }): [string, RequirementOrigin] => [
+      requirements.map(({ id, reason, authorId, at, notice, companyRule }): [string, RequirementOrigin] => [
         id,
-        { id, reason, author: nameOf(authorId), at: at.toISOString(), notice },
+        { id, reason, author: nameOf(authorId), at: at.toISOString(), notice, companyRule },
       ]),
     ),
     studies,

@@ -14,6 +14,8 @@ export interface PersonRow {
   readonly email: string
   readonly name: string
   readonly rights: 'member' | 'auditor' | 'administrator'
+  /** The department in which they belong to the works. */
+  readonly worksDepartment: Department | null
   readonly disabledAt: Date | null
   readonly createdAt: Date
   readonly signsInBy:
@@ -31,6 +33,7 @@ const SHOWN = {
   auditor: true,
   administrator: true,
   disabledAt: true,
+  worksDepartment: true,
   createdAt: true,
   passwordHash: true,
   mustChangePassword: true,
@@ -88,10 +91,12 @@ function personRow({
   oneTimePasswordUntil: until,
   identity,
   memberships,
+  worksDepartment,
   ...row
 }: Shown): PersonRow {
   return {
     ...row,
+    worksDepartment: worksDepartment as Department | null,
     rights: administrator ? 'administrator' : auditor ? 'auditor' : 'member',
     signsInBy: passwordHash
       ? mustChangePassword

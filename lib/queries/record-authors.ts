@@ -27,3 +27,7 @@ export async function recordAuthors(
     ]),
   )
 }
+
+/** Whether a record was made in this programme, or wherever else the trail is of; one statement. */
+export const isRecordedIn = async (trailId: string, id: string): Promise<boolean> =>
+  (await database().record.count({ where: { id, trailId } })) > 0

@@ -14,6 +14,7 @@ export async function readRequirements(programmeId: string, limit: string) {
       value: true,
       relaxes: true,
       reason: true,
+      companyRule: true,
       authorId: true,
       at: true,
       withdrawnById: true,

@@ -32,6 +32,14 @@ import { correctInspection } from '@/shared/commands/inspections/correct-inspect
 import { correctLot } from '@/shared/commands/lots/correct-lot'
 import { correctLotTest } from '@/shared/commands/lots/correct-lot-test'
 import { correctRecord } from '@/shared/commands/records/correct-record'
+import { stateCompanyRule } from '@/shared/commands/company-rules/state-company-rule'
+import { withdrawCompanyRule } from '@/shared/commands/company-rules/withdraw-company-rule'
+import { preferValue } from '@/shared/commands/company-rules/prefer-value'
+import { withdrawPreference } from '@/shared/commands/company-rules/withdraw-preference'
+import { takeCompanyRule } from '@/shared/commands/company-rules/take-company-rule'
+import { keepOwnRule } from '@/shared/commands/company-rules/keep-own-rule'
+import { attachCertificate } from '@/shared/commands/training/attach-certificate'
+import { withdrawCertificate } from '@/shared/commands/training/withdraw-certificate'
 import { closeLine } from '@/shared/commands/works/close-line'
 import { closeMachine } from '@/shared/commands/works/close-machine'
 import { leaveLine } from '@/shared/commands/works/leave-line'
@@ -125,6 +133,14 @@ export const FACES = {
   'dispose-lot': disposeLot,
   'trace-lot': traceLot,
   'open-line': openLine,
+  'state-company-rule': stateCompanyRule,
+  'withdraw-company-rule': withdrawCompanyRule,
+  'prefer-value': preferValue,
+  'withdraw-preference': withdrawPreference,
+  'take-company-rule': takeCompanyRule,
+  'keep-own-rule': keepOwnRule,
+  'attach-certificate': attachCertificate,
+  'withdraw-certificate': withdrawCertificate,
   'close-line': closeLine,
   'open-machine': openMachine,
   'close-machine': closeMachine,

@@ -99,6 +99,12 @@ export const TERMS_OF_EVIDENCE: readonly Term[] = [
     insteadOf: ['categories told apart'],
   },
   {
+    term: 'training',
+    meaning:
+      'An examination that a person passed in one skill, with the last day on which it holds. Kept once for all programmes, with its certificate.',
+    from: TRADE,
+  },
+  {
     term: 'current',
     meaning: 'Of a certificate or calibration: not past its date.',
     from: TRADE,

@@ -54,6 +54,17 @@ export const TERMS_OF_PLANNING: readonly Term[] = [
     insteadOf: ['ruling'],
   },
   {
+    term: 'company rule',
+    meaning:
+      'A limit that the company asks of every programme, kept once at the works with its document and edition. A programme starts with it; when it changes, each programme takes the change over or keeps its own with a reason.',
+    from: OWN,
+  },
+  {
+    term: 'preferred value',
+    meaning: 'A value that the works prefer: what a new programme starts with, until it specifies another.',
+    from: OWN,
+  },
+  {
     term: 'rule',
     meaning: 'A pure function from specification and records to a finding, with its inputs declared.',
     from: OWN,

@@ -12,3 +12,6 @@ export const givenByAdoption = (study: number, alternative: string, why: string)
 /** The reason of every value, limit and proposal that a programme takes over from another. */
 export const takenOverFrom = (programme: string, revision?: number): string =>
   `Taken over from ${programme}${revision === undefined ? '' : `, revision ${revision} there`}.`
+
+/** The reason of a value that a programme starts with because the works prefer it. */
+export const preferredByTheWorks = (why: string): string => `Preferred by the works: ${why}`

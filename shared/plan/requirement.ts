@@ -45,6 +45,8 @@ export interface Requirement {
   readonly reason: string
   /** The lesson that brought it when the programme was opened; null where the programme stated it itself. */
   readonly lesson: LessonRef | null
+  /** The company rule that was taken over with it, where one was. */
+  readonly companyRule?: string
 }
 
 /** A demand on a limit, as one document states it: a requirement before anybody has laid it. */
@@ -83,13 +85,14 @@ interface LayerTerms {
 interface DefaultLayer extends LayerTerms {
   readonly kind: 'default'
 }
-/** What the programme states, or a lesson brought into it. */
+/** What the programme states, or a lesson or a company rule brought into it. */
 interface StatedLayer extends LayerTerms {
   readonly kind: 'stated'
   /** The requirement's id. */
   readonly id: string
   readonly clause: string
   readonly lesson: LessonRef | null
+  readonly companyRule?: string
 }
 export type Layer = DefaultLayer | StatedLayer
 
@@ -143,6 +146,7 @@ const statedLayer = ({
   value,
   relaxes,
   lesson,
+  companyRule,
 }: Demand): Omit<StatedLayer, 'rules'> => ({
   kind: 'stated',
   id,
@@ -152,6 +156,7 @@ const statedLayer = ({
   value,
   relaxes,
   lesson,
+  ...(companyRule !== undefined && { companyRule }),
 })
 
 const defaultLayer = ({ byDefault }: Limit): Omit<DefaultLayer, 'rules'> => ({

@@ -77,15 +77,21 @@ interface Validity {
   readonly to: string
 }
 
-/** The spans in which a training is valid: to its stated end, or sooner where the limit ends it. */
+/** The days on which a training is valid: to its stated end, or sooner where the limit ends it. */
+export function trainingValidity(
+  { passedOn, expiresOn }: Pick<Training, 'passedOn' | 'expiresOn'>,
+  maxMonths: number,
+): Validity {
+  const longest = addMonths(passedOn, maxMonths)
+  return { from: passedOn, to: expiresOn < longest ? expiresOn : longest }
+}
+
+/** The spans in which each person's training in each skill is valid. */
 const certificatesBy = (training: readonly Training[], maxMonths: number): Map<string, Validity[]> =>
   groupedBy(
     training,
     ({ worker, skill }) => keyOf(worker, skill),
-    ({ passedOn, expiresOn }) => {
-      const longest = addMonths(passedOn, maxMonths)
-      return { from: passedOn, to: expiresOn < longest ? expiresOn : longest }
-    },
+    (passed) => trainingValidity(passed, maxMonths),
   )
 
 function partOf(

@@ -2,6 +2,7 @@ import { ownMember } from '@/shared/own-member'
 import type { CommandName } from '@/shared/commands/all-faces'
 import type { Writes } from './spoken-entry'
 import { CHANGE_WRITES } from './writes/change-writes'
+import { COMPANY_RULE_WRITES } from './writes/company-rule-writes'
 import { DECISION_WRITES } from './writes/decision-writes'
 import { DELIBERATION_WRITES } from './writes/deliberation-writes'
 import { DESK_WRITES } from './writes/desk-writes'
@@ -32,6 +33,7 @@ const ENTRY_WRITES: Readonly<Record<CommandName | BesideTheDoor, Writes>> = {
   ...INSTALLATION_WRITES,
   ...DESK_WRITES,
   ...WORKS_WRITES,
+  ...COMPANY_RULE_WRITES,
 }
 
 /** What entries of that command write; undefined for a command that this version does not know. */

@@ -39,6 +39,10 @@ function layerStep(limit: Limit, layer: Layer, state: ProgrammeState, origins: O
     words: stated.reason,
     recorded: { at: stated.at, name: layer.id },
     ...(lesson && { lines: [`Brought by lesson ${lesson.number} of ${lesson.programme}.`] }),
+    ...(stated.companyRule !== null && {
+      lines: ['Taken over from the company rules.'],
+      place: { kind: 'of the works', subject: { kind: 'company-rules', code: 'company-rules' } } as const,
+    }),
     rests: broughtBy(stated, { limit: limit.key }, state, origins),
   }
 }

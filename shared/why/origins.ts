@@ -20,6 +20,8 @@ export interface RequirementOrigin {
   readonly author: string
   readonly at: string
   readonly notice: number | null
+  /** The company rule that was taken over with it. */
+  readonly companyRule: string | null
 }
 
 /** Readings that came at once. */

@@ -102,6 +102,11 @@ const SCREENS: Readonly<Partial<Record<DemoPerson, readonly Screen[]>>> = {
     ['inspections to be recorded', inPX12('/inspections')],
     ['bench', inPX12('/inspections/bench')],
     ['blind call', inLX41('/inspections/agreement/call')],
+    ['people of the works', '/works/people'],
+    ['one person of the works', follow('/works/people', /\/works\/people\/[^/?#]+$/)],
+    ['one training', follow('/works/people/Goran%20Eide', /\/works\/people\/[^/]+\/[0-9a-f-]{36}$/)],
+    ['company rules', '/works/company-rules?prefer=board-thickness'],
+    ['specification against the company rules', inPX12('/specification')],
   ],
   petra: [
     [

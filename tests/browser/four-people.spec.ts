@@ -151,7 +151,7 @@ test.describe.serial('four people take a new programme from opening to in servic
     for (const [key, value] of Object.entries(PROCESS))
       await programme.specify(petra, key, value, 'Agreed at the process review.')
     for (const skill of ['machine-soldering', 'hand-soldering', 'component-preparation', 'rework']) {
-      await programme.addRecord(petra, 'training', {
+      await programme.addTraining(petra, {
         worker: 'Goran Eide',
         skill,
         passedOn: '2026-01-20',
@@ -160,7 +160,7 @@ test.describe.serial('four people take a new programme from opening to in servic
       })
     }
     for (const skill of ['inspection', 'solderability-testing']) {
-      await programme.addRecord(quill, 'training', {
+      await programme.addTraining(quill, {
         worker: 'Quill Amaro',
         skill,
         passedOn: '2026-01-20',

@@ -150,12 +150,22 @@ export class ProgrammeAtWork {
     await send(page, form.getByRole('button', { name: 'Record the study' }))
   }
 
+  /** What a person of the works passed, for all programmes. */
+  async addTraining(page: Page, row: Readonly<Record<string, unknown>>): Promise<void> {
+    await page.goto('/works/people')
+    await addOne(page, row)
+  }
+
   async addRecord(page: Page, kind: string, row: Readonly<Record<string, unknown>>): Promise<void> {
     await this.open(page, `/records/${kind}`)
-    const button = page.getByRole('button', { name: 'Add it', exact: true })
-    await enterAll(page.locator('form').filter({ has: button }), 'rows.0.', row)
-    await send(page, button)
+    await addOne(page, row)
   }
+}
+
+async function addOne(page: Page, row: Readonly<Record<string, unknown>>): Promise<void> {
+  const button = page.getByRole('button', { name: 'Add it', exact: true })
+  await enterAll(page.locator('form').filter({ has: button }), 'rows.0.', row)
+  await send(page, button)
 }
 
 type Row = Readonly<Record<string, string | number>>

@@ -5,7 +5,7 @@ import { installedStore } from '@/lib/evidence/installed-store'
 import { registerFile } from '@/lib/evidence/register-file'
 import type { InputOf } from '@/lib/commands/all-commands'
 import { COMMAND_NAMES, faceOf, type CommandName } from '@/shared/commands/all-faces'
-import { VALID_INPUT } from '@/tests/commands/valid-inputs'
+import { trainingInput, VALID_INPUT } from '@/tests/commands/valid-inputs'
 import { openWorld, type Role, type World } from '@/tests/commands/world'
 
 const MEMBERS: readonly Role[] = ['lead', 'design', 'production', 'quality']
@@ -24,7 +24,10 @@ export const PROGRAMME_COMMANDS = COMMAND_NAMES.filter(
 
 /** A programme opened with what lessons brought, in which every command about a programme was performed. */
 export async function everyCommandOnce(): Promise<World> {
-  await acceptLessons(await openWorld())
+  const before = await openWorld()
+  await acceptLessons(before)
+  await byWhoMay(before, 'state-company-rule')
+  await byWhoMay(before, 'prefer-value')
   const world = await openWorld()
   await byWhoMay(world, 'sign-gate')
   for (const command of PROGRAMME_COMMANDS.filter((name) => !APART.includes(name)))
@@ -34,6 +37,30 @@ export async function everyCommandOnce(): Promise<World> {
   await passTheLead(world)
   return world
 }
+
+/** The trails of the people of the works and of the company rules, each with everything that it tells of. */
+export async function whatIsKeptOnce(world: World): Promise<{ people: string; companyRules: string }> {
+  const works = { kind: 'people', code: 'people' } as const
+  const input = trainingInput()
+  await world.must('quality', 'add-record', input)
+  const subject = { kind_code: works }
+  const { id: people } = await database().trailSubject.findUniqueOrThrow({ where: subject })
+  const { id: record } = await database().record.findFirstOrThrow({ where: { trailId: people } })
+  const values = { ...input.rows[0], certificate: 'C-2' }
+  await world.must('quality', 'correct-record', { works, record, values, seen: 0, reason })
+  for (const command of WITHDRAWN_TOO.filter((name) => faceOf(name).may.of === 'people'))
+    await byWhoMay(world, command)
+  await world.must('quality', 'withdraw-record', { works, record, reason })
+  for (const command of WITHDRAWN_TOO.filter((name) => faceOf(name).may.of === 'company-rules'))
+    await byWhoMay(world, command)
+  const rules = await database().companyRule.findFirstOrThrow()
+  return { people, companyRules: rules.trailId }
+}
+
+/** Of the people and of the company rules: each withdrawal makes first what it withdraws. */
+const WITHDRAWN_TOO = COMMAND_NAMES.filter((name) =>
+  ['people', 'company-rules'].includes(faceOf(name).may.of ?? ''),
+)
 
 /** A machine with everything that a machine's trail tells of, on a line of its own; all of it closed in the end. */
 export async function somethingOfTheWorks(world: World): Promise<{ id: string; lineId: string }> {

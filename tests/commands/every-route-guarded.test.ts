@@ -11,6 +11,7 @@ import { database } from '@/lib/db/client'
 import { installedStore } from '@/lib/evidence/installed-store'
 import { registerFile } from '@/lib/evidence/register-file'
 import { signInHere, signOutHere } from '@/tests/commands/session-cookie'
+import { VALID_INPUT } from '@/tests/commands/valid-inputs'
 import { openWorld, type Role, type World } from '@/tests/commands/world'
 import { freshInstallation, type FreshInstallation } from '@/tests/setup/installation'
 
@@ -43,6 +44,10 @@ const ROUTES: Readonly<Record<string, { may: Role; mayNot: Role | 'nobody' }>> =
   'POST programmes/[code]/lots/[lot]/import/run': { may: 'quality', mayNot: 'administrator' },
   // Everybody who is signed in reads the register, and may have a table read that is their own.
   'GET instruments/table': { may: 'design', mayNot: 'nobody' },
+  // What the works keep is everybody's to read.
+  'GET works/tables/training': { may: 'stranger', mayNot: 'nobody' },
+  'GET works/people/[person]/[record]/certificates/[evidence]': { may: 'stranger', mayNot: 'nobody' },
+  'POST works/people/[person]/[record]/certificates': { may: 'production', mayNot: 'design' },
   'POST tables/rows': { may: 'production', mayNot: 'nobody' },
   'GET programmes/[code]/tables/[table]': { may: 'production', mayNot: 'stranger' },
   'GET programmes/[code]/trail/bundle': { may: 'auditor', mayNot: 'stranger' },
@@ -75,6 +80,7 @@ let db: FreshInstallation
 let world: World
 let evidence: string
 let boardFiles: string
+let certificate: string
 
 beforeAll(async () => {
   for (const file of readdirSync('app', { recursive: true, encoding: 'utf8' })) {
@@ -88,6 +94,12 @@ beforeAll(async () => {
   world = await openWorld()
   evidence = await attachedFile()
   boardFiles = await attachBoardFiles(world)
+  const attached = await world.must(
+    'production',
+    'attach-certificate',
+    await VALID_INPUT['attach-certificate'](world, 'production'),
+  )
+  certificate = attached.result.evidence
   await world.must('production', 'open-line', { code: 'Line 1', name: 'A line' })
   await world.must('production', 'open-machine', { line: 'Line 1', code: 'Wave 1', kind: 'wave' })
   await world.must('production', 'state-line', { programme: world.code, line: 'Line 1' })
@@ -165,7 +177,9 @@ async function ask(name: string, accept = '*/*'): Promise<{ answer: Response; bo
     lot: 'LOT 5%',
     action: '1',
     table: 'lots',
-    evidence: name.includes('/board/') ? boardFiles : evidence,
+    person: 'Goran Eide',
+    record: '00000000-0000-7000-8000-000000000000',
+    evidence: name.includes('/board/') ? boardFiles : name.includes('works/') ? certificate : evidence,
   }
   const answer = await found.get(name)!(request, { params: Promise.resolve(params) })
   return { answer, bodyWasRead }

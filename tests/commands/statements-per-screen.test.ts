@@ -2,7 +2,9 @@ import { Client } from 'pg'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import type { SignedIn } from '@/lib/auth/session'
 import { auditSearchFrom, readAudit, readTrails } from '@/lib/queries/audit'
+import { readCompanyRules, readDifferingProgrammes } from '@/lib/queries/company-rules'
 import { deskOf } from '@/lib/queries/desk'
+import { readTraining, readValidMax } from '@/lib/queries/people-of-the-works'
 import { readProgramme } from '@/lib/queries/programme-reader'
 import { readProgrammes } from '@/lib/queries/programmes'
 import { readTrail, trailSearchFrom } from '@/lib/queries/trail'
@@ -40,6 +42,14 @@ const SCREENS: Readonly<Record<string, () => Promise<unknown>>> = {
   'the desk': () => deskOf(lead()),
   'the programmes': () => readProgrammes(lead(), '', 1),
   'the route card and its items': () => readProgramme(world.code, lead()),
+  'the company rules and who differs': async () => {
+    await readCompanyRules()
+    await readDifferingProgrammes(lead())
+  },
+  'the people of the works': async () => {
+    await readTraining()
+    await readValidMax()
+  },
   'a programme’s trail': async () => {
     const read = await readProgramme(world.code, lead())
     return (

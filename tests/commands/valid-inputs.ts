@@ -213,15 +213,68 @@ const studyInput = (world: World): InputOf<'open-option-study'> => ({
     ],
   })),
 })
-/** A file that this role's person sent for the programme; in the store too where the test has one. */
-const sentFile = async (world: World, role: Role): Promise<string> => {
+/** What the works keep of people, by its kind and code. */
+const PEOPLE = { kind: 'people', code: 'people' } as const
+/** A file that this role's person sent for the programme, or for what of the works; in the store too where the test has one. */
+const sentFile = async (
+  world: World,
+  role: keyof World['person'],
+  of: { kind: string; code: string } = { kind: 'programme', code: world.code },
+): Promise<string> => {
   const content: StoredContent = process.env.LIQUIDUS_DATA
     ? await (await installedStore()).put(Readable.from([Buffer.from(`A quotation ${unique()}`)]))
     : { sha256: sha256(), size: 12, mediaType: 'text/plain' }
-  const { id } = await database().programme.findUniqueOrThrow({ where: { code: world.code } })
+  const { id } = await database().trailSubject.findUniqueOrThrow({ where: { kind_code: of } })
   await registerFile(content, { personId: world.person[role], trailId: id })
   return content.sha256
 }
+export const trainingInput = (over: Record<string, string> = {}): InputOf<'add-record'> => ({
+  works: PEOPLE,
+  kind: 'training',
+  rows: [
+    {
+      worker: `Worker ${unique()}`,
+      skill: 'hand-soldering',
+      passedOn: '2026-01-05',
+      expiresOn: '2027-01-04',
+      certificate: `C-${unique()}`,
+      ...over,
+    },
+  ],
+})
+/** A training recorded at the works; its id. */
+const trained = async (world: World): Promise<string> => {
+  const input = trainingInput()
+  await world.must('production', 'add-record', input)
+  const { id } = await database().record.findFirstOrThrow({
+    where: { data: { path: ['certificate'], equals: input.rows[0]?.['certificate'] ?? '' } },
+  })
+  return id
+}
+const certificateInput = async (
+  world: World,
+  by: keyof World['person'],
+): Promise<InputOf<'attach-certificate'>> => ({
+  record: await trained(world),
+  note: '',
+  sha256: await sentFile(world, by, PEOPLE),
+  fileName: 'certificate.txt',
+})
+const ruleInput = (): InputOf<'state-company-rule'> => ({
+  limit: 'magnification-most',
+  value: 5,
+  document: `Handbook ${unique()}`,
+  edition: 'edition 4',
+  clause: '3.2',
+  reason,
+})
+const statedRule = async (world: World): Promise<string> =>
+  (await world.must('quality', 'state-company-rule', ruleInput())).result.rule
+const preferenceInput = (): InputOf<'prefer-value'> => ({
+  parameter: 'board-thickness',
+  value: 1 + ++counter / 10_000,
+  reason,
+})
 const openStudy = async (world: World): Promise<number> =>
   (await world.must('lead', 'open-option-study', studyInput(world))).result.study
 /** Lets one person of a department be asked by name. */
@@ -745,6 +798,34 @@ export const VALID_INPUT: {
     lot: await freshLot(world),
     assemblies: ['SN-1', 'SN-2'],
   }),
+
+  'state-company-rule': async (world) => ({ ...ruleInput(), replaces: await statedRule(world) }),
+  'withdraw-company-rule': async (world) => ({ rule: await statedRule(world), reason }),
+  'prefer-value': async () => preferenceInput(),
+  'withdraw-preference': async (world) => {
+    const { result } = await world.must('design', 'prefer-value', preferenceInput())
+    return { preference: result.preference, reason }
+  },
+  'take-company-rule': async (world) => ({
+    programme: world.code,
+    rule: await statedRule(world),
+    standing: 'stated',
+  }),
+  'keep-own-rule': async (world) => ({
+    programme: world.code,
+    rule: await statedRule(world),
+    standing: 'stated',
+    reason,
+  }),
+  'attach-certificate': async (world, role) => certificateInput(world, role),
+  'withdraw-certificate': async (world) => {
+    const attached = await world.must(
+      'quality',
+      'attach-certificate',
+      await certificateInput(world, 'quality'),
+    )
+    return { evidence: attached.result.evidence, reason }
+  },
 
   'open-line': async () => ({ code: `L-${unique()}`, name: 'A line' }),
   'close-line': async (world) => ({ line: await freshLine(world), reason }),

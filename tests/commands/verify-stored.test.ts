@@ -15,6 +15,7 @@ import {
   everyCommandOnce,
   PROGRAMME_COMMANDS,
   somethingOfTheWorks,
+  whatIsKeptOnce,
 } from '@/tests/commands/every-command-once'
 import type { World } from '@/tests/commands/world'
 import { freshInstallation, type FreshInstallation } from '@/tests/setup/installation'
@@ -22,6 +23,7 @@ import { freshInstallation, type FreshInstallation } from '@/tests/setup/install
 let db: FreshInstallation
 let world: World
 let id: string
+let kept: { people: string; companyRules: string }
 let trails: Partial<Record<TableName, string>>
 let attacker: Attacker
 const trailOf = (table: TableName): string => trails[table] ?? id
@@ -30,8 +32,16 @@ beforeAll(async () => {
   world = await everyCommandOnce()
   id = (await db.client.programme.findUniqueOrThrow({ where: { code: world.code } })).id
   const machine = await somethingOfTheWorks(world)
+  kept = await whatIsKeptOnce(world)
   // The bare tables of the works, and what only a machine holds, are attacked in the trail that tells of them.
-  trails = { Machine: machine.id, Log: machine.id, MachineToken: machine.id, Line: machine.lineId }
+  trails = {
+    Machine: machine.id,
+    Log: machine.id,
+    MachineToken: machine.id,
+    Line: machine.lineId,
+    CompanyRule: kept.companyRules,
+    CompanyPreference: kept.companyRules,
+  }
   attacker = await Attacker.enter()
 })
 afterAll(async () => {
@@ -77,6 +87,51 @@ test('a programme in which every command was performed is whole, down to the las
   )
   expect(performed.map(({ command }) => command).sort()).toEqual([...PROGRAMME_COMMANDS].sort())
 })
+
+test('the people of the works and the company rules are whole, with each of their commands', async () => {
+  const performedIn = async (trailId: string): Promise<string[]> =>
+    (
+      await attacker.rows<{ command: string }>(
+        'SELECT DISTINCT "command" FROM "TrailEntry" WHERE "trailId" = $1 ORDER BY 1',
+        [trailId],
+      )
+    ).map(({ command }) => command)
+  for (const trailId of Object.values(kept)) {
+    const { intact, chain, stored } = await verdictOnStored(trailId)
+    expect(breaksInWords({ intact, chain, stored }, 20)).toEqual([])
+    expect(intact).toBe(true)
+  }
+  expect(await performedIn(kept.people)).toEqual([
+    'add-record',
+    'attach-certificate',
+    'correct-record',
+    'withdraw-certificate',
+    'withdraw-record',
+  ])
+  expect(await performedIn(kept.companyRules)).toEqual([
+    'prefer-value',
+    'state-company-rule',
+    'withdraw-company-rule',
+    'withdraw-preference',
+  ])
+})
+
+test.each(['Record', 'Evidence', 'Correction'] as const)(
+  'of %s with the people of the works, another value in any compared column is told',
+  async (table) => {
+    for (const column of COVERED_TABLES[table].columns) {
+      const [place = ''] = await attacker.places(table, kept.people)
+      const putBack = await attacker.tamper(table, column, place)
+      const { intact, stored } = await verdictOnStored(kept.people)
+      await putBack()
+      expect(intact, column).toBe(false)
+      expect(stored.breaks, column).toContainEqual(
+        expect.objectContaining({ table, kind: expect.stringMatching(/^(changed|missing)$/) }),
+      )
+    }
+    expect(await sentences(kept.people)).toEqual([])
+  },
+)
 
 describe.each(TABLES)('of %s', (table) => {
   const places = async (): Promise<string[]> => {

@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto'
 import { CommandForm } from '@/app/forms/command-form'
 import { PickBox, TextBox } from '@/app/forms/fields'
 import { RIGHTS_CHOICES } from '@/app/people/rights'
+import { WorksDepartmentBox } from '@/app/people/works-department-box'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
 import type { PersonRow } from '@/lib/queries/people'
@@ -12,7 +13,7 @@ interface FormProps {
   person: PersonRow
 }
 
-export function ChangeForm({ person: { id, name, email, rights } }: FormProps) {
+export function ChangeForm({ person: { id, name, email, rights, worksDepartment } }: FormProps) {
   return (
     <Section
       heading="Name, address and rights"
@@ -35,6 +36,7 @@ export function ChangeForm({ person: { id, name, email, rights } }: FormProps) {
           required
         />
         <PickBox name="rights" label="Rights" choices={RIGHTS_CHOICES} defaultValue={rights} required />
+        <WorksDepartmentBox now={worksDepartment} />
         <SubmitButton>Keep the changes</SubmitButton>
       </CommandForm>
     </Section>

@@ -3,10 +3,12 @@ import { peopleAddress, personAddress } from '@/app/addresses'
 import { DeskSheet } from '@/app/frame/desk-sheet'
 import { requirePerson } from '@/app/frame/visit'
 import { SignsInBy } from '@/app/people/signs-in-by'
+import { allowedAtTheWorks } from '@/app/people/works-departments'
 import { Entries } from '@/app/programmes/[code]/trail/entries'
 import { Day } from '@/app/ui/date'
 import { Section } from '@/app/ui/section'
 import { readPerson } from '@/lib/queries/people'
+import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
 import { refusal } from '@/shared/policy'
 import { AccessForm, ChangeForm, PasswordForm } from './forms'
 
@@ -35,6 +37,10 @@ export default async function PersonPage({ params }: PersonPageProps) {
       place={[{ text: 'People', href: peopleAddress() }, { text: person.name }]}
       cells={[
         { label: 'Rights', value: person.rights },
+        {
+          label: 'In the works',
+          value: person.worksDepartment ? DEPARTMENT_NAMES[person.worksDepartment] : 'none',
+        },
         { label: 'Programmes', value: person.memberships.join('; ') || 'none', wide: true },
         { label: 'Signs in by', value: <SignsInBy person={person} /> },
         { label: 'Since', value: <Day at={person.createdAt} /> },
@@ -53,6 +59,7 @@ export default async function PersonPage({ params }: PersonPageProps) {
       {
         <>
           <ChangeForm person={found.person} />
+          <AtTheWorks department={person.worksDepartment} />
           {found.person.id !== visitor.personId && (
             <>
               {!found.person.disabledAt && <PasswordForm person={found.person} />}
@@ -68,5 +75,26 @@ export default async function PersonPage({ params }: PersonPageProps) {
         </>
       }
     </DeskSheet>
+  )
+}
+
+/** What the person's department lets them do to what the works keep. */
+function AtTheWorks({ department }: { department: Department | null }) {
+  if (department === null)
+    return (
+      <Section heading="At the works">
+        <p>
+          They belong to no department of the works: they read what the works keep, and change nothing of it.
+        </p>
+      </Section>
+    )
+  return (
+    <Section heading="At the works" lead={`What ${DEPARTMENT_NAMES[department].toLowerCase()} may do there.`}>
+      <ul>
+        {allowedAtTheWorks(department).map((label) => (
+          <li key={label}>{label}</li>
+        ))}
+      </ul>
+    </Section>
   )
 }

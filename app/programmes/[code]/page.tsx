@@ -3,6 +3,7 @@ import {
   newProgrammeAddress,
   printAddress,
   routeCardAddress,
+  specificationAddress,
   summaryAddress,
   tableAddress,
 } from '@/app/addresses'
@@ -11,7 +12,10 @@ import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { statusOf } from '@/app/programmes/status'
 import { TakeTable } from '@/app/ui/take-table'
 import { ButtonLink } from '@/app/ui/button'
+import { Notice } from '@/app/ui/notice'
+import { countRuleDifferences } from '@/lib/queries/company-rules'
 import { refusal } from '@/shared/policy'
+import { counted } from '@/shared/quantity/counted'
 import { RouteCard } from './route-card'
 
 export const generateMetadata = programmeTitle(({ code }) => `${code}`)
@@ -20,6 +24,7 @@ export const generateMetadata = programmeTitle(({ code }) => `${code}`)
 export default programmePage(async ({ visit }) => {
   const { view } = visit
   const programme = view.state.programme
+  const differing = await countRuleDifferences(programme.id)
   const lead = view.state.members.find(({ personId }) => personId === programme.leadId)
   return (
     <ProgrammeSheet
@@ -36,6 +41,13 @@ export default programmePage(async ({ visit }) => {
     >
       {(readable) => (
         <>
+          {differing > 0 && (
+            <Notice kind="info">
+              <a href={`${specificationAddress(readable.code)}#company-rules`}>
+                {counted(differing, 'company rule', 'company rules')} of today to decide on
+              </a>
+            </Notice>
+          )}
           <RouteCard view={readable} />
           <TakeTable address={tableAddress(readable.code, 'findings')} what="All findings" />
           <TakeTable address={tableAddress(readable.code, 'evidence')} what="All evidence" />

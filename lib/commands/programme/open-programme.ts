@@ -4,8 +4,10 @@ import { department, line, programmeCode } from '@/lib/commands/inputs'
 import { loadSource, takenOver, writeTakenOver } from '@/lib/commands/programme/take-over'
 import { recordable } from '@/lib/commands/recordable'
 import { openSubject } from '@/lib/commands/works/open-subject'
+import { loadCompanyPreferences, loadCompanyRules } from '@/lib/programme/company-rules'
 import { lessonOf, withProgramme } from '@/lib/programme/lesson-row'
 import { changeInWords } from '@/shared/lessons/lesson-change'
+import { rulesAtOpening, valuesAtOpening } from '@/shared/company-rules/opening-rules'
 import { openingChanges } from '@/shared/lessons/opening-changes'
 import { STANDARD_PLAN } from '@/shared/catalogue/standard-plan'
 import type { Parameter } from '@/shared/plan/parameter'
@@ -14,6 +16,7 @@ import { STAGES } from '@/shared/plan/stage'
 import {
   alloyFamily,
   annualVolume,
+  ASKED_AT_OPENING,
   environment,
   productClass,
   serviceYears,
@@ -24,9 +27,10 @@ import { lessonName } from '@/shared/lessons/lesson'
 /** A single value is given as it is kept. */
 const schemaOf = <T>({ schema }: Parameter<T>) => schema as z.ZodType<T, T>
 
-const FRAME = [productClass, alloyFamily, serviceYears, environment, annualVolume] as const
-
-/** Opens a programme on the standard plan and what lessons have added to it; who opens it leads it. */
+/**
+ * Opens a programme on the standard plan, what lessons have added to it and what the company's rules and preferences
+ * say; who opens it leads it.
+ */
 export const openProgramme = defineCommand({
   name: 'open-programme',
   input: z.strictObject({
@@ -55,8 +59,10 @@ export const openProgramme = defineCommand({
         ...withProgramme,
       })
     ).map(lessonOf),
+    rules: await loadCompanyRules(tx, { withdrawnAt: null }),
+    preferences: await loadCompanyPreferences(tx, { withdrawnAt: null }),
   }),
-  decide({ existing, lessons, source }, input, { programmeId, actor, now, newId }) {
+  decide({ existing, lessons, source, rules, preferences }, input, { programmeId, actor, now, newId }) {
     if (existing) {
       const message = `The code ${input.code} is taken by another programme. Choose another.`
       throw new Refused(message, { code: message })
@@ -68,14 +74,19 @@ export const openProgramme = defineCommand({
       input.environment,
       input.annualVolume,
     ]
-    const revisions = FRAME.map((parameter, index) => ({
+    const revisions = ASKED_AT_OPENING.map((parameter, index) => ({
       parameter: parameter.key,
       value: values[index] ?? null,
     }))
     const { code, title } = input
     const brought = openingChanges(lessons)
     const requirements = brought.requirements.map((requirement) => ({ ...requirement, id: newId() }))
-    const taken = source && takenOver(source, new Set(FRAME.map(({ key }) => key)), newId)
+    const taken = source && takenOver(source, new Set(ASKED_AT_OPENING.map(({ key }) => key)), newId)
+    const companyRules = rulesAtOpening(rules).map((rule) => ({ ...rule, requirement: newId() }))
+    const preferred = valuesAtOpening(
+      preferences,
+      new Set([...revisions, ...(taken?.values ?? [])].map(({ parameter }) => parameter)),
+    )
     return {
       change: {
         code,
@@ -84,6 +95,8 @@ export const openProgramme = defineCommand({
         revisions,
         items: brought.items,
         requirements,
+        companyRules,
+        preferred,
         taken,
         proposal: { proposedById: actor.personId, proposedByName: actor.name, proposedAt: now, agreed: null },
       },
@@ -119,6 +132,8 @@ export const openProgramme = defineCommand({
             ...stated,
           })),
         ],
+        companyRules,
+        preferences: preferred,
         ...(taken && { takenOver: recordable(taken) }),
       },
       result: { code },
@@ -126,7 +141,18 @@ export const openProgramme = defineCommand({
   },
   async apply(
     tx,
-    { code, title, department: own, revisions, items, requirements, taken, proposal },
+    {
+      code,
+      title,
+      department: own,
+      revisions,
+      items,
+      requirements,
+      companyRules,
+      preferred,
+      taken,
+      proposal,
+    },
     { programmeId, actor, now },
   ) {
     await openSubject(tx, { id: programmeId, kind: 'programme', code })
@@ -162,6 +188,26 @@ export const openProgramme = defineCommand({
         lesson: lesson as object,
         programmeId,
         authorId: acceptedById,
+        at: now,
+      })),
+    })
+    await tx.requirement.createMany({
+      data: companyRules.map(({ rule, requirement, ...stated }) => ({
+        ...stated,
+        id: requirement,
+        companyRule: rule,
+        programmeId,
+        at: now,
+      })),
+    })
+    await tx.revision.createMany({
+      data: preferred.map(({ parameter, value, reason }) => ({
+        programmeId,
+        parameter,
+        number: 1,
+        value: value as object,
+        reason,
+        authorId: actor.personId,
         at: now,
       })),
     })

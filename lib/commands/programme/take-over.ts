@@ -34,7 +34,12 @@ export async function loadSource(tx: Transaction, code: string, actor: Actor) {
     values: await currentValues(tx, programme.id),
     items: await tx.planItem.findMany({ ...own, orderBy: { position: 'asc' } }),
     requirements: await tx.requirement.findMany({
-      where: { programmeId: programme.id, withdrawnAt: null, lesson: { equals: Prisma.DbNull } },
+      where: {
+        programmeId: programme.id,
+        withdrawnAt: null,
+        lesson: { equals: Prisma.DbNull },
+        companyRule: null,
+      },
       orderBy: [{ at: 'asc' }, { id: 'asc' }],
     }),
   }
@@ -70,8 +75,8 @@ export interface TakenOver {
 
 /**
  * Values, stated limits and plan; no evidence, approval or record, which belong
- * to the board they were made on. What lessons brought the other comes by the
- * lessons themselves. Values given at the opening are not taken over.
+ * to the board they were made on. What lessons and company rules
+ * brought the other comes by themselves. Values given at the opening are not taken over.
  */
 export function takenOver(source: Source, given: ReadonlySet<string>, newId: () => string): TakenOver {
   const values = [...source.values].filter(([key]) => !given.has(key))

@@ -13,6 +13,9 @@ export const openProgramme = defineFace({
     values: z.record(z.string(), z.union([z.string(), z.number(), z.null()])),
     /** Entries from before there were lessons have none. */
     lessons: z.array(z.unknown()).optional(),
+    /** What the company asks of every programme, and the values that it prefers; not there in older entries. */
+    companyRules: z.array(z.unknown()).optional(),
+    preferences: z.array(z.unknown()).optional(),
     /** What it took over from another programme. */
     takenOver: z
       .object({
@@ -24,12 +27,18 @@ export const openProgramme = defineFace({
       })
       .optional(),
   }),
-  reads: ({ code, title, values, lessons = [], takenOver }) => ({
+  reads: ({ code, title, values, lessons = [], companyRules = [], preferences = [], takenOver }) => ({
     subject: `${code}, ${title}`,
     what: [
       ...Object.entries(values).map(([key, value]) => `${parameterName(key)}: ${valueInBrief(key, value)}`),
       ...(lessons.length > 0
         ? [`with ${counted(lessons.length, 'lesson', 'lessons')} of earlier programmes`]
+        : []),
+      ...(companyRules.length > 0
+        ? [`with ${counted(companyRules.length, 'company rule', 'company rules')}`]
+        : []),
+      ...(preferences.length > 0
+        ? [`with ${counted(preferences.length, 'preferred value', 'preferred values')}`]
         : []),
       ...(takenOver
         ? [

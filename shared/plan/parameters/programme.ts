@@ -68,3 +68,6 @@ export const annualVolume = numberParameter({
   max: 10_000_000,
   whole: true,
 })
+
+/** Asked for when a programme is opened. */
+export const ASKED_AT_OPENING = [productClass, alloyFamily, serviceYears, environment, annualVolume] as const

@@ -80,8 +80,9 @@ function judgeRequirement(governing: GoverningRequirement, register: readonly Ap
   const print = (value: number): string => formatQuantity(value, limit.unit)
   const parts: Part[] = []
   for (const layer of layers.filter(isStatedLayer)) {
-    // What a lesson brought is kept by the installation itself, in no document outside.
-    if (!layer.lesson && !register.some((entry) => names(layer.document, entry))) {
+    // What a lesson brought, and a company rule with its edition, is kept by the installation itself.
+    const keptHere = Boolean(layer.lesson) || layer.companyRule !== undefined
+    if (!keptHere && !register.some((entry) => names(layer.document, entry))) {
       parts.push({
         subject: limit.label,
         about: { limit: limit.key, document: layer.document, clause: layer.clause },

@@ -4,6 +4,7 @@ import { GIVEN_AT_OPENING } from '@/shared/plan/given-reasons'
 import type { JsonValue } from '@/shared/trail/canonical-json'
 import type { ExpectedRows } from '../expected-rows'
 import { saidList, saidObject, without, type Said, type SpokenEntry, type Writes } from '../spoken-entry'
+import { bringCompanyRules } from './company-rule-writes'
 import { insertRequirement, insertRevision } from './stated-rows'
 
 const openProgramme: Writes = (entry, rows) => {
@@ -22,6 +23,9 @@ const openProgramme: Writes = (entry, rows) => {
   const planned = openPlan(said, rows)
   const brought = bringLessons(entry, rows, planned)
   takeOver(entry, rows, planned === undefined ? undefined : planned + brought)
+  bringCompanyRules(said, rows, at)
+  for (const { parameter, value, reason } of saidList(said['preferences']))
+    insertRevision(rows, { parameter, number: 1, value, reason }, { authorId: actorId, at })
 }
 
 /** Values, limits and plan that another programme gave it. */

@@ -189,6 +189,8 @@ export const RECORD_WRITES = {
   'attach-picture': attachEvidence,
   'name-minutes': attachEvidence,
   'withdraw-evidence': withdrawEvidence,
+  'attach-certificate': attachEvidence,
+  'withdraw-certificate': withdrawEvidence,
   'receive-lot': receiveLot,
   'dispose-lot': disposeLot,
   'trace-lot': traceLot,

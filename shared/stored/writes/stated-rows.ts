@@ -15,10 +15,10 @@ export const insertRevision = (
   { authorId, at }: Author,
 ): void => rows.insert('Revision', { parameter, number, value, reason, authorId, at, notice: notice ?? null })
 
-/** The requirement that an entry speaks of, standing; of a lesson or a change notice where it names one. */
+/** The requirement that an entry speaks of, standing; of a lesson, a company rule or a change notice where it names one. */
 export const insertRequirement = (
   rows: ExpectedRows,
-  { id, limit, authority, document, clause, value, relaxes, reason, lesson, notice }: Said,
+  { id, limit, authority, document, clause, value, relaxes, reason, lesson, companyRule, notice }: Said,
   { authorId, at }: Author,
 ): void =>
   rows.insert('Requirement', {
@@ -31,6 +31,7 @@ export const insertRequirement = (
     relaxes,
     reason,
     lesson: lesson ?? null,
+    companyRule: companyRule ?? null,
     authorId,
     at,
     withdrawnById: null,

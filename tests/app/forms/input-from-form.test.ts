@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { z } from 'zod'
 import { inputFromForm, within } from '@/app/forms/input-from-form'
+import { WORKS_FIELDS } from '@/app/forms/works-in-form'
 import { commandNamed } from '@/lib/commands/all-commands'
 import { COMMAND_NAMES, type CommandName } from '@/shared/commands/all-faces'
 import { anyAccepted } from '@/tests/laws/any-accepted'
@@ -111,11 +112,13 @@ const OWN_PARTS: Partial<Record<CommandName, readonly string[]>> = {
   'approve-items': ['items'],
   'change-alternative': ['alternative'],
   'change-own-password': ['passwordHash'],
+  'change-person': ['worksDepartment'],
   'correct-lot': ['values'],
   'correct-lot-test': ['values', 'conditions'],
   'correct-record': ['values'],
   'create-machine-token': ['tokenHash'],
   'open-option-study': ['alternatives'],
+  'prefer-value': ['value'],
   'propose-change': ['change'],
   'reset-password': ['passwordHash'],
   'revise-parameter': ['value'],
@@ -159,4 +162,15 @@ describe('law: what a command accepts comes back through its form', () => {
     }
     expect(asked.length + (OWN_PARTS[command]?.length ?? 0)).toBe(Object.keys(shape).length)
   })
+})
+
+test('the fields that say how boxes are written are no part of what any command takes', () => {
+  const named = Object.values(WORKS_FIELDS).map((name) => name.split('.')[0])
+  for (const command of COMMAND_NAMES) {
+    const { shape } = commandNamed(command).input as z.ZodObject
+    expect(
+      Object.keys(shape).filter((part) => named.includes(part)),
+      command,
+    ).toEqual([])
+  }
 })

@@ -39,6 +39,12 @@ describe('documents and their precedence', () => {
     })
     expect(judged([contract], [lesson]).verdict).toBe('meets')
   })
+  test('nor does a company rule that was taken over, which names its edition itself', () => {
+    const rule = { document: 'Handbook, edition 5', authority: 'company' as const }
+    const taken = requirement(radialClearanceMin, 0.15, { ...rule, companyRule: 'the rule' })
+    expect(judged([contract], [taken]).verdict).toBe('meets')
+    expect(judged([contract], [requirement(radialClearanceMin, 0.15, rule)]).verdict).toBe('fails')
+  })
   test.each(['Lessons learnt', radialClearanceMin.byDefault.from.cite])(
     'a document that is only called “%s” has to be registered like any other',
     (document) => {

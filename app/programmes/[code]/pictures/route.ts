@@ -1,7 +1,7 @@
 import { guarded, type LetIn } from '@/app/guard/guarded'
 import { mayInProgramme } from '@/app/guard/rights'
 import { placeAddress } from '@/app/place-address'
-import { takeFile } from '@/app/programmes/[code]/take-file'
+import { takeFile } from '@/app/forms/take-file'
 import { perform } from '@/lib/commands/perform'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { placeOfPictured, type Pictured } from '@/shared/reviews/pictured'
@@ -17,7 +17,7 @@ function attachPicture({
   return takeFile({
     request,
     personId,
-    programmeId: state.programme.id,
+    trailId: state.programme.id,
     back: (field) => placeAddress(code, placeOfPictured(picturedIn(field))),
     part: 'pictures',
     then: ({ sha256, fileName }, field) =>

@@ -4,10 +4,12 @@ import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { TakeTable } from '@/app/ui/take-table'
 import { Empty } from '@/app/ui/empty'
 import { Section } from '@/app/ui/section'
+import { readRuleDifferences } from '@/lib/queries/company-rules'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { ALL_LIMITS, mayStayEmpty } from '@/shared/catalogue/standard-plan'
 import { governingRequirement } from '@/shared/plan/requirement'
 import { STAGE_NAMES, STAGES } from '@/shared/plan/stage'
+import { RuleDifferences } from '../company-rules/rule-differences'
 import { FilterForm } from './filter-form'
 import { ItemValues } from './item-values'
 import { Limits } from './limits'
@@ -19,6 +21,7 @@ export const generateMetadata = programmeTitle(({ code }) => `Specification, ${c
 export default programmePage<object, Record<string, string | string[] | undefined>>(
   async ({ visit, code, searchParams }) => {
     const filter = sheetFilter(searchParams)
+    const differences = await readRuleDifferences(visit.view.state.programme.id)
     return (
       <ProgrammeSheet
         visit={visit}
@@ -34,6 +37,7 @@ export default programmePage<object, Record<string, string | string[] | undefine
             <TakeTable address={tableAddress(code, 'specification')} what="Every value" />
             <FilterForm code={code} filter={filter} />
             {filter.shown !== 'relaxed' && <Values view={view} filter={filter} />}
+            <RuleDifferences view={view} differences={differences} />
             <Limits view={view} filter={filter} />
             <p className="print-hidden">
               <a href={compareAddress(code)}>Compare with another programme</a>

@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto'
 import { actionAddress, fileAddress } from '@/app/addresses'
-import { UploadForm } from '@/app/programmes/[code]/items/[item]/upload-form'
+import { UploadForm } from '@/app/forms/upload-form'
 import { Day } from '@/app/ui/date'
 import { Digest } from '@/app/ui/digest'
 import { RuledTable } from '@/app/ui/ruled-table'

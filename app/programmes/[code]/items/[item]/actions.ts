@@ -1,22 +1,21 @@
 'use server'
 import { itemAddress } from '@/app/addresses'
-import { rowsFromForm, valueFromForm } from '@/app/forms/column-value'
 import { commandInput } from '@/app/forms/form-action'
 import type { FormState } from '@/app/forms/form-state'
 import { submit } from '@/app/forms/submit'
 import { numberTyped, text } from '@/app/forms/typed-text'
-import { findParameter } from '@/shared/catalogue/standard-plan'
+import { valueTyped } from '@/app/forms/value-typed'
 import { previewRevision } from './preview-revision'
 
 /** Saves a revision, or says what saving it would change. */
 export async function reviseParameter(_state: FormState, form: FormData): Promise<FormState> {
   const [programme, parameter] = [text(form, 'programme'), text(form, 'parameter')]
-  if (text(form, 'intent') === 'preview') return previewRevision(programme, parameter, valueOf(form), form)
+  if (text(form, 'intent') === 'preview') return previewRevision(programme, parameter, valueTyped(form), form)
   if (text(form, 'notice')) return proposeValue(form)
   return submit(
     'revise-parameter',
     form,
-    () => commandInput('revise-parameter', form, { value: valueOf }),
+    () => commandInput('revise-parameter', form, { value: valueTyped }),
     () => `${itemAddress(programme, text(form, 'item'))}#${parameter}`,
   )
 }
@@ -28,18 +27,8 @@ const proposeValue = (form: FormData): Promise<FormState> =>
       change: () => ({
         kind: 'value',
         parameter: text(form, 'parameter'),
-        value: valueOf(form),
+        value: valueTyped(form),
         seen: numberTyped(form, 'seen'),
       }),
     }),
   )
-
-/** A parameter's value out of the form its declaration gave. */
-function valueOf(form: FormData): unknown {
-  const parameter = findParameter(text(form, 'parameter'))
-  if (!parameter) return null
-  const { shape } = parameter
-  return shape.kind === 'field'
-    ? (valueFromForm(form, 'value', shape.column) ?? null)
-    : rowsFromForm(form, 'value', shape.columns)
-}

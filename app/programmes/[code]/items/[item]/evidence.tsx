@@ -3,6 +3,7 @@ import { boardAddress, fileAddress, itemAddress } from '@/app/addresses'
 import { AnsweredDisclosure } from '@/app/forms/answered-disclosure'
 import { CommandForm } from '@/app/forms/command-form'
 import { TextBox } from '@/app/forms/fields'
+import { UploadForm } from '@/app/forms/upload-form'
 import { Day } from '@/app/ui/date'
 import { Digest } from '@/app/ui/digest'
 import { Empty } from '@/app/ui/empty'
@@ -15,7 +16,6 @@ import type { EvidenceEntry } from '@/shared/gate/programme-state'
 import type { ItemState } from '@/shared/gate/item-status'
 import { refusal } from '@/shared/policy'
 import { attachEvidence, withdrawEvidence } from '@/app/forms/command-actions'
-import { UploadForm } from './upload-form'
 
 interface EvidenceProps {
   view: ProgrammeView

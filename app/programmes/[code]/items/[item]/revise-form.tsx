@@ -1,11 +1,10 @@
 'use client'
 import { useRef, useState } from 'react'
 import { AnsweredDisclosure } from '@/app/forms/answered-disclosure'
-import { ColumnField } from '@/app/forms/column-field'
 import { rowsFromForm, valueFromForm } from '@/app/forms/column-value'
 import { CommandForm, useFormState } from '@/app/forms/command-form'
 import { LinesBox } from '@/app/forms/fields'
-import { TableEditor } from '@/app/forms/table-editor'
+import { ValueBoxes } from '@/app/forms/value-boxes'
 import { SubmitButton } from '@/app/ui/submit-button'
 import type { LapsedSignatures } from '@/shared/gate/lapsed-signatures'
 import type { SpecificationFacts } from '@/shared/gate/live-turns'
@@ -142,33 +141,6 @@ function Fields({
         {!preview && <LiveFindings parameter={key} draft={draft} facts={facts} reach={reach} />}
       </div>
     </div>
-  )
-}
-
-function ValueBoxes({
-  label,
-  help,
-  shape,
-  value,
-}: {
-  label: string
-  help: string
-  shape: ParameterShape
-  value: unknown
-}) {
-  if (shape.kind === 'field')
-    return <ColumnField name="value" column={shape.column} value={value} hint={help} />
-  return (
-    <>
-      <p className="field-hint">{help}</p>
-      <TableEditor
-        name="value"
-        caption={label}
-        columns={shape.columns}
-        rows={(value as readonly Record<string, unknown>[] | undefined) ?? []}
-        maxRows={shape.maxRows}
-      />
-    </>
   )
 }
 

@@ -8,6 +8,7 @@ import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Notice } from '@/app/ui/notice'
 import { Quantity } from '@/app/ui/quantity'
 import { Section } from '@/app/ui/section'
+import { readRuleDifferences } from '@/lib/queries/company-rules'
 import { readOptionStudies } from '@/lib/queries/option-studies'
 import { readRequirements } from '@/lib/queries/requirements'
 import { lapsedByLimit } from '@/shared/gate/lapsed-signatures'
@@ -15,6 +16,7 @@ import { findLimit, itemHolding, rulesReading } from '@/shared/catalogue/standar
 import { governingRequirement } from '@/shared/plan/requirement'
 import { governingInWords } from '@/shared/plan/governing-in-words'
 import { refusal } from '@/shared/policy'
+import { RuleDifferences } from '../../company-rules/rule-differences'
 import { Layers } from './layers'
 import { StateForm } from './requirement-forms'
 import { Stated } from './stated'
@@ -30,9 +32,10 @@ export default programmePage<{ limit: string }>(async ({ visit, code, params: { 
   if (!limit || !item) notFound()
   const governing = governingRequirement(limit, visit.view.state.facts.requirements)
   const { id } = visit.view.state.programme
-  const [stated, studies] = await Promise.all([
+  const [stated, studies, differences] = await Promise.all([
     readRequirements(id, limit.key),
     readOptionStudies(id, item.key),
+    readRuleDifferences(id, limit.key),
   ])
   return (
     <ProgrammeSheet
@@ -72,6 +75,7 @@ export default programmePage<{ limit: string }>(async ({ visit, code, params: { 
             >
               <Layers limit={limit} governing={governing} />
             </Section>
+            <RuleDifferences view={view} differences={differences} />
             <Section heading="Affected if this changes">
               <Dependents
                 view={view}

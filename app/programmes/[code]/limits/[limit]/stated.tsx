@@ -1,3 +1,4 @@
+import { companyRulesAddress } from '@/app/addresses'
 import { BroughtBy } from '@/app/findings/brought-by'
 import { Day } from '@/app/ui/date'
 import { Quantity } from '@/app/ui/quantity'
@@ -45,7 +46,7 @@ export function Stated({ programme, limit, stated, studies, mayWithdraw }: State
         },
         {
           label: 'Stated',
-          cell: ({ author, at, reason, notice }) => (
+          cell: ({ author, at, reason, notice, companyRule }) => (
             <>
               {author}, <Day at={at} />
               <BroughtBy
@@ -53,6 +54,11 @@ export function Stated({ programme, limit, stated, studies, mayWithdraw }: State
                 notice={notice}
                 study={studyBringing(studies, at, { limit: limit.key })?.number}
               />
+              {companyRule !== null && (
+                <>
+                  , from the <a href={companyRulesAddress()}>company rules</a>
+                </>
+              )}
               : {reason}
             </>
           ),

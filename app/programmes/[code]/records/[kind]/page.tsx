@@ -1,5 +1,4 @@
 import { ownMember } from '@/shared/own-member'
-import { randomUUID } from 'node:crypto'
 import { notFound } from 'next/navigation'
 import {
   newLessonAddress,
@@ -7,20 +6,18 @@ import {
   recordAddress,
   recordsAddress,
   tableAddress,
+  trainedPersonAddress,
+  worksPeopleAddress,
 } from '@/app/addresses'
-import { ColumnField } from '@/app/forms/column-field'
-import { AnsweredDisclosure } from '@/app/forms/answered-disclosure'
-import { CommandForm } from '@/app/forms/command-form'
-import { TableEditor } from '@/app/forms/table-editor'
 import { GatesShut } from '@/app/frame/gates-shut'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
+import { AddRecords } from '@/app/records/add-records'
 import { Caution } from '@/app/ui/caution'
 import { Empty } from '@/app/ui/empty'
+import { Notice } from '@/app/ui/notice'
 import { CellValue, setOf } from '@/app/ui/parameter-value'
 import { RuledTable, type Column as TableColumn } from '@/app/ui/ruled-table'
-import { Section } from '@/app/ui/section'
-import { SubmitButton } from '@/app/ui/submit-button'
 import { correctionsOf } from '@/lib/queries/corrections'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { tellsOfWork } from '@/shared/gate/shut-gates'
@@ -29,13 +26,10 @@ import { refusal } from '@/shared/policy'
 import { insulationResistance } from '@/shared/records/kinds/insulation-resistance'
 import type { RecordKind } from '@/shared/records/record-kind'
 import { RECORD_KINDS, type RecordKindKey } from '@/shared/records/record-kinds'
-import { addRecord } from '../actions'
 import { WorkedOutAt } from './worked-out'
 
 /** As many of the newest are listed. */
 const SHOWN = 200
-/** As many are taken at once. */
-const MOST_AT_ONCE = 200
 
 type Row = { readonly id: string } & Readonly<Record<string, unknown>>
 
@@ -69,44 +63,16 @@ export default programmePage<{ kind: string }>(async ({ visit, code, params: { k
           {tellsOfWork(kind) && !refusal('add-record', view.actor, kind) && (
             <GatesShut view={view} stage={kind.stage} what="Work on assemblies is recorded" />
           )}
-          {!refusal('add-record', view.actor, kind) && (
-            <Section heading={`Add a ${kind.label}`}>
-              <CommandForm
-                action={addRecord}
-                formKey={randomUUID()}
-                hidden={{ programme: view.code, kind: key }}
-                label={`Add a ${kind.label}`}
-              >
-                <div className="form-row">
-                  {Object.entries(kind.columns).map(([name, column]) => (
-                    <ColumnField
-                      key={name}
-                      name={`rows.0.${name}`}
-                      column={column}
-                      {...specifiedStart(view, key, name)}
-                    />
-                  ))}
-                </div>
-                <SubmitButton>Add it</SubmitButton>
-              </CommandForm>
-              <CommandForm
-                action={addRecord}
-                formKey={randomUUID()}
-                hidden={{ programme: view.code, kind: key, many: 'yes' }}
-                label={`Add several ${kind.plural.toLowerCase()}`}
-              >
-                <AnsweredDisclosure summary="Add several at once, typed, pasted or loaded">
-                  <TableEditor
-                    name="rows"
-                    caption={kind.plural}
-                    columns={kind.columns}
-                    rows={[]}
-                    maxRows={MOST_AT_ONCE}
-                  />
-                  <SubmitButton>Add them</SubmitButton>
-                </AnsweredDisclosure>
-              </CommandForm>
-            </Section>
+          {kind.keptAt === 'people' ? (
+            <KeptAtTheWorks kind={kind} />
+          ) : (
+            !refusal('add-record', view.actor, kind) && (
+              <AddRecords
+                kind={kind}
+                of={{ programme: view.code }}
+                startOf={(column) => specifiedStart(view, key, column)}
+              />
+            )
           )}
           {rows.length > 0 ? (
             <Records view={view} kind={kind} rows={rows} corrected={corrected} />
@@ -128,6 +94,14 @@ function specifiedStart({ state }: ProgrammeView, kind: string, column: string) 
     : { value: asked, hint: 'Filled in from the specification.' }
 }
 
+/** Why nothing is added here, and where it is. */
+const KeptAtTheWorks = ({ kind }: { kind: RecordKind }) => (
+  <Notice kind="info" title={`${kind.plural} is kept once for all programmes`}>
+    What stands here is read from <a href={worksPeopleAddress()}>the people of the works</a>, where it is
+    added and corrected. Records of an earlier version stay in the programme they were made in.
+  </Notice>
+)
+
 interface RecordsProps {
   view: ProgrammeView
   kind: RecordKind
@@ -144,13 +118,17 @@ function Records({ view, kind, rows, corrected }: RecordsProps) {
     cell: (row) => <CellValue column={column} value={row[name]} />,
   }))
   const mayCorrect = !refusal('correct-record', view.actor, kind)
+  const placeOf = ({ id, ...values }: Row): string =>
+    kind.keptAt === 'people'
+      ? trainedPersonAddress(String(values['worker']), id)
+      : recordAddress(view.code, kind.key, id)
   const own: TableColumn<Row>[] = [
     {
       label: 'Record',
-      cell: ({ id }) => (
+      cell: (row) => (
         <>
-          <a href={recordAddress(view.code, kind.key, id)}>{mayCorrect ? 'Correct or withdraw' : 'Open'}</a>
-          {corrected.has(id) && ' (corrected)'}
+          <a href={placeOf(row)}>{mayCorrect && kind.keptAt !== 'people' ? 'Correct or withdraw' : 'Open'}</a>
+          {corrected.has(row.id) && ' (corrected)'}
         </>
       ),
     },

@@ -1,7 +1,7 @@
 import { itemAddress } from '@/app/addresses'
 import { guarded, type LetIn } from '@/app/guard/guarded'
 import { mayInProgramme } from '@/app/guard/rights'
-import { takeFile } from '@/app/programmes/[code]/take-file'
+import { takeFile } from '@/app/forms/take-file'
 import { perform } from '@/lib/commands/perform'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 
@@ -17,7 +17,7 @@ function attachFile({
   return takeFile({
     request,
     personId,
-    programmeId: state.programme.id,
+    trailId: state.programme.id,
     back: () => itemAddress(code, item),
     part: 'evidence',
     then: ({ sha256, fileName }, field) =>

@@ -1,21 +1,20 @@
 import { notFound } from 'next/navigation'
-import { newLessonAddress, recordKindAddress, recordsAddress } from '@/app/addresses'
-import { correctRecord } from '@/app/corrections/actions'
-import { CorrectionForm } from '@/app/corrections/correction-form'
+import { newLessonAddress, recordKindAddress, recordsAddress, trainedPersonAddress } from '@/app/addresses'
 import { CorrectionsShown } from '@/app/corrections/corrections-shown'
-import { ColumnField } from '@/app/forms/column-field'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
+import { CorrectRecord } from '@/app/records/correct-record'
+import { WithdrawRecord } from '@/app/records/withdraw-record'
 import { Facts } from '@/app/ui/facts'
 import { CellValue } from '@/app/ui/parameter-value'
 import { Section } from '@/app/ui/section'
 import { correctionsOf } from '@/lib/queries/corrections'
+import { isRecordedIn } from '@/lib/queries/record-authors'
 import { refusal } from '@/shared/policy'
 import { ownMember } from '@/shared/own-member'
 import { fieldsCorrected } from '@/shared/records/correction'
 import type { RecordKind } from '@/shared/records/record-kind'
 import { RECORD_KINDS } from '@/shared/records/record-kinds'
-import { WithdrawRecord } from '../withdraw-record'
 
 export const generateMetadata = programmeTitle<{ kind: string }>(
   ({ code, kind }) => `${ownMember(RECORD_KINDS, kind)?.plural ?? 'Records'}, ${code}`,
@@ -29,6 +28,8 @@ export default programmePage<{ kind: string; record: string }>(
     if (!kind || !row) notFound()
     const stands: Readonly<Record<string, unknown>> = { ...row }
     const corrections = (await correctionsOf([id])).get(id) ?? []
+    // Of the works, or of another programme, it is corrected where it was recorded.
+    const isHere = await isRecordedIn(visit.view.state.programme.id, id)
     const title = `${kind.label[0]?.toUpperCase()}${kind.label.slice(1)}`
     return (
       <ProgrammeSheet
@@ -52,21 +53,25 @@ export default programmePage<{ kind: string; record: string }>(
                 value: <CellValue column={column} value={stands[name]} />,
               }))}
             />
-            {!refusal('correct-record', view.actor, kind) && (
-              <CorrectionForm
-                action={correctRecord}
-                label="Correct this record"
+            {isHere && !refusal('correct-record', view.actor, kind) && (
+              <CorrectRecord
+                kind={kind}
+                of={{ programme: view.code }}
+                record={id}
                 seen={corrections.length}
-                hidden={{ programme: view.code, record: id, kind: key }}
-              >
-                <div className="form-row">
-                  {Object.entries(kind.columns).map(([name, column]) => (
-                    <ColumnField key={name} name={`values.${name}`} column={column} value={stands[name]} />
-                  ))}
-                </div>
-              </CorrectionForm>
+                values={stands}
+              />
             )}
-            {!refusal('withdraw-record', view.actor, kind) && <WithdrawRecord code={view.code} record={id} />}
+            {isHere && !refusal('withdraw-record', view.actor, kind) && (
+              <WithdrawRecord of={{ programme: view.code }} record={id} />
+            )}
+            {!isHere && kind.keptAt === 'people' && (
+              <p>
+                It is kept with{' '}
+                <a href={trainedPersonAddress(String(stands['worker']), id)}>the people of the works</a>,
+                where it is corrected and withdrawn.
+              </p>
+            )}
             {corrections.length > 0 && (
               <Section heading="Corrections">
                 <CorrectionsShown

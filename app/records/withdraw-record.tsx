@@ -5,13 +5,19 @@ import { TextBox } from '@/app/forms/fields'
 import { Disclosure } from '@/app/ui/disclosure'
 import { SubmitButton } from '@/app/ui/submit-button'
 
+interface WithdrawRecordProps {
+  /** Names the programme, or what of the works, that keeps it. */
+  of: Readonly<Record<string, string>>
+  record: string
+}
+
 /** Takes a record back, with the reason; the trail keeps it. */
-export const WithdrawRecord = ({ code, record }: { code: string; record: string }) => (
+export const WithdrawRecord = ({ of, record }: WithdrawRecordProps) => (
   <Disclosure summary="Withdraw" printed={false}>
     <CommandForm
       action={withdrawRecord}
       formKey={randomUUID()}
-      hidden={{ programme: code, record }}
+      hidden={{ ...of, record }}
       label="Withdraw this record"
       className="form-narrow"
     >

@@ -9,7 +9,8 @@ import { Refused } from '@/shared/refused'
 interface Taking {
   readonly request: Request
   readonly personId: string
-  readonly programmeId: string
+  /** The trail of the programme, or of what of the works, that it is sent for. */
+  readonly trailId: string
   /** Where the form is, and the part of that page that shows what was taken. */
   readonly back: (field: (name: string) => string) => string
   readonly part: string
@@ -21,14 +22,7 @@ interface Taking {
 }
 
 /** Takes one file from a form: streamed to the store, then named through the door. Answers as the form asked. */
-export async function takeFile({
-  request,
-  personId,
-  programmeId,
-  back,
-  part,
-  then,
-}: Taking): Promise<Response> {
+export async function takeFile({ request, personId, trailId, back, part, then }: Taking): Promise<Response> {
   const wantsJson = request.headers.get('accept')?.includes('application/json') ?? false
   const fields = new Map<string, string[]>()
   const field = (name: string) => fields.get(name)?.[0] ?? ''
@@ -42,7 +36,7 @@ export async function takeFile({
     const upload = await receiveUpload(request, await installedStore(), { files: 1 }, fields)
     const [file] = upload.files
     if (!file) return refuse('Choose a file.', 400)
-    await registerFile(file, { personId, trailId: programmeId })
+    await registerFile(file, { personId, trailId })
     const outcome = await then(file, field)
     if (!outcome.ok) return refuse(outcome.message, 409)
     return wantsJson ? Response.json({ address: `${back(field)}#${part}` }) : see(`${back(field)}#${part}`)
