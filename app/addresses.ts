@@ -41,6 +41,13 @@ export const lineAddress = (line: string): string => `/works/lines/${encodeURICo
 export const machineAddress = (machine: string): string => `/works/machines/${encodeURIComponent(machine)}`
 export const machineLogAddress = (machine: string, log: string): string =>
   `${machineAddress(machine)}/logs/${encodeURIComponent(log)}`
+export const suppliersAddress = (): string => '/works/suppliers'
+export const supplierAddress = (supplier: string): string =>
+  `${suppliersAddress()}/${encodeURIComponent(supplier)}`
+/** The store: every lot of the works. */
+export const storeAddress = (): string => '/works/lots'
+export const worksLotAddress = (supplier: string, lot: string): string =>
+  `${supplierAddress(supplier)}/lots/${encodeURIComponent(lot)}`
 /** The trail of something of the works. */
 export const worksTrailAddress = ({ kind, code }: WorksSubject): string =>
   `/works/trails/${kind}/${encodeURIComponent(code)}`

@@ -68,6 +68,10 @@ export function placeAddress(code: string, place: Place): string {
       return place.log === undefined
         ? withPart(to.machineAddress(place.machine), place.part)
         : withPart(to.machineLogAddress(place.machine, place.log), place.part)
+    case 'supplier':
+      return withPart(to.supplierAddress(place.supplier), place.part)
+    case 'works lot':
+      return to.worksLotAddress(place.supplier, place.lot)
     case 'instruments':
       return to.instrumentsAddress()
     case 'desk':

@@ -31,5 +31,7 @@ export type Place =
       readonly log?: string
       readonly part?: 'signals' | 'tokens'
     }
+  | { readonly kind: 'supplier'; readonly supplier: string; readonly part?: 'receive' }
+  | { readonly kind: 'works lot'; readonly supplier: string; readonly lot: string }
   | { readonly kind: 'instruments' | 'desk' | 'desk settings' | 'works' }
   | { readonly kind: 'person'; readonly personId: string }

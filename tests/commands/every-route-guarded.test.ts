@@ -94,12 +94,12 @@ beforeAll(async () => {
     characteristic: 'flux-density',
     instrument: null,
   })
+  await world.must('quality', 'add-supplier', { supplier: 'A supplier' })
   await world.must('quality', 'receive-lot', {
-    programme: world.code,
+    supplier: 'A supplier',
     code: 'LOT 5%',
     kind: 'laminate',
     part: 'Laminate',
-    supplier: 'A supplier',
     dateCode: '2601',
     receivedOn: '2026-01-05',
     quantity: 10,
@@ -107,6 +107,12 @@ beforeAll(async () => {
     temperatureC: 20,
     relativeHumidityPct: 40,
     supplierResult: '',
+  })
+  await world.must('quality', 'allocate-lot', {
+    supplier: 'A supplier',
+    lot: 'LOT 5%',
+    to: world.code,
+    quantity: 10,
   })
 })
 afterAll(async () => {
