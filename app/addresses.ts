@@ -41,6 +41,9 @@ export const lineAddress = (line: string): string => `/works/lines/${encodeURICo
 export const machineAddress = (machine: string): string => `/works/machines/${encodeURIComponent(machine)}`
 export const machineLogAddress = (machine: string, log: string): string =>
   `${machineAddress(machine)}/logs/${encodeURIComponent(log)}`
+/** Certificates and training of everybody. */
+export const worksPeopleAddress = (): string => '/works/people'
+export const companyRulesAddress = (): string => '/works/company-rules'
 export const suppliersAddress = (): string => '/works/suppliers'
 export const supplierAddress = (supplier: string): string =>
   `${suppliersAddress()}/${encodeURIComponent(supplier)}`
@@ -48,6 +51,26 @@ export const supplierAddress = (supplier: string): string =>
 export const storeAddress = (): string => '/works/lots'
 export const worksLotAddress = (supplier: string, lot: string): string =>
   `${supplierAddress(supplier)}/lots/${encodeURIComponent(lot)}`
+export const partsAddress = (): string => '/works/parts'
+export const partAddress = (part: string): string => `${partsAddress()}/${encodeURIComponent(part)}`
+
+/** The page of something of the works. */
+export function worksSubjectAddress({ kind, code }: WorksSubject): string {
+  switch (kind) {
+    case 'line':
+      return lineAddress(code)
+    case 'machine':
+      return machineAddress(code)
+    case 'supplier':
+      return supplierAddress(code)
+    case 'part':
+      return partAddress(code)
+    case 'people':
+      return worksPeopleAddress()
+    case 'company-rules':
+      return companyRulesAddress()
+  }
+}
 /** The trail of something of the works. */
 export const worksTrailAddress = ({ kind, code }: WorksSubject): string =>
   `/works/trails/${kind}/${encodeURIComponent(code)}`

@@ -60,6 +60,8 @@ export function placeAddress(code: string, place: Place): string {
       return to.inspectionAddress(code, place.inspection)
     case 'programme lines':
       return `${to.logsAddress(code)}#lines`
+    case 'of the works':
+      return to.worksSubjectAddress(place.subject)
     case 'works':
       return to.worksAddress()
     case 'line':
@@ -68,8 +70,6 @@ export function placeAddress(code: string, place: Place): string {
       return place.log === undefined
         ? withPart(to.machineAddress(place.machine), place.part)
         : withPart(to.machineLogAddress(place.machine, place.log), place.part)
-    case 'supplier':
-      return withPart(to.supplierAddress(place.supplier), place.part)
     case 'works lot':
       return to.worksLotAddress(place.supplier, place.lot)
     case 'instruments':

@@ -26,7 +26,7 @@ export const allocateLot = defineCommand({
       programme: await tx.programme.findUnique({ where: { code: to }, select: { id: true, code: true } }),
     }
   },
-  decide({ id, lots, programme }, { to, quantity, outOfOrder }, { newId, today, works }) {
+  decide({ id, lots, programme }, { to, quantity, outOfOrder }, { newId, today, subject }) {
     const lot = lots.find((one) => one.id === id)
     if (!lot) throw new Error('A lot is among those of its part.')
     if (!programme) throw new Refused(`There is no programme ${to}.`, { to: 'Choose a programme.' })
@@ -47,8 +47,8 @@ export const allocateLot = defineCommand({
     }
     return {
       change: row,
-      record: { ...row, atSupplier: works.code, lot: lot.code, part: lot.part, to: programme.code },
-      result: { supplier: works.code, lot: lot.code, allocation: row.id },
+      record: { ...row, atSupplier: subject.code, lot: lot.code, part: lot.part, to: programme.code },
+      result: { supplier: subject.code, lot: lot.code, allocation: row.id },
     }
   },
   async apply(tx, row, { trailId, actor, now }) {

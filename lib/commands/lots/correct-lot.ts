@@ -57,9 +57,9 @@ export const correctLot = defineCommand({
       supplierResult: rest['supplierResult'] ?? '',
       storage: { temperatureC, relativeHumidityPct, packing },
     }
-    if (context.works.kind === 'supplier' && rest['supplier'] !== context.works.code)
-      throw new Refused(`It was received from ${context.works.code}, and stays there.`, {
-        'values.supplier': `Received from ${context.works.code}.`,
+    if (context.subject.kind === 'supplier' && rest['supplier'] !== context.subject.code)
+      throw new Refused(`It was received from ${context.subject.code}, and stays there.`, {
+        'values.supplier': `Received from ${context.subject.code}.`,
       })
     if (Number(rest['quantity']) < held)
       throw new Refused(`Programmes hold ${held} of lot ${code}. Take some back first.`, {

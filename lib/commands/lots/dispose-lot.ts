@@ -27,7 +27,7 @@ export const disposeLot = defineCommand({
     })
     return { lot, granted }
   },
-  decide({ lot, granted }, { verdict, reason: why }, { actor, today, works }) {
+  decide({ lot, granted }, { verdict, reason: why }, { actor, today, subject }) {
     if (verdict === 'use under concession' && granted === 0) {
       throw new Refused(
         'No concession is granted in a programme that has this lot. Ask for one on the item whose finding fails.',
@@ -38,7 +38,7 @@ export const disposeLot = defineCommand({
     const disposition = { verdict, by: actor.name, on: today, reason: why }
     return {
       change: { id: lot.id, disposition },
-      record: { ...atSupplier({ works }), lot: lot.code, part: lot.part, before, ...disposition },
+      record: { ...atSupplier({ subject }), lot: lot.code, part: lot.part, before, ...disposition },
     }
   },
   async apply(tx, { id, disposition }) {

@@ -8,5 +8,5 @@ export const lotRecordedIn = {
 } as const
 
 /** The supplier, as an entry of its trail names it. */
-export const atSupplier = ({ works }: Pick<Context, 'works'>): { readonly atSupplier?: string } =>
-  works.kind === 'supplier' ? { atSupplier: works.code } : {}
+export const atSupplier = ({ subject }: Pick<Context, 'subject'>): { readonly atSupplier?: string } =>
+  subject.kind === 'supplier' ? { atSupplier: subject.code } : {}

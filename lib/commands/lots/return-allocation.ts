@@ -23,7 +23,7 @@ export const returnAllocation = defineCommand({
         programme: { select: { code: true } },
       },
     }),
-  decide(allocation, { quantity, reason: why }, { works }) {
+  decide(allocation, { quantity, reason: why }, { subject }) {
     if (!allocation) throw new Refused('There is no such allocation of this supplier’s lots.')
     const { lot, programme } = allocation
     const held = allocation.quantity - allocation.returned
@@ -38,7 +38,7 @@ export const returnAllocation = defineCommand({
     return {
       change: { id: allocation.id, returned, why },
       record: {
-        atSupplier: works.code,
+        atSupplier: subject.code,
         allocation: allocation.id,
         lot: lot.code,
         part: lot.part,
@@ -47,7 +47,7 @@ export const returnAllocation = defineCommand({
         returned,
         reason: why,
       },
-      result: { supplier: works.code, lot: lot.code },
+      result: { supplier: subject.code, lot: lot.code },
     }
   },
   async apply(tx, { id: key, returned, why }, { actor, now }) {

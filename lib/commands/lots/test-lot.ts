@@ -36,7 +36,7 @@ export const testLot = defineCommand({
       stored: file ? await claimFile(tx, file, { personId: actor.personId, trailId }) : null,
     }
   },
-  decide({ lot, instrument, stored }, input, { newId, today, works }) {
+  decide({ lot, instrument, stored }, input, { newId, today, subject }) {
     const method: TestMethod = TEST_METHODS[input.method]
     if (!method.lotKinds.includes(lot.kind))
       throw new Refused(`${method.label} is not done on a lot of kind ${lot.kind}.`, {
@@ -80,7 +80,7 @@ export const testLot = defineCommand({
         file: input.file,
       },
       record: {
-        ...atSupplier({ works }),
+        ...atSupplier({ subject }),
         ...test,
         lot: lot.code,
         instrument: instrument ? instrument.tag : null,

@@ -16,8 +16,8 @@ export const traceLot = defineCommand({
       .min(1, 'Name at least one assembly.')
       .max(5000, 'At most 5000 assemblies at once.'),
   }),
-  async load(tx, { lot: name }, { trailId, works }) {
-    const own = await lotCalled(tx, { id: trailId, code: works.code }, name)
+  async load(tx, { lot: name }, { trailId, subject }) {
+    const own = await lotCalled(tx, { id: trailId, code: subject.code }, name)
     if (!own) throw new Refused(`There is no lot ${name} in this programme.`)
     const { id, part, usedIn } = await tx.lot.findUniqueOrThrow({
       where: { id: own.id },

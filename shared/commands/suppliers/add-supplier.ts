@@ -7,5 +7,5 @@ export const addSupplier = defineFace({
   may: { scope: 'works', opens: 'supplier', departments: ['quality'] },
   record: z.object({ supplier: z.string() }),
   reads: ({ supplier }) => ({ subject: `supplier ${supplier}` }),
-  leads: ({ supplier }) => ({ kind: 'supplier', supplier }),
+  leads: ({ supplier }) => ({ kind: 'of the works', subject: { kind: 'supplier', code: supplier } }),
 })

@@ -7,5 +7,5 @@ export const closeSupplier = defineFace({
   may: { scope: 'works', of: 'supplier', departments: ['quality'] },
   record: z.object({ supplier: z.string(), reason: z.string() }),
   reads: ({ supplier, reason }) => ({ subject: `supplier ${supplier}`, words: reason }),
-  leads: ({ supplier }) => ({ kind: 'supplier', supplier }),
+  leads: ({ supplier }) => ({ kind: 'of the works', subject: { kind: 'supplier', code: supplier } }),
 })
