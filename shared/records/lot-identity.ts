@@ -51,7 +51,8 @@ export function namesComponent(part: string, component: string): boolean {
 }
 
 /** A lot that may go into assemblies, now or once it is disposed of. */
-export const isUsable = ({ disposition }: Pick<Lot, 'disposition'>): boolean => !disposition || USABLE[disposition.verdict]
+export const isUsable = ({ disposition }: Pick<Lot, 'disposition'>): boolean =>
+  !disposition || USABLE[disposition.verdict]
 
 /** What became of a lot, as lists and title blocks say it. */
 export const dispositionInWords = ({ disposition }: Pick<Lot, 'disposition'>): string =>

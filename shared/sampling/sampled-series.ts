@@ -83,7 +83,15 @@ const knownSeries = memory<readonly Lot[], readonly Series[]>(12)
 
 /** All that decides how lots are sampled and whether their tests count, for the memory to compare. */
 const samplingKey = (inputs: SamplingInputs): readonly unknown[] => [
-  ...[inputs.deliveries, inputs.scheme, inputs.level, inputs.aql, inputs.reducedWanted, inputs.edition, inputs.needed],
+  ...[
+    inputs.deliveries,
+    inputs.scheme,
+    inputs.level,
+    inputs.aql,
+    inputs.reducedWanted,
+    inputs.edition,
+    inputs.needed,
+  ],
   ...[inputs.zeroQuality.value, inputs.zeroConfidence.value, inputs.supplierActions, inputs.normality.value],
   ...countingKey(inputs),
 ]
@@ -110,7 +118,18 @@ function goThrough(lots: readonly Lot[], first: Lot, { method, test, limit, inpu
     const { plan, look } = planAfterLook(inspection, lot, { method, tested, settings, inputs })
     const sample = sampleOf(tested, method, limit, plan)
     const { tests } = tested
-    sampled.push({ lot, own: !others.has(lot), test, asked, settings, inspection, plan, tests, sample, ...(look && { look }) })
+    sampled.push({
+      lot,
+      own: !others.has(lot),
+      test,
+      asked,
+      settings,
+      inspection,
+      plan,
+      tests,
+      sample,
+      ...(look && { look }),
+    })
     if (sample?.outcome.decided === undefined) continue
     inspection = nextInspection(inspection, eventOf(sample, plan, settings), rules)
   }

@@ -21,8 +21,10 @@ export const heldBy = (allocations: readonly Allocated[]): number =>
   allocations.reduce((held, { quantity, returned }) => held + quantity - returned, 0)
 
 /** Pieces of a lot that no programme holds. */
-export const leftInStore = ({ quantity, allocations }: Pick<LotInStore, 'quantity' | 'allocations'>): number =>
-  quantity - heldBy(allocations)
+export const leftInStore = ({
+  quantity,
+  allocations,
+}: Pick<LotInStore, 'quantity' | 'allocations'>): number => quantity - heldBy(allocations)
 
 export const isExpired = ({ expiresOn }: Pick<LotInStore, 'expiresOn'>, today: string): boolean =>
   expiresOn !== null && expiresOn < today

@@ -21,8 +21,12 @@ import { heldBy } from '@/shared/storage/order-of-use'
 /** Other values for what was noted when a lot came in, such as a supplier's result that was left out. */
 export const correctLot = defineCommand({
   name: 'correct-lot',
-  input: z.strictObject({ ...lotRecordedIn,
-    ...correctionAsked, lot: line('The lot', 40), values: correctedCells }),
+  input: z.strictObject({
+    ...lotRecordedIn,
+    ...correctionAsked,
+    lot: line('The lot', 40),
+    values: correctedCells,
+  }),
   async load(tx, { lot: code }, { trailId }) {
     const lot = await tx.lot.findUnique({
       where: { trailId_code: { trailId, code } },

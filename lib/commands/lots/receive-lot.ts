@@ -48,7 +48,12 @@ export const receiveLot = defineCommand({
         expiresOn: 'Before the date received.',
       })
     const { temperatureC, relativeHumidityPct, packing, ...rest } = input
-    const lot = { id: newId(), ...rest, supplier: supplier.code, storage: { temperatureC, relativeHumidityPct, packing } }
+    const lot = {
+      id: newId(),
+      ...rest,
+      supplier: supplier.code,
+      storage: { temperatureC, relativeHumidityPct, packing },
+    }
     return {
       change: lot,
       record: { atSupplier: supplier.code, ...lot },

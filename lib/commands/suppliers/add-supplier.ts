@@ -12,8 +12,13 @@ export const addSupplier = defineCommand({
   load: (tx) => tx.supplier.findMany({ select: { code: true } }),
   decide(suppliers, { supplier }, { trailId }) {
     const twin = suppliers.find(({ code }) => partKey(code) === partKey(supplier))
-    if (twin) throw new Refused(`Supplier ${twin.code} is there already.`, { supplier: 'This name is taken.' })
-    return { change: { id: trailId, code: supplier }, record: { id: trailId, supplier }, result: { supplier } }
+    if (twin)
+      throw new Refused(`Supplier ${twin.code} is there already.`, { supplier: 'This name is taken.' })
+    return {
+      change: { id: trailId, code: supplier },
+      record: { id: trailId, supplier },
+      result: { supplier },
+    }
   },
   async apply(tx, { id, code }, { actor, now }) {
     await openSubject(tx, { id, kind: 'supplier', code })

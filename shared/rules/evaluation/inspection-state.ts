@@ -72,9 +72,7 @@ export const inspectionState = rule({
       const { quantity } = lots[lots.length - 1]!.lot
       const decided = lots.filter(({ sample }) => sample?.outcome.decided !== undefined)
       const failed = decided.filter(({ sample }) => sample?.outcome.decided === 'rejected').length
-      const coming = nextPlan
-        ? `the next lot of ${quantity}: ${planInWords(nextPlan)}`
-        : 'no lot is taken'
+      const coming = nextPlan ? `the next lot of ${quantity}: ${planInWords(nextPlan)}` : 'no lot is taken'
       return {
         subject: `${lot.supplier}, ${lot.part}, ${testInWords(test)}`,
         about: {

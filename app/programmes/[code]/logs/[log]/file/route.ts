@@ -15,5 +15,10 @@ const mayAdd: Rights<{ code: string; log: string }, ProgrammeView> = async (pers
 /** Takes a CSV file of readings for a log, to be looked at before it is imported. */
 export const POST = guarded(mayAdd, (call) => {
   const back = logAddress(call.right.code, call.params.log)
-  return receiveCsv(call, back, (file) => `${back}/import?${new URLSearchParams({ file })}`)
+  return receiveCsv(
+    call,
+    call.right.state.programme.id,
+    back,
+    (file) => `${back}/import?${new URLSearchParams({ file })}`,
+  )
 })

@@ -3,7 +3,8 @@ import { logAddress, logsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { TextBox } from '@/app/forms/fields'
-import { fileReaderOf } from '@/app/imports/importer'
+import { LOG_IMPORT } from './log-import'
+import { importerFor } from '@/app/imports/importer'
 import { ImportSheet } from '@/app/imports/import-sheet'
 import { formFrom } from '@/app/imports/chosen-form'
 import { mappingFrom } from '@/app/imports/chosen-mapping'
@@ -30,7 +31,7 @@ export default programmePage<{ log: string }>(
     if (refusal('add-readings', visit.view.actor)) forbidden()
     const found = await readImport(
       file,
-      fileReaderOf(visit),
+      importerFor(LOG_IMPORT, visit.person, visit.view).reader,
       fields,
       { mapping: mappingFrom(given, fields), form: formFrom(given) },
       undefined,
