@@ -38,6 +38,12 @@ export const tableRowsAddress = (): string => '/tables/rows'
 /** What the works keep once for all programmes. */
 export const worksAddress = (): string => '/works'
 export const lineAddress = (line: string): string => `/works/lines/${encodeURIComponent(line)}`
+/** One form for the day's readings of a line. */
+export const lineDayAddress = (line: string): string => `${lineAddress(line)}/day`
+/** For a screen at the line; it renews itself. */
+export const lineWallAddress = (line: string): string => `${lineAddress(line)}/wall`
+/** All programmes side by side. */
+export const programmesComparedAddress = (): string => '/works/programmes'
 export const machineAddress = (machine: string): string => `/works/machines/${encodeURIComponent(machine)}`
 export const machineLogAddress = (machine: string, log: string): string =>
   `${machineAddress(machine)}/logs/${encodeURIComponent(log)}`

@@ -1,7 +1,7 @@
 import type { Log } from '@/shared/records/log'
 import { answerTo, OUTSIDE_WINDOW } from '@/shared/logs/signal-answers'
 import { chartedSeries } from '@/shared/logs/charted-series'
-import { chartedInputs } from '@/shared/charts/log-chart'
+import { chartedInputs } from '@/shared/logs/charted-series'
 import { windowOfLog } from '@/shared/logs/log-window'
 import { excursionsFrom } from '@/shared/logs/logged-window'
 import type { Facts } from '@/shared/rules/facts'

@@ -5,22 +5,20 @@ import { Day } from '@/app/ui/date'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
-import type { MachineTokenRow } from '@/lib/queries/machine-tokens'
-import type { ProgrammeView } from '@/lib/queries/programme-reader'
+import type { MachineView } from '@/lib/queries/works/machine'
+import type { Actor } from '@/shared/actor'
 import { refusal } from '@/shared/policy'
 import { revokeMachineToken } from '@/app/forms/command-actions'
-import { createToken } from './machine-actions'
+import { createToken } from './token-actions'
 
-/** The machines that push readings themselves, each with a token that can be stopped. */
-export function Machines({ view, tokens }: { view: ProgrammeView; tokens: readonly MachineTokenRow[] }) {
-  const may = !refusal('create-machine-token', view.actor)
+/** What pushes readings into the machine's logs by itself, each with a token that can be stopped. */
+export function Tokens({ view: { machine, tokens }, actor }: { view: MachineView; actor: Actor }) {
+  const may = !refusal('create-machine-token', actor)
   if (tokens.length === 0 && !may) return null
-  const nameOf = (personId: string) =>
-    view.state.members.find((member) => member.personId === personId)?.name ?? 'no longer a member'
   return (
     <Section
-      id="machines"
-      heading="Machines that push readings"
+      id="tokens"
+      heading="Pushed by the machine itself"
       lead={
         <>
           A machine sends its readings to <code>/api/readings</code>; what it may send is described at{' '}
@@ -31,17 +29,17 @@ export function Machines({ view, tokens }: { view: ProgrammeView; tokens: readon
     >
       {tokens.length > 0 && (
         <RuledTable
-          caption="Machines with a token"
+          caption="Tokens"
           captionHidden
           rows={tokens}
           rowKey={({ id }) => id}
           columns={[
-            { label: 'Machine', names: true, cell: ({ name }) => name },
+            { label: 'Token', names: true, cell: ({ name }) => name },
             {
               label: 'Let in',
-              cell: ({ createdAt, createdById }) => (
+              cell: ({ createdAt, byName }) => (
                 <>
-                  <Day at={createdAt} />, {nameOf(createdById)}
+                  <Day at={createdAt} />, {byName}
                 </>
               ),
             },
@@ -56,7 +54,7 @@ export function Machines({ view, tokens }: { view: ProgrammeView; tokens: readon
                   <CommandForm
                     action={revokeMachineToken}
                     formKey={randomUUID()}
-                    hidden={{ programme: view.code, token: id }}
+                    hidden={{ 'works.kind': 'machine', 'works.code': machine.code, token: id }}
                     label={`Stop ${name}`}
                   >
                     <SubmitButton kind="danger">Stop it</SubmitButton>
@@ -72,13 +70,13 @@ export function Machines({ view, tokens }: { view: ProgrammeView; tokens: readon
         <CommandForm
           action={createToken}
           formKey={randomUUID()}
-          hidden={{ programme: view.code }}
+          hidden={{ machine: machine.code }}
           label="Let a machine in"
           className="form-narrow"
         >
           <TextBox
             name="name"
-            label="Machine"
+            label="What pushes"
             hint="Such as “density meter of wave 1”."
             maxLength={60}
             required
