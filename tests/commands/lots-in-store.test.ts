@@ -8,7 +8,7 @@ import { testConditions } from '@/shared/plan/parameters/evaluation-test-conditi
 import { inspectionState } from '@/shared/rules/evaluation/inspection-state'
 import { rotaryDipWettingTime } from '@/shared/rules/evaluation/rotary-dip-wetting-time'
 import type { JsonValue } from '@/shared/trail/canonical-json'
-import { boardConditions, needed, stated, times } from '@/tests/rules/lots-builder'
+import { boardConditions, needed, times } from '@/tests/rules/lots-builder'
 import { openWorld, programmeInput, type World } from '@/tests/commands/world'
 import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
 

@@ -1,11 +1,10 @@
 import { storeAddress, suppliersAddress } from '@/app/addresses'
 import { ButtonLink } from '@/app/ui/button'
 import { Empty } from '@/app/ui/empty'
-import { database } from '@/lib/db/client'
-import { lotsInStore } from '@/lib/programme/works/store-of-lots'
+import { readStore } from '@/lib/queries/works/store'
 import { dateAtWorks } from '@/lib/settings/works'
 import { isUsable } from '@/shared/records/lot-identity'
-import { isExpired, leftInStore } from '@/shared/storage/order-of-use'
+import { isExpired } from '@/shared/storage/order-of-use'
 import { StoreTable } from '../store-table'
 import { visitWorks } from '../visit-works'
 import { WorksSheet } from '../works-sheet'
@@ -15,7 +14,7 @@ export const metadata = { title: 'Store – Liquidus' }
 /** Every lot with something left: what expires first is used first, and who holds the rest. */
 export default async function StorePage() {
   const { person } = await visitWorks(storeAddress())
-  const lots = (await lotsInStore(database())).filter((lot) => leftInStore(lot) > 0)
+  const lots = await readStore()
   const today = dateAtWorks(new Date())
   return (
     <WorksSheet

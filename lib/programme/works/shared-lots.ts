@@ -1,4 +1,4 @@
-import { Prisma, type PrismaClient } from '@/lib/db/generated/client'
+import { Prisma, type Lot as LotRow, type LotTest as LotTestRow, type PrismaClient } from '@/lib/db/generated/client'
 import type { Transaction } from '@/lib/db/transaction'
 import { newestCorrections } from '@/lib/programme/works/newest-corrections'
 import { groupedBy } from '@/shared/grouped-by'
@@ -69,8 +69,15 @@ export async function ownLots(db: Db, { id: programmeId, code }: Programme): Pro
 export const lotCalled = async (db: Db, programme: Programme, name: string): Promise<OwnLot | undefined> =>
   (await ownLots(db, programme)).find((lot) => lot.name === name)
 
+export type LotWithSubject = LotRow & { readonly subject: { readonly kind: string; readonly code: string } }
+export interface LotRows {
+  readonly lots: readonly LotWithSubject[]
+  readonly tests: readonly LotTestRow[]
+}
+
 /** The rows of lots, with their tests that stand, all as corrected, and where each is recorded. */
-export async function loadLotRows(db: Db, own: readonly OwnLot[]) {
+export async function loadLotRows(db: Db, own: readonly OwnLot[]): Promise<LotRows> {
+  if (own.length === 0) return { lots: [], tests: [] }
   const ids = await sameSuppliers(
     db,
     own.map(({ id }) => id),
@@ -86,8 +93,6 @@ export async function loadLotRows(db: Db, own: readonly OwnLot[]) {
   })
   return { lots: lots.map(asCorrected), tests: tests.map(asCorrected) }
 }
-export type LotRows = Awaited<ReturnType<typeof loadLotRows>>
-export type LotWithSubject = LotRows['lots'][number]
 
 /** The given lots, and every lot of the works, under whatever trail, that is of a supplier of theirs. */
 async function sameSuppliers(db: Db, ids: readonly string[]): Promise<string[]> {

@@ -36,6 +36,7 @@ const RECEIVED = {
 const STORED = {
   ...RECEIVED,
   storage: { temperatureC: 20, packing: 'sealed' },
+  expiresOn: null,
   disposition: null,
   usedIn: [],
   addedById: 'a-1',
@@ -107,6 +108,7 @@ test('what an older entry changed without saying to what is not compared', () =>
     disabledAt: null,
     credentialEpoch: 2,
     mustChangePassword: true,
+    worksDepartment: null,
     createdAt: AT,
   }
   const entries = [
