@@ -6,8 +6,9 @@ import { lineAddress } from '@/app/addresses'
 import { rowFromForm } from '@/app/forms/column-value'
 import { typedIn, type FormState } from '@/app/forms/form-state'
 import { instantInForm } from '@/app/forms/instant-in-form'
-import { send } from '@/app/forms/submit'
+import { send, sentBack, unfitToSend } from '@/app/forms/submit'
 import { text } from '@/app/forms/typed-text'
+import { signedIn } from '@/lib/auth/session'
 import { findCharacteristic } from '@/shared/records/characteristics'
 import { readingsFromRows } from '@/shared/records/readings-from-rows'
 import { blockName, blocksIn } from './day-blocks'
@@ -17,13 +18,14 @@ import { blockName, blocksIn } from './day-blocks'
  * refused comes back with what was typed, and what was stored does not.
  */
 export async function enterDay(_state: FormState, form: FormData): Promise<FormState> {
+  const unfit = unfitToSend(await signedIn())
+  if (unfit) return sentBack(form, unfit)
   const filled = blocksIn(form).filter((block) => Object.keys(rowOf(form, block)).length > 0)
   if (filled.length === 0)
-    return {
-      message: 'Nothing is typed yet. Fill in the readings that were taken; the others may stay empty.',
-      fields: {},
-      typed: typedIn(form),
-    }
+    return sentBack(
+      form,
+      'Nothing is typed yet. Fill in the readings that were taken; the others may stay empty.',
+    )
   const refused = new Map<string, FormState>()
   for (const block of filled) {
     const outcome = await send('add-readings', withOwnKey(form, block), () => inputOf(form, block))
