@@ -102,8 +102,19 @@ export async function somethingInStore(world: World): Promise<{ id: string }> {
     quantity: 5,
     reason,
   })
+  await supplierActions(world, works)
   await world.must('quality', 'close-supplier', { supplier, reason })
   return database().supplier.findUniqueOrThrow({ where: { code: supplier } })
+}
+
+/** One action of the supplier that is corrected and one that is withdrawn. */
+async function supplierActions(world: World, works: WorksSubject): Promise<void> {
+  const action = { supplier: works.code, part: 'test board', acceptedOn: '2026-01-20', action: 'A new bath.' }
+  await world.must('quality', 'add-record', { works, kind: 'supplier-action', rows: [action, action] })
+  const [one, other] = await database().record.findMany({ where: { subject: works }, select: { id: true } })
+  const values = { ...action, action: 'A new bath and a new flux.' }
+  await world.must('quality', 'correct-record', { works, record: one!.id, values, seen: 0, reason })
+  await world.must('quality', 'withdraw-record', { works, record: other!.id, reason })
 }
 
 async function byWhoMay(world: World, command: CommandName): Promise<void> {
