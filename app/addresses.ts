@@ -60,6 +60,10 @@ export const companyRulesAddress = (): string => '/works/company-rules'
 export const suppliersAddress = (): string => '/works/suppliers'
 export const supplierAddress = (supplier: string): string =>
   `${suppliersAddress()}/${encodeURIComponent(supplier)}`
+/** The store: every lot of the works. */
+export const storeAddress = (): string => '/works/lots'
+export const worksLotAddress = (supplier: string, lot: string): string =>
+  `${supplierAddress(supplier)}/lots/${encodeURIComponent(lot)}`
 export const partsAddress = (): string => '/works/parts'
 export const partAddress = (part: string): string => `${partsAddress()}/${encodeURIComponent(part)}`
 

@@ -70,6 +70,8 @@ export function placeAddress(code: string, place: Place): string {
       return place.log === undefined
         ? withPart(to.machineAddress(place.machine), place.part)
         : withPart(to.machineLogAddress(place.machine, place.log), place.part)
+    case 'works lot':
+      return to.worksLotAddress(place.supplier, place.lot)
     case 'instruments':
       return to.instrumentsAddress()
     case 'desk':

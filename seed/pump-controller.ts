@@ -1,9 +1,13 @@
-import { attachText, storeText } from '@/seed/attach-file'
+import { attachText } from '@/seed/attach-file'
 import { LEVEL_TRANSMITTER } from '@/seed/boards/level-transmitter'
 import type { PersonIds } from '@/seed/people'
-import { csvOf, readingsOf, rounded, scatterFrom } from '@/seed/readings'
+import { SHARED_LOTS } from '@/seed/level-transmitter/lots'
+import { rounded, scatterFrom } from '@/seed/readings'
+import { atSupplier, testInStore } from '@/seed/store'
 import { Story } from '@/seed/story'
 import type { JsonValue } from '@/shared/trail/canonical-json'
+
+const BOARDS = 'Calloway Boards'
 
 /** PX-12: its specification gate is open; a lot of boards wets too slowly, and a question waits for production. */
 export async function tellPumpController(
@@ -53,7 +57,8 @@ export async function tellPumpController(
     testedOn: '2026-10-13',
     start: 78,
   })
-  await story.on('2026-10-15').do('quill', 'dispose-lot', {
+  await story.on('2026-10-15').act('quill', 'dispose-lot', {
+    ...atSupplier(BOARDS),
     lot: 'P-298',
     verdict: 'reject',
     reason: 'Wets too slowly; sent back with the readings.',
@@ -65,6 +70,12 @@ export async function tellPumpController(
     testedOn: '2026-11-06',
     start: 77,
   })
+  story.on('2026-11-09')
+  for (const lot of SHARED_LOTS)
+    await story.act('goran', 'allocate-lot', {
+      ...{ supplier: 'Calder Passives', lot, to: story.code },
+      quantity: 20,
+    })
   await story.on('2026-11-10').do('quill', 'ask-action', {
     item: 'board-solderability',
     from: 'quality',
@@ -99,11 +110,11 @@ async function slowLot(
   instruments: Readonly<Record<string, string>>,
   { code, dateCode, receivedOn, testedOn, start }: SlowLot,
 ): Promise<void> {
-  await story.on(receivedOn).do('sunniva', 'receive-lot', {
+  await story.on(receivedOn).act('sunniva', 'receive-lot', {
+    supplier: BOARDS,
     code,
     kind: 'bare board',
     part: 'bare board PX-12',
-    supplier: 'Calloway Boards',
     dateCode,
     quantity: 120,
     receivedOn,
@@ -111,6 +122,10 @@ async function slowLot(
     relativeHumidityPct: 55,
     packing: 'shrink film, no desiccant',
     supplierResult: 'Rotary dip: 1.6 s, tested in January',
+  })
+  await story.act('goran', 'allocate-lot', {
+    ...{ supplier: BOARDS, lot: code, to: story.code },
+    quantity: 120,
   })
   const scatter = scatterFrom(start)
   const rows = Array.from({ length: 20 }, (_, index) =>
@@ -121,14 +136,16 @@ async function slowLot(
       wettingTimeS: rounded(Math.max(1, (place === 'track' ? 1.9 : 2.2) + 0.25 * scatter()), 2),
     })),
   ).flat()
-  await story.on(testedOn).do('sunniva', 'test-lot', {
-    lot: code,
-    method: 'rotary-dip',
-    testedOn,
-    testedBy: 'Sunniva Brandt',
-    instrument: instruments['RD-02'] ?? null,
-    conditions: { alloy: 'Sn60Pb40', flux: 'rosin-non-activated', bathTemperatureC: 235, ageing: 'none' },
-    readings: readingsOf(rows),
-    file: await storeText(story, 'sunniva', `${code}-rotary-dip.csv`, csvOf(rows)),
-  })
+  await testInStore(
+    story.on(testedOn),
+    { supplier: BOARDS, lot: code },
+    {
+      method: 'rotary-dip',
+      testedOn,
+      instrument: 'RD-02',
+      conditions: { alloy: 'Sn60Pb40', flux: 'rosin-non-activated', bathTemperatureC: 235, ageing: 'none' },
+      rows,
+    },
+    instruments,
+  )
 }

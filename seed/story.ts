@@ -80,6 +80,12 @@ export class Story {
     return { personId: this.people[who], trailId: id }
   }
 
+  /** The same for what is sent of a supplier's lots. */
+  async supplierReader(who: DemoPerson, code: string): Promise<FileReader> {
+    const { id } = await database().supplier.findUniqueOrThrow({ where: { code }, select: { id: true } })
+    return { personId: this.people[who], trailId: id }
+  }
+
   private async programmeId(): Promise<string> {
     const { id } = await database().programme.findUniqueOrThrow({
       where: { code: this.code },

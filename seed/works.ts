@@ -9,8 +9,19 @@ const MACHINES = [
   ['Board store', 'store'],
 ] as const
 
-/** Opens the line and its machines, once for all boards. */
+/** Who delivers what the boards are made of. */
+export const SUPPLIERS = [
+  'Northgate Circuits',
+  'Calloway Boards',
+  'Ostrava Wound Parts',
+  'Calder Passives',
+  'Meridian Semi',
+  'Brandt & Lowe Fluxes',
+] as const
+
+/** Opens the line and its machines, and adds the suppliers, once for all boards. */
 export async function openWorks(story: Story): Promise<void> {
   await story.act('petra', 'open-line', { code: LINE, name: 'Wave soldering line' })
   for (const [code, kind] of MACHINES) await story.act('petra', 'open-machine', { line: LINE, code, kind })
+  for (const supplier of SUPPLIERS) await story.act('quill', 'add-supplier', { supplier })
 }

@@ -33,5 +33,6 @@ export type Place =
       readonly log?: string
       readonly part?: 'signals' | 'tokens'
     }
+  | { readonly kind: 'works lot'; readonly supplier: string; readonly lot: string }
   | { readonly kind: 'instruments' | 'desk' | 'desk settings' | 'works' }
   | { readonly kind: 'person'; readonly personId: string }

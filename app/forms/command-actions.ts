@@ -10,9 +10,11 @@ import { ANSWER_COLUMNS } from '@/shared/cost/cost-line'
 
 export const acceptAnswer = formAction('accept-answer')
 export const addInstrument = formAction('add-instrument')
+export const addSupplier = formAction('add-supplier')
 export const addItem = formAction('add-item')
 export const adoptOption = formAction('adopt-option')
 export const adoptChangeNotice = formAction('adopt-change-notice')
+export const allocateLot = formAction('allocate-lot')
 export const answerChangeNotice = formAction('answer-change-notice')
 /** Rows of amounts, in which one without a figure is an amount that is not known. */
 export const answerAction = formAction('answer-action', {
@@ -28,6 +30,7 @@ export const changePerson = formAction('change-person', {
 })
 export const confirmBoardFiles = formAction('confirm-board-files')
 export const closeChangeNotice = formAction('close-change-notice')
+export const closeSupplier = formAction('close-supplier')
 export const costChangeNotice = formAction('cost-change-notice')
 export const chooseDigest = formAction('choose-digest')
 export const decideLesson = formAction('decide-lesson')
@@ -110,6 +113,7 @@ export const restoreItem = formAction('restore-item')
 export const retireLesson = formAction('retire-lesson')
 export const returnAnswer = formAction('return-answer')
 export const revokeCalendarAddress = formAction('revoke-calendar-address')
+export const returnAllocation = formAction('return-allocation')
 export const revokeMachineToken = formAction('revoke-machine-token')
 export const setMoneyCeiling = formAction('set-money-ceiling')
 export const signGate = formAction('sign-gate')

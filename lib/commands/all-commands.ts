@@ -70,6 +70,10 @@ import { openReview } from '@/lib/commands/reviews/open-review'
 import { proposeLesson } from '@/lib/commands/lessons/propose-lesson'
 import { proposeSetAside } from '@/lib/commands/plan/propose-set-aside'
 import { receiveLot } from '@/lib/commands/lots/receive-lot'
+import { allocateLot } from '@/lib/commands/lots/allocate-lot'
+import { returnAllocation } from '@/lib/commands/lots/return-allocation'
+import { addSupplier } from '@/lib/commands/suppliers/add-supplier'
+import { closeSupplier } from '@/lib/commands/suppliers/close-supplier'
 import { recordAttendance } from '@/lib/commands/reviews/record-attendance'
 import { recordInspection } from '@/lib/commands/inspections/record-inspection'
 import { recordStep } from '@/lib/commands/nonconformities/record-step'
@@ -171,7 +175,11 @@ const COMMANDS = {
   'open-review': openReview,
   'propose-lesson': proposeLesson,
   'propose-set-aside': proposeSetAside,
+  'add-supplier': addSupplier,
+  'close-supplier': closeSupplier,
   'receive-lot': receiveLot,
+  'allocate-lot': allocateLot,
+  'return-allocation': returnAllocation,
   'record-attendance': recordAttendance,
   'record-inspection': recordInspection,
   'record-step': recordStep,

@@ -7,12 +7,13 @@ import {
   concessionEntry,
   gateSignatureEntry,
   inspectionOf,
-  lotOf,
   type Named,
 } from '@/lib/programme/rows'
+import { lotsOfProgramme } from '@/lib/programme/works/lots-of-programme'
+import { loadLotRows, ownLots } from '@/lib/programme/works/shared-lots'
 import { logFor } from '@/lib/programme/works/readings-of-logs'
 import { loadBatches, loadLogs } from '@/lib/programme/works/shared-logs'
-import { loadRecords, recordsHere } from '@/lib/programme/works/shared-records'
+import { loadRecords, recordsHere, speaksFor, type LoadedRecord } from '@/lib/programme/works/shared-records'
 import type { ProgrammeState } from '@/shared/gate/programme-state'
 import type { Department } from '@/shared/plan/department'
 import type { LessonRef } from '@/shared/plan/lesson-ref'
@@ -27,8 +28,6 @@ export async function loadState(
   today: string,
 ): Promise<ProgrammeState> {
   const own = { where: { programmeId } }
-  const ofItsTrail = { where: { trailId: programmeId } }
-  const ofItsTrailInForce = { where: { trailId: programmeId, withdrawnAt: null } }
   const inForce = { where: { programmeId, withdrawnAt: null } }
   const inOrder = { orderBy: [{ at: 'asc' as const }, { id: 'asc' as const }] }
   const [programme, memberships, people, planRows, revisions, requirements, evidence, logs] =
@@ -57,10 +56,10 @@ export async function loadState(
       }),
       loadLogs(db, programmeId),
     ])
-  const [lots, lotTests, batches, inspections, instruments, loadedRecords] = await Promise.all([
-    db.lot.findMany({ ...ofItsTrail, ...inOrder }),
-    db.lotTest.findMany({ ...ofItsTrailInForce, ...inOrder }),
-    loadBatches(db, programmeId),
+  const itsLots = await ownLots(db, programme)
+  const lotRows = await loadLotRows(db, itsLots)
+  const [batches, inspections, instruments, loadedRecords] = await Promise.all([
+    loadBatches(db, programmeId, lotRows.tests),
     db.inspection.findMany({ ...inForce, ...inOrder }),
     db.instrument.findMany({ orderBy: { tag: 'asc' } }),
     loadRecords(db, programmeId, logs),
@@ -85,7 +84,11 @@ export async function loadState(
   ])
   const filesOf = groupedBy(answerFiles, ({ action }) => action)
   const readings = await loadReadings(db, batches)
-  const byKind = recordsByKind(records, corrected)
+  const lots = lotsOfProgramme(lotRows, itsLots, readings, programme.code)
+  const byKind = recordsByKind(
+    records.map((record) => ({ ...record, data: corrected.get(record.id) ?? record.data })),
+    { programmeId, lots: lots.lots },
+  )
   const runs = (byKind.get('soldering-run') ?? []) as unknown as readonly SolderingRun[]
   const nameOf: Named = (id) => people.find((person) => person.id === id)?.name ?? 'somebody unknown'
 
@@ -120,13 +123,7 @@ export async function loadState(
         }),
       ),
       records: {
-        lots: lots.map((lot) =>
-          lotOf(
-            asCorrected(lot),
-            lotTests.filter(({ lotId }) => lotId === lot.id).map(asCorrected),
-            readings,
-          ),
-        ),
+        ...lots,
         logs: groupedBy(
           logs.map((log) => logFor(log, { programme, runs, readings })),
           ({ characteristic }) => characteristic,
@@ -186,13 +183,12 @@ const loadCorrections = (db: PrismaClient | Transaction, trailId: string, others
   })
 
 /** A record's values are one member of its row: a correction stands for all of them. */
-function recordsByKind(
-  rows: readonly { id: string; kind: string; data: unknown }[],
-  corrected: ReadonlyMap<string, object>,
-) {
-  return groupedBy(
-    rows,
+const recordsByKind = (
+  rows: readonly (LoadedRecord & { readonly data: unknown })[],
+  ofWhom: Parameters<typeof speaksFor>[1],
+) =>
+  groupedBy(
+    rows.filter((row) => speaksFor(row, ofWhom)),
     ({ kind }) => kind,
-    ({ id, data }) => ({ ...(corrected.get(id) ?? (data as object)), id }),
+    ({ id, data }) => ({ ...(data as object), id }),
   )
-}

@@ -38,6 +38,7 @@ export const lotOf = (row: LotRow, tests: readonly LotTestRow[], readings: Batch
   receivedOn: row.receivedOn,
   storage: row.storage as unknown as LotStorage,
   supplierResult: row.supplierResult,
+  ...(row.expiresOn !== null && { expiresOn: row.expiresOn }),
   tests: tests.map((test) => lotTestOf(test, readings)),
   disposition: row.disposition as Lot['disposition'],
   usedIn: row.usedIn,

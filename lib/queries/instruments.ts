@@ -21,7 +21,8 @@ export const readInstrumentUse = ({ personId, auditor }: SignedIn) =>
     ), uses AS (
       SELECT readable."code", "LotTest"."instrumentId", false AS studied
       FROM readable
-      JOIN "LotTest" ON "LotTest"."trailId" = readable."id"
+      JOIN "LotTest" ON "LotTest"."trailId" = readable."id" OR "LotTest"."lotId" IN (
+        SELECT "lotId" FROM "LotAllocation" WHERE "programmeId" = readable."id")
       WHERE "LotTest"."instrumentId" IS NOT NULL AND "LotTest"."withdrawnAt" IS NULL
       UNION ALL
       SELECT readable."code", "Instrument"."id", true

@@ -45,6 +45,7 @@ const quoted = (name: string): string => `"${name}"`
 const EXPRESSIONS: Readonly<Record<string, string>> = {
   // A list without members may be stored as NULL.
   'Lot.usedIn': `coalesce("usedIn", '{}') AS "usedIn"`,
+  'LotUse.assemblies': `coalesce("assemblies", '{}') AS "assemblies"`,
   'ReadingBatch.readings': `CASE WHEN json_typeof("readings") = 'object' THEN json_build_object(
       'members', (SELECT json_agg(member) FROM json_object_keys("readings") AS member),
       'count', "readings"->'count',

@@ -1,17 +1,19 @@
-import { attachText, storeText } from '@/seed/attach-file'
+import { attachText } from '@/seed/attach-file'
 import { gaugeStudies } from '@/seed/level-transmitter/gauge-study'
-import type { LotTestStory } from '@/seed/level-transmitter/lot-story'
-import { lotsFor, SOLDERED_LOTS } from '@/seed/level-transmitter/lots'
+import { lotsFor, SHARED_LOTS, SOLDERED_LOTS } from '@/seed/level-transmitter/lots'
 import { serials } from '@/seed/level-transmitter/serials'
-import { csvOf, readingsOf } from '@/seed/readings'
+import { atSupplier, testInStore } from '@/seed/store'
 import type { Story } from '@/seed/story'
+
+/** Pieces of a shared lot that the first series leaves in the store. */
+const KEPT_BACK = 20
 
 /** What is bought in is shown to meet the specification, lot by lot. */
 export async function evaluate(story: Story, instruments: Readonly<Record<string, string>>): Promise<void> {
   const lots = lotsFor(story.code)
   story.on('2026-03-09')
   for (const { tests: _, ...lot } of lots) {
-    await story.do('sunniva', 'receive-lot', {
+    await story.act('sunniva', 'receive-lot', {
       ...lot,
       dateCode: '2608',
       receivedOn: '2026-03-09',
@@ -19,13 +21,21 @@ export async function evaluate(story: Story, instruments: Readonly<Record<string
       relativeHumidityPct: 42,
       packing: 'sealed, with desiccant',
     })
+    const { supplier, code, quantity } = lot
+    await story.act('goran', 'allocate-lot', {
+      ...{ supplier, lot: code, to: story.code },
+      quantity: SHARED_LOTS.includes(code) ? quantity - KEPT_BACK : quantity,
+    })
   }
   story.on('2026-03-11')
-  for (const { code, tests } of lots) for (const test of tests) await record(story, code, test, instruments)
+  for (const { supplier, code, tests } of lots)
+    for (const test of tests)
+      await testInStore(story, { supplier, lot: code }, { ...test, testedOn: '2026-03-11' }, instruments)
   await story.on('2026-03-12').do('sunniva', 'add-record', { kind: 'gauge-reading', rows: gaugeStudies() })
   story.on('2026-03-16')
-  for (const { code } of lots) {
-    await story.do('sunniva', 'dispose-lot', {
+  for (const { supplier, code } of lots) {
+    await story.act('sunniva', 'dispose-lot', {
+      ...atSupplier(supplier),
       lot: code,
       verdict: 'accept',
       reason: 'Every finding on the lot meets.',
@@ -44,23 +54,4 @@ export async function evaluate(story: Story, instruments: Readonly<Record<string
   }
   await story.on('2026-03-18').approve('evaluation')
   await story.signGate('evaluation')
-}
-
-/** Records a test with its readings, as from the file the tester wrote. */
-async function record(
-  story: Story,
-  lot: string,
-  test: LotTestStory,
-  instruments: Readonly<Record<string, string>>,
-): Promise<void> {
-  await story.do('sunniva', 'test-lot', {
-    lot,
-    method: test.method,
-    testedOn: '2026-03-11',
-    testedBy: 'Sunniva Brandt',
-    instrument: test.instrument && (instruments[test.instrument] ?? null),
-    conditions: test.conditions,
-    readings: readingsOf(test.rows),
-    file: await storeText(story, 'sunniva', `${lot}-${test.method}.csv`, csvOf(test.rows)),
-  })
 }

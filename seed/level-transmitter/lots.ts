@@ -60,6 +60,9 @@ export const lotsFor = (board: string): readonly LotStory[] => [
 /** The codes of the lots that went into the assemblies. */
 export const SOLDERED_LOTS = ['B-2609', ...COMPONENTS.map(([code]) => code)]
 
+/** Lots of which another board gets some too. */
+export const SHARED_LOTS: readonly string[] = ['R-540', 'C-221']
+
 /** Wetting times as the tester's file gives them, one row a place. */
 function rotaryDip(specimens: number, start: number): LotTestStory {
   const scatter = scatterFrom(start)

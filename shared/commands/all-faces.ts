@@ -70,6 +70,10 @@ import { openReview } from '@/shared/commands/reviews/open-review'
 import { proposeLesson } from '@/shared/commands/lessons/propose-lesson'
 import { proposeSetAside } from '@/shared/commands/plan/propose-set-aside'
 import { receiveLot } from '@/shared/commands/lots/receive-lot'
+import { allocateLot } from '@/shared/commands/lots/allocate-lot'
+import { returnAllocation } from '@/shared/commands/lots/return-allocation'
+import { addSupplier } from '@/shared/commands/suppliers/add-supplier'
+import { closeSupplier } from '@/shared/commands/suppliers/close-supplier'
 import { recordAttendance } from '@/shared/commands/reviews/record-attendance'
 import { recordInspection } from '@/shared/commands/inspections/record-inspection'
 import { recordStep } from '@/shared/commands/nonconformities/record-step'
@@ -125,7 +129,11 @@ export const FACES = {
   'attach-evidence': attachEvidence,
   'confirm-board-files': confirmBoardFiles,
   'withdraw-evidence': withdrawEvidence,
+  'add-supplier': addSupplier,
+  'close-supplier': closeSupplier,
   'receive-lot': receiveLot,
+  'allocate-lot': allocateLot,
+  'return-allocation': returnAllocation,
   'test-lot': testLot,
   'correct-lot': correctLot,
   'correct-lot-test': correctLotTest,

@@ -11,6 +11,7 @@ export const LOT_COLUMNS = {
   dateCode: optionalColumn(textColumn({ label: 'Date code', maxLength: 40 })),
   quantity: numberColumn({ label: 'Quantity', unit: 'pieces', min: 1, max: 100_000_000, whole: true }),
   receivedOn: dateColumn({ label: 'Received on' }),
+  expiresOn: optionalColumn(dateColumn({ label: 'To be used by', mayLieAhead: true })),
   temperatureC: numberColumn({ label: 'Store temperature', unit: '°C', min: -60, max: 150 }),
   relativeHumidityPct: numberColumn({ label: 'Store humidity', unit: '% RH', min: 0, max: 100 }),
   packing: textColumn({ label: 'Packing', maxLength: 120 }),

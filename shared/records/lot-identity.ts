@@ -41,7 +41,7 @@ export const aboutLot = ({ code, part }: Lot): { readonly lot: string; readonly 
 })
 
 /** How a lot is named in a finding: "lot B-07 (bare board LX-41)". */
-export const lotName = ({ code, part }: Lot): string => `lot ${code} (${part})`
+export const lotName = ({ code, part }: Pick<Lot, 'code' | 'part'>): string => `lot ${code} (${part})`
 
 /** Whether a lot's part is a component of the parts list: "transformer T1" is "T1", and so is "T1 transformer". */
 export function namesComponent(part: string, component: string): boolean {
@@ -51,7 +51,8 @@ export function namesComponent(part: string, component: string): boolean {
 }
 
 /** A lot that may go into assemblies, now or once it is disposed of. */
-export const isUsable = ({ disposition }: Lot): boolean => !disposition || USABLE[disposition.verdict]
+export const isUsable = ({ disposition }: Pick<Lot, 'disposition'>): boolean =>
+  !disposition || USABLE[disposition.verdict]
 
 /** What became of a lot, as lists and title blocks say it. */
 export const dispositionInWords = ({ disposition }: Pick<Lot, 'disposition'>): string =>

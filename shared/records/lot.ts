@@ -19,6 +19,8 @@ export interface Lot {
   readonly storage: LotStorage
   /** What the supplier states, kept as stated; '' when nothing came with the lot. */
   readonly supplierResult: string
+  /** The last day on which it may be used; absent where none was stated. */
+  readonly expiresOn?: string
   readonly tests: readonly LotTest[]
   readonly disposition: {
     readonly verdict: Disposition
@@ -26,8 +28,10 @@ export interface Lot {
     readonly on: string
     readonly reason: string
   } | null
-  /** Assemblies that parts of this lot went into. */
+  /** Assemblies that parts of this lot went into; of the programme that reads it, where several use the lot. */
   readonly usedIn: readonly string[]
+  /** Of a lot of the works: where it is tested and disposed of, and how many pieces the programme holds. */
+  readonly atWorks?: { readonly supplier: string; readonly lot: string; readonly allocated: number }
 }
 export interface LotStorage {
   readonly temperatureC: number

@@ -6,6 +6,8 @@ import type { Lot } from './lot'
 /** Everything recorded about a programme beside its specification. */
 export interface ProgrammeRecords {
   readonly lots: readonly Lot[]
+  /** Other lots that the works had of the same suppliers and parts: by them too the next one is inspected. */
+  readonly deliveries: readonly Lot[]
   /** By characteristic key; within one, in the order the logs were opened. */
   readonly logs: ReadonlyMap<string, readonly Log[]>
   readonly inspections: readonly Inspection[]
@@ -16,6 +18,7 @@ export interface ProgrammeRecords {
 
 export const NO_RECORDS: ProgrammeRecords = {
   lots: [],
+  deliveries: [],
   logs: new Map(),
   inspections: [],
   instruments: [],

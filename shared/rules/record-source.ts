@@ -15,7 +15,7 @@ export interface RecordSource<T> {
 
 /** Which part, for a screen to show it and to lead there. */
 export type RecordPart =
-  | { readonly is: 'lots' | 'inspections' | 'instruments' | 'all logs' }
+  | { readonly is: 'lots' | 'deliveries' | 'inspections' | 'instruments' | 'all logs' }
   | { readonly is: 'logs'; readonly of: string }
   | { readonly is: 'records'; readonly of: RecordKindKey }
 
@@ -27,6 +27,12 @@ const source = <T>(
 ): RecordSource<T> => ({ source: 'records', key, part, label, from })
 
 export const lots = source({ is: 'lots' }, 'lots', 'lots and their tests', (records) => records.lots)
+export const deliveries = source(
+  { is: 'deliveries' },
+  'deliveries',
+  'other lots of the same suppliers and parts',
+  (records) => records.deliveries,
+)
 export const inspections = source(
   { is: 'inspections' },
   'inspections',

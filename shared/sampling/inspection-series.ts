@@ -12,6 +12,8 @@ export type SeriesSeverity = InspectionStatus['severity']
 /** One lot in its supplier's series: how it was inspected, what came of it, and what that did to the next. */
 export interface SeriesStep {
   readonly lot: string
+  /** The lot is none of this programme's. */
+  readonly elsewhere: boolean
   readonly receivedOn: string
   readonly severity: SeriesSeverity
   readonly planMessage: string
@@ -30,7 +32,7 @@ export interface SeriesStep {
     | undefined
 }
 
-/** A supplier's lots of one part by one test, oldest first, and how the next is inspected. */
+/** A supplier's lots of one part by one test, whichever programme they went to, oldest first, and how the next is inspected. */
 export interface InspectionSeries {
   readonly supplier: string
   readonly part: string
@@ -51,7 +53,7 @@ export function inspectionSeries(facts: Facts): InspectionSeries[] {
   return allSeries(inputs)
     .filter(({ begun }) => begun)
     .map(({ method: { key }, test, lots, next, nextPlan }) => {
-      const { supplier, part } = lots[lots.length - 1]!.lot
+      const { supplier, part } = lots.findLast(({ own }) => own)!.lot
       return {
         supplier,
         part,
@@ -66,10 +68,11 @@ export function inspectionSeries(facts: Facts): InspectionSeries[] {
 }
 
 function stepOf(upTo: readonly SampledLot[], after: InspectionStatus): SeriesStep {
-  const { lot, inspection, plan, sample } = upTo[upTo.length - 1]!
+  const { lot, own, inspection, plan, sample } = upTo[upTo.length - 1]!
   const from = inspection.severity
   return {
     lot: lot.code,
+    elsewhere: !own,
     receivedOn: lot.receivedOn,
     severity: from,
     planMessage: planInWords(plan),

@@ -41,6 +41,7 @@ export function judgeSampledLots(question: Question, inputs: SamplingInputs): Ju
   const { method, governing } = question
   const judged = seriesOf(method, governing.value, inputs)
     .flatMap(({ lots }) => lots)
+    .filter(({ own }) => own)
     .filter(({ asked, tests }) => asked || tests.counted.length + tests.excluded.length > 0)
     .map((sampled) => judgeLot(sampled, question, inputs))
   const absent = absentParts(question, inputs)

@@ -28,8 +28,8 @@ export function resultsOfLots(
     const known = results.get(id) ?? NOTHING
     results.set(id, { ...known, [outcome]: [...known[outcome], test] })
   }
-  for (const { lot, test, asked, sample } of allSeries(inputs).flatMap(({ lots }) => lots)) {
-    if (!sample && !asked) continue
+  for (const { lot, own, test, asked, sample } of allSeries(inputs).flatMap(({ lots }) => lots)) {
+    if (!own || (!sample && !asked)) continue
     const decided = sample?.outcome.decided
     add(lot, decided === undefined ? 'open' : decided === 'rejected' ? 'failed' : 'passed', test)
   }

@@ -27,6 +27,8 @@ import { settingsFor, switchingRules, type SamplingInputs } from './sampling-rea
 /** One lot under one test: the plan its history asks for, and what its sample says. */
 export interface SampledLot {
   readonly lot: Lot
+  /** The programme's own; another delivery of the same supplier and part is in the series for what it says of the next. */
+  readonly own: boolean
   readonly test: TestAsked
   /** The plan of the evaluation asks this test of the lot's part. */
   readonly asked: boolean
@@ -46,9 +48,9 @@ export interface SampledLot {
 export interface Series {
   readonly method: SampledMethod
   readonly test: TestAsked
-  /** Oldest first, at least one. */
+  /** Oldest first, at least one of them the programme's own. */
   readonly lots: readonly SampledLot[]
-  /** A lot of it was tested, or is asked to be. */
+  /** A lot of the programme was tested, or is asked to be. */
   readonly begun: boolean
   readonly next: InspectionStatus
   /** For a next lot as large as the last; undefined where none is taken. */
@@ -60,7 +62,7 @@ export const allSeries = (inputs: SamplingInputs & SampledLimits): Series[] =>
   methodsInUse(inputs).flatMap((method) => seriesOf(method, method.limitIn(inputs), inputs))
 
 /**
- * Goes through every supplier's lots of every part in the order of receipt, once
+ * Goes through every supplier's lots of every part in the order of receipt, whichever programme they went to, once
  * for each condition stated for them: each is a demand with a history of its own. A
  * lot whose sample has decided counts for the switching rules; one that is not
  * yet decided leaves the inspection as it was.
@@ -68,7 +70,7 @@ export const allSeries = (inputs: SamplingInputs & SampledLimits): Series[] =>
  */
 export const seriesOf = (method: SampledMethod, limit: number, inputs: SamplingInputs): readonly Series[] =>
   knownSeries(inputs.lots, [method, limit, ...samplingKey(inputs)], () =>
-    [...deliveries(inputs.lots).values()].flatMap((lots) =>
+    [...deliveries([...inputs.lots, ...inputs.deliveries]).values()].flatMap((lots) =>
       lots[0] === undefined
         ? []
         : testsAsked(lots[0], method.key, inputs).map((test) =>
@@ -81,7 +83,15 @@ const knownSeries = memory<readonly Lot[], readonly Series[]>(12)
 
 /** All that decides how lots are sampled and whether their tests count, for the memory to compare. */
 const samplingKey = (inputs: SamplingInputs): readonly unknown[] => [
-  ...[inputs.scheme, inputs.level, inputs.aql, inputs.reducedWanted, inputs.edition, inputs.needed],
+  ...[
+    inputs.deliveries,
+    inputs.scheme,
+    inputs.level,
+    inputs.aql,
+    inputs.reducedWanted,
+    inputs.edition,
+    inputs.needed,
+  ],
   ...[inputs.zeroQuality.value, inputs.zeroConfidence.value, inputs.supplierActions, inputs.normality.value],
   ...countingKey(inputs),
 ]
@@ -100,6 +110,7 @@ function goThrough(lots: readonly Lot[], first: Lot, { method, test, limit, inpu
   const sampled: SampledLot[] = []
   let inspection = inspectionAfter([], rules)
   let since = ''
+  const others = new Set(inputs.deliveries)
   for (const lot of lots) {
     inspection = afterActions(inspection, lot, { since, until: lot.receivedOn }, inputs)
     since = lot.receivedOn
@@ -107,7 +118,18 @@ function goThrough(lots: readonly Lot[], first: Lot, { method, test, limit, inpu
     const { plan, look } = planAfterLook(inspection, lot, { method, tested, settings, inputs })
     const sample = sampleOf(tested, method, limit, plan)
     const { tests } = tested
-    sampled.push({ lot, test, asked, settings, inspection, plan, tests, sample, ...(look && { look }) })
+    sampled.push({
+      lot,
+      own: !others.has(lot),
+      test,
+      asked,
+      settings,
+      inspection,
+      plan,
+      tests,
+      sample,
+      ...(look && { look }),
+    })
     if (sample?.outcome.decided === undefined) continue
     inspection = nextInspection(inspection, eventOf(sample, plan, settings), rules)
   }
@@ -117,7 +139,7 @@ function goThrough(lots: readonly Lot[], first: Lot, { method, test, limit, inpu
     method,
     test,
     lots: sampled,
-    begun: asked || sampled.some(({ sample }) => sample !== undefined),
+    begun: asked || sampled.some(({ own, sample }) => own && sample !== undefined),
     next,
     nextPlan: next.severity === 'discontinued' ? undefined : planUnder(next, last, method, settings),
   }

@@ -17,7 +17,7 @@ import {
 } from '@/shared/plan/parameters/evaluation-sampling'
 import { kindAndPart } from '@/shared/records/lot-identity'
 import { countingReads } from '@/shared/lot-tests/counted-tests'
-import { recordsOf } from '@/shared/rules/record-source'
+import { deliveries, recordsOf } from '@/shared/rules/record-source'
 import { optional, type Inputs } from '@/shared/rules/rule'
 import {
   ISO_2859_1,
@@ -30,6 +30,7 @@ import type { SamplingSettings } from './sampling-plan'
 /** What decides how lots are sampled, beside whether their tests count. */
 export const samplingReads = {
   ...countingReads,
+  deliveries,
   needed: lotsNeeded,
   level: inspectionLevel,
   aql: acceptableQualityLevel,

@@ -55,6 +55,8 @@ export function recordOrigin(
   switch (part.is) {
     case 'lots':
       return of(records.lots, ['lot', 'lots'], (lot) => lotStep(lot, records, origins))
+    case 'deliveries':
+      return of(records.deliveries, ['lot', 'lots'], (lot) => deliveryStep(lot, origins))
     case 'logs':
       return of(records.logs.get(part.of) ?? [], ['log', 'logs'], (log) => logStep(log, records, origins))
     case 'all logs':
@@ -76,6 +78,8 @@ export function idsTold(part: RecordPart, records: ProgrammeRecords): string[] {
   switch (part.is) {
     case 'lots':
       return newest(records.lots).told.flatMap(({ id, tests }) => [id, ...tests.map((test) => test.id)])
+    case 'deliveries':
+      return ids(records.deliveries)
     case 'logs':
       return ids(records.logs.get(part.of) ?? [])
     case 'all logs':
@@ -112,6 +116,14 @@ function lotStep(lot: Lot, records: ProgrammeRecords, origins: Origins): WhyStep
     ],
   }
 }
+
+/** Of another programme, or of none: what became of it is told where it is recorded. */
+const deliveryStep = (lot: Lot, origins: Origins): WhyStep => ({
+  what: `Lot ${lot.code}, ${lot.part}`,
+  says: `${formatQuantity(lot.quantity, 'pieces', 9)} from ${lot.supplier}, received on ${lot.receivedOn}, ${counted(lot.tests.length, 'test', 'tests')}`,
+  ...recordedBy(origins, lot.id),
+  lines: [dispositionInWords(lot)],
+})
 
 function testStep(test: LotTest, lot: Lot, records: ProgrammeRecords, origins: Origins): WhyStep {
   return {

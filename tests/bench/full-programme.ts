@@ -65,6 +65,7 @@ export function fullProgramme(): ProgrammeState {
       requirements: [],
       records: {
         lots,
+        deliveries: [],
         logs: new Map(logs.map((log) => [log.characteristic, [log]])),
         inspections: inspections(),
         instruments: ['RD-02', 'TH-05', 'XF-01', 'PT-09'].map((tag) => ({

@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { database } from '@/lib/db/client'
-import { COMMAND_NAMES, faceOf, type CommandName } from '@/shared/commands/all-faces'
+import { faceOf, type CommandName } from '@/shared/commands/all-faces'
+import { PROGRAMME_COMMANDS } from '@/tests/commands/every-command-once'
 import { CHANGES_ITS_WORLD, departmentOf, VALID_INPUT } from '@/tests/commands/valid-inputs'
 import { openWorld, ROLES, type Role, type World } from '@/tests/commands/world'
 import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
@@ -15,13 +16,7 @@ beforeAll(async () => {
 })
 afterAll(() => db.drop())
 
-const ABOUT_A_PROGRAMME = COMMAND_NAMES.filter(
-  (command) =>
-    faceOf(command).may.scope === 'programme' &&
-    command !== 'open-programme' &&
-    // Tokens are the machines'; of a programme there are only those of an earlier version.
-    command !== 'revoke-machine-token',
-)
+const ABOUT_A_PROGRAMME = PROGRAMME_COMMANDS.filter((command) => command !== 'open-programme')
 
 /** Somebody of a programme who may give the command there. */
 function whoMay(command: CommandName): Role {

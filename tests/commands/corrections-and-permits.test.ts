@@ -15,19 +15,21 @@ let world: World
 beforeAll(async () => {
   db = await freshDatabase()
   world = await openWorld()
+  await world.must('quality', 'add-supplier', { supplier: SUPPLIER })
 })
 afterAll(() => db.drop())
 
+const SUPPLIER = 'A supplier'
+const works = { kind: 'supplier' as const, code: SUPPLIER }
 const RULE = 'supplier-results-reaffirmed'
 const reason = 'It stood on the delivery note.'
 
 async function receive(code: string, supplierResult = ''): Promise<InputOf<'receive-lot'>> {
   const lot = {
-    programme: world.code,
+    supplier: SUPPLIER,
     code,
     kind: 'component',
     part: 'relay RY1',
-    supplier: 'A supplier',
     dateCode: '',
     quantity: 40,
     receivedOn: '2026-01-05',
@@ -37,17 +39,24 @@ async function receive(code: string, supplierResult = ''): Promise<InputOf<'rece
     supplierResult,
   } as const
   await world.must('quality', 'receive-lot', lot)
+  await world.must('quality', 'allocate-lot', {
+    supplier: SUPPLIER,
+    lot: code,
+    to: world.code,
+    quantity: 40,
+    outOfOrder: 'Both are wanted.',
+  })
   return lot
 }
 
 const corrected = (
-  { programme, code, ...values }: InputOf<'receive-lot'>,
+  { code, ...values }: InputOf<'receive-lot'>,
   over: Partial<InputOf<'receive-lot'>>,
   seen = 0,
 ): InputOf<'correct-lot'> => {
   const cells = Object.entries({ ...values, ...over }).filter(([, cell]) => cell !== '')
   return {
-    programme,
+    works,
     lot: code,
     values: Object.fromEntries(cells) as InputOf<'correct-lot'>['values'],
     seen,
@@ -160,10 +169,10 @@ test('a deviation asked for beforehand covers what comes within it, and nothing 
 })
 
 async function rejectedInto(code: string, part: string, serial: string): Promise<void> {
-  const { programme } = await receive(code, 'wetted')
+  await receive(code, 'wetted')
   const lot = await database().lot.findFirstOrThrow({ where: { code } })
   await world.must('quality', 'correct-lot', {
-    programme,
+    works,
     lot: code,
     values: {
       kind: 'component',
@@ -179,8 +188,8 @@ async function rejectedInto(code: string, part: string, serial: string): Promise
     seen: 0,
     reason,
   })
-  await world.must('quality', 'dispose-lot', { programme, lot: code, verdict: 'reject', reason })
-  await world.must('production', 'trace-lot', { programme, lot: code, assemblies: [serial] })
+  await world.must('quality', 'dispose-lot', { works, lot: code, verdict: 'reject', reason })
+  await world.must('production', 'trace-lot', { programme: world.code, lot: code, assemblies: [serial] })
 }
 
 test('a permit departs from a limit that the check reads, to a looser value', async () => {

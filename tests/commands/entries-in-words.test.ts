@@ -81,7 +81,9 @@ async function entryOf(command: CommandName) {
 
 /** Commands whose sentence needs no more than whom it is about: the verb says the rest. */
 const SAYS_ALL_BY_ITS_VERB: readonly CommandName[] = [
+  'add-supplier',
   'change-own-password',
+  'close-supplier',
   'create-calendar-address',
   'create-machine-token',
   'disable-person',

@@ -5,7 +5,8 @@ import { installedStore } from '@/lib/evidence/installed-store'
 import { registerFile } from '@/lib/evidence/register-file'
 import type { InputOf } from '@/lib/commands/all-commands'
 import { COMMAND_NAMES, faceOf, type CommandName } from '@/shared/commands/all-faces'
-import { trainingInput, VALID_INPUT } from '@/tests/commands/valid-inputs'
+import type { WorksSubject } from '@/shared/works/works-kind'
+import { freshLot, trainingInput, VALID_INPUT } from '@/tests/commands/valid-inputs'
 import { openWorld, type Role, type World } from '@/tests/commands/world'
 
 const MEMBERS: readonly Role[] = ['lead', 'design', 'production', 'quality']
@@ -14,12 +15,19 @@ const reason = 'Because the test needs it.'
 /** These have a place of their own in the story: a gate can be signed before more is asked of its stage. */
 const APART: readonly CommandName[] = ['open-programme', 'take-lead', 'hand-over-lead', 'sign-gate']
 
+/** Tokens are the machines', and lots the suppliers'; of a programme there are only those of an earlier version. */
+const AT_THE_WORKS: readonly CommandName[] = [
+  'revoke-machine-token',
+  'test-lot',
+  'correct-lot',
+  'correct-lot-test',
+  'withdraw-lot-test',
+  'dispose-lot',
+]
+
 /** Commands about one programme, as the policy table has them. */
 export const PROGRAMME_COMMANDS = COMMAND_NAMES.filter(
-  (name) =>
-    faceOf(name).may.scope === 'programme' &&
-    // Tokens are the machines'; of a programme there are only those of an earlier version.
-    name !== 'revoke-machine-token',
+  (name) => faceOf(name).may.scope === 'programme' && !AT_THE_WORKS.includes(name),
 )
 
 /** A programme opened with what lessons brought, in which every command about a programme was performed. */
@@ -33,7 +41,6 @@ export async function everyCommandOnce(): Promise<World> {
   for (const command of PROGRAMME_COMMANDS.filter((name) => !APART.includes(name)))
     await byWhoMay(world, command)
   await attachFile(world, `A certificate ${randomUUID()}`)
-  await importFile(world)
   await passTheLead(world)
   return world
 }
@@ -68,7 +75,10 @@ export async function somethingOfTheWorks(world: World): Promise<{ id: string; l
   const { machine } = readings
   await world.must('production', 'add-readings', {
     ...readings,
-    file: await storeFile(world, 'production', `at,bathC ${randomUUID()}`, machine),
+    file: await storeFile(world, 'production', `at,bathC ${randomUUID()}`, {
+      kind: 'machine',
+      code: machine,
+    }),
   })
   const token = await VALID_INPUT['create-machine-token'](world, 'production')
   const { result } = await world.must('production', 'create-machine-token', { ...token, machine })
@@ -83,6 +93,55 @@ export async function somethingOfTheWorks(world: World): Promise<{ id: string; l
   })
   await world.must('production', 'close-line', { line: found.line.code, reason })
   return found
+}
+
+/** A supplier with everything that a supplier's trail tells of; closed in the end. */
+export async function somethingInStore(world: World): Promise<{ id: string }> {
+  const { supplier, lot } = await freshLot(world)
+  const works = { kind: 'supplier' as const, code: supplier }
+  const test = { ...(await VALID_INPUT['test-lot'](world, 'quality')), works, lot }
+  const { result: first } = await world.must('quality', 'test-lot', test)
+  const sha256 = await storeFile(world, 'quality', `coverage ${randomUUID()}`, works)
+  const { result: second } = await world.must('quality', 'test-lot', { ...test, file: sha256 })
+  await world.must('quality', 'correct-lot', {
+    ...(await VALID_INPUT['correct-lot'](world, 'quality')),
+    works,
+    lot,
+    values: { ...(await VALID_INPUT['correct-lot'](world, 'quality')).values, supplier },
+  })
+  await world.must('quality', 'correct-lot-test', {
+    ...(await VALID_INPUT['correct-lot-test'](world, 'quality')),
+    works,
+    test: first.test,
+  })
+  await world.must('quality', 'withdraw-lot-test', { works, test: second.test, reason })
+  await world.must('quality', 'dispose-lot', { works, lot, verdict: 'accept', reason })
+  await world.must('quality', 'receive-lot', {
+    ...(await VALID_INPUT['receive-lot'](world, 'quality')),
+    supplier,
+  })
+  const allocation = { supplier, lot, to: world.code, quantity: 30, outOfOrder: reason }
+  await world.must('production', 'allocate-lot', allocation)
+  const { result } = await world.must('production', 'allocate-lot', { ...allocation, quantity: 20 })
+  await world.must('production', 'return-allocation', {
+    supplier,
+    allocation: result.allocation,
+    quantity: 5,
+    reason,
+  })
+  await supplierActions(world, works)
+  await world.must('quality', 'close-supplier', { supplier, reason })
+  return database().supplier.findUniqueOrThrow({ where: { code: supplier } })
+}
+
+/** One action of the supplier that is corrected and one that is withdrawn. */
+async function supplierActions(world: World, works: WorksSubject): Promise<void> {
+  const action = { supplier: works.code, part: 'test board', acceptedOn: '2026-01-20', action: 'A new bath.' }
+  await world.must('quality', 'add-record', { works, kind: 'supplier-action', rows: [action, action] })
+  const [one, other] = await database().record.findMany({ where: { subject: works }, select: { id: true } })
+  const values = { ...action, action: 'A new bath and a new flux.' }
+  await world.must('quality', 'correct-record', { works, record: one!.id, values, seen: 0, reason })
+  await world.must('quality', 'withdraw-record', { works, record: other!.id, reason })
 }
 
 async function byWhoMay(world: World, command: CommandName): Promise<void> {
@@ -122,16 +181,15 @@ async function acceptLessons(world: World): Promise<void> {
   }
 }
 
-/** A file in the store and its register, sent by somebody for the programme or for a machine; answers its hash. */
+/** A file in the store and its register, sent by somebody for the programme or for something of the works; answers its hash. */
 async function storeFile(
   world: World,
   who: keyof World['person'],
   text: string,
-  machine?: string,
+  works?: WorksSubject,
 ): Promise<string> {
   const content = await (await installedStore()).put(Readable.from([Buffer.from(text)]))
-  const kind_code =
-    machine === undefined ? { kind: 'programme', code: world.code } : { kind: 'machine', code: machine }
+  const kind_code = works ?? { kind: 'programme', code: world.code }
   const { id } = await database().trailSubject.findUniqueOrThrow({ where: { kind_code } })
   await registerFile(content, { personId: world.person[who], trailId: id })
   return content.sha256
@@ -147,14 +205,6 @@ export async function attachFile(world: World, text: string): Promise<string> {
     what: { sha256, fileName: 'certificate.txt' },
   })
   return sha256
-}
-
-async function importFile(world: World): Promise<void> {
-  const input = await VALID_INPUT['test-lot'](world, 'quality')
-  await world.must('quality', 'test-lot', {
-    ...input,
-    file: await storeFile(world, 'quality', `coverage ${randomUUID()}`),
-  })
 }
 
 /** The lead is handed on, and taken by quality once the new lead can no longer sign in. */

@@ -12,15 +12,15 @@ let world: World
 beforeAll(async () => {
   db = await freshDatabase()
   world = await openWorld()
+  await world.must('quality', 'add-supplier', { supplier: 'A supplier' })
 })
 afterAll(() => db.drop())
 
 const lot = (given: Partial<InputOf<'receive-lot'>>): InputOf<'receive-lot'> => ({
-  programme: world.code,
+  supplier: 'A supplier',
   code: 'LOT-1',
   kind: 'bare board',
   part: 'A board',
-  supplier: 'A supplier',
   dateCode: '',
   quantity: 10,
   receivedOn: '2026-01-07',

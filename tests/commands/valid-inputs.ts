@@ -69,17 +69,31 @@ const freshItem = async (
   }
   return (await world.must('lead', 'add-item', { programme: world.code, item })).result.item
 }
-const freshLot = async (world: World): Promise<string> => {
-  const code = `LOT-${unique()}`
-  await world.must('quality', 'receive-lot', lotInput(world, code))
-  return code
+const freshSupplier = async (world: World): Promise<string> => {
+  const supplier = `Supplier ${unique()}`
+  await world.must('quality', 'add-supplier', { supplier })
+  return supplier
 }
-const lotInput = (world: World, code: string): InputOf<'receive-lot'> => ({
-  programme: world.code,
+/** A lot in the store, by its supplier and code. */
+export const freshLot = async (world: World): Promise<{ supplier: string; lot: string }> =>
+  (await world.must('quality', 'receive-lot', lotInput(await freshSupplier(world), `LOT-${unique()}`))).result
+const atSupplier = (code: string) => ({ works: { kind: 'supplier' as const, code } })
+const allocationInput = (world: World, of: { supplier: string; lot: string }): InputOf<'allocate-lot'> => ({
+  ...of,
+  to: world.code,
+  quantity: 40,
+  outOfOrder: reason,
+})
+/** A lot that the programme holds pieces of. */
+export const allocatedLot = async (
+  world: World,
+): Promise<{ supplier: string; lot: string; allocation: string }> =>
+  (await world.must('production', 'allocate-lot', allocationInput(world, await freshLot(world)))).result
+const lotInput = (supplier: string, code: string): InputOf<'receive-lot'> => ({
+  supplier,
   code,
   kind: 'bare board',
   part: 'test board',
-  supplier: 'A supplier',
   dateCode: '2601',
   quantity: 100,
   receivedOn: '2026-01-05',
@@ -108,8 +122,8 @@ const freshLog = async (world: World): Promise<{ machine: string; log: string }>
   })
   return { machine, log }
 }
-const testInput = (world: World, lot: string): InputOf<'test-lot'> => ({
-  programme: world.code,
+const testInput = ({ supplier, lot }: { supplier: string; lot: string }): InputOf<'test-lot'> => ({
+  ...atSupplier(supplier),
   lot,
   method: 'rotary-dip',
   testedOn: '2026-01-06',
@@ -282,8 +296,8 @@ const somebodyOf = (world: World, department: Department): string => world.perso
 
 /** A failing finding: a rejected lot that went into an assembly. Each call makes it another finding. */
 async function failingFinding(world: World): Promise<{ item: string; rule: string }> {
-  const lot = await freshLot(world)
-  await world.must('quality', 'dispose-lot', { programme: world.code, lot, verdict: 'reject', reason })
+  const { supplier, lot } = await allocatedLot(world)
+  await world.must('quality', 'dispose-lot', { ...atSupplier(supplier), lot, verdict: 'reject', reason })
   await world.must('production', 'trace-lot', { programme: world.code, lot, assemblies: [`SN-${unique()}`] })
   return { item: 'lots-released', rule: 'lots-traced' }
 }
@@ -751,30 +765,42 @@ export const VALID_INPUT: {
     fileName: 'joint.png',
   }),
 
-  'receive-lot': async (world) => lotInput(world, `LOT-${unique()}`),
-  'test-lot': async (world) => testInput(world, await freshLot(world)),
-  'correct-lot': async (world) => ({
-    programme: world.code,
-    lot: await freshLot(world),
-    values: {
-      kind: 'bare board',
-      part: 'test board',
-      supplier: 'A supplier',
-      dateCode: '2601',
-      quantity: 120,
-      receivedOn: '2026-01-05',
-      temperatureC: 20,
-      relativeHumidityPct: 40,
-      packing: 'sealed',
-      supplierResult: 'Wetted in 1.2 s',
-    },
-    seen: 0,
-    reason,
-  }),
-  'correct-lot-test': async (world) => {
-    const tested = await world.must('quality', 'test-lot', testInput(world, await freshLot(world)))
+  'add-supplier': async () => ({ supplier: `Supplier ${unique()}` }),
+  'close-supplier': async (world) => ({ supplier: await freshSupplier(world), reason }),
+  'receive-lot': async (world) => lotInput(await freshSupplier(world), `LOT-${unique()}`),
+  'allocate-lot': async (world) => allocationInput(world, await freshLot(world)),
+  'return-allocation': async (world) => {
+    const { supplier, allocation } = await allocatedLot(world)
+    return { supplier, allocation, quantity: 10, reason }
+  },
+  'test-lot': async (world) => testInput(await freshLot(world)),
+  'correct-lot': async (world) => {
+    const { supplier, lot } = await freshLot(world)
     return {
-      programme: world.code,
+      ...atSupplier(supplier),
+      lot,
+      values: {
+        kind: 'bare board',
+        part: 'test board',
+        supplier,
+        dateCode: '2601',
+        quantity: 120,
+        receivedOn: '2026-01-05',
+        expiresOn: '2027-01-05',
+        temperatureC: 20,
+        relativeHumidityPct: 40,
+        packing: 'sealed',
+        supplierResult: 'Wetted in 1.2 s',
+      },
+      seen: 0,
+      reason,
+    }
+  },
+  'correct-lot-test': async (world) => {
+    const lot = await freshLot(world)
+    const tested = await world.must('quality', 'test-lot', testInput(lot))
+    return {
+      ...atSupplier(lot.supplier),
       test: tested.result.test,
       values: { testedOn: '2026-01-06', testedBy: 'Another tester' },
       instrument: null,
@@ -784,18 +810,17 @@ export const VALID_INPUT: {
     }
   },
   'withdraw-lot-test': async (world) => {
-    const tested = await world.must('quality', 'test-lot', testInput(world, await freshLot(world)))
-    return { programme: world.code, test: tested.result.test, reason }
+    const lot = await freshLot(world)
+    const tested = await world.must('quality', 'test-lot', testInput(lot))
+    return { ...atSupplier(lot.supplier), test: tested.result.test, reason }
   },
-  'dispose-lot': async (world) => ({
-    programme: world.code,
-    lot: await freshLot(world),
-    verdict: 'accept',
-    reason,
-  }),
+  'dispose-lot': async (world) => {
+    const { supplier, lot } = await freshLot(world)
+    return { ...atSupplier(supplier), lot, verdict: 'accept', reason }
+  },
   'trace-lot': async (world) => ({
     programme: world.code,
-    lot: await freshLot(world),
+    lot: (await allocatedLot(world)).lot,
     assemblies: ['SN-1', 'SN-2'],
   }),
 

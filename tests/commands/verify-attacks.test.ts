@@ -17,6 +17,7 @@ import { freshInstallation, type FreshInstallation } from '@/tests/setup/install
 let db: FreshInstallation
 let world: World
 let id: string
+let readingTrails: string[]
 let file: string
 let attacker: Attacker
 beforeAll(async () => {
@@ -27,6 +28,7 @@ beforeAll(async () => {
   await world.must('quality', 'approve-item', await VALID_INPUT['approve-item'](world, 'quality'))
   await world.must('production', 'add-readings', await VALID_INPUT['add-readings'](world, 'production'))
   await world.must('quality', 'test-lot', await VALID_INPUT['test-lot'](world, 'quality'))
+  readingTrails = (await db.client.readingBatch.findMany()).map(({ trailId }) => trailId)
   file = await attachFile(world, 'A certificate.')
   attacker = await Attacker.enter()
 })
@@ -35,7 +37,13 @@ afterAll(async () => {
   await db.drop()
 })
 
-const sentences = async (): Promise<readonly string[]> => breaksInWords(await verdictOnStored(id), 50)
+/** What is told of the programme's trail, and of those of the machine and the supplier whose readings it rests on. */
+const sentences = async (): Promise<readonly string[]> => {
+  const told: string[] = []
+  for (const trailId of [id, ...readingTrails])
+    told.push(...breaksInWords(await verdictOnStored(trailId), 50))
+  return told
+}
 
 /** Does something to the tables, says what the verification then says, and undoes it. */
 async function after(attack: string, undo: string): Promise<readonly string[]> {

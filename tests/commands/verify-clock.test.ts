@@ -22,8 +22,8 @@ test('a clock that is set back is told, and breaks nothing', async () => {
   const at = new Date(Date.parse(before?.at ?? '') - 60_000)
   const outcome = await perform(
     world.person.quality,
-    'receive-lot',
-    await VALID_INPUT['receive-lot'](world, 'quality'),
+    'add-record',
+    await VALID_INPUT['add-record'](world, 'quality'),
     { key: randomUUID(), proof: { password: PASSWORD }, at },
   )
   expect(outcome).toMatchObject({ ok: true })

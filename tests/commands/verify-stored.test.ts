@@ -2,6 +2,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { eachAtItsMoment } from '@/lib/db/row-reader'
 import { allTrails } from '@/lib/trail/all-trails'
 import { verdictOnStored } from '@/lib/trail/verify-stored'
+import { COMMAND_NAMES, faceOf } from '@/shared/commands/all-faces'
 import {
   COVERED_FILES,
   COVERED_TABLES,
@@ -14,6 +15,7 @@ import { Attacker } from '@/tests/commands/attacker'
 import {
   everyCommandOnce,
   PROGRAMME_COMMANDS,
+  somethingInStore,
   somethingOfTheWorks,
   whatIsKeptOnce,
 } from '@/tests/commands/every-command-once'
@@ -33,14 +35,13 @@ beforeAll(async () => {
   id = (await db.client.programme.findUniqueOrThrow({ where: { code: world.code } })).id
   const machine = await somethingOfTheWorks(world)
   kept = await whatIsKeptOnce(world)
-  // The bare tables of the works, and what only a machine holds, are attacked in the trail that tells of them.
+  const supplier = await somethingInStore(world)
+  // The bare tables of the works, and what only they hold, are attacked in the trail that tells of them.
   trails = {
-    Machine: machine.id,
-    Log: machine.id,
-    MachineToken: machine.id,
-    Line: machine.lineId,
-    CompanyRule: kept.companyRules,
-    CompanyPreference: kept.companyRules,
+    ...{ Machine: machine.id, Log: machine.id, MachineToken: machine.id, Line: machine.lineId },
+    ...{ Supplier: supplier.id, Lot: supplier.id, LotTest: supplier.id, LotAllocation: supplier.id },
+    ...{ CompanyRule: kept.companyRules, CompanyPreference: kept.companyRules },
+    ReadingBatch: supplier.id,
   }
   attacker = await Attacker.enter()
 })
@@ -79,7 +80,7 @@ test('a programme in which every command was performed is whole, down to the las
   const { intact, chain, stored } = await verdictOnStored(id)
   expect(breaksInWords({ intact, chain, stored }, 20)).toEqual([])
   expect(intact).toBe(true)
-  expect(stored).toMatchObject({ unhashedRows: 0, files: 6, breakCount: 0 })
+  expect(stored).toMatchObject({ unhashedRows: 0, files: 5, breakCount: 0 })
   expect(chain.clockSteps).toEqual([])
   const performed = await attacker.rows<{ command: string }>(
     'SELECT DISTINCT "command" FROM "TrailEntry" WHERE "trailId" = $1',
@@ -133,6 +134,22 @@ test.each(['Record', 'Evidence', 'Correction'] as const)(
   },
 )
 
+test('a supplier’s trail in which every command about its lots was performed is whole', async () => {
+  const verdict = await verdictOnStored(trails.Supplier ?? '')
+  expect(breaksInWords(verdict, 20)).toEqual([])
+  expect(verdict.stored).toMatchObject({ unhashedRows: 0, files: 1, breakCount: 0 })
+  const performed = await attacker.rows<{ command: string }>(
+    'SELECT DISTINCT "command" FROM "TrailEntry" WHERE "trailId" = $1',
+    [trails.Supplier],
+  )
+  expect(performed.map(({ command }) => command).sort()).toEqual(
+    COMMAND_NAMES.filter((name) => {
+      const { of, opens, worksToo } = faceOf(name).may
+      return of === 'supplier' || opens === 'supplier' || worksToo?.includes('supplier')
+    }).sort(),
+  )
+})
+
 describe.each(TABLES)('of %s', (table) => {
   const places = async (): Promise<string[]> => {
     const found = await attacker.places(table, trailOf(table))
@@ -168,7 +185,7 @@ describe.each(TABLES)('of %s', (table) => {
       expect(stored.breaks).toContainEqual(expect.objectContaining({ table, kind: 'missing' }))
     }
     // The database itself keeps what has rows.
-    expect(removed).toBeGreaterThan(['Programme', 'Line', 'Machine'].includes(table) ? -1 : 0)
+    expect(removed).toBeGreaterThan(['Programme', 'Line', 'Machine', 'Supplier'].includes(table) ? -1 : 0)
     expect(await sentences(trailOf(table))).toEqual([])
   })
 

@@ -179,6 +179,7 @@ const anyByKind: fc.Arbitrary<ProgrammeRecords['byKind']> = fc
 /** Anything that can be recorded of a programme beside its specification: every kind of record, of every stage. */
 export const anyRecords: fc.Arbitrary<ProgrammeRecords> = fc.record({
   lots: fc.uniqueArray(anyLot, { maxLength: 5, selector: ({ code }) => code }),
+  deliveries: fc.array(anyLot, { maxLength: 3 }),
   logs: anyLogs,
   inspections: fc.array(anyInspection, { maxLength: 5 }),
   instruments: anyInstruments,

@@ -26,6 +26,7 @@ export interface FactsInput {
   readonly values?: readonly SetValue[]
   readonly requirements?: readonly Requirement[]
   readonly lots?: readonly Lot[]
+  readonly deliveries?: readonly Lot[]
   readonly logs?: readonly Log[]
   readonly inspections?: readonly Inspection[]
   readonly instruments?: readonly Instrument[]
@@ -43,6 +44,7 @@ export function factsWith(input: FactsInput = {}): Facts {
     requirements: input.requirements ?? [],
     records: {
       lots: input.lots ?? NO_RECORDS.lots,
+      deliveries: input.deliveries ?? NO_RECORDS.deliveries,
       logs,
       inspections: input.inspections ?? NO_RECORDS.inspections,
       instruments: input.instruments ?? NO_RECORDS.instruments,

@@ -8,11 +8,13 @@ import { Refused } from '@/shared/refused'
 import { canonicalJson, type JsonValue } from '@/shared/trail/canonical-json'
 
 /** What every correction is asked with; `seen` is how often it had been corrected when the person opened it. */
-export const correctionInput = {
-  programme: programmeCode,
+export const correctionAsked = {
   seen: wholeNumber('The correction', 0, 1_000_000),
   reason,
 } as const
+
+/** The same, of something recorded in a programme. */
+export const correctionInput = { programme: programmeCode, ...correctionAsked } as const
 
 export const correctedCells = z.record(z.string(), z.union([z.number(), z.string(), z.boolean()]))
 

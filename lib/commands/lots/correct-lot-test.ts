@@ -2,7 +2,7 @@ import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
 import {
   correctedCells,
-  correctionInput,
+  correctionAsked,
   decideCorrection,
   standingOf,
   writeCorrection,
@@ -10,6 +10,7 @@ import {
 import { parsedCells } from '@/lib/commands/parsed-cells'
 import { id } from '@/lib/commands/inputs'
 import { loadLot } from '@/lib/commands/lots/load-lot'
+import { atSupplier, lotRecordedIn } from '@/lib/commands/lots/recorded-at'
 import type { TestMethod } from '@/shared/methods/test-method'
 import { TEST_METHODS } from '@/shared/methods/test-methods'
 import { ownMember } from '@/shared/own-member'
@@ -20,7 +21,8 @@ import { Refused } from '@/shared/refused'
 export const correctLotTest = defineCommand({
   name: 'correct-lot-test',
   input: z.strictObject({
-    ...correctionInput,
+    ...lotRecordedIn,
+    ...correctionAsked,
     test: id,
     values: correctedCells,
     instrument: id.nullable(),
@@ -70,7 +72,7 @@ export const correctLotTest = defineCommand({
     const { change, record } = decideCorrection(standing, after, input, context)
     return {
       change,
-      record: { lot: lot.code, method: test.method, ...record },
+      record: { ...atSupplier(context), lot: lot.code, method: test.method, ...record },
       result: { lot: lot.code, test: test.id },
     }
   },

@@ -2,28 +2,38 @@ import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
 import {
   correctedCells,
-  correctionInput,
+  correctionAsked,
   decideCorrection,
   standingOf,
   writeCorrection,
 } from '@/lib/commands/corrections/correction'
 import { parsedCells } from '@/lib/commands/parsed-cells'
 import { line } from '@/lib/commands/inputs'
+import { atSupplier, lotRecordedIn } from '@/lib/commands/lots/recorded-at'
 import { testsThatStand } from '@/lib/commands/lots/tests-that-stand'
 import { TEST_METHODS } from '@/shared/methods/test-methods'
 import type { TestMethod } from '@/shared/methods/test-method'
 import { ownMember } from '@/shared/own-member'
 import { LOT_COLUMNS } from '@/shared/records/correctable-columns'
 import { Refused } from '@/shared/refused'
+import { heldBy } from '@/shared/storage/order-of-use'
 
 /** Other values for what was noted when a lot came in, such as a supplier's result that was left out. */
 export const correctLot = defineCommand({
   name: 'correct-lot',
-  input: z.strictObject({ ...correctionInput, lot: line('The lot', 40), values: correctedCells }),
+  input: z.strictObject({
+    ...lotRecordedIn,
+    ...correctionAsked,
+    lot: line('The lot', 40),
+    values: correctedCells,
+  }),
   async load(tx, { lot: code }, { trailId }) {
-    const lot = await tx.lot.findUnique({ where: { trailId_code: { trailId, code } } })
-    if (!lot) throw new Refused(`There is no lot ${code} in this programme.`)
-    const { kind, part, supplier, dateCode, quantity, receivedOn, storage, supplierResult } = lot
+    const lot = await tx.lot.findUnique({
+      where: { trailId_code: { trailId, code } },
+      include: { allocations: { select: { quantity: true, returned: true } } },
+    })
+    if (!lot) throw new Refused(`There is no lot ${code} here.`)
+    const { kind, part, supplier, dateCode, quantity, receivedOn, expiresOn, storage, supplierResult } = lot
     return {
       code: lot.code,
       standing: await standingOf(tx, 'lot', lot.id, {
@@ -33,24 +43,35 @@ export const correctLot = defineCommand({
         dateCode,
         quantity,
         receivedOn,
+        expiresOn,
         storage,
         supplierResult,
       }),
       tests: await testsThatStand(tx, lot.id),
+      held: heldBy(lot.allocations),
     }
   },
-  decide({ code, standing, tests }, { values, seen, reason }, context) {
+  decide({ code, standing, tests, held }, { values, seen, reason }, context) {
     const cells = parsedCells(LOT_COLUMNS, values, context.today, 'values')
     const { temperatureC, relativeHumidityPct, packing, ...rest } = cells
     const after = {
       ...rest,
       dateCode: rest['dateCode'] ?? '',
+      expiresOn: rest['expiresOn'] ?? null,
       supplierResult: rest['supplierResult'] ?? '',
       storage: { temperatureC, relativeHumidityPct, packing },
     }
+    if (context.subject.kind === 'supplier' && rest['supplier'] !== context.subject.code)
+      throw new Refused(`It was received from ${context.subject.code}, and stays there.`, {
+        'values.supplier': `Received from ${context.subject.code}.`,
+      })
+    if (Number(rest['quantity']) < held)
+      throw new Refused(`Programmes hold ${held} of lot ${code}. Take some back first.`, {
+        'values.quantity': `At least ${held}.`,
+      })
     refuseAgainstTests(tests, String(rest['kind']), String(rest['receivedOn']))
     const { change, record } = decideCorrection(standing, after, { seen, reason }, context)
-    return { change, record: { lot: code, ...record }, result: { lot: code } }
+    return { change, record: { ...atSupplier(context), lot: code, ...record }, result: { lot: code } }
   },
   apply: writeCorrection,
 })

@@ -1,7 +1,8 @@
 import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
-import { line, programmeCode, reason } from '@/lib/commands/inputs'
+import { line, reason } from '@/lib/commands/inputs'
 import { loadLot } from '@/lib/commands/lots/load-lot'
+import { atSupplier, lotRecordedIn } from '@/lib/commands/lots/recorded-at'
 import { DISPOSITIONS } from '@/shared/records/lot'
 import { Refused } from '@/shared/refused'
 
@@ -9,7 +10,7 @@ import { Refused } from '@/shared/refused'
 export const disposeLot = defineCommand({
   name: 'dispose-lot',
   input: z.strictObject({
-    programme: programmeCode,
+    ...lotRecordedIn,
     lot: line('The lot', 40),
     verdict: z.enum(DISPOSITIONS, { error: 'Choose what becomes of the lot.' }),
     reason,
@@ -17,14 +18,19 @@ export const disposeLot = defineCommand({
   async load(tx, { lot: code }, { trailId }) {
     const lot = await loadLot(tx, trailId, code)
     const granted = await tx.concession.count({
-      where: { programmeId: trailId, designAt: { not: null }, qualityAt: { not: null }, refusedAt: null },
+      where: {
+        programme: { OR: [{ id: trailId }, { allocations: { some: { lotId: lot.id } } }] },
+        designAt: { not: null },
+        qualityAt: { not: null },
+        refusedAt: null,
+      },
     })
     return { lot, granted }
   },
-  decide({ lot, granted }, { verdict, reason: why }, { actor, today }) {
+  decide({ lot, granted }, { verdict, reason: why }, { actor, today, subject }) {
     if (verdict === 'use under concession' && granted === 0) {
       throw new Refused(
-        'No concession of this programme is granted. Ask for one on the item whose finding fails.',
+        'No concession is granted in a programme that has this lot. Ask for one on the item whose finding fails.',
         { verdict: 'There is no granted concession.' },
       )
     }
@@ -32,7 +38,7 @@ export const disposeLot = defineCommand({
     const disposition = { verdict, by: actor.name, on: today, reason: why }
     return {
       change: { id: lot.id, disposition },
-      record: { lot: lot.code, part: lot.part, before, ...disposition },
+      record: { ...atSupplier({ subject }), lot: lot.code, part: lot.part, before, ...disposition },
     }
   },
   async apply(tx, { id, disposition }) {

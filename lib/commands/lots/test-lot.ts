@@ -1,7 +1,8 @@
 import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
-import { id, line, programmeCode } from '@/lib/commands/inputs'
+import { id, line } from '@/lib/commands/inputs'
 import { loadLot } from '@/lib/commands/lots/load-lot'
+import { atSupplier, lotRecordedIn } from '@/lib/commands/lots/recorded-at'
 import { batchRecord, readingsInput, refuseBadReadings, sourceFile } from '@/lib/commands/readings-input'
 import { claimFile } from '@/lib/evidence/claim-file'
 import { calendarDate } from '@/shared/columns/calendar-date'
@@ -15,7 +16,7 @@ import type { JsonValue } from '@/shared/trail/canonical-json'
 export const testLot = defineCommand({
   name: 'test-lot',
   input: z.strictObject({
-    programme: programmeCode,
+    ...lotRecordedIn,
     lot: line('The lot', 40),
     method: z.enum(Object.keys(TEST_METHODS) as [TestMethodKey, ...TestMethodKey[]], {
       error: 'Choose how it was tested.',
@@ -35,7 +36,7 @@ export const testLot = defineCommand({
       stored: file ? await claimFile(tx, file, { personId: actor.personId, trailId }) : null,
     }
   },
-  decide({ lot, instrument, stored }, input, { newId, today }) {
+  decide({ lot, instrument, stored }, input, { newId, today, subject }) {
     const method: TestMethod = TEST_METHODS[input.method]
     if (!method.lotKinds.includes(lot.kind))
       throw new Refused(`${method.label} is not done on a lot of kind ${lot.kind}.`, {
@@ -79,6 +80,7 @@ export const testLot = defineCommand({
         file: input.file,
       },
       record: {
+        ...atSupplier({ subject }),
         ...test,
         lot: lot.code,
         instrument: instrument ? instrument.tag : null,

@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { line } from '@/lib/commands/inputs'
 import { loadPlanItem } from '@/lib/commands/plan/load-plan-item'
 import type { Transaction } from '@/lib/db/transaction'
+import { lotCalled } from '@/lib/programme/works/shared-lots'
 import { findParameter, findRule } from '@/shared/catalogue/standard-plan'
 import { Refused } from '@/shared/refused'
 import { jointOfKey, SUBJECT_KINDS, type Subject } from '@/shared/reviews/subject'
@@ -31,6 +32,10 @@ export async function knownSubject(
   return name ? { kind, key, name } : { kind, key }
 }
 
+/** A programme with its code, by which lots of other trails are told apart. */
+const codedProgramme = (tx: Transaction, id: string) =>
+  tx.programme.findUniqueOrThrow({ where: { id }, select: { id: true, code: true } })
+
 /** Its name, '' where the key is name enough; undefined when there is none. */
 async function nameOf(
   tx: Transaction,
@@ -57,7 +62,7 @@ async function nameOf(
     case 'nonconformity':
       return (await tx.nonconformity.findFirst({ where: numbered }))?.title
     case 'lot':
-      return (await tx.lot.findFirst({ where: { trailId: programmeId, code: key } })) ? '' : undefined
+      return (await lotCalled(tx, await codedProgramme(tx, programmeId), key)) ? '' : undefined
     case 'log':
       return (await tx.log.findFirst({ where: { trailId: programmeId, code: key } })) ? '' : undefined
     case 'joint':

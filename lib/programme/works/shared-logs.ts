@@ -26,10 +26,12 @@ export const loadLogs = (db: Db, programmeId: string) =>
   })
 export type LogWithSubject = Awaited<ReturnType<typeof loadLogs>>[number]
 
-/** The batches of those logs and of the tests of the programme's lots, without their readings. */
-export const loadBatches = (db: Db, programmeId: string) =>
+/** The batches of those logs and of some tests of lots, without their readings. */
+export const loadBatches = (db: Db, programmeId: string, tests: readonly { readonly id: string }[]) =>
   db.readingBatch.findMany({
-    where: { OR: [{ trailId: programmeId }, { log: speakingFor(programmeId) }] },
+    where: {
+      OR: [{ log: speakingFor(programmeId) }, { lotTestId: { in: tests.map(({ id }) => id) } }],
+    },
     select: { id: true, trailId: true, lotTestId: true, logId: true },
     orderBy: IN_ORDER,
   })

@@ -1,6 +1,8 @@
 import type { PrismaClient } from '@/lib/db/generated/client'
 import type { Transaction } from '@/lib/db/transaction'
 import type { LogWithSubject } from '@/lib/programme/works/shared-logs'
+import type { Lot } from '@/shared/records/lot'
+import { partKey } from '@/shared/records/lot-identity'
 import { logName } from '@/shared/works/log-name'
 
 type Db = PrismaClient | Transaction
@@ -9,8 +11,8 @@ const SELECTED = { id: true, kind: true, data: true, trailId: true } as const
 const IN_ORDER = [{ at: 'asc' as const }, { id: 'asc' as const }]
 
 /**
- * The records that speak for a programme, oldest first: its own; the training of everybody, wherever it was recorded;
- * and what was found of signals on any log that speaks for it, since a signal is answered once.
+ * The records that may speak for a programme, oldest first: its own; the training of everybody and what suppliers did,
+ * wherever it was recorded; and what was found of signals on any log that speaks for it, since a signal is answered once.
  */
 export function loadRecords(db: Db, programmeId: string, logs: readonly LogWithSubject[]) {
   const ofLogs = new Set(
@@ -21,7 +23,7 @@ export function loadRecords(db: Db, programmeId: string, logs: readonly LogWithS
       withdrawnAt: null,
       OR: [
         { trailId: programmeId },
-        { kind: 'training' },
+        { kind: { in: ['training', 'supplier-action'] } },
         { kind: 'signal-answer', trailId: { in: [...ofLogs] } },
       ],
     },
@@ -30,6 +32,15 @@ export function loadRecords(db: Db, programmeId: string, logs: readonly LogWithS
   })
 }
 export type LoadedRecord = Awaited<ReturnType<typeof loadRecords>>[number]
+
+/** Whether a record, as corrected, speaks for a programme: of what suppliers did, what those of its lots did. */
+export const speaksFor = (
+  { kind, trailId, data }: Pick<LoadedRecord, 'kind' | 'trailId'> & { readonly data: unknown },
+  { programmeId, lots }: { readonly programmeId: string; readonly lots: readonly Lot[] },
+): boolean =>
+  kind !== 'supplier-action' ||
+  trailId === programmeId ||
+  lots.some(({ supplier }) => partKey(supplier) === partKey((data as { readonly supplier: string }).supplier))
 
 /**
  * Answers to signals as the programme calls its logs. An answer names its log by its code; recorded in another trail, it

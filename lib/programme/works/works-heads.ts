@@ -4,12 +4,15 @@ import { Prisma } from '@/lib/db/generated/client'
 import { usedOfTheWorks } from '@/lib/programme/works/works-mark'
 import type { WorksHead } from '@/shared/trail/works-head'
 
-/** Where each trail of the works ends that a programme's facts rest on, in the order of kind and code. */
+/**
+ * Where each trail of the works ends that a programme's facts rest on, in the order of kind and code. Lots that another
+ * programme recorded before the works kept them are in that programme's trail, which is no trail of the works.
+ */
 export const worksHeadsOf = (db: PrismaClient | Transaction, programmeId: string): Promise<WorksHead[]> =>
   db.$queryRaw<WorksHead[]>`
     SELECT trail."id" AS "trailId", subject."kind", subject."code", trail."seq", trail."headHash" AS "hash"
     FROM (${usedOfTheWorks(Prisma.sql`SELECT ${programmeId}::uuid`)}) AS used
     JOIN "TrailSubject" AS subject ON subject."id" = used."trailId"
     JOIN "Trail" AS trail ON trail."id" = subject."id"::text
-    WHERE trail."seq" > 0
+    WHERE trail."seq" > 0 AND subject."kind" <> 'programme'
     ORDER BY subject."kind", subject."code"`

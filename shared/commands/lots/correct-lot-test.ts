@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { lotPlace, lotRecordedAt } from '@/shared/commands/lots/lot-place'
 import { correctionRecorded } from '@/shared/commands/correction-recorded'
 import { defineFace } from '@/shared/commands/face'
 import { methodName } from '@/shared/commands/named'
@@ -10,8 +11,8 @@ import { correctedInWords, testFieldsCorrected } from '@/shared/records/correcti
 export const correctLotTest = defineFace({
   label: 'Correct how a lot was tested',
   done: 'Corrected how a lot was tested',
-  may: { scope: 'programme', departments: ['quality'] },
-  record: z.object({ lot: z.string(), method: z.string(), ...correctionRecorded.shape }),
+  may: { scope: 'programme', worksToo: ['supplier'], departments: ['quality'] },
+  record: z.object({ ...lotRecordedAt, lot: z.string(), method: z.string(), ...correctionRecorded.shape }),
   reads: ({ lot, method, before, after, reason }) => {
     const known: TestMethod | undefined = ownMember(TEST_METHODS, method)
     return {
@@ -20,5 +21,5 @@ export const correctLotTest = defineFace({
       words: reason,
     }
   },
-  leads: ({ lot }) => ({ kind: 'lot', lot }),
+  leads: ({ atSupplier, lot }) => lotPlace(atSupplier, lot),
 })

@@ -1,12 +1,14 @@
 import { z } from 'zod'
+import { lotPlace, lotRecordedAt } from '@/shared/commands/lots/lot-place'
 import { defineFace } from '@/shared/commands/face'
 import { fromTo } from '@/shared/commands/named'
 
 export const disposeLot = defineFace({
   label: 'Record the disposition of a lot',
   done: 'Recorded the disposition of a lot',
-  may: { scope: 'programme', departments: ['quality'] },
+  may: { scope: 'programme', worksToo: ['supplier'], departments: ['quality'] },
   record: z.object({
+    ...lotRecordedAt,
     lot: z.string(),
     part: z.string(),
     verdict: z.string(),
@@ -18,5 +20,5 @@ export const disposeLot = defineFace({
     what: before === null ? verdict : fromTo(before, verdict),
     words: reason,
   }),
-  leads: ({ lot }) => ({ kind: 'lot', lot }),
+  leads: ({ atSupplier, lot }) => lotPlace(atSupplier, lot),
 })

@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { lotPlace, lotRecordedAt } from '@/shared/commands/lots/lot-place'
 import { defineFace } from '@/shared/commands/face'
 import { methodName } from '@/shared/commands/named'
 import type { TestMethod } from '@/shared/methods/test-method'
@@ -10,8 +11,9 @@ import { valuesInWords } from '@/shared/records/values-in-words'
 export const testLot = defineFace({
   label: 'Record a test of a lot',
   done: 'Recorded a test of a lot',
-  may: { scope: 'programme', departments: ['quality'] },
+  may: { scope: 'programme', worksToo: ['supplier'], departments: ['quality'] },
   record: z.object({
+    ...lotRecordedAt,
     lot: z.string(),
     method: z.string(),
     testedOn: z.string(),
@@ -33,5 +35,5 @@ export const testLot = defineFace({
         .join(', '),
     }
   },
-  leads: ({ lot }) => ({ kind: 'lot', lot }),
+  leads: ({ atSupplier, lot }) => lotPlace(atSupplier, lot),
 })

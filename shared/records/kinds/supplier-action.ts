@@ -18,4 +18,5 @@ export const supplierAction = recordKind({
     action: textColumn({ label: 'What was changed', maxLength: 300 }),
   },
   cautions: [],
+  keptAt: 'supplier',
 })

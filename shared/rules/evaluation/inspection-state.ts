@@ -49,7 +49,7 @@ export const inspectionState = rule({
       limit: LIMIT_SAYS,
       sources: [SOURCE],
       notes: [
-        `Switching by ${switchingRules(inputs).edition}. A lot counts once its sample has decided; a lot offered again after rejection is to be entered as a new lot only when it was made anew.`,
+        `Switching by ${switchingRules(inputs).edition}. Every lot of the supplier and part counts once its sample has decided, whichever programme it went to; a lot offered again after rejection is to be entered as a new lot only when it was made anew.`,
         ...tablesNote(inputs),
         'The limit numbers that reduced inspection also asks for (MIL-STD-105E table VIII) are not held here: quality confirms them when it allows reduced inspection.',
       ],
@@ -68,12 +68,11 @@ export const inspectionState = rule({
     }
 
     function partOf({ test, lots, next, nextPlan }: Series): Part {
-      const { lot } = lots[lots.length - 1]!
+      const { lot } = lots.findLast(({ own }) => own)!
+      const { quantity } = lots[lots.length - 1]!.lot
       const decided = lots.filter(({ sample }) => sample?.outcome.decided !== undefined)
       const failed = decided.filter(({ sample }) => sample?.outcome.decided === 'rejected').length
-      const coming = nextPlan
-        ? `the next lot of ${lot.quantity}: ${planInWords(nextPlan)}`
-        : 'no lot is taken'
+      const coming = nextPlan ? `the next lot of ${quantity}: ${planInWords(nextPlan)}` : 'no lot is taken'
       return {
         subject: `${lot.supplier}, ${lot.part}, ${testInWords(test)}`,
         about: {
@@ -88,7 +87,7 @@ export const inspectionState = rule({
           reason: next.reason,
           decided: count(decided.length),
           rejected: count(failed),
-          ...(nextPlan && { nextLot: count(lot.quantity, 'pieces'), ...planMeasured(nextPlan) }),
+          ...(nextPlan && { nextLot: count(quantity, 'pieces'), ...planMeasured(nextPlan) }),
         },
         found: `${next.severity} inspection after ${decided.length} ${decided.length === 1 ? 'lot' : 'lots'}, ${failed} rejected. ${next.because} For ${coming}.`,
         remedy:

@@ -44,7 +44,7 @@ export const samplingPlanRisk = rule({
     const limit = `a lot accepted one time in ten holds at most ${formatQuantity(max.value, '%')} nonconforming pieces (${governingName(max)})`
     const planned = allSeries(inputs).flatMap(({ method, lots }) =>
       lots
-        .filter(({ lot, asked }) => asked && isUsable(lot))
+        .filter(({ lot, own, asked }) => own && asked && isUsable(lot))
         .map(({ lot, plan, settings }) => ({
           lot,
           plan,

@@ -49,6 +49,8 @@ const receiveLot: Writes = ({ at, actorId, said }, rows) =>
     receivedOn: said['receivedOn'],
     storage: said['storage'],
     supplierResult: said['supplierResult'],
+    // An earlier version did not ask for it.
+    expiresOn: said['expiresOn'] ?? null,
     disposition: null,
     usedIn: [],
     addedById: actorId,
@@ -69,7 +71,35 @@ const disposeLot: Writes = ({ said }, rows) =>
     },
   )
 
-const traceLot: Writes = ({ said }, rows) => {
+const allocateLot: Writes = ({ at, actorId, said }, rows) =>
+  rows.insert('LotAllocation', {
+    id: said['id'],
+    lotId: said['lotId'],
+    programmeId: said['programmeId'],
+    quantity: said['quantity'],
+    outOfOrder: said['outOfOrder'],
+    allocatedById: actorId,
+    at,
+    returned: 0,
+    returnedById: null,
+    returnedAt: null,
+    returnedWhy: null,
+  })
+
+const returnAllocation: Writes = ({ at, actorId, said }, rows) =>
+  rows.change(
+    'LotAllocation',
+    { id: said['allocation'] },
+    { returned: said['returned'], returnedById: actorId, returnedAt: at, returnedWhy: said['reason'] },
+  )
+
+/** Of a lot of the works a use has a row of its own; a lot that is recorded in the programme names its assemblies itself. */
+const traceLot: Writes = ({ at, actorId, said }, rows) => {
+  if (said['lotId'] !== undefined) {
+    const { id, lotId, assemblies } = said
+    rows.insert('LotUse', { id, lotId, assemblies, addedById: actorId, at })
+    return
+  }
   const lot = { code: said['lot'] }
   const [before, added] = [rows.valueOf('Lot', lot, 'usedIn'), said['assemblies']]
   if (Array.isArray(before) && Array.isArray(added))
@@ -193,6 +223,8 @@ export const RECORD_WRITES = {
   'withdraw-certificate': withdrawEvidence,
   'receive-lot': receiveLot,
   'dispose-lot': disposeLot,
+  'allocate-lot': allocateLot,
+  'return-allocation': returnAllocation,
   'trace-lot': traceLot,
   'test-lot': testLot,
   'withdraw-lot-test': withdrawLotTest,

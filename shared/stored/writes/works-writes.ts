@@ -29,6 +29,12 @@ const openMachine: Writes = ({ at, actorId, said }, rows) =>
 const closeMachine: Writes = ({ trailId, at, actorId, said }, rows) =>
   rows.change('Machine', { id: trailId }, { closedById: actorId, closedAt: at, closedWhy: said['reason'] })
 
+const addSupplier: Writes = ({ at, actorId, said }, rows) =>
+  rows.insert('Supplier', { id: said['id'], code: said['supplier'], addedById: actorId, at, ...OPEN })
+
+const closeSupplier: Writes = ({ trailId, at, actorId, said }, rows) =>
+  rows.change('Supplier', { id: trailId }, { closedById: actorId, closedAt: at, closedWhy: said['reason'] })
+
 const stateLine: Writes = ({ at, actorId, said }, rows) =>
   rows.insert('ProgrammeLine', {
     id: said['id'],
@@ -59,12 +65,14 @@ const carryToWorks: Writes = (entry, rows) => {
     rows.change('Person', { id: personId }, { worksDepartment: department })
 }
 
-/** What is written of lines and machines, and of the lines that programmes state. */
+/** What is written of lines, machines and suppliers, and of the lines that programmes state. */
 export const WORKS_WRITES = {
   'open-line': openLine,
   'close-line': closeLine,
   'open-machine': openMachine,
   'close-machine': closeMachine,
+  'add-supplier': addSupplier,
+  'close-supplier': closeSupplier,
   'state-line': stateLine,
   'leave-line': leaveLine,
   'carry-to-works': carryToWorks,

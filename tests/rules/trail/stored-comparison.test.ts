@@ -36,6 +36,7 @@ const RECEIVED = {
 const STORED = {
   ...RECEIVED,
   storage: { temperatureC: 20, packing: 'sealed' },
+  expiresOn: null,
   disposition: null,
   usedIn: [],
   addedById: 'a-1',

@@ -30,6 +30,7 @@ export function LotTable({ view, lots }: { view: ProgrammeView; lots: readonly L
           cell: ({ supplier, dateCode }) => (dateCode ? `${supplier}, date code ${dateCode}` : supplier),
         },
         { label: 'Quantity', set: 'number', cell: ({ quantity }) => quantity },
+        { label: 'Allocated', set: 'number', cell: ({ atWorks }) => atWorks?.allocated ?? 'all' },
         { label: 'Received', set: 'shrink', cell: ({ receivedOn }) => <Day at={receivedOn} /> },
         { label: 'Tests', cell: ({ tests }) => testsInWords(tests) },
         { label: 'Findings', set: 'shrink', cell: (lot) => <Verdict view={view} lot={lot} /> },

@@ -5,6 +5,8 @@ import {
   lotsAddress,
   samplingAddress,
   storageAddress,
+  storeAddress,
+  suppliersAddress,
   tableAddress,
 } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
@@ -12,9 +14,7 @@ import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { TakeTable } from '@/app/ui/take-table'
 import { ButtonLink } from '@/app/ui/button'
 import { Empty } from '@/app/ui/empty'
-import { refusal } from '@/shared/policy'
 import { LotTable } from './lot-table'
-import { ReceiveForm } from './receive-form'
 import { SeriesOfLots } from './series-of-lots'
 
 export const generateMetadata = programmeTitle(({ code }) => `Lots, ${code}`)
@@ -36,11 +36,11 @@ export default programmePage(async ({ visit, code }) => {
       ]}
     >
       {(view) => {
-        const may = !refusal('receive-lot', view.actor)
         return (
           <>
             <p className="form-actions">
-              {may && <ButtonLink href="#receive">Receive a lot</ButtonLink>}
+              <ButtonLink href={storeAddress()}>Allocate a lot from the store</ButtonLink>
+              <ButtonLink href={suppliersAddress()}>Receive a lot at its supplier</ButtonLink>
               <ButtonLink href={samplingAddress(code)}>Plan a sample</ButtonLink>
               <ButtonLink href={storageAddress(code)}>Storage clock</ButtonLink>
               <ButtonLink href={ageingAddress(code)}>Ageing equivalence</ButtonLink>
@@ -54,11 +54,11 @@ export default programmePage(async ({ visit, code }) => {
               </>
             ) : (
               <Empty title="No lots yet">
-                Every delivery of laminate, boards, coupons, components and consumables is a lot.
+                Every delivery of laminate, boards, coupons, components and consumables is a lot, received at
+                its supplier and allocated from the store of the works.
               </Empty>
             )}
             <SeriesOfLots view={view} />
-            {may && <ReceiveForm view={view} />}
           </>
         )
       }}

@@ -1,5 +1,6 @@
 import { findingAddress, lotAddress } from '@/app/addresses'
 import { InspectionTrack } from '@/app/drawing/inspection-track'
+import { lotsInSeries } from '@/app/lots/lots-in-series'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
@@ -16,7 +17,7 @@ export function SeriesOfLots({ view }: { view: ProgrammeView }) {
     <Section
       id="series"
       heading="State of inspection"
-      lead={`By supplier, part and test; switching by ${series[0]!.edition}.`}
+      lead={`By supplier, part and test, over all lots of the works; switching by ${series[0]!.edition}.`}
       aside={<a href={findingAddress(view.code, 'inspection-state')}>The finding</a>}
     >
       <RuledTable
@@ -30,7 +31,7 @@ export function SeriesOfLots({ view }: { view: ProgrammeView }) {
           { label: 'Test', cell: ({ label }) => label },
           { label: 'Next lot', set: 'shrink', cell: ({ next }) => <strong>{next.severity}</strong> },
           { label: 'Why', cell: ({ next }) => next.because },
-          { label: 'Lots so far', cell: (one) => lotsInWords(one) },
+          { label: 'Lots so far', cell: lotsInSeries },
           { label: 'Plan of the next', cell: ({ nextPlanMessage }) => nextPlanMessage },
         ]}
       />
@@ -61,12 +62,12 @@ function History({ code, series }: { code: string; series: InspectionSeries }) {
         next={next.severity}
       />
       <ul className="what-rests" aria-label="What changed the inspection">
-        {shown.flatMap(({ lot, switched }) =>
+        {shown.flatMap(({ lot, elsewhere, switched }) =>
           switched
             ? [
                 <li key={lot}>
-                  After <a href={lotAddress(code, lot)}>{lot}</a>: {switched.to}. {switched.because}{' '}
-                  {switched.by.length > 1 && `These were ${switched.by.join(', ')}.`}
+                  After {elsewhere ? lot : <a href={lotAddress(code, lot)}>{lot}</a>}: {switched.to}.{' '}
+                  {switched.because} {switched.by.length > 1 && `These were ${switched.by.join(', ')}.`}
                 </li>,
               ]
             : [],
@@ -74,17 +75,4 @@ function History({ code, series }: { code: string; series: InspectionSeries }) {
       </ul>
     </div>
   )
-}
-
-function lotsInWords({ steps }: InspectionSeries): string {
-  const decided = steps.filter(({ outcome }) => outcome !== undefined)
-  const rejected = decided.filter(({ outcome }) => outcome === 'rejected').length
-  const open = steps.length - decided.length
-  return [
-    `${decided.length} decided`,
-    rejected > 0 ? `${rejected} rejected by its sample` : '',
-    open > 0 ? `${open} not decided` : '',
-  ]
-    .filter(Boolean)
-    .join(', ')
 }

@@ -7,6 +7,7 @@ import {
   parameterAddress,
   recordKindAddress,
   routeCardAddress,
+  storeAddress,
 } from '@/app/addresses'
 import type { RecordPart } from '@/shared/rules/record-source'
 import type { Readable } from '@/shared/rules/rule'
@@ -29,6 +30,8 @@ function placeOfRecords(code: string, part: RecordPart): string {
   switch (part.is) {
     case 'lots':
       return lotsAddress(code)
+    case 'deliveries':
+      return storeAddress()
     case 'inspections':
       return inspectionsAddress(code)
     case 'instruments':

@@ -23,6 +23,8 @@ export function RecordsRead({ view, part }: { view: ProgrammeView; part: RecordP
           {(lot) => <LotRead code={code} lot={lot} />}
         </Newest>
       )
+    case 'deliveries':
+      return <>{counted(records.deliveries.length, 'lot')}</>
     case 'logs':
       return <LogsRead code={code} logs={records.logs.get(part.of) ?? []} />
     case 'all logs':

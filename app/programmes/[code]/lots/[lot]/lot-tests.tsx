@@ -6,16 +6,18 @@ import { Notice } from '@/app/ui/notice'
 import { CellValue, ValueTable } from '@/app/ui/parameter-value'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import type { Correction } from '@/shared/records/correction'
+import { CorrectionsShown } from '@/app/corrections/corrections-shown'
+import { testFieldsCorrected, type Correction } from '@/shared/records/correction'
 import type { Lot, LotTest } from '@/shared/records/lot'
 import type { TestMethod } from '@/shared/methods/test-method'
 import { TEST_METHODS, type TestMethodKey } from '@/shared/methods/test-methods'
 import { samplingSpecified } from '@/shared/sampling/sampling-of-lot'
 import { whyNotCounted } from '@/shared/lot-tests/counted-tests'
-import { CorrectTest } from './correct-test'
+import { CorrectTest } from '@/app/lots/correct-test'
+import type { LotAt } from '@/app/lots/lot-at'
+import { WithdrawTest } from '@/app/lots/withdraw-test'
 import { InstrumentThen } from './instrument-then'
 import { TestPictures } from './test-pictures'
-import { WithdrawTest } from './withdraw-test'
 import { ownMember } from '@/shared/own-member'
 
 const SHOWN = 200
@@ -23,17 +25,26 @@ const SHOWN = 200
 interface LotTestsProps {
   view: ProgrammeView
   lot: Lot
+  /** Where its tests are recorded, if that is in the programme. */
+  at: LotAt | undefined
   /** By the test's id. */
   corrections: ReadonlyMap<string, readonly Correction[]>
 }
 
 /** Every test of the lot, with its conditions, its readings drawn and as a table. */
-export function LotTests({ view, lot, corrections }: LotTestsProps) {
+export function LotTests({ view, lot, at, corrections }: LotTestsProps) {
   return (
     <Section heading="Tests">
       {lot.tests.length === 0 && <Empty title="Not tested yet" />}
       {lot.tests.map((test) => (
-        <Test key={test.id} view={view} lot={lot} test={test} corrections={corrections.get(test.id) ?? []} />
+        <Test
+          key={test.id}
+          view={view}
+          lot={lot}
+          at={at}
+          test={test}
+          corrections={corrections.get(test.id) ?? []}
+        />
       ))}
     </Section>
   )
@@ -42,11 +53,12 @@ export function LotTests({ view, lot, corrections }: LotTestsProps) {
 interface TestProps {
   view: ProgrammeView
   lot: Lot
+  at: LotAt | undefined
   test: LotTest
   corrections: readonly Correction[]
 }
 
-function Test({ view, lot, test, corrections }: TestProps) {
+function Test({ view, lot, at, test, corrections }: TestProps) {
   const method: (TestMethod & { key: TestMethodKey }) | undefined = ownMember(TEST_METHODS, test.method)
   if (!method) return null
   const { count, columns } = test.readings
@@ -83,14 +95,24 @@ function Test({ view, lot, test, corrections }: TestProps) {
           take={tableAddress(view.code, 'test-readings', test.id)}
         />
       </Disclosure>
-      <CorrectTest view={view} test={test} method={method} corrections={corrections} />
-      <WithdrawTest view={view} test={test} />
+      {at ? (
+        <>
+          <CorrectTest at={at} test={test} method={method} corrections={corrections} />
+          <WithdrawTest at={at} test={test} />
+        </>
+      ) : (
+        <CorrectionsShown
+          of={`the test of ${test.testedOn}`}
+          corrections={corrections}
+          fieldsOf={(before, after) => testFieldsCorrected(method, before, after)}
+        />
+      )}
     </article>
   )
 }
 
 /** Why the test's result does not count, when it does not. */
-function NotCounted({ view, lot, test }: Omit<TestProps, 'corrections'>) {
+function NotCounted({ view, lot, test }: Omit<TestProps, 'at' | 'corrections'>) {
   const inputs = samplingSpecified(view.state.facts)
   const because = inputs && whyNotCounted(lot, test, inputs)
   return because ? (

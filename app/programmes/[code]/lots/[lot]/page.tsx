@@ -9,11 +9,13 @@ import { Day } from '@/app/ui/date'
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import { correctionsOf } from '@/lib/queries/corrections'
 import { partsOfLot, verdictOfLot } from '../lot-parts'
-import { CorrectLot } from './correct-lot'
-import { Disposition } from './disposition'
+import { CorrectLot } from '@/app/lots/correct-lot'
+import { Disposition } from '@/app/lots/disposition'
+import { NewTest } from '@/app/lots/new-test'
+import { lotInProgramme } from './lot-in-programme'
+import { AtTheWorks } from './at-the-works'
 import { LotFindings } from './lot-findings'
 import { LotTests } from './lot-tests'
-import { NewTest } from './new-test'
 import { PlatingCapabilityDrawn } from './plating-capability-drawn'
 import { Sampling } from './sampling'
 import { SupplierBeside } from './supplier-beside'
@@ -51,21 +53,25 @@ export default programmePage<{ lot: string }>(
           { label: 'Disposition', value: dispositionInWords(lot) },
         ]}
       >
-        {(view) => (
-          <>
-            <WhatStands view={view} lot={lot} parts={parts} />
-            <Sampling view={view} lot={lot} />
-            <LotFindings view={view} parts={parts} />
-            <SupplierBeside lot={lot} parts={parts} />
-            <LotTests view={view} lot={lot} corrections={corrections} />
-            <PlatingCapabilityDrawn view={view} lot={lot} />
-            <NewTest view={view} lot={lot} given={given} />
-            <Disposition view={view} lot={lot} />
-            <Traced view={view} lot={lot} />
-            <CorrectLot view={view} lot={lot} corrections={corrections.get(lot.id) ?? []} />
-            <NonconformitiesFrom view={view} source={{ kind: 'lot', key: lot.code }} />
-          </>
-        )}
+        {(view) => {
+          const at = lotInProgramme(view, lot)
+          return (
+            <>
+              {lot.atWorks && <AtTheWorks lot={lot} at={lot.atWorks} />}
+              <WhatStands view={view} lot={lot} parts={parts} />
+              <Sampling view={view} lot={lot} />
+              <LotFindings view={view} parts={parts} />
+              <SupplierBeside lot={lot} parts={parts} />
+              <LotTests view={view} lot={lot} at={at} corrections={corrections} />
+              <PlatingCapabilityDrawn view={view} lot={lot} />
+              {at && <NewTest at={at} lot={lot} given={given} />}
+              {at && <Disposition at={at} lot={lot} />}
+              <Traced view={view} lot={lot} />
+              {at && <CorrectLot at={at} lot={lot} corrections={corrections.get(lot.id) ?? []} />}
+              <NonconformitiesFrom view={view} source={{ kind: 'lot', key: lot.code }} />
+            </>
+          )
+        }}
       </ProgrammeSheet>
     )
   },

@@ -1,4 +1,4 @@
-import { findingAddress } from '@/app/addresses'
+import { findingAddress, worksLotAddress } from '@/app/addresses'
 import { Notice } from '@/app/ui/notice'
 import { refusal } from '@/shared/policy'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
@@ -33,7 +33,7 @@ export function WhatStands({
               ? 'Quality decides what becomes of it.'
               : 'Decide what becomes of it: '}
             {!refusal('dispose-lot', view.actor) && (
-              <a href="#disposition">reject it, or allow it under concession with a reason</a>
+              <a href={dispositionOf(lot)}>reject it, or allow it under concession with a reason</a>
             )}
           </p>
         </Notice>
@@ -52,12 +52,16 @@ export function WhatStands({
   if (open.length === 0) {
     return (
       <Notice kind="info" title="Nothing stands against this lot">
-        <a href="#disposition">Quality can dispose of it</a>
+        <a href={dispositionOf(lot)}>Quality can dispose of it</a>
       </Notice>
     )
   }
   return <NotShownYet view={view} open={open} />
 }
+
+/** Where it is decided what becomes of the lot: at the works, or further down. */
+const dispositionOf = ({ atWorks }: Lot): string =>
+  `${atWorks ? worksLotAddress(atWorks.supplier, atWorks.lot) : ''}#disposition`
 
 const NotShownYet = ({ view, open }: { view: ProgrammeView; open: readonly LotPart[] }) => (
   <Notice kind="warning" title="Not shown yet">

@@ -6,8 +6,9 @@ import type { ProgrammeView } from '@/lib/queries/programme-reader'
 
 const mayTest: Rights<{ code: string; lot: string }, ProgrammeView> = async (person, params) => {
   const may = await mayInProgramme('test-lot')(person, params)
-  return 'right' in may && !may.right.state.facts.records.lots.some(({ code }) => code === params.lot)
-    ? { status: 404, message: 'There is no such lot in this programme.' }
+  return 'right' in may &&
+    !may.right.state.facts.records.lots.some(({ code, atWorks }) => code === params.lot && !atWorks)
+    ? { status: 404, message: 'This programme recorded no such lot.' }
     : may
 }
 

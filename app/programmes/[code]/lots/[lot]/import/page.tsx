@@ -14,7 +14,8 @@ import { readImport } from '@/lib/queries/read-import'
 import { lotTarget, targetFields } from '@/lib/readings/import-target'
 import { refusal } from '@/shared/policy'
 import { testLot } from '../actions'
-import { TestFacts } from '../test-facts'
+import { TestFacts } from '@/app/lots/test-facts'
+import { lotInProgramme } from '../lot-in-programme'
 
 export const generateMetadata = programmeTitle<{ lot: string }>(
   ({ code, lot }) => `Test of lot ${lot}, ${code}`,
@@ -24,7 +25,8 @@ export const generateMetadata = programmeTitle<{ lot: string }>(
 export default programmePage<{ lot: string }>(
   async ({ visit, code, params: { lot: key }, searchParams: given }) => {
     const lot = visit.view.state.facts.records.lots.find((entry) => entry.code === addressPart(key))
-    if (!lot) notFound()
+    const at = lot && lotInProgramme(visit.view, lot)
+    if (!at) notFound()
     const [file, method] = [given['file'] ?? '', given['method'] ?? '']
     if (refusal('test-lot', visit.view.actor)) forbidden()
     const target = lotTarget(lot.code, method)
@@ -49,7 +51,7 @@ export default programmePage<{ lot: string }>(
         title={`Test of lot ${lot.code}`}
         supplement="All readings of the file, or none"
       >
-        {(view) => (
+        {() => (
           <>
             <ImportSheet
               found={found}
@@ -60,7 +62,7 @@ export default programmePage<{ lot: string }>(
               label="Record the test"
             >
               <Section heading={`The test: ${target.method.label.toLowerCase()}`}>
-                <TestFacts view={view} lot={lot} method={target.method} given={given} />
+                <TestFacts at={at} lot={lot} method={target.method} given={given} />
               </Section>
             </ImportSheet>
             <p>

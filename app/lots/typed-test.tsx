@@ -2,18 +2,17 @@ import { randomUUID } from 'node:crypto'
 import { CommandForm } from '@/app/forms/command-form'
 import { TableEditor } from '@/app/forms/table-editor'
 import { SubmitButton } from '@/app/ui/submit-button'
-import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { Lot } from '@/shared/records/lot'
 import type { TestMethod } from '@/shared/methods/test-method'
-import { testLot } from './actions'
 import { TestFacts } from './test-facts'
+import type { LotAt } from './lot-at'
 
 /** Enough to type a usual sample without scripts. */
 const BLANK_ROWS = Array.from({ length: 11 }, () => ({}))
 const MAX_TYPED = 500
 
 interface TypedTestProps {
-  view: ProgrammeView
+  at: LotAt
   lot: Lot
   method: TestMethod
   /** What the address asks for. */
@@ -21,16 +20,16 @@ interface TypedTestProps {
 }
 
 /** A test whose readings are typed in, or pasted from a spreadsheet. */
-export function TypedTest({ view, lot, method, given }: TypedTestProps) {
+export function TypedTest({ at, lot, method, given }: TypedTestProps) {
   return (
     <CommandForm
-      action={testLot}
+      action={at.testLot}
       formKey={randomUUID()}
-      hidden={{ programme: view.code, lot: lot.code, method: method.key }}
+      hidden={{ ...at.names, lot: lot.code, method: method.key }}
       label="Record the test"
       className="form-stack"
     >
-      <TestFacts view={view} lot={lot} method={method} given={given} />
+      <TestFacts at={at} lot={lot} method={method} given={given} />
       <TableEditor
         name="readings"
         caption={`Readings of ${method.label}`}

@@ -4,14 +4,14 @@ import { CorrectionsShown } from '@/app/corrections/corrections-shown'
 import { ColumnField } from '@/app/forms/column-field'
 import { LinesBox } from '@/app/forms/fields'
 import { Section } from '@/app/ui/section'
-import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { refusal } from '@/shared/policy'
 import { LOT_COLUMNS } from '@/shared/records/correctable-columns'
 import { lotFieldsCorrected, type Correction } from '@/shared/records/correction'
 import type { Lot } from '@/shared/records/lot'
+import type { LotAt } from './lot-at'
 
 interface CorrectLotProps {
-  view: ProgrammeView
+  at: LotAt
   lot: Lot
   corrections: readonly Correction[]
 }
@@ -19,8 +19,8 @@ interface CorrectLotProps {
 const { supplierResult, ...CELLS } = LOT_COLUMNS
 
 /** What was noted of the lot and has been set right, and the form to do so. */
-export function CorrectLot({ view, lot, corrections }: CorrectLotProps) {
-  const may = !refusal('correct-lot', view.actor)
+export function CorrectLot({ at, lot, corrections }: CorrectLotProps) {
+  const may = !refusal('correct-lot', at.actor)
   if (!may && corrections.length === 0) return null
   const stands: Readonly<Record<string, unknown>> = { ...lot, ...lot.storage }
   return (
@@ -34,7 +34,7 @@ export function CorrectLot({ view, lot, corrections }: CorrectLotProps) {
           action={correctLot}
           label="Correct this lot"
           seen={corrections.length}
-          hidden={{ programme: view.code, lot: lot.code }}
+          hidden={{ ...at.names, lot: lot.code }}
         >
           <div className="form-row">
             {Object.entries(CELLS).map(([name, column]) => (

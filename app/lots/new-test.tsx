@@ -1,27 +1,26 @@
-import { lotAddress } from '@/app/addresses'
 import { CsvUpload } from '@/app/imports/csv-upload'
 import { Button } from '@/app/ui/button'
 import { Caution } from '@/app/ui/caution'
 import { ChoiceField } from '@/app/ui/field'
 import { Section } from '@/app/ui/section'
-import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { refusal } from '@/shared/policy'
 import type { Lot } from '@/shared/records/lot'
 import type { TestMethod } from '@/shared/methods/test-method'
 import { TEST_METHODS } from '@/shared/methods/test-methods'
 import { TypedTest } from './typed-test'
+import type { LotAt } from './lot-at'
 
 interface NewTestProps {
-  view: ProgrammeView
+  at: LotAt
   lot: Lot
   given: Readonly<Record<string, string | undefined>>
 }
 
 /** Recording a test: first how, then its readings from a file or typed in. */
-export function NewTest({ view, lot, given }: NewTestProps) {
+export function NewTest({ at, lot, given }: NewTestProps) {
   const { method: chosen, by = 'file', refused } = given
-  if (refusal('test-lot', view.actor)) return null
-  const address = lotAddress(view.code, lot.code)
+  if (refusal('test-lot', at.actor)) return null
+  const { address } = at
   const methods: TestMethod[] = Object.values(TEST_METHODS).filter((method: TestMethod) =>
     method.lotKinds.includes(lot.kind),
   )
@@ -60,7 +59,7 @@ export function NewTest({ view, lot, given }: NewTestProps) {
             </Caution>
           )}
           {by === 'hand' ? (
-            <TypedTest view={view} lot={lot} method={method} given={given} />
+            <TypedTest at={at} lot={lot} method={method} given={given} />
           ) : (
             <CsvUpload
               action={`${address}/file?${new URLSearchParams({ method: method.key })}`}

@@ -2,14 +2,14 @@ import { Fragment } from 'react'
 import { ColumnField } from '@/app/forms/column-field'
 import { cellFrom } from '@/app/forms/column-value'
 import { ChoiceBox, TextBox } from '@/app/forms/fields'
-import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { works } from '@/lib/settings/works'
 import type { TestMethod } from '@/shared/methods/test-method'
 import type { Lot } from '@/shared/records/lot'
-import { conditionsToStartFrom, type SpecifiedStart } from '@/shared/lot-tests/conditions-to-start-from'
+import type { SpecifiedStart } from '@/shared/lot-tests/conditions-to-start-from'
+import type { LotAt } from './lot-at'
 
 interface TestFactsProps {
-  view: ProgrammeView
+  at: LotAt
   lot: Lot
   method: TestMethod
   /** What was typed before, by the name of its field. */
@@ -17,8 +17,8 @@ interface TestFactsProps {
 }
 
 /** When, by whom, with what and under which conditions a lot was tested. */
-export function TestFacts({ view, lot, method, given }: TestFactsProps) {
-  const starts = conditionsToStartFrom(view.state.facts, lot, method)
+export function TestFacts({ at, lot, method, given }: TestFactsProps) {
+  const starts = at.starts(lot, method)
   const start = starts[Number(given['start'] ?? 0)] ?? starts[0]
   const { notation } = works()
   return (
@@ -29,16 +29,16 @@ export function TestFacts({ view, lot, method, given }: TestFactsProps) {
           name="testedOn"
           type="date"
           label="Tested on"
-          defaultValue={given['testedOn'] ?? view.state.facts.today}
+          defaultValue={given['testedOn'] ?? at.today}
           required
         />
         <TextBox
           name="testedBy"
           label="Tested by"
-          defaultValue={given['testedBy'] ?? view.actor.name}
+          defaultValue={given['testedBy'] ?? at.actor.name}
           required
         />
-        <InstrumentBox view={view} chosen={given['instrument'] ?? ''} />
+        <InstrumentBox at={at} chosen={given['instrument'] ?? ''} />
         {Object.entries(method.conditions).map(([name, column]) => (
           <ColumnField
             key={name}
@@ -68,13 +68,13 @@ function StartsToChoose({ starts, chosen, given }: StartsToChooseProps) {
   const asked = Object.entries(given).filter((entry): entry is [string, string] => entry[1] !== undefined)
   return (
     <p className="field-hint">
-      The programme states {starts.length} conditions for this test; the boxes start with: {chosen.message}
+      {starts.length} conditions are stated for this test; the boxes start with: {chosen.message}
       {chosen.tried ? ' (tested already)' : ''}.{' '}
-      {starts.map((other, at) =>
+      {starts.map((other, position) =>
         other === chosen ? null : (
           <Fragment key={other.message}>
             <a
-              href={`?${new URLSearchParams([...asked.filter(([name]) => name !== 'start'), ['start', String(at)]])}`}
+              href={`?${new URLSearchParams([...asked.filter(([name]) => name !== 'start'), ['start', String(position)]])}`}
             >
               Start with: {other.message}
             </a>
@@ -87,7 +87,7 @@ function StartsToChoose({ starts, chosen, given }: StartsToChooseProps) {
 }
 
 /** With which instrument of the register it was tested. */
-export const InstrumentBox = ({ view, chosen }: { view: ProgrammeView; chosen: string }) => (
+export const InstrumentBox = ({ at, chosen }: { at: LotAt; chosen: string }) => (
   <ChoiceBox
     name="instrument"
     label="Instrument"
@@ -95,7 +95,7 @@ export const InstrumentBox = ({ view, chosen }: { view: ProgrammeView; chosen: s
     defaultValue={chosen}
     choices={[
       { value: '', text: 'none named' },
-      ...view.state.facts.records.instruments.map(({ id, tag, measures, dueOn, outOfUse }) => ({
+      ...at.instruments.map(({ id, tag, measures, dueOn, outOfUse }) => ({
         value: id,
         text: `${tag}: ${measures}${outOfUse ? ', out of use' : `, calibrated until ${dueOn}`}`,
       })),

@@ -2,23 +2,23 @@ import { correctLotTest } from '@/app/corrections/actions'
 import { CorrectionForm } from '@/app/corrections/correction-form'
 import { CorrectionsShown } from '@/app/corrections/corrections-shown'
 import { ColumnField } from '@/app/forms/column-field'
-import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { TestMethod } from '@/shared/methods/test-method'
 import { refusal } from '@/shared/policy'
 import { LOT_TEST_COLUMNS } from '@/shared/records/correctable-columns'
 import { testFieldsCorrected, type Correction } from '@/shared/records/correction'
 import type { LotTest } from '@/shared/records/lot'
 import { InstrumentBox } from './test-facts'
+import type { LotAt } from './lot-at'
 
 interface CorrectTestProps {
-  view: ProgrammeView
+  at: LotAt
   test: LotTest
   method: TestMethod
   corrections: readonly Correction[]
 }
 
 /** What was corrected of a test, and the form to do so. Its readings stay: with wrong ones it is withdrawn. */
-export function CorrectTest({ view, test, method, corrections }: CorrectTestProps) {
+export function CorrectTest({ at, test, method, corrections }: CorrectTestProps) {
   const stands: Readonly<Record<string, unknown>> = { ...test }
   return (
     <>
@@ -27,18 +27,18 @@ export function CorrectTest({ view, test, method, corrections }: CorrectTestProp
         corrections={corrections}
         fieldsOf={(before, after) => testFieldsCorrected(method, before, after)}
       />
-      {!refusal('correct-lot-test', view.actor) && (
+      {!refusal('correct-lot-test', at.actor) && (
         <CorrectionForm
           action={correctLotTest}
           label="Correct this test"
           seen={corrections.length}
-          hidden={{ programme: view.code, test: test.id, method: method.key }}
+          hidden={{ ...at.names, test: test.id, method: method.key }}
         >
           <div className="form-row">
             {Object.entries(LOT_TEST_COLUMNS).map(([name, column]) => (
               <ColumnField key={name} name={`values.${name}`} column={column} value={stands[name]} />
             ))}
-            <InstrumentBox view={view} chosen={test.instrumentId ?? ''} />
+            <InstrumentBox at={at} chosen={test.instrumentId ?? ''} />
             {Object.entries(method.conditions).map(([name, column]) => (
               <ColumnField
                 key={name}

@@ -3,20 +3,20 @@ import { CommandForm } from '@/app/forms/command-form'
 import { TextBox } from '@/app/forms/fields'
 import { Disclosure } from '@/app/ui/disclosure'
 import { SubmitButton } from '@/app/ui/submit-button'
-import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { refusal } from '@/shared/policy'
 import type { LotTest } from '@/shared/records/lot'
 import { withdrawLotTest } from '@/app/forms/command-actions'
+import type { LotAt } from './lot-at'
 
 /** Takes a test back, with the reason; the trail keeps it. */
-export function WithdrawTest({ view, test }: { view: ProgrammeView; test: LotTest }) {
-  if (refusal('withdraw-lot-test', view.actor)) return null
+export function WithdrawTest({ at, test }: { at: LotAt; test: LotTest }) {
+  if (refusal('withdraw-lot-test', at.actor)) return null
   return (
     <Disclosure summary="Withdraw this test" printed={false}>
       <CommandForm
         action={withdrawLotTest}
         formKey={randomUUID()}
-        hidden={{ programme: view.code, test: test.id }}
+        hidden={{ ...at.names, test: test.id }}
         label="Withdraw this test"
         className="form-narrow"
       >

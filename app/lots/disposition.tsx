@@ -4,14 +4,14 @@ import { CommandForm } from '@/app/forms/command-form'
 import { LinesBox, PickBox } from '@/app/forms/fields'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
-import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { refusal } from '@/shared/policy'
 import { DISPOSITIONS, type Lot } from '@/shared/records/lot'
 import { disposeLot } from '@/app/forms/command-actions'
+import type { LotAt } from './lot-at'
 
 /** What quality decided about the lot, and the form to decide. */
-export function Disposition({ view, lot }: { view: ProgrammeView; lot: Lot }) {
-  const refused = refusal('dispose-lot', view.actor)
+export function Disposition({ at, lot }: { at: LotAt; lot: Lot }) {
+  const refused = refusal('dispose-lot', at.actor)
   return (
     <Section id="disposition" heading="Disposition">
       {lot.disposition && (
@@ -25,7 +25,7 @@ export function Disposition({ view, lot }: { view: ProgrammeView; lot: Lot }) {
         <CommandForm
           action={disposeLot}
           formKey={randomUUID()}
-          hidden={{ programme: view.code, lot: lot.code }}
+          hidden={{ ...at.names, lot: lot.code }}
           label="Disposition of the lot"
           className="form-narrow"
         >

@@ -1,0 +1,5 @@
+import { NotOpenUnless } from '@/app/frame/not-open'
+
+export default function Forbidden() {
+  return <NotOpenUnless command="test-lot" />
+}

@@ -1,0 +1,5 @@
+import { NoSuchFile } from '@/app/imports/no-such-file'
+
+export default function NotFound() {
+  return <NoSuchFile sendFrom="lot" />
+}
