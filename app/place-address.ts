@@ -68,6 +68,8 @@ export function placeAddress(code: string, place: Place): string {
       return place.log === undefined
         ? withPart(to.machineAddress(place.machine), place.part)
         : withPart(to.machineLogAddress(place.machine, place.log), place.part)
+    case 'part':
+      return withPart(to.partAddress(place.part), place.section)
     case 'instruments':
       return to.instrumentsAddress()
     case 'desk':

@@ -31,5 +31,6 @@ export type Place =
       readonly log?: string
       readonly part?: 'signals' | 'tokens'
     }
+  | { readonly kind: 'part'; readonly part: string; readonly section?: 'approval' | 'drawings' }
   | { readonly kind: 'instruments' | 'desk' | 'desk settings' | 'works' }
   | { readonly kind: 'person'; readonly personId: string }

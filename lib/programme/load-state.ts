@@ -10,6 +10,7 @@ import {
   lotOf,
   type Named,
 } from '@/lib/programme/rows'
+import { loadListedParts } from '@/lib/programme/works/listed-parts'
 import { logFor } from '@/lib/programme/works/readings-of-logs'
 import { loadBatches, loadLogs } from '@/lib/programme/works/shared-logs'
 import { loadRecords, recordsHere } from '@/lib/programme/works/shared-records'
@@ -65,6 +66,7 @@ export async function loadState(
     db.instrument.findMany({ orderBy: { tag: 'asc' } }),
     loadRecords(db, programmeId, logs),
   ])
+  const parts = await loadListedParts(db, revisions)
   const records = recordsHere(loadedRecords, logs, programme)
   const corrections = await loadCorrections(
     db,
@@ -140,6 +142,7 @@ export async function loadState(
           certificate,
           outOfUse,
         })),
+        parts,
         byKind,
       },
       today,

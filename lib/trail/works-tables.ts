@@ -4,4 +4,5 @@ import type { WorksKind } from '@/shared/works/works-kind'
 export const WORKS_TABLES: Readonly<Partial<Record<WorksKind, string>>> = {
   line: 'Line',
   machine: 'Machine',
+  part: 'Part',
 }

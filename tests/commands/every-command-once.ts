@@ -5,7 +5,8 @@ import { installedStore } from '@/lib/evidence/installed-store'
 import { registerFile } from '@/lib/evidence/register-file'
 import type { InputOf } from '@/lib/commands/all-commands'
 import { COMMAND_NAMES, faceOf, type CommandName } from '@/shared/commands/all-faces'
-import { VALID_INPUT } from '@/tests/commands/valid-inputs'
+import { partDigest } from '@/shared/works/part-content'
+import { PART_VALUES, VALID_INPUT } from '@/tests/commands/valid-inputs'
 import { openWorld, type Role, type World } from '@/tests/commands/world'
 
 const MEMBERS: readonly Role[] = ['lead', 'design', 'production', 'quality']
@@ -41,7 +42,10 @@ export async function somethingOfTheWorks(world: World): Promise<{ id: string; l
   const { machine } = readings
   await world.must('production', 'add-readings', {
     ...readings,
-    file: await storeFile(world, 'production', `at,bathC ${randomUUID()}`, machine),
+    file: await storeFile(world, 'production', `at,bathC ${randomUUID()}`, {
+      kind: 'machine',
+      code: machine,
+    }),
   })
   const token = await VALID_INPUT['create-machine-token'](world, 'production')
   const { result } = await world.must('production', 'create-machine-token', { ...token, machine })
@@ -56,6 +60,27 @@ export async function somethingOfTheWorks(world: World): Promise<{ id: string; l
   })
   await world.must('production', 'close-line', { line: found.line.code, reason })
   return found
+}
+
+/** A part with everything that a part's trail tells of, withdrawn in the end. */
+export async function somePartOfTheWorks(world: World): Promise<{ id: string }> {
+  const { part, ...drawing } = await VALID_INPUT['attach-drawing'](world, 'design')
+  const attached = await world.must('design', 'attach-drawing', {
+    ...drawing,
+    part,
+    sha256: await storeFile(world, 'design', `A drawing ${randomUUID()}`, { kind: 'part', code: part }),
+  })
+  await world.must('design', 'withdraw-drawing', { part, evidence: String(attached.result.evidence), reason })
+  await world.must('quality', 'approve-part', { part, digest: partDigest(part, PART_VALUES) })
+  for (const leadMm of [0.65, 0.7])
+    await world.must('design', 'revise-part', {
+      part,
+      values: { ...PART_VALUES, leadMm },
+      seen: leadMm === 0.65 ? 1 : 2,
+      reason,
+    })
+  await world.must('quality', 'withdraw-part', { part, reason })
+  return database().part.findUniqueOrThrow({ where: { code: part }, select: { id: true } })
 }
 
 async function byWhoMay(world: World, command: CommandName): Promise<void> {
@@ -95,17 +120,15 @@ async function acceptLessons(world: World): Promise<void> {
   }
 }
 
-/** A file in the store and its register, sent by somebody for the programme or for a machine; answers its hash. */
+/** A file in the store and its register, sent by somebody for the programme or for something of the works; answers its hash. */
 async function storeFile(
   world: World,
   who: keyof World['person'],
   text: string,
-  machine?: string,
+  subject = { kind: 'programme', code: world.code },
 ): Promise<string> {
   const content = await (await installedStore()).put(Readable.from([Buffer.from(text)]))
-  const kind_code =
-    machine === undefined ? { kind: 'programme', code: world.code } : { kind: 'machine', code: machine }
-  const { id } = await database().trailSubject.findUniqueOrThrow({ where: { kind_code } })
+  const { id } = await database().trailSubject.findUniqueOrThrow({ where: { kind_code: subject } })
   await registerFile(content, { personId: world.person[who], trailId: id })
   return content.sha256
 }

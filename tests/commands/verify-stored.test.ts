@@ -14,6 +14,7 @@ import { Attacker } from '@/tests/commands/attacker'
 import {
   everyCommandOnce,
   PROGRAMME_COMMANDS,
+  somePartOfTheWorks,
   somethingOfTheWorks,
 } from '@/tests/commands/every-command-once'
 import type { World } from '@/tests/commands/world'
@@ -31,7 +32,16 @@ beforeAll(async () => {
   id = (await db.client.programme.findUniqueOrThrow({ where: { code: world.code } })).id
   const machine = await somethingOfTheWorks(world)
   // The bare tables of the works, and what only a machine holds, are attacked in the trail that tells of them.
-  trails = { Machine: machine.id, Log: machine.id, MachineToken: machine.id, Line: machine.lineId }
+  const part = await somePartOfTheWorks(world)
+  trails = {
+    Machine: machine.id,
+    Log: machine.id,
+    MachineToken: machine.id,
+    Line: machine.lineId,
+    Part: part.id,
+    PartRevision: part.id,
+    PartApproval: part.id,
+  }
   attacker = await Attacker.enter()
 })
 afterAll(async () => {
@@ -113,7 +123,7 @@ describe.each(TABLES)('of %s', (table) => {
       expect(stored.breaks).toContainEqual(expect.objectContaining({ table, kind: 'missing' }))
     }
     // The database itself keeps what has rows.
-    expect(removed).toBeGreaterThan(['Programme', 'Line', 'Machine'].includes(table) ? -1 : 0)
+    expect(removed).toBeGreaterThan(['Programme', 'Line', 'Machine', 'Part'].includes(table) ? -1 : 0)
     expect(await sentences(trailOf(table))).toEqual([])
   })
 

@@ -1,5 +1,6 @@
 import { database } from '@/lib/db/client'
 import { Prisma } from '@/lib/db/generated/client'
+import { partsList } from '@/shared/plan/parameters/parts-list'
 
 interface Dependence {
   readonly programmeId: string
@@ -8,7 +9,7 @@ interface Dependence {
 
 /**
  * What of the works each programme's facts rest on: the newest hashes of the trails of the machines that log on its
- * lines, and of everything else of the works that its facts are read from, in one text. Something of the works that a
+ * lines, of the parts that its parts list names, and of everything else of the works that its facts are read from, in one text. Something of the works that a
  * programme does not use leaves its text as it is. '' where it uses nothing.
  */
 export async function worksMarks(programmeIds: readonly string[]): Promise<ReadonlyMap<string, string>> {
@@ -47,5 +48,13 @@ function usedOfTheWorks(programmes: Prisma.Sql): Prisma.Sql {
       WHERE log."machineId" IS NOT NULL AND log."onlyForId" = ${asked}
     UNION
     SELECT programme."id", people."id" FROM "Programme" AS programme, "TrailSubject" AS people
-      WHERE people."kind" = 'people' AND programme."id" = ${asked}`
+      WHERE people."kind" = 'people' AND programme."id" = ${asked}
+    UNION
+    SELECT listed."programmeId", part."id"
+      FROM (SELECT DISTINCT ON (revision."programmeId") revision."programmeId", revision."value"
+            FROM "Revision" AS revision
+            WHERE revision."parameter" = ${partsList.key} AND revision."programmeId" = ${asked}
+            ORDER BY revision."programmeId", revision."number" DESC) AS listed
+      CROSS JOIN LATERAL jsonb_path_query(listed."value", '$[*].part') AS named
+      JOIN "Part" AS part ON part."code" = named #>> '{}'`
 }

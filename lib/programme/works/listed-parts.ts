@@ -1,0 +1,45 @@
+import type { PrismaClient } from '@/lib/db/generated/client'
+import type { Transaction } from '@/lib/db/transaction'
+import { partsList } from '@/shared/plan/parameters/parts-list'
+import { partsNamedIn, type ListedPart } from '@/shared/works/listed-part'
+import type { PartValues } from '@/shared/works/part-columns'
+import { partDigest } from '@/shared/works/part-content'
+
+type Db = PrismaClient | Transaction
+
+/** The parts that a programme's newest parts list names, by their number; those that the works have described. */
+export const loadListedParts = (
+  db: Db,
+  revisions: readonly { readonly parameter: string; readonly value: unknown }[],
+): Promise<ListedPart[]> =>
+  partsNamed(db, partsNamedIn(revisions.find(({ parameter }) => parameter === partsList.key)?.value))
+
+/** The parts of these numbers that the works have described, with their newest values and whether those are approved. */
+async function partsNamed(db: Db, codes: readonly string[]): Promise<ListedPart[]> {
+  if (codes.length === 0) return []
+  const rows = await db.part.findMany({
+    where: { code: { in: [...codes] } },
+    orderBy: { code: 'asc' },
+    select: {
+      code: true,
+      withdrawnAt: true,
+      revisions: { orderBy: { number: 'desc' }, take: 1, select: { number: true, values: true } },
+      approvals: { select: { digest: true } },
+    },
+  })
+  return rows.flatMap(({ code, withdrawnAt, revisions: [newest], approvals }) => {
+    if (!newest) return []
+    const values = newest.values as unknown as PartValues
+    const digest = partDigest(code, values)
+    return [
+      {
+        code,
+        revision: newest.number,
+        digest,
+        approved: approvals.some((approval) => approval.digest === digest),
+        withdrawn: withdrawnAt !== null,
+        values,
+      },
+    ]
+  })
+}
