@@ -116,7 +116,7 @@ export const PART_VALUES: InputOf<'describe-part'>['values'] = {
 }
 const freshPart = async (world: World): Promise<string> => {
   const code = `P-${unique()}`
-  await world.must('secondDesign', 'describe-part', { code, values: PART_VALUES, reason })
+  await world.must('design', 'describe-part', { code, values: PART_VALUES, reason })
   return code
 }
 const freshLog = async (world: World): Promise<{ machine: string; log: string }> => {
