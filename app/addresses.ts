@@ -41,16 +41,40 @@ export const lineAddress = (line: string): string => `/works/lines/${encodeURICo
 export const machineAddress = (machine: string): string => `/works/machines/${encodeURIComponent(machine)}`
 export const machineLogAddress = (machine: string, log: string): string =>
   `${machineAddress(machine)}/logs/${encodeURIComponent(log)}`
+/** Certificates and training of everybody. */
+export const worksPeopleAddress = (): string => '/works/people'
+export const companyRulesAddress = (): string => '/works/company-rules'
+export const suppliersAddress = (): string => '/works/suppliers'
+export const supplierAddress = (supplier: string): string =>
+  `${suppliersAddress()}/${encodeURIComponent(supplier)}`
 /** The parts of the works; those that a search finds. */
 export const partsAddress = (): string => '/works/parts'
+export const partAddress = (part: string): string => `${partsAddress()}/${encodeURIComponent(part)}`
 export const newPartAddress = (): string => '/works/parts/new'
 /** Describes many parts at once, from a table. */
 export const manyPartsAddress = (): string => '/works/parts/many'
-export const partAddress = (part: string): string => `/works/parts/${encodeURIComponent(part)}`
 /** Takes a drawing of a part; takes a POST. */
 export const partDrawingsAddress = (part: string): string => `${partAddress(part)}/drawings`
 export const partDrawingAddress = (part: string, evidence: string): string =>
   `${partDrawingsAddress(part)}/${evidence}`
+
+/** The page of something of the works. */
+export function worksSubjectAddress({ kind, code }: WorksSubject): string {
+  switch (kind) {
+    case 'line':
+      return lineAddress(code)
+    case 'machine':
+      return machineAddress(code)
+    case 'supplier':
+      return supplierAddress(code)
+    case 'part':
+      return partAddress(code)
+    case 'people':
+      return worksPeopleAddress()
+    case 'company-rules':
+      return companyRulesAddress()
+  }
+}
 /** The trail of something of the works. */
 export const worksTrailAddress = ({ kind, code }: WorksSubject): string =>
   `/works/trails/${kind}/${encodeURIComponent(code)}`

@@ -60,6 +60,8 @@ export function placeAddress(code: string, place: Place): string {
       return to.inspectionAddress(code, place.inspection)
     case 'programme lines':
       return `${to.logsAddress(code)}#lines`
+    case 'of the works':
+      return to.worksSubjectAddress(place.subject)
     case 'works':
       return to.worksAddress()
     case 'line':

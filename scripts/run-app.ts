@@ -7,6 +7,7 @@ import { turns } from '@/lib/db/turns'
 import { digestDaily } from '@/lib/digest/digest-daily'
 import { sendDigests } from '@/lib/digest/send-digests'
 import { carryConcessions } from '@/lib/programme/carry-concessions'
+import { carryToWorks } from '@/lib/programme/works/carry-to-works'
 import { sweepDaily, sweepInstalled } from '@/lib/evidence/sweep-installed'
 import { prepareDataFolder } from '@/lib/settings/data-folder'
 import { refuseHeldFolder } from '@/lib/settings/data-folder-lock'
@@ -143,7 +144,10 @@ async function prepareDatabase({ demo }: Settings): Promise<DemoState> {
     wanted: demo,
     load: () => step('loading the demo programme', loadDemo),
   })
-  if (state !== 'loaded now') await carryConcessions()
+  if (state !== 'loaded now') {
+    await carryToWorks()
+    await carryConcessions()
+  }
   return state
 }
 

@@ -1,5 +1,6 @@
 import type { DefectChartKey } from '@/shared/plan/parameters/defect-charts'
 import type { Stage } from '@/shared/plan/stage'
+import type { WorksSubject } from '@/shared/works/works-kind'
 
 /** Where something is shown, as data: the app makes an address of it. Most places lie within a programme. */
 export type Place =
@@ -24,6 +25,7 @@ export type Place =
   | { readonly kind: 'inspection'; readonly inspection: string }
   | { readonly kind: 'programme lines' }
   /* Outside any programme. */
+  | { readonly kind: 'of the works'; readonly subject: WorksSubject }
   | { readonly kind: 'line'; readonly line: string }
   | {
       readonly kind: 'machine'

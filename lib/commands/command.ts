@@ -24,7 +24,7 @@ export interface Context {
   /** The id of what the command is about, a programme or something of the works, and so of its trail; '' for the installation. */
   readonly trailId: string
   /** What it is about: of something being opened the code is not known yet. */
-  readonly works: { readonly kind: TrailKind; readonly code: string }
+  readonly subject: { readonly kind: TrailKind; readonly code: string }
   /** The trail as the command finds it. */
   readonly head: { readonly seq: number; readonly hash: string }
   readonly newId: () => string

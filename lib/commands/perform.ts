@@ -92,7 +92,7 @@ async function performIn(
     today,
     programmeId: subject.kind === 'programme' ? subject.id : '',
     trailId: subject.id,
-    works: subject,
+    subject,
     head,
     // RFC 9562 version 7: of one command's rows the id tells the order, since all have one instant.
     newId: () => v7(),

@@ -2,6 +2,7 @@ import { database } from '@/lib/db/client'
 import { Prisma } from '@/lib/db/generated/client'
 import { inTransaction, type Transaction } from '@/lib/db/transaction'
 import { log } from '@/lib/log/log'
+import { THE_PROGRAM } from '@/lib/programme/the-program'
 import { loadState } from '@/lib/programme/load-state'
 import { lockTrail, recordEntry } from '@/lib/trail/append-entry'
 import { nativeSha256 } from '@/lib/trail/native-sha256'
@@ -10,9 +11,6 @@ import { dateAtWorks } from '@/lib/settings/works'
 import { carriedConcessions } from '@/shared/gate/carried-concessions'
 import { judgeProgramme } from '@/shared/gate/judgement'
 import type { TrailEntry } from '@/shared/trail/entry'
-
-/** In whose name the program writes what follows from its own renewal: nobody decides anything by it. */
-const THE_PROGRAM = { actorId: '00000000-0000-0000-0000-000000000000', actorName: 'Liquidus' }
 
 /**
  * At the start: notes for every concession asked for under an earlier version

@@ -3,6 +3,7 @@ import { logsAt } from '@/seed/level-transmitter/logs'
 import { ASSEMBLIES_A_DAY, DAYS } from '@/seed/level-transmitter/days'
 import { serials } from '@/seed/level-transmitter/serials'
 import { csvOf, readingsOf } from '@/seed/readings'
+import { LINE } from '@/seed/works'
 import type { Story } from '@/seed/story'
 import { addDays } from '@/shared/quantity/calendar'
 import { isLevel } from '@/shared/logs/level-characteristics'
@@ -68,6 +69,7 @@ export async function control(story: Story, instruments: Readonly<Record<string,
   await story.specify('quill', CHARTS, 'The bath is read twice a shift; preheat held by its first week.')
   await trainPeople(story)
   story.on('2026-04-03')
+  await story.do('petra', 'state-line', { line: LINE })
   await keepLogs(story, instruments)
   await runs(story)
   await answerSignals(story)
@@ -91,7 +93,11 @@ async function trainPeople(story: Story): Promise<void> {
     expiresOn: '2027-12-31',
     certificate: `TR-26-${String(index + 1).padStart(2, '0')}`,
   }))
-  await story.do('quill', 'add-record', { kind: 'training', rows })
+  await story.act('quill', 'add-record', {
+    works: { kind: 'people', code: 'people' },
+    kind: 'training',
+    rows,
+  })
 }
 
 async function runs(story: Story): Promise<void> {
@@ -150,21 +156,22 @@ async function answerSignals(story: Story): Promise<void> {
   const level = [...state.facts.records.logs.values()]
     .flat()
     .filter(({ characteristic }) => isLevel(characteristic))
-  const signals = level.flatMap((log) =>
-    logChart(log, state.facts)
-      .signals.filter(({ asked }) => asked)
-      .map(({ chartRule, readingAt }) => ({ log: log.code, chartRule, readingAt })),
-  )
-  if (signals.length === 0) return
-  await story.do('petra', 'add-record', {
-    kind: 'signal-answer',
-    rows: signals.map((signal) => ({
-      ...signal,
-      answer: 'cause-removed',
-      cause: 'Reading taken before the machine had settled after the start of the shift.',
-      action: 'Readings are taken 30 minutes after the start from now on; repeated, and inside.',
-      by: 'Petra Vance',
-      on: '2026-04-03',
-    })),
-  })
+  for (const log of level) {
+    const signals = logChart(log, state.facts).signals.filter(({ asked }) => asked)
+    if (signals.length === 0) continue
+    await story.act('petra', 'add-record', {
+      works: { kind: 'machine', code: log.machine },
+      kind: 'signal-answer',
+      rows: signals.map(({ chartRule, readingAt }) => ({
+        log: log.code,
+        chartRule,
+        readingAt,
+        answer: 'cause-removed',
+        cause: 'Reading taken before the machine had settled after the start of the shift.',
+        action: 'Readings are taken 30 minutes after the start from now on; repeated, and inside.',
+        by: 'Petra Vance',
+        on: '2026-04-03',
+      })),
+    })
+  }
 }

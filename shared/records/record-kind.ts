@@ -1,6 +1,7 @@
 import type { Column, RowOf } from '@/shared/columns/column'
 import type { Department } from '@/shared/plan/department'
 import type { Stage } from '@/shared/plan/stage'
+import type { WorksKind } from '@/shared/works/works-kind'
 
 /**
  * A kind of record that needs no page of its own: training, cleanliness,
@@ -25,6 +26,8 @@ export interface RecordKind<C extends Record<string, Column> = Record<string, Co
   readonly teaches: boolean
   readonly columns: C
   readonly cautions: readonly string[]
+  /** What of the works keeps such records for all programmes; without it each programme keeps its own. */
+  readonly keptAt?: WorksKind
 }
 
 /** The record a kind describes, with its id. */

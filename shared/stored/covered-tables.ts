@@ -248,7 +248,7 @@ export const COVERED_TABLES = {
     owner: 'trailId',
     key: ['id'],
     keyOfOlder: ['lotTestId', 'logId', 'at'],
-    columns: ['id', 'lotTestId', 'logId', 'count', 'readings', 'sha256', 'addedById', 'at'],
+    columns: ['id', 'lotTestId', 'logId', 'count', 'readings', 'newestAt', 'sha256', 'addedById', 'at'],
     called: 'batch of readings',
     shows: ['count', 'at'],
   },

@@ -137,7 +137,7 @@ describe('a day to come', () => {
   })
   test('is one until which something recorded holds', async () => {
     const outcome = await world.as('production', 'add-record', {
-      programme: world.code,
+      works: { kind: 'people', code: 'people' },
       kind: 'training',
       rows: [{ ...trained, expiresOn: '2150-01-01' }],
     })

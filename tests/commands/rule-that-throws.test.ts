@@ -28,6 +28,7 @@ afterEach(() => {
 })
 
 const RULE = 'trained-people'
+const PEOPLE = { kind: 'people', code: 'people' } as const
 const passed = { worker: 'A', skill: 'hand-soldering', passedOn: '2026-01-12', certificate: 'H-1' }
 const record = (kind: RecordKindKey, rows: InputOf<'add-record'>['rows']) =>
   world.must('production', 'add-record', { programme: world.code, kind, rows })
@@ -37,7 +38,7 @@ const logged = () => written.filter((line) => line.includes('could not be comput
 
 test('a date that does not exist is refused at the door', async () => {
   const outcome = await world.as('production', 'add-record', {
-    programme: world.code,
+    works: PEOPLE,
     kind: 'training',
     rows: [{ ...passed, expiresOn: '2027-02-30' }],
   })
@@ -48,7 +49,11 @@ test('one that an earlier version stored leaves its rule undetermined, logged on
   await record('soldering-run', [
     { doneOn: '2026-02-02', worker: 'A', skill: 'hand-soldering', assemblies: 1 },
   ])
-  await record('training', [{ ...passed, expiresOn: '2027-02-28' }])
+  await world.must('production', 'add-record', {
+    works: PEOPLE,
+    kind: 'training',
+    rows: [{ ...passed, expiresOn: '2027-02-28' }],
+  })
   const { id: programmeId } = await database().programme.findUniqueOrThrow({ where: { code: world.code } })
   const id = randomUUID()
   await database().record.create({

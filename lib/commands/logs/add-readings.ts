@@ -61,7 +61,7 @@ export const addReadings = defineCommand({
     )
     const batch = newId()
     return {
-      change: { batch, logId: log.id, readings, file, mapping },
+      change: { batch, logId: log.id, newestAt: new Date(span.last), readings, file, mapping },
       record: {
         machine: machine.code,
         log: name,
@@ -74,13 +74,14 @@ export const addReadings = defineCommand({
       result: { machine: machine.code, log: name, readings: readings.count },
     }
   },
-  async apply(tx, { batch, logId, readings, file, mapping }, { trailId, actor, now }) {
+  async apply(tx, { batch, logId, newestAt, readings, file, mapping }, { trailId, actor, now }) {
     await tx.readingBatch.create({
       data: {
         id: batch,
         trailId,
         logId,
         count: readings.count,
+        newestAt,
         readings: readings as object,
         sha256: file,
         addedById: actor.personId,

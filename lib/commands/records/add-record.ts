@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
-import { programmeCode } from '@/lib/commands/inputs'
+import { programmeCode, worksSubject } from '@/lib/commands/inputs'
 import { parsedCells } from '@/lib/commands/parsed-cells'
 import { recordable } from '@/lib/commands/recordable'
 import { loadJudged } from '@/lib/commands/signatures/load-judged'
@@ -8,13 +8,16 @@ import { gatesShutBefore, tellsOfWork } from '@/shared/gate/shut-gates'
 import type { Stage } from '@/shared/plan/stage'
 import type { RecordKind } from '@/shared/records/record-kind'
 import { RECORD_KINDS, type RecordKindKey } from '@/shared/records/record-kinds'
+import { keptElsewhere } from '@/shared/commands/records/kept-where'
+import { Refused } from '@/shared/refused'
 import type { JsonValue } from '@/shared/trail/canonical-json'
 
 /** Adds one record of a kind, or a whole list of them: all or none. */
 export const addRecord = defineCommand({
   name: 'add-record',
   input: z.strictObject({
-    programme: programmeCode,
+    programme: programmeCode.optional(),
+    works: worksSubject.optional(),
     kind: z.enum(Object.keys(RECORD_KINDS) as [RecordKindKey, ...RecordKindKey[]], {
       error: 'Choose what is recorded.',
     }),
@@ -25,12 +28,14 @@ export const addRecord = defineCommand({
   }),
   load: async (tx, { kind: key }, context): Promise<{ readonly gatesShut?: Stage[] }> => {
     const kind: RecordKind = RECORD_KINDS[key]
+    const elsewhere = keptElsewhere(kind, context.subject.kind)
+    if (elsewhere) throw new Refused(elsewhere)
     if (!tellsOfWork(kind)) return {}
     const { judgement } = await loadJudged(tx, context)
     return { gatesShut: gatesShutBefore(kind.stage, judgement.gates) }
   },
   subject: (_shut, { kind }) => RECORD_KINDS[kind],
-  decide({ gatesShut }, { kind, rows }, { newId, today }) {
+  decide({ gatesShut }, { works, kind, rows }, { newId, today }) {
     const { columns }: RecordKind = RECORD_KINDS[kind]
     const data = rows.map((row, index) => {
       const place = rows.length > 1 ? `Line ${index + 1}: ` : ''
@@ -40,6 +45,7 @@ export const addRecord = defineCommand({
     return {
       change: records,
       record: {
+        ...(works && { works }),
         kind,
         ...(gatesShut && { gatesShut }),
         records: records.map(({ id, data: entry }) => ({ id, ...entry })),

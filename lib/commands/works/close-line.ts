@@ -12,17 +12,18 @@ export const closeLine = defineCommand({
       where: { id: trailId },
       select: {
         code: true,
+        name: true,
         closedAt: true,
         machines: { where: { closedAt: null }, select: { code: true }, orderBy: { code: 'asc' } },
       },
     }),
-  decide({ code, closedAt, machines }, { reason: why }) {
+  decide({ code, name, closedAt, machines }, { reason: why }) {
     if (closedAt) throw new Refused(`Line ${code} is closed already.`)
     if (machines.length > 0)
       throw new Refused(
         `Machines of line ${code} are open: ${machines.map((machine) => machine.code).join(', ')}. Close them first.`,
       )
-    return { change: { why }, record: { line: code, reason: why }, result: { line: code } }
+    return { change: { why }, record: { line: code, name, reason: why }, result: { line: code } }
   },
   async apply(tx, { why }, { trailId, actor, now }) {
     await tx.line.update({

@@ -8,9 +8,9 @@ export const closeMachine = defineCommand({
   name: 'close-machine',
   input: z.strictObject({ machine: worksCode('The machine'), reason }),
   load: (tx, _input, { trailId }) => openMachineOf(tx, trailId),
-  decide: ({ code }, { reason: why }) => ({
+  decide: ({ code, kind, line }, { reason: why }) => ({
     change: { why },
-    record: { machine: code, reason: why },
+    record: { machine: code, kind, line: line.code, reason: why },
     result: { machine: code },
   }),
   async apply(tx, { why }, { trailId, actor, now }) {

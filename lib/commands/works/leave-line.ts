@@ -10,13 +10,13 @@ export const leaveLine = defineCommand({
   load: (tx, { line }, { programmeId }) =>
     tx.programmeLine.findFirst({
       where: { programmeId, leftAt: null, line: { code: line } },
-      select: { id: true, line: { select: { code: true } } },
+      select: { id: true, line: { select: { code: true, name: true } } },
     }),
   decide(stated, { line, reason: why }) {
     if (!stated) throw new Refused(`The programme does not state line ${line}.`)
     return {
       change: { id: stated.id, why },
-      record: { stated: stated.id, line: stated.line.code, reason: why },
+      record: { stated: stated.id, line: stated.line.code, name: stated.line.name, reason: why },
     }
   },
   async apply(tx, { id, why }, { actor, now }) {

@@ -5,7 +5,7 @@ import { Refused } from '@/shared/refused'
 export async function openMachineOf(tx: Transaction, trailId: string) {
   const machine = await tx.machine.findUniqueOrThrow({
     where: { id: trailId },
-    select: { id: true, code: true, closedAt: true, line: { select: { code: true } } },
+    select: { id: true, code: true, kind: true, closedAt: true, line: { select: { code: true } } },
   })
   if (machine.closedAt)
     throw new Refused(`Machine ${machine.code} is closed. Nothing is recorded of it any more.`)

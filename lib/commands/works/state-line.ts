@@ -10,7 +10,7 @@ export const stateLine = defineCommand({
   load: async (tx, { line }, { programmeId }) => ({
     line: await tx.line.findUnique({
       where: { code: line },
-      select: { id: true, code: true, closedAt: true },
+      select: { id: true, code: true, name: true, closedAt: true },
     }),
     stated: await tx.programmeLine.findFirst({
       where: { programmeId, leftAt: null, line: { code: line } },
@@ -22,7 +22,7 @@ export const stateLine = defineCommand({
     if (line.closedAt) throw new Refused(`Line ${line.code} is closed.`, { line: 'Choose an open line.' })
     if (stated) throw new Refused(`The programme states line ${line.code} already.`)
     const row = { id: newId(), lineId: line.id }
-    return { change: row, record: { ...row, line: line.code }, result: { line: line.code } }
+    return { change: row, record: { ...row, line: line.code, name: line.name }, result: { line: line.code } }
   },
   async apply(tx, row, { programmeId, actor, now }) {
     await tx.programmeLine.create({ data: { ...row, programmeId, statedById: actor.personId, at: now } })

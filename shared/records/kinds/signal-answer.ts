@@ -27,4 +27,5 @@ export const signalAnswer = recordKind({
     ...ANSWER_COLUMNS,
   },
   cautions: [],
+  keptAt: 'machine',
 })

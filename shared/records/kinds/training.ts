@@ -32,4 +32,5 @@ export const training = recordKind({
     certificate: textColumn({ label: 'Certificate or record', maxLength: 80 }),
   },
   cautions: [],
+  keptAt: 'people',
 })

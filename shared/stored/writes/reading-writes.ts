@@ -19,6 +19,8 @@ export function writeBatch(
     id: said['batch'],
     ...of,
     count,
+    // The test of a lot has no last reading, and its entry says none.
+    newestAt: of.logId === null ? null : said['last'],
     readings: count !== undefined && typeof hash === 'string' ? readingsAsCompared(count, hash) : undefined,
     sha256: said['file'],
     addedById: actorId,
