@@ -99,6 +99,9 @@ export const boardPictureAddress = (code: string, evidence: string, side: 'top' 
 /** An item with the form of a table open, filled in from an archive of board files. */
 export const fromBoardAddress = (code: string, item: string, parameter: string, evidence: string): string =>
   `${itemAddress(code, item)}?${new URLSearchParams({ revise: parameter, board: evidence })}#${encodeURIComponent(parameter)}`
+/** An item with the form of a value open, filled in from the parts list. */
+export const fromPartsAddress = (code: string, item: string, parameter: string): string =>
+  `${itemAddress(code, item)}?${new URLSearchParams({ revise: parameter, from: 'parts' })}#${encodeURIComponent(parameter)}`
 export const newItemAddress = (code: string): string => inProgramme(code, '/items/new')
 export const findingAddress = (code: string, rule: string): string =>
   inProgramme(code, `/findings/${encodeURIComponent(rule)}`)

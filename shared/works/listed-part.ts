@@ -16,5 +16,5 @@ export interface ListedPart {
 /** The numbers that a value of the parts list names, each once; none where there is no list. */
 export const partsNamedIn = (list: unknown): string[] =>
   Array.isArray(list)
-    ? [...new Set((list as readonly Pick<ListedRow, 'part'>[]).map(({ part }) => part))]
+    ? [...new Set((list as readonly Partial<ListedRow>[]).flatMap(({ part }) => part?.trim() ?? []))]
     : []

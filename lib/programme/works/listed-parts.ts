@@ -1,5 +1,6 @@
 import type { PrismaClient } from '@/lib/db/generated/client'
 import type { Transaction } from '@/lib/db/transaction'
+import type { ProgrammeState } from '@/shared/gate/programme-state'
 import { partsList } from '@/shared/plan/parameters/parts-list'
 import { partsNamedIn, type ListedPart } from '@/shared/works/listed-part'
 import type { PartValues } from '@/shared/works/part-columns'
@@ -13,6 +14,25 @@ export const loadListedParts = (
   revisions: readonly { readonly parameter: string; readonly value: unknown }[],
 ): Promise<ListedPart[]> =>
   partsNamed(db, partsNamedIn(revisions.find(({ parameter }) => parameter === partsList.key)?.value))
+
+/** A programme as it would be judged with this value of a parameter: with the parts that another parts list names. */
+export async function withPartsNamed(
+  db: Db,
+  state: ProgrammeState,
+  parameter: string,
+  value: unknown,
+): Promise<ProgrammeState> {
+  if (parameter !== partsList.key) return state
+  const { facts } = state
+  const known = new Set(facts.records.parts.map(({ code }) => code))
+  const others = await partsNamed(
+    db,
+    partsNamedIn(value).filter((code) => !known.has(code)),
+  )
+  if (others.length === 0) return state
+  const records = { ...facts.records, parts: [...facts.records.parts, ...others] }
+  return { ...state, facts: { ...facts, records } }
+}
 
 /** The parts of these numbers that the works have described, with their newest values and whether those are approved. */
 async function partsNamed(db: Db, codes: readonly string[]): Promise<ListedPart[]> {
