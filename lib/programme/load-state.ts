@@ -66,7 +66,7 @@ export async function loadState(
     db.instrument.findMany({ orderBy: { tag: 'asc' } }),
     loadRecords(db, programmeId, logs),
   ])
-  const parts = await loadListedParts(db, revisions)
+  const parts = await loadListedParts(db, programmeId)
   const records = recordsHere(loadedRecords, logs, programme)
   const corrections = await loadCorrections(
     db,

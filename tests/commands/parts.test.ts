@@ -106,6 +106,36 @@ describe('a part that two programmes list', () => {
   })
 })
 
+test('a part that is only proposed, in a change notice, is known to the judgement, and its revisions too', async () => {
+  const part = await approvedPart()
+  const before = await judged(apart)
+  const { result } = await apart.must('lead', 'open-change-notice', {
+    programme: apart.code,
+    title: 'Another resistor',
+    reason,
+  })
+  await apart.must('lead', 'propose-change', {
+    programme: apart.code,
+    notice: result.notice,
+    change: {
+      kind: 'value',
+      parameter: 'parts-list',
+      value: [{ references: 'R1', part, quantity: 1, soldered: 'machine' }],
+      seen: 1,
+    },
+    reason,
+  })
+  const known = async () => (await judged(apart)).state.facts.records.parts.find(({ code }) => code === part)
+  expect(before.state.facts.records.parts.some(({ code }) => code === part)).toBe(false)
+  expect(await known()).toMatchObject({ revision: 1, approved: true })
+  // What is only proposed is in no signature: the item stands as it stood.
+  expect(itemStateFor((await judged(apart)).judgement, 'parts-list')?.digest).toBe(
+    itemStateFor(before.judgement, 'parts-list')?.digest,
+  )
+  await revise(part, { ...PART_VALUES, leadMm: 0.9 }, 1)
+  expect(await known()).toMatchObject({ revision: 2, approved: false })
+})
+
 describe('describing and revising', () => {
   test('a number stands for one part, whatever its capitals', async () => {
     const code = `p_${randomUUID().slice(0, 8)}`

@@ -1,4 +1,6 @@
-import type { PrismaClient } from '@/lib/db/generated/client'
+import { database } from '@/lib/db/client'
+import { Prisma, type PrismaClient } from '@/lib/db/generated/client'
+import { namedParts } from '@/lib/programme/works/named-parts'
 import type { Transaction } from '@/lib/db/transaction'
 import type { ProgrammeState } from '@/shared/gate/programme-state'
 import { partsList } from '@/shared/plan/parameters/parts-list'
@@ -8,16 +10,18 @@ import { partDigest } from '@/shared/works/part-content'
 
 type Db = PrismaClient | Transaction
 
-/** The parts that a programme's newest parts list names, by their number; those that the works have described. */
-export const loadListedParts = (
-  db: Db,
-  revisions: readonly { readonly parameter: string; readonly value: unknown }[],
-): Promise<ListedPart[]> =>
-  partsNamed(db, partsNamedIn(revisions.find(({ parameter }) => parameter === partsList.key)?.value))
+/** The parts that a programme names, today or in what is proposed, by their number; those that the works have described. */
+export async function loadListedParts(db: Db, programmeId: string): Promise<ListedPart[]> {
+  const named = await db.$queryRaw<{ part: string }[]>`
+    SELECT DISTINCT "part" FROM (${namedParts(Prisma.sql`ARRAY[${programmeId}::uuid]`)}) AS named`
+  return partsNamed(
+    db,
+    named.map(({ part }) => part),
+  )
+}
 
 /** A programme as it would be judged with this value of a parameter: with the parts that another parts list names. */
 export async function withPartsNamed(
-  db: Db,
   state: ProgrammeState,
   parameter: string,
   value: unknown,
@@ -26,7 +30,7 @@ export async function withPartsNamed(
   const { facts } = state
   const known = new Set(facts.records.parts.map(({ code }) => code))
   const others = await partsNamed(
-    db,
+    database(),
     partsNamedIn(value).filter((code) => !known.has(code)),
   )
   if (others.length === 0) return state

@@ -1,6 +1,6 @@
 import { database } from '@/lib/db/client'
 import { Prisma } from '@/lib/db/generated/client'
-import { partsList } from '@/shared/plan/parameters/parts-list'
+import { namedParts } from '@/lib/programme/works/named-parts'
 
 interface Dependence {
   readonly programmeId: string
@@ -50,11 +50,6 @@ function usedOfTheWorks(programmes: Prisma.Sql): Prisma.Sql {
     SELECT programme."id", people."id" FROM "Programme" AS programme, "TrailSubject" AS people
       WHERE people."kind" = 'people' AND programme."id" = ${asked}
     UNION
-    SELECT listed."programmeId", part."id"
-      FROM (SELECT DISTINCT ON (revision."programmeId") revision."programmeId", revision."value"
-            FROM "Revision" AS revision
-            WHERE revision."parameter" = ${partsList.key} AND revision."programmeId" = ${asked}
-            ORDER BY revision."programmeId", revision."number" DESC) AS listed
-      CROSS JOIN LATERAL jsonb_path_query(listed."value", '$[*].part') AS named
-      JOIN "Part" AS part ON part."code" = named #>> '{}'`
+    SELECT named."programmeId", part."id" FROM (${namedParts(programmes)}) AS named
+      JOIN "Part" AS part ON part."code" = named."part"`
 }

@@ -8,7 +8,7 @@ import { partsList } from '@/shared/plan/parameters/parts-list'
 import type { ItemState } from '@/shared/gate/item-status'
 import { counted } from '@/shared/quantity/counted'
 import { refusal } from '@/shared/policy'
-import type { ListedPart } from '@/shared/works/listed-part'
+import { partsNamedIn, type ListedPart } from '@/shared/works/listed-part'
 import { partsProposals, type PartsProposal } from './parts-proposals'
 
 /** On the item that holds the parts list: what follows from it, as revisions to look at; none is saved by itself. */
@@ -22,7 +22,7 @@ export function FollowsFromParts({ view, state }: { view: ProgrammeView; state: 
       heading="What follows from the parts list"
       lead="Each table as the parts have it, beside what stands. Nothing is saved before somebody has looked at it."
     >
-      <ListedParts list={view.state.facts.records.parts} />
+      <ListedParts list={listedToday(view)} />
       {proposals.map((proposal) => (
         <Proposed key={proposal.parameter.key} view={view} proposal={proposal} />
       ))}
@@ -62,6 +62,11 @@ function Proposed({ view, proposal }: { view: ProgrammeView; proposal: PartsProp
 }
 
 const MOST_OPEN = 8
+
+function listedToday({ state: { facts } }: ProgrammeView): ListedPart[] {
+  const named = partsNamedIn(facts.values.get(partsList.key))
+  return facts.records.parts.filter(({ code }) => named.includes(code))
+}
 
 /** The parts that the list names and the works have described, each leading to its page. */
 function ListedParts({ list }: { list: readonly ListedPart[] }) {
