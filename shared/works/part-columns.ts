@@ -59,7 +59,7 @@ export const PART_COLUMNS = {
   moistureLevel: optionalColumn(
     choiceColumn({
       label: 'Moisture sensitivity level',
-      options: FLOOR_LIFE.map(({ level }) => ({ value: level, label: level })),
+      options: FLOOR_LIFE.map(({ level }) => ({ value: level, label: `Level ${level}` })),
       help: 'From the label of its dry pack (J-STD-020).',
     }),
   ),

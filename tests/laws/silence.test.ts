@@ -10,6 +10,7 @@ const BY_CHOICE_OR_EVENT = [
   'parts-heat',
   'result-still-fresh',
   'lots-traced',
+  'parts-moisture',
   'process-capability',
   'insulation-resistance',
   'inspector-agreement',
