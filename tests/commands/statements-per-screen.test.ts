@@ -12,7 +12,7 @@ import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
 const FEW = 3
 const MANY = 40
 /** One for each table that facts of a programme come from, and two around them. */
-const STATEMENTS_A_PROGRAMME = 25
+const STATEMENTS_A_PROGRAMME = 26
 
 let db: FreshDatabase
 let world: World

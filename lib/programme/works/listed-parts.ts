@@ -11,14 +11,11 @@ import { partDigest } from '@/shared/works/part-content'
 type Db = PrismaClient | Transaction
 
 /** The parts that a programme names, today or in what is proposed, by their number; those that the works have described. */
-export async function loadListedParts(db: Db, programmeId: string): Promise<ListedPart[]> {
-  const named = await db.$queryRaw<{ part: string }[]>`
-    SELECT DISTINCT "part" FROM (${namedParts(Prisma.sql`ARRAY[${programmeId}::uuid]`)}) AS named`
-  return partsNamed(
+export const loadListedParts = (db: Db, programmeId: string): Promise<ListedPart[]> =>
+  partsAmong(
     db,
-    named.map(({ part }) => part),
+    Prisma.sql`SELECT "part" FROM (${namedParts(Prisma.sql`ARRAY[${programmeId}::uuid]`)}) AS named`,
   )
-}
 
 /** A programme as it would be judged with this value of a parameter: with the parts that another parts list names. */
 export async function withPartsNamed(
@@ -29,41 +26,34 @@ export async function withPartsNamed(
   if (parameter !== partsList.key) return state
   const { facts } = state
   const known = new Set(facts.records.parts.map(({ code }) => code))
-  const others = await partsNamed(
-    database(),
-    partsNamedIn(value).filter((code) => !known.has(code)),
-  )
-  if (others.length === 0) return state
+  const missing = partsNamedIn(value).filter((code) => !known.has(code))
+  if (missing.length === 0) return state
+  const others = await partsAmong(database(), Prisma.sql`SELECT unnest(${missing}::text[])`)
   const records = { ...facts.records, parts: [...facts.records.parts, ...others] }
   return { ...state, facts: { ...facts, records } }
 }
 
-/** The parts of these numbers that the works have described, with their newest values and whether those are approved. */
-async function partsNamed(db: Db, codes: readonly string[]): Promise<ListedPart[]> {
-  if (codes.length === 0) return []
-  const rows = await db.part.findMany({
-    where: { code: { in: [...codes] } },
-    orderBy: { code: 'asc' },
-    select: {
-      code: true,
-      withdrawnAt: true,
-      revisions: { orderBy: { number: 'desc' }, take: 1, select: { number: true, values: true } },
-      approvals: { select: { digest: true } },
-    },
-  })
-  return rows.flatMap(({ code, withdrawnAt, revisions: [newest], approvals }) => {
-    if (!newest) return []
-    const values = newest.values as unknown as PartValues
+interface PartRow {
+  code: string
+  withdrawn: boolean
+  revision: number
+  values: PartValues
+  digests: string[]
+}
+
+/** The parts whose number a query yields, with their newest values and whether those are approved: one statement. */
+async function partsAmong(db: Db, codes: Prisma.Sql): Promise<ListedPart[]> {
+  const rows = await db.$queryRaw<PartRow[]>`
+    SELECT part."code", part."withdrawnAt" IS NOT NULL AS "withdrawn",
+      newest."number" AS "revision", newest."values",
+      ARRAY(SELECT "digest" FROM "PartApproval" WHERE "partId" = part."id") AS "digests"
+    FROM "Part" AS part
+    JOIN LATERAL (SELECT "number", "values" FROM "PartRevision" WHERE "partId" = part."id"
+                  ORDER BY "number" DESC LIMIT 1) AS newest ON true
+    WHERE part."code" IN (${codes})
+    ORDER BY part."code"`
+  return rows.map(({ code, withdrawn, revision, values, digests }) => {
     const digest = partDigest(code, values)
-    return [
-      {
-        code,
-        revision: newest.number,
-        digest,
-        approved: approvals.some((approval) => approval.digest === digest),
-        withdrawn: withdrawnAt !== null,
-        values,
-      },
-    ]
+    return { code, revision, digest, approved: digests.includes(digest), withdrawn, values }
   })
 }
