@@ -19,11 +19,12 @@ const SHARED_LAYERS = [
   ['columns', 'materials', 'statistics'],
   ['methods', 'physics'],
   ['plan'],
-  ['board', 'works'],
+  ['works'],
   ['actor.ts', 'place.ts', 'records'],
   // What a rule is and how it is judged. The rules themselves come after the subjects they share with screens.
   ['rules'],
   ['cost', 'holes', 'inspection', 'instruments', 'reliability', 'wetting'],
+  ['board'],
   ['logs', 'lot-tests'],
   ['baths', 'charts', 'irons', 'plating', 'sampling', 'profiles', 'storage'],
   ['rules/specification', 'rules/evaluation', 'rules/control', 'rules/assessment'],

@@ -38,6 +38,12 @@ export const tableRowsAddress = (): string => '/tables/rows'
 /** What the works keep once for all programmes. */
 export const worksAddress = (): string => '/works'
 export const lineAddress = (line: string): string => `/works/lines/${encodeURIComponent(line)}`
+/** One form for the day's readings of a line. */
+export const lineDayAddress = (line: string): string => `${lineAddress(line)}/day`
+/** For a screen at the line; it renews itself. */
+export const lineWallAddress = (line: string): string => `${lineAddress(line)}/wall`
+/** All programmes side by side. */
+export const programmesComparedAddress = (): string => '/works/programmes'
 export const machineAddress = (machine: string): string => `/works/machines/${encodeURIComponent(machine)}`
 export const machineLogAddress = (machine: string, log: string): string =>
   `${machineAddress(machine)}/logs/${encodeURIComponent(log)}`
@@ -94,8 +100,12 @@ export function reviseAddress(code: string, item: string, parameter: string, pro
 /** An archive of board files as it was read. */
 export const boardAddress = (code: string, evidence: string): string =>
   inProgramme(code, `/board/${encodeURIComponent(evidence)}`)
-export const boardPictureAddress = (code: string, evidence: string, side: 'top' | 'bottom'): string =>
-  `${boardAddress(code, evidence)}/picture?side=${side}`
+/** An archive of board files beside an earlier one. */
+export const boardComparisonAddress = (code: string, evidence: string, before: string): string =>
+  `${boardAddress(code, evidence)}/against/${encodeURIComponent(before)}`
+/** One layer of a board as a picture: the code of its role, `board` or `holes`; another where the files are said to be others. */
+export const boardPictureAddress = (code: string, evidence: string, layer: string, asOf: number): string =>
+  `${boardAddress(code, evidence)}/picture?${new URLSearchParams({ layer, 'as-of': String(asOf) })}`
 /** An item with the form of a table open, filled in from an archive of board files. */
 export const fromBoardAddress = (code: string, item: string, parameter: string, evidence: string): string =>
   `${itemAddress(code, item)}?${new URLSearchParams({ revise: parameter, board: evidence })}#${encodeURIComponent(parameter)}`

@@ -21,7 +21,11 @@
  * - the header says what the entries say: code and title are those that the entry
  *   `open-programme` gives, and the gates are those that the entries `sign-gate` sign,
  *   none more and none less. An installation's own trail, which no entry opens, has
- *   the code `installation`, the title `People and instruments` and no gates.
+ *   the code `installation`, the title `People and instruments` and no gates. A trail of the
+ *   works has the code that its first entry gives, and what it is as its title; that of its people
+ *   and that of its company rules are opened by no entry;
+ * - each trail of the works that a gate names (`worksHeads` of its entry) is in `works`, whole up to the
+ *   newest entry named, and holds each named entry with the hash named.
  *
  * Told without being a break: an entry that is older than the one before it. A clock
  * that was set back does that.
@@ -34,6 +38,17 @@ const FIRST_PREVIOUS_HASH = '0'.repeat(64)
 const MAX_BREAKS_SHOWN = 20
 /** What the trail of people and instruments is called; no entry opens it. */
 const INSTALLATION = { code: 'installation', title: 'People and instruments' }
+/** What the opening entries of the works' trails open, and the two trails that none opens. */
+const OPENS_OF_THE_WORKS = {
+  'open-line': 'Line',
+  'open-machine': 'Machine',
+  'add-supplier': 'Supplier',
+  'describe-part': 'Part',
+}
+const SINGULAR_OF_THE_WORKS = {
+  '00000000-0000-4000-8000-000000000001': { code: 'people', title: 'People of the works' },
+  '00000000-0000-4000-8000-000000000002': { code: 'company-rules', title: 'Company rules' },
+}
 const PROGRESS_EVERY = 20_000
 const HEX_HASH = /^[0-9a-f]{64}$/
 const TEXT_FIELDS = ['trailId', 'at', 'actorId', 'actorName', 'command', 'payload', 'previousHash', 'hash']
@@ -45,7 +60,12 @@ function main() {
   const bundle = readBundle(path)
   const { entries, gates } = bundle
 
-  const breaks = [...entryBreaks(entries), ...orderBreaks(entries), ...headerBreaks(bundle)]
+  const breaks = [
+    ...entryBreaks(entries),
+    ...orderBreaks(entries),
+    ...headerBreaks(bundle),
+    ...worksBreaks(bundle),
+  ]
   const hashes = hashesByNumber(entries)
   const gateLines = gates.map((gate) => checkGate(gate, hashes, breaks))
   const knownLines = knownHashes.map((hash) => checkKnownHash(hash, hashes, breaks))
@@ -57,6 +77,8 @@ function main() {
   )
   say(`Entries: ${entries.length}`)
   for (const line of [...gateLines, ...knownLines]) say(line)
+  for (const { kind, code, entries: own } of bundle.works ?? [])
+    say(`Of the works, ${kind} ${code}: ${own.length} entries`)
   sayClockSteps(entries)
   if (newest > 0) say(`Newest hash: ${hashes.get(newest)} (entry ${newest})`)
   return sayVerdict(breaks, knownHashes)
@@ -111,6 +133,11 @@ function readBundle(path) {
   for (const list of ['entries', 'gates']) {
     if (!Array.isArray(bundle[list])) throw new CannotCheck(`${path} has no list of ${list}.`)
   }
+  if (bundle.works !== undefined && !Array.isArray(bundle.works))
+    throw new CannotCheck(`${path} has no list of trails of the works.`)
+  for (const one of bundle.works ?? [])
+    if (!Array.isArray(one?.entries))
+      throw new CannotCheck(`${path} has a trail of the works without entries.`)
   if (typeof bundle.programme !== 'object' || bundle.programme === null) {
     throw new CannotCheck(`${path} does not name its programme.`)
   }
@@ -245,17 +272,42 @@ function nameBreaks({ code, title }, entries) {
   if (entries.length === 0) return []
   const opening = entries.find(({ command }) => command === 'open-programme')
   const ofInstallation = entries[0].trailId === 'installation'
-  if (!opening && !ofInstallation)
+  const ofWorks = worksName(entries[0])
+  if (!opening && !ofInstallation && !ofWorks)
     return [
       { seq: 1, sentence: `No entry opens the programme, so that nothing bears out its name (${code}).` },
     ]
-  const named = opening ? recorded(opening) : INSTALLATION
+  const named = opening ? recorded(opening) : (ofWorks ?? INSTALLATION)
   return Object.entries({ code, title })
     .filter(([field, stated]) => named[field] !== stated)
     .map(([field, stated]) => ({
       seq: opening?.seq ?? 1,
       sentence: `The header gives the ${field} as "${stated}", the entries as "${named[field]}".`,
     }))
+}
+
+/** What the first entry of a trail of the works says it is; undefined where it opens none. */
+function worksName(first) {
+  const title = OPENS_OF_THE_WORKS[first.command]
+  if (title) return { code: recorded(first).code, title }
+  return SINGULAR_OF_THE_WORKS[first.trailId]
+}
+
+/** Trails of the works that gates rest on: each whole, and holding every entry that a gate names. */
+function worksBreaks({ entries, works = [] }) {
+  const breaks = []
+  for (const { kind, code, entries: own } of works)
+    for (const { sentence } of [...entryBreaks(own), ...orderBreaks(own)])
+      breaks.push({ seq: 1, sentence: `Of the works, ${kind} ${code}: ${sentence}` })
+  const held = new Map(works.map(({ entries: own }) => [own[0]?.trailId, hashesByNumber(own)]))
+  for (const entry of entries.filter((one) => !unreadable(one) && one.command === 'sign-gate'))
+    for (const head of recorded(entry).worksHeads ?? [])
+      if (held.get(head?.trailId)?.get(head?.seq) !== head?.hash)
+        breaks.push({
+          seq: entry.seq,
+          sentence: `Entry ${entry.seq} signs over entry ${head?.seq} of ${head?.kind} ${head?.code}, which is not in the file like that.`,
+        })
+  return breaks
 }
 
 /** Each signature has an entry, and each such entry a gate in the header. */

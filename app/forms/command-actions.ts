@@ -39,6 +39,12 @@ export const inviteMember = formAction('invite-member')
 export const openChangeNotice = formAction('open-change-notice')
 export const nameDelegate = formAction('name-delegate')
 export const openLog = formAction('open-log')
+export const openLine = formAction('open-line')
+export const closeLine = formAction('close-line')
+export const openMachine = formAction('open-machine')
+export const closeMachine = formAction('close-machine')
+export const stateLine = formAction('state-line')
+export const leaveLine = formAction('leave-line')
 export const openProgramme = formAction('open-programme', {
   then: ({ result }) => routeCardAddress(String(result['code'])),
 })

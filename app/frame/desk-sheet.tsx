@@ -45,6 +45,7 @@ function placesOf({ auditor, administrator }: SignedIn): Place[] {
   return [
     ...(auditor ? [] : [{ text: 'Desk', href: to.deskAddress() }]),
     { text: 'Programmes', href: to.programmesAddress() },
+    { text: 'Works', href: to.worksAddress() },
     { text: 'Lessons', href: to.lessonsAddress() },
     { text: 'Audit', href: to.auditAddress() },
     instruments,

@@ -1,9 +1,8 @@
 import { whereItLeads } from '@/app/forms/submit'
 import { text } from '@/app/forms/typed-text'
 import { guarded } from '@/app/guard/guarded'
-import { mayInProgramme } from '@/app/guard/rights'
 import type { ImportStep } from '@/app/imports/import-steps'
-import type { Importer } from '@/app/imports/importer'
+import { importerFor, type Importer, type ImportPlace } from '@/app/imports/importer'
 import type { Prepare, TellProgress } from '@/app/imports/prepared'
 import { performUnparsed } from '@/lib/commands/perform'
 import { log } from '@/lib/log/log'
@@ -12,23 +11,20 @@ import type { NameWithoutSubject } from '@/shared/commands/all-faces'
 const LARGEST_FORM_BYTES = 1024 * 1024
 
 /** A route that runs a confirmed import and says how far it is, one JSON value a line. */
-export const importRoute = (command: NameWithoutSubject, prepare: Prepare) =>
-  guarded<{ code: string }, Importer['view']>(
-    mayInProgramme(command),
-    async ({ request, person, right: view }) => {
-      if (!(Number(request.headers.get('content-length')) <= LARGEST_FORM_BYTES))
-        return new Response('The form is too large.', { status: 413 })
-      const form = await request.formData().catch(() => undefined)
-      if (!form) return new Response('The form cannot be read.', { status: 400 })
-      return runImport(command, form, { person, view }, prepare)
-    },
-  )
+export const importRoute = <Params, Into>(place: ImportPlace<Params, Into>, prepare: Prepare<Into>) =>
+  guarded<Params, Into>(place.rights, async ({ request, person, right: into }) => {
+    if (!(Number(request.headers.get('content-length')) <= LARGEST_FORM_BYTES))
+      return new Response('The form is too large.', { status: 413 })
+    const form = await request.formData().catch(() => undefined)
+    if (!form) return new Response('The form cannot be read.', { status: 400 })
+    return runImport(place.command, form, importerFor(place, person, into), prepare)
+  })
 
-function runImport(
+function runImport<Into>(
   command: NameWithoutSubject,
   form: FormData,
-  importer: Importer,
-  prepare: Prepare,
+  importer: Importer<Into>,
+  prepare: Prepare<Into>,
 ): Response {
   const encoder = new TextEncoder()
   const stream = new ReadableStream<Uint8Array>({
@@ -51,11 +47,11 @@ function runImport(
   })
 }
 
-async function ended(
+async function ended<Into>(
   command: NameWithoutSubject,
   form: FormData,
-  importer: Importer,
-  prepare: Prepare,
+  importer: Importer<Into>,
+  prepare: Prepare<Into>,
   tell: TellProgress,
 ): Promise<ImportStep> {
   const prepared = await prepare(importer, form, tell)

@@ -1,4 +1,4 @@
-import { fileReaderOf, type Importer } from '@/app/imports/importer'
+import type { Importer } from '@/app/imports/importer'
 import { formFrom } from '@/app/imports/chosen-form'
 import { mappingFrom, readingText, textsIn } from '@/app/imports/chosen-mapping'
 import { readImport } from '@/lib/queries/read-import'
@@ -14,14 +14,18 @@ type Prepared =
 export type TellProgress = (read: number, of: number) => void
 
 /** Makes a command’s input of a form, for somebody who may give the command. */
-export type Prepare = (importer: Importer, form: FormData, tell?: TellProgress) => Promise<Prepared>
+export type Prepare<Into> = (
+  importer: Importer<Into>,
+  form: FormData,
+  tell?: TellProgress,
+) => Promise<Prepared>
 
 type FileReadings =
   { readonly readings: Readings; readonly mapping: ColumnMapping } | { readonly message: string }
 
 /** The readings of a previewed file, read again from the store as the preview read them. */
 export async function readingsOfFile(
-  importer: Importer,
+  { reader }: Importer<unknown>,
   form: FormData,
   file: string,
   fields: readonly ReadingField[],
@@ -35,7 +39,7 @@ export async function readingsOfFile(
       message:
         'The columns or the way of reading were changed. Read the file again so, look at it, then import it.',
     }
-  const found = await readImport(file, fileReaderOf(importer), fields, { mapping, form: as }, tell)
+  const found = await readImport(file, reader, fields, { mapping, form: as }, tell)
   if (!found) return { message: 'The file is no longer there. Send it again.' }
   if (!found.parsed.ok)
     return { message: 'The file cannot be imported as it is; see what is wrong with it. Nothing was stored.' }

@@ -3,7 +3,6 @@ import { CONTENT_KINDS } from '@/lib/evidence/content-kind'
 import { installedStore } from '@/lib/evidence/installed-store'
 import { receiveUpload } from '@/lib/evidence/receive-upload'
 import { registerFile } from '@/lib/evidence/register-file'
-import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { Refused } from '@/shared/refused'
 
 /**
@@ -11,7 +10,8 @@ import { Refused } from '@/shared/refused'
  * Nothing refers to the file until the import is confirmed there; until then it is its sender's alone.
  */
 export async function receiveCsv(
-  { request, person: { personId }, right: { state } }: LetIn<unknown, ProgrammeView>,
+  { request, person: { personId } }: Pick<LetIn<unknown, unknown>, 'request' | 'person'>,
+  trailId: string,
   back: string,
   preview: (sha256: string) => string,
 ): Promise<Response> {
@@ -26,7 +26,7 @@ export async function receiveCsv(
     if (!file) return refuse('Choose a CSV or XLSX file.')
     if (!/^text\//.test(file.mediaType) && file.mediaType !== CONTENT_KINDS.xlsx.mediaType)
       return refuse(`${file.fileName} is neither a CSV file nor an XLSX workbook.`)
-    await registerFile(file, { personId, trailId: state.programme.id })
+    await registerFile(file, { personId, trailId })
     const address = preview(file.sha256)
     return wantsJson ? Response.json({ address }) : see(address)
   } catch (error) {

@@ -7,7 +7,7 @@ import { signalsAnswered } from '@/app/signals/ticked-signals'
 import type { DefectChartKey } from '@/shared/plan/parameters/defect-charts'
 import { ANSWER_COLUMNS } from '@/shared/records/kinds/answer-columns'
 
-/** One answer to every ticked signal of a log: the cause, and what was done. */
+/** One answer to every ticked signal of a machine’s log: the cause, and what was done. */
 export const answerSignals = formAction('add-record', {
   own: {
     kind: () => 'signal-answer',
@@ -20,7 +20,12 @@ export const answerSignals = formAction('add-record', {
       })),
   },
   then: (_done, form) =>
-    placeAddress(text(form, 'programme'), { kind: 'log', log: text(form, 'log'), part: 'signals' }),
+    placeAddress('', {
+      kind: 'machine',
+      machine: text(form, 'works.code'),
+      log: text(form, 'log'),
+      part: 'signals',
+    }),
 })
 
 /** The same, for the signals of a chart of defects. */

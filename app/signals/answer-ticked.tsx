@@ -4,11 +4,12 @@ import { CommandForm } from '@/app/forms/command-form'
 import { ChoiceBox, LinesBox } from '@/app/forms/fields'
 import type { FormAction } from '@/app/forms/form-state'
 import { SubmitButton } from '@/app/ui/submit-button'
-import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { ANSWER_COLUMNS } from '@/shared/records/kinds/answer-columns'
 
 interface AnswerTickedProps {
-  view: ProgrammeView
+  /** Who answers, and the date of the works. */
+  by: string
+  on: string
   action: FormAction
   hidden: Readonly<Record<string, string>>
   label: string
@@ -17,17 +18,16 @@ interface AnswerTickedProps {
 }
 
 /** Signals to tick, and one answer to all that are ticked: what caused them, and what was done. */
-export function AnswerTicked({ view, action, hidden, label, children }: AnswerTickedProps) {
+export function AnswerTicked({ by, on, action, hidden, label, children }: AnswerTickedProps) {
   const { answer } = ANSWER_COLUMNS
   return (
     <CommandForm
       action={action}
       formKey={randomUUID()}
       hidden={{
-        programme: view.code,
         ...hidden,
-        'rows.0.by': view.actor.name,
-        'rows.0.on': view.state.facts.today,
+        'rows.0.by': by,
+        'rows.0.on': on,
       }}
       label={label}
       className="form-stack form-printed"

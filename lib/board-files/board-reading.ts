@@ -1,17 +1,19 @@
 import type { Board } from '@/shared/board/board'
 import type { DrillReading } from '@/shared/board/drill/drill-file'
 import type { Passed } from '@/shared/board/gerber/gerber-layer'
+import type { ReadFile } from '@/shared/board/read-files'
 import type { LayerRole, ProposedRole } from '@/shared/board/layer-role'
 
 /** One file as it is told of: what it holds, what it is taken for, and a picture of it. */
 export interface FileTold {
   readonly name: string
-  readonly format: 'gerber' | 'drill' | 'unread' | 'other'
+  readonly format: ReadFile['format']
   readonly proposed?: ProposedRole
   readonly role?: LayerRole
-  /** Things drawn or holes drilled. */
+  /** Things drawn, holes drilled, or places of a netlist. */
   readonly count?: number
   readonly unit?: 'mm' | 'inch'
+  readonly unitAssumed?: boolean
   readonly passed?: readonly Passed[]
   readonly drill?: { readonly reading: DrillReading; readonly assumed: readonly string[] }
   readonly refused?: { readonly line?: number; readonly reason: string }
@@ -21,6 +23,12 @@ export interface FileTold {
 export interface BoardReading {
   readonly files: readonly FileTold[]
   readonly board: Board
-  /** Copper and lands of both outer layers as one path each, in mm with y downwards. */
-  readonly pictures: Readonly<Record<'top' | 'bottom', string>>
+  readonly pictures: readonly LayerPicture[]
+}
+
+/** One layer as a path, in mm with y downwards. */
+export interface LayerPicture {
+  /** The code of its role. */
+  readonly code: string
+  readonly path: string
 }

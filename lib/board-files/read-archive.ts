@@ -2,7 +2,8 @@ import { boardOf } from '@/shared/board/board'
 import { layersFrom, readBoardFile, type ReadFile } from '@/shared/board/read-files'
 import { layerPath } from '@/shared/board/layer-path'
 import type { LayerRole } from '@/shared/board/layer-role'
-import type { BoardReading, FileTold } from './board-reading'
+import { codeOfRole } from '@/shared/board/role-code'
+import type { BoardReading, FileTold, LayerPicture } from './board-reading'
 import { unpack } from './unpack'
 
 /** What a person says that a file is, by its name. */
@@ -20,8 +21,22 @@ export function readArchive(archive: Uint8Array, said: RolesSaid): BoardReading 
   return {
     files: files.map((file) => told(file, roleOf(file))),
     board: boardOf(layers),
-    pictures: { top: layerPath(layers.top ?? []), bottom: layerPath(layers.bottom ?? []) },
+    pictures: picturesOf(files, roleOf),
   }
+}
+
+const PICTURED: readonly LayerRole['kind'][] = ['copper', 'mask', 'legend']
+
+/** Layers worth seeing on a board, each once, in the order in which they are drawn over each other. */
+function picturesOf(files: readonly ReadFile[], roleOf: (file: ReadFile) => LayerRole): LayerPicture[] {
+  const pictures = new Map<string, LayerPicture>()
+  for (const kind of PICTURED)
+    for (const file of files) {
+      if (file.format !== 'gerber' || roleOf(file).kind !== kind) continue
+      const code = codeOfRole(roleOf(file))
+      if (!pictures.has(code)) pictures.set(code, { code, path: layerPath(file.layer.drawn) })
+    }
+  return [...pictures.values()]
 }
 
 function told(file: ReadFile, role: LayerRole): FileTold {
@@ -42,6 +57,11 @@ function told(file: ReadFile, role: LayerRole): FileTold {
         unit: reading.unit,
         drill: { reading, assumed },
       }
+    }
+    case 'netlist': {
+      const { points, unit, unitAssumed, passed } = file.netlist
+      const count = points.length
+      return { name, format, proposed: file.proposed, role, count, unit, unitAssumed, passed }
     }
     case 'unread':
       return {

@@ -52,6 +52,37 @@ export async function findBoardArchive(
   }
 }
 
+/** Another archive of board files of a programme, to be compared with. */
+export interface OtherArchive {
+  readonly evidence: string
+  readonly fileName: string
+  readonly at: Date
+}
+
+/** The other archives that are attached to a programme, the newest first. */
+export async function otherArchives(
+  programmeId: string,
+  { evidence, sha256 }: BoardArchive,
+): Promise<OtherArchive[]> {
+  const db = database()
+  const attached = await db.evidence.findMany({
+    where: { programmeId, withdrawnAt: null, id: { not: evidence }, sha256: { not: null } },
+    orderBy: [{ at: 'desc' }, { id: 'desc' }],
+    select: { id: true, fileName: true, sha256: true, at: true },
+  })
+  const archives = await db.storedFile.findMany({
+    where: {
+      sha256: { in: attached.flatMap((each) => each.sha256 ?? []), not: sha256 },
+      mediaType: 'application/zip',
+    },
+    select: { sha256: true },
+  })
+  const zipped = new Set(archives.map((each) => each.sha256))
+  return attached
+    .filter((each) => each.sha256 !== null && zipped.has(each.sha256))
+    .map(({ id, fileName, at }) => ({ evidence: id, fileName: fileName ?? '', at }))
+}
+
 const rolesFrom = (files: readonly { name: string; role: string }[]): RolesSaid =>
   Object.fromEntries(
     files.flatMap(({ name, role }) => {

@@ -11,6 +11,9 @@ import { gateSeals } from '@/shared/trail/bundle'
 import type { FileState, RegisteredFile } from '@/shared/stored/compare-files'
 import { StoredComparison } from '@/shared/stored/stored-comparison'
 import { storedVerdict, type StoredVerdict } from '@/shared/stored/stored-verdict'
+import type { TrailEntry } from '@/shared/trail/entry'
+import { worksHeadsIn } from '@/shared/trail/works-head'
+import { fallenHeads, type NamedHead } from '@/lib/trail/works-heads-stand'
 import { trailVerifier, type TrailVerdict } from '@/shared/trail/verify'
 
 const LONGEST_WORK_MS = 20
@@ -37,7 +40,9 @@ export async function* verifyStored(
   let registered: ReadonlyMap<string, RegisteredFile>
   const comparison = new StoredComparison(nativeSha256, await kindOfTrail(snapshot, trailId))
   try {
-    chain = yield* verifyChain(snapshot, trailId, comparison)
+    const heads: NamedHead[] = []
+    chain = yield* verifyChain(snapshot, trailId, comparison, heads)
+    comparison.takeBreaks(await fallenHeads(snapshot, heads))
     await compareTables(snapshot, trailId, comparison)
     registered = await registeredFiles(snapshot, [...comparison.files().keys()])
   } finally {
@@ -64,6 +69,7 @@ async function* verifyChain(
   snapshot: Snapshot,
   trailId: string,
   comparison: StoredComparison,
+  heads: NamedHead[],
 ): AsyncGenerator<VerificationStep, TrailVerdict> {
   const end = await trailEnd(snapshot, trailId)
   const verifier = trailVerifier(nativeSha256, gateSeals(await gatesOf(snapshot, trailId)))
@@ -73,12 +79,22 @@ async function* verifyChain(
     for (const entry of entries) {
       verifier.add(entry)
       comparison.takeEntry(entry)
+      heads.push(...headsNamedBy(entry))
       await breathe()
     }
     done += entries.length
     yield { doing: 'entries', done, of: end.seq }
   }
   return verifier.finish(end)
+}
+
+/** What an entry cannot be read to say is told by the comparison of its rows. */
+function headsNamedBy(entry: TrailEntry): NamedHead[] {
+  try {
+    return worksHeadsIn(entry).map((head) => ({ ...head, inEntry: entry.seq }))
+  } catch {
+    return []
+  }
 }
 
 async function compareTables(

@@ -17,6 +17,10 @@ export class Groups {
     for (let at = index; at !== root;) [at, this.parent[at]] = [this.parent[at]!, root]
     return root
   }
+  /** How many sets there are. */
+  get count(): number {
+    return this.parent.filter((parent, index) => parent === index).length
+  }
   join(one: number, other: number): void {
     this.parent[this.of(one)] = this.of(other)
   }
@@ -29,10 +33,15 @@ export interface LayerEdges {
   near(edge: Edge, reach: number): number[]
 }
 
-export function layerEdges({ copper }: CopperLayer): LayerEdges {
+/** The edges of a layer's copper, or of some of it. */
+export function layerEdges(
+  { copper }: Pick<CopperLayer, 'copper'>,
+  wanted: (at: number) => boolean = () => true,
+): LayerEdges {
   const edges: Edge[] = []
   const owner: number[] = []
   copper.forEach(({ solid }, at) => {
+    if (!wanted(at)) return
     for (const edge of edgesOf(solid)) {
       edges.push(edge)
       owner.push(at)

@@ -32,7 +32,7 @@ export function holeGroups(holes: readonly BoardHole[]): HoleGroup[] {
       hole.plated,
       rounded(hole.diameterMm),
       rounded(lengthOf(hole)),
-      rounded(landOf(hole) ?? 0),
+      rounded(narrowestLand(hole) ?? 0),
     ].join(' ')
   return [...groupedBy(holes, keyOf).values()]
     .map((alike) => groupOf(alike))
@@ -47,7 +47,7 @@ function groupOf(holes: readonly BoardHole[]): HoleGroup {
     plated: first.plated,
     diameterMm: first.diameterMm,
     lengthMm: lengthOf(first),
-    landMm: landOf(first),
+    landMm: narrowestLand(first),
     ringMm: rings.length > 0 ? Math.min(...rings) : undefined,
     holes,
     components: [...new Set(holes.flatMap(({ component }) => component ?? []))].sort(inOrder),
@@ -61,7 +61,9 @@ const lengthOf = ({ a, b, diameterMm }: BoardHole): number =>
 
 export const outerLands = ({ top, bottom }: BoardHole): Land[] =>
   [top, bottom].filter((land) => land !== undefined)
-const landOf = (hole: BoardHole): number | undefined => {
+
+/** The width of the narrower outer land, mm; undefined where there is none. */
+export const narrowestLand = (hole: BoardHole): number | undefined => {
   const widths = outerLands(hole).map(({ widthMm }) => widthMm)
   return widths.length > 0 ? Math.min(...widths) : undefined
 }

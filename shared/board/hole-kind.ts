@@ -1,8 +1,9 @@
 import type { CopperLayer } from './copper'
 import type { Drilled } from './drill/drill-file'
-import { isInside } from './geometry/distance'
 import type { BoardHole } from './hole'
+import { isOpen } from './land-gaps'
 import type { FoundLand } from './lands'
+import type { NetPoint } from './netlist/netlist-file'
 
 /** A plated hole smaller than this takes no component's lead, mm: common practice, no published source. */
 const COMPONENT_MIN_MM = 0.45
@@ -13,10 +14,17 @@ type Kind = Pick<BoardHole, 'kind' | 'kindBy'>
 
 /**
  * What a hole is for, by the surest witness: the drill file's or the land's own
- * word, no plating, the mask open over it, and only then its size, which a
+ * word, no plating, the netlist, the mask open over it, and only then its size, which a
  * person has to confirm.
  */
-export function kindOf(hole: Drilled, lands: readonly FoundLand[], masks: readonly CopperLayer[]): Kind {
+export function kindOf(
+  hole: Drilled,
+  {
+    lands,
+    masks,
+    listed,
+  }: { lands: readonly FoundLand[]; masks: readonly CopperLayer[]; listed: NetPoint | undefined },
+): Kind {
   const said = byUse(hole.use)
   // A part's locating peg goes into a hole of its own, which holds no solder.
   if (hole.plated === false && lands.length === 0) return { kind: 'mounting', kindBy: 'plating' }
@@ -25,6 +33,7 @@ export function kindOf(hole: Drilled, lands: readonly FoundLand[], masks: readon
   if (ofLand) return { kind: ofLand, kindBy: 'land' }
   if (hole.plated === false) return { kind: 'mounting', kindBy: 'plating' }
   if (lands.length === 0) return { kind: 'mounting', kindBy: 'land' }
+  if (listed) return { kind: listed.via ? 'via' : 'component', kindBy: 'netlist' }
   if (masks.length > 0) {
     const open = masks.some((mask) => isOpen(mask, hole.a))
     if (!open) return { kind: 'via', kindBy: 'mask' }
@@ -52,6 +61,3 @@ function byUse(use: string | undefined): Kind['kind'] | undefined {
       return undefined
   }
 }
-
-const isOpen = (mask: CopperLayer, [x, y]: readonly [number, number]): boolean =>
-  mask.near({ minX: x, minY: y, maxX: x, maxY: y }).some((at) => isInside(mask.copper[at]!.solid, x, y))

@@ -17,8 +17,8 @@ export interface BoardHole {
   readonly diameterMm: number
   readonly plated: boolean | undefined
   readonly kind: HoleKind
-  /** How the kind is known: the drill file or the land says it, the mask is open there, or only by size. */
-  readonly kindBy: 'drill file' | 'land' | 'mask' | 'plating' | 'size'
+  /** How the kind is known: a file says it of the hole or the land, the mask is open there, or only by size. */
+  readonly kindBy: 'drill file' | 'land' | 'netlist' | 'mask' | 'plating' | 'size'
   readonly top: Land | undefined
   readonly bottom: Land | undefined
   readonly inner: readonly { readonly layer: number; readonly land: Land }[]

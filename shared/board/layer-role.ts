@@ -71,10 +71,13 @@ const NAMES: readonly (readonly [RegExp, LayerRole])[] = [
   [/(copper|cu).*(bot|back)|(bottom|back|B)[_. -]*(cu|copper)/i, { kind: 'copper', side: 'bottom' }],
 ]
 
+/** No program writes longer names; patterns take their time over one that is. */
+const NAME_LENGTH = 255
 const INNER = /\.g(\d{1,2})l?$|(?:In|inner|L)[_. -]?(\d{1,2})[_. -]?(?:Cu|copper)/i
 
 /** What a name suggests; a person confirms it. */
-export function roleByName(name: string): LayerRole | undefined {
+export function roleByName(fullName: string): LayerRole | undefined {
+  const name = fullName.slice(-NAME_LENGTH)
   const inner = INNER.exec(name)
   if (inner) return { kind: 'copper', side: 'inner', layer: Number(inner[1] ?? inner[2]) }
   return NAMES.find(([pattern]) => pattern.test(name))?.[1]

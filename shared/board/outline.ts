@@ -1,5 +1,6 @@
 import type { Drawn } from './gerber/gerber-layer'
-import { boxOfPoints, type Box, type Point } from './geometry/solid'
+import { isInside, toBoundary } from './geometry/distance'
+import { boxOfPoints, type Box, type Point, type Solid } from './geometry/solid'
 
 /** How far ends may lie apart and still meet, mm. */
 const MEET_MM = 0.02
@@ -8,6 +9,8 @@ const MEET_MM = 0.02
 export interface Outline {
   readonly points: readonly Point[]
   readonly closed: boolean
+  /** Closed lines inside it: what is cut out of the board. */
+  readonly cutouts: readonly (readonly Point[])[]
   readonly box: Box
 }
 
@@ -23,8 +26,15 @@ export function outlineOf(drawn: readonly Drawn[]): Outline | undefined {
   return {
     points: longest,
     closed: closed.length > 0,
+    cutouts: closed.filter((chain) => chain !== longest && isWithin(chain, longest)),
     box: boxOfPoints(closed.length > 0 ? longest : lines.flat()),
   }
+}
+
+/** Whether all of a closed line lies inside another: one that repeats the outline does not. */
+function isWithin(chain: readonly Point[], outline: readonly Point[]): boolean {
+  const board: Solid = { kind: 'polygon', rings: [outline.flat()] }
+  return chain.every(([x, y]) => isInside(board, x, y) && toBoundary(board, x, y) > MEET_MM)
 }
 
 const meets = (one: Point, other: Point): boolean =>
@@ -35,15 +45,20 @@ const isClosed = (chain: readonly Point[]): boolean => chain.length > 3 && meets
 const length = (chain: readonly Point[]): number =>
   chain.slice(1).reduce((sum, [x, y], at) => sum + Math.hypot(x - chain[at]![0], y - chain[at]![1]), 0)
 
+const BESIDE = [-1, 0, 1]
+
 function chained(lines: readonly (readonly [Point, Point])[]): Point[][] {
   const ends = new Map<string, number[]>()
-  const cell = ([x, y]: Point): string => `${Math.round(x / MEET_MM)} ${Math.round(y / MEET_MM)}`
-  const around = ([x, y]: Point): number[] =>
-    [-1, 0, 1].flatMap((dx) =>
-      [-1, 0, 1].flatMap((dy) => ends.get(cell([x + dx * MEET_MM, y + dy * MEET_MM])) ?? []),
-    )
+  const cellOf = ([x, y]: Point): readonly [number, number] => [
+    Math.floor(x / MEET_MM),
+    Math.floor(y / MEET_MM),
+  ]
+  const around = (point: Point): number[] => {
+    const [column, row] = cellOf(point)
+    return BESIDE.flatMap((dx) => BESIDE.flatMap((dy) => ends.get(`${column + dx},${row + dy}`) ?? []))
+  }
   lines.forEach((line, at) => {
-    for (const end of line) ends.set(cell(end), [...(ends.get(cell(end)) ?? []), at])
+    for (const end of line) ends.set(cellOf(end).join(), [...(ends.get(cellOf(end).join()) ?? []), at])
   })
   const used = new Set<number>()
   /** The chain goes on from its last point as long as an unused line begins or ends there. */

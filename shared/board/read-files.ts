@@ -4,6 +4,8 @@ import { readDrill } from './drill/read-drill'
 import type { GerberLayer } from './gerber/gerber-layer'
 import { readGerber } from './gerber/read-gerber'
 import { roleByAttribute, roleByName, type LayerRole, type ProposedRole } from './layer-role'
+import type { Netlist } from './netlist/netlist-file'
+import { isNetlist, readNetlist } from './netlist/read-netlist'
 import { Unreadable } from './unreadable'
 
 export interface BoardFileText {
@@ -15,6 +17,7 @@ export interface BoardFileText {
 export type ReadFile = { readonly name: string } & (
   | { readonly format: 'gerber'; readonly proposed: ProposedRole; readonly layer: GerberLayer }
   | { readonly format: 'drill'; readonly proposed: ProposedRole; readonly drill: DrillFile }
+  | { readonly format: 'netlist'; readonly proposed: ProposedRole; readonly netlist: Netlist }
   | { readonly format: 'unread'; readonly line?: number; readonly reason: string }
   | { readonly format: 'other' }
 )
@@ -31,6 +34,10 @@ export function readBoardFile({ name, text }: BoardFileText): ReadFile {
         drill,
       }
     }
+    if (isNetlist(text)) {
+      const netlist = readNetlist(text)
+      return { name, format: 'netlist', proposed: { role: { kind: 'netlist' }, by: 'content' }, netlist }
+    }
     if (!isGerber(text)) return { name, format: 'other' }
     const layer = readGerber(text)
     return { name, format: 'gerber', proposed: proposed(layer.attributes, name), layer }
@@ -40,7 +47,7 @@ export function readBoardFile({ name, text }: BoardFileText): ReadFile {
   }
 }
 
-const isDrill = (text: string): boolean => /^\s*%?\s*M48\s*$/m.test(text.slice(0, 4000))
+const isDrill = (text: string): boolean => /^[ \t]*%?[ \t]*M48[ \t]*\r?$/m.test(text.slice(0, 4000))
 const isGerber = (text: string): boolean =>
   /%(FS|MO|ADD|TF)|G04 /.test(text.slice(0, 20_000)) && text.includes('*')
 
@@ -52,7 +59,7 @@ function proposed(
   const said = roleByAttribute(attributes.get('FileFunction'))
   if (said && said.kind !== 'other') return { role: said, by: 'attribute' }
   const named = said ? undefined : roleByName(name)
-  if (named && (byContent ? named.kind === 'drill' : named.kind !== 'drill'))
+  if (named && named.kind !== 'netlist' && (byContent ? named.kind === 'drill' : named.kind !== 'drill'))
     return { role: named, by: 'name' }
   if (byContent) return { role: byContent, by: 'content' }
   return { role: { kind: 'other' }, by: said ? 'attribute' : 'nothing' }
@@ -71,11 +78,14 @@ export function layersFrom(files: readonly ReadFile[], roleOf: (file: ReadFile) 
     inner: gerbers.flatMap(({ role, drawn }) =>
       role.kind === 'copper' && role.side === 'inner' ? [{ layer: role.layer, drawn }] : [],
     ),
-    masks: gerbers.flatMap(({ role, drawn }) => (role.kind === 'mask' ? [drawn] : [])),
+    masks: gerbers.flatMap(({ role, drawn }) => (role.kind === 'mask' ? [{ side: role.side, drawn }] : [])),
     outline: gerbers.find(({ role }) => role.kind === 'outline')?.drawn,
     holes: files.flatMap((file) =>
       file.format === 'drill' ? withPlating(file.drill.holes, roleOf(file)) : [],
     ),
+    netlist: files.flatMap((file) =>
+      file.format === 'netlist' && roleOf(file).kind === 'netlist' ? [file.netlist.points] : [],
+    )[0],
   }
 }
 

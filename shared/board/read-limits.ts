@@ -8,4 +8,16 @@ export const READ_LIMITS = {
   /** Points of one outline, region or macro. */
   points: 500_000,
   holes: 200_000,
+  /** How far from its origin a board may lie, and how large a thing on it may be, mm. */
+  reachMm: 10_000,
+  apertureMm: 1000,
+  /** Primitives of one macro. */
+  macroParts: 2000,
+  /** Repeats of holes that repeat each other. */
+  repeatsDeep: 64,
+  /** Kinds of commands that are not known, and characters of one line that numbers are read from. */
+  unknownKinds: 200,
+  lineLength: 2000,
+  /** Places of a netlist. */
+  netPoints: 400_000,
 } as const

@@ -14,6 +14,7 @@ const NAMED: Readonly<Record<string, { role: LayerRole; label: string }>> = {
   'drill-plated': { role: { kind: 'drill', plated: true }, label: 'Drill file, plated holes' },
   'drill-unplated': { role: { kind: 'drill', plated: false }, label: 'Drill file, unplated holes' },
   drill: { role: { kind: 'drill', plated: undefined }, label: 'Drill file, plating not said' },
+  netlist: { role: { kind: 'netlist' }, label: 'Netlist' },
   other: { role: { kind: 'other' }, label: 'Not read for the board' },
 }
 const INNER = /^copper-inner-([1-9]\d?)$/
@@ -40,9 +41,9 @@ export const roleLabel = (role: LayerRole): string =>
     ? `Copper, inner layer ${role.layer}`
     : NAMED[codeOfRole(role)]!.label
 
-/** What a person can choose for a file: drill files only for holes, all else only for what is drawn. */
+/** What a person can choose for a file: drill files only for holes, netlists only for nets, all else for what is drawn. */
 export const roleChoices = (
-  format: 'gerber' | 'drill',
+  format: 'gerber' | 'drill' | 'netlist',
   innerLayers: number,
 ): { value: string; text: string }[] => {
   const inner = Array.from({ length: innerLayers }, (_, index): LayerRole => ({
@@ -52,6 +53,9 @@ export const roleChoices = (
   }))
   const named = Object.values(NAMED).map(({ role }) => role)
   return [...named, ...inner]
-    .filter(({ kind }) => kind === 'other' || (kind === 'drill') === (format === 'drill'))
+    .filter(({ kind }) => kind === 'other' || formatOf(kind) === format)
     .map((role) => ({ value: codeOfRole(role), text: roleLabel(role) }))
 }
+
+const formatOf = (kind: LayerRole['kind']): 'gerber' | 'drill' | 'netlist' =>
+  kind === 'drill' || kind === 'netlist' ? kind : 'gerber'

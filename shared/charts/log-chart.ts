@@ -3,14 +3,8 @@ import type { Parameter } from '@/shared/plan/parameter'
 import { findCharacteristic } from '@/shared/records/characteristics'
 import type { Log } from '@/shared/records/log'
 import type { Facts } from '@/shared/rules/facts'
-import { inputsOf } from '@/shared/rules/inputs-of'
 import { specifiedChart, type ChartChoice } from './chart-choice'
-import {
-  chartedReads,
-  chartedSeries,
-  type ChartedInputs,
-  type ChartedSeries,
-} from '@/shared/logs/charted-series'
+import { chartedInputs, chartedSeries, type ChartedSeries } from '@/shared/logs/charted-series'
 import type { ChartPanel, PanelSignal } from './chart-panel'
 import { panelsOf } from './chart-panels'
 import { FEWEST_TO_CHART } from './chart-stretches'
@@ -99,10 +93,6 @@ const NOTHING_CHARTED = (log: Log): ChartedSeries => ({
   label: log.characteristic,
   unit: '1',
 })
-
-/** What a reading is brought to, as the specification says. */
-export const chartedInputs = (facts: Facts | undefined): ChartedInputs =>
-  (facts && inputsOf(chartedReads, facts)) ?? { reference: undefined, coefficient: undefined }
 
 /** Signals of all panels in the order in which they would have sounded. */
 export const signalsOf = (panels: readonly ChartPanel[], rules: RunRuleSet): LogSignal[] =>

@@ -2,8 +2,8 @@ import type { Log } from '@/shared/records/log'
 import { LEVEL_CHARACTERISTICS } from '@/shared/logs/level-characteristics'
 import { answerTo } from '@/shared/logs/signal-answers'
 import type { Facts } from '@/shared/rules/facts'
-import { chartedSeries } from '@/shared/logs/charted-series'
-import { askedSignals, chartedInputs, specifiedCharting } from './log-chart'
+import { chartedInputs, chartedSeries } from '@/shared/logs/charted-series'
+import { askedSignals, specifiedCharting } from './log-chart'
 import { recordsOfKind } from '@/shared/records/records-of-kind'
 
 /** A log whose chart, as specified, gave signals that nobody has answered yet. */

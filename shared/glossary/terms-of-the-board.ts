@@ -12,6 +12,22 @@ export const TERMS_OF_THE_BOARD: readonly Term[] = [
   },
   { term: 'annular ring', meaning: 'Width of the land left around a drilled hole.', from: IPC_T_50 },
   {
+    term: 'net',
+    meaning: 'Places of a board that are to be joined by its conductors, and by nothing else.',
+    from: TRADE,
+  },
+  {
+    term: 'netlist',
+    meaning: 'The nets of a board with the place of every hole and land, by which the bare board is tested.',
+    from: standard('IPC-D-356A'),
+  },
+  {
+    term: 'piece of copper',
+    meaning: 'Copper that touches or is joined by plated holes, on all layers together.',
+    from: OWN,
+    insteadOf: ['island'],
+  },
+  {
     term: 'radial clearance',
     meaning: 'Half the difference between the diameter of a plated hole and that of its lead.',
     from: TRADE,

@@ -7,6 +7,8 @@ import { acidNumberSeries } from './acid-number-series'
 import { dwellSeries } from './dwell-series'
 import { densitySeries, USUAL_REFERENCE_C } from './flux-density-series'
 import { columnSeries, type LogSeries } from './log-series'
+import type { Facts } from '@/shared/rules/facts'
+import { inputsOf } from '@/shared/rules/inputs-of'
 import { optional, type Inputs } from '@/shared/rules/rule'
 import { memo } from '@/shared/memo'
 
@@ -16,6 +18,10 @@ export const chartedReads = {
   coefficient: optional(fluxDensityCoefficient),
 }
 export type ChartedInputs = Inputs<typeof chartedReads>
+
+/** What a reading is brought to, as the specification says. */
+export const chartedInputs = (facts: Facts | undefined): ChartedInputs =>
+  (facts && inputsOf(chartedReads, facts)) ?? { reference: undefined, coefficient: undefined }
 
 /** What a log charts: the quantity that the specification limits, made from what was read. */
 export interface ChartedSeries {

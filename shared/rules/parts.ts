@@ -46,7 +46,8 @@ export function partOrContradiction(subject: string, judgeRow: () => Part): Part
 export const decidingPart = (parts: readonly Part[]): Part | undefined =>
   parts.reduce<Part | undefined>((worst, part) => (!worst || isWorse(part, worst) ? part : worst), undefined)
 
-function isWorse(part: Part, than: Part): boolean {
+/** Whether a part is worse than another: by its verdict, then by the room it leaves. */
+export function isWorse(part: Part, than: Part): boolean {
   if (part.verdict !== than.verdict) return VERDICTS.indexOf(part.verdict) > VERDICTS.indexOf(than.verdict)
   if (!part.margin || !than.margin) return part.margin !== undefined && than.margin === undefined
   return relativeMargin(part.margin) < relativeMargin(than.margin)

@@ -1,4 +1,5 @@
 import { isUtcMillisecondInstant } from '@/shared/trail/rfc3339'
+import { WORKS_KINDS, worksSubjectName } from '@/shared/works/works-kind'
 import { coveredTable, type TableName } from './covered-tables'
 import { isHashed } from './kept-text'
 import type { ColumnDifference, RowShown, StoredBreak } from './stored-break'
@@ -23,9 +24,16 @@ export function storedBreakInWords(found: StoredBreak): string {
       return `The file ${shortHash(found.sha256)}, named by entry ${found.seq}, was changed: its bytes give another hash.`
     case 'file-unreadable':
       return `The file ${shortHash(found.sha256)}, named by entry ${found.seq}, could not be read. Look at the server’s log and its disk.`
+    case 'works-head':
+      return `Entry ${found.seq} signs over entry ${found.at} of ${subjectInWords(found.of)}, which that trail does not hold any more.`
     case 'file-register':
       return `The register of files is at odds with entry ${found.seq} about the file ${shortHash(found.sha256)}: ${differencesInWords(found.differences)}.`
   }
+}
+
+const subjectInWords = ({ kind, code }: { readonly kind: string; readonly code: string }): string => {
+  const known = WORKS_KINDS.find((one) => one === kind)
+  return known ? worksSubjectName({ kind: known, code }) : `${kind} ${code}`
 }
 
 function rowInWords(table: TableName, row: RowShown): string {

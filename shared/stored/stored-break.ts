@@ -19,6 +19,7 @@ export type RowShown = Readonly<Record<string, string>>
  * - `unreadable-entry`: an entry does not say what it wrote in any form known here;
  * - `file-missing`, `file-changed`: a file that an entry names is gone, or its bytes give another hash;
  * - `file-unreadable`: the store could not hand a file out;
+ * - `works-head`: a trail of the works does not hold the entry that a gate was signed over;
  * - `file-register`: the register of files says other than the entry, or than the file.
  */
 export type StoredBreak =
@@ -36,6 +37,12 @@ export type StoredBreak =
       readonly kind: 'file-missing' | 'file-changed' | 'file-unreadable'
       readonly seq: number
       readonly sha256: string
+    }
+  | {
+      readonly kind: 'works-head'
+      readonly seq: number
+      readonly of: { readonly kind: string; readonly code: string }
+      readonly at: number
     }
   | {
       readonly kind: 'file-register'

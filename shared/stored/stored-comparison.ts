@@ -73,6 +73,11 @@ export class StoredComparison {
     return this.expected.files
   }
 
+  /** Something beside rows and files that is at odds with the entries. */
+  takeBreaks(breaks: readonly StoredBreak[]): void {
+    for (const found of breaks) this.breaks.add(found)
+  }
+
   /** What the register says of a file, undefined where it says nothing, and what the store found of its bytes. */
   takeFile(sha256: string, registered: RegisteredFile | undefined, state: FileState): void {
     const named = this.expected.files.get(sha256)

@@ -11,6 +11,13 @@ export type BundleGate = {
   readonly headHash: string
 }
 
+/** The trail of something of the works, as far as a programme's gates rest on it. */
+export type BundleWorks = {
+  readonly kind: string
+  readonly code: string
+  readonly entries: readonly TrailEntry[]
+}
+
 /** A programme's trail as a file that anyone can check without the program that wrote it. */
 export type TrailBundle = {
   readonly format: 'liquidus-trail-bundle'
@@ -19,6 +26,8 @@ export type TrailBundle = {
   readonly programme: { readonly code: string; readonly title: string }
   readonly entries: readonly TrailEntry[]
   readonly gates: readonly BundleGate[]
+  /** The trails of the works that gates were signed over, each up to the newest entry that one names. */
+  readonly works?: readonly BundleWorks[]
 }
 
 /** Marks a bundle for export. */

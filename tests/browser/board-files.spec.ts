@@ -46,6 +46,9 @@ const archive = (small: boolean): Buffer =>
     }),
   )
 
+const ringPlaces = (page: Page) =>
+  page.getByRole('table', { name: 'Rings of the board’s holes: the worst places' })
+
 async function attach(page: Page, name: string, small: boolean): Promise<void> {
   await programme.open(page, '/items/holes-and-lands')
   const form = formOf(page, 'Attach a file')
@@ -84,7 +87,7 @@ test('Tomas drops the board’s files, says what they are, sees two narrow rings
   })
 
   await test.step('both narrow rings stand first, with pin and place', async () => {
-    const rings = tomas.getByRole('table', { name: 'Narrowest rings' }).getByRole('row')
+    const rings = ringPlaces(tomas).getByRole('row')
     await expect(rings.nth(1)).toContainText('0.05 mm')
     await expect(rings.nth(1)).toContainText('X1 pin 5')
     await expect(rings.nth(2)).toContainText('X1 pin 6')
@@ -94,15 +97,38 @@ test('Tomas drops the board’s files, says what they are, sees two narrow rings
 
   await test.step('Petra reads the board but fills in no table that is design’s', async () => {
     await petra.goto(tomas.url())
-    await expect(petra.getByRole('table', { name: 'Narrowest rings' })).toBeVisible()
+    await expect(ringPlaces(petra)).toBeVisible()
     await expect(petra.getByRole('link', { name: /Fill in the table/ })).toHaveCount(0)
   })
 
-  await test.step('he corrects the layout, and the table of holes is filled in from the new files', async () => {
+  await test.step('he corrects the layout, and the rings of the new files are wide enough', async () => {
     await attach(tomas, 'strip-b.zip', false)
-    await expect(tomas.getByRole('table', { name: 'Narrowest rings' }).getByRole('row').nth(1)).toContainText(
-      '0.35 mm',
-    )
+    await expect(ringPlaces(tomas).getByRole('row').nth(1)).toContainText('0.35 mm')
+  })
+
+  await test.step('beside the first files the two rings are told of, and the picture leads to one of them', async () => {
+    await tomas.getByRole('link', { name: 'From strip-a.zip to this one' }).click()
+    const rings = tomas.getByRole('table', { name: 'Rings that changed' }).getByRole('row')
+    // Both changed alike, and are one row.
+    await expect(rings).toHaveCount(2)
+    await expect(rings.nth(1)).toContainText('X1 pin 5, top; X1 pin 6, top')
+    await expect(rings.nth(1)).toContainText('0.05 mm')
+    await expect(rings.nth(1)).toContainText('0.35 mm')
+    // Nobody has said of the new files yet which of them is the outline.
+    await expect(tomas.getByText('The outline was 45 mm × 20 mm')).toContainText('is not found')
+    const top = tomas.getByRole('group', { name: /^Top copper/ })
+    const seen = () => top.locator('svg').getAttribute('viewBox')
+    const whole = await seen()
+    await rings.nth(1).getByRole('link', { name: 'K1' }).click()
+    await expect.poll(seen).not.toBe(whole)
+    await top.focus()
+    await tomas.keyboard.press('0')
+    await expect.poll(seen).toBe(whole)
+    await expectNoFault(tomas)
+    await tomas.getByRole('link', { name: 'strip-b.zip' }).first().click()
+  })
+
+  await test.step('the table of holes is filled in from the new files', async () => {
     await tomas.getByRole('link', { name: 'Fill in the table of holes and leads from these files' }).click()
     const form = formOf(tomas, 'Revise Holes and leads')
     await expect(form.locator('[name="value.0.component"]')).toHaveValue('X1')

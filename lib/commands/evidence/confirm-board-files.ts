@@ -45,4 +45,4 @@ export const confirmBoardFiles = defineCommand({
 })
 
 /** Layers of which a board has one. */
-const ONE_EACH = ['copper-top', 'copper-bottom', 'mask-top', 'mask-bottom', 'outline']
+const ONE_EACH = ['copper-top', 'copper-bottom', 'mask-top', 'mask-bottom', 'outline', 'netlist']

@@ -34,7 +34,7 @@ async function marksOf(programmes: Prisma.Sql): Promise<ReadonlyMap<string, stri
 }
 
 /** Pairs of a programme and a trail of the works that its facts are read from, each once. */
-function usedOfTheWorks(programmes: Prisma.Sql): Prisma.Sql {
+export function usedOfTheWorks(programmes: Prisma.Sql): Prisma.Sql {
   const asked = Prisma.sql`ANY(${programmes})`
   return Prisma.sql`
     SELECT stated."programmeId", machine."id" AS "trailId"

@@ -31,6 +31,7 @@ interface RawHole {
   readonly tool: string
   readonly plated: boolean | undefined
   readonly use: string | undefined
+  readonly line: number
   /** How often the step of a repeat was added to it. */
   readonly moved: readonly { readonly times: number; readonly by: readonly [string, string] }[]
 }
@@ -57,6 +58,7 @@ class DrillReader {
   private inHeader = false
   private sawHeader = false
   private ended = false
+  private number = 0
   private routing = false
   private down: readonly [string, string] | undefined
 
@@ -64,10 +66,12 @@ class DrillReader {
 
   line(line: string, number: number): void {
     if (this.ended || line === '') return
+    this.number = number
     const refuse = (reason: string): never => {
       throw new Unreadable(reason, number)
     }
-    if (line.startsWith(';')) return this.comment(line.slice(1).trim())
+    if (line.startsWith(';')) return this.comment(line.slice(1, READ_LIMITS.lineLength).trim())
+    if (line.length > READ_LIMITS.lineLength) refuse('The line is longer than a drill file has them.')
     if (line === '%' || line === 'M95') {
       if (this.sawHeader) this.inHeader = false
       return
@@ -117,7 +121,7 @@ class DrillReader {
     const size = /C([\d.]+)/.exec(rest)?.[1]
     if (size !== undefined) {
       const diameter = Number(size)
-      if (!(diameter > 0)) refuse(`Tool T${number} has no size.`)
+      if (!(diameter > 0 && diameter <= READ_LIMITS.apertureMm)) refuse(`Tool T${number} has no size.`)
       this.tools.set(number, { diameter, plated: this.plated, use: this.use })
       if (this.inHeader) return
     } else if (this.inHeader) return
@@ -196,12 +200,14 @@ class DrillReader {
     const tool = this.tool ?? refuse('A hole stands before a tool is chosen.')
     if (this.raw.length >= READ_LIMITS.holes) refuse(`The file has more than ${READ_LIMITS.holes} holes.`)
     const { plated, use } = this.tools.get(tool)!
-    this.raw.push({ a, b, tool, plated: plated ?? this.plated, use, moved })
+    this.raw.push({ a, b, tool, plated: plated ?? this.plated, use, line: this.number, moved })
   }
 
   private repeat(times: number, step: string, refuse: (reason: string) => never): void {
     const last = this.raw.at(-1) ?? refuse('A repeat stands before a hole.')
     const by = [/X([+-]?[\d.]+)/.exec(step)?.[1] ?? '0', /Y([+-]?[\d.]+)/.exec(step)?.[1] ?? '0'] as const
+    if (last.moved.length >= READ_LIMITS.repeatsDeep)
+      refuse(`Repeats repeat each other more than ${READ_LIMITS.repeatsDeep} deep.`)
     for (let n = 1; n <= times; n++) this.add(last.a, last.b, refuse, [...last.moved, { times: n, by }])
   }
 
@@ -234,9 +240,12 @@ class DrillReader {
       steps.reduce((sum, [x]) => sum + x!, lengthMm(point[0], reading)),
       steps.reduce((sum, [, y]) => sum + y!, lengthMm(point[1], reading)),
     ]
+    const [a, b] = [place(raw.a), place(raw.b)]
+    if (![...a, ...b].every((at) => Math.abs(at) <= READ_LIMITS.reachMm))
+      throw new Unreadable(`The hole lies beyond ${READ_LIMITS.reachMm / 1000} m.`, raw.line)
     return {
-      a: place(raw.a),
-      b: place(raw.b),
+      a,
+      b,
       diameterMm: this.tools.get(raw.tool)!.diameter * mm,
       tool: `T${raw.tool}`,
       plated: raw.plated ?? wholeFile,

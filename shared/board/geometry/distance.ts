@@ -81,3 +81,28 @@ export function edgesOf(solid: Solid): Edge[] {
 /** Clear distance of two edges with their radii, mm; never below 0. */
 export const edgeGap = (one: Edge, other: Edge): number =>
   Math.max(0, segmentToSegment(one.a, one.b, other.a, other.b) - one.radius - other.radius)
+
+/** Halfway between the nearest points of two edges: where a reader is led to. */
+export function placeBetween(one: Edge, other: Edge): Point {
+  const pairs = [
+    [one.a, nearestOn(other, one.a)],
+    [one.b, nearestOn(other, one.b)],
+    [other.a, nearestOn(one, other.a)],
+    [other.b, nearestOn(one, other.b)],
+  ] as const
+  const apart = ([p, q]: readonly [Point, Point]): number => Math.hypot(p[0] - q[0], p[1] - q[1])
+  const [p, q] = pairs.reduce((least, pair) => (apart(pair) < apart(least) ? pair : least))
+  const length = apart([p, q])
+  if (length === 0) return p
+  // From the middle line of a round thing to its edge, so that unequal radii do not shift the place.
+  const [onP, onQ] = [one.a, one.b].includes(p) ? [one.radius, other.radius] : [other.radius, one.radius]
+  const share = (onP + (length - onP - onQ) / 2) / length
+  return [p[0] + (q[0] - p[0]) * share, p[1] + (q[1] - p[1]) * share]
+}
+
+function nearestOn({ a, b }: Edge, [x, y]: Point): Point {
+  const [dx, dy] = [b[0] - a[0], b[1] - a[1]]
+  const squared = dx * dx + dy * dy
+  const along = squared === 0 ? 0 : Math.min(1, Math.max(0, ((x - a[0]) * dx + (y - a[1]) * dy) / squared))
+  return [a[0] + along * dx, a[1] + along * dy]
+}

@@ -2,11 +2,13 @@ import type { Point, Ring, Solid } from './solid'
 
 /** How far a chord may lie inside its arc, mm. */
 export const CHORD_ERROR_MM = 0.001
+/** A circle of two kilometres has so many chords: one that is larger stands in no file in earnest. */
+const CHORDS_MAX = 100_000
 
 /** How many chords keep within the error over an angle, in radians. */
 function chordsFor(radius: number, angle: number): number {
   const step = 2 * Math.acos(Math.max(0, 1 - CHORD_ERROR_MM / Math.max(radius, CHORD_ERROR_MM)))
-  return Math.max(1, Math.ceil(Math.abs(angle) / step))
+  return Math.min(CHORDS_MAX, Math.max(1, Math.ceil(Math.abs(angle) / step)))
 }
 
 /**

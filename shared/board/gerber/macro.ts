@@ -2,7 +2,11 @@ import { unionOf, without } from '../geometry/boolean'
 import { circleRing } from '../geometry/flattened'
 import { disc, ringArea, reversed, transformed, type Ring, type Solid } from '../geometry/solid'
 import { placed } from '../geometry/transform'
+import { READ_LIMITS } from '../read-limits'
 import { macroValue } from './macro-expression'
+
+/** No length, angle or number of corners of a macro is greater. */
+const VALUE_MAX = 1e6
 
 /** One primitive of a macro: dark adds, clear takes out what the macro drew before. */
 interface Part {
@@ -21,6 +25,7 @@ export function macroShape(
   parameters: readonly number[],
   mmPerUnit: number,
 ): Solid[] | string {
+  if (blocks.length > READ_LIMITS.macroParts) return `it has more than ${READ_LIMITS.macroParts} primitives`
   const variables = new Map(parameters.map((value, index) => [index + 1, value]))
   let solids: Solid[] = []
   for (const block of blocks) {
@@ -31,7 +36,8 @@ export function macroShape(
     }
     if (block.startsWith('0')) continue
     const [code, ...values] = block.split(',').map((field) => macroValue(field, variables))
-    if (values.some((value) => !Number.isFinite(value))) return `“${block}” of the macro cannot be worked out`
+    if (values.some((value) => !(Math.abs(value) <= VALUE_MAX)))
+      return `“${block.slice(0, 40)}” of the macro cannot be worked out`
     const part = partOf(code!, values, mmPerUnit)
     if (typeof part === 'string') return part
     if (part.dark) solids.push(...part.solids)
@@ -71,6 +77,7 @@ function partOf(code: number, values: readonly number[], mmPerUnit: number): Par
     }
     case 6: {
       const [x, y, outer, thick, gap, cross, length] = [0, 1, 2, 3, 4, 6, 7].map(mm)
+      if (outer! > READ_LIMITS.apertureMm) return 'a target of the macro is larger than any board'
       const solids = moire(
         { x: x!, y: y!, outer: outer!, thick: thick!, gap: gap!, cross: cross!, length: length! },
         at(5),
@@ -140,10 +147,13 @@ interface Moire {
   length: number
 }
 
+/** Beyond these the rings of a target are one grey. */
+const MOIRE_RINGS_MAX = 100
+
 /** Rings round a centre with a cross through them. */
 function moire({ x, y, outer, thick, gap, cross, length }: Moire, ringsMax: number): Solid[] {
   const solids: Solid[] = []
-  for (let ring = 0, radius = outer / 2; ring < Math.min(ringsMax, 1000) && radius > 0; ring++) {
+  for (let ring = 0, radius = outer / 2; ring < Math.min(ringsMax, MOIRE_RINGS_MAX) && radius > 0; ring++) {
     solids.push(annulus(x, y, radius, Math.max(0, radius - thick)))
     radius -= thick + gap
   }

@@ -160,6 +160,7 @@ export class Plotter {
 
   /** Draws what a step and repeat holds at each of its places (specification 4.12), bottom to top, then to the right. */
   repeat(block: readonly Drawn[], repeats: { x: number; y: number; stepX: number; stepY: number }): void {
+    if (block.length === 0) return
     if (this.count + block.length * repeats.x * repeats.y > READ_LIMITS.objects)
       throw new Undrawable(`Repeated, it comes to more than ${READ_LIMITS.objects} objects.`)
     for (let column = 0; column < repeats.x; column++)

@@ -1,5 +1,5 @@
 import { unionOf } from '../geometry/boolean'
-import type { Point } from '../geometry/solid'
+import { boxOf, type Point, type Solid } from '../geometry/solid'
 import { READ_LIMITS } from '../read-limits'
 import { lineAt, Unreadable } from '../unreadable'
 import { AttributeTable } from './attributes'
@@ -22,6 +22,12 @@ import { wordsOf, type Word } from './words'
 export function readGerber(text: string): GerberLayer {
   return new GerberReader(text).read()
 }
+
+/** A flash that is more than so many times larger than its aperture was not meant. */
+const SCALE_MAX = 100
+
+/** Centres of shallow arcs lie far off. */
+const REACHES_MM = { X: READ_LIMITS.reachMm, Y: READ_LIMITS.reachMm, I: 1e9, J: 1e9 } as const
 
 class GerberReader {
   private readonly plotter = new Plotter()
@@ -71,6 +77,8 @@ class GerberReader {
 
   private pass(what: string): void {
     const before = this.passed.get(what)
+    if (!before && this.passed.size >= READ_LIMITS.unknownKinds)
+      this.refuse(`The file has more than ${READ_LIMITS.unknownKinds} kinds of commands that are not known.`)
     const line = before?.line ?? lineAt(this.text, this.offset)
     this.passed.set(what, { what, times: (before?.times ?? 0) + 1, line })
   }
@@ -105,7 +113,7 @@ class GerberReader {
         this.plotter.rotationDeg = this.number(block.slice(2))
         return
       case 'LS':
-        this.plotter.scale = this.number(block.slice(2))
+        this.plotter.scale = this.scale(block.slice(2))
         return
       default:
         return this.deprecated(block)
@@ -129,7 +137,8 @@ class GerberReader {
     }
     const pattern = harmless[block.slice(0, 2)]
     if (!pattern) return this.pass(block.slice(0, 2))
-    if (!pattern.test(block)) this.refuse(`${block} changes the whole image, which is not read.`)
+    if (block.length > READ_LIMITS.lineLength || !pattern.test(block))
+      this.refuse(`${block.slice(0, 40)} changes the whole image, which is not read.`)
   }
 
   private formatStated(block: string): void {
@@ -158,6 +167,18 @@ class GerberReader {
     return value
   }
 
+  private scale(digits: string): number {
+    const scale = this.number(digits)
+    if (!(scale > 0 && scale <= SCALE_MAX)) this.refuse(`A scale of ${digits.slice(0, 20)} is not read.`)
+    return scale
+  }
+
+  /** A length as it is, unless it lies where no board does. */
+  private within(mm: number, reachMm: number): number {
+    if (!(Math.abs(mm) <= reachMm)) this.refuse(`A length is beyond ${reachMm / 1000} m.`)
+    return mm
+  }
+
   private mm(): number {
     return this.mmPerUnit ?? this.refuse('A length stands before the unit (MO).')
   }
@@ -178,13 +199,23 @@ class GerberReader {
     if (macro) {
       const shape = macroShape(macro, modifiers, this.mm())
       if (typeof shape === 'string') this.refuse(`Aperture macro ${template}: ${shape}.`)
+      this.checkSize(shape)
       // One flash is one thing, of however many pieces: the land of a hole is all of them.
       return shape.length > 1 ? [{ kind: 'polygon' as const, rings: unionOf(shape) }] : shape
     }
     // A polygon's corners and its rotation are no lengths.
     const isLength = (index: number): boolean => template !== 'P' || index === 0 || index === 3
-    const lengths = modifiers.map((value, index) => (isLength(index) ? value * this.mm() : value))
+    const lengths = modifiers.map((value, index) =>
+      isLength(index) ? this.within(value * this.mm(), READ_LIMITS.apertureMm) : value,
+    )
     return standardShape(template, lengths) ?? this.refuse(`Aperture ${template} is not defined.`)
+  }
+
+  private checkSize(shape: readonly Solid[]): void {
+    for (const solid of shape) {
+      const { minX, minY, maxX, maxY } = boxOf(solid)
+      if (minX <= maxX) for (const mm of [minX, minY, maxX, maxY]) this.within(mm, READ_LIMITS.apertureMm)
+    }
   }
 
   private block(rest: string): void {
@@ -207,8 +238,10 @@ class GerberReader {
     if (x === undefined) this.refuse(`“SR${rest}” does not say how often and how far it repeats.`)
     if (Number(x) <= 1 && Number(y) <= 1) return
     this.plotter.openBlock()
-    const [acrossMm, upMm] = [this.number(stepX!) * this.mm(), this.number(stepY!) * this.mm()]
-    this.open.push({ kind: 'repeat', x: Number(x), y: Number(y), stepX: acrossMm, stepY: upMm })
+    const [acrossMm, upMm] = [stepX!, stepY!].map((step) =>
+      this.within(this.number(step) * this.mm(), READ_LIMITS.reachMm),
+    )
+    this.open.push({ kind: 'repeat', x: Number(x), y: Number(y), stepX: acrossMm!, stepY: upMm! })
   }
 
   private closeRepeat(): void {
@@ -299,7 +332,7 @@ class GerberReader {
       const format = this.format ?? this.refuse('A coordinate stands before its format (FS).')
       const value = coordinate(digits!, format)
       if (value === undefined) this.refuse(`“${digits}” is no coordinate.`)
-      found.set(axis!, value * this.mm())
+      found.set(axis!, this.within(value * this.mm(), REACHES_MM[axis as 'X' | 'Y' | 'I' | 'J']))
     }
     return found
   }

@@ -3,7 +3,7 @@ import {
   isTimedFromStart,
   logFields,
   withInstants,
-} from '@/app/programmes/[code]/logs/[log]/import/log-fields'
+} from '@/app/works/machines/[machine]/logs/[log]/import/log-fields'
 import { parseReadings } from '@/lib/readings/parse-readings'
 import type { Readings } from '@/shared/records/readings'
 

@@ -21,7 +21,7 @@ test('reads an archive in a thread of its own: every file told of, the board, an
   ])
   expect(files[2]!.refused).toEqual({ line: 6, reason: 'The file breaks off: its end, M02, is missing.' })
   expect(board.holes[0]!.top!.ringMm).toBeCloseTo(0.35, 9)
-  expect(pictures.top).toMatch(/^M[\d.]+/)
+  expect(pictures).toEqual([{ code: 'copper-top', path: expect.stringMatching(/^M[\d.]+/) }])
 })
 
 test('what a person says of a file goes before what the file says', async () => {

@@ -1,8 +1,18 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, test } from 'vitest'
+import type { PlacedPart } from '@/shared/board/judged/placed-part'
 import { boardOf } from '@/shared/board/board'
 import { layersFrom, readBoardFile, type ReadFile } from '@/shared/board/read-files'
+import {
+  barrelPlating,
+  landEdition,
+  leadHoles,
+  producibilityLevel,
+} from '@/shared/plan/parameters/lead-holes'
+import { set } from '../facts-builder'
+import { leadHole } from '../specification/lead-hole-rows'
+import { judged } from './judged-board'
 
 /**
  * Production files of public open-hardware boards, each with what was computed from its layout by an independent
@@ -87,5 +97,60 @@ test.each(names.filter((name) => existsSync(join(BOARDS, name, 'truth.json'))))(
       const found = board.gaps.find(({ layer }) => layer === side)?.gapMm
       if (least !== undefined && least < 0.6) expect(Math.abs(found! - least)).toBeLessThan(0.001)
     }
+  },
+)
+
+test.each(names.filter((name) => existsSync(join(BOARDS, name, 'files', 'netlist.ipc'))))(
+  '%s: every place of the netlist has its hole or its copper, and no net is open or joined to another',
+  (name) => {
+    const files = read(name)
+    const { netlist, holes } = boardFrom(files, roleOf)
+    expect(netlist!.places).toBeGreaterThan(90)
+    expect(netlist!.met).toBe(netlist!.places)
+    expect(netlist!.differences).toEqual([])
+    // The copper files name the pins of holes too, so that both have to agree.
+    const alone = boardFrom(files, (file) => (file.format === 'netlist' ? { kind: 'other' } : roleOf(file)))
+    const named = alone.holes.map(({ component, pin }, at) => [component, pin, holes[at]!] as const)
+    const listed = files.flatMap((file) => (file.format === 'netlist' ? file.netlist.points : []))
+    const both = named.flatMap(([component, pin, { a, b }]) => {
+      const there = listed.find(
+        ({ at, kind }) =>
+          kind === 'hole' && Math.hypot((a[0] + b[0]) / 2 - at[0], (a[1] + b[1]) / 2 - at[1]) < 0.01,
+      )
+      return component !== undefined && there?.component !== undefined
+        ? [[`${component} ${pin}`, `${there.component} ${there.pin}`]]
+        : []
+    })
+    expect(both.length).toBeGreaterThan(50)
+    expect(both.filter(([inCopper, inList]) => inCopper !== inList)).toEqual([])
+  },
+)
+
+test.each(names.filter((name) => existsSync(join(BOARDS, name, 'truth.json')) && !TWO_BOARDS.includes(name)))(
+  '%s: the holes whose rings fail are those of its layout, and no copper lies beyond its edge',
+  (name) => {
+    const truth = JSON.parse(readFileSync(join(BOARDS, name, 'truth.json'), 'utf8')) as Truth
+    const board = boardFrom(read(name), roleOf)
+    const sizes = [...new Set(board.holes.map(({ diameterMm }) => Math.round(diameterMm * 1000) / 1000))]
+    const rows = sizes.map((holeMm) => leadHole({ holeMm }))
+    const values = [
+      set(leadHoles, rows),
+      set(barrelPlating, 25),
+      set(producibilityLevel, 'B'),
+      set(landEdition, 'ipc-2221'),
+    ]
+    const found = judged(board, values)
+    const failing = new Set(
+      (found.get('rings-on-board')!.finding.parts ?? [])
+        .filter(({ verdict }) => verdict === 'fails')
+        .map((part) => (part as PlacedPart).at.map((mm) => mm.toFixed(2)).join()),
+    )
+    // Tolerance ± 0.05 and allowance 0.25 are of diameters, a ring of 0.05 has to be left: 0.05 + (0.05 + 0.25)/2.
+    const narrow = truth.holes.filter(({ plated, via, ring }) => plated && !via && ring! < 0.2 - 0.002)
+    const atTheLimit = truth.holes.filter(({ via, ring }) => !via && Math.abs(ring! - 0.2) <= 0.002)
+    expect(failing.size).toBeGreaterThanOrEqual(narrow.length)
+    expect(failing.size).toBeLessThanOrEqual(narrow.length + atTheLimit.length)
+    expect(board.edges.length).toBeGreaterThan(0)
+    expect(board.edges[0]!.gapMm).toBeGreaterThan(0)
   },
 )

@@ -107,6 +107,7 @@ test('what an older entry changed without saying to what is not compared', () =>
     disabledAt: null,
     credentialEpoch: 2,
     mustChangePassword: true,
+    worksDepartment: null,
     createdAt: AT,
   }
   const entries = [

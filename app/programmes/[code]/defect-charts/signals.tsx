@@ -58,7 +58,13 @@ export function DefectSignals({ view, chart, signals, specified }: DefectSignals
   return (
     <Section id="signals" heading="Signals" lead={leadFor(signals.length, open, specified)}>
       {may && open > 0 ? (
-        <AnswerTicked view={view} action={answerDefectSignals} hidden={{ chart }} label="Answer to signals">
+        <AnswerTicked
+          by={view.actor.name}
+          on={view.state.facts.today}
+          action={answerDefectSignals}
+          hidden={{ programme: view.code, chart }}
+          label="Answer to signals"
+        >
           {table}
         </AnswerTicked>
       ) : (

@@ -6,7 +6,7 @@ import { VerdictMark } from '@/app/ui/verdict-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { findCharacteristic } from '@/shared/records/characteristics'
 import type { Log } from '@/shared/records/log'
-import { findingsReading, openSignals, signalStates, verdictOf } from './log-state'
+import { findingsReading, openSignals, signalStates, verdictOf } from '@/app/signals/log-state'
 
 /** The logs by characteristic: where they are kept, the newest reading, and what it means. */
 export function LogTable({ view, logs }: { view: ProgrammeView; logs: readonly Log[] }) {

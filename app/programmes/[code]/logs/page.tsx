@@ -3,18 +3,17 @@ import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { ButtonLink } from '@/app/ui/button'
 import { Empty } from '@/app/ui/empty'
-import { machineTokens } from '@/lib/queries/machine-tokens'
+import { readProgrammeLines } from '@/lib/queries/works/programme-lines'
 import { LogTable } from './log-table'
-import { Machines } from './machines'
-import { OpenLogForm } from './open-log'
+import { ProgrammeLines } from './programme-lines'
 import { everyLog } from '@/shared/records/every-log'
 
 export const generateMetadata = programmeTitle(({ code }) => `Logs, ${code}`)
 
-/** The process characteristics that are logged, by line and machine. */
+/** The lines the boards are made on, and what is logged there as this programme reads it. */
 export default programmePage(async ({ visit, code }) => {
   const logs = everyLog(visit.view.state.facts.records)
-  const tokens = await machineTokens(visit.view.state.programme.id)
+  const lines = await readProgrammeLines(visit.view.state.programme.id)
   return (
     <ProgrammeSheet
       visit={visit}
@@ -35,12 +34,11 @@ export default programmePage(async ({ visit, code }) => {
             <LogTable view={view} logs={logs} />
           ) : (
             <Empty title="No logs yet">
-              Open one for each characteristic and machine; its readings come from a CSV file, from the
-              machine itself, or typed in.
+              State the line that the boards are made on. What its machines log counts here for the days of
+              this programme’s soldering runs there.
             </Empty>
           )}
-          <OpenLogForm view={view} />
-          <Machines view={view} tokens={tokens} />
+          <ProgrammeLines view={view} lines={lines} />
         </>
       )}
     </ProgrammeSheet>

@@ -1,61 +1,45 @@
-import { boardPictureAddress } from '@/app/addresses'
 import { Section } from '@/app/ui/section'
+import type { BoardArchive } from '@/lib/queries/board-files'
 import type { Board } from '@/shared/board/board'
-import { formatQuantity } from '@/shared/quantity/format'
-import type { RingPlace } from '@/shared/board/worst-places'
-import { pictureBox } from './picture-box'
+import type { BoardFinding } from '@/shared/board/judged/board-findings'
+import type { Verdict } from '@/shared/rules/finding'
+import { BoardSides, type BoardMark } from './board-sides'
+import { placeName } from './place-name'
 
 interface BoardPictureProps {
   code: string
-  evidence: string
+  archive: BoardArchive
   board: Board
-  rings: readonly RingPlace[]
+  layers: readonly string[]
+  findings: readonly BoardFinding[]
 }
 
-/** Both sides of the board with the narrowest rings marked by their numbers in the table. */
-export function BoardPicture(props: BoardPictureProps) {
+/** Both sides of the board with the places that do not meet, by their names in the tables. */
+export function BoardPicture({ findings, ...board }: BoardPictureProps) {
   return (
     <Section
       id="picture"
       heading="The board"
-      lead="Both sides seen from the top. The numbers are those of the narrowest rings below."
+      lead="Both sides seen from the top. Places that fail or are marginal are marked by their names in the tables below; any other is shown when its name is followed."
     >
-      <div className="board-sides">
-        <Side {...props} side="top" />
-        <Side {...props} side="bottom" />
-      </div>
+      <BoardSides {...board} marks={findings.flatMap(marksOf)} />
     </Section>
   )
 }
 
-/** A mark is this share of the board's greater side. */
-const MARK_SHARE = 0.018
-
-function Side({ code, evidence, board, rings, side }: BoardPictureProps & { side: 'top' | 'bottom' }) {
-  const { minX, minY, width, height } = pictureBox(board)
-  const size = Math.max(width, height) * MARK_SHARE
-  const here = rings.map((place, at) => ({ ...place, number: at + 1 })).filter((place) => place.side === side)
-  const title = `${side === 'top' ? 'Top' : 'Bottom'} copper and holes, ${formatQuantity(width - 2, 'mm', 4)} by ${formatQuantity(height - 2, 'mm', 4)}`
-  return (
-    <figure className="board-side">
-      <svg viewBox={`${minX} ${minY} ${width} ${height}`} role="img" aria-label={title}>
-        <image
-          href={boardPictureAddress(code, evidence, side)}
-          x={minX}
-          y={minY}
-          width={width}
-          height={height}
-        />
-        {here.map(({ hole: { a }, number }) => (
-          <g key={number} className="board-mark">
-            <circle cx={a[0]} cy={-a[1]} r={size} strokeWidth={size / 5} />
-            <text x={a[0] + 1.3 * size} y={-a[1] - size / 2} fontSize={2.2 * size}>
-              {number}
-            </text>
-          </g>
-        ))}
-      </svg>
-      <figcaption>{title}.</figcaption>
-    </figure>
-  )
+/** What is marked from the start: what is undetermined is so all over the board. */
+const STANDS_OUT: Readonly<Record<Verdict, boolean>> = {
+  fails: true,
+  marginal: true,
+  undetermined: false,
+  meets: false,
+  'not applicable': false,
 }
+
+const marksOf = ({ letter, places }: BoardFinding): BoardMark[] =>
+  places.map(({ at, layer, verdict }, rank) => ({
+    name: placeName(letter, rank),
+    at,
+    layer,
+    ...(!STANDS_OUT[verdict] && { drawn: 'followed' }),
+  }))

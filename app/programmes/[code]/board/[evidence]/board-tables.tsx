@@ -3,18 +3,15 @@ import { ButtonLink } from '@/app/ui/button'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import type { Board, ConductorWidth, NetGap } from '@/shared/board/board'
+import type { Board } from '@/shared/board/board'
+import type { ConductorWidth } from '@/shared/board/conductor-widths'
 import type { BoardHole } from '@/shared/board/hole'
 import { holeGroups, type HoleGroup } from '@/shared/board/hole-groups'
-import { leastGaps, type RingPlace } from '@/shared/board/worst-places'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { refusal } from '@/shared/policy'
-import { formatNumber, formatQuantity } from '@/shared/quantity/format'
+import { formatQuantity } from '@/shared/quantity/format'
 
 const mm = (value: number): string => formatQuantity(Math.round(value * 1000) / 1000, 'mm', 6)
-const place = ([x, y]: readonly [number, number]): string =>
-  `${formatNumber(Math.round(x * 100) / 100)}, ${formatNumber(Math.round(y * 100) / 100)}`
-
 const KINDS: Record<BoardHole['kind'], string> = {
   component: 'for leads',
   via: 'vias',
@@ -83,60 +80,6 @@ const HOLES_ITEM = 'holes-and-lands'
 
 const sizeOf = ({ diameterMm, lengthMm }: HoleGroup): string =>
   lengthMm - diameterMm > 0.01 ? `${mm(diameterMm)} × ${mm(lengthMm)}` : mm(diameterMm)
-
-export function NarrowestRings({ rings }: { rings: readonly RingPlace[] }) {
-  if (rings.length === 0) return null
-  return (
-    <Section id="rings" heading="Narrowest rings" lead="Of the holes for leads, the narrower side of each.">
-      <RuledTable
-        caption="Narrowest rings"
-        captionHidden
-        rows={rings}
-        rowKey={(_, at) => at}
-        columns={[
-          { label: 'Number', set: 'shrink', names: true, cell: (_, at) => at + 1 },
-          {
-            label: 'Ring',
-            set: 'number',
-            cell: ({ ringMm }) => (ringMm < 0 ? `${mm(ringMm)}: the hole breaks out` : mm(ringMm)),
-          },
-          { label: 'Hole', set: 'number', cell: ({ hole }) => mm(hole.diameterMm) },
-          { label: 'Side', cell: ({ side }) => side },
-          {
-            label: 'Pin',
-            cell: ({ hole: { component, pin } }) => [component, pin].filter(Boolean).join(' pin '),
-          },
-          { label: 'At x, y in mm', set: 'number', cell: ({ hole }) => place(hole.a) },
-        ]}
-      />
-    </Section>
-  )
-}
-
-export function LeastGaps({ board }: { board: Board }) {
-  const gaps = leastGaps(board)
-  if (gaps.length === 0) return null
-  return (
-    <Section
-      id="gaps"
-      heading="Least gaps"
-      lead="Between copper that is not joined. Where the files name no nets, pieces of copper are numbered."
-    >
-      <RuledTable<NetGap>
-        caption="Least gaps"
-        captionHidden
-        rows={gaps}
-        rowKey={(_, at) => at}
-        columns={[
-          { label: 'Gap', set: 'number', names: true, cell: ({ gapMm }) => mm(gapMm) },
-          { label: 'Layer', cell: ({ layer }) => layer },
-          { label: 'Between', cell: ({ nets }) => nets.join(' and ') },
-          { label: 'At x, y in mm', set: 'number', cell: ({ at }) => place(at) },
-        ]}
-      />
-    </Section>
-  )
-}
 
 export function ConductorWidths({ board }: { board: Board }) {
   if (board.conductors.length === 0) return null

@@ -19,8 +19,8 @@ interface LayerFilesProps {
 
 /** What each file is, as it says itself, as its name suggests, or as somebody said. */
 export function LayerFiles({ view, evidence, files }: LayerFilesProps) {
-  const read = files.filter(({ format }) => format === 'gerber' || format === 'drill')
-  const left = files.filter(({ format }) => format === 'unread' || format === 'other')
+  const read = files.filter(({ format }) => isRead(format))
+  const left = files.filter(({ format }) => !isRead(format))
   const may = !refusal('confirm-board-files', view.actor)
   const inner = read.filter(({ role }) => role?.kind === 'copper' && role.side === 'inner').length
   const place = new Map(read.map(({ name }, at) => [name, at]))
@@ -39,7 +39,7 @@ export function LayerFiles({ view, evidence, files }: LayerFilesProps) {
               <ChoiceBox
                 name={`files.${place.get(name)}.role`}
                 label={`What ${name} is`}
-                choices={roleChoices(format === 'drill' ? 'drill' : 'gerber', inner + 2)}
+                choices={roleChoices(isRead(format) ? format : 'gerber', inner + 2)}
                 defaultValue={codeOfRole(role)}
               />
             ) : (
@@ -83,6 +83,9 @@ export function LayerFiles({ view, evidence, files }: LayerFilesProps) {
   )
 }
 
+const isRead = (format: FileTold['format']): format is 'gerber' | 'drill' | 'netlist' =>
+  format !== 'unread' && format !== 'other'
+
 const BY: Record<ProposedRole['by'], string> = {
   attribute: 'the file itself',
   name: 'its name',
@@ -90,7 +93,7 @@ const BY: Record<ProposedRole['by'], string> = {
   nothing: 'nothing: choose',
 }
 
-function remarksOf({ passed = [], drill, format }: FileTold): string {
+function remarksOf({ passed = [], drill, format, unitAssumed = false }: FileTold): string {
   const over = passed.map(
     ({ what, times, line }) => `${what} passed over ${times} times, first at line ${line}`,
   )
@@ -100,7 +103,10 @@ function remarksOf({ passed = [], drill, format }: FileTold): string {
           `${drill.assumed.join(', ')} not said: read as ${drill.reading.integerDigits}:${drill.reading.decimals} ${drill.reading.unit}, ${drill.reading.kept} zeros kept`,
         ]
       : []
-  return [...over, ...assumed].join('; ') || (format === 'drill' ? 'says how its numbers are read' : '')
+  const unit = unitAssumed ? ['unit not said: read as inches'] : []
+  return (
+    [...over, ...assumed, ...unit].join('; ') || (format === 'drill' ? 'says how its numbers are read' : '')
+  )
 }
 
 function LeftFiles({ files }: { files: readonly FileTold[] }) {
@@ -116,7 +122,7 @@ function LeftFiles({ files }: { files: readonly FileTold[] }) {
           cell: ({ refused }) =>
             refused
               ? `${refused.line === undefined ? '' : `Line ${refused.line}: `}${refused.reason}`
-              : 'Neither a Gerber layer nor a drill file.',
+              : 'Neither a Gerber layer nor a drill file nor a netlist.',
         },
       ]}
     />

@@ -5,14 +5,16 @@ import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Notice } from '@/app/ui/notice'
 import { OnThisSheet } from '@/app/ui/on-this-sheet'
-import { findBoardArchive, readBoard } from '@/lib/queries/board-files'
+import { findBoardArchive, otherArchives, readBoard } from '@/lib/queries/board-files'
 import type { Board } from '@/shared/board/board'
-import { narrowestRings, type RingPlace } from '@/shared/board/worst-places'
+import { boardFindings } from '@/shared/board/judged/board-findings'
 import { itemStateFor } from '@/shared/gate/judgement'
 import { formatQuantity } from '@/shared/quantity/format'
 import { BoardPicture } from './board-picture'
-import { ConductorWidths, HoleGroups, LeastGaps, NarrowestRings } from './board-tables'
+import { ConductorWidths, HoleGroups } from './board-tables'
+import { JudgedBoard } from './judged-board'
 import { LayerFiles } from './layer-files'
+import { OtherArchives } from './other-archives'
 
 export const generateMetadata = programmeTitle(({ code }) => `Board files, ${code}`)
 
@@ -20,9 +22,12 @@ export const generateMetadata = programmeTitle(({ code }) => `Board files, ${cod
 export default programmePage<{ evidence: string }>(async ({ visit, code, params: { evidence } }) => {
   const archive = await findBoardArchive(visit.view.state.programme.id, addressPart(evidence))
   if (!archive) notFound()
-  const read = await readBoard(archive)
+  const [read, others] = await Promise.all([
+    readBoard(archive),
+    otherArchives(visit.view.state.programme.id, archive),
+  ])
   const board = 'reading' in read ? read.reading.board : undefined
-  const rings = board ? narrowestRings(board) : []
+  const findings = board ? boardFindings(board, visit.view.state.facts) : []
   const box = board?.outline?.box
   const item = itemStateFor(visit.view.judgement, archive.itemKey)?.item.definition
   return (
@@ -56,7 +61,7 @@ export default programmePage<{ evidence: string }>(async ({ visit, code, params:
           <Notice kind="refusal">{'refused' in read ? read.refused : 'The files hold no board.'}</Notice>
         ) : (
           <>
-            <OnThisSheet parts={partsOf(board, rings)} />
+            <OnThisSheet parts={partsOf(board, others.length > 0)} />
             {archive.confirmed ? (
               <Notice kind="success">
                 What each file is was confirmed by {archive.confirmed.byName}. Confirm again where it is
@@ -66,11 +71,17 @@ export default programmePage<{ evidence: string }>(async ({ visit, code, params:
               <Notice kind="refusal">What each file is was proposed and nobody has confirmed it yet.</Notice>
             )}
             <LayerFiles view={view} evidence={archive.evidence} files={read.reading.files} />
-            <BoardPicture code={view.code} evidence={archive.evidence} board={board} rings={rings} />
-            <NarrowestRings rings={rings} />
-            <LeastGaps board={board} />
+            <BoardPicture
+              layers={read.reading.pictures.map((picture) => picture.code)}
+              code={view.code}
+              archive={archive}
+              board={board}
+              findings={findings}
+            />
+            <JudgedBoard findings={findings} />
             <HoleGroups view={view} evidence={archive.evidence} board={board} />
             <ConductorWidths board={board} />
+            <OtherArchives code={view.code} evidence={archive.evidence} others={others} />
           </>
         )
       }
@@ -79,12 +90,12 @@ export default programmePage<{ evidence: string }>(async ({ visit, code, params:
 })
 
 /** The parts of the sheet that have something in them. */
-const partsOf = (board: Board, rings: readonly RingPlace[]) =>
+const partsOf = (board: Board, others: boolean) =>
   [
     { id: 'files', text: 'Files', there: true },
     { id: 'picture', text: 'The board', there: true },
-    { id: 'rings', text: 'Narrowest rings', there: rings.length > 0 },
-    { id: 'gaps', text: 'Least gaps', there: board.gaps.length > 0 },
+    { id: 'judged', text: 'Judged', there: true },
     { id: 'holes', text: 'Holes', there: true },
     { id: 'conductors', text: 'Drawn widths', there: board.conductors.length > 0 },
+    { id: 'others', text: 'Compare', there: others },
   ].filter(({ there }) => there)

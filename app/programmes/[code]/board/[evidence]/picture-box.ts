@@ -2,7 +2,7 @@ import type { Board } from '@/shared/board/board'
 import { boxOfPoints } from '@/shared/board/geometry/solid'
 
 /** Room left around a board in its picture, mm. */
-const MARGIN_MM = 1
+export const MARGIN_MM = 1
 
 /** The part of the plane that a board's picture shows, in mm with y downwards: its outline, or where its holes are. */
 export function pictureBox({ outline, holes }: Board): {

@@ -4,12 +4,12 @@ import { RuledTable } from '@/app/ui/ruled-table'
 import { formatNumber } from '@/shared/quantity/format'
 import { OUTSIDE_WINDOW } from '@/shared/logs/signal-answers'
 import { readingText } from '@/shared/charts/log-chart'
-import type { OpenExcursion } from '../excursions'
+import type { OpenExcursion } from '@/app/signals/open-excursions'
 
 const SHOWN = 50
 
 /** Stretches outside the specified window that still need a cause, the newest first. */
-export function ExcursionTable({ open, may }: { open: readonly OpenExcursion[]; may: boolean }) {
+export function ExcursionTable({ open }: { open: readonly OpenExcursion[] }) {
   if (open.length === 0) return null
   const shown = open.slice(-SHOWN).reverse()
   return (
@@ -31,7 +31,7 @@ export function ExcursionTable({ open, may }: { open: readonly OpenExcursion[]; 
             <SignalAnswer
               answer={undefined}
               asked
-              may={may}
+              may={false}
               names={[OUTSIDE_WINDOW, readingText(instant)]}
               message={`outside the window from ${readingText(instant)}`}
             />

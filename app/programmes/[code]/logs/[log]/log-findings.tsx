@@ -3,7 +3,7 @@ import { FindingSheet } from '@/app/findings/finding-sheet'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { Log } from '@/shared/records/log'
-import { findingsReading } from '../log-state'
+import { findingsReading } from '@/app/signals/log-state'
 
 /** The findings that read this log, with what to add or change worked out, and the cautions of the work. */
 export function LogFindings({ view, log }: { view: ProgrammeView; log: Log }) {

@@ -1,36 +1,26 @@
-import { AnswerTicked } from '@/app/signals/answer-ticked'
+import { machineLogAddress } from '@/app/addresses'
 import { SignalAnswer } from '@/app/signals/signal-answer'
 import { Moment } from '@/app/ui/date'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { refusal } from '@/shared/policy'
-import { RECORD_KINDS } from '@/shared/records/record-kinds'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Unit } from '@/shared/quantity/unit'
 import type { Log } from '@/shared/records/log'
 import { logChart } from '@/shared/charts/log-chart'
-import { answerSignals } from '@/app/signals/actions'
-import { openExcursions } from '../excursions'
-import { openSignals, signalStates, type SignalState } from '../log-state'
+import { openExcursions } from '@/app/signals/open-excursions'
+import { openSignals, signalStates, type SignalState } from '@/app/signals/log-state'
 import { ExcursionTable } from './excursion-table'
 
 const SHOWN = 50
 
-/** Every signal of the chart, with the cause and action recorded for it, or a box to tick and answer. */
+/** Every signal of the chart, with the cause and action recorded for it at the machine. */
 export function Signals({ view, log }: { view: ProgrammeView; log: Log }) {
   if (log.readings.count === 0) return null
   const { facts } = view.state
   const states = signalStates(log, facts)
   const excursions = openExcursions(log, facts)
   const open = openSignals(states)
-  const may = !refusal('add-record', view.actor, RECORD_KINDS['signal-answer'])
-  const tables = (
-    <>
-      <SignalTable states={states} unit={logChart(log, facts).unit} may={may} />
-      <ExcursionTable open={excursions} may={may} />
-    </>
-  )
   return (
     <Section
       id="signals"
@@ -41,18 +31,21 @@ export function Signals({ view, log }: { view: ProgrammeView; log: Log }) {
           : `${open} of ${states.length} need an answer: what changed, and what was done, before the gate. About 3 readings in 1000 lie beyond the limits while nothing has changed.`
       }
     >
-      {may && open + excursions.length > 0 ? (
-        <AnswerTicked view={view} action={answerSignals} hidden={{ log: log.code }} label="Answer to signals">
-          {tables}
-        </AnswerTicked>
-      ) : (
-        tables
+      {log.atWorks && open + excursions.length > 0 && (
+        <p>
+          <a href={`${machineLogAddress(log.atWorks.machine, log.atWorks.log)}#signals`}>
+            Answer them at the machine
+          </a>
+          , once for every programme.
+        </p>
       )}
+      <SignalTable states={states} unit={logChart(log, facts).unit} />
+      <ExcursionTable open={excursions} />
     </Section>
   )
 }
 
-function SignalTable({ states, unit, may }: { states: readonly SignalState[]; unit: Unit; may: boolean }) {
+function SignalTable({ states, unit }: { states: readonly SignalState[]; unit: Unit }) {
   if (states.length === 0) return null
   const shown = mostUrgentFirst(states).slice(0, SHOWN)
   return (
@@ -74,7 +67,7 @@ function SignalTable({ states, unit, may }: { states: readonly SignalState[]; un
             <SignalAnswer
               answer={answer}
               asked={asked}
-              may={may}
+              may={false}
               names={[chartRule, readingAt]}
               message={`${message}, ${readingAt}`}
             />

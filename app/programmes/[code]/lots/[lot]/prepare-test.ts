@@ -6,7 +6,7 @@ import { lotTarget, targetFields } from '@/lib/readings/import-target'
 import { readingsFromRows } from '@/shared/records/readings-from-rows'
 
 /** A test of a lot, with its readings typed in or read from the file that was previewed. */
-export const prepareLotTest: Prepare = async (importer, form, tell) => {
+export const prepareLotTest: Prepare<unknown> = async (importer, form, tell) => {
   const file = text(form, 'file')
   const target = lotTarget(text(form, 'lot'), text(form, 'method'))
   const message = 'Choose how it was tested.'

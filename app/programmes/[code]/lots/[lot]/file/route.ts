@@ -18,6 +18,7 @@ export const POST = guarded(mayTest, (call) => {
   const method = new URL(request.url).searchParams.get('method') ?? ''
   return receiveCsv(
     call,
+    right.state.programme.id,
     `${address}?${new URLSearchParams({ method })}`,
     (file) => `${address}/import?${new URLSearchParams({ file, method })}`,
   )

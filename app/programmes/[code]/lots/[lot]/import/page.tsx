@@ -3,7 +3,8 @@ import { addressPart } from '@/app/address-part'
 import { lotAddress, lotsAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
-import { fileReaderOf } from '@/app/imports/importer'
+import { importerFor } from '@/app/imports/importer'
+import { LOT_IMPORT } from '../lot-import'
 import { ImportSheet } from '@/app/imports/import-sheet'
 import { formFrom } from '@/app/imports/chosen-form'
 import { mappingFrom } from '@/app/imports/chosen-mapping'
@@ -29,7 +30,7 @@ export default programmePage<{ lot: string }>(
     const target = lotTarget(lot.code, method)
     if (target?.kind !== 'lot') notFound()
     const fields = targetFields(target)
-    const found = await readImport(file, fileReaderOf(visit), fields, {
+    const found = await readImport(file, importerFor(LOT_IMPORT, visit.person, visit.view).reader, fields, {
       mapping: mappingFrom(given, fields),
       form: formFrom(given),
     })

@@ -1,4 +1,5 @@
 import { importRoute } from '@/app/imports/import-route'
+import { LOT_IMPORT } from '../../lot-import'
 import { prepareLotTest } from '../../prepare-test'
 
-export const POST = importRoute('test-lot', prepareLotTest)
+export const POST = importRoute(LOT_IMPORT, prepareLotTest)

@@ -1,0 +1,33 @@
+import { text } from '@/app/forms/typed-text'
+import type { Rights } from '@/app/guard/rights'
+import type { ImportPlace } from '@/app/imports/importer'
+import { readMachineLog, type MachineLogView } from '@/lib/queries/works/machine-log'
+import { worksActor } from '@/lib/queries/works/works-actor'
+import { partRefusal } from '@/shared/policy'
+
+interface LogAddress {
+  readonly machine: string
+  readonly log: string
+}
+
+/** A log of a machine, for everybody but an administrator. */
+export const readsMachineLog: Rights<LogAddress, MachineLogView> = async (person, { machine, log }) => {
+  if (person.administrator)
+    return { status: 403, message: 'An administrator reads nothing of what the lines do.' }
+  const view = await readMachineLog(machine, log)
+  return view ? { right: view } : { status: 404, message: 'There is no such log of this machine.' }
+}
+
+/** The same, for whoever may add readings to it. */
+export const mayAddReadings: Rights<LogAddress, MachineLogView> = async (person, params) => {
+  const message = partRefusal('add-readings', worksActor(person))
+  return message === undefined ? readsMachineLog(person, params) : { status: 403, message }
+}
+
+/** Readings from a file, imported into a log of a machine. */
+export const LOG_IMPORT: ImportPlace<LogAddress, MachineLogView> = {
+  command: 'add-readings',
+  rights: mayAddReadings,
+  paramsIn: (form) => ({ machine: text(form, 'machine'), log: text(form, 'log') }),
+  trailIdOf: ({ machine }) => machine.id,
+}

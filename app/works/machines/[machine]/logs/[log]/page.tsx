@@ -1,0 +1,185 @@
+import { notFound } from 'next/navigation'
+import { logAddress, machineAddress, machineLogAddress, worksAddress } from '@/app/addresses'
+import { addressPart } from '@/app/address-part'
+import { LogOverTime } from '@/app/drawing/log-over-time'
+import { CsvUpload } from '@/app/imports/csv-upload'
+import { NewestReadings } from '@/app/signals/newest-readings'
+import { ButtonLink } from '@/app/ui/button'
+import { Empty } from '@/app/ui/empty'
+import { RuledTable } from '@/app/ui/ruled-table'
+import { Section } from '@/app/ui/section'
+import { VerdictMark } from '@/app/ui/verdict-mark'
+import { readInstruments } from '@/lib/queries/instruments'
+import { readMachineLog, type MachineLogView } from '@/lib/queries/works/machine-log'
+import { columnSeries } from '@/shared/logs/log-series'
+import { windowInWords } from '@/shared/logs/logged-window'
+import { refusal } from '@/shared/policy'
+import { formatQuantity } from '@/shared/quantity/format'
+import type { Characteristic } from '@/shared/records/characteristic'
+import { findCharacteristic } from '@/shared/records/characteristics'
+import { Due, Narrowest } from '../../../../log-table'
+import { visitWorks } from '../../../../visit-works'
+import { WorksSheet } from '../../../../works-sheet'
+import { MachineSignals } from './machine-signals'
+import { ReadingForm } from './reading-form'
+
+interface MachineLogPageProps {
+  readonly params: Promise<{ machine: string; log: string }>
+  readonly searchParams: Promise<{ refused?: string }>
+}
+
+export const generateMetadata = async ({ params }: MachineLogPageProps) => ({
+  title: `Log ${addressPart((await params).log)} – Liquidus`,
+})
+
+/** A log of a machine: all its readings, what each programme asks of them, signals answered once, and the ways to add more. */
+export default async function MachineLogPage({ params, searchParams }: MachineLogPageProps) {
+  const { machine: code, log: name } = await params
+  const [machine, logName] = [addressPart(code), addressPart(name)]
+  const address = machineLogAddress(machine, logName)
+  const { person, actor } = await visitWorks(address)
+  const [view, instruments] = await Promise.all([readMachineLog(machine, logName), readInstruments()])
+  const characteristic = view && findCharacteristic(view.log.characteristic)
+  if (!view || !characteristic) notFound()
+  const may = !refusal('add-readings', actor) && view.machine.closedAt === null
+  const typed = may && !characteristic.comesWhole
+  const instrument = instruments.find(({ id }) => id === view.log.instrumentId)
+  return (
+    <WorksSheet
+      person={person}
+      at={worksAddress()}
+      title={`${logName}: ${characteristic.label}`}
+      supplement={characteristic.help}
+      place={[{ text: machine, href: machineAddress(machine) }, { text: logName }]}
+      cells={[
+        { label: 'Line', value: view.line.code },
+        { label: 'Machine', value: machine },
+        { label: 'Instrument', value: instrument?.tag ?? 'none named' },
+        { label: 'Readings', value: view.log.readings.count },
+        { label: 'Due', value: <Due log={view.state} /> },
+      ]}
+    >
+      {may && (
+        <p>
+          <ButtonLink href={typed ? '#add' : '#import'}>
+            {typed ? 'Add a reading' : 'Import a pass'}
+          </ButtonLink>
+        </p>
+      )}
+      <OverTime view={view} characteristic={characteristic} />
+      <ByProgramme view={view} />
+      {typed && (
+        <Section
+          id="add"
+          heading="Add a reading"
+          lead="While it is typed, what it would turn in the programmes that ran on its day is said beside it."
+        >
+          <ReadingForm machine={machine} log={logName} characteristic={characteristic} />
+        </Section>
+      )}
+      <MachineSignals view={view} actor={actor} />
+      <NewestReadings log={view.log} characteristic={characteristic} />
+      {may && (
+        <Section id="import" heading="Import readings from a file">
+          <CsvUpload action={`${address}/file`} refused={(await searchParams).refused} />
+        </Section>
+      )}
+    </WorksSheet>
+  )
+}
+
+/** Every number that is read, against time; the window is that common to all programmes of the line. */
+function OverTime({
+  view: { log, state },
+  characteristic,
+}: {
+  view: MachineLogView
+  characteristic: Characteristic
+}) {
+  if (log.readings.count === 0)
+    return <Empty title="No readings yet">Type one in, or import a CSV file, below.</Empty>
+  return (
+    <Section
+      id="chart"
+      heading="Over time"
+      lead={
+        <>
+          Window common to the programmes of the line: <Narrowest log={state} />. Each programme’s own page
+          draws the control chart that it specifies.
+        </>
+      }
+    >
+      {Object.entries(characteristic.columns).map(([name, column]) => {
+        if (column.kind !== 'number') return null
+        const { instants, values } = columnSeries(log, name)
+        return (
+          <LogOverTime
+            key={name}
+            title={`${log.code}: ${column.label.toLowerCase()}`}
+            characteristic={column.label}
+            unit={column.unit}
+            readings={values.map((value, index) => ({ at: instants[index]!, value }))}
+          />
+        )
+      })}
+    </Section>
+  )
+}
+
+/** What each programme of the line asks, what of the log counts for it, and how the newest reading lies. */
+function ByProgramme({ view: { readBy, state } }: { view: MachineLogView }) {
+  if (readBy.length === 0)
+    return (
+      <Section heading="By programme">
+        <Empty title="No programme reads this log">
+          A programme reads it once it states the line, for the days of its soldering runs there.
+        </Empty>
+      </Section>
+    )
+  return (
+    <Section heading="By programme" lead="The newest reading, held against what each programme specifies.">
+      <RuledTable
+        caption="Programmes that read this log"
+        captionHidden
+        rows={readBy}
+        rowKey={({ judged }) => judged.state.programme.id}
+        columns={[
+          {
+            label: 'Programme',
+            names: true,
+            cell: ({
+              judged: {
+                state: { programme },
+              },
+              log,
+            }) => <a href={logAddress(programme.code, log.code)}>{programme.code}</a>,
+          },
+          {
+            label: 'Window',
+            cell: ({ judged }) => {
+              const own = against(state, judged.state.programme.code)
+              return own ? windowInWords(own.window) : 'none specified'
+            },
+          },
+          {
+            label: 'Newest reading',
+            cell: ({ judged }) => {
+              const own = against(state, judged.state.programme.code)
+              return own ? (
+                <span className="mark-row">
+                  <VerdictMark verdict={own.verdict} /> {formatQuantity(own.value, own.unit)}
+                </span>
+              ) : (
+                'not judged'
+              )
+            },
+          },
+          { label: 'Readings that count', set: 'number', cell: ({ log }) => log.readings.count },
+        ]}
+      />
+    </Section>
+  )
+}
+
+const against = (state: MachineLogView['state'], code: string) =>
+  state.against.find(({ programme }) => programme === code)

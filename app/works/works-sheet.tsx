@@ -1,0 +1,45 @@
+import type { ReactNode } from 'react'
+import { deskAddress, worksAddress } from '@/app/addresses'
+import { PersonCorner } from '@/app/frame/person-corner'
+import { PlaceNav } from '@/app/ui/place-nav'
+import { Sheet } from '@/app/ui/sheet'
+import { TitleBlock, type TitleCell } from '@/app/ui/title-block'
+import type { SignedIn } from '@/lib/auth/session'
+import { worksPlaces } from './works-places'
+
+interface WorksSheetProps {
+  person: SignedIn
+  /** The address among the places of the works that this page belongs to. */
+  at: string
+  title: string
+  supplement?: ReactNode
+  cells?: readonly TitleCell[]
+  /** Further places below the works, the page itself last. */
+  place?: readonly { text: string; href?: string }[]
+  children: ReactNode
+}
+
+/** The frame of every page of the works. */
+export function WorksSheet({
+  person,
+  at,
+  title,
+  supplement,
+  cells = [],
+  place = [],
+  children,
+}: WorksSheetProps) {
+  return (
+    <Sheet
+      place={[
+        { text: 'Desk', href: deskAddress() },
+        ...(place.length > 0 ? [{ text: 'Works', href: worksAddress() }, ...place] : [{ text: 'Works' }]),
+      ]}
+      nav={<PlaceNav label="Works" places={worksPlaces()} current={at} />}
+      person={<PersonCorner person={person} />}
+      titleBlock={<TitleBlock title={title} supplement={supplement} cells={cells} />}
+    >
+      {children}
+    </Sheet>
+  )
+}

@@ -1,0 +1,30 @@
+import type { Board } from '../board'
+import type { Point } from '../geometry/solid'
+
+/** A board as it is, in another place. What is judged of it stays the same. */
+export function shiftedBoard(board: Board, [dx, dy]: Point): Board {
+  const moved = ([x, y]: Point): Point => [x + dx, y + dy]
+  const placed = <T extends { readonly at: Point }>(things: readonly T[]): T[] =>
+    things.map((thing) => ({ ...thing, at: moved(thing.at) }))
+  const { outline, netlist } = board
+  return {
+    ...board,
+    holes: board.holes.map((hole) => ({ ...hole, a: moved(hole.a), b: moved(hole.b) })),
+    outline: outline && {
+      ...outline,
+      points: outline.points.map(moved),
+      cutouts: outline.cutouts.map((points) => points.map(moved)),
+      box: {
+        minX: outline.box.minX + dx,
+        maxX: outline.box.maxX + dx,
+        minY: outline.box.minY + dy,
+        maxY: outline.box.maxY + dy,
+      },
+    },
+    gaps: placed(board.gaps),
+    landGaps: placed(board.landGaps),
+    edges: placed(board.edges),
+    walls: placed(board.walls),
+    netlist: netlist && { ...netlist, differences: placed(netlist.differences) },
+  }
+}
