@@ -4,5 +4,6 @@ import type { Place } from '@/app/ui/place-nav'
 /** The places of the works, in the order of its tabs. */
 export const worksPlaces = (): Place[] => [
   { text: 'Lines', href: to.worksAddress() },
+  { text: 'Parts', href: to.partsAddress() },
   { text: 'Programmes compared', href: to.programmesComparedAddress() },
 ]

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react'
-import { partsAddress, worksAddress } from '@/app/addresses'
-import { DeskSheet } from '@/app/frame/desk-sheet'
+import { partsAddress } from '@/app/addresses'
 import type { TitleCell } from '@/app/ui/title-block'
+import { WorksSheet } from '@/app/works/works-sheet'
 import type { SignedIn } from '@/lib/auth/session'
 
 interface PartsSheetProps {
@@ -16,13 +16,9 @@ interface PartsSheetProps {
 
 /** The frame of every page about parts of the works. */
 export const PartsSheet = ({ place = [], ...sheet }: PartsSheetProps) => (
-  <DeskSheet
+  <WorksSheet
     {...sheet}
     at={partsAddress()}
-    place={[
-      { text: 'Works', href: worksAddress() },
-      place.length > 0 ? { text: 'Parts', href: partsAddress() } : { text: 'Parts' },
-      ...place,
-    ]}
+    place={[place.length > 0 ? { text: 'Parts', href: partsAddress() } : { text: 'Parts' }, ...place]}
   />
 )
