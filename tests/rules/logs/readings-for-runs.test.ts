@@ -82,24 +82,31 @@ test('what speaks always counts without a run', () => {
   expect(counted('always')).toEqual([240, 241, 242, 243, 244])
 })
 
+type Run = Parameters<typeof runDaysOf>[1][number]
+const run = (over: Partial<Run> & Pick<Run, 'doneOn'>): Run => ({
+  line: undefined,
+  begunAtH: undefined,
+  ...over,
+})
+
 describe('the days of runs', () => {
   const log = { line: 'Line 1', machine: 'Wave 1', timeZone: 'UTC' }
   test('are those on the log’s line or machine, or on a line that is not named', () => {
     const runs = [
-      { doneOn: '2026-03-04', line: 'line  1' },
-      { doneOn: '2026-03-03', line: 'Wave 1' },
-      { doneOn: '2026-03-02' },
-      { doneOn: '2026-03-01', line: 'Line 2' },
-    ] as const
+      run({ doneOn: '2026-03-04', line: 'line  1' }),
+      run({ doneOn: '2026-03-03', line: 'Wave 1' }),
+      run({ doneOn: '2026-03-02' }),
+      run({ doneOn: '2026-03-01', line: 'Line 2' }),
+    ]
     expect(runDaysOf(log, runs).map(({ day }) => day)).toEqual(['2026-03-02', '2026-03-03', '2026-03-04'])
   })
 
   test('know the earliest hour that a run of the day states', () => {
     const runs = [
-      { doneOn: MONDAY, begunAtH: 9 },
-      { doneOn: MONDAY },
-      { doneOn: MONDAY, begunAtH: 6.5 },
-    ] as const
+      run({ doneOn: MONDAY, begunAtH: 9 }),
+      run({ doneOn: MONDAY }),
+      run({ doneOn: MONDAY, begunAtH: 6.5 }),
+    ]
     expect(runDaysOf(log, runs)).toEqual([{ day: MONDAY, begunAt: Date.parse('2026-03-02T06:30Z') }])
   })
 })
