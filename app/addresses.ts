@@ -64,8 +64,16 @@ export const supplierAddress = (supplier: string): string =>
 export const storeAddress = (): string => '/works/lots'
 export const worksLotAddress = (supplier: string, lot: string): string =>
   `${supplierAddress(supplier)}/lots/${encodeURIComponent(lot)}`
+/** The parts of the works; those that a search finds. */
 export const partsAddress = (): string => '/works/parts'
 export const partAddress = (part: string): string => `${partsAddress()}/${encodeURIComponent(part)}`
+export const newPartAddress = (): string => '/works/parts/new'
+/** Describes many parts at once, from a table. */
+export const manyPartsAddress = (): string => '/works/parts/many'
+/** Takes a drawing of a part; takes a POST. */
+export const partDrawingsAddress = (part: string): string => `${partAddress(part)}/drawings`
+export const partDrawingAddress = (part: string, evidence: string): string =>
+  `${partDrawingsAddress(part)}/${evidence}`
 
 /** The page of something of the works. */
 export function worksSubjectAddress({ kind, code }: WorksSubject): string {
@@ -112,6 +120,9 @@ export const boardPictureAddress = (code: string, evidence: string, layer: strin
 /** An item with the form of a table open, filled in from an archive of board files. */
 export const fromBoardAddress = (code: string, item: string, parameter: string, evidence: string): string =>
   `${itemAddress(code, item)}?${new URLSearchParams({ revise: parameter, board: evidence })}#${encodeURIComponent(parameter)}`
+/** An item with the form of a value open, filled in from the parts list. */
+export const fromPartsAddress = (code: string, item: string, parameter: string): string =>
+  `${itemAddress(code, item)}?${new URLSearchParams({ revise: parameter, from: 'parts' })}#${encodeURIComponent(parameter)}`
 export const newItemAddress = (code: string): string => inProgramme(code, '/items/new')
 export const findingAddress = (code: string, rule: string): string =>
   inProgramme(code, `/findings/${encodeURIComponent(rule)}`)

@@ -72,6 +72,8 @@ export function placeAddress(code: string, place: Place): string {
         : withPart(to.machineLogAddress(place.machine, place.log), place.part)
     case 'works lot':
       return to.worksLotAddress(place.supplier, place.lot)
+    case 'part':
+      return withPart(to.partAddress(place.part), place.section)
     case 'instruments':
       return to.instrumentsAddress()
     case 'desk':

@@ -1,6 +1,7 @@
 import { stateCompanyRules } from '@/seed/company-rules'
 import { addInstruments } from '@/seed/instruments'
 import { tellLevelTransmitter } from '@/seed/level-transmitter'
+import { describeParts } from '@/seed/parts'
 import { addDemoPeople } from '@/seed/people'
 import { tellPumpController } from '@/seed/pump-controller'
 import { Story } from '@/seed/story'
@@ -15,6 +16,7 @@ export default async function seedDemo(): Promise<void> {
   const people = await addDemoPeople(new Date('2026-01-05T08:00:00Z'))
   const instruments = await addInstruments(people)
   await openWorks(new Story(people, '', '2026-01-06'))
+  await describeParts(new Story(people, '', '2026-01-07'))
   await tellLevelTransmitter(people, instruments)
   await tellPumpController(people, instruments)
   await tellValvePositioner(people)

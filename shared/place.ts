@@ -34,5 +34,6 @@ export type Place =
       readonly part?: 'signals' | 'tokens'
     }
   | { readonly kind: 'works lot'; readonly supplier: string; readonly lot: string }
+  | { readonly kind: 'part'; readonly part: string; readonly section?: 'approval' | 'drawings' }
   | { readonly kind: 'instruments' | 'desk' | 'desk settings' | 'works' }
   | { readonly kind: 'person'; readonly personId: string }

@@ -6,5 +6,6 @@ export const worksPlaces = (): Place[] => [
   { text: 'Lines', href: to.worksAddress() },
   { text: 'Suppliers', href: to.suppliersAddress() },
   { text: 'Store', href: to.storeAddress() },
+  { text: 'Parts', href: to.partsAddress() },
   { text: 'Programmes compared', href: to.programmesComparedAddress() },
 ]

@@ -43,6 +43,12 @@ import { withdrawCertificate } from '@/lib/commands/training/withdraw-certificat
 import { closeLine } from '@/lib/commands/works/close-line'
 import { closeMachine } from '@/lib/commands/works/close-machine'
 import { leaveLine } from '@/lib/commands/works/leave-line'
+import { describePart } from '@/lib/commands/parts/describe-part'
+import { revisePart } from '@/lib/commands/parts/revise-part'
+import { approvePart } from '@/lib/commands/parts/approve-part'
+import { withdrawPart } from '@/lib/commands/parts/withdraw-part'
+import { attachDrawing } from '@/lib/commands/parts/attach-drawing'
+import { withdrawDrawing } from '@/lib/commands/parts/withdraw-drawing'
 import { openLine } from '@/lib/commands/works/open-line'
 import { openMachine } from '@/lib/commands/works/open-machine'
 import { stateLine } from '@/lib/commands/works/state-line'
@@ -154,6 +160,12 @@ const COMMANDS = {
   'hand-over-lead': handOverLead,
   'invite-member': inviteMember,
   'name-minutes': nameMinutes,
+  'describe-part': describePart,
+  'revise-part': revisePart,
+  'approve-part': approvePart,
+  'withdraw-part': withdrawPart,
+  'attach-drawing': attachDrawing,
+  'withdraw-drawing': withdrawDrawing,
   'open-line': openLine,
   'state-company-rule': stateCompanyRule,
   'withdraw-company-rule': withdrawCompanyRule,

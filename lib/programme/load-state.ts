@@ -11,6 +11,7 @@ import {
 } from '@/lib/programme/rows'
 import { lotsOfProgramme } from '@/lib/programme/works/lots-of-programme'
 import { loadLotRows, ownLots } from '@/lib/programme/works/shared-lots'
+import { loadListedParts } from '@/lib/programme/works/listed-parts'
 import { logFor } from '@/lib/programme/works/readings-of-logs'
 import { loadBatches, loadLogs } from '@/lib/programme/works/shared-logs'
 import { loadRecords, recordsHere, speaksFor, type LoadedRecord } from '@/lib/programme/works/shared-records'
@@ -64,6 +65,7 @@ export async function loadState(
     db.instrument.findMany({ orderBy: { tag: 'asc' } }),
     loadRecords(db, programmeId, logs),
   ])
+  const parts = await loadListedParts(db, programmeId)
   const records = recordsHere(loadedRecords, logs, programme)
   const corrections = await loadCorrections(
     db,
@@ -138,6 +140,7 @@ export async function loadState(
           certificate,
           outOfUse,
         })),
+        parts,
         byKind,
       },
       today,

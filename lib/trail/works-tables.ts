@@ -5,4 +5,5 @@ export const WORKS_TABLES: Readonly<Partial<Record<WorksKind, string>>> = {
   line: 'Line',
   machine: 'Machine',
   supplier: 'Supplier',
+  part: 'Part',
 }

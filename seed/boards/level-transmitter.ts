@@ -1,3 +1,4 @@
+import { PARTS_LIST } from '@/seed/parts'
 import type { JsonValue } from '@/shared/trail/canonical-json'
 
 /**
@@ -36,6 +37,7 @@ export const LEVEL_TRANSMITTER: Readonly<Record<string, JsonValue>> = {
     { step: 'Hand soldering of T1, at the joint', kind: 'hand', temperatureC: 260, seconds: 4, times: 1 },
     { step: 'Rework at the joint, at most twice', kind: 'rework', temperatureC: 260, seconds: 4, times: 2 },
   ],
+  'parts-list': PARTS_LIST,
   'lead-holes': [
     hole('T1', 12, { soldered: 'hand', leadMm: 1, leadToleranceMm: 0.02, holeMm: 1.35, landMm: 2.3 }),
     hole('R1–R40', 80, { leadMm: 0.6, leadToleranceMm: 0.02, holeMm: 0.95, landMm: 1.9 }),

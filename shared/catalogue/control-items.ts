@@ -1,4 +1,5 @@
 import type { ItemDefinition } from './item'
+import { partsHandlingItem } from './parts-handling'
 import {
   bathAnalysisInterval,
   trendConfidenceMin,
@@ -163,6 +164,7 @@ export const controlItems: readonly ItemDefinition[] = [
       'Boards and leads are handled by their edges or in clean gloves; baking ovens are hot and follow the part maker’s schedule.',
     ],
   },
+  partsHandlingItem,
   {
     key: 'people-trained',
     stage: 'control',

@@ -11,6 +11,7 @@ import { jointBudgetItem } from './joint-budget'
 import { jointGeometryItem } from './joint-geometry'
 import { laminateItem } from './laminate'
 import { leadFinishItem } from './lead-finish'
+import { partsListItem } from './parts-list'
 import { solderAndFluxItem } from './solder-and-flux'
 import { solderingProcessItem } from './soldering-process'
 import { storageItem } from './storage'
@@ -18,6 +19,7 @@ import { storageItem } from './storage'
 const technicalItems: readonly ItemDefinition[] = [
   jointBudgetItem,
   laminateItem,
+  partsListItem,
   holesAndLandsItem,
   jointGeometryItem,
   conductorsAndSpacingsItem,

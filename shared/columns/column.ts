@@ -102,6 +102,7 @@ export const textColumn = (options: {
   maxLength?: number
   help?: string
   figures?: boolean
+  alsoCalled?: readonly string[]
 }): Required<TextColumn> => ({
   ...options,
   kind: 'text',

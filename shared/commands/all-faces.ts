@@ -43,6 +43,12 @@ import { withdrawCertificate } from '@/shared/commands/training/withdraw-certifi
 import { closeLine } from '@/shared/commands/works/close-line'
 import { closeMachine } from '@/shared/commands/works/close-machine'
 import { leaveLine } from '@/shared/commands/works/leave-line'
+import { describePart } from '@/shared/commands/parts/describe-part'
+import { revisePart } from '@/shared/commands/parts/revise-part'
+import { approvePart } from '@/shared/commands/parts/approve-part'
+import { withdrawPart } from '@/shared/commands/parts/withdraw-part'
+import { attachDrawing } from '@/shared/commands/parts/attach-drawing'
+import { withdrawDrawing } from '@/shared/commands/parts/withdraw-drawing'
 import { openLine } from '@/shared/commands/works/open-line'
 import { openMachine } from '@/shared/commands/works/open-machine'
 import { stateLine } from '@/shared/commands/works/state-line'
@@ -140,6 +146,12 @@ export const FACES = {
   'withdraw-lot-test': withdrawLotTest,
   'dispose-lot': disposeLot,
   'trace-lot': traceLot,
+  'describe-part': describePart,
+  'revise-part': revisePart,
+  'approve-part': approvePart,
+  'withdraw-part': withdrawPart,
+  'attach-drawing': attachDrawing,
+  'withdraw-drawing': withdrawDrawing,
   'open-line': openLine,
   'state-company-rule': stateCompanyRule,
   'withdraw-company-rule': withdrawCompanyRule,

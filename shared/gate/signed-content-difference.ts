@@ -11,6 +11,8 @@ export interface SignedContentShape {
   readonly approvers: readonly string[]
   readonly setAside: { readonly reason: string; readonly agreed: boolean } | null
   readonly values: Readonly<Record<string, unknown>>
+  /** Of the parts of the works that its rules look at: the digest of each one's values. */
+  readonly parts?: Readonly<Record<string, string>>
   readonly limits: Readonly<Record<string, CoveredLimit | FirstLimit>>
   readonly evidence: readonly {
     readonly kind: string
@@ -41,7 +43,7 @@ export const questionCovered = ({ item, asks }: Pick<SignedContentShape, 'item' 
 
 /** One thing that changed between a cover as signed and as it stands, and how. */
 export interface SignedContentChange {
-  readonly kind: 'value' | 'limit' | 'evidence' | 'finding' | 'item'
+  readonly kind: 'value' | 'part' | 'limit' | 'evidence' | 'finding' | 'item'
   /** Key of the parameter or limit, id of the rule; what the change is about. */
   readonly target: string
   readonly what: string
@@ -55,6 +57,7 @@ export function signedContentDifference(signed: string, today: string): SignedCo
   const [before, now] = [JSON.parse(signed) as SignedContentShape, JSON.parse(today) as SignedContentShape]
   return [
     ...valueChanges(before, now),
+    ...partChanges(before, now),
     ...limitChanges(before, now),
     ...evidenceChanges(before, now),
     ...findingChanges(before, now),
@@ -72,6 +75,19 @@ const valueChanges = (before: SignedContentShape, now: SignedContentShape): Sign
       how: parameter ? valueDifference(parameter, before.values[key], now.values[key]) : [],
     }
   })
+
+const partChanges = (before: SignedContentShape, now: SignedContentShape): SignedContentChange[] =>
+  changedKeys(before.parts ?? {}, now.parts ?? {}).map((part) => ({
+    kind: 'part',
+    target: part,
+    what: `part ${part}`,
+    how: [partChange(before.parts?.[part], now.parts?.[part])],
+  }))
+
+function partChange(before: string | undefined, now: string | undefined): string {
+  if (before === undefined) return 'listed or described since'
+  return now === undefined ? 'not listed any more' : 'has other values now'
+}
 
 const limitChanges = (before: SignedContentShape, now: SignedContentShape): SignedContentChange[] =>
   changedKeys(before.limits, now.limits).map((key) => {

@@ -1,10 +1,13 @@
 import { mayStayEmpty } from '@/shared/catalogue/standard-plan'
 import { governingRequirement, type Limit, type Requirement } from '@/shared/plan/requirement'
+import { partsList } from '@/shared/plan/parameters/parts-list'
 import { limitsRead } from '@/shared/rules/limits-read'
+import { partsOfTheWorks } from '@/shared/rules/record-source'
 import { readableOf } from '@/shared/rules/rule'
 import type { Finding } from '@/shared/rules/finding'
 import { canonicalJson } from '@/shared/trail/canonical-json'
 import { sha256 } from '@/shared/trail/sha256'
+import { partsNamedIn } from '@/shared/works/listed-part'
 import { jsonValue } from './json-value'
 import type { PlannedItem, ProgrammeState } from './programme-state'
 import { concessionFor } from './concession'
@@ -70,6 +73,7 @@ export function coveredSubstance(
       .filter((entry) => entry.itemKey === definition.key)
       .map(({ kind, sha256: hash, url }) => ({ kind, sha256: hash, url }))
       .sort((a, b) => compareText(JSON.stringify(a), JSON.stringify(b))),
+    ...partsCovered(definition, state),
     findings: definition.rules.map((rule) => {
       const finding = findings.get(rule.id)
       const concession = finding && concessionFor(finding, definition.key, state)
@@ -82,6 +86,23 @@ export function coveredSubstance(
     }),
   }
 }
+
+/** Where its rules look at the parts of the works: each by its number, and the digest of its values. */
+function partsCovered(
+  definition: PlannedItem['definition'],
+  { facts: { values, records } }: ProgrammeState,
+): Readonly<Record<string, Readonly<Record<string, string>>>> {
+  if (!readsParts(definition)) return {}
+  const listed = partsNamedIn(values.get(partsList.key))
+  const covered = records.parts.filter(({ code }) => listed.includes(code))
+  return { parts: Object.fromEntries(covered.map(({ code, digest }) => [code, digest])) }
+}
+
+const readsParts = memo((definition: PlannedItem['definition']): boolean =>
+  definition.rules.some((rule) =>
+    Object.values(rule.reads).some((read) => readableOf(read).key === partsOfTheWorks.key),
+  ),
+)
 
 /**
  * Everything `coverOf` looks at, by identity: when no part of it is another
@@ -104,6 +125,7 @@ export function basisOf(
     // A permit for a number of boards is used up by what is soldered.
     state.concessions.some(({ permit, quantity }) => permit && quantity !== null) &&
       state.facts.records.byKind.get('soldering-run'),
+    readsParts(definition) && state.facts.records.parts,
     ...parametersBehind(item).map((key) => state.facts.values.get(key)),
     ...definition.rules.map(({ id }) => findings.get(id)),
   ]

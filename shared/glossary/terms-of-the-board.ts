@@ -92,6 +92,26 @@ export const TERMS_OF_THE_BOARD: readonly Term[] = [
     from: standard('BS 6143-2'),
   },
   {
+    term: 'part',
+    meaning:
+      'A bought item, described once at the works under its part number: leads, coating, heat it bears. Of a finding, a part is one of the things it judges.',
+    from: TRADE,
+    insteadOf: ['article', 'material'],
+  },
+  {
+    term: 'parts list',
+    meaning: 'Which parts a board is made of: the references of each, how many, and how they are soldered.',
+    from: standard('IEC 62023'),
+    insteadOf: ['bill of materials', 'BOM'],
+  },
+  {
+    term: 'reference',
+    meaning:
+      'The name of a component’s place on the board, such as R12; a range such as R1–R10 is ten of them.',
+    from: standard('IEC 81346'),
+    insteadOf: ['designator', 'position number'],
+  },
+  {
     term: 'works',
     meaning: 'The plant that makes the boards, with its lines, people, suppliers and parts.',
     from: TRADE,

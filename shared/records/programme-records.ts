@@ -2,6 +2,7 @@ import type { Inspection } from './inspection'
 import type { Instrument } from './instrument'
 import type { Log } from './log'
 import type { Lot } from './lot'
+import type { ListedPart } from '@/shared/works/listed-part'
 
 /** Everything recorded about a programme beside its specification. */
 export interface ProgrammeRecords {
@@ -12,6 +13,8 @@ export interface ProgrammeRecords {
   readonly logs: ReadonlyMap<string, readonly Log[]>
   readonly inspections: readonly Inspection[]
   readonly instruments: readonly Instrument[]
+  /** The parts of the works that its parts list names, by their number. */
+  readonly parts: readonly ListedPart[]
   /** The typed records that need no page of their own, by kind, oldest first. */
   readonly byKind: ReadonlyMap<string, readonly { readonly id: string }[]>
 }
@@ -22,5 +25,6 @@ export const NO_RECORDS: ProgrammeRecords = {
   logs: new Map(),
   inspections: [],
   instruments: [],
+  parts: [],
   byKind: new Map(),
 }

@@ -15,7 +15,7 @@ export interface RecordSource<T> {
 
 /** Which part, for a screen to show it and to lead there. */
 export type RecordPart =
-  | { readonly is: 'lots' | 'deliveries' | 'inspections' | 'instruments' | 'all logs' }
+  | { readonly is: 'lots' | 'deliveries' | 'inspections' | 'instruments' | 'parts' | 'all logs' }
   | { readonly is: 'logs'; readonly of: string }
   | { readonly is: 'records'; readonly of: RecordKindKey }
 
@@ -44,6 +44,14 @@ export const instruments = source(
   'instruments',
   'instruments',
   (records) => records.instruments,
+)
+
+/** The parts of the works that the parts list names, each as it is described today. */
+export const partsOfTheWorks = source(
+  { is: 'parts' },
+  'parts',
+  'parts of the works',
+  (records) => records.parts,
 )
 
 /** Every log of the programme, by characteristic. */

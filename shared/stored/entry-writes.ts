@@ -7,6 +7,7 @@ import { DECISION_WRITES } from './writes/decision-writes'
 import { DELIBERATION_WRITES } from './writes/deliberation-writes'
 import { DESK_WRITES } from './writes/desk-writes'
 import { INSTALLATION_WRITES } from './writes/installation-writes'
+import { PART_WRITES } from './writes/part-writes'
 import { PROGRAMME_WRITES } from './writes/programme-writes'
 import { RECORD_WRITES } from './writes/record-writes'
 import { SPECIFICATION_WRITES } from './writes/specification-writes'
@@ -34,6 +35,7 @@ const ENTRY_WRITES: Readonly<Record<CommandName | BesideTheDoor, Writes>> = {
   ...DESK_WRITES,
   ...WORKS_WRITES,
   ...COMPANY_RULE_WRITES,
+  ...PART_WRITES,
 }
 
 /** What entries of that command write; undefined for a command that this version does not know. */

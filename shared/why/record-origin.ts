@@ -23,6 +23,7 @@ import { recordInWords } from '@/shared/records/record-in-words'
 import type { RecordKind } from '@/shared/records/record-kind'
 import { RECORD_KINDS, type RecordKindKey } from '@/shared/records/record-kinds'
 import type { RecordPart } from '@/shared/rules/record-source'
+import type { ListedPart } from '@/shared/works/listed-part'
 import type { Origins } from './origins'
 import type { WhyStep } from './step'
 
@@ -65,6 +66,8 @@ export function recordOrigin(
       return of(records.inspections, ['inspection', 'inspections'], (one) => inspectionStep(one, origins))
     case 'instruments':
       return of(records.instruments, ['instrument', 'instruments'], instrumentStep)
+    case 'parts':
+      return of(records.parts, ['part', 'parts'], partStep)
     case 'records':
       return of(records.byKind.get(part.of) ?? [], ['record', 'records'], (row) =>
         recordStep(part.of, row, origins),
@@ -87,6 +90,7 @@ export function idsTold(part: RecordPart, records: ProgrammeRecords): string[] {
     case 'inspections':
       return ids(records.inspections)
     case 'instruments':
+    case 'parts':
       return []
     case 'records':
       return ids(records.byKind.get(part.of) ?? [])
@@ -178,6 +182,12 @@ const instrumentStep = ({
   says: `calibrated on ${calibratedOn}, due on ${dueOn}, certificate ${certificate}`,
   ...(outOfUse && { lines: ['Out of use today.'] }),
   place: { kind: 'instruments' },
+})
+
+const partStep = ({ code, revision, approved, withdrawn, values }: ListedPart): WhyStep => ({
+  what: `Part ${code}, ${values.description}`,
+  says: `revision ${revision}, ${withdrawn ? 'withdrawn' : approved ? 'approved' : 'not approved'}`,
+  place: { kind: 'part', part: code },
 })
 
 const inspectionStep = (inspection: Inspection, origins: Origins): WhyStep => ({

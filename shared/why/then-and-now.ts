@@ -59,6 +59,13 @@ export function approvalThenAndNow(approval: ApprovalEntry, item: ItemState): Co
         why: { kind: 'value', key },
       }),
     ),
+    ...keysOf(then.parts ?? {}, now.parts ?? {}).map((part) =>
+      thing('part', part, {
+        what: `Part ${part}`,
+        then: valuesCovered(then.parts?.[part]),
+        now: valuesCovered(now.parts?.[part]),
+      }),
+    ),
     ...keysOf(then.limits, now.limits).map((key) =>
       thing('limit', key, {
         what: `Limit: ${findLimit(key)?.label ?? key}`,
@@ -170,3 +177,6 @@ const shortDigest = (digest: string): string => digest.slice(0, 12) || 'none'
 
 const coveredItem = (setAside: boolean, digest: string): string =>
   `${setAside ? 'not applicable, ' : ''}${shortDigest(digest)}`
+
+const valuesCovered = (digest: string | undefined): string =>
+  digest === undefined ? NOTHING : `values with digest ${digest.slice(0, 12)}`

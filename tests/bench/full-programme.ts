@@ -77,6 +77,7 @@ export function fullProgramme(): ProgrammeState {
           certificate: `C-${tag}`,
           outOfUse: false,
         })),
+        parts: [],
         byKind: new Map<string, readonly { readonly id: string }[]>([
           ['soldering-run', runs()],
           ['training', trained()],

@@ -6,7 +6,8 @@ import { registerFile } from '@/lib/evidence/register-file'
 import type { InputOf } from '@/lib/commands/all-commands'
 import { COMMAND_NAMES, faceOf, type CommandName } from '@/shared/commands/all-faces'
 import type { WorksSubject } from '@/shared/works/works-kind'
-import { freshLot, trainingInput, VALID_INPUT } from '@/tests/commands/valid-inputs'
+import { partDigest } from '@/shared/works/part-content'
+import { freshLot, PART_VALUES, trainingInput, VALID_INPUT } from '@/tests/commands/valid-inputs'
 import { openWorld, type Role, type World } from '@/tests/commands/world'
 
 const MEMBERS: readonly Role[] = ['lead', 'design', 'production', 'quality']
@@ -142,6 +143,27 @@ async function supplierActions(world: World, works: WorksSubject): Promise<void>
   const values = { ...action, action: 'A new bath and a new flux.' }
   await world.must('quality', 'correct-record', { works, record: one!.id, values, seen: 0, reason })
   await world.must('quality', 'withdraw-record', { works, record: other!.id, reason })
+}
+
+/** A part with everything that a part's trail tells of, withdrawn in the end. */
+export async function somePartOfTheWorks(world: World): Promise<{ id: string }> {
+  const { part, ...drawing } = await VALID_INPUT['attach-drawing'](world, 'design')
+  const attached = await world.must('design', 'attach-drawing', {
+    ...drawing,
+    part,
+    sha256: await storeFile(world, 'design', `A drawing ${randomUUID()}`, { kind: 'part', code: part }),
+  })
+  await world.must('design', 'withdraw-drawing', { part, evidence: String(attached.result.evidence), reason })
+  await world.must('quality', 'approve-part', { part, digest: partDigest(part, PART_VALUES) })
+  for (const leadMm of [0.65, 0.7])
+    await world.must('design', 'revise-part', {
+      part,
+      values: { ...PART_VALUES, leadMm },
+      seen: leadMm === 0.65 ? 1 : 2,
+      reason,
+    })
+  await world.must('quality', 'withdraw-part', { part, reason })
+  return database().part.findUniqueOrThrow({ where: { code: part }, select: { id: true } })
 }
 
 async function byWhoMay(world: World, command: CommandName): Promise<void> {

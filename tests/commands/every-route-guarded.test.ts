@@ -46,6 +46,9 @@ const ROUTES: Readonly<Record<string, { may: Role; mayNot: Role | 'nobody' }>> =
   'POST works/suppliers/[supplier]/lots/[lot]/import/run': { may: 'quality', mayNot: 'administrator' },
   'POST programmes/[code]/lots/[lot]/file': { may: 'quality', mayNot: 'production' },
   'POST programmes/[code]/lots/[lot]/import/run': { may: 'quality', mayNot: 'administrator' },
+  'POST works/parts/[part]/drawings': { may: 'quality', mayNot: 'production' },
+  // Everybody who is signed in reads the parts of the works.
+  'GET works/parts/[part]/drawings/[evidence]': { may: 'administrator', mayNot: 'nobody' },
   // Everybody who is signed in reads the register, and may have a table read that is their own.
   'GET instruments/table': { may: 'design', mayNot: 'nobody' },
   // What the works keep is everybody's to read.
@@ -85,6 +88,7 @@ let world: World
 let evidence: string
 let boardFiles: string
 let certificate: string
+let drawing: string
 
 beforeAll(async () => {
   for (const file of readdirSync('app', { recursive: true, encoding: 'utf8' })) {
@@ -104,6 +108,7 @@ beforeAll(async () => {
     await VALID_INPUT['attach-certificate'](world, 'production'),
   )
   certificate = attached.result.evidence
+  drawing = await attachedDrawing('PART 5%')
   await world.must('production', 'open-line', { code: 'Line 1', name: 'A line' })
   await world.must('production', 'open-machine', { line: 'Line 1', code: 'Wave 1', kind: 'wave' })
   await world.must('production', 'state-line', { programme: world.code, line: 'Line 1' })
@@ -156,6 +161,30 @@ async function attachedFile(): Promise<string> {
   return String(result['evidence'])
 }
 
+async function attachedDrawing(part: string): Promise<string> {
+  await world.must('design', 'describe-part', {
+    code: part,
+    values: { description: 'A part', kind: 'other' },
+    reason: 'Because the test needs it.',
+  })
+  const content = await (await installedStore()).put(Readable.from([Buffer.from('A drawing.')]))
+  const { id } = await database().part.findUniqueOrThrow({ where: { code: part } })
+  await registerFile(content, { personId: world.person.design, trailId: id })
+  const { result } = await world.must('design', 'attach-drawing', {
+    part,
+    note: '',
+    sha256: content.sha256,
+    fileName: 'drawing.txt',
+  })
+  return String(result.evidence)
+}
+
+function evidenceOf(name: string): string {
+  if (name.includes('/board/')) return boardFiles
+  if (name.includes('/drawings/')) return drawing
+  return name.includes('works/') ? certificate : evidence
+}
+
 /** Asks the real handler, as a script does, or as a browser that follows a link or sends a plain form. */
 async function ask(name: string, accept = '*/*'): Promise<{ answer: Response; bodyWasRead: boolean }> {
   const [method = '', place = ''] = name.split(' ')
@@ -193,7 +222,8 @@ async function ask(name: string, accept = '*/*'): Promise<{ answer: Response; bo
     table: 'lots',
     person: 'Goran Eide',
     record: '00000000-0000-7000-8000-000000000000',
-    evidence: name.includes('/board/') ? boardFiles : name.includes('works/') ? certificate : evidence,
+    part: 'PART 5%',
+    evidence: evidenceOf(name),
   }
   const answer = await found.get(name)!(request, { params: Promise.resolve(params) })
   return { answer, bodyWasRead }

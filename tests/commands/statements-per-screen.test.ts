@@ -14,7 +14,7 @@ import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
 const FEW = 3
 const MANY = 40
 /** One for each table that facts of a programme come from, and two around them. */
-const STATEMENTS_A_PROGRAMME = 29
+const STATEMENTS_A_PROGRAMME = 31
 
 let db: FreshDatabase
 let world: World

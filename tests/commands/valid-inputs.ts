@@ -25,6 +25,7 @@ import {
   type Role,
   type World,
 } from '@/tests/commands/world'
+import { partDigest } from '@/shared/works/part-content'
 import { quickHash } from '@/tests/commands/quick-hash'
 
 /** The department in which a role acts; outsiders try as if they were of design. */
@@ -110,6 +111,26 @@ const freshLine = async (world: World): Promise<string> => {
 const freshMachine = async (world: World): Promise<string> => {
   const code = `M-${unique()}`
   await world.must('production', 'open-machine', { line: await freshLine(world), code, kind: 'wave' })
+  return code
+}
+/** A component with leads, as a data sheet describes it. */
+export const PART_VALUES: InputOf<'describe-part'>['values'] = {
+  description: 'A resistor with leads',
+  kind: 'component',
+  leads: 2,
+  leadShape: 'round',
+  leadMm: 0.6,
+  leadToleranceMm: 0.02,
+  base: 'copper',
+  barrier: 'none',
+  coating: 'tin-matte',
+  coatingUm: 8,
+  heatMaxC: 260,
+  heatMaxS: 10,
+}
+const freshPart = async (world: World): Promise<string> => {
+  const code = `P-${unique()}`
+  await world.must('design', 'describe-part', { code, values: PART_VALUES, reason })
   return code
 }
 const freshLog = async (world: World): Promise<{ machine: string; log: string }> => {
@@ -1101,6 +1122,33 @@ export const VALID_INPUT: {
   'decide-lesson': async (world) => {
     const proposed = await world.must('secondDesign', 'propose-lesson', lessonInput(world))
     return { programme: world.code, lesson: proposed.result.lesson, accept: false, reason }
+  },
+
+  'describe-part': async () => ({ code: `P-${unique()}`, values: PART_VALUES, reason }),
+  'revise-part': async (world) => ({
+    part: await freshPart(world),
+    values: { ...PART_VALUES, leadMm: 0.65 },
+    seen: 1,
+    reason,
+  }),
+  'approve-part': async (world) => {
+    const part = await freshPart(world)
+    return { part, digest: partDigest(part, PART_VALUES) }
+  },
+  'withdraw-part': async (world) => ({ part: await freshPart(world), reason }),
+  'attach-drawing': async (world, role) => {
+    const part = await freshPart(world)
+    return {
+      part,
+      note: 'Issue 2',
+      sha256: await sentFile(world, role, { kind: 'part', code: part }),
+      fileName: 'drawing.txt',
+    }
+  },
+  'withdraw-drawing': async (world) => {
+    const input = await VALID_INPUT['attach-drawing'](world, 'design')
+    const { result } = await world.must('design', 'attach-drawing', input)
+    return { part: input.part, evidence: String(result.evidence), reason }
   },
 
   'add-person': async () => ({

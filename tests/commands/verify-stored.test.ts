@@ -16,6 +16,7 @@ import {
   everyCommandOnce,
   PROGRAMME_COMMANDS,
   somethingInStore,
+  somePartOfTheWorks,
   somethingOfTheWorks,
   whatIsKeptOnce,
 } from '@/tests/commands/every-command-once'
@@ -36,11 +37,13 @@ beforeAll(async () => {
   const machine = await somethingOfTheWorks(world)
   kept = await whatIsKeptOnce(world)
   const supplier = await somethingInStore(world)
+  const part = await somePartOfTheWorks(world)
   // The bare tables of the works, and what only they hold, are attacked in the trail that tells of them.
   trails = {
     ...{ Machine: machine.id, Log: machine.id, MachineToken: machine.id, Line: machine.lineId },
     ...{ Supplier: supplier.id, Lot: supplier.id, LotTest: supplier.id, LotAllocation: supplier.id },
     ...{ CompanyRule: kept.companyRules, CompanyPreference: kept.companyRules },
+    ...{ Part: part.id, PartRevision: part.id, PartApproval: part.id },
     ReadingBatch: supplier.id,
   }
   attacker = await Attacker.enter()
@@ -185,7 +188,8 @@ describe.each(TABLES)('of %s', (table) => {
       expect(stored.breaks).toContainEqual(expect.objectContaining({ table, kind: 'missing' }))
     }
     // The database itself keeps what has rows.
-    expect(removed).toBeGreaterThan(['Programme', 'Line', 'Machine', 'Supplier'].includes(table) ? -1 : 0)
+    const keptByItsRows = ['Programme', 'Line', 'Machine', 'Supplier', 'Part'].includes(table)
+    expect(removed).toBeGreaterThan(keptByItsRows ? -1 : 0)
     expect(await sentences(trailOf(table))).toEqual([])
   })
 

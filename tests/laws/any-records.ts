@@ -10,6 +10,8 @@ import { DEFECT_KINDS, type Inspection } from '@/shared/records/inspection'
 import type { Instrument } from '@/shared/records/instrument'
 import type { Log } from '@/shared/records/log'
 import { DISPOSITIONS, type Lot, type LotTest } from '@/shared/records/lot'
+import { PART_COLUMNS, type PartValues } from '@/shared/works/part-columns'
+import type { ListedPart } from '@/shared/works/listed-part'
 import type { ProgrammeRecords } from '@/shared/records/programme-records'
 import type { Readings } from '@/shared/records/readings'
 import { readingsFromRows } from '@/shared/records/readings-from-rows'
@@ -176,6 +178,16 @@ const anyByKind: fc.Arbitrary<ProgrammeRecords['byKind']> = fc
   )
   .map((kinds) => new Map(kinds.filter(([, rows]) => rows.length > 0)))
 
+/** Under a name that a parts list made up of any names may list. */
+const anyPart: fc.Arbitrary<ListedPart> = fc.record({
+  code: anyName,
+  revision: fc.integer({ min: 1, max: 9 }),
+  digest: fc.constant('0'.repeat(64)),
+  approved: fc.boolean(),
+  withdrawn: fc.boolean(),
+  values: anyRow(PART_COLUMNS) as fc.Arbitrary<PartValues>,
+})
+
 /** Anything that can be recorded of a programme beside its specification: every kind of record, of every stage. */
 export const anyRecords: fc.Arbitrary<ProgrammeRecords> = fc.record({
   lots: fc.uniqueArray(anyLot, { maxLength: 5, selector: ({ code }) => code }),
@@ -183,5 +195,6 @@ export const anyRecords: fc.Arbitrary<ProgrammeRecords> = fc.record({
   logs: anyLogs,
   inspections: fc.array(anyInspection, { maxLength: 5 }),
   instruments: anyInstruments,
+  parts: fc.uniqueArray(anyPart, { maxLength: 5, selector: ({ code }) => code }),
   byKind: anyByKind,
 })

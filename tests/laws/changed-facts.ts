@@ -1,3 +1,4 @@
+import type { ListedPart } from '@/shared/works/listed-part'
 import type { Column } from '@/shared/columns/column'
 import type { Parameter } from '@/shared/plan/parameter'
 import type { Limit } from '@/shared/plan/requirement'
@@ -151,6 +152,8 @@ function withRecords(random: Random, records: ProgrammeRecords, key: string): Pr
         )
       return { ...records, lots: changedRows(random, records.lots, alter) }
     }
+    case 'parts':
+      return { ...records, parts: changedRows(random, records.parts, (row) => changedPart(random, row)) }
     case 'inspections':
     case 'instruments': {
       const rows = changedRows<unknown>(random, records[part], (row) => changedValue(random, row))
@@ -159,6 +162,23 @@ function withRecords(random: Random, records: ProgrammeRecords, key: string): Pr
     default:
       throw new Error(`The records ${key} are not known to this test.`)
   }
+}
+
+/** How a part stands, or one of its values; what is chosen of a list stays. */
+function changedPart(random: Random, part: ListedPart): ListedPart {
+  const { values } = part
+  const numbers = Object.entries(values).filter(
+    (entry): entry is [string, number] => typeof entry[1] === 'number',
+  )
+  const [column, value] = numbers.length > 0 ? pick(random, numbers) : []
+  return pick(random, [
+    { ...part, approved: !part.approved },
+    { ...part, withdrawn: !part.withdrawn },
+    { ...part, revision: part.revision + 1 },
+    ...(column !== undefined && value !== undefined
+      ? [{ ...part, values: { ...values, [column]: changedNumber(random, value) } }]
+      : []),
+  ])
 }
 
 /** Rows of a kind that has none yet are made up, as its columns allow. */

@@ -4,8 +4,13 @@ import { findingOf } from '../rules/facts-builder'
 
 /** What is asked for by choice, or asked once something has happened: silence is an answer there. */
 const BY_CHOICE_OR_EVENT = [
+  'parts-list-counted',
+  'parts-described',
+  'parts-agree',
+  'parts-heat',
   'result-still-fresh',
   'lots-traced',
+  'parts-moisture',
   'process-capability',
   'insulation-resistance',
   'inspector-agreement',

@@ -132,8 +132,22 @@ const WAYS: Readonly<Record<Exclude<OpenPoint['kind'], 'approval'>, WayTaken>> =
   },
 }
 
-/** The same programme with a deviation permit asked for and not decided, and a question not answered, on an item that concerns the board. */
-function withPointsOpen(state: ProgrammeState): ProgrammeState {
+const wantsEvidence = ({ definition }: ProgrammeState['items'][number]): boolean =>
+  definition.evidence.some(({ required }) => required)
+
+/**
+ * The same programme with a deviation permit asked for and not decided, and a question not answered, on an item that
+ * concerns the board; and with the evidence that an item must have, not attached.
+ */
+function withPointsOpen(programme: ProgrammeState): ProgrammeState {
+  const state = {
+    ...programme,
+    items: programme.items.map((item) => (wantsEvidence(item) ? { ...item, tailoredOut: null } : item)),
+    evidence: programme.evidence.filter(
+      ({ itemKey }) =>
+        !programme.items.some((item) => item.definition.key === itemKey && wantsEvidence(item)),
+    ),
+  }
   const item = state.items.find(({ definition, tailoredOut }) => definition.rules.length > 0 && !tailoredOut)
   const rule = item?.definition.rules[0]
   if (!item || !rule) return state

@@ -8,6 +8,7 @@ import { NO_RECORDS } from '@/shared/records/programme-records'
 import type { Facts } from '@/shared/rules/facts'
 import type { Finding } from '@/shared/rules/finding'
 import { judge, type AnyRule } from '@/shared/rules/rule'
+import type { ListedPart } from '@/shared/works/listed-part'
 import { groupedBy } from '@/shared/grouped-by'
 
 /** One value of a specification under test, as `set` or `unchecked` makes it. */
@@ -30,6 +31,7 @@ export interface FactsInput {
   readonly logs?: readonly Log[]
   readonly inspections?: readonly Inspection[]
   readonly instruments?: readonly Instrument[]
+  readonly parts?: readonly ListedPart[]
   /** Rows by record kind; the order given is the order of entry. */
   readonly records?: Readonly<Record<string, readonly { readonly id: string }[]>>
   /** 'YYYY-MM-DD' */
@@ -48,6 +50,7 @@ export function factsWith(input: FactsInput = {}): Facts {
       logs,
       inspections: input.inspections ?? NO_RECORDS.inspections,
       instruments: input.instruments ?? NO_RECORDS.instruments,
+      parts: input.parts ?? NO_RECORDS.parts,
       byKind: new Map(Object.entries(input.records ?? {})),
     },
     today: input.today ?? '2026-03-02',

@@ -1,4 +1,9 @@
-import { Prisma, type Lot as LotRow, type LotTest as LotTestRow, type PrismaClient } from '@/lib/db/generated/client'
+import {
+  Prisma,
+  type Lot as LotRow,
+  type LotTest as LotTestRow,
+  type PrismaClient,
+} from '@/lib/db/generated/client'
 import type { Transaction } from '@/lib/db/transaction'
 import { newestCorrections } from '@/lib/programme/works/newest-corrections'
 import { groupedBy } from '@/shared/grouped-by'

@@ -1,6 +1,7 @@
 import { database } from '@/lib/db/client'
 import { Prisma } from '@/lib/db/generated/client'
 import { trailsOfLots } from '@/lib/programme/works/lot-trails'
+import { namedParts } from '@/lib/programme/works/named-parts'
 
 interface Dependence {
   readonly programmeId: string
@@ -9,7 +10,8 @@ interface Dependence {
 
 /**
  * What of the works each programme's facts rest on: the newest hashes of the trails of the machines that log on its
- * lines, of the suppliers of its lots, and of everything else of the works that its facts are read from, in one text. Something of the works that a
+ * lines, of the suppliers of its lots, of the parts that its parts list names, and of everything else of the works that its
+ * facts are read from, in one text. Something of the works that a
  * programme does not use leaves its text as it is. '' where it uses nothing.
  */
 export async function worksMarks(programmeIds: readonly string[]): Promise<ReadonlyMap<string, string>> {
@@ -50,5 +52,8 @@ export function usedOfTheWorks(programmes: Prisma.Sql): Prisma.Sql {
     SELECT programme."id", people."id" FROM "Programme" AS programme, "TrailSubject" AS people
       WHERE people."kind" = 'people' AND programme."id" = ${asked}
     UNION
-    ${trailsOfLots(asked)}`
+    ${trailsOfLots(asked)}
+    UNION
+    SELECT named."programmeId", part."id" FROM (${namedParts(programmes)}) AS named
+      JOIN "Part" AS part ON part."code" = named."part"`
 }

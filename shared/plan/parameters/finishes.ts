@@ -50,6 +50,21 @@ export const boardNickel = numberParameter({
   max: 50,
 })
 
+/** What a lead is made and coated with, as the table of finishes and a part of the works say it alike. */
+export const coatingColumns = {
+  base: choiceColumn({ label: 'Lead metal', options: optionsOf(LEAD_BASES) }),
+  barrier: choiceColumn({ label: 'Underlayer', options: optionsOf(LEAD_BARRIERS) }),
+  barrierUm: optionalColumn<NumberColumn>(
+    numberColumn({ label: 'Underlayer, least', unit: 'µm', min: 0, max: 50 }),
+  ),
+  coating: choiceColumn({ label: 'Coating', options: optionsOf(LEAD_COATINGS) }),
+  coatingUm: numberColumn({ label: 'Coating, least', unit: 'µm', min: 0, max: 100 }),
+  coatingMostUm: optionalColumn<NumberColumn>(
+    numberColumn({ label: 'Coating, most', unit: 'µm', min: 0, max: 100 }),
+  ),
+  annealed: optionalColumn<FlagColumn>(flagColumn({ label: 'Annealed after plating' })),
+}
+
 /** The finish of every component's leads: one row a component of the hole table. */
 export const leadFinishes = tableParameter({
   key: 'lead-finishes',
@@ -59,17 +74,7 @@ export const leadFinishes = tableParameter({
   maxRows: 400,
   columns: {
     component: textColumn({ label: 'Component', maxLength: 60 }),
-    base: choiceColumn({ label: 'Lead metal', options: optionsOf(LEAD_BASES) }),
-    barrier: choiceColumn({ label: 'Underlayer', options: optionsOf(LEAD_BARRIERS) }),
-    barrierUm: optionalColumn<NumberColumn>(
-      numberColumn({ label: 'Underlayer, least', unit: 'µm', min: 0, max: 50 }),
-    ),
-    coating: choiceColumn({ label: 'Coating', options: optionsOf(LEAD_COATINGS) }),
-    coatingUm: numberColumn({ label: 'Coating, least', unit: 'µm', min: 0, max: 100 }),
-    coatingMostUm: optionalColumn<NumberColumn>(
-      numberColumn({ label: 'Coating, most', unit: 'µm', min: 0, max: 100 }),
-    ),
-    annealed: optionalColumn<FlagColumn>(flagColumn({ label: 'Annealed after plating' })),
+    ...coatingColumns,
     goldRemoved: optionalColumn<FlagColumn>(
       flagColumn({ label: 'Gold removed before soldering', help: 'By tinning twice or in flowing solder.' }),
     ),

@@ -13,6 +13,35 @@ import {
 import { optionsOf } from '@/shared/columns/choice-options'
 import { choiceParameter, numberParameter, tableParameter, type ValueOf } from '@/shared/plan/parameter'
 
+/** What a lead is like, as the hole table and a part of the works say it alike. */
+export const leadColumns = {
+  leadShape: choiceColumn({
+    label: 'Lead',
+    options: [
+      { value: 'round', label: 'Round' },
+      { value: 'square', label: 'Square' },
+      { value: 'rectangular', label: 'Rectangular' },
+      { value: 'flat', label: 'Flat ribbon' },
+    ],
+  }),
+  leadMm: numberColumn({
+    label: 'Lead diameter, side or width',
+    unit: 'mm',
+    min: 0.1,
+    max: 8,
+  }),
+  leadThicknessMm: optionalColumn<NumberColumn>(
+    numberColumn({
+      label: 'Lead thickness',
+      unit: 'mm',
+      min: 0.05,
+      max: 8,
+      help: 'The narrower side of a rectangular or flat lead.',
+    }),
+  ),
+  leadToleranceMm: numberColumn({ label: 'Lead tolerance ±', unit: 'mm', min: 0, max: 1 }),
+}
+
 /** The holes of the board with the leads that go into them: one row a kind of joint. */
 export const leadHoles = tableParameter({
   key: 'lead-holes',
@@ -35,31 +64,7 @@ export const leadHoles = tableParameter({
       ],
     }),
     plated: flagColumn({ label: 'Plated hole' }),
-    leadShape: choiceColumn({
-      label: 'Lead',
-      options: [
-        { value: 'round', label: 'Round' },
-        { value: 'square', label: 'Square' },
-        { value: 'rectangular', label: 'Rectangular' },
-        { value: 'flat', label: 'Flat ribbon' },
-      ],
-    }),
-    leadMm: numberColumn({
-      label: 'Lead diameter, side or width',
-      unit: 'mm',
-      min: 0.1,
-      max: 8,
-    }),
-    leadThicknessMm: optionalColumn<NumberColumn>(
-      numberColumn({
-        label: 'Lead thickness',
-        unit: 'mm',
-        min: 0.05,
-        max: 8,
-        help: 'The narrower side of a rectangular or flat lead.',
-      }),
-    ),
-    leadToleranceMm: numberColumn({ label: 'Lead tolerance ±', unit: 'mm', min: 0, max: 1 }),
+    ...leadColumns,
     holeMm: numberColumn({ label: 'Hole', unit: 'mm', min: 0.2, max: 10 }),
     holeGiven: choiceColumn({
       label: 'Hole is given',

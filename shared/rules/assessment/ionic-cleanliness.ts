@@ -59,11 +59,15 @@ export const ionicCleanlinessRule = rule({
         : governingUnder(max, IONIC_RESIDUE_BY_EDITION[edition])
     const limit = `At most ${formatQuantity(governing.value, 'µg/cm²')} (${formatQuantity(perSquareInch(governing.value), 'µg/in²', 4)}) as sodium chloride, as the manual rinse would read (${governingName(governing)}), on at least ${formatQuantity(assembliesMin.value, 'boards')} (${governingName(assembliesMin)}).`
     if (edition === 'own-evidence' && !isStated(max))
-      return undetermined(
-        'The chosen edition names no figure: state the limit that this programme’s own evidence supports, as a requirement on the ionic residue.',
-        ['a requirement on the ionic residue'],
-        'By own evidence.',
-      )
+      return {
+        ...undetermined(
+          'The chosen edition names no figure: state the limit that this programme’s own evidence supports, as a requirement on the ionic residue.',
+          ['a requirement on the ionic residue'],
+          'By own evidence.',
+        ),
+        // A limit may be stated and not govern, so that the limits alone do not tell this from tests that are missing.
+        measured: { limitStated: false },
+      }
     if (tests.length === 0)
       return undetermined(
         'No ionic cleanliness test is recorded yet: record one for each assembly extracted.',

@@ -105,6 +105,12 @@ const standing: NoticeStanding = {
 }
 
 const CASES: { readonly [N in NameWithSubject]: Case<N> } = {
+  'approve-part': {
+    subject: { authorId: 'd' },
+    may: quality,
+    mayNot: { ...quality, personId: 'd' },
+    message: /revision is your own/,
+  },
   'accept-answer': {
     subject: asked,
     may: design,

@@ -5,6 +5,7 @@ import {
   logsAddress,
   lotsAddress,
   parameterAddress,
+  partsAddress,
   recordKindAddress,
   routeCardAddress,
   storeAddress,
@@ -36,6 +37,8 @@ function placeOfRecords(code: string, part: RecordPart): string {
       return inspectionsAddress(code)
     case 'instruments':
       return instrumentsAddress()
+    case 'parts':
+      return partsAddress()
     case 'logs':
     case 'all logs':
       return logsAddress(code)

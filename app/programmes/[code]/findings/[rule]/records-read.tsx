@@ -1,6 +1,6 @@
 import { dispositionInWords } from '@/shared/records/lot-identity'
 import type { ReactNode } from 'react'
-import { inspectionAddress, logAddress, lotAddress } from '@/app/addresses'
+import { inspectionAddress, logAddress, lotAddress, partAddress } from '@/app/addresses'
 import { Day } from '@/app/ui/date'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { Inspection } from '@/shared/records/inspection'
@@ -41,6 +41,16 @@ export function RecordsRead({ view, part }: { view: ProgrammeView; part: RecordP
           {({ tag, measures, dueOn }) => (
             <>
               {tag}, {measures}, next due <Day at={dueOn} />
+            </>
+          )}
+        </Newest>
+      )
+    case 'parts':
+      return (
+        <Newest of={records.parts.map((part) => ({ ...part, id: part.code }))} noun="part">
+          {({ code: part, revision, values }) => (
+            <>
+              <a href={partAddress(part)}>{part}</a>, {values.description}, revision {revision}
             </>
           )}
         </Newest>

@@ -1,4 +1,4 @@
-import { findingAddress, limitAddress, parameterAddress } from '@/app/addresses'
+import { findingAddress, limitAddress, parameterAddress, partAddress } from '@/app/addresses'
 import { Day } from '@/app/ui/date'
 import { Disclosure } from '@/app/ui/disclosure'
 import { signedContentInFormOf } from '@/shared/gate/item-status'
@@ -48,6 +48,7 @@ function Differences({ how }: { how: readonly string[] }) {
 function placeOf(code: string, { kind, target }: SignedContentChange): string {
   if (kind === 'value') return parameterAddress(code, target)
   if (kind === 'limit') return limitAddress(code, target)
+  if (kind === 'part') return partAddress(target)
   if (kind === 'finding') return findingAddress(code, target)
   return kind === 'evidence' ? '#evidence' : '#'
 }

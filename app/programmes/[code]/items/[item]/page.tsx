@@ -20,6 +20,8 @@ import { Approvals } from './approvals'
 import { ItemActions } from './item-actions'
 import { boardProposal } from './board-proposal'
 import { Evidence } from './evidence'
+import { FollowsFromParts } from './follows-from-parts'
+import { filledInFromParts } from './parts-proposals'
 import { Findings } from './findings'
 import { Limits } from './limits'
 import { partsOf } from './parts-of'
@@ -54,7 +56,7 @@ export default programmePage<{ item: string }, Asked & { upload?: string; commen
     const answer = upload ? openUploadAnswer(upload, uploadSecret()) : {}
     const state = itemStateFor(visit.view.judgement, addressPart(key))
     if (!state) notFound()
-    const fromBoard = await boardProposal(visit.view, asking)
+    const filledIn = (await boardProposal(visit.view, asking)) ?? filledInFromParts(visit.view, asking)
     const definition = state.item.definition
     return (
       <ProgrammeSheet
@@ -78,7 +80,8 @@ export default programmePage<{ item: string }, Asked & { upload?: string; commen
             {state.item.definition.cautions.map((caution) => (
               <Caution key={caution}>{caution}</Caution>
             ))}
-            <Values view={view} state={state} asked={asking} fromBoard={fromBoard} />
+            <Values view={view} state={state} asked={asking} filledIn={filledIn} />
+            <FollowsFromParts view={view} state={state} />
             <Findings view={view} state={state} />
             <Pictures view={view} state={state} />
             <Limits view={view} state={state} />

@@ -1,5 +1,6 @@
 import { typedIn, type FormState } from '@/app/forms/form-state'
 import { unfitToSend } from '@/app/forms/submit'
+import { withPartsNamed } from '@/lib/programme/works/listed-parts'
 import { signedIn } from '@/lib/auth/session'
 import { readProgramme } from '@/lib/queries/programme-reader'
 import { revisionPreview } from '@/shared/gate/revision-preview'
@@ -18,6 +19,7 @@ export async function previewRevision(
   const read = await readProgramme(programme, person)
   if (!read.found) return { message: 'There is no such programme.', fields: {}, typed }
   if (!read.view) return { message: read.refused, fields: {}, typed }
-  const found = revisionPreview(read.view.state, read.view.judgement, key, value)
+  const state = await withPartsNamed(read.view.state, key, value)
+  const found = revisionPreview(state, read.view.judgement, key, value)
   return 'preview' in found ? { fields: {}, typed, preview: found.preview } : { ...found, typed }
 }

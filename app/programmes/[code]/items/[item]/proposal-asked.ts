@@ -8,6 +8,8 @@ export interface Asked {
   readonly cell?: string
   /** An archive of board files that a table is filled in from. */
   readonly board?: string
+  /** 'parts': it is filled in from the parts list. */
+  readonly from?: string
 }
 
 /** The proposal in the address for this parameter, if there is one that can be read. */

@@ -12,7 +12,7 @@ import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import type { Parameter } from '@/shared/plan/parameter'
 import { refusal } from '@/shared/policy'
 import { withProposal } from '@/shared/rules/proposal'
-import type { BoardProposal } from './board-proposal'
+import type { FilledIn } from './filled-in'
 import { proposalAsked, type Asked } from './proposal-asked'
 import { ReviseForm } from './revise-form'
 
@@ -20,11 +20,11 @@ interface ValuesProps {
   view: ProgrammeView
   state: ItemState
   asked: Asked
-  fromBoard?: BoardProposal | undefined
+  filledIn?: FilledIn | undefined
 }
 
 /** What the item specifies, each value with who set it and why, and the form to revise it. */
-export function Values({ view, state, asked, fromBoard }: ValuesProps) {
+export function Values({ view, state, asked, filledIn }: ValuesProps) {
   const { parameters } = state.item.definition
   if (parameters.length === 0) return null
   const facts = specificationFactsFor(parameters, view.state.facts)
@@ -32,7 +32,7 @@ export function Values({ view, state, asked, fromBoard }: ValuesProps) {
     <Section id="values" heading="Values">
       <div className="values">
         {parameters.map((parameter) => (
-          <Value key={parameter.key} {...{ view, state, asked, fromBoard, parameter, facts }} />
+          <Value key={parameter.key} {...{ view, state, asked, filledIn, parameter, facts }} />
         ))}
       </div>
     </Section>
@@ -44,7 +44,7 @@ interface ValueProps extends ValuesProps {
   facts: SpecificationFacts
 }
 
-function Value({ view, state, asked, fromBoard, parameter, facts }: ValueProps) {
+function Value({ view, state, asked, filledIn, parameter, facts }: ValueProps) {
   const { key, label, owner, shape } = parameter
   const revision = view.state.revisions.get(key)
   return (
@@ -69,18 +69,18 @@ function Value({ view, state, asked, fromBoard, parameter, facts }: ValueProps) 
           <>{DEPARTMENT_NAMES[owner]} specifies this.</>
         )}
       </p>
-      <Revising {...{ view, state, asked, fromBoard, parameter, facts }} />
+      <Revising {...{ view, state, asked, filledIn, parameter, facts }} />
     </div>
   )
 }
 
 /** The form, for the parameter's owner and the lead. */
-function Revising({ view, state, asked, fromBoard, parameter, facts }: ValueProps) {
+function Revising({ view, state, asked, filledIn, parameter, facts }: ValueProps) {
   const { key, label, help, shape } = parameter
   if (refusal('revise-parameter', view.actor, parameter)) return null
   const revision = view.state.revisions.get(key)
   const proposal = proposalAsked(asked, key)
-  const board = fromBoard?.parameter === key ? fromBoard : undefined
+  const filled = filledIn?.parameter === key ? filledIn : undefined
   return (
     <div className="value-form">
       <ReviseForm
@@ -88,10 +88,10 @@ function Revising({ view, state, asked, fromBoard, parameter, facts }: ValueProp
         programme={view.code}
         item={state.item.definition.key}
         parameter={{ key, label, help, shape }}
-        value={board ? board.rows : proposal ? withProposal(revision?.value, proposal) : revision?.value}
+        value={filled ? filled.value : proposal ? withProposal(revision?.value, proposal) : revision?.value}
         open={asked.revise === key}
-        proposed={board ? 'board files' : proposal ? 'remedy' : undefined}
-        reason={board?.reason}
+        proposed={filled?.from ?? (proposal ? 'remedy' : undefined)}
+        reason={filled?.reason}
         seen={revision?.number ?? 0}
         facts={facts}
         reach={lapsedByParameter(key, view.judgement)}

@@ -1,0 +1,53 @@
+import { randomUUID } from 'node:crypto'
+import { AnsweredDisclosure } from '@/app/forms/answered-disclosure'
+import { CommandForm } from '@/app/forms/command-form'
+import { LinesBox } from '@/app/forms/fields'
+import { SubmitButton } from '@/app/ui/submit-button'
+import type { PartRead } from '@/lib/queries/works/parts'
+import type { Actor } from '@/shared/actor'
+import { refusal } from '@/shared/policy'
+import { revisePart, withdrawPart } from '../actions'
+import { PartFields } from '../part-fields'
+import { SeenRevision } from './seen-revision'
+
+/** The forms that change a part: other values, or its withdrawal. */
+export function RevisePart({ part, actor }: { part: PartRead; actor: Actor }) {
+  if (part.withdrawn || refusal('revise-part', actor)) return null
+  const seen = part.revisions[0]?.number ?? 1
+  return (
+    <>
+      <CommandForm
+        action={revisePart}
+        formKey={randomUUID()}
+        hidden={{ part: part.code }}
+        label={`Revise part ${part.code}`}
+      >
+        <AnsweredDisclosure summary="Revise">
+          <div className="form-stack">
+            <SeenRevision seen={seen} />
+            <PartFields values={part.values} />
+            <LinesBox name="reason" label="Why" hint="It stands in the part’s trail." rows={2} required />
+            <SubmitButton>Save the revision</SubmitButton>
+          </div>
+        </AnsweredDisclosure>
+      </CommandForm>
+      <CommandForm
+        action={withdrawPart}
+        formKey={randomUUID()}
+        hidden={{ part: part.code }}
+        label={`Withdraw part ${part.code}`}
+      >
+        <AnsweredDisclosure summary="Withdraw">
+          <div className="form-narrow">
+            <p className="field-hint">
+              Every programme that lists it then has a failing finding, until another part stands in its
+              place. A withdrawn part is not taken back.
+            </p>
+            <LinesBox name="reason" label="Why" rows={2} required />
+            <SubmitButton kind="quiet">Withdraw the part</SubmitButton>
+          </div>
+        </AnsweredDisclosure>
+      </CommandForm>
+    </>
+  )
+}

@@ -1,0 +1,11 @@
+import { z } from 'zod'
+import { defineFace } from '@/shared/commands/face'
+
+export const withdrawPart = defineFace({
+  label: 'Withdraw a part',
+  done: 'Withdrew a part',
+  may: { scope: 'works', of: 'part', departments: ['design', 'quality'] },
+  record: z.object({ part: z.string(), reason: z.string() }),
+  reads: ({ part, reason }) => ({ subject: `part ${part}`, words: reason }),
+  leads: ({ part }) => ({ kind: 'part', part }),
+})
