@@ -54,7 +54,6 @@ function placesOf({ auditor, administrator }: SignedIn): Place[] {
     { text: 'Lessons', href: to.lessonsAddress() },
     { text: 'Audit', href: to.auditAddress() },
     instruments,
-    ...works,
     glossary,
   ]
 }

@@ -35,7 +35,7 @@ export function WorksSheet({
         { text: 'Desk', href: deskAddress() },
         ...(place.length > 0 ? [{ text: 'Works', href: worksAddress() }, ...place] : [{ text: 'Works' }]),
       ]}
-      nav={<PlaceNav label="Works" places={worksPlaces()} current={at} />}
+      nav={<PlaceNav label="Works" places={worksPlaces(person)} current={at} />}
       person={<PersonCorner person={person} />}
       titleBlock={<TitleBlock title={title} supplement={supplement} cells={cells} />}
     >

@@ -6,7 +6,7 @@ import { logsAt } from '@/seed/level-transmitter/logs'
 import { lotsFor, SOLDERED_LOTS } from '@/seed/level-transmitter/lots'
 import { groupedBy } from '@/shared/grouped-by'
 import type { Stage } from '@/shared/plan/stage'
-import { atWork, enter, enterAll, formOf, send, unfold } from '@/tests/browser/at-work'
+import { atWork, enterAll, formOf, send, unfold } from '@/tests/browser/at-work'
 import { ProgrammeAtWork } from '@/tests/browser/programme-at-work'
 import { WorksAtWork } from '@/tests/browser/works-at-work'
 

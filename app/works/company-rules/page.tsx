@@ -1,5 +1,5 @@
 import { companyRulesAddress, lessonAddress, lessonsAddress, worksTrailAddress } from '@/app/addresses'
-import { DeskSheet } from '@/app/frame/desk-sheet'
+import { WorksSheet } from '@/app/works/works-sheet'
 import { requirePerson } from '@/app/frame/visit'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
@@ -38,7 +38,7 @@ export default async function CompanyRulesPage({ searchParams }: CompanyRulesPag
   const open = differing.filter(({ differences }) => undecided(differences).length > 0)
   const refused = refusal('state-company-rule', actor)
   return (
-    <DeskSheet
+    <WorksSheet
       person={person}
       at={companyRulesAddress()}
       title="Company rules"
@@ -71,7 +71,7 @@ export default async function CompanyRulesPage({ searchParams }: CompanyRulesPag
           What was stated, by whom and when
         </a>
       </p>
-    </DeskSheet>
+    </WorksSheet>
   )
 }
 

@@ -4,7 +4,7 @@ import {
   worksPeopleAddress,
   worksTrailAddress,
 } from '@/app/addresses'
-import { DeskSheet } from '@/app/frame/desk-sheet'
+import { WorksSheet } from '@/app/works/works-sheet'
 import { requirePerson } from '@/app/frame/visit'
 import { AddRecords } from '@/app/records/add-records'
 import { Day } from '@/app/ui/date'
@@ -32,7 +32,7 @@ export default async function WorksPeoplePage() {
   const soon = runningOut(people)
   const refused = refusedThere(person)
   return (
-    <DeskSheet
+    <WorksSheet
       person={person}
       at={worksPeopleAddress()}
       title="People of the works"
@@ -70,7 +70,7 @@ export default async function WorksPeoplePage() {
         <AddRecords kind={training} of={PEOPLE_OF_THE_WORKS} />
       )}
       <TrailLink />
-    </DeskSheet>
+    </WorksSheet>
   )
 }
 

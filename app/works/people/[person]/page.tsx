@@ -1,7 +1,7 @@
 import { notFound } from 'next/navigation'
 import { addressPart } from '@/app/address-part'
 import { trainedPersonAddress, worksPeopleAddress } from '@/app/addresses'
-import { DeskSheet } from '@/app/frame/desk-sheet'
+import { WorksSheet } from '@/app/works/works-sheet'
 import { requirePerson } from '@/app/frame/visit'
 import { Day } from '@/app/ui/date'
 import { Facts } from '@/app/ui/facts'
@@ -41,7 +41,7 @@ export default async function TrainedPersonPage({ params }: TrainedPersonPagePro
     ),
   })).filter(({ held }) => held.competence !== 'never')
   return (
-    <DeskSheet
+    <WorksSheet
       person={visitor}
       at={worksPeopleAddress()}
       title={name}
@@ -64,7 +64,7 @@ export default async function TrainedPersonPage({ params }: TrainedPersonPagePro
           mayChange={!refusal('correct-record', worksActor(visitor), training)}
         />
       </Section>
-    </DeskSheet>
+    </WorksSheet>
   )
 }
 

@@ -1,7 +1,7 @@
 import { notFound } from 'next/navigation'
 import { addressPart } from '@/app/address-part'
 import { recordAddress, trainedPersonAddress, worksPeopleAddress } from '@/app/addresses'
-import { DeskSheet } from '@/app/frame/desk-sheet'
+import { WorksSheet } from '@/app/works/works-sheet'
 import { requirePerson } from '@/app/frame/visit'
 import { CorrectionsShown } from '@/app/corrections/corrections-shown'
 import { CorrectRecord } from '@/app/records/correct-record'
@@ -40,7 +40,7 @@ export default async function TrainingPage({ params, searchParams }: TrainingPag
   const actor = worksActor(visitor)
   const atWorks = recordedIn.kind === 'people'
   return (
-    <DeskSheet
+    <WorksSheet
       person={visitor}
       at={worksPeopleAddress()}
       title={`${worker}: ${skillName(skill).toLowerCase()}`}
@@ -95,6 +95,6 @@ export default async function TrainingPage({ params, searchParams }: TrainingPag
           />
         </Section>
       )}
-    </DeskSheet>
+    </WorksSheet>
   )
 }
