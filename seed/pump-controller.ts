@@ -5,6 +5,7 @@ import { SHARED_LOTS } from '@/seed/level-transmitter/lots'
 import { rounded, scatterFrom } from '@/seed/readings'
 import { atSupplier, testInStore } from '@/seed/store'
 import { Story } from '@/seed/story'
+import { LINE } from '@/seed/works'
 import type { JsonValue } from '@/shared/trail/canonical-json'
 
 const BOARDS = 'Calloway Boards'
@@ -50,6 +51,7 @@ export async function tellPumpController(
   )
   await story.on('2026-09-15').approve('specification')
   await story.signGate('specification')
+  await story.do('petra', 'state-line', { line: LINE })
   await slowLot(story, instruments, {
     code: 'P-298',
     dateCode: '2602',

@@ -1,5 +1,6 @@
 import type { PersonIds } from '@/seed/people'
 import { Story } from '@/seed/story'
+import { LINE } from '@/seed/works'
 
 /** VP-3: opened yesterday; nothing is specified but what it is for. */
 export async function tellValvePositioner(people: PersonIds): Promise<void> {
@@ -16,4 +17,5 @@ export async function tellValvePositioner(people: PersonIds): Promise<void> {
   })
   await story.do('ines', 'invite-member', { email: 'goran@demo.invalid', department: 'production' })
   await story.do('ines', 'invite-member', { email: 'sunniva@demo.invalid', department: 'quality' })
+  await story.do('goran', 'state-line', { line: LINE })
 }

@@ -15,6 +15,7 @@ import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
 import { readLineStates, type LineState } from '@/lib/queries/works/line-states'
 import { refusal } from '@/shared/policy'
+import { RunningOut } from './running-out'
 import { WorksLogTable } from './log-table'
 import { visitWorks } from './visit-works'
 import { WorksSheet } from './works-sheet'
@@ -33,7 +34,7 @@ export default async function WorksPage() {
       person={person}
       at={worksAddress()}
       title="Works"
-      supplement="What the lines are doing, against what today's programmes specify"
+      supplement="What the lines are doing, against what today’s programmes specify"
       cells={[
         { label: 'Lines', value: open.length },
         { label: 'Readings overdue', value: logs.filter(({ due }) => due?.isOverdue).length },
@@ -42,6 +43,7 @@ export default async function WorksPage() {
       ]}
     >
       <AttentionList logs={logs} />
+      <RunningOut />
       {open.length === 0 && (
         <Empty title="No line yet">
           A line has a code and machines; its programmes state it, and what its machines log counts for each

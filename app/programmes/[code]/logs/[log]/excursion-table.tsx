@@ -4,12 +4,12 @@ import { RuledTable } from '@/app/ui/ruled-table'
 import { formatNumber } from '@/shared/quantity/format'
 import { OUTSIDE_WINDOW } from '@/shared/logs/signal-answers'
 import { readingText } from '@/shared/charts/log-chart'
-import type { OpenExcursion } from '@/app/signals/open-excursions'
+import type { Excursion } from '@/app/signals/excursions'
 
 const SHOWN = 50
 
 /** Stretches outside the specified window that still need a cause, the newest first. */
-export function ExcursionTable({ open }: { open: readonly OpenExcursion[] }) {
+export function ExcursionTable({ open }: { open: readonly Excursion[] }) {
   if (open.length === 0) return null
   const shown = open.slice(-SHOWN).reverse()
   return (

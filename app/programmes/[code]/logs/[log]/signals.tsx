@@ -8,7 +8,7 @@ import { formatQuantity } from '@/shared/quantity/format'
 import type { Unit } from '@/shared/quantity/unit'
 import type { Log } from '@/shared/records/log'
 import { logChart } from '@/shared/charts/log-chart'
-import { openExcursions } from '@/app/signals/open-excursions'
+import { openExcursions } from '@/app/signals/excursions'
 import { openSignals, signalStates, type SignalState } from '@/app/signals/log-state'
 import { ExcursionTable } from './excursion-table'
 

@@ -1,5 +1,5 @@
 import { signalStates } from '@/app/signals/log-state'
-import { openExcursions } from '@/app/signals/open-excursions'
+import { excursionsOf } from '@/app/signals/excursions'
 import type { MachineLogView } from '@/lib/queries/works/machine-log'
 import { readingText } from '@/shared/charts/log-chart'
 import { OUTSIDE_WINDOW, type SignalAnswer } from '@/shared/logs/signal-answers'
@@ -49,12 +49,12 @@ function signalsOf({ judged: { state }, log }: MachineLogView['readBy'][number])
     answer,
     asked,
   }))
-  const outside = openExcursions(log, facts).map(({ instant, readings }) => ({
+  const outside = excursionsOf(log, facts).map(({ instant, readings, answer }) => ({
     chartRule: OUTSIDE_WINDOW,
     readingAt: readingText(instant),
     message: readings === 1 ? 'outside the window' : `outside the window, ${readings} readings`,
     programmes: [programme.code],
-    answer: undefined,
+    answer,
     asked: true,
   }))
   return [...charted, ...outside]
