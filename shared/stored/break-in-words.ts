@@ -1,5 +1,5 @@
 import { isUtcMillisecondInstant } from '@/shared/trail/rfc3339'
-import { WORKS_KINDS, worksSubjectName } from '@/shared/works/works-kind'
+import { subjectInWords } from '@/shared/works/works-kind'
 import { coveredTable, type TableName } from './covered-tables'
 import { isHashed } from './kept-text'
 import type { ColumnDifference, RowShown, StoredBreak } from './stored-break'
@@ -29,11 +29,6 @@ export function storedBreakInWords(found: StoredBreak): string {
     case 'file-register':
       return `The register of files is at odds with entry ${found.seq} about the file ${shortHash(found.sha256)}: ${differencesInWords(found.differences)}.`
   }
-}
-
-const subjectInWords = ({ kind, code }: { readonly kind: string; readonly code: string }): string => {
-  const known = WORKS_KINDS.find((one) => one === kind)
-  return known ? worksSubjectName({ kind: known, code }) : `${kind} ${code}`
 }
 
 function rowInWords(table: TableName, row: RowShown): string {

@@ -28,6 +28,14 @@ export interface WorksSubject {
   readonly code: string
 }
 
+/** The same of a kind as it was recorded, which this version may not know; within a sentence. */
+export function subjectInWords({ kind, code }: { readonly kind: string; readonly code: string }): string {
+  const known = WORKS_KINDS.find((one) => one === kind)
+  if (known === undefined) return `${kind} ${code}`
+  const name = WORKS_KIND_NAMES[known].toLowerCase()
+  return isSingular(known) ? `the ${name}` : `${name} ${code}`
+}
+
 /** "Machine WAVE-1", "People of the works". */
 export const worksSubjectName = ({ kind, code }: WorksSubject): string =>
   isSingular(kind) ? WORKS_KIND_NAMES[kind] : `${WORKS_KIND_NAMES[kind]} ${code}`

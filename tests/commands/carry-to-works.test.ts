@@ -91,6 +91,38 @@ test('every trail verifies, the old and the new', async () => {
     expect(breaksInWords(await verdictOnStored(id), 10), code).toEqual([])
 })
 
+test('readings and tokens that a programme recorded are told when they are changed, all the same', async () => {
+  const { id } = await db.client.programme.findUniqueOrThrow({ where: { code: BEFORE.code } })
+  const changed = async (change: () => Promise<unknown>, back: () => Promise<unknown>) => {
+    await change()
+    const found = breaksInWords(await verdictOnStored(id), 10)
+    await back()
+    return found
+  }
+  const batch = await db.client.readingBatch.findFirstOrThrow({ where: { trailId: id } })
+  const readings = (columns: object) =>
+    db.client.readingBatch.update({
+      where: { id: batch.id },
+      data: { readings: { count: batch.count, columns } as object },
+    })
+  const { columns } = batch.readings as unknown as { columns: Record<string, number[]> }
+  expect(
+    await changed(
+      () => readings({ ...columns, densityGPerMl: [0.81, 0.81] }),
+      () => readings(columns),
+    ),
+  ).toEqual([expect.stringContaining('readings is not what was recorded')])
+  const token = await db.client.machineToken.findFirstOrThrow({ where: { trailId: id } })
+  const named = (name: string) => db.client.machineToken.update({ where: { id: token.id }, data: { name } })
+  expect(
+    await changed(
+      () => named('Another'),
+      () => named(token.name),
+    ),
+  ).toHaveLength(1)
+  expect(breaksInWords(await verdictOnStored(id), 10)).toEqual([])
+})
+
 test('what each rule found before, it finds now', async () => {
   expect(await verdicts(BEFORE.code)).toMatchObject(BEFORE.verdicts.a)
 })

@@ -57,16 +57,15 @@ function numbersIn(value: unknown): string[] {
   return Object.entries(value).flatMap(([key, inner]) => (NOT_TOLD.includes(key) ? [] : numbersIn(inner)))
 }
 
-/** Of a correction, which records all values, those that it changed. */
+/** Of a correction or a revision that records all values, those that it changed. */
 function changedOf(recorded: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> {
-  const { before, after } = recorded as Readonly<
-    Record<'before' | 'after', Readonly<Record<string, unknown>>>
-  >
-  if (!before || !after) return recorded
+  const name = 'after' in recorded ? 'after' : 'values'
+  const { before, [name]: after } = recorded as Readonly<Record<string, Readonly<Record<string, unknown>>>>
+  if (!before || !after || typeof before !== 'object') return recorded
   const differs = (key: string) => JSON.stringify(before[key]) !== JSON.stringify(after[key])
   const only = (values: Readonly<Record<string, unknown>>) =>
     Object.fromEntries(Object.entries(values).filter(([key]) => differs(key)))
-  return { ...recorded, before: only(before), after: only(after) }
+  return { ...recorded, before: only(before), [name]: only(after) }
 }
 
 /** The entry of a command by the first who may, with the payload. */

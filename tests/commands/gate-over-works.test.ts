@@ -127,7 +127,7 @@ test('a machine’s trail written anew is told in the programme that was signed 
   await rewrite('f'.repeat(64))
   expect(breaksInWords(await verdictOnStored(programmeId), 10)).toEqual([
     expect.stringMatching(
-      /^Entry \d+ signs over entry 3 of Machine Wave 1, which that trail does not hold any more\.$/,
+      /^Entry \d+ signs over entry 3 of machine Wave 1, which that trail does not hold any more\.$/,
     ),
   ])
   await rewrite(before?.hash ?? '')

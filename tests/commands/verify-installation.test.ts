@@ -153,7 +153,7 @@ describe('every night', () => {
     const { id } = await db.client.programme.findUniqueOrThrow({ where: { code } })
     await attacker.rows(`UPDATE "Person" SET "name" = 'Somebody Else' WHERE "id" = $1`, [member])
     await attacker.pastTheTrigger(
-      `DELETE FROM "Revision"; DELETE FROM "PlanItem"; DELETE FROM "Membership"; DELETE FROM "Programme"`,
+      `DELETE FROM "Revision"; DELETE FROM "PlanItem"; DELETE FROM "Membership"; DELETE FROM "Programme"; DELETE FROM "TrailSubject" WHERE "id" = '${id}'`,
       `DELETE FROM "TrailEntry" WHERE "trailId" = '${id}'; DELETE FROM "Trail" WHERE "id" = '${id}'`,
     )
     const tomorrow = Date.now() + 24 * 3_600_000

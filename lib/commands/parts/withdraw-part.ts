@@ -8,9 +8,9 @@ export const withdrawPart = defineCommand({
   name: 'withdraw-part',
   input: z.strictObject({ part: worksCode('The part'), reason }),
   load: (tx, _input, { trailId }) => partInUse(tx, trailId),
-  decide: ({ code }, { reason: why }) => ({
+  decide: ({ code, newest }, { reason: why }) => ({
     change: { why },
-    record: { part: code, reason: why },
+    record: { part: code, description: String(newest.values['description']), reason: why },
     result: { part: code },
   }),
   async apply(tx, { why }, { trailId, actor, now }) {

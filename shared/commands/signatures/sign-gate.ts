@@ -9,6 +9,7 @@ import type { ItemState } from '@/shared/gate/item-status'
 import { DEPARTMENT_NAMES, DEPARTMENTS, type Department } from '@/shared/plan/department'
 import { counted } from '@/shared/quantity/counted'
 import { STAGE_NAMES, STAGES } from '@/shared/plan/stage'
+import { subjectInWords } from '@/shared/works/works-kind'
 
 interface SigningGate {
   readonly department: Department
@@ -30,10 +31,14 @@ export const signGate = defineFace({
     department: z.enum(DEPARTMENTS),
     digest: z.string(),
     trailSeq: z.number(),
+    /** Not in what was signed before the works had trails. */
+    worksHeads: z.array(z.object({ kind: z.string(), code: z.string(), seq: z.number() })).optional(),
   }),
-  reads: ({ stage, department, digest, trailSeq }) => ({
+  reads: ({ stage, department, digest, trailSeq, worksHeads = [] }) => ({
     subject: STAGE_NAMES[stage],
-    what: `for ${DEPARTMENT_NAMES[department]}${department === 'quality' ? ', which opens it' : ''}; digest ${digest.slice(0, 12)}, over ${counted(trailSeq, 'entry', 'entries')} of the trail`,
+    what: `for ${DEPARTMENT_NAMES[department]}${department === 'quality' ? ', which opens it' : ''}; digest ${digest.slice(0, 12)}, over ${counted(trailSeq, 'entry', 'entries')} of the trail${worksHeads
+      .map(({ kind, code, seq }) => `, ${seq} of ${subjectInWords({ kind, code })}`)
+      .join('')}`,
   }),
   leads: ({ stage }) => ({ kind: 'gate', stage }),
 })
