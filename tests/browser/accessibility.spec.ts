@@ -11,6 +11,8 @@ const inLX41 = (path: string): string => `/programmes/LX-41${path}`
 const inPX12 = (path: string): string => `/programmes/PX-12${path}`
 
 /** Follows the first link of the main part whose address matches. */
+const BOARDS_ADDRESS = '/works/suppliers/Calloway%20Boards'
+
 const follow = (from: string, address: RegExp) => async (page: Page) => {
   await page.goto(from)
   const addresses = await page
@@ -92,11 +94,16 @@ const SCREENS: Readonly<Partial<Record<DemoPerson, readonly Screen[]>>> = {
   ],
   quill: [
     ['blocked gate', inPX12('/gates/evaluation')],
-    ['lot to be tested', inPX12('/lots/P-311?method=rotary-dip&by=hand')],
+    ['suppliers', '/works/suppliers'],
+    ['one supplier', BOARDS_ADDRESS],
+    ['the store', '/works/lots'],
+    ['lot to be tested', `${BOARDS_ADDRESS}/lots/P-311?method=rotary-dip&by=hand`],
     [
       'preview of a lot’s test',
-      preview(inPX12('/lots/P-311?method=rotary-dip'), 'specimen,place\n1,track\n'),
+      preview(`${BOARDS_ADDRESS}/lots/P-311?method=rotary-dip`, 'specimen,place\n1,track\n'),
     ],
+    ['parts', '/works/parts'],
+    ['one part', follow('/works/parts', /\/works\/parts\/(?!new|many)[^/?#]+$/)],
     ['concession', askedConcession],
     ['records to be added', inPX12('/records/ionic-cleanliness')],
     ['inspections to be recorded', inPX12('/inspections')],

@@ -1,8 +1,9 @@
 import { expect, test, type Page } from 'playwright/test'
 import { DEMO_PASSWORD } from '@/seed/people'
-import { atWork, enterAll, formOf, send, unfold } from '@/tests/browser/at-work'
+import { atWork, enterAll, formOf, send } from '@/tests/browser/at-work'
 import { expectNoFault } from '@/tests/browser/no-fault'
 import { ProgrammeAtWork } from '@/tests/browser/programme-at-work'
+import { addSupplier, allocateLot, receiveLot } from '@/tests/browser/store-at-work'
 
 /** A programme of its own for each telling, so that a second telling finds nothing of the first. */
 const CODE = `DR-${Date.now().toString(36).slice(-6).toUpperCase()}`
@@ -169,22 +170,18 @@ test('a review whose line becomes an action, an answer and a value; comments; a 
   })
 
   await test.step('a nonconformity is opened from a lot, its subject filled in', async () => {
-    await programme.open(quill, '/lots')
-    const receive = formOf(quill, 'Receive a lot')
-    await unfold(receive)
-    await enterAll(receive, '', {
+    const lot = {
       code: 'BB-7',
       kind: 'bare board',
       part: 'Door controller board',
-      supplier: 'Fjordprint',
-      dateCode: '2610',
+      supplier: `Fjordprint of ${CODE}`,
       quantity: 200,
-      receivedOn: today(),
-      temperatureC: 21,
-      relativeHumidityPct: 40,
-      packing: 'sealed',
-    })
-    await send(quill, receive.getByRole('button').last())
+      supplierResult: '',
+      tests: [],
+    } as const
+    await addSupplier(quill, lot.supplier)
+    await receiveLot(quill, lot, today())
+    await allocateLot(quill, lot, CODE)
     await programme.open(quill, '/lots/BB-7')
     await quill.getByRole('link', { name: 'Open a nonconformity' }).click()
     const form = formOf(quill, 'Open a nonconformity')

@@ -1,12 +1,9 @@
 import { expect, type Locator, type Page } from 'playwright/test'
 import { DEMO_PASSWORD, DEMO_PEOPLE } from '@/seed/people'
-import type { LotStory, LotTestStory } from '@/seed/level-transmitter/lot-story'
-import { csvOf } from '@/seed/readings'
 import { itemHolding, findParameter, STANDARD_PLAN } from '@/shared/catalogue/standard-plan'
 import { DEPARTMENT_NAMES, type Department } from '@/shared/plan/department'
 import type { Stage } from '@/shared/plan/stage'
-import { chooseCsv, confirmImport } from '@/tests/browser/csv-import'
-import { csvFile, enter, enterAll, formOf, send, unfold } from '@/tests/browser/at-work'
+import { enter, enterAll, formOf, send } from '@/tests/browser/at-work'
 
 /** What people do in one programme, on its own pages. */
 export class ProgrammeAtWork {
@@ -94,38 +91,6 @@ export class ProgrammeAtWork {
     await send(page, form.getByRole('button', { name: /^Sign the gate/ }))
   }
 
-  /** Receives a lot today that was made a fortnight ago. */
-  async receiveLot(page: Page, { tests: _, ...lot }: LotStory, today: string): Promise<void> {
-    await this.open(page, '/lots')
-    const form = formOf(page, 'Receive a lot')
-    await unfold(form)
-    await enterAll(form, '', {
-      ...lot,
-      dateCode: dateCodeOf(Date.parse(today) - 14 * DAY_MS),
-      receivedOn: today,
-      temperatureC: 22,
-      relativeHumidityPct: 42,
-      packing: 'sealed, with desiccant',
-    })
-    await send(page, form.getByRole('button', { name: 'Receive the lot' }))
-  }
-
-  /** Records a test from the file the tester wrote. */
-  async testLot(
-    page: Page,
-    lot: string,
-    test: LotTestStory,
-    instruments: Readonly<Record<string, string>>,
-  ): Promise<void> {
-    await this.open(page, `/lots/${lot}?method=${test.method}`)
-    await chooseCsv(page, csvFile(`${lot}-${test.method}.csv`, csvOf(test.rows)))
-    const form = formOf(page, 'Record the test')
-    await enterAll(form, 'conditions.', test.conditions)
-    if (test.instrument)
-      await form.locator('[name="instrument"]').selectOption(instruments[test.instrument] ?? '')
-    await confirmImport(page)
-  }
-
   /** States a line of the works that the boards are made on. */
   async stateLine(page: Page, line: string): Promise<void> {
     await this.open(page, '/logs')
@@ -169,17 +134,6 @@ async function addOne(page: Page, row: Readonly<Record<string, unknown>>): Promi
 }
 
 type Row = Readonly<Record<string, string | number>>
-
-const DAY_MS = 86_400_000
-
-/** Year and week of ISO 8601 in four figures, as a maker stamps them. */
-function dateCodeOf(instant: number): string {
-  const weekday = (new Date(instant).getUTCDay() + 6) % 7
-  const thursday = new Date(instant + (3 - weekday) * DAY_MS)
-  const year = thursday.getUTCFullYear()
-  const week = 1 + Math.floor((thursday.getTime() - Date.UTC(year, 0, 1)) / (7 * DAY_MS))
-  return `${year % 100}${String(week).padStart(2, '0')}`
-}
 
 async function enterRows(form: Locator, rows: readonly Readonly<Record<string, unknown>>[]): Promise<void> {
   for (const [index, row] of rows.entries()) {
