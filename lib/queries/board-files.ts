@@ -66,7 +66,7 @@ export async function otherArchives(
 ): Promise<OtherArchive[]> {
   const db = database()
   const attached = await db.evidence.findMany({
-    where: { programmeId, withdrawnAt: null, id: { not: evidence }, sha256: { not: null } },
+    where: { trailId: programmeId, withdrawnAt: null, id: { not: evidence }, sha256: { not: null } },
     orderBy: [{ at: 'desc' }, { id: 'desc' }],
     select: { id: true, fileName: true, sha256: true, at: true },
   })

@@ -50,7 +50,7 @@ const HOLES = [
     soldered: 'machine',
   },
   {
-    component: 'U1–U6',
+    component: 'Q1–Q6',
     joints: 72,
     leadShape: 'rectangular',
     leadMm: 0.48,
@@ -75,7 +75,7 @@ const FINISHES = [
   { component: 'K1–K24', base: 'brass', barrier: 'nickel', barrierUm: 4, coating: 'tin-lead', coatingUm: 7 },
   { component: 'D1–D24', base: 'copper', barrier: 'none', coating: 'tin-lead', coatingUm: 8 },
   { component: 'R1–R60', base: 'copper', barrier: 'none', coating: 'tin-lead', coatingUm: 9 },
-  { component: 'U1–U6', base: 'iron-nickel', barrier: 'none', coating: 'dipped-tin-lead', coatingUm: 6 },
+  { component: 'Q1–Q6', base: 'iron-nickel', barrier: 'none', coating: 'dipped-tin-lead', coatingUm: 6 },
   { component: 'X1', base: 'brass', barrier: 'nickel', barrierUm: 5, coating: 'tin-lead', coatingUm: 6 },
 ]
 type Cells = Readonly<Record<string, string | number | undefined>>

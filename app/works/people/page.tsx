@@ -52,7 +52,6 @@ export default async function WorksPeoplePage() {
             caption="People by skill"
             captionHidden
             take={trainingTableAddress()}
-            narrow="scroll"
             rows={people}
             rowKey={({ name }) => name}
             columns={MATRIX}

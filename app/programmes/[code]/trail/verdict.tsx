@@ -1,3 +1,4 @@
+'use client'
 import { Digest } from '@/app/ui/digest'
 import { countText } from '@/app/ui/group-digits'
 import { Notice } from '@/app/ui/notice'

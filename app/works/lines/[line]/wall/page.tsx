@@ -5,6 +5,7 @@ import { Moment } from '@/app/ui/date'
 import { readLineStates } from '@/lib/queries/works/line-states'
 import { findCharacteristic } from '@/shared/records/characteristics'
 import { ByProgramme, Due, Narrowest, Newest } from '../../../log-table'
+import { RenewEvery } from '../../../renew-every'
 import { visitWorks } from '../../../visit-works'
 import { MarksToPlace } from '@/app/ui/marks-to-place'
 
@@ -29,7 +30,7 @@ export default async function WallPage({ params }: WallPageProps) {
   return (
     <main className="wall">
       <MarksToPlace />
-      <meta httpEquiv="refresh" content={String(RENEWED_EVERY_S)} />
+      <RenewEvery seconds={RENEWED_EVERY_S} />
       <header>
         <h1>
           {line.code}: {line.name}
