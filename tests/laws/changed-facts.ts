@@ -144,13 +144,14 @@ function withRecords(random: Random, records: ProgrammeRecords, key: string): Pr
       return withLogs(random, records, kind || pick(random, Object.keys(CHARACTERISTICS)))
     case 'records':
       return withRows(random, records, kind as RecordKindKey)
-    case 'lots': {
+    case 'lots':
+    case 'deliveries': {
       const alter = (lot: Lot): Lot =>
         pick(random, [withTest, withDisposition, withChangedTests, withChangedTests, changedValue<Lot>])(
           random,
           lot,
         )
-      return { ...records, lots: changedRows(random, records.lots, alter) }
+      return { ...records, [part]: changedRows(random, records[part], alter) }
     }
     case 'parts':
       return { ...records, parts: changedRows(random, records.parts, (row) => changedPart(random, row)) }
@@ -164,7 +165,7 @@ function withRecords(random: Random, records: ProgrammeRecords, key: string): Pr
   }
 }
 
-/** How a part stands, or one of its values; what is chosen of a list stays. */
+/** How a part stands, its moisture level, or one of its numbers; what else is chosen of a list stays. */
 function changedPart(random: Random, part: ListedPart): ListedPart {
   const { values } = part
   const numbers = Object.entries(values).filter(
@@ -175,6 +176,7 @@ function changedPart(random: Random, part: ListedPart): ListedPart {
     { ...part, approved: !part.approved },
     { ...part, withdrawn: !part.withdrawn },
     { ...part, revision: part.revision + 1 },
+    { ...part, values: { ...values, moistureLevel: pick(random, ['1', '2', '3']) } },
     ...(column !== undefined && value !== undefined
       ? [{ ...part, values: { ...values, [column]: changedNumber(random, value) } }]
       : []),
