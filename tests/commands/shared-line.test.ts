@@ -160,6 +160,23 @@ describe('what was found of a signal', () => {
   })
 })
 
+test('a shared log, and what was answered to its signal, can be spoken about in a programme that reads it', async () => {
+  const { id } = await db.client.record.findFirstOrThrow({ where: { kind: 'signal-answer' } })
+  const about = (kind: 'log' | 'record', key: string, programme: string) =>
+    world.as('production', 'open-nonconformity', {
+      programme,
+      title: 'Flux too heavy',
+      found: 'The density lies above the window.',
+      foundOn: '2026-03-03',
+      owner: 'production',
+      place: { joint: '', part: '', lot: '', assembly: '', line: '' },
+      source: { kind, key },
+    })
+  expect(await about('log', 'FLUX-1', codes.monday)).toMatchObject({ ok: true })
+  expect(await about('record', `signal-answer/${id}`, codes.monday)).toMatchObject({ ok: true })
+  expect(await about('log', 'FLUX-1', codes.elsewhere)).toMatchObject({ ok: false })
+})
+
 test('a line that is left goes on counting for the days on which the programme ran there', async () => {
   const before = (await logged(codes.tuesday)).values
   await world.must('production', 'leave-line', { programme: codes.tuesday, line: 'Line 1', reason: 'Moved.' })

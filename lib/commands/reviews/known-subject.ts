@@ -2,8 +2,12 @@ import { z } from 'zod'
 import { line } from '@/lib/commands/inputs'
 import { loadPlanItem } from '@/lib/commands/plan/load-plan-item'
 import type { Transaction } from '@/lib/db/transaction'
+import { logCalled } from '@/lib/programme/works/shared-logs'
 import { lotCalled } from '@/lib/programme/works/shared-lots'
 import { findParameter, findRule } from '@/shared/catalogue/standard-plan'
+import { ownMember } from '@/shared/own-member'
+import type { RecordKind } from '@/shared/records/record-kind'
+import { RECORD_KINDS } from '@/shared/records/record-kinds'
 import { Refused } from '@/shared/refused'
 import { jointOfKey, SUBJECT_KINDS, type Subject } from '@/shared/reviews/subject'
 import { recordOfKey } from '@/shared/reviews/subject-in-words'
@@ -32,7 +36,10 @@ export async function knownSubject(
   return name ? { kind, key, name } : { kind, key }
 }
 
-/** A programme with its code, by which lots of other trails are told apart. */
+/** The kind of that key, where this version knows it. */
+const recordKindOf = (key: string): RecordKind | undefined => ownMember(RECORD_KINDS, key)
+
+/** A programme with its code, by which lots and logs of other trails are told apart. */
 const codedProgramme = (tx: Transaction, id: string) =>
   tx.programme.findUniqueOrThrow({ where: { id }, select: { id: true, code: true } })
 
@@ -64,15 +71,15 @@ async function nameOf(
     case 'lot':
       return (await lotCalled(tx, await codedProgramme(tx, programmeId), key)) ? '' : undefined
     case 'log':
-      return (await tx.log.findFirst({ where: { trailId: programmeId, code: key } })) ? '' : undefined
+      return (await logCalled(tx, await codedProgramme(tx, programmeId), key)) ? '' : undefined
     case 'joint':
       return jointOfKey(key) && ''
     case 'record': {
       const { kind: recordKind, id } = recordOfKey(key)
       if (!z.uuid().safeParse(id).success) return undefined
-      return (await tx.record.findFirst({ where: { trailId: programmeId, kind: recordKind, id } }))
-        ? ''
-        : undefined
+      const keptOnce = recordKindOf(recordKind)?.keptAt !== undefined
+      const where = { kind: recordKind, id, ...(!keptOnce && { trailId: programmeId }) }
+      return (await tx.record.findFirst({ where })) ? '' : undefined
     }
     // A point is known within its own minutes; whoever takes minutes looks there.
     case 'point':

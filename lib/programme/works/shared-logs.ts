@@ -1,5 +1,6 @@
 import type { Prisma, PrismaClient } from '@/lib/db/generated/client'
 import type { Transaction } from '@/lib/db/transaction'
+import { logName } from '@/shared/works/log-name'
 
 type Db = PrismaClient | Transaction
 
@@ -25,6 +26,16 @@ export const loadLogs = (db: Db, programmeId: string) =>
     orderBy: IN_ORDER,
   })
 export type LogWithSubject = Awaited<ReturnType<typeof loadLogs>>[number]
+
+/** The log that a programme calls so; undefined where none speaks for it by that name. */
+export const logCalled = async (
+  db: Db,
+  programme: { readonly id: string; readonly code: string },
+  name: string,
+): Promise<LogWithSubject | undefined> =>
+  (await loadLogs(db, programme.id)).find(
+    ({ code, subject }) => logName(code, subject, programme.code) === name,
+  )
 
 /** The batches of those logs and of some tests of lots, without their readings. */
 export const loadBatches = (db: Db, programmeId: string, tests: readonly { readonly id: string }[]) =>
