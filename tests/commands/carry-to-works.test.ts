@@ -12,6 +12,7 @@ import {
   OTHER,
   TOKEN,
 } from '@/tests/commands/before-works/database-before-works'
+import { openWorld } from '@/tests/commands/world'
 import { freshInstallation, type FreshInstallation } from '@/tests/setup/installation'
 
 /* Programmes that logged for themselves, brought to a version in which machines of the works have logs. */
@@ -73,6 +74,25 @@ test('people belong to the works in the department of their first membership', a
     'Test administrator': null,
     'Test stranger': null,
   })
+})
+
+test('whom an administrator left out of the works stays out at the next start', async () => {
+  const fresh = await freshInstallation()
+  const world = await openWorld()
+  const email = 'left.out@test.invalid'
+  await world.must('administrator', 'add-person', {
+    email,
+    name: 'Left Out',
+    rights: 'member',
+    passwordHash: null,
+  })
+  await world.must('lead', 'invite-member', { programme: world.code, email, department: 'production' })
+  await carryToWorks(NOW)
+  const { worksDepartment } = await fresh.client.person.findUniqueOrThrow({ where: { email } })
+  expect(worksDepartment).toBeNull()
+  await fresh.drop()
+  db = await freshInstallation(databaseBeforeWorks)
+  await carryToWorks(NOW)
 })
 
 test('every trail verifies, the old and the new', async () => {

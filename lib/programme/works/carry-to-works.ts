@@ -98,7 +98,10 @@ async function stateLines(
   return rows
 }
 
-/** Nobody is moved a second time: an administrator may have said otherwise since. */
+/**
+ * Only who was added before people had a department in the works, and nobody a second time: where an entry says which
+ * department somebody has, or that they have none, an administrator has decided that.
+ */
 async function carryPeople(tx: Transaction, now: Date): Promise<TrailEntry | undefined> {
   await openTrail(tx, INSTALLATION_TRAIL)
   const head = await lockTrail(tx, INSTALLATION_TRAIL)
@@ -108,6 +111,11 @@ async function carryPeople(tx: Transaction, now: Date): Promise<TrailEntry | und
     SELECT DISTINCT ON (person."id") person."id"::text AS "personId", person."name", membership."department"
     FROM "Membership" AS membership JOIN "Person" AS person ON person."id" = membership."personId"
     WHERE person."worksDepartment" IS NULL AND NOT person."auditor" AND NOT person."administrator"
+      AND NOT EXISTS (
+        SELECT FROM "TrailEntry" AS entry
+        WHERE entry."trailId" = ${INSTALLATION_TRAIL} AND entry."command" IN ('add-person', 'change-person')
+          AND entry."payload"::jsonb ->> 'personId' = person."id"::text
+          AND entry."payload"::jsonb ? 'worksDepartment')
     ORDER BY person."id", membership."since", membership."department"`
   if (people.length === 0) return undefined
   for (const { personId, department } of people)
