@@ -2,17 +2,10 @@ import { trailAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Digest } from '@/app/ui/digest'
-import { Empty } from '@/app/ui/empty'
-import { Pagination } from '@/app/ui/pagination'
 import { Section } from '@/app/ui/section'
-import { TakeTable } from '@/app/ui/take-table'
-import { ENTRIES_A_PAGE, readTrail, trailSearchFrom } from '@/lib/queries/trail'
+import { readTrail, trailSearchFrom } from '@/lib/queries/trail'
 import { verdictOnStored } from '@/lib/trail/verify-stored'
-import { Entries } from './entries'
-import { trailPageAddress } from './page-address'
-import { SearchForm } from './search-form'
-import { Verdict } from './verdict'
-import { VerifyButton } from './verify-button'
+import { TakeTrail, TrailFound, TrailProof } from './trail-parts'
 
 export const generateMetadata = programmeTitle(({ code }) => `Decision trail, ${code}`)
 
@@ -42,33 +35,16 @@ export default programmePage<object, Record<string, string | string[] | undefine
             <Section
               heading="Proof"
               lead="Verifying shows an entry that was changed, left out, moved or cut off, and anything stored – approvals, signatures, readings, files – that is not what the entries say. A chain rewritten with all that it speaks of shows only against a newest hash kept elsewhere: on a print, in an export, or in the file the installation names."
-              aside={
-                <div className="mark-row">
-                  <a href={`${at}/bundle`}>Export for the standalone verifier</a>
-                  <TakeTable address={`${at}/csv`} what="All entries" />
-                </div>
-              }
+              aside={<TakeTrail at={at} />}
             >
-              {verdict && <Verdict verdict={verdict} />}
-              <VerifyButton verification={`${at}/verification`} withoutScripts={at} />
+              <TrailProof at={at} verdict={verdict} />
             </Section>
             <Section
               heading={search.entry > 0 ? `Entry ${search.entry}` : 'Entries'}
               lead={`${page.found} found, newest first`}
               aside={search.entry > 0 && <a href={at}>All entries</a>}
             >
-              <SearchForm search={search} page={page} />
-              {page.entries.length > 0 ? (
-                <Entries entries={page.entries.map((entry) => ({ ...entry, code }))} />
-              ) : (
-                <Empty title="Nothing found">Look for less, or for other words.</Empty>
-              )}
-              <Pagination
-                label="Pages of the trail"
-                page={search.page}
-                pages={Math.ceil(page.found / ENTRIES_A_PAGE)}
-                addressOf={(to) => trailPageAddress(at, search, to)}
-              />
+              <TrailFound at={at} search={search} page={page} code={code} />
             </Section>
           </>
         )}

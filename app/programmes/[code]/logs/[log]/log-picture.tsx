@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react'
-import { LogOverTime } from '@/app/drawing/log-over-time'
+import { EveryNumberOverTime } from '@/app/drawing/every-number-over-time'
 import { Empty } from '@/app/ui/empty'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
@@ -7,7 +7,6 @@ import type { Characteristic } from '@/shared/records/characteristic'
 import type { CharacteristicKey } from '@/shared/records/characteristics'
 import { isLevel, type LevelCharacteristic } from '@/shared/logs/level-characteristics'
 import type { Log } from '@/shared/records/log'
-import { columnSeries } from '@/shared/logs/log-series'
 import { BathTrend } from './bath-trend'
 import { Capability } from './capability'
 import type { ChartAsked } from './chart-asked'
@@ -53,19 +52,7 @@ function OverTime({ log, characteristic }: { log: Log; characteristic: Character
     return <Empty title="No readings yet">Type one in, or import a CSV file, below.</Empty>
   return (
     <Section id="chart" heading="Over time" lead="It moves with the season, so no control limits are drawn.">
-      {Object.entries(characteristic.columns).map(([name, column]) => {
-        if (column.kind !== 'number') return null
-        const { instants, values } = columnSeries(log, name)
-        return (
-          <LogOverTime
-            key={name}
-            title={`${log.code}: ${column.label.toLowerCase()}`}
-            characteristic={column.label}
-            unit={column.unit}
-            readings={values.map((value, index) => ({ at: instants[index]!, value }))}
-          />
-        )
-      })}
+      <EveryNumberOverTime log={log} characteristic={characteristic} />
     </Section>
   )
 }

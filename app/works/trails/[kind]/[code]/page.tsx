@@ -1,22 +1,15 @@
 import { notFound } from 'next/navigation'
 import { worksAddress, worksSubjectAddress, worksTrailAddress } from '@/app/addresses'
 import { addressPart } from '@/app/address-part'
-import { Entries } from '@/app/programmes/[code]/trail/entries'
-import { trailPageAddress } from '@/app/programmes/[code]/trail/page-address'
-import { SearchForm } from '@/app/programmes/[code]/trail/search-form'
-import { Verdict } from '@/app/programmes/[code]/trail/verdict'
-import { VerifyButton } from '@/app/programmes/[code]/trail/verify-button'
 import { Digest } from '@/app/ui/digest'
-import { Empty } from '@/app/ui/empty'
-import { Pagination } from '@/app/ui/pagination'
 import { Section } from '@/app/ui/section'
-import { TakeTable } from '@/app/ui/take-table'
-import { ENTRIES_A_PAGE, readTrail, trailSearchFrom } from '@/lib/queries/trail'
+import { readTrail, trailSearchFrom } from '@/lib/queries/trail'
 import { readWorksTrail } from '@/lib/queries/works/trail-subject'
 import { verdictOnStored } from '@/lib/trail/verify-stored'
 import { worksSubjectName } from '@/shared/works/works-kind'
 import { visitWorks } from '../../../visit-works'
 import { WorksSheet } from '../../../works-sheet'
+import { TakeTrail, TrailFound, TrailProof } from '@/app/programmes/[code]/trail/trail-parts'
 
 interface WorksTrailPageProps {
   readonly params: Promise<{ kind: string; code: string }>
@@ -54,33 +47,16 @@ export default async function WorksTrailPage({ params, searchParams }: WorksTrai
       <Section
         heading="Proof"
         lead="Verifying shows an entry that was changed, left out, moved or cut off, and anything stored that is not what the entries say."
-        aside={
-          <div className="mark-row">
-            <a href={`${at}/bundle`}>Export for the standalone verifier</a>
-            <TakeTable address={`${at}/csv`} what="All entries" />
-          </div>
-        }
+        aside={<TakeTrail at={at} />}
       >
-        {verdict && <Verdict verdict={verdict} />}
-        <VerifyButton verification={`${at}/verification`} withoutScripts={at} />
+        <TrailProof at={at} verdict={verdict} />
       </Section>
       <Section
         heading={search.entry > 0 ? `Entry ${search.entry}` : 'Entries'}
         lead={`${page.found} found, newest first`}
         aside={search.entry > 0 && <a href={at}>All entries</a>}
       >
-        <SearchForm search={search} page={page} />
-        {page.entries.length > 0 ? (
-          <Entries entries={page.entries} />
-        ) : (
-          <Empty title="Nothing found">Look for less, or for other words.</Empty>
-        )}
-        <Pagination
-          label="Pages of the trail"
-          page={search.page}
-          pages={Math.ceil(page.found / ENTRIES_A_PAGE)}
-          addressOf={(to) => trailPageAddress(at, search, to)}
-        />
+        <TrailFound at={at} search={search} page={page} />
       </Section>
     </WorksSheet>
   )

@@ -1,7 +1,7 @@
 import { notFound } from 'next/navigation'
 import { logAddress, machineAddress, machineLogAddress, worksAddress } from '@/app/addresses'
 import { addressPart } from '@/app/address-part'
-import { LogOverTime } from '@/app/drawing/log-over-time'
+import { EveryNumberOverTime } from '@/app/drawing/every-number-over-time'
 import { CsvUpload } from '@/app/imports/csv-upload'
 import { NewestReadings } from '@/app/signals/newest-readings'
 import { ButtonLink } from '@/app/ui/button'
@@ -11,7 +11,6 @@ import { Section } from '@/app/ui/section'
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import { readInstruments } from '@/lib/queries/instruments'
 import { readMachineLog, type MachineLogView } from '@/lib/queries/works/machine-log'
-import { columnSeries } from '@/shared/logs/log-series'
 import { windowInWords } from '@/shared/logs/logged-window'
 import { refusal } from '@/shared/policy'
 import { formatQuantity } from '@/shared/quantity/format'
@@ -109,19 +108,7 @@ function OverTime({
         </>
       }
     >
-      {Object.entries(characteristic.columns).map(([name, column]) => {
-        if (column.kind !== 'number') return null
-        const { instants, values } = columnSeries(log, name)
-        return (
-          <LogOverTime
-            key={name}
-            title={`${log.code}: ${column.label.toLowerCase()}`}
-            characteristic={column.label}
-            unit={column.unit}
-            readings={values.map((value, index) => ({ at: instants[index]!, value }))}
-          />
-        )
-      })}
+      <EveryNumberOverTime log={log} characteristic={characteristic} />
     </Section>
   )
 }
