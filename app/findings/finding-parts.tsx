@@ -1,8 +1,8 @@
-import { RemedyLine } from '@/app/findings/remedy-line'
+import { FoundWithRemedy } from '@/app/findings/found-with-remedy'
 import { MarginBar } from '@/app/ui/margin-bar'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { VerdictMark } from '@/app/ui/verdict-mark'
-import { WANTS_REMEDY, type Part } from '@/shared/rules/finding'
+import { type Part } from '@/shared/rules/finding'
 
 /** The finding for each hole, joint, lot or line. */
 export function FindingParts({
@@ -26,17 +26,7 @@ export function FindingParts({
         { label: 'Verdict', set: 'shrink', cell: ({ verdict }) => <VerdictMark verdict={verdict} /> },
         {
           label: 'Found',
-          cell: ({ found, remedy, verdict }) => (
-            <>
-              {found}
-              {remedy && WANTS_REMEDY[verdict] && (
-                <>
-                  {' '}
-                  <RemedyLine remedy={remedy} code={code} />
-                </>
-              )}
-            </>
-          ),
+          cell: (part) => <FoundWithRemedy part={part} code={code} />,
         },
         { label: 'Margin', cell: ({ margin }) => (margin ? <MarginBar margin={margin} /> : '–') },
       ]}

@@ -1,25 +1,18 @@
 import { CURRENT_LAND_EDITIONS, LAND_EDITIONS } from '@/shared/materials/land-allowances'
-import { ringExternalMin, ringInternalMin, ringUnsupportedMin } from '@/shared/plan/limits/lead-holes'
-import { ringGuard } from '@/shared/plan/limits/specification-guards'
-import {
-  barrelPlating,
-  landEdition,
-  leadHoles,
-  producibilityLevel,
-  type LeadHole,
-} from '@/shared/plan/parameters/lead-holes'
+import { barrelPlating, leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
+import { ringReads, type RingTerms } from '@/shared/holes/ring-terms'
 import { formatQuantity } from '@/shared/quantity/format'
 import { measure } from '@/shared/rules/measure'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { decidingPart, judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts'
 import { stepAbove } from '@/shared/rules/remedy'
-import { optional, rule } from '@/shared/rules/rule'
+import { rule } from '@/shared/rules/rule'
 import type { Board } from '../board'
 import type { BoardHole, Land } from '../hole'
 import { middleOf } from '../joined-copper'
 import { inMm, toMicrometre } from './in-words'
 import type { PlacedPart } from './placed-part'
-import { innerRingLeft, outerRingLeft, type RingTerms } from './ring-terms'
+import { innerRingLeft, outerRingLeft } from './ring-left'
 import { rowsForHole } from './rows-for-hole'
 
 const LAND_STEP_MM = 0.05
@@ -37,12 +30,7 @@ export const ringsOnBoard = ({ holes }: Board) =>
     reads: {
       rows: leadHoles,
       barrelUm: barrelPlating,
-      level: producibilityLevel,
-      edition: optional(landEdition),
-      supported: ringExternalMin,
-      unsupported: ringUnsupportedMin,
-      internal: ringInternalMin,
-      guard: ringGuard,
+      ...ringReads,
     },
     judge({ rows, edition, ...rest }) {
       const terms: RingTerms = { ...rest, editions: edition ? [edition] : CURRENT_LAND_EDITIONS }

@@ -3,41 +3,21 @@ import {
   CURRENT_LAND_EDITIONS,
   INNER_RING,
   LAND_EDITIONS,
-  type LandEditionKey,
 } from '@/shared/materials/land-allowances'
-import type { ProducibilityLevel } from '@/shared/materials/hole-allowances'
 import { minLandMm, remainingRingMm } from '@/shared/physics/land'
-import { ringExternalMin, ringInternalMin, ringUnsupportedMin } from '@/shared/plan/limits/lead-holes'
-import { ringGuard } from '@/shared/plan/limits/specification-guards'
 import { copperLayers } from '@/shared/plan/parameters/laminate'
-import {
-  barrelPlating,
-  landEdition,
-  leadHoles,
-  producibilityLevel,
-  type LeadHole,
-} from '@/shared/plan/parameters/lead-holes'
+import { barrelPlating, leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
 import { productClass } from '@/shared/plan/parameters/programme'
-import type { GoverningRequirement } from '@/shared/plan/requirement'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, Remedy, WorkingLine } from '@/shared/rules/finding'
 import { measure } from '@/shared/rules/measure'
 import { decidingPart, judgedByParts, partOn, partOrContradiction } from '@/shared/rules/parts'
 import { stepAbove } from '@/shared/rules/remedy'
-import { optional, rule } from '@/shared/rules/rule'
+import { rule } from '@/shared/rules/rule'
 import { holeOf } from '@/shared/holes/joint-row'
+import { ringReads, type RingTerms } from '@/shared/holes/ring-terms'
 
 const LAND_STEP_MM = 0.05
-
-interface Terms {
-  readonly barrelUm: number
-  readonly level: ProducibilityLevel
-  readonly editions: readonly LandEditionKey[]
-  readonly supported: GoverningRequirement
-  readonly unsupported: GoverningRequirement
-  readonly internal: GoverningRequirement
-  readonly guard: GoverningRequirement
-}
 
 export const annularRing = rule({
   id: 'annular-ring',
@@ -50,17 +30,16 @@ export const annularRing = rule({
   reads: {
     holes: leadHoles,
     wall: barrelPlating,
-    level: producibilityLevel,
-    edition: optional(landEdition),
-    supported: ringExternalMin,
-    unsupported: ringUnsupportedMin,
-    internal: ringInternalMin,
-    guard: ringGuard,
+    ...ringReads,
     layers: copperLayers,
     productClass,
   },
   judge({ holes, wall, edition, layers, productClass: grade, ...rest }) {
-    const terms: Terms = { ...rest, barrelUm: wall, editions: edition ? [edition] : CURRENT_LAND_EDITIONS }
+    const terms: RingTerms = {
+      ...rest,
+      barrelUm: wall,
+      editions: edition ? [edition] : CURRENT_LAND_EDITIONS,
+    }
     const rings = holes.map((row, index) =>
       partOrContradiction(row.component, () => judgeRow(row, index, terms)),
     )
@@ -90,7 +69,7 @@ export const annularRing = rule({
 })
 
 /** The edition that leaves the least ring. */
-function binding(row: LeadHole, { editions, level, barrelUm }: Terms) {
+function binding(row: LeadHole, { editions, level, barrelUm }: RingTerms) {
   const hole = holeOf(row, barrelUm)
   return editions
     .map((key) => {
@@ -100,10 +79,10 @@ function binding(row: LeadHole, { editions, level, barrelUm }: Terms) {
     .reduce((min, other) => (other.remainingMm < min.remainingMm ? other : min))
 }
 
-const ringFor = (row: LeadHole, { supported, unsupported }: Terms): number =>
+const ringFor = (row: LeadHole, { supported, unsupported }: RingTerms): number =>
   row.plated ? supported.value : unsupported.value
 
-function judgeRow(row: LeadHole, index: number, terms: Terms): Part {
+function judgeRow(row: LeadHole, index: number, terms: RingTerms): Part {
   const { hole, edition, remainingMm } = binding(row, terms)
   const found = Number(remainingMm.toFixed(7))
   const ringMm = ringFor(row, terms)
@@ -129,7 +108,7 @@ function judgeRow(row: LeadHole, index: number, terms: Terms): Part {
  * The ring a land of an inner layer keeps round the drilled hole: plating comes later.
  * Its allowance is that of IPC-2221, whose ring it is. Nothing of an unplated hole joins an inner layer.
  */
-function innerRing(row: LeadHole, index: number, terms: Terms): Part[] {
+function innerRing(row: LeadHole, index: number, terms: RingTerms): Part[] {
   if (!row.plated) return []
   const subject = `${row.component}, inner layers`
   const about = { component: row.component, layer: 'inner' }
@@ -170,7 +149,7 @@ function innerRing(row: LeadHole, index: number, terms: Terms): Part[] {
   ]
 }
 
-function workingOf(row: LeadHole, terms: Terms): WorkingLine[] {
+function workingOf(row: LeadHole, terms: RingTerms): WorkingLine[] {
   const { hole, edition, remainingMm } = binding(row, terms)
   const base = edition.over === 'largest hole' ? hole.maxMm : hole.minMm
   const allowance = edition.allowanceMm[terms.level]

@@ -1,12 +1,11 @@
 import { FindingSheet } from '@/app/findings/finding-sheet'
-import { RemedyLine } from '@/app/findings/remedy-line'
+import { FoundWithRemedy } from '@/app/findings/found-with-remedy'
 import { MarginBar } from '@/app/ui/margin-bar'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { VerdictMark } from '@/app/ui/verdict-mark'
 import type { BoardFinding } from '@/shared/board/judged/board-findings'
 import type { PlacedPart } from '@/shared/board/judged/placed-part'
-import { WANTS_REMEDY } from '@/shared/rules/finding'
 import { placeInWords, PlaceLink, placeName } from './place-name'
 
 /** What the specification makes of the board as it is drawn: each matter with its worst places. */
@@ -53,17 +52,7 @@ function Places({ title, letter, places }: { title: string; letter: string; plac
         { label: 'Verdict', set: 'shrink', cell: ({ verdict }) => <VerdictMark verdict={verdict} /> },
         {
           label: 'Found',
-          cell: ({ found, remedy, verdict }) => (
-            <>
-              {found}
-              {remedy && WANTS_REMEDY[verdict] && (
-                <>
-                  {' '}
-                  <RemedyLine remedy={remedy} />
-                </>
-              )}
-            </>
-          ),
+          cell: (part) => <FoundWithRemedy part={part} />,
         },
         { label: 'Margin', cell: ({ margin }) => (margin ? <MarginBar margin={margin} /> : '–') },
         { label: 'At x, y in mm', set: 'number', cell: ({ at }) => placeInWords(at) },

@@ -1,20 +1,8 @@
 import { holeOf } from '@/shared/holes/joint-row'
-import type { ProducibilityLevel } from '@/shared/materials/hole-allowances'
-import { LAND_EDITIONS, type LandEditionKey } from '@/shared/materials/land-allowances'
+import type { RingTerms } from '@/shared/holes/ring-terms'
+import { LAND_EDITIONS } from '@/shared/materials/land-allowances'
 import { minLandMm, remainingRingMm } from '@/shared/physics/land'
 import type { LeadHole } from '@/shared/plan/parameters/lead-holes'
-import type { GoverningRequirement } from '@/shared/plan/requirement'
-
-/** What the specification says of making holes and lands. */
-export interface RingTerms {
-  readonly barrelUm: number
-  readonly level: ProducibilityLevel
-  readonly editions: readonly LandEditionKey[]
-  readonly supported: GoverningRequirement
-  readonly unsupported: GoverningRequirement
-  readonly internal: GoverningRequirement
-  readonly guard: GoverningRequirement
-}
 
 /** What is left of a ring once the hole is as large, and the making as far off, as is allowed; mm. */
 export interface RingLeft {
