@@ -7,13 +7,13 @@ import { randomUUID } from 'node:crypto'
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { Client } from 'pg'
 import { perform } from '@/lib/commands/perform'
 import { closeDatabase, database } from '@/lib/db/client'
 import { startEmbeddedServer } from '@/lib/db/embedded-server'
 import { migrate } from '@/lib/db/migrate'
 import { judgedProgramme } from '@/lib/programme/judged'
 import { readLineStates } from '@/lib/queries/works/line-states'
+import { statementsOf } from '@/tests/setup/statements-of'
 
 const LINES = 12
 const PROGRAMMES = 40
@@ -122,21 +122,6 @@ async function timeOfOneReading(): Promise<number> {
     times.push(performance.now() - start)
   }
   return times.sort((a, b) => a - b)[Math.floor(times.length / 2)]!
-}
-
-async function statementsOf(work: () => Promise<unknown>): Promise<number> {
-  const { query } = Client.prototype
-  let count = 0
-  Client.prototype.query = function (this: Client, ...given: never[]) {
-    count += 1
-    return (query as (...all: never[]) => unknown).apply(this, given)
-  } as typeof query
-  try {
-    await work()
-  } finally {
-    Client.prototype.query = query
-  }
-  return count
 }
 
 const empty = await withWorks(async () => {

@@ -1,4 +1,3 @@
-import { Client } from 'pg'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import type { SignedIn } from '@/lib/auth/session'
 import { auditSearchFrom, readAudit, readTrails } from '@/lib/queries/audit'
@@ -9,6 +8,7 @@ import { readProgramme } from '@/lib/queries/programme-reader'
 import { readProgrammes } from '@/lib/queries/programmes'
 import { readTrail, trailSearchFrom } from '@/lib/queries/trail'
 import { openWorld, programmeInput, type World } from '@/tests/commands/world'
+import { statementsOf } from '@/tests/setup/statements-of'
 import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
 
 const FEW = 3
@@ -60,22 +60,6 @@ const SCREENS: Readonly<Record<string, () => Promise<unknown>>> = {
     await readAudit(lead(), auditSearchFrom({}))
     await readTrails(lead(), '')
   },
-}
-
-/** How many statements the work sends, counted at the driver; what opens and ends a transaction is counted too. */
-async function statementsOf(work: () => Promise<unknown>): Promise<number> {
-  const { query } = Client.prototype
-  let count = 0
-  Client.prototype.query = function (this: Client, ...given: never[]) {
-    count++
-    return (query as (...all: never[]) => unknown).apply(this, given)
-  } as typeof query
-  try {
-    await work()
-  } finally {
-    Client.prototype.query = query
-  }
-  return count
 }
 
 async function openUpTo(programmes: number, already: number): Promise<void> {
