@@ -14,6 +14,7 @@ import { loadLotRows, ownLots } from '@/lib/programme/works/shared-lots'
 import { loadListedParts } from '@/lib/programme/works/listed-parts'
 import { logFor } from '@/lib/programme/works/readings-of-logs'
 import { loadBatches, loadLogs } from '@/lib/programme/works/shared-logs'
+import { newestCorrectionsWhere } from '@/lib/programme/works/newest-corrections'
 import { loadRecords, recordsHere, speaksFor, type LoadedRecord } from '@/lib/programme/works/shared-records'
 import type { ProgrammeState } from '@/shared/gate/programme-state'
 import type { Department } from '@/shared/plan/department'
@@ -67,12 +68,10 @@ export async function loadState(
   ])
   const parts = await loadListedParts(db, programmeId)
   const records = recordsHere(loadedRecords, logs, programme)
-  const corrections = await loadCorrections(
-    db,
-    programmeId,
-    records.filter(({ trailId }) => trailId !== programmeId).map(({ id }) => id),
-  )
-  const corrected = new Map(corrections.map(({ subjectId, values }) => [subjectId, values as object]))
+  const fromElsewhere = records.filter(({ trailId }) => trailId !== programmeId).map(({ id }) => id)
+  const corrected = await newestCorrectionsWhere(db, {
+    OR: [{ trailId: programmeId }, { subjectId: { in: fromElsewhere } }],
+  })
   const asCorrected = <Row extends { readonly id: string }>(row: Row): Row => ({
     ...row,
     ...corrected.get(row.id),
@@ -175,15 +174,6 @@ export async function loadState(
     gateSignatures: gateSignatures.map(gateSignatureEntry),
   }
 }
-
-/** The newest correction of each thing recorded in the programme, and of those of other trails that are named. */
-const loadCorrections = (db: PrismaClient | Transaction, trailId: string, others: readonly string[]) =>
-  db.correction.findMany({
-    where: { OR: [{ trailId }, { subjectId: { in: [...others] } }] },
-    orderBy: [{ subjectId: 'asc' }, { number: 'desc' }],
-    distinct: ['subjectId'],
-    select: { subjectId: true, values: true },
-  })
 
 /** A record's values are one member of its row: a correction stands for all of them. */
 const recordsByKind = (

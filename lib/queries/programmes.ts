@@ -1,7 +1,8 @@
 import { database } from '@/lib/db/client'
 import type { SignedIn } from '@/lib/auth/session'
 import type { Prisma } from '@/lib/db/generated/client'
-import { judgedProgrammes, type JudgedProgramme, type ProgrammeHead } from '@/lib/programme/judged'
+import type { JudgedProgramme } from '@/lib/programme/judged'
+import { programmesAtWork } from '@/lib/queries/works/programmes-at-work'
 import { standInsOf } from '@/lib/programme/stand-ins'
 import { dateAtWorks } from '@/lib/settings/works'
 
@@ -32,13 +33,11 @@ export async function readProgrammes(
     }),
     database().programme.count({ where }),
   ])
-  const ids = rows.map(({ id }) => id)
-  const heads = await database().$queryRaw<
-    ProgrammeHead[]
-  >`SELECT "id", "seq", "headHash" AS "hash" FROM "Trail" WHERE "id" = ANY(${ids})`
-  const inOrder = ids.flatMap((id) => heads.filter((head) => head.id === id))
-  const programmes = await judgedProgrammes(inOrder, dateAtWorks(now))
-  return { programmes, found }
+  const programmes = await programmesAtWork(
+    rows.map(({ id }) => id),
+    now,
+  )
+  return { programmes: [...programmes.values()], found }
 }
 
 /** The programmes a person belongs to, and those in which they stand in for somebody. */

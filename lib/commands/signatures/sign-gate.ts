@@ -1,3 +1,4 @@
+import { isDeepStrictEqual } from 'node:util'
 import { z } from 'zod'
 import { defineCommand } from '@/lib/commands/command'
 import { department, programmeCode, sha256Hex, stage } from '@/lib/commands/inputs'
@@ -5,7 +6,6 @@ import { loadJudged } from '@/lib/commands/signatures/load-judged'
 import type { Context } from '@/lib/commands/command'
 import type { Transaction } from '@/lib/db/transaction'
 import { worksHeadsOf } from '@/lib/programme/works/works-heads'
-import { canonicalJson } from '@/shared/trail/canonical-json'
 import { nativeSha256 } from '@/lib/trail/native-sha256'
 import { gateFor } from '@/shared/gate/judgement'
 import { Refused } from '@/shared/refused'
@@ -19,11 +19,7 @@ async function judgedWithHeads(tx: Transaction, context: Context) {
     const before = await worksHeadsOf(tx, context.programmeId)
     const judged = await loadJudged(tx, context)
     const worksHeads = await worksHeadsOf(tx, context.programmeId)
-    if (
-      canonicalJson(before.map((one) => ({ ...one }))) ===
-      canonicalJson(worksHeads.map((one) => ({ ...one })))
-    )
-      return { judged, worksHeads }
+    if (isDeepStrictEqual(before, worksHeads)) return { judged, worksHeads }
   }
   throw new Refused('Readings keep coming in while the gate is signed. Try again in a moment.')
 }

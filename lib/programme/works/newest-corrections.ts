@@ -1,13 +1,19 @@
-import type { PrismaClient } from '@/lib/db/generated/client'
+import type { Prisma, PrismaClient } from '@/lib/db/generated/client'
 import type { Transaction } from '@/lib/db/transaction'
 
+type Db = Pick<PrismaClient | Transaction, 'correction'>
+
 /** The values that the newest correction of each of these gives it, by id; one statement. */
-export async function newestCorrections(
-  db: Pick<PrismaClient | Transaction, 'correction'>,
-  subjectIds: readonly string[],
+export const newestCorrections = (db: Db, subjectIds: readonly string[]) =>
+  newestCorrectionsWhere(db, { subjectId: { in: [...subjectIds] } })
+
+/** The same of everything that such corrections are of. */
+export async function newestCorrectionsWhere(
+  db: Db,
+  where: Prisma.CorrectionWhereInput,
 ): Promise<ReadonlyMap<string, object>> {
   const rows = await db.correction.findMany({
-    where: { subjectId: { in: [...subjectIds] } },
+    where,
     orderBy: [{ subjectId: 'asc' }, { number: 'desc' }],
     distinct: ['subjectId'],
     select: { subjectId: true, values: true },
