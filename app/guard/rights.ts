@@ -45,10 +45,13 @@ export const mayInProgramme =
 /** What the works keep is read by everybody who is signed in. */
 export const readsTheWorks: Rights<unknown, undefined> = async () => ({ right: undefined })
 
-/** For those who, by their department in the works, give a command there; whose it is the door decides. */
+/** What the rights hand over, for those who may, by their department in the works, give a command there. */
 export const mayAtTheWorks =
-  (command: CommandName): Rights<unknown, undefined> =>
-  async (person) => {
+  <Params, Right>(command: CommandName, then: Rights<Params, Right>): Rights<Params, Right> =>
+  async (person, params) => {
     const message = partRefusal(command, worksActor(person))
-    return message === undefined ? { right: undefined } : { status: 403, message }
+    return message === undefined ? then(person, params) : { status: 403, message }
   }
+
+/** Nothing is handed over. */
+export const nothingMore: Rights<unknown, undefined> = async () => ({ right: undefined })

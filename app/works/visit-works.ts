@@ -1,7 +1,7 @@
 import { forbidden } from 'next/navigation'
 import { requirePerson } from '@/app/frame/visit'
 import type { SignedIn } from '@/lib/auth/session'
-import { worksActor } from '@/lib/queries/works/works-actor'
+import { worksActor } from '@/lib/auth/works-actor'
 import type { Actor } from '@/shared/actor'
 
 /** Who looks at the works: everybody but an administrator, who takes no part in what they decide. */

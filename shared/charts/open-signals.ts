@@ -1,5 +1,6 @@
 import type { Log } from '@/shared/records/log'
 import { LEVEL_CHARACTERISTICS } from '@/shared/logs/level-characteristics'
+import { memo } from '@/shared/memo'
 import { answerTo } from '@/shared/logs/signal-answers'
 import type { Facts } from '@/shared/rules/facts'
 import { chartedInputs, chartedSeries } from '@/shared/logs/charted-series'
@@ -13,7 +14,7 @@ export interface OpenLogSignals {
 }
 
 /** The logs with unanswered signals, in the order of their characteristics. */
-export function openLogSignals(facts: Facts): OpenLogSignals[] {
+export const openLogSignals = memo((facts: Facts): readonly OpenLogSignals[] => {
   const answers = recordsOfKind(facts.records, 'signal-answer')
   const inputs = chartedInputs(facts)
   return LEVEL_CHARACTERISTICS.flatMap((key) => facts.records.logs.get(key) ?? []).flatMap((log) => {
@@ -24,4 +25,4 @@ export function openLogSignals(facts: Facts): OpenLogSignals[] {
     ).length
     return open > 0 ? [{ log, open }] : []
   })
-}
+}, 1)

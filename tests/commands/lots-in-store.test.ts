@@ -1,4 +1,3 @@
-import { Client } from 'pg'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { database } from '@/lib/db/client'
 import { judgedProgramme } from '@/lib/programme/judged'
@@ -11,6 +10,7 @@ import type { JsonValue } from '@/shared/trail/canonical-json'
 import { boardConditions, needed, times } from '@/tests/rules/lots-builder'
 import { openWorld, programmeInput, type World } from '@/tests/commands/world'
 import { freshDatabase, type FreshDatabase } from '@/tests/setup/database'
+import { statementsOf } from '@/tests/setup/statements-of'
 
 /*
  * One supplier of boards, whose lots go to several programmes, or to none. All names, dates and quantities are made up.
@@ -332,14 +332,7 @@ test('the statements a programme needs do not grow with the lots of its supplier
       text: 'Judge again.',
       mentions: [],
     })
-    const { query } = Client.prototype
-    let count = 0
-    Client.prototype.query = function (this: Client, ...given: never[]) {
-      count++
-      return (query as (...all: never[]) => unknown).apply(this, given)
-    } as typeof query
-    await judged(code.two).finally(() => (Client.prototype.query = query))
-    return count
+    return statementsOf(() => judged(code.two))
   }
   const few = await statements()
   for (let day = 10; day < 22; day++) {

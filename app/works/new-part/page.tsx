@@ -8,7 +8,7 @@ import { MayNot } from '@/app/works/parts/may-not'
 import { PartFields } from '@/app/works/parts/part-fields'
 import { PartsSheet } from '@/app/works/parts/parts-sheet'
 import { SubmitButton } from '@/app/ui/submit-button'
-import { worksActor } from '@/lib/queries/works/works-actor'
+import { worksActor } from '@/lib/auth/works-actor'
 import { refusal } from '@/shared/policy'
 
 export const metadata = { title: 'Describe a part – Liquidus' }

@@ -56,7 +56,7 @@ export async function readLines(code?: string): Promise<LineInPlace[]> {
         },
       },
     }),
-    newestOfEachLog(),
+    newestOfEachLog(code),
   ])
   return lines.map(({ id, code: own, name, closedAt, machines, programmes }) => ({
     id,
@@ -82,14 +82,18 @@ export async function readLines(code?: string): Promise<LineInPlace[]> {
   }))
 }
 
-async function newestOfEachLog(): Promise<ReadonlyMap<string, NewestRow>> {
+/** Of the logs of every line, or of one. */
+async function newestOfEachLog(line: string | undefined): Promise<ReadonlyMap<string, NewestRow>> {
   const rows = await database().$queryRaw<NewestRow[]>`
     SELECT log."id"::text AS "logId", newest."id"::text AS "batch", newest."newestAt" AS "at"
-    FROM "Log" AS log CROSS JOIN LATERAL (
+    FROM "Log" AS log
+    JOIN "Machine" AS machine ON machine."id" = log."machineId"
+    JOIN "Line" AS line ON line."id" = machine."lineId"
+    CROSS JOIN LATERAL (
       SELECT batch."id", batch."newestAt" FROM "ReadingBatch" AS batch
       WHERE batch."logId" = log."id" AND batch."newestAt" IS NOT NULL
       ORDER BY batch."newestAt" DESC, batch."id" DESC LIMIT 1
     ) AS newest
-    WHERE log."machineId" IS NOT NULL`
+    WHERE ${line ?? null}::text IS NULL OR line."code" = ${line ?? null}`
   return new Map(rows.map((row) => [row.logId, row]))
 }

@@ -3,11 +3,10 @@ import { readLineStates, type LineState, type MachineState } from '@/lib/queries
 import { machineTokens, type MachineTokenRow } from '@/lib/queries/machine-tokens'
 import { namesOf } from '@/lib/programme/names-of'
 
-/** A machine with its line, its logs as they stand, and its tokens with who let them in. */
+/** A machine with its line and its logs as they stand. */
 export interface MachineView {
   readonly line: LineState
   readonly machine: MachineState
-  readonly tokens: readonly (MachineTokenRow & { readonly byName: string })[]
 }
 
 /** Undefined when the works have no machine of that code. */
@@ -17,12 +16,19 @@ export async function readMachine(code: string): Promise<MachineView | undefined
     select: { id: true, line: { select: { code: true } } },
   })
   if (!found) return undefined
-  const [[line], tokens] = await Promise.all([readLineStates(found.line.code), machineTokens(found.id)])
+  const [line] = await readLineStates(found.line.code)
   const machine = line?.machineStates.find(({ id }) => id === found.id)
-  if (!line || !machine) return undefined
+  return line && machine && { line, machine }
+}
+
+/** A machine's token with who let it in. */
+export type TokenOfMachine = MachineTokenRow & { readonly byName: string }
+
+export async function readTokens(machineId: string): Promise<TokenOfMachine[]> {
+  const tokens = await machineTokens(machineId)
   const nameOf = await namesOf(
     database(),
     tokens.map(({ createdById }) => createdById),
   )
-  return { line, machine, tokens: tokens.map((token) => ({ ...token, byName: nameOf(token.createdById) })) }
+  return tokens.map((token) => ({ ...token, byName: nameOf(token.createdById) }))
 }

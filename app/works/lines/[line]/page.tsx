@@ -12,9 +12,8 @@ import {
 import { addressPart } from '@/app/address-part'
 import { closeLine, openMachine } from '@/app/forms/command-actions'
 import { CommandForm } from '@/app/forms/command-form'
-import { ChoiceBox, LinesBox, TextBox } from '@/app/forms/fields'
+import { ChoiceBox, TextBox } from '@/app/forms/fields'
 import { ButtonLink } from '@/app/ui/button'
-import { Disclosure } from '@/app/ui/disclosure'
 import { Empty } from '@/app/ui/empty'
 import { Notice } from '@/app/ui/notice'
 import { RuledTable } from '@/app/ui/ruled-table'
@@ -23,6 +22,7 @@ import { SubmitButton } from '@/app/ui/submit-button'
 import { readLineStates, type LineState } from '@/lib/queries/works/line-states'
 import { refusal } from '@/shared/policy'
 import { MACHINE_KINDS, machineKindName } from '@/shared/works/machine-kind'
+import { CloseForm } from '../../close-form'
 import { WorksLogTable } from '../../log-table'
 import { visitWorks } from '../../visit-works'
 import { WorksSheet } from '../../works-sheet'
@@ -114,18 +114,7 @@ export default async function LinePage({ params }: LinePageProps) {
         <a href={worksTrailAddress({ kind: 'line', code: line.code })}>Trail of this line</a>
       </p>
       {isOpen && !refusal('close-line', actor) && (
-        <Disclosure summary="Close this line" printed={false}>
-          <CommandForm
-            action={closeLine}
-            formKey={randomUUID()}
-            hidden={{ line: line.code }}
-            label="Close the line"
-            className="form-narrow"
-          >
-            <LinesBox name="reason" label="Reason" rows={2} maxLength={1000} required />
-            <SubmitButton kind="danger">Close the line</SubmitButton>
-          </CommandForm>
-        </Disclosure>
+        <CloseForm what="line" code={line.code} action={closeLine} />
       )}
     </WorksSheet>
   )

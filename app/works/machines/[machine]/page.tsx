@@ -1,19 +1,15 @@
-import { randomUUID } from 'node:crypto'
 import { notFound } from 'next/navigation'
 import { lineAddress, machineAddress, worksAddress, worksTrailAddress } from '@/app/addresses'
 import { addressPart } from '@/app/address-part'
 import { closeMachine } from '@/app/forms/command-actions'
-import { CommandForm } from '@/app/forms/command-form'
-import { LinesBox } from '@/app/forms/fields'
-import { Disclosure } from '@/app/ui/disclosure'
 import { Empty } from '@/app/ui/empty'
 import { Notice } from '@/app/ui/notice'
 import { Section } from '@/app/ui/section'
-import { SubmitButton } from '@/app/ui/submit-button'
 import { readInstruments } from '@/lib/queries/instruments'
-import { readMachine } from '@/lib/queries/works/machine'
+import { readMachine, readTokens } from '@/lib/queries/works/machine'
 import { refusal } from '@/shared/policy'
 import { machineKindName } from '@/shared/works/machine-kind'
+import { CloseForm } from '../../close-form'
 import { WorksLogTable } from '../../log-table'
 import { visitWorks } from '../../visit-works'
 import { WorksSheet } from '../../works-sheet'
@@ -35,6 +31,7 @@ export default async function MachinePage({ params }: MachinePageProps) {
   const [view, instruments] = await Promise.all([readMachine(code), readInstruments()])
   if (!view) notFound()
   const { line, machine } = view
+  const tokens = await readTokens(machine.id)
   const isOpen = machine.closedAt === null
   return (
     <WorksSheet
@@ -62,23 +59,12 @@ export default async function MachinePage({ params }: MachinePageProps) {
         )}
       </Section>
       {isOpen && !refusal('open-log', actor) && <OpenLogForm view={view} instruments={instruments} />}
-      <Tokens view={view} actor={actor} />
+      <Tokens machine={machine.code} tokens={tokens} actor={actor} />
       <p>
         <a href={worksTrailAddress({ kind: 'machine', code: machine.code })}>Trail of this machine</a>
       </p>
       {isOpen && !refusal('close-machine', actor) && (
-        <Disclosure summary="Close this machine" printed={false}>
-          <CommandForm
-            action={closeMachine}
-            formKey={randomUUID()}
-            hidden={{ machine: machine.code }}
-            label="Close the machine"
-            className="form-narrow"
-          >
-            <LinesBox name="reason" label="Reason" rows={2} maxLength={1000} required />
-            <SubmitButton kind="danger">Close the machine</SubmitButton>
-          </CommandForm>
-        </Disclosure>
+        <CloseForm what="machine" code={machine.code} action={closeMachine} />
       )}
     </WorksSheet>
   )

@@ -5,14 +5,20 @@ import { Day } from '@/app/ui/date'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
-import type { MachineView } from '@/lib/queries/works/machine'
+import type { TokenOfMachine } from '@/lib/queries/works/machine'
 import type { Actor } from '@/shared/actor'
 import { refusal } from '@/shared/policy'
 import { revokeMachineToken } from '@/app/forms/command-actions'
 import { createToken } from './token-actions'
 
+interface TokensProps {
+  machine: string
+  tokens: readonly TokenOfMachine[]
+  actor: Actor
+}
+
 /** What pushes readings into the machine's logs by itself, each with a token that can be stopped. */
-export function Tokens({ view: { machine, tokens }, actor }: { view: MachineView; actor: Actor }) {
+export function Tokens({ machine, tokens, actor }: TokensProps) {
   const may = !refusal('create-machine-token', actor)
   if (tokens.length === 0 && !may) return null
   return (
@@ -54,7 +60,7 @@ export function Tokens({ view: { machine, tokens }, actor }: { view: MachineView
                   <CommandForm
                     action={revokeMachineToken}
                     formKey={randomUUID()}
-                    hidden={{ 'works.kind': 'machine', 'works.code': machine.code, token: id }}
+                    hidden={{ 'works.kind': 'machine', 'works.code': machine, token: id }}
                     label={`Stop ${name}`}
                   >
                     <SubmitButton kind="danger">Stop it</SubmitButton>
@@ -70,7 +76,7 @@ export function Tokens({ view: { machine, tokens }, actor }: { view: MachineView
         <CommandForm
           action={createToken}
           formKey={randomUUID()}
-          hidden={{ machine: machine.code }}
+          hidden={{ machine: machine }}
           label="Let a machine in"
           className="form-narrow"
         >

@@ -1,6 +1,7 @@
 import { notFound } from 'next/navigation'
 import { addressPart } from '@/app/address-part'
 import { storeAddress, supplierAddress, suppliersAddress, worksTrailAddress } from '@/app/addresses'
+import { closeSupplier } from '@/app/forms/command-actions'
 import { ButtonLink } from '@/app/ui/button'
 import { Day } from '@/app/ui/date'
 import { Empty } from '@/app/ui/empty'
@@ -12,8 +13,8 @@ import { refusal } from '@/shared/policy'
 import { StoreTable } from '../../store-table'
 import { visitWorks } from '../../visit-works'
 import { WorksSheet } from '../../works-sheet'
+import { CloseForm } from '../../close-form'
 import { rejectedInWords } from '../rejected-in-words'
-import { CloseSupplier } from './close-supplier'
 import { ReceiveForm } from './receive-form'
 import { SupplierActions } from './supplier-actions'
 import { SupplierSeries } from './supplier-series'
@@ -73,7 +74,14 @@ export default async function SupplierPage({ params }: SupplierPageProps) {
           today={today}
         />
       )}
-      {!closed && !refusal('close-supplier', actor) && <CloseSupplier supplier={supplier.code} />}
+      {!closed && !refusal('close-supplier', actor) && (
+        <CloseForm
+          what="supplier"
+          code={supplier.code}
+          action={closeSupplier}
+          hint="Its lots in the store stay to be used; nothing more is received."
+        />
+      )}
     </WorksSheet>
   )
 }

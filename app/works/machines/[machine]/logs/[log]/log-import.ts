@@ -1,9 +1,7 @@
 import { text } from '@/app/forms/typed-text'
-import type { Rights } from '@/app/guard/rights'
+import { mayAtTheWorks, type Rights } from '@/app/guard/rights'
 import type { ImportPlace } from '@/app/imports/importer'
 import { readMachineLog, type MachineLogView } from '@/lib/queries/works/machine-log'
-import { worksActor } from '@/lib/queries/works/works-actor'
-import { partRefusal } from '@/shared/policy'
 
 interface LogAddress {
   readonly machine: string
@@ -19,10 +17,7 @@ export const readsMachineLog: Rights<LogAddress, MachineLogView> = async (person
 }
 
 /** The same, for whoever may add readings to it. */
-export const mayAddReadings: Rights<LogAddress, MachineLogView> = async (person, params) => {
-  const message = partRefusal('add-readings', worksActor(person))
-  return message === undefined ? readsMachineLog(person, params) : { status: 403, message }
-}
+export const mayAddReadings = mayAtTheWorks('add-readings', readsMachineLog)
 
 /** Readings from a file, imported into a log of a machine. */
 export const LOG_IMPORT: ImportPlace<LogAddress, MachineLogView> = {

@@ -2,12 +2,12 @@ import { addressPart } from '@/app/address-part'
 import { trainedPersonAddress } from '@/app/addresses'
 import { takeFile } from '@/app/forms/take-file'
 import { guarded, type LetIn } from '@/app/guard/guarded'
-import { mayAtTheWorks } from '@/app/guard/rights'
+import { mayAtTheWorks, nothingMore } from '@/app/guard/rights'
 import { perform } from '@/lib/commands/perform'
 import { peopleTrail } from '@/lib/queries/people-of-the-works'
 
 /** Takes the certificate of a training: streamed to the store, then attached through the door. */
-export const POST = guarded(mayAtTheWorks('attach-certificate'), attach)
+export const POST = guarded(mayAtTheWorks('attach-certificate', nothingMore), attach)
 
 async function attach({
   request,
