@@ -12,7 +12,7 @@ type StatusMarkProps = {
   because?: ReactNode
 }
 
-/** An item's standing as a land seen from above, with its word. */
+/** An item's status as its box on the card, with its word. */
 export function StatusMark({ status, count, because }: StatusMarkProps) {
   if (count === undefined && !because) return statusMark(status)
   return (
@@ -42,6 +42,19 @@ export const statusMark = onceFor((status: Status): ReactElement => (
       __html:
         `<svg width="18" height="18" viewBox="-10 -10 20 20" aria-hidden="true" class="${statusInk(status)}">` +
         `${placed(landName(status))}</svg><span class="mark-word ${statusInk(status)}">${status}</span>`,
+    }}
+  />
+))
+
+/** The box alone, for a list that says what is in it; its word is there for who does not see it. */
+export const statusBox = onceFor((status: Status): ReactElement => (
+  <span
+    className="status-box"
+    title={status}
+    dangerouslySetInnerHTML={{
+      __html:
+        `<svg width="16" height="16" viewBox="-10 -10 20 20" aria-hidden="true" class="${statusInk(status)}">` +
+        `${placed(landName(status))}</svg><span class="sr-only">${status}: </span>`,
     }}
   />
 ))

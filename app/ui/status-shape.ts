@@ -4,43 +4,51 @@ import { toPlace } from './placed-by-name'
 interface Look {
   readonly ink: string
   /**
-   * The land of the item, seen from above, centred on the origin in a box of 20:
-   * filled and ticked, full ring, ring with a piece missing, cracked through,
-   * bare ring, or barred. Text to be placed inside an `svg`.
+   * The item's box on the card, centred on the origin in a box of 20: stamped, punched at its corner,
+   * filled to the line it has come to, torn through, empty, or barred. Text to be placed inside an `svg`.
    */
   readonly land: string
 }
 
+const BOX = 'M-8 -8H8V8H-8Z'
+const outlined = (width: number) =>
+  `<path d="${BOX}" fill="none" stroke="currentColor" stroke-width="${width}"/>`
+
 /** In the order a summary counts them: settled first, then what wants a hand, then what waits. */
 const LOOKS: Readonly<Record<Status, Look>> = {
-  approved: { ink: 'ink-mask', land: filled('M-4.2 0.3L-1.2 3.3L4.4 -3', 2.2) },
+  approved: {
+    ink: 'ink-mask',
+    land:
+      '<g transform="rotate(-7)"><path d="M-9 -9H9V9H-9Z" fill="currentColor"/>' +
+      '<path d="M-6 -6H6V6H-6ZM-3.4 -2H3.4M-3.4 2H3.4" fill="none" stroke="var(--color-sheet)" stroke-width="1.7"/></g>',
+  },
   ready: {
     ink: 'ink-copper',
-    land: '<circle r="6.5" fill="none" stroke="currentColor" stroke-width="4.4"/>',
+    land:
+      '<path d="M-9 -9H2.5L9 -2.5V9H-9Z" fill="currentColor"/>' +
+      '<circle cx="-3.5" cy="-3.5" r="2.6" fill="var(--color-sheet)"/>',
   },
   incomplete: {
-    ink: 'ink-copper',
-    land: '<path d="M0 -6.5A6.5 6.5 0 1 0 6.5 0" fill="none" stroke="currentColor" stroke-width="4"/>',
+    ink: 'ink-rosin',
+    land: outlined(2) + '<path d="M-8 8V1H8V8Z" fill="currentColor"/>',
   },
-  lapsed: { ink: 'ink-carmine', land: filled('M3 -10L-1.8 -2.2L2.2 1L-2.6 10', 2.4) },
-  open: { ink: 'ink-tin', land: '<circle r="7.5" fill="none" stroke="currentColor" stroke-width="1.8"/>' },
+  lapsed: {
+    ink: 'ink-carmine',
+    land:
+      '<path d="M-9 -9H9V9H-9Z" fill="currentColor"/>' +
+      '<path d="M3 -10L-1.8 -2.2L2.2 1L-2.6 10" fill="none" stroke="var(--color-sheet)" stroke-width="2.6"/>',
+  },
+  open: { ink: 'ink-tin', land: outlined(1.6) },
   'not applicable': {
     ink: 'ink-tin',
     land:
-      '<circle r="7.5" fill="none" stroke="currentColor" stroke-width="1.6" stroke-dasharray="2.6 2.1"/>' +
+      `<path d="${BOX}" fill="none" stroke="currentColor" stroke-width="1.6" stroke-dasharray="2.6 2.1"/>` +
       '<path d="M-9.5 0H9.5" stroke="currentColor" stroke-width="2.2"/>',
   },
 }
 export const STANDING_ORDER = Object.keys(LOOKS) as readonly Status[]
 
 export const statusInk = (status: Status): string => LOOKS[status].ink
-
-function filled(line: string, width: number): string {
-  return (
-    '<circle r="8.7" fill="currentColor"/>' +
-    `<path d="${line}" fill="none" stroke="var(--color-sheet)" stroke-width="${width}"/>`
-  )
-}
 
 /** The name that an item's land is placed by; see `MarksToPlace`. */
 export const landName = (status: Status): string => `land-${status.replace(' ', '-')}`
