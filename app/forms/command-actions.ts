@@ -1,7 +1,8 @@
 'use server'
-import { routeCardAddress } from '@/app/addresses'
+import { itemAddress, routeCardAddress } from '@/app/addresses'
 import { rowsFromForm } from '@/app/forms/column-value'
 import { formAction } from '@/app/forms/form-action'
+import { whereItLeads } from '@/app/forms/submit'
 import { numberTyped, text } from '@/app/forms/typed-text'
 import { valueTyped } from '@/app/forms/value-typed'
 import { ANSWER_COLUMNS } from '@/shared/cost/cost-line'
@@ -20,7 +21,13 @@ export const answerChangeNotice = formAction('answer-change-notice')
 export const answerAction = formAction('answer-action', {
   own: { amounts: (form) => rowsFromForm(form, 'amounts', ANSWER_COLUMNS) },
 })
-export const approveItem = formAction('approve-item')
+/** On to the next item to sign, where that was asked. */
+export const approveItem = formAction('approve-item', {
+  then: (done, form) => {
+    const next = text(form, 'intent') === 'next' && text(form, 'next')
+    return next ? `${itemAddress(text(form, 'programme'), next)}#approvals` : whereItLeads(done, form)
+  },
+})
 export const askAction = formAction('ask-action')
 export const attachEvidence = formAction('attach-evidence')
 export const calibrateInstrument = formAction('calibrate-instrument')

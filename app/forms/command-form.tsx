@@ -11,6 +11,7 @@ import {
 } from 'react'
 import { tooLargeToSend } from '@/app/forms/form-size'
 import { UNTOUCHED, type FormAction, type FormState } from '@/app/forms/form-state'
+import { useUnsaved } from '@/app/forms/unsaved'
 import { useWorks, WorksFields } from '@/app/forms/works'
 import { Notice } from '@/app/ui/notice'
 import { decimalText } from '@/shared/quantity/decimal-typed'
@@ -42,14 +43,23 @@ export function CommandForm({ action, formKey, hidden = {}, label, className, ch
   useEffect(() => {
     if (message) head.current?.focus()
   }, [state, message])
+  const unsaved = useUnsaved(state)
   const stopTooLarge = (event: FormEvent<HTMLFormElement>) => {
     const message = tooLargeToSend(new FormData(event.currentTarget), state)
     if (message) event.preventDefault()
+    else unsaved.sent()
     setTooLarge(message)
   }
   return (
     <FormStateContext value={state}>
-      <form action={send} onSubmit={stopTooLarge} className={className} aria-label={label} noValidate>
+      <form
+        action={send}
+        onSubmit={stopTooLarge}
+        onInput={unsaved.typed}
+        className={className}
+        aria-label={label}
+        noValidate
+      >
         <input type="hidden" name="key" value={formKey} />
         {Object.entries(hidden).map(([name, value]) => (
           <input

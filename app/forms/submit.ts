@@ -1,6 +1,7 @@
 import { revalidatePath } from 'next/cache'
 import { redirect } from 'next/navigation'
 import { deskAddress } from '@/app/addresses'
+import { tellDone } from '@/app/forms/done-cookie'
 import { typedIn, type FormState } from '@/app/forms/form-state'
 import { text } from '@/app/forms/typed-text'
 import { ONE_TIME_PASSWORD_FIRST } from '@/app/guard/person-let-in'
@@ -27,6 +28,7 @@ export async function submit(
 ): Promise<FormState> {
   const outcome = await send(command, form, toInput)
   if ('fields' in outcome) return outcome
+  await tellDone(command, outcome.seq)
   // A way to another part of the same page would otherwise show the page as it was.
   revalidatePath('/', 'layout')
   redirect(then(outcome, form))

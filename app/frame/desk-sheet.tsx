@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react'
 import * as to from '@/app/addresses'
+import { DoneNotice } from '@/app/forms/done-notice'
 import { PersonCorner } from '@/app/frame/person-corner'
 import { PlaceNav, type Place } from '@/app/ui/place-nav'
 import { Sheet } from '@/app/ui/sheet'
@@ -24,6 +25,7 @@ export function DeskSheet({ person, at, title, supplement, cells = [], place, ch
       nav={<PlaceNav label="Desk" places={placesOf(person)} current={at} />}
       person={<PersonCorner person={person} />}
       titleBlock={<TitleBlock title={title} supplement={supplement} cells={cells} />}
+      said={<DoneNotice />}
     >
       {children}
     </Sheet>

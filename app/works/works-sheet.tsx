@@ -1,3 +1,4 @@
+import { DoneNotice } from '@/app/forms/done-notice'
 import type { ReactNode } from 'react'
 import { deskAddress, worksAddress } from '@/app/addresses'
 import { PersonCorner } from '@/app/frame/person-corner'
@@ -38,6 +39,7 @@ export function WorksSheet({
       nav={<PlaceNav label="Works" places={worksPlaces(person)} current={at} />}
       person={<PersonCorner person={person} />}
       titleBlock={<TitleBlock title={title} supplement={supplement} cells={cells} />}
+      said={<DoneNotice />}
     >
       {children}
     </Sheet>
