@@ -99,6 +99,9 @@ export const worksTrailAddress = ({ kind, code }: WorksSubject): string =>
 const inProgramme = (code: string, rest = ''): string => `/programmes/${encodeURIComponent(code)}${rest}`
 
 export const routeCardAddress = (code: string): string => inProgramme(code)
+/** Where an open page of a programme, drawn as of some facts, hears that they have changed. */
+export const liveAddress = (code: string, asOf: string): string =>
+  `${inProgramme(code, '/live')}?as-of=${asOf}`
 export const itemAddress = (code: string, item: string): string =>
   inProgramme(code, `/items/${encodeURIComponent(item)}`)
 /** An item with the form of one of its parameters open, a proposed value filled in if there is one. */

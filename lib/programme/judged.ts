@@ -7,6 +7,7 @@ import { loadState } from '@/lib/programme/load-state'
 import { shareUnchanged } from '@/lib/programme/share-unchanged'
 import { worksMarkOf, worksMarks } from '@/lib/programme/works/works-mark'
 import { dateAtWorks } from '@/lib/settings/works'
+import { nativeSha256 } from '@/lib/trail/native-sha256'
 import type { Judgement } from '@/shared/gate/judgement'
 import type { ProgrammeState } from '@/shared/gate/programme-state'
 
@@ -15,6 +16,8 @@ export interface JudgedProgramme {
   readonly state: ProgrammeState
   readonly judgement: Judgement
   readonly head: { readonly seq: number; readonly hash: string }
+  /** Names the facts: it differs as soon as anything that they rest on has another entry, or it is another day. */
+  readonly asOf: string
 }
 
 /**
@@ -71,7 +74,7 @@ function judgedAt(
   const key = `${hash} ${installation} ${works} ${today}`
   const known = kept.get(id)
   if (known?.key === key) return known.judged
-  const judged = judgeAgain(id, head, today, known?.judged)
+  const judged = judgeAgain(id, head, today, nativeSha256(key), known?.judged)
   kept.set(id, { key, judged })
   judged.catch(() => {
     if (kept.peek(id)?.judged === judged) kept.delete(id)
@@ -83,10 +86,11 @@ async function judgeAgain(
   id: string,
   head: { seq: number; hash: string },
   today: string,
+  asOf: string,
   earlier: Promise<JudgedProgramme> | undefined,
 ): Promise<JudgedProgramme> {
   const before = await earlier?.catch(() => undefined)
   const loaded = await inSnapshot((tx) => loadState(tx, id, today))
   const state = shareUnchanged(before?.state, loaded)
-  return { state, judgement: judgeAndLog(state, before?.judgement), head }
+  return { state, judgement: judgeAndLog(state, before?.judgement), head, asOf }
 }
