@@ -22,16 +22,35 @@ interface FindingSheetProps {
 }
 
 /** A finding with its working, its sources, and what would mend it. */
-export function FindingSheet({ title, href, finding, code, open = false, children }: FindingSheetProps) {
+export function FindingSheet({ title, href, ...body }: FindingSheetProps) {
   const headingId = useId()
-  const { verdict, found, limit, margin, remedy, parts = [], notes = [], cautions = [] } = finding
+  const { finding, open = false } = body
   const Heading = open ? 'h2' : 'h3'
   return (
-    <article className={`finding finding-${verdict.replace(' ', '-')}`} aria-labelledby={headingId}>
+    <article className={findingLook(finding)} aria-labelledby={headingId}>
       <header className="finding-head">
         <Heading id={headingId}>{href ? <a href={href}>{title}</a> : title}</Heading>
-        <VerdictMark verdict={verdict} size={open ? 96 : 28} />
+        <VerdictMark verdict={finding.verdict} size={open ? 96 : 28} />
       </header>
+      <FindingBody title={title} {...body} />
+    </article>
+  )
+}
+
+/** How a finding is ruled at its side. */
+export const findingLook = ({ verdict }: Finding): string => `finding finding-${verdict.replace(' ', '-')}`
+
+/** What was found against which requirement, with its margin, remedy and working. */
+export function FindingBody({
+  title,
+  finding,
+  code,
+  open = false,
+  children,
+}: Omit<FindingSheetProps, 'href'>) {
+  const { verdict, found, limit, margin, remedy, parts = [], notes = [], cautions = [] } = finding
+  return (
+    <>
       <div className="finding-body">
         <div className="finding-says">
           <p>{found}</p>
@@ -53,15 +72,12 @@ export function FindingSheet({ title, href, finding, code, open = false, childre
         <Caution key={caution}>{caution}</Caution>
       ))}
       {parts.length > 0 && (
-        <Disclosure
-          summary={`Results by part (${parts.length})`}
-          open={open || (WANTS_REMEDY[verdict] && parts.length <= 12)}
-        >
+        <Disclosure summary={`Results by part (${parts.length})`} open={open}>
           <FindingParts parts={parts} caption={title} code={code} />
         </Disclosure>
       )}
       <WorkingAndNotes finding={finding} notes={notes} open={open} />
-    </article>
+    </>
   )
 }
 

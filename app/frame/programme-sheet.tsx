@@ -1,6 +1,10 @@
 import type { ReactNode } from 'react'
 import * as to from '@/app/addresses'
+import { NarrowCard } from '@/app/frame/narrow-card'
+import { NarrowCardButton } from '@/app/frame/narrow-card-button'
+import { DoneNotice } from '@/app/forms/done-notice'
 import { PersonCorner } from '@/app/frame/person-corner'
+import { RenewWithNews } from '@/app/frame/renew-with-news'
 import type { Visit } from '@/app/frame/visit'
 import { PlaceNav, type Place } from '@/app/ui/place-nav'
 import { Sheet } from '@/app/ui/sheet'
@@ -15,6 +19,8 @@ interface ProgrammeSheetProps {
   code: string
   /** The address in the programme's navigation that this page belongs to. */
   at: string
+  /** Key of the item that the page is about. */
+  item?: string | undefined
   /** Further places below the programme, the page itself last. */
   place?: readonly { text: string; href?: string }[]
   title: string
@@ -29,6 +35,7 @@ export function ProgrammeSheet({
   visit,
   code,
   at,
+  item,
   place = [],
   title,
   supplement,
@@ -36,6 +43,7 @@ export function ProgrammeSheet({
   children,
 }: ProgrammeSheetProps) {
   const { view, person } = visit
+  const isRouteCard = at === to.routeCardAddress(code) && place.length === 0
   const home = { text: code, href: to.routeCardAddress(code) }
   return (
     <Sheet
@@ -43,11 +51,19 @@ export function ProgrammeSheet({
         { text: 'Programmes', href: to.programmesAddress() },
         ...(place.length > 0 ? [home, ...place] : [{ text: code }]),
       ]}
-      nav={<PlaceNav label={`Programme ${code}`} places={placesOf(view)} current={at} />}
+      nav={
+        <div className="programme-nav">
+          {!isRouteCard && <NarrowCardButton />}
+          <PlaceNav label={`Programme ${code}`} places={placesOf(view)} current={at} />
+        </div>
+      }
+      beside={!isRouteCard && <NarrowCard view={view} item={item} />}
       person={<PersonCorner person={person} />}
       titleBlock={<TitleBlock title={title} supplement={supplement} cells={cells} />}
+      said={<DoneNotice />}
       headHash={<TrailHead sequence={view.head.seq} hash={view.head.hash} />}
     >
+      <RenewWithNews from={to.liveAddress(code, view.asOf)} />
       {children(view)}
     </Sheet>
   )

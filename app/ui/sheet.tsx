@@ -9,10 +9,14 @@ type SheetProps = {
   place: readonly Crumb[]
   /** Usually a `PlaceNav`. */
   nav?: ReactNode
+  /** What stands at the left of the sheet all the while. */
+  beside?: ReactNode
   /** Who is signed in, sign-out, and the like; stands at the right of the header. */
   person?: ReactNode
   /** A `TitleBlock`, or an `h1` of your own. Every page needs one of the two. */
   titleBlock?: ReactNode
+  /** What was just done, where an act led here. */
+  said?: ReactNode
   /** Usually a `TrailHead`; printed at the foot of every page. */
   headHash?: ReactNode
   children: ReactNode
@@ -22,7 +26,7 @@ type SheetProps = {
 const HOME: string = '/'
 
 /** The frame of every page: skip link, header with the place, navigation, the ruled sheet, foot. */
-export function Sheet({ place, nav, person, titleBlock, headHash, children }: SheetProps) {
+export function Sheet({ place, nav, beside, person, titleBlock, said, headHash, children }: SheetProps) {
   return (
     <div className="desk">
       {/* Nobody sees a mark before signing in. */}
@@ -39,14 +43,18 @@ export function Sheet({ place, nav, person, titleBlock, headHash, children }: Sh
         {person && <div className="desk-aside">{person}</div>}
       </header>
       {nav}
-      <main id="sheet" tabIndex={-1} className="desk-main">
-        <div className="sheet">
-          <div className="sheet-frame">
-            {titleBlock}
-            <div className="sheet-content">{children}</div>
+      <div className={beside ? 'desk-body desk-body-beside' : 'desk-body'}>
+        {beside}
+        <main id="sheet" tabIndex={-1} className="desk-main">
+          <div className="sheet">
+            <div className="sheet-frame">
+              {titleBlock}
+              {said}
+              <div className="sheet-content">{children}</div>
+            </div>
           </div>
-        </div>
-      </main>
+        </main>
+      </div>
       <footer className="desk-footer">
         <div className="desk-footer-line">
           <p>{place.map(({ text }) => text).join(' – ')}</p>

@@ -41,6 +41,9 @@ export interface ItemState {
   readonly basis: readonly unknown[]
 }
 
+/** Nothing of the item is outstanding: it is approved as it stands, or does not apply. */
+export const isSettled = ({ openPoints }: Pick<ItemState, 'openPoints'>): boolean => openPoints.length === 0
+
 /** What an approval in the first form would cover today. */
 interface FirstSignedContent {
   readonly signedContent: string

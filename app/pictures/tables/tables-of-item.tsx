@@ -25,7 +25,7 @@ export function TablesOfItem({ item, view }: { item: string; view: ProgrammeView
   const tables = TABLES[item]?.(view) ?? []
   if (tables.length === 0) return null
   return (
-    <Section heading="Tables behind this item">
+    <Section heading={`Tables behind this item (${tables.length})`} fold="shut">
       {tables.map((table) => (
         <ReferenceTableShown key={table.caption} table={table} />
       ))}

@@ -1,3 +1,4 @@
+import { capitalised } from '@/app/ui/capitalised'
 import { findingAddress, logAddress, tableAddress } from '@/app/addresses'
 import { Moment } from '@/app/ui/date'
 import { CellValue } from '@/app/ui/parameter-value'
@@ -79,5 +80,3 @@ function Signals({ view, log }: { view: ProgrammeView; log: Log }) {
   if (open === 0) return <>{states.length === 0 ? 'none' : 'none open'}</>
   return <a href={`${logAddress(view.code, log.code)}#signals`}>{open} to answer</a>
 }
-
-const capitalised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

@@ -31,6 +31,7 @@ export default programmePage<{ rule: string }>(async ({ visit, code, params: { r
       visit={visit}
       code={code}
       at={routeCardAddress(code)}
+      item={item.definition.key}
       place={[
         { text: item.definition.title, href: itemAddress(code, item.definition.key) },
         { text: rule.title },

@@ -1,3 +1,4 @@
+import { capitalised } from '@/app/ui/capitalised'
 import { defectGuideAddress, inspectionsAddress } from '@/app/addresses'
 import { DEFECT_SCENES, SOUND_SCENE } from '@/app/drawing/defect-scene'
 import { DefectSection } from '@/app/drawing/defect-section'
@@ -43,7 +44,7 @@ export default programmePage(async ({ visit, code }) => {
             <div className="defect-guide">
               {DEFECT_KINDS.map((kind) => (
                 <article key={kind} id={anchorOf(kind)} className="defect-entry" aria-label={kind}>
-                  <DefectSection title={sentenceCase(kind)} scene={DEFECT_SCENES[kind]} />
+                  <DefectSection title={capitalised(kind)} scene={DEFECT_SCENES[kind]} />
                   <dl>
                     <dt>Look for</dt>
                     <dd>{DEFECT_GUIDE[kind].look}</dd>
@@ -63,4 +64,3 @@ export default programmePage(async ({ visit, code }) => {
 })
 
 const anchorOf = (kind: string): string => kind.replaceAll(' ', '-')
-const sentenceCase = (kind: string): string => kind.charAt(0).toUpperCase() + kind.slice(1)

@@ -11,25 +11,40 @@ interface ApproveFormProps {
   state: ItemState
   department: Department
   hasPassword: boolean
+  /** What they can approve next. */
+  next: ItemState | undefined
 }
 
 /** A department's signature on the item as it stands. */
-export function ApproveForm({ code, state, department, hasPassword }: ApproveFormProps) {
+export function ApproveForm({ code, state, department, hasPassword, next }: ApproveFormProps) {
   const name = DEPARTMENT_NAMES[department]
   return (
     <CommandForm
       action={approveItem}
       formKey={randomUUID()}
-      hidden={{ programme: code, item: state.item.definition.key, department, digest: state.digest }}
+      hidden={{
+        programme: code,
+        item: state.item.definition.key,
+        department,
+        digest: state.digest,
+        ...(next && { next: next.item.definition.key }),
+      }}
       label={`Approve for ${name}`}
       className="form-narrow"
     >
       <TextBox name="comment" label="Comment" optional />
       <SignatureBox
-        meaning={`You approve the item for ${name} as it stands above, digest ${state.digest.slice(0, 12)}.`}
+        meaning={`You approve the item for ${name} as it stands, digest ${state.digest.slice(0, 12)}.`}
         hasPassword={hasPassword}
       />
-      <SubmitButton>Approve for {name}</SubmitButton>
+      <div className="form-actions">
+        <SubmitButton>Approve for {name}</SubmitButton>
+        {next && (
+          <SubmitButton name="intent" value="next" kind="quiet">
+            Approve, then {next.item.definition.title}
+          </SubmitButton>
+        )}
+      </div>
     </CommandForm>
   )
 }

@@ -1,6 +1,7 @@
 import { findingAddress, limitAddress, parameterAddress, partAddress } from '@/app/addresses'
 import { Day } from '@/app/ui/date'
 import { Disclosure } from '@/app/ui/disclosure'
+import { Section } from '@/app/ui/section'
 import { signedContentInFormOf } from '@/shared/gate/item-status'
 import { signedContentDifference, type SignedContentChange } from '@/shared/gate/signed-content-difference'
 import type { ItemState } from '@/shared/gate/item-status'
@@ -12,7 +13,7 @@ export function ChangedSince({ code, state }: { code: string; state: ItemState }
     approval && !holds ? { department, approval } : [],
   )
   const signedContents = [...new Set(lapsed.map(({ approval }) => approval.signedContent))]
-  return signedContents.map((signedContent) => {
+  const told = signedContents.map((signedContent) => {
     const signed = lapsed.filter(({ approval }) => approval.signedContent === signedContent)
     const changes = signedContentDifference(signedContent, signedContentInFormOf(signedContent, state))
     return (
@@ -34,6 +35,7 @@ export function ChangedSince({ code, state }: { code: string; state: ItemState }
       </div>
     )
   })
+  return told.length > 0 && <Section heading="Changed since it was approved">{told}</Section>
 }
 
 function Differences({ how }: { how: readonly string[] }) {

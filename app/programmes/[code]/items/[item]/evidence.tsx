@@ -27,11 +27,13 @@ interface EvidenceProps {
 export function Evidence({ view, state, answer }: EvidenceProps) {
   const { key, evidence: wanted } = state.item.definition
   const entries = view.state.evidence.filter((entry) => entry.itemKey === key)
+  const asked = Object.keys(answer).length > 0
   const mayAttach = !refusal('attach-evidence', view.actor)
   return (
     <Section
       id="evidence"
-      heading="Evidence"
+      heading={entries.length > 0 ? `Evidence (${entries.length})` : 'Evidence'}
+      fold={asked || state.openPoints.some(({ kind }) => kind === 'evidence') ? 'open' : 'shut'}
       lead={
         wanted.length > 0
           ? `Wanted: ${wanted.map(({ label, required }) => (required ? label : `${label} (if there is one)`)).join('; ')}.`

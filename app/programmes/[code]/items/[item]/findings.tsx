@@ -1,11 +1,17 @@
 import { concessionAddress, findingAddress } from '@/app/addresses'
-import { FindingSheet } from '@/app/findings/finding-sheet'
+import { FindingBody, findingLook } from '@/app/findings/finding-sheet'
+import { Balloon } from '@/app/ui/balloon'
+import { Disclosure } from '@/app/ui/disclosure'
+import { marginText } from '@/app/ui/margin-text'
 import { Section } from '@/app/ui/section'
+import { verdictMark } from '@/app/ui/verdict-mark'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { concessionName, concessionStatus } from '@/shared/gate/concession'
 import type { ItemState } from '@/shared/gate/item-status'
 import { refusal } from '@/shared/policy'
-import { canBeConceded, type Finding, type Verdict } from '@/shared/rules/finding'
+import { counted } from '@/shared/quantity/counted'
+import { canBeConceded, WANTS_REMEDY, type Finding, type Verdict } from '@/shared/rules/finding'
+import type { AnyRule } from '@/shared/rules/rule'
 
 /** What needs a hand comes first. */
 const FIRST: Record<Verdict, number> = {
@@ -16,33 +22,76 @@ const FIRST: Record<Verdict, number> = {
   'not applicable': 4,
 }
 
-/** What the item's rules find on the values and records as they stand. */
+interface Judged {
+  /** In the order of the item's declaration, from 1. */
+  readonly number: number
+  readonly rule: AnyRule
+  readonly finding: Finding
+}
+
+/** What the item's rules find on the values and records as they stand; what raises no question is one line. */
 export function Findings({ view, state }: { view: ProgrammeView; state: ItemState }) {
   const judged = state.item.definition.rules
-    .flatMap((rule) => {
+    .flatMap((rule, position) => {
       const finding = view.judgement.findings.get(rule.id)
-      return finding ? { rule, finding } : []
+      return finding ? [{ number: position + 1, rule, finding }] : []
     })
     .toSorted((a, b) => FIRST[a.finding.verdict] - FIRST[b.finding.verdict])
   if (judged.length === 0) return null
+  const raised = judged.filter(({ finding }) => finding.verdict !== 'not applicable')
+  const others = judged.filter(({ finding }) => finding.verdict === 'not applicable')
   return (
     <Section
       id="findings"
       heading="Findings"
       lead="Judged on the values and records as they stand; each leads to its working and to where every input comes from."
     >
-      {judged.map(({ rule, finding }) => (
-        <FindingSheet
-          key={rule.id}
-          title={rule.title}
-          href={findingAddress(view.code, rule.id)}
-          finding={finding}
-          code={view.code}
-        >
-          <ConcessionState view={view} finding={finding} />
-        </FindingSheet>
-      ))}
+      <div className="finding-list">
+        {raised.map((entry) => (
+          <ItemFinding key={entry.rule.id} view={view} {...entry} />
+        ))}
+        {others.length > 0 && (
+          <Disclosure
+            summary={`${counted(others.length, 'check', 'checks')} that this programme does not raise`}
+          >
+            <ul className="finding-others">
+              {others.map(({ rule, finding }) => (
+                <li key={rule.id}>
+                  <a href={findingAddress(view.code, rule.id)}>{rule.title}</a>: {finding.found}
+                </li>
+              ))}
+            </ul>
+          </Disclosure>
+        )}
+      </div>
     </Section>
+  )
+}
+
+/** A finding with its number; unfolded where it wants a hand. */
+function ItemFinding({ view, number, rule, finding }: Judged & { view: ProgrammeView }) {
+  return (
+    <details
+      id={`finding-${rule.id}`}
+      className={`disclosure-printed finding-line ${findingLook(finding)}`}
+      open={WANTS_REMEDY[finding.verdict]}
+      suppressHydrationWarning
+    >
+      <summary className="finding-summary">
+        <Balloon number={number} verdict={finding.verdict} />
+        <h3>{rule.title}</h3>
+        {finding.margin && <span className="finding-short">{marginText(finding.margin)}</span>}
+        {verdictMark(finding.verdict)}
+      </summary>
+      <FindingBody title={rule.title} finding={finding} code={view.code}>
+        <ConcessionState view={view} finding={finding} />
+        <p>
+          <a href={findingAddress(view.code, rule.id)}>
+            Inputs and sources<span className="sr-only"> of {rule.title}</span>
+          </a>
+        </p>
+      </FindingBody>
+    </details>
   )
 }
 

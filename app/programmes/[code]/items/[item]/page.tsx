@@ -1,22 +1,26 @@
 import { findItem } from '@/shared/catalogue/standard-plan'
 import { notFound } from 'next/navigation'
 import { addressPart } from '@/app/address-part'
-import { routeCardAddress } from '@/app/addresses'
+import { itemAddress, routeCardAddress } from '@/app/addresses'
 import { Comments } from '@/app/deliberation/comments'
+import { ItemKeys } from '@/app/frame/item-keys'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { ProposeFrom } from '@/app/lessons/propose-from'
+import { ItemPictures } from '@/app/pictures/item-pictures'
+import { TablesOfItem } from '@/app/pictures/tables/tables-of-item'
 import { Caution } from '@/app/ui/caution'
 import { Digest } from '@/app/ui/digest'
-import { OnThisSheet } from '@/app/ui/on-this-sheet'
 import { StatusMark } from '@/app/ui/status-mark'
 import { openUploadAnswer } from '@/lib/evidence/upload-answer'
 import { uploadSecret } from '@/lib/evidence/upload-secret'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { itemStateFor } from '@/shared/gate/judgement'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { STAGE_NAMES } from '@/shared/plan/stage'
 import { ItemStudies } from '../../options/item-studies'
-import { Approvals } from './approvals'
+import { ChangedSince } from './changed-since'
+import { Covered } from './covered'
 import { ItemActions } from './item-actions'
 import { boardProposal } from './board-proposal'
 import { Evidence } from './evidence'
@@ -24,11 +28,10 @@ import { FollowsFromParts } from './follows-from-parts'
 import { filledInFromParts } from './parts-proposals'
 import { Findings } from './findings'
 import { Limits } from './limits'
-import { partsOf } from './parts-of'
-import { Pictures } from './pictures'
 import type { Asked } from './proposal-asked'
 import { TailoredOut } from './tailored-out'
 import { OpenPoints } from './open-points'
+import { Signing } from './signing'
 import { Values } from './values'
 import type { ItemState } from '@/shared/gate/item-status'
 import type { PlannedItem } from '@/shared/gate/programme-state'
@@ -45,6 +48,15 @@ const remarkable = ({ item: { definition } }: ItemState): [Subject, ...Subject[]
   ...definition.parameters.map(({ key }): Subject => ({ kind: 'parameter', key })),
   ...definition.rules.map(({ id }): Subject => ({ kind: 'finding', key: id })),
 ]
+
+/** The items before and after this one, over all stages. */
+function neighbours({ code, judgement: { items } }: ProgrammeView, key: string) {
+  const here = items.findIndex(({ item }) => item.definition.key === key)
+  const [previous, next] = [items[here - 1], items[here + 1]].map(
+    (entry) => entry && itemAddress(code, entry.item.definition.key),
+  )
+  return { previous, next }
+}
 
 export const generateMetadata = programmeTitle<{ item: string }>(
   ({ code, item }) => `${findItem(item)?.title ?? 'Item'}, ${code}`,
@@ -63,6 +75,7 @@ export default programmePage<{ item: string }, Asked & { upload?: string; commen
         visit={visit}
         code={code}
         at={routeCardAddress(code)}
+        item={definition.key}
         place={[{ text: definition.title }]}
         title={definition.title}
         supplement={questionOf(state.item)}
@@ -74,25 +87,32 @@ export default programmePage<{ item: string }, Asked & { upload?: string; commen
         ]}
       >
         {(view) => (
-          <>
-            <OnThisSheet parts={partsOf(state)} />
-            <OpenPoints code={view.code} state={state} />
-            {state.item.definition.cautions.map((caution) => (
-              <Caution key={caution}>{caution}</Caution>
-            ))}
-            <Values view={view} state={state} asked={asking} filledIn={filledIn} />
-            <FollowsFromParts view={view} state={state} />
-            <Findings view={view} state={state} />
-            <Pictures view={view} state={state} />
-            <Limits view={view} state={state} />
-            <Evidence view={view} state={state} answer={answer} />
-            <ItemActions view={view} state={state} comment={comment} />
-            <Comments view={view} subjects={remarkable(state)} item={definition.key} />
-            <ItemStudies view={view} item={state.item.definition} />
-            <Approvals view={view} state={state} hasPassword={visit.person.hasPassword} />
-            <TailoredOut view={view} state={state} />
-            <ProposeFrom view={view} kind="item" what="this item" id={state.item.definition.key} />
-          </>
+          <div className="item-sheet">
+            <ItemKeys {...neighbours(view, definition.key)} />
+            <aside className="item-margin" aria-label="Outstanding and approvals">
+              <OpenPoints code={view.code} state={state} />
+              <Signing view={view} state={state} hasPassword={visit.person.hasPassword} />
+            </aside>
+            <div className="item-main">
+              <ChangedSince code={view.code} state={state} />
+              {definition.cautions.map((caution) => (
+                <Caution key={caution}>{caution}</Caution>
+              ))}
+              <ItemPictures item={definition.key} view={view} />
+              <Findings view={view} state={state} />
+              <Values view={view} state={state} asked={asking} filledIn={filledIn} />
+              <FollowsFromParts view={view} state={state} />
+              <Evidence view={view} state={state} answer={answer} />
+              <ItemActions view={view} state={state} comment={comment} />
+              <Comments view={view} subjects={remarkable(state)} item={definition.key} />
+              <ItemStudies view={view} item={definition} />
+              <Limits view={view} state={state} />
+              <TablesOfItem item={definition.key} view={view} />
+              <Covered view={view} state={state} />
+              <TailoredOut view={view} state={state} />
+              <ProposeFrom view={view} kind="item" what="this item" id={definition.key} />
+            </div>
+          </div>
         )}
       </ProgrammeSheet>
     )

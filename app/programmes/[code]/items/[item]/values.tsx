@@ -31,8 +31,12 @@ export function Values({ view, state, asked, filledIn }: ValuesProps) {
   return (
     <Section id="values" heading="Values">
       <div className="values">
-        {parameters.map((parameter) => (
-          <Value key={parameter.key} {...{ view, state, asked, filledIn, parameter, facts }} />
+        {parameters.map((parameter, position) => (
+          <Value
+            key={parameter.key}
+            {...{ view, state, asked, filledIn, parameter, facts }}
+            above={view.state.revisions.get(parameters[position - 1]?.key ?? '')?.reason}
+          />
         ))}
       </div>
     </Section>
@@ -44,7 +48,12 @@ interface ValueProps extends ValuesProps {
   facts: SpecificationFacts
 }
 
-function Value({ view, state, asked, filledIn, parameter, facts }: ValueProps) {
+interface ValueLineProps extends ValueProps {
+  /** Why the value above is as it is; the same words are not said twice. */
+  above: string | undefined
+}
+
+function Value({ view, state, asked, filledIn, parameter, facts, above }: ValueLineProps) {
   const { key, label, owner, shape } = parameter
   const revision = view.state.revisions.get(key)
   return (
@@ -63,7 +72,8 @@ function Value({ view, state, asked, filledIn, parameter, facts }: ValueProps) {
       <p className="value-why">
         {revision ? (
           <>
-            Revision {revision.number}, {revision.authorName}, <Day at={revision.at} />: {revision.reason}
+            Revision {revision.number}, {revision.authorName}, <Day at={revision.at} />
+            {revision.reason !== above && `: ${revision.reason}`}
           </>
         ) : (
           <>{DEPARTMENT_NAMES[owner]} specifies this.</>
@@ -84,6 +94,8 @@ function Revising({ view, state, asked, filledIn, parameter, facts }: ValueProps
   return (
     <div className="value-form">
       <ReviseForm
+        // Once somebody revised it, the boxes begin with the newer value.
+        key={`${key} ${revision?.number}`}
         formKey={randomUUID()}
         programme={view.code}
         item={state.item.definition.key}

@@ -1,3 +1,4 @@
+import { capitalised } from '@/app/ui/capitalised'
 import { limitAddress } from '@/app/addresses'
 import { Histogram } from '@/app/drawing/histogram'
 import { Facts } from '@/app/ui/facts'
@@ -57,7 +58,7 @@ export function Capability({ view, log }: { view: ProgrammeView; log: Log }) {
       )}
       <Histogram
         title={`${log.code}: ${what} against its window`}
-        across={{ label: what.charAt(0).toUpperCase() + what.slice(1), unit: window.unit }}
+        across={{ label: capitalised(what), unit: window.unit }}
         values={values}
         limits={{ atLeast: limits.lower, atMost: limits.upper }}
         normal={{ mean: study.mean, sigma: longTerm.sigma.sigma }}

@@ -1,0 +1,43 @@
+'use client'
+import { useEffect } from 'react'
+import { bringIntoSight } from '@/app/ui/bring-into-sight'
+
+interface ItemKeysProps {
+  previous: string | undefined
+  next: string | undefined
+}
+
+/** J and K go to the next and the previous item, S to the signing box; and what an address names unfolds. */
+export function ItemKeys({ previous, next }: ItemKeysProps) {
+  useEffect(() => {
+    const pressed = (event: KeyboardEvent) => {
+      if (!isShortcut(event)) return
+      const goTo = { j: next, k: previous }[event.key.toLowerCase()]
+      if (goTo) location.assign(goTo)
+      else if (event.key.toLowerCase() === 's') toSigning()
+    }
+    const unfold = () => void bringIntoSight(location.hash)
+    unfold()
+    document.addEventListener('keydown', pressed)
+    window.addEventListener('hashchange', unfold)
+    return () => {
+      document.removeEventListener('keydown', pressed)
+      window.removeEventListener('hashchange', unfold)
+    }
+  }, [previous, next])
+  return null
+}
+
+const isShortcut = ({ target, altKey, ctrlKey, metaKey, defaultPrevented }: KeyboardEvent): boolean =>
+  !altKey &&
+  !ctrlKey &&
+  !metaKey &&
+  !defaultPrevented &&
+  !(target instanceof Element && target.closest('input, textarea, select, [contenteditable], dialog'))
+
+/** The box for the signature, or the stamps where there is nothing to sign. */
+function toSigning() {
+  const box = document.querySelector<HTMLElement>('#approvals form input:not([type="hidden"])')
+  bringIntoSight('#approvals')
+  box?.focus()
+}
