@@ -117,7 +117,7 @@ test('a file whose name lies about its content, or that is too large, is not att
   await signIn(page, 'ines')
   const programme = await openProgramme(page, `FI-${RUN}`)
   const before = await trailLength(page, programme)
-  await programme.open(page, '/items/laminate')
+  await programme.open(page, '/items/laminate#evidence')
   const form = formOf(page, 'Attach a file')
   await form.locator('[name="note"]').fill('From the supplier.')
   const attach = async (name: string, buffer: Buffer, message: string) => {
@@ -140,7 +140,7 @@ test('a file whose name lies about its content, or that is too large, is not att
   await attachTooLarge(page)
   await expect(form.getByRole('alert')).toContainText('a file may have 50 MB')
   expect(await trailLength(page, programme)).toBe(before)
-  await programme.open(page, '/items/laminate')
+  await programme.open(page, '/items/laminate#evidence')
   await expect(page.getByRole('link', { name: /readings\.csv|certificate\.pdf|film\.png/ })).toHaveCount(0)
 })
 

@@ -50,7 +50,7 @@ const ringPlaces = (page: Page) =>
   page.getByRole('table', { name: 'Rings of the board’s holes: the worst places' })
 
 async function attach(page: Page, name: string, small: boolean): Promise<void> {
-  await programme.open(page, '/items/holes-and-lands')
+  await programme.open(page, '/items/holes-and-lands#evidence')
   const form = formOf(page, 'Attach a file')
   await form
     .locator('[name="file"]')

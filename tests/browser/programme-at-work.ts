@@ -54,7 +54,7 @@ export class ProgrammeAtWork {
   }
 
   async attachFile(page: Page, item: string, kind: string, name: string, text: string): Promise<void> {
-    await this.open(page, `/items/${item}`)
+    await this.open(page, `/items/${item}#evidence`)
     const form = formOf(page, 'Attach a file')
     await form.locator('[name="kind"]').fill(kind)
     await form

@@ -190,7 +190,7 @@ async function anotherTarget(page: Page): Promise<void> {
 }
 
 async function attachDrawing(page: Page): Promise<void> {
-  await goTo(page, `/programmes/${CODE}/items/holes-and-lands`)
+  await goTo(page, `/programmes/${CODE}/items/holes-and-lands#evidence`)
   const form = formOf(page, 'Attach a file')
   await form.locator('[name="kind"]').fill('drawing')
   await form

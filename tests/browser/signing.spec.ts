@@ -125,7 +125,7 @@ async function addItem(page: Page, title: string): Promise<void> {
 }
 
 async function attachLink(page: Page, item: string): Promise<void> {
-  await programme.open(page, `/items/${item}`)
+  await programme.open(page, `/items/${item}#evidence`)
   const form = formOf(page, 'Attach a link')
   await form.locator('summary').first().click()
   await enterAll(form, '', { kind: 'drawing', 'what.url': 'https://example.invalid/drawing' })
