@@ -1,4 +1,5 @@
-import { DeskTable } from '@/app/desk-table'
+import { DeskTicket } from '@/app/desk-ticket'
+import { deskKey } from '@/shared/desk/desk-entry'
 import { Disclosure } from '@/app/ui/disclosure'
 import { Section } from '@/app/ui/section'
 import type { DeskLine } from '@/lib/queries/desk'
@@ -28,15 +29,17 @@ export function DeskSection({ bearing, lines, later, today }: DeskSectionProps) 
   if (lines.length === 0 && !(isOwn && later > 0)) return null
   const { heading, id } = HEADINGS[bearing]
   const [shown, rest] = [lines.slice(0, SHOWN), lines.slice(SHOWN)]
-  const table = (some: readonly DeskLine[], caption: string) => (
-    <DeskTable caption={caption} lines={some} today={today} waits={bearing === 'I wait'} />
+  const tickets = (some: readonly DeskLine[]) => (
+    <ul className="tickets">
+      {some.map((line) => (
+        <DeskTicket key={`${line.code} ${deskKey(line)} ${line.message}`} line={line} today={today} />
+      ))}
+    </ul>
   )
   return (
     <Section id={id} heading={`${heading} (${lines.length})`}>
-      {shown.length > 0 && table(shown, heading)}
-      {rest.length > 0 && (
-        <Disclosure summary={`${rest.length} more`}>{table(rest, `${heading}, the rest`)}</Disclosure>
-      )}
+      {shown.length > 0 && tickets(shown)}
+      {rest.length > 0 && <Disclosure summary={`${rest.length} more`}>{tickets(rest)}</Disclosure>}
       {isOwn && later > 0 && (
         <p className="faint">
           {later === 1 ? '1 value of a later stage waits' : `${later} values of later stages wait`} until the

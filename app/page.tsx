@@ -15,9 +15,12 @@ import { Empty } from '@/app/ui/empty'
 import { Notice } from '@/app/ui/notice'
 import { deskOf, type Desk } from '@/lib/queries/desk'
 import { dateAtWorks } from '@/lib/settings/works'
-import { BEARINGS } from '@/shared/desk/desk-entry'
+import type { Bearing } from '@/shared/desk/desk-entry'
 
 export const metadata = { title: 'Desk – Liquidus' }
+
+/** What others wait for stands first, what one waits for last. */
+const COLUMNS: readonly (readonly Bearing[])[] = [['others wait'], ['own work', 'coming due'], ['I wait']]
 
 /** What this person can do now, over all programmes, by how it bears on others. */
 export default async function DeskPage() {
@@ -26,7 +29,9 @@ export default async function DeskPage() {
   if (person.administrator) redirect(instrumentsAddress())
   const desk = await deskOf(person)
   const today = dateAtWorks(new Date())
-  const of = (bearing: (typeof BEARINGS)[number]) => desk.lines.filter((line) => line.bearing === bearing)
+  const of = (bearing: Bearing) => desk.lines.filter((line) => line.bearing === bearing)
+  const holdsAny = (bearings: readonly Bearing[]) =>
+    bearings.some((bearing) => of(bearing).length > 0 || (bearing === 'own work' && desk.later > 0))
   const late = desk.lines.filter(
     ({ dueOn, bearing }) => bearing !== 'I wait' && dueOn !== null && dueOn < today,
   )
@@ -45,9 +50,21 @@ export default async function DeskPage() {
     >
       <StandsIn desk={desk} />
       {desk.lines.length === 0 && <NothingWaits programmes={desk.programmes} />}
-      {BEARINGS.map((bearing) => (
-        <DeskSection key={bearing} bearing={bearing} lines={of(bearing)} later={desk.later} today={today} />
-      ))}
+      <div className="desk-columns">
+        {COLUMNS.filter(holdsAny).map((bearings) => (
+          <div key={bearings[0]} className="desk-column">
+            {bearings.map((bearing) => (
+              <DeskSection
+                key={bearing}
+                bearing={bearing}
+                lines={of(bearing)}
+                later={desk.later}
+                today={today}
+              />
+            ))}
+          </div>
+        ))}
+      </div>
       <p className="form-actions">
         <ButtonLink href={newProgrammeAddress()}>Open a programme</ButtonLink>{' '}
         <a href={deskSettingsAddress()}>Away, daily mail, calendar</a>

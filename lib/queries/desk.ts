@@ -10,6 +10,7 @@ import { dateAtWorks } from '@/lib/settings/works'
 import type { Absent } from '@/shared/actor'
 import { deskKey, type DeskEntry } from '@/shared/desk/desk-entry'
 import { deskEntriesOf, valuesForLaterOf } from '@/shared/desk/desk-of'
+import type { Margin } from '@/shared/rules/finding'
 import { commentsPlace } from '@/shared/reviews/subject-in-words'
 import { groupedBy } from '@/shared/grouped-by'
 
@@ -17,6 +18,8 @@ import { groupedBy } from '@/shared/grouped-by'
 export interface DeskLine extends DeskEntry {
   readonly code: string
   readonly programme: string
+  /** Of the finding that it is about. */
+  readonly margin?: Margin | undefined
 }
 
 /** A person's desk over all their programmes. */
@@ -58,6 +61,7 @@ export async function deskOf(person: DeskOwner, now = new Date()): Promise<Desk>
       ...entry,
       code: state.programme.code,
       programme: state.programme.title,
+      margin: entry.place.kind === 'finding' ? judgement.findings.get(entry.place.rule)?.margin : undefined,
     })),
   )
   const decisions = lessons.map(({ code, programme, number, title }): DeskLine => ({

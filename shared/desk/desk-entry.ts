@@ -1,8 +1,7 @@
 import type { OpenTask } from '@/shared/gate/open-task'
 
-/** How a thing on the desk bears on others, in the order the desk shows them. */
-export const BEARINGS = ['others wait', 'own work', 'coming due', 'I wait'] as const
-export type Bearing = (typeof BEARINGS)[number]
+/** How a thing on the desk bears on others. */
+export type Bearing = 'others wait' | 'own work' | 'coming due' | 'I wait'
 
 /** What is to be done about it. */
 export type DeskVerb =

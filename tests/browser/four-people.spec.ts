@@ -76,8 +76,7 @@ test.describe.serial('four people take a new programme from opening to in servic
     await send(ines, ask.getByRole('button', { name: 'Ask' }))
     await petra.goto('/')
     await petra
-      .getByRole('row', { name: /What does nickel under the tin cost/ })
-      .getByRole('link')
+      .getByRole('link', { name: /What does nickel under the tin cost/ })
       .first()
       .click()
     const answer = formOf(petra, 'Your answer')
