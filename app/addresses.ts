@@ -28,6 +28,16 @@ export const administrationAddress = (): string => '/administration'
 /** What the field taught, as proposed changes to the plan of later programmes. */
 export const lessonsAddress = (): string => '/lessons'
 export const glossaryAddress = (): string => '/glossary'
+/** One word of it, by the id of its row. */
+export const termAddress = (id: string): string => `${glossaryAddress()}#${encodeURIComponent(id)}`
+/** Whatever answers a query; first of the programme one is in. */
+export function findAddress(query = '', inProgramme?: string): string {
+  const asked = new URLSearchParams({ ...(query && { q: query }), ...(inProgramme && { in: inProgramme }) })
+  return `/find${asked.size > 0 ? `?${asked}` : ''}`
+}
+/** The same as data, for the dialog. */
+export const matchesAddress = (query: string, inProgramme: string | undefined): string =>
+  `/find/matches?${new URLSearchParams({ q: query, ...(inProgramme && { in: inProgramme }) })}`
 /** The trails of all programmes a person may read, searched and verified together. */
 export const auditAddress = (): string => '/audit'
 /** The register of instruments for a spreadsheet. */

@@ -44,7 +44,7 @@ export function ProgrammeSheet({
         ...(place.length > 0 ? [home, ...place] : [{ text: code }]),
       ]}
       nav={<PlaceNav label={`Programme ${code}`} places={placesOf(view)} current={at} />}
-      person={<PersonCorner person={person} />}
+      person={<PersonCorner person={person} programme={code} />}
       titleBlock={<TitleBlock title={title} supplement={supplement} cells={cells} />}
       headHash={<TrailHead sequence={view.head.seq} hash={view.head.hash} />}
     >
