@@ -11,6 +11,8 @@ export const deskAddress = (): string => '/'
 export const deskSettingsAddress = (): string => '/desk-settings'
 /** Where a calendar asks for a person's due days, by its token. */
 export const calendarAddress = (token: string): string => `/calendar/${token}`
+/** Five pages of the demo for each role. */
+export const tourAddress = (): string => '/tour'
 export const signInAddress = (then?: string): string =>
   then ? `/sign-in?then=${encodeURIComponent(then)}` : '/sign-in'
 export const passwordAddress = (): string => '/password'
@@ -111,6 +113,11 @@ const inProgramme = (code: string, rest = ''): string => `/programmes/${encodeUR
 export const routeCardAddress = (code: string): string => inProgramme(code)
 export const itemAddress = (code: string, item: string): string =>
   inProgramme(code, `/items/${encodeURIComponent(item)}`)
+/** The values to state first, one form after another; from one of them on. */
+export const startAddress = (code: string, parameter?: string): string =>
+  inProgramme(code, `/start${parameter === undefined ? '' : `#${encodeURIComponent(parameter)}`}`)
+/** All margins of the programme against their limits, on one scale. */
+export const marginsAddress = (code: string): string => inProgramme(code, '/margins')
 /** An item with the form of one of its parameters open, a proposed value filled in if there is one. */
 export function reviseAddress(code: string, item: string, parameter: string, proposal?: Proposal): string {
   const asked = new URLSearchParams({ revise: parameter })
