@@ -35,6 +35,8 @@ const OWN: readonly Page[] = [
 const pagesOf = (code: string): Page[] => [
   { text: 'Route card', href: to.routeCardAddress(code), also: ['stages', 'plan', 'overview'] },
   { text: 'Specification', href: to.specificationAddress(code), also: ['values', 'parameters'] },
+  { text: 'First values', href: to.startAddress(code), also: ['start', 'begin'] },
+  { text: 'Margins', href: to.marginsAddress(code), also: ['map', 'what if', 'nearest limit'] },
   { text: 'Actions', href: to.actionsAddress(code), also: ['questions'] },
   { text: 'Concessions', href: to.concessionsAddress(code), also: ['deviation permits'] },
   { text: 'Reviews', href: to.reviewsAddress(code), also: ['meetings', 'minutes'] },

@@ -63,6 +63,7 @@ function placesOf({ code, state, actor }: ProgrammeView): Place[] {
   return [
     { text: 'Route card', href: to.routeCardAddress(code) },
     { text: 'Specification', href: to.specificationAddress(code) },
+    { text: 'Margins', href: to.marginsAddress(code) },
     { text: 'Actions', href: to.actionsAddress(code), waiting },
     { text: 'Reviews', href: to.reviewsAddress(code) },
     { text: 'Options', href: to.optionsAddress(code) },
