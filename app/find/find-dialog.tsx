@@ -74,7 +74,7 @@ export default function FindDialog({ programme, onClose }: FindDialogProps) {
       </div>
       <p className="find-foot">
         {query.trim() && <a href={findAddress(query.trim(), programme)}>All matches on a page</a>}
-        <span className="faint">↑ ↓ and Enter, Esc closes, ? lists the keys</span>
+        <span className="faint">↑ ↓ go along, Enter opens, Esc closes</span>
       </p>
     </dialog>
   )

@@ -1,5 +1,6 @@
 'use client'
 import { useEffect, useRef } from 'react'
+import { glossaryAddress } from '@/app/addresses'
 import { Button } from '@/app/ui/button'
 import { KeyList } from './key-list'
 import { OTHER_KEYS, SINGLE_KEYS } from './keys'
@@ -15,6 +16,9 @@ export default function KeysDialog({ onClose }: { onClose: () => void }) {
       <KeyList keys={SINGLE_KEYS} />
       <SingleKeysSwitch />
       <KeyList keys={OTHER_KEYS} />
+      <p>
+        A word you do not know? Find it, or read <a href={glossaryAddress()}>the glossary</a>.
+      </p>
       <p>
         <Button onClick={() => dialog.current?.close()}>Close</Button>
       </p>
