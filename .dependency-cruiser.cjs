@@ -33,7 +33,7 @@ const SHARED_LAYERS = [
   ['gate'],
   ['reviews'],
   ['nonconformities'],
-  ['desk'],
+  ['desk', 'find'],
   // What the door, the screens and the trail know of every command.
   ['commands'],
   // Who may, what the entries of every command say was written, and the walk back from anything to who stated it.

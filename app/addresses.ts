@@ -11,6 +11,8 @@ export const deskAddress = (): string => '/'
 export const deskSettingsAddress = (): string => '/desk-settings'
 /** Where a calendar asks for a person's due days, by its token. */
 export const calendarAddress = (token: string): string => `/calendar/${token}`
+/** Five pages of the demo for each role. */
+export const tourAddress = (): string => '/tour'
 export const signInAddress = (then?: string): string =>
   then ? `/sign-in?then=${encodeURIComponent(then)}` : '/sign-in'
 export const passwordAddress = (): string => '/password'
@@ -28,6 +30,16 @@ export const administrationAddress = (): string => '/administration'
 /** What the field taught, as proposed changes to the plan of later programmes. */
 export const lessonsAddress = (): string => '/lessons'
 export const glossaryAddress = (): string => '/glossary'
+/** One word of it, by the id of its row. */
+export const termAddress = (id: string): string => `${glossaryAddress()}#${encodeURIComponent(id)}`
+/** Whatever answers a query; first of the programme one is in. */
+export function findAddress(query = '', inProgramme?: string): string {
+  const asked = new URLSearchParams({ ...(query && { q: query }), ...(inProgramme && { in: inProgramme }) })
+  return `/find${asked.size > 0 ? `?${asked}` : ''}`
+}
+/** The same as data, for the dialog. */
+export const matchesAddress = (query: string, inProgramme: string | undefined): string =>
+  `/find/matches?${new URLSearchParams({ q: query, ...(inProgramme && { in: inProgramme }) })}`
 /** The trails of all programmes a person may read, searched and verified together. */
 export const auditAddress = (): string => '/audit'
 /** The register of instruments for a spreadsheet. */
@@ -104,6 +116,11 @@ export const liveAddress = (code: string, asOf: string): string =>
   `${inProgramme(code, '/live')}?as-of=${asOf}`
 export const itemAddress = (code: string, item: string): string =>
   inProgramme(code, `/items/${encodeURIComponent(item)}`)
+/** The values to state first, one form after another; from one of them on. */
+export const startAddress = (code: string, parameter?: string): string =>
+  inProgramme(code, `/start${parameter === undefined ? '' : `#${encodeURIComponent(parameter)}`}`)
+/** All margins of the programme against their limits, on one scale. */
+export const marginsAddress = (code: string): string => inProgramme(code, '/margins')
 /** An item with the form of one of its parameters open, a proposed value filled in if there is one. */
 export function reviseAddress(code: string, item: string, parameter: string, proposal?: Proposal): string {
   const asked = new URLSearchParams({ revise: parameter })

@@ -9,6 +9,7 @@ import {
 import { DeskSection } from '@/app/desk-section'
 import { DeskSheet } from '@/app/frame/desk-sheet'
 import { requirePerson } from '@/app/frame/visit'
+import { TourOffer } from '@/app/tour/tour-offer'
 import { ButtonLink } from '@/app/ui/button'
 import { Day } from '@/app/ui/date'
 import { Empty } from '@/app/ui/empty'
@@ -69,6 +70,7 @@ export default async function DeskPage() {
         <ButtonLink href={newProgrammeAddress()}>Open a programme</ButtonLink>{' '}
         <a href={deskSettingsAddress()}>Away, daily mail, calendar</a>
       </p>
+      <TourOffer />
     </DeskSheet>
   )
 }

@@ -82,6 +82,8 @@ export function placeAddress(code: string, place: Place): string {
       return to.deskSettingsAddress()
     case 'person':
       return to.personAddress(place.personId)
+    case 'trained person':
+      return to.trainedPersonAddress(place.name)
   }
 }
 

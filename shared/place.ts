@@ -37,3 +37,5 @@ export type Place =
   | { readonly kind: 'part'; readonly part: string; readonly section?: 'approval' | 'drawings' }
   | { readonly kind: 'instruments' | 'desk' | 'desk settings' | 'works' }
   | { readonly kind: 'person'; readonly personId: string }
+  /** With their history of training. */
+  | { readonly kind: 'trained person'; readonly name: string }

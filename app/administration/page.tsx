@@ -2,6 +2,7 @@ import { forbidden } from 'next/navigation'
 import { administrationAddress } from '@/app/addresses'
 import { DeskSheet } from '@/app/frame/desk-sheet'
 import { requirePerson } from '@/app/frame/visit'
+import { TourOffer } from '@/app/tour/tour-offer'
 import { Digest } from '@/app/ui/digest'
 import { readInstallation } from '@/lib/queries/administration'
 import { readOneTimePasswords } from '@/lib/queries/people'
@@ -51,6 +52,7 @@ export default async function AdministrationPage({ searchParams }: Administratio
       <OneTimePasswords {...oneTime} />
       <SettingsInForce settings={settings()} />
       <InstallationTrail search={search} page={page} verdict={verdict} />
+      <TourOffer />
     </DeskSheet>
   )
 }

@@ -2,6 +2,10 @@ import { redirect } from 'next/navigation'
 import { deskAddress, deskSettingsAddress, programmesAddress } from '@/app/addresses'
 import { DeskSheet } from '@/app/frame/desk-sheet'
 import { requirePerson } from '@/app/frame/visit'
+import { KeyList } from '@/app/keys/key-list'
+import { SINGLE_KEYS } from '@/app/keys/keys'
+import { SingleKeysSwitch } from '@/app/keys/single-keys-switch'
+import { Section } from '@/app/ui/section'
 import { readDeskSettings } from '@/lib/queries/desk-settings'
 import { settings } from '@/lib/settings/settings'
 import { Away } from './away'
@@ -28,6 +32,10 @@ export default async function DeskSettingsPage() {
       <Away personId={person.personId} chosen={chosen} today={today} />
       <DailyMail wanted={chosen.wantsDigest} mail={settings().mail} address={person.email} />
       <Calendar since={chosen.calendarSince} />
+      <Section id="keys" heading="Keys" lead="A key pressed alone does something outside of fields only.">
+        <KeyList keys={SINGLE_KEYS} />
+        <SingleKeysSwitch />
+      </Section>
     </DeskSheet>
   )
 }

@@ -22,7 +22,7 @@ export function DeskSheet({ person, at, title, supplement, cells = [], place, ch
   return (
     <Sheet
       place={place ?? [{ text: title }]}
-      nav={<PlaceNav label="Desk" places={placesOf(person)} current={at} />}
+      nav={<PlaceNav label="Desk" places={deskPlaces(person)} current={at} />}
       person={<PersonCorner person={person} />}
       titleBlock={<TitleBlock title={title} supplement={supplement} cells={cells} />}
       said={<DoneNotice />}
@@ -33,7 +33,7 @@ export function DeskSheet({ person, at, title, supplement, cells = [], place, ch
 }
 
 /** Auditors and administrators owe nothing, so they have no desk; an administrator reads no programme. */
-function placesOf({ auditor, administrator }: SignedIn): Place[] {
+export function deskPlaces({ auditor, administrator }: SignedIn): Place[] {
   const instruments = { text: 'Instruments', href: to.instrumentsAddress() }
   const works = [
     { text: 'Training', href: to.worksPeopleAddress() },

@@ -1,5 +1,6 @@
 'use client'
 import { useEffect } from 'react'
+import { isSingleKey } from '@/app/keys/single-keys'
 import { bringIntoSight } from '@/app/ui/bring-into-sight'
 
 interface ItemKeysProps {
@@ -11,7 +12,7 @@ interface ItemKeysProps {
 export function ItemKeys({ previous, next }: ItemKeysProps) {
   useEffect(() => {
     const pressed = (event: KeyboardEvent) => {
-      if (!isShortcut(event)) return
+      if (!isSingleKey(event)) return
       const goTo = { j: next, k: previous }[event.key.toLowerCase()]
       if (goTo) location.assign(goTo)
       else if (event.key.toLowerCase() === 's') toSigning()
@@ -27,13 +28,6 @@ export function ItemKeys({ previous, next }: ItemKeysProps) {
   }, [previous, next])
   return null
 }
-
-const isShortcut = ({ target, altKey, ctrlKey, metaKey, defaultPrevented }: KeyboardEvent): boolean =>
-  !altKey &&
-  !ctrlKey &&
-  !metaKey &&
-  !defaultPrevented &&
-  !(target instanceof Element && target.closest('input, textarea, select, [contenteditable], dialog'))
 
 /** The box for the signature, or the stamps where there is nothing to sign. */
 function toSigning() {

@@ -58,7 +58,7 @@ export function ProgrammeSheet({
         </div>
       }
       beside={!isRouteCard && <NarrowCard view={view} item={item} />}
-      person={<PersonCorner person={person} />}
+      person={<PersonCorner person={person} programme={code} />}
       titleBlock={<TitleBlock title={title} supplement={supplement} cells={cells} />}
       said={<DoneNotice />}
       headHash={<TrailHead sequence={view.head.seq} hash={view.head.hash} />}
@@ -79,6 +79,7 @@ function placesOf({ code, state, actor }: ProgrammeView): Place[] {
   return [
     { text: 'Route card', href: to.routeCardAddress(code) },
     { text: 'Specification', href: to.specificationAddress(code) },
+    { text: 'Margins', href: to.marginsAddress(code) },
     { text: 'Actions', href: to.actionsAddress(code), waiting },
     { text: 'Reviews', href: to.reviewsAddress(code) },
     { text: 'Options', href: to.optionsAddress(code) },

@@ -3,7 +3,7 @@ import { DeskSheet } from '@/app/frame/desk-sheet'
 import { requirePerson } from '@/app/frame/visit'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
-import { GLOSSARY, ORIGINS_NOTE, originOf } from '@/shared/glossary/glossary'
+import { GLOSSARY, ORIGINS_NOTE, originOf, termId } from '@/shared/glossary/glossary'
 
 export const metadata = { title: 'Glossary – Liquidus' }
 
@@ -20,7 +20,7 @@ export default async function GlossaryPage() {
             rows={terms}
             rowKey={({ term }) => term}
             columns={[
-              { label: 'Term', names: true, cell: ({ term }) => term },
+              { label: 'Term', names: true, cell: (term) => <span id={termId(term)}>{term.term}</span> },
               { label: 'Meaning', cell: ({ meaning }) => meaning },
               { label: 'Whose word', cell: originOf },
             ]}

@@ -63,6 +63,7 @@ export default async function ProgrammesPage({ searchParams }: ProgrammesPagePro
           <ButtonLink href={newProgrammeAddress()}>Open a programme</ButtonLink>
         </p>
       )}
+      <TourOffer />
     </DeskSheet>
   )
 }

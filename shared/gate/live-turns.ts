@@ -3,6 +3,7 @@ import type { Parameter } from '@/shared/plan/parameter'
 import type { Requirement } from '@/shared/plan/requirement'
 import { NO_RECORDS } from '@/shared/records/programme-records'
 import type { Facts } from '@/shared/rules/facts'
+import type { Finding } from '@/shared/rules/finding'
 import { judgeSafely } from '@/shared/rules/judge-safely'
 import { readableOf, type AnyRule } from '@/shared/rules/rule'
 import { turn, type Turn } from './turn'
@@ -22,18 +23,44 @@ export interface LiveTurns {
   readonly unseen: readonly string[]
 }
 
-/** Judges the rules that read a parameter, with its value as it is and as it would be. */
-export function liveTurns(parameter: Parameter, value: unknown, facts: SpecificationFacts): LiveTurns {
+/** A finding as it is, and as it would be. */
+export interface LiveFinding {
+  readonly title: string
+  readonly was: Finding
+  readonly is: Finding
+}
+
+/** Judges the rules that read a parameter and no records, with its value as it is and as it would be. */
+export function liveFindings(
+  parameter: Parameter,
+  value: unknown,
+  facts: SpecificationFacts,
+): readonly LiveFinding[] {
   const now = { ...facts, values: new Map(Object.entries(facts.values)), records: NO_RECORDS }
   const then = { ...now, values: new Map(now.values).set(parameter.key, value) }
-  const readers = rulesReading(parameter.key)
-  const turns = readers
+  return rulesReading(parameter.key)
     .filter((rule) => !readsRecords(rule))
-    .map((rule) => turn(rule.title, judgeSafely(rule, now).finding, judgeSafely(rule, then).finding))
+    .map((rule) => ({
+      title: rule.title,
+      was: judgeSafely(rule, now).finding,
+      is: judgeSafely(rule, then).finding,
+    }))
+}
+
+/** What a value as typed turns, and what it leaves. */
+export function liveTurns(parameter: Parameter, value: unknown, facts: SpecificationFacts): LiveTurns {
+  return turnsOf(parameter, liveFindings(parameter, value, facts))
+}
+
+/** The same of findings that were judged already. */
+export function turnsOf({ key }: Parameter, findings: readonly LiveFinding[]): LiveTurns {
+  const turns = findings.map(({ title, was, is }) => turn(title, was, is))
   return {
     turned: turns.filter(({ before, after }) => before !== after),
     steady: turns.filter(({ before, after }) => before === after),
-    unseen: readers.filter(readsRecords).map(({ title }) => title),
+    unseen: rulesReading(key)
+      .filter(readsRecords)
+      .map(({ title }) => title),
   }
 }
 

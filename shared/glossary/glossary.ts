@@ -17,6 +17,9 @@ export const GLOSSARY: readonly GlossarySection[] = [
   { key: 'board', heading: 'The board, its joints, service and cost', terms: TERMS_OF_THE_BOARD },
 ]
 
+/** Names the row of a term, for links to it. */
+export const termId = ({ term }: Term): string => term.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-')
+
 /** Where a word comes from, in words. */
 export const originOf = ({ from }: Term): string =>
   from.kind === 'standard' ? from.cite : from.kind === 'trade' ? 'usual in the trade' : 'this project’s own'

@@ -52,6 +52,21 @@ const SCREENS: Readonly<Partial<Record<DemoPerson, readonly Screen[]>>> = {
     ['item nobody has touched', '/programmes/VP-3/items/laminate'],
     ['item open at a form', inLX41('/items/holes-and-lands?revise=lead-holes')],
     ['new item', inLX41('/items/new')],
+    ['find', '/find?q=flux&in=LX-41'],
+    ['find, nothing found', '/find?q=zzzz'],
+    [
+      'the box that finds',
+      async (page) => {
+        await page.goto(inLX41(''))
+        await page.getByRole('link', { name: 'Find', exact: true }).click()
+        await page.getByRole('combobox', { name: 'Find anything' }).fill('flux')
+        await expect(page.getByRole('option').first()).toBeVisible()
+      },
+    ],
+    ['margins', inLX41('/margins')],
+    ['margins of a programme just opened', '/programmes/VP-3/margins'],
+    ['first values', '/programmes/VP-3/start'],
+    ['tour', '/tour'],
     ['specification', inLX41('/specification')],
     ['parameter', inLX41('/specification/lead-holes')],
     ['limit', follow(inLX41('/items/holes-and-lands'), /\/limits\//)],

@@ -26,6 +26,8 @@ const METHODS = ['GET', 'HEAD', 'POST', 'PUT', 'PATCH', 'DELETE', 'OPTIONS'] as 
 
 /** Who may, and who may not though signed in with a password of their own. A new route needs its row here. */
 const ROUTES: Readonly<Record<string, { may: Role; mayNot: Role | 'nobody' }>> = {
+  // Everybody who is signed in may look for something; the query leaves out what they may not read.
+  'GET find/matches': { may: 'stranger', mayNot: 'nobody' },
   'GET administration/bundle': { may: 'auditor', mayNot: 'lead' },
   'GET administration/csv': { may: 'administrator', mayNot: 'quality' },
   'GET administration/verification': { may: 'administrator', mayNot: 'design' },

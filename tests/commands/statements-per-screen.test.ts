@@ -3,6 +3,7 @@ import type { SignedIn } from '@/lib/auth/session'
 import { auditSearchFrom, readAudit, readTrails } from '@/lib/queries/audit'
 import { readCompanyRules, readDifferingProgrammes } from '@/lib/queries/company-rules'
 import { deskOf } from '@/lib/queries/desk'
+import { readFindables } from '@/lib/queries/find'
 import { readTraining, readValidMax } from '@/lib/queries/people-of-the-works'
 import { readProgramme } from '@/lib/queries/programme-reader'
 import { readProgrammes } from '@/lib/queries/programmes'
@@ -56,6 +57,7 @@ const SCREENS: Readonly<Record<string, () => Promise<unknown>>> = {
       read.found && read.view && readTrail(read.view.state.programme.id, trailSearchFrom({ text: 'open' }))
     )
   },
+  'finding anything': () => readFindables(lead(), 'flux', world.code),
   'the audit': async () => {
     await readAudit(lead(), auditSearchFrom({}))
     await readTrails(lead(), '')

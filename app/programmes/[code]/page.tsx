@@ -16,6 +16,7 @@ import { Notice } from '@/app/ui/notice'
 import { countRuleDifferences } from '@/lib/queries/company-rules'
 import { refusal } from '@/shared/policy'
 import { counted } from '@/shared/quantity/counted'
+import { BeginHere } from './begin-here'
 import { RouteCard } from './route-card'
 
 export const generateMetadata = programmeTitle(({ code }) => `${code}`)
@@ -41,6 +42,7 @@ export default programmePage(async ({ visit }) => {
     >
       {(readable) => (
         <>
+          <BeginHere view={readable} />
           {differing > 0 && (
             <Notice kind="info">
               <a href={`${specificationAddress(readable.code)}#company-rules`}>

@@ -1,5 +1,5 @@
 import { notFound } from 'next/navigation'
-import { actionsAddress, itemAddress, tableAddress } from '@/app/addresses'
+import { actionsAddress, itemAddress, routeCardAddress, tableAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Day } from '@/app/ui/date'
@@ -46,7 +46,8 @@ export default programmePage(async ({ visit, code }) => {
               />
             ) : (
               <Empty title="No open actions">
-                Ask another department from the page of the item it is about.
+                Open an item on <a href={routeCardAddress(view.code)}>the route card</a>: its page has the
+                form to ask another department.
               </Empty>
             )}
           </Section>

@@ -1,4 +1,4 @@
-import { assembliesAddress, assemblyAddress } from '@/app/addresses'
+import { assembliesAddress, assemblyAddress, inspectionsAddress, lotsAddress } from '@/app/addresses'
 import { Empty } from '@/app/ui/empty'
 import { Pagination } from '@/app/ui/pagination'
 import { RuledTable } from '@/app/ui/ruled-table'
@@ -28,7 +28,10 @@ export function AssemblyList({ view, serials, asked, page: wanted }: AssemblyLis
         {asked ? (
           <a href={assembliesAddress(view.code)}>All assemblies</a>
         ) : (
-          'A lot’s page takes the serial numbers it went into; an inspection names its assembly.'
+          <>
+            <a href={lotsAddress(view.code)}>A lot’s page</a> takes the serial numbers it went into;{' '}
+            <a href={inspectionsAddress(view.code)}>an inspection</a> names its assembly.
+          </>
         )}
       </Empty>
     )

@@ -40,7 +40,10 @@ export default programmePage(async ({ visit, code }) => {
             {after.length > 0 ? (
               <ConcessionTable view={view} concessions={after} withFinding />
             ) : (
-              <Empty title="None asked for" />
+              <Empty title="None asked for">
+                The page of a finding that fails has the form to ask for one;{' '}
+                <a href={routeCardAddress(view.code)}>the route card</a> leads to each.
+              </Empty>
             )}
           </Section>
           <Section

@@ -34,8 +34,8 @@ export default programmePage(async ({ visit, code }) => {
             <LogTable view={view} logs={logs} />
           ) : (
             <Empty title="No logs yet">
-              State the line that the boards are made on. What its machines log counts here for the days of
-              this programme’s soldering runs there.
+              <a href="#lines">State the line</a> that the boards are made on. What its machines log counts
+              here for the days of this programme’s soldering runs there.
             </Empty>
           )}
           <ProgrammeLines view={view} lines={lines} />

@@ -54,8 +54,9 @@ export default programmePage(async ({ visit, code }) => {
               </>
             ) : (
               <Empty title="No lots yet">
-                Every delivery of laminate, boards, coupons, components and consumables is a lot, received at
-                its supplier and allocated from the store of the works.
+                Every delivery of laminate, boards, coupons, components and consumables is a lot:{' '}
+                <a href={suppliersAddress()}>receive it at its supplier</a>, then allocate it to this
+                programme from <a href={storeAddress()}>the store of the works</a>.
               </Empty>
             )}
             <SeriesOfLots view={view} />

@@ -1,4 +1,4 @@
-import { reliabilityAddress, specificationAddress } from '@/app/addresses'
+import { reliabilityAddress, specificationAddress, startAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { Empty } from '@/app/ui/empty'
@@ -54,7 +54,8 @@ export default programmePage(async ({ visit, code }) => {
           </>
         ) : (
           <Empty title="There is no target yet">
-            <a href={specificationAddress(view.code)}>The specification</a> lacks: {missing.join('; ')}.
+            <a href={specificationAddress(view.code)}>The specification</a> lacks: {missing.join('; ')}.{' '}
+            <a href={startAddress(view.code)}>State the first values</a>.
           </Empty>
         )
       }

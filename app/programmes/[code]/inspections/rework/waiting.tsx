@@ -1,5 +1,10 @@
 import { randomUUID } from 'node:crypto'
-import { inspectionAddress, newNonconformityAddress, reworkAddress } from '@/app/addresses'
+import {
+  inspectionAddress,
+  inspectionsAddress,
+  newNonconformityAddress,
+  reworkAddress,
+} from '@/app/addresses'
 import { PictureForm } from '@/app/deliberation/picture-form'
 import { PictureList } from '@/app/deliberation/picture-list'
 import { Day } from '@/app/ui/date'
@@ -46,7 +51,10 @@ export function Waiting({ view, pictures, joint, refusedPicture }: WaitingProps)
         lead="Defects found at inspection or by electrical test, until their rework is recorded."
       >
         {forRework.length === 0 ? (
-          <Empty title="No joint waits for rework" />
+          <Empty title="No joint waits for rework">
+            It comes here once <a href={inspectionsAddress(view.code)}>an inspection</a> or an electrical test
+            finds it at fault.
+          </Empty>
         ) : (
           <Joints
             {...{ view, pictures, caption: 'Joints waiting for rework', joints: forRework }}

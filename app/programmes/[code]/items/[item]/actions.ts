@@ -1,5 +1,5 @@
 'use server'
-import { itemAddress } from '@/app/addresses'
+import { itemAddress, startAddress } from '@/app/addresses'
 import { commandInput } from '@/app/forms/form-action'
 import type { FormState } from '@/app/forms/form-state'
 import { submit } from '@/app/forms/submit'
@@ -16,7 +16,10 @@ export async function reviseParameter(_state: FormState, form: FormData): Promis
     'revise-parameter',
     form,
     () => commandInput('revise-parameter', form, { value: valueTyped }),
-    () => `${itemAddress(programme, text(form, 'item'))}#${parameter}`,
+    () =>
+      text(form, 'from') === 'first values'
+        ? startAddress(programme, text(form, 'next') || parameter)
+        : `${itemAddress(programme, text(form, 'item'))}#${parameter}`,
   )
 }
 

@@ -26,6 +26,8 @@ interface ReviseFormProps {
   formKey: string
   programme: string
   item: string
+  /** One of the first values of a programme: which of them comes after it, if any. */
+  firstValue?: { readonly next: string }
   /** The change notice that the value is put into, instead of being saved. */
   notice?: number
   /** As much of the parameter's declaration as can be sent to the browser. */
@@ -43,7 +45,15 @@ interface ReviseFormProps {
 }
 
 /** The form of one parameter, folded away under its value. */
-export function ReviseForm({ formKey, programme, item, parameter, open, ...rest }: ReviseFormProps) {
+export function ReviseForm({
+  formKey,
+  programme,
+  item,
+  firstValue,
+  parameter,
+  open,
+  ...rest
+}: ReviseFormProps) {
   const { label } = parameter
   return (
     <CommandForm
@@ -53,6 +63,7 @@ export function ReviseForm({ formKey, programme, item, parameter, open, ...rest 
         programme,
         item,
         parameter: parameter.key,
+        ...(firstValue && { from: 'first values', next: firstValue.next }),
         ...(rest.notice !== undefined && { notice: rest.notice }),
       }}
       label={`Revise ${label}`}
@@ -77,7 +88,7 @@ export function ReviseForm({ formKey, programme, item, parameter, open, ...rest 
   )
 }
 
-type FieldsProps = Omit<ReviseFormProps, 'formKey' | 'programme' | 'item' | 'open'>
+type FieldsProps = Omit<ReviseFormProps, 'formKey' | 'programme' | 'item' | 'firstValue' | 'open'>
 
 function Fields({
   notice,

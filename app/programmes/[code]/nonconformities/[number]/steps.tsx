@@ -41,7 +41,7 @@ export function Steps({ view, nonconformity: { steps } }: StepsProps) {
         {!causeKnown && standing !== 'open' && 'No cause is on record: without it, it can come again.'}
       </Notice>
       {steps.length === 0 ? (
-        <Empty title="Nothing is on record yet" />
+        <Empty title="Nothing is on record yet">First say what was done at once with what was found.</Empty>
       ) : (
         <RuledTable
           caption="What was done"

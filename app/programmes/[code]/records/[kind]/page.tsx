@@ -77,7 +77,7 @@ export default programmePage<{ kind: string }>(async ({ visit, code, params: { k
           {rows.length > 0 ? (
             <Records view={view} kind={kind} rows={rows} corrected={corrected} />
           ) : (
-            <Empty title="None yet" />
+            <Empty title="None yet">{firstOf(kind, refusal('add-record', view.actor, kind))}</Empty>
           )}
         </>
       )}
@@ -174,3 +174,9 @@ function Records({ view, kind, rows, corrected }: RecordsProps) {
     />
   )
 }
+
+/** How the first record of a kind comes to be. */
+const firstOf = ({ keptAt }: RecordKind, refused: string | undefined): string =>
+  keptAt === 'people'
+    ? 'The people of the works hold them, for every programme.'
+    : (refused ?? 'Fill in the form above for the first; rows can be pasted from a spreadsheet.')
