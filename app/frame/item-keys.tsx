@@ -13,9 +13,13 @@ export function ItemKeys({ previous, next }: ItemKeysProps) {
   useEffect(() => {
     const pressed = (event: KeyboardEvent) => {
       if (!isSingleKey(event)) return
-      const goTo = { j: next, k: previous }[event.key.toLowerCase()]
+      const key = event.key.toLowerCase()
+      const goTo = { j: next, k: previous }[key]
       if (goTo) location.assign(goTo)
-      else if (event.key.toLowerCase() === 's') toSigning()
+      if (key !== 's') return
+      // Or else the letter would be typed into the box.
+      event.preventDefault()
+      toSigning()
     }
     const unfold = () => void bringIntoSight(location.hash)
     unfold()
