@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react'
-import { countText } from '@/app/ui/group-digits'
+import { countText } from '@/shared/quantity/digits-in-threes'
 import { isKnown, isNothing, lessAmount, type Amount } from '@/shared/cost/amount'
 import { amountInWords } from '@/shared/cost/amount-in-words'
 import { amountIn, COST_KIND_FACTS, COST_KINDS, PER_IN_WORDS, type CostKind } from '@/shared/cost/cost-line'
