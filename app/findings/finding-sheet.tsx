@@ -1,7 +1,7 @@
 import { useId, type ReactNode } from 'react'
 import { FindingParts } from '@/app/findings/finding-parts'
 import { RemedyLine } from '@/app/findings/remedy-line'
-import { Caution } from '@/app/ui/caution'
+import { Cautions } from '@/app/ui/cautions'
 import { Disclosure } from '@/app/ui/disclosure'
 import { MarginBar } from '@/app/ui/margin-bar'
 import { VerdictMark } from '@/app/ui/verdict-mark'
@@ -17,12 +17,22 @@ interface FindingSheetProps {
   code?: string
   /** Whether the working is open from the start. */
   open?: boolean
+  /** The page says the cautions itself, once for all that it shows. */
+  cautioned?: boolean
   /** Beside the working: a concession, a link. */
   children?: ReactNode
 }
 
 /** A finding with its working, its sources, and what would mend it. */
-export function FindingSheet({ title, href, finding, code, open = false, children }: FindingSheetProps) {
+export function FindingSheet({
+  title,
+  href,
+  finding,
+  code,
+  open = false,
+  cautioned = false,
+  children,
+}: FindingSheetProps) {
   const headingId = useId()
   const { verdict, found, limit, margin, remedy, parts = [], notes = [], cautions = [] } = finding
   const Heading = open ? 'h2' : 'h3'
@@ -49,9 +59,7 @@ export function FindingSheet({ title, href, finding, code, open = false, childre
           </div>
         )}
       </div>
-      {cautions.map((caution) => (
-        <Caution key={caution}>{caution}</Caution>
-      ))}
+      {!cautioned && <Cautions of={cautions} />}
       {parts.length > 0 && (
         <Disclosure
           summary={`Results by part (${parts.length})`}

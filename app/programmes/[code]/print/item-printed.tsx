@@ -1,6 +1,5 @@
 import { FindingSheet } from '@/app/findings/finding-sheet'
 import { StampRow } from '@/app/frame/stamp-row'
-import { Caution } from '@/app/ui/caution'
 import { DepartmentTag } from '@/app/ui/department-tag'
 import { Section } from '@/app/ui/section'
 import { StatusMark } from '@/app/ui/status-mark'
@@ -29,12 +28,9 @@ export function ItemPrinted({ view, state }: { view: ProgrammeView; state: ItemS
           {tailoredOut.agreed ? `Agreed by ${tailoredOut.agreed.byName}.` : 'Not agreed yet.'}
         </p>
       )}
-      {definition.cautions.map((caution) => (
-        <Caution key={caution}>{caution}</Caution>
-      ))}
       <ValuesPrinted view={view} parameters={definition.parameters} />
       {findings.map(({ rule, finding }) => (
-        <FindingSheet key={rule.id} title={rule.title} finding={finding} />
+        <FindingSheet key={rule.id} title={rule.title} finding={finding} cautioned />
       ))}
       <EvidencePrinted entries={view.state.evidence.filter(({ itemKey }) => itemKey === definition.key)} />
       <StampRow

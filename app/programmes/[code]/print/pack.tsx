@@ -1,4 +1,5 @@
 import { LimitTable } from '@/app/findings/limit-table'
+import { Cautions } from '@/app/ui/cautions'
 import { Digest } from '@/app/ui/digest'
 import { Facts } from '@/app/ui/facts'
 import { Section } from '@/app/ui/section'
@@ -7,6 +8,7 @@ import type { OptionStudy } from '@/shared/gate/option-study'
 import { ALL_LIMITS } from '@/shared/catalogue/standard-plan'
 import type { Nonconformity } from '@/shared/nonconformities/nonconformity'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
+import { cautionsOf } from '@/shared/gate/cautions'
 import { governingRequirement } from '@/shared/plan/requirement'
 import { STAGE_AIMS, STAGE_NAMES, STAGES, type Stage } from '@/shared/plan/stage'
 import type { Review } from '@/shared/reviews/review'
@@ -30,6 +32,7 @@ interface PackProps {
 export function Pack({ view, studies, reviews, nonconformities }: PackProps) {
   return (
     <div className="part-body print-pack">
+      <Cautions of={view.judgement.items.flatMap(({ item }) => cautionsOf(item, view.judgement.findings))} />
       <RouteCard view={view} />
       {STAGES.map((stage) => (
         <StagePrinted key={stage} view={view} stage={stage} />

@@ -38,6 +38,7 @@ export function Findings({ view, state }: { view: ProgrammeView; state: ItemStat
           href={findingAddress(view.code, rule.id)}
           finding={finding}
           code={view.code}
+          cautioned
         >
           <ConcessionState view={view} finding={finding} />
         </FindingSheet>

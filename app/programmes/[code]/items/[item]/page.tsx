@@ -6,13 +6,14 @@ import { Comments } from '@/app/deliberation/comments'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { ProposeFrom } from '@/app/lessons/propose-from'
-import { Caution } from '@/app/ui/caution'
+import { Cautions } from '@/app/ui/cautions'
 import { Digest } from '@/app/ui/digest'
 import { OnThisSheet } from '@/app/ui/on-this-sheet'
 import { StatusMark } from '@/app/ui/status-mark'
 import { openUploadAnswer } from '@/lib/evidence/upload-answer'
 import { uploadSecret } from '@/lib/evidence/upload-secret'
 import { itemStateFor } from '@/shared/gate/judgement'
+import { cautionsOf } from '@/shared/gate/cautions'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { STAGE_NAMES } from '@/shared/plan/stage'
 import { ItemStudies } from '../../options/item-studies'
@@ -77,9 +78,7 @@ export default programmePage<{ item: string }, Asked & { upload?: string; commen
           <>
             <OnThisSheet parts={partsOf(state)} />
             <OpenPoints code={view.code} state={state} />
-            {state.item.definition.cautions.map((caution) => (
-              <Caution key={caution}>{caution}</Caution>
-            ))}
+            <Cautions of={cautionsOf(state.item, view.judgement.findings)} />
             <Values view={view} state={state} asked={asking} filledIn={filledIn} />
             <FollowsFromParts view={view} state={state} />
             <Findings view={view} state={state} />
