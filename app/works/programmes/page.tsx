@@ -1,3 +1,4 @@
+import { priced } from '@/app/ui/priced'
 import {
   costAddress,
   findingAddress,
@@ -69,7 +70,7 @@ export default async function ProgrammesComparedPage() {
             { label: 'Defective joints a million', cell: (one) => <Rate of={one} /> },
             { label: 'Against the budget', cell: (one) => <Budget of={one} /> },
             {
-              label: 'Cost of quality',
+              label: priced('Cost of quality'),
               set: 'number',
               cell: ({ code, qualityCost }) => <a href={costAddress(code)}>{amountInWords(qualityCost)}</a>,
             },
