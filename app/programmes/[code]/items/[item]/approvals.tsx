@@ -41,6 +41,7 @@ export function Approvals({ view, state, hasPassword }: ApprovalsProps) {
       <StampRow
         meaning="Approved"
         wanted="not approved yet"
+        reader={view.actor}
         lapse={{ state: 'lapsed', because: 'What it covered has changed, see below.' }}
         signed={state.approvals.map(({ approval, ...rest }) => ({
           ...rest,
