@@ -19,6 +19,8 @@ interface FindingSheetProps {
   open?: boolean
   /** The page says the cautions itself, once for all that it shows. */
   cautioned?: boolean
+  /** In full with every working, as a record is kept; a sheet of an item names what needs a hand. */
+  printedInFull?: boolean
   /** Beside the working: a concession, a link. */
   children?: ReactNode
 }
@@ -31,6 +33,7 @@ export function FindingSheet({
   code,
   open = false,
   cautioned = false,
+  printedInFull = open,
   children,
 }: FindingSheetProps) {
   const headingId = useId()
@@ -64,11 +67,12 @@ export function FindingSheet({
         <Disclosure
           summary={`Results by part (${parts.length})`}
           open={open || (WANTS_REMEDY[verdict] && parts.length <= 12)}
+          printed={printedInFull || parts.some((part) => WANTS_REMEDY[part.verdict])}
         >
-          <FindingParts parts={parts} caption={title} code={code} />
+          <FindingParts parts={parts} caption={title} code={code} inFull={printedInFull} />
         </Disclosure>
       )}
-      <WorkingAndNotes finding={finding} notes={notes} open={open} />
+      <WorkingAndNotes finding={finding} notes={notes} open={open} printed={printedInFull} />
     </article>
   )
 }
@@ -78,14 +82,20 @@ function WorkingAndNotes({
   finding: { working, sources },
   notes,
   open,
+  printed,
 }: {
   finding: Finding
   notes: readonly string[]
   open: boolean
+  printed: boolean
 }) {
   if (working.length === 0 && notes.length === 0) return null
   return (
-    <Disclosure summary={notes.length > 0 ? 'Calculation and assumptions' : 'Calculation'} open={open}>
+    <Disclosure
+      summary={notes.length > 0 ? 'Calculation and assumptions' : 'Calculation'}
+      open={open}
+      printed={printed}
+    >
       {working.length > 0 && <Working lines={working} sources={sources} />}
       {notes.length > 0 && (
         <ul className="finding-notes">

@@ -1,5 +1,4 @@
 'use client'
-import { useWorks } from '@/app/forms/works'
 import { kindOf } from '@/shared/columns/column-kinds'
 import { useRef, useState, type ClipboardEvent } from 'react'
 import { flushSync } from 'react-dom'

@@ -2,7 +2,6 @@ import { itemNamed } from '@/lib/exports/tables/item-named'
 import { exportTable, instantOf, numberOf, textOf, type ExportTable } from '@/lib/exports/tables/export-table'
 import { readAllComments } from '@/lib/queries/comments'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { findItem } from '@/shared/catalogue/standard-plan'
 import type { ApprovalEntry, EvidenceEntry, GateSignatureEntry } from '@/shared/gate/programme-state'
 import type { Comment } from '@/shared/reviews/review'
 
