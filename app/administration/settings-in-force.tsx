@@ -65,6 +65,7 @@ function rowsOf(settings: Settings): SettingRow[] {
       value: `${settings.locale ?? 'no locale stated'}: ${decimalText(1234.5, settings.notation.decimal)}, ${dateText('2026-12-31', settings.notation.dates)}`,
       by: 'LIQUIDUS_LOCALE',
     },
+    { what: 'Currency of the works', value: settings.currency ?? 'none stated', by: 'LIQUIDUS_CURRENCY' },
     {
       what: 'Mail server',
       value: settings.mail ? `${new URL(settings.mail.server).host}, from ${settings.mail.from}` : 'none',

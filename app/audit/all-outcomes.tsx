@@ -1,4 +1,4 @@
-import { countText } from '@/app/ui/group-digits'
+import { countText } from '@/shared/quantity/digits-in-threes'
 import { Notice } from '@/app/ui/notice'
 import type { TrailOutcome } from '@/lib/trail/trail-outcome'
 

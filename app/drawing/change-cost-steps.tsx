@@ -1,3 +1,4 @@
+import { priced } from '@/app/ui/priced'
 import { scaleLinear, scaleUtc } from 'd3-scale'
 import { Day } from '@/app/ui/date'
 import { instantOf } from '@/shared/quantity/calendar'
@@ -7,7 +8,7 @@ import { Axes } from './axes'
 import { Drawing } from './drawing'
 import { frameOf } from './frame'
 import { pointShape } from './point-shape'
-import { axisTitle, numberTicks, timeTicks } from './ticks'
+import { numberTicks, timeTicks } from './ticks'
 
 interface ChangeCostStepsProps {
   title: string
@@ -54,7 +55,7 @@ export function ChangeCostSteps({ title, steps, gates, changes }: ChangeCostStep
           { label: 'From' },
           { label: 'Boards made' },
           { label: 'In service' },
-          { label: 'Cost of a change' },
+          { label: priced('Cost of a change') },
         ],
         rows: steps.map(({ on, made, serving, cost }) => [
           <Day key={on} at={on} />,
@@ -69,7 +70,7 @@ export function ChangeCostSteps({ title, steps, gates, changes }: ChangeCostStep
       <Axes
         frame={frame}
         across={{ title: 'Date', ticks: timeTicks(x, 8), grid: false }}
-        up={{ title: axisTitle('Cost of changing one joint of every board'), ticks: numberTicks(y, 5) }}
+        up={{ title: priced('Cost of changing one joint of every board'), ticks: numberTicks(y, 5) }}
       />
       <path className="line-data outlined ink-copper" d={path} />
       {isRange && <path className="line-bound" d={pathAt('from')} />}

@@ -36,7 +36,7 @@ export function ClearanceDistribution(props: ClearanceDistributionProps) {
   const under = (start: number, end: number) =>
     area<number>(x, frame.bottom, (mm) => y(density(mm))).curve(curveLinear)(steps(start, end)) ?? ''
   const share = (value: number) =>
-    value > 0 && value < MIN_TOLD ? 'under 0.001 per million' : formatQuantity(value * 100, '%', 3)
+    value > 0 && value < MIN_TOLD ? 'none expected' : formatQuantity(value * 100, '%', 3)
   return (
     <Drawing
       title={title}

@@ -1,3 +1,4 @@
+import { priced } from '@/app/ui/priced'
 import { scaleLinear } from 'd3-scale'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { Drawing } from './drawing'
@@ -33,7 +34,7 @@ export function CostClasses({ title, classes }: CostClassesProps) {
       height={height}
       numbersPlace="beside"
       numbers={{
-        columns: [{ label: 'Class' }, { label: 'Amount' }, { label: 'Share' }],
+        columns: [{ label: 'Class' }, { label: priced('Amount') }, { label: 'Share' }],
         rows: classes.map(({ name, amount, share }) => [
           name,
           formatNumber(amount),

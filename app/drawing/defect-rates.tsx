@@ -1,23 +1,25 @@
 import { scaleLog } from 'd3-scale'
-import { groupDigits } from '@/app/ui/group-digits'
-import { formatNumber } from '@/shared/quantity/format'
+import { countText } from '@/shared/quantity/digits-in-threes'
+import { formatEstimate, formatNumber } from '@/shared/quantity/format'
 import { Drawing } from './drawing'
 import { UprightLimit } from './limit-line'
 import { pointShape } from './point-shape'
+
+interface KindRate {
+  readonly name: string
+  readonly joints: number
+  readonly perMillion: number
+  readonly lower: number
+  readonly upper: number
+  /** Whether it keeps the budget, in words. */
+  readonly held: string
+}
 
 type DefectRatesProps = {
   title: string
   /** The defects per million that the specification allows, all kinds together. */
   budget: number
-  rows: readonly {
-    name: string
-    joints: number
-    perMillion: number
-    lower: number
-    upper: number
-    /** Whether it keeps the budget, in words. */
-    held: string
-  }[]
+  rows: readonly KindRate[]
   /** How sure the bounds are, in per cent. */
   confidencePct: number
 }
@@ -42,7 +44,7 @@ export function DefectRates({ title, budget, rows, confidencePct }: DefectRatesP
   return (
     <Drawing
       title={title}
-      description={`Budget ${formatNumber(budget)} per million. ${rows.map(({ name, perMillion, lower, upper }) => `${name}: ${formatNumber(perMillion)}, between ${formatNumber(lower)} and ${formatNumber(upper)}`).join('; ')}.`}
+      description={`Budget ${formatNumber(budget)} per million. ${rows.map(inWords).join('; ')}.`}
       width={WIDTH}
       height={bottom + 40}
       numbers={{
@@ -54,21 +56,17 @@ export function DefectRates({ title, budget, rows, confidencePct }: DefectRatesP
           { label: `At most (${confidencePct} %)` },
           { label: 'Against the budget', set: 'text' },
         ],
-        rows: rows.map(({ name, joints, perMillion, lower, upper, held }) => [
-          name,
-          String(joints),
-          formatNumber(perMillion),
-          formatNumber(lower),
-          formatNumber(upper),
-          held,
-        ]),
+        rows: rows.map((row) => {
+          const { value, lower, upper } = rateOf(row)
+          return [row.name, countText(row.joints), value, lower, upper, row.held]
+        }),
       }}
       numbersPlace="below"
     >
       <path className="line-grid" d={tens.map((ten) => `M${x(ten)} ${TOP}V${bottom}`).join('')} />
       {tens.map((ten) => (
         <text key={ten} x={x(ten)} y={bottom + 16} textAnchor="middle" className="text-soft text-small">
-          {groupDigits(String(ten))}
+          {countText(ten)}
         </text>
       ))}
       <text x={RIGHT} y={bottom + 34} textAnchor="end">
@@ -109,4 +107,12 @@ export function DefectRates({ title, budget, rows, confidencePct }: DefectRatesP
       })}
     </Drawing>
   )
+}
+
+const rateOf = ({ perMillion, lower, upper }: KindRate) =>
+  formatEstimate({ value: perMillion, lower, upper }, '1')
+
+function inWords(row: KindRate): string {
+  const { value, lower, upper } = rateOf(row)
+  return `${row.name}: ${value}, between ${lower} and ${upper}`
 }

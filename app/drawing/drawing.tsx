@@ -10,7 +10,7 @@ type DrawingProps = {
   height: number
   /** The numbers drawn, as a table. */
   numbers: Numbers
-  /** Whether the table stands in sight or folds away. Paper always has it. */
+  /** Whether the table stands in sight or folds away, as it does on paper. */
   numbersPlace?: 'beside' | 'below' | 'folded'
   /** `wide` keeps its detail and scrolls in a narrow place; `narrow` is never blown up. */
   size?: 'wide' | 'normal' | 'narrow'

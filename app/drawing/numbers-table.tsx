@@ -40,5 +40,11 @@ export function NumbersTable({ title, numbers, folded, narrow }: NumbersTablePro
       rowKey={(_, position) => position}
     />
   )
-  return folded ? <Disclosure summary="Data table">{table}</Disclosure> : <div>{table}</div>
+  return folded ? (
+    <Disclosure summary="Data table" printed={false}>
+      {table}
+    </Disclosure>
+  ) : (
+    <div>{table}</div>
+  )
 }

@@ -1,5 +1,5 @@
 import type { scaleUtc } from 'd3-scale'
-import { groupDigits } from '@/app/ui/group-digits'
+import { digitsInThrees } from '@/shared/quantity/digits-in-threes'
 import { MS_PER_DAY } from '@/shared/quantity/calendar'
 import { zoneOffsetMs } from '@/shared/quantity/works-clock'
 
@@ -13,10 +13,13 @@ type TickScale = {
   tickFormat(count?: number): (value: number) => string
 }
 
-/** Round ticks of a number axis; digits grouped by a narrow space (ISO 80000-1), minus signs real. */
+/** Round ticks of a number axis; digits in threes, minus signs real. */
 export function numberTicks(scale: TickScale, count = 5): Tick[] {
   const format = scale.tickFormat(count)
-  return scale.ticks(count).map((value) => ({ at: scale(value), text: groupDigits(format(value)) }))
+  return scale.ticks(count).map((value) => ({
+    at: scale(value),
+    text: digitsInThrees(format(value).replaceAll(',', '').replace('-', '−')),
+  }))
 }
 
 const dayOf = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', timeZone: 'UTC' })

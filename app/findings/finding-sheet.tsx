@@ -1,7 +1,7 @@
 import { useId, type ReactNode } from 'react'
 import { FindingParts } from '@/app/findings/finding-parts'
 import { RemedyLine } from '@/app/findings/remedy-line'
-import { Caution } from '@/app/ui/caution'
+import { Cautions } from '@/app/ui/cautions'
 import { Disclosure } from '@/app/ui/disclosure'
 import { MarginBar } from '@/app/ui/margin-bar'
 import { VerdictMark } from '@/app/ui/verdict-mark'
@@ -17,6 +17,10 @@ interface FindingSheetProps {
   code?: string
   /** Whether the working is open from the start. */
   open?: boolean
+  /** The page says the cautions itself, once for all that it shows. */
+  cautioned?: boolean
+  /** In full with every working, as a record is kept; a sheet of an item names what needs a hand. */
+  printedInFull?: boolean
   /** Beside the working: a concession, a link. */
   children?: ReactNode
 }
@@ -46,6 +50,8 @@ export function FindingBody({
   finding,
   code,
   open = false,
+  cautioned = false,
+  printedInFull = open,
   children,
 }: Omit<FindingSheetProps, 'href'>) {
   const { verdict, found, limit, margin, remedy, parts = [], notes = [], cautions = [] } = finding
@@ -68,15 +74,17 @@ export function FindingBody({
           </div>
         )}
       </div>
-      {cautions.map((caution) => (
-        <Caution key={caution}>{caution}</Caution>
-      ))}
+      {!cautioned && <Cautions of={cautions} />}
       {parts.length > 0 && (
-        <Disclosure summary={`Results by part (${parts.length})`} open={open}>
-          <FindingParts parts={parts} caption={title} code={code} />
+        <Disclosure
+          summary={`Results by part (${parts.length})`}
+          open={open}
+          printed={printedInFull || parts.some((part) => WANTS_REMEDY[part.verdict])}
+        >
+          <FindingParts parts={parts} caption={title} code={code} inFull={printedInFull} />
         </Disclosure>
       )}
-      <WorkingAndNotes finding={finding} notes={notes} open={open} />
+      <WorkingAndNotes finding={finding} notes={notes} open={open} printed={printedInFull} />
     </>
   )
 }
@@ -86,14 +94,20 @@ function WorkingAndNotes({
   finding: { working, sources },
   notes,
   open,
+  printed,
 }: {
   finding: Finding
   notes: readonly string[]
   open: boolean
+  printed: boolean
 }) {
   if (working.length === 0 && notes.length === 0) return null
   return (
-    <Disclosure summary={notes.length > 0 ? 'Calculation and assumptions' : 'Calculation'} open={open}>
+    <Disclosure
+      summary={notes.length > 0 ? 'Calculation and assumptions' : 'Calculation'}
+      open={open}
+      printed={printed}
+    >
       {working.length > 0 && <Working lines={working} sources={sources} />}
       {notes.length > 0 && (
         <ul className="finding-notes">

@@ -1,4 +1,5 @@
 'use client'
+import { kindOf } from '@/shared/columns/column-kinds'
 import { useRef, useState, type ClipboardEvent } from 'react'
 import { flushSync } from 'react-dom'
 import { CellBox } from '@/app/forms/cell-box'
@@ -176,7 +177,8 @@ export function TableEditor({ name, caption, columns, rows: given, maxRows }: Ta
 }
 
 function ColumnHead({ column }: { column: Column }) {
-  const unit = unitToName(column)
+  const { currency } = useWorks()
+  const unit = kindOf(column).unit(column) === 'currency' ? currency : unitToName(column)
   return (
     <th scope="col" title={column.help} className={`table-editor-${column.kind}`}>
       {column.label}

@@ -1,5 +1,6 @@
 import { ResetNote } from '@/app/frame/reset-note'
 import { Stamp, StampPlace } from '@/app/ui/stamp'
+import type { Actor } from '@/shared/actor'
 import type { Department } from '@/shared/plan/department'
 
 /** What is shown of a signature. */
@@ -22,12 +23,14 @@ interface StampRowProps {
     /** Where it is told what the signature covered. */
     readonly coveredAt?: string | undefined
   }[]
+  /** Who reads it: their own stamp, and the place of the one they may give, are marked. */
+  reader?: Pick<Actor, 'personId' | 'departments'>
   /** How a signature that holds no longer is called, and why it does not. */
   lapse?: { readonly state: 'lapsed' | 'void'; readonly because?: string }
 }
 
 /** The stamps of the departments, and the places of those still to come. */
-export function StampRow({ meaning, wanted, signed, lapse = { state: 'lapsed' } }: StampRowProps) {
+export function StampRow({ meaning, wanted, signed, reader, lapse = { state: 'lapsed' } }: StampRowProps) {
   return (
     <div className="stamp-row">
       {signed.map(({ department, signature, holds, coveredAt }) =>
@@ -39,6 +42,7 @@ export function StampRow({ meaning, wanted, signed, lapse = { state: 'lapsed' } 
             name={signature.personName}
             at={signature.at}
             digest={signature.digest}
+            own={signature.personId === reader?.personId}
             note={
               <>
                 <ResetNote personId={signature.personId} at={signature.at} />
@@ -52,7 +56,12 @@ export function StampRow({ meaning, wanted, signed, lapse = { state: 'lapsed' } 
             {...(holds ? {} : lapse)}
           />
         ) : (
-          <StampPlace key={department} department={department} wanted={wanted} />
+          <StampPlace
+            key={department}
+            department={department}
+            wanted={wanted}
+            own={reader?.departments.includes(department) ?? false}
+          />
         ),
       )}
     </div>

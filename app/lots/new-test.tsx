@@ -1,6 +1,6 @@
 import { CsvUpload } from '@/app/imports/csv-upload'
 import { Button } from '@/app/ui/button'
-import { Caution } from '@/app/ui/caution'
+import { Cautions } from '@/app/ui/cautions'
 import { ChoiceField } from '@/app/ui/field'
 import { Section } from '@/app/ui/section'
 import { refusal } from '@/shared/policy'
@@ -51,13 +51,7 @@ export function NewTest({ at, lot, given }: NewTestProps) {
       {method && (
         <>
           <p>{method.help}</p>
-          {method.cautions.length > 0 && (
-            <Caution hazard="this test can hurt">
-              {method.cautions.map((caution) => (
-                <p key={caution}>{caution}</p>
-              ))}
-            </Caution>
-          )}
+          <Cautions of={method.cautions} />
           {by === 'hand' ? (
             <TypedTest at={at} lot={lot} method={method} given={given} />
           ) : (

@@ -1,3 +1,4 @@
+import { priced } from '@/app/ui/priced'
 import { Curves } from '@/app/drawing/curves'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
@@ -49,7 +50,7 @@ export function ProcessCostChart({ view }: { view: ProgrammeView }) {
         title="Cost of a board against boards per year"
         description={`Cost of a board by ${costs.map(({ process }) => process).join(', ')}; at ${formatQuantity(volume, 'boards', 6)} a year ${costs.map((row) => `${row.process} ${amountInWords(at(row, volume))}`).join(', ')}.`}
         across={{ label: 'Boards per year', unit: '1', from, to, log: true }}
-        up={{ label: 'Cost of a board', unit: 'currency', from: 0, to: max }}
+        up={{ label: priced('Cost of a board'), unit: 'currency', from: 0, to: max }}
         curves={known.flatMap((row) =>
           endsDrawn(at(row, volume)).map(({ end, name }) => ({
             name: `${row.process}${name}`,
@@ -65,11 +66,11 @@ export function ProcessCostChart({ view }: { view: ProgrammeView }) {
         numbers={{
           columns: [
             { label: 'Process' },
-            { label: 'Set-up, a board' },
-            { label: 'Board and joints' },
-            { label: 'Rework here' },
-            { label: 'Field repair' },
-            { label: 'In all' },
+            { label: priced('Set-up, a board') },
+            { label: priced('Board and joints') },
+            { label: priced('Rework here') },
+            { label: priced('Field repair') },
+            { label: priced('In all') },
           ],
           rows: costs.map((row) => {
             const { rework, total } = costOfBoard(row, joints, volume)

@@ -1,5 +1,5 @@
 import { useId } from 'react'
-import { countText } from './group-digits'
+import { countText } from '@/shared/quantity/digits-in-threes'
 
 type ProgressProps = {
   label: string

@@ -27,6 +27,8 @@ type RuledTableProps<Row> = {
   rows?: readonly Row[]
   groups?: readonly RowGroup<Row>[]
   rowKey: (row: Row, position: number) => Key
+  /** Whether a row is printed; each is, unless said otherwise. */
+  onPaper?: (row: Row) => boolean
   /**
    * In a narrow place: `cards` (each row becomes label and value lines),
    * `cards-early` (the same, already at half a desk), or `scroll` in its own box.
@@ -99,10 +101,15 @@ function TableBody<Row>({
   rows = [],
   groups = [],
   rowKey,
+  onPaper,
 }: Omit<RuledTableProps<Row>, 'caption' | 'captionHidden' | 'narrow' | 'take'>) {
   const rowsOf = (some: readonly Row[]) =>
     some.map((row, position) => (
-      <tr key={rowKey(row, position)} role="row">
+      <tr
+        key={rowKey(row, position)}
+        role="row"
+        className={onPaper?.(row) === false ? 'print-hidden' : undefined}
+      >
         {columns.map((column) => tableCell(column, column.cell(row, position)))}
       </tr>
     ))

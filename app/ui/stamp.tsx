@@ -15,6 +15,8 @@ type StampProps = {
   state?: 'stands' | 'lapsed' | 'void'
   /** Why it no longer stands. */
   because?: ReactNode
+  /** Whether its reader gave it. */
+  own?: boolean
   /** What else has to be known of who signed. */
   note?: ReactNode
 }
@@ -28,16 +30,20 @@ export function Stamp({
   digest,
   state = 'stands',
   because,
+  own = false,
   note,
 }: StampProps) {
   return (
-    <div className={`stamp stamp-${state}`}>
+    <div className={`stamp stamp-${state} ${own ? 'stamp-own' : ''}`}>
       <div className="stamp-inner">
         <p className="stamp-head">
           <span>{DEPARTMENT_NAMES[department]}</span>
           <span>{state === 'stands' ? meaning : `${meaning}, ${state}`}</span>
         </p>
-        <p className="stamp-name">{name}</p>
+        <p className="stamp-name">
+          {name}
+          {own && <span className="stamp-mine"> (you)</span>}
+        </p>
         <p className="stamp-foot">
           <Day at={at} />
           <Digest value={digest} />
@@ -50,12 +56,22 @@ export function Stamp({
 }
 
 /** Where a department's stamp is still to come. */
-export function StampPlace({ department, wanted }: { department: Department; wanted: string }) {
+export function StampPlace({
+  department,
+  wanted,
+  own = false,
+}: {
+  department: Department
+  wanted: string
+  /** Whether its reader signs for the department. */
+  own?: boolean
+}) {
   return (
-    <div className="stamp stamp-empty">
+    <div className={`stamp stamp-empty ${own ? 'stamp-own' : ''}`}>
       <div className="stamp-inner">
         <p className="stamp-head">
           <span>{DEPARTMENT_NAMES[department]}</span>
+          {own && <span className="stamp-mine">yours to sign</span>}
         </p>
         <p className="stamp-because">{wanted}</p>
       </div>

@@ -2,6 +2,7 @@ import { isAbsolute, resolve, sep } from 'node:path'
 import { z } from 'zod'
 import { StartRefused } from '@/lib/settings/start-refused'
 import { NEUTRAL_NOTATION, notationOf, type Notation } from '@/shared/quantity/notation'
+import { isCurrency } from '@/shared/quantity/is-currency'
 import { isTimeZone } from '@/shared/quantity/works-clock'
 
 const HEAD_FILE_PLACE = 'must be an absolute path, outside the data folder'
@@ -51,6 +52,10 @@ const environment = z.object({
       (tag) => notationOf(tag) !== undefined,
       'is not a locale whose decimal sign is a point or a comma, such as de-DE, en-GB or en-US',
     )
+    .optional(),
+  LIQUIDUS_CURRENCY: z
+    .string()
+    .refine(isCurrency, 'is not the code of a currency by ISO 4217, such as EUR or USD')
     .optional(),
   LIQUIDUS_SMTP_URL: z
     .url({
@@ -118,6 +123,8 @@ export interface Settings {
   locale: string | undefined
   /** How numbers and dates in figures are written at the works, by its locale. */
   notation: Notation
+  /** What the works counts money in, by ISO 4217; undefined where none is stated. */
+  currency: string | undefined
   /** Undefined where no mail is sent. */
   mail: MailSettings | undefined
   logLevel: Environment['LOG_LEVEL']
@@ -166,6 +173,7 @@ export function readSettings(
     timeZone: data.LIQUIDUS_TIME_ZONE,
     locale: data.LIQUIDUS_LOCALE,
     notation: (data.LIQUIDUS_LOCALE && notationOf(data.LIQUIDUS_LOCALE)) || NEUTRAL_NOTATION,
+    currency: data.LIQUIDUS_CURRENCY,
     mail: mailOf(data),
     logLevel: data.LOG_LEVEL,
   }

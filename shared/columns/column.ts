@@ -37,6 +37,8 @@ export interface TextColumn extends ColumnBase {
   readonly maxLength: number
   /** It holds a number or a range of numbers, which are typed as the works writes them. */
   readonly figures?: boolean
+  /** It holds what something is stored under; this is how people read it. */
+  readonly told?: (stored: string) => string
 }
 export interface FlagColumn extends ColumnBase {
   readonly kind: 'flag'
@@ -102,6 +104,7 @@ export const textColumn = (options: {
   maxLength?: number
   help?: string
   figures?: boolean
+  told?: (stored: string) => string
   alsoCalled?: readonly string[]
 }): Required<TextColumn> => ({
   ...options,

@@ -134,8 +134,4 @@ function inWords({ radial: { worstCase, rootSumSquare }, tight, wide }: Clearanc
   return `radial clearance ${range(worstCase.minMm, worstCase.maxMm)} at worst, ${range(rootSumSquare.minMm, rootSumSquare.maxMm)} root-sum-square, ${shareInWords(tight + wide)} outside the window`
 }
 
-/** Per million; tails beyond any real process are told as such, not to the last power of ten. */
-export const shareInWords = (perMillion: number): string =>
-  perMillion > 0 && perMillion < 0.001
-    ? 'under 0.001 per million'
-    : formatQuantity(perMillion, 'per million', 3)
+export const shareInWords = (perMillion: number): string => formatQuantity(perMillion, 'per million', 3)

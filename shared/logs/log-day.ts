@@ -1,5 +1,6 @@
 import { instantOf, MS_PER_HOUR } from '@/shared/quantity/calendar'
-import { dateInZone, dayBeginsAt, wallTimeOf, zoneOffsetMs } from '@/shared/quantity/works-clock'
+import { momentInWords } from '@/shared/quantity/moment-in-words'
+import { dateInZone, dayBeginsAt, zoneOffsetMs } from '@/shared/quantity/works-clock'
 import type { Log } from '@/shared/records/log'
 
 /** By whose clock the days of a log are told. */
@@ -15,7 +16,7 @@ export const dayBegins = (log: Clock, date: string): number => dayBeginsAt(date,
 
 /** '2026-03-04T10:11:12.345Z' as the works' clock showed it, to the minute, with the clock's name: "2026-03-04 10:11 UTC". */
 export const minuteAtWorks = (log: Clock, instant: string): string =>
-  `${wallTimeOf(Date.parse(instant), zoneOf(log)).slice(0, 16).replace('T', ' ')} ${zoneOf(log)}`
+  momentInWords(Date.parse(instant), zoneOf(log))
 
 /** The instant at which the works' clock shows so many hours after midnight of a date. */
 export function instantAtHour(log: Clock, date: string, hours: number): number {

@@ -5,6 +5,8 @@ export interface Works {
   /** By its IANA name. */
   readonly timeZone: string
   readonly notation: Notation
+  /** What money is counted in, by ISO 4217; undefined where none is stated. */
+  readonly currency?: string | undefined
 }
 
 /** Where nothing is stated. */

@@ -250,5 +250,5 @@ test('trails leave as one workbook, each row with its trail', async () => {
   expect([first?.[0], first?.[1], first?.[4]]).toEqual([world.code, 1, 'open-programme'])
   expect(others.filter((row) => row[0] === world.code)).toHaveLength(view.head.seq - 1)
   const csv = await (await trailsResponse(trails, 'trails', null)).text()
-  expect(csv.split('\r\n')[0]).toBe('trail,entry,at,by,command,what,hash')
+  expect(csv.split('\r\n')[0]).toBe('trail,entry,at,by,done,recorded,hash')
 })

@@ -136,4 +136,9 @@ describe('the locale of the works', () => {
   test.each(['not a locale', 'qq'])('%j is refused with a sentence', (tag) => {
     expect(() => readSettings({ LIQUIDUS_LOCALE: tag })).toThrow(/^LIQUIDUS_LOCALE is not a locale/)
   })
+  // ISO 4217: EUR is a currency, ABC is none.
+  test('says what money is counted in', () => {
+    expect(readSettings({ LIQUIDUS_CURRENCY: 'EUR' }).currency).toBe('EUR')
+    expect(() => readSettings({ LIQUIDUS_CURRENCY: 'ABC' })).toThrow(/^LIQUIDUS_CURRENCY is not the code/)
+  })
 })

@@ -94,7 +94,7 @@ describe.each(Object.entries(COLUMNS))('a %s', (_kind, column) => {
       fc.property(anyCell(column), (value) => {
         const said = kind.inWords(column, value)
         expect(said).not.toBe('')
-        if (kind.unit(column) !== undefined) expect(said).toMatch(/ mm$/)
+        if (kind.unit(column) !== undefined) expect(said).toMatch(/ [nµ]?m?m$/)
       }),
     )
   })

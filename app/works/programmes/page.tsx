@@ -1,3 +1,4 @@
+import { priced } from '@/app/ui/priced'
 import {
   costAddress,
   findingAddress,
@@ -12,7 +13,7 @@ import { readProgrammesCompared } from '@/lib/queries/works/programmes-compared'
 import { amountInWords } from '@/shared/cost/amount-in-words'
 import type { ProgrammeInBrief } from '@/shared/gate/programme-in-brief'
 import { STAGE_NAMES, STAGES } from '@/shared/plan/stage'
-import { formatNumber } from '@/shared/quantity/format'
+import { estimateInWords } from '@/shared/quantity/format'
 import { defectsAgainstBudget } from '@/shared/rules/assessment/defects-against-budget'
 import { visitWorks } from '../visit-works'
 import { WorksSheet } from '../works-sheet'
@@ -69,7 +70,7 @@ export default async function ProgrammesComparedPage() {
             { label: 'Defective joints a million', cell: (one) => <Rate of={one} /> },
             { label: 'Against the budget', cell: (one) => <Budget of={one} /> },
             {
-              label: 'Cost of quality',
+              label: priced('Cost of quality'),
               set: 'number',
               cell: ({ code, qualityCost }) => <a href={costAddress(code)}>{amountInWords(qualityCost)}</a>,
             },
@@ -84,11 +85,7 @@ export default async function ProgrammesComparedPage() {
 function Rate({ of: { defects } }: { of: ProgrammeInBrief }) {
   if (!defects.rate) return <>{defects.jointsSeen === 0 ? 'no joint inspected' : 'cannot be told'}</>
   const { perMillion, interval } = defects.rate
-  return (
-    <>
-      {formatNumber(perMillion, 3)} ({formatNumber(interval.lower, 3)} to {formatNumber(interval.upper, 3)})
-    </>
-  )
+  return <>{estimateInWords(perMillion, interval)}</>
 }
 
 function Budget({ of: { code, budget } }: { of: ProgrammeInBrief }) {

@@ -1,3 +1,4 @@
+import { itemNamed } from '@/lib/exports/tables/item-named'
 import {
   dayOf,
   declaredColumns,
@@ -10,7 +11,7 @@ import {
 import { readNonconformities } from '@/lib/queries/nonconformities'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { readReviews, type ReviewInBrief } from '@/lib/queries/reviews'
-import { findParameter } from '@/shared/catalogue/standard-plan'
+import { findParameter, findRule } from '@/shared/catalogue/standard-plan'
 import { kindOf } from '@/shared/columns/column-kinds'
 import { columnHeading } from '@/shared/columns/column-heading'
 import type { AnsweredLine } from '@/shared/cost/cost-line'
@@ -101,7 +102,7 @@ export const actionsTable = ({ state }: ProgrammeView): ExportTable =>
     'actions',
     [
       numberOf('Action', ({ number }) => number),
-      textOf('Item', ({ itemKey }) => itemKey),
+      textOf('Item', ({ itemKey }) => itemNamed(state, itemKey)),
       textOf('Kind', ({ kind }) => kind),
       textOf('From', ({ from }) => from),
       textOf('To', ({ to }) => to),
@@ -123,7 +124,7 @@ export const costsTable = ({ state }: ProgrammeView): ExportTable =>
     'costs',
     [
       numberOf('Action', ({ action }) => action.number),
-      textOf('Item', ({ action }) => action.itemKey),
+      textOf('Item', ({ action }) => itemNamed(state, action.itemKey)),
       textOf('What', ({ line }) => line.kind),
       textOf('For', ({ line }) => line.per),
       ...AMOUNT_COLUMNS,
@@ -137,8 +138,8 @@ export const concessionsTable = ({ state }: ProgrammeView): ExportTable =>
     'concessions',
     [
       numberOf('Concession', ({ number }) => number),
-      textOf('Item', ({ itemKey }) => itemKey),
-      textOf('Rule', ({ rule }) => rule),
+      textOf('Item', ({ itemKey }) => itemNamed(state, itemKey)),
+      textOf('Rule', ({ rule }) => findRule(rule)?.title ?? rule),
       textOf('Why', ({ why }) => why),
       numberOf('Quantity', ({ quantity }) => quantity),
       dayOf('Until', ({ untilOn }) => untilOn),

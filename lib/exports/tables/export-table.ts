@@ -9,6 +9,8 @@ export type ExportCell = string | number | undefined | null
 export interface ExportColumn<Row> {
   readonly heading: string
   readonly kind: 'text' | 'number' | 'date' | 'instant'
+  /** Its numbers are amounts of money, in the currency of the works. */
+  readonly money?: boolean
   readonly cell: (row: Row) => ExportCell
 }
 
@@ -16,7 +18,7 @@ export interface ExportColumn<Row> {
 export interface ExportTable {
   /** What the file is called, without its ending. */
   readonly name: string
-  readonly columns: readonly Pick<ExportColumn<never>, 'heading' | 'kind'>[]
+  readonly columns: readonly Pick<ExportColumn<never>, 'heading' | 'kind' | 'money'>[]
   readonly count: number
   /** The cells of each row, in the order of the columns. */
   readonly rows: () => Iterable<readonly ExportCell[]>
@@ -52,6 +54,7 @@ export const declaredColumns = (columns: Readonly<Record<string, Column>>): Expo
   Object.entries(columns).map(([key, column]) => ({
     heading: columnHeading(column),
     kind: EXPORTED_AS[column.kind],
+    money: kindOf(column).unit(column) === 'currency',
     cell: (row) => exported(column, row[key]),
   }))
 

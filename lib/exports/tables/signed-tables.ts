@@ -1,7 +1,7 @@
+import { itemNamed } from '@/lib/exports/tables/item-named'
 import { exportTable, instantOf, numberOf, textOf, type ExportTable } from '@/lib/exports/tables/export-table'
 import { readAllComments } from '@/lib/queries/comments'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { findItem } from '@/shared/catalogue/standard-plan'
 import type { ApprovalEntry, EvidenceEntry, GateSignatureEntry } from '@/shared/gate/programme-state'
 import type { Comment } from '@/shared/reviews/review'
 
@@ -11,7 +11,7 @@ export const evidenceTable = (view: ProgrammeView): ExportTable =>
   exportTable<EvidenceEntry>(
     'evidence',
     [
-      textOf('Item', ({ itemKey }) => itemTitle(view, itemKey)),
+      textOf('Item', ({ itemKey }) => itemNamed(view.state, itemKey)),
       textOf('Kind', ({ kind }) => kind),
       textOf('Note', ({ note }) => note),
       textOf('File', ({ fileName }) => fileName),
@@ -33,7 +33,7 @@ export const approvalsTable = (view: ProgrammeView): ExportTable => {
   return exportTable<ApprovalEntry>(
     'approvals',
     [
-      textOf('Item', ({ itemKey }) => itemTitle(view, itemKey)),
+      textOf('Item', ({ itemKey }) => itemNamed(view.state, itemKey)),
       textOf('Department', ({ department }) => department),
       textOf('By', ({ personName }) => personName),
       instantOf('At', ({ at }) => at),
@@ -85,9 +85,3 @@ export const commentsTable = async ({ state }: ProgrammeView): Promise<ExportTab
     ],
     await readAllComments(state.programme.id),
   )
-
-/** An item by its title, also when the plan no longer has it. */
-const itemTitle = ({ state }: ProgrammeView, key: string): string =>
-  state.items.find(({ definition }) => definition.key === key)?.definition.title ??
-  findItem(key)?.title ??
-  key

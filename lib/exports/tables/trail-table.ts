@@ -5,6 +5,7 @@ import { tableResponse } from '@/lib/exports/tables/table-response'
 import { fileResponse } from '@/lib/exports/text-response'
 import { trailCsv } from '@/lib/exports/trail-csv'
 import { trailEntries } from '@/lib/trail/stored-trail'
+import { entryLabel } from '@/shared/commands/entry-told'
 import type { TrailEntry } from '@/shared/trail/entry'
 
 /** A trail by its id, and what its rows call it. */
@@ -40,8 +41,8 @@ async function trailsTable(trails: readonly NamedTrail[], name: string): Promise
       numberOf('Entry', ({ entry }) => entry.seq),
       instantOf('At', ({ entry }) => entry.at),
       textOf('By', ({ entry }) => entry.actorName),
-      textOf('Command', ({ entry }) => entry.command),
-      textOf('What', ({ entry }) => entry.payload),
+      textOf('What was done', ({ entry }) => entryLabel(entry.command)),
+      textOf('As recorded', ({ entry }) => entry.payload),
       textOf('Hash', ({ entry }) => entry.hash),
     ],
     held,

@@ -3,7 +3,7 @@ import type { DecimalSign } from '@/shared/quantity/notation'
 import { numberOrRangeTyped } from '@/shared/quantity/range-text'
 import type { ColumnKind } from '@/shared/columns/column-kind'
 
-const asItIs = (_column: TextColumn, value: unknown): string => String(value)
+const asItIs = ({ told }: TextColumn, value: unknown): string => told?.(String(value)) ?? String(value)
 
 /** What is no number with this sign, such as 1.234 with a comma, must be none with a point either. */
 const pointsForCommas = (text: string, decimal: DecimalSign): string =>

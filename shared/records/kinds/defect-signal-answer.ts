@@ -1,5 +1,6 @@
 import { choiceColumn, dateColumn, textColumn } from '@/shared/columns/column'
 import { DEFECT_CHART_OPTIONS } from '@/shared/plan/parameters/defect-charts'
+import { runRuleInWords } from '@/shared/statistics/run-rules/run-rule-in-words'
 import { recordKind } from '@/shared/records/record-kind'
 import { ANSWER_COLUMNS } from './answer-columns'
 
@@ -18,7 +19,8 @@ export const defectSignalAnswer = recordKind({
     chartRule: textColumn({
       label: 'Chart rule',
       maxLength: 40,
-      help: 'As the chart names it, such as nelson-1.',
+      help: 'As a file names it, such as nelson-1.',
+      told: runRuleInWords,
     }),
     sample: textColumn({
       label: 'Sample',

@@ -1,4 +1,6 @@
 import { textColumn } from '@/shared/columns/column'
+import { minuteOf } from '@/shared/quantity/minute-of'
+import { runRuleInWords } from '@/shared/statistics/run-rules/run-rule-in-words'
 import { recordKind } from '@/shared/records/record-kind'
 import { ANSWER_COLUMNS } from './answer-columns'
 
@@ -17,12 +19,14 @@ export const signalAnswer = recordKind({
     chartRule: textColumn({
       label: 'Chart rule',
       maxLength: 40,
-      help: 'As the chart names it, such as nelson-1.',
+      help: 'As a file names it, such as nelson-1.',
+      told: runRuleInWords,
     }),
     readingAt: textColumn({
       label: 'Reading',
       maxLength: 30,
       help: 'The instant of the reading that completed the pattern, such as 2026-03-31T07:40:00Z.',
+      told: minuteOf,
     }),
     ...ANSWER_COLUMNS,
   },

@@ -37,7 +37,7 @@ export const defectSignalsAnswered = rule({
   },
   judge({ asked = 'limits', charts, phases, inspections: looks, answers }): Judged {
     const rules = RUN_RULE_SETS[asked].asked
-    const limit = `Every signal (${rules.map(({ id }) => id).join(', ')}) of a chart of defects has a recorded cause and action.`
+    const limit = `Every signal (${rules.map(({ message }) => message).join('; ')}) of a chart of defects has a recorded cause and action.`
     if (looks.length === 0)
       return undetermined('No assembly is inspected yet: there is nothing to chart.', ['inspections'], limit)
     const charted = specifiedDefectCharts(charts, phases).map((choice) =>
@@ -131,9 +131,9 @@ function judgeChart(
       first: first.chartRule,
       at: first.sample,
     },
-    found: `${open.length} of ${inNumber(signals.length)} unanswered, the first ${first.chartRule} at ${first.sample} (${first.message}).`,
+    found: `${open.length} of ${inNumber(signals.length)} unanswered, the first at ${first.sample}: ${first.message}.`,
     remedy: {
-      message: `Answer ${first.chartRule} at ${first.sample}: what changed then, and what was done about it and about the assemblies made meanwhile.`,
+      message: `Answer the signal at ${first.sample} (${first.message}): what changed then, and what was done about it and about the assemblies made meanwhile.`,
     },
   })
 }

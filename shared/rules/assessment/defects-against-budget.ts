@@ -4,7 +4,7 @@ import { boardJoints } from '@/shared/plan/board-joints'
 import { budgetConfidenceMin } from '@/shared/plan/limits/assessment-inspection'
 import { defectFreeBoards, surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
 import { leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
-import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
+import { formatAgainst, formatEstimate, formatNumber, formatQuantity } from '@/shared/quantity/format'
 import { defectRecord, type DefectRecord } from '@/shared/inspection/defect-record'
 import {
   undetermined,
@@ -138,7 +138,7 @@ function judged(
     status,
   }
   const printed = formatAgainst(found, budget, 'per million')
-  const counted = `${record.defective} of ${record.jointsSeen} joints inspected were defective (${formatNumber(perMillion)} per million)`
+  const counted = `${record.defective} of ${record.jointsSeen} joints inspected were defective (${formatNumber(perMillion, 3)} per million)`
   if (status === 'shown')
     return {
       verdict: verdictOn(margin),
@@ -208,5 +208,11 @@ const partsOf = (record: DefectRecord, confidence: number): Part[] =>
       lower: measure(interval.lower, 'per million'),
       upper: measure(interval.upper, 'per million'),
     },
-    found: `${joints} joints, ${formatNumber(perMillion)} per million (${formatNumber(interval.lower)} to ${formatNumber(interval.upper)} with ${formatNumber(confidence * 100)} % confidence). The budget is for all kinds together.`,
+    found: `${joints} joints, ${rateInWords(perMillion, interval)} with ${formatNumber(confidence * 100)} % confidence. The budget is for all kinds together.`,
   }))
+
+/** "1235 per million, 812 to 1901" */
+function rateInWords(perMillion: number, { lower, upper }: { lower: number; upper: number }): string {
+  const rate = formatEstimate({ value: perMillion, lower, upper }, '1')
+  return `${rate.value} per million, ${rate.lower} to ${rate.upper}`
+}

@@ -1,6 +1,6 @@
 import { inspectorKappaMin } from '@/shared/plan/limits/assessment-proof'
 import { agreementStudyAsked } from '@/shared/plan/parameters/assessment-proof'
-import { formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
+import { estimateInWords, formatAgainst, formatNumber, formatQuantity } from '@/shared/quantity/format'
 import {
   agreementStudies,
   type AgreementStudy,
@@ -161,7 +161,7 @@ const partsOf = ({ study, pairs, withKnown }: AgreementStudy, asked: Asked): Par
 /** What several inspectors show together, and each with their own second round; information beside the pairs that are judged. */
 function notesOf({ study, inspectors, together, withSelf }: AgreementStudy): string[] {
   const said = (kappa: number, interval: Interval | undefined): string =>
-    `kappa ${formatNumber(kappa, 3)}${interval ? ` (${formatNumber(interval.lower, 2)} to ${formatNumber(interval.upper, 2)})` : ''}`
+    `kappa ${interval ? estimateInWords(kappa, interval) : formatNumber(kappa, 2)}`
   const all =
     inspectors.length > 2 && together?.kappa !== undefined
       ? [

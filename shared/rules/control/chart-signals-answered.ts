@@ -51,7 +51,7 @@ export const chartSignalsAnsweredRule = rule({
     ...brought
   }): Judged {
     const set = RUN_RULE_SETS[asked]
-    const limit = `Every signal (${set.asked.map(({ id }) => id).join(', ')}) of a log that stays level has a recorded cause and action.`
+    const limit = `Every signal (${set.asked.map(({ message }) => message).join('; ')}) of a log that stays level has a recorded cause and action.`
     const level = LEVEL_CHARACTERISTICS.flatMap((key) => logs.get(key) ?? []).filter(
       ({ readings }) => readings.count > 0,
     )

@@ -67,7 +67,7 @@ describe('signals of the charts of defects', () => {
     const drifting = boards([...Array<number>(10).fill(9), ...Array<number>(10).fill(11)])
     expect(judged(drifting).verdict).toBe('meets')
     const zones = [C_CHART, set(chartRules, 'zones')]
-    expect(judged(drifting, [], zones).found).toContain('western-electric-4')
+    expect(judged(drifting, [], zones).found).toContain('eight points in a row on one side')
   })
   test('every chart that the specification names is asked about', () => {
     const finding = judged(PRINTED_BOARDS, [], [charts('c', 'u')])

@@ -60,7 +60,7 @@ describe('defects against the joint budget', () => {
   test('what it asks for is enough: with so many more good joints the budget is shown', () => {
     const first = judged(500, 90, { inspections: [inspection('A-1', 500, 1)] })
     expect(first.verdict).toBe('undetermined')
-    const more = Number(/([\d]+) more joints/.exec(first.found)?.[1])
+    const more = Number(/([\d\u202f]+) more joints/.exec(first.found)?.[1]?.replaceAll('\u202f', ''))
     const boards = Array.from({ length: Math.ceil(more / 500) }, (_, index) =>
       inspection(`B-${index}`, Math.min(500, more - index * 500)),
     )

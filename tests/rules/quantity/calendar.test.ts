@@ -1,3 +1,4 @@
+import { momentInWords } from '@/shared/quantity/moment-in-words'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import reference from '../../reference/quantity/calendar.json'
@@ -168,4 +169,11 @@ test('what lies beyond the years 1 to 9999 is told as their first or last day', 
   expect(addMonths('2026-03-02', 1e300)).toBe('9999-12-31')
   expect(addMonths('2026-03-02', -Infinity)).toBe('0001-01-01')
   expect(dateOf(8.64e15)).toBe('9999-12-31')
+})
+
+// ISO 8601 writes the date; the zone's own name says which side of the change of clocks an instant lies on (IANA tz database).
+test('a moment is told by the clock of the works', () => {
+  expect(momentInWords(Date.parse('2026-01-31T23:30:00Z'), 'Europe/Ljubljana')).toBe('2026-02-01 00:30 CET')
+  expect(momentInWords(Date.parse('2026-07-01T12:00:00Z'), 'Europe/Ljubljana')).toBe('2026-07-01 14:00 CEST')
+  expect(momentInWords(Date.parse('2026-03-04T10:11:12Z'), 'UTC')).toBe('2026-03-04 10:11 UTC')
 })

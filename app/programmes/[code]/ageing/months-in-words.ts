@@ -1,4 +1,3 @@
-import { groupDigits } from '@/app/ui/group-digits'
 import type { AgeingEquivalence } from '@/shared/physics/ageing-equivalence'
 import { DAYS_PER_MONTH } from '@/shared/quantity/calendar'
 import { formatNumber, formatQuantity } from '@/shared/quantity/format'
@@ -22,7 +21,7 @@ export const modelsInWords = (equivalence: AgeingEquivalence): string =>
 
 function timesInWords(factor: number): string {
   if (factor >= 1e6) return `${formatNumber(factor / 1e6, 2)} million times as fast`
-  return `${groupDigits(String(Number(factor.toPrecision(2))))} times as fast`
+  return `${formatNumber(Number(factor.toPrecision(2)))} times as fast`
 }
 
 function oneTime(months: number): string {

@@ -1,3 +1,5 @@
+import { works } from '@/lib/settings/works'
+import { priced } from '@/app/ui/priced'
 import { parameterAddress, recordKindAddress } from '@/app/addresses'
 import { CostClasses } from '@/app/drawing/cost-classes'
 import { Empty } from '@/app/ui/empty'
@@ -24,7 +26,7 @@ export function ByClass({ costs: { summary, hourCost }, code }: { costs: Costs; 
               given: what rework costs is not known.
             </>
           ) : (
-            <>An hour costs {formatQuantity(hourCost, 'currency')}.</>
+            <>An hour costs {[formatNumber(hourCost), works().currency].filter(Boolean).join(' ')}.</>
           )}
         </>
       }
@@ -59,7 +61,7 @@ export function ByClass({ costs: { summary, hourCost }, code }: { costs: Costs; 
               rowKey={({ month }) => month}
               columns={[
                 { label: 'Month', names: true, cell: ({ month }) => month },
-                { label: 'Amount', set: 'number', cell: ({ amount }) => formatNumber(amount) },
+                { label: priced('Amount'), set: 'number', cell: ({ amount }) => formatNumber(amount) },
               ]}
             />
             {summary.reworkByDefect.length > 0 && (
@@ -69,7 +71,7 @@ export function ByClass({ costs: { summary, hourCost }, code }: { costs: Costs; 
                 rowKey={({ kind }) => kind}
                 columns={[
                   { label: 'Because of', names: true, cell: ({ kind }) => kind },
-                  { label: 'Amount', set: 'number', cell: ({ amount }) => formatNumber(amount) },
+                  { label: priced('Amount'), set: 'number', cell: ({ amount }) => formatNumber(amount) },
                   { label: 'Share', set: 'number', cell: ({ share }) => formatQuantity(share * 100, '%', 3) },
                 ]}
               />

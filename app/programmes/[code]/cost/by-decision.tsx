@@ -1,3 +1,4 @@
+import { priced } from '@/app/ui/priced'
 import {
   actionAddress,
   actionsAddress,
@@ -52,9 +53,13 @@ export function ByDecision({ costs, code }: { costs: Costs; code: string }) {
               ),
             },
             { label: 'On', set: 'shrink', cell: ({ decidedAt }) => <Day at={decidedAt} /> },
-            { label: 'Per board', set: 'number', cell: ({ perBoard }) => amountInWords(perBoard) },
-            { label: 'Once', set: 'number', cell: ({ once }) => amountInWords(once) },
-            { label: 'Cost so far', set: 'number', cell: ({ costSoFar }) => amountInWords(costSoFar) },
+            { label: priced('Per board'), set: 'number', cell: ({ perBoard }) => amountInWords(perBoard) },
+            { label: priced('Once'), set: 'number', cell: ({ once }) => amountInWords(once) },
+            {
+              label: priced('Cost so far'),
+              set: 'number',
+              cell: ({ costSoFar }) => amountInWords(costSoFar),
+            },
             { label: 'Saved so far', cell: (decision) => <Saved decision={decision} /> },
             { label: 'Pays', cell: (decision) => <Pays decision={decision} /> },
           ]}

@@ -1,3 +1,4 @@
+import { priced } from '@/app/ui/priced'
 import { randomUUID } from 'node:crypto'
 import { actionAddress, optionAddress } from '@/app/addresses'
 import { AnsweredDisclosure } from '@/app/forms/answered-disclosure'
@@ -73,7 +74,7 @@ function Held({ standing, code, ceiling }: { standing: CeilingStanding; code: st
         rowKey={({ what }) => what}
         columns={[
           { label: 'What', names: true, cell: ({ what }) => what },
-          { label: 'Amount', set: 'number', cell: ({ sum }) => sum },
+          { label: priced('Amount'), set: 'number', cell: ({ sum }) => sum },
         ]}
       />
       {rows.length > 0 && (
@@ -84,7 +85,7 @@ function Held({ standing, code, ceiling }: { standing: CeilingStanding; code: st
           columns={[
             { label: 'Decision', names: true, cell: (row) => <Named row={row} code={code} /> },
             { label: 'State', cell: ({ state }) => state },
-            { label: 'Amount', set: 'number', cell: ({ amount, known }) => money(amount, known) },
+            { label: priced('Amount'), set: 'number', cell: ({ amount, known }) => money(amount, known) },
           ]}
         />
       )}

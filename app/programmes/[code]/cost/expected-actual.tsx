@@ -1,3 +1,4 @@
+import { priced } from '@/app/ui/priced'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { isKnown, lessAmount, sumOf, type Amount } from '@/shared/cost/amount'
 import { amountInWords } from '@/shared/cost/amount-in-words'
@@ -31,8 +32,8 @@ export function ExpectedActual({ expected }: { expected: ExpectedAndActual }) {
         rowKey={({ what }) => what}
         columns={[
           { label: 'Failure', names: true, cell: ({ what }) => what },
-          { label: 'Expected', set: 'number', cell: (row) => amountInWords(row.expected) },
-          { label: 'So far', set: 'number', cell: (row) => amountInWords(row.actual) },
+          { label: priced('Expected'), set: 'number', cell: (row) => amountInWords(row.expected) },
+          { label: priced('So far'), set: 'number', cell: (row) => amountInWords(row.actual) },
           {
             label: 'Saved',
             set: 'number',

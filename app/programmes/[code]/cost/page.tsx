@@ -1,3 +1,4 @@
+import { priced } from '@/app/ui/priced'
 import { TakeTable } from '@/app/ui/take-table'
 import { costAddress, tableAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
@@ -46,7 +47,7 @@ export default programmePage(async ({ visit }) => {
       title="Cost"
       supplement="What was spent so that joints hold, what failure cost, and what each decision is worth; one currency throughout"
       cells={[
-        { label: 'Spent in all', value: spentInWords(costs.summary) },
+        { label: priced('Spent in all'), value: spentInWords(costs.summary) },
         {
           label: 'Of it on failure',
           value: isKnown(costs.summary.sum)
@@ -55,7 +56,7 @@ export default programmePage(async ({ visit }) => {
         },
         { label: 'Boards made', value: costs.boards },
         {
-          label: 'Per board',
+          label: priced('Per board'),
           value:
             costs.boards > 0
               ? `${isKnown(costs.summary.sum) ? '' : 'at least '}${formatNumber(costs.summary.total / costs.boards)}`

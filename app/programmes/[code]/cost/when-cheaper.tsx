@@ -1,3 +1,4 @@
+import { priced } from '@/app/ui/priced'
 import { parameterAddress } from '@/app/addresses'
 import { ChangeCostSteps } from '@/app/drawing/change-cost-steps'
 import { Day } from '@/app/ui/date'
@@ -67,12 +68,12 @@ export function WhenCheaper({
               { label: 'Boards made', set: 'number', cell: ({ change }) => change?.made ?? '–' },
               { label: 'In service', set: 'number', cell: ({ change }) => change?.serving ?? '–' },
               {
-                label: 'Cost of the change',
+                label: priced('Cost of the change'),
                 set: 'number',
                 cell: ({ change }) => (change ? amountInWords(change.cost) : 'not known'),
               },
               {
-                label: 'Extra cost today',
+                label: priced('Extra cost today'),
                 set: 'number',
                 cell: ({ change }) =>
                   change && today ? amountInWords(lessAmount(today.cost, change.cost)) : 'not known',
@@ -107,7 +108,7 @@ function LateChanges({ late, code }: { late: Costs['late']; code: string }) {
         { label: 'Why', cell: ({ revision }) => revision.reason },
         { label: 'Boards made by then', set: 'number', cell: ({ change }) => change?.made ?? '–' },
         {
-          label: 'If it touched a joint, at least',
+          label: priced('If it touched a joint, at least'),
           set: 'number',
           cell: ({ change }) => (change ? amountInWords(change.cost) : 'not known'),
         },

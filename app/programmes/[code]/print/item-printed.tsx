@@ -1,6 +1,5 @@
 import { FindingSheet } from '@/app/findings/finding-sheet'
 import { StampRow } from '@/app/frame/stamp-row'
-import { Caution } from '@/app/ui/caution'
 import { DepartmentTag } from '@/app/ui/department-tag'
 import { Section } from '@/app/ui/section'
 import { StatusMark } from '@/app/ui/status-mark'
@@ -8,6 +7,7 @@ import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { learntIn } from '@/shared/lessons/lesson'
 import type { ItemState } from '@/shared/gate/item-status'
 import { EvidencePrinted } from './evidence-printed'
+import { itemPart } from './parts'
 import { ValuesPrinted } from './values-printed'
 
 /** One item in full: what it asks, what is specified, what was found with its working, and who agreed. */
@@ -18,7 +18,12 @@ export function ItemPrinted({ view, state }: { view: ProgrammeView; state: ItemS
     return finding ? [{ rule, finding }] : []
   })
   return (
-    <Section level={3} heading={definition.title} aside={<StatusMark status={state.status} />}>
+    <Section
+      id={itemPart(definition.key)}
+      level={3}
+      heading={definition.title}
+      aside={<StatusMark status={state.status} />}
+    >
       <p>
         <DepartmentTag department={definition.owner} /> {definition.asks}
         {lesson && !lesson.inAsks && ` ${learntIn(lesson)}`}
@@ -29,12 +34,9 @@ export function ItemPrinted({ view, state }: { view: ProgrammeView; state: ItemS
           {tailoredOut.agreed ? `Agreed by ${tailoredOut.agreed.byName}.` : 'Not agreed yet.'}
         </p>
       )}
-      {definition.cautions.map((caution) => (
-        <Caution key={caution}>{caution}</Caution>
-      ))}
       <ValuesPrinted view={view} parameters={definition.parameters} />
       {findings.map(({ rule, finding }) => (
-        <FindingSheet key={rule.id} title={rule.title} finding={finding} />
+        <FindingSheet key={rule.id} title={rule.title} finding={finding} cautioned printedInFull />
       ))}
       <EvidencePrinted entries={view.state.evidence.filter(({ itemKey }) => itemKey === definition.key)} />
       <StampRow

@@ -1,7 +1,7 @@
 import { GrowthPlot } from '@/app/drawing/growth-plot'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
-import { formatNumber } from '@/shared/quantity/format'
+import { estimateInWords, formatNumber } from '@/shared/quantity/format'
 import { allowedInService } from '@/shared/reliability/allowed-failures'
 import { fieldGrowth } from '@/shared/reliability/field-shown'
 import type { GrowthShown } from '@/shared/reliability/growth-shown'
@@ -95,7 +95,7 @@ function powerLawInWords({ crow, shape, fitTest }: GrowthShown): string {
     : fitTest.fits
       ? '; the law fits (Cramér–von Mises)'
       : '; the law does not fit (Cramér–von Mises)'
-  return `shape ${formatNumber(crow.shape, 3)} (${formatNumber(shape.lower, 3)} to ${formatNumber(shape.upper, 3)}): ${trend}${fit}`
+  return `shape ${estimateInWords(crow.shape, shape)}: ${trend}${fit}`
 }
 
 function boundsOf({ crow: fit, times }: GrowthShown): string {

@@ -1,3 +1,4 @@
+import { priced } from '@/app/ui/priced'
 import { newLessonAddress, recordKindAddress } from '@/app/addresses'
 import { Pareto } from '@/app/drawing/pareto'
 import { RateOverTime } from '@/app/drawing/rate-over-time'
@@ -77,7 +78,11 @@ export function InService({ view, known }: { view: ProgrammeView; known: Known }
                       String(counts.get(value) ?? 0),
                   }),
                 ),
-                { label: 'Cost', set: 'number', cell: ({ cost }) => formatQuantity(cost, 'currency') },
+                {
+                  label: priced('Cost'),
+                  set: 'number',
+                  cell: ({ cost }) => formatQuantity(cost, 'currency'),
+                },
               ]}
             />
           </div>

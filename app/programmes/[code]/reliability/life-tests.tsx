@@ -3,7 +3,7 @@ import { WeibullPlot } from '@/app/drawing/weibull-plot'
 import { Empty } from '@/app/ui/empty'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
-import { formatNumber, formatQuantity } from '@/shared/quantity/format'
+import { estimateInWords, formatNumber, formatQuantity } from '@/shared/quantity/format'
 import type { Known } from './known'
 
 /** Each life test with its fit, on Weibull paper where something failed. */
@@ -46,9 +46,7 @@ export function LifeTests({ known: { tests, target }, code }: { known: Known; co
               label: '1 % failed by',
               set: 'number',
               cell: ({ onePercentAt }) =>
-                onePercentAt === undefined
-                  ? '–'
-                  : `${formatQuantity(onePercentAt.life, 'cycles', 3)} (${formatNumber(onePercentAt.lower, 3)} to ${formatNumber(onePercentAt.upper, 3)})`,
+                onePercentAt === undefined ? '–' : estimateInWords(onePercentAt.life, onePercentAt),
             },
             {
               label: 'Service lives run',

@@ -1,3 +1,4 @@
+import { priced } from '@/app/ui/priced'
 import { newLessonAddress } from '@/app/addresses'
 import { Day } from '@/app/ui/date'
 import { RuledTable } from '@/app/ui/ruled-table'
@@ -30,7 +31,7 @@ export function ReturnTable({ view, returns }: { view: ProgrammeView; returns: r
         },
         { label: 'Joints', set: 'number', cell: ({ jointsFailed }) => jointsFailed },
         {
-          label: 'Cost',
+          label: priced('Cost'),
           set: 'number',
           cell: ({ cost }) => (cost === undefined ? '–' : formatQuantity(cost, 'currency')),
         },

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react'
 import { recordedIn } from '@/shared/commands/entry-told'
-import { findItem, findLimit, findParameter } from '@/shared/catalogue/standard-plan'
+import { keyInWords } from '@/shared/commands/key-in-words'
+import { findParameter } from '@/shared/catalogue/standard-plan'
 
 type Json = string | number | boolean | null | readonly Json[] | { readonly [key: string]: Json }
 
@@ -12,6 +13,7 @@ export function EntryText({ payload }: { payload: string }) {
 
 function Values({ value }: { value: Json }): ReactNode {
   if (value === null || value === '') return 'none'
+  if (typeof value === 'string') return <Text text={value} />
   if (typeof value !== 'object') return String(value)
   if (Array.isArray(value)) return <List values={value as readonly Json[]} />
   return (
@@ -19,7 +21,9 @@ function Values({ value }: { value: Json }): ReactNode {
       {Object.entries(value as Record<string, Json>).map(([key, entry]) => (
         <div key={key}>
           <dt>{wordsOf(key)}</dt>
-          <dd>{named(key, entry) ?? <Values value={entry} />}</dd>
+          <dd>
+            <Values value={entry} />
+          </dd>
         </div>
       ))}
     </dl>
@@ -28,7 +32,8 @@ function Values({ value }: { value: Json }): ReactNode {
 
 function List({ values }: { values: readonly Json[] }) {
   if (values.length === 0) return <>none</>
-  if (values.every((entry) => typeof entry !== 'object')) return <>{values.join(', ')}</>
+  if (values.every((entry) => typeof entry !== 'object'))
+    return <>{values.map((entry) => keyInWords(String(entry))).join(', ')}</>
   return (
     <ol>
       {values.slice(0, 50).map((entry, position) => (
@@ -41,13 +46,10 @@ function List({ values }: { values: readonly Json[] }) {
   )
 }
 
-/** Keys of items and parameters are said by their titles. */
-function named(key: string, value: Json): string | undefined {
-  if (typeof value !== 'string') return undefined
-  if (key === 'item' || key === 'itemKey') return findItem(value)?.title
-  if (key === 'limit') return findLimit(value)?.label
-  if (key === 'parameter') return findParameter(value)?.label
-  return undefined
+/** A text as it was recorded; data that was kept as text is told as data, a stored key in words. */
+function Text({ text }: { text: string }) {
+  const data = text.startsWith('{') ? (recordedIn(text) as Json | undefined) : undefined
+  return data === undefined ? <>{keyInWords(text)}</> : <Values value={data} />
 }
 
 /** "dueOn" as "due on", "sha256" as it is. */

@@ -1,6 +1,6 @@
 'use client'
 import { Digest } from '@/app/ui/digest'
-import { countText } from '@/app/ui/group-digits'
+import { countText } from '@/shared/quantity/digits-in-threes'
 import { Notice } from '@/app/ui/notice'
 import { useWorks } from '@/app/forms/works'
 import { wallTimeOf } from '@/shared/quantity/works-clock'

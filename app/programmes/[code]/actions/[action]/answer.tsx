@@ -1,3 +1,4 @@
+import { priced } from '@/app/ui/priced'
 import { Day } from '@/app/ui/date'
 import { Empty } from '@/app/ui/empty'
 import { Facts } from '@/app/ui/facts'
@@ -56,7 +57,7 @@ function Amounts({ action: { study }, answer: { amounts } }: { action: ActionEnt
           label: 'For',
           cell: ({ kind, per }) => (kind === 'lead time' ? 'days' : per ? PER_IN_WORDS[per] : '–'),
         },
-        { label: 'Amount', set: 'number', cell: (line) => amountInWords(amountIn(line), 9) },
+        { label: priced('Amount'), set: 'number', cell: (line) => amountInWords(amountIn(line), 9) },
         ...(study === null
           ? []
           : [{ label: 'Alternative', cell: (line: (typeof amounts)[number]) => line.alternative ?? 'all' }]),

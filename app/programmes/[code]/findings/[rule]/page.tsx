@@ -41,7 +41,7 @@ export default programmePage<{ rule: string }>(async ({ visit, code, params: { r
       cells={[
         { label: 'Stage', value: STAGE_NAMES[item.definition.stage] },
         { label: 'Verdict', value: <VerdictMark verdict={finding.verdict} /> },
-        { label: 'Rule', value: `${id}, version ${finding.version}` },
+        { label: 'Version of the check', value: finding.version },
       ]}
     >
       {(view) => (

@@ -32,6 +32,7 @@ export function Signatures({ view, gate, hasPassword, formKey }: SignaturesProps
       <StampRow
         meaning="Gate signed"
         wanted="not signed yet"
+        reader={view.actor}
         lapse={{ state: 'lapsed', because: 'The stage has changed since.' }}
         signed={gate.signatures.map((entry) => ({
           ...entry,

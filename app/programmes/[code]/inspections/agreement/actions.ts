@@ -29,18 +29,12 @@ export async function recordBlindCalls(_state: FormState, form: FormData): Promi
     inspector: text(form, 'inspector'),
     round: numberTyped(form, 'round') ?? 0,
   }
-  const kept = positionsOf(form).filter(
-    (at) => text(form, `calls.${at}.call`) || text(form, `calls.${at}.known`),
-  )
-  const rows = kept.map((at) => {
-    const known = text(form, `calls.${at}.known`)
-    return {
-      ...common,
-      joint: text(form, `calls.${at}.joint`),
-      call: callMeantBy(text(form, `calls.${at}.call`)),
-      ...(known && { reference: callMeantBy(known) }),
-    }
-  })
+  const kept = positionsOf(form).filter((at) => text(form, `calls.${at}.call`))
+  const rows = kept.map((at) => ({
+    ...common,
+    joint: text(form, `calls.${at}.joint`),
+    call: callMeantBy(text(form, `calls.${at}.call`)),
+  }))
   const answer = await submit(
     'add-record',
     form,
@@ -56,10 +50,7 @@ const atItsRow = (fields: FormState['fields'], kept: readonly number[]): FormSta
     Object.entries(fields).map(([name, message]) => {
       const [, sent, box] = /^rows\.(\d+)\.(\w+)$/.exec(name) ?? []
       if (sent === undefined) return [name, message]
-      return [
-        box === 'reference' ? `calls.${kept[Number(sent)]}.known` : `calls.${kept[Number(sent)]}.${box}`,
-        message,
-      ]
+      return [`calls.${kept[Number(sent)]}.${box}`, message]
     }),
   )
 

@@ -2,11 +2,13 @@ import { agreementAddress, blindCallAddress, findingAddress, inspectionsAddress 
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { ButtonLink } from '@/app/ui/button'
+import { Disclosure } from '@/app/ui/disclosure'
 import { Empty } from '@/app/ui/empty'
 import { Section } from '@/app/ui/section'
 import { VerdictMark } from '@/app/ui/verdict-mark'
+import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { refusal } from '@/shared/policy'
-import { agreementStudies } from '@/shared/inspection/agreement-study'
+import { agreementStudies, type AgreementStudy } from '@/shared/inspection/agreement-study'
 import { inspectorCall } from '@/shared/records/kinds/inspector-call'
 import { InspectionPlaces } from '../places'
 import { PasteCalls } from './paste-calls'
@@ -65,11 +67,13 @@ export default programmePage(async ({ visit, code }) => {
             )}
             {studies.length === 0 ? (
               <Empty title="No set has been called yet">
-                Two inspectors or more call the same joints; what is known of a joint may be said beside its
-                call.
+                Two inspectors or more call the same joints; whoever prepared the set records what is known of
+                them with calls from a table.
               </Empty>
             ) : (
-              studies.toReversed().map((study) => <Study key={study.study} study={study} />)
+              studies
+                .toReversed()
+                .map((study) => <StudyOnceCalled key={study.study} study={study} view={view} />)
             )}
           </>
         )
@@ -77,3 +81,17 @@ export default programmePage(async ({ visit, code }) => {
     </ProgrammeSheet>
   )
 })
+
+/**
+ * What was called, and what is known, once its reader has called the set; before that folded away from whoever
+ * still may, so that nobody meets the reference on the way to an appraisal.
+ */
+function StudyOnceCalled({ study, view }: { study: AgreementStudy; view: ProgrammeView }) {
+  const mayStillCall = !refusal('add-record', view.actor, inspectorCall)
+  if (!mayStillCall || study.inspectors.includes(view.actor.name)) return <Study study={study} />
+  return (
+    <Disclosure summary={`Results of ${study.study}: open them only if you will not call this set`}>
+      <Study study={study} />
+    </Disclosure>
+  )
+}

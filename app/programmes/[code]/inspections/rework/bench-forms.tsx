@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto'
 import { reworkAddress } from '@/app/addresses'
 import { ColumnField } from '@/app/forms/column-field'
 import { CommandForm } from '@/app/forms/command-form'
-import { Caution } from '@/app/ui/caution'
+import { Cautions } from '@/app/ui/cautions'
 import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { JointInRework } from '@/shared/inspection/rework-waiting'
@@ -66,9 +66,7 @@ function FilledIn({
 }) {
   return (
     <>
-      {kind.cautions.map((caution) => (
-        <Caution key={caution}>{caution}</Caution>
-      ))}
+      <Cautions of={kind.cautions} />
       <CommandForm
         key={label}
         action={recordHere}

@@ -83,7 +83,7 @@ function ItemFinding({ view, number, rule, finding }: Judged & { view: Programme
         {finding.margin && <span className="finding-short">{marginText(finding.margin)}</span>}
         {verdictMark(finding.verdict)}
       </summary>
-      <FindingBody title={rule.title} finding={finding} code={view.code}>
+      <FindingBody title={rule.title} finding={finding} code={view.code} cautioned>
         <ConcessionState view={view} finding={finding} />
         <p>
           <a href={findingAddress(view.code, rule.id)}>

@@ -9,13 +9,14 @@ import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { ProposeFrom } from '@/app/lessons/propose-from'
 import { ItemPictures } from '@/app/pictures/item-pictures'
 import { TablesOfItem } from '@/app/pictures/tables/tables-of-item'
-import { Caution } from '@/app/ui/caution'
+import { Cautions } from '@/app/ui/cautions'
 import { Digest } from '@/app/ui/digest'
 import { StatusMark } from '@/app/ui/status-mark'
 import { openUploadAnswer } from '@/lib/evidence/upload-answer'
 import { uploadSecret } from '@/lib/evidence/upload-secret'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { itemStateFor } from '@/shared/gate/judgement'
+import { cautionsOf } from '@/shared/gate/cautions'
 import { DEPARTMENT_NAMES } from '@/shared/plan/department'
 import { STAGE_NAMES } from '@/shared/plan/stage'
 import { ItemStudies } from '../../options/item-studies'
@@ -95,9 +96,7 @@ export default programmePage<{ item: string }, Asked & { upload?: string; commen
             </aside>
             <div className="item-main">
               <ChangedSince code={view.code} state={state} />
-              {definition.cautions.map((caution) => (
-                <Caution key={caution}>{caution}</Caution>
-              ))}
+              <Cautions of={cautionsOf(state.item, view.judgement.findings)} />
               <ItemPictures item={definition.key} view={view} />
               <Findings view={view} state={state} />
               <Values view={view} state={state} asked={asking} filledIn={filledIn} />

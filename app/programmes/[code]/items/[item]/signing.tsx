@@ -30,6 +30,7 @@ export function Signing({ view, state, hasPassword }: SigningProps) {
       <StampRow
         meaning="Approved"
         wanted="not approved yet"
+        reader={view.actor}
         lapse={{ state: 'lapsed', because: 'What it covered has changed.' }}
         signed={state.approvals.map(({ approval, ...rest }) => ({
           ...rest,

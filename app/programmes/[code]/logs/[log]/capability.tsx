@@ -7,7 +7,7 @@ import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { capabilityConfidenceMin, capabilityMin } from '@/shared/plan/limits/control-charts'
 import { governingRequirement } from '@/shared/plan/requirement'
-import { formatNumber, formatQuantity } from '@/shared/quantity/format'
+import { estimateInWords, formatNumber, formatQuantity } from '@/shared/quantity/format'
 import type { Log } from '@/shared/records/log'
 import { capabilityOf, FEWEST_FOR_CAPABILITY, newestStretch } from '@/shared/charts/capability-of-log'
 import { limitedLogs, limitedReads } from '@/shared/charts/limited-logs'
@@ -76,8 +76,8 @@ export function Capability({ view, log }: { view: ProgrammeView; log: Log }) {
           },
           ...(shortTerm.cp === undefined
             ? []
-            : [{ label: 'Cp', value: `${said(shortTerm.cp)} ${inWords(shortTerm.cpInterval)}` }]),
-          { label: 'Cpk', value: `${said(shortTerm.cpk)} ${inWords(shortTerm.cpkInterval)}` },
+            : [{ label: 'Cp', value: inWords(shortTerm.cp, shortTerm.cpInterval) }]),
+          { label: 'Cpk', value: inWords(shortTerm.cpk, shortTerm.cpkInterval) },
           {
             label: 'Cpk, shown to be at least',
             value: (
@@ -89,11 +89,11 @@ export function Capability({ view, log }: { view: ProgrammeView; log: Log }) {
           },
           ...(longTerm.cp === undefined
             ? []
-            : [{ label: 'Pp', value: `${said(longTerm.cp)} ${inWords(longTerm.cpInterval)}` }]),
-          { label: 'Ppk', value: `${said(longTerm.cpk)} ${inWords(longTerm.cpkInterval)}` },
+            : [{ label: 'Pp', value: inWords(longTerm.cp, longTerm.cpInterval) }]),
+          { label: 'Ppk', value: inWords(longTerm.cpk, longTerm.cpkInterval) },
           {
             label: 'Outside, if the spread is normal',
-            value: `${said(outside.below + outside.above)} in a million`,
+            value: formatQuantity(outside.below + outside.above, 'per million', 3),
           },
         ]}
       />
@@ -108,5 +108,5 @@ export function Capability({ view, log }: { view: ProgrammeView; log: Log }) {
 
 const sinceWhat = (since: string | undefined): string => (since === undefined ? '' : ` since “${since}”`)
 
-const inWords = (interval: Interval | undefined): string =>
-  interval ? `(${formatNumber(interval.lower, 3)} to ${formatNumber(interval.upper, 3)})` : ''
+const inWords = (index: number, interval: Interval | undefined): string =>
+  interval ? estimateInWords(index, interval) : formatNumber(index, 3)

@@ -1,5 +1,6 @@
 import { findingAddress } from '@/app/addresses'
 import { FindingSheet } from '@/app/findings/finding-sheet'
+import { Cautions } from '@/app/ui/cautions'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { Log } from '@/shared/records/log'
@@ -12,8 +13,15 @@ export function LogFindings({ view, log }: { view: ProgrammeView; log: Log }) {
   if (read.length === 0) return null
   return (
     <Section heading="Against the specification">
+      <Cautions of={read.flatMap(({ finding }) => finding.cautions ?? [])} />
       {read.map(({ rule: { id, title }, finding }) => (
-        <FindingSheet key={id} title={title} href={findingAddress(view.code, id)} finding={finding} />
+        <FindingSheet
+          key={id}
+          title={title}
+          href={findingAddress(view.code, id)}
+          finding={finding}
+          cautioned
+        />
       ))}
     </Section>
   )

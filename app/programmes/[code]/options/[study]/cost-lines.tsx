@@ -1,3 +1,4 @@
+import { priced } from '@/app/ui/priced'
 import { XyLines } from '@/app/drawing/xy-lines'
 import { isKnown, type Amount } from '@/shared/cost/amount'
 import type { OptionCostCase } from '@/shared/cost/option-cost'
@@ -24,7 +25,7 @@ export function CostLines({
       title="Cost over the number of boards"
       description={`Cost of each alternative from no board to ${Math.round(max)} boards${reworkCounted ? ', rework and field repair included' : ''}; the upright line is the number calculated with.`}
       across={{ label: 'Boards', unit: '1' }}
-      up={{ label: 'Cost', unit: 'currency' }}
+      up={{ label: priced('Cost'), unit: 'currency' }}
       series={costs.map(({ once, running }, position) => ({
         name: letterOf(position),
         points: Array.from({ length: POINTS + 1 }, (_, step) => {

@@ -1,14 +1,16 @@
 import type { ReactNode } from 'react'
-import { countText } from '@/app/ui/group-digits'
+import { works } from '@/lib/settings/works'
+import { countText } from '@/shared/quantity/digits-in-threes'
 import { isKnown, isNothing, lessAmount, type Amount } from '@/shared/cost/amount'
 import { amountInWords } from '@/shared/cost/amount-in-words'
 import { amountIn, COST_KIND_FACTS, COST_KINDS, PER_IN_WORDS, type CostKind } from '@/shared/cost/cost-line'
 import type { CostGap } from '@/shared/cost/drawn-costs'
 import { bareCost, defectsToSave, type OptionCost, type OptionCostCase } from '@/shared/cost/option-cost'
-import { formatQuantity } from '@/shared/quantity/format'
+import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import type { OptionRow } from './columns'
 
-const figure = (amount: number): string => formatQuantity(Number(amount.toFixed(2)), 'currency', 12)
+const figure = (amount: number): string =>
+  [formatNumber(Number(amount.toFixed(2)), 12), works().currency].filter(Boolean).join(' ')
 
 /** "12", "12 to 15", or "not known" */
 export function money(amount: Amount): string {

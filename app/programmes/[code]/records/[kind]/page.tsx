@@ -13,7 +13,7 @@ import { GatesShut } from '@/app/frame/gates-shut'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { AddRecords } from '@/app/records/add-records'
-import { Caution } from '@/app/ui/caution'
+import { Cautions } from '@/app/ui/cautions'
 import { Empty } from '@/app/ui/empty'
 import { Notice } from '@/app/ui/notice'
 import { CellValue, setOf } from '@/app/ui/parameter-value'
@@ -57,9 +57,7 @@ export default programmePage<{ kind: string }>(async ({ visit, code, params: { k
       {(view) => (
         <>
           <WorkedOutAt code={view.code} kind={key as RecordKindKey} />
-          {kind.cautions.map((caution) => (
-            <Caution key={caution}>{caution}</Caution>
-          ))}
+          <Cautions of={kind.cautions} />
           {tellsOfWork(kind) && !refusal('add-record', view.actor, kind) && (
             <GatesShut view={view} stage={kind.stage} what="Work on assemblies is recorded" />
           )}

@@ -5,7 +5,7 @@ import { addressPart } from '@/app/address-part'
 import { ColumnField } from '@/app/forms/column-field'
 import { CommandForm } from '@/app/forms/command-form'
 import { TextBox } from '@/app/forms/fields'
-import { Caution } from '@/app/ui/caution'
+import { Cautions } from '@/app/ui/cautions'
 import { Empty } from '@/app/ui/empty'
 import { Notice } from '@/app/ui/notice'
 import { SubmitButton } from '@/app/ui/submit-button'
@@ -23,6 +23,9 @@ import { blockName } from './day-blocks'
 interface DayPageProps {
   readonly params: Promise<{ line: string }>
 }
+
+const ROUND_CAUTION =
+  'Solder baths, irons and preheaters burn, and fume and flux vapour harm: read them with the guards closed and the extraction running, as your local rules say.'
 
 export const generateMetadata = async ({ params }: DayPageProps) => ({
   title: `Readings of ${addressPart((await params).line)} – Liquidus`,
@@ -54,10 +57,7 @@ export default async function DayPage({ params }: DayPageProps) {
       )}
       {!may && logs.length > 0 && (
         <>
-          <Caution>
-            Solder baths, irons and preheaters burn, and fume and flux vapour harm: read them with the guards
-            closed and the extraction running, as your local rules say.
-          </Caution>
+          <Cautions of={[ROUND_CAUTION]} />
           <CommandForm
             action={enterDay}
             formKey={randomUUID()}

@@ -8,7 +8,7 @@ import { callMeantBy } from '../call-meant'
 
 const NEW_ROWS = 30
 
-/** A row a joint: its call, and for a set being laid out what is known of it. */
+/** A row per joint: its call. What is known of a joint is no matter of whoever calls it, and has no box here. */
 export function CallRows({ joints }: { joints: readonly string[] }) {
   const { typed, fields } = useFormState()
   const [extra, setExtra] = useState(0)
@@ -36,15 +36,6 @@ export function CallRows({ joints }: { joints: readonly string[] }) {
               </>
             )}
             <Box name={box('call')} label="Call" typed={typed} list="calls" error={fields[box('call')]} />
-            {joint === undefined && (
-              <Box
-                name={box('known')}
-                label="Reference"
-                typed={typed}
-                list="calls"
-                error={fields[box('known')]}
-              />
-            )}
           </div>
         )
       })}
