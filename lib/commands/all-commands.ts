@@ -228,6 +228,9 @@ const COMMANDS = {
   'revoke-calendar-address': revokeCalendarAddress,
 } as const satisfies Record<CommandName, AnyCommand>
 
+/** What a command decides to write. */
+export type ChangeOf<N extends CommandName> = ReturnType<(typeof COMMANDS)[N]['decide']>['change']
+
 /** What a caller gives a command: its input before it is parsed. */
 export type InputOf<N extends CommandName> = z.input<(typeof COMMANDS)[N]['input']>
 

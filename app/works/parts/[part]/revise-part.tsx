@@ -1,8 +1,8 @@
 import { randomUUID } from 'node:crypto'
 import { AnsweredDisclosure } from '@/app/forms/answered-disclosure'
 import { CommandForm } from '@/app/forms/command-form'
+import { PreviewedSubmit } from '@/app/forms/previewed-submit'
 import { LinesBox } from '@/app/forms/fields'
-import { SubmitButton } from '@/app/ui/submit-button'
 import type { PartRead } from '@/lib/queries/works/parts'
 import type { Actor } from '@/shared/actor'
 import { refusal } from '@/shared/policy'
@@ -27,7 +27,7 @@ export function RevisePart({ part, actor }: { part: PartRead; actor: Actor }) {
             <SeenRevision seen={seen} />
             <PartFields values={part.values} />
             <LinesBox name="reason" label="Why" hint="It stands in the part’s trail." rows={2} required />
-            <SubmitButton>Save the revision</SubmitButton>
+            <PreviewedSubmit>Save the revision</PreviewedSubmit>
           </div>
         </AnsweredDisclosure>
       </CommandForm>
@@ -44,7 +44,7 @@ export function RevisePart({ part, actor }: { part: PartRead; actor: Actor }) {
               place. A withdrawn part is not taken back.
             </p>
             <LinesBox name="reason" label="Why" rows={2} required />
-            <SubmitButton kind="quiet">Withdraw the part</SubmitButton>
+            <PreviewedSubmit kind="quiet">Withdraw the part</PreviewedSubmit>
           </div>
         </AnsweredDisclosure>
       </CommandForm>
