@@ -5,6 +5,8 @@ import { addAlternative } from '@/lib/commands/specification/add-alternative'
 import { addComment } from '@/lib/commands/comments/add-comment'
 import { addInstrument } from '@/lib/commands/instruments/add-instrument'
 import { addItem } from '@/lib/commands/plan/add-item'
+import { takeUpItem } from '@/lib/commands/plan/take-up-item'
+import { reinstatePart } from '@/lib/commands/parts/reinstate-part'
 import { addPerson } from '@/lib/commands/people/add-person'
 import { addReadings } from '@/lib/commands/logs/add-readings'
 import { addRecord } from '@/lib/commands/records/add-record'
@@ -119,6 +121,7 @@ const COMMANDS = {
   'add-comment': addComment,
   'add-instrument': addInstrument,
   'add-item': addItem,
+  'take-up-item': takeUpItem,
   'add-person': addPerson,
   'add-readings': addReadings,
   'add-record': addRecord,
@@ -164,6 +167,7 @@ const COMMANDS = {
   'revise-part': revisePart,
   'approve-part': approvePart,
   'withdraw-part': withdrawPart,
+  'reinstate-part': reinstatePart,
   'attach-drawing': attachDrawing,
   'withdraw-drawing': withdrawDrawing,
   'open-line': openLine,

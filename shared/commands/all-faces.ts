@@ -47,6 +47,8 @@ import { describePart } from '@/shared/commands/parts/describe-part'
 import { revisePart } from '@/shared/commands/parts/revise-part'
 import { approvePart } from '@/shared/commands/parts/approve-part'
 import { withdrawPart } from '@/shared/commands/parts/withdraw-part'
+import { reinstatePart } from '@/shared/commands/parts/reinstate-part'
+import { takeUpItem } from '@/shared/commands/plan/take-up-item'
 import { attachDrawing } from '@/shared/commands/parts/attach-drawing'
 import { withdrawDrawing } from '@/shared/commands/parts/withdraw-drawing'
 import { openLine } from '@/shared/commands/works/open-line'
@@ -120,6 +122,7 @@ export const FACES = {
   'hand-over-lead': handOverLead,
   'take-lead': takeLead,
   'add-item': addItem,
+  'take-up-item': takeUpItem,
   'propose-set-aside': proposeSetAside,
   'decide-set-aside': decideSetAside,
   'restore-item': restoreItem,
@@ -150,6 +153,7 @@ export const FACES = {
   'revise-part': revisePart,
   'approve-part': approvePart,
   'withdraw-part': withdrawPart,
+  'reinstate-part': reinstatePart,
   'attach-drawing': attachDrawing,
   'withdraw-drawing': withdrawDrawing,
   'open-line': openLine,

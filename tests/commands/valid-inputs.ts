@@ -70,6 +70,11 @@ const freshItem = async (
   }
   return (await world.must('lead', 'add-item', { programme: world.code, item })).result.item
 }
+/** As if the programme had been opened before the standard plan had the item. */
+async function openedWithout({ code }: World, item: string): Promise<string> {
+  await database().planItem.deleteMany({ where: { key: item, programme: { code } } })
+  return item
+}
 const freshSupplier = async (world: World): Promise<string> => {
   const supplier = `Supplier ${unique()}`
   await world.must('quality', 'add-supplier', { supplier })
@@ -566,6 +571,11 @@ export const VALID_INPUT: {
       approvers: ['quality'],
       evidence: 'a photograph',
     },
+  }),
+  'take-up-item': async (world) => ({
+    programme: world.code,
+    item: await openedWithout(world, 'parts-list'),
+    reason,
   }),
   'propose-set-aside': async (world) => ({ programme: world.code, item: await freshItem(world), reason }),
   'decide-set-aside': async (world) => {
@@ -1136,6 +1146,11 @@ export const VALID_INPUT: {
     return { part, digest: partDigest(part, PART_VALUES) }
   },
   'withdraw-part': async (world) => ({ part: await freshPart(world), reason }),
+  'reinstate-part': async (world) => {
+    const part = await freshPart(world)
+    await world.must('quality', 'withdraw-part', { part, reason })
+    return { part, reason }
+  },
   'attach-drawing': async (world, role) => {
     const part = await freshPart(world)
     return {

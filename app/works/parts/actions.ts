@@ -11,6 +11,7 @@ export const describePart = formAction('describe-part', { own: { values } })
 export const revisePart = previewedAction('revise-part', { own: { values } })
 export const approvePart = previewedAction('approve-part')
 export const withdrawPart = previewedAction('withdraw-part')
+export const reinstatePart = previewedAction('reinstate-part')
 export const withdrawDrawing = formAction('withdraw-drawing', {
   then: (_done, form) => `${partAddress(text(form, 'part'))}#drawings`,
 })

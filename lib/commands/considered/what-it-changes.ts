@@ -56,6 +56,7 @@ const WHAT_IT_CHANGES = {
   },
   'approve-part': ({ code }) => partChanged(code, (part) => ({ ...part, approved: true })),
   'withdraw-part': ({ code }) => partChanged(code, (part) => ({ ...part, withdrawn: true })),
+  'reinstate-part': ({ code }) => partChanged(code, (part) => ({ ...part, withdrawn: false })),
   'state-company-rule': async ({ change }) => {
     const rules = await loadCompanyRules(database(), { limit: change.limit })
     return companyRuleTaken(change, [...replacedBy(change, rules)])
