@@ -2,7 +2,7 @@
 import { routeCardAddress } from '@/app/addresses'
 import { rowsFromForm } from '@/app/forms/column-value'
 import { formAction, previewedAction } from '@/app/forms/form-action'
-import { numberTyped, text } from '@/app/forms/typed-text'
+import { jsonTyped, numberTyped, text } from '@/app/forms/typed-text'
 import { valueTyped } from '@/app/forms/value-typed'
 import { ANSWER_COLUMNS } from '@/shared/cost/cost-line'
 
@@ -41,6 +41,11 @@ export const dropChange = formAction('drop-change')
 export const enablePerson = formAction('enable-person')
 export const endDelegation = formAction('end-delegation')
 export const grantConcession = formAction('grant-concession')
+/** The preferred value travels as it stands, whatever shape its parameter has. */
+export const takePreferredValue = formAction('revise-parameter', {
+  own: { value: (form) => jsonTyped(form, 'preferred') },
+})
+export const keepOwnValue = formAction('keep-own-value')
 export const keepOwnRule = formAction('keep-own-rule')
 export const handOverLead = formAction('hand-over-lead')
 export const inviteMember = formAction('invite-member')

@@ -5,6 +5,7 @@ import { addAlternative } from '@/lib/commands/specification/add-alternative'
 import { addComment } from '@/lib/commands/comments/add-comment'
 import { addInstrument } from '@/lib/commands/instruments/add-instrument'
 import { addItem } from '@/lib/commands/plan/add-item'
+import { keepOwnValue } from '@/lib/commands/company-rules/keep-own-value'
 import { takeUpItem } from '@/lib/commands/plan/take-up-item'
 import { reinstatePart } from '@/lib/commands/parts/reinstate-part'
 import { addPerson } from '@/lib/commands/people/add-person'
@@ -177,6 +178,7 @@ const COMMANDS = {
   'withdraw-preference': withdrawPreference,
   'take-company-rule': takeCompanyRule,
   'keep-own-rule': keepOwnRule,
+  'keep-own-value': keepOwnValue,
   'attach-certificate': attachCertificate,
   'withdraw-certificate': withdrawCertificate,
   'close-line': closeLine,

@@ -48,6 +48,7 @@ import { revisePart } from '@/shared/commands/parts/revise-part'
 import { approvePart } from '@/shared/commands/parts/approve-part'
 import { withdrawPart } from '@/shared/commands/parts/withdraw-part'
 import { reinstatePart } from '@/shared/commands/parts/reinstate-part'
+import { keepOwnValue } from '@/shared/commands/company-rules/keep-own-value'
 import { takeUpItem } from '@/shared/commands/plan/take-up-item'
 import { attachDrawing } from '@/shared/commands/parts/attach-drawing'
 import { withdrawDrawing } from '@/shared/commands/parts/withdraw-drawing'
@@ -163,6 +164,7 @@ export const FACES = {
   'withdraw-preference': withdrawPreference,
   'take-company-rule': takeCompanyRule,
   'keep-own-rule': keepOwnRule,
+  'keep-own-value': keepOwnValue,
   'attach-certificate': attachCertificate,
   'withdraw-certificate': withdrawCertificate,
   'close-line': closeLine,

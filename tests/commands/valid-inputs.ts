@@ -315,6 +315,19 @@ const preferenceInput = (): InputOf<'prefer-value'> => ({
   value: 1 + ++counter / 10_000,
   reason,
 })
+/** A value that the works prefer, of a parameter that a role may revise and that the programme specified otherwise. */
+async function preferredOtherwise(world: World, role: Role): Promise<string> {
+  const [parameter, value] = PREFERRED_OF[role] ?? ['board-thickness', 1.6]
+  const seen = await newestRevision(world, parameter)
+  const own = value + ++counter / 10_000
+  await world.must('lead', 'revise-parameter', { programme: world.code, parameter, value: own, seen, reason })
+  const preferred = { parameter, value: value + ++counter / 10_000, reason }
+  return (await world.must('design', 'prefer-value', preferred)).result.preference
+}
+const PREFERRED_OF: Readonly<Partial<Record<Role, readonly [string, number]>>> = {
+  production: ['flux-tank-volume', 20],
+  quality: ['defect-free-boards', 90],
+}
 const openStudy = async (world: World): Promise<number> =>
   (await world.must('lead', 'open-option-study', studyInput(world))).result.study
 /** Lets one person of a department be asked by name. */
@@ -871,6 +884,11 @@ export const VALID_INPUT: {
     programme: world.code,
     rule: await statedRule(world),
     standing: 'stated',
+    reason,
+  }),
+  'keep-own-value': async (world, role) => ({
+    programme: world.code,
+    preference: await preferredOtherwise(world, role),
     reason,
   }),
   'attach-certificate': async (world, role) => certificateInput(world, role),
