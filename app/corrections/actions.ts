@@ -1,6 +1,6 @@
 'use server'
 import { rowFromForm, rowsFromForm } from '@/app/forms/column-value'
-import { formAction } from '@/app/forms/form-action'
+import { formAction, previewedAction } from '@/app/forms/form-action'
 import { numberTyped, text } from '@/app/forms/typed-text'
 import { DEFECT_COLUMNS } from '@/app/programmes/[code]/inspections/defect-columns'
 import type { TestMethod } from '@/shared/methods/test-method'
@@ -17,7 +17,7 @@ export const correctLot = formAction('correct-lot', {
 })
 
 /** The method names the conditions; it is not asked for. */
-export const correctLotTest = formAction('correct-lot-test', {
+export const correctLotTest = previewedAction('correct-lot-test', {
   own: {
     values: (form) => rowFromForm(form, 'values', LOT_TEST_COLUMNS),
     conditions: (form) => {
@@ -27,7 +27,7 @@ export const correctLotTest = formAction('correct-lot-test', {
   },
 })
 
-export const correctRecord = formAction('correct-record', {
+export const correctRecord = previewedAction('correct-record', {
   own: {
     values: (form) => {
       const kind: RecordKind | undefined = ownMember(RECORD_KINDS, text(form, 'kind'))

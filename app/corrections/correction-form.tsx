@@ -3,6 +3,7 @@ import type { ReactNode } from 'react'
 import { AnsweredDisclosure } from '@/app/forms/answered-disclosure'
 import { CommandForm } from '@/app/forms/command-form'
 import { LinesBox } from '@/app/forms/fields'
+import { PreviewedSubmit } from '@/app/forms/previewed-submit'
 import type { FormAction } from '@/app/forms/form-state'
 import { SubmitButton } from '@/app/ui/submit-button'
 
@@ -13,12 +14,14 @@ interface CorrectionFormProps {
   /** How often it has been corrected, as shown. */
   seen: number
   hidden: Readonly<Record<string, string | number>>
+  /** It may ask first what would turn in the programmes of the works. */
+  previewed?: boolean
   /** The boxes, holding what stands now. */
   children: ReactNode
 }
 
 /** Folded away: the values as they stand, to be set right, with the reason. */
-export function CorrectionForm({ action, label, seen, hidden, children }: CorrectionFormProps) {
+export function CorrectionForm({ action, label, seen, hidden, previewed, children }: CorrectionFormProps) {
   return (
     <CommandForm
       key={seen}
@@ -38,7 +41,11 @@ export function CorrectionForm({ action, label, seen, hidden, children }: Correc
             rows={2}
             required
           />
-          <SubmitButton kind="quiet">{label}</SubmitButton>
+          {previewed ? (
+            <PreviewedSubmit>{label}</PreviewedSubmit>
+          ) : (
+            <SubmitButton kind="quiet">{label}</SubmitButton>
+          )}
         </div>
       </AnsweredDisclosure>
     </CommandForm>

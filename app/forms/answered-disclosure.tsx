@@ -11,8 +11,8 @@ interface AnsweredDisclosureProps {
 
 /** A form folded away until asked for; it stands open when the server answered it, scripts or not. */
 export function AnsweredDisclosure({ summary, open = false, children }: AnsweredDisclosureProps) {
-  const { message, preview } = useFormState()
-  const answered = message !== undefined || preview !== undefined
+  const { message, preview, worksEffect } = useFormState()
+  const answered = message !== undefined || preview !== undefined || worksEffect !== undefined
   return (
     <details className="disclosure" open={open || answered} suppressHydrationWarning>
       <summary>{summary}</summary>

@@ -1,9 +1,9 @@
 'use server'
 import { itemAddress, routeCardAddress } from '@/app/addresses'
 import { rowsFromForm } from '@/app/forms/column-value'
-import { formAction } from '@/app/forms/form-action'
+import { formAction, previewedAction } from '@/app/forms/form-action'
 import { whereItLeads } from '@/app/forms/submit'
-import { numberTyped, text } from '@/app/forms/typed-text'
+import { jsonTyped, numberTyped, text } from '@/app/forms/typed-text'
 import { valueTyped } from '@/app/forms/value-typed'
 import { ANSWER_COLUMNS } from '@/shared/cost/cost-line'
 
@@ -43,11 +43,16 @@ export const chooseDigest = formAction('choose-digest')
 export const decideLesson = formAction('decide-lesson')
 export const decideSetAside = formAction('decide-set-aside')
 export const disablePerson = formAction('disable-person')
-export const disposeLot = formAction('dispose-lot')
+export const disposeLot = previewedAction('dispose-lot')
 export const dropChange = formAction('drop-change')
 export const enablePerson = formAction('enable-person')
 export const endDelegation = formAction('end-delegation')
 export const grantConcession = formAction('grant-concession')
+/** The preferred value travels as it stands, whatever shape its parameter has. */
+export const takePreferredValue = formAction('revise-parameter', {
+  own: { value: (form) => jsonTyped(form, 'preferred') },
+})
+export const keepOwnValue = formAction('keep-own-value')
 export const keepOwnRule = formAction('keep-own-rule')
 export const handOverLead = formAction('hand-over-lead')
 export const inviteMember = formAction('invite-member')
@@ -125,7 +130,8 @@ export const revokeMachineToken = formAction('revoke-machine-token')
 export const setMoneyCeiling = formAction('set-money-ceiling')
 export const signGate = formAction('sign-gate')
 export const stateRequirement = formAction('state-requirement')
-export const stateCompanyRule = formAction('state-company-rule')
+export const stateCompanyRule = previewedAction('state-company-rule')
+export const takeUpItem = formAction('take-up-item')
 export const takeCompanyRule = formAction('take-company-rule')
 export const takeInstrumentOutOfUse = formAction('take-instrument-out-of-use')
 export const takeLead = formAction('take-lead')
@@ -141,10 +147,10 @@ export const traceLot = formAction('trace-lot', {
 export const withdrawAction = formAction('withdraw-action')
 export const withdrawAlternative = formAction('withdraw-alternative')
 export const withdrawCertificate = formAction('withdraw-certificate')
-export const withdrawCompanyRule = formAction('withdraw-company-rule')
+export const withdrawCompanyRule = previewedAction('withdraw-company-rule')
 export const withdrawEvidence = formAction('withdraw-evidence')
 export const withdrawInspection = formAction('withdraw-inspection')
-export const withdrawLotTest = formAction('withdraw-lot-test')
+export const withdrawLotTest = previewedAction('withdraw-lot-test')
 export const withdrawPreference = formAction('withdraw-preference')
-export const withdrawRecord = formAction('withdraw-record')
+export const withdrawRecord = previewedAction('withdraw-record')
 export const withdrawRequirement = formAction('withdraw-requirement')

@@ -1,8 +1,10 @@
 import type { z } from 'zod'
 import { inputFromForm } from '@/app/forms/input-from-form'
 import type { FormAction } from '@/app/forms/form-state'
-import { submit, type Done } from '@/app/forms/submit'
+import { previewAtWorks, submit, type Done } from '@/app/forms/submit'
+import { text } from '@/app/forms/typed-text'
 import { commandNamed, type InputOf } from '@/lib/commands/all-commands'
+import type { Previewed } from '@/lib/commands/considered/what-it-changes'
 import type { CommandName } from '@/shared/commands/all-faces'
 
 /** Parts of a command's input that a form asks for in a way of its own, instead of by a box each. */
@@ -21,6 +23,17 @@ export const formAction =
   <N extends CommandName>(command: N, { own, then }: FormActionOptions<N> = {}): FormAction =>
   (_state, form) =>
     submit(command, form, () => commandInput(command, form, own), then)
+
+/** The same of a form with a second button, which asks what sending it would turn in the programmes of the works. */
+export const previewedAction =
+  <N extends Previewed>(command: N, options: FormActionOptions<N> = {}): FormAction =>
+  (state, form) =>
+    asksForPreview(form)
+      ? previewAtWorks(command, form, () => commandInput(command, form, options.own))
+      : formAction(command, options)(state, form)
+
+/** Whether the button that only asks was the one pressed. */
+export const asksForPreview = (form: FormData): boolean => text(form, 'intent') === 'preview'
 
 /** What a form gives a command, still to be parsed. */
 export function commandInput<N extends CommandName>(

@@ -1,4 +1,5 @@
 import type { ChangePreview } from '@/shared/gate/change-preview'
+import type { WorksEffect } from '@/shared/gate/works-effect'
 
 /** What a form knows after it was sent and not taken: why, and what was typed. */
 export interface FormState {
@@ -14,6 +15,8 @@ export interface FormState {
   readonly shownOnce?: string
   /** What sending it would change, when only that was asked. */
   readonly preview?: ChangePreview
+  /** The same of something of the works, in every programme that rests on it. */
+  readonly worksEffect?: WorksEffect
 }
 
 export const UNTOUCHED: FormState = { fields: {}, typed: {} }

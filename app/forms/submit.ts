@@ -9,6 +9,8 @@ import { placeAddress } from '@/app/place-address'
 import type { Outcome } from '@/lib/commands/outcome'
 import { performUnparsed } from '@/lib/commands/perform'
 import { signedIn, type SignedIn } from '@/lib/auth/session'
+import type { Previewed } from '@/lib/commands/considered/what-it-changes'
+import { worksEffect } from '@/lib/queries/works/works-effect'
 import type { CommandName } from '@/shared/commands/all-faces'
 import { Refused } from '@/shared/refused'
 
@@ -54,6 +56,23 @@ export async function send(
     },
   })
   return outcome.ok ? outcome : sentBack(form, outcome.message, outcome.fields)
+}
+
+/** What a form would turn in the programmes of the works, if it was taken; nothing is stored. */
+export async function previewAtWorks(
+  command: Previewed,
+  form: FormData,
+  toInput: () => unknown,
+): Promise<FormState> {
+  const person = await signedIn()
+  const unfit = unfitToSend(person)
+  if (!person || unfit) return sentBack(form, unfit ?? '')
+  try {
+    return { fields: {}, typed: typedIn(form), worksEffect: await worksEffect(person, command, toInput()) }
+  } catch (error) {
+    if (error instanceof Refused) return sentBack(form, error.message, error.fields)
+    throw error
+  }
 }
 
 function inputOrRefusal(toInput: () => unknown): unknown {

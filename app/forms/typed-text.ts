@@ -16,3 +16,12 @@ export function numberTyped(form: FormData, name: string): number | string | und
   if (!typed) return undefined
   return decimalTyped(typed, notationIn(form).decimal) ?? typed
 }
+
+/** What a hidden box holds as JSON; undefined where it holds none. */
+export function jsonTyped(form: FormData, name: string): unknown {
+  try {
+    return JSON.parse(text(form, name))
+  } catch {
+    return undefined
+  }
+}

@@ -31,6 +31,7 @@ export function CorrectTest({ at, test, method, corrections }: CorrectTestProps)
         <CorrectionForm
           action={correctLotTest}
           label="Correct this test"
+          previewed
           seen={corrections.length}
           hidden={{ ...at.names, test: test.id, method: method.key }}
         >

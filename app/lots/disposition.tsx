@@ -2,8 +2,8 @@ import { dispositionInWords } from '@/shared/records/lot-identity'
 import { randomUUID } from 'node:crypto'
 import { CommandForm } from '@/app/forms/command-form'
 import { LinesBox, PickBox } from '@/app/forms/fields'
+import { PreviewedSubmit } from '@/app/forms/previewed-submit'
 import { Section } from '@/app/ui/section'
-import { SubmitButton } from '@/app/ui/submit-button'
 import { refusal } from '@/shared/policy'
 import { DISPOSITIONS, type Lot } from '@/shared/records/lot'
 import { disposeLot } from '@/app/forms/command-actions'
@@ -36,7 +36,7 @@ export function Disposition({ at, lot }: { at: LotAt; lot: Lot }) {
             required
           />
           <LinesBox name="reason" label="Why" rows={2} required />
-          <SubmitButton>Record disposition</SubmitButton>
+          <PreviewedSubmit>Record disposition</PreviewedSubmit>
         </CommandForm>
       )}
     </Section>

@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto'
 import { CommandForm } from '@/app/forms/command-form'
+import { PreviewedSubmit } from '@/app/forms/previewed-submit'
 import { TableEditor } from '@/app/forms/table-editor'
-import { SubmitButton } from '@/app/ui/submit-button'
 import type { Lot } from '@/shared/records/lot'
 import type { TestMethod } from '@/shared/methods/test-method'
 import { TestFacts } from './test-facts'
@@ -37,7 +37,7 @@ export function TypedTest({ at, lot, method, given }: TypedTestProps) {
         rows={BLANK_ROWS}
         maxRows={MAX_TYPED}
       />
-      <SubmitButton>Record the test</SubmitButton>
+      <PreviewedSubmit>Record the test</PreviewedSubmit>
     </CommandForm>
   )
 }

@@ -1,8 +1,8 @@
 import { randomUUID } from 'node:crypto'
 import { CommandForm } from '@/app/forms/command-form'
 import { TextBox } from '@/app/forms/fields'
+import { PreviewedSubmit } from '@/app/forms/previewed-submit'
 import { Disclosure } from '@/app/ui/disclosure'
-import { SubmitButton } from '@/app/ui/submit-button'
 import { refusal } from '@/shared/policy'
 import type { LotTest } from '@/shared/records/lot'
 import { withdrawLotTest } from '@/app/forms/command-actions'
@@ -21,7 +21,7 @@ export function WithdrawTest({ at, test }: { at: LotAt; test: LotTest }) {
         className="form-narrow"
       >
         <TextBox name="reason" label="Why" hint="The readings stay in the trail." required />
-        <SubmitButton kind="danger">Withdraw the test</SubmitButton>
+        <PreviewedSubmit kind="danger">Withdraw the test</PreviewedSubmit>
       </CommandForm>
     </Disclosure>
   )

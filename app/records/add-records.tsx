@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto'
 import { AnsweredDisclosure } from '@/app/forms/answered-disclosure'
 import { ColumnField } from '@/app/forms/column-field'
 import { CommandForm } from '@/app/forms/command-form'
+import { PreviewedSubmit } from '@/app/forms/previewed-submit'
 import { TableEditor } from '@/app/forms/table-editor'
 import { addRecord } from '@/app/records/actions'
 import { Section } from '@/app/ui/section'
@@ -15,12 +16,14 @@ interface AddRecordsProps {
   kind: RecordKind
   /** Names the programme, or what of the works, that keeps them. */
   of: Readonly<Record<string, string>>
+  /** It may ask first what would turn in the programmes of the works. */
+  previewed?: boolean
   /** What the box of a column starts with, and says instead of the column's own help. */
   startOf?: (column: string) => { value?: unknown; hint?: string }
 }
 
 /** The forms that a kind of record gives by its declaration: for one, and for several typed, pasted or loaded. */
-export function AddRecords({ kind, of, startOf }: AddRecordsProps) {
+export function AddRecords({ kind, of, previewed, startOf }: AddRecordsProps) {
   const hidden = { ...of, kind: kind.key }
   return (
     <Section id="add" heading={`Add a ${kind.label}`}>
@@ -30,7 +33,7 @@ export function AddRecords({ kind, of, startOf }: AddRecordsProps) {
             <ColumnField key={name} name={`rows.0.${name}`} column={column} {...startOf?.(name)} />
           ))}
         </div>
-        <SubmitButton>Add it</SubmitButton>
+        {previewed ? <PreviewedSubmit>Add it</PreviewedSubmit> : <SubmitButton>Add it</SubmitButton>}
       </CommandForm>
       <CommandForm
         action={addRecord}
@@ -46,7 +49,7 @@ export function AddRecords({ kind, of, startOf }: AddRecordsProps) {
             rows={[]}
             maxRows={MOST_AT_ONCE}
           />
-          <SubmitButton>Add them</SubmitButton>
+          {previewed ? <PreviewedSubmit>Add them</PreviewedSubmit> : <SubmitButton>Add them</SubmitButton>}
         </AnsweredDisclosure>
       </CommandForm>
     </Section>

@@ -10,16 +10,19 @@ interface CorrectRecordProps {
   record: string
   /** How often it was corrected, as shown. */
   seen: number
+  /** It may ask first what would turn in the programmes of the works. */
+  previewed?: boolean
   /** As it stands. */
   values: Readonly<Record<string, unknown>>
 }
 
 /** Other values for a record, with the reason. */
-export const CorrectRecord = ({ kind, of, record, seen, values }: CorrectRecordProps) => (
+export const CorrectRecord = ({ kind, of, record, seen, previewed, values }: CorrectRecordProps) => (
   <CorrectionForm
     action={correctRecord}
     label="Correct this record"
     seen={seen}
+    {...(previewed && { previewed })}
     hidden={{ ...of, record, kind: kind.key }}
   >
     <div className="form-row">

@@ -5,6 +5,9 @@ import { addAlternative } from '@/lib/commands/specification/add-alternative'
 import { addComment } from '@/lib/commands/comments/add-comment'
 import { addInstrument } from '@/lib/commands/instruments/add-instrument'
 import { addItem } from '@/lib/commands/plan/add-item'
+import { keepOwnValue } from '@/lib/commands/company-rules/keep-own-value'
+import { takeUpItem } from '@/lib/commands/plan/take-up-item'
+import { reinstatePart } from '@/lib/commands/parts/reinstate-part'
 import { addPerson } from '@/lib/commands/people/add-person'
 import { addReadings } from '@/lib/commands/logs/add-readings'
 import { addRecord } from '@/lib/commands/records/add-record'
@@ -119,6 +122,7 @@ const COMMANDS = {
   'add-comment': addComment,
   'add-instrument': addInstrument,
   'add-item': addItem,
+  'take-up-item': takeUpItem,
   'add-person': addPerson,
   'add-readings': addReadings,
   'add-record': addRecord,
@@ -164,6 +168,7 @@ const COMMANDS = {
   'revise-part': revisePart,
   'approve-part': approvePart,
   'withdraw-part': withdrawPart,
+  'reinstate-part': reinstatePart,
   'attach-drawing': attachDrawing,
   'withdraw-drawing': withdrawDrawing,
   'open-line': openLine,
@@ -173,6 +178,7 @@ const COMMANDS = {
   'withdraw-preference': withdrawPreference,
   'take-company-rule': takeCompanyRule,
   'keep-own-rule': keepOwnRule,
+  'keep-own-value': keepOwnValue,
   'attach-certificate': attachCertificate,
   'withdraw-certificate': withdrawCertificate,
   'close-line': closeLine,
@@ -227,6 +233,9 @@ const COMMANDS = {
   'name-delegate': nameDelegate,
   'revoke-calendar-address': revokeCalendarAddress,
 } as const satisfies Record<CommandName, AnyCommand>
+
+/** What a command decides to write. */
+export type ChangeOf<N extends CommandName> = ReturnType<(typeof COMMANDS)[N]['decide']>['change']
 
 /** What a caller gives a command: its input before it is parsed. */
 export type InputOf<N extends CommandName> = z.input<(typeof COMMANDS)[N]['input']>

@@ -1,21 +1,18 @@
-import { v7 } from 'uuid'
 import { commandNamed, type InputOf, type ResultOf } from '@/lib/commands/all-commands'
-import type { AnyCommand, Context } from '@/lib/commands/command'
+import type { AnyCommand } from '@/lib/commands/command'
+import { decideOn } from '@/lib/commands/decide-on'
 import type { Outcome } from '@/lib/commands/outcome'
 import { recallOutcome, rememberOutcome } from '@/lib/commands/idempotency'
 import { lockSubject } from '@/lib/commands/lock-subject'
 import { parseInput } from '@/lib/commands/parse-input'
 import { readResets } from '@/lib/auth/password-reset'
 import { verifySignature, type SignatureProof } from '@/lib/auth/signature'
-import { actorOn } from '@/lib/auth/actor'
-import { dateAtWorks } from '@/lib/settings/works'
 import { inTransaction, type Transaction } from '@/lib/db/transaction'
 import { log } from '@/lib/log/log'
 import { openTrail, recordEntry } from '@/lib/trail/append-entry'
 import { publishHead } from '@/lib/trail/publish-head'
 import type { Actor } from '@/shared/actor'
 import { faceOf, type CommandName } from '@/shared/commands/all-faces'
-import { partRefusal, refusal } from '@/shared/policy'
 import { Refused } from '@/shared/refused'
 import type { JsonValue } from '@/shared/trail/canonical-json'
 import type { TrailEntry, TrailHead } from '@/shared/trail/entry'
@@ -78,32 +75,15 @@ async function performIn(
   { key, at = new Date() }: Circumstances,
 ): Promise<Performed> {
   const now = at.toISOString()
-  const today = dateAtWorks(at)
   const subject = await lockSubject(tx, command.name, input)
-  const { head } = subject
   const before = await recallOutcome(tx, personId, key, command.name, input)
   if (before) return { entry: undefined, outcome: before }
 
-  const actor = await actorOn(tx, personId, subject, today)
-  refuse(partRefusal(command.name, actor))
-  const context: Context = {
-    actor,
-    now,
-    today,
-    programmeId: subject.kind === 'programme' ? subject.id : '',
-    trailId: subject.id,
-    subject,
-    head,
-    // RFC 9562 version 7: of one command's rows the id tells the order, since all have one instant.
-    newId: () => v7(),
-  }
-
-  const state = await command.load(tx, input as never, context)
-  refuse(refusal(command.name, actor, command.subject?.(state as never, input as never) as never))
-  const decision = command.decide(state as never, input as never, context)
+  const { decision, context } = await decideOn(tx, personId, command, input, { subject, at })
+  const { actor } = context
   await command.apply(tx, decision.change as never, context)
 
-  const target = subject.opens ? { trailId: subject.id, seq: 0, hash: '' } : head
+  const target = subject.opens ? { trailId: subject.id, seq: 0, hash: '' } : subject.head
   if (subject.opens) await openTrail(tx, subject.id)
   const entry = await recordAll(tx, target, actor, now, [
     ...(decision.acts ?? []),
@@ -158,7 +138,3 @@ async function recordOf(tx: Transaction, actor: Actor, name: CommandName, record
 }
 
 type Entry = Readonly<Record<string, JsonValue>>
-
-function refuse(refused: string | undefined): void {
-  if (refused) throw new Refused(refused)
-}

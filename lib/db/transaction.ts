@@ -37,6 +37,27 @@ export async function inTransaction<Result>(
   }
 }
 
+/** Runs the work in such a transaction and takes back whatever it wrote; what it answers is as if it had been kept. */
+export async function inTransactionUndone<Result>(
+  work: (transaction: Transaction) => Promise<Result>,
+): Promise<Result> {
+  try {
+    return await inTransaction(async (tx) => {
+      throw new Undone(await work(tx))
+    })
+  } catch (error) {
+    if (error instanceof Undone) return error.answer as Result
+    throw error
+  }
+}
+
+/** Ends a transaction that nothing is to be kept of. */
+class Undone extends Error {
+  constructor(readonly answer: unknown) {
+    super('Nothing of this transaction is kept.')
+  }
+}
+
 /** Reads in one REPEATABLE READ transaction: everything as it was at one moment. */
 export const inSnapshot = <Result>(read: (transaction: Transaction) => Promise<Result>): Promise<Result> =>
   database().$transaction(read, {

@@ -1,7 +1,9 @@
 import type { Prisma, PrismaClient } from '@/lib/db/generated/client'
 import type { Transaction } from '@/lib/db/transaction'
 import { namesOf } from '@/lib/programme/names-of'
+import { groupedBy } from '@/shared/grouped-by'
 import type { CompanyPreference, CompanyRule } from '@/shared/company-rules/company-rule'
+import { PREFERRED, type ValueKept } from '@/shared/company-rules/preference-difference'
 import type { JsonValue } from '@/shared/trail/canonical-json'
 import type { OwnKept, RuleStanding, RuleTaken } from '@/shared/company-rules/rule-difference'
 
@@ -69,7 +71,7 @@ export async function loadRuleDecisions(db: Db, programmeIds: readonly string[])
       select: { id: true, programmeId: true, companyRule: true },
       ...IN_ORDER,
     }),
-    db.ownRuleKept.findMany({ where: { programmeId }, ...IN_ORDER }),
+    db.ownRuleKept.findMany({ where: { programmeId, standing: { not: PREFERRED } }, ...IN_ORDER }),
   ])
   const nameOf = await namesOf(
     db,
@@ -91,4 +93,29 @@ export async function loadRuleDecisions(db: Db, programmeIds: readonly string[])
           at: at.toISOString(),
         })),
   }
+}
+
+/** Where some programmes keep values of their own against preferred ones, oldest first; two statements. */
+export async function loadValuesKept(
+  db: Db,
+  programmeIds: readonly string[],
+): Promise<ReadonlyMap<string, readonly ValueKept[]>> {
+  const rows = await db.ownRuleKept.findMany({
+    where: { programmeId: { in: [...programmeIds] }, standing: PREFERRED },
+    ...IN_ORDER,
+  })
+  const nameOf = await namesOf(
+    db,
+    rows.map(({ byId }) => byId),
+  )
+  return groupedBy(
+    rows,
+    ({ programmeId }) => programmeId,
+    ({ ruleId, reason, byId, at }) => ({
+      preference: ruleId,
+      reason,
+      by: nameOf(byId),
+      at: at.toISOString(),
+    }),
+  )
 }

@@ -47,6 +47,9 @@ import { describePart } from '@/shared/commands/parts/describe-part'
 import { revisePart } from '@/shared/commands/parts/revise-part'
 import { approvePart } from '@/shared/commands/parts/approve-part'
 import { withdrawPart } from '@/shared/commands/parts/withdraw-part'
+import { reinstatePart } from '@/shared/commands/parts/reinstate-part'
+import { keepOwnValue } from '@/shared/commands/company-rules/keep-own-value'
+import { takeUpItem } from '@/shared/commands/plan/take-up-item'
 import { attachDrawing } from '@/shared/commands/parts/attach-drawing'
 import { withdrawDrawing } from '@/shared/commands/parts/withdraw-drawing'
 import { openLine } from '@/shared/commands/works/open-line'
@@ -120,6 +123,7 @@ export const FACES = {
   'hand-over-lead': handOverLead,
   'take-lead': takeLead,
   'add-item': addItem,
+  'take-up-item': takeUpItem,
   'propose-set-aside': proposeSetAside,
   'decide-set-aside': decideSetAside,
   'restore-item': restoreItem,
@@ -150,6 +154,7 @@ export const FACES = {
   'revise-part': revisePart,
   'approve-part': approvePart,
   'withdraw-part': withdrawPart,
+  'reinstate-part': reinstatePart,
   'attach-drawing': attachDrawing,
   'withdraw-drawing': withdrawDrawing,
   'open-line': openLine,
@@ -159,6 +164,7 @@ export const FACES = {
   'withdraw-preference': withdrawPreference,
   'take-company-rule': takeCompanyRule,
   'keep-own-rule': keepOwnRule,
+  'keep-own-value': keepOwnValue,
   'attach-certificate': attachCertificate,
   'withdraw-certificate': withdrawCertificate,
   'close-line': closeLine,

@@ -65,7 +65,10 @@ export function ruleDifferences<Rule extends Chained, Kept extends Pick<OwnKept,
 }
 
 /** The ids of all rules whose place this one took, one after another. */
-function replacedBy({ replaces }: Chained, rules: readonly Chained[]): ReadonlySet<string> {
+export function replacedBy(
+  { replaces }: Pick<Chained, 'replaces'>,
+  rules: readonly Chained[],
+): ReadonlySet<string> {
   const before = new Set<string>()
   for (let next = replaces; next !== null && !before.has(next);) {
     before.add(next)

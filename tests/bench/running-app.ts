@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { freePort } from '@/lib/db/embedded-process'
 import { DEMO_PASSWORD, DEMO_PEOPLE } from '@/seed/people'
+import { signedInAt } from '@/tests/faults/plain-browser'
 import { runScript } from '@/tests/faults/programs'
 
 /**
@@ -13,11 +14,24 @@ export async function withRunningApp(measure: (base: string) => Promise<void>): 
   const named = process.env.LIQUIDUS_BENCH_URL?.replace(/\/+$/, '')
   if (named) return measure(named)
   const dataFolder = mkdtempSync(join(tmpdir(), 'liquidus-bench-'))
+  try {
+    await withAppOn(dataFolder, 'on', measure)
+  } finally {
+    rmSync(dataFolder, { recursive: true, force: true })
+  }
+}
+
+/** The same on a data folder that may hold something already. */
+export async function withAppOn(
+  dataFolder: string,
+  demo: 'on' | 'off',
+  measure: (base: string) => Promise<void>,
+): Promise<void> {
   const port = String(await freePort())
   const app = runScript('scripts/start.ts', [], {
     DATABASE_URL: '',
     LIQUIDUS_DATA: dataFolder,
-    LIQUIDUS_DEMO: 'on',
+    LIQUIDUS_DEMO: demo,
     PORT: port,
   })
   try {
@@ -26,29 +40,9 @@ export async function withRunningApp(measure: (base: string) => Promise<void>): 
   } finally {
     app.process.kill('SIGTERM')
     await app.ended
-    rmSync(dataFolder, { recursive: true, force: true })
   }
 }
 
-/** The cookies of one signed-in person, as a `cookie` header. */
-export async function signIn(base: string): Promise<string> {
-  const asked = await fetch(`${base}/api/auth/csrf`)
-  const { csrfToken } = (await asked.json()) as { csrfToken: string }
-  const before = cookiesOf(asked)
-  const answer = await fetch(`${base}/api/auth/callback/credentials`, {
-    method: 'POST',
-    redirect: 'manual',
-    headers: { cookie: before, 'content-type': 'application/x-www-form-urlencoded' },
-    body: new URLSearchParams({ csrfToken, email: DEMO_PEOPLE.ines.email, password: DEMO_PASSWORD }),
-  })
-  const after = cookiesOf(answer)
-  if (!after.includes('session-token'))
-    throw new Error(`Nobody could sign in at ${base} (${answer.status}). Is the demo loaded there?`)
-  return `${before}; ${after}`
-}
-
-const cookiesOf = (response: Response): string =>
-  response.headers
-    .getSetCookie()
-    .map((cookie) => cookie.split(';')[0] ?? '')
-    .join('; ')
+/** The cookies of one signed-in person of the demo, as a `cookie` header. */
+export const signIn = (base: string): Promise<string> =>
+  signedInAt(base, { email: DEMO_PEOPLE.ines.email, password: DEMO_PASSWORD })

@@ -3,34 +3,19 @@
  * accepted, and how many statements the route card of a programme takes that a reading on another line leaves alone.
  * Run: npx tsx tests/bench/works.bench.ts
  */
-import { randomUUID } from 'node:crypto'
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { perform } from '@/lib/commands/perform'
-import { closeDatabase, database } from '@/lib/db/client'
+import { closeDatabase } from '@/lib/db/client'
 import { startEmbeddedServer } from '@/lib/db/embedded-server'
 import { migrate } from '@/lib/db/migrate'
 import { judgedProgramme } from '@/lib/programme/judged'
 import { readLineStates } from '@/lib/queries/works/line-states'
+import { addPerson, addReadings, fillWorks, openLine, PROGRAMMES, READINGS } from '@/tests/bench/full-works'
 import { statementsOf } from '@/tests/setup/statements-of'
 
-const LINES = 12
-const PROGRAMMES = 40
-const READINGS = 500_000
-const A_BATCH = 10_000
 const ROUNDS = 60
 const MAX_RATIO = 2
-const START = Date.parse('2024-01-01T00:00:00Z')
-const MINUTE = 60_000
-
-const person = randomUUID()
-const give: typeof perform = async (...given) => {
-  const outcome = await perform(...given)
-  if (!outcome.ok) throw new Error(outcome.message)
-  return outcome
-}
-const key = () => ({ key: randomUUID() })
 
 async function withWorks<Result>(measure: () => Promise<Result>): Promise<Result> {
   const data = mkdtempSync(join(tmpdir(), 'liquidus-bench-'))
@@ -38,15 +23,7 @@ async function withWorks<Result>(measure: () => Promise<Result>): Promise<Result
   try {
     process.env.DATABASE_URL = server.url
     await migrate(server.url, 'prisma/migrations')
-    await database().person.create({
-      data: {
-        id: person,
-        email: 'bench@test.invalid',
-        name: 'Bench',
-        worksDepartment: 'production',
-        createdAt: new Date(),
-      },
-    })
+    await addPerson('bench@test.invalid')
     return await measure()
   } finally {
     await closeDatabase()
@@ -55,70 +32,11 @@ async function withWorks<Result>(measure: () => Promise<Result>): Promise<Result
   }
 }
 
-async function openLine(line: number): Promise<void> {
-  await give(person, 'open-line', { code: `L${line}`, name: 'A line' }, key())
-  await give(person, 'open-machine', { line: `L${line}`, code: `W${line}`, kind: 'wave' }, key())
-  await give(
-    person,
-    'open-log',
-    { machine: `W${line}`, code: `B${line}`, characteristic: 'bath-temperature', instrument: null },
-    key(),
-  )
-}
-
-async function openProgramme(number: number): Promise<void> {
-  const code = `P-${number}`
-  await give(
-    person,
-    'open-programme',
-    {
-      code,
-      title: 'A board',
-      department: 'production',
-      productClass: '2',
-      alloyFamily: 'tin-lead',
-      serviceYears: 10,
-      environment: 'GF',
-      annualVolume: 100,
-    },
-    key(),
-  )
-  await give(person, 'state-line', { programme: code, line: `L${number % LINES}` }, key())
-  const rows = Array.from({ length: 20 }, (_, day) => ({
-    doneOn: new Date(START + day * 24 * 60 * MINUTE).toISOString().slice(0, 10),
-    worker: 'A',
-    skill: 'machine-soldering',
-    assemblies: 5,
-    line: `L${number % LINES}`,
-  }))
-  await give(person, 'add-record', { programme: code, kind: 'soldering-run', rows }, key())
-}
-
-const add = (line: number, first: number, count: number) =>
-  give(
-    person,
-    'add-readings',
-    {
-      machine: `W${line}`,
-      log: `B${line}`,
-      readings: {
-        count,
-        columns: {
-          at: Array.from({ length: count }, (_, index) => START + (first + index) * MINUTE),
-          bathC: Array.from({ length: count }, (_, index) => 245 + ((first + index) % 7) / 2),
-        },
-      },
-      file: null,
-      mapping: null,
-    },
-    key(),
-  )
-
 async function timeOfOneReading(): Promise<number> {
   const times: number[] = []
   for (let round = 0; round < ROUNDS; round++) {
     const start = performance.now()
-    await add(0, READINGS + round, 1)
+    await addReadings(0, READINGS + round, 1)
     times.push(performance.now() - start)
   }
   return times.sort((a, b) => a - b)[Math.floor(times.length / 2)]!
@@ -131,10 +49,7 @@ const empty = await withWorks(async () => {
 })
 
 const full = await withWorks(async () => {
-  for (let line = 0; line < LINES; line++) await openLine(line)
-  for (let number = 0; number < PROGRAMMES; number++) await openProgramme(number)
-  for (let first = 0; first < READINGS; first += A_BATCH)
-    await add((first / A_BATCH) % LINES, Math.floor(first / A_BATCH / LINES) * A_BATCH, A_BATCH)
+  await fillWorks()
   const cold = performance.now()
   for (let number = 0; number < PROGRAMMES; number++) await judgedProgramme(`P-${number}`)
   console.log(
@@ -143,7 +58,7 @@ const full = await withWorks(async () => {
   await timeOfOneReading()
   const reading = await timeOfOneReading()
   await judgedProgramme('P-0')
-  await add(0, READINGS + 1000, 1)
+  await addReadings(0, READINGS + 1000, 1)
   const untouched = await statementsOf(() => judgedProgramme('P-1'))
   const touched = await statementsOf(() => judgedProgramme('P-0'))
   await readLineStates()

@@ -4,6 +4,7 @@ import { judgedProgramme } from '@/lib/programme/judged'
 import {
   countRuleDifferences,
   readDifferingProgrammes,
+  readPreferenceDifferences,
   readRuleDifferences,
 } from '@/lib/queries/company-rules'
 import { findLimit } from '@/shared/catalogue/standard-plan'
@@ -26,6 +27,8 @@ afterAll(() => db.drop())
 const reason = 'So that the test has one.'
 const idOf = async (code: string): Promise<string> =>
   (await database().programme.findUniqueOrThrow({ where: { code }, select: { id: true } })).id
+
+const stateOf = async (code: string) => (await judgedProgramme(code))!.state
 
 const MAGNIFICATION = findLimit('magnification-most')!
 const inForce = async (code: string) => {
@@ -57,7 +60,7 @@ test('a programme that is open keeps its facts when a rule is stated, and is sho
   expect(await readRuleDifferences(earlier)).toMatchObject([
     { standing: 'stated', rule: { id: first, value: 6 }, goes: [], kept: null },
   ])
-  expect(await countRuleDifferences(earlier)).toBe(1)
+  expect(await countRuleDifferences(await stateOf(world.code))).toBe(1)
 })
 
 test('one that is opened now starts with the rule and the preferred value, each by its reference', async () => {
@@ -98,7 +101,7 @@ test('a new edition comes in place of the old layer, when the programme takes it
 test('a programme may keep its own with a reason, and take the rule over later all the same', async () => {
   const seen = { programme: world.code, rule: second, standing: 'stated' } as const
   await world.must('design', 'keep-own-rule', { ...seen, reason: 'The customer’s glasses are ours too.' })
-  expect(await countRuleDifferences(earlier)).toBe(0)
+  expect(await countRuleDifferences(await stateOf(world.code))).toBe(0)
   expect(await readRuleDifferences(earlier)).toMatchObject([
     { kept: { reason: 'The customer’s glasses are ours too.', by: 'Test design' } },
   ])
@@ -155,4 +158,48 @@ test('a value that is asked for at the opening, or that its parameter does not t
     expect(await world.as('design', 'prefer-value', { parameter, value, reason })).toMatchObject({
       ok: false,
     })
+})
+
+test('a preferred value that changes later is shown where another is specified, until it is taken over or kept with a reason', async () => {
+  const programme = await openWorld()
+  const state = async () => (await judgedProgramme(programme.code))!.state
+  const differences = async () => readPreferenceDifferences(await state())
+  const counted = async () => countRuleDifferences(await state())
+  const decided = await counted()
+  const prefer = async (value: number) =>
+    (await world.must('design', 'prefer-value', { parameter: 'board-thickness', value, reason })).result
+      .preference
+  const revise = (value: number, seen: number) =>
+    programme.must('design', 'revise-parameter', {
+      programme: programme.code,
+      parameter: 'board-thickness',
+      value,
+      seen,
+      reason,
+    })
+
+  await prefer(1.55)
+  expect(await differences()).toEqual([])
+  await revise(1.6, 0)
+  expect(await differences()).toMatchObject([{ here: { number: 1, value: 1.6 }, kept: null }])
+  expect(await counted()).toBe(decided + 1)
+  await revise(1.55, 1)
+  expect(await differences()).toEqual([])
+
+  const preference = await prefer(1.5)
+  const keep = { programme: programme.code, preference, reason: 'The customer gives 1.55 mm.' }
+  expect(await programme.as('production', 'keep-own-value', keep)).toMatchObject({ ok: false })
+  await programme.must('design', 'keep-own-value', keep)
+  expect(await differences()).toMatchObject([
+    { preference: { id: preference }, kept: { by: 'Test design', reason: keep.reason } },
+  ])
+  expect(await counted()).toBe(decided)
+  const person = { personId: programme.person.quality, auditor: false }
+  expect(await readDifferingProgrammes(person)).toMatchObject([
+    { code: programme.code, values: [{ preference: { id: preference }, kept: { reason: keep.reason } }] },
+  ])
+
+  await prefer(1.45)
+  expect(await differences()).toMatchObject([{ kept: null }])
+  expect(await programme.as('design', 'keep-own-value', keep)).toMatchObject({ ok: false })
 })

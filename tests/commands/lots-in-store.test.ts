@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { database } from '@/lib/db/client'
 import { judgedProgramme } from '@/lib/programme/judged'
+import { readSupplier } from '@/lib/queries/works/suppliers'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import { acceptableQualityLevel, inspectionLevel } from '@/shared/plan/parameters/evaluation-sampling'
 import { testConditions } from '@/shared/plan/parameters/evaluation-test-conditions'
@@ -292,6 +293,10 @@ describe('the series of a supplier’s lots of one part', () => {
     })
     const other = (await judged(code.two)).state.facts.records.deliveries
     expect(other.map((lot) => lot.code)).toEqual(expect.arrayContaining([`B-03 · ${code.one}`]))
+    // The supplier's page tells of it too, though it is worked on in the programme.
+    expect((await readSupplier(SUPPLIER))?.recordedBefore).toMatchObject([
+      { code: 'B-03', programme: code.one, disposition: null },
+    ])
     expect((await finding(code.two, inspectionState.id)).parts?.[0]?.measured).toMatchObject({
       decided: { value: 4 },
       rejected: { value: 3 },

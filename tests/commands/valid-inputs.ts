@@ -70,6 +70,11 @@ const freshItem = async (
   }
   return (await world.must('lead', 'add-item', { programme: world.code, item })).result.item
 }
+/** As if the programme had been opened before the standard plan had the item. */
+async function openedWithout({ code }: World, item: string): Promise<string> {
+  await database().planItem.deleteMany({ where: { key: item, programme: { code } } })
+  return item
+}
 const freshSupplier = async (world: World): Promise<string> => {
   const supplier = `Supplier ${unique()}`
   await world.must('quality', 'add-supplier', { supplier })
@@ -310,6 +315,19 @@ const preferenceInput = (): InputOf<'prefer-value'> => ({
   value: 1 + ++counter / 10_000,
   reason,
 })
+/** A value that the works prefer, of a parameter that a role may revise and that the programme specified otherwise. */
+async function preferredOtherwise(world: World, role: Role): Promise<string> {
+  const [parameter, value] = PREFERRED_OF[role] ?? ['board-thickness', 1.6]
+  const seen = await newestRevision(world, parameter)
+  const own = value + ++counter / 10_000
+  await world.must('lead', 'revise-parameter', { programme: world.code, parameter, value: own, seen, reason })
+  const preferred = { parameter, value: value + ++counter / 10_000, reason }
+  return (await world.must('design', 'prefer-value', preferred)).result.preference
+}
+const PREFERRED_OF: Readonly<Partial<Record<Role, readonly [string, number]>>> = {
+  production: ['flux-tank-volume', 20],
+  quality: ['defect-free-boards', 90],
+}
 const openStudy = async (world: World): Promise<number> =>
   (await world.must('lead', 'open-option-study', studyInput(world))).result.study
 /** Lets one person of a department be asked by name. */
@@ -566,6 +584,11 @@ export const VALID_INPUT: {
       approvers: ['quality'],
       evidence: 'a photograph',
     },
+  }),
+  'take-up-item': async (world) => ({
+    programme: world.code,
+    item: await openedWithout(world, 'parts-list'),
+    reason,
   }),
   'propose-set-aside': async (world) => ({ programme: world.code, item: await freshItem(world), reason }),
   'decide-set-aside': async (world) => {
@@ -863,6 +886,11 @@ export const VALID_INPUT: {
     standing: 'stated',
     reason,
   }),
+  'keep-own-value': async (world, role) => ({
+    programme: world.code,
+    preference: await preferredOtherwise(world, role),
+    reason,
+  }),
   'attach-certificate': async (world, role) => certificateInput(world, role),
   'withdraw-certificate': async (world) => {
     const attached = await world.must(
@@ -1136,6 +1164,11 @@ export const VALID_INPUT: {
     return { part, digest: partDigest(part, PART_VALUES) }
   },
   'withdraw-part': async (world) => ({ part: await freshPart(world), reason }),
+  'reinstate-part': async (world) => {
+    const part = await freshPart(world)
+    await world.must('quality', 'withdraw-part', { part, reason })
+    return { part, reason }
+  },
   'attach-drawing': async (world, role) => {
     const part = await freshPart(world)
     return {

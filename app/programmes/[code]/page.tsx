@@ -25,7 +25,7 @@ export const generateMetadata = programmeTitle(({ code }) => `${code}`)
 export default programmePage(async ({ visit }) => {
   const { view } = visit
   const programme = view.state.programme
-  const differing = await countRuleDifferences(programme.id)
+  const differing = await countRuleDifferences(view.state)
   const lead = view.state.members.find(({ personId }) => personId === programme.leadId)
   return (
     <ProgrammeSheet
@@ -46,7 +46,8 @@ export default programmePage(async ({ visit }) => {
           {differing > 0 && (
             <Notice kind="info">
               <a href={`${specificationAddress(readable.code)}#company-rules`}>
-                {counted(differing, 'company rule', 'company rules')} of today to decide on
+                {counted(differing, 'company rule or preferred value', 'company rules and preferred values')}{' '}
+                of today to decide on
               </a>
             </Notice>
           )}

@@ -1,8 +1,8 @@
 import { specificationAddress } from '@/app/addresses'
 import { RuledTable } from '@/app/ui/ruled-table'
 import type { DifferingProgramme } from '@/lib/queries/company-rules'
+import { findParameter } from '@/shared/catalogue/standard-plan'
 import { companyRuleName } from '@/shared/company-rules/company-rule'
-import type { RuleDifference } from '@/shared/company-rules/rule-difference'
 import { limitLabel } from './rule-value'
 
 /** The programmes that do not follow the rules of today: what they have to decide, and what they keep of their own. */
@@ -31,14 +31,29 @@ export function Differing({ programmes }: { programmes: readonly DifferingProgra
   )
 }
 
-function Listed({ differences, kept }: { differences: readonly RuleDifference[]; kept: boolean }) {
-  const own = differences.filter((one) => (one.kept !== null) === kept)
-  if (own.length === 0) return <>–</>
-  return own.map((one) => (
-    <span key={`${one.standing} ${one.rule.id}`} className="block">
-      {limitLabel(one.rule.limit)}, {companyRuleName(one.rule)}
-      {one.standing === 'withdrawn' && ' (withdrawn)'}
-      {one.kept && `: ${one.kept.reason}`}
-    </span>
-  ))
+function Listed({
+  differences,
+  values,
+  kept,
+}: Pick<DifferingProgramme, 'differences' | 'values'> & { kept: boolean }) {
+  const isMeant = (one: { readonly kept: object | null }) => (one.kept !== null) === kept
+  const [rules, preferred] = [differences.filter(isMeant), values.filter(isMeant)]
+  if (rules.length + preferred.length === 0) return <>–</>
+  return (
+    <>
+      {rules.map((one) => (
+        <span key={`${one.standing} ${one.rule.id}`} className="block">
+          {limitLabel(one.rule.limit)}, {companyRuleName(one.rule)}
+          {one.standing === 'withdrawn' && ' (withdrawn)'}
+          {one.kept && `: ${one.kept.reason}`}
+        </span>
+      ))}
+      {preferred.map(({ preference, kept: own }) => (
+        <span key={preference.id} className="block">
+          {findParameter(preference.parameter)?.label ?? preference.parameter}, preferred value
+          {own && `: ${own.reason}`}
+        </span>
+      ))}
+    </>
+  )
 }

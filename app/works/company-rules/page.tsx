@@ -35,7 +35,10 @@ export default async function CompanyRulesPage({ searchParams }: CompanyRulesPag
     person.administrator ? [] : lessonsFor(person),
   ])
   const inForce = rules.filter(({ withdrawn }) => withdrawn === null)
-  const open = differing.filter(({ differences }) => undecided(differences).length > 0)
+  const open = differing.filter(
+    ({ differences, values }) =>
+      undecided(differences).length > 0 || values.some(({ kept }) => kept === null),
+  )
   const refused = refusal('state-company-rule', actor)
   return (
     <WorksSheet

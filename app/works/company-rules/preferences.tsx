@@ -31,7 +31,7 @@ export function Preferences({ preferences, prefer, refused }: PreferencesProps) 
     <Section
       id="preferences"
       heading="Preferred values"
-      lead="What a new programme starts with, as its first revision; from there on its values are its own."
+      lead="What a new programme starts with, as its first revision. Programmes that specified another value are shown the difference, and take it over or keep their own."
     >
       {inForce.length > 0 ? (
         <RuledTable

@@ -6,7 +6,7 @@ import { LinesBox } from '@/app/forms/fields'
 import { Day } from '@/app/ui/date'
 import { Empty } from '@/app/ui/empty'
 import { RuledTable } from '@/app/ui/ruled-table'
-import { SubmitButton } from '@/app/ui/submit-button'
+import { PreviewedSubmit } from '@/app/forms/previewed-submit'
 import { findLimit } from '@/shared/catalogue/standard-plan'
 import { companyRuleName, type CompanyRule } from '@/shared/company-rules/company-rule'
 import { printedUnit } from '@/shared/quantity/unit'
@@ -67,7 +67,7 @@ function ReplaceForm({ rule }: { rule: CompanyRule }) {
       <AnsweredDisclosure summary="State another in its place">
         <div className="form-narrow">
           <RuleBoxes rule={rule} valueLabel={`Value, ${limit.direction}`} unit={printedUnit(limit.unit)} />
-          <SubmitButton>State it</SubmitButton>
+          <PreviewedSubmit>State it</PreviewedSubmit>
         </div>
       </AnsweredDisclosure>
     </CommandForm>
@@ -84,7 +84,7 @@ const WithdrawForm = ({ rule }: { rule: CompanyRule }) => (
     <AnsweredDisclosure summary="Withdraw">
       <div className="form-narrow">
         <LinesBox name="reason" label="Why it does not stand any more" rows={2} required />
-        <SubmitButton kind="danger">Withdraw the rule</SubmitButton>
+        <PreviewedSubmit kind="danger">Withdraw the rule</PreviewedSubmit>
       </div>
     </AnsweredDisclosure>
   </CommandForm>

@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto'
 import { stateCompanyRule } from '@/app/forms/command-actions'
 import { CommandForm } from '@/app/forms/command-form'
 import { ChoiceBox } from '@/app/forms/fields'
-import { SubmitButton } from '@/app/ui/submit-button'
+import { PreviewedSubmit } from '@/app/forms/previewed-submit'
 import { ALL_LIMITS } from '@/shared/catalogue/standard-plan'
 import { formatQuantity } from '@/shared/quantity/format'
 import { RuleBoxes } from './rule-boxes'
@@ -29,6 +29,6 @@ export const StateRuleForm = () => (
       required
     />
     <RuleBoxes valueLabel="Value" valueHint="In the unit of the limit." />
-    <SubmitButton>State the rule</SubmitButton>
+    <PreviewedSubmit>State the rule</PreviewedSubmit>
   </CommandForm>
 )

@@ -66,7 +66,7 @@ export default async function WorksPeoplePage() {
       {refused ? (
         <p className="field-hint">{refused}</p>
       ) : (
-        <AddRecords kind={training} of={PEOPLE_OF_THE_WORKS} />
+        <AddRecords kind={training} of={PEOPLE_OF_THE_WORKS} previewed />
       )}
       <TrailLink />
     </WorksSheet>

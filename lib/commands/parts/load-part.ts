@@ -4,6 +4,16 @@ import type { JsonValue } from '@/shared/trail/canonical-json'
 
 /** A part that is not withdrawn, by its trail, with its newest revision; refuses a withdrawn one. */
 export async function partInUse(tx: Transaction, trailId: string) {
+  const part = await partAsItStands(tx, trailId)
+  if (part.withdrawn)
+    throw new Refused(
+      `Part ${part.code} is withdrawn. Take it back into use before anything is changed of it.`,
+    )
+  return part
+}
+
+/** A part by its trail, withdrawn or not, with its newest revision. */
+export async function partAsItStands(tx: Transaction, trailId: string) {
   const { code, withdrawnAt, revisions } = await tx.part.findUniqueOrThrow({
     where: { id: trailId },
     select: {
@@ -16,8 +26,11 @@ export async function partInUse(tx: Transaction, trailId: string) {
       },
     },
   })
-  if (withdrawnAt) throw new Refused(`Part ${code} is withdrawn. Nothing more is changed of it.`)
   const [newest] = revisions
   if (!newest) throw new Error('A part has one revision at least.')
-  return { code, newest: { ...newest, values: newest.values as Record<string, JsonValue> } }
+  return {
+    code,
+    withdrawn: withdrawnAt !== null,
+    newest: { ...newest, values: newest.values as Record<string, JsonValue> },
+  }
 }

@@ -1,4 +1,5 @@
 import { database } from '@/lib/db/client'
+import { lotsRecordedBefore, type LotRecordedBefore } from '@/lib/programme/works/lots-recorded-before'
 import { lotsInStore, type StoreLot } from '@/lib/programme/works/store-of-lots'
 import { newestCorrections } from '@/lib/programme/works/newest-corrections'
 import { programmesHolding } from '@/lib/queries/works/programmes-holding'
@@ -33,6 +34,8 @@ export interface SupplierRead {
   readonly code: string
   readonly closed: { readonly at: Date; readonly why: string } | undefined
   readonly lots: readonly StoreLot[]
+  /** Those that programmes recorded before the works kept them: the series of its parts runs over them too. */
+  readonly recordedBefore: readonly LotRecordedBefore[]
   readonly series: readonly SeriesInProgramme[]
   /** What it did about rejected lots, as far as quality accepted it. */
   readonly actions: readonly RecordOf<'supplier-action'>[]
@@ -44,8 +47,9 @@ export async function readSupplier(code: string): Promise<SupplierRead | undefin
   const supplier = await db.supplier.findUnique({ where: { code } })
   if (!supplier) return undefined
   const ofSupplier = { trailId: supplier.id }
-  const [lots, judged, records] = await Promise.all([
+  const [lots, recordedBefore, judged, records] = await Promise.all([
     lotsInStore(db, ofSupplier),
+    lotsRecordedBefore(db, supplier.code),
     programmesHolding(ofSupplier),
     db.record.findMany({
       where: { ...ofSupplier, kind: 'supplier-action', withdrawnAt: null },
@@ -61,6 +65,7 @@ export async function readSupplier(code: string): Promise<SupplierRead | undefin
     code: supplier.code,
     closed: supplier.closedAt ? { at: supplier.closedAt, why: supplier.closedWhy ?? '' } : undefined,
     lots,
+    recordedBefore,
     series: judged.flatMap(({ state }) =>
       inspectionSeries(state.facts)
         .filter((series) => partKey(series.supplier) === partKey(supplier.code))

@@ -11,7 +11,13 @@ import { partsOfTheWorks } from '@/shared/rules/record-source'
 import { optional, rule } from '@/shared/rules/rule'
 import type { ListedPart } from '@/shared/works/listed-part'
 import { contradictions, type Contradiction } from '@/shared/works/part-contradictions'
-import { componentFinder, partsOnBoard, type KnownComponent } from '@/shared/works/parts-on-board'
+import {
+  componentFinder,
+  partsOnBoard,
+  type KnownComponent,
+  type OnBoard,
+} from '@/shared/works/parts-on-board'
+import { referencesIn } from '@/shared/works/references'
 import { NO_PARTS_LIST } from './parts-list-counted'
 
 const SOURCE = commonPractice('What a table says of a part and what the part itself says are the same')
@@ -23,9 +29,9 @@ export const partsAgree = rule({
   title: 'Tables agree with the parts',
   why: 'Clearance, fill and life in store are judged on the leads that the tables hold. Where the part that is bought has others, all of that was judged on a part that does not exist.',
   formula:
-    'lead, coating and way of soldering in the tables = those of the part; joints of a component = Σ pieces · leads of each',
+    'lead, coating and way of soldering in the tables = those of the part; joints of a component = Σ pieces · leads of each; each reference of a part with a lead for a hole is in a row of the hole table',
   stage: 'specification',
-  version: 1,
+  version: 2,
   reads: {
     list: optional(partsList),
     parts: partsOfTheWorks,
@@ -34,12 +40,14 @@ export const partsAgree = rule({
   },
   judge({ list, parts, holes = [], finishes = [] }) {
     if (!list) return notApplicable(NO_PARTS_LIST)
-    const find = componentFinder(partsOnBoard(list, parts))
+    const onBoard = partsOnBoard(list, parts)
+    const find = componentFinder(onBoard)
     const judged = [
       ...holes.flatMap((row) => rowParts('hole table', row, find, 'leads')),
       ...finishes.flatMap((row) => rowParts('lead finishes', row, find, 'coatings')),
       ...solderingParts(holes, find),
       ...jointParts(holes, find),
+      ...placesWithoutHole(holes, onBoard, find),
     ]
     if (judged.length === 0)
       return notApplicable(
@@ -134,6 +142,36 @@ function jointParts(holes: readonly LeadHole[], find: Finder): Part[] {
       },
     ]
   })
+}
+
+/** References of parts whose lead is made for a hole, which no row of the hole table has; where there is such a table. */
+function placesWithoutHole(holes: readonly LeadHole[], onBoard: readonly OnBoard[], find: Finder): Part[] {
+  if (holes.length === 0) return []
+  const inHoles = new Set(holes.flatMap(({ component }) => placesOf(component, find)))
+  return onBoard.flatMap(({ row, at, names, part }): Part[] => {
+    const missing = part?.values.leadMm === undefined ? [] : names.filter((name) => !inHoles.has(name))
+    if (missing.length === 0) return []
+    const several = missing.length > 1
+    return [
+      {
+        subject: `Row ${at + 1}, ${row.part}, holes`,
+        about: { table: 'hole table', part: row.part, row: String(at + 1), column: 'component' },
+        verdict: 'undetermined',
+        measured: { missing },
+        found: `${missing.join(', ')} ${several ? 'stand' : 'stands'} in the parts list and in no row of the hole table.`,
+        remedy: {
+          message: `Add ${several ? 'their holes' : 'its hole'} to the hole table, or take ${several ? 'them' : 'it'} off the list.`,
+        },
+      },
+    ]
+  })
+}
+
+/** The references that a row of the hole table stands for. */
+const placesOf = (component: string, find: Finder): readonly string[] => {
+  const { names } = referencesIn(component)
+  const listed = find(component)?.rows.flatMap(({ of }) => of.names) ?? []
+  return names && names.length > 0 ? names : listed
 }
 
 function jointsAsked(known: KnownComponent | undefined): number | undefined {

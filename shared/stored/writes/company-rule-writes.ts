@@ -1,3 +1,4 @@
+import { PREFERRED } from '@/shared/company-rules/preference-difference'
 import type { JsonValue } from '@/shared/trail/canonical-json'
 import type { ExpectedRows } from '../expected-rows'
 import { saidList, saidObject, type Said, type SpokenEntry, type Writes } from '../spoken-entry'
@@ -70,6 +71,16 @@ const keepOwnRule: Writes = ({ at, actorId, said }, rows) =>
     at,
   })
 
+const keepOwnValue: Writes = ({ at, actorId, said }, rows) =>
+  rows.insert('OwnRuleKept', {
+    id: said['kept'],
+    ruleId: said['preference'],
+    standing: PREFERRED,
+    reason: said['reason'],
+    byId: actorId,
+    at,
+  })
+
 /** Company rules that a programme was opened with, each by who stated it. */
 export function bringCompanyRules(said: Said, rows: ExpectedRows, at: string): void {
   for (const { rule, requirement, authorId, ...stated } of saidList(said['companyRules']))
@@ -84,4 +95,5 @@ export const COMPANY_RULE_WRITES = {
   'withdraw-preference': withdrawPreference,
   'take-company-rule': takeCompanyRule,
   'keep-own-rule': keepOwnRule,
+  'keep-own-value': keepOwnValue,
 } as const

@@ -47,12 +47,16 @@ const withdrawPart: Writes = ({ trailId, at, actorId, said }, rows) =>
     { withdrawnById: actorId, withdrawnAt: at, withdrawnWhy: said['reason'] },
   )
 
+const reinstatePart: Writes = ({ trailId }, rows) =>
+  rows.change('Part', { id: trailId }, { withdrawnById: null, withdrawnAt: null, withdrawnWhy: null })
+
 /** What is written of the parts of the works. */
 export const PART_WRITES = {
   'describe-part': describePart,
   'revise-part': revisePart,
   'approve-part': approvePart,
   'withdraw-part': withdrawPart,
+  'reinstate-part': reinstatePart,
   'attach-drawing': RECORD_WRITES['attach-evidence'],
   'withdraw-drawing': RECORD_WRITES['withdraw-evidence'],
 } as const

@@ -140,6 +140,16 @@ const addItem: Writes = ({ said }, rows) =>
     lesson: null,
   })
 
+const takeUpItem: Writes = ({ said }, rows) =>
+  rows.insert('PlanItem', {
+    key: said['item'],
+    stage: said['stage'],
+    position: said['position'],
+    added: null,
+    setAside: null,
+    lesson: null,
+  })
+
 const proposeSetAside: Writes = ({ at, actorId, actorName, said }, rows) =>
   rows.change(
     'PlanItem',
@@ -175,6 +185,7 @@ export const PROGRAMME_WRITES = {
   'invite-member': inviteMember,
   'remove-member': removeMember,
   'add-item': addItem,
+  'take-up-item': takeUpItem,
   'propose-set-aside': proposeSetAside,
   'decide-set-aside': decideSetAside,
   'restore-item': restoreItem,

@@ -128,6 +128,27 @@ describe('tables beside the parts', () => {
     })
     expect(finding.verdict).toBe('not applicable')
   })
+  // Common practice, no published source: a leaded part has a hole for each lead, a part for the surface has none.
+  test.each([
+    ['R1-R3', ['R4', 'R5']],
+    ['R1-R5', undefined],
+    ['A', undefined],
+  ] as const)('holes of %s leave %o of R1–R5 without one', (component, missing) => {
+    const finding = findingOf(partsAgree, {
+      values: [...rows, set(leadHoles, [leadHole({ component, joints: 10, leadMm: 0.6 })])],
+      parts: [listedPart('A', { leadShape: 'round', leadMm: 0.6 })],
+    })
+    const told = finding.parts?.find(({ measured }) => measured && 'missing' in measured)
+    expect(told && { verdict: told.verdict, measured: told.measured }).toEqual(
+      missing && { verdict: 'undetermined', measured: { missing } },
+    )
+  })
+  test('a part without a lead for a hole, and a board without a hole table, are not asked', () => {
+    const asked = (part: object, holes: readonly ReturnType<typeof set>[]) =>
+      findingOf(partsAgree, { values: [...rows, ...holes], parts: [listedPart('A', part)] }).parts ?? []
+    expect(asked({}, [set(leadHoles, [leadHole({ component: 'J1' })])])).toEqual([])
+    expect(asked({ leadShape: 'round', leadMm: 0.6 }, [])).toEqual([])
+  })
   test('hand in one table and machine in the other fails', () => {
     const finding = findingOf(partsAgree, {
       values: [

@@ -4,12 +4,13 @@ import { programmePage, programmeTitle } from '@/app/frame/programme-page'
 import { TakeTable } from '@/app/ui/take-table'
 import { Empty } from '@/app/ui/empty'
 import { Section } from '@/app/ui/section'
-import { readRuleDifferences } from '@/lib/queries/company-rules'
+import { readPreferenceDifferences, readRuleDifferences } from '@/lib/queries/company-rules'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { ALL_LIMITS, mayStayEmpty } from '@/shared/catalogue/standard-plan'
 import { governingRequirement } from '@/shared/plan/requirement'
 import { STAGE_NAMES, STAGES } from '@/shared/plan/stage'
 import { RuleDifferences } from '../company-rules/rule-differences'
+import { ValueDifferences } from '../company-rules/value-differences'
 import { FilterForm } from './filter-form'
 import { ItemValues } from './item-values'
 import { Limits } from './limits'
@@ -21,7 +22,11 @@ export const generateMetadata = programmeTitle(({ code }) => `Specification, ${c
 export default programmePage<object, Record<string, string | string[] | undefined>>(
   async ({ visit, code, searchParams }) => {
     const filter = sheetFilter(searchParams)
-    const differences = await readRuleDifferences(visit.view.state.programme.id)
+    const { state } = visit.view
+    const [differences, otherValues] = await Promise.all([
+      readRuleDifferences(state.programme.id),
+      readPreferenceDifferences(state),
+    ])
     return (
       <ProgrammeSheet
         visit={visit}
@@ -38,6 +43,7 @@ export default programmePage<object, Record<string, string | string[] | undefine
             <FilterForm code={code} filter={filter} />
             {filter.shown !== 'relaxed' && <Values view={view} filter={filter} />}
             <RuleDifferences view={view} differences={differences} />
+            <ValueDifferences view={view} differences={otherValues} />
             <Limits view={view} filter={filter} />
             <p className="print-hidden">
               <a href={compareAddress(code)}>Compare with another programme</a>

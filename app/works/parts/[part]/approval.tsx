@@ -3,8 +3,8 @@ import { CommandForm } from '@/app/forms/command-form'
 import { SignatureBox } from '@/app/forms/fields'
 import { Day } from '@/app/ui/date'
 import { Empty } from '@/app/ui/empty'
+import { PreviewedSubmit } from '@/app/forms/previewed-submit'
 import { Section } from '@/app/ui/section'
-import { SubmitButton } from '@/app/ui/submit-button'
 import type { PartRead } from '@/lib/queries/works/parts'
 import type { Actor } from '@/shared/actor'
 import { refusal } from '@/shared/policy'
@@ -47,7 +47,7 @@ export function PartApproval({ part, actor, hasPassword }: PartApprovalProps) {
             meaning={`You approve part ${code} for quality of the works as it stands above, digest ${digest.slice(0, 12)}.`}
             hasPassword={hasPassword}
           />
-          <SubmitButton>Approve the part</SubmitButton>
+          <PreviewedSubmit>Approve the part</PreviewedSubmit>
         </CommandForm>
       )}
     </Section>

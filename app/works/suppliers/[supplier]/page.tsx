@@ -16,6 +16,7 @@ import { WorksSheet } from '../../works-sheet'
 import { CloseForm } from '../../close-form'
 import { rejectedInWords } from '../rejected-in-words'
 import { ReceiveForm } from './receive-form'
+import { RecordedBefore } from './recorded-before'
 import { SupplierActions } from './supplier-actions'
 import { SupplierSeries } from './supplier-series'
 
@@ -65,6 +66,7 @@ export default async function SupplierPage({ params }: SupplierPageProps) {
           <Empty title="No lot yet" />
         )}
       </Section>
+      <RecordedBefore lots={supplier.recordedBefore} />
       <SupplierSeries series={series} />
       <SupplierActions supplier={supplier} actor={actor} />
       {mayReceive && (

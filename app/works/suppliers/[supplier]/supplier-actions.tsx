@@ -1,12 +1,12 @@
 import { randomUUID } from 'node:crypto'
 import { ColumnField } from '@/app/forms/column-field'
 import { CommandForm } from '@/app/forms/command-form'
+import { PreviewedSubmit } from '@/app/forms/previewed-submit'
 import { addRecord } from '@/app/records/actions'
 import { Day } from '@/app/ui/date'
 import { Notice } from '@/app/ui/notice'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
-import { SubmitButton } from '@/app/ui/submit-button'
 import type { SupplierRead } from '@/lib/queries/works/suppliers'
 import type { Actor } from '@/shared/actor'
 import { refusal } from '@/shared/policy'
@@ -61,7 +61,7 @@ export function SupplierActions({ supplier, actor }: { supplier: SupplierRead; a
               <ColumnField key={name} name={`rows.0.${name}`} column={column} />
             ))}
           </div>
-          <SubmitButton kind="quiet">Record the action</SubmitButton>
+          <PreviewedSubmit kind="quiet">Record the action</PreviewedSubmit>
         </CommandForm>
       )}
     </Section>

@@ -5,11 +5,13 @@ import { CommandForm } from '@/app/forms/command-form'
 import { LinesBox, PickBox, TextBox } from '@/app/forms/fields'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
+import { Section } from '@/app/ui/section'
 import { SubmitButton } from '@/app/ui/submit-button'
+import { STANDARD_PLAN } from '@/shared/catalogue/standard-plan'
 import { DEPARTMENT_NAMES, DEPARTMENTS } from '@/shared/plan/department'
 import { STAGE_NAMES, STAGES } from '@/shared/plan/stage'
 import { refusal } from '@/shared/policy'
-import { addItem } from '@/app/forms/command-actions'
+import { addItem, takeUpItem } from '@/app/forms/command-actions'
 import { ApproversBoxes } from './approvers-boxes'
 
 export const generateMetadata = programmeTitle(({ code }) => `Add an item to the plan, ${code}`)
@@ -26,10 +28,48 @@ export default programmePage(async ({ visit, code }) => {
       title="Add an item to the plan"
       supplement="It is settled by evidence and approvals, and its stage’s gate waits for it"
     >
-      {(view) => <ItemForm code={view.code} />}
+      {({ code: programme, state }) => (
+        <>
+          <LeftOut code={programme} planned={state.items.map(({ definition }) => definition.key)} />
+          <ItemForm code={programme} />
+        </>
+      )}
     </ProgrammeSheet>
   )
 })
+
+/** Items of the standard plan that the programme was opened without: a later version brought them. */
+function LeftOut({ code, planned }: { code: string; planned: readonly string[] }) {
+  const leftOut = STANDARD_PLAN.filter(({ key }) => !planned.includes(key))
+  if (leftOut.length === 0) return null
+  return (
+    <Section
+      id="standard"
+      heading="Take an item of the standard plan up"
+      lead="The plan asks for these today; this programme was opened before it did. Its stage’s gate waits for an item that is taken up."
+    >
+      <CommandForm
+        action={takeUpItem}
+        formKey={randomUUID()}
+        hidden={{ programme: code }}
+        label="Take an item of the standard plan up"
+        className="form-narrow"
+      >
+        <PickBox
+          name="item"
+          label="Item"
+          choices={leftOut.map(({ key, title, stage }) => ({
+            value: key,
+            text: `${title} (${STAGE_NAMES[stage]})`,
+          }))}
+          required
+        />
+        <LinesBox name="reason" label="Why" rows={2} required />
+        <SubmitButton>Take it up</SubmitButton>
+      </CommandForm>
+    </Section>
+  )
+}
 
 function ItemForm({ code }: { code: string }) {
   return (

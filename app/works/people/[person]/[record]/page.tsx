@@ -81,10 +81,11 @@ export default async function TrainingPage({ params, searchParams }: TrainingPag
           record={id}
           seen={corrections.length}
           values={values}
+          previewed
         />
       )}
       {atWorks && !refusal('withdraw-record', actor, training) && (
-        <WithdrawRecord of={PEOPLE_OF_THE_WORKS} record={id} />
+        <WithdrawRecord of={PEOPLE_OF_THE_WORKS} record={id} previewed />
       )}
       {corrections.length > 0 && (
         <Section heading="Corrections">

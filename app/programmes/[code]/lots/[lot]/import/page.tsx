@@ -14,6 +14,7 @@ import { readImport } from '@/lib/queries/read-import'
 import { lotTarget, targetFields } from '@/lib/readings/import-target'
 import { refusal } from '@/shared/policy'
 import { testLot } from '../actions'
+import { PreviewButton, WhatItWouldTurn } from '@/app/forms/previewed-submit'
 import { TestFacts } from '@/app/lots/test-facts'
 import { lotInProgramme } from '../lot-in-programme'
 
@@ -63,6 +64,8 @@ export default programmePage<{ lot: string }>(
             >
               <Section heading={`The test: ${target.method.label.toLowerCase()}`}>
                 <TestFacts at={at} lot={lot} method={target.method} given={given} />
+                <PreviewButton />
+                <WhatItWouldTurn />
               </Section>
             </ImportSheet>
             <p>

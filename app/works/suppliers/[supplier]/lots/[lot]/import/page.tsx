@@ -1,6 +1,7 @@
 import { forbidden, notFound } from 'next/navigation'
 import { addressPart } from '@/app/address-part'
 import { supplierAddress, suppliersAddress, worksLotAddress } from '@/app/addresses'
+import { PreviewButton, WhatItWouldTurn } from '@/app/forms/previewed-submit'
 import { formFrom } from '@/app/imports/chosen-form'
 import { mappingFrom } from '@/app/imports/chosen-mapping'
 import { ImportSheet } from '@/app/imports/import-sheet'
@@ -72,6 +73,8 @@ export default async function ImportPage({ params, searchParams }: ImportPagePro
       >
         <Section heading={`The test: ${target.method.label.toLowerCase()}`}>
           <TestFacts at={at} lot={read.lot} method={target.method} given={given} />
+          <PreviewButton />
+          <WhatItWouldTurn />
         </Section>
       </ImportSheet>
       <p>
