@@ -86,7 +86,8 @@ class Pen {
   }
 }
 
-export function filesOf(board: DrawnBoard, writing: Writing = AS_DRAWN): ReadFile[] {
+/** The board's files by their names, as they are written out. */
+export function textsOf(board: DrawnBoard, writing: Writing = AS_DRAWN): Readonly<Record<string, string>> {
   const texts: Record<string, string> = {}
   for (const layer of ['top', 'inner 2', 'bottom'] as const) {
     const lands = board.lands.filter(({ on }) => on.includes(layer))
@@ -113,8 +114,11 @@ export function filesOf(board: DrawnBoard, writing: Writing = AS_DRAWN): ReadFil
   for (const plated of [true, false])
     texts[plated ? 'b-PTH.drl' : 'b-NPTH.drl'] = drillOf(board, writing, plated)
   if (board.netlist !== undefined) texts['nets.ipc'] = board.netlist
-  return Object.entries(texts).map(([name, text]) => readBoardFile({ name, text }))
+  return texts
 }
+
+export const filesOf = (board: DrawnBoard, writing?: Writing): ReadFile[] =>
+  Object.entries(textsOf(board, writing)).map(([name, text]) => readBoardFile({ name, text }))
 
 function drillOf({ holes }: DrawnBoard, { unit, place }: Writing, plated: boolean): string {
   const these = holes.filter((hole) => hole.plated === plated)
