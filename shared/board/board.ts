@@ -1,17 +1,21 @@
 import { edgeClearances, wallClearances, type Clearance, type WallClearance } from './clearances'
 import { conductorsOf, type ConductorWidth } from './conductor-widths'
 import { boardHoles } from './board-holes'
+import { boardMarks, type BoardMark } from './board-marks'
 import { copperLayer } from './copper'
 import type { Drilled } from './drill/drill-file'
-import { gapsOf } from './gaps'
+import { gapsOf, type NetGap } from './gaps'
+import type { Point } from './geometry/solid'
 import type { Drawn } from './gerber/gerber-layer'
 import type { BoardHole } from './hole'
-import { joinedCopper, type JoinedCopper } from './joined-copper'
-import { landGaps, type LandGap } from './land-gaps'
+import { joinedCopper, pieceAt, type JoinedCopper } from './joined-copper'
+import { landGaps, landPairs, type LandPair } from './land-pairs'
+import { maskWebs, type MaskLayer, type MaskWeb } from './mask-webs'
 import { netNames } from './net-names'
 import { checkNetlist, type NetlistCheck } from './netlist/check-netlist'
 import type { NetPoint } from './netlist/netlist-file'
 import { outlineOf, type Outline } from './outline'
+import { planeJoints, type PlaneJoint } from './plane-joints'
 import { stackOf, type DrawnCopper } from './stack'
 
 /** The files of a board once it is known what each is, with what was read from them. */
@@ -22,14 +26,6 @@ export interface BoardLayers extends DrawnCopper {
   readonly netlist: readonly NetPoint[] | undefined
 }
 
-/** Two nets that come near each other on one layer. */
-export interface NetGap {
-  readonly layer: string
-  readonly nets: readonly [string, string]
-  readonly gapMm: number
-  readonly at: readonly [x: number, y: number]
-}
-
 /** What the files say of a board, in mm, as the files place it. */
 export interface Board {
   readonly holes: readonly BoardHole[]
@@ -38,7 +34,17 @@ export interface Board {
   readonly layers: readonly string[]
   readonly gaps: readonly NetGap[]
   /** Gaps between bare lands on the side that a wave would meet. */
-  readonly landGaps: readonly LandGap[]
+  readonly landGaps: readonly NetGap[]
+  /** The same lands, each two that lie beside each other. */
+  readonly landPairs: readonly LandPair[]
+  /** The sides that have a solder mask with openings. */
+  readonly masked: readonly ('top' | 'bottom')[]
+  /** Solder mask between openings. */
+  readonly maskWebs: readonly MaskWeb[]
+  /** Plated holes for leads in large copper. */
+  readonly planeJoints: readonly PlaneJoint[]
+  /** Fiducials and test points. */
+  readonly marks: readonly BoardMark[]
   /** Copper near the outline and its cut-outs; none where the outline is open or not found. */
   readonly edges: readonly Clearance[]
   /** Copper near holes without plating. */
@@ -52,24 +58,38 @@ export interface Board {
 
 /** How near two nets have to come to be listed, mm. */
 export const GAP_REACH_MM = 0.6
+/** How near bare lands have to come to be listed as lying beside each other, mm. */
+export const PAIR_REACH_MM = 1.5
 
 /** Puts the layers of a board together: lands, rings, kinds of holes, copper that is joined, gaps and outline. */
 export function boardOf(layers: BoardLayers): Board {
   const joined = joinedCopper(stackOf(layers), layers.holes)
   const checked = layers.netlist && checkNetlist(layers.netlist, joined)
   const netOf = netNames(joined, checked?.netsOfPiece ?? new Map<number, string[]>())
+  const masks = layers.masks.map(({ side, drawn }): MaskLayer => ({ side, openings: copperLayer(drawn) }))
   const holes = boardHoles(joined, {
-    masks: layers.masks.map(({ drawn }) => copperLayer(drawn)),
+    masks: masks.map(({ openings }) => openings),
     listed: checked?.check.liesOn ? layers.netlist! : [],
     netOf,
   })
   const outline = layers.outline && outlineOf(layers.outline)
+  const pairs = pairsOfLands(joined, { masks, holes, netOf })
+  const nameAt = (side: string, at: Point): string | undefined => {
+    const layer = joined.stack.find(({ name }) => name === side)
+    const piece = layer && pieceAt(joined, layer, at)
+    return piece === undefined ? undefined : netOf(piece)
+  }
   return {
     holes,
     outline,
     layers: joined.stack.map(({ name }) => name),
     gaps: gapsOfNets(joined, netOf),
-    landGaps: gapsOfLands(joined, layers, { holes, netOf }),
+    landGaps: landGaps(pairs, GAP_REACH_MM),
+    landPairs: pairs,
+    masked: masks.flatMap(({ side, openings }) => (openings.copper.length > 0 ? [side] : [])),
+    maskWebs: maskWebs(masks, nameAt),
+    planeJoints: planeJoints(joined, (hole) => holes[hole]!.kind === 'component'),
+    marks: boardMarks(joined, { masks, netOf }),
     edges: outline?.closed ? edgeClearances(joined, outline, netOf) : [],
     walls: wallClearances(joined, netOf),
     conductors: joined.stack.flatMap(conductorsOf),
@@ -89,20 +109,21 @@ const gapsOfNets = ({ stack, lines, groups }: JoinedCopper, netOf: NetOf): NetGa
     })),
   )
 
+interface PairTerms {
+  readonly masks: readonly MaskLayer[]
+  readonly holes: readonly BoardHole[]
+  readonly netOf: NetOf
+}
+
 /** The bottom meets the wave, where there is one. */
-function gapsOfLands(
-  joined: JoinedCopper,
-  { masks }: BoardLayers,
-  { holes, netOf }: { holes: readonly BoardHole[]; netOf: NetOf },
-): LandGap[] {
+function pairsOfLands(joined: JoinedCopper, { masks, holes, netOf }: PairTerms): LandPair[] {
   const side = joined.stack.some(({ name }) => name === 'bottom') ? 'bottom' : 'top'
-  const drawn = masks.find((mask) => mask.side === side)?.drawn
   const ofLeads = joined.holes.filter((_, at) => holes[at]!.kind === 'component')
   const lands = ofLeads.flatMap(({ lands: all }) => all.filter(({ layer }) => layer.name === side))
-  return landGaps(joined, side, {
-    mask: drawn && copperLayer(drawn),
+  return landPairs(joined, side, {
+    mask: masks.find((mask) => mask.side === side)?.openings,
     leadLands: new Set(lands.map(({ index }) => index)),
-    reachMm: GAP_REACH_MM,
+    reachMm: PAIR_REACH_MM,
     netOf,
   })
 }

@@ -1,9 +1,19 @@
-import type { Groups, LayerEdges } from './connected'
-import { edgeGap, placeBetween } from './geometry/distance'
+import type { LayerEdges } from './connected'
+import { directionBetween, edgeGap, placeBetween } from './geometry/distance'
 
 /** The least clear distance of two pieces of copper on one layer, mm, and where it is. */
 export interface Gap {
   readonly groups: readonly [number, number]
+  readonly gapMm: number
+  readonly at: readonly [x: number, y: number]
+  /** From one to the other, of length 1. */
+  readonly across: readonly [x: number, y: number]
+}
+
+/** Two nets that come near each other on one layer. */
+export interface NetGap {
+  readonly layer: string
+  readonly nets: readonly [string, string]
   readonly gapMm: number
   readonly at: readonly [x: number, y: number]
 }
@@ -12,7 +22,8 @@ export interface Gap {
 export const ROUNDED_MM = 0.0005
 
 interface GapTerms {
-  readonly groups: Groups
+  /** Which piece something drawn belongs to. */
+  readonly groups: { of(at: number): number }
   /** How much copper of other layers is numbered before this layer's. */
   readonly first: number
   readonly reachMm: number
@@ -35,7 +46,12 @@ export function gapsOf(lines: LayerEdges, { groups, first, reachMm, wanted }: Ga
       const pair = mine < theirs ? ([mine, theirs] as const) : ([theirs, mine] as const)
       const before = least.get(pair.join())
       if (!before || gapMm < before.gapMm)
-        least.set(pair.join(), { groups: pair, gapMm, at: placeBetween(edge, lines.edges[other]!) })
+        least.set(pair.join(), {
+          groups: pair,
+          gapMm,
+          at: placeBetween(edge, lines.edges[other]!),
+          across: directionBetween(edge, lines.edges[other]!),
+        })
     }
   })
   return [...least.values()].sort((one, other) => one.gapMm - other.gapMm)

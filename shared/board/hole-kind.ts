@@ -1,7 +1,7 @@
 import type { CopperLayer } from './copper'
 import type { Drilled } from './drill/drill-file'
 import type { BoardHole } from './hole'
-import { isOpen } from './land-gaps'
+import { isOpen } from './land-pairs'
 import type { FoundLand } from './lands'
 import type { NetPoint } from './netlist/netlist-file'
 

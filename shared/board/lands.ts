@@ -6,13 +6,13 @@ import type { Box, Solid } from './geometry/solid'
 import type { Land } from './hole'
 
 /** A region wider than this round a hole is a plane, not the hole's land, mm. */
-const LAND_MAX_MM = 12
+export const LAND_MAX_MM = 12
 /** How far round a hole its copper is put together. A ring wider than this is said to be this, mm. */
 const WINDOW_MM = 1.5
 
 /** A land whose middle is the hole's was drawn for it; one that is off may belong to a neighbour, mm. */
 const CENTRED_MM = 0.02
-const isCentred = ({ box }: Copper, [x, y]: readonly [number, number]): boolean =>
+export const isCentred = ({ box }: Copper, [x, y]: readonly [number, number]): boolean =>
   Math.hypot((box.minX + box.maxX) / 2 - x, (box.minY + box.maxY) / 2 - y) <= CENTRED_MM
 
 export interface FoundLand {

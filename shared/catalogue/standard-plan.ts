@@ -1,4 +1,5 @@
 import { readableOf, type AnyRule } from '@/shared/rules/rule'
+import { BOARD_LIMITS } from './board-limits'
 import type { ItemDefinition } from './item'
 import { assessmentItems } from './assessment-items'
 import { controlItems } from './control-items'
@@ -22,15 +23,25 @@ const itemsByKey = new Map(STANDARD_PLAN.map((item) => [item.key, item]))
 const parametersByKey = new Map(
   STANDARD_PLAN.flatMap((item) => item.parameters.map((parameter) => [parameter.key, parameter])),
 )
-const limitsByKey = new Map(STANDARD_PLAN.flatMap((item) => item.limits.map((limit) => [limit.key, limit])))
+const limitsByKey = new Map(
+  [...STANDARD_PLAN.flatMap((item) => item.limits), ...BOARD_LIMITS.map(({ limit }) => limit)].map(
+    (limit) => [limit.key, limit],
+  ),
+)
 const rulesById = new Map(STANDARD_PLAN.flatMap((item) => item.rules.map((rule) => [rule.id, rule])))
 const itemOfParameter = new Map(
   STANDARD_PLAN.flatMap((item) => item.parameters.map((parameter) => [parameter.key, item])),
 )
 const itemOfRule = new Map(STANDARD_PLAN.flatMap((item) => item.rules.map((rule) => [rule.id, item])))
-const itemOfLimit = new Map(STANDARD_PLAN.flatMap((item) => item.limits.map((limit) => [limit.key, item])))
+const itemOfLimit = new Map([
+  ...STANDARD_PLAN.flatMap((item) => item.limits.map((limit) => [limit.key, item] as const)),
+  ...BOARD_LIMITS.flatMap(({ limit, near }) => {
+    const item = itemsByKey.get(near)
+    return item ? [[limit.key, item] as const] : []
+  }),
+])
 
-/** Every parameter, rule and limit of the standard plan, each once. */
+/** Every parameter, rule and limit, each once; those limits too that only the files of a board are judged by. */
 export const ALL_PARAMETERS: readonly Parameter[] = [...parametersByKey.values()]
 export const ALL_RULES: readonly AnyRule[] = [...rulesById.values()]
 export const ALL_LIMITS: readonly Limit[] = [...limitsByKey.values()]
@@ -40,7 +51,7 @@ export const findParameter = (key: string): Parameter | undefined => parametersB
 export const findLimit = (key: string): Limit | undefined => limitsByKey.get(key)
 export const findRule = (id: string): AnyRule | undefined => rulesById.get(id)
 
-/** The item a parameter, a rule or a limit belongs to. */
+/** The item a parameter, a rule or a limit belongs to or, of what boards are judged by, is told beside. */
 export const itemHolding = {
   parameter: (key: string): ItemDefinition | undefined => itemOfParameter.get(key),
   rule: (id: string): ItemDefinition | undefined => itemOfRule.get(id),

@@ -1,5 +1,6 @@
 import { groupedBy } from '@/shared/grouped-by'
-import type { Board, NetGap } from '../board'
+import type { Board } from '../board'
+import type { NetGap } from '../gaps'
 import { byPlace } from '../geometry/by-place'
 import { shiftOnto } from '../geometry/shift-onto'
 import type { Point } from '../geometry/solid'

@@ -1,6 +1,6 @@
-import { Clipper, FillRule, type Paths64 } from 'clipper2-ts'
-import { ringsOf } from './flattened'
-import type { Box, Ring, Solid } from './solid'
+import { Clipper, EndType, FillRule, JoinType, type Paths64 } from 'clipper2-ts'
+import { CHORD_ERROR_MM, ringsOf } from './flattened'
+import { ringArea, type Box, type Ring, type Solid } from './solid'
 
 /** The library counts in whole steps: a nanometre is far below what any file states. */
 const STEPS_PER_MM = 1e6
@@ -36,3 +36,16 @@ export function without(solids: readonly Solid[], taken: readonly Solid[]): Soli
   const rings = ringsFrom(Clipper.difference(pathsOf(solids), pathsOf(taken), FillRule.NonZero))
   return rings.length === 0 ? undefined : { kind: 'polygon', rings }
 }
+
+/** The outline of a solid so much farther out, with round corners: the longest ring first. */
+export const inflated = (solid: Solid, byMm: number): readonly Ring[] =>
+  ringsFrom(
+    Clipper.inflatePaths(
+      pathsOf([solid]),
+      byMm * STEPS_PER_MM,
+      JoinType.Round,
+      EndType.Polygon,
+      2,
+      CHORD_ERROR_MM * STEPS_PER_MM,
+    ),
+  ).toSorted((one, other) => Math.abs(ringArea(other)) - Math.abs(ringArea(one)))

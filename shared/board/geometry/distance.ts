@@ -33,7 +33,7 @@ const crosses = (a: Point, b: Point, c: Point, d: Point): boolean =>
   side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0
 
 /** How often the rings wind round a point: inside by the nonzero rule where this is not 0. */
-function winding(rings: readonly Ring[], x: number, y: number): number {
+export function winding(rings: readonly Ring[], x: number, y: number): number {
   let turns = 0
   for (const ring of rings)
     for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
@@ -82,22 +82,43 @@ export function edgesOf(solid: Solid): Edge[] {
 export const edgeGap = (one: Edge, other: Edge): number =>
   Math.max(0, segmentToSegment(one.a, one.b, other.a, other.b) - one.radius - other.radius)
 
-/** Halfway between the nearest points of two edges: where a reader is led to. */
-export function placeBetween(one: Edge, other: Edge): Point {
+/** The nearest points of the middle lines of two edges, each with the radius of its edge. */
+function nearestPoints(one: Edge, other: Edge): readonly [NearPoint, NearPoint] {
   const pairs = [
     [one.a, nearestOn(other, one.a)],
     [one.b, nearestOn(other, one.b)],
-    [other.a, nearestOn(one, other.a)],
-    [other.b, nearestOn(one, other.b)],
+    [nearestOn(one, other.a), other.a],
+    [nearestOn(one, other.b), other.b],
   ] as const
-  const apart = ([p, q]: readonly [Point, Point]): number => Math.hypot(p[0] - q[0], p[1] - q[1])
-  const [p, q] = pairs.reduce((least, pair) => (apart(pair) < apart(least) ? pair : least))
-  const length = apart([p, q])
+  const [p, q] = pairs.reduce((least, pair) => (apart(...pair) < apart(...least) ? pair : least))
+  return [
+    { at: p, radius: one.radius },
+    { at: q, radius: other.radius },
+  ]
+}
+
+interface NearPoint {
+  readonly at: Point
+  readonly radius: number
+}
+
+const apart = (p: Point, q: Point): number => Math.hypot(p[0] - q[0], p[1] - q[1])
+
+/** Halfway between the nearest points of two edges: where a reader is led to. */
+export function placeBetween(one: Edge, other: Edge): Point {
+  const [{ at: p, radius: onP }, { at: q, radius: onQ }] = nearestPoints(one, other)
+  const length = apart(p, q)
   if (length === 0) return p
   // From the middle line of a round thing to its edge, so that unequal radii do not shift the place.
-  const [onP, onQ] = [one.a, one.b].includes(p) ? [one.radius, other.radius] : [other.radius, one.radius]
   const share = (onP + (length - onP - onQ) / 2) / length
   return [p[0] + (q[0] - p[0]) * share, p[1] + (q[1] - p[1]) * share]
+}
+
+/** The direction across the gap of two edges, of length 1; along x where they meet. */
+export function directionBetween(one: Edge, other: Edge): Point {
+  const [{ at: p }, { at: q }] = nearestPoints(one, other)
+  const length = apart(p, q)
+  return length === 0 ? [1, 0] : [(q[0] - p[0]) / length, (q[1] - p[1]) / length]
 }
 
 function nearestOn({ a, b }: Edge, [x, y]: Point): Point {

@@ -72,6 +72,25 @@ function* pointsOf(rings: readonly Ring[]): Generator<Point> {
   for (const ring of rings) for (let i = 0; i < ring.length; i += 2) yield [ring[i]!, ring[i + 1]!]
 }
 
+/** From where to where a solid reaches along a direction of length 1, mm. */
+export function extentAlong(solid: Solid, [dx, dy]: Point): readonly [from: number, to: number] {
+  const radius = solid.kind === 'capsule' ? solid.radius : 0
+  const points = solid.kind === 'capsule' ? [solid.a, solid.b] : pointsOf(solid.rings)
+  let [from, to] = [Infinity, -Infinity]
+  for (const [x, y] of points) {
+    from = Math.min(from, x * dx + y * dy - radius)
+    to = Math.max(to, x * dx + y * dy + radius)
+  }
+  return [from, to]
+}
+
+/** What a solid covers, mm²; of a capsule exact, of rings as they are drawn. */
+export function areaOf(solid: Solid): number {
+  if (solid.kind === 'polygon') return Math.abs(solid.rings.reduce((sum, ring) => sum + ringArea(ring), 0))
+  const { a, b, radius } = solid
+  return Math.PI * radius ** 2 + 2 * radius * Math.hypot(b[0] - a[0], b[1] - a[1])
+}
+
 /** The box round some points; turned inside out where there are none. */
 export function boxOfPoints(points: Iterable<Point>): Box {
   let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity]

@@ -4,10 +4,14 @@ import { judge, type AnyRule } from '@/shared/rules/rule'
 import type { Board } from '../board'
 import { aspectOnBoard } from './aspect-on-board'
 import { bareGapsOnBoard } from './bare-gaps-on-board'
+import { bridgingOnBoard } from './bridging-on-board'
 import { edgesOnBoard, wallsOnBoard } from './edges-on-board'
 import { gapsOnBoard, unjudgedGaps } from './gaps-on-board'
+import { gridOnBoard } from './grid-on-board'
+import { maskWebsOnBoard } from './mask-webs-on-board'
 import { netlistOnBoard } from './netlist-on-board'
 import { worstPlaces, type PlacedPart } from './placed-part'
+import { reliefOnBoard } from './relief-on-board'
 import { ringsOnBoard, unjudgedRings } from './rings-on-board'
 
 /** One thing judged on a board as its files have it, with the places that decide. */
@@ -36,9 +40,13 @@ const JUDGED: readonly JudgedOnBoard[] = [
   { letter: 'R', ofCopper: true, of: ringsOnBoard, unjudged: unjudgedRings },
   { letter: 'G', ofCopper: true, of: gapsOnBoard, unjudged: unjudgedGaps },
   { letter: 'B', ofCopper: true, of: bareGapsOnBoard },
+  { letter: 'W', ofCopper: true, of: bridgingOnBoard },
+  { letter: 'M', ofCopper: false, of: maskWebsOnBoard },
+  { letter: 'H', ofCopper: true, of: reliefOnBoard },
   { letter: 'E', ofCopper: true, of: edgesOnBoard },
   { letter: 'U', ofCopper: true, of: wallsOnBoard },
   { letter: 'T', ofCopper: false, of: aspectOnBoard },
+  { letter: 'O', ofCopper: false, of: gridOnBoard },
 ]
 
 const NETLIST = 'N'

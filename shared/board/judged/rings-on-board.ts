@@ -10,6 +10,7 @@ import { rule } from '@/shared/rules/rule'
 import type { Board } from '../board'
 import type { BoardHole, Land } from '../hole'
 import { middleOf } from '../joined-copper'
+import { holeName } from './hole-name'
 import { inMm, toMicrometre } from './in-words'
 import type { PlacedPart } from './placed-part'
 import { innerRingLeft, outerRingLeft } from './ring-left'
@@ -132,7 +133,4 @@ function judgeByRow(
   return { ...part, remedy: { message } }
 }
 
-function nameOf({ hole: { component, pin, net, diameterMm }, layer }: Ring): string {
-  const pinName = component === undefined ? undefined : [component, pin].filter(Boolean).join(' pin ')
-  return `${pinName ?? net ?? `Hole of ${inMm(diameterMm)}`}, ${layer}`
-}
+const nameOf = ({ hole, layer }: Ring): string => `${holeName(hole)}, ${layer}`

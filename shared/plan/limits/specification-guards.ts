@@ -57,6 +57,18 @@ export const bridgingGuard = guard(
   [10, '%'],
   'Registration of mask and copper moves an edge: a tenth of the gap is kept free',
 )
+export const maskWebGuard = guard(
+  'mask-web',
+  'web of solder mask, share of the least',
+  [10, '%'],
+  'Exposure and washing take from a web on both sides: a tenth of it is kept free',
+)
+export const reliefGuard = guard(
+  'relief',
+  'webs from a land to a plane, share of the limit',
+  [10, '%'],
+  'Etching leaves webs a little narrower than drawn, plating a little thicker: a tenth is kept free',
+)
 export const edgeClearanceGuard = guard(
   'edge-clearance',
   'distance from the edge, share of the least',

@@ -15,6 +15,8 @@ export interface DrawnBoard {
     readonly bare?: boolean
     readonly net?: string
     readonly pin?: readonly [component: string, pin: string]
+    /** What its aperture is for. */
+    readonly use?: string
   }[]
   readonly lines: readonly {
     readonly on: LayerName
@@ -22,6 +24,10 @@ export interface DrawnBoard {
     readonly to: Place
     readonly width: number
   }[]
+  /** Copper with corners, drawn before all else. */
+  readonly planes?: readonly { readonly on: LayerName; readonly points: readonly Place[] }[]
+  /** What is taken out of the planes. */
+  readonly clears?: readonly { readonly on: LayerName; readonly at: Place; readonly size: number }[]
   readonly holes: readonly { readonly at: Place; readonly mm: number; readonly plated: boolean }[]
   readonly outline: readonly Place[]
   readonly cutouts?: readonly (readonly Place[])[]
@@ -59,23 +65,40 @@ function gerberOf(writing: Writing, fileFunction: string, draw: (pen: Pen) => vo
 class Pen {
   readonly apertures: string[] = []
   readonly lines: string[] = []
+  private count = 0
   constructor(private readonly writing: Writing) {}
   private readonly mm = (value: number): string => (value / MM[this.writing.unit]).toFixed(8)
   private at(place: Place): string {
     const [x, y] = this.writing.place(place).map((each) => Math.round((each / MM[this.writing.unit]) * 1e6))
     return `X${x}Y${y}`
   }
-  private use(size: number | Place): string {
+  private use(size: number | Place, what?: string): string {
     const sides = typeof size === 'number' ? size : this.writing.turned ? ([size[1], size[0]] as const) : size
     const shape =
       typeof sides === 'number' ? `C,${this.mm(sides)}` : `R,${this.mm(sides[0])}X${this.mm(sides[1])}`
-    this.apertures.push(`%ADD${this.apertures.length + 10}${shape}*%`)
-    return `D${this.apertures.length + 9}*`
+    const number = 10 + this.count++
+    const defined = `%ADD${number}${shape}*%`
+    this.apertures.push(
+      ...(what === undefined ? [defined] : [`%TA.AperFunction,${what}*%`, defined, '%TD*%']),
+    )
+    return `D${number}*`
   }
-  flash(at: Place, size: number | Place, attributes: readonly string[] = []): void {
+  region(points: readonly Place[]): void {
+    this.lines.push('G36*')
+    ;[...points, points[0]!].forEach((place, at) =>
+      this.lines.push(`${this.at(place)}${at === 0 ? 'D02' : 'D01'}*`),
+    )
+    this.lines.push('G37*')
+  }
+  clear(draw: () => void): void {
+    this.lines.push('%LPC*%')
+    draw()
+    this.lines.push('%LPD*%')
+  }
+  flash(at: Place, size: number | Place, attributes: readonly string[] = [], what?: string): void {
     this.lines.push(
       ...attributes,
-      this.use(size),
+      this.use(size, what),
       `${this.at(at)}D03*`,
       ...(attributes.length > 0 ? ['%TD*%'] : []),
     )
@@ -86,18 +109,28 @@ class Pen {
   }
 }
 
-export function filesOf(board: DrawnBoard, writing: Writing = AS_DRAWN): ReadFile[] {
+/** The board's files by their names, as they are written out. */
+export function textsOf(board: DrawnBoard, writing: Writing = AS_DRAWN): Readonly<Record<string, string>> {
   const texts: Record<string, string> = {}
   for (const layer of ['top', 'inner 2', 'bottom'] as const) {
     const lands = board.lands.filter(({ on }) => on.includes(layer))
     const lines = board.lines.filter(({ on }) => on === layer)
-    if (lands.length + lines.length === 0) continue
+    const planes = (board.planes ?? []).filter(({ on }) => on === layer)
+    const clears = (board.clears ?? []).filter(({ on }) => on === layer)
+    if (lands.length + lines.length + planes.length === 0) continue
     texts[`${layer}.gbr`] = gerberOf(writing, FUNCTIONS[layer], (pen) => {
-      for (const { at, size, net, pin } of lands)
-        pen.flash(at, size, [
-          ...(net === undefined ? [] : [`%TO.N,${net}*%`]),
-          ...(pin === undefined ? [] : [`%TO.P,${pin.join()}*%`]),
-        ])
+      for (const { points } of planes) pen.region(points)
+      if (clears.length > 0) pen.clear(() => clears.forEach(({ at, size }) => pen.flash(at, size)))
+      for (const { at, size, net, pin, use } of lands)
+        pen.flash(
+          at,
+          size,
+          [
+            ...(net === undefined ? [] : [`%TO.N,${net}*%`]),
+            ...(pin === undefined ? [] : [`%TO.P,${pin.join()}*%`]),
+          ],
+          use,
+        )
       for (const { from, to, width } of lines) pen.line([from, to], width)
     })
   }
@@ -113,8 +146,11 @@ export function filesOf(board: DrawnBoard, writing: Writing = AS_DRAWN): ReadFil
   for (const plated of [true, false])
     texts[plated ? 'b-PTH.drl' : 'b-NPTH.drl'] = drillOf(board, writing, plated)
   if (board.netlist !== undefined) texts['nets.ipc'] = board.netlist
-  return Object.entries(texts).map(([name, text]) => readBoardFile({ name, text }))
+  return texts
 }
+
+export const filesOf = (board: DrawnBoard, writing?: Writing): ReadFile[] =>
+  Object.entries(textsOf(board, writing)).map(([name, text]) => readBoardFile({ name, text }))
 
 function drillOf({ holes }: DrawnBoard, { unit, place }: Writing, plated: boolean): string {
   const these = holes.filter((hole) => hole.plated === plated)

@@ -237,8 +237,12 @@ test('files without copper leave all of it open', () => {
     finding.verdict,
   ])
   expect(verdicts).toEqual([
-    ...[...'RGBEU'].map((letter) => [letter, 'undetermined']),
+    ...[...'RGBW'].map((letter) => [letter, 'undetermined']),
+    // Nothing is open in the masks.
+    ['M', 'not applicable'],
+    ...[...'HEU'].map((letter) => [letter, 'undetermined']),
     // Holes without lands are no less plated.
     ['T', 'marginal'],
+    ['O', 'not applicable'],
   ])
 })
