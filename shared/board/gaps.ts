@@ -1,11 +1,14 @@
 import type { Groups, LayerEdges } from './connected'
-import { edgeGap, placeBetween } from './geometry/distance'
+import type { Point } from './geometry/solid'
+import { edgeGap, halfway, nearestPlaces } from './geometry/distance'
 
 /** The least clear distance of two pieces of copper on one layer, mm, and where it is. */
 export interface Gap {
   readonly groups: readonly [number, number]
   readonly gapMm: number
-  readonly at: readonly [x: number, y: number]
+  readonly at: Point
+  /** From the one to the other there. */
+  readonly ends: readonly [Point, Point]
 }
 
 /** What is told to the micrometre lies within a reach to the micrometre, mm. */
@@ -34,8 +37,9 @@ export function gapsOf(lines: LayerEdges, { groups, first, reachMm, wanted }: Ga
       if (gapMm > reachMm + ROUNDED_MM) continue
       const pair = mine < theirs ? ([mine, theirs] as const) : ([theirs, mine] as const)
       const before = least.get(pair.join())
-      if (!before || gapMm < before.gapMm)
-        least.set(pair.join(), { groups: pair, gapMm, at: placeBetween(edge, lines.edges[other]!) })
+      if (before && gapMm >= before.gapMm) continue
+      const ends = nearestPlaces(edge, lines.edges[other]!)
+      least.set(pair.join(), { groups: pair, gapMm, at: halfway(ends), ends })
     }
   })
   return [...least.values()].sort((one, other) => one.gapMm - other.gapMm)

@@ -4,11 +4,14 @@ import { judge, type AnyRule } from '@/shared/rules/rule'
 import type { Board } from '../board'
 import { aspectOnBoard } from './aspect-on-board'
 import { bareGapsOnBoard } from './bare-gaps-on-board'
+import { conductorsOnBoard } from './conductors-on-board'
+import { dropsOnBoard } from './drops-on-board'
 import { edgesOnBoard, wallsOnBoard } from './edges-on-board'
 import { gapsOnBoard, unjudgedGaps } from './gaps-on-board'
 import { netlistOnBoard } from './netlist-on-board'
 import { worstPlaces, type PlacedPart } from './placed-part'
 import { ringsOnBoard, unjudgedRings } from './rings-on-board'
+import { voltagesOnBoard } from './voltages-on-board'
 
 /** One thing judged on a board as its files have it, with the places that decide. */
 export interface BoardFinding {
@@ -35,6 +38,9 @@ interface JudgedOnBoard {
 const JUDGED: readonly JudgedOnBoard[] = [
   { letter: 'R', ofCopper: true, of: ringsOnBoard, unjudged: unjudgedRings },
   { letter: 'G', ofCopper: true, of: gapsOnBoard, unjudged: unjudgedGaps },
+  { letter: 'V', ofCopper: true, of: voltagesOnBoard },
+  { letter: 'C', ofCopper: true, of: conductorsOnBoard },
+  { letter: 'D', ofCopper: true, of: dropsOnBoard },
   { letter: 'B', ofCopper: true, of: bareGapsOnBoard },
   { letter: 'E', ofCopper: true, of: edgesOnBoard },
   { letter: 'U', ofCopper: true, of: wallsOnBoard },

@@ -237,7 +237,7 @@ test('files without copper leave all of it open', () => {
     finding.verdict,
   ])
   expect(verdicts).toEqual([
-    ...[...'RGBEU'].map((letter) => [letter, 'undetermined']),
+    ...[...'RGVCDBEU'].map((letter) => [letter, 'undetermined']),
     // Holes without lands are no less plated.
     ['T', 'marginal'],
   ])
