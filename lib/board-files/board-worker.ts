@@ -1,8 +1,8 @@
 import { workerData } from 'node:worker_threads'
 import { answerFromThread } from '@/lib/threads/thread-answer'
-import { readArchive, type RolesSaid } from './read-archive'
+import { readArchive, type BoardSaid } from './read-archive'
 
 /** The thread that reads one archive and ends. */
-const { archive, roles } = workerData as { archive: Uint8Array; roles: RolesSaid }
+const { archive, said } = workerData as { archive: Uint8Array; said: BoardSaid }
 
-void answerFromThread(() => readArchive(archive, roles))
+void answerFromThread(() => readArchive(archive, said))

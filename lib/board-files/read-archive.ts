@@ -3,24 +3,32 @@ import { layersFrom, readBoardFile, type ReadFile } from '@/shared/board/read-fi
 import { layerPath } from '@/shared/board/layer-path'
 import type { LayerRole } from '@/shared/board/layer-role'
 import { codeOfRole } from '@/shared/board/role-code'
+import type { WatchedNets } from '@/shared/board/watched-nets'
 import type { BoardReading, FileTold, LayerPicture } from './board-reading'
 import { unpack } from './unpack'
 
 /** What a person says that a file is, by its name. */
 export type RolesSaid = Readonly<Record<string, LayerRole>>
 
+/** What is said of an archive beside its files, by which it is read. */
+export interface BoardSaid {
+  readonly roles: RolesSaid
+  /** Nets between which gaps are looked for farther than between all. */
+  readonly watched: WatchedNets | undefined
+}
+
 /** Unpacks an archive and reads all of it as one board. Errors: Refused, where the archive is none. */
-export function readArchive(archive: Uint8Array, said: RolesSaid): BoardReading {
+export function readArchive(archive: Uint8Array, { roles, watched }: BoardSaid): BoardReading {
   // Every format of board files is of one-byte characters; a reader of names finds its own.
   const text = new TextDecoder('latin1')
   const files = unpack(archive).map(({ name, bytes }) => readBoardFile({ name, text: text.decode(bytes) }))
   const roleOf = (file: ReadFile): LayerRole =>
-    (Object.hasOwn(said, file.name) ? said[file.name] : undefined) ??
+    (Object.hasOwn(roles, file.name) ? roles[file.name] : undefined) ??
     ('proposed' in file ? file.proposed.role : { kind: 'other' })
   const layers = layersFrom(files, roleOf)
   return {
     files: files.map((file) => told(file, roleOf(file))),
-    board: boardOf(layers),
+    board: boardOf(layers, watched),
     pictures: picturesOf(files, roleOf),
   }
 }

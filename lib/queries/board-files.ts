@@ -1,12 +1,14 @@
 import { LRUCache } from 'lru-cache'
 import type { BoardReading } from '@/lib/board-files/board-reading'
-import type { RolesSaid } from '@/lib/board-files/read-archive'
+import type { BoardSaid, RolesSaid } from '@/lib/board-files/read-archive'
 import { readInWorker } from '@/lib/board-files/read-in-worker'
 import { database } from '@/lib/db/client'
 import { installedStore } from '@/lib/evidence/installed-store'
 import { isUuid } from '@/lib/queries/from-address'
+import { netsToWatch } from '@/shared/board/judged/spacing-asked'
 import { roleFrom } from '@/shared/board/role-code'
 import { Refused } from '@/shared/refused'
+import type { Facts } from '@/shared/rules/facts'
 
 /** An archive attached as evidence, and what somebody said last that its files are. */
 export interface BoardArchive {
@@ -94,18 +96,21 @@ const rolesFrom = (files: readonly { name: string; role: string }[]): RolesSaid 
 /** Readings follow from the bytes and from what was said of them: what was read once stays right. */
 const readings = new LRUCache<string, Promise<BoardReading>>({ max: 12 })
 
-/** The archive as it was read, or why it was not, as a sentence for the person. */
-export async function readBoard({
-  sha256,
-  confirmed,
-}: BoardArchive): Promise<{ reading: BoardReading } | { refused: string }> {
-  const roles = confirmed?.roles ?? {}
-  const key = `${sha256} ${JSON.stringify(roles)}`
+/**
+ * The archive as it was read, or why it was not, as a sentence for the person.
+ * What is specified tells between which nets gaps are looked for farther.
+ */
+export async function readBoard(
+  { sha256, confirmed }: BoardArchive,
+  facts: Facts,
+): Promise<{ reading: BoardReading } | { refused: string }> {
+  const said: BoardSaid = { roles: confirmed?.roles ?? {}, watched: netsToWatch(facts) }
+  const key = `${sha256} ${JSON.stringify(said)}`
   let reading = readings.get(key)
   if (!reading) {
     reading = installedStore()
       .then((store) => store.read(sha256))
-      .then((archive) => readInWorker(archive, roles))
+      .then((archive) => readInWorker(archive, said))
     readings.set(key, reading)
     reading.catch(() => readings.delete(key))
   }

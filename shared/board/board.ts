@@ -1,22 +1,26 @@
 import { edgeClearances, wallClearances, type Clearance, type WallClearance } from './clearances'
 import { conductorsOf, type ConductorWidth } from './conductor-widths'
+import { copperGraph } from './copper-graph'
 import { boardHoles } from './board-holes'
 import { boardMarks, type BoardMark } from './board-marks'
 import { copperLayer } from './copper'
 import type { Drilled } from './drill/drill-file'
-import { gapsOf, type NetGap } from './gaps'
+import { gapsOf, type Gap, type NetGap } from './gaps'
 import type { Point } from './geometry/solid'
 import type { Drawn } from './gerber/gerber-layer'
 import type { BoardHole } from './hole'
 import { joinedCopper, pieceAt, type JoinedCopper } from './joined-copper'
 import { landGaps, landPairs, type LandPair } from './land-pairs'
 import { maskWebs, type MaskLayer, type MaskWeb } from './mask-webs'
+import { netConductors, type NetConductor } from './net-conductors'
 import { netNames } from './net-names'
+import { netPaths, type NetPath } from './net-paths'
 import { checkNetlist, type NetlistCheck } from './netlist/check-netlist'
 import type { NetPoint } from './netlist/netlist-file'
 import { outlineOf, type Outline } from './outline'
 import { planeJoints, type PlaneJoint } from './plane-joints'
 import { stackOf, type DrawnCopper } from './stack'
+import { watchedGaps, type WatchedNets } from './watched-nets'
 
 /** The files of a board once it is known what each is, with what was read from them. */
 export interface BoardLayers extends DrawnCopper {
@@ -33,6 +37,8 @@ export interface Board {
   /** The copper layers that were read, from the top. */
   readonly layers: readonly string[]
   readonly gaps: readonly NetGap[]
+  /** Nets between which gaps are listed beyond the reach for all. */
+  readonly watched: WatchedNets | undefined
   /** Gaps between bare lands on the side that a wave would meet. */
   readonly landGaps: readonly NetGap[]
   /** The same lands, each two that lie beside each other. */
@@ -50,6 +56,12 @@ export interface Board {
   /** Copper near holes without plating. */
   readonly walls: readonly WallClearance[]
   readonly conductors: readonly ConductorWidth[]
+  /** The names of all pieces of copper. */
+  readonly nets: readonly string[]
+  /** The narrowest conductor of each net on each layer. */
+  readonly netConductors: readonly NetConductor[]
+  /** Of nets with two pins, the longest way over copper between two. */
+  readonly netPaths: readonly NetPath[]
   /** Pieces of copper that are joined by plated holes or touch. */
   readonly pieces: number
   /** Holes and copper against the netlist, where there is one. */
@@ -62,7 +74,7 @@ export const GAP_REACH_MM = 0.6
 export const PAIR_REACH_MM = 1.5
 
 /** Puts the layers of a board together: lands, rings, kinds of holes, copper that is joined, gaps and outline. */
-export function boardOf(layers: BoardLayers): Board {
+export function boardOf(layers: BoardLayers, watched?: WatchedNets): Board {
   const joined = joinedCopper(stackOf(layers), layers.holes)
   const checked = layers.netlist && checkNetlist(layers.netlist, joined)
   const netOf = netNames(joined, checked?.netsOfPiece ?? new Map<number, string[]>())
@@ -83,7 +95,8 @@ export function boardOf(layers: BoardLayers): Board {
     holes,
     outline,
     layers: joined.stack.map(({ name }) => name),
-    gaps: gapsOfNets(joined, netOf),
+    gaps: gapsOfNets(joined, netOf, watched),
+    watched,
     landGaps: landGaps(pairs, GAP_REACH_MM),
     landPairs: pairs,
     masked: masks.flatMap(({ side, openings }) => (openings.copper.length > 0 ? [side] : [])),
@@ -93,21 +106,44 @@ export function boardOf(layers: BoardLayers): Board {
     edges: outline?.closed ? edgeClearances(joined, outline, netOf) : [],
     walls: wallClearances(joined, netOf),
     conductors: joined.stack.flatMap(conductorsOf),
+    netConductors: netConductors(joined, netOf),
+    netPaths: netPaths(joined, copperGraph(joined), {
+      netOf,
+      isPin: (hole) => holes[hole]!.kind === 'component',
+    }),
     pieces: joined.groups.count,
     netlist: checked?.check,
+    // Last, since copper without a name is numbered as it is asked for.
+    nets: netsOf(joined, netOf),
   }
 }
 
 type NetOf = (group: number) => string
 
-const gapsOfNets = ({ stack, lines, groups }: JoinedCopper, netOf: NetOf): NetGap[] =>
-  stack.flatMap(({ name, first }, at) =>
-    gapsOf(lines[at]!, { groups, first, reachMm: GAP_REACH_MM }).map(({ groups: [one, other], ...gap }) => ({
-      ...gap,
+/** Least gaps of all pairs within the reach for all, and of watched pairs within theirs: the smallest of a layer first. */
+function gapsOfNets(joined: JoinedCopper, netOf: NetOf, watched: WatchedNets | undefined): NetGap[] {
+  const { stack, lines, groups } = joined
+  const wide = watched && watched.reachMm > GAP_REACH_MM ? watchedGaps(joined, watched, netOf) : []
+  return stack.flatMap(({ name, first }, at) => {
+    const near = gapsOf(lines[at]!, { groups, first, reachMm: GAP_REACH_MM })
+    const listed = new Set(near.map(pairOf))
+    const farther = (wide[at] ?? []).filter((gap) => !listed.has(pairOf(gap)))
+    return [...near, ...farther].map(({ groups: [one, other], gapMm, at: place, ends }): NetGap => ({
       layer: name,
       nets: [netOf(one), netOf(other)],
-    })),
-  )
+      gapMm,
+      at: place,
+      ends,
+    }))
+  })
+}
+
+const netsOf = ({ stack, groups }: JoinedCopper, netOf: NetOf): string[] => {
+  const all = stack.flatMap(({ copper, first }) => copper.copper.map((_, at) => groups.of(first + at)))
+  return [...new Set([...new Set(all)].map(netOf))]
+}
+
+const pairOf = ({ groups }: Gap): string => groups.join()
 
 interface PairTerms {
   readonly masks: readonly MaskLayer[]

@@ -1,5 +1,5 @@
 import type { Point, Solid } from './geometry/solid'
-import { edgeGap, isInside, placeBetween, toBoundary, type Edge } from './geometry/distance'
+import { edgeGap, halfway, isInside, nearestPlaces, toBoundary, type Edge } from './geometry/distance'
 import { ROUNDED_MM } from './gaps'
 import { middleOf, type JoinedCopper } from './joined-copper'
 import type { Outline } from './outline'
@@ -11,6 +11,8 @@ export interface Clearance {
   /** Below 0 where the copper lies beyond the edge. */
   readonly gapMm: number
   readonly at: Point
+  /** From the copper to the edge; absent where there is no way between them. */
+  readonly ends?: readonly [Point, Point]
 }
 
 export interface WallClearance extends Clearance {
@@ -80,7 +82,7 @@ function edgesAlong(points: readonly Point[]): Edge[] {
   return points.slice(1).map((b, at): Edge => ({ a: points[at]!, b, radius: 0 }))
 }
 
-type Found = Pick<Clearance, 'gapMm' | 'at'>
+type Found = Pick<Clearance, 'gapMm' | 'at' | 'ends'>
 
 /** The nearest place of each piece of copper. */
 class Nearest {
@@ -96,8 +98,9 @@ class Nearest {
     const { edges, owner, near } = lines[layer]!
     for (const at of near(edge, CLEARANCE_REACH_MM + ROUNDED_MM)) {
       const gapMm = edgeGap(edge, edges[at]!)
-      if (gapMm <= CLEARANCE_REACH_MM + ROUNDED_MM)
-        this.offer(groupOf(owner[at]!), { gapMm, at: placeBetween(edge, edges[at]!) })
+      if (gapMm > CLEARANCE_REACH_MM + ROUNDED_MM) continue
+      const ends = nearestPlaces(edge, edges[at]!)
+      this.offer(groupOf(owner[at]!), { gapMm, at: halfway(ends), ends })
     }
   }
 

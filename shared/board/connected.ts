@@ -3,7 +3,7 @@ import { edgeGap, edgesOf, isInside, type Edge } from './geometry/distance'
 import { boxOfCapsule, type Solid } from './geometry/solid'
 
 /** Copper closer than this is one piece, mm: a tenth of a micrometre is rounding, not a gap. */
-const TOUCHING_MM = 1e-4
+export const TOUCHING_MM = 1e-4
 
 /** Sets of numbers that grow together. */
 export class Groups {

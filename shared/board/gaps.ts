@@ -1,13 +1,16 @@
-import type { LayerEdges } from './connected'
-import { directionBetween, edgeGap, placeBetween } from './geometry/distance'
+import type { Groups, LayerEdges } from './connected'
+import { directionBetween, edgeGap, halfway, nearestPlaces } from './geometry/distance'
+import type { Point } from './geometry/solid'
 
 /** The least clear distance of two pieces of copper on one layer, mm, and where it is. */
 export interface Gap {
   readonly groups: readonly [number, number]
   readonly gapMm: number
-  readonly at: readonly [x: number, y: number]
-  /** From one to the other, of length 1. */
-  readonly across: readonly [x: number, y: number]
+  readonly at: Point
+  /** From the one to the other there. */
+  readonly ends: readonly [Point, Point]
+  /** The same way, of length 1, where they touch too. */
+  readonly across: Point
 }
 
 /** Two nets that come near each other on one layer. */
@@ -15,7 +18,8 @@ export interface NetGap {
   readonly layer: string
   readonly nets: readonly [string, string]
   readonly gapMm: number
-  readonly at: readonly [x: number, y: number]
+  readonly at: Point
+  readonly ends: readonly [Point, Point]
 }
 
 /** What is told to the micrometre lies within a reach to the micrometre, mm. */
@@ -45,13 +49,10 @@ export function gapsOf(lines: LayerEdges, { groups, first, reachMm, wanted }: Ga
       if (gapMm > reachMm + ROUNDED_MM) continue
       const pair = mine < theirs ? ([mine, theirs] as const) : ([theirs, mine] as const)
       const before = least.get(pair.join())
-      if (!before || gapMm < before.gapMm)
-        least.set(pair.join(), {
-          groups: pair,
-          gapMm,
-          at: placeBetween(edge, lines.edges[other]!),
-          across: directionBetween(edge, lines.edges[other]!),
-        })
+      if (before && gapMm >= before.gapMm) continue
+      const ends = nearestPlaces(edge, lines.edges[other]!)
+      const across = directionBetween(edge, lines.edges[other]!)
+      least.set(pair.join(), { groups: pair, gapMm, at: halfway(ends), ends, across })
     }
   })
   return [...least.values()].sort((one, other) => one.gapMm - other.gapMm)

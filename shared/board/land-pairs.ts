@@ -13,6 +13,7 @@ export interface LandPair {
   readonly nets: readonly [string, string]
   readonly gapMm: number
   readonly at: Point
+  readonly ends: readonly [Point, Point]
   /** From one land to the other, of length 1. */
   readonly across: Point
   /** How far they face each other, at right angles to that. */
@@ -45,7 +46,7 @@ export function landPairs(joined: JoinedCopper, name: string, terms: LandPairTer
     first: 0,
     reachMm,
     wanted: (one, other) => (leadLands.has(one) || leadLands.has(other)) && pieceOf(one) !== pieceOf(other),
-  }).map(({ groups: [one, other], gapMm, at, across }) => {
+  }).map(({ groups: [one, other], gapMm, at, ends, across }) => {
     const pieces = [pieceOf(one), pieceOf(other)] as const
     return {
       layer: name,
@@ -53,6 +54,7 @@ export function landPairs(joined: JoinedCopper, name: string, terms: LandPairTer
       nets: [netOf(pieces[0]), netOf(pieces[1])],
       gapMm,
       at,
+      ends,
       across,
       sideBySideMm: sideBySide(copper[one]!.solid, copper[other]!.solid, across),
     }
@@ -73,7 +75,7 @@ export function landGaps(pairs: readonly LandPair[], reachMm: number): NetGap[] 
     const key = pair.pieces.toSorted((one, other) => one - other).join()
     if (pair.gapMm <= reachMm + ROUNDED_MM && !least.has(key)) least.set(key, pair)
   }
-  return [...least.values()].map(({ layer, nets, gapMm, at }) => ({ layer, nets, gapMm, at }))
+  return [...least.values()].map(({ layer, nets, gapMm, at, ends }) => ({ layer, nets, gapMm, at, ends }))
 }
 
 /** Whether a mask leaves a place open. */

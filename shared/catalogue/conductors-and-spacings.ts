@@ -14,6 +14,7 @@ import {
   voltageSpacingGuard,
 } from '@/shared/plan/limits/specification-guards'
 import { conductorMethod, conductors } from '@/shared/plan/parameters/conductors'
+import { netClasses } from '@/shared/plan/parameters/net-classes'
 import { copperToEdge, partsToEdge, spacingEdition, spacings } from '@/shared/plan/parameters/spacings'
 import { bridgingRisk } from '@/shared/rules/specification/bridging-risk'
 import { conductorCurrent } from '@/shared/rules/specification/conductor-current'
@@ -29,7 +30,7 @@ export const conductorsAndSpacingsItem: ItemDefinition = {
   version: 1,
   owner: 'design',
   approvers: ['design', 'production', 'quality'],
-  parameters: [conductors, conductorMethod, spacings, spacingEdition, copperToEdge, partsToEdge],
+  parameters: [conductors, conductorMethod, spacings, spacingEdition, netClasses, copperToEdge, partsToEdge],
   limits: [
     conductorRiseMax,
     bridgingGapMin,

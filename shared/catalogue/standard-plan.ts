@@ -76,6 +76,6 @@ for (const rule of ALL_RULES) {
   }
 }
 
-/** A parameter may stay empty only when every rule that reads it can do without. */
-export const mayStayEmpty = (parameter: Parameter): boolean =>
-  optionalParameters.has(parameter.key) && !requiredParameters.has(parameter.key)
+/** A parameter may stay empty only when every rule that reads it can do without, or when it came later than its item. */
+export const mayStayEmpty = ({ key, addedLater }: Parameter): boolean =>
+  addedLater === true || (optionalParameters.has(key) && !requiredParameters.has(key))

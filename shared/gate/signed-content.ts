@@ -1,4 +1,4 @@
-import { mayStayEmpty } from '@/shared/catalogue/standard-plan'
+import { findParameter, mayStayEmpty } from '@/shared/catalogue/standard-plan'
 import { governingRequirement, type Limit, type Requirement } from '@/shared/plan/requirement'
 import { partsList } from '@/shared/plan/parameters/parts-list'
 import { limitsRead } from '@/shared/rules/limits-read'
@@ -67,7 +67,9 @@ export function coveredSubstance(
       ? { reason: item.tailoredOut.reason, agreed: item.tailoredOut.agreed !== null }
       : null,
     values: Object.fromEntries(
-      parametersBehind(item).map((key) => [key, jsonValue(state.facts.values.get(key))]),
+      parametersBehind(item)
+        .filter((key) => state.facts.values.has(key) || !findParameter(key)?.addedLater)
+        .map((key) => [key, jsonValue(state.facts.values.get(key))]),
     ),
     evidence: state.evidence
       .filter((entry) => entry.itemKey === definition.key)

@@ -19,6 +19,11 @@ export interface Parameter<T = unknown> {
   readonly label: string
   readonly help: string
   readonly owner: Department
+  /**
+   * It came into an item that programmes had agreed already: it may stay empty,
+   * and while it is empty no signed content speaks of it.
+   */
+  readonly addedLater?: true
   readonly shape: ParameterShape
   /** Parses a value; its messages are sentences for the person typing. */
   readonly schema: z.ZodType<T>
@@ -34,15 +39,21 @@ interface Described {
   label: string
   help: string
   owner: Department
+  addedLater?: true
 }
 
-/** One value, held as a column of a table holds it. */
-const fieldParameter = <T>({ key, label, help, owner }: Described, column: Column): Parameter<T> => ({
-  source: 'parameter',
+const heldBy = ({ key, label, help, owner, addedLater }: Described) => ({
+  source: 'parameter' as const,
   key,
   label,
   help,
   owner,
+  ...(addedLater && { addedLater }),
+})
+
+/** One value, held as a column of a table holds it. */
+const fieldParameter = <T>(described: Described, column: Column): Parameter<T> => ({
+  ...heldBy(described),
   shape: { kind: 'field', column },
   schema: columnSchema(column) as z.ZodType<T>,
 })
@@ -77,17 +88,13 @@ export const textParameter = (described: Described & { maxLength?: number }): Pa
 export function tableParameter<const C extends Record<string, Column>>(
   described: Described & { columns: C; maxRows?: number },
 ): Parameter<readonly RowOf<C>[]> {
-  const { key, label, help, owner, columns, maxRows = 200 } = described
+  const { label, columns, maxRows = 200 } = described
   const schema = z
     .array(rowSchema(columns))
     .min(1, `${label} needs at least one row.`)
     .max(maxRows, `${label} holds at most ${maxRows} rows.`)
   return {
-    source: 'parameter',
-    key,
-    label,
-    help,
-    owner,
+    ...heldBy(described),
     shape: { kind: 'table', columns, maxRows },
     schema: schema as unknown as z.ZodType<readonly RowOf<C>[]>,
   }

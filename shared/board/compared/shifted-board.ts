@@ -4,8 +4,14 @@ import type { Point } from '../geometry/solid'
 /** A board as it is, in another place. What is judged of it stays the same. */
 export function shiftedBoard(board: Board, [dx, dy]: Point): Board {
   const moved = ([x, y]: Point): Point => [x + dx, y + dy]
-  const placed = <T extends { readonly at: Point }>(things: readonly T[]): T[] =>
-    things.map((thing) => ({ ...thing, at: moved(thing.at) }))
+  const placed = <T extends { readonly at: Point; readonly ends?: readonly [Point, Point] }>(
+    things: readonly T[],
+  ): T[] =>
+    things.map((thing) => ({
+      ...thing,
+      at: moved(thing.at),
+      ...(thing.ends && { ends: [moved(thing.ends[0]), moved(thing.ends[1])] }),
+    }))
   const { outline, netlist } = board
   return {
     ...board,
@@ -29,6 +35,8 @@ export function shiftedBoard(board: Board, [dx, dy]: Point): Board {
     marks: placed(board.marks),
     edges: placed(board.edges),
     walls: placed(board.walls),
+    netConductors: placed(board.netConductors),
+    netPaths: placed(board.netPaths),
     netlist: netlist && { ...netlist, differences: placed(netlist.differences) },
   }
 }

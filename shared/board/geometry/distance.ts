@@ -32,18 +32,28 @@ const side = (a: Point, b: Point, p: Point): number =>
 const crosses = (a: Point, b: Point, c: Point, d: Point): boolean =>
   side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0
 
-/** How often the rings wind round a point: inside by the nonzero rule where this is not 0. */
+type Line = readonly [ax: number, ay: number, bx: number, by: number]
+
+/** How often lines of closed rings wind round a point: inside by the nonzero rule where this is not 0. */
+export function windingBy(lines: Iterable<Line>, x: number, y: number): number {
+  let turns = 0
+  for (const [ax, ay, bx, by] of lines) turns += turnOf(ax, ay, bx, by, x, y)
+  return turns
+}
+
+function turnOf(ax: number, ay: number, bx: number, by: number, x: number, y: number): number {
+  if (ay <= y === by <= y) return 0
+  const left = (bx - ax) * (y - ay) - (x - ax) * (by - ay)
+  if (ay <= y) return left > 0 ? 1 : 0
+  return left < 0 ? -1 : 0
+}
+
+/** The same of whole rings. */
 export function winding(rings: readonly Ring[], x: number, y: number): number {
   let turns = 0
   for (const ring of rings)
-    for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
-      const [ax, ay, bx, by] = [ring[j]!, ring[j + 1]!, ring[i]!, ring[i + 1]!]
-      if (ay <= y !== by <= y) {
-        const left = (bx - ax) * (y - ay) - (x - ax) * (by - ay)
-        if (ay <= y && left > 0) turns++
-        if (ay > y && left < 0) turns--
-      }
-    }
+    for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2)
+      turns += turnOf(ring[j]!, ring[j + 1]!, ring[i]!, ring[i + 1]!, x, y)
   return turns
 }
 
@@ -82,42 +92,36 @@ export function edgesOf(solid: Solid): Edge[] {
 export const edgeGap = (one: Edge, other: Edge): number =>
   Math.max(0, segmentToSegment(one.a, one.b, other.a, other.b) - one.radius - other.radius)
 
-/** The nearest points of the middle lines of two edges, each with the radius of its edge. */
-function nearestPoints(one: Edge, other: Edge): readonly [NearPoint, NearPoint] {
+/** The nearest points of the middle lines of two edges. */
+function nearestPoints(one: Edge, other: Edge): readonly [Point, Point] {
   const pairs = [
     [one.a, nearestOn(other, one.a)],
     [one.b, nearestOn(other, one.b)],
     [nearestOn(one, other.a), other.a],
     [nearestOn(one, other.b), other.b],
   ] as const
-  const [p, q] = pairs.reduce((least, pair) => (apart(...pair) < apart(...least) ? pair : least))
-  return [
-    { at: p, radius: one.radius },
-    { at: q, radius: other.radius },
-  ]
+  return pairs.reduce((least, pair) => (apart(pair) < apart(least) ? pair : least))
 }
 
-interface NearPoint {
-  readonly at: Point
-  readonly radius: number
-}
+const apart = ([p, q]: readonly [Point, Point]): number => Math.hypot(p[0] - q[0], p[1] - q[1])
 
-const apart = (p: Point, q: Point): number => Math.hypot(p[0] - q[0], p[1] - q[1])
-
-/** Halfway between the nearest points of two edges: where a reader is led to. */
-export function placeBetween(one: Edge, other: Edge): Point {
-  const [{ at: p, radius: onP }, { at: q, radius: onQ }] = nearestPoints(one, other)
-  const length = apart(p, q)
-  if (length === 0) return p
+/** The nearest places of two edges, each on its own: where the clear distance between them begins and ends. */
+export function nearestPlaces(one: Edge, other: Edge): readonly [Point, Point] {
+  const [p, q] = nearestPoints(one, other)
+  const length = apart([p, q])
+  if (length === 0) return [p, p]
   // From the middle line of a round thing to its edge, so that unequal radii do not shift the place.
-  const share = (onP + (length - onP - onQ) / 2) / length
-  return [p[0] + (q[0] - p[0]) * share, p[1] + (q[1] - p[1]) * share]
+  const beside = (share: number): Point => [p[0] + (q[0] - p[0]) * share, p[1] + (q[1] - p[1]) * share]
+  return [beside(one.radius / length), beside(1 - other.radius / length)]
 }
+
+/** Halfway between two places: where a reader is led to. */
+export const halfway = ([p, q]: readonly [Point, Point]): Point => [(p[0] + q[0]) / 2, (p[1] + q[1]) / 2]
 
 /** The direction across the gap of two edges, of length 1; along x where they meet. */
 export function directionBetween(one: Edge, other: Edge): Point {
-  const [{ at: p }, { at: q }] = nearestPoints(one, other)
-  const length = apart(p, q)
+  const [p, q] = nearestPoints(one, other)
+  const length = apart([p, q])
   return length === 0 ? [1, 0] : [(q[0] - p[0]) / length, (q[1] - p[1]) / length]
 }
 

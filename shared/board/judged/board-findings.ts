@@ -5,6 +5,8 @@ import type { Board } from '../board'
 import { aspectOnBoard } from './aspect-on-board'
 import { bareGapsOnBoard } from './bare-gaps-on-board'
 import { bridgingOnBoard } from './bridging-on-board'
+import { conductorsOnBoard } from './conductors-on-board'
+import { dropsOnBoard } from './drops-on-board'
 import { edgesOnBoard, wallsOnBoard } from './edges-on-board'
 import { gapsOnBoard, unjudgedGaps } from './gaps-on-board'
 import { gridOnBoard } from './grid-on-board'
@@ -13,6 +15,7 @@ import { netlistOnBoard } from './netlist-on-board'
 import { worstPlaces, type PlacedPart } from './placed-part'
 import { reliefOnBoard } from './relief-on-board'
 import { ringsOnBoard, unjudgedRings } from './rings-on-board'
+import { voltagesOnBoard } from './voltages-on-board'
 
 /** One thing judged on a board as its files have it, with the places that decide. */
 export interface BoardFinding {
@@ -39,6 +42,9 @@ interface JudgedOnBoard {
 const JUDGED: readonly JudgedOnBoard[] = [
   { letter: 'R', ofCopper: true, of: ringsOnBoard, unjudged: unjudgedRings },
   { letter: 'G', ofCopper: true, of: gapsOnBoard, unjudged: unjudgedGaps },
+  { letter: 'V', ofCopper: true, of: voltagesOnBoard },
+  { letter: 'C', ofCopper: true, of: conductorsOnBoard },
+  { letter: 'D', ofCopper: true, of: dropsOnBoard },
   { letter: 'B', ofCopper: true, of: bareGapsOnBoard },
   { letter: 'W', ofCopper: true, of: bridgingOnBoard },
   { letter: 'M', ofCopper: false, of: maskWebsOnBoard },

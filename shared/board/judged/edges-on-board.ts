@@ -91,7 +91,7 @@ const limitOf = (min: GoverningRequirement): string => `Copper at least ${inMm(m
 const guardOf = ({ min, guard }: Terms): number => (guard.value / 100) * min.value
 
 const judgeClearance = (
-  { gapMm, at, layer }: Clearance,
+  { gapMm, at, layer, ends }: Clearance,
   subject: string,
   found: string,
   terms: Terms,
@@ -110,6 +110,7 @@ const judgeClearance = (
   at,
   layer,
   rank: gapMm,
+  ...(ends && { ends }),
 })
 
 function notSaid(holes: number): Part[] {

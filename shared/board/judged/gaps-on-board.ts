@@ -42,11 +42,12 @@ export const gapsOnBoard = ({ gaps, layers }: Board) =>
 
 /** The gaps as they are, where nothing is specified to hold against them. */
 export const unjudgedGaps = ({ gaps }: Board): PlacedPart[] =>
-  gaps.map(({ nets, layer, gapMm, at }) => ({
+  gaps.map(({ nets, layer, gapMm, at, ends }) => ({
     subject: `${nets.join(' to ')}, ${layer}`,
     verdict: 'undetermined',
     found: inMm(gapMm),
     at,
+    ends,
     layer,
     rank: gapMm,
   }))
@@ -72,7 +73,7 @@ function judgeLayer(layer: string, gaps: readonly NetGap[], all: readonly Spacin
   return [...near, ...beyond(layer, least, near.length)]
 }
 
-function judgeGap({ nets, layer, gapMm, at }: NetGap, row: SpacingRow): PlacedPart {
+function judgeGap({ nets, layer, gapMm, at, ends }: NetGap, row: SpacingRow): PlacedPart {
   return {
     ...partOn({
       subject: `${nets.join(' to ')}, ${layer}`,
@@ -87,6 +88,7 @@ function judgeGap({ nets, layer, gapMm, at }: NetGap, row: SpacingRow): PlacedPa
       },
     }),
     at,
+    ends,
     layer,
     rank: gapMm,
   }

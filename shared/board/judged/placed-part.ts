@@ -5,6 +5,8 @@ import type { Point } from '../geometry/solid'
 /** One thing judged at a place of the board, mm. */
 export interface PlacedPart extends Part {
   readonly at: Point
+  /** What was measured there, from end to end. */
+  readonly ends?: readonly [Point, Point]
   /** The copper layer it is on. */
   readonly layer: string
   /** Puts parts without a margin in order: the smaller the worse; a thousandth is no difference. */

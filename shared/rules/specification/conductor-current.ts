@@ -1,13 +1,7 @@
 import { COPPER_FOILS } from '@/shared/materials/copper-foils'
 import { IPC_2152_RISE, IPC_2221_CURRENT } from '@/shared/materials/conductor-current-laws'
-import {
-  currentByIpc2152,
-  currentByIpc2221,
-  riseByIpc2152,
-  riseByIpc2221,
-  widthByIpc2152,
-  widthByIpc2221,
-} from '@/shared/physics/conductor-current'
+import { currentByIpc2221, riseByIpc2152, riseByIpc2221 } from '@/shared/physics/conductor-current'
+import { CONDUCTOR_LAWS, hottestLaw, lawsFor, type ConductorLaw } from '@/shared/physics/conductor-laws'
 import { asFinished, boardCopper } from '@/shared/plan/board-copper'
 import { conductorRiseMax } from '@/shared/plan/limits/conductors'
 import { conductorRiseGuard } from '@/shared/plan/limits/specification-guards'
@@ -17,7 +11,6 @@ import {
   WIDEST_CONDUCTOR_MM,
   type ConductorRow,
 } from '@/shared/plan/parameters/conductors'
-import type { ValueOf } from '@/shared/plan/parameter'
 import { formatQuantity } from '@/shared/quantity/format'
 import type { Part, Remedy, WorkingLine } from '@/shared/rules/finding'
 import { boardCopperReads } from '@/shared/rules/board-copper-reads'
@@ -26,15 +19,8 @@ import { decidingPart, judgedByParts, partOn, partOrContradiction } from '@/shar
 import { stepAbove } from '@/shared/rules/remedy'
 import { optional, rule } from '@/shared/rules/rule'
 
-type Method = ValueOf<typeof conductorMethod>
-
 const WIDTH_STEP_MM = 0.05
 const MM_PER_MIL = 0.0254
-
-const LAWS = {
-  'ipc-2221': { label: 'IPC-2221', rise: riseByIpc2221, current: currentByIpc2221, width: widthByIpc2221 },
-  'ipc-2152': { label: 'IPC-2152', rise: riseByIpc2152, current: currentByIpc2152, width: widthByIpc2152 },
-} as const
 
 export const conductorCurrent = rule({
   id: 'conductor-current',
@@ -53,7 +39,7 @@ export const conductorCurrent = rule({
   },
   judge({ conductors: rows, rise, method, guard, ...board }) {
     const copper = boardCopper(board)
-    const methods: readonly Method[] = method ? [method] : ['ipc-2221', 'ipc-2152']
+    const methods = lawsFor(method)
     const parts = rows.map((row, index) =>
       partOrContradiction(row.net, () =>
         judgeRow(asFinished(row, copper), index, { riseK: rise.value, share: guard.value / 100, methods }),
@@ -70,7 +56,7 @@ export const conductorCurrent = rule({
       notes: [
         'The copper counted is the least of what the row counts on and what the finished layer has.',
         method
-          ? `Judged by ${LAWS[method].label}; the other fit is shown beside it.`
+          ? `Judged by ${CONDUCTOR_LAWS[method].label}; the other fit is shown beside it.`
           : 'No method is chosen: the fit that gives the greater rise decides.',
         'IPC-2221 halves the current of internal conductors by decree; measured ones run about as warm as external ones.',
         'Both fits are for one conductor in still air. Add the currents and sections of conductors that run close together, and look at the narrowest place.',
@@ -80,37 +66,31 @@ export const conductorCurrent = rule({
   },
 })
 
-/** The method that gives the greatest rise at the current. */
-const hottest = (row: ConductorRow, methods: readonly Method[]): Method =>
-  methods.reduce((worst, method) =>
-    LAWS[method].rise(row, row.currentA) > LAWS[worst].rise(row, row.currentA) ? method : worst,
-  )
-
 interface Terms {
   readonly riseK: number
   /** Of the rise, kept free. */
   readonly share: number
-  readonly methods: readonly Method[]
+  readonly methods: readonly ConductorLaw[]
 }
 
 function judgeRow(row: ConductorRow, index: number, { riseK, share, methods }: Terms): Part {
-  const method = hottest(row, methods)
-  const message = (key: Method): string =>
-    `${formatQuantity(LAWS[key].rise(row, row.currentA), 'K', 3)} by ${LAWS[key].label} (carries ${formatQuantity(LAWS[key].current(row, riseK), 'A', 3)})`
+  const method = hottestLaw(row, row.currentA, methods)
+  const message = (key: ConductorLaw): string =>
+    `${formatQuantity(CONDUCTOR_LAWS[key].rise(row, row.currentA), 'K', 3)} by ${CONDUCTOR_LAWS[key].label} (carries ${formatQuantity(CONDUCTOR_LAWS[key].current(row, riseK), 'A', 3)})`
   const part = partOn({
     subject: row.net,
     measured: {
       current: measure(row.currentA, 'A'),
       width: measure(row.widthMm, 'mm'),
       copper: measure(row.copperUm, 'µm'),
-      riseByIpc2221: measure(LAWS['ipc-2221'].rise(row, row.currentA), 'K'),
-      carriedByIpc2221: measure(LAWS['ipc-2221'].current(row, riseK), 'A'),
-      riseByIpc2152: measure(LAWS['ipc-2152'].rise(row, row.currentA), 'K'),
-      carriedByIpc2152: measure(LAWS['ipc-2152'].current(row, riseK), 'A'),
+      riseByIpc2221: measure(CONDUCTOR_LAWS['ipc-2221'].rise(row, row.currentA), 'K'),
+      carriedByIpc2221: measure(CONDUCTOR_LAWS['ipc-2221'].current(row, riseK), 'A'),
+      riseByIpc2152: measure(CONDUCTOR_LAWS['ipc-2152'].rise(row, row.currentA), 'K'),
+      carriedByIpc2152: measure(CONDUCTOR_LAWS['ipc-2152'].current(row, riseK), 'A'),
     },
     found: `${formatQuantity(row.currentA, 'A')} in ${formatQuantity(row.widthMm, 'mm')} of ${formatQuantity(row.copperUm, 'µm', 3)} warm it by ${message('ipc-2221')}, ${message('ipc-2152')}`,
     margin: {
-      found: LAWS[method].rise(row, row.currentA),
+      found: CONDUCTOR_LAWS[method].rise(row, row.currentA),
       limit: riseK,
       unit: 'K',
       direction: 'at most',
@@ -120,7 +100,7 @@ function judgeRow(row: ConductorRow, index: number, { riseK, share, methods }: T
   if (part.verdict === 'meets') return part
   const aimK = riseK * (1 - share)
   const value = stepAbove(
-    Math.max(...methods.map((key) => LAWS[key].width(row, row.currentA, aimK))),
+    Math.max(...methods.map((key) => CONDUCTOR_LAWS[key].width(row, row.currentA, aimK))),
     WIDTH_STEP_MM,
   )
   if (value > WIDEST_CONDUCTOR_MM) {

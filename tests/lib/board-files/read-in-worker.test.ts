@@ -12,7 +12,7 @@ test('reads an archive in a thread of its own: every file told of, the board, an
     'broken.gbr': strToU8(TOP.replace('M02*', '')),
     'readme.txt': strToU8('Order 5 of these.'),
   })
-  const { files, board, pictures } = await readInWorker(archive, {})
+  const { files, board, pictures } = await readInWorker(archive, { roles: {}, watched: undefined })
   expect(files.map(({ name, format }) => [name, format])).toEqual([
     ['top.gbr', 'gerber'],
     ['board-PTH.drl', 'drill'],
@@ -26,7 +26,10 @@ test('reads an archive in a thread of its own: every file told of, the board, an
 
 test('what a person says of a file goes before what the file says', async () => {
   const archive = zipSync({ 'top.gbr': strToU8(TOP), 'board-PTH.drl': strToU8(DRILL) })
-  const { board } = await readInWorker(archive, { 'top.gbr': { kind: 'copper', side: 'bottom' } })
+  const { board } = await readInWorker(archive, {
+    roles: { 'top.gbr': { kind: 'copper', side: 'bottom' } },
+    watched: undefined,
+  })
   expect(board.holes[0]!.top).toBeUndefined()
   expect(board.holes[0]!.bottom!.ringMm).toBeCloseTo(0.35, 9)
 })
@@ -37,11 +40,13 @@ test('ends a reading that takes too long, with a sentence', async () => {
     strToU8(TOP.replace('D10*', '%SRX1000Y1000I0.1J0.1*%\nD10*').replace('M02', '%SR*%\nM02')),
   ])
   const archive = zipSync(Object.fromEntries(many))
-  await expect(readInWorker(archive, {}, { milliseconds: 3000, heapMiB: 400 })).rejects.toThrow(
-    /not read within 3 s|more than 400 MiB/,
-  )
+  await expect(
+    readInWorker(archive, { roles: {}, watched: undefined }, { milliseconds: 3000, heapMiB: 400 }),
+  ).rejects.toThrow(/not read within 3 s|more than 400 MiB/)
 })
 
 test('refuses what is no archive', async () => {
-  await expect(readInWorker(strToU8('no archive'), {})).rejects.toThrow(/no sound zip archive/)
+  await expect(readInWorker(strToU8('no archive'), { roles: {}, watched: undefined })).rejects.toThrow(
+    /no sound zip archive/,
+  )
 })

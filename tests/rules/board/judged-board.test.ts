@@ -237,7 +237,7 @@ test('files without copper leave all of it open', () => {
     finding.verdict,
   ])
   expect(verdicts).toEqual([
-    ...[...'RGBW'].map((letter) => [letter, 'undetermined']),
+    ...[...'RGVCDBW'].map((letter) => [letter, 'undetermined']),
     // Nothing is open in the masks.
     ['M', 'not applicable'],
     ...[...'HEU'].map((letter) => [letter, 'undetermined']),

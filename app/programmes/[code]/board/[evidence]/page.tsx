@@ -23,7 +23,7 @@ export default programmePage<{ evidence: string }>(async ({ visit, code, params:
   const archive = await findBoardArchive(visit.view.state.programme.id, addressPart(evidence))
   if (!archive) notFound()
   const [read, others] = await Promise.all([
-    readBoard(archive),
+    readBoard(archive, visit.view.state.facts),
     otherArchives(visit.view.state.programme.id, archive),
   ])
   const board = 'reading' in read ? read.reading.board : undefined

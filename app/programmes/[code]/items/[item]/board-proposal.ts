@@ -13,7 +13,7 @@ export async function boardProposal(
 ): Promise<FilledIn | undefined> {
   if (revise !== leadHoles.key || board === undefined) return undefined
   const archive = await findBoardArchive(state.programme.id, board)
-  const read = archive && (await readBoard(archive))
+  const read = archive && (await readBoard(archive, state.facts))
   if (!archive || !read || !('reading' in read)) return undefined
   const before = (state.revisions.get(leadHoles.key)?.value ?? []) as readonly LeadHole[]
   return {

@@ -13,7 +13,7 @@ const readsBoard: Rights<{ code: string; evidence: string }, BoardReading> = asy
   if (!('right' in read)) return read
   const archive = await findBoardArchive(read.right.state.programme.id, params.evidence)
   if (!archive) return { status: 404, message: 'There are no such board files in this programme.' }
-  const board = await readBoard(archive)
+  const board = await readBoard(archive, read.right.state.facts)
   return 'reading' in board ? { right: board.reading } : { status: 404, message: board.refused }
 }
 

@@ -24,7 +24,7 @@ export default programmePage<{ evidence: string; before: string }>(async ({ visi
     findBoardArchive(programme.id, addressPart(params.before)),
   ])
   if (!after || !before) notFound()
-  const [is, was] = await Promise.all([readBoard(after), readBoard(before)])
+  const [is, was] = await Promise.all([readBoard(after, facts), readBoard(before, facts)])
   const compared =
     'reading' in is && 'reading' in was ? comparison(was.reading.board, is.reading, facts) : undefined
   return (
