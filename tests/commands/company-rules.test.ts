@@ -167,31 +167,31 @@ test('a preferred value that changes later is shown where another is specified, 
   const counted = async () => countRuleDifferences(await state())
   const decided = await counted()
   const prefer = async (value: number) =>
-    (await world.must('design', 'prefer-value', { parameter: 'board-thickness', value, reason })).result
+    (await world.must('design', 'prefer-value', { parameter: 'flux-tank-volume', value, reason })).result
       .preference
   const revise = (value: number, seen: number) =>
-    programme.must('design', 'revise-parameter', {
+    programme.must('production', 'revise-parameter', {
       programme: programme.code,
-      parameter: 'board-thickness',
+      parameter: 'flux-tank-volume',
       value,
       seen,
       reason,
     })
 
-  await prefer(1.55)
+  await prefer(21)
   expect(await differences()).toEqual([])
-  await revise(1.6, 0)
-  expect(await differences()).toMatchObject([{ here: { number: 1, value: 1.6 }, kept: null }])
+  await revise(22, 0)
+  expect(await differences()).toMatchObject([{ here: { number: 1, value: 22 }, kept: null }])
   expect(await counted()).toBe(decided + 1)
-  await revise(1.55, 1)
+  await revise(21, 1)
   expect(await differences()).toEqual([])
 
-  const preference = await prefer(1.5)
-  const keep = { programme: programme.code, preference, reason: 'The customer gives 1.55 mm.' }
-  expect(await programme.as('production', 'keep-own-value', keep)).toMatchObject({ ok: false })
-  await programme.must('design', 'keep-own-value', keep)
+  const preference = await prefer(20)
+  const keep = { programme: programme.code, preference, reason: 'The tank of this line is smaller.' }
+  expect(await programme.as('design', 'keep-own-value', keep)).toMatchObject({ ok: false })
+  await programme.must('production', 'keep-own-value', keep)
   expect(await differences()).toMatchObject([
-    { preference: { id: preference }, kept: { by: 'Test design', reason: keep.reason } },
+    { preference: { id: preference }, kept: { by: 'Test production', reason: keep.reason } },
   ])
   expect(await counted()).toBe(decided)
   const person = { personId: programme.person.quality, auditor: false }
@@ -199,7 +199,7 @@ test('a preferred value that changes later is shown where another is specified, 
     { code: programme.code, values: [{ preference: { id: preference }, kept: { reason: keep.reason } }] },
   ])
 
-  await prefer(1.45)
+  await prefer(19)
   expect(await differences()).toMatchObject([{ kept: null }])
-  expect(await programme.as('design', 'keep-own-value', keep)).toMatchObject({ ok: false })
+  expect(await programme.as('production', 'keep-own-value', keep)).toMatchObject({ ok: false })
 })
