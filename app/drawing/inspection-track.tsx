@@ -13,7 +13,7 @@ interface InspectionTrackProps {
 }
 
 const WIDTH = 440
-const LEFT = 92
+const LEFT = 108
 const TOP = 22
 const ROW = 42
 const BOTTOM = TOP + 3 * ROW + 20
@@ -85,7 +85,7 @@ export function InspectionTrack({ title, lots, next }: InspectionTrackProps) {
         next
       </text>
       {used.map((outcome, at) => (
-        <g key={outcome ?? 'not decided'} transform={`translate(${8 + at * 130} ${BOTTOM + 68})`}>
+        <g key={outcome ?? 'not decided'} transform={`translate(${8 + at * 148} ${BOTTOM + 68})`}>
           <path
             className={outcome === 'rejected' ? 'outlined-filled ink-carmine' : 'outlined-filled ink-copper'}
             strokeWidth={1.6}

@@ -16,7 +16,7 @@ type MarginBarsProps = {
 const WIDTH = 440
 const LEFT = 6
 const RIGHT = WIDTH - 6
-const ROW = 38
+const ROW = 52
 const TOP = 22
 
 /** Many margins against one common limit line, least room first. */
@@ -87,7 +87,7 @@ export function MarginBars({ title, margins }: MarginBarsProps) {
             <text x={LEFT} y={y - 10} className="text-haloed">
               {name}
             </text>
-            <text x={RIGHT} y={y - 10} textAnchor="end" className="text-soft text-haloed">
+            <text x={RIGHT} y={y + 19} textAnchor="end" className="text-soft text-haloed">
               {verdict}, {marginText(margin)}
             </text>
           </g>

@@ -77,12 +77,12 @@ describe('stacked dots', () => {
 })
 
 describe('ticks', () => {
-  test('group digits by a narrow space and carry a real minus sign (ISO 80000-1, from memory)', () => {
+  test('group digits by a narrow space and carry a real minus sign (ISO 80000-1, from memory; four digits stay together, SI Brochure 5.4.4)', () => {
     expect(numberTicks(scaleLinear([-10_000, 10_000], [0, 100]), 4).map(({ text }) => text)).toEqual([
       '−10\u202f000',
-      '−5\u202f000',
+      '−5000',
       '0',
-      '5\u202f000',
+      '5000',
       '10\u202f000',
     ])
   })

@@ -49,7 +49,6 @@ export function Growth({ known: { returns, exposures, target } }: { known: Known
           },
           {
             label: 'Mean time between failures, at the end',
-            set: 'number',
             cell: ({ growth, unit }) =>
               growth ? `${round(growth.crow.currentMeanTime)} ${unit} (${boundsOf(growth)})` : '–',
           },
