@@ -1,4 +1,4 @@
-import type { Point, Ring, Solid } from './solid'
+import { boxOf, type Box, type Point, type Ring, type Solid } from './solid'
 
 /** Distance of a point from a line between two points, mm. */
 export function pointToSegment(
@@ -35,15 +35,36 @@ const crosses = (a: Point, b: Point, c: Point, d: Point): boolean =>
 /** How often the rings wind round a point: inside by the nonzero rule where this is not 0. */
 export function winding(rings: readonly Ring[], x: number, y: number): number {
   let turns = 0
-  for (const ring of rings)
-    for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
-      const [ax, ay, bx, by] = [ring[j]!, ring[j + 1]!, ring[i]!, ring[i + 1]!]
-      if (ay <= y !== by <= y) {
-        const left = (bx - ax) * (y - ay) - (x - ax) * (by - ay)
-        if (ay <= y && left > 0) turns++
-        if (ay > y && left < 0) turns--
-      }
-    }
+  for (const ring of rings) {
+    const { minX, minY, maxX, maxY } = boxOfRing(ring)
+    if (x >= minX && x <= maxX && y >= minY && y <= maxY) turns += windingOf(ring, x, y)
+  }
+  return turns
+}
+
+/** Boxes of rings that were asked for: a plane has thousands of rings, and most lie elsewhere. */
+const ringBoxes = new WeakMap<Ring, Box>()
+
+function boxOfRing(ring: Ring): Box {
+  let box = ringBoxes.get(ring)
+  if (!box) {
+    box = boxOf({ kind: 'polygon', rings: [ring] })
+    ringBoxes.set(ring, box)
+  }
+  return box
+}
+
+function windingOf(ring: Ring, x: number, y: number): number {
+  let turns = 0
+  for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
+    const ay = ring[j + 1]!
+    const by = ring[i + 1]!
+    if (ay <= y === by <= y) continue
+    const ax = ring[j]!
+    const left = (ring[i]! - ax) * (y - ay) - (x - ax) * (by - ay)
+    if (ay <= y && left > 0) turns++
+    if (ay > y && left < 0) turns--
+  }
   return turns
 }
 
