@@ -47,6 +47,18 @@ export function howChecked(ruleId: string, files: readonly TestFile[]): Check[] 
   })
 }
 
+/** The tests of boards that ask for a rule by its name, and the sources that the blocks which do so name. */
+export const howCheckedOnBoards = (ruleId: string, files: readonly TestFile[]): Check[] =>
+  files
+    .filter(({ path, text }) => path.startsWith('tests/rules/board/') && text.includes(`'${ruleId}'`))
+    .map(({ path, text }) => {
+      const blocks = [...text.matchAll(BLOCK)].map(([block]) => block)
+      return {
+        file: path,
+        sources: sourcesIn(blocks.filter((block) => block.includes(`'${ruleId}'`)).join('\n')),
+      }
+    })
+
 /** Blocks that use any of the names; all of a file that tries one rule alone, or whose own helpers use it. */
 function blocksUsing(names: readonly string[], text: string): string {
   if ([...text.matchAll(RULE_IMPORT)].length === 1) return text

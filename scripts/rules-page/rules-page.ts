@@ -1,3 +1,5 @@
+import { boardOf } from '@/shared/board/board'
+import { rulesOnBoard } from '@/shared/board/judged/board-findings'
 import { STANDARD_PLAN } from '@/shared/catalogue/standard-plan'
 import { STAGES, STAGE_NAMES } from '@/shared/plan/stage'
 import type { Limit } from '@/shared/plan/requirement'
@@ -7,7 +9,7 @@ import { distinctSources } from '@/shared/sources/distinct-sources'
 import type { Facts } from '@/shared/rules/facts'
 import { judge, readableOf, type AnyRule } from '@/shared/rules/rule'
 import { demoState } from '@/tests/rules/demo/demo-state'
-import { howChecked, testFiles, type Check } from './how-checked'
+import { howChecked, howCheckedOnBoards, testFiles, type Check } from './how-checked'
 
 const HEAD = [
   '# Rules',
@@ -18,6 +20,22 @@ const HEAD = [
   '',
   'Beside what is listed, `tests/laws/` tries every rule of a stage on any specification and on none: none meets on nothing, every finding holds as data what its sentences say, a looser limit never turns what meets into what fails.',
 ]
+
+const ON_BOARDS = [
+  '',
+  '## The board as its files have it',
+  '',
+  'Judged on production files, by what the programme specifies; no gate waits for it, and nothing of it is stored or signed. `tests/laws/board-placing.test.ts` judges boards that are moved, turned, mirrored and written in the other unit alike.',
+]
+const NO_BOARD = boardOf({
+  top: undefined,
+  bottom: undefined,
+  inner: [],
+  masks: [],
+  outline: undefined,
+  holes: [],
+  netlist: undefined,
+})
 
 /** docs/rules.md: one entry a rule of every stage, in the order of the route card. */
 export function rulesPage(root: string): string {
@@ -32,10 +50,13 @@ export function rulesPage(root: string): string {
       ...rules.flatMap((rule) => entryOf(rule, facts, howChecked(rule.id, files))),
     ]
   })
-  return `${[...HEAD, ...lines].join('\n')}\n`
+  const onBoards = rulesOnBoard(NO_BOARD).flatMap((rule) =>
+    entryOf(rule, undefined, howCheckedOnBoards(rule.id, files)),
+  )
+  return `${[...HEAD, ...lines, ...ON_BOARDS, ...onBoards].join('\n')}\n`
 }
 
-function entryOf(rule: AnyRule, facts: Facts, checks: readonly Check[]): string[] {
+function entryOf(rule: AnyRule, facts: Facts | undefined, checks: readonly Check[]): string[] {
   return [
     '',
     `### ${rule.title}`,
@@ -44,7 +65,7 @@ function entryOf(rule: AnyRule, facts: Facts, checks: readonly Check[]): string[
     '',
     `- **Compares:** ${plain(rule.formula)}`,
     ...limitLines(rule),
-    ...sourceLines(rule, facts),
+    ...(facts ? sourceLines(rule, facts) : []),
     ...checkLines(checks),
   ]
 }

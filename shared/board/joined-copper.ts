@@ -22,6 +22,8 @@ export interface JoinedCopper {
   readonly stack: readonly Layer[]
   readonly lines: readonly LayerEdges[]
   readonly groups: Groups
+  /** Which of it is one piece on its layer alone, by its number among all copper. */
+  readonly islands: readonly number[]
   readonly holes: readonly FoundHole[]
 }
 
@@ -32,10 +34,11 @@ export function joinedCopper(stack: readonly Layer[], drilled: readonly Drilled[
     joinTouching(copper, edges, groups, first)
     return edges
   })
+  const islands = Array.from({ length: copperCount(stack) }, (_, at) => groups.of(at))
   const holes = drilled.map((hole) => ({ hole, lands: landsOf(hole, stack) }))
   for (const { hole, lands } of holes)
     if (hole.plated !== false) lands.slice(1).forEach(({ at }) => groups.join(lands[0]!.at, at))
-  return { stack, lines, groups, holes }
+  return { stack, lines, groups, islands, holes }
 }
 
 const landsOf = (hole: Drilled, stack: readonly Layer[]): PlacedLand[] =>

@@ -3,6 +3,7 @@ import type { Drilled } from './drill/drill-file'
 import { unionWithin } from './geometry/boolean'
 import { isInside, toBoundary } from './geometry/distance'
 import type { Box, Solid } from './geometry/solid'
+import { ROUNDED_MM } from './gaps'
 import type { Land } from './hole'
 
 /** A region wider than this round a hole is a plane, not the hole's land, mm. */
@@ -13,7 +14,7 @@ const WINDOW_MM = 1.5
 /** A land whose middle is the hole's was drawn for it; one that is off may belong to a neighbour, mm. */
 const CENTRED_MM = 0.02
 export const isCentred = ({ box }: Copper, [x, y]: readonly [number, number]): boolean =>
-  Math.hypot((box.minX + box.maxX) / 2 - x, (box.minY + box.maxY) / 2 - y) <= CENTRED_MM
+  Math.hypot((box.minX + box.maxX) / 2 - x, (box.minY + box.maxY) / 2 - y) <= CENTRED_MM + ROUNDED_MM
 
 export interface FoundLand {
   readonly land: Land

@@ -1,10 +1,12 @@
 import { inflated } from './geometry/boolean'
-import { coveredAlong, lengthAlong, placeOn, type Stretch } from './geometry/along-path'
+import { groupedBy } from '@/shared/grouped-by'
+import { ROUNDED_MM } from './gaps'
+import { coveredAlong, lengthAlong, placeOn, type PolygonNear, type Stretch } from './geometry/along-path'
+import { winding, type Edge } from './geometry/distance'
 import { ringsOf } from './geometry/flattened'
-import { areaOf, boxOf, type Point, type Solid } from './geometry/solid'
+import { areaOf, boxOf, boxOfPoints, type Point, type Solid } from './geometry/solid'
 import { isCentred, LAND_MAX_MM } from './lands'
 import { middleOf, type FoundHole, type JoinedCopper, type PlacedLand } from './joined-copper'
-import type { Layer } from './stack'
 
 /** How the land of a hole for a lead is joined to large copper of its layer. Lengths in mm. */
 export interface PlaneJoint {
@@ -30,7 +32,7 @@ const LARGE_MM2 = (Math.PI / 4) * 25.4 ** 2
 
 /** How far outside a land its webs are looked for, mm, in steps: where least of it is joined, there its relief is. */
 const OUT_TO_MM = 0.8
-const OUT_STEP_MM = 0.05
+const OUT_STEP_MM = 0.1
 /** So much of the way round is all of it. */
 const ALL = 0.999
 
@@ -41,50 +43,38 @@ export function planeJoints(joined: JoinedCopper, isForLead: (hole: number) => b
     found.hole.plated === false || !isForLead(hole)
       ? []
       : found.lands.flatMap((land): PlaneJoint[] => {
-          const piece = joined.groups.of(land.at)
-          if ((areas.get(land.layer)?.get(piece) ?? 0) < LARGE_MM2) return []
+          if (areas.get(joined.islands[land.at]!)! < LARGE_MM2) return []
           const joint = webs(found, land, joined)
           return joint ? [{ hole, layer: land.layer.name, at: middleOf(found.hole), ...joint }] : []
         }),
   )
 }
 
-/** How much copper each piece has on each layer, mm². */
-function areasOf({ stack, groups }: JoinedCopper): ReadonlyMap<Layer, ReadonlyMap<number, number>> {
-  return new Map(
-    stack.map((layer) => {
-      const areas = new Map<number, number>()
-      layer.copper.copper.forEach(({ solid }, at) => {
-        const piece = groups.of(layer.first + at)
-        areas.set(piece, (areas.get(piece) ?? 0) + areaOf(solid))
-      })
-      return [layer, areas]
-    }),
-  )
+/** How much copper there is of each piece on its layer, mm². */
+function areasOf({ stack, islands }: JoinedCopper): ReadonlyMap<number, number> {
+  const areas = new Map<number, number>()
+  for (const { copper, first } of stack)
+    copper.copper.forEach(({ solid }, at) => {
+      const island = islands[first + at]!
+      areas.set(island, (areas.get(island) ?? 0) + areaOf(solid))
+    })
+  return areas
 }
 
 type Webs = Pick<PlaneJoint, 'landMm' | 'websMm' | 'joinedMm' | 'share'>
 
 /** Nothing where no copper leads away from the land. */
-function webs({ hole }: FoundHole, land: PlacedLand, { groups }: JoinedCopper): Webs | undefined {
-  const { layer, drawn } = land
-  const hasLand = isCentred(drawn, middleOf(hole)) && land.land.lengthMm <= LAND_MAX_MM
+function webs({ hole }: FoundHole, land: PlacedLand, joined: JoinedCopper): Webs | undefined {
+  const { drawn } = land
+  const hasLand =
+    (drawn.by === 'flash' || isCentred(drawn, middleOf(hole))) && land.land.lengthMm <= LAND_MAX_MM
   const inner: Solid = hasLand
     ? drawn.solid
     : { kind: 'capsule', a: hole.a, b: hole.b, radius: hole.diameterMm / 2 }
-  const { minX, minY, maxX, maxY } = boxOf(inner)
-  const around = {
-    minX: minX - OUT_TO_MM,
-    minY: minY - OUT_TO_MM,
-    maxX: maxX + OUT_TO_MM,
-    maxY: maxY + OUT_TO_MM,
-  }
-  const piece = groups.of(land.at)
-  const solids = layer.copper
-    .near(around)
-    .filter((at) => groups.of(layer.first + at) === piece && !(hasLand && at === land.index))
-    .map((at) => layer.copper.copper[at]!.solid)
-  const ways = outwards(inner, solids)
+  const ways = outwards(
+    inner,
+    copperRound(inner, land, { joined, without: hasLand ? land.index : undefined }),
+  )
   const least = ways.reduce((one, other) => (other.share < one.share ? other : one))
   if (least.share === 0) return undefined
   const landOut = ways.findLast(({ outMm, share }) => outMm < least.outMm && share >= ALL)?.outMm ?? 0
@@ -95,6 +85,43 @@ function webs({ hole }: FoundHole, land: PlacedLand, { groups }: JoinedCopper): 
   return { landMm, websMm, joinedMm: websMm.reduce((sum, mm) => sum + mm, 0), share: least.share }
 }
 
+interface CopperRound {
+  readonly capsules: readonly Edge[]
+  readonly polygons: readonly PolygonNear[]
+}
+
+/** Copper of the land's own piece round it, but for the land itself. */
+function copperRound(
+  inner: Solid,
+  { layer, at: landAt }: PlacedLand,
+  { joined, without }: { joined: JoinedCopper; without: number | undefined },
+): CopperRound {
+  const { minX, minY, maxX, maxY } = boxOf(inner)
+  const [from, to]: readonly [Point, Point] = [
+    [minX - OUT_TO_MM, minY - OUT_TO_MM],
+    [maxX + OUT_TO_MM, maxY + OUT_TO_MM],
+  ]
+  const lines = joined.lines[joined.stack.indexOf(layer)]!
+  const edges = groupedBy(
+    lines.near({ a: from, b: to, radius: 0 }, ROUNDED_MM),
+    (edge) => lines.owner[edge]!,
+    (edge) => lines.edges[edge]!,
+  )
+  // A plane may surround all of the way without an edge near it.
+  const owners = layer.copper
+    .near(boxOfPoints([from, to]))
+    .filter((at) => at !== without && joined.islands[layer.first + at] === joined.islands[landAt])
+  const solids = owners.map((at) => ({ at, solid: layer.copper.copper[at]!.solid }))
+  return {
+    capsules: solids.flatMap(({ solid }) => (solid.kind === 'capsule' ? [solid] : [])),
+    polygons: solids.flatMap(({ at, solid }) =>
+      solid.kind === 'polygon'
+        ? [{ edges: edges.get(at) ?? [], from, turns: winding(solid.rings, ...from) }]
+        : [],
+    ),
+  }
+}
+
 interface Way {
   readonly outMm: number
   readonly path: readonly Point[]
@@ -103,12 +130,12 @@ interface Way {
 }
 
 /** Ways round a land, each a step farther out, with what of each is copper. */
-function outwards(inner: Solid, solids: readonly Solid[]): Way[] {
+function outwards(inner: Solid, { capsules, polygons }: CopperRound): Way[] {
   const steps = Math.round(OUT_TO_MM / OUT_STEP_MM)
   return Array.from({ length: steps }, (_, step): Way => {
-    const outMm = (step + 1) * OUT_STEP_MM
+    const outMm = (step + 0.5) * OUT_STEP_MM
     const path = pathRound(inner, outMm)
-    const covered = coveredAlong(path, solids)
+    const covered = coveredAlong(path, capsules, polygons)
     const all = lengthAlong(path, [0, path.length])
     const share = covered.reduce((sum, stretch) => sum + lengthAlong(path, stretch), 0) / all
     return { outMm, path, covered, share }

@@ -1,16 +1,26 @@
-import { pointToSegment, winding, type Edge } from './distance'
-import type { Point, Solid } from './solid'
+import { pointToSegment, type Edge } from './distance'
+import type { Point } from './solid'
 
 /** A part of a closed path: from where to where along it, counted in its lines and parts of lines. */
 export type Stretch = readonly [from: number, to: number]
 
-/** The parts of a closed path of straight lines that any of some solids cover, in order and apart. */
-export function coveredAlong(path: readonly Point[], solids: readonly Solid[]): Stretch[] {
-  const stretches = solids.flatMap((solid) =>
-    solid.kind === 'capsule' ? alongCapsule(path, solid) : alongPolygon(path, solid.rings),
-  )
-  return joined(stretches)
+/** As much of a polygon as matters near some paths: all of its edges there, and how its rings wind round one place there. */
+export interface PolygonNear {
+  readonly edges: readonly Edge[]
+  readonly from: Point
+  readonly turns: number
 }
+
+/** The parts of a closed path of straight lines that any of some things cover, in order and apart. */
+export const coveredAlong = (
+  path: readonly Point[],
+  capsules: readonly Edge[],
+  polygons: readonly PolygonNear[],
+): Stretch[] =>
+  joined([
+    ...capsules.flatMap((capsule) => alongCapsule(path, capsule)),
+    ...polygons.flatMap((polygon) => alongPolygon(path, polygon)),
+  ])
 
 const startOf = (path: readonly Point[], at: number): Point => path[at % path.length]!
 
@@ -33,61 +43,74 @@ export function lengthAlong(path: readonly Point[], [from, to]: Stretch): number
   return length
 }
 
-/** Both sides of a round thing are convex: a line goes into it once and out of it once. */
+/** A round thing is convex: a line goes into it once and out of it once. */
 function alongCapsule(path: readonly Point[], capsule: Edge): Stretch[] {
-  const away = ([x, y]: Point): number => pointToSegment(x, y, ...capsule.a, ...capsule.b) - capsule.radius
-  return path.flatMap((a, line): Stretch[] => {
-    const b = startOf(path, line + 1)
-    const at = (t: number): number => away([a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t])
-    if (Math.min(at(0), at(1)) > Math.hypot(b[0] - a[0], b[1] - a[1])) return []
-    const inside = at(0) <= 0 ? 0 : at(1) <= 0 ? 1 : leastOf(at)
-    if (at(inside) > 0) return []
-    return [[line + borderOf(at, inside, 0), line + borderOf(at, inside, 1)]]
-  })
+  const stretches: Stretch[] = []
+  let before = beyond(capsule, path[0]!)
+  for (let line = 0; line < path.length; line++) {
+    const [a, b] = [path[line]!, startOf(path, line + 1)]
+    const after = beyond(capsule, b)
+    const inside = before <= 0 ? 0 : after <= 0 ? 1 : leastAlong(capsule, a, b, Math.min(before, after))
+    if (inside !== undefined) {
+      const from = before <= 0 ? 0 : borderAlong(capsule, a, b, inside, 0)
+      const to = after <= 0 ? 1 : borderAlong(capsule, a, b, inside, 1)
+      stretches.push([line + from, line + to])
+    }
+    before = after
+  }
+  return stretches
 }
+
+/** How far a place lies outside a round thing; below 0 inside. */
+const beyond = ({ a, b, radius }: Edge, [x, y]: Point): number =>
+  pointToSegment(x, y, a[0], a[1], b[0], b[1]) - radius
+
+const beyondAt = (capsule: Edge, a: Point, b: Point, t: number): number =>
+  beyond(capsule, [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t])
 
 const STEPS = 40
 
-/** Where a convex function of 0 to 1 is least. */
-function leastOf(value: (t: number) => number): number {
+/** Where a line whose ends lie outside comes nearest, 0 to 1 along it; nothing where it stays outside. */
+function leastAlong(capsule: Edge, a: Point, b: Point, nearerEnd: number): number | undefined {
+  if (nearerEnd > Math.hypot(b[0] - a[0], b[1] - a[1])) return undefined
   let [from, to] = [0, 1]
   for (let step = 0; step < STEPS; step++) {
     const [one, other] = [from + (to - from) / 3, to - (to - from) / 3]
-    if (value(one) < value(other)) to = other
+    if (beyondAt(capsule, a, b, one) < beyondAt(capsule, a, b, other)) to = other
     else from = one
   }
-  return (from + to) / 2
+  return beyondAt(capsule, a, b, from) <= 0 ? from : undefined
 }
 
-/** Where a function leaves nothing on the way from a place where it is not above to an end. */
-function borderOf(value: (t: number) => number, inside: number, end: number): number {
-  if (value(end) <= 0) return end
-  let [within, beyond] = [inside, end]
+/** Where a line goes out of a round thing on the way from a place inside to an end outside. */
+function borderAlong(capsule: Edge, a: Point, b: Point, inside: number, end: number): number {
+  let [within, out] = [inside, end]
   for (let step = 0; step < STEPS; step++) {
-    const middle = (within + beyond) / 2
-    if (value(middle) <= 0) within = middle
-    else beyond = middle
+    const middle = (within + out) / 2
+    if (beyondAt(capsule, a, b, middle) <= 0) within = middle
+    else out = middle
   }
   return within
 }
 
 /** By how the rings wind round the path's start, and where they are crossed which way from there on. */
-function alongPolygon(path: readonly Point[], rings: readonly (readonly number[])[]): Stretch[] {
-  const box = boxAlong(path)
-  const crossings: (readonly [along: number, turn: number])[] = []
-  for (const ring of rings)
-    for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) {
-      const [cx, cy, dx, dy] = [ring[j]!, ring[j + 1]!, ring[i]!, ring[i + 1]!]
-      if (Math.max(cx, dx) < box[0] || Math.min(cx, dx) > box[2]) continue
-      if (Math.max(cy, dy) < box[1] || Math.min(cy, dy) > box[3]) continue
-      path.forEach((a, line) => {
-        const crossed = crossing(a, startOf(path, line + 1), [cx, cy], [dx, dy])
-        if (crossed) crossings.push([line + crossed[0], crossed[1]])
-      })
-    }
+function alongPolygon(
+  path: readonly Point[],
+  { edges, from: known, turns: knownTurns }: PolygonNear,
+): Stretch[] {
+  const [minX, minY, maxX, maxY] = boxAlong(path)
+  const crossings: [along: number, turn: number][] = []
+  const toStart: [along: number, turn: number][] = []
+  const startsAt = [known, path[0]!]
+  for (const { a, b } of edges) {
+    crossingsOf(startsAt, 1, a, b, toStart)
+    if (Math.max(a[0], b[0]) < minX || Math.min(a[0], b[0]) > maxX) continue
+    if (Math.max(a[1], b[1]) < minY || Math.min(a[1], b[1]) > maxY) continue
+    crossingsOf(path, path.length, a, b, crossings)
+  }
   crossings.sort(([one], [other]) => one - other)
   const stretches: Stretch[] = []
-  let turns = winding(rings, ...path[0]!)
+  let turns = toStart.reduce((sum, [, turn]) => sum + turn, knownTurns)
   let from = 0
   for (const [along, turn] of [...crossings, [path.length, 0] as const]) {
     if (turns !== 0 && along > from) stretches.push([from, along])
@@ -102,24 +125,32 @@ function boxAlong(path: readonly Point[]): readonly [number, number, number, num
   return [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)]
 }
 
-const side = (a: Point, b: Point, [x, y]: Point): number =>
-  (b[0] - a[0]) * (y - a[1]) - (b[1] - a[1]) * (x - a[0])
+/** On which side of a line from one place to another a place lies: above 0 on its left. */
+const side = (ax: number, ay: number, bx: number, by: number, x: number, y: number): number =>
+  (bx - ax) * (y - ay) - (by - ay) * (x - ax)
 
 /**
- * Where a line is crossed by an edge, 0 to 1 along it, and how the winding changes there: by 1 more where
- * the edge comes from the right. Ends that lie on the other's line count to one side only, so that none counts twice.
+ * Adds where some lines of a path are crossed by an edge, and how the winding changes there: by 1 more where the
+ * path goes over to the edge's left. Ends that lie on the other's line count to one side only, so that none counts twice.
  */
-function crossing(
-  a: Point,
-  b: Point,
-  c: Point,
-  d: Point,
-): readonly [along: number, turn: number] | undefined {
-  const [sideC, sideD] = [side(a, b, c), side(a, b, d)]
-  if (sideC >= 0 === sideD >= 0) return undefined
-  const [sideA, sideB] = [side(c, d, a), side(c, d, b)]
-  if (sideA >= 0 === sideB >= 0) return undefined
-  return [sideA / (sideA - sideB), sideB >= 0 ? 1 : -1]
+function crossingsOf(
+  path: readonly Point[],
+  lines: number,
+  [cx, cy]: Point,
+  [dx, dy]: Point,
+  found: [along: number, turn: number][],
+): void {
+  let [px, py] = path[0]!
+  let before = side(cx, cy, dx, dy, px, py)
+  for (let line = 0; line < lines; line++) {
+    const [x, y] = startOf(path, line + 1)
+    const after = side(cx, cy, dx, dy, x, y)
+    if (before >= 0 !== after >= 0 && side(px, py, x, y, cx, cy) >= 0 !== side(px, py, x, y, dx, dy) >= 0)
+      found.push([line + before / (before - after), after >= 0 ? 1 : -1])
+    before = after
+    px = x
+    py = y
+  }
 }
 
 function joined(stretches: readonly Stretch[]): Stretch[] {

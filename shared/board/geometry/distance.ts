@@ -1,4 +1,4 @@
-import type { Point, Ring, Solid } from './solid'
+import { boxOf, type Box, type Point, type Ring, type Solid } from './solid'
 
 /** Distance of a point from a line between two points, mm. */
 export function pointToSegment(
@@ -51,9 +51,29 @@ function turnOf(ax: number, ay: number, bx: number, by: number, x: number, y: nu
 /** The same of whole rings. */
 export function winding(rings: readonly Ring[], x: number, y: number): number {
   let turns = 0
-  for (const ring of rings)
-    for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2)
-      turns += turnOf(ring[j]!, ring[j + 1]!, ring[i]!, ring[i + 1]!, x, y)
+  for (const ring of rings) {
+    const { minX, minY, maxX, maxY } = boxOfRing(ring)
+    if (x >= minX && x <= maxX && y >= minY && y <= maxY) turns += windingOf(ring, x, y)
+  }
+  return turns
+}
+
+/** Boxes of rings that were asked for: a plane has thousands of rings, and most lie elsewhere. */
+const ringBoxes = new WeakMap<Ring, Box>()
+
+function boxOfRing(ring: Ring): Box {
+  let box = ringBoxes.get(ring)
+  if (!box) {
+    box = boxOf({ kind: 'polygon', rings: [ring] })
+    ringBoxes.set(ring, box)
+  }
+  return box
+}
+
+function windingOf(ring: Ring, x: number, y: number): number {
+  let turns = 0
+  for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2)
+    turns += turnOf(ring[j]!, ring[j + 1]!, ring[i]!, ring[i + 1]!, x, y)
   return turns
 }
 

@@ -57,6 +57,9 @@ const JUDGED: readonly JudgedOnBoard[] = [
 
 const NETLIST = 'N'
 
+/** What is judged on every board, as rules of that board. */
+export const rulesOnBoard = (board: Board): AnyRule[] => JUDGED.map(({ of }) => of(board))
+
 /** Judges a board by what its programme specifies. Nothing of it is stored: it follows from the files and the facts. */
 export function boardFindings(board: Board, facts: Facts): BoardFinding[] {
   const { netlist } = board

@@ -63,7 +63,7 @@ function judgeLayer(
   { share, part }: { share: GoverningRequirement; part: number },
 ): PlacedPart {
   const { landMm, websMm, joinedMm, share: round, layer, at } = joint
-  const found = toMicrometre(joinedMm / landMm) * 100
+  const found = (100 * joinedMm) / landMm
   const inShare = formatQuantity(100 * round, '%', 3)
   const judged = partOn({
     subject: `${name}, ${layer}`,

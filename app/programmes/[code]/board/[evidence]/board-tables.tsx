@@ -4,12 +4,14 @@ import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { Board } from '@/shared/board/board'
+import type { BoardMark } from '@/shared/board/board-marks'
 import type { ConductorWidth } from '@/shared/board/conductor-widths'
 import type { BoardHole } from '@/shared/board/hole'
 import { holeGroups, type HoleGroup } from '@/shared/board/hole-groups'
 import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { refusal } from '@/shared/policy'
 import { formatQuantity } from '@/shared/quantity/format'
+import { placeInWords } from './place-name'
 
 const mm = (value: number): string => formatQuantity(Math.round(value * 1000) / 1000, 'mm', 6)
 const KINDS: Record<BoardHole['kind'], string> = {
@@ -103,6 +105,44 @@ export function ConductorWidths({ board }: { board: Board }) {
             cell: ({ lengthMm }) => formatQuantity(Math.round(lengthMm), 'mm', 6),
           },
           { label: 'Lines', set: 'number', cell: ({ times }) => times },
+        ]}
+      />
+    </Section>
+  )
+}
+
+const MARK_KINDS: Record<BoardMark['kind'], string> = { fiducial: 'Fiducial', 'test point': 'Test point' }
+const KNOWN_BY: Record<BoardMark['by'], string> = {
+  attribute: 'the file says it',
+  name: 'its name says it',
+  shape: 'by its shape only: confirm',
+}
+
+/** What machines and probes find the board by. */
+export function BoardMarks({ board }: { board: Board }) {
+  if (board.marks.length === 0) return null
+  return (
+    <Section
+      id="marks"
+      heading="Fiducials and test points"
+      lead="Lands that no part stands on: as the files say, as they are named, and else, of fiducials, by their shape."
+    >
+      <RuledTable<BoardMark>
+        caption="Fiducials and test points"
+        captionHidden
+        rows={board.marks}
+        rowKey={(_, at) => at}
+        columns={[
+          {
+            label: 'Which',
+            names: true,
+            cell: ({ kind, name }) => [MARK_KINDS[kind], name].filter(Boolean).join(' '),
+          },
+          { label: 'Side', cell: ({ side }) => side },
+          { label: 'Size', set: 'number', cell: ({ sizeMm }) => mm(sizeMm) },
+          { label: 'Net', cell: ({ net }) => net ?? '–' },
+          { label: 'Known by', cell: ({ by }) => KNOWN_BY[by] },
+          { label: 'At x, y in mm', set: 'number', cell: ({ at }) => placeInWords(at) },
         ]}
       />
     </Section>

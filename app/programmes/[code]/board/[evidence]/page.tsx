@@ -11,7 +11,7 @@ import { boardFindings } from '@/shared/board/judged/board-findings'
 import { itemStateFor } from '@/shared/gate/judgement'
 import { formatQuantity } from '@/shared/quantity/format'
 import { BoardPicture } from './board-picture'
-import { ConductorWidths, HoleGroups } from './board-tables'
+import { BoardMarks, ConductorWidths, HoleGroups } from './board-tables'
 import { JudgedBoard } from './judged-board'
 import { LayerFiles } from './layer-files'
 import { OtherArchives } from './other-archives'
@@ -81,6 +81,7 @@ export default programmePage<{ evidence: string }>(async ({ visit, code, params:
             <JudgedBoard findings={findings} />
             <HoleGroups view={view} evidence={archive.evidence} board={board} />
             <ConductorWidths board={board} />
+            <BoardMarks board={board} />
             <OtherArchives code={view.code} evidence={archive.evidence} others={others} />
           </>
         )
@@ -97,5 +98,6 @@ const partsOf = (board: Board, others: boolean) =>
     { id: 'judged', text: 'Judged', there: true },
     { id: 'holes', text: 'Holes', there: true },
     { id: 'conductors', text: 'Drawn widths', there: board.conductors.length > 0 },
+    { id: 'marks', text: 'Fiducials', there: board.marks.length > 0 },
     { id: 'others', text: 'Compare', there: others },
   ].filter(({ there }) => there)
