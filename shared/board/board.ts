@@ -2,6 +2,7 @@ import { edgeClearances, wallClearances, type Clearance, type WallClearance } fr
 import { conductorsOf, type ConductorWidth } from './conductor-widths'
 import { copperGraph } from './copper-graph'
 import { boardHoles } from './board-holes'
+import { boardJoints, type BoardJoint } from './board-joints'
 import { copperLayer } from './copper'
 import type { Drilled } from './drill/drill-file'
 import { gapsOf, type Gap } from './gaps'
@@ -39,6 +40,8 @@ export interface NetGap {
 /** What the files say of a board, in mm, as the files place it. */
 export interface Board {
   readonly holes: readonly BoardHole[]
+  /** Where something is soldered. */
+  readonly joints: readonly BoardJoint[]
   readonly outline: Outline | undefined
   /** The copper layers that were read, from the top. */
   readonly layers: readonly string[]
@@ -72,14 +75,16 @@ export function boardOf(layers: BoardLayers, watched?: WatchedNets): Board {
   const joined = joinedCopper(stackOf(layers), layers.holes)
   const checked = layers.netlist && checkNetlist(layers.netlist, joined)
   const netOf = netNames(joined, checked?.netsOfPiece ?? new Map<number, string[]>())
+  const listed = checked?.check.liesOn ? layers.netlist! : []
   const holes = boardHoles(joined, {
     masks: layers.masks.map(({ drawn }) => copperLayer(drawn)),
-    listed: checked?.check.liesOn ? layers.netlist! : [],
+    listed,
     netOf,
   })
   const outline = layers.outline && outlineOf(layers.outline)
   return {
     holes,
+    joints: boardJoints(joined, holes, listed),
     outline,
     layers: joined.stack.map(({ name }) => name),
     gaps: gapsOfNets(joined, netOf, watched),
