@@ -12,6 +12,7 @@ import { itemStateFor } from '@/shared/gate/judgement'
 import { formatQuantity } from '@/shared/quantity/format'
 import { BoardPicture } from './board-picture'
 import { ConductorWidths, HoleGroups } from './board-tables'
+import { ComponentJoints } from './component-joints'
 import { Details, hasDetails } from './details'
 import { FollowsFromBoard } from './follows-from-board'
 import { JudgedBoard } from './judged-board'
@@ -91,6 +92,7 @@ export default programmePage<{ evidence: string }>(async ({ visit, code, params:
               findings={findings}
             />
             <FollowsFromBoard view={view} evidence={archive.evidence} board={board} />
+            <ComponentJoints view={view} board={board} />
             <HoleGroups board={board} />
             <ConductorWidths board={board} />
             <OtherArchives code={view.code} evidence={archive.evidence} others={others} />
@@ -109,6 +111,7 @@ const partsOf = (board: Board, { others, details }: { others: boolean; details: 
     { id: 'judged', text: 'Judged', there: true },
     { id: 'details', text: 'Details', there: details },
     { id: 'follows', text: 'Specification', there: true },
+    { id: 'joints', text: 'Joints', there: board.joints.length > 0 },
     { id: 'holes', text: 'Holes', there: true },
     { id: 'conductors', text: 'Drawn widths', there: board.conductors.length > 0 },
     { id: 'others', text: 'Compare', there: others },
