@@ -5,6 +5,7 @@ import { readInWorker } from '@/lib/board-files/read-in-worker'
 import { database } from '@/lib/db/client'
 import { installedStore } from '@/lib/evidence/installed-store'
 import { isUuid } from '@/lib/queries/from-address'
+import type { Board } from '@/shared/board/board'
 import { netsToWatch } from '@/shared/board/judged/spacing-asked'
 import { roleFrom } from '@/shared/board/role-code'
 import { Refused } from '@/shared/refused'
@@ -120,4 +121,23 @@ export async function readBoard(
     if (error instanceof Refused) return { refused: error.message }
     throw error
   }
+}
+
+/** The board whose files somebody of the programme confirmed last, as it was read; undefined where there is none. */
+export async function confirmedBoard(
+  programmeId: string,
+  facts: Facts,
+): Promise<{ archive: BoardArchive; board: Board } | undefined> {
+  const confirmations = await database().boardConfirmation.findMany({
+    where: { programmeId },
+    orderBy: [{ at: 'desc' }, { id: 'desc' }],
+    distinct: ['evidenceId'],
+    select: { evidenceId: true },
+  })
+  for (const { evidenceId } of confirmations) {
+    const archive = await findBoardArchive(programmeId, evidenceId)
+    const read = archive && (await readBoard(archive, facts))
+    if (archive && read && 'reading' in read) return { archive, board: read.reading.board }
+  }
+  return undefined
 }

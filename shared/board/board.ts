@@ -2,6 +2,7 @@ import { edgeClearances, wallClearances, type Clearance, type WallClearance } fr
 import { conductorsOf, type ConductorWidth } from './conductor-widths'
 import { copperGraph } from './copper-graph'
 import { boardHoles } from './board-holes'
+import { boardJoints, type BoardJoint } from './board-joints'
 import { boardMarks, type BoardMark } from './board-marks'
 import { copperLayer } from './copper'
 import type { Drilled } from './drill/drill-file'
@@ -33,6 +34,8 @@ export interface BoardLayers extends DrawnCopper {
 /** What the files say of a board, in mm, as the files place it. */
 export interface Board {
   readonly holes: readonly BoardHole[]
+  /** Where something is soldered. */
+  readonly joints: readonly BoardJoint[]
   readonly outline: Outline | undefined
   /** The copper layers that were read, from the top. */
   readonly layers: readonly string[]
@@ -79,9 +82,10 @@ export function boardOf(layers: BoardLayers, watched?: WatchedNets): Board {
   const checked = layers.netlist && checkNetlist(layers.netlist, joined)
   const netOf = netNames(joined, checked?.netsOfPiece ?? new Map<number, string[]>())
   const masks = layers.masks.map(({ side, drawn }): MaskLayer => ({ side, openings: copperLayer(drawn) }))
+  const listed = checked?.check.liesOn ? layers.netlist! : []
   const holes = boardHoles(joined, {
     masks: masks.map(({ openings }) => openings),
-    listed: checked?.check.liesOn ? layers.netlist! : [],
+    listed,
     netOf,
   })
   const outline = layers.outline && outlineOf(layers.outline)
@@ -93,6 +97,7 @@ export function boardOf(layers: BoardLayers, watched?: WatchedNets): Board {
   }
   return {
     holes,
+    joints: boardJoints(joined, holes, listed),
     outline,
     layers: joined.stack.map(({ name }) => name),
     gaps: gapsOfNets(joined, netOf, watched),

@@ -60,6 +60,27 @@ async function attach(page: Page, name: string, small: boolean): Promise<void> {
   await expect(page.getByRole('heading', { level: 1, name })).toBeVisible()
 }
 
+/** Fills in the table of holes from the board that is open, with what its files cannot know, and saves it. */
+async function adoptHoles(page: Page, archive: string, joints: readonly number[]): Promise<void> {
+  await page.getByRole('link', { name: 'Fill in the form of Holes and leads with it' }).click()
+  const form = formOf(page, 'Revise Holes and leads')
+  await expect(form.locator('[name="reason"]')).toHaveValue(
+    new RegExp(`From the board files ${archive} \\(SHA-256 [0-9a-f]{12}\\)`),
+  )
+  for (const [row, count] of joints.entries()) {
+    const box = (name: string) => form.locator(`[name="value.${row}.${name}"]`).first()
+    await expect(box('component')).toHaveValue('X1')
+    await expect(box('joints')).toHaveValue(String(count))
+    await expect(box('holeMm')).toHaveValue('1.3')
+    for (const [name, value] of Object.entries(CHOSEN)) await box(name).selectOption(value)
+    for (const [name, value] of Object.entries(TYPED)) await box(name).fill(value)
+  }
+  await send(page, form.getByRole('button', { name: /^Save as revision/ }))
+  await expect(page.locator('#lead-holes')).toContainText(`From the board files ${archive}`)
+}
+const CHOSEN = { soldered: 'machine', leadShape: 'round', holeGiven: 'finished' }
+const TYPED = { leadMm: '1', leadToleranceMm: '0.05', holeToleranceMm: '0.08' }
+
 test('Tomas drops the board’s files, says what they are, sees two narrow rings and corrects them', async ({
   browser,
 }) => {
@@ -67,6 +88,8 @@ test('Tomas drops the board’s files, says what they are, sees two narrow rings
   const ines = await atWork(browser, 'ines')
   const tomas = await atWork(browser, 'tomas')
   const petra = await atWork(browser, 'petra')
+  const quill = await atWork(browser, 'quill')
+  let board = ''
   await programme.begin(ines, 'Terminal strip')
   await programme.invite(ines, DEMO_PEOPLE.tomas.email, 'design')
 
@@ -77,6 +100,7 @@ test('Tomas drops the board’s files, says what they are, sees two narrow rings
     await expect(tomas.getByLabel('What strip-3.gbr is')).toHaveValue('other')
     await expect(tomas.getByRole('row', { name: /strip-old\.gbr/ })).toContainText('The file breaks off')
     await expect(tomas.getByText('not found')).toBeVisible()
+    board = tomas.url()
   })
 
   await test.step('he says that the nameless one is the outline, and the board has its size', async () => {
@@ -86,24 +110,38 @@ test('Tomas drops the board’s files, says what they are, sees two narrow rings
     await expect(tomas.getByText('45 mm × 20 mm')).toBeVisible()
   })
 
+  await test.step('he sees what follows from the files, and adopts the table of holes with what they cannot know', async () => {
+    await programme.specify(tomas, 'hole-wall', 25, 'As ordered.')
+    await programme.specify(tomas, 'producibility-level', 'B', 'As our board makers work.')
+    await programme.specify(tomas, 'land-edition', 'ipc-2221', 'As drawn.')
+    await tomas.goto(board)
+    const follows = tomas.locator('#follows')
+    await expect(follows.getByText('row added: X1')).toHaveCount(2)
+    await expect(follows).toContainText('nothing → 45 mm')
+    await adoptHoles(tomas, 'strip-a.zip', [4, 2])
+    await tomas.goto(board)
+  })
+
   await test.step('both narrow rings stand first, with pin and place', async () => {
     const rings = ringPlaces(tomas).getByRole('row')
-    await expect(rings.nth(1)).toContainText('0.05 mm')
     await expect(rings.nth(1)).toContainText('X1 pin 5')
+    await expect(rings.nth(1)).toContainText('fails')
     await expect(rings.nth(2)).toContainText('X1 pin 6')
-    await expect(rings.nth(3)).toContainText('0.35 mm')
+    await expect(rings.nth(2)).toContainText('fails')
+    await expect(rings.nth(3)).toContainText('meets')
     await expectNoFault(tomas)
   })
 
   await test.step('Petra reads the board but fills in no table that is design’s', async () => {
     await petra.goto(tomas.url())
     await expect(ringPlaces(petra)).toBeVisible()
-    await expect(petra.getByRole('link', { name: /Fill in the table/ })).toHaveCount(0)
+    await expect(petra.getByRole('link', { name: /Fill in the form/ })).toHaveCount(0)
   })
 
   await test.step('he corrects the layout, and the rings of the new files are wide enough', async () => {
     await attach(tomas, 'strip-b.zip', false)
-    await expect(ringPlaces(tomas).getByRole('row').nth(1)).toContainText('0.35 mm')
+    await expect(ringPlaces(tomas).getByRole('row').nth(1)).toContainText('meets')
+    await expect(ringPlaces(tomas)).not.toContainText('fails')
   })
 
   await test.step('beside the first files the two rings are told of, and the picture leads to one of them', async () => {
@@ -128,29 +166,29 @@ test('Tomas drops the board’s files, says what they are, sees two narrow rings
     await tomas.getByRole('link', { name: 'strip-b.zip' }).first().click()
   })
 
-  await test.step('the table of holes is filled in from the new files', async () => {
-    await tomas.getByRole('link', { name: 'Fill in the table of holes and leads from these files' }).click()
-    const form = formOf(tomas, 'Revise Holes and leads')
-    await expect(form.locator('[name="value.0.component"]')).toHaveValue('X1')
-    await expect(form.locator('[name="value.0.joints"]')).toHaveValue('6')
-    await expect(form.locator('[name="value.0.holeMm"]')).toHaveValue('1.3')
-    await expect(form.locator('[name="value.0.landMm"]')).toHaveValue('2')
-    await expect(form.locator('[name="reason"]')).toHaveValue(
-      /From the board files strip-b\.zip \(SHA-256 [0-9a-f]{12}\)/,
-    )
-    for (const [name, value] of Object.entries({
-      soldered: 'machine',
-      leadShape: 'round',
-      holeGiven: 'finished',
-    }))
-      await form.locator(`[name="value.0.${name}"]`).first().selectOption(value)
-    for (const [name, value] of Object.entries({
-      leadMm: '1',
-      leadToleranceMm: '0.05',
-      holeToleranceMm: '0.08',
-    }))
-      await form.locator(`[name="value.0.${name}"]`).fill(value)
-    await send(tomas, form.getByRole('button', { name: /^Save as revision/ }))
-    await expect(tomas.locator('#lead-holes')).toContainText('From the board files strip-b.zip')
+  await test.step('he confirms the new files and adopts their table: one row of six joints', async () => {
+    await tomas.getByLabel('What strip-3.gbr is').selectOption('outline')
+    await send(tomas, tomas.getByRole('button', { name: 'Confirm the files' }))
+    await expect(tomas.getByText('was confirmed by')).toBeVisible()
+    await adoptHoles(tomas, 'strip-b.zip', [6])
+  })
+
+  await test.step('at the bench Quill touches a joint of that board, and finds another by its pin', async () => {
+    await programme.open(quill, '/inspections/bench')
+    const plan = quill.getByRole('img', { name: /board’s plan, 45 by 20 mm/ })
+    await plan.locator('circle', { hasText: 'X1-2' }).click()
+    const first = quill.getByRole('group', { name: 'Defect 1' })
+    await expect(first.getByLabel('Joint')).toHaveValue('X1-2')
+    // Seen from below: 45 − (10 + 5.08).
+    await expect(first.getByLabel('Across, mm')).toHaveValue('29.92')
+    await expect(first.getByLabel('Up, mm')).toHaveValue('10')
+    await first.getByLabel('Kind').fill('bridge')
+    await quill.getByRole('group', { name: 'Defect 2' }).getByLabel('Joint').focus()
+    await quill.getByLabel('Find a joint by reference and pin').fill('x1 5')
+    await quill.keyboard.press('Enter')
+    const second = quill.getByRole('group', { name: 'Defect 2' })
+    await expect(second.getByLabel('Joint')).toHaveValue('X1-5')
+    await expect(second.getByLabel('Across, mm')).toHaveValue('14.68')
+    await expectNoFault(quill)
   })
 })

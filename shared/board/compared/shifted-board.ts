@@ -27,6 +27,7 @@ export function shiftedBoard(board: Board, [dx, dy]: Point): Board {
         maxY: outline.box.maxY + dy,
       },
     },
+    joints: placed(board.joints),
     gaps: placed(board.gaps),
     landGaps: placed(board.landGaps),
     landPairs: placed(board.landPairs),

@@ -121,7 +121,7 @@ describe('resistance along the copper', () => {
 })
 
 describe('gaps for voltage', () => {
-  // Edges: VIN to L 2.5 − 0.5 = 2; VIN to GND 1.5 − 0.5 = 1; L to GND has VIN's line between, 4 − 0.5 = 3.5.
+  // From VIN's lands of 1 mm: to L 2.5 − 0.5 − 0.25 = 1.75, to GND 1.5 − 0.5 − 0.25 = 0.75; from L to GND, past VIN, 4 − 0.5.
   // IPC-2221B, Table 6-1, B2: 0.6 up to 150 V, 2.5 up to 500 V; 24 V asks 0.1.
   const stated = [
     row('L', { voltageV: 325, alternates: true }),
@@ -137,14 +137,14 @@ describe('gaps for voltage', () => {
       margin!.limit,
     ])
     expect(told).toEqual([
-      ['L VIN', 'fails', 2, 2.5],
+      ['L VIN', 'fails', 1.75, 2.5],
       ['GND L', 'meets', 3.5, 2.5],
-      ['GND VIN', 'meets', 1, 0.1],
+      ['GND VIN', 'meets', 0.75, 0.1],
     ])
     expect(judged.verdict).toBe('fails')
     expect(places[0]!.ends!.map(([, y]) => y).sort()).toEqual([
       expect.closeTo(17.75, 6),
-      expect.closeTo(19.75, 6),
+      expect.closeTo(19.5, 6),
     ])
   })
   test('are undetermined without a kind of spacing, and without a voltage', () => {

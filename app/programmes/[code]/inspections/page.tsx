@@ -14,6 +14,7 @@ import { DefectiveJoints } from './defective-joints'
 import { ManyAtOnce } from './forms'
 import { PlanKept } from './plan-kept'
 import { InspectionPlaces } from './places'
+import { planRead } from './plan-read'
 import { WhereTheyLie } from './where-they-lie'
 import { Yields } from './yields'
 
@@ -23,6 +24,7 @@ export const generateMetadata = programmeTitle(({ code }) => `Inspections, ${cod
 export default programmePage<object, { find?: string; page?: string }>(
   async ({ visit, code, searchParams: { find = '', page = '1' } }) => {
     const facts = defectFactsOf(visit.view)
+    const plan = await planRead(visit.view)
     const { record, held = [] } = facts
     return (
       <ProgrammeSheet
@@ -57,7 +59,7 @@ export default programmePage<object, { find?: string; page?: string }>(
             {
               <>
                 <AgainstBudget view={view} facts={facts} />
-                <WhereTheyLie view={view} facts={facts} />
+                <WhereTheyLie view={view} facts={facts} plan={plan} />
                 <DefectiveJoints view={view} facts={facts} />
                 <Yields view={view} facts={facts} />
                 <PlanKept view={view} />

@@ -1,4 +1,4 @@
-import { findingAddress, reviseAddress } from '@/app/addresses'
+import { boardAddress, findingAddress, reviseAddress } from '@/app/addresses'
 import { BoardPlan } from '@/app/drawing/board-plan'
 import { valueOf } from '@/app/pictures/value-of'
 import { RuledTable } from '@/app/ui/ruled-table'
@@ -12,6 +12,7 @@ import type { BoardOutline } from '@/shared/inspection/board-outline'
 import { defectsByComponent } from '@/shared/inspection/defects-by-component'
 import type { DefectFacts } from './defect-facts'
 import { outlineOf } from './outline'
+import type { PlanRead } from './plan-read'
 
 const OUTLINE_FROM: Record<BoardOutline['from'], string> = {
   specification: 'Outline as specified.',
@@ -19,9 +20,16 @@ const OUTLINE_FROM: Record<BoardOutline['from'], string> = {
   'defects placed': 'The board’s size is not specified: the outline only goes round the defects.',
 }
 
+interface WhereTheyLieProps {
+  view: ProgrammeView
+  facts: DefectFacts
+  /** The board as its files have it, where they were confirmed. */
+  plan: PlanRead | undefined
+}
+
 /** Defects on the board’s plan against the travel, and by component, each with its test. */
-export function WhereTheyLie({ view, facts }: { view: ProgrammeView; facts: DefectFacts }) {
-  const outline = outlineOf(view)
+export function WhereTheyLie({ view, facts, plan }: WhereTheyLieProps) {
+  const outline = plan ?? outlineOf(view)
   const places = valueOf(view, componentPlaces)
   const placed = view.state.facts.records.inspections
     .flatMap(({ defects }) => defects)
@@ -51,19 +59,25 @@ export function WhereTheyLie({ view, facts }: { view: ProgrammeView; facts: Defe
           <div>
             <BoardPlan
               title="Defects on the board, soldered side"
-              outlineMm={[
-                { xMm: 0, yMm: 0 },
-                { xMm: outline.lengthMm, yMm: 0 },
-                { xMm: outline.lengthMm, yMm: outline.widthMm },
-                { xMm: 0, yMm: outline.widthMm },
-              ]}
+              outlineMm={plan?.outlineMm ?? rectangle(outline)}
+              joints={plan?.joints ?? []}
               components={(places ?? []).flatMap(({ component, xMm, yMm }) =>
                 xMm === undefined || yMm === undefined ? [] : [{ component, xMm, yMm }],
               )}
               defects={placed}
               travel="right"
             />
-            <p className="drawing-note">{OUTLINE_FROM[outline.from]}</p>
+            <p className="drawing-note">
+              {'from' in outline ? (
+                OUTLINE_FROM[outline.from]
+              ) : (
+                <>
+                  Outline and joints as{' '}
+                  <a href={boardAddress(view.code, outline.evidence)}>{outline.fileName}</a> has them, seen
+                  from below.
+                </>
+              )}
+            </p>
           </div>
         )}
         <ByComponent view={view} facts={facts} />
@@ -71,6 +85,13 @@ export function WhereTheyLie({ view, facts }: { view: ProgrammeView; facts: Defe
     </Section>
   )
 }
+
+const rectangle = ({ lengthMm, widthMm }: Pick<BoardOutline, 'lengthMm' | 'widthMm'>) => [
+  { xMm: 0, yMm: 0 },
+  { xMm: lengthMm, yMm: 0 },
+  { xMm: lengthMm, yMm: widthMm },
+  { xMm: 0, yMm: widthMm },
+]
 
 const TELLING = 0.05
 const SHOWN = 8

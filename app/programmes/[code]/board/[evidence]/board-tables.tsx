@@ -1,15 +1,10 @@
-import { fromBoardAddress } from '@/app/addresses'
-import { ButtonLink } from '@/app/ui/button'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
-import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import type { Board } from '@/shared/board/board'
 import type { BoardMark } from '@/shared/board/board-marks'
 import type { ConductorWidth } from '@/shared/board/conductor-widths'
 import type { BoardHole } from '@/shared/board/hole'
 import { holeGroups, type HoleGroup } from '@/shared/board/hole-groups'
-import { leadHoles } from '@/shared/plan/parameters/lead-holes'
-import { refusal } from '@/shared/policy'
 import { formatQuantity } from '@/shared/quantity/format'
 import { placeInWords } from './place-name'
 
@@ -20,16 +15,9 @@ const KINDS: Record<BoardHole['kind'], string> = {
   mounting: 'mounting holes',
 }
 
-interface HoleGroupsProps {
-  view: ProgrammeView
-  evidence: string
-  board: Board
-}
-
-/** Holes that are alike, and the way from here into the specification. */
-export function HoleGroups({ view, evidence, board }: HoleGroupsProps) {
+/** Holes that are alike. */
+export function HoleGroups({ board }: { board: Board }) {
   const groups = holeGroups(board.holes)
-  const may = !refusal('revise-parameter', view.actor, leadHoles)
   return (
     <Section
       id="holes"
@@ -66,19 +54,9 @@ export function HoleGroups({ view, evidence, board }: HoleGroupsProps) {
           { label: 'Components', cell: ({ components }) => components.join(', ') },
         ]}
       />
-      {may && groups.some(({ kind }) => kind === 'component') && (
-        <p className="form-actions">
-          <ButtonLink href={fromBoardAddress(view.code, HOLES_ITEM, leadHoles.key, evidence)}>
-            Fill in the table of holes and leads from these files
-          </ButtonLink>
-        </p>
-      )}
     </Section>
   )
 }
-
-/** The item that specifies the holes. */
-const HOLES_ITEM = 'holes-and-lands'
 
 const sizeOf = ({ diameterMm, lengthMm }: HoleGroup): string =>
   lengthMm - diameterMm > 0.01 ? `${mm(diameterMm)} × ${mm(lengthMm)}` : mm(diameterMm)

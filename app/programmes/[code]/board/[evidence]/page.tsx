@@ -12,6 +12,9 @@ import { itemStateFor } from '@/shared/gate/judgement'
 import { formatQuantity } from '@/shared/quantity/format'
 import { BoardPicture } from './board-picture'
 import { BoardMarks, ConductorWidths, HoleGroups } from './board-tables'
+import { ComponentJoints } from './component-joints'
+import { Details, hasDetails } from './details'
+import { FollowsFromBoard } from './follows-from-board'
 import { JudgedBoard } from './judged-board'
 import { LayerFiles } from './layer-files'
 import { OtherArchives } from './other-archives'
@@ -61,7 +64,9 @@ export default programmePage<{ evidence: string }>(async ({ visit, code, params:
           <Notice kind="refusal">{'refused' in read ? read.refused : 'The files hold no board.'}</Notice>
         ) : (
           <>
-            <OnThisSheet parts={partsOf(board, others.length > 0)} />
+            <OnThisSheet
+              parts={partsOf(board, { others: others.length > 0, details: hasDetails(findings) })}
+            />
             {archive.confirmed ? (
               <Notice kind="success">
                 What each file is was confirmed by {archive.confirmed.byName}. Confirm again where it is
@@ -79,7 +84,16 @@ export default programmePage<{ evidence: string }>(async ({ visit, code, params:
               findings={findings}
             />
             <JudgedBoard findings={findings} />
-            <HoleGroups view={view} evidence={archive.evidence} board={board} />
+            <Details
+              layers={read.reading.pictures.map((picture) => picture.code)}
+              code={view.code}
+              archive={archive}
+              board={board}
+              findings={findings}
+            />
+            <FollowsFromBoard view={view} evidence={archive.evidence} board={board} />
+            <ComponentJoints view={view} board={board} />
+            <HoleGroups board={board} />
             <ConductorWidths board={board} />
             <BoardMarks board={board} />
             <OtherArchives code={view.code} evidence={archive.evidence} others={others} />
@@ -91,11 +105,14 @@ export default programmePage<{ evidence: string }>(async ({ visit, code, params:
 })
 
 /** The parts of the sheet that have something in them. */
-const partsOf = (board: Board, others: boolean) =>
+const partsOf = (board: Board, { others, details }: { others: boolean; details: boolean }) =>
   [
     { id: 'files', text: 'Files', there: true },
     { id: 'picture', text: 'The board', there: true },
     { id: 'judged', text: 'Judged', there: true },
+    { id: 'details', text: 'Details', there: details },
+    { id: 'follows', text: 'Specification', there: true },
+    { id: 'joints', text: 'Joints', there: board.joints.length > 0 },
     { id: 'holes', text: 'Holes', there: true },
     { id: 'conductors', text: 'Drawn widths', there: board.conductors.length > 0 },
     { id: 'marks', text: 'Fiducials', there: board.marks.length > 0 },

@@ -13,14 +13,22 @@ import { leadHoles } from '@/shared/plan/parameters/lead-holes'
 import { DEFECT_KINDS } from '@/shared/records/inspection'
 import { judgePeople } from '@/shared/rules/people-current'
 import { outlineOf } from '../outline'
+import type { PlanRead } from '../plan-read'
 import { recordAtBench } from './actions'
 import { AssemblyBox, BenchKeys, RecordButton } from './bench-keys'
 import { DefectRows } from './defect-rows'
 import type { Repeated } from './repeated'
 import { recordsOfKind } from '@/shared/records/records-of-kind'
 
+interface BenchEntryProps {
+  view: ProgrammeView
+  repeated: Repeated
+  /** The board as its files have it, where they were confirmed. */
+  plan: PlanRead | undefined
+}
+
 /** The form of one assembly. Enter records it; what rarely changes is folded away. */
-export function BenchEntry({ view, repeated }: { view: ProgrammeView; repeated: Repeated }) {
+export function BenchEntry({ view, repeated, plan }: BenchEntryProps) {
   const { inspections } = view.state.facts.records
   const { assembly, inspectedOn, inspector, magnification, jointsSeen } = repeated
   return (
@@ -83,7 +91,8 @@ export function BenchEntry({ view, repeated }: { view: ProgrammeView; repeated: 
           kinds={DEFECT_KINDS}
           frequent={frequentKinds(view)}
           outline={outlineOf(view)}
-          components={placesOf(view)}
+          plan={plan}
+          components={plan ? [] : placesOf(view)}
         />
         <TextBox name="inspections.0.note" label="Note on the assembly" optional />
         <RecordButton />

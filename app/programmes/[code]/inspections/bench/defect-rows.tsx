@@ -2,11 +2,15 @@
 import { useEffect, useRef, useState } from 'react'
 import { useFormState } from '@/app/forms/command-form'
 import { useHydrated } from '@/app/forms/hydrated'
+import { useWorks } from '@/app/forms/works'
 import { Button } from '@/app/ui/button'
+import type { BoardPlanRead, PlanJoint } from '@/shared/board/plan-of-board'
 import type { BoardOutline } from '@/shared/inspection/board-outline'
 import { kindMeantBy } from '@/shared/inspection/typed-defect-kind'
+import { decimalText } from '@/shared/quantity/decimal-typed'
 import { useDefectCount } from './bench-keys'
 import { BLANK, DEFECTS, FIELDS, isBlank, rowsTyped, type DefectTyped } from './defect-typed'
+import { FindJoint } from './find-joint'
 import { PlaceOnBoard } from './place-on-board'
 
 interface DefectRowsProps {
@@ -14,17 +18,20 @@ interface DefectRowsProps {
   /** The same, most often found here first. */
   frequent: readonly string[]
   outline: BoardOutline | undefined
+  /** The board as its files have it, where they were read. */
+  plan: BoardPlanRead | undefined
   components: readonly { component: string; xMm: number; yMm: number }[]
 }
 
 const SPARE = 3
 
 /** The defects of one assembly: typed, tapped, and placed on the plan. Without scripts, three rows to type into. */
-export function DefectRows({ kinds, frequent, outline, components }: DefectRowsProps) {
+export function DefectRows({ kinds, frequent, outline, plan, components }: DefectRowsProps) {
   const { typed, fields } = useFormState()
   const [rows, setRows] = useState<readonly DefectTyped[]>(() => rowsTyped(typed))
   const [active, setActive] = useState(0)
   const hydrated = useHydrated()
+  const { notation } = useWorks()
   const { count } = useDefectCount()
   const boxes = useRef<HTMLFieldSetElement>(null)
   const filled = rows.filter((row) => !isBlank(row)).length
@@ -44,6 +51,12 @@ export function DefectRows({ kinds, frequent, outline, components }: DefectRowsP
     change(at, { kind })
     setActive(at)
     setTimeout(() => focus(at, 'joint'))
+  }
+  const named = plan?.joints.filter(({ name }) => name !== '') ?? []
+  const place = ({ name, xMm, yMm }: PlanJoint) => {
+    const [across, up] = [xMm, yMm].map((mm) => decimalText(mm, notation.decimal))
+    change(into, { joint: name, xMm: across!, yMm: up! })
+    setTimeout(() => focus(into, 'kind'))
   }
   const sameAgain = () => {
     const { kind, xMm, yMm } = shown.at(-2) ?? BLANK
@@ -97,13 +110,19 @@ export function DefectRows({ kinds, frequent, outline, components }: DefectRowsP
           </p>
         </div>
         {hydrated && (
-          <PlaceOnBoard
-            outline={outline}
-            components={components}
-            defects={shown}
-            active={into}
-            onPlace={(xMm, yMm) => change(into, { xMm, yMm })}
-          />
+          <div>
+            <PlaceOnBoard
+              outline={outline}
+              plan={plan}
+              components={components}
+              defects={shown}
+              active={into}
+              onPlace={(xMm, yMm, joint) => change(into, { xMm, yMm, ...(joint && { joint }) })}
+            />
+            {named.length > 0 && (
+              <FindJoint joints={named} defect={into + 1} onChoose={(joint) => place(joint)} />
+            )}
+          </div>
         )}
       </div>
     </fieldset>

@@ -6,6 +6,7 @@ import { Notice } from '@/app/ui/notice'
 import { STAGE_OF_INSPECTION } from '@/shared/gate/shut-gates'
 import { refusal } from '@/shared/policy'
 import { InspectionPlaces } from '../places'
+import { planRead } from '../plan-read'
 import { BenchEntry } from './bench-entry'
 import { LastRecorded } from './last-recorded'
 import { repeatedFor } from './repeated'
@@ -15,6 +16,7 @@ export const generateMetadata = programmeTitle(({ code }) => `At the bench, ${co
 /** Entry at the bench, one assembly after another. */
 export default programmePage<object, { after?: string }>(async ({ visit, code, searchParams: { after } }) => {
   const { inspections } = visit.view.state.facts.records
+  const plan = await planRead(visit.view)
   return (
     <ProgrammeSheet
       visit={visit}
@@ -45,7 +47,7 @@ export default programmePage<object, { after?: string }>(async ({ visit, code, s
             ) : (
               <>
                 <GatesShut view={view} stage={STAGE_OF_INSPECTION} what="Assemblies are inspected" />
-                <BenchEntry view={view} repeated={repeated} />
+                <BenchEntry view={view} repeated={repeated} plan={plan} />
               </>
             )}
             <p>

@@ -1,45 +1,65 @@
 'use client'
 import type { MouseEvent } from 'react'
 import { useWorks } from '@/app/forms/works'
+import { jointTouched, type BoardPlanRead, type PlanPlace } from '@/shared/board/plan-of-board'
 import type { BoardOutline } from '@/shared/inspection/board-outline'
 import { decimalText, decimalTyped } from '@/shared/quantity/decimal-typed'
 import type { DefectTyped } from './defect-typed'
 
 interface PlaceOnBoardProps {
   outline: BoardOutline | undefined
+  /** The board as its files have it, where they were read. */
+  plan: BoardPlanRead | undefined
   components: readonly { component: string; xMm: number; yMm: number }[]
   defects: readonly DefectTyped[]
   /** Which defect a click places. */
   active: number
-  onPlace: (xMm: string, yMm: string) => void
+  /** The place, and the joint there where one is touched. */
+  onPlace: (xMm: string, yMm: string, joint: string | undefined) => void
 }
 
 const MARGIN_MM = 4
+/** Half of what a fingertip covers. */
+const TOUCH_PIXELS = 22
 
 /** The board’s plan, soldered side, to click on; the same as typing the millimetres. */
-export function PlaceOnBoard({ outline, components, defects, active, onPlace }: PlaceOnBoardProps) {
+export function PlaceOnBoard({ outline, plan, components, defects, active, onPlace }: PlaceOnBoardProps) {
   const { notation } = useWorks()
-  if (!outline)
+  const size = plan ?? outline
+  if (!size)
     return (
       <p className="field-hint bench-plan">
-        Once the board’s length and width are specified, a plan to click on stands here.
+        Once the board’s files are confirmed, or its length and width are specified, a plan to click on stands
+        here.
       </p>
     )
-  const { lengthMm, widthMm } = outline
+  const { lengthMm, widthMm } = size
   const place = (event: MouseEvent<SVGSVGElement>) => {
     const matrix = event.currentTarget.getScreenCTM()
     if (!matrix) return
     const at = new DOMPoint(event.clientX, event.clientY).matrixTransform(matrix.inverse())
     const within = (mm: number, max: number) =>
       decimalText(Math.round(Math.min(max, Math.max(0, mm)) * 2) / 2, notation.decimal)
-    onPlace(within(at.x, lengthMm), within(widthMm - at.y, widthMm))
+    const touched =
+      plan && jointTouched(plan.joints, { xMm: at.x, yMm: widthMm - at.y }, TOUCH_PIXELS / matrix.a)
+    if (touched)
+      onPlace(
+        decimalText(touched.xMm, notation.decimal),
+        decimalText(touched.yMm, notation.decimal),
+        touched.name,
+      )
+    else onPlace(within(at.x, lengthMm), within(widthMm - at.y, widthMm), undefined)
   }
-  const size = Math.max(lengthMm, widthMm) / 40
+  const mark = Math.max(lengthMm, widthMm) / 40
   return (
     <figure className="bench-plan">
-      <figcaption>Click where defect {active + 1} lies, or type its millimetres</figcaption>
+      <figcaption>
+        {plan
+          ? `Touch the joint of defect ${active + 1}, or find it below`
+          : `Click where defect ${active + 1} lies, or type its millimetres`}
+      </figcaption>
       <svg
-        viewBox={`${-MARGIN_MM} ${-MARGIN_MM - 2 * size} ${lengthMm + 2 * MARGIN_MM} ${widthMm + 2 * MARGIN_MM + 2 * size}`}
+        viewBox={`${-MARGIN_MM} ${-MARGIN_MM - 2 * mark} ${lengthMm + 2 * MARGIN_MM} ${widthMm + 2 * MARGIN_MM + 2 * mark}`}
         role="img"
         aria-label={`The board’s plan, ${lengthMm} by ${widthMm} mm, travelling to the right`}
         onClick={place}
@@ -47,19 +67,33 @@ export function PlaceOnBoard({ outline, components, defects, active, onPlace }: 
         <path
           className="fill-mask-wash"
           stroke="var(--color-ink)"
-          strokeWidth={size / 6}
-          d={`M0 0H${lengthMm}V${widthMm}H0Z`}
+          strokeWidth={mark / 6}
+          fillRule="evenodd"
+          d={
+            plan
+              ? [plan.outlineMm, ...plan.cutoutsMm].map((ring) => ringPath(ring, widthMm)).join('')
+              : `M0 0H${lengthMm}V${widthMm}H0Z`
+          }
         />
+        {plan && (
+          <g className="bench-joints">
+            {plan.joints.map(({ name, xMm, yMm, landMm }) => (
+              <circle key={`${name} ${xMm} ${yMm}`} cx={xMm} cy={widthMm - yMm} r={landMm / 2}>
+                {name !== '' && <title>{name}</title>}
+              </circle>
+            ))}
+          </g>
+        )}
         {components.map(({ component, xMm, yMm }) => (
-          <text key={component} x={xMm} y={widthMm - yMm} textAnchor="middle" fontSize={size * 1.3}>
+          <text key={component} x={xMm} y={widthMm - yMm} textAnchor="middle" fontSize={mark * 1.3}>
             {component}
           </text>
         ))}
         <path
           className="fill-ink"
-          d={`M${lengthMm / 2 - 3 * size} ${-1.6 * size}h${4 * size}v${-0.6 * size}l${1.8 * size} ${0.8 * size}l${-1.8 * size} ${0.8 * size}v${-0.6 * size}h${-4 * size}Z`}
+          d={`M${lengthMm / 2 - 3 * mark} ${-1.6 * mark}h${4 * mark}v${-0.6 * mark}l${1.8 * mark} ${0.8 * mark}l${-1.8 * mark} ${0.8 * mark}v${-0.6 * mark}h${-4 * mark}Z`}
         />
-        <text x={lengthMm / 2 + 3.4 * size} y={-1 * size} fontSize={size * 1.4}>
+        <text x={lengthMm / 2 + 3.4 * mark} y={-1 * mark} fontSize={mark * 1.4}>
           travel
         </text>
         {defects.map(({ xMm, yMm }, at) => {
@@ -67,8 +101,8 @@ export function PlaceOnBoard({ outline, components, defects, active, onPlace }: 
           if (xMm === '' || yMm === '' || Number.isNaN(x + y)) return null
           return (
             <g key={at} className={at === active ? 'ink-carmine' : 'ink-copper'}>
-              <circle className="outlined" strokeWidth={size / 4} cx={x} cy={widthMm - y} r={size} />
-              <text x={x + 1.4 * size} y={widthMm - y + size / 2} fontSize={size * 1.6} fill="currentColor">
+              <circle className="outlined" strokeWidth={mark / 4} cx={x} cy={widthMm - y} r={mark} />
+              <text x={x + 1.4 * mark} y={widthMm - y + mark / 2} fontSize={mark * 1.6} fill="currentColor">
                 {at + 1}
               </text>
             </g>
@@ -78,3 +112,6 @@ export function PlaceOnBoard({ outline, components, defects, active, onPlace }: 
     </figure>
   )
 }
+
+const ringPath = (ring: readonly PlanPlace[], widthMm: number): string =>
+  `M${ring.map(({ xMm, yMm }) => `${xMm} ${widthMm - yMm}`).join('L')}Z`

@@ -1,15 +1,12 @@
 import { fromPartsAddress, partAddress } from '@/app/addresses'
-import { ButtonLink } from '@/app/ui/button'
-import { Disclosure } from '@/app/ui/disclosure'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { partsList } from '@/shared/plan/parameters/parts-list'
 import type { ItemState } from '@/shared/gate/item-status'
-import { counted } from '@/shared/quantity/counted'
-import { refusal } from '@/shared/policy'
 import { partsNamedIn, type ListedPart } from '@/shared/works/listed-part'
-import { partsProposals, type PartsProposal } from './parts-proposals'
+import { partsProposals } from './parts-proposals'
+import { ProposedValue } from './proposed-value'
 
 /** On the item that holds the parts list: what follows from it, as revisions to look at; none is saved by itself. */
 export function FollowsFromParts({ view, state }: { view: ProgrammeView; state: ItemState }) {
@@ -24,44 +21,17 @@ export function FollowsFromParts({ view, state }: { view: ProgrammeView; state: 
     >
       <ListedParts list={listedToday(view)} />
       {proposals.map((proposal) => (
-        <Proposed key={proposal.parameter.key} view={view} proposal={proposal} />
+        <ProposedValue
+          key={proposal.parameter.key}
+          view={view}
+          proposal={proposal}
+          href={fromPartsAddress(view.code, proposal.item, proposal.parameter.key)}
+          source="the parts"
+        />
       ))}
     </Section>
   )
 }
-
-function Proposed({ view, proposal }: { view: ProgrammeView; proposal: PartsProposal }) {
-  const { parameter, item, differences } = proposal
-  const mayRevise = !refusal('revise-parameter', view.actor, parameter)
-  return (
-    <div>
-      <h3>{parameter.label}</h3>
-      {differences.length === 0 ? (
-        <p>Stands as the parts have it.</p>
-      ) : (
-        <>
-          <Disclosure
-            summary={counted(differences.length, 'difference', 'differences')}
-            open={differences.length <= MOST_OPEN}
-          >
-            <ul>
-              {differences.map((line) => (
-                <li key={line}>{line}</li>
-              ))}
-            </ul>
-          </Disclosure>
-          {mayRevise && (
-            <ButtonLink href={fromPartsAddress(view.code, item, parameter.key)}>
-              Fill in the form with it
-            </ButtonLink>
-          )}
-        </>
-      )}
-    </div>
-  )
-}
-
-const MOST_OPEN = 8
 
 function listedToday({ state: { facts } }: ProgrammeView): ListedPart[] {
   const named = partsNamedIn(facts.values.get(partsList.key))

@@ -1,12 +1,10 @@
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
-import { itemHolding } from '@/shared/catalogue/standard-plan'
 import { lotsNeeded } from '@/shared/plan/parameters/evaluation-lots'
 import { leadFinishes, type LeadFinish } from '@/shared/plan/parameters/finishes'
 import { surfaceMountJoints } from '@/shared/plan/parameters/joint-budget'
 import { leadHoles, type LeadHole } from '@/shared/plan/parameters/lead-holes'
 import type { Parameter, ValueOf } from '@/shared/plan/parameter'
 import { partsList, type ListedRow } from '@/shared/plan/parameters/parts-list'
-import { valueDifference } from '@/shared/plan/value-difference'
 import { partsOnBoard } from '@/shared/works/parts-on-board'
 import {
   leadFinishesFromParts,
@@ -16,19 +14,11 @@ import {
 } from '@/shared/works/proposed-from-parts'
 import type { FilledIn } from './filled-in'
 import type { Asked } from './proposal-asked'
-
-/** A value that follows from the parts list, and how it differs from the one that stands. */
-export interface PartsProposal {
-  readonly parameter: Parameter
-  readonly item: string
-  readonly value: unknown
-  /** A line a difference; empty where none is left. */
-  readonly differences: readonly string[]
-}
+import { proposalsFor, type ValueProposal } from './value-proposal'
 
 /** What follows from the programme's parts list and the parts it names; nothing where there is no list. */
-export function partsProposals({ state }: ProgrammeView): PartsProposal[] {
-  const { values, records } = state.facts
+export function partsProposals(view: ProgrammeView): ValueProposal[] {
+  const { values, records } = view.state.facts
   const list = values.get(partsList.key) as readonly ListedRow[] | undefined
   if (!list) return []
   const onBoard = partsOnBoard(list, records.parts)
@@ -39,16 +29,8 @@ export function partsProposals({ state }: ProgrammeView): PartsProposal[] {
     [surfaceMountJoints, surfaceJointsFromParts(onBoard)],
     [lotsNeeded, lotsFromParts(onBoard, now<ValueOf<typeof lotsNeeded>>(lotsNeeded) ?? [])],
   ]
-  return proposed.flatMap(([parameter, value]) => {
-    const item = itemHolding.parameter(parameter.key)
-    const planned = state.items.some(({ definition }) => definition.key === item?.key)
-    if (!item || !planned || value === undefined || isEmpty(value)) return []
-    const differences = valueDifference(parameter, values.get(parameter.key), value)
-    return [{ parameter, item: item.key, value, differences }]
-  })
+  return proposalsFor(view, proposed)
 }
-
-const isEmpty = (value: unknown): boolean => Array.isArray(value) && value.length === 0
 
 /** The value that the address asks to be filled in from the parts list; undefined where it does not, or nothing follows. */
 export function filledInFromParts(view: ProgrammeView, { revise, from }: Asked): FilledIn | undefined {

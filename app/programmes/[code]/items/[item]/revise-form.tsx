@@ -17,7 +17,7 @@ import { WhatWouldChange } from './what-would-change'
 const FILLED_IN = {
   remedy: 'Filled in as the remedy proposes; nothing is saved yet.',
   'board files':
-    'Filled in from the board files: holes, lands and joints as they have them, leads as they stood. Fill in what is blank; nothing is saved yet.',
+    'Filled in from the board files. What they cannot know stands as it stood, or is blank to be filled in; nothing is saved yet.',
   'parts list':
     'Filled in from the parts list and its parts. What no part says stands as it stood, or is blank to be filled in; nothing is saved yet.',
 } as const

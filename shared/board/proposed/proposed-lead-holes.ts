@@ -1,5 +1,5 @@
 import type { LeadHole } from '@/shared/plan/parameters/lead-holes'
-import type { HoleGroup } from './hole-groups'
+import type { HoleGroup } from '../hole-groups'
 
 /** A row as far as the files know it: what they cannot know is left for the person. */
 export type ProposedLeadHole = Partial<LeadHole>
