@@ -33,7 +33,7 @@ const FACTS = factsWith({ values: [...SPECIFIED, set(copperFoil, '35')] })
 
 async function readAndJudged(archive: Uint8Array): Promise<{ ms: number; holes: number; parts: number }> {
   const start = performance.now()
-  const { board } = await readInWorker(archive, {})
+  const { board } = await readInWorker(archive, { roles: {}, watched: undefined })
   const findings = boardFindings(board, FACTS)
   const ms = performance.now() - start
   const parts = findings.reduce((sum, { finding }) => sum + (finding.parts?.length ?? 0), 0)
@@ -96,7 +96,7 @@ await pages(() => left-- > 0)
 left = PAGES
 const before = await pages(() => left-- > 0)
 let reading = true
-const read = readInWorker(archive, {}).finally(() => (reading = false))
+const read = readInWorker(archive, { roles: {}, watched: undefined }).finally(() => (reading = false))
 const meanwhile = await pages(() => reading)
 await read
 server.close()

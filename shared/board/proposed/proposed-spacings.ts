@@ -1,6 +1,6 @@
 import type { NetClass } from '@/shared/plan/parameters/net-classes'
 import type { SpacingRow } from '@/shared/plan/parameters/spacings'
-import type { NetGap } from '../board'
+import type { NetGap } from '../gaps'
 import { netLoad, voltageBetween } from '../net-loads'
 
 type Proposed = Partial<SpacingRow>
