@@ -35,25 +35,32 @@ interface GapTerms {
   readonly wanted?: (one: number, other: number) => boolean
 }
 
+/** More things than are ever drawn on a board: two numbers below it make one. */
+const PAIRED = 2 ** 26
+
 /** For every pair of pieces that come nearer than `reachMm`, their least gap: the smallest first. */
 export function gapsOf(lines: LayerEdges, { groups, first, reachMm, wanted }: GapTerms): Gap[] {
-  const least = new Map<string, Gap>()
-  lines.edges.forEach((edge, at) => {
-    const mine = groups.of(first + lines.owner[at]!)
+  const least = new Map<number, { one: number; other: number; gapMm: number }>()
+  lines.edges.forEach((edge, one) => {
+    const mine = groups.of(first + lines.owner[one]!)
     for (const other of lines.near(edge, reachMm + ROUNDED_MM)) {
-      if (other <= at) continue
+      if (other <= one) continue
       const theirs = groups.of(first + lines.owner[other]!)
       if (theirs === mine) continue
-      if (wanted && !wanted(lines.owner[at]!, lines.owner[other]!)) continue
+      if (wanted && !wanted(lines.owner[one]!, lines.owner[other]!)) continue
       const gapMm = edgeGap(edge, lines.edges[other]!)
       if (gapMm > reachMm + ROUNDED_MM) continue
-      const pair = mine < theirs ? ([mine, theirs] as const) : ([theirs, mine] as const)
-      const before = least.get(pair.join())
-      if (before && gapMm >= before.gapMm) continue
-      const ends = nearestPlaces(edge, lines.edges[other]!)
-      const across = directionBetween(edge, lines.edges[other]!)
-      least.set(pair.join(), { groups: pair, gapMm, at: halfway(ends), ends, across })
+      const pair = Math.min(mine, theirs) * PAIRED + Math.max(mine, theirs)
+      const before = least.get(pair)
+      if (!before || gapMm < before.gapMm) least.set(pair, { one, other, gapMm })
     }
   })
-  return [...least.values()].sort((one, other) => one.gapMm - other.gapMm)
+  return [...least]
+    .map(([pair, { one, other, gapMm }]): Gap => {
+      const edges = [lines.edges[one]!, lines.edges[other]!] as const
+      const pieces = [Math.floor(pair / PAIRED), pair % PAIRED] as const
+      const ends = nearestPlaces(...edges)
+      return { groups: pieces, gapMm, at: halfway(ends), ends, across: directionBetween(...edges) }
+    })
+    .sort((one, other) => one.gapMm - other.gapMm)
 }

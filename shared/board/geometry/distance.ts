@@ -1,4 +1,4 @@
-import { boxOf, type Box, type Point, type Ring, type Solid } from './solid'
+import { boxOf, type Point, type Ring, type Solid } from './solid'
 
 /** Distance of a point from a line between two points, mm. */
 export function pointToSegment(
@@ -50,24 +50,27 @@ function turnOf(ax: number, ay: number, bx: number, by: number, x: number, y: nu
 
 /** The same of whole rings. */
 export function winding(rings: readonly Ring[], x: number, y: number): number {
+  const boxes = boxesOf(rings)
   let turns = 0
-  for (const ring of rings) {
-    const { minX, minY, maxX, maxY } = boxOfRing(ring)
-    if (x >= minX && x <= maxX && y >= minY && y <= maxY) turns += windingOf(ring, x, y)
-  }
+  for (let at = 0; at < rings.length; at++)
+    if (x >= boxes[4 * at]! && y >= boxes[4 * at + 1]! && x <= boxes[4 * at + 2]! && y <= boxes[4 * at + 3]!)
+      turns += windingOf(rings[at]!, x, y)
   return turns
 }
 
-/** Boxes of rings that were asked for: a plane has thousands of rings, and most lie elsewhere. */
-const ringBoxes = new WeakMap<Ring, Box>()
+/** Least x and y, greatest x and y of each ring that was asked for: a plane has thousands of rings, and most lie elsewhere. */
+const ringBoxes = new WeakMap<readonly Ring[], Float64Array>()
 
-function boxOfRing(ring: Ring): Box {
-  let box = ringBoxes.get(ring)
-  if (!box) {
-    box = boxOf({ kind: 'polygon', rings: [ring] })
-    ringBoxes.set(ring, box)
-  }
-  return box
+function boxesOf(rings: readonly Ring[]): Float64Array {
+  const known = ringBoxes.get(rings)
+  if (known) return known
+  const boxes = new Float64Array(4 * rings.length)
+  rings.forEach((ring, at) => {
+    const { minX, minY, maxX, maxY } = boxOf({ kind: 'polygon', rings: [ring] })
+    boxes.set([minX, minY, maxX, maxY], 4 * at)
+  })
+  ringBoxes.set(rings, boxes)
+  return boxes
 }
 
 function windingOf(ring: Ring, x: number, y: number): number {
