@@ -7,7 +7,7 @@ import { freeTinMin, tinCoatingMax } from '@/shared/plan/limits/finishes'
 import { freeTinGuard } from '@/shared/plan/limits/specification-guards'
 import { boardFinish, boardFinishMin, boardNickel, leadFinishes } from '@/shared/plan/parameters/finishes'
 import { boardStorageMonths, leadStorageMonths, storageTemperature } from '@/shared/plan/parameters/storage'
-import { formatQuantity } from '@/shared/quantity/format'
+import { formatNumber, formatQuantity } from '@/shared/quantity/format'
 import type { WorkingLine } from '@/shared/rules/finding'
 import { notApplicable } from '@/shared/rules/not-applicable'
 import { decidingPart, judgedByParts } from '@/shared/rules/parts'
@@ -98,7 +98,7 @@ function workingOf({ subject, coat, months }: Stored, temperatureC: number): Wor
       formula:
         'k = k₂₅ · exp(E/R · (1/298.15 − 1/T)), k₂₅ = 0.635²/672 µm²/h on electroplated tin, E = 55.4 or 65.4 kJ/mol, whichever is faster, times 1.5² for the peaks; fit: ln k = 14.81 − 6784.7/T',
       numbers: `T = ${formatQuantity(temperatureC + 273.15, 'K')}`,
-      result: `${band.slowest.toExponential(2)} to ${band.fastest.toExponential(2)}, fit ${band.fitted.toExponential(2)} µm²/h`,
+      result: `${formatNumber(band.slowest, 3)} to ${formatNumber(band.fastest, 3)}, fit ${formatNumber(band.fitted, 3)} µm²/h`,
     },
     {
       label: `Compound on ${subject} after ${formatQuantity(months, 'months')}`,
