@@ -19,9 +19,9 @@ export function TickTold({
 }: TickToldProps) {
   return (
     <div className="margin-told">
-      <h3>
+      <h2>
         <a href={findingAddress(code, rule)}>{title}</a>
-      </h3>
+      </h2>
       <p className="faint">
         <a href={itemAddress(code, itemKey)}>{item}</a>, {STAGE_NAMES[stage].toLowerCase()}
       </p>

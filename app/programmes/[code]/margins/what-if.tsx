@@ -41,7 +41,7 @@ export function WhatIf({ code, values, read, tried, onTry, value, answer }: What
   const isOther = value !== undefined && number !== undefined && number !== value.value
   return (
     <section className="margin-what-if" aria-labelledby="what-if">
-      <h3 id="what-if">What if another value were specified?</h3>
+      <h2 id="what-if">What if another value were specified?</h2>
       <div className="form-row">
         <ChoiceField
           name="what-if-value"
