@@ -1,4 +1,4 @@
-import type { Groups, LayerEdges } from './connected'
+import type { LayerEdges } from './connected'
 import { directionBetween, edgeGap, halfway, nearestPlaces } from './geometry/distance'
 import type { Point } from './geometry/solid'
 
