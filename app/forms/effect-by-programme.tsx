@@ -41,15 +41,17 @@ export function EffectByProgramme({ effect }: { effect: WorksEffect }) {
 }
 
 function lookedAt({ looked, more, programmes, onceTaken }: WorksEffect): string {
+  if (looked === 0)
+    return onceTaken ? 'There is no programme that you may read.' : 'No programme rests on it: nothing turns.'
   const among = onceTaken
     ? `${counted(looked, 'programme', 'programmes')} that you may read`
     : counted(looked, 'programme rests on it', 'programmes rest on it')
   const turns =
     programmes.length === 0
-      ? 'nothing turns in any of them'
-      : `something turns in ${programmes.length === 1 ? 'one' : programmes.length}`
+      ? 'nothing turns'
+      : `something turns in ${counted(programmes.length, 'of them', 'of them')}`
   const rest = more > 0 ? ` ${more} older ones were not looked at.` : ''
-  return looked === 0 ? 'No programme rests on it: nothing turns.' : `Of ${among}, ${turns}.${rest}`
+  return `${among}; ${turns}.${rest}`
 }
 
 function Findings({ programme: { code }, preview: { turned, moved } }: EffectInProgramme) {

@@ -12,6 +12,7 @@ const today = new Date().toISOString().slice(0, 10)
 const [PUMP, GAUGE] = [`PU-${RUN}`, `GA-${RUN}`]
 const SUPPLIER = `Weir Laminates ${RUN}`
 const PART = `bare board ${RUN}`
+const TIMER = `T-${RUN}`
 const CONDITIONS = {
   alloy: 'Sn60Pb40',
   flux: 'rosin-non-activated',
@@ -31,7 +32,7 @@ const lotOf = (number: number): LotStory => ({
 /** Twenty specimens; of a slow lot one takes 5 s to wet. */
 const dipped = (slow: boolean): LotTestStory => ({
   method: 'rotary-dip',
-  instrument: null,
+  instrument: TIMER,
   conditions: CONDITIONS,
   rows: Array.from({ length: 20 }, (_, at) => ({
     specimen: `s${at + 1}`,
@@ -51,12 +52,28 @@ test.describe.serial('a supplier’s lots of one part go to two boards', () => {
   let ines: Page
   let petra: Page
   let quill: Page
+  const instruments: Record<string, string> = {}
   test.beforeAll(async ({ browser }) => {
     ;[ines, petra, quill] = [
       await atWork(browser, 'ines'),
       await atWork(browser, 'petra'),
       await atWork(browser, 'quill'),
     ]
+  })
+
+  test('Adela adds the timer of the dip to the register', async ({ browser }) => {
+    const adela = await atWork(browser, 'adela')
+    await adela.goto('/instruments')
+    const form = formOf(adela, 'Add an instrument')
+    await enterAll(form, '', {
+      tag: TIMER,
+      measures: 'wetting time',
+      calibratedOn: addDays(today, -30),
+      dueOn: addDays(today, 300),
+      certificate: 'C-17',
+    })
+    await send(adela, form.getByRole('button', { name: /^Add/ }))
+    await adela.context().close()
   })
 
   test('both boards are to be evaluated by the same dip', async () => {
@@ -82,8 +99,11 @@ test.describe.serial('a supplier’s lots of one part go to two boards', () => {
     await allocateLot(petra, first, PUMP)
     await allocateLot(petra, second, PUMP)
     await allocateLot(petra, third, GAUGE)
-    await testLot(quill, third, dipped(false), {})
-    await testLot(quill, first, dipped(true), {})
+    await openLot(quill, third, '?method=rotary-dip&by=hand')
+    const named = quill.locator('[name="instrument"] option').filter({ hasText: TIMER })
+    instruments[TIMER] = (await named.getAttribute('value')) ?? ''
+    await testLot(quill, third, dipped(false), instruments)
+    await testLot(quill, first, dipped(true), instruments)
     await gauge.open(quill, '/findings/inspection-state')
     await expect(quill.getByRole('main')).toContainText('normal')
   })
@@ -91,7 +111,9 @@ test.describe.serial('a supplier’s lots of one part go to two boards', () => {
   test('before the second bad test is kept, Quill is told that the gauge is concerned too', async () => {
     await openLot(quill, second, '?method=rotary-dip')
     await chooseCsv(quill, csvFile('dip.csv', csvOf(dipped(true).rows)))
-    await enterAll(formOf(quill, 'Record the test'), 'conditions.', CONDITIONS)
+    const form = formOf(quill, 'Record the test')
+    await enterAll(form, 'conditions.', CONDITIONS)
+    await form.locator('[name="instrument"]').selectOption(instruments[TIMER] ?? '')
     await whatWouldTurn(quill).click()
     await expect(asked(quill).getByRole('row', { name: new RegExp(PUMP) })).toBeVisible()
     const concerned = asked(quill).getByRole('row', { name: new RegExp(GAUGE) })
