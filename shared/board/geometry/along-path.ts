@@ -50,7 +50,7 @@ function alongCapsule(path: readonly Point[], capsule: Edge): Stretch[] {
   for (let line = 0; line < path.length; line++) {
     const [a, b] = [path[line]!, startOf(path, line + 1)]
     const after = beyond(capsule, b)
-    const inside = before <= 0 ? 0 : after <= 0 ? 1 : leastAlong(capsule, a, b, Math.min(before, after))
+    const inside = before <= 0 ? 0 : after <= 0 ? 1 : leastAlong(capsule, a, b, before + after)
     if (inside !== undefined) {
       const from = before <= 0 ? 0 : borderAlong(capsule, a, b, inside, 0)
       const to = after <= 0 ? 1 : borderAlong(capsule, a, b, inside, 1)
@@ -71,8 +71,9 @@ const beyondAt = (capsule: Edge, a: Point, b: Point, t: number): number =>
 const STEPS = 40
 
 /** Where a line whose ends lie outside comes nearest, 0 to 1 along it; nothing where it stays outside. */
-function leastAlong(capsule: Edge, a: Point, b: Point, nearerEnd: number): number | undefined {
-  if (nearerEnd > Math.hypot(b[0] - a[0], b[1] - a[1])) return undefined
+function leastAlong(capsule: Edge, a: Point, b: Point, endsBeyond: number): number | undefined {
+  // Nowhere on the way does it come nearer than it goes on.
+  if (endsBeyond > Math.hypot(b[0] - a[0], b[1] - a[1])) return undefined
   let [from, to] = [0, 1]
   for (let step = 0; step < STEPS; step++) {
     const [one, other] = [from + (to - from) / 3, to - (to - from) / 3]

@@ -39,7 +39,7 @@ export function travelAxis(
 }
 
 /** What a direction of travel comes to: pairs that face each other mostly across it, and how far all of them do. */
-export interface TravelCount {
+interface TravelCount {
   readonly pairs: number
   readonly acrossMm: number
 }
