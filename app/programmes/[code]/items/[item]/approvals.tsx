@@ -53,6 +53,7 @@ export function Approvals({ view, state, hasPassword }: ApprovalsProps) {
       <Disclosure
         summary={maySign.length > 0 ? 'What your signature covers' : 'What an approval covers today'}
         open={maySign.length > 0}
+        printed={false}
       >
         <SignedContent view={view} signedContent={state.signedContent} digest={state.digest} />
       </Disclosure>
