@@ -7,9 +7,12 @@ import type { Layer, GoverningRequirement } from '@/shared/plan/requirement'
 export function LimitTable({
   code,
   governingRequirements,
+  statedOnPaper = false,
 }: {
   code: string
   governingRequirements: readonly GoverningRequirement[]
+  /** Paper has those that somebody has stated; the defaults stand in the pack. */
+  statedOnPaper?: boolean
 }) {
   return (
     <RuledTable
@@ -17,6 +20,7 @@ export function LimitTable({
       captionHidden
       narrow="cards-early"
       rows={governingRequirements}
+      onPaper={statedOnPaper ? ({ layers }) => layers.length > 1 : undefined}
       rowKey={({ limit }) => limit.key}
       columns={[
         {

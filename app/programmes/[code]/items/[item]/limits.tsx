@@ -13,7 +13,7 @@ export function Limits({ view, state }: { view: ProgrammeView; state: ItemState 
   if (governingRequirements.length === 0) return null
   return (
     <Section id="limits" heading={`Limits in force (${governingRequirements.length})`} fold="shut">
-      <LimitTable code={view.code} governingRequirements={governingRequirements} />
+      <LimitTable code={view.code} governingRequirements={governingRequirements} statedOnPaper />
     </Section>
   )
 }
