@@ -1,4 +1,4 @@
-import { boardOf } from '@/shared/board/board'
+import { NO_BOARD } from '@/scripts/rules-page/no-board'
 import { rulesOnBoard } from '@/shared/board/judged/board-findings'
 import { STANDARD_PLAN } from '@/shared/catalogue/standard-plan'
 import { STAGES, STAGE_NAMES } from '@/shared/plan/stage'
@@ -27,15 +27,6 @@ const ON_BOARDS = [
   '',
   'Judged on production files, by what the programme specifies; no gate waits for it, and nothing of it is stored or signed. `tests/laws/board-placing.test.ts` judges boards that are moved, turned, mirrored and written in the other unit alike.',
 ]
-const NO_BOARD = boardOf({
-  top: undefined,
-  bottom: undefined,
-  inner: [],
-  masks: [],
-  outline: undefined,
-  holes: [],
-  netlist: undefined,
-})
 
 /** docs/rules.md: one entry a rule of every stage, in the order of the route card. */
 export function rulesPage(root: string): string {

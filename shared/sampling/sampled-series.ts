@@ -48,7 +48,7 @@ export interface SampledLot {
 export interface Series {
   readonly method: SampledMethod
   readonly test: TestAsked
-  /** Oldest first, at least one of them the programme's own. */
+  /** Oldest first; once it has begun, at least one of them is the programme's own. */
   readonly lots: readonly SampledLot[]
   /** A lot of the programme was tested, or is asked to be. */
   readonly begun: boolean
@@ -139,7 +139,7 @@ function goThrough(lots: readonly Lot[], first: Lot, { method, test, limit, inpu
     method,
     test,
     lots: sampled,
-    begun: asked || sampled.some(({ own, sample }) => own && sample !== undefined),
+    begun: sampled.some(({ own, sample }) => own && (asked || sample !== undefined)),
     next,
     nextPlan: next.severity === 'discontinued' ? undefined : planUnder(next, last, method, settings),
   }

@@ -5,6 +5,8 @@ import { evaluationItems } from '@/shared/catalogue/evaluation-items'
 import { frameItems } from '@/shared/catalogue/frame-items'
 import { specificationItems } from '@/shared/catalogue/specification-items'
 import { ALL_LIMITS, ALL_PARAMETERS } from '@/shared/catalogue/standard-plan'
+import { NO_BOARD } from '@/scripts/rules-page/no-board'
+import { rulesOnBoard } from '@/shared/board/judged/board-findings'
 import { readableOf } from '@/shared/rules/rule'
 
 const held = new Set([...ALL_PARAMETERS, ...ALL_LIMITS].map(({ key }) => key))
@@ -19,6 +21,7 @@ describe.each([
   const items = stage === 'specification' ? [...frameItems, ...own] : own
   const rules = items.flatMap((item) => item.rules)
   const read = rules.flatMap((rule) => Object.values(rule.reads).map(readableOf))
+  const readOnBoards = rulesOnBoard(NO_BOARD).flatMap((rule) => Object.values(rule.reads).map(readableOf))
 
   test('hold every rule, parameter and limit once', () => {
     for (const keys of [
@@ -32,8 +35,8 @@ describe.each([
     const declared = read.filter(({ source }) => source === 'parameter' || source === 'limit')
     expect(declared.map(({ key }) => key).filter((key) => !held.has(key))).toEqual([])
   })
-  test('hold no parameter or limit that none of their rules reads', () => {
-    const keys = new Set(read.map(({ key }) => key))
+  test('hold no parameter or limit that none of their rules, and none of those judged on boards, reads', () => {
+    const keys = new Set([...read, ...readOnBoards].map(({ key }) => key))
     const declared = own.flatMap((item) => [...item.parameters, ...item.limits])
     expect(declared.map(({ key }) => key).filter((key) => !keys.has(key))).toEqual([])
   })
