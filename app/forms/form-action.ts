@@ -16,13 +16,15 @@ interface FormActionOptions<N extends CommandName> {
   readonly own?: OwnParts<N>
   /** Where to go when it was taken, if not where the command leads. */
   readonly then?: (done: Done, form: FormData) => string
+  /** The page it goes to says itself what was done, and where the work goes on. */
+  readonly saidThere?: true
 }
 
 /** The server action of a form that gives a command: its boxes are read by the command's own schema. */
 export const formAction =
-  <N extends CommandName>(command: N, { own, then }: FormActionOptions<N> = {}): FormAction =>
+  <N extends CommandName>(command: N, { own, then, saidThere }: FormActionOptions<N> = {}): FormAction =>
   (_state, form) =>
-    submit(command, form, () => commandInput(command, form, own), then)
+    submit(command, form, () => commandInput(command, form, own), then, saidThere)
 
 /** The same of a form with a second button, which asks what sending it would turn in the programmes of the works. */
 export const previewedAction =

@@ -18,7 +18,7 @@ export type Done = Extract<Outcome, { ok: true }>
 
 /**
  * Sends a form through the door. Taken: goes where the command leads, or where
- * `then` says. Refused: the form comes back with the reason, the fields it is
+ * `then` says, where it is told, unless that page tells it itself. Refused: the form comes back with the reason, the fields it is
  * about and what was typed; `toInput` may refuse too, by throwing `Refused`, what
  * no input can be made of.
  */
@@ -27,10 +27,11 @@ export async function submit(
   form: FormData,
   toInput: () => unknown,
   then: (done: Done, form: FormData) => string = whereItLeads,
+  saidThere = false,
 ): Promise<FormState> {
   const outcome = await send(command, form, toInput)
   if ('fields' in outcome) return outcome
-  await tellDone(command, outcome.seq)
+  if (!saidThere) await tellDone(command, outcome.seq)
   // A way to another part of the same page would otherwise show the page as it was.
   revalidatePath('/', 'layout')
   redirect(then(outcome, form))

@@ -17,7 +17,7 @@ const follow = (from: string, address: RegExp) => async (page: Page) => {
   await page.goto(from)
   const addresses = await page
     .getByRole('main')
-    .getByRole('link')
+    .locator('a[href]')
     .evaluateAll((links) => links.map((link) => link.getAttribute('href') ?? ''))
   const first = addresses.find((href) => address.test(href))
   expect(first, `a link on ${from} to ${address}`).toBeDefined()

@@ -11,6 +11,7 @@ import { rowsTyped } from './defect-typed'
 /** One assembly at the bench; the next one follows. */
 export const recordAtBench = formAction('record-inspection', {
   own: { inspections: (form) => [inspectionOf(form)] },
+  saidThere: true,
   then: (_done, form) =>
     `${benchAddress(text(form, 'programme'))}?after=${encodeURIComponent(text(form, 'inspections.0.assembly'))}`,
 })

@@ -85,7 +85,7 @@ function ItemFinding({ view, number, rule, finding }: Judged & { view: Programme
       </summary>
       <FindingBody title={rule.title} finding={finding} code={view.code} cautioned>
         <ConcessionState view={view} finding={finding} />
-        <p>
+        <p className="finding-more print-hidden">
           <a href={findingAddress(view.code, rule.id)}>
             Inputs and sources<span className="sr-only"> of {rule.title}</span>
           </a>
