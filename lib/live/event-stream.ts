@@ -18,6 +18,7 @@ const TRY_AGAIN_MS = 2_000
 export function eventStream(signal: AbortSignal, begin: (send: () => void) => () => void): Response {
   const encoder = new TextEncoder()
   let end: () => void = () => undefined
+  let isCancelled = false
   const body = new ReadableStream<Uint8Array>({
     start(controller) {
       let open = true
@@ -34,11 +35,14 @@ export function eventStream(signal: AbortSignal, begin: (send: () => void) => ()
         clearInterval(beat)
         clearTimeout(last)
         stop()
-        if (!signal.aborted) controller.close()
+        if (!isCancelled) controller.close()
       }
       signal.addEventListener('abort', () => end(), { once: true })
     },
-    cancel: () => end(),
+    cancel() {
+      isCancelled = true
+      end()
+    },
   })
   return new Response(body, { headers: HEADERS })
 }

@@ -58,27 +58,31 @@ export interface DifferingProgramme {
   readonly values: readonly PreferenceDifference[]
 }
 
-/** The programmes that the person may read which depart from the company rules, by code: a bounded number of statements. */
-export async function readDifferingProgrammes({
-  personId,
-  auditor,
-}: Pick<SignedIn, 'personId' | 'auditor'>): Promise<DifferingProgramme[]> {
+type CompanyAsks = Awaited<ReturnType<typeof readCompanyRules>>
+
+/**
+ * The programmes that the person may read which depart from what the company asks and prefers, by code: a bounded number
+ * of statements.
+ */
+export async function readDifferingProgrammes(
+  { personId, auditor }: Pick<SignedIn, 'personId' | 'auditor'>,
+  { rules, preferences: all }: CompanyAsks,
+): Promise<DifferingProgramme[]> {
+  const preferences = all.filter(({ withdrawn }) => withdrawn === null)
   const programmes = await database().programme.findMany({
     where: auditor ? {} : { OR: [{ leadId: personId }, { memberships: { some: { personId } } }] },
     select: { id: true, code: true, title: true },
     orderBy: { code: 'asc' },
   })
   const ids = programmes.map(({ id }) => id)
-  const [rules, decisions, preferences, kept] = await Promise.all([
-    loadCompanyRules(database()),
+  const [decisions, kept, specified] = await Promise.all([
     loadRuleDecisions(database(), ids),
-    loadCompanyPreferences(database(), { withdrawnAt: null }),
     loadValuesKept(database(), ids),
+    newestValues(
+      ids,
+      preferences.map(({ parameter }) => parameter),
+    ),
   ])
-  const specified = await newestValues(
-    ids,
-    preferences.map(({ parameter }) => parameter),
-  )
   return programmes
     .map(({ id, code, title }) => ({
       code,

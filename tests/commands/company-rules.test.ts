@@ -3,6 +3,7 @@ import { database } from '@/lib/db/client'
 import { judgedProgramme } from '@/lib/programme/judged'
 import {
   countRuleDifferences,
+  readCompanyRules,
   readDifferingProgrammes,
   readPreferenceDifferences,
   readRuleDifferences,
@@ -112,11 +113,18 @@ test('a programme may keep its own with a reason, and take the rule over later a
 test('a rule that is withdrawn stays where it was taken over until the programme takes it off', async () => {
   await world.must('quality', 'withdraw-company-rule', { rule: second, reason })
   expect(await inForce(world.code)).toEqual({ value: 5, document: 'Handbook, edition 2' })
-  expect(await readDifferingProgrammes({ personId: world.person.lead, auditor: false })).toMatchObject([
+  expect(
+    await readDifferingProgrammes({ personId: world.person.lead, auditor: false }, await readCompanyRules()),
+  ).toMatchObject([
     { code: 'RULED-1', differences: [{ standing: 'withdrawn' }] },
     { code: world.code, differences: [{ standing: 'withdrawn' }] },
   ])
-  expect(await readDifferingProgrammes({ personId: world.person.stranger, auditor: false })).toEqual([])
+  expect(
+    await readDifferingProgrammes(
+      { personId: world.person.stranger, auditor: false },
+      await readCompanyRules(),
+    ),
+  ).toEqual([])
   await world.must('design', 'take-company-rule', {
     programme: world.code,
     rule: second,
@@ -195,7 +203,7 @@ test('a preferred value that changes later is shown where another is specified, 
   ])
   expect(await counted()).toBe(decided)
   const person = { personId: programme.person.quality, auditor: false }
-  expect(await readDifferingProgrammes(person)).toMatchObject([
+  expect(await readDifferingProgrammes(person, await readCompanyRules())).toMatchObject([
     { code: programme.code, values: [{ preference: { id: preference }, kept: { reason: keep.reason } }] },
   ])
 

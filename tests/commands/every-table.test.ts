@@ -1,3 +1,4 @@
+import { faceOf } from '@/shared/commands/all-faces'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import type { ExportCell, ExportTable } from '@/lib/exports/tables/export-table'
 import {
@@ -247,7 +248,7 @@ test('trails leave as one workbook, each row with its trail', async () => {
   expect(answer.headers.get('content-disposition')).toContain('trails.xlsx')
   const [heading, first, ...others] = await readWorkbook(Buffer.from(await answer.arrayBuffer()))
   expect(heading?.slice(0, 2)).toEqual(['Trail', 'Entry'])
-  expect([first?.[0], first?.[1], first?.[4]]).toEqual([world.code, 1, 'open-programme'])
+  expect([first?.[0], first?.[1], first?.[4]]).toEqual([world.code, 1, faceOf('open-programme').done])
   expect(others.filter((row) => row[0] === world.code)).toHaveLength(view.head.seq - 1)
   const csv = await (await trailsResponse(trails, 'trails', null)).text()
   expect(csv.split('\r\n')[0]).toBe('trail,entry,at,by,done,recorded,hash')

@@ -44,8 +44,7 @@ const SCREENS: Readonly<Record<string, () => Promise<unknown>>> = {
   'the programmes': () => readProgrammes(lead(), '', 1),
   'the route card and its items': () => readProgramme(world.code, lead()),
   'the company rules and who differs': async () => {
-    await readCompanyRules()
-    await readDifferingProgrammes(lead())
+    await readDifferingProgrammes(lead(), await readCompanyRules())
   },
   'the people of the works': async () => {
     await readTraining()

@@ -1,4 +1,5 @@
-import { renderToStaticMarkup } from 'react-dom/server'
+import { text } from 'node:stream/consumers'
+import { prerenderToNodeStream } from 'react-dom/static'
 import type { ReactElement } from 'react'
 import { afterAll, beforeAll, expect, test, vi } from 'vitest'
 
@@ -39,7 +40,7 @@ afterAll(async () => {
 
 const drawn = async (who: keyof World['person'], page: () => Promise<ReactElement>): Promise<string> => {
   await signInHere(world.person[who])
-  return renderToStaticMarkup(await page())
+  return text((await prerenderToNodeStream(await page())).prelude)
 }
 const lotPage = () =>
   WorksLotPage({

@@ -28,9 +28,10 @@ export default async function CompanyRulesPage({ searchParams }: CompanyRulesPag
   const person = await requirePerson(companyRulesAddress())
   const prefer = textFromAddress((await searchParams).prefer)
   const actor = worksActor(person)
-  const [{ rules, preferences }, differing, lessons] = await Promise.all([
-    readCompanyRules(),
-    readDifferingProgrammes(person),
+  const asked = await readCompanyRules()
+  const { rules, preferences } = asked
+  const [differing, lessons] = await Promise.all([
+    readDifferingProgrammes(person, asked),
     // A lesson is read in its programme, and an administrator reads none.
     person.administrator ? [] : lessonsFor(person),
   ])
