@@ -19,8 +19,8 @@ const LOOKS: Readonly<Record<Status, Look>> = {
   approved: {
     ink: 'ink-mask',
     land:
-      '<g transform="rotate(-7)"><path d="M-9 -9H9V9H-9Z" fill="currentColor"/>' +
-      '<path d="M-6 -6H6V6H-6ZM-3.4 -2H3.4M-3.4 2H3.4" fill="none" stroke="var(--color-sheet)" stroke-width="1.7"/></g>',
+      '<path transform="rotate(-7)" d="M-9 -9H9V9H-9Z" fill="currentColor"/>' +
+      '<path transform="rotate(-7)" d="M-6 -6H6V6H-6ZM-3.4 -2H3.4M-3.4 2H3.4" fill="none" stroke="var(--color-sheet)" stroke-width="1.7"/>',
   },
   ready: {
     ink: 'ink-copper',
