@@ -37,7 +37,7 @@ export function DeskTicket({ line, today }: { line: DeskLine; today: string }) {
       <p className="ticket-do">
         <ButtonLink href={placeAddress(code, place)}>
           {waits ? `${line.waitsFor}: ${AWAITED[verb]}` : TO_DO[verb]}
-          <span className="sr-only">: {message}</span>
+          <span className="sr-only"> {message}</span>
         </ButtonLink>
       </p>
     </li>

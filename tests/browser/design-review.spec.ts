@@ -42,7 +42,8 @@ test('a review whose line becomes an action, an answer and a value; comments; a 
 
   await test.step('Quill has it on his desk', async () => {
     await quill.goto('/')
-    await quill.getByRole('link', { name: /Do doors last twenty years\?/ }).click()
+    const ticket = quill.getByRole('listitem').filter({ hasText: CODE })
+    await ticket.getByRole('link', { name: /Do doors last twenty years\?/ }).click()
     await expect(quill.getByText('Do doors last twenty years?')).toBeVisible()
   })
 

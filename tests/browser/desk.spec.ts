@@ -21,7 +21,7 @@ test('Ines sees what she can do now, asks Petra, is away, and Tomas stands in fo
     await ines.goto('/')
     const work = ines.locator('#own-work')
     await expect(work.getByRole('heading')).toContainText('Your own work')
-    await expect(work.getByRole('link', { name: /^Specify: / }).first()).toBeVisible()
+    await expect(work.getByRole('link', { name: /^Specify\b/ }).first()).toBeVisible()
   })
 
   await test.step('her question is on Petra’s desk, and hers says for whom she waits', async () => {
