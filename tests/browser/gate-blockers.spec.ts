@@ -16,6 +16,8 @@ test('nobody passes a gate over a blocker of any kind, and each refusal says why
   const quill = await atWork(browser, 'quill')
   /** Where Tomas left the gate's page open, with its form, while there was nothing in the way. */
   const gate = await tomas.context().newPage()
+  // It heard nothing of what others did since.
+  await gate.route('**/live?*', (route) => route.abort())
 
   await test.step('Tomas opens a programme in which nothing is left to settle', async () => {
     await programme.begin(tomas, 'Relay board for blockers')
