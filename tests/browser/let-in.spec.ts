@@ -10,7 +10,7 @@ const RUN = Date.now().toString(36).toUpperCase()
 // OWASP ASVS 5.0.0 V3.2.1 and V3.4.6; what counts is the answer as the browser gets it.
 test('evidence is served so that a browser saves it and runs nothing of it', async ({ page }) => {
   await signIn(page, 'ines')
-  await page.goto('/programmes/LX-41/items/holes-and-lands')
+  await page.goto('/programmes/LX-41/items/holes-and-lands#evidence')
   const link = page.getByRole('link', { name: 'LX-41-drill-chart.txt' })
   const file = await page.request.get((await link.getAttribute('href')) ?? '')
   expect(file.status()).toBe(200)
