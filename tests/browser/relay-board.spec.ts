@@ -15,6 +15,15 @@ const BEFORE = 470
 const AT_MOST = Math.floor(BEFORE / 3)
 const LINKS_TO_A_PAGE = 2
 let visits = 0
+/** As many rows as the board lists that this one is opened from. */
+const PARTS = [1, 5, 9, 13, 17, 21].map((first) => ({
+  references: `D${first}–D${first + 3}`,
+  part: 'HI-1040',
+  quantity: '4',
+  soldered: 'machine',
+  side: 'top',
+}))
+
 const CODE = `RB-${Date.now() % 1_000_000}`
 
 /** As its drawing office has it: own references; what a row does not need is left blank. */
@@ -107,6 +116,7 @@ test('a relay board of 424 joints goes through its first gate in a third of the 
   await step('invited two departments', () => inviteTwo(people.design))
   await step('pasted the hole table', () => paste(people.design, 'lead-holes', HOLES))
   await step('pasted the finishes', () => paste(people.design, 'lead-finishes', FINISHES))
+  await step('pasted the parts list', () => paste(people.design, 'parts-list', PARTS))
   await step('agreed another target', () => anotherTarget(people.design))
   await step('attached the drawing', () => attachDrawing(people.design))
   for (const department of ['design', 'production', 'quality'] as const) {
