@@ -32,13 +32,16 @@ export interface ChoiceColumn<C extends string> extends ColumnBase {
   readonly kind: 'choice'
   readonly options: readonly { readonly value: C; readonly label: string }[]
 }
+/** What a text is stored as: the name of a signal, an instant. A name, since columns travel to the browser. */
+export type StoredAs = 'signal' | 'instant'
+
 export interface TextColumn extends ColumnBase {
   readonly kind: 'text'
   readonly maxLength: number
   /** It holds a number or a range of numbers, which are typed as the works writes them. */
   readonly figures?: boolean
-  /** It holds what something is stored under; this is how people read it. */
-  readonly told?: (stored: string) => string
+  /** It holds what something is stored under, which people read in other words. */
+  readonly told?: StoredAs
 }
 export interface FlagColumn extends ColumnBase {
   readonly kind: 'flag'
@@ -104,7 +107,7 @@ export const textColumn = (options: {
   maxLength?: number
   help?: string
   figures?: boolean
-  told?: (stored: string) => string
+  told?: StoredAs
   alsoCalled?: readonly string[]
 }): Required<TextColumn> => ({
   ...options,

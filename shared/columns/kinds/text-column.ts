@@ -1,9 +1,17 @@
-import type { TextColumn } from '@/shared/columns/column'
+import type { StoredAs, TextColumn } from '@/shared/columns/column'
 import type { DecimalSign } from '@/shared/quantity/notation'
 import { numberOrRangeTyped } from '@/shared/quantity/range-text'
+import { minuteOf } from '@/shared/quantity/minute-of'
+import { runRuleInWords } from '@/shared/statistics/run-rules/run-rule-in-words'
 import type { ColumnKind } from '@/shared/columns/column-kind'
 
-const asItIs = ({ told }: TextColumn, value: unknown): string => told?.(String(value)) ?? String(value)
+const IN_WORDS: Readonly<Record<StoredAs, (stored: string) => string>> = {
+  signal: runRuleInWords,
+  instant: minuteOf,
+}
+
+const asItIs = ({ told }: TextColumn, value: unknown): string =>
+  told ? IN_WORDS[told](String(value)) : String(value)
 
 /** What is no number with this sign, such as 1.234 with a comma, must be none with a point either. */
 const pointsForCommas = (text: string, decimal: DecimalSign): string =>

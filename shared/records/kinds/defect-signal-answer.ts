@@ -1,6 +1,5 @@
 import { choiceColumn, dateColumn, textColumn } from '@/shared/columns/column'
 import { DEFECT_CHART_OPTIONS } from '@/shared/plan/parameters/defect-charts'
-import { runRuleInWords } from '@/shared/statistics/run-rules/run-rule-in-words'
 import { recordKind } from '@/shared/records/record-kind'
 import { ANSWER_COLUMNS } from './answer-columns'
 
@@ -20,7 +19,7 @@ export const defectSignalAnswer = recordKind({
       label: 'Chart rule',
       maxLength: 40,
       help: 'As a file names it, such as nelson-1.',
-      told: runRuleInWords,
+      told: 'signal',
     }),
     sample: textColumn({
       label: 'Sample',

@@ -1,6 +1,4 @@
 import { textColumn } from '@/shared/columns/column'
-import { minuteOf } from '@/shared/quantity/minute-of'
-import { runRuleInWords } from '@/shared/statistics/run-rules/run-rule-in-words'
 import { recordKind } from '@/shared/records/record-kind'
 import { ANSWER_COLUMNS } from './answer-columns'
 
@@ -20,13 +18,13 @@ export const signalAnswer = recordKind({
       label: 'Chart rule',
       maxLength: 40,
       help: 'As a file names it, such as nelson-1.',
-      told: runRuleInWords,
+      told: 'signal',
     }),
     readingAt: textColumn({
       label: 'Reading',
       maxLength: 30,
       help: 'The instant of the reading that completed the pattern, such as 2026-03-31T07:40:00Z.',
-      told: minuteOf,
+      told: 'instant',
     }),
     ...ANSWER_COLUMNS,
   },
