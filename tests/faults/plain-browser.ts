@@ -1,4 +1,4 @@
-/* A browser without scripts, as far as tests need one: it signs in, and sends a form as it stands on a page. */
+/* A browser without scripts, as far as tests need one: it signs in. */
 
 /** The cookies of a session, as a `cookie` header. */
 export async function signedInAt(
@@ -24,11 +24,3 @@ const cookiesOf = (response: Response): string =>
     .getSetCookie()
     .map((cookie) => cookie.split(';')[0] ?? '')
     .join('; ')
-
-const attributeOf = (tag: string, name: string): string =>
-  (new RegExp(` ${name}="([^"]*)"`).exec(tag)?.[1] ?? '')
-    .replaceAll('&quot;', '"')
-    .replaceAll('&#x27;', "'")
-    .replaceAll('&lt;', '<')
-    .replaceAll('&gt;', '>')
-    .replaceAll('&amp;', '&')
