@@ -1,3 +1,4 @@
+import { capitalised } from '@/shared/quantity/capitalised'
 import { kindOf } from '@/shared/columns/column-kinds'
 import { methodName } from '@/shared/methods/test-methods'
 import type { Inspection } from './inspection'
@@ -112,7 +113,7 @@ function eventOfRecord(kind: RecordKind, row: Row, naming: string): LifeEvent {
     .map(([name, column]) => `${column.label.toLowerCase()} ${kindOf(column).inSentence(column, row[name])}`)
   return {
     on: dated ? String(row[dated] ?? '') : '',
-    what: `${kind.label[0]?.toUpperCase()}${kind.label.slice(1)}`,
+    what: capitalised(kind.label),
     message: message.join(', '),
     from: { kind: 'record', recordKind: kind.key },
   }

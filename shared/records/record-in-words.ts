@@ -1,3 +1,4 @@
+import { capitalised } from '@/shared/quantity/capitalised'
 import { kindOf } from '@/shared/columns/column-kinds'
 import type { RecordKind } from './record-kind'
 import { RECORD_KINDS, type RecordKindKey } from './record-kinds'
@@ -10,5 +11,5 @@ export function recordInWords(kind: RecordKindKey, row: Readonly<Record<string, 
     const said = value === undefined || value === '' ? '' : kindOf(column).withoutLabel(column, value)
     return said === '' ? [] : [said]
   })
-  return `${label[0]?.toUpperCase()}${label.slice(1)}: ${values.join(', ')}`
+  return `${capitalised(label)}: ${values.join(', ')}`
 }

@@ -1,3 +1,4 @@
+import { capitalised } from '@/shared/quantity/capitalised'
 import { z } from 'zod'
 import { formatQuantity } from '@/shared/quantity/format'
 
@@ -11,5 +12,5 @@ export function boundsInWords({ quantity, untilOn }: z.infer<typeof concessionBo
     untilOn === null ? '' : `until ${untilOn}`,
   ].filter(Boolean)
   const said = bounds.join(', ')
-  return said && `${said[0]?.toUpperCase()}${said.slice(1)}.`
+  return said && `${capitalised(said)}.`
 }

@@ -1,3 +1,4 @@
+import { capitalised } from '@/shared/quantity/capitalised'
 import { SpansOfTime, type SpanRow } from '@/app/drawing/spans-of-time'
 import { Notice } from '@/app/ui/notice'
 import { RuledTable } from '@/app/ui/ruled-table'
@@ -37,7 +38,7 @@ export function AgeingsShown({ view, question }: { view: ProgrammeView; question
     <>
       {shown.some((one) => one.specified && one.method.acts === 'steam') && (
         <Notice kind="warning" title="Steam hours have no storage time">
-          {`This programme’s test is specified after steam. ${STEAM_HAS_NONE[0]?.toUpperCase()}${STEAM_HAS_NONE.slice(1)}. It tells a sound coating from a thin or contaminated one, and says nothing of months.`}
+          {`This programme’s test is specified after steam. ${capitalised(STEAM_HAS_NONE)}. It tells a sound coating from a thin or contaminated one, and says nothing of months.`}
         </Notice>
       )}
       <Section heading="Months in store">

@@ -1,3 +1,4 @@
+import { capitalised } from '@/shared/quantity/capitalised'
 import { lessonsAddress, newLessonAddress, programmeLessonsAddress, tableAddress } from '@/app/addresses'
 import { ProgrammeSheet } from '@/app/frame/programme-sheet'
 import { programmePage, programmeTitle } from '@/app/frame/programme-page'
@@ -28,7 +29,7 @@ export default programmePage(async ({ visit, code }) => {
         </>
       }
       cells={LESSON_STANDINGS.map((status) => ({
-        label: `${status.charAt(0).toUpperCase()}${status.slice(1)}`,
+        label: capitalised(status),
         value: lessons.filter((one) => lessonStatus(one) === status).length,
       }))}
     >

@@ -1,4 +1,4 @@
-import { capitalised } from '@/app/ui/capitalised'
+import { capitalised } from '@/shared/quantity/capitalised'
 import { findingAddress, logAddress, tableAddress } from '@/app/addresses'
 import { Moment } from '@/app/ui/date'
 import { CellValue } from '@/app/ui/parameter-value'

@@ -1,3 +1,4 @@
+import { capitalised } from '@/shared/quantity/capitalised'
 import {
   newNonconformityAddress,
   nonconformitiesAddress,
@@ -34,7 +35,7 @@ export default programmePage(async ({ visit, code }) => {
       title="Nonconformities"
       supplement="What was found, where, what caused it, what was done, and whether it helped"
       cells={STANDINGS.map((standing) => ({
-        label: `${standing.charAt(0).toUpperCase()}${standing.slice(1)}`,
+        label: capitalised(standing),
         value: rows.filter((one) => one.standing === standing).length,
       }))}
     >

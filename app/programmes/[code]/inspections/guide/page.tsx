@@ -1,4 +1,4 @@
-import { capitalised } from '@/app/ui/capitalised'
+import { capitalised } from '@/shared/quantity/capitalised'
 import { defectGuideAddress, inspectionsAddress } from '@/app/addresses'
 import { DEFECT_SCENES, SOUND_SCENE } from '@/app/drawing/defect-scene'
 import { DefectSection } from '@/app/drawing/defect-section'

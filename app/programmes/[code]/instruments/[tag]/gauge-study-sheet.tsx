@@ -1,3 +1,4 @@
+import { capitalised } from '@/shared/quantity/capitalised'
 import { findingAddress } from '@/app/addresses'
 import { GaugeStudyPicture } from '@/app/drawing/gauge-study-picture'
 import { SharesSideBySide } from '@/app/drawing/shares-side-by-side'
@@ -31,7 +32,7 @@ export function GaugeStudySheet({ view, studied }: { view: ProgrammeView; studie
       {part && <StudyVerdict code={view.code} part={part} />}
       {'incomplete' in result ? (
         <Notice kind="warning" title="The study cannot be worked out yet">
-          {`${result.incomplete[0]?.toUpperCase()}${result.incomplete.slice(1)}.`}
+          {`${capitalised(result.incomplete)}.`}
         </Notice>
       ) : (
         <Worked studied={result} title={`Readings of study ${study}`} />
@@ -54,7 +55,7 @@ function StudyVerdict({ code, part }: { code: string; part: Part }) {
       </header>
       <div className="finding-body">
         <div className="finding-says">
-          <p>{`${part.found[0]?.toUpperCase()}${part.found.slice(1)}`}</p>
+          <p>{capitalised(part.found)}</p>
           {part.remedy && WANTS_REMEDY[part.verdict] && (
             <p>
               <RemedyLine remedy={part.remedy} />

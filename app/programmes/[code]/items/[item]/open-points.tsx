@@ -1,6 +1,6 @@
 import { actionAddress, concessionAddress, reviseAddress } from '@/app/addresses'
 import { pointName } from '@/app/programmes/[code]/point-name'
-import { capitalised } from '@/app/ui/capitalised'
+import { capitalised } from '@/shared/quantity/capitalised'
 import { Disclosure } from '@/app/ui/disclosure'
 import { Notice } from '@/app/ui/notice'
 import type { SignKind } from '@/app/ui/sign'

@@ -1,4 +1,4 @@
-import { capitalised } from '@/app/ui/capitalised'
+import { capitalised } from '@/shared/quantity/capitalised'
 import { limitAddress } from '@/app/addresses'
 import { Histogram } from '@/app/drawing/histogram'
 import { Facts } from '@/app/ui/facts'

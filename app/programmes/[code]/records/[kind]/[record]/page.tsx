@@ -1,3 +1,4 @@
+import { capitalised } from '@/shared/quantity/capitalised'
 import { notFound } from 'next/navigation'
 import { newLessonAddress, recordKindAddress, recordsAddress, trainedPersonAddress } from '@/app/addresses'
 import { CorrectionsShown } from '@/app/corrections/corrections-shown'
@@ -30,7 +31,7 @@ export default programmePage<{ kind: string; record: string }>(
     const corrections = (await correctionsOf([id])).get(id) ?? []
     // Of the works, or of another programme, it is corrected where it was recorded.
     const isHere = await isRecordedIn(visit.view.state.programme.id, id)
-    const title = `${kind.label[0]?.toUpperCase()}${kind.label.slice(1)}`
+    const title = capitalised(kind.label)
     return (
       <ProgrammeSheet
         visit={visit}
