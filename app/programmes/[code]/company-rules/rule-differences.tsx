@@ -1,19 +1,15 @@
-import { randomUUID } from 'node:crypto'
 import { companyRulesAddress, limitAddress } from '@/app/addresses'
-import { AnsweredDisclosure } from '@/app/forms/answered-disclosure'
 import { keepOwnRule, takeCompanyRule } from '@/app/forms/command-actions'
-import { CommandForm } from '@/app/forms/command-form'
-import { LinesBox } from '@/app/forms/fields'
 import { Day } from '@/app/ui/date'
 import { Quantity } from '@/app/ui/quantity'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
-import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { findLimit } from '@/shared/catalogue/standard-plan'
 import { companyRuleName } from '@/shared/company-rules/company-rule'
 import { undecided, type RuleDifference } from '@/shared/company-rules/rule-difference'
 import { refusal } from '@/shared/policy'
+import { Kept, TakeOrKeep } from './take-or-keep'
 
 interface RuleDifferencesProps {
   view: ProgrammeView
@@ -107,12 +103,6 @@ function Here({ view, difference }: { view: ProgrammeView; difference: RuleDiffe
   ))
 }
 
-const Kept = ({ by, at, reason }: NonNullable<RuleDifference['kept']>) => (
-  <p>
-    Keeps its own: {by}, <Day at={at} />. {reason}
-  </p>
-)
-
 function Decide({
   code,
   difference: { rule, standing, kept },
@@ -123,32 +113,15 @@ function Decide({
   const hidden = { programme: code, rule: rule.id, standing }
   const name = `${findLimit(rule.limit)?.label ?? rule.limit}, ${companyRuleName(rule)}`
   return (
-    <div className="print-hidden">
-      <CommandForm
-        action={takeCompanyRule}
-        formKey={randomUUID()}
-        hidden={hidden}
-        label={`Take over: ${name}`}
-      >
-        <SubmitButton kind={kept ? 'quiet' : 'primary'}>
-          {standing === 'withdrawn' ? 'Take the layer off' : 'Take it over'}
-        </SubmitButton>
-      </CommandForm>
-      {!kept && (
-        <CommandForm
-          action={keepOwnRule}
-          formKey={randomUUID()}
-          hidden={hidden}
-          label={`Keep the programme’s own: ${name}`}
-        >
-          <AnsweredDisclosure summary="Keep the programme’s own">
-            <div className="form-narrow">
-              <LinesBox name="reason" label="Why the programme keeps its own" rows={2} required />
-              <SubmitButton kind="quiet">Keep it</SubmitButton>
-            </div>
-          </AnsweredDisclosure>
-        </CommandForm>
-      )}
-    </div>
+    <TakeOrKeep
+      kept={kept !== null}
+      take={{
+        action: takeCompanyRule,
+        hidden,
+        label: `Take over: ${name}`,
+        text: standing === 'withdrawn' ? 'Take the layer off' : 'Take it over',
+      }}
+      keep={{ action: keepOwnRule, hidden, label: `Keep the programme’s own: ${name}` }}
+    />
   )
 }

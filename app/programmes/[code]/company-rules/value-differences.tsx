@@ -1,20 +1,16 @@
-import { randomUUID } from 'node:crypto'
 import { companyRulesAddress, parameterAddress } from '@/app/addresses'
-import { AnsweredDisclosure } from '@/app/forms/answered-disclosure'
 import { keepOwnValue, takePreferredValue } from '@/app/forms/command-actions'
-import { CommandForm } from '@/app/forms/command-form'
-import { LinesBox } from '@/app/forms/fields'
 import { Day } from '@/app/ui/date'
 import { ParameterValue } from '@/app/ui/parameter-value'
 import { RuledTable } from '@/app/ui/ruled-table'
 import { Section } from '@/app/ui/section'
-import { SubmitButton } from '@/app/ui/submit-button'
 import type { ProgrammeView } from '@/lib/queries/programme-reader'
 import { findParameter } from '@/shared/catalogue/standard-plan'
 import type { PreferenceDifference } from '@/shared/company-rules/preference-difference'
 import { preferredByTheWorks } from '@/shared/plan/given-reasons'
 import type { Parameter } from '@/shared/plan/parameter'
 import { refusal } from '@/shared/policy'
+import { Kept, TakeOrKeep } from './take-or-keep'
 
 interface ValueDifferencesProps {
   view: ProgrammeView
@@ -81,44 +77,29 @@ function Decision({
   const refused = refusal('revise-parameter', view.actor, parameter)
   return (
     <>
-      {kept && (
-        <p>
-          Keeps its own: {kept.by}, <Day at={kept.at} />. {kept.reason}
-        </p>
-      )}
+      {kept && <Kept {...kept} />}
       {refused && !kept && <>open; {refused}</>}
       {!refused && (
-        <div className="print-hidden">
-          <CommandForm
-            action={takePreferredValue}
-            formKey={randomUUID()}
-            hidden={{
+        <TakeOrKeep
+          kept={kept !== null}
+          take={{
+            action: takePreferredValue,
+            hidden: {
               programme: view.code,
               parameter: parameter.key,
               seen: here.number,
               preferred: JSON.stringify(preference.value),
               reason: preferredByTheWorks(preference.reason),
-            }}
-            label={`Take over the preferred ${parameter.label}`}
-          >
-            <SubmitButton kind={kept ? 'quiet' : 'primary'}>Take it over</SubmitButton>
-          </CommandForm>
-          {!kept && (
-            <CommandForm
-              action={keepOwnValue}
-              formKey={randomUUID()}
-              hidden={{ programme: view.code, preference: preference.id }}
-              label={`Keep the programme’s own ${parameter.label}`}
-            >
-              <AnsweredDisclosure summary="Keep the programme’s own">
-                <div className="form-narrow">
-                  <LinesBox name="reason" label="Why the programme keeps its own" rows={2} required />
-                  <SubmitButton kind="quiet">Keep it</SubmitButton>
-                </div>
-              </AnsweredDisclosure>
-            </CommandForm>
-          )}
-        </div>
+            },
+            label: `Take over the preferred ${parameter.label}`,
+            text: 'Take it over',
+          }}
+          keep={{
+            action: keepOwnValue,
+            hidden: { programme: view.code, preference: preference.id },
+            label: `Keep the programme’s own ${parameter.label}`,
+          }}
+        />
       )}
     </>
   )
