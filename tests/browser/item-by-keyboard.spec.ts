@@ -1,6 +1,6 @@
-import { expect, test, type Page } from 'playwright/test'
+import { expect, test } from 'playwright/test'
 import { DEMO_PASSWORD } from '@/seed/people'
-import { atWork, enterAll, formOf, send } from '@/tests/browser/at-work'
+import { atWork, formOf } from '@/tests/browser/at-work'
 import { expectNoFault } from '@/tests/browser/no-fault'
 import { ProgrammeAtWork } from '@/tests/browser/programme-at-work'
 
@@ -16,7 +16,7 @@ test('Quill goes through items by keys alone, signs one and is led to the next',
 
   await test.step('Ines opens a board with two items of its own', async () => {
     await programme.begin(ines, 'Lift door sensor')
-    for (const title of OWN) await addItem(ines, title)
+    for (const title of OWN) await programme.addItem(ines, title, ['quality'])
   })
 
   await test.step('S goes to the signing box, which Enter sends', async () => {
@@ -93,11 +93,3 @@ test('what is typed and not sent is asked about before the page is left', async 
   await expect(tomas.getByRole('heading', { level: 2, name: 'Specification' })).toBeVisible()
   expect(asked).toEqual(['beforeunload'])
 })
-
-async function addItem(page: Page, title: string): Promise<void> {
-  await programme.open(page, '/items/new')
-  const add = formOf(page, 'Add an item to the plan')
-  await enterAll(add, 'item.', { title, asks: 'Is it settled?', stage: 'specification', owner: 'design' })
-  await add.locator('[name="item.approvers.quality"]').check()
-  await send(page, add.getByRole('button', { name: 'Add the item' }))
-}

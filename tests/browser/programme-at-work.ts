@@ -53,6 +53,20 @@ export class ProgrammeAtWork {
     await send(page, form.getByRole('button', { name: /^Save as revision/ }))
   }
 
+  /** Adds an item of the programme's own to the specification. */
+  async addItem(page: Page, title: string, approvers: readonly Department[]): Promise<void> {
+    await this.open(page, '/items/new')
+    const add = formOf(page, 'Add an item to the plan')
+    await enterAll(add, 'item.', {
+      title,
+      asks: 'Is it settled?',
+      stage: 'specification',
+      owner: 'design',
+    })
+    for (const department of approvers) await add.locator(`[name="item.approvers.${department}"]`).check()
+    await send(page, add.getByRole('button', { name: 'Add the item' }))
+  }
+
   async attachFile(page: Page, item: string, kind: string, name: string, text: string): Promise<void> {
     await this.open(page, `/items/${item}#evidence`)
     const form = formOf(page, 'Attach a file')

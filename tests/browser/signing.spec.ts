@@ -23,7 +23,8 @@ test('Quill signs a list once, is stopped by a change, confirms after a change n
     await programme.specify(ines, 'contact-gold', 2, 'Mated fifty times a year.')
     await programme.specify(ines, 'contact-nickel', 6, 'As the gold asks.')
     await programme.specify(petra, 'contacts-covered', true, 'Taped before the wave.')
-    for (const title of ['Rack guide', 'Marking of the board']) await addItem(ines, title)
+    for (const title of ['Rack guide', 'Marking of the board'])
+      await programme.addItem(ines, title, ['design', 'quality'])
   })
 
   await test.step('the desk and the route card lead Quill to one list', async () => {
@@ -109,20 +110,6 @@ test('Quill signs a list once, is stopped by a change, confirms after a change n
     }
   })
 })
-
-async function addItem(page: Page, title: string): Promise<void> {
-  await programme.open(page, '/items/new')
-  const add = formOf(page, 'Add an item to the plan')
-  await enterAll(add, 'item.', {
-    title,
-    asks: 'Is it settled?',
-    stage: 'specification',
-    owner: 'design',
-  })
-  for (const department of ['design', 'quality'])
-    await add.locator(`[name="item.approvers.${department}"]`).check()
-  await send(page, add.getByRole('button', { name: 'Add the item' }))
-}
 
 async function attachLink(page: Page, item: string): Promise<void> {
   await programme.open(page, `/items/${item}#evidence`)
