@@ -37,6 +37,8 @@ export default defineConfig({
           LIQUIDUS_DATA: 'tests/.output/browser-data',
           LIQUIDUS_DEMO: 'on',
           DATABASE_URL: '',
+          // Who signed in when would stand between the stories.
+          LOG_LEVEL: 'warn',
         },
       },
 })

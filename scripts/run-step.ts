@@ -3,7 +3,7 @@ import { mkdirSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { say } from '@/scripts/progress'
 import { PROJECT_ROOT } from '@/scripts/project-root'
-import { readCounts, type Counts } from '@/scripts/test-counts'
+import { added, NOTHING, readCounts, type Counts } from '@/scripts/test-counts'
 import type { Run, Step } from '@/scripts/test-steps'
 
 const OUTPUT = join(PROJECT_ROOT, 'tests', '.output')
@@ -16,16 +16,18 @@ export async function runStep(step: Step): Promise<Counts> {
     const run = await step.prepare()
     if ('skip' in run) {
       say(`– ${step.name}: skipped, ${run.skip}`)
-      return { passed: 0, failed: 0, skipped: 1 }
+      return { ...NOTHING, skipped: 1 }
     }
     const counts = await runToCounts(step, run).finally(run.cleanUp)
     say(`${counts.failed > 0 ? '✗' : '✓'} ${step.name} (${seconds()})`)
     return counts
   } catch (error) {
     say(`✗ ${step.name} (${seconds()}): ${(error as Error).message}`)
-    return { passed: 0, failed: 1, skipped: 0 }
+    return failedOnce(step)
   }
 }
+
+const failedOnce = ({ name }: Step): Counts => ({ ...NOTHING, failed: 1, failures: [name] })
 
 async function runToCounts(step: Step, run: Run): Promise<Counts> {
   const report = join(OUTPUT, `${step.name.replaceAll(/\W+/g, '-')}.json`)
@@ -39,11 +41,11 @@ async function runToCounts(step: Step, run: Run): Promise<Counts> {
     step.counts,
   )
   if (!succeeded && !step.counts) say(printed)
-  const counts = (step.counts ? readCounts(report) : undefined) ?? { passed: 0, failed: 0, skipped: 0 }
+  const counts = (step.counts ? readCounts(report) : undefined) ?? NOTHING
   const ranNothing = counts.passed + counts.failed === 0
-  if (!step.counts) return { ...counts, ...(succeeded ? { passed: 1 } : { failed: 1 }) }
+  if (!step.counts) return succeeded ? { ...NOTHING, passed: 1 } : failedOnce(step)
   if (ranNothing) throw new Error('it ran no test')
-  return succeeded || counts.failed > 0 ? counts : { ...counts, failed: 1 }
+  return succeeded || counts.failed > 0 ? counts : added(counts, failedOnce(step))
 }
 
 function reporters({ group }: Step, report: string): { args: string[]; env: Record<string, string> } {

@@ -1,12 +1,14 @@
 import './generate.mjs'
+import type { Counts } from '@/scripts/test-counts'
 
 /**
  * `npm test`: types, lint, boundaries, dead code, format, schema, rules, commands on both databases, faults,
- * browser. Names of groups on the command line run those alone. Closes with the sum of all tests and checks.
+ * browser. Names of groups on the command line run those alone. Closes with what failed and the sum of all tests and checks.
  */
 if (process.exitCode) process.exit()
 const { STEPS } = await import('@/scripts/test-steps')
 const { runStep } = await import('@/scripts/run-step')
+const { added, NOTHING } = await import('@/scripts/test-counts')
 const { say } = await import('@/scripts/progress')
 
 const wanted = process.argv.slice(2)
@@ -18,34 +20,21 @@ if (unknown.length > 0) {
   process.exit(1)
 }
 
-const total = { passed: 0, failed: 0, skipped: 0 }
 const chosen = STEPS.filter(({ group }) => wanted.length === 0 || wanted.includes(group))
 const checks = chosen.filter(({ counts }) => !counts)
 const suites = chosen.filter(({ counts }) => counts)
 
 /** Two checks at a time, for they have nothing to do with each other; suites one after another. */
 const lanes = [checks.filter((_, index) => index % 2 === 0), checks.filter((_, index) => index % 2 === 1)]
-for (const lane of await Promise.all(lanes.map(runAll))) add(lane)
-add(await runAll(suites))
+const inLanes = await Promise.all(lanes.map(runAll))
+const { passed, failed, skipped, failures } = [...inLanes, await runAll(suites)].reduce(added)
 
-say(
-  `\n${total.passed} passed, ${total.failed} failed${total.skipped > 0 ? `, ${total.skipped} skipped` : ''}`,
-)
-process.exitCode = total.failed > 0 ? 1 : 0
+if (failures.length > 0) say(`\nFailed:\n${failures.map((failure) => `  ${failure}`).join('\n')}`)
+say(`\n${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ''}`)
+process.exitCode = failed > 0 ? 1 : 0
 
-async function runAll(steps: typeof chosen): Promise<typeof total> {
-  const sum = { passed: 0, failed: 0, skipped: 0 }
-  for (const step of steps) {
-    const { passed, failed, skipped } = await runStep(step)
-    sum.passed += passed
-    sum.failed += failed
-    sum.skipped += skipped
-  }
+async function runAll(steps: typeof chosen): Promise<Counts> {
+  let sum = NOTHING
+  for (const step of steps) sum = added(sum, await runStep(step))
   return sum
-}
-
-function add({ passed, failed, skipped }: typeof total): void {
-  total.passed += passed
-  total.failed += failed
-  total.skipped += skipped
 }

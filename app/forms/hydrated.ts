@@ -1,4 +1,4 @@
-import { useSyncExternalStore } from 'react'
+import { useState, useSyncExternalStore } from 'react'
 
 const never = () => () => undefined
 
@@ -9,3 +9,10 @@ export const useHydrated = (): boolean =>
     () => true,
     () => false,
   )
+
+/** Whether the component came with a page that was loaded, and not by the router into a page that runs. */
+export function useCameLoaded(): boolean {
+  const hydrated = useHydrated()
+  const [loaded] = useState(!hydrated)
+  return loaded
+}

@@ -1,7 +1,8 @@
 'use client'
 import { useEffect } from 'react'
+import { useCameLoaded } from '@/app/forms/hydrated'
 import { isSingleKey } from '@/app/keys/single-keys'
-import { bringIntoSight } from '@/app/ui/bring-into-sight'
+import { bringIntoSight, isAtWork } from '@/app/ui/bring-into-sight'
 
 interface ItemKeysProps {
   previous: string | undefined
@@ -10,6 +11,10 @@ interface ItemKeysProps {
 
 /** J and K go to the next and the previous item, S to the signing box; and what an address names unfolds. */
 export function ItemKeys({ previous, next }: ItemKeysProps) {
+  const loaded = useCameLoaded()
+  useEffect(() => {
+    if (!(loaded && isAtWork())) bringIntoSight(location.hash, { loaded })
+  }, [loaded])
   useEffect(() => {
     const pressed = (event: KeyboardEvent) => {
       if (!isSingleKey(event)) return
@@ -22,7 +27,6 @@ export function ItemKeys({ previous, next }: ItemKeysProps) {
       toSigning()
     }
     const unfold = () => void bringIntoSight(location.hash)
-    unfold()
     document.addEventListener('keydown', pressed)
     window.addEventListener('hashchange', unfold)
     return () => {

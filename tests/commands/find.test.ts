@@ -112,7 +112,10 @@ test('the database compares a text as the rules do', async () => {
     'ﬁ 2⁵',
     'Å',
     'É-7 %_\\',
-    'Ελληνικά',
+    'Ελληνικά ΤΈΛΟΣ',
+    'ЖЁЛТЫЙ Щ',
+    // Every letter up to the last of the Cyrillic ones, with those that stand for themselves.
+    String.fromCodePoint(...Array.from({ length: 0x0530 - 0x21 }, (_, more) => 0x21 + more)),
   ]
   for (const text of texts) {
     const [row] = await database().$queryRaw<{ text: string }[]>(

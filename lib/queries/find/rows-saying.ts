@@ -1,6 +1,7 @@
 import { database } from '@/lib/db/client'
 import { Prisma } from '@/lib/db/generated/client'
 import type { SignedIn } from '@/lib/auth/session'
+import { CAPITALS, SMALL_LETTERS } from '@/shared/find/folded'
 import type { FindGroup } from '@/shared/find/find-groups'
 import type { Place } from '@/shared/place'
 import { training } from '@/shared/records/kinds/training'
@@ -50,11 +51,16 @@ export async function rowsSaying(
   WHERE "at" <= ${MOST_A_GROUP} ORDER BY "group", "at"`
 }
 
-/** A text as `folded` of shared/find compares it, with the marks of Latin, Greek and Cyrillic letters. */
+/**
+ * A text as `folded` of shared/find compares it, in Latin, Greek and Cyrillic letters, whatever the locale of the
+ * database: by the collation "C" `lower` knows the letters of ASCII alone. Plain texts, which are most, go the short way.
+ */
 export const foldedSql = (text: Prisma.Sql): Prisma.Sql =>
-  Prisma.sql`replace(replace(replace(translate(
-    lower(regexp_replace(normalize(${text}, NFKD), '[\u0300-\u036f]+', '', 'g')),
-    'øłđı', 'oldi'), 'ß', 'ss'), 'æ', 'ae'), 'œ', 'oe')`
+  Prisma.sql`CASE WHEN octet_length(${text}) = char_length(${text}) THEN lower(${text} COLLATE "C")
+    ELSE replace(replace(replace(translate(
+      translate(regexp_replace(normalize(${text}, NFKD), '[\u0300-\u036f\u0483-\u0489]+', '', 'g'),
+        ${CAPITALS}, ${SMALL_LETTERS}),
+      'øłđıς', 'oldiσ'), 'ß', 'ss'), 'æ', 'ae'), 'œ', 'oe') END`
 
 /** What lies in programmes: its columns are those of a row, and so are those of all below. */
 const OF_PROGRAMMES: readonly Prisma.Sql[] = [
